@@ -1,0 +1,261 @@
+"""Operations: what hands and carriage do, one by one. The only thing planner, bed and read-back share.
+
+Needles are *slots*: slot s >= 0 is needle R(s+1), slot s < 0 is needle L(-s); so slots run without a gap
+through the centre mark, and slot ranges `first..last` are inclusive with first <= last.
+An operation says what is done, never what is hoped for, except `Check`, which states what must be true here.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+Side = Literal["left", "right"]
+
+
+def needle(slot: int) -> str:
+    """The needle's name on the bed, e.g. "R 12"."""
+    return f"R {slot + 1}" if slot >= 0 else f"L {-slot}"
+
+
+def slot(side: Side, number: int) -> int:
+    """Slot of needle `number` (1 ...) on a side of the centre mark."""
+    return number - 1 if side == "right" else -number
+
+
+def other(side: Side) -> Side:
+    return "left" if side == "right" else "right"
+
+
+# ------------------------------------------------------------- yarn, carriage, counter
+
+
+@dataclass(frozen=True, slots=True)
+class UseYarn:
+    """Thread `yarn` at `tension`. The yarns "waste" and "ravel" are the machine's helpers and never part of the garment."""
+
+    yarn: str
+    tension: str
+
+
+@dataclass(frozen=True, slots=True)
+class BreakYarn:
+    """Cut the yarn; no pass, wrap or cast-off can follow before UseYarn."""
+
+
+@dataclass(frozen=True, slots=True)
+class Pass:
+    """The carriage crosses to `to` and knits every needle in work; held needles keep their loop, the yarn passes across."""
+
+    to: Side
+
+
+@dataclass(frozen=True, slots=True)
+class MoveCarriage:
+    """The carriage is taken to `to` without knitting (off the rails or with the yarn broken)."""
+
+    to: Side
+
+
+@dataclass(frozen=True, slots=True)
+class SetCounter:
+    rows: int
+
+
+# ------------------------------------------------------------- needles and loops
+
+
+@dataclass(frozen=True, slots=True)
+class IntoWork:
+    """Bring empty needles `first..last` from non-working to working position."""
+
+    first: int
+    last: int
+
+
+@dataclass(frozen=True, slots=True)
+class OutOfWork:
+    """Push empty needles `first..last` back to non-working position."""
+
+    first: int
+    last: int
+
+
+@dataclass(frozen=True, slots=True)
+class CastOn:
+    """Put a first loop on each empty needle in work `first..last`. way: "comb" (an open edge, for waste yarn),
+    "e-wrap" or "chain" (closed edges). Casting on beside live stitches happens at the carriage side."""
+
+    way: str
+    first: int
+    last: int
+
+
+@dataclass(frozen=True, slots=True)
+class Transfer:
+    """Lift the loops of `first..last` together (one tool of last-first+1 prongs) and set them `by` needles on (negative = left).
+    Needles left empty stay where they are until OutOfWork; a needle that already has a loop then has both."""
+
+    first: int
+    last: int
+    by: int
+
+
+@dataclass(frozen=True, slots=True)
+class FillFromBelow:
+    """Hang the purl bar of the stitch below `source` on the empty needle `target` in work (a fashioned increase's gap)."""
+
+    target: int
+    source: int
+
+
+@dataclass(frozen=True, slots=True)
+class Hold:
+    """Put needles `first..last` to holding position."""
+
+    first: int
+    last: int
+
+
+@dataclass(frozen=True, slots=True)
+class Release:
+    """Put held needles `first..last` back so that the next pass knits them."""
+
+    first: int
+    last: int
+
+
+@dataclass(frozen=True, slots=True)
+class Wrap:
+    """Lay the yarn under and over the held needle `slot`."""
+
+    slot: int
+
+
+@dataclass(frozen=True, slots=True)
+class CastOff:
+    """Chain-cast-off the loops `first..last`, beginning at the `start` end, where the carriage and yarn are.
+    The last chain is set on the neighbouring live needle, or fastened off when none is left. Emptied needles go to non-working."""
+
+    first: int
+    last: int
+    start: Side
+
+
+@dataclass(frozen=True, slots=True)
+class OntoWaste:
+    """Knit the loops `first..last` off on a piece of waste yarn, `rows` rows, and drop them from the bed: they stay live under
+    the name `edge` (e.g. "neck centre", "end left"). Their needles go to non-working. The garment yarn takes no part, nor the counter."""
+
+    first: int
+    last: int
+    rows: int
+    edge: str
+
+
+@dataclass(frozen=True, slots=True)
+class LatchUp:
+    """Drop the stitches of the needle's wale as far as `rows` rows down and re-form them on the other face; the loop is back on its needle."""
+
+    slot: int
+    rows: int
+
+
+# ------------------------------------------------------------- edges of finished pieces
+
+
+@dataclass(frozen=True, slots=True)
+class Rehang:
+    """Hang the feet of the first main-yarn row of `piece` (its waste yarn then comes away) on empty needles in work
+    `first..last`, one loop a needle, wrong side facing."""
+
+    piece: str
+    first: int
+    last: int
+
+
+@dataclass(frozen=True, slots=True)
+class PickUpEdge:
+    """Pick up along `edge` of `piece` on the empty needles in work `first..last`, evenly over what is there.
+    `part` "whole" | "left" | "centre" | "right" as the piece hung on the bed."""
+
+    piece: str
+    edge: str
+    part: str
+    first: int
+    last: int
+
+
+@dataclass(frozen=True, slots=True)
+class NameEdge:
+    """Names a row edge of the piece just knitted for joins and bands: the `where` "outer" edges (both sides) or the
+    "inner" edges of the parted halves, from row `from_row` to `to_row` on the counter."""
+
+    edge: str
+    where: str
+    from_row: int
+    to_row: int
+
+
+@dataclass(frozen=True, slots=True)
+class Join:
+    """Sew edges together. Each side is ((piece, edge), ...), lengths added up. `easing_mm` 0 asks for equal rows
+    (or stitches); otherwise the lengths may differ by that much."""
+
+    one: tuple[tuple[str, str], ...]
+    other: tuple[tuple[str, str], ...]
+    easing_mm: int
+
+
+@dataclass(frozen=True, slots=True)
+class Check:
+    """States: `stitches` needles carry loops on the whole bed (in work or held, a parted half that waits included),
+    the counter reads `row`, the carriage is at `side`."""
+
+    stitches: int
+    row: int
+    side: Side
+
+
+Operation = (
+    UseYarn
+    | BreakYarn
+    | Pass
+    | MoveCarriage
+    | SetCounter
+    | IntoWork
+    | OutOfWork
+    | CastOn
+    | Transfer
+    | FillFromBelow
+    | Hold
+    | Release
+    | Wrap
+    | CastOff
+    | OntoWaste
+    | LatchUp
+    | Rehang
+    | PickUpEdge
+    | NameEdge
+    | Join
+    | Check
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Block:
+    """The operations of one thing on the bed, from an empty bed to an empty bed: a piece, an edging knitted on
+    to a piece, or a band. `name` is the piece's or band's ("back", "back welt", "neckband"); `copies` knitted alike."""
+
+    name: str
+    operations: tuple[Operation, ...]
+    copies: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class Work:
+    """Everything for one garment in one size, in order; `joins` come last."""
+
+    size: str
+    blocks: tuple[Block, ...]
+    joins: tuple[Join, ...]

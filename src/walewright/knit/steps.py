@@ -1,0 +1,321 @@
+"""Steps: a knitter's sentences as data, for one size. One class a kind; one template in `write` and one rule in `readback` each.
+
+Two steps say the same thing in two sizes when their classes and all their *text* fields agree (`shape`); their
+*numbers* (ints) may differ and are what the graded text puts in brackets. Needles are slots (see `operations`).
+`origin` names the statement of the source the step comes from.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, fields
+from typing import Any
+
+from walewright.knit.operations import Side
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Step:
+    origin: str = field(default="", compare=False, repr=False)
+
+
+# ----------------------------------------------------------------- setting up
+
+
+@dataclass(frozen=True, slots=True)
+class NeedlesToWork(Step):
+    """Bring empty needles `first`..`last` to working position (`stitches` of them)."""
+
+    first: int
+    last: int
+    stitches: int
+
+
+@dataclass(frozen=True, slots=True)
+class CarriageAt(Step):
+    """The carriage is brought to `side` without knitting."""
+
+    side: Side
+
+
+@dataclass(frozen=True, slots=True)
+class WasteStart(Step):
+    """With waste yarn cast on with the comb over all needles in work, knit `rows` rows, then one row of ravel cord."""
+
+    rows: int
+
+
+@dataclass(frozen=True, slots=True)
+class ClosedStart(Step):
+    """Cast on over all needles in work, `way` "e-wrap" or "chain"."""
+
+    way: str
+
+
+@dataclass(frozen=True, slots=True)
+class UseYarnStep(Step):
+    """Change to garment yarn `yarn` at tension `tension`."""
+
+    yarn: str
+    tension: str
+
+
+@dataclass(frozen=True, slots=True)
+class SetRowCounter(Step):
+    rows: int
+
+
+# ----------------------------------------------------------------- knitting and shaping
+
+
+@dataclass(frozen=True, slots=True)
+class KnitRows(Step):
+    rows: int
+
+
+@dataclass(frozen=True, slots=True)
+class KnitTo(Step):
+    """Knit until the counter reads `row`."""
+
+    row: int
+
+
+@dataclass(frozen=True, slots=True)
+class Decrease(Step):
+    """Decrease `by` (1 or 2) stitches at `ends` ("both ends", "left end", "right end") of the part in work; `inset` 0 is simple, else
+    fashioned with that many prongs. The emptied needles go out of work."""
+
+    ends: str
+    by: int
+    inset: int
+
+
+@dataclass(frozen=True, slots=True)
+class IncreaseFashioned(Step):
+    """Increase 1 at `ends`: move the `inset` end loops one needle outwards and fill the gap from the stitch below on its inner side."""
+
+    ends: str
+    inset: int
+
+
+@dataclass(frozen=True, slots=True)
+class IncreaseAtCarriage(Step):
+    """Bring one further empty needle to work at the carriage side (a simple increase)."""
+
+
+@dataclass(frozen=True, slots=True)
+class CastOffAtCarriage(Step):
+    """Cast off `stitches` at the carriage side."""
+
+    stitches: int
+
+
+@dataclass(frozen=True, slots=True)
+class CastOnAtCarriage(Step):
+    """E-wrap `stitches` further needles at the carriage side."""
+
+    stitches: int
+
+
+@dataclass(frozen=True, slots=True)
+class HoldAtEnd(Step):
+    """Put the `stitches` working needles nearest the `side` end into hold (that end is opposite the carriage)."""
+
+    side: Side
+    stitches: int
+
+
+@dataclass(frozen=True, slots=True)
+class WrapHeld(Step):
+    """Wrap the innermost held needle of those held for shaping at `side`."""
+
+    side: Side
+
+
+@dataclass(frozen=True, slots=True)
+class ReturnHeld(Step):
+    """Return the needles held for shaping at `side` to work."""
+
+    side: Side
+
+
+@dataclass(frozen=True, slots=True)
+class Repeat(Step):
+    """Work `body` `times` times in all."""
+
+    body: tuple[Step, ...]
+    times: int
+
+
+@dataclass(frozen=True, slots=True)
+class MarkEdges(Step):
+    """Tie a marker thread at both ends of the row just knitted: `what` begins here."""
+
+    what: str
+
+
+@dataclass(frozen=True, slots=True)
+class Now(Step):
+    """What must be true here: stitches on the bed, counter, carriage side."""
+
+    stitches: int
+    row: int
+    side: Side
+
+
+# ----------------------------------------------------------------- parting
+
+
+@dataclass(frozen=True, slots=True)
+class CentreToWaste(Step):
+    """Take the `stitches` centre stitches, needles `first`..`last`, off on waste yarn (kept as `edge`)."""
+
+    stitches: int
+    first: int
+    last: int
+    edge: str
+
+
+@dataclass(frozen=True, slots=True)
+class HoldPart(Step):
+    """Put all needles of the half at `side`, `first`..`last`, into hold: they wait for the other half."""
+
+    side: Side
+    first: int
+    last: int
+
+
+@dataclass(frozen=True, slots=True)
+class OffOnWaste(Step):
+    """Knit `rows` rows of waste yarn over all stitches of the part in work and take it off the bed (kept as `edge`)."""
+
+    rows: int
+    edge: str
+
+
+@dataclass(frozen=True, slots=True)
+class CastOffAll(Step):
+    """Cast off all stitches of the part in work, from the carriage side."""
+
+
+@dataclass(frozen=True, slots=True)
+class BreakOff(Step):
+    """Break the garment yarn."""
+
+
+@dataclass(frozen=True, slots=True)
+class ReturnPart(Step):
+    """Return the half that waits at `side`, needles `first`..`last`, to work."""
+
+    side: Side
+    first: int
+    last: int
+
+
+# ----------------------------------------------------------------- edgings and bands
+
+
+@dataclass(frozen=True, slots=True)
+class RehangStart(Step):
+    """Wrong side facing, hang the first garment row of `piece` on the needles in work, unravelling the waste (`stitches` loops)."""
+
+    piece: str
+    stitches: int
+
+
+@dataclass(frozen=True, slots=True)
+class PickUpAlong(Step):
+    """Pick up `stitches` along `part` of `edge` of `piece` on needles `first`..`last`."""
+
+    piece: str
+    edge: str
+    part: str
+    stitches: int
+    first: int
+    last: int
+
+
+@dataclass(frozen=True, slots=True)
+class LatchRib(Step):
+    """Drop and re-form on the other face every `every`th wale, `rows` rows deep: first needles L 2 and R 2 (for 3), outwards, not the end
+    needles. In general with e = every, wales are the slots s >= 0 with s % e == e // 2 and their mirror images -1 - s, within the needles in work
+    and excluding the two end needles."""
+
+    every: int
+    rows: int
+
+
+# ----------------------------------------------------------------- what the piece is to the others
+
+
+@dataclass(frozen=True, slots=True)
+class EdgeIs(Step):
+    """`edge` ("outer" both sides, or "inner" of the halves) runs from row `from_row` to `to_row`."""
+
+    edge: str
+    where: str
+    from_row: int
+    to_row: int
+
+
+@dataclass(frozen=True, slots=True)
+class JoinEdges(Step):
+    """Join `one` to `other`, each a text such as "back armhole + front armhole"; `easing_mm` as in operations.Join."""
+
+    one: str
+    other: str
+    easing_mm: int
+
+
+@dataclass(frozen=True, slots=True)
+class Say(Step):
+    """The author's or the house's plain words to the knitter; no operation follows from it."""
+
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class StepBlock:
+    """The steps of one thing on the bed (see operations.Block), under its heading, in paragraphs with a title each ("Shape neck")."""
+
+    name: str
+    title: str
+    copies: int
+    paragraphs: tuple[tuple[str, tuple[Step, ...]], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class SizePlan:
+    """One size's sentences, in order; `joins` are JoinEdges steps, printed under making up."""
+
+    size: str
+    blocks: tuple[StepBlock, ...]
+    joins: tuple[Step, ...]
+
+
+def shape(step: Step) -> tuple[Any, ...]:
+    """What must agree for two sizes' steps to be one graded sentence: the class and every text field."""
+    parts: list[Any] = [type(step).__name__]
+    for f in fields(step):
+        if f.name == "origin":
+            continue
+        value = getattr(step, f.name)
+        if isinstance(value, str):
+            parts.append(value)
+        elif isinstance(value, tuple):
+            parts.append(tuple(shape(s) for s in value))
+    return tuple(parts)
+
+
+def numbers(step: Step) -> tuple[int, ...]:
+    """The ints of a step in field order, those of a repeat's body first."""
+    found: list[int] = []
+    for f in fields(step):
+        value = getattr(step, f.name)
+        if isinstance(value, bool):
+            continue
+        if isinstance(value, int):
+            found.append(value)
+        elif isinstance(value, tuple):
+            for inner in value:
+                found.extend(numbers(inner))
+    return tuple(found)

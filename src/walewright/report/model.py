@@ -1,0 +1,55 @@
+"""What every stage may say to the author: spans and diagnostics, as plain values.
+
+A stage never prints and never raises for a fault of the author's: it returns `Diagnostic`s.
+Wording conventions: the message stands alone (lower case, no blame, numbers with units); labels say
+what is there; notes give facts; only helps propose a change.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from enum import Enum
+
+
+@dataclass(frozen=True, slots=True)
+class Span:
+    """Half-open range of code points `start..end` in the source named `file`."""
+
+    file: str
+    start: int
+    end: int
+
+    def to(self, other: Span) -> Span:
+        """The smallest span over both."""
+        return Span(self.file, min(self.start, other.start), max(self.end, other.end))
+
+
+NOWHERE = Span("", 0, 0)
+"""For values that no source text stands behind (command-line options, defaults)."""
+
+
+class Severity(Enum):
+    ERROR = "error"
+    WARNING = "warning"
+
+
+@dataclass(frozen=True, slots=True)
+class Label:
+    """A place and what is there."""
+
+    span: Span
+    text: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Diagnostic:
+    """One mistake, one message. `labels[0]` is the primary place; `code` is a slug from `report.codes`."""
+
+    code: str
+    message: str
+    labels: tuple[Label, ...] = ()
+    notes: tuple[str, ...] = ()
+    helps: tuple[str, ...] = ()
+    severity: Severity = Severity.ERROR
+    sizes: tuple[str, ...] = field(default=())
+    """Names of the sizes concerned, where not all are."""

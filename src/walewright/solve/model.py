@@ -1,0 +1,183 @@
+"""Counts: every stitch and row of every piece, for each size, and when each edge changes.
+
+Row numbers are row-counter values: what is at row n is done when n rows are counted, before row n + 1.
+Counts of one size are plain integers; a garment is `Counts.sizes[i]` for size i of the design.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from walewright.design.model import EdgeName, Origin, Way
+
+
+@dataclass(frozen=True, slots=True)
+class Phrase:
+    """`times` times over: for each (gap, by) of the motif, knit `gap` rows, then move the edge by `by`
+    stitches (outwards positive). A gap of 0 is allowed for the first change of a run only."""
+
+    gaps: tuple[int, ...]
+    by: tuple[int, ...]
+    times: int
+
+    @property
+    def rows(self) -> int:
+        return sum(self.gaps) * self.times
+
+    @property
+    def change(self) -> int:
+        return sum(self.by) * self.times
+
+
+@dataclass(frozen=True, slots=True)
+class SizedRun:
+    """One edge between two rows. Changes are placed by `phrases` from `from_row` on; plain rows then lead to `to_row`.
+
+    Moves of one stitch are decreases or increases in the run's `way`; inward moves of two or more are
+    cast off, outward ones cast on. Cast-offs, casts-on and simple increases happen at the carriage side: of a
+    pair of edges shaped alike the carriage-side edge is moved at the scheduled row, the other one row later."""
+
+    name: str
+    from_row: int
+    to_row: int
+    phrases: tuple[Phrase, ...]
+    way: Way
+    origin: Origin
+
+    def changes(self) -> Iterator[tuple[int, int]]:
+        """(row, stitches) of each move, rows rising."""
+        row = self.from_row
+        for phrase in self.phrases:
+            for _ in range(phrase.times):
+                for gap, by in zip(phrase.gaps, phrase.by, strict=True):
+                    row += gap
+                    yield row, by
+
+
+@dataclass(frozen=True, slots=True)
+class SizedOpening:
+    """The parting. At `row` the `flat` centre stitches go to waste yarn (none if 0) and the halves part;
+    each half's neck edge then moves by `run` (inwards for the half = negative `by`), rows counted for the
+    half that is worked first; the other is its mirror image."""
+
+    name: str
+    row: int
+    flat: int
+    width: int
+    run: SizedRun
+    origin: Origin
+
+
+@dataclass(frozen=True, slots=True)
+class SizedWedge:
+    """Holding at an outer edge from `from_row`: one plain row, then `groups[0]` stitches held, 2 rows,
+    `groups[1]` held, 2 rows … ; the last group stays in work, all return, one closing row. So
+    `to_row - from_row == 2 * len(groups)`."""
+
+    name: str
+    edge: str
+    from_row: int
+    groups: tuple[int, ...]
+    origin: Origin
+
+    @property
+    def to_row(self) -> int:
+        return self.from_row + 2 * len(self.groups)
+
+
+@dataclass(frozen=True, slots=True)
+class SizedPiece:
+    """One piece in one size. `levels` maps level name to row; `start` stitches are centred on the bed
+    (equal needles left and right of the centre mark); `rows` is the row of the top level."""
+
+    name: str
+    start: int
+    levels: tuple[tuple[str, int], ...]
+    rows: int
+    left: tuple[SizedRun, ...]
+    right: tuple[SizedRun, ...]
+    openings: tuple[SizedOpening, ...]
+    wedges: tuple[SizedWedge, ...]
+    edging_rows: int
+    """Rows of the edging along the start, 0 if none."""
+    widest: int
+
+    def row(self, level: str) -> int:
+        return dict(self.levels)[level]
+
+
+@dataclass(frozen=True, slots=True)
+class PickUp:
+    """`stitches` to pick up along one edge of a piece. `part`: "whole", or of a neck "left", "centre", "right"
+    (left and right as the piece hung on the bed). `points` is what is there: loops on waste, or rows."""
+
+    edge: EdgeName
+    part: str
+    stitches: int
+    points: int
+    cm: float
+
+
+@dataclass(frozen=True, slots=True)
+class SizedBand:
+    name: str
+    stitches: int
+    rows: int
+    pick_ups: tuple[PickUp, ...]
+    origin: Origin
+
+
+@dataclass(frozen=True, slots=True)
+class SizedJoin:
+    """A join with its lengths: rows of each side where both are row edges (else None), and cm."""
+
+    one: tuple[EdgeName, ...]
+    other: tuple[EdgeName, ...]
+    one_rows: int | None
+    other_rows: int | None
+    one_cm: float
+    other_cm: float
+    easing_cm: float
+    origin: Origin
+
+
+@dataclass(frozen=True, slots=True)
+class Deviation:
+    """Wanted against solved, for the check table and the proof: `what` "width at hem" (unit "st") or "height of underarm" (unit "rows")."""
+
+    piece: str
+    what: str
+    wanted_cm: float
+    wanted: float
+    solved: int
+    solved_cm: float
+    unit: str
+
+
+@dataclass(frozen=True, slots=True)
+class SizedGarment:
+    size: str
+    pieces: tuple[SizedPiece, ...]
+    bands: tuple[SizedBand, ...]
+    joins: tuple[SizedJoin, ...]
+    deviations: tuple[Deviation, ...]
+
+    def piece(self, name: str) -> SizedPiece:
+        return next(p for p in self.pieces if p.name == name)
+
+
+@dataclass(frozen=True, slots=True)
+class Component:
+    """One independently solved part of the programme: proven optimal when `status` is "optimal" and objective equals bound."""
+
+    pieces: tuple[str, ...]
+    status: str
+    objective: float
+    bound: float
+
+
+@dataclass(frozen=True, slots=True)
+class Counts:
+    sizes: tuple[SizedGarment, ...]
+    components: tuple[Component, ...]

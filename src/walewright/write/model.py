@@ -1,0 +1,64 @@
+"""The graded instructions: one text for many sizes, as a tree of sentences that pages, plain text and JSON are made of.
+
+No HTML here, and no knitting decisions: those are in the steps the text was written from.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Run:
+    """A stretch of a sentence. kind: "word" (plain), "number" (graded: brackets), "needle", "check" (what must be true)."""
+
+    text: str
+    kind: str = "word"
+
+
+@dataclass(frozen=True, slots=True)
+class Sentence:
+    """One printed line to tick off. `sizes` are indices of the sizes that work it (all, as a rule). `row`: the graded counter
+    value after it, and `side` the carriage side, where known alike for all (else empty)."""
+
+    runs: tuple[Run, ...]
+    sizes: tuple[int, ...]
+    row: str
+    side: str
+    origin: str
+    check: bool
+    """True for a line that only states what must be true."""
+
+    @property
+    def text(self) -> str:
+        return "".join(r.text for r in self.runs)
+
+
+@dataclass(frozen=True, slots=True)
+class Paragraph:
+    """Lines under a small title ("Shape neck"); `only` is "" or "1st and 2nd sizes only"."""
+
+    title: str
+    only: str
+    sentences: tuple[Sentence, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Section:
+    """A piece, edging, band or the joining: `name` as in the plan, `title` for the reader ("Sleeves (knit 2)")."""
+
+    name: str
+    title: str
+    copies: int
+    paragraphs: tuple[Paragraph, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Instructions:
+    """Everything a knitter works from, graded over `sizes`."""
+
+    sizes: tuple[str, ...]
+    sections: tuple[Section, ...]
+    joining: Section
+    abbreviations: tuple[tuple[str, str], ...]
+    """(abbreviation, meaning) of those that occur, alphabetically."""
