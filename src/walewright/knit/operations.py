@@ -144,8 +144,9 @@ class CastOff:
 
 @dataclass(frozen=True, slots=True)
 class OntoWaste:
-    """Knit the loops `first..last` off on a piece of waste yarn, `rows` rows, and drop them from the bed: they stay live under
-    the name `edge` (e.g. "neck centre", "end left"). Their needles go to non-working. The garment yarn takes no part, nor the counter."""
+    """Knit the loops `first..last` off on a piece of waste yarn, `rows` rows, and drop them from the bed: they stay
+    live under the name `edge` (e.g. "neck centre", "shoulder left"). Their needles go to non-working. The garment yarn
+    takes no part, nor the counter."""
 
     first: int
     last: int
@@ -155,7 +156,8 @@ class OntoWaste:
 
 @dataclass(frozen=True, slots=True)
 class LatchUp:
-    """Drop the stitches of the needle's wale as far as `rows` rows down and re-form them on the other face; the loop is back on its needle."""
+    """Drop the stitches of the needle's wale as far as `rows` rows down and re-form them on the other face; the loop is
+    back on its needle."""
 
     slot: int
     rows: int

@@ -81,8 +81,8 @@ class KnitTo(Step):
 
 @dataclass(frozen=True, slots=True)
 class Decrease(Step):
-    """Decrease `by` (1 or 2) stitches at `ends` ("both ends", "left end", "right end") of the part in work; `inset` 0 is simple, else
-    fashioned with that many prongs. The emptied needles go out of work."""
+    """Decrease `by` (1 or 2) stitches at `ends` ("both ends", "left end", "right end") of the part in work; `inset` 0
+    is simple, else fashioned with that many prongs. The emptied needles go out of work."""
 
     ends: str
     by: int
@@ -91,7 +91,8 @@ class Decrease(Step):
 
 @dataclass(frozen=True, slots=True)
 class IncreaseFashioned(Step):
-    """Increase 1 at `ends`: move the `inset` end loops one needle outwards and fill the gap from the stitch below on its inner side."""
+    """Increase 1 at `ends`: move the `inset` end loops one needle outwards and fill the gap from the stitch below on its
+    inner side."""
 
     ends: str
     inset: int
@@ -236,9 +237,9 @@ class PickUpAlong(Step):
 
 @dataclass(frozen=True, slots=True)
 class LatchRib(Step):
-    """Drop and re-form on the other face every `every`th wale, `rows` rows deep: first needles L 2 and R 2 (for 3), outwards, not the end
-    needles. In general with e = every, wales are the slots s >= 0 with s % e == e // 2 and their mirror images -1 - s, within the needles in work
-    and excluding the two end needles."""
+    """Drop and re-form on the other face every `every`th wale, `rows` rows deep: for 3, first needles L 2 and R 2, then
+    outwards, not the end needles. With e = every: the slots s >= 0 with s % e == e // 2 and their mirror images -1 - s,
+    within the needles in work and without the two end needles."""
 
     every: int
     rows: int
@@ -275,7 +276,7 @@ class Say(Step):
 
 @dataclass(frozen=True, slots=True)
 class StepBlock:
-    """The steps of one thing on the bed (see operations.Block), under its heading, in paragraphs with a title each ("Shape neck")."""
+    """The steps of one thing on the bed (see operations.Block), in paragraphs with a title each ("Shape neck")."""
 
     name: str
     title: str

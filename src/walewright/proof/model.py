@@ -7,7 +7,8 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True, slots=True)
 class Measure:
-    """`what` such as "width at hem" or "height of underarm": wanted and knitted, in cm; `off` = knitted minus wanted in `unit` ("st" | "rows")."""
+    """`what` such as "width at hem" or "height of underarm": wanted and knitted, in cm; `off` is knitted minus wanted,
+    in `unit` ("st" | "rows")."""
 
     what: str
     wanted_cm: float

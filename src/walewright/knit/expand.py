@@ -1,0 +1,37 @@
+"""Steps into operations: one size's sentences, worked by hands from an empty bed to an empty bed."""
+
+from __future__ import annotations
+
+from walewright.knit.hands import State, perform
+from walewright.knit.operations import Block, Join, Operation, Work
+from walewright.knit.steps import JoinEdges, SizePlan, Step, StepBlock
+
+
+def expand(plan: SizePlan) -> Work:
+    """The work of one size: every operation of every block, in order, and the joins."""
+    return Work(plan.size, tuple(_block(b) for b in plan.blocks), tuple(_join(j) for j in plan.joins))
+
+
+def _block(block: StepBlock) -> Block:
+    state = State(block.name)
+    made: list[Operation] = []
+    for _, steps in block.paragraphs:
+        for step in steps:
+            more, state = perform(state, step)
+            made += more
+    return Block(block.name, tuple(made), block.copies)
+
+
+def _join(step: Step) -> Join:
+    if not isinstance(step, JoinEdges):
+        raise TypeError(f"not a join: {step!r}")
+    return Join(edges(step.one), edges(step.other), step.easing_mm)
+
+
+def edges(text: str) -> tuple[tuple[str, str], ...]:
+    """ "back armhole + front armhole" as ((piece, edge), ...). The piece is all but the last word."""
+    pairs: list[tuple[str, str]] = []
+    for part in text.split(" + "):
+        piece, _, edge = part.rpartition(" ")
+        pairs.append((piece, edge))
+    return tuple(pairs)

@@ -1,0 +1,291 @@
+"""What a knitter's hands do on reading one step: the expansion of steps into operations.
+
+The state is the least a knitter keeps in mind: the needles of the part being worked, how many are held for
+shaping at each end, the half that waits, the carriage side and the counter. `perform` returns the operations of a
+step and the state after it; nothing is decided here that the sentence does not say.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from typing import Any
+
+from walewright.knit import operations as op
+from walewright.knit import steps as st
+from walewright.knit.operations import Operation, Side
+
+CENTRE_WASTE_ROWS = 8
+"""Rows of waste yarn that hold the centre stitches of a neck. Common practice: 6 to 10."""
+
+
+@dataclass(frozen=True, slots=True)
+class State:
+    """`first..last` are the part's outermost slots (held-for-shaping ones included); last < first when it has none.
+    `waiting` counts the stitches of the half that waits; `gap` is the centre just taken off, until the halves part."""
+
+    block: str
+    first: int = 0
+    last: int = -1
+    held_left: int = 0
+    held_right: int = 0
+    waiting: int = 0
+    gap: tuple[int, int] | None = None
+    side: Side | None = None
+    row: int = 0
+
+    @property
+    def stitches(self) -> int:
+        """Needles with loops on the whole bed."""
+        centre = self.gap[1] - self.gap[0] + 1 if self.gap else 0
+        return self.last - self.first + 1 - centre + self.waiting
+
+    def working(self) -> tuple[int, int]:
+        """The innermost range, without the needles held for shaping."""
+        return self.first + self.held_left, self.last - self.held_right
+
+
+Done = tuple[tuple[Operation, ...], State]
+
+
+def perform(state: State, step: st.Step) -> Done:
+    """The operations of `step` in `state`, and the state after it. Raises KeyError for a kind of step without hands."""
+    return _HANDS[type(step)](state, step)
+
+
+def _carriage(state: State) -> Side:
+    if state.side is None:
+        raise ValueError(f"{state.block}: the carriage side is not known yet")
+    return state.side
+
+
+def _needles_to_work(s: State, step: st.NeedlesToWork) -> Done:
+    return (op.IntoWork(step.first, step.last),), replace(s, first=step.first, last=step.last)
+
+
+def _carriage_at(s: State, step: st.CarriageAt) -> Done:
+    if s.side == step.side:
+        return (), s
+    return (op.MoveCarriage(step.side),), replace(s, side=step.side)
+
+
+def _passes(s: State, rows: int) -> tuple[tuple[Operation, ...], Side]:
+    side = _carriage(s)
+    made: list[Operation] = []
+    for _ in range(rows):
+        side = op.other(side)
+        made.append(op.Pass(side))
+    return tuple(made), side
+
+
+def _waste_start(s: State, step: st.WasteStart) -> Done:
+    waste, side = _passes(s, step.rows)
+    ravel, side = _passes(replace(s, side=side), 1)
+    head = (op.UseYarn("waste", "waste"), op.CastOn("comb", s.first, s.last))
+    return (*head, *waste, op.UseYarn("ravel", "ravel"), *ravel), replace(s, side=side)
+
+
+def _closed_start(s: State, step: st.ClosedStart) -> Done:
+    return (op.CastOn(step.way, s.first, s.last),), s
+
+
+def _use_yarn(s: State, step: st.UseYarnStep) -> Done:
+    return (op.UseYarn(step.yarn, step.tension),), s
+
+
+def _set_counter(s: State, step: st.SetRowCounter) -> Done:
+    return (op.SetCounter(step.rows),), replace(s, row=step.rows)
+
+
+def _knit_rows(s: State, step: st.KnitRows) -> Done:
+    made, side = _passes(s, step.rows)
+    return made, replace(s, side=side, row=s.row + step.rows)
+
+
+def _knit_to(s: State, step: st.KnitTo) -> Done:
+    return _knit_rows(s, st.KnitRows(step.row - s.row))
+
+
+def _ends(ends: str) -> tuple[Side, ...]:
+    if ends == "both ends":
+        return ("left", "right")
+    return ("left",) if ends == "left end" else ("right",)
+
+
+def _decrease(s: State, step: st.Decrease) -> Done:
+    made: list[Operation] = []
+    lift = max(step.inset, 1)
+    for side in _ends(step.ends):
+        for _ in range(step.by if step.inset == 0 else 1):
+            by = 1 if step.inset == 0 else step.by
+            if side == "left":
+                made += [op.Transfer(s.first, s.first + lift - 1, by), op.OutOfWork(s.first, s.first + by - 1)]
+                s = replace(s, first=s.first + by)
+            else:
+                made += [op.Transfer(s.last - lift + 1, s.last, -by), op.OutOfWork(s.last - by + 1, s.last)]
+                s = replace(s, last=s.last - by)
+    return tuple(made), s
+
+
+def _increase_fashioned(s: State, step: st.IncreaseFashioned) -> Done:
+    made: list[Operation] = []
+    k = step.inset
+    for side in _ends(step.ends):
+        if side == "left":
+            made += [op.IntoWork(s.first - 1, s.first - 1), op.Transfer(s.first, s.first + k - 1, -1)]
+            made.append(op.FillFromBelow(s.first + k - 1, s.first + k))
+            s = replace(s, first=s.first - 1)
+        else:
+            made += [op.IntoWork(s.last + 1, s.last + 1), op.Transfer(s.last - k + 1, s.last, 1)]
+            made.append(op.FillFromBelow(s.last - k + 1, s.last - k))
+            s = replace(s, last=s.last + 1)
+    return tuple(made), s
+
+
+def _grow(s: State, count: int) -> tuple[int, int, State]:
+    """`count` further needles at the carriage side."""
+    if _carriage(s) == "left":
+        return s.first - count, s.first - 1, replace(s, first=s.first - count)
+    return s.last + 1, s.last + count, replace(s, last=s.last + count)
+
+
+def _increase_at_carriage(s: State, step: st.IncreaseAtCarriage) -> Done:
+    first, last, after = _grow(s, 1)
+    return (op.IntoWork(first, last),), after
+
+
+def _cast_on_at_carriage(s: State, step: st.CastOnAtCarriage) -> Done:
+    first, last, after = _grow(s, step.stitches)
+    return (op.IntoWork(first, last), op.CastOn("e-wrap", first, last)), after
+
+
+def _cast_off_at_carriage(s: State, step: st.CastOffAtCarriage) -> Done:
+    side = _carriage(s)
+    if side == "left":
+        return (op.CastOff(s.first, s.first + step.stitches - 1, side),), replace(s, first=s.first + step.stitches)
+    return (op.CastOff(s.last - step.stitches + 1, s.last, side),), replace(s, last=s.last - step.stitches)
+
+
+def _hold_at_end(s: State, step: st.HoldAtEnd) -> Done:
+    first, last = s.working()
+    if step.side == "left":
+        return (op.Hold(first, first + step.stitches - 1),), replace(s, held_left=s.held_left + step.stitches)
+    return (op.Hold(last - step.stitches + 1, last),), replace(s, held_right=s.held_right + step.stitches)
+
+
+def _wrap_held(s: State, step: st.WrapHeld) -> Done:
+    first, last = s.working()
+    return (op.Wrap(first - 1 if step.side == "left" else last + 1),), s
+
+
+def _return_held(s: State, step: st.ReturnHeld) -> Done:
+    if step.side == "left":
+        return (op.Release(s.first, s.first + s.held_left - 1),), replace(s, held_left=0)
+    return (op.Release(s.last - s.held_right + 1, s.last),), replace(s, held_right=0)
+
+
+def _repeat(s: State, step: st.Repeat) -> Done:
+    made: list[Operation] = []
+    for _ in range(step.times):
+        for inner in step.body:
+            more, s = perform(s, inner)
+            made += more
+    return tuple(made), s
+
+
+def _now(s: State, step: st.Now) -> Done:
+    return (op.Check(step.stitches, step.row, step.side),), s
+
+
+def _centre_to_waste(s: State, step: st.CentreToWaste) -> Done:
+    return (op.OntoWaste(step.first, step.last, CENTRE_WASTE_ROWS, step.edge),), replace(s, gap=(step.first, step.last))
+
+
+def _hold_part(s: State, step: st.HoldPart) -> Done:
+    # Needles already held for shaping stay held: the sentence names only those that are put to hold now.
+    if step.side == "left":
+        near = s.gap[1] + 1 if s.gap else step.last + 1
+        after = replace(s, first=near, waiting=step.last - s.first + 1, held_left=0, gap=None)
+    else:
+        near = s.gap[0] - 1 if s.gap else step.first - 1
+        after = replace(s, last=near, waiting=s.last - step.first + 1, held_right=0, gap=None)
+    return (op.Hold(step.first, step.last),), after
+
+
+def _off_on_waste(s: State, step: st.OffOnWaste) -> Done:
+    return (op.OntoWaste(s.first, s.last, step.rows, step.edge),), replace(s, first=0, last=-1)
+
+
+def _cast_off_all(s: State, step: st.CastOffAll) -> Done:
+    return (op.CastOff(s.first, s.last, _carriage(s)),), replace(s, first=0, last=-1)
+
+
+def _break_off(s: State, step: st.BreakOff) -> Done:
+    return (op.BreakYarn(),), s
+
+
+def _return_part(s: State, step: st.ReturnPart) -> Done:
+    held = s.waiting - (step.last - step.first + 1)
+    after = replace(s, waiting=0, held_left=0, held_right=0)
+    if step.side == "left":
+        return (op.Release(step.first, step.last),), replace(after, first=step.first - held, last=step.last, held_left=held)
+    return (op.Release(step.first, step.last),), replace(after, first=step.first, last=step.last + held, held_right=held)
+
+
+def _rehang_start(s: State, step: st.RehangStart) -> Done:
+    return (op.Rehang(step.piece, s.first, s.last),), s
+
+
+def _pick_up_along(s: State, step: st.PickUpAlong) -> Done:
+    return (op.PickUpEdge(step.piece, step.edge, step.part, step.first, step.last),), s
+
+
+def rib_slots(first: int, last: int, every: int) -> tuple[int, ...]:
+    """The wales a rib re-forms: counted outwards from the centre mark, never the end needles (see `steps.LatchRib`)."""
+    return tuple(x for x in range(first + 1, last) if (x if x >= 0 else -1 - x) % every == every // 2)
+
+
+def _latch_rib(s: State, step: st.LatchRib) -> Done:
+    return tuple(op.LatchUp(x, step.rows) for x in rib_slots(s.first, s.last, step.every)), s
+
+
+def _edge_is(s: State, step: st.EdgeIs) -> Done:
+    return (op.NameEdge(step.edge, step.where, step.from_row, step.to_row),), s
+
+
+def _nothing(s: State, step: st.Step) -> Done:
+    return (), s
+
+
+_HANDS: dict[type[st.Step], Callable[[State, Any], Done]] = {
+    st.NeedlesToWork: _needles_to_work,
+    st.CarriageAt: _carriage_at,
+    st.WasteStart: _waste_start,
+    st.ClosedStart: _closed_start,
+    st.UseYarnStep: _use_yarn,
+    st.SetRowCounter: _set_counter,
+    st.KnitRows: _knit_rows,
+    st.KnitTo: _knit_to,
+    st.Decrease: _decrease,
+    st.IncreaseFashioned: _increase_fashioned,
+    st.IncreaseAtCarriage: _increase_at_carriage,
+    st.CastOffAtCarriage: _cast_off_at_carriage,
+    st.CastOnAtCarriage: _cast_on_at_carriage,
+    st.HoldAtEnd: _hold_at_end,
+    st.WrapHeld: _wrap_held,
+    st.ReturnHeld: _return_held,
+    st.Repeat: _repeat,
+    st.MarkEdges: _nothing,
+    st.Now: _now,
+    st.CentreToWaste: _centre_to_waste,
+    st.HoldPart: _hold_part,
+    st.OffOnWaste: _off_on_waste,
+    st.CastOffAll: _cast_off_all,
+    st.BreakOff: _break_off,
+    st.ReturnPart: _return_part,
+    st.RehangStart: _rehang_start,
+    st.PickUpAlong: _pick_up_along,
+    st.LatchRib: _latch_rib,
+    st.EdgeIs: _edge_is,
+    st.Say: _nothing,
+}
