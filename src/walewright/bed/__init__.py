@@ -1,0 +1,44 @@
+"""The needle bed: what fabric do the operations really make?
+
+Knows nothing of plans, steps or words: it takes hand and carriage moves one by one, as a machine would, and keeps the fabric
+that comes of them. Entry: `knit(work, bed) -> BedResult`; `seam` measures edges of the fabrics as joins do.
+
+**State of a needle.** A position and the loops it carries. *Non-working* needles take no part. *Working* needles knit. *Held*
+ones keep their loops while the yarn passes across. Loops lie on a needle in the order in which they were hung.
+
+**State of the machine.** The carriage's side (not known until it is first placed or knits), the row counter, the yarn and its
+tension, and where the yarn hangs from the knitting: a side and a needle, or nowhere while it is a fresh end.
+
+**A loop.** Its needle (slot), its parents (the loops it is drawn through), its kind (`loops.Kind`), its face, and, through its
+course, the counter's reading, yarn, tension and the unbroken run of yarn it belongs to. Waste and ravel yarns leave no loops,
+only marks on the needles: they come away.
+
+**The rules**, one function an operation:
+
+- A *pass* makes one loop on each working needle, drawn through all that the needle carries. On an empty one the yarn lies in
+  the hook: a bar, without parents, a stitch from the next pass on. A held needle between working ones gets the yarn laid over
+  it, as one more loop (a tuck). Held needles beyond the working ones get nothing. The counter goes up by one.
+- *Turning*: when a pass ran out over held needles and the next one leaves that side, the yarn turns beside the innermost of
+  them. A wrap there is one more loop on that needle. Without it a hole is left, if later one row is worked over that needle
+  and its neighbour on the turning side. If that neighbour is off by then, or waits itself, the turn was a real edge: this
+  tells a parted half's neck from a short row, whatever became of the yarn. One needle held on the carriage's side, straight
+  after it was knitted, is wrapped by the yarn coming back over it.
+- A *transfer* lifts loops and hangs them over what the other needles carry; parents show it as soon as these are knitted.
+- *Filling from below* hangs the head of the stitch below on a second needle: a loop with that stitch for its parent, no yarn.
+- A *cast-off* draws a chain through each needle's loops and the chain before. The last is hung on the next needle if that
+  carries a loop; if that needle is held, only if the yarn goes on; else it is fastened off, and the yarn with it.
+- *On to waste*: the loops leave the needles and stay live under a name.
+- *Latching up* turns the face of a wale's uppermost loops; nothing else changes.
+- *Rehanging* and *picking up* put loops of a finished piece on needles: loops without yarn, linked to those they are made of.
+
+**The end.** No loop may be left on a needle. Every loop must be held: by a loop drawn through it, by waste yarn under a name,
+or by being fastened off. When all is knitted, no foot of a first row may be left open, and joined edges must agree.
+"""
+
+from walewright.bed.fabric import Fabric
+from walewright.bed.loops import Kind
+from walewright.bed.model import Bar, Bed, Course, Edge, Fault, Gauge, Link, Turn
+from walewright.bed.seams import Seam, seam
+from walewright.bed.simulate import BedResult, knit
+
+__all__ = ["Bar", "Bed", "BedResult", "Course", "Edge", "Fabric", "Fault", "Gauge", "Kind", "Link", "Seam", "Turn", "knit", "seam"]

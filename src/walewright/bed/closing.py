@@ -1,0 +1,119 @@
+"""Stitches leaving the bed: chain cast-off and waste yarn."""
+
+from __future__ import annotations
+
+from walewright.bed.carriage import unwrapped_across
+from walewright.bed.fabric import split_name
+from walewright.bed.loops import NOTHING, Kind
+from walewright.bed.machine import HELD, NON_WORKING, WORKING, Machine, Refusal
+from walewright.bed.model import Edge, Part
+from walewright.bed.needles import needs_work
+from walewright.knit.operations import CastOff, OntoWaste, needle
+
+
+def cast_off(m: Machine, op: CastOff) -> Refusal | None:
+    """A chain per needle, drawn through the needle's loops and the chain before; the last one goes on the next live needle.
+
+    If that needle is held, only what the yarn does next shows whether it belongs to the same part (`settle_chain`).
+    """
+    refusal = m.reach(op.first, op.last)
+    if refusal is not None:
+        return refusal
+    m.settle_chain(goes_on=True)
+    first, last = op.first + m.half, op.last + m.half
+    refusal = m.yarn_missing("the cast-off") or _stitches(m, first, last, "to be cast off", "cast-off-empty") or _at_yarn(m, op)
+    if refusal is not None:
+        return refusal
+    order = range(last, first - 1, -1) if op.start == "right" else range(first, last + 1)
+    begin = len(m.loops.parent)
+    helper = m.helper()
+    chains: list[int] = []
+    for i in order:
+        through = m.lift(i)
+        if helper is None:
+            chains.append(m.loops.add(i - m.half, Kind.CHAIN, (*through, *chains[-1:])))
+    m.set_position(first, last, NON_WORKING)
+    beyond = first - 1 if op.start == "right" else last + 1
+    live = 0 <= beyond < len(m.top) and m.top[beyond] != NOTHING
+    m.yarn_side = m.side = op.start
+    m.over = -1
+    if live and m.position[beyond] == WORKING:
+        m.hang(beyond, tuple(chains[-1:]) or (helper or NOTHING,))
+        m.yarn_at = beyond
+    elif live and chains:
+        m.waiting_chain = (chains[-1], beyond)
+    else:
+        m.fastened = True
+        m.fastened_loops += chains[-1:]
+    if chains:
+        m.course("cast off", first, last, begin, op.start)
+        if m.working_ends() is None:
+            _ended_by_chain(m, chains, first)
+    return None
+
+
+def _stitches(m: Machine, first: int, last: int, purpose: str, code: str) -> Refusal | None:
+    for i in range(first, last + 1):
+        if m.position[i] == HELD:
+            return needs_work(m, i, purpose)
+        if m.top[i] == NOTHING:
+            return m.refuse(code, f"needle {m.name(i)} carries no loop {purpose}", i)
+    return unwrapped_across(m, first, last)
+
+
+def _at_yarn(m: Machine, op: CastOff) -> Refusal | None:
+    """The chain begins where the yarn hangs: at the carriage's side, at the outermost working stitch."""
+    first, last = op.first + m.half, op.last + m.half
+    ends = m.working_ends()
+    outermost = ends is not None and (last == ends[1] if op.start == "right" else first == ends[0])
+    if (m.side is not None and m.side != op.start) or (m.yarn_side is not None and m.yarn_side != op.start) or not outermost:
+        where = f"on the {m.side}" if m.side else "not placed"
+        return m.refuse(
+            "cast-off-away-from-carriage",
+            f"stitches {needle(op.first)} to {needle(op.last)} cannot be cast off from the {op.start}: the carriage is {where}, "
+            f"and a cast-off begins with the outermost stitch at the carriage's side, where the yarn is",
+            first,
+            last,
+        )
+    return None
+
+
+def _ended_by_chain(m: Machine, chains: list[int], first: int) -> None:
+    """The whole row, or a parted half's, is off: that is the edge "end", or its left or right part."""
+    part: Part = "whole"
+    held = m.position.find(HELD)
+    if held >= 0:
+        part = "right" if held < first else "left"
+    else:
+        for edge, _ in m.ended:
+            if edge.name in ("end", "shoulder") and edge.part in ("left", "right"):
+                part = "left" if edge.part == "right" else "right"
+    ordered = sorted(chains, key=lambda chain: m.loops.slot[chain])
+    points = tuple((chain,) for chain in ordered)
+    m.ended.append((Edge("end", part, "stitches", len(points), None, points), first - m.half))
+
+
+def onto_waste(m: Machine, op: OntoWaste) -> Refusal | None:
+    """The stitches stay live under the edge's name; a needle's loops together are one stitch."""
+    refusal = m.reach(op.first, op.last)
+    if refusal is not None:
+        return refusal
+    first, last = op.first + m.half, op.last + m.half
+    if m.waiting_chain is not None and first <= m.waiting_chain[1] <= last:
+        m.settle_chain(goes_on=True)
+    refusal = _stitches(m, first, last, "to be knitted off on waste yarn", "waste-empty")
+    if refusal is not None:
+        return refusal
+    if op.rows < 1:
+        return m.refuse("waste-rows", f"{op.rows} rows of waste yarn hold nothing", rows=op.rows)
+    name, part = split_name(op.edge)
+    if any(edge.name == name and edge.part == part for edge, _ in m.ended):
+        return m.refuse("edge-named-twice", f"there are already stitches on waste yarn called {op.edge!r}", edge=op.edge)
+    for i in range(first, last + 1):
+        if m.top[i] < NOTHING:
+            return m.refuse("waste-empty", f"needle {m.name(i)} carries only waste yarn, no stitch of the piece", i)
+    m.waste.append((op.edge, "", op.rows))
+    points = tuple(m.lift(i) for i in range(first, last + 1))
+    m.set_position(first, last, NON_WORKING)
+    m.ended.append((Edge(name, part, "stitches", len(points), None, points, live=True), op.first))
+    return None

@@ -1,0 +1,185 @@
+"""Fabric: what a block's operations really made, and what can be measured on it."""
+
+from __future__ import annotations
+
+from array import array
+from bisect import bisect_right
+from collections import Counter
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from walewright.bed.loops import NOTHING, YARNLESS, YARNLESS_COURSES, Kind
+from walewright.bed.model import PARTS, Bar, Course, Edge, Gauge, Link, Part, Turn
+
+_SHOULDERS = ("end", "shoulder")
+
+
+def split_name(name: str) -> tuple[str, Part]:
+    """ "neck centre" is the part "centre" of "neck"; a name without such a last word is whole."""
+    head, _, tail = name.rpartition(" ")
+    for part in PARTS:
+        if head and tail == part:
+            return head, part
+    return name, "whole"
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Fabric:
+    """One piece, edging or band as knitted; equal to another of the same `digest`.
+
+    Loops are numbered in the order of making; `slots`, `parents`, `kinds` (`Kind`) and `faces` (0 purl side to the knitter,
+    1 re-formed) hold one entry each and are not to be changed. A parent below 0: -1 none, -2 waste yarn, -3 ravel yarn.
+    `more_parents` has the further loops of those drawn through several. Waste and ravel loops are not in the fabric.
+    `turns` and `bars` are as `model` says. `feet` are loops whose feet open when the waste yarn comes away, left to right.
+    """
+
+    name: str
+    copies: int
+    courses: tuple[Course, ...]
+    slots: array[int]
+    parents: array[int]
+    more_parents: Mapping[int, tuple[int, ...]]
+    kinds: bytes
+    faces: bytes
+    links: tuple[Link, ...]
+    edges: tuple[Edge, ...]
+    bars: tuple[Bar, ...]
+    turns: tuple[Turn, ...]
+    feet: tuple[int, ...]
+    gauges: Mapping[tuple[str, str], Gauge]
+    digest: str
+    _rows: tuple[Course, ...] = field(repr=False)
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, Fabric) and self.digest == other.digest
+
+    def __hash__(self) -> int:
+        return hash(self.digest)
+
+    # -------------------------------------------------------------- loops
+
+    @property
+    def loops(self) -> int:
+        """Loops made of garment yarn."""
+        return len(self.parents) - sum(self.kinds.count(kind) for kind in YARNLESS)
+
+    @property
+    def wraps(self) -> int:
+        return self.kinds.count(Kind.WRAP)
+
+    @property
+    def chains(self) -> int:
+        return self.kinds.count(Kind.CHAIN)
+
+    @property
+    def loops_by_yarn(self) -> dict[tuple[str, str], int]:
+        """Loops made of each (yarn, tension); chains and wraps count one each."""
+        counts: Counter[tuple[str, str]] = Counter()
+        for course in self.courses:
+            if course.kind not in YARNLESS_COURSES:
+                counts[course.yarn, course.tension] += course.count
+        return dict(counts)
+
+    def parents_of(self, loop: int) -> tuple[int, ...]:
+        """Loops that `loop` is drawn through (a FILL: the stitch it is the head of)."""
+        first = self.parents[loop]
+        return () if first == NOTHING else (first, *self.more_parents.get(loop, ()))
+
+    def course_of(self, loop: int) -> Course:
+        at = bisect_right(self.courses, loop, key=lambda course: course.first_loop) - 1
+        return self.courses[at]
+
+    # -------------------------------------------------------------- rows and widths
+
+    def passes(self, row: int | None = None) -> tuple[Course, ...]:
+        """Garment passes, or those that brought the counter to `row` (one for each part of a parted piece)."""
+        return self._rows if row is None else tuple(course for course in self._rows if course.counter == row)
+
+    def stitches_at(self, row: int) -> int:
+        """Stitches knitted by row `row` of the counter, all parts together; row 0 is the start. 0 if there is no such row."""
+        found = sum(course.count for course in self.passes(row))
+        return found if found or row else sum(edge.count for edge in self.edge("start"))
+
+    def extent_at(self, row: int) -> tuple[int, int] | None:
+        """First and last slot knitted by row `row`, over all parts."""
+        courses = self.passes(row)
+        return (min(c.first for c in courses), max(c.last for c in courses)) if courses else None
+
+    def width_cm(self, row: int) -> float | None:
+        """Width of the stitches knitted by row `row` (row 0: of the start), None without gauge or row."""
+        courses = self.passes(row)
+        if not courses:
+            start = self.edge("start") if row == 0 else ()
+            return start[0].length_cm if start else None
+        width = 0.0
+        for course in courses:
+            gauge = self.gauges.get((course.yarn, course.tension))
+            if gauge is None:
+                return None
+            width += course.count / gauge.stitches_per_cm
+        return width
+
+    def rows_between(self, after: int, to: int) -> int:
+        """How many of the counter's rows after+1 .. to were knitted, in whichever part."""
+        return len({course.counter for course in self._rows if after < course.counter <= to})
+
+    def height_cm(self, after: int, to: int) -> float | None:
+        """Height of those rows, each at its own gauge."""
+        seen: dict[int, Course] = {course.counter: course for course in self._rows if after < course.counter <= to}
+        height = 0.0
+        for course in seen.values():
+            gauge = self.gauges.get((course.yarn, course.tension))
+            if gauge is None:
+                return None
+            height += 1 / gauge.rows_per_cm
+        return height
+
+    def rows_in_wale(self, slot: int) -> int:
+        """Stitches knitted on one needle: a wedge lengthens only the wales that it covers."""
+        return sum(1 for at, kind in zip(self.slots, self.kinds, strict=True) if at == slot and kind in (Kind.KNIT, Kind.BAR))
+
+    @property
+    def rows(self) -> int:
+        """Rows of the counter that were knitted."""
+        return len({course.counter for course in self._rows})
+
+    @property
+    def most_stitches(self) -> int:
+        """Most needles between the outermost loops at any pass or cast-on, gaps within not counted out."""
+        return max((course.live_last - course.live_first + 1 for course in self.courses), default=0)
+
+    @property
+    def first_slot(self) -> int:
+        return min(self.slots, default=0)
+
+    @property
+    def last_slot(self) -> int:
+        return max(self.slots, default=0)
+
+    # -------------------------------------------------------------- edges
+
+    def edge(self, name: str) -> tuple[Edge, ...]:
+        """The parts of an edge, from left to right; an edge that both sides have alike counts once. () if unknown.
+
+        The ends of a parted piece's halves are the parts of "end" and of "shoulder" alike.
+        """
+        head, part = split_name(name)
+        names = _SHOULDERS if head in _SHOULDERS else (head,)
+        found = [
+            edge
+            for edge in self.edges
+            if edge.name in names and (edge.name == head or edge.part != "whole") and part in ("whole", edge.part)
+        ]
+        found.sort(key=lambda edge: ("left", "whole", "centre", "right").index(edge.part))
+        if part == "whole" and found and found[0].each:
+            return (found[0],)
+        return tuple(found)
+
+
+@dataclass(slots=True)
+class Piece:
+    """A finished block while the rest is knitted: None for one that came to a fault."""
+
+    fabric: Fabric | None
+    taken: set[tuple[str, Part]] = field(default_factory=set)
+    """Live edges and open feet ("start") that something took up."""

@@ -1,0 +1,59 @@
+"""The loop graph as it grows: flat arrays, one entry a loop, ids in the order of making.
+
+A pass appends a whole row by slices; that is what makes a garment of half a million loops a matter of moments.
+"""
+
+from __future__ import annotations
+
+from array import array
+from dataclasses import dataclass, field
+from enum import IntEnum
+
+NOTHING = -1
+"""No loop: an empty needle, or no parent."""
+HELPERS = {"waste": -2, "ravel": -3}
+"""Yarns that come away. Their loops are not fabric and need no identity: each is only its yarn's number."""
+HELPER_NAMES = {number: yarn for yarn, number in HELPERS.items()}
+
+
+class Kind(IntEnum):
+    """How a loop came about. FILL, REHUNG and PICKED are older loops hung on a needle: no new yarn is in them."""
+
+    KNIT = 0
+    CAST_ON = 1
+    BAR = 2
+    WRAP = 3
+    CHAIN = 4
+    FILL = 5
+    REHUNG = 6
+    PICKED = 7
+
+
+YARNLESS = (Kind.FILL, Kind.REHUNG, Kind.PICKED)
+YARNLESS_COURSES = ("fill", "rehang", "pick up")
+
+
+@dataclass(slots=True)
+class Loops:
+    """`parent` is the loop drawn through, `more` the further ones where several lay on the needle; `face` 1 is re-formed."""
+
+    slot: array[int] = field(default_factory=lambda: array("h"))
+    parent: array[int] = field(default_factory=lambda: array("i"))
+    kind: bytearray = field(default_factory=bytearray)
+    face: bytearray = field(default_factory=bytearray)
+    more: dict[int, tuple[int, ...]] = field(default_factory=dict)
+
+    def add(self, slot: int, kind: Kind, parents: tuple[int, ...] = ()) -> int:
+        """One loop; its id."""
+        loop = len(self.parent)
+        self.slot.append(slot)
+        self.parent.append(parents[0] if parents else NOTHING)
+        self.kind.append(kind)
+        self.face.append(0)
+        if len(parents) > 1:
+            self.more[loop] = parents[1:]
+        return loop
+
+    def parents(self, loop: int) -> tuple[int, ...]:
+        first = self.parent[loop]
+        return () if first == NOTHING else (first, *self.more.get(loop, ()))

@@ -1,0 +1,230 @@
+"""The machine while a block is knitted: needles, carriage, counter, yarn, and the fabric so far.
+
+Inside the package a needle is its index from the left end of the bed; `slot` = index - half.
+"""
+
+from __future__ import annotations
+
+import re
+from array import array
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from walewright.bed.fabric import Piece
+from walewright.bed.loops import HELPERS, NOTHING, YARNLESS_COURSES, Kind, Loops
+from walewright.bed.model import Bar, Bed, Course, Edge, Link, Part, Turn
+from walewright.knit.operations import NameEdge, Side, needle
+
+NON_WORKING, WORKING, HELD = 0, 1, 2
+_RUNS = re.compile(rb"\x01+")
+
+
+@dataclass(frozen=True, slots=True)
+class Refusal:
+    """Why an operation cannot be done; the block's loop makes a Fault of it."""
+
+    code: str
+    message: str
+    data: tuple[tuple[str, int | str], ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Layout:
+    """Which needles a pass meets. `runs` half-open; indices -1 where there is none."""
+
+    runs: tuple[tuple[int, int], ...]
+    first: int
+    last: int
+    live_first: int
+    live_last: int
+    inside: tuple[int, ...]
+    """Held needles between working ones."""
+    beyond: dict[Side, int]
+    """The innermost held needle beyond the working ones, by side."""
+
+
+@dataclass(slots=True)
+class Machine:
+    bed: Bed
+    pieces: Mapping[str, Piece]
+    copies: int
+    half: int
+    axis: array[int]
+    position: bytearray
+    top: array[int]
+    """The first loop on each needle, NOTHING, or a helper yarn's number."""
+    more: dict[int, list[int]] = field(default_factory=dict)
+    """Further loops by needle, in the order they were hung."""
+    side: Side | None = None
+    counter: int = 0
+    section: int = 0
+    yarn: str | None = None
+    tension: str = ""
+    run: int = 0
+    fastened: bool = False
+    """The yarn ends in the last chain of a cast-off."""
+    yarn_side: Side | None = None
+    """The side where the yarn hangs from the knitting; None for a fresh end."""
+    yarn_at: int = -1
+    waiting_chain: tuple[int, int] | None = None
+    """(last chain, held needle beside it): set on that needle if the yarn goes on, fastened off if it is broken."""
+    over: int = -1
+    """Innermost held needle that the last pass ran out over, on the carriage's side."""
+    wrapped: int = -1
+    """Needle wrapped since the last pass."""
+    held_here: list[int] = field(default_factory=list)
+    """Needles put to hold on the carriage's side since the last pass."""
+    unwrapped: dict[int, Turn] = field(default_factory=dict)
+    loops: Loops = field(default_factory=Loops)
+    courses: list[Course] = field(default_factory=list)
+    bars: list[Bar] = field(default_factory=list)
+    turns: list[Turn] = field(default_factory=list)
+    links: list[Link] = field(default_factory=list)
+    ended: list[tuple[Edge, int]] = field(default_factory=list)
+    """Edges of stitches that left the bed, live or cast off, with the leftmost slot."""
+    named: list[tuple[int, NameEdge]] = field(default_factory=list)
+    taken: list[tuple[str, str, Part]] = field(default_factory=list)
+    """(piece, edge, part) that this block took up."""
+    waste: list[tuple[str, str | int, int]] = field(default_factory=list)
+    """What comes away, in order: ("comb", first, last) cast on, (yarn, tension, 1) a pass, (edge, "", rows) knitted off."""
+    fastened_loops: list[int] = field(default_factory=list)
+    index: int = 0
+    _layout: Layout | None = None
+
+    # -------------------------------------------------------------- looking
+
+    def name(self, index: int) -> str:
+        return needle(index - self.half)
+
+    def refuse(self, code: str, message: str, *needles: int, **data: int | str) -> Refusal:
+        """`needles` are indices that the message names."""
+        pairs = [("needle", self.name(i)) for i in needles] + sorted(data.items())
+        return Refusal(code, message, tuple(pairs))
+
+    def reach(self, first: int, last: int) -> Refusal | None:
+        """Slots first..last must be on the bed, in order."""
+        if first > last:
+            return self.refuse("needles-reversed", f"needles are named from left to right, not {needle(first)} to {needle(last)}")
+        for slot in (first, last):
+            if not -self.half <= slot < self.half:
+                ends = f"{needle(-self.half)} to {needle(self.half - 1)}"
+                return self.refuse(
+                    "beyond-bed",
+                    f"needle {needle(slot)} is beyond the bed, which has {ends}",
+                    needle=needle(slot),
+                    needles=self.bed.needles,
+                )
+        return None
+
+    def layout(self) -> Layout:
+        """Remembered until a needle changes position."""
+        if self._layout is None:
+            position = bytes(self.position)
+            runs = tuple(found.span() for found in _RUNS.finditer(position))
+            size = len(position)
+            live_first = size - len(position.lstrip(b"\0"))
+            live_last = len(position.rstrip(b"\0")) - 1
+            inside: tuple[int, ...] = ()
+            beyond: dict[Side, int] = {"left": -1, "right": -1}
+            first, last = (runs[0][0], runs[-1][1] - 1) if runs else (-1, -1)
+            if runs and position.find(HELD) >= 0:
+                inside = tuple(i for i in range(first, last) if position[i] == HELD)
+                beyond = {"left": position.rfind(HELD, 0, first), "right": position.find(HELD, last + 1)}
+            self._layout = Layout(runs, first, last, live_first, live_last, inside, beyond)
+        return self._layout
+
+    def working_ends(self) -> tuple[int, int] | None:
+        """Outermost working needles with loops."""
+        loaded = [i for a, b in self.layout().runs for i in range(a, b) if self.top[i] != NOTHING]
+        return (loaded[0], loaded[-1]) if loaded else None
+
+    def stitches(self) -> int:
+        """Needles that carry loops."""
+        return len(self.top) - self.top.count(NOTHING)
+
+    def helper(self) -> int | None:
+        """The number of the helper yarn in use, None for a garment yarn."""
+        return HELPERS.get(self.yarn) if self.yarn is not None else None
+
+    def yarn_missing(self, what: str) -> Refusal | None:
+        if self.yarn is None:
+            return self.refuse("no-yarn", f"no yarn is threaded for {what}")
+        if self.fastened:
+            return self.refuse("no-yarn", f"the {self.yarn} is fastened off; thread it again for {what}")
+        return None
+
+    def off_needle(self, index: int) -> tuple[int, ...]:
+        return (self.top[index], *self.more.get(index, ()))
+
+    # -------------------------------------------------------------- changing
+
+    def set_position(self, first: int, last: int, position: int) -> None:
+        self.position[first : last + 1] = bytes((position,)) * (last + 1 - first)
+        self._layout = None
+
+    def lift(self, index: int) -> tuple[int, ...]:
+        """Take all loops off a needle."""
+        lifted = self.off_needle(index)
+        self.more.pop(index, None)
+        self.top[index] = NOTHING
+        return lifted
+
+    def hang(self, index: int, loops: tuple[int, ...]) -> None:
+        """Hang loops on a needle, over those it has."""
+        if self.top[index] == NOTHING:
+            self.top[index] = loops[0]
+            loops = loops[1:]
+        if loops:
+            self.more.setdefault(index, []).extend(loops)
+
+    def course(self, kind: str, first: int, last: int, first_loop: int, to: Side | None = None) -> Course:
+        """Record what the loops from `first_loop` on were made by; needles as indices."""
+        at = self.layout()
+        half = self.half
+        yarnless = kind in YARNLESS_COURSES
+        course = Course(
+            kind,
+            self.counter,
+            self.section,
+            first - half,
+            last - half,
+            len(self.loops.parent) - first_loop,
+            first_loop,
+            "" if yarnless or self.yarn is None else self.yarn,
+            "" if yarnless else self.tension,
+            -1 if yarnless else self.run,
+            to,
+            at.live_first - half,
+            at.live_last - half,
+        )
+        self.courses.append(course)
+        return course
+
+    def settle_chain(self, goes_on: bool) -> None:
+        """The last chain of a cast-off beside a held needle: on that needle when the yarn goes on, else fastened off."""
+        if self.waiting_chain is None:
+            return
+        chain, index = self.waiting_chain
+        self.waiting_chain = None
+        if goes_on and self.position[index] != NON_WORKING:
+            self.hang(index, (chain,))
+            self.yarn_at = index
+        else:
+            self.fastened_loops.append(chain)
+            self.fastened = True
+
+    def wrap(self, index: int) -> None:
+        """Lay the yarn round a held needle; a helper yarn leaves only its number."""
+        helper = self.helper()
+        if helper is not None:
+            self.hang(index, (helper,))
+            return
+        loop = self.loops.add(index - self.half, Kind.WRAP)
+        self.hang(index, (loop,))
+        self.course("wrap", index, index, loop)
+
+
+def empty_machine(bed: Bed, pieces: Mapping[str, Piece], copies: int) -> Machine:
+    half = bed.needles // 2
+    size = 2 * half
+    return Machine(bed, pieces, copies, half, array("h", range(-half, half)), bytearray(size), array("i", [NOTHING]) * size)

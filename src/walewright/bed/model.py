@@ -1,0 +1,124 @@
+"""What goes into the bed and what comes out: gauges, bed, faults, courses, edges. Fabrics are in `fabric`."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Literal
+
+from walewright.knit.operations import Side
+
+Part = Literal["whole", "left", "centre", "right"]
+PARTS: tuple[Part, ...] = ("left", "centre", "right")
+"""From left to right, as the piece hung on the bed."""
+
+
+@dataclass(frozen=True, slots=True)
+class Gauge:
+    """Stitches and rows per cm of one yarn at one tension, at rest."""
+
+    stitches_per_cm: float
+    rows_per_cm: float
+
+
+@dataclass(frozen=True, slots=True)
+class Bed:
+    """A bed of `needles` needles (even), with transfer tools of so many `prongs`, and the gauges of what is knitted on it.
+
+    `gauges` is by (yarn, tension); without one, lengths in cm of what is knitted so are None.
+    """
+
+    needles: int
+    prongs: tuple[int, ...]
+    gauges: Mapping[tuple[str, str], Gauge] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
+class Fault:
+    """What cannot be done, or does not come out as stated.
+
+    `index` is the operation's in the block, len(operations) for the end of the block; for a join its index in the joins,
+    `block` being "joins"; -1 where only the whole work shows it. `data` holds what the message names, as (name, value).
+    """
+
+    code: str
+    block: str
+    index: int
+    message: str
+    data: tuple[tuple[str, int | str], ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Course:
+    """`count` loops made in one go, ids from `first_loop`, on slots `first`..`last`, by rising slot (a cast-off as it went).
+
+    `kind` is "knit" (a pass), "laid" (yarn laid over a held needle in mid-row), "cast on <way>", "cast off", "wrap", "fill",
+    "rehang" or "pick up". `counter` is the row counter afterwards; `section` counts how often the counter was set back, so
+    that it tells the parts of a parted piece. `run` is the same number as long as the yarn is unbroken. `to` is where a pass
+    went, or where a cast-off began. `live_first`..`live_last` are the slots of the outermost loops on the bed at that moment.
+    """
+
+    kind: str
+    counter: int
+    section: int
+    first: int
+    last: int
+    count: int
+    first_loop: int
+    yarn: str
+    tension: str
+    run: int
+    to: Side | None
+    live_first: int
+    live_last: int
+
+
+@dataclass(frozen=True, slots=True)
+class Bar:
+    """Yarn laid in an empty hook by a pass: an increase at the edge, else a hole's bar; a stitch from the next pass."""
+
+    counter: int
+    slot: int
+    loop: int
+    at_edge: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Turn:
+    """The yarn turned back beside the held needle `slot`, the innermost on that side, when the counter read `counter`.
+
+    In a finished fabric an unwrapped turn was a real edge, such as a parted half's neck beside the half that waits.
+    """
+
+    counter: int
+    slot: int
+    side: Side
+    wrapped: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Edge:
+    """One stretch of a piece's edge.
+
+    `points` are the places a needle can take up, in order (stitches from left to right, rows from below), each the ids of
+    the loops there. `each` marks edges that both sides of the piece have alike: a join takes one of them.
+    `live` stitches wait on waste yarn. `length_cm` runs along the knitted polyline, None without a gauge.
+    """
+
+    name: str
+    part: Part
+    along: Literal["rows", "stitches"]
+    count: int
+    length_cm: float | None
+    points: tuple[tuple[int, ...], ...]
+    each: bool = False
+    live: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Link:
+    """The loop `loop` of this fabric is made of, or hangs on, `loops` of `piece`."""
+
+    loop: int
+    piece: str
+    loops: tuple[int, ...]

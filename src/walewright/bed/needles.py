@@ -1,0 +1,263 @@
+"""Hand work on needles: into and out of work, casting on, moving loops, holding, latching up."""
+
+from __future__ import annotations
+
+from array import array
+
+from walewright.bed.carriage import unwrapped_across
+from walewright.bed.loops import NOTHING, Kind
+from walewright.bed.machine import HELD, NON_WORKING, WORKING, Machine, Refusal
+from walewright.knit.operations import (
+    CastOn,
+    FillFromBelow,
+    Hold,
+    IntoWork,
+    LatchUp,
+    OutOfWork,
+    Release,
+    Side,
+    Transfer,
+)
+
+WAYS = ("comb", "e-wrap", "chain")
+
+
+def into_work(m: Machine, op: IntoWork) -> Refusal | None:
+    refusal = m.reach(op.first, op.last)
+    if refusal is not None:
+        return refusal
+    first, last = op.first + m.half, op.last + m.half
+    for i in range(first, last + 1):
+        if m.position[i] != NON_WORKING:
+            state = "held" if m.position[i] == HELD else "in work"
+            return m.refuse("already-in-work", f"needle {m.name(i)} is already {state}; only idle needles are brought into work", i)
+    m.set_position(first, last, WORKING)
+    return None
+
+
+def out_of_work(m: Machine, op: OutOfWork) -> Refusal | None:
+    refusal = m.reach(op.first, op.last)
+    if refusal is not None:
+        return refusal
+    first, last = op.first + m.half, op.last + m.half
+    for i in range(first, last + 1):
+        if m.top[i] != NOTHING:
+            return m.refuse("stitch-dropped", f"needle {m.name(i)} carries a loop; out of work it would drop the stitch", i)
+        refusal = needs_work(m, i, "to be pushed back")
+        if refusal is not None:
+            return refusal
+    m.set_position(first, last, NON_WORKING)
+    return None
+
+
+def needs_work(m: Machine, index: int, purpose: str) -> Refusal | None:
+    """The needle must be in working position."""
+    if m.position[index] == NON_WORKING:
+        return m.refuse("not-in-work", f"needle {m.name(index)} is not in work, as it must be {purpose}", index)
+    if m.position[index] == HELD:
+        return m.refuse("needle-held", f"needle {m.name(index)} is in holding position; return it to work first", index)
+    return None
+
+
+def needs_empty(m: Machine, first: int, last: int, code: str, what: str) -> Refusal | None:
+    """All needles must be in work and empty."""
+    for i in range(first, last + 1):
+        refusal = needs_work(m, i, what)
+        if refusal is not None:
+            return refusal
+        if m.top[i] != NOTHING:
+            return m.refuse(code, f"needle {m.name(i)} already carries a loop; it must be empty {what}", i)
+    return None
+
+
+def cast_on(m: Machine, op: CastOn) -> Refusal | None:
+    """First loops. Beside live stitches they continue the row, so they go where the carriage is."""
+    refusal = m.reach(op.first, op.last)
+    if refusal is None and op.way not in WAYS:
+        refusal = m.refuse("cast-on-way", f"there is no cast-on called {op.way!r}; there are {', '.join(WAYS)}")
+    m.settle_chain(goes_on=True)
+    refusal = refusal or m.yarn_missing("the cast-on")
+    if refusal is not None:
+        return refusal
+    first, last = op.first + m.half, op.last + m.half
+    refusal = needs_empty(m, first, last, "cast-on-over-loops", "to be cast on")
+    if refusal is not None:
+        return refusal
+    helper = m.helper()
+    if op.way == "comb" and helper is None:
+        return m.refuse("comb-in-garment-yarn", f"the comb makes an open edge, which would run down in {m.yarn}: use waste yarn")
+    ends = m.working_ends()
+    if ends is not None:
+        beside: Side | None = "right" if first == ends[1] + 1 else "left" if last == ends[0] - 1 else None
+        if beside is None or op.way == "comb" or (m.side is not None and m.side != beside):
+            return m.refuse(
+                "cast-on-away-from-carriage",
+                f"stitches beside live ones are cast on next to the last one at the carriage's side ({m.side or 'not known'}), "
+                f"not at {m.name(first)} to {m.name(last)}",
+                first,
+                last,
+            )
+    count = last - first + 1
+    begin = len(m.loops.parent)
+    if helper is not None:
+        m.waste.append((op.way, op.first, op.last))
+        m.top[first : last + 1] = array("i", (helper,)) * count
+    else:
+        for i in range(first, last + 1):
+            m.top[i] = m.loops.add(i - m.half, Kind.CAST_ON)
+        m.course(f"cast on {op.way}", first, last, begin)
+    if m.side is not None:
+        m.yarn_side = m.side
+        m.yarn_at = last if m.side == "right" else first
+    m.over = -1
+    return None
+
+
+def transfer(m: Machine, op: Transfer) -> Refusal | None:
+    for refusal in (m.reach(op.first, op.last), m.reach(op.first + op.by, op.last + op.by)):
+        if refusal is not None:
+            return refusal
+    first, last = op.first + m.half, op.last + m.half
+    prongs = last - first + 1
+    if op.by == 0:
+        return m.refuse("moved-nowhere", f"the loop of needle {m.name(first)} is moved by no needle", first)
+    if prongs > max(m.bed.prongs, default=0):
+        return m.refuse(
+            "tool-too-narrow",
+            f"{prongs} loops, {m.name(first)} to {m.name(last)}, are lifted together, but the widest tool has "
+            f"{max(m.bed.prongs, default=0)} prongs",
+            first,
+            last,
+            prongs=prongs,
+        )
+    for i in range(min(first, first + op.by), max(last, last + op.by) + 1):
+        if m.position[i] == HELD:
+            return m.refuse("transfer-across-held", f"loops cannot be moved across needle {m.name(i)}, which is held", i)
+    for i in range(first, last + 1):
+        if m.top[i] == NOTHING:
+            return m.refuse("no-loop-to-move", f"needle {m.name(i)} carries no loop to move", i)
+        if m.position[i + op.by] != WORKING:
+            return m.refuse(
+                "onto-idle-needle",
+                f"the loop of needle {m.name(i)} would go on {m.name(i + op.by)}, which is not in work",
+                i,
+                i + op.by,
+            )
+    lifted = [(i, m.lift(i)) for i in range(first, last + 1)]
+    for i, loops in lifted:
+        m.hang(i + op.by, loops)
+    return None
+
+
+def fill_from_below(m: Machine, op: FillFromBelow) -> Refusal | None:
+    """The bar hung is the head of the stitch below the source's: no new yarn, but a second needle holds that stitch."""
+    for refusal in (m.reach(op.target, op.target), m.reach(op.source, op.source)):
+        if refusal is not None:
+            return refusal
+    target, source = op.target + m.half, op.source + m.half
+    refusal = needs_empty(m, target, target, "fill-over-loop", "to be filled from below")
+    if refusal is not None:
+        return refusal
+    if abs(target - source) != 1:
+        return m.refuse(
+            "fill-too-far", f"a bar reaches only the next needle, not from {m.name(source)} to {m.name(target)}", source, target
+        )
+    loop = m.top[source]
+    below = m.loops.parent[loop] if loop >= 0 else NOTHING
+    if below < 0:
+        return m.refuse("nothing-below", f"there is no stitch below that of needle {m.name(source)} to fill from", source)
+    begin = len(m.loops.parent)
+    m.hang(target, (m.loops.add(op.target, Kind.FILL, (below,)),))
+    m.course("fill", target, target, begin)
+    return None
+
+
+def hold(m: Machine, op: Hold) -> Refusal | None:
+    """On the carriage's side at most one needle between two passes (university handout, creativemachineknitting.blogspot.co.uk)."""
+    refusal = m.reach(op.first, op.last)
+    if refusal is not None:
+        return refusal
+    first, last = op.first + m.half, op.last + m.half
+    for i in range(first, last + 1):
+        if m.position[i] == HELD:
+            return m.refuse("already-held", f"needle {m.name(i)} is already in holding position", i)
+        refusal = needs_work(m, i, "to be held")
+        if refusal is not None:
+            return refusal
+        if m.top[i] == NOTHING:
+            return m.refuse("hold-empty", f"needle {m.name(i)} carries no loop to hold", i)
+    ends = m.working_ends()
+    if ends is not None and m.side is not None and (first, last) != ends:
+        here = last == ends[1] if m.side == "right" else first == ends[0]
+        if here:
+            if last - first + 1 + len(m.held_here) > 1:
+                return m.refuse(
+                    "held-at-carriage",
+                    f"needles {m.name(first)} to {m.name(last)} are on the {m.side}, where the carriage is; "
+                    "more than one needle is held only opposite the carriage",
+                    first,
+                    last,
+                    side=m.side,
+                )
+            m.held_here.append(first)
+    m.set_position(first, last, HELD)
+    return None
+
+
+def release(m: Machine, op: Release) -> Refusal | None:
+    refusal = m.reach(op.first, op.last)
+    if refusal is not None:
+        return refusal
+    first, last = op.first + m.half, op.last + m.half
+    for i in range(first, last + 1):
+        if m.position[i] != HELD:
+            return m.refuse("not-held", f"needle {m.name(i)} is not in holding position, so it cannot be returned", i)
+        under = m.over >= 0 and m.side == m.yarn_side and (i >= m.over if m.side == "right" else i <= m.over)
+        if under and i not in m.held_here:
+            return m.refuse(
+                "returned-under-yarn",
+                f"the yarn of the last row lies across needle {m.name(i)}; knit back before returning the needle to work",
+                i,
+            )
+    m.set_position(first, last, WORKING)
+    m.held_here = [i for i in m.held_here if not first <= i <= last]
+    return None
+
+
+def latch_up(m: Machine, op: LatchUp) -> Refusal | None:
+    """Turns the faces of the wale's uppermost stitches; what lies below and beside stays as it is."""
+    refusal = m.reach(op.slot, op.slot)
+    if refusal is not None:
+        return refusal
+    index = op.slot + m.half
+    refusal = needs_work(m, index, "to be latched up") or unwrapped_across(m, index, index)
+    if refusal is not None:
+        return refusal
+    loop, found = m.top[index], 0
+    wale: list[int] = []
+    if index not in m.more:
+        while found < op.rows and loop >= 0 and m.loops.kind[loop] == Kind.KNIT:
+            wale.append(loop)
+            found += 1
+            if loop in m.loops.more:
+                if found < op.rows:
+                    return m.refuse(
+                        "latch-through-join",
+                        f"the wale of needle {m.name(index)} joins another {found} rows down; it cannot be dropped {op.rows} rows",
+                        index,
+                        rows=op.rows,
+                        found=found,
+                    )
+                break
+            loop = m.loops.parent[loop]
+    if op.rows < 1 or found < op.rows:
+        return m.refuse(
+            "latch-too-deep",
+            f"the wale of needle {m.name(index)} is {found} rows deep; {op.rows} rows cannot be latched up",
+            index,
+            rows=op.rows,
+            found=found,
+        )
+    for loop in wale:
+        m.loops.face[loop] ^= 1
+    return None

@@ -1,0 +1,105 @@
+"""Knitting a whole work: block after block, then the joins."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from walewright.bed import carriage, closing, needles, taking
+from walewright.bed.fabric import Fabric, Piece
+from walewright.bed.finish import finish
+from walewright.bed.machine import Machine, Refusal, empty_machine
+from walewright.bed.model import Bed, Fault
+from walewright.bed.seams import join, open_edges, open_feet
+from walewright.knit import operations as ops
+
+
+@dataclass(frozen=True, slots=True)
+class BedResult:
+    """Fabrics of the blocks that came to a good end, in order; `open_edges` are (piece, edge) that stay on waste yarn."""
+
+    fabrics: tuple[Fabric, ...]
+    faults: tuple[Fault, ...]
+    open_edges: tuple[tuple[str, str], ...] = ()
+
+
+def _name_edge(m: Machine, op: ops.NameEdge) -> Refusal | None:
+    """Looked at when the block is done, for rows still to be knitted may be named."""
+    m.named.append((m.index, op))
+    return None
+
+
+def _join_in_block(m: Machine, op: ops.Join) -> Refusal | None:
+    return m.refuse("join-in-block", "pieces are joined when all are knitted, not while one is on the bed")
+
+
+RULES: Mapping[type, Callable[[Machine, Any], Refusal | None]] = {
+    ops.UseYarn: carriage.use_yarn,
+    ops.BreakYarn: carriage.break_yarn,
+    ops.Pass: carriage.cross,
+    ops.MoveCarriage: carriage.move_carriage,
+    ops.SetCounter: carriage.set_counter,
+    ops.Check: carriage.check,
+    ops.Wrap: carriage.wrap,
+    ops.IntoWork: needles.into_work,
+    ops.OutOfWork: needles.out_of_work,
+    ops.CastOn: needles.cast_on,
+    ops.Transfer: needles.transfer,
+    ops.FillFromBelow: needles.fill_from_below,
+    ops.Hold: needles.hold,
+    ops.Release: needles.release,
+    ops.LatchUp: needles.latch_up,
+    ops.CastOff: closing.cast_off,
+    ops.OntoWaste: closing.onto_waste,
+    ops.Rehang: taking.rehang,
+    ops.PickUpEdge: taking.pick_up_edge,
+    ops.NameEdge: _name_edge,
+    ops.Join: _join_in_block,
+}
+
+
+def knit(work: ops.Work, bed: Bed) -> BedResult:
+    """Knit the work. A block stops at its first fault, the others go on; what only follows from a fault is not reported again."""
+    pieces: dict[str, Piece] = {}
+    faults: list[Fault] = []
+    spoilt: set[str] = set()
+    for block in work.blocks:
+        if block.name in pieces:
+            faults.append(Fault("block-named-twice", block.name, 0, f"there are two pieces called {block.name!r}"))
+            continue
+        result = _knit_block(block, bed, pieces)
+        if isinstance(result, Fault):
+            pieces[block.name] = Piece(None)
+            spoilt |= {op.piece for op in block.operations if isinstance(op, ops.Rehang | ops.PickUpEdge)}
+            if result.code != taking.FOLLOWS:
+                faults.append(result)
+        else:
+            pieces[block.name] = Piece(result)
+    for index, op in enumerate(work.joins):
+        fault = join(op, index, pieces)
+        if fault is not None:
+            faults.append(fault)
+    faults += [fault for fault in open_feet(pieces) if fault.block not in spoilt]
+    fabrics = tuple(piece.fabric for piece in pieces.values() if piece.fabric is not None)
+    return BedResult(fabrics, tuple(faults), open_edges(pieces))
+
+
+def _knit_block(block: ops.Block, bed: Bed, pieces: dict[str, Piece]) -> Fabric | Fault:
+    m = empty_machine(bed, pieces, block.copies)
+    for m.index, op in enumerate(block.operations):
+        refusal = RULES[type(op)](m, op)
+        if refusal is not None:
+            return _fault(block, m.index, m.counter, refusal)
+    result = finish(m, block)
+    if not isinstance(result, Fabric):
+        index, refusal = result
+        return _fault(block, index, m.counter, refusal)
+    for piece, edge, part in m.taken:
+        pieces[piece].taken.add((edge, part))
+    return result
+
+
+def _fault(block: ops.Block, index: int, counter: int, refusal: Refusal) -> Fault:
+    data = refusal.data if any(name == "row" for name, _ in refusal.data) else (*refusal.data, ("row", counter))
+    return Fault(refusal.code, block.name, index, f"{block.name}, at RC {counter}: {refusal.message}", data)

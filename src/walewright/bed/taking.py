@@ -1,0 +1,126 @@
+"""Edges of finished pieces taken up on the needles: rehanging feet, picking up."""
+
+from __future__ import annotations
+
+from walewright.bed.fabric import Fabric, Piece
+from walewright.bed.loops import Kind
+from walewright.bed.machine import Machine, Refusal
+from walewright.bed.model import Edge, Link
+from walewright.bed.needles import needs_empty
+from walewright.knit.operations import PickUpEdge, Rehang, needle
+
+FOLLOWS = "follows-from-earlier"
+"""The code of a refusal that only repeats an earlier one: the piece was never finished. It is not reported."""
+
+
+def _piece(m: Machine, name: str) -> tuple[Piece, Fabric] | Refusal:
+    piece = m.pieces.get(name)
+    if piece is None:
+        return m.refuse("piece-unknown", f"no piece called {name!r} has been knitted yet", piece=name)
+    if piece.fabric is None:
+        return m.refuse(FOLLOWS, f"the piece {name!r} came to a fault")
+    return piece, piece.fabric
+
+
+def rehang(m: Machine, op: Rehang) -> Refusal | None:
+    """The piece hangs upside down with its purl side to the knitter, so left and right change places."""
+    refusal = m.reach(op.first, op.last)
+    if refusal is not None:
+        return refusal
+    found = _piece(m, op.piece)
+    if isinstance(found, Refusal):
+        return found
+    piece, fabric = found
+    first, last = op.first + m.half, op.last + m.half
+    refusal = needs_empty(m, first, last, "rehang-over-loops", "to take a foot")
+    if refusal is not None:
+        return refusal
+    if not fabric.feet:
+        return m.refuse("no-open-feet", f"the {op.piece} was not begun on waste yarn, so no feet are open", piece=op.piece)
+    if ("start", "whole") in piece.taken or (op.piece, "start", "whole") in m.taken:
+        return m.refuse("edge-taken", f"the feet of the {op.piece} have been taken up already", piece=op.piece, edge="start")
+    count = last - first + 1
+    if count != len(fabric.feet):
+        return m.refuse(
+            "rehang-count",
+            f"the first row of the {op.piece} has {len(fabric.feet)} feet, but there are {count} needles, "
+            f"{needle(op.first)} to {needle(op.last)}, to take one each",
+            first,
+            last,
+            feet=len(fabric.feet),
+            needles=count,
+        )
+    if m.copies != fabric.copies:
+        return m.refuse(
+            "copies-differ",
+            f"the {op.piece} is knitted {fabric.copies} times and this {m.copies} times: some feet would stay open",
+            piece=op.piece,
+        )
+    _hang(m, op.piece, "rehang", Kind.REHUNG, first, [(loop,) for loop in fabric.feet])
+    m.taken.append((op.piece, "start", "whole"))
+    return None
+
+
+def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
+    refusal = m.reach(op.first, op.last)
+    if refusal is not None:
+        return refusal
+    found = _piece(m, op.piece)
+    if isinstance(found, Refusal):
+        return found
+    piece, fabric = found
+    first, last = op.first + m.half, op.last + m.half
+    refusal = needs_empty(m, first, last, "pick-up-over-loops", "to pick up a stitch")
+    if refusal is not None:
+        return refusal
+    label = op.edge if op.part == "whole" else f"{op.edge} {op.part}"
+    edges = fabric.edge(label)
+    if not edges or (op.part == "whole" and edges[0].each):
+        known = ", ".join(sorted({e.name if e.part == "whole" else f"{e.name} {e.part}" for e in fabric.edges}))
+        return m.refuse("edge-unknown", f"the {op.piece} has no edge {label!r}; it has {known}", piece=op.piece, edge=label)
+    path: list[tuple[tuple[int, ...], bool]] = []
+    for edge in edges:
+        live = edge.live or (edge.name == "start" and bool(fabric.feet))
+        if live:
+            if (edge.name, edge.part) in piece.taken or (op.piece, edge.name, edge.part) in m.taken:
+                return m.refuse("edge-taken", f"the stitches of {label!r} of the {op.piece} have been taken up already", edge=label)
+            m.taken.append((op.piece, edge.name, edge.part))
+        path += [(point, live) for point in _from_the_left(edge)]
+    count = last - first + 1
+    if count > len(path):
+        return m.refuse(
+            "pick-up-too-many",
+            f"{count} stitches cannot be picked up along {label!r} of the {op.piece}: there are {len(path)} places, "
+            "and none gives more than one",
+            piece=op.piece,
+            edge=label,
+            stitches=count,
+            places=len(path),
+        )
+    _hang(m, op.piece, "pick up", Kind.PICKED, first, _evenly(path, count))
+    return None
+
+
+def _from_the_left(edge: Edge) -> tuple[tuple[int, ...], ...]:
+    """An inner left edge is followed downwards, so that the path runs from left to right round the opening."""
+    down = edge.along == "rows" and edge.part == "left" and not edge.each
+    return edge.points[::-1] if down else edge.points
+
+
+def _evenly(path: list[tuple[tuple[int, ...], bool]], count: int) -> list[tuple[int, ...]]:
+    """Share the points out: a needle takes all live stitches of its share, or the middle point of a firm edge."""
+    hung: list[tuple[int, ...]] = []
+    for j in range(count):
+        share = path[j * len(path) // count : (j + 1) * len(path) // count]
+        live = tuple(loop for point, waits in share if waits for loop in point)
+        hung.append(live or share[len(share) // 2][0])
+    return hung
+
+
+def _hang(m: Machine, piece: str, kind: str, loop_kind: Kind, first: int, hung: list[tuple[int, ...]]) -> None:
+    begin = len(m.loops.parent)
+    for i, loops in enumerate(hung, first):
+        loop = m.loops.add(i - m.half, loop_kind)
+        m.hang(i, (loop,))
+        m.links.append(Link(loop, piece, loops))
+    m.course(kind, first, first + len(hung) - 1, begin)

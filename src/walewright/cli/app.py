@@ -1,0 +1,119 @@
+"""The commands and their options, as the option parser sees them."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+import typer
+from typer.exceptions import TyperException
+
+from walewright import __version__
+from walewright.cli import console
+from walewright.cli.command_line import FILE, CommandLine
+
+BUG = 70
+"""Exit code of a fault of the compiler itself (EX_SOFTWARE of sysexits.h)."""
+
+Files = Annotated[list[str], typer.Argument(metavar="FILE...", help="Sources, ending in .wale.")]
+SizeOption = Annotated[list[str], typer.Option("--size", metavar="SIZE", help="Only this size (repeat, or list with commas).")]
+TensionOption = Annotated[
+    list[str], typer.Option("--tension", metavar="FABRIC=TENSION", help='Your own tension over 10 cm, as "plain=17 st 24 rows".')
+]
+MeasureOption = Annotated[
+    list[str],
+    typer.Option("--measure", metavar="NAME=LENGTH", help='Your own measurement, as "length=60 cm".'),
+]
+
+app = typer.Typer(
+    name="walewright",
+    add_completion=False,
+    pretty_exceptions_enable=False,
+    rich_markup_mode=None,
+    help="Compile garments for the hand-operated knitting machine from sources to proven, printed instructions.",
+)
+
+
+def run(arguments: tuple[str, ...]) -> int:
+    """Parse and run one command line; returns the exit code. Only a KeyboardInterrupt's 130 ends it otherwise."""
+    line = CommandLine(arguments)
+    try:
+        result = app(args=list(arguments), prog_name="walewright", standalone_mode=False, obj=line)
+    except TyperException as fault:
+        console.report((line.usage_fault(fault),), {FILE: line.text})
+        return 2
+    except (KeyboardInterrupt, typer.Abort):
+        return 130
+    except typer.Exit as leaving:
+        return leaving.exit_code
+    except BrokenPipeError:
+        console.abandon_output()
+        return 1
+    except Exception as fault:  # the last resort: a message instead of a traceback
+        console.confess(fault, "reading its options")
+        return BUG
+    return result if isinstance(result, int) else 0
+
+
+@app.callback(invoke_without_command=True)
+def start(
+    context: typer.Context,
+    version: Annotated[bool, typer.Option("--version", help="Print the version and leave.")] = False,
+) -> None:
+    """Compile garments for the hand-operated knitting machine from sources to proven, printed instructions."""
+    if version:
+        console.say(f"walewright {__version__}")
+        raise typer.Exit(0)
+    if context.invoked_subcommand is None:
+        console.say(context.get_help())
+        raise typer.Exit(0)
+
+
+@app.command()
+def check(
+    context: typer.Context,
+    files: Files,
+    size: SizeOption = [],  # noqa: B006 - the option parser copies it
+    tension: TensionOption = [],  # noqa: B006
+    measure: MeasureOption = [],  # noqa: B006
+) -> int:
+    """Work out and prove every size, and print the counts. Writes nothing."""
+    from walewright.cli.check import check as run_check
+
+    return run_check(context.obj, files, size, tension, measure)
+
+
+@app.command()
+def build(
+    context: typer.Context,
+    files: Files,
+    out: Annotated[str, typer.Option("--out", metavar="DIR", help="Folder for what is built; made if missing.")] = "out",
+    size: SizeOption = [],  # noqa: B006
+    tension: TensionOption = [],  # noqa: B006
+    measure: MeasureOption = [],  # noqa: B006
+    paper: Annotated[str, typer.Option("--paper", metavar="PAPER", help="a4 or letter.")] = "a4",
+    units: Annotated[str, typer.Option("--units", metavar="UNITS", help="cm, in or both.")] = "cm",
+    formats: Annotated[
+        list[str], typer.Option("--as", metavar="FORMATS", help="Of pdf, html, text, plan (repeat, or list with commas).")
+    ] = [],  # noqa: B006
+) -> int:
+    """Print proven patterns: NAME.pdf, NAME.html, NAME.txt and NAME.plan.json."""
+    from walewright.cli.build import build as run_build
+    from walewright.cli.options import printing
+
+    line: CommandLine = context.obj
+    wanted, faults = printing(line, paper, units, formats)
+    if wanted is None:
+        console.report(faults, {FILE: line.text})
+        return 2
+    return run_build(line, files, out, wanted, size, tension, measure)
+
+
+@app.command("format")
+def format_(
+    files: Files,
+    check_only: Annotated[bool, typer.Option("--check", help="Only say which files would change; exit 1 if any would.")] = False,
+) -> int:
+    """Write sources anew with even spacing and indents. Their meaning and comments stay."""
+    from walewright.cli.format import format_sources
+
+    return format_sources(files, check_only)

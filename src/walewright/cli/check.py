@@ -1,0 +1,80 @@
+"""`walewright check`: everything but printing, and a table of what came out."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import TYPE_CHECKING
+
+from walewright.cli import console, options, sources
+from walewright.cli.command_line import FILE, CommandLine
+from walewright.cli.each import each
+
+if TYPE_CHECKING:
+    from rich.table import Table
+
+    from walewright.pipeline import Outcome
+
+
+def check(line: CommandLine, files: Sequence[str], sizes: Sequence[str], tensions: Sequence[str], measures: Sequence[str]) -> int:
+    """Compile each file and print its table. Returns the exit code."""
+    changes, faults = options.changes(line, sizes, tensions, measures)
+    if changes is None:
+        console.report(faults, {FILE: line.text})
+        return 2
+    shipped = sources.shipped()
+
+    def one(file: str) -> int:
+        outcome = sources.compile_file(file, shipped, changes)
+        console.report(line.placed(outcome.diagnostics), {file: outcome.text, FILE: line.text})
+        if not outcome.proven:
+            return 1
+        console.say(summary(outcome))
+        return 0
+
+    return each(files, one, "checking")
+
+
+def summary(outcome: Outcome) -> str:
+    """A table a piece: per size the stitches and rows counted, and the centimetres wanted and knitted."""
+    assert outcome.design is not None
+    assert outcome.proof is not None
+    sizes = outcome.proof.sizes
+    tables = [_piece_table(outcome, index) for index in range(len(sizes[0].pieces))] if sizes else []
+    head = f"{outcome.file}: {outcome.design.title}, {len(sizes)} {'size' if len(sizes) == 1 else 'sizes'} proven"
+    return "\n".join((head, *(_plain(table) for table in tables)))
+
+
+def _piece_table(outcome: Outcome, index: int) -> Table:
+    from rich.table import Table
+
+    assert outcome.proof is not None
+    assert outcome.counts is not None
+    sizes = outcome.proof.sizes
+    pieces = [size.pieces[index] for size in sizes]
+    solved = [{(d.piece, d.what): d.solved for d in garment.deviations} for garment in outcome.counts.sizes]
+    table = Table(title=pieces[0].name, title_justify="left", title_style="", box=None, pad_edge=False)
+    for heading in ("", ""):
+        table.add_column(heading)
+    for size in sizes:
+        table.add_column(size.size, justify="right")
+    for at, measure in enumerate(pieces[0].measures):
+        counted = [counts.get((piece.name, measure.what)) for counts, piece in zip(solved, pieces, strict=True)]
+        if all(count is not None for count in counted):
+            table.add_row(measure.what, measure.unit, *(str(count) for count in counted))
+        table.add_row(
+            "" if counted[0] is not None else measure.what, "cm wanted", *(f"{p.measures[at].wanted_cm:.1f}" for p in pieces)
+        )
+        table.add_row("", "cm knitted", *(f"{p.measures[at].knitted_cm:.1f}" for p in pieces))
+    table.add_row("rows", "", *(str(p.rows) for p in pieces))
+    table.add_row("needles", "", *(f"{p.first_needle}-{p.last_needle}".replace(" ", "") for p in pieces))
+    return table
+
+
+def _plain(table: Table) -> str:
+    from rich.console import Console
+
+    # A table is wider than most terminals with eight sizes; the terminal's own wrapping is better than cut cells.
+    paper = Console(width=1000, no_color=True, highlight=False)
+    with paper.capture() as printed:
+        paper.print(table)
+    return "\n".join(row.rstrip() for row in printed.get().splitlines())

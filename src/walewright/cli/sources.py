@@ -1,0 +1,38 @@
+"""Sources and shipped data, from the files to what the pipeline takes."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from walewright import world
+from walewright.pipeline import Outcome
+from walewright.report.model import Diagnostic
+
+if TYPE_CHECKING:
+    from walewright.design import Changes, Shipped
+
+
+def shipped() -> Shipped:
+    """Every size table and machine profile of this installation, by its file's name."""
+    from walewright.design import Shipped
+
+    return Shipped(tables=_folder("tables", ".csv"), machines=_folder("machines", ".toml"))
+
+
+def compile_file(file: str, given: Shipped, wanted: Changes) -> Outcome:
+    """Read `file` and take it through the pipeline."""
+    from walewright import pipeline
+
+    text, fault = world.read_source(file)
+    if text is None:
+        return Outcome(file, "", diagnostics=_only(fault))
+    return pipeline.compile(text, file, given, wanted)
+
+
+def _folder(folder: str, suffix: str) -> dict[str, str]:
+    names = world.shipped_names("patterns", folder, suffix)
+    return {name.removesuffix(suffix): world.shipped_text("patterns", f"{folder}/{name}") for name in names}
+
+
+def _only(fault: Diagnostic | None) -> tuple[Diagnostic, ...]:
+    return () if fault is None else (fault,)

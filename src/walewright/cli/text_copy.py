@@ -1,0 +1,93 @@
+"""The text copy: what has to be known before knitting, then the printed steps as plain text."""
+
+from __future__ import annotations
+
+import textwrap
+from collections.abc import Iterable, Sequence
+from typing import TYPE_CHECKING
+
+from walewright import __version__
+
+if TYPE_CHECKING:
+    from walewright.design.model import Design, Fabric
+    from walewright.pipeline import Outcome
+    from walewright.proof.model import Proof
+
+CM_PER_INCH = 2.54
+"""Exact by the international agreement on the yard, 1959."""
+
+
+def text_copy(outcome: Outcome, units: str) -> str:
+    """The whole pattern as plain text; lengths in `units` cm | in | both. Only for a proven outcome."""
+    assert outcome.design is not None
+    assert outcome.proof is not None
+    design = outcome.design
+    parts = (
+        _title(design),
+        _section("Sizes", (_graded(design.sizes), *_measurements(design, units))),
+        _section("Tension", (_tension(fabric, units) for fabric in design.fabrics)),
+        _section("Materials", _materials(design, outcome.proof)),
+        outcome.plain_text.strip(),
+        f"Proven: every size was knitted on the simulated bed by walewright {__version__}, and read back from these words.",
+    )
+    return "\n\n".join(part for part in parts if part) + "\n"
+
+
+def _title(design: Design) -> str:
+    texts = [text for key, text in design.texts if key in ("summary", "difficulty")]
+    return "\n".join((design.title, "=" * len(design.title), *(textwrap.fill(text, 96) for text in texts)))
+
+
+def _section(title: str, lines: Iterable[str]) -> str:
+    return "\n".join((title, "-" * len(title), *lines))
+
+
+def _measurements(design: Design, units: str) -> list[str]:
+    return [
+        f"{m.name.replace('_', ' ')}{' (to fit)' if m.to_fit else ''}: {_lengths(m.values, units)}"
+        + (f", from {m.source}" if m.source else "")
+        for m in design.measurements
+    ]
+
+
+def _tension(fabric: Fabric, units: str) -> str:
+    stitches, rows = fabric.stitches_per_cm, fabric.rows_per_cm
+    in_cm = f"{stitches * 10:.1f} stitches and {rows * 10:.1f} rows to 10 cm"
+    in_inches = f"{stitches * CM_PER_INCH:.2f} stitches and {rows * CM_PER_INCH:.2f} rows to 1 in"
+    density = {"cm": in_cm, "in": in_inches, "both": f"{in_cm} ({in_inches})"}[units]
+    return f"{fabric.name}: {density} in {fabric.stitch}, {fabric.yarn} at tension {fabric.tension}"
+
+
+def _materials(design: Design, proof: Proof) -> list[str]:
+    machine = design.machine
+    lines = [f"machine: {machine.label or machine.name}, {machine.needles} needles {machine.pitch_mm:g} mm apart"]
+    for at, yarn in enumerate(design.yarns):
+        uses = [size.yarn[at] for size in proof.sizes]
+        balls = _graded([str(use.balls) for use in uses])
+        grams = _graded([f"{use.grams:.0f}" for use in uses])
+        lines.append(f"{yarn.label or yarn.name}: {balls} balls of {yarn.ball_grams:g} g = {yarn.ball_metres:g} m; about {grams} g")
+        lines.extend(f"    reckoned {way}" for way in sorted({use.way for use in uses}))
+    lines.append("waste yarn and ravel cord; transfer tools with " + _and([str(p) for p in machine.prongs]) + " prongs; latch tool")
+    return lines
+
+
+def _lengths(values_cm: Sequence[float], units: str) -> str:
+    in_cm = f"{_graded([f'{v:.1f}'.removesuffix('.0') for v in values_cm])} cm"
+    in_inches = f"{_graded([_inches(v) for v in values_cm])} in"
+    return {"cm": in_cm, "in": in_inches, "both": f"{in_cm} / {in_inches}"}[units]
+
+
+def _inches(cm: float) -> str:
+    # A quarter of an inch is as fine as a tape is read in this trade (common practice).
+    return f"{round(cm / CM_PER_INCH * 4) / 4:g}"
+
+
+def _graded(values: Sequence[str]) -> str:
+    """The first size, then the larger ones in brackets; one value where all sizes have the same."""
+    if len(set(values)) == 1:
+        return values[0]
+    return f"{values[0]} ({': '.join(values[1:])})"
+
+
+def _and(words: Sequence[str]) -> str:
+    return " and ".join((", ".join(words[:-1]), words[-1])) if len(words) > 1 else "".join(words)

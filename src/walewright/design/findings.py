@@ -1,0 +1,128 @@
+"""What `design` has to say: diagnostics gathered while a source is understood, one mistake one message.
+
+A thing that could not be understood is None from then on, and whatever needs it is skipped without a word. A name that
+stands in a line which could not be read counts as known but unusable, so that the line is reported once, by `source`.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import replace
+from typing import TypeVar
+
+from walewright.report.model import NOWHERE, Diagnostic, Label, Severity, Span
+from walewright.report.near import near
+from walewright.source import syntax
+
+T = TypeVar("T")
+
+
+class Findings:
+    """A list of diagnostics being written. `broken` are the statements that `source` could not read."""
+
+    def __init__(self, broken: Iterable[syntax.Broken] = ()) -> None:
+        self._told: list[Diagnostic] = []
+        self._unknown: dict[tuple[str, str], int] = {}
+        self._lost = frozenset(word for b in broken for word in re.findall(r"\w+", b.text))
+
+    def tell(
+        self,
+        code: str,
+        message: str,
+        *labels: tuple[Span, str],
+        notes: tuple[str, ...] = (),
+        helps: tuple[str, ...] = (),
+        sizes: tuple[str, ...] = (),
+        severity: Severity = Severity.ERROR,
+    ) -> None:
+        places = tuple(Label(span, text) for span, text in labels if span != NOWHERE)
+        self._told.append(Diagnostic(code, message, places, notes, helps, severity, sizes))
+
+    def unknown(self, what: str, name: str, span: Span, names: Iterable[str], code: str = "unknown-name") -> None:
+        """`name` is none of the `names` of that kind."""
+        if name in self._lost:
+            return
+        if (what, name) in self._unknown:
+            # A name is mistyped, or its definition is missing, once; where else it stands is part of the same message.
+            at = self._unknown[what, name]
+            if span != NOWHERE:
+                self._told[at] = replace(self._told[at], labels=(*self._told[at].labels, Label(span, "here too")))
+            return
+        self._unknown[what, name] = len(self._told)
+        known = tuple(names)
+        self.tell(
+            code,
+            f"no {what} is called `{name}`",
+            (span, "not known"),
+            notes=(f"known here: {', '.join(known)}" if known else f"there is no {what} here",),
+            helps=near_help(name, known),
+        )
+
+    def look_up(self, what: str, name: str, span: Span, known: Mapping[str, T | None]) -> T | None:
+        """The thing called `name`, or None: not there (told now) or there but not understood (told before)."""
+        if name not in known:
+            self.unknown(what, name, span, known)
+            return None
+        return known[name]
+
+    def once(self, what: str, named: Iterable[tuple[str, Span]]) -> None:
+        """Tells of every name that is given a second time."""
+        first: dict[str, Span] = {}
+        for name, span in named:
+            if name in first:
+                self.tell(
+                    "repeated-name",
+                    f"`{name}` is the name of two {what}s",
+                    (span, "here again"),
+                    (first[name], "first here"),
+                )
+            else:
+                first[name] = span
+
+    def one(self, what: str, nodes: Iterable[T], owner: str) -> T | None:
+        """The first of the nodes, telling of every further one: a block that says a thing twice."""
+        first: T | None = None
+        for node in nodes:
+            if first is None:
+                first = node
+            else:
+                self.tell(
+                    "repeated-statement",
+                    f"{owner} has two `{what}` statements",
+                    (_span(node), "here again"),
+                    (_span(first), "first here"),
+                )
+        return first
+
+    @property
+    def failed(self) -> bool:
+        return any(d.severity is Severity.ERROR for d in self._told)
+
+    def all(self) -> tuple[Diagnostic, ...]:
+        """Everything told, in the order of the source; what has no place comes first."""
+        return tuple(sorted(self._told, key=lambda d: d.labels[0].span.start if d.labels else -1))
+
+
+def near_help(name: str, known: Iterable[str]) -> tuple[str, ...]:
+    """A proposal of the name that may have been meant, if one is near."""
+    meant = near(name, known)
+    return (f"`{meant}` is close",) if meant else ()
+
+
+def broken(statements: Iterable[syntax.Statement]) -> Iterator[syntax.Broken]:
+    """Every unreadable line of the statements and their blocks."""
+    for statement in statements:
+        if isinstance(statement, syntax.Broken):
+            yield statement
+        yield from broken(getattr(statement, "body", ()))
+
+
+def amount(value: float, unit: str = "cm") -> str:
+    """A number for a message: at most two decimals, no trailing noughts."""
+    text = f"{value:.2f}".rstrip("0").rstrip(".")
+    return f"{'0' if text == '-0' else text} {unit}".strip()
+
+
+def _span(node: object) -> Span:
+    return node.span if isinstance(node, syntax.Node) else NOWHERE

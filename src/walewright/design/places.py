@@ -1,0 +1,108 @@
+"""Quantities in their place: across the work stitches become cm, up the work rows do, by the swatch of the fabric there."""
+
+from __future__ import annotations
+
+from walewright.design.findings import Findings, amount
+from walewright.design.model import Fabric, PerSize
+from walewright.design.units import LENGTH, NUMBER, ROWS, STITCHES
+from walewright.design.values import Scope, Value
+from walewright.source import syntax
+
+LONGEST_CM = 1000.0
+"""No knitted length is above ten metres: such a number is a slip of the unit."""
+
+
+class Place:
+    """Evaluates expressions where a length of the garment is meant; all results in cm per size."""
+
+    def __init__(self, scope: Scope, findings: Findings, fabric: Fabric | None) -> None:
+        self.scope = scope
+        self.findings = findings
+        self.fabric = fabric
+        """None when it is not known; then a count has no length, and nothing more is said of it."""
+
+    def across(self, expression: syntax.Expr, what: str, least: float | None = None) -> PerSize | None:
+        """A length across the work: cm, or stitches of the fabric here."""
+        value = self.scope.value(expression)
+        if value is None:
+            return None
+        if value.dimension == ROWS:
+            self.findings.tell("rows-across", f"{what} runs across the work, and rows run up", (value.span, "rows"))
+            return None
+        if value.dimension == STITCHES:
+            return self._checked(_over(value, self.fabric.stitches_per_cm), what, least, value) if self.fabric else None
+        return self._length(value, what, least)
+
+    def up(self, expression: syntax.Expr, what: str, least: float | None = None) -> PerSize | None:
+        """A length up the work: cm, or rows of the fabric here."""
+        value = self.scope.value(expression)
+        if value is None:
+            return None
+        if value.dimension == STITCHES:
+            self.findings.tell("stitches-up", f"{what} runs up the work, and stitches run across", (value.span, "stitches"))
+            return None
+        if value.dimension == ROWS:
+            return self._checked(_over(value, self.fabric.rows_per_cm), what, least, value) if self.fabric else None
+        return self._length(value, what, least)
+
+    def _length(self, value: Value, what: str, least: float | None) -> PerSize | None:
+        if not is_length(value, what, self.findings):
+            return None
+        return self._checked(value.amounts, what, least, value)
+
+    def _checked(self, amounts: PerSize, what: str, least: float | None, value: Value) -> PerSize | None:
+        """`least` None: any sign; 0: zero is allowed; above 0: it must be more than zero."""
+        sizes = self.scope.sizes
+        if least is not None:
+            low = tuple(s for s, a in zip(sizes, amounts, strict=True) if a < 0 or (least > 0 and a <= 1e-9))
+            if low:
+                self.findings.tell(
+                    "not-positive",
+                    f"{what} must be {'more than zero' if least > 0 else 'zero or more'}",
+                    (value.span, self.per_size(amounts)),
+                    sizes=self.scope.only(low),
+                )
+                return None
+        high = tuple(s for s, a in zip(sizes, amounts, strict=True) if abs(a) > LONGEST_CM)
+        if high:
+            self.findings.tell(
+                "absurd-length",
+                f"{what} is more than {amount(LONGEST_CM / 100, 'm')}",
+                (value.span, self.per_size(amounts)),
+                sizes=self.scope.only(high),
+                helps=("look at the unit",),
+            )
+            return None
+        return amounts
+
+    def per_size(self, amounts: PerSize, unit: str = "cm") -> str:
+        """ "18 cm" when all sizes agree, else "XS 18 cm, S 19 cm"."""
+        return per_size(self.scope.sizes, amounts, unit)
+
+
+POSITIVE = 1.0
+"""For `least`: more than zero."""
+NOT_NEGATIVE = 0.0
+"""For `least`: zero or more."""
+
+
+def is_length(value: Value, what: str, findings: Findings) -> bool:
+    """Whether the value is in cm; told when it is not."""
+    if value.dimension == LENGTH:
+        return True
+    if value.dimension == NUMBER:
+        findings.tell("no-unit", f"{what} needs a unit", (value.span, "a bare number"), helps=("write it in cm, mm or in",))
+    else:
+        findings.tell("wrong-unit", f"{what} is a length", (value.span, value.dimension.kind))
+    return False
+
+
+def per_size(sizes: tuple[str, ...], amounts: PerSize, unit: str = "cm") -> str:
+    texts = [amount(a, unit) for a in amounts]
+    if len(set(texts)) == 1:
+        return texts[0]
+    return ", ".join(f"{s} {t}" for s, t in zip(sizes, texts, strict=True))
+
+
+def _over(value: Value, density: float) -> PerSize:
+    return tuple(a / density for a in value.amounts)

@@ -1,0 +1,57 @@
+"""The shipped data of this stage: size tables (CSV) and machine profiles (TOML), handed in as text by whoever reads files."""
+
+from __future__ import annotations
+
+import csv
+import io
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Shipped:
+    """`tables`: CSV text by table name ("women"); `machines`: TOML text by profile name ("bulky")."""
+
+    tables: Mapping[str, str]
+    machines: Mapping[str, str]
+
+
+@dataclass(frozen=True, slots=True)
+class Published:
+    """One published range of one measurement of one size, in cm. `status` is "read" (seen in its source) or "memory"."""
+
+    size: str
+    measurement: str
+    low_cm: float
+    high_cm: float
+    source: str
+    status: str
+
+    @property
+    def middle_cm(self) -> float:
+        return (self.low_cm + self.high_cm) / 2
+
+
+@dataclass(frozen=True, slots=True)
+class SizeTable:
+    """A shipped table, in the order of its file."""
+
+    name: str
+    entries: tuple[Published, ...]
+
+    @property
+    def measurements(self) -> tuple[str, ...]:
+        return tuple(dict.fromkeys(e.measurement for e in self.entries))
+
+    def row(self, measurement: str) -> dict[str, Published]:
+        """The entries of one measurement by size name."""
+        return {e.size: e for e in self.entries if e.measurement == measurement}
+
+
+def size_table(name: str, text: str) -> SizeTable:
+    """Reads a shipped table: columns size, measurement, low_cm, high_cm, low_in, high_in, source, status."""
+    entries = (
+        Published(r["size"], r["measurement"], float(r["low_cm"]), float(r["high_cm"] or r["low_cm"]), r["source"], r["status"])
+        for r in csv.DictReader(io.StringIO(text))
+    )
+    return SizeTable(name, tuple(entries))

@@ -1,0 +1,181 @@
+"""The entry of this stage: a syntax tree understood as a design, everything in cm and per size."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from typing import TypeVar
+
+from walewright.design.changes import Changes, changed_fabrics, changed_lets, changed_rows, chosen_sizes, fitting
+from walewright.design.findings import Findings, broken
+from walewright.design.joins import band, edge_names, join
+from walewright.design.machine import machine
+from walewright.design.materials import edging, fabric, yarn
+from walewright.design.model import Design
+from walewright.design.pieces import Workroom, pieces
+from walewright.design.requirements import requirement
+from walewright.design.sizes import Graded, grade
+from walewright.design.tables import Shipped
+from walewright.design.values import Scope
+from walewright.report.model import Diagnostic, Span
+from walewright.source import syntax
+
+Made = TypeVar("Made")
+Named = TypeVar("Named", syntax.Yarn, syntax.Fabric, syntax.Edging)
+Kind = TypeVar("Kind", bound=syntax.Node)
+
+TOP_LEVEL = (
+    syntax.Broken
+    | syntax.Text
+    | syntax.Pattern
+    | syntax.Sizes
+    | syntax.Let
+    | syntax.Machine
+    | syntax.Yarn
+    | syntax.Fabric
+    | syntax.Edging
+    | syntax.Piece
+    | syntax.Band
+    | syntax.Join
+    | syntax.Require
+    | syntax.MakingUp
+)
+
+
+def understand(tree: syntax.Tree, shipped: Shipped, changes: Changes) -> tuple[Design | None, tuple[Diagnostic, ...]]:
+    """The design that the tree means with a knitter's changes in it, and what there is to say about it.
+
+    The design is None when anything told is an error or a line of the tree could not be read. `shipped` is the text of
+    the size tables and machine profiles. Never raises for a fault of the author's.
+    """
+    lost = tuple(broken(tree.statements))
+    findings = Findings(lost)
+    design = _Reading(tree, shipped, changes, findings).design(bool(lost))
+    return (None if findings.failed or lost else design), findings.all()
+
+
+class _Reading:
+    """One reading of one tree."""
+
+    def __init__(self, tree: syntax.Tree, shipped: Shipped, changes: Changes, findings: Findings) -> None:
+        self.tree = tree
+        self.shipped = shipped
+        self.changes = changes
+        self.findings = findings
+
+    def every(self, kind: type[Kind]) -> tuple[Kind, ...]:
+        return tuple(s for s in self.tree.statements if isinstance(s, kind))
+
+    def design(self, lines_lost: bool) -> Design | None:
+        findings = self.findings
+        title = findings.one("pattern", self.every(syntax.Pattern), "the source")
+        table = findings.one("sizes", self.every(syntax.Sizes), "the source")
+        bed = findings.one("machine", self.every(syntax.Machine), "the source")
+        finish = findings.one("making up", self.every(syntax.MakingUp), "the source")
+        if table is not None and not table.names:
+            table = None
+        shapes = self.every(syntax.Piece)
+        self._misplaced()
+        parts = (("pattern title", title), ("sizes", table), ("machine", bed), ("piece", shapes or None))
+        lacking = [what for what, node in parts if node is None]
+        if lacking and not lines_lost:
+            findings.tell("missing-part", f"the source has no {' and no '.join(lacking)}", (Span(self.tree.file, 0, 0), ""))
+        self._repeated_names()
+
+        knitted = machine(bed, self.shipped.machines, findings) if bed else None
+        yarns = self._by_name(self.every(syntax.Yarn), lambda n: yarn(n, findings))
+        fabrics = self._by_name(self.every(syntax.Fabric), lambda n: fabric(n, yarns, findings))
+        fabrics = changed_fabrics(fabrics, self.changes, findings)
+        if table is None:
+            # Without sizes no expression has a value; the rest waits for them.
+            return None
+        graded, scope = self._sizes(table)
+        edgings = self._by_name(self.every(syntax.Edging), lambda n: edging(n, fabrics, scope, findings))
+        made = pieces(shapes, Workroom(scope, fabrics, edgings, knitted, findings))
+        outlines = edge_names(shapes)
+        bands = [band(n, outlines, edgings, findings) for n in self.every(syntax.Band)]
+        joins = [join(n, outlines, made, fabrics, scope, findings) for n in self.every(syntax.Join)]
+        required = [requirement(n, scope, findings) for n in self.every(syntax.Require)]
+        if title is None or knitted is None:
+            return None
+        return Design(
+            file=self.tree.file,
+            title=title.title,
+            texts=self._texts(title),
+            sizes=graded.sizes,
+            measurements=_there(graded.rows.values()),
+            machine=knitted,
+            yarns=_there(yarns.values()),
+            fabrics=_there(fabrics.values()),
+            edgings=_there(edgings.values()),
+            pieces=_there(made.values()),
+            bands=_there(bands),
+            joins=_there(joins),
+            requirements=_there(required),
+            making_up=tuple(t.text for t in finish.body if isinstance(t, syntax.Text)) if finish else (),
+        )
+
+    def _sizes(self, table: syntax.Sizes) -> tuple[Graded, Scope]:
+        """The size table with the knitter's changes, and the scope of all names with a value; every `let` worked out."""
+        findings = self.findings
+        graded = grade(table, chosen_sizes(table.names, self.changes, findings), self.shipped, findings)
+        lets: dict[str, syntax.Let] = {}
+        for node in self.every(syntax.Let):
+            lets.setdefault(node.name, node)
+        changed = changed_lets(graded, lets, self.changes, findings)
+        if changed:
+            # Told into a reading of its own: the same faults are found again below.
+            written = Scope(Findings(), graded.sizes, graded.values(), lets)
+            changed = fitting(changed, written, self.changes, findings)
+        graded = changed_rows(graded, lets, self.changes, findings)
+        scope = Scope(findings, graded.sizes, graded.values(), lets, changed)
+        for name, node in lets.items():
+            scope.named(name, node.span)
+        return graded, scope
+
+    def _by_name(self, nodes: tuple[Named, ...], make: Callable[[Named], Made | None]) -> dict[str, Made | None]:
+        """Everything of a kind by name, in the order of the source; the first of two with one name counts."""
+        made: dict[str, Made | None] = {}
+        for node in nodes:
+            if node.name not in made:
+                made[node.name] = make(node)
+        return made
+
+    def _repeated_names(self) -> None:
+        findings = self.findings
+        for what, nodes in (
+            ("yarn", self.every(syntax.Yarn)),
+            ("fabric", self.every(syntax.Fabric)),
+            ("edging", self.every(syntax.Edging)),
+        ):
+            findings.once(what, ((n.name, n.span) for n in nodes))
+        # Pieces and bands head their own part of the page: their names are one kind. So are rows and lets.
+        worked = [(n.name, n.span) for n in self.every(syntax.Piece)] + [(n.name, n.span) for n in self.every(syntax.Band)]
+        findings.once("piece", worked)
+        rows = {r.name: r.span for t in self.every(syntax.Sizes) for r in t.body if isinstance(r, syntax.SizeRow)}
+        lets = [(n.name, n.span) for n in self.every(syntax.Let)]
+        findings.once("measurement", (*((n, s) for n, s in rows.items()), *lets))
+
+    def _misplaced(self) -> None:
+        for statement in self.tree.statements:
+            if not isinstance(statement, TOP_LEVEL):
+                self.findings.tell(
+                    "impossible-statement",
+                    "this statement belongs into a block",
+                    (statement.span, "on its own here"),
+                )
+
+    def _texts(self, title: syntax.Pattern) -> tuple[tuple[str, str], ...]:
+        """The author's words: those of the pattern block first, then notes that stand elsewhere, by what they are about."""
+        texts = [t for t in title.body if isinstance(t, syntax.Text)]
+        for key in ("summary", "difficulty", "story"):
+            self.findings.one(key, (t for t in texts if t.key == key), "the pattern")
+        found = [(t.key, t.text) for t in texts]
+        found += [(t.key, t.text) for t in self.every(syntax.Text)]
+        blocks = [(b.name, b.body) for b in self.every(syntax.Fabric)] + [(b.name, b.body) for b in self.every(syntax.Piece)]
+        for name, body in blocks:
+            found += [(t.key, f"{name}: {t.text}") for t in body if isinstance(t, syntax.Text)]
+        return tuple(found)
+
+
+def _there(made: Iterable[Made | None]) -> tuple[Made, ...]:
+    return tuple(m for m in made if m is not None)

@@ -1,0 +1,96 @@
+"""The house's own words to the knitter: how to read the pages, what to do when things go wrong, safety.
+
+Trade advice is common practice where no source is named.
+"""
+
+from __future__ import annotations
+
+from walewright.pages.model import Advice
+
+
+def reading(sizes: tuple[str, ...], some_sizes_only: bool) -> Advice:
+    """How to read the pattern. `some_sizes_only`: it has lines that not all sizes work."""
+    lines = []
+    if len(sizes) > 1:
+        lines.append(
+            "Figures for the sizes always stand in the same order, the smallest first and the others in brackets. "
+            "A figure alone is for every size. Mark yours throughout before you begin."
+        )
+        if some_sizes_only:
+            lines.append("A dash in the brackets, or a heading that names sizes, means that the others leave this out.")
+    lines += [
+        "RC is the row counter. “RC 84” means that 84 rows are counted: "
+        "what is written there is done after row 84 and before the next row.",
+        "Tick each line off when it is done. The columns beside it say what the counter then reads "
+        "and at which side the carriage then stands.",
+        "A line with a bar beside it asks for nothing: it says what must now be true. If it is not, stop and look for the reason.",
+        "Left and right are those of the machine as you sit before it. "
+        "Needles are counted outwards from the centre mark: L 1, L 2 to the left, R 1, R 2 to the right.",
+        "The purl side faces you; the knit side hangs away from you.",
+    ]
+    return Advice("How to read the pattern", tuple(lines))
+
+
+def trouble() -> tuple[Advice, ...]:
+    """When things go wrong: common practice in words of our own."""
+    return (
+        Advice(
+            "The carriage jams",
+            (
+                "Do not force it. Free it as the machine’s manual says and take it back to the side where the row began.",
+                "Undo what was knitted of that row and see that every loop lies in its hook, or behind an open latch.",
+                "Set the row counter back by the row, and knit it again. Look for the cause: a bent needle, a closed latch, "
+                "yarn caught at the mast, too little weight at the edge.",
+            ),
+            ordered=True,
+        ),
+        Advice(
+            "A stitch is dropped",
+            (
+                "Catch the loop with the latch tool at once; hang a weight below it so that it runs no further.",
+                "Work it up again through the bar of each row that it missed, from the purl side, and hang it on its needle.",
+                "Count the needles with loops against the next line that says how many there must be.",
+            ),
+            ordered=True,
+        ),
+        Advice(
+            "The row count is in doubt",
+            (
+                "Do not trust the counter after a jam or an interruption: it counts crossings, not rows.",
+                "Count the rows from the last marked row on the purl side, and set the counter to what you have counted.",
+                "At an even count the carriage stands where it stood at RC 000; at an odd one it stands opposite.",
+            ),
+        ),
+        Advice(
+            "The piece is too long or too short",
+            (
+                "Fabric on the machine is stretched by the weights: measure it only after it has rested.",
+                "Keep to the rows. If the tension is right, so are they; seams match because both pieces have the same rows.",
+            ),
+        ),
+    )
+
+
+def safety() -> Advice:
+    """Cautions, restated from the health and safety page of
+    https://kcguild.org.uk/sharing-knowledge/machine-knitting/using-your-knitting-machine/health-and-safety-machine-knit/;
+    covered scissors from https://lib.zlibraries.com/text/mr5xoo1p3p4k/machine-knitting-designing-with-colour/10;
+    rest and cleaning are common practice."""
+    return Advice(
+        "Working safely",
+        (
+            "Before each session see that the clamps are firm: they loosen as you knit. Lift a bed with care, "
+            "and let nobody walk behind it.",
+            "Tie back hair, and keep sleeves, cords and jewellery away from the carriage.",
+            "Hooks and posts are sharp and hard: mind fingers and face when you bend over the bed. "
+            "The wires of a yarn mast spring back when yarn runs out or breaks.",
+            "Weights are heavy and fall on feet. Keep scissors at the machine with their points covered, "
+            "and yarn and cables off the floor where you walk.",
+            "Do not leave children alone with the machine.",
+            "Rest wrists and shoulders. Clean with spirit only away from flames and with a window open.",
+            "The machine’s manual and the rules of the place where you work or sell come before anything said here.",
+        ),
+    )
+
+
+SAFETY_SOURCE = "Cautions after the health and safety page for machine knitters at kcguild.org.uk."

@@ -1,0 +1,102 @@
+"""Composing the sheet: every stage's results into words, figures and drawings, in the order of the booklet."""
+
+from __future__ import annotations
+
+from walewright.design.model import Design
+from walewright.pages import advice, supplies
+from walewright.pages.checked import checked
+from walewright.pages.figures import graded, sentence
+from walewright.pages.finished import size_notes, size_table
+from walewright.pages.garment import cover, middle_size
+from walewright.pages.measures import MeasuredPiece, measured
+from walewright.pages.model import Fact, PageOptions, Part, Sheet
+from walewright.pages.parts import Drawings, joining, parts
+from walewright.pages.schematic import drawing, fitting_scale, legend
+from walewright.proof.model import Proof
+from walewright.solve.model import Counts
+from walewright.write.model import Instructions
+
+
+def compose(design: Design, counts: Counts, instructions: Instructions, proof: Proof, options: PageOptions) -> Sheet:
+    """The sheet of a proven pattern. All four come from one build and have the same sizes in the same order."""
+    pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
+    sections = parts(design, counts, instructions, pieces, _drawings(pieces, design.sizes, counts, options.units))
+    joined = joining(instructions)
+    texts = {key: tuple(text for k, text in design.texts if k == key) for key in ("summary", "difficulty", "story", "note", "author")}
+    return Sheet(
+        language="en",
+        paper={"a4": "A4", "letter": "letter"}[options.paper],
+        title=design.title,
+        summary=" ".join(texts["summary"]),
+        difficulty=" ".join(texts["difficulty"]),
+        story=texts["story"],
+        notes=texts["note"],
+        cover_facts=_cover_facts(design, " ".join(texts["difficulty"])),
+        cover=cover(design, counts, pieces),
+        contents=_contents(design, sections, instructions, joined),
+        sizes=size_table(design, pieces, options.units),
+        size_notes=size_notes(design),
+        materials=supplies.yarn_table(design, proof),
+        materials_notes=supplies.yarn_notes(proof),
+        tools=supplies.tools(design),
+        tensions=supplies.tensions(design, options.units),
+        swatch=supplies.swatch_advice(),
+        machine=supplies.machine(design, counts),
+        reading=advice.reading(design.sizes, _for_some_sizes(instructions)),
+        example=graded(design.sizes) if len(design.sizes) > 1 else "",
+        abbreviations=instructions.abbreviations,
+        parts=sections,
+        joining=joined,
+        making_up=design.making_up,
+        trouble=advice.trouble(),
+        safety=advice.safety(),
+        checked=checked(proof, options.units),
+        author=", ".join(texts["author"]),
+        version=options.version,
+        date=options.date,
+        colophon=_colophon(design, options),
+    )
+
+
+def _drawings(pieces: tuple[MeasuredPiece, ...], sizes: tuple[str, ...], counts: Counts, units: str) -> Drawings:
+    size = middle_size(counts)
+    scale = fitting_scale(pieces, size)
+    return {p.piece.name: (drawing(p, sizes, size, units, scale), legend(p, sizes, units)) for p in pieces}
+
+
+def _cover_facts(design: Design, difficulty: str) -> tuple[Fact, ...]:
+    facts = [Fact("Sizes" if len(design.sizes) > 1 else "Size", " · ".join(design.sizes))]
+    yarns = ", ".join(y.label for y in design.yarns)
+    facts.append(Fact("Yarn", sentence(yarns)))
+    facts.append(Fact("Machine", f"{sentence(design.machine.label)}, {design.machine.needles} needles"))
+    if difficulty:
+        facts.append(Fact("Difficulty", difficulty))
+    return tuple(facts)
+
+
+def _contents(design: Design, sections: tuple[Part, ...], instructions: Instructions, joined: Part) -> tuple[tuple[str, str], ...]:
+    # An edging is found behind its piece.
+    named = {p.name for p in design.pieces} | {b.name for b in design.bands}
+    listed = (part for part, section in zip(sections, instructions.sections, strict=True) if section.name in named)
+    return (
+        ("sizes", "Sizes and measurements"),
+        ("materials", "Materials, tension and machine"),
+        ("reading", "Reading the pattern"),
+        *((part.anchor, part.title) for part in listed),
+        (joined.anchor, "Making up"),
+        ("trouble", "When things go wrong"),
+        ("safety", "Working safely"),
+        ("checked", "How the pattern was checked"),
+    )
+
+
+def _for_some_sizes(instructions: Instructions) -> bool:
+    everybody = len(instructions.sizes)
+    sections = (*instructions.sections, instructions.joining)
+    return any(len(s.sizes) < everybody or "–" in s.text for sec in sections for p in sec.paragraphs for s in p.sentences)
+
+
+def _colophon(design: Design, options: PageOptions) -> str:
+    made = f"Walewright {options.version}".strip()
+    dated = f", {options.date}" if options.date else ""
+    return f"{design.title}. Set from one source by {made}{dated}. {advice.SAFETY_SOURCE}"

@@ -1,0 +1,58 @@
+"""The sheet's typefaces, and the only door through which the renderer may fetch anything.
+
+Source Serif 4 and Source Sans 3 (both under the SIL Open Font License 1.1) come from Python packages, so that a page is
+the same on every machine whatever is installed there.
+"""
+
+from __future__ import annotations
+
+import importlib.util
+from pathlib import Path
+from urllib.parse import unquote, urlsplit
+
+from weasyprint.urls import URLFetcher, URLFetcherResponse
+
+FACES = (
+    ("Sheet Serif", "normal", "fontpkg_source_serif_4", "SourceSerif4[opsz,wght].ttf"),
+    ("Sheet Serif", "italic", "fontpkg_source_serif_4", "SourceSerif4-Italic[opsz,wght].ttf"),
+    ("Sheet Sans", "normal", "fontpkg_source_sans_3", "SourceSans3[wght].ttf"),
+    ("Sheet Sans", "italic", "fontpkg_source_sans_3", "SourceSans3-Italic[wght].ttf"),
+)
+"""(family as the theme names it, style, package, file)."""
+
+SVG = "data:image/svg+xml,"
+
+
+def font_face_css() -> str:
+    """@font-face rules for the renderer. Raises ModuleNotFoundError when a font package is not installed."""
+    rules = []
+    for family, style, package, file in FACES:
+        url = (_files(package) / file).as_uri()
+        rules.append(f'@font-face {{ font-family: "{family}"; font-style: {style}; src: url("{url}"); }}')
+    return "\n".join(rules)
+
+
+def _files(package: str) -> Path:
+    spec = importlib.util.find_spec(package)
+    if spec is None or spec.origin is None:
+        raise ModuleNotFoundError(f"the font package {package} is not installed", name=package)
+    return Path(spec.origin).resolve().parent / "files"
+
+
+class ShippedOnly(URLFetcher):  # type: ignore[misc]
+    """Fetches the font files, and the theme's own ornaments written into it as SVG; refuses all else with ValueError.
+
+    Nothing on a sheet comes from elsewhere: an author gives words, not pictures, and words are escaped."""
+
+    def __init__(self) -> None:
+        super().__init__(allowed_protocols=("file", "data"), allow_redirects=False)
+        self._fonts = frozenset(_files(package) / file for _, _, package, file in FACES)
+
+    def fetch(self, url: str, headers: dict[str, str] | None = None) -> URLFetcherResponse:
+        """The response, for an allowed `url`."""
+        if url.startswith(SVG):
+            return super().fetch(url, headers)
+        parts = urlsplit(url)
+        if parts.scheme == "file" and not parts.netloc and Path(unquote(parts.path)).resolve() in self._fonts:
+            return super().fetch(url, headers)
+        raise ValueError(f"a sheet may not fetch {url[:80]}")

@@ -1,0 +1,215 @@
+"""The sheet: everything that is printed, already worded and formatted. Templates only lay it out.
+
+Nothing here is a length, a stitch or a row any more, except inside drawings, which are in millimetres of paper.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+
+@dataclass(frozen=True, slots=True)
+class PageOptions:
+    """How pages are wanted. `version` is the compiler's, `date` is ISO (or "" for an undated copy)."""
+
+    paper: Literal["a4", "letter"] = "a4"
+    units: Literal["cm", "in", "both"] = "cm"
+    version: str = ""
+    date: str = ""
+
+
+# ----------------------------------------------------------------- drawings
+
+
+@dataclass(frozen=True, slots=True)
+class Stroke:
+    """One path: `data` is SVG path data in mm; `kind` names its pen: outline, seam, hatch, texture, measure, guide, cloth
+    (a filled shape that hides what lies behind it)."""
+
+    data: str
+    kind: str
+
+
+@dataclass(frozen=True, slots=True)
+class Lettering:
+    """Text in a drawing, at (x, y) mm, the baseline's `anchor` start | middle | end, turned by `turn` degrees about (x, y).
+    `kind`: letter (of a legend) | figure | word."""
+
+    x: float
+    y: float
+    text: str
+    anchor: str = "middle"
+    turn: int = 0
+    kind: str = "figure"
+
+
+@dataclass(frozen=True, slots=True)
+class Drawing:
+    """`title` says in words what is to be seen, for those who cannot see it. Size in mm."""
+
+    title: str
+    width: float
+    height: float
+    strokes: tuple[Stroke, ...]
+    letterings: tuple[Lettering, ...]
+
+
+# ----------------------------------------------------------------- tables
+
+
+@dataclass(frozen=True, slots=True)
+class Cell:
+    """One size's figure, and a smaller one beneath it where two are compared."""
+
+    text: str
+    under: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """`key` is a legend's letter or empty; `note` is small print after the label; `cells` run in the order of the sizes."""
+
+    label: str
+    cells: tuple[Cell, ...]
+    key: str = ""
+    note: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class RowGroup:
+    """Rows under a small heading ("To fit"), which may be empty."""
+
+    title: str
+    rows: tuple[Row, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class SizeTable:
+    """A table with one column a size."""
+
+    caption: str
+    sizes: tuple[str, ...]
+    groups: tuple[RowGroup, ...]
+
+
+# ----------------------------------------------------------------- words
+
+
+@dataclass(frozen=True, slots=True)
+class Fact:
+    label: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Advice:
+    """A short heading and what to do, in order where `ordered`."""
+
+    title: str
+    lines: tuple[str, ...]
+    ordered: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """A stretch of a sentence; `kind` as in write.model.Run."""
+
+    text: str
+    kind: str
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """One line of the steps. `boxes` tick boxes stand before it (one a copy; none before a line that only checks).
+    `row` is the counter, `side` "left" | "right" | "". `sizes` names the sizes where not all work it."""
+
+    pieces: tuple[Piece, ...]
+    boxes: int
+    row: str
+    side: str
+    check: bool
+    sizes: str
+
+
+@dataclass(frozen=True, slots=True)
+class Stage:
+    """Lines under a small title; `only` is "" or such as "1st and 2nd sizes only: XS, S"."""
+
+    title: str
+    only: str
+    lines: tuple[Line, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """A piece, edging or band: one section of the pages. `opens_page`: it begins a new page."""
+
+    anchor: str
+    title: str
+    facts: tuple[Fact, ...]
+    drawing: Drawing | None
+    legend: SizeTable | None
+    stages: tuple[Stage, ...]
+    opens_page: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Tension:
+    """A fabric's tension: two figures to 10 cm (or 4 in) and the words about them."""
+
+    title: str
+    stitches: str
+    rows: str
+    per: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Checked:
+    """How the pattern was checked: the words, wanted against knitted of every piece, and one table over all."""
+
+    lines: tuple[str, ...]
+    pieces: tuple[SizeTable, ...]
+    whole: SizeTable
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """The whole booklet, in the order in which it is printed."""
+
+    language: str
+    paper: str
+    """CSS page size: "A4" or "letter"."""
+    title: str
+    summary: str
+    difficulty: str
+    story: tuple[str, ...]
+    notes: tuple[str, ...]
+    cover_facts: tuple[Fact, ...]
+    cover: Drawing
+    contents: tuple[tuple[str, str], ...]
+    """(anchor, title) of every section after the cover."""
+    sizes: SizeTable
+    size_notes: tuple[str, ...]
+    materials: SizeTable
+    materials_notes: tuple[str, ...]
+    tools: tuple[str, ...]
+    tensions: tuple[Tension, ...]
+    swatch: Advice
+    machine: tuple[Fact, ...]
+    reading: Advice
+    example: str
+    """The sizes as they stand in brackets, or "" for a single size."""
+    abbreviations: tuple[tuple[str, str], ...]
+    parts: tuple[Part, ...]
+    joining: Part
+    making_up: tuple[str, ...]
+    trouble: tuple[Advice, ...]
+    safety: Advice
+    checked: Checked
+    author: str
+    version: str
+    date: str
+    """ISO date, or empty."""
+    colophon: str

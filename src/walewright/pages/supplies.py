@@ -1,0 +1,128 @@
+"""What the knitter needs: yarn a size, tools, tension, machine."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from walewright.design.model import Design, Fabric
+from walewright.pages.figures import CM_PER_INCH, cm, graded, grams, listed, metres, ordinal, sentence
+from walewright.pages.model import Advice, Cell, Fact, Row, RowGroup, SizeTable, Tension
+from walewright.proof.model import Proof
+from walewright.solve.model import Counts, SizedGarment
+
+
+def yarn_table(design: Design, proof: Proof) -> SizeTable:
+    """Grams, metres and balls of each yarn a size."""
+    groups = []
+    for yarn in design.yarns:
+        uses = [next((u for u in size.yarn if u.yarn == yarn.name), None) for size in proof.sizes]
+        rows = (
+            Row("Balls", tuple(Cell(str(u.balls) if u else "–") for u in uses)),
+            Row("Grams", tuple(Cell(grams(u.grams) if u else "–") for u in uses)),
+            Row("Metres", tuple(Cell(metres(u.metres) if u else "–") for u in uses)),
+        )
+        ball = f"{_plain(yarn.ball_grams)} g = {_plain(yarn.ball_metres)} m a ball"
+        groups.append(RowGroup(f"{sentence(yarn.label)}, {ball}", rows))
+    return SizeTable("Yarn for each size", design.sizes, tuple(groups))
+
+
+def yarn_notes(proof: Proof) -> tuple[str, ...]:
+    """How the yarn was reckoned, each way once."""
+    ways = dict.fromkeys((u.label, u.way) for size in proof.sizes for u in size.yarn)
+    labels: dict[str, list[str]] = {}
+    for label, way in ways:
+        labels.setdefault(way, []).append(label)
+    return tuple(f"{sentence(listed(names))}: {way}." for way, names in labels.items())
+
+
+def tools(design: Design) -> tuple[str, ...]:
+    """Everything beside the yarn and the machine."""
+    return tuple(_tools(design))
+
+
+def _tools(design: Design) -> Iterator[str]:
+    waste = any(p.start_way == "waste" or p.end_way == "waste" or p.openings for p in design.pieces)
+    if waste:
+        yield "Waste yarn: smooth, of about the same thickness and in a contrasting colour"
+    if any(p.start_way == "waste" for p in design.pieces):
+        yield "Ravel cord: one strong, slippery length, longer than the bed is wide"
+        yield "Cast-on comb, and weights for the width in work"
+    else:
+        yield "Weights for the width in work"
+    insets = {run.way.inset for p in design.pieces for run in (*p.left, *p.right) if run.way.kind == "fashioned"}
+    insets |= {o.way.inset for p in design.pieces for o in p.openings if o.way.kind == "fashioned"}
+    prongs = sorted({1} | {i for i in insets if i})
+    yield f"Transfer tool{'s' if len(prongs) > 1 else ''} with {listed([str(p) for p in prongs])} prong{'s' if prongs[-1] > 1 else ''}"
+    yield "Latch tool"
+    if any(run.name for p in design.pieces for run in (*p.left, *p.right)):
+        yield "Short lengths of contrasting thread to mark edges"
+    yield "Blunt sewing needle, tape measure, scissors with covered points"
+
+
+def tensions(design: Design, units: str) -> tuple[Tension, ...]:
+    """Every fabric's tension."""
+    return tuple(_tension(design, fabric, units) for fabric in design.fabrics)
+
+
+def _tension(design: Design, fabric: Fabric, units: str) -> Tension:
+    per, name = (4 * CM_PER_INCH, "4 in") if units == "in" else (10.0, "10 cm" if units == "cm" else "10 cm (4 in)")
+    yarn = next(y for y in design.yarns if y.name == fabric.yarn)
+    swatch = f"{_plain(fabric.swatch_stitches)} stitches by {_plain(fabric.swatch_rows)} rows"
+    if units == "in":
+        size = f"{fabric.swatch_width_cm / CM_PER_INCH:.2f} in by {fabric.swatch_height_cm / CM_PER_INCH:.2f} in"
+    else:
+        size = f"{cm(fabric.swatch_width_cm, 0.1)} cm by {cm(fabric.swatch_height_cm, 0.1)} cm"
+    weight = f" and weigh {_plain(fabric.swatch_grams)} g" if fabric.swatch_grams else ""
+    return Tension(
+        title=f"{sentence(stitch_words(fabric))}, tension {fabric.tension}",
+        stitches=f"{fabric.stitches_per_cm * per:.1f}",
+        rows=f"{fabric.rows_per_cm * per:.1f}",
+        per=name,
+        text=f"In {yarn.label}. {swatch} measure {size}{weight}.",
+    )
+
+
+def stitch_words(fabric: Fabric) -> str:
+    """The stitch with its "every 3rd needle"."""
+    return f"{fabric.stitch}, every {ordinal(fabric.rib_every)} needle" if fabric.rib_every else fabric.stitch
+
+
+def machine(design: Design, counts: Counts) -> tuple[Fact, ...]:
+    """The bed that is wanted, and how much of it each size takes."""
+    bed = design.machine
+    widest = [str(_widest(garment)) for garment in counts.sizes]
+    facts = [
+        Fact("Machine", f"{sentence(bed.label)}, single bed"),
+        Fact("Needles", f"{bed.needles}, {_plain(bed.pitch_mm)} mm apart"),
+        Fact("In use, at most", graded(widest)),
+    ]
+    if bed.edge_reminder:
+        facts.append(Fact("Edges", sentence(bed.edge_reminder)))
+    return tuple(facts)
+
+
+def _widest(garment: SizedGarment) -> int:
+    found = [p.widest for p in garment.pieces] + [b.stitches for b in garment.bands]
+    return max(found, default=0)
+
+
+def swatch_advice() -> Advice:
+    """How to knit and measure a tension swatch. Common practice; block sizes and the mean of three measurements as in the
+    published how-to pages named in the project's trade notes."""
+    return Advice(
+        "Knit the swatch first",
+        (
+            "Cast on at least 10 stitches more than the block that is measured, and knit a few rows of waste yarn.",
+            "Knit about 15 rows, two rows in a contrasting colour, the rows of the block, two contrasting rows, and 15 rows more. "
+            "Mark the block's sides with threads on the needles just outside it.",
+            "Take it off on waste yarn. Let it rest overnight, and wash it as the garment will be washed.",
+            "Lay it flat without pulling. Measure between the marks three times each way and take the mean.",
+            "Too many stitches or rows: loosen the tension and knit another. Too few: tighten it. "
+            "Do not begin the garment before both figures agree.",
+        ),
+        ordered=True,
+    )
+
+
+def _plain(value: float) -> str:
+    return f"{value:g}"

@@ -1,0 +1,128 @@
+"""The pipeline: every stage in order, from one source text to a proven pattern. Pure; the caller reads and writes files.
+
+Stages are imported inside the functions, so that a command pays only for those it runs.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+from walewright.report.model import Diagnostic, Severity
+
+if TYPE_CHECKING:
+    from walewright.bed import Bed, BedResult
+    from walewright.design import Changes, Shipped
+    from walewright.design.model import Design
+    from walewright.knit.operations import Work
+    from walewright.knit.steps import SizePlan
+    from walewright.proof.model import Proof
+    from walewright.solve.model import Counts
+    from walewright.source.syntax import Tree
+    from walewright.write.model import Instructions
+
+
+@dataclass(frozen=True, slots=True)
+class Outcome:
+    """What came of one source. Stages that were not reached left None or an empty tuple; `diagnostics` says why."""
+
+    file: str
+    text: str
+    tree: Tree | None = None
+    design: Design | None = None
+    counts: Counts | None = None
+    plans: tuple[SizePlan, ...] = ()
+    works: tuple[Work, ...] = ()
+    results: tuple[BedResult, ...] = ()
+    """What the bed knitted from each size's plan, in the order of `design.sizes`."""
+    instructions: Instructions | None = None
+    plain_text: str = ""
+    """The printed steps as plain text, the form that is read back."""
+    proof: Proof | None = None
+    """There only when every size was knitted as wanted and read back as printed."""
+    diagnostics: tuple[Diagnostic, ...] = ()
+
+    @property
+    def proven(self) -> bool:
+        return self.proof is not None and not has_errors(self.diagnostics)
+
+
+def has_errors(diagnostics: tuple[Diagnostic, ...]) -> bool:
+    """Whether one of them forbids going on (warnings do not)."""
+    return any(d.severity is Severity.ERROR for d in diagnostics)
+
+
+def compile(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome:
+    """Take the source `text`, called `file` in messages, through all stages.
+
+    `shipped` are the tables and machines that a source can name, `changes` the knitter's own sizes, tensions and
+    measurements. Goes as far as it can and never raises for a fault of the author's.
+    """
+    outcome = _understand(Outcome(file, text), shipped, changes)
+    if outcome.design is None or has_errors(outcome.diagnostics):
+        return outcome
+    outcome = _count(outcome)
+    if outcome.counts is None or has_errors(outcome.diagnostics):
+        return outcome
+    return _prove(_knit_and_write(outcome))
+
+
+def _understand(outcome: Outcome, shipped: Shipped, changes: Changes) -> Outcome:
+    from walewright import design, source
+
+    tree, unread = source.read(outcome.file, outcome.text)
+    # A source with broken lines is still understood, so that the author hears of every mistake at once.
+    meant, unclear = design.understand(tree, shipped, changes)
+    return replace(outcome, tree=tree, design=meant, diagnostics=(*unread, *unclear))
+
+
+def _count(outcome: Outcome) -> Outcome:
+    from walewright import solve
+
+    assert outcome.design is not None
+    counts, impossible = solve.solve(outcome.design)
+    return replace(outcome, counts=counts, diagnostics=(*outcome.diagnostics, *impossible))
+
+
+def _knit_and_write(outcome: Outcome) -> Outcome:
+    from walewright import bed, knit, write
+
+    assert outcome.design is not None
+    assert outcome.counts is not None
+    plans = knit.plan(outcome.design, outcome.counts)
+    works = tuple(knit.expand(plan) for plan in plans)
+    machine = _bed(outcome.design)
+    results = tuple(bed.knit(work, machine) for work in works)
+    instructions = write.write(plans, outcome.design.sizes)
+    return replace(
+        outcome,
+        plans=plans,
+        works=works,
+        results=results,
+        instructions=instructions,
+        plain_text=write.plain_text(instructions),
+    )
+
+
+def _prove(outcome: Outcome) -> Outcome:
+    from walewright import bed, proof, readback
+
+    assert outcome.design is not None
+    assert outcome.counts is not None
+    machine = _bed(outcome.design)
+    unread: tuple[Diagnostic, ...] = ()
+    again: list[BedResult | None] = []
+    for index in range(len(outcome.design.sizes)):
+        work, faults = readback.read_back(outcome.plain_text, index)
+        unread += faults
+        again.append(None if work is None else bed.knit(work, machine))
+    proven, faults = proof.prove(outcome.design, outcome.counts, outcome.works, outcome.results, tuple(again))
+    return replace(outcome, proof=proven, diagnostics=(*outcome.diagnostics, *unread, *faults))
+
+
+def _bed(design: Design) -> Bed:
+    """The author's bed, with the density of each fabric, by which lengths of the knitted edges are measured."""
+    from walewright.bed import Bed, Gauge
+
+    gauges = {(f.yarn, f.tension): Gauge(f.stitches_per_cm, f.rows_per_cm) for f in design.fabrics}
+    return Bed(design.machine.needles, design.machine.prongs, gauges)

@@ -1,0 +1,220 @@
+"""The plan document: format 1."""
+
+from __future__ import annotations
+
+import json
+from typing import TYPE_CHECKING, Any
+
+from walewright import __version__, world
+from walewright.plan.moves import block, join_side
+
+if TYPE_CHECKING:
+    from walewright.design.model import Design, Fabric, Measurement, Yarn
+    from walewright.design.model import Machine as Bed
+    from walewright.knit.operations import Work
+    from walewright.pipeline import Outcome
+    from walewright.proof.model import JoinProof, Measure, PieceProof, SizeProof, YarnUse
+    from walewright.solve.model import SizedBand, SizedGarment, SizedPiece, SizedRun, SizedWedge
+
+FORMAT = 1
+"""Version of the document's shape: rises when a reader of the old shape could misunderstand the new one."""
+
+Json = dict[str, Any]
+
+
+def schema() -> Json:
+    """The JSON Schema (draft 2020-12) of the document."""
+    read: Json = json.loads(world.package_text("plan/plan.schema.json"))
+    return read
+
+
+def plan_bytes(outcome: Outcome) -> bytes:
+    """The document as UTF-8 JSON: keys sorted, the same bytes for the same source."""
+    return (json.dumps(plan_json(outcome), ensure_ascii=False, indent=1, sort_keys=True, allow_nan=False) + "\n").encode()
+
+
+def plan_json(outcome: Outcome) -> Json:
+    """The document of a proven outcome. Lengths are centimetres to 1/1000, needles slots (0 is the first right of the centre)."""
+    assert outcome.design is not None
+    assert outcome.counts is not None
+    assert outcome.proof is not None
+    design = outcome.design
+    return {
+        "format": FORMAT,
+        "compiler": f"walewright {__version__}",
+        "title": design.title,
+        "texts": dict(design.texts),
+        "machine": _machine(design.machine),
+        "yarns": [_yarn(yarn) for yarn in design.yarns],
+        "fabrics": [_fabric(fabric) for fabric in design.fabrics],
+        "measurements": [_measurement(m, design.sizes) for m in design.measurements],
+        "sizes": [
+            _size(design, garment, work, proof)
+            for garment, work, proof in zip(outcome.counts.sizes, outcome.works, outcome.proof.sizes, strict=True)
+        ],
+        "making_up": list(design.making_up),
+    }
+
+
+def cm(value: float) -> float:
+    """Rounded to 1/1000 cm, so that the last bits of a sum do not make two documents differ."""
+    return round(value, 3) + 0.0
+
+
+def _machine(machine: Bed) -> Json:
+    return {
+        "name": machine.name,
+        "label": machine.label,
+        "needles": machine.needles,
+        "pitch_mm": machine.pitch_mm,
+        "prongs": list(machine.prongs),
+    }
+
+
+def _yarn(yarn: Yarn) -> Json:
+    return {"name": yarn.name, "label": yarn.label, "ball_grams": cm(yarn.ball_grams), "ball_metres": cm(yarn.ball_metres)}
+
+
+def _fabric(fabric: Fabric) -> Json:
+    return {
+        "name": fabric.name,
+        "stitch": fabric.stitch,
+        "yarn": fabric.yarn,
+        "tension": fabric.tension,
+        "stitches_per_10_cm": cm(fabric.stitches_per_cm * 10),
+        "rows_per_10_cm": cm(fabric.rows_per_cm * 10),
+    }
+
+
+def _measurement(measurement: Measurement, sizes: tuple[str, ...]) -> Json:
+    return {
+        "name": measurement.name,
+        "to_fit": measurement.to_fit,
+        "source": measurement.source,
+        "cm": {size: cm(value) for size, value in zip(sizes, measurement.values, strict=True)},
+    }
+
+
+def _size(design: Design, garment: SizedGarment, work: Work, proof: SizeProof) -> Json:
+    proven = {piece.name: piece for piece in proof.pieces}
+    return {
+        "size": garment.size,
+        "pieces": [_piece(design, piece, proven[piece.name]) for piece in garment.pieces],
+        "bands": [_band(band) for band in garment.bands],
+        "deviations": [
+            {
+                "piece": d.piece,
+                "what": d.what,
+                "unit": d.unit,
+                "wanted_cm": cm(d.wanted_cm),
+                "wanted": cm(d.wanted),
+                "solved": d.solved,
+                "solved_cm": cm(d.solved_cm),
+            }
+            for d in garment.deviations
+        ],
+        "blocks": [block(b) for b in work.blocks],
+        "joins": [
+            {"one": join_side(join.one), "other": join_side(join.other), "easing_mm": join.easing_mm, **_proven_join(done)}
+            for join, done in zip(work.joins, proof.joins, strict=True)
+        ],
+        "yarn": [_use(use) for use in proof.yarn],
+        "operations": proof.operations,
+        "loops": proof.loops,
+        "read_back": proof.read_back,
+    }
+
+
+def _piece(design: Design, piece: SizedPiece, proof: PieceProof) -> Json:
+    return {
+        "name": piece.name,
+        "fabric": design.piece(piece.name).fabric,
+        "copies": proof.copies,
+        "start_stitches": piece.start,
+        "widest_stitches": piece.widest,
+        "rows": piece.rows,
+        "edging_rows": piece.edging_rows,
+        "levels": [{"name": name, "row": row} for name, row in piece.levels],
+        "left": [_run(run) for run in piece.left],
+        "right": [_run(run) for run in piece.right],
+        "openings": [{"name": o.name, "row": o.row, "flat": o.flat, "width": o.width, "edge": _run(o.run)} for o in piece.openings],
+        "wedges": [_wedge(w) for w in piece.wedges],
+        "knitted": {
+            "first_needle": proof.first_needle,
+            "last_needle": proof.last_needle,
+            "most_stitches": proof.most_stitches,
+            "rows": proof.rows,
+            "loops": proof.loops,
+            "measures": [_measure(m) for m in proof.measures],
+        },
+    }
+
+
+def _wedge(wedge: SizedWedge) -> Json:
+    return {
+        "name": wedge.name,
+        "edge": wedge.edge,
+        "from_row": wedge.from_row,
+        "to_row": wedge.to_row,
+        "groups": list(wedge.groups),
+    }
+
+
+def _run(run: SizedRun) -> Json:
+    return {
+        "name": run.name,
+        "from_row": run.from_row,
+        "to_row": run.to_row,
+        "way": {"kind": run.way.kind, "inset": run.way.inset},
+        "phrases": [{"gaps": list(p.gaps), "by": list(p.by), "times": p.times} for p in run.phrases],
+        "changes": [{"row": row, "by": by} for row, by in run.changes()],
+    }
+
+
+def _measure(measure: Measure) -> Json:
+    return {
+        "what": measure.what,
+        "unit": measure.unit,
+        "wanted_cm": cm(measure.wanted_cm),
+        "knitted_cm": cm(measure.knitted_cm),
+        "off": cm(measure.off),
+    }
+
+
+def _band(band: SizedBand) -> Json:
+    return {
+        "name": band.name,
+        "stitches": band.stitches,
+        "rows": band.rows,
+        "pick_ups": [
+            {
+                "piece": p.edge.piece,
+                "edge": p.edge.edge,
+                "part": p.part,
+                "stitches": p.stitches,
+                "points": p.points,
+                "cm": cm(p.cm),
+            }
+            for p in band.pick_ups
+        ],
+    }
+
+
+def _proven_join(join: JoinProof) -> Json:
+    return {
+        "text": join.text,
+        "one_rows": join.one_rows,
+        "other_rows": join.other_rows,
+        "one_cm": cm(join.one_cm),
+        "other_cm": cm(join.other_cm),
+    }
+
+
+def _use(use: YarnUse) -> Json:
+    return {
+        "yarn": use.yarn,
+        "metres": cm(use.metres),
+        "grams": cm(use.grams),
+        "balls": use.balls,
+        "way": use.way,
+    }

@@ -1,0 +1,170 @@
+"""The proof: nothing is printed that the bed did not knit as counted, and whose words did not knit the same."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from walewright.bed import BedResult, Fabric, seam
+from walewright.design.model import Design, EdgeName
+from walewright.knit.operations import Work, needle
+from walewright.proof.measures import as_counted, measures
+from walewright.proof.model import JoinProof, PieceProof, Proof, SizeProof
+from walewright.proof.yarn import yarn_uses
+from walewright.report.model import Diagnostic, Label
+from walewright.solve.model import Counts, SizedGarment, SizedJoin
+
+Found = tuple[Diagnostic, ...]
+
+
+def prove(
+    design: Design,
+    counts: Counts,
+    works: tuple[Work, ...],
+    results: tuple[BedResult, ...],
+    read_back: tuple[BedResult | None, ...],
+) -> tuple[Proof | None, Found]:
+    """Compare, size by size: what the bed made of the plan (`results`) with the counts, and with what it made of the
+    printed words (`read_back`; None where they could not be read). Any difference is a diagnostic and no proof."""
+    faults: list[Diagnostic] = []
+    sizes: list[SizeProof] = []
+    for index, garment in enumerate(counts.sizes):
+        faults += _refusals(design, garment, results[index])
+        if not results[index].faults:
+            faults += _miscounts(design, garment, results[index])
+            faults += _misread(garment, results[index], read_back[index])
+        if not faults:
+            sizes.append(_size(design, garment, works[index], results[index], index))
+    return (None if faults else Proof(tuple(sizes))), _merged(faults)
+
+
+# ----------------------------------------------------------------- what does not hold
+
+
+def _refusals(design: Design, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
+    for fault in result.faults:
+        yield Diagnostic(
+            "bed-refuses",
+            f"{fault.block} cannot be knitted as planned: {fault.message}",
+            _place(design, fault.block),
+            (f"the bed stopped at move {fault.index + 1} of {fault.block} ({fault.code})",),
+            ("this is a fault of the plan, not of the source: please report it with the source",),
+            sizes=(garment.size,),
+        )
+
+
+def _miscounts(design: Design, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
+    fabrics = _by_name(result)
+    for sized in garment.pieces:
+        for where, counted, knitted in as_counted(sized, fabrics[sized.name]):
+            if counted != knitted:
+                yield Diagnostic(
+                    "knitted-otherwise",
+                    f"the {sized.name} was counted with {counted} at {where} and knitted with {knitted}",
+                    _place(design, sized.name),
+                    helps=("this is a fault of the plan, not of the source: please report it with the source",),
+                    sizes=(garment.size,),
+                )
+
+
+def _misread(garment: SizedGarment, result: BedResult, again: BedResult | None) -> Iterator[Diagnostic]:
+    if again is None:
+        return
+    copies = _by_name(again)
+    for fabric in result.fabrics:
+        if copies.get(fabric.name) != fabric:
+            yield Diagnostic(
+                "words-knit-otherwise",
+                f"the printed words for {fabric.name} knit another fabric than the plan",
+                notes=tuple(f"reading them back: {f.block}: {f.message}" for f in again.faults),
+                helps=("this is a fault of the words, not of the source: please report it with the source",),
+                sizes=(garment.size,),
+            )
+    if again.faults and not result.faults:
+        for fault in again.faults:
+            yield Diagnostic(
+                "words-knit-otherwise", f"the printed words stop at {fault.block}: {fault.message}", sizes=(garment.size,)
+            )
+
+
+def _place(design: Design, block: str) -> tuple[Label, ...]:
+    """The statement that the block comes from: the piece whose name it begins with, or the band."""
+    described = [(band.name, band.origin.span) for band in design.bands]
+    described += [(piece.name, piece.origin.span) for piece in design.pieces]
+    for name, span in sorted(described, key=lambda d: -len(d[0])):
+        if block == name or block.startswith(f"{name} "):
+            return (Label(span, f"{name} is described here"),)
+    return ()
+
+
+def _merged(faults: list[Diagnostic]) -> Found:
+    """One message for all sizes that fail alike."""
+    merged: dict[tuple[str, str], Diagnostic] = {}
+    for fault in faults:
+        key = (fault.code, fault.message)
+        known = merged.get(key)
+        sizes = fault.sizes if known is None else tuple(dict.fromkeys((*known.sizes, *fault.sizes)))
+        merged[key] = Diagnostic(
+            fault.code, fault.message, fault.labels, fault.notes, fault.helps, severity=fault.severity, sizes=sizes
+        )
+    return tuple(merged.values())
+
+
+# ----------------------------------------------------------------- what holds
+
+
+def _by_name(result: BedResult) -> dict[str, Fabric]:
+    return {fabric.name: fabric for fabric in result.fabrics}
+
+
+def _size(design: Design, garment: SizedGarment, work: Work, result: BedResult, index: int) -> SizeProof:
+    fabrics = _by_name(result)
+    loops: dict[tuple[str, str], int] = {}
+    for fabric in result.fabrics:
+        for yarn, count in fabric.loops_by_yarn.items():
+            loops[yarn] = loops.get(yarn, 0) + count * fabric.copies
+    return SizeProof(
+        garment.size,
+        tuple(_piece(design, garment, fabric, index) for fabric in result.fabrics),
+        tuple(_join(fabrics, j) for j in garment.joins),
+        yarn_uses(design, loops),
+        sum(len(block.operations) for block in work.blocks) + len(work.joins),
+        sum(fabric.loops * fabric.copies for fabric in result.fabrics),
+        True,
+    )
+
+
+def _piece(design: Design, garment: SizedGarment, fabric: Fabric, index: int) -> PieceProof:
+    piece = next((p for p in design.pieces if p.name == fabric.name), None)
+    found = () if piece is None else measures(design, piece, garment.piece(piece.name), fabric, index)
+    return PieceProof(
+        fabric.name,
+        fabric.copies,
+        needle(fabric.first_slot),
+        needle(fabric.last_slot),
+        fabric.most_stitches,
+        fabric.rows,
+        fabric.loops,
+        found,
+    )
+
+
+def _join(fabrics: dict[str, Fabric], sized: SizedJoin) -> JoinProof:
+    one, other = (seam(fabrics, _pairs(side)) for side in (sized.one, sized.other))
+    assert one is not None, "the bed has joined these edges"
+    assert other is not None, "the bed has joined these edges"
+    return JoinProof(
+        f"{_spoken(sized.one)} to {_spoken(sized.other)}",
+        one.rows or None,
+        other.rows or None,
+        one.length_cm or 0.0,
+        other.length_cm or 0.0,
+        sized.easing_cm,
+    )
+
+
+def _pairs(side: tuple[EdgeName, ...]) -> tuple[tuple[str, str], ...]:
+    return tuple((e.piece, e.edge) for e in side)
+
+
+def _spoken(side: tuple[EdgeName, ...]) -> str:
+    return " + ".join(f"{e.piece} {e.edge}" for e in side)

@@ -1,0 +1,114 @@
+"""The lines of source that a diagnostic speaks of, with a mark and its words under each place."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from walewright.report.columns import WIDEST, harmless, shown, width
+from walewright.report.model import Diagnostic, Label, Severity
+from walewright.report.paint import Paint
+from walewright.report.places import Place, Source
+
+PRIMARY, FURTHER = "^", "-"
+CUT = "…"
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """A label where it begins: from column to column of one line, counted from 1, the last not marked."""
+
+    line: int
+    start: int
+    end: int
+    text: str
+    primary: bool
+
+
+@dataclass(frozen=True, slots=True)
+class View:
+    """The part of a line that is shown: letters `first..last` of it (counted from 0, the last not shown)."""
+
+    text: str
+    first: int
+    last: int
+
+    def column(self, letter: int) -> int:
+        """Terminal columns before that letter (counted from 0)."""
+        cut = width(CUT) if self.first else 0
+        inside = min(max(letter, self.first), self.last)
+        return cut + _columns(self.text[self.first : inside])
+
+    def shown(self) -> str:
+        """The letters, with dots where some are cut off."""
+        inside = "".join(shown(c) for c in self.text[self.first : self.last])
+        return f"{CUT if self.first else ''}{inside}{CUT if self.last < len(self.text) else ''}"
+
+
+def excerpt(diagnostic: Diagnostic, known: Mapping[str, Source], paint: Paint) -> list[str]:
+    """Lines of the report: for every file a heading and its marked lines. The file of the first label comes first."""
+    lines: list[str] = []
+    by_file: dict[str, list[Label]] = {}
+    for label in diagnostic.labels:
+        if label.span.file:
+            by_file.setdefault(label.span.file, []).append(label)
+    for file, labels in by_file.items():
+        name = harmless(file)
+        if file not in known:
+            lines.append("  " + paint.faint("in ") + paint.plain(name))
+            lines += [f"  {paint.plain(harmless(label.text))}" for label in labels if label.text]
+            continue
+        text = known[file]
+        begin = text.place(labels[0].span.start)
+        lines.append(f"  {paint.faint('in')} {paint.plain(name)}{paint.faint(f', line {begin.line}, column {begin.column}')}")
+        marks = [_mark(label, text, label is diagnostic.labels[0]) for label in labels]
+        lines += _marked(text, marks, diagnostic.severity, paint)
+    return lines
+
+
+def _mark(label: Label, text: Source, primary: bool) -> Mark:
+    start, end = text.place(label.span.start), text.place(label.span.end)
+    words = harmless(label.text)
+    if end.line > start.line:
+        words = f"{words} (to line {end.line})".strip()
+        end = Place(start.line, len(text.line(start.line)) + 1)
+    # An empty place, such as the end of a line, gets a mark of one column.
+    return Mark(start.line, start.column, max(end.column, start.column + 1), words, primary)
+
+
+def _marked(text: Source, marks: list[Mark], severity: Severity, paint: Paint) -> list[str]:
+    numbers = sorted({m.line for m in marks})
+    margin = len(str(numbers[-1]))
+    bar = paint.faint(f"{' ' * margin} |")
+    lines = [bar]
+    for before, number in zip((None, *numbers), numbers, strict=False):
+        if before is not None and number > before + 1:
+            lines.append(paint.faint(f"{' ' * margin} :"))
+        here = sorted((m for m in marks if m.line == number), key=lambda m: (m.start, not m.primary))
+        view = _view(text.line(number), here[0])
+        lines.append(f"{paint.faint(f'{number:>{margin}} |')} {paint.plain(view.shown())}".rstrip())
+        for mark in here:
+            begin = view.column(mark.start - 1)
+            long = max(1, view.column(mark.end - 1) - begin)
+            sign = (PRIMARY if mark.primary else FURTHER) * long
+            words = f" {mark.text}" if mark.text else ""
+            lines.append(f"{bar} {' ' * begin}{paint.mark(sign + words, mark.primary, severity)}")
+    return lines
+
+
+def _view(line: str, mark: Mark) -> View:
+    """All of a line, or as much of it around its first mark as is wide enough to understand it."""
+    if _columns(line) <= WIDEST:
+        return View(line, 0, len(line))
+    first = last = min(mark.start - 1, len(line))
+    taken = 0
+    # A third of the room goes to what stands before the mark.
+    while first > 0 and (step := _columns(line[first - 1])) + taken <= WIDEST // 3:
+        first, taken = first - 1, taken + step
+    while last < len(line) and (step := _columns(line[last])) + taken <= WIDEST:
+        last, taken = last + 1, taken + step
+    return View(line, first, last)
+
+
+def _columns(text: str) -> int:
+    return width("".join(shown(c) for c in text))

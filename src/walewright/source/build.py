@@ -1,0 +1,305 @@
+"""From the parser's tree of one line to a node: one table of rules, one builder for all of them.
+
+A rule makes a node (its children fill the node's fields in order), a part (which fills fields of the node it stands in),
+a tuple, or an expression. A part may set fields to fixed values: `on waste yarn` is `way="waste"`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Any
+
+from lark import Token, Tree
+
+from walewright.report.model import Diagnostic, Label, Span
+from walewright.source import syntax
+from walewright.source.text import unescaped
+
+DEEPEST = 100
+"""Levels of an expression, counting brackets and operations inside one another. Later stages walk expressions by recursion."""
+
+MOST_DIGITS = 9
+"""Digits before the point: a thousand million stitches are a slip of the finger."""
+
+MOST_DECIMALS = 15
+"""Digits after the point, as many as a float keeps for small numbers."""
+
+AMOUNT_NAMES_TAKEN = ("round", "v", "square", "simple", "fashioned", "added", "cast")
+"""Words that mean something else where an amount can stand, so that no measurement can have them for a name."""
+
+EDGING_NAMES_TAKEN = ("chain",)
+"""`with chain` is a way to start."""
+
+
+@dataclass(frozen=True, slots=True)
+class Makes:
+    """What a rule makes: a node of `node`, or a part where that is None."""
+
+    node: type[syntax.Node] | None
+    fields: tuple[str, ...] = ()
+    fixed: Mapping[str, object] = field(default_factory=dict)
+    needs: Mapping[str, str] = field(default_factory=dict)
+    """Fields that a part has to fill, and how that part is written."""
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """Fields of the node around, with the place where they are written."""
+
+    values: Mapping[str, object]
+    span: Span
+
+
+_DEPTH = {"depth": "`6 cm deep`"}
+_NECK = {"width": "`18 cm wide`", "depth": "`8 cm deep`", "shape": "one of `round`, `v`, `square`"}
+_WAY = {"way": "one of `on waste yarn`, `with e-wrap`, `with chain`"}
+
+RULES: Mapping[str, Makes] = {
+    "pattern": Makes(syntax.Pattern, ("title",), {"body": ()}),
+    "summary": Makes(syntax.Text, ("text",), {"key": "summary"}),
+    "difficulty": Makes(syntax.Text, ("text",), {"key": "difficulty"}),
+    "story": Makes(syntax.Text, ("text",), {"key": "story"}),
+    "note": Makes(syntax.Text, ("text",), {"key": "note"}),
+    "step": Makes(syntax.Text, ("text",), {"key": "step"}),
+    "sizes": Makes(syntax.Sizes, ("names",), {"body": ()}),
+    "size_row": Makes(syntax.SizeRow, ("name", "values")),
+    "row_unit": Makes(None, ("unit",)),
+    "from_table": Makes(None, ("table", "table_row")),
+    "to_fit": Makes(None, (), {"to_fit": True}),
+    "let": Makes(syntax.Let, ("name", "value")),
+    "machine": Makes(syntax.Machine, ("name",)),
+    "machine_fact": Makes(syntax.MachineFact, ("key", "values")),
+    "yarn": Makes(syntax.Yarn, ("name", "label", "ball_weight", "ball_length")),
+    "fabric": Makes(syntax.Fabric, ("name",), {"body": ()}),
+    "stocking_stitch": Makes(syntax.Stitch, ("yarn", "tension"), {"stitch": "stocking stitch"}),
+    "latched_rib": Makes(syntax.Stitch, ("every", "yarn", "tension"), {"stitch": "latched rib"}),
+    "swatch": Makes(syntax.Swatch, ("stitches", "rows", "width", "height")),
+    "weight": Makes(None, ("weight",)),
+    "edging": Makes(syntax.Edging, ("name", "fabric"), needs=_DEPTH),
+    "added_after": Makes(None, (), {"when": "after"}),
+    "added_first": Makes(None, (), {"when": "first"}),
+    "cast_off_way": Makes(None, ("cast_off",)),
+    "piece": Makes(syntax.Piece, ("name", "fabric")),
+    "copies": Makes(None, ("copies",)),
+    "mirror": Makes(None, ("mirror_of",)),
+    "levels": Makes(syntax.Levels, ("levels",)),
+    "level_def": Makes(syntax.LevelDef, ("name", "height")),
+    "start": Makes(syntax.Start, ("width",), needs=_WAY),
+    "on_waste": Makes(None, (), {"way": "waste"}),
+    "with_e_wrap": Makes(None, (), {"way": "e-wrap"}),
+    "with_chain": Makes(None, (), {"way": "chain"}),
+    "with_edging": Makes(None, ("edging",)),
+    "both_edges": Makes(syntax.Edge, (), {"which": "both"}),
+    "left_edge": Makes(syntax.Edge, (), {"which": "left"}),
+    "right_edge": Makes(syntax.Edge, (), {"which": "right"}),
+    "cast_off_first": Makes(None, ("cast_off",)),
+    "straight": Makes(None, ("to_level",), {"path": "straight"}),
+    "slope": Makes(None, ("to_level",), {"path": "slope"}),
+    "curve": Makes(None, ("to_level",), {"path": "curve"}),
+    "steps": Makes(None, ("by", "times", "to_level"), {"path": "steps"}),
+    "to_width": Makes(None, ("width",)),
+    "by": Makes(None, ("by",)),
+    "called": Makes(None, ("called",)),
+    "simple": Makes(None, (), {"way": "simple"}),
+    "fashioned": Makes(None, ("inset",), {"way": "fashioned"}),
+    "neck": Makes(syntax.Neck, (), needs=_NECK),
+    "width": Makes(None, ("width",)),
+    "depth": Makes(None, ("depth",)),
+    "flat": Makes(None, ("flat",)),
+    "round_shape": Makes(None, (), {"shape": "round"}),
+    "v_shape": Makes(None, (), {"shape": "v"}),
+    "square_shape": Makes(None, (), {"shape": "square"}),
+    "shoulders": Makes(syntax.Shoulders, ("from_level",)),
+    "end_on_waste": Makes(syntax.End, (), {"way": "waste"}),
+    "end_cast_off": Makes(syntax.End, (), {"way": "cast-off"}),
+    "band": Makes(syntax.Band, ("name", "edging", "along")),
+    "edge_ref": Makes(syntax.EdgeRef, ("piece", "edge")),
+    "join": Makes(syntax.Join, ("one", "other")),
+    "easing": Makes(None, ("easing",)),
+    "require": Makes(syntax.Require, ("left", "relation", "right")),
+    "because": Makes(None, ("because",)),
+    "making_up": Makes(syntax.MakingUp, (), {"body": ()}),
+}
+
+TUPLES = ("size_names", "values", "fact_values", "level_defs", "edge_refs")
+WORDS = {"unit": "", "relation": "", "fact_key": " "}
+"""Rules that make a word, and what stands between the tokens it is made of."""
+OPERATIONS = {"add": "+", "subtract": "-", "multiply": "*", "divide": "/"}
+WHOLE = ("copies", "times", "inset")
+"""Fields that count something."""
+
+
+class Refused(Exception):
+    """The line reads, but one of its parts cannot mean anything. Caught in `built`."""
+
+    def __init__(self, diagnostic: Diagnostic) -> None:
+        self.diagnostic = diagnostic
+
+
+def built(tree: Tree[Token], file: str, offset: int, span: Span) -> syntax.Statement | Diagnostic:
+    """The node of a parsed line; or why there is none. `offset` is where the line begins in the file, `span` its extent."""
+    try:
+        node: syntax.Statement = Builder(file, offset).node(tree, span)
+        _check_name(node)
+    except Refused as refused:
+        return refused.diagnostic
+    return node
+
+
+@dataclass(frozen=True, slots=True)
+class Builder:
+    file: str
+    offset: int
+
+    def node(self, tree: Tree[Token], span: Span | None = None) -> Any:
+        """The node or part of a rule in `RULES`."""
+        makes = RULES[tree.data]
+        span = span or self.span(tree)
+        values: dict[str, object] = dict(makes.fixed)
+        places: dict[str, Span] = dict.fromkeys(makes.fixed, span)
+        open_fields = iter(makes.fields)
+        for child in tree.children:
+            made = self.child(child)
+            if isinstance(made, Part):
+                _merge(values, places, made)
+                continue
+            name = next(open_fields)
+            values[name] = self.whole(made, child) if name in WHOLE else made
+        if makes.node is None:
+            return Part(values, span)
+        for name, written in makes.needs.items():
+            if name not in values:
+                raise _incomplete(tree.data.replace("_", " "), name, written, span)
+        return makes.node(**values, span=span)
+
+    def child(self, child: Tree[Token] | Token, depth: int = 0) -> Any:
+        """What one child of a rule stands for."""
+        if isinstance(child, Token):
+            return self.token(child)
+        rule = str(child.data)
+        if rule in RULES:
+            return self.node(child)
+        if rule in TUPLES:
+            return tuple(self.child(c) for c in child.children)
+        if rule in WORDS:
+            return WORDS[rule].join(str(c) for c in child.children)
+        return self.expression(child, depth)
+
+    def expression(self, tree: Tree[Token], depth: int) -> Any:
+        """An expression; raises `Refused` for one nested deeper than `DEEPEST`."""
+        span = self.span(tree)
+        if depth > DEEPEST:
+            raise Refused(too_deep(span))
+        rule = str(tree.data)
+        if rule == "number":
+            value = self.amount(tree.children[0])
+            return syntax.Number(value, self.child(tree.children[1]) if len(tree.children) > 1 else None, span=span)
+        if rule == "name":
+            return syntax.Name(str(tree.children[0]), span=span)
+        parts = tuple(self.child(c, depth + 1) for c in tree.children)
+        if rule == "negative":
+            return syntax.Negative(*parts, span=span)
+        if rule == "call":
+            return syntax.Call(parts[0], parts[1:], span=span)
+        if rule == "round_call":
+            return syntax.Call("round", parts, span=span)
+        return syntax.Binary(OPERATIONS[rule], *parts, span=span)
+
+    def token(self, token: Token) -> object:
+        """The value of a single word."""
+        if token.type == "TEXT":
+            return unescaped(str(token))
+        if token.type in ("NUMBER", "VALUE"):
+            return self.amount(token)
+        if token.type == "ORDINAL":
+            return int(self.amount(token, str(token)[:-2]))
+        return str(token)
+
+    def amount(self, token: Tree[Token] | Token, digits: str = "") -> float:
+        """The number that a token writes; raises `Refused` for more digits than anything on a bed has."""
+        assert isinstance(token, Token)
+        whole, _, decimals = (digits or str(token)).lstrip("-").partition(".")
+        if len(whole.lstrip("0")) > MOST_DIGITS or len(decimals) > MOST_DECIMALS:
+            span = self.span(token)
+            raise Refused(
+                Diagnostic(
+                    "number-too-long",
+                    f"a number has at most {MOST_DIGITS} digits before the point and {MOST_DECIMALS} after it",
+                    (Label(span, f"{len(whole)} before, {len(decimals)} after"),),
+                )
+            )
+        return float(digits or token)
+
+    def whole(self, value: float, token: Tree[Token] | Token) -> int:
+        """A number that counts something; raises `Refused` when it has a fraction."""
+        if value == int(value):
+            return int(value)
+        raise Refused(
+            Diagnostic(
+                "not-whole-number",
+                f"a whole number stands here, and {token} is none",
+                (Label(self.span(token), "a count"),),
+            )
+        )
+
+    def span(self, item: Tree[Token] | Token) -> Span:
+        """Where a token or tree stands in the file."""
+        place: Any = item if isinstance(item, Token) else item.meta
+        return Span(self.file, self.offset + place.start_pos, self.offset + place.end_pos)
+
+
+def too_deep(span: Span) -> Diagnostic:
+    """For an expression that no reader could follow."""
+    return Diagnostic(
+        "too-deep",
+        f"brackets and operations stand more than {DEEPEST} deep in one another",
+        (Label(span, "still deeper inside"),),
+        helps=("give parts of it names, a `let` line for each",),
+    )
+
+
+def _merge(values: dict[str, object], places: dict[str, Span], part: Part) -> None:
+    """Takes over the fields of a part; raises `Refused` when one of them has been said before."""
+    again = next((name for name in part.values if name in places), None)
+    if again is not None:
+        raise Refused(
+            Diagnostic(
+                "repeated-option",
+                "this line says the same thing twice",
+                (Label(part.span, "said again"), Label(places[again], "said first")),
+            )
+        )
+    values.update(part.values)
+    places.update(dict.fromkeys(part.values, part.span))
+
+
+def _incomplete(line: str, name: str, written: str, span: Span) -> Refused:
+    return Refused(
+        Diagnostic(
+            "incomplete-statement",
+            f"this `{line}` does not say its {name}",
+            (Label(span, f"no {name}"),),
+            helps=(f"add {written}",),
+        )
+    )
+
+
+def _check_name(node: syntax.Statement) -> None:
+    """Raises `Refused` for a name that could be given but never used."""
+    taken: tuple[str, ...] = ()
+    if isinstance(node, syntax.Let | syntax.SizeRow):
+        taken = AMOUNT_NAMES_TAKEN
+    elif isinstance(node, syntax.Edging):
+        taken = EDGING_NAMES_TAKEN
+    name = getattr(node, "name", "")
+    if name in taken:
+        raise Refused(
+            Diagnostic(
+                "reserved-word",
+                f"`{name}` has a meaning of its own where this name would be used",
+                (Label(node.span, f"named `{name}`"),),
+                notes=(f"words that cannot be names here: {', '.join(taken)}",),
+                helps=(f"call it `{name}_` or something longer",),
+            )
+        )

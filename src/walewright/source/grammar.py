@@ -1,0 +1,93 @@
+"""The parser of one line, made from the grammar file, and what it expects after given words."""
+
+from __future__ import annotations
+
+import re
+from functools import cache, lru_cache
+from typing import Any
+
+from lark import Lark, Token, Tree
+from lark.exceptions import UnexpectedInput
+from lark.lexer import PatternRE, PatternStr, TerminalDef
+
+KINDS = ("in_file", "in_pattern", "in_sizes", "in_machine", "in_fabric", "in_piece", "in_making_up")
+"""Start symbols: the kinds of block a line can stand in."""
+
+HEADERS = {
+    "pattern": "in_pattern",
+    "sizes": "in_sizes",
+    "machine": "in_machine",
+    "fabric": "in_fabric",
+    "piece": "in_piece",
+    "making": "in_making_up",
+}
+"""First word of a line that opens a block, and the kind of that block."""
+
+
+@cache
+def parser() -> Lark:
+    """The LALR parser, with one start symbol for each of `KINDS`."""
+    from walewright.world import shipped_text
+
+    return Lark(
+        shipped_text("grammar", "source.lark"),
+        parser="lalr",
+        lexer="contextual",
+        start=list(KINDS),
+        propagate_positions=True,
+        maybe_placeholders=False,
+        edit_terminals=_whole_word,
+    )
+
+
+def _whole_word(terminal: TerminalDef) -> None:
+    """Make a literal word match whole words only, and win over names where both can stand."""
+    if isinstance(terminal.pattern, PatternStr) and terminal.pattern.value[-1].isalnum():
+        terminal.pattern = PatternRE(rf"{re.escape(terminal.pattern.value)}(?![\w])", raw=terminal.pattern.value)
+        terminal.priority = 1
+
+
+@cache
+def literals() -> dict[str, str]:
+    """Terminal name to the word or sign that it stands for; terminals of many words are not in it."""
+    found = {}
+    for terminal in parser().terminals:
+        if isinstance(terminal.pattern, PatternStr):
+            found[terminal.name] = terminal.pattern.value
+        elif terminal.priority == 1:
+            found[terminal.name] = str(terminal.pattern.raw)
+    return found
+
+
+@lru_cache(maxsize=16_384)
+def parsed(kind: str, content: str) -> Tree[Token] | None:
+    """The parser's tree of a line (not to be changed), or None when it does not read.
+
+    Remembered by content: most lines of a source that is read again, and many within one source, are old friends.
+    """
+    try:
+        return parser().parse(content, start=kind)
+    except UnexpectedInput:
+        return None
+
+
+@lru_cache(maxsize=4096)
+def expected(kind: str, read: tuple[str, ...]) -> frozenset[str]:
+    """Terminals that can follow the terminals `read` in a line of that kind; "$END" where the line may end.
+
+    `read` is all that the parser needs to come to the same state, so that faulty lines of one shape are asked for once.
+    """
+    state: Any = parser().parse_interactive(start=kind)
+    for terminal in read:
+        state.feed_token(_token(terminal))
+    return frozenset(state.accepts())
+
+
+@cache
+def first_words(kind: str) -> frozenset[str]:
+    """Words that a line of that kind can begin with, as far as they are fixed."""
+    return frozenset(literals()[t] for t in expected(kind, ()) if t in literals())
+
+
+def _token(terminal: str) -> Token:
+    return Token(terminal, literals().get(terminal, "x"), 0, 1, 1, 1, 1, 1)

@@ -1,0 +1,161 @@
+"""The layout pass: a text becomes lines with their indentation, their content and their comment.
+
+Nothing is known here of what a line says but where its texts in quotes begin and end, for a `#` inside them is no comment.
+"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+
+from walewright.report.model import Diagnostic, Label, Span
+from walewright.source.text import ESCAPES
+
+LONGEST_LINE = 20_000
+"""Characters. The longest story is a tenth of it; a longer line is a slip that only costs time."""
+
+TAB_COLUMNS = 4
+"""Columns that a tab is taken for, after it has been reported, so that its line still joins a block."""
+
+_CODE = re.compile(r'(?:[^"#]|"(?:\\.|[^"\\])*")*')
+_TEXT = re.compile(r'"(?:\\.|[^"\\])*"')
+_BACKSLASH = re.compile(r"\\(.)")
+
+TURNS_DIRECTION = frozenset("\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069")
+"""Letters that make a line look other than it reads."""
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """A line that says something. `start` is where its content begins in the file; `column` how far it is indented.
+
+    `content` has no comment and no blanks around it. Where `readable` is False, the line has been reported already."""
+
+    start: int
+    column: int
+    content: str
+    comment: str | None = None
+    readable: bool = True
+
+    def span(self, file: str) -> Span:
+        """Where the content stands."""
+        return Span(file, self.start, self.start + len(self.content))
+
+
+def laid_out(file: str, text: str) -> tuple[tuple[Line, ...], tuple[Diagnostic, ...]]:
+    """Every line of `text` that is not blank, in order, and what is wrong with its letters."""
+    lines: list[Line] = []
+    told: list[Diagnostic] = []
+    tabs: list[int] = []
+    position = 0
+    for raw in text.split("\n"):
+        start, position = position, position + len(raw) + 1
+        if start == 0 and raw.startswith("\ufeff"):
+            # A byte order mark that an editor left: no part of the source.
+            raw, start = raw[1:], 1
+        line, faults = _line(file, raw.removesuffix("\r"), start)
+        told += faults
+        if line is not None:
+            lines.append(line)
+            if "\t" in text[start : line.start]:
+                tabs.append(start)
+    if tabs:
+        told.append(_tabs(file, tabs))
+    return tuple(lines), tuple(told)
+
+
+def _line(file: str, raw: str, start: int) -> tuple[Line | None, list[Diagnostic]]:
+    content = raw.lstrip()
+    if not content:
+        return None, []
+    indent = len(raw) - len(content)
+    column = len(raw[:indent].replace("\t", " " * TAB_COLUMNS))
+    line = Line(start + indent, column, content.rstrip())
+    fault = _unfit(file, line)
+    if fault is not None:
+        return replace(line, readable=False), [fault]
+    code = _CODE.match(content)
+    assert code is not None
+    rest = content[code.end() :]
+    if rest.startswith('"'):
+        place = Span(file, line.start + code.end(), line.start + len(line.content))
+        return replace(line, readable=False), [_unclosed(place)]
+    line = replace(line, content=code[0].rstrip(), comment=_comment(rest) if rest else None)
+    return line, list(_unknown_escapes(file, line))
+
+
+def _comment(written: str) -> str:
+    """What a comment says: without its `#` and the one blank after it."""
+    return written[1:].rstrip().removeprefix(" ")
+
+
+def _unfit(file: str, line: Line) -> Diagnostic | None:
+    """The first letter of the line that no text has, or its length."""
+    if len(line.content) > LONGEST_LINE:
+        return Diagnostic(
+            "line-too-long",
+            f"the line has {len(line.content)} characters; {LONGEST_LINE} are the most",
+            (Label(Span(file, line.start, line.start + 1), "begins here"),),
+            helps=("write one statement a line",),
+        )
+    if line.content.isprintable():
+        return None
+    for index, letter in enumerate(line.content):
+        kind = unicodedata.category(letter)
+        if (kind == "Cc" and letter != "\t") or kind == "Cs" or letter in TURNS_DIRECTION:
+            place = Span(file, line.start + index, line.start + index + 1)
+            what = "turns the direction of writing" if letter in TURNS_DIRECTION else "is no letter of a text"
+            return Diagnostic(
+                "control-character",
+                f"the character U+{ord(letter):04X} {what}",
+                (Label(place, "invisible here"),),
+                helps=("delete it, or type the line anew",),
+            )
+    return None
+
+
+def _unclosed(place: Span) -> Diagnostic:
+    return Diagnostic(
+        "unclosed-text",
+        "the text begun here has no closing quote on its line",
+        (Label(place, "text to the end of the line"),),
+        notes=('inside a text, `\\"` is a quote and `\\n` begins a new line',),
+        helps=('close it with `"`',),
+    )
+
+
+def _unknown_escapes(file: str, line: Line) -> Iterator[Diagnostic]:
+    for text in _TEXT.finditer(line.content):
+        for found in _BACKSLASH.finditer(text[0]):
+            if found[1] not in ESCAPES:
+                place = line.start + text.start() + found.start()
+                yield Diagnostic(
+                    "unknown-escape",
+                    f"`\\{found[1]}` stands for nothing",
+                    (Label(Span(file, place, place + 2), "in a text"),),
+                    notes=('a backslash can stand before `"`, `n` (a new line) and itself',),
+                    helps=("write `\\\\` for a backslash",),
+                )
+
+
+def _tabs(file: str, starts: list[int]) -> Diagnostic:
+    further = len(starts) - 1
+    return Diagnostic(
+        "tab-indent",
+        "this line is indented with a tab; blocks are indented with spaces",
+        (Label(Span(file, starts[0], starts[0] + 1), "a tab"),),
+        notes=(f"so {'is 1 further line' if further == 1 else f'are {further} further lines'}",) if further else (),
+        helps=(f"write {TAB_COLUMNS} spaces instead",),
+    )
+
+
+def empty(file: str) -> Diagnostic:
+    """For a text without a statement."""
+    return Diagnostic(
+        "empty-source",
+        "the source says nothing",
+        (Label(Span(file, 0, 0), "no statement"),),
+        helps=('begin with a title, such as `pattern "Tidewrack"`',),
+    )

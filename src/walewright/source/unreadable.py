@@ -1,0 +1,124 @@
+"""What is said of a line that the grammar does not read: how far it read, what can stand there, and what was meant."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from typing import Any
+
+from lark.exceptions import UnexpectedInput
+
+from walewright.report.model import Diagnostic, Label, Span
+from walewright.report.near import near
+from walewright.source.grammar import expected, first_words, literals, parser
+from walewright.source.layout import Line
+from walewright.source.words import BEGINNINGS, PLACES, example, in_words, places_of
+
+_WORD = re.compile(r"\w+|\S")
+_DECIMAL_COMMA = re.compile(r"\d,\d")
+_TYPOGRAPHIC = frozenset("“”„«»‟″")
+LONGEST_QUOTE = 40
+"""Characters of a line that a message quotes."""
+
+
+@dataclass(frozen=True, slots=True)
+class Stop:
+    """How far a line was read: the terminals before, and the place and extent of the word that could not follow."""
+
+    read: tuple[str, ...]
+    start: int
+    word: str
+
+
+def stop(kind: str, content: str) -> Stop:
+    """Where reading the line stops. `word` is empty when the line ends too soon."""
+    state: Any = parser().parse_interactive(content, start=kind)
+    read: list[str] = []
+    place = len(content)
+    try:
+        for token in state.lexer_thread.lex(state.parser_state):
+            place = token.start_pos or 0
+            state.feed_token(token)
+            read.append(token.type)
+            place = len(content)
+    except UnexpectedInput as fault:
+        place = fault.pos_in_stream if fault.pos_in_stream is not None else place
+    found = _WORD.match(content, place)
+    return Stop(tuple(read), place, found[0] if found else "")
+
+
+def unreadable(kind: str, line: Line, file: str) -> Diagnostic:
+    """One diagnostic for the line."""
+    halt = stop(kind, line.content)
+    first = line.content.split(maxsplit=1)[0]
+    if not halt.read:
+        return _unknown_line(kind, line, file, halt)
+    open_here = expected(kind, halt.read)
+    words = in_words(open_here)
+    before = _quoted(line.content[: halt.start].rstrip())
+    helps = list(_meant(line.content, halt, open_here))
+    sample = example(kind, first)
+    if sample:
+        helps.append(f"such a line reads `{sample}`")
+    if halt.word:
+        message = f"`{halt.word}` cannot follow {before}"
+        label = Label(_place(file, line, halt), "reading stopped here")
+    else:
+        message = f"the line ends too soon after {before}"
+        label = Label(_place(file, line, halt), "the line ends")
+    return Diagnostic("unreadable-line", message, (label,), (f"here can stand: {_list(words)}",), tuple(helps))
+
+
+def _unknown_line(kind: str, line: Line, file: str, halt: Stop) -> Diagnostic:
+    """For a line whose first word begins no line of this kind."""
+    here = first_words(kind)
+    place = (Label(_place(file, line, halt), "the line begins so"),)
+    elsewhere = places_of(halt.word)
+    if elsewhere:
+        return Diagnostic(
+            "misplaced-line",
+            f"a line of `{halt.word}` cannot stand {PLACES[kind]}",
+            place,
+            (f"it stands {' or '.join(elsewhere)}",),
+        )
+    meant = near(halt.word, here)
+    sample = example(kind, meant or "")
+    helps = [f"`{meant}` is close"] if meant else []
+    helps += [f"such a line reads `{sample}`"] if sample else []
+    begins = ", ".join(f"`{BEGINNINGS.get(w, w)}`" for w in sorted(here)) or "a name"
+    return Diagnostic(
+        "unreadable-line",
+        f"no line {PLACES[kind]} begins with `{halt.word}`",
+        place,
+        (f"lines there begin with: {begins}",),
+        tuple(helps),
+    )
+
+
+def _meant(content: str, halt: Stop, open_here: frozenset[str]) -> list[str]:
+    """Proposals for slips that are made again and again."""
+    helps = []
+    words = [w for t in open_here if (w := literals().get(t, "")).isalpha()]
+    meant = near(halt.word, words) if halt.word else None
+    if meant and meant != halt.word:
+        helps.append(f"`{meant}` is close")
+    if halt.word in _TYPOGRAPHIC:
+        helps.append('texts stand in straight quotes, `"`')
+    # The comma itself may have been read, as one before an option.
+    if _DECIMAL_COMMA.match(content, max(0, halt.start - 1)) or _DECIMAL_COMMA.match(content, max(0, halt.start - 2)):
+        helps.append("a decimal fraction is written with a point, such as `2.5`")
+    return helps
+
+
+def _place(file: str, line: Line, halt: Stop) -> Span:
+    start = line.start + halt.start
+    return Span(file, start, start + len(halt.word))
+
+
+def _quoted(read: str) -> str:
+    """The end of what was read."""
+    return f"`{read}`" if len(read) <= LONGEST_QUOTE else f"`…{read[-LONGEST_QUOTE:].lstrip()}`"
+
+
+def _list(words: tuple[str, ...]) -> str:
+    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} or {words[-1]}"

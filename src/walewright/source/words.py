@@ -1,0 +1,124 @@
+"""What can stand at a place, in the author's words, and an example of every line."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from walewright.source.grammar import KINDS, first_words, literals
+
+UNITS = "a unit (cm, mm, m, in, stitches, rows, g, %)"
+COMPARISONS = "a comparison (<= >= = < >)"
+SUMS = "a sum (+ - * /)"
+
+GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
+    ("a name", ("NAME",)),
+    ("a number", ("NUMBER", "VALUE")),
+    ("a name of a size", ("SIZE",)),
+    ("a text in double quotes", ("TEXT",)),
+    ("which needle, such as `3rd`", ("ORDINAL",)),
+    ("a tension setting, such as `4`", ("TENSION",)),
+    ("a way of casting off, such as `chain`", ("WAY",)),
+    (
+        UNITS,
+        ("cm", "mm", "m", "in", "stitches", "stitch", "sts", "st", "rows", "row", "g", "%"),
+    ),
+    (SUMS, ("+", "-", "*", "/")),
+    ("brackets", ("(",)),
+    (COMPARISONS, ("<=", ">=", "=", "<", ">")),
+    ("`round(… to …)`", ("round",)),
+    ("the end of the line", ("$END",)),
+)
+"""Terminals that are told of together. Whatever word is in no group is told of as it is written."""
+
+WHOLE_GROUPS_ONLY = (UNITS, COMPARISONS, SUMS)
+"""Groups whose words stand on their own where not all of them can stand."""
+
+BEGINNINGS = {
+    "making": "making up",
+    "left": "left edge",
+    "right": "right edge",
+    "stocking": "stocking stitch",
+    "latched": "latched rib",
+}
+"""First words that say nothing without their second."""
+
+PLACES = {
+    "in_file": "at the left margin",
+    "in_pattern": "in a `pattern` block",
+    "in_sizes": "in a `sizes` block",
+    "in_machine": "in a `machine` block",
+    "in_fabric": "in a `fabric` block",
+    "in_piece": "in a `piece` block",
+    "in_making_up": "in a `making up` block",
+}
+"""Where a line of each kind stands."""
+
+EXAMPLES = {
+    "pattern": 'pattern "Tidewrack"',
+    "sizes": "sizes S M L",
+    "let": "let half = bust / 2 + 4 cm",
+    "machine": "machine bulky",
+    "yarn": 'yarn wool "chunky wool", 100 g = 120 m',
+    "fabric": "fabric plain",
+    "edging": "edging welt in rib, 6 cm deep, added after, cast off chain",
+    "piece": "piece sleeve in plain, knit 2",
+    "band": "band neckband with collar along back neck + front neck",
+    "join": "join sleeve end to back armhole + front armhole, easing 2 cm",
+    "require": 'require armhole >= 16 cm because "the arm has to move"',
+    "making": "making up",
+    "summary": 'summary "Drop-shoulder pullover with a round neck."',
+    "difficulty": 'difficulty "First garment"',
+    "story": 'story "Named for the weed that the tide leaves."',
+    "note": 'note "Wash the swatch before you measure it."',
+    "step": 'step "Block the pieces to the measurements."',
+    "stocking": "stocking stitch in wool at tension 4",
+    "latched": "latched rib every 3rd needle in wool at tension 2",
+    "swatch": "swatch 40 stitches by 60 rows = 30.8 cm by 32.4 cm, 62 g",
+    "levels": "levels hem 0 cm, underarm 40 cm, top length",
+    "start": "start half wide on waste yarn, with welt",
+    "edges": "edges slope to 44 cm wide at underarm, fashioned 2 in",
+    "left": "left edge slope by 3 cm at tip",
+    "right": "right edge straight to tip called armhole",
+    "neck": "neck 18 cm wide, 8 cm deep, round",
+    "shoulders": "shoulders held from tip",
+    "end": "end on waste yarn",
+}
+"""First word of a line to a line that reads."""
+
+PLACE_EXAMPLES = {
+    "in_sizes": "length 54 56 58 cm",
+    "in_machine": "pitch 9 mm",
+}
+"""A line that reads, in blocks whose lines begin with any name."""
+
+
+def in_words(terminals: Iterable[str]) -> tuple[str, ...]:
+    """The terminals as an author knows them: groups first, then words in the order of the alphabet."""
+    known = literals()
+    open_words = {known.get(t, t) for t in terminals}
+    told = []
+    for words, members in GROUPS:
+        there = open_words & set(members)
+        if not there or (words in WHOLE_GROUPS_ONLY and len(there) < len(members)):
+            continue
+        open_words -= there
+        told.append(words)
+    return (*told, *sorted("a comma" if w == "," else f"`{w}`" for w in open_words))
+
+
+def wordless(terminals: Iterable[str]) -> tuple[str, ...]:
+    """Terminals that an author could only be told of by their name in the grammar."""
+    named = {member for _, members in GROUPS for member in members}
+    return tuple(sorted(t for t in terminals if t not in named and t not in literals()))
+
+
+def example(kind: str, first: str) -> str | None:
+    """A line that reads: one with that first word, or one of that kind of block."""
+    if first in first_words(kind):
+        return EXAMPLES[first]
+    return PLACE_EXAMPLES.get(kind)
+
+
+def places_of(first: str) -> tuple[str, ...]:
+    """Where a line with that first word can stand."""
+    return tuple(PLACES[kind] for kind in KINDS if first in first_words(kind))

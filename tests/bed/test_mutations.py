@@ -1,0 +1,149 @@
+"""No slip of the pencil goes unseen: one operation lost, doubled or moved is refused or makes another fabric."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from walewright.bed import Bed, knit
+from walewright.knit.operations import (
+    BreakYarn,
+    Check,
+    IntoWork,
+    MoveCarriage,
+    NameEdge,
+    Operation,
+    Pass,
+    Rehang,
+    SetCounter,
+    UseYarn,
+    Work,
+)
+
+SILENT_WHEN_DOUBLED = (UseYarn, SetCounter, MoveCarriage, Check)
+"""Said twice, these are done once: the same yarn threaded, the counter set where it stands, a carriage that is there, a look."""
+
+
+def outcome(work: Work, bed: Bed) -> tuple[object, ...]:
+    """Anything but the same fabrics without a fault is a difference."""
+    result = knit(work, bed)
+    return (tuple(fault.code for fault in result.faults), tuple(fabric.digest for fabric in result.fabrics))
+
+
+def changed(work: Work, block: int, operations: list[Operation]) -> Work:
+    blocks = list(work.blocks)
+    blocks[block] = replace(blocks[block], operations=tuple(operations))
+    return replace(work, blocks=tuple(blocks))
+
+
+def places(work: Work) -> list[tuple[int, int]]:
+    return [(b, i) for b, block in enumerate(work.blocks) for i in range(len(block.operations))]
+
+
+def silent_when_lost(work: Work, block: int, index: int) -> bool:
+    """What only repeats the state: a look, a fresh block's carriage, a counter at 0 or read by nothing, a cut at the very end."""
+    ops = work.blocks[block].operations
+    op = ops[index]
+    if isinstance(op, Check):
+        return True
+    if isinstance(op, MoveCarriage):
+        return index == 0
+    if isinstance(op, SetCounter):
+        return not any(isinstance(later, Check | NameEdge) for later in ops[index:]) or not any(
+            isinstance(o, Pass) for o in ops[:index]
+        )
+    if isinstance(op, BreakYarn):
+        return not any(isinstance(later, Pass) for later in ops[index:])
+    return False
+
+
+def test_every_loss_is_seen(work: Work, bed: Bed) -> None:
+    sound = outcome(work, bed)
+    unseen = []
+    for block, index in places(work):
+        if silent_when_lost(work, block, index):
+            continue
+        ops = list(work.blocks[block].operations)
+        op = ops.pop(index)
+        if outcome(changed(work, block, ops), bed) == sound:
+            unseen.append((work.blocks[block].name, index, op))
+    assert unseen == []
+
+
+def test_every_doubling_is_seen(work: Work, bed: Bed) -> None:
+    sound = outcome(work, bed)
+    unseen = []
+    for block, index in places(work):
+        ops = list(work.blocks[block].operations)
+        if isinstance(ops[index], SILENT_WHEN_DOUBLED):
+            continue
+        ops.insert(index, ops[index])
+        if outcome(changed(work, block, ops), bed) == sound:
+            unseen.append((work.blocks[block].name, index, ops[index]))
+    assert unseen == []
+
+
+INDIFFERENT = (Check, NameEdge, SetCounter, MoveCarriage, BreakYarn)
+"""Operations that touch no loop: only what they say of the others can be wrong. `test_damages` has those cases."""
+
+
+def test_an_operation_on_loops_moved_across_a_row_is_seen(work: Work, bed: Bed) -> None:
+    """Each is put before the row before it, and after the row after it."""
+    sound = outcome(work, bed)
+    unseen = []
+    for block, index in places(work):
+        ops = list(work.blocks[block].operations)
+        if isinstance(ops[index], (*INDIFFERENT, Pass)):
+            continue
+        rows = [i for i, op in enumerate(ops) if isinstance(op, Pass)]
+        op = ops.pop(index)
+        for to in (*[i for i in rows if i < index][-1:], *[i for i in rows if i > index][:1]):
+            if outcome(changed(work, block, [*ops[:to], op, *ops[to:]]), bed) == sound:
+                unseen.append((work.blocks[block].name, index, op, to))
+    assert unseen == []
+
+
+def test_a_number_one_off_is_seen(work: Work, bed: Bed) -> None:
+    """Any needle, count or row of any operation, one too high or too low."""
+    sound = outcome(work, bed)
+    unseen = []
+    for block, index in places(work):
+        ops = list(work.blocks[block].operations)
+        op = ops[index]
+        if isinstance(op, SetCounter) and not any(isinstance(later, Check | NameEdge) for later in ops[index:]):
+            continue
+        for field in [name for name in op.__slots__ if type(getattr(op, name)) is int]:
+            for by in (-1, 1):
+                ops[index] = replace(op, **{field: getattr(op, field) + by})
+                if outcome(changed(work, block, ops), bed) == sound:
+                    unseen.append((work.blocks[block].name, index, ops[index]))
+    assert unseen == []
+
+
+@pytest.mark.parametrize("way", ["forwards", "backwards"])
+def test_the_same_operations_make_the_same_fabric(work: Work, bed: Bed, way: str) -> None:
+    blocks = work.blocks[:3] if way == "forwards" else work.blocks[:3][::-1]
+    once = {fabric.name: fabric for fabric in knit(replace(work, blocks=blocks, joins=()), bed).fabrics}
+    again = {fabric.name: fabric for fabric in knit(work, bed).fabrics}
+    assert len(once) == 3
+    assert all(again[name] == fabric for name, fabric in once.items())
+    assert len({fabric.digest for fabric in again.values()}) == len(again)
+
+
+def test_what_does_not_touch_the_fabric_does_not_change_it(work: Work, bed: Bed) -> None:
+    """The counter's readings and the order of independent hand work are no part of a fabric."""
+    ops = list(work.blocks[3].operations)
+    kinds = [type(op) for op in ops[:5]]
+    assert kinds == [MoveCarriage, IntoWork, Rehang, UseYarn, SetCounter]
+    reordered = [ops[4], ops[1], ops[3], ops[2], ops[0], SetCounter(0), *ops[5:]]
+    reordered[reordered.index(SetCounter(0), 1)] = SetCounter(40)
+    assert outcome(changed(work, 3, reordered), bed) == outcome(work, bed)
+
+
+def test_more_waste_rows_are_told_apart(work: Work, bed: Bed) -> None:
+    ops = list(work.blocks[0].operations)
+    ops[4:4] = [Pass("right"), Pass("left")]
+    codes, digests = outcome(changed(work, 0, ops), bed)
+    assert codes == ()
+    assert digests != outcome(work, bed)[1]

@@ -1,0 +1,57 @@
+"""How long the compiler takes beside the page printer it ends in. Run on demand: `python tests/benchmarks/bench_compile.py`.
+
+Both are timed in one run on one machine, so that the ratio means something where seconds would not: the time from text to
+proven plan for eight sizes, over the time WeasyPrint alone takes to print the HTML that came of it.
+"""
+
+from __future__ import annotations
+
+import statistics
+import time
+from collections.abc import Callable
+from pathlib import Path
+
+from walewright import pages, pipeline
+from walewright.cli.sources import shipped
+from walewright.design import Changes
+from walewright.pages import PageOptions
+
+SOURCE = Path(__file__).resolve().parents[2] / "patterns" / "tidewrack.wale"
+ROUNDS = 3
+
+
+def seconds(work: Callable[[], object]) -> float:
+    """Median over a few rounds, after one to warm up."""
+    work()
+    taken = []
+    for _ in range(ROUNDS):
+        begun = time.perf_counter()
+        work()
+        taken.append(time.perf_counter() - begun)
+    return statistics.median(taken)
+
+
+def main() -> None:
+    """Time both and print them."""
+    text = SOURCE.read_text(encoding="utf-8")
+    given = shipped()
+
+    def compiled() -> pipeline.Outcome:
+        return pipeline.compile(text, SOURCE.name, given, Changes())
+
+    outcome = compiled()
+    assert outcome.proven
+    sheet = pages.compose(outcome.design, outcome.counts, outcome.instructions, outcome.proof, PageOptions())
+    html = pages.html(sheet)
+    proving = seconds(compiled)
+    printing = seconds(lambda: pages.pdf(html))
+    composing = seconds(lambda: pages.html(sheet))
+    sizes = len(outcome.plans)
+    print(f"text to proven plan, {sizes} sizes: {proving:.2f} s")
+    print(f"HTML from the plan:            {composing:.2f} s")
+    print(f"PDF from the HTML:             {printing:.2f} s")
+    print(f"proven plan / PDF:             {proving / printing:.2f}")
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,87 @@
+"""The command line itself: options, values, and where a wrong one is shown."""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+import walewright
+from walewright.cli import main
+
+Said = pytest.CaptureFixture[str]
+
+
+@pytest.mark.parametrize(
+    ("arguments", "code", "shown"),
+    [
+        (["check", "--sise", "M", "x.wale"], "option-unknown", "--sise"),
+        (["check"], "argument-missing", "no source file"),
+        (["knit", "x.wale"], "command-unknown", "knit"),
+        (["build", "x.wale", "--paper", "a5"], "option-value", "a5"),
+        (["build", "x.wale", "--units", "ells"], "option-value", "ells"),
+        (["build", "x.wale", "--as", "pdf,doc"], "option-value", "doc"),
+        (["check", "x.wale", "--size"], "option-value", "--size"),
+        (["check", "x.wale", "--size", ","], "option-value", "--size"),
+        (["check", "x.wale", "--tension", "plain"], "option-value", "--tension"),
+        (["check", "x.wale", "--measure", "=4 cm"], "option-value", "--measure"),
+        (["check", "x.wale", "--measure", "a=4 cm", "--measure", "a=5 cm"], "option-value", "twice"),
+    ],
+)
+def test_a_wrong_command_line(arguments: list[str], code: str, shown: str, capsys: Said) -> None:
+    assert main(arguments) == 2
+    told = capsys.readouterr()
+    assert code in told.err
+    assert shown in told.err
+    assert "command line" in told.err
+    assert "^" in told.err
+    assert "help" in told.err
+    assert told.out == ""
+
+
+@pytest.mark.parametrize(
+    ("arguments", "code", "shown"),
+    [
+        (["--size", "XXL"], "unknown-size", "XXL"),
+        (["--tension", "plane=17 st 24 rows"], "unknown-name", "plane"),
+        (["--tension", "plain=17 stitches"], "bad-tension", "17 stitches"),
+        (["--tension", "plain=0 st 24 rows"], "bad-tension", "0 st"),
+        (["--measure", "lenght=60 cm"], "unknown-name", "lenght"),
+        (["--measure", "length=60"], "bad-measure", "60"),
+    ],
+)
+def test_an_option_that_does_not_fit_the_source_is_shown_in_place(
+    arguments: list[str], code: str, shown: str, sound: Path, capsys: Said
+) -> None:
+    assert main(["build", str(sound), "--out", str(sound.parent / "out"), *arguments]) == 1
+    told = capsys.readouterr()
+    assert code in told.err
+    assert shown in told.err
+    assert "command line" in told.err
+    assert told.out == ""
+    assert not (sound.parent / "out").exists()
+
+
+def test_the_version(capsys: Said) -> None:
+    assert main(["--version"]) == 0
+    assert capsys.readouterr().out == f"walewright {walewright.__version__}\n"
+
+
+@pytest.mark.parametrize("command", [[], ["--help"], ["build", "--help"], ["check", "--help"], ["format", "--help"]])
+def test_help(command: list[str], capsys: Said) -> None:
+    assert main(command) == 0
+    assert "FILE" in capsys.readouterr().out or not command or command == ["--help"]
+
+
+def test_a_command_starts_quickly_enough_to_be_asked_for_its_version() -> None:
+    # Whatever is slow to load (the page printer, the solver) is loaded only by the commands that use it.
+    code = "import sys; from walewright.cli import main; main(['--version']); print(*sorted(sys.modules))"
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert {"weasyprint", "highspy", "numpy", "pint", "lark", "jinja2"} & set(done.stdout.split()) == set()
+
+
+def test_the_script_is_installed() -> None:
+    done = subprocess.run([sys.executable, "-m", "walewright.cli", "--version"], capture_output=True, text=True, check=False)
+    assert (done.returncode, done.stdout) == (0, f"walewright {walewright.__version__}\n")

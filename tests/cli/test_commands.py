@@ -1,0 +1,120 @@
+"""What the commands print and write when all is well."""
+
+from __future__ import annotations
+
+import json
+import os
+import pty
+import re
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from walewright.cli import main
+
+Said = pytest.CaptureFixture[str]
+
+
+def test_check_prints_a_table_for_every_piece_and_size(sound: Path, capsys: Said) -> None:
+    assert main(["check", str(sound)]) == 0
+    told = capsys.readouterr()
+    assert told.err == ""
+    lines = told.out.splitlines()
+    assert lines[0] == f"{sound}: Slack Water, 2 sizes proven"
+    assert [line for line in lines if line in ("back", "front")] == ["back", "front"]
+    widths = next(line for line in lines if line.startswith("width at hem"))
+    # 84 / 2 + 2 = 44 cm and 48 cm at 40 stitches to 30.8 cm are 57.1 and 62.3 stitches.
+    assert [int(n) for n in re.findall(r"\d+", widths)] == [58, 62]
+    wanted = lines[lines.index(widths) + 1]
+    assert [float(n) for n in re.findall(r"\d+\.\d", wanted)] == [44.0, 48.0]
+    assert not list(sound.parent.glob("out*"))
+
+
+def test_build_writes_all_four(sound: Path, capsys: Said) -> None:
+    out = sound.parent / "new" / "folder"
+    assert main(["build", str(sound), "--out", str(out)]) == 0
+    told = capsys.readouterr()
+    assert told.err == ""
+    names = ["slackwater.pdf", "slackwater.html", "slackwater.txt", "slackwater.plan.json"]
+    assert told.out.splitlines() == [f"wrote {out / name}" for name in names]
+    assert sorted(os.listdir(out)) == sorted(names)
+    assert (out / names[0]).read_bytes().startswith(b"%PDF-")
+    assert "Slack Water" in (out / names[1]).read_text(encoding="utf-8")
+    assert json.loads((out / names[3]).read_text(encoding="utf-8"))["title"] == "Slack Water"
+
+
+def test_the_text_copy_opens_with_what_has_to_be_known(sound: Path) -> None:
+    out = sound.parent / "out"
+    assert main(["build", str(sound), "--out", str(out), "--as", "text"]) == 0
+    text = (out / "slackwater.txt").read_text(encoding="utf-8")
+    assert text.startswith("Slack Water\n===========\nA straight sleeveless top.\n\nSizes\n-----\nS (M)\nchest: 84 (92) cm\n")
+    assert "plain: 13.0 stitches and 18.5 rows to 10 cm in stocking stitch, wool at tension 4\n" in text
+    assert re.search(r"^chunky wool: \d+( \(\d+\))? balls of 100 g = 120 m; about \d+ \(\d+\) g$", text, re.MULTILINE)
+
+
+def test_one_size_has_no_brackets_where_numbers_stand(sound: Path) -> None:
+    out = sound.parent / "out"
+    assert main(["build", str(sound), "--out", str(out), "--as", "text", "--size", "M", "--units", "in"]) == 0
+    text = (out / "slackwater.txt").read_text(encoding="utf-8")
+    assert "chest: 36.25 in\n" in text
+    assert not re.search(r"\d \(\d", text)
+
+
+def test_sizes_may_be_listed_or_repeated(sound: Path, capsys: Said) -> None:
+    assert main(["check", str(sound), "--size", "S,M"]) == 0
+    listed = capsys.readouterr().out
+    assert main(["check", str(sound), "--size", "M", "--size", "S"]) == 0
+    assert capsys.readouterr().out == listed
+    assert "2 sizes proven" in listed
+
+
+def test_a_knitters_tension_and_measure_change_the_counts(sound: Path, capsys: Said) -> None:
+    own = ["--size", "S", "--tension", "plain=16 st 22 rows", "--measure", "chest=100 cm"]
+    assert main(["check", str(sound), *own]) == 0
+    widths = next(line for line in capsys.readouterr().out.splitlines() if line.startswith("width at hem"))
+    # 100 / 2 + 2 = 52 cm at 16 stitches to 10 cm are 83.2 stitches.
+    assert re.findall(r"\d+", widths) == ["84"] or re.findall(r"\d+", widths) == ["82"]
+
+
+def test_the_same_command_gives_the_same_bytes(sound: Path) -> None:
+    for folder in ("one", "two"):
+        assert main(["build", str(sound), "--out", str(sound.parent / folder)]) == 0
+    for path in (sound.parent / "one").iterdir():
+        assert path.read_bytes() == (sound.parent / "two" / path.name).read_bytes(), path.name
+
+
+def test_format_rewrites_what_is_untidy_and_leaves_what_is_tidy(sound: Path, capsys: Said) -> None:
+    tidy = sound.read_text(encoding="utf-8")
+    assert main(["format", "--check", str(sound)]) == 0
+    sound.write_text(tidy.replace("let half = chest", "let half   =  chest"), encoding="utf-8")
+    assert main(["format", "--check", str(sound)]) == 1
+    assert capsys.readouterr().out == f"{sound} would change\n"
+    assert main(["format", str(sound)]) == 0
+    assert sound.read_text(encoding="utf-8") == tidy
+    assert main(["format", str(sound)]) == 0
+    assert capsys.readouterr().out == f"rewrote {sound}\n"
+
+
+def test_format_leaves_what_it_cannot_read(sound: Path, capsys: Said) -> None:
+    broken = sound.read_text(encoding="utf-8").replace("end on waste yarn", "end up on  waste yarn", 1)
+    sound.write_text(broken, encoding="utf-8")
+    assert main(["format", str(sound)]) == 1
+    assert capsys.readouterr().err != ""
+    assert sound.read_text(encoding="utf-8") == broken
+
+
+@pytest.mark.parametrize("on_a_terminal", [True, False])
+def test_the_progress_bar_is_for_terminals_only(on_a_terminal: bool, sound: Path) -> None:
+    command = [sys.executable, "-m", "walewright.cli", "build", str(sound), "--as", "text", "--out", str(sound.parent / "out")]
+    if not on_a_terminal:
+        assert subprocess.run(command, capture_output=True, text=True, check=True).stderr == ""
+        return
+    ours, theirs = pty.openpty()
+    running = subprocess.Popen(command, stdout=subprocess.DEVNULL, stderr=theirs, env={**os.environ, "TERM": "xterm"})
+    assert running.wait() == 0
+    os.close(theirs)
+    shown = os.read(ours, 100_000).decode()
+    os.close(ours)
+    assert "proving" in shown

@@ -1,0 +1,85 @@
+"""Every code of this stage has a page, and the page's examples do what it says."""
+
+from __future__ import annotations
+
+import ast
+import re
+import shlex
+from pathlib import Path
+
+import pytest
+
+from walewright.design import Changes, Shipped, understand
+from walewright.report.codes import DESIGN
+from walewright.report.model import Diagnostic, Severity
+from walewright.source import read
+
+ROOT = Path(__file__).parents[2]
+PAGES = ROOT / "docs" / "errors"
+WORDS_OF_THE_TRADE = {"cast-off", "e-wrap"}
+WITHOUT_EXAMPLE = {"impossible-statement"}
+
+
+def told_codes() -> list[str]:
+    """Every kebab-case literal in the stage's modules that is no word of the language."""
+    found: set[str] = set()
+    for module in (ROOT / "src" / "walewright" / "design").glob("*.py"):
+        for node in ast.walk(ast.parse(module.read_text())):
+            if isinstance(node, ast.Constant) and isinstance(node.value, str) and re.fullmatch(r"[a-z]+(-[a-z]+)+", node.value):
+                found.add(node.value)
+    return sorted(found - WORDS_OF_THE_TRADE)
+
+
+def blocks(code: str, kind: str) -> list[str]:
+    """The page's fenced blocks of one kind."""
+    page = (PAGES / f"{code}.md").read_text()
+    return re.findall(rf"^```{kind}\n(.*?)^```$", page, flags=re.DOTALL | re.MULTILINE)
+
+
+def changes(command: str) -> Changes:
+    """What a command on a page asks for."""
+    words = shlex.split(command)
+    given = dict(zip(words[3::2], words[4::2], strict=True))
+    pairs = {option: dict([value.split("=", 1)]) for option, value in given.items() if option != "--size"}
+    sizes = tuple(given["--size"].split(",")) if "--size" in given else None
+    return Changes(sizes, pairs.get("--tension", {}), pairs.get("--measure", {}))
+
+
+def understood(text: str, shipped: Shipped, wanted: Changes) -> tuple[bool, tuple[Diagnostic, ...]]:
+    tree, unread = read("page.wale", text)
+    assert unread == ()
+    design, told = understand(tree, shipped, wanted)
+    return design is not None, told
+
+
+CODES = told_codes()
+
+
+def test_every_code_is_registered_and_every_registered_code_is_told() -> None:
+    assert set(CODES) == set(DESIGN)
+
+
+@pytest.mark.parametrize("code", CODES)
+def test_the_page_names_its_code_and_weight(code: str) -> None:
+    page = (PAGES / f"{code}.md").read_text()
+    assert page.startswith(f"# {code}\n\n")
+    assert f"\n{DESIGN[code].severity.value.capitalize()}. " in page
+
+
+@pytest.mark.parametrize("code", sorted(set(CODES) - WITHOUT_EXAMPLE))
+def test_the_wrong_example_causes_this_message_alone(code: str, shipped: Shipped) -> None:
+    asked = blocks(code, "sh wrong")
+    (text,) = blocks(code, "wale") if asked else blocks(code, "wale wrong")
+    sound, told = understood(text, shipped, changes(asked[0]) if asked else Changes())
+    assert [d.code for d in told] == [code]
+    assert told[0].severity is DESIGN[code].severity
+    assert sound is (told[0].severity is Severity.WARNING)
+
+
+@pytest.mark.parametrize("code", sorted(set(CODES) - WITHOUT_EXAMPLE))
+def test_the_other_example_is_sound(code: str, shipped: Shipped) -> None:
+    (text,) = blocks(code, "wale")
+    asked = blocks(code, "sh")
+    sound, told = understood(text, shipped, changes(asked[0]) if asked else Changes())
+    assert told == ()
+    assert sound

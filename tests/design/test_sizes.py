@@ -1,0 +1,121 @@
+"""The size table: written rows, rows from shipped tables, and the numbers no body has."""
+
+from __future__ import annotations
+
+import pytest
+
+from walewright.design.findings import Findings
+from walewright.design.model import Measurement
+from walewright.design.sizes import grade
+from walewright.design.tables import Shipped
+from walewright.report.model import Diagnostic, Severity, Span
+from walewright.source.syntax import SizeRow, Sizes
+
+HEADER = Span("s.wale", 0, 10)
+ROW = Span("s.wale", 20, 30)
+
+Rows = tuple[dict[str, Measurement | None], tuple[Diagnostic, ...]]
+
+
+def graded(shipped: Shipped, *rows: SizeRow, names: tuple[str, ...] = ("S", "M", "L"), chosen: tuple[str, ...] = ()) -> Rows:
+    findings = Findings()
+    made = grade(Sizes(names, rows, span=HEADER), chosen or names, shipped, findings)
+    return dict(made.rows), findings.all()
+
+
+def test_inches_become_centimetres(shipped: Shipped) -> None:
+    rows, told = graded(shipped, SizeRow("chest", (30, 32, 34), "in"))
+    assert not told
+    chest = rows["chest"]
+    assert chest is not None
+    assert chest.values == pytest.approx((76.2, 81.28, 86.36))
+
+
+def test_a_published_row_is_the_middle_of_its_range_with_its_credit(shipped: Shipped) -> None:
+    rows, told = graded(shipped, SizeRow("bust", table="women", table_row="bust", to_fit=True))
+    assert not told
+    bust = rows["bust"]
+    assert bust is not None
+    assert bust.values == (83.5, 94.0, 104.0)
+    assert bust.to_fit
+    assert bust.source == "Source: Craft Yarn Council's www.YarnStandards.com"
+
+
+def test_chosen_sizes_keep_the_order_of_the_header(shipped: Shipped) -> None:
+    rows, _ = graded(shipped, SizeRow("length", (50, 52, 54), "cm"), chosen=("S", "L"))
+    length = rows["length"]
+    assert length is not None
+    assert length.values == (50.0, 54.0)
+
+
+def test_a_figure_from_memory_is_used_with_a_warning(shipped: Shipped) -> None:
+    rows, (said,) = graded(shipped, SizeRow("arm", table="men", table_row="upper_arm"))
+    assert said.code == "table-from-memory"
+    assert said.severity is Severity.WARNING
+    arm = rows["arm"]
+    assert arm is not None
+    assert arm.source.endswith("(from memory, not seen)")
+
+
+@pytest.mark.parametrize(("values", "lacking"), [((50, 52), ("no value for L",)), ((50, 52, 54, 56), ())])
+def test_a_ragged_row_shows_the_row_and_the_header(shipped: Shipped, values: tuple[float, ...], lacking: tuple[str, ...]) -> None:
+    rows, (said,) = graded(shipped, SizeRow("length", values, "cm", span=ROW))
+    assert rows["length"] is None
+    assert said.code == "ragged-row"
+    assert [label.span for label in said.labels] == [ROW, HEADER]
+    assert said.notes == lacking
+
+
+@pytest.mark.parametrize(
+    ("row", "code"),
+    [
+        (SizeRow("length", (50, 52, 54)), "no-unit"),
+        (SizeRow("length", (50, 52, 54), "ell"), "unknown-name"),
+        (SizeRow("length", (50, 52, 54), "g"), "wrong-unit"),
+        (SizeRow("length", (50, 52, 54), "rows"), "wrong-unit"),
+        (SizeRow("length", (50, 52, 54), "%"), "wrong-unit"),
+        (SizeRow("length", (-1, 52, 54), "cm"), "negative-measurement"),
+        (SizeRow("length", (50, 52, 3000), "cm"), "absurd-measurement"),
+        (SizeRow("bust", table="wimen", table_row="bust"), "unknown-table"),
+        (SizeRow("bust", table="women", table_row="busts"), "unknown-table-row"),
+        (SizeRow("bust", table="baby", table_row="chest"), "unknown-table-size"),
+    ],
+)
+def test_a_faulty_row_has_no_value_and_one_message(shipped: Shipped, row: SizeRow, code: str) -> None:
+    rows, told = graded(shipped, row)
+    assert list(rows.values()) == [None]
+    assert [d.code for d in told] == [code]
+
+
+def test_what_a_table_has_is_listed(shipped: Shipped) -> None:
+    _, (table,) = graded(shipped, SizeRow("bust", table="wimen", table_row="bust"))
+    assert "men, women" in table.notes[0]
+    assert table.helps == ("`women` is close",)
+    _, (row,) = graded(shipped, SizeRow("bust", table="women", table_row="busts"))
+    assert "cross_back" in row.notes[0]
+    _, (size,) = graded(shipped, SizeRow("bust", table="women", table_row="bust"), names=("M", "XXL"))
+    assert size.sizes == ("XXL",)
+    assert "5X" in size.notes[0]
+
+
+def test_only_the_sizes_concerned_are_named(shipped: Shipped) -> None:
+    _, (said,) = graded(shipped, SizeRow("length", (50, 52, 3000), "cm"))
+    assert said.sizes == ("L",)
+
+
+def test_a_row_that_falls_is_a_warning(shipped: Shipped) -> None:
+    rows, (said,) = graded(shipped, SizeRow("length", (50, 54, 52), "cm"))
+    assert said.code == "row-falls"
+    assert said.severity is Severity.WARNING
+    assert rows["length"] is not None
+
+
+def test_repeated_sizes_and_rows(shipped: Shipped) -> None:
+    rows = (SizeRow("length", (1, 2, 3), "cm", span=ROW), SizeRow("length", (4, 5, 6), "cm", span=Span("s.wale", 40, 50)))
+    made, told = graded(shipped, *rows)
+    assert [d.code for d in told] == ["repeated-name"]
+    length = made["length"]
+    assert length is not None
+    assert length.values == (1.0, 2.0, 3.0)
+    _, told = graded(shipped, names=("S", "S"))
+    assert [d.code for d in told] == ["repeated-name"]

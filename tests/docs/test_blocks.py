@@ -1,0 +1,81 @@
+"""What the documentation shows is true: its sources compile, its wrong sources fail as said, its links lead somewhere.
+
+A ```wale block is a whole source; ```wale part is some lines of one; ```wale error: CODE must give that code, and nothing
+else; ```wale wrong, on the page of a code, must give that code.
+"""
+
+from __future__ import annotations
+
+import re
+import sys
+import textwrap
+from pathlib import Path
+
+import pytest
+
+from walewright import pipeline, source
+from walewright.cli.sources import shipped
+from walewright.design import Changes
+from walewright.pipeline import Outcome
+from walewright.report.model import Severity
+
+sys.path.insert(0, str(Path(__file__).parent))
+from blocks import ROOT, Block, blocks, pages
+
+WALE = blocks("wale")
+WHOLE = [b for b in WALE if b.info == "wale"]
+PARTS = [b for b in WALE if b.info == "wale part"]
+WRONG = [b for b in WALE if b.info.startswith("wale error: ")]
+SHOWN_WRONG = [b for b in WALE if b.info == "wale wrong" and b.page.startswith("docs/errors/")]
+
+
+def compiled(block: Block) -> Outcome:
+    return pipeline.compile(block.text, block.name, shipped(), Changes())
+
+
+def test_every_block_is_of_a_kind_that_is_tested() -> None:
+    assert set(WALE) == {*WHOLE, *PARTS, *WRONG, *SHOWN_WRONG}
+    assert WHOLE
+    assert PARTS
+    assert WRONG
+    assert SHOWN_WRONG
+
+
+@pytest.mark.parametrize("block", WHOLE, ids=lambda b: b.name)
+def test_a_whole_source_is_proven(block: Block) -> None:
+    outcome = compiled(block)
+    assert [d for d in outcome.diagnostics if d.severity is Severity.ERROR] == []
+    assert outcome.proven
+
+
+@pytest.mark.parametrize("block", WRONG, ids=lambda b: b.name)
+def test_a_wrong_source_fails_as_it_says(block: Block) -> None:
+    codes = [d.code for d in compiled(block).diagnostics if d.severity is Severity.ERROR]
+    assert codes == [block.info.removeprefix("wale error: ")]
+
+
+@pytest.mark.parametrize("block", SHOWN_WRONG, ids=lambda b: b.name)
+def test_the_page_of_a_code_shows_it(block: Block) -> None:
+    assert Path(block.page).stem in {d.code for d in compiled(block).diagnostics}
+
+
+@pytest.mark.parametrize("block", PARTS, ids=lambda b: b.name)
+def test_a_part_can_be_read(block: Block) -> None:
+    as_it_stands = source.read(block.name, block.text)[1]
+    within_a_piece = source.read(block.name, "piece shown in plain\n" + textwrap.indent(block.text, "    "))[1]
+    assert not as_it_stands or not within_a_piece, as_it_stands
+
+
+@pytest.mark.parametrize("block", [b for b in WHOLE if "/errors/" not in b.page], ids=lambda b: b.name)
+def test_a_shown_source_is_tidy(block: Block) -> None:
+    tree, _ = source.read(block.name, block.text)
+    assert source.tidy(tree) == block.text
+
+
+LINK = re.compile(r"\]\((?!https?:)([^)#\s]+)(#[^)\s]*)?\)")
+
+
+@pytest.mark.parametrize("page", pages(), ids=lambda p: p.relative_to(ROOT).as_posix())
+def test_links_lead_somewhere(page: Path) -> None:
+    dead = [link for link, _ in LINK.findall(page.read_text(encoding="utf-8")) if not (page.parent / link).exists()]
+    assert dead == []

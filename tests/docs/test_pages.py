@@ -1,0 +1,64 @@
+"""Pages that speak of something countable speak of all of it."""
+
+from __future__ import annotations
+
+import json
+import re
+import sys
+import typing
+from pathlib import Path
+
+from walewright.knit import operations
+from walewright.plan import moves, schema
+
+sys.path.insert(0, str(Path(__file__).parent))
+from blocks import ROOT
+
+
+def page(name: str) -> str:
+    return (ROOT / "docs" / name).read_text(encoding="utf-8")
+
+
+def test_the_plan_page_names_every_operation() -> None:
+    told = set(re.findall(r"`([a-z-]+)`", page("plan.md").split("## A block")[1]))
+    kinds = {moves.kind(operation) for operation in typing.get_args(operations.Operation)}
+    # Joins are listed on their own in the document.
+    assert kinds - {"join"} - told == set()
+
+
+def test_the_plan_page_names_every_key_of_the_document_and_of_a_size() -> None:
+    text = page("plan.md")
+    shape = schema()
+    keys = {*shape["properties"], *shape["$defs"]["size"]["properties"], *shape["$defs"]["piece"]["properties"]}
+    told = set(re.findall(r"`([a-z_]+)`", text))
+    assert keys - told - {"name"} == set()
+    assert json.dumps(shape["properties"]["format"]) == '{"const": 1}'
+
+
+def test_the_language_page_has_every_statement() -> None:
+    grammar = (ROOT / "grammar" / "source.lark").read_text(encoding="utf-8")
+    rules = [rule for start in re.findall(r"^\?in_\w+: (.*)$", grammar, re.MULTILINE) for rule in re.findall(r"\w+", start)]
+    headings = re.findall(r"^###+ (.+)$", page("language.md").split("## Statements")[1], re.MULTILINE)
+    assert {_heading(rule) for rule in rules} == set(headings)
+
+
+def _heading(rule: str) -> str:
+    """The heading under which a rule of the grammar is described."""
+    together = {
+        "size_row": "row",
+        "machine_fact": "fact",
+        "stocking_stitch": "stitch",
+        "latched_rib": "stitch",
+        "both_edges": "edges",
+        "left_edge": "edges",
+        "right_edge": "edges",
+        "end_on_waste": "end",
+        "end_cast_off": "end",
+    }
+    return together.get(rule, rule.replace("_", " "))
+
+
+def test_the_index_lists_every_page() -> None:
+    listed = set(re.findall(r"\]\(([a-z]+\.md)\)", page("README.md")))
+    there = {p.name for p in (ROOT / "docs").glob("*.md")} - {"README.md"}
+    assert listed == there

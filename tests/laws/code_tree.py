@@ -1,0 +1,57 @@
+"""The compiler's own sources, read as syntax trees."""
+
+from __future__ import annotations
+
+import ast
+from collections.abc import Iterator
+from functools import cache
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parents[2]
+PACKAGE = ROOT / "src" / "walewright"
+
+
+def modules() -> tuple[Path, ...]:
+    """Every Python file of the compiler."""
+    return tuple(sorted(PACKAGE.rglob("*.py")))
+
+
+@cache
+def tree(path: Path) -> ast.Module:
+    return ast.parse(path.read_text(encoding="utf-8"), str(path))
+
+
+def dotted(path: Path) -> str:
+    """`walewright.design.model` of its path."""
+    parts = path.relative_to(PACKAGE.parent).with_suffix("").parts
+    return ".".join(parts[:-1] if parts[-1] == "__init__" else parts)
+
+
+def stage(path: Path) -> str:
+    """The package or top module a file belongs to, such as "design" or "world"; "" for the package's own `__init__`."""
+    parts = dotted(path).split(".")
+    return parts[1] if len(parts) > 1 else ""
+
+
+def imports(module: ast.Module, within: str) -> Iterator[tuple[str, int]]:
+    """(dotted module, line) of every import of our own code, wherever it stands. `from a.b import c` counts as `a.b.c`
+    where c is a module or package, else as `a.b`. `within` is the importing package, for relative imports."""
+    for node in ast.walk(module):
+        if isinstance(node, ast.Import):
+            for alias in node.names:
+                if alias.name.split(".")[0] == "walewright":
+                    yield alias.name, node.lineno
+        elif isinstance(node, ast.ImportFrom):
+            base = node.module or ""
+            if node.level:
+                base = ".".join((*within.split(".")[: len(within.split(".")) - node.level + 1], *filter(None, [base])))
+            if base.split(".")[0] != "walewright":
+                continue
+            for alias in node.names:
+                inner = f"{base}.{alias.name}"
+                yield (inner if _is_module(inner) else base), node.lineno
+
+
+def _is_module(name: str) -> bool:
+    place = PACKAGE.parent.joinpath(*name.split("."))
+    return place.is_dir() or place.with_suffix(".py").is_file()

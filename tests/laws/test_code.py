@@ -1,0 +1,110 @@
+"""Laws of the code itself: pure stages, short files, documented functions."""
+
+from __future__ import annotations
+
+import ast
+import sys
+from collections.abc import Set
+from pathlib import Path
+
+import pytest
+
+sys.path.insert(0, str(Path(__file__).parent))
+from code_tree import dotted, modules, stage, tree
+
+LONGEST_FILE = 400
+DOORS = {"world", "cli"}
+"""Where files, the clock, the environment and the terminal may be touched."""
+
+FORBIDDEN_NAMES = {"print", "open", "input", "exec", "eval", "breakpoint"}
+FORBIDDEN_CALLS = {
+    "datetime.now",
+    "datetime.today",
+    "datetime.utcnow",
+    "date.today",
+    "time.time",
+    "read_text",
+    "read_bytes",
+    "write_text",
+    "write_bytes",
+}
+FORBIDDEN_MODULES = {"os", "pathlib", "tempfile", "random", "subprocess", "socket", "time", "logging"}
+
+
+HANDED_ON = {"walewright.pages.render": {"os", "logging"}, "walewright.pages.fonts": {"pathlib"}}
+"""Modules that the page renderer has to be told something through: its date by the environment, its fonts by their paths."""
+
+
+def impurities(module: ast.Module, allowed: Set[str] = frozenset()) -> list[str]:
+    """Calls and imports that reach out of the program, but for the modules `allowed`."""
+    forbidden = FORBIDDEN_MODULES - allowed
+    found = []
+    for node in ast.walk(module):
+        if isinstance(node, ast.Call):
+            called = ast.unparse(node.func)
+            if called in FORBIDDEN_NAMES or any(called == c or called.endswith(f".{c}") for c in FORBIDDEN_CALLS):
+                found.append(f"line {node.lineno}: {called}()")
+        elif isinstance(node, ast.Import):
+            found += [f"line {node.lineno}: import {a.name}" for a in node.names if a.name.split(".")[0] in forbidden]
+        elif isinstance(node, ast.ImportFrom) and node.level == 0 and (node.module or "").split(".")[0] in forbidden:
+            found.append(f"line {node.lineno}: from {node.module}")
+        elif isinstance(node, ast.Global):
+            found.append(f"line {node.lineno}: {' '.join(node.names)} is state outside a function")
+    return found
+
+
+@pytest.mark.parametrize("path", [p for p in modules() if stage(p) not in DOORS], ids=dotted)
+def test_a_stage_is_pure(path: Path) -> None:
+    assert impurities(tree(path), HANDED_ON.get(dotted(path), set())) == []
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "print('x')",
+        "open('x')",
+        "import datetime\ndatetime.datetime.now()",
+        "from datetime import date\ndate.today()",
+        "import random",
+        "from os import environ",
+        "Path('x').read_text()",
+        "def f():\n    global state",
+    ],
+)
+def test_the_law_sees_an_impurity(text: str) -> None:
+    assert impurities(ast.parse(text)) != []
+
+
+@pytest.mark.parametrize("path", modules(), ids=dotted)
+def test_a_file_is_short(path: Path) -> None:
+    assert len(path.read_text(encoding="utf-8").splitlines()) <= LONGEST_FILE
+
+
+def undocumented(module: ast.Module) -> list[str]:
+    """Public functions of the module's top level, and public methods longer than a line, without a docstring."""
+    found = []
+    for node in module.body:
+        if isinstance(node, ast.FunctionDef) and not node.name.startswith("_") and ast.get_docstring(node) is None:
+            found.append(node.name)
+    return found
+
+
+@pytest.mark.parametrize("path", modules(), ids=dotted)
+def test_public_functions_say_what_they_do(path: Path) -> None:
+    assert undocumented(tree(path)) == []
+
+
+@pytest.mark.parametrize("path", modules(), ids=dotted)
+def test_every_module_says_what_it_is(path: Path) -> None:
+    assert path.stat().st_size == 0 or ast.get_docstring(tree(path)), "a docstring says what one idea the file holds"
+
+
+def test_the_law_sees_a_silent_function() -> None:
+    assert undocumented(ast.parse("def work(): pass\ndef _own(): pass\ndef told():\n    'Told.'")) == ["work"]
+
+
+CATCH_ALLS = {"utils", "util", "helpers", "helper", "manager", "common", "misc", "tools"}
+
+
+def test_no_module_is_a_catch_all() -> None:
+    assert [dotted(p) for p in modules() if p.stem in CATCH_ALLS] == []

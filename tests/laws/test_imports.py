@@ -1,0 +1,79 @@
+"""The law of one direction: a stage imports only the models of stages before it, `report` and `world`."""
+
+from __future__ import annotations
+
+import ast
+import sys
+from pathlib import Path
+
+import pytest
+
+sys.path.insert(0, str(Path(__file__).parent))
+from code_tree import PACKAGE, dotted, imports, modules, stage, tree
+
+SYNTAX, DESIGN, SOLVE = "source.syntax", "design.model", "solve.model"
+OPERATIONS, STEPS, BED, WRITE, PROOF = "knit.operations", "knit.steps", "bed.model", "write.model", "proof.model"
+
+ALLOWED: dict[str, set[str]] = {
+    "report": set(),
+    "world": {"report.model"},
+    "source": {"report", "world"},
+    "design": {"report", "world", SYNTAX},
+    "solve": {"report", "world", DESIGN},
+    "knit": {"report", "world", DESIGN, SOLVE},
+    # The bed and the reader share nothing with what they check but the words for moves.
+    "bed": {"report", OPERATIONS},
+    "write": {"report", "world", DESIGN, SOLVE, STEPS, OPERATIONS},
+    "readback": {"report", "world", OPERATIONS},
+    # The proof compares fabrics, and measures their edges as the bed does.
+    "proof": {"report", "world", DESIGN, SOLVE, OPERATIONS, "bed"},
+    "pages": {"report", "world", DESIGN, SOLVE, STEPS, OPERATIONS, WRITE, PROOF},
+    "plan": {"report", "world", "pipeline", DESIGN, SOLVE, STEPS, OPERATIONS, BED, WRITE, PROOF},
+}
+"""What each stage may import besides itself. `pipeline` and `cli` stand outside: they call the stages."""
+
+CALLERS = {"pipeline", "cli"}
+
+
+def offences(importer: str, module: ast.Module, within: str) -> list[str]:
+    """Imports of `module`, which belongs to the stage `importer`, that the law forbids."""
+    found = []
+    for name, line in imports(module, within):
+        short = name.removeprefix("walewright").removeprefix(".")
+        own = short == importer or short.startswith(f"{importer}.")
+        allowed = any(short == a or short.startswith(f"{a}.") for a in ALLOWED[importer])
+        if short and not own and not allowed:
+            found.append(f"line {line}: {importer} imports {name}")
+    return found
+
+
+@pytest.mark.parametrize("path", [p for p in modules() if stage(p) not in CALLERS | {""}], ids=dotted)
+def test_a_stage_imports_only_what_comes_before(path: Path) -> None:
+    package = dotted(path) if path.name == "__init__.py" else dotted(path).rpartition(".")[0]
+    assert offences(stage(path), tree(path), package) == []
+
+
+def test_every_stage_is_under_the_law() -> None:
+    entries = {p.stem for p in PACKAGE.iterdir() if (p.is_dir() or p.suffix == ".py") and not p.name.startswith("_")}
+    assert entries - {"py"} == {*ALLOWED, *CALLERS}
+
+
+@pytest.mark.parametrize(
+    ("importer", "text"),
+    [
+        ("bed", "from walewright.knit.planner import plan"),
+        ("bed", "def f():\n    from walewright import solve"),
+        ("readback", "import walewright.write.sentences"),
+        ("design", "from ..solve import model"),
+        ("knit", "from walewright import bed as b"),
+        ("report", "from walewright.world import today"),
+    ],
+)
+def test_the_law_sees_an_offence(importer: str, text: str) -> None:
+    assert len(offences(importer, ast.parse(text), f"walewright.{importer}")) == 1
+
+
+def test_the_rest_of_the_compiler_imports_no_command() -> None:
+    for path in modules():
+        if stage(path) != "cli":
+            assert [n for n, _ in imports(tree(path), dotted(path)) if n.startswith("walewright.cli")] == [], path

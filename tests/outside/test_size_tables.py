@@ -1,0 +1,106 @@
+"""The shipped size tables against their own two units and against what is known of bodies."""
+
+from __future__ import annotations
+
+import csv
+from pathlib import Path
+
+import pytest
+
+from walewright.design.tables import size_table
+
+TABLES = Path(__file__).parents[2] / "patterns" / "tables"
+CREDIT = "Source: Craft Yarn Council's www.YarnStandards.com"
+PUBLISHED = ("women", "men", "baby", "head", "foot")
+
+DISAGREE = {
+    # Seen so in the chart: 26.5 in is 67.3 cm, 68.5 cm is printed.
+    ("women", "XS", "centre_back_neck_to_wrist", "high"),
+}
+
+
+def lines(name: str) -> list[dict[str, str]]:
+    with (TABLES / f"{name}.csv").open(newline="") as file:
+        return list(csv.DictReader(file))
+
+
+NAMES = sorted(p.stem for p in TABLES.glob("*.csv"))
+
+
+def off(line: dict[str, str], end: str) -> float:
+    return abs(float(line[f"{end}_cm"]) - 2.54 * float(line[f"{end}_in"]))
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_inches_and_centimetres_agree(name: str) -> None:
+    """Source: Craft Yarn Council's www.YarnStandards.com prints both units; 1 in = 2.54 cm (1959 agreement). They round each
+    to a half, so 0.75 cm is the most that rounding explains."""
+    found = {(name, li["size"], li["measurement"], end) for li in lines(name) for end in ("low", "high") if off(li, end) > 0.75}
+    assert found == {cell for cell in DISAGREE if cell[0] == name}
+
+
+def test_the_printed_upper_arm_of_5x_would_be_caught() -> None:
+    """Source: Craft Yarn Council woman sizes, https://www.craftyarncouncil.com/standards/woman-size, as transcribed: 5X upper arm
+    18.5 in beside 49.5 cm; 49.5 cm is 19.5 in, which the shipped table keeps."""
+    printed = {"low_cm": "49.5", "low_in": "18.5"}
+    assert off(printed, "low") > 0.75
+    (kept,) = [li for li in lines("women") if (li["size"], li["measurement"]) == ("5X", "upper_arm")]
+    assert (kept["low_cm"], kept["low_in"]) == ("49.5", "19.5")
+
+
+@pytest.mark.parametrize(
+    ("table", "size", "measurement", "low", "high"),
+    [
+        ("women", "XS", "bust", 71, 76),
+        ("women", "M", "bust", 91.5, 96.5),
+        ("women", "XL", "bust", 111.5, 117),
+        ("women", "4X", "hips", 142, 144.5),
+        ("men", "M", "chest", 96.5, 101.5),
+        ("men", "5X", "cross_back", 56, 57),
+        ("baby", "6_months", "chest", 43, 43),
+        ("head", "woman", "head", 53, 58.5),
+    ],
+)
+def test_figures_of_the_published_charts(table: str, size: str, measurement: str, low: float, high: float) -> None:
+    """Source: Craft Yarn Council's www.YarnStandards.com: woman, man and baby sizes, head circumference, as transcribed from
+    https://www.craftyarncouncil.com/standards/woman-size, /man-size, /baby-size-chart, /head-circumference-chart."""
+    entry = size_table(table, (TABLES / f"{table}.csv").read_text()).row(measurement)[size]
+    assert (entry.low_cm, entry.high_cm) == (low, high)
+    assert entry.middle_cm == (low + high) / 2
+
+
+@pytest.mark.parametrize("name", PUBLISHED)
+def test_the_council_is_credited_on_every_line(name: str) -> None:
+    """Source: the Craft Yarn Council asks for this credit where its standards are used (www.YarnStandards.com)."""
+    assert all(li["source"].startswith(CREDIT) for li in lines(name))
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_every_line_has_a_source_and_a_status(name: str) -> None:
+    """Source: the project's own rule that a figure carries where it is from."""
+    assert all(li["source"] and li["status"] in ("read", "memory") for li in lines(name))
+
+
+def test_what_was_not_seen_is_marked() -> None:
+    """Source: the man sizes' upper arm, armhole, waist and hips were not on the pages read (www.YarnStandards.com)."""
+    recalled = {li["measurement"] for li in lines("men") if li["status"] == "memory"}
+    assert recalled == {"upper_arm", "armhole_depth", "waist", "hips"}
+
+
+@pytest.mark.parametrize("name", ["women", "men", "baby", "child"])
+def test_no_measurement_gets_smaller_with_size(name: str) -> None:
+    """Source: Craft Yarn Council's www.YarnStandards.com and http://www.yarnfwd.com/childsiz.html: body sizes graded upwards."""
+    table = size_table(name, (TABLES / f"{name}.csv").read_text())
+    for measurement in table.measurements:
+        middles = [e.middle_cm for e in table.row(measurement).values()]
+        assert middles == sorted(middles), measurement
+
+
+def test_upper_arm_follows_the_bust_as_in_a_measured_population() -> None:
+    """Source: regression of upper arm on chest over the women of 507 adults, "Exploring Relationships in Body Dimensions",
+    Journal of Statistics Education 11(2), 2003: upper arm (flexed) = 0.358 x chest - 2.73 cm, chests up to 109 cm."""
+    table = size_table("women", (TABLES / "women.csv").read_text())
+    arms = table.row("upper_arm")
+    near = {s: abs(arms[s].middle_cm - (0.358 * b.middle_cm - 2.73)) for s, b in table.row("bust").items() if b.middle_cm <= 109}
+    assert near
+    assert max(near.values()) < 5.0

@@ -1,0 +1,133 @@
+"""Published worked examples of swatch arithmetic, through expressions, swatches and a knitter's tension."""
+
+from __future__ import annotations
+
+import pytest
+
+from walewright.design import Changes
+from walewright.design.changes import changed_fabrics, read_tension
+from walewright.design.findings import Findings
+from walewright.design.materials import fabric
+from walewright.design.model import Fabric, Origin, Yarn
+from walewright.design.places import Place
+from walewright.design.units import STITCHES
+from walewright.design.values import Scope
+from walewright.source import syntax
+from walewright.source.syntax import Binary, Call, Number
+
+YARN = Yarn("wool", "wool", 100, 120, Origin("yarn wool"))
+
+
+def knitted(stitches: float, rows: float, width: float, height: float, unit: str = "cm") -> Fabric:
+    """A fabric with that swatch, read as a source's swatch line is."""
+    block = syntax.Swatch(Number(stitches, "stitches"), Number(rows, "rows"), Number(width, unit), Number(height, unit))
+    findings = Findings()
+    made = fabric(syntax.Fabric("plain", (syntax.Stitch("stocking stitch", "wool", "4"), block)), {"wool": YARN}, findings)
+    assert findings.all() == ()
+    assert made is not None
+    return made
+
+
+def stitches(cloth: Fabric, width: float, unit: str = "cm") -> float:
+    return across(cloth, Number(width, unit)) * cloth.stitches_per_cm
+
+
+def rows(cloth: Fabric, height: float, unit: str = "cm") -> float:
+    findings = Findings()
+    height_cm = Place(Scope(findings, ("M",), {}, {}), findings, cloth).up(Number(height, unit), "the height")
+    assert height_cm is not None
+    return height_cm[0] * cloth.rows_per_cm
+
+
+def across(cloth: Fabric, expression: syntax.Expr) -> float:
+    findings = Findings()
+    width = Place(Scope(findings, ("M",), {}, {}), findings, cloth).across(expression, "the width")
+    assert width is not None
+    return width[0]
+
+
+def worked(expression: syntax.Expr) -> float:
+    value = Scope(Findings(), ("M",), {}, {}).value(expression)
+    assert value is not None
+    assert value.dimension == STITCHES
+    return value.amounts[0]
+
+
+def test_width_to_stitches() -> None:
+    """Source: online knitting handbook, chapter on tension, http://studioknits.com/bookpage22.htm: 22 stitches to 10 cm are 2.2 to
+    the cm; 40 cm are 88 stitches, 90 with two for the seams."""
+    cloth = knitted(22, 30, 10, 10)
+    assert cloth.stitches_per_cm == pytest.approx(2.2)
+    assert stitches(cloth, 40) == pytest.approx(88)
+    assert across(cloth, Number(90, "stitches")) == pytest.approx(40 + 2 / 2.2)
+
+
+def test_body_width_and_length_to_the_underarm() -> None:
+    """Source: http://designyourownsweater.blogspot.com/2007/01/set-in-sleeves.html: 28 stitches and 40 rows to 10 cm; 62 cm are
+    173.6 stitches, 64 cm less an armhole of 26 cm are 152 rows."""
+    cloth = knitted(28, 40, 10, 10)
+    assert stitches(cloth, 62) == pytest.approx(173.6)
+    assert rows(cloth, 64 - 26) == pytest.approx(152)
+
+
+def test_width_to_needles_in_inches() -> None:
+    """Source: https://annsroost.wordpress.com/writing-a-pattern-from-a-schematic/: 6.26 stitches to the inch and 22 in come to
+    138 needles (the product is 137.72)."""
+    cloth = knitted(62.6, 80, 10, 10, "in")
+    assert stitches(cloth, 22, "in") == pytest.approx(137.72)
+    assert round(stitches(cloth, 22, "in")) == 138
+
+
+def test_a_marked_machine_swatch() -> None:
+    """Source: http://machineknitting101.blogspot.com/2008/09/how-to-measure-swatch.html: a block of 40 stitches by 60 rows reads
+    30 stitches and 39 rows to 10 cm, so it is 13.3 cm wide and 15.4 cm high."""
+    cloth = knitted(40, 60, 13.3, 15.4)
+    assert round(cloth.stitches_per_cm * 10) == 30
+    assert round(cloth.rows_per_cm * 10) == 39
+    tension = read_tension("30 st 39 rows")
+    assert tension is not None
+    assert (round(40 / tension[0] * 10, 1), round(60 / tension[1] * 10, 1)) == (13.3, 15.4)
+
+
+def test_armhole_rows() -> None:
+    """Source: https://knittingkonrad.com/2014/04/09/sheknitsheknits-a-kal2-with-kristen-konrad-3/: 34 rows to 10 cm and an
+    armhole of 20 cm are 68 rows."""
+    assert rows(knitted(24, 34, 10, 10), 20) == pytest.approx(68)
+
+
+@pytest.mark.parametrize(("written", "own"), [(100, 112.5), (7, 7.875), (24, 27)])
+def test_stitches_at_another_tension(written: float, own: float) -> None:
+    """Source: http://www.cara4webshopping.com/convert_patterns.html: from 8 stitches and 15 rows to the inch to 9 and 12, stitches
+    are multiplied by 1.125 and rows by 0.8: 100, 7 and 24 stitches become 112.5, 7.875 and 27; 10 rows become 8."""
+    cloth, regraded = regauged(knitted(8, 15, 1, 1, "in"), 9, 12)
+    assert across(cloth, Number(written, "stitches")) * regraded.stitches_per_cm == pytest.approx(own)
+    in_language = Binary("*", Number(written, "stitches"), Binary("/", Number(9, "stitches"), Number(8, "stitches")))
+    assert worked(in_language) == pytest.approx(own)
+
+
+def test_rows_and_whole_stitches_at_another_tension() -> None:
+    """Source: http://www.cara4webshopping.com/convert_patterns.html: 10 rows at 15 to the inch become 8 at 12; 7.875 stitches are
+    made 8."""
+    cloth, regraded = regauged(knitted(8, 15, 1, 1, "in"), 9, 12)
+    assert rows(cloth, 10, "rows") / cloth.rows_per_cm * regraded.rows_per_cm == pytest.approx(8)
+    whole = Call("round", (Number(7.875, "stitches"), Number(1, "stitch")))
+    assert worked(whole) == 8
+
+
+def test_a_much_thicker_yarn() -> None:
+    """Source: http://www.knittinghelp.com/forum/showpost.php?p=411292&postcount=6: a pattern at 30 stitches to 4 in, knitted at 19:
+    the factor is 0.633, and 114 stitches become 72.2, made 72."""
+    factor = Binary("/", Number(19, "stitches"), Number(30, "stitches"))
+    exact = Binary("*", Number(114, "stitches"), factor)
+    assert worked(exact) == pytest.approx(72.2)
+    assert worked(Call("round", (exact, Number(1, "stitch")))) == 72
+
+
+def regauged(cloth: Fabric, stitches_per_inch: float, rows_per_inch: float) -> tuple[Fabric, Fabric]:
+    """The fabric as written and with a knitter's tension in its place."""
+    text = f"{stitches_per_inch / 0.254} st {rows_per_inch / 0.254} rows"
+    findings = Findings()
+    changed = changed_fabrics({"plain": cloth}, Changes(tensions={"plain": text}), findings)["plain"]
+    assert findings.all() == ()
+    assert changed is not None
+    return cloth, changed
