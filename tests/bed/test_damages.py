@@ -237,6 +237,18 @@ DAMAGES: dict[str, tuple[str, Edit, str, tuple[str, ...]]] = {
         "piece-unknown",
         ("front welt",),
     ),
+    "rehanging over stitches": (
+        "back welt",
+        after(Rehang("back", -10, 9), Rehang("front", -10, 9)),
+        "rehang-over-loops",
+        ("L 10",),
+    ),
+    "picking up over stitches": (
+        "neckband",
+        before(UseYarn("wool", "2"), PickUpEdge("back", "neck", "left", 15, 15)),
+        "pick-up-over-loops",
+        ("R 16",),
+    ),
     "rehanging on idle needles": ("back welt", drop(IntoWork(-10, 9)), "not-in-work", ("L 10",)),
     "picking up an unknown edge": (
         "neckband",

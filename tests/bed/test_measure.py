@@ -10,6 +10,8 @@ import pytest
 
 from walewright.bed import Bed, BedResult, Fabric, Seam, knit, seam
 from walewright.knit.operations import (
+    BreakYarn,
+    CastOff,
     CastOn,
     Hold,
     IntoWork,
@@ -17,8 +19,11 @@ from walewright.knit.operations import (
     MoveCarriage,
     NameEdge,
     OntoWaste,
+    OutOfWork,
     Pass,
     Release,
+    SetCounter,
+    Transfer,
     UseYarn,
     Work,
     Wrap,
@@ -73,8 +78,9 @@ def test_outer_edges_stop_at_the_wedge(fabrics: Fabrics, work: Work, bed: Bed) -
     (side,) = back.edge("side")
     assert (side.along, side.count, side.each, len(side.points)) == ("rows", 14, True, 15)
     assert side.length_cm == pytest.approx(14 / 1.85)
-    (armhole,) = back.edge("armhole right")
-    assert (armhole.count, len(armhole.points)) == (8, 9)
+    for part in ("left", "right"):
+        (armhole,) = back.edge(f"armhole {part}")
+        assert (armhole.count, len(armhole.points)) == (8, 9), "the neck's chains are on no armhole"
     ops = tuple(
         NameEdge("armhole", "outer", 14, 26) if op == NameEdge("armhole", "outer", 14, 22) else op
         for op in work.blocks[0].operations
@@ -106,6 +112,13 @@ def test_the_ends_of_halves_are_shoulders(fabrics: Fabrics) -> None:
     assert back.edge("end") == back.edge("shoulder")
     assert back.edge("end left") == back.edge("shoulder left")
     assert back.edge("hood") == ()
+
+
+def test_a_start_is_all_that_was_hung_before_the_first_row(fabrics: Fabrics) -> None:
+    (start,) = fabrics["neckband"].edge("start")
+    assert (start.count, start.length_cm) == (32, pytest.approx(32 / 1.4))
+    assert fabrics["neckband"].stitches_at(0) == 32
+    assert fabrics["back welt"].edge("start")[0].count == 20
 
 
 def test_seams(fabrics: Fabrics) -> None:
@@ -184,3 +197,95 @@ def test_sides_that_differ_share_no_name(one: Callable[..., BedResult]) -> None:
     (fault,) = result.faults
     assert fault.code == "edge-sides-differ"
     assert "4 rows on the left and 2 on the right" in fault.message
+
+
+START = (MoveCarriage("right"), IntoWork(-4, 3), UseYarn("wool", "4"), CastOn("e-wrap", -4, 3), *(Pass("left"), Pass("right")) * 2)
+
+
+def parted(*neck: object, centre: bool) -> tuple[object, ...]:
+    """Two halves of two rows each from RC 4, off on waste; `neck` is done before the right half's first row."""
+    off = (OntoWaste(-1, 0, 8, "neck centre"),) if centre else ()
+    left = -2 if centre else -1
+    right = 1 + sum(isinstance(op, OutOfWork) for op in neck) if centre else 0
+    return (
+        *START,
+        *off,
+        Hold(-4, left),
+        *neck,
+        *(Pass("left"), Pass("right")),
+        OntoWaste(right, 3, 8, "shoulder right"),
+        BreakYarn(),
+        MoveCarriage("left"),
+        SetCounter(4),
+        Release(-4, left),
+        UseYarn("wool", "4"),
+        *(Pass("right"), Pass("left")),
+        OntoWaste(-4, left, 8, "shoulder left"),
+        NameEdge("neck", "inner", 4, 6),
+    )
+
+
+def test_a_parted_half_that_waits_wants_no_wrap(one: Callable[..., BedResult]) -> None:
+    """The yarn turns at the waiting half's needle, but both never knit on in one row: a neck edge, or a slit."""
+    for centre in (True, False):
+        result = one(*parted(centre=centre))
+        assert result.faults == ()
+        (made,) = result.fabrics
+        assert [(turn.counter, turn.wrapped) for turn in made.turns] == [(5, False)]
+        assert [edge.part for edge in made.edge("neck")] == ["left", "centre", "right"][:: 1 if centre else 2]
+
+
+def test_halves_that_go_on_together_over_an_unwrapped_turn_leave_a_hole(one: Callable[..., BedResult]) -> None:
+    (fault,) = one(*START, Hold(-4, -1), Pass("left"), Pass("right"), Release(-4, -1), Pass("left")).faults
+    assert fault.code == "held-edge-unwrapped"
+    assert "L 1" in fault.message
+
+
+def test_a_slit_closes_again_without_a_wrap(one: Callable[..., BedResult]) -> None:
+    """Both halves have had their own rows by then: the slit's edges are real edges."""
+    result = one(
+        *START,
+        Hold(-4, -1),
+        *(Pass("left"), Pass("right")),
+        BreakYarn(),
+        MoveCarriage("left"),
+        SetCounter(4),
+        Hold(0, 3),
+        Release(-4, -1),
+        UseYarn("wool", "4"),
+        *(Pass("right"), Pass("left")),
+        Release(0, 3),
+        Pass("right"),
+        OntoWaste(-4, 3, 8, "end"),
+    )
+    assert result.faults == ()
+    assert {result.fabrics[0].rows_in_wale(slot) for slot in range(-4, 4)} == {7}
+
+
+def test_an_inner_edge_begins_beside_the_centre(one: Callable[..., BedResult]) -> None:
+    plain = one(*parted(centre=True)).fabrics[0].edge("neck right")[0]
+    shaped = one(*parted(Transfer(1, 1, 1), OutOfWork(1, 1), centre=True)).fabrics[0].edge("neck right")[0]
+    assert plain.length_cm == pytest.approx(2 / 1.85)
+    assert shaped.length_cm == pytest.approx(1 / 1.85 + hypot(1 / 1.3, 1 / 1.85))
+
+
+def test_an_underarm_cast_off_is_part_of_the_armhole(one: Callable[..., BedResult]) -> None:
+    result = one(
+        *START,
+        CastOff(2, 3, "right"),
+        Pass("left"),
+        CastOff(-4, -3, "left"),
+        *(Pass("right"), Pass("left"), Pass("right")),
+        OntoWaste(-2, 1, 8, "end"),
+        NameEdge("armhole", "outer", 4, 8),
+    )
+    assert result.faults == ()
+    left, right = (result.fabrics[0].edge(f"armhole {part}")[0] for part in ("left", "right"))
+    assert (left.count, right.count) == (4, 4)
+    assert (len(left.points), len(right.points)) == (7, 7)
+    assert left.length_cm == right.length_cm == pytest.approx(3 / 1.85 + hypot(2 / 1.3, 1 / 1.85))
+
+
+def test_rows_counted_twice_over_the_same_needles_cannot_be_named(one: Callable[..., BedResult]) -> None:
+    result = one(*START, SetCounter(0), Pass("left"), Pass("right"), OntoWaste(-4, 3, 8, "end"), NameEdge("side", "outer", 0, 2))
+    assert [fault.code for fault in result.faults] == ["rows-ambiguous"]

@@ -223,6 +223,13 @@ def test_a_neck_too_wide_gives_the_numbers_of_each_size(cut: Cut) -> None:
     assert said.notes == ("the piece at its top is 40 cm wide",)
 
 
+def test_the_narrower_side_of_a_lopsided_piece_bounds_its_neck(cut: Cut) -> None:
+    # 24 cm on either side of the centre, less 12 cm at the left: 24 cm are left for a centred neck, of 36 cm in all.
+    edges = (Edge("left", "slope", "tip", by=cm(-12)),)
+    assert codes(cut(Neck(cm(23), cm(2), "square"), without=(Edge,), add=edges)) == []
+    assert codes(cut(Neck(cm(25), cm(2), "square"), without=(Edge,), add=edges)) == ["neck-too-wide"]
+
+
 @pytest.mark.parametrize("lacking", [Start, Levels, End])
 def test_a_piece_without_a_part(cut: Cut, lacking: type) -> None:
     _, (said,) = cut(without=(lacking,))

@@ -6,6 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 import pytest
+
 from walewright.design import model as d
 from walewright.pages import PageOptions, Sheet, compose
 from walewright.proof import model as p
@@ -166,17 +167,14 @@ def body_counts(name: str, i: int, front: bool) -> s.SizedPiece:
 
 
 def sleeve_counts(i: int) -> s.SizedPiece:
-    start, times = 28 + 2 * i, 12 + i
-    gap = 4
-    widest, top = 62 + 2 * i + (times * gap - 48) // 2 * 0 + times * 0, 68 + 2 * i
+    start, times = 28 + 2 * i, 12 + i // 2
+    widest, top = 62 + 2 * i, 68 + 2 * i
     edges = (
-        s.SizedRun("side", 0, widest, (s.Phrase((gap,), (1,), min(times, widest // gap)),), d.Way("fashioned", 2), ORIGIN),
+        s.SizedRun("side", 0, widest, (s.Phrase((4,), (1,), times),), d.Way("fashioned", 2), ORIGIN),
         s.SizedRun("head", widest, top, (), SIMPLE, ORIGIN),
     )
-    wide = start + 2 * min(times, widest // gap)
-    return s.SizedPiece(
-        "sleeve", start, (("cuff", 0), ("widest", widest), ("top", top)), top, edges, edges, (), (), 12, wide
-    )
+    levels = (("cuff", 0), ("widest", widest), ("top", top))
+    return s.SizedPiece("sleeve", start, levels, top, edges, edges, (), (), 12, start + 2 * times)
 
 
 def make_counts(count: int) -> s.Counts:
@@ -243,7 +241,12 @@ def make_instructions(count: int, counts: s.Counts) -> w.Instructions:
                         (
                             say("Carriage at left.", every, side="left"),
                             say(f"Bring needles _L {half}_ to _R {half}_ to WP: *{start}* sts.", every),
-                            say("With waste yarn cast on with the comb and knit *11* rows, then 1 row with ravel cord.", every, "", "right"),
+                            say(
+                                "With waste yarn cast on with the comb and knit *11* rows, then 1 row with ravel cord.",
+                                every,
+                                "",
+                                "right",
+                            ),
                             say("With wool at tension 4.", every),
                             say("Set RC to *000*.", every, "000", "right"),
                             say(f"=RC 000, carriage right, {start} sts.=", every, "000", "right", True),
@@ -253,7 +256,12 @@ def make_instructions(count: int, counts: s.Counts) -> w.Instructions:
                         "Knit",
                         "",
                         (
-                            say("Knit to RC *54*. Tie a marker thread to both ends of the row: the armhole begins here.", every, "54", "right"),
+                            say(
+                                "Knit to RC *54*. Tie a marker thread to both ends of the row: the armhole begins here.",
+                                every,
+                                "54",
+                                "right",
+                            ),
                             say(f"Knit to RC *{tip}*.", every, tip, "right"),
                         ),
                     ),
@@ -262,20 +270,32 @@ def make_instructions(count: int, counts: s.Counts) -> w.Instructions:
                         "",
                         (
                             say(f"Take the *{flat}* centre sts off on waste yarn.", every, part, "right"),
-                            say(f"Put all needles to the left of the centre, _L {half}_ to _L 8_, into hold.", every, part, "right"),
+                            say(
+                                f"Put all needles to the left of the centre, _L {half}_ to _L 8_, into hold.", every, part, "right"
+                            ),
                             say(f"=RC {part}, carriage right, {start} sts on the bed.=", every, part, "right", True),
                         ),
                     ),
                     w.Paragraph(
                         "Right half",
                         "1st and 2nd sizes only" if count > 2 else "",
-                        (say(f"Put *{held}* needles at the right end into hold, knit *1* row, wrap the innermost held needle, knit *1* row.", (0, 1) if count > 2 else every),),
+                        (
+                            say(
+                                f"Put *{held}* needles at the right end into hold, knit *1* row, wrap, knit *1* row.",
+                                (0, 1) if count > 2 else every,
+                            ),
+                        ),
                     ),
                     w.Paragraph(
                         "",
                         "",
                         (
-                            say("Decrease *1* stitch at left end, then knit *2* rows: work this *5* times in all.", every, part, "right"),
+                            say(
+                                "Decrease *1* stitch at left end, then knit *2* rows: work this *5* times in all.",
+                                every,
+                                part,
+                                "right",
+                            ),
                             say("Off on waste yarn, *11* rows.", every),
                         ),
                     ),
@@ -292,9 +312,15 @@ def make_instructions(count: int, counts: s.Counts) -> w.Instructions:
                         "",
                         "",
                         (
-                            say(f"Bring needles _L {half}_ to _R {half}_ to WP. Wrong side facing, hang the first row of the {name} on them.", every),
+                            say(
+                                f"Bring needles _L {half}_ to _R {half}_ to WP. Wrong side facing, hang the {name} on them.",
+                                every,
+                            ),
                             say("With wool at tension 2, RC *000*, knit to RC *12*.", every, "12", "right"),
-                            say("Drop every *3rd* stitch, beginning with _L 2_ and _R 2_, and latch it up on the other face, *12* rows deep.", every),
+                            say(
+                                "Drop every *3rd* stitch, from _L 2_ and _R 2_ outwards, and latch it up, *12* rows deep.",
+                                every,
+                            ),
                             say("Cast off.", every),
                         ),
                     ),
@@ -313,16 +339,33 @@ def make_instructions(count: int, counts: s.Counts) -> w.Instructions:
                     "Knit and shape",
                     "",
                     (
-                        say("Increase *1* at both ends, *2* stitches in: knit *4* rows and increase, *12* times in all.", every, widest, "right"),
-                        say(f"=RC {widest}, carriage right, {grade([q.widest for q in sleeves])} sts.=", every, widest, "right", True),
+                        say(
+                            "Increase *1* at both ends, *2* stitches in: knit *4* rows and increase, *12* times in all.",
+                            every,
+                            widest,
+                            "right",
+                        ),
+                        say(
+                            f"=RC {widest}, carriage right, {grade([q.widest for q in sleeves])} sts.=",
+                            every,
+                            widest,
+                            "right",
+                            True,
+                        ),
                         say("Cast off loosely.", every),
                     ),
                 ),
             ),
         )
     )
-    sections.append(w.Section("neckband", "Neckband", 1, (w.Paragraph("", "", (say("Pick up *20* sts along the back neck.", every),)),)))
-    joins = ("back shoulder to front shoulder", "back side to front side", "sleeve end to back armhole + front armhole, easing 2 cm")
+    sections.append(
+        w.Section("neckband", "Neckband", 1, (w.Paragraph("", "", (say("Pick up *20* sts along the back neck.", every),)),))
+    )
+    joins = (
+        "back shoulder to front shoulder",
+        "back side to front side",
+        "sleeve end to back armhole + front armhole, easing 2 cm",
+    )
     joining = w.Section("joining", "Joining", 1, (w.Paragraph("", "", tuple(say(f"Join {j}.", every) for j in joins)),))
     return w.Instructions(
         NAMES[:count],
@@ -356,12 +399,23 @@ def make_proof(count: int) -> p.Proof:
             p.JoinProof("back side to front side", 54, 54, 29.2, 29.2, 0),
             p.JoinProof("sleeve end to back armhole + front armhole", None, None, 40.1, 41.3, 2),
         )
-        yarn = (p.YarnUse("wool", "chunky wool", 700 + 40.0 * i, 580 + 35.0 * i, 6 + i // 3, "from the weight of the swatches, which are included, with 8 % for seams and ends"),)
+        yarn = (
+            p.YarnUse(
+                "wool",
+                "chunky wool",
+                700 + 40.0 * i,
+                580 + 35.0 * i,
+                6 + i // 3,
+                "from the weight of the swatches, which are included, with 8 % for seams and ends",
+            ),
+        )
         sizes.append(p.SizeProof(NAMES[i], pieces, joins, yarn, 1234 + i, 16012 + 900 * i, True))
     return p.Proof(tuple(sizes))
 
 
-def make_pattern(count: int = 3, title: str = "Tidewrack", story: str = "Named for the line of weed that the tide leaves.") -> Pattern:
+def make_pattern(
+    count: int = 3, title: str = "Tidewrack", story: str = "Named for the line of weed that the tide leaves."
+) -> Pattern:
     counts = make_counts(count)
     return Pattern(make_design(count, title, story), counts, make_instructions(count, counts), make_proof(count))
 

@@ -20,9 +20,9 @@ only marks on the needles: they come away.
   it, as one more loop (a tuck). Held needles beyond the working ones get nothing. The counter goes up by one.
 - *Turning*: when a pass ran out over held needles and the next one leaves that side, the yarn turns beside the innermost of
   them. A wrap there is one more loop on that needle. Without it a hole is left, if later one row is worked over that needle
-  and its neighbour on the turning side. If that neighbour is off by then, or waits itself, the turn was a real edge: this
-  tells a parted half's neck from a short row, whatever became of the yarn. One needle held on the carriage's side, straight
-  after it was knitted, is wrapped by the yarn coming back over it.
+  and its neighbour on the turning side. If that neighbour is off by then, or waits itself, or both have come to the same
+  row of the counter, the turn was a real edge: this tells necks and slits from short rows, whatever became of the yarn.
+  One needle held on the carriage's side, straight after it was knitted, is wrapped by the yarn coming back over it.
 - A *transfer* lifts loops and hangs them over what the other needles carry; parents show it as soon as these are knitted.
 - *Filling from below* hangs the head of the stitch below on a second needle: a loop with that stitch for its parent, no yarn.
 - A *cast-off* draws a chain through each needle's loops and the chain before. The last is hung on the next needle if that

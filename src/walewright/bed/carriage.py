@@ -160,7 +160,8 @@ def _no_bars_side_by_side(m: Machine, empty: list[int]) -> Refusal | None:
 def unwrapped_across(m: Machine, first: int, last: int) -> Refusal | None:
     """A turn beside a held needle leaves a hole where both needles are worked together again, unless it was wrapped.
 
-    If the neighbour is gone by then, or still waits, the turn was a real edge, such as a parted half's neck.
+    If the neighbour is gone by then, or still waits, the turn was a real edge, such as a parted half's neck; so it was if
+    both were knitted up to the same row meanwhile, as the two sides of a slit.
     """
     for index, turn in list(m.unwrapped.items()):
         if not first <= index <= last or m.position[index] != WORKING:
@@ -169,7 +170,8 @@ def unwrapped_across(m: Machine, first: int, last: int) -> Refusal | None:
         beside = index + step
         while 0 <= beside < len(m.position) and m.position[beside] == NON_WORKING:
             beside += step
-        if 0 <= beside < len(m.position) and m.position[beside] == WORKING and m.top[beside] != NOTHING:
+        live = 0 <= beside < len(m.position) and m.position[beside] == WORKING and m.top[beside] != NOTHING
+        if live and m.row_of(index) != m.row_of(beside):
             return m.refuse(
                 "held-edge-unwrapped",
                 f"the yarn turned beside the held needle {m.name(index)} at RC {turn.counter} without a wrap; "

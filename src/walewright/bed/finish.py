@@ -103,17 +103,13 @@ def _every_loop_held(m: Machine) -> Refusal | None:
     if sum(1 for number in (-1, -2, -3) if number in held) + count == len(held):
         return None
     loop = next(i for i in range(count) if i not in held)
-    course = next(c for c in reversed(m.courses) if c.first_loop <= loop)
+    course = m.course_of(loop)
     name = needle(m.loops.slot[loop])
     return Refusal(
         "loop-dropped",
         f"nothing holds the loop made on needle {name} at RC {course.counter}",
         (("needle", name), ("row", course.counter)),
     )
-
-
-def _course_of(m: Machine, loop: int) -> Course:
-    return next(course for course in reversed(m.courses) if course.first_loop <= loop)
 
 
 def _measured(m: Machine, edge: Edge) -> Edge:
@@ -123,7 +119,7 @@ def _measured(m: Machine, edge: Edge) -> Edge:
         loop = m.loops.parent[loop]
     if loop < 0:
         return edge
-    course = _course_of(m, loop)
+    course = m.course_of(loop)
     gauge = m.bed.gauges.get((course.yarn, course.tension))
     return edge if gauge is None else replace(edge, length_cm=edge.count / gauge.stitches_per_cm)
 

@@ -153,6 +153,14 @@ class Machine:
             return self.refuse("no-yarn", f"the {self.yarn} is fastened off; thread it again for {what}")
         return None
 
+    def course_of(self, loop: int) -> Course:
+        return next(course for course in reversed(self.courses) if course.first_loop <= loop)
+
+    def row_of(self, index: int) -> int | None:
+        """The row in which the needle's first loop was made; None without a garment loop."""
+        loop = self.top[index]
+        return self.course_of(loop).counter if loop >= 0 else None
+
     def off_needle(self, index: int) -> tuple[int, ...]:
         return (self.top[index], *self.more.get(index, ()))
 

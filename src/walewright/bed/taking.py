@@ -56,7 +56,7 @@ def rehang(m: Machine, op: Rehang) -> Refusal | None:
             f"the {op.piece} is knitted {fabric.copies} times and this {m.copies} times: some feet would stay open",
             piece=op.piece,
         )
-    _hang(m, op.piece, "rehang", Kind.REHUNG, first, [(loop,) for loop in fabric.feet])
+    _hang(m, op.piece, "rehang", Kind.REHUNG, first, [(loop,) for loop in reversed(fabric.feet)])
     m.taken.append((op.piece, "start", "whole"))
     return None
 

@@ -98,6 +98,7 @@ def is_length(value: Value, what: str, findings: Findings) -> bool:
 
 
 def per_size(sizes: tuple[str, ...], amounts: PerSize, unit: str = "cm") -> str:
+    """Amounts for a message: one for all sizes where they agree, else each with the name of its size."""
     texts = [amount(a, unit) for a in amounts]
     if len(set(texts)) == 1:
         return texts[0]

@@ -20,9 +20,11 @@ from walewright.write.model import Instructions
 def compose(design: Design, counts: Counts, instructions: Instructions, proof: Proof, options: PageOptions) -> Sheet:
     """The sheet of a proven pattern. All four come from one build and have the same sizes in the same order."""
     pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
-    sections = parts(design, counts, instructions, pieces, _drawings(pieces, design.sizes, counts, options.units))
+    sections = parts(design, counts, instructions, _drawings(pieces, design.sizes, counts, options.units), options.units)
     joined = joining(instructions)
-    texts = {key: tuple(text for k, text in design.texts if k == key) for key in ("summary", "difficulty", "story", "note", "author")}
+    texts = {
+        key: tuple(text for k, text in design.texts if k == key) for key in ("summary", "difficulty", "story", "note", "author")
+    }
     return Sheet(
         language="en",
         paper={"a4": "A4", "letter": "letter"}[options.paper],

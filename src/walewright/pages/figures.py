@@ -57,7 +57,7 @@ def ordinal(number: int) -> str:
     """1 -> "1st"."""
     if number % 100 in (11, 12, 13):
         return f"{number}th"
-    return f"{number}{ {1: 'st', 2: 'nd', 3: 'rd'}.get(number % 10, 'th')}"
+    return f"{number}{ {1: 'st', 2: 'nd', 3: 'rd'}.get(number % 10, 'th') }"
 
 
 def listed(words: Sequence[str]) -> str:

@@ -6,6 +6,7 @@ let hang, bands and welts with their ribs. A garment without a neck is drawn as 
 
 from __future__ import annotations
 
+import itertools
 import math
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
@@ -213,7 +214,7 @@ def _inner(line: list[Point], depth: float) -> list[Point]:
 def _rungs(outer: list[Point], inner: list[Point], place: Place) -> list[str]:
     """Rib lines across a curved band."""
     rungs = []
-    for (a, b), (c, d) in zip(zip(outer, outer[1:], strict=False), zip(inner, inner[1:], strict=False), strict=True):
+    for (a, b), (c, d) in zip(itertools.pairwise(outer), itertools.pairwise(inner), strict=True):
         pa, pb, pc, pd = place(a), place(b), place(c), place(d)
         length = ((pb[0] - pa[0]) ** 2 + (pb[1] - pa[1]) ** 2) ** 0.5
         count = max(1, round(length / RIB))

@@ -7,6 +7,7 @@ are drawn as the slope that they make.
 
 from __future__ import annotations
 
+import itertools
 from collections.abc import Iterator
 from dataclasses import dataclass
 
@@ -52,6 +53,11 @@ class Outline:
         return max(xs) - min(xs)
 
     @property
+    def polygon_left(self) -> float:
+        """x of the leftmost point, cm (not positive)."""
+        return min(p[0] for p in self.polygon)
+
+    @property
     def height(self) -> float:
         """Extent up, cm."""
         return max(p[1] for p in self.polygon)
@@ -59,7 +65,7 @@ class Outline:
     def half_width(self, height: float, side: str) -> float:
         """Distance in cm from the middle to the outer edge of `side` at that height, just below any step there."""
         edge = self.right if side == "right" else self.left
-        for (x0, y0), (x1, y1) in zip(edge, edge[1:], strict=False):
+        for (x0, y0), (x1, y1) in itertools.pairwise(edge):
             if y0 <= height <= y1 and y1 > y0:
                 return abs(x0 + (x1 - x0) * (height - y0) / (y1 - y0))
         return abs(edge[-1][0])
@@ -107,9 +113,16 @@ def _edge(runs: tuple[SizedRun, ...], half: float, sign: int) -> Iterator[Point]
 
 
 def _below_wedge(piece: SizedPiece, side: str, points: Iterator[Point]) -> Iterator[Point]:
-    """An edge as far as the holding begins: beyond it the outermost needles are held and the edge does not rise."""
+    """An edge as far as the holding begins: from there on the outermost needles are held and the edge does not rise."""
     rows = [w.from_row for w in piece.wedges if w.edge in ("both", side)]
-    return (p for p in points if not rows or p[1] <= rows[-1])
+    last: Point | None = None
+    for x, row in points:
+        if rows and row > rows[-1]:
+            if last is not None and last[1] < rows[-1]:
+                yield last[0] + (x - last[0]) * (rows[-1] - last[1]) / (row - last[1]), float(rows[-1])
+            return
+        yield x, row
+        last = (x, row)
 
 
 def _shoulder(piece: SizedPiece, opening: SizedOpening | None, corner: Point, side: str) -> Iterator[Point]:

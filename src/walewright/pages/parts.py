@@ -7,7 +7,6 @@ from collections.abc import Iterator
 
 from walewright.design.model import Design, Edging
 from walewright.pages.figures import graded
-from walewright.pages.measures import MeasuredPiece
 from walewright.pages.model import Drawing, Fact, Line, Part, SizeTable, Stage
 from walewright.pages.model import Piece as Stretch
 from walewright.pages.supplies import stitch_words
@@ -18,9 +17,7 @@ Drawings = dict[str, tuple[Drawing, SizeTable | None]]
 """Piece name -> its schematic and legend."""
 
 
-def parts(
-    design: Design, counts: Counts, instructions: Instructions, pieces: tuple[MeasuredPiece, ...], drawings: Drawings
-) -> tuple[Part, ...]:
+def parts(design: Design, counts: Counts, instructions: Instructions, drawings: Drawings, units: str) -> tuple[Part, ...]:
     """One part a section, in the order of work."""
     made = []
     for section in instructions.sections:
@@ -29,7 +26,7 @@ def parts(
             Part(
                 anchor=_anchor(section.name),
                 title=section.title,
-                facts=tuple(_facts(design, counts, section)),
+                facts=(*_facts(design, counts, section), *_schematic_fact(drawing, legend, units)),
                 drawing=drawing,
                 legend=legend,
                 stages=_stages(section, instructions.sizes),
@@ -64,6 +61,13 @@ def _facts(design: Design, counts: Counts, section: Section) -> Iterator[Fact]:
     for band in design.bands:
         if band.name == section.name:
             yield Fact("Along", ", then ".join(f"{e.piece} {e.edge}" for e in band.along))
+
+
+def _schematic_fact(drawing: Drawing | None, legend: SizeTable | None, units: str) -> tuple[Fact, ...]:
+    # A legend names the unit itself; "both" stands with its units on the drawing.
+    if drawing is None or legend is not None or units == "both":
+        return ()
+    return (Fact("Schematic", f"measurements in {'inches' if units == 'in' else 'centimetres'}"),)
 
 
 def _fabric(design: Design, section: str) -> str | None:

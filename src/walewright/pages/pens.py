@@ -58,14 +58,15 @@ class Paper:
             self.letter(middle, y - 1.3, text, kind=kind)
 
     def up(self, x: float, y0: float, y1: float, text: str, kind: str, outwards: int) -> None:
-        """A dimension line from y0 to y1 at x. Long text is turned; text too long for the line stands outside it, to the
-        right (outwards = 1) or left (-1)."""
+        """A dimension line from y0 to y1 at x. A letter stands in a gap of the line; a figure is turned where it stands to the
+        left (outwards = -1) and beside the line where it stands to the right (1), as everything is for which the line is too
+        short."""
         y0, y1 = min(y0, y1), max(y0, y1)
         ends = [path([(x - TICK, y), (x + TICK, y)]) for y in (y0, y1)]
-        turned = len(text) > 2
+        turned = kind == "figure" and outwards < 0
         room = (len(text) * LETTER_MM + 2) if turned else 4.2
         middle = (y0 + y1) / 2
-        if y1 - y0 > room + 2:
+        if text and y1 - y0 > room + 2 and (turned or kind == "letter"):
             self.draw("measure", *ends, path([(x, y0), (x, middle - room / 2)]), path([(x, middle + room / 2), (x, y1)]))
             if turned:
                 self.letter(x + 1, middle, text, turn=-90, kind=kind)
@@ -73,7 +74,8 @@ class Paper:
                 self.letter(x, middle + 1, text, kind=kind)
         else:
             self.draw("measure", *ends, path([(x, y0), (x, y1)]))
-            self.letter(x + outwards * 1.8, middle + 1, text, anchor="start" if outwards > 0 else "end", kind=kind)
+            if text:
+                self.letter(x + outwards * 1.8, middle + 1, text, anchor="start" if outwards > 0 else "end", kind=kind)
 
     def finished(self, title: str, width: float, height: float) -> Drawing:
         """The drawing, of `width` by `height` mm."""

@@ -4,16 +4,16 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from walewright.pages.figures import cm, graded, inches, sentence
+from walewright.pages.figures import cm, graded, inches
 from walewright.pages.measures import Measure, MeasuredPiece
 from walewright.pages.model import Cell, Drawing, Row, RowGroup, SizeTable
 from walewright.pages.outline import Point
-from walewright.pages.pens import Paper, hatched, path, stitches
+from walewright.pages.pens import LETTER_MM, Paper, hatched, path, stitches
 
 LEGIBLE_SIZES = 3
 """With more sizes than this the figures go into a legend and the drawing carries letters."""
 
-BOX = (88.0, 62.0)
+BOX = (84.0, 62.0)
 """Largest outline, mm of paper."""
 
 LANE = 6.5
@@ -41,14 +41,22 @@ def drawing(piece: MeasuredPiece, sizes: tuple[str, ...], size: int, units: str,
     twice as large."""
     width, height = _extent(piece, size)
     scale = min(BOX[0] / width, BOX[1] / height, shared_scale * 2)
-    bench = _Bench(piece, size, scale, MARGIN + width * scale / 2, MARGIN + piece.outlines[size].height * scale, Paper())
+    labels = _labels(piece, sizes, units)
+    if lettered(sizes, units):
+        kind, right, above = "letter", MARGIN, MARGIN
+    else:
+        # Figures stand beside the upright lines, and those of the shoulder in a lane of their own above the neck's.
+        beside = [len(text) for text, m in zip(labels, piece.measures, strict=True) if m.place in ("rise", "edging")]
+        kind, right, above = "figure", LANE + 3 + max(beside, default=0) * LETTER_MM, MARGIN + LANE
+    middle = MARGIN - piece.outlines[size].polygon_left * scale
+    bench = _Bench(piece, size, scale, middle, above + piece.outlines[size].height * scale, kind, Paper())
     _cloth(bench)
-    for label, measure in zip(_labels(piece, sizes, units), piece.measures, strict=True):
-        _dimension(bench, measure, label, "letter" if lettered(sizes, units) else "figure")
+    for label, measure in zip(labels, piece.measures, strict=True):
+        _dimension(bench, measure, label)
     title = f"Schematic of the {piece.piece.name}: " + "; ".join(
         f"{m.label.lower()} {graded([cm(v) for v in m.values])} cm" for m in piece.measures
     )
-    return bench.paper.finished(title, 2 * MARGIN + width * scale, 2 * MARGIN + height * scale)
+    return bench.paper.finished(title, MARGIN + width * scale + right, above + height * scale + MARGIN)
 
 
 def lettered(sizes: tuple[str, ...], units: str) -> bool:
@@ -79,9 +87,9 @@ def _labels(piece: MeasuredPiece, sizes: tuple[str, ...], units: str) -> tuple[s
         return tuple(chr(ord("A") + i) for i in range(len(piece.measures)))
     texts = []
     for measure in piece.measures:
-        in_cm = graded([cm(v) for v in measure.values]) + " cm"
-        in_inches = graded([inches(v) for v in measure.values]) + " in"
-        texts.append({"cm": in_cm, "in": in_inches, "both": f"{in_cm} · {in_inches}"}[units])
+        in_cm = graded([cm(v) for v in measure.values])
+        in_inches = graded([inches(v) for v in measure.values])
+        texts.append({"cm": in_cm, "in": in_inches, "both": f"{in_cm} cm · {in_inches} in"}[units])
     return tuple(texts)
 
 
@@ -94,6 +102,8 @@ class _Bench:
     scale: float
     x: float
     y: float
+    kind: str
+    """Of the dimensions' lettering: letter | figure."""
     paper: Paper
 
     def at(self, point: Point) -> Point:
@@ -125,8 +135,8 @@ def _way_of_knitting(bench: _Bench) -> None:
     bench.paper.letter(x + 2, y - 11.4, "knitted this way", anchor="start", kind="word")
 
 
-def _dimension(bench: _Bench, measure: Measure, text: str, kind: str) -> None:
-    shape, size, paper = bench.piece.outlines[bench.size], bench.size, bench.paper
+def _dimension(bench: _Bench, measure: Measure, text: str) -> None:
+    shape, size, paper, kind = bench.piece.outlines[bench.size], bench.size, bench.paper, bench.kind
     left, right = bench.x + min(p[0] for p in shape.polygon) * bench.scale, bench.x + max(p[0] for p in shape.polygon) * bench.scale
     top = bench.y - shape.height * bench.scale
     foot = bench.y + bench.piece.edging_cm[size] * bench.scale
@@ -153,12 +163,14 @@ def _dimension(bench: _Bench, measure: Measure, text: str, kind: str) -> None:
     elif measure.place == "neck width":
         paper.across(bench.at(shape.neck[0])[0], bench.at(shape.neck[-1])[0], top - LANE + 1, text, kind)
     elif measure.place == "neck depth":
-        # Beside the middle, so that it does not run through the figures of the neck's width.
         bottom = bench.y - (shape.height - measure.values[size]) * bench.scale
-        paper.up(bench.x, bottom, top, text, kind, +1)
+        paper.up(bench.x, bottom, top, text if kind == "letter" else "", kind, +1)
+        if kind == "figure":
+            paper.letter(bench.x, bottom + 4, text)
     elif measure.place == "shoulder":
         xs = sorted(bench.at(p)[0] for p in (shape.shoulder_left[0], shape.shoulder_left[-1]))
-        paper.across(xs[0], xs[1], top - LANE + 1, text, kind)
+        lane = LANE - 1 if kind == "letter" else 2 * LANE - 1
+        paper.across(xs[0], xs[1], top - lane, text, kind)
 
 
 def _guides(bench: _Bench, x: float, *heights: float) -> None:
@@ -170,8 +182,3 @@ def _guides(bench: _Bench, x: float, *heights: float) -> None:
         if above > shape.right[-1][1]:
             edge = bench.x + abs(shape.shoulder_right[-1][0]) * bench.scale
         bench.paper.draw("guide", path([(edge + 0.8, y), (x + 1.6, y)]))
-
-
-def name_of(piece: MeasuredPiece) -> str:
-    """The piece's name as a heading has it."""
-    return sentence(piece.piece.name)

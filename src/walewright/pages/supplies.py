@@ -52,7 +52,8 @@ def _tools(design: Design) -> Iterator[str]:
     insets = {run.way.inset for p in design.pieces for run in (*p.left, *p.right) if run.way.kind == "fashioned"}
     insets |= {o.way.inset for p in design.pieces for o in p.openings if o.way.kind == "fashioned"}
     prongs = sorted({1} | {i for i in insets if i})
-    yield f"Transfer tool{'s' if len(prongs) > 1 else ''} with {listed([str(p) for p in prongs])} prong{'s' if prongs[-1] > 1 else ''}"
+    counted = f"{listed([str(p) for p in prongs])} prong{'s' if prongs[-1] > 1 else ''}"
+    yield f"Transfer tool{'s' if len(prongs) > 1 else ''} with {counted}"
     yield "Latch tool"
     if any(run.name for p in design.pieces for run in (*p.left, *p.right)):
         yield "Short lengths of contrasting thread to mark edges"

@@ -23,7 +23,7 @@ def shown(letter: str) -> str:
         return " " * TAB
     if code < 0x20:
         return chr(_CONTROL_PICTURES + code)
-    if unicodedata.category(letter) in ("Cc", "Cs") or letter in _TURNS_DIRECTION:
+    if unicodedata.category(letter) in ("Cc", "Cs", "Zl", "Zp") or letter in _TURNS_DIRECTION:
         return "\N{REPLACEMENT CHARACTER}"
     return letter
 

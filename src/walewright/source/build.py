@@ -14,10 +14,8 @@ from lark import Token, Tree
 
 from walewright.report.model import Diagnostic, Label, Span
 from walewright.source import syntax
+from walewright.source.depth import DEEPEST, too_deep
 from walewright.source.text import unescaped
-
-DEEPEST = 100
-"""Levels of an expression, counting brackets and operations inside one another. Later stages walk expressions by recursion."""
 
 MOST_DIGITS = 9
 """Digits before the point: a thousand million stitches are a slip of the finger."""
@@ -39,8 +37,8 @@ class Makes:
     node: type[syntax.Node] | None
     fields: tuple[str, ...] = ()
     fixed: Mapping[str, object] = field(default_factory=dict)
-    needs: Mapping[str, str] = field(default_factory=dict)
-    """Fields that a part has to fill, and how that part is written."""
+    needs: Mapping[str, tuple[str, str]] = field(default_factory=dict)
+    """Fields that a part has to fill: what the author calls it, and how that part is written."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,9 +49,13 @@ class Part:
     span: Span
 
 
-_DEPTH = {"depth": "`6 cm deep`"}
-_NECK = {"width": "`18 cm wide`", "depth": "`8 cm deep`", "shape": "one of `round`, `v`, `square`"}
-_WAY = {"way": "one of `on waste yarn`, `with e-wrap`, `with chain`"}
+_DEPTH = {"depth": ("depth", "it, such as `6 cm deep`")}
+_NECK = {
+    "width": ("width", "it, such as `18 cm wide`"),
+    "depth": ("depth", "it, such as `8 cm deep`"),
+    "shape": ("shape", "one of `round`, `v`, `square`"),
+}
+_WAY = {"way": ("way of casting on", "one of `on waste yarn`, `with e-wrap`, `with chain`")}
 
 RULES: Mapping[str, Makes] = {
     "pattern": Makes(syntax.Pattern, ("title",), {"body": ()}),
@@ -168,9 +170,9 @@ class Builder:
             values[name] = self.whole(made, child) if name in WHOLE else made
         if makes.node is None:
             return Part(values, span)
-        for name, written in makes.needs.items():
+        for name, (called, written) in makes.needs.items():
             if name not in values:
-                raise _incomplete(tree.data.replace("_", " "), name, written, span)
+                raise _incomplete(str(tree.data), called, written, span)
         return makes.node(**values, span=span)
 
     def child(self, child: Tree[Token] | Token, depth: int = 0) -> Any:
@@ -249,16 +251,6 @@ class Builder:
         return Span(self.file, self.offset + place.start_pos, self.offset + place.end_pos)
 
 
-def too_deep(span: Span) -> Diagnostic:
-    """For an expression that no reader could follow."""
-    return Diagnostic(
-        "too-deep",
-        f"brackets and operations stand more than {DEEPEST} deep in one another",
-        (Label(span, "still deeper inside"),),
-        helps=("give parts of it names, a `let` line for each",),
-    )
-
-
 def _merge(values: dict[str, object], places: dict[str, Span], part: Part) -> None:
     """Takes over the fields of a part; raises `Refused` when one of them has been said before."""
     again = next((name for name in part.values if name in places), None)
@@ -274,12 +266,12 @@ def _merge(values: dict[str, object], places: dict[str, Span], part: Part) -> No
     places.update(dict.fromkeys(part.values, part.span))
 
 
-def _incomplete(line: str, name: str, written: str, span: Span) -> Refused:
+def _incomplete(line: str, called: str, written: str, span: Span) -> Refused:
     return Refused(
         Diagnostic(
             "incomplete-statement",
-            f"this `{line}` does not say its {name}",
-            (Label(span, f"no {name}"),),
+            f"this `{line}` does not say its {called}",
+            (Label(span, f"no {called}"),),
             helps=(f"add {written}",),
         )
     )

@@ -19,6 +19,7 @@ LONGEST_LINE = 20_000
 TAB_COLUMNS = 4
 """Columns that a tab is taken for, after it has been reported, so that its line still joins a block."""
 
+_BLANKS = re.compile(r"[^\S\n-\r\x1c-\x1f\x85\u2028\u2029]*")
 _CODE = re.compile(r'(?:[^"#]|"(?:\\.|[^"\\])*")*')
 _TEXT = re.compile(r'"(?:\\.|[^"\\])*"')
 _BACKSLASH = re.compile(r"\\(.)")
@@ -38,6 +39,8 @@ class Line:
     content: str
     comment: str | None = None
     readable: bool = True
+    tabbed: bool = False
+    """Whether a tab indents it; `column` is then a guess."""
 
     def span(self, file: str) -> Span:
         """Where the content stands."""
@@ -48,7 +51,6 @@ def laid_out(file: str, text: str) -> tuple[tuple[Line, ...], tuple[Diagnostic, 
     """Every line of `text` that is not blank, in order, and what is wrong with its letters."""
     lines: list[Line] = []
     told: list[Diagnostic] = []
-    tabs: list[int] = []
     position = 0
     for raw in text.split("\n"):
         start, position = position, position + len(raw) + 1
@@ -59,29 +61,29 @@ def laid_out(file: str, text: str) -> tuple[tuple[Line, ...], tuple[Diagnostic, 
         told += faults
         if line is not None:
             lines.append(line)
-            if "\t" in text[start : line.start]:
-                tabs.append(start)
-    if tabs:
-        told.append(_tabs(file, tabs))
+    tabbed = [line for line in lines if line.tabbed]
+    if tabbed:
+        told.append(_tabs(file, text, tabbed))
     return tuple(lines), tuple(told)
 
 
 def _line(file: str, raw: str, start: int) -> tuple[Line | None, list[Diagnostic]]:
-    content = raw.lstrip()
+    blank = _BLANKS.match(raw)
+    indent = blank[0] if blank else ""
+    content = raw[len(indent) :]
     if not content:
         return None, []
-    indent = len(raw) - len(content)
-    column = len(raw[:indent].replace("\t", " " * TAB_COLUMNS))
-    line = Line(start + indent, column, content.rstrip())
+    column = len(indent.replace("\t", " " * TAB_COLUMNS))
+    line = Line(start + len(indent), column, content, tabbed="\t" in indent)
     fault = _unfit(file, line)
     if fault is not None:
-        return replace(line, readable=False), [fault]
+        return replace(line, content=content.strip() or "?", readable=False), [fault]
     code = _CODE.match(content)
     assert code is not None
     rest = content[code.end() :]
     if rest.startswith('"'):
-        place = Span(file, line.start + code.end(), line.start + len(line.content))
-        return replace(line, readable=False), [_unclosed(place)]
+        place = Span(file, line.start + code.end(), line.start + len(content.rstrip()))
+        return replace(line, content=content.rstrip(), readable=False), [_unclosed(place)]
     line = replace(line, content=code[0].rstrip(), comment=_comment(rest) if rest else None)
     return line, list(_unknown_escapes(file, line))
 
@@ -104,7 +106,7 @@ def _unfit(file: str, line: Line) -> Diagnostic | None:
         return None
     for index, letter in enumerate(line.content):
         kind = unicodedata.category(letter)
-        if (kind == "Cc" and letter != "\t") or kind == "Cs" or letter in TURNS_DIRECTION:
+        if (kind in ("Cc", "Cs", "Zl", "Zp") and letter != "\t") or letter in TURNS_DIRECTION:
             place = Span(file, line.start + index, line.start + index + 1)
             what = "turns the direction of writing" if letter in TURNS_DIRECTION else "is no letter of a text"
             return Diagnostic(
@@ -140,12 +142,13 @@ def _unknown_escapes(file: str, line: Line) -> Iterator[Diagnostic]:
                 )
 
 
-def _tabs(file: str, starts: list[int]) -> Diagnostic:
-    further = len(starts) - 1
+def _tabs(file: str, text: str, lines: list[Line]) -> Diagnostic:
+    further = len(lines) - 1
+    tab = text.rindex("\t", 0, lines[0].start)
     return Diagnostic(
         "tab-indent",
         "this line is indented with a tab; blocks are indented with spaces",
-        (Label(Span(file, starts[0], starts[0] + 1), "a tab"),),
+        (Label(Span(file, tab, tab + 1), "a tab"),),
         notes=(f"so {'is 1 further line' if further == 1 else f'are {further} further lines'}",) if further else (),
         helps=(f"write {TAB_COLUMNS} spaces instead",),
     )

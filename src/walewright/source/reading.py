@@ -9,6 +9,7 @@ from walewright.report.model import Diagnostic, Label, Span
 from walewright.report.near import near
 from walewright.source import syntax
 from walewright.source.build import built
+from walewright.source.depth import bracket_beyond, too_deep
 from walewright.source.grammar import HEADERS, first_words, parsed
 from walewright.source.layout import Line, empty, laid_out
 from walewright.source.unreadable import unreadable
@@ -85,8 +86,13 @@ class _Reader:
                 return True
             return False
         if self.kind is None and not self.lost:
+            if line.tabbed:
+                return False
             self._indent_fault("this line is indented, and no block is open here", here, f"indented {line.column}")
             return False
+        if line.tabbed:
+            # Told of as a tab; how far it was meant to indent nobody knows.
+            return True
         if self.indent is None:
             self.indent = line.column
         elif line.column != self.indent and not self.lost:
@@ -108,7 +114,10 @@ class _Reader:
         span = line.span(self.file)
         told_before = not line.readable or any(d.code == "wrong-indent" and _on(d, line) for d in self.told[-1:])
         statement: syntax.Statement | Diagnostic | None = None
-        if line.readable:
+        beyond = bracket_beyond(line.content)
+        if line.readable and beyond is not None:
+            statement = too_deep(Span(self.file, line.start + beyond, line.start + beyond + 1))
+        elif line.readable:
             tree = parsed(kind, line.content)
             if tree is not None:
                 statement = built(tree, self.file, line.start, span)

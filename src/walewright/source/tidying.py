@@ -38,16 +38,18 @@ def tidy(tree: syntax.Tree) -> str:
         else:
             beside[comment.before] = comment.text
     lines: list[str] = []
-    for number_, statement in enumerate(written):
-        last = written[number_ - 1] if number_ else None
+    for ordinal, statement in enumerate(written):
+        last = written[ordinal - 1] if ordinal else None
         apart = last is not None and not statement.inside and (last.inside or _apart(last, statement))
-        _above(lines, own.get(number_, ()), apart)
-        if number_ == 0 and lines:
+        _above(lines, own.get(ordinal, ()), apart)
+        if ordinal == 0 and lines:
             # What stands above the first statement is about the whole file.
             lines.append("")
         text = statement.text
-        lines.append(f"{text}  {_comment(beside[number_])}" if number_ in beside else text)
+        lines.append(f"{text}  {_comment(beside[ordinal])}" if ordinal in beside else text)
     _above(lines, own.get(len(written), ()), bool(written))
+    if lines[-1:] == [""]:
+        lines.pop()
     return "\n".join(lines) + "\n" if lines else ""
 
 

@@ -1,0 +1,110 @@
+"""The layout of the printed text: sizes, sections, heads over lines for some sizes, and lines put together again."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+_SIZES = re.compile(r"Sizes (\S+)(?: \((\S.*)\))?")
+_KNIT = re.compile(r"(.+) \(knit (\d+)\)")
+_ONLY = re.compile(r"((?:\d+[a-z]{2}, )*(?:\d+[a-z]{2} and )?\d+[a-z]{2}) sizes? only")
+_MARK = re.compile(r"(?:\[ \] )+|- {3}")
+_NOTE = re.compile(r"Note:( |$)")
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """One line to read, as characters `start`..`end` of the text have it; `only` are the sizes it is for (from 0), None for all."""
+
+    words: str
+    only: frozenset[int] | None
+    start: int
+    end: int
+
+
+@dataclass(frozen=True, slots=True)
+class Section:
+    """`name` as the heading tells it. Characters `start`..`end` are the heading."""
+
+    name: str
+    copies: int
+    lines: tuple[Line, ...]
+    start: int
+    end: int
+
+
+@dataclass(frozen=True, slots=True)
+class Text:
+    """The whole text. `strange` are the places (start, end) of lines that are nothing of what a text is made of."""
+
+    sizes: tuple[str, ...]
+    sections: tuple[Section, ...]
+    strange: tuple[tuple[int, int], ...]
+
+
+@dataclass(slots=True)
+class _Open:
+    """What has been read of a section so far."""
+
+    heading: str
+    start: int
+    lines: list[Line]
+    only: frozenset[int] | None = None
+
+
+def laid_out(text: str) -> Text:
+    """The parts of a printed text. Never fails: what it cannot place is in `strange`."""
+    rows = text.split("\n")
+    sizes: tuple[str, ...] = ()
+    opened: list[_Open] = []
+    strange: list[tuple[int, int]] = []
+    at = 0
+    going_on = False
+    for number, row in enumerate(rows):
+        start, at = at, at + len(row) + 1
+        under = rows[number + 1] if number + 1 < len(rows) else ""
+        here = opened[-1] if opened else None
+        mark = _MARK.match(row)
+        if going_on and row.startswith("    ") and row.strip() and here is not None:
+            last = here.lines[-1]
+            here.lines[-1] = Line(f"{last.words} {row.strip()}", last.only, last.start, start + len(row))
+            continue
+        going_on = False
+        if not row or _underlines(row, rows[number - 1] if number else ""):
+            continue
+        if _underlines(under, row, "="):
+            opened.append(_Open(row, start, []))
+        elif here is None:
+            found = _SIZES.fullmatch(row)
+            if found is None or sizes:
+                strange.append((start, start + len(row)))
+            else:
+                sizes = (found[1], *(found[2].split(": ") if found[2] else ()))
+        elif _underlines(under, row, "-"):
+            here.only = None
+        elif _ONLY.fullmatch(row):
+            here.only = frozenset(int(n) - 1 for n in re.findall(r"\d+", row))
+        elif mark is not None:
+            here.lines.append(Line(row[mark.end() :].strip(), here.only, start, start + len(row)))
+            going_on = True
+        else:
+            strange.append((start, start + len(row)))
+    return Text(sizes, tuple(_section(o) for o in opened), tuple(strange))
+
+
+def _underlines(row: str, above: str, by: str = "=-") -> bool:
+    return bool(row) and len(row) == len(above) and any(row == sign * len(row) for sign in by)
+
+
+def _section(opened: _Open) -> Section:
+    found = _KNIT.fullmatch(opened.heading)
+    title, copies = (found[1], int(found[2])) if found else (opened.heading, 1)
+    # A name in quotes is printed as it is; any other had its first letter made a capital.
+    quoted = len(title) > 2 and title[0] == "“" and title[-1] == "”"
+    name = title[1:-1] if quoted else title[:1].lower() + title[1:]
+    return Section(name, copies, tuple(opened.lines), opened.start, opened.start + len(opened.heading))
+
+
+def is_note(line: Line) -> bool:
+    """Whether the line is the author's own words, which nothing follows from."""
+    return _NOTE.match(line.words) is not None

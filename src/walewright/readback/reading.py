@@ -1,0 +1,165 @@
+"""Reading back: the printed text as one size's knitter works it.
+
+Size number i takes the i-th reading of every graded number and skips what has a dash for it or stands under a head for
+other sizes.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from typing import Any
+
+from walewright.knit.operations import Block, Join, Work
+from walewright.readback.hands import Contradiction, Hands
+from walewright.readback.layout import Line, Section, Text, is_note, laid_out
+from walewright.readback.sentences import Edges, Graded, Loop, Phrase, Said, Unreadable, said
+from walewright.report.model import Diagnostic, Label, Span
+
+PRINTED = "printed words"
+"""Name of the text in the spans of diagnostics."""
+
+Found = tuple[Diagnostic, ...]
+
+
+def read_back(text: str, size: int) -> tuple[Work | None, Found]:
+    """The work of size number `size` (from 0) as the printed `text` tells it, or what is wrong with the text."""
+    page = laid_out(text)
+    faults = _unreadable(page)
+    if not faults and not 0 <= size < len(page.sizes):
+        faults = (_fault("words-no-such-size", f"there is no size number {size + 1}; the text is for {len(page.sizes)}", 0, 0),)
+    return (None, faults) if faults else _worked(page, size)
+
+
+def read_back_all(text: str) -> tuple[tuple[Work, ...] | None, Found]:
+    """The work of every size, in the order of the text's sizes; the text is looked through once."""
+    page = laid_out(text)
+    faults = _unreadable(page)
+    if faults:
+        return None, faults
+    works: list[Work] = []
+    for size in range(len(page.sizes)):
+        work, wrong = _worked(page, size)
+        if work is None:
+            faults += wrong
+        else:
+            works.append(work)
+    return (None, faults) if faults else (tuple(works), ())
+
+
+# ----------------------------------------------------------------- what cannot be read
+
+
+def _fault(code: str, message: str, start: int, end: int, *notes: str, sizes: tuple[str, ...] = ()) -> Diagnostic:
+    return Diagnostic(code, message, (Label(Span(PRINTED, start, end)),), notes, sizes=sizes)
+
+
+def _unreadable(page: Text) -> Found:
+    """Everything wrong with the text that no size is needed to see."""
+    faults = [
+        _fault("words-unreadable", "this line is no heading, no step and no note", start, end) for start, end in page.strange
+    ]
+    if not page.sizes:
+        return (*faults, _fault("words-no-sizes", "the text does not begin with its sizes", 0, 0))
+    if not page.sections:
+        return (*faults, _fault("words-unreadable", "the text has no sections", 0, 0))
+    for section in page.sections:
+        for line in section.lines:
+            faults += _line_faults(line, len(page.sizes))
+    return tuple(faults)
+
+
+def _line_faults(line: Line, sizes: int) -> Iterator[Diagnostic]:
+    if line.only is not None and not line.only <= set(range(sizes)):
+        yield _fault("words-size-count", f"this is for size {max(line.only) + 1} and the text has {sizes}", line.start, line.end)
+    if is_note(line):
+        return
+    told = said(line.words)
+    if isinstance(told, Unreadable):
+        rest = line.words[told.at :]
+        yield _fault("words-unreadable", "this is not a printed sentence", line.start, line.end, f"it is not understood from: {rest}")
+        return
+    for number in _numbers(told):
+        if len(number.readings) not in (1, sizes):
+            count = len(number.readings)
+            yield _fault("words-size-count", f"a number has {count} readings and the text {sizes} sizes", line.start, line.end)
+            return
+
+
+def _numbers(told: tuple[Said, ...]) -> Iterator[Graded]:
+    for one in told:
+        if isinstance(one, Loop):
+            yield one.times
+            yield from _numbers(one.body)
+        else:
+            yield from (a for a in one.arguments if isinstance(a, Graded))
+
+
+# ----------------------------------------------------------------- what is worked
+
+
+def _worked(page: Text, size: int) -> tuple[Work | None, Found]:
+    name = page.sizes[size]
+    blocks: list[Block] = []
+    for section in page.sections[:-1]:
+        hands = Hands()
+        fault = _obeyed(section, size, lambda phrase, hands=hands: _obey(hands, phrase, size), name)  # type: ignore[misc]
+        if fault is not None:
+            return None, (fault,)
+        if hands.made:
+            blocks.append(Block(section.name, tuple(hands.made), section.copies))
+    joins: list[Join] = []
+    fault = _obeyed(page.sections[-1], size, lambda phrase: _sew(joins, phrase, size), name)
+    return (None, (fault,)) if fault is not None else (Work(name, tuple(blocks), tuple(joins)), ())
+
+
+def _obeyed(section: Section, size: int, obey: Callable[[Phrase], None], name: str) -> Diagnostic | None:
+    for line in section.lines:
+        if is_note(line) or (line.only is not None and size not in line.only):
+            continue
+        told = said(line.words)
+        assert not isinstance(told, Unreadable), "lines are looked through before"
+        try:
+            for phrase in _phrases(told, size):
+                obey(phrase)
+        except Contradiction as fault:
+            return _fault("words-contradict", f"{section.name}: {fault}", line.start, line.end, sizes=(name,))
+    return None
+
+
+def _phrases(told: tuple[Said, ...], size: int) -> Iterator[Phrase]:
+    """The phrases that the size works, repeats written out."""
+    for one in told:
+        if isinstance(one, Loop):
+            body = tuple(_phrases(one.body, size))
+            for _ in range(one.times.of(size) or 0):
+                yield from body
+        elif not _skipped(one, size):
+            yield one
+
+
+def _skipped(phrase: Phrase, size: int) -> bool:
+    dashes = {a.of(size) is None for a in phrase.arguments if isinstance(a, Graded)}
+    if len(dashes) > 1:
+        raise Contradiction("one number has a dash for this size and another has none")
+    return True in dashes
+
+
+def _arguments(phrase: Phrase, size: int) -> list[Any]:
+    return [a.of(size) if isinstance(a, Graded) else a for a in phrase.arguments]
+
+
+def _obey(hands: Hands, phrase: Phrase, size: int) -> None:
+    if phrase.kind == "join_edges":
+        raise Contradiction("edges are joined only under the last heading")
+    getattr(hands, phrase.kind)(*_arguments(phrase, size))
+
+
+def _sew(joins: list[Join], phrase: Phrase, size: int) -> None:
+    if phrase.kind != "join_edges":
+        raise Contradiction("only joins and notes stand under the last heading")
+    one, other, *easing = _arguments(phrase, size)
+    joins.append(_join(one, other, *easing))
+
+
+def _join(one: Edges, other: Edges, easing_mm: int = 0) -> Join:
+    return Join(one, other, easing_mm)

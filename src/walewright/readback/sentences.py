@@ -1,0 +1,162 @@
+"""What a printed line says: phrases and repeats with their graded numbers, for all sizes at once."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from functools import cache, lru_cache
+from typing import Any
+
+from lark import Lark, Token, Transformer, Tree
+from lark.exceptions import UnexpectedInput
+from lark.lexer import PatternStr, TerminalDef
+
+from walewright.knit.operations import Side, slot
+
+SKIPPED = "–"
+
+
+@dataclass(frozen=True, slots=True)
+class Graded:
+    """A number's readings: one for all sizes, or one a size; None is a dash. Needles are slots."""
+
+    readings: tuple[int | None, ...]
+
+    def of(self, size: int) -> int | None:
+        """The reading of size number `size` (from 0)."""
+        return self.readings[size] if len(self.readings) > 1 else self.readings[0]
+
+
+Edges = tuple[tuple[str, str], ...]
+Argument = Graded | str | Edges
+
+
+@dataclass(frozen=True, slots=True)
+class Phrase:
+    """`kind` is the grammar's rule, the arguments stand in the order of its words."""
+
+    kind: str
+    arguments: tuple[Argument, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Loop:
+    """The body is worked `times` times in all."""
+
+    body: tuple[Said, ...]
+    times: Graded
+
+
+Said = Phrase | Loop
+
+
+@dataclass(frozen=True, slots=True)
+class Unreadable:
+    """Character `at` of the line is where the words stop making sense."""
+
+    at: int
+
+
+@lru_cache(maxsize=8192)
+def said(line: str) -> tuple[Said, ...] | Unreadable:
+    """The phrases of a printed line, in order."""
+    try:
+        parsed: tuple[Said, ...] = parser().parse(line)
+    except UnexpectedInput as fault:
+        return Unreadable(fault.pos_in_stream if fault.pos_in_stream is not None else len(line))
+    return parsed
+
+
+@cache
+def parser() -> Lark:
+    """The LALR parser of `grammar/instructions.lark`; its results are tuples of `Said`."""
+    from walewright.world import shipped_text
+
+    return Lark(
+        shipped_text("grammar", "instructions.lark"),
+        parser="lalr",
+        lexer="contextual",
+        maybe_placeholders=False,
+        edit_terminals=_whole_words,
+        transformer=_Phrases(),
+    )
+
+
+def _whole_words(terminal: TerminalDef) -> None:
+    # A fixed phrase such as "to" is not the beginning of a longer word, and wins over names where both can stand.
+    if isinstance(terminal.pattern, PatternStr):
+        if terminal.pattern.value[-1].isalnum():
+            terminal.pattern = _bounded(terminal.pattern)
+        terminal.priority = 1
+
+
+def _bounded(pattern: PatternStr) -> Any:
+    import re
+
+    from lark.lexer import PatternRE
+
+    return PatternRE(rf"{re.escape(pattern.value)}(?!\w)", pattern.flags, raw=pattern.raw)
+
+
+def _graded(written: str, read: Callable[[str], int]) -> Graded:
+    first, _, rest = written.partition(" (")
+    parts = [first, *rest.removesuffix(")").split(": ")] if rest else [first]
+    return Graded(tuple(None if p == SKIPPED else read(p) for p in parts))
+
+
+def _needle(name: str) -> int:
+    side: Side = "left" if name[0] == "L" else "right"
+    return slot(side, int(name[2:]))
+
+
+class _Phrases(Transformer[Token, Any]):
+    """Reads the words of the grammar; each rule becomes a `Phrase` of its name."""
+
+    def __default__(self, data: Any, children: list[Any], meta: Any) -> Phrase | Tree[Any]:
+        # Rules with an underscore only put others together: the parser takes their trees apart again.
+        return Tree(data, children, meta) if data.startswith("_") else Phrase(str(data), tuple(children))
+
+    def start(self, children: list[Any]) -> tuple[Said, ...]:
+        return tuple(children)
+
+    def loop(self, children: list[Any]) -> Loop:
+        return Loop(tuple(children[:-1]), children[-1])
+
+    def repeat(self, children: list[Any]) -> Loop:
+        return Loop(tuple(children), Graded((1,)))
+
+    def edges(self, children: list[Any]) -> Edges:
+        return tuple(children)
+
+    def edge(self, children: list[Any]) -> tuple[str, str]:
+        return children[0], children[1]
+
+    def NUMBER(self, token: Token) -> Graded:
+        return _graded(token, int)
+
+    def INSET(self, token: Token) -> Graded:
+        return _graded(token.removeprefix(", "), int)
+
+    def ORDINAL(self, token: Token) -> Graded:
+        return _graded(token, lambda word: int(word[:-2]))
+
+    def NEEDLE(self, token: Token) -> Graded:
+        return _graded(token, _needle)
+
+    def EDGE(self, token: Token) -> str:
+        return str(token)[1:-1]
+
+    def ENDS(self, token: Token) -> str:
+        return str(token).removeprefix("the ")
+
+    def PART(self, token: Token) -> str:
+        return str(token).removesuffix(" part")
+
+    def WAY(self, token: Token) -> str:
+        return {"e-wrap": "e-wrap", "latch-tool chain": "chain"}[str(token)]
+
+    def CARRIAGE(self, token: Token) -> str:
+        return {"COR": "right", "COL": "left"}[str(token)]
+
+    def __default_token__(self, token: Token) -> str:
+        return str(token)

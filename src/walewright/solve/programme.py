@@ -1,0 +1,169 @@
+"""The integer programme as plain data: variables, named rules over them, and wishes that pull them to wanted numbers.
+
+Everything a rule says is in integers, so that a solution can be checked again without any solver.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field
+from enum import IntEnum
+
+from walewright.design.model import Origin
+
+Terms = tuple[tuple[int, int], ...]
+"""(variable number, coefficient) of a linear expression."""
+
+
+class Kind(IntEnum):
+    """Who asks for a rule, in the order in which rules are left out to find what a conflict is about."""
+
+    GRADING = 0
+    MACHINE = 1
+    CONSTRUCTION = 2
+    JOIN = 3
+    WANTED = 4
+
+
+@dataclass(frozen=True, slots=True)
+class Variable:
+    """A whole number from 0 up, of one piece in one size. Stitches are counted per side of the centre, rows in pairs."""
+
+    name: str
+    piece: str
+    size: int
+
+
+@dataclass(frozen=True, slots=True)
+class Linear:
+    """low <= sum of terms <= high, all whole numbers. A bound that is None is open."""
+
+    terms: Terms
+    low: int | None
+    high: int | None
+
+    def holds(self, values: Sequence[int]) -> bool:
+        """Whether these values of the variables keep within the bounds."""
+        total = amount(self.terms, values)
+        return (self.low is None or total >= self.low) and (self.high is None or total <= self.high)
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """A named group of constraints that stands or falls as one, with a clause for each size.
+
+    `says[i]` is the clause for size i ("the back is 30 cm high at `underarm`"); `fails[i]` denies it.
+    `constraints` carry the size that they belong to; -1 is for those that speak of two sizes at once.
+    """
+
+    name: str
+    kind: Kind
+    origins: tuple[Origin, ...]
+    says: tuple[str, ...]
+    fails: tuple[str, ...]
+    constraints: tuple[tuple[int, Linear], ...]
+
+    def only(self, sizes: frozenset[int]) -> Rule:
+        """The same rule as far as it speaks of these sizes alone."""
+        kept = tuple(c for c in self.constraints if c[0] in sizes)
+        return Rule(self.name, self.kind, self.origins, self.says, self.fails, kept)
+
+
+@dataclass(frozen=True, slots=True)
+class Wish:
+    """Costs `weight` for each unit that the sum of terms is off `wanted`, and `beyond` more for each unit above `free`."""
+
+    terms: Terms
+    wanted: float
+    weight: float
+    beyond: float = 0.0
+    free: float = 1.0
+
+
+@dataclass(frozen=True, slots=True)
+class Programme:
+    """A whole programme. `nudges` are small costs (variable, cost per unit) that decide between equals."""
+
+    variables: tuple[Variable, ...]
+    rules: tuple[Rule, ...]
+    wishes: tuple[Wish, ...]
+    nudges: tuple[tuple[int, float], ...] = ()
+
+    def broken(self, values: Sequence[int]) -> Iterator[Rule]:
+        """The rules that these values do not keep."""
+        for rule in self.rules:
+            if any(not line.holds(values) for _, line in rule.constraints):
+                yield rule
+
+
+@dataclass(slots=True)
+class Draft:
+    """A programme being written."""
+
+    variables: list[Variable] = field(default_factory=list)
+    rules: list[Rule] = field(default_factory=list)
+    wishes: list[Wish] = field(default_factory=list)
+    nudges: list[tuple[int, float]] = field(default_factory=list)
+
+    def variable(self, name: str, piece: str, size: int) -> int:
+        """A new variable's number."""
+        self.variables.append(Variable(name, piece, size))
+        return len(self.variables) - 1
+
+    def programme(self) -> Programme:
+        """What has been written so far."""
+        return Programme(tuple(self.variables), tuple(self.rules), tuple(self.wishes), tuple(self.nudges))
+
+
+def amount(terms: Terms, values: Sequence[int]) -> int:
+    """Value of a linear expression."""
+    return sum(coefficient * values[variable] for variable, coefficient in terms)
+
+
+def total(*parts: tuple[Terms, int]) -> Terms:
+    """A sum of expressions, each times a factor; terms of one variable are put together."""
+    added: dict[int, int] = {}
+    for terms, factor in parts:
+        for variable, coefficient in terms:
+            added[variable] = added.get(variable, 0) + factor * coefficient
+    return tuple((v, c) for v, c in added.items() if c)
+
+
+def components(programme: Programme) -> tuple[Programme, ...]:
+    """The independent parts of a programme, in the order of their first variable. Variables of one piece stay together.
+
+    Variables keep their numbers, so that solutions can be put together; a part holds only rules and wishes of its own.
+    """
+    leader = list(range(len(programme.variables)))
+
+    def find(v: int) -> int:
+        while leader[v] != v:
+            leader[v] = leader[leader[v]]
+            v = leader[v]
+        return v
+
+    def unite(several: Sequence[int]) -> None:
+        for v in several[1:]:
+            a, b = sorted((find(several[0]), find(v)))
+            leader[b] = a
+
+    by_piece: dict[str, list[int]] = {}
+    for number, variable in enumerate(programme.variables):
+        by_piece.setdefault(variable.piece, []).append(number)
+    for members in by_piece.values():
+        unite(members)
+    for rule in programme.rules:
+        for _, line in rule.constraints:
+            unite([v for v, _ in line.terms])
+    for wish in programme.wishes:
+        unite([v for v, _ in wish.terms])
+    roots = sorted({find(v) for v in range(len(programme.variables))})
+    return tuple(
+        Programme(
+            programme.variables,
+            tuple(r for r in programme.rules if any(find(line.terms[0][0]) == root for _, line in r.constraints if line.terms)),
+            tuple(w for w in programme.wishes if w.terms and find(w.terms[0][0]) == root),
+            tuple(n for n in programme.nudges if find(n[0]) == root),
+        )
+        for root in roots
+    )

@@ -1,0 +1,118 @@
+"""Quantities: every number that the author wants somewhere, in all sizes, and what wanting it means to the programme.
+
+A wanted number gives a rule (so far off at the most), a wish (as near as possible), and, over the sizes, the grading.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from itertools import pairwise
+from math import ceil, floor
+
+from walewright.design.model import Origin
+from walewright.solve.programme import Draft, Kind, Linear, Rule, Terms, Wish, total
+
+OFF_COST = 1.0
+"""For each stitch or row off the wanted number."""
+
+BEYOND_COST = 3.0
+"""More for each above the first: two figures off by one are better than one off by two."""
+
+LESSER = 0.3
+"""Share of that for what nobody sees as a measurement: the flat part of a neck, a first cast-off."""
+
+UNEVEN_COST = 0.01
+"""For each stitch or row by which a step of the grading is out of step with what is wanted."""
+
+PLAIN_COST = 0.0001
+"""Decides between two numbers equally near: the plainer one."""
+
+EXACT = 1e-9
+
+
+@dataclass(frozen=True, slots=True)
+class Quantity:
+    """A number wanted in every size: `factor` times the value of `terms[i]` should be `wanted[i]` stitches or rows.
+
+    `factor` is 2 where the terms count one of two sides, or pairs of rows, and then even numbers come out. At most
+    `tolerance[i]` off is allowed. `cm` are the wanted lengths. `says` and `fails` are patterns with `{cm}` for a clause.
+    """
+
+    name: str
+    pieces: tuple[str, ...]
+    origin: Origin
+    terms: tuple[Terms, ...]
+    factor: int
+    wanted: tuple[float, ...]
+    cm: tuple[float, ...]
+    unit: str
+    tolerance: tuple[float, ...]
+    says: str
+    fails: str
+    share: float = 1.0
+
+
+def want(draft: Draft, quantity: Quantity) -> None:
+    """Writes a quantity into the programme."""
+    factor = quantity.factor
+    lines: list[tuple[int, Linear]] = []
+    for size, (terms, wanted, off) in enumerate(zip(quantity.terms, quantity.wanted, quantity.tolerance, strict=True)):
+        if not terms:
+            continue
+        low, high = ceil((wanted - off) / factor - EXACT), floor((wanted + off) / factor + EXACT)
+        lines.append((size, Linear(terms, max(low, 0), high)))
+        draft.wishes.append(
+            Wish(total((terms, factor)), wanted, OFF_COST * quantity.share, BEYOND_COST * quantity.share, free=1.0)
+        )
+        draft.nudges += [(v, c * factor * _plainer(wanted, factor)) for v, c in terms]
+    shown = [length(cm) for cm in quantity.cm]
+    says = tuple(quantity.says.format(cm=cm) for cm in shown)
+    fails = tuple(quantity.fails.format(cm=cm) for cm in shown)
+    draft.rules.append(Rule(quantity.name, Kind.WANTED, (quantity.origin,), says, fails, tuple(lines)))
+    _grade(draft, quantity)
+
+
+def length(cm: float) -> str:
+    """A length for a message."""
+    text = f"{cm:.1f}".rstrip("0").rstrip(".")
+    return f"{text} cm"
+
+
+def _plainer(wanted: float, factor: int) -> float:
+    """The cost of one more, positive where the lower of the two nearest numbers is the plainer one."""
+    low = floor(wanted / factor + EXACT) * factor
+    high = low + factor
+    if abs(wanted - low) <= EXACT:
+        return 0.0
+    return PLAIN_COST if _plainness(low) >= _plainness(high) else -PLAIN_COST
+
+
+def _plainness(number: int) -> int:
+    """Tens are plainer than fours, fours than the rest."""
+    return 2 * (number % 10 == 0) + (number % 4 == 0)
+
+
+def _grade(draft: Draft, quantity: Quantity) -> None:
+    """What is wanted no smaller comes out no smaller, from size to size; and the steps are as even as those wanted."""
+    lines: list[tuple[int, Linear]] = []
+    for (smaller, less), (larger, more) in pairwise(zip(quantity.terms, quantity.wanted, strict=True)):
+        growth = total((larger, 1), (smaller, -1))
+        if not growth:
+            continue
+        if more >= less - EXACT:
+            lines.append((-1, Linear(growth, 0, None)))
+        if more <= less + EXACT:
+            lines.append((-1, Linear(growth, None, 0)))
+    if lines:
+        says = f"{quantity.name} is graded as it is wanted, never down where it should go up"
+        fails = f"{quantity.name} cannot be graded without going down where it should go up"
+        count = len(quantity.terms)
+        draft.rules.append(
+            Rule(f"grading of {quantity.name}", Kind.GRADING, (quantity.origin,), (says,) * count, (fails,) * count, tuple(lines))
+        )
+    factor = quantity.factor
+    for i in range(1, len(quantity.terms) - 1):
+        bend = total((quantity.terms[i - 1], factor), (quantity.terms[i], -2 * factor), (quantity.terms[i + 1], factor))
+        if bend:
+            wanted = quantity.wanted[i - 1] - 2 * quantity.wanted[i] + quantity.wanted[i + 1]
+            draft.wishes.append(Wish(bend, wanted, UNEVEN_COST))

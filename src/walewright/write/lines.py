@@ -1,0 +1,160 @@
+"""Lines: consecutive steps that a knitter reads as one, and the heads over lines that only some sizes work.
+
+A line is a row of sentences, a sentence a row of steps said with commas between. What belongs to one stretch of rows is
+one sentence; what is one turn of the hands (yarn in and counter back, off and yarn broken) is one line.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from walewright.knit import steps as st
+from walewright.knit.steps import Step
+from walewright.write.align import Column
+from walewright.write.grading import SKIPPED
+from walewright.write.model import Run, Sentence
+from walewright.write.words import Phrase, Said, has_number, phrase, plain, repeated
+
+Sizes = tuple[int, ...]
+
+_SHAPING = (
+    st.Decrease,
+    st.IncreaseFashioned,
+    st.IncreaseAtCarriage,
+    st.CastOffAtCarriage,
+    st.CastOnAtCarriage,
+    st.HoldAtEnd,
+    st.WrapHeld,
+    st.ReturnHeld,
+)
+_ONE_SENTENCE = (st.KnitRows, *_SHAPING)
+_ONE_LINE = (
+    (st.UseYarnStep, st.SetRowCounter),
+    (st.UseYarnStep, st.ClosedStart),
+    (st.ClosedStart, st.SetRowCounter),
+    (st.CarriageAt, st.SetRowCounter),
+    (st.BreakOff, st.OffOnWaste),
+    (st.CastOffAll, st.BreakOff),
+)
+"""Pairs of steps where the second follows the first on the same line."""
+
+_STATED = (st.Now, st.EdgeIs, st.Say)
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """Sentences of one printed line, each a row of columns; `sizes` are those that work any of it."""
+
+    sentences: tuple[tuple[Column[Step], ...], ...]
+    sizes: Sizes
+
+    @property
+    def columns(self) -> tuple[Column[Step], ...]:
+        return tuple(c for s in self.sentences for c in s)
+
+
+def present(column: Column[Step]) -> Sizes:
+    """The sizes that have something in the column."""
+    return tuple(i for i, step in enumerate(column) if step is not None)
+
+
+def _step(column: Column[Step]) -> Step:
+    return next(s for s in column if s is not None)
+
+
+def lines(columns: Iterable[Column[Step]]) -> list[Line]:
+    """The printed lines of a paragraph's columns."""
+    made: list[Line] = []
+    for column in columns:
+        last = made[-1] if made else None
+        if last is not None and _same_sentence(last, column):
+            made[-1] = Line((*last.sentences[:-1], (*last.sentences[-1], column)), last.sizes)
+        elif last is not None and _same_line(last, column):
+            made[-1] = Line((*last.sentences, (column,)), last.sizes)
+        else:
+            made.append(Line(((column,),), present(column)))
+    return made
+
+
+def _same_sentence(line: Line, column: Column[Step]) -> bool:
+    before = _step(line.columns[-1])
+    return isinstance(before, _ONE_SENTENCE) and isinstance(_step(column), _SHAPING) and line.sizes == present(column)
+
+
+def _same_line(line: Line, column: Column[Step]) -> bool:
+    before, step = _step(line.columns[-1]), _step(column)
+    if isinstance(step, st.Now):
+        return not isinstance(before, _STATED) and set(present(column)) <= set(line.sizes)
+    return line.sizes == present(column) and any(isinstance(before, a) and isinstance(step, b) for a, b in _ONE_LINE)
+
+
+def grouped(printed: Sequence[Line], sizes: int) -> list[tuple[Sizes, list[Line]]]:
+    """Runs of lines under one head: (sizes named in the head, lines). A single line that some sizes skip stays among the
+    others where each of its phrases has a number to be a dash; else it goes under a head of its own."""
+    everybody = tuple(range(sizes))
+    groups: list[tuple[Sizes, list[Line]]] = []
+    for i, line in enumerate(printed):
+        head = everybody
+        if line.sizes != everybody:
+            beside = {n.sizes for n in (*printed[max(0, i - 1) : i], *printed[i + 1 : i + 2])}
+            if line.sizes in beside or not all(any(has_number(s) for s in c if s) for c in line.columns):
+                head = line.sizes
+        if groups and groups[-1][0] == head:
+            groups[-1][1].append(line)
+        else:
+            groups.append((head, [line]))
+    return groups
+
+
+def sentence(line: Line, group: Sizes) -> Sentence:
+    """The line in words, for the sizes `group`."""
+    runs: list[Run] = []
+    for columns in line.sentences:
+        runs += ([Run(" ")] if runs else []) + list(_spoken(columns, group))
+    last = line.columns[-1]
+    row, side = _reached(last, group)
+    return Sentence(
+        _joined(runs),
+        line.sizes,
+        row,
+        side,
+        next((s.origin for c in line.columns for s in c if s is not None and s.origin), ""),
+        all(isinstance(_step(c), _STATED) for c in line.columns),
+    )
+
+
+def _spoken(columns: tuple[Column[Step], ...], group: Sizes) -> Phrase:
+    step = _step(columns[0])
+    if isinstance(step, st.Say):
+        return (Run(f"Note: {plain(step.text)}"),)
+    runs: list[Run] = []
+    for column in columns:
+        said = Said(column, group)
+        words = repeated(said) if isinstance(step, st.Repeat) else phrase(said)
+        runs += (*([Run(", ")] if runs else []), *words)
+    first = runs[0]
+    return (Run(first.text[:1].upper() + first.text[1:], first.kind), *runs[1:], Run("."))
+
+
+def _reached(column: Column[Step], group: Sizes) -> tuple[str, str]:
+    step = _step(column)
+    if not isinstance(step, st.Now):
+        return "", ""
+    return Said(column, group).graded("row").text(), step.side
+
+
+def _joined(runs: Iterable[Run]) -> tuple[Run, ...]:
+    """Neighbouring runs of plain words as one."""
+    made: list[Run] = []
+    for run in runs:
+        if made and made[-1].kind == run.kind == "word":
+            made[-1] = Run(made[-1].text + run.text)
+        else:
+            made.append(run)
+    return tuple(made)
+
+
+def skips(runs: Iterable[Run]) -> bool:
+    """Whether a dash for a skipping size stands in the runs."""
+    return any(SKIPPED in r.text for r in runs if r.kind != "word")

@@ -1,0 +1,99 @@
+"""Sections: the blocks of all sizes as one graded text."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from walewright.knit.steps import SizePlan, Step, StepBlock
+from walewright.write.align import Column, align, closeness, likeness
+from walewright.write.grading import SKIPPED, only
+from walewright.write.lines import grouped, lines, sentence, skips
+from walewright.write.model import Instructions, Paragraph, Section
+from walewright.write.words import worked
+
+JOINING = "joining"
+
+ALL_SIZES = "All sizes"
+"""Title of a paragraph that goes on after one for some sizes only."""
+
+
+def write(plans: tuple[SizePlan, ...], sizes: Sequence[str] | None = None) -> Instructions:
+    """The graded instructions of `plans`, one plan a size. `sizes` are the names to print, those of the plans by default.
+
+    Raises ValueError without plans, or when there are not as many names as plans.
+    """
+    names = tuple(p.size for p in plans) if sizes is None else tuple(sizes)
+    if not plans or len(names) != len(plans):
+        raise ValueError(f"{len(plans)} plans for {len(names)} sizes")
+    columns = align([p.blocks for p in plans], lambda block: (block.name, block.copies))
+    sections = tuple(_section(column) for column in columns)
+    joining = Section(JOINING, "Joining", 1, tuple(_graded("", [p.joins for p in plans])))
+    return Instructions(names, sections, joining, _abbreviations((*sections, joining)))
+
+
+def heading(name: str, copies: int) -> str:
+    """A block's name as a heading from which it can be told: "Back welt", "Sleeve (knit 2)". A name that does not begin with
+    a small letter stands in quotes as it is."""
+    capital = name[:1].upper()
+    told = capital + name[1:] if name[:1].islower() and capital.lower() == name[:1] else f"“{name}”"
+    return f"{told} (knit {copies})" if copies != 1 else told
+
+
+def _section(column: Column[StepBlock]) -> Section:
+    block = next(b for b in column if b is not None)
+    parts = [() if b is None else _titled(b) for b in column]
+    paragraphs: list[Paragraph] = []
+    for row in align(parts, lambda part: part[0]):
+        title = next(p[0] for p in row if p is not None)
+        paragraphs += _graded(title, [() if p is None else p[1] for p in row], bool(paragraphs and paragraphs[-1].only))
+    title = heading(block.title, block.copies) if block.title[:1].islower() else block.title
+    return Section(block.name, title, block.copies, tuple(paragraphs))
+
+
+def _titled(block: StepBlock) -> list[tuple[str, tuple[Step, ...]]]:
+    """The paragraphs, one without a title joined to the one before it."""
+    parts: list[tuple[str, tuple[Step, ...]]] = []
+    for title, steps in block.paragraphs:
+        if parts and not title:
+            parts[-1] = (parts[-1][0], (*parts[-1][1], *steps))
+        else:
+            parts.append((title, steps))
+    return parts
+
+
+def _graded(title: str, lists: Sequence[Sequence[Step]], after_some: bool = False) -> list[Paragraph]:
+    """The lists of steps of all sizes as paragraphs, the first with the `title`. `after_some`: the paragraph before was for
+    some sizes only."""
+    columns = align([[s for s in steps if worked(s)] for steps in lists], likeness, closeness)
+    made: list[Paragraph] = []
+    for group, printed in grouped(lines(columns), len(lists)):
+        head = only(group, len(lists))
+        again = ALL_SIZES if not head and (made[-1].only if made else after_some) else ""
+        made.append(Paragraph("" if made else title, head, tuple(sentence(line, group) for line in printed)))
+        if not made[-1].title:
+            made[-1] = Paragraph(again, head, made[-1].sentences)
+    return made
+
+
+_MEANINGS = (
+    (r"\bCOL\b", "COL", "carriage on the left"),
+    (r"\bCOR\b", "COR", "carriage on the right"),
+    (r"\bL \d", "L", "needle left of the centre mark: L 1 is the first"),
+    (r"\bR \d", "R", "needle right of the centre mark: R 1 is the first"),
+    (r"\bRC\b", "RC", "row counter: RC 20 is when 20 rows are counted, before row 21"),
+    (r"\bsts?\b", "st(s)", "stitch(es)"),
+)
+"""(where it occurs, abbreviation, meaning), alphabetically."""
+
+_SKIPS = (SKIPPED, "your size skips this")
+
+
+def _abbreviations(sections: Sequence[Section]) -> tuple[tuple[str, str], ...]:
+    """Those that occur, alphabetically; the dash goes last."""
+    sentences = [s for section in sections for p in section.paragraphs for s in p.sentences if not s.text.startswith("Note: ")]
+    text = "\n".join(s.text for s in sentences)
+    found = [(short, meaning) for pattern, short, meaning in _MEANINGS if re.search(pattern, text)]
+    if any(skips(s.runs) for s in sentences):
+        found.append(_SKIPS)
+    return tuple(found)

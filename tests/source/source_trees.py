@@ -1,0 +1,164 @@
+"""Trees as an author could write them, for property tests: every node, names that are words of the language too."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from hypothesis import strategies as st
+
+from walewright.source import syntax as s
+from walewright.source.build import AMOUNT_NAMES_TAKEN, EDGING_NAMES_TAKEN
+from walewright.source.grammar import literals
+from walewright.source.reading import BLOCKS
+
+WORDS = sorted(w for w in literals().values() if w.isidentifier())
+UNITS = ("cm", "mm", "m", "in", "stitches", "stitch", "sts", "st", "rows", "row", "g", "%")
+
+names = st.one_of(st.sampled_from(WORDS), st.from_regex(r"[a-zA-ZäßÉ][a-z_0-9]{0,8}", fullmatch=True))
+amount_names = names.filter(lambda n: n not in AMOUNT_NAMES_TAKEN)
+edging_names = names.filter(lambda n: n not in EDGING_NAMES_TAKEN)
+size_names = st.from_regex(r"[0-9A-Za-z]{1,4}([-/.][0-9]{1,2})?", fullmatch=True)
+# Everything a text may hold: quotes, backslashes, hashes, new lines, wide letters; no control characters.
+texts = st.text(st.one_of(st.sampled_from('"\\#\n ,()'), st.characters(exclude_categories=("C", "Zl", "Zp"))), max_size=30)
+values = st.one_of(
+    st.integers(0, 999_999_999).map(float),
+    st.decimals(0, 9999, places=4, allow_nan=False, allow_infinity=False).map(float),
+)
+counts = st.integers(0, 999)
+numbers = st.builds(s.Number, values, st.one_of(st.none(), st.sampled_from(UNITS)))
+
+
+def _operations(inner: st.SearchStrategy[s.Expr]) -> st.SearchStrategy[s.Expr]:
+    several = st.lists(inner, min_size=1, max_size=3).map(tuple)
+    functions = st.one_of(st.sampled_from(("min", "max")), amount_names)
+    return st.one_of(
+        st.builds(s.Binary, st.sampled_from("+-*/"), inner, inner),
+        st.builds(s.Negative, inner),
+        st.builds(s.Call, functions, several),
+        st.builds(s.Call, st.just("round"), st.tuples(inner, inner)),
+    )
+
+
+expressions: st.SearchStrategy[s.Expr] = st.recursive(
+    st.one_of(numbers, st.builds(s.Name, amount_names)), _operations, max_leaves=12
+)
+
+
+def _text(*keys: str) -> st.SearchStrategy[s.Text]:
+    return st.builds(s.Text, st.sampled_from(keys), texts)
+
+
+def _maybe(strategy: st.SearchStrategy[object]) -> st.SearchStrategy[object]:
+    return st.one_of(st.none(), strategy)
+
+
+def _body(*kinds: st.SearchStrategy[s.Statement]) -> st.SearchStrategy[tuple[s.Statement, ...]]:
+    return st.lists(st.one_of(*kinds), max_size=5).map(tuple)
+
+
+ways = st.one_of(st.just({}), st.just({"way": "simple"}), counts.map(lambda inset: {"way": "fashioned", "inset": inset}))
+refs = st.lists(st.builds(s.EdgeRef, names, names), min_size=1, max_size=3).map(tuple)
+
+size_rows = st.one_of(
+    st.builds(
+        s.SizeRow,
+        amount_names,
+        st.lists(st.one_of(values, values.map(lambda v: -v)), min_size=1, max_size=6).map(tuple),
+        _maybe(st.sampled_from(UNITS)),
+        to_fit=st.booleans(),
+    ),
+    st.builds(s.SizeRow, amount_names, table=names, table_row=names, to_fit=st.booleans()),
+)
+machine_facts = st.builds(
+    s.MachineFact,
+    st.lists(names, min_size=1, max_size=2).map(" ".join),
+    st.lists(numbers, min_size=1, max_size=3).map(tuple),
+)
+tensions = st.from_regex(r"[A-Za-z0-9]{1,3}(\.[0-9]|\.{1,2})?", fullmatch=True)
+stitches = st.one_of(
+    st.builds(s.Stitch, st.just("stocking stitch"), names, tensions),
+    st.builds(s.Stitch, st.just("latched rib"), names, tensions, counts),
+)
+swatches = st.builds(s.Swatch, numbers, numbers, numbers, numbers, _maybe(numbers))
+levels = st.lists(st.builds(s.LevelDef, names, expressions), min_size=1, max_size=4).map(tuple).map(s.Levels)
+starts = st.builds(s.Start, expressions, st.sampled_from(("waste", "e-wrap", "chain")), _maybe(edging_names))
+
+
+@st.composite
+def edges(draw: st.DrawFn) -> s.Edge:
+    """One run of an edge, with every path and way."""
+    fields: dict[str, object] = dict(draw(ways))
+    path = draw(st.sampled_from(("straight", "slope", "curve", "steps")))
+    if path == "steps":
+        fields |= {"by": draw(expressions), "times": draw(counts)}
+    elif path != "straight":
+        fields[draw(st.sampled_from(("width", "by")))] = draw(expressions)
+    which = draw(st.sampled_from(("both", "left", "right")))
+    return s.Edge(which, path, draw(names), cast_off=draw(_maybe(expressions)), called=draw(_maybe(names)), **fields)
+
+
+@st.composite
+def necks(draw: st.DrawFn) -> s.Neck:
+    """A neck of every shape."""
+    shape = draw(st.sampled_from(("round", "v", "square")))
+    return s.Neck(draw(expressions), draw(expressions), shape, draw(_maybe(expressions)), **draw(ways))
+
+
+pieces = st.builds(
+    s.Piece,
+    names,
+    names,
+    counts,
+    _maybe(names),
+    _body(
+        levels,
+        starts,
+        edges(),
+        necks(),
+        st.builds(s.Shoulders, names),
+        st.builds(s.End, st.sampled_from(("waste", "cast-off"))),
+        _text("note"),
+    ),
+)
+machines = st.builds(s.Machine, names, _body(machine_facts))
+
+statements = st.one_of(
+    _text("note"),
+    st.builds(s.Pattern, texts, _body(_text("summary", "difficulty", "story", "note"))),
+    st.builds(s.Sizes, st.lists(size_names, min_size=1, max_size=6).map(tuple), _body(size_rows)),
+    st.builds(s.Let, amount_names, expressions),
+    machines,
+    st.builds(s.Yarn, names, texts, numbers, numbers),
+    st.builds(s.Fabric, names, _body(stitches, swatches, _text("note"))),
+    st.builds(s.Edging, edging_names, names, expressions, st.sampled_from(("after", "first")), names),
+    pieces,
+    st.builds(s.Band, names, edging_names, refs),
+    st.builds(s.Join, refs, refs, _maybe(expressions)),
+    st.builds(s.Require, expressions, st.sampled_from(("<=", ">=", "=", "<", ">")), expressions, _maybe(texts)),
+    st.builds(s.MakingUp, _body(_text("step"))),
+)
+
+
+@st.composite
+def trees(draw: st.DrawFn) -> s.Tree:
+    """A source with comments before and beside its statements, each as deep as what it stands among."""
+    tree = s.Tree("made.wale", tuple(draw(st.lists(statements, min_size=1, max_size=6))))
+    depths: list[tuple[int, bool]] = []
+    for statement in tree.statements:
+        depths.append((0, isinstance(statement, BLOCKS)))
+        depths += [(1, True)] * len(getattr(statement, "body", ()))
+    comments: list[s.Comment] = []
+    words = st.text(st.characters(exclude_categories=("C", "Zl", "Zp")), max_size=12).map(str.rstrip)
+    for number in range(len(depths) + 1):
+        depth = depths[number][0] if number < len(depths) else 0
+        open_above = number > 0 and depths[number - 1][1]
+        for text in draw(st.lists(words, max_size=2)) if draw(st.booleans()) else ():
+            comment = s.Comment(text, number, True, depth)
+            if depth == 0 and open_above and draw(st.booleans()):
+                comment = replace(comment, indent=1)
+            else:
+                open_above = False
+            comments.append(comment)
+        if number < len(depths) and draw(st.integers(0, 4)) == 0:
+            comments.append(s.Comment(draw(words), number, False, depth))
+    return replace(tree, comments=tuple(comments))

@@ -1,0 +1,190 @@
+"""Faulty sources: one mistake is one message, at its place, and the rest still reads."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from walewright import source
+from walewright.report.codes import SOURCE
+from walewright.report.model import Diagnostic
+from walewright.source import syntax as s
+from walewright.source.depth import DEEPEST
+from walewright.source.grammar import literals
+
+
+def told(text: str) -> tuple[Diagnostic, ...]:
+    return source.read("f.wale", text)[1]
+
+
+def only(text: str) -> Diagnostic:
+    found = told(text)
+    assert len(found) == 1, [d.message for d in found]
+    return found[0]
+
+
+def marked(text: str) -> list[tuple[str, str]]:
+    """Codes with what their first label marks."""
+    return [(d.code, text[d.labels[0].span.start : d.labels[0].span.end]) for d in told(text)]
+
+
+PIECE = "piece a in b\n    "
+
+
+@pytest.mark.parametrize(
+    ("text", "code", "mark"),
+    [
+        ("", "empty-source", ""),
+        ("\n  # only this\n", "empty-source", ""),
+        ('pattern "x', "unclosed-text", '"x'),
+        ('pattern "x\\"  ', "unclosed-text", '"x\\"'),
+        ('pattern "a\\tb"', "unknown-escape", "\\t"),
+        ("let a\x00 = 3", "control-character", "\x00"),
+        ('note "\x1b[31m"', "control-character", "\x1b"),
+        ('note "\u202eabc"', "control-character", "\u202e"),
+        ("let a = 3 # \ud800", "control-character", "\ud800"),
+        ("\x0clet a = 3", "control-character", "\x0c"),
+        ("let a = 3\rlet b = 4", "control-character", "\r"),
+        ("x" * 20_001, "line-too-long", "x"),
+        ("let a = 3 cmm", "unreadable-line", "cmm"),
+        ("let a = 12cmx", "unreadable-line", "cmx"),
+        ("let a = 1.2.3", "unreadable-line", "."),
+        ("let a = 3 4", "unreadable-line", "4"),
+        ("let a = (3", "unreadable-line", ""),
+        ("let a = 3)", "unreadable-line", ")"),
+        ("let a =", "unreadable-line", ""),
+        ("piece a im b", "unreadable-line", "im"),
+        ("piecea in b", "unreadable-line", "piecea"),
+        ("@", "unreadable-line", "@"),
+        ("levels hem 0 cm", "misplaced-line", "levels"),
+        ("fabric f\n    levels hem 0 cm", "misplaced-line", "levels"),
+        (PIECE + "neck 3 cm wide, 3 cm deep", "incomplete-statement", "neck 3 cm wide, 3 cm deep"),
+        (PIECE + "start 3 cm wide", "incomplete-statement", "start 3 cm wide"),
+        (PIECE + "neck v, 3 cm wide, 3 cm deep, round", "repeated-option", "round"),
+        (PIECE + "start 3 cm wide on waste yarn with chain", "repeated-option", "with chain"),
+        (PIECE + "edges straight to top, simple, fashioned 2 in", "repeated-option", "fashioned 2 in"),
+        ("piece a in b, knit 1.5", "not-whole-number", "1.5"),
+        ("let a = 1234567890", "number-too-long", "1234567890"),
+        ("let a = 0.1234567890123456", "number-too-long", "0.1234567890123456"),
+        ("let a = " + "9" * 9000, "number-too-long", "9" * 9000),
+        ("let round = 3 cm", "reserved-word", "let round = 3 cm"),
+        ("sizes S\n    v 3 cm", "reserved-word", "v 3 cm"),
+        ("edging chain in b, 3 cm deep", "reserved-word", "edging chain in b, 3 cm deep"),
+        ("    let a = 3", "wrong-indent", " "),
+        ("let a = 3\n  let b = 3", "wrong-indent", " "),
+        (PIECE + "end cast off\n  shoulders held from tip", "wrong-indent", " "),
+        (PIECE + "end cast off\n        shoulders held from tip", "wrong-indent", " "),
+        ("piece a in b\nend cast off", "wrong-indent", "end cast off"),
+        ("piece a in b\n\tend cast off\n\tshoulders held from tip", "tab-indent", "\t"),
+        ("let a = " + "(" * 5000 + "1" + ")" * 5000, "too-deep", "("),
+        ("let a = " + "-" * 5000 + "1", "too-deep", "-" * (4999 - DEEPEST) + "1"),
+    ],
+)  # fmt: skip
+def test_one_mistake_is_one_message(text: str, code: str, mark: str) -> None:
+    assert marked(text) == [(code, mark)]
+
+
+def test_a_long_sum_is_too_deep_and_a_short_one_is_not() -> None:
+    assert only("let a = 1" + " + 1" * 5000).code == "too-deep"
+    assert told("let a = 1" + " + 1" * DEEPEST) == ()
+    assert told("let a = " + "(" * DEEPEST + "1" + ")" * DEEPEST) == ()
+
+
+def test_brackets_in_a_text_are_no_brackets() -> None:
+    assert told(f'note "{"(" * 5000}"') == ()
+
+
+def test_a_bad_header_opens_its_block() -> None:
+    text = "peice back in plain\n    levels hem 0 cm\n    levles top 3 cm\nlet a = 3\n"
+    tree, found = source.read("", text)
+    assert [d.labels[0].span.start for d in found] == [text.index("peice"), text.index("levles")]
+    assert [type(x) for x in tree.statements] == [s.Broken, s.Broken, s.Broken, s.Let]
+
+
+def test_a_block_that_nobody_can_guess_is_lost_with_one_message() -> None:
+    tree, found = source.read("", "sleeve back in plain\n    levels hem 0 cm\n    anything\nlet a = 3\n")
+    assert [d.code for d in found] == ["unreadable-line"]
+    assert isinstance(tree.statements[-1], s.Let)
+
+
+def test_a_line_in_a_block_is_broken_alone() -> None:
+    tree, found = source.read("", "piece a in b\n    levels hem 0 cm\n    bogus\n    end cast off\n")
+    assert len(found) == 1
+    piece = tree.statements[0]
+    assert isinstance(piece, s.Piece)
+    assert [type(x) for x in piece.body] == [s.Levels, s.Broken, s.End]
+
+
+def test_a_line_at_the_margin_that_belongs_to_the_block_joins_it() -> None:
+    tree, found = source.read("", "piece a in b\n    levels hem 0 cm\nend cast off\nlet a = 3\n")
+    assert [d.code for d in found] == ["wrong-indent"]
+    assert tree.statements == (
+        s.Piece("a", "b", body=(s.Levels((s.LevelDef("hem", s.Number(0, "cm")),)), s.End("cast-off"))),
+        s.Let("a", s.Number(3)),
+    )
+
+
+def test_an_indented_header_begins_a_block_of_its_own() -> None:
+    tree, found = source.read("", "piece a in b\n    end cast off\n  piece c in d\n    end cast off\n")
+    assert [d.code for d in found] == ["wrong-indent"]
+    assert [type(x) for x in tree.statements] == [s.Piece, s.Piece]
+
+
+def test_tabs_are_one_message_with_a_count() -> None:
+    found = only("piece a in b\n\tend cast off\n\tshoulders held from tip\n\tneck 3 cm wide, 3 cm deep, v")
+    assert found.notes == ("so are 2 further lines",)
+
+
+@pytest.mark.parametrize(
+    ("text", "helps"),
+    [
+        ("peice a in b", "`piece` is close"),
+        ("piece a on b", "`in` is close"),
+        ("let a = 3 cn", "`cm` is close"),
+        (PIECE + "start 3 cm wied with chain", "`wide` is close"),
+        (PIECE + "shoulder held from tip", "`shoulders` is close"),
+        ("let a = 2,5 cm", "a decimal fraction is written with a point, such as `2.5`"),
+        (PIECE + "neck 2,5 cm wide, 3 cm deep, v", "a decimal fraction is written with a point, such as `2.5`"),
+        ("pattern “Tidewrack”", 'texts stand in straight quotes, `"`'),
+        ("let a", "such a line reads `let half = bust / 2 + 4 cm`"),
+        ("sizes S\n    3 cm", "such a line reads `length 54 56 58 cm`"),
+    ],
+)
+def test_what_was_meant_is_proposed(text: str, helps: str) -> None:
+    assert helps in only(text).helps
+
+
+def test_what_can_stand_is_told_in_words() -> None:
+    assert only("let a = 3").notes[0:0] == ()
+    assert only("let a = 3 )").notes == (
+        "here can stand: a unit (cm, mm, m, in, stitches, rows, g, %), a sum (+ - * /) or the end of the line",
+    )
+    assert only("require a b").notes == ("here can stand: a sum (+ - * /), brackets or a comparison (<= >= = < >)",)
+
+
+# Lines of words of the language in any order, with signs and slips: the likeliest rubbish there is.
+rubbish = st.lists(
+    st.one_of(
+        st.lists(
+            st.one_of(st.sampled_from([*sorted(literals().values()), "a", "3", '"', "#", "\t", "    ", "“", "é", "\x00"])),
+            max_size=8,
+        ).map(" ".join),
+        st.text(max_size=12),
+    ),
+    max_size=8,
+).map("\n".join)
+
+
+@settings(max_examples=300, deadline=None)
+@given(rubbish)
+def test_any_text_has_a_tree_and_known_codes(text: str) -> None:
+    tree, found = source.read("f.wale", text)
+    assert {d.code for d in found} <= set(SOURCE)
+    for diagnostic in found:
+        assert all(0 <= x.span.start <= x.span.end <= len(text) for x in diagnostic.labels)
+    if not found:
+        again = source.tidy(tree)
+        assert source.read("f.wale", again) == (tree, ())
+    else:
+        source.tidy(tree)

@@ -1,0 +1,78 @@
+"""The grammar and what is told of it: every word has words, every example reads."""
+
+from __future__ import annotations
+
+import pytest
+
+from walewright import source
+from walewright.source import build, grammar, words
+
+
+def _states() -> list[frozenset[str]]:
+    """The terminals that each state of the parser takes."""
+    table = grammar.parser().parser.parser._parse_table
+    terminals = {t.name for t in grammar.parser().terminals} | {"$END"}
+    return [frozenset(actions) & terminals for actions in table.states.values()]
+
+
+def test_there_are_states_to_walk() -> None:
+    assert len(_states()) > 100
+
+
+def test_every_terminal_of_every_state_has_words() -> None:
+    for terminals in _states():
+        assert words.wordless(terminals) == ()
+        assert all(not told.strip("`").startswith("__") for told in words.in_words(terminals))
+
+
+def test_a_terminal_without_words_is_found() -> None:
+    assert words.wordless(["NAME", "CM", "NEW"]) == ("NEW",)
+
+
+def test_words_in_groups_are_words_of_the_grammar() -> None:
+    known = {*grammar.literals().values(), "$END", *(t.name for t in grammar.parser().terminals)}
+    assert {member for _, members in words.GROUPS for member in members} <= known
+
+
+def test_words_that_are_also_names_cannot_be_names_of_amounts() -> None:
+    """Where a name and a word can both stand, the word wins; so no amount may have it for a name."""
+    name_like = {"NAME", "SIZE", "TENSION", "WAY"}
+    literals = grammar.literals()
+    clashes = {
+        literals[t] for terminals in _states() if terminals & name_like for t in terminals if literals.get(t, "").isidentifier()
+    }
+    assert clashes == {*build.AMOUNT_NAMES_TAKEN, *build.EDGING_NAMES_TAKEN}
+
+
+def test_every_line_of_every_block_has_an_example() -> None:
+    for kind in grammar.KINDS:
+        assert set(words.EXAMPLES) >= grammar.first_words(kind)
+    assert set(words.EXAMPLES) == {w for k in grammar.KINDS for w in grammar.first_words(k)}
+
+
+@pytest.mark.parametrize("kind", grammar.KINDS)
+def test_the_examples_read(kind: str) -> None:
+    examples = [words.EXAMPLES[first] for first in grammar.first_words(kind)]
+    examples += [words.PLACE_EXAMPLES[kind]] if kind in words.PLACE_EXAMPLES else []
+    assert examples
+    for example in examples:
+        assert grammar.parsed(kind, example) is not None, example
+
+
+def test_every_rule_that_is_kept_is_built() -> None:
+    rules = {str(r.alias or r.origin.name) for r in grammar.parser().rules}
+    inlined = {r for r in rules if r.startswith(("_", "$root"))} | {*grammar.KINDS, "sum", "product", "sign", "atom"}
+    expressions = {*build.OPERATIONS, "negative", "name", "number", "call", "round_call"}
+    assert rules - inlined == {*build.RULES, *build.TUPLES, *build.WORDS, *expressions}
+
+
+def test_every_header_opens_a_block() -> None:
+    assert set(grammar.HEADERS.values()) == {*grammar.KINDS} - {"in_file"}
+    assert set(grammar.HEADERS) <= grammar.first_words("in_file")
+
+
+def test_a_long_source_is_read_line_by_line() -> None:
+    lines = "".join(f"let a{n} = a{n + 1} * 2 + 3 cm\n" for n in range(10_000))
+    tree, told = source.read("", lines)
+    assert len(tree.statements) == 10_000
+    assert told == ()

@@ -1,0 +1,146 @@
+"""Reading: every statement, blocks, comments and spans."""
+
+from __future__ import annotations
+
+import pytest
+
+from walewright import source
+from walewright.source import syntax as s
+
+CM3 = s.Number(3.0, "cm")
+
+
+def statement(kind: str, line: str) -> s.Statement:
+    """The one statement that a line of that block reads as."""
+    tree, told = source.read("", line if kind == "" else f"{kind}\n    {line}")
+    assert told == ()
+    if kind == "":
+        return tree.statements[0]
+    body: tuple[s.Statement, ...] = getattr(tree.statements[0], "body", ())
+    return body[0]
+
+
+@pytest.mark.parametrize(
+    ("kind", "line", "node"),
+    [
+        ("", 'pattern "A \\"b\\" \\\\ c\\nd"', s.Pattern('A "b" \\ c\nd', ())),
+        ("", "sizes XS 2X 104/110 3-6", s.Sizes(("XS", "2X", "104/110", "3-6"), ())),
+        ("", "yarn wool \"w\", 50 g = 82 m", s.Yarn("wool", "w", s.Number(50, "g"), s.Number(82, "m"))),
+        ("", "edging e in rib, cast off chain, added first, 3 cm deep", s.Edging("e", "rib", CM3, "first", "chain")),
+        ("", "edging e in rib, 3 cm deep", s.Edging("e", "rib", CM3)),
+        ("", "piece a in b, mirror of c, knit 2", s.Piece("a", "b", 2, "c")),
+        ("", "band a with b along c neck + d neck", s.Band("a", "b", (s.EdgeRef("c", "neck"), s.EdgeRef("d", "neck")))),
+        ("", "join a end to b x + c y, easing 3 cm", s.Join((s.EdgeRef("a", "end"),), (s.EdgeRef("b", "x"), s.EdgeRef("c", "y")), CM3)),
+        ("", 'require a <= b because "so"', s.Require(s.Name("a"), "<=", s.Name("b"), "so")),
+        ("", 'note "n"', s.Text("note", "n")),
+        ("sizes S M", "length 54 56.5 cm, to fit", s.SizeRow("length", (54.0, 56.5), "cm", to_fit=True)),
+        ("sizes S M", "length 54 56 cm to fit", s.SizeRow("length", (54.0, 56.0), "cm", to_fit=True)),
+        ("sizes S M", "ease -2 0", s.SizeRow("ease", (-2.0, 0.0))),
+        ("sizes S M", "bust from women bust", s.SizeRow("bust", table="women", table_row="bust")),
+        ("machine mine", "waste rows 8", s.MachineFact("waste rows", (s.Number(8),))),
+        ("machine mine", "prongs 1 2 3", s.MachineFact("prongs", (s.Number(1), s.Number(2), s.Number(3)))),
+        ("fabric f", "stocking stitch in wool at tension 4.", s.Stitch("stocking stitch", "wool", "4.")),
+        ("fabric f", "latched rib every 3rd needle in wool at tension 4", s.Stitch("latched rib", "wool", "4", 3)),
+        ("piece a in b", "levels hem 0 cm, top 3cm", s.Levels((s.LevelDef("hem", s.Number(0, "cm")), s.LevelDef("top", CM3)))),
+        ("piece a in b", "start 3 cm wide on waste yarn, with welt", s.Start(CM3, "waste", "welt")),
+        ("piece a in b", "start 3 cm wide with welt, on waste yarn", s.Start(CM3, "waste", "welt")),
+        ("piece a in b", "start 3 cm wide with e-wrap", s.Start(CM3, "e-wrap")),
+        ("piece a in b", "start 3 cm wide with chain, with welt", s.Start(CM3, "chain", "welt")),
+        ("piece a in b", "edges straight to top called side", s.Edge("both", "straight", "top", called="side")),
+        (
+            "piece a in b",
+            "edges slope to 3 cm wide at top, called x, fashioned 2 in",
+            s.Edge("both", "slope", "top", CM3, called="x", way="fashioned", inset=2),
+        ),
+        (
+            "piece a in b",
+            "edges slope to 3 in wide at top, fashioned 2 in called x",
+            s.Edge("both", "slope", "top", s.Number(3, "in"), called="x", way="fashioned", inset=2),
+        ),
+        (
+            "piece a in b",
+            "edges cast off 3 cm then curve to 3 cm wide at top, simple",
+            s.Edge("both", "curve", "top", CM3, cast_off=CM3, way="simple"),
+        ),
+        ("piece a in b", "edges steps 3 cm 2 times to top", s.Edge("both", "steps", "top", by=CM3, times=2)),
+        ("piece a in b", "left edge slope by -3 cm at top", s.Edge("left", "slope", "top", by=s.Negative(CM3))),
+        ("piece a in b", "right edge curve by 3 cm at top", s.Edge("right", "curve", "top", by=CM3)),
+        ("piece a in b", "neck neck wide, 3 cm deep, round", s.Neck(s.Name("neck"), CM3, "round")),
+        ("piece a in b", "neck square, fashioned 3 in, 3 cm flat, 3 cm deep, a wide", s.Neck(s.Name("a"), CM3, "square", CM3, "fashioned", 3)),
+        ("piece a in b", "neck 3 cm wide, round(a to 3 cm) deep, v", s.Neck(CM3, s.Call("round", (s.Name("a"), CM3)), "v")),
+        ("piece a in b", "shoulders held from tip", s.Shoulders("tip")),
+        ("piece a in b", "end on waste yarn", s.End("waste")),
+        ("piece a in b", "end cast off", s.End("cast-off")),
+        ("making up", 'step "Sew."', s.Text("step", "Sew.")),
+    ],
+)  # fmt: skip
+def test_a_statement(kind: str, line: str, node: s.Statement) -> None:
+    assert statement(kind, line) == node
+
+
+A, B, C = s.Name("a"), s.Name("b"), s.Name("c")
+
+
+@pytest.mark.parametrize(
+    ("text", "value"),
+    [
+        ("12", s.Number(12)),
+        ("12cm", s.Number(12, "cm")),
+        ("2.5 %", s.Number(2.5, "%")),
+        ("3 in", s.Number(3, "in")),
+        ("inch", s.Name("inch")),
+        ("a + b * c", s.Binary("+", A, s.Binary("*", B, C))),
+        ("(a + b) * c", s.Binary("*", s.Binary("+", A, B), C)),
+        ("a - b - c", s.Binary("-", s.Binary("-", A, B), C)),
+        ("a - (b - c)", s.Binary("-", A, s.Binary("-", B, C))),
+        ("-a * b", s.Binary("*", s.Negative(A), B)),
+        ("-(a * b)", s.Negative(s.Binary("*", A, B))),
+        ("min(a, b, c)", s.Call("min", (A, B, C))),
+        ("round(a / b to c)", s.Call("round", (s.Binary("/", A, B), C))),
+    ],
+)
+def test_an_expression(text: str, value: s.Expr) -> None:
+    assert statement("", f"let x = {text}") == s.Let("x", value)
+
+
+def test_blocks_and_comments() -> None:
+    text = "# first\n\nfabric f # beside\n\n  # inside\n  swatch 1 st by 2 rows = 3 cm by 3 cm\n  # end of block\n# last\n"
+    tree, told = source.read("f.wale", text)
+    assert told == ()
+    assert tree.statements == (s.Fabric("f", (s.Swatch(s.Number(1, "st"), s.Number(2, "rows"), CM3, CM3),)),)
+    assert tree.comments == (
+        s.Comment("first", 0, True, 0),
+        s.Comment("beside", 0, False, 0),
+        s.Comment("inside", 1, True, 1),
+        s.Comment("end of block", 2, True, 1),
+        s.Comment("last", 2, True, 0),
+    )
+
+
+@pytest.mark.parametrize("ending", ["\n", "\r\n"])
+def test_spans_are_places_in_the_file(ending: str) -> None:
+    text = ending.join(("\ufeff# Maße", "piece ärmel in plain  # und", "    levels hem 0 cm, top (a + b) * 2", ""))
+    tree, told = source.read("f.wale", text)
+    assert told == ()
+    piece = tree.statements[0]
+    assert isinstance(piece, s.Piece)
+    levels = piece.body[0]
+    assert isinstance(levels, s.Levels)
+    height = levels.levels[1].height
+    assert isinstance(height, s.Binary)
+
+    def at(node: s.Node) -> str:
+        assert node.span.file == "f.wale"
+        return text[node.span.start : node.span.end]
+
+    assert at(piece) == "piece ärmel in plain"
+    assert at(levels) == "levels hem 0 cm, top (a + b) * 2"
+    assert at(levels.levels[0]) == "hem 0 cm"
+    assert at(levels.levels[0].height) == "0 cm"
+    assert at(height) == "(a + b) * 2"
+    assert at(height.left) == "a + b"
+    assert at(height.right) == "2"
+
+
+def test_spans_do_not_count_for_equality() -> None:
+    assert source.read("", "let a = 1")[0] == source.read("", "\n\nlet  a  =  1")[0]
