@@ -8,7 +8,7 @@ from math import hypot
 
 import pytest
 
-from walewright.bed import Bed, BedResult, Fabric, Seam, knit, seam
+from walewright.bed import Bed, BedResult, Fabric, Kind, Seam, knit, seam
 from walewright.knit.operations import (
     BreakYarn,
     CastOff,
@@ -118,6 +118,7 @@ def test_a_start_is_all_that_was_hung_before_the_first_row(fabrics: Fabrics) -> 
     (start,) = fabrics["neckband"].edge("start")
     assert (start.count, start.length_cm) == (32, pytest.approx(32 / 1.4))
     assert fabrics["neckband"].stitches_at(0) == 32
+    assert {fabrics["neckband"].kinds[point[0]] for point in start.points} == {Kind.PICKED}
     assert fabrics["back welt"].edge("start")[0].count == 20
 
 

@@ -2,9 +2,33 @@
 
 Input: a `Design` and its `Counts`. Output: one `SizePlan` of steps per size (`plan`), and its operations (`expand`).
 Knows nothing of words. What it plans is not believed until the bed has knitted it.
+
+The bed and the read-back share only `knit.operations` with this stage; so that importing it does not bring the
+planner along, the two entries import their modules when called.
 """
 
-from walewright.knit.expand import expand
-from walewright.knit.planner import plan
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from walewright.design.model import Design
+    from walewright.knit.operations import Work
+    from walewright.knit.steps import SizePlan
+    from walewright.solve.model import Counts
 
 __all__ = ["expand", "plan"]
+
+
+def plan(design: Design, counts: Counts) -> tuple[SizePlan, ...]:
+    """One plan per size, in the order of `counts.sizes`."""
+    from walewright.knit import planner
+
+    return planner.plan(design, counts)
+
+
+def expand(plan: SizePlan) -> Work:
+    """The work of one size: every operation of every block, in order, and the joins."""
+    from walewright.knit import expansion
+
+    return expansion.expand(plan)

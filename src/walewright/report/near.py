@@ -16,11 +16,11 @@ def near(name: str, names: Iterable[str]) -> str | None:
     found: tuple[int, str] | None = None
     for candidate in sorted(set(names)):
         known = candidate.casefold()
-        # A word of one or two letters is within one slip of half the others: it suggests nothing.
+        # A single letter is within one slip of every other: it suggests nothing.
         if abs(len(known) - len(wanted)) > allowed or min(len(known), len(wanted)) < 2:
             continue
         slips = distance(wanted, known)
-        if slips <= allowed and slips < max(len(known), len(wanted)) - 1 and (found is None or slips < found[0]):
+        if slips <= allowed and (found is None or slips < found[0]):
             found = (slips, candidate)
     return found[1] if found else None
 

@@ -21,7 +21,8 @@ class Paint:
             return text
         from rich.markup import escape  # here, because a report without colours does not need it
 
-        return escape(text)
+        # Before a tag, a backslash at the end would be taken for an escape; with a style of its own it cannot be.
+        return f"[none]{escape(text)}[/]" if text.endswith("\\") else escape(text)
 
     def strong(self, text: str) -> str:
         """What the eye should find first."""

@@ -79,7 +79,7 @@ def _levels(draft: Draft, design: Design, piece: Piece, heights: Heights) -> tup
             terms = heights[key]
         else:
             terms = heights[key] = _new(draft, design, piece, f"rows to {level.name}")
-            alike = tuple(p.name for p in design.pieces if p.fabric == piece.fabric and level in p.levels)
+            alike = tuple(p.name for p in design.pieces if any((x.name, x.height, p.fabric) == key for x in p.levels))
             want(
                 draft,
                 Quantity(

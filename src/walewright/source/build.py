@@ -14,7 +14,7 @@ from lark import Token, Tree
 
 from walewright.report.model import Diagnostic, Label, Span
 from walewright.source import syntax
-from walewright.source.depth import DEEPEST, too_deep
+from walewright.source.limits import DEEPEST, too_deep
 from walewright.source.text import unescaped
 
 MOST_DIGITS = 9

@@ -13,9 +13,6 @@ from dataclasses import dataclass, replace
 from walewright.report.model import Diagnostic, Label, Span
 from walewright.source.text import ESCAPES
 
-LONGEST_LINE = 20_000
-"""Characters. The longest story is a tenth of it; a longer line is a slip that only costs time."""
-
 TAB_COLUMNS = 4
 """Columns that a tab is taken for, after it has been reported, so that its line still joins a block."""
 
@@ -94,14 +91,7 @@ def _comment(written: str) -> str:
 
 
 def _unfit(file: str, line: Line) -> Diagnostic | None:
-    """The first letter of the line that no text has, or its length."""
-    if len(line.content) > LONGEST_LINE:
-        return Diagnostic(
-            "line-too-long",
-            f"the line has {len(line.content)} characters; {LONGEST_LINE} are the most",
-            (Label(Span(file, line.start, line.start + 1), "begins here"),),
-            helps=("write one statement a line",),
-        )
+    """The first letter of the line that no text has."""
     if line.content.isprintable():
         return None
     for index, letter in enumerate(line.content):

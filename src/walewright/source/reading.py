@@ -9,9 +9,9 @@ from walewright.report.model import Diagnostic, Label, Span
 from walewright.report.near import near
 from walewright.source import syntax
 from walewright.source.build import built
-from walewright.source.depth import bracket_beyond, too_deep
 from walewright.source.grammar import HEADERS, first_words, parsed
 from walewright.source.layout import Line, empty, laid_out
+from walewright.source.limits import beyond_limits
 from walewright.source.unreadable import unreadable
 
 BLOCK_INDENT = 4
@@ -114,10 +114,9 @@ class _Reader:
         span = line.span(self.file)
         told_before = not line.readable or any(d.code == "wrong-indent" and _on(d, line) for d in self.told[-1:])
         statement: syntax.Statement | Diagnostic | None = None
-        beyond = bracket_beyond(line.content)
-        if line.readable and beyond is not None:
-            statement = too_deep(Span(self.file, line.start + beyond, line.start + beyond + 1))
-        elif line.readable:
+        if line.readable:
+            statement = beyond_limits(line.content, span)
+        if line.readable and statement is None:
             tree = parsed(kind, line.content)
             if tree is not None:
                 statement = built(tree, self.file, line.start, span)
@@ -137,7 +136,8 @@ def _first(line: Line) -> str:
 
 
 def _reads(kind: str, line: Line) -> bool:
-    return line.readable and bool(kind) and parsed(kind, line.content) is not None
+    within = line.readable and beyond_limits(line.content, line.span("")) is None
+    return within and bool(kind) and parsed(kind, line.content) is not None
 
 
 def _on(diagnostic: Diagnostic, line: Line) -> bool:

@@ -1,0 +1,32 @@
+"""Wanted lines: how far an edge should have moved at a height, from 0 to its whole move over a run.
+
+A line is asked at the middle of each row: row i of a run lies between i - 1 and i rows up. Lines never turn back.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from math import sqrt
+
+Curve = Callable[[float], float]
+"""Rows up from the beginning of the run to stitches moved."""
+
+
+def straight(stitches: int, rows: int) -> Curve:
+    """The straight line over `rows` rows."""
+    return lambda height: stitches * height / rows
+
+
+def quarter_ellipse(stitches: int, rows: int) -> Curve:
+    """Level at first, upright in the end: the lower part of an armhole, the side of a round neck (common practice)."""
+
+    def at(height: float) -> float:
+        rest = max(0.0, 1 - height / rows)
+        return stitches * sqrt(max(0.0, 1 - rest * rest))
+
+    return at
+
+
+def targets(curve: Curve, rows: int) -> tuple[float, ...]:
+    """The wanted move at the middle of each row; entry i - 1 is row i's."""
+    return tuple(curve(i - 0.5) for i in range(1, rows + 1))

@@ -1,0 +1,182 @@
+"""Structures: the phrases that a schedule is written in, alike in all sizes where that can be.
+
+A structure is a list of motif lengths. (1, 2) is a phrase with one gap ("every 4th row 5 times") and then one with two
+("the 3rd and then the 2nd row, 4 times"). A size may work a phrase no times at all.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from walewright.solve.model import Phrase
+from walewright.solve.schedule import ALLOWED_BEYOND, CLOSE, Taper, least_deviation, windows
+
+Structure = tuple[int, ...]
+
+STRUCTURES: tuple[Structure, ...] = (
+    (1,),
+    (1, 1),
+    (2,),
+    (2, 1),
+    (1, 2),
+    (1, 1, 1),
+    (2, 2),
+    (1, 1, 2),
+    (1, 2, 1),
+    (2, 1, 1),
+    (1, 1, 1, 1),
+    (2, 1, 2),
+    (2, 2, 1),
+    (1, 2, 2),
+    (1, 2, 1, 2),
+    (2, 1, 2, 1),
+)
+"""Plainest first: fewest phrases, and of as many those with fewer gaps to keep in mind."""
+
+_LONGEST = 12
+"""Phrases that one size may take when no common structure fits."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Found:
+    """Phrases so far: their greatest deviation, and each phrase as (gaps, times)."""
+
+    worst: float
+    phrases: tuple[tuple[tuple[int, ...], int], ...]
+
+
+_State = tuple[int, int]
+"""Moves made and the slot of the last one (0 before the first)."""
+
+
+def phrase_schedules(tapers: Sequence[Taper], by: Sequence[int]) -> tuple[tuple[Phrase, ...], ...] | None:
+    """Phrases for each taper, of one structure where possible; each move is `by[i]` stitches in size i.
+
+    None if the moves of some taper do not fit into its slots. No schedule deviates more than `ALLOWED_BEYOND` above the least
+    that is possible.
+    """
+    allowed: list[float] = []
+    for taper in tapers:
+        least = least_deviation(taper)
+        if least is None:
+            return None
+        allowed.append(least + ALLOWED_BEYOND)
+    if not any(taper.moves for taper in tapers):
+        return tuple(() for _ in tapers)
+    for structure in STRUCTURES:
+        found = _common(tapers, allowed, structure)
+        if found is not None:
+            return tuple(_phrases(f, structure, step) for f, step in zip(found, by, strict=True))
+    alone = [_fewest(taper, limit) for taper, limit in zip(tapers, allowed, strict=True)]
+    return tuple(_phrases(f, tuple(len(g) for g, _ in f.phrases), step) for f, step in zip(alone, by, strict=True))
+
+
+def _common(tapers: Sequence[Taper], allowed: Sequence[float], structure: Structure) -> list[_Found] | None:
+    found: list[_Found] = []
+    for taper, limit in zip(tapers, allowed, strict=True):
+        best = _best(taper, limit, structure)
+        if best is None:
+            return None
+        found.append(best)
+    return found
+
+
+def _phrases(found: _Found, structure: Structure, step: int) -> tuple[Phrase, ...]:
+    made = [Phrase(gaps, (step,) * len(gaps), times) for gaps, times in found.phrases]
+    # A phrase not worked in this size keeps its place, so that the sizes line up.
+    return tuple(
+        phrase if phrase.times else Phrase((1,) * length, (step,) * length, 0)
+        for phrase, length in zip(made, structure, strict=True)
+    )
+
+
+def _best(taper: Taper, limit: float, structure: Structure) -> _Found | None:
+    """The least deviating schedule of that structure, None if none keeps within the limit."""
+    search = _Search(taper, limit)
+    states: dict[_State, _Found] = {(0, 0): _Found(0.0, ())}
+    for length in structure:
+        states = search.after_phrase(states, length, may_skip=True)
+    return _finished(states, taper.moves)
+
+
+def _fewest(taper: Taper, limit: float) -> _Found:
+    """The schedule with the fewest phrases; there always is one, since the best schedule is within the limit."""
+    search = _Search(taper, limit)
+    states: dict[_State, _Found] = {(0, 0): _Found(0.0, ())}
+    for _ in range(max(_LONGEST, taper.moves)):
+        done = _finished(states, taper.moves)
+        if done is not None:
+            return done
+        merged: dict[_State, _Found] = {}
+        for length in (1, 2):
+            for state, found in search.after_phrase(states, length, may_skip=False).items():
+                if state not in merged or found.worst < merged[state].worst - CLOSE:
+                    merged[state] = found
+        states = merged
+    done = _finished(states, taper.moves)
+    assert done is not None, "the best schedule has at most one phrase a move"
+    return done
+
+
+def _finished(states: dict[_State, _Found], moves: int) -> _Found | None:
+    ends = [(found.worst, slot, found) for (made, slot), found in states.items() if made == moves]
+    return min(ends, key=lambda e: (round(e[0], 9), e[1]))[2] if ends else None
+
+
+class _Search:
+    """Phrases that keep every move of a taper in its window."""
+
+    def __init__(self, taper: Taper, limit: float) -> None:
+        self.taper = taper
+        self.windows = windows(taper, limit)
+        self.slots = frozenset(taper.slots)
+        self.last = taper.slots[-1] if taper.slots else 0
+
+    def after_phrase(self, states: dict[_State, _Found], length: int, may_skip: bool) -> dict[_State, _Found]:
+        """The states that one more phrase of `length` gaps leads to, each with the least deviating way there."""
+        reached: dict[_State, _Found] = {}
+        if may_skip:
+            for state, found in states.items():
+                reached[state] = _Found(found.worst, (*found.phrases, ((1,) * length, 0)))
+        for (made, slot), found in states.items():
+            for gaps in self._motifs(made, slot, length):
+                self._work(reached, made, slot, found, gaps)
+        return reached
+
+    def _work(self, reached: dict[_State, _Found], made: int, slot: int, found: _Found, gaps: tuple[int, ...]) -> None:
+        worst, times = found.worst, 0
+        while made + len(gaps) <= self.taper.moves:
+            for gap in gaps:
+                slot += gap
+                made += 1
+                if not self._may(made, slot):
+                    return
+                worst = max(worst, self.taper.share(made, slot))
+            times += 1
+            known = reached.get((made, slot))
+            if known is None or worst < known.worst - CLOSE:
+                reached[made, slot] = _Found(worst, (*found.phrases, (gaps, times)))
+
+    def _may(self, move: int, slot: int) -> bool:
+        first, last = self.windows[move - 1]
+        return first <= slot <= last and slot in self.slots
+
+    def _motifs(self, made: int, slot: int, length: int) -> Iterator[tuple[int, ...]]:
+        if made + length > self.taper.moves:
+            return
+        for gap in self._gaps(made, slot):
+            if length == 1:
+                yield (gap,)
+                continue
+            for second in self._gaps(made + 1, slot + gap):
+                if second != gap:
+                    yield gap, second
+
+    def _gaps(self, made: int, slot: int) -> Iterator[int]:
+        """Gaps that bring the next move into its window. The first move of all waits for a row to be knitted."""
+        first, last = self.windows[made]
+        least = self.taper.least_gap if made else 1
+        for at in range(max(first, slot + least), last + 1):
+            if at in self.slots:
+                yield at - slot

@@ -1,0 +1,56 @@
+"""What no line goes beyond: how deep expressions are nested, and how long a line is without its texts.
+
+Later stages walk expressions by recursion, and an editor reads every line again and again; both want a bound.
+"""
+
+from __future__ import annotations
+
+import re
+
+from walewright.report.model import Diagnostic, Label, Span
+
+DEEPEST = 100
+"""Levels of brackets, or of operations inside one another."""
+
+LONGEST = 1000
+"""Characters of a line, its texts not counted. Thirty sizes or ten levels need less than half of it."""
+
+_TEXT = re.compile(r'"(?:\\.|[^"\\])*"')
+_TEXT_OR_BRACKET = re.compile(rf"{_TEXT.pattern}|[()]")
+
+
+def beyond_limits(content: str, span: Span) -> Diagnostic | None:
+    """What is wrong with a line before anybody tries to read it."""
+    if len(content) <= DEEPEST:
+        return None
+    bracket = _bracket_beyond(content)
+    if bracket is not None:
+        return too_deep(Span(span.file, span.start + bracket, span.start + bracket + 1))
+    length = len(_TEXT.sub("", content))
+    if length > LONGEST:
+        return Diagnostic(
+            "line-too-long",
+            f"the line has {length} characters beside its texts; {LONGEST} are the most",
+            (Label(Span(span.file, span.start, span.start + 1), "begins here"),),
+            helps=("write one statement a line, and give long expressions names with `let`",),
+        )
+    return None
+
+
+def too_deep(span: Span) -> Diagnostic:
+    """For what begins at the level that is one too many."""
+    return Diagnostic(
+        "too-deep",
+        f"brackets and operations stand more than {DEEPEST} deep in one another",
+        (Label(span, "still deeper from here"),),
+        helps=("give parts of it names, a `let` line for each",),
+    )
+
+
+def _bracket_beyond(content: str) -> int | None:
+    open_brackets = 0
+    for found in _TEXT_OR_BRACKET.finditer(content):
+        open_brackets += {"(": 1, ")": -1}.get(found[0], 0)
+        if open_brackets > DEEPEST:
+            return found.start()
+    return None

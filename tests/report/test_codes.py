@@ -1,0 +1,56 @@
+"""The table of codes against what the reader of sources says, and against the pages about it."""
+
+from __future__ import annotations
+
+import ast
+import re
+from pathlib import Path
+
+import pytest
+
+from walewright import source
+from walewright.report.codes import CODES, SOURCE
+from walewright.report.model import Severity
+
+ROOT = Path(__file__).resolve().parents[2]
+PAGES = ROOT / "docs" / "errors"
+FENCE = re.compile(r"^```wale([^\n]*)\n(.*?)^```$", re.MULTILINE | re.DOTALL)
+
+
+def written_codes(folder: Path) -> set[str]:
+    """Codes that diagnostics are made with: first arguments of `Diagnostic`, and of what makes one."""
+    found = set()
+    for path in folder.rglob("*.py"):
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            if isinstance(node, ast.Call) and ast.unparse(node.func) == "Diagnostic" and isinstance(node.args[0], ast.Constant):
+                found.add(str(node.args[0].value))
+    return found
+
+
+def test_the_table_has_exactly_the_codes_that_source_uses() -> None:
+    own = ROOT / "src" / "walewright" / "source"
+    indentation = {"wrong-indent"}
+    assert written_codes(own) | indentation == set(SOURCE)
+
+
+def test_codes_are_slugs_and_summaries_sentences() -> None:
+    for code, info in CODES.items():
+        assert re.fullmatch(r"[a-z]+(-[a-z]+)*", code), code
+        assert info.summary.endswith("."), code
+        assert info.summary[0].isupper(), code
+
+
+def fences(code: str) -> list[tuple[str, str]]:
+    """(words after `wale`, text) of every example on the page of a code."""
+    return [(kind.strip(), text) for kind, text in FENCE.findall((PAGES / f"{code}.md").read_text(encoding="utf-8"))]
+
+
+@pytest.mark.parametrize("code", sorted(SOURCE))
+def test_the_page_of_a_code(code: str) -> None:
+    page = (PAGES / f"{code}.md").read_text(encoding="utf-8")
+    assert page.startswith(f"# {code}\n\n{'Error' if SOURCE[code].severity is Severity.ERROR else 'Warning'}. ")
+    (wrong, failing), (right, mended) = fences(code)
+    assert wrong == f"error: {code}"
+    assert right == ""
+    assert {d.code for d in source.read("page.wale", failing)[1]} == {code}
+    assert source.read("page.wale", mended)[1] == ()

@@ -1,0 +1,43 @@
+"""Any tension, any bed: a proven pattern, or a diagnostic that is true. Never a traceback, never a wrong pattern."""
+
+from __future__ import annotations
+
+import pytest
+from garment import BEDS, proven_or_true, regraded
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as hs
+
+STITCHES = (10, 11.5, 13, 14.5, 16, 17.5, 19, 21, 23.5, 26)
+ROWS = (14, 15.5, 17, 18.5, 20, 21.5, 23, 24.5, 26, 27.5, 29, 30.5, 32, 33, 34, 35, 36, 37, 38.5, 40)
+"""Ten by twenty: the grid of 200 tensions, to 10 cm."""
+
+
+@pytest.mark.parametrize("bed", BEDS)
+@pytest.mark.parametrize("stitches", STITCHES)
+def test_grid_of_tensions(bed: str, stitches: float) -> None:
+    for rows in ROWS:
+        proven_or_true(regraded(stitches, rows, bed), stitches, rows, bed)
+
+
+def test_the_grid_has_both_proven_patterns_and_refusals() -> None:
+    assert proven_or_true(regraded(13, 18.5, "bulky"), 13, 18.5, "bulky") == "proven"
+    assert proven_or_true(regraded(26, 40, "bulky"), 26, 40, "bulky") == "wider-than-bed"
+    assert proven_or_true(regraded(26, 40, "fine"), 26, 40, "fine") == "proven"
+
+
+@settings(max_examples=25, deadline=None, suppress_health_check=list(HealthCheck))
+@given(
+    stitches=hs.floats(10, 26),
+    rows=hs.floats(14, 40),
+    bed=hs.sampled_from(sorted(BEDS)),
+    bust=hs.floats(71, 158),
+    length=hs.floats(50, 80),
+)
+def test_any_tension_body_and_bed(stitches: float, rows: float, bed: str, bust: float, length: float) -> None:
+    outcome = regraded(stitches, rows, bed, {"bust": f"{bust:.1f} cm", "length": f"{length:.1f} cm"})
+    if outcome.proven:
+        proven_or_true(outcome, stitches, rows, bed)
+    else:
+        # Another body may break the pattern's own requirements too; every refusal still has to say how to mend it.
+        assert outcome.diagnostics
+        assert all(d.helps for d in outcome.diagnostics if d.severity.value == "error")

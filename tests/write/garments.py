@@ -1,0 +1,213 @@
+"""Plans to write from: one that is fixed, and random ones that a knitter could work."""
+
+from __future__ import annotations
+
+from hypothesis import strategies as hs
+
+from walewright.knit import steps as st
+from walewright.knit.hands import State, perform
+from walewright.knit.steps import SizePlan, Step, StepBlock
+
+SIDES = ("left", "right")
+ENDS = ("both ends", "left end", "right end")
+
+
+def sweater(size: str, stitches: int, gap: int, group: int, times: int, copies: int = 1) -> SizePlan:
+    """A parted piece, its welt and two seams. `times` 0 leaves the shaping out."""
+    half = stitches // 2
+    narrow = half - times
+    waste = (
+        st.CarriageAt("left"),
+        st.NeedlesToWork(-half, half - 1, stitches),
+        st.WasteStart(8),
+        st.UseYarnStep("wool", "4"),
+        st.SetRowCounter(0),
+        st.Now(stitches, 0, "right"),
+    )
+    shaping = (
+        st.Say("Weigh the\n  cone first."),
+        st.KnitTo(10),
+        st.Now(stitches, 10, "right"),
+        st.Repeat((st.KnitRows(gap), st.Decrease("both ends", 1, 2)), times),
+        *([st.Now(2 * narrow, 10 + gap * times, "right")] if times else []),
+        st.KnitTo(60),
+        st.Now(2 * narrow, 60, "right"),
+    )
+    wedge = (st.HoldAtEnd("right", group), st.KnitRows(1), st.WrapHeld("right"), st.KnitRows(1))
+    right = (
+        st.KnitRows(1),
+        st.Repeat(wedge, 2),
+        st.ReturnHeld("right"),
+        st.KnitRows(1),
+        st.Now(2 * narrow - 12, 66, "right"),
+    )
+    back = StepBlock(
+        "back",
+        "back",
+        copies,
+        (
+            ("Cast on", waste),
+            ("Knit and shape", shaping),
+            ("Part for the neck", (st.CentreToWaste(12, -6, 5, "neck centre"), st.HoldPart("left", -narrow, -7))),
+            ("Right half", right),
+            ("", (st.BreakOff(), st.OffOnWaste(8, "shoulder right"))),
+            (
+                "Return to the left half",
+                (
+                    st.CarriageAt("left"),
+                    st.SetRowCounter(60),
+                    st.ReturnPart("left", -narrow, -7),
+                    st.UseYarnStep("wool", "4"),
+                    st.CastOffAll(),
+                    st.BreakOff(),
+                ),
+            ),
+            ("Edges for making up", (st.EdgeIs("side", "outer", 0, 60),)),
+        ),
+    )
+    hang = (st.CarriageAt("right"), st.NeedlesToWork(-half, half - 1, stitches), st.RehangStart("back", stitches))
+    rib = (st.UseYarnStep("wool", "2"), st.SetRowCounter(0), st.KnitTo(12), st.Now(stitches, 12, "right"), st.LatchRib(3, 12))
+    off = (st.CastOffAll(), st.BreakOff())
+    welt = StepBlock("back welt", "back welt", 1, (("Hang on", hang), ("Knit", rib), ("Finish", off)))
+    joins = (
+        st.JoinEdges("back side", "front side", 0),
+        st.JoinEdges("sleeve end", "back armhole + front armhole", 20),
+    )
+    return SizePlan(size, (back, welt), joins)
+
+
+def three_sizes(copies: int = 1) -> tuple[SizePlan, ...]:
+    """Sizes whose numbers differ; the middle one has no shaping."""
+    return (
+        sweater("XS", 90, 4, 5, 3, copies),
+        sweater("S", 96, 4, 6, 0, copies),
+        sweater("M", 102, 6, 6, 4, copies),
+    )
+
+
+SAMPLES: tuple[Step, ...] = (
+    st.NeedlesToWork(-40, 39, 80),
+    st.CarriageAt("left"),
+    st.WasteStart(9),
+    st.ClosedStart("chain"),
+    st.UseYarnStep("wool", "4.."),
+    st.SetRowCounter(7),
+    st.KnitRows(1),
+    st.KnitTo(20),
+    st.Decrease("both ends", 1, 2),
+    st.Decrease("left end", 2, 0),
+    st.IncreaseFashioned("right end", 1),
+    st.IncreaseAtCarriage(),
+    st.CastOffAtCarriage(4),
+    st.CastOnAtCarriage(3),
+    st.HoldAtEnd("right", 5),
+    st.WrapHeld("right"),
+    st.ReturnHeld("right"),
+    st.Repeat((st.KnitRows(2), st.Repeat((st.Decrease("left end", 1, 0), st.KnitRows(1)), 2), st.Decrease("right end", 1, 3)), 4),
+    st.MarkEdges("armhole"),
+    st.Now(77, 3, "left"),
+    st.CentreToWaste(12, -6, 5, "neck centre"),
+    st.HoldPart("left", -30, -7),
+    st.OffOnWaste(8, "shoulder right"),
+    st.CastOffAll(),
+    st.BreakOff(),
+    st.ReturnPart("left", -30, -7),
+    st.RehangStart("back", 80),
+    st.PickUpAlong("front", "neck", "right", 30, -40, -11),
+    st.LatchRib(4, 12),
+    st.EdgeIs("neck", "inner", 100, 120),
+    st.JoinEdges("back side", "front side", 0),
+    st.Say("Mind “the” edge: knit 3 rows (4: 5)."),
+)
+"""One of every kind of step, and more where a kind is said in more ways."""
+
+
+@hs.composite
+def size_plans(draw: hs.DrawFn) -> tuple[SizePlan, ...]:
+    """Plans of one to four sizes: one row of moves for all, worked with each size's own numbers and left out by some."""
+    count = draw(hs.integers(1, 4))
+    moves = draw(hs.lists(hs.tuples(hs.sampled_from(MOVES), hs.integers(0, 5)), max_size=12))
+    blocks = draw(hs.lists(hs.sampled_from(("back", "front", "Left_front", "sleeve welt")), min_size=1, max_size=2, unique=True))
+    copies = draw(hs.integers(1, 2))
+    plans = []
+    for size in range(count):
+        made = tuple(_block(draw, name, copies, moves) for name in blocks)
+        joins = tuple(st.JoinEdges("back side", "front side", draw(hs.sampled_from((0, 20)))) for _ in range(draw(hs.integers(0, 2))))
+        plans.append(SizePlan(f"{size + 2}X", made, joins))
+    return tuple(plans)
+
+
+def _block(draw: hs.DrawFn, name: str, copies: int, moves: list[tuple[str, int]]) -> StepBlock:
+    half = draw(hs.integers(30, 50))
+    start = (st.CarriageAt("right"), st.NeedlesToWork(-half, half - 1, 2 * half), st.UseYarnStep("wool", "4."), st.ClosedStart("e-wrap"))
+    made: list[Step] = []
+    state = State(name)
+
+    def do(*steps: Step) -> None:
+        nonlocal state
+        for step in steps:
+            _, state = perform(state, step)
+            made.append(step)
+
+    do(*start, st.SetRowCounter(draw(hs.sampled_from((0, 0, 110)))))
+    for move, text in moves:
+        if not draw(hs.integers(0, 4)):
+            continue
+        do(*_worked(draw, move, text, state))
+    for side in SIDES:
+        if (state.held_left if side == "left" else state.held_right) > 0:
+            do(st.ReturnHeld(side))
+    body, finish = tuple(made), list[Step]()
+    made = finish
+    if draw(hs.booleans()):
+        first = state.first
+        do(st.CentreToWaste(8, -4, 3, "neck centre"), st.HoldPart("left", first, -5), st.KnitTo(state.row + draw(hs.integers(0, 3))))
+        do(st.Repeat((st.KnitRows(1), st.Decrease("left end", 1, 0)), draw(hs.integers(0, 2))))
+        do(st.BreakOff(), st.OffOnWaste(8, "shoulder right"), st.CarriageAt("left"), st.ReturnPart("left", first, -5))
+    do(st.CastOffAll(), st.BreakOff())
+    return StepBlock(name, name, copies, (("Knit", body), ("Finish", tuple(finish))))
+
+
+MOVES = ("rows", "to", "decrease", "increase", "one more", "off", "on", "wedge", "return", "mark", "now", "say", "repeat", "nest")
+
+
+def _worked(draw: hs.DrawFn, move: str, text: int, s: State) -> tuple[Step, ...]:
+    """The steps of a move in state `s`. `text` chooses its words, alike in all sizes."""
+    few = draw(hs.integers(1, 3))
+    side = SIDES[text % 2]
+    ends = ENDS[text % 3]
+    held = {"left": s.held_left, "right": s.held_right}
+    free = {"both ends": not any(held.values()), "left end": not held["left"], "right end": not held["right"]}[ends]
+    carriage_free = s.side is not None and not held[s.side]
+    row = st.KnitRows(few)
+    match move:
+        case "rows":
+            return (st.KnitRows(few - 1),)
+        case "to":
+            return (st.KnitTo(s.row + few - 1),)
+        case "decrease" if free:
+            return (st.Decrease(ends, draw(hs.integers(1, 2)), draw(hs.integers(0, 3))),)
+        case "increase" if free:
+            return (row, st.IncreaseFashioned(ends, few))
+        case "one more" if carriage_free:
+            return (row, st.IncreaseAtCarriage()) if few % 2 == 0 else (st.IncreaseAtCarriage(),)
+        case "off" if carriage_free:
+            return (st.CastOffAtCarriage(few),)
+        case "on" if carriage_free:
+            return (st.CastOnAtCarriage(few),)
+        case "wedge" if held[side] < 9:
+            return (st.Repeat((st.HoldAtEnd(side, few), st.KnitRows(1), st.WrapHeld(side), st.KnitRows(1)), draw(hs.integers(1, 2))),)
+        case "return" if held[side]:
+            return (st.ReturnHeld(side),)
+        case "mark":
+            return (st.MarkEdges("armhole" if text % 2 else "to"),)
+        case "now" if s.side is not None:
+            return (st.Now(s.stitches, s.row, s.side),)
+        case "say":
+            return (st.Say(("Rest.", "- [ ] Knit 3 rows.", "All sizes\n---------", "Note: RC 5. " * 20, "", "x" * 150)[text]),)
+        case "repeat" if free:
+            return (st.Repeat((row, st.Decrease(ends, 1, text)), draw(hs.integers(0, 2))),)
+        case "nest" if free:
+            inner = st.Repeat((st.KnitRows(draw(hs.integers(0, 1))), st.Decrease(ends, 1, 0)), draw(hs.integers(0, 2)))
+            return (st.Repeat((inner, row), draw(hs.integers(0, 2))),)
+    return ()
