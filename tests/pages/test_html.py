@@ -147,3 +147,38 @@ def test_words_not_read_back_are_owned_up_to(pattern: Make) -> None:
     text = Words(html(replace(made, proof=unread).sheet())).text
     assert "were not read back for: XS." in text
     assert "second reader" not in text
+
+
+def test_what_must_be_true_keeps_its_stop_and_a_needle_its_number(pattern: Make) -> None:
+    from dataclasses import replace
+
+    from walewright.write.model import Paragraph, Run, Sentence
+
+    runs = (
+        Run("Bring needles "),
+        Run("L 29 (L 32)", "needle"),
+        Run(" to work. "),
+        Run("58 (64) sts, COR", "check"),
+        Run(". Go on."),
+    )
+    made = pattern(2)
+    first = made.instructions.sections[0]
+    lines = (Sentence(runs, (0, 1), "", "", "by hand", False),)
+    section = replace(first, paragraphs=(Paragraph("", "", lines),))
+    sheet = replace(made, instructions=replace(made.instructions, sections=(section,))).sheet()
+    pieces = [(p.text, p.kind) for p in sheet.parts[0].stages[0].lines[0].pieces]
+    assert pieces == [
+        ("Bring needles", "word"),
+        (" L\N{NO-BREAK SPACE}29 (L\N{NO-BREAK SPACE}32)", "needle"),
+        (" to work.", "word"),
+        ("58 (64) sts, COR.", "check"),
+        ("Go on.", "word"),
+    ]
+
+
+def test_seams_have_no_counter_column(pattern: Make) -> None:
+    sheet = pattern(2).sheet()
+    assert not sheet.joining.counted
+    assert sheet.parts[0].counted
+    making_up = html(sheet).split('id="joining"')[1]
+    assert 'class="rc"' not in making_up

@@ -130,7 +130,7 @@ statements = st.one_of(
     machines,
     st.builds(s.Yarn, names, texts, numbers, numbers),
     st.builds(s.Fabric, names, _body(stitches, swatches, _text("note"))),
-    st.builds(s.Edging, edging_names, names, expressions, st.sampled_from(("after", "first")), names),
+    st.builds(s.Edging, edging_names, names, expressions, st.just("after"), names),
     pieces,
     st.builds(s.Band, names, edging_names, refs),
     st.builds(s.Join, refs, refs, _maybe(expressions)),

@@ -90,6 +90,8 @@ def test_one_mistake_is_one_message(text: str, code: str, mark: str) -> None:
 def test_a_long_sum_is_too_deep_and_a_short_one_is_not() -> None:
     assert only("let a = 1" + " + 1" * 200).code == "too-deep"
     assert told("let a = 1" + " + 1" * DEEPEST) == ()
+    assert only("let a = 1" + " + 1" * (DEEPEST + 1)).code == "too-deep"
+    assert only("let a = " + "(" * (DEEPEST + 1) + "1" + ")" * (DEEPEST + 1)).code == "too-deep"
     assert told("let a = " + "(" * DEEPEST + "1" + ")" * DEEPEST) == ()
 
 

@@ -26,7 +26,7 @@ def statement(kind: str, line: str) -> s.Statement:
         ("", 'pattern "A \\"b\\" \\\\ c\\nd"', s.Pattern('A "b" \\ c\nd', ())),
         ("", "sizes XS 2X 104/110 3-6", s.Sizes(("XS", "2X", "104/110", "3-6"), ())),
         ("", "yarn wool \"w\", 50 g = 82 m", s.Yarn("wool", "w", s.Number(50, "g"), s.Number(82, "m"))),
-        ("", "edging e in rib, cast off chain, added first, 3 cm deep", s.Edging("e", "rib", CM3, "first", "chain")),
+        ("", "edging e in rib, cast off chain, added after, 3 cm deep", s.Edging("e", "rib", CM3, "after", "chain")),
         ("", "edging e in rib, 3 cm deep", s.Edging("e", "rib", CM3)),
         ("", "piece a in b, mirror of c, knit 2", s.Piece("a", "b", 2, "c")),
         ("", "band a with b along c neck + d neck", s.Band("a", "b", (s.EdgeRef("c", "neck"), s.EdgeRef("d", "neck")))),
@@ -148,6 +148,13 @@ def test_spans_are_places_in_the_file(ending: str) -> None:
     assert at(height) == "(a + b) * 2"
     assert at(height.left) == "a + b"
     assert at(height.right) == "2"
+
+
+def test_a_byte_order_mark_is_no_part_of_the_first_line() -> None:
+    text = "\ufeff    let a = 1"
+    (fault,) = source.read("", text)[1]
+    assert (fault.code, fault.labels[0].span.end) == ("wrong-indent", text.index("let"))
+    assert source.read("", "\ufefflet a = 1")[0].statements[0].span.start == 1
 
 
 def test_spans_do_not_count_for_equality() -> None:

@@ -121,6 +121,9 @@ SAMPLES: tuple[Step, ...] = (
 )
 """One of every kind of step, and more where a kind is said in more ways."""
 
+KINDS: tuple[type[Step], ...] = tuple(kind for kind in Step.__subclasses__() if getattr(st, kind.__name__) is kind)
+"""Every kind of step. (A dataclass with slots is made twice; the first make can linger among the subclasses.)"""
+
 
 @hs.composite
 def size_plans(draw: hs.DrawFn) -> tuple[SizePlan, ...]:
@@ -132,14 +135,21 @@ def size_plans(draw: hs.DrawFn) -> tuple[SizePlan, ...]:
     plans = []
     for size in range(count):
         made = tuple(_block(draw, name, copies, moves) for name in blocks)
-        joins = tuple(st.JoinEdges("back side", "front side", draw(hs.sampled_from((0, 20)))) for _ in range(draw(hs.integers(0, 2))))
+        joins = tuple(
+            st.JoinEdges("back side", "front side", draw(hs.sampled_from((0, 20)))) for _ in range(draw(hs.integers(0, 2)))
+        )
         plans.append(SizePlan(f"{size + 2}X", made, joins))
     return tuple(plans)
 
 
 def _block(draw: hs.DrawFn, name: str, copies: int, moves: list[tuple[str, int]]) -> StepBlock:
     half = draw(hs.integers(30, 50))
-    start = (st.CarriageAt("right"), st.NeedlesToWork(-half, half - 1, 2 * half), st.UseYarnStep("wool", "4."), st.ClosedStart("e-wrap"))
+    start = (
+        st.CarriageAt("right"),
+        st.NeedlesToWork(-half, half - 1, 2 * half),
+        st.UseYarnStep("wool", "4."),
+        st.ClosedStart("e-wrap"),
+    )
     made: list[Step] = []
     state = State(name)
 
@@ -161,7 +171,11 @@ def _block(draw: hs.DrawFn, name: str, copies: int, moves: list[tuple[str, int]]
     made = finish
     if draw(hs.booleans()):
         first = state.first
-        do(st.CentreToWaste(8, -4, 3, "neck centre"), st.HoldPart("left", first, -5), st.KnitTo(state.row + draw(hs.integers(0, 3))))
+        do(
+            st.CentreToWaste(8, -4, 3, "neck centre"),
+            st.HoldPart("left", first, -5),
+            st.KnitTo(state.row + draw(hs.integers(0, 3))),
+        )
         do(st.Repeat((st.KnitRows(1), st.Decrease("left end", 1, 0)), draw(hs.integers(0, 2))))
         do(st.BreakOff(), st.OffOnWaste(8, "shoulder right"), st.CarriageAt("left"), st.ReturnPart("left", first, -5))
     do(st.CastOffAll(), st.BreakOff())
@@ -196,7 +210,9 @@ def _worked(draw: hs.DrawFn, move: str, text: int, s: State) -> tuple[Step, ...]
         case "on" if carriage_free:
             return (st.CastOnAtCarriage(few),)
         case "wedge" if held[side] < 9:
-            return (st.Repeat((st.HoldAtEnd(side, few), st.KnitRows(1), st.WrapHeld(side), st.KnitRows(1)), draw(hs.integers(1, 2))),)
+            return (
+                st.Repeat((st.HoldAtEnd(side, few), st.KnitRows(1), st.WrapHeld(side), st.KnitRows(1)), draw(hs.integers(1, 2))),
+            )
         case "return" if held[side]:
             return (st.ReturnHeld(side),)
         case "mark":

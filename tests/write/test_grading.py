@@ -37,7 +37,9 @@ def test_one_is_singular_only_where_it_is_one_for_all() -> None:
     assert Graded((1, 2, 1), ALL).of("row", "rows") == "rows"
 
 
-@pytest.mark.parametrize(("number", "word"), [(1, "1st"), (2, "2nd"), (3, "3rd"), (4, "4th"), (11, "11th"), (13, "13th"), (22, "22nd"), (112, "112th")])
+@pytest.mark.parametrize(
+    ("number", "word"), [(1, "1st"), (2, "2nd"), (3, "3rd"), (4, "4th"), (11, "11th"), (13, "13th"), (22, "22nd"), (112, "112th")]
+)
 def test_ordinals(number: int, word: str) -> None:
     assert ordinal(number) == word
 

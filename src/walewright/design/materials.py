@@ -13,7 +13,7 @@ from walewright.design.values import Scope, literal
 from walewright.source import syntax
 
 STITCHES_KNOWN = ("stocking stitch", "latched rib")
-WHEN_KNOWN = ("after", "first")
+WHEN_KNOWN = ("after",)
 CAST_OFFS_KNOWN = ("chain",)
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from walewright.design.edges import Side, shaping_way
 from walewright.design.findings import Findings
-from walewright.design.model import Level, Machine, Opening, Origin, PerSize, Wedge
+from walewright.design.model import EdgeRun, Level, Machine, Opening, Origin, PerSize, Wedge
 from walewright.design.places import NOT_NEGATIVE, POSITIVE, Place
 from walewright.source import syntax
 
@@ -105,3 +105,24 @@ def wedge(node: syntax.Shoulders, piece: str, levels: tuple[Level, ...], finding
         )
         return None
     return Wedge("shoulders", "both", node.from_level, Origin(f"piece {piece} / shoulders", node.span))
+
+
+def edge_is_free(made: Wedge, sides: dict[str, Side], piece: str, levels: tuple[Level, ...], findings: Findings) -> bool:
+    """Whether the outer edges end, as far as they are shaped or named, where the shoulders begin: a held edge neither
+    moves nor has rows of its own."""
+    heights = {level.name: number for number, level in enumerate(levels)}
+    beyond: dict[str, EdgeRun] = {
+        run.origin.path: run
+        for side in sides.values()
+        for run in side.runs
+        if heights[run.to_level] > heights[made.from_level] and (run.name or any(abs(c) > 1e-9 for c in run.change))
+    }
+    for run in beyond.values():
+        findings.tell(
+            "edge-past-shoulder",
+            f"an edge of piece `{piece}` goes on to `{run.to_level}` while the shoulders are held from `{made.from_level}`",
+            (run.origin.span, f"up to `{run.to_level}`"),
+            (made.origin.span, f"held from `{made.from_level}`"),
+            helps=(f"end this edge at `{made.from_level}`, or hold the shoulders from a higher level",),
+        )
+    return not beyond

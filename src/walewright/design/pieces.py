@@ -9,7 +9,7 @@ from itertools import pairwise
 from walewright.design.edges import mirrored, moved, sides
 from walewright.design.findings import Findings, amount
 from walewright.design.model import Edging, Fabric, Level, Machine, Opening, Origin, Piece, Wedge
-from walewright.design.openings import opening, wedge
+from walewright.design.openings import edge_is_free, opening, wedge
 from walewright.design.places import POSITIVE, Place
 from walewright.design.values import Scope
 from walewright.source import syntax
@@ -71,6 +71,13 @@ def _piece(node: syntax.Piece, room: Workroom) -> Piece | None:
     if levels is not None:
         openings = [opening(neck, node.name, shape, levels, place, room.machine)] if neck else []
         wedges = [wedge(held, node.name, levels, findings)] if held else []
+        if (
+            shape is not None
+            and wedges
+            and wedges[0] is not None
+            and not edge_is_free(wedges[0], shape, node.name, levels, findings)
+        ):
+            return None
     if fabric is None or start is None or width is None or levels is None or shape is None or end is None:
         return None
     if None in openings or None in wedges:

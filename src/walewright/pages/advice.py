@@ -23,7 +23,7 @@ def reading(sizes: tuple[str, ...], some_sizes_only: bool) -> Advice:
         "what is written there is done after row 84 and before the next row.",
         "Tick each line off when it is done. The columns beside it say what the counter then reads "
         "and at which side the carriage then stands.",
-        "A line with a bar beside it asks for nothing: it says what must now be true. If it is not, stop and look for the reason.",
+        "Words with a bar beside them ask for nothing: they say what must now be true. If it is not, stop and look for the reason.",
         "Left and right are those of the machine as you sit before it. "
         "Needles are counted outwards from the centre mark: L 1, L 2 to the left, R 1, R 2 to the right.",
         "The purl side faces you; the knit side hangs away from you.",

@@ -143,7 +143,8 @@ class Stage:
 
 @dataclass(frozen=True, slots=True)
 class Part:
-    """A piece, edging or band: one section of the pages. `opens_page`: it begins a new page."""
+    """A piece, edging or band: one section of the pages. `opens_page`: it begins a new page. `counted`: some of its lines
+    state the row counter or the carriage side."""
 
     anchor: str
     title: str
@@ -152,6 +153,7 @@ class Part:
     legend: SizeTable | None
     stages: tuple[Stage, ...]
     opens_page: bool
+    counted: bool
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,7 +11,7 @@ from walewright.pages.model import Drawing, Fact, Line, Part, SizeTable, Stage
 from walewright.pages.model import Piece as Stretch
 from walewright.pages.supplies import stitch_words
 from walewright.solve.model import Counts
-from walewright.write.model import Instructions, Paragraph, Section, Sentence
+from walewright.write.model import Instructions, Paragraph, Run, Section, Sentence
 
 Drawings = dict[str, tuple[Drawing, SizeTable | None]]
 """Piece name -> its schematic and legend."""
@@ -31,6 +31,7 @@ def parts(design: Design, counts: Counts, instructions: Instructions, drawings: 
                 legend=legend,
                 stages=_stages(section, instructions.sizes),
                 opens_page=drawing is not None,
+                counted=_counted(section),
             )
         )
     return tuple(made)
@@ -39,7 +40,20 @@ def parts(design: Design, counts: Counts, instructions: Instructions, drawings: 
 def joining(instructions: Instructions) -> Part:
     """The seams, as a part without drawing."""
     section = instructions.joining
-    return Part("joining", section.title, (), None, None, _stages(section, instructions.sizes), False)
+    return Part(
+        anchor="joining",
+        title=section.title,
+        facts=(),
+        drawing=None,
+        legend=None,
+        stages=_stages(section, instructions.sizes),
+        opens_page=False,
+        counted=_counted(section),
+    )
+
+
+def _counted(section: Section) -> bool:
+    return any(s.row or s.side for p in section.paragraphs for s in p.sentences)
 
 
 def _anchor(name: str) -> str:
@@ -96,10 +110,33 @@ def _stage(paragraph: Paragraph, copies: int, sizes: tuple[str, ...]) -> Stage:
 def _line(sentence: Sentence, copies: int, sizes: tuple[str, ...], named: bool) -> Line:
     some = len(sentence.sizes) < len(sizes) and not named
     return Line(
-        pieces=tuple(Stretch(r.text, r.kind) for r in sentence.runs),
+        pieces=tuple(_stretches(sentence.runs)),
         boxes=0 if sentence.check else copies,
         row=sentence.row,
         side=sentence.side,
         check=sentence.check,
         sizes=", ".join(sizes[i] for i in sentence.sizes) if some else "",
     )
+
+
+def _stretches(runs: tuple[Run, ...]) -> Iterator[Stretch]:
+    """A sentence's runs as they are set: what must be true takes its full stop with it, since it stands on a line of its own;
+    a needle's letter stays with its number; and a blank before a figure is set with the figure, because the renderer may
+    break a line that ends in a blank at its first word."""
+    made: list[Stretch] = []
+    for run in runs:
+        text, last = run.text, made[-1] if made else None
+        if run.kind == "needle":
+            text = re.sub(r"\b([LR]) (?=\d)", "\\1\N{NO-BREAK SPACE}", text)
+        if run.kind == "word":
+            if last is not None and last.kind == "check":
+                stop = re.match(r"[.,;:]?\s*", text)
+                assert stop is not None
+                made[-1] = Stretch(last.text + stop.group().rstrip(), "check")
+                text = text[stop.end() :]
+        elif last is not None and last.kind == "word" and last.text.endswith(" "):
+            made[-1] = Stretch(last.text.rstrip(), "word")
+            text = text if run.kind == "check" else " " + text
+        if text:
+            made.append(Stretch(text, run.kind))
+    yield from made

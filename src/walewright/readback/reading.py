@@ -55,9 +55,7 @@ def _fault(code: str, message: str, start: int, end: int, *notes: str, sizes: tu
 
 def _unreadable(page: Text) -> Found:
     """Everything wrong with the text that no size is needed to see."""
-    faults = [
-        _fault("words-unreadable", "this line is no heading, no step and no note", start, end) for start, end in page.strange
-    ]
+    faults = [_fault("words-unreadable", "this line is no heading, no step and no note", start, end) for start, end in page.strange]
     if not page.sizes:
         return (*faults, _fault("words-no-sizes", "the text does not begin with its sizes", 0, 0))
     if not page.sections:
@@ -76,7 +74,9 @@ def _line_faults(line: Line, sizes: int) -> Iterator[Diagnostic]:
     told = said(line.words)
     if isinstance(told, Unreadable):
         rest = line.words[told.at :]
-        yield _fault("words-unreadable", "this is not a printed sentence", line.start, line.end, f"it is not understood from: {rest}")
+        yield _fault(
+            "words-unreadable", "this is not a printed sentence", line.start, line.end, f"it is not understood from: {rest}"
+        )
         return
     for number in _numbers(told):
         if len(number.readings) not in (1, sizes):

@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cache, lru_cache
-from typing import Any
+from typing import Any, cast
 
 from lark import Lark, Token, Transformer, Tree
 from lark.exceptions import UnexpectedInput
-from lark.lexer import PatternStr, TerminalDef
+from lark.lexer import PatternRE, PatternStr, TerminalDef
 
 from walewright.knit.operations import Side, slot
 
@@ -61,10 +62,9 @@ class Unreadable:
 def said(line: str) -> tuple[Said, ...] | Unreadable:
     """The phrases of a printed line, in order."""
     try:
-        parsed: tuple[Said, ...] = parser().parse(line)
+        return cast("tuple[Said, ...]", parser().parse(line))
     except UnexpectedInput as fault:
         return Unreadable(fault.pos_in_stream if fault.pos_in_stream is not None else len(line))
-    return parsed
 
 
 @cache
@@ -90,11 +90,7 @@ def _whole_words(terminal: TerminalDef) -> None:
         terminal.priority = 1
 
 
-def _bounded(pattern: PatternStr) -> Any:
-    import re
-
-    from lark.lexer import PatternRE
-
+def _bounded(pattern: PatternStr) -> PatternRE:
     return PatternRE(rf"{re.escape(pattern.value)}(?!\w)", pattern.flags, raw=pattern.raw)
 
 
@@ -107,6 +103,10 @@ def _graded(written: str, read: Callable[[str], int]) -> Graded:
 def _needle(name: str) -> int:
     side: Side = "left" if name[0] == "L" else "right"
     return slot(side, int(name[2:]))
+
+
+def _word(_: object, token: Token) -> str:
+    return str(token)
 
 
 class _Phrases(Transformer[Token, Any]):
@@ -158,5 +158,4 @@ class _Phrases(Transformer[Token, Any]):
     def CARRIAGE(self, token: Token) -> str:
         return {"COR": "right", "COL": "left"}[str(token)]
 
-    def __default_token__(self, token: Token) -> str:
-        return str(token)
+    SIDE = WHERE = NAME = TENSION = QUOTED = _word

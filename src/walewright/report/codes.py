@@ -57,6 +57,7 @@ DESIGN = _errors(
     cyclic_let="A definition leads back to itself.",
     division_by_zero="An expression divides by zero.",
     edge_goes_down="An edge is led to a level that it has passed.",
+    edge_past_shoulder="An edge is shaped or named beyond the level where its shoulder is held.",
     edges_apart="Both edges are moved together and stand at different levels.",
     edging_needs_loops="An edging is to be hung on loops that a closed start does not leave.",
     first_level="The first level of a piece is not at its start.",

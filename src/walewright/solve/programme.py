@@ -6,7 +6,7 @@ Everything a rule says is in integers, so that a solution can be checked again w
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from enum import IntEnum
 
 from walewright.design.model import Origin
@@ -62,11 +62,13 @@ class Rule:
     says: tuple[str, ...]
     fails: tuple[str, ...]
     constraints: tuple[tuple[int, Linear], ...]
+    cm_per_unit: float = 0.0
+    """Of a wanted number: how many centimetres one unit of its terms is."""
 
     def only(self, sizes: frozenset[int]) -> Rule:
         """The same rule as far as it speaks of these sizes alone."""
         kept = tuple(c for c in self.constraints if c[0] in sizes)
-        return Rule(self.name, self.kind, self.origins, self.says, self.fails, kept)
+        return replace(self, constraints=kept)
 
 
 @dataclass(frozen=True, slots=True)

@@ -68,7 +68,9 @@ def want(draft: Draft, quantity: Quantity) -> None:
     shown = [length(cm) for cm in quantity.cm]
     says = tuple(quantity.says.format(cm=cm) for cm in shown)
     fails = tuple(quantity.fails.format(cm=cm) for cm in shown)
-    draft.rules.append(Rule(quantity.name, Kind.WANTED, (quantity.origin,), says, fails, tuple(lines)))
+    per_cm = max((w / cm for w, cm in zip(quantity.wanted, quantity.cm, strict=True) if cm), default=0.0)
+    unit = factor / per_cm if per_cm else 0.0
+    draft.rules.append(Rule(quantity.name, Kind.WANTED, (quantity.origin,), says, fails, tuple(lines), unit))
     _grade(draft, quantity)
 
 

@@ -84,10 +84,10 @@ def deviation(taper: Taper, used: Sequence[int]) -> float:
     return worst
 
 
-def windows(taper: Taper, allowed: float) -> tuple[tuple[int, int], ...]:
-    """First and last slot of each move that keep its share within `allowed`."""
-    found: list[tuple[int, int]] = []
+def places(taper: Taper, allowed: float) -> tuple[dict[int, float], ...]:
+    """For each move, the slots that keep its share within `allowed`, rising, each with its share."""
+    found: list[dict[int, float]] = []
     for move in range(1, taper.moves + 1):
-        fitting = [slot for slot in taper.slots if taper.share(move, slot) <= allowed + CLOSE]
-        found.append((fitting[0], fitting[-1]) if fitting else (1, 0))
+        shares = ((slot, taper.share(move, slot)) for slot in taper.slots)
+        found.append({slot: share for slot, share in shares if share <= allowed + CLOSE})
     return tuple(found)

@@ -1,7 +1,7 @@
 """Schedules along a curve: several stitches at once where it is steep, one at a time where it is flat.
 
 Moves are made at every second row (the carriage has to come back), of as many stitches as the curve asks for. The rows between
-two moves are one stair; each stair has a height that suits its rows best, and may be half a stitch worse than that.
+two moves are one stair; for each stair some number of stitches moved suits its rows best.
 """
 
 from __future__ import annotations
@@ -22,23 +22,29 @@ class Flight:
     line: tuple[float, ...]
     slots: tuple[int, ...]
 
-    def stair(self, number: int) -> tuple[float, ...]:
-        """What is wanted at the rows between slot `number` and the next; number -1 is before the first."""
-        begin = 0 if number < 0 else self.slots[number]
-        end = self.slots[number + 1] if number + 1 < len(self.slots) else self.rows
-        return self.line[begin:end]
+    def stairs(self) -> tuple[tuple[float, float], ...]:
+        """(least, most) wanted on each stair: the rows before the first slot, then those from each slot to the next."""
+        ends = (0, *self.slots, self.rows)
+        found: list[tuple[float, float]] = []
+        for begin, end in zip(ends, ends[1:], strict=False):
+            rows = self.line[begin:end] or (self.line[begin - 1],)
+            found.append((rows[0], rows[-1]))
+        return tuple(found)
 
-    def off(self, number: int, moved: int) -> float:
-        """The greatest deviation on that stair with `moved` stitches moved."""
-        return max((abs(moved - wanted) for wanted in self.stair(number)), default=0.0)
+    def least(self) -> tuple[float, ...]:
+        """The least deviation that a whole number of stitches can have on each stair. All can be had at once: the best
+        numbers rise with the curve. Nothing is moved before the first slot, everything after the last."""
+        stairs = self.stairs()
+        found = [_off(stairs[0], 0)]
+        for low, high in stairs[1:]:
+            down = min(self.stitches, int((low + high) / 2))
+            found.append(min(_off((low, high), s) for s in (down, min(down + 1, self.stitches))))
+        found[-1] = _off(stairs[-1], self.stitches)
+        return tuple(found)
 
-    def least(self, number: int) -> float:
-        """The least deviation that any whole number of stitches has on that stair."""
-        stair = self.stair(number)
-        if not stair or number < 0:
-            return self.off(number, 0)
-        middle = (min(stair) + max(stair)) / 2
-        return min(self.off(number, min(self.stitches, max(0, int(middle) + up))) for up in (0, 1))
+
+def _off(stair: tuple[float, float], moved: int) -> float:
+    return max(abs(moved - stair[0]), abs(moved - stair[1]))
 
 
 Form = tuple[str, ...]
@@ -47,7 +53,7 @@ Form = tuple[str, ...]
 
 def forms() -> Iterator[Form]:
     """Fewest phrases first; steep before flat, as a curve that flattens is."""
-    for count in range(1, 8):
+    for count in range(1, 9):
         for many in range(min(count, 5), -1, -1):
             if count - many <= 4:
                 yield ("many",) * many + ("one",) * (count - many)
@@ -55,28 +61,38 @@ def forms() -> Iterator[Form]:
 
 @dataclass(frozen=True, slots=True)
 class _Found:
-    """Phrases so far as (gap, stitches, times), what they deviate (squares added up), the last gap and the last number."""
+    """Phrases so far as (rows of the gap, stitches, times), and what they deviate (squares, added up)."""
 
     cost: float
     phrases: tuple[tuple[int, int, int], ...]
 
 
 _State = tuple[int, int, int, int]
-"""Slot of the last move (-1: none yet), stitches moved, stitches of the last phrase, gap of the last phrase in slots."""
+"""Slot of the last move (-1: none yet), stitches moved, stitches of the last phrase, its gap in slots."""
 
 
-def flight_schedules(flights: Sequence[Flight], sign: int) -> tuple[tuple[Phrase, ...], ...] | None:
-    """Phrases for each flight, of one form where possible; `sign` is -1 for inward moves. None where none fits at all."""
-    if not any(f.stitches for f in flights):
-        return tuple(() for _ in flights)
+def flight_schedules(flights: Sequence[Flight], signs: Sequence[int]) -> tuple[tuple[Phrase, ...], ...] | None:
+    """Phrases for each flight, of one form where possible; `signs[i]` is -1 for inward moves. None where there is no slot.
+
+    No stair is more than half a stitch worse than it must be; where no common form can do that, than the worst one must be.
+    """
     if any(f.stitches and not f.slots for f in flights):
         return None
-    for allowed in (ALLOWED_BEYOND, 2 * ALLOWED_BEYOND):
+    if not any(f.stitches for f in flights):
+        return tuple(() for _ in flights)
+    each = [tuple(least + ALLOWED_BEYOND for least in f.least()) for f in flights]
+    whole = [(max(f.least()) + ALLOWED_BEYOND,) * (len(f.slots) + 1) for f in flights]
+    for limits in (each, whole):
         for form in forms():
-            found = [_best(flight, form, allowed) for flight in flights]
-            if all(f is not None for f in found):
-                return tuple(_phrases(f, form, sign) for f in found if f is not None)
-    return tuple(_one_by_one(flight, sign) for flight in flights)
+            found: list[_Found] = []
+            for flight, limit in zip(flights, limits, strict=True):
+                best = _Search(flight, limit).best(form)
+                if best is None:
+                    break
+                found.append(best)
+            else:
+                return tuple(_phrases(f, form, sign) for f, sign in zip(found, signs, strict=True))
+    return tuple(_one_by_one(flight, sign) for flight, sign in zip(flights, signs, strict=True))
 
 
 def _phrases(found: _Found, form: Form, sign: int) -> tuple[Phrase, ...]:
@@ -85,87 +101,81 @@ def _phrases(found: _Found, form: Form, sign: int) -> tuple[Phrase, ...]:
         if times:
             made.append(Phrase((gap,), (sign * stitches,), times))
         else:
+            # A phrase not worked in this size keeps its place, so that the sizes line up.
             made.append(Phrase((2,), (sign * (2 if what == "many" else 1),), 0))
     return tuple(made)
 
 
-def _best(flight: Flight, form: Form, allowed: float) -> _Found | None:
-    """The schedule of that form nearest to the curve, None if each strays too far on some stair."""
-    if flight.stitches == 0:
-        return _Found(0.0, ((2, 1, 0),) * len(form))
-    limit = [flight.least(number) + allowed + CLOSE for number in range(-1, len(flight.slots))]
-    states: dict[_State, _Found] = {(-1, 0, flight.stitches + 1, 1): _Found(0.0, ())}
-    for what in form:
-        reached: dict[_State, _Found] = {
-            state: _Found(found.cost, (*found.phrases, (2, 1, 0))) for state, found in states.items()
-        }
-        for state, found in states.items():
-            for gap, stitches in _choices(flight, what, state):
-                _work(flight, limit, reached, state, found, gap, stitches)
-        states = reached
-    ends = [(f.cost + _rest(flight, state[0]), f) for state, f in states.items() if state[1] == flight.stitches]
-    ends = [e for e in ends if _rest_holds(flight, limit, e[1])]
-    return min(ends, key=lambda e: round(e[0], 9))[1] if ends else None
+class _Search:
+    """Phrases that keep each stair of a flight within its limit."""
 
+    def __init__(self, flight: Flight, limit: Sequence[float]) -> None:
+        self.flight = flight
+        self.stairs = flight.stairs()
+        self.limit = limit
 
-def _choices(flight: Flight, what: str, state: _State) -> Iterator[tuple[int, int]]:
-    """(gap in slots, stitches) of a phrase after that state: ever fewer stitches, ever longer gaps."""
-    _, moved, last_stitches, last_gap = state
-    left = flight.stitches - moved
-    if what == "many":
-        yield from ((1, stitches) for stitches in range(2, min(left, last_stitches - 1) + 1))
-    elif left:
-        longest = len(flight.slots)
-        first = last_gap + 1 if last_stitches == 1 else 1
-        yield from ((gap, 1) for gap in range(first, longest + 1))
+    def best(self, form: Form) -> _Found | None:
+        """The schedule of that form nearest to the curve, None if each strays too far on some stair."""
+        whole = self.flight.stitches
+        if whole == 0:
+            return _Found(0.0, ((2, 1, 0),) * len(form))
+        states: dict[_State, _Found] = {(-1, 0, whole, 1): _Found(0.0, ())}
+        for what in form:
+            reached = {state: _Found(found.cost, (*found.phrases, (2, 1, 0))) for state, found in states.items()}
+            for state, found in states.items():
+                for gap, stitches in self._choices(what, state):
+                    self._work(reached, state, found, gap, stitches)
+            states = reached
+        ends: list[tuple[float, _Found]] = []
+        for (slot, moved, _, _), found in states.items():
+            rest = self._stand(slot, len(self.flight.slots), moved) if moved == whole else None
+            if rest is not None:
+                ends.append((found.cost + rest, found))
+        return min(ends, key=lambda e: round(e[0], 9))[1] if ends else None
 
+    def _choices(self, what: str, state: _State) -> Iterator[tuple[int, int]]:
+        """(gap in slots, stitches) of a phrase after that state: never more stitches, never shorter gaps, than before."""
+        slot, moved, last_stitches, last_gap = state
+        left = self.flight.stitches - moved
+        if what == "many":
+            yield from ((1, stitches) for stitches in range(2, min(left, last_stitches) + 1))
+        elif left:
+            first = last_gap if last_stitches == 1 else 1
+            yield from ((gap, 1) for gap in range(first, len(self.flight.slots) - slot))
 
-def _work(
-    flight: Flight, limit: list[float], reached: dict[_State, _Found], state: _State, found: _Found, gap: int, stitches: int
-) -> None:
-    slot, moved, cost, times = state[0], state[1], found.cost, 0
-    first = slot
-    while moved + stitches <= flight.stitches:
-        landing = slot + gap
-        if landing >= len(flight.slots):
-            return
-        for waiting in range(slot, landing):
-            # The stairs that are passed without a move stay at the same height.
-            off = flight.off(waiting, moved)
-            if off > limit[waiting + 1]:
-                return
+    def _stand(self, slot: int, until: int, moved: int) -> float | None:
+        """Cost of standing at `moved` stitches from slot number `slot` to slot number `until`; None: too far off."""
+        cost = 0.0
+        for number in range(slot + 1, until + 1):
+            off = _off(self.stairs[number], moved)
+            if off > self.limit[number] + CLOSE:
+                return None
             cost += off * off
-        slot, moved, times = landing, moved + stitches, times + 1
-        if flight.off(slot, moved) > limit[slot + 1]:
-            return
-        # The first gap of all begins at the run's beginning, which may lie a row or two before the first slot.
-        rows = flight.slots[slot] - (flight.slots[slot - gap] if slot - gap >= 0 else 0)
-        if first < 0 and times > 1 and rows != flight.slots[gap - 1]:
-            return
-        key = (slot, moved, stitches, gap)
-        known = reached.get(key)
-        if known is None or cost < known.cost - CLOSE:
-            reached[key] = _Found(cost, (*found.phrases, (rows, stitches, times)))
+        return cost
 
-
-def _rest(flight: Flight, slot: int) -> float:
-    return sum(flight.off(number, flight.stitches) ** 2 for number in range(slot, len(flight.slots)))
-
-
-def _rest_holds(flight: Flight, limit: list[float], found: _Found) -> bool:
-    row = sum(gap * times for gap, _, times in found.phrases)
-    slot = flight.slots.index(row) if row in flight.slots else -1
-    return all(flight.off(number, flight.stitches) <= limit[number + 1] for number in range(slot, len(flight.slots)))
+    def _work(self, reached: dict[_State, _Found], state: _State, found: _Found, gap: int, stitches: int) -> None:
+        slots = self.flight.slots
+        slot, moved, cost, times = state[0], state[1], found.cost, 0
+        rows = slots[slot + gap] - (slots[slot] if slot >= 0 else 0) if slot + gap < len(slots) else 0
+        while moved + stitches <= self.flight.stitches and slot + gap < len(slots):
+            standing = self._stand(slot, slot + gap, moved)
+            # The first gap begins with the run, which may be a row off the rhythm of the slots.
+            if standing is None or (times and slots[slot + gap] - slots[slot] != rows):
+                return
+            cost += standing
+            slot, moved, times = slot + gap, moved + stitches, times + 1
+            key = (slot, moved, stitches, gap)
+            known = reached.get(key)
+            if known is None or cost < known.cost - CLOSE:
+                reached[key] = _Found(cost, (*found.phrases, (rows, stitches, times)))
 
 
 def _one_by_one(flight: Flight, sign: int) -> tuple[Phrase, ...]:
     """Each stair at its own best height: always possible, if not plain."""
     made: list[Phrase] = []
     moved = last = 0
-    for number, slot in enumerate(flight.slots):
-        stair = flight.stair(number)
-        middle = (min(stair) + max(stair)) / 2 if stair else float(flight.stitches)
-        height = flight.stitches if number == len(flight.slots) - 1 else min(flight.stitches, max(moved, round(middle)))
+    for number, (slot, (low, high)) in enumerate(zip(flight.slots, flight.stairs()[1:], strict=True)):
+        height = flight.stitches if number == len(flight.slots) - 1 else min(flight.stitches, round((low + high) / 2))
         if height > moved:
             made.append(Phrase((slot - last,), (sign * (height - moved),), 1))
             moved, last = height, slot

@@ -10,7 +10,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from walewright.solve.model import Phrase
-from walewright.solve.schedule import ALLOWED_BEYOND, CLOSE, Taper, least_deviation, windows
+from walewright.solve.schedule import ALLOWED_BEYOND, CLOSE, Taper, least_deviation, places
 
 Structure = tuple[int, ...]
 
@@ -125,13 +125,11 @@ def _finished(states: dict[_State, _Found], moves: int) -> _Found | None:
 
 
 class _Search:
-    """Phrases that keep every move of a taper in its window."""
+    """Phrases that keep every move of a taper at a place that is allowed."""
 
     def __init__(self, taper: Taper, limit: float) -> None:
         self.taper = taper
-        self.windows = windows(taper, limit)
-        self.slots = frozenset(taper.slots)
-        self.last = taper.slots[-1] if taper.slots else 0
+        self.places = places(taper, limit)
 
     def after_phrase(self, states: dict[_State, _Found], length: int, may_skip: bool) -> dict[_State, _Found]:
         """The states that one more phrase of `length` gaps leads to, each with the least deviating way there."""
@@ -149,18 +147,16 @@ class _Search:
         while made + len(gaps) <= self.taper.moves:
             for gap in gaps:
                 slot += gap
-                made += 1
-                if not self._may(made, slot):
+                share = self.places[made].get(slot)
+                if share is None:
                     return
-                worst = max(worst, self.taper.share(made, slot))
+                made += 1
+                if share > worst:
+                    worst = share
             times += 1
             known = reached.get((made, slot))
             if known is None or worst < known.worst - CLOSE:
                 reached[made, slot] = _Found(worst, (*found.phrases, (gaps, times)))
-
-    def _may(self, move: int, slot: int) -> bool:
-        first, last = self.windows[move - 1]
-        return first <= slot <= last and slot in self.slots
 
     def _motifs(self, made: int, slot: int, length: int) -> Iterator[tuple[int, ...]]:
         if made + length > self.taper.moves:
@@ -174,9 +170,8 @@ class _Search:
                     yield gap, second
 
     def _gaps(self, made: int, slot: int) -> Iterator[int]:
-        """Gaps that bring the next move into its window. The first move of all waits for a row to be knitted."""
-        first, last = self.windows[made]
-        least = self.taper.least_gap if made else 1
-        for at in range(max(first, slot + least), last + 1):
-            if at in self.slots:
+        """Gaps that bring the next move to a place of its own. The first move of all waits for a row to be knitted."""
+        least = slot + (self.taper.least_gap if made else 1)
+        for at in self.places[made]:
+            if at >= least:
                 yield at - slot

@@ -80,7 +80,6 @@ RULES: Mapping[str, Makes] = {
     "weight": Makes(None, ("weight",)),
     "edging": Makes(syntax.Edging, ("name", "fabric"), needs=_DEPTH),
     "added_after": Makes(None, (), {"when": "after"}),
-    "added_first": Makes(None, (), {"when": "first"}),
     "cast_off_way": Makes(None, ("cast_off",)),
     "piece": Makes(syntax.Piece, ("name", "fabric")),
     "copies": Makes(None, ("copies",)),

@@ -179,7 +179,7 @@ class Swatch(Node):
 class Edging(Node):
     """`edging welt in rib, 6 cm deep, added after, cast off chain`.
 
-    `fabric` names a fabric; `when` is "after" (rehung) or "first"."""
+    `fabric` names a fabric; `when` is "after": hung on to finished loops."""
 
     name: str
     fabric: str

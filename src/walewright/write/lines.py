@@ -36,6 +36,7 @@ _ONE_LINE = (
     (st.CarriageAt, st.SetRowCounter),
     (st.BreakOff, st.OffOnWaste),
     (st.CastOffAll, st.BreakOff),
+    (st.ReturnHeld, st.KnitRows),
 )
 """Pairs of steps where the second follows the first on the same line."""
 

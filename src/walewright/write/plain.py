@@ -17,6 +17,7 @@ from walewright.write.sections import heading
 WIDTH = 92
 _MOST_BOXES = 4
 _GRADED = re.compile(r"(?:RC )?(?:\d+|–)(?: \([^()]*\))?")
+_COUNTED = re.compile(r"(?<=[\d)]) (?=(?:sts?|rows?|times?|loops?|mm)\b)")
 _KEPT = "\N{NO-BREAK SPACE}"
 
 
@@ -61,8 +62,10 @@ def _bullet(sentence: Sentence, copies: int) -> list[str]:
 
 
 def _unbroken(sentence: Sentence) -> str:
-    """The text with graded numbers and counter values kept on one line."""
-    return "".join(
+    """The text with graded numbers, and what they count, kept on one line."""
+    if sentence.runs[0].text.startswith("Note: "):
+        return sentence.text
+    kept = "".join(
         run.text.replace(" ", _KEPT)
         if run.kind in ("number", "needle")
         else _GRADED.sub(lambda m: m[0].replace(" ", _KEPT), run.text)
@@ -70,3 +73,4 @@ def _unbroken(sentence: Sentence) -> str:
         else run.text
         for run in sentence.runs
     )
+    return _COUNTED.sub(_KEPT, kept)

@@ -162,7 +162,7 @@ def repeated(said: Said) -> Phrase:
     """The words of a repeat as a sentence of its own, without the square brackets of a repeat inside another."""
     parts: list[Run] = []
     for position in range(len(said.any.body)):
-        steps = tuple(None if s is None else worked(s.body[position]) for s in said.steps)
+        steps = tuple(worked(s.body[position]) if isinstance(s, st.Repeat) else None for s in said.steps)
         if any(steps):
             parts += (*([Run(", ")] if parts else []), *phrase(Said(steps, said.group)))
     times = said.graded("times")

@@ -1,0 +1,114 @@
+"""Conflicts: why a programme has no solution, in terms of what was written, and the smallest change that would do.
+
+A smallest set of rules that cannot hold together is found by leaving out one rule after the other and keeping out those
+that are not needed for the conflict: first what the grading, the bed and the hands ask for, the author's own words last.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from walewright.design.model import Design
+from walewright.report.model import Diagnostic, Label
+from walewright.solve.highs import Slack, feasible, relaxed
+from walewright.solve.programme import Kind, Linear, Programme, Rule
+from walewright.solve.quantities import length
+from walewright.solve.seams import unmet
+
+
+def explain(design: Design, part: Programme) -> tuple[Diagnostic, ...]:
+    """One message for each different set of rules that cannot hold together, over the sizes where it is so."""
+    rules = sorted(part.rules, key=lambda r: r.kind)
+    conflicts: list[tuple[tuple[str, ...], list[int]]] = []
+    for size in range(len(design.sizes)):
+        own = [rule.only(frozenset({size})) for rule in rules]
+        if feasible(_lines(own)):
+            continue
+        for names, sizes in conflicts:
+            if not feasible(_lines([r for r in own if r.name in names])):
+                sizes.append(size)
+                break
+        else:
+            conflicts.append((tuple(r.name for r in _smallest(own)), [size]))
+    if conflicts:
+        return tuple(_message(design, rules, names, sizes) for names, sizes in conflicts)
+    # Every size by itself is possible: what cannot be is all of them together, graded.
+    return (_message(design, rules, tuple(r.name for r in _smallest(rules)), list(range(len(design.sizes)))),)
+
+
+def _lines(rules: Sequence[Rule]) -> list[Linear]:
+    return [line for rule in rules for _, line in rule.constraints]
+
+
+def _smallest(rules: Sequence[Rule]) -> list[Rule]:
+    """Rules that cannot hold together although any one less of them can."""
+    kept = [rule for rule in rules if rule.constraints]
+    # Whole kinds first: most of them have no part in it.
+    for kind in Kind:
+        without = [r for r in kept if r.kind is not kind]
+        if not feasible(_lines(without)):
+            kept = without
+    for rule in tuple(kept):
+        without = [r for r in kept if r is not rule]
+        if not feasible(_lines(without)):
+            kept = without
+    return kept
+
+
+def _message(design: Design, rules: Sequence[Rule], names: Sequence[str], sizes: Sequence[int]) -> Diagnostic:
+    found = [rule for rule in rules if rule.name in names]
+    # What fails is what binds the wanted numbers together: a join rather than the hands, the hands rather than the bed.
+    binding = [r for r in found if r.kind is not Kind.WANTED]
+    failing = max(binding or found, key=lambda r: r.kind)
+    because = sorted((r for r in found if r is not failing), key=lambda r: -r.kind)
+    first = sizes[0]
+    helps = _smallest_change(design, rules, found, sizes)
+    notes = tuple(
+        f"{design.sizes[i]}: " + "; ".join(r.says[i] for r in because if r.kind is Kind.WANTED)
+        for i in sizes
+        if any(r.kind is Kind.WANTED for r in because)
+    )
+    only = tuple(design.sizes[i] for i in sizes) if len(sizes) < len(design.sizes) else ()
+    if failing.kind is Kind.JOIN and all(r.kind is Kind.WANTED for r in because):
+        join = next(j for j in design.joins if j.origin in failing.origins)
+        told = unmet(join, notes, only, design, helps)
+        return replace(told, labels=(told.labels[0], *_labels(because, first)))
+    reasons = _and([r.says[first] for r in because])
+    return Diagnostic(
+        "counts-conflict",
+        f"because {reasons}, {failing.fails[first]}" if reasons else failing.fails[first],
+        (Label(failing.origins[0].span, failing.says[first]), *_labels(because, first)),
+        notes if len(sizes) > 1 else (),
+        helps,
+        sizes=only,
+    )
+
+
+def _labels(because: Sequence[Rule], size: int) -> tuple[Label, ...]:
+    return tuple(Label(rule.origins[-1].span, rule.says[size]) for rule in because)
+
+
+def _and(clauses: Sequence[str]) -> str:
+    return clauses[0] if len(clauses) == 1 else ", ".join(clauses[:-1]) + f" and {clauses[-1]}" if clauses else ""
+
+
+def _smallest_change(design: Design, rules: Sequence[Rule], found: Sequence[Rule], sizes: Sequence[int]) -> tuple[str, ...]:
+    """The wanted lengths to write instead, so that as little as possible is changed in all and everything else holds."""
+    wanted = [rule for rule in found if rule.kind is Kind.WANTED and rule.cm_per_unit]
+    together = len(sizes) == len(design.sizes)
+    changed: dict[str, list[str]] = {}
+    for group in [list(sizes)] if together else [[i] for i in sizes]:
+        among = frozenset(group) | (frozenset({-1}) if together else frozenset())
+        hard = [line for rule in rules if rule not in wanted for i, line in rule.constraints if i in among]
+        soft = [(rule, i, line) for rule in wanted for i, line in rule.constraints if i in among]
+        answer = relaxed(hard, [Slack(line, rule.cm_per_unit) for rule, _, line in soft])
+        if answer.values is None:
+            return ()
+        for rule, i, line in soft:
+            reached = sum(c * answer.values[v] for v, c in line.terms)
+            if not ((line.low is None or reached >= line.low) and (line.high is None or reached <= line.high)):
+                changed.setdefault(rule.name, []).append(f"{length(reached * rule.cm_per_unit)} in {design.sizes[i]}")
+    if not changed:
+        return ()
+    return tuple(f"it would do with {name} at {', '.join(values)}" for name, values in changed.items())

@@ -1,0 +1,107 @@
+"""A damaged text is refused with a code, never worked and never an exception."""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as hs
+
+sys.path.insert(0, str(Path(__file__).parents[1] / "write"))
+from garments import three_sizes
+
+from walewright.knit import expand
+from walewright.readback import read_back, read_back_all
+from walewright.write import plain_text, write
+
+TEXT = plain_text(write(three_sizes()))
+
+
+@pytest.mark.parametrize(
+    ("there", "instead", "code"),
+    [
+        ("Sizes XS (S: M)", "Sizes XS (S)", "words-size-count"),
+        ("Sizes XS (S: M)\n", "", "words-no-sizes"),
+        ("[ ] Knit to RC 10.", "[ ] Knit to RC ten.", "words-unreadable"),
+        ("[ ] Knit to RC 10.", "[ ] Knit on to RC 10.", "words-unreadable"),
+        ("[ ] Knit to RC 10.", "[ ] Knit to RC 10", "words-unreadable"),
+        ("[ ] Knit to RC 10.", "Knit to RC 10.", "words-unreadable"),
+        ("[ ] Knit to RC 10.", "[ ] Knit to RC 10 (12).", "words-size-count"),
+        ("[ ] Knit to RC 10.", "[ ] Knit to RC 10 (12: 14: 16).", "words-size-count"),
+        ("Right half\n----------", "Right half\n----------\n4th size only", "words-size-count"),
+        ("R 45 (R 48: R 51) to working", "R 44 (R 48: R 51) to working", "words-contradict"),
+        ("Set the row counter to 000. 90", "Set the row counter to 011. 90", "words-contradict"),
+        ("[ ] Return the needles held at the right", "[ ] Return the needles held at the left", "words-contradict"),
+        ("L 42 (L 48: L 47) to L 7, into hold", "L 42 (L 48: L 47) to L 6, into hold", "words-contradict"),
+        ("[ ] Take the carriage to the left without knitting.\n[ ] Bring", "[ ] Bring", "words-contradict"),
+        ("at both ends, 2 (–: 2) sts in", "at both ends, 2 sts in", "words-contradict"),
+        ("hang the 90 (96: 102) loops", "hang the 91 (96: 102) loops", "words-contradict"),
+        ("Beginning with L 2 and R 2", "Beginning with L 2 and R 3", "words-contradict"),
+        ("[ ] Join back side", "[ ] Break off the yarn. Join back side", "words-contradict"),
+        ("[ ] Break off the yarn.", "[ ] Join back side to front side.", "words-contradict"),
+    ],
+)
+def test_damage(there: str, instead: str, code: str) -> None:
+    assert there in TEXT
+    damaged = TEXT.replace(there, instead, 1)
+    works, faults = read_back_all(damaged)
+    assert works is None
+    assert {f.code for f in faults} == {code}
+    # Size by size, those it concerns are refused for the same reasons.
+    refused = [read_back(damaged, size) for size in range(3)]
+    assert {f for work, told in refused if work is None for f in told} == set(faults)
+
+
+def test_a_fault_shows_its_line() -> None:
+    text = TEXT.replace("decrease 1 (–: 1) st", "decreese 1 (–: 1) st")
+    _, (fault,) = read_back(text, 0)
+    span = fault.labels[0].span
+    line = text[span.start : span.end]
+    assert line.startswith("[ ] Knit 4 (–: 6) rows, decreese")
+    assert line.endswith("COR.")
+    assert "decreese 1" in fault.notes[0]
+
+
+def test_every_bad_line_is_told_once() -> None:
+    text = TEXT.replace("Knit to RC", "Knit till RC")
+    _, faults = read_back(text, 0)
+    assert [f.code for f in faults] == ["words-unreadable"] * TEXT.count("Knit to RC")
+
+
+@pytest.mark.parametrize("size", [-1, 3, 99])
+def test_a_size_that_is_not_there(size: int) -> None:
+    work, (fault,) = read_back(TEXT, size)
+    assert work is None
+    assert fault.code == "words-no-such-size"
+
+
+@pytest.mark.parametrize("number", ["12", "90", "57"])
+def test_another_number_is_other_work(number: str) -> None:
+    """Whatever cannot be seen from the words alone reaches the bed as a different garment."""
+    changed = TEXT.replace("Knit to RC 12.", f"Knit to RC {number}.")
+    work, faults = read_back(changed, 0)
+    assert faults == ()
+    assert (work == expand(three_sizes()[0])) is (number == "12")
+
+
+@settings(max_examples=150, deadline=None)
+@given(hs.data())
+def test_no_damage_is_an_exception(data: hs.DataObject) -> None:
+    at = data.draw(hs.integers(0, len(TEXT) - 1))
+    gone = data.draw(hs.integers(0, 40))
+    put = data.draw(hs.text(" \n[]()-–:.,0123456789LRabkKnt=“”", max_size=6))
+    damaged = TEXT[:at] + put + TEXT[at + gone :]
+    for size in range(3):
+        work, faults = read_back(damaged, size)
+        assert (work is None) is (faults != ())
+
+
+@pytest.mark.parametrize(
+    "text", ["", "\n", "Sizes", "Sizes XS", "Sizes XS\n\nKnit to RC 3.", "Joining\n=======", "===", "\x00", "[ ] Knit 3 rows."]
+)
+def test_nothing_much(text: str) -> None:
+    work, faults = read_back(text, 0)
+    assert work is None
+    assert faults

@@ -1,0 +1,79 @@
+"""Every kind of step, written and read back alone."""
+
+from __future__ import annotations
+
+import re
+import sys
+from pathlib import Path
+
+import pytest
+
+sys.path.insert(0, str(Path(__file__).parents[1] / "write"))
+from garments import KINDS, SAMPLES
+
+from walewright.knit import steps as st
+from walewright.readback.hands import Hands
+from walewright.readback.sentences import Phrase, Unreadable, parser, said
+from walewright.write.lines import lines, sentence
+
+
+def rule(kind: type[st.Step]) -> str:
+    return re.sub(r"(?<=.)([A-Z])", r"_\1", kind.__name__).lower()
+
+
+@pytest.mark.parametrize("kind", KINDS, ids=rule)
+def test_every_kind_of_step_has_a_rule(kind: type[st.Step]) -> None:
+    assert rule(kind) in {r.origin.name for r in parser().rules}
+    assert kind in (st.Repeat, st.JoinEdges) or callable(getattr(Hands, rule(kind)))
+
+
+@pytest.mark.parametrize("step", SAMPLES, ids=lambda s: type(s).__name__)
+def test_every_step_is_read_back_as_itself(step: st.Step) -> None:
+    (line,) = lines([(step,)])
+    words = sentence(line, (0,)).text
+    if isinstance(step, st.Say):
+        assert words.startswith("Note: ")
+        return
+    told = said(words)
+    assert not isinstance(told, Unreadable), words
+    if isinstance(step, st.Repeat):
+        assert [type(t).__name__ for t in told] == ["Loop"]
+    else:
+        assert [t.kind for t in told if isinstance(t, Phrase)] == [rule(type(step))]
+
+
+@pytest.mark.parametrize("step", SAMPLES, ids=lambda s: type(s).__name__)
+def test_every_step_can_stand_in_a_repeat(step: st.Step) -> None:
+    if isinstance(step, st.JoinEdges):
+        return
+    (line,) = lines([(st.Repeat((st.KnitRows(1), step, st.BreakOff()), 2),)])
+    (loop,) = said(sentence(line, (0,)).text)  # type: ignore[misc]
+    assert len(loop.body) == 3
+
+
+@pytest.mark.parametrize("name", ["to", "the", "and", "at", "left", "R", "COR", "st", "rows", "wool", "größe2", "in_work"])
+def test_names_can_be_any_word(name: str) -> None:
+    steps = (
+        st.UseYarnStep(name, "4"),
+        st.MarkEdges(name),
+        st.RehangStart(name, 5),
+        st.PickUpAlong(name, name, "whole", 2, -1, 0),
+        st.EdgeIs(name, "outer", 0, 9),
+        st.JoinEdges(f"{name} {name} + {name} {name}", f"{name} {name}", 5),
+    )
+    for step in steps:
+        (line,) = lines([(step,)])
+        (told,) = said(sentence(line, (0,)).text)  # type: ignore[misc]
+        assert isinstance(told, Phrase)
+        assert told.kind == rule(type(step))
+        if isinstance(step, st.JoinEdges):
+            assert told.arguments[:2] == (((name, name), (name, name)), ((name, name),))
+        else:
+            assert name in told.arguments
+
+
+@pytest.mark.parametrize("tension", ["4", "4.", "4..", "T4.5", "0"])
+def test_a_tension_s_dots_are_not_the_sentence_s(tension: str) -> None:
+    (line,) = lines([(st.UseYarnStep("wool", tension),), (st.SetRowCounter(0),)])
+    told = said(sentence(line, (0,)).text)
+    assert told[0].arguments == ("wool", tension)  # type: ignore[index, union-attr]

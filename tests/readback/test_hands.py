@@ -1,0 +1,135 @@
+"""The moves that words make, without a plan: figures worked out by hand from the conventions."""
+
+from __future__ import annotations
+
+import pytest
+
+from walewright.knit import operations as op
+from walewright.readback import read_back
+from walewright.readback.hands import Contradiction, Hands
+
+START = "Take the carriage to the right without knitting.\n[ ] Bring needles L 5 to R 5 to working position: 10 sts."
+
+LATCH = "st outwards, end needles left out, 9 rows deep, and latch it up on the other face."
+
+
+def moves(*lines: str) -> tuple[op.Operation, ...]:
+    """What one size does after the needles are set out, carriage at the right."""
+    body = "\n".join(f"[ ] {line}" for line in (START, *lines))
+    work, faults = read_back(f"Sizes M\n\nBack\n====\n\n{body}\n\nJoining\n=======\n", 0)
+    assert faults == ()
+    assert work is not None
+    return work.blocks[0].operations[2:]
+
+
+@pytest.mark.parametrize(
+    ("words", "made"),
+    [
+        ("Knit 3 rows.", (op.Pass("left"), op.Pass("right"), op.Pass("left"))),
+        ("Take the carriage to the right without knitting.", ()),
+        ("Take the carriage to the left without knitting.", (op.MoveCarriage("left"),)),
+        (
+            "Decrease 1 st at both ends.",
+            (op.Transfer(-5, -5, 1), op.OutOfWork(-5, -5), op.Transfer(4, 4, -1), op.OutOfWork(4, 4)),
+        ),
+        (
+            "Decrease 2 sts at the left end.",
+            (op.Transfer(-5, -5, 1), op.OutOfWork(-5, -5), op.Transfer(-4, -4, 1), op.OutOfWork(-4, -4)),
+        ),
+        ("Decrease 1 st at the right end, 3 sts in.", (op.Transfer(2, 4, -1), op.OutOfWork(4, 4))),
+        ("Decrease 2 sts at the left end, 2 sts in.", (op.Transfer(-5, -4, 2), op.OutOfWork(-5, -4))),
+        ("Increase 1 st at the right end, 2 sts in.", (op.IntoWork(5, 5), op.Transfer(3, 4, 1), op.FillFromBelow(3, 2))),
+        ("Increase 1 st at the left end, 1 st in.", (op.IntoWork(-6, -6), op.Transfer(-5, -5, -1), op.FillFromBelow(-5, -4))),
+        ("Increase 1 st at the carriage side.", (op.IntoWork(5, 5),)),
+        ("Knit 1 row, increase 1 st at the carriage side.", (op.Pass("left"), op.IntoWork(-6, -6))),
+        ("Cast off 2 sts at the carriage side.", (op.CastOff(3, 4, "right"),)),
+        ("Knit 1 row, cast off 2 sts at the carriage side.", (op.Pass("left"), op.CastOff(-5, -4, "left"))),
+        ("Cast on 2 sts by e-wrap at the carriage side.", (op.IntoWork(5, 6), op.CastOn("e-wrap", 5, 6))),
+        (
+            "At the left end hold 2 sts, at the left end hold 1 st, wrap the innermost needle held at the left.",
+            (op.Hold(-5, -4), op.Hold(-3, -3), op.Wrap(-3)),
+        ),
+        (
+            "At the right end hold 2 sts, knit 1 row: work this 2 times in all.",
+            (op.Hold(3, 4), op.Pass("left"), op.Hold(1, 2), op.Pass("right")),
+        ),
+        ("At the right end hold 3 sts. Return the needles held at the right to work.", (op.Hold(2, 4), op.Release(2, 4))),
+        (
+            "Cast on in waste yarn with the comb and knit 2 rows, then 1 row with ravel cord.",
+            (
+                *(op.UseYarn("waste", "waste"), op.CastOn("comb", -5, 4), op.Pass("left"), op.Pass("right")),
+                *(op.UseYarn("ravel", "ravel"), op.Pass("left")),
+            ),
+        ),
+        ("Cast on all needles in working position by latch-tool chain.", (op.CastOn("chain", -5, 4),)),
+        ("Set the row counter to 084. Knit to RC 86.", (op.SetCounter(84), op.Pass("left"), op.Pass("right"))),
+        ("10 sts, RC 0, COR.", (op.Check(10, 0, "right"),)),
+        ("Tie a marker thread at both ends for the armhole.", ()),
+        ("Take the centre 2 sts, L 1 to R 1, off on waste yarn (neck centre).", (op.OntoWaste(-1, 0, 8, "neck centre"),)),
+        # From L 2 and R 2 every third, and neither of the two end needles.
+        (
+            f"Beginning with L 2 and R 2, drop every 3rd {LATCH}",
+            (op.LatchUp(-2, 9), op.LatchUp(1, 9)),
+        ),
+        (
+            f"Beginning with L 2 and R 2, drop every 2nd {LATCH}",
+            (op.LatchUp(-4, 9), op.LatchUp(-2, 9), op.LatchUp(1, 9), op.LatchUp(3, 9)),
+        ),
+        (
+            "Pick up 4 sts along the right part of the front neck on needles R 1 to R 4.",
+            (op.PickUpEdge("front", "neck", "right", 0, 3),),
+        ),
+        ("The inner edges from RC 10 to RC 20 make the neck.", (op.NameEdge("neck", "inner", 10, 20),)),
+    ],
+)  # fmt: skip
+def test_moves(words: str, made: tuple[op.Operation, ...]) -> None:
+    assert moves(words) == made
+
+
+def test_a_half_with_held_needles_waits_and_comes_back() -> None:
+    made = moves(
+        "At the left end hold 1 st.",
+        "Take the centre 2 sts, L 1 to R 1, off on waste yarn (neck centre).",
+        "Put the left half, L 4 to L 2, into hold until its turn.",
+        "Decrease 1 st at the left end. Break off the yarn.",
+        "Knit 8 rows of waste yarn over the sts in work and take them off the bed (right).",
+        "Take the carriage to the left without knitting.",
+        "Return the waiting left half, L 4 to L 2, to work.",
+        "Wrap the innermost needle held at the left. Cast off the sts in work from the carriage side.",
+    )
+    assert made == (
+        op.Hold(-5, -5),
+        op.OntoWaste(-1, 0, 8, "neck centre"),
+        op.Hold(-4, -2),
+        op.Transfer(1, 1, 1),
+        op.OutOfWork(1, 1),
+        op.BreakYarn(),
+        op.OntoWaste(2, 4, 8, "right"),
+        op.MoveCarriage("left"),
+        op.Release(-4, -2),
+        op.Wrap(-5),
+        op.CastOff(-5, -2, "left"),
+    )
+
+
+def test_a_decrease_at_a_held_end_takes_the_outermost_of_the_held() -> None:
+    made = moves("At the right end hold 2 sts. Decrease 1 st at the right end. Return the needles held at the right to work.")
+    assert made == (op.Hold(3, 4), op.Transfer(4, 4, -1), op.OutOfWork(4, 4), op.Release(3, 3))
+
+
+@pytest.mark.parametrize(
+    ("do", "why"),
+    [
+        (lambda h: h.knit_rows(1), "where the carriage is"),
+        (lambda h: h.decrease(1, "left end"), "no needle is in work"),
+        (lambda h: h.needles_to_work(0, 9, 9), "10 needles, not 9"),
+        (lambda h: (h.needles_to_work(0, 2, 3), h.hold_at_end("left", 4)), "4 stitches are asked for and 3 are there"),
+        (lambda h: (h.needles_to_work(0, 2, 3), h.wrap_held("left")), "no needle is held at the left"),
+        (lambda h: (h.needles_to_work(0, 2, 3), h.return_part("left", 0, 2)), "needle R 1 is not waiting"),
+        (lambda h: (h.needles_to_work(0, 2, 3), h.increase_fashioned(2, "left end", 1)), "an increase adds 1 stitch, not 2"),
+        (lambda h: (h.set_row_counter(9), h.knit_to(8)), "the counter is at 9 already"),
+    ],
+)  # fmt: skip
+def test_what_cannot_be_obeyed(do: object, why: str) -> None:
+    with pytest.raises(Contradiction, match=why):
+        do(Hands())  # type: ignore[operator]

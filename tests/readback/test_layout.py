@@ -1,0 +1,78 @@
+"""The layout of the text: headings tell names, heads tell sizes, lines are put together again."""
+
+from __future__ import annotations
+
+import pytest
+
+from walewright.readback.layout import is_note, laid_out
+from walewright.write.sections import heading
+
+
+@pytest.mark.parametrize(
+    ("name", "copies", "printed"),
+    [
+        ("back", 1, "Back"),
+        ("back welt", 1, "Back welt"),
+        ("sleeve", 2, "Sleeve (knit 2)"),
+        ("Sleeve", 2, "“Sleeve” (knit 2)"),
+        ("ßleeve", 1, "“ßleeve”"),
+        ("_1", 1, "“_1”"),
+        ("äußeres", 12, "Äußeres (knit 12)"),
+        ("joining", 1, "Joining"),
+    ],
+)
+def test_names_are_told_by_their_heading(name: str, copies: int, printed: str) -> None:
+    assert heading(name, copies) == printed
+    (section,) = laid_out(f"Sizes M\n\n{printed}\n{'=' * len(printed)}\n").sections
+    assert (section.name, section.copies) == (name, copies)
+
+
+TEXT = """\
+Sizes XS (2X: 3-6m)
+
+Back
+====
+
+Knit
+----
+[ ] Knit 3
+    rows.
+
+-   Note: a note that
+
+2nd and 3rd sizes only
+
+[ ] [ ] One
+        two.
+-   Three.
+
+All sizes
+---------
+[ ] Four.
+
+Joining
+=======
+"""
+
+
+def test_lines() -> None:
+    page = laid_out(TEXT)
+    assert page.sizes == ("XS", "2X", "3-6m")
+    assert page.strange == ()
+    back, joining = page.sections
+    assert joining.lines == ()
+    told = [(line.words, line.only) for line in back.lines]
+    some = frozenset({1, 2})
+    assert told == [("Knit 3 rows.", None), ("Note: a note that", None), ("One two.", some), ("Three.", some), ("Four.", None)]
+    assert [is_note(line) for line in back.lines] == [False, True, False, False, False]
+    assert TEXT[back.lines[2].start : back.lines[2].end] == "[ ] [ ] One\n        two."
+
+
+@pytest.mark.parametrize(
+    "row", ["Knit 3 rows.", " [ ] Knit", "1st size", "--", "[x] Knit", "    indented after nothing", "Sizes M"]
+)
+def test_rows_that_are_nothing(row: str) -> None:
+    text = f"Sizes M\n\nBack\n====\n\n{row}\n"
+    page = laid_out(text)
+    (place,) = page.strange
+    assert text[slice(*place)] == row

@@ -1,0 +1,64 @@
+"""The whole text of a garment."""
+
+from __future__ import annotations
+
+import sys
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+from syrupy.assertion import SnapshotAssertion
+
+sys.path.insert(0, str(Path(__file__).parent))
+from garments import sweater, three_sizes
+
+from walewright.knit import steps as st
+from walewright.knit.steps import SizePlan
+from walewright.write import plain_text, write
+from walewright.write.plain import WIDTH
+
+
+def test_three_sizes(snapshot: SnapshotAssertion) -> None:
+    assert plain_text(write(three_sizes(copies=2))) == snapshot
+
+
+def test_one_size(snapshot: SnapshotAssertion) -> None:
+    """A single-size copy is the same text without brackets."""
+    text = plain_text(write((sweater("M", 102, 6, 6, 4),)))
+    assert text == snapshot
+    assert "(–" not in text
+
+
+def test_lines_fit_the_page_and_keep_numbers_whole() -> None:
+    text = plain_text(write(tuple(sweater(f"{n}X", 90 + 6 * n, 4 + n, 5, 3 + n % 2) for n in range(8))))
+    assert max(len(line) for line in text.split("\n")) <= WIDTH
+    # No bracket is open at the end of a line.
+    assert [line for line in text.split("\n") if line.count("(") != line.count(")")] == []
+
+
+def test_names_of_the_sizes_can_be_told_apart_from_those_of_the_plans() -> None:
+    assert write(three_sizes(), ("a", "b", "c")).sizes == ("a", "b", "c")
+    assert write(three_sizes()).sizes == ("XS", "S", "M")
+    for wrong in (("a", "b"), ()):
+        with pytest.raises(ValueError, match="3 plans"):
+            write(three_sizes(), wrong)
+    with pytest.raises(ValueError, match="0 plans"):
+        write(())
+
+
+def test_sections_are_in_the_order_of_the_blocks() -> None:
+    made = write(three_sizes(copies=2))
+    assert [(s.name, s.title, s.copies) for s in made.sections] == [("back", "Back (knit 2)", 2), ("back welt", "Back welt", 1)]
+    assert (made.joining.name, made.joining.title) == ("joining", "Joining")
+
+
+def test_a_block_of_some_sizes_only() -> None:
+    small, middle, large = three_sizes()
+    made = write((small, replace(middle, blocks=middle.blocks[:1]), large))
+    assert {p.only for p in made.sections[1].paragraphs} == {"1st and 3rd sizes only"}
+
+
+def test_only_abbreviations_that_occur_are_explained() -> None:
+    assert [a for a, _ in write(three_sizes()).abbreviations] == ["COR", "L", "R", "RC", "st(s)", "–"]
+    plan = SizePlan("M", (), (st.Say("RC and COR and 3 sts are the author's words"), st.JoinEdges("back side", "front side", 0)))
+    assert write((plan,)).abbreviations == ()
