@@ -95,7 +95,7 @@ BAD = (
     Bad("unknown machine", "machine bulky", "machine bulk", "unknown-name", "machine bulk", "machine bulk"),
     Bad("unknown table", "chest 84 92 cm", "chest from wimmen bust", "unknown-table", "chest from wimmen bust", "chest"),
     Bad("neck wider than the piece", "neck 20 cm wide, 2.5", "neck 60 cm wide, 2.5", "neck-too-wide", "neck 60 cm", "neck 60 cm"),
-    Bad("wider than the bed", "start half wide", "start 2 * half wide", "bed-too-narrow", "start 2 * half", "start 2 * half"),
+    Bad("wider than the bed", "start half wide", "start 2 * half wide", "wider-than-bed", "piece back", "piece back"),
     Bad(
         "join that does not meet",
         "underarm body - 20 cm, tip body - 2 cm, top body\n    start half wide on waste yarn, with welt\n"

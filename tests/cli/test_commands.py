@@ -24,11 +24,11 @@ def test_check_prints_a_table_for_every_piece_and_size(sound: Path, capsys: Said
     lines = told.out.splitlines()
     assert lines[0] == f"{sound}: Slack Water, 2 sizes proven"
     assert [line for line in lines if line in ("back", "front")] == ["back", "front"]
-    widths = next(line for line in lines if line.startswith("width at hem"))
+    widths = next(line for line in lines if line.startswith("width at start"))
     # 84 / 2 + 2 = 44 cm and 48 cm at 40 stitches to 30.8 cm are 57.1 and 62.3 stitches.
     assert [int(n) for n in re.findall(r"\d+", widths)] == [58, 62]
-    wanted = lines[lines.index(widths) + 1]
-    assert [float(n) for n in re.findall(r"\d+\.\d", wanted)] == [44.0, 48.0]
+    # Knitted, 58 and 62 stitches at 0.77 cm each.
+    assert re.findall(r"\d+\.\d/\d+\.\d", lines[lines.index(widths) + 1]) == ["44.0/44.7", "48.0/47.7"]
     assert not list(sound.parent.glob("out*"))
 
 
@@ -73,7 +73,7 @@ def test_sizes_may_be_listed_or_repeated(sound: Path, capsys: Said) -> None:
 def test_a_knitters_tension_and_measure_change_the_counts(sound: Path, capsys: Said) -> None:
     own = ["--size", "S", "--tension", "plain=16 st 22 rows", "--measure", "chest=100 cm"]
     assert main(["check", str(sound), *own]) == 0
-    widths = next(line for line in capsys.readouterr().out.splitlines() if line.startswith("width at hem"))
+    widths = next(line for line in capsys.readouterr().out.splitlines() if line.startswith("width at start"))
     # 100 / 2 + 2 = 52 cm at 16 stitches to 10 cm are 83.2 stitches.
     assert re.findall(r"\d+", widths) == ["84"] or re.findall(r"\d+", widths) == ["82"]
 

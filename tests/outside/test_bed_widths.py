@@ -65,4 +65,4 @@ def test_a_piece_wider_than_the_bed_is_refused(row: dict[str, str]) -> None:
     wide = int(row["needles"]) + 4
     outcome = pipeline.compile(SOURCE.format(machine=row["profile"], stitches=wide), "wide.wale", shipped(), Changes())
     assert not outcome.proven
-    assert [d.code for d in outcome.diagnostics] == ["bed-too-narrow"]
+    assert [d.code for d in outcome.diagnostics] == ["wider-than-bed"]

@@ -41,7 +41,7 @@ def summary(outcome: Outcome) -> str:
     sizes = outcome.proof.sizes
     tables = [_piece_table(outcome, index) for index in range(len(sizes[0].pieces))] if sizes else []
     head = f"{outcome.file}: {outcome.design.title}, {len(sizes)} {'size' if len(sizes) == 1 else 'sizes'} proven"
-    return "\n".join((head, *(_plain(table) for table in tables)))
+    return "\n\n".join((head, *(_plain(table) for table in tables)))
 
 
 def _piece_table(outcome: Outcome, index: int) -> Table:
@@ -59,12 +59,9 @@ def _piece_table(outcome: Outcome, index: int) -> Table:
         table.add_column(size.size, justify="right")
     for at, measure in enumerate(pieces[0].measures):
         counted = [counts.get((piece.name, measure.what)) for counts, piece in zip(solved, pieces, strict=True)]
-        if all(count is not None for count in counted):
-            table.add_row(measure.what, measure.unit, *(str(count) for count in counted))
-        table.add_row(
-            "" if counted[0] is not None else measure.what, "cm wanted", *(f"{p.measures[at].wanted_cm:.1f}" for p in pieces)
-        )
-        table.add_row("", "cm knitted", *(f"{p.measures[at].knitted_cm:.1f}" for p in pieces))
+        table.add_row(measure.what, measure.unit, *("" if count is None else str(count) for count in counted))
+        both = (piece.measures[at] for piece in pieces)
+        table.add_row("", "cm wanted/knitted", *(f"{m.wanted_cm:.1f}/{m.knitted_cm:.1f}" for m in both))
     table.add_row("rows", "", *(str(p.rows) for p in pieces))
     table.add_row("needles", "", *(f"{p.first_needle}-{p.last_needle}".replace(" ", "") for p in pieces))
     return table

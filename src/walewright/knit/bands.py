@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from walewright.design.model import Band, Design, Edging, Piece
 from walewright.knit import steps as st
 from walewright.knit.operations import Side, other
@@ -26,6 +28,7 @@ def band_block(design: Design, band: Band, sized: SizedBand) -> StepBlock:
     edging = design.edging(band.edging)
     first = -(sized.stitches // 2)
     hang: list[Step] = [
+        *_shoulders_first(band),
         st.CarriageAt("right", origin=band.origin.path),
         st.NeedlesToWork(first, first + sized.stitches - 1, sized.stitches, origin=band.origin.path),
     ]
@@ -38,6 +41,20 @@ def band_block(design: Design, band: Band, sized: SizedBand) -> StepBlock:
             )
             at = last + 1
     return _hung(design, edging, band.name, 1, tuple(hang), sized.stitches, sized.rows)
+
+
+def _shoulders_first(band: Band) -> list[Step]:
+    """Necks of two pieces make one row of loops only when the shoulder between them is joined. Wrong sides facing, as they
+    hung on the bed, the right half of the one lies beside the left half of the next."""
+    necks = [edge.piece for edge in band.along if edge.edge == "neck"]
+    return [
+        st.Say(
+            f"First join the right shoulder of the {one} to the left shoulder of the {next_one}, as they hung on the bed; "
+            "the other shoulder stays open until the band is knitted.",
+            origin=band.origin.path,
+        )
+        for one, next_one in pairwise(necks)
+    ]
 
 
 def _hung(design: Design, edging: Edging, name: str, copies: int, hang: tuple[Step, ...], stitches: int, rows: int) -> StepBlock:

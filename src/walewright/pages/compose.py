@@ -70,7 +70,9 @@ def _cover_facts(design: Design, difficulty: str) -> tuple[Fact, ...]:
     facts = [Fact("Sizes" if len(design.sizes) > 1 else "Size", " · ".join(design.sizes))]
     yarns = ", ".join(y.label for y in design.yarns)
     facts.append(Fact("Yarn", sentence(yarns)))
-    facts.append(Fact("Machine", f"{sentence(design.machine.label)}, {design.machine.needles} needles"))
+    bed = design.machine
+    # A profile's label may go on, after a comma, with what the materials page says in full.
+    facts.append(Fact("Machine", f"{sentence(bed.label.partition(',')[0])}, {bed.needles} needles"))
     if difficulty:
         facts.append(Fact("Difficulty", difficulty))
     return tuple(facts)

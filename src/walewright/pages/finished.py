@@ -27,7 +27,7 @@ def size_notes(design: Design) -> tuple[str, ...]:
     for m in design.measurements:
         if m.source:
             sources.setdefault(m.source, []).append(m.name.replace("_", " "))
-    return tuple(f"{sentence(listed(names))}: {source}." for source, names in sources.items())
+    return tuple(f"{sentence(listed(names))}: {source.removeprefix('Source: ').rstrip('.')}." for source, names in sources.items())
 
 
 def _cells(values: tuple[float, ...], units: str) -> tuple[Cell, ...]:

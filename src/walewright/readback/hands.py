@@ -194,8 +194,10 @@ class Hands:
     def mark_edges(self, what: str) -> None:
         """A thread at both ends: the knitting stays as it is."""
 
-    def now(self, stitches: int, row: int, side: Side) -> None:
-        self.made.append(op.Check(stitches, row, side))
+    def now(self, stitches: int, *told: int) -> None:
+        """`told` is the counter, unless its value has just been named, and 1 for the carriage on the right, 0 for the left."""
+        *row, right = told
+        self.made.append(op.Check(stitches, row[0] if row else self._row, "right" if right else "left"))
 
     # ------------------------------------------------------------- parting
 

@@ -130,15 +130,15 @@ def _phrases(told: tuple[Said, ...], size: int) -> Iterator[Phrase]:
     """The phrases that the size works, repeats written out."""
     for one in told:
         if isinstance(one, Loop):
-            body = tuple(_phrases(one.body, size))
+            # The body's numbers mean nothing to a size that skips the repeat.
             for _ in range(one.times.of(size) or 0):
-                yield from body
+                yield from _phrases(one.body, size)
         elif not _skipped(one, size):
             yield one
 
 
 def _skipped(phrase: Phrase, size: int) -> bool:
-    dashes = {a.of(size) is None for a in phrase.arguments if isinstance(a, Graded)}
+    dashes = {a.of(size) is None for a in phrase.arguments if isinstance(a, Graded) and len(a.readings) > 1}
     if len(dashes) > 1:
         raise Contradiction("one number has a dash for this size and another has none")
     return True in dashes

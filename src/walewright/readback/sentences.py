@@ -19,7 +19,7 @@ SKIPPED = "–"
 
 @dataclass(frozen=True, slots=True)
 class Graded:
-    """A number's readings: one for all sizes, or one a size; None is a dash. Needles are slots."""
+    """A number's readings: one for all sizes, or one a size; None is a dash. Needles are slots, carriage sides 0 left, 1 right."""
 
     readings: tuple[int | None, ...]
 
@@ -155,7 +155,7 @@ class _Phrases(Transformer[Token, Any]):
     def WAY(self, token: Token) -> str:
         return {"e-wrap": "e-wrap", "latch-tool chain": "chain"}[str(token)]
 
-    def CARRIAGE(self, token: Token) -> str:
-        return {"COR": "right", "COL": "left"}[str(token)]
+    def CARRIAGE(self, token: Token) -> Graded:
+        return _graded(token, lambda word: word == "COR")
 
     SIDE = WHERE = NAME = TENSION = QUOTED = _word

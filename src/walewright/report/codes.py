@@ -102,9 +102,21 @@ DESIGN = _errors(
 """What can be wrong with what lines mean; told by `design`."""
 
 MAKING = _errors(
+    band_up_both_sides="A band is to run along an edge that runs up both sides of its piece.",
     bed_refuses="The simulated bed cannot make a move of the plan.",
+    counts_conflict="No stitches and rows suit all that is said of them.",
+    join_does_not_meet="Edges that are joined differ by more than their easing.",
     knitted_otherwise="A piece was knitted otherwise than it was counted.",
+    no_proven_best="No best counts were found within the solver's limit.",
+    shaped_while_held="An edge moves while its stitches are held.",
+    shaping_does_not_fit="An edge moves by more stitches than there are rows to move in.",
+    wider_than_bed="A piece or band takes more needles than the bed has.",
+    words_contradict="The printed words contradict themselves.",
     words_knit_otherwise="The printed words knit another fabric than the plan.",
+    words_no_sizes="A printed text does not begin with its sizes.",
+    words_no_such_size="A printed text has no size of that number.",
+    words_size_count="A printed line has more or fewer readings than the text has sizes.",
+    words_unreadable="A printed line is no sentence of the printed language.",
 )
 """What stands between a garment and its proof; told by `solve`, `readback` and `proof`."""
 

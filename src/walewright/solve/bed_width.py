@@ -27,7 +27,8 @@ def too_wide(design: Design) -> Iterator[Diagnostic]:
             continue
         cm, where, span = max((stations[i] for i in over), key=lambda s: s[0])
         notes = tuple(
-            f"{design.sizes[i]}: {length(stations[i][0])} {stations[i][1]} take {_even(stations[i][0] * per_cm)} needles" for i in over
+            f"{design.sizes[i]}: {length(stations[i][0])} {stations[i][1]} take {_even(stations[i][0] * per_cm)} needles"
+            for i in over
         )
         yield Diagnostic(
             "wider-than-bed",

@@ -9,15 +9,13 @@ from walewright.report.model import Diagnostic, Label
 from walewright.solve.bands import even
 from walewright.solve.model import SizedOpening, SizedPiece, SizedRun, SizedWedge
 from walewright.solve.pieces import PieceTerms
-from walewright.solve.programme import amount
+from walewright.solve.programme import Values, amount
 from walewright.solve.rules import below
 from walewright.solve.shaping import Gap, Span, edge_runs, openings
 from walewright.solve.wedges import groups
 
 
-def sized_pieces(
-    design: Design, piece: Piece, terms: Sequence[PieceTerms], values: Mapping[int, int]
-) -> tuple[SizedPiece, ...] | Diagnostic:
+def sized_pieces(design: Design, piece: Piece, terms: Sequence[PieceTerms], values: Values) -> tuple[SizedPiece, ...] | Diagnostic:
     """A piece in every size, or the message that some edge's moves cannot be placed."""
     rows = [{level: 2 * amount(t, values) for level, t in of.rows.items()} for of in terms]
     tops = [r[piece.levels[-1].name] for r in rows]
@@ -62,9 +60,7 @@ def sized_pieces(
     )
 
 
-def _span(
-    piece: Piece, side: str, number: int, terms: PieceTerms, rows: Mapping[str, int], values: Mapping[int, int], parting: int
-) -> Span:
+def _span(piece: Piece, side: str, number: int, terms: PieceTerms, rows: Mapping[str, int], values: Values, parting: int) -> Span:
     run = (piece.left if side == "left" else piece.right)[number]
     edge = terms.edge(side)
     change = amount(edge.after[number], values) - amount(edge.before(number), values)

@@ -115,7 +115,8 @@ def _run(matrix: _Matrix) -> Answer:
     if not matrix.cost:
         held = all(low <= 0 <= high for _, _, low, high in matrix.rows)
         return Answer("optimal" if held else "infeasible", {} if held else None, 0.0, 0.0)
-    model: Any = highspy.HighsLp()
+    library: Any = highspy
+    model = library.HighsLp()
     model.num_col_ = len(matrix.cost)
     model.num_row_ = len(matrix.rows)
     model.col_cost_ = matrix.cost
@@ -128,13 +129,13 @@ def _run(matrix: _Matrix) -> Answer:
         index += columns
         value += coefficients
         starts.append(len(index))
-    model.a_matrix_.format_ = highspy.MatrixFormat.kRowwise
+    model.a_matrix_.format_ = library.MatrixFormat.kRowwise
     model.a_matrix_.start_ = starts
     model.a_matrix_.index_ = index
     model.a_matrix_.value_ = value
-    kinds = highspy.HighsVarType
+    kinds = library.HighsVarType
     model.integrality_ = [kinds.kInteger if whole else kinds.kContinuous for whole in matrix.whole]
-    highs: Any = highspy.Highs()
+    highs: Any = _quiet()
     for option, setting in (
         ("output_flag", False),
         ("threads", 1),
@@ -147,13 +148,26 @@ def _run(matrix: _Matrix) -> Answer:
     highs.passModel(model)
     highs.run()
     status = highs.getModelStatus()
-    if status == highspy.HighsModelStatus.kInfeasible:
+    if status in (library.HighsModelStatus.kInfeasible, library.HighsModelStatus.kUnboundedOrInfeasible):
         return Answer("infeasible", None, 0.0, 0.0)
     info = highs.getInfo()
     found = highs.getSolution().col_value
-    optimal = status == highspy.HighsModelStatus.kOptimal
+    optimal = status == library.HighsModelStatus.kOptimal
     if not optimal and info.primal_solution_status != 2:
         return Answer("stopped", None, 0.0, 0.0)
     values = {number: round(found[column]) for number, column in matrix.columns.items()}
     bound = info.mip_dual_bound if any(matrix.whole) else info.objective_function_value
     return Answer("optimal" if optimal else "stopped", values, info.objective_function_value, bound)
+
+
+def _quiet() -> Any:
+    """A solver that does not announce itself on standard output, which belongs to the commands."""
+    import highspy
+
+    class Quiet(highspy.Highs):
+        def enableCallbacks(self) -> None:
+            # The library greets when its callbacks are set up, before its maker can set an option from outside.
+            self.setOptionValue("output_flag", False)
+            super().enableCallbacks()  # type: ignore[no-untyped-call]
+
+    return Quiet()  # type: ignore[no-untyped-call]

@@ -69,7 +69,9 @@ def join_rules(draft: Draft, design: Design, garment: Garment) -> None:
                 lines.append((size, Linear(total((one.length, 1), (other.length, -1)), apart - off, apart + off)))
         text = f"{spoken(join.one)} and {spoken(join.other)}"
         says = tuple(
-            f"{text} are joined row for row" if not easing_mm(join, i) else f"{text} are joined with {easing_mm(join, i) / 10:g} cm eased in"
+            f"{text} are joined row for row"
+            if not easing_mm(join, i)
+            else f"{text} are joined with {easing_mm(join, i) / 10:g} cm eased in"
             for i in range(len(design.sizes))
         )
         fails = tuple(s.replace("are joined", "cannot be joined") for s in says)

@@ -115,9 +115,7 @@ def _edge(draft: Draft, design: Design, piece: Piece, side: str, beside: tuple[E
         says = (f"the {piece.name} starts {{cm}} wide", f"the {piece.name} cannot start {{cm}} wide")
         want(
             draft,
-            Quantity(
-                what, (piece.name,), piece.origin, start, 2, wide, piece.start_width, "st", (2.0,) * count, says[0], says[1]
-            ),
+            Quantity(what, (piece.name,), piece.origin, start, 2, wide, piece.start_width, "st", (2.0,) * count, says[0], says[1]),
         )
     else:
         start = tuple(e.start for e in beside)
@@ -186,7 +184,9 @@ def _opening(draft: Draft, design: Design, piece: Piece, opening: Opening) -> tu
     fabric = design.fabric(piece.fabric)
     what = f"the {opening.name} of the {piece.name}"
 
-    def quantity(name: str, cm: tuple[float, ...], per_cm: float, unit: str, adjective: str, share: float = 1.0) -> tuple[Terms, ...]:
+    def quantity(
+        name: str, cm: tuple[float, ...], per_cm: float, unit: str, adjective: str, share: float = 1.0
+    ) -> tuple[Terms, ...]:
         terms = _new(draft, design, piece, f"{opening.name} {name}")
         want(
             draft,

@@ -5,7 +5,7 @@ Everything a rule says is in integers, so that a solution can be checked again w
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from enum import IntEnum
 
@@ -13,6 +13,10 @@ from walewright.design.model import Origin
 
 Terms = tuple[tuple[int, int], ...]
 """(variable number, coefficient) of a linear expression."""
+
+
+Values = Sequence[int] | Mapping[int, int]
+"""The number of each variable, by variable number."""
 
 
 class Kind(IntEnum):
@@ -42,7 +46,7 @@ class Linear:
     low: int | None
     high: int | None
 
-    def holds(self, values: Sequence[int]) -> bool:
+    def holds(self, values: Values) -> bool:
         """Whether these values of the variables keep within the bounds."""
         total = amount(self.terms, values)
         return (self.low is None or total >= self.low) and (self.high is None or total <= self.high)
@@ -91,7 +95,7 @@ class Programme:
     wishes: tuple[Wish, ...]
     nudges: tuple[tuple[int, float], ...] = ()
 
-    def broken(self, values: Sequence[int]) -> Iterator[Rule]:
+    def broken(self, values: Values) -> Iterator[Rule]:
         """The rules that these values do not keep."""
         for rule in self.rules:
             if any(not line.holds(values) for _, line in rule.constraints):
@@ -117,7 +121,7 @@ class Draft:
         return Programme(tuple(self.variables), tuple(self.rules), tuple(self.wishes), tuple(self.nudges))
 
 
-def amount(terms: Terms, values: Sequence[int]) -> int:
+def amount(terms: Terms, values: Values) -> int:
     """Value of a linear expression."""
     return sum(coefficient * values[variable] for variable, coefficient in terms)
 

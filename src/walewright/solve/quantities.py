@@ -61,9 +61,7 @@ def want(draft: Draft, quantity: Quantity) -> None:
             continue
         low, high = ceil((wanted - off) / factor - EXACT), floor((wanted + off) / factor + EXACT)
         lines.append((size, Linear(terms, max(low, 0), high)))
-        draft.wishes.append(
-            Wish(total((terms, factor)), wanted, OFF_COST * quantity.share, BEYOND_COST * quantity.share, free=1.0)
-        )
+        draft.wishes.append(Wish(total((terms, factor)), wanted, OFF_COST * quantity.share, BEYOND_COST * quantity.share, free=1.0))
         draft.nudges += [(v, c * factor * _plainer(wanted, factor)) for v, c in terms]
     shown = [length(cm) for cm in quantity.cm]
     says = tuple(quantity.says.format(cm=cm) for cm in shown)

@@ -8,9 +8,9 @@ from dataclasses import dataclass
 from walewright.design.model import EdgeRun, Opening, Piece, Way
 from walewright.solve.curves import Curve, quarter_ellipse, straight, targets
 from walewright.solve.model import Phrase, SizedOpening, SizedRun
+from walewright.solve.schedule import Taper
 from walewright.solve.stairs import Flight, flight_schedules
 from walewright.solve.structure import phrase_schedules
-from walewright.solve.schedule import Taper
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,10 +45,7 @@ def edge_runs(piece: Piece, side: str, number: int, spans: Sequence[Span]) -> tu
     run = (piece.left if side == "left" else piece.right)[number]
     at_carriage = _pair_slots if piece.symmetric else _left_slots if side == "left" else _right_slots
     begin = [_cast_off_gap(piece, side, span) for span in spans]
-    if run.path == "curve":
-        rest = _curved(spans, begin, at_carriage)
-    else:
-        rest = _even(run, spans, begin, at_carriage)
+    rest = (_curved if run.path == "curve" else _even)(run, spans, begin, at_carriage)
     if rest is None:
         return None
     first: list[tuple[Phrase, ...]] = [() for _ in spans]
@@ -63,7 +60,7 @@ def edge_runs(piece: Piece, side: str, number: int, spans: Sequence[Span]) -> tu
 
 
 Slots = Callable[[Span, int], tuple[int, ...]]
-"""Counter values, from the run's beginning, at which hands can work at the edge; the second argument is the first of them allowed."""
+"""Counter values, from the run's beginning, at which hands can work at the edge, not before the second argument."""
 
 
 def _cast_off_gap(piece: Piece, side: str, span: Span) -> int:
@@ -74,8 +71,11 @@ def _cast_off_gap(piece: Piece, side: str, span: Span) -> int:
 def _pair_slots(span: Span, first: int) -> tuple[int, ...]:
     """For both edges, one after the other: even rows, so that either end comes to the carriage, with a row knitted after
     the second. Not at the parting itself, where one end would belong to the whole width and the other to a half."""
-    begin = max(2, first + first % 2)
-    return tuple(t for t in range(begin, span.rows - 1, 2) if span.from_row + t != span.parting)
+    return tuple(t for t in _even_slots(span, first) if span.from_row + t != span.parting)
+
+
+def _even_slots(span: Span, first: int) -> tuple[int, ...]:
+    return tuple(range(max(2, first + first % 2), span.rows - 1, 2))
 
 
 def _right_slots(span: Span, first: int) -> tuple[int, ...]:
@@ -114,16 +114,18 @@ def _even(run: EdgeRun, spans: Sequence[Span], begin: Sequence[int], at_carriage
     return phrase_schedules(tapers, by)
 
 
-def _curved(spans: Sequence[Span], begin: Sequence[int], at_carriage: Slots) -> tuple[tuple[Phrase, ...], ...] | None:
-    flights = [
-        _flight(quarter_ellipse, span.rest, span.rows, _stairs(at_carriage(span, _after(span, gap, at_carriage is _pair_slots))))
-        for span, gap in zip(spans, begin, strict=True)
-    ]
+def _curved(run: EdgeRun, spans: Sequence[Span], begin: Sequence[int], at_carriage: Slots) -> tuple[tuple[Phrase, ...], ...] | None:
+    flights: list[Flight] = []
+    both = at_carriage is _pair_slots
+    for span, gap in zip(spans, begin, strict=True):
+        first = _after(span, gap, both)
+        slots = several = at_carriage(span, first)
+        if both and (span.sign < 0 or run.way.kind == "fashioned"):
+            # One stitch goes at both ends at once, at the parting too.
+            slots = _even_slots(span, first)
+        line = targets(quarter_ellipse(span.rest, span.rows), span.rows)
+        flights.append(Flight(span.rest, span.rows, line, _stairs(slots), frozenset(slots) - frozenset(several)))
     return flight_schedules(flights, [span.sign for span in spans])
-
-
-def _flight(curve: Callable[[int, int], Curve], stitches: int, rows: int, slots: tuple[int, ...]) -> Flight:
-    return Flight(stitches, rows, targets(curve(stitches, rows), rows), slots)
 
 
 def _stairs(slots: tuple[int, ...]) -> tuple[int, ...]:
@@ -155,14 +157,11 @@ def openings(opening: Opening, gaps: Sequence[Gap]) -> tuple[SizedOpening, ...] 
     the neck is possible after one row and then after every second."""
     phrases: tuple[tuple[Phrase, ...], ...] | None
     if opening.shape == "v":
-        tapers = [
-            Taper(g.half - g.half_flat, g.top - g.row, _v_line(g), tuple(range(1, g.top - g.row)))
-            for g in gaps
-        ]
+        tapers = [Taper(g.half - g.half_flat, g.top - g.row, _line(straight, g), tuple(range(1, g.top - g.row))) for g in gaps]
         phrases = phrase_schedules(tapers, [-1] * len(gaps))
     else:
         flights = [
-            _flight(quarter_ellipse, g.half - g.half_flat, g.top - g.row, tuple(range(1, g.top - g.row, 2))) for g in gaps
+            Flight(g.half - g.half_flat, g.top - g.row, _line(quarter_ellipse, g), tuple(range(1, g.top - g.row, 2))) for g in gaps
         ]
         phrases = flight_schedules(flights, [-1] * len(gaps))
     if phrases is None:
@@ -170,9 +169,9 @@ def openings(opening: Opening, gaps: Sequence[Gap]) -> tuple[SizedOpening, ...] 
     return tuple(_opening(opening, g, p, opening.way) for g, p in zip(gaps, phrases, strict=True))
 
 
-def _v_line(gap: Gap) -> tuple[float, ...]:
+def _line(curve: Callable[[int, int], Curve], gap: Gap) -> tuple[float, ...]:
     rows = gap.top - gap.row
-    return targets(straight(gap.half - gap.half_flat, rows), rows)
+    return targets(curve(gap.half - gap.half_flat, rows), rows)
 
 
 def _opening(opening: Opening, gap: Gap, phrases: tuple[Phrase, ...], way: Way) -> SizedOpening:

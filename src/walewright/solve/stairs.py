@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from walewright.solve.model import Phrase
 from walewright.solve.schedule import ALLOWED_BEYOND, CLOSE
@@ -15,18 +16,21 @@ from walewright.solve.schedule import ALLOWED_BEYOND, CLOSE
 
 @dataclass(frozen=True, slots=True)
 class Flight:
-    """`stitches` moved over `rows` rows along `line` (`line[i - 1]` is wanted at row i), at `slots` (rising, 2 rows apart)."""
+    """`stitches` moved over `rows` rows along `line` (`line[i - 1]` is wanted at row i), at `slots` (rising, 2 rows apart).
+
+    At `single` slots one stitch can go, but not several."""
 
     stitches: int
     rows: int
     line: tuple[float, ...]
     slots: tuple[int, ...]
+    single: frozenset[int] = frozenset()
 
     def stairs(self) -> tuple[tuple[float, float], ...]:
         """(least, most) wanted on each stair: the rows before the first slot, then those from each slot to the next."""
         ends = (0, *self.slots, self.rows)
         found: list[tuple[float, float]] = []
-        for begin, end in zip(ends, ends[1:], strict=False):
+        for begin, end in pairwise(ends):
             rows = self.line[begin:end] or (self.line[begin - 1],)
             found.append((rows[0], rows[-1]))
         return tuple(found)
@@ -76,7 +80,7 @@ def flight_schedules(flights: Sequence[Flight], signs: Sequence[int]) -> tuple[t
 
     No stair is more than half a stitch worse than it must be; where no common form can do that, than the worst one must be.
     """
-    if any(f.stitches and not f.slots for f in flights):
+    if any(f.stitches and not set(f.slots) - f.single for f in flights):
         return None
     if not any(f.stitches for f in flights):
         return tuple(() for _ in flights)
@@ -162,6 +166,8 @@ class _Search:
             # The first gap begins with the run, which may be a row off the rhythm of the slots.
             if standing is None or (times and slots[slot + gap] - slots[slot] != rows):
                 return
+            if stitches > 1 and slots[slot + gap] in self.flight.single:
+                return
             cost += standing
             slot, moved, times = slot + gap, moved + stitches, times + 1
             key = (slot, moved, stitches, gap)
@@ -174,8 +180,11 @@ def _one_by_one(flight: Flight, sign: int) -> tuple[Phrase, ...]:
     """Each stair at its own best height: always possible, if not plain."""
     made: list[Phrase] = []
     moved = last = 0
+    last_slot = max(n for n, slot in enumerate(flight.slots) if slot not in flight.single)
     for number, (slot, (low, high)) in enumerate(zip(flight.slots, flight.stairs()[1:], strict=True)):
-        height = flight.stitches if number == len(flight.slots) - 1 else min(flight.stitches, round((low + high) / 2))
+        height = flight.stitches if number == last_slot else min(flight.stitches, round((low + high) / 2))
+        if slot in flight.single:
+            height = min(height, moved + 1)
         if height > moved:
             made.append(Phrase((slot - last,), (sign * (height - moved),), 1))
             moved, last = height, slot

@@ -112,7 +112,7 @@ class _Reader:
     def _take_as(self, kind: str, line: Line, inside: bool) -> None:
         """Reads the line as one of that kind; a line that was told of before is not told of again."""
         span = line.span(self.file)
-        told_before = not line.readable or any(d.code == "wrong-indent" and _on(d, line) for d in self.told[-1:])
+        told_before = any(d.code == "wrong-indent" and _on(d, line) for d in self.told[-1:])
         statement: syntax.Statement | Diagnostic | None = None
         if line.readable:
             statement = beyond_limits(line.content, span)

@@ -57,7 +57,7 @@ def _above(lines: list[str], comments: Iterable[syntax.Comment], apart: bool) ->
     """Adds comments, and the blank line before a statement that stands apart: before its own comments, after those that
     end the block above."""
     for comment in comments:
-        if apart:
+        if apart and not comment.indent:
             lines.append("")
             apart = False
         lines.append(INDENT * min(comment.indent, 1) + _comment(comment.text))

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable, Hashable, Sequence
 from typing import TypeVar
 
-from walewright.knit.steps import Decrease, Repeat, Step, numbers, shape
+from walewright.knit.steps import Decrease, Now, Repeat, Step, numbers, shape
 
 T = TypeVar("T")
 
@@ -20,8 +20,8 @@ Column = tuple[T | None, ...]
 
 def likeness(step: Step) -> Hashable:
     """What must agree for steps of several sizes to be one sentence: their shape, and whether a decrease is fashioned,
-    because the two ways have different words."""
-    return shape(step), _ways(step)
+    because the two ways have different words. What must be true can be said of carriages at both sides at once."""
+    return "Now" if isinstance(step, Now) else (shape(step), _ways(step))
 
 
 def _ways(step: Step) -> Hashable:
@@ -33,8 +33,8 @@ def _ways(step: Step) -> Hashable:
 
 
 def closeness(one: Step, other: Step) -> int:
-    """How many numbers two steps of one likeness share."""
-    return sum(a == b for a, b in zip(numbers(one), numbers(other), strict=True))
+    """How many numbers two steps of one likeness share. What must be true has no say: it goes with the step before it."""
+    return 0 if isinstance(one, Now) else sum(a == b for a, b in zip(numbers(one), numbers(other), strict=True))
 
 
 def align(
@@ -81,11 +81,13 @@ def _matches(
     pairs: list[tuple[int, int]] = []
     i = j = 0
     while i < len(one) and j < len(other):
-        if best[i][j] == best[i + 1][j]:
-            i += 1
-        elif best[i][j] == best[i][j + 1]:
-            j += 1
-        else:
+        lined, shared = best[i + 1][j + 1]
+        # Of equally good alignments, the one that lines up earlier.
+        if one[i] == other[j] and best[i][j] == (lined + 1, shared + close(heads[i], items[j])):
             pairs.append((i, j))
             i, j = i + 1, j + 1
+        elif best[i][j] == best[i + 1][j]:
+            i += 1
+        else:
+            j += 1
     return pairs

@@ -14,7 +14,7 @@ from walewright.knit.steps import Step
 from walewright.write.align import Column
 from walewright.write.grading import SKIPPED
 from walewright.write.model import Run, Sentence
-from walewright.write.words import Phrase, Said, has_number, phrase, plain, repeated
+from walewright.write.words import Phrase, Said, check, has_number, phrase, plain, repeated
 
 Sizes = tuple[int, ...]
 
@@ -91,15 +91,16 @@ def _same_line(line: Line, column: Column[Step]) -> bool:
 
 
 def grouped(printed: Sequence[Line], sizes: int) -> list[tuple[Sizes, list[Line]]]:
-    """Runs of lines under one head: (sizes named in the head, lines). A single line that some sizes skip stays among the
-    others where each of its phrases has a number to be a dash; else it goes under a head of its own."""
+    """Runs of lines under one head: (sizes named in the head, lines). A single line that less than half of the sizes skip
+    stays among the others where each of its phrases has a number to be a dash; else it goes under a head of its own."""
     everybody = tuple(range(sizes))
     groups: list[tuple[Sizes, list[Line]]] = []
     for i, line in enumerate(printed):
         head = everybody
         if line.sizes != everybody:
             beside = {n.sizes for n in (*printed[max(0, i - 1) : i], *printed[i + 1 : i + 2])}
-            if line.sizes in beside or not all(any(has_number(s) for s in c if s) for c in line.columns):
+            dashes = 2 * len(line.sizes) > sizes and all(any(has_number(s) for s in c if s) for c in line.columns)
+            if line.sizes in beside or not dashes:
                 head = line.sizes
         if groups and groups[-1][0] == head:
             groups[-1][1].append(line)
@@ -111,8 +112,8 @@ def grouped(printed: Sequence[Line], sizes: int) -> list[tuple[Sizes, list[Line]
 def sentence(line: Line, group: Sizes) -> Sentence:
     """The line in words, for the sizes `group`."""
     runs: list[Run] = []
-    for columns in line.sentences:
-        runs += ([Run(" ")] if runs else []) + list(_spoken(columns, group))
+    for before, columns in zip((None, *line.sentences), line.sentences, strict=False):
+        runs += ([Run(" ")] if runs else []) + list(_spoken(columns, group, before[-1] if before else None))
     last = line.columns[-1]
     row, side = _reached(last, group)
     return Sentence(
@@ -125,24 +126,37 @@ def sentence(line: Line, group: Sizes) -> Sentence:
     )
 
 
-def _spoken(columns: tuple[Column[Step], ...], group: Sizes) -> Phrase:
+def _spoken(columns: tuple[Column[Step], ...], group: Sizes, before: Column[Step] | None) -> Phrase:
     step = _step(columns[0])
     if isinstance(step, st.Say):
         return (Run(f"Note: {plain(step.text)}"),)
     runs: list[Run] = []
     for column in columns:
         said = Said(column, group)
-        words = repeated(said) if isinstance(step, st.Repeat) else phrase(said)
+        if isinstance(step, st.Repeat):
+            words = repeated(said)
+        else:
+            words = check(said) if before is not None and _counter_said(before, column) else phrase(said)
         runs += (*([Run(", ")] if runs else []), *words)
     first = runs[0]
     return (Run(first.text[:1].upper() + first.text[1:], first.kind), *runs[1:], Run("."))
+
+
+def _counter_said(before: Column[Step], column: Column[Step]) -> bool:
+    """Whether `column` states the very counter values that the step before it has named."""
+    for step, now in zip(before, column, strict=True):
+        named = step.row if isinstance(step, st.KnitTo) else step.rows if isinstance(step, st.SetRowCounter) else None
+        if now is not None and not (isinstance(now, st.Now) and now.row == named):
+            return False
+    return True
 
 
 def _reached(column: Column[Step], group: Sizes) -> tuple[str, str]:
     step = _step(column)
     if not isinstance(step, st.Now):
         return "", ""
-    return Said(column, group).graded("row").text(), step.side
+    sides = {s.side for s in column if isinstance(s, st.Now)}
+    return Said(column, group).graded("row").text(), sides.pop() if len(sides) == 1 else ""
 
 
 def _joined(runs: Iterable[Run]) -> tuple[Run, ...]:

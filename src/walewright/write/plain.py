@@ -16,8 +16,8 @@ from walewright.write.sections import heading
 
 WIDTH = 92
 _MOST_BOXES = 4
-_GRADED = re.compile(r"(?:RC )?(?:\d+|–)(?: \([^()]*\))?")
-_COUNTED = re.compile(r"(?<=[\d)]) (?=(?:sts?|rows?|times?|loops?|mm)\b)")
+_GRADED = re.compile(r"(?:RC )?(?:\d+|CO[LR]|–)(?: \([^()]*\))?")
+_COUNTED = re.compile(r"(?<=[\d)]) (?=(?:sts?|rows?|times?|loops?|mm)\b)|(?<=RC) ")
 _KEPT = "\N{NO-BREAK SPACE}"
 
 

@@ -44,16 +44,31 @@ def _section(column: Column[StepBlock]) -> Section:
     block = next(b for b in column if b is not None)
     parts = [() if b is None else _titled(b) for b in column]
     paragraphs: list[Paragraph] = []
-    for row in align(parts, lambda part: part[0]):
-        title = next(p[0] for p in row if p is not None)
+    for row in _paired(align(parts, lambda part: part[0])):
+        # Of two titles for one paragraph, the longer one says more.
+        title = max((p[0] for p in row if p is not None), key=len)
         paragraphs += _graded(title, [() if p is None else p[1] for p in row], bool(paragraphs and paragraphs[-1].only))
     title = heading(block.title, block.copies) if block.title[:1].islower() else block.title
     return Section(block.name, title, block.copies, tuple(paragraphs))
 
 
-def _titled(block: StepBlock) -> list[tuple[str, tuple[Step, ...]]]:
+Part = tuple[str, tuple[Step, ...]]
+
+
+def _paired(rows: list[Column[Part]]) -> list[Column[Part]]:
+    """The rows, where every size has just one of two neighbours those two as one: it goes by another title in some sizes."""
+    made: list[Column[Part]] = []
+    for row in rows:
+        if made and all((a is None) != (b is None) for a, b in zip(made[-1], row, strict=True)):
+            made[-1] = tuple(a if b is None else b for a, b in zip(made[-1], row, strict=True))
+        else:
+            made.append(row)
+    return made
+
+
+def _titled(block: StepBlock) -> list[Part]:
     """The paragraphs, one without a title joined to the one before it."""
-    parts: list[tuple[str, tuple[Step, ...]]] = []
+    parts: list[Part] = []
     for title, steps in block.paragraphs:
         if parts and not title:
             parts[-1] = (parts[-1][0], (*parts[-1][1], *steps))

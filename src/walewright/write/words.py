@@ -29,6 +29,11 @@ class Said:
         """A size's step, for its text fields: they agree in all."""
         return next(s for s in self.steps if s is not None)
 
+    @property
+    def working(self) -> tuple[int, ...]:
+        """Those of the group that work the step."""
+        return tuple(i for i in self.group if self.steps[i] is not None)
+
     def graded(self, field: str) -> Graded:
         return Graded(tuple(None if s is None else getattr(s, field) for s in self.steps), self.group)
 
@@ -161,10 +166,11 @@ def _repeat(s: Said) -> Phrase:
 def repeated(said: Said) -> Phrase:
     """The words of a repeat as a sentence of its own, without the square brackets of a repeat inside another."""
     parts: list[Run] = []
+    # The dash of a size that skips the repeat stands with the times; the body's numbers are for those who work it.
     for position in range(len(said.any.body)):
         steps = tuple(worked(s.body[position]) if isinstance(s, st.Repeat) else None for s in said.steps)
         if any(steps):
-            parts += (*([Run(", ")] if parts else []), *phrase(Said(steps, said.group)))
+            parts += (*([Run(", ")] if parts else []), *phrase(Said(steps, said.working)))
     times = said.graded("times")
     if times.always(1) and all(said.steps[i] is not None for i in said.group):
         return tuple(parts)
@@ -184,11 +190,20 @@ def _mark_edges(s: Said) -> Phrase:
     return _phrase(f"tie a marker thread at both ends for the {s.any.what}")
 
 
+_CARRIAGES = {"left": 0, "right": 1}
+
+
 def _now(s: Said) -> Phrase:
-    carriage = {"right": "COR", "left": "COL"}[s.any.side]
-    stitches = s.graded("stitches")
-    words = f"{stitches.text()} {stitches.of('st', 'sts')}, RC {s.graded('row').text()}, {carriage}"
-    return (Run(words, "check"),)
+    return check(s, f"RC {s.graded('row').text()}, ")
+
+
+def check(said: Said, counter: str = "") -> Phrase:
+    """What must be true, without the counter where the same line has just named its value."""
+    stitches = said.graded("stitches")
+    sides = tuple(_CARRIAGES[s.side] if isinstance(s, st.Now) else None for s in said.steps)
+    # The stitches have the dash of who skips this; the carriage needs none where it is on one side for all others.
+    carriage = Graded(sides, said.working).text(lambda side: ("COL", "COR")[side])
+    return (Run(f"{stitches.text()} {stitches.of('st', 'sts')}, {counter}{carriage}", "check"),)
 
 
 # ----------------------------------------------------------------- parting
