@@ -52,7 +52,7 @@ def test_what_is_one_turn_of_the_hands_is_one_line() -> None:
 def test_what_must_be_true_ends_the_line_before() -> None:
     (paragraph,) = paragraphs((st.KnitTo(20), st.Now(80, 20, "right")), (st.KnitTo(24), st.Now(84, 24, "right")))
     (sentence,) = paragraph.sentences
-    assert sentence.text == "Knit to RC 20 (24). 80 (84) sts, RC 20 (24), COR."
+    assert sentence.text == "Knit to RC 20 (24). 80 (84) sts, COR."
     assert (sentence.row, sentence.side, sentence.check) == ("20 (24)", "right", False)
     assert [r.kind for r in sentence.runs] == ["word", "number", "word", "check", "word"]
 
@@ -60,12 +60,38 @@ def test_what_must_be_true_ends_the_line_before() -> None:
 def test_what_must_be_true_stands_alone_where_the_line_before_is_for_fewer_sizes() -> None:
     repeat = st.Repeat((st.KnitRows(2), st.Decrease("both ends", 1, 2)), 3)
     now = st.Now(80, 20, "right")
-    (paragraph,) = paragraphs((repeat, now), (now,))
+    (paragraph,) = paragraphs((repeat, now), (now,), (repeat, now))
     first, second = paragraph.sentences
-    assert first.text == "Knit 2 (–) rows, decrease 1 (–) st at both ends, 2 (–) sts in: work this 3 (–) times in all."
-    assert (first.sizes, first.row, first.check) == ((0,), "", False)
+    assert first.text == "Knit 2 rows, decrease 1 st at both ends, 2 sts in: work this 3 (–: 3) times in all."
+    assert (first.sizes, first.row, first.check) == ((0, 2), "", False)
     assert second.text == "80 sts, RC 20, COR."
-    assert (second.sizes, second.row, second.check) == ((0, 1), "20", True)
+    assert (second.sizes, second.row, second.check) == ((0, 1, 2), "20", True)
+
+
+def test_the_counter_is_not_said_twice() -> None:
+    assert texts((st.SetRowCounter(6), st.Now(80, 6, "right"))) == ["Set the row counter to 006. 80 sts, COR."]
+    # What differs from the words before, in any size, is said.
+    one, other = (st.KnitTo(6), st.Now(80, 6, "right")), (st.KnitTo(6), st.Now(80, 8, "right"))
+    assert texts(one, other) == ["Knit to RC 6. 80 sts, RC 6 (8), COR."]
+    assert texts((st.KnitRows(6), st.Now(80, 6, "right"))) == ["Knit 6 rows. 80 sts, RC 6, COR."]
+
+
+def test_carriages_at_both_sides_are_graded() -> None:
+    (paragraph,) = paragraphs((st.KnitTo(6), st.Now(80, 6, "right")), (st.KnitTo(7), st.Now(80, 7, "left")), (st.KnitTo(8),))
+    (sentence,) = paragraph.sentences
+    assert sentence.text == "Knit to RC 6 (7: 8). 80 (80: –) sts, COR (COL: –)."
+    assert (sentence.row, sentence.side) == ("6 (7: –)", "")
+
+
+def test_a_line_that_most_skip_gets_a_head() -> None:
+    rest = (st.KnitTo(9),)
+    assert outline((st.KnitRows(2), *rest), (st.KnitRows(2), *rest), rest) == [
+        ("Knit", "", ["Knit 2 (2: –) rows.", "Knit to RC 9."]),
+    ]
+    assert outline((st.KnitRows(2), *rest), rest, rest) == [
+        ("Knit", "1st size only", ["Knit 2 rows."]),
+        ("All sizes", "", ["Knit to RC 9."]),
+    ]
 
 
 def test_a_line_without_numbers_that_some_skip_gets_a_head() -> None:
@@ -107,10 +133,8 @@ def test_a_paragraph_without_title_goes_on() -> None:
 
 def test_rows_and_repeats_of_nothing_are_not_said() -> None:
     nothing = st.Repeat((st.BreakOff(),), 0)
-    assert texts((st.KnitTo(4), st.KnitRows(0), nothing), (st.KnitTo(4), st.KnitRows(2), nothing)) == [
-        "Knit to RC 4.",
-        "Knit – (2) rows.",
-    ]
+    some, none = (st.KnitTo(4), st.KnitRows(2), nothing), (st.KnitTo(4), st.KnitRows(0), nothing)
+    assert texts(none, some, some) == ["Knit to RC 4.", "Knit – (2: 2) rows."]
 
 
 def test_notes_are_the_author_s_words_and_not_ticked() -> None:
@@ -123,3 +147,11 @@ def test_notes_are_the_author_s_words_and_not_ticked() -> None:
 def test_origins_are_kept() -> None:
     (paragraph,) = paragraphs((st.KnitTo(3, origin="piece back"), st.Now(5, 3, "left", origin="piece front")))
     assert paragraph.sentences[0].origin == "piece back"
+
+
+def test_two_titles_of_one_paragraph_are_one() -> None:
+    def block(title: str) -> SizePlan:
+        return SizePlan("s", (StepBlock("back", "back", 1, (("Cast on", (st.KnitTo(4),)), (title, (st.KnitTo(6),)))),), ())
+
+    made = write((block("Knit"), block("Knit and shape")), ("a", "b")).sections[0].paragraphs
+    assert [(p.title, p.only) for p in made] == [("Cast on", ""), ("Knit and shape", "")]

@@ -77,7 +77,7 @@ class _Reading:
         self._misplaced()
         parts = (("pattern title", title), ("sizes", table), ("machine", bed), ("piece", shapes or None))
         lacking = [what for what, node in parts if node is None]
-        if lacking and not lines_lost:
+        if lacking and not lines_lost and self.tree.statements:
             findings.tell("missing-part", f"the source has no {' and no '.join(lacking)}", (Span(self.tree.file, 0, 0), ""))
         self._repeated_names()
 

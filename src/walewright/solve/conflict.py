@@ -64,11 +64,8 @@ def _message(design: Design, rules: Sequence[Rule], names: Sequence[str], sizes:
     because = sorted((r for r in found if r is not failing), key=lambda r: -r.kind)
     first = sizes[0]
     helps = _smallest_change(design, rules, found, sizes)
-    notes = tuple(
-        f"{design.sizes[i]}: " + "; ".join(r.says[i] for r in because if r.kind is Kind.WANTED)
-        for i in sizes
-        if any(r.kind is Kind.WANTED for r in because)
-    )
+    figures = {design.sizes[i]: "; ".join(r.says[i] for r in because if r.kind is Kind.WANTED) for i in sizes}
+    notes = tuple(f"{where}: {text}" for text, where in _grouped(figures).items() if text)
     only = tuple(design.sizes[i] for i in sizes) if len(sizes) < len(design.sizes) else ()
     if failing.kind is Kind.JOIN and all(r.kind is Kind.WANTED for r in because):
         join = next(j for j in design.joins if j.origin in failing.origins)
@@ -79,7 +76,7 @@ def _message(design: Design, rules: Sequence[Rule], names: Sequence[str], sizes:
         "counts-conflict",
         f"because {reasons}, {failing.fails[first]}" if reasons else failing.fails[first],
         (Label(failing.origins[0].span, failing.says[first]), *_labels(because, first)),
-        notes if len(sizes) > 1 else (),
+        notes if len(notes) > 1 else (),
         helps,
         sizes=only,
     )
@@ -97,7 +94,7 @@ def _smallest_change(design: Design, rules: Sequence[Rule], found: Sequence[Rule
     """The wanted lengths to write instead, so that as little as possible is changed in all and everything else holds."""
     wanted = [rule for rule in found if rule.kind is Kind.WANTED and rule.cm_per_unit]
     together = len(sizes) == len(design.sizes)
-    changed: dict[str, list[str]] = {}
+    changed: dict[str, dict[str, str]] = {}
     for group in [list(sizes)] if together else [[i] for i in sizes]:
         among = frozenset(group) | (frozenset({-1}) if together else frozenset())
         hard = [line for rule in rules if rule not in wanted for i, line in rule.constraints if i in among]
@@ -108,7 +105,20 @@ def _smallest_change(design: Design, rules: Sequence[Rule], found: Sequence[Rule
         for rule, i, line in soft:
             reached = sum(c * answer.values[v] for v, c in line.terms)
             if not ((line.low is None or reached >= line.low) and (line.high is None or reached <= line.high)):
-                changed.setdefault(rule.name, []).append(f"{length(reached * rule.cm_per_unit)} in {design.sizes[i]}")
+                changed.setdefault(rule.name, {})[design.sizes[i]] = length(reached * rule.cm_per_unit)
     if not changed:
         return ()
-    return tuple(f"it would do with {name} at {', '.join(values)}" for name, values in changed.items())
+    spoken = []
+    for name, values in changed.items():
+        grouped = _grouped(values)
+        everywhere = len(grouped) == 1 and len(values) == len(design.sizes)
+        spoken.append(f"{name} at " + _and([text if everywhere else f"{text} in {where}" for text, where in grouped.items()]))
+    return (f"it would do with {_and(spoken)}",)
+
+
+def _grouped(by_size: dict[str, str]) -> dict[str, str]:
+    """Text to the sizes it holds for, as "S, M"."""
+    found: dict[str, list[str]] = {}
+    for size, text in by_size.items():
+        found.setdefault(text, []).append(size)
+    return {text: ", ".join(sizes) for text, sizes in found.items()}

@@ -157,10 +157,8 @@ def _wedge(draft: Draft, piece: Piece, wedge: Wedge, terms: Sequence[PieceTerms]
         groups = total((t.rows[top], 1), (t.rows[wedge.from_level], -1))
         sides = SIDES if wedge.edge == "both" else (wedge.edge,)
         lines += [(i, Linear(total((shoulder(t, side, opening), 1), (groups, -least)), 0, None)) for side in sides]
-    says = (
-        f"each two rows of the {wedge.name} of the {piece.name} hold {'a stitch' if least == 1 else f'{least} stitches'} at least"
-    )
-    fails = f"there cannot be {'a stitch' if least == 1 else f'{least} stitches'} for each two rows of the {wedge.name} of the {piece.name}"
-    _rule(
-        draft, f"groups of the {wedge.name} of the {piece.name}", Kind.CONSTRUCTION, (wedge.origin,), says, fails, lines, len(terms)
-    )
+    group = "a stitch" if least == 1 else f"{least} stitches"
+    what = f"the {wedge.name} of the {piece.name}"
+    says = f"each two rows of {what} hold {group} at least"
+    fails = f"there cannot be {group} for each two rows of {what}"
+    _rule(draft, f"groups of {what}", Kind.CONSTRUCTION, (wedge.origin,), says, fails, lines, len(terms))

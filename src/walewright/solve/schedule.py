@@ -20,13 +20,15 @@ CLOSE = 1e-9
 class Taper:
     """`moves` moves over `rows` rows along `line` (`line[i - 1]` is wanted at row i, in moves).
 
-    `slots` are the counter values at which a move can be made, rising; moves are `least_gap` rows apart at least."""
+    `slots` are the counter values at which a move can be made, rising; moves are `least_gap` rows apart at least. The first gap
+    is counted from `begin`: 0, or the row of a cast-off that goes before."""
 
     moves: int
     rows: int
     line: tuple[float, ...]
     slots: tuple[int, ...]
     least_gap: int = 1
+    begin: int = 0
 
     def share(self, move: int, slot: int) -> float:
         """How far off the line the rows just before and after the slot are, when move number `move` (1 ...) is made there."""

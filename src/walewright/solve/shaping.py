@@ -109,7 +109,7 @@ def _even(run: EdgeRun, spans: Sequence[Span], begin: Sequence[int], at_carriage
         needs_carriage = size > 1 or (span.sign > 0 and run.way.kind != "fashioned")
         slots = (at_carriage if needs_carriage else _any_slots)(span, _after(span, gap, at_carriage is _pair_slots))
         line = targets(straight(moves, span.rows), span.rows)
-        tapers.append(Taper(moves, span.rows, line, slots, 2 if needs_carriage else 1))
+        tapers.append(Taper(moves, span.rows, line, slots, 2 if needs_carriage else 1, gap if span.cast_off else 0))
         by.append(span.sign * size)
     return phrase_schedules(tapers, by)
 
@@ -124,7 +124,9 @@ def _curved(run: EdgeRun, spans: Sequence[Span], begin: Sequence[int], at_carria
             # One stitch goes at both ends at once, at the parting too.
             slots = _even_slots(span, first)
         line = targets(quarter_ellipse(span.rest, span.rows), span.rows)
-        flights.append(Flight(span.rest, span.rows, line, _stairs(slots), frozenset(slots) - frozenset(several)))
+        flights.append(
+            Flight(span.rest, span.rows, line, _stairs(slots), frozenset(slots) - frozenset(several), gap if span.cast_off else 0)
+        )
     return flight_schedules(flights, [span.sign for span in spans])
 
 

@@ -25,6 +25,7 @@ class Flight:
     line: tuple[float, ...]
     slots: tuple[int, ...]
     single: frozenset[int] = frozenset()
+    begin: int = 0
 
     def stairs(self) -> tuple[tuple[float, float], ...]:
         """(least, most) wanted on each stair: the rows before the first slot, then those from each slot to the next."""
@@ -160,7 +161,7 @@ class _Search:
     def _work(self, reached: dict[_State, _Found], state: _State, found: _Found, gap: int, stitches: int) -> None:
         slots = self.flight.slots
         slot, moved, cost, times = state[0], state[1], found.cost, 0
-        rows = slots[slot + gap] - (slots[slot] if slot >= 0 else 0) if slot + gap < len(slots) else 0
+        rows = slots[slot + gap] - (slots[slot] if slot >= 0 else self.flight.begin) if slot + gap < len(slots) else 0
         while moved + stitches <= self.flight.stitches and slot + gap < len(slots):
             standing = self._stand(slot, slot + gap, moved)
             # The first gap begins with the run, which may be a row off the rhythm of the slots.
@@ -179,7 +180,7 @@ class _Search:
 def _one_by_one(flight: Flight, sign: int) -> tuple[Phrase, ...]:
     """Each stair at its own best height: always possible, if not plain."""
     made: list[Phrase] = []
-    moved = last = 0
+    moved, last = 0, flight.begin
     last_slot = max(n for n, slot in enumerate(flight.slots) if slot not in flight.single)
     for number, (slot, (low, high)) in enumerate(zip(flight.slots, flight.stairs()[1:], strict=True)):
         height = flight.stitches if number == last_slot else min(flight.stitches, round((low + high) / 2))

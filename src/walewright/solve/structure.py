@@ -47,7 +47,7 @@ class _Found:
 
 
 _State = tuple[int, int]
-"""Moves made and the slot of the last one (0 before the first)."""
+"""Moves made and the slot of the last one (before the first: where its gap is counted from)."""
 
 
 def phrase_schedules(tapers: Sequence[Taper], by: Sequence[int]) -> tuple[tuple[Phrase, ...], ...] | None:
@@ -94,7 +94,7 @@ def _phrases(found: _Found, structure: Structure, step: int) -> tuple[Phrase, ..
 def _best(taper: Taper, limit: float, structure: Structure) -> _Found | None:
     """The least deviating schedule of that structure, None if none keeps within the limit."""
     search = _Search(taper, limit)
-    states: dict[_State, _Found] = {(0, 0): _Found(0.0, ())}
+    states: dict[_State, _Found] = {(0, taper.begin): _Found(0.0, ())}
     for length in structure:
         states = search.after_phrase(states, length, may_skip=True)
     return _finished(states, taper.moves)
@@ -103,7 +103,7 @@ def _best(taper: Taper, limit: float, structure: Structure) -> _Found | None:
 def _fewest(taper: Taper, limit: float) -> _Found:
     """The schedule with the fewest phrases; there always is one, since the best schedule is within the limit."""
     search = _Search(taper, limit)
-    states: dict[_State, _Found] = {(0, 0): _Found(0.0, ())}
+    states: dict[_State, _Found] = {(0, taper.begin): _Found(0.0, ())}
     for _ in range(max(_LONGEST, taper.moves)):
         done = _finished(states, taper.moves)
         if done is not None:

@@ -138,7 +138,7 @@ class MachineFact(Node):
 
 @dataclass(frozen=True, slots=True)
 class Yarn(Node):
-    """`yarn wool "aran-weight wool", 50 g = 82 m`, optionally `, 30 % spare`."""
+    """`yarn wool "aran-weight wool", 50 g = 82 m`."""
 
     name: str
     label: str
