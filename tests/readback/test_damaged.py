@@ -99,6 +99,22 @@ def test_no_damage_is_an_exception(data: hs.DataObject) -> None:
 
 
 @pytest.mark.parametrize(
+    "sentence",
+    [
+        "[[Knit 9999 rows: work this 9999 times in all]: work this 9999 times in all]: work this 9999 times in all.",
+        "[[Knit – (–: 1) rows: work this 9999 times in all]: work this 9999 times in all], break off the yarn, join a b to c d.",
+        "[" * 2000 + "Knit 1 row" + "]" * 2000 + ".",
+        f"Knit {'9' * 5000} rows.",
+    ],
+    ids=["a lifetime's", "nothing often", "deep", "long"],
+)
+def test_what_nobody_could_do(sentence: str) -> None:
+    work, (fault,) = read_back(TEXT.replace("[ ] Knit to RC 10.", f"[ ] {sentence}"), 0)
+    assert work is None
+    assert fault.code in ("words-contradict", "words-unreadable")
+
+
+@pytest.mark.parametrize(
     "text", ["", "\n", "Sizes", "Sizes XS", "Sizes XS\n\nKnit to RC 3.", "Joining\n=======", "===", "\x00", "[ ] Knit 3 rows."]
 )
 def test_nothing_much(text: str) -> None:

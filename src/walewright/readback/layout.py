@@ -6,8 +6,8 @@ import re
 from dataclasses import dataclass
 
 _SIZES = re.compile(r"Sizes (\S+)(?: \((\S.*)\))?")
-_KNIT = re.compile(r"(.+) \(knit (\d+)\)")
-_ONLY = re.compile(r"((?:\d+[a-z]{2}, )*(?:\d+[a-z]{2} and )?\d+[a-z]{2}) sizes? only")
+_KNIT = re.compile(r"(.+) \(knit ([0-9]{1,3})\)")
+_ONLY = re.compile(r"(?:[0-9]{1,3}[a-z]{2}, )*(?:[0-9]{1,3}[a-z]{2} and )?[0-9]{1,3}[a-z]{2} sizes? only")
 _MARK = re.compile(r"(?:\[ \] )+|- {3}")
 _NOTE = re.compile(r"Note:( |$)")
 
@@ -83,7 +83,7 @@ def laid_out(text: str) -> Text:
         elif _underlines(under, row, "-"):
             here.only = None
         elif _ONLY.fullmatch(row):
-            here.only = frozenset(int(n) - 1 for n in re.findall(r"\d+", row))
+            here.only = frozenset(int(n) - 1 for n in re.findall(r"[0-9]+", row))
         elif mark is not None:
             here.lines.append(Line(row[mark.end() :].strip(), here.only, start, start + len(row)))
             going_on = True

@@ -18,6 +18,9 @@ from walewright.report.model import Diagnostic, Label, Span
 PRINTED = "printed words"
 """Name of the text in the spans of diagnostics."""
 
+MOST_PHRASES = 100_000
+"""In one section, repeats written out. A piece has some hundreds; a damaged text could ask for a lifetime's."""
+
 Found = tuple[Diagnostic, ...]
 
 
@@ -113,6 +116,7 @@ def _worked(page: Text, size: int) -> tuple[Work | None, Found]:
 
 
 def _obeyed(section: Section, size: int, obey: Callable[[Phrase], None], name: str) -> Diagnostic | None:
+    done = 0
     for line in section.lines:
         if is_note(line) or (line.only is not None and size not in line.only):
             continue
@@ -120,6 +124,9 @@ def _obeyed(section: Section, size: int, obey: Callable[[Phrase], None], name: s
         assert not isinstance(told, Unreadable), "lines are looked through before"
         try:
             for phrase in _phrases(told, size):
+                done += 1
+                if done > MOST_PHRASES:
+                    raise Contradiction(f"this is more than {MOST_PHRASES} things to do")
                 obey(phrase)
         except Contradiction as fault:
             return _fault("words-contradict", f"{section.name}: {fault}", line.start, line.end, sizes=(name,))
@@ -132,7 +139,12 @@ def _phrases(told: tuple[Said, ...], size: int) -> Iterator[Phrase]:
         if isinstance(one, Loop):
             # The body's numbers mean nothing to a size that skips the repeat.
             for _ in range(one.times.of(size) or 0):
-                yield from _phrases(one.body, size)
+                anything = False
+                for phrase in _phrases(one.body, size):
+                    anything = True
+                    yield phrase
+                if not anything:
+                    break
         elif not _skipped(one, size):
             yield one
 

@@ -16,6 +16,9 @@ from walewright.knit.operations import Side, slot
 
 SKIPPED = "–"
 
+_DEEPEST = 20
+"""Square brackets in a line. No plan nests its repeats so deep; it is a limit for damaged texts."""
+
 
 @dataclass(frozen=True, slots=True)
 class Graded:
@@ -61,6 +64,8 @@ class Unreadable:
 @lru_cache(maxsize=8192)
 def said(line: str) -> tuple[Said, ...] | Unreadable:
     """The phrases of a printed line, in order."""
+    if line.count("[") > _DEEPEST:
+        return Unreadable(line.index("["))
     try:
         return cast("tuple[Said, ...]", parser().parse(line))
     except UnexpectedInput as fault:

@@ -12,7 +12,7 @@ from dataclasses import replace
 from walewright.design.model import Design
 from walewright.report.model import Diagnostic, Label
 from walewright.solve.highs import Slack, feasible, relaxed
-from walewright.solve.programme import Kind, Linear, Programme, Rule
+from walewright.solve.programme import Kind, Linear, Programme, Rule, amount
 from walewright.solve.quantities import length
 from walewright.solve.seams import unmet
 
@@ -32,9 +32,9 @@ def explain(design: Design, part: Programme) -> tuple[Diagnostic, ...]:
         else:
             conflicts.append((tuple(r.name for r in _smallest(own)), [size]))
     if conflicts:
-        return tuple(_message(design, rules, names, sizes) for names, sizes in conflicts)
+        return tuple(_message(design, rules, names, sizes, False) for names, sizes in conflicts)
     # Every size by itself is possible: what cannot be is all of them together, graded.
-    return (_message(design, rules, tuple(r.name for r in _smallest(rules)), list(range(len(design.sizes)))),)
+    return (_message(design, rules, tuple(r.name for r in _smallest(rules)), list(range(len(design.sizes))), True),)
 
 
 def _lines(rules: Sequence[Rule]) -> list[Linear]:
@@ -56,14 +56,14 @@ def _smallest(rules: Sequence[Rule]) -> list[Rule]:
     return kept
 
 
-def _message(design: Design, rules: Sequence[Rule], names: Sequence[str], sizes: Sequence[int]) -> Diagnostic:
+def _message(design: Design, rules: Sequence[Rule], names: Sequence[str], sizes: Sequence[int], graded: bool) -> Diagnostic:
     found = [rule for rule in rules if rule.name in names]
     # What fails is what binds the wanted numbers together: a join rather than the hands, the hands rather than the bed.
     binding = [r for r in found if r.kind is not Kind.WANTED]
     failing = max(binding or found, key=lambda r: r.kind)
     because = sorted((r for r in found if r is not failing), key=lambda r: -r.kind)
     first = sizes[0]
-    helps = _smallest_change(design, rules, found, sizes)
+    helps = _smallest_change(design, rules, found, sizes, graded)
     figures = {design.sizes[i]: "; ".join(r.says[i] for r in because if r.kind is Kind.WANTED) for i in sizes}
     notes = tuple(f"{where}: {text}" for text, where in _grouped(figures).items() if text)
     only = tuple(design.sizes[i] for i in sizes) if len(sizes) < len(design.sizes) else ()
@@ -90,30 +90,45 @@ def _and(clauses: Sequence[str]) -> str:
     return clauses[0] if len(clauses) == 1 else ", ".join(clauses[:-1]) + f" and {clauses[-1]}" if clauses else ""
 
 
-def _smallest_change(design: Design, rules: Sequence[Rule], found: Sequence[Rule], sizes: Sequence[int]) -> tuple[str, ...]:
-    """The wanted lengths to write instead, so that as little as possible is changed in all and everything else holds."""
+def _smallest_change(
+    design: Design, rules: Sequence[Rule], found: Sequence[Rule], sizes: Sequence[int], graded: bool
+) -> tuple[str, ...]:
+    """The wanted lengths to write instead, so that as little as possible is changed and everything else holds: those of one
+    figure, if changing one is enough, else of several."""
     wanted = [rule for rule in found if rule.kind is Kind.WANTED and rule.cm_per_unit]
-    together = len(sizes) == len(design.sizes)
-    changed: dict[str, dict[str, str]] = {}
-    for group in [list(sizes)] if together else [[i] for i in sizes]:
-        among = frozenset(group) | (frozenset({-1}) if together else frozenset())
-        hard = [line for rule in rules if rule not in wanted for i, line in rule.constraints if i in among]
-        soft = [(rule, i, line) for rule in wanted for i, line in rule.constraints if i in among]
-        answer = relaxed(hard, [Slack(line, rule.cm_per_unit) for rule, _, line in soft])
-        if answer.values is None:
-            return ()
-        for rule, i, line in soft:
-            reached = sum(c * answer.values[v] for v, c in line.terms)
-            if not ((line.low is None or reached >= line.low) and (line.high is None or reached <= line.high)):
-                changed.setdefault(rule.name, {})[design.sizes[i]] = length(reached * rule.cm_per_unit)
-    if not changed:
+    attempts = [_changed(design, rules, [rule], sizes, graded) for rule in wanted]
+    possible = [a for a in attempts if a is not None] or [
+        a for a in [_changed(design, rules, wanted, sizes, graded)] if a is not None
+    ]
+    if not possible:
         return ()
     spoken = []
-    for name, values in changed.items():
+    for name, values in min(possible, key=lambda a: a[0])[1].items():
         grouped = _grouped(values)
         everywhere = len(grouped) == 1 and len(values) == len(design.sizes)
         spoken.append(f"{name} at " + _and([text if everywhere else f"{text} in {where}" for text, where in grouped.items()]))
     return (f"it would do with {_and(spoken)}",)
+
+
+def _changed(
+    design: Design, rules: Sequence[Rule], free: Sequence[Rule], sizes: Sequence[int], graded: bool
+) -> tuple[float, dict[str, dict[str, str]]] | None:
+    """(centimetres changed, rule name to size to new length) when only the `free` figures may change; None: not possible."""
+    changed: dict[str, dict[str, str]] = {}
+    cost = 0.0
+    for group in [list(sizes)] if graded else [[i] for i in sizes]:
+        among = {*group, -1} if graded else set(group)
+        hard = [line for rule in rules if rule not in free for i, line in rule.constraints if i in among]
+        soft = [(rule, i, line) for rule in free for i, line in rule.constraints if i in among]
+        answer = relaxed(hard, [Slack(line, rule.cm_per_unit) for rule, _, line in soft])
+        if answer.values is None:
+            return None
+        cost += answer.objective
+        for rule, i, line in soft:
+            if not line.holds(answer.values):
+                reached = amount(line.terms, answer.values)
+                changed.setdefault(rule.name, {})[design.sizes[i]] = length(reached * rule.cm_per_unit)
+    return cost, changed
 
 
 def _grouped(by_size: dict[str, str]) -> dict[str, str]:
