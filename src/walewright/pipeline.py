@@ -46,6 +46,12 @@ class Outcome:
     def proven(self) -> bool:
         return self.proof is not None and not has_errors(self.diagnostics)
 
+    def result(self) -> tuple[Design, Counts, Instructions, Proof]:
+        """What is printed. Raises ValueError for an outcome that is not proven: nothing may be printed of it."""
+        if not self.proven or not self.design or not self.counts or not self.instructions or not self.proof:
+            raise ValueError(f"{self.file} is not proven")
+        return self.design, self.counts, self.instructions, self.proof
+
 
 def has_errors(diagnostics: tuple[Diagnostic, ...]) -> bool:
     """Whether one of them forbids going on (warnings do not)."""

@@ -18,7 +18,7 @@ Said = pytest.CaptureFixture[str]
     [
         ("binary.wale", b"pattern\0\x01\x02", "source-not-text"),
         ("latin.wale", 'pattern "Fl\xfcgel"\n'.encode("latin-1"), "source-not-text"),
-        ("empty.wale", b"", "missing-part"),
+        ("empty.wale", b"", "empty-source"),
         ("large.wale", b"# " + b"x" * world.LARGEST_SOURCE, "source-too-large"),
     ],
 )

@@ -44,6 +44,10 @@ def test_every_block_is_of_a_kind_that_is_tested() -> None:
 @pytest.mark.parametrize("block", WHOLE, ids=lambda b: b.name)
 def test_a_whole_source_is_proven(block: Block) -> None:
     outcome = compiled(block)
+    if block.page.startswith("docs/errors/"):
+        # "One that does not" cause it.
+        assert Path(block.page).stem not in {d.code for d in outcome.diagnostics}
+        return
     assert [d for d in outcome.diagnostics if d.severity is Severity.ERROR] == []
     assert outcome.proven
 

@@ -51,7 +51,9 @@ def _near(outcome: Outcome) -> None:
         assert size.read_back
         for piece in size.pieces:
             for measure in piece.measures:
-                assert abs(measure.off) <= 1.0 + 1e-6, f"{size.size} {piece.name} {measure}"
+                # A slope takes the same even number of rows in all sizes, so the level where it begins may be two rows off.
+                allowed = 2.0 if measure.unit == "rows" and measure.what.startswith("height") else 1.0
+                assert abs(measure.off) <= allowed + 1e-6, f"{size.size} {piece.name} {measure}"
         for join in size.joins:
             assert abs(join.one_cm - join.other_cm) <= join.easing_cm + 0.05 + (0 if join.easing_cm else 0.5)
 

@@ -26,6 +26,7 @@ def use_yarn(m: Machine, op: UseYarn) -> Refusal | None:
 
 
 def break_yarn(m: Machine, op: BreakYarn) -> Refusal | None:
+    """The yarn is cut: a chain begun by a cast-off is fastened off with it."""
     if m.yarn is None:
         return m.refuse("no-yarn", "there is no yarn to break off: none is threaded")
     m.settle_chain(goes_on=False)
@@ -43,6 +44,7 @@ def _new_end(m: Machine) -> None:
 
 
 def move_carriage(m: Machine, op: MoveCarriage) -> Refusal | None:
+    """The carriage is carried over: the yarn is not laid."""
     m.side = op.to
     m.held_here.clear()
     return None
@@ -57,6 +59,7 @@ def set_counter(m: Machine, op: SetCounter) -> Refusal | None:
 
 
 def check(m: Machine, op: Check) -> Refusal | None:
+    """Whether the machine stands as stated; a refusal names everything that differs."""
     found: list[tuple[str, int | str, int | str]] = []
     if m.stitches() != op.stitches:
         found.append(("stitches", op.stitches, m.stitches()))

@@ -233,6 +233,7 @@ class Machine:
 
 
 def empty_machine(bed: Bed, pieces: Mapping[str, Piece], copies: int) -> Machine:
+    """A bed without a loop, every needle in non-working position."""
     half = bed.needles // 2
     size = 2 * half
     return Machine(bed, pieces, copies, half, array("h", range(-half, half)), bytearray(size), array("i", [NOTHING]) * size)

@@ -23,6 +23,7 @@ WAYS = ("comb", "e-wrap", "chain")
 
 
 def into_work(m: Machine, op: IntoWork) -> Refusal | None:
+    """Empty needles come forward; a needle that has loops, or works already, refuses."""
     refusal = m.reach(op.first, op.last)
     if refusal is not None:
         return refusal
@@ -36,6 +37,7 @@ def into_work(m: Machine, op: IntoWork) -> Refusal | None:
 
 
 def out_of_work(m: Machine, op: OutOfWork) -> Refusal | None:
+    """Empty needles go back; one that has a loop refuses, for the loop would fall."""
     refusal = m.reach(op.first, op.last)
     if refusal is not None:
         return refusal
@@ -114,6 +116,7 @@ def cast_on(m: Machine, op: CastOn) -> Refusal | None:
 
 
 def transfer(m: Machine, op: Transfer) -> Refusal | None:
+    """Loops go over to other needles, on top of what hangs there; a tool must be at hand that has so many prongs."""
     for refusal in (m.reach(op.first, op.last), m.reach(op.first + op.by, op.last + op.by)):
         if refusal is not None:
             return refusal
@@ -205,6 +208,7 @@ def hold(m: Machine, op: Hold) -> Refusal | None:
 
 
 def release(m: Machine, op: Release) -> Refusal | None:
+    """Held needles will knit again on the next pass."""
     refusal = m.reach(op.first, op.last)
     if refusal is not None:
         return refusal

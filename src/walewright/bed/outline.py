@@ -56,10 +56,12 @@ def reaches(course: Course, side: Side) -> bool:
 
 
 def end_slot(course: Course, side: Side) -> int:
+    """The outermost slot of a course at one side."""
     return course.first if side == "left" else course.last
 
 
 def end_loop(course: Course, side: Side) -> int:
+    """The outermost loop of a course at one side."""
     return course.first_loop if side == "left" else course.first_loop + course.count - 1
 
 

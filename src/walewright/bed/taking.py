@@ -62,6 +62,7 @@ def rehang(m: Machine, op: Rehang) -> Refusal | None:
 
 
 def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
+    """Loops of a finished edge, taken evenly, on the needles in work."""
     refusal = m.reach(op.first, op.last)
     if refusal is not None:
         return refusal

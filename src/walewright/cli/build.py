@@ -64,10 +64,10 @@ def _render(outcome: Outcome, printing: options.Printing, starting: Callable[[st
         from walewright import pages
         from walewright.pages import PageOptions
 
-        assert outcome.design and outcome.counts and outcome.instructions and outcome.proof, "proven"
+        design, counts, instructions, proof = outcome.result()
         today = world.today().isoformat()
         look = PageOptions(paper=printing.paper, units=printing.units, version=__version__, date=today)
-        sheet = pages.compose(outcome.design, outcome.counts, outcome.instructions, outcome.proof, look)
+        sheet = pages.compose(design, counts, instructions, proof, look)
         page = pages.html(sheet)
     for form in printing.formats:
         starting(form)

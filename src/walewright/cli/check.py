@@ -36,29 +36,27 @@ def check(line: CommandLine, files: Sequence[str], sizes: Sequence[str], tension
 
 def summary(outcome: Outcome) -> str:
     """A table a piece: per size the stitches and rows counted, and the centimetres wanted and knitted."""
-    assert outcome.design is not None
-    assert outcome.proof is not None
-    sizes = outcome.proof.sizes
+    design, _, _, proof = outcome.result()
+    sizes = proof.sizes
     tables = [_piece_table(outcome, index) for index in range(len(sizes[0].pieces))] if sizes else []
-    head = f"{outcome.file}: {outcome.design.title}, {len(sizes)} {'size' if len(sizes) == 1 else 'sizes'} proven"
+    head = f"{outcome.file}: {design.title}, {len(sizes)} {'size' if len(sizes) == 1 else 'sizes'} proven"
     return "\n\n".join((head, *(_plain(table) for table in tables)))
 
 
 def _piece_table(outcome: Outcome, index: int) -> Table:
     from rich.table import Table
 
-    assert outcome.proof is not None
-    assert outcome.counts is not None
-    sizes = outcome.proof.sizes
+    _, counts, _, proof = outcome.result()
+    sizes = proof.sizes
     pieces = [size.pieces[index] for size in sizes]
-    solved = [{(d.piece, d.what): d.solved for d in garment.deviations} for garment in outcome.counts.sizes]
+    solved = [{(d.piece, d.what): d.solved for d in garment.deviations} for garment in counts.sizes]
     table = Table(title=pieces[0].name, title_justify="left", title_style="", box=None, pad_edge=False)
     for heading in ("", ""):
         table.add_column(heading)
     for size in sizes:
         table.add_column(size.size, justify="right")
     for at, measure in enumerate(pieces[0].measures):
-        counted = [counts.get((piece.name, measure.what)) for counts, piece in zip(solved, pieces, strict=True)]
+        counted = [found.get((piece.name, measure.what)) for found, piece in zip(solved, pieces, strict=True)]
         table.add_row(measure.what, measure.unit, *("" if count is None else str(count) for count in counted))
         both = (piece.measures[at] for piece in pieces)
         table.add_row("", "cm wanted/knitted", *(f"{m.wanted_cm:.1f}/{m.knitted_cm:.1f}" for m in both))

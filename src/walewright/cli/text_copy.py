@@ -19,14 +19,12 @@ CM_PER_INCH = 2.54
 
 def text_copy(outcome: Outcome, units: str) -> str:
     """The whole pattern as plain text; lengths in `units` cm | in | both. Only for a proven outcome."""
-    assert outcome.design is not None
-    assert outcome.proof is not None
-    design = outcome.design
+    design, _, _, proof = outcome.result()
     parts = (
         _title(design),
         _section("Sizes", (_graded(design.sizes), *_measurements(design, units))),
         _section("Tension", (_tension(fabric, units) for fabric in design.fabrics)),
-        _section("Materials", _materials(design, outcome.proof)),
+        _section("Materials", _materials(design, proof)),
         outcome.plain_text.strip(),
         f"Proven: every size was knitted on the simulated bed by walewright {__version__}, and read back from these words.",
     )

@@ -24,6 +24,7 @@ def slot(side: Side, number: int) -> int:
 
 
 def other(side: Side) -> Side:
+    """The opposite side."""
     return "left" if side == "right" else "right"
 
 

@@ -34,11 +34,9 @@ def plan_bytes(outcome: Outcome) -> bytes:
 
 
 def plan_json(outcome: Outcome) -> Json:
-    """The document of a proven outcome. Lengths are centimetres to 1/1000, needles slots (0 is the first right of the centre)."""
-    assert outcome.design is not None
-    assert outcome.counts is not None
-    assert outcome.proof is not None
-    design = outcome.design
+    """The document of a proven outcome. Lengths are centimetres to 1/1000, needles slots (0 is the first right of the
+    centre). Raises ValueError for an outcome that is not proven."""
+    design, counts, _, proven = outcome.result()
     return {
         "format": FORMAT,
         "compiler": f"walewright {__version__}",
@@ -50,7 +48,7 @@ def plan_json(outcome: Outcome) -> Json:
         "measurements": [_measurement(m, design.sizes) for m in design.measurements],
         "sizes": [
             _size(design, garment, work, proof)
-            for garment, work, proof in zip(outcome.counts.sizes, outcome.works, outcome.proof.sizes, strict=True)
+            for garment, work, proof in zip(counts.sizes, outcome.works, proven.sizes, strict=True)
         ],
         "making_up": list(design.making_up),
     }

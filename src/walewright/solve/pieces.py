@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from walewright.design.model import Design, EdgeRun, Opening, Piece
-from walewright.solve.programme import Draft, Terms
-from walewright.solve.quantities import LESSER, Quantity, want
+from walewright.solve.programme import Draft, Terms, total
+from walewright.solve.quantities import LESSER, STEADY, Quantity, want
 
 SIDES = ("left", "right")
 
@@ -61,6 +62,7 @@ def piece_terms(draft: Draft, design: Design, piece: Piece, heights: Heights) ->
     left = _edge(draft, design, piece, "left", None)
     right = left if piece.symmetric else _edge(draft, design, piece, "right", left)
     openings = tuple(_opening(draft, design, piece, o) for o in piece.openings)
+    _stages(draft, design, piece, rows)
     return tuple(PieceTerms(left[i], right[i], rows[i], tuple(o[i] for o in openings)) for i in sizes)
 
 
@@ -94,11 +96,43 @@ def _levels(draft: Draft, design: Design, piece: Piece, heights: Heights) -> tup
                     (2.0,) * len(design.sizes),
                     f"`{level.name}` of the {piece.name} is {{cm}} up",
                     f"`{level.name}` of the {piece.name} cannot be {{cm}} up",
+                    # Nobody measures where a held slope begins; its height and the top are what is seen.
+                    LESSER if level.name in {w.from_level for w in piece.wedges} else 1.0,
                 ),
             )
         for i, of_size in enumerate(found):
             of_size[level.name] = terms[i]
     return found
+
+
+def _stages(draft: Draft, design: Design, piece: Piece, rows: Sequence[Mapping[str, Terms]]) -> None:
+    """The rows between two levels are wanted for themselves, not as what two rounded levels leave between them: an armhole
+    meets its sleeve, and a held slope equally high in all sizes gets the same steps in all."""
+    per_cm = design.fabric(piece.fabric).rows_per_cm
+    slopes = {wedge.from_level for wedge in piece.wedges}
+    for low, high in pairwise(piece.levels):
+        if low is piece.levels[0]:
+            continue
+        cm = tuple(h - b for h, b in zip(high.height, low.height, strict=True))
+        held = low.name in slopes and high is piece.levels[-1]
+        what = f"`{low.name}` to `{high.name}` of the {piece.name}"
+        want(
+            draft,
+            Quantity(
+                f"the rows from {what}",
+                (piece.name,),
+                high.origin,
+                tuple(total((r[high.name], 1), (r[low.name], -1)) for r in rows),
+                2,
+                tuple(c * per_cm for c in cm),
+                cm,
+                "rows",
+                (3.0,) * len(design.sizes),
+                f"it is {{cm}} from {what}",
+                f"it cannot be {{cm}} from {what}",
+                STEADY if held else 1.0,
+            ),
+        )
 
 
 def _edge(draft: Draft, design: Design, piece: Piece, side: str, beside: tuple[EdgeTerms, ...] | None) -> tuple[EdgeTerms, ...]:

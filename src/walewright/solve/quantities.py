@@ -15,8 +15,11 @@ from walewright.solve.programme import Draft, Kind, Linear, Rule, Terms, Wish, t
 OFF_COST = 1.0
 """For each stitch or row off the wanted number."""
 
-BEYOND_COST = 3.0
-"""More for each above the first: two figures off by one are better than one off by two."""
+BEYOND_COST = 30.0
+"""More for each above the first: no figure is off by more than one for the sake of another, unless a rule forces it."""
+
+STEADY = 3.0
+"""Share of what has to come out alike in all sizes: the rows of a slope. A level below or above it gives way."""
 
 LESSER = 0.3
 """Share of that for what nobody sees as a measurement: the flat part of a neck, a first cast-off."""
@@ -26,6 +29,9 @@ UNEVEN_COST = 0.01
 
 PLAIN_COST = 0.0001
 """Decides between two numbers equally near: the plainer one."""
+
+TIE = 1e-6
+"""Distances that differ by less than that are equal."""
 
 EXACT = 1e-9
 
@@ -79,10 +85,10 @@ def length(cm: float) -> str:
 
 
 def _plainer(wanted: float, factor: int) -> float:
-    """The cost of one more, positive where the lower of the two nearest numbers is the plainer one."""
-    low = floor(wanted / factor + EXACT) * factor
+    """The cost of one more where two numbers are equally near: positive if the lower of them is the plainer one."""
+    low = floor(wanted / factor) * factor
     high = low + factor
-    if abs(wanted - low) <= EXACT:
+    if abs(high - wanted - (wanted - low)) > TIE:
         return 0.0
     return PLAIN_COST if _plainness(low) >= _plainness(high) else -PLAIN_COST
 

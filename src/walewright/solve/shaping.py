@@ -107,7 +107,11 @@ def _even(run: EdgeRun, spans: Sequence[Span], begin: Sequence[int], at_carriage
         moves = min(span.steps, span.rest) if span.steps else span.rest
         size = span.rest // moves if moves else 1
         needs_carriage = size > 1 or (span.sign > 0 and run.way.kind != "fashioned")
-        slots = (at_carriage if needs_carriage else _any_slots)(span, _after(span, gap, at_carriage is _pair_slots))
+        first = _after(span, gap, at_carriage is _pair_slots)
+        if span.sign > 0 and span.from_row == 0:
+            # A fashioned increase is filled from the stitch below the last row's: at the start there is none after one row.
+            first = max(first, 2)
+        slots = (at_carriage if needs_carriage else _any_slots)(span, first)
         line = targets(straight(moves, span.rows), span.rows)
         tapers.append(Taper(moves, span.rows, line, slots, 2 if needs_carriage else 1, gap if span.cast_off else 0))
         by.append(span.sign * size)

@@ -1,0 +1,17 @@
+"""The builder of designs, for every test of this stage."""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+
+import pytest
+
+sys.path.insert(0, str(Path(__file__).parent))
+from workshop import Workshop
+
+
+@pytest.fixture
+def workshop() -> type[Workshop]:
+    """The builder of designs: `workshop(sizes, across, up, needles)`."""
+    return Workshop

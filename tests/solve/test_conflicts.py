@@ -1,0 +1,201 @@
+"""What cannot be counted is told: who is in conflict, in which sizes, and what would do."""
+
+from __future__ import annotations
+
+import sys
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+
+from walewright.design.model import Design, Way
+from walewright.report.model import Diagnostic
+from walewright.solve import solve
+from walewright.solve.conflict import _smallest  # the smallest set is what a message rests on
+from walewright.solve.highs import feasible
+from walewright.solve.programme import Kind
+from walewright.solve.solver import programme_of
+
+sys.path.insert(0, str(Path(__file__).parent))
+from workshop import Workshop
+
+
+def told(design: Design) -> Diagnostic:
+    """The one message there is."""
+    counts, diagnostics = solve(design)
+    assert counts is None
+    (diagnostic,) = diagnostics
+    return diagnostic
+
+
+def straight(shop: Workshop, name: str, width: float | tuple[float, ...], height: float | tuple[float, ...] = 30.0):
+    levels = shop.levels(name, hem=0, up=height, top=60)
+    return shop.piece(name, width, levels, (shop.run("up", name="side"), shop.run("top")))
+
+
+def test_a_piece_wider_than_the_bed(workshop: type[Workshop]) -> None:
+    found = told(workshop(across=2.0, needles=100).design(straight(workshop(across=2.0), "back", (48.0, 52.0, 55.0))))
+    assert found.code == "wider-than-bed"
+    assert found.sizes == ("M", "L")
+    assert found.message == "the back takes up to 110 needles, and the bed has 100"
+    assert found.notes[0] == "M: 52 cm at the start take 104 needles"
+    assert found.notes[-1] == "at 20.0 stitches to 10 cm, 100 needles make 50 cm"
+    assert found.helps == (
+        "make it 50 cm wide at the most",
+        "knit it at 18.1 stitches to 10 cm or fewer",
+        "knit it on a bed of 110 needles or more",
+    )
+
+
+@pytest.mark.parametrize(("help_at", "across"), [("the tension", 1.81), ("the bed", 2.0)])
+def test_what_is_proposed_for_a_narrow_bed_does(workshop: type[Workshop], help_at: str, across: float) -> None:
+    needles = 100 if help_at == "the tension" else 110
+    shop = workshop(across=across, needles=needles)
+    counts, diagnostics = solve(shop.design(straight(shop, "back", (48.0, 52.0, 55.0))))
+    assert diagnostics == ()
+    assert counts is not None
+
+
+def test_a_stitch_too_many_is_left_out(workshop: type[Workshop]) -> None:
+    shop = workshop("M", across=2.0, needles=100)
+    counts, diagnostics = solve(shop.design(straight(shop, "back", 50.5)))
+    assert diagnostics == ()
+    assert counts is not None
+    assert counts.sizes[0].pieces[0].start == 100
+
+
+def test_the_longer_side_decides_on_a_bed(workshop: type[Workshop]) -> None:
+    shop = workshop("M", across=2.0, needles=100)
+    levels = shop.levels("back", hem=0, top=40)
+    found = told(shop.design(shop.piece("back", 40, levels, (shop.run("top", 12),), (shop.run("top", -12),))))
+    assert found.code == "wider-than-bed"
+    assert "128 needles" in found.message
+
+
+def test_edges_joined_row_for_row_that_differ(workshop: type[Workshop]) -> None:
+    shop = workshop()
+    one, other = straight(shop, "back", 40, (30, 30, 34)), straight(shop, "front", 40)
+    join = shop.join("back side", "front side")
+    found = told(shop.design(one, other, joins=(join,)))
+    assert found.code == "join-does-not-meet"
+    assert found.sizes == ("L",)
+    assert found.labels[0].span == join.origin.span
+    assert found.notes == ("L: `up` of the back is 34 cm up; `up` of the front is 30 cm up",)
+    assert found.helps == ("it would do with the height of `up` of the back at 30.7 cm in L",)
+
+
+def test_the_change_proposed_does(workshop: type[Workshop]) -> None:
+    shop = workshop()
+    join = shop.join("back side", "front side")
+    mended = shop.design(straight(shop, "back", 40, (30, 30, 30.7)), straight(shop, "front", 40), joins=(join,))
+    assert solve(mended)[1] == ()
+
+
+def test_lengths_beyond_the_easing(workshop: type[Workshop]) -> None:
+    shop = workshop()
+    back = straight(shop, "back", 40)
+    sleeve = straight(shop, "sleeve", (56, 60, 70))
+    found = told(shop.design(back, sleeve, joins=(shop.join("sleeve end", "back side + back side", 2.0),)))
+    assert found.code == "join-does-not-meet"
+    assert found.sizes == ("L",)
+    assert "the width" not in found.message
+
+
+def test_within_the_easing_counts_are_found_that_meet(workshop: type[Workshop]) -> None:
+    """Nearest numbers alone would be too far apart."""
+    shop = workshop("M", across=0.9, up=1.0)
+    back = straight(shop, "back", 40, 31.2)
+    sleeve = straight(shop, "sleeve", 62.6)
+    join = shop.join("sleeve end", "back side + back side", 0.5)
+    counts, diagnostics = solve(shop.design(back, sleeve, joins=(join,)))
+    assert diagnostics == ()
+    assert counts is not None
+    (joined,) = counts.sizes[0].joins
+    assert abs(joined.one_cm - joined.other_cm) <= 0.5
+
+
+def test_too_many_moves_in_too_few_rows(workshop: type[Workshop]) -> None:
+    shop = workshop()
+    levels = shop.levels("sleeve", cuff=0, widest=(10, 5, 10), top=40)
+    found = told(shop.design(shop.piece("sleeve", 20, levels, (shop.run("widest", 6), shop.run("top")))))
+    assert found.code == "counts-conflict"
+    assert found.sizes == ("M",)
+    assert found.message == (
+        "because `widest` of the sleeve is 5 cm up, the sleeve starts 20 cm wide and the sleeve is 32 cm wide at `widest`, the edge "
+        "of the sleeve to `widest` cannot move so far in so few rows: it moves by one stitch once in two rows at most"
+    )
+    assert len(found.labels) == 4
+    assert found.helps[0].startswith("it would do with the height of `widest` of the sleeve at ")
+
+
+def test_fashioned_shaping_needs_no_carriage(workshop: type[Workshop]) -> None:
+    shop = workshop("M")
+    levels = shop.levels("sleeve", cuff=0, widest=5, top=40)
+    way = Way("fashioned", 2)
+    assert solve(shop.design(shop.piece("sleeve", 20, levels, (shop.run("widest", 6, way=way), shop.run("top")))))[1] == ()
+
+
+def test_shoulders_of_fewer_stitches_than_groups(workshop: type[Workshop]) -> None:
+    shop = workshop()
+    levels = shop.levels("back", hem=0, tip=30, top=50)
+    runs = (shop.run("tip"), shop.run("top"))
+    found = told(shop.design(shop.piece("back", 30, levels, runs, neck=shop.neck("back", 18, 4, 9), held_from="tip")))
+    assert found.code == "counts-conflict"
+    assert "there cannot be a stitch for each two rows of the shoulders of the back" in found.message
+
+
+def test_a_v_neck_that_is_too_shallow(workshop: type[Workshop]) -> None:
+    shop = workshop()
+    levels = shop.levels("front", hem=0, top=50)
+    piece = shop.piece("front", 40, levels, (shop.run("top"),), neck=shop.neck("front", 18, 4, 0, "v"))
+    found = told(shop.design(piece))
+    assert found.code == "counts-conflict"
+    assert "the edge of the neck of the front cannot move so far in so few rows" in found.message
+
+
+def test_the_conflict_told_is_smallest(workshop: type[Workshop]) -> None:
+    shop = workshop()
+    one, other = straight(shop, "back", 40, 34), straight(shop, "front", 40)
+    programme, _ = programme_of(shop.design(one, other, joins=(shop.join("back side", "front side"),)))
+    found = _smallest(sorted(programme.rules, key=lambda r: r.kind))
+    assert not feasible([line for rule in found for _, line in rule.constraints])
+    for without in found:
+        assert feasible([line for rule in found if rule is not without for _, line in rule.constraints])
+    assert {rule.kind for rule in found} == {Kind.JOIN, Kind.WANTED}
+
+
+def test_sizes_that_fail_only_together_are_told_for_all(workshop: type[Workshop]) -> None:
+    """Each size can be eased by itself; but equal widths have to stay equal while their heights go apart."""
+    shop = workshop("S M", across=1.0, up=1.0)
+    back = straight(shop, "back", 40, (18, 22))
+    sleeve = straight(shop, "sleeve", 40)
+    found = told(shop.design(back, sleeve, joins=(shop.join("sleeve end", "back side + back side", 1.0),)))
+    assert found.sizes in ((), ("S",), ("M",))
+    assert found.code in ("counts-conflict", "join-does-not-meet")
+
+
+def test_an_edge_that_moves_while_it_is_held(workshop: type[Workshop]) -> None:
+    shop = workshop()
+    levels = shop.levels("back", hem=0, tip=48, top=50)
+    runs = (shop.run("tip"), shop.run("top", -2))
+    found = told(shop.design(shop.piece("back", 40, levels, runs, held_from="tip")))
+    assert found.code == "shaped-while-held"
+    assert found.labels[0].span == runs[1].origin.span
+
+
+def test_a_band_up_both_sides(workshop: type[Workshop]) -> None:
+    shop = workshop()
+    found = told(shop.design(straight(shop, "back", 40), bands=(shop.band("edge", "back side"),)))
+    assert found.code == "band-up-both-sides"
+
+
+def test_a_band_of_more_stitches_than_needles(workshop: type[Workshop]) -> None:
+    shop = workshop("M", needles=84)
+    back = replace(straight(shop, "back", 40), start_way="waste")
+    rib = shop.fabric("rib", 2.4, 3.0, 3)
+    levels = shop.levels("front", hem=0, top=50)
+    neck = shop.neck("front", 20, 20, 10)
+    front = shop.piece("front", 40, levels, (shop.run("top"),), neck=neck)
+    found = told(shop.design(back, front, bands=(shop.band("neckband", "front neck"),), rib=rib))
+    assert found.code == "wider-than-bed"
+    assert found.message.startswith("band `neckband` takes up to ")

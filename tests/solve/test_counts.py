@@ -1,0 +1,297 @@
+"""Counts of whole designs: near what is wanted, the same where they must meet, and knittable."""
+
+from __future__ import annotations
+
+import sys
+from dataclasses import replace
+from itertools import pairwise
+from pathlib import Path
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from walewright.design.model import Design, Piece, Way
+from walewright.solve import solve
+from walewright.solve.model import Counts, SizedGarment, SizedPiece
+from walewright.solve.solver import programme_of
+
+sys.path.insert(0, str(Path(__file__).parent))
+from workshop import Workshop
+
+
+def solved(design: Design) -> Counts:
+    counts, told = solve(design)
+    assert told == ()
+    assert counts is not None
+    return counts
+
+
+def body(
+    shop: Workshop, name: str, depth: float, flat: float, shape: str = "round", bust: tuple[float, ...] = (40, 45, 50)
+) -> Piece:
+    levels = shop.levels(name, hem=0, underarm=30, tip=(48, 50, 52), top=(51, 53, 55))
+    runs = (shop.run("underarm", name="side"), shop.run("tip", name="armhole"), shop.run("top"))
+    neck = shop.neck(name, 18, depth, flat, shape)
+    return shop.piece(name, bust, levels, runs, neck=neck, held_from="tip")
+
+
+def pullover(shop: Workshop) -> Design:
+    sleeve_levels = shop.levels("sleeve", cuff=0, widest=(40, 41, 42), top=(43, 44, 45))
+    sleeve = shop.piece(
+        "sleeve",
+        (22, 23, 24),
+        sleeve_levels,
+        (shop.run("widest", (7, 8.5, 10), name="side", way=Way("fashioned", 2)), shop.run("top")),
+        end_way="cast-off",
+    )
+    joins = (
+        shop.join("back shoulder", "front shoulder"),
+        shop.join("back side", "front side"),
+        shop.join("sleeve end", "back armhole + front armhole", 2.5),
+    )
+    band = shop.band("neckband", "back neck + front neck")
+    return shop.design(body(shop, "back", 2.5, 12), body(shop, "front", 8, 9), sleeve, joins=joins, bands=(band,))
+
+
+def width_at(piece: SizedPiece, row: int) -> int:
+    return piece.start + sum(by for run in (*piece.left, *piece.right) for at, by in run.changes() if at <= row)
+
+
+def sound(design: Design, counts: Counts) -> None:
+    """What holds of all counts."""
+    needles = design.machine.needles
+    for garment in counts.sizes:
+        for piece, wanted in zip(garment.pieces, design.pieces, strict=True):
+            assert piece.start % 2 == 0
+            assert piece.widest <= needles
+            rows = [row for _, row in piece.levels]
+            assert rows[0] == 0
+            assert all(b - a >= 2 and b % 2 == 0 for a, b in pairwise(rows))
+            assert piece.rows == rows[-1]
+            for runs, model in ((piece.left, wanted.left), (piece.right, wanted.right)):
+                for run, named in zip(runs, model, strict=True):
+                    assert run.to_row == piece.row(named.to_level)
+                    moves = list(run.changes())
+                    assert all(run.from_row <= row < run.to_row for row, _ in moves)
+                    assert len({by > 0 for _, by in moves}) <= 1
+            if wanted.symmetric:
+                assert piece.left == piece.right
+            for opening in piece.openings:
+                assert opening.width % 2 == opening.flat % 2 == opening.row % 2 == 0
+                assert 2 <= opening.row < piece.rows
+                assert opening.flat - 2 * sum(by for _, by in opening.run.changes()) == opening.width
+                assert all(opening.row < row < piece.rows for row, _ in opening.run.changes())
+                assert all((row - opening.row) % 2 == 1 for row, by in opening.run.changes() if by < -1)
+            for wedge in piece.wedges:
+                assert wedge.to_row == piece.rows
+                assert max(wedge.groups) - min(wedge.groups) <= 1
+                assert list(wedge.groups) == sorted(wedge.groups, reverse=True)
+                assert min(wedge.groups) >= 1
+        for band in garment.bands:
+            assert sum(p.stitches for p in band.pick_ups) == band.stitches <= needles
+            assert all(1 <= p.stitches <= p.points for p in band.pick_ups)
+
+
+def near(garment: SizedGarment, stitches: float = 1.0, rows: float = 1.0) -> None:
+    for d in garment.deviations:
+        assert abs(d.solved - d.wanted) <= (stitches if d.unit == "st" else rows) + 1e-6, d
+
+
+def test_a_pullover_is_counted_near_what_is_wanted(workshop: type[Workshop]) -> None:
+    design = pullover(workshop())
+    counts = solved(design)
+    sound(design, counts)
+    for garment in counts.sizes:
+        near(garment)
+        back, front, _ = garment.pieces
+        assert back.row("underarm") == front.row("underarm")
+        assert sum(back.wedges[0].groups) == (back.start - back.openings[0].width) // 2
+        assert back.openings[0].width == front.openings[0].width
+        for join in garment.joins[:2]:
+            assert join.one_cm == pytest.approx(join.other_cm)
+        assert abs(garment.joins[2].one_cm - garment.joins[2].other_cm) <= 2.5
+        assert garment.joins[1].one_rows == garment.joins[1].other_rows == back.row("underarm")
+
+
+def test_every_component_is_proven_optimal(workshop: type[Workshop]) -> None:
+    shop = workshop()
+    one = body(shop, "back", 2.5, 12)
+    levels = shop.levels("pocket", hem=0, top=12)
+    counts = solved(shop.design(one, shop.piece("pocket", 12, levels, (shop.run("top"),))))
+    assert sorted(c.pieces for c in counts.components) == [("back",), ("pocket",)]
+    for component in counts.components:
+        assert component.status == "optimal"
+        assert component.objective == pytest.approx(component.bound)
+
+
+def test_a_design_is_counted_alike_every_time(workshop: type[Workshop]) -> None:
+    assert solve(pullover(workshop())) == solve(pullover(workshop()))
+
+
+@pytest.mark.parametrize(("width", "stitches"), [(40.0, 80), (40.4, 80), (40.6, 82), (19.375, 38)])
+def test_widths_are_the_nearest_even_number(workshop: type[Workshop], width: float, stitches: int) -> None:
+    shop = workshop("M")
+    levels = shop.levels("back", hem=0, top=30)
+    counts = solved(shop.design(shop.piece("back", width, levels, (shop.run("top"),))))
+    assert counts.sizes[0].pieces[0].start == stitches
+
+
+def test_equally_near_numbers_are_decided_for_the_plainer(workshop: type[Workshop]) -> None:
+    shop = workshop("M")
+    levels = shop.levels("back", hem=0, top=30)
+    for width, stitches in ((40.5, 80), (39.5, 80), (41.5, 84)):
+        counts = solved(shop.design(shop.piece("back", width, levels, (shop.run("top"),))))
+        assert counts.sizes[0].pieces[0].start == stitches
+
+
+def test_a_larger_size_is_never_smaller(workshop: type[Workshop]) -> None:
+    shop = workshop("A B C D E F")
+    widths = (40.0, 40.3, 40.9, 41.2, 41.2, 43.0)
+    levels = shop.levels("back", hem=0, top=(30, 30.2, 30.4, 30.9, 31.1, 33))
+    counts = solved(shop.design(shop.piece("back", widths, levels, (shop.run("top"),))))
+    starts = [g.pieces[0].start for g in counts.sizes]
+    rows = [g.pieces[0].rows for g in counts.sizes]
+    assert starts == sorted(starts)
+    assert rows == sorted(rows)
+    assert starts[3] == starts[4]
+
+
+def test_row_edges_joined_without_easing_get_the_same_rows(workshop: type[Workshop]) -> None:
+    shop = workshop()
+    one = shop.piece("one", 30, shop.levels("one", hem=0, up=30.4, top=40), (shop.run("up", name="side"), shop.run("top")))
+    two = shop.piece("two", 30, shop.levels("two", hem=0, high=29.9, top=40), (shop.run("high", name="side"), shop.run("top")))
+    apart = solved(shop.design(one, two)).sizes[0]
+    joined = solved(shop.design(one, two, joins=(shop.join("one side", "two side"),))).sizes[0]
+    assert apart.piece("one").row("up") != apart.piece("two").row("high")
+    assert joined.piece("one").row("up") == joined.piece("two").row("high")
+    assert joined.joins[0].one_rows == joined.piece("one").row("up")
+
+
+def test_shoulders_that_are_joined_get_the_same_stitches(workshop: type[Workshop]) -> None:
+    shop = workshop()
+    back, front = body(shop, "back", 2.5, 12), body(shop, "front", 8, 9)
+    front = replace(front, openings=(shop.neck("front", 19.2, 8, 9),))
+    counts = solved(shop.design(back, front, joins=(shop.join("back shoulder", "front shoulder"),)))
+    for garment in counts.sizes:
+        near(garment, stitches=2)
+        one, other = (p.start - p.openings[0].width for p in garment.pieces)
+        assert one == other
+
+
+def test_cast_off_comes_first_and_the_curve_after_it(workshop: type[Workshop]) -> None:
+    shop = workshop()
+    levels = shop.levels("back", hem=0, underarm=20, chest=32, top=40)
+    runs = (shop.run("underarm"), shop.run("chest", -5, "curve", cast_off=2), shop.run("top"))
+    for garment in solved(shop.design(shop.piece("back", 40, levels, runs))).sizes:
+        piece = garment.pieces[0]
+        moves = list(piece.left[1].changes())
+        assert moves[0] == (piece.row("underarm"), -4)
+        assert sum(by for _, by in moves) == -10
+        # The other edge is cast off a row later, so the next move waits for two rows.
+        assert moves[1][0] >= moves[0][0] + 2
+        assert all(row <= piece.row("chest") - 2 for row, _ in moves)
+
+
+def test_equal_steps_are_equal(workshop: type[Workshop]) -> None:
+    shop = workshop()
+    levels = shop.levels("back", hem=0, tip=20, top=24)
+    runs = (shop.run("tip"), shop.run("top", (-6, -7, -8), "steps", steps=3))
+    for garment in solved(shop.design(shop.piece("back", 40, levels, runs))).sizes:
+        steps = [by for _, by in garment.pieces[0].left[1].changes()]
+        assert len(steps) == 3
+        assert len(set(steps)) == 1
+
+
+def test_both_ends_of_a_simple_increase_have_a_row_each(workshop: type[Workshop]) -> None:
+    shop = workshop()
+    levels = shop.levels("sleeve", cuff=0, top=20)
+    for garment in solved(shop.design(shop.piece("sleeve", 20, levels, (shop.run("top", 5),)))).sizes:
+        rows = [row for row, _ in garment.pieces[0].left[0].changes()]
+        assert len(rows) == 10
+        assert all(row % 2 == 0 for row in rows)
+        assert rows[-1] <= garment.pieces[0].rows - 2
+
+
+def test_edges_of_their_own_move_where_the_carriage_is(workshop: type[Workshop]) -> None:
+    shop = workshop()
+    levels = shop.levels("right", hem=0, a=20, b=34, top=40)
+    left = (shop.run("a", -5), shop.run("b", -7, "curve", cast_off=3), shop.run("top"))
+    right = (shop.run("a", 4), shop.run("top"))
+    model = shop.piece("right", 30, levels, left, right)
+    image = replace(model, name="left", mirror_of="right", left=model.right, right=model.left)
+    for garment in solved(shop.design(model, image)).sizes:
+        for piece in garment.pieces:
+            for run in piece.left:
+                assert all(row % 2 == 1 for row, by in run.changes() if by not in (-1,))
+            for run in piece.right:
+                assert all(row % 2 == 0 for row, by in run.changes() if by not in (-1,))
+        one, other = garment.pieces
+        assert [sum(b for _, b in r.changes()) for r in one.left] == [sum(b for _, b in r.changes()) for r in other.right]
+        assert one.levels == other.levels
+
+
+@pytest.mark.parametrize("shape", ["round", "v", "square"])
+@pytest.mark.parametrize("depth", [0.7, 2.0, 9.0])
+def test_necks_of_every_shape_and_depth(workshop: type[Workshop], shape: str, depth: float) -> None:
+    shop = workshop(up=4.0)
+    if shape == "v" and depth < 5:
+        return
+    flat = {"round": 9.0, "v": 0.0, "square": 18.0}[shape]
+    design = shop.design(body(shop, "back", depth, flat, shape))
+    counts = solved(design)
+    sound(design, counts)
+    for garment in counts.sizes:
+        near(garment)
+        opening = garment.pieces[0].openings[0]
+        if shape == "square":
+            assert opening.flat == opening.width
+        if shape == "v":
+            assert opening.flat == 0
+            assert {by for _, by in opening.run.changes()} == {-1}
+
+
+def test_every_rule_is_kept_in_whole_numbers(workshop: type[Workshop]) -> None:
+    """The programme's own rules, tried on numbers that break one of them."""
+    programme, _ = programme_of(pullover(workshop()))
+    zeros = [0] * len(programme.variables)
+    names = {rule.name for rule in programme.broken(zeros)}
+    assert "the start of the back" in names
+    assert "rising levels of the back" in names
+
+
+@settings(max_examples=40, deadline=None)
+@given(
+    across=st.floats(0.9, 4.0),
+    up=st.floats(1.2, 6.0),
+    count=st.integers(1, 8),
+    bust=st.floats(30, 50),
+    step=st.floats(0, 6),
+    sleeve=st.floats(3, 9),
+)
+def test_any_tension_and_any_grading_is_counted(
+    across: float, up: float, count: int, bust: float, step: float, sleeve: float
+) -> None:
+    shop = Workshop(" ".join(f"s{i}" for i in range(count)), across, up, needles=400)
+    wide = tuple(bust + step * i for i in range(count))
+    high = tuple(48 + i for i in range(count))
+    top = tuple(51.0 + i for i in range(count))
+
+    def part(name: str, depth: float, flat: float) -> Piece:
+        levels = shop.levels(name, hem=0, underarm=30, tip=high, top=top)
+        runs = (shop.run("underarm", name="side"), shop.run("tip", name="armhole"), shop.run("top"))
+        return shop.piece(name, wide, levels, runs, neck=shop.neck(name, 17, depth, flat), held_from="tip")
+
+    arm = shop.piece(
+        "sleeve",
+        22,
+        shop.levels("sleeve", cuff=0, widest=40, top=43),
+        (shop.run("widest", sleeve, way=Way("fashioned", 2)), shop.run("top")),
+    )
+    joins = (shop.join("back shoulder", "front shoulder"), shop.join("back side", "front side"))
+    band = shop.band("neckband", "back neck + front neck")
+    design = shop.design(part("back", 2.5, 12), part("front", 8, 9), arm, joins=joins, bands=(band,))
+    counts = solved(design)
+    sound(design, counts)
+    for garment in counts.sizes:
+        near(garment)

@@ -1,0 +1,90 @@
+"""Curves in stairs: never far from the curve, steep before flat, alike in all sizes."""
+
+from __future__ import annotations
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from walewright.solve.curves import quarter_ellipse, targets
+from walewright.solve.model import Phrase
+from walewright.solve.schedule import ALLOWED_BEYOND
+from walewright.solve.stairs import Flight, flight_schedules
+
+
+def flight(stitches: int, rows: int, first: int = 1) -> Flight:
+    return Flight(stitches, rows, targets(quarter_ellipse(stitches, rows), rows), tuple(range(first, rows, 2)))
+
+
+def moves(phrases: tuple[Phrase, ...]) -> list[tuple[int, int]]:
+    found, row = [], 0
+    for phrase in phrases:
+        for _ in range(phrase.times):
+            for gap, by in zip(phrase.gaps, phrase.by, strict=True):
+                row += gap
+                found.append((row, -by))
+    return found
+
+
+def deviation(wanted: Flight, made: list[tuple[int, int]]) -> float:
+    done = [sum(by for row, by in made if row < i) for i in range(1, wanted.rows + 1)]
+    return max(abs(d - w) for d, w in zip(done, wanted.line, strict=True))
+
+
+def least(wanted: Flight) -> float:
+    """The least deviation of any rising whole numbers, stair by stair: nothing first, everything last."""
+    ends = (0, *wanted.slots, wanted.rows)
+    worst = 0.0
+    for number, (begin, end) in enumerate(zip(ends, ends[1:], strict=False)):
+        rows = wanted.line[begin:end]
+        heights = [0] if number == 0 else [wanted.stitches] if end == wanted.rows else range(wanted.stitches + 1)
+        worst = max(worst, min(max(abs(h - w) for w in rows) for h in heights))
+    return worst
+
+
+SIZES = st.lists(st.tuples(st.integers(0, 24), st.integers(1, 30)), min_size=1, max_size=4)
+
+
+@settings(max_examples=60, deadline=None)
+@given(SIZES)
+def test_stairs_keep_near_the_curve_in_every_size(sizes: list[tuple[int, int]]) -> None:
+    flights = [flight(stitches, 2 * pairs) for stitches, pairs in sizes]
+    made = flight_schedules(flights, [-1] * len(flights))
+    assert made is not None
+    for wanted, phrases in zip(flights, made, strict=True):
+        worked = moves(phrases)
+        assert sum(by for _, by in worked) == wanted.stitches
+        assert {row for row, _ in worked} <= set(wanted.slots)
+        assert deviation(wanted, worked) <= least(wanted) + ALLOWED_BEYOND + 1e-6
+    assert len({len(phrases) for phrases in made}) == 1 or len(flights) == 1
+
+
+def test_a_round_neck_flattens() -> None:
+    made = flight_schedules([flight(10, 28)], [-1])
+    assert made is not None
+    by = [b for _, b in moves(made[0])]
+    assert by == sorted(by, reverse=True)
+    assert by[0] > 1
+    assert by[-1] == 1
+
+
+def test_two_rows_are_enough_for_a_neck() -> None:
+    assert flight_schedules([flight(5, 2)], [-1]) == ((Phrase((1,), (-5,), 1),),)
+
+
+def test_nothing_fits_without_a_slot() -> None:
+    assert flight_schedules([Flight(3, 2, (1.0, 2.0), ())], [-1]) is None
+
+
+def test_several_stitches_never_go_where_only_one_can() -> None:
+    wanted = flight(20, 30, 2)
+    single = Flight(wanted.stitches, wanted.rows, wanted.line, wanted.slots, frozenset({2, 4}))
+    made = flight_schedules([single], [-1])
+    assert made is not None
+    assert all(by == 1 for row, by in moves(made[0]) if row in (2, 4))
+    assert sum(by for _, by in moves(made[0])) == 20
+
+
+def test_outward_curves_have_outward_moves() -> None:
+    made = flight_schedules([flight(8, 20, 2)], [1])
+    assert made is not None
+    assert sum(p.change for p in made[0]) == 8

@@ -1,0 +1,143 @@
+"""Designs made by hand: any of their parts can be replaced. Spans tell the parts apart in messages."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from walewright.design.model import (
+    Band,
+    Design,
+    EdgeName,
+    EdgeRun,
+    Edging,
+    Fabric,
+    Join,
+    Level,
+    Machine,
+    Opening,
+    Origin,
+    PerSize,
+    Piece,
+    Way,
+    Wedge,
+    Yarn,
+)
+from walewright.report.model import Span
+
+SIMPLE = Way("simple")
+
+
+def origin(path: str) -> Origin:
+    """A place of its own for each path."""
+    start = 10 * (sum(ord(c) * (i + 1) for i, c in enumerate(path)) % 9973)
+    return Origin(path, Span("hand.wale", start, start + 5))
+
+
+class Workshop:
+    """Builds designs in `sizes`, with a plain fabric of `across` stitches and `up` rows to the cm on `needles` needles."""
+
+    def __init__(self, sizes: str = "S M L", across: float = 2.0, up: float = 3.0, needles: int = 200) -> None:
+        self.sizes = tuple(sizes.split())
+        self.needles = needles
+        self.plain = self.fabric("plain", across, up)
+
+    def fabric(self, name: str, across: float, up: float, rib_every: int = 0) -> Fabric:
+        stitch = "latched rib" if rib_every else "stocking stitch"
+        return Fabric(name, stitch, rib_every, "wool", "4", across * 10, up * 10, 10, 10, 30, origin(f"fabric {name}"))
+
+    def each(self, value: float | PerSize) -> PerSize:
+        return value if isinstance(value, tuple) else (float(value),) * len(self.sizes)
+
+    def levels(self, piece: str, **heights: float | PerSize) -> tuple[Level, ...]:
+        return tuple(Level(n, self.each(h), origin(f"piece {piece} / level {n}")) for n, h in heights.items())
+
+    def run(
+        self,
+        to: str,
+        change: float | PerSize = 0.0,
+        path: str = "slope",
+        *,
+        name: str = "",
+        cast_off: float | PerSize = 0.0,
+        steps: int = 0,
+        way: Way = SIMPLE,
+    ) -> EdgeRun:
+        changes = self.each(change)
+        path = path if any(changes) else "straight"
+        return EdgeRun(name, to, path, changes, self.each(cast_off), steps, way, origin(f"edge {name} {path} to {to} {changes}"))
+
+    def piece(
+        self,
+        name: str,
+        width: float | PerSize,
+        levels: tuple[Level, ...],
+        left: tuple[EdgeRun, ...],
+        right: tuple[EdgeRun, ...] | None = None,
+        *,
+        neck: Opening | None = None,
+        held_from: str = "",
+        **more: object,
+    ) -> Piece:
+        wedges = (Wedge("shoulders", "both", held_from, origin(f"piece {name} / shoulders")),) if held_from else ()
+        made = Piece(
+            name=name,
+            fabric="plain",
+            copies=1,
+            mirror_of=None,
+            levels=levels,
+            start_width=self.each(width),
+            start_way="waste",
+            start_edging=None,
+            left=left,
+            right=left if right is None else right,
+            openings=(neck,) if neck else (),
+            wedges=wedges,
+            end_way="waste",
+            origin=origin(f"piece {name}"),
+        )
+        return replace(made, **more)  # type: ignore[arg-type]
+
+    def neck(
+        self,
+        piece: str,
+        width: float | PerSize,
+        depth: float | PerSize,
+        flat: float | PerSize = 0.0,
+        shape: str = "round",
+        way: Way = SIMPLE,
+    ) -> Opening:
+        place = origin(f"piece {piece} / neck")
+        return Opening("neck", self.each(width), self.each(depth), self.each(flat), shape, way, place)
+
+    def join(self, one: str, other: str, easing: float = 0.0) -> Join:
+        """Sides as "back side + front side"."""
+        return Join(edges(one), edges(other), self.each(easing), origin(f"join {one} to {other}"))
+
+    def band(self, name: str, along: str) -> Band:
+        return Band(name, "collar", edges(along), origin(f"band {name}"))
+
+    def design(
+        self, *pieces: Piece, joins: tuple[Join, ...] = (), bands: tuple[Band, ...] = (), rib: Fabric | None = None
+    ) -> Design:
+        ribbed = rib or self.fabric("rib", self.plain.stitches_per_cm, self.plain.rows_per_cm, 3)
+        return Design(
+            file="hand.wale",
+            title="By hand",
+            texts=(),
+            sizes=self.sizes,
+            measurements=(),
+            machine=Machine("own", "a bed", self.needles, 8.0, (1, 2, 3), 8, "", origin("machine own")),
+            yarns=(Yarn("wool", "wool", 100, 120, origin("yarn wool")),),
+            fabrics=(self.plain, replace(ribbed, name="rib")),
+            edgings=(Edging("collar", "rib", self.each(2.5), "after", "chain", origin("edging collar")),),
+            pieces=pieces,
+            bands=bands,
+            joins=joins,
+            requirements=(),
+            making_up=(),
+        )
+
+
+def edges(text: str) -> tuple[EdgeName, ...]:
+    pairs = (part.split() for part in text.split(" + "))
+    return tuple(EdgeName(piece, edge) for piece, edge in pairs)
