@@ -147,11 +147,6 @@ def _unwritable(path: str, fault: OSError) -> Diagnostic:
     )
 
 
-def set_environment(name: str, value: str) -> None:
-    """Set an environment variable of this process, where a library can be told something in no other way."""
-    os.environ.setdefault(name, value)
-
-
 def today() -> datetime.date:
     """Today, or the day of SOURCE_DATE_EPOCH where that is set, so that a build can be repeated byte for byte."""
     epoch = os.environ.get("SOURCE_DATE_EPOCH", "")

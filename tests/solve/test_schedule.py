@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from itertools import combinations
+from itertools import combinations, pairwise
 
 import pytest
 from hypothesis import given, settings
@@ -32,9 +32,7 @@ def rows_of(phrases: tuple[Phrase, ...]) -> list[int]:
 def exhaustive(wanted: Taper) -> float | None:
     """The least deviation of all ways to choose slots, measured row by row."""
     fitting = [
-        used
-        for used in combinations(wanted.slots, wanted.moves)
-        if all(b - a >= wanted.least_gap for a, b in zip(used, used[1:], strict=False))
+        used for used in combinations(wanted.slots, wanted.moves) if all(b - a >= wanted.least_gap for a, b in pairwise(used))
     ]
     return min((deviation(wanted, used) for used in fitting), default=None)
 
@@ -82,7 +80,7 @@ def test_phrases_keep_the_promise_in_every_size(sizes: list[tuple[int, int]], st
         used = rows_of(phrases)
         assert len(used) == wanted.moves
         assert set(used) <= set(wanted.slots)
-        assert all(b - a >= wanted.least_gap for a, b in zip(used, used[1:], strict=False))
+        assert all(b - a >= wanted.least_gap for a, b in pairwise(used))
         least = least_deviation(wanted)
         assert least is not None
         assert deviation(wanted, used) <= least + ALLOWED_BEYOND + 1e-6

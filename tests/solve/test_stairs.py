@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -34,7 +36,7 @@ def least(wanted: Flight) -> float:
     """The least deviation of any rising whole numbers, stair by stair: nothing first, everything last."""
     ends = (0, *wanted.slots, wanted.rows)
     worst = 0.0
-    for number, (begin, end) in enumerate(zip(ends, ends[1:], strict=False)):
+    for number, (begin, end) in enumerate(pairwise(ends)):
         rows = wanted.line[begin:end]
         heights = [0] if number == 0 else [wanted.stitches] if end == wanted.rows else range(wanted.stitches + 1)
         worst = max(worst, min(max(abs(h - w) for w in rows) for h in heights))

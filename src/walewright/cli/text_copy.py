@@ -19,13 +19,15 @@ CM_PER_INCH = 2.54
 
 def text_copy(outcome: Outcome, units: str) -> str:
     """The whole pattern as plain text; lengths in `units` cm | in | both. Only for a proven outcome."""
-    design, _, _, proof = outcome.result()
+    design, _, instructions, proof = outcome.result()
     parts = (
         _title(design),
         _section("Sizes", (_graded(design.sizes), *_measurements(design, units))),
         _section("Tension", (_tension(fabric, units) for fabric in design.fabrics)),
         _section("Materials", _materials(design, proof)),
+        _section("Abbreviations", (f"{short}: {meaning}" for short, meaning in instructions.abbreviations)),
         outcome.plain_text.strip(),
+        _making_up(design),
         f"Proven: every size was knitted on the simulated bed by walewright {__version__}, and read back from these words.",
     )
     return "\n\n".join(part for part in parts if part) + "\n"
@@ -36,6 +38,13 @@ def _title(design: Design) -> str:
     return "\n".join((design.title, "=" * len(design.title), *(textwrap.fill(text, 96) for text in texts)))
 
 
+def _making_up(design: Design) -> str:
+    if not design.making_up:
+        return ""
+    steps = (textwrap.fill(step, 92, initial_indent="[ ] ", subsequent_indent="    ") for step in design.making_up)
+    return _section("Making up", steps)
+
+
 def _section(title: str, lines: Iterable[str]) -> str:
     return "\n".join((title, "-" * len(title), *lines))
 
@@ -43,7 +52,7 @@ def _section(title: str, lines: Iterable[str]) -> str:
 def _measurements(design: Design, units: str) -> list[str]:
     return [
         f"{m.name.replace('_', ' ')}{' (to fit)' if m.to_fit else ''}: {_lengths(m.values, units)}"
-        + (f", from {m.source}" if m.source else "")
+        + (f" ({m.source})" if m.source else "")
         for m in design.measurements
     ]
 
@@ -58,7 +67,9 @@ def _tension(fabric: Fabric, units: str) -> str:
 
 def _materials(design: Design, proof: Proof) -> list[str]:
     machine = design.machine
-    lines = [f"machine: {machine.label or machine.name}, {machine.needles} needles {machine.pitch_mm:g} mm apart"]
+    # A shipped label may speak of needles that the source has since replaced; only its first words are kept.
+    bed = (machine.label or machine.name).split(",")[0]
+    lines = [f"machine: {bed}, {machine.needles} needles {machine.pitch_mm:g} mm apart"]
     for at, yarn in enumerate(design.yarns):
         uses = [size.yarn[at] for size in proof.sizes]
         balls = _graded([str(use.balls) for use in uses])

@@ -14,6 +14,9 @@ from walewright.knit.operations import Operation, Side
 CENTRE_WASTE_ROWS = 8
 """Rows of waste yarn that hold the stitches of a neck's centre; the words name none. Common practice: 6 to 10."""
 
+MOST_MOVES = 200_000
+"""In one block. A piece has some thousands; a damaged text could ask for a lifetime's."""
+
 Needle = Literal["work", "held", "waiting", "waiting, held"]
 """In working position; held for shaping; in hold with the half that waits; held for shaping within that half."""
 
@@ -115,6 +118,8 @@ class Hands:
     # ------------------------------------------------------------- knitting and shaping
 
     def _cross(self, rows: int) -> None:
+        if len(self.made) + rows > MOST_MOVES:
+            raise Contradiction(f"this is more than {MOST_MOVES} moves")
         for _ in range(rows):
             self._carriage = op.other(self._at(self._carriage))
             self.made.append(op.Pass(self._carriage))

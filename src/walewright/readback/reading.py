@@ -19,7 +19,7 @@ PRINTED = "printed words"
 """Name of the text in the spans of diagnostics."""
 
 MOST_PHRASES = 100_000
-"""In one section, repeats written out. A piece has some hundreds; a damaged text could ask for a lifetime's."""
+"""In one section, repeats written out. A piece has some hundreds; see also `hands.MOST_MOVES`."""
 
 Found = tuple[Diagnostic, ...]
 

@@ -59,15 +59,15 @@ def _smallest(rules: Sequence[Rule]) -> list[Rule]:
 def _message(design: Design, rules: Sequence[Rule], names: Sequence[str], sizes: Sequence[int], graded: bool) -> Diagnostic:
     found = [rule for rule in rules if rule.name in names]
     # What fails is what binds the wanted numbers together: a join rather than the hands, the hands rather than the bed.
-    binding = [r for r in found if r.kind is not Kind.WANTED]
+    binding = [r for r in found if not r.kind.is_wanted]
     failing = max(binding or found, key=lambda r: r.kind)
     because = sorted((r for r in found if r is not failing), key=lambda r: -r.kind)
     first = sizes[0]
     helps = _smallest_change(design, rules, found, sizes, graded)
-    figures = {design.sizes[i]: "; ".join(r.says[i] for r in because if r.kind is Kind.WANTED) for i in sizes}
+    figures = {design.sizes[i]: "; ".join(r.says[i] for r in because if r.kind.is_wanted) for i in sizes}
     notes = tuple(f"{where}: {text}" for text, where in _grouped(figures).items() if text)
     only = tuple(design.sizes[i] for i in sizes) if len(sizes) < len(design.sizes) else ()
-    if failing.kind is Kind.JOIN and all(r.kind is Kind.WANTED for r in because):
+    if failing.kind is Kind.JOIN and all(r.kind.is_wanted for r in because):
         join = next(j for j in design.joins if j.origin in failing.origins)
         told = unmet(join, notes, only, design, helps)
         return replace(told, labels=(told.labels[0], *_labels(because, first)))
@@ -95,7 +95,7 @@ def _smallest_change(
 ) -> tuple[str, ...]:
     """The wanted lengths to write instead, so that as little as possible is changed and everything else holds: those of one
     figure, if changing one is enough, else of several."""
-    wanted = [rule for rule in found if rule.kind is Kind.WANTED and rule.cm_per_unit]
+    wanted = [rule for rule in found if rule.kind.is_wanted and rule.cm_per_unit]
     attempts = [_changed(design, rules, [rule], sizes, graded) for rule in wanted]
     possible = [a for a in attempts if a is not None] or [
         a for a in [_changed(design, rules, wanted, sizes, graded)] if a is not None
@@ -118,7 +118,9 @@ def _changed(
     cost = 0.0
     for group in [list(sizes)] if graded else [[i] for i in sizes]:
         among = {*group, -1} if graded else set(group)
-        hard = [line for rule in rules if rule not in free for i, line in rule.constraints if i in among]
+        # What only follows from other figures follows from the changed ones too.
+        kept = [rule for rule in rules if rule not in free and rule.kind is not Kind.BETWEEN]
+        hard = [line for rule in kept for i, line in rule.constraints if i in among]
         soft = [(rule, i, line) for rule in free for i, line in rule.constraints if i in among]
         answer = relaxed(hard, [Slack(line, rule.cm_per_unit) for rule, _, line in soft])
         if answer.values is None:

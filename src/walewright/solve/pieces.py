@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from walewright.design.model import Design, EdgeRun, Opening, Piece
-from walewright.solve.programme import Draft, Terms, total
+from walewright.solve.programme import Draft, Kind, Terms, total
 from walewright.solve.quantities import LESSER, STEADY, Quantity, want
 
 SIDES = ("left", "right")
@@ -131,6 +131,7 @@ def _stages(draft: Draft, design: Design, piece: Piece, rows: Sequence[Mapping[s
                 f"it is {{cm}} from {what}",
                 f"it cannot be {{cm}} from {what}",
                 STEADY if held else 1.0,
+                Kind.BETWEEN,
             ),
         )
 

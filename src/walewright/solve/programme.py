@@ -26,7 +26,14 @@ class Kind(IntEnum):
     MACHINE = 1
     CONSTRUCTION = 2
     JOIN = 3
-    WANTED = 4
+    BETWEEN = 4
+    """A wanted number that follows from others the author wrote, such as the rows between two levels."""
+    WANTED = 5
+
+    @property
+    def is_wanted(self) -> bool:
+        """Whether it is a number and not a rule that binds numbers."""
+        return self >= Kind.BETWEEN
 
 
 @dataclass(frozen=True, slots=True)

@@ -24,7 +24,7 @@ STEADY = 3.0
 LESSER = 0.3
 """Share of that for what nobody sees as a measurement: the flat part of a neck, a first cast-off."""
 
-UNEVEN_COST = 0.01
+UNEVEN_COST = 0.001
 """For each stitch or row by which a step of the grading is out of step with what is wanted."""
 
 PLAIN_COST = 0.0001
@@ -56,6 +56,7 @@ class Quantity:
     says: str
     fails: str
     share: float = 1.0
+    kind: Kind = Kind.WANTED
 
 
 def want(draft: Draft, quantity: Quantity) -> None:
@@ -74,7 +75,7 @@ def want(draft: Draft, quantity: Quantity) -> None:
     fails = tuple(quantity.fails.format(cm=cm) for cm in shown)
     per_cm = max((w / cm for w, cm in zip(quantity.wanted, quantity.cm, strict=True) if cm), default=0.0)
     unit = factor / per_cm if per_cm else 0.0
-    draft.rules.append(Rule(quantity.name, Kind.WANTED, (quantity.origin,), says, fails, tuple(lines), unit))
+    draft.rules.append(Rule(quantity.name, quantity.kind, (quantity.origin,), says, fails, tuple(lines), unit))
     _grade(draft, quantity)
 
 

@@ -96,8 +96,10 @@ def _room(draft: Draft, piece: Piece, run: EdgeRun, number: int, side: str, term
         inwards = run.change[i] < 0
         size = total((moved, -1 if inwards else 1), (edge.cast_off[number], -1))
         if run.path == "slope" and (inwards or run.way.kind == "fashioned"):
-            # One stitch every row; after a cast-off the first move waits for the other end's turn.
-            lines.append((i, Linear(total((pairs, 2), (size, -1)), 2 if edge.cast_off[number] else 1, None)))
+            # One stitch every row; after a cast-off the first move waits for the other end's turn, and an increase needs a
+            # stitch below the last row's to be filled from.
+            waits = edge.cast_off[number] or (number == 0 and not inwards)
+            lines.append((i, Linear(total((pairs, 2), (size, -1)), 2 if waits else 1, None)))
         elif run.path == "slope":
             every = 2
             lines.append((i, Linear(total((pairs, 1), (size, -1)), 1, None)))
