@@ -106,6 +106,7 @@ SAMPLES: tuple[Step, ...] = (
     st.Repeat((st.KnitRows(2), st.Repeat((st.Decrease("left end", 1, 0), st.KnitRows(1)), 2), st.Decrease("right end", 1, 3)), 4),
     st.MarkEdges("armhole"),
     st.Now(77, 3, "left"),
+    st.NowInHalf(21, 97, "left", 25),
     st.CentreToWaste(12, -6, 5, "neck centre"),
     st.HoldPart("left", -30, -7),
     st.OffOnWaste(8, "shoulder right"),
@@ -121,7 +122,9 @@ SAMPLES: tuple[Step, ...] = (
 )
 """One of every kind of step, and more where a kind is said in more ways."""
 
-KINDS: tuple[type[Step], ...] = tuple(kind for kind in Step.__subclasses__() if getattr(st, kind.__name__) is kind)
+KINDS: tuple[type[Step], ...] = tuple(
+    kind for kind in vars(st).values() if isinstance(kind, type) and issubclass(kind, Step) and kind is not Step
+)
 """Every kind of step. (A dataclass with slots is made twice; the first make can linger among the subclasses.)"""
 
 

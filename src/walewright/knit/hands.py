@@ -197,6 +197,10 @@ def _now(s: State, step: st.Now) -> Done:
     return (op.Check(step.stitches, step.row, step.side),), s
 
 
+def _now_in_half(s: State, step: st.NowInHalf) -> Done:
+    return (op.Check(step.stitches + step.waiting, step.row, step.side),), s
+
+
 def _centre_to_waste(s: State, step: st.CentreToWaste) -> Done:
     return (op.OntoWaste(step.first, step.last, CENTRE_WASTE_ROWS, step.edge),), replace(s, gap=(step.first, step.last))
 
@@ -277,6 +281,7 @@ _HANDS: dict[type[st.Step], Callable[[State, Any], Done]] = {
     st.Repeat: _repeat,
     st.MarkEdges: _nothing,
     st.Now: _now,
+    st.NowInHalf: _now_in_half,
     st.CentreToWaste: _centre_to_waste,
     st.HoldPart: _hold_part,
     st.OffOnWaste: _off_on_waste,

@@ -163,6 +163,13 @@ class Now(Step):
     side: Side
 
 
+@dataclass(frozen=True, slots=True)
+class NowInHalf(Now):
+    """The same while another half waits: `stitches` are those of the half being worked, `waiting` those of the other."""
+
+    waiting: int
+
+
 # ----------------------------------------------------------------- parting
 
 

@@ -52,7 +52,11 @@ def weave(part: Part, unrolled: frozenset[Key], state: State) -> tuple[tuple[st.
     def now(origin: str) -> None:
         side = state.side
         if side is not None and not (made and isinstance(made[-1], st.Now)):
-            made.append(st.Now(state.stitches, state.row, side, origin=origin))
+            if state.waiting:
+                mine = state.stitches - state.waiting
+                made.append(st.NowInHalf(mine, state.row, side, state.waiting, origin=origin))
+            else:
+                made.append(st.Now(state.stitches, state.row, side, origin=origin))
 
     for row, step in _in_order(part, unrolled):
         origin = step.origin if step is not None else ""

@@ -204,6 +204,13 @@ class Hands:
         *row, right = told
         self.made.append(op.Check(stitches, row[0] if row else self._row, "right" if right else "left"))
 
+    def now_in_half(self, stitches: int, waiting: int, *told: int) -> None:
+        """The same in one half; so many stitches of the other wait."""
+        there = sum(1 for state in self._needles.values() if state.startswith("waiting"))
+        if there != waiting:
+            raise Contradiction(f"{waiting} stitches should wait, and {there} do")
+        self.now(stitches + waiting, *told)
+
     # ------------------------------------------------------------- parting
 
     def centre_to_waste(self, stitches: int, first: int, last: int, edge: str) -> None:

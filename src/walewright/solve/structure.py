@@ -34,16 +34,26 @@ STRUCTURES: tuple[Structure, ...] = (
 )
 """Plainest first: fewest phrases, and of as many those with fewer gaps to keep in mind."""
 
+ALIKE = 2
+"""Rows by which the two gaps of a motif may differ: the next row, or the next that the carriage allows."""
+
 _LONGEST = 12
 """Phrases that one size may take when no common structure fits."""
 
 
 @dataclass(frozen=True, slots=True)
 class _Found:
-    """Phrases so far: their greatest deviation, and each phrase as (gaps, times)."""
+    """Phrases so far: their greatest deviation, how uneven their gaps are (squares, added up), and each as (gaps, times)."""
 
     worst: float
+    uneven: float
     phrases: tuple[tuple[tuple[int, ...], int], ...]
+
+    def beats(self, other: _Found | None) -> bool:
+        """Whether it deviates less, or, deviating alike, has the more even gaps."""
+        if other is None or self.worst < other.worst - CLOSE:
+            return True
+        return self.worst <= other.worst + CLOSE and self.uneven < other.uneven - CLOSE
 
 
 _State = tuple[int, int]
@@ -94,7 +104,7 @@ def _phrases(found: _Found, structure: Structure, step: int) -> tuple[Phrase, ..
 def _best(taper: Taper, limit: float, structure: Structure) -> _Found | None:
     """The least deviating schedule of that structure, None if none keeps within the limit."""
     search = _Search(taper, limit)
-    states: dict[_State, _Found] = {(0, taper.begin): _Found(0.0, ())}
+    states: dict[_State, _Found] = {(0, taper.begin): _Found(0.0, 0.0, ())}
     for length in structure:
         states = search.after_phrase(states, length, may_skip=True)
     return _finished(states, taper.moves)
@@ -103,7 +113,7 @@ def _best(taper: Taper, limit: float, structure: Structure) -> _Found | None:
 def _fewest(taper: Taper, limit: float) -> _Found:
     """The schedule with the fewest phrases; there always is one, since the best schedule is within the limit."""
     search = _Search(taper, limit)
-    states: dict[_State, _Found] = {(0, taper.begin): _Found(0.0, ())}
+    states: dict[_State, _Found] = {(0, taper.begin): _Found(0.0, 0.0, ())}
     for _ in range(max(_LONGEST, taper.moves)):
         done = _finished(states, taper.moves)
         if done is not None:
@@ -111,7 +121,7 @@ def _fewest(taper: Taper, limit: float) -> _Found:
         merged: dict[_State, _Found] = {}
         for length in (1, 2):
             for state, found in search.after_phrase(states, length, may_skip=False).items():
-                if state not in merged or found.worst < merged[state].worst - CLOSE:
+                if found.beats(merged.get(state)):
                     merged[state] = found
         states = merged
     done = _finished(states, taper.moves)
@@ -120,8 +130,8 @@ def _fewest(taper: Taper, limit: float) -> _Found:
 
 
 def _finished(states: dict[_State, _Found], moves: int) -> _Found | None:
-    ends = [(found.worst, slot, found) for (made, slot), found in states.items() if made == moves]
-    return min(ends, key=lambda e: (round(e[0], 9), e[1]))[2] if ends else None
+    ends = [(found.worst, found.uneven, slot, found) for (made, slot), found in states.items() if made == moves]
+    return min(ends, key=lambda e: (round(e[0], 9), round(e[1], 9), e[2]))[3] if ends else None
 
 
 class _Search:
@@ -130,20 +140,22 @@ class _Search:
     def __init__(self, taper: Taper, limit: float) -> None:
         self.taper = taper
         self.places = places(taper, limit)
+        self.even = taper.rows / max(taper.moves, 1)
 
     def after_phrase(self, states: dict[_State, _Found], length: int, may_skip: bool) -> dict[_State, _Found]:
         """The states that one more phrase of `length` gaps leads to, each with the least deviating way there."""
         reached: dict[_State, _Found] = {}
         if may_skip:
             for state, found in states.items():
-                reached[state] = _Found(found.worst, (*found.phrases, ((1,) * length, 0)))
+                reached[state] = _Found(found.worst, found.uneven, (*found.phrases, ((1,) * length, 0)))
         for (made, slot), found in states.items():
             for gaps in self._motifs(made, slot, length):
                 self._work(reached, made, slot, found, gaps)
         return reached
 
     def _work(self, reached: dict[_State, _Found], made: int, slot: int, found: _Found, gaps: tuple[int, ...]) -> None:
-        worst, times = found.worst, 0
+        worst, uneven, times = found.worst, found.uneven, 0
+        each = sum((gap - self.even) ** 2 for gap in gaps)
         while made + len(gaps) <= self.taper.moves:
             for gap in gaps:
                 slot += gap
@@ -154,9 +166,12 @@ class _Search:
                 if share > worst:
                     worst = share
             times += 1
+            uneven += each
             known = reached.get((made, slot))
-            if known is None or worst < known.worst - CLOSE:
-                reached[made, slot] = _Found(worst, (*found.phrases, (gaps, times)))
+            if known is None or worst <= known.worst + CLOSE:
+                better = _Found(worst, uneven, (*found.phrases, (gaps, times)))
+                if better.beats(known):
+                    reached[made, slot] = better
 
     def _motifs(self, made: int, slot: int, length: int) -> Iterator[tuple[int, ...]]:
         if made + length > self.taper.moves:
@@ -166,7 +181,7 @@ class _Search:
                 yield (gap,)
                 continue
             for second in self._gaps(made + 1, slot + gap):
-                if second != gap:
+                if abs(second - gap) <= ALIKE:
                     yield gap, second
 
     def _gaps(self, made: int, slot: int) -> Iterator[int]:

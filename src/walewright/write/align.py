@@ -21,7 +21,7 @@ Column = tuple[T | None, ...]
 def likeness(step: Step) -> Hashable:
     """What must agree for steps of several sizes to be one sentence: their shape, and whether a decrease is fashioned,
     because the two ways have different words. What must be true can be said of carriages at both sides at once."""
-    return "Now" if isinstance(step, Now) else (shape(step), _ways(step))
+    return type(step).__name__ if isinstance(step, Now) else (shape(step), _ways(step))
 
 
 def _ways(step: Step) -> Hashable:

@@ -203,7 +203,8 @@ def check(said: Said, counter: str = "") -> Phrase:
     sides = tuple(_CARRIAGES[s.side] if isinstance(s, st.Now) else None for s in said.steps)
     # The stitches have the dash of who skips this; the carriage needs none where it is on one side for all others.
     carriage = Graded(sides, said.working).text(lambda side: ("COL", "COR")[side])
-    return (Run(f"{stitches.text()} {stitches.of('st', 'sts')}, {counter}{carriage}", "check"),)
+    beside = f"and {said.graded('waiting').text()} waiting, " if isinstance(said.any, st.NowInHalf) else ""
+    return (Run(f"{stitches.text()} {stitches.of('st', 'sts')}, {beside}{counter}{carriage}", "check"),)
 
 
 # ----------------------------------------------------------------- parting
@@ -307,6 +308,7 @@ TEMPLATES: dict[type[Step], Callable[[Said], Phrase]] = {
     st.Repeat: _repeat,
     st.MarkEdges: _mark_edges,
     st.Now: _now,
+    st.NowInHalf: _now,
     st.CentreToWaste: _centre_to_waste,
     st.HoldPart: _hold_part,
     st.OffOnWaste: _off_on_waste,
