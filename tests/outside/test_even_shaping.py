@@ -73,7 +73,7 @@ def test_the_gaps_of_a_published_spread(moves: int, rows: int, published: dict[i
 
 
 @pytest.mark.parametrize(("moves", "rows", "published"), SPREADS)
-def test_an_ordinary_slope_follows_the_line_as_well_as_the_published_order(
+def test_an_ordinary_slope_follows_the_line_better_or_is_plainer_than_published(
     moves: int, rows: int, published: dict[int, int]
 ) -> None:
     """The published gaps, all of a kind together as printed, over the same rows and one in which the last width is knitted."""
@@ -83,7 +83,11 @@ def test_an_ordinary_slope_follows_the_line_as_well_as_the_published_order(
         for _ in range(times):
             row += gap
             printed.append(row)
-    assert deviation(taper, rows_of(made(taper))) <= deviation(taper, printed) + 1e-9
+    ours = made(taper)
+    least = least_deviation(taper)
+    assert least is not None
+    assert deviation(taper, rows_of(ours)) <= least + ALLOWED_BEYOND + 1e-9
+    assert deviation(taper, rows_of(ours)) <= deviation(taper, printed) + 1e-9 or len(ours) < len(published)
 
 
 def test_a_taper_with_a_plain_tail() -> None:
