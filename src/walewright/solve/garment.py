@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from walewright.design.model import Design, Piece
-from walewright.report.model import Diagnostic, Label
 from walewright.solve.bands import even
 from walewright.solve.model import SizedOpening, SizedPiece, SizedRun, SizedWedge
 from walewright.solve.pieces import PieceTerms
@@ -15,8 +14,8 @@ from walewright.solve.shaping import Gap, Span, edge_runs, openings
 from walewright.solve.wedges import groups
 
 
-def sized_pieces(design: Design, piece: Piece, terms: Sequence[PieceTerms], values: Values) -> tuple[SizedPiece, ...] | Diagnostic:
-    """A piece in every size, or the message that some edge's moves cannot be placed."""
+def sized_pieces(design: Design, piece: Piece, terms: Sequence[PieceTerms], values: Values) -> tuple[SizedPiece, ...]:
+    """A piece in every size."""
     rows = [{level: 2 * amount(t, values) for level, t in of.rows.items()} for of in terms]
     tops = [r[piece.levels[-1].name] for r in rows]
     partings = [
@@ -32,8 +31,7 @@ def sized_pieces(design: Design, piece: Piece, terms: Sequence[PieceTerms], valu
         for number, run in enumerate(runs):
             spans = [_span(piece, side, number, t, r, values, p) for t, r, p in zip(terms, rows, partings, strict=True)]
             made = edge_runs(piece, side, number, spans)
-            if made is None:
-                return _no_room(piece, f"the edge of the {piece.name} to `{run.to_level}`", Label(run.origin.span, "this edge"))
+            assert made is not None, f"no room at the edge to {run.to_level}, though its rule holds"
             edges[side].append(made)
     gaps: list[tuple[SizedOpening, ...]] = []
     for number, opening in enumerate(piece.openings):
@@ -42,8 +40,7 @@ def sized_pieces(design: Design, piece: Piece, terms: Sequence[PieceTerms], valu
             for p, top, of in zip(partings, tops, terms, strict=True)
         ]
         parted = openings(opening, counted)
-        if parted is None:
-            return _no_room(piece, f"the {opening.name} of the {piece.name}", Label(opening.origin.span, "this opening"))
+        assert parted is not None, f"no room at the {opening.name}, though its rule holds"
         gaps.append(parted)
     return tuple(
         _piece(
@@ -117,13 +114,3 @@ def _widest(start: int, left: Sequence[SizedRun], right: Sequence[SizedRun]) -> 
         width += by
         most = max(most, width)
     return most
-
-
-def _no_room(piece: Piece, what: str, label: Label) -> Diagnostic:
-    return Diagnostic(
-        "shaping-does-not-fit",
-        f"{what} moves by more stitches than there are rows to move in",
-        (label, Label(piece.origin.span, f"the {piece.name}")),
-        ("a move that needs the carriage takes two rows, and none can be made at the row where the piece parts",),
-        ("move its ends further apart, or begin with a cast-off",),
-    )

@@ -89,6 +89,8 @@ def _room(draft: Draft, piece: Piece, run: EdgeRun, number: int, side: str, term
     """So many moves need so many rows. A new width is knitted for a row at least before the run ends."""
     lines: Lines = []
     every = 1
+    # A move that takes both ends in turn cannot be made at the row where a piece parts.
+    parts = 1 if piece.openings else 0
     for i, t in enumerate(terms):
         edge = t.edge(side)
         pairs = total((t.rows[run.to_level], 1), (t.rows[below(piece, number, side)], -1))
@@ -102,11 +104,11 @@ def _room(draft: Draft, piece: Piece, run: EdgeRun, number: int, side: str, term
             lines.append((i, Linear(total((pairs, 2), (size, -1)), 2 if waits else 1, None)))
         elif run.path == "slope":
             every = 2
-            lines.append((i, Linear(total((pairs, 1), (size, -1)), 1, None)))
+            lines.append((i, Linear(total((pairs, 1), (size, -1)), 1 + parts, None)))
         elif run.path == "steps":
-            lines.append((i, Linear(pairs, run.steps + 1, None)))
+            lines.append((i, Linear(pairs, run.steps + 1 + parts, None)))
         else:
-            lines.append((i, Linear(pairs, 2, None)))
+            lines.append((i, Linear(pairs, 2 + parts, None)))
     how_often = "once a row" if every == 1 else "once in two rows"
     what = "moves by one stitch" if run.path == "slope" else "moves"
     if run.path != "slope":

@@ -14,7 +14,7 @@ from walewright.solve.deviations import deviations
 from walewright.solve.garment import sized_pieces
 from walewright.solve.highs import solve_programme
 from walewright.solve.joining import join_rules
-from walewright.solve.model import Component, Counts, SizedBand, SizedGarment, SizedPiece
+from walewright.solve.model import Component, Counts, SizedBand, SizedGarment
 from walewright.solve.pieces import Heights, PieceTerms, piece_terms
 from walewright.solve.programme import Draft, Programme, components
 from walewright.solve.rules import piece_rules
@@ -119,20 +119,11 @@ def _counted(
     exact = [values[number] for number in range(len(programme.variables))]
     broken = [rule.name for rule in programme.broken(exact)]
     assert not broken, f"the solver's numbers break {broken}"
-    made: dict[str, tuple[SizedPiece, ...]] = {}
-    told: list[Diagnostic] = []
-    for piece in design.pieces:
-        sized = sized_pieces(design, piece, terms[piece.name], values)
-        if isinstance(sized, Diagnostic):
-            told.append(sized)
-        else:
-            made[piece.name] = sized
-    if told:
-        return None, tuple(told)
+    made = {piece.name: sized_pieces(design, piece, terms[piece.name], values) for piece in design.pieces}
     count = range(len(design.sizes))
     pieces = [tuple(made[p.name][i] for p in design.pieces) for i in count]
     bands: list[tuple[SizedBand, ...]] = [tuple(sized_band(design, b, i, pieces[i]) for b in design.bands) for i in count]
-    told = [*unmet_joins(design, pieces), *bands_too_wide(design, bands)]
+    told: list[Diagnostic] = [*unmet_joins(design, pieces), *bands_too_wide(design, bands)]
     if told:
         return None, tuple(told)
     garments = tuple(

@@ -1,0 +1,87 @@
+"""The proof refuses what was not knitted as counted, and what the words do not knit."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from garment import SHIPPED, regraded
+
+from walewright.bed import Bed, BedResult, Fault, Gauge, knit
+from walewright.knit.operations import Pass, Work
+from walewright.pipeline import Outcome
+from walewright.proof import prove
+
+assert SHIPPED
+
+
+@pytest.fixture(scope="module")
+def sound() -> Outcome:
+    outcome = regraded(13, 18.5)
+    assert outcome.proven
+    return outcome
+
+
+def again(outcome: Outcome, work: Work) -> BedResult:
+    assert outcome.design is not None
+    gauges = {(f.yarn, f.tension): Gauge(f.stitches_per_cm, f.rows_per_cm) for f in outcome.design.fabrics}
+    return knit(work, Bed(outcome.design.machine.needles, outcome.design.machine.prongs, gauges))
+
+
+def codes(outcome: Outcome, results: tuple[BedResult, ...], words: tuple[BedResult | None, ...]) -> list[str]:
+    assert outcome.design is not None
+    assert outcome.counts is not None
+    proof, found = prove(outcome.design, outcome.counts, outcome.works, results, words)
+    assert (proof is None) == bool(found)
+    return [d.code for d in found]
+
+
+def test_a_sound_garment_is_proven_with_all_its_pieces(sound: Outcome) -> None:
+    assert sound.proof is not None
+    assert [s.size for s in sound.proof.sizes] == list(sound.design.sizes if sound.design else ())
+    pieces = [p.name for p in sound.proof.sizes[0].pieces]
+    assert pieces == ["back", "back welt", "front", "front welt", "sleeve", "sleeve welt", "neckband"]
+    assert codes(sound, sound.results, sound.results) == []
+
+
+def test_seams_have_the_same_rows_on_both_sides(sound: Outcome) -> None:
+    assert sound.proof is not None
+    for size in sound.proof.sizes:
+        side = next(j for j in size.joins if j.text == "back side to front side")
+        assert side.one_rows == side.other_rows
+        assert side.one_rows
+
+
+def test_a_fault_of_the_bed_is_told_with_its_piece_and_size(sound: Outcome) -> None:
+    fault = Fault("beyond-bed", "back welt", 3, "needle R 51 is beyond the bed")
+    broken = replace(sound.results[2], faults=(fault,))
+    assert sound.design is not None
+    assert sound.counts is not None
+    _, found = prove(sound.design, sound.counts, sound.works, (*sound.results[:2], broken, *sound.results[3:]), sound.results)
+    assert [(d.code, d.sizes) for d in found] == [("bed-refuses", (sound.design.sizes[2],))]
+    assert "R 51" in found[0].message
+    assert found[0].labels[0].text == "back is described here"
+
+
+def test_counts_that_were_not_knitted_are_refused(sound: Outcome) -> None:
+    assert sound.counts is not None
+    garment = sound.counts.sizes[0]
+    wide = replace(garment.pieces[0], start=garment.pieces[0].start + 2)
+    counts = replace(sound.counts, sizes=(replace(garment, pieces=(wide, *garment.pieces[1:])), *sound.counts.sizes[1:]))
+    assert set(codes(replace(sound, counts=counts), sound.results, sound.results)) == {"knitted-otherwise"}
+
+
+def test_words_that_knit_another_fabric_are_refused(sound: Outcome) -> None:
+    work = sound.works[0]
+    sleeve = next(b for b in work.blocks if b.name == "sleeve")
+    passes = [i for i, o in enumerate(sleeve.operations) if isinstance(o, Pass)]
+    # Two rows fewer before the waste: still a fabric, but another one. The counts told in the words then disagree too.
+    short = replace(sleeve, operations=tuple(o for i, o in enumerate(sleeve.operations) if i not in passes[:2]))
+    other = replace(work, blocks=tuple(short if b is sleeve else b for b in work.blocks))
+    assert "words-knit-otherwise" in codes(sound, sound.results, (again(sound, other), *sound.results[1:]))
+
+
+def test_one_fault_in_all_sizes_is_one_message(sound: Outcome) -> None:
+    fault = Fault("beyond-bed", "back", 3, "needle R 51 is beyond the bed")
+    broken = tuple(replace(r, faults=(fault,)) for r in sound.results)
+    assert codes(sound, broken, sound.results) == ["bed-refuses"]
