@@ -44,7 +44,7 @@ def main() -> None:
     sheet = pages.compose(outcome.design, outcome.counts, outcome.instructions, outcome.proof, PageOptions())
     html = pages.html(sheet)
     proving = seconds(compiled)
-    printing = seconds(lambda: pages.pdf(html))
+    printing = seconds(lambda: pages.pdf(html, sheet))
     composing = seconds(lambda: pages.html(sheet))
     sizes = len(outcome.plans)
     print(f"text to proven plan, {sizes} sizes: {proving:.2f} s")

@@ -177,15 +177,6 @@ def test_sizes_that_fail_only_together_are_told_for_all(workshop: type[Workshop]
     assert found.code == "counts-conflict"
 
 
-def test_an_edge_that_moves_while_it_is_held(workshop: type[Workshop]) -> None:
-    shop = workshop()
-    levels = shop.levels("back", hem=0, tip=48, top=50)
-    runs = (shop.run("tip"), shop.run("top", -2))
-    found = told(shop.design(shop.piece("back", 40, levels, runs, held_from="tip")))
-    assert found.code == "shaped-while-held"
-    assert found.labels[0].span == runs[1].origin.span
-
-
 def test_a_band_up_both_sides(workshop: type[Workshop]) -> None:
     shop = workshop()
     found = told(shop.design(straight(shop, "back", 40), bands=(shop.band("edge", "back side"),)))

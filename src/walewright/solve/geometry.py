@@ -41,7 +41,7 @@ def edge_length(piece: Piece, sized: SizedPiece, fabric: Fabric, edge: str) -> E
             half = half_neck(opening, fabric)
             found = found.plus(half).plus(half).plus(_stitches(opening.flat, fabric))
         return found
-    return run_length(sized, next(r for r in sized.left if r.name == edge), fabric)
+    return _polyline(next(r for r in sized.left if r.name == edge), fabric)
 
 
 def top_width(sized: SizedPiece) -> int:
@@ -55,26 +55,16 @@ def _stitches(count: int, fabric: Fabric) -> EdgeLength:
 
 def half_neck(opening: SizedOpening, fabric: Fabric) -> EdgeLength:
     """The row edge of one half, from the parting to the top."""
-    rows = range(opening.run.from_row + 1, opening.run.to_row + 1)
-    return _polyline(opening.run, tuple(rows), fabric)
+    return _polyline(opening.run, fabric)
 
 
-def run_length(sized: SizedPiece, run: SizedRun, fabric: Fabric) -> EdgeLength:
-    """The row edge along a run of an outer edge. Of the rows knitted while stitches are held there, only the first and
-    the last reach the edge."""
-    rows = [r for r in range(run.from_row + 1, run.to_row + 1) if _reaches_edge(sized, r)]
-    return _polyline(run, tuple(rows), fabric)
-
-
-def _reaches_edge(sized: SizedPiece, row: int) -> bool:
-    held = [w for w in sized.wedges if w.edge in ("both", "left")]
-    return not any(w.from_row + 1 < row < w.to_row for w in held)
-
-
-def _polyline(run: SizedRun, rows: tuple[int, ...], fabric: Fabric) -> EdgeLength:
+def _polyline(run: SizedRun, fabric: Fabric) -> EdgeLength:
+    """Each row one step up and as many stitches sideways as the edge moved before it. A named edge ends where stitches
+    begin to be held, so every row of it reaches the edge."""
     moves: dict[int, int] = {}
     for row, by in run.changes():
         moves[row] = moves.get(row, 0) + by
     across, up = 1 / fabric.stitches_per_cm, 1 / fabric.rows_per_cm
+    rows = range(run.from_row + 1, run.to_row + 1)
     cm = sum(hypot(moves.get(row - 1, 0) * across, up) for row in rows)
     return EdgeLength(len(rows), 0, cm)

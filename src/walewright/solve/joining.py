@@ -20,11 +20,10 @@ _ROUNDING = 20
 
 @dataclass(frozen=True, slots=True)
 class Measured:
-    """A side of a join: rows (`rows` terms and `more_rows`), stitches, and its length in 1/FINE cm (`length` terms and
-    `more_length`; None where it is no sum of counts)."""
+    """A side of a join: rows, stitches, and its length in 1/FINE cm (`length` terms and `more_length`; None where it is no sum
+    of counts)."""
 
     rows: Terms = ()
-    more_rows: int = 0
     stitches: Terms = ()
     length: Terms | None = ()
     more_length: int = 0
@@ -34,15 +33,10 @@ class Measured:
         known = None if self.length is None or other.length is None else total((self.length, 1), (other.length, 1))
         return Measured(
             total((self.rows, 1), (other.rows, 1)),
-            self.more_rows + other.more_rows,
             total((self.stitches, 1), (other.stitches, 1)),
             known,
             self.more_length + other.more_length,
         )
-
-    @property
-    def has_rows(self) -> bool:
-        return bool(self.rows) or bool(self.more_rows)
 
 
 Garment = Mapping[str, Sequence[PieceTerms]]
@@ -61,8 +55,8 @@ def join_rules(draft: Draft, design: Design, garment: Garment) -> None:
         for size in range(len(design.sizes)):
             one, other = (side_terms(design, garment, side, size) for side in (join.one, join.other))
             if easing_mm(join, size) == 0:
-                lines.append((size, _equal(total((one.rows, 1), (other.rows, -1)), other.more_rows - one.more_rows)))
-                lines.append((size, _equal(total((one.stitches, 1), (other.stitches, -1)), 0)))
+                lines.append((size, Linear(total((one.rows, 1), (other.rows, -1)), 0, 0)))
+                lines.append((size, Linear(total((one.stitches, 1), (other.stitches, -1)), 0, 0)))
             elif one.length is not None and other.length is not None:
                 off = easing_mm(join, size) * FINE // 10 - _ROUNDING
                 apart = other.more_length - one.more_length
@@ -75,13 +69,9 @@ def join_rules(draft: Draft, design: Design, garment: Garment) -> None:
             for i in range(len(design.sizes))
         )
         fails = tuple(s.replace("are joined", "cannot be joined") for s in says)
-        kept = tuple((i, line) for i, line in lines if line.terms or not line.holds(()))
+        kept = tuple((i, line) for i, line in lines if line.terms)
         if kept:
             draft.rules.append(Rule(f"join of {text}", Kind.JOIN, (join.origin,), says, fails, kept))
-
-
-def _equal(terms: Terms, constant: int) -> Linear:
-    return Linear(terms, constant, constant)
 
 
 def spoken(side: Sequence[EdgeName]) -> str:
@@ -109,16 +99,16 @@ def _edge(design: Design, piece: Piece, terms: PieceTerms, name: str, size: int)
     if name == "neck":
         rows = total(*((o.depth, 4) for o in terms.openings))
         stitches = total(*((o.flat, 2) for o in terms.openings))
-        return Measured(rows, 0, stitches, None)
+        return Measured(rows, stitches, None)
     number = next(i for i, run in enumerate(piece.left) if run.name == name)
     return _run(piece, piece.left[number], number, terms, size, fabric.stitches_per_cm, fabric.rows_per_cm)
 
 
 def _run(piece: Piece, run: EdgeRun, number: int, terms: PieceTerms, size: int, across: float, up: float) -> Measured:
     """A run of a row edge. Moves of one stitch lengthen it by the difference between a slanting and an upright row."""
-    rows, more = _rows(piece, terms, below(piece, number, "left"), run.to_level)
+    rows = total((terms.rows[run.to_level], 2), (terms.rows[below(piece, number, "left")], -2))
     row = FINE / up
-    length, more_length = total((rows, round(row))), round(row) * more
+    length, more_length = total((rows, round(row))), 0
     change = abs(run.change[size])
     if run.path == "slope" and not terms.left.cast_off[number]:
         moved = total((terms.left.after[number], 1), (terms.left.before(number), -1))
@@ -128,24 +118,9 @@ def _run(piece: Piece, run: EdgeRun, number: int, terms: PieceTerms, size: int, 
         # Several stitches at a time: the length over the upright rows is taken as it is wanted.
         height = _height(piece, number, size)
         more_length += floor(FINE * (hypot(change, height) - height))
-    return Measured(rows, more, (), length, more_length)
+    return Measured(rows, (), length, more_length)
 
 
 def _height(piece: Piece, number: int, size: int) -> float:
     at = {level.name: level.height[size] for level in piece.levels}
     return at[piece.left[number].to_level] - at[below(piece, number, "left")]
-
-
-def _rows(piece: Piece, terms: PieceTerms, low: str, high: str) -> tuple[Terms, int]:
-    """Rows that reach the outer edge between two levels: of those knitted while a wedge is held, only the first and the last."""
-    order = [level.name for level in piece.levels]
-    plain = total((terms.rows[high], 2), (terms.rows[low], -2))
-    for wedge in piece.wedges:
-        begin = wedge.from_level
-        if wedge.edge == "right" or order.index(high) <= order.index(begin):
-            continue
-        last = 1 if high == order[-1] else 0
-        if order.index(low) > order.index(begin):
-            return (), last
-        return total((terms.rows[begin], 2), (terms.rows[low], -2)), 1 + last
-    return plain, 0

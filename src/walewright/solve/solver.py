@@ -70,29 +70,10 @@ def _image(design: Design, piece: Piece, terms: dict[str, tuple[PieceTerms, ...]
 
 
 def _before(design: Design) -> Iterator[Diagnostic]:
-    for piece in design.pieces:
-        if piece.mirror_of is None:
-            yield from _shaped_while_held(piece)
     for band in design.bands:
         fault = one_edge(design, band)
         if fault is not None:
             yield fault
-
-
-def _shaped_while_held(piece: Piece) -> Iterator[Diagnostic]:
-    """Held stitches cannot be cast off or moved."""
-    order = [level.name for level in piece.levels]
-    for wedge in piece.wedges:
-        for runs in (piece.left, piece.right) if wedge.edge == "both" else ((piece.left if wedge.edge == "left" else piece.right),):
-            for run in runs:
-                if any(run.change) and order.index(run.to_level) > order.index(wedge.from_level):
-                    yield Diagnostic(
-                        "shaped-while-held",
-                        f"the edge of the {piece.name} to `{run.to_level}` moves while its stitches are held",
-                        (Label(run.origin.span, "moves"), Label(wedge.origin.span, f"held from `{wedge.from_level}`")),
-                        helps=(f"end the move at `{wedge.from_level}` or below",),
-                    )
-                    return
 
 
 def _gave_up(design: Design, part: Programme) -> Diagnostic:
