@@ -26,8 +26,8 @@ def test_a_swatch_of_loops_weighs_a_swatch(design: Design) -> None:
     one = yarn_uses(design, {})[0].grams
     two = yarn_uses(design, {(plain.yarn, plain.tension): 40 * 60})[0].grams
     assert two - one == pytest.approx(62 * (1 + SPARE))
-    # Both swatches are knitted from the same yarn before the garment.
-    assert one == pytest.approx((62 + 56) * (1 + SPARE))
+    # Both swatches, with the stitches and rows round the measured block, are knitted from the same yarn before the garment.
+    assert one == pytest.approx((62 + 56) * (50 * 94) / (40 * 60) * (1 + SPARE))
 
 
 def test_balls_are_whole_and_enough(design: Design) -> None:

@@ -193,3 +193,12 @@ def test_a_band_of_more_stitches_than_needles(workshop: type[Workshop]) -> None:
     found = told(shop.design(back, front, bands=(shop.band("neckband", "front neck"),), rib=rib))
     assert found.code == "wider-than-bed"
     assert found.message.startswith("band `neckband` takes up to ")
+
+
+def test_rows_are_not_joined_to_stitches_without_easing(workshop: type[Workshop]) -> None:
+    shop = workshop()
+    back, sleeve = straight(shop, "back", 40), straight(shop, "sleeve", 30)
+    found = told(shop.design(back, sleeve, joins=(shop.join("sleeve end", "back side"),)))
+    assert found.code == "join-does-not-meet"
+    assert found.notes == ("sleeve end runs along stitches, back side along rows",)
+    assert solve(shop.design(back, sleeve, joins=(shop.join("sleeve end", "back side", 1.0),)))[1] == ()

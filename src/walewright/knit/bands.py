@@ -50,7 +50,7 @@ def _shoulders_first(band: Band) -> list[Step]:
     return [
         st.Say(
             f"First join the right shoulder of the {one} to the left shoulder of the {next_one}, as they hung on the bed; "
-            "the other shoulder stays open until the band is knitted.",
+            "the other shoulder stays open until the band is knitted. Hang the necks with the wrong side facing.",
             origin=band.origin.path,
         )
         for one, next_one in pairwise(necks)

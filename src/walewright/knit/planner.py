@@ -26,7 +26,7 @@ _LEAD: dict[Side, int] = {"left": 0, "right": 1}
 
 def plan(design: Design, counts: Counts) -> tuple[SizePlan, ...]:
     """One plan per size, in the order of `counts.sizes`."""
-    unrolled = {p.name: _crowded_in_any_size(p, counts) for p in design.pieces}
+    unrolled = {p.name: _crowded_in_any_size(design, p, counts) for p in design.pieces}
     return tuple(_size_plan(design, garment, unrolled) for garment in counts.sizes)
 
 
@@ -60,7 +60,7 @@ def _outer(sized: SizedPiece, side: Side) -> tuple[SizedRun, ...]:
     return sized.left if side == "left" else sized.right
 
 
-def _whole(piece: Piece, sized: SizedPiece) -> Part:
+def _whole(design: Design, piece: Piece, sized: SizedPiece) -> Part:
     """The full width, from row 0 to the parting or the top."""
     opening = _opening(sized)
     last_row = opening.row if opening else sized.rows
@@ -74,11 +74,11 @@ def _whole(piece: Piece, sized: SizedPiece) -> Part:
         for side in SIDES:
             if wedge.edge in ("both", side) and wedge.from_row < last_row:
                 groups += wedge_groups(f"wedge {side}", wedge, side, 0, _LEAD[side], wedge.origin.path)
-    groups += mark_groups("mark", sized.left, piece.origin.path)
+    groups += mark_groups("mark", sized.left, _met(design, piece), piece.origin.path)
     return Part(0, last_row, tuple(g for g in groups if g.moves[0].row < last_row))
 
 
-def _half(piece: Piece, sized: SizedPiece, opening: SizedOpening, side: Side) -> Part:
+def _half(design: Design, piece: Piece, sized: SizedPiece, opening: SizedOpening, side: Side) -> Part:
     """The half whose outer edge is at `side`, from the parting to the top."""
     neck_end = "left end" if side == "right" else "right end"
     groups = _run_track("outer", _outer(sized, side), f"{side} end")
@@ -87,22 +87,29 @@ def _half(piece: Piece, sized: SizedPiece, opening: SizedOpening, side: Side) ->
         if wedge.edge in ("both", side):
             done = max(0, (opening.row - wedge.from_row) // 2)
             groups += wedge_groups("wedge", wedge, side, done, 1, wedge.origin.path)
-    groups += mark_groups("mark", _outer(sized, side), piece.origin.path)
+    groups += mark_groups("mark", _outer(sized, side), _met(design, piece), piece.origin.path)
     return Part(opening.row, sized.rows, tuple(g for g in groups if g.moves[-1].row >= opening.row))
+
+
+def _met(design: Design, piece: Piece) -> frozenset[str]:
+    """Names of the piece's edges that are joined or picked up."""
+    joined = (edge for join in design.joins for edge in (*join.one, *join.other))
+    picked = (edge for band in design.bands for edge in band.along)
+    return frozenset(edge.edge for edge in (*joined, *picked) if edge.piece == piece.name)
 
 
 def _run_track(track: str, runs: tuple[SizedRun, ...], ends: str) -> list[Group]:
     return [g for number, run in enumerate(runs) for g in run_groups(track, run, number, ends, run.origin.path)]
 
 
-def _crowded_in_any_size(piece: Piece, counts: Counts) -> frozenset[Key]:
+def _crowded_in_any_size(design: Design, piece: Piece, counts: Counts) -> frozenset[Key]:
     parts: list[Part] = []
     for garment in counts.sizes:
         sized = garment.piece(piece.name)
-        parts.append(_whole(piece, sized))
+        parts.append(_whole(design, piece, sized))
         opening = _opening(sized)
         if opening:
-            parts += [_half(piece, sized, opening, "right"), _half(piece, sized, opening, "left")]
+            parts += [_half(design, piece, sized, opening, "right"), _half(design, piece, sized, opening, "left")]
     return crowded(parts)
 
 
@@ -120,7 +127,7 @@ def _piece_block(design: Design, piece: Piece, sized: SizedPiece, unrolled: froz
         paragraphs.append((title, steps))
 
     add("Cast on", _start(design, piece, sized))
-    body, state = weave(_whole(piece, sized), unrolled, state)
+    body, state = weave(_whole(design, piece, sized), unrolled, state)
     paragraphs.append(("Knit" if _plain(body) else "Knit and shape", body))
     opening = _opening(sized)
     if opening is None:
@@ -128,11 +135,11 @@ def _piece_block(design: Design, piece: Piece, sized: SizedPiece, unrolled: froz
     else:
         parting = _parting(opening, state)
         add("Part for the neck", parting)
-        right, state = weave(_half(piece, sized, opening, "right"), unrolled, state)
+        right, state = weave(_half(design, piece, sized, opening, "right"), unrolled, state)
         paragraphs.append(("Right half", right))
         add("", _finish(design, piece, "shoulder right"))
         add("Return to the left half", _second_half(design, piece, opening, parting))
-        left, state = weave(_half(piece, sized, opening, "left"), unrolled, state)
+        left, state = weave(_half(design, piece, sized, opening, "left"), unrolled, state)
         paragraphs.append(("Left half", left))
         add("", _finish(design, piece, "shoulder left"))
     add("Edges for making up", _edge_notes(sized))

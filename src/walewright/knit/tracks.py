@@ -117,9 +117,10 @@ def wedge_groups(track: str, wedge: SizedWedge, side: Side, from_group: int, lea
         yield Group((track, 2), row, row, (Move(row, 0, back),), None)
 
 
-def mark_groups(track: str, runs: tuple[SizedRun, ...], origin: str) -> Iterator[Group]:
-    """A marker thread where a named edge begins above the start and nothing in the fabric shows it."""
+def mark_groups(track: str, runs: tuple[SizedRun, ...], met: frozenset[str], origin: str) -> Iterator[Group]:
+    """A marker thread where an edge that has to be found again (`met`: it is joined or picked up) begins above the start
+    and nothing in the fabric shows it."""
     for number, run in enumerate(runs):
-        if run.from_row > 0 and run.name and not any(p.gaps[0] == 0 and p.times for p in run.phrases):
+        if run.from_row > 0 and run.name in met and not any(p.gaps[0] == 0 and p.times for p in run.phrases):
             step = st.MarkEdges(run.name, origin=origin)
             yield Group((track, number), run.from_row, run.from_row, (Move(run.from_row, 2, step),), None)

@@ -8,6 +8,7 @@ from walewright.pages.checked import checked
 from walewright.pages.figures import graded, sentence
 from walewright.pages.finished import size_notes, size_table
 from walewright.pages.garment import cover, middle_size
+from walewright.pages.handwork import handwork
 from walewright.pages.measures import MeasuredPiece, measured
 from walewright.pages.model import Fact, PageOptions, Part, Sheet
 from walewright.pages.parts import Drawings, joining, parts
@@ -45,6 +46,7 @@ def compose(design: Design, counts: Counts, instructions: Instructions, proof: P
         swatch=supplies.swatch_advice(),
         machine=supplies.machine(design, counts),
         reading=advice.reading(design.sizes, _for_some_sizes(instructions)),
+        handwork=handwork(instructions),
         example=graded(design.sizes) if len(design.sizes) > 1 else "",
         abbreviations=instructions.abbreviations,
         parts=sections,

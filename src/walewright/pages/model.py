@@ -201,6 +201,7 @@ class Sheet:
     swatch: Advice
     machine: tuple[Fact, ...]
     reading: Advice
+    handwork: Advice
     example: str
     """The sizes as they stand in brackets, or "" for a single size."""
     abbreviations: tuple[tuple[str, str], ...]

@@ -21,8 +21,12 @@ from walewright.proof.model import YarnUse
 KS_DRY, KS_WET = 19.0, 21.6
 """Munden 1959, Journal of the Textile Institute, as quoted in lecture slides on fabric geometry."""
 
-SPARE = 0.08
-"""Share added for seams, ends and a margin. Common practice: 5 to 10 %."""
+SPARE = 0.10
+"""Share added for seams, ends and the error of the swatch. Common practice: 5 to 10 %."""
+
+SWATCH_STITCHES, SWATCH_ROWS = 10, 34
+"""Knitted round the block that is measured: 5 stitches at each side, 15 rows and 2 marker rows at each end
+(common practice; the same as the page tells the knitter)."""
 
 LoopCounts = Mapping[tuple[str, str], int]
 """(yarn, tension) -> loops of all copies."""
@@ -41,7 +45,8 @@ def yarn_uses(design: Design, loops: LoopCounts) -> tuple[YarnUse, ...]:
         weighed = True
         for fabric in design.fabrics:
             if fabric.yarn == yarn.name:
-                count = loops.get((yarn.name, fabric.tension), 0) + fabric.swatch_stitches * fabric.swatch_rows
+                swatch = (fabric.swatch_stitches + SWATCH_STITCHES) * (fabric.swatch_rows + SWATCH_ROWS)
+                count = loops.get((yarn.name, fabric.tension), 0) + swatch
                 grams += count * _grams_per_loop(design, fabric)
                 weighed = weighed and fabric.swatch_grams > 0
         grams *= 1 + SPARE
@@ -52,8 +57,8 @@ def yarn_uses(design: Design, loops: LoopCounts) -> tuple[YarnUse, ...]:
 
 
 _WEIGHED = (
-    f"from the weight of the swatches, which are included, with {SPARE:.0%} for seams and ends; "
-    "right to about 5 % if the swatch was weighed to the gram"
+    f"from the weight of the swatches, which are included, with {SPARE:.0%} for seams, ends and the error of the swatch, "
+    "about 5 % if it was weighed to the gram"
 )
 _ESTIMATED = (
     f"estimated from the stitch density of plain knitting, with {SPARE:.0%} for seams and ends; right to about 15 %: weigh a swatch"

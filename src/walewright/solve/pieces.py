@@ -8,7 +8,7 @@ from itertools import pairwise
 
 from walewright.design.model import Design, EdgeRun, Opening, Piece
 from walewright.solve.programme import Draft, Kind, Terms, total
-from walewright.solve.quantities import LESSER, STEADY, Quantity, want
+from walewright.solve.quantities import HIDDEN, LESSER, STEADY, Quantity, want
 
 SIDES = ("left", "right")
 
@@ -96,8 +96,7 @@ def _levels(draft: Draft, design: Design, piece: Piece, heights: Heights) -> tup
                     (2.0,) * len(design.sizes),
                     f"`{level.name}` of the {piece.name} is {{cm}} up",
                     f"`{level.name}` of the {piece.name} cannot be {{cm}} up",
-                    # Nobody measures where a held slope begins; its height and the top are what is seen.
-                    LESSER if level.name in {w.from_level for w in piece.wedges} else 1.0,
+                    HIDDEN if level.name in {w.from_level for w in piece.wedges} else 1.0,
                 ),
             )
         for i, of_size in enumerate(found):

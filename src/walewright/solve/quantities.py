@@ -24,6 +24,9 @@ STEADY = 3.0
 LESSER = 0.3
 """Share of that for what nobody sees as a measurement: the flat part of a neck, a first cast-off."""
 
+HIDDEN = 0.02
+"""Share of that for what nobody sees at all: where a held slope begins, when its height and the top are what is measured."""
+
 UNEVEN_COST = 0.001
 """For each stitch or row by which a step of the grading is out of step with what is wanted."""
 

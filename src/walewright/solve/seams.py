@@ -39,6 +39,29 @@ def sized_join(design: Design, join: Join, size: int, pieces: Sequence[SizedPiec
     )
 
 
+STITCH_EDGES = frozenset({"start", "end", "shoulder"})
+"""Edges along stitches; a neck has both, and what authors call by a name runs along rows."""
+
+
+def unlike_joins(design: Design) -> list[Diagnostic]:
+    """A message for each join without easing of rows to stitches: no counts could make those equal."""
+    told: list[Diagnostic] = []
+    for join in design.joins:
+        sizes = tuple(design.sizes[i] for i in range(len(design.sizes)) if easing_mm(join, i) == 0)
+        one, other = (_kinds(side) for side in (join.one, join.other))
+        if sizes and one != other:
+            note = f"{spoken(join.one)} runs along {one}, {spoken(join.other)} along {other}"
+            told.append(unmet(join, (note,), sizes, design, ("allow some easing: then their lengths are compared",)))
+    return told
+
+
+def _kinds(side: Sequence[EdgeName]) -> str:
+    names = {e.edge for e in side}
+    stitches = bool(names & (STITCH_EDGES | {"neck"}))
+    rows = bool(names - STITCH_EDGES)
+    return "rows and stitches" if rows and stitches else "rows" if rows else "stitches"
+
+
 def unmet_joins(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> list[Diagnostic]:
     """A message for each join whose sides do not meet, over all sizes; `garments[i]` are the pieces of size i."""
     told: list[Diagnostic] = []

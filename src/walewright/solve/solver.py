@@ -18,7 +18,7 @@ from walewright.solve.model import Component, Counts, SizedBand, SizedGarment
 from walewright.solve.pieces import Heights, PieceTerms, piece_terms
 from walewright.solve.programme import Draft, Programme, components
 from walewright.solve.rules import piece_rules
-from walewright.solve.seams import sized_join, unmet_joins
+from walewright.solve.seams import sized_join, unlike_joins, unmet_joins
 
 Found = tuple[Diagnostic, ...]
 
@@ -26,7 +26,7 @@ Found = tuple[Diagnostic, ...]
 def solve(design: Design) -> tuple[Counts | None, Found]:
     """Count the design. The counts are None where it cannot be done; the diagnostics say why. Never raises for a fault of
     the author's."""
-    told = (*_before(design), *too_wide(design))
+    told = (*_band_faults(design), *unlike_joins(design), *too_wide(design))
     if told:
         return None, told
     programme, terms = programme_of(design)
@@ -69,7 +69,7 @@ def _image(design: Design, piece: Piece, terms: dict[str, tuple[PieceTerms, ...]
     return tuple(replace(t, left=t.right, right=t.left) for t in model)
 
 
-def _before(design: Design) -> Iterator[Diagnostic]:
+def _band_faults(design: Design) -> Iterator[Diagnostic]:
     for band in design.bands:
         fault = one_edge(design, band)
         if fault is not None:
