@@ -13,7 +13,10 @@ from hypothesis import strategies as st
 
 from walewright.design.model import Design, Piece, Way
 from walewright.solve import solve
+from walewright.solve.highs import solve_programme
 from walewright.solve.model import Counts, SizedGarment, SizedPiece
+from walewright.solve.programme import Draft, Kind, Linear, Rule, Wish, total
+from walewright.solve.quantities import BEYOND_COST, OFF_COST
 from walewright.solve.solver import programme_of
 
 sys.path.insert(0, str(Path(__file__).parent))
@@ -158,6 +161,54 @@ def test_a_larger_size_is_never_smaller(workshop: type[Workshop]) -> None:
     assert starts == sorted(starts)
     assert rows == sorted(rows)
     assert starts[3] == starts[4]
+
+
+def test_a_join_does_not_turn_the_grading_round(workshop: type[Workshop]) -> None:
+    """By themselves the sizes would take 62 and 60, and the first piece would shrink though it is wanted larger."""
+    shop = workshop("S M", across=1.0)
+    widths = {"one": (60.6, 61.2), "two": (62.4, 60.4)}
+    pieces = [shop.piece(n, w, shop.levels(n, hem=0, top=30), (shop.run("top"),)) for n, w in widths.items()]
+    counts = solved(shop.design(*pieces, joins=(shop.join("one start", "two start"),)))
+    small, large = (g.piece("one").start for g in counts.sizes)
+    assert small <= large
+
+
+def test_a_join_does_not_push_a_piece_off_the_bed(workshop: type[Workshop]) -> None:
+    """102 stitches would cost least, on a bed of more than 100 needles."""
+    widest: list[int] = []
+    for needles in (200, 100):
+        shop = workshop("M", across=1.0, up=1.5, needles=needles)
+        parts = []
+        for name, width, neck in (("back", 100.9, 32.0), ("front", 99.9, 30.0)):
+            levels = shop.levels(name, hem=0, top=60)
+            parts.append(shop.piece(name, width, levels, (shop.run("top"),), neck=shop.neck(name, neck, 20, 16)))
+        counts = solved(shop.design(*parts, joins=(shop.join("back shoulder", "front shoulder"),)))
+        widest.append(counts.sizes[0].piece("back").widest)
+    assert widest == [102, 100]
+
+
+def test_two_figures_off_by_one_are_better_than_one_off_by_two() -> None:
+    draft = Draft()
+    one, two = (((draft.variable(name, "piece", 0), 1),) for name in ("one", "two"))
+    for terms in (one, two):
+        draft.wishes.append(Wish(terms, 1.0, OFF_COST, BEYOND_COST))
+    both = Linear(total((one, 1), (two, 1)), 4, 4)
+    draft.rules.append(Rule("sum", Kind.JOIN, (), ("",), ("",), ((0, both),)))
+    answer = solve_programme(draft.programme())
+    assert answer.values == {0: 2, 1: 2}
+
+
+def test_nothing_that_takes_both_ends_in_turn_is_done_at_the_parting(workshop: type[Workshop]) -> None:
+    """One end would belong to the whole width and the other to a half."""
+    shop = workshop("M", up=2.0)
+    levels = shop.levels("front", hem=0, tip=20, top=30)
+    runs = (shop.run("tip"), shop.run("top", 3.0))
+    for depth in (4.0, 5.0, 6.0, 7.0, 8.0):
+        piece = shop.piece("front", 40, levels, runs, neck=shop.neck("front", 16, depth, 8))
+        sized = solved(shop.design(piece)).sizes[0].pieces[0]
+        rows = [row for row, _ in sized.left[1].changes()]
+        assert len(rows) == 6
+        assert sized.openings[0].row not in rows
 
 
 def test_row_edges_joined_without_easing_get_the_same_rows(workshop: type[Workshop]) -> None:

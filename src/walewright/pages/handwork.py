@@ -46,8 +46,8 @@ _WAYS: tuple[tuple[str, str], ...] = (
     ),
     (
         "off on waste yarn",
-        "Off on waste yarn in mid-row: leave the garment yarn where it is. With a length of waste yarn knit these stitches by hand, "
-        "8 rows, and take them off; or thread it through the loops with a blunt needle and lift them off.",
+        "Off on waste yarn in mid-row: leave the garment yarn where it is. With a length of waste yarn knit these stitches "
+        "by hand, 8 rows, and take them off; or thread it through the loops with a blunt needle and lift them off.",
     ),
     (
         "rows of waste yarn over",
@@ -61,8 +61,8 @@ _WAYS: tuple[tuple[str, str], ...] = (
     ),
     (
         "Pick up",
-        "Picking up: wrong side facing, the edge along the needles. Loops on waste yarn are hung one by one and the waste taken out; "
-        "along rows, push the needle through the edge, a whole stitch deep, spreading the stitches evenly.",
+        "Picking up: wrong side facing, the edge along the needles. Loops on waste yarn are hung one by one and the waste "
+        "taken out; along rows, push the needle through the edge, a whole stitch deep, spreading the stitches evenly.",
     ),
     (
         "latch it up",

@@ -144,7 +144,8 @@ class SizedJoin:
 
 @dataclass(frozen=True, slots=True)
 class Deviation:
-    """Wanted against solved, for the check table and the proof: `what` "width at hem" (unit "st") or "height of underarm" (unit "rows")."""
+    """Wanted against solved, for the check table and the proof: `what` is "width at hem" (unit "st") or
+    "height of underarm" (unit "rows")."""
 
     piece: str
     what: str
