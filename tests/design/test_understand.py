@@ -70,8 +70,9 @@ def test_the_dump_is_one_text_for_one_meaning(read: Read) -> None:
     assert "values: 83.5 | 94\n" in dump(same)
 
 
-def test_an_empty_source_lacks_everything_in_one_message() -> None:
-    design, (said,) = understand(Tree("e.wale", ()), Shipped({}, {}), Changes())
+def test_a_source_of_one_definition_lacks_the_rest_in_one_message() -> None:
+    tree = Tree("e.wale", (Let("ease", Number(4.0, "cm")),))
+    design, (said,) = understand(tree, Shipped({}, {}), Changes())
     assert design is None
     assert said.code == "missing-part"
     for part in ("pattern title", "sizes", "machine", "piece"):

@@ -289,10 +289,14 @@ def test_edges_of_their_own_move_where_the_carriage_is(workshop: type[Workshop])
 @pytest.mark.parametrize("depth", [0.7, 2.0, 9.0])
 def test_necks_of_every_shape_and_depth(workshop: type[Workshop], shape: str, depth: float) -> None:
     shop = workshop(up=4.0)
-    if shape == "v" and depth < 5:
-        return
     flat = {"round": 9.0, "v": 0.0, "square": 18.0}[shape]
     design = shop.design(body(shop, "back", depth, flat, shape))
+    if shape == "v" and depth < 5:
+        # 18 stitches a side, one a row, do not go into so few rows.
+        counts, told = solve(design)
+        assert counts is None
+        assert [d.code for d in told] == ["counts-conflict"]
+        return
     counts = solved(design)
     sound(design, counts)
     for garment in counts.sizes:

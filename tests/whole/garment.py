@@ -20,13 +20,21 @@ def tidewrack(bed: str = "bulky") -> str:
     return shipped_text("patterns", "tidewrack.wale").replace("machine bulky", f"machine {bed}")
 
 
-def regraded(stitches: float, rows: float, bed: str = "bulky", measures: Mapping[str, str] | None = None) -> Outcome:
-    """The pullover at `stitches` and `rows` to 10 cm."""
+def regraded(
+    stitches: float,
+    rows: float,
+    bed: str = "bulky",
+    measures: Mapping[str, str] | None = None,
+    sizes: tuple[str, ...] | None = None,
+) -> Outcome:
+    """The pullover at `stitches` and `rows` to 10 cm, in all sizes or those named."""
     tensions = {
         "plain": f"{stitches:g} st {rows:g} rows",
         "rib": f"{stitches * RIB_DENSER:g} st {rows * RIB_DENSER:g} rows",
     }
-    return compile(tidewrack(bed), "tidewrack.wale", SHIPPED, Changes(tensions=tensions, measures=dict(measures or {})))
+    return compile(
+        tidewrack(bed), "tidewrack.wale", SHIPPED, Changes(sizes=sizes, tensions=tensions, measures=dict(measures or {}))
+    )
 
 
 def proven_or_true(outcome: Outcome, stitches: float, rows: float, bed: str) -> str:

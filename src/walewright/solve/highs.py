@@ -40,12 +40,14 @@ class _Matrix:
     def __init__(self) -> None:
         self.columns: dict[int, int] = {}
         self.cost: list[float] = []
+        self.lower: list[float] = []
         self.upper: list[float] = []
         self.whole: list[bool] = []
         self.rows: list[tuple[list[int], list[float], float, float]] = []
 
     def column(self, cost: float = 0.0, whole: bool = False) -> int:
         self.cost.append(cost)
+        self.lower.append(0.0)
         self.upper.append(float(_FAR))
         self.whole.append(whole)
         return len(self.cost) - 1
@@ -59,6 +61,11 @@ class _Matrix:
         return [self.variable(v) for v, _ in terms], [float(c) for _, c in terms]
 
     def line(self, line: Linear) -> None:
+        if len(line.terms) == 1 and line.terms[0][1] == 1:
+            column = self.variable(line.terms[0][0])
+            low, high = (0 if line.low is None else line.low), (_FAR if line.high is None else line.high)
+            self.lower[column], self.upper[column] = max(self.lower[column], low), min(self.upper[column], high)
+            return
         index, value = self.expression(line.terms)
         self.rows.append((index, value, -_FAR if line.low is None else line.low, _FAR if line.high is None else line.high))
 
@@ -112,6 +119,8 @@ def relaxed(lines: Sequence[Linear], slacks: Sequence[Slack]) -> Answer:
 def _run(matrix: _Matrix) -> Answer:
     import highspy  # half of the start-up time of this stage
 
+    if any(low > high for low, high in zip(matrix.lower, matrix.upper, strict=True)):
+        return Answer("infeasible", None, 0.0, 0.0)
     if not matrix.cost:
         held = all(low <= 0 <= high for _, _, low, high in matrix.rows)
         return Answer("optimal" if held else "infeasible", {} if held else None, 0.0, 0.0)
@@ -120,7 +129,7 @@ def _run(matrix: _Matrix) -> Answer:
     model.num_col_ = len(matrix.cost)
     model.num_row_ = len(matrix.rows)
     model.col_cost_ = matrix.cost
-    model.col_lower_ = [0.0] * len(matrix.cost)
+    model.col_lower_ = matrix.lower
     model.col_upper_ = matrix.upper
     model.row_lower_ = [float(low) for _, _, low, _ in matrix.rows]
     model.row_upper_ = [float(high) for _, _, _, high in matrix.rows]

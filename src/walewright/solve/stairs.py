@@ -146,7 +146,11 @@ class _Search:
             yield from ((1, stitches) for stitches in range(2, min(left, last_stitches) + 1))
         elif left:
             first = last_gap if last_stitches == 1 else 1
-            yield from ((gap, 1) for gap in range(first, len(self.flight.slots) - slot))
+            for gap in range(first, len(self.flight.slots) - slot):
+                # Standing still for longer only gets worse.
+                if self._stand(slot, slot + gap, moved) is None:
+                    return
+                yield gap, 1
 
     def _stand(self, slot: int, until: int, moved: int) -> float | None:
         """Cost of standing at `moved` stitches from slot number `slot` to slot number `until`; None: too far off."""
@@ -171,6 +175,8 @@ class _Search:
                 return
             cost += standing
             slot, moved, times = slot + gap, moved + stitches, times + 1
+            if _off(self.stairs[slot + 1], moved) > self.limit[slot + 1] + CLOSE:
+                return
             key = (slot, moved, stitches, gap)
             known = reached.get(key)
             if known is None or cost < known.cost - CLOSE:
