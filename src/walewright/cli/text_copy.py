@@ -23,6 +23,7 @@ def text_copy(outcome: Outcome, units: str) -> str:
     parts = (
         _title(design),
         _section("Sizes", (_graded(design.sizes), *_measurements(design, units))),
+        _section("Finished", _finished(proof, units)),
         _section("Tension", (_tension(fabric, units) for fabric in design.fabrics)),
         _section("Materials", _materials(design, proof)),
         _section("Abbreviations", (f"{short}: {meaning}" for short, meaning in instructions.abbreviations)),
@@ -57,6 +58,16 @@ def _measurements(design: Design, units: str) -> list[str]:
     ]
 
 
+def _finished(proof: Proof, units: str) -> list[str]:
+    """Every width and height of each piece as knitted, without its edgings."""
+    lines: list[str] = []
+    for at, piece in enumerate(proof.sizes[0].pieces):
+        for number, measure in enumerate(piece.measures):
+            values = [size.pieces[at].measures[number].knitted_cm for size in proof.sizes]
+            lines.append(f"{piece.name}, {measure.what.replace('_', ' ')}: {_lengths(values, units)}")
+    return lines
+
+
 def _tension(fabric: Fabric, units: str) -> str:
     stitches, rows = fabric.stitches_per_cm, fabric.rows_per_cm
     in_cm = f"{stitches * 10:.1f} stitches and {rows * 10:.1f} rows to 10 cm"
@@ -76,7 +87,9 @@ def _materials(design: Design, proof: Proof) -> list[str]:
         grams = _graded([f"{use.grams:.0f}" for use in uses])
         lines.append(f"{yarn.label or yarn.name}: {balls} balls of {yarn.ball_grams:g} g = {yarn.ball_metres:g} m; about {grams} g")
         lines.extend(f"    reckoned {way}" for way in sorted({use.way for use in uses}))
-    lines.append("waste yarn and ravel cord; transfer tools with " + _and([str(p) for p in machine.prongs]) + " prongs; latch tool")
+    prongs = _and([str(p) for p in machine.prongs])
+    lines.append(f"waste yarn and ravel cord; cast-on comb and weights; transfer tools with {prongs} prongs; latch tool")
+    lines.append("marker threads; blunt sewing needle; tape measure; scissors with covered points")
     return lines
 
 

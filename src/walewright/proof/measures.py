@@ -40,11 +40,12 @@ def _width(where: str, wanted_cm: float, stitches: int, per_cm: float) -> Measur
 
 
 def _stations(piece: Piece, sized: SizedPiece, size: int) -> Iterator[tuple[int, str, float]]:
-    """(row, level, wanted width in cm) at the end of each run of the outer edges."""
+    """(row, level, wanted width in cm) at the end of each run of the outer edges that changes the width in some size. Where
+    nothing changes there is nothing further to measure (every width is compared with the counts all the same)."""
     rows = {level.name: sized.row(level.name) for level in piece.levels}
     for level in piece.levels:
         ends = [sum(r.change[size] for r in runs if rows[r.to_level] <= rows[level.name]) for runs in (piece.left, piece.right)]
-        if any(r.to_level == level.name for r in (*piece.left, *piece.right)):
+        if any(r.to_level == level.name and any(r.change) for r in (*piece.left, *piece.right)):
             yield rows[level.name], level.name, piece.start_width[size] + sum(ends)
 
 
