@@ -11,6 +11,7 @@ from walewright.bed import Bed, BedResult, Fault, Gauge, knit
 from walewright.knit.operations import Pass, Work
 from walewright.pipeline import Outcome
 from walewright.proof import prove
+from walewright.solve.model import Phrase
 
 assert SHIPPED
 
@@ -68,6 +69,23 @@ def test_counts_that_were_not_knitted_are_refused(sound: Outcome) -> None:
     garment = sound.counts.sizes[0]
     wide = replace(garment.pieces[0], start=garment.pieces[0].start + 2)
     counts = replace(sound.counts, sizes=(replace(garment, pieces=(wide, *garment.pieces[1:])), *sound.counts.sizes[1:]))
+    assert set(codes(replace(sound, counts=counts), sound.results, sound.results)) == {"knitted-otherwise"}
+
+
+def test_shaping_at_the_wrong_edge_is_refused(sound: Outcome) -> None:
+    assert sound.counts is not None
+    garment = sound.counts.sizes[0]
+    sleeve = garment.piece("sleeve")
+    # One stitch less at the left and one more at the right: as wide as knitted, and not the same piece.
+    left, right = sleeve.left[0], sleeve.right[0]
+    extra = Phrase((1,), (1,), 1)
+    lopsided = replace(
+        sleeve,
+        left=(replace(left, phrases=(*left.phrases, replace(extra, by=(-1,)))), *sleeve.left[1:]),
+        right=(replace(right, phrases=(*right.phrases, extra)), *sleeve.right[1:]),
+    )
+    pieces = tuple(lopsided if p is sleeve else p for p in garment.pieces)
+    counts = replace(sound.counts, sizes=(replace(garment, pieces=pieces), *sound.counts.sizes[1:]))
     assert set(codes(replace(sound, counts=counts), sound.results, sound.results)) == {"knitted-otherwise"}
 
 

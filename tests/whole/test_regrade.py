@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 import pytest
-from garment import BEDS, proven_or_true, regraded
+from garment import BEDS, SHIPPED, proven_or_true, regraded, tidewrack
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as hs
+
+from walewright.design import Changes
+from walewright.pipeline import compile
 
 STITCHES = (10, 11.5, 13, 14.5, 16, 17.5, 19, 21, 23.5, 26)
 ROWS = (14, 15.5, 17, 18.5, 20, 21.5, 23, 24.5, 26, 27.5, 29, 30.5, 32, 33, 34, 35, 36, 37, 38.5, 40)
@@ -23,6 +26,13 @@ def test_the_grid_has_both_proven_patterns_and_refusals() -> None:
     assert proven_or_true(regraded(13, 18.5, "bulky"), 13, 18.5, "bulky") == "proven"
     assert proven_or_true(regraded(26, 40, "bulky"), 26, 40, "bulky") == "wider-than-bed"
     assert proven_or_true(regraded(26, 40, "fine"), 26, 40, "fine") == "proven"
+
+
+def test_simple_increases_at_the_carriage_side_are_proven_too() -> None:
+    simple = tidewrack().replace(", fashioned 2 in", "")
+    outcome = compile(simple, "tidewrack.wale", SHIPPED, Changes(sizes=("XS", "L", "4X")))
+    assert outcome.proven, [d.message for d in outcome.diagnostics]
+    assert "at the carriage side" in outcome.plain_text.split("Sleeve (knit 2)")[1]
 
 
 @settings(max_examples=25, deadline=None, suppress_health_check=list(HealthCheck))

@@ -139,8 +139,8 @@ class Machine:
         return (loaded[0], loaded[-1]) if loaded else None
 
     def stitches(self) -> int:
-        """Needles that carry loops."""
-        return len(self.top) - self.top.count(NOTHING)
+        """Needles in work or held: those that carry loops, and empty ones that get one from the next row (an increase)."""
+        return len(self.position) - self.position.count(NON_WORKING)
 
     def helper(self) -> int | None:
         """The number of the helper yarn in use, None for a garment yarn."""

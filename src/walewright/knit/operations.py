@@ -212,8 +212,8 @@ class Join:
 
 @dataclass(frozen=True, slots=True)
 class Check:
-    """States: `stitches` needles carry loops on the whole bed (in work or held, a parted half that waits included),
-    the counter reads `row`, the carriage is at `side`."""
+    """States: `stitches` needles are in work or held on the whole bed (a parted half that waits included, and a needle just
+    brought to work, whose loop comes with the next row); the counter reads `row`, the carriage is at `side`."""
 
     stitches: int
     row: int

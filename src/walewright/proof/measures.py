@@ -65,7 +65,10 @@ def as_counted(sized: SizedPiece, fabric: Fabric) -> Iterator[tuple[str, int, in
     for row in sorted(set(left) | set(right)):
         extent = fabric.extent_at(row)
         if extent is not None and row in left and row in right:
-            yield f"row {row}", sized.start + left[row] + right[row], extent[1] - extent[0] + 1
+            # Each edge for itself, counted from the centre mark: what was shaped at the wrong edge leaves the width right.
+            half = sized.start // 2
+            yield f"row {row}, left of the centre", half + left[row], -extent[0]
+            yield f"row {row}, right of the centre", sized.start - half + right[row], extent[1] + 1
     for opening in sized.openings:
         gap = neck_gap(fabric, sized.rows)
         yield f"the {opening.name}", opening.width, -1 if gap is None else gap
