@@ -6,12 +6,12 @@ import sys
 from pathlib import Path
 
 import pytest
-from walewright.report.codes import CODES
 
 from walewright import pipeline
 from walewright.cli import main
 from walewright.cli.sources import shipped
 from walewright.design import Changes
+from walewright.report.codes import CODES
 from walewright.report.model import Severity
 
 sys.path.insert(0, str(Path(__file__).parent))
