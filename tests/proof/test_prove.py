@@ -5,15 +5,14 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from garment import SHIPPED, regraded
+from garment import SHIPPED, regraded, tidewrack
 
 from walewright.bed import Bed, BedResult, Fault, Gauge, knit
+from walewright.design import Changes
 from walewright.knit.operations import Pass, Work
-from walewright.pipeline import Outcome
+from walewright.pipeline import Outcome, compile
 from walewright.proof import prove
 from walewright.solve.model import Phrase
-
-assert SHIPPED
 
 
 @pytest.fixture(scope="module")
@@ -62,6 +61,13 @@ def test_a_fault_of_the_bed_is_told_with_its_piece_and_size(sound: Outcome) -> N
     assert [(d.code, d.sizes) for d in found] == [("bed-refuses", (sound.design.sizes[2],))]
     assert "R 51" in found[0].message
     assert found[0].labels[0].text == "back is described here"
+
+
+def test_an_open_start_is_the_source_s_to_mend(sound: Outcome) -> None:
+    open_start = tidewrack().replace("start half wide on waste yarn, with welt", "start half wide on waste yarn", 1)
+    outcome = compile(open_start, "tidewrack.wale", SHIPPED, Changes(sizes=("M", "L")))
+    assert [(d.code, d.sizes) for d in outcome.diagnostics] == [("start-left-open", ("M", "L"))]
+    assert "back" in outcome.diagnostics[0].message
 
 
 def test_counts_that_were_not_knitted_are_refused(sound: Outcome) -> None:

@@ -82,10 +82,4 @@ def _too_wide(outcome: Outcome, stitches: float, rows: float, bed: str) -> None:
     assert max(*(w * per_cm for w in widths), around * per_cm * RIB_DENSER) > needles - 2
 
 
-def _too_steep(outcome: Outcome, stitches: float, rows: float, bed: str) -> None:
-    """The sleeve gains more stitches than there are rows for."""
-    assert outcome.design is not None
-    assert any(r.change[i] * stitches / 10 > 0 for p in outcome.design.pieces for r in p.left for i in range(len(r.change)))
-
-
 TRUE_WHEN = {"wider-than-bed": _too_wide}

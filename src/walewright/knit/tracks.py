@@ -1,8 +1,8 @@
 """Tracks: what happens at one edge of a piece, as groups of moves that can be printed as one phrase or, when
 something else happens meanwhile, move by move.
 
-A group's `span` is the stretch of rows it needs for itself when printed as a repeat: from the row where its first gap
-begins to the row of its last move.
+From its `start` (the row where its first gap begins) to its `last` move a group needs the rows for itself when it is
+printed as a repeat.
 """
 
 from __future__ import annotations

@@ -42,6 +42,17 @@ def prove(
 
 def _refusals(design: Design, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
     for fault in result.faults:
+        if fault.code == "feet-open":
+            # The one fault that no plan can mend: the source begins a piece on open loops and hangs nothing on them.
+            yield Diagnostic(
+                "start-left-open",
+                f"the {fault.block} is started on waste yarn, and nothing is hung on the open loops of its first row",
+                _place(design, fault.block),
+                ("when the waste yarn is taken out, the piece would run down from there",),
+                ("add an edging to its start (`, with EDGING`), or start it with e-wrap or with chain",),
+                sizes=(garment.size,),
+            )
+            continue
         yield Diagnostic(
             "bed-refuses",
             f"{fault.block} cannot be knitted as planned: {fault.message}",

@@ -109,6 +109,7 @@ MAKING = _errors(
     knitted_otherwise="A piece was knitted otherwise than it was counted.",
     no_proven_best="No best counts were found within the solver's limit.",
     wider_than_bed="A piece or band takes more needles than the bed has.",
+    start_left_open="A piece is started on open loops that nothing takes up.",
     words_contradict="The printed words contradict themselves.",
     words_knit_otherwise="The printed words knit another fabric than the plan.",
     words_no_sizes="A printed text does not begin with its sizes.",
