@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-import sys
 from pathlib import Path
 
 import pytest
+from bad_sources import BAD, SOUND, Bad
 
 from walewright import pipeline
 from walewright.cli import main
@@ -13,9 +13,6 @@ from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.report.codes import CODES
 from walewright.report.model import Severity
-
-sys.path.insert(0, str(Path(__file__).parent))
-from bad_sources import BAD, SOUND, Bad
 
 
 def test_the_sound_source_is_sound() -> None:

@@ -7,20 +7,17 @@ else; ```wale wrong, on the page of a code, must give that code.
 from __future__ import annotations
 
 import re
-import sys
 import textwrap
 from pathlib import Path
 
 import pytest
+from blocks import ROOT, Block, blocks, pages
 
 from walewright import pipeline, source
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.pipeline import Outcome
 from walewright.report.model import Severity
-
-sys.path.insert(0, str(Path(__file__).parent))
-from blocks import ROOT, Block, blocks, pages
 
 WALE = blocks("wale")
 WHOLE = [b for b in WALE if b.info == "wale"]

@@ -4,15 +4,12 @@ from __future__ import annotations
 
 import json
 import re
-import sys
 import typing
-from pathlib import Path
+
+from blocks import ROOT
 
 from walewright.knit import operations
 from walewright.plan import moves, schema
-
-sys.path.insert(0, str(Path(__file__).parent))
-from blocks import ROOT
 
 
 def page(name: str) -> str:

@@ -3,13 +3,10 @@
 from __future__ import annotations
 
 import ast
-import sys
 from collections.abc import Set
 from pathlib import Path
 
 import pytest
-
-sys.path.insert(0, str(Path(__file__).parent))
 from code_tree import dotted, modules, stage, tree
 
 LONGEST_FILE = 400

@@ -3,12 +3,9 @@
 from __future__ import annotations
 
 import ast
-import sys
 from pathlib import Path
 
 import pytest
-
-sys.path.insert(0, str(Path(__file__).parent))
 from code_tree import PACKAGE, dotted, imports, modules, stage, tree
 
 SYNTAX, DESIGN, SOLVE = "source.syntax", "design.model", "solve.model"

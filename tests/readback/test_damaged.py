@@ -2,15 +2,10 @@
 
 from __future__ import annotations
 
-import sys
-from pathlib import Path
-
 import pytest
+from garments import three_sizes
 from hypothesis import given, settings
 from hypothesis import strategies as hs
-
-sys.path.insert(0, str(Path(__file__).parents[1] / "write"))
-from garments import three_sizes
 
 from walewright.knit import expand
 from walewright.readback import read_back, read_back_all

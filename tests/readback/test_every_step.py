@@ -3,12 +3,8 @@
 from __future__ import annotations
 
 import re
-import sys
-from pathlib import Path
 
 import pytest
-
-sys.path.insert(0, str(Path(__file__).parents[1] / "write"))
 from garments import KINDS, SAMPLES
 
 from walewright.knit import steps as st

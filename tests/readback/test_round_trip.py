@@ -2,13 +2,8 @@
 
 from __future__ import annotations
 
-import sys
-from pathlib import Path
-
-from hypothesis import HealthCheck, given, settings
-
-sys.path.insert(0, str(Path(__file__).parents[1] / "write"))
 from garments import size_plans, three_sizes
+from hypothesis import HealthCheck, given, settings
 
 from walewright.knit import expand
 from walewright.knit.steps import SizePlan

@@ -2,20 +2,15 @@
 
 from __future__ import annotations
 
-import sys
-from pathlib import Path
-
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from workshop import Workshop
 
 from walewright.design.model import Design, EdgeName, Piece
 from walewright.solve import solve
 from walewright.solve.bands import SUITS_RIB, _Part, shared_out
 from walewright.solve.model import SizedBand
-
-sys.path.insert(0, str(Path(__file__).parent))
-from workshop import Workshop
 
 
 def necked(shop: Workshop, rib_across: float = 2.0, rib_every: int = 3) -> Design:

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-import sys
 from dataclasses import replace
-from pathlib import Path
 
 import pytest
+from workshop import Workshop
 
 from walewright.design.model import Design, Piece, Way
 from walewright.report.model import Diagnostic
@@ -15,9 +14,6 @@ from walewright.solve.conflict import _smallest  # the smallest set is what a me
 from walewright.solve.highs import feasible
 from walewright.solve.programme import Kind
 from walewright.solve.solver import programme_of
-
-sys.path.insert(0, str(Path(__file__).parent))
-from workshop import Workshop
 
 
 def told(design: Design) -> Diagnostic:

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import sys
 from dataclasses import replace
 from itertools import pairwise
-from pathlib import Path
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from workshop import Workshop
 
 from walewright.design.model import Design, Piece, Way
 from walewright.solve import solve
@@ -18,9 +17,6 @@ from walewright.solve.model import Counts, SizedGarment, SizedPiece
 from walewright.solve.programme import Draft, Kind, Linear, Rule, Wish, total
 from walewright.solve.quantities import BEYOND_COST, OFF_COST
 from walewright.solve.solver import programme_of
-
-sys.path.insert(0, str(Path(__file__).parent))
-from workshop import Workshop
 
 
 def solved(design: Design) -> Counts:

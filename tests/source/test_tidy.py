@@ -2,18 +2,14 @@
 
 from __future__ import annotations
 
-import sys
 from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, given, settings
+from source_trees import expressions, trees
 
 from walewright import source
 from walewright.source import syntax
-
-sys.path.insert(0, str(Path(__file__).parent))
-from source_trees import expressions, trees
-
 from walewright.source.expressions import expression
 
 PATTERNS = sorted((Path(__file__).resolve().parents[2] / "patterns").rglob("*.wale"))

@@ -2,15 +2,11 @@
 
 from __future__ import annotations
 
-import sys
 from dataclasses import replace
-from pathlib import Path
 
 import pytest
-from syrupy.assertion import SnapshotAssertion
-
-sys.path.insert(0, str(Path(__file__).parent))
 from garments import sweater, three_sizes
+from syrupy.assertion import SnapshotAssertion
 
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan
