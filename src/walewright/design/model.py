@@ -90,23 +90,28 @@ class Edging:
     fabric: str
     depth: PerSize
     when: str
+    """"after" (hung on to finished loops) or "first" (knitted before the piece, which goes on from it)."""
     cast_off: str
     origin: Origin
 
 
 @dataclass(frozen=True, slots=True)
 class Level:
+    """A named height above the start. With `most` the level is free: anywhere from `height` to `most`, as joins need it."""
+
     name: str
     height: PerSize
     origin: Origin
+    most: PerSize | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class Way:
-    """How an edge is shaped: "simple" or "fashioned" `inset` stitches in."""
+    """How an edge is shaped: "simple" or "fashioned" `inset` stitches in, `at_once` (1 or 2) stitches at a time."""
 
     kind: str
     inset: int = 0
+    at_once: int = 1
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,8 +119,10 @@ class EdgeRun:
     """One edge of a piece from the previous run's level up to `to_level`.
 
     `change` is this edge's move in cm, outwards positive, over the run; `cast_off` (>= 0 cm) of an inward
-    move is cast off at once at the bottom of the run. `path`: straight | slope | curve | steps.
-    `steps`: number of equal steps for path "steps", else 0."""
+    move is cast off at once at the bottom of the run. `path`: straight | slope | curve (level at first, upright in the end) |
+    arch (upright at first, level in the end) | steps | across (no rows: at `to_level`, which the run before has come to, the
+    loops are hung back evenly on more or fewer needles; both edges have it, with equal changes).
+    `steps`: number of equal steps for path "steps", else 0. With `most` the change is free: from `change` to `most`."""
 
     name: str
     to_level: str
@@ -125,13 +132,18 @@ class EdgeRun:
     steps: int
     way: Way
     origin: Origin
+    most: PerSize | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class Opening:
-    """The width parts `depth` cm below the piece's top, round a centred gap; each half goes on alone to the top.
+    """The width parts round a gap; the parts beside it go on one after the other, to the top or until they rejoin.
 
-    `flat` cm of the gap are taken at once at the parting row; the rest of `width` by shaping. shape: round | v | square."""
+    The parting is at `from_level`, or, where that is None, `depth` cm below `to_level`. `flat` cm are taken at once there
+    (`taken`: "waste" or "cast-off"), their middle `centre` cm right of the piece's centre line. `left` and `right` are the
+    gap's two edges from the parting to `to_level`: a positive change widens the gap. A `to_level` below the top: the parts
+    rejoin there and the gap's stitches are cast on again. `width` is the gap's last width.
+    shape: round | v | square, of a `neck` statement; else "edges"."""
 
     name: str
     width: PerSize
@@ -140,17 +152,81 @@ class Opening:
     shape: str
     way: Way
     origin: Origin
+    from_level: str | None = None
+    to_level: str = ""
+    centre: PerSize = ()
+    taken: str = "waste"
+    left: tuple[EdgeRun, ...] = ()
+    right: tuple[EdgeRun, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Slot:
+    """At `level`, `width` cm of stitches, their middle `centre` cm right of the centre line, are taken off on waste yarn or
+    closed ("cast-off") and as many cast on again in their place; knitting goes on over the whole width."""
+
+    name: str
+    level: str
+    width: PerSize
+    centre: PerSize
+    taken: str
+    origin: Origin
+
+
+@dataclass(frozen=True, slots=True)
+class Buttonholes:
+    """`count` slots of `stitches` (1: an eyelet), `distance` cm of fabric between them and the `edge`, evenly from `from_level`
+    to `to_level`, one at each."""
+
+    count: int
+    stitches: int
+    from_level: str
+    to_level: str
+    edge: str
+    distance: PerSize
+    origin: Origin
 
 
 @dataclass(frozen=True, slots=True)
 class Wedge:
-    """Short rows by holding at an outer edge, from `from_level` to the piece's top, over all the stitches
-    between that edge and the opening (or the centre when there is none)."""
+    """Short rows by holding at an outer edge, from `from_level` to `to_level`.
+
+    `width` cm in from the edge are held in steps; None: all the stitches between the edge and the opening (or the centre when
+    there is none). `kind` "in": held step by step from the edge inwards, then all returned; "out": held at once, returned step
+    by step outwards; "both": in, then out. `rest` cm nearest the edge, on top of `width`, are held all the while."""
 
     name: str
     edge: str
     """"both", "left" or "right"."""
     from_level: str
+    origin: Origin
+    to_level: str = ""
+    """Empty: the piece's top."""
+    width: PerSize | None = None
+    kind: str = "in"
+    rest: PerSize | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Zone:
+    """Another fabric from one level to another, over the whole width, or (`width`) over a panel of it whose middle is
+    `centre` cm right of the centre line."""
+
+    fabric: str
+    from_level: str
+    to_level: str
+    width: PerSize | None
+    centre: PerSize
+    origin: Origin
+
+
+@dataclass(frozen=True, slots=True)
+class RepeatStretch:
+    """The rows between two levels are worked `times` times in all. Heights of the piece's levels count it once."""
+
+    from_level: str
+    to_level: str
+    times: int
     origin: Origin
 
 
@@ -163,15 +239,26 @@ class Piece:
     levels: tuple[Level, ...]
     start_width: PerSize
     start_way: str
-    """"waste" | "e-wrap" | "chain"."""
+    """"waste" | "e-wrap" | "chain" | "along" (hung on edges of other pieces)."""
     start_edging: str | None
     left: tuple[EdgeRun, ...]
     right: tuple[EdgeRun, ...]
     openings: tuple[Opening, ...]
     wedges: tuple[Wedge, ...]
     end_way: str
-    """"waste" | "cast-off"."""
+    """"waste" | "cast-off" | "gathered"."""
     origin: Origin
+    odd: bool = False
+    """An odd number of stitches: one needle more right of the centre mark than left of it."""
+    start_most: PerSize | None = None
+    """Of a free start width: from `start_width` to this."""
+    start_along: tuple[EdgeName, ...] = ()
+    """Of a start "along": the edges whose loops are hung on, in order."""
+    slots: tuple[Slot, ...] = ()
+    buttonholes: tuple[Buttonholes, ...] = ()
+    zones: tuple[Zone, ...] = ()
+    repeats: tuple[RepeatStretch, ...] = ()
+    purpose: str = ""
 
     @property
     def symmetric(self) -> bool:
@@ -180,7 +267,8 @@ class Piece:
 
 @dataclass(frozen=True, slots=True)
 class EdgeName:
-    """A piece's edge. Names given by the author with `called`, and always: start, end, neck, shoulder."""
+    """A piece's edge. Names given by the author with `called` (of one edge or both), of openings and slots, and always: start,
+    end, neck, shoulder."""
 
     piece: str
     edge: str
@@ -194,15 +282,34 @@ class Band:
     edging: str
     along: tuple[EdgeName, ...]
     origin: Origin
+    holes: int = 0
+    """Buttonholes of `hole_stitches` (1: eyelets) at half the depth, the outermost `first` and `last` cm from the band's ends."""
+    hole_stitches: int = 0
+    first: PerSize = ()
+    last: PerSize = ()
 
 
 @dataclass(frozen=True, slots=True)
 class Join:
-    """Edges sewn together; `easing` is the difference in length allowed, in cm (0: equal rows)."""
+    """Edges put together; `easing` is the difference in length allowed, in cm (0 and no `longer`: equal rows).
+
+    `longer`: `one` shall be that much longer than `other`, within the easing (where none is given: as near as rows allow).
+    `way`: "sewn" | "grafted" | "linked" (both need open loops or equal stitches) | "gathered" (sewn, the fullness drawn in)."""
 
     one: tuple[EdgeName, ...]
     other: tuple[EdgeName, ...]
     easing: PerSize
+    origin: Origin
+    longer: PerSize | None = None
+    way: str = "sewn"
+
+
+@dataclass(frozen=True, slots=True)
+class Cord:
+    """A cord or ribbon drawn through a piece, `length` cm long."""
+
+    piece: str
+    length: PerSize
     origin: Origin
 
 
@@ -235,6 +342,7 @@ class Design:
     joins: tuple[Join, ...]
     requirements: tuple[Requirement, ...]
     making_up: tuple[str, ...]
+    cords: tuple[Cord, ...] = ()
 
     def fabric(self, name: str) -> Fabric:
         return next(f for f in self.fabrics if f.name == name)

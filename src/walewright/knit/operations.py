@@ -85,11 +85,13 @@ class OutOfWork:
 @dataclass(frozen=True, slots=True)
 class CastOn:
     """Put a first loop on each empty needle in work `first..last`. way: "comb" (an open edge, for waste yarn),
-    "e-wrap" or "chain" (closed edges). Casting on beside live stitches happens at the carriage side."""
+    "e-wrap" or "chain" (closed edges). Casting on beside live stitches happens at the carriage side; with
+    `own_length`, a separate piece of the yarn in use, anywhere between or beside them."""
 
     way: str
     first: int
     last: int
+    own_length: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -144,6 +146,36 @@ class CastOff:
 
 
 @dataclass(frozen=True, slots=True)
+class Close:
+    """Chain the loops `first..last` through each other, without yarn, from the far end `towards` the side where a live
+    neighbour waits, and set the last one on that neighbour. Emptied needles go to non-working. (A buttonhole's lower edge.)"""
+
+    first: int
+    last: int
+    towards: Side
+
+
+@dataclass(frozen=True, slots=True)
+class Gather:
+    """Thread the broken yarn's tail through the loops `first..last`, take them off the bed and draw them up: the edge "end"."""
+
+    first: int
+    last: int
+
+
+@dataclass(frozen=True, slots=True)
+class Spread:
+    """Take the loops of `first..last` off on a tool or waste yarn and hang them back from left to right: needle
+    `to_first + i` gets the next `counts[i]` of them (0: the needle stays empty in work and gets its loop from the next row). Needles not used
+    any more go to non-working, new ones to work. No yarn is knitted."""
+
+    first: int
+    last: int
+    to_first: int
+    counts: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class OntoWaste:
     """Knit the loops `first..last` off on a piece of waste yarn, `rows` rows, and drop them from the bed: they stay
     live under the name `edge` (e.g. "neck centre", "shoulder left"). Their needles go to non-working. The garment yarn
@@ -191,8 +223,8 @@ class PickUpEdge:
 
 @dataclass(frozen=True, slots=True)
 class NameEdge:
-    """Names a row edge of the piece just knitted for joins and bands: the `where` "outer" edges (both sides) or the
-    "inner" edges of the parted halves, from row `from_row` to `to_row` on the counter."""
+    """Names a row edge of the piece just knitted for joins and bands: the `where` "outer" edges (both sides), the "left" or
+    "right" outer edge alone, or the "inner" edges of the parted halves, from row `from_row` to `to_row` on the counter."""
 
     edge: str
     where: str
@@ -202,12 +234,15 @@ class NameEdge:
 
 @dataclass(frozen=True, slots=True)
 class Join:
-    """Sew edges together. Each side is ((piece, edge), ...), lengths added up. `easing_mm` 0 asks for equal rows
-    (or stitches); otherwise the lengths may differ by that much."""
+    """Put edges together. Each side is ((piece, edge), ...), lengths added up. `easing_mm` 0 asks for equal rows
+    (or stitches); otherwise `one` is `longer_mm` longer than `other`, give or take the easing. `way` "sewn", "gathered" (sewn,
+    fullness drawn in), "grafted" or "linked" (equal numbers of open loops)."""
 
     one: tuple[tuple[str, str], ...]
     other: tuple[tuple[str, str], ...]
     easing_mm: int
+    longer_mm: int = 0
+    way: str = "sewn"
 
 
 @dataclass(frozen=True, slots=True)
@@ -235,6 +270,9 @@ Operation = (
     | Release
     | Wrap
     | CastOff
+    | Close
+    | Gather
+    | Spread
     | OntoWaste
     | LatchUp
     | Rehang

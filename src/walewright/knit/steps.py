@@ -140,6 +140,59 @@ class ReturnHeld(Step):
 
 
 @dataclass(frozen=True, slots=True)
+class ReturnSome(Step):
+    """Return the innermost `stitches` of the needles held for shaping at `side` to work."""
+
+    side: Side
+    stitches: int
+
+
+@dataclass(frozen=True, slots=True)
+class SpreadEvenly(Step):
+    """Take the stitches of the part in work off on waste yarn and hang them back on needles `first`..`last` (`stitches` of
+    them): `runs` times over (1 loop on each of `singles` needles, then `changed` on the next), and the same with the `more_` numbers;
+    what is left, 1 loop a needle. `changed` "two together" or "an empty needle"."""
+
+    first: int
+    last: int
+    stitches: int
+    changed: str
+    singles: int
+    runs: int
+    more_singles: int
+    more_runs: int
+
+
+@dataclass(frozen=True, slots=True)
+class SlotOnWaste(Step):
+    """Take the `stitches` on needles `first`..`last` off on waste yarn (kept as `edge`) and cast on again on the same needles by
+    e-wrap with a separate length of the yarn."""
+
+    stitches: int
+    first: int
+    last: int
+    edge: str
+
+
+@dataclass(frozen=True, slots=True)
+class SlotClosed(Step):
+    """Close the `stitches` on needles `first`..`last` by chaining them through each other towards the right (the last goes on the
+    next needle) and cast on again on the same needles by e-wrap with a separate length of the yarn."""
+
+    stitches: int
+    first: int
+    last: int
+
+
+@dataclass(frozen=True, slots=True)
+class EyeletAt(Step):
+    """Move the stitch of `needle` to its neighbour on `side`; leave the empty needle in work."""
+
+    needle: int
+    side: Side
+
+
+@dataclass(frozen=True, slots=True)
 class Repeat(Step):
     """Work `body` `times` times in all."""
 
@@ -175,7 +228,8 @@ class NowInHalf(Now):
 
 @dataclass(frozen=True, slots=True)
 class CentreToWaste(Step):
-    """Take the `stitches` centre stitches, needles `first`..`last`, off on waste yarn (kept as `edge`)."""
+    """Take the `stitches` centre stitches, needles `first`..`last`, off on waste yarn (kept as `edge`). Of an opening off the
+    centre: those between the two parts."""
 
     stitches: int
     first: int
@@ -203,6 +257,30 @@ class OffOnWaste(Step):
 @dataclass(frozen=True, slots=True)
 class CastOffAll(Step):
     """Cast off all stitches of the part in work, from the carriage side."""
+
+
+@dataclass(frozen=True, slots=True)
+class CloseCentre(Step):
+    """Close the `stitches` between the two parts, needles `first`..`last`, by chaining them through each other towards the right;
+    the last goes on the next needle, which is the right part's first."""
+
+    stitches: int
+    first: int
+    last: int
+
+
+@dataclass(frozen=True, slots=True)
+class CastOnBetween(Step):
+    """Cast on `stitches` on the empty needles `first`..`last` between the two parts by e-wrap with a separate length of the yarn."""
+
+    stitches: int
+    first: int
+    last: int
+
+
+@dataclass(frozen=True, slots=True)
+class GatherAll(Step):
+    """Thread the tail through all stitches of the part in work, take them off the bed and draw them up."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -257,7 +335,8 @@ class LatchRib(Step):
 
 @dataclass(frozen=True, slots=True)
 class EdgeIs(Step):
-    """`edge` ("outer" both sides, or "inner" of the halves) runs from row `from_row` to `to_row`."""
+    """`edge` (`where` "outer" both sides, "left" or "right" that side alone, or "inner" of the parts) runs from row `from_row`
+    to `to_row`."""
 
     edge: str
     where: str
@@ -267,11 +346,13 @@ class EdgeIs(Step):
 
 @dataclass(frozen=True, slots=True)
 class JoinEdges(Step):
-    """Join `one` to `other`, each a text such as "back armhole + front armhole"; `easing_mm` as in operations.Join."""
+    """Join `one` to `other`, each a text such as "back armhole + front armhole"; the rest as in operations.Join."""
 
     one: str
     other: str
     easing_mm: int
+    longer_mm: int = 0
+    way: str = "sewn"
 
 
 @dataclass(frozen=True, slots=True)

@@ -44,6 +44,8 @@ class SizedRun:
     phrases: tuple[Phrase, ...]
     way: Way
     origin: Origin
+    across: bool = False
+    """The one change, at `from_row` (= `to_row`), is loops hung back evenly over the whole width, not shaping at the edge."""
 
     def changes(self) -> Iterator[tuple[int, int]]:
         """(row, stitches) of each move, rows rising."""
@@ -67,29 +69,81 @@ class SizedOpening:
     width: int
     run: SizedRun
     origin: Origin
+    to_row: int = 0
+    """Where the parts end, or rejoin (`rejoins`): the gap's `width` stitches are then cast on again."""
+    first: int = 0
+    """Slot of the first needle of the gap at its parting (the needle right of the parting line where `flat` is 0)."""
+    taken: str = "waste"
+    rejoins: bool = False
+    left: tuple[SizedRun, ...] = ()
+    """The gap's edges, as runs of the parts beside it: `left` is the inner edge of the part left of the gap, and a negative
+    `by` takes stitches from that part. Rows are those of the part, which begins with the carriage at its outer edge."""
+    right: tuple[SizedRun, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class SizedSlot:
+    """At `row`, the loops of slots `first`..`last` go on waste yarn or are closed ("cast-off"), and as many are cast on again.
+    "eyelet": the one loop is moved to its neighbour towards the centre, and the empty needle stays in work."""
+
+    name: str
+    row: int
+    first: int
+    last: int
+    taken: str
+    origin: Origin
+
+
+@dataclass(frozen=True, slots=True)
+class SizedZone:
+    """Fabric `fabric` from `from_row` to `to_row`, over the whole width (`first` > `last`) or over slots `first`..`last`."""
+
+    fabric: str
+    from_row: int
+    to_row: int
+    first: int
+    last: int
+    origin: Origin
+
+
+@dataclass(frozen=True, slots=True)
+class SizedRepeat:
+    """Rows `from_row`..`to_row` are worked `times` times in all."""
+
+    from_row: int
+    to_row: int
+    times: int
+    origin: Origin
 
 
 @dataclass(frozen=True, slots=True)
 class SizedWedge:
-    """Holding at an outer edge from `from_row`: one plain row, then `groups[0]` stitches held, 2 rows,
-    `groups[1]` held, 2 rows … ; the last group stays in work, all return, one closing row. So
-    `to_row - from_row == 2 * len(groups)`."""
+    """Holding at an outer edge from `from_row`. `groups` run from the outermost inwards.
+
+    kind "in": one plain row, then `groups[0]` stitches held, 2 rows, `groups[1]` held, 2 rows … ; the last group stays in
+    work, all return, one closing row. kind "out": its mirror image in time: at `from_row` all groups but the last
+    (innermost) are held, and they return one by one, the inner ones first, every 2 rows, until all are in work. kind "both": in
+    without the return, then out. `rest` stitches outside the first group are held from `from_row` to `to_row`.
+    So `to_row - from_row` is 2 * len(groups), of "both" 4 * len(groups). `to_row` is the first row after it that all knit."""
 
     name: str
     edge: str
     from_row: int
     groups: tuple[int, ...]
     origin: Origin
+    kind: str = "in"
+    rest: int = 0
 
     @property
     def to_row(self) -> int:
-        return self.from_row + 2 * len(self.groups)
+        return self.from_row + (4 if self.kind == "both" else 2) * len(self.groups)
 
 
 @dataclass(frozen=True, slots=True)
 class SizedPiece:
     """One piece in one size. `levels` maps level name to row; `start` stitches are centred on the bed
-    (equal needles left and right of the centre mark); `rows` is the row of the top level."""
+    (equal needles left and right of the centre mark, of an odd number one more at the right); `rows` is the row of the top
+    level. All rows count a repeated stretch once; `counter` tells what the row counter shows."""
 
     name: str
     start: int
@@ -102,9 +156,18 @@ class SizedPiece:
     edging_rows: int
     """Rows of the edging along the start, 0 if none."""
     widest: int
+    slots: tuple[SizedSlot, ...] = ()
+    zones: tuple[SizedZone, ...] = ()
+    repeats: tuple[SizedRepeat, ...] = ()
+    start_pick_ups: tuple[PickUp, ...] = ()
+    """Of a start "along": what is hung on from where, in order; it comes to `start` stitches."""
 
     def row(self, level: str) -> int:
         return dict(self.levels)[level]
+
+    def counter(self, row: int) -> int:
+        """What the row counter shows when `row` is come to for the last time."""
+        return row + sum((r.times - 1) * (r.to_row - r.from_row) for r in self.repeats if r.to_row <= row)
 
 
 @dataclass(frozen=True, slots=True)
@@ -126,6 +189,7 @@ class SizedBand:
     rows: int
     pick_ups: tuple[PickUp, ...]
     origin: Origin
+    holes: tuple[SizedSlot, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -140,6 +204,8 @@ class SizedJoin:
     other_cm: float
     easing_cm: float
     origin: Origin
+    longer_cm: float = 0.0
+    way: str = "sewn"
 
 
 @dataclass(frozen=True, slots=True)

@@ -179,7 +179,7 @@ class Swatch(Node):
 class Edging(Node):
     """`edging welt in rib, 6 cm deep, added after, cast off chain`.
 
-    `fabric` names a fabric; `when` is "after": hung on to finished loops."""
+    `fabric` names a fabric; `when` is "after" (hung on to finished loops) or "first" (`knitted first`: before the piece)."""
 
     name: str
     fabric: str
@@ -197,12 +197,18 @@ class Piece(Node):
     copies: int = 1
     mirror_of: str | None = None
     body: tuple[Statement, ...] = ()
+    centre_stitch: bool = False
+    """`, centre stitch`: an odd number of stitches, one of them at the centre."""
+    purpose: str = ""
+    """`, as hood`: what the piece is, where that matters for safety. "hood" or empty."""
 
 
 @dataclass(frozen=True, slots=True)
 class LevelDef(Node):
     name: str
     height: Expr
+    most: Expr | None = None
+    """Of a free level, `top between 52 cm and 60 cm`: from `height` to `most`."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -214,13 +220,17 @@ class Levels(Node):
 
 @dataclass(frozen=True, slots=True)
 class Start(Node):
-    """`start half wide on waste yarn, with welt` | `start 20 cm wide with e-wrap` | `… with chain`.
+    """`start half wide on waste yarn, with welt` | `start 20 cm wide with e-wrap` | `… with chain` |
+    `start 12 cm wide along mitten slot + mitten palm` | `start between 20 cm and 24 cm wide …`.
 
-    `way` is "waste" | "e-wrap" | "chain"; `edging` names an edging added along the start."""
+    `way` is "waste" | "e-wrap" | "chain" | "along" (loops hung on from edges of other pieces); `edging` names an edging
+    added along the start."""
 
     width: Expr
     way: str = "waste"
     edging: str | None = None
+    along: tuple[EdgeRef, ...] = ()
+    most: Expr | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -231,9 +241,12 @@ class Edge(Node):
     `edges slope to 44 cm wide at underarm, fashioned 2 in`
     `edges curve to 36 cm wide at chest` / `edges cast off 3 cm then curve to 36 cm wide at chest`
     `edges steps 2 cm 3 times to tip`
-    `left edge slope by 3 cm at tip`
-    `which` both|left|right; `path` straight|slope|curve|steps; `width` whole width ("to W wide") or
-    `by` one edge's move (positive = outwards); `way` simple|fashioned with `inset` stitches in.
+    `edges arch to 10 cm wide at top`, `edges slope to between 8 cm and 12 cm wide at top`
+    `edges in 1 stitch every 2 rows to tip`, `left edge out 1 stitch every 4 rows to top`
+    `left edge slope by 3 cm at tip`, `edges slope …, fashioned 3 in, two at once`
+    `which` both|left|right; `path` straight|slope|curve|arch|steps|rate; `width` whole width ("to W wide", a range with
+    `width_most`) or `by` one edge's move (positive = outwards); of a rate `by` stitches (inwards negative) every
+    `every` rows. `way` simple|fashioned with `inset` stitches in, `at_once` 1 or 2 stitches at a time.
     """
 
     which: str
@@ -246,11 +259,129 @@ class Edge(Node):
     called: str | None = None
     way: str | None = None
     inset: int | None = None
+    width_most: Expr | None = None
+    every: int | None = None
+    at_once: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class Across(Node):
+    """`across to 40 cm wide at yoke`: at that level the loops are taken off and hung back evenly on more or fewer needles."""
+
+    width: Expr
+    level: str
+
+
+@dataclass(frozen=True, slots=True)
+class Opening(Node):
+    """`opening neck 4 cm wide from slit to top, cast off` with a block of `Edge`s: the two edges of the gap from its parting
+    on, where `out` and a positive `by` widen the gap and `to W wide` is the width of the gap.
+
+    `offset` (`, 6 cm left of centre` negative, `right of centre` positive) is where the middle of the gap parts the piece.
+    `to_level` below the top: the parts rejoin there, and what the gap is wide is cast on again. `taken` "waste" |
+    "cast-off": what becomes of the stitches of the gap's start."""
+
+    name: str
+    width: Expr
+    from_level: str
+    to_level: str
+    offset: Expr | None = None
+    taken: str = "waste"
+    body: tuple[Statement, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Slot(Node):
+    """`slot thumb 6 cm wide at palm, 4 cm right of centre, on waste yarn`: stitches taken off ("waste") or closed
+    ("cast-off", `cast off`) in mid-row and as many cast on again in their place."""
+
+    name: str
+    width: Expr
+    level: str
+    offset: Expr | None = None
+    taken: str = "waste"
+
+
+@dataclass(frozen=True, slots=True)
+class Buttonholes(Node):
+    """`buttonholes 6 over 2 stitches from hem to neck, 1.5 cm from the right edge`: slots one above another, the first at the
+    lower level, the last at the upper one. With 1 stitch an eyelet."""
+
+    count: int
+    stitches: int
+    from_level: str
+    to_level: str
+    edge: str
+    distance: Expr
+
+
+@dataclass(frozen=True, slots=True)
+class Wedge(Node):
+    """`wedge 9 cm wide at both edges from dart to dart_top, held in`: short rows by holding.
+
+    Over `width` in from the edge: `kind` "in" (`held in`: held step by step from the edge inwards, then all returned; the edge
+    gets no rows), "out" (`let out`: held at once, returned step by step outwards), "both" (`held in and let out`).
+    `rest` (`, resting 12 cm`): further out from that, held all the while."""
+
+    width: Expr
+    edge: str
+    from_level: str
+    to_level: str
+    kind: str
+    rest: Expr | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Zone(Node):
+    """`fabric rib from waist to hip`, `fabric cable from hem to top, 8 cm wide, 6 cm left of centre`: another fabric between two
+    levels, over the whole width or a panel of it."""
+
+    fabric: str
+    from_level: str
+    to_level: str
+    width: Expr | None = None
+    offset: Expr | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class RepeatStretch(Node):
+    """`repeat 8 times from base to gore`: the rows between the two levels are worked so many times in all."""
+
+    times: int
+    from_level: str
+    to_level: str
+
+
+@dataclass(frozen=True, slots=True)
+class Shape(Node):
+    """`shape set_in(armhole, chest, tip, across)` with a block of piece statements, in which the names in brackets stand
+    for what a `use` says: a quantity, or the name of a level, an edge or an edging."""
+
+    name: str
+    parameters: tuple[str, ...]
+    body: tuple[Statement, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Use(Node):
+    """`use set_in, chest chest, tip top, across 36 cm`: the statements of a shape, shipped or the source's own, with these values
+    for its names."""
+
+    name: str
+    arguments: tuple[tuple[str, Expr], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Cord(Node):
+    """`cord hood 90 cm long`: a cord or ribbon drawn through the piece."""
+
+    piece: str
+    length: Expr
 
 
 @dataclass(frozen=True, slots=True)
 class Neck(Node):
-    """`neck 18 cm wide, 8 cm deep, round` (shapes: round, v, square), optionally `, 7 cm flat` and `, fashioned 2 in`.
+    """`neck 18 cm wide, 8 cm deep, round` (shapes: round, v, square), optionally `, 7 cm flat`, `, cast off` and `, fashioned 2 in`.
 
     Depth is measured down from the top level of the piece."""
 
@@ -260,6 +391,7 @@ class Neck(Node):
     flat: Expr | None = None
     way: str | None = None
     inset: int | None = None
+    taken: str = "waste"
 
 
 @dataclass(frozen=True, slots=True)
@@ -271,7 +403,7 @@ class Shoulders(Node):
 
 @dataclass(frozen=True, slots=True)
 class End(Node):
-    """`end on waste yarn` | `end cast off`: `way` is "waste" | "cast-off"."""
+    """`end on waste yarn` | `end cast off` | `end gathered`: `way` is "waste" | "cast-off" | "gathered"."""
 
     way: str
 
@@ -286,20 +418,32 @@ class EdgeRef(Node):
 
 @dataclass(frozen=True, slots=True)
 class Band(Node):
-    """`band neckband with collar along front neck + back neck`: an edging picked up along edges."""
+    """`band neckband with collar along front neck + back neck`: an edging picked up along edges, optionally
+    `, buttonholes 6 over 2 stitches, 2 cm first, 3 cm last` (evenly between the first and the last, which are so far from the
+    band's two ends)."""
 
     name: str
     edging: str
     along: tuple[EdgeRef, ...]
+    holes: int = 0
+    hole_stitches: int = 0
+    first: Expr | None = None
+    last: Expr | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class Join(Node):
-    """`join back side to front side`, `join sleeve end to back armhole + front armhole, easing 2 cm`."""
+    """`join back side to front side`, `join sleeve end to back armhole + front armhole, easing 2 cm`,
+    `join sleeve cap to …, longer by 2 cm`, `join crown start to crown end, grafted`.
+
+    `longer` is by how much the first side shall be longer than the other, `easing` how far off that it may be; `way` "sewn" |
+    "grafted" | "linked" | "gathered"."""
 
     one: tuple[EdgeRef, ...]
     other: tuple[EdgeRef, ...]
     easing: Expr | None = None
+    longer: Expr | None = None
+    way: str = "sewn"
 
 
 @dataclass(frozen=True, slots=True)
@@ -337,6 +481,16 @@ Statement = (
     | Levels
     | Start
     | Edge
+    | Across
+    | Opening
+    | Slot
+    | Buttonholes
+    | Wedge
+    | Zone
+    | RepeatStretch
+    | Shape
+    | Use
+    | Cord
     | Neck
     | Shoulders
     | End
