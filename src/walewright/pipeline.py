@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from walewright.knit.steps import SizePlan
     from walewright.proof.model import Proof
     from walewright.solve.model import Counts
-    from walewright.source.syntax import Tree
+    from walewright.source.syntax import Shape, Tree
     from walewright.write.model import Instructions
 
 
@@ -78,8 +78,30 @@ def _understand(outcome: Outcome, shipped: Shipped, changes: Changes) -> Outcome
 
     tree, unread = source.read(outcome.file, outcome.text)
     # A source with broken lines is still understood, so that the author hears of every mistake at once.
-    meant, unclear = design.understand(tree, shipped, changes)
-    return replace(outcome, tree=tree, design=meant, diagnostics=(*unread, *unclear))
+    shapes, unshaped = _shapes(tree, shipped)
+    meant, unclear = design.understand(tree, shipped, changes, shapes)
+    return replace(outcome, tree=tree, design=meant, diagnostics=(*unread, *unshaped, *unclear))
+
+
+def _shapes(tree: Tree, shipped: Shipped) -> tuple[tuple[Shape, ...], tuple[Diagnostic, ...]]:
+    """The shipped shapes that a tree uses, and those they use themselves; files of no use to it stay unread."""
+    from walewright import design, source
+    from walewright.source.syntax import Shape
+
+    found: list[Shape] = []
+    told: tuple[Diagnostic, ...] = ()
+    seen: set[str] = set()
+    wanted = list(design.wanted_shapes(tree))
+    while wanted:
+        name = wanted.pop()
+        if name in seen or name not in shipped.shapes:
+            continue
+        seen.add(name)
+        part, unread = source.read(f"patterns/shapes/{name}.wale", shipped.shapes[name])
+        found += (s for s in part.statements if isinstance(s, Shape))
+        told += unread
+        wanted += design.wanted_shapes(part)
+    return tuple(found), told
 
 
 def _count(outcome: Outcome) -> Outcome:

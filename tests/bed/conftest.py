@@ -2,6 +2,8 @@
 
 Back and front: 20 stitches, 20 rows, neck of 4 stitches on waste yarn and 2 cast off each side, shoulders held in 3 + 3.
 Sleeve: 8 stitches increased to 12, cast off. Welts on the rehung first rows, a band picked up round the neck.
+
+And a pair of mittens, which has what the pullover has not: see `mitten`.
 """
 
 from __future__ import annotations
@@ -17,7 +19,9 @@ from walewright.knit.operations import (
     CastOff,
     CastOn,
     Check,
+    Close,
     FillFromBelow,
+    Gather,
     Hold,
     IntoWork,
     Join,
@@ -26,12 +30,14 @@ from walewright.knit.operations import (
     NameEdge,
     OntoWaste,
     Operation,
+    OutOfWork,
     Pass,
     PickUpEdge,
     Rehang,
     Release,
     SetCounter,
     Side,
+    Spread,
     Transfer,
     UseYarn,
     Work,
@@ -189,6 +195,148 @@ def pullover() -> Work:
     return Work("S", blocks, joins)
 
 
+def short_rows() -> Ops:
+    """Two and two stitches at the right edge held in from RC 4 and let out again, until RC 12."""
+    return [
+        Pass("left"),
+        Hold(6, 7),
+        Pass("right"),
+        Wrap(6),
+        Pass("left"),
+        Hold(4, 5),
+        Pass("right"),
+        Wrap(4),
+        Pass("left"),
+        Release(4, 5),
+        Pass("right"),
+        Wrap(6),
+        Pass("left"),
+        Release(6, 7),
+        Pass("right"),
+    ]
+
+
+def again(first: int, last: int) -> Ops:
+    """Cast on in the place of stitches taken off in mid-row."""
+    return [IntoWork(first, last), CastOn("e-wrap", first, last, own_length=True)]
+
+
+def gap() -> Ops:
+    """From RC 18: two stitches off, the left part to RC 24, the right part to RC 24, four cast on between, and on together."""
+    return [
+        OntoWaste(1, 2, 8, "gap centre"),
+        BreakYarn(),
+        Hold(3, 7),
+        MoveCarriage("left"),
+        UseYarn("wool", "4"),
+        *rows(2, "right"),
+        Transfer(0, 0, -1),
+        OutOfWork(0, 0),
+        *rows(4, "right"),
+        Hold(-8, -1),
+        BreakYarn(),
+        MoveCarriage("right"),
+        SetCounter(18),
+        Release(3, 7),
+        UseYarn("wool", "4"),
+        *rows(2, "left"),
+        Transfer(3, 3, 1),
+        OutOfWork(3, 3),
+        *rows(4, "left"),
+        *again(0, 3),
+        Release(-8, -1),
+        Check(16, 24, "right"),
+    ]
+
+
+def mitten() -> Block:
+    """A rib knitted first, then short rows, a slot for the thumb, a buttonhole, a gap off the centre, and the top drawn in."""
+    operations: Ops = [
+        MoveCarriage("right"),
+        IntoWork(-8, 7),
+        UseYarn("wool", "2"),
+        CastOn("e-wrap", -8, 7),
+        *rows(4, "left"),
+        *(LatchUp(slot, 4) for slot in (-5, -2, 1, 4)),
+        UseYarn("wool", "4"),
+        SetCounter(0),
+        *rows(4, "left"),
+        *short_rows(),
+        *rows(2, "left"),
+        OntoWaste(-4, -1, 8, "thumb"),
+        *again(-4, -1),
+        *rows(2, "left"),
+        Check(16, 16, "right"),
+        Close(2, 3, "right"),
+        *again(2, 3),
+        *rows(2, "left"),
+        *gap(),
+        *rows(2, "left"),
+        Spread(-8, 7, -4, (2,) * 8),
+        Check(8, 26, "right"),
+        *rows(2, "left"),
+        BreakYarn(),
+        Gather(-4, 3),
+        NameEdge("palm", "left", 0, 14),
+        NameEdge("back", "right", 0, 14),
+        NameEdge("seam", "outer", 14, 28),
+        NameEdge("gap", "inner", 18, 24),
+    ]
+    return Block("mitten", tuple(operations), 2)
+
+
+def thumb() -> Block:
+    """Round the slot: the waiting stitches, then those cast on above them."""
+    operations: Ops = [
+        MoveCarriage("right"),
+        IntoWork(-4, 3),
+        PickUpEdge("mitten", "thumb", "whole", -4, -1),
+        PickUpEdge("mitten", "thumb upper", "whole", 0, 3),
+        UseYarn("wool", "4"),
+        SetCounter(0),
+        *rows(4, "left"),
+        Check(8, 4, "right"),
+        BreakYarn(),
+        Gather(-4, 3),
+        NameEdge("seam", "outer", 0, 4),
+    ]
+    return Block("thumb", tuple(operations), 2)
+
+
+def facing() -> Block:
+    operations: Ops = [
+        MoveCarriage("right"),
+        IntoWork(-6, 5),
+        PickUpEdge("mitten", "gap", "whole", -6, 3),
+        PickUpEdge("mitten", "palm", "whole", 4, 5),
+        UseYarn("wool", "2"),
+        *rows(2, "left"),
+        CastOff(-6, 5, "right"),
+    ]
+    return Block("facing", tuple(operations), 2)
+
+
+def strip(name: str) -> Block:
+    operations: Ops = [
+        MoveCarriage("right"),
+        IntoWork(-2, 1),
+        UseYarn("wool", "4"),
+        CastOn("e-wrap", -2, 1),
+        *rows(2, "left"),
+        OntoWaste(-2, 1, 8, "end"),
+    ]
+    return Block(name, tuple(operations))
+
+
+def mittens() -> Work:
+    joins = (
+        Join((("strip", "end"),), (("tab", "end"),), 0, way="grafted"),
+        Join((("strip", "start"),), (("mitten", "thumb upper"),), 0, way="linked"),
+        Join((("mitten", "seam"),), (("thumb", "seam"),), 1, longer_mm=54),
+    )
+    return Work("S", (mitten(), thumb(), facing(), strip("strip"), strip("tab")), joins)
+
+
 @pytest.fixture(scope="session")
 def bed() -> Bed:
     return BED
@@ -206,6 +354,19 @@ def result(work: Work) -> BedResult:
 
 @pytest.fixture(scope="session")
 def fabrics(result: BedResult) -> dict[str, Fabric]:
+    return {fabric.name: fabric for fabric in result.fabrics}
+
+
+@pytest.fixture(scope="session")
+def pair() -> Work:
+    """The mittens."""
+    return mittens()
+
+
+@pytest.fixture(scope="session")
+def paired(pair: Work) -> dict[str, Fabric]:
+    result = knit(pair, BED)
+    assert result.faults == ()
     return {fabric.name: fabric for fabric in result.fabrics}
 
 

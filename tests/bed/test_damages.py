@@ -14,7 +14,9 @@ from walewright.knit.operations import (
     CastOff,
     CastOn,
     Check,
+    Close,
     FillFromBelow,
+    Gather,
     Hold,
     IntoWork,
     Join,
@@ -29,6 +31,7 @@ from walewright.knit.operations import (
     Rehang,
     Release,
     SetCounter,
+    Spread,
     Transfer,
     UseYarn,
     Work,
@@ -321,9 +324,138 @@ DAMAGES: dict[str, tuple[str, Edit, str, tuple[str, ...]]] = {
 }
 
 
+THUMB = PickUpEdge("mitten", "thumb", "whole", -4, -1)
+THUMB_UPPER = PickUpEdge("mitten", "thumb upper", "whole", 0, 3)
+SLOT = CastOn("e-wrap", -4, -1, own_length=True)
+GAP = CastOn("e-wrap", 0, 3, own_length=True)
+DRAWN_TOGETHER = Spread(-8, 7, -4, (2,) * 8)
+
+PAIR_DAMAGES: dict[str, tuple[str, Edit, str, tuple[str, ...]]] = {
+    "no wrap after the first hold": ("mitten", drop(Wrap(6)), "held-edge-unwrapped", ("R 7", "RC 6")),
+    "no wrap after a partial return": ("mitten", drop(Wrap(6), 1), "held-edge-unwrapped", ("R 7", "RC 10")),
+    "a partial return too much": (
+        "mitten",
+        swap(Release(4, 5), Release(4, 6)),
+        "wrap-not-held",
+        ("R 7", "RC 10"),
+    ),
+    "returned outermost first": ("mitten", swap(Release(4, 5), Release(6, 7)), "wrap-not-held", ("R 7", "RC 10")),
+    "a row too few in a wedge": ("mitten", drop(Pass("right"), 5), "wrap-away-from-yarn", ("R 5", "RC 7")),
+    "slot not cast on again": ("mitten", drop(SLOT), "bars-side-by-side", ("L 4", "L 3", "RC 14")),
+    "slot's needles left idle": (
+        "mitten",
+        both(drop(SLOT), drop(IntoWork(-4, -1))),
+        "check-differs",
+        ("16 stated, 12 found",),
+    ),
+    "slot a stitch too narrow": (
+        "mitten",
+        both(swap(SLOT, CastOn("e-wrap", -4, -2, own_length=True)), swap(IntoWork(-4, -1), IntoWork(-4, -2))),
+        "check-differs",
+        ("16 stated, 15 found",),
+    ),
+    "slot cast on with the yarn in use": (
+        "mitten",
+        swap(SLOT, CastOn("e-wrap", -4, -1)),
+        "cast-on-away-from-carriage",
+        ("L 4", "L 1"),
+    ),
+    "buttonhole closed without a neighbour": (
+        "mitten",
+        swap(Close(2, 3, "right"), Close(6, 7, "right")),
+        "close-without-neighbour",
+        ("R 7", "R 9"),
+    ),
+    "buttonhole closed the whole row": (
+        "mitten",
+        swap(Close(2, 3, "right"), Close(-8, 7, "left")),
+        "close-without-neighbour",
+        ("L 9",),
+    ),
+    "centre not taken": ("mitten", drop(OntoWaste(1, 2, 8, "gap centre")), "held-at-carriage", ("L 8", "RC 24")),
+    "the part that waits not held": ("mitten", drop(Hold(3, 7)), "held-at-carriage", ("L 8", "RC 24")),
+    "parts held at the carriage with the yarn on": ("mitten", drop(BreakYarn()), "held-at-carriage", ("R 4", "R 8")),
+    "part rejoined two rows too early": (
+        "mitten",
+        both(both(drop(Check(16, 24, "right")), drop(Pass("left"), 16)), drop(Pass("right"), 16)),
+        "parts-meet-unevenly",
+        ("RC 24", "RC 22"),
+    ),
+    "counter not set back for the second part": ("mitten", drop(SetCounter(18)), "check-differs", ("24 stated, 30 found",)),
+    "gap not cast on again": ("mitten", drop(GAP), "bars-side-by-side", ("R 1", "R 2")),
+    "first part not returned": ("mitten", drop(Release(-8, -1)), "needle-held", ("L 8",)),
+    "a stitch dropped in hanging back": (
+        "mitten",
+        swap(DRAWN_TOGETHER, Spread(-8, 7, -4, (2, 2, 2, 2, 1, 2, 2, 2))),
+        "spread-count",
+        ("16 stitches", "15 hung back"),
+    ),
+    "three stitches on one needle": (
+        "mitten",
+        swap(DRAWN_TOGETHER, Spread(-8, 7, -4, (2, 2, 2, 3, 1, 2, 2, 2))),
+        "spread-crowded",
+        ("L 1",),
+    ),
+    "stitches not hung back": ("mitten", drop(DRAWN_TOGETHER), "check-differs", ("8 stated, 16 found",)),
+    "a stitch not gathered": ("mitten", swap(Gather(-4, 3), Gather(-4, 2)), "gather-not-all", ("R 4",)),
+    "gathered with the yarn on": ("mitten", drop(BreakYarn(), 2), "gather-yarn-unbroken", ("wool",)),
+    "never gathered": ("mitten", drop(Gather(-4, 3)), "loops-left", ("8 needles",)),
+    "one-sided edge over rows not knitted": (
+        "mitten",
+        swap(NameEdge("back", "right", 0, 14), NameEdge("back", "right", 0, 30)),
+        "rows-not-knitted",
+        ("row 29", "right"),
+    ),
+    "edge called on both sides where only one has the rows": (
+        "mitten",
+        swap(NameEdge("palm", "left", 0, 14), NameEdge("palm", "outer", 0, 14)),
+        "edge-sides-differ",
+        ("14 rows on the left and 8 on the right",),
+    ),
+    "inner edge above where the parts meet": (
+        "mitten",
+        swap(NameEdge("gap", "inner", 18, 24), NameEdge("gap", "inner", 18, 26)),
+        "not-parted",
+        ("gap", "RC 18"),
+    ),
+    "thumb with a stitch too few": (
+        "thumb",
+        both(swap(THUMB_UPPER, PickUpEdge("mitten", "thumb upper", "whole", 0, 2)), swap(IntoWork(-4, 3), IntoWork(-4, 2))),
+        "check-differs",
+        ("8 stated, 7 found",),
+    ),
+    "thumb with a stitch too many": (
+        "thumb",
+        swap(THUMB_UPPER, PickUpEdge("mitten", "thumb upper", "whole", 0, 4)),
+        "not-in-work",
+        ("R 5",),
+    ),
+    "thumb hung twice on the waiting stitches": (
+        "thumb",
+        swap(THUMB_UPPER, PickUpEdge("mitten", "thumb", "whole", 0, 3)),
+        "edge-taken",
+        ("thumb", "mitten"),
+    ),
+    "thumb hung on an unknown edge": (
+        "thumb",
+        swap(THUMB_UPPER, PickUpEdge("mitten", "pocket upper", "whole", 0, 3)),
+        "edge-unknown",
+        ("thumb upper", "gap upper"),
+    ),
+}
+
+
+@pytest.mark.parametrize("what", PAIR_DAMAGES)
+def test_damage_to_the_mittens_is_refused(what: str, pair: Work, bed: Bed) -> None:
+    refused(*PAIR_DAMAGES[what], pair, bed)
+
+
 @pytest.mark.parametrize("what", DAMAGES)
 def test_damage_is_refused(what: str, work: Work, bed: Bed) -> None:
-    name, edit, code, words = DAMAGES[what]
+    refused(*DAMAGES[what], work, bed)
+
+
+def refused(name: str, edit: Edit, code: str, words: tuple[str, ...], work: Work, bed: Bed) -> None:
     result = knit(damaged(work, name, edit), bed)
     (first, *_) = result.faults
     assert (first.block, first.code) == (name, code), first.message

@@ -288,5 +288,5 @@ def test_an_underarm_cast_off_is_part_of_the_armhole(one: Callable[..., BedResul
 
 
 def test_rows_counted_twice_over_the_same_needles_cannot_be_named(one: Callable[..., BedResult]) -> None:
-    result = one(*START, SetCounter(0), Pass("left"), Pass("right"), OntoWaste(-4, 3, 8, "end"), NameEdge("side", "outer", 0, 2))
+    result = one(*START, SetCounter(2), Pass("left"), Pass("right"), OntoWaste(-4, 3, 8, "end"), NameEdge("side", "outer", 0, 2))
     assert [fault.code for fault in result.faults] == ["rows-ambiguous"]

@@ -10,6 +10,7 @@ from walewright.bed import Bed, knit
 from walewright.knit.operations import (
     BreakYarn,
     Check,
+    Gather,
     IntoWork,
     MoveCarriage,
     NameEdge,
@@ -17,12 +18,18 @@ from walewright.knit.operations import (
     Pass,
     Rehang,
     SetCounter,
+    Spread,
     UseYarn,
     Work,
 )
 
 SILENT_WHEN_DOUBLED = (UseYarn, SetCounter, MoveCarriage, Check)
 """Said twice, these are done once: the same yarn threaded, the counter set where it stands, a carriage that is there, a look."""
+
+
+@pytest.fixture(params=["pullover", "mittens"])
+def each(request: pytest.FixtureRequest, work: Work, pair: Work) -> Work:
+    return work if request.param == "pullover" else pair
 
 
 def outcome(work: Work, bed: Bed) -> tuple[object, ...]:
@@ -54,33 +61,33 @@ def silent_when_lost(work: Work, block: int, index: int) -> bool:
             isinstance(o, Pass) for o in ops[:index]
         )
     if isinstance(op, BreakYarn):
-        return not any(isinstance(later, Pass) for later in ops[index:])
+        return not any(isinstance(later, Pass | Gather) for later in ops[index:])
     return False
 
 
-def test_every_loss_is_seen(work: Work, bed: Bed) -> None:
-    sound = outcome(work, bed)
+def test_every_loss_is_seen(each: Work, bed: Bed) -> None:
+    sound = outcome(each, bed)
     unseen = []
-    for block, index in places(work):
-        if silent_when_lost(work, block, index):
+    for block, index in places(each):
+        if silent_when_lost(each, block, index):
             continue
-        ops = list(work.blocks[block].operations)
+        ops = list(each.blocks[block].operations)
         op = ops.pop(index)
-        if outcome(changed(work, block, ops), bed) == sound:
-            unseen.append((work.blocks[block].name, index, op))
+        if outcome(changed(each, block, ops), bed) == sound:
+            unseen.append((each.blocks[block].name, index, op))
     assert unseen == []
 
 
-def test_every_doubling_is_seen(work: Work, bed: Bed) -> None:
-    sound = outcome(work, bed)
+def test_every_doubling_is_seen(each: Work, bed: Bed) -> None:
+    sound = outcome(each, bed)
     unseen = []
-    for block, index in places(work):
-        ops = list(work.blocks[block].operations)
+    for block, index in places(each):
+        ops = list(each.blocks[block].operations)
         if isinstance(ops[index], SILENT_WHEN_DOUBLED):
             continue
         ops.insert(index, ops[index])
-        if outcome(changed(work, block, ops), bed) == sound:
-            unseen.append((work.blocks[block].name, index, ops[index]))
+        if outcome(changed(each, block, ops), bed) == sound:
+            unseen.append((each.blocks[block].name, index, ops[index]))
     assert unseen == []
 
 
@@ -88,37 +95,49 @@ INDIFFERENT = (Check, NameEdge, SetCounter, MoveCarriage, BreakYarn)
 """Operations that touch no loop: only what they say of the others can be wrong. `test_damages` has those cases."""
 
 
-def test_an_operation_on_loops_moved_across_a_row_is_seen(work: Work, bed: Bed) -> None:
+def test_an_operation_on_loops_moved_across_a_row_is_seen(each: Work, bed: Bed) -> None:
     """Each is put before the row before it, and after the row after it."""
-    sound = outcome(work, bed)
+    sound = outcome(each, bed)
     unseen = []
-    for block, index in places(work):
-        ops = list(work.blocks[block].operations)
+    for block, index in places(each):
+        ops = list(each.blocks[block].operations)
         if isinstance(ops[index], (*INDIFFERENT, Pass)):
             continue
         rows = [i for i, op in enumerate(ops) if isinstance(op, Pass)]
         op = ops.pop(index)
         for to in (*[i for i in rows if i < index][-1:], *[i for i in rows if i > index][:1]):
-            if outcome(changed(work, block, [*ops[:to], op, *ops[to:]]), bed) == sound:
-                unseen.append((work.blocks[block].name, index, op, to))
+            if outcome(changed(each, block, [*ops[:to], op, *ops[to:]]), bed) == sound:
+                unseen.append((each.blocks[block].name, index, op, to))
     assert unseen == []
 
 
-def test_a_number_one_off_is_seen(work: Work, bed: Bed) -> None:
+def test_a_number_one_off_is_seen(each: Work, bed: Bed) -> None:
     """Any needle, count or row of any operation, one too high or too low."""
-    sound = outcome(work, bed)
+    sound = outcome(each, bed)
     unseen = []
-    for block, index in places(work):
-        ops = list(work.blocks[block].operations)
+    for block, index in places(each):
+        ops = list(each.blocks[block].operations)
         op = ops[index]
         if isinstance(op, SetCounter) and not any(isinstance(later, Check | NameEdge) for later in ops[index:]):
             continue
         for field in [name for name in op.__slots__ if type(getattr(op, name)) is int]:
             for by in (-1, 1):
                 ops[index] = replace(op, **{field: getattr(op, field) + by})
-                if outcome(changed(work, block, ops), bed) == sound:
-                    unseen.append((work.blocks[block].name, index, ops[index]))
+                if outcome(changed(each, block, ops), bed) == sound:
+                    unseen.append((each.blocks[block].name, index, ops[index]))
     assert unseen == []
+
+
+def test_every_number_hung_back_matters(pair: Work, bed: Bed) -> None:
+    """Another sharing out of the same stitches is another fabric."""
+    sound = outcome(pair, bed)
+    ops = list(pair.blocks[0].operations)
+    (index,) = (i for i, op in enumerate(ops) if isinstance(op, Spread))
+    counts = ops[index].counts
+    for i in range(len(counts) - 1):
+        moved = (*counts[:i], counts[i] - 1, counts[i + 1] + 1, *counts[i + 2 :])
+        changed_ops = [*ops[:index], replace(ops[index], counts=moved), *ops[index + 1 :]]
+        assert outcome(changed(pair, 0, changed_ops), bed) != sound
 
 
 @pytest.mark.parametrize("way", ["forwards", "backwards"])

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
@@ -41,6 +42,9 @@ from walewright.source.syntax import (
 )
 
 PATTERNS = Path(__file__).parents[2] / "patterns"
+
+# For `shaped`, the sources of these tests.
+sys.path.append(str(Path(__file__).parent))
 
 Understood = tuple[Design | None, tuple[Diagnostic, ...]]
 Understand = Callable[..., Understood]
@@ -116,6 +120,7 @@ def shipped() -> Shipped:
     return Shipped(
         {p.stem: p.read_text() for p in sorted((PATTERNS / "tables").glob("*.csv"))},
         {p.stem: p.read_text() for p in sorted((PATTERNS / "machines").glob("*.toml"))},
+        {p.stem: p.read_text() for p in sorted((PATTERNS / "shapes").glob("*.wale"))},
     )
 
 

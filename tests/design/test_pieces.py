@@ -190,8 +190,12 @@ def test_one_fault_of_a_piece_is_one_message(cut: Cut, node: Any, code: str) -> 
         ((Edge("both", "slope", "tip", by=Number(-4, "rows")),), "rows-across"),
         ((Edge("both", "straight", "tip", called="neck"),), "reserved-name"),
         ((Edge("both", "straight", "tip", called="a"), Edge("both", "straight", "top", called="a")), "repeated-name"),
-        ((Edge("left", "straight", "tip", called="a"),), "one-sided-name"),
-        ((Edge("right", "straight", "tip", called="a"),), "one-sided-name"),
+        ((Edge("left", "straight", "tip", called="a"), Edge("left", "straight", "top", called="a")), "repeated-name"),
+        ((Edge("both", "straight", "tip", called="a"), Edge("right", "straight", "top", called="a")), "repeated-name"),
+        ((Edge("both", "slope", "tip", by=cm(-2), at_once=3),), "absurd-count"),
+        ((Edge("both", "rate", "tip", by=Number(-1, "stitch"), every=0),), "not-positive"),
+        ((Edge("both", "rate", "tip", by=Number(-1, "stitch")),), "not-positive"),
+        ((Edge("both", "rate", "tip", every=2),), "missing-part"),
     ],
 )
 def test_one_fault_of_an_edge_is_one_message(read: Cut, cut: Cut, edges: tuple[Edge, ...], code: str) -> None:

@@ -6,7 +6,8 @@ import pytest
 
 from walewright.knit import operations as op
 from walewright.knit import steps as st
-from walewright.knit.hands import State, perform, rib_slots
+from walewright.knit.hands import perform, rib_slots
+from walewright.knit.state import Part, State
 
 READY = State("back", first=-10, last=9, side="right", row=20)
 
@@ -93,6 +94,74 @@ def test_parting_leaves_the_near_half_in_work_and_returns_the_far_one_with_what_
     made, back = perform(done, st.ReturnPart("left", -7, -3))
     assert made == (op.Release(-7, -3),)
     assert (back.first, back.last, back.held_left, back.waiting) == (-10, -3, 3, 0)
+
+
+def test_some_of_the_held_needles_return_from_the_inside() -> None:
+    held = State("x", first=-10, last=9, held_left=6, held_right=5, side="left")
+    made, after = perform(held, st.ReturnSome("right", 2))
+    assert made == (op.Release(5, 6),)
+    assert after.held_right == 3
+    made, after = perform(held, st.ReturnSome("left", 4))
+    assert made == (op.Release(-8, -5),)
+    assert after.held_left == 2
+
+
+def test_spreading_names_the_loops_of_every_needle() -> None:
+    made, after = perform(READY, st.SpreadEvenly(-7, 6, 14, "two together", 2, 3, 1, 2))
+    assert made == (op.Spread(-10, 9, -7, (1, 1, 2, 1, 1, 2, 1, 1, 2, 1, 2, 1, 2, 1)),)
+    assert (after.first, after.last) == (-7, 6)
+    made, _ = perform(State("x", first=0, last=3), st.SpreadEvenly(0, 5, 6, "an empty needle", 2, 1, 1, 1))
+    assert made == (op.Spread(0, 3, 0, (1, 1, 0, 1, 0, 1)),)
+
+
+def test_a_slot_is_cast_on_again_with_its_own_length_of_yarn() -> None:
+    again = (op.IntoWork(3, 6), op.CastOn("e-wrap", 3, 6, own_length=True))
+    made, after = perform(READY, st.SlotOnWaste(4, 3, 6, "thumb"))
+    assert made == (op.OntoWaste(3, 6, 8, "thumb"), *again)
+    assert after == READY
+    assert perform(READY, st.SlotClosed(4, 3, 6)) == ((op.Close(3, 6, "right"), *again), READY)
+
+
+@pytest.mark.parametrize(("side", "by"), [("left", -1), ("right", 1)])
+def test_an_eyelet_leaves_its_needle_in_work(side: op.Side, by: int) -> None:
+    assert perform(READY, st.EyeletAt(4, side)) == ((op.Transfer(4, 4, by),), READY)
+
+
+def test_parts_wait_on_either_side_until_they_rejoin() -> None:
+    begin = State("x", first=-10, last=9, held_left=2, held_right=3, side="left", row=20)
+    made, gap = perform(begin, st.CloseCentre(3, -1, 1))
+    assert made == (op.Close(-1, 1, "right"),)
+    assert gap.stitches == 17
+    _, left = perform(gap, st.HoldPart("right", 2, 6))
+    assert (left.first, left.last, left.held_left, left.held_right) == (-10, -2, 2, 0)
+    assert left.right == Part(2, 9, 0, 3)
+    _, none = perform(left, st.HoldPart("left", -8, -2))
+    assert (none.stitches, none.waiting, none.last < none.first) == (17, 17, True)
+    made, right = perform(none, st.ReturnPart("right", 2, 6))
+    assert made == (op.Release(2, 6),)
+    assert (right.first, right.last, right.held_right, right.waiting) == (2, 9, 3, 9)
+    made, closed = perform(right, st.CastOnBetween(3, -1, 1))
+    assert made == (op.IntoWork(-1, 1), op.CastOn("e-wrap", -1, 1, own_length=True))
+    made, whole = perform(closed, st.ReturnPart("left", -8, -2))
+    assert made == (op.Release(-8, -2),)
+    assert (whole.first, whole.last, whole.held_left, whole.held_right, whole.waiting) == (-10, 9, 2, 3, 0)
+
+
+def test_no_part_returns_that_does_not_wait() -> None:
+    with pytest.raises(ValueError, match="no part waits at the left"):
+        perform(READY, st.ReturnPart("left", -8, -2))
+
+
+def test_gathering_takes_all_stitches() -> None:
+    made, after = perform(READY, st.GatherAll())
+    assert made == (op.Gather(-10, 9),)
+    assert after.stitches == 0
+
+
+def test_a_panel_has_the_ribs_wales_within_it() -> None:
+    made, _ = perform(READY, st.LatchPanel(3, 12, -9, 1))
+    assert [m.slot for m in made if isinstance(m, op.LatchUp)] == [-8, -5, -2, 1]
+    assert all(isinstance(m, op.LatchUp) and m.rows == 12 for m in made)
 
 
 @pytest.mark.parametrize("half", range(3, 20))

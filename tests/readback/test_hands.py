@@ -12,6 +12,10 @@ START = "Take the carriage to the right without knitting.\n[ ] Bring needles L 5
 
 LATCH = "st outwards, end needles left out, 9 rows deep, and latch it up on the other face."
 
+SPREAD = "Take the sts in work off on waste yarn and hang them back from the left on"
+CHAINED = "chaining them through each other to the right and on to the next needle"
+AGAIN = "cast on again on the same needles by e-wrap with a separate length of the yarn"
+
 
 def moves(*lines: str) -> tuple[op.Operation, ...]:
     """What one size does after the needles are set out, carriage at the right."""
@@ -79,6 +83,54 @@ def moves(*lines: str) -> tuple[op.Operation, ...]:
             "Pick up 4 sts along the right part of the front neck on needles R 1 to R 4.",
             (op.PickUpEdge("front", "neck", "right", 0, 3),),
         ),
+        (
+            "At the right end hold 4 sts. Return the innermost 3 sts held at the right to work.",
+            (op.Hold(1, 4), op.Release(1, 3)),
+        ),
+        ("At the left end hold 4 sts. Return the innermost 1 st held at the left to work.", (op.Hold(-5, -2), op.Release(-2, -2))),
+        # 10 loops on 8 needles: two of them get 2.
+        (
+            f"{SPREAD} needles L 4 to R 4, 8 sts: 1 loop each on 2 needles and 2 loops on the next, 2 times;"
+            " 1 loop each on the rest.",
+            (op.Spread(-5, 4, -4, (1, 1, 2, 1, 1, 2, 1, 1)),),
+        ),
+        # 10 loops on 13 needles: three stay empty.
+        (
+            f"{SPREAD} needles L 6 to R 7, 13 sts: 1 loop each on 3 needles and none on the next, 2 times;"
+            " 1 loop each on 2 needles and none on the next, 1 time; 1 loop each on the rest.",
+            (op.Spread(-5, 4, -6, (1, 1, 1, 0, 1, 1, 1, 0, 1, 1, 0, 1, 1)),),
+        ),
+        (
+            f"{SPREAD} needles L 3 to R 2, 5 sts: 2 loops on the next, 5 times; 1 loop each on the rest.",
+            (op.Spread(-5, 4, -3, (2, 2, 2, 2, 2)),),
+        ),
+        (
+            f"Take 2 sts, R 1 to R 2, off on waste yarn (thumb) and {AGAIN}.",
+            (op.OntoWaste(0, 1, 8, "thumb"), op.IntoWork(0, 1), op.CastOn("e-wrap", 0, 1, own_length=True)),
+        ),
+        (
+            f"Close 2 sts, L 2 to L 1, by {CHAINED}; {AGAIN}.",
+            (op.Close(-2, -1, "right"), op.IntoWork(-2, -1), op.CastOn("e-wrap", -2, -1, own_length=True)),
+        ),
+        ("Move the st of L 2 one needle to the left and leave the empty needle in work.", (op.Transfer(-2, -2, -1),)),
+        (f"Close the centre 2 sts, L 1 to R 1, by {CHAINED}.", (op.Close(-1, 0, "right"),)),
+        (
+            f"Close the 1 st between the parts, R 2, by {CHAINED}. Cast on 1 st by e-wrap on R 2 between the parts with a separate"
+            " length of the yarn.",
+            (op.Close(1, 1, "right"), op.IntoWork(1, 1), op.CastOn("e-wrap", 1, 1, own_length=True)),
+        ),
+        ("Thread the tail of the yarn through the sts in work, take them off the bed and draw them up.", (op.Gather(-5, 4),)),
+        (
+            "Of every 3rd st counted outwards from L 2 and R 2, drop those on needles L 1 to R 5, end needles left out,"
+            " 9 rows deep, and latch them up on the other face.",
+            (op.LatchUp(1, 9),),
+        ),
+        # Up to RC 2, and only then.
+        (
+            "RC 2: decrease 1 st at the left end; 9 sts.",
+            (op.Pass("left"), op.Pass("right"), op.Transfer(-5, -5, 1), op.OutOfWork(-5, -5)),
+        ),
+        ("The left edge from RC 10 to RC 20 makes the front.", (op.NameEdge("front", "left", 10, 20),)),
         ("The inner edges from RC 10 to RC 20 make the neck.", (op.NameEdge("neck", "inner", 10, 20),)),
     ],
 )  # fmt: skip
@@ -90,11 +142,11 @@ def test_a_half_with_held_needles_waits_and_comes_back() -> None:
     made = moves(
         "At the left end hold 1 st.",
         "Take the centre 2 sts, L 1 to R 1, off on waste yarn (neck centre).",
-        "Put the left half, L 4 to L 2, into hold until its turn.",
+        "Put the left part, L 4 to L 2, into hold until its turn.",
         "Decrease 1 st at the left end. Break off the yarn.",
         "Knit 8 rows of waste yarn over the sts in work and take them off the bed (right).",
         "Take the carriage to the left without knitting.",
-        "Return the waiting left half, L 4 to L 2, to work.",
+        "Return the waiting left part, L 4 to L 2, to work.",
         "Wrap the innermost needle held at the left. Cast off the sts in work from the carriage side.",
     )
     assert made == (
@@ -109,6 +161,61 @@ def test_a_half_with_held_needles_waits_and_comes_back() -> None:
         op.Release(-4, -2),
         op.Wrap(-5),
         op.CastOff(-5, -2, "left"),
+    )
+
+
+def test_two_parts_wait_at_once_and_come_together() -> None:
+    made = moves(
+        "At the right end hold 1 st.",
+        "Put the right part, R 1 to R 4, into hold until its turn.",
+        "5 sts, and 5 waiting, RC 0, COR.",
+        "At the left end hold 1 st.",
+        "Put the left part, L 4 to L 1, into hold until its turn.",
+        "Return the waiting right part, R 1 to R 4, to work.",
+        "Wrap the innermost needle held at the right. Return the needles held at the right to work.",
+        "5 sts, and 5 waiting, RC 0, COR.",
+        "Return the waiting left part, L 4 to L 1, to work.",
+        "Wrap the innermost needle held at the left. Decrease 1 st at the right end.",
+    )
+    assert made == (
+        op.Hold(4, 4),
+        op.Hold(0, 3),
+        op.Check(10, 0, "right"),
+        op.Hold(-5, -5),
+        op.Hold(-4, -1),
+        op.Release(0, 3),
+        op.Wrap(4),
+        op.Release(4, 4),
+        op.Check(10, 0, "right"),
+        op.Release(-4, -1),
+        op.Wrap(-5),
+        op.Transfer(4, 4, -1),
+        op.OutOfWork(4, 4),
+    )
+
+
+def test_joins() -> None:
+    text = "Sizes M\n\nBack\n====\n\nJoining\n=======\n\n" + "\n".join(
+        f"[ ] {line}"
+        for line in (
+            "Join a b to c d.",
+            "Join a b to c d and e f, easing in up to 5 mm.",
+            "Gather a b to c d, easing in 90 mm, give or take 0 mm.",
+            "Join a b to c d, stretching it 20 mm, give or take 5 mm.",
+            "Graft a b to c d. Link a b to c d.",
+        )
+    )
+    work, faults = read_back(text, 0)
+    assert faults == ()
+    assert work is not None
+    ab, cd = (("a", "b"),), (("c", "d"),)
+    assert work.joins == (
+        op.Join(ab, cd, 0),
+        op.Join(ab, (*cd, ("e", "f")), 5),
+        op.Join(ab, cd, 0, 90, "gathered"),
+        op.Join(ab, cd, 5, -20),
+        op.Join(ab, cd, 0, 0, "grafted"),
+        op.Join(ab, cd, 0, 0, "linked"),
     )
 
 
@@ -127,6 +234,10 @@ def test_a_decrease_at_a_held_end_takes_the_outermost_of_the_held() -> None:
         (lambda h: (h.needles_to_work(0, 2, 3), h.wrap_held("left")), "no needle is held at the left"),
         (lambda h: (h.needles_to_work(0, 2, 3), h.return_part("left", 0, 2)), "needle R 1 is not waiting"),
         (lambda h: (h.needles_to_work(0, 2, 3), h.increase_fashioned(2, "left end", 1)), "an increase adds 1 stitch, not 2"),
+        (lambda h: (h.needles_to_work(0, 3, 4), h.hold_at_end("left", 1), h.spread_evenly(0, 3, 4)), "while all are taken off"),
+        (lambda h: (h.needles_to_work(0, 3, 4), h.slot_closed(2, 2, 3)), "no stitch beside R 4"),
+        (lambda h: (h.needles_to_work(0, 3, 4), h.eyelet_at(3, "right")), "needle R 5 is not work"),
+        (lambda h: (h.needles_to_work(0, 3, 4), h.stands(3)), "3 stitches should be in the part being worked, and 4 are"),
         (lambda h: (h.set_row_counter(9), h.knit_to(8)), "the counter is at 9 already"),
     ],
 )  # fmt: skip

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from itertools import pairwise
+
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from workshop import Workshop
+from workshop import Workshop, origin
 
-from walewright.design.model import Design, EdgeName, Piece
+from walewright.design.model import Design, EdgeName, Piece, Slot
 from walewright.solve import solve
 from walewright.solve.bands import SUITS_RIB, _Part, shared_out
 from walewright.solve.model import SizedBand
@@ -68,6 +71,83 @@ def test_a_band_along_a_start_takes_its_stitches(workshop: type[Workshop]) -> No
     piece = shop.piece("cowl", 30, levels, (shop.run("top"),))
     made = band(shop.design(piece, bands=(shop.band("edge", "cowl start"),)))
     assert [(p.part, p.stitches) for p in made.pick_ups] == [("whole", 60)]
+
+
+def one_sided(shop: Workshop, holes: int = 0, stitches: int = 2, depth: float = 3.0) -> Design:
+    """A band up the right edge of a front."""
+    levels = shop.levels("front", hem=0, top=40)
+    piece = shop.piece("front", 30, levels, (shop.run("top"),), (shop.run("top", name="edge"),))
+    button = replace(shop.band("button", "front edge"), holes=holes, hole_stitches=stitches, first=shop.each(2), last=shop.each(3))
+    design = shop.design(piece, bands=(button,), rib=shop.fabric("rib", 2.0, 3.0))
+    return replace(design, edgings=(replace(design.edgings[0], depth=shop.each(depth)),))
+
+
+def test_a_band_up_one_edge_takes_its_length_at_its_own_tension(workshop: type[Workshop]) -> None:
+    made = band(one_sided(workshop("M")))
+    (pick_up,) = made.pick_ups
+    assert pick_up.part == "right"
+    assert pick_up.points == 121
+    assert pick_up.stitches == 80
+    assert pick_up.cm == pytest.approx(40)
+
+
+@pytest.mark.parametrize("stitches", [1, 2, 3])
+def test_buttonholes_lie_evenly_between_the_first_and_the_last(workshop: type[Workshop], stitches: int) -> None:
+    made = band(one_sided(workshop("M"), 5, stitches))
+    assert made.rows == 10
+    assert {hole.row for hole in made.holes} == {6}
+    assert {hole.taken for hole in made.holes} == {"eyelet" if stitches == 1 else "cast-off"}
+    begin, end = -(made.stitches // 2), made.stitches // 2 - 1
+    assert made.holes[0].first - begin == 4
+    assert end - made.holes[-1].last == 6
+    assert all(hole.last - hole.first + 1 == stitches for hole in made.holes)
+    gaps = {after.first - before.last for before, after in pairwise(made.holes)}
+    assert max(gaps) - min(gaps) <= 1
+
+
+@pytest.mark.parametrize(("holes", "depth", "help_"), [(40, 3.0, "work 23 buttonholes"), (5, 0.5, "make the band deeper")])
+def test_buttonholes_that_do_not_fit(workshop: type[Workshop], holes: int, depth: float, help_: str) -> None:
+    counts, (told,) = solve(one_sided(workshop("M"), holes, depth=depth))
+    assert counts is None
+    assert told.code == "buttonholes-crowded"
+    assert told.helps[0].startswith(help_)
+
+
+def test_as_many_buttonholes_as_proposed_fit(workshop: type[Workshop]) -> None:
+    assert len(band(one_sided(workshop("M"), 23)).holes) == 23
+
+
+def thumb(shop: Workshop, width: float) -> Design:
+    levels = shop.levels("mitten", cuff=0, palm=10, tip=20)
+    slot = Slot("hole", "palm", shop.each(7), shop.each(4), "waste", origin("hole"))
+    palm = shop.piece("mitten", 24, levels, (shop.run("tip"),), slots=(slot,))
+    made = shop.piece("thumb", width, shop.levels("thumb", base=0, end=6), (shop.run("end"),))
+    along = (EdgeName("mitten", "hole"), EdgeName("mitten", "hole upper"))
+    return shop.design(palm, replace(made, start_way="along", start_along=along))
+
+
+@pytest.mark.parametrize(("width", "hung"), [(14.0, [14, 14]), (12.0, [12, 12])])
+def test_a_piece_is_begun_along_edges(workshop: type[Workshop], width: float, hung: list[int]) -> None:
+    counts, told = solve(thumb(workshop("M"), width))
+    assert told == ()
+    assert counts is not None
+    made = counts.sizes[0].piece("thumb")
+    assert [p.stitches for p in made.start_pick_ups] == hung
+    assert sum(hung) == made.start
+    assert [p.points for p in made.start_pick_ups] == [14, 14]
+
+
+def test_a_piece_begun_along_edges_has_no_more_stitches_than_places(workshop: type[Workshop]) -> None:
+    counts, (told,) = solve(thumb(workshop("M"), 16.0))
+    assert counts is None
+    assert told.code == "start-longer-than-edges"
+    assert told.helps[0] == "start it 14 cm wide at the most"
+
+
+def test_halves_that_differ_get_each_their_own(workshop: type[Workshop]) -> None:
+    edge = EdgeName("front", "slit")
+    parts = [_Part(edge, "left", 40, 14.0, 28.0, False), _Part(edge, "right", 40, 12.0, 24.0, False)]
+    assert shared_out(parts, 0) == (28, 24)
 
 
 PARTS = st.lists(st.tuples(st.integers(1, 60), st.floats(0.5, 70), st.integers(0, 30)), min_size=1, max_size=3)

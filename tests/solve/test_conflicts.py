@@ -40,6 +40,7 @@ def test_a_piece_wider_than_the_bed(workshop: type[Workshop]) -> None:
         "make it 50 cm wide at the most",
         "knit it at 18.1 stitches to 10 cm or fewer",
         "knit it on a bed of 110 needles or more",
+        "knit it as two pieces (panels) of 58 needles each, joined by a seam",
     )
 
 

@@ -105,9 +105,16 @@ class Workshop:
         flat: float | PerSize = 0.0,
         shape: str = "round",
         way: Way = SIMPLE,
+        to: str = "top",
     ) -> Opening:
+        """A neck up to the level `to`, with the edges that `design` gives it."""
         place = origin(f"piece {piece} / neck")
-        return Opening("neck", self.each(width), self.each(depth), self.each(flat), shape, way, place)
+        wide, flats = self.each(width), self.each(flat)
+        half = tuple((w - f) / 2 for w, f in zip(wide, flats, strict=True))
+        path = {"round": "curve", "v": "slope", "square": "straight"}[shape] if any(half) else "straight"
+        runs = (EdgeRun("", to, path, half, self.each(0), 0, way, place),)
+        centre = self.each(0)
+        return Opening("neck", wide, self.each(depth), flats, shape, way, place, to_level=to, centre=centre, left=runs, right=runs)
 
     def join(self, one: str, other: str, easing: float = 0.0) -> Join:
         """Sides as "back side + front side"."""

@@ -7,12 +7,13 @@ from dataclasses import replace
 from hypothesis import strategies as st
 
 from walewright.source import syntax as s
-from walewright.source.build import AMOUNT_NAMES_TAKEN, EDGING_NAMES_TAKEN
+from walewright.source.blocks import BLOCKS
 from walewright.source.grammar import literals
-from walewright.source.reading import BLOCKS
+from walewright.source.rules import AMOUNT_NAMES_TAKEN, EDGING_NAMES_TAKEN
 
 WORDS = sorted(w for w in literals().values() if w.isidentifier())
-UNITS = ("cm", "mm", "m", "in", "stitches", "stitch", "sts", "st", "rows", "row", "g", "%")
+STITCH_UNITS = ("stitches", "stitch", "sts", "st")
+UNITS = ("cm", "mm", "m", "in", *STITCH_UNITS, "rows", "row", "g", "%")
 
 names = st.one_of(st.sampled_from(WORDS), st.from_regex(r"[a-zA-ZäßÉ][a-z_0-9]{0,8}", fullmatch=True))
 amount_names = names.filter(lambda n: n not in AMOUNT_NAMES_TAKEN)
@@ -80,45 +81,97 @@ stitches = st.one_of(
     st.builds(s.Stitch, st.just("latched rib"), names, tensions, counts),
 )
 swatches = st.builds(s.Swatch, numbers, numbers, numbers, numbers, _maybe(numbers))
-levels = st.lists(st.builds(s.LevelDef, names, expressions), min_size=1, max_size=4).map(tuple).map(s.Levels)
-starts = st.builds(s.Start, expressions, st.sampled_from(("waste", "e-wrap", "chain")), _maybe(edging_names))
+levels = st.lists(st.builds(s.LevelDef, names, expressions, _maybe(expressions)), min_size=1, max_size=4).map(tuple).map(s.Levels)
+starts = st.one_of(
+    st.builds(
+        s.Start,
+        expressions,
+        st.sampled_from(("waste", "e-wrap", "chain")),
+        _maybe(edging_names),
+        most=_maybe(expressions),
+    ),
+    st.builds(s.Start, expressions, st.just("along"), _maybe(edging_names), refs, _maybe(expressions)),
+)
+stitch_counts = st.builds(s.Number, counts.map(float), st.sampled_from(STITCH_UNITS))
 
 
 @st.composite
 def edges(draw: st.DrawFn) -> s.Edge:
     """One run of an edge, with every path and way."""
     fields: dict[str, object] = dict(draw(ways))
-    path = draw(st.sampled_from(("straight", "slope", "curve", "steps")))
+    path = draw(st.sampled_from(("straight", "slope", "curve", "arch", "steps", "rate")))
     if path == "steps":
         fields |= {"by": draw(expressions), "times": draw(counts)}
+    elif path == "rate":
+        fields |= {"by": draw(st.one_of(stitch_counts, stitch_counts.map(s.Negative))), "every": draw(counts)}
+    elif path != "straight" and draw(st.booleans()):
+        fields["by"] = draw(expressions)
     elif path != "straight":
-        fields[draw(st.sampled_from(("width", "by")))] = draw(expressions)
+        fields |= {"width": draw(expressions), "width_most": draw(_maybe(expressions))}
     which = draw(st.sampled_from(("both", "left", "right")))
+    fields["at_once"] = draw(st.sampled_from((1, 2)))
     return s.Edge(which, path, draw(names), cast_off=draw(_maybe(expressions)), called=draw(_maybe(names)), **fields)
+
+
+taken = st.sampled_from(("waste", "cast-off"))
+offsets = _maybe(expressions)
 
 
 @st.composite
 def necks(draw: st.DrawFn) -> s.Neck:
     """A neck of every shape."""
     shape = draw(st.sampled_from(("round", "v", "square")))
-    return s.Neck(draw(expressions), draw(expressions), shape, draw(_maybe(expressions)), **draw(ways))
+    return s.Neck(draw(expressions), draw(expressions), shape, draw(_maybe(expressions)), taken=draw(taken), **draw(ways))
 
 
+piece_lines = (
+    levels,
+    starts,
+    edges(),
+    st.builds(s.Across, expressions, names),
+    st.builds(s.Opening, names, expressions, names, names, offsets, taken, _body(edges())),
+    necks(),
+    st.builds(s.Slot, names, expressions, names, offsets, taken),
+    st.builds(s.Buttonholes, counts, counts, names, names, st.sampled_from(("left", "right")), expressions),
+    st.builds(
+        s.Wedge,
+        expressions,
+        st.sampled_from(("both", "left", "right")),
+        names,
+        names,
+        st.sampled_from(("in", "out", "both")),
+        _maybe(expressions),
+    ),
+    st.builds(s.Shoulders, names),
+    st.builds(s.Zone, names, names, names, _maybe(expressions), offsets),
+    st.builds(s.RepeatStretch, counts, names, names),
+    st.builds(s.Use, names, st.lists(st.tuples(names, expressions), max_size=3).map(tuple)),
+    st.builds(s.End, st.sampled_from(("waste", "cast-off", "gathered"))),
+    _text("note"),
+)
 pieces = st.builds(
     s.Piece,
     names,
     names,
     counts,
     _maybe(names),
-    _body(
-        levels,
-        starts,
-        edges(),
-        necks(),
-        st.builds(s.Shoulders, names),
-        st.builds(s.End, st.sampled_from(("waste", "cast-off"))),
-        _text("note"),
-    ),
+    _body(*piece_lines),
+    st.booleans(),
+    st.sampled_from(("", "hood")),
+)
+lets = st.builds(s.Let, amount_names, expressions)
+shapes = st.builds(s.Shape, names, st.lists(amount_names, max_size=4).map(tuple), _body(*piece_lines, lets))
+bands = st.one_of(
+    st.builds(s.Band, names, edging_names, refs),
+    st.builds(s.Band, names, edging_names, refs, counts, counts, expressions, expressions),
+)
+joins = st.builds(
+    s.Join,
+    refs,
+    refs,
+    _maybe(expressions),
+    _maybe(expressions),
+    st.sampled_from(("sewn", "grafted", "linked", "gathered")),
 )
 machines = st.builds(s.Machine, names, _body(machine_facts))
 
@@ -126,39 +179,43 @@ statements = st.one_of(
     _text("note"),
     st.builds(s.Pattern, texts, _body(_text("summary", "difficulty", "story", "note"))),
     st.builds(s.Sizes, st.lists(size_names, min_size=1, max_size=6).map(tuple), _body(size_rows)),
-    st.builds(s.Let, amount_names, expressions),
+    lets,
     machines,
     st.builds(s.Yarn, names, texts, numbers, numbers),
     st.builds(s.Fabric, names, _body(stitches, swatches, _text("note"))),
-    st.builds(s.Edging, edging_names, names, expressions, st.just("after"), names),
+    st.builds(s.Edging, edging_names, names, expressions, st.sampled_from(("after", "first")), names),
+    st.builds(s.Edging, edging_names, names, expressions, st.just("first")),
     pieces,
-    st.builds(s.Band, names, edging_names, refs),
-    st.builds(s.Join, refs, refs, _maybe(expressions)),
+    shapes,
+    bands,
+    joins,
+    st.builds(s.Cord, names, expressions),
     st.builds(s.Require, expressions, st.sampled_from(("<=", ">=", "=", "<", ">")), expressions, _maybe(texts)),
     st.builds(s.MakingUp, _body(_text("step"))),
 )
+
+
+def _depths(statements: tuple[s.Statement, ...], depth: int = 0) -> list[tuple[int, bool]]:
+    """Of all statements in order: in how many blocks each stands, and whether it opens one."""
+    found: list[tuple[int, bool]] = []
+    for statement in statements:
+        found += [(depth, isinstance(statement, BLOCKS)), *_depths(getattr(statement, "body", ()), depth + 1)]
+    return found
 
 
 @st.composite
 def trees(draw: st.DrawFn) -> s.Tree:
     """A source with comments before and beside its statements, each as deep as what it stands among."""
     tree = s.Tree("made.wale", tuple(draw(st.lists(statements, min_size=1, max_size=6))))
-    depths: list[tuple[int, bool]] = []
-    for statement in tree.statements:
-        depths.append((0, isinstance(statement, BLOCKS)))
-        depths += [(1, True)] * len(getattr(statement, "body", ()))
+    depths = _depths(tree.statements)
     comments: list[s.Comment] = []
     words = st.text(st.characters(exclude_categories=("C", "Zl", "Zp")), max_size=12).map(str.rstrip)
     for number in range(len(depths) + 1):
-        depth = depths[number][0] if number < len(depths) else 0
-        open_above = number > 0 and depths[number - 1][1]
+        least = depths[number][0] if number < len(depths) else 0
+        most = max(least, sum(depths[number - 1])) if number else least
         for text in draw(st.lists(words, max_size=2)) if draw(st.booleans()) else ():
-            comment = s.Comment(text, number, True, depth)
-            if depth == 0 and open_above and draw(st.booleans()):
-                comment = replace(comment, indent=1)
-            else:
-                open_above = False
-            comments.append(comment)
+            most = draw(st.integers(least, most))
+            comments.append(s.Comment(text, number, True, most))
         if number < len(depths) and draw(st.integers(0, 4)) == 0:
-            comments.append(s.Comment(draw(words), number, False, depth))
+            comments.append(s.Comment(draw(words), number, False, depths[number][0]))
     return replace(tree, comments=tuple(comments))

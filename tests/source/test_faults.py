@@ -30,6 +30,7 @@ def marked(text: str) -> list[tuple[str, str]]:
 
 
 PIECE = "piece a in b\n    "
+OPENING = PIECE + "opening n 3 cm wide from slit to top\n        "
 
 
 @pytest.mark.parametrize(
@@ -79,6 +80,41 @@ PIECE = "piece a in b\n    "
         (PIECE + "end cast off\n        shoulders held from tip", "wrong-indent", " "),
         ("piece a in b\nend cast off", "wrong-indent", "end cast off"),
         ("piece a in b\n\tend cast off\n\tshoulders held from tip", "tab-indent", "\t"),
+        (PIECE + "levels hem 0 cm, top between 3 cm or 4 cm", "unreadable-line", "or"),
+        (PIECE + "edges in 3 cm every 2 rows to top", "unreadable-line", "cm"),
+        (PIECE + "edges in 1.5 stitches every 2 rows to top", "not-whole-number", "1.5"),
+        (PIECE + "edges in 1 stitch every 2.5 rows to top", "not-whole-number", "2.5"),
+        (PIECE + "edges straight to top, two at once, two at once", "repeated-option", "two at once"),
+        (PIECE + "start 3 cm wide along a b, on waste yarn", "repeated-option", "on waste yarn"),
+        (PIECE + "wedge 3 cm wide at both edges from a to b", "incomplete-statement", "wedge 3 cm wide at both edges from a to b"),
+        (PIECE + "wedge 3 cm wide at both edges from a to b, held in, let out", "repeated-option", "let out"),
+        (PIECE + "wedge 3 cm wide from a to b, held in", "unreadable-line", "from"),
+        (PIECE + "slot s 3 cm wide at a, 3 cm left of centre, 3 cm right of centre", "repeated-option", "3 cm right of centre"),
+        (PIECE + "slot s 3 cm wide at a, 3 cm left", "unreadable-line", ""),
+        (PIECE + "buttonholes 2.5 over 2 stitches from a to b, 3 cm from the left edge", "not-whole-number", "2.5"),
+        (PIECE + "buttonholes 2 over 2 rows from a to b, 3 cm from the left edge", "unreadable-line", "rows"),
+        (PIECE + "repeat 2 from a to b", "unreadable-line", "from"),
+        (PIECE + "fabric rib", "unreadable-line", ""),
+        (PIECE + "use s, 3 cm", "unreadable-line", "3"),
+        (PIECE + "end gatherd", "unreadable-line", "gatherd"),
+        (PIECE + "let a = 3 cm", "misplaced-line", "let"),
+        (OPENING + "end cast off", "misplaced-line", "end"),
+        (OPENING + "neck 3 cm wide, 3 cm deep, v", "misplaced-line", "neck"),
+        (OPENING + "left edge strait to top", "unreadable-line", "strait"),
+        (OPENING + "left edge straight to top\n      end cast off", "wrong-indent", " "),
+        (OPENING + "left edge straight to top\n          right edge straight to top", "wrong-indent", " "),
+        (OPENING + "left edge straight to top\nright edge straight to top", "wrong-indent", "right edge straight to top"),
+        ("piece a in b\n    end cast off\nfabric rib from a to b", "wrong-indent", "fabric rib from a to b"),
+        ("piece a in b, as hat", "unreadable-line", "hat"),
+        ("band a with b along c d, buttonholes 6 over 2 stitches", "unreadable-line", ""),
+        ("band a with b along c d, buttonholes 6 over 2.5 stitches, 3 cm first, 3 cm last", "not-whole-number", "2.5"),
+        ("join a b to c d, grafted, linked", "repeated-option", "linked"),
+        ("edging e in rib, 3 cm deep, knitted first, added after", "repeated-option", "added after"),
+        ("cord hood 3 cm", "unreadable-line", ""),
+        ("shape s(a b)", "unreadable-line", "b"),
+        ("shape s(a, on)", "reserved-word", "shape s(a, on)"),
+        ("let between = 3 cm", "reserved-word", "let between = 3 cm"),
+        ("use s", "misplaced-line", "use"),
         ("let a = " + "(" * 5000 + "1" + ")" * 5000, "too-deep", "("),
         ("let a = " + "-" * 500 + "1", "too-deep", "-" * (499 - DEEPEST) + "1"),
     ],
@@ -124,6 +160,53 @@ def test_a_line_in_a_block_is_broken_alone() -> None:
     assert [type(x) for x in piece.body] == [s.Levels, s.Broken, s.End]
 
 
+def test_reading_goes_on_after_a_bad_block_within_a_block() -> None:
+    text = (
+        "piece a in b\n    opening n 3 cm wide at slit\n        left edge straight to top\n        bogus\n"
+        "    end cast off\nlet a = 3\n"
+    )
+    tree, found = source.read("", text)
+    assert [text[d.labels[0].span.start : d.labels[0].span.end] for d in found] == ["at", "bogus"]
+    piece = tree.statements[0]
+    assert isinstance(piece, s.Piece)
+    assert [type(x) for x in piece.body] == [s.Broken, s.Broken, s.Broken, s.End]
+    assert source.tidy(tree).startswith(text.split("let")[0])
+
+
+def test_a_block_within_a_block_that_nobody_can_guess_is_lost_with_one_message() -> None:
+    text = "piece a in b\n    gap n 3 cm wide\n        left edge straight to top\n      anything\n    end cast off\n"
+    tree, found = source.read("", text)
+    assert [d.code for d in found] == ["unreadable-line"]
+    piece = tree.statements[0]
+    assert isinstance(piece, s.Piece)
+    assert [type(x) for x in piece.body] == [s.Broken, s.Broken, s.Broken, s.End]
+
+
+def test_after_a_line_that_joins_the_outer_block_the_inner_one_is_closed() -> None:
+    text = OPENING + "left edge straight to top\nend cast off\n    edges straight to top\n"
+    tree, found = source.read("", text)
+    assert [d.code for d in found] == ["wrong-indent"]
+    piece = tree.statements[0]
+    assert isinstance(piece, s.Piece)
+    assert [type(x) for x in piece.body] == [s.Opening, s.End, s.Edge]
+
+
+def test_tabs_make_blocks_within_blocks() -> None:
+    text = "piece a in b\n\topening n 3 cm wide from slit to top\n\t\tleft edge straight to top\n\tend cast off\n"
+    tree, found = source.read("", text)
+    assert [d.code for d in found] == ["tab-indent"]
+    assert tree == source.read("", text.replace("\t", "  "))[0]
+
+
+def test_a_tab_among_spaces_is_no_fault_of_theirs() -> None:
+    text = "piece a in b\n\tedges straight to top\n  shoulders held from tip\n  end cast off\n"
+    tree, found = source.read("", text)
+    assert [d.code for d in found] == ["tab-indent"]
+    piece = tree.statements[0]
+    assert isinstance(piece, s.Piece)
+    assert [type(x) for x in piece.body] == [s.Edge, s.Shoulders, s.End]
+
+
 def test_a_line_at_the_margin_that_belongs_to_the_block_joins_it() -> None:
     tree, found = source.read("", "piece a in b\n    levels hem 0 cm\nend cast off\nlet a = 3\n")
     assert [d.code for d in found] == ["wrong-indent"]
@@ -154,6 +237,9 @@ def test_tabs_are_one_message_with_a_count() -> None:
         (PIECE + "shoulder held from tip", "`shoulders` is close"),
         ("let a = 2,5 cm", "a decimal fraction is written with a point, such as `2.5`"),
         (PIECE + "neck 2,5 cm wide, 3 cm deep, v", "a decimal fraction is written with a point, such as `2.5`"),
+        (PIECE + "openning n 3 cm wide from a to b", "`opening` is close"),
+        (PIECE + "fabric rib form a to b", "such a line reads `fabric rib from waist to hip`"),
+        (PIECE + "wedge 3 cm wide at both edges from a to b", "add one of `held in`, `let out`, `held in and let out`"),
         ("pattern “Tidewrack”", 'texts stand in straight quotes, `"`'),
         ("let a", "such a line reads `let half = bust / 2 + 4 cm`"),
         ("sizes S\n    3 cm", "such a line reads `length 54 56 58 cm`"),

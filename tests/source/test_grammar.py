@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from walewright import source
-from walewright.source import build, grammar, words
+from walewright.source import grammar, rules, words
 
 
 def _states() -> list[frozenset[str]]:
@@ -41,7 +41,7 @@ def test_words_that_are_also_names_cannot_be_names_of_amounts() -> None:
     clashes = {
         literals[t] for terminals in _states() if terminals & name_like for t in terminals if literals.get(t, "").isidentifier()
     }
-    assert clashes == {*build.AMOUNT_NAMES_TAKEN, *build.EDGING_NAMES_TAKEN}
+    assert clashes == {*rules.AMOUNT_NAMES_TAKEN, *rules.EDGING_NAMES_TAKEN}
 
 
 def test_every_line_of_every_block_has_an_example() -> None:
@@ -52,23 +52,32 @@ def test_every_line_of_every_block_has_an_example() -> None:
 
 @pytest.mark.parametrize("kind", grammar.KINDS)
 def test_the_examples_read(kind: str) -> None:
-    examples = [words.EXAMPLES[first] for first in grammar.first_words(kind)]
+    examples = [words.example(kind, first) or "" for first in grammar.first_words(kind)]
     examples += [words.PLACE_EXAMPLES[kind]] if kind in words.PLACE_EXAMPLES else []
     assert examples
     for example in examples:
         assert grammar.parsed(kind, example) is not None, example
 
 
+def test_an_example_of_its_own_place_is_needed_there() -> None:
+    """What another example of the same word says could not stand there."""
+    for (kind, first), own in words.OTHER_EXAMPLES.items():
+        assert words.example(kind, first) == own
+        assert grammar.parsed(kind, words.EXAMPLES[first]) is None
+
+
 def test_every_rule_that_is_kept_is_built() -> None:
-    rules = {str(r.alias or r.origin.name) for r in grammar.parser().rules}
-    inlined = {r for r in rules if r.startswith(("_", "$root"))} | {*grammar.KINDS, "sum", "product", "sign", "atom"}
-    expressions = {*build.OPERATIONS, "negative", "name", "number", "call", "round_call"}
-    assert rules - inlined == {*build.RULES, *build.TUPLES, *build.WORDS, *expressions}
+    named = {str(r.alias or r.origin.name) for r in grammar.parser().rules}
+    inlined = {r for r in named if r.startswith(("_", "$root"))} | {*grammar.KINDS, "sum", "product", "sign", "atom"}
+    expressions = {*rules.OPERATIONS, "negative", "name", "number", "stitch_number", "call", "round_call"}
+    assert named - inlined == {*rules.RULES, *rules.TUPLES, *rules.WORDS, *expressions}
 
 
 def test_every_header_opens_a_block() -> None:
-    assert set(grammar.HEADERS.values()) == {*grammar.KINDS} - {"in_file"}
-    assert set(grammar.HEADERS) <= grammar.first_words("in_file")
+    opened = {inner for headers in grammar.HEADERS.values() for inner in headers.values()}
+    assert opened == {*grammar.KINDS} - {"in_file"}
+    for kind, headers in grammar.HEADERS.items():
+        assert set(headers) <= grammar.first_words(kind)
 
 
 def test_a_long_source_is_read_line_by_line() -> None:

@@ -80,6 +80,118 @@ def statement(kind: str, line: str) -> s.Statement:
         ("piece a in b", "end on waste yarn", s.End("waste")),
         ("piece a in b", "end cast off", s.End("cast-off")),
         ("making up", 'step "Sew."', s.Text("step", "Sew.")),
+        (
+            "piece a in b",
+            "levels hem 0 cm, top between 3 cm and a + 3 cm",
+            s.Levels(
+                (
+                    s.LevelDef("hem", s.Number(0, "cm")),
+                    s.LevelDef("top", CM3, s.Binary("+", s.Name("a"), CM3)),
+                )
+            ),
+        ),
+        ("piece a in b", "start between 3 cm and a wide with e-wrap", s.Start(CM3, "e-wrap", most=s.Name("a"))),
+        (
+            "piece a in b",
+            "start 3 cm wide along m slot + m palm, with welt",
+            s.Start(CM3, "along", "welt", (s.EdgeRef("m", "slot"), s.EdgeRef("m", "palm"))),
+        ),
+        ("piece a in b", "edges arch to 3 cm wide at top", s.Edge("both", "arch", "top", CM3)),
+        (
+            "piece a in b",
+            "edges slope to between 3 cm and a wide at top, fashioned 3 in, two at once",
+            s.Edge("both", "slope", "top", CM3, way="fashioned", inset=3, width_most=s.Name("a"), at_once=2),
+        ),
+        (
+            "piece a in b",
+            "edges in 1 stitch every 2 rows to tip",
+            s.Edge("both", "rate", "tip", by=s.Negative(s.Number(1, "stitch")), every=2),
+        ),
+        (
+            "piece a in b",
+            "left edge out 2 sts every 1 row to tip, simple",
+            s.Edge("left", "rate", "tip", by=s.Number(2, "sts"), every=1, way="simple"),
+        ),
+        (
+            "piece a in b",
+            "edges cast off 3 cm then in 1 st every 2 rows to tip",
+            s.Edge("both", "rate", "tip", by=s.Negative(s.Number(1, "st")), cast_off=CM3, every=2),
+        ),
+        ("piece a in b", "across to 3 cm wide at yoke", s.Across(CM3, "yoke")),
+        ("piece a in b", "opening neck 3 cm wide from slit to top", s.Opening("neck", CM3, "slit", "top")),
+        (
+            "piece a in b",
+            "opening n 3 cm wide from a to b, cast off, a + 3 cm left of centre",
+            s.Opening("n", CM3, "a", "b", s.Negative(s.Binary("+", s.Name("a"), CM3)), "cast-off"),
+        ),
+        (
+            "piece a in b",
+            "slot thumb 3 cm wide at palm, 3 cm right of centre, on waste yarn",
+            s.Slot("thumb", CM3, "palm", CM3),
+        ),
+        ("piece a in b", "slot pocket 3 cm wide at palm, cast off", s.Slot("pocket", CM3, "palm", taken="cast-off")),
+        (
+            "piece a in b",
+            "buttonholes 6 over 2 stitches from hem to neck, 3 cm from the right edge",
+            s.Buttonholes(6, 2, "hem", "neck", "right", CM3),
+        ),
+        (
+            "piece a in b",
+            "buttonholes 6 over 1 stitch from hem to neck, 3 cm from left edge",
+            s.Buttonholes(6, 1, "hem", "neck", "left", CM3),
+        ),
+        ("piece a in b", "wedge 3 cm wide at both edges from a to b, held in", s.Wedge(CM3, "both", "a", "b", "in")),
+        (
+            "piece a in b",
+            "wedge 3 cm wide at the left edge from a to b, let out, resting 3 cm",
+            s.Wedge(CM3, "left", "a", "b", "out", CM3),
+        ),
+        (
+            "piece a in b",
+            "wedge 3 cm wide at right edge from a to b, resting 3 cm, held in and let out",
+            s.Wedge(CM3, "right", "a", "b", "both", CM3),
+        ),
+        ("piece a in b", "fabric rib from waist to hip", s.Zone("rib", "waist", "hip")),
+        (
+            "piece a in b",
+            "fabric cable from hem to top, 3 cm wide, 3 cm left of centre",
+            s.Zone("cable", "hem", "top", CM3, s.Negative(CM3)),
+        ),
+        ("piece a in b", "repeat 8 times from base to gore", s.RepeatStretch(8, "base", "gore")),
+        (
+            "piece a in b",
+            "use set_in, chest chest, tip top, across 3 cm, drop -3 cm",
+            s.Use(
+                "set_in",
+                (("chest", s.Name("chest")), ("tip", s.Name("top")), ("across", CM3), ("drop", s.Negative(CM3))),
+            ),
+        ),
+        ("shape s(a, b)", "use other", s.Use("other", ())),
+        ("shape s(a, b)", "let c = a", s.Let("c", s.Name("a"))),
+        ("shape s(a, b)", "edges straight to a called b", s.Edge("both", "straight", "a", called="b")),
+        ("", "shape set_in(armhole, chest)", s.Shape("set_in", ("armhole", "chest"), ())),
+        ("", "shape plain_neck", s.Shape("plain_neck", (), ())),
+        ("piece a in b", "neck 3 cm wide, 3 cm deep, v, cast off", s.Neck(CM3, CM3, "v", taken="cast-off")),
+        ("piece a in b", "end gathered", s.End("gathered")),
+        ("", "edging e in rib, 3 cm deep, knitted first", s.Edging("e", "rib", CM3, "first")),
+        (
+            "",
+            "piece a in b, knit 2, centre stitch, as hood",
+            s.Piece("a", "b", 2, centre_stitch=True, purpose="hood"),
+        ),
+        (
+            "",
+            "band a with b along c neck, buttonholes 6 over 2 stitches, 3 cm first, a last",
+            s.Band("a", "b", (s.EdgeRef("c", "neck"),), 6, 2, CM3, s.Name("a")),
+        ),
+        (
+            "",
+            "join a end to b x, longer by 3 cm, easing a, gathered",
+            s.Join((s.EdgeRef("a", "end"),), (s.EdgeRef("b", "x"),), s.Name("a"), CM3, "gathered"),
+        ),
+        ("", "join a start to a end, grafted", s.Join((s.EdgeRef("a", "start"),), (s.EdgeRef("a", "end"),), way="grafted")),
+        ("", "join a end to b end, linked", s.Join((s.EdgeRef("a", "end"),), (s.EdgeRef("b", "end"),), way="linked")),
+        ("", "cord hood 3 cm long", s.Cord("hood", CM3)),
     ],
 )  # fmt: skip
 def test_a_statement(kind: str, line: str, node: s.Statement) -> None:
@@ -123,6 +235,41 @@ def test_blocks_and_comments() -> None:
         s.Comment("end of block", 2, True, 1),
         s.Comment("last", 2, True, 0),
     )
+
+
+NESTED = """piece a in b
+  # before the opening
+  opening n 3 cm wide from slit to top
+      # of its edges
+# indented less than the line that it is before
+      left edge straight to top  # beside
+      # still of its edges
+    # indented less than they
+  # of the piece
+  end cast off
+  opening m 3 cm wide from slit to top
+      # alone in the block
+# at the margin
+"""
+
+
+def test_a_block_within_a_block() -> None:
+    tree, told = source.read("", NESTED)
+    assert told == ()
+    edge = s.Edge("left", "straight", "top")
+    opening = s.Opening("n", CM3, "slit", "top", body=(edge,))
+    assert tree.statements == (s.Piece("a", "b", body=(opening, s.End("cast-off"), s.Opening("m", CM3, "slit", "top"))),)
+    assert [(c.text, c.before, c.own_line, c.indent) for c in tree.comments] == [
+        ("before the opening", 1, True, 1),
+        ("of its edges", 2, True, 2),
+        ("indented less than the line that it is before", 2, True, 2),
+        ("beside", 2, False, 2),
+        ("still of its edges", 3, True, 2),
+        ("indented less than they", 3, True, 1),
+        ("of the piece", 3, True, 1),
+        ("alone in the block", 5, True, 2),
+        ("at the margin", 5, True, 0),
+    ]
 
 
 @pytest.mark.parametrize("ending", ["\n", "\r\n"])

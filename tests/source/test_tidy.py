@@ -87,6 +87,11 @@ piece back in plain,knit 2
      edges   slope to 3 cm wide at top , fashioned 2 in called side
      neck round, 3 cm deep, 4 cm wide
      start 3 cm wide, with welt, on waste yarn
+     opening  n 3 cm wide from slit to top, cast off, -3 cm right of centre
+          # about it
+          left edge out 1 st every 1 row to top
+       # after it
+     slot s 3 cm wide at slit,3 cm left of centre
 #end"""
 
 TIDY = """# about the file
@@ -113,6 +118,11 @@ piece back in plain, knit 2
     edges slope to 3 cm wide at top called side, fashioned 2 in
     neck 4 cm wide, 3 cm deep, round
     start 3 cm wide on waste yarn, with welt
+    opening n 3 cm wide from slit to top, 3 cm left of centre, cast off
+        # about it
+        left edge out 1 st every 1 row to top
+    # after it
+    slot s 3 cm wide at slit, 3 cm left of centre, on waste yarn
 
 # end
 """

@@ -35,6 +35,13 @@ def test_simple_increases_at_the_carriage_side_are_proven_too() -> None:
     assert "at the carriage side" in outcome.plain_text.split("Sleeve (knit 2)")[1]
 
 
+def test_a_height_gives_way_before_a_width() -> None:
+    """The sleeve of one size could be a stitch too narrow at its widest, or its rows further off than they need be: every width
+    is within a stitch here."""
+    outcome = regraded(11.40625, 15, "bulky", {"bust": "71.0 cm", "length": "50.0 cm"})
+    assert proven_or_true(outcome, 11.40625, 15, "bulky") == "proven"
+
+
 @settings(max_examples=25, deadline=None, suppress_health_check=list(HealthCheck))
 @given(
     stitches=hs.floats(10, 26),

@@ -103,21 +103,40 @@ SAMPLES: tuple[Step, ...] = (
     st.HoldAtEnd("right", 5),
     st.WrapHeld("right"),
     st.ReturnHeld("right"),
+    st.ReturnSome("left", 4),
+    st.SpreadEvenly(-30, 29, 60, "two together", 2, 12, 1, 8),
+    st.SpreadEvenly(-33, 32, 66, "an empty needle", 0, 6, 0, 0),
+    st.SlotOnWaste(6, 10, 15, "thumb"),
+    st.SlotOnWaste(1, -3, -3, "loop"),
+    st.SlotClosed(3, -4, -2),
+    st.EyeletAt(-3, "right"),
     st.Repeat((st.KnitRows(2), st.Repeat((st.Decrease("left end", 1, 0), st.KnitRows(1)), 2), st.Decrease("right end", 1, 3)), 4),
     st.MarkEdges("armhole"),
     st.Now(77, 3, "left"),
     st.NowInHalf(21, 97, "left", 25),
     st.CentreToWaste(12, -6, 5, "neck centre"),
+    st.CentreToWaste(1, 0, 0, "neck centre"),
+    st.CentreToWaste(4, 8, 11, "vent centre"),
+    st.CloseCentre(12, -6, 5),
+    st.CloseCentre(4, 8, 11),
+    st.CastOnBetween(12, -6, 5),
     st.HoldPart("left", -30, -7),
     st.OffOnWaste(8, "shoulder right"),
     st.CastOffAll(),
+    st.GatherAll(),
     st.BreakOff(),
     st.ReturnPart("left", -30, -7),
     st.RehangStart("back", 80),
     st.PickUpAlong("front", "neck", "right", 30, -40, -11),
     st.LatchRib(4, 12),
+    st.LatchPanel(3, 20, 5, 17),
     st.EdgeIs("neck", "inner", 100, 120),
+    st.EdgeIs("front", "left", 0, 120),
     st.JoinEdges("back side", "front side", 0),
+    st.JoinEdges("sleeve cap", "back armhole + front armhole", 10, 20, "gathered"),
+    st.JoinEdges("collar start", "back neck", 5, -20),
+    st.JoinEdges("crown start", "crown end", 0, 0, "grafted"),
+    st.JoinEdges("back shoulder", "front shoulder", 0, 0, "linked"),
     st.Say("Mind “the” edge: knit 3 rows (4: 5)."),
 )
 """One of every kind of step, and more where a kind is said in more ways."""
@@ -185,7 +204,28 @@ def _block(draw: hs.DrawFn, name: str, copies: int, moves: list[tuple[str, int]]
     return StepBlock(name, name, copies, (("Knit", body), ("Finish", tuple(finish))))
 
 
-MOVES = ("rows", "to", "decrease", "increase", "one more", "off", "on", "wedge", "return", "mark", "now", "say", "repeat", "nest")
+MOVES = (
+    "rows",
+    "to",
+    "decrease",
+    "increase",
+    "one more",
+    "off",
+    "on",
+    "wedge",
+    "return",
+    "mark",
+    "now",
+    "say",
+    "repeat",
+    "nest",
+    "some",
+    "spread",
+    "slot",
+    "eyelet",
+    "busy",
+    "busy",
+)
 
 
 def _worked(draw: hs.DrawFn, move: str, text: int, s: State) -> tuple[Step, ...]:
@@ -224,6 +264,23 @@ def _worked(draw: hs.DrawFn, move: str, text: int, s: State) -> tuple[Step, ...]
             return (st.Now(s.stitches, s.row, s.side),)
         case "say":
             return (st.Say(("Rest.", "- [ ] Knit 3 rows.", "All sizes\n---------", "Note: RC 5. " * 20, "", "x" * 150)[text]),)
+        case "some" if held[side] > 1:
+            return (st.ReturnSome(side, draw(hs.integers(1, held[side] - 1))), st.KnitRows(1), st.WrapHeld(side))
+        case "spread" if not any(held.values()):
+            changed = ("two together", "an empty needle")[text % 2]
+            singles, runs, more = (draw(hs.integers(0, 2)) for _ in range(3))
+            needles = s.stitches + (-1 if text % 2 == 0 else 1) * (runs + more)
+            return (st.SpreadEvenly(s.first, s.first + needles - 1, needles, changed, singles + 1, runs, singles, more),)
+        case "slot" if not any(held.values()):
+            if text % 2:
+                return (st.SlotOnWaste(few, 2, 1 + few, "pocket"),)
+            return (st.SlotClosed(few, 2, 1 + few), st.KnitRows(1))
+        case "eyelet":
+            return (row, st.EyeletAt(-few, side))
+        case "busy" if not any(held.values()) and s.side is not None:
+            some = (st.Decrease("left end", 1, 2), st.Decrease("right end", 2, 2), st.IncreaseFashioned("left end", 1))
+            moves = draw(hs.lists(hs.tuples(hs.integers(0, 3), hs.sampled_from(some)), max_size=8))
+            return tuple(step for rows, move in moves for step in (st.KnitRows(rows), move))
         case "repeat" if free:
             return (st.Repeat((row, st.Decrease(ends, 1, text)), draw(hs.integers(0, 2))),)
         case "nest" if free:

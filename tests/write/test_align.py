@@ -61,6 +61,9 @@ def test_of_equally_long_alignments_the_one_with_equal_numbers_is_taken() -> Non
         (st.Decrease("left end", 1, 2), st.Decrease("left end", 1, 0), False),
         (st.Repeat((st.Decrease("left end", 1, 2),), 3), st.Repeat((st.Decrease("left end", 1, 0),), 3), False),
         (st.Repeat((st.KnitRows(1),), 3), st.Repeat((st.KnitRows(2),), 1), True),
+        # So have a side that is eased in and one that is stretched.
+        (st.JoinEdges("a b", "c d", 5, 0), st.JoinEdges("a b", "c d", 5, 9), True),
+        (st.JoinEdges("a b", "c d", 5, -9), st.JoinEdges("a b", "c d", 5, 9), False),
         (st.Say("a"), st.Say("b"), False),
     ],
 )

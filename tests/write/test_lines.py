@@ -155,3 +155,15 @@ def test_two_titles_of_one_paragraph_are_one() -> None:
 
     made = write((block("Knit"), block("Knit and shape")), ("a", "b")).sections[0].paragraphs
     assert [(p.title, p.only) for p in made] == [("Cast on", ""), ("Knit and shape", "")]
+
+
+def test_a_line_tells_the_kinds_of_its_steps() -> None:
+    repeat = st.Repeat((st.KnitRows(2), st.KnitRows(0), st.Repeat((st.Decrease("both ends", 1, 2), st.KnitRows(1)), 2)), 3)
+    (paragraph,) = paragraphs(
+        (st.Say("Rest."), st.UseYarnStep("wool", "4"), st.SetRowCounter(0), st.Now(80, 0, "right"), repeat, st.Now(68, 12, "right"))
+    )
+    assert [s.kinds for s in paragraph.sentences] == [
+        ("Say",),
+        ("UseYarnStep", "SetRowCounter", "Now"),
+        ("Repeat", "KnitRows", "Repeat", "Decrease", "KnitRows", "Now"),
+    ]

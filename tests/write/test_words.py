@@ -6,7 +6,8 @@ import pytest
 from garments import KINDS, SAMPLES
 
 from walewright.knit import steps as st
-from walewright.write.words import TEMPLATES, Said, has_number, phrase
+from walewright.write.said import Said
+from walewright.write.words import TEMPLATES, has_number, phrase
 
 SIZES = (0, 1)
 
@@ -52,6 +53,33 @@ def test_a_number_or_none(step: st.Step) -> None:
         (
             (st.JoinEdges("a b", "c d + e f", 0), st.JoinEdges("a b", "c d + e f", 5)),
             "join a b to c d and e f, easing in up to 0 (5) mm",
+        ),
+        # One needle, where it is one for all, is named once.
+        (
+            (st.CentreToWaste(1, 0, 0, "neck centre"), st.CentreToWaste(1, 0, 0, "neck centre")),
+            "take the centre 1 st, R 1, off on waste yarn (neck centre)",
+        ),
+        (
+            (st.CloseCentre(1, 3, 3), st.CloseCentre(2, 3, 4)),
+            "close the 1 (2) sts between the parts, R 4 to R 4 (R 5), by chaining them through each other to the right and on to"
+            " the next needle",
+        ),
+        (
+            (st.EdgeIs("front", "left", 0, 60), st.EdgeIs("front", "left", 0, 64)),
+            "the left edge from RC 0 to RC 60 (64) makes the front",
+        ),
+        ((st.ReturnSome("left", 4), st.ReturnSome("left", 5)), "return the innermost 4 (5) sts held at the left to work"),
+        # A way of spreading that no size uses is not said; one that a size does not use has 0 times.
+        (
+            (st.SpreadEvenly(-4, 3, 8, "two together", 0, 2, 0, 0), st.SpreadEvenly(-5, 4, 10, "two together", 0, 3, 0, 0)),
+            "take the sts in work off on waste yarn and hang them back from the left on needles L 4 (L 5) to R 4 (R 5), 8 (10) sts:"
+            " 2 loops on the next, 2 (3) times; 1 loop each on the rest",
+        ),
+        (
+            (st.SpreadEvenly(-4, 3, 8, "an empty needle", 1, 2, 0, 0), st.SpreadEvenly(-4, 3, 8, "an empty needle", 2, 1, 1, 1)),
+            "take the sts in work off on waste yarn and hang them back from the left on needles L 4 to R 4, 8 sts: 1 loop"
+            " each on 1 (2) needles and none on the next, 2 (1) times; 1 loop each on 0 (1) needles and none on the next, 0 (1)"
+            " times; 1 loop each on the rest",
         ),
         # A repeat within a repeat stands in square brackets.
         (

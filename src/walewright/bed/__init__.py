@@ -27,9 +27,16 @@ only marks on the needles: they come away.
 - *Filling from below* hangs the head of the stitch below on a second needle: a loop with that stitch for its parent, no yarn.
 - A *cast-off* draws a chain through each needle's loops and the chain before. The last is hung on the next needle if that
   carries a loop; if that needle is held, only if the yarn goes on; else it is fastened off, and the yarn with it.
-- *On to waste*: the loops leave the needles and stay live under a name.
+- *Closing* draws the needles' loops through each other, without yarn, and hangs the last on the neighbour, working or held.
+- *Gathering* threads the end of the broken yarn through all stitches that are left: the end of the piece.
+- *Hanging back* (spread) takes the loops of a stretch of needles off and hangs them on others in the same order: 0, 1 or 2 stitches a
+  needle. The yarn goes with the last stitch. An edge goes on from its new end, and is not longer for the way to it.
+- *On to waste*: the loops leave the needles and stay live under a name. Cast on again on the same needles in the same row with a
+  length of yarn of its own, they are a slot: "<name>" below, "<name> upper" above.
 - *Latching up* turns the face of a wale's uppermost loops; nothing else changes.
 - *Rehanging* and *picking up* put loops of a finished piece on needles: loops without yarn, linked to those they are made of.
+- *The counter* set back begins another part of the piece; a row over parts finds them at the same reading. Set back to 0 with the
+  whole width in work, it begins the piece itself: what was knitted before is an edging, and rows and edges count from here.
 
 **The end.** No loop may be left on a needle. Every loop must be held: by a loop drawn through it, by waste yarn under a name,
 or by being fastened off. When all is knitted, no foot of a first row may be left open, and joined edges must agree.

@@ -37,7 +37,8 @@ def break_yarn(m: Machine, op: BreakYarn) -> Refusal | None:
 
 
 def _new_end(m: Machine) -> None:
-    m.run += 1
+    m.runs += 1
+    m.run = m.runs
     m.fastened = False
     m.yarn_side = None
     m.over = m.wrapped = -1
@@ -51,11 +52,22 @@ def move_carriage(m: Machine, op: MoveCarriage) -> Refusal | None:
 
 
 def set_counter(m: Machine, op: SetCounter) -> Refusal | None:
-    """Setting the counter back after rows were knitted begins another part of the piece."""
+    """Setting the counter back after rows were knitted begins another part of the piece; to 0, with the whole width in work,
+    the piece itself, and what was knitted before is its edging."""
     if op.rows < m.counter and any(c.kind == "knit" and c.section == m.section for c in m.courses):
         m.section += 1
+        if op.rows == 0 and _whole_width(m):
+            m.main = m.section
+        else:
+            m.parting = op.rows if m.position.find(HELD) >= 0 else None
     m.counter = op.rows
     return None
+
+
+def _whole_width(m: Machine) -> bool:
+    row = next(course for course in reversed(m.courses) if course.kind == "knit")
+    nothing_held = bool(m.layout().runs) and m.position.find(HELD) < 0
+    return nothing_held and row.first == row.live_first and row.last == row.live_last
 
 
 def check(m: Machine, op: Check) -> Refusal | None:
@@ -92,8 +104,10 @@ def cross(m: Machine, op: Pass) -> Refusal | None:
         m.yarn_missing("this row")
         or _something_to_knit(m, at, len(empty))
         or _yarn_comes_from(m, at.first if start == "left" else at.last, start)
+        or _parts_meet(m, at)
         or unwrapped_across(m, at.first, at.last)
         or _no_bars_side_by_side(m, empty)
+        or _no_long_gaps(m, at)
     )
     if refusal is not None:
         return refusal
@@ -157,6 +171,40 @@ def _no_bars_side_by_side(m: Machine, empty: list[int]) -> Refusal | None:
                 i,
                 j,
             )
+    return None
+
+
+def _no_long_gaps(m: Machine, at: Layout) -> Refusal | None:
+    for (_, last), (first, _) in pairwise(at.runs):
+        idle = m.position.count(NON_WORKING, last, first)
+        if idle > LONGEST_FLOAT:
+            return m.refuse(
+                "yarn-float",
+                f"between needles {m.name(last - 1)} and {m.name(first)} the {m.yarn} would float over {idle} needles out of work",
+                last - 1,
+                first,
+                over=idle,
+            )
+    return None
+
+
+def _parts_meet(m: Machine, at: Layout) -> Refusal | None:
+    """A row over parts worked one after another: all must have come to the row that the counter reads."""
+    if m.parting is None:
+        return None
+    tops = [m.course_of(loop) for a, b in at.runs for loop in m.top[a:b] if loop >= 0]
+    earlier = [c.counter for c in tops if m.main <= c.section < m.section and c.counter > m.parting]
+    if not earlier:
+        return None
+    if max(earlier) != m.counter:
+        return m.refuse(
+            "parts-meet-unevenly",
+            f"the row would go over two parts of which one was knitted to RC {max(earlier)} and the other to RC {m.counter}",
+            one=max(earlier),
+            other=m.counter,
+        )
+    m.parting = None
+    m.stretch += 1
     return None
 
 
@@ -241,9 +289,6 @@ def _knit_helper_row(m: Machine, at: Layout) -> None:
 
 def wrap(m: Machine, op: Wrap) -> Refusal | None:
     """Only the innermost held needle beside the last knitted one, on the carriage's side, can be reached by the yarn."""
-    refusal = m.reach(op.slot, op.slot)
-    if refusal is not None:
-        return refusal
     index = op.slot + m.half
     m.settle_chain(goes_on=True)
     refusal = m.yarn_missing("a wrap")

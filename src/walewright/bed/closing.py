@@ -16,12 +16,11 @@ def cast_off(m: Machine, op: CastOff) -> Refusal | None:
 
     If that needle is held, only what the yarn does next shows whether it belongs to the same part (`settle_chain`).
     """
-    refusal = m.reach(op.first, op.last)
-    if refusal is not None:
-        return refusal
     m.settle_chain(goes_on=True)
-    first, last = op.first + m.half, op.last + m.half
-    refusal = m.yarn_missing("the cast-off") or _stitches(m, first, last, "to be cast off", "cast-off-empty") or _at_yarn(m, op)
+    first, last = m.span(op.first, op.last)
+    refusal = (
+        m.yarn_missing("the cast-off") or stitches_there(m, first, last, "to be cast off", "cast-off-empty") or _at_yarn(m, op)
+    )
     if refusal is not None:
         return refusal
     order = range(last, first - 1, -1) if op.start == "right" else range(first, last + 1)
@@ -52,7 +51,8 @@ def cast_off(m: Machine, op: CastOff) -> Refusal | None:
     return None
 
 
-def _stitches(m: Machine, first: int, last: int, purpose: str, code: str) -> Refusal | None:
+def stitches_there(m: Machine, first: int, last: int, purpose: str, code: str) -> Refusal | None:
+    """All needles are in work and carry loops; `purpose` is what for, `code` that of an empty one."""
     for i in range(first, last + 1):
         if m.position[i] == HELD:
             return needs_work(m, i, purpose)
@@ -63,7 +63,7 @@ def _stitches(m: Machine, first: int, last: int, purpose: str, code: str) -> Ref
 
 def _at_yarn(m: Machine, op: CastOff) -> Refusal | None:
     """The chain begins where the yarn hangs: at the carriage's side, at the outermost working stitch."""
-    first, last = op.first + m.half, op.last + m.half
+    first, last = m.span(op.first, op.last)
     ends = m.working_ends()
     outermost = ends is not None and (last == ends[1] if op.start == "right" else first == ends[0])
     if (m.side is not None and m.side != op.start) or (m.yarn_side is not None and m.yarn_side != op.start) or not outermost:
@@ -95,13 +95,10 @@ def _ended_by_chain(m: Machine, chains: list[int], first: int) -> None:
 
 def onto_waste(m: Machine, op: OntoWaste) -> Refusal | None:
     """The stitches stay live under the edge's name; a needle's loops together are one stitch."""
-    refusal = m.reach(op.first, op.last)
-    if refusal is not None:
-        return refusal
-    first, last = op.first + m.half, op.last + m.half
+    first, last = m.span(op.first, op.last)
     if m.waiting_chain is not None and first <= m.waiting_chain[1] <= last:
         m.settle_chain(goes_on=True)
-    refusal = _stitches(m, first, last, "to be knitted off on waste yarn", "waste-empty")
+    refusal = stitches_there(m, first, last, "to be knitted off on waste yarn", "waste-empty")
     if refusal is not None:
         return refusal
     if op.rows < 1:

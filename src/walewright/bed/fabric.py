@@ -9,7 +9,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from walewright.bed.loops import NOTHING, YARNLESS, YARNLESS_COURSES, Kind
-from walewright.bed.model import PARTS, Bar, Course, Edge, Gauge, Link, Part, Turn
+from walewright.bed.model import PARTS, Bar, Course, Edge, Gauge, Hung, Link, Part, Turn
+from walewright.bed.outline import reaches
+from walewright.knit.operations import Side
 
 _SHOULDERS = ("end", "shoulder")
 
@@ -21,6 +23,15 @@ def split_name(name: str) -> tuple[str, Part]:
         if head and tail == part:
             return head, part
     return name, "whole"
+
+
+UPPER = "upper"
+"""Last word of the name of the edge that was cast on above a gap or a slot."""
+
+
+def _spaced(name: str) -> str:
+    """The edge above may be asked for as one word, "thumb_upper", where spaces part the names of edges."""
+    return f"{name.removesuffix(f'_{UPPER}')} {UPPER}" if name.endswith(f"_{UPPER}") else name
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -48,7 +59,14 @@ class Fabric:
     feet: tuple[int, ...]
     gauges: Mapping[tuple[str, str], Gauge]
     digest: str
+    spreads: tuple[Hung, ...]
     _rows: tuple[Course, ...] = field(repr=False)
+    """The piece's own passes, without those of an edging knitted first."""
+    _by_row: Mapping[int, tuple[Course, ...]] = field(repr=False)
+    _outer: Mapping[Side, Mapping[int, Course]] = field(repr=False)
+    """Passes along each outer edge, by row, whether they reach it or not."""
+    _inner: Mapping[Side, Mapping[int, Course]] = field(repr=False)
+    """Passes of the left and of the right part where there are two, by row."""
 
     def __eq__(self, other: object) -> bool:
         return isinstance(other, Fabric) and self.digest == other.digest
@@ -93,7 +111,7 @@ class Fabric:
 
     def passes(self, row: int | None = None) -> tuple[Course, ...]:
         """Garment passes, or those that brought the counter to `row` (one for each part of a parted piece)."""
-        return self._rows if row is None else tuple(course for course in self._rows if course.counter == row)
+        return self._rows if row is None else self._by_row.get(row, ())
 
     def stitches_at(self, row: int) -> int:
         """Stitches knitted by row `row` of the counter, all parts together; row 0 is the start. 0 if there is no such row."""
@@ -121,27 +139,53 @@ class Fabric:
 
     def rows_between(self, after: int, to: int) -> int:
         """How many of the counter's rows after+1 .. to were knitted, in whichever part."""
-        return len({course.counter for course in self._rows if after < course.counter <= to})
+        return sum(1 for row in self._by_row if after < row <= to)
 
     def height_cm(self, after: int, to: int) -> float | None:
         """Height of those rows, each at its own gauge."""
-        seen: dict[int, Course] = {course.counter: course for course in self._rows if after < course.counter <= to}
         height = 0.0
-        for course in seen.values():
+        for course in (courses[-1] for row, courses in self._by_row.items() if after < row <= to):
             gauge = self.gauges.get((course.yarn, course.tension))
             if gauge is None:
                 return None
             height += 1 / gauge.rows_per_cm
         return height
 
-    def rows_in_wale(self, slot: int) -> int:
-        """Stitches knitted on one needle: a wedge lengthens only the wales that it covers."""
-        return sum(1 for at, kind in zip(self.slots, self.kinds, strict=True) if at == slot and kind in (Kind.KNIT, Kind.BAR))
+    def rows_in_wale(self, slot: int, after: int = 0, to: int | None = None) -> int:
+        """Stitches knitted on one needle by rows after+1 .. to (None: the last): a wedge lengthens only the wales that it covers.
+
+        A wale is followed on its needle: loops hung back on other needles go on in another needle's count."""
+        return sum(
+            1
+            for course in self._rows
+            if course.first <= slot <= course.last and after < course.counter and (to is None or course.counter <= to)
+            # A row without gaps has a loop on each of its needles; in others the needle is looked for.
+            if course.count == course.last - course.first + 1
+            or slot in self.slots[course.first_loop : course.first_loop + course.count]
+        )
+
+    def outer_end(self, row: int, side: Side) -> int | None:
+        """The outermost slot with a loop at one side of the piece when row `row` was knitted, held needles included."""
+        course = self._outer[side].get(row)
+        return None if course is None else course.live_first if side == "left" else course.live_last
+
+    def edge_rows(self, side: Side, after: int, to: int) -> int:
+        """How many of the rows after+1 .. to reach the outer edge at one side."""
+        return sum(1 for row, course in self._outer[side].items() if after < row <= to and reaches(course, side))
+
+    def inner_end(self, row: int, part: Side) -> int | None:
+        """Where row `row` of the left part ends at the right, of the right part at the left; None where there are not two parts."""
+        course = self._inner[part].get(row)
+        return None if course is None else course.last if part == "left" else course.first
+
+    def hung_back(self, row: int) -> Hung | None:
+        """How the loops were hung back on other needles when row `row` was knitted and the next was not."""
+        return next((hung for hung in self.spreads if self.course_of(hung.before - 1).counter == row), None)
 
     @property
     def rows(self) -> int:
         """Rows of the counter that were knitted."""
-        return len({course.counter for course in self._rows})
+        return len(self._by_row)
 
     @property
     def most_stitches(self) -> int:
@@ -163,7 +207,7 @@ class Fabric:
 
         The ends of a parted piece's halves are the parts of "end" and of "shoulder" alike.
         """
-        head, part = split_name(name)
+        head, part = split_name(_spaced(name))
         names = _SHOULDERS if head in _SHOULDERS else (head,)
         found = [
             edge

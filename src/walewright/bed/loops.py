@@ -17,7 +17,8 @@ HELPER_NAMES = {number: yarn for yarn, number in HELPERS.items()}
 
 
 class Kind(IntEnum):
-    """How a loop came about. FILL, REHUNG and PICKED are older loops hung on a needle: no new yarn is in them."""
+    """How a loop came about. FILL, REHUNG, PICKED and CLOSED are older loops hung on a needle or
+    drawn through each other: no new yarn is in them."""
 
     KNIT = 0
     CAST_ON = 1
@@ -27,10 +28,11 @@ class Kind(IntEnum):
     FILL = 5
     REHUNG = 6
     PICKED = 7
+    CLOSED = 8
 
 
-YARNLESS = (Kind.FILL, Kind.REHUNG, Kind.PICKED)
-YARNLESS_COURSES = ("fill", "rehang", "pick up")
+YARNLESS = (Kind.FILL, Kind.REHUNG, Kind.PICKED, Kind.CLOSED)
+YARNLESS_COURSES = ("fill", "rehang", "pick up", "close")
 
 
 @dataclass(slots=True)

@@ -12,7 +12,7 @@ from dataclasses import dataclass, field
 
 from walewright.bed.fabric import Piece
 from walewright.bed.loops import HELPERS, NOTHING, YARNLESS_COURSES, Kind, Loops
-from walewright.bed.model import Bar, Bed, Course, Edge, Link, Part, Turn
+from walewright.bed.model import Bar, Bed, Course, Edge, Hung, Link, Part, Turn
 from walewright.knit.operations import NameEdge, Side, needle
 
 NON_WORKING, WORKING, HELD = 0, 1, 2
@@ -58,9 +58,16 @@ class Machine:
     side: Side | None = None
     counter: int = 0
     section: int = 0
+    main: int = 0
+    """Section with which the piece's main part began: what was knitted before is an edging knitted first."""
+    stretch: int = 0
+    parting: int | None = None
+    """What the counter was last set back to, as long as parts of the piece are worked apart."""
     yarn: str | None = None
     tension: str = ""
     run: int = 0
+    runs: int = 0
+    """Ends of yarn so far; `run` is the number of the one in use."""
     fastened: bool = False
     """The yarn ends in the last chain of a cast-off."""
     yarn_side: Side | None = None
@@ -80,6 +87,7 @@ class Machine:
     bars: list[Bar] = field(default_factory=list)
     turns: list[Turn] = field(default_factory=list)
     links: list[Link] = field(default_factory=list)
+    spreads: list[Hung] = field(default_factory=list)
     ended: list[tuple[Edge, int]] = field(default_factory=list)
     """Edges of stitches that left the bed, live or cast off, with the leftmost slot."""
     named: list[tuple[int, NameEdge]] = field(default_factory=list)
@@ -101,20 +109,9 @@ class Machine:
         pairs = [("needle", self.name(i)) for i in needles] + sorted(data.items())
         return Refusal(code, message, tuple(pairs))
 
-    def reach(self, first: int, last: int) -> Refusal | None:
-        """Slots first..last must be on the bed, in order."""
-        if first > last:
-            return self.refuse("needles-reversed", f"needles are named from left to right, not {needle(first)} to {needle(last)}")
-        for slot in (first, last):
-            if not -self.half <= slot < self.half:
-                ends = f"{needle(-self.half)} to {needle(self.half - 1)}"
-                return self.refuse(
-                    "beyond-bed",
-                    f"needle {needle(slot)} is beyond the bed, which has {ends}",
-                    needle=needle(slot),
-                    needles=self.bed.needles,
-                )
-        return None
+    def span(self, first: int, last: int) -> tuple[int, int]:
+        """Indices of a range of slots."""
+        return first + self.half, last + self.half
 
     def layout(self) -> Layout:
         """Remembered until a needle changes position."""
@@ -185,8 +182,8 @@ class Machine:
         if loops:
             self.more.setdefault(index, []).extend(loops)
 
-    def course(self, kind: str, first: int, last: int, first_loop: int, to: Side | None = None) -> Course:
-        """Record what the loops from `first_loop` on were made by; needles as indices."""
+    def course(self, kind: str, first: int, last: int, first_loop: int, to: Side | None = None, run: int | None = None) -> Course:
+        """Record what the loops from `first_loop` on were made by; needles as indices. `run` where it is not the yarn in use."""
         at = self.layout()
         half = self.half
         yarnless = kind in YARNLESS_COURSES
@@ -194,13 +191,14 @@ class Machine:
             kind,
             self.counter,
             self.section,
+            self.stretch,
             first - half,
             last - half,
             len(self.loops.parent) - first_loop,
             first_loop,
             "" if yarnless or self.yarn is None else self.yarn,
             "" if yarnless else self.tension,
-            -1 if yarnless else self.run,
+            -1 if yarnless else self.run if run is None else run,
             to,
             at.live_first - half,
             at.live_last - half,

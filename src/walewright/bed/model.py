@@ -52,15 +52,17 @@ class Fault:
 class Course:
     """`count` loops made in one go, ids from `first_loop`, on slots `first`..`last`, by rising slot (a cast-off as it went).
 
-    `kind` is "knit" (a pass), "laid" (yarn laid over a held needle in mid-row), "cast on <way>", "cast off", "wrap", "fill",
-    "rehang" or "pick up". `counter` is the row counter afterwards; `section` counts how often the counter was set back, so
-    that it tells the parts of a parted piece. `run` is the same number as long as the yarn is unbroken. `to` is where a pass
+    `kind` is "knit" (a pass), "laid" (yarn laid over a held needle in mid-row), "cast on <way>", "cast on <way> apart" (with
+    a length of its own), "cast off", "close", "wrap", "fill", "rehang" or "pick up". `counter` is the row counter afterwards;
+    `section` counts how often the counter was set back, so that it tells the parts of a parted piece, and `stretch` how often
+    parts have come together again. `run` is the same number as long as the yarn is unbroken. `to` is where a pass
     went, or where a cast-off began. `live_first`..`live_last` are the slots of the outermost loops on the bed at that moment.
     """
 
     kind: str
     counter: int
     section: int
+    stretch: int
     first: int
     last: int
     count: int
@@ -102,7 +104,8 @@ class Edge:
 
     `points` are the places a needle can take up, in order (stitches from left to right, rows from below), each the ids of
     the loops there. `each` marks edges that both sides of the piece have alike: a join takes one of them.
-    `live` stitches wait on waste yarn. `length_cm` runs along the knitted polyline, None without a gauge.
+    `live` stitches wait on waste yarn. `at` says at which end of its rows a row edge lies; of an opening's left part, the right.
+    `length_cm` runs along the knitted polyline, None without a gauge.
     """
 
     name: str
@@ -113,6 +116,7 @@ class Edge:
     points: tuple[tuple[int, ...], ...]
     each: bool = False
     live: bool = False
+    at: Side | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,3 +126,12 @@ class Link:
     loop: int
     piece: str
     loops: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Hung:
+    """Loops taken off and hung back on other needles, when `before` loops had been made: slots `old` came to lie at `new`."""
+
+    before: int
+    old: tuple[int, int]
+    new: tuple[int, int]

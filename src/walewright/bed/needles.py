@@ -24,10 +24,7 @@ WAYS = ("comb", "e-wrap", "chain")
 
 def into_work(m: Machine, op: IntoWork) -> Refusal | None:
     """Empty needles come forward; a needle that has loops, or works already, refuses."""
-    refusal = m.reach(op.first, op.last)
-    if refusal is not None:
-        return refusal
-    first, last = op.first + m.half, op.last + m.half
+    first, last = m.span(op.first, op.last)
     for i in range(first, last + 1):
         if m.position[i] != NON_WORKING:
             state = "held" if m.position[i] == HELD else "in work"
@@ -38,10 +35,7 @@ def into_work(m: Machine, op: IntoWork) -> Refusal | None:
 
 def out_of_work(m: Machine, op: OutOfWork) -> Refusal | None:
     """Empty needles go back; one that has a loop refuses, for the loop would fall."""
-    refusal = m.reach(op.first, op.last)
-    if refusal is not None:
-        return refusal
-    first, last = op.first + m.half, op.last + m.half
+    first, last = m.span(op.first, op.last)
     for i in range(first, last + 1):
         if m.top[i] != NOTHING:
             return m.refuse("stitch-dropped", f"needle {m.name(i)} carries a loop; out of work it would drop the stitch", i)
@@ -73,15 +67,16 @@ def needs_empty(m: Machine, first: int, last: int, code: str, what: str) -> Refu
 
 
 def cast_on(m: Machine, op: CastOn) -> Refusal | None:
-    """First loops. Beside live stitches they continue the row, so they go where the carriage is."""
-    refusal = m.reach(op.first, op.last)
-    if refusal is None and op.way not in WAYS:
-        refusal = m.refuse("cast-on-way", f"there is no cast-on called {op.way!r}; there are {', '.join(WAYS)}")
-    m.settle_chain(goes_on=True)
-    refusal = refusal or m.yarn_missing("the cast-on")
+    """First loops. Beside live stitches they continue the row, so they go where the carriage is; a length of yarn of their own
+    makes them anywhere, and leaves the yarn in use where it hangs."""
+    if op.way not in WAYS:
+        return m.refuse("cast-on-way", f"there is no cast-on called {op.way!r}; there are {', '.join(WAYS)}")
+    if not op.own_length:
+        m.settle_chain(goes_on=True)
+    refusal = m.yarn_missing("the cast-on")
     if refusal is not None:
         return refusal
-    first, last = op.first + m.half, op.last + m.half
+    first, last = m.span(op.first, op.last)
     refusal = needs_empty(m, first, last, "cast-on-over-loops", "to be cast on")
     if refusal is not None:
         return refusal
@@ -89,7 +84,7 @@ def cast_on(m: Machine, op: CastOn) -> Refusal | None:
     if op.way == "comb" and helper is None:
         return m.refuse("comb-in-garment-yarn", f"the comb makes an open edge, which would run down in {m.yarn}: use waste yarn")
     ends = m.working_ends()
-    if ends is not None:
+    if ends is not None and not op.own_length:
         beside: Side | None = "right" if first == ends[1] + 1 else "left" if last == ends[0] - 1 else None
         if beside is None or op.way == "comb" or (m.side is not None and m.side != beside):
             return m.refuse(
@@ -107,20 +102,22 @@ def cast_on(m: Machine, op: CastOn) -> Refusal | None:
     else:
         for i in range(first, last + 1):
             m.top[i] = m.loops.add(i - m.half, Kind.CAST_ON)
+        if op.own_length:
+            m.runs += 1
+            m.course(f"cast on {op.way} apart", first, last, begin, run=m.runs)
+            return None
         m.course(f"cast on {op.way}", first, last, begin)
-    if m.side is not None:
+    if m.side is not None and not op.own_length:
         m.yarn_side = m.side
         m.yarn_at = last if m.side == "right" else first
-    m.over = -1
+    if not op.own_length:
+        m.over = -1
     return None
 
 
 def transfer(m: Machine, op: Transfer) -> Refusal | None:
     """Loops go over to other needles, on top of what hangs there; a tool must be at hand that has so many prongs."""
-    for refusal in (m.reach(op.first, op.last), m.reach(op.first + op.by, op.last + op.by)):
-        if refusal is not None:
-            return refusal
-    first, last = op.first + m.half, op.last + m.half
+    first, last = m.span(op.first, op.last)
     prongs = last - first + 1
     if op.by == 0:
         return m.refuse("moved-nowhere", f"the loop of needle {m.name(first)} is moved by no needle", first)
@@ -154,9 +151,6 @@ def transfer(m: Machine, op: Transfer) -> Refusal | None:
 
 def fill_from_below(m: Machine, op: FillFromBelow) -> Refusal | None:
     """The bar hung is the head of the stitch below the source's: no new yarn, but a second needle holds that stitch."""
-    for refusal in (m.reach(op.target, op.target), m.reach(op.source, op.source)):
-        if refusal is not None:
-            return refusal
     target, source = op.target + m.half, op.source + m.half
     refusal = needs_empty(m, target, target, "fill-over-loop", "to be filled from below")
     if refusal is not None:
@@ -176,11 +170,9 @@ def fill_from_below(m: Machine, op: FillFromBelow) -> Refusal | None:
 
 
 def hold(m: Machine, op: Hold) -> Refusal | None:
-    """On the carriage's side at most one needle between two passes (university handout, creativemachineknitting.blogspot.co.uk)."""
-    refusal = m.reach(op.first, op.last)
-    if refusal is not None:
-        return refusal
-    first, last = op.first + m.half, op.last + m.half
+    """On the carriage's side at most one needle between two passes (university handout, creativemachineknitting.blogspot.co.uk):
+    the yarn hangs there. With the yarn broken off nothing hangs anywhere."""
+    first, last = m.span(op.first, op.last)
     for i in range(first, last + 1):
         if m.position[i] == HELD:
             return m.refuse("already-held", f"needle {m.name(i)} is already in holding position", i)
@@ -190,7 +182,7 @@ def hold(m: Machine, op: Hold) -> Refusal | None:
         if m.top[i] == NOTHING:
             return m.refuse("hold-empty", f"needle {m.name(i)} carries no loop to hold", i)
     ends = m.working_ends()
-    if ends is not None and m.side is not None and (first, last) != ends:
+    if ends is not None and m.side is not None and m.yarn_side is not None and (first, last) != ends:
         here = last == ends[1] if m.side == "right" else first == ends[0]
         if here:
             if last - first + 1 + len(m.held_here) > 1:
@@ -209,10 +201,7 @@ def hold(m: Machine, op: Hold) -> Refusal | None:
 
 def release(m: Machine, op: Release) -> Refusal | None:
     """Held needles will knit again on the next pass."""
-    refusal = m.reach(op.first, op.last)
-    if refusal is not None:
-        return refusal
-    first, last = op.first + m.half, op.last + m.half
+    first, last = m.span(op.first, op.last)
     for i in range(first, last + 1):
         if m.position[i] != HELD:
             return m.refuse("not-held", f"needle {m.name(i)} is not in holding position, so it cannot be returned", i)
@@ -230,9 +219,6 @@ def release(m: Machine, op: Release) -> Refusal | None:
 
 def latch_up(m: Machine, op: LatchUp) -> Refusal | None:
     """Turns the faces of the wale's uppermost stitches; what lies below and beside stays as it is."""
-    refusal = m.reach(op.slot, op.slot)
-    if refusal is not None:
-        return refusal
     index = op.slot + m.half
     refusal = needs_work(m, index, "to be latched up") or unwrapped_across(m, index, index)
     if refusal is not None:

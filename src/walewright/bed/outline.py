@@ -1,24 +1,28 @@
 """The outline of a piece, read off its passes: which pass ends lie on which edge, and how long the edge is.
 
+A piece is a sequence of stretches. Each begins with rows over the whole width; it may then part, and the parts are worked one
+after another, told apart by the counter being set back between them. Where the parts come together again the next stretch
+begins. So an outer edge runs through the whole rows, the outermost part's rows, the whole rows again, and so on up.
+
 A row lies on an outer edge only if its pass worked the outermost loop on the bed: the short rows of a wedge end inside the
-piece and lengthen no edge. Parts of a parted piece are told apart by the counter being set back between them.
+piece and lengthen no edge.
 """
 
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from itertools import pairwise
+from itertools import groupby, pairwise
 from math import hypot
 
-from walewright.bed.model import Course, Edge, Gauge
+from walewright.bed.model import Course, Edge, Gauge, Hung
 from walewright.knit.operations import Side
 
 Gauges = Mapping[tuple[str, str], Gauge]
 
 
 @dataclass(frozen=True, slots=True)
-class Shape:
+class Stretch:
     """`trunk` passes over the whole width up to `parting`, then `arms`, each a part's own passes, from left to right."""
 
     trunk: tuple[Course, ...]
@@ -31,15 +35,51 @@ class Shape:
             return self.trunk
         return self.trunk + (self.arms[0] if side == "left" else self.arms[-1])
 
+    @property
+    def top(self) -> int:
+        """The last row that any part has."""
+        return max((course.counter for arm in (self.trunk, *self.arms) for course in arm), default=0)
+
+
+@dataclass(frozen=True, slots=True)
+class Shape:
+    """The stretches, from the start up."""
+
+    stretches: tuple[Stretch, ...]
+
+    def outer(self, side: Side) -> tuple[Course, ...]:
+        """Passes along one outer edge, all the way up."""
+        return tuple(course for stretch in self.stretches for course in stretch.outer(side))
+
+    def inner(self, part: Side) -> tuple[Course, ...]:
+        """Passes of the left or of the right part, wherever the piece is in two."""
+        arms = [stretch.arms[0 if part == "left" else 1] for stretch in self.stretches if len(stretch.arms) == 2]
+        return tuple(course for arm in arms for course in arm)
+
+    def parted(self, after: int, to: int) -> Stretch | None:
+        """The stretch in which the piece is in two parts all the rows after+1 .. to."""
+        return next((s for s in self.stretches if len(s.arms) == 2 and s.parting <= after and to <= s.top), None)
+
 
 def shape(passes: Sequence[Course]) -> Shape | None:
     """None if the counter was set back over the same needles, so that a row number means two rows."""
-    sections: dict[int, list[Course]] = {}
-    for course in passes:
-        sections.setdefault(course.section, []).append(course)
-    groups = list(sections.values())
+    stretches: list[Stretch] = []
+    for _, group in groupby(passes, key=lambda course: course.stretch):
+        found = _stretch(list(group))
+        if found is None:
+            return None
+        stretches.append(found)
+    for below, above in pairwise(stretches):
+        # Whole rows go on counting from where the parts came together.
+        if above.trunk and above.trunk[0].counter <= below.top:
+            return None
+    return Shape(tuple(stretches))
+
+
+def _stretch(passes: Sequence[Course]) -> Stretch | None:
+    groups = [list(group) for _, group in groupby(passes, key=lambda course: course.section)]
     if len(groups) < 2:
-        return Shape(tuple(passes), passes[-1].counter if passes else 0, ())
+        return Stretch(tuple(passes), passes[-1].counter, ())
     parting = min(group[0].counter for group in groups[1:]) - 1
     trunk = tuple(course for course in groups[0] if course.counter <= parting)
     arms = [arm for arm in ([c for c in groups[0] if c.counter > parting], *groups[1:]) if arm]
@@ -47,7 +87,7 @@ def shape(passes: Sequence[Course]) -> Shape | None:
     for one, beside in pairwise(arms):
         if max(course.last for course in one) >= min(course.first for course in beside):
             return None
-    return Shape(trunk, parting, tuple(map(tuple, arms)))
+    return Stretch(trunk, parting, tuple(map(tuple, arms)))
 
 
 def reaches(course: Course, side: Side) -> bool:
@@ -71,29 +111,51 @@ def missing_row(chain: Sequence[Course], after: int, to: int) -> int | None:
     return next((row for row in range(after + 1, to + 1) if row not in knitted), None)
 
 
-def row_edge(
-    name: str,
-    side: Side,
-    rows: Sequence[Course],
-    below: int | None,
-    casts: Sequence[Course],
-    gauges: Gauges,
-    each: bool,
-) -> Edge:
-    """The edge along the `side` ends of `rows`, which begins beside slot `below` (None: straight above itself).
+@dataclass(frozen=True, slots=True)
+class Between:
+    """What happened to an edge between two of its rows."""
 
-    Points are the ends of the rows, one more for the beginning, and the chains cast off on the way. The length is that of
-    the polyline through the row ends: each row one step up and as many stitches sideways as the end moved.
+    casts: tuple[Course, ...]
+    """Stitches cast off or on at the side, in order."""
+    spreads: tuple[Hung, ...]
+    """Loops hung back on other needles."""
+
+    def at_edge(self, side: Side, since: int, course: Course) -> list[Course]:
+        """Those casts after the loop `since` that lie at the edge which `course` goes on with."""
+        found = [cast for cast in self.casts if since < cast.first_loop < course.first_loop]
+        if side == "left":
+            # Cast on, they lie within the row; cast off, beyond its end.
+            return [c for c in found if c.first <= course.first <= c.last or c.last < course.first]
+        return [c for c in found if c.first <= course.last <= c.last or c.first > course.last]
+
+    def carried(self, side: Side, since: int, course: Course, at: int) -> int:
+        """Where the end at slot `at` lies after the loops were hung back."""
+        for hung in self.spreads:
+            if since < hung.before <= course.first_loop:
+                old, new = (hung.old[0], hung.new[0]) if side == "left" else (hung.old[1], hung.new[1])
+                at = at + new - old if hung.old[0] <= at <= hung.old[1] else at
+        return at
+
+
+def row_edge(
+    name: str, side: Side, rows: Sequence[Course], below: Course | int | None, between: Between, gauges: Gauges, each: bool
+) -> Edge:
+    """The edge along the `side` ends of `rows`. It begins at the end of the row `below`, or beside that slot, or (None) straight
+    above itself.
+
+    Points are the ends of the rows, one more for the beginning, and the stitches cast off or on on the way. The length is that
+    of the polyline through the row ends: each row one step up and as many stitches sideways as the end moved. Loops hung
+    back on fewer or more needles are drawn together or apart, not shaped: that is no way sideways along the edge.
     """
     points: list[tuple[int, ...]] = [(end_loop(rows[0], side),)]
     length: float | None = 0.0
-    at = end_slot(rows[0], side) if below is None else below
-    previous = -1
+    at = end_slot(rows[0], side) if below is None else below if isinstance(below, int) else end_slot(below, side)
+    previous = below.first_loop if isinstance(below, Course) else rows[0].first_loop
     for course in rows:
-        for cast in casts:
-            if previous < cast.first_loop < course.first_loop and cast.section == course.section:
-                points += [(loop,) for loop in range(cast.first_loop, cast.first_loop + cast.count)]
+        for cast in between.at_edge(side, previous, course):
+            points += [(loop,) for loop in range(cast.first_loop, cast.first_loop + cast.count)]
         points.append((end_loop(course, side),))
+        at = between.carried(side, previous, course, at)
         gauge = gauges.get((course.yarn, course.tension))
         if gauge is None or length is None:
             length = None
@@ -102,4 +164,4 @@ def row_edge(
             length += hypot(across, 1 / gauge.rows_per_cm)
         at = end_slot(course, side)
         previous = course.first_loop
-    return Edge(name, side, "rows", len(rows), length, tuple(points), each=each)
+    return Edge(name, "whole", "rows", len(rows), length, tuple(points), each=each, at=side)

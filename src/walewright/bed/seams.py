@@ -10,6 +10,8 @@ from walewright.bed.model import Edge, Fault
 from walewright.knit.operations import Join
 
 _CLOSE = 1e-6
+SEWN = ("sewn", "gathered")
+LOOP_TO_LOOP = ("grafted", "linked")
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,14 +23,29 @@ class Seam:
     length_cm: float | None
 
 
+def edges_of(fabrics: Mapping[str, Fabric], side: Sequence[tuple[str, str]]) -> tuple[Edge, ...] | None:
+    """The edges that lie along one side of a join; None if a piece or an edge is unknown.
+
+    An edge that both sides of a piece have alike lies there once, for pieces lie one on the other, and both seams are alike. But
+    where the side also runs along a start or an end of that piece, it goes round it: up one edge, along, and down the other.
+    """
+    round_ = {piece for piece, name in side if name in ("start", "end")}
+    found: list[Edge] = []
+    for piece, name in side:
+        edges = fabrics[piece].edge(name) if piece in fabrics else ()
+        if not edges:
+            return None
+        if piece in round_ and edges[0].each and edges[0].name == name:
+            edges = tuple(edge for edge in fabrics[piece].edges if edge.name == name)
+        found += edges
+    return tuple(found)
+
+
 def seam(fabrics: Mapping[str, Fabric], side: Sequence[tuple[str, str]]) -> Seam | None:
     """Measure ((piece, edge), ...); None if a piece or an edge is unknown."""
-    edges: list[Edge] = []
-    for piece, name in side:
-        found = fabrics[piece].edge(name) if piece in fabrics else ()
-        if not found:
-            return None
-        edges += found
+    edges = edges_of(fabrics, side)
+    if edges is None:
+        return None
     lengths = [edge.length_cm for edge in edges]
     known = [length for length in lengths if length is not None]
     return Seam(
@@ -54,31 +71,71 @@ def join(op: Join, index: int, pieces: dict[str, Piece]) -> Fault | None:
         if not fabrics[name].edge(edge):
             known = ", ".join(sorted({e.name for e in fabrics[name].edges}))
             return _fault("edge-unknown", index, f"the {name} has no edge {edge!r} to join; it has {known}", piece=name, edge=edge)
+    text = f"{spoken(op.one)} to {spoken(op.other)}"
+    fault = _way(op, index, text, pieces, fabrics)
     for name, edge_name in (*op.one, *op.other):
         pieces[name].taken.update((edge.name, edge.part) for edge in fabrics[name].edge(edge_name))
+    if fault is not None:
+        return fault
     one, other = seam(fabrics, op.one), seam(fabrics, op.other)
     assert one is not None
     assert other is not None
-    text = f"{spoken(op.one)} to {spoken(op.other)}"
-    if op.easing_mm == 0:
-        for what, here, there in (("rows", one.rows, other.rows), ("stitches", one.stitches, other.stitches)):
-            if here != there:
-                counts = {f"{what}_one": here, f"{what}_other": there}
-                return _fault("join-unequal", index, f"joining {text}: {here} {what} against {there}", **counts)
+    if op.way in LOOP_TO_LOOP or (op.easing_mm == 0 and op.longer_mm == 0):
+        return _equal(index, text, one, other)
+    return _eased(op, index, text, one, other)
+
+
+def _way(op: Join, index: int, text: str, pieces: Mapping[str, Piece], fabrics: Mapping[str, Fabric]) -> Fault | None:
+    """Grafting goes from open loop to open loop; linking also takes stitches that were cast on or off."""
+    if op.way not in (*SEWN, *LOOP_TO_LOOP):
+        ways = ", ".join((*SEWN, *LOOP_TO_LOOP))
+        return _fault("join-way", index, f"joining {text}: there is no join called {op.way!r}; there are {ways}", way=op.way)
+    if op.way in SEWN:
         return None
+    for name, edge_name in (*op.one, *op.other):
+        for edge in fabrics[name].edge(edge_name):
+            is_open = edge.live or (edge.name == "start" and bool(fabrics[name].feet))
+            if edge.along == "rows" or (op.way == "grafted" and not is_open):
+                what = "row ends" if edge.along == "rows" else "closed stitches"
+                wanted = "open loops" if op.way == "grafted" else "stitches"
+                return _fault(
+                    f"{op.way}-not-{wanted.replace(' ', '-')}",
+                    index,
+                    f"joining {text}: the {edge_name} of the {name} is {what}, and only {wanted} can be {op.way}",
+                    piece=name,
+                    edge=edge_name,
+                )
+            if is_open and (edge.name, edge.part) in pieces[name].taken:
+                message = f"joining {text}: the open loops of the {edge_name} of the {name} have been taken up already"
+                return _fault("edge-taken", index, message, piece=name, edge=edge_name)
+    return None
+
+
+def _equal(index: int, text: str, one: Seam, other: Seam) -> Fault | None:
+    for what, here, there in (("rows", one.rows, other.rows), ("stitches", one.stitches, other.stitches)):
+        if here != there:
+            counts = {f"{what}_one": here, f"{what}_other": there}
+            return _fault("join-unequal", index, f"joining {text}: {here} {what} against {there}", **counts)
+    return None
+
+
+def _eased(op: Join, index: int, text: str, one: Seam, other: Seam) -> Fault | None:
     if one.length_cm is None or other.length_cm is None:
         return _fault("no-gauge", index, f"joining {text}: without the gauge of their fabrics the edges have no length to compare")
-    off = abs(one.length_cm - other.length_cm) * 10
-    if off > op.easing_mm + _CLOSE:
-        return _fault(
-            "join-unequal",
-            index,
-            f"joining {text}: {one.length_cm:.1f} cm against {other.length_cm:.1f} cm; "
-            f"they are {off:.0f} mm apart and {op.easing_mm} mm can be eased in",
-            off_mm=round(off),
-            easing_mm=op.easing_mm,
-        )
-    return None
+    off = (one.length_cm - other.length_cm) * 10 - op.longer_mm
+    if abs(off) <= op.easing_mm + _CLOSE:
+        return None
+    apart = f"they are {abs(off):.0f} mm apart"
+    if op.longer_mm:
+        than = "longer" if op.longer_mm > 0 else "shorter"
+        apart = f"the first should be {abs(op.longer_mm)} mm {than}, which is {abs(off):.0f} mm off"
+    return _fault(
+        "join-unequal",
+        index,
+        f"joining {text}: {one.length_cm:.1f} cm against {other.length_cm:.1f} cm; {apart} and {op.easing_mm} mm can be eased in",
+        off_mm=round(abs(off)),
+        easing_mm=op.easing_mm,
+    )
 
 
 def _fault(code: str, index: int, message: str, **data: int | str) -> Fault:

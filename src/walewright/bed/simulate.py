@@ -6,11 +6,12 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from walewright.bed import carriage, closing, needles, taking
+from walewright.bed import carriage, closing, drawing, needles, spreading, taking
 from walewright.bed.fabric import Fabric, Piece
 from walewright.bed.finish import finish
 from walewright.bed.machine import Machine, Refusal, empty_machine
 from walewright.bed.model import Bed, Fault
+from walewright.bed.reach import out_of_reach
 from walewright.bed.seams import join, open_edges, open_feet
 from walewright.knit import operations as ops
 
@@ -51,6 +52,9 @@ RULES: Mapping[type, Callable[[Machine, Any], Refusal | None]] = {
     ops.Release: needles.release,
     ops.LatchUp: needles.latch_up,
     ops.CastOff: closing.cast_off,
+    ops.Close: drawing.close,
+    ops.Gather: drawing.gather,
+    ops.Spread: spreading.spread,
     ops.OntoWaste: closing.onto_waste,
     ops.Rehang: taking.rehang,
     ops.PickUpEdge: taking.pick_up_edge,
@@ -88,7 +92,7 @@ def knit(work: ops.Work, bed: Bed) -> BedResult:
 def _knit_block(block: ops.Block, bed: Bed, pieces: dict[str, Piece]) -> Fabric | Fault:
     m = empty_machine(bed, pieces, block.copies)
     for m.index, op in enumerate(block.operations):
-        refusal = RULES[type(op)](m, op)
+        refusal = out_of_reach(m, op) or RULES[type(op)](m, op)
         if refusal is not None:
             return _fault(block, m.index, m.counter, refusal)
     result = finish(m, block)

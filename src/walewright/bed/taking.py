@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from walewright.bed.fabric import Fabric, Piece
+from walewright.bed.fabric import UPPER, Fabric, Piece
 from walewright.bed.loops import Kind
 from walewright.bed.machine import Machine, Refusal
 from walewright.bed.model import Edge, Link
@@ -24,14 +24,11 @@ def _piece(m: Machine, name: str) -> tuple[Piece, Fabric] | Refusal:
 
 def rehang(m: Machine, op: Rehang) -> Refusal | None:
     """The piece hangs upside down with its purl side to the knitter, so left and right change places."""
-    refusal = m.reach(op.first, op.last)
-    if refusal is not None:
-        return refusal
     found = _piece(m, op.piece)
     if isinstance(found, Refusal):
         return found
     piece, fabric = found
-    first, last = op.first + m.half, op.last + m.half
+    first, last = m.span(op.first, op.last)
     refusal = needs_empty(m, first, last, "rehang-over-loops", "to take a foot")
     if refusal is not None:
         return refusal
@@ -50,12 +47,9 @@ def rehang(m: Machine, op: Rehang) -> Refusal | None:
             feet=len(fabric.feet),
             needles=count,
         )
-    if m.copies != fabric.copies:
-        return m.refuse(
-            "copies-differ",
-            f"the {op.piece} is knitted {fabric.copies} times and this {m.copies} times: some feet would stay open",
-            piece=op.piece,
-        )
+    refusal = _copies_differ(m, op.piece, fabric)
+    if refusal is not None:
+        return refusal
     _hang(m, op.piece, "rehang", Kind.REHUNG, first, [(loop,) for loop in reversed(fabric.feet)])
     m.taken.append((op.piece, "start", "whole"))
     return None
@@ -63,14 +57,11 @@ def rehang(m: Machine, op: Rehang) -> Refusal | None:
 
 def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
     """Loops of a finished edge, taken evenly, on the needles in work."""
-    refusal = m.reach(op.first, op.last)
-    if refusal is not None:
-        return refusal
     found = _piece(m, op.piece)
     if isinstance(found, Refusal):
         return found
     piece, fabric = found
-    first, last = op.first + m.half, op.last + m.half
+    first, last = m.span(op.first, op.last)
     refusal = needs_empty(m, first, last, "pick-up-over-loops", "to pick up a stitch")
     if refusal is not None:
         return refusal
@@ -85,6 +76,9 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
         if live:
             if (edge.name, edge.part) in piece.taken or (op.piece, edge.name, edge.part) in m.taken:
                 return m.refuse("edge-taken", f"the stitches of {label!r} of the {op.piece} have been taken up already", edge=label)
+            refusal = _copies_differ(m, op.piece, fabric)
+            if refusal is not None:
+                return refusal
             m.taken.append((op.piece, edge.name, edge.part))
         path += [(point, live) for point in _from_the_left(edge)]
     count = last - first + 1
@@ -102,10 +96,24 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
     return None
 
 
+def _copies_differ(m: Machine, piece: str, fabric: Fabric) -> Refusal | None:
+    if m.copies == fabric.copies:
+        return None
+    return m.refuse(
+        "copies-differ",
+        f"the {piece} is knitted {fabric.copies} times and this {m.copies} times: some open loops would stay open",
+        piece=piece,
+    )
+
+
 def _from_the_left(edge: Edge) -> tuple[tuple[int, ...], ...]:
-    """An inner left edge is followed downwards, so that the path runs from left to right round the opening."""
-    down = edge.along == "rows" and edge.part == "left" and not edge.each
-    return edge.points[::-1] if down else edge.points
+    """The points as they come to lie from left to right, the piece's wrong side to the knitter and the edge up.
+
+    Row ends at a right end of the knitting are followed downwards, at a left end upwards; so the path runs on round an opening.
+    Stitches that were cast on hang upside down, so that their left and right change places; others hang as they were knitted.
+    """
+    turned = edge.at == "right" if edge.along == "rows" else edge.name == "start" or edge.name.endswith(f" {UPPER}")
+    return edge.points[::-1] if turned else edge.points
 
 
 def _evenly(path: list[tuple[tuple[int, ...], bool]], count: int) -> list[tuple[int, ...]]:

@@ -13,10 +13,14 @@ if TYPE_CHECKING:
 
 
 def shipped() -> Shipped:
-    """Every size table and machine profile of this installation, by its file's name."""
+    """Every size table, machine profile and shape of this installation, by its file's name."""
     from walewright.design import Shipped
 
-    return Shipped(tables=_folder("tables", ".csv"), machines=_folder("machines", ".toml"))
+    return Shipped(
+        tables=_folder("tables", ".csv"),
+        machines=_folder("machines", ".toml"),
+        shapes=_folder("shapes", ".wale"),
+    )
 
 
 def compile_file(file: str, given: Shipped, wanted: Changes) -> Outcome:

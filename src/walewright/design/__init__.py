@@ -1,7 +1,8 @@
 """The design stage: what the source means. `understand` is the entry; the data are in `model`."""
 
 from walewright.design.changes import Changes
+from walewright.design.shapes import wanted_shapes
 from walewright.design.tables import Shipped
 from walewright.design.understand import understand
 
-__all__ = ["Changes", "Shipped", "understand"]
+__all__ = ["Changes", "Shipped", "understand", "wanted_shapes"]

@@ -1,188 +1,309 @@
-"""Edges: each side of a piece as runs from level to level, every run with the move of that one edge.
-
-A position is the distance of an edge from the centre line, in cm per size; a width is the sum of the two.
-"""
+"""Edges: each side of a piece, or of a gap in it, as runs from level to level, every run with the move of that one edge."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
-from itertools import pairwise
+from dataclasses import dataclass
 
-from walewright.design.findings import Findings, amount
+from walewright.design.cloth import Cloth
+from walewright.design.findings import Findings
 from walewright.design.model import EdgeRun, Level, Machine, Origin, PerSize, Way
-from walewright.design.places import LONGEST_CM, NOT_NEGATIVE, POSITIVE, Place
+from walewright.design.moves import Move, move
+from walewright.design.outline import SIDES, Side, level_index
+from walewright.design.places import NOT_NEGATIVE, POSITIVE, concerned
 from walewright.report.model import Span
 from walewright.source import syntax
 
-SIDES = ("left", "right")
-PATHS_KNOWN = ("straight", "slope", "curve", "steps")
-ALWAYS_NAMED = ("start", "end", "neck", "shoulder")
+PATHS_KNOWN = ("straight", "slope", "curve", "arch", "steps", "rate")
+NAMED_ALWAYS = ("start", "end", "neck", "shoulder")
 """Edges that exist without being called."""
-MOST_STEPS = 200
-"""More steps than that are a slope."""
+
+Sides = dict[str, Side]
 
 
 @dataclass(frozen=True, slots=True)
-class Side:
-    """One edge as far as it is known: `level` is the index of the level reached, `position` where it stands there."""
+class Tracing:
+    """What edges are traced on: the outline of a piece, or the gap of an opening in it (`gap`), from level `first` to `last`."""
 
-    level: int
-    position: PerSize
-    runs: tuple[EdgeRun, ...] = ()
-    corners: tuple[tuple[int, PerSize], ...] = ()
-    """(level index, position) at the start and the end of every run."""
+    piece: str
+    what: str
+    path: str
+    """Beginning of the origins' paths."""
+    levels: tuple[Level, ...]
+    cloth: Cloth
+    machine: Machine | None
+    first: int
+    last: int
+    gap: bool = False
 
-    def at(self, heights: PerSize, levels: tuple[Level, ...]) -> PerSize:
-        """Position at these heights (cm per size), runs taken as straight between their ends."""
-        found: list[float] = []
-        for size, height in enumerate(heights):
-            points = [(levels[i].height[size], p[size]) for i, p in self.corners]
-            found.append(_between(points, height))
-        return tuple(found)
+    @property
+    def findings(self) -> Findings:
+        """Where faults are told."""
+        return self.cloth.place.findings
+
+    @property
+    def sizes(self) -> tuple[str, ...]:
+        """The sizes of the design."""
+        return self.cloth.place.scope.sizes
+
+    @property
+    def inwards(self) -> int:
+        """Sign of a move that takes stitches from the fabric: a gap takes them where it widens."""
+        return 1 if self.gap else -1
 
 
-def sides(
-    nodes: Iterable[syntax.Edge],
-    piece: str,
-    start: PerSize,
-    levels: tuple[Level, ...],
-    place: Place,
-    machine: Machine | None,
-    origin: Origin,
-) -> dict[str, Side] | None:
-    """Left and right edge of a piece from its `edges` statements, each led straight on to the top; None when told why not.
+def traced(
+    nodes: Iterable[syntax.Edge | syntax.Across], least: PerSize, most: PerSize, on: Tracing, origin: Origin
+) -> Sides | None:
+    """Both edges from their statements, each led straight on to the last level; None when told why not.
 
-    `start` is the width at the first level in cm."""
-    half = tuple(w / 2 for w in start)
-    now = {side: Side(0, half, (), ((0, half),)) for side in SIDES}
-    edges = tuple(nodes)
-    _check_names(edges, place.findings)
-    for node in edges:
-        moved = _run(node, piece, now, levels, place, machine)
-        if moved is None:
+    `least` and `most` are the width at the first level in cm (alike unless it is free)."""
+    half, widest = tuple(w / 2 for w in least), tuple(w / 2 for w in most)
+    now = {side: Side(on.first, half, widest, (), ((on.first, widest),)) for side in SIDES}
+    statements = tuple(nodes)
+    _check_names(tuple(n for n in statements if isinstance(n, syntax.Edge)), on)
+    for node in statements:
+        after = _run(node, now, on) if isinstance(node, syntax.Edge) else _across(node, now, on)
+        if after is None:
             return None
-        now = moved
-    top = levels[-1].name
-    rest = Origin(f"{origin.path} / edge to {top}", origin.span)
-    still = tuple(0.0 for _ in start)
+        now = after
+    top = on.levels[on.last].name
+    still = tuple(0.0 for _ in half)
     for side, so_far in now.items():
-        if so_far.level < len(levels) - 1:
-            run = EdgeRun("", top, "straight", still, still, 0, Way("simple"), rest)
-            now[side] = _after(so_far, len(levels) - 1, run, so_far.position)
-    return now if _wide_enough(now, piece, levels, edges, place) else None
+        if so_far.level < on.last:
+            rest = EdgeRun("", top, "straight", still, still, 0, Way("simple"), Origin(f"{on.path} / edge to {top}", origin.span))
+            now[side] = _after(so_far, on.last, rest, Move(still, None, so_far.least, so_far.most))
+    return now
 
 
-def _run(
-    node: syntax.Edge, piece: str, now: dict[str, Side], levels: tuple[Level, ...], place: Place, machine: Machine | None
-) -> dict[str, Side] | None:
+def _run(node: syntax.Edge, now: Sides, on: Tracing) -> Sides | None:
     """The sides after one statement."""
-    findings = place.findings
-    names = [level.name for level in levels]
-    if node.to_level not in names:
-        findings.unknown(f"level of piece `{piece}`", node.to_level, node.span, names)
+    findings = on.findings
+    to = level_index(node.to_level, node.span, on.piece, on.levels, findings)
+    if to is None:
         return None
     if node.path not in PATHS_KNOWN:
         findings.unknown("edge path", node.path, node.span, PATHS_KNOWN)
         return None
     which = SIDES if node.which == "both" else (node.which,)
-    reached = {now[side].level for side in which}
-    if len(reached) > 1:
-        findings.tell(
-            "edges-apart",
-            "`edges` moves both edges, and they have come to different levels",
-            (node.span, "both edges from here"),
-            notes=tuple(f"the {side} edge has come to `{names[now[side].level]}`" for side in SIDES),
-            helps=("write `left edge` and `right edge` apart",),
-        )
+    if not _may_come(node, to, which, now, on):
         return None
-    to = names.index(node.to_level)
-    come = reached.pop()
-    if to <= come:
-        findings.tell(
-            "edge-goes-down",
-            f"the edge has already come to `{names[come]}`, which is not below `{node.to_level}`",
-            (node.span, f"to `{node.to_level}`"),
-            notes=(f"levels of piece `{piece}` from the start up: {', '.join(names)}",),
-        )
+    come = now[which[0]].level
+    moved = move(node, come, to, now, on.cloth, on.what)
+    cast_off = _cast_off(node, moved.change, on) if moved is not None else None
+    way = shaping_way(node.way, node.inset, node.span, on.machine, findings, node.at_once)
+    if moved is None or cast_off is None or way is None:
         return None
-    change = _change(node, piece, now, place)
-    cast_off = _cast_off(node, change, place) if change is not None else None
-    way = shaping_way(node.way, node.inset, node.span, machine, findings)
-    if change is None or cast_off is None or way is None:
+    if not _at_once_is_inwards(node, moved, on) or not _not_too_flat(node, moved, cast_off, way, (come, to), on):
         return None
     # One path for both sides, so that edges shaped alike compare alike.
-    origin = Origin(f"piece {piece} / edge to {node.to_level}", node.span)
-    run = EdgeRun(node.called or "", node.to_level, node.path, change, cast_off, node.times or 0, way, origin)
-    after = dict(now)
-    for side in which:
-        position = tuple(p + c for p, c in zip(now[side].position, change, strict=True))
-        after[side] = _after(now[side], to, run, position)
+    origin = Origin(f"{on.path} / edge to {node.to_level}", node.span)
+    run = EdgeRun(
+        node.called or "",
+        node.to_level,
+        "slope" if node.path == "rate" else node.path,
+        moved.change,
+        cast_off,
+        (node.times or 0) if node.path == "steps" else 0,
+        way,
+        origin,
+        moved.most,
+    )
+    return {side: _after(now[side], to, run, moved.of(now[side])) if side in which else now[side] for side in SIDES}
+
+
+def _may_come(node: syntax.Edge, to: int, which: tuple[str, ...], now: Sides, on: Tracing) -> bool:
+    """Whether the edges of a statement stand at one level, below the one they are led to."""
+    names = [level.name for level in on.levels]
+    if not _together(node.span, {now[side].level for side in which}, now, on):
+        return False
+    come = now[which[0]].level
+    if come < to <= on.last:
+        return True
+    on.findings.tell(
+        "edge-goes-down" if to <= come else "edge-past-opening",
+        f"the edge has already come to `{names[come]}`, which is not below `{node.to_level}`"
+        if to <= come
+        else f"{on.what} ends at `{names[on.last]}`, below `{node.to_level}`",
+        (node.span, f"to `{node.to_level}`"),
+        notes=(f"levels of piece `{on.piece}` from the start up: {', '.join(names)}",),
+    )
+    return False
+
+
+def _together(span: Span, reached: set[int], now: Sides, on: Tracing) -> bool:
+    if len(reached) == 1:
+        return True
+    names = [level.name for level in on.levels]
+    on.findings.tell(
+        "edges-apart",
+        "this moves both edges, and they have come to different levels",
+        (span, "both edges from here"),
+        notes=tuple(f"the {side} edge has come to `{names[now[side].level]}`" for side in SIDES),
+        helps=("write `left edge` and `right edge` apart",),
+    )
+    return False
+
+
+def _after(side: Side, level: int, run: EdgeRun, moved: Move) -> Side:
+    return Side(level, moved.least, moved.farthest, (*side.runs, run), (*side.corners, (level, moved.farthest)))
+
+
+# ----------------------------------------------------------------- across
+
+
+def _across(node: syntax.Across, now: Sides, on: Tracing) -> Sides | None:
+    """The sides after loops are hung back over more or fewer needles; both get the same move."""
+    findings = on.findings
+    at = level_index(node.level, node.span, on.piece, on.levels, findings)
+    if at is None or not _together(node.span, {s.level for s in now.values()}, now, on):
+        return None
+    names = [level.name for level in on.levels]
+    come = now["left"].level
+    if come != at:
+        below, above = f"lead both edges to `{node.level}` before it", f"write it before the run that passes `{node.level}`"
+        proposal = below if come < at else above
+        findings.tell(
+            "across-elsewhere",
+            f"the edges have come to `{names[come]}`, and the width is changed across at `{node.level}`",
+            (node.span, f"at `{node.level}`"),
+            helps=(proposal,),
+        )
+        return None
+    earlier = now["left"].runs[-1:]
+    if earlier and earlier[0].path == "across":
+        findings.tell(
+            "repeated-statement",
+            f"the width of piece `{on.piece}` is changed across at `{node.level}` twice",
+            (node.span, "here again"),
+            (earlier[0].origin.span, "first here"),
+        )
+        return None
+    place = on.cloth.at(at)
+    width = place.across(node.width, f"the width of piece `{on.piece}` across at `{node.level}`", POSITIVE)
+    if width is None:
+        return None
+    least, most = (tuple(a + b for a, b in zip(*e, strict=True)) for e in _ends(now))
+    far = tuple(
+        s for s, w, low, high in zip(on.sizes, width, least, most, strict=True) if w > 2 * high + 1e-6 or w < low / 2 - 1e-6
+    )
+    if far:
+        more = any(w > 2 * h + 1e-6 for w, h in zip(width, most, strict=True))
+        bound = tuple(2 * h for h in most) if more else tuple(w / 2 for w in least)
+        findings.tell(
+            "across-too-far",
+            f"the width of piece `{on.piece}` is {'more than doubled' if more else 'less than halved'} across at `{node.level}`",
+            (node.span, f"to {place.per_size(width)}"),
+            notes=(
+                f"the piece is {place.per_size(least)} wide below",
+                "two loops go on a needle at most, and every second needle is left empty at most",
+            ),
+            helps=(f"write {'at most' if more else 'at least'} {concerned(on.sizes, bound, far)}",),
+            sizes=place.scope.only(far),
+        )
+        return None
+    low = tuple((w - m) / 2 for w, m in zip(width, most, strict=True))
+    high = tuple((w - m) / 2 for w, m in zip(width, least, strict=True))
+    free = least != most
+    origin = Origin(f"{on.path} / across at {node.level}", node.span)
+    nothing = tuple(0.0 for _ in width)
+    run = EdgeRun("", node.level, "across", low, nothing, 0, Way("simple"), origin, high if free else None)
+    after: Sides = {}
+    for side, so_far in now.items():
+        position = tuple(p + (w - t) / 2 for p, w, t in zip(so_far.least, width, least, strict=True))
+        after[side] = _after(so_far, at, run, Move(low, None, position, position))
     return after
 
 
-def _after(side: Side, level: int, run: EdgeRun, position: PerSize) -> Side:
-    return Side(level, position, (*side.runs, run), (*side.corners, (level, position)))
+def _ends(now: Sides) -> tuple[tuple[PerSize, PerSize], tuple[PerSize, PerSize]]:
+    return (now["left"].least, now["right"].least), (now["left"].most, now["right"].most)
 
 
-def _change(node: syntax.Edge, piece: str, now: dict[str, Side], place: Place) -> PerSize | None:
-    """The move of one edge over the run, outwards positive."""
-    if node.path == "straight":
-        return tuple(0.0 for _ in place.scope.sizes)
-    times = node.times if node.path == "steps" and node.times is not None else 1
-    if times < 1:
-        place.findings.tell("not-positive", "an edge in steps needs at least one step", (node.span, f"{times} steps"))
-        return None
-    if times > MOST_STEPS:
-        place.findings.tell("absurd-count", f"an edge in steps has at most {MOST_STEPS} of them", (node.span, f"{times} steps"))
-        return None
-    what = f"the edge of piece `{piece}`"
-    if node.by is not None:
-        by = place.across(node.by, what)
-        return by and tuple(b * times for b in by)
-    if node.width is None:
-        place.findings.tell(
-            "missing-part", f"the {node.path} to `{node.to_level}` does not say how far", (node.span, "no width and no `by`")
-        )
-        return None
-    if node.which != "both":
-        place.findings.tell(
-            "width-of-one-edge",
-            "a width belongs to both edges; one edge alone moves by a length",
-            (node.span, f"only the {node.which} edge"),
-            helps=(f"write `by` and how far the {node.which} edge moves",),
-        )
-        return None
-    width = place.across(node.width, f"the width of piece `{piece}` at `{node.to_level}`", POSITIVE)
-    before = [a + b for a, b in zip(now["left"].position, now["right"].position, strict=True)]
-    return width and tuple((w - b) / 2 for w, b in zip(width, before, strict=True))
+# ----------------------------------------------------------------- what a run may be
 
 
-def _cast_off(node: syntax.Edge, change: PerSize, place: Place) -> PerSize | None:
+def _cast_off(node: syntax.Edge, change: PerSize, on: Tracing) -> PerSize | None:
     if node.cast_off is None:
         return tuple(0.0 for _ in change)
+    place = on.cloth.place
     cast_off = place.across(node.cast_off, "what is cast off", NOT_NEGATIVE)
     if cast_off is None:
         return None
-    sizes = place.scope.sizes
-    over = tuple(s for s, c, by in zip(sizes, cast_off, change, strict=True) if c > -by + 1e-6)
+    inwards = tuple(c * on.inwards for c in change)
+    over = tuple(s for s, c, by in zip(on.sizes, cast_off, inwards, strict=True) if c > by + 1e-6)
     if over:
-        inwards = tuple(-c for c in change)
+        excess = tuple(c - max(by, 0.0) for c, by in zip(cast_off, inwards, strict=True))
         place.findings.tell(
             "cast-off-too-wide",
             f"more is cast off than the edge moves in to `{node.to_level}`",
             (node.span, f"cast off {place.per_size(cast_off)}"),
             notes=(f"the edge moves in by {place.per_size(inwards)}",),
+            helps=(f"cast off {concerned(on.sizes, excess, over)} less",),
             sizes=place.scope.only(over),
         )
         return None
     return cast_off
 
 
-def shaping_way(kind: str | None, inset: int | None, span: Span, machine: Machine | None, findings: Findings) -> Way | None:
+def _at_once_is_inwards(node: syntax.Edge, moved: Move, on: Tracing) -> bool:
+    if node.at_once == 1:
+        return True
+    if node.at_once != 2:
+        on.findings.tell("absurd-count", "one stitch or two are moved at once", (node.span, f"{node.at_once} at once"))
+        return False
+    ends = (moved.change, moved.most or moved.change)
+    out = tuple(s for s, *by in zip(on.sizes, *ends, strict=True) if any(c * on.inwards < -1e-9 for c in by))
+    if out:
+        on.findings.tell(
+            "two-at-once-outwards",
+            f"the edge to `{node.to_level}` moves outwards, and two stitches at once can only be taken in",
+            (node.span, "two at once"),
+            sizes=on.cloth.place.scope.only(out),
+        )
+    return not out
+
+
+def _not_too_flat(node: syntax.Edge, moved: Move, cast_off: PerSize, way: Way, between: tuple[int, int], on: Tracing) -> bool:
+    """Whether the rows are there for the moves of a slope, when free numbers are at their best. One stitch more or less is
+    the solver's to find."""
+    fabric = on.cloth.below(between[1])
+    rows = on.cloth.rows(*between, free=True)
+    if node.path not in ("slope", "rate") or fabric is None or rows is None:
+        return True
+    wide: list[float] = []
+    tall: list[float] = []
+    for size, (count, off) in enumerate(zip(rows, cast_off, strict=True)):
+        ends = [moved.change[size], (moved.most or moved.change)[size]]
+        nearest = 0.0 if min(ends) <= 0 <= max(ends) else min(ends, key=abs)
+        inwards = nearest * on.inwards >= 0
+        stitches = max(abs(nearest) - off, 0.0) * fabric.stitches_per_cm
+        # Without a tool, a new needle is put to work at the carriage side only: every second row on each side.
+        a_row = float(way.at_once) if inwards else 1.0 if way.kind == "fashioned" else 0.5
+        wide.append((stitches - count * a_row) / fabric.stitches_per_cm)
+        tall.append((stitches / a_row - count) / fabric.rows_per_cm)
+    over = tuple(s for s, w in zip(on.sizes, wide, strict=True) if w * fabric.stitches_per_cm > 1 + 1e-6)
+    if not over:
+        return True
+    place = on.cloth.place
+    on.findings.tell(
+        "slope-too-flat",
+        f"the edge to `{node.to_level}` moves by more stitches than its rows allow",
+        (node.span, f"by {place.per_size(tuple(abs(c) for c in moved.change))} over {place.per_size(rows, 'rows')}"),
+        helps=(
+            f"move it {concerned(on.sizes, tuple(wide), over)} less",
+            f"or set `{node.to_level}` {concerned(on.sizes, tuple(tall), over)} higher",
+        ),
+        sizes=place.scope.only(over),
+    )
+    return False
+
+
+def shaping_way(
+    kind: str | None, inset: int | None, span: Span, machine: Machine | None, findings: Findings, at_once: int = 1
+) -> Way | None:
     """The way an edge is shaped; a fashioned one needs a transfer tool of as many prongs as it is stitches in."""
     if kind in (None, "simple"):
-        return Way("simple")
+        return Way("simple", 0, at_once)
     if kind != "fashioned":
         findings.unknown("way of shaping", str(kind), span, ("simple", "fashioned"))
         return None
@@ -196,67 +317,33 @@ def shaping_way(kind: str | None, inset: int | None, span: Span, machine: Machin
             notes=(f"the tools at hand have {', '.join(str(p) for p in machine.prongs)} prongs",),
         )
         return None
-    return Way("fashioned", depth)
+    return Way("fashioned", depth, at_once)
 
 
-def _check_names(edges: tuple[syntax.Edge, ...], findings: Findings) -> None:
-    """A called edge runs up both sides once, and the names every piece has are not given away."""
+def _check_names(edges: tuple[syntax.Edge, ...], on: Tracing) -> None:
+    """A side has a name once, and the names every piece has are not given away."""
+    findings = on.findings
     for node in edges:
-        if node.called in ALWAYS_NAMED:
+        if node.called and on.gap:
+            findings.tell(
+                "named-in-opening",
+                f"the edges of {on.what} go by its own name",
+                (node.span, f"called `{node.called}`"),
+            )
+        elif node.called in NAMED_ALWAYS:
             findings.tell(
                 "reserved-name",
                 f"every piece has an edge `{node.called}` already",
                 (node.span, "called so here"),
-                notes=(f"kept names: {', '.join(ALWAYS_NAMED)}",),
+                notes=(f"kept names: {', '.join(NAMED_ALWAYS)}",),
             )
-    for which in SIDES:
-        findings_of = [(n.called, n.span) for n in edges if n.called and n.which in ("both", which)]
-        other = [n.called for n in edges if n.called and n.which in ("both", *(s for s in SIDES if s != which))]
-        if which == "left":
-            findings.once("edge", findings_of)
-        for name, span in findings_of:
-            if name not in other:
-                findings.tell(
-                    "one-sided-name",
-                    f"the edge `{name}` is named on the {which} only",
-                    (span, f"{which} edge"),
-                    notes=("a named edge runs up both sides of the piece",),
-                    helps=(f"call a run of the other edge `{name}` too",),
-                )
-
-
-def _wide_enough(now: dict[str, Side], piece: str, levels: tuple[Level, ...], edges: tuple[syntax.Edge, ...], place: Place) -> bool:
-    for index, level in enumerate(levels):
-        widths = tuple(
-            a + b for a, b in zip(now["left"].at(level.height, levels), now["right"].at(level.height, levels), strict=True)
-        )
-        told = None
-        none = tuple(s for s, w in zip(place.scope.sizes, widths, strict=True) if w < 1e-6)
-        vast = tuple(s for s, w in zip(place.scope.sizes, widths, strict=True) if w > LONGEST_CM)
-        if none:
-            told = ("no-width-left", f"piece `{piece}` has no width left at `{level.name}`")
-        elif vast:
-            told = ("absurd-length", f"piece `{piece}` is more than {amount(LONGEST_CM / 100, 'm')} wide at `{level.name}`")
-        if told:
-            below = [n for n in edges if n.to_level in {x.name for x in levels[: index + 1]}]
-            span = (below[-1] if below else edges[-1]).span
-            place.findings.tell(*told, (span, place.per_size(widths)), sizes=place.scope.only(none or vast))
-            return False
-    return True
-
-
-def _between(points: list[tuple[float, float]], height: float) -> float:
-    for (low, a), (high, b) in pairwise(points):
-        if height <= high:
-            return a + (b - a) * (height - low) / (high - low)
-    return points[-1][1]
-
-
-def mirrored(runs: tuple[EdgeRun, ...], from_piece: str, to_piece: str) -> tuple[EdgeRun, ...]:
-    """The same edge, its origins led to the mirrored piece."""
-    return tuple(replace(r, origin=moved(r.origin, from_piece, to_piece)) for r in runs)
-
-
-def moved(origin: Origin, from_piece: str, to_piece: str) -> Origin:
-    """The origin of a datum in a mirror image: the path of the new piece, the span of the statement that shaped it."""
-    return replace(origin, path=origin.path.replace(f"piece {from_piece}", f"piece {to_piece}", 1))
+    twice: set[Span] = set()
+    for side in SIDES:
+        first: dict[str, Span] = {}
+        for node in edges:
+            if not node.called or node.which not in ("both", side):
+                continue
+            if node.called in first and node.span not in twice:
+                twice.add(node.span)
+                findings.once("edge", ((node.called, first[node.called]), (node.called, node.span)))
+            first.setdefault(node.called, node.span)

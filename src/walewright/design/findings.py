@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from typing import TypeVar
 
 from walewright.report.model import NOWHERE, Diagnostic, Label, Severity, Span
@@ -18,13 +18,21 @@ from walewright.source import syntax
 T = TypeVar("T")
 
 
+@dataclass(frozen=True, slots=True)
+class Used(Span):
+    """The place of a `use`, standing for what a statement of the shape `name` says there; `shape` is that statement's place."""
+
+    shape: Span = NOWHERE
+    name: str = ""
+
+
 class Findings:
     """A list of diagnostics being written. `broken` are the statements that `source` could not read."""
 
     def __init__(self, broken: Iterable[syntax.Broken] = ()) -> None:
         self._told: list[Diagnostic] = []
         self._unknown: dict[tuple[str, str], int] = {}
-        self._lost = frozenset(word for b in broken for word in re.findall(r"\w+", b.text))
+        self._lost = {word for b in broken for word in re.findall(r"\w+", b.text)}
 
     def tell(
         self,
@@ -36,8 +44,11 @@ class Findings:
         sizes: tuple[str, ...] = (),
         severity: Severity = Severity.ERROR,
     ) -> None:
-        places = tuple(Label(span, text) for span, text in labels if span != NOWHERE)
-        self._told.append(Diagnostic(code, message, places, notes, helps, severity, sizes))
+        self._told.append(Diagnostic(code, message, _places(labels), notes, helps, severity, sizes))
+
+    def lose(self, name: str) -> None:
+        """From now on, nothing more is said of a name that is not known: why it is not has been told."""
+        self._lost.add(name)
 
     def unknown(self, what: str, name: str, span: Span, names: Iterable[str], code: str = "unknown-name") -> None:
         """`name` is none of the `names` of that kind."""
@@ -47,7 +58,8 @@ class Findings:
             # A name is mistyped, or its definition is missing, once; where else it stands is part of the same message.
             at = self._unknown[what, name]
             if span != NOWHERE:
-                self._told[at] = replace(self._told[at], labels=(*self._told[at].labels, Label(span, "here too")))
+                labels = dict.fromkeys((*self._told[at].labels, *_places(((span, "here too"),))))
+                self._told[at] = replace(self._told[at], labels=tuple(labels))
             return
         self._unknown[what, name] = len(self._told)
         known = tuple(names)
@@ -102,6 +114,18 @@ class Findings:
     def all(self) -> tuple[Diagnostic, ...]:
         """Everything told, in the order of the source; what has no place comes first."""
         return tuple(sorted(self._told, key=lambda d: d.labels[0].span.start if d.labels else -1))
+
+
+def _places(labels: Iterable[tuple[Span, str]]) -> tuple[Label, ...]:
+    """What is shown: for a statement of a shape, the `use` that brought it in first, then the statement in its shape."""
+    shown: dict[Label, None] = {}
+    for span, text in labels:
+        if isinstance(span, Used):
+            shown[Label(Span(span.file, span.start, span.end), f"by shape `{span.name}`")] = None
+            shown[Label(span.shape, text)] = None
+        elif span != NOWHERE:
+            shown[Label(span, text)] = None
+    return tuple(shown)
 
 
 def near_help(name: str, known: Iterable[str]) -> tuple[str, ...]:

@@ -1,95 +1,154 @@
-"""Bands along edges, joins of edges, and the check that every edge spoken of is there."""
+"""Bands along edges, joins of edges, and cords."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
 
 from walewright.design.findings import Findings
-from walewright.design.model import Band, EdgeName, Edging, Fabric, Join, Origin, Piece
-from walewright.design.places import NOT_NEGATIVE, Place
+from walewright.design.model import Band, Cord, EdgeName, Edging, Fabric, Join, Origin, PerSize, Piece
+from walewright.design.names import Edges, edges
+from walewright.design.places import NOT_NEGATIVE, POSITIVE, Place
+from walewright.design.slots import count
 from walewright.design.values import Scope
 from walewright.source import syntax
 
-
-def edge_names(nodes: tuple[syntax.Piece, ...]) -> dict[str, tuple[str, ...] | None]:
-    """By piece, the edges that can be joined or picked up along; None where a lost line may have named more.
-
-    Read off the statements, so that edges are checked even of a piece that is not understood. A piece with a neck ends in
-    two shoulders; a mirror image has the edges of its model.
-    """
-    first: dict[str, syntax.Piece] = {}
-    for node in nodes:
-        first.setdefault(node.name, node)
-    return {name: _names(_model(node, first)) for name, node in first.items()}
-
-
-def _model(node: syntax.Piece, nodes: Mapping[str, syntax.Piece]) -> syntax.Piece | None:
-    """The piece that has the shape; None when the mirrors lead nowhere."""
-    seen = {node.name}
-    while node.mirror_of is not None:
-        if node.mirror_of in seen or node.mirror_of not in nodes:
-            return None
-        node = nodes[node.mirror_of]
-        seen.add(node.name)
-    return node
-
-
-def _names(node: syntax.Piece | None) -> tuple[str, ...] | None:
-    if node is None or any(isinstance(s, syntax.Broken) for s in node.body):
-        return None
-    called = dict.fromkeys(s.called for s in node.body if isinstance(s, syntax.Edge) and s.called)
-    parts = any(isinstance(s, syntax.Neck) for s in node.body)
-    return ("start", *(("neck", "shoulder") if parts else ("end",)), *called)
-
-
-def edges(
-    refs: tuple[syntax.EdgeRef, ...], outlines: Mapping[str, tuple[str, ...] | None], findings: Findings
-) -> tuple[EdgeName, ...] | None:
-    """The edges, or None when one is not there."""
-    found: list[EdgeName] = []
-    for ref in refs:
-        names = findings.look_up("piece", ref.piece, ref.span, outlines)
-        if names is None:
-            continue
-        if ref.edge in names:
-            found.append(EdgeName(ref.piece, ref.edge))
-        else:
-            findings.unknown(f"edge of piece `{ref.piece}`", ref.edge, ref.span, names, code="no-such-edge")
-    return tuple(found) if len(found) == len(refs) else None
+WAYS_KNOWN = ("sewn", "grafted", "linked", "gathered")
+EXACT_WAYS = ("grafted", "linked")
+"""Ways that go loop by loop."""
 
 
 def band(
-    node: syntax.Band, outlines: Mapping[str, tuple[str, ...] | None], edgings: Mapping[str, Edging | None], findings: Findings
+    node: syntax.Band,
+    known: Edges,
+    edgings: Mapping[str, Edging | None],
+    fabrics: Mapping[str, Fabric | None],
+    scope: Scope,
+    findings: Findings,
 ) -> Band | None:
-    """An edging picked up along edges."""
+    """An edging picked up along edges, with its buttonholes."""
     edging = findings.look_up("edging", node.edging, node.span, edgings)
-    along = edges(node.along, outlines, findings)
-    if edging is None or along is None:
+    along = edges(node.along, known, findings)
+    what = f"band `{node.name}`"
+    if edging is not None and edging.when == "first":
+        findings.tell(
+            "edging-first-in-band",
+            f"{what} is hung on edges that are there already, and edging `{edging.name}` is knitted first",
+            (node.span, f"with {edging.name}"),
+            (edging.origin.span, "knitted first"),
+            helps=("give the band an edging that is added after",),
+        )
         return None
-    return Band(node.name, node.edging, along, Origin(f"band {node.name}", node.span))
+    ends: tuple[PerSize, PerSize] | None = ((), ())
+    if node.holes or node.hole_stitches:
+        ends = _holes(node, what, edging, fabrics, scope, findings)
+    if edging is None or along is None or ends is None:
+        return None
+    return Band(node.name, node.edging, along, Origin(f"band {node.name}", node.span), node.holes, node.hole_stitches, *ends)
+
+
+def _holes(
+    node: syntax.Band,
+    what: str,
+    edging: Edging | None,
+    fabrics: Mapping[str, Fabric | None],
+    scope: Scope,
+    findings: Findings,
+) -> tuple[PerSize, PerSize] | None:
+    """How far the outermost buttonholes are from the band's ends."""
+    place = Place(scope, findings, fabrics.get(edging.fabric) if edging else None)
+    if not count(node.holes, node.hole_stitches, node.span, f"the buttonholes of {what}", findings):
+        return None
+    found: list[PerSize] = []
+    for word, wanted in (("first", node.first), ("last", node.last)):
+        if wanted is None:
+            findings.tell(
+                "missing-part",
+                f"{what} does not say how far its {word} buttonhole is from the end",
+                (node.span, f"no `{word}`"),
+                helps=(f"add it, such as `2 cm {word}`",),
+            )
+            continue
+        length = place.across(wanted, f"the place of the {word} buttonhole of {what}", NOT_NEGATIVE)
+        found += [length] if length is not None else []
+    return (found[0], found[1]) if len(found) == 2 else None
 
 
 def join(
     node: syntax.Join,
-    outlines: Mapping[str, tuple[str, ...] | None],
+    known: Edges,
     pieces: Mapping[str, Piece | None],
     fabrics: Mapping[str, Fabric | None],
     scope: Scope,
     findings: Findings,
 ) -> Join | None:
-    """Two rows of edges sewn together. Rows of easing are rows of the first piece's fabric."""
-    one = edges(node.one, outlines, findings)
-    other = edges(node.other, outlines, findings)
-    easing: tuple[float, ...] | None = tuple(0.0 for _ in scope.sizes)
-    if node.easing is not None:
-        first = pieces.get(node.one[0].piece) if node.one else None
-        fabric = fabrics.get(first.fabric) if first else None
-        easing = Place(scope, findings, fabric).up(node.easing, "the easing of a join", NOT_NEGATIVE)
-    if one is None or other is None or easing is None:
+    """Two rows of edges put together. Rows of easing are rows of the first piece's fabric."""
+    one = edges(node.one, known, findings)
+    other = edges(node.other, known, findings)
+    if node.way not in WAYS_KNOWN:
+        findings.unknown("way to join", node.way, node.span, WAYS_KNOWN)
         return None
-    path = f"join {_words(one)} to {_words(other)}"
-    return Join(one, other, easing, Origin(path, node.span))
+    easing: PerSize | None = tuple(0.0 for _ in scope.sizes)
+    longer: PerSize | None = None
+    first = pieces.get(node.one[0].piece) if node.one else None
+    place = Place(scope, findings, fabrics.get(first.fabric) if first else None)
+    if node.easing is not None:
+        easing = place.up(node.easing, "the easing of a join", NOT_NEGATIVE)
+    if node.longer is not None:
+        longer = place.up(node.longer, "what a side of a join is longer by")
+    if one is None or other is None or easing is None or (node.longer is not None and longer is None):
+        return None
+    made = Join(one, other, easing, Origin(f"join {_words(one)} to {_words(other)}", node.span), longer, node.way)
+    return made if node.way not in EXACT_WAYS or _loop_by_loop(made, node, pieces, findings) else None
+
+
+def _loop_by_loop(made: Join, node: syntax.Join, pieces: Mapping[str, Piece | None], findings: Findings) -> bool:
+    """Whether a join that goes loop by loop has loops on both sides, and no fullness to lose."""
+    if node.easing is not None or node.longer is not None:
+        findings.tell(
+            "loops-do-not-ease",
+            f"edges that are {made.way} meet loop by loop: neither is longer than the other",
+            (node.span, "with easing" if node.easing is not None else "longer by"),
+            helps=("leave that out, or let the edges be sewn",),
+        )
+        return False
+    closed_may_be = made.way == "linked"
+    for edge, ref in zip((*made.one, *made.other), (*node.one, *node.other), strict=True):
+        piece = pieces.get(edge.piece)
+        if piece is not None and not _has_loops(piece, edge.edge, closed_may_be):
+            what = "stitches" if closed_may_be else "open loops"
+            findings.tell(
+                "join-needs-loops",
+                f"edges that are {made.way} have {what}, and `{edge.piece} {ref.edge}` has none",
+                (ref.span, f"{made.way} here"),
+                (piece.origin.span, f"piece `{piece.name}`"),
+                helps=("end or start that edge on waste yarn, or let the edges be sewn",),
+            )
+            return False
+    return True
+
+
+def _has_loops(piece: Piece, edge: str, closed_may_be: bool) -> bool:
+    """Whether an edge is a row of stitches that are open, or (`closed_may_be`) cast off or cast on."""
+    if edge in ("end", "shoulder"):
+        return piece.end_way == "waste" or (closed_may_be and piece.end_way == "cast-off")
+    if edge == "start":
+        return (piece.start_way == "waste" and piece.start_edging is None) or (closed_may_be and piece.start_way != "along")
+    for slot in piece.slots:
+        if edge == slot.name:
+            return slot.taken == "waste" or closed_may_be
+        if edge == f"{slot.name} upper":
+            return closed_may_be
+    return False
 
 
 def _words(names: tuple[EdgeName, ...]) -> str:
     return " + ".join(f"{n.piece} {n.edge}" for n in names)
+
+
+def cord(node: syntax.Cord, known: Edges, scope: Scope, findings: Findings) -> Cord | None:
+    """A cord drawn through a piece."""
+    findings.look_up("piece", node.piece, node.span, known)
+    length = Place(scope, findings, None).across(node.length, f"the cord of piece `{node.piece}`", POSITIVE)
+    if length is None or node.piece not in known:
+        return None
+    return Cord(node.piece, length, Origin(f"cord {node.piece}", node.span))

@@ -13,7 +13,7 @@ from walewright.design.values import Scope, literal
 from walewright.source import syntax
 
 STITCHES_KNOWN = ("stocking stitch", "latched rib")
-WHEN_KNOWN = ("after",)
+WHEN_KNOWN = ("after", "first")
 CAST_OFFS_KNOWN = ("chain",)
 
 

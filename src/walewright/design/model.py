@@ -122,7 +122,8 @@ class EdgeRun:
     move is cast off at once at the bottom of the run. `path`: straight | slope | curve (level at first, upright in the end) |
     arch (upright at first, level in the end) | steps | across (no rows: at `to_level`, which the run before has come to, the
     loops are hung back evenly on more or fewer needles; both edges have it, with equal changes).
-    `steps`: number of equal steps for path "steps", else 0. With `most` the change is free: from `change` to `most`."""
+    `steps`: number of equal steps for path "steps", else 0. With `most` the change is free: from `change`, where the run begins
+    as far out as it may, to `most`, where it begins as far in as it may."""
 
     name: str
     to_level: str
@@ -343,6 +344,10 @@ class Design:
     requirements: tuple[Requirement, ...]
     making_up: tuple[str, ...]
     cords: tuple[Cord, ...] = ()
+    for_children: bool = False
+    """Whether its sizes come from the shipped tables of babies and children."""
+    cautions: tuple[str, ...] = ()
+    """Published limits, with their sources, that are to be printed with a garment for children that has a hood."""
 
     def fabric(self, name: str) -> Fabric:
         return next(f for f in self.fabrics if f.name == name)

@@ -1,28 +1,29 @@
-"""Necks and shoulders: where a piece parts, and what is held at its outer edges up to the top."""
+"""Openings: where the width parts round a gap, to the top of the piece or until the parts rejoin. A neck is one of them."""
 
 from __future__ import annotations
 
-from walewright.design.edges import Side, shaping_way
+from collections.abc import Sequence
+
+from walewright.design.cloth import Cloth
+from walewright.design.edges import NAMED_ALWAYS, Tracing, shaping_way, traced
 from walewright.design.findings import Findings
-from walewright.design.model import EdgeRun, Level, Machine, Opening, Origin, PerSize, Wedge
-from walewright.design.places import NOT_NEGATIVE, POSITIVE, Place
+from walewright.design.fitting import fits
+from walewright.design.model import EdgeRun, Machine, Opening, Origin, PerSize, Way
+from walewright.design.outline import NOTHING, Gap, Outline, Side, stretch
+from walewright.design.places import NOT_NEGATIVE, POSITIVE, Place, concerned
 from walewright.source import syntax
 
 FLAT_SHARE = {"round": 0.5, "v": 0.0, "square": 1.0}
 """How much of a neck's width is taken at once when the author does not say: a round neck takes about half
 (common practice), a V nothing, a square neck all of it."""
+PATHS = {"round": "curve", "v": "slope", "square": "straight"}
+TAKEN_KNOWN = ("waste", "cast-off")
 
 
-def opening(
-    node: syntax.Neck,
-    piece: str,
-    sides: dict[str, Side] | None,
-    levels: tuple[Level, ...],
-    place: Place,
-    machine: Machine | None,
-) -> Opening | None:
-    """The neck of a piece, checked against the width and the height that the piece has; `sides` None: not known."""
-    what = f"the neck of piece `{piece}`"
+def neck(node: syntax.Neck, outline: Outline, cloth: Cloth, machine: Machine | None) -> Gap | None:
+    """The neck of a piece, checked against the width and the height that the piece has."""
+    what = f"the neck of piece `{outline.piece}`"
+    place = cloth.at(len(outline.levels) - 1)
     findings = place.findings
     width = place.across(node.width, f"the width of {what}", POSITIVE)
     depth = place.up(node.depth, f"the depth of {what}", POSITIVE)
@@ -31,10 +32,44 @@ def opening(
         findings.unknown("neck shape", node.shape, node.span, FLAT_SHARE)
         return None
     flat = _flat(node, what, width, place)
-    if width is None or depth is None or flat is None or way is None:
+    if width is None or depth is None or flat is None or way is None or not _taken(node.taken, node, findings):
         return None
-    made = Opening("neck", width, depth, flat, node.shape, way, Origin(f"piece {piece} / neck", node.span))
-    return made if _fits(made, what, sides, levels, place) else None
+    top = outline.levels[-1]
+    origin = Origin(f"piece {outline.piece} / neck", node.span)
+    deep = tuple(s for s, d, h in zip(place.scope.sizes, depth, top.height, strict=True) if d >= h - NOTHING)
+    if deep:
+        over = tuple(d - h for d, h in zip(depth, top.height, strict=True))
+        findings.tell(
+            "neck-too-deep",
+            f"{what} is as deep as the piece is high, or deeper",
+            (node.span, f"{place.per_size(depth)} deep"),
+            (top.origin.span, f"`{top.name}` at {place.per_size(top.height)}"),
+            helps=(f"make it more than {concerned(place.scope.sizes, over, deep)} less deep",),
+            sizes=place.scope.only(deep),
+        )
+        return None
+    half = tuple((w - f) / 2 for w, f in zip(width, flat, strict=True))
+    path = PATHS[node.shape] if any(half) else "straight"
+    still = tuple(0.0 for _ in width)
+    runs = (EdgeRun("", top.name, path, half, still, 0, way, origin),)
+    made = Opening(
+        "neck",
+        width,
+        depth,
+        flat,
+        node.shape,
+        way,
+        origin,
+        to_level=top.name,
+        centre=still,
+        taken=node.taken,
+        left=runs,
+        right=runs,
+    )
+    parting = tuple(h - d for h, d in zip(top.height, depth, strict=True))
+    reach = tuple((at, tuple(w / 2 for w in wide)) for at, wide in ((parting, flat), (top.height, width)))
+    gap = Gap(made, parting, top.height, reach, reach)
+    return gap if fits(gap, what, outline, place) else None
 
 
 def _flat(node: syntax.Neck, what: str, width: PerSize | None, place: Place) -> PerSize | None:
@@ -58,71 +93,113 @@ def _flat(node: syntax.Neck, what: str, width: PerSize | None, place: Place) -> 
     return flat
 
 
-def _fits(made: Opening, what: str, sides: dict[str, Side] | None, levels: tuple[Level, ...], place: Place) -> bool:
-    sizes = place.scope.sizes
-    top = levels[-1]
-    deep = tuple(s for s, d, h in zip(sizes, made.depth, top.height, strict=True) if d >= h - 1e-6)
-    if deep:
-        place.findings.tell(
-            "neck-too-deep",
-            f"{what} is as deep as the piece is high, or deeper",
-            (made.origin.span, f"{place.per_size(made.depth)} deep"),
-            (top.origin.span, f"`{top.name}` at {place.per_size(top.height)}"),
-            sizes=place.scope.only(deep),
+def _taken(taken: str, node: syntax.Neck | syntax.Opening | syntax.Slot, findings: Findings) -> bool:
+    if taken not in TAKEN_KNOWN:
+        findings.unknown("way to take stitches off", taken, node.span, TAKEN_KNOWN)
+    return taken in TAKEN_KNOWN
+
+
+def opening(node: syntax.Opening, outline: Outline, cloth: Cloth, machine: Machine | None) -> Gap | None:
+    """A parting from level to level, with the edges of its gap; checked against the width that the piece has there."""
+    what = f"opening `{node.name}` of piece `{outline.piece}`"
+    findings = cloth.place.findings
+    if node.name in NAMED_ALWAYS and node.name != "neck":
+        findings.tell(
+            "reserved-name",
+            f"every piece has an edge `{node.name}` already",
+            (node.span, "an opening called so"),
+            notes=(f"kept names: {', '.join(NAMED_ALWAYS)}",),
         )
-        return False
-    if sides is None:
-        return True
-    parting = tuple(h - d for h, d in zip(top.height, made.depth, strict=True))
-    for where, heights, gap in (("at its top", top.height, made.width), ("where it parts", parting, made.flat)):
-        # The gap is centred, so the narrower side of the piece decides.
-        narrow = [2 * min(a, b) for a, b in zip(*(s.at(heights, levels) for s in sides.values()), strict=True)]
-        wide = tuple(s for s, g, n in zip(sizes, gap, narrow, strict=True) if g >= n - 1e-6)
-        if wide:
+        return None
+    between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
+    if between is None or not _taken(node.taken, node, findings):
+        return None
+    low, high = between
+    place = cloth.at(low)
+    width = place.across(node.width, f"the width of {what} at its parting", NOT_NEGATIVE)
+    centre = offset(node.offset, f"the middle of {what}", place)
+    if width is None or centre is None:
+        return None
+    if low == 0:
+        findings.tell(
+            "opening-at-start",
+            f"{what} begins at the start, where no row is knitted yet",
+            (node.span, f"from `{node.from_level}`"),
+            helps=("give it a level of its own, two rows up or more",),
+        )
+        return None
+    path = f"piece {outline.piece} / {node.name}"
+    origin = Origin(path, node.span)
+    on = Tracing(outline.piece, what, path, outline.levels, cloth, machine, low, high, gap=True)
+    edges = traced((s for s in node.body if isinstance(s, syntax.Edge)), width, width, on, origin)
+    if edges is None or not _stays_open(edges, what, on, node):
+        return None
+    heights = tuple(outline.levels[i].height for i in between)
+    ends = tuple(side.most for side in edges.values())
+    made = Opening(
+        node.name,
+        tuple(a + b for a, b in zip(*ends, strict=True)),
+        tuple(b - a for a, b in zip(*heights, strict=True)),
+        width,
+        "edges",
+        next((r.way for r in edges["left"].runs if any(r.change)), Way("simple")),
+        origin,
+        from_level=node.from_level,
+        to_level=node.to_level,
+        centre=centre,
+        taken=node.taken,
+        left=edges["left"].runs,
+        right=edges["right"].runs,
+    )
+    left, right = (tuple((outline.levels[i].height, reach) for i, reach in edges[side].corners) for side in ("left", "right"))
+    gap = Gap(made, heights[0], heights[1], left, right)
+    return gap if fits(gap, what, outline, place) else None
+
+
+def offset(wanted: syntax.Expr | None, what: str, place: Place) -> PerSize | None:
+    """How far right of the centre line, in cm; 0 where nothing is said."""
+    if wanted is None:
+        return tuple(0.0 for _ in place.scope.sizes)
+    return place.across(wanted, what)
+
+
+def _stays_open(edges: dict[str, Side], what: str, on: Tracing, node: syntax.Opening) -> bool:
+    """Whether the gap's edges do not cross."""
+    place = on.cloth.place
+    for level in range(on.first, on.last + 1):
+        at = on.levels[level]
+        left, right = (edges[side].at(at.height, on.levels) for side in ("left", "right"))
+        crossed = tuple(s for s, a, b in zip(on.sizes, left, right, strict=True) if a + b < -NOTHING)
+        if crossed:
+            short = tuple(-(a + b) for a, b in zip(left, right, strict=True))
             place.findings.tell(
-                "neck-too-wide",
-                f"{what} leaves nothing of the piece beside it",
-                (made.origin.span, f"{place.per_size(gap)} wide"),
-                notes=(f"the piece {where} is {place.per_size(tuple(narrow))} wide",),
-                sizes=place.scope.only(wide),
+                "no-width-left",
+                f"{what} has no width left at `{at.name}`",
+                (node.span, f"{place.per_size(tuple(a + b for a, b in zip(left, right, strict=True)))} wide"),
+                helps=(f"bring its edges {concerned(on.sizes, short, crossed)} less together",),
+                sizes=place.scope.only(crossed),
             )
             return False
     return True
 
 
-def wedge(node: syntax.Shoulders, piece: str, levels: tuple[Level, ...], findings: Findings) -> Wedge | None:
-    """Shoulders held from a level to the top, at both edges."""
-    names = [level.name for level in levels]
-    if node.from_level not in names:
-        findings.unknown(f"level of piece `{piece}`", node.from_level, node.span, names)
-        return None
-    if node.from_level == names[-1]:
-        findings.tell(
-            "shoulders-at-top",
-            f"the shoulders are held from `{node.from_level}`, the top of piece `{piece}`: no rows are left for them",
-            (node.span, "from the top"),
-            notes=(f"levels from the start up: {', '.join(names)}",),
-        )
-        return None
-    return Wedge("shoulders", "both", node.from_level, Origin(f"piece {piece} / shoulders", node.span))
-
-
-def edge_is_free(made: Wedge, sides: dict[str, Side], piece: str, levels: tuple[Level, ...], findings: Findings) -> bool:
-    """Whether the outer edges end, as far as they are shaped or named, where the shoulders begin: a held edge neither
-    moves nor has rows of its own."""
-    heights = {level.name: number for number, level in enumerate(levels)}
-    beyond: dict[str, EdgeRun] = {
-        run.origin.path: run
-        for side in sides.values()
-        for run in side.runs
-        if heights[run.to_level] > heights[made.from_level] and (run.name or any(abs(c) > 1e-9 for c in run.change))
-    }
-    for run in beyond.values():
-        findings.tell(
-            "edge-past-shoulder",
-            f"an edge of piece `{piece}` goes on to `{run.to_level}` while the shoulders are held from `{made.from_level}`",
-            (run.origin.span, f"up to `{run.to_level}`"),
-            (made.origin.span, f"held from `{made.from_level}`"),
-            helps=(f"end this edge at `{made.from_level}`, or hold the shoulders from a higher level",),
-        )
-    return not beyond
+def apart(gaps: Sequence[Gap], outline: Outline, place: Place) -> bool:
+    """Whether no two openings are open in the same rows; told where they are."""
+    sizes = place.scope.sizes
+    for number, one in enumerate(gaps):
+        for other in gaps[:number]:
+            both = tuple(
+                s for i, s in enumerate(sizes) if one.low[i] < other.high[i] - NOTHING and other.low[i] < one.high[i] - NOTHING
+            )
+            if both:
+                over = tuple(min(a, b) - max(c, d) for a, b, c, d in zip(one.high, other.high, one.low, other.low, strict=True))
+                place.findings.tell(
+                    "openings-overlap",
+                    f"`{one.opening.name}` and `{other.opening.name}` of piece `{outline.piece}` are open in the same rows",
+                    (one.opening.origin.span, f"from {place.per_size(one.low)} to {place.per_size(one.high)}"),
+                    (other.opening.origin.span, f"from {place.per_size(other.low)} to {place.per_size(other.high)}"),
+                    helps=(f"let one end before the other begins: they share {concerned(sizes, over, both)}",),
+                    sizes=place.scope.only(both),
+                )
+                return False
+    return True

@@ -1,32 +1,45 @@
-"""Pieces: start, levels, edges, neck, shoulders and end of each, and mirror images."""
+"""Pieces: what stands in each piece's block, put together and checked against each other."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
-from itertools import pairwise
+from typing import TypeVar
 
-from walewright.design.edges import mirrored, moved, sides
-from walewright.design.findings import Findings, amount
-from walewright.design.model import Edging, Fabric, Level, Machine, Opening, Origin, Piece, Wedge
-from walewright.design.openings import edge_is_free, opening, wedge
-from walewright.design.places import POSITIVE, Place
+from walewright.design.cloth import Cloth
+from walewright.design.edges import Tracing, traced
+from walewright.design.findings import Findings
+from walewright.design.levels import levels, start
+from walewright.design.mirrors import put_mirror
+from walewright.design.model import EdgeName, Edging, Fabric, Level, Machine, Origin, PerSize, Piece
+from walewright.design.names import Edges, edges, told_apart
+from walewright.design.openings import apart, neck, opening
+from walewright.design.outline import Outline
+from walewright.design.places import LONGEST_CM, Place, concerned
+from walewright.design.rows_shared import one_thing_at_a_time
+from walewright.design.slots import buttonholes, slot
+from walewright.design.stretches import cloth_of, repeat, zone
 from walewright.design.values import Scope
+from walewright.design.wedges import shoulders, together, wedge
 from walewright.source import syntax
 
-STARTS_KNOWN = ("waste", "e-wrap", "chain")
-ENDS_KNOWN = ("waste", "cast-off")
+ENDS_KNOWN = ("waste", "cast-off", "gathered")
+PURPOSES_KNOWN = ("", "hood")
 MOST_COPIES = 100
+
+Made = TypeVar("Made")
+Kind = TypeVar("Kind", bound=syntax.Node)
 
 
 @dataclass(frozen=True, slots=True)
 class Workroom:
-    """What pieces are made of and in."""
+    """What pieces are made of and in; `edges` are the edges that can be spoken of."""
 
     scope: Scope
     fabrics: Mapping[str, Fabric | None]
     edgings: Mapping[str, Edging | None]
     machine: Machine | None
+    edges: Edges
     findings: Findings
 
 
@@ -35,72 +48,71 @@ def pieces(nodes: tuple[syntax.Piece, ...], room: Workroom) -> dict[str, Piece |
     first: dict[str, syntax.Piece] = {}
     for node in nodes:
         first.setdefault(node.name, node)
-    made: dict[str, Piece | None] = {n: _piece(p, room) for n, p in first.items() if p.mirror_of is None}
+    made: dict[str, Piece | None] = {n: _piece(p, first, room) for n, p in first.items() if p.mirror_of is None}
     for node in first.values():
         if node.mirror_of is not None and node.name not in made:
-            _mirror(node, first, made, room)
+            put_mirror(node, first, made, lambda n: _header(n, room.findings), room.findings)
     return {name: made[name] for name in first}
 
 
-def _piece(node: syntax.Piece, room: Workroom) -> Piece | None:
+@dataclass(frozen=True, slots=True)
+class _Block:
+    """A piece's block by kinds of statements."""
+
+    node: syntax.Piece
+    room: Workroom
+
+    def every(self, kind: type[Kind]) -> tuple[Kind, ...]:
+        return tuple(s for s in self.node.body if isinstance(s, kind))
+
+    def one(self, what: str, kind: type[Kind]) -> Kind | None:
+        return self.room.findings.one(what, self.every(kind), f"piece `{self.node.name}`")
+
+    def understood(self, kind: type[Kind], make: Callable[[Kind], Made | None]) -> tuple[Made, ...] | None:
+        """All of a kind; None when one could not be understood."""
+        made = [make(n) for n in self.every(kind)]
+        return None if any(m is None for m in made) else tuple(m for m in made if m is not None)
+
+
+def _piece(node: syntax.Piece, nodes: Mapping[str, syntax.Piece], room: Workroom) -> Piece | None:
     findings = room.findings
-    owner = f"piece `{node.name}`"
-    origin = Origin(f"piece {node.name}", node.span)
+    block = _Block(node, room)
     fabric = findings.look_up("fabric", node.fabric, node.span, room.fabrics)
     place = Place(room.scope, findings, fabric)
-    start = findings.one("start", (s for s in node.body if isinstance(s, syntax.Start)), owner)
-    stack = findings.one("levels", (s for s in node.body if isinstance(s, syntax.Levels)), owner)
-    neck = findings.one("neck", (s for s in node.body if isinstance(s, syntax.Neck)), owner)
-    held = findings.one("shoulders", (s for s in node.body if isinstance(s, syntax.Shoulders)), owner)
-    end = findings.one("end", (s for s in node.body if isinstance(s, syntax.End)), owner)
-    lacking = [w for w, s in (("start", start), ("levels", stack), ("end", end)) if s is None]
-    if lacking and not any(isinstance(s, syntax.Broken) for s in node.body):
-        findings.tell("missing-part", f"{owner} has no {' and no '.join(lacking)}", (node.span, "this piece"))
-    _copies(node, findings)
-    width = _start(start, node, place, room) if start else None
-    levels = _levels(stack, node, place) if stack else None
+    begin, stack, end = block.one("start", syntax.Start), block.one("levels", syntax.Levels), block.one("end", syntax.End)
+    lacking = [w for w, s in (("start", begin), ("levels", stack), ("end", end)) if s is None]
+    if lacking and not block.every(syntax.Broken):
+        findings.tell("missing-part", f"piece `{node.name}` has no {' and no '.join(lacking)}", (node.span, "this piece"))
+    _header(node, findings)
+    named = told_apart(node, findings)
+    heights = levels(stack, node.name, place) if stack else None
+    cloth = cloth_of(block.every(syntax.Zone), node.name, heights, place, room.fabrics) if heights else Cloth(place, ())
+    width = start(begin, node.name, cloth.at(1) if heights else place, room.edgings) if begin else None
+    along = _along(begin, node, nodes, room) if begin else ()
     if end and end.way not in ENDS_KNOWN:
         findings.unknown("way to end", end.way, end.span, ENDS_KNOWN)
         end = None
-    shape = None
-    if width is not None and levels is not None:
-        edges = (s for s in node.body if isinstance(s, syntax.Edge))
-        shape = sides(edges, node.name, width, levels, place, room.machine, origin)
-    openings: list[Opening | None] = []
-    wedges: list[Wedge | None] = []
-    if levels is not None:
-        openings = [opening(neck, node.name, shape, levels, place, room.machine)] if neck else []
-        wedges = [wedge(held, node.name, levels, findings)] if held else []
-        if (
-            shape is not None
-            and wedges
-            and wedges[0] is not None
-            and not edge_is_free(wedges[0], shape, node.name, levels, findings)
-        ):
-            return None
-    if fabric is None or start is None or width is None or levels is None or shape is None or end is None:
+    if heights is None or width is None or begin is None:
         return None
-    if None in openings or None in wedges:
+    outline = _outline(block, heights, width, cloth)
+    inside = _inside(block, outline, cloth) if outline else None
+    if fabric is None or end is None or along is None or outline is None or inside is None or not named:
         return None
-    return Piece(
-        name=node.name,
-        fabric=node.fabric,
-        copies=node.copies,
-        mirror_of=None,
-        levels=levels,
-        start_width=width,
-        start_way=start.way,
-        start_edging=start.edging,
-        left=shape["left"].runs,
-        right=shape["right"].runs,
-        openings=tuple(o for o in openings if o is not None),
-        wedges=tuple(w for w in wedges if w is not None),
+    return replace(
+        inside,
+        start_width=width[0],
+        start_most=width[1],
+        start_way=begin.way,
+        start_edging=begin.edging,
+        start_along=along,
         end_way=end.way,
-        origin=origin,
     )
 
 
-def _copies(node: syntax.Piece, findings: Findings) -> None:
+def _header(node: syntax.Piece, findings: Findings) -> None:
+    """Tells what is wrong with a piece's first line."""
+    if node.purpose not in PURPOSES_KNOWN:
+        findings.unknown("purpose of a piece", node.purpose, node.span, PURPOSES_KNOWN[1:])
     if not 1 <= node.copies <= MOST_COPIES:
         findings.tell(
             "not-positive" if node.copies < 1 else "absurd-count",
@@ -110,128 +122,107 @@ def _copies(node: syntax.Piece, findings: Findings) -> None:
         )
 
 
-def _start(start: syntax.Start, node: syntax.Piece, place: Place, room: Workroom) -> tuple[float, ...] | None:
-    findings = room.findings
-    width = place.across(start.width, f"the start of piece `{node.name}`", POSITIVE)
-    if start.way not in STARTS_KNOWN:
-        findings.unknown("way to start", start.way, start.span, STARTS_KNOWN)
+def _along(
+    begin: syntax.Start, node: syntax.Piece, nodes: Mapping[str, syntax.Piece], room: Workroom
+) -> tuple[EdgeName, ...] | None:
+    """The edges of other pieces that a piece is begun on. Those pieces are knitted before it: they stand before it."""
+    if begin.way != "along":
+        return ()
+    found = edges(begin.along, room.edges, room.findings)
+    if not begin.along:
+        room.findings.tell("missing-part", f"the start of piece `{node.name}` is along no edge", (begin.span, "no edge"))
         return None
-    if start.edging is not None:
-        edging = findings.look_up("edging", start.edging, start.span, room.edgings)
-        if edging is None:
-            return None
-        if edging.when == "after" and start.way != "waste":
-            findings.tell(
-                "edging-needs-loops",
-                f"edging `{edging.name}` is hung on the first row, and a closed start leaves no loops there",
-                (start.span, f"started with {start.way}"),
-                (edging.origin.span, "added after"),
-                helps=("start on waste yarn",),
-            )
-            return None
-    return width
-
-
-def _levels(stack: syntax.Levels, node: syntax.Piece, place: Place) -> tuple[Level, ...] | None:
-    """The levels, strictly rising from 0 in every size."""
-    findings = place.findings
-    findings.once("level", ((d.name, d.span) for d in stack.levels))
-    if len(stack.levels) < 2:
-        findings.tell("missing-part", f"piece `{node.name}` needs two levels or more", (stack.span, "start and top at least"))
-        return None
-    found: list[Level] = []
-    for definition in stack.levels:
-        height = place.up(definition.height, f"level `{definition.name}` of piece `{node.name}`")
-        if height is not None:
-            path = f"piece {node.name} / level {definition.name}"
-            found.append(Level(definition.name, height, Origin(path, definition.span)))
-    if len(found) < len(stack.levels) or len({d.name for d in stack.levels}) < len(found):
-        return None
-    sizes = place.scope.sizes
-    if any(abs(h) > 1e-9 for h in found[0].height):
-        findings.tell(
-            "first-level",
-            f"the first level of piece `{node.name}` is its start, at 0 cm",
-            (found[0].origin.span, f"at {place.per_size(found[0].height)}"),
-        )
-        return None
-    sound = True
-    for low, high in pairwise(found):
-        not_above = [i for i in range(len(sizes)) if high.height[i] <= low.height[i] + 1e-9]
-        if not_above:
-            findings.tell(
-                "levels-fall",
-                f"`{high.name}` is not above `{low.name}` in piece `{node.name}`",
-                (high.origin.span, f"`{high.name}`"),
-                (low.origin.span, f"`{low.name}`"),
-                notes=tuple(f"{sizes[i]}: {amount(low.height[i])}, then {amount(high.height[i])}" for i in not_above),
-                sizes=place.scope.only(tuple(sizes[i] for i in not_above)),
-            )
-            sound = False
-    return tuple(found) if sound else None
-
-
-# ----------------------------------------------------------------- mirror images
-
-
-def _mirror(node: syntax.Piece, nodes: Mapping[str, syntax.Piece], made: dict[str, Piece | None], room: Workroom) -> None:
-    """Puts the mirror image, and every mirror image it is led back by, into `made`."""
-    chain = [node]
-    while (of := chain[-1].mirror_of) is not None and of in nodes and of not in made:
-        if nodes[of] in chain:
+    before = list(nodes)[: list(nodes).index(node.name)]
+    for ref in begin.along:
+        if ref.piece in nodes and ref.piece not in before:
             room.findings.tell(
-                "mirror-ring",
-                f"piece `{of}` is in the end a mirror of itself",
-                (chain[-1].span, f"mirror of `{of}`"),
+                "along-later-piece",
+                f"piece `{node.name}` is begun on `{ref.piece}`, which is not knitted before it",
+                (ref.span, f"along `{ref.piece} {ref.edge}`"),
+                (nodes[ref.piece].span, f"piece `{ref.piece}`"),
+                helps=(f"write piece `{ref.piece}` before piece `{node.name}`",) if ref.piece != node.name else (),
             )
-            made.update(dict.fromkeys(n.name for n in chain))
-            return
-        chain.append(nodes[of])
-    for link in reversed(chain):
-        made[link.name] = _image(link, nodes, made, room.findings)
+            return None
+    return found
 
 
-def _image(
-    node: syntax.Piece, nodes: Mapping[str, syntax.Piece], made: Mapping[str, Piece | None], findings: Findings
-) -> Piece | None:
-    of = node.mirror_of or ""
-    model = findings.look_up("piece", of, node.span, made)
-    own = [s for s in node.body if not isinstance(s, syntax.Text | syntax.Broken)]
-    if own:
-        findings.tell(
-            "mirror-with-shape",
-            f"piece `{node.name}` is the mirror of `{of}` and has a shape of its own",
-            (own[0].span, "its own"),
-            (node.span, f"mirror of `{of}`"),
-        )
-    if of in nodes and nodes[of].fabric != node.fabric:
-        findings.tell(
-            "mirror-other-fabric",
-            f"a mirror image is knitted in the fabric of its model, `{nodes[of].fabric}`",
-            (node.span, f"in `{node.fabric}`"),
-            (nodes[of].span, f"in `{nodes[of].fabric}`"),
-        )
+def _outline(block: _Block, heights: tuple[Level, ...], width: tuple[PerSize, PerSize | None], cloth: Cloth) -> Outline | None:
+    """The outer edges, led from the start to the top, and wide enough at every level."""
+    node = block.node
+    path = f"piece {node.name}"
+    on = Tracing(node.name, f"piece `{node.name}`", path, heights, cloth, block.room.machine, 0, len(heights) - 1)
+    statements = tuple(s for s in node.body if isinstance(s, syntax.Edge | syntax.Across))
+    sides = traced(statements, width[0], width[1] or width[0], on, Origin(path, node.span))
+    if sides is None:
         return None
-    _copies(node, findings)
-    return _turned(model, node) if model is not None else None
+    outline = Outline(node.name, heights, sides["left"], sides["right"])
+    return outline if _wide_enough(outline, statements, block, cloth.place) else None
 
 
-def _turned(model: Piece, node: syntax.Piece) -> Piece:
-    def own(origin: Origin) -> Origin:
-        return moved(origin, model.name, node.name)
+def _wide_enough(outline: Outline, statements: tuple[syntax.Edge | syntax.Across, ...], block: _Block, place: Place) -> bool:
+    sizes = place.scope.sizes
+    for index, level in enumerate(outline.levels):
+        widths = outline.width(level.height)
+        none = tuple(s for s, w in zip(sizes, widths, strict=True) if w < 1e-6)
+        vast = tuple(s for s, w in zip(sizes, widths, strict=True) if w > LONGEST_CM)
+        if none or vast:
+            code = "no-width-left" if none else "absurd-length"
+            says = "has no width left" if none else f"is more than {LONGEST_CM / 100:g} m wide"
+            passed = {x.name for x in outline.levels[: index + 1]}
+            below = [s for s in statements if isinstance(s, syntax.Edge) and s.to_level in passed]
+            lacking = tuple(-w for w in widths)
+            place.findings.tell(
+                code,
+                f"piece `{outline.piece}` {says} at `{level.name}`",
+                ((below or statements)[-1].span if statements else block.node.span, place.per_size(widths)),
+                helps=(f"move the edges more than {concerned(sizes, lacking, none)} less in, between them",) if none else (),
+                sizes=place.scope.only(none or vast),
+            )
+            return False
+    return True
 
-    return replace(
-        model,
+
+def _inside(block: _Block, outline: Outline, cloth: Cloth) -> Piece | None:
+    """The piece but for its start and its end: what parts it, is held in it, is cut into it or goes over a stretch of it."""
+    node, room, findings = block.node, block.room, block.room.findings
+    block.one("neck", syntax.Neck)
+    block.one("shoulders", syntax.Shoulders)
+    necks = block.understood(syntax.Neck, lambda n: neck(n, outline, cloth, room.machine))
+    openings = block.understood(syntax.Opening, lambda n: opening(n, outline, cloth, room.machine))
+    if necks is None or openings is None or not apart((*openings, *necks[:1]), outline, cloth.place):
+        return None
+    # Openings from the start up; those of one piece never share rows.
+    gaps = tuple(sorted((*openings, *necks[:1]), key=lambda g: g.low))
+    parted = replace(outline, gaps=gaps)
+    wedges = block.understood(syntax.Wedge, lambda n: wedge(n, parted, cloth))
+    held = block.understood(syntax.Shoulders, lambda n: shoulders(n, parted, findings))
+    slots = block.understood(syntax.Slot, lambda n: slot(n, parted, cloth))
+    holes = block.understood(syntax.Buttonholes, lambda n: buttonholes(n, parted, cloth))
+    zones = block.understood(syntax.Zone, lambda n: zone(n, parted, cloth, room.fabrics))
+    repeats = block.understood(syntax.RepeatStretch, lambda n: repeat(n, parted, findings, cloth.place))
+    if wedges is None or held is None or slots is None or holes is None or zones is None or repeats is None:
+        return None
+    made = Piece(
         name=node.name,
+        fabric=node.fabric,
         copies=node.copies,
-        mirror_of=model.name,
-        levels=tuple(replace(level, origin=own(level.origin)) for level in model.levels),
-        left=mirrored(model.right, model.name, node.name),
-        right=mirrored(model.left, model.name, node.name),
-        openings=tuple(replace(o, origin=own(o.origin)) for o in model.openings),
-        wedges=tuple(replace(w, edge=_OTHER.get(w.edge, w.edge), origin=own(w.origin)) for w in model.wedges),
+        mirror_of=None,
+        levels=outline.levels,
+        start_width=(),
+        start_way="",
+        start_edging=None,
+        left=outline.left.runs,
+        right=outline.right.runs,
+        openings=tuple(g.opening for g in gaps),
+        wedges=(*wedges, *held[:1]),
+        end_way="",
         origin=Origin(f"piece {node.name}", node.span),
+        odd=node.centre_stitch,
+        slots=slots,
+        buttonholes=holes,
+        zones=zones,
+        repeats=repeats,
+        purpose=node.purpose,
     )
-
-
-_OTHER = {"left": "right", "right": "left"}
+    sound = together(made.wedges, parted, cloth.place) and one_thing_at_a_time(made, parted, cloth.place)
+    return made if sound else None

@@ -105,5 +105,12 @@ def per_size(sizes: tuple[str, ...], amounts: PerSize, unit: str = "cm") -> str:
     return ", ".join(f"{s} {t}" for s, t in zip(sizes, texts, strict=True))
 
 
+def concerned(sizes: tuple[str, ...], amounts: PerSize, only: tuple[str, ...], unit: str = "cm") -> str:
+    """The amounts of the sizes `only`, for a message: "XS 1.5 cm, S 2 cm"; one amount where all sizes have it."""
+    if len(only) == len(sizes):
+        return per_size(sizes, amounts, unit)
+    return ", ".join(f"{s} {amount(a, unit)}" for s, a in zip(sizes, amounts, strict=True) if s in only)
+
+
 def _over(value: Value, density: float) -> PerSize:
     return tuple(a / density for a in value.amounts)

@@ -1,19 +1,22 @@
-"""The shipped data of this stage: size tables (CSV) and machine profiles (TOML), handed in as text by whoever reads files."""
+"""The shipped data of this stage: size tables (CSV), machine profiles (TOML) and shapes (sources), handed in as text by whoever
+reads files."""
 
 from __future__ import annotations
 
 import csv
 import io
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 
 @dataclass(frozen=True, slots=True)
 class Shipped:
-    """`tables`: CSV text by table name ("women"); `machines`: TOML text by profile name ("bulky")."""
+    """`tables`: CSV text by table name ("women"); `machines`: TOML text by profile name ("bulky"); `shapes`: source text by the
+    name of the shape that it defines."""
 
     tables: Mapping[str, str]
     machines: Mapping[str, str]
+    shapes: Mapping[str, str] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)

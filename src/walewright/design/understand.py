@@ -6,16 +6,19 @@ from collections.abc import Callable, Iterable
 from typing import TypeVar
 
 from walewright.design.changes import Changes, changed_fabrics, changed_lets, changed_rows, chosen_sizes, fitting
+from walewright.design.children import CAUTIONS, look_after, table_of_children
 from walewright.design.findings import Findings, broken
-from walewright.design.joins import band, edge_names, join
+from walewright.design.joins import band, cord, join
 from walewright.design.machine import machine
 from walewright.design.materials import edging, fabric, yarn
 from walewright.design.model import Design
+from walewright.design.names import edge_names
 from walewright.design.pieces import Workroom, pieces
 from walewright.design.requirements import requirement
+from walewright.design.shapes import expanded
 from walewright.design.sizes import Graded, grade
 from walewright.design.tables import Shipped
-from walewright.design.values import Scope
+from walewright.design.values import HIDDEN, Scope
 from walewright.report.model import Diagnostic, Span
 from walewright.source import syntax
 
@@ -34,21 +37,27 @@ TOP_LEVEL = (
     | syntax.Fabric
     | syntax.Edging
     | syntax.Piece
+    | syntax.Shape
     | syntax.Band
     | syntax.Join
+    | syntax.Cord
     | syntax.Require
     | syntax.MakingUp
 )
 
 
-def understand(tree: syntax.Tree, shipped: Shipped, changes: Changes) -> tuple[Design | None, tuple[Diagnostic, ...]]:
+def understand(
+    tree: syntax.Tree, shipped: Shipped, changes: Changes, shapes: Iterable[syntax.Shape] = ()
+) -> tuple[Design | None, tuple[Diagnostic, ...]]:
     """The design that the tree means with a knitter's changes in it, and what there is to say about it.
 
     The design is None when anything told is an error or a line of the tree could not be read. `shipped` is the text of
-    the size tables and machine profiles. Never raises for a fault of the author's.
+    the size tables, machine profiles and shapes; `shapes` are those of the shipped shapes that `wanted_shapes` asks for, read.
+    Never raises for a fault of the author's.
     """
     lost = tuple(broken(tree.statements))
     findings = Findings(lost)
+    tree = expanded(tree, shapes, sorted(shipped.shapes), findings)
     design = _Reading(tree, shipped, changes, findings).design(bool(lost))
     return (None if findings.failed or lost else design), findings.all()
 
@@ -73,9 +82,9 @@ class _Reading:
         finish = findings.one("making up", self.every(syntax.MakingUp), "the source")
         if table is not None and not table.names:
             table = None
-        shapes = self.every(syntax.Piece)
+        worked = self.every(syntax.Piece)
         self._misplaced()
-        parts = (("pattern title", title), ("sizes", table), ("machine", bed), ("piece", shapes or None))
+        parts = (("pattern title", title), ("sizes", table), ("machine", bed), ("piece", worked or None))
         lacking = [what for what, node in parts if node is None]
         if lacking and not lines_lost and self.tree.statements:
             findings.tell("missing-part", f"the source has no {' and no '.join(lacking)}", (Span(self.tree.file, 0, 0), ""))
@@ -90,10 +99,14 @@ class _Reading:
             return None
         graded, scope = self._sizes(table)
         edgings = self._by_name(self.every(syntax.Edging), lambda n: edging(n, fabrics, scope, findings))
-        made = pieces(shapes, Workroom(scope, fabrics, edgings, knitted, findings))
-        outlines = edge_names(shapes)
-        bands = [band(n, outlines, edgings, findings) for n in self.every(syntax.Band)]
-        joins = [join(n, outlines, made, fabrics, scope, findings) for n in self.every(syntax.Join)]
+        known = edge_names(worked)
+        made = pieces(worked, Workroom(scope, fabrics, edgings, knitted, known, findings))
+        bands = [band(n, known, edgings, fabrics, scope, findings) for n in self.every(syntax.Band)]
+        joins = [join(n, known, made, fabrics, scope, findings) for n in self.every(syntax.Join)]
+        cords = [cord(n, known, scope, findings) for n in self.every(syntax.Cord)]
+        child = table_of_children(table)
+        if child is not None:
+            look_after(child, worked, self.every(syntax.Cord), findings)
         required = [requirement(n, scope, findings) for n in self.every(syntax.Require)]
         if title is None or knitted is None:
             return None
@@ -112,6 +125,9 @@ class _Reading:
             joins=_there(joins),
             requirements=_there(required),
             making_up=tuple(t.text for t in finish.body if isinstance(t, syntax.Text)) if finish else (),
+            cords=_there(cords),
+            for_children=child is not None,
+            cautions=CAUTIONS if child is not None and any(p.purpose == "hood" for p in worked) else (),
         )
 
     def _sizes(self, table: syntax.Sizes) -> tuple[Graded, Scope]:
@@ -121,12 +137,14 @@ class _Reading:
         lets: dict[str, syntax.Let] = {}
         for node in self.every(syntax.Let):
             lets.setdefault(node.name, node)
-        changed = changed_lets(graded, lets, self.changes, findings)
+        # A knitter changes what the source names, not what a shape works out for itself.
+        own = {name: node for name, node in lets.items() if HIDDEN not in name}
+        changed = changed_lets(graded, own, self.changes, findings)
         if changed:
             # Told into a reading of its own: the same faults are found again below.
             written = Scope(Findings(), graded.sizes, graded.values(), lets)
             changed = fitting(changed, written, self.changes, findings)
-        graded = changed_rows(graded, lets, self.changes, findings)
+        graded = changed_rows(graded, own, self.changes, findings)
         scope = Scope(findings, graded.sizes, graded.values(), lets, changed)
         for name, node in lets.items():
             scope.named(name, node.span)

@@ -19,6 +19,9 @@ from walewright.source import syntax
 
 FUNCTIONS = ("min", "max", "round")
 
+HIDDEN = "@"
+"""In the names of definitions that an author cannot write: those of a shape, local to one use of it."""
+
 LARGEST = 1e12
 """In any base unit, far beyond a garment and far below what a float holds: whatever is above is a slip."""
 MOST_SHOWN = 8
@@ -56,7 +59,8 @@ class Scope:
 
     @property
     def names(self) -> tuple[str, ...]:
-        return (*self._known, *(n for n in self._lets if n not in self._known))
+        names = (*self._known, *(n for n in self._lets if n not in self._known))
+        return tuple(n for n in names if HIDDEN not in n)
 
     def named(self, name: str, span: Span) -> Value | None:
         """The value called `name`; None when there is none or it could not be worked out."""
@@ -178,8 +182,8 @@ class Scope:
         for name in names:
             self._known[name] = None
         shown = names if len(names) <= MOST_SHOWN else [*names[:MOST_SHOWN], "..."]
-        ring = " needs ".join(f"`{n}`" for n in (*shown, names[0]))
-        places = ((self._lets[n].span, f"`{n}`") for n in names[:MOST_SHOWN])
+        ring = " needs ".join(f"`{n.partition(HIDDEN)[0]}`" for n in (*shown, names[0]))
+        places = ((self._lets[n].span, f"`{n.partition(HIDDEN)[0]}`") for n in names[:MOST_SHOWN])
         self._findings.tell("cyclic-let", f"{ring}: this has no end", *places)
 
 

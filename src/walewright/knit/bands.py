@@ -6,9 +6,11 @@ from itertools import pairwise
 
 from walewright.design.model import Band, Design, Edging, Piece
 from walewright.knit import steps as st
+from walewright.knit.ends import pick_ups
 from walewright.knit.operations import Side, other
+from walewright.knit.slots import slot_step
 from walewright.knit.steps import Step, StepBlock
-from walewright.solve.model import SizedBand, SizedPiece
+from walewright.solve.model import SizedBand, SizedPiece, SizedSlot
 
 
 def edging_block(design: Design, piece: Piece, sized: SizedPiece) -> StepBlock:
@@ -27,20 +29,13 @@ def band_block(design: Design, band: Band, sized: SizedBand) -> StepBlock:
     """A band on stitches picked up along edges, from the left needle to the right in the order of `pick_ups`."""
     edging = design.edging(band.edging)
     first = -(sized.stitches // 2)
-    hang: list[Step] = [
+    hang = (
         *_shoulders_first(band),
         st.CarriageAt("right", origin=band.origin.path),
         st.NeedlesToWork(first, first + sized.stitches - 1, sized.stitches, origin=band.origin.path),
-    ]
-    at = first
-    for pick in sized.pick_ups:
-        if pick.stitches:
-            last = at + pick.stitches - 1
-            hang.append(
-                st.PickUpAlong(pick.edge.piece, pick.edge.edge, pick.part, pick.stitches, at, last, origin=band.origin.path)
-            )
-            at = last + 1
-    return _hung(design, edging, band.name, 1, tuple(hang), sized.stitches, sized.rows)
+        *pick_ups(sized.pick_ups, first, band.origin.path),
+    )
+    return _hung(design, edging, band.name, 1, hang, sized.stitches, sized.rows, sized.holes)
 
 
 def _shoulders_first(band: Band) -> list[Step]:
@@ -57,18 +52,28 @@ def _shoulders_first(band: Band) -> list[Step]:
     ]
 
 
-def _hung(design: Design, edging: Edging, name: str, copies: int, hang: tuple[Step, ...], stitches: int, rows: int) -> StepBlock:
+def _hung(
+    design: Design,
+    edging: Edging,
+    name: str,
+    copies: int,
+    hang: tuple[Step, ...],
+    stitches: int,
+    rows: int,
+    holes: tuple[SizedSlot, ...] = (),
+) -> StepBlock:
+    """Knitted from the hung loops to the cast-off. A rib is latched up below and above a row of holes for itself: a hole's
+    stitches are not those below it."""
     fabric = design.fabric(edging.fabric)
     origin = edging.origin.path
-    side: Side = "right"
-    end = side if rows % 2 == 0 else other(side)
-    knit: list[Step] = [
-        st.UseYarnStep(fabric.yarn, fabric.tension, origin=origin),
-        st.SetRowCounter(0, origin=origin),
-        st.KnitTo(rows, origin=origin),
-        st.Now(stitches, rows, end, origin=origin),
-    ]
-    if fabric.rib_every:
-        knit.append(st.LatchRib(fabric.rib_every, rows, origin=origin))
+    knit: list[Step] = [st.UseYarnStep(fabric.yarn, fabric.tension, origin=origin), st.SetRowCounter(0, origin=origin)]
+    at = 0
+    for row in sorted({rows, *(hole.row for hole in holes)}):
+        side: Side = "right" if row % 2 == 0 else other("right")
+        knit += [st.KnitTo(row, origin=origin), st.Now(stitches, row, side, origin=origin)]
+        if fabric.rib_every:
+            knit.append(st.LatchRib(fabric.rib_every, row - at, origin=origin))
+        knit += [slot_step(hole) for hole in holes if hole.row == row]
+        at = row
     off = (st.CastOffAll(origin=origin), st.BreakOff(origin=origin))
     return StepBlock(name, name, copies, (("Hang on", hang), ("Knit", tuple(knit)), ("Finish", off)))

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from walewright.knit.hands import State, perform
+from walewright.knit.hands import perform
 from walewright.knit.operations import Block, Join, Operation, Work
+from walewright.knit.state import State
 from walewright.knit.steps import JoinEdges, SizePlan, Step, StepBlock
 
 
@@ -25,13 +26,13 @@ def _block(block: StepBlock) -> Block:
 def _join(step: Step) -> Join:
     if not isinstance(step, JoinEdges):
         raise TypeError(f"not a join: {step!r}")
-    return Join(edges(step.one), edges(step.other), step.easing_mm)
+    return Join(edges(step.one), edges(step.other), step.easing_mm, step.longer_mm, step.way)
 
 
 def edges(text: str) -> tuple[tuple[str, str], ...]:
-    """ "back armhole + front armhole" as ((piece, edge), ...). The piece is all but the last word."""
+    """ "back armhole + front armhole" as ((piece, edge), ...). A piece's name is one word; an edge's may be two ("thumb upper")."""
     pairs: list[tuple[str, str]] = []
     for part in text.split(" + "):
-        piece, _, edge = part.rpartition(" ")
+        piece, _, edge = part.partition(" ")
         pairs.append((piece, edge))
     return tuple(pairs)

@@ -1,48 +1,22 @@
 """What a knitter's hands do on reading one step: the expansion of steps into operations.
 
-The state is the least a knitter keeps in mind: the needles of the part being worked, how many are held for
-shaping at each end, the half that waits, the carriage side and the counter. `perform` returns the operations of a
-step and the state after it; nothing is decided here that the sentence does not say.
+`perform` returns the operations of a step and the state after it (`state.State`); nothing is decided here that the
+sentence does not say.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Any
 
 from walewright.knit import operations as op
 from walewright.knit import steps as st
 from walewright.knit.operations import Operation, Side
+from walewright.knit.state import Part, State
 
 CENTRE_WASTE_ROWS = 8
-"""Rows of waste yarn that hold the centre stitches of a neck. Common practice: 6 to 10."""
-
-
-@dataclass(frozen=True, slots=True)
-class State:
-    """`first..last` are the part's outermost slots (held-for-shaping ones included); last < first when it has none.
-    `waiting` counts the stitches of the half that waits; `gap` is the centre just taken off, until the halves part."""
-
-    block: str
-    first: int = 0
-    last: int = -1
-    held_left: int = 0
-    held_right: int = 0
-    waiting: int = 0
-    gap: tuple[int, int] | None = None
-    side: Side | None = None
-    row: int = 0
-
-    @property
-    def stitches(self) -> int:
-        """Needles with loops on the whole bed."""
-        centre = self.gap[1] - self.gap[0] + 1 if self.gap else 0
-        return self.last - self.first + 1 - centre + self.waiting
-
-    def working(self) -> tuple[int, int]:
-        """The innermost range, without the needles held for shaping."""
-        return self.first + self.held_left, self.last - self.held_right
+"""Rows of waste yarn that hold the centre stitches of a neck, or those of a slot. Common practice: 6 to 10."""
 
 
 Done = tuple[tuple[Operation, ...], State]
@@ -90,7 +64,7 @@ def _closed_start(s: State, step: st.ClosedStart) -> Done:
 
 
 def _use_yarn(s: State, step: st.UseYarnStep) -> Done:
-    return (op.UseYarn(step.yarn, step.tension),), s
+    return (op.UseYarn(step.yarn, step.tension),), replace(s, yarn=(step.yarn, step.tension))
 
 
 def _set_counter(s: State, step: st.SetRowCounter) -> Done:
@@ -184,6 +158,41 @@ def _return_held(s: State, step: st.ReturnHeld) -> Done:
     return (op.Release(s.last - s.held_right + 1, s.last),), replace(s, held_right=0)
 
 
+def _return_some(s: State, step: st.ReturnSome) -> Done:
+    first, last = s.working()
+    if step.side == "left":
+        return (op.Release(first - step.stitches, first - 1),), replace(s, held_left=s.held_left - step.stitches)
+    return (op.Release(last + 1, last + step.stitches),), replace(s, held_right=s.held_right - step.stitches)
+
+
+def spread_counts(step: st.SpreadEvenly) -> tuple[int, ...]:
+    """The loops that each of the needles `first`..`last` gets."""
+    changed = 2 if step.changed == "two together" else 0
+    counts = ((1,) * step.singles + (changed,)) * step.runs + ((1,) * step.more_singles + (changed,)) * step.more_runs
+    return counts + (1,) * (step.stitches - len(counts))
+
+
+def _spread_evenly(s: State, step: st.SpreadEvenly) -> Done:
+    return (op.Spread(s.first, s.last, step.first, spread_counts(step)),), replace(s, first=step.first, last=step.last)
+
+
+def _cast_on_again(first: int, last: int) -> tuple[Operation, ...]:
+    return op.IntoWork(first, last), op.CastOn("e-wrap", first, last, own_length=True)
+
+
+def _slot_on_waste(s: State, step: st.SlotOnWaste) -> Done:
+    off = op.OntoWaste(step.first, step.last, CENTRE_WASTE_ROWS, step.edge)
+    return (off, *_cast_on_again(step.first, step.last)), s
+
+
+def _slot_closed(s: State, step: st.SlotClosed) -> Done:
+    return (op.Close(step.first, step.last, "right"), *_cast_on_again(step.first, step.last)), s
+
+
+def _eyelet_at(s: State, step: st.EyeletAt) -> Done:
+    return (op.Transfer(step.needle, step.needle, 1 if step.side == "right" else -1),), s
+
+
 def _repeat(s: State, step: st.Repeat) -> Done:
     made: list[Operation] = []
     for _ in range(step.times):
@@ -205,15 +214,29 @@ def _centre_to_waste(s: State, step: st.CentreToWaste) -> Done:
     return (op.OntoWaste(step.first, step.last, CENTRE_WASTE_ROWS, step.edge),), replace(s, gap=(step.first, step.last))
 
 
+def _close_centre(s: State, step: st.CloseCentre) -> Done:
+    return (op.Close(step.first, step.last, "right"),), replace(s, gap=(step.first, step.last))
+
+
 def _hold_part(s: State, step: st.HoldPart) -> Done:
     # Needles already held for shaping stay held: the sentence names only those that are put to hold now.
+    made = (op.Hold(step.first, step.last),)
+    if (step.first, step.last) == s.working():
+        return made, s.wait(step.side, Part(s.first, s.last, s.held_left, s.held_right))
     if step.side == "left":
         near = s.gap[1] + 1 if s.gap else step.last + 1
-        after = replace(s, first=near, waiting=step.last - s.first + 1, held_left=0, gap=None)
-    else:
-        near = s.gap[0] - 1 if s.gap else step.first - 1
-        after = replace(s, last=near, waiting=s.last - step.first + 1, held_right=0, gap=None)
-    return (op.Hold(step.first, step.last),), after
+        return made, replace(
+            s.wait("left", Part(s.first, step.last, s.held_left, 0)), first=near, last=s.last, held_right=s.held_right
+        )
+    near = s.gap[0] - 1 if s.gap else step.first - 1
+    return made, replace(
+        s.wait("right", Part(step.first, s.last, 0, s.held_right)), first=s.first, last=near, held_left=s.held_left
+    )
+
+
+def _cast_on_between(s: State, step: st.CastOnBetween) -> Done:
+    first, last = min(s.first, step.first), max(s.last, step.last)
+    return _cast_on_again(step.first, step.last), replace(s, first=first, last=last)
 
 
 def _off_on_waste(s: State, step: st.OffOnWaste) -> Done:
@@ -224,16 +247,16 @@ def _cast_off_all(s: State, step: st.CastOffAll) -> Done:
     return (op.CastOff(s.first, s.last, _carriage(s)),), replace(s, first=0, last=-1)
 
 
+def _gather_all(s: State, step: st.GatherAll) -> Done:
+    return (op.Gather(s.first, s.last),), replace(s, first=0, last=-1)
+
+
 def _break_off(s: State, step: st.BreakOff) -> Done:
-    return (op.BreakYarn(),), s
+    return (op.BreakYarn(),), replace(s, yarn=None)
 
 
 def _return_part(s: State, step: st.ReturnPart) -> Done:
-    held = s.waiting - (step.last - step.first + 1)
-    after = replace(s, waiting=0, held_left=0, held_right=0)
-    if step.side == "left":
-        return (op.Release(step.first, step.last),), replace(after, first=step.first - held, last=step.last, held_left=held)
-    return (op.Release(step.first, step.last),), replace(after, first=step.first, last=step.last + held, held_right=held)
+    return (op.Release(step.first, step.last),), s.resume(step.side)
 
 
 def _rehang_start(s: State, step: st.RehangStart) -> Done:
@@ -251,6 +274,11 @@ def rib_slots(first: int, last: int, every: int) -> tuple[int, ...]:
 
 def _latch_rib(s: State, step: st.LatchRib) -> Done:
     return tuple(op.LatchUp(x, step.rows) for x in rib_slots(s.first, s.last, step.every)), s
+
+
+def _latch_panel(s: State, step: st.LatchPanel) -> Done:
+    wales = (x for x in rib_slots(s.first, s.last, step.every) if step.first <= x <= step.last)
+    return tuple(op.LatchUp(x, step.rows) for x in wales), s
 
 
 def _edge_is(s: State, step: st.EdgeIs) -> Done:
@@ -278,19 +306,28 @@ _HANDS: dict[type[st.Step], Callable[[State, Any], Done]] = {
     st.HoldAtEnd: _hold_at_end,
     st.WrapHeld: _wrap_held,
     st.ReturnHeld: _return_held,
+    st.ReturnSome: _return_some,
+    st.SpreadEvenly: _spread_evenly,
+    st.SlotOnWaste: _slot_on_waste,
+    st.SlotClosed: _slot_closed,
+    st.EyeletAt: _eyelet_at,
     st.Repeat: _repeat,
     st.MarkEdges: _nothing,
     st.Now: _now,
     st.NowInHalf: _now_in_half,
     st.CentreToWaste: _centre_to_waste,
+    st.CloseCentre: _close_centre,
     st.HoldPart: _hold_part,
+    st.CastOnBetween: _cast_on_between,
     st.OffOnWaste: _off_on_waste,
     st.CastOffAll: _cast_off_all,
+    st.GatherAll: _gather_all,
     st.BreakOff: _break_off,
     st.ReturnPart: _return_part,
     st.RehangStart: _rehang_start,
     st.PickUpAlong: _pick_up_along,
     st.LatchRib: _latch_rib,
+    st.LatchPanel: _latch_panel,
     st.EdgeIs: _edge_is,
     st.Say: _nothing,
 }

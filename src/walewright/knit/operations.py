@@ -166,8 +166,8 @@ class Gather:
 @dataclass(frozen=True, slots=True)
 class Spread:
     """Take the loops of `first..last` off on a tool or waste yarn and hang them back from left to right: needle
-    `to_first + i` gets the next `counts[i]` of them (0: the needle stays empty in work and gets its loop from the next row). Needles not used
-    any more go to non-working, new ones to work. No yarn is knitted."""
+    `to_first + i` gets the next `counts[i]` of them (0: the needle stays empty in work and gets its loop from the next row).
+    Needles not used any more go to non-working, new ones to work. No yarn is knitted."""
 
     first: int
     last: int

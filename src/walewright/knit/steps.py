@@ -7,16 +7,12 @@ Two steps say the same thing in two sizes when their classes and all their *text
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, fields
-from typing import Any
+from dataclasses import dataclass
 
 from walewright.knit.operations import Side
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Step:
-    origin: str = field(default="", compare=False, repr=False)
-
+from walewright.knit.step import Step as Step
+from walewright.knit.step import numbers as numbers
+from walewright.knit.step import shape as shape
 
 # ----------------------------------------------------------------- setting up
 
@@ -150,8 +146,8 @@ class ReturnSome(Step):
 @dataclass(frozen=True, slots=True)
 class SpreadEvenly(Step):
     """Take the stitches of the part in work off on waste yarn and hang them back on needles `first`..`last` (`stitches` of
-    them): `runs` times over (1 loop on each of `singles` needles, then `changed` on the next), and the same with the `more_` numbers;
-    what is left, 1 loop a needle. `changed` "two together" or "an empty needle"."""
+    them): `runs` times over (1 loop on each of `singles` needles, then `changed` on the next), and the same with the `more_`
+    numbers; what is left, 1 loop a needle. `changed` "two together" or "an empty needle"."""
 
     first: int
     last: int
@@ -271,7 +267,8 @@ class CloseCentre(Step):
 
 @dataclass(frozen=True, slots=True)
 class CastOnBetween(Step):
-    """Cast on `stitches` on the empty needles `first`..`last` between the two parts by e-wrap with a separate length of the yarn."""
+    """Cast on `stitches` on the empty needles `first`..`last` between the two parts by e-wrap with a separate length of the
+    yarn."""
 
     stitches: int
     first: int
@@ -330,6 +327,16 @@ class LatchRib(Step):
     rows: int
 
 
+@dataclass(frozen=True, slots=True)
+class LatchPanel(Step):
+    """The same within a panel only: of the wales that `LatchRib` would take, those on needles `first`..`last`."""
+
+    every: int
+    rows: int
+    first: int
+    last: int
+
+
 # ----------------------------------------------------------------- what the piece is to the others
 
 
@@ -379,32 +386,3 @@ class SizePlan:
     size: str
     blocks: tuple[StepBlock, ...]
     joins: tuple[Step, ...]
-
-
-def shape(step: Step) -> tuple[Any, ...]:
-    """What must agree for two sizes' steps to be one graded sentence: the class and every text field."""
-    parts: list[Any] = [type(step).__name__]
-    for f in fields(step):
-        if f.name == "origin":
-            continue
-        value = getattr(step, f.name)
-        if isinstance(value, str):
-            parts.append(value)
-        elif isinstance(value, tuple):
-            parts.append(tuple(shape(s) for s in value))
-    return tuple(parts)
-
-
-def numbers(step: Step) -> tuple[int, ...]:
-    """The ints of a step in field order, those of a repeat's body first."""
-    found: list[int] = []
-    for f in fields(step):
-        value = getattr(step, f.name)
-        if isinstance(value, bool):
-            continue
-        if isinstance(value, int):
-            found.append(value)
-        elif isinstance(value, tuple):
-            for inner in value:
-                found.extend(numbers(inner))
-    return tuple(found)

@@ -1,103 +1,156 @@
-"""Weaving: the tracks of one part of a piece, put into one order of sentences.
+"""Weaving: the tracks of one stretch of rows, put into one order of sentences.
 
-Where only one track is busy, its phrase is printed as one repeat; where several are, their moves are printed row by row
-("at the same time" without the words). Whether a phrase has to be unrolled is decided for all sizes together, so
-that their texts keep one structure.
+Where only one track is busy, its phrase is printed as one repeat; where several are, their moves are worked row by row in one
+order, and what recurs in that order is folded into repeats again. Whether a phrase has to be taken apart is decided for all
+sizes together, so that their texts keep one structure. Rows of a stretch that is worked several times are not counted: they
+are one repeat, after which the counter is named again.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 
 from walewright.knit import steps as st
-from walewright.knit.hands import State, perform
-from walewright.knit.tracks import Group, Move
+from walewright.knit.fold import Known, fold
+from walewright.knit.hands import perform
+from walewright.knit.order import Key, Rank, Stretch
+from walewright.knit.state import State
+from walewright.knit.steps import Step
 
-Key = tuple[str, int]
+_STOPS = (st.Repeat, st.MarkEdges, st.UseYarnStep, st.SpreadEvenly, st.SlotOnWaste, st.SlotClosed, st.EyeletAt, st.LatchRib)
+"""What the counter is named before."""
 
-
-@dataclass(frozen=True, slots=True)
-class Part:
-    """One part of a piece: rows `first_row`..`last_row` and the groups of moves that fall into them."""
-
-    first_row: int
-    last_row: int
-    groups: tuple[Group, ...]
+_Item = Step | None
+"""A step, or the place where it is stated what must be true."""
 
 
-def crowded(parts: Iterable[Part]) -> frozenset[Key]:
-    """Keys of the groups that overlap another in any of the sizes, or reach beyond their part."""
+def crowded(stretches: Iterable[Stretch]) -> frozenset[Key]:
+    """Keys of the groups that overlap another in any of the sizes, or reach beyond their stretch."""
     found: set[Key] = set()
-    for part in parts:
-        for i, one in enumerate(part.groups):
-            if one.start < part.first_row or one.last > part.last_row:
+    for rows in stretches:
+        for i, one in enumerate(rows.groups):
+            if one.start < rows.first_row or one.last > rows.last_row:
                 found.add(one.key)
-            for another in part.groups[i + 1 :]:
+            for another in rows.groups[i + 1 :]:
                 if one.key != another.key and one.meets(another):
                     found |= {one.key, another.key}
     return frozenset(found)
 
 
-def weave(part: Part, unrolled: frozenset[Key], state: State) -> tuple[tuple[st.Step, ...], State]:
-    """The sentences of `part`, ending with what must be true at its last row, and the state after them."""
-    made: list[st.Step] = []
-    at = part.first_row
-
-    def do(step: st.Step) -> None:
-        nonlocal state
-        _, state = perform(state, step)
-        made.append(step)
-
-    def now(origin: str) -> None:
-        side = state.side
-        if side is not None and not (made and isinstance(made[-1], st.Now)):
-            if state.waiting:
-                mine = state.stitches - state.waiting
-                made.append(st.NowInHalf(mine, state.row, side, state.waiting, origin=origin))
-            else:
-                made.append(st.Now(state.stitches, state.row, side, origin=origin))
-
-    for row, step in _in_order(part, unrolled):
-        origin = step.origin if step is not None else ""
-        if row > at:
-            if step is None or isinstance(step, st.Repeat | st.MarkEdges):
-                do(st.KnitTo(row, origin=origin))
-                now(origin)
-            else:
-                do(st.KnitRows(row - at, origin=origin))
-            at = row
-        if step is not None:
-            do(step)
-        if isinstance(step, st.Repeat):
-            at = state.row
-            now(origin)
-    if part.last_row > at:
-        do(st.KnitTo(part.last_row))
-    now("")
+def weave(rows: Stretch, unrolled: frozenset[Key], state: State, known: Known = frozenset()) -> tuple[tuple[Step, ...], State]:
+    """The sentences of a stretch, ending with what must be true at its last row, and the state after them. `known` are bodies
+    that other sizes repeat here."""
+    made: list[Step] = []
+    yarn = rows.yarn if rows.yarn is not None and _another(rows.yarn, state) else None
+    again = rows.times > 1 and rows.yarn_each_time
+    if yarn is not None and not again:
+        made.append(yarn)
+        _, state = perform(state, yarn)
+    if rows.times > 1:
+        body = [s for s in _folded(_in_order(rows, unrolled), known) if s is not None]
+        if again and rows.yarn is not None:
+            body = [rows.yarn, *body]
+        items: list[_Item] = [st.Repeat(tuple(body), rows.times, origin=body[0].origin), None] if body else []
+    else:
+        items = _counted(rows, unrolled, state.row - rows.first_row, known)
+    for item in items:
+        if item is None:
+            if not (made and isinstance(made[-1], st.Now)):
+                made += _now(state, made[-1].origin if made else "")
+        else:
+            _, state = perform(state, item)
+            made.append(item)
     return tuple(made), state
 
 
-_WAYPOINT = 2
-"""Rank of a plain stop between wraps (0), holds (1 + 2) and the rest: what begins at a row is announced by its counter value."""
+def _another(yarn: st.UseYarnStep, state: State) -> bool:
+    return state.yarn != (yarn.yarn, yarn.tension)
 
 
-def _in_order(part: Part, unrolled: frozenset[Key]) -> Iterator[tuple[int, st.Step | None]]:
-    """(row, step) in the order worked; None is a waypoint, where busy rows begin after plain ones: the counter is named
-    there. A repeat stands at the row where its first gap begins."""
-    todo: list[tuple[int, int, int, st.Step | None]] = []
-    for number, group in enumerate(part.groups):
-        if group.repeat is not None and group.key not in unrolled:
-            todo.append((group.start, 6, number, group.repeat))
+def _now(state: State, origin: str) -> tuple[Step, ...]:
+    if state.side is None:
+        return ()
+    if state.waiting:
+        return (st.NowInHalf(state.stitches - state.waiting, state.row, state.side, state.waiting, origin=origin),)
+    return (st.Now(state.stitches, state.row, state.side, origin=origin),)
+
+
+# ----------------------------------------------------------------- one order of moves
+
+
+def _in_order(rows: Stretch, unrolled: frozenset[Key]) -> list[_Item]:
+    """A stretch whose rows are not counted."""
+    made: list[_Item] = []
+    at = rows.first_row
+    for row, step in _moves(rows, unrolled):
+        if step is None:
             continue
-        if not any(g.start < group.start < g.last for g in part.groups):
-            todo.append((group.start, _WAYPOINT, number, None))
-        todo += [(m.row, 2 * m.rank + (m.rank > 0), number, m.step) for m in group.moves if _falls_into(part, m)]
+        if row > at:
+            made.append(st.KnitRows(row - at, origin=step.origin))
+            at = row
+        made.append(step)
+        at += _rows_of(step)
+    if rows.last_row > at:
+        made.append(st.KnitRows(rows.last_row - at))
+    return made
+
+
+def _counted(rows: Stretch, unrolled: frozenset[Key], ahead: int, known: Known) -> list[_Item]:
+    """A stretch whose rows are counted; the counter is `ahead` of the rows by those that were worked several times."""
+    made: list[_Item] = []
+    busy: list[Step] = []
+    at = rows.first_row
+
+    def rest() -> None:
+        made.extend(_folded(busy, known))
+        busy.clear()
+
+    for row, step in _moves(rows, unrolled):
+        origin = step.origin if step is not None else ""
+        if row > at:
+            if step is None or isinstance(step, _STOPS):
+                rest()
+                made.extend((st.KnitTo(row + ahead, origin=origin), None))
+            else:
+                busy.append(st.KnitRows(row - at, origin=origin))
+            at = row
+        if isinstance(step, st.Repeat):
+            rest()
+            made.extend((step, None))
+            at += _rows_of(step)
+        elif step is not None:
+            busy.append(step)
+    rest()
+    if rows.last_row > at:
+        made.append(st.KnitTo(rows.last_row + ahead))
+    made.append(None)
+    return made
+
+
+def _folded(steps: Iterable[_Item], known: Known) -> list[_Item]:
+    """Folded, with what must be true after each repeat."""
+    made: list[_Item] = []
+    for step in fold([s for s in steps if s is not None], known):
+        made += [step, None] if isinstance(step, st.Repeat) else [step]
+    return made
+
+
+def _rows_of(step: Step) -> int:
+    if isinstance(step, st.Repeat):
+        return step.times * sum(_rows_of(s) for s in step.body)
+    return step.rows if isinstance(step, st.KnitRows) else 0
+
+
+def _moves(rows: Stretch, unrolled: frozenset[Key]) -> Iterator[tuple[int, Step | None]]:
+    """(row, step) in the order worked; None is a waypoint, where busy rows begin after plain ones. A repeat stands at the row
+    where its first gap begins."""
+    todo: list[tuple[int, Rank, int, Step | None]] = []
+    for number, group in enumerate(rows.groups):
+        if group.repeat is not None and group.key not in unrolled:
+            todo.append((group.start, Rank.PHRASE, number, group.repeat))
+            continue
+        if rows.first_row <= group.start and not any(g.start < group.start < g.last for g in rows.groups):
+            todo.append((group.start, Rank.WAYPOINT, number, None))
+        todo += [(m.row, m.rank, number, m.step) for m in group.moves if rows.has(m)]
     for row, _, _, step in sorted(todo, key=lambda t: t[:3]):
-        if part.first_row <= row <= part.last_row:
-            yield row, step
-
-
-def _falls_into(part: Part, move: Move) -> bool:
-    """Rows of the part itself; a wrap that is due at its last row still belongs to it: the yarn is about to turn."""
-    return part.first_row <= move.row < part.last_row or (move.row == part.last_row > part.first_row and move.rank == 0)
+        yield row, step

@@ -93,4 +93,35 @@ def safety() -> Advice:
     )
 
 
+def children(cords: bool, hoods: bool, cautions: tuple[str, ...]) -> Advice:
+    """Cautions for a garment that a child wears; `cords` and `hoods`: it has them; `cautions` are the design's own.
+
+    Figures as read in the sources named in each line; "common practice" where there is none."""
+    lines = [
+        "For children of under 3 years: buttons, beads and all that can come off are small parts that can choke. In the United "
+        "States, articles for them may not have parts, nor lose parts in use, that fit wholly into the test cylinder of "
+        "16 CFR 1501. Sew what you must use through and through with strong thread, pull at it, and look again after each "
+        "wash; a knitted tie, an overlap or a shoulder opening needs none of it.",
+        "No cords or drawstrings at the hood, head or neck of anything for a child up to 7 years or 134 cm, and none that are "
+        "tied behind the neck (EN 14682, as told by the Finnish Safety and Chemicals Agency); from 7 to 14 years none with "
+        "free ends there. In the United States none at hood and neck of outerwear in sizes 2T to 12 (CPSC; ASTM F1816-97; "
+        "16 CFR 1120.3).",
+        "At waist and hem, of outerwear in sizes 2T to 16, no more than 3 in (7.6 cm) of a drawstring outside its channel with "
+        "the garment at its full width, no toggles or knots at free ends, and a string in one piece sewn fast (CPSC).",
+        "No loose threads, long floats or open loops inside: they can go tight round fingers and toes. Turn the garment out and "
+        "look before it is worn first, and after each wash (common practice).",
+        "Nightwear for children has rules of its own on burning: in the United States 16 CFR 1615 and 1616, with garments for "
+        "9 months or less and tight-fitting ones left out.",
+        "Rules differ from place to place and change. Those of the place where you give or sell the garment come before "
+        "anything said here.",
+    ]
+    if hoods:
+        lines.insert(2, "This garment has a hood: draw nothing through its edge, and let it come away easily when it is caught.")
+    if cords:
+        lines.insert(
+            2, "This garment has a cord: see that it is allowed where and for whom it is made, and leave it out where it is not."
+        )
+    return Advice("If a child wears it", (*lines[:-1], *cautions, lines[-1]))
+
+
 SAFETY_SOURCE = "Cautions after the health and safety page for machine knitters at kcguild.org.uk."

@@ -10,7 +10,7 @@ from walewright.pages.finished import size_notes, size_table
 from walewright.pages.garment import cover, middle_size
 from walewright.pages.handwork import handwork
 from walewright.pages.measures import MeasuredPiece, measured
-from walewright.pages.model import Fact, PageOptions, Part, Sheet
+from walewright.pages.model import Advice, Fact, PageOptions, Part, Sheet
 from walewright.pages.parts import Drawings, joining, parts
 from walewright.pages.schematic import drawing, fitting_scale, legend
 from walewright.proof.model import Proof
@@ -21,7 +21,7 @@ from walewright.write.model import Instructions
 def compose(design: Design, counts: Counts, instructions: Instructions, proof: Proof, options: PageOptions) -> Sheet:
     """The sheet of a proven pattern. All four come from one build and have the same sizes in the same order."""
     pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
-    sections = parts(design, counts, instructions, _drawings(pieces, design.sizes, counts, options.units), options.units)
+    sections = parts(design, counts, instructions, _drawings(design, pieces, counts, options.units), options.units)
     joined = joining(instructions)
     texts = {
         key: tuple(text for k, text in design.texts if k == key) for key in ("summary", "difficulty", "story", "note", "author")
@@ -38,7 +38,7 @@ def compose(design: Design, counts: Counts, instructions: Instructions, proof: P
         cover=cover(design, counts, pieces),
         contents=_contents(design, sections, instructions, joined),
         sizes=size_table(design, pieces, options.units),
-        size_notes=size_notes(design),
+        size_notes=size_notes(design, pieces),
         materials=supplies.yarn_table(design, proof),
         materials_notes=supplies.yarn_notes(proof),
         tools=supplies.tools(design),
@@ -46,7 +46,7 @@ def compose(design: Design, counts: Counts, instructions: Instructions, proof: P
         swatch=supplies.swatch_advice(),
         machine=supplies.machine(design, counts),
         reading=advice.reading(design.sizes, _for_some_sizes(instructions)),
-        handwork=handwork(instructions),
+        handwork=handwork(design, instructions),
         example=graded(design.sizes) if len(design.sizes) > 1 else "",
         abbreviations=instructions.abbreviations,
         parts=sections,
@@ -54,6 +54,7 @@ def compose(design: Design, counts: Counts, instructions: Instructions, proof: P
         making_up=design.making_up,
         trouble=advice.trouble(),
         safety=advice.safety(),
+        children=_children(design),
         checked=checked(proof, options.units),
         author=", ".join(texts["author"]),
         version=options.version,
@@ -62,10 +63,10 @@ def compose(design: Design, counts: Counts, instructions: Instructions, proof: P
     )
 
 
-def _drawings(pieces: tuple[MeasuredPiece, ...], sizes: tuple[str, ...], counts: Counts, units: str) -> Drawings:
-    size = middle_size(counts)
+def _drawings(design: Design, pieces: tuple[MeasuredPiece, ...], counts: Counts, units: str) -> Drawings:
+    size, sizes = middle_size(counts), design.sizes
     scale = fitting_scale(pieces, size)
-    return {p.piece.name: (drawing(p, sizes, size, units, scale), legend(p, sizes, units)) for p in pieces}
+    return {p.piece.name: (drawing(p, sizes, size, units, scale, design.fabrics), legend(p, sizes, units)) for p in pieces}
 
 
 def _cover_facts(design: Design, difficulty: str) -> tuple[Fact, ...]:
@@ -100,6 +101,12 @@ def _for_some_sizes(instructions: Instructions) -> bool:
     everybody = len(instructions.sizes)
     sections = (*instructions.sections, instructions.joining)
     return any(len(s.sizes) < everybody or "–" in s.text for sec in sections for p in sec.paragraphs for s in p.sentences)
+
+
+def _children(design: Design) -> Advice | None:
+    if not design.for_children:
+        return None
+    return advice.children(bool(design.cords), any(p.purpose == "hood" for p in design.pieces), design.cautions)
 
 
 def _colophon(design: Design, options: PageOptions) -> str:

@@ -24,8 +24,9 @@ class PageOptions:
 
 @dataclass(frozen=True, slots=True)
 class Stroke:
-    """One path: `data` is SVG path data in mm; `kind` names its pen: outline, seam, hatch, texture, measure, guide, cloth
-    (a filled shape that hides what lies behind it)."""
+    """One path: `data` is SVG path data in mm; `kind` names its pen: outline, seam, hatch, texture, measure, guide, dart (broken
+    lines of held rows), slit, mark, tint (a zone's ground), blank (white paper again), cloth (a filled shape that hides what
+    lies behind it), inside."""
 
     data: str
     kind: str
@@ -46,13 +47,16 @@ class Lettering:
 
 @dataclass(frozen=True, slots=True)
 class Drawing:
-    """`title` says in words what is to be seen, for those who cannot see it. Size in mm."""
+    """`title` says in words what is to be seen, for those who cannot see it. Size in mm; (`left`, `top`) is its upper left
+    corner."""
 
     title: str
     width: float
     height: float
     strokes: tuple[Stroke, ...]
     letterings: tuple[Lettering, ...]
+    left: float = 0.0
+    top: float = 0.0
 
 
 # ----------------------------------------------------------------- tables
@@ -91,6 +95,8 @@ class SizeTable:
     caption: str
     sizes: tuple[str, ...]
     groups: tuple[RowGroup, ...]
+    heading: str = "Measure"
+    """Over the rows' labels."""
 
 
 # ----------------------------------------------------------------- words
@@ -122,7 +128,8 @@ class Piece:
 @dataclass(frozen=True, slots=True)
 class Line:
     """One line of the steps. `boxes` tick boxes stand before it (one a copy; none before a line that only checks).
-    `row` is the counter, `side` "left" | "right" | "". `sizes` names the sizes where not all work it."""
+    `row` is the counter, `side` "left" | "right" | "". A counter too long for its column, and not said in the line anyway, stands
+    beneath in `below`. `sizes` names the sizes where not all work it."""
 
     pieces: tuple[Piece, ...]
     boxes: int
@@ -130,30 +137,46 @@ class Line:
     side: str
     check: bool
     sizes: str
+    below: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class RowLine:
+    """One row of a table of rows: what is done when the counter reads `row`, and the stitches there are then."""
+
+    row: tuple[Piece, ...]
+    pieces: tuple[Piece, ...]
+    stitches: tuple[Piece, ...]
+    boxes: int
 
 
 @dataclass(frozen=True, slots=True)
 class Stage:
-    """Lines under a small title; `only` is "" or such as "1st and 2nd sizes only: XS, S"."""
+    """Lines under a small title; `only` is "" or such as "1st and 2nd sizes only: XS, S". With `rows` the stage is a table of
+    what is done at which row, below the lines."""
 
     title: str
     only: str
     lines: tuple[Line, ...]
+    rows: tuple[RowLine, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
 class Part:
-    """A piece, edging or band: one section of the pages. `opens_page`: it begins a new page. `counted`: some of its lines
-    state the row counter or the carriage side."""
+    """A piece, edging or band: one section of the pages. `short`: it is kept on one page. `counted`: some of its lines
+    state the row counter or the carriage side; `wide`: graded counter readings stand in the column."""
 
     anchor: str
     title: str
     facts: tuple[Fact, ...]
+    details: tuple[Fact, ...]
+    """Facts with long figures, which stand beneath the drawing."""
     drawing: Drawing | None
     legend: SizeTable | None
     stages: tuple[Stage, ...]
-    opens_page: bool
+    short: bool
     counted: bool
+    wide: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -201,7 +224,7 @@ class Sheet:
     swatch: Advice
     machine: tuple[Fact, ...]
     reading: Advice
-    handwork: Advice
+    handwork: tuple[Advice, ...]
     example: str
     """The sizes as they stand in brackets, or "" for a single size."""
     abbreviations: tuple[tuple[str, str], ...]
@@ -210,6 +233,8 @@ class Sheet:
     making_up: tuple[str, ...]
     trouble: tuple[Advice, ...]
     safety: Advice
+    children: Advice | None
+    """Cautions for a garment that a child wears, where it is for children."""
     checked: Checked
     author: str
     version: str

@@ -5,11 +5,11 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
-from walewright.design.model import Design, Edging
-from walewright.pages.figures import graded
-from walewright.pages.model import Drawing, Fact, Line, Part, SizeTable, Stage
+from walewright.design.model import Design
+from walewright.pages.facts import section_facts
+from walewright.pages.model import Drawing, Fact, Line, Part, RowLine, SizeTable, Stage
 from walewright.pages.model import Piece as Stretch
-from walewright.pages.supplies import stitch_words
+from walewright.pages.unbroken import graded_length
 from walewright.solve.model import Counts
 from walewright.write.model import Instructions, Paragraph, Run, Section, Sentence
 
@@ -17,38 +17,51 @@ Drawings = dict[str, tuple[Drawing, SizeTable | None]]
 """Piece name -> its schematic and legend."""
 
 
+SHORT = 12
+"""Lines. A section without a drawing and with no more lines than this is kept on one page."""
+
+COLUMN = 16
+"""Characters that the counter's column and a table of rows take in one line."""
+
+BESIDE = 20
+"""Characters of a graded figure that go beside a drawing; facts with longer ones stand beneath it."""
+
+
 def parts(design: Design, counts: Counts, instructions: Instructions, drawings: Drawings, units: str) -> tuple[Part, ...]:
     """One part a section, in the order of work."""
     made = []
     for section in instructions.sections:
         drawing, legend = drawings.get(section.name, (None, None))
-        made.append(
-            Part(
-                anchor=_anchor(section.name),
-                title=section.title,
-                facts=(*_facts(design, counts, section), *_schematic_fact(drawing, legend, units)),
-                drawing=drawing,
-                legend=legend,
-                stages=_stages(section, instructions.sizes),
-                opens_page=drawing is not None,
-                counted=_counted(section),
-            )
-        )
+        facts = (*section_facts(design, counts, section), *_schematic_fact(drawing, legend, units))
+        made.append(_part(section, instructions.sizes, _anchor(section.name), facts, drawing, legend))
     return tuple(made)
 
 
 def joining(instructions: Instructions) -> Part:
     """The seams, as a part without drawing."""
-    section = instructions.joining
+    return _part(instructions.joining, instructions.sizes, "joining", (), None, None)
+
+
+def _part(
+    section: Section,
+    sizes: tuple[str, ...],
+    anchor: str,
+    facts: tuple[Fact, ...],
+    drawing: Drawing | None,
+    legend: SizeTable | None,
+) -> Part:
+    stages = _stages(section, sizes)
     return Part(
-        anchor="joining",
+        anchor=anchor,
         title=section.title,
-        facts=(),
-        drawing=None,
-        legend=None,
-        stages=_stages(section, instructions.sizes),
-        opens_page=False,
+        facts=tuple(f for f in facts if drawing is None or graded_length(f.text) <= BESIDE),
+        details=tuple(f for f in facts if drawing is not None and graded_length(f.text) > BESIDE),
+        drawing=drawing,
+        legend=legend,
+        stages=stages,
+        short=drawing is None and sum(len(s.lines) + len(s.rows) for s in stages) <= SHORT,
         counted=_counted(section),
+        wide=any(len(line.row) > 5 for s in stages for line in s.lines),
     )
 
 
@@ -61,38 +74,11 @@ def _anchor(name: str) -> str:
     return "part-" + re.sub(r"[^A-Za-z0-9_]+", "-", name)
 
 
-def _facts(design: Design, counts: Counts, section: Section) -> Iterator[Fact]:
-    fabric_name = _fabric(design, section.name)
-    if fabric_name is not None:
-        fabric = design.fabric(fabric_name)
-        yarn = next(y for y in design.yarns if y.name == fabric.yarn)
-        yield Fact("Fabric", f"{stitch_words(fabric)}, in {yarn.label} at tension {fabric.tension}")
-    if section.copies > 1:
-        yield Fact("Make", f"{section.copies} alike: one box to tick for each")
-    if any(p.name == section.name for p in design.pieces):
-        yield Fact("Widest", f"{graded([str(g.piece(section.name).widest) for g in counts.sizes])} stitches")
-        yield Fact("Rows", graded([str(g.piece(section.name).rows) for g in counts.sizes]))
-    for band in design.bands:
-        if band.name == section.name:
-            yield Fact("Along", ", then ".join(f"{e.piece} {e.edge}" for e in band.along))
-
-
 def _schematic_fact(drawing: Drawing | None, legend: SizeTable | None, units: str) -> tuple[Fact, ...]:
     # A legend names the unit itself; "both" stands with its units on the drawing.
     if drawing is None or legend is not None or units == "both":
         return ()
     return (Fact("Schematic", f"measurements in {'inches' if units == 'in' else 'centimetres'}"),)
-
-
-def _fabric(design: Design, section: str) -> str | None:
-    """The fabric of a piece, of an edging on a piece, or of a band."""
-    for piece in design.pieces:
-        if piece.name == section:
-            return piece.fabric
-        if piece.start_edging is not None and f"{piece.name} {piece.start_edging}" == section:
-            return design.edging(piece.start_edging).fabric
-    edging: Edging | None = next((design.edging(b.edging) for b in design.bands if b.name == section), None)
-    return edging.fabric if edging else None
 
 
 def _stages(section: Section, sizes: tuple[str, ...]) -> tuple[Stage, ...]:
@@ -104,18 +90,39 @@ def _stage(paragraph: Paragraph, copies: int, sizes: tuple[str, ...]) -> Stage:
     if only:
         working = sorted({i for s in paragraph.sentences for i in s.sizes})
         only = f"{only}: {', '.join(sizes[i] for i in working)}"
-    return Stage(paragraph.title, only, tuple(_line(s, copies, sizes, named=bool(only)) for s in paragraph.sentences))
+    named = bool(only)
+    if paragraph.table and _fits(paragraph):
+        lines = tuple(_line(s, copies, sizes, named) for s in paragraph.sentences if s.cells is None)
+        return Stage(paragraph.title, only, lines, tuple(_row_line(s, copies) for s in paragraph.sentences if s.cells is not None))
+    return Stage(paragraph.title, only, tuple(_line(s, copies, sizes, named) for s in paragraph.sentences))
+
+
+def _fits(paragraph: Paragraph) -> bool:
+    """Whether the figures of a table of rows go into its columns."""
+    cells = [s.cells for s in paragraph.sentences if s.cells is not None]
+    return all(len("".join(r.text for r in runs)) <= COLUMN for c in cells for runs in (c.row, c.stitches))
+
+
+def _row_line(sentence: Sentence, copies: int) -> RowLine:
+    cells = sentence.cells
+    assert cells is not None
+    row, what, stitches = (tuple(_stretches(runs)) for runs in (cells.row, cells.what, cells.stitches))
+    return RowLine(row, what, stitches, copies)
 
 
 def _line(sentence: Sentence, copies: int, sizes: tuple[str, ...], named: bool) -> Line:
     some = len(sentence.sizes) < len(sizes) and not named
+    fits = len(sentence.row) <= COLUMN
+    # What the line says itself need not be said beneath it.
+    said = fits or not sentence.row or sentence.row in sentence.text
     return Line(
         pieces=tuple(_stretches(sentence.runs)),
         boxes=0 if sentence.check else copies,
-        row=sentence.row,
+        row=sentence.row if fits else "",
         side=sentence.side,
         check=sentence.check,
         sizes=", ".join(sizes[i] for i in sentence.sizes) if some else "",
+        below="" if said else f"RC {sentence.row}",
     )
 
 

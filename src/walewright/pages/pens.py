@@ -1,4 +1,4 @@
-"""Drawing with a pen: path data in millimetres of paper, dimension lines, hatching, stitches."""
+"""Drawing with a pen: path data in millimetres of paper, hatching, stitches, loops."""
 
 from __future__ import annotations
 
@@ -6,14 +6,11 @@ import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 
+from walewright.pages.grid import Point
 from walewright.pages.model import Drawing, Lettering, Stroke
-from walewright.pages.outline import Point
 
 LETTER_MM = 1.55
 """Width of an average character of the drawings' lettering (about 8 pt), to leave room for it."""
-
-TICK = 1.1
-"""Half a dimension line's end tick, mm."""
 
 
 def path(points: Sequence[Point], closed: bool = False) -> str:
@@ -45,42 +42,11 @@ class Paper:
     def letter(self, x: float, y: float, text: str, anchor: str = "middle", turn: int = 0, kind: str = "figure") -> None:
         self._letterings.append(Lettering(round(x, 2), round(y, 2), text, anchor, turn, kind))
 
-    def across(self, x0: float, x1: float, y: float, text: str, kind: str) -> None:
-        """A dimension line from x0 to x1 at y, its text in a gap of the line, or above a line too short for it."""
-        ends = [path([(x, y - TICK), (x, y + TICK)]) for x in (x0, x1)]
-        room = len(text) * LETTER_MM + 2
-        middle = (x0 + x1) / 2
-        if x1 - x0 > room + 3:
-            self.draw("measure", *ends, path([(x0, y), (middle - room / 2, y)]), path([(middle + room / 2, y), (x1, y)]))
-            self.letter(middle, y + 1, text, kind=kind)
-        else:
-            self.draw("measure", *ends, path([(x0, y), (x1, y)]))
-            self.letter(middle, y - 1.3, text, kind=kind)
-
-    def up(self, x: float, y0: float, y1: float, text: str, kind: str, outwards: int) -> None:
-        """A dimension line from y0 to y1 at x. A letter stands in a gap of the line; a figure is turned where it stands to the
-        left (outwards = -1) and beside the line where it stands to the right (1), as everything is for which the line is too
-        short."""
-        y0, y1 = min(y0, y1), max(y0, y1)
-        ends = [path([(x - TICK, y), (x + TICK, y)]) for y in (y0, y1)]
-        turned = kind == "figure" and outwards < 0
-        room = (len(text) * LETTER_MM + 2) if turned else 4.2
-        middle = (y0 + y1) / 2
-        if text and y1 - y0 > room + 2 and (turned or kind == "letter"):
-            self.draw("measure", *ends, path([(x, y0), (x, middle - room / 2)]), path([(x, middle + room / 2), (x, y1)]))
-            if turned:
-                self.letter(x + 1, middle, text, turn=-90, kind=kind)
-            else:
-                self.letter(x, middle + 1, text, kind=kind)
-        else:
-            self.draw("measure", *ends, path([(x, y0), (x, y1)]))
-            if text:
-                self.letter(x + outwards * 1.8, middle + 1, text, anchor="start" if outwards > 0 else "end", kind=kind)
-
-    def finished(self, title: str, width: float, height: float) -> Drawing:
-        """The drawing, of `width` by `height` mm."""
+    def finished(self, title: str, width: float, height: float, left: float = 0.0, top: float = 0.0) -> Drawing:
+        """The drawing, of `width` by `height` mm, whose upper left corner has the coordinates (`left`, `top`)."""
         strokes = tuple(Stroke("".join(data), pen) for pen, data in self._layers)
-        return Drawing(title, round(width, 1), round(height, 1), strokes, tuple(self._letterings))
+        sizes = (round(v, 1) for v in (width, height, left, top))
+        return Drawing(title, next(sizes), next(sizes), strokes, tuple(self._letterings), next(sizes), next(sizes))
 
 
 def hatched(upper: tuple[Point, Point], lower: tuple[Point, Point], spacing: float) -> list[str]:
@@ -109,6 +75,20 @@ def stitches(middle: float, y: float, rows: Iterable[int], size: float) -> list[
         for number, count in enumerate(rows)
         for wale in range(count)
     ]
+
+
+def loops(x0: float, x1: float, y: float, spacing: float = 1.6) -> list[str]:
+    """Open loops side by side along a line, as they hang on the needles."""
+    count = max(2, round((x1 - x0) / spacing))
+    step = (x1 - x0) / count
+    r = step * 0.32
+    return [f"M{_n(x0 + (i + 0.5) * step - r)} {_n(y)}a{_n(r)} {_n(r * 1.3)} 0 1 0 {_n(2 * r)} 0" for i in range(count)]
+
+
+def zigzag(x0: float, x1: float, y: float, height: float, spacing: float = 1.5) -> str:
+    """A gathering stitch from x0 to x1 about the line at y."""
+    count = max(2, round((x1 - x0) / spacing))
+    return path([(x0 + (x1 - x0) * i / count, y + (height / 2 if i % 2 else -height / 2)) for i in range(count + 1)])
 
 
 def turned(points: Iterable[Point], about: Point, degrees: float) -> list[Point]:

@@ -15,6 +15,7 @@ from markupsafe import Markup
 
 from walewright import world
 from walewright.pages.model import Sheet
+from walewright.pages.unbroken import stretches
 
 THEME = "booklet"
 
@@ -29,6 +30,7 @@ def html(sheet: Sheet) -> str:
         lstrip_blocks=True,
         keep_trailing_newline=True,
     )
+    environment.filters["stretches"] = stretches
     # The theme is the project's own file: it alone is let through unescaped.
     theme = Markup(world.package_text(f"pages/themes/{THEME}.css"))
     return environment.get_template("sheet.html").render(sheet=sheet, theme=theme)

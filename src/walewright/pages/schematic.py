@@ -2,28 +2,27 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Callable
 
-from walewright.pages.figures import cm, graded, inches
+from walewright.design.model import Fabric
+from walewright.pages.dimensions import LANE, Box, Ruler, box_round, lanes
+from walewright.pages.figures import cm, inches
+from walewright.pages.marks import Bench, cloth, words
 from walewright.pages.measures import Measure, MeasuredPiece
 from walewright.pages.model import Cell, Drawing, Row, RowGroup, SizeTable
-from walewright.pages.outline import Point
-from walewright.pages.pens import LETTER_MM, Paper, hatched, path, stitches
-
-LEGIBLE_SIZES = 3
-"""With more sizes than this the figures go into a legend and the drawing carries letters."""
+from walewright.pages.pens import Paper
 
 BOX = (84.0, 62.0)
 """Largest outline, mm of paper."""
 
-LANE = 6.5
-"""From the outline to a dimension line, mm."""
+LEAST = 34.0
+"""A piece is drawn at least so long one way, mm: its figures need the room."""
 
-MARGIN = 12.0
-"""Room for dimension lines and their figures on each side, mm."""
+EDGE = 1.0
+"""Round the whole drawing, mm."""
 
-RIB = 1.7
-"""Between a band's rib lines, mm."""
+LETTER_STEP, FIGURE_STEP = 5.0, 6.0
+"""From one lane to the next, mm."""
 
 
 def fitting_scale(pieces: tuple[MeasuredPiece, ...], size: int) -> float:
@@ -31,154 +30,225 @@ def fitting_scale(pieces: tuple[MeasuredPiece, ...], size: int) -> float:
     return min(min(BOX[0] / _extent(p, size)[0], BOX[1] / _extent(p, size)[1]) for p in pieces)
 
 
-def _extent(piece: MeasuredPiece, size: int) -> Point:
+def _extent(piece: MeasuredPiece, size: int) -> tuple[float, float]:
     shape = piece.outlines[size]
     return max(shape.width, 1.0), max(shape.height + piece.edging_cm[size], 1.0)
 
 
-def drawing(piece: MeasuredPiece, sizes: tuple[str, ...], size: int, units: str, shared_scale: float) -> Drawing:
+def drawing(
+    piece: MeasuredPiece, sizes: tuple[str, ...], size: int, units: str, shared_scale: float, fabrics: tuple[Fabric, ...] = ()
+) -> Drawing:
     """The schematic, its outline that of size number `size`. A piece that would be tiny at the shared scale is drawn up to
-    twice as large."""
+    twice as large, or as large as its lettering needs."""
     width, height = _extent(piece, size)
-    scale = min(BOX[0] / width, BOX[1] / height, shared_scale * 2)
-    labels = _labels(piece, sizes, units)
-    if lettered(sizes, units):
-        kind, right, above = "letter", MARGIN, MARGIN
-    else:
-        # Figures stand beside the upright lines, and those of the shoulder in a lane of their own above the neck's.
-        beside = [len(text) for text, m in zip(labels, piece.measures, strict=True) if m.place in ("rise", "edging")]
-        kind, right, above = "figure", LANE + 3 + max(beside, default=0) * LETTER_MM, MARGIN + LANE
-    middle = MARGIN - piece.outlines[size].polygon_left * scale
-    bench = _Bench(piece, size, scale, middle, above + piece.outlines[size].height * scale, kind, Paper())
-    _cloth(bench)
-    for label, measure in zip(labels, piece.measures, strict=True):
-        _dimension(bench, measure, label)
-    title = f"Schematic of the {piece.piece.name}: " + "; ".join(
-        f"{m.label.lower()} {graded([cm(v) for v in m.values])} cm" for m in piece.measures
-    )
-    return bench.paper.finished(title, MARGIN + width * scale + right, above + height * scale + MARGIN)
+    scale = min(BOX[0] / width, BOX[1] / height, max(shared_scale * 2, LEAST / max(width, height)))
+    paper = Paper()
+    kind = "letter" if lettered(sizes) else "figure"
+    bench = Bench(piece, size, scale, fabrics, not lettered(sizes), paper, Ruler(paper, kind))
+    cloth(bench)
+    bench.ruler.blank = bool(piece.sized[size].zones)
+    labelled = list(zip(_labels(piece, sizes, units), piece.measures, strict=True))
+    # What has few places to stand goes first.
+    for place in _ORDER:
+        for label, measure in labelled:
+            if measure.place == place:
+                _PLACES[place](bench, measure, label)
+    words(bench)
+    bench.ruler.draw_guides()
+    return _trimmed(bench, _alt(piece, sizes, size))
 
 
-def lettered(sizes: tuple[str, ...], units: str) -> bool:
+def lettered(sizes: tuple[str, ...]) -> bool:
     """Whether the schematics carry letters and a legend stands beneath."""
-    return len(sizes) > (1 if units == "both" else LEGIBLE_SIZES)
+    return len(sizes) > 1
 
 
 def legend(piece: MeasuredPiece, sizes: tuple[str, ...], units: str) -> SizeTable | None:
     """The figures of the letters, or None where the drawing carries them itself."""
-    if not lettered(sizes, units):
+    if not lettered(sizes):
         return None
     rows = tuple(
-        Row(m.label, tuple(_cell(v, units) for v in m.values), key=key)
-        for key, m in zip(_labels(piece, sizes, units), piece.measures, strict=True)
+        Row(m.label, tuple(_cell(m, i, units) for i in range(len(sizes))), key=key, note=_unit_note(m))
+        for (key,), m in zip(_labels(piece, sizes, units), piece.measures, strict=True)
     )
-    unit = {"cm": "centimetres", "in": "inches", "both": "centimetres, with inches in small type"}[units]
-    return SizeTable(f"Measurements of the {piece.piece.name} in {unit}", sizes, (RowGroup("", rows),))
+    on_bed = (
+        Row("Most stitches", tuple(Cell(str(s.widest)) for s in piece.sized)),
+        Row("Rows in all", tuple(Cell(str(s.counter(s.rows))) for s in piece.sized)),
+    )
+    unit = {"cm": "centimetres", "in": "inches", "both": "centimetres and inches"}[units]
+    return SizeTable(
+        f"Measurements of the {piece.piece.name} in {unit}; stitches and rows in small type", sizes, (RowGroup("", rows),)
+    )
 
 
-def _cell(value: float, units: str) -> Cell:
-    if units == "in":
-        return Cell(inches(value))
-    return Cell(cm(value), inches(value) if units == "both" else "")
+def _unit_note(measure: Measure) -> str:
+    return {"st": "and stitches", "rows": "and rows", "": ""}[measure.unit]
 
 
-def _labels(piece: MeasuredPiece, sizes: tuple[str, ...], units: str) -> tuple[str, ...]:
-    if lettered(sizes, units):
-        return tuple(chr(ord("A") + i) for i in range(len(piece.measures)))
-    texts = []
-    for measure in piece.measures:
-        in_cm = graded([cm(v) for v in measure.values])
-        in_inches = graded([inches(v) for v in measure.values])
-        texts.append({"cm": in_cm, "in": in_inches, "both": f"{in_cm} cm · {in_inches} in"}[units])
-    return tuple(texts)
+def _cell(measure: Measure, size: int, units: str) -> Cell:
+    value = measure.values[size]
+    under = [str(measure.counts[size])] if measure.counts else []
+    if units == "both":
+        under.insert(0, f"{inches(value)}″")
+    return Cell(inches(value) if units == "in" else cm(value), " · ".join(under))
 
 
-@dataclass(frozen=True, slots=True)
-class _Bench:
-    """The piece laid on paper: its origin (middle of the start) at (`x`, `y`) mm."""
-
-    piece: MeasuredPiece
-    size: int
-    scale: float
-    x: float
-    y: float
-    kind: str
-    """Of the dimensions' lettering: letter | figure."""
-    paper: Paper
-
-    def at(self, point: Point) -> Point:
-        return self.x + point[0] * self.scale, self.y - point[1] * self.scale
+def _labels(piece: MeasuredPiece, sizes: tuple[str, ...], units: str) -> tuple[tuple[str, ...], ...]:
+    """The lines that letter each measure: its letter, or its figures."""
+    if lettered(sizes):
+        return tuple((_letter(i),) for i in range(len(piece.measures)))
+    return tuple(_figures(m, 0, units) for m in piece.measures)
 
 
-def _cloth(bench: _Bench) -> None:
+def _letter(index: int) -> str:
+    """A … Z, then AA, AB …"""
+    return chr(ord("A") + index) if index < 26 else _letter(index // 26 - 1) + _letter(index % 26)
+
+
+def _figures(measure: Measure, size: int, units: str) -> tuple[str, ...]:
+    value = measure.values[size]
+    lengths = {"cm": (f"{cm(value)} cm",), "in": (f"{inches(value)} in",), "both": (f"{cm(value)} cm", f"{inches(value)} in")}[
+        units
+    ]
+    return (*lengths, f"{measure.counts[size]} {measure.unit}") if measure.counts else lengths
+
+
+def _alt(piece: MeasuredPiece, sizes: tuple[str, ...], size: int) -> str:
+    names = {"st": "stitches", "rows": "rows"}
+    told = "; ".join(
+        f"{m.label[:1].lower()}{m.label[1:]} {cm(m.values[size])} centimetres"
+        + (f", {m.counts[size]} {names[m.unit]}" if m.counts else "")
+        for m in piece.measures
+    )
+    drawn = f" in size {sizes[size]}" if len(sizes) > 1 else ""
+    return f"Schematic of the {piece.piece.name}{drawn}: {told}."
+
+
+# ----------------------------------------------------------------- where each dimension stands
+
+
+def _step(bench: Bench) -> float:
+    return LETTER_STEP if bench.ruler.kind == "letter" else FIGURE_STEP
+
+
+def _start(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
     shape = bench.piece.outlines[bench.size]
-    depth = bench.piece.edging_cm[bench.size]
-    paper = bench.paper
-    if depth:
-        half = bench.piece.edging_widths[bench.size] / 2
-        upper = bench.at(shape.left[0]), bench.at(shape.right[0])
-        lower = bench.at((-half, -depth)), bench.at((half, -depth))
-        paper.draw("hatch", *hatched(upper, lower, RIB))
-        paper.draw("outline", path([upper[0], lower[0], lower[1], upper[1]]))
-    paper.draw("outline", path([bench.at(p) for p in shape.polygon], closed=True))
-    _way_of_knitting(bench)
+    x0, x1 = bench.at(shape.left[0])[0], bench.at(shape.right[0])[0]
+    bench.ruler.across(x0, x1, lanes(bench.foot + LANE - 1, _step(bench)), label, (bench.foot, bench.foot))
 
 
-def _way_of_knitting(bench: _Bench) -> None:
-    """Stitches and an arrow: which way the piece grows on the bed."""
-    height = bench.piece.outlines[bench.size].height * bench.scale
-    if height < 26:
+def _across(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+    shape, height = bench.piece.outlines[bench.size], bench.piece.height(bench.size, measure.at[0])
+    (x0, y), (x1, _) = bench.at((shape.edge_x(height, "left"), height)), bench.at((shape.edge_x(height, "right"), height))
+    if y - bench.top < 1 and not shape.neck:
+        bench.ruler.across(x0, x1, lanes(bench.top - LANE + 1, -_step(bench)), label, (y, y))
         return
-    x, y = bench.x, bench.y - 5
-    bench.paper.draw("texture", *stitches(x, y - 6.5, (3, 5, 7), 2.0))
-    bench.paper.draw("measure", path([(x, y - 9), (x, y - 16)]), path([(x - 1.2, y - 14.2), (x, y - 16), (x + 1.2, y - 14.2)]))
-    bench.paper.letter(x + 2, y - 11.4, "knitted this way", anchor="start", kind="word")
+    below, above = lanes(bench.foot + LANE - 1, _step(bench)), lanes(bench.top - LANE + 1, -_step(bench))
+    near = [y + d for d in (0.0, 2.5, -2.5, 5.0, -5.0, 8.0) if bench.top + 1 < y + d < bench.foot]
+    if not bench.ruler.has_room(x0, x1, label):
+        # Figures wider than the piece would lie across its edges.
+        near = []
+    bench.ruler.across(x0, x1, (*near, *(above if y - bench.top < bench.foot - y else below)), label, (y, y))
 
 
-def _dimension(bench: _Bench, measure: Measure, text: str) -> None:
-    shape, size, paper, kind = bench.piece.outlines[bench.size], bench.size, bench.paper, bench.kind
-    left, right = bench.x + min(p[0] for p in shape.polygon) * bench.scale, bench.x + max(p[0] for p in shape.polygon) * bench.scale
-    top = bench.y - shape.height * bench.scale
-    foot = bench.y + bench.piece.edging_cm[size] * bench.scale
-    if measure.place == "start":
-        x0, x1 = bench.at(shape.left[0])[0], bench.at(shape.right[0])[0]
-        paper.across(x0, x1, foot + LANE - 1, text, kind)
-    elif measure.place == "across":
-        height = bench.piece.height(size, measure.at[0])
-        x0, y = bench.at((-shape.half_width(height, "left"), height))
-        x1, _ = bench.at((shape.half_width(height, "right"), height))
-        if y - top < 1 and not shape.neck:
-            paper.across(x0, x1, top - LANE + 1, text, kind)
-        else:
-            paper.across(x0, x1, y, text, kind)
-    elif measure.place == "rise":
-        y0, y1 = (bench.at((0, bench.piece.height(size, name)))[1] for name in measure.at)
-        _guides(bench, right + LANE, y0, y1)
-        paper.up(right + LANE, y0, y1, text, kind, +1)
-    elif measure.place == "edging":
-        _guides(bench, right + LANE, foot, bench.y)
-        paper.up(right + LANE, foot, bench.y, text, kind, +1)
-    elif measure.place == "whole":
-        paper.up(left - LANE, foot, top, text, kind, -1)
-    elif measure.place == "neck width":
-        paper.across(bench.at(shape.neck[0])[0], bench.at(shape.neck[-1])[0], top - LANE + 1, text, kind)
-    elif measure.place == "neck depth":
-        bottom = bench.y - (shape.height - measure.values[size]) * bench.scale
-        paper.up(bench.x, bottom, top, text if kind == "letter" else "", kind, +1)
-        if kind == "figure":
-            paper.letter(bench.x, bottom + 4, text)
-    elif measure.place == "shoulder":
-        xs = sorted(bench.at(p)[0] for p in (shape.shoulder_left[0], shape.shoulder_left[-1]))
-        lane = LANE - 1 if kind == "letter" else 2 * LANE - 1
-        paper.across(xs[0], xs[1], top - lane, text, kind)
+def _rise(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+    y0, y1 = (bench.at((0, bench.piece.height(bench.size, name)))[1] for name in measure.at)
+    _up_right(bench, y0, y1, label)
 
 
-def _guides(bench: _Bench, x: float, *heights: float) -> None:
-    """Hairlines that lead from the piece's edge to a dimension line."""
+def _edging(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+    _up_right(bench, bench.foot, 0.0, label)
+
+
+def _up_right(bench: Bench, y0: float, y1: float, label: tuple[str, ...]) -> None:
     shape = bench.piece.outlines[bench.size]
-    for y in heights:
-        above = max(0.0, (bench.y - y) / bench.scale)
-        edge = bench.x + shape.half_width(min(above, shape.height), "right") * bench.scale
-        if above > shape.right[-1][1]:
-            edge = bench.x + abs(shape.shoulder_right[-1][0]) * bench.scale
-        bench.paper.draw("guide", path([(edge + 0.8, y), (x + 1.6, y)]))
+    x = bench.ruler.up(lanes(bench.right + LANE, _step(bench)), y0, y1, label, +1)
+    for y in (y0, y1):
+        # Hairlines lead from the piece's edge to the line; those of the edging from its own.
+        edge = shape.edge_x(max(0.0, -y / bench.scale), "right") * bench.scale
+        bench.ruler.guide((edge + 0.8, y), (x + 1.6, y))
+
+
+def _whole(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+    bracket = 5.0 if bench.piece.sized[bench.size].repeats else 0.0
+    bench.ruler.up(lanes(bench.left - LANE - bracket, -_step(bench)), bench.foot, bench.top, label, -1)
+
+
+def _neck_width(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+    neck = bench.piece.outlines[bench.size].neck
+    x0, x1 = bench.at(neck[0])[0], bench.at(neck[-1])[0]
+    bench.ruler.across(x0, x1, lanes(bench.top - LANE + 1, -_step(bench)), label, (bench.top, bench.top))
+
+
+def _neck_depth(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+    neck = bench.piece.outlines[bench.size].neck
+    bottom = min(y for _, y in neck)
+    x0, x1 = min(x for x, y in neck if y <= bottom + 0.05), max(x for x, y in neck if y <= bottom + 0.05)
+    x, y = bench.at(((x0 + x1) / 2, bottom))
+    places = (x, x + 3, x - 3, x + 6, x - 6)
+    text = (" · ".join(label),)
+    if bench.ruler.kind == "figure" and bench.ruler.write_free(((x, y + d, "middle") for d in (4.0, 7.0, 10.0)), text, "figure"):
+        # Figures are wider than most necks are: they stand beneath.
+        label = ()
+    bench.ruler.up(places, y, bench.top, label, +1)
+
+
+def _shoulder(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+    shape = bench.piece.outlines[bench.size]
+    line = shape.shoulder_left if measure.at == ("left",) else shape.shoulder_right
+    xs = sorted(bench.at(p)[0] for p in (line[0], line[-1]))
+    bench.ruler.across(xs[0], xs[1], lanes(bench.top - LANE + 1, -_step(bench)), label, (bench.top, bench.top))
+
+
+def _gap_box(bench: Bench, name: str) -> Box:
+    gap = next(g for g in bench.piece.outlines[bench.size].gaps if g.name == name)
+    return box_round([bench.at(p) for p in gap.edge])
+
+
+def _gap_width(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+    x0, top, x1, bottom = _gap_box(bench, measure.at[0])
+    inside = [top + (bottom - top) * t for t in (0.35, 0.5, 0.2, 0.7)] if bottom - top > 5 else []
+    bench.ruler.across(x0, x1, (*inside, top - 2.4, top - 5, bottom + 2.4, bottom + 5), label, (top, top))
+
+
+def _gap_height(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+    x0, top, x1, bottom = _gap_box(bench, measure.at[0])
+    places = (x0 + (x1 - x0) * t for t in (0.5, 0.25, 0.75)) if x1 - x0 > 8 else iter(())
+    bench.ruler.up((*places, x1 + 2.4, *lanes(bench.right + LANE, _step(bench))), bottom, top, label, +1)
+
+
+def _dart(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+    dart = bench.piece.outlines[bench.size].darts[int(measure.at[0])]
+    points = [bench.at(p) for p in dart.lines]
+    x0, top, x1, bottom = box_round(points)
+    bench.ruler.across(x0, x1, [v for d in (2.2, 4.5, 7.0, 10.0) for v in (top - d, bottom + d)], label, None)
+
+
+_Place = Callable[[Bench, Measure, tuple[str, ...]], None]
+
+_PLACES: dict[str, _Place] = {
+    "start": _start,
+    "across": _across,
+    "rise": _rise,
+    "edging": _edging,
+    "whole": _whole,
+    "neck width": _neck_width,
+    "neck depth": _neck_depth,
+    "shoulder": _shoulder,
+    "gap width": _gap_width,
+    "gap height": _gap_height,
+    "dart": _dart,
+}
+
+_ORDER = ("gap width", "gap height", "dart", "neck depth", "start", "neck width", "shoulder", "across", "edging", "rise", "whole")
+
+
+def _trimmed(bench: Bench, title: str) -> Drawing:
+    """The paper cut round everything on it."""
+    ruler = bench.ruler
+    boxes = [*ruler.texts, *ruler.lines, (bench.left, bench.top, bench.right, bench.foot)]
+    half = bench.piece.edging_widths[bench.size] / 2 * bench.scale
+    boxes.append((-half, 0.0, half, bench.foot))
+    left, top = min(b[0] for b in boxes) - EDGE, min(b[1] for b in boxes) - EDGE
+    right, bottom = max(b[2] for b in boxes) + EDGE, max(b[3] for b in boxes) + EDGE
+    return bench.paper.finished(title, right - left, bottom - top, left, top)

@@ -1,80 +1,150 @@
-"""What was wanted beside what the bed knitted, piece by piece."""
+"""What was wanted beside what the bed knitted, piece by piece, in centimetres."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from itertools import accumulate
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
 
 from walewright.bed import Fabric
-from walewright.design.model import Design, Piece
+from walewright.design.model import Design, Opening, Piece, Wedge
+from walewright.knit.operations import Side
+from walewright.proof.counted import cast_on_again, gap_at, gap_end, knit_at
 from walewright.proof.model import Measure
-from walewright.solve.model import SizedPiece, SizedRun
+from walewright.solve.model import Deviation, SizedOpening, SizedPiece, SizedWedge
 
 
-def measures(design: Design, piece: Piece, sized: SizedPiece, fabric: Fabric, size: int) -> tuple[Measure, ...]:
-    """Widths and heights at every level, then the neck, of one piece in size number `size`."""
-    gauge = design.fabric(piece.fabric)
-    across, up = gauge.stitches_per_cm, gauge.rows_per_cm
-    found: list[Measure] = [_width("start", piece.start_width[size], fabric.stitches_at(0), across)]
-    for row, station, wanted in _stations(piece, sized, size):
-        extent = fabric.extent_at(row)
-        if extent is not None:
-            found.append(_width(station, wanted, extent[1] - extent[0] + 1, across))
-    for level in piece.levels:
-        row = sized.row(level.name)
-        height = level.height[size]
-        if row:
-            knitted = fabric.rows_between(0, row)
-            found.append(Measure(f"height of {level.name}", height, knitted / up, round(knitted - height * up, 3), "rows"))
-    for opening, wanted_opening in zip(sized.openings, piece.openings, strict=True):
-        gap = neck_gap(fabric, sized.rows)
-        if gap is not None:
-            found.append(_width(opening.name, wanted_opening.width[size], gap, across))
-        depth, rows = wanted_opening.depth[size], fabric.rows_between(opening.row, sized.rows)
-        found.append(Measure(f"depth of {opening.name}", depth, rows / up, round(rows - depth * up, 3), "rows"))
+@dataclass(frozen=True, slots=True)
+class _Made:
+    """One piece in size number `size`: as designed, as counted, as knitted. `chosen` is what was wanted where the design leaves a
+    range, by what is measured."""
+
+    design: Design
+    piece: Piece
+    sized: SizedPiece
+    fabric: Fabric
+    size: int
+    chosen: Mapping[str, float]
+
+    def stitches_per_cm(self, row: int) -> float:
+        """Of the row just below `row`; at the start, of the first row."""
+        return knit_at(self.design, self.piece, self.sized, max(row, 1)).stitches_per_cm
+
+    def rows_per_cm(self, row: int) -> float:
+        return knit_at(self.design, self.piece, self.sized, max(row, 1)).rows_per_cm
+
+    def width(self, where: str, wanted_cm: float, stitches: int, per_cm: float) -> Measure:
+        return Measure(f"width at {where}", wanted_cm, stitches / per_cm, round(stitches - wanted_cm * per_cm, 3), "st")
+
+    def height(self, what: str, wanted_cm: float, after: int, to: int) -> Measure:
+        """Of the counts' rows after+1 .. to that were knitted, a repeat once, each at its gauge."""
+        rows = range(after + 1, to + 1)
+        knitted = [row for row in rows if self.fabric.passes(self.sized.counter(row))]
+        cm = sum(1 / self.rows_per_cm(row) for row in knitted)
+        up = self.rows_per_cm(to)
+        # Where there are several fabrics, off by so many rows of the last one.
+        one_fabric = all(self.rows_per_cm(row) == up for row in rows)
+        off = len(knitted) - wanted_cm * up if one_fabric else (cm - wanted_cm) * up
+        return Measure(what, wanted_cm, len(knitted) / up if one_fabric else cm, round(off, 3), "rows")
+
+    def between(self, after: int, to: int) -> float | None:
+        """Wanted height between two rows that are fixed levels; None where one of them is free or no level."""
+        heights = {self.sized.row(level.name): level.height[self.size] for level in self.piece.levels if level.most is None}
+        return heights[to] - heights[after] if after in heights and to in heights else None
+
+
+def measures(
+    design: Design, piece: Piece, sized: SizedPiece, fabric: Fabric, size: int, deviations: Iterable[Deviation] = ()
+) -> tuple[Measure, ...]:
+    """Widths and heights at every level, then openings, slots and wedges, of one piece in size number `size`.
+
+    Where the design leaves a range, `deviations` say which value of it was chosen: that is what is wanted."""
+    chosen = {d.what: d.wanted_cm for d in deviations if d.piece == piece.name}
+    made = _Made(design, piece, sized, fabric, size, chosen)
+    found = [*_widths(made), *_heights(made)]
+    for opening in piece.openings:
+        found += [m for counted in sized.openings if counted.name == opening.name for m in _opening(made, opening, counted)]
+    for slot in piece.slots:
+        for cut in sized.slots:
+            if cut.name == slot.name:
+                stitches = cast_on_again(sized, cut, fabric)
+                found.append(made.width(slot.name, slot.width[size], stitches, made.stitches_per_cm(cut.row)))
+    for wedge in piece.wedges:
+        if wedge.width is not None:
+            found += [m for held in sized.wedges if held.name == wedge.name for m in _wedge(made, wedge, held)]
     return tuple(found)
 
 
-def _width(where: str, wanted_cm: float, stitches: int, per_cm: float) -> Measure:
-    return Measure(f"width at {where}", wanted_cm, stitches / per_cm, round(stitches - wanted_cm * per_cm, 3), "st")
+# ----------------------------------------------------------------- widths and heights
 
 
-def _stations(piece: Piece, sized: SizedPiece, size: int) -> Iterator[tuple[int, str, float]]:
-    """(row, level, wanted width in cm) at the end of each run of the outer edges that changes the width in some size. Where
-    nothing changes there is nothing further to measure (every width is compared with the counts all the same)."""
+def _widths(made: _Made) -> Iterator[Measure]:
+    piece, sized, fabric, size = made.piece, made.sized, made.fabric, made.size
+    wanted = piece.start_width[size]
+    if piece.start_most is not None:
+        wanted = made.chosen.get("width at start", wanted)
+    yield made.width("start", wanted, fabric.stitches_at(0), made.stitches_per_cm(0))
+    for row, station, width, free in _stations(piece, sized, size):
+        spread = any(run.across and run.to_row == row for run in (*sized.left, *sized.right))
+        stitches = _stitches(fabric, sized.counter(row), spread)
+        if stitches is not None:
+            cm = made.chosen.get(f"width at {station}", width) if free else width
+            # Loops hung back on other needles are measured in what is knitted with them.
+            yield made.width(station, cm, stitches, made.stitches_per_cm(min(row + 1, sized.rows) if spread else row))
+
+
+def _stitches(fabric: Fabric, counter: int, spread: bool) -> int | None:
+    """Needles from edge to edge at that row, held ones and gaps included; after loops were hung back there, if they were."""
+    hung = fabric.hung_back(counter) if spread else None
+    if hung is not None:
+        return hung.new[1] - hung.new[0] + 1
+    left, right = fabric.outer_end(counter, "left"), fabric.outer_end(counter, "right")
+    return None if left is None or right is None else right - left + 1
+
+
+def _stations(piece: Piece, sized: SizedPiece, size: int) -> Iterator[tuple[int, str, float, bool]]:
+    """(row, level, wanted width in cm, chosen from a range) at the end of each run of the outer edges that changes the width in
+    some size. Where nothing changes there is nothing further to measure (every width is compared with the counts all the same)."""
     rows = {level.name: sized.row(level.name) for level in piece.levels}
+    both = (*piece.left, *piece.right)
     for level in piece.levels:
-        ends = [sum(r.change[size] for r in runs if rows[r.to_level] <= rows[level.name]) for runs in (piece.left, piece.right)]
-        if any(r.to_level == level.name and any(r.change) for r in (*piece.left, *piece.right)):
-            yield rows[level.name], level.name, piece.start_width[size] + sum(ends)
+        below = [r for r in both if rows[r.to_level] <= rows[level.name]]
+        if any(r.to_level == level.name and (any(r.change) or r.most is not None) for r in both):
+            free = piece.start_most is not None or any(r.most is not None for r in below)
+            yield rows[level.name], level.name, piece.start_width[size] + sum(r.change[size] for r in below), free
 
 
-def neck_gap(fabric: Fabric, top_row: int) -> int | None:
-    """Needles between the two halves at the last row, or None when only one part was knitted there."""
-    halves = sorted(fabric.passes(top_row), key=lambda course: course.first)
-    if len(halves) != 2:
-        return None
-    return halves[1].first - halves[0].last - 1
+def _heights(made: _Made) -> Iterator[Measure]:
+    for level in made.piece.levels:
+        row = made.sized.row(level.name)
+        if row:
+            what = f"height of {level.name}"
+            height = level.height[made.size]
+            yield made.height(what, height if level.most is None else made.chosen.get(what, height), 0, row)
 
 
-def as_counted(sized: SizedPiece, fabric: Fabric) -> Iterator[tuple[str, int, int]]:
-    """(where, counted, knitted) for every width and row of the counts; equal, if the plan did what the counts say."""
-    yield "the start", sized.start, fabric.stitches_at(0)
-    yield "the rows", sized.rows, fabric.rows
-    left, right = _edge_at(sized.left), _edge_at(sized.right)
-    for row in sorted(set(left) | set(right)):
-        extent = fabric.extent_at(row)
-        if extent is not None and row in left and row in right:
-            # Each edge for itself, counted from the centre mark: what was shaped at the wrong edge leaves the width right.
-            half = sized.start // 2
-            yield f"row {row}, left of the centre", half + left[row], -extent[0]
-            yield f"row {row}, right of the centre", sized.start - half + right[row], extent[1] + 1
-    for opening in sized.openings:
-        gap = neck_gap(fabric, sized.rows)
-        yield f"the {opening.name}", opening.width, -1 if gap is None else gap
+# ----------------------------------------------------------------- within the outline
 
 
-def _edge_at(runs: tuple[SizedRun, ...]) -> dict[int, int]:
-    """Row -> stitches that the edge has moved by then, at the end of each run."""
-    totals = accumulate(sum(by for _, by in run.changes()) for run in runs)
-    return {run.to_row: total for run, total in zip(runs, totals, strict=True)}
+def _opening(made: _Made, opening: Opening, counted: SizedOpening) -> Iterator[Measure]:
+    to = gap_end(made.sized, counted)
+    gap = gap_at(made.fabric, made.sized.counter(to))
+    if gap is not None:
+        yield made.width(opening.name, opening.width[made.size], gap, made.stitches_per_cm(to))
+    depth = opening.depth[made.size] if opening.from_level is None else made.between(counted.row, to)
+    if depth is not None:
+        yield made.height(f"depth of {opening.name}", depth, counted.row, to)
+
+
+def _wedge(made: _Made, wedge: Wedge, held: SizedWedge) -> Iterator[Measure]:
+    """The height beside the held stitches, which the edge does not have."""
+    wanted = made.between(held.from_row, held.to_row)
+    side: Side = "right" if held.edge == "right" else "left"
+    counter = made.sized.counter(held.from_row)
+    edge = made.fabric.outer_end(counter + 1, side)
+    if wanted is None or edge is None:
+        return
+    inwards = held.rest + sum(held.groups)
+    beside = [edge + at if side == "left" else edge - at for at in (inwards, inwards - 1)]
+    rows = max(made.fabric.rows_in_wale(at, counter, counter + held.to_row - held.from_row) for at in beside)
+    up = made.rows_per_cm(held.to_row)
+    yield Measure(f"height of {wedge.name} inside", wanted, rows / up, round(rows - wanted * up, 3), "rows")

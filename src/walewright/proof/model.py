@@ -31,7 +31,7 @@ class PieceProof:
 
 @dataclass(frozen=True, slots=True)
 class JoinProof:
-    """`text` "back side to front side"; rows are None where the edge does not run along rows."""
+    """`text` "back side to front side"; rows are None where the edge does not run along rows. `longer_cm` and `way`: as asked."""
 
     text: str
     one_rows: int | None
@@ -39,6 +39,8 @@ class JoinProof:
     one_cm: float
     other_cm: float
     easing_cm: float
+    longer_cm: float = 0.0
+    way: str = "sewn"
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,7 +7,8 @@ from collections.abc import Iterator
 from walewright.bed import BedResult, Fabric, seam
 from walewright.design.model import Design, EdgeName
 from walewright.knit.operations import Work, needle
-from walewright.proof.measures import as_counted, measures
+from walewright.proof.counted import as_counted
+from walewright.proof.measures import measures
 from walewright.proof.model import JoinProof, PieceProof, Proof, SizeProof
 from walewright.proof.yarn import yarn_uses
 from walewright.report.model import Diagnostic, Label
@@ -31,6 +32,7 @@ def prove(
         faults += _refusals(design, garment, results[index])
         if not results[index].faults:
             faults += _miscounts(design, garment, results[index])
+            faults += _unequal(garment, results[index])
             faults += _misread(garment, results[index], read_back[index])
         if not faults:
             sizes.append(_size(design, garment, works[index], results[index], index))
@@ -66,12 +68,28 @@ def _refusals(design: Design, garment: SizedGarment, result: BedResult) -> Itera
 def _miscounts(design: Design, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
     fabrics = _by_name(result)
     for sized in garment.pieces:
-        for where, counted, knitted in as_counted(sized, fabrics[sized.name]):
+        for where, counted, knitted in as_counted(design, design.piece(sized.name), sized, fabrics[sized.name]):
             if counted != knitted:
                 yield Diagnostic(
                     "knitted-otherwise",
                     f"the {sized.name} was counted with {counted} at {where} and knitted with {knitted}",
                     _place(design, sized.name),
+                    helps=("this is a fault of the plan, not of the source: please report it with the source",),
+                    sizes=(garment.size,),
+                )
+
+
+def _unequal(garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
+    """Joins whose rows the counts know: both sides have to have them on the fabric."""
+    fabrics = _by_name(result)
+    for sized in garment.joins:
+        for side, rows in ((sized.one, sized.one_rows), (sized.other, sized.other_rows)):
+            found = seam(fabrics, _pairs(side))
+            if rows is not None and found is not None and found.rows != rows:
+                yield Diagnostic(
+                    "knitted-otherwise",
+                    f"the seam along {_spoken(side)} was counted with {rows} rows and knitted with {found.rows}",
+                    (Label(sized.origin.span, "joined here"),),
                     helps=("this is a fault of the plan, not of the source: please report it with the source",),
                     sizes=(garment.size,),
                 )
@@ -146,7 +164,8 @@ def _size(design: Design, garment: SizedGarment, work: Work, result: BedResult, 
 
 def _piece(design: Design, garment: SizedGarment, fabric: Fabric, index: int) -> PieceProof:
     piece = next((p for p in design.pieces if p.name == fabric.name), None)
-    found = () if piece is None else measures(design, piece, garment.piece(piece.name), fabric, index)
+    sized = None if piece is None else garment.piece(piece.name)
+    found = () if piece is None or sized is None else measures(design, piece, sized, fabric, index, garment.deviations)
     return PieceProof(
         fabric.name,
         fabric.copies,
@@ -170,6 +189,8 @@ def _join(fabrics: dict[str, Fabric], sized: SizedJoin) -> JoinProof:
         one.length_cm or 0.0,
         other.length_cm or 0.0,
         sized.easing_cm,
+        sized.longer_cm,
+        sized.way,
     )
 
 

@@ -43,12 +43,15 @@ def yarn_uses(design: Design, loops: LoopCounts) -> tuple[YarnUse, ...]:
     for yarn in design.yarns:
         grams = 0.0
         weighed = True
+        heaviest: dict[str, float] = {}
         for fabric in design.fabrics:
             if fabric.yarn == yarn.name:
-                swatch = (fabric.swatch_stitches + SWATCH_STITCHES) * (fabric.swatch_rows + SWATCH_ROWS)
-                count = loops.get((yarn.name, fabric.tension), 0) + swatch
-                grams += count * _grams_per_loop(design, fabric)
+                each = _grams_per_loop(design, fabric)
+                grams += (fabric.swatch_stitches + SWATCH_STITCHES) * (fabric.swatch_rows + SWATCH_ROWS) * each
+                # Loops are known by yarn and tension. Of two fabrics that share both, the heavier is taken for all of them.
+                heaviest[fabric.tension] = max(each, heaviest.get(fabric.tension, 0.0))
                 weighed = weighed and fabric.swatch_grams > 0
+        grams += sum(loops.get((yarn.name, tension), 0) * each for tension, each in heaviest.items())
         grams *= 1 + SPARE
         metres = grams / yarn.ball_grams * yarn.ball_metres
         balls = math.ceil(grams / yarn.ball_grams - 1e-9)

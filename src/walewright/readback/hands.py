@@ -18,7 +18,7 @@ MOST_MOVES = 200_000
 """In one block. A piece has some thousands; a damaged text could ask for a lifetime's."""
 
 Needle = Literal["work", "held", "waiting", "waiting, held"]
-"""In working position; held for shaping; in hold with the half that waits; held for shaping within that half."""
+"""In working position; held for shaping; in hold with a part that waits; held for shaping within such a part."""
 
 
 class Contradiction(Exception):
@@ -133,6 +133,15 @@ class Hands:
             raise Contradiction(f"the counter is at {self._row} already, beyond {row}")
         self.knit_rows(row - self._row)
 
+    def at(self, row: int) -> None:
+        self.knit_to(row)
+
+    def stands(self, stitches: int) -> None:
+        """So many are in the part being worked."""
+        there = len(self._part())
+        if there != stitches:
+            raise Contradiction(f"{stitches} stitches should be in the part being worked, and {there} are")
+
     def decrease(self, by: int, ends: str, inset: int = 0) -> None:
         for side in _sides(ends):
             if inset == 0:
@@ -196,6 +205,71 @@ class Hands:
         self.made.append(op.Release(held[0], held[-1]))
         self._state(held[0], held[-1], "work")
 
+    def return_some(self, stitches: int, side: Side) -> None:
+        held = self._held(side)
+        # The innermost are those nearest to the needles in work.
+        inner: Side = op.other(side)
+        first, last = self._outermost(inner, stitches, held)
+        self.made.append(op.Release(first, last))
+        self._state(first, last, "work")
+
+    def spread_evenly(self, first: int, last: int, stitches: int, *rounds: int) -> None:
+        """`rounds`: for each stretch, the needles with one loop, the loops on the next, and how often."""
+        self._count(stitches, first, last)
+        old = self._working()
+        if old != self._part():
+            raise Contradiction("stitches are held while all are taken off")
+        counts: list[int] = []
+        for singles, changed, times in zip(rounds[::3], rounds[1::3], rounds[2::3], strict=True):
+            self._enough((singles + 1) * times, stitches - len(counts))
+            counts += [*([1] * singles), changed] * times
+        counts += [1] * (stitches - len(counts))
+        if sum(counts) != len(old):
+            raise Contradiction(f"{sum(counts)} loops are to be hung on and {len(old)} are there")
+        self.made.append(op.Spread(old[0], old[-1], first, tuple(counts)))
+        self._empty(old[0], old[-1])
+        self._free(first, last)
+        self._state(first, last, "work")
+
+    def slot_on_waste(self, stitches: int, first: int, last: int, edge: str) -> None:
+        self._taken(stitches, first, last)
+        self.made.append(op.OntoWaste(first, last, CENTRE_WASTE_ROWS, edge))
+        self._own_length(first, last)
+
+    def slot_closed(self, stitches: int, first: int, last: int) -> None:
+        self._taken(stitches, first, last)
+        self._next_on_the_right(last)
+        self.made.append(op.Close(first, last, "right"))
+        self._own_length(first, last)
+
+    def eyelet_at(self, needle: int, side: Side) -> None:
+        by = -1 if side == "left" else 1
+        self._all(needle, needle, ("work",))
+        self._all(needle + by, needle + by, ("work",))
+        self.made.append(op.Transfer(needle, needle, by))
+
+    def _taken(self, stitches: int, first: int, last: int) -> None:
+        self._count(stitches, first, last)
+        self._all(first, last, ("work",))
+
+    def _own_length(self, first: int, last: int) -> None:
+        """Empty needles come to work and get loops of a length of yarn of their own."""
+        self.made += [op.IntoWork(first, last), op.CastOn("e-wrap", first, last, own_length=True)]
+        self._state(first, last, "work")
+
+    def _next_on_the_right(self, last: int) -> None:
+        if last + 1 not in self._needles:
+            raise Contradiction(f"there is no stitch beside {op.needle(last)} for the last of those closed")
+
+    def _free(self, first: int, last: int) -> None:
+        for s in range(first, last + 1):
+            if s in self._needles:
+                raise Contradiction(f"needle {op.needle(s)} is not empty")
+
+    def _enough(self, wanted: int, there: int) -> None:
+        if wanted > there:
+            raise Contradiction(f"{wanted} needles are asked for and {there} are there")
+
     def mark_edges(self, what: str) -> None:
         """A thread at both ends: the knitting stays as it is."""
 
@@ -205,7 +279,7 @@ class Hands:
         self.made.append(op.Check(stitches, row[0] if row else self._row, "right" if right else "left"))
 
     def now_in_half(self, stitches: int, waiting: int, *told: int) -> None:
-        """The same in one half; so many stitches of the other wait."""
+        """The same in one part; so many stitches of others wait."""
         there = sum(1 for state in self._needles.values() if state.startswith("waiting"))
         if there != waiting:
             raise Contradiction(f"{waiting} stitches should wait, and {there} do")
@@ -214,19 +288,37 @@ class Hands:
     # ------------------------------------------------------------- parting
 
     def centre_to_waste(self, stitches: int, first: int, last: int, edge: str) -> None:
-        self._count(stitches, first, last)
-        self._all(first, last, ("work",))
+        self._taken(stitches, first, last)
         self.made.append(op.OntoWaste(first, last, CENTRE_WASTE_ROWS, edge))
         self._empty(first, last)
+
+    def close_centre(self, stitches: int, first: int, last: int) -> None:
+        self._taken(stitches, first, last)
+        self._next_on_the_right(last)
+        self.made.append(op.Close(first, last, "right"))
+        self._empty(first, last)
+
+    def cast_on_between(self, stitches: int, first: int, last: int) -> None:
+        self._count(stitches, first, last)
+        self._free(first, last)
+        self._own_length(first, last)
 
     def hold_part(self, side: Side, first: int, last: int) -> None:
         self._all(first, last, ("work",))
         self.made.append(op.Hold(first, last))
         self._state(first, last, "waiting")
-        for s, state in self._needles.items():
-            # What is held for shaping at the outer edge of the half waits with it.
-            if state == "held" and (s < first if side == "left" else s > last):
-                self._needles[s] = "waiting, held"
+        # What is held for shaping beside the part waits with it.
+        for s in self._beside(first, last, "held"):
+            self._needles[s] = "waiting, held"
+
+    def _beside(self, first: int, last: int, state: Needle) -> list[int]:
+        """Slots of that state that join `first`..`last` without a gap."""
+        found: list[int] = []
+        for at, step in ((first, -1), (last, 1)):
+            while self._needles.get(at + step) == state:
+                at += step
+                found.append(at)
+        return found
 
     def off_on_waste(self, rows: int, edge: str) -> None:
         part = self._part()
@@ -238,6 +330,11 @@ class Hands:
         self.made.append(op.CastOff(part[0], part[-1], self._at(self._carriage)))
         self._empty(part[0], part[-1])
 
+    def gather_all(self) -> None:
+        part = self._part()
+        self.made.append(op.Gather(part[0], part[-1]))
+        self._empty(part[0], part[-1])
+
     def break_off(self) -> None:
         self.made.append(op.BreakYarn())
 
@@ -245,9 +342,8 @@ class Hands:
         self._all(first, last, ("waiting",))
         self.made.append(op.Release(first, last))
         self._state(first, last, "work")
-        for s, state in self._needles.items():
-            if state == "waiting, held":
-                self._needles[s] = "held"
+        for s in self._beside(first, last, "waiting, held"):
+            self._needles[s] = "held"
 
     # ------------------------------------------------------------- edgings and bands
 
@@ -262,11 +358,19 @@ class Hands:
         self.made.append(op.PickUpEdge(piece, edge, part, first, last))
 
     def latch_rib(self, left: int, right: int, every: int, rows: int) -> None:
+        self.made += [op.LatchUp(s, rows) for s in self._wales(left, right, every)]
+
+    def latch_panel(self, every: int, left: int, right: int, first: int, last: int, rows: int) -> None:
+        self._all(first, last, ("work", "held"))
+        self.made += [op.LatchUp(s, rows) for s in self._wales(left, right, every) if first <= s <= last]
+
+    def _wales(self, left: int, right: int, every: int) -> list[int]:
+        """Every so many needles outwards from both, without those at the ends, from left to right."""
         if every < 1 or right < 0 or left != -1 - right:
             raise Contradiction(f"{op.needle(left)} and {op.needle(right)} are not the same needle of both sides")
         part = self._part()
         outwards = {*range(right, part[-1], every), *range(left, part[0], -every)}
-        self.made += [op.LatchUp(s, rows) for s in sorted(outwards) if part[0] < s < part[-1]]
+        return [s for s in sorted(outwards) if part[0] < s < part[-1]]
 
     def edge_is(self, where: str, from_row: int, to_row: int, edge: str) -> None:
         self.made.append(op.NameEdge(edge, where, from_row, to_row))

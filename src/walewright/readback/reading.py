@@ -169,9 +169,8 @@ def _obey(hands: Hands, phrase: Phrase, size: int) -> None:
 def _sew(joins: list[Join], phrase: Phrase, size: int) -> None:
     if phrase.kind != "join_edges":
         raise Contradiction("only joins and notes stand under the last heading")
-    one, other, *easing = _arguments(phrase, size)
-    joins.append(_join(one, other, *easing))
+    joins.append(_join(*_arguments(phrase, size)))
 
 
-def _join(one: Edges, other: Edges, easing_mm: int = 0) -> Join:
-    return Join(one, other, easing_mm)
+def _join(way: str, one: Edges, other: Edges, easing_mm: int = 0, longer_mm: int = 0) -> Join:
+    return Join(one, other, easing_mm, longer_mm, way)

@@ -36,6 +36,13 @@ Argument = Graded | str | Edges
 
 
 @dataclass(frozen=True, slots=True)
+class Several:
+    """Arguments that are told together, taken apart again in the phrase they belong to."""
+
+    arguments: tuple[Graded | str, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Phrase:
     """`kind` is the grammar's rule, the arguments stand in the order of its words."""
 
@@ -119,7 +126,10 @@ class _Phrases(Transformer[Token, Any]):
 
     def __default__(self, data: Any, children: list[Any], meta: Any) -> Phrase | Tree[Any]:
         # Rules with an underscore only put others together: the parser takes their trees apart again.
-        return Tree(data, children, meta) if data.startswith("_") else Phrase(str(data), tuple(children))
+        if data.startswith("_"):
+            return Tree(data, children, meta)
+        apart = ((c.arguments if isinstance(c, Several) else (c,)) for c in children)
+        return Phrase(str(data), tuple(argument for told in apart for argument in told))
 
     def start(self, children: list[Any]) -> tuple[Said, ...]:
         return tuple(children)
@@ -127,8 +137,27 @@ class _Phrases(Transformer[Token, Any]):
     def loop(self, children: list[Any]) -> Loop:
         return Loop(tuple(children[:-1]), children[-1])
 
+    def row(self, children: list[Any]) -> Loop:
+        # A size whose counter value is a dash has nothing to do in the whole row.
+        (at,) = children[0].arguments
+        return Loop(tuple(children), Graded(tuple(None if r is None else 1 for r in at.readings)))
+
     def repeat(self, children: list[Any]) -> Loop:
         return Loop(tuple(children), Graded((1,)))
+
+    def span(self, children: list[Any]) -> Several:
+        return Several((children[0], children[-1]))
+
+    def round(self, children: list[Any]) -> Several:
+        *singles, changed, times = children
+        return Several((*(singles or (Graded((0,)),)), changed, times))
+
+    def stretched(self, children: list[Any]) -> Graded:
+        return Graded(tuple(None if r is None else -r for r in children[0].readings))
+
+    def eased(self, children: list[Any]) -> Several:
+        *longer, easing = children
+        return Several((easing, *longer))
 
     def edges(self, children: list[Any]) -> Edges:
         return tuple(children)
@@ -162,5 +191,11 @@ class _Phrases(Transformer[Token, Any]):
 
     def CARRIAGE(self, token: Token) -> Graded:
         return _graded(token, lambda word: word == "COR")
+
+    def CHANGED(self, token: Token) -> Graded:
+        return Graded((2 if token.startswith("2") else 0,))
+
+    def JOINED(self, token: Token) -> str:
+        return {"join": "sewn", "gather": "gathered", "graft": "grafted", "link": "linked"}[token.lower()]
 
     SIDE = WHERE = NAME = TENSION = QUOTED = _word

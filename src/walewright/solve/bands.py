@@ -7,14 +7,15 @@ end meets the left end of the front, and the walk goes on once round.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from itertools import pairwise
 from math import floor
 
-from walewright.design.model import Band, Design, EdgeName, Fabric
+from walewright.design.model import Band, Design, EdgeName, Fabric, Piece
 from walewright.report.model import Diagnostic, Label
-from walewright.solve.geometry import edge_length, half_neck
-from walewright.solve.model import PickUp, SizedBand, SizedOpening, SizedPiece
+from walewright.solve.geometry import Stretch, called_on_both, split_part, stretches
+from walewright.solve.model import PickUp, SizedBand, SizedPiece, SizedSlot
 
 STITCH_FOR_STITCH = 0.15
 """Loops are taken one for one while the band is at most so much finer or coarser than they are (from memory; common practice
@@ -27,7 +28,7 @@ SUITS_RIB = 0.03
 @dataclass(frozen=True, slots=True)
 class _Part:
     """A stretch of the walk: `points` places to pick up at, `wanted` stitches; a `firm` number is not adjusted. The two halves
-    of a neck are parts that are not firm, each the other's mirror image."""
+    of a neck are parts that are not firm; where they are each other's mirror image they get the same."""
 
     edge: EdgeName
     part: str
@@ -37,15 +38,18 @@ class _Part:
     firm: bool
 
 
-def one_edge(design: Design, band: Band) -> Diagnostic | None:
-    """A band is worked along one line, and a called edge runs up both sides of its piece."""
+def both_sides(design: Design, band: Band) -> Diagnostic | None:
+    """A band is worked along one line, and an edge called on both sides runs along two."""
     for edge in band.along:
-        if edge.edge not in ("start", "end", "neck", "shoulder"):
+        if edge.edge in called_on_both(design.piece(edge.piece)):
             return Diagnostic(
                 "band-up-both-sides",
                 f"band `{band.name}` is to run along `{edge.piece} {edge.edge}`, which runs up both sides of the {edge.piece}",
                 (Label(band.origin.span, "picked up here"), Label(design.piece(edge.piece).origin.span, f"the {edge.piece}")),
-                helps=("a band can run along `neck`, `start`, `end` and `shoulder`",),
+                helps=(
+                    "call the edge on one side only (`left edge ... called` or `right edge ... called`)",
+                    "or let the band run along `neck`, `start`, `end` or `shoulder`",
+                ),
             )
     return None
 
@@ -54,15 +58,11 @@ def sized_band(design: Design, band: Band, size: int, pieces: Sequence[SizedPiec
     """A band in one size."""
     edging = design.edging(band.edging)
     fabric = design.fabric(edging.fabric)
-    parts: list[_Part] = []
-    for edge in band.along:
-        parts += _parts(design, edge, next(p for p in pieces if p.name == edge.piece), fabric)
+    parts = _walk(design, band.along, pieces, fabric)
     counts = shared_out(parts, 2 * fabric.rib_every)
-    pick_ups = tuple(
-        PickUp(part.edge, part.part, count, part.points, part.cm) for part, count in zip(parts, counts, strict=True) if count
-    )
     rows = even(edging.depth[size] * fabric.rows_per_cm)
-    return SizedBand(band.name, sum(counts), rows, pick_ups, band.origin)
+    holes = tuple(_holes(band, size, sum(counts), rows, fabric)) if band.holes else ()
+    return SizedBand(band.name, sum(counts), rows, _pick_ups(parts, counts), band.origin, holes)
 
 
 def even(wanted: float) -> int:
@@ -70,60 +70,86 @@ def even(wanted: float) -> int:
     return max(2, 2 * floor(wanted / 2 + 0.5))
 
 
-def _parts(design: Design, edge: EdgeName, sized: SizedPiece, band: Fabric) -> list[_Part]:
-    piece = design.piece(edge.piece)
-    own = design.fabric(piece.fabric)
-    if edge.edge == "neck":
-        found: list[_Part] = []
-        for opening in sized.openings:
-            side = half_neck(opening, own)
-            points = _points(opening)
-            rows = [_Part(edge, p, points, side.cm, side.cm * band.stitches_per_cm, False) for p in ("left", "right")]
-            found += [rows[0], *_loops(edge, "centre", opening.flat, own, band), rows[1]]
-        return found
-    count = edge_length(piece, sized, own, edge.edge).stitches
-    if edge.edge == "shoulder":
-        return [*_loops(edge, "left", count // 2, own, band), *_loops(edge, "right", count - count // 2, own, band)]
-    return _loops(edge, "whole", count, own, band)
+def _pick_ups(parts: Sequence[_Part], counts: Sequence[int]) -> tuple[PickUp, ...]:
+    return tuple(PickUp(p.edge, p.part, count, p.points, p.cm) for p, count in zip(parts, counts, strict=True) if count)
 
 
-def _points(opening: SizedOpening) -> int:
-    """Places along a half's neck edge: its beginning, the end of every row, and the chains cast off."""
-    return 1 + opening.run.to_row - opening.run.from_row + sum(-by for _, by in opening.run.changes() if by < -1)
+def _walk(design: Design, along: Sequence[EdgeName], pieces: Sequence[SizedPiece], band: Fabric) -> list[_Part]:
+    found: list[_Part] = []
+    for edge in along:
+        sized = next(p for p in pieces if p.name == edge.piece)
+        head, _ = split_part(edge.edge)
+        for stretch in stretches(design, design.piece(edge.piece), sized, edge.edge):
+            if stretch.points:
+                found.append(_part(replace(edge, edge=head), stretch, band))
+    return found
 
 
-def _loops(edge: EdgeName, part: str, count: int, own: Fabric, band: Fabric) -> list[_Part]:
-    """Stitches along a row: one for one, or by length where the band's tension is far from theirs."""
-    if count == 0:
-        return []
-    ratio = band.stitches_per_cm / own.stitches_per_cm
-    wanted = count if ratio >= 1 - STITCH_FOR_STITCH else even(count * ratio)
-    return [_Part(edge, part, count, count / own.stitches_per_cm, float(wanted), True)]
+def _part(edge: EdgeName, stretch: Stretch, band: Fabric) -> _Part:
+    """Along rows by length. Along stitches one for one, or by length where the band's tension is far from theirs."""
+    cm = stretch.length.cm
+    wanted = cm * band.stitches_per_cm
+    count = stretch.length.stitches
+    if not count:
+        return _Part(edge, stretch.part, stretch.points, cm, wanted, False)
+    if wanted / count >= 1 - STITCH_FOR_STITCH:
+        wanted = count
+    return _Part(edge, stretch.part, stretch.points, cm, float(min(count, even(wanted)) if wanted != count else count), True)
+
+
+# ----------------------------------------------------------------- sharing out
+
+
+def _groups(parts: Sequence[_Part]) -> Iterator[tuple[int, ...]]:
+    """Parts that are not firm; two halves of one edge that are each other's mirror image go together."""
+    soft = [i for i, p in enumerate(parts) if not p.firm]
+    taken: set[int] = set()
+    for i in soft:
+        if i in taken:
+            continue
+        one = parts[i]
+        twin = next((k for k in soft if k > i and parts[k].part != one.part and _alike(parts[k], one)), None)
+        group = (i,) if twin is None else (i, twin)
+        taken |= set(group)
+        yield group
+
+
+def _alike(one: _Part, other: _Part) -> bool:
+    return one.edge == other.edge and one.points == other.points and abs(one.wanted - other.wanted) < 1e-9
 
 
 def shared_out(parts: Sequence[_Part], repeat: int) -> tuple[int, ...]:
     """Stitches of each part: even in all where the loops allow it, a multiple of `repeat` (0: no rib) where that changes
-    little. Parts that are not firm come in pairs, the two halves of a neck, and both of a pair get the same."""
+    little. The two halves of a neck that are alike get the same."""
     firm = sum(round(p.wanted) for p in parts if p.firm)
-    soft = [i for i, p in enumerate(parts) if not p.firm]
-    pairs = list(zip(soft[::2], soft[1::2], strict=True))
     counts = [round(p.wanted) for p in parts]
-    if not pairs:
+    groups = list(_groups(parts))
+    if not groups:
         return tuple(counts)
-    wanted = firm + sum(parts[i].wanted for i in soft)
-    least, most = firm + len(soft), firm + sum(parts[i].points for i in soft)
-    each = (_total(wanted, repeat, least, most) - firm) // 2
-    ideal = [parts[i].wanted * 2 * each / (wanted - firm) for i, _ in pairs]
-    shares = [min(max(1, floor(share)), parts[i].points) for share, (i, _) in zip(ideal, pairs, strict=True)]
-    while sum(shares) != each:
-        step = 1 if sum(shares) < each else -1
-        open_to = [k for k, (i, _) in enumerate(pairs) if 1 <= shares[k] + step <= parts[i].points]
-        most_off = max(open_to, key=lambda k: (round(step * (ideal[k] - shares[k]), 9), -k))
-        shares[most_off] += step
-    for share, pair in zip(shares, pairs, strict=True):
-        for i in pair:
-            counts[i] = share
+    soft = [i for group in groups for i in group]
+    wanted = sum(parts[i].wanted for i in soft)
+    goal = _total(firm + wanted, repeat, firm + len(soft), firm + sum(parts[i].points for i in soft)) - firm
+    _fill(parts, groups, counts, goal, {i: parts[i].wanted * goal / wanted for i in soft})
     return tuple(counts)
+
+
+def _fill(parts: Sequence[_Part], groups: Sequence[tuple[int, ...]], counts: list[int], goal: int, ideal: dict[int, float]) -> None:
+    """Sets the counts of the groups, one at least and no more than there are places, to come to `goal` as far as that goes."""
+    shares = [min(max(1, floor(ideal[g[0]])), parts[g[0]].points) for g in groups]
+
+    def missing() -> int:
+        return goal - sum(len(g) * share for g, share in zip(groups, shares, strict=True))
+
+    while (rest := missing()) != 0:
+        step = 1 if rest > 0 else -1
+        open_to = [k for k, g in enumerate(groups) if len(g) <= abs(rest) and 1 <= shares[k] + step <= parts[g[0]].points]
+        if not open_to:
+            break
+        most_off = max(open_to, key=lambda k: (round(step * (ideal[groups[k][0]] - shares[k]), 9), -k))
+        shares[most_off] += step
+    for share, group in zip(shares, groups, strict=True):
+        for i in group:
+            counts[i] = share
 
 
 def _total(wanted: float, repeat: int, least: int, most: int) -> int:
@@ -133,3 +159,96 @@ def _total(wanted: float, repeat: int, least: int, most: int) -> int:
             return whole
     goal = 2 * floor(wanted / 2 + 0.5)
     return min(max(goal, least + least % 2), most - most % 2)
+
+
+# ----------------------------------------------------------------- buttonholes
+
+
+def _places(band: Band, size: int, stitches: int, fabric: Fabric) -> list[int]:
+    """Stitches between the band's beginning and each of its buttonholes, the outermost as far from the ends as written."""
+    first = floor(band.first[size] * fabric.stitches_per_cm + 0.5)
+    last = stitches - floor(band.last[size] * fabric.stitches_per_cm + 0.5) - band.hole_stitches
+    if band.holes == 1:
+        return [first]
+    return [first + floor((last - first) * k / (band.holes - 1) + 0.5) for k in range(band.holes)]
+
+
+def _holes(band: Band, size: int, stitches: int, rows: int, fabric: Fabric) -> Iterator[SizedSlot]:
+    """The buttonholes, on an even row at half the depth, so that the carriage is at the right."""
+    row = max(2, 2 * floor(rows / 4 + 0.5))
+    taken = "eyelet" if band.hole_stitches == 1 else "cast-off"
+    for number, place in enumerate(_places(band, size, stitches, fabric), 1):
+        first = place - stitches // 2
+        yield SizedSlot(f"buttonhole {number}", row, first, first + band.hole_stitches - 1, taken, band.origin)
+
+
+def crowded_holes(design: Design, garments: Sequence[Sequence[SizedBand]]) -> Iterator[Diagnostic]:
+    """A message for each band whose buttonholes do not lie on it side by side, a stitch at least between them and at its ends;
+    `garments[i]` are the bands of size i."""
+    for number, band in enumerate(design.bands):
+        made = [bands[number] for bands in garments]
+        over = [i for i, sized in enumerate(made) if band.holes and not _apart(sized)]
+        if not over:
+            continue
+        fabric = design.fabric(design.edging(band.edging).fabric)
+        edges = [
+            floor(band.first[i] * fabric.stitches_per_cm + 0.5) + floor(band.last[i] * fabric.stitches_per_cm + 0.5) for i in over
+        ]
+        room = min((made[i].stitches - e - 1) // (band.hole_stitches + 1) for i, e in zip(over, edges, strict=True))
+        shallow = any(s.rows < 4 for s in made)
+        helps = [f"work {max(room, 0)} buttonholes at the most"] if room > 0 else ["let the first and the last lie nearer the ends"]
+        yield Diagnostic(
+            "buttonholes-crowded",
+            f"the {band.holes} buttonholes of band `{band.name}` do not fit on it",
+            (Label(band.origin.span, "buttonholes here"),),
+            tuple(f"{design.sizes[i]}: {made[i].stitches} stitches and {made[i].rows} rows" for i in over),
+            ("make the band deeper: a buttonhole needs two rows below it and two above",) if shallow else tuple(helps),
+            sizes=tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else (),
+        )
+
+
+def _apart(band: SizedBand) -> bool:
+    begin, end = -(band.stitches // 2), band.stitches - band.stitches // 2 - 1
+    holes = band.holes
+    inside = all(begin < hole.first and hole.last < end and 0 < hole.row < band.rows for hole in holes)
+    return inside and all(after.first - before.last > 1 for before, after in pairwise(holes))
+
+
+# ----------------------------------------------------------------- pieces begun along edges
+
+
+def start_pick_ups(design: Design, piece: Piece, sized: SizedPiece, pieces: Sequence[SizedPiece]) -> tuple[PickUp, ...]:
+    """What a piece begun along edges is hung on: its stitches shared out over them as long as they are; fewer than its stitches
+    where there are no more places (`short_starts` tells it)."""
+    fabric = design.fabric(piece.fabric)
+    parts = [replace(p, firm=False) for p in _walk(design, piece.start_along, pieces, fabric)]
+    if not parts:
+        return ()
+    counts = [0] * len(parts)
+    wanted = sum(p.wanted for p in parts)
+    goal = min(sized.start, sum(p.points for p in parts))
+    groups = [(i,) for i in range(len(parts))]
+    _fill(parts, groups, counts, goal, {i: p.wanted * goal / wanted for i, p in enumerate(parts)})
+    return _pick_ups(parts, counts)
+
+
+def short_starts(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Iterator[Diagnostic]:
+    """A message for each piece begun along edges with more stitches than these have places; `garments[i]` are size i's."""
+    for number, piece in enumerate(design.pieces):
+        if piece.start_way != "along":
+            continue
+        made = [(pieces[number].start, sum(p.stitches for p in pieces[number].start_pick_ups)) for pieces in garments]
+        over = [i for i, (start, hung) in enumerate(made) if start != hung]
+        if not over:
+            continue
+        along = " + ".join(f"{e.piece} {e.edge}" for e in piece.start_along)
+        per_cm = design.fabric(piece.fabric).stitches_per_cm
+        fits = min(made[i][1] // 2 * 2 for i in over)
+        yield Diagnostic(
+            "start-longer-than-edges",
+            f"the {piece.name} starts on more stitches than can be picked up along {along}",
+            (Label(piece.origin.span, "begun here"),),
+            tuple(f"{design.sizes[i]}: {made[i][0]} stitches, and {made[i][1]} places" for i in over),
+            (f"start it {floor(fits / per_cm * 10) / 10:g} cm wide at the most", "or begin it along more edges"),
+            sizes=tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else (),
+        )

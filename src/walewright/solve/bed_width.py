@@ -3,15 +3,32 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 from math import ceil, floor
 
 from walewright.design.model import Design, Machine, Piece
 from walewright.report.model import Diagnostic, Label, Span
+from walewright.solve.edges import ACROSS_RUN
+from walewright.solve.gauge import fabric_above, fabric_below
 from walewright.solve.model import SizedBand
 from walewright.solve.quantities import length
 
 _A_STITCH = 1.0
 """A piece may be narrowed by a stitch to fit."""
+
+_SEAM = 1
+"""Stitches at an edge that go into its seam."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Station:
+    """Where a piece is widest: `needles` that it would need there, its width, in stitches of which tension, and who says so."""
+
+    needles: float
+    cm: float
+    per_cm: float
+    where: str
+    span: Span
 
 
 def too_wide(design: Design) -> Iterator[Diagnostic]:
@@ -20,28 +37,38 @@ def too_wide(design: Design) -> Iterator[Diagnostic]:
     for piece in design.pieces:
         if piece.mirror_of is not None:
             continue
-        per_cm = design.fabric(piece.fabric).stitches_per_cm
-        stations = [_widest(piece, size) for size in range(len(design.sizes))]
-        over = [i for i, (cm, _, _) in enumerate(stations) if cm * per_cm > needles + _A_STITCH + 1e-9]
+        stations = [_widest(design, piece, size) for size in range(len(design.sizes))]
+        over = [i for i, station in enumerate(stations) if station.needles > needles + _A_STITCH + 1e-9]
         if not over:
             continue
-        cm, where, span = max((stations[i] for i in over), key=lambda s: s[0])
+        most = max((stations[i] for i in over), key=lambda s: s.needles)
+        per_cm = most.per_cm
         notes = tuple(
-            f"{design.sizes[i]}: {length(stations[i][0])} {stations[i][1]} take {_even(stations[i][0] * per_cm)} needles"
+            f"{design.sizes[i]}: {length(stations[i].cm)} {stations[i].where} take {_even(stations[i].needles)} needles"
             for i in over
         )
         yield Diagnostic(
             "wider-than-bed",
-            f"the {piece.name} takes up to {_even(cm * per_cm)} needles, and the bed has {needles}",
-            (Label(span, f"widest {where}".rstrip(",")), *_bed(design.machine)),
+            f"the {piece.name} takes up to {_even(most.needles)} needles, and the bed has {needles}",
+            (Label(most.span, f"widest {most.where}".rstrip(",")), *_bed(design.machine)),
             (*notes, f"at {per_cm * 10:.1f} stitches to 10 cm, {needles} needles make {length(floor(needles / per_cm * 10) / 10)}"),
             (
                 f"make it {length(floor(needles / per_cm * 10) / 10)} wide at the most",
-                f"knit it at {floor(needles / cm * 100) / 10:g} stitches to 10 cm or fewer",
-                f"knit it on a bed of {_even(cm * per_cm)} needles or more",
+                f"knit it at {floor(needles / most.cm * 100) / 10:g} stitches to 10 cm or fewer",
+                f"knit it on a bed of {_even(most.needles)} needles or more",
+                _panels(_even(most.needles), needles),
             ),
             sizes=_only(design, over),
         )
+
+
+def _panels(stitches: int, needles: int) -> str:
+    """The way round a narrow bed: panels of equal width. A seam takes a stitch of each edge that it joins (common practice)."""
+    count = max(2, ceil(stitches / (needles - 2 * _SEAM)))
+    each = 2 * ceil((stitches / count + 2 * _SEAM) / 2)
+    number = {2: "two", 3: "three", 4: "four"}.get(count, str(count))
+    seams = "a seam" if count == 2 else "seams"
+    return f"knit it as {number} pieces (panels) of {each} needles each, joined by {seams}"
 
 
 def bands_too_wide(design: Design, garments: Sequence[Sequence[SizedBand]]) -> Iterator[Diagnostic]:
@@ -81,15 +108,18 @@ def _even(stitches: float) -> int:
     return max(2 * floor(stitches / 2 + 0.5), 2 * ceil((stitches - _A_STITCH) / 2 - 1e-9))
 
 
-def _widest(piece: Piece, size: int) -> tuple[float, str, Span]:
-    """(width in cm that the centred piece needs, where, the statement that makes it so wide)."""
+def _widest(design: Design, piece: Piece, size: int) -> _Station:
+    """Where the centred piece needs most needles. What is free may be as narrow as it can."""
     # The centre mark stays in the middle of the start, so the longer side decides.
-    found = (piece.start_width[size], "at the start", piece.origin.span)
+    start = min(piece.start_width[size], (piece.start_most or piece.start_width)[size])
+    per_cm = fabric_below(design, piece, piece.levels[0].name).stitches_per_cm
+    found = _Station(start * per_cm, start, per_cm, "at the start", piece.origin.span)
     for side, runs in (("left", piece.left), ("right", piece.right)):
-        place = piece.start_width[size] / 2
+        place = start / 2
         for run in runs:
-            place += run.change[size]
-            if 2 * place > found[0] + 1e-9:
+            place += min(run.change[size], (run.most or run.change)[size])
+            per_cm = (fabric_above if run.path == ACROSS_RUN else fabric_below)(design, piece, run.to_level).stitches_per_cm
+            if 2 * place * per_cm > found.needles + 1e-9:
                 where = f"at `{run.to_level}`" if piece.symmetric else f"at `{run.to_level}`, reckoned by its {side} side,"
-                found = (2 * place, where, run.origin.span)
+                found = _Station(2 * place * per_cm, 2 * place, per_cm, where, run.origin.span)
     return found

@@ -97,8 +97,9 @@ def _smallest_change(
     figure, if changing one is enough, else of several."""
     wanted = [rule for rule in found if rule.kind.is_wanted and rule.cm_per_unit]
     attempts = [_changed(design, rules, [rule], sizes, graded) for rule in wanted]
-    possible = [a for a in attempts if a is not None] or [
-        a for a in [_changed(design, rules, wanted, sizes, graded)] if a is not None
+    # One that changes nothing only shows that what follows from other figures could lie otherwise: nobody could write that.
+    possible = [a for a in attempts if a is not None and a[1]] or [
+        a for a in [_changed(design, rules, wanted, sizes, graded)] if a is not None and a[1]
     ]
     if not possible:
         return ()

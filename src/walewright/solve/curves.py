@@ -27,6 +27,20 @@ def quarter_ellipse(stitches: int, rows: int) -> Curve:
     return at
 
 
+def arch(stitches: int, rows: int) -> Curve:
+    """Upright at first, level in the end: the quarter of an ellipse the other way round (the top of a cap, the back of a hood)."""
+
+    def at(height: float) -> float:
+        share = min(1.0, height / rows)
+        return stitches * (1 - sqrt(max(0.0, 1 - share * share)))
+
+    return at
+
+
+PATHS: dict[str, Callable[[int, int], Curve]] = {"curve": quarter_ellipse, "arch": arch}
+"""The lines of paths that are not straight."""
+
+
 def targets(curve: Curve, rows: int) -> tuple[float, ...]:
     """The wanted move at the middle of each row; entry i - 1 is row i's."""
     return tuple(curve(i - 0.5) for i in range(1, rows + 1))

@@ -1,34 +1,120 @@
-"""Wanted against solved, at every width station and level of a piece."""
+"""Wanted against solved, at every width station and level of a piece, of its openings, wedges and slots."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 
-from walewright.design.model import Design, Piece
-from walewright.solve.model import Deviation, SizedPiece
+from walewright.design.model import Design, Fabric, Opening, Piece
+from walewright.solve.edges import ACROSS_RUN
+from walewright.solve.gaps import end_level
+from walewright.solve.gauge import fabric_above, fabric_below, highest, level_number, rows_down, rows_to
+from walewright.solve.model import Deviation, SizedOpening, SizedPiece
 
 
 def deviations(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Iterator[Deviation]:
-    """The rows of the check table that a piece has in one size."""
-    fabric = design.fabric(piece.fabric)
-    across, up = fabric.stitches_per_cm, fabric.rows_per_cm
-
-    def width(where: str, cm: float, stitches: int) -> Deviation:
-        return Deviation(piece.name, f"width at {where}", cm, cm * across, stitches, stitches / across, "st")
-
-    def height(what: str, cm: float, rows: int) -> Deviation:
-        return Deviation(piece.name, what, cm, cm * up, rows, rows / up, "rows")
-
-    yield width("start", piece.start_width[size], sized.start)
-    for level in piece.levels:
-        row = sized.row(level.name)
-        runs = (*piece.left, *piece.right)
-        if any(r.to_level == level.name for r in runs):
-            wanted = sum(r.change[size] for r in runs if sized.row(r.to_level) <= row)
-            solved = sum(by for r in (*sized.left, *sized.right) if r.to_row <= row for _, by in r.changes())
-            yield width(level.name, piece.start_width[size] + wanted, sized.start + solved)
-        if row:
-            yield height(f"height of {level.name}", level.height[size], row)
+    """The rows of the check table that a piece has in one size. What was free is wanted as it was solved."""
+    first = piece.levels[0].name
+    yield _width(
+        piece, "start", _ranged(piece.start_width, piece.start_most, size), sized.start, fabric_below(design, piece, first)
+    )
+    yield from _outline(design, piece, sized, size)
     for opening, made in zip(piece.openings, sized.openings, strict=True):
-        yield width(opening.name, opening.width[size], made.width)
-        yield height(f"depth of {opening.name}", opening.depth[size], sized.rows - made.row)
+        yield from _opening(design, piece, opening, made, size)
+    yield from _inside(design, piece, sized, size)
+
+
+Range = tuple[float, float]
+"""From the least to the most that is wanted, in cm; the same twice where nothing is free."""
+
+
+def _ranged(least: tuple[float, ...], most: tuple[float, ...] | None, size: int) -> Range:
+    ends = least[size], (most or least)[size]
+    return min(ends), max(ends)
+
+
+def _width(piece: Piece, where: str, wanted: Range, stitches: int, fabric: Fabric) -> Deviation:
+    per_cm = fabric.stitches_per_cm
+    solved = stitches / per_cm
+    cm = min(max(solved, wanted[0]), wanted[1])
+    return Deviation(piece.name, f"width at {where}", cm, cm * per_cm, stitches, solved, "st")
+
+
+def _outline(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Iterator[Deviation]:
+    wanted = _ranged(piece.start_width, piece.start_most, size)
+    knitted = fabric_below(design, piece, piece.levels[0].name)
+    runs = (*piece.left, *piece.right)
+    made = (*sized.left, *sized.right)
+    stitches = sized.start
+    for level in piece.levels:
+        for across in (False, True):
+            ending = [
+                (run, solved)
+                for run, solved in zip(runs, made, strict=True)
+                if run.to_level == level.name and (run.path == ACROSS_RUN) is across
+            ]
+            if not ending:
+                continue
+            # A width that is free after one that was free is the one or the other way round: see the walk of the edges.
+            low = sum(r.change[size] for r, _ in ending)
+            high = sum((r.most or r.change)[size] for r, _ in ending)
+            turned = any(r.most for r, _ in ending)
+            ends = (wanted[turned] + low, wanted[not turned] + high)
+            wanted = min(ends), max(ends)
+            stitches += sum(by for _, run in ending for _, by in run.changes())
+            here = (fabric_above if across else fabric_below)(design, piece, level.name)
+            if not any(r.change[size] or (r.most or r.change)[size] for r, _ in ending) and here is not knitted:
+                # Straight on in another fabric: the same stitches are wanted, whatever they measure there.
+                share = knitted.stitches_per_cm / here.stitches_per_cm
+                yield _width(piece, level.name, (wanted[0] * share, wanted[1] * share), stitches, here)
+                continue
+            knitted = here
+            yield _width(piece, level.name + (" across" if across else ""), wanted, stitches, here)
+        row = sized.row(level.name)
+        if row:
+            yield _height(design, piece, level.name, row, size)
+
+
+def _height(design: Design, piece: Piece, name: str, row: int, size: int) -> Deviation:
+    """A level. What a row adds there is measured in the fabric below it."""
+    level = piece.levels[level_number(piece, name)]
+    up = fabric_below(design, piece, name).rows_per_cm
+    low, high = rows_to(design, piece, name, size), rows_to(design, piece, name, size, most=True)
+    wanted = min(max(float(row), low), high)
+    free = highest(level)[size] - level.height[size]
+    cm = level.height[size] + (free * (wanted - low) / (high - low) if high > low else 0.0)
+    return Deviation(piece.name, f"height of {name}", cm, wanted, row, cm + (row - wanted) / up, "rows")
+
+
+def _opening(design: Design, piece: Piece, opening: Opening, made: SizedOpening, size: int) -> Iterator[Deviation]:
+    end = end_level(piece, opening)
+    fabric = fabric_below(design, piece, end)
+    changes = [(r.change[size], (r.most or r.change)[size]) for r in (*opening.left, *opening.right)]
+    ends = opening.flat[size] + sum(low for low, _ in changes), opening.flat[size] + sum(high for _, high in changes)
+    yield _width(piece, opening.name, (min(ends), max(ends)), made.width, fabric)
+    rows = made.to_row - made.row
+    if opening.from_level is None:
+        cm = opening.depth[size]
+        wanted = rows_down(design, piece, end, cm, size)
+    else:
+        begin = opening.from_level
+        cm = piece.levels[level_number(piece, end)].height[size] - piece.levels[level_number(piece, begin)].height[size]
+        wanted = rows_to(design, piece, end, size) - rows_to(design, piece, begin, size)
+        if any(piece.levels[level_number(piece, name)].most for name in (begin, end)):
+            cm, wanted = rows / fabric.rows_per_cm, float(rows)
+    solved = cm + (rows - wanted) / fabric.rows_per_cm
+    yield Deviation(piece.name, f"depth of {opening.name}", cm, wanted, rows, solved, "rows")
+
+
+def _inside(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Iterator[Deviation]:
+    done: set[str] = set()
+    for wedge in piece.wedges:
+        made = [w for w in sized.wedges if w.origin == wedge.origin and w.from_row == sized.row(wedge.from_level)]
+        if wedge.width is None or not made or wedge.name in done:
+            continue
+        done.add(wedge.name)
+        fabric = fabric_above(design, piece, wedge.from_level)
+        yield _width(piece, wedge.name, (wedge.width[size],) * 2, sum(made[0].groups), fabric)
+    for slot in piece.slots:
+        solved = next(s for s in sized.slots if s.name == slot.name)
+        fabric = fabric_below(design, piece, slot.level)
+        yield _width(piece, slot.name, (slot.width[size],) * 2, solved.last - solved.first + 1, fabric)

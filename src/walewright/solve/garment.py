@@ -2,112 +2,165 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
+from dataclasses import dataclass
 
-from walewright.design.model import Design, Piece
+from walewright.design.model import Design, EdgeRun, Opening, Piece
 from walewright.solve.bands import even
-from walewright.solve.model import SizedOpening, SizedPiece, SizedRun, SizedWedge
-from walewright.solve.pieces import PieceTerms
+from walewright.solve.edges import runs_of
+from walewright.solve.gaps import alike, gap_runs, rejoins
+from walewright.solve.inlays import sized_buttonholes, sized_repeats, sized_slots, sized_zones
+from walewright.solve.model import Phrase, SizedOpening, SizedPiece, SizedRun
+from walewright.solve.pieces import SIDES, EdgeTerms, OpeningTerms, PieceTerms
 from walewright.solve.programme import Values, amount
-from walewright.solve.rules import below
-from walewright.solve.shaping import Gap, Span, edge_runs, openings
-from walewright.solve.wedges import groups
+from walewright.solve.shaping import GAP, LEFT, PAIR, RIGHT, Span, edge_runs
+from walewright.solve.wedges import sized_wedges
+
+Runs = tuple[SizedRun, ...]
 
 
 def sized_pieces(design: Design, piece: Piece, terms: Sequence[PieceTerms], values: Values) -> tuple[SizedPiece, ...]:
-    """A piece in every size."""
-    rows = [{level: 2 * amount(t, values) for level, t in of.rows.items()} for of in terms]
-    tops = [r[piece.levels[-1].name] for r in rows]
-    partings = [
-        top - 2 * amount(of.openings[0].depth, values) if of.openings else top + 2 for top, of in zip(tops, terms, strict=True)
-    ]
-    edges: dict[str, list[tuple[SizedRun, ...]]] = {}
-    for side in ("left", "right"):
-        if side == "right" and piece.symmetric:
-            edges[side] = edges["left"]
-            continue
-        edges[side] = []
-        runs = piece.left if side == "left" else piece.right
-        for number, run in enumerate(runs):
-            spans = [_span(piece, side, number, t, r, values, p) for t, r, p in zip(terms, rows, partings, strict=True)]
-            made = edge_runs(piece, side, number, spans)
-            assert made is not None, f"no room at the edge to {run.to_level}, though its rule holds"
-            edges[side].append(made)
-    gaps: list[tuple[SizedOpening, ...]] = []
-    for number, opening in enumerate(piece.openings):
-        counted = [
-            Gap(p, top, amount(of.openings[number].half, values), amount(of.openings[number].flat, values))
-            for p, top, of in zip(partings, tops, terms, strict=True)
-        ]
-        parted = openings(opening, counted)
-        assert parted is not None, f"no room at the {opening.name}, though its rule holds"
-        gaps.append(parted)
+    """A piece in every size. A mirror image is scheduled for the carriage sides of its own edges."""
+    edges = _outer(piece, terms, values)
+    gaps = [_opening(piece, opening, [t.openings[n] for t in terms], values) for n, opening in enumerate(piece.openings)]
+    count = range(len(terms))
     return tuple(
-        _piece(
-            design,
-            piece,
-            2 * amount(terms[i].left.start, values),
-            rows[i],
-            tuple(run[i] for run in edges["left"]),
-            tuple(run[i] for run in edges["right"]),
-            tuple(gap[i] for gap in gaps),
-            i,
-        )
-        for i in range(len(terms))
+        _piece(design, piece, terms[i], values, _Outline(edges["left"][i], edges["right"][i], tuple(gap[i] for gap in gaps)), i)
+        for i in count
     )
 
 
-def _span(piece: Piece, side: str, number: int, terms: PieceTerms, rows: Mapping[str, int], values: Values, parting: int) -> Span:
-    run = (piece.left if side == "left" else piece.right)[number]
-    edge = terms.edge(side)
-    change = amount(edge.after[number], values) - amount(edge.before(number), values)
-    steps = run.steps if run.path == "steps" else 0
-    return Span(rows[below(piece, number, side)], rows[run.to_level], change, amount(edge.cast_off[number], values), steps, parting)
+@dataclass(frozen=True, slots=True)
+class _Outline:
+    left: Runs
+    right: Runs
+    openings: tuple[SizedOpening, ...]
 
 
-def _piece(
-    design: Design,
-    piece: Piece,
-    start: int,
-    rows: Mapping[str, int],
-    left: tuple[SizedRun, ...],
-    right: tuple[SizedRun, ...],
-    parted: tuple[SizedOpening, ...],
-    size: int,
-) -> SizedPiece:
-    top = rows[piece.levels[-1].name]
-    half = parted[0].width // 2 if parted else 0
-    reach = {"left": start // 2 + _moved(left), "right": start // 2 + _moved(right)}
-    wedges: list[SizedWedge] = []
-    for w in piece.wedges:
-        held = {side: groups(reach[side] - half, top - rows[w.from_level]) for side in reach if w.edge in ("both", side)}
-        if len(set(held.values())) == 1:
-            wedges.append(SizedWedge(w.name, w.edge, rows[w.from_level], next(iter(held.values())), w.origin))
-        else:
-            wedges += [SizedWedge(w.name, side, rows[w.from_level], g, w.origin) for side, g in held.items()]
+def _outer(piece: Piece, terms: Sequence[PieceTerms], values: Values) -> dict[str, list[Runs]]:
+    """The runs of both outer edges, per size."""
+    parted = [tuple((2 * amount(o.from_rows, values), 2 * amount(o.to_rows, values)) for o in t.openings) for t in terms]
+    edges: dict[str, list[Runs]] = {}
+    for side in SIDES:
+        if side == "right" and piece.symmetric:
+            edges[side] = edges["left"]
+            continue
+        whose = PAIR if piece.symmetric else LEFT if side == "left" else RIGHT
+        edges[side] = _edge(runs_of(piece, side), [t.edge(side) for t in terms], values, whose, parted)
+    return edges
+
+
+def _edge(
+    runs: Sequence[EdgeRun],
+    edges: Sequence[EdgeTerms],
+    values: Values,
+    whose: str,
+    parted: Sequence[tuple[tuple[int, int], ...]],
+) -> list[Runs]:
+    """All runs of an edge, per size. At a gap a part loses what the gap gains."""
+    made: list[Runs] = []
+    sign = -1 if whose == GAP else 1
+    for number, run in enumerate(runs):
+        spans = [
+            Span(
+                2 * amount(edge.from_rows[number], values),
+                2 * amount(edge.to_rows[number], values),
+                sign * amount(edge.moved(number), values),
+                amount(edge.cast_off[number], values),
+                run.steps if run.path == "steps" else 0,
+                between,
+            )
+            for edge, between in zip(edges, parted, strict=True)
+        ]
+        sized = edge_runs(run, whose, spans)
+        assert sized is not None, f"no room at the edge to {run.to_level}, though its rule holds"
+        made.append(sized)
+    return [tuple(run[i] for run in made) for i in range(len(edges))]
+
+
+# ----------------------------------------------------------------- openings
+
+
+def _opening(piece: Piece, opening: Opening, terms: Sequence[OpeningTerms], values: Values) -> tuple[SizedOpening, ...]:
+    """An opening in every size. The moves are those of a part that begins with the carriage at its outer edge, so that casting
+    off at the gap is possible after one row and then after every second."""
+    none: list[tuple[tuple[int, int], ...]] = [() for _ in terms]
+    right = _edge(gap_runs(opening, "right"), [t.right for t in terms], values, GAP, none)
+    left = right
+    if not alike(opening):
+        left = _edge(gap_runs(opening, "left"), [t.left for t in terms], values, GAP, none)
+    made: list[SizedOpening] = []
+    for size, own in enumerate(terms):
+        row, to_row = 2 * amount(own.from_rows, values), 2 * amount(own.to_rows, values)
+        made.append(
+            SizedOpening(
+                opening.name,
+                row,
+                amount(own.taken, values),
+                amount(own.width, values),
+                _in_one(opening, row, to_row, right[size]),
+                opening.origin,
+                to_row,
+                -amount(own.left.start, values),
+                opening.taken,
+                rejoins(piece, opening),
+                left[size],
+                right[size],
+            )
+        )
+    return tuple(made)
+
+
+def _in_one(opening: Opening, row: int, to_row: int, runs: Runs) -> SizedRun:
+    """The runs of a gap's edge as one: plain rows before a run's first move belong to its gap."""
+    phrases: list[Phrase] = []
+    at = row
+    for run in runs:
+        late = run.from_row - at
+        for phrase in run.phrases:
+            here = phrase
+            if phrase.times and late:
+                gap, *gaps = phrase.gaps
+                phrases.append(Phrase((gap + late, *gaps), phrase.by, 1))
+                here, late = Phrase(phrase.gaps, phrase.by, phrase.times - 1), 0
+            phrases.append(here)
+        at = max((change for change, _ in run.changes()), default=at)
+    return SizedRun(opening.name, row, to_row, tuple(phrases), opening.way, opening.origin)
+
+
+# ----------------------------------------------------------------- the whole piece
+
+
+def _piece(design: Design, piece: Piece, terms: PieceTerms, values: Values, outline: _Outline, size: int) -> SizedPiece:
+    rows = {level: 2 * amount(t, values) for level, t in terms.rows.items()}
+    start = amount(terms.left.start, values) + amount(terms.right.start, values)
+    left, right = outline.left, outline.right
     edging_rows = 0
     if piece.start_edging is not None:
         edging = design.edging(piece.start_edging)
         edging_rows = even(edging.depth[size] * design.fabric(edging.fabric).rows_per_cm)
+    stitches = {slot.name: amount(t, values) for slot, t in zip(piece.slots, terms.slots, strict=True)}
+    slots = [*sized_slots(design, piece, stitches, rows, size)]
+    for holes in piece.buttonholes:
+        slots += sized_buttonholes(design, piece, holes, rows, start, left if holes.edge == "left" else right, size)
     return SizedPiece(
         piece.name,
         start,
         tuple((level.name, rows[level.name]) for level in piece.levels),
-        top,
+        rows[piece.levels[-1].name],
         left,
         right,
-        parted,
-        tuple(wedges),
+        outline.openings,
+        sized_wedges(piece, terms, values),
         edging_rows,
         _widest(start, left, right),
+        slots=tuple(sorted(slots, key=lambda s: (s.row, s.first))),
+        zones=tuple(sized_zones(design, piece, rows, size)),
+        repeats=sized_repeats(piece, rows),
     )
 
 
-def _moved(runs: Sequence[SizedRun]) -> int:
-    return sum(by for run in runs for _, by in run.changes())
-
-
-def _widest(start: int, left: Sequence[SizedRun], right: Sequence[SizedRun]) -> int:
+def _widest(start: int, left: Runs, right: Runs) -> int:
     moves = sorted((row, by) for run in (*left, *right) for row, by in run.changes())
     width = most = start
     for _, by in moves:

@@ -1,12 +1,22 @@
-"""Lengths of a counted piece's edges: along the polyline through its row ends, as knitted."""
+"""Lengths of a counted piece's edges: along the polyline through its row ends, as knitted.
+
+The bed measures the same lines on the fabric that it made; the two have to agree row for row.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from math import hypot
 
-from walewright.design.model import Fabric, Piece
-from walewright.solve.model import SizedOpening, SizedPiece, SizedRun
+from walewright.design.model import Design, Fabric, Piece
+from walewright.solve.model import SizedOpening, SizedPiece, SizedRun, SizedSlot, SizedWedge
+
+PARTS = ("left", "centre", "right")
+"""Of an opening's edge, or of an edge on both sides, from left to right as the piece hung on the bed."""
+
+UPPER = " upper"
+"""What stands behind the name of a gap or slot to mean the stitches cast on above it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,46 +35,207 @@ class EdgeLength:
 NOTHING = EdgeLength(0, 0, 0.0)
 
 
-def edge_length(piece: Piece, sized: SizedPiece, fabric: Fabric, edge: str) -> EdgeLength:
-    """Length of a named edge. What both sides have alike counts once; `shoulder` and `neck` are both halves' together.
+@dataclass(frozen=True, slots=True)
+class Stretch:
+    """One part of an edge. `part` is "whole", "left", "centre" or "right"; `points` are the places along it where a needle can
+    take something up, from below or from the left."""
 
-    A join's two sides are measured alike by the bed, which this has to agree with."""
-    if edge == "start":
-        return _stitches(sized.start, fabric)
-    if edge == "end":
-        return _stitches(top_width(sized), fabric)
-    if edge == "shoulder":
-        return _stitches(top_width(sized) - sum(o.width for o in sized.openings), fabric)
-    if edge == "neck":
-        found = NOTHING
-        for opening in sized.openings:
-            half = half_neck(opening, fabric)
-            found = found.plus(half).plus(half).plus(_stitches(opening.flat, fabric))
-        return found
-    return _polyline(next(r for r in sized.left if r.name == edge), fabric)
+    part: str
+    length: EdgeLength
+    points: int
+
+
+def edge_length(design: Design, piece: Piece, sized: SizedPiece, edge: str, round_it: bool = False) -> EdgeLength:
+    """Length of a named edge. An edge called on both sides counts once, or, when a join goes round the whole outline of the
+    piece (`round_it`), twice; of openings and shoulders all parts count."""
+    found = NOTHING
+    for stretch in stretches(design, piece, sized, edge, round_it):
+        found = found.plus(stretch.length)
+    return found
+
+
+def stretches(design: Design, piece: Piece, sized: SizedPiece, edge: str, round_it: bool = False) -> tuple[Stretch, ...]:
+    """The parts of a named edge, from left to right; `edge` may name one of them ("neck centre")."""
+    head, part = split_part(edge)
+    found = _named(design, piece, sized, head)
+    if part:
+        return tuple(s for s in found if s.part == part)
+    if head in called_on_both(piece) and not round_it:
+        return found[:1]
+    return found
+
+
+def split_part(edge: str) -> tuple[str, str]:
+    """ "neck centre" is the part "centre" of "neck"; of any other name the part is empty."""
+    head, _, tail = edge.rpartition(" ")
+    return (head, tail) if head and tail in PARTS else (edge, "")
+
+
+def called_on_both(piece: Piece) -> frozenset[str]:
+    """Names of row edges that both sides of the piece have."""
+    return frozenset(run.name for run in piece.left if run.name) & frozenset(run.name for run in piece.right)
+
+
+def above(edge: str) -> str | None:
+    """The opening or slot whose upper edge this is."""
+    return edge.removesuffix(UPPER) if edge.endswith(UPPER) else None
+
+
+def _named(design: Design, piece: Piece, sized: SizedPiece, head: str) -> tuple[Stretch, ...]:
+    if head == "start":
+        return (_stitches("whole", sized.start, fabric_at(design, piece, sized, 1)),)
+    if head in ("end", "shoulder"):
+        fabric = fabric_at(design, piece, sized, sized.rows)
+        parted = next((o for o in sized.openings if to_the_top(sized, o)), None)
+        if parted is None:
+            return (_stitches("whole", top_width(sized), fabric),)
+        left, right = shoulders(sized, parted)
+        return (_stitches("left", left, fabric), _stitches("right", right, fabric))
+    for opening in sized.openings:
+        if opening.name == head:
+            return _gap(design, piece, sized, opening)
+        if opening.rejoins and above(head) == opening.name:
+            return (_stitches("whole", opening.width, fabric_at(design, piece, sized, ends_at(sized, opening) + 1)),)
+    for slot in sized.slots:
+        if slot.taken != "eyelet" and (slot.name == head or above(head) == slot.name):
+            row = slot.row if slot.name == head else slot.row + 1
+            return (_stitches("whole", slot_width(slot), fabric_at(design, piece, sized, row)),)
+    return tuple(
+        _row_edge(design, piece, sized, side, runs, head)
+        for side, runs in (("left", sized.left), ("right", sized.right))
+        if any(run.name == head for run in runs)
+    )
+
+
+# ----------------------------------------------------------------- stitches
+
+
+def _stitches(part: str, count: int, fabric: Fabric) -> Stretch:
+    return Stretch(part, EdgeLength(0, count, count / fabric.stitches_per_cm), count)
+
+
+def moved(runs: Iterable[SizedRun]) -> int:
+    """Stitches that runs move outwards in all."""
+    return sum(by for run in runs for _, by in run.changes())
 
 
 def top_width(sized: SizedPiece) -> int:
-    """Stitches of the last row, the opening's included."""
-    return sized.start + sum(by for run in (*sized.left, *sized.right) for _, by in run.changes())
+    """Stitches of the last row, an opening's included."""
+    return sized.start + moved((*sized.left, *sized.right))
 
 
-def _stitches(count: int, fabric: Fabric) -> EdgeLength:
-    return EdgeLength(0, count, count / fabric.stitches_per_cm)
+def slot_width(slot: SizedSlot) -> int:
+    return slot.last - slot.first + 1
 
 
-def half_neck(opening: SizedOpening, fabric: Fabric) -> EdgeLength:
-    """The row edge of one half, from the parting to the top."""
-    return _polyline(opening.run, fabric)
+def to_the_top(sized: SizedPiece, opening: SizedOpening) -> bool:
+    """Whether the parts never come together again."""
+    return not opening.rejoins and ends_at(sized, opening) == sized.rows
 
 
-def _polyline(run: SizedRun, fabric: Fabric) -> EdgeLength:
-    """Each row one step up and as many stitches sideways as the edge moved before it. A named edge ends where stitches
-    begin to be held, so every row of it reaches the edge."""
+def ends_at(sized: SizedPiece, opening: SizedOpening) -> int:
+    """The last row of an opening."""
+    return opening.to_row or sized.rows
+
+
+def gap_runs(opening: SizedOpening, part: str) -> tuple[SizedRun, ...]:
+    """The inner edge of the part at that side of the gap."""
+    return (opening.left if part == "left" else opening.right) or (opening.run,)
+
+
+def shoulders(sized: SizedPiece, opening: SizedOpening) -> tuple[int, int]:
+    """Stitches of the last row left and right of an opening."""
+    both = top_width(sized) - opening.width
+    if not opening.left:
+        return both // 2, both - both // 2
+    left = sized.start // 2 + moved(sized.left) + opening.first + moved(opening.left)
+    return left, both - left
+
+
+# ----------------------------------------------------------------- rows
+
+
+def fabric_at(design: Design, piece: Piece, sized: SizedPiece, row: int) -> Fabric:
+    """The fabric over the whole width that row `row` (1 ...) is knitted in."""
+    zones = (z for z in sized.zones if z.first > z.last and z.from_row < row <= z.to_row)
+    zone = next(zones, None)
+    return design.fabric(piece.fabric if zone is None else zone.fabric)
+
+
+def knitted_rows(sized: SizedPiece, from_row: int, to_row: int) -> tuple[int, ...]:
+    """The rows after `from_row` up to `to_row` as they are knitted one after the other: those of a repeat come again."""
+    rows = list(range(1, sized.rows + 1))
+    for repeat in sorted(sized.repeats, key=lambda r: -r.from_row):
+        rows[repeat.from_row : repeat.to_row] = rows[repeat.from_row : repeat.to_row] * repeat.times
+    return tuple(rows[sized.counter(from_row) : sized.counter(to_row)])
+
+
+def held_rows(sized: SizedPiece, side: str) -> frozenset[int]:
+    """Rows that do not reach the outer edge because its stitches are held."""
+    found: set[int] = set()
+    for wedge in sized.wedges:
+        if wedge.edge in ("both", side):
+            found |= _held(wedge, _lead(sized, wedge, side))
+    return frozenset(found)
+
+
+def _lead(sized: SizedPiece, wedge: SizedWedge, side: str) -> int:
+    """Rows before the first hold, which is made where the carriage is not. It is at the right, or, of a part beside an
+    opening, at the part's outer edge."""
+    parted = any(o.row <= wedge.from_row < ends_at(sized, o) for o in sized.openings)
+    return 1 if parted or side == "right" else 0
+
+
+def _held(wedge: SizedWedge, lead: int) -> set[int]:
+    count = len(wedge.groups)
+    rows = 4 * count - 2 if wedge.kind == "both" else 2 * (count - 1)
+    begin = wedge.from_row + lead
+    return set(range(begin + 1, begin + rows + 1))
+
+
+def _row_edge(design: Design, piece: Piece, sized: SizedPiece, side: str, runs: Sequence[SizedRun], name: str) -> Stretch:
+    own = [run for run in runs if run.name == name]
+    return _polyline(design, piece, sized, side, (own[0].from_row, own[-1].to_row), runs, held_rows(sized, side))
+
+
+def _gap(design: Design, piece: Piece, sized: SizedPiece, opening: SizedOpening) -> tuple[Stretch, ...]:
+    rows = opening.row, ends_at(sized, opening)
+    left, right = (_polyline(design, piece, sized, p, rows, gap_runs(opening, p), frozenset()) for p in ("left", "right"))
+    centre = _stitches("centre", opening.flat, fabric_at(design, piece, sized, opening.row))
+    return (left, centre, right) if opening.flat else (left, right)
+
+
+def _polyline(
+    design: Design,
+    piece: Piece,
+    sized: SizedPiece,
+    part: str,
+    between: tuple[int, int],
+    runs: Sequence[SizedRun],
+    held: frozenset[int],
+) -> Stretch:
+    """Each row that reaches the edge one step up, and as many stitches sideways as the edge moved since the last one that did.
+    Loops hung back across the work are drawn together or apart: that moves no edge.
+
+    Points are the beginning, the end of every row, and the stitches cast off or on on the way."""
     moves: dict[int, int] = {}
-    for row, by in run.changes():
-        moves[row] = moves.get(row, 0) + by
-    across, up = 1 / fabric.stitches_per_cm, 1 / fabric.rows_per_cm
-    rows = range(run.from_row + 1, run.to_row + 1)
-    cm = sum(hypot(moves.get(row - 1, 0) * across, up) for row in rows)
-    return EdgeLength(len(rows), 0, cm)
+    chains = 0
+    for run in runs:
+        for row, by in () if run.across else run.changes():
+            moves[row] = moves.get(row, 0) + by
+            # Two decreased at once are laid on their neighbours; nothing of them is left to pick up.
+            if abs(by) > 1 and between[0] <= row < between[1] and run.way.at_once == 1:
+                chains += abs(by)
+    cm, sideways, before, count = 0.0, 0, between[0], 0
+    for row in knitted_rows(sized, *between):
+        # Back at the beginning of a repeat nothing is moved: the moves there led into it.
+        if row == before + 1 and row > 1:
+            sideways += moves.get(before, 0)
+        before = row
+        if row in held:
+            continue
+        fabric = fabric_at(design, piece, sized, row)
+        cm += hypot(sideways / fabric.stitches_per_cm, 1 / fabric.rows_per_cm)
+        sideways = 0
+        count += 1
+    return Stretch(part, EdgeLength(count, 0, cm), 1 + count + chains)

@@ -2,45 +2,23 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
-from math import floor, hypot
+from collections.abc import Sequence
 
-from walewright.design.model import Design, EdgeName, EdgeRun, Join, Piece
-from walewright.solve.pieces import PieceTerms
-from walewright.solve.programme import Draft, Kind, Linear, Rule, Terms, total
-from walewright.solve.rules import below
+from walewright.design.model import Design, EdgeName, Join
+from walewright.solve.lengths import FINE, ROUNDING, Garment, Measured, edge_terms
+from walewright.solve.programme import Draft, Kind, Linear, Rule, Wish, total
 
-FINE = 10_000
-"""Lengths in a rule are whole ten-thousandths of a centimetre."""
+LOOPS = frozenset({"grafted", "linked"})
+"""Ways of joining that take loop to loop."""
 
-_ROUNDING = 20
-"""What a length may lose to that, over all its terms."""
+_NEAR_ROWS = 2
+"""Rows that a length may be off where it has to be as near as rows allow: they come in pairs."""
 
+_CURVED_COST = 20.0 / FINE
+"""For each unit that a curved edge is longer or shorter than its join can take: above a row or two, below what rules say."""
 
-@dataclass(frozen=True, slots=True)
-class Measured:
-    """A side of a join: rows, stitches, and its length in 1/FINE cm (`length` terms and `more_length`; None where it is no sum
-    of counts)."""
-
-    rows: Terms = ()
-    stitches: Terms = ()
-    length: Terms | None = ()
-    more_length: int = 0
-
-    def plus(self, other: Measured) -> Measured:
-        """Both, one after the other."""
-        known = None if self.length is None or other.length is None else total((self.length, 1), (other.length, 1))
-        return Measured(
-            total((self.rows, 1), (other.rows, 1)),
-            total((self.stitches, 1), (other.stitches, 1)),
-            known,
-            self.more_length + other.more_length,
-        )
-
-
-Garment = Mapping[str, Sequence[PieceTerms]]
-"""Piece name to its terms per size; a mirror image has its model's."""
+_LONGER_COST = 0.5 / FINE
+"""For each unit off, of a join that is to be as near as rows allow: less than moving any wanted number by one more."""
 
 
 def easing_mm(join: Join, size: int) -> int:
@@ -48,30 +26,81 @@ def easing_mm(join: Join, size: int) -> int:
     return round(join.easing[size] * 10)
 
 
-def join_rules(draft: Draft, design: Design, garment: Garment) -> None:
-    """Writes a rule for each join: equal rows and stitches, or lengths within the easing."""
+def longer_cm(join: Join, size: int) -> float:
+    """By how much `one` shall be longer, in whole millimetres."""
+    return 0.0 if join.longer is None else round(join.longer[size] * 10) / 10
+
+
+def near_cm(design: Design, join: Join) -> float:
+    """How far off a join may be that has to be as near as rows allow: one that goes round a piece moves twice for each row."""
+    fabrics = (design.fabric(design.piece(e.piece).fabric) for e in (*join.one, *join.other))
+    twice = 2 if rounded(join.one) or rounded(join.other) else 1
+    return twice * _NEAR_ROWS * max(1 / f.rows_per_cm for f in fabrics)
+
+
+def rounded(side: Sequence[EdgeName]) -> frozenset[str]:
+    """Pieces that a side of a join goes round, up one edge, along their stitches and down the other: of those, edges called on
+    both sides count on both. Otherwise one of them lies on one of the other piece's, and counts once."""
+    along = {e.piece for e in side if e.edge in ("start", "end")}
+    return frozenset(e.piece for e in side if e.piece in along)
+
+
+def with_free_levels(design: Design, join: Join) -> tuple[str, ...]:
+    """Pieces whose free levels are chosen so that this join comes out: `matching` does that, not the programme."""
+    if join.longer is None and not any(join.easing):
+        return ()
+    names = dict.fromkeys(e.piece for e in (*join.one, *join.other))
+    models = {n: design.piece(n).mirror_of or n for n in names}
+    return tuple(n for n, model in models.items() if any(level.most for level in design.piece(model).levels))
+
+
+def join_rules(draft: Draft, design: Design, garment: Garment, matched: Sequence[Join]) -> None:
+    """Writes a rule for each join: equal rows and stitches, or lengths within the easing; for those that are `matched` by free
+    levels only what their way of joining asks for."""
     for join in design.joins:
         lines: list[tuple[int, Linear]] = []
         for size in range(len(design.sizes)):
             one, other = (side_terms(design, garment, side, size) for side in (join.one, join.other))
-            if easing_mm(join, size) == 0:
-                lines.append((size, Linear(total((one.rows, 1), (other.rows, -1)), 0, 0)))
+            if join.way in LOOPS or (easing_mm(join, size) == 0 and join.longer is None):
+                rows = other.more_rows - one.more_rows
+                lines.append((size, Linear(total((one.rows, 1), (other.rows, -1)), rows, rows)))
                 lines.append((size, Linear(total((one.stitches, 1), (other.stitches, -1)), 0, 0)))
-            elif one.length is not None and other.length is not None:
-                off = easing_mm(join, size) * FINE // 10 - _ROUNDING
-                apart = other.more_length - one.more_length
-                lines.append((size, Linear(total((one.length, 1), (other.length, -1)), apart - off, apart + off)))
-        text = f"{spoken(join.one)} and {spoken(join.other)}"
-        says = tuple(
-            f"{text} are joined row for row"
-            if not easing_mm(join, i)
-            else f"{text} are joined with {easing_mm(join, i) / 10:g} cm eased in"
-            for i in range(len(design.sizes))
-        )
-        fails = tuple(s.replace("are joined", "cannot be joined") for s in says)
+            elif all(join.origin != other_join.origin for other_join in matched):
+                lines += _lengths(draft, design, join, size, one, other)
+        says = tuple(_says(join, i) for i in range(len(design.sizes)))
+        fails = tuple(s.replace(" are ", " cannot be ", 1) for s in says)
         kept = tuple((i, line) for i, line in lines if line.terms)
         if kept:
-            draft.rules.append(Rule(f"join of {text}", Kind.JOIN, (join.origin,), says, fails, kept))
+            name = f"join of {spoken(join.one)} and {spoken(join.other)}"
+            draft.rules.append(Rule(name, Kind.JOIN, (join.origin,), says, fails, kept))
+
+
+def _lengths(draft: Draft, design: Design, join: Join, size: int, one: Measured, other: Measured) -> list[tuple[int, Linear]]:
+    """Lengths within the easing, as a rule. Of a curve the length is only roughly known before its rows are: then it is a wish,
+    and the joins are held against their lengths when all is counted."""
+    terms = total((one.length, 1), (other.length, -1))
+    apart = other.more_length - one.more_length + round(longer_cm(join, size) * FINE)
+    off = round((easing_mm(join, size) / 10 or near_cm(design, join)) * FINE) - ROUNDING
+    if not terms:
+        return []
+    if not easing_mm(join, size):
+        draft.wishes.append(Wish(terms, apart, _LONGER_COST))
+    if one.rough or other.rough:
+        draft.wishes.append(Wish(terms, apart, 0.0, _CURVED_COST, free=off))
+        return []
+    return [(size, Linear(terms, apart - off, apart + off))]
+
+
+def _says(join: Join, size: int) -> str:
+    text = f"{spoken(join.one)} and {spoken(join.other)}"
+    longer = longer_cm(join, size)
+    if join.way in LOOPS:
+        return f"{text} are {join.way} loop to loop"
+    if longer:
+        return f"{text} are joined, the one {longer:g} cm longer than the other"
+    if easing_mm(join, size):
+        return f"{text} are joined with {easing_mm(join, size) / 10:g} cm eased in"
+    return f"{text} are joined row for row"
 
 
 def spoken(side: Sequence[EdgeName]) -> str:
@@ -82,45 +111,8 @@ def spoken(side: Sequence[EdgeName]) -> str:
 def side_terms(design: Design, garment: Garment, side: Sequence[EdgeName], size: int) -> Measured:
     """One side of a join in one size."""
     found = Measured()
+    whole = rounded(side)
     for edge in side:
-        found = found.plus(_edge(design, design.piece(edge.piece), garment[edge.piece][size], edge.edge, size))
+        piece = design.piece(edge.piece)
+        found = found.plus(edge_terms(design, piece, garment[edge.piece][size], edge.edge, size, edge.piece in whole))
     return found
-
-
-def _edge(design: Design, piece: Piece, terms: PieceTerms, name: str, size: int) -> Measured:
-    fabric = design.fabric(piece.fabric)
-    if name in ("start", "end", "shoulder"):
-        edges = (terms.left, terms.right)
-        at = [e.start if name == "start" else e.after[-1] for e in edges]
-        stitches = total((at[0], 1), (at[1], 1))
-        if name == "shoulder":
-            stitches = total((stitches, 1), *((o.half, -2) for o in terms.openings))
-        return Measured(stitches=stitches, length=total((stitches, round(FINE / fabric.stitches_per_cm))))
-    if name == "neck":
-        rows = total(*((o.depth, 4) for o in terms.openings))
-        stitches = total(*((o.flat, 2) for o in terms.openings))
-        return Measured(rows, stitches, None)
-    number = next(i for i, run in enumerate(piece.left) if run.name == name)
-    return _run(piece, piece.left[number], number, terms, size, fabric.stitches_per_cm, fabric.rows_per_cm)
-
-
-def _run(piece: Piece, run: EdgeRun, number: int, terms: PieceTerms, size: int, across: float, up: float) -> Measured:
-    """A run of a row edge. Moves of one stitch lengthen it by the difference between a slanting and an upright row."""
-    rows = total((terms.rows[run.to_level], 2), (terms.rows[below(piece, number, "left")], -2))
-    row = FINE / up
-    length, more_length = total((rows, round(row))), 0
-    change = abs(run.change[size])
-    if run.path == "slope" and not terms.left.cast_off[number]:
-        moved = total((terms.left.after[number], 1), (terms.left.before(number), -1))
-        slant = round(FINE * hypot(1 / across, 1 / up) - row)
-        length = total((length, 1), (moved, slant if run.change[size] >= 0 else -slant))
-    elif change:
-        # Several stitches at a time: the length over the upright rows is taken as it is wanted.
-        height = _height(piece, number, size)
-        more_length += floor(FINE * (hypot(change, height) - height))
-    return Measured(rows, (), length, more_length)
-
-
-def _height(piece: Piece, number: int, size: int) -> float:
-    at = {level.name: level.height[size] for level in piece.levels}
-    return at[piece.left[number].to_level] - at[below(piece, number, "left")]

@@ -75,11 +75,13 @@ class Rule:
     constraints: tuple[tuple[int, Linear], ...]
     cm_per_unit: float = 0.0
     """Of a wanted number: how many centimetres one unit of its terms is."""
+    near: tuple[tuple[int, Linear], ...] = ()
+    """Of a finished width: the same as the constraints, but no more than a stitch off. Kept wherever that is possible at all."""
 
     def only(self, sizes: frozenset[int]) -> Rule:
         """The same rule as far as it speaks of these sizes alone."""
         kept = tuple(c for c in self.constraints if c[0] in sizes)
-        return replace(self, constraints=kept)
+        return replace(self, constraints=kept, near=tuple(c for c in self.near if c[0] in sizes))
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,6 +103,14 @@ class Programme:
     rules: tuple[Rule, ...]
     wishes: tuple[Wish, ...]
     nudges: tuple[tuple[int, float], ...] = ()
+
+    def nearer(self, sizes: Sequence[int]) -> Programme:
+        """The same programme with no finished width of these sizes more than a stitch off."""
+        among = frozenset(sizes)
+        rules = tuple(
+            replace(r, constraints=(*r.constraints, *(c for c in r.near if c[0] in among))) if r.near else r for r in self.rules
+        )
+        return replace(self, rules=rules)
 
     def broken(self, values: Values) -> Iterator[Rule]:
         """The rules that these values do not keep."""

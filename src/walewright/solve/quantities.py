@@ -18,6 +18,9 @@ OFF_COST = 1.0
 BEYOND_COST = 30.0
 """More for each above the first: no figure is off by more than one for the sake of another, unless a rule forces it."""
 
+NEAR = 1.0
+"""Stitches that a finished width may be off, unless a rule forces it: a height beside it gives way first."""
+
 STEADY = 3.0
 """Share of what has to come out alike in all sizes: the rows of a slope. A level below or above it gives way."""
 
@@ -61,16 +64,26 @@ class Quantity:
     share: float = 1.0
     kind: Kind = Kind.WANTED
 
+    @property
+    def finished_width(self) -> bool:
+        """Whether it is a width that everybody sees, and not a part of one."""
+        return self.unit == "st" and self.share == 1.0
+
 
 def want(draft: Draft, quantity: Quantity) -> None:
     """Writes a quantity into the programme."""
     factor = quantity.factor
     lines: list[tuple[int, Linear]] = []
+    near: list[tuple[int, Linear]] = []
     for size, (terms, wanted, off) in enumerate(zip(quantity.terms, quantity.wanted, quantity.tolerance, strict=True)):
         if not terms:
             continue
-        low, high = ceil((wanted - off) / factor - EXACT), floor((wanted + off) / factor + EXACT)
+        low, high = _within(wanted, off, factor)
         lines.append((size, Linear(terms, max(low, 0), high)))
+        if quantity.finished_width and off <= 2 * NEAR:
+            # An edge by itself gets half of it, so that the width between two has no more either.
+            low, high = _within(wanted, NEAR * off / 2, factor)
+            near.append((size, Linear(terms, max(low, 0), high)))
         draft.wishes.append(Wish(total((terms, factor)), wanted, OFF_COST * quantity.share, BEYOND_COST * quantity.share, free=1.0))
         draft.nudges += [(v, c * factor * _plainer(wanted, factor)) for v, c in terms]
     shown = [length(cm) for cm in quantity.cm]
@@ -78,8 +91,13 @@ def want(draft: Draft, quantity: Quantity) -> None:
     fails = tuple(quantity.fails.format(cm=cm) for cm in shown)
     per_cm = max((w / cm for w, cm in zip(quantity.wanted, quantity.cm, strict=True) if cm), default=0.0)
     unit = factor / per_cm if per_cm else 0.0
-    draft.rules.append(Rule(quantity.name, quantity.kind, (quantity.origin,), says, fails, tuple(lines), unit))
+    draft.rules.append(Rule(quantity.name, quantity.kind, (quantity.origin,), says, fails, tuple(lines), unit, tuple(near)))
     _grade(draft, quantity)
+
+
+def _within(wanted: float, off: float, factor: int) -> tuple[int, int]:
+    """The least and the greatest value of the terms that is at most `off` away."""
+    return ceil((wanted - off) / factor - EXACT), floor((wanted + off) / factor + EXACT)
 
 
 def length(cm: float) -> str:

@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 ALLOWED_BEYOND = 0.5
-"""A schedule may be half a step worse than the best there is, if that makes it plainer."""
+"""Stitches by which a schedule may be worse than the best there is, if that makes it plainer."""
 
 CLOSE = 1e-9
 
@@ -21,7 +21,8 @@ class Taper:
     """`moves` moves over `rows` rows along `line` (`line[i - 1]` is wanted at row i, in moves).
 
     `slots` are the counter values at which a move can be made, rising; moves are `least_gap` rows apart at least. The first gap
-    is counted from `begin`: 0, or the row of a cast-off that goes before."""
+    is counted from `begin`: 0, or the row of a cast-off that goes before. A move is of `size` stitches; the last one is of what
+    is left of `stitches` in all (0: as many as the others)."""
 
     moves: int
     rows: int
@@ -29,10 +30,21 @@ class Taper:
     slots: tuple[int, ...]
     least_gap: int = 1
     begin: int = 0
+    size: int = 1
+    stitches: int = 0
+
+    @property
+    def allowed_beyond(self) -> float:
+        """Half a stitch, in moves."""
+        return ALLOWED_BEYOND / self.size
+
+    def done(self, moves: int) -> float:
+        """How far the edge is after so many moves, in moves: the last may be a smaller one."""
+        return self.stitches / self.size if moves == self.moves and self.stitches else float(moves)
 
     def share(self, move: int, slot: int) -> float:
         """How far off the line the rows just before and after the slot are, when move number `move` (1 ...) is made there."""
-        ahead = move - self.line[slot] if slot < self.rows else 0.0
+        ahead = self.done(move) - self.line[slot] if slot < self.rows else 0.0
         behind = self.line[slot - 1] - (move - 1) if slot > 0 else 0.0
         return max(ahead, behind, 0.0)
 
@@ -81,7 +93,7 @@ def deviation(taper: Taper, used: Sequence[int]) -> float:
     """The greatest deviation of the moves at these slots, row by row, as the definition says."""
     worst = 0.0
     for row in range(1, taper.rows + 1):
-        done = sum(1 for slot in used if slot < row)
+        done = taper.done(sum(1 for slot in used if slot < row))
         worst = max(worst, abs(done - taper.line[row - 1]))
     return worst
 

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from math import ceil
 
-from walewright.design.model import Design, EdgeName, Join
+from walewright.design.model import Design, EdgeName, Join, Piece
 from walewright.report.model import Diagnostic, Label
-from walewright.solve.geometry import NOTHING, EdgeLength, edge_length
-from walewright.solve.joining import easing_mm, spoken
+from walewright.solve.geometry import NOTHING, EdgeLength, above, called_on_both, edge_length, split_part
+from walewright.solve.joining import LOOPS, easing_mm, longer_cm, near_cm, rounded, spoken
 from walewright.solve.model import SizedJoin, SizedPiece
 
 ROUNDING_CM = 1e-6
@@ -16,17 +17,28 @@ ROUNDING_CM = 1e-6
 def side_length(design: Design, pieces: Sequence[SizedPiece], side: Sequence[EdgeName]) -> EdgeLength:
     """Rows, stitches and centimetres of one side of a join."""
     found = NOTHING
+    whole = rounded(side)
     for edge in side:
         piece = design.piece(edge.piece)
         sized = next(p for p in pieces if p.name == edge.piece)
-        found = found.plus(edge_length(piece, sized, design.fabric(piece.fabric), edge.edge))
+        found = found.plus(edge_length(design, piece, sized, edge.edge, edge.piece in whole))
     return found
+
+
+def apart_cm(design: Design, join: Join, size: int, pieces: Sequence[SizedPiece]) -> float:
+    """By how much `one` is longer than it should be (negative: shorter)."""
+    one, other = (side_length(design, pieces, side) for side in (join.one, join.other))
+    return one.cm - other.cm - longer_cm(join, size)
 
 
 def sized_join(design: Design, join: Join, size: int, pieces: Sequence[SizedPiece]) -> SizedJoin:
     """A join in one size."""
     one, other = (side_length(design, pieces, side) for side in (join.one, join.other))
     along_rows = not (one.stitches or other.stitches)
+    easing = easing_mm(join, size) / 10
+    if not easing and join.longer is not None:
+        # As near as rows allow: what they leave open is what has to be eased in.
+        easing = max(1, ceil(10 * (abs(apart_cm(design, join, size, pieces)) - ROUNDING_CM))) / 10
     return SizedJoin(
         join.one,
         join.other,
@@ -34,32 +46,51 @@ def sized_join(design: Design, join: Join, size: int, pieces: Sequence[SizedPiec
         other.rows if along_rows else None,
         one.cm,
         other.cm,
-        easing_mm(join, size) / 10,
+        easing,
         join.origin,
+        longer_cm(join, size),
+        join.way,
     )
 
 
 STITCH_EDGES = frozenset({"start", "end", "shoulder"})
-"""Edges along stitches; a neck has both, and what authors call by a name runs along rows."""
+"""Edges along stitches that every piece has."""
 
 
 def unlike_joins(design: Design) -> list[Diagnostic]:
-    """A message for each join without easing of rows to stitches: no counts could make those equal."""
+    """A message for each join row for row or loop for loop of rows to stitches: no counts could make those equal."""
     told: list[Diagnostic] = []
     for join in design.joins:
-        sizes = tuple(design.sizes[i] for i in range(len(design.sizes)) if easing_mm(join, i) == 0)
-        one, other = (_kinds(side) for side in (join.one, join.other))
-        if sizes and one != other:
-            note = f"{spoken(join.one)} runs along {one}, {spoken(join.other)} along {other}"
+        sizes = tuple(design.sizes[i] for i in range(len(design.sizes)) if _counted_out(join, i))
+        one, other = (_kinds(design, side) for side in (join.one, join.other))
+        note = f"{spoken(join.one)} runs along {one}, {spoken(join.other)} along {other}"
+        if join.way in LOOPS and {one, other} != {"stitches"}:
+            told.append(unmet(join, (note,), sizes, design, (f"sew it: only loops to loops can be {join.way}",)))
+        elif sizes and one != other:
             told.append(unmet(join, (note,), sizes, design, ("allow some easing: then their lengths are compared",)))
     return told
 
 
-def _kinds(side: Sequence[EdgeName]) -> str:
-    names = {e.edge for e in side}
-    stitches = bool(names & (STITCH_EDGES | {"neck"}))
-    rows = bool(names - STITCH_EDGES)
-    return "rows and stitches" if rows and stitches else "rows" if rows else "stitches"
+def _counted_out(join: Join, size: int) -> bool:
+    """Whether rows and stitches have to be equal, and not lengths alike."""
+    return join.way in LOOPS or (easing_mm(join, size) == 0 and join.longer is None)
+
+
+def _kinds(design: Design, side: Sequence[EdgeName]) -> str:
+    kinds = {kind for edge in side for kind in _kind(design.piece(edge.piece), edge.edge)}
+    return " and ".join(sorted(kinds))
+
+
+def _kind(piece: Piece, edge: str) -> tuple[str, ...]:
+    head, part = split_part(edge)
+    if head in STITCH_EDGES or part == "centre" or head in {s.name for s in piece.slots}:
+        return ("stitches",)
+    if above(head) in {*(s.name for s in piece.slots), *(o.name for o in piece.openings)}:
+        return ("stitches",)
+    opening = next((o for o in piece.openings if o.name == head), None)
+    if opening is not None and not part and any(opening.flat):
+        return ("rows", "stitches")
+    return ("rows",)
 
 
 def unmet_joins(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> list[Diagnostic]:
@@ -70,13 +101,38 @@ def unmet_joins(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> lis
         sizes: list[str] = []
         for size, pieces in enumerate(garments):
             one, other = (side_length(design, pieces, side) for side in (join.one, join.other))
-            note = _apart(join, size, one, other)
+            note = _apart(design, join, size, one, other)
             if note:
                 notes.append(f"{design.sizes[size]}: {note}")
                 sizes.append(design.sizes[size])
         if notes:
             told.append(unmet(join, tuple(notes), tuple(sizes), design))
     return told
+
+
+def uneven_edges(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Iterator[Diagnostic]:
+    """A message for each name given to both edges of a piece that have not the same rows there;  are the pieces of
+    size i. A join that takes one for the other would be wrong for one of them."""
+    for number, piece in enumerate(design.pieces):
+        if piece.mirror_of is not None:
+            continue
+        for name in sorted(called_on_both(piece)):
+            rows = [
+                tuple(edge_length(design, piece, pieces[number], f"{name} {side}").rows for side in ("left", "right"))
+                for pieces in garments
+            ]
+            over = [i for i, (left, right) in enumerate(rows) if left != right]
+            if not over:
+                continue
+            runs = [next(run for run in side if run.name == name) for side in (piece.left, piece.right)]
+            yield Diagnostic(
+                "called-edges-differ",
+                f"`{name}` of the {piece.name} has more rows on one side than on the other",
+                tuple(Label(o.span, f"called `{name}`") for o in dict.fromkeys(run.origin for run in runs)),
+                tuple(f"{design.sizes[i]}: {rows[i][0]} rows on the left, {rows[i][1]} on the right" for i in over),
+                ("call each edge by a name of its own (`left edge ... called`, `right edge ... called`)",),
+                sizes=tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else (),
+            )
 
 
 def unmet(join: Join, notes: tuple[str, ...], sizes: tuple[str, ...], design: Design, helps: tuple[str, ...] = ()) -> Diagnostic:
@@ -97,16 +153,25 @@ def unmet(join: Join, notes: tuple[str, ...], sizes: tuple[str, ...], design: De
     )
 
 
-def _apart(join: Join, size: int, one: EdgeLength, other: EdgeLength) -> str:
-    easing = easing_mm(join, size)
-    if easing == 0:
+def allowed_cm(design: Design, join: Join, size: int) -> float:
+    """How far off the wanted difference of lengths a join may be."""
+    return easing_mm(join, size) / 10 or near_cm(design, join)
+
+
+def _apart(design: Design, join: Join, size: int, one: EdgeLength, other: EdgeLength) -> str:
+    if _counted_out(join, size):
         if (one.rows, one.stitches) == (other.rows, other.stitches):
             return ""
         return f"{counted(one)} against {counted(other)}, and no easing is allowed"
-    apart = abs(one.cm - other.cm)
-    if apart <= easing / 10 + ROUNDING_CM:
+    longer = longer_cm(join, size)
+    apart = abs(one.cm - other.cm - longer)
+    allowed = allowed_cm(design, join, size)
+    if apart <= allowed + ROUNDING_CM:
         return ""
-    return f"{one.cm:.1f} cm against {other.cm:.1f} cm: {apart:.1f} cm apart, and {easing / 10:g} cm can be eased in"
+    lengths = f"{one.cm:.1f} cm against {other.cm:.1f} cm"
+    if longer:
+        return f"{lengths}: {one.cm - other.cm:.1f} cm longer, and it should be {longer:g} cm, {allowed:.1f} cm more or less"
+    return f"{lengths}: {apart:.1f} cm apart, and {allowed:g} cm can be eased in"
 
 
 def counted(length: EdgeLength) -> str:

@@ -1,30 +1,33 @@
-"""Shaping: the runs of an edge and of a neck in all sizes, from counted stitches and rows to rows of moves."""
+"""Shaping: the runs of an edge in all sizes, from counted stitches and rows to rows of moves."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
 
-from walewright.design.model import EdgeRun, Opening, Piece, Way
-from walewright.solve.curves import Curve, quarter_ellipse, straight, targets
-from walewright.solve.model import Phrase, SizedOpening, SizedRun
+from walewright.design.model import EdgeRun
+from walewright.solve.curves import PATHS, straight, targets
+from walewright.solve.model import Phrase, SizedRun
 from walewright.solve.schedule import Taper
 from walewright.solve.stairs import Flight, flight_schedules
 from walewright.solve.structure import phrase_schedules
 
+PAIR, LEFT, RIGHT, GAP = "pair", "left", "right", "gap"
+"""Whose an edge is: both outer ones shaped alike, one of them, or the inner one of a part beside a gap."""
+
 
 @dataclass(frozen=True, slots=True)
 class Span:
-    """One run of an edge in one size, counted: rows `from_row`..`to_row`, `change` stitches outwards, the first `cast_off`
-    of an inward change at once; `steps` are that many moves alike (0: moves as the path has them). `parting`: where the
-    piece parts (beyond the top if it does not)."""
+    """One run of an edge in one size, counted: rows `from_row`..`to_row`, `change` stitches outwards as the part sees it, the
+    first `cast_off` of an inward change at once; `steps` are that many moves alike (0: moves as the path has them).
+    `parted`: the rows where the piece parts and where its parts end or rejoin, of each opening."""
 
     from_row: int
     to_row: int
     change: int
     cast_off: int
     steps: int
-    parting: int
+    parted: tuple[tuple[int, int], ...] = ()
 
     @property
     def rows(self) -> int:
@@ -39,13 +42,18 @@ class Span:
         """Stitches to move after the cast-off."""
         return abs(self.change) - self.cast_off
 
+    def in_parts(self, at: int) -> bool:
+        """Whether the row that is `at` rows after the run's beginning is worked on parts."""
+        return any(low <= self.from_row + at < high for low, high in self.parted)
 
-def edge_runs(piece: Piece, side: str, number: int, spans: Sequence[Span]) -> tuple[SizedRun, ...] | None:
-    """Run `number` of an edge in every size; None if its moves do not fit into its rows in some size."""
-    run = (piece.left if side == "left" else piece.right)[number]
-    at_carriage = _pair_slots if piece.symmetric else _left_slots if side == "left" else _right_slots
-    begin = [_cast_off_gap(piece, side, span) for span in spans]
-    rest = (_curved if run.path == "curve" else _even)(run, spans, begin, at_carriage)
+
+def edge_runs(run: EdgeRun, whose: str, spans: Sequence[Span]) -> tuple[SizedRun, ...] | None:
+    """A run of an edge in every size; None if its moves do not fit into its rows in some size."""
+    if run.path == "across":
+        return tuple(_across(run, span) for span in spans)
+    begin = [_cast_off_gap(whose, span) for span in spans]
+    by_twos = run.way.at_once > 1 and run.path != "steps"
+    rest = (_curved if run.path in PATHS and not by_twos else _even)(run, spans, begin, whose)
     if rest is None:
         return None
     first: list[tuple[Phrase, ...]] = [() for _ in spans]
@@ -59,79 +67,47 @@ def edge_runs(piece: Piece, side: str, number: int, spans: Sequence[Span]) -> tu
     )
 
 
-Slots = Callable[[Span, int], tuple[int, ...]]
-"""Counter values, from the run's beginning, at which hands can work at the edge, not before the second argument."""
+def _across(run: EdgeRun, span: Span) -> SizedRun:
+    change = (Phrase((0,), (span.change or span.sign,), 1 if span.change else 0),)
+    return SizedRun(run.name, span.from_row, span.to_row, change, run.way, run.origin, across=True)
 
 
-def _cast_off_gap(piece: Piece, side: str, span: Span) -> int:
-    """A cast-off is made where the carriage stands: the left edge's, below the parting, a row later."""
-    return 1 if not piece.symmetric and side == "left" and span.from_row < span.parting else 0
+# ----------------------------------------------------------------- when hands can work
 
 
-def _pair_slots(span: Span, first: int) -> tuple[int, ...]:
-    """For both edges, one after the other: even rows, so that either end comes to the carriage, with a row knitted after
-    the second. Not at the parting itself, where one end would belong to the whole width and the other to a half."""
-    return tuple(t for t in _even_slots(span, first) if span.from_row + t != span.parting)
+def _cast_off_gap(whose: str, span: Span) -> int:
+    """A cast-off is made where the carriage stands: it begins the whole width at the right, and a part at its outer edge."""
+    return 1 if whose == GAP or (whose == LEFT and not span.in_parts(0)) else 0
+
+
+def _at_carriage(whose: str, span: Span, first: int) -> tuple[int, ...]:
+    """Counter values, from the run's beginning, at which the carriage is at the edge, not before `first`."""
+    if whose == PAIR:
+        # Even rows, so that either end comes to the carriage, with a row knitted after the second. Not where the piece parts
+        # or rejoins: one end would belong to the whole width and the other to a part.
+        ends = {row - span.from_row for between in span.parted for row in between}
+        return tuple(t for t in _even_slots(span, first) if t not in ends)
+    if whose == GAP:
+        return tuple(range(first | 1, span.rows, 2))
+    if whose == RIGHT:
+        return tuple(range(max(2, first + first % 2), span.rows, 2))
+    # The carriage is at the left at odd rows; a part at the left begins with it there.
+    return tuple(t for t in range(max(1, first), span.rows) if (t % 2 == 1) != span.in_parts(t))
 
 
 def _even_slots(span: Span, first: int) -> tuple[int, ...]:
     return tuple(range(max(2, first + first % 2), span.rows - 1, 2))
 
 
-def _right_slots(span: Span, first: int) -> tuple[int, ...]:
-    return tuple(range(max(2, first + first % 2), span.rows, 2))
-
-
-def _left_slots(span: Span, first: int) -> tuple[int, ...]:
-    """Odd rows with the carriage at the left; in the left half, which starts with the carriage there, even ones."""
-    rows = range(max(1, first), span.rows)
-    return tuple(t for t in rows if (t % 2 == 1) == (span.from_row + t < span.parting))
-
-
 def _any_slots(span: Span, first: int) -> tuple[int, ...]:
     return tuple(range(max(1, first), span.rows))
 
 
-def _after(span: Span, begin: int, both: bool) -> int:
+def _after(span: Span, begin: int, whose: str) -> int:
     """The first row at which a move may follow a cast-off, which takes two rows for two edges."""
     if not span.cast_off:
         return 1
-    return begin + 2 if both or begin == 0 else begin + 1
-
-
-def _even(run: EdgeRun, spans: Sequence[Span], begin: Sequence[int], at_carriage: Slots) -> tuple[tuple[Phrase, ...], ...] | None:
-    """Moves of one size along a straight line: single stitches of a slope, or equal steps."""
-    tapers: list[Taper] = []
-    by: list[int] = []
-    for span, gap in zip(spans, begin, strict=True):
-        moves = min(span.steps, span.rest) if span.steps else span.rest
-        size = span.rest // moves if moves else 1
-        needs_carriage = size > 1 or (span.sign > 0 and run.way.kind != "fashioned")
-        first = _after(span, gap, at_carriage is _pair_slots)
-        if span.sign > 0 and span.from_row == 0:
-            # A fashioned increase is filled from the stitch below the last row's: at the start there is none after one row.
-            first = max(first, 2)
-        slots = (at_carriage if needs_carriage else _any_slots)(span, first)
-        line = targets(straight(moves, span.rows), span.rows)
-        tapers.append(Taper(moves, span.rows, line, slots, 2 if needs_carriage else 1, gap if span.cast_off else 0))
-        by.append(span.sign * size)
-    return phrase_schedules(tapers, by)
-
-
-def _curved(run: EdgeRun, spans: Sequence[Span], begin: Sequence[int], at_carriage: Slots) -> tuple[tuple[Phrase, ...], ...] | None:
-    flights: list[Flight] = []
-    both = at_carriage is _pair_slots
-    for span, gap in zip(spans, begin, strict=True):
-        first = _after(span, gap, both)
-        slots = several = at_carriage(span, first)
-        if both and (span.sign < 0 or run.way.kind == "fashioned"):
-            # One stitch goes at both ends at once, at the parting too.
-            slots = _even_slots(span, first)
-        line = targets(quarter_ellipse(span.rest, span.rows), span.rows)
-        flights.append(
-            Flight(span.rest, span.rows, line, _stairs(slots), frozenset(slots) - frozenset(several), gap if span.cast_off else 0)
-        )
-    return flight_schedules(flights, [span.sign for span in spans])
+    return begin + 2 if whose == PAIR or begin == 0 else begin + 1
 
 
 def _stairs(slots: tuple[int, ...]) -> tuple[int, ...]:
@@ -143,43 +119,71 @@ def _stairs(slots: tuple[int, ...]) -> tuple[int, ...]:
     return tuple(kept)
 
 
-# ----------------------------------------------------------------- necks
+# ----------------------------------------------------------------- moves
 
 
-@dataclass(frozen=True, slots=True)
-class Gap:
-    """An opening in one size, counted: the parting row, the top row, and stitches of half its width and half its flat part."""
-
-    row: int
-    top: int
-    half: int
-    half_flat: int
-
-
-def openings(opening: Opening, gaps: Sequence[Gap]) -> tuple[SizedOpening, ...] | None:
-    """An opening in every size; None if its moves do not fit in some size.
-
-    The moves are those of the half that is worked first: it begins with the carriage at its outer edge, so that casting off at
-    the neck is possible after one row and then after every second."""
-    phrases: tuple[tuple[Phrase, ...], ...] | None
-    if opening.shape == "v":
-        tapers = [Taper(g.half - g.half_flat, g.top - g.row, _line(straight, g), tuple(range(1, g.top - g.row))) for g in gaps]
-        phrases = phrase_schedules(tapers, [-1] * len(gaps))
-    else:
-        flights = [
-            Flight(g.half - g.half_flat, g.top - g.row, _line(quarter_ellipse, g), tuple(range(1, g.top - g.row, 2))) for g in gaps
-        ]
-        phrases = flight_schedules(flights, [-1] * len(gaps))
-    if phrases is None:
-        return None
-    return tuple(_opening(opening, g, p, opening.way) for g, p in zip(gaps, phrases, strict=True))
+def _even(run: EdgeRun, spans: Sequence[Span], begin: Sequence[int], whose: str) -> tuple[tuple[Phrase, ...], ...] | None:
+    """Moves of one size: single stitches of a slope, two at once along any line, or equal steps."""
+    tapers: list[Taper] = []
+    by: list[int] = []
+    for span, gap in zip(spans, begin, strict=True):
+        size, moves = _size(run, span)
+        by_twos = size > 1 and not span.steps
+        needs_carriage = (size > 1 and not by_twos) or (span.sign > 0 and run.way.kind != "fashioned")
+        first = _after(span, gap, whose)
+        if span.sign > 0 and span.from_row == 0:
+            # A fashioned increase is filled from the stitch below the last row's: at the start there is none after one row.
+            first = max(first, 2)
+        slots = _at_carriage(whose, span, first) if needs_carriage else _any_slots(span, first)
+        line = targets(PATHS.get(run.path, straight)(span.rest, span.rows), span.rows)
+        in_moves = tuple(stitches / size for stitches in line)
+        tapers.append(
+            Taper(moves, span.rows, in_moves, slots, 2 if needs_carriage else 1, gap if span.cast_off else 0, size, span.rest)
+        )
+        by.append(span.sign * size)
+    phrases = phrase_schedules(tapers, by)
+    return phrases and _less_last(phrases, [t.moves * t.size - t.stitches for t in tapers])
 
 
-def _line(curve: Callable[[int, int], Curve], gap: Gap) -> tuple[float, ...]:
-    rows = gap.top - gap.row
-    return targets(curve(gap.half - gap.half_flat, rows), rows)
+def _size(run: EdgeRun, span: Span) -> tuple[int, int]:
+    """(stitches a move, moves)."""
+    if span.steps:
+        moves = min(span.steps, span.rest)
+        return (span.rest // moves if moves else 1), moves
+    size = run.way.at_once if span.sign < 0 else 1
+    return size, -(-span.rest // size)
 
 
-def _opening(opening: Opening, gap: Gap, phrases: tuple[Phrase, ...], way: Way) -> SizedOpening:
-    run = SizedRun(opening.name, gap.row, gap.top, phrases, way, opening.origin)
-    return SizedOpening(opening.name, gap.row, 2 * gap.half_flat, 2 * gap.half, run, opening.origin)
+def _less_last(phrases: tuple[tuple[Phrase, ...], ...], less: Sequence[int]) -> tuple[tuple[Phrase, ...], ...]:
+    """The last move of a size is so many stitches less than the others: in every size it stands alone then."""
+    if not any(less):
+        return phrases
+    made: list[tuple[Phrase, ...]] = []
+    for of_size, few in zip(phrases, less, strict=True):
+        worked = [n for n, phrase in enumerate(of_size) if phrase.times]
+        alone = Phrase((2,), (-1,), 0)
+        some = list(of_size)
+        if few and worked:
+            last = some[worked[-1]]
+            *gaps, gap = last.gaps
+            sign = -1 if last.by[-1] < 0 else 1
+            alone = Phrase((gap,), (last.by[-1] - sign * few,), 1)
+            some[worked[-1]] = replace(last, times=last.times - 1)
+            if gaps:
+                some[worked[-1] + 1 : worked[-1] + 1] = [Phrase(tuple(gaps), last.by[:-1], 1)]
+        made.append((*some, alone))
+    return tuple(made)
+
+
+def _curved(run: EdgeRun, spans: Sequence[Span], begin: Sequence[int], whose: str) -> tuple[tuple[Phrase, ...], ...] | None:
+    flights: list[Flight] = []
+    for span, gap in zip(spans, begin, strict=True):
+        first = _after(span, gap, whose)
+        slots = several = _at_carriage(whose, span, first)
+        if whose == PAIR and (span.sign < 0 or run.way.kind == "fashioned"):
+            # One stitch goes at both ends at once, where the piece parts too.
+            slots = _even_slots(span, first)
+        line = targets(PATHS[run.path](span.rest, span.rows), span.rows)
+        single = frozenset(slots) - frozenset(several)
+        flights.append(Flight(span.rest, span.rows, line, _stairs(slots), single, gap if span.cast_off else 0, run.path == "arch"))
+    return flight_schedules(flights, [span.sign for span in spans])

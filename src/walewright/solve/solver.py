@@ -2,23 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from walewright.design.model import Design, Piece
+from walewright.design.model import Design, Join
 from walewright.report.model import Diagnostic, Label
-from walewright.solve.bands import one_edge, sized_band
+from walewright.solve.bands import both_sides, crowded_holes, short_starts, sized_band, start_pick_ups
 from walewright.solve.bed_width import bands_too_wide, too_wide
 from walewright.solve.conflict import explain
 from walewright.solve.deviations import deviations
 from walewright.solve.garment import sized_pieces
-from walewright.solve.highs import solve_programme
+from walewright.solve.highs import Answer, feasible, solve_programme
 from walewright.solve.joining import join_rules
-from walewright.solve.model import Component, Counts, SizedBand, SizedGarment
-from walewright.solve.pieces import Heights, PieceTerms, piece_terms
+from walewright.solve.lengths import Garment
+from walewright.solve.matching import movers, pinned
+from walewright.solve.model import Component, Counts, SizedBand, SizedGarment, SizedPiece
+from walewright.solve.pieces import Heights, PieceTerms, image, piece_terms
 from walewright.solve.programme import Draft, Programme, components
 from walewright.solve.rules import piece_rules
-from walewright.solve.seams import sized_join, unlike_joins, unmet_joins
+from walewright.solve.seams import sized_join, uneven_edges, unlike_joins, unmet_joins
 
 Found = tuple[Diagnostic, ...]
 
@@ -29,25 +31,26 @@ def solve(design: Design) -> tuple[Counts | None, Found]:
     told = (*_band_faults(design), *unlike_joins(design), *too_wide(design))
     if told:
         return None, told
-    programme, terms = programme_of(design)
-    values: dict[int, int] = {}
-    solved: list[Component] = []
-    for part in components(programme):
-        answer = solve_programme(part)
-        if answer.status == "infeasible":
-            told += explain(design, part)
-        elif answer.values is None or answer.status != "optimal":
-            told += (_gave_up(design, part),)
-        else:
-            values |= answer.values
-            solved.append(Component(_pieces(part), answer.status, answer.objective, answer.bound))
+    matched = tuple(join for join in design.joins if movers(design, join))
+    programme, terms = programme_of(design, matched)
+    answers, told = _answered(design, programme, [])
     if told:
         return None, told
-    return _counted(design, programme, terms, values, tuple(solved))
+    if matched:
+        # What curves come to is only known when they are scheduled: with the levels found for them, all is counted again.
+        design, told = pinned(design, programme, terms, _values(answers))
+        if told:
+            return None, told
+        programme, terms = programme_of(design, matched)
+        answers, told = _answered(design, programme, answers)
+        if told:
+            return None, told
+    return _counted(design, programme, terms, answers)
 
 
-def programme_of(design: Design) -> tuple[Programme, dict[str, tuple[PieceTerms, ...]]]:
-    """The integer programme of a design, and each piece's numbers in it, per size."""
+def programme_of(design: Design, matched: Sequence[Join] = ()) -> tuple[Programme, dict[str, tuple[PieceTerms, ...]]]:
+    """The integer programme of a design, and each piece's numbers in it, per size; without the joins that are `matched` by
+    free levels."""
     draft = Draft()
     heights: Heights = {}
     terms: dict[str, tuple[PieceTerms, ...]] = {}
@@ -56,24 +59,59 @@ def programme_of(design: Design) -> tuple[Programme, dict[str, tuple[PieceTerms,
             terms[piece.name] = piece_terms(draft, design, piece, heights)
             piece_rules(draft, design, piece, terms[piece.name])
     for piece in design.pieces:
-        terms.setdefault(piece.name, _image(design, piece, terms))
-    join_rules(draft, design, terms)
+        terms.setdefault(piece.name, _image(design, piece.name, terms))
+    join_rules(draft, design, terms, matched)
     return draft.programme(), terms
 
 
-def _image(design: Design, piece: Piece, terms: dict[str, tuple[PieceTerms, ...]]) -> tuple[PieceTerms, ...]:
+def _image(design: Design, name: str, terms: Garment) -> tuple[PieceTerms, ...]:
     """The numbers of a mirror image are its model's, left and right exchanged."""
-    if piece.name in terms or piece.mirror_of is None:
-        return terms[piece.name]
-    model = _image(design, design.piece(piece.mirror_of), terms)
-    return tuple(replace(t, left=t.right, right=t.left) for t in model)
+    model = design.piece(name).mirror_of
+    if name in terms or model is None:
+        return tuple(terms[name])
+    return tuple(image(t) for t in _image(design, model, terms))
 
 
 def _band_faults(design: Design) -> Iterator[Diagnostic]:
     for band in design.bands:
-        fault = one_edge(design, band)
+        fault = both_sides(design, band)
         if fault is not None:
             yield fault
+
+
+# ----------------------------------------------------------------- answers
+
+Answers = list[tuple[Programme, Answer]]
+"""The independent parts of a programme, each with its best numbers."""
+
+
+def _answered(design: Design, programme: Programme, known: Answers) -> tuple[Answers, Found]:
+    """The best numbers of each part, or why there are none. A part that is among the `known` is not solved again."""
+    told: Found = ()
+    found: Answers = []
+    for part in components(programme):
+        answer = next((a for p, a in known if p == part), None) or best(part, len(design.sizes))
+        if answer.status == "infeasible":
+            told += explain(design, part)
+        elif answer.values is None or answer.status != "optimal":
+            told += (_gave_up(design, part),)
+        else:
+            found.append((part, answer))
+    return found, told
+
+
+def best(part: Programme, sizes: int) -> Answer:
+    """The best numbers with every finished width within a stitch; where some size cannot have that, with its own farther off."""
+    answer = solve_programme(part.nearer(range(sizes)))
+    if answer.status != "infeasible":
+        return answer
+    able = [i for i in range(sizes) if feasible([line for r in part.nearer([i]).rules for at, line in r.constraints if at == i])]
+    answer = solve_programme(part.nearer(able))
+    return answer if answer.status != "infeasible" else solve_programme(part)
+
+
+def _values(answers: Answers) -> dict[int, int]:
+    return {number: value for _, answer in answers for number, value in (answer.values or {}).items()}
 
 
 def _gave_up(design: Design, part: Programme) -> Diagnostic:
@@ -82,6 +120,7 @@ def _gave_up(design: Design, part: Programme) -> Diagnostic:
         "no-proven-best",
         f"no best counts were found for {', '.join(names)} within the solver's limit",
         tuple(Label(design.piece(name).origin.span, f"the {name}") for name in names),
+        helps=("give figures that differ less from each other between the sizes, or fewer sizes",),
     )
 
 
@@ -90,23 +129,29 @@ def _pieces(part: Programme) -> tuple[str, ...]:
     return tuple(dict.fromkeys(part.variables[v].piece for v in sorted(used)))
 
 
+# ----------------------------------------------------------------- the garment
+
+
 def _counted(
-    design: Design,
-    programme: Programme,
-    terms: dict[str, tuple[PieceTerms, ...]],
-    values: dict[int, int],
-    solved: tuple[Component, ...],
+    design: Design, programme: Programme, terms: dict[str, tuple[PieceTerms, ...]], answers: Answers
 ) -> tuple[Counts | None, Found]:
+    values = _values(answers)
     exact = [values[number] for number in range(len(programme.variables))]
     broken = [rule.name for rule in programme.broken(exact)]
     assert not broken, f"the solver's numbers break {broken}"
     made = {piece.name: sized_pieces(design, piece, terms[piece.name], values) for piece in design.pieces}
     count = range(len(design.sizes))
-    pieces = [tuple(made[p.name][i] for p in design.pieces) for i in count]
+    pieces = [_hung(design, tuple(made[p.name][i] for p in design.pieces)) for i in count]
     bands: list[tuple[SizedBand, ...]] = [tuple(sized_band(design, b, i, pieces[i]) for b in design.bands) for i in count]
-    told: list[Diagnostic] = [*unmet_joins(design, pieces), *bands_too_wide(design, bands)]
+    told = (
+        *uneven_edges(design, pieces),
+        *unmet_joins(design, pieces),
+        *short_starts(design, pieces),
+        *bands_too_wide(design, bands),
+        *crowded_holes(design, bands),
+    )
     if told:
-        return None, tuple(told)
+        return None, told
     garments = tuple(
         SizedGarment(
             design.sizes[i],
@@ -117,4 +162,13 @@ def _counted(
         )
         for i in count
     )
+    solved = tuple(Component(_pieces(part), answer.status, answer.objective, answer.bound) for part, answer in answers)
     return Counts(garments, solved), ()
+
+
+def _hung(design: Design, pieces: tuple[SizedPiece, ...]) -> tuple[SizedPiece, ...]:
+    """The pieces of one size, those begun along edges with what they are hung on."""
+    return tuple(
+        replace(sized, start_pick_ups=start_pick_ups(design, piece, sized, pieces)) if piece.start_way == "along" else sized
+        for piece, sized in zip(design.pieces, pieces, strict=True)
+    )

@@ -10,7 +10,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from walewright.solve.model import Phrase
-from walewright.solve.schedule import ALLOWED_BEYOND, CLOSE, Taper, least_deviation, places
+from walewright.solve.schedule import CLOSE, Taper, least_deviation, places
 
 Structure = tuple[int, ...]
 
@@ -43,17 +43,22 @@ _LONGEST = 12
 
 @dataclass(frozen=True, slots=True)
 class _Found:
-    """Phrases so far: their greatest deviation, how uneven their gaps are (squares, added up), and each as (gaps, times)."""
+    """Phrases so far: their greatest deviation, how uneven their gaps are (squares, added up), and the last of them as (gaps,
+    times) with what goes before it."""
 
     worst: float
     uneven: float
-    phrases: tuple[tuple[tuple[int, ...], int], ...]
+    last: tuple[tuple[int, ...], int] | None = None
+    before: _Found | None = None
 
-    def beats(self, other: _Found | None) -> bool:
-        """Whether it deviates less, or, deviating alike, has the more even gaps."""
-        if other is None or self.worst < other.worst - CLOSE:
-            return True
-        return self.worst <= other.worst + CLOSE and self.uneven < other.uneven - CLOSE
+    def phrases(self) -> tuple[tuple[tuple[int, ...], int], ...]:
+        """All phrases, the first first."""
+        found: list[tuple[tuple[int, ...], int]] = []
+        at: _Found | None = self
+        while at is not None and at.last is not None:
+            found.append(at.last)
+            at = at.before
+        return tuple(reversed(found))
 
 
 _State = tuple[int, int]
@@ -63,70 +68,33 @@ _State = tuple[int, int]
 def phrase_schedules(tapers: Sequence[Taper], by: Sequence[int]) -> tuple[tuple[Phrase, ...], ...] | None:
     """Phrases for each taper, of one structure where possible; each move is `by[i]` stitches in size i.
 
-    None if the moves of some taper do not fit into its slots. No schedule deviates more than `ALLOWED_BEYOND` above the least
+    None if the moves of some taper do not fit into its slots. No schedule deviates more than half a stitch above the least
     that is possible.
     """
-    allowed: list[float] = []
+    searches: dict[Taper, _Search] = {}
     for taper in tapers:
-        least = least_deviation(taper)
-        if least is None:
-            return None
-        allowed.append(least + ALLOWED_BEYOND)
+        if taper not in searches:
+            least = least_deviation(taper)
+            if least is None:
+                return None
+            searches[taper] = _Search(taper, least + taper.allowed_beyond)
     if not any(taper.moves for taper in tapers):
         return tuple(() for _ in tapers)
     for structure in STRUCTURES:
-        found = _common(tapers, allowed, structure)
-        if found is not None:
-            return tuple(_phrases(f, structure, step) for f, step in zip(found, by, strict=True))
-    alone = [_fewest(taper, limit) for taper, limit in zip(tapers, allowed, strict=True)]
-    return tuple(_phrases(f, tuple(len(g) for g, _ in f.phrases), step) for f, step in zip(alone, by, strict=True))
-
-
-def _common(tapers: Sequence[Taper], allowed: Sequence[float], structure: Structure) -> list[_Found] | None:
-    found: list[_Found] = []
-    for taper, limit in zip(tapers, allowed, strict=True):
-        best = _best(taper, limit, structure)
-        if best is None:
-            return None
-        found.append(best)
-    return found
+        if all(searches[taper].fits(structure) for taper in tapers):
+            made = [searches[taper].best(structure) for taper in tapers]
+            return tuple(_phrases(f, structure, step) for f, step in zip(made, by, strict=True) if f is not None)
+    alone = [searches[taper].fewest() for taper in tapers]
+    return tuple(_phrases(f, tuple(len(g) for g, _ in f.phrases()), step) for f, step in zip(alone, by, strict=True))
 
 
 def _phrases(found: _Found, structure: Structure, step: int) -> tuple[Phrase, ...]:
-    made = [Phrase(gaps, (step,) * len(gaps), times) for gaps, times in found.phrases]
+    made = [Phrase(gaps, (step,) * len(gaps), times) for gaps, times in found.phrases()]
     # A phrase not worked in this size keeps its place, so that the sizes line up.
     return tuple(
         phrase if phrase.times else Phrase((1,) * length, (step,) * length, 0)
         for phrase, length in zip(made, structure, strict=True)
     )
-
-
-def _best(taper: Taper, limit: float, structure: Structure) -> _Found | None:
-    """The least deviating schedule of that structure, None if none keeps within the limit."""
-    search = _Search(taper, limit)
-    states: dict[_State, _Found] = {(0, taper.begin): _Found(0.0, 0.0, ())}
-    for length in structure:
-        states = search.after_phrase(states, length, may_skip=True)
-    return _finished(states, taper.moves)
-
-
-def _fewest(taper: Taper, limit: float) -> _Found:
-    """The schedule with the fewest phrases; there always is one, since the best schedule is within the limit."""
-    search = _Search(taper, limit)
-    states: dict[_State, _Found] = {(0, taper.begin): _Found(0.0, 0.0, ())}
-    for _ in range(max(_LONGEST, taper.moves)):
-        done = _finished(states, taper.moves)
-        if done is not None:
-            return done
-        merged: dict[_State, _Found] = {}
-        for length in (1, 2):
-            for state, found in search.after_phrase(states, length, may_skip=False).items():
-                if found.beats(merged.get(state)):
-                    merged[state] = found
-        states = merged
-    done = _finished(states, taper.moves)
-    assert done is not None, "the best schedule has at most one phrase a move"
-    return done
 
 
 def _finished(states: dict[_State, _Found], moves: int) -> _Found | None:
@@ -135,31 +103,66 @@ def _finished(states: dict[_State, _Found], moves: int) -> _Found | None:
 
 
 class _Search:
-    """Phrases that keep every move of a taper at a place that is allowed."""
+    """Phrases that keep every move of a taper at a place that is allowed. What a beginning of phrases leads to is worked out
+    once for all structures that begin so."""
 
     def __init__(self, taper: Taper, limit: float) -> None:
         self.taper = taper
         self.places = places(taper, limit)
         self.even = taper.rows / max(taper.moves, 1)
+        self.reached: dict[Structure, dict[_State, _Found]] = {(): {(0, taper.begin): _Found(0.0, 0.0)}}
+
+    def fits(self, structure: Structure) -> bool:
+        """Whether some schedule of that structure keeps within the limit."""
+        return self.best(structure) is not None
+
+    def best(self, structure: Structure) -> _Found | None:
+        """The least deviating schedule of that structure, None if none keeps within the limit."""
+        return _finished(self._after(structure), self.taper.moves)
+
+    def _after(self, structure: Structure) -> dict[_State, _Found]:
+        if structure not in self.reached:
+            before = self._after(structure[:-1])
+            self.reached[structure] = self.after_phrase(before, structure[-1], may_skip=True)
+        return self.reached[structure]
+
+    def fewest(self) -> _Found:
+        """The schedule with the fewest phrases; there always is one, since the best schedule is within the limit."""
+        states: dict[_State, _Found] = {(0, self.taper.begin): _Found(0.0, 0.0)}
+        for _ in range(max(_LONGEST, self.taper.moves)):
+            done = _finished(states, self.taper.moves)
+            if done is not None:
+                return done
+            merged: dict[_State, _Found] = {}
+            for length in (1, 2):
+                for state, found in self.after_phrase(states, length, may_skip=False).items():
+                    if _beats(found.worst, found.uneven, merged.get(state)):
+                        merged[state] = found
+            states = merged
+        done = _finished(states, self.taper.moves)
+        assert done is not None, "the best schedule has at most one phrase a move"
+        return done
 
     def after_phrase(self, states: dict[_State, _Found], length: int, may_skip: bool) -> dict[_State, _Found]:
         """The states that one more phrase of `length` gaps leads to, each with the least deviating way there."""
         reached: dict[_State, _Found] = {}
         if may_skip:
+            skipped = ((1,) * length, 0)
             for state, found in states.items():
-                reached[state] = _Found(found.worst, found.uneven, (*found.phrases, ((1,) * length, 0)))
+                reached[state] = _Found(found.worst, found.uneven, skipped, found)
         for (made, slot), found in states.items():
             for gaps in self._motifs(made, slot, length):
                 self._work(reached, made, slot, found, gaps)
         return reached
 
     def _work(self, reached: dict[_State, _Found], made: int, slot: int, found: _Found, gaps: tuple[int, ...]) -> None:
+        places, moves, even = self.places, self.taper.moves, self.even
         worst, uneven, times = found.worst, found.uneven, 0
-        each = sum((gap - self.even) ** 2 for gap in gaps)
-        while made + len(gaps) <= self.taper.moves:
+        each = sum((gap - even) ** 2 for gap in gaps)
+        while made + len(gaps) <= moves:
             for gap in gaps:
                 slot += gap
-                share = self.places[made].get(slot)
+                share = places[made].get(slot)
                 if share is None:
                     return
                 made += 1
@@ -167,11 +170,9 @@ class _Search:
                     worst = share
             times += 1
             uneven += each
-            known = reached.get((made, slot))
-            if known is None or worst <= known.worst + CLOSE:
-                better = _Found(worst, uneven, (*found.phrases, (gaps, times)))
-                if better.beats(known):
-                    reached[made, slot] = better
+            state = (made, slot)
+            if _beats(worst, uneven, reached.get(state)):
+                reached[state] = _Found(worst, uneven, (gaps, times), found)
 
     def _motifs(self, made: int, slot: int, length: int) -> Iterator[tuple[int, ...]]:
         if made + length > self.taper.moves:
@@ -181,7 +182,8 @@ class _Search:
                 yield (gap,)
                 continue
             for second in self._gaps(made + 1, slot + gap):
-                if abs(second - gap) <= ALIKE:
+                # Twice the same gap is a phrase of one.
+                if 0 < abs(second - gap) <= ALIKE:
                     yield gap, second
 
     def _gaps(self, made: int, slot: int) -> Iterator[int]:
@@ -190,3 +192,10 @@ class _Search:
         for at in self.places[made]:
             if at >= least:
                 yield at - slot
+
+
+def _beats(worst: float, uneven: float, known: _Found | None) -> bool:
+    """Whether it deviates less, or, deviating alike, has the more even gaps."""
+    if known is None or worst < known.worst - CLOSE:
+        return True
+    return worst <= known.worst + CLOSE and uneven < known.uneven - CLOSE

@@ -1,13 +1,9 @@
-"""From the parser's tree of one line to a node: one table of rules, one builder for all of them.
-
-A rule makes a node (its children fill the node's fields in order), a part (which fills fields of the node it stands in),
-a tuple, or an expression. A part may set fields to fixed values: `on waste yarn` is `way="waste"`.
-"""
+"""From the parser's tree of one line to a node, by the table in `rules`."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import Any
 
 from lark import Token, Tree
@@ -15,6 +11,7 @@ from lark import Token, Tree
 from walewright.report.model import Diagnostic, Label, Span
 from walewright.source import syntax
 from walewright.source.limits import DEEPEST, too_deep
+from walewright.source.rules import AMOUNT_NAMES_TAKEN, EDGING_NAMES_TAKEN, OPERATIONS, RULES, TUPLES, WORDS
 from walewright.source.text import unescaped
 
 MOST_DIGITS = 9
@@ -23,23 +20,6 @@ MOST_DIGITS = 9
 MOST_DECIMALS = 15
 """Digits after the point, as many as a float keeps for small numbers."""
 
-AMOUNT_NAMES_TAKEN = ("round", "v", "square", "simple", "fashioned", "added", "cast")
-"""Words that mean something else where an amount can stand, so that no measurement can have them for a name."""
-
-EDGING_NAMES_TAKEN = ("chain",)
-"""`with chain` is a way to start."""
-
-
-@dataclass(frozen=True, slots=True)
-class Makes:
-    """What a rule makes: a node of `node`, or a part where that is None."""
-
-    node: type[syntax.Node] | None
-    fields: tuple[str, ...] = ()
-    fixed: Mapping[str, object] = field(default_factory=dict)
-    needs: Mapping[str, tuple[str, str]] = field(default_factory=dict)
-    """Fields that a part has to fill: what the author calls it, and how that part is written."""
-
 
 @dataclass(frozen=True, slots=True)
 class Part:
@@ -47,88 +27,6 @@ class Part:
 
     values: Mapping[str, object]
     span: Span
-
-
-_DEPTH = {"depth": ("depth", "it, such as `6 cm deep`")}
-_NECK = {
-    "width": ("width", "it, such as `18 cm wide`"),
-    "depth": ("depth", "it, such as `8 cm deep`"),
-    "shape": ("shape", "one of `round`, `v`, `square`"),
-}
-_WAY = {"way": ("way of casting on", "one of `on waste yarn`, `with e-wrap`, `with chain`")}
-
-RULES: Mapping[str, Makes] = {
-    "pattern": Makes(syntax.Pattern, ("title",), {"body": ()}),
-    "summary": Makes(syntax.Text, ("text",), {"key": "summary"}),
-    "difficulty": Makes(syntax.Text, ("text",), {"key": "difficulty"}),
-    "story": Makes(syntax.Text, ("text",), {"key": "story"}),
-    "note": Makes(syntax.Text, ("text",), {"key": "note"}),
-    "step": Makes(syntax.Text, ("text",), {"key": "step"}),
-    "sizes": Makes(syntax.Sizes, ("names",), {"body": ()}),
-    "size_row": Makes(syntax.SizeRow, ("name", "values")),
-    "row_unit": Makes(None, ("unit",)),
-    "from_table": Makes(None, ("table", "table_row")),
-    "to_fit": Makes(None, (), {"to_fit": True}),
-    "let": Makes(syntax.Let, ("name", "value")),
-    "machine": Makes(syntax.Machine, ("name",)),
-    "machine_fact": Makes(syntax.MachineFact, ("key", "values")),
-    "yarn": Makes(syntax.Yarn, ("name", "label", "ball_weight", "ball_length")),
-    "fabric": Makes(syntax.Fabric, ("name",), {"body": ()}),
-    "stocking_stitch": Makes(syntax.Stitch, ("yarn", "tension"), {"stitch": "stocking stitch"}),
-    "latched_rib": Makes(syntax.Stitch, ("every", "yarn", "tension"), {"stitch": "latched rib"}),
-    "swatch": Makes(syntax.Swatch, ("stitches", "rows", "width", "height")),
-    "weight": Makes(None, ("weight",)),
-    "edging": Makes(syntax.Edging, ("name", "fabric"), needs=_DEPTH),
-    "added_after": Makes(None, (), {"when": "after"}),
-    "cast_off_way": Makes(None, ("cast_off",)),
-    "piece": Makes(syntax.Piece, ("name", "fabric")),
-    "copies": Makes(None, ("copies",)),
-    "mirror": Makes(None, ("mirror_of",)),
-    "levels": Makes(syntax.Levels, ("levels",)),
-    "level_def": Makes(syntax.LevelDef, ("name", "height")),
-    "start": Makes(syntax.Start, ("width",), needs=_WAY),
-    "on_waste": Makes(None, (), {"way": "waste"}),
-    "with_e_wrap": Makes(None, (), {"way": "e-wrap"}),
-    "with_chain": Makes(None, (), {"way": "chain"}),
-    "with_edging": Makes(None, ("edging",)),
-    "both_edges": Makes(syntax.Edge, (), {"which": "both"}),
-    "left_edge": Makes(syntax.Edge, (), {"which": "left"}),
-    "right_edge": Makes(syntax.Edge, (), {"which": "right"}),
-    "cast_off_first": Makes(None, ("cast_off",)),
-    "straight": Makes(None, ("to_level",), {"path": "straight"}),
-    "slope": Makes(None, ("to_level",), {"path": "slope"}),
-    "curve": Makes(None, ("to_level",), {"path": "curve"}),
-    "steps": Makes(None, ("by", "times", "to_level"), {"path": "steps"}),
-    "to_width": Makes(None, ("width",)),
-    "by": Makes(None, ("by",)),
-    "called": Makes(None, ("called",)),
-    "simple": Makes(None, (), {"way": "simple"}),
-    "fashioned": Makes(None, ("inset",), {"way": "fashioned"}),
-    "neck": Makes(syntax.Neck, (), needs=_NECK),
-    "width": Makes(None, ("width",)),
-    "depth": Makes(None, ("depth",)),
-    "flat": Makes(None, ("flat",)),
-    "round_shape": Makes(None, (), {"shape": "round"}),
-    "v_shape": Makes(None, (), {"shape": "v"}),
-    "square_shape": Makes(None, (), {"shape": "square"}),
-    "shoulders": Makes(syntax.Shoulders, ("from_level",)),
-    "end_on_waste": Makes(syntax.End, (), {"way": "waste"}),
-    "end_cast_off": Makes(syntax.End, (), {"way": "cast-off"}),
-    "band": Makes(syntax.Band, ("name", "edging", "along")),
-    "edge_ref": Makes(syntax.EdgeRef, ("piece", "edge")),
-    "join": Makes(syntax.Join, ("one", "other")),
-    "easing": Makes(None, ("easing",)),
-    "require": Makes(syntax.Require, ("left", "relation", "right")),
-    "because": Makes(None, ("because",)),
-    "making_up": Makes(syntax.MakingUp, (), {"body": ()}),
-}
-
-TUPLES = ("size_names", "values", "fact_values", "level_defs", "edge_refs")
-WORDS = {"unit": "", "relation": "", "fact_key": " "}
-"""Rules that make a word, and what stands between the tokens it is made of."""
-OPERATIONS = {"add": "+", "subtract": "-", "multiply": "*", "divide": "/"}
-WHOLE = ("copies", "times", "inset")
-"""Fields that count something."""
 
 
 class Refused(Exception):
@@ -162,11 +60,14 @@ class Builder:
         open_fields = iter(makes.fields)
         for child in tree.children:
             made = self.child(child)
+            if isinstance(child, Token) and child.type == "NUMBER":
+                # A bare number in a statement counts something; quantities are `number`s.
+                made = self.whole(made, child)
             if isinstance(made, Part):
                 _merge(values, places, made)
                 continue
             name = next(open_fields)
-            values[name] = self.whole(made, child) if name in WHOLE else made
+            values[name] = syntax.Negative(made, span=made.span) if name == makes.turned else made
         if makes.node is None:
             return Part(values, span)
         for name, (called, written) in makes.needs.items():
@@ -196,6 +97,9 @@ class Builder:
         if rule == "number":
             value = self.amount(tree.children[0])
             return syntax.Number(value, self.child(tree.children[1]) if len(tree.children) > 1 else None, span=span)
+        if rule == "stitch_number":
+            count = self.whole(self.amount(tree.children[0]), tree.children[0])
+            return syntax.Number(float(count), self.child(tree.children[1]), span=span)
         if rule == "name":
             return syntax.Name(str(tree.children[0]), span=span)
         parts = tuple(self.child(c, depth + 1) for c in tree.children)
@@ -279,12 +183,15 @@ def _incomplete(line: str, called: str, written: str, span: Span) -> Refused:
 def _check_name(node: syntax.Statement) -> None:
     """Raises `Refused` for a name that could be given but never used."""
     taken: tuple[str, ...] = ()
+    given: tuple[str, ...] = (getattr(node, "name", ""),)
     if isinstance(node, syntax.Let | syntax.SizeRow):
         taken = AMOUNT_NAMES_TAKEN
     elif isinstance(node, syntax.Edging):
         taken = EDGING_NAMES_TAKEN
-    name = getattr(node, "name", "")
-    if name in taken:
+    elif isinstance(node, syntax.Shape):
+        taken, given = AMOUNT_NAMES_TAKEN, node.parameters
+    name = next((n for n in given if n in taken), None)
+    if name is not None:
         raise Refused(
             Diagnostic(
                 "reserved-word",

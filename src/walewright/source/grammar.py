@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from functools import cache, lru_cache
 from typing import Any
 
@@ -10,18 +11,35 @@ from lark import Lark, Token, Tree
 from lark.exceptions import UnexpectedInput
 from lark.lexer import PatternRE, PatternStr, TerminalDef
 
-KINDS = ("in_file", "in_pattern", "in_sizes", "in_machine", "in_fabric", "in_piece", "in_making_up")
+KINDS = (
+    "in_file",
+    "in_pattern",
+    "in_sizes",
+    "in_machine",
+    "in_fabric",
+    "in_piece",
+    "in_opening",
+    "in_shape",
+    "in_making_up",
+)
 """Start symbols: the kinds of block a line can stand in."""
 
-HEADERS = {
-    "pattern": "in_pattern",
-    "sizes": "in_sizes",
-    "machine": "in_machine",
-    "fabric": "in_fabric",
-    "piece": "in_piece",
-    "making": "in_making_up",
+_WITHIN_A_PIECE = {"opening": "in_opening"}
+
+HEADERS: Mapping[str, Mapping[str, str]] = {
+    "in_file": {
+        "pattern": "in_pattern",
+        "sizes": "in_sizes",
+        "machine": "in_machine",
+        "fabric": "in_fabric",
+        "piece": "in_piece",
+        "shape": "in_shape",
+        "making": "in_making_up",
+    },
+    "in_piece": _WITHIN_A_PIECE,
+    "in_shape": _WITHIN_A_PIECE,
 }
-"""First word of a line that opens a block, and the kind of that block."""
+"""Kind of block to the first words of its lines that open a block in it, and the kind of that block."""
 
 
 @cache

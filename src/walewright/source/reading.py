@@ -2,29 +2,30 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from walewright.report.model import Diagnostic, Label, Span
 from walewright.report.near import near
 from walewright.source import syntax
+from walewright.source.blocks import Entry, assembled, placed
 from walewright.source.build import built
 from walewright.source.grammar import HEADERS, first_words, parsed
 from walewright.source.layout import Line, empty, laid_out
 from walewright.source.limits import beyond_limits
 from walewright.source.unreadable import unreadable
 
-BLOCK_INDENT = 4
-"""Columns that a line of a block is indented when it is written anew."""
 
+@dataclass(slots=True)
+class Block:
+    """A block that is open: the kind of its lines, None for a block that nobody can guess, whose lines go unread.
 
-@dataclass(frozen=True, slots=True)
-class Entry:
-    """A statement on its line: at the left margin (`inside` False) or in the block above it."""
+    `outer` is how far its header is indented, `indent` its first line (None: there has been none)."""
 
-    statement: syntax.Statement
-    line: Line
-    inside: bool
+    kind: str | None
+    outer: int
+    indent: int | None = None
+    guessed: bool = False
+    """Whether that line was indented with a tab."""
 
 
 def read(file: str, text: str) -> tuple[syntax.Tree, tuple[Diagnostic, ...]]:
@@ -41,75 +42,92 @@ def read(file: str, text: str) -> tuple[syntax.Tree, tuple[Diagnostic, ...]]:
     if not reader.entries:
         told = (*told, empty(file))
     diagnostics = sorted((*told, *reader.told), key=lambda d: d.labels[0].span.start)
-    return syntax.Tree(file, tuple(_assembled(reader.entries)), _comments(lines, reader.entries)), tuple(diagnostics)
+    return syntax.Tree(file, assembled(reader.entries), placed(lines, reader.entries)), tuple(diagnostics)
 
 
 class _Reader:
-    """Lines in, entries out. Remembers the block that is open: its kind, and how far its first line is indented."""
+    """Lines in, entries out. Remembers the blocks that are open, the innermost last."""
 
     def __init__(self, file: str) -> None:
         self.file = file
         self.entries: list[Entry] = []
         self.told: list[Diagnostic] = []
-        self.kind: str | None = None
-        self.indent: int | None = None
-        self.lost = False
-        """Whether the lines of the block go unread, because nobody knows what block it is."""
+        self.open: list[Block] = []
 
     def take(self, line: Line) -> None:
         """One line with content."""
-        inside = self._inside(line)
-        if not inside:
-            self._take_outside(line)
-        elif self.lost or self.kind is None:
-            self._keep(syntax.Broken(line.content, span=line.span(self.file)), line, inside)
-        else:
-            self._take_as(self.kind, line, inside)
+        del self.open[self._depth(line) :]
+        kind = self.open[-1].kind if self.open else "in_file"
+        if kind is None:
+            self._keep(syntax.Broken(line.content, span=line.span(self.file)), line)
+            return
+        self._take_as(kind, line)
+        self._open_block(kind, line)
 
-    def _take_outside(self, line: Line) -> None:
+    def _open_block(self, kind: str, line: Line) -> None:
+        """Opens the block whose header the line is, or nearly is, or, of a line that nobody can guess at, may be."""
+        headers = HEADERS.get(kind)
+        if headers is None:
+            return
+        outer = (self.open[-1].indent or 0) if self.open else 0
         first = _first(line)
-        known = first_words("in_file")
-        header = HEADERS.get(first if first in known else near(first, known) or "")
-        self._take_as("in_file", line, False)
+        known = first_words(kind)
+        header = headers.get(first if first in known else near(first, known) or "")
         broken = isinstance(self.entries[-1].statement, syntax.Broken)
-        self.kind, self.indent = header, None
-        # A line that nobody can guess at may have opened a block: what stands in it is then lost with it, silently.
-        self.lost = broken and header is None and first not in known
+        if header is not None or (broken and first not in known):
+            self.open.append(Block(header, outer))
 
-    def _inside(self, line: Line) -> bool:
-        """Whether the line belongs to the open block; tells of an indentation that does not fit."""
-        file = self.file
-        here = Span(file, line.start - min(line.column, 1), line.start) if line.column else line.span(file)
+    def _depth(self, line: Line) -> int:
+        """In how many of the open blocks the line stands; tells of an indentation that does not fit."""
         if line.column == 0:
-            if self.kind is not None and _first(line) not in first_words("in_file") and _reads(self.kind, line):
-                self._indent_fault("this line belongs to the block above it and is not indented", here, "at the left margin")
-                return True
-            return False
-        if self.kind is None and not self.lost:
-            if line.tabbed:
-                return False
-            self._indent_fault("this line is indented, and no block is open here", here, f"indented {line.column}")
-            return False
+            return self._depth_at_margin(line)
+        here = Span(self.file, line.start - min(line.column, 1), line.start)
+        if not self.open:
+            if not line.tabbed:
+                self._indent_fault("this line is indented, and no block is open here", here, f"indented {line.column}")
+            return 0
+        while self.open[-1].indent is None or (self.open[-1].guessed and not line.tabbed):
+            if line.column > self.open[-1].outer:
+                self.open[-1].indent, self.open[-1].guessed = line.column, line.tabbed
+                return len(self.open)
+            self.open.pop()
+        for depth, block in enumerate(self.open, 1):
+            if block.indent == line.column:
+                return depth
+        if self.open[-1].kind is None and line.column > self.open[-1].outer:
+            return len(self.open)
+        fitting = self._reads_inside(line)
         if line.tabbed:
             # Told of as a tab; how far it was meant to indent nobody knows.
-            return True
-        if self.indent is None:
-            self.indent = line.column
-        elif line.column != self.indent and not self.lost:
-            header = _first(line) in first_words("in_file") and not _reads(self.kind or "", line)
+            return fitting or len(self.open)
+        self._indent_fault(
+            "this line is not indented as the others of its block",
+            here,
+            f"indented {line.column}, the block {self.open[(fitting or len(self.open)) - 1].indent}",
+        )
+        if not fitting and _first(line) in first_words("in_file"):
+            return 0
+        return fitting or len(self.open)
+
+    def _depth_at_margin(self, line: Line) -> int:
+        fitting = self._reads_inside(line)
+        if _first(line) in first_words("in_file") and (not fitting or _reads("in_file", line)):
+            return 0
+        if fitting:
             self._indent_fault(
-                "this line is not indented as the others of its block",
-                here,
-                f"indented {line.column}, the block {self.indent}",
+                "this line belongs to the block above it and is not indented", line.span(self.file), "at the left margin"
             )
-            return not header
-        return True
+        return fitting
+
+    def _reads_inside(self, line: Line) -> int:
+        """The depth of the innermost open block in which the line reads; 0 for none."""
+        return next((n for n in range(len(self.open), 0, -1) if _reads(self.open[n - 1].kind, line)), 0)
 
     def _indent_fault(self, message: str, here: Span, label: str) -> None:
         helps = ("a line of a block is indented as the first line of the block; all others begin at the left margin",)
         self.told.append(Diagnostic("wrong-indent", message, (Label(here, label),), helps=helps))
 
-    def _take_as(self, kind: str, line: Line, inside: bool) -> None:
+    def _take_as(self, kind: str, line: Line) -> None:
         """Reads the line as one of that kind; a line that was told of before is not told of again."""
         span = line.span(self.file)
         told_before = any(d.code == "wrong-indent" and _on(d, line) for d in self.told[-1:])
@@ -125,76 +143,20 @@ class _Reader:
         if isinstance(statement, Diagnostic):
             self.told.append(statement)
             statement = None
-        self._keep(statement or syntax.Broken(line.content, span=span), line, inside)
+        self._keep(statement or syntax.Broken(line.content, span=span), line)
 
-    def _keep(self, statement: syntax.Statement, line: Line, inside: bool) -> None:
-        self.entries.append(Entry(statement, line, inside))
+    def _keep(self, statement: syntax.Statement, line: Line) -> None:
+        self.entries.append(Entry(statement, line, len(self.open)))
 
 
 def _first(line: Line) -> str:
     return line.content.split(maxsplit=1)[0]
 
 
-def _reads(kind: str, line: Line) -> bool:
+def _reads(kind: str | None, line: Line) -> bool:
     within = line.readable and beyond_limits(line.content, line.span("")) is None
-    return within and bool(kind) and parsed(kind, line.content) is not None
+    return within and kind is not None and parsed(kind, line.content) is not None
 
 
 def _on(diagnostic: Diagnostic, line: Line) -> bool:
     return line.start - 1 <= diagnostic.labels[0].span.start <= line.start
-
-
-def _assembled(entries: Iterable[Entry]) -> list[syntax.Statement]:
-    """Statements at the left margin, each with its block. A block whose first line is broken stays as broken lines."""
-    statements: list[syntax.Statement] = []
-    bodies: list[list[syntax.Statement]] = []
-    for entry in entries:
-        if not entry.inside:
-            statements.append(entry.statement)
-            bodies.append([])
-        elif isinstance(statements[-1], syntax.Broken):
-            statements.append(syntax.Broken(" " * BLOCK_INDENT + entry.line.content, span=entry.statement.span))
-            bodies.append([])
-        else:
-            bodies[-1].append(entry.statement)
-    return [_with_body(s, tuple(b)) if b else s for s, b in zip(statements, bodies, strict=True)]
-
-
-def _with_body(statement: syntax.Statement, body: tuple[syntax.Statement, ...]) -> syntax.Statement:
-    assert isinstance(statement, BLOCKS)
-    return replace(statement, body=body)
-
-
-BLOCKS = (syntax.Pattern, syntax.Sizes, syntax.Machine, syntax.Fabric, syntax.Piece, syntax.MakingUp)
-"""Statements with a block."""
-
-
-def _comments(lines: Iterable[Line], entries: list[Entry]) -> tuple[syntax.Comment, ...]:
-    """Comments by the number of the statement they stand before or beside, each as deep as what it stands among."""
-    comments: list[syntax.Comment] = []
-    number = 0
-    ended = False
-    """Whether a comment at the left margin has ended the block that was open."""
-    for line in lines:
-        if line.content:
-            if line.comment is not None:
-                comments.append(syntax.Comment(line.comment, number, False, int(entries[number].inside)))
-            number += 1
-            ended = False
-        elif line.comment is not None:
-            if number < len(entries) and entries[number].inside:
-                inside = True
-            else:
-                inside = line.column > 0 and not ended and _open_after(entries[:number][-1:])
-            ended = not inside
-            comments.append(syntax.Comment(line.comment, number, True, int(inside)))
-    return tuple(comments)
-
-
-def _open_after(last: list[Entry]) -> bool:
-    """Whether a block is open after that line (none at the beginning of the source)."""
-    if not last:
-        return False
-    statement, text = last[0].statement, last[0].line.content
-    header = isinstance(statement, syntax.Broken) and text.split(maxsplit=1)[0] in HEADERS
-    return last[0].inside or isinstance(statement, BLOCKS) or header

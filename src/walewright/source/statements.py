@@ -10,7 +10,11 @@ from walewright.source.expressions import amount, expression, number
 from walewright.source.text import escaped
 
 STARTS = {"waste": "on waste yarn", "e-wrap": "with e-wrap", "chain": "with chain"}
-ENDS = {"waste": "on waste yarn", "cast-off": "cast off"}
+ENDS = {"waste": "on waste yarn", "cast-off": "cast off", "gathered": "gathered"}
+TAKEN = {"waste": "on waste yarn", "cast-off": "cast off"}
+WEDGE_EDGES = {"both": "both edges", "left": "the left edge", "right": "the right edge"}
+HOLDING = {"in": "held in", "out": "let out", "both": "held in and let out"}
+WHEN = {"after": "added after", "first": "knitted first"}
 WHICH = {"both": "edges", "left": "left edge", "right": "right edge"}
 ORDINAL_ENDINGS = {1: "st", 2: "nd", 3: "rd"}
 
@@ -33,6 +37,38 @@ def _joined(*parts: str) -> str:
 
 def _options(head: str, options: Iterable[str]) -> str:
     return ", ".join((head, *(o for o in options if o)))
+
+
+def _maybe(before: str, value: syntax.Expr | None, after: str = "") -> str:
+    """A part of a line around an amount, or nothing where there is none."""
+    return _joined(before, expression(value), after) if value is not None else ""
+
+
+def _counted(count: int, one: str, many: str) -> str:
+    return f"{count} {one if count == 1 else many}"
+
+
+def _extent(value: syntax.Expr, most: syntax.Expr | None) -> str:
+    return f"between {expression(value)} and {expression(most)}" if most is not None else expression(value)
+
+
+def _offset(offset: syntax.Expr | None) -> str:
+    if isinstance(offset, syntax.Negative):
+        return f"{expression(offset.value)} left of centre"
+    return _maybe("", offset, "right of centre")
+
+
+def _closed(taken: str) -> str:
+    """What is said of a gap whose stitches do not go on waste yarn, as they do unless it is said."""
+    return TAKEN[taken] if taken != "waste" else ""
+
+
+def _between(from_level: str, to_level: str) -> str:
+    return f"from {from_level} to {to_level}"
+
+
+def _holes(count: int, stitches: int) -> str:
+    return f"buttonholes {count} over {_counted(stitches, 'stitch', 'stitches')}"
 
 
 def _way(way: str | None, inset: int | None) -> str:
@@ -67,23 +103,61 @@ def _swatch(swatch: syntax.Swatch) -> str:
 
 
 def _edging(edging: syntax.Edging) -> str:
-    options = (f"{expression(edging.depth)} deep", f"added {edging.when}", f"cast off {edging.cast_off}")
+    # An edging knitted first ends in the piece and has nothing to cast off.
+    cast_off = f"cast off {edging.cast_off}" if (edging.when, edging.cast_off) != ("first", "chain") else ""
+    options = (f"{expression(edging.depth)} deep", WHEN[edging.when], cast_off)
     return _options(f"edging {edging.name} in {edging.fabric}", options)
 
 
 def _piece(piece: syntax.Piece) -> str:
     copies = f"knit {piece.copies}" if piece.copies != 1 else ""
     mirror = f"mirror of {piece.mirror_of}" if piece.mirror_of is not None else ""
-    return _options(f"piece {piece.name} in {piece.fabric}", [copies, mirror])
+    centre = "centre stitch" if piece.centre_stitch else ""
+    purpose = f"as {piece.purpose}" if piece.purpose else ""
+    return _options(f"piece {piece.name} in {piece.fabric}", [copies, mirror, centre, purpose])
 
 
 def _levels(levels: syntax.Levels) -> str:
-    return "levels " + ", ".join(f"{level.name} {expression(level.height)}" for level in levels.levels)
+    return "levels " + ", ".join(f"{level.name} {_extent(level.height, level.most)}" for level in levels.levels)
 
 
 def _start(start: syntax.Start) -> str:
-    said = f"start {expression(start.width)} wide {STARTS[start.way]}"
+    way = f"along {_refs(start.along)}" if start.way == "along" else STARTS[start.way]
+    said = f"start {_extent(start.width, start.most)} wide {way}"
     return _options(said, [f"with {start.edging}" if start.edging is not None else ""])
+
+
+def _opening(opening: syntax.Opening) -> str:
+    head = f"opening {opening.name} {expression(opening.width)} wide {_between(opening.from_level, opening.to_level)}"
+    return _options(head, [_offset(opening.offset), _closed(opening.taken)])
+
+
+def _slot(slot: syntax.Slot) -> str:
+    head = f"slot {slot.name} {expression(slot.width)} wide at {slot.level}"
+    return _options(head, [_offset(slot.offset), TAKEN[slot.taken]])
+
+
+def _buttonholes(holes: syntax.Buttonholes) -> str:
+    head = f"{_holes(holes.count, holes.stitches)} {_between(holes.from_level, holes.to_level)}"
+    return f"{head}, {expression(holes.distance)} from the {holes.edge} edge"
+
+
+def _wedge(wedge: syntax.Wedge) -> str:
+    place = f"at {WEDGE_EDGES[wedge.edge]} {_between(wedge.from_level, wedge.to_level)}"
+    return _options(f"wedge {expression(wedge.width)} wide {place}", [HOLDING[wedge.kind], _maybe("resting", wedge.rest)])
+
+
+def _zone(zone: syntax.Zone) -> str:
+    head = f"fabric {zone.fabric} {_between(zone.from_level, zone.to_level)}"
+    return _options(head, [_maybe("", zone.width, "wide"), _offset(zone.offset)])
+
+
+def _shape(shape: syntax.Shape) -> str:
+    return f"shape {shape.name}({', '.join(shape.parameters)})" if shape.parameters else f"shape {shape.name}"
+
+
+def _use(use: syntax.Use) -> str:
+    return _options(f"use {use.name}", [f"{name} {expression(value)}" for name, value in use.arguments])
 
 
 def _edge(edge: syntax.Edge) -> str:
@@ -92,28 +166,49 @@ def _edge(edge: syntax.Edge) -> str:
         path = f"straight to {edge.to_level}"
     elif edge.path == "steps" and edge.by is not None:
         path = f"steps {expression(edge.by)} {edge.times} times to {edge.to_level}"
+    elif edge.path == "rate":
+        path = _rate(edge)
     elif edge.width is not None:
-        path = f"{edge.path} to {expression(edge.width)} wide at {edge.to_level}"
+        path = f"{edge.path} to {_extent(edge.width, edge.width_most)} wide at {edge.to_level}"
     else:
         assert edge.by is not None
         path = f"{edge.path} by {expression(edge.by)} at {edge.to_level}"
     called = f"called {edge.called}" if edge.called is not None else ""
-    return _options(_joined(WHICH[edge.which], first, path, called), [_way(edge.way, edge.inset)])
+    at_once = "two at once" if edge.at_once == 2 else ""
+    return _options(_joined(WHICH[edge.which], first, path, called), [_way(edge.way, edge.inset), at_once])
+
+
+def _rate(edge: syntax.Edge) -> str:
+    inwards = isinstance(edge.by, syntax.Negative)
+    count = edge.by.value if isinstance(edge.by, syntax.Negative) else edge.by
+    assert isinstance(count, syntax.Number)
+    assert edge.every is not None
+    every = _counted(edge.every, "row", "rows")
+    return f"{'in' if inwards else 'out'} {amount(count)} every {every} to {edge.to_level}"
 
 
 def _neck(neck: syntax.Neck) -> str:
     flat = f"{expression(neck.flat)} flat" if neck.flat is not None else ""
     said = f"neck {expression(neck.width)} wide, {expression(neck.depth)} deep, {neck.shape}"
-    return _options(said, [flat, _way(neck.way, neck.inset)])
+    return _options(said, [flat, _way(neck.way, neck.inset), _closed(neck.taken)])
 
 
 def _refs(refs: Iterable[syntax.EdgeRef]) -> str:
     return " + ".join(f"{ref.piece} {ref.edge}" for ref in refs)
 
 
+def _band(band: syntax.Band) -> str:
+    holes = ""
+    if band.first is not None and band.last is not None:
+        ends = f"{expression(band.first)} first, {expression(band.last)} last"
+        holes = f"{_holes(band.holes, band.hole_stitches)}, {ends}"
+    return _options(f"band {band.name} with {band.edging} along {_refs(band.along)}", [holes])
+
+
 def _join(join: syntax.Join) -> str:
-    easing = f"easing {expression(join.easing)}" if join.easing is not None else ""
-    return _options(f"join {_refs(join.one)} to {_refs(join.other)}", [easing])
+    way = join.way if join.way != "sewn" else ""
+    options = [_maybe("easing", join.easing), _maybe("longer by", join.longer), way]
+    return _options(f"join {_refs(join.one)} to {_refs(join.other)}", options)
 
 
 def _require(require: syntax.Require) -> str:
@@ -139,10 +234,20 @@ _LINES: dict[type, Callable[[Any], str]] = {
     syntax.Levels: _levels,
     syntax.Start: _start,
     syntax.Edge: _edge,
+    syntax.Across: lambda s: f"across to {expression(s.width)} wide at {s.level}",
+    syntax.Opening: _opening,
     syntax.Neck: _neck,
+    syntax.Slot: _slot,
+    syntax.Buttonholes: _buttonholes,
+    syntax.Wedge: _wedge,
+    syntax.Zone: _zone,
+    syntax.RepeatStretch: lambda s: f"repeat {s.times} times {_between(s.from_level, s.to_level)}",
+    syntax.Shape: _shape,
+    syntax.Use: _use,
+    syntax.Cord: lambda s: f"cord {s.piece} {expression(s.length)} long",
     syntax.Shoulders: lambda s: f"shoulders held from {s.from_level}",
     syntax.End: lambda s: f"end {ENDS[s.way]}",
-    syntax.Band: lambda s: f"band {s.name} with {s.edging} along {_refs(s.along)}",
+    syntax.Band: _band,
     syntax.Join: _join,
     syntax.Require: _require,
     syntax.MakingUp: lambda s: "making up",

@@ -6,58 +6,35 @@ units as written. A statement that could not be read is a `Broken` node, which l
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
-from walewright.report.model import NOWHERE, Span
+from walewright.source.piece_lines import (
+    Across,
+    Buttonholes,
+    Edge,
+    EdgeRef,
+    End,
+    LevelDef,
+    Levels,
+    Neck,
+    Opening,
+    RepeatStretch,
+    Shoulders,
+    Slot,
+    Start,
+    Use,
+    Wedge,
+    Zone,
+)
+from walewright.source.quantities import Binary, Call, Expr, Name, Negative, Node, Number
 
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Node:
-    span: Span = field(default=NOWHERE, compare=False, repr=False)
-
-
-# ---------------------------------------------------------------- expressions
-
-
-@dataclass(frozen=True, slots=True)
-class Number(Node):
-    """`12`, `12 cm`, `50 %`. `unit` is the word written, or None."""
-
-    value: float
-    unit: str | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class Name(Node):
-    name: str
-
-
-@dataclass(frozen=True, slots=True)
-class Negative(Node):
-    value: Expr
-
-
-@dataclass(frozen=True, slots=True)
-class Binary(Node):
-    """`op` is one of + - * /"""
-
-    op: str
-    left: Expr
-    right: Expr
-
-
-@dataclass(frozen=True, slots=True)
-class Call(Node):
-    """`min(a, b, ...)`, `max(a, b, ...)`, `round(a to b)` (args = (a, b)): a rounded to the nearest multiple of b."""
-
-    function: str
-    args: tuple[Expr, ...]
-
-
-Expr = Number | Name | Negative | Binary | Call
-
-
-# ---------------------------------------------------------------- statements
+__all__ = [
+    "Across", "Band", "Binary", "Broken", "Buttonholes", "Call", "Comment", "Cord", "Edge", "EdgeRef",
+    "Edging", "End", "Expr", "Fabric", "Join", "Let", "LevelDef", "Levels", "Machine", "MachineFact",
+    "MakingUp", "Name", "Neck", "Negative", "Node", "Number", "Opening", "Pattern", "Piece", "RepeatStretch",
+    "Require", "Shape", "Shoulders", "SizeRow", "Sizes", "Slot", "Start", "Statement", "Stitch", "Swatch",
+    "Text", "Tree", "Use", "Wedge", "Yarn", "Zone",
+]  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -204,155 +181,6 @@ class Piece(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class LevelDef(Node):
-    name: str
-    height: Expr
-    most: Expr | None = None
-    """Of a free level, `top between 52 cm and 60 cm`: from `height` to `most`."""
-
-
-@dataclass(frozen=True, slots=True)
-class Levels(Node):
-    """`levels hem 0 cm, underarm body, top length`: heights from the start of the piece, rising."""
-
-    levels: tuple[LevelDef, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class Start(Node):
-    """`start half wide on waste yarn, with welt` | `start 20 cm wide with e-wrap` | `… with chain` |
-    `start 12 cm wide along mitten slot + mitten palm` | `start between 20 cm and 24 cm wide …`.
-
-    `way` is "waste" | "e-wrap" | "chain" | "along" (loops hung on from edges of other pieces); `edging` names an edging
-    added along the start."""
-
-    width: Expr
-    way: str = "waste"
-    edging: str | None = None
-    along: tuple[EdgeRef, ...] = ()
-    most: Expr | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class Edge(Node):
-    """One run of an edge, from where the last run ended up to a level.
-
-    `edges straight to underarm called side`
-    `edges slope to 44 cm wide at underarm, fashioned 2 in`
-    `edges curve to 36 cm wide at chest` / `edges cast off 3 cm then curve to 36 cm wide at chest`
-    `edges steps 2 cm 3 times to tip`
-    `edges arch to 10 cm wide at top`, `edges slope to between 8 cm and 12 cm wide at top`
-    `edges in 1 stitch every 2 rows to tip`, `left edge out 1 stitch every 4 rows to top`
-    `left edge slope by 3 cm at tip`, `edges slope …, fashioned 3 in, two at once`
-    `which` both|left|right; `path` straight|slope|curve|arch|steps|rate; `width` whole width ("to W wide", a range with
-    `width_most`) or `by` one edge's move (positive = outwards); of a rate `by` stitches (inwards negative) every
-    `every` rows. `way` simple|fashioned with `inset` stitches in, `at_once` 1 or 2 stitches at a time.
-    """
-
-    which: str
-    path: str
-    to_level: str
-    width: Expr | None = None
-    by: Expr | None = None
-    cast_off: Expr | None = None
-    times: int | None = None
-    called: str | None = None
-    way: str | None = None
-    inset: int | None = None
-    width_most: Expr | None = None
-    every: int | None = None
-    at_once: int = 1
-
-
-@dataclass(frozen=True, slots=True)
-class Across(Node):
-    """`across to 40 cm wide at yoke`: at that level the loops are taken off and hung back evenly on more or fewer needles."""
-
-    width: Expr
-    level: str
-
-
-@dataclass(frozen=True, slots=True)
-class Opening(Node):
-    """`opening neck 4 cm wide from slit to top, cast off` with a block of `Edge`s: the two edges of the gap from its parting
-    on, where `out` and a positive `by` widen the gap and `to W wide` is the width of the gap.
-
-    `offset` (`, 6 cm left of centre` negative, `right of centre` positive) is where the middle of the gap parts the piece.
-    `to_level` below the top: the parts rejoin there, and what the gap is wide is cast on again. `taken` "waste" |
-    "cast-off": what becomes of the stitches of the gap's start."""
-
-    name: str
-    width: Expr
-    from_level: str
-    to_level: str
-    offset: Expr | None = None
-    taken: str = "waste"
-    body: tuple[Statement, ...] = ()
-
-
-@dataclass(frozen=True, slots=True)
-class Slot(Node):
-    """`slot thumb 6 cm wide at palm, 4 cm right of centre, on waste yarn`: stitches taken off ("waste") or closed
-    ("cast-off", `cast off`) in mid-row and as many cast on again in their place."""
-
-    name: str
-    width: Expr
-    level: str
-    offset: Expr | None = None
-    taken: str = "waste"
-
-
-@dataclass(frozen=True, slots=True)
-class Buttonholes(Node):
-    """`buttonholes 6 over 2 stitches from hem to neck, 1.5 cm from the right edge`: slots one above another, the first at the
-    lower level, the last at the upper one. With 1 stitch an eyelet."""
-
-    count: int
-    stitches: int
-    from_level: str
-    to_level: str
-    edge: str
-    distance: Expr
-
-
-@dataclass(frozen=True, slots=True)
-class Wedge(Node):
-    """`wedge 9 cm wide at both edges from dart to dart_top, held in`: short rows by holding.
-
-    Over `width` in from the edge: `kind` "in" (`held in`: held step by step from the edge inwards, then all returned; the edge
-    gets no rows), "out" (`let out`: held at once, returned step by step outwards), "both" (`held in and let out`).
-    `rest` (`, resting 12 cm`): further out from that, held all the while."""
-
-    width: Expr
-    edge: str
-    from_level: str
-    to_level: str
-    kind: str
-    rest: Expr | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class Zone(Node):
-    """`fabric rib from waist to hip`, `fabric cable from hem to top, 8 cm wide, 6 cm left of centre`: another fabric between two
-    levels, over the whole width or a panel of it."""
-
-    fabric: str
-    from_level: str
-    to_level: str
-    width: Expr | None = None
-    offset: Expr | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class RepeatStretch(Node):
-    """`repeat 8 times from base to gore`: the rows between the two levels are worked so many times in all."""
-
-    times: int
-    from_level: str
-    to_level: str
-
-
-@dataclass(frozen=True, slots=True)
 class Shape(Node):
     """`shape set_in(armhole, chest, tip, across)` with a block of piece statements, in which the names in brackets stand
     for what a `use` says: a quantity, or the name of a level, an edge or an edging."""
@@ -363,57 +191,11 @@ class Shape(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class Use(Node):
-    """`use set_in, chest chest, tip top, across 36 cm`: the statements of a shape, shipped or the source's own, with these values
-    for its names."""
-
-    name: str
-    arguments: tuple[tuple[str, Expr], ...]
-
-
-@dataclass(frozen=True, slots=True)
 class Cord(Node):
     """`cord hood 90 cm long`: a cord or ribbon drawn through the piece."""
 
     piece: str
     length: Expr
-
-
-@dataclass(frozen=True, slots=True)
-class Neck(Node):
-    """`neck 18 cm wide, 8 cm deep, round` (shapes: round, v, square), optionally `, 7 cm flat`, `, cast off` and `, fashioned 2 in`.
-
-    Depth is measured down from the top level of the piece."""
-
-    width: Expr
-    depth: Expr
-    shape: str
-    flat: Expr | None = None
-    way: str | None = None
-    inset: int | None = None
-    taken: str = "waste"
-
-
-@dataclass(frozen=True, slots=True)
-class Shoulders(Node):
-    """`shoulders held from tip`: held in steps from that level to the top, over all shoulder stitches."""
-
-    from_level: str
-
-
-@dataclass(frozen=True, slots=True)
-class End(Node):
-    """`end on waste yarn` | `end cast off` | `end gathered`: `way` is "waste" | "cast-off" | "gathered"."""
-
-    way: str
-
-
-@dataclass(frozen=True, slots=True)
-class EdgeRef(Node):
-    """`back side`: a piece and one of its edges (`neck`, `shoulder`, `start`, `end` exist without being called)."""
-
-    piece: str
-    edge: str
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,11 +10,12 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 from walewright.source import syntax
+from walewright.source.blocks import BLOCK_INDENT, BLOCKS
 from walewright.source.expressions import number
-from walewright.source.reading import BLOCK_INDENT, BLOCKS
 from walewright.source.statements import line
 
 INDENT = " " * BLOCK_INDENT
+_NO_ROWS: Mapping[int, str] = {}
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,7 +61,7 @@ def _above(lines: list[str], comments: Iterable[syntax.Comment], apart: bool) ->
         if apart and not comment.indent:
             lines.append("")
             apart = False
-        lines.append(INDENT * min(comment.indent, 1) + _comment(comment.text))
+        lines.append(INDENT * comment.indent + _comment(comment.text))
     if apart and lines[-1:] != [""]:
         lines.append("")
 
@@ -74,13 +75,13 @@ def _apart(last: Written, statement: Written) -> bool:
     return not broken_block and (last.block or statement.block or last.kind is not statement.kind)
 
 
-def _written(statements: Iterable[syntax.Statement]) -> Iterable[Written]:
+def _written(statements: Iterable[syntax.Statement], depth: int = 0, rows: Mapping[int, str] = _NO_ROWS) -> Iterable[Written]:
+    """The statements and what stands in their blocks; `rows` are lines that the block has laid out already."""
     for statement in statements:
-        body = getattr(statement, "body", ())
-        lines = table(statement) if isinstance(statement, syntax.Sizes) else {}
-        yield Written(lines.get(id(statement)) or line(statement), type(statement), False, isinstance(statement, BLOCKS))
-        for inner in body:
-            yield Written(INDENT + (lines.get(id(inner)) or line(inner)), type(inner), True, False)
+        inner = table(statement) if isinstance(statement, syntax.Sizes) else {}
+        text = inner.get(id(statement)) or rows.get(id(statement)) or line(statement)
+        yield Written(INDENT * depth + text, type(statement), depth > 0, isinstance(statement, BLOCKS))
+        yield from _written(getattr(statement, "body", ()), depth + 1, inner)
 
 
 def table(sizes: syntax.Sizes) -> Mapping[int, str]:

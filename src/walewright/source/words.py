@@ -49,6 +49,8 @@ PLACES = {
     "in_machine": "in a `machine` block",
     "in_fabric": "in a `fabric` block",
     "in_piece": "in a `piece` block",
+    "in_opening": "in an `opening` block",
+    "in_shape": "in a `shape` block",
     "in_making_up": "in a `making up` block",
 }
 """Where a line of each kind stands."""
@@ -62,8 +64,10 @@ EXAMPLES = {
     "fabric": "fabric plain",
     "edging": "edging welt in rib, 6 cm deep, added after, cast off chain",
     "piece": "piece sleeve in plain, knit 2",
+    "shape": "shape set_in(armhole, chest, top, across)",
     "band": "band neckband with collar along back neck + front neck",
     "join": "join sleeve end to back armhole + front armhole, easing 2 cm",
+    "cord": "cord hood 90 cm long",
     "require": 'require armhole >= 16 cm because "the arm has to move"',
     "making": "making up",
     "summary": 'summary "Drop-shoulder pullover with a round neck."',
@@ -79,11 +83,24 @@ EXAMPLES = {
     "edges": "edges slope to 44 cm wide at underarm, fashioned 2 in",
     "left": "left edge slope by 3 cm at tip",
     "right": "right edge straight to tip called armhole",
+    "across": "across to 40 cm wide at yoke",
+    "opening": "opening neck 4 cm wide from slit to top, cast off",
+    "slot": "slot thumb 6 cm wide at palm, 4 cm right of centre, on waste yarn",
+    "buttonholes": "buttonholes 6 over 2 stitches from hem to top, 1.5 cm from the right edge",
+    "wedge": "wedge 9 cm wide at both edges from dart to dart_top, held in",
+    "repeat": "repeat 8 times from base to gore",
+    "use": "use set_in, armhole armhole, chest chest, top tip, across 36 cm",
     "neck": "neck 18 cm wide, 8 cm deep, round",
     "shoulders": "shoulders held from tip",
     "end": "end on waste yarn",
 }
 """First word of a line to a line that reads."""
+
+OTHER_EXAMPLES = {
+    ("in_piece", "fabric"): "fabric rib from waist to hip",
+    ("in_shape", "fabric"): "fabric rib from waist to hip",
+}
+"""The same for words that begin another line in that kind of block."""
 
 PLACE_EXAMPLES = {
     "in_sizes": "length 54 56 58 cm",
@@ -115,7 +132,7 @@ def wordless(terminals: Iterable[str]) -> tuple[str, ...]:
 def example(kind: str, first: str) -> str | None:
     """A line that reads: one with that first word, or one of that kind of block."""
     if first in first_words(kind):
-        return EXAMPLES[first]
+        return OTHER_EXAMPLES.get((kind, first), EXAMPLES[first])
     return PLACE_EXAMPLES.get(kind)
 
 

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable, Hashable, Sequence
 from typing import TypeVar
 
-from walewright.knit.steps import Decrease, Now, Repeat, Step, numbers, shape
+from walewright.knit.steps import Decrease, JoinEdges, Now, Repeat, Step, numbers, shape
 
 T = TypeVar("T")
 
@@ -20,13 +20,16 @@ Column = tuple[T | None, ...]
 
 def likeness(step: Step) -> Hashable:
     """What must agree for steps of several sizes to be one sentence: their shape, and whether a decrease is fashioned,
-    because the two ways have different words. What must be true can be said of carriages at both sides at once."""
+    because the two ways have different words; of a join, whether its first side is the shorter one. What must be true can be
+    said of carriages at both sides at once."""
     return type(step).__name__ if isinstance(step, Now) else (shape(step), _ways(step))
 
 
 def _ways(step: Step) -> Hashable:
     if isinstance(step, Decrease):
         return step.inset > 0
+    if isinstance(step, JoinEdges):
+        return step.longer_mm < 0
     if isinstance(step, Repeat):
         return tuple(_ways(inner) for inner in step.body)
     return None

@@ -14,27 +14,20 @@ from walewright.knit.steps import Step
 from walewright.write.align import Column
 from walewright.write.grading import SKIPPED
 from walewright.write.model import Run, Sentence
-from walewright.write.words import Phrase, Said, check, has_number, phrase, plain, repeated
+from walewright.write.row_by_row import SHAPING, Rows
+from walewright.write.said import Phrase, Said, plain
+from walewright.write.words import check, has_number, kinds, phrase, repeated
 
 Sizes = tuple[int, ...]
 
-_SHAPING = (
-    st.Decrease,
-    st.IncreaseFashioned,
-    st.IncreaseAtCarriage,
-    st.CastOffAtCarriage,
-    st.CastOnAtCarriage,
-    st.HoldAtEnd,
-    st.WrapHeld,
-    st.ReturnHeld,
-)
-_ONE_SENTENCE = (st.KnitRows, *_SHAPING)
+_ONE_SENTENCE = (st.KnitRows, *SHAPING)
 _ONE_LINE = (
     (st.UseYarnStep, st.SetRowCounter),
     (st.UseYarnStep, st.ClosedStart),
     (st.ClosedStart, st.SetRowCounter),
     (st.CarriageAt, st.SetRowCounter),
     (st.BreakOff, st.OffOnWaste),
+    (st.BreakOff, st.GatherAll),
     (st.CastOffAll, st.BreakOff),
     (st.ReturnHeld, st.KnitRows),
 )
@@ -80,13 +73,13 @@ def lines(columns: Iterable[Column[Step]]) -> list[Line]:
 
 def _same_sentence(line: Line, column: Column[Step]) -> bool:
     before = _step(line.columns[-1])
-    return isinstance(before, _ONE_SENTENCE) and isinstance(_step(column), _SHAPING) and line.sizes == present(column)
+    return isinstance(before, _ONE_SENTENCE) and isinstance(_step(column), SHAPING) and line.sizes == present(column)
 
 
 def _same_line(line: Line, column: Column[Step]) -> bool:
     before, step = _step(line.columns[-1]), _step(column)
     if isinstance(step, st.Now):
-        return not isinstance(before, _STATED) and set(present(column)) <= set(line.sizes)
+        return not isinstance(before, (*_STATED, Rows)) and set(present(column)) <= set(line.sizes)
     return line.sizes == present(column) and any(isinstance(before, a) and isinstance(step, b) for a, b in _ONE_LINE)
 
 
@@ -123,6 +116,7 @@ def sentence(line: Line, group: Sizes) -> Sentence:
         side,
         next((s.origin for c in line.columns for s in c if s is not None and s.origin), ""),
         all(isinstance(_step(c), _STATED) for c in line.columns),
+        tuple(kind for c in line.columns for kind in kinds(Said(c, group))),
     )
 
 

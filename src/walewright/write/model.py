@@ -17,6 +17,16 @@ class Run:
 
 
 @dataclass(frozen=True, slots=True)
+class Cells:
+    """A sentence as a row of a table: knit to counter value `row`, then do `what` (phrases with commas between, the first
+    with a capital, no full stop), and then `stitches` ("80 sts") are in the part being worked."""
+
+    row: tuple[Run, ...]
+    what: tuple[Run, ...]
+    stitches: tuple[Run, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Sentence:
     """One printed line to tick off. `sizes` are indices of the sizes that work it (all, as a rule). `row`: the graded counter
     value after it, and `side` the carriage side, where known alike for all (else empty)."""
@@ -28,6 +38,10 @@ class Sentence:
     origin: str
     check: bool
     """True for a line that only states what must be true."""
+    kinds: tuple[str, ...] = ()
+    """Class names of the steps it says, in their order, those inside a repeat after "Repeat"; none for the note above a table."""
+    cells: Cells | None = None
+    """The same words set as a row of a table, in a paragraph that is one."""
 
     @property
     def text(self) -> str:
@@ -36,11 +50,17 @@ class Sentence:
 
 @dataclass(frozen=True, slots=True)
 class Paragraph:
-    """Lines under a small title ("Shape neck"); `only` is "" or "1st and 2nd sizes only"."""
+    """Lines under a small title ("Shape neck"); `only` is "" or "1st and 2nd sizes only".
+
+    A `table` tells row by row what is shaped at the same time: a note that says so (a sentence without `cells`), then one
+    sentence with `cells` for each row at which something is done: RC | what to do | sts. Its lines can also be set as the
+    sentences they are: "RC 34: decrease 1 st at both ends; 80 sts."
+    """
 
     title: str
     only: str
     sentences: tuple[Sentence, ...]
+    table: bool = False
 
 
 @dataclass(frozen=True, slots=True)

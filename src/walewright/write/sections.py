@@ -4,18 +4,28 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from itertools import groupby
 
 from walewright.knit.steps import SizePlan, Step, StepBlock
-from walewright.write.align import Column, align, closeness, likeness
+from walewright.write.align import Column, align
 from walewright.write.grading import SKIPPED, only
-from walewright.write.lines import grouped, lines, sentence, skips
+from walewright.write.lines import Line, grouped, lines, sentence, skips
 from walewright.write.model import Instructions, Paragraph, Section
+from walewright.write.row_by_row import Rows, closeness, folded, likeness, only_several
+from walewright.write.table import tabled
+from walewright.write.tally import Tally
 from walewright.write.words import worked
 
 JOINING = "joining"
 
 ALL_SIZES = "All sizes"
 """Title of a paragraph that goes on after one for some sizes only."""
+
+AT_ONCE = "At the same time"
+"""Title of a table that has no title of its own."""
+
+AFTERWARDS = "After that"
+"""Title of a paragraph that goes on after a table."""
 
 
 def write(plans: tuple[SizePlan, ...], sizes: Sequence[str] | None = None) -> Instructions:
@@ -42,12 +52,12 @@ def heading(name: str, copies: int) -> str:
 
 def _section(column: Column[StepBlock]) -> Section:
     block = next(b for b in column if b is not None)
-    parts = [() if b is None else _titled(b) for b in column]
+    parts = [() if b is None else _folded(_titled(b)) for b in column]
     paragraphs: list[Paragraph] = []
     for row in _paired(align(parts, lambda part: part[0])):
         # Of two titles for one paragraph, the longer one says more.
         title = max((p[0] for p in row if p is not None), key=len)
-        paragraphs += _graded(title, [() if p is None else p[1] for p in row], bool(paragraphs and paragraphs[-1].only))
+        paragraphs += _graded(title, [() if p is None else p[1] for p in row], paragraphs[-1] if paragraphs else None)
     title = heading(block.title, block.copies) if block.title[:1].islower() else block.title
     return Section(block.name, title, block.copies, tuple(paragraphs))
 
@@ -77,18 +87,44 @@ def _titled(block: StepBlock) -> list[Part]:
     return parts
 
 
-def _graded(title: str, lists: Sequence[Sequence[Step]], after_some: bool = False) -> list[Paragraph]:
-    """The lists of steps of all sizes as paragraphs, the first with the `title`. `after_some`: the paragraph before was for
-    some sizes only."""
-    columns = align([[s for s in steps if worked(s)] for steps in lists], likeness, closeness)
+def _folded(parts: list[Part]) -> list[Part]:
+    """The paragraphs without steps that do nothing, stretches of shaping as one."""
+    tally = Tally()
+    made: list[Part] = []
+    for title, steps in parts:
+        rows, tally = folded([s for s in steps if worked(s)], tally)
+        made.append((title, rows))
+    return made
+
+
+def _graded(title: str, lists: Sequence[Sequence[Step]], before: Paragraph | None = None) -> list[Paragraph]:
+    """The lists of steps of all sizes as paragraphs, the first with the `title`; `before` is the one that they come after."""
+    columns = align(only_several(lists), likeness, closeness)
     made: list[Paragraph] = []
     for group, printed in grouped(lines(columns), len(lists)):
         head = only(group, len(lists))
-        again = ALL_SIZES if not head and (made[-1].only if made else after_some) else ""
-        made.append(Paragraph("" if made else title, head, tuple(sentence(line, group) for line in printed)))
-        if not made[-1].title:
-            made[-1] = Paragraph(again, head, made[-1].sentences)
+        for is_table, some in groupby(printed, key=_is_table):
+            told = tuple(s for line in some for s in (tabled(_stretches(line), group) if is_table else (sentence(line, group),)))
+            named = _going_on(is_table, head, made[-1] if made else before)
+            made.append(Paragraph((not made and title) or named, head, told, is_table))
     return made
+
+
+def _is_table(line: Line) -> bool:
+    return any(isinstance(step, Rows) for step in line.columns[0])
+
+
+def _stretches(line: Line) -> Column[Rows]:
+    return tuple(step if isinstance(step, Rows) else None for step in line.columns[0])
+
+
+def _going_on(is_table: bool, head: str, before: Paragraph | None) -> str:
+    """Title of a paragraph that has none of its own."""
+    if is_table:
+        return AT_ONCE
+    if before is not None and before.only and not head:
+        return ALL_SIZES
+    return AFTERWARDS if before is not None and before.table else ""
 
 
 _MEANINGS = (

@@ -1,0 +1,199 @@
+"""Edges of a finished piece: its start, its ends, and the stretches of row ends and of gaps that got a name."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from walewright.bed.fabric import UPPER
+from walewright.bed.loops import Kind
+from walewright.bed.machine import Machine, Refusal
+from walewright.bed.model import Course, Edge, Part
+from walewright.bed.outline import Between, Shape, Stretch, missing_row, reaches, row_edge
+from walewright.knit.operations import NameEdge, Side, other
+
+SIDES: tuple[Side, Side] = ("left", "right")
+APART = " apart"
+
+
+def ended(m: Machine) -> Iterator[Edge]:
+    """Edges of stitches that left the bed; after a slot's, that of the stitches cast on in their place."""
+    for edge, first in m.ended:
+        yield _measured(m, edge)
+        last_loop = max(loop for point in edge.points for loop in point)
+        at = m.course_of(last_loop)
+        for course in m.courses:
+            same_row = (course.counter, course.section) == (at.counter, at.section)
+            same_needles = (course.first, course.last) == (first, first + edge.count - 1)
+            if edge.live and _cast_apart(course) and same_row and same_needles:
+                name = edge.name if edge.part == "whole" else f"{edge.name} {edge.part}"
+                yield _stitches(m, f"{name} {UPPER}", "whole", course)
+
+
+def _cast_apart(course: Course) -> bool:
+    return course.kind.startswith("cast on") and course.kind.endswith(APART)
+
+
+def _stitches(m: Machine, name: str, part: Part, course: Course) -> Edge:
+    ids = sorted(range(course.first_loop, course.first_loop + course.count), key=m.loops.slot.__getitem__)
+    return _measured(m, Edge(name, part, "stitches", course.count, None, tuple((loop,) for loop in ids)))
+
+
+def _measured(m: Machine, edge: Edge) -> Edge:
+    """Stitches lie as wide as the row that they, or their chains, close."""
+    loop = edge.points[0][0]
+    while loop >= 0 and m.loops.kind[loop] in (Kind.CHAIN, Kind.CLOSED):
+        loop = m.loops.parent[loop]
+    if loop < 0:
+        return edge
+    course = m.course_of(loop)
+    gauge = m.bed.gauges.get((course.yarn, course.tension))
+    return edge if gauge is None else replace(edge, length_cm=edge.count / gauge.stitches_per_cm)
+
+
+def start(m: Machine, passes: tuple[Course, ...], rows: tuple[Course, ...]) -> list[Edge]:
+    """What was cast on, rehung or picked up before the first of all `passes`, or else its own stitches; as wide as the first of
+    the piece's own `rows` lies."""
+    if not rows:
+        return []
+    hung = [c for c in m.courses[: m.courses.index(passes[0])] if c.kind.startswith(("cast on", "rehang", "pick up"))]
+    gauge = m.bed.gauges.get((rows[0].yarn, rows[0].tension))
+    loops = [loop for c in hung or passes[:1] for loop in range(c.first_loop, c.first_loop + c.count)]
+    points = tuple((loop,) for loop in sorted(loops, key=m.loops.slot.__getitem__))
+    length = None if gauge is None else len(points) / gauge.stitches_per_cm
+    return [Edge("start", "whole", "stitches", len(points), length, points)]
+
+
+def named(m: Machine, op: NameEdge, outline: Shape | None) -> list[Edge] | Refusal:
+    """The edges that a name is given to, measured; or why the rows named are on no such edge."""
+    after, to = op.from_row, op.to_row
+    if outline is None:
+        return m.refuse(
+            "rows-ambiguous",
+            f"the counter was set back over the same needles, so RC {after} to {to} of {op.edge!r} does not say which rows",
+            edge=op.edge,
+        )
+    if after >= to:
+        return m.refuse("edge-without-rows", f"the edge {op.edge!r} from RC {after} to RC {to} has no rows", edge=op.edge)
+    if op.where == "inner":
+        return _inner(m, op, outline)
+    if op.where not in ("outer", *SIDES):
+        return m.refuse("edge-where", f"{op.where!r} is no place for the edge {op.edge!r}; there are outer, inner, left and right")
+    sides = [side for side in SIDES if op.where in ("outer", side)]
+    found: list[Edge] = []
+    for side in sides:
+        chain = outline.outer(side)
+        refusal = _row_missing(m, op, side, chain)
+        if refusal is not None:
+            return refusal
+        found.append(_outer_edge(m, op, side, chain))
+    if found[0].count != found[-1].count:
+        left, right = found
+        return m.refuse(
+            "edge-sides-differ",
+            f"the edge {op.edge!r} has {left.count} rows on the left and {right.count} on the right",
+            edge=op.edge,
+            left=left.count,
+            right=right.count,
+        )
+    if not found[0].count:
+        where = f"on the {sides[0]}" if len(sides) == 1 else "at either side"
+        return m.refuse(
+            "edge-without-rows",
+            f"no row from RC {after} to RC {to} reaches the edge {where} to be called {op.edge!r}",
+            edge=op.edge,
+        )
+    return found
+
+
+def _row_missing(m: Machine, op: NameEdge, side: Side, chain: tuple[Course, ...]) -> Refusal | None:
+    row = missing_row(chain, op.from_row, op.to_row)
+    if row is None:
+        return None
+    return m.refuse(
+        "rows-not-knitted",
+        f"the edge {op.edge!r} runs from RC {op.from_row} to RC {op.to_row}, but row {row} was not knitted on the {side}",
+        edge=op.edge,
+        row=row,
+    )
+
+
+def _outer_edge(m: Machine, op: NameEdge, side: Side, chain: tuple[Course, ...]) -> Edge:
+    """It begins beside the last row up to there that reached the edge."""
+    rows = [c for c in chain if op.from_row < c.counter <= op.to_row and reaches(c, side)]
+    each = op.where == "outer"
+    if not rows:
+        return Edge(op.edge, side, "rows", 0, None, (), each=each, at=side)
+    below = next((c for c in reversed(chain) if c.counter <= op.from_row and reaches(c, side)), None)
+    return replace(row_edge(op.edge, side, rows, below, _between(m), m.bed.gauges, each), part=side)
+
+
+def _inner(m: Machine, op: NameEdge, outline: Shape) -> list[Edge] | Refusal:
+    """The two row edges of a gap, the stitches chained off at its foot and those cast on above it."""
+    stretch = outline.parted(op.from_row, op.to_row)
+    if stretch is None:
+        return _not_parted(m, op, outline)
+    found: list[Edge] = []
+    for side, arm in zip(SIDES, stretch.arms, strict=True):
+        refusal = _row_missing(m, op, side, arm)
+        if refusal is not None:
+            return refusal
+        found.append(_inner_edge(m, op, side, arm))
+    for course in _in_gap(m, stretch, op.from_row, "first"):
+        if course.kind == "close":
+            found.append(_stitches(m, op.edge, "centre", course))
+    for course in _in_gap(m, stretch, op.to_row, "last"):
+        if _cast_apart(course):
+            found.append(_stitches(m, f"{op.edge} {UPPER}", "whole", course))
+    return found
+
+
+def _not_parted(m: Machine, op: NameEdge, outline: Shape) -> Refusal:
+    last = next((s for s in reversed(outline.stretches) if len(s.arms) == 2 and s.parting <= op.from_row), None)
+    if last is not None and last is outline.stretches[-1]:
+        row, side = last.top + 1, SIDES[0]
+        return m.refuse(
+            "rows-not-knitted",
+            f"the edge {op.edge!r} runs from RC {op.from_row} to RC {op.to_row}, but row {row} was not knitted on the {side}",
+            edge=op.edge,
+            row=row,
+        )
+    return m.refuse(
+        "not-parted",
+        f"the piece is not in two parts from RC {op.from_row} to RC {op.to_row}, so it has no inner edges to call {op.edge!r}",
+        edge=op.edge,
+        row=op.from_row,
+    )
+
+
+def _in_gap(m: Machine, stretch: Stretch, counter: int, which: str) -> Iterator[Course]:
+    """Courses of hand work at that reading of the counter, on needles between the two parts' first or last rows."""
+    left, right = (arm[0] if which == "first" else arm[-1] for arm in stretch.arms)
+    for course in m.courses:
+        if course.counter == counter and left.last < course.first and course.last < right.first:
+            yield course
+
+
+def _inner_edge(m: Machine, op: NameEdge, side: Side, arm: tuple[Course, ...]) -> Edge:
+    """The left part's right end, the right part's left end; it begins beside the stitches taken out of the middle."""
+    end = other(side)
+    rows = [c for c in arm if op.from_row < c.counter <= op.to_row]
+    below: Course | int | None = next((c for c in arm if c.counter == op.from_row), None)
+    if below is None:
+        for first, count in _taken_out(m, op):
+            below = first - 1 if side == "left" else first + count
+    return replace(row_edge(op.edge, end, rows, below, _between(m), m.bed.gauges, each=False), part=side)
+
+
+def _taken_out(m: Machine, op: NameEdge) -> Iterator[tuple[int, int]]:
+    """First slot and number of the stitches taken at the foot of the gap."""
+    for edge, first in m.ended:
+        if edge.name == op.edge and edge.part == "centre":
+            yield first, edge.count
+    for course in m.courses:
+        if course.kind == "close" and course.counter == op.from_row:
+            yield course.first, course.count
+
+
+def _between(m: Machine) -> Between:
+    return Between(tuple(c for c in m.courses if c.kind == "cast off" or c.kind.startswith("cast on")), tuple(m.spreads))

@@ -1,0 +1,109 @@
+"""Levels and starts: how high a piece's named heights are, how wide it begins, and on what."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from itertools import pairwise
+
+from walewright.design.findings import Findings, amount
+from walewright.design.model import Edging, Level, Origin, PerSize
+from walewright.design.moves import rises, width_range
+from walewright.design.places import Place
+from walewright.source import syntax
+
+STARTS_KNOWN = ("waste", "e-wrap", "chain", "along")
+CLOSED_STARTS = ("e-wrap", "chain")
+
+
+def levels(stack: syntax.Levels, piece: str, place: Place) -> tuple[Level, ...] | None:
+    """The levels, strictly rising from 0 in every size; free ones rise at both ends of their ranges."""
+    findings = place.findings
+    findings.once("level", ((d.name, d.span) for d in stack.levels))
+    if len(stack.levels) < 2:
+        findings.tell("missing-part", f"piece `{piece}` needs two levels or more", (stack.span, "start and top at least"))
+        return None
+    found = [level for d in stack.levels if (level := _level(d, piece, place)) is not None]
+    if len(found) < len(stack.levels) or len({d.name for d in stack.levels}) < len(found):
+        return None
+    first = found[0]
+    if first.most is not None or any(abs(h) > 1e-9 for h in first.height):
+        heights = "anywhere in a range" if first.most is not None else place.per_size(first.height)
+        findings.tell(
+            "first-level",
+            f"the first level of piece `{piece}` is its start, at 0 cm",
+            (first.origin.span, f"at {heights}"),
+        )
+        return None
+    # Counted, so that every pair is told of.
+    fallen = sum(not _above(low, high, piece, place) for low, high in pairwise(found))
+    return None if fallen else tuple(found)
+
+
+def _level(node: syntax.LevelDef, piece: str, place: Place) -> Level | None:
+    what = f"level `{node.name}` of piece `{piece}`"
+    height = place.up(node.height, what)
+    origin = Origin(f"piece {piece} / level {node.name}", node.span)
+    if node.most is None:
+        return Level(node.name, height, origin) if height is not None else None
+    most = place.up(node.most, what)
+    if height is None or most is None or not rises(height, most, node.most, what, place):
+        return None
+    return Level(node.name, height, origin, most)
+
+
+def _above(low: Level, high: Level, piece: str, place: Place) -> bool:
+    sizes = place.scope.sizes
+    for lower, upper in ((low.height, high.height), (low.most or low.height, high.most or high.height)):
+        fallen = [i for i in range(len(sizes)) if upper[i] <= lower[i] + 1e-9]
+        if fallen:
+            at_most = " at its highest" if lower is low.most or upper is high.most else ""
+            place.findings.tell(
+                "levels-fall",
+                f"`{high.name}` is not above `{low.name}`{at_most} in piece `{piece}`",
+                (high.origin.span, f"`{high.name}`"),
+                (low.origin.span, f"`{low.name}`"),
+                notes=tuple(f"{sizes[i]}: {amount(lower[i])}, then {amount(upper[i])}" for i in fallen),
+                sizes=place.scope.only(tuple(sizes[i] for i in fallen)),
+            )
+            return False
+    return True
+
+
+def start(
+    node: syntax.Start, piece: str, place: Place, edgings: Mapping[str, Edging | None]
+) -> tuple[PerSize, PerSize | None] | None:
+    """The width a piece begins with (of a free one, from the first to the second), its way and edging checked."""
+    findings = place.findings
+    widths = width_range(node.width, node.most, f"the start of piece `{piece}`", place)
+    if node.way not in STARTS_KNOWN:
+        findings.unknown("way to start", node.way, node.span, STARTS_KNOWN)
+        return None
+    if node.edging is not None:
+        edging = findings.look_up("edging", node.edging, node.span, edgings)
+        if edging is None or not _suits(edging, node, findings):
+            return None
+    return widths
+
+
+def _suits(edging: Edging, node: syntax.Start, findings: Findings) -> bool:
+    """Whether an edging can be made at such a start."""
+    how = {"waste": "started on waste yarn", "along": "started along other pieces"}.get(node.way, f"started with {node.way}")
+    if edging.when == "after" and node.way != "waste":
+        findings.tell(
+            "edging-needs-loops",
+            f"edging `{edging.name}` is hung on the first row, and this start leaves no loops there",
+            (node.span, how),
+            (edging.origin.span, "added after"),
+            helps=("start on waste yarn",),
+        )
+        return False
+    if edging.when == "first" and node.way not in CLOSED_STARTS:
+        findings.tell(
+            "edging-needs-closed-start",
+            f"edging `{edging.name}` is knitted first, and its edge has to be closed",
+            (node.span, how),
+            (edging.origin.span, "knitted first"),
+            helps=("start with e-wrap or with chain, or let the edging be added after",),
+        )
+        return False
+    return True

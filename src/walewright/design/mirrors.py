@@ -1,0 +1,116 @@
+"""Mirror images: pieces that are another's, turned over."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import replace
+
+from walewright.design.findings import Findings
+from walewright.design.model import EdgeName, EdgeRun, Opening, Origin, PerSize, Piece
+from walewright.source import syntax
+
+OTHER_SIDE = {"left": "right", "right": "left"}
+
+
+def put_mirror(
+    node: syntax.Piece,
+    nodes: Mapping[str, syntax.Piece],
+    made: dict[str, Piece | None],
+    checked: Callable[[syntax.Piece], None],
+    findings: Findings,
+) -> None:
+    """Puts the mirror image, and every mirror image it is led back by, into `made`; `checked` tells what is wrong with a
+    piece's first line."""
+    chain = [node]
+    while (of := chain[-1].mirror_of) is not None and of in nodes and of not in made:
+        if nodes[of] in chain:
+            findings.tell(
+                "mirror-ring",
+                f"piece `{of}` is in the end a mirror of itself",
+                (chain[-1].span, f"mirror of `{of}`"),
+            )
+            made.update(dict.fromkeys(n.name for n in chain))
+            return
+        chain.append(nodes[of])
+    for link in reversed(chain):
+        made[link.name] = _image(link, nodes, made, checked, findings)
+
+
+def _image(
+    node: syntax.Piece,
+    nodes: Mapping[str, syntax.Piece],
+    made: Mapping[str, Piece | None],
+    checked: Callable[[syntax.Piece], None],
+    findings: Findings,
+) -> Piece | None:
+    of = node.mirror_of or ""
+    model = findings.look_up("piece", of, node.span, made)
+    own = [s for s in node.body if not isinstance(s, syntax.Text | syntax.Broken)]
+    if own:
+        findings.tell(
+            "mirror-with-shape",
+            f"piece `{node.name}` is the mirror of `{of}` and has a shape of its own",
+            (own[0].span, "its own"),
+            (node.span, f"mirror of `{of}`"),
+        )
+    if of in nodes and nodes[of].fabric != node.fabric:
+        findings.tell(
+            "mirror-other-fabric",
+            f"a mirror image is knitted in the fabric of its model, `{nodes[of].fabric}`",
+            (node.span, f"in `{node.fabric}`"),
+            (nodes[of].span, f"in `{nodes[of].fabric}`"),
+        )
+        return None
+    checked(node)
+    return _turned(model, node, nodes) if model is not None else None
+
+
+def _turned(model: Piece, node: syntax.Piece, nodes: Mapping[str, syntax.Piece]) -> Piece:
+    def own(origin: Origin) -> Origin:
+        # The path is the new piece's, the span that of the statement that shaped it.
+        return replace(origin, path=origin.path.replace(f"piece {model.name}", f"piece {node.name}", 1))
+
+    def runs(of: tuple[EdgeRun, ...]) -> tuple[EdgeRun, ...]:
+        return tuple(replace(r, origin=own(r.origin)) for r in of)
+
+    def gap(of: Opening) -> Opening:
+        return replace(of, centre=_turned_about(of.centre), left=runs(of.right), right=runs(of.left), origin=own(of.origin))
+
+    return replace(
+        model,
+        name=node.name,
+        copies=node.copies,
+        mirror_of=model.name,
+        levels=tuple(replace(level, origin=own(level.origin)) for level in model.levels),
+        left=runs(model.right),
+        right=runs(model.left),
+        openings=tuple(gap(o) for o in model.openings),
+        wedges=tuple(replace(w, edge=_other(w.edge), name=_other_words(w.name), origin=own(w.origin)) for w in model.wedges),
+        slots=tuple(replace(s, centre=_turned_about(s.centre), origin=own(s.origin)) for s in model.slots),
+        buttonholes=tuple(replace(b, edge=_other(b.edge), origin=own(b.origin)) for b in model.buttonholes),
+        zones=tuple(replace(z, centre=_turned_about(z.centre), origin=own(z.origin)) for z in model.zones),
+        repeats=tuple(replace(r, origin=own(r.origin)) for r in model.repeats),
+        start_along=_mirrored_edges(model.start_along, nodes),
+        purpose=node.purpose or model.purpose,
+        origin=Origin(f"piece {node.name}", node.span),
+    )
+
+
+def _other(side: str) -> str:
+    return OTHER_SIDE.get(side, side)
+
+
+def _other_words(name: str) -> str:
+    first, _, rest = name.partition(" ")
+    return f"{_other(first)} {rest}" if rest else name
+
+
+def _turned_about(centre: PerSize) -> PerSize:
+    # Adding nought turns -0.0 into 0.0.
+    return tuple(-c + 0.0 for c in centre)
+
+
+def _mirrored_edges(along: tuple[EdgeName, ...], nodes: Mapping[str, syntax.Piece]) -> tuple[EdgeName, ...]:
+    """A mirror image hangs on the mirror images of what its model hangs on, where there are any, and in the other order."""
+    images = {n.mirror_of: n.name for n in reversed(list(nodes.values())) if n.mirror_of is not None}
+    return tuple(EdgeName(images.get(e.piece, e.piece), e.edge) for e in reversed(along))

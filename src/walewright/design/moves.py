@@ -1,0 +1,152 @@
+"""How far one statement moves an edge, in cm per size; where a width or a level is free, from how far to how far."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+
+from walewright.design.cloth import Cloth
+from walewright.design.model import PerSize
+from walewright.design.outline import SIDES, Side
+from walewright.design.places import POSITIVE, Place
+from walewright.source import syntax
+
+MOST_STEPS = 200
+"""More steps than that are a slope."""
+MOST_EVERY = 200
+"""A stitch in more rows than that is no slope."""
+
+
+@dataclass(frozen=True, slots=True)
+class Move:
+    """The move of one edge, outwards positive: `change`, or where it is free from `change` to `most`. `least` and `farthest`
+    are where the edge may stand after it."""
+
+    change: PerSize
+    most: PerSize | None
+    least: PerSize
+    farthest: PerSize
+    by: tuple[PerSize, PerSize] | None = None
+    """How far the least and the farthest position are moved."""
+
+    def of(self, side: Side) -> Move:
+        """The same move of that side."""
+        if self.by is None:
+            return self
+        return replace(self, least=_sum(side.least, self.by[0]), farthest=_sum(side.most, self.by[1]))
+
+
+def move(node: syntax.Edge, come: int, to: int, now: Mapping[str, Side], cloth: Cloth, what: str) -> Move | None:
+    """The move of each edge of the statement from level `come` to level `to`; None when told why there is none."""
+    place = cloth.at(to)
+    here = now[SIDES[0] if node.which == "both" else node.which]
+    if node.path == "straight":
+        still = tuple(0.0 for _ in place.scope.sizes)
+        return _moved(here, still, None)
+    if node.path == "rate":
+        return _rate(node, come, to, here, cloth, what)
+    times = node.times if node.path == "steps" and node.times is not None else 1
+    if times < 1:
+        place.findings.tell("not-positive", "an edge in steps needs at least one step", (node.span, f"{times} steps"))
+        return None
+    if times > MOST_STEPS:
+        place.findings.tell("absurd-count", f"an edge in steps has at most {MOST_STEPS} of them", (node.span, f"{times} steps"))
+        return None
+    if node.by is not None:
+        by = place.across(node.by, f"the edge of {what}")
+        return _moved(here, tuple(b * times for b in by), None) if by is not None else None
+    if node.width is None:
+        place.findings.tell(
+            "missing-part", f"the {node.path} to `{node.to_level}` does not say how far", (node.span, "no width and no `by`")
+        )
+        return None
+    if node.which != "both":
+        place.findings.tell(
+            "width-of-one-edge",
+            "a width belongs to both edges; one edge alone moves by a length",
+            (node.span, f"only the {node.which} edge"),
+            helps=(f"write `by` and how far the {node.which} edge moves",),
+        )
+        return None
+    return _to_width(node, node.width, now, place, what)
+
+
+def _to_width(node: syntax.Edge, wanted: syntax.Expr, now: Mapping[str, Side], place: Place, what: str) -> Move | None:
+    widths = width_range(wanted, node.width_most, f"the width of {what} at `{node.to_level}`", place)
+    if widths is None:
+        return None
+    width, most = widths
+    left, right = now["left"], now["right"]
+    least_before, most_before = _sum(left.least, right.least), _sum(left.most, right.most)
+    widest = most or width
+    by = (_half(width, least_before), _half(widest, most_before))
+    if most is None and least_before == most_before:
+        return replace(_moved(left, by[0], None), by=by)
+    lowest, highest = _half(width, most_before), _half(widest, least_before)
+    return Move(
+        lowest,
+        highest,
+        _sum(left.least, by[0]),
+        _sum(left.most, by[1]),
+        by,
+    )
+
+
+def _rate(node: syntax.Edge, come: int, to: int, here: Side, cloth: Cloth, what: str) -> Move | None:
+    """So many stitches every so many rows: how far that goes follows from the rows of the stretch and the fabric."""
+    place = cloth.at(to)
+    every = node.every or 0
+    if not 1 <= every <= MOST_EVERY:
+        code = "not-positive" if every < 1 else "absurd-count"
+        place.findings.tell(code, f"an edge moves every row to every {MOST_EVERY} rows", (node.span, f"every {every} rows"))
+        return None
+    if node.by is None:
+        place.findings.tell("missing-part", f"the edge to `{node.to_level}` does not say how far", (node.span, "no stitches"))
+        return None
+    by = place.across(node.by, f"the edge of {what}")
+    lowest, highest = cloth.rows(come, to), cloth.rows(come, to, free=True)
+    if by is None or lowest is None or highest is None:
+        return None
+    change, most = (tuple(b * r / every for b, r in zip(by, rows, strict=True)) for rows in (lowest, highest))
+    return _moved(here, change, most if most != change else None)
+
+
+def width_range(
+    wanted: syntax.Expr, most: syntax.Expr | None, what: str, place: Place, least: float = POSITIVE
+) -> tuple[PerSize, PerSize | None] | None:
+    """A width across, or the two ends of a free one."""
+    low = place.across(wanted, what, least)
+    if most is None:
+        return (low, None) if low is not None else None
+    high = place.across(most, what, least)
+    if low is None or high is None or not rises(low, high, most, what, place):
+        return None
+    return low, high
+
+
+def rises(low: PerSize, high: PerSize, most: syntax.Expr, what: str, place: Place) -> bool:
+    """Whether the second end of a range is above the first in every size; told where it is not."""
+    sizes = place.scope.sizes
+    falls = tuple(s for s, a, b in zip(sizes, low, high, strict=True) if b <= a + 1e-9)
+    if falls:
+        place.findings.tell(
+            "range-falls",
+            f"{what} may be from its second number down to its first",
+            (most.span, f"from {place.per_size(low)} to {place.per_size(high)}"),
+            helps=("write the lesser number first, or one number alone",),
+            sizes=place.scope.only(falls),
+        )
+    return not falls
+
+
+def _moved(side: Side, change: PerSize, most: PerSize | None) -> Move:
+    by = (tuple(map(min, change, most or change)), tuple(map(max, change, most or change)))
+    return Move(change, most, _sum(side.least, by[0]), _sum(side.most, by[1]), by)
+
+
+def _sum(one: PerSize, other: PerSize) -> PerSize:
+    return tuple(a + b for a, b in zip(one, other, strict=True))
+
+
+def _half(width: PerSize, before: PerSize) -> PerSize:
+    return tuple((w - b) / 2 for w, b in zip(width, before, strict=True))

@@ -1,0 +1,91 @@
+"""Names of edges: which edges a piece has, and the check that every edge spoken of is there."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+
+from walewright.design.findings import Findings
+from walewright.design.model import EdgeName
+from walewright.design.slots import upper
+from walewright.report.model import Span
+from walewright.source import syntax
+
+Edges = Mapping[str, Mapping[str, str] | None]
+"""By piece: an edge's name in the source to its name in the design. None where a lost line may have named more."""
+
+
+def edge_names(nodes: Iterable[syntax.Piece]) -> Edges:
+    """By piece, the edges that can be joined or picked up along.
+
+    Read off the statements, so that edges are checked even of a piece that is not understood. A piece that is parted to its
+    top ends in two shoulders; a slot has a lower edge of its own name and an upper one; a mirror image has the edges of its
+    model.
+    """
+    first: dict[str, syntax.Piece] = {}
+    for node in nodes:
+        first.setdefault(node.name, node)
+    return {name: _names(_model(node, first)) for name, node in first.items()}
+
+
+def _model(node: syntax.Piece, nodes: Mapping[str, syntax.Piece]) -> syntax.Piece | None:
+    """The piece that has the shape; None when the mirrors lead nowhere."""
+    seen = {node.name}
+    while node.mirror_of is not None:
+        if node.mirror_of in seen or node.mirror_of not in nodes:
+            return None
+        node = nodes[node.mirror_of]
+        seen.add(node.name)
+    return node
+
+
+def _names(node: syntax.Piece | None) -> dict[str, str] | None:
+    if node is None or any(isinstance(s, syntax.Broken) for s in node.body):
+        return None
+    tops = {s.levels[-1].name for s in node.body if isinstance(s, syntax.Levels) and s.levels}
+    openings = [s for s in node.body if isinstance(s, syntax.Opening)]
+    parted = any(isinstance(s, syntax.Neck) for s in node.body) or any(o.to_level in tops for o in openings)
+    found = {"start": "start"}
+    found |= {name: name for name, _ in _given(node.body)}
+    found["shoulder" if parted else "end"] = "shoulder" if parted else "end"
+    for slot in node.body:
+        if isinstance(slot, syntax.Slot):
+            found[upper(slot.name)] = f"{slot.name} upper"
+    return found
+
+
+def _given(body: tuple[syntax.Statement, ...]) -> list[tuple[str, Span]]:
+    """Names given to edges in a piece's block: of the outer edges once, though each side may have it."""
+    called: dict[str, Span] = {}
+    for node in body:
+        if isinstance(node, syntax.Edge) and node.called:
+            called.setdefault(node.called, node.span)
+    given = list(called.items())
+    for node in body:
+        if isinstance(node, syntax.Neck):
+            given.append(("neck", node.span))
+        elif isinstance(node, syntax.Opening):
+            given.append((node.name, node.span))
+        elif isinstance(node, syntax.Slot):
+            given += [(node.name, node.span), (upper(node.name), node.span)]
+    return given
+
+
+def told_apart(node: syntax.Piece, findings: Findings) -> bool:
+    """Whether edges, openings and slots of a piece have names of their own; told where two share one."""
+    given = _given(node.body)
+    findings.once("edge", given)
+    return len({name for name, _ in given}) == len(given)
+
+
+def edges(refs: tuple[syntax.EdgeRef, ...], known: Edges, findings: Findings) -> tuple[EdgeName, ...] | None:
+    """The edges, or None when one is not there."""
+    found: list[EdgeName] = []
+    for ref in refs:
+        names = findings.look_up("piece", ref.piece, ref.span, known)
+        if names is None:
+            continue
+        if ref.edge in names:
+            found.append(EdgeName(ref.piece, names[ref.edge]))
+        else:
+            findings.unknown(f"edge of piece `{ref.piece}`", ref.edge, ref.span, names, code="no-such-edge")
+    return tuple(found) if len(found) == len(refs) else None

@@ -1,0 +1,149 @@
+"""The outline of a piece while it is understood: where its edges and its gaps stand at every height.
+
+A position is the distance of an edge from the centre line (of a gap: from the middle of its start), in cm per size. Where
+widths are free, a position is the farthest that the edge may come: what does not fit then never does.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from itertools import pairwise
+
+from walewright.design.findings import Findings
+from walewright.design.model import EdgeRun, Level, Opening, PerSize
+from walewright.report.model import Span
+
+SIDES = ("left", "right")
+NOTHING = 1e-6
+"""cm that count as nothing: far below a stitch, above the noise of binary fractions."""
+
+Corner = tuple[int, PerSize]
+"""(level index, position)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Side:
+    """One edge as far as it is known: `level` is the index of the level reached, `least` and `most` where the edge may stand
+    there, `corners` its farthest position at the start and the end of every run."""
+
+    level: int
+    least: PerSize
+    most: PerSize
+    runs: tuple[EdgeRun, ...] = ()
+    corners: tuple[Corner, ...] = ()
+
+    def at(self, heights: PerSize, levels: tuple[Level, ...], above: bool = False) -> PerSize:
+        """Position at these heights (cm per size), runs taken as straight between their ends. At a level where the width is
+        changed all across, the position below it, or the one `above`."""
+        return tuple(
+            _between([(levels[i].height[size], p[size]) for i, p in self.corners], height, above)
+            for size, height in enumerate(heights)
+        )
+
+
+def _between(points: list[tuple[float, float]], height: float, above: bool) -> float:
+    pairs = list(pairwise(points))
+    if above:
+        low, high = next((p for p in reversed(pairs) if height >= p[0][0] - NOTHING), pairs[0])
+    else:
+        low, high = next((p for p in pairs if height <= p[1][0] + NOTHING), pairs[-1])
+    if high[0] - low[0] < NOTHING:
+        return high[1] if above else low[1]
+    share = min(max((height - low[0]) / (high[0] - low[0]), 0.0), 1.0)
+    return low[1] + (high[1] - low[1]) * share
+
+
+@dataclass(frozen=True, slots=True)
+class Gap:
+    """An opening as far as room is concerned: from `low` to `high` (cm up), its reach left and right of `Opening.centre`."""
+
+    opening: Opening
+    low: PerSize
+    high: PerSize
+    left: tuple[tuple[PerSize, PerSize], ...]
+    """(heights, reach) from the parting up."""
+    right: tuple[tuple[PerSize, PerSize], ...]
+
+    def reach(self, side: str, size: int, height: float) -> float:
+        """Distance of that edge of the gap from the middle of its start, in cm."""
+        corners = self.left if side == "left" else self.right
+        return _between([(h[size], r[size]) for h, r in corners], height, above=False)
+
+
+@dataclass(frozen=True, slots=True)
+class Outline:
+    """A piece's levels, outer edges and gaps."""
+
+    piece: str
+    levels: tuple[Level, ...]
+    left: Side
+    right: Side
+    gaps: tuple[Gap, ...] = ()
+
+    def side(self, which: str) -> Side:
+        """The edge at that side."""
+        return self.left if which == "left" else self.right
+
+    def position(self, which: str, heights: PerSize, above: bool = False) -> PerSize:
+        """Distance of an outer edge from the centre line at these heights."""
+        return self.side(which).at(heights, self.levels, above)
+
+    def width(self, heights: PerSize, above: bool = False) -> PerSize:
+        """From outer edge to outer edge."""
+        left, right = (self.position(s, heights, above) for s in SIDES)
+        return tuple(a + b for a, b in zip(left, right, strict=True))
+
+    def parted(self, size: int, low: float, high: float) -> Gap | None:
+        """The gap that is open somewhere between the two heights of a size (their ends left out)."""
+        for gap in self.gaps:
+            if gap.low[size] < high - NOTHING and gap.high[size] > low + NOTHING:
+                return gap
+        return None
+
+    def room(self, which: str, low: PerSize, high: PerSize) -> PerSize:
+        """The least width of fabric in from an outer edge between two heights: up to the gap open there, else up to the other
+        edge."""
+        found: list[float] = []
+        for size in range(len(low)):
+            heights = {low[size], high[size]}
+            heights |= {x.height[size] for x in self.levels if low[size] < x.height[size] < high[size]}
+            widths: list[float] = []
+            for height in heights:
+                at = tuple(height for _ in low)
+                gap = self.parted(size, min(height, high[size] - 2 * NOTHING), max(height, low[size] + 2 * NOTHING))
+                edge = self.position(which, at, above=height == low[size])[size]
+                if gap is None:
+                    widths.append(self.width(at, above=height == low[size])[size])
+                else:
+                    middle = gap.opening.centre[size] * (1 if which == "left" else -1)
+                    widths.append(edge + middle - gap.reach(which, size, height))
+            found.append(min(widths))
+        return tuple(found)
+
+
+def level_index(name: str, span: Span, piece: str, levels: tuple[Level, ...], findings: Findings) -> int | None:
+    """Number of a level from the start up; told when there is none of that name."""
+    names = [level.name for level in levels]
+    if name in names:
+        return names.index(name)
+    findings.unknown(f"level of piece `{piece}`", name, span, names)
+    return None
+
+
+def stretch(
+    from_level: str, to_level: str, span: Span, what: str, piece: str, levels: tuple[Level, ...], findings: Findings
+) -> tuple[int, int] | None:
+    """The indices of two levels, the second above the first; told when they are not so."""
+    low = level_index(from_level, span, piece, levels, findings)
+    high = level_index(to_level, span, piece, levels, findings)
+    if low is None or high is None:
+        return None
+    if high <= low:
+        findings.tell(
+            "stretch-falls",
+            f"{what} goes from `{from_level}` to `{to_level}`, which is not above it",
+            (span, f"from `{from_level}` to `{to_level}`"),
+            notes=(f"levels of piece `{piece}` from the start up: {', '.join(level.name for level in levels)}",),
+        )
+        return None
+    return low, high

@@ -1,0 +1,178 @@
+"""What shares rows in a piece: which things may go on at the same time, and which may not."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from itertools import combinations
+
+from walewright.design.findings import Findings
+from walewright.design.model import Piece
+from walewright.design.outline import NOTHING, Outline
+from walewright.design.places import Place
+from walewright.report.model import Span
+
+
+@dataclass(frozen=True, slots=True)
+class Rows:
+    """Something that stands at a row (`low` == `high`, level indices) or goes over a stretch of them."""
+
+    what: str
+    low: int
+    high: int
+    span: Span
+
+
+def one_thing_at_a_time(piece: Piece, outline: Outline, place: Place) -> bool:
+    """Whether a piece's stretches and what stands at single rows of it leave each other alone; told where they do not."""
+    findings = place.findings
+    numbers = {level.name: number for number, level in enumerate(piece.levels)}
+
+    def rows(what: str, low: str, high: str, span: Span) -> Rows:
+        return Rows(what, numbers[low], numbers[high], span)
+
+    top = piece.levels[-1].name
+    wedges = [rows(f"the {w.name}", w.from_level, w.to_level or top, w.origin.span) for w in piece.wedges]
+    whole = [rows(f"fabric `{z.fabric}`", z.from_level, z.to_level, z.origin.span) for z in piece.zones if z.width is None]
+    panels = [rows(f"the panel of `{z.fabric}`", z.from_level, z.to_level, z.origin.span) for z in piece.zones if z.width]
+    repeats = [rows("the repeat", r.from_level, r.to_level, r.origin.span) for r in piece.repeats]
+    slots = [rows(f"slot `{s.name}`", s.level, s.level, s.origin.span) for s in piece.slots]
+    holes = [rows("the row of buttonholes", b.from_level, b.to_level, b.origin.span) for b in piece.buttonholes]
+    spread = [rows("the change across", run.to_level, run.to_level, run.origin.span) for run in piece.left if run.path == "across"]
+    name = piece.name
+    return (
+        share_no_rows(whole, name, findings)
+        and share_no_rows(repeats, name, findings)
+        and whole_in_repeats(repeats, (*wedges, *whole, *panels), name, findings)
+        and whole_width((*slots, *holes, *spread, *repeats), outline, findings, place)
+        and nothing_held((*slots, *spread, *_ends(whole)), _of_some_width(piece, wedges), name, findings)
+        and parted_with_nothing_held(piece, outline, place)
+        and not_repeated((*slots, *holes, *spread), repeats, name, findings)
+    )
+
+
+def _ends(stretches: Sequence[Rows]) -> list[Rows]:
+    return [Rows(s.what, at, at, s.span) for s in stretches for at in (s.low, s.high)]
+
+
+def _of_some_width(piece: Piece, wedges: Sequence[Rows]) -> list[Rows]:
+    """Wedges but for shoulders: those are held in the parts of a neck, each from its own side."""
+    return [rows for wedge, rows in zip(piece.wedges, wedges, strict=True) if wedge.width is not None]
+
+
+def share_no_rows(stretches: Sequence[Rows], piece: str, findings: Findings) -> bool:
+    """Whether stretches of a kind have no row in common; told where they have."""
+    for one, other in combinations(stretches, 2):
+        if one.low < other.high and other.low < one.high:
+            _tell_overlap(one, other, piece, "let one end before the other begins", findings)
+            return False
+    return True
+
+
+def whole_in_repeats(repeats: Sequence[Rows], others: Sequence[Rows], piece: str, findings: Findings) -> bool:
+    """Whether every other stretch is in a repeat wholly, round it or outside it."""
+    for rows in repeats:
+        for other in others:
+            shares = other.low < rows.high and rows.low < other.high
+            inside = rows.low <= other.low and other.high <= rows.high
+            around = other.low <= rows.low and rows.high <= other.high and other.what.startswith("fabric")
+            if shares and not inside and not around:
+                _tell_overlap(
+                    rows, other, piece, "let it begin and end within the rows that are repeated, or outside them", findings
+                )
+                return False
+    return True
+
+
+def _tell_overlap(one: Rows, other: Rows, piece: str, proposal: str, findings: Findings) -> None:
+    findings.tell(
+        "stretches-overlap",
+        f"{one.what} and {other.what} of piece `{piece}` share rows",
+        (other.span, other.what),
+        (one.span, one.what),
+        helps=(proposal,),
+    )
+
+
+def whole_width(points: Sequence[Rows], outline: Outline, findings: Findings, place: Place) -> bool:
+    """Whether none of the points is in rows where the piece is parted; told where one is."""
+    sizes = place.scope.sizes
+    for point in points:
+        low, high = (outline.levels[i].height for i in (point.low, point.high))
+        gaps = [outline.parted(i, low[i], high[i]) for i in range(len(sizes))]
+        parted = tuple(s for s, gap in zip(sizes, gaps, strict=True) if gap)
+        gap = next((g for g in gaps if g), None)
+        if gap is not None:
+            findings.tell(
+                "while-parted",
+                f"{point.what} of piece `{outline.piece}` needs the whole width, and the piece is parted there",
+                (point.span, point.what),
+                (gap.opening.origin.span, f"open from {place.per_size(gap.low)} to {place.per_size(gap.high)}"),
+                helps=("let it be done before the parting or after the parts have rejoined",),
+                sizes=place.scope.only(parted),
+            )
+            return False
+    return True
+
+
+def nothing_held(points: Sequence[Rows], wedges: Sequence[Rows], piece: str, findings: Findings) -> bool:
+    """Whether none of the points is in rows where stitches are held; told where one is."""
+    for point in points:
+        held = next((w for w in wedges if w.low < point.low < w.high), None)
+        if held is not None:
+            findings.tell(
+                "while-held",
+                f"{point.what} of piece `{piece}` is in rows where stitches are held",
+                (point.span, point.what),
+                (held.span, "held here"),
+                helps=("let it be done before they are held or after they are back in work",),
+            )
+            return False
+    return True
+
+
+def parted_with_nothing_held(piece: Piece, outline: Outline, place: Place) -> bool:
+    """Whether no wedge but the shoulders goes on over a row where the piece parts or its parts rejoin; told where one does."""
+    heights = {level.name: level.height for level in piece.levels}
+    sizes = place.scope.sizes
+    for wedge in piece.wedges:
+        if wedge.width is None:
+            continue
+        low, high = heights[wedge.from_level], heights[wedge.to_level]
+        for gap in outline.gaps:
+            for word, at in (("parts", gap.low), ("rejoins", gap.high)):
+                over = tuple(s for s, a, h, b in zip(sizes, low, at, high, strict=True) if a + NOTHING < h < b - NOTHING)
+                if over:
+                    place.findings.tell(
+                        "while-held",
+                        f"piece `{piece.name}` {word} at `{gap.opening.name}` in rows where stitches are held",
+                        (gap.opening.origin.span, f"{word} at {place.per_size(at)}"),
+                        (wedge.origin.span, "held here"),
+                        helps=("let the wedge end before that row or begin after it",),
+                        sizes=place.scope.only(over),
+                    )
+                    return False
+    return True
+
+
+def not_repeated(points: Sequence[Rows], repeats: Sequence[Rows], piece: str, findings: Findings) -> bool:
+    """Whether none of the points, each of which exists once, is in rows that are repeated."""
+    for point in points:
+        rows = next((r for r in repeats if _meet(r, point)), None)
+        if rows is not None:
+            findings.tell(
+                "in-repeat",
+                f"{point.what} of piece `{piece}` is in rows that are repeated",
+                (point.span, point.what),
+                (rows.span, "repeated here"),
+                helps=("let it be done before or after these rows",),
+            )
+            return False
+    return True
+
+
+def _meet(stretch: Rows, other: Rows) -> bool:
+    """Whether something stands inside a stretch, or goes over rows of it."""
+    if other.low == other.high:
+        return stretch.low < other.low < stretch.high
+    return stretch.low < other.high and other.low < stretch.high

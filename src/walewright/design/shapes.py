@@ -1,0 +1,211 @@
+"""Shapes: `use` replaced by the statements of a shape, the names in its brackets by what the `use` says.
+
+A quantity becomes a hidden `let` of its own, so that it is worked out once however often its name stands in the shape; so do
+the `let`s of a shape, which are local to one use. A name stands for itself. What comes of a shape has a `Used` span: messages
+point at the `use`, and then at the statement in the shape.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator, Mapping
+from dataclasses import dataclass, fields, replace
+from itertools import count
+from typing import Any
+
+from walewright.design.findings import Findings, Used
+from walewright.design.values import HIDDEN
+from walewright.report.model import Span
+from walewright.source import syntax
+
+DEEPEST = 20
+"""Shapes within shapes; nobody follows more."""
+MOST_STATEMENTS = 1000
+"""Statements that shapes may give to a piece."""
+
+NAMES: Mapping[type, tuple[str, ...]] = {
+    syntax.LevelDef: ("name",),
+    syntax.Start: ("edging",),
+    syntax.EdgeRef: ("piece", "edge"),
+    syntax.Edge: ("to_level", "called"),
+    syntax.Across: ("level",),
+    syntax.Opening: ("name", "from_level", "to_level"),
+    syntax.Slot: ("name", "level"),
+    syntax.Buttonholes: ("from_level", "to_level"),
+    syntax.Wedge: ("from_level", "to_level"),
+    syntax.Zone: ("fabric", "from_level", "to_level"),
+    syntax.RepeatStretch: ("from_level", "to_level"),
+    syntax.Shoulders: ("from_level",),
+}
+"""Fields that hold a name of something, by kind of statement."""
+
+OF_A_PIECE = (*(k for k in NAMES if k not in (syntax.LevelDef, syntax.EdgeRef)), syntax.Levels, syntax.Neck, syntax.End, syntax.Use)
+"""What can stand in a shape, besides `let`."""
+
+
+def wanted_shapes(tree: syntax.Tree) -> tuple[str, ...]:
+    """Names of the shapes that a source uses and does not define itself."""
+    own = {s.name for s in tree.statements if isinstance(s, syntax.Shape)}
+    blocks = (s.body for s in tree.statements if isinstance(s, syntax.Piece | syntax.Shape))
+    used = (s.name for body in blocks for s in body if isinstance(s, syntax.Use))
+    return tuple(dict.fromkeys(name for name in used if name not in own))
+
+
+def expanded(tree: syntax.Tree, shipped: Iterable[syntax.Shape], names: Iterable[str], findings: Findings) -> syntax.Tree:
+    """The tree with every `use` replaced, and the `let`s of the shapes behind its statements.
+
+    `shipped` are the shapes used from outside the tree, `names` those that could be; the tree's own come first."""
+    own = [s for s in tree.statements if isinstance(s, syntax.Shape)]
+    findings.once("shape", ((s.name, s.span) for s in own))
+    shapes = {s.name: s for s in (*reversed([*shipped]), *reversed(own))}
+    for shape in own:
+        _sound(shape, findings)
+    if not any(isinstance(s, syntax.Piece) and any(isinstance(b, syntax.Use) for b in s.body) for s in tree.statements):
+        return tree
+    expander = _Expander(shapes, tuple(dict.fromkeys((*(s.name for s in own), *names))), findings)
+    statements = tuple(replace(s, body=expander.block(s.body)) if isinstance(s, syntax.Piece) else s for s in tree.statements)
+    return replace(tree, statements=(*statements, *expander.lets))
+
+
+def _sound(shape: syntax.Shape, findings: Findings) -> None:
+    named = [(p, shape.span) for p in shape.parameters]
+    lets = [(s.name, s.span) for s in shape.body if isinstance(s, syntax.Let)]
+    findings.once("value", (*named, *lets))
+    for statement in shape.body:
+        if not isinstance(statement, (*OF_A_PIECE, syntax.Let, syntax.Text, syntax.Broken)):
+            findings.tell("impossible-statement", "this statement cannot stand in a shape", (statement.span, "in a shape"))
+
+
+@dataclass(frozen=True, slots=True)
+class _Values:
+    """What the names in a shape stand for: `given` as the `use` says it, `meant` where a quantity is needed."""
+
+    shape: str
+    given: Mapping[str, syntax.Expr]
+    meant: Mapping[str, syntax.Expr]
+
+
+class _Expander:
+    def __init__(self, shapes: Mapping[str, syntax.Shape], names: tuple[str, ...], findings: Findings) -> None:
+        self.shapes = shapes
+        self.names = names
+        self.findings = findings
+        self.lets: list[syntax.Let] = []
+        self.number = count(1)
+        self.left = 0
+        self.misnamed: set[Span] = set()
+
+    def block(self, body: tuple[syntax.Statement, ...]) -> tuple[syntax.Statement, ...]:
+        """A piece's statements with those of its shapes in their places."""
+        self.left = MOST_STATEMENTS
+        return tuple(made for s in body for made in (self.used(s, s.span, ()) if isinstance(s, syntax.Use) else (s,)))
+
+    def used(self, use: syntax.Use, at: Span, path: tuple[str, ...]) -> Iterator[syntax.Statement]:
+        """The statements of one use. `at` is the place of the outermost `use`, `path` the shapes around this one."""
+        shape = self.shapes.get(use.name)
+        if shape is None:
+            self.findings.unknown("shape", use.name, use.span, self.names)
+            return
+        if use.name in path:
+            ring = " uses ".join(f"`{n}`" for n in (*path[path.index(use.name) :], use.name))
+            self.findings.tell("shape-ring", f"{ring}: this has no end", (use.span, f"uses `{use.name}` again"))
+            return
+        if len(path) >= DEEPEST:
+            self._too_large(f"shapes are used within shapes more than {DEEPEST} deep", use.span)
+            return
+        values = self._values(use, shape, at)
+        if values is None:
+            return
+        for statement in shape.body:
+            if isinstance(statement, syntax.Use):
+                inner: syntax.Use = self._filled(statement, values, self._mark(at, use.name))
+                yield from self.used(inner, at, (*path, use.name))
+            elif isinstance(statement, OF_A_PIECE):
+                if self.left == 0:
+                    self._too_large(f"shapes give a piece more than {MOST_STATEMENTS} statements", use.span)
+                self.left -= 1
+                if self.left < 0:
+                    return
+                yield self._filled(statement, values, self._mark(at, use.name))
+
+    def _too_large(self, message: str, span: Span) -> None:
+        self.findings.tell("shape-too-large", message, (span, "by this use"))
+
+    @staticmethod
+    def _mark(at: Span, shape: str) -> Callable[[Span], Span]:
+        return lambda span: Used(at.file, at.start, at.end, span, shape)
+
+    # ------------------------------------------------------------ values of the names
+
+    def _values(self, use: syntax.Use, shape: syntax.Shape, at: Span) -> _Values | None:
+        given = dict(use.arguments)
+        said = [name for name, _ in use.arguments]
+        self.findings.once(f"value of `{use.name}`", ((name, use.span) for name in said))
+        sound = len(given) == len(said)
+        for name in given:
+            if name not in shape.parameters:
+                self.findings.unknown(f"value of shape `{use.name}`", name, use.span, shape.parameters, code="unknown-argument")
+                sound = False
+        missing = [p for p in shape.parameters if p not in given]
+        if missing:
+            self.findings.tell(
+                "missing-argument",
+                f"shape `{use.name}` needs {' and '.join(f'`{p}`' for p in missing)}, and this use does not say it",
+                (use.span, f"no {' and no '.join(missing)}"),
+                (shape.span, f"shape `{use.name}`"),
+            )
+        if missing or not sound:
+            return None
+        number = next(self.number)
+        meant: dict[str, syntax.Expr] = {}
+        for name, value in given.items():
+            meant[name] = value if isinstance(value, syntax.Name) else self._hidden(name, number, value, value.span)
+        lets = [s for s in shape.body if isinstance(s, syntax.Let)]
+        meant |= {let.name: syntax.Name(f"{let.name}{HIDDEN}{number}") for let in lets}
+        values = _Values(use.name, given, meant)
+        mark = self._mark(at, use.name)
+        for let in lets:
+            self._hidden(let.name, number, self._filled(let.value, values, mark), mark(let.span))
+        return values
+
+    def _hidden(self, name: str, number: int, value: syntax.Expr, span: Span) -> syntax.Name:
+        """A definition of its own for a value, and the name that stands for it."""
+        hidden = f"{name}{HIDDEN}{number}"
+        self.lets.append(syntax.Let(hidden, value, span=span))
+        return syntax.Name(hidden, span=span)
+
+    # ------------------------------------------------------------ filling in
+
+    def _filled(self, node: Any, values: _Values, mark: Callable[[Span], Span]) -> Any:
+        """The node with the values in it and its spans marked."""
+        if isinstance(node, syntax.Name) and node.name in values.meant:
+            meant = values.meant[node.name]
+            # A local definition has no place of its own here; a value keeps the place where the use says it.
+            return replace(meant, span=mark(node.span)) if meant.span.file == "" else meant
+        if isinstance(node, tuple):
+            return tuple(self._filled(n, values, mark) for n in node)
+        if not isinstance(node, syntax.Node):
+            return node
+        named = NAMES.get(type(node), ())
+        changed: dict[str, Any] = {"span": mark(node.span)}
+        for field in fields(node):
+            value = getattr(node, field.name)
+            if field.name in named and value in values.given:
+                changed[field.name] = self._name(values.given[value], value, field.name, node, values)
+            elif isinstance(value, syntax.Node | tuple):
+                changed[field.name] = self._filled(value, values, mark)
+        return replace(node, **changed)
+
+    def _name(self, given: syntax.Expr, parameter: str, field: str, node: syntax.Node, values: _Values) -> str:
+        if isinstance(given, syntax.Name):
+            return given.name
+        if given.span not in self.misnamed:
+            self.misnamed.add(given.span)
+            self.findings.lose(parameter)
+            what = field.removeprefix("to_").removeprefix("from_").replace("called", "edge").replace("name", "name of something")
+            self.findings.tell(
+                "name-expected",
+                f"`{parameter}` of shape `{values.shape}` is a {what}, and a quantity is given",
+                (given.span, "a quantity"),
+                (node.span, f"`{parameter}` names a {what} here"),
+            )
+        return parameter

@@ -1,0 +1,113 @@
+"""Stretches of rows: zones in another fabric, and rows that are repeated."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from walewright.design.cloth import Cloth
+from walewright.design.findings import Findings
+from walewright.design.fitting import leaves
+from walewright.design.model import Fabric, Level, Origin, RepeatStretch, Zone
+from walewright.design.openings import offset
+from walewright.design.outline import NOTHING, SIDES, Outline, stretch
+from walewright.design.places import POSITIVE, Place
+from walewright.source import syntax
+
+MOST_TIMES = 100
+
+
+def cloth_of(
+    nodes: Sequence[syntax.Zone], piece: str, levels: tuple[Level, ...], place: Place, fabrics: Mapping[str, Fabric | None]
+) -> Cloth:
+    """The fabrics by height; faults of the zones are told by `zone`, not here."""
+    numbers = {level.name: number for number, level in enumerate(levels)}
+    bands = tuple(
+        (numbers[n.from_level], numbers[n.to_level], fabrics[n.fabric])
+        for n in nodes
+        if n.width is None and n.fabric in fabrics and n.from_level in numbers and n.to_level in numbers
+    )
+    return Cloth(place, levels, bands)
+
+
+def zone(node: syntax.Zone, outline: Outline, cloth: Cloth, fabrics: Mapping[str, Fabric | None]) -> Zone | None:
+    """Another fabric between two levels, over the whole width or a panel of it."""
+    findings = cloth.place.findings
+    what = f"fabric `{node.fabric}` of piece `{outline.piece}`"
+    fabric = findings.look_up("fabric", node.fabric, node.span, fabrics)
+    between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
+    if fabric is None or between is None:
+        return None
+    low, high = between
+    place = cloth.at(high)
+    centre = offset(node.offset, f"the middle of {what}", place)
+    origin = Origin(f"piece {outline.piece} / {node.fabric} from {node.from_level}", node.span)
+    if centre is None:
+        return None
+    if node.width is None:
+        return Zone(node.fabric, node.from_level, node.to_level, None, centre, origin)
+    width = place.across(node.width, f"the width of {what}", POSITIVE)
+    if width is None or not _panel(fabric, place.fabric, what, node, findings):
+        return None
+    reach = {s: tuple(w / 2 for w in width) for s in SIDES}
+    for at in range(low, high + 1):
+        level = outline.levels[at]
+        if not leaves(reach, centre, level.height, what, f"at `{level.name}`", node.span, outline, place):
+            return None
+    return Zone(node.fabric, node.from_level, node.to_level, width, centre, origin)
+
+
+def _panel(fabric: Fabric, around: Fabric | None, what: str, node: syntax.Zone, findings: Findings) -> bool:
+    """Whether a panel can be knitted in the rows of the fabric around it: with its yarn, at its tension, latched by hand."""
+    if around is None:
+        return True
+    alike = (fabric.yarn, fabric.tension) == (around.yarn, around.tension)
+    if fabric.stitch == "latched rib" and alike:
+        return True
+    findings.tell(
+        "panel-fabric",
+        f"{what} cannot be knitted as a panel in the rows of `{around.name}`",
+        (node.span, "over a part of the width"),
+        (fabric.origin.span, f"{fabric.stitch} in {fabric.yarn} at tension {fabric.tension}"),
+        (around.origin.span, f"{around.stitch} in {around.yarn} at tension {around.tension}"),
+        helps=(
+            "a panel is a latched rib in the same yarn at the same tension",
+            "or let the fabric go over the whole width",
+        ),
+    )
+    return False
+
+
+def repeat(node: syntax.RepeatStretch, outline: Outline, findings: Findings, place: Place) -> RepeatStretch | None:
+    """Rows worked several times; the width at their end is that at their beginning."""
+    what = f"the repeat of piece `{outline.piece}`"
+    if not 2 <= node.times <= MOST_TIMES:
+        findings.tell(
+            "not-positive" if node.times < 2 else "absurd-count",
+            f"{what} is worked {node.times} times",
+            (node.span, f"repeat {node.times} times"),
+            notes=(f"2 to {MOST_TIMES} are possible",),
+        )
+        return None
+    between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
+    if between is None:
+        return None
+    low, high = (outline.levels[i].height for i in between)
+    sizes = place.scope.sizes
+    for side in SIDES:
+        before, after = outline.position(side, low, above=True), outline.position(side, high)
+        moved = tuple(s for s, a, b in zip(sizes, before, after, strict=True) if abs(a - b) > NOTHING)
+        if moved:
+            findings.tell(
+                "repeat-changes-width",
+                f"the {side} edge of piece `{outline.piece}` ends elsewhere than it begins in the rows that are repeated",
+                (node.span, f"from `{node.from_level}` to `{node.to_level}`"),
+                notes=(
+                    f"{place.per_size(before)} from the centre at `{node.from_level}`, "
+                    f"{place.per_size(after)} at `{node.to_level}`",
+                ),
+                helps=("lead the edges straight through them, or back to where they began",),
+                sizes=place.scope.only(moved),
+            )
+            return None
+    origin = Origin(f"piece {outline.piece} / repeat from {node.from_level}", node.span)
+    return RepeatStretch(node.from_level, node.to_level, node.times, origin)

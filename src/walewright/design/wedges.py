@@ -1,0 +1,207 @@
+"""Wedges: rows knitted on part of the width while the rest is held. Shoulders are wedges up to the top."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import combinations
+
+from walewright.design.cloth import Cloth
+from walewright.design.findings import Findings
+from walewright.design.model import EdgeRun, Origin, PerSize, Wedge
+from walewright.design.outline import NOTHING, SIDES, Outline, level_index, stretch
+from walewright.design.places import POSITIVE, Place, concerned
+from walewright.source import syntax
+
+KINDS_KNOWN = ("in", "out", "both")
+EDGES_KNOWN = ("both", *SIDES)
+ROWS_A_STEP = {"in": 2, "out": 2, "both": 4}
+
+
+def shoulders(node: syntax.Shoulders, outline: Outline, findings: Findings) -> Wedge | None:
+    """Shoulders held from a level to the top, at both edges."""
+    at = level_index(node.from_level, node.span, outline.piece, outline.levels, findings)
+    if at is None:
+        return None
+    if at == len(outline.levels) - 1:
+        findings.tell(
+            "shoulders-at-top",
+            f"the shoulders are held from `{node.from_level}`, the top of piece `{outline.piece}`: no rows are left for them",
+            (node.span, "from the top"),
+            notes=(f"levels from the start up: {', '.join(level.name for level in outline.levels)}",),
+        )
+        return None
+    made = Wedge("shoulders", "both", node.from_level, Origin(f"piece {outline.piece} / shoulders", node.span))
+    return made if _edge_is_free(made, outline, findings) else None
+
+
+def _edge_is_free(made: Wedge, outline: Outline, findings: Findings) -> bool:
+    """Whether the outer edges end, as far as they are shaped or named, where the shoulders begin: a held edge neither
+    moves nor has rows of its own."""
+    heights = {level.name: number for number, level in enumerate(outline.levels)}
+    beyond: dict[str, EdgeRun] = {
+        run.origin.path: run
+        for side in SIDES
+        for run in outline.side(side).runs
+        if heights[run.to_level] > heights[made.from_level] and (run.name or _moves(run))
+    }
+    for run in beyond.values():
+        findings.tell(
+            "edge-past-shoulder",
+            f"an edge of piece `{outline.piece}` goes on to `{run.to_level}` while the shoulders are held from `{made.from_level}`",
+            (run.origin.span, f"up to `{run.to_level}`"),
+            (made.origin.span, f"held from `{made.from_level}`"),
+            helps=(f"end this edge at `{made.from_level}`, or hold the shoulders from a higher level",),
+        )
+    return not beyond
+
+
+def _moves(run: EdgeRun) -> bool:
+    return any(abs(c) > 1e-9 for c in (*run.change, *(run.most or ())))
+
+
+def wedge(node: syntax.Wedge, outline: Outline, cloth: Cloth) -> Wedge | None:
+    """Short rows at an edge, checked: the edge stands still, the width is there, and each step has a stitch."""
+    place = cloth.place
+    findings = place.findings
+    what = f"the wedge of piece `{outline.piece}`"
+    between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
+    for called, word, known in (("kind of wedge", node.kind, KINDS_KNOWN), ("edge to hold at", node.edge, EDGES_KNOWN)):
+        if word not in known:
+            findings.unknown(called, word, node.span, known)
+            return None
+    if between is None:
+        return None
+    here = cloth.at(between[1])
+    width = here.across(node.width, f"the width of {what}", POSITIVE)
+    rest = here.across(node.rest, f"what rests outside {what}", POSITIVE) if node.rest is not None else None
+    if width is None or (node.rest is not None and rest is None):
+        return None
+    side = "" if node.edge == "both" else f"{node.edge} "
+    name = f"{side}wedge at {node.from_level}"
+    origin = Origin(f"piece {outline.piece} / {name}", node.span)
+    made = Wedge(name, node.edge, node.from_level, origin, node.to_level, width, node.kind, rest)
+    sound = _edge_stands(made, between, outline, findings) and _has_width(made, outline, here)
+    return made if sound and _has_stitches(made, between, cloth) else None
+
+
+def sides_of(made: Wedge) -> tuple[str, ...]:
+    """The edges a wedge is held at."""
+    return SIDES if made.edge == "both" else (made.edge,)
+
+
+def _edge_stands(made: Wedge, between: tuple[int, int], outline: Outline, findings: Findings) -> bool:
+    numbers = {level.name: number for number, level in enumerate(outline.levels)}
+    for side in sides_of(made):
+        come = 0
+        for run in outline.side(side).runs:
+            to = numbers[run.to_level]
+            inside = between[0] < to < between[1] if run.path == "across" else come < between[1] and to > between[0]
+            if inside and _moves(run):
+                findings.tell(
+                    "edge-moves-in-wedge",
+                    f"the {side} edge of piece `{outline.piece}` is held from `{made.from_level}` on and moves there",
+                    (run.origin.span, "moves here"),
+                    (made.origin.span, f"held from `{made.from_level}`"),
+                    helps=(f"lead this edge straight from `{made.from_level}` to `{made.to_level}`",),
+                )
+                return False
+            come = to
+    return True
+
+
+def _heights(made: Wedge, outline: Outline) -> tuple[PerSize, PerSize]:
+    heights = {level.name: level.height for level in outline.levels}
+    return heights[made.from_level], heights[made.to_level or outline.levels[-1].name]
+
+
+def _held(made: Wedge) -> PerSize:
+    width = made.width or ()
+    return tuple(w + r for w, r in zip(width, made.rest or (0.0,) * len(width), strict=True))
+
+
+def _has_width(made: Wedge, outline: Outline, place: Place) -> bool:
+    low, high = _heights(made, outline)
+    sizes = place.scope.sizes
+    parted = any(outline.parted(i, a, b) for i, (a, b) in enumerate(zip(low, high, strict=True)))
+    # One statement for both edges holds at both at the same time.
+    share = 2 if made.edge == "both" and not parted else 1
+    room = tuple(min(r) / share for r in zip(*(outline.room(s, low, high) for s in sides_of(made)), strict=True))
+    held = _held(made)
+    # Held all at once and returned again, a wedge has to leave a stitch that is knitted meanwhile.
+    spare = 1 / place.fabric.stitches_per_cm if place.fabric and made.kind == "both" else 0.0
+    wide = tuple(s for s, h, r in zip(sizes, held, room, strict=True) if h > r - spare + NOTHING)
+    if wide:
+        over = tuple(h - r + spare for h, r in zip(held, room, strict=True))
+        each = " at each edge" if share == 2 else ""
+        place.findings.tell(
+            "wedge-too-wide",
+            f"the {made.name} is wider than piece `{outline.piece}` has room for{each}",
+            (made.origin.span, f"{place.per_size(held)} held"),
+            notes=(f"there are {place.per_size(room)}{each}",),
+            helps=(f"make it {concerned(sizes, over, wide)} narrower, or the piece as much wider there{each}",),
+            sizes=place.scope.only(wide),
+        )
+    return not wide
+
+
+def _has_stitches(made: Wedge, between: tuple[int, int], cloth: Cloth) -> bool:
+    """Whether each step has a stitch at least, give or take one, which is the solver's to find."""
+    fabric = cloth.below(between[1])
+    rows = cloth.rows(*between)
+    if fabric is None or rows is None or made.width is None:
+        return True
+    place = cloth.place
+    steps = tuple(r / ROWS_A_STEP[made.kind] for r in rows)
+    stitches = tuple(w * fabric.stitches_per_cm for w in made.width)
+    over = tuple(s for s, n, st in zip(place.scope.sizes, steps, stitches, strict=True) if n > st + 1)
+    if over:
+        wider = tuple((n - st) / fabric.stitches_per_cm for n, st in zip(steps, stitches, strict=True))
+        lower = tuple((n - st) * ROWS_A_STEP[made.kind] / fabric.rows_per_cm for n, st in zip(steps, stitches, strict=True))
+        place.findings.tell(
+            "wedge-too-steep",
+            f"the {made.name} has fewer stitches than steps: a step takes {ROWS_A_STEP[made.kind]} rows and a stitch at least",
+            (made.origin.span, f"{place.per_size(stitches, 'stitches')} in {place.per_size(rows, 'rows')}"),
+            helps=(
+                f"make it {concerned(place.scope.sizes, wider, over)} wider",
+                f"or end it {concerned(place.scope.sizes, lower, over)} lower",
+            ),
+            sizes=place.scope.only(over),
+        )
+    return not over
+
+
+def together(wedges: Sequence[Wedge], outline: Outline, place: Place) -> bool:
+    """Whether wedges that share rows are one at each edge between the same two levels, and leave each other room."""
+    sizes = place.scope.sizes
+    for one, other in combinations(wedges, 2):
+        (low, high), (start, end) = _heights(one, outline), _heights(other, outline)
+        shared = [low[i] < end[i] - NOTHING and start[i] < high[i] - NOTHING for i in range(len(sizes))]
+        if not any(shared):
+            continue
+        apart = not set(sides_of(one)) & set(sides_of(other))
+        if not apart or low != start or high != end:
+            place.findings.tell(
+                "stretches-overlap",
+                f"two wedges of piece `{outline.piece}` share rows",
+                (other.origin.span, "this one"),
+                (one.origin.span, "and this one"),
+                helps=("wedges worked at the same time are one at each edge, between the same two levels",),
+            )
+            return False
+        room = tuple(min(r) for r in zip(*(outline.room(s, low, high) for s in SIDES), strict=True))
+        parted = any(outline.parted(i, a, b) for i, (a, b) in enumerate(zip(low, high, strict=True)))
+        both = tuple(a + b for a, b in zip(_held(one), _held(other), strict=True))
+        wide = tuple(s for s, b, r in zip(sizes, both, room, strict=True) if b > r + NOTHING and not parted)
+        if wide:
+            over = tuple(b - r for b, r in zip(both, room, strict=True))
+            place.findings.tell(
+                "wedge-too-wide",
+                f"the wedges at both edges are together wider than piece `{outline.piece}`",
+                (other.origin.span, f"{place.per_size(_held(other))} held"),
+                (one.origin.span, f"{place.per_size(_held(one))} held"),
+                notes=(f"the piece is {place.per_size(room)} wide there",),
+                helps=(f"make them {concerned(sizes, over, wide)} narrower in all",),
+                sizes=place.scope.only(wide),
+            )
+            return False
+    return True

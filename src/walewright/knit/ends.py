@@ -1,0 +1,123 @@
+"""How a piece begins and ends, and what its edges are called for making up."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from walewright.design.model import Design, Edging, Piece
+from walewright.knit import steps as st
+from walewright.knit.operations import Side, other
+from walewright.knit.steps import Step
+from walewright.solve.model import PickUp, SizedOpening, SizedPiece, SizedRun
+
+
+def start(design: Design, piece: Piece, sized: SizedPiece, use: st.UseYarnStep) -> tuple[Step, ...]:
+    """From an empty bed to the first row of the piece: carriage at the right, counter at 0. `use` is its first row's yarn."""
+    origin = piece.origin.path
+    first = -(sized.start // 2)
+    needles = st.NeedlesToWork(first, first + sized.start - 1, sized.start, origin=origin)
+    if piece.start_way == "along":
+        begin: tuple[Step, ...] = (
+            st.CarriageAt("right", origin=origin),
+            needles,
+            *pick_ups(sized.start_pick_ups, first, origin),
+            use,
+        )
+    elif piece.start_way == "waste":
+        rows = design.machine.waste_rows
+        # The ravel row is one more pass; main knitting begins with the carriage at the right.
+        side: Side = "right" if (rows + 1) % 2 == 0 else "left"
+        begin = (st.CarriageAt(side), needles, st.WasteStart(rows, origin=origin), use)
+    else:
+        edging = edging_of(design, piece)
+        if edging is not None and edging.when == "first":
+            begin = (*_edging_first(design, edging, piece, sized, needles), use)
+        else:
+            begin = (st.CarriageAt("right"), needles, use, st.ClosedStart(piece.start_way, origin=origin))
+    return (*begin, st.SetRowCounter(0, origin=origin), st.Now(sized.start, 0, "right", origin=origin))
+
+
+def edging_of(design: Design, piece: Piece) -> Edging | None:
+    """The edging along the piece's start, if it has one."""
+    return None if piece.start_edging is None else design.edging(piece.start_edging)
+
+
+def _edging_first(design: Design, edging: Edging, piece: Piece, sized: SizedPiece, needles: st.NeedlesToWork) -> tuple[Step, ...]:
+    """The edging's rows on the cast-on edge, its rib latched up before the piece goes on from it."""
+    fabric = design.fabric(edging.fabric)
+    origin = edging.origin.path
+    rows = sized.edging_rows
+    side: Side = "right" if rows % 2 == 0 else other("right")
+    rib = (st.LatchRib(fabric.rib_every, rows, origin=origin),) if fabric.rib_every else ()
+    return (
+        st.CarriageAt(side, origin=origin),
+        needles,
+        st.UseYarnStep(fabric.yarn, fabric.tension, origin=origin),
+        st.ClosedStart(piece.start_way, origin=origin),
+        st.SetRowCounter(0, origin=origin),
+        st.KnitTo(rows, origin=origin),
+        st.Now(sized.start, rows, "right", origin=origin),
+        *rib,
+    )
+
+
+def pick_ups(picked: tuple[PickUp, ...], first: int, origin: str) -> Iterator[Step]:
+    """Loops hung on from needle `first` to the right, in order."""
+    at = first
+    for pick in picked:
+        if pick.stitches:
+            last = at + pick.stitches - 1
+            yield st.PickUpAlong(pick.edge.piece, pick.edge.edge, pick.part, pick.stitches, at, last, origin=origin)
+            at = last + 1
+
+
+def finish(design: Design, piece: Piece, edge: str) -> tuple[Step, ...]:
+    """The stitches of the last row off the bed, called `edge` where they stay open."""
+    origin = piece.origin.path
+    if piece.end_way == "waste":
+        return (st.BreakOff(origin=origin), st.OffOnWaste(design.machine.waste_rows, edge, origin=origin))
+    if piece.end_way == "gathered":
+        return (st.BreakOff(origin=origin), st.GatherAll(origin=origin))
+    return (st.CastOffAll(origin=origin), st.BreakOff(origin=origin))
+
+
+# ----------------------------------------------------------------- names of edges
+
+
+def edge_notes(piece: Piece, sized: SizedPiece) -> Iterator[Step]:
+    """The named edges, by what the row counter shows where they begin and end."""
+    left, right = _named(sized.left), _named(sized.right)
+    for run in left:
+        # Edges alike of one statement are one name for both sides.
+        yield _edge(sized, run, "outer" if piece.symmetric or run in right else "left")
+    if not piece.symmetric:
+        yield from (_edge(sized, run, "right") for run in right if run not in left)
+    for opening in sized.openings:
+        yield _inner(sized, opening)
+
+
+Named = tuple[str, int, int, str]
+"""(name, from row, to row, origin)"""
+
+
+def _named(runs: tuple[SizedRun, ...]) -> list[Named]:
+    """Runs with names; what goes on under the same name is one edge."""
+    found: list[Named] = []
+    for run in runs:
+        if not run.name or run.across:
+            continue
+        if found and found[-1][0] == run.name and found[-1][2] == run.from_row:
+            found[-1] = (run.name, found[-1][1], run.to_row, found[-1][3])
+        else:
+            found.append((run.name, run.from_row, run.to_row, run.origin.path))
+    return found
+
+
+def _edge(sized: SizedPiece, named: Named, where: str) -> Step:
+    name, begin, end, origin = named
+    return st.EdgeIs(name, where, sized.counter(begin), sized.counter(end), origin=origin)
+
+
+def _inner(sized: SizedPiece, opening: SizedOpening) -> Step:
+    begin, end = sized.counter(opening.row), sized.counter(opening.to_row)
+    return st.EdgeIs(opening.name, "inner", begin, end, origin=opening.origin.path)

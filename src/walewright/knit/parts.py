@@ -1,0 +1,160 @@
+"""The parts of a piece: the whole width up to a parting, the parts beside an opening one after the other, and, where they
+rejoin, the whole width again. Each is a row of stretches: those worked once and those worked several times."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, replace
+
+from walewright.design.model import Design, Piece
+from walewright.knit.holding import HeldEnd, wedge_groups
+from walewright.knit.operations import Side
+from walewright.knit.order import Group, Stretch
+from walewright.knit.slots import slot_groups
+from walewright.knit.spread import spread_groups
+from walewright.knit.tracks import BOTH, Ends, alike, mark_groups, run_groups
+from walewright.knit.zones import Fabrics
+from walewright.solve.model import SizedOpening, SizedPiece, SizedRun
+
+SIDES: tuple[Side, Side] = ("left", "right")
+
+_INNER: dict[Side, Side] = {"left": "right", "right": "left"}
+"""The gap is at the other end of a part than its outer edge."""
+
+_LEAD: dict[Side, int] = {"left": 0, "right": 1}
+"""Over the full width the carriage is at the right at even rows: the left end can be held at once, the right a row later."""
+
+
+@dataclass(frozen=True, slots=True)
+class Pattern:
+    """A piece with what is the same of it in all sizes. `twins` are the numbers of the runs whose two edges are shaped alike,
+    though they have statements of their own; `met` the names of its edges that are joined or picked up."""
+
+    design: Design
+    piece: Piece
+    twins: frozenset[int]
+    met: frozenset[str]
+
+
+@dataclass(frozen=True, slots=True)
+class PiecePart:
+    """Rows of one part: the whole width (`side` None), or the part at `side` of `opening`. A whole width with an `opening` goes
+    up to its parting."""
+
+    side: Side | None
+    opening: SizedOpening | None
+    stretches: tuple[Stretch, ...]
+
+
+def pattern(design: Design, piece: Piece, sizes: Iterable[SizedPiece]) -> Pattern:
+    """`sizes` are the piece's counts in every size."""
+    all_sizes = list(sizes)
+    twins: frozenset[int] = frozenset()
+    if not piece.symmetric:
+        count = min(len(runs) for s in all_sizes for runs in (s.left, s.right))
+        twins = frozenset(i for i in range(count) if all(alike(s.left[i], s.right[i]) for s in all_sizes))
+    joined = (edge for join in design.joins for edge in (*join.one, *join.other))
+    picked = (edge for band in design.bands for edge in band.along)
+    hung = (edge for other in design.pieces for edge in other.start_along)
+    met = frozenset(edge.edge for edge in (*joined, *picked, *hung) if edge.piece == piece.name)
+    return Pattern(design, piece, twins, met)
+
+
+def parts(pattern: Pattern, sized: SizedPiece) -> tuple[PiecePart, ...]:
+    """The parts in the order worked."""
+    found: list[PiecePart] = []
+    at = 0
+    for opening in sorted(sized.openings, key=lambda o: o.row):
+        found.append(_part(pattern, sized, None, opening, at, opening.row))
+        # What rejoins ends at the right, so that knitting goes on with the carriage there.
+        order: tuple[Side, Side] = ("left", "right") if opening.rejoins else ("right", "left")
+        found += [_part(pattern, sized, side, opening, opening.row, opening.to_row) for side in order]
+        at = opening.to_row
+        if not opening.rejoins:
+            return tuple(found)
+    found.append(_part(pattern, sized, None, None, at, sized.rows))
+    return tuple(found)
+
+
+def _part(
+    pattern: Pattern, sized: SizedPiece, side: Side | None, opening: SizedOpening | None, first_row: int, last_row: int
+) -> PiecePart:
+    fabrics = Fabrics(pattern.design, pattern.piece, sized)
+    groups = [*fabrics.groups(first_row, last_row), *_wedges(sized, side, first_row, last_row)]
+    if side is None or opening is None:
+        groups += [*spread_groups(sized), *_outer_edges(pattern, sized, first_row)]
+        slots = sized.slots
+    else:
+        groups += _outer_edge(pattern, sized, side)
+        inner = opening.left if side == "left" else opening.right
+        groups += _runs(f"gap {side}", inner, Ends(f"{_INNER[side]} end", first_row))
+        slots = tuple(s for s in sized.slots if (s.first < opening.first) == (side == "left"))
+    groups += slot_groups([s for s in slots if first_row <= s.row < last_row])
+    groups += _marks(pattern, sized, side)
+    return PiecePart(side, opening, tuple(_stretches(fabrics, sized, groups, first_row, last_row)))
+
+
+def _stretches(fabrics: Fabrics, sized: SizedPiece, groups: list[Group], first_row: int, last_row: int) -> Iterator[Stretch]:
+    """Cut where a stretch that is worked several times begins and ends."""
+    at, whole = first_row, Stretch(first_row, last_row, tuple(groups))
+
+    def cut(begin: int, end: int, times: int) -> Stretch:
+        rows = replace(whole, first_row=begin, last_row=end, times=times, opens=begin == first_row)
+        changes = end > begin and fabrics.use(begin) != fabrics.use(end - 1)
+        return replace(rows.only_its_own(), yarn=fabrics.use(begin) if end > begin else None, yarn_each_time=changes)
+
+    for again in sorted(sized.repeats, key=lambda r: r.from_row):
+        if first_row <= again.from_row < again.to_row <= last_row:
+            if again.from_row > at:
+                yield cut(at, again.from_row, 1)
+            yield cut(again.from_row, again.to_row, again.times)
+            at = again.to_row
+    if last_row > at or at == first_row:
+        yield cut(at, last_row, 1)
+
+
+# ----------------------------------------------------------------- tracks of a part
+
+
+def _outer_edges(pattern: Pattern, sized: SizedPiece, from_row: int) -> Iterator[Group]:
+    """Both edges of the whole width, said once where they are alike."""
+    if pattern.piece.symmetric:
+        yield from _runs("outer", sized.left, Ends(BOTH, from_row))
+        return
+    for number, run in enumerate(sized.left):
+        if number in pattern.twins:
+            yield from run_groups("outer", run, number, Ends(BOTH, from_row), run.origin.path)
+    for side, runs in zip(SIDES, (sized.left, sized.right), strict=True):
+        for number, run in enumerate(runs):
+            if number not in pattern.twins:
+                yield from run_groups(f"outer {side}", run, number, Ends(f"{side} end", from_row), run.origin.path)
+
+
+def _outer_edge(pattern: Pattern, sized: SizedPiece, side: Side) -> Iterator[Group]:
+    runs = sized.left if side == "left" else sized.right
+    for number, run in enumerate(runs):
+        track = "outer" if pattern.piece.symmetric or number in pattern.twins else f"outer {side}"
+        yield from run_groups(track, run, number, Ends(f"{side} end"), run.origin.path)
+
+
+def _runs(track: str, runs: tuple[SizedRun, ...], ends: Ends) -> Iterator[Group]:
+    for number, run in enumerate(runs):
+        yield from run_groups(track, run, number, ends, run.origin.path)
+
+
+def _wedges(sized: SizedPiece, part: Side | None, first_row: int, last_row: int) -> Iterator[Group]:
+    for number, wedge in enumerate(sized.wedges):
+        for side in SIDES:
+            if wedge.edge in ("both", side) and part in (None, side):
+                # A part has the carriage at its outer edge at even rows.
+                end = HeldEnd(side, _LEAD[side] if part is None else 1, first_row, last_row)
+                yield from wedge_groups(f"wedge {number} {side}", wedge, end, wedge.origin.path)
+
+
+def _marks(pattern: Pattern, sized: SizedPiece, part: Side | None) -> Iterator[Group]:
+    origin = pattern.piece.origin.path
+    if part != "right":
+        yield from mark_groups("mark", sized.left, pattern.met, origin)
+    seen = {run.name for run in sized.left} if part is None else set()
+    if part != "left":
+        yield from mark_groups("mark right", sized.right, pattern.met - seen, origin)

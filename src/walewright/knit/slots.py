@@ -1,0 +1,42 @@
+"""Holes in the middle of a row: slots on waste yarn, closed slots and eyelets, one by one or in a regular column."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from walewright.knit import steps as st
+from walewright.knit.order import Group, Move, Rank, alone
+from walewright.solve.model import SizedSlot
+
+
+def slot_step(slot: SizedSlot) -> st.Step:
+    """The sentence of a slot at its row."""
+    origin = slot.origin.path
+    stitches = slot.last - slot.first + 1
+    if slot.taken == "eyelet":
+        return st.EyeletAt(slot.first, "right" if slot.first < 0 else "left", origin=origin)
+    if slot.taken == "waste":
+        return st.SlotOnWaste(stitches, slot.first, slot.last, slot.name, origin=origin)
+    return st.SlotClosed(stitches, slot.first, slot.last, origin=origin)
+
+
+def slot_groups(slots: Sequence[SizedSlot]) -> Iterator[Group]:
+    """Slots in order of rows. Of several of one statement on the same needles and equally far apart, the first stands alone
+    and the others are one phrase."""
+    todo = sorted(slots, key=lambda s: (s.origin.path, s.row))
+    number = 0
+    while todo:
+        column = [todo.pop(0)]
+        gap = todo[0].row - column[0].row if todo else 0
+        while gap > 0 and todo and slot_step(todo[0]) == slot_step(column[0]) and todo[0].row == column[-1].row + gap:
+            if todo[0].origin.path != column[0].origin.path:
+                break
+            column.append(todo.pop(0))
+        first, *others = (Move(s.row, Rank.SLOT, slot_step(s)) for s in column)
+        yield alone(("slot", 2 * number), first)
+        if others:
+            origin = column[0].origin.path
+            body = (st.KnitRows(gap, origin=origin), others[0].step)
+            repeat = st.Repeat(body, len(others), origin=origin)
+            yield Group(("slot", 2 * number + 1), first.row, others[-1].row, tuple(others), repeat)
+        number += 1

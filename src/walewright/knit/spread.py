@@ -1,0 +1,36 @@
+"""Loops taken off and hung back evenly on more or fewer needles: which needles, and which of them get two loops or none."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from walewright.knit import steps as st
+from walewright.knit.order import Group, Move, Rank, alone
+from walewright.solve.model import SizedPiece
+
+
+def spread_groups(sized: SizedPiece) -> Iterator[Group]:
+    """Each change across the whole width, at its row."""
+    for number, run in enumerate(sized.left):
+        if not run.across:
+            continue
+        first = -(sized.start // 2) - sum(by for before in sized.left[:number] for _, by in before.changes())
+        last = sized.start - sized.start // 2 - 1 + sum(by for before in sized.right[:number] for _, by in before.changes())
+        outwards = sum(by for _, by in run.changes()), sum(by for _, by in sized.right[number].changes())
+        step = spread_evenly(last - first + 1, first - outwards[0], last + outwards[1], run.origin.path)
+        if step is not None:
+            yield alone(("across", number), Move(run.from_row, Rank.SPREAD, step))
+
+
+def spread_evenly(loops: int, first: int, last: int, origin: str) -> st.SpreadEvenly | None:
+    """`loops` loops hung back on needles `first`..`last`; None if those are as many. The changed needles are as far from
+    each other, and the last from the end, as whole needles allow, the wider spaces first."""
+    needles = last - first + 1
+    changed = abs(needles - loops)
+    if changed == 0:
+        return None
+    least, wider = divmod(needles - changed, changed + 1)
+    what = "two together" if needles < loops else "an empty needle"
+    if wider == 0:
+        return st.SpreadEvenly(first, last, needles, what, least, changed, least, 0, origin=origin)
+    return st.SpreadEvenly(first, last, needles, what, least + 1, wider, least, changed - wider, origin=origin)

@@ -1,0 +1,73 @@
+"""What a knitter keeps in mind from one sentence to the next: the needles of the part being worked, how many are held for
+shaping at each end, the parts that wait, the carriage side and the counter."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from walewright.knit.operations import Side
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """A part that waits: its outermost slots, those held for shaping at its ends included."""
+
+    first: int
+    last: int
+    held_left: int
+    held_right: int
+
+    @property
+    def stitches(self) -> int:
+        return self.last - self.first + 1
+
+
+@dataclass(frozen=True, slots=True)
+class State:
+    """`first..last` are the part's outermost slots (held-for-shaping ones included); last < first when none is in work.
+    `left` and `right` are the parts that wait; `gap` is what has just been taken off between two parts, until they part."""
+
+    block: str
+    first: int = 0
+    last: int = -1
+    held_left: int = 0
+    held_right: int = 0
+    left: Part | None = None
+    right: Part | None = None
+    gap: tuple[int, int] | None = None
+    side: Side | None = None
+    row: int = 0
+    yarn: tuple[str, str] | None = None
+    """Garment yarn and tension in use."""
+
+    @property
+    def waiting(self) -> int:
+        """Stitches of the parts that wait."""
+        return sum(part.stitches for part in (self.left, self.right) if part is not None)
+
+    @property
+    def stitches(self) -> int:
+        """Needles with loops on the whole bed."""
+        gap = self.gap[1] - self.gap[0] + 1 if self.gap else 0
+        return self.last - self.first + 1 - gap + self.waiting
+
+    def working(self) -> tuple[int, int]:
+        """The innermost range, without the needles held for shaping."""
+        return self.first + self.held_left, self.last - self.held_right
+
+    def wait(self, side: Side, part: Part) -> State:
+        """With `part` waiting at `side`, and none in work."""
+        left, right = (part, self.right) if side == "left" else (self.left, part)
+        return replace(self, first=0, last=-1, held_left=0, held_right=0, left=left, right=right, gap=None)
+
+    def resume(self, side: Side) -> State:
+        """With the part that waited at `side` in work: alone, or one width with the part in work beside it."""
+        part = self.left if side == "left" else self.right
+        if part is None:
+            raise ValueError(f"{self.block}: no part waits at the {side}")
+        rest = replace(self, left=None) if side == "left" else replace(self, right=None)
+        if self.last < self.first:
+            return replace(rest, first=part.first, last=part.last, held_left=part.held_left, held_right=part.held_right)
+        if side == "left":
+            return replace(rest, first=part.first, held_left=part.held_left)
+        return replace(rest, last=part.last, held_right=part.held_right)

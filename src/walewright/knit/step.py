@@ -1,0 +1,40 @@
+"""What every step is: fields that are text, which agree in all sizes, numbers, which may differ, and where it comes from."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, fields
+from typing import Any
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Step:
+    origin: str = field(default="", compare=False, repr=False)
+
+
+def shape(step: Step) -> tuple[Any, ...]:
+    """What must agree for two sizes' steps to be one graded sentence: the class and every text field."""
+    parts: list[Any] = [type(step).__name__]
+    for f in fields(step):
+        if f.name == "origin":
+            continue
+        value = getattr(step, f.name)
+        if isinstance(value, str):
+            parts.append(value)
+        elif isinstance(value, tuple):
+            parts.append(tuple(shape(s) for s in value))
+    return tuple(parts)
+
+
+def numbers(step: Step) -> tuple[int, ...]:
+    """The ints of a step in field order, those of a repeat's body first."""
+    found: list[int] = []
+    for f in fields(step):
+        value = getattr(step, f.name)
+        if isinstance(value, bool):
+            continue
+        if isinstance(value, int):
+            found.append(value)
+        elif isinstance(value, tuple):
+            for inner in value:
+                found.extend(numbers(inner))
+    return tuple(found)

@@ -1,0 +1,144 @@
+"""The facts beside a drawing: what a section is made of, and in words everything that the drawing marks."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+
+from walewright.design.model import Design, Edging, Piece
+from walewright.knit.operations import needle
+from walewright.pages.figures import graded, listed, sentence
+from walewright.pages.marks import alike, slots_name
+from walewright.pages.measures import name_of
+from walewright.pages.model import Fact
+from walewright.pages.supplies import stitch_words
+from walewright.solve.model import Counts, SizedBand, SizedPiece, SizedSlot, SizedWedge
+from walewright.write.model import Section
+
+_TAKEN = {"waste": "left on waste yarn", "cast-off": "closed and cast on again", "eyelet": "each an empty needle"}
+
+_KIND = {"in": "held step by step from the edge", "out": "held, and returned step by step to the edge", "both": "held, then returned"}
+
+
+def section_facts(design: Design, counts: Counts, section: Section) -> Iterator[Fact]:
+    """The facts of a piece, an edging on a piece, or a band."""
+    fabric_name = _fabric(design, section.name)
+    if fabric_name is not None:
+        fabric = design.fabric(fabric_name)
+        yarn = next(y for y in design.yarns if y.name == fabric.yarn)
+        yield Fact("Fabric", f"{stitch_words(fabric)}, in {yarn.label} at tension {fabric.tension}")
+    if section.copies > 1:
+        yield Fact("Make", f"{section.copies} alike: one box to tick for each")
+    piece = next((p for p in design.pieces if p.name == section.name), None)
+    if piece is not None:
+        yield from _piece(design, piece, [g.piece(section.name) for g in counts.sizes])
+    for band in design.bands:
+        if band.name == section.name:
+            yield Fact("Along", ", then ".join(name_of(f"{e.piece} {e.edge}") for e in band.along))
+            yield from _holes([next(b for b in g.bands if b.name == band.name) for g in counts.sizes])
+
+
+def _fabric(design: Design, section: str) -> str | None:
+    """The fabric of a piece, of an edging on a piece, or of a band."""
+    for piece in design.pieces:
+        if piece.name == section:
+            return piece.fabric
+        if piece.start_edging is not None and f"{piece.name} {piece.start_edging}" == section:
+            return design.edging(piece.start_edging).fabric
+    edging: Edging | None = next((design.edging(b.edging) for b in design.bands if b.name == section), None)
+    return edging.fabric if edging else None
+
+
+def _piece(design: Design, piece: Piece, sized: list[SizedPiece]) -> Iterator[Fact]:
+    if piece.mirror_of is not None:
+        yield Fact("Mirror image", f"of the {name_of(piece.mirror_of)}: left and right change places")
+    if len(sized) == 1:
+        # With more sizes these figures stand in the legend.
+        yield Fact("Widest", f"{sized[0].widest} stitches")
+        yield Fact("Rows", _row(sized[0], sized[0].rows))
+    if piece.start_along:
+        yield Fact("Begun on", ", then ".join(name_of(f"{e.piece} {e.edge}") for e in piece.start_along))
+    yield from _slots(sized)
+    yield from _openings(sized)
+    yield from _wedges(sized)
+    yield from _zones(design, sized)
+    for number in range(min(len(s.repeats) for s in sized)):
+        repeats = [s.repeats[number] for s in sized]
+        rows = graded([str(r.to_row - r.from_row) for r in repeats])
+        yield Fact("Repeated", f"{rows} rows, {graded([str(r.times) for r in repeats])} times in all")
+    if piece.end_way == "gathered":
+        yield Fact("End", "all stitches drawn up on the tail")
+
+
+def _row(sized: SizedPiece, row: int) -> str:
+    return str(sized.counter(row))
+
+
+def _slots(sized: list[SizedPiece]) -> Iterator[Fact]:
+    groups = [alike(s.slots) for s in sized]
+    for number in range(min(len(g) for g in groups)):
+        of_size = [g[number] for g in groups]
+        one = of_size[0][0]
+        rows = "; ".join(
+            graded([_row(s, slots[min(i, len(slots) - 1)].row) for s, slots in zip(sized, of_size, strict=True)])
+            for i in _distinct_rows(of_size)
+        )
+        stitches = graded([str(s[0].last - s[0].first + 1) for s in of_size])
+        count = f"{len(of_size[0])} of " if len(of_size[0]) > 1 else ""
+        if one.taken == "eyelet":
+            told = f"{graded([str(len(s)) for s in of_size])}, at RC {rows}"
+        else:
+            told = f"{count}{stitches} stitches, {_needles(of_size)}, at RC {rows}; {_TAKEN.get(one.taken, one.taken)}"
+        yield Fact(sentence(slots_name(of_size[0])), told)
+
+
+def _distinct_rows(of_size: Sequence[list[SizedSlot]]) -> list[int]:
+    """Indices of the slots of a group that begin a row of their own."""
+    first = of_size[0]
+    return [i for i, slot in enumerate(first) if all(slot.row != before.row for before in first[:i])]
+
+
+def _needles(of_size: Sequence[list[SizedSlot]]) -> str:
+    if any(len({(s.first, s.last) for s in slots}) > 1 for slots in of_size):
+        return "on the needles that the steps name"
+    return f"needles {graded([needle(s[0].first) for s in of_size])} to {graded([needle(s[0].last) for s in of_size])}"
+
+
+def _openings(sized: list[SizedPiece]) -> Iterator[Fact]:
+    for number, opening in enumerate(sized[0].openings):
+        if opening.rejoins and all(len(s.openings) > number for s in sized):
+            low = graded([_row(s, s.openings[number].row) for s in sized])
+            high = graded([_row(s, s.openings[number].to_row) for s in sized])
+            yield Fact(sentence(opening.name), f"the parts beside it are knitted one after the other from RC {low} to {high}")
+
+
+def _wedges(sized: list[SizedPiece]) -> Iterator[Fact]:
+    for number in range(min(len(s.wedges) for s in sized)):
+        found = [s.wedges[number] for s in sized]
+        one = found[0]
+        sides = "both edges" if one.edge == "both" else f"the {one.edge} edge"
+        low = graded([_row(s, w.from_row) for s, w in zip(sized, found, strict=True)])
+        rows = graded([str(w.to_row - w.from_row) for w in found])
+        reach: Callable[[SizedWedge], str] = lambda w: str(w.rest + sum(w.groups))  # noqa: E731
+        what = f"{graded([reach(w) for w in found])} stitches at {sides} {_KIND[one.kind]}, {rows} rows from RC {low}"
+        yield Fact(sentence(one.name) if one.name else "Short rows", what)
+
+
+def _zones(design: Design, sized: list[SizedPiece]) -> Iterator[Fact]:
+    for number in range(min(len(s.zones) for s in sized)):
+        found = [s.zones[number] for s in sized]
+        fabric = design.fabric(found[0].fabric)
+        low = graded([_row(s, z.from_row) for s, z in zip(sized, found, strict=True)])
+        high = graded([_row(s, z.to_row) for s, z in zip(sized, found, strict=True)])
+        told = f"{stitch_words(fabric)} at tension {fabric.tension}, RC {low} to {high}"
+        if found[0].first <= found[0].last:
+            told += f", needles {graded([needle(z.first) for z in found])} to {graded([needle(z.last) for z in found])}"
+        yield Fact(sentence(found[0].fabric), told)
+
+
+def _holes(bands: list[SizedBand]) -> Iterator[Fact]:
+    holes = [b.holes for b in bands]
+    if not all(holes):
+        return
+    stitches = {h.last - h.first + 1 for found in holes for h in found}
+    size = "eyelets" if stitches == {1} else f"of {listed([str(s) for s in sorted(stitches)])} stitches"
+    yield Fact("Buttonholes", f"{graded([str(len(found)) for found in holes])} {size}, at RC {graded([str(h[0].row) for h in holes])}")

@@ -1,0 +1,265 @@
+"""What the counts say beside what the bed knitted, number by number: equal, if the plan did what the counts say.
+
+Every width is compared at every row, edge by edge from the centre mark, so that what was shaped at the wrong edge, in the wrong row
+or in the wrong part is found though the sums are right. A move may come one row before or after its scheduled row: at the
+carriage's side and at the other it has to (see `SizedRun`).
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator, Sequence
+
+from walewright.bed import Course, Fabric
+from walewright.design.model import Design, Piece
+from walewright.design.model import Fabric as Knit
+from walewright.knit.operations import Side
+from walewright.solve.model import SizedOpening, SizedPiece, SizedRun, SizedSlot, SizedWedge, SizedZone
+
+Told = Iterator[tuple[str, int, int]]
+"""(where, counted, knitted)."""
+SIDES: tuple[Side, Side] = ("left", "right")
+LATCHED_RIB = "latched rib"
+
+
+def as_counted(design: Design, piece: Piece, sized: SizedPiece, fabric: Fabric) -> Told:
+    """(where, counted, knitted) for every width and row of the counts, and all that lies within them."""
+    yield "the start", sized.start, fabric.stitches_at(0)
+    yield "the rows", sized.counter(sized.rows), fabric.rows
+    yield from _outer_edges(sized, fabric)
+    yield from _no_gaps(fabric)
+    for opening in sized.openings:
+        yield from _opening(sized, opening, fabric)
+    for slot in sized.slots:
+        yield from _slot(sized, slot, fabric)
+    for wedge in sized.wedges:
+        yield from _wedge(sized, wedge, fabric)
+    yield from _fabrics(design, piece, sized, fabric)
+
+
+# ----------------------------------------------------------------- edges
+
+
+def rows_once(sized: SizedPiece) -> dict[int, int]:
+    """Row of the counts -> what the counter read, row after row, those of a repeat once."""
+    return {row: sized.counter(row) for row in range(1, sized.rows + 1)}
+
+
+def moves(runs: Sequence[SizedRun]) -> Counter[int]:
+    """Row -> by how many stitches the edge moves when so many rows are counted."""
+    found: Counter[int] = Counter()
+    for run in runs:
+        for row, by in run.changes():
+            found[row] += by
+    return found
+
+
+def _reach(side: Side, slot: int) -> int:
+    """Needles from the centre mark to that slot at one side of it."""
+    return -slot if side == "left" else slot + 1
+
+
+def _positions(runs: Sequence[SizedRun], rows: int) -> list[int]:
+    """By how much the edge has moved when row n is knitted, n = 0 .. rows + 1."""
+    at = moves(runs)
+    found = [0]
+    for row in range(rows + 1):
+        found.append(found[-1] + at[row])
+    return found
+
+
+def _outer_edges(sized: SizedPiece, fabric: Fabric) -> Told:
+    half = sized.start // 2
+    for side, begin, runs in (("left", half, sized.left), ("right", sized.start - half, sized.right)):
+        at: Side = "left" if side == "left" else "right"
+        positions = _positions(runs, sized.rows)
+        for row, counter in rows_once(sized).items():
+            end = fabric.outer_end(counter, at)
+            if end is None:
+                yield f"row {counter}, {side} edge: rows", 1, 0
+            else:
+                knitted = _reach(at, end)
+                yield f"row {counter}, {side} of the centre", begin + _near(positions, row, knitted - begin), knitted
+        for run in runs:
+            counter = sized.counter(run.to_row)
+            end = fabric.outer_end(counter, at)
+            if run.across:
+                hung = fabric.hung_back(counter)
+                reached = 0 if hung is None else _reach(at, hung.new[0] if at == "left" else hung.new[1])
+                yield f"row {counter}, hung back {side} of the centre", begin + positions[run.to_row + 1], reached
+            elif end is not None:
+                # At the end of a run all its moves are made, and the next run's are still to come.
+                yield f"row {counter}, {side} of the centre", begin + positions[run.to_row], _reach(at, end)
+
+
+def _near(positions: list[int], row: int, knitted: int) -> int:
+    """The position counted at that row, or one row before or after it, if that is what was knitted."""
+    return knitted if knitted in positions[max(row - 1, 0) : row + 2] else positions[row]
+
+
+def _no_gaps(fabric: Fabric) -> Told:
+    """A needle without a stitch between the ends of a row."""
+    for course in fabric.passes():
+        missing = course.last - course.first + 1 - course.count
+        if missing:
+            yield f"row {course.counter}, from its first to its last stitch", course.count + missing, course.count
+
+
+# ----------------------------------------------------------------- openings and slots
+
+
+def gap_runs(opening: SizedOpening, part: Side) -> Sequence[SizedRun]:
+    """The gap's edge of one part."""
+    return (opening.left if part == "left" else opening.right) or (opening.run,)
+
+
+def gap_end(sized: SizedPiece, opening: SizedOpening) -> int:
+    """The row of the counts where the gap ends."""
+    return opening.to_row or sized.rows
+
+
+def gap_at(fabric: Fabric, counter: int) -> int | None:
+    """Needles between the two parts at that row, None where there are not two parts."""
+    left, right = (fabric.inner_end(counter, part) for part in SIDES)
+    return None if left is None or right is None else right - left - 1
+
+
+def _opening(sized: SizedPiece, opening: SizedOpening, fabric: Fabric) -> Told:
+    to_row = gap_end(sized, opening)
+    first = opening.first if opening.left or opening.right else -(opening.flat // 2)
+    for part, begin in (("left", first - 1), ("right", first + opening.flat)):
+        side: Side = "left" if part == "left" else "right"
+        away = 1 if part == "left" else -1
+        positions = _positions(gap_runs(opening, side), to_row)
+        for row in range(opening.row + 1, to_row + 1):
+            end = fabric.inner_end(sized.counter(row), side)
+            where = f"{opening.name}, {part} part, row {sized.counter(row)}"
+            if end is None:
+                yield f"{where}: rows", 1, 0
+                continue
+            moved = (end - begin) * away
+            exact = row == to_row
+            near = positions[row] if exact else _near(positions, row, moved)
+            yield f"{where}: last needle by number", begin + away * near, end
+    for row in (opening.row, to_row + 1):
+        parts = 2 if fabric.inner_end(sized.counter(row), "left") is not None else 1
+        yield f"{opening.name}, row {sized.counter(row)}: parts", 1, parts
+    gap = gap_at(fabric, sized.counter(to_row))
+    yield f"the {opening.name}", opening.width, -1 if gap is None else gap
+    centre = sum(e.count for e in fabric.edge(f"{opening.name} centre") if e.live == (opening.taken == "waste"))
+    yield f"the {opening.name}, stitches taken at its start", opening.flat, centre
+    if opening.rejoins:
+        above = sum(edge.count for edge in fabric.edge(f"{opening.name} upper"))
+        yield f"the {opening.name}, stitches cast on above it", opening.width, above
+
+
+def _slot(sized: SizedPiece, slot: SizedSlot, fabric: Fabric) -> Told:
+    counter = sized.counter(slot.row)
+    needles = slot.last - slot.first + 1
+    where = f"the {slot.name}, needles {slot.first} to {slot.last} at row {counter}"
+    if slot.taken == "eyelet":
+        bars = sum(1 for bar in fabric.bars if (bar.counter, bar.slot) == (counter + 1, slot.first))
+        yield f"{where}: empty needles", 1, bars
+        return
+    yield f"{where}: stitches cast on again", needles, cast_on_again(sized, slot, fabric)
+    if slot.taken == "waste":
+        lower = [fabric.slots[point[0]] for edge in fabric.edge(slot.name) if edge.live for point in edge.points]
+        placed = sum(1 for at, wanted in zip(lower, range(slot.first, slot.last + 1), strict=False) if at == wanted)
+        yield f"{where}: stitches on waste yarn", needles, placed if len(lower) == needles else len(lower)
+        rows = {fabric.course_of(point[0]).counter for edge in fabric.edge(slot.name) for point in edge.points}
+        yield f"{where}: row", counter, max(rows, default=-1)
+    else:
+        yield f"{where}: stitches closed", needles, _worked(fabric, "close", counter, slot)
+
+
+def cast_on_again(sized: SizedPiece, slot: SizedSlot, fabric: Fabric) -> int:
+    """Stitches cast on with a length of yarn of their own on a slot's needles, in its row."""
+    return _worked(fabric, "cast on e-wrap apart", sized.counter(slot.row), slot)
+
+
+def _worked(fabric: Fabric, kind: str, counter: int, slot: SizedSlot) -> int:
+    """Stitches of that kind made on exactly those needles when the counter read so."""
+    at = (kind, counter, slot.first, slot.last)
+    return sum(c.count for c in fabric.courses if (c.kind, c.counter, c.first, c.last) == at)
+
+
+# ----------------------------------------------------------------- wedges
+
+
+def rows_by_group(wedge: SizedWedge) -> tuple[int, ...]:
+    """Rows that the stitches of each group knit between the wedge's rows, from the outermost group inwards. Beside a group held in
+    and let out again there are 4 more rows than in the group outside it, else 2."""
+    return tuple((4 * i + 2) if wedge.kind == "both" else 2 * (i + 1) for i in range(len(wedge.groups)))
+
+
+def _wedge(sized: SizedPiece, wedge: SizedWedge, fabric: Fabric) -> Told:
+    span = wedge.to_row - wedge.from_row
+    again = next((r for r in sized.repeats if r.from_row <= wedge.from_row and wedge.to_row <= r.to_row), None)
+    for time in range(1 if again is None else again.times):
+        after = sized.counter(wedge.from_row) if again is None else _begin(sized, wedge) + time * (again.to_row - again.from_row)
+        for side in SIDES:
+            if wedge.edge in ("both", side):
+                yield from _held(wedge, fabric, side, after, after + span)
+
+
+def _begin(sized: SizedPiece, wedge: SizedWedge) -> int:
+    """What the counter read when the wedge was begun for the first time."""
+    before = sum((r.times - 1) * (r.to_row - r.from_row) for r in sized.repeats if r.to_row <= wedge.from_row)
+    return wedge.from_row + before
+
+
+def _held(wedge: SizedWedge, fabric: Fabric, side: Side, after: int, to: int) -> Told:
+    where = f"{wedge.name}, {side} edge, rows {after + 1} to {to}"
+    yield f"{where}: rows that reach the edge", 2, fabric.edge_rows(side, after, to)
+    at = fabric.outer_end(after + 1, side)
+    if at is None or at != fabric.outer_end(to, side):
+        return
+    inwards = 1 if side == "left" else -1
+    for group, rows in zip((wedge.rest, *wedge.groups), (2, *rows_by_group(wedge)), strict=True):
+        knitted = [fabric.rows_in_wale(at + inwards * i, after, to) for i in range(group)]
+        yield f"{where}: rows of the {group} stitches from needle {at}", rows * group, sum(knitted)
+        if knitted and min(knitted) != max(knitted):
+            yield f"{where}: fewest rows of those stitches", rows, min(knitted)
+        at += inwards * group
+
+
+# ----------------------------------------------------------------- fabrics
+
+
+def zone_at(sized: SizedPiece, row: int) -> SizedZone | None:
+    """The zone over the whole width that row `row` of the counts lies in."""
+    return next((z for z in sized.zones if z.first > z.last and z.from_row < row <= z.to_row), None)
+
+
+def knit_at(design: Design, piece: Piece, sized: SizedPiece, row: int) -> Knit:
+    """The fabric over the whole width that row `row` (1 ...) is knitted in."""
+    zone = zone_at(sized, row)
+    return design.fabric(piece.fabric if zone is None else zone.fabric)
+
+
+def _fabrics(design: Design, piece: Piece, sized: SizedPiece, fabric: Fabric) -> Told:
+    """Yarn and tension of every row, and of a latched zone its wales."""
+    wrong = 0
+    for row, counter in rows_once(sized).items():
+        wanted = knit_at(design, piece, sized, row)
+        wrong += any((c.yarn, c.tension) != (wanted.yarn, wanted.tension) for c in fabric.passes(counter))
+    yield "rows in another yarn or tension than their fabric's", 0, wrong
+    for zone in sized.zones:
+        knit = design.fabric(zone.fabric)
+        if knit.stitch == LATCHED_RIB:
+            for course in fabric.passes(sized.counter(zone.to_row)):
+                wales = _rib(course, knit.rib_every, zone)
+                latched = {
+                    fabric.slots[loop]
+                    for loop in range(course.first_loop, course.first_loop + course.count)
+                    if fabric.faces[loop] and (zone.first > zone.last or zone.first <= fabric.slots[loop] <= zone.last)
+                }
+                where = f"row {course.counter}, wales latched up for the {zone.fabric}"
+                yield where, len(wales), len(wales & latched) - len(latched - wales)
+
+
+def _rib(course: Course, every: int, zone: SizedZone) -> set[int]:
+    """Every so manieth wale from the centre mark outwards, alike on both sides of it, never an end needle."""
+    slots = range(course.first + 1, course.last)
+    wales = {s for s in slots if (s if s >= 0 else -1 - s) % every == every // 2}
+    return wales if zone.first > zone.last else {s for s in wales if zone.first <= s <= zone.last}

@@ -1,0 +1,246 @@
+"""Outer edges in the programme: where each of them is at the start and after each of its runs."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+
+from walewright.design.model import Design, EdgeRun, PerSize, Piece
+from walewright.solve.gauge import fabric_above, fabric_below
+from walewright.solve.programme import Draft, Terms, total
+from walewright.solve.quantities import LESSER, Quantity, want
+from walewright.solve.ranges import want_range
+from walewright.solve.terms import EdgeTerms, ways
+
+PerSizeTerms = tuple[Terms, ...]
+
+ACROSS_RUN = "across"
+"""Path of a run without rows: the loops are hung back evenly on more or fewer needles."""
+
+
+def new(draft: Draft, design: Design, piece: Piece, name: str) -> PerSizeTerms:
+    """A new number of the piece in every size."""
+    return tuple(((draft.variable(f"{piece.name}: {name}", piece.name, i), 1),) for i in range(len(design.sizes)))
+
+
+def runs_of(piece: Piece, side: str) -> tuple[EdgeRun, ...]:
+    """The runs of the outer edge at that side."""
+    return piece.left if side == "left" else piece.right
+
+
+def outer_edges(
+    draft: Draft, design: Design, piece: Piece, rows: Sequence[Mapping[str, Terms]], one: PerSizeTerms
+) -> tuple[tuple[EdgeTerms, ...], tuple[EdgeTerms, ...]]:
+    """Both edges of a piece, per size. Edges alike share their numbers: then widths are wanted, else each edge's distance from
+    the centre. `one` is the middle stitch of an odd number."""
+    start = _start(draft, design, piece, one)
+    if piece.symmetric:
+        left = _edge(draft, design, piece, "both", start, rows, one)
+        return left, tuple(_beside(edge, extra) for edge, extra in zip(left, one, strict=True))
+    right_start = tuple(total((terms, 1), (extra, 1)) for terms, extra in zip(start, one, strict=True))
+    return (
+        _edge(draft, design, piece, "left", start, rows, one),
+        _edge(draft, design, piece, "right", right_start, rows, one),
+    )
+
+
+def _beside(edge: EdgeTerms, one: Terms) -> EdgeTerms:
+    """The right edge of a piece whose edges are alike."""
+    if not one:
+        return edge
+    after = tuple(total((place, 1), (one, 1)) for place in edge.after)
+    return replace(edge, start=total((edge.start, 1), (one, 1)), after=after)
+
+
+def doubled(terms: PerSizeTerms, one: PerSizeTerms) -> tuple[PerSizeTerms, int]:
+    """(terms, factor) of a width of which `terms` is the left half: even, or odd with the middle stitch."""
+    if not any(one):
+        return terms, 2
+    return tuple(total((t, 2), (extra, 1)) for t, extra in zip(terms, one, strict=True)), 1
+
+
+def _start(draft: Draft, design: Design, piece: Piece, one: PerSizeTerms) -> PerSizeTerms:
+    """Stitches left of the centre mark at the start."""
+    half = new(draft, design, piece, "start")
+    terms, factor = doubled(half, one)
+    per_cm = fabric_below(design, piece, piece.levels[0].name).stitches_per_cm
+    quantity = Quantity(
+        f"the start of the {piece.name}",
+        (piece.name,),
+        piece.origin,
+        terms,
+        factor,
+        tuple(w * per_cm for w in piece.start_width),
+        piece.start_width,
+        "st",
+        (2.0,) * len(design.sizes),
+        f"the {piece.name} starts {{cm}} wide",
+        f"the {piece.name} cannot start {{cm}} wide",
+    )
+    most = piece.start_most or piece.start_width
+    want_range(draft, quantity, tuple(w * per_cm for w in most), most)
+    return half
+
+
+@dataclass(slots=True)
+class _Walk:
+    """Where an edge has come to: its terms, and how far from the centre it is wanted, in cm (`least` to `most`)."""
+
+    now: PerSizeTerms
+    least: PerSize
+    most: PerSize
+    per_cm: float
+    """Stitches to the cm where it was measured last."""
+
+    @property
+    def free(self) -> bool:
+        """Whether it may have come to several places."""
+        return any(abs(a - b) > 1e-9 for a, b in zip(self.least, self.most, strict=True))
+
+    def lead(self, run: EdgeRun, per_cm: float) -> tuple[tuple[int, ...], ...]:
+        """On over a run that is measured by `per_cm`; which ways it may go in each size. A width to come to takes the least
+        change from the farthest place, and the most from the nearest."""
+        if run.most is None:
+            ends = [self.least, self.most], [run.change, run.change]
+        else:
+            ends = [self.most, self.least], [run.change, run.most]
+        one, other = (tuple(p + c for p, c in zip(*each, strict=True)) for each in zip(*ends, strict=True))
+        least, most = tuple(map(min, one, other)), tuple(map(max, one, other))
+        if abs(per_cm - self.per_cm) < 1e-9:
+            # Straight on is straight on, wherever that is.
+            found = tuple(ways(a, b) for a, b in zip(run.change, run.most or run.change, strict=True))
+        else:
+            # In another fabric as wide is more or fewer stitches.
+            moves = zip(self.least, self.most, least, most, strict=True)
+            found = tuple(ways(c * per_cm - b * self.per_cm, d * per_cm - a * self.per_cm) for a, b, c, d in moves)
+        self.least, self.most, self.per_cm = least, most, per_cm
+        return found
+
+
+def _edge(
+    draft: Draft,
+    design: Design,
+    piece: Piece,
+    side: str,
+    start: PerSizeTerms,
+    rows: Sequence[Mapping[str, Terms]],
+    one: PerSizeTerms,
+) -> tuple[EdgeTerms, ...]:
+    """One edge; `side` "both": it stands for two alike."""
+    count = len(design.sizes)
+    nothing: PerSizeTerms = tuple(() for _ in design.sizes)
+    first = piece.start_width
+    begun = fabric_below(design, piece, piece.levels[0].name).stitches_per_cm
+    walk = _Walk(start, tuple(w / 2 for w in first), tuple(w / 2 for w in piece.start_most or first), begun)
+    after: list[PerSizeTerms] = []
+    casts: list[PerSizeTerms] = []
+    steps: list[PerSizeTerms] = []
+    directions: list[tuple[tuple[int, ...], ...]] = []
+    levels = [piece.levels[0].name]
+    for run in piece.right if side == "right" else piece.left:
+        moving = any(run.change) or any(run.most or ())
+        still: tuple[tuple[int, ...], ...] = ((1,),) * count
+        directions.append(_move(draft, design, piece, side, run, walk, one) if moving else still)
+        after.append(walk.now)
+        cast = f"of the {piece.name} before `{run.to_level}`"
+        casts.append(cast_off(draft, design, piece, run, cast) if any(run.cast_off) else nothing)
+        steps.append(new(draft, design, piece, f"steps to {run.to_level}") if run.path == "steps" and moving else nothing)
+        levels.append(run.to_level)
+    return tuple(
+        EdgeTerms(
+            start[i],
+            tuple(a[i] for a in after),
+            tuple(c[i] for c in casts),
+            tuple(s[i] for s in steps),
+            tuple(rows[i][level] for level in levels[:-1]),
+            tuple(rows[i][level] for level in levels[1:]),
+            tuple(d[i] for d in directions),
+        )
+        for i in range(count)
+    )
+
+
+def _move(
+    draft: Draft, design: Design, piece: Piece, side: str, run: EdgeRun, walk: _Walk, one: PerSizeTerms
+) -> tuple[tuple[int, ...], ...]:
+    """Leads the walk over a run that changes the width, and wants what is written of it; which ways it may go."""
+    alike, count = side == "both", len(design.sizes)
+    before, was_free = walk.now, walk.free
+    name = f"width at {run.to_level}" if alike else f"{side} at {run.to_level}"
+    walk.now = new(draft, design, piece, f"{name} across" if run.path == ACROSS_RUN else name)
+    factor = 2 if alike else 1
+    # Loops hung back across the work are measured in what is knitted with them, shaped edges in what they were knitted in.
+    fabric = (fabric_above if run.path == ACROSS_RUN else fabric_below)(design, piece, run.to_level)
+    place = f"`{run.to_level}`" if alike else f"`{run.to_level}` on the {side}"
+    reach = "wide" if alike else "from the centre"
+    per_cm = fabric.stitches_per_cm
+    found = walk.lead(run, per_cm)
+    if alike:
+        terms, unit = doubled(walk.now, one)
+        extra = 0.0
+    else:
+        terms, unit = walk.now, 1
+        extra = (0.5 if side == "right" else -0.5) if piece.odd else 0.0
+    least, most = (tuple(factor * p for p in places) for places in (walk.least, walk.most))
+    # Steps are equal, so each of them may be off by half a stitch.
+    off = factor + factor * run.steps / 2
+    quantity = Quantity(
+        f"the {'width' if alike else 'edge'} of the {piece.name} at {place}",
+        (piece.name,),
+        run.origin,
+        terms,
+        unit,
+        tuple(c * per_cm + extra for c in least),
+        least,
+        "st",
+        (float(off),) * count,
+        f"the {piece.name} is {{cm}} {reach} at {place}",
+        f"the {piece.name} cannot be {{cm}} {reach} at {place}",
+    )
+    if not was_free or run.most is not None:
+        want_range(draft, quantity, tuple(c * per_cm + extra for c in most), most)
+        return found
+    # What the edge starts from is free: how far it moves is wanted, not where it comes to.
+    moved = tuple(total((now, d), (then, -d)) for now, then, (d, *_) in zip(walk.now, before, found, strict=True))
+    by = tuple(abs(c) for c in run.change)
+    want(
+        draft,
+        Quantity(
+            f"the move of the edge of the {piece.name} to {place}",
+            (piece.name,),
+            run.origin,
+            moved,
+            1,
+            tuple(c * per_cm for c in by),
+            by,
+            "st",
+            (float(1 + run.steps / 2),) * count,
+            f"the edge of the {piece.name} moves by {{cm}} to {place}",
+            f"the edge of the {piece.name} cannot move by {{cm}} to {place}",
+        ),
+    )
+    return found
+
+
+def cast_off(draft: Draft, design: Design, piece: Piece, run: EdgeRun, what: str) -> PerSizeTerms:
+    """What a run casts off at once, per size."""
+    per_cm = fabric_below(design, piece, run.to_level).stitches_per_cm
+    terms = new(draft, design, piece, f"cast off {what}")
+    want(
+        draft,
+        Quantity(
+            f"the cast-off {what}",
+            (piece.name,),
+            run.origin,
+            terms,
+            1,
+            tuple(c * per_cm for c in run.cast_off),
+            run.cast_off,
+            "st",
+            (1.0,) * len(design.sizes),
+            f"the edge {what} begins with {{cm}} cast off",
+            f"the edge {what} cannot begin with {{cm}} cast off",
+            LESSER,
+        ),
+    )
+    return terms

@@ -1,0 +1,109 @@
+"""What lies inside the outline: slots, buttonholes, zones and panels, and stretches worked again."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from math import floor
+
+from walewright.design.model import Buttonholes, Design, Piece, Slot
+from walewright.solve.edges import PerSizeTerms, doubled, new
+from walewright.solve.gauge import fabric_below
+from walewright.solve.model import SizedRepeat, SizedRun, SizedSlot, SizedZone
+from walewright.solve.programme import Draft, total
+from walewright.solve.quantities import Quantity, want
+
+
+def slot_terms(draft: Draft, design: Design, piece: Piece, slot: Slot, one: PerSizeTerms) -> PerSizeTerms:
+    """Stitches of a slot, per size. One in the middle has an even or odd number of them as its piece has."""
+    count = new(draft, design, piece, f"{slot.name} width")
+    per_cm = fabric_below(design, piece, slot.level).stitches_per_cm
+    what = f"the {slot.name} of the {piece.name}"
+    terms, factor = (count, 1) if any(slot.centre) else doubled(count, one)
+    quantity = Quantity(
+        f"the width of {what}",
+        (piece.name,),
+        slot.origin,
+        terms,
+        factor,
+        tuple(w * per_cm for w in slot.width),
+        slot.width,
+        "st",
+        (2.0,) * len(design.sizes),
+        f"{what} is {{cm}} wide",
+        f"{what} cannot be {{cm}} wide",
+    )
+    want(draft, quantity)
+    return tuple(total((t, factor)) for t in terms)
+
+
+def first_slot(stitches: int, centre: float, odd: bool) -> int:
+    """Slot of the first of `stitches` needles whose middle is `centre` stitches right of the piece's centre line; of two places
+    equally near the one towards the left."""
+    # The centre line of an odd number goes through the needle right of the mark.
+    return -floor(-(centre + (0.5 if odd else 0.0) - stitches / 2) + 0.5 + 1e-9)
+
+
+def sized_slots(
+    design: Design, piece: Piece, stitches: Mapping[str, int], rows: Mapping[str, int], size: int
+) -> Iterator[SizedSlot]:
+    """The slots of a piece; `stitches` of each by its name."""
+    for slot in piece.slots:
+        per_cm = fabric_below(design, piece, slot.level).stitches_per_cm
+        count = stitches[slot.name]
+        first = first_slot(count, (slot.centre[size] if slot.centre else 0.0) * per_cm, piece.odd)
+        yield SizedSlot(slot.name, rows[slot.level], first, first + count - 1, slot.taken, slot.origin)
+
+
+def hole_rows(count: int, first: int, last: int) -> tuple[int, ...]:
+    """Even rows from the first to the last, as evenly as even rows are."""
+    if count == 1:
+        return (first,)
+    pairs = (last - first) // 2
+    return tuple(first + 2 * ((2 * pairs * i + count - 1) // (2 * (count - 1))) for i in range(count))
+
+
+def sized_buttonholes(
+    design: Design,
+    piece: Piece,
+    holes: Buttonholes,
+    rows: Mapping[str, int],
+    start: int,
+    runs: tuple[SizedRun, ...],
+    size: int,
+) -> Iterator[SizedSlot]:
+    """Buttonholes beside an outer edge, which moves by `runs` from half of `start` stitches on."""
+    per_cm = fabric_below(design, piece, holes.to_level).stitches_per_cm
+    between = floor(holes.distance[size] * per_cm + 0.5)
+    taken = "eyelet" if holes.stitches == 1 else "cast-off"
+    reach = start // 2 if holes.edge == "left" else start - start // 2
+    for number, row in enumerate(hole_rows(holes.count, rows[holes.from_level], rows[holes.to_level]), 1):
+        edge = reach + sum(by for run in runs for at, by in run.changes() if at < row)
+        first = between - edge if holes.edge == "left" else edge - between - holes.stitches
+        yield SizedSlot(f"buttonhole {number}", row, first, first + holes.stitches - 1, taken, holes.origin)
+
+
+def sized_zones(design: Design, piece: Piece, rows: Mapping[str, int], size: int) -> Iterator[SizedZone]:
+    """Zones over the whole width (no slots of their own) and panels, centred on needles."""
+    for zone in piece.zones:
+        first, last = 0, -1
+        if zone.width is not None:
+            per_cm = design.fabric(zone.fabric).stitches_per_cm
+            centre = zone.centre[size] if zone.centre else 0.0
+            count = _panel(zone.width[size] * per_cm, int(piece.odd) if not any(zone.centre) else None)
+            # Where the panel lies is measured in what is knitted beside it.
+            beside = fabric_below(design, piece, zone.to_level).stitches_per_cm
+            first = first_slot(count, centre * beside, piece.odd)
+            last = first + count - 1
+        yield SizedZone(zone.fabric, rows[zone.from_level], rows[zone.to_level], first, last, zone.origin)
+
+
+def _panel(wanted: float, odd: int | None) -> int:
+    """Stitches of a panel: the nearest number, in the middle of a piece even or odd as the piece has it."""
+    if odd is None:
+        return max(1, floor(wanted + 0.5))
+    return max(2 - odd, 2 * floor((wanted - odd) / 2 + 0.5) + odd)
+
+
+def sized_repeats(piece: Piece, rows: Mapping[str, int]) -> tuple[SizedRepeat, ...]:
+    """The stretches worked several times."""
+    return tuple(SizedRepeat(rows[r.from_level], rows[r.to_level], r.times, r.origin) for r in piece.repeats)

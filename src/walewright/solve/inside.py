@@ -1,0 +1,184 @@
+"""What a bed and a pair of hands ask of what lies inside a piece: openings, wedges, slots, buttonholes."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import combinations
+from math import ceil
+
+from walewright.design.model import Design, Opening, Origin, Piece, Wedge
+from walewright.solve.gaps import end_level, gap_runs
+from walewright.solve.gauge import fabric_below, level_number
+from walewright.solve.held import beside, edge_at, end_of, wedge_sides
+from walewright.solve.programme import Draft, Kind, Linear, Rule, total
+from walewright.solve.terms import SIDES, PieceTerms
+
+Lines = list[tuple[int, Linear]]
+
+
+def inside_rules(draft: Draft, design: Design, piece: Piece, terms: Sequence[PieceTerms]) -> None:
+    """Writes the rules of a piece's openings, wedges, slots and buttonholes into the draft."""
+    for number, opening in enumerate(piece.openings):
+        _form(draft, piece, opening, number, terms)
+        _beside(draft, piece, opening, number, terms)
+    for number, wedge in enumerate(piece.wedges):
+        _wedge(draft, piece, wedge, number, terms)
+        _in_work(draft, piece, (number,), terms)
+    for one, other in combinations(range(len(piece.wedges)), 2):
+        if _together(piece, piece.wedges[one], piece.wedges[other]):
+            _in_work(draft, piece, (one, other), terms)
+    _slots(draft, design, piece, terms)
+    for holes in piece.buttonholes:
+        lines: Lines = [
+            (i, Linear(total((t.rows[holes.to_level], 1), (t.rows[holes.from_level], -1)), holes.count - 1, None))
+            for i, t in enumerate(terms)
+        ]
+        what = f"the {holes.count} buttonholes of the {piece.name}"
+        fails = f"{what} cannot be two rows apart"
+        _rule(
+            draft,
+            f"rows of {what} at the {holes.edge}",
+            (holes.origin,),
+            f"{what} are two rows apart at least",
+            fails,
+            lines,
+            len(terms),
+        )
+
+
+def _rule(draft: Draft, name: str, origins: tuple[Origin, ...], says: str, fails: str, lines: Lines, sizes: int) -> None:
+    made = [(i, line) for i, line in lines if line.terms]
+    if made:
+        draft.rules.append(Rule(name, Kind.CONSTRUCTION, origins, (says,) * sizes, (fails,) * sizes, tuple(made)))
+
+
+# ----------------------------------------------------------------- openings
+
+
+def _form(draft: Draft, piece: Piece, opening: Opening, number: int, terms: Sequence[PieceTerms]) -> None:
+    what = f"the {opening.name} of the {piece.name}"
+    lines: Lines = []
+    least = 0 if opening.shape == "edges" else 1
+    for i, t in enumerate(terms):
+        own = t.openings[number]
+        lines.append((i, Linear(own.width, least, None)))
+        lines.append((i, Linear(own.depth, 1, None)))
+        lines.append((i, Linear(own.from_rows, 1, None)))
+        for level in dict.fromkeys(run.to_level for run in opening.left):
+            both = [
+                own.edge(side).after[n] for side in SIDES for n, run in enumerate(gap_runs(opening, side)) if run.to_level == level
+            ]
+            if len(both) == len(SIDES):
+                lines.append((i, Linear(total((both[0], 1), (both[1], 1)), 0, None)))
+    says = f"{what} begins above the start and ends above its parting"
+    _rule(draft, f"form of {what}", (opening.origin,), says, f"{what} cannot be formed", lines, len(terms))
+
+
+def _beside(draft: Draft, piece: Piece, opening: Opening, number: int, terms: Sequence[PieceTerms]) -> None:
+    """Something is left of the piece on both sides of a gap, wherever its edges or those of the piece come to a place."""
+    least = _least(opening)
+    end = end_level(piece, opening)
+    lines: Lines = []
+    for i, t in enumerate(terms):
+        own = t.openings[number]
+        for side in SIDES:
+            gap = own.edge(side)
+            places = {opening.from_level: gap.start} if opening.from_level is not None else {}
+            places |= {run.to_level: gap.after[n] for n, run in enumerate(gap_runs(opening, side))}
+            for level, inner in places.items():
+                if level is not None:
+                    for outer in edge_at(piece, side, level, t.edge(side)):
+                        lines.append((i, Linear(total((outer, 1), (inner, -1)), least, None)))
+            if level_number(piece, end) == len(piece.levels) - 1:
+                lines.append((i, Linear(total((t.edge(side).after[-1], 1), (gap.after[-1], -1)), least, None)))
+    what = f"the {opening.name} of the {piece.name}"
+    says = f"{least} stitches or more are left on each side of {what}"
+    fails = f"no stitches can be left on each side of {what}"
+    _rule(draft, f"stitches beside {what}", (opening.origin,), says, fails, list(dict.fromkeys(lines)), len(terms))
+
+
+def _least(opening: Opening) -> int:
+    """Stitches that a part keeps: as many as a transfer tool at the gap takes."""
+    return max(1, opening.way.inset, *(run.way.inset for run in (*opening.left, *opening.right)))
+
+
+# ----------------------------------------------------------------- wedges
+
+
+def _wedge(draft: Draft, piece: Piece, wedge: Wedge, number: int, terms: Sequence[PieceTerms]) -> None:
+    """Every two rows a group is held (and, of one held in and let out, two rows later for each back), and a group is a stitch at
+    least; a fashioned neck beside it needs as many as its tool."""
+    gap = beside(piece, wedge)
+    least = 1 if gap is None else _least(piece.openings[gap])
+    both = wedge.kind == "both"
+    lines: Lines = []
+    even: Lines = []
+    for i, t in enumerate(terms):
+        own = t.wedges[number]
+        lines += [(i, Linear(total((held, 2 if both else 1), (own.pairs, -least)), 0, None)) for _, held in own.held]
+        if both:
+            half = ((draft.variable(f"{piece.name}: groups of {wedge.name} {number}", piece.name, i), 2),)
+            even.append((i, Linear(total((own.pairs, 1), (half, -1)), 0, 0)))
+    group = "a stitch" if least == 1 else f"{least} stitches"
+    what = f"the {wedge.name} of the {piece.name}"
+    each = "four rows" if both else "two rows"
+    says = f"each {each} of {what} hold {group} at least"
+    fails = f"there cannot be {group} for each {each} of {what}"
+    _rule(draft, f"groups of {what} ({number})", (wedge.origin,), says, fails, lines, len(terms))
+    says = f"{what} is held in and let out in as many rows"
+    fails = f"{what} cannot be held in and let out in as many rows"
+    _rule(draft, f"rows of {what} in and out ({number})", (wedge.origin,), says, fails, even, len(terms))
+
+
+def _together(piece: Piece, one: Wedge, other: Wedge) -> bool:
+    """Whether two wedges at opposite edges are held in some rows together."""
+    if set(wedge_sides(one)) & set(wedge_sides(other)):
+        return False
+    begin = max(level_number(piece, w.from_level) for w in (one, other))
+    return begin < min(level_number(piece, end_of(piece, w)) for w in (one, other))
+
+
+def _in_work(draft: Draft, piece: Piece, numbers: tuple[int, ...], terms: Sequence[PieceTerms]) -> None:
+    """Something stays in work while wedges are held. Where the parts of an opening are worked one by one, each has to."""
+    wedges = [piece.wedges[n] for n in numbers]
+    gap = beside(piece, wedges[0])
+    if gap is not None and all(w.width is None and w.rest is None and w.kind != "both" for w in wedges):
+        return
+    lines: Lines = []
+    # Of one held in or let out the innermost group is in work all the while.
+    stays = 1 if any(w.kind == "both" for w in wedges) else 0
+    for i, t in enumerate(terms):
+        held = {side: total((stitches, 1), (t.wedges[n].rest, 1)) for n in numbers for side, stitches in t.wedges[n].held}
+        places = {side: edge_at(piece, side, wedges[0].from_level, t.edge(side)) or t.edge(side).after[-1:] for side in SIDES}
+        reach = {side: found[-1] for side, found in places.items()}
+        if gap is None:
+            width = total((reach["left"], 1), (reach["right"], 1))
+            lines.append((i, Linear(total((width, 1), *((h, -1) for h in held.values())), stays, None)))
+        else:
+            for side, h in held.items():
+                inner = t.openings[gap].edge(side).after[-1]
+                lines.append((i, Linear(total((reach[side], 1), (inner, -1), (h, -1)), stays, None)))
+    what = " and ".join(dict.fromkeys(f"the {w.name}" for w in wedges)) + f" of the {piece.name}"
+    says = f"some stitches stay in work beside {what}"
+    fails = f"no stitches can stay in work beside {what}"
+    origins = tuple(w.origin for w in wedges)
+    _rule(draft, f"in work beside {what} {numbers}", origins, says, fails, lines, len(terms))
+
+
+# ----------------------------------------------------------------- slots
+
+
+def _slots(draft: Draft, design: Design, piece: Piece, terms: Sequence[PieceTerms]) -> None:
+    """A slot lies inside the piece, with a stitch beside it."""
+    for number, slot in enumerate(piece.slots):
+        per_cm = fabric_below(design, piece, slot.level).stitches_per_cm
+        lines: Lines = []
+        for i, t in enumerate(terms):
+            centre = slot.centre[i] * per_cm if slot.centre else 0.0
+            for side, towards in (("left", -centre), ("right", centre)):
+                for reach in edge_at(piece, side, slot.level, t.edge(side)):
+                    # Its middle may be half a stitch from where it is wanted.
+                    lines.append((i, Linear(total((reach, 2), (t.slots[number], -1)), ceil(2 * towards) + 3, None)))
+        what = f"the {slot.name} of the {piece.name}"
+        fails = f"{what} cannot lie inside the piece"
+        _rule(draft, f"room for {what}", (slot.origin,), f"{what} lies inside the piece", fails, lines, len(terms))

@@ -1,0 +1,50 @@
+"""What every node of the syntax tree is, and quantities as they are written, with their units."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from walewright.report.model import NOWHERE, Span
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Node:
+    span: Span = field(default=NOWHERE, compare=False, repr=False)
+
+
+@dataclass(frozen=True, slots=True)
+class Number(Node):
+    """`12`, `12 cm`, `50 %`. `unit` is the word written, or None."""
+
+    value: float
+    unit: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Name(Node):
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class Negative(Node):
+    value: Expr
+
+
+@dataclass(frozen=True, slots=True)
+class Binary(Node):
+    """`op` is one of + - * /"""
+
+    op: str
+    left: Expr
+    right: Expr
+
+
+@dataclass(frozen=True, slots=True)
+class Call(Node):
+    """`min(a, b, ...)`, `max(a, b, ...)`, `round(a to b)` (args = (a, b)): a rounded to the nearest multiple of b."""
+
+    function: str
+    args: tuple[Expr, ...]
+
+
+Expr = Number | Name | Negative | Binary | Call

@@ -1,0 +1,147 @@
+"""What each rule of the grammar makes: one table for all of them.
+
+A rule makes a node (its children fill the node's fields in order), a part (which fills fields of the node it stands in),
+a tuple, or an expression. A part may set fields to fixed values: `on waste yarn` is `way="waste"`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from walewright.source import syntax
+
+AMOUNT_NAMES_TAKEN = ("round", "v", "square", "simple", "fashioned", "added", "knitted", "cast", "on", "between")
+"""Words that mean something else where an amount can stand, so that no measurement can have them for a name."""
+
+EDGING_NAMES_TAKEN = ("chain",)
+"""`with chain` is a way to start."""
+
+
+@dataclass(frozen=True, slots=True)
+class Makes:
+    """What a rule makes: a node of `node`, or a part where that is None."""
+
+    node: type[syntax.Node] | None
+    fields: tuple[str, ...] = ()
+    fixed: Mapping[str, object] = field(default_factory=dict)
+    needs: Mapping[str, tuple[str, str]] = field(default_factory=dict)
+    """Fields that a part has to fill: what the author calls it, and how that part is written."""
+    turned: str = ""
+    """A field whose amount is written without a sign and meant the other way round: `left of centre`, `in`."""
+
+
+_DEPTH = {"depth": ("depth", "it, such as `6 cm deep`")}
+_NECK = {
+    "width": ("width", "it, such as `18 cm wide`"),
+    "depth": ("depth", "it, such as `8 cm deep`"),
+    "shape": ("shape", "one of `round`, `v`, `square`"),
+}
+_WAY = {"way": ("way of casting on", "one of `on waste yarn`, `with e-wrap`, `with chain`, `along` edges")}
+_KIND = {"kind": ("way of holding", "one of `held in`, `let out`, `held in and let out`")}
+
+RULES: Mapping[str, Makes] = {
+    "pattern": Makes(syntax.Pattern, ("title",), {"body": ()}),
+    "summary": Makes(syntax.Text, ("text",), {"key": "summary"}),
+    "difficulty": Makes(syntax.Text, ("text",), {"key": "difficulty"}),
+    "story": Makes(syntax.Text, ("text",), {"key": "story"}),
+    "note": Makes(syntax.Text, ("text",), {"key": "note"}),
+    "step": Makes(syntax.Text, ("text",), {"key": "step"}),
+    "sizes": Makes(syntax.Sizes, ("names",), {"body": ()}),
+    "size_row": Makes(syntax.SizeRow, ("name", "values")),
+    "row_unit": Makes(None, ("unit",)),
+    "from_table": Makes(None, ("table", "table_row")),
+    "to_fit": Makes(None, (), {"to_fit": True}),
+    "let": Makes(syntax.Let, ("name", "value")),
+    "machine": Makes(syntax.Machine, ("name",)),
+    "machine_fact": Makes(syntax.MachineFact, ("key", "values")),
+    "yarn": Makes(syntax.Yarn, ("name", "label", "ball_weight", "ball_length")),
+    "fabric": Makes(syntax.Fabric, ("name",), {"body": ()}),
+    "stocking_stitch": Makes(syntax.Stitch, ("yarn", "tension"), {"stitch": "stocking stitch"}),
+    "latched_rib": Makes(syntax.Stitch, ("every", "yarn", "tension"), {"stitch": "latched rib"}),
+    "swatch": Makes(syntax.Swatch, ("stitches", "rows", "width", "height")),
+    "weight": Makes(None, ("weight",)),
+    "edging": Makes(syntax.Edging, ("name", "fabric"), needs=_DEPTH),
+    "added_after": Makes(None, (), {"when": "after"}),
+    "knitted_first": Makes(None, (), {"when": "first"}),
+    "cast_off_way": Makes(None, ("cast_off",)),
+    "piece": Makes(syntax.Piece, ("name", "fabric")),
+    "copies": Makes(None, ("copies",)),
+    "mirror": Makes(None, ("mirror_of",)),
+    "centre_stitch": Makes(None, (), {"centre_stitch": True}),
+    "as_hood": Makes(None, (), {"purpose": "hood"}),
+    "shape": Makes(syntax.Shape, ("name", "parameters"), {"parameters": (), "body": ()}),
+    "use": Makes(syntax.Use, ("name", "arguments"), {"arguments": ()}),
+    "levels": Makes(syntax.Levels, ("levels",)),
+    "level_def": Makes(syntax.LevelDef, ("name", "height", "most")),
+    "start": Makes(syntax.Start, ("width", "most"), needs=_WAY),
+    "on_waste": Makes(None, (), {"way": "waste"}),
+    "with_e_wrap": Makes(None, (), {"way": "e-wrap"}),
+    "with_chain": Makes(None, (), {"way": "chain"}),
+    "with_edging": Makes(None, ("edging",)),
+    "start_along": Makes(None, ("along",), {"way": "along"}),
+    "both_edges": Makes(syntax.Edge, (), {"which": "both"}),
+    "left_edge": Makes(syntax.Edge, (), {"which": "left"}),
+    "right_edge": Makes(syntax.Edge, (), {"which": "right"}),
+    "cast_off_first": Makes(None, ("cast_off",)),
+    "straight": Makes(None, ("to_level",), {"path": "straight"}),
+    "slope": Makes(None, ("to_level",), {"path": "slope"}),
+    "curve": Makes(None, ("to_level",), {"path": "curve"}),
+    "arch": Makes(None, ("to_level",), {"path": "arch"}),
+    "steps": Makes(None, ("by", "times", "to_level"), {"path": "steps"}),
+    "rate_in": Makes(None, ("by", "every", "to_level"), {"path": "rate"}, turned="by"),
+    "rate_out": Makes(None, ("by", "every", "to_level"), {"path": "rate"}),
+    "to_width": Makes(None, ("width", "width_most")),
+    "by": Makes(None, ("by",)),
+    "called": Makes(None, ("called",)),
+    "simple": Makes(None, (), {"way": "simple"}),
+    "fashioned": Makes(None, ("inset",), {"way": "fashioned"}),
+    "two_at_once": Makes(None, (), {"at_once": 2}),
+    "across": Makes(syntax.Across, ("width", "level")),
+    "opening": Makes(syntax.Opening, ("name", "width", "from_level", "to_level"), {"body": ()}),
+    "slot": Makes(syntax.Slot, ("name", "width", "level")),
+    "left_of_centre": Makes(None, ("offset",), turned="offset"),
+    "right_of_centre": Makes(None, ("offset",)),
+    "taken_off": Makes(None, (), {"taken": "waste"}),
+    "closed": Makes(None, (), {"taken": "cast-off"}),
+    "buttonholes": Makes(syntax.Buttonholes, ("count", "stitches", "from_level", "to_level", "distance", "edge")),
+    "wedge": Makes(syntax.Wedge, ("width", "from_level", "to_level"), needs=_KIND),
+    "at_both_edges": Makes(None, (), {"edge": "both"}),
+    "at_one_edge": Makes(None, ("edge",)),
+    "held_in": Makes(None, (), {"kind": "in"}),
+    "let_out": Makes(None, (), {"kind": "out"}),
+    "held_in_and_let_out": Makes(None, (), {"kind": "both"}),
+    "resting": Makes(None, ("rest",)),
+    "zone": Makes(syntax.Zone, ("fabric", "from_level", "to_level")),
+    "repeat": Makes(syntax.RepeatStretch, ("times", "from_level", "to_level")),
+    "neck": Makes(syntax.Neck, (), needs=_NECK),
+    "width": Makes(None, ("width",)),
+    "depth": Makes(None, ("depth",)),
+    "flat": Makes(None, ("flat",)),
+    "round_shape": Makes(None, (), {"shape": "round"}),
+    "v_shape": Makes(None, (), {"shape": "v"}),
+    "square_shape": Makes(None, (), {"shape": "square"}),
+    "shoulders": Makes(syntax.Shoulders, ("from_level",)),
+    "end_on_waste": Makes(syntax.End, (), {"way": "waste"}),
+    "end_cast_off": Makes(syntax.End, (), {"way": "cast-off"}),
+    "end_gathered": Makes(syntax.End, (), {"way": "gathered"}),
+    "band": Makes(syntax.Band, ("name", "edging", "along")),
+    "band_buttonholes": Makes(None, ("holes", "hole_stitches", "first", "last")),
+    "edge_ref": Makes(syntax.EdgeRef, ("piece", "edge")),
+    "join": Makes(syntax.Join, ("one", "other")),
+    "easing": Makes(None, ("easing",)),
+    "longer": Makes(None, ("longer",)),
+    "sewn": Makes(None, (), {"way": "sewn"}),
+    "grafted": Makes(None, (), {"way": "grafted"}),
+    "linked": Makes(None, (), {"way": "linked"}),
+    "gathered": Makes(None, (), {"way": "gathered"}),
+    "cord": Makes(syntax.Cord, ("piece", "length")),
+    "require": Makes(syntax.Require, ("left", "relation", "right")),
+    "because": Makes(None, ("because",)),
+    "making_up": Makes(syntax.MakingUp, (), {"body": ()}),
+}
+
+TUPLES = ("size_names", "values", "fact_values", "level_defs", "edge_refs", "parameters", "arguments", "argument")
+WORDS = {"unit": "", "stitch_unit": "", "side": "", "relation": "", "fact_key": " "}
+"""Rules that make a word, and what stands between the tokens it is made of."""
+OPERATIONS = {"add": "+", "subtract": "-", "multiply": "*", "divide": "/"}

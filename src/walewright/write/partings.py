@@ -1,0 +1,98 @@
+"""Words for stitches that leave the bed or come back to it away from the edges: slots, gaps, parts that wait, spreading."""
+
+from __future__ import annotations
+
+from walewright.knit import steps as st
+from walewright.write.model import Run
+from walewright.write.said import Phrase, Said, counted, needles, rows, span, sts, worded
+
+CHANGED = {"two together": "2 loops on the next", "an empty needle": "none on the next"}
+
+
+def spread_evenly(s: Said) -> Phrase:
+    """Words of `steps.SpreadEvenly`."""
+    rounds: list[str | Run] = []
+    for prefix in ("", "more_"):
+        times = s.graded(f"{prefix}runs")
+        if prefix and times.always(0):
+            continue
+        singles = s.graded(f"{prefix}singles")
+        plain_first = () if singles.always(0) else ("1 loop each on ", *counted(singles, "needle", "needles"), " and ")
+        rounds += (*plain_first, f"{CHANGED[s.any.changed]}, ", *counted(times, "time", "times"), "; ")
+    onto = ("hang them back from the left on needles ", *span(s), ", ", *sts(s.graded("stitches")))
+    return worded("take the sts in work off on waste yarn and ", *onto, ": ", *rounds, "1 loop each on the rest")
+
+
+_AGAIN = "cast on again on the same needles by e-wrap with a separate length of the yarn"
+_CHAINED = "by chaining them through each other to the right and on to the next needle"
+
+
+def slot_on_waste(s: Said) -> Phrase:
+    """Words of `steps.SlotOnWaste`."""
+    return worded("take ", *sts(s.graded("stitches")), ", ", *needles(s), f", off on waste yarn ({s.any.edge}) and {_AGAIN}")
+
+
+def slot_closed(s: Said) -> Phrase:
+    """Words of `steps.SlotClosed`."""
+    return worded("close ", *sts(s.graded("stitches")), ", ", *needles(s), f", {_CHAINED}; {_AGAIN}")
+
+
+def eyelet_at(s: Said) -> Phrase:
+    """Words of `steps.EyeletAt`."""
+    way = f" one needle to the {s.any.side} and leave the empty needle in work"
+    return worded("move the st of ", s.graded("needle").needle(), way)
+
+
+def _gap(s: Said) -> tuple[str | Run, ...]:
+    """The stitches where a piece parts: in the middle of the bed, as a rule."""
+    middle = all(step.first + step.last in (-1, 0) for step in s.steps if isinstance(step, st.CentreToWaste | st.CloseCentre))
+    stitches = sts(s.graded("stitches"))
+    named: tuple[str | Run, ...] = ("the centre ", *stitches) if middle else ("the ", *stitches, " between the parts")
+    return (*named, ", ", *needles(s), ", ")
+
+
+def centre_to_waste(s: Said) -> Phrase:
+    """Words of `steps.CentreToWaste`."""
+    return worded("take ", *_gap(s), f"off on waste yarn ({s.any.edge})")
+
+
+def close_centre(s: Said) -> Phrase:
+    """Words of `steps.CloseCentre`."""
+    return worded("close ", *_gap(s), _CHAINED)
+
+
+def cast_on_between(s: Said) -> Phrase:
+    """Words of `steps.CastOnBetween`."""
+    between = " between the parts with a separate length of the yarn"
+    return worded("cast on ", *sts(s.graded("stitches")), " by e-wrap on ", *needles(s), between)
+
+
+def hold_part(s: Said) -> Phrase:
+    """Words of `steps.HoldPart`."""
+    return worded(f"put the {s.any.side} part, ", *needles(s), ", into hold until its turn")
+
+
+def off_on_waste(s: Said) -> Phrase:
+    """Words of `steps.OffOnWaste`."""
+    tally = rows(s.graded("rows"))
+    return worded("knit ", *tally, f" of waste yarn over the sts in work and take them off the bed ({s.any.edge})")
+
+
+def cast_off_all(s: Said) -> Phrase:
+    """Words of `steps.CastOffAll`."""
+    return worded("cast off the sts in work from the carriage side")
+
+
+def gather_all(s: Said) -> Phrase:
+    """Words of `steps.GatherAll`."""
+    return worded("thread the tail of the yarn through the sts in work, take them off the bed and draw them up")
+
+
+def break_off(s: Said) -> Phrase:
+    """Words of `steps.BreakOff`."""
+    return worded("break off the yarn")
+
+
+def return_part(s: Said) -> Phrase:
+    """Words of `steps.ReturnPart`."""
+    return worded(f"return the waiting {s.any.side} part, ", *needles(s), ", to work")

@@ -1,0 +1,178 @@
+"""Row by row: stretches where several shapings happen at the same time, each row at which something is done as one entry.
+
+Such a stretch is one thing for the alignment of the sizes, and its entries are aligned among themselves: what falls on one
+row in one size may fall on two in another.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Hashable, Iterator, Sequence
+from dataclasses import dataclass, field
+
+from walewright.knit import steps as st
+from walewright.knit.steps import Step
+from walewright.write import align as align_
+from walewright.write.align import Column, align
+from walewright.write.tally import Tally, counted, more
+
+SHAPING = (
+    st.Decrease,
+    st.IncreaseFashioned,
+    st.IncreaseAtCarriage,
+    st.CastOffAtCarriage,
+    st.CastOnAtCarriage,
+    st.HoldAtEnd,
+    st.WrapHeld,
+    st.ReturnHeld,
+    st.ReturnSome,
+)
+
+FEWEST = 4
+"""Entries from which on a table is easier to follow than sentences."""
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """With the counter at `row`, `steps` are done; `stitches` are in the part being worked after them."""
+
+    row: int
+    steps: tuple[Step, ...]
+    stitches: int
+
+
+@dataclass(frozen=True, slots=True)
+class Rows(Step):
+    """A stretch of one size: `steps` as planned, and the same as `entries`."""
+
+    entries: tuple[Entry, ...]
+    steps: tuple[Step, ...] = field(compare=False, repr=False)
+
+    @property
+    def several(self) -> bool:
+        """Whether more than one shaping goes on in it, long enough for a table."""
+        return len(self.entries) >= FEWEST and len({_track(s) for e in self.entries for s in e.steps}) > 1
+
+
+def _track(step: Step) -> Hashable:
+    """What tells one shaping from another: the statement it comes from, or else what is done where."""
+    if step.origin:
+        return step.origin
+    return ("hold", step.side) if isinstance(step, st.HoldAtEnd | st.WrapHeld | st.ReturnHeld | st.ReturnSome) else likeness(step)
+
+
+def folded(steps: Sequence[Step], tally: Tally) -> tuple[tuple[Step, ...], Tally]:
+    """The steps, stretches of plain rows and shaping as `Rows`, and the tally after them. A stretch has two entries at least,
+    and begins and ends with something done: rows that are knitted after it are told apart."""
+    made: list[Step] = []
+    stretch: list[Step] = []
+    entries: list[Entry] = []
+    trailing: list[Step] = []
+
+    def close() -> None:
+        made.extend([Rows(tuple(entries), tuple(stretch))] if len(entries) > 1 else stretch)
+        made.extend(trailing)
+        for told in (stretch, entries, trailing):
+            told.clear()
+
+    for step in steps:
+        tally = counted(tally, step)
+        if isinstance(step, SHAPING) and tally.row is not None:
+            if entries and not trailing:
+                entries[-1] = Entry(tally.row, (*entries[-1].steps, step), tally.stitches)
+            else:
+                entries.append(Entry(tally.row, (step,), tally.stitches))
+            stretch += [*trailing, step]
+            trailing.clear()
+        elif isinstance(step, st.KnitRows) and tally.row is not None:
+            trailing.append(step)
+        else:
+            close()
+            made.append(step)
+    close()
+    return tuple(made), tally
+
+
+def only_several(lists: Sequence[Sequence[Step]]) -> tuple[tuple[Step, ...], ...]:
+    """The lists of all sizes, those stretches taken apart again that are none of several shapings in any size."""
+    kept: list[set[int]] = [set() for _ in lists]
+    passed = [0] * len(lists)
+    for column in align([[s for s in steps if isinstance(s, Rows)] for steps in lists], likeness, closeness):
+        several = any(s.several for s in column if s is not None)
+        for size, stretch in enumerate(column):
+            if stretch is not None:
+                if several:
+                    kept[size].add(passed[size])
+                passed[size] += 1
+    return tuple(tuple(_apart(steps, keep)) for steps, keep in zip(lists, kept, strict=True))
+
+
+def _apart(steps: Sequence[Step], keep: set[int]) -> Iterator[Step]:
+    number = 0
+    for step in steps:
+        if not isinstance(step, Rows):
+            yield step
+            continue
+        yield from [step] if number in keep else step.steps
+        number += 1
+
+
+def likeness(step: Step) -> Hashable:
+    """As `align.likeness`; any two stretches can go together."""
+    return "rows" if isinstance(step, Rows) else align_.likeness(step)
+
+
+def closeness(one: Step, other: Step) -> int:
+    """As `align.closeness`; of stretches, in how many entries they are alike."""
+    if not isinstance(one, Rows) or not isinstance(other, Rows):
+        return align_.closeness(one, other)
+    return sum(_doings(a) == _doings(b) for a, b in zip(one.entries, other.entries, strict=False))
+
+
+def _doings(entry: Entry) -> Hashable:
+    return tuple(likeness(s) for s in entry.steps)
+
+
+def table(stretches: Column[Rows]) -> list[Column[Entry]]:
+    """The entries of all sizes as rows of one table. What is done at one row stands together, unless the table is shorter or
+    has fewer rows for some sizes only with each thing told apart."""
+    together = [() if s is None else s.entries for s in stretches]
+    apart = [tuple(one for entry in entries for one in _one_by_one(entry)) for entries in together]
+    made = [align(entries, _doings, lambda a, b: a.row == b.row) for entries in (together, apart)]
+    return min(made, key=lambda rows: len(rows) + sum(None in row for row in rows))
+
+
+def _one_by_one(entry: Entry) -> Iterator[Entry]:
+    stitches = entry.stitches
+    told: list[Entry] = []
+    for step in reversed(entry.steps):
+        told.append(Entry(entry.row, (step,), stitches))
+        stitches -= more(step)
+    yield from reversed(told)
+
+
+def announced(stretches: Column[Rows]) -> str:
+    """What goes on at the same time: "decrease at the left end and hold at the right end"."""
+    steps = (s for rows in stretches if rows is not None for e in rows.entries for s in e.steps)
+    *most, last = dict.fromkeys(_said(s) for s in steps)
+    return f"{', '.join(most)} and {last}" if most else last
+
+
+def _said(step: Step) -> str:
+    match step:
+        case st.Decrease(ends=ends):
+            return f"decrease at {_at(ends)}"
+        case st.IncreaseFashioned(ends=ends):
+            return f"increase at {_at(ends)}"
+        case st.IncreaseAtCarriage():
+            return "increase at the carriage side"
+        case st.CastOffAtCarriage():
+            return "cast off at the carriage side"
+        case st.CastOnAtCarriage():
+            return "cast on at the carriage side"
+        case st.HoldAtEnd(side=side) | st.WrapHeld(side=side) | st.ReturnHeld(side=side) | st.ReturnSome(side=side):
+            return f"hold needles at the {side}"
+    raise KeyError(type(step).__name__)
+
+
+def _at(ends: str) -> str:
+    return ends if ends == "both ends" else f"the {ends}"

@@ -1,0 +1,74 @@
+"""What is said: one step as all sizes have it, and the turns of phrase that many templates share."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+from walewright.knit.steps import Step
+from walewright.write.grading import Graded
+from walewright.write.model import Run
+
+
+@dataclass(frozen=True, slots=True)
+class Said:
+    """One step as all sizes have it (None: skipped there), printed for the sizes `group`."""
+
+    steps: tuple[Step | None, ...]
+    group: tuple[int, ...]
+
+    @property
+    def any(self) -> Any:
+        """A size's step, for its text fields: they agree in all."""
+        return next(s for s in self.steps if s is not None)
+
+    @property
+    def working(self) -> tuple[int, ...]:
+        """Those of the group that work the step."""
+        return tuple(i for i in self.group if self.steps[i] is not None)
+
+    def graded(self, field: str) -> Graded:
+        return Graded(tuple(None if s is None else getattr(s, field) for s in self.steps), self.group)
+
+    def constant(self, value: int) -> Graded:
+        """`value` in every size that works the step, so that a dash can say who does not."""
+        return Graded(tuple(None if s is None else value for s in self.steps), self.group)
+
+
+Phrase = tuple[Run, ...]
+
+
+def worded(*parts: str | Run) -> Phrase:
+    """The parts as runs, plain text as words."""
+    return tuple(Run(p) if isinstance(p, str) else p for p in parts if p)
+
+
+def counted(number: Graded, one: str, many: str) -> tuple[Run, str]:
+    """A number and what it counts, in the singular where it is 1 for all."""
+    return number.number(), f" {number.of(one, many)}"
+
+
+def sts(number: Graded) -> tuple[Run, str]:
+    """A number of stitches."""
+    return counted(number, "st", "sts")
+
+
+def rows(number: Graded) -> tuple[Run, str]:
+    """A number of rows."""
+    return counted(number, "row", "rows")
+
+
+def span(said: Said) -> tuple[Run, str, Run]:
+    """The outermost two of several needles."""
+    return said.graded("first").needle(), " to ", said.graded("last").needle()
+
+
+def needles(said: Said) -> tuple[str | Run, ...]:
+    """The needles of a few stitches; one needle, where it is only one for every size, is named once."""
+    first, last = said.graded("first"), said.graded("last")
+    return (first.needle(),) if first.values == last.values else span(said)
+
+
+def plain(text: str) -> str:
+    """An author's text on one line."""
+    return " ".join(text.split())

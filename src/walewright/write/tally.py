@@ -1,0 +1,84 @@
+"""The tally: what a knitter keeps count of while reading, the row counter and the stitches in the part being worked.
+
+Only for what the text says beside the steps; the reader of the words counts for itself and refuses a number that is wrong.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from walewright.knit import steps as st
+from walewright.knit.operations import Side
+from walewright.knit.steps import Step
+
+Both = tuple[int, int]
+"""A number for the left and one for the right."""
+
+
+@dataclass(frozen=True, slots=True)
+class Tally:
+    """`row` is None until the counter is set. `stitches` are those of the part being worked, held ones included; `held` counts
+    those held for shaping at its ends, and `waiting` those held at the outer end of each part that waits."""
+
+    row: int | None = None
+    stitches: int = 0
+    held: Both = (0, 0)
+    waiting: Both = (0, 0)
+
+
+def counted(tally: Tally, step: Step) -> Tally:
+    """The tally after `step`."""
+    match step:
+        case st.Now(stitches=stitches, row=row):
+            return replace(tally, stitches=stitches, row=row)
+        case st.Repeat(body=body, times=times):
+            for inner in body * times:
+                tally = counted(tally, inner)
+            return tally
+        case st.SetRowCounter(rows=row) | st.KnitTo(row=row):
+            return replace(tally, row=row)
+        case st.KnitRows(rows=rows):
+            return tally if tally.row is None else replace(tally, row=tally.row + rows)
+        case st.HoldAtEnd(side=side, stitches=stitches):
+            return replace(tally, held=_with(tally.held, side, _of(tally.held, side) + stitches))
+        case st.ReturnSome(side=side, stitches=stitches):
+            return replace(tally, held=_with(tally.held, side, _of(tally.held, side) - stitches))
+        case st.ReturnHeld(side=side):
+            return replace(tally, held=_with(tally.held, side, 0))
+        case st.HoldPart(side=side, first=first, last=last):
+            held = _of(tally.held, side)
+            left = replace(tally, held=_with(tally.held, side, 0), waiting=_with(tally.waiting, side, held))
+            return replace(left, stitches=tally.stitches - (last - first + 1) - held)
+        case st.ReturnPart(side=side, first=first, last=last):
+            held = _of(tally.waiting, side)
+            back = replace(tally, held=_with(tally.held, side, held), waiting=_with(tally.waiting, side, 0))
+            return replace(back, stitches=tally.stitches + last - first + 1 + held)
+        case st.SpreadEvenly(stitches=stitches):
+            return replace(tally, stitches=stitches)
+        case st.OffOnWaste() | st.CastOffAll() | st.GatherAll():
+            return replace(tally, stitches=0, held=(0, 0))
+    return replace(tally, stitches=tally.stitches + more(step))
+
+
+def more(step: Step) -> int:
+    """How many stitches a step of shaping adds to the part being worked."""
+    match step:
+        case st.Decrease(ends=ends, by=by):
+            return -by * (2 if ends == "both ends" else 1)
+        case st.IncreaseFashioned(ends=ends):
+            return 2 if ends == "both ends" else 1
+        case st.IncreaseAtCarriage():
+            return 1
+        case st.CastOnAtCarriage(stitches=n) | st.CastOnBetween(stitches=n) | st.NeedlesToWork(stitches=n):
+            return n
+        case st.CastOffAtCarriage(stitches=n) | st.CentreToWaste(stitches=n) | st.CloseCentre(stitches=n):
+            return -n
+    return 0
+
+
+def _of(both: Both, side: Side) -> int:
+    return both[side == "right"]
+
+
+def _with(both: Both, side: Side, number: int) -> Both:
+    return (number, both[1]) if side == "left" else (both[0], number)

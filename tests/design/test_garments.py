@@ -1,0 +1,91 @@
+"""What goes beyond a piece: starts, ends, edgings, bands with holes, ways to join, cords, and garments for children."""
+
+from __future__ import annotations
+
+import pytest
+from shaped import HEAD, design, front, piece, told, understood
+
+from walewright.report.model import Severity
+
+WRITTEN = "sizes S M\n    length 40 42 cm"
+CHILD = HEAD.replace(WRITTEN, "sizes 2_years 4_years\n    chest from child chest, to fit\n    length 40 42 cm")
+BABY = HEAD.replace(WRITTEN, "sizes 3_months 6_months\n    chest from baby chest\n    length 40 42 cm")
+
+
+def test_an_odd_piece_and_a_hood() -> None:
+    made = front(more=", centre stitch, as hood")
+    assert (made.odd, made.purpose) == (True, "hood")
+    assert front().odd is False
+
+
+def test_an_edging_knitted_first_needs_a_closed_start() -> None:
+    assert design(piece(start="40 cm wide with chain, with welt")).edging("welt").when == "first"
+    assert told(piece(start="40 cm wide on waste yarn, with welt")) == ["edging-needs-closed-start"]
+    assert told(piece(start="40 cm wide with chain, with collar")) == ["edging-needs-loops"]
+    assert told(piece(), "band b with welt along front start") == ["edging-first-in-band"]
+
+
+def test_a_band_with_buttonholes() -> None:
+    text = piece("right edge straight to top called edge")
+    line = "band button with collar along front edge, buttonholes 6 over 2 stitches, 5 stitches first, 3 cm last"
+    (made,) = design(text, line).bands
+    assert (made.holes, made.hole_stitches, made.first, made.last) == (6, 2, (2.0, 2.0), (3.0, 3.0))
+    assert told(text, line.replace("6 over 2", "6 over 0")) == ["not-positive"]
+    assert told(text, line.replace("3 cm", "-3 cm")) == ["not-positive"]
+
+
+def test_how_edges_are_joined() -> None:
+    text = piece("left edge straight to top called one", "right edge straight to top called other")
+    (made,) = design(text, "join front one to front other, longer by 8 rows, easing 1 cm, gathered").joins
+    assert (made.longer, made.easing, made.way) == ((2.0, 2.0), (1.0, 1.0), "gathered")
+    (made,) = design(text, "join front one to front other").joins
+    assert (made.longer, made.easing, made.way) == (None, (0.0, 0.0), "sewn")
+
+
+@pytest.mark.parametrize(
+    ("start", "end", "join", "code"),
+    [
+        ("on waste yarn", "on waste yarn", "start to front end, grafted", None),
+        ("on waste yarn, with collar", "on waste yarn", "start to front end, grafted", "join-needs-loops"),
+        ("with chain", "on waste yarn", "start to front end, grafted", "join-needs-loops"),
+        ("with chain", "on waste yarn", "start to front end, linked", None),
+        ("on waste yarn", "cast off", "start to front end, grafted", "join-needs-loops"),
+        ("on waste yarn", "cast off", "start to front end, linked", None),
+        ("on waste yarn", "gathered", "start to front end, linked", "join-needs-loops"),
+        ("on waste yarn", "on waste yarn", "side to front end, linked", "join-needs-loops"),
+        ("on waste yarn", "on waste yarn", "start to front end, grafted, easing 1 cm", "loops-do-not-ease"),
+        ("on waste yarn", "on waste yarn", "start to front end, linked, longer by 1 cm", "loops-do-not-ease"),
+        ("on waste yarn", "on waste yarn", "pocket to front end, grafted", None),
+        ("on waste yarn", "on waste yarn", "pocket_upper to front end, grafted", "join-needs-loops"),
+        ("on waste yarn", "on waste yarn", "pocket_upper to front end, linked", None),
+    ],
+)
+def test_joins_loop_by_loop(start: str, end: str, join: str, code: str | None) -> None:
+    lines = ("edges straight to top called side", "slot pocket 6 cm wide at middle")
+    text = piece(*lines, start=f"40 cm wide {start}", end=end)
+    assert told(text, f"join front {join}") == ([code] if code else [])
+
+
+def test_a_cord_is_drawn_through_a_piece() -> None:
+    made = design(piece(more=", as hood"), "cord front 90 cm long")
+    assert (made.cords[0].piece, made.cords[0].length) == ("front", (90.0, 90.0))
+    assert (made.for_children, made.cautions) == (False, ())
+    assert told(piece(), "cord frunt 90 cm long") == ["unknown-name"]
+    assert told(piece(), "cord front 0 cm long") == ["not-positive"]
+
+
+@pytest.mark.parametrize("head", [CHILD, BABY])
+def test_garments_for_children_have_no_cord_and_are_warned_of_a_hood(head: str) -> None:
+    made, told_of = understood(piece(), head=head)
+    assert told_of == ()
+    assert made is not None
+    assert made.for_children
+    assert made.cautions == ()
+    made, (said,) = understood(piece(more=", as hood"), head=head)
+    assert (said.code, said.severity) == ("hood-on-child", Severity.WARNING)
+    assert made is not None
+    assert any("16 CFR 1120.3(b)" in c for c in made.cautions)
+    assert set(made.cautions) <= set(said.notes)
+    made, (said,) = understood(piece(), "cord front 40 cm long", head=head)
+    assert (made, said.code, said.severity) == (None, "cord-on-child", Severity.ERROR)
+    assert any("EN 14682" in note for note in said.notes)

@@ -1,0 +1,125 @@
+"""Openings: necks and partings anywhere, their edges, the room beside them, and their order."""
+
+from __future__ import annotations
+
+import pytest
+from shaped import design, front, only, piece, told
+
+from walewright.design.model import EdgeRun, Opening
+
+
+def opening(*lines: str, **options: str) -> Opening:
+    (found,) = front(*lines, **options).openings
+    return found
+
+
+def gap(runs: tuple[EdgeRun, ...]) -> list[tuple[str, str, tuple[float, ...]]]:
+    return [(r.path, r.to_level, r.change) for r in runs]
+
+
+@pytest.mark.parametrize(
+    ("words", "path", "change"),
+    [("round", "curve", 4.5), ("v", "slope", 9.0), ("square", "straight", 0.0), ("round, 18 cm flat", "straight", 0.0)],
+)
+def test_a_neck_is_a_gap_that_widens_up_to_the_top(words: str, path: str, change: float) -> None:
+    made = opening(f"neck 18 cm wide, 8 cm deep, {words}, cast off")
+    assert gap(made.left) == [(path, "top", (change, change))]
+    assert made.left == made.right
+    assert (made.from_level, made.to_level, made.centre, made.taken) == (None, "top", (0.0, 0.0), "cast-off")
+    assert made.depth == (8.0, 8.0)
+
+
+def test_the_edges_of_an_opening_are_led_from_its_parting() -> None:
+    made = opening(
+        "opening slit 4 cm wide from low to high, 6 cm left of centre, cast off",
+        "    left edge out 1 stitch every 4 rows to middle",
+        "    right edge slope by 2 cm at high, fashioned 2 in",
+    )
+    assert (made.from_level, made.to_level, made.centre, made.taken) == ("low", "high", (-6.0, -6.0), "cast-off")
+    assert gap(made.left) == [("slope", "middle", (5.0, 5.0)), ("straight", "high", (0.0, 0.0))]
+    assert gap(made.right) == [("slope", "high", (2.0, 2.0))]
+    assert (made.flat, made.width, made.depth, made.shape) == ((4.0, 4.0), (11.0, 11.0), (20.0, 20.0), "edges")
+
+
+def test_a_width_in_an_opening_is_the_gaps() -> None:
+    made = opening("opening hole 4 cm wide from low to high", "    edges cast off 1 cm then curve to 10 cm wide at middle")
+    assert gap(made.left)[0] == ("curve", "middle", (3.0, 3.0))
+    assert made.left[0].cast_off == (1.0, 1.0)
+
+
+def test_a_mirror_image_has_its_gap_on_the_other_side() -> None:
+    text = piece("opening slit 2 cm wide from low to high, 6 cm left of centre", "    left edge slope by 2 cm at high")
+    made = design(text, "piece back in plain, mirror of front")
+    (one,), (other,) = made.piece("front").openings, made.piece("back").openings
+    assert other.centre == (6.0, 6.0)
+    assert gap(other.right) == gap(one.left)
+    assert gap(other.left) == gap(one.right)
+    assert other.left[0].origin.path.startswith("piece back /")
+
+
+def test_an_opening_to_the_top_ends_in_shoulders_and_a_rejoined_one_does_not() -> None:
+    to_top = piece("opening vent 2 cm wide from high to top")
+    rejoined = piece("opening vent 2 cm wide from low to high")
+    assert told(to_top, "join front shoulder to front vent") == []
+    assert told(to_top, "join front end to front vent") == ["no-such-edge"]
+    assert told(rejoined, "join front end to front vent") == []
+    assert told(rejoined, "join front end to front neck") == ["no-such-edge"]
+
+
+def test_openings_one_after_the_other_stand_in_their_order() -> None:
+    lines = (
+        "neck 10 cm wide, 4 cm deep, round",
+        "opening b 2 cm wide from middle to high",
+        "opening a 2 cm wide from low to middle",
+    )
+    assert [o.name for o in front(*lines).openings] == ["a", "b", "neck"]
+
+
+def test_openings_may_not_share_rows() -> None:
+    said = only(piece("neck 10 cm wide, 11 cm deep, round", "opening a 2 cm wide from low to high"))
+    assert (said.code, said.sizes) == ("openings-overlap", ("S",))
+    assert said.helps == ("let one end before the other begins: they share S 1 cm",)
+
+
+def test_a_neck_wider_than_its_piece_says_by_how_much() -> None:
+    # A stitch of 0.5 cm has to stay on each side.
+    said = only(piece("neck length wide, 4 cm deep, square"))
+    assert said.code == "neck-too-wide"
+    assert said.helps == ("make it S 1 cm, M 3 cm narrower at least, or the piece as much wider there",)
+
+
+def test_an_opening_over_one_edge_says_how_far_it_is_off() -> None:
+    said = only(piece("opening slit 10 cm wide from low to high, 16 cm right of centre"))
+    assert said.code == "beyond-the-edge"
+    assert said.notes[1] == "right of it, at its top, the piece has -1 cm"
+    assert said.helps == ("make it 1.5 cm narrower at least on that side, or move it as far towards the centre",)
+
+
+@pytest.mark.parametrize(
+    ("line", "edge", "code"),
+    [
+        ("opening slit 0 cm wide from low to high", "", None),
+        ("opening slit 2 cm wide from hem to high", "", "opening-at-start"),
+        ("opening slit 2 cm wide from high to low", "", "stretch-falls"),
+        ("opening slit 2 cm wide from low to hihg", "", "unknown-name"),
+        ("opening shoulder 2 cm wide from low to high", "", "reserved-name"),
+        ("opening neck 2 cm wide from low to high", "", None),
+        ("opening slit 2 cm wide from low to high", "edges slope by -2 cm at high", "no-width-left"),
+        ("opening slit 2 cm wide from low to high", "edges slope by -1 cm at high", None),
+        ("opening slit 2 cm wide from low to high", "edges slope by 2 cm at high, two at once", None),
+        ("opening slit 2 cm wide from low to high", "edges slope by -1 cm at high, two at once", "two-at-once-outwards"),
+        ("opening slit 2 cm wide from low to high", "edges cast off 3 cm then curve by 2 cm at high", "cast-off-too-wide"),
+        ("opening slit 2 cm wide from low to middle", "edges slope by 1 cm at high", "edge-past-opening"),
+        ("opening slit 2 cm wide from low to middle", "edges slope by 1 cm at low", "edge-goes-down"),
+        ("opening slit 2 cm wide from low to high", "edges straight to high called a", "named-in-opening"),
+        ("opening slit 2 cm wide from low to high", "edges slope by 30 cm at high", "beyond-the-edge"),
+    ],
+)
+def test_what_an_opening_can_be(line: str, edge: str, code: str | None) -> None:
+    assert told(piece(line, *([f"    {edge}"] if edge else []))) == ([code] if code else [])
+
+
+def test_openings_and_edges_have_names_of_their_own() -> None:
+    line = "opening side 2 cm wide from low to high"
+    assert told(piece("edges straight to top called side", line)) == ["repeated-name"]
+    assert told(piece("neck 10 cm wide, 4 cm deep, v", "opening neck 2 cm wide from low to middle")) == ["repeated-name"]

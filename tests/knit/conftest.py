@@ -1,0 +1,130 @@
+"""A room with a small machine: pieces counted by hand, planned, worked by hands and knitted by the bed."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+import pytest
+
+from walewright.bed import Bed, BedResult, Gauge, knit
+from walewright.design.model import Band, Design, EdgeRun, Edging, Fabric, Join, Machine, Origin, Piece, Way, Yarn
+from walewright.knit import expand, plan
+from walewright.knit import steps as st
+from walewright.knit.operations import Work
+from walewright.solve.model import Counts, Phrase, SizedBand, SizedGarment, SizedJoin, SizedPiece, SizedRun
+
+HERE = Origin("here")
+SIMPLE = Way("simple")
+PRONGS = (1, 2, 3)
+
+
+@dataclass(frozen=True)
+class Done:
+    """What came of it: plans, works and the fabrics of every size."""
+
+    plans: tuple[st.SizePlan, ...]
+    works: tuple[Work, ...]
+    results: tuple[BedResult, ...]
+
+    def steps(self, size: int = 0, block: int = 0) -> tuple[st.Step, ...]:
+        return tuple(s for _, steps in self.plans[size].blocks[block].paragraphs for s in steps)
+
+    def paragraph(self, title: str, size: int = 0, block: int = 0) -> tuple[st.Step, ...]:
+        return next(steps for name, steps in self.plans[size].blocks[block].paragraphs if name == title)
+
+    def titles(self, block: int = 0) -> list[str]:
+        return [title for title, _ in self.plans[0].blocks[block].paragraphs]
+
+    def edge(self, piece: str, label: str, size: int = 0) -> tuple[int, ...]:
+        """How many rows or stitches there are along each edge of that name."""
+        fabric = next(f for f in self.results[size].fabrics if f.name == piece)
+        return tuple(e.count for e in fabric.edge(label))
+
+
+class Room:
+    """Makes pieces and knits them."""
+
+    here = HERE
+
+    def run(
+        self, from_row: int, to_row: int, *phrases: Phrase, name: str = "", way: Way = SIMPLE, across: bool = False
+    ) -> SizedRun:
+        return SizedRun(name, from_row, to_row, phrases, way, HERE, across)
+
+    def piece(self, name: str, start: int, rows: int, **fields: Any) -> tuple[Piece, SizedPiece]:
+        """A piece of `start` stitches and `rows` rows with straight edges, but for what `fields` (of either model) say."""
+        own = {k: fields.pop(k) for k in ("start_way", "end_way", "start_edging", "odd", "copies", "start_along") if k in fields}
+        straight = (self.run(0, rows),)
+        left, right = fields.pop("left", straight), fields.pop("right", None)
+        right = left if right is None else right
+        apart = () if left == right else (EdgeRun("", "top", "straight", (0.0,), (0.0,), 0, SIMPLE, HERE),)
+        piece = Piece(
+            name=name,
+            fabric=fields.pop("fabric", "plain"),
+            copies=own.pop("copies", 1),
+            mirror_of=None,
+            levels=(),
+            start_width=(20.0,),
+            start_way=own.pop("start_way", "e-wrap"),
+            start_edging=own.pop("start_edging", None),
+            left=(),
+            right=apart,
+            openings=(),
+            wedges=(),
+            end_way=own.pop("end_way", "cast-off"),
+            origin=HERE,
+            **own,
+        )
+        given = {"openings": (), "wedges": (), "edging_rows": 0, "widest": start, **fields}
+        return piece, SizedPiece(name, start, (), rows, left, right, **given)
+
+    def knit(
+        self,
+        *sizes: tuple[tuple[Piece, SizedPiece], ...],
+        bands: tuple[tuple[Band, SizedBand], ...] = (),
+        joins: tuple[tuple[Join, SizedJoin], ...] = (),
+    ) -> Done:
+        """Each size's pieces, knitted; the bed has to find no fault."""
+        origin = HERE
+        names = tuple(f"size {i}" for i in range(len(sizes)))
+        fabrics = (
+            Fabric("plain", "stocking stitch", 0, "wool", "4", 20, 30, 10, 10, 0, origin),
+            Fabric("dense", "stocking stitch", 0, "wool", "2", 24, 36, 10, 10, 0, origin),
+            Fabric("rib", "latched rib", 3, "wool", "2", 24, 36, 10, 10, 0, origin),
+        )
+        design = Design(
+            file="hand.wale",
+            title="By hand",
+            texts=(),
+            sizes=names,
+            measurements=(),
+            machine=Machine("small", "small", 100, 9.0, PRONGS, 8, "", origin),
+            yarns=(Yarn("wool", "wool", 50, 100, origin),),
+            fabrics=fabrics,
+            edgings=(
+                Edging("welt", "rib", (3.0,), "after", "chain", origin),
+                Edging("hem", "rib", (3.0,), "first", "chain", origin),
+            ),
+            pieces=tuple(piece for piece, _ in sizes[0]),
+            bands=tuple(band for band, _ in bands),
+            joins=tuple(join for join, _ in joins),
+            requirements=(),
+            making_up=(),
+        )
+        garments = tuple(
+            SizedGarment(name, tuple(p for _, p in pieces), tuple(b for _, b in bands), tuple(j for _, j in joins), ())
+            for name, pieces in zip(names, sizes, strict=True)
+        )
+        plans = plan(design, Counts(garments, ()))
+        works = tuple(expand(p) for p in plans)
+        gauges = {(f.yarn, f.tension): Gauge(f.stitches_per_cm, f.rows_per_cm) for f in fabrics}
+        results = tuple(knit(work, Bed(100, PRONGS, gauges)) for work in works)
+        for result in results:
+            assert result.faults == ()
+        return Done(plans, works, results)
+
+
+@pytest.fixture
+def room() -> Room:
+    return Room()

@@ -1,0 +1,46 @@
+"""A published text whose figures do not add up: reading it back finds that out, and finds nothing once it is mended."""
+
+from __future__ import annotations
+
+from walewright.bed import Bed, knit
+from walewright.knit import steps as st
+from walewright.readback import read_back
+from walewright.write import plain_text, write
+
+
+def armhole(left: int) -> str:
+    """The printed text of 162 stitches that lose 9 on each side at once, then 1 at each end 9 times and every 2nd row 9 times,
+    and have `left` left."""
+    both = st.Decrease("both ends", 1, 0)
+    steps: tuple[st.Step, ...] = (
+        st.CarriageAt("right"),
+        st.NeedlesToWork(-81, 80, 162),
+        st.UseYarnStep("wool", "5"),
+        st.ClosedStart("e-wrap"),
+        st.SetRowCounter(0),
+        st.CastOffAtCarriage(9),
+        st.KnitRows(1),
+        st.CastOffAtCarriage(9),
+        st.KnitRows(1),
+        st.Repeat((both, st.KnitRows(1)), 9),
+        st.Repeat((both, st.KnitRows(2)), 9),
+        st.Now(left, 29, "left"),
+        st.CastOffAll(),
+        st.BreakOff(),
+    )
+    block = st.StepBlock("back", "back", 1, (("Shape armholes", steps),))
+    return plain_text(write((st.SizePlan("M", (block,), ()),), ("M",)))
+
+
+def faults(text: str) -> list[str]:
+    work, unread = read_back(text, 0)
+    if work is None:
+        return [f.code for f in unread]
+    return [f.code for f in knit(work, Bed(200, (1, 2, 3))).faults]
+
+
+def test_an_armhole_that_loses_four_stitches_too_few() -> None:
+    """Source: machine knitter blog, 2012, http://ozlorna.blogspot.com/2012/09/: 58 stitches are to go, 29 on each side, and the text
+    takes off 9, 9 and 9 on each side and says 104 are left: 108 are."""
+    assert faults(armhole(104)) != []
+    assert faults(armhole(108)) == []
