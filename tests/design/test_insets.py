@@ -155,6 +155,12 @@ def test_a_repeat_keeps_its_rows_and_changes_no_width() -> None:
     assert "left edge" in said.message
 
 
+def test_a_repeat_may_begin_where_the_width_was_changed_across() -> None:
+    lines = ("edges straight to low", "across to 44 cm wide at low", "repeat 3 times from low to high")
+    assert told(piece(*lines)) == []
+    assert told(piece(*lines[:2], "repeat 3 times from hem to high")) == ["repeat-changes-width"]
+
+
 SLOT = "slot hole 4 cm wide at middle, 12 cm left of centre"
 WEDGE = "wedge 9 cm wide at left edge from low to high, held in"
 

@@ -9,7 +9,7 @@ from garment import regraded, tidewrack
 
 from walewright.cli.sources import shipped
 from walewright.design import Changes
-from walewright.design.model import Design
+from walewright.design.model import Design, Fabric
 from walewright.pipeline import compile
 from walewright.proof.yarn import SPARE, yarn_uses
 
@@ -52,3 +52,19 @@ def test_larger_sizes_take_more() -> None:
     assert outcome.proof is not None
     grams = [s.yarn[0].grams for s in outcome.proof.sizes]
     assert grams == sorted(grams)
+
+
+def test_fabrics_of_one_yarn_and_tension_share_their_loops(design: Design) -> None:
+    """The loops are counted once, at the weight of the heavier fabric."""
+    rib = replace(design.fabric("rib"), tension=design.fabric("plain").tension)
+    heavy = replace(rib, swatch_grams=2 * rib.swatch_grams)
+    plain = [f for f in design.fabrics if f.name != "rib"]
+    key = ("wool", rib.tension)
+
+    def knitted(*fabrics: Fabric) -> float:
+        one = replace(design, fabrics=fabrics)
+        return yarn_uses(one, {key: 10_000})[0].grams - yarn_uses(one, {})[0].grams
+
+    assert knitted(*plain, heavy) == pytest.approx(knitted(heavy))
+    assert knitted(heavy, *plain) == pytest.approx(knitted(heavy))
+    assert knitted(heavy) > knitted(*plain)

@@ -12,7 +12,7 @@ from walewright.design.model import Design, Opening, Piece, RepeatStretch, Slot,
 from walewright.solve import solve
 from walewright.solve.geometry import EdgeLength, edge_length, held_rows, knitted_rows, stretches
 from walewright.solve.lengths import FINE, edge_terms
-from walewright.solve.model import Phrase, SizedPiece, SizedRepeat, SizedRun, SizedWedge
+from walewright.solve.model import Phrase, SizedOpening, SizedPiece, SizedRepeat, SizedRun, SizedWedge
 from walewright.solve.programme import amount
 from walewright.solve.solver import programme_of
 
@@ -30,6 +30,11 @@ def plain(shop: Workshop, **more: object) -> Piece:
     levels = shop.levels("back", hem=0, low=10, high=20, top=30)
     runs = (shop.run("low", name="foot"), shop.run("high", name="side"), shop.run("top", name="head"))
     return shop.piece("back", 40, levels, runs, **more)  # type: ignore[arg-type]
+
+
+def apart(piece: Piece) -> Piece:
+    """With names of its own for the right edge."""
+    return replace(piece, right=tuple(replace(run, name=f"right_{run.name}") for run in piece.right))
 
 
 def measured(shop: Workshop, piece: Piece, edge: str, round_it: bool = False) -> EdgeLength:
@@ -63,13 +68,13 @@ def test_an_edge_called_on_one_side_is_that_side(workshop: type[Workshop]) -> No
 def test_a_held_edge_gets_two_rows_of_a_wedge(workshop: type[Workshop], kind: str, edge: str) -> None:
     shop = workshop("M")
     wedge = Wedge("dart", edge, "low", origin("dart"), "high", shop.each(10), kind)
-    piece = plain(shop, wedges=(wedge,))
+    piece = apart(plain(shop, wedges=(wedge,)))
     design = shop.design(piece)
     counted = made(design, "back")
     low, high = counted.row("low"), counted.row("high")
     for side in ("left", "right"):
         rows = 2 if edge in ("both", side) else high - low
-        assert edge_length(design, piece, counted, f"side {side}").rows == rows
+        assert edge_length(design, piece, counted, "side" if side == "left" else "right_side").rows == rows
         reached = set(range(low + 1, high + 1)) - held_rows(counted, side)
         assert len(reached) == rows
 
@@ -78,6 +83,14 @@ def test_a_wedge_is_held_where_the_carriage_is_not(workshop: type[Workshop]) -> 
     """With the carriage at the right the left edge is held at once, the right one a row later."""
     piece = sized((), wedges=(SizedWedge("dart", "both", 10, (3, 3, 3), origin("dart")),))
     assert held_rows(piece, "left") == {11, 12, 13, 14}
+    assert held_rows(piece, "right") == {12, 13, 14, 15}
+
+
+def test_a_left_edge_held_across_a_parting_comes_back_a_row_later(workshop: type[Workshop]) -> None:
+    """Below the parting it is held with the carriage at the right, above it returned with the carriage come from the left."""
+    gap = SizedOpening("neck", 12, 4, 4, run("neck", (12, 16)), origin("neck"), 16)
+    piece = sized((), rows=16, openings=(gap,), wedges=(SizedWedge("dart", "both", 10, (3, 3, 3), origin("dart")),))
+    assert held_rows(piece, "left") == {11, 12, 13, 14, 15}
     assert held_rows(piece, "right") == {12, 13, 14, 15}
 
 
@@ -191,17 +204,26 @@ def test_terms_of_the_programme_come_to_what_is_knitted(workshop: type[Workshop]
     steps = (shop.run("top", -6, "steps", name="head", steps=3),)
     cast = (shop.run("top", -5, name="head", cast_off=2),)
     for last in (top, steps, cast):
-        piece = replace(base, left=(*base.left[:2], *last), right=(*base.right[:2], *last))
+        piece = apart(replace(base, left=(*base.left[:2], *last), right=(*base.right[:2], *last)))
         design = shop.design(piece)
         _, terms = programme_of(design)
         counted = made(design, "back")
         values = numbers(design)
-        for edge in ("start", "foot", "side", "side right", "head", "end"):
+        for edge in ("start", "foot", "side", "right_side", "head", "end"):
             own = edge_terms(design, piece, terms["back"][0], edge, 0)
             found = edge_length(design, piece, counted, edge)
             assert amount(own.rows, values) + own.more_rows == found.rows, edge
             assert amount(own.stitches, values) == found.stitches, edge
             assert (amount(own.length, values) + own.more_length) / FINE == pytest.approx(found.cm, abs=0.03), edge
+
+
+def test_a_name_on_both_edges_with_a_wedge_at_one_is_told(workshop: type[Workshop]) -> None:
+    shop = workshop("M")
+    wedge = Wedge("dart", "left", "low", origin("dart"), "high", shop.each(10))
+    counts, (told,) = solve(shop.design(plain(shop, wedges=(wedge,))))
+    assert counts is None
+    assert told.code == "called-edges-differ"
+    assert told.notes == ("M: 2 rows on the left, 30 on the right",)
 
 
 def numbers(design: Design) -> dict[int, int]:

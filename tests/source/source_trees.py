@@ -142,7 +142,7 @@ piece_lines = (
         st.sampled_from(("in", "out", "both")),
         _maybe(expressions),
     ),
-    st.builds(s.Shoulders, names),
+    st.builds(s.Shoulders, names, st.sampled_from(["both", "left", "right"])),
     st.builds(s.Zone, names, names, names, _maybe(expressions), offsets),
     st.builds(s.RepeatStretch, counts, names, names),
     st.builds(s.Use, names, st.lists(st.tuples(names, expressions), max_size=3).map(tuple)),

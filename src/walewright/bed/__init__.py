@@ -29,8 +29,8 @@ only marks on the needles: they come away.
   carries a loop; if that needle is held, only if the yarn goes on; else it is fastened off, and the yarn with it.
 - *Closing* draws the needles' loops through each other, without yarn, and hangs the last on the neighbour, working or held.
 - *Gathering* threads the end of the broken yarn through all stitches that are left: the end of the piece.
-- *Hanging back* (spread) takes the loops of a stretch of needles off and hangs them on others in the same order: 0, 1 or 2 stitches a
-  needle. The yarn goes with the last stitch. An edge goes on from its new end, and is not longer for the way to it.
+- *Hanging back* (spread) takes the loops of a stretch of needles off and hangs them on others in the same order: 0, 1 or 2
+  stitches a needle. The yarn goes with the last stitch. An edge goes on from its new end, and is not longer for the way to it.
 - *On to waste*: the loops leave the needles and stay live under a name. Cast on again on the same needles in the same row with a
   length of yarn of its own, they are a slot: "<name>" below, "<name> upper" above.
 - *Latching up* turns the face of a wale's uppermost loops; nothing else changes.

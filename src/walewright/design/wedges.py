@@ -18,7 +18,7 @@ ROWS_A_STEP = {"in": 2, "out": 2, "both": 4}
 
 
 def shoulders(node: syntax.Shoulders, outline: Outline, findings: Findings) -> Wedge | None:
-    """Shoulders held from a level to the top, at both edges."""
+    """Shoulders held from a level to the top, at both edges or, of a piece with one shoulder, at one."""
     at = level_index(node.from_level, node.span, outline.piece, outline.levels, findings)
     if at is None:
         return None
@@ -30,7 +30,7 @@ def shoulders(node: syntax.Shoulders, outline: Outline, findings: Findings) -> W
             notes=(f"levels from the start up: {', '.join(level.name for level in outline.levels)}",),
         )
         return None
-    made = Wedge("shoulders", "both", node.from_level, Origin(f"piece {outline.piece} / shoulders", node.span))
+    made = Wedge("shoulders", node.edge, node.from_level, Origin(f"piece {outline.piece} / shoulders", node.span))
     return made if _edge_is_free(made, outline, findings) else None
 
 
@@ -41,6 +41,7 @@ def _edge_is_free(made: Wedge, outline: Outline, findings: Findings) -> bool:
     beyond: dict[str, EdgeRun] = {
         run.origin.path: run
         for side in SIDES
+        if made.edge in ("both", side)
         for run in outline.side(side).runs
         if heights[run.to_level] > heights[made.from_level] and (run.name or _moves(run))
     }

@@ -61,7 +61,7 @@ def _piece_table(proof: Proof, name: str, sizes: tuple[str, ...], units: str) ->
                 cells.append(Cell(_length(measure.knitted_cm, units), _length(measure.wanted_cm, units)))
         rows.append(Row(sentence(what), tuple(cells)))
     unit = "inches" if units == "in" else "cm"
-    return SizeTable(f"{sentence(name)}: knitted, and wanted beneath, in {unit}", sizes, (RowGroup("", tuple(rows)),))
+    return SizeTable(f"{sentence(name)}: knitted, and wanted in small type, in {unit}", sizes, (RowGroup("", tuple(rows)),))
 
 
 def _whole_table(proof: Proof, sizes: tuple[str, ...], units: str) -> SizeTable:
@@ -74,7 +74,7 @@ def _whole_table(proof: Proof, sizes: tuple[str, ...], units: str) -> SizeTable:
     groups = [RowGroup("On the bed", bed)]
     texts = dict.fromkeys(j.text for s in proof.sizes for j in s.joins)
     if texts:
-        groups.append(RowGroup("Seams: one side, and the other beneath", tuple(_seam(proof, text, units) for text in texts)))
+        groups.append(RowGroup("Seams: one side, and the other in small type", tuple(_seam(proof, text, units) for text in texts)))
     return SizeTable("The whole garment", sizes, tuple(groups))
 
 

@@ -175,8 +175,8 @@ class Ruler:
     # ------------------------------------------------------------- upright lines
 
     def up(self, xs: Iterable[float], y0: float, y1: float, text: tuple[str, ...], outwards: int) -> float:
-        """A line from y0 to y1 at the first of `xs` where there is room; gives that x. A letter stands in a gap of the line, figures
-        are turned along it at the left (`outwards` = -1) and beside it at the right (1), as everything is for which the
+        """A line from y0 to y1 at the first of `xs` where there is room; gives that x. A letter stands in a gap of the line,
+        figures are turned along it at the left (`outwards` = -1) and beside it at the right (1), as everything is for which the
         line is too short."""
         y0, y1 = min(y0, y1), max(y0, y1)
         tried: list[float] = []

@@ -16,7 +16,7 @@ from walewright.write.model import Section
 
 _TAKEN = {"waste": "left on waste yarn", "cast-off": "closed and cast on again", "eyelet": "each an empty needle"}
 
-_KIND = {"in": "held step by step from the edge", "out": "held, and returned step by step to the edge", "both": "held, then returned"}
+_KIND = {"in": "held step by step from the edge", "out": "held, and returned step by step", "both": "held, then returned"}
 
 
 def section_facts(design: Design, counts: Counts, section: Section) -> Iterator[Fact]:
@@ -141,4 +141,5 @@ def _holes(bands: list[SizedBand]) -> Iterator[Fact]:
         return
     stitches = {h.last - h.first + 1 for found in holes for h in found}
     size = "eyelets" if stitches == {1} else f"of {listed([str(s) for s in sorted(stitches)])} stitches"
-    yield Fact("Buttonholes", f"{graded([str(len(found)) for found in holes])} {size}, at RC {graded([str(h[0].row) for h in holes])}")
+    row = graded([str(h[0].row) for h in holes])
+    yield Fact("Buttonholes", f"{graded([str(len(found)) for found in holes])} {size}, at RC {row}")

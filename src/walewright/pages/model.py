@@ -79,6 +79,11 @@ class Row:
     key: str = ""
     note: str = ""
 
+    @property
+    def in_line(self) -> bool:
+        """Whether the smaller figures are short enough to stand beside the others in a column of eight sizes."""
+        return all(len(c.text) + len(c.under) <= 10 for c in self.cells)
+
 
 @dataclass(frozen=True, slots=True)
 class RowGroup:

@@ -43,9 +43,9 @@ class Dart:
 @dataclass(frozen=True, slots=True)
 class Outline:
     """In cm. `left` and `right` are the outer edges from the start up; `foot` the line along the start from the left edge to the
-    right one; `shoulder_left/right` the lines from the edges' upper ends to the neck (or to the middle of the top), outer end first;
-    `neck` runs from the left part's top down and up again to the right's, empty when no opening goes to the top. `gaps` are the
-    openings that rejoin, `darts` held rows in mid-piece."""
+    right one; `shoulder_left/right` the lines from the edges' upper ends to the neck (or to the middle of the top), outer end
+    first; `neck` runs from the left part's top down and up again to the right's, empty when no opening goes to the top. `gaps`
+    are the openings that rejoin, `darts` held rows in mid-piece."""
 
     left: tuple[Point, ...]
     right: tuple[Point, ...]

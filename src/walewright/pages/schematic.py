@@ -8,7 +8,7 @@ from walewright.design.model import Fabric
 from walewright.pages.dimensions import LANE, Box, Ruler, box_round, lanes
 from walewright.pages.figures import cm, inches
 from walewright.pages.marks import Bench, cloth, words
-from walewright.pages.measures import Measure, MeasuredPiece
+from walewright.pages.measures import Measure, MeasuredPiece, name_of
 from walewright.pages.model import Cell, Drawing, Row, RowGroup, SizeTable
 from walewright.pages.pens import Paper
 
@@ -76,13 +76,12 @@ def legend(piece: MeasuredPiece, sizes: tuple[str, ...], units: str) -> SizeTabl
         Row("Rows in all", tuple(Cell(str(s.counter(s.rows))) for s in piece.sized)),
     )
     unit = {"cm": "centimetres", "in": "inches", "both": "centimetres and inches"}[units]
-    return SizeTable(
-        f"Measurements of the {piece.piece.name} in {unit}; stitches and rows in small type", sizes, (RowGroup("", rows),)
-    )
+    caption = f"Measurements of the {name_of(piece.piece.name)} in {unit}; stitches and rows in small type"
+    return SizeTable(caption, sizes, (RowGroup("", (*rows, *on_bed)),))
 
 
 def _unit_note(measure: Measure) -> str:
-    return {"st": "and stitches", "rows": "and rows", "": ""}[measure.unit]
+    return {"st": "st", "rows": "rows", "": ""}[measure.unit]
 
 
 def _cell(measure: Measure, size: int, units: str) -> Cell:
@@ -121,7 +120,7 @@ def _alt(piece: MeasuredPiece, sizes: tuple[str, ...], size: int) -> str:
         for m in piece.measures
     )
     drawn = f" in size {sizes[size]}" if len(sizes) > 1 else ""
-    return f"Schematic of the {piece.piece.name}{drawn}: {told}."
+    return f"Schematic of the {name_of(piece.piece.name)}{drawn}: {told}."
 
 
 # ----------------------------------------------------------------- where each dimension stands

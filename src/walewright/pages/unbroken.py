@@ -8,7 +8,7 @@ from collections.abc import Iterator
 LONG, LONGER = 56, 72
 """Characters of one graded figure from which on it is set smaller, and smaller still, to stay in one line."""
 
-_GRADED = re.compile(r"(?:\b[LR][ \u00a0])?[^\s()]+ \([^()]*:[^()]*\)[^\s\w]?")
+_GRADED = re.compile(r"(?:\b(?:[LR]|RC)[ \u00a0])?[^\s()]+ \([^()]*:[^()]*\)[^\s\w]?")
 
 
 def graded_length(text: str) -> int:

@@ -175,22 +175,24 @@ def held_rows(sized: SizedPiece, side: str) -> frozenset[int]:
     found: set[int] = set()
     for wedge in sized.wedges:
         if wedge.edge in ("both", side):
-            found |= _held(wedge, _lead(sized, wedge, side))
+            found |= _held(sized, wedge, side)
     return frozenset(found)
 
 
-def _lead(sized: SizedPiece, wedge: SizedWedge, side: str) -> int:
-    """Rows before the first hold, which is made where the carriage is not. It is at the right, or, of a part beside an
-    opening, at the part's outer edge."""
-    parted = any(o.row <= wedge.from_row < ends_at(sized, o) for o in sized.openings)
-    return 1 if parted or side == "right" else 0
-
-
-def _held(wedge: SizedWedge, lead: int) -> set[int]:
+def _held(sized: SizedPiece, wedge: SizedWedge, side: str) -> set[int]:
+    """A hold is made where the carriage is not: it is at the right, or, of a part beside an opening, at the part's outer edge.
+    So a left edge that is first held below a parting comes back a row later above it."""
     count = len(wedge.groups)
+    first = wedge.from_row + _lead(sized, wedge.from_row, side)
     rows = 4 * count - 2 if wedge.kind == "both" else 2 * (count - 1)
-    begin = wedge.from_row + lead
-    return set(range(begin + 1, begin + rows + 1))
+    last = wedge.from_row + _lead(sized, wedge.from_row + rows + 1, side) + rows
+    return set(range(first + 1, last + 1)) if rows else set()
+
+
+def _lead(sized: SizedPiece, row: int, side: str) -> int:
+    """Rows that are knitted after an even row before stitches of that edge can be held."""
+    parted = any(o.row <= row < ends_at(sized, o) for o in sized.openings)
+    return 1 if parted or side == "right" else 0
 
 
 def _row_edge(design: Design, piece: Piece, sized: SizedPiece, side: str, runs: Sequence[SizedRun], name: str) -> Stretch:

@@ -111,7 +111,7 @@ def unmet_joins(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> lis
 
 
 def uneven_edges(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Iterator[Diagnostic]:
-    """A message for each name given to both edges of a piece that have not the same rows there;  are the pieces of
+    """A message for each name given to both edges of a piece that have not the same rows there; `garments[i]` are the pieces of
     size i. A join that takes one for the other would be wrong for one of them."""
     for number, piece in enumerate(design.pieces):
         if piece.mirror_of is not None:

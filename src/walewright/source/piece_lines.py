@@ -195,9 +195,12 @@ class Neck(Node):
 
 @dataclass(frozen=True, slots=True)
 class Shoulders(Node):
-    """`shoulders held from tip`: held in steps from that level to the top, over all shoulder stitches."""
+    """`shoulders held from tip`: held in steps from that level to the top, over all shoulder stitches.
+
+    `edge` "both", or, of a piece with one shoulder, `left shoulder held from tip`, "left" or "right"."""
 
     from_level: str
+    edge: str = "both"
 
 
 @dataclass(frozen=True, slots=True)

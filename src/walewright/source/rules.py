@@ -122,6 +122,8 @@ RULES: Mapping[str, Makes] = {
     "v_shape": Makes(None, (), {"shape": "v"}),
     "square_shape": Makes(None, (), {"shape": "square"}),
     "shoulders": Makes(syntax.Shoulders, ("from_level",)),
+    "left_shoulder": Makes(syntax.Shoulders, ("from_level",), {"edge": "left"}),
+    "right_shoulder": Makes(syntax.Shoulders, ("from_level",), {"edge": "right"}),
     "end_on_waste": Makes(syntax.End, (), {"way": "waste"}),
     "end_cast_off": Makes(syntax.End, (), {"way": "cast-off"}),
     "end_gathered": Makes(syntax.End, (), {"way": "gathered"}),

@@ -245,7 +245,7 @@ _LINES: dict[type, Callable[[Any], str]] = {
     syntax.Shape: _shape,
     syntax.Use: _use,
     syntax.Cord: lambda s: f"cord {s.piece} {expression(s.length)} long",
-    syntax.Shoulders: lambda s: f"shoulders held from {s.from_level}",
+    syntax.Shoulders: lambda s: f"{'shoulders' if s.edge == 'both' else s.edge + ' shoulder'} held from {s.from_level}",
     syntax.End: lambda s: f"end {ENDS[s.way]}",
     syntax.Band: _band,
     syntax.Join: _join,
