@@ -20,10 +20,12 @@ from walewright.knit.operations import (
     NameEdge,
     OntoWaste,
     Operation,
+    OutOfWork,
     Pass,
     Release,
     SetCounter,
     Side,
+    Transfer,
     UseYarn,
     Wrap,
     other,
@@ -346,6 +348,9 @@ def test_an_edge_that_begins_within_a_wedge_begins_at_the_last_row_that_reached_
     made = fabric(one(*ops))
     (late,) = made.edge("late")
     assert (late.count, late.length_cm) == (4, pytest.approx(4 / 1.85))
+    moved = [Transfer(-6, -6, 1), OutOfWork(-6, -6), *wedge("left", "in", (2, 2), 0, -5)]
+    narrower = [*start(-6, 5), *rows(2, "left"), *moved, *rows(2, "left"), OntoWaste(-5, 5, 8, "end"), ops[-1]]
+    assert fabric(one(*narrower)).edge("late")[0].length_cm == pytest.approx(3 / 1.85 + hypot(1 / 1.3, 1 / 1.85))
     nowhere = [*ops[:-1], NameEdge("late", "left", 2, 4)]
     (fault,) = one(*nowhere).faults
     assert (fault.code, "no row" in fault.message) == ("edge-without-rows", True)

@@ -308,8 +308,8 @@ def test_counts_that_were_not_knitted_are_told(what: str) -> None:
 # ----------------------------------------------------------------- knitting that was not counted
 
 
-def swapped(ops: Ops, old: Ops, new: Ops) -> Ops:
-    at = next(i for i in range(len(ops)) if ops[i : i + len(old)] == old)
+def swapped(ops: Ops, old: Ops, new: Ops, nth: int = 0) -> Ops:
+    at = [i for i in range(len(ops)) if ops[i : i + len(old)] == old][nth]
     return [*ops[:at], *new, *ops[at + len(old) :]]
 
 
@@ -332,6 +332,17 @@ MISKNITTED: dict[str, tuple[str, Callable[[Ops], Ops]]] = {
             swapped(ops, [Transfer(2, 2, -1)], [Transfer(2, 2, -1), OutOfWork(2, 2)]),
             [OntoWaste(-5, 5, 8, "end")],
             [OntoWaste(3, 5, 8, "end right"), OntoWaste(-5, 1, 8, "end left")],
+        ),
+    ),
+    "a ladder where nothing is taken": (
+        "hat",
+        lambda ops: swapped(
+            ops,
+            [*rows(2, "left"), OntoWaste(-5, 5, 8, "end")],
+            [
+                *(Transfer(0, 0, 1), OutOfWork(0, 0), *rows(2, "left")),
+                *(OntoWaste(1, 5, 8, "end right"), OntoWaste(-5, -1, 8, "end left")),
+            ],
         ),
     ),
     "a row in the wrong yarn": ("bag", lambda ops: [*ops[:11], UseYarn("wool", "2"), ops[11], UseYarn("wool", "4"), *ops[12:]]),
@@ -360,6 +371,7 @@ MISKNITTED: dict[str, tuple[str, Callable[[Ops], Ops]]] = {
             ops,
             [Hold(-5, -4), Pass("left"), Wrap(-4), Pass("right"), Release(-5, -4)],
             [Hold(-5, -5), Pass("left"), Wrap(-5), Pass("right"), Release(-5, -5)],
+            nth=2,
         ),
     ),
 }

@@ -340,10 +340,16 @@ def _check_names(edges: tuple[syntax.Edge, ...], on: Tracing) -> None:
     twice: set[Span] = set()
     for side in SIDES:
         first: dict[str, Span] = {}
+        before: str | None = None
         for node in edges:
-            if not node.called or node.which not in ("both", side):
+            if node.which not in ("both", side):
                 continue
-            if node.called in first and node.span not in twice:
+            # Runs that follow one another under one name are one edge: a curve that goes on straight.
+            apart = node.called is not None and node.called in first and node.called != before
+            before = node.called
+            if node.called is None:
+                continue
+            if apart and node.span not in twice:
                 twice.add(node.span)
                 findings.once("edge", ((node.called, first[node.called]), (node.called, node.span)))
             first.setdefault(node.called, node.span)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 
 from walewright.design.findings import Findings
 from walewright.design.model import EdgeName
@@ -18,8 +18,8 @@ def edge_names(nodes: Iterable[syntax.Piece]) -> Edges:
     """By piece, the edges that can be joined or picked up along.
 
     Read off the statements, so that edges are checked even of a piece that is not understood. A piece that is parted to its
-    top ends in two shoulders; a slot has a lower edge of its own name and an upper one; a mirror image has the edges of its
-    model.
+    top ends in two shoulders; a slot has a lower edge of its own name and an upper one, and so has an opening that closes again; an edge
+    that runs up both sides has parts, `side_left` and `side_right`; a mirror image has the edges of its model.
     """
     first: dict[str, syntax.Piece] = {}
     for node in nodes:
@@ -50,7 +50,22 @@ def _names(node: syntax.Piece | None) -> dict[str, str] | None:
     for slot in node.body:
         if isinstance(slot, syntax.Slot):
             found[upper(slot.name)] = f"{slot.name} upper"
+    for opening in openings:
+        if opening.to_level not in tops:
+            found[upper(opening.name)] = f"{opening.name} upper"
+    for edge in _two_sided(node.body, parted):
+        for side in ("left", "right"):
+            found.setdefault(f"{edge}_{side}", f"{edge} {side}")
     return found
+
+
+def _two_sided(body: tuple[syntax.Statement, ...], parted: bool) -> Iterator[str]:
+    """Edges that have a left and a right part: those called on both sides, and the shoulders."""
+    edges = [n for n in body if isinstance(n, syntax.Edge) and n.called]
+    called = [{n.called for n in edges if n.which in ("both", side)} for side in ("left", "right")]
+    yield from sorted(name for name in called[0] & called[1] if name)
+    if parted:
+        yield "shoulder"
 
 
 def _given(body: tuple[syntax.Statement, ...]) -> list[tuple[str, Span]]:

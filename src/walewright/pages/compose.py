@@ -38,7 +38,7 @@ def compose(design: Design, counts: Counts, instructions: Instructions, proof: P
         cover=cover(design, counts, pieces),
         contents=_contents(design, sections, instructions, joined),
         sizes=size_table(design, pieces, options.units),
-        size_notes=size_notes(design, pieces),
+        size_notes=size_notes(design, options.units),
         materials=supplies.yarn_table(design, proof),
         materials_notes=supplies.yarn_notes(proof),
         tools=supplies.tools(design),

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from walewright.design.model import Design, EdgeName, Measurement
-from walewright.pages.figures import cm, length, listed, sentence, unit
+from walewright.pages.figures import cm, inches, length, listed, sentence, unit
 from walewright.pages.measures import MeasuredPiece, name_of, stitches_at
 from walewright.pages.model import Cell, Row, RowGroup, SizeTable
 
@@ -26,23 +26,25 @@ def size_table(design: Design, pieces: tuple[MeasuredPiece, ...], units: str) ->
     return SizeTable(f"Sizes in {unit(units)}", design.sizes, tuple(RowGroup(title, rows) for title, rows in named if rows))
 
 
-def size_notes(design: Design, pieces: tuple[MeasuredPiece, ...]) -> tuple[str, ...]:
+def size_notes(design: Design, units: str) -> tuple[str, ...]:
     """What the finished measurements are, and where the bodies' come from."""
     sources: dict[str, list[str]] = {}
     for m in design.measurements:
         if m.source:
             sources.setdefault(m.source, []).append(name_of(m.name))
     credits = (f"{sentence(listed(names))}: {source.removeprefix('Source: ').rstrip('.')}." for source, names in sources.items())
-    return (seam_note(design), *credits)
+    return (seam_note(design, units), *credits)
 
 
-def seam_note(design: Design) -> str:
+def seam_note(design: Design, units: str) -> str:
     """What is measured, and what a seam takes of it."""
     note = "Finished measurements are those of the pieces as knitted and blocked, before seaming."
     if not any(join.way == "sewn" for join in design.joins):
         return note
-    per_seam = sorted({cm(2 / design.fabric(p.fabric).stitches_per_cm, 0.1) for p in design.pieces}, key=float)
-    return f"{note} A sewn seam takes one stitch of each side into it: about {listed(per_seam)} cm in all."
+    widths = sorted({2 / design.fabric(p.fabric).stitches_per_cm for p in design.pieces})
+    in_cm, in_inches = f"{listed(list(dict.fromkeys(cm(w, 0.1) for w in widths)))} cm", f"{listed([inches(w) for w in widths])} in"
+    told = {"cm": in_cm, "in": in_inches, "both": f"{in_cm} ({in_inches})"}[units]
+    return f"{note} A sewn seam takes one stitch of each side into it: about {told} in all."
 
 
 def _cells(values: tuple[float, ...], units: str) -> tuple[Cell, ...]:

@@ -15,6 +15,7 @@ from markupsafe import Markup
 
 from walewright import world
 from walewright.pages.model import Sheet
+from walewright.pages.tagging import finish
 from walewright.pages.unbroken import stretches
 
 THEME = "booklet"
@@ -55,6 +56,7 @@ def pdf(page: str, sheet: Sheet) -> tuple[bytes, tuple[str, ...]]:
             stylesheets=[faces],
             font_config=fonts,
             pdf_variant="pdf/ua-1",
+            finisher=finish,
             pdf_identifier=hashlib.sha256(page.encode()).hexdigest()[:32].encode(),
         )
     return data, tuple(said)

@@ -165,6 +165,9 @@ class _Phrases(Transformer[Token, Any]):
     def edge(self, children: list[Any]) -> tuple[str, str]:
         return children[0], children[1]
 
+    def edge_name(self, children: list[Any]) -> str:
+        return " ".join(children)
+
     def NUMBER(self, token: Token) -> Graded:
         return _graded(token, int)
 
@@ -198,4 +201,4 @@ class _Phrases(Transformer[Token, Any]):
     def JOINED(self, token: Token) -> str:
         return {"join": "sewn", "gather": "gathered", "graft": "grafted", "link": "linked"}[token.lower()]
 
-    SIDE = WHERE = NAME = TENSION = QUOTED = _word
+    SIDE = WHERE = EDGE_PART = NAME = TENSION = QUOTED = _word

@@ -89,7 +89,7 @@ EXAMPLES = {
     "buttonholes": "buttonholes 6 over 2 stitches from hem to top, 1.5 cm from the right edge",
     "wedge": "wedge 9 cm wide at both edges from dart to dart_top, held in",
     "repeat": "repeat 8 times from base to gore",
-    "use": "use set_in, armhole armhole, chest chest, top tip, across 36 cm",
+    "use": "use armhole_set_in, chest chest, tip tip, off 3 cm, across 36 cm",
     "neck": "neck 18 cm wide, 8 cm deep, round",
     "shoulders": "shoulders held from tip",
     "end": "end on waste yarn",

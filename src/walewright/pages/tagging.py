@@ -1,0 +1,63 @@
+"""What the renderer leaves out of a tagged PDF (ISO 14289-1), added before the file is written.
+
+Header cells get their scope (7.5), running heads and page numbers become pagination artifacts (7.8), and links carry the flag
+that says that they are printed (7.18.1).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Any
+
+PRINTED = 4
+"""The annotation flag "Print" (ISO 32000-1, table 165)."""
+
+
+def finish(_: Any, made: Any) -> None:
+    """Complete the PDF `made`, an object of the renderer's, in place."""
+    objects = {item.number: item for item in made.objects}
+    _scope(objects)
+    _artifacts(objects, made)
+    for item in objects.values():
+        if isinstance(item, dict) and item.get("Subtype") == "/Link":
+            item["F"] = PRINTED
+
+
+def _at(reference: Any) -> int:
+    """Object number of a reference such as b"12 0 R"."""
+    return int(reference.split()[0])
+
+
+def _scope(objects: dict[int, Any]) -> None:
+    for item in objects.values():
+        if isinstance(item, dict) and item.get("S") == "/TH":
+            group = objects[_at(objects[_at(item["P"])]["P"])]
+            item["A"]["Scope"] = "/Column" if group.get("S") == "/THead" else "/Row"
+
+
+def _artifacts(objects: dict[int, Any], made: Any) -> None:
+    """Marked content that no element of the tree holds is that of the page margins."""
+    root = objects[_at(made.catalog["StructTreeRoot"])]
+    held = set(_elements(objects, root))
+    tree = objects[_at(root["ParentTree"])]["Nums"]
+    for page_number, reference in enumerate(made.page_references):
+        owners = tree[tree.index(page_number) + 1]
+        loose = {mcid for mcid, owner in enumerate(owners) if _at(owner) not in held}
+        content = objects[_at(objects[_at(reference)]["Contents"])].stream
+        for at, token in enumerate(content):
+            if isinstance(token, dict) and token.get("MCID") in loose:
+                content[at - 1] = "/Artifact"
+                token.pop("MCID")
+                token["Type"] = "/Pagination"
+        for mcid in loose:
+            owners[mcid] = "null"
+
+
+def _elements(objects: dict[int, Any], element: Any) -> Iterator[int]:
+    """Object numbers of the structure elements below one."""
+    for kid in element["K"]:
+        if isinstance(kid, (bytes, str)):
+            item = objects[_at(kid)]
+            if isinstance(item, dict) and "S" in item:
+                yield _at(kid)
+                yield from _elements(objects, item)
