@@ -42,9 +42,7 @@ class Sketch:
         bare = d.Machine("bed", "bed", 200, 4.5, (1, 2, 3), 10, "", ORIGIN)
         yarn = d.Yarn("wool", "wool", 50, 200, ORIGIN)
         edging = d.Edging("welt", "rib", (3.0, 3.0), "after", "chain", ORIGIN)
-        return d.Design(
-            "p.wale", "P", (), SIZES, (), bare, (yarn,), (PLAIN, RIB, TUCK), (edging,), (self.piece,), (), (), (), ()
-        )
+        return d.Design("p.wale", "P", (), SIZES, (), bare, (yarn,), (PLAIN, RIB, TUCK), (edging,), (self.piece,), (), (), (), ())
 
     def counts(self) -> s.Counts:
         return s.Counts(tuple(s.SizedGarment(size, (p,), (), (), ()) for size, p in zip(SIZES, self.sized, strict=True)), ())
@@ -123,9 +121,7 @@ def vest() -> Sketch:
     levels = (("hem", 0), ("pocket", 20), ("flap", 40), ("top", 90))
     edge = (run(0, 90),)
     slant = (run(20, 40, every(4, -1, 2)),)
-    pocket = s.SizedOpening(
-        "pocket", 20, 10, 14, run(20, 40), ORIGIN, to_row=40, first=4, rejoins=True, left=slant, right=slant
-    )
+    pocket = s.SizedOpening("pocket", 20, 10, 14, run(20, 40), ORIGIN, to_row=40, first=4, rejoins=True, left=slant, right=slant)
     steep, flat = (run(66, 90, every(2, -1, 4)),), (run(66, 90, every(2, -1, 10)),)
     neck = s.SizedOpening("neck", 66, 6, 20, run(66, 90), ORIGIN, to_row=90, first=-14, left=steep, right=flat)
     zones = (s.SizedZone("moss", 0, 64, -22, -9, ORIGIN),)

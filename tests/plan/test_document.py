@@ -13,7 +13,7 @@ from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.knit.operations import CastOff, Pass, SetCounter
 from walewright.pipeline import Outcome
-from walewright.plan import FORMAT, moves, plan_bytes, plan_json, schema
+from walewright.plan import FORMAT, moves, plan_bytes, plan_json, schema, shapes
 
 ROOT = Path(__file__).resolve().parents[2]
 
@@ -78,3 +78,92 @@ def test_operations_are_told_under_the_row_at_which_they_are_done() -> None:
         (1, ["cast-off", "pass"]),
         (0, ["set-counter", "pass"]),
     ]
+
+
+def validated(of: str, value: object) -> list[str]:
+    """Faults of a value that is to be of the schema's definition."""
+    whole = {**schema(), "$ref": f"#/$defs/{of}"}
+    for key in ("type", "additionalProperties", "required", "properties"):
+        whole.pop(key)
+    return [error.message for error in Draft202012Validator(whole).iter_errors(json.loads(json.dumps(value)))]
+
+
+def samples() -> list[object]:
+    """An operation of each kind, its fields filled by their types."""
+    from dataclasses import fields
+    from typing import get_args, get_type_hints
+
+    from walewright.knit import operations
+
+    filled = {int: 1, bool: True, str: "left", tuple[int, ...]: (1, 0, 2), operations.Side: "left"}
+    side = (("back", "side"),)
+    made = []
+    for of in get_args(operations.Operation):
+        hints = get_type_hints(of)
+        values = {f.name: filled.get(hints[f.name], side) for f in fields(of)}
+        if of is operations.CastOn:
+            values["way"] = "e-wrap"
+        elif of is operations.PickUpEdge:
+            values["part"] = "whole"
+        made.append(of(**values))
+    return made
+
+
+@pytest.mark.parametrize("operation", samples(), ids=lambda o: type(o).__name__)
+def test_the_schema_knows_every_operation_and_its_fields(operation: object) -> None:
+    from walewright.knit.operations import Join
+
+    if isinstance(operation, Join):
+        # Joins stand by themselves in the document, with what was proven of them.
+        assert {"longer_mm", "way", "easing_mm"} <= set(schema()["$defs"]["join"]["required"])
+    else:
+        assert validated("operation", moves.move(operation)) == []  # type: ignore[arg-type]
+        assert validated("operation", {**moves.move(operation), "extra": 1}) != []  # type: ignore[arg-type]
+
+
+def test_everything_that_a_piece_can_have_is_told() -> None:
+    from walewright.design.model import Origin, Way
+    from walewright.solve.model import Phrase, SizedOpening, SizedPiece, SizedRepeat, SizedRun, SizedSlot, SizedWedge, SizedZone
+
+    at = Origin("by hand")
+    run = SizedRun("side", 0, 40, (Phrase((4,), (-2,), 3),), Way("fashioned", 2, 2), at)
+    across = SizedRun("", 40, 40, (Phrase((0,), (-4,), 1),), Way("simple"), at, across=True)
+    opening = SizedOpening(
+        "pocket", 10, 6, 6, run, at, to_row=20, first=-9, taken="cast-off", rejoins=True, left=(run,), right=(run,)
+    )
+    piece = SizedPiece(
+        "front",
+        41,
+        (("hem", 0), ("top", 60)),
+        60,
+        (run, across),
+        (run, across),
+        (opening,),
+        (SizedWedge("dart", "left", 20, (4, 4), at, "both", 3),),
+        0,
+        41,
+        (SizedSlot("thumb", 30, 2, 6, "waste", at), SizedSlot("hole", 32, 0, 0, "eyelet", at)),
+        (SizedZone("rib", 0, 8, 0, -1, at), SizedZone("moss", 8, 60, -5, 4, at)),
+        (SizedRepeat(8, 20, 3, at),),
+    )
+    told = shapes.counts(piece)
+    assert told["counter"] == 60 + 2 * 12
+    assert [z["first"] for z in told["zones"]] == [None, -5]
+    assert told["openings"][0]["to_row"] == 20
+    assert told["openings"][0]["taken"] == "cast-off"
+    assert told["wedges"] == [
+        {"name": "dart", "edge": "left", "kind": "both", "from_row": 20, "to_row": 28, "groups": [4, 4], "rest": 3}
+    ]
+    assert [r["across"] for r in told["left"]] == [False, True]
+    assert told["left"][0]["way"] == {"kind": "fashioned", "inset": 2, "at_once": 2}
+    whole = {
+        "name": "front",
+        "fabric": "plain",
+        "copies": 1,
+        "mirror_of": "other",
+        "purpose": "",
+        "start": {"way": "along", "along": [{"piece": "hand", "edge": "thumb"}], "pick_ups": []},
+        "end": "gathered",
+        "knitted": {"first_needle": "L 20", "last_needle": "R 21", "most_stitches": 41, "rows": 60, "loops": 9, "measures": []},
+    }
+    assert validated("piece", {**whole, **told}) == []

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from walewright.bed.fabric import UPPER
-from walewright.bed.loops import Kind
+from walewright.bed.loops import NOTHING, Kind
 from walewright.bed.machine import Machine, Refusal
 from walewright.bed.model import Course, Edge, Part
 from walewright.bed.outline import Between, Shape, Stretch, missing_row, reaches, row_edge
@@ -52,16 +52,27 @@ def _measured(m: Machine, edge: Edge) -> Edge:
 
 
 def start(m: Machine, passes: tuple[Course, ...], rows: tuple[Course, ...]) -> list[Edge]:
-    """What was cast on, rehung or picked up before the first of all `passes`, or else its own stitches; as wide as the first of
-    the piece's own `rows` lies."""
+    """What was cast on, rehung or picked up before the first of all `passes`, or else, on waste yarn, the stitches drawn through
+    it (all of them: some may be held in the first row); as wide as the first of the piece's own `rows` lies."""
     if not rows:
         return []
     hung = [c for c in m.courses[: m.courses.index(passes[0])] if c.kind.startswith(("cast on", "rehang", "pick up"))]
     gauge = m.bed.gauges.get((rows[0].yarn, rows[0].tension))
-    loops = [loop for c in hung or passes[:1] for loop in range(c.first_loop, c.first_loop + c.count)]
+    loops = [loop for c in hung for loop in range(c.first_loop, c.first_loop + c.count)] or list(feet(m))
     points = tuple((loop,) for loop in sorted(loops, key=m.loops.slot.__getitem__))
     length = None if gauge is None else len(points) / gauge.stitches_per_cm
     return [Edge("start", "whole", "stitches", len(points), length, points)]
+
+
+def feet(m: Machine) -> tuple[int, ...]:
+    """Loops drawn through waste or ravel yarn, from left to right."""
+    parents = m.loops.parent
+    found: list[int] = []
+    for course in m.courses:
+        ids = range(course.first_loop, course.first_loop + course.count)
+        if min(parents[ids.start : ids.stop]) < NOTHING:
+            found += [loop for loop in ids if parents[loop] < NOTHING]
+    return tuple(sorted(found, key=m.loops.slot.__getitem__))
 
 
 def named(m: Machine, op: NameEdge, outline: Shape | None) -> list[Edge] | Refusal:

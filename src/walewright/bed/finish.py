@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import hashlib
 
-from walewright.bed.edges import SIDES, ended, named, start
+from walewright.bed.edges import SIDES, ended, feet, named, start
 from walewright.bed.fabric import Fabric
 from walewright.bed.loops import NOTHING
 from walewright.bed.machine import HELD, Machine, Refusal
@@ -45,7 +45,7 @@ def finish(m: Machine, block: Block) -> Fabric | tuple[int, Refusal]:
         edges=tuple(edges),
         bars=tuple(m.bars),
         turns=tuple(m.turns),
-        feet=_feet(m),
+        feet=feet(m),
         gauges=m.bed.gauges,
         digest=_digest(m, block, edges),
         spreads=tuple(m.spreads),
@@ -61,17 +61,6 @@ def _by_row(rows: tuple[Course, ...]) -> dict[int, tuple[Course, ...]]:
     for course in rows:
         found[course.counter] = (*found.get(course.counter, ()), course)
     return found
-
-
-def _feet(m: Machine) -> tuple[int, ...]:
-    """Loops drawn through waste or ravel yarn, from left to right."""
-    parents = m.loops.parent
-    feet: list[int] = []
-    for course in m.courses:
-        ids = range(course.first_loop, course.first_loop + course.count)
-        if min(parents[ids.start : ids.stop]) < NOTHING:
-            feet += [loop for loop in ids if parents[loop] < NOTHING]
-    return tuple(sorted(feet, key=m.loops.slot.__getitem__))
 
 
 def _bed_empty(m: Machine) -> Refusal | None:

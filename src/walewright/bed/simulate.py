@@ -95,6 +95,9 @@ def _knit_block(block: ops.Block, bed: Bed, pieces: dict[str, Piece]) -> Fabric 
         refusal = out_of_reach(m, op) or RULES[type(op)](m, op)
         if refusal is not None:
             return _fault(block, m.index, m.counter, refusal)
+    refusal = taking.left_open(m)
+    if refusal is not None:
+        return _fault(block, len(block.operations), m.counter, refusal)
     result = finish(m, block)
     if not isinstance(result, Fabric):
         index, refusal = result

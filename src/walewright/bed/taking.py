@@ -47,9 +47,8 @@ def rehang(m: Machine, op: Rehang) -> Refusal | None:
             feet=len(fabric.feet),
             needles=count,
         )
-    refusal = _copies_differ(m, op.piece, fabric)
-    if refusal is not None:
-        return refusal
+    if m.copies != fabric.copies:
+        return _copies_differ(m, op.piece, fabric)
     _hang(m, op.piece, "rehang", Kind.REHUNG, first, [(loop,) for loop in reversed(fabric.feet)])
     m.taken.append((op.piece, "start", "whole"))
     return None
@@ -74,11 +73,10 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
     for edge in edges:
         live = edge.live or (edge.name == "start" and bool(fabric.feet))
         if live:
-            if (edge.name, edge.part) in piece.taken or (op.piece, edge.name, edge.part) in m.taken:
+            times = m.taken.count((op.piece, edge.name, edge.part))
+            spent = times > 0 and times * m.copies >= fabric.copies
+            if spent or (edge.name, edge.part) in piece.taken:
                 return m.refuse("edge-taken", f"the stitches of {label!r} of the {op.piece} have been taken up already", edge=label)
-            refusal = _copies_differ(m, op.piece, fabric)
-            if refusal is not None:
-                return refusal
             m.taken.append((op.piece, edge.name, edge.part))
         path += [(point, live) for point in _from_the_left(edge)]
     count = last - first + 1
@@ -96,9 +94,16 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
     return None
 
 
-def _copies_differ(m: Machine, piece: str, fabric: Fabric) -> Refusal | None:
-    if m.copies == fabric.copies:
-        return None
+def left_open(m: Machine) -> Refusal | None:
+    """A block that takes up open loops of a piece takes those of every copy: as often knitted, or each copy named in turn."""
+    for piece, edge, part in dict.fromkeys(m.taken):
+        fabric = m.pieces[piece].fabric
+        if fabric is not None and m.taken.count((piece, edge, part)) * m.copies != fabric.copies:
+            return _copies_differ(m, piece, fabric)
+    return None
+
+
+def _copies_differ(m: Machine, piece: str, fabric: Fabric) -> Refusal:
     return m.refuse(
         "copies-differ",
         f"the {piece} is knitted {fabric.copies} times and this {m.copies} times: some open loops would stay open",

@@ -129,7 +129,7 @@ def _loop_by_loop(made: Join, node: syntax.Join, pieces: Mapping[str, Piece | No
 
 def _has_loops(piece: Piece, edge: str, closed_may_be: bool) -> bool:
     """Whether an edge is a row of stitches that are open, or (`closed_may_be`) cast off or cast on."""
-    if edge in ("end", "shoulder"):
+    if edge in ("end", "shoulder", "shoulder left", "shoulder right"):
         return piece.end_way == "waste" or (closed_may_be and piece.end_way == "cast-off")
     if edge == "start":
         return (piece.start_way == "waste" and piece.start_edging is None) or (closed_may_be and piece.start_way != "along")

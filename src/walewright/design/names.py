@@ -19,7 +19,7 @@ def edge_names(nodes: Iterable[syntax.Piece]) -> Edges:
 
     Read off the statements, so that edges are checked even of a piece that is not understood. A piece that is parted to its
     top ends in two shoulders; a slot has a lower edge of its own name and an upper one, and so has an opening that closes again; an edge
-    that runs up both sides has parts, `side_left` and `side_right`; a mirror image has the edges of its model.
+    that runs up both sides has parts, `side_left` and `side_right`, and a gap `neck_centre` as well; a mirror image has the edges of its model.
     """
     first: dict[str, syntax.Piece] = {}
     for node in nodes:
@@ -56,6 +56,10 @@ def _names(node: syntax.Piece | None) -> dict[str, str] | None:
     for edge in _two_sided(node.body, parted):
         for side in ("left", "right"):
             found.setdefault(f"{edge}_{side}", f"{edge} {side}")
+    gaps = [s.name for s in openings] + ["neck" for s in node.body if isinstance(s, syntax.Neck)]
+    for gap in gaps:
+        for part in ("left", "centre", "right"):
+            found.setdefault(f"{gap}_{part}", f"{gap} {part}")
     return found
 
 

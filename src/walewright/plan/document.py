@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import json
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from walewright import __version__, world
+from walewright.plan import shapes
 from walewright.plan.moves import block, join_side
+from walewright.plan.shapes import Json, cm
 
 if TYPE_CHECKING:
     from walewright.design.model import Design, Fabric, Measurement, Yarn
@@ -14,12 +16,10 @@ if TYPE_CHECKING:
     from walewright.knit.operations import Work
     from walewright.pipeline import Outcome
     from walewright.proof.model import JoinProof, Measure, PieceProof, SizeProof, YarnUse
-    from walewright.solve.model import SizedBand, SizedGarment, SizedPiece, SizedRun, SizedWedge
+    from walewright.solve.model import SizedBand, SizedGarment, SizedPiece
 
 FORMAT = 1
 """Version of the document's shape: rises when a reader of the old shape could misunderstand the new one."""
-
-Json = dict[str, Any]
 
 
 def schema() -> Json:
@@ -51,12 +51,11 @@ def plan_json(outcome: Outcome) -> Json:
             for garment, work, proof in zip(counts.sizes, outcome.works, proven.sizes, strict=True)
         ],
         "making_up": list(design.making_up),
+        "for_children": design.for_children,
+        "cords": [
+            {"piece": c.piece, "cm": {size: cm(v) for size, v in zip(design.sizes, c.length, strict=True)}} for c in design.cords
+        ],
     }
-
-
-def cm(value: float) -> float:
-    """Rounded to 1/1000 cm, so that the last bits of a sum do not make two documents differ."""
-    return round(value, 3) + 0.0
 
 
 def _machine(machine: Bed) -> Json:
@@ -113,7 +112,14 @@ def _size(design: Design, garment: SizedGarment, work: Work, proof: SizeProof) -
         ],
         "blocks": [block(b) for b in work.blocks],
         "joins": [
-            {"one": join_side(join.one), "other": join_side(join.other), "easing_mm": join.easing_mm, **_proven_join(done)}
+            {
+                "one": join_side(join.one),
+                "other": join_side(join.other),
+                "easing_mm": join.easing_mm,
+                "longer_mm": join.longer_mm,
+                "way": join.way,
+                **_proven_join(done),
+            }
             for join, done in zip(work.joins, proof.joins, strict=True)
         ],
         "yarn": [_use(use) for use in proof.yarn],
@@ -124,19 +130,20 @@ def _size(design: Design, garment: SizedGarment, work: Work, proof: SizeProof) -
 
 
 def _piece(design: Design, piece: SizedPiece, proof: PieceProof) -> Json:
+    of = design.piece(piece.name)
     return {
         "name": piece.name,
-        "fabric": design.piece(piece.name).fabric,
+        "fabric": of.fabric,
         "copies": proof.copies,
-        "start_stitches": piece.start,
-        "widest_stitches": piece.widest,
-        "rows": piece.rows,
-        "edging_rows": piece.edging_rows,
-        "levels": [{"name": name, "row": row} for name, row in piece.levels],
-        "left": [_run(run) for run in piece.left],
-        "right": [_run(run) for run in piece.right],
-        "openings": [{"name": o.name, "row": o.row, "flat": o.flat, "width": o.width, "edge": _run(o.run)} for o in piece.openings],
-        "wedges": [_wedge(w) for w in piece.wedges],
+        "mirror_of": of.mirror_of,
+        "purpose": of.purpose,
+        "start": {
+            "way": of.start_way,
+            "along": [{"piece": e.piece, "edge": e.edge} for e in of.start_along],
+            "pick_ups": [shapes.pick_up(p) for p in piece.start_pick_ups],
+        },
+        "end": of.end_way,
+        **shapes.counts(piece),
         "knitted": {
             "first_needle": proof.first_needle,
             "last_needle": proof.last_needle,
@@ -145,27 +152,6 @@ def _piece(design: Design, piece: SizedPiece, proof: PieceProof) -> Json:
             "loops": proof.loops,
             "measures": [_measure(m) for m in proof.measures],
         },
-    }
-
-
-def _wedge(wedge: SizedWedge) -> Json:
-    return {
-        "name": wedge.name,
-        "edge": wedge.edge,
-        "from_row": wedge.from_row,
-        "to_row": wedge.to_row,
-        "groups": list(wedge.groups),
-    }
-
-
-def _run(run: SizedRun) -> Json:
-    return {
-        "name": run.name,
-        "from_row": run.from_row,
-        "to_row": run.to_row,
-        "way": {"kind": run.way.kind, "inset": run.way.inset},
-        "phrases": [{"gaps": list(p.gaps), "by": list(p.by), "times": p.times} for p in run.phrases],
-        "changes": [{"row": row, "by": by} for row, by in run.changes()],
     }
 
 
@@ -184,17 +170,8 @@ def _band(band: SizedBand) -> Json:
         "name": band.name,
         "stitches": band.stitches,
         "rows": band.rows,
-        "pick_ups": [
-            {
-                "piece": p.edge.piece,
-                "edge": p.edge.edge,
-                "part": p.part,
-                "stitches": p.stitches,
-                "points": p.points,
-                "cm": cm(p.cm),
-            }
-            for p in band.pick_ups
-        ],
+        "pick_ups": [shapes.pick_up(p) for p in band.pick_ups],
+        "holes": [shapes.slot(h) for h in band.holes],
     }
 
 

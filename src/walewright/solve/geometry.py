@@ -125,6 +125,7 @@ def top_width(sized: SizedPiece) -> int:
 
 
 def slot_width(slot: SizedSlot) -> int:
+    """Stitches taken for a slot, and cast on again above it."""
     return slot.last - slot.first + 1
 
 

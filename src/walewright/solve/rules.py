@@ -109,7 +109,9 @@ def _one_way(draft: Draft, edge: _Edge, run: EdgeRun, number: int) -> None:
             lines.append((i, Linear(total((away, ways[0]), (terms.cast_off[number], -1)), 0, None)))
         if terms.step[number]:
             sign = terms.ways[number][0]
-            lines.append((i, Linear(total((away, 1), (terms.step[number], -sign * run.steps)), 0, 0)))
+            # After a cast-off the steps divide what is left.
+            steps = total((terms.step[number], run.steps), (terms.cast_off[number], 1))
+            lines.append((i, Linear(total((away, 1), (steps, -sign)), 0, 0)))
     says = f"{what} moves one way" + (" in equal steps" if run.steps else "")
     fails = says.replace(" moves ", " cannot move ")
     count = len(edge.terms)

@@ -7,8 +7,10 @@ leaves the row after it ahead of the line, too late leaves the row before it beh
 
 from __future__ import annotations
 
+from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
+from math import inf
 
 ALLOWED_BEYOND = 0.5
 """Stitches by which a schedule may be worse than the best there is, if that makes it plainer."""
@@ -57,36 +59,70 @@ def least_deviation(taper: Taper) -> float | None:
 
 def best_schedule(taper: Taper) -> tuple[float, tuple[int, ...]] | None:
     """(least deviation, slots used), the earliest of the best; None if the moves do not fit."""
-    slots = taper.slots
     if taper.moves == 0:
         return 0.0, ()
-    # reach[k]: the least deviation with the moves so far, the last of them at slots[k]
-    reach: list[float | None] = [taper.share(1, slot) for slot in slots]
-    back: list[list[int]] = []
-    for move in range(2, taper.moves + 1):
-        following: list[float | None] = []
-        origins: list[int] = []
-        best: float | None = None
-        best_from = -1
-        before = 0
-        for slot in slots:
-            while before < len(slots) and slots[before] <= slot - taper.least_gap:
-                value = reach[before]
-                if value is not None and (best is None or value < best - CLOSE):
-                    best, best_from = value, before
-                before += 1
-            following.append(None if best is None else max(best, taper.share(move, slot)))
-            origins.append(best_from)
+    bound = _some_bound(taper)
+    if bound is None:
+        return None
+    first, *others = places(taper, bound)
+    # reach: slot of the last move so far -> the least deviation
+    reach = first
+    back: list[dict[int, int]] = []
+    for shares in others:
+        following: dict[int, float] = {}
+        origins: dict[int, int] = {}
+        best, best_from = inf, -1
+        before = iter(reach.items())
+        ahead = next(before, None)
+        for slot, share in shares.items():
+            while ahead is not None and ahead[0] <= slot - taper.least_gap:
+                if ahead[1] < best - CLOSE:
+                    best, best_from = ahead[1], ahead[0]
+                ahead = next(before, None)
+            if best < inf:
+                following[slot] = max(best, share)
+                origins[slot] = best_from
         reach = following
         back.append(origins)
-    ends = [(value, k) for k, value in enumerate(reach) if value is not None]
-    if not ends:
-        return None
-    least, at = min(ends)
+    least, at = min((value, slot) for slot, value in reach.items())
     path = [at]
     for origins in reversed(back):
         path.append(origins[path[-1]])
-    return least, tuple(slots[k] for k in reversed(path))
+    return least, tuple(reversed(path))
+
+
+def _some_bound(taper: Taper) -> float | None:
+    """A deviation that some schedule keeps within, not much more than the least one; None if the moves do not fit at all.
+
+    Places that deviate at most so much are slots in a row, and those of a later move lie later: taking the earliest that is
+    free finds a schedule if there is one."""
+    bound = ALLOWED_BEYOND
+    while True:
+        if _fits(taper, bound):
+            return bound
+        if bound > 2 * taper.moves:
+            # No place is farther off than all moves.
+            return None
+        bound *= 2
+
+
+def _fits(taper: Taper, bound: float) -> bool:
+    last = -taper.least_gap
+    for move in range(1, taper.moves + 1):
+        low, high = _window(taper, move, bound)
+        at = max(low, bisect_left(taper.slots, last + taper.least_gap))
+        if at >= high:
+            return False
+        last = taper.slots[at]
+    return True
+
+
+def _window(taper: Taper, move: int, bound: float) -> tuple[int, int]:
+    """The slots, by number from the first to before the last, where a move deviates at most so much: the line never falls."""
+    before = float(move - 1)
+    low = bisect_left(taper.line, taper.done(move) - bound - CLOSE)
+    high = bisect_right(taper.line, before + bound + CLOSE) + 1
+    return bisect_left(taper.slots, low), bisect_left(taper.slots, high)
 
 
 def deviation(taper: Taper, used: Sequence[int]) -> float:
@@ -102,6 +138,6 @@ def places(taper: Taper, allowed: float) -> tuple[dict[int, float], ...]:
     """For each move, the slots that keep its share within `allowed`, rising, each with its share."""
     found: list[dict[int, float]] = []
     for move in range(1, taper.moves + 1):
-        shares = ((slot, taper.share(move, slot)) for slot in taper.slots)
-        found.append({slot: share for slot, share in shares if share <= allowed + CLOSE})
+        low, high = _window(taper, move, allowed)
+        found.append({slot: taper.share(move, slot) for slot in taper.slots[low:high]})
     return tuple(found)

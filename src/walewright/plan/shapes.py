@@ -1,0 +1,103 @@
+"""The counts of a piece as JSON: edges, openings, slots, held rows, fabrics, repeats."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from walewright.solve.model import PickUp, SizedOpening, SizedPiece, SizedRun, SizedSlot, SizedWedge, SizedZone
+
+Json = dict[str, Any]
+
+
+def cm(value: float) -> float:
+    """Rounded to 1/1000 cm, so that the last bits of a sum do not make two documents differ."""
+    return round(value, 3) + 0.0
+
+
+def counts(piece: SizedPiece) -> Json:
+    """Stitches, rows and schedules of a piece."""
+    return {
+        "start_stitches": piece.start,
+        "widest_stitches": piece.widest,
+        "rows": piece.rows,
+        "counter": piece.counter(piece.rows),
+        "edging_rows": piece.edging_rows,
+        "levels": [{"name": name, "row": row} for name, row in piece.levels],
+        "left": [run(r) for r in piece.left],
+        "right": [run(r) for r in piece.right],
+        "openings": [_opening(o, piece.rows) for o in piece.openings],
+        "wedges": [_wedge(w) for w in piece.wedges],
+        "slots": [slot(s) for s in piece.slots],
+        "zones": [_zone(z) for z in piece.zones],
+        "repeats": [{"from_row": r.from_row, "to_row": r.to_row, "times": r.times} for r in piece.repeats],
+    }
+
+
+def run(of: SizedRun) -> Json:
+    """One edge between two rows."""
+    return {
+        "name": of.name,
+        "from_row": of.from_row,
+        "to_row": of.to_row,
+        "across": of.across,
+        "way": {"kind": of.way.kind, "inset": of.way.inset, "at_once": of.way.at_once},
+        "phrases": [{"gaps": list(p.gaps), "by": list(p.by), "times": p.times} for p in of.phrases],
+        "changes": [{"row": row, "by": by} for row, by in of.changes()],
+    }
+
+
+def slot(of: SizedSlot) -> Json:
+    """A slot, a buttonhole or an eyelet."""
+    return {"name": of.name, "row": of.row, "first": of.first, "last": of.last, "taken": of.taken}
+
+
+def pick_up(of: PickUp) -> Json:
+    """What is picked up along one edge."""
+    return {
+        "piece": of.edge.piece,
+        "edge": of.edge.edge,
+        "part": of.part,
+        "stitches": of.stitches,
+        "points": of.points,
+        "cm": cm(of.cm),
+    }
+
+
+def _opening(of: SizedOpening, rows: int) -> Json:
+    return {
+        "name": of.name,
+        "row": of.row,
+        "to_row": of.to_row or rows,
+        "first": of.first,
+        "flat": of.flat,
+        "width": of.width,
+        "taken": of.taken,
+        "rejoins": of.rejoins,
+        "edge": run(of.run),
+        "left": [run(r) for r in of.left],
+        "right": [run(r) for r in of.right],
+    }
+
+
+def _wedge(of: SizedWedge) -> Json:
+    return {
+        "name": of.name,
+        "edge": of.edge,
+        "kind": of.kind,
+        "from_row": of.from_row,
+        "to_row": of.to_row,
+        "groups": list(of.groups),
+        "rest": of.rest,
+    }
+
+
+def _zone(of: SizedZone) -> Json:
+    panel = of.first <= of.last
+    return {
+        "fabric": of.fabric,
+        "from_row": of.from_row,
+        "to_row": of.to_row,
+        "first": of.first if panel else None,
+        "last": of.last if panel else None,
+    }
