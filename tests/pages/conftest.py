@@ -2,8 +2,12 @@
 
 from __future__ import annotations
 
+import importlib.util
+import sys
 from collections.abc import Callable
 from dataclasses import dataclass
+from pathlib import Path
+from types import ModuleType
 
 import pytest
 
@@ -28,6 +32,18 @@ class Pattern:
     def sheet(self, **options: str) -> Sheet:
         chosen = {"version": "0.1.0", "date": "2025-11-25", **options}
         return compose(self.design, self.counts, self.instructions, self.proof, PageOptions(**chosen))  # type: ignore[arg-type]
+
+
+@pytest.fixture(scope="session")
+def gallery() -> ModuleType:
+    """The module of hand-built pieces beside this file."""
+    spec = importlib.util.spec_from_file_location("pages_gallery", Path(__file__).with_name("gallery.py"))
+    assert spec is not None
+    assert spec.loader is not None
+    module = importlib.util.module_from_spec(spec)
+    sys.modules[spec.name] = module
+    spec.loader.exec_module(module)
+    return module
 
 
 def per(count: int, first: float, step: float) -> tuple[float, ...]:
@@ -201,8 +217,25 @@ def grade(values: list[int]) -> str:
     return str(values[0]) if len(set(values)) == 1 else f"{values[0]} ({': '.join(str(v) for v in values[1:])})"
 
 
+KINDS = {
+    "with the comb": "WasteStart",
+    "marker thread": "MarkEdges",
+    "off on waste": "CentreToWaste",
+    "into hold": "HoldAtEnd",
+    "wrap": "WrapHeld",
+    "Decrease": "Decrease",
+    "Increase": "IncreaseFashioned",
+    "Cast off": "CastOffAll",
+    "hang the": "RehangStart",
+    "latch it up": "LatchRib",
+    "Pick up": "PickUpAlong",
+}
+"""Words of the sentences below, and the steps that they say."""
+
+
 def say(text: str, sizes: tuple[int, ...], row: str = "", side: str = "", check: bool = False) -> w.Sentence:
     """`text` with *numbers*, _needles_ and =checks= marked."""
+    said = tuple(kind for words, kind in KINDS.items() if words in text)
     kinds = {"*": "number", "_": "needle", "=": "check"}
     runs: list[w.Run] = []
     kind, run_text = "word", ""
@@ -215,7 +248,7 @@ def say(text: str, sizes: tuple[int, ...], row: str = "", side: str = "", check:
             run_text += letter
     if run_text:
         runs.append(w.Run(run_text, kind))
-    return w.Sentence(tuple(runs), sizes, row, side, "by hand", check)
+    return w.Sentence(tuple(runs), sizes, row, side, "by hand", check, said)
 
 
 def make_instructions(count: int, counts: s.Counts) -> w.Instructions:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import replace
 from typing import Any
@@ -17,11 +18,11 @@ Make = Callable[..., Any]
 
 
 def points(drawing_: Drawing) -> list[tuple[float, float]]:
+    """Corners of everything drawn, from the drawing's upper left corner."""
     found = []
     for stroke in drawing_.strokes:
-        for pair in stroke.data.replace("Z", "").replace("L", "M").split("M")[1:]:
-            x, y = pair.split()
-            found.append((float(x), float(y)))
+        for x, y in re.findall(r"[ML](-?[\d.]+) (-?[\d.]+)", stroke.data):
+            found.append((float(x) - drawing_.left, float(y) - drawing_.top))
     return found
 
 
@@ -52,10 +53,11 @@ def test_a_sleeve_is_measured_where_it_is_widest_and_has_no_neck(pattern: Make) 
     assert "Width of neck" not in found
 
 
-def test_few_sizes_stand_on_the_drawing(pattern: Make) -> None:
-    made = pattern(3)
+def test_one_size_stands_on_the_drawing(pattern: Make) -> None:
+    made = pattern(1)
     texts = [t.text for t in schematic(made, "front").letterings]
-    assert "44.5 (49.5: 54)" in texts
+    assert "44.5 cm · 58 st" in texts
+    assert [t for t in texts if t in ("29 cm", "54 rows")] == ["29 cm", "54 rows"]
     assert legend(measured(made.design, made.counts, "front"), made.design.sizes, "cm") is None
 
 
@@ -65,9 +67,11 @@ def test_many_sizes_have_letters_and_a_legend(pattern: Make) -> None:
     table = legend(measured(made.design, made.counts, "front"), made.design.sizes, "cm")
     assert table is not None
     rows = table.groups[0].rows
-    assert letters == {row.key for row in rows}
+    assert letters == {row.key for row in rows if row.key}
+    assert [row.label for row in rows if not row.key] == ["Most stitches", "Rows in all"]
     assert all(len(row.cells) == 8 for row in rows)
     assert [c.text for c in rows[0].cells][:2] == ["44.5", "49.5"]
+    assert [c.under for c in rows[0].cells][:2] == ["58", "64"]
 
 
 @pytest.mark.parametrize("name", ["back", "front", "sleeve"])
@@ -76,11 +80,12 @@ def test_nothing_is_drawn_off_the_paper(pattern: Make, name: str, count: int) ->
     made = schematic(pattern(count), name)
     assert all(0 <= x <= made.width and 0 <= y <= made.height for x, y in points(made))
     assert made.width < 130
-    assert all(0 <= t.x <= made.width and 0 <= t.y <= made.height for t in made.letterings)
+    assert all(made.left <= t.x <= made.left + made.width and made.top <= t.y <= made.top + made.height for t in made.letterings)
 
 
 def test_the_title_of_a_schematic_says_its_measurements(pattern: Make) -> None:
-    assert "width at hem 44.5 (49.5: 54) cm" in schematic(pattern(3), "front").title
+    assert "in size S: width at hem 49.5 centimetres, 64 stitches; " in schematic(pattern(3), "front").title
+    assert "front: width at hem 44.5 centimetres" in schematic(pattern(1), "front").title
 
 
 def test_the_cover_hangs_two_sleeves_on_the_body(pattern: Make) -> None:

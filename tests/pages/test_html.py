@@ -103,7 +103,7 @@ def test_drawings_are_named_for_those_who_cannot_see_them(pattern: Make) -> None
     page = html(pattern(3).sheet())
     drawings = re.findall(r"<svg[^>]*>\s*<title>([^<]+)</title>", page)
     assert len(drawings) == page.count('role="img"') == 4
-    assert drawings[1].startswith("Schematic of the back: width at hem")
+    assert drawings[1].startswith("Schematic of the back in size S: width at hem 49.5 centimetres, 64 stitches; ")
 
 
 def test_a_line_has_a_box_for_each_copy_and_none_for_a_check(pattern: Make) -> None:
@@ -136,7 +136,7 @@ def test_both_units_stand_together(pattern: Make) -> None:
     legend = sheet.parts[0].legend
     assert legend is not None
     first = legend.groups[0].rows[0].cells[0]
-    assert (first.text, first.under) == ("44.5", "17½")
+    assert (first.text, first.under) == ("44.5", "17½″ · 58")
 
 
 def test_words_not_read_back_are_owned_up_to(pattern: Make) -> None:

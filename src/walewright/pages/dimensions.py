@@ -140,8 +140,8 @@ class Ruler:
             for t in (0.5, 0.3, 0.7, 0.12, 0.88):
                 yield x0 + room / 2 + span * t, y + 1, "middle", True
         middle = (x0 + x1) / 2
-        yield middle, y - 1.3, "middle", False
-        yield middle, y + 3.4, "middle", False
+        yield middle, y - TICK - DROP - 0.2, "middle", False
+        yield middle, y + TICK + RISE + 0.2, "middle", False
         yield x1 + TICK + 0.8, y + 1, "start", False
         yield x0 - TICK - 0.8, y + 1, "end", False
 

@@ -199,7 +199,7 @@ def _wedge(sized: SizedPiece, wedge: SizedWedge, fabric: Fabric) -> Told:
         after = sized.counter(wedge.from_row) if again is None else _begin(sized, wedge) + time * (again.to_row - again.from_row)
         for side in SIDES:
             if wedge.edge in ("both", side):
-                yield from _held(wedge, fabric, side, after, after + span)
+                yield from _held(wedge, fabric, side, after, after + span, _late(sized, wedge, side))
 
 
 def _begin(sized: SizedPiece, wedge: SizedWedge) -> int:
@@ -208,14 +208,25 @@ def _begin(sized: SizedPiece, wedge: SizedWedge) -> int:
     return wedge.from_row + before
 
 
-def _held(wedge: SizedWedge, fabric: Fabric, side: Side, after: int, to: int) -> Told:
+def _late(sized: SizedPiece, wedge: SizedWedge, side: Side) -> int:
+    """Groups of a left edge that are held over the whole width, with the carriage far from it, and come back in a part
+    that begins with the carriage beside it: they miss a row."""
+    partings = [o.row for o in sized.openings if wedge.from_row < o.row < wedge.to_row]
+    if side != "left" or not partings:
+        return 0
+    return (partings[0] - wedge.from_row) // 2
+
+
+def _held(wedge: SizedWedge, fabric: Fabric, side: Side, after: int, to: int, late_groups: int) -> Told:
     where = f"{wedge.name}, {side} edge, rows {after + 1} to {to}"
-    yield f"{where}: rows that reach the edge", 2, fabric.edge_rows(side, after, to)
+    yield f"{where}: rows that reach the edge", 1 if late_groups else 2, fabric.edge_rows(side, after, to)
     at = fabric.outer_end(after + 1, side)
     if at is None or at != fabric.outer_end(to, side):
         return
     inwards = 1 if side == "left" else -1
-    for group, rows in zip((wedge.rest, *wedge.groups), (2, *rows_by_group(wedge)), strict=True):
+    knits = zip((wedge.rest, *wedge.groups), (2, *rows_by_group(wedge)), strict=True)
+    for number, (group, usual) in enumerate(knits):
+        rows = usual - (number <= late_groups and late_groups > 0)
         knitted = [fabric.rows_in_wale(at + inwards * i, after, to) for i in range(group)]
         yield f"{where}: rows of the {group} stitches from needle {at}", rows * group, sum(knitted)
         if knitted and min(knitted) != max(knitted):
