@@ -7,7 +7,6 @@ from walewright.solve.model import SizedRun
 from worked import cast_offs, compiled, garment, moves
 
 
-
 def sides(run: SizedRun) -> int:
     return sum(by for _, by in run.changes())
 

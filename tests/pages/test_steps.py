@@ -134,7 +134,7 @@ def test_every_step_that_hands_carry_out_is_told_or_needs_no_telling() -> None:
 
     told = {kind for _, kinds, _ in _WAYS for kind in kinds}
     plain = {
-        "Step", "NeedlesToWork", "CarriageAt", "UseYarnStep", "SetRowCounter", "KnitRows", "KnitTo", "Repeat", "Now", "NowInHalf",
+         "NeedlesToWork", "CarriageAt", "UseYarnStep", "SetRowCounter", "KnitRows", "KnitTo", "Repeat", "Now", "NowInHalf",
         "BreakOff", "EdgeIs", "JoinEdges", "Say", "StepBlock", "SizePlan",
     }  # fmt: skip
     classes = {name for name, of in vars(st).items() if isinstance(of, type) and of.__module__ == st.__name__}

@@ -39,6 +39,8 @@ def summary(outcome: Outcome) -> str:
     design, _, _, proof = outcome.result()
     sizes = proof.sizes
     tables = [_piece_table(outcome, index) for index in range(len(sizes[0].pieces))] if sizes else []
+    if sizes and sizes[0].joins:
+        tables.append(_join_table(outcome))
     head = f"{outcome.file}: {design.title}, {len(sizes)} {'size' if len(sizes) == 1 else 'sizes'} proven"
     return "\n\n".join((head, *(_plain(table) for table in tables)))
 
@@ -62,6 +64,27 @@ def _piece_table(outcome: Outcome, index: int) -> Table:
         table.add_row("", "cm wanted/knitted", *(f"{m.wanted_cm:.1f}/{m.knitted_cm:.1f}" for m in both))
     table.add_row("rows", "", *(str(p.rows) for p in pieces))
     table.add_row("needles", "", *(f"{p.first_needle}-{p.last_needle}".replace(" ", "") for p in pieces))
+    return table
+
+
+def _join_table(outcome: Outcome) -> Table:
+    """Both sides of every join: rows where both have them, else centimetres, and what was asked for."""
+    from rich.table import Table
+
+    sizes = outcome.result()[3].sizes
+    table = Table(title="joins", title_justify="left", title_style="", box=None, pad_edge=False)
+    for heading in ("", ""):
+        table.add_column(heading)
+    for size in sizes:
+        table.add_column(size.size, justify="right")
+    for at, join in enumerate(sizes[0].joins):
+        found = [size.joins[at] for size in sizes]
+        if all(j.one_rows is not None and j.other_rows is not None for j in found):
+            table.add_row(join.text, "rows", *(f"{j.one_rows}/{j.other_rows}" for j in found))
+        else:
+            table.add_row(join.text, "cm", *(f"{j.one_cm:.1f}/{j.other_cm:.1f}" for j in found))
+        if any(j.longer_cm for j in found):
+            table.add_row("", "cm longer wanted/knitted", *(f"{j.longer_cm:.1f}/{j.one_cm - j.other_cm:.1f}" for j in found))
     return table
 
 

@@ -23,12 +23,13 @@ def text_copy(outcome: Outcome, units: str) -> str:
     parts = (
         _title(design),
         _section("Sizes", (_graded(design.sizes), *_measurements(design, units))),
-        _section("Finished", _finished(proof, units)),
+        _section("Finished", (*_finished(proof, units), *_ease(outcome, units))),
         _section("Tension", (_tension(fabric, units) for fabric in design.fabrics)),
         _section("Materials", _materials(design, proof)),
         _section("Abbreviations", (f"{short}: {meaning}" for short, meaning in instructions.abbreviations)),
         outcome.plain_text.strip(),
         _making_up(design),
+        _cautions(design),
         f"Proven: every size was knitted on the simulated bed by walewright {__version__}, and read back from these words.",
     )
     return "\n\n".join(part for part in parts if part) + "\n"
@@ -66,6 +67,27 @@ def _finished(proof: Proof, units: str) -> list[str]:
             values = [size.pieces[at].measures[number].knitted_cm for size in proof.sizes]
             lines.append(f"{piece.name}, {measure.what.replace('_', ' ')}: {_lengths(values, units)}")
     return lines
+
+
+def _ease(outcome: Outcome, units: str) -> list[str]:
+    """Ease where a body measurement is known, and what the finished measurements are."""
+    from walewright.pages.finished import ease, seam_note
+    from walewright.pages.measures import measured
+
+    design, counts, _, _ = outcome.result()
+    pieces = tuple(measured(design, counts, piece.name) for piece in design.pieces)
+    lines = [f"ease, {label.lower()}: {_lengths(values, units)}" for label, values in ease(design, pieces)]
+    return [*lines, textwrap.fill(seam_note(design, units), 96)]
+
+
+def _cautions(design: Design) -> str:
+    from walewright.pages.advice import cautions
+
+    said = cautions(design)
+    if said is None:
+        return ""
+    lines = (textwrap.fill(line, 94, initial_indent="- ", subsequent_indent="  ") for line in said.lines)
+    return _section(said.title, lines)
 
 
 def _tension(fabric: Fabric, units: str) -> str:

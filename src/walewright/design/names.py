@@ -18,8 +18,9 @@ def edge_names(nodes: Iterable[syntax.Piece]) -> Edges:
     """By piece, the edges that can be joined or picked up along.
 
     Read off the statements, so that edges are checked even of a piece that is not understood. A piece that is parted to its
-    top ends in two shoulders; a slot has a lower edge of its own name and an upper one, and so has an opening that closes again; an edge
-    that runs up both sides has parts, `side_left` and `side_right`, and a gap `neck_centre` as well; a mirror image has the edges of its model.
+    top ends in two shoulders. A slot has a lower edge of its own name and an upper one, and so has an opening that closes
+    again. An edge that runs up both sides has parts, `side_left` and `side_right`, and a gap `neck_centre` as well. A mirror
+    image has the edges of its model.
     """
     first: dict[str, syntax.Piece] = {}
     for node in nodes:

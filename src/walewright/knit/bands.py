@@ -16,10 +16,10 @@ from walewright.solve.model import SizedBand, SizedPiece, SizedSlot
 def edging_block(design: Design, piece: Piece, sized: SizedPiece) -> StepBlock:
     """The edging on the rehung first row of a piece."""
     edging = design.edging(piece.start_edging or "")
-    half = sized.start // 2
+    left = sized.start // 2
     hang: tuple[Step, ...] = (
         st.CarriageAt("right", origin=edging.origin.path),
-        st.NeedlesToWork(-half, sized.start - half - 1, sized.start, origin=edging.origin.path),
+        st.NeedlesToWork(-left, sized.start - left - 1, sized.start, origin=edging.origin.path),
         st.RehangStart(piece.name, sized.start, origin=edging.origin.path),
     )
     return _hung(design, edging, f"{piece.name} {edging.name}", piece.copies, hang, sized.start, sized.edging_rows)

@@ -14,7 +14,7 @@ from walewright.solve.model import PickUp, SizedOpening, SizedPiece, SizedRun
 def start(design: Design, piece: Piece, sized: SizedPiece, use: st.UseYarnStep) -> tuple[Step, ...]:
     """From an empty bed to the first row of the piece: carriage at the right, counter at 0. `use` is its first row's yarn."""
     origin = piece.origin.path
-    first = -(sized.start // 2)
+    first = -sized.start_left
     needles = st.NeedlesToWork(first, first + sized.start - 1, sized.start, origin=origin)
     if piece.start_way == "along":
         begin: tuple[Step, ...] = (

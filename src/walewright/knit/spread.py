@@ -14,8 +14,8 @@ def spread_groups(sized: SizedPiece) -> Iterator[Group]:
     for number, run in enumerate(sized.left):
         if not run.across:
             continue
-        first = -(sized.start // 2) - sum(by for before in sized.left[:number] for _, by in before.changes())
-        last = sized.start - sized.start // 2 - 1 + sum(by for before in sized.right[:number] for _, by in before.changes())
+        first = -sized.start_left - sum(by for before in sized.left[:number] for _, by in before.changes())
+        last = sized.start - sized.start_left - 1 + sum(by for before in sized.right[:number] for _, by in before.changes())
         outwards = sum(by for _, by in run.changes()), sum(by for _, by in sized.right[number].changes())
         step = spread_evenly(last - first + 1, first - outwards[0], last + outwards[1], run.origin.path)
         if step is not None:

@@ -5,6 +5,7 @@ Trade advice is common practice where no source is named.
 
 from __future__ import annotations
 
+from walewright.design.model import Design
 from walewright.pages.model import Advice
 
 
@@ -93,8 +94,15 @@ def safety() -> Advice:
     )
 
 
-def children(cords: bool, hoods: bool, cautions: tuple[str, ...]) -> Advice:
-    """Cautions for a garment that a child wears; `cords` and `hoods`: it has them; `cautions` are the design's own.
+def cautions(design: Design) -> Advice | None:
+    """Cautions for a garment that is for children, else None."""
+    if not design.for_children:
+        return None
+    return children(bool(design.cords), any(p.purpose == "hood" for p in design.pieces), design.cautions)
+
+
+def children(cords: bool, hoods: bool, own: tuple[str, ...]) -> Advice:
+    """Cautions for a garment that a child wears; `cords` and `hoods`: it has them; `own` are the design's own cautions.
 
     Figures as read in the sources named in each line; "common practice" where there is none."""
     lines = [
@@ -121,7 +129,7 @@ def children(cords: bool, hoods: bool, cautions: tuple[str, ...]) -> Advice:
         lines.insert(
             2, "This garment has a cord: see that it is allowed where and for whom it is made, and leave it out where it is not."
         )
-    return Advice("If a child wears it", (*lines[:-1], *cautions, lines[-1]))
+    return Advice("If a child wears it", (*lines[:-1], *own, lines[-1]))
 
 
 SAFETY_SOURCE = "Cautions after the health and safety page for machine knitters at kcguild.org.uk."

@@ -10,7 +10,7 @@ from walewright.pages.finished import size_notes, size_table
 from walewright.pages.garment import cover, middle_size
 from walewright.pages.handwork import handwork
 from walewright.pages.measures import MeasuredPiece, measured
-from walewright.pages.model import Advice, Fact, PageOptions, Part, Sheet
+from walewright.pages.model import Fact, PageOptions, Part, Sheet
 from walewright.pages.parts import Drawings, joining, parts
 from walewright.pages.schematic import drawing, fitting_scale, legend
 from walewright.proof.model import Proof
@@ -54,7 +54,7 @@ def compose(design: Design, counts: Counts, instructions: Instructions, proof: P
         making_up=design.making_up,
         trouble=advice.trouble(),
         safety=advice.safety(),
-        children=_children(design),
+        children=advice.cautions(design),
         checked=checked(proof, options.units),
         author=", ".join(texts["author"]),
         version=options.version,
@@ -101,12 +101,6 @@ def _for_some_sizes(instructions: Instructions) -> bool:
     everybody = len(instructions.sizes)
     sections = (*instructions.sections, instructions.joining)
     return any(len(s.sizes) < everybody or "–" in s.text for sec in sections for p in sec.paragraphs for s in p.sentences)
-
-
-def _children(design: Design) -> Advice | None:
-    if not design.for_children:
-        return None
-    return advice.children(bool(design.cords), any(p.purpose == "hood" for p in design.pieces), design.cautions)
 
 
 def _colophon(design: Design, options: PageOptions) -> str:

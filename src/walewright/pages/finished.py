@@ -21,8 +21,8 @@ def size_table(design: Design, pieces: tuple[MeasuredPiece, ...], units: str) ->
     """To fit, from the source's size rows so marked; finished, from the counts; ease, where both are known."""
     to_fit = tuple(Row(sentence(m.name), _cells(m.values, units)) for m in design.measurements if m.to_fit)
     finished = tuple(Row(label, _cells(values, units)) for label, values in _finished(design, pieces))
-    ease = tuple(Row(label, _cells(values, units)) for label, values in _ease(design, pieces))
-    named = (("To fit", to_fit), ("Finished", finished), ("Ease: finished less body", ease))
+    between = tuple(Row(label, _cells(values, units)) for label, values in ease(design, pieces))
+    named = (("To fit", to_fit), ("Finished", finished), ("Ease: finished less body", between))
     return SizeTable(f"Sizes in {unit(units)}", design.sizes, tuple(RowGroup(title, rows) for title, rows in named if rows))
 
 
@@ -118,7 +118,7 @@ def _round(by_name: dict[str, MeasuredPiece], names: tuple[str, ...], level: str
     return Round(names, level, tuple(values))
 
 
-def _ease(design: Design, pieces: tuple[MeasuredPiece, ...]) -> Iterator[tuple[str, tuple[float, ...]]]:
+def ease(design: Design, pieces: tuple[MeasuredPiece, ...]) -> Iterator[tuple[str, tuple[float, ...]]]:
     """Ease where a body measurement of the same name is known: of a level, or round the chest below the arms."""
     for at in rounds(design, pieces):
         body = _body(design, at)

@@ -11,8 +11,8 @@ from walewright.pages.model import Drawing
 from walewright.pages.pens import LETTER_MM, Paper
 from walewright.pages.worn import BOX, EDGE, Place, draw_piece
 
-SHOWN = 2
-"""Copies of a piece that are drawn: a pair is a pair, and more say no more."""
+SHOWN = 4
+"""Copies of a piece that are drawn; more would say no more."""
 
 NAMED = 5.0
 """Room under a piece for its name, mm."""

@@ -145,7 +145,7 @@ _WAYS: tuple[tuple[str, tuple[str, ...], str], ...] = (
     ),
     (
         "Latching up a rib",
-        ("LatchRib",),
+        ("LatchRib", "LatchPanel"),
         "One column at a time. Put the latch tool through the column’s stitch in the first row of the band, so that it runs "
         "no further; drop the column from its needle; latch up bar by bar to the top and hang the last loop back.",
     ),

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 
 from walewright.design.model import Design
 from walewright.pages.facts import section_facts
+from walewright.pages.measures import name_of
 from walewright.pages.model import Drawing, Fact, Line, Part, RowLine, SizeTable, Stage
 from walewright.pages.model import Piece as Stretch
 from walewright.pages.unbroken import graded_length
@@ -53,7 +54,7 @@ def _part(
     stages = _stages(section, sizes)
     return Part(
         anchor=anchor,
-        title=section.title,
+        title=name_of(section.title),
         facts=tuple(f for f in facts if drawing is None or graded_length(f.text) <= BESIDE),
         details=tuple(f for f in facts if drawing is not None and graded_length(f.text) > BESIDE),
         drawing=drawing,

@@ -14,7 +14,6 @@ from walewright.pages.measures import MeasuredPiece
 from walewright.pages.model import Drawing
 from walewright.pages.outline import Outline
 from walewright.pages.pens import Paper, hatched, path, stitch, turned
-from walewright.solve.model import SizedRun
 
 HANG = 52.0
 """Degrees below the horizontal at which a sleeve hangs."""
@@ -139,22 +138,26 @@ def _sleeves(design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, si
     for (name, _), others in met.items():
         if name in done or len({e.piece for e in others}) < 2:
             continue
-        for placed in trunk.fronts:
-            run = _outer_run(placed.piece, others, size)
-            if run is not None and name not in done:
-                done.add(name)
-                yield _hung(next(p for p in pieces if p.piece.name == name), placed, run, size)
+        tip = next((t for t in (_tip(placed, others, size) for placed in trunk.fronts) if t is not None), None)
+        if tip is not None:
+            done.add(name)
+            yield _hung(next(p for p in pieces if p.piece.name == name), tip, size)
 
 
-def _outer_run(body: MeasuredPiece, edges: list[EdgeName], size: int) -> SizedRun | None:
-    names = {e.edge for e in edges if e.piece == body.piece.name}
-    return next((run for run in body.sized[size].right if run.name and run.name in names), None)
+def _tip(body: Placed, edges: list[EdgeName], size: int) -> Point | None:
+    """The upper end, at the garment's right, of the first of the edges that is an outer edge of the front."""
+    names = {e.edge for e in edges if e.piece == body.piece.piece.name} - {""}
+    shape, sized = body.piece.outlines[size], body.piece.sized[size]
+    for side, runs, sign in (("right", sized.right, 1), ("left", sized.left, -1)):
+        for run in runs:
+            if run.name in names:
+                height = body.piece.grids[size].height(run.to_row)
+                return sign * body.at((shape.edge_x(height, side), height))[0], height
+    return None
 
 
-def _hung(sleeve: MeasuredPiece, body: Placed, run: SizedRun, size: int) -> _Sleeve:
+def _hung(sleeve: MeasuredPiece, tip: Point, size: int) -> _Sleeve:
     shape = sleeve.outlines[size]
-    height = body.piece.grids[size].height(run.to_row)
-    tip = body.at((body.piece.outlines[size].edge_x(height, "right"), height))
     top = (0.0, shape.height)
     foot, half = -sleeve.edging_cm[size], sleeve.edging_widths[size] / 2
 

@@ -69,8 +69,8 @@ def _positions(runs: Sequence[SizedRun], rows: int) -> list[int]:
 
 
 def _outer_edges(sized: SizedPiece, fabric: Fabric) -> Told:
-    half = sized.start // 2
-    for side, begin, runs in (("left", half, sized.left), ("right", sized.start - half, sized.right)):
+    begins = sized.start_left, sized.start - sized.start_left
+    for side, begin, runs in (("left", begins[0], sized.left), ("right", begins[1], sized.right)):
         at: Side = "left" if side == "left" else "right"
         positions = _positions(runs, sized.rows)
         for row, counter in rows_once(sized).items():

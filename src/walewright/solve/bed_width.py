@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import ceil, floor
 
 from walewright.design.model import Design, Machine, Piece
 from walewright.report.model import Diagnostic, Label, Span
 from walewright.solve.edges import ACROSS_RUN
 from walewright.solve.gauge import fabric_above, fabric_below
+from walewright.solve.lean import may_lean
 from walewright.solve.model import SizedBand
 from walewright.solve.quantities import length
 
@@ -109,17 +110,28 @@ def _even(stitches: float) -> int:
 
 
 def _widest(design: Design, piece: Piece, size: int) -> _Station:
-    """Where the centred piece needs most needles. What is free may be as narrow as it can."""
-    # The centre mark stays in the middle of the start, so the longer side decides.
+    """Where the piece needs most needles. What is free may be as narrow as it can."""
     start = min(piece.start_width[size], (piece.start_most or piece.start_width)[size])
     per_cm = fabric_below(design, piece, piece.levels[0].name).stitches_per_cm
-    found = _Station(start * per_cm, start, per_cm, "at the start", piece.origin.span)
-    for side, runs in (("left", piece.left), ("right", piece.right)):
-        place = start / 2
-        for run in runs:
-            place += min(run.change[size], (run.most or run.change)[size])
-            per_cm = (fabric_above if run.path == ACROSS_RUN else fabric_below)(design, piece, run.to_level).stitches_per_cm
-            if 2 * place * per_cm > found.needles + 1e-9:
-                where = f"at `{run.to_level}`" if piece.symmetric else f"at `{run.to_level}`, reckoned by its {side} side,"
-                found = _Station(2 * place * per_cm, 2 * place, per_cm, where, run.origin.span)
+    at_start = _Station(start * per_cm / 2, start / 2, per_cm, "at the start", piece.origin.span)
+    left, right = (_furthest(design, piece, side, at_start, size) for side in ("left", "right"))
+    further = max(left, right, key=lambda s: s.needles)
+    if may_lean(piece):
+        # It is started wherever it finds room: both sides together decide.
+        return replace(further, needles=left.needles + right.needles, cm=left.cm + right.cm)
+    # The centre mark stays in the middle of the start, so the longer side decides.
+    where = further.where
+    if further is not at_start and not piece.symmetric:
+        where = f"{where}, reckoned by its {'left' if further is left else 'right'} side,"
+    return replace(further, needles=2 * further.needles, cm=2 * further.cm, where=where)
+
+
+def _furthest(design: Design, piece: Piece, side: str, found: _Station, size: int) -> _Station:
+    """Where an edge is furthest from the middle of the start, and how far."""
+    place = found.cm
+    for run in piece.left if side == "left" else piece.right:
+        place += min(run.change[size], (run.most or run.change)[size])
+        per_cm = (fabric_above if run.path == ACROSS_RUN else fabric_below)(design, piece, run.to_level).stitches_per_cm
+        if place * per_cm > found.needles + 1e-9:
+            found = _Station(place * per_cm, place, per_cm, f"at `{run.to_level}`", run.origin.span)
     return found

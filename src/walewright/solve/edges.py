@@ -7,7 +7,8 @@ from dataclasses import dataclass, replace
 
 from walewright.design.model import Design, EdgeRun, PerSize, Piece
 from walewright.solve.gauge import fabric_above, fabric_below
-from walewright.solve.programme import Draft, Terms, total
+from walewright.solve.lean import may_lean
+from walewright.solve.programme import Draft, Kind, Linear, Rule, Terms, total
 from walewright.solve.quantities import LESSER, Quantity, want
 from walewright.solve.ranges import want_range
 from walewright.solve.terms import EdgeTerms, ways
@@ -38,10 +39,23 @@ def outer_edges(
         left = _edge(draft, design, piece, "both", start, rows, one)
         return left, tuple(_beside(edge, extra) for edge, extra in zip(left, one, strict=True))
     right_start = tuple(total((terms, 1), (extra, 1)) for terms, extra in zip(start, one, strict=True))
+    zero: PerSizeTerms = pinned(draft, design, piece) if may_lean(piece) else tuple(() for _ in start)
     return (
-        _edge(draft, design, piece, "left", start, rows, one),
-        _edge(draft, design, piece, "right", right_start, rows, one),
+        _edge(draft, design, piece, "left", start, rows, one, zero),
+        _edge(draft, design, piece, "right", right_start, rows, one, zero),
     )
+
+
+def pinned(draft: Draft, design: Design, piece: Piece) -> PerSizeTerms:
+    """As many stitches as the bed has needles, by which the places of a one-sided piece's edges are counted up: an edge may be
+    drawn past the middle of the start, and no number of the programme is less than none."""
+    unit = new(draft, design, piece, "zero")
+    sizes = len(design.sizes)
+    lines = tuple((i, Linear(terms, 1, 1)) for i, terms in enumerate(unit))
+    says = (f"the edges of the {piece.name} are counted from the middle of its start",) * sizes
+    fails = (f"the edges of the {piece.name} cannot be counted from the middle of its start",) * sizes
+    draft.rules.append(Rule(f"zero of the {piece.name}", Kind.CONSTRUCTION, (piece.origin,), says, fails, lines))
+    return tuple(total((terms, design.machine.needles)) for terms in unit)
 
 
 def _beside(edge: EdgeTerms, one: Terms) -> EdgeTerms:
@@ -125,8 +139,9 @@ def _edge(
     start: PerSizeTerms,
     rows: Sequence[Mapping[str, Terms]],
     one: PerSizeTerms,
+    zero: PerSizeTerms = (),
 ) -> tuple[EdgeTerms, ...]:
-    """One edge; `side` "both": it stands for two alike."""
+    """One edge; `side` "both": it stands for two alike. `zero` is what its places are counted up by, if at all."""
     count = len(design.sizes)
     nothing: PerSizeTerms = tuple(() for _ in design.sizes)
     first = piece.start_width
@@ -140,7 +155,7 @@ def _edge(
     for run in piece.right if side == "right" else piece.left:
         moving = any(run.change) or any(run.most or ())
         still: tuple[tuple[int, ...], ...] = ((1,),) * count
-        directions.append(_move(draft, design, piece, side, run, walk, one) if moving else still)
+        directions.append(_move(draft, design, piece, side, run, walk, one, zero) if moving else still)
         after.append(walk.now)
         cast = f"of the {piece.name} before `{run.to_level}`"
         casts.append(cast_off(draft, design, piece, run, cast) if any(run.cast_off) else nothing)
@@ -161,13 +176,22 @@ def _edge(
 
 
 def _move(
-    draft: Draft, design: Design, piece: Piece, side: str, run: EdgeRun, walk: _Walk, one: PerSizeTerms
+    draft: Draft,
+    design: Design,
+    piece: Piece,
+    side: str,
+    run: EdgeRun,
+    walk: _Walk,
+    one: PerSizeTerms,
+    zero: PerSizeTerms,
 ) -> tuple[tuple[int, ...], ...]:
     """Leads the walk over a run that changes the width, and wants what is written of it; which ways it may go."""
     alike, count = side == "both", len(design.sizes)
     before, was_free = walk.now, walk.free
     name = f"width at {run.to_level}" if alike else f"{side} at {run.to_level}"
     walk.now = new(draft, design, piece, f"{name} across" if run.path == ACROSS_RUN else name)
+    if any(zero):
+        walk.now = tuple(total((place, 1), (z, -1)) for place, z in zip(walk.now, zero, strict=True))
     factor = 2 if alike else 1
     # Loops hung back across the work are measured in what is knitted with them, shaped edges in what they were knitted in.
     fabric = (fabric_above if run.path == ACROSS_RUN else fabric_below)(design, piece, run.to_level)
@@ -196,6 +220,7 @@ def _move(
         (float(off),) * count,
         f"the {piece.name} is {{cm}} {reach} at {place}",
         f"the {piece.name} cannot be {{cm}} {reach} at {place}",
+        signed=any(zero),
     )
     if not was_free or run.most is not None:
         want_range(draft, quantity, tuple(c * per_cm + extra for c in most), most)

@@ -10,6 +10,7 @@ from walewright.solve.bands import even
 from walewright.solve.edges import runs_of
 from walewright.solve.gaps import alike, gap_runs, rejoins
 from walewright.solve.inlays import sized_buttonholes, sized_repeats, sized_slots, sized_zones
+from walewright.solve.lean import lean, may_lean
 from walewright.solve.model import Phrase, SizedOpening, SizedPiece, SizedRun
 from walewright.solve.pieces import SIDES, EdgeTerms, OpeningTerms, PieceTerms
 from walewright.solve.programme import Values, amount
@@ -140,9 +141,11 @@ def _piece(design: Design, piece: Piece, terms: PieceTerms, values: Values, outl
         edging = design.edging(piece.start_edging)
         edging_rows = even(edging.depth[size] * design.fabric(edging.fabric).rows_per_cm)
     stitches = {slot.name: amount(t, values) for slot, t in zip(piece.slots, terms.slots, strict=True)}
-    slots = [*sized_slots(design, piece, stitches, rows, size)]
+    off = lean(design.machine.needles, start, left, right) if may_lean(piece) else 0
+    begin = {"left": start // 2 + off, "right": start - start // 2 - off}
+    slots = [*sized_slots(design, piece, stitches, rows, size, off)]
     for holes in piece.buttonholes:
-        slots += sized_buttonholes(design, piece, holes, rows, start, left if holes.edge == "left" else right, size)
+        slots += sized_buttonholes(design, piece, holes, rows, begin[holes.edge], left if holes.edge == "left" else right, size)
     return SizedPiece(
         piece.name,
         start,
@@ -155,8 +158,9 @@ def _piece(design: Design, piece: Piece, terms: PieceTerms, values: Values, outl
         edging_rows,
         _widest(start, left, right),
         slots=tuple(sorted(slots, key=lambda s: (s.row, s.first))),
-        zones=tuple(sized_zones(design, piece, rows, size)),
+        zones=tuple(sized_zones(design, piece, rows, size, off)),
         repeats=sized_repeats(piece, rows),
+        lean=off,
     )
 
 

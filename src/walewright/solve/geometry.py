@@ -149,7 +149,7 @@ def shoulders(sized: SizedPiece, opening: SizedOpening) -> tuple[int, int]:
     both = top_width(sized) - opening.width
     if not opening.left:
         return both // 2, both - both // 2
-    left = sized.start // 2 + moved(sized.left) + opening.first + moved(opening.left)
+    left = sized.start_left + moved(sized.left) + opening.first + moved(opening.left)
     return left, both - left
 
 

@@ -44,13 +44,13 @@ def first_slot(stitches: int, centre: float, odd: bool) -> int:
 
 
 def sized_slots(
-    design: Design, piece: Piece, stitches: Mapping[str, int], rows: Mapping[str, int], size: int
+    design: Design, piece: Piece, stitches: Mapping[str, int], rows: Mapping[str, int], size: int, lean: int
 ) -> Iterator[SizedSlot]:
-    """The slots of a piece; `stitches` of each by its name."""
+    """The slots of a piece that starts `lean` stitches off the centre mark; `stitches` of each by its name."""
     for slot in piece.slots:
         per_cm = fabric_below(design, piece, slot.level).stitches_per_cm
         count = stitches[slot.name]
-        first = first_slot(count, (slot.centre[size] if slot.centre else 0.0) * per_cm, piece.odd)
+        first = first_slot(count, (slot.centre[size] if slot.centre else 0.0) * per_cm, piece.odd) - lean
         yield SizedSlot(slot.name, rows[slot.level], first, first + count - 1, slot.taken, slot.origin)
 
 
@@ -67,22 +67,21 @@ def sized_buttonholes(
     piece: Piece,
     holes: Buttonholes,
     rows: Mapping[str, int],
-    start: int,
+    reach: int,
     runs: tuple[SizedRun, ...],
     size: int,
 ) -> Iterator[SizedSlot]:
-    """Buttonholes beside an outer edge, which moves by `runs` from half of `start` stitches on."""
+    """Buttonholes beside an outer edge, which moves by `runs` from `reach` stitches outside the centre mark on."""
     per_cm = fabric_below(design, piece, holes.to_level).stitches_per_cm
     between = floor(holes.distance[size] * per_cm + 0.5)
     taken = "eyelet" if holes.stitches == 1 else "cast-off"
-    reach = start // 2 if holes.edge == "left" else start - start // 2
     for number, row in enumerate(hole_rows(holes.count, rows[holes.from_level], rows[holes.to_level]), 1):
         edge = reach + sum(by for run in runs for at, by in run.changes() if at < row)
         first = between - edge if holes.edge == "left" else edge - between - holes.stitches
         yield SizedSlot(f"buttonhole {number}", row, first, first + holes.stitches - 1, taken, holes.origin)
 
 
-def sized_zones(design: Design, piece: Piece, rows: Mapping[str, int], size: int) -> Iterator[SizedZone]:
+def sized_zones(design: Design, piece: Piece, rows: Mapping[str, int], size: int, lean: int) -> Iterator[SizedZone]:
     """Zones over the whole width (no slots of their own) and panels, centred on needles."""
     for zone in piece.zones:
         first, last = 0, -1
@@ -92,7 +91,7 @@ def sized_zones(design: Design, piece: Piece, rows: Mapping[str, int], size: int
             count = _panel(zone.width[size] * per_cm, int(piece.odd) if not any(zone.centre) else None)
             # Where the panel lies is measured in what is knitted beside it.
             beside = fabric_below(design, piece, zone.to_level).stitches_per_cm
-            first = first_slot(count, centre * beside, piece.odd)
+            first = first_slot(count, centre * beside, piece.odd) - lean
             last = first + count - 1
         yield SizedZone(zone.fabric, rows[zone.from_level], rows[zone.to_level], first, last, zone.origin)
 

@@ -161,6 +161,13 @@ class SizedPiece:
     repeats: tuple[SizedRepeat, ...] = ()
     start_pick_ups: tuple[PickUp, ...] = ()
     """Of a start "along": what is hung on from where, in order; it comes to `start` stitches."""
+    lean: int = 0
+    """Stitches that a one-sided piece starts further left than centred (negative: right), so that it finds room on the bed."""
+
+    @property
+    def start_left(self) -> int:
+        """Stitches left of the centre mark at the start."""
+        return self.start // 2 + self.lean
 
     def row(self, level: str) -> int:
         return dict(self.levels)[level]

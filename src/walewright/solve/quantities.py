@@ -63,6 +63,8 @@ class Quantity:
     fails: str
     share: float = 1.0
     kind: Kind = Kind.WANTED
+    signed: bool = False
+    """Whether it may be less than none: an edge that is drawn past the middle of its piece's start."""
 
     @property
     def finished_width(self) -> bool:
@@ -79,11 +81,11 @@ def want(draft: Draft, quantity: Quantity) -> None:
         if not terms:
             continue
         low, high = _within(wanted, off, factor)
-        lines.append((size, Linear(terms, max(low, 0), high)))
+        lines.append((size, Linear(terms, low if quantity.signed else max(low, 0), high)))
         if quantity.finished_width and off <= 2 * NEAR:
             # An edge by itself gets half of it, so that the width between two has no more either.
             low, high = _within(wanted, NEAR * off / 2, factor)
-            near.append((size, Linear(terms, max(low, 0), high)))
+            near.append((size, Linear(terms, low if quantity.signed else max(low, 0), high)))
         draft.wishes.append(Wish(total((terms, factor)), wanted, OFF_COST * quantity.share, BEYOND_COST * quantity.share, free=1.0))
         draft.nudges += [(v, c * factor * _plainer(wanted, factor)) for v, c in terms]
     shown = [length(cm) for cm in quantity.cm]

@@ -35,7 +35,7 @@ def want_range(draft: Draft, quantity: Quantity, most: tuple[float, ...], most_c
             )
         else:
             draft.wishes.append(Wish(total((terms, factor)), middle, _CENTRAL))
-        lines.append((size, Linear(terms, max(low, 0), high)))
+        lines.append((size, Linear(terms, low if quantity.signed else max(low, 0), high)))
     shown = [length(low) if high - low < EXACT else f"{length(low)} to {length(high)}" for low, high in spoken]
     says = tuple(quantity.says.format(cm=cm) for cm in shown)
     fails = tuple(quantity.fails.format(cm=cm) for cm in shown)

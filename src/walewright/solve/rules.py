@@ -4,14 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from itertools import pairwise
+from itertools import pairwise, product
 
 from walewright.design.model import Design, EdgeRun, Opening, Origin, Piece
 from walewright.solve.edges import ACROSS_RUN, runs_of
 from walewright.solve.gaps import alike, end_level, gap_runs, rejoins
 from walewright.solve.gauge import level_number
 from walewright.solve.inside import inside_rules
-from walewright.solve.programme import Draft, Kind, Linear, Rule, total
+from walewright.solve.lean import may_lean
+from walewright.solve.programme import Draft, Kind, Linear, Rule, Terms, total
 from walewright.solve.terms import SIDES, EdgeTerms, PieceTerms
 
 Lines = list[tuple[int, Linear]]
@@ -24,6 +25,8 @@ def piece_rules(draft: Draft, design: Design, piece: Piece, terms: Sequence[Piec
     for side in SIDES[:1] if piece.symmetric else SIDES:
         edge = _Edge(piece, f"the edge of the {piece.name}", runs_of(piece, side), tuple(t.edge(side) for t in terms), 1)
         _edge_rules(draft, edge)
+    if may_lean(piece):
+        _left_over(draft, piece, terms)
     for number, opening in enumerate(piece.openings):
         what = f"the edge of the {opening.name} of the {piece.name}"
         for side in SIDES[:1] if alike(opening) else SIDES:
@@ -72,6 +75,11 @@ def _bed(draft: Draft, design: Design, piece: Piece, terms: Sequence[PieceTerms]
     half = design.machine.needles // 2
     lines: Lines = []
     for i, t in enumerate(terms):
+        if may_lean(piece):
+            pairs = product({t.left.start, *t.left.after}, {t.right.start, *t.right.after})
+            widths = dict.fromkeys(total((a, 1), (b, 1)) for a, b in sorted(pairs))
+            lines += [(i, Linear(width, None, 2 * half)) for width in widths]
+            continue
         places = [place for edge in (t.left, t.right) for place in (edge.start, *edge.after)]
         # Its mirror image has to find room too, with the middle stitch still at the right.
         places += [total((place, 1), (t.one, 1)) for place in (t.left.start, *t.left.after) if t.one]
@@ -116,12 +124,34 @@ def _one_way(draft: Draft, edge: _Edge, run: EdgeRun, number: int) -> None:
     fails = says.replace(" moves ", " cannot move ")
     count = len(edge.terms)
     rule(draft, f"way of {what} ({number})", Kind.CONSTRUCTION, (run.origin,), says, fails, lines, count)
-    if run.way.kind == "fashioned" and edge.outwards > 0:
+    if run.way.kind == "fashioned" and edge.outwards > 0 and not may_lean(edge.piece):
         need = run.way.inset + 1
         lines = [(i, Linear(place, need, None)) for i, e in enumerate(edge.terms) for place in (e.before(number), e.after[number])]
         says = f"shaping {run.way.inset} in takes {need} stitches on each side"
         fails = f"the {edge.piece.name} cannot be shaped {run.way.inset} in"
         rule(draft, f"stitches to shape {what} ({number})", Kind.CONSTRUCTION, (run.origin,), says, fails, lines, count)
+
+
+def _left_over(draft: Draft, piece: Piece, terms: Sequence[PieceTerms]) -> None:
+    """Of a one-sided piece both edges together keep the stitches that are moved on a tool, and one more."""
+    insets = [run.way.inset for run in (*piece.left, *piece.right) if run.way.kind == "fashioned"]
+    need = max(insets, default=0) + 1
+    lines: Lines = []
+    for level in range(len(piece.levels)):
+        for i, t in enumerate(terms):
+            width = total((_place(piece, t, "left", level), 1), (_place(piece, t, "right", level), 1))
+            lines.append((i, Linear(width, need, None)))
+    says = f"the {piece.name} keeps {need} stitches at the least"
+    fails = f"the {piece.name} cannot keep {need} stitches at all levels"
+    rule(draft, f"stitches left of the {piece.name}", Kind.CONSTRUCTION, (piece.origin,), says, fails, lines, len(terms))
+
+
+def _place(piece: Piece, terms: PieceTerms, side: str, level: int) -> Terms:
+    """Where an edge is at a level, taken to have come all the way where a run goes on past it."""
+    runs = piece.left if side == "left" else piece.right
+    edge = terms.edge(side)
+    number = next((n for n, run in enumerate(runs) if level_number(piece, run.to_level) >= level), len(runs) - 1)
+    return edge.after[number] if level else edge.start
 
 
 def _across(draft: Draft, edge: _Edge, run: EdgeRun, number: int) -> None:

@@ -88,7 +88,7 @@ def _at_carriage(whose: str, span: Span, first: int) -> tuple[int, ...]:
         ends = {row - span.from_row for between in span.parted for row in between}
         return tuple(t for t in _even_slots(span, first) if t not in ends)
     if whose == GAP:
-        return tuple(range(first + first % 2, span.rows, 2))
+        return tuple(range(first | 1, span.rows, 2))
     if whose == RIGHT:
         return tuple(range(max(2, first + first % 2), span.rows, 2))
     # The carriage is at the left at odd rows; a part at the left begins with it there.
