@@ -499,6 +499,21 @@ def test_rows_and_widths_go_by_the_fabric_that_is_there(workshop: type[Workshop]
         assert piece.zones[0].first > piece.zones[0].last
 
 
+def test_a_width_is_measured_in_the_rows_below_it_and_loops_hung_back_in_those_above(workshop: type[Workshop]) -> None:
+    shop = workshop(across=2.0, up=3.0)
+    levels = shop.levels("sleeve", cuff=0, rib=10, top=40)
+    zone = Zone("rib", "cuff", "rib", None, shop.each(0.0), origin("zone"))
+    across = EdgeRun("", "rib", "across", shop.each(4.0), shop.each(0.0), 0, Way("simple"), origin("across"))
+    runs = (shop.run("rib", 2.0), across, shop.run("top"))
+    rib = shop.fabric("rib", 3.0, 4.0, 3)
+    piece = solved(shop.design(shop.piece("sleeve", 20, levels, runs, zones=(zone,)), rib=rib)).sizes[0].pieces[0]
+    assert piece.start == 60
+    shaped, hung, _ = ([by for _, by in run.changes()] for run in piece.left)
+    # 24 cm of rib, then 32 cm of plain.
+    assert piece.start + 2 * sum(shaped) == 72
+    assert piece.start + 2 * sum(shaped) + 2 * sum(hung) == 64
+
+
 def test_levels_alike_but_for_their_fabric_have_rows_of_their_own(workshop: type[Workshop]) -> None:
     shop = workshop(up=3.0)
     levels = shop.levels("a", hem=0, rib=10, top=40)

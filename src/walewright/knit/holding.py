@@ -50,10 +50,20 @@ class HeldEnd:
     last_row: int
 
 
-def wedge_groups(track: str, wedge: SizedWedge, end: HeldEnd, origin: str) -> Iterator[Group]:
-    """The groups of a wedge's edge with the turns that fall into the part's rows."""
+def is_uneven(wedge: SizedWedge) -> bool:
+    """Whether the groups that are held are not all alike."""
+    return len({turn.stitches for turn in turns(wedge) if turn.kind == "hold"}) > 1
+
+
+def wedge_groups(track: str, wedge: SizedWedge, end: HeldEnd, origin: str, both_sorts: bool = False) -> Iterator[Group]:
+    """The groups of a wedge's edge with the turns that fall into the part's rows. `both_sorts`: another size holds larger groups
+    first and then smaller ones; where all are alike here, the larger ones are held no times."""
     mine = [(k, turn) for k, turn in enumerate(turns(wedge)) if end.first_row <= wedge.from_row + 2 * k < end.last_row]
     row = wedge.from_row + end.lead
+    if both_sorts and mine and not is_uneven(wedge):
+        larger = _begin(Turn("hold", mine[0][1].stitches + 1), end.side, origin)
+        body = _round(larger, end.side, origin)
+        yield Group((track, 1), row, row, (), st.Repeat(body, 0, origin=origin))
     for number, (turn, some) in enumerate(groupby(mine, key=lambda m: m[1])):
         found = [k for k, _ in some]
         first = row + 2 * found[0]
@@ -62,15 +72,15 @@ def wedge_groups(track: str, wedge: SizedWedge, end: HeldEnd, origin: str) -> It
             back = Move(first, Rank.RETURN, st.ReturnHeld(end.side, origin=origin))
             yield Group(key, first, first, (back,), None)
             continue
-        body = (
-            _begin(turn, end.side, origin),
-            st.KnitRows(1, origin=origin),
-            st.WrapHeld(end.side, origin=origin),
-            st.KnitRows(1, origin=origin),
-        )
+        body = _round(_begin(turn, end.side, origin), end.side, origin)
         rank = Rank.HOLD if turn.kind == "hold" else Rank.RETURN
         moves = [m for k in found for m in (Move(row + 2 * k, rank, body[0]), Move(row + 2 * k + 1, Rank.WRAP, body[2]))]
         yield Group(key, first, first + 2 * len(found), tuple(moves), st.Repeat(body, len(found), origin=origin))
+
+
+def _round(begin: st.Step, side: Side, origin: str) -> tuple[st.Step, ...]:
+    """A row to the held edge and one back."""
+    return begin, st.KnitRows(1, origin=origin), st.WrapHeld(side, origin=origin), st.KnitRows(1, origin=origin)
 
 
 def _begin(turn: Turn, side: Side, origin: str) -> st.Step:

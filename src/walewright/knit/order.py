@@ -86,5 +86,9 @@ class Stretch:
         return self.first_row <= move.row < self.last_row
 
     def only_its_own(self) -> Stretch:
-        """Without the groups that do not move in it."""
-        return replace(self, groups=tuple(g for g in self.groups if any(self.has(m) for m in g.moves)))
+        """Without the groups that do not move in it. One without moves, which another size works, keeps its place."""
+        own = (g for g in self.groups if any(self.has(m) for m in g.moves) or (not g.moves and self._begins(g)))
+        return replace(self, groups=tuple(own))
+
+    def _begins(self, group: Group) -> bool:
+        return self.first_row <= group.start < self.last_row

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 
 from walewright.design.model import Design, Piece
-from walewright.knit.holding import HeldEnd, wedge_groups
+from walewright.knit.holding import HeldEnd, is_uneven, wedge_groups
 from walewright.knit.operations import Side
 from walewright.knit.order import Group, Stretch
 from walewright.knit.slots import slot_groups
@@ -34,6 +34,8 @@ class Pattern:
     piece: Piece
     twins: frozenset[int]
     met: frozenset[str]
+    uneven: frozenset[int] = frozenset()
+    """Numbers of the wedges in a stretch worked several times that are held in unequal groups in some size."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +59,13 @@ def pattern(design: Design, piece: Piece, sizes: Iterable[SizedPiece]) -> Patter
     picked = (edge for band in design.bands for edge in band.along)
     hung = (edge for other in design.pieces for edge in other.start_along)
     met = frozenset(edge.edge for edge in (*joined, *picked, *hung) if edge.piece == piece.name)
-    return Pattern(design, piece, twins, met)
+    return Pattern(design, piece, twins, met, frozenset(n for s in all_sizes for n in _uneven(s)))
+
+
+def _uneven(sized: SizedPiece) -> Iterator[int]:
+    for number, wedge in enumerate(sized.wedges):
+        if is_uneven(wedge) and any(r.from_row <= wedge.from_row and wedge.to_row <= r.to_row for r in sized.repeats):
+            yield number
 
 
 def parts(pattern: Pattern, sized: SizedPiece) -> tuple[PiecePart, ...]:
@@ -80,7 +88,7 @@ def _part(
     pattern: Pattern, sized: SizedPiece, side: Side | None, opening: SizedOpening | None, first_row: int, last_row: int
 ) -> PiecePart:
     fabrics = Fabrics(pattern.design, pattern.piece, sized)
-    groups = [*fabrics.groups(first_row, last_row), *_wedges(sized, side, first_row, last_row)]
+    groups = [*fabrics.groups(first_row, last_row), *_wedges(pattern, sized, side, first_row, last_row)]
     if side is None or opening is None:
         groups += [*spread_groups(sized), *_outer_edges(pattern, sized, first_row)]
         slots = sized.slots
@@ -142,13 +150,13 @@ def _runs(track: str, runs: tuple[SizedRun, ...], ends: Ends) -> Iterator[Group]
         yield from run_groups(track, run, number, ends, run.origin.path)
 
 
-def _wedges(sized: SizedPiece, part: Side | None, first_row: int, last_row: int) -> Iterator[Group]:
+def _wedges(pattern: Pattern, sized: SizedPiece, part: Side | None, first_row: int, last_row: int) -> Iterator[Group]:
     for number, wedge in enumerate(sized.wedges):
         for side in SIDES:
             if wedge.edge in ("both", side) and part in (None, side):
                 # A part has the carriage at its outer edge at even rows.
                 end = HeldEnd(side, _LEAD[side] if part is None else 1, first_row, last_row)
-                yield from wedge_groups(f"wedge {number} {side}", wedge, end, wedge.origin.path)
+                yield from wedge_groups(f"wedge {number} {side}", wedge, end, wedge.origin.path, number in pattern.uneven)
 
 
 def _marks(pattern: Pattern, sized: SizedPiece, part: Side | None) -> Iterator[Group]:

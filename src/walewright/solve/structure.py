@@ -37,6 +37,9 @@ STRUCTURES: tuple[Structure, ...] = (
 ALIKE = 2
 """Rows by which the two gaps of a motif may differ: the next row, or the next that the carriage allows."""
 
+MORE_PHRASES = 1
+"""A structure may have so many phrases more, if all sizes then work every one of them."""
+
 _LONGEST = 12
 """Phrases that one size may take when no common structure fits."""
 
@@ -80,12 +83,23 @@ def phrase_schedules(tapers: Sequence[Taper], by: Sequence[int]) -> tuple[tuple[
             searches[taper] = _Search(taper, least + taper.allowed_beyond)
     if not any(taper.moves for taper in tapers):
         return tuple(() for _ in tapers)
-    for structure in STRUCTURES:
-        if all(searches[taper].fits(structure) for taper in tapers):
-            made = [searches[taper].best(structure) for taper in tapers]
-            return tuple(_phrases(f, structure, step) for f, step in zip(made, by, strict=True) if f is not None)
+    structure = _common([search for taper, search in searches.items() if taper.moves])
+    if structure is not None:
+        made = [searches[taper].best(structure) for taper in tapers]
+        return tuple(_phrases(f, structure, step) for f, step in zip(made, by, strict=True) if f is not None)
     alone = [searches[taper].fewest() for taper in tapers]
     return tuple(_phrases(f, tuple(len(g) for g, _ in f.phrases()), step) for f, step in zip(alone, by, strict=True))
+
+
+def _common(searches: Sequence[_Search]) -> Structure | None:
+    """The plainest structure that suits all; rather one with a phrase more than one whose phrases some size leaves out: then every
+    size reads the same sentences."""
+    suits = next((s for s in STRUCTURES if all(search.fits(s) for search in searches)), None)
+    if suits is None:
+        return None
+    longest = len(suits) + MORE_PHRASES
+    whole = (s for s in STRUCTURES if len(s) <= longest and all(search.fits_whole(s) for search in searches))
+    return next(whole, suits)
 
 
 def _phrases(found: _Found, structure: Structure, step: int) -> tuple[Phrase, ...]:
@@ -110,21 +124,28 @@ class _Search:
         self.taper = taper
         self.places = places(taper, limit)
         self.even = taper.rows / max(taper.moves, 1)
-        self.reached: dict[Structure, dict[_State, _Found]] = {(): {(0, taper.begin): _Found(0.0, 0.0)}}
+        begin = {(0, taper.begin): _Found(0.0, 0.0)}
+        self.reached: dict[tuple[Structure, bool], dict[_State, _Found]] = {((), True): begin, ((), False): begin}
 
     def fits(self, structure: Structure) -> bool:
         """Whether some schedule of that structure keeps within the limit."""
-        return self.best(structure) is not None
+        return _finished(self._after(structure, True), self.taper.moves) is not None
+
+    def fits_whole(self, structure: Structure) -> bool:
+        """Whether one does that leaves no phrase out."""
+        return _finished(self._after(structure, False), self.taper.moves) is not None
 
     def best(self, structure: Structure) -> _Found | None:
-        """The least deviating schedule of that structure, None if none keeps within the limit."""
-        return _finished(self._after(structure), self.taper.moves)
+        """The least deviating schedule of that structure, if possible with all its phrases; None if none keeps within the limit."""
+        whole = _finished(self._after(structure, False), self.taper.moves)
+        return whole or _finished(self._after(structure, True), self.taper.moves)
 
-    def _after(self, structure: Structure) -> dict[_State, _Found]:
-        if structure not in self.reached:
-            before = self._after(structure[:-1])
-            self.reached[structure] = self.after_phrase(before, structure[-1], may_skip=True)
-        return self.reached[structure]
+    def _after(self, structure: Structure, may_skip: bool) -> dict[_State, _Found]:
+        key = (structure, may_skip)
+        if key not in self.reached:
+            before = self._after(structure[:-1], may_skip)
+            self.reached[key] = self.after_phrase(before, structure[-1], may_skip)
+        return self.reached[key]
 
     def fewest(self) -> _Found:
         """The schedule with the fewest phrases; there always is one, since the best schedule is within the limit."""
