@@ -199,3 +199,14 @@ def test_a_mirror_image_is_one(gallery: ModuleType) -> None:
     one, other = (made().measured().outlines[0] for made in (gallery.front, gallery.mirror))
     assert {(-x, y) for x, y in one.polygon} == set(other.polygon)
     assert one.polygon != other.polygon
+
+
+def test_a_piece_that_begins_off_the_centre_is_drawn_about_its_start() -> None:
+    from dataclasses import replace
+
+    slot_at = replace(piece(run(0, 80)), lean=6)
+    grid = plain(FABRIC, slot_at)
+    shape = outline_on(slot_at, grid)
+    assert (shape.left[0], shape.right[0]) == ((-10, 0), (10, 0))
+    # Its first needle is L 26: what lies at a needle moves with the piece.
+    assert grid.at((-26, 0.0)) == (-10, 0)

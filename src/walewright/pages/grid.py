@@ -29,7 +29,7 @@ class Band:
 @dataclass(frozen=True, slots=True)
 class Grid:
     """`bands` lie upon each other without a gap, from row 0 to the top. `middle` is the middle of the start in stitches from the
-    bed's centre mark: 0, of an odd count 1/2."""
+    bed's centre mark: 0, of an odd count 1/2, of a piece that begins off the centre more or less."""
 
     bands: tuple[Band, ...]
     middle: float = 0.0
@@ -80,6 +80,11 @@ class Grid:
         return made
 
 
+def middle_of(sized: SizedPiece) -> float:
+    """The middle of the start in stitches right of the bed's centre mark."""
+    return sized.start / 2 - sized.start_left
+
+
 def grid(design: Design, piece: Piece, sized: SizedPiece) -> Grid:
     """The grid of a piece of the design in one size."""
     own = design.fabric(piece.fabric)
@@ -94,12 +99,12 @@ def grid(design: Design, piece: Piece, sized: SizedPiece) -> Grid:
             bands[-1] = Band(bands[-1].low, high, fabric)
         else:
             bands.append(Band(low, high, fabric))
-    return Grid(tuple(bands) or (Band(0, 0, own),), 0.5 if sized.start % 2 else 0.0)
+    return Grid(tuple(bands) or (Band(0, 0, own),), middle_of(sized))
 
 
 def plain(fabric: Fabric, sized: SizedPiece) -> Grid:
     """The grid of a piece of one fabric throughout."""
-    return Grid((Band(0, sized.rows, fabric),), 0.5 if sized.start % 2 else 0.0)
+    return Grid((Band(0, sized.rows, fabric),), middle_of(sized))
 
 
 def _straightened(points: list[Point]) -> tuple[Point, ...]:

@@ -141,14 +141,14 @@ def _openings(whole: MeasuredPiece) -> Iterator[Measure]:
         deep = tuple(g.height(end) - g.height(end - d) for g, end, d in zip(whole.grids, ends, depths, strict=True))
         yield Measure(f"{'Height' if closed else 'Depth'} of {name_of(name)}", places[1], (name,), deep, depths, "rows")
         if not closed:
-            yield from _shoulders(whole)
+            yield from _shoulders(whole, name_of(name))
 
 
 def _rows_of(opening: SizedOpening, sized: SizedPiece) -> int:
     return (opening.to_row or sized.rows) - opening.row
 
 
-def _shoulders(whole: MeasuredPiece) -> Iterator[Measure]:
+def _shoulders(whole: MeasuredPiece, opening: str) -> Iterator[Measure]:
     right = tuple(abs(o.shoulder_right[0][0] - o.shoulder_right[-1][0]) for o in whole.outlines)
     left = tuple(abs(o.shoulder_left[0][0] - o.shoulder_left[-1][0]) for o in whole.outlines)
 
@@ -157,11 +157,12 @@ def _shoulders(whole: MeasuredPiece) -> Iterator[Measure]:
             ends = zip(widths, whole.grids, whole.sized, strict=True)
             yield Measure(label, "shoulder", (side,), widths, tuple(round(w / g.across(s.rows)) for w, g, s in ends), "st")
 
+    beside = "shoulder" if opening == "neck" else f"part beside the {opening}"
     if all(abs(a - b) <= SAME for a, b in zip(left, right, strict=True)):
-        yield from measure("Shoulder", "right", right)
+        yield from measure(sentence(beside), "right", right)
     else:
-        yield from measure("Left shoulder", "left", left)
-        yield from measure("Right shoulder", "right", right)
+        yield from measure(f"Left {beside}", "left", left)
+        yield from measure(f"Right {beside}", "right", right)
 
 
 def _darts(whole: MeasuredPiece) -> Iterator[Measure]:
@@ -178,7 +179,7 @@ def _darts(whole: MeasuredPiece) -> Iterator[Measure]:
             counts = tuple(d.wedge.rest + reaches(d.wedge.groups, d.wedge.kind) for d in found)
             values = tuple(c * g.across(d.wedge.to_row) for c, d, g in zip(counts, found, whole.grids, strict=True))
             at = next(i for i, d in enumerate(whole.outlines[0].darts) if d == found[0])
-            label = f"Depth of the {name_of(name)} short rows" if name else "Depth of the short rows"
+            label = f"Depth of the {name_of(name)}" if "wedge" in name else f"Depth of the {name_of(name)} short rows"
             yield Measure(label, "dart", (str(at),), values, counts, "st")
 
 

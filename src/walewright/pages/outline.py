@@ -118,8 +118,8 @@ class Outline:
 
 def outline(piece: SizedPiece, grid: Grid) -> Outline:
     """The outline of `piece` on the grid of its fabrics."""
-    right = tuple(_cut(piece, "right", _edge(piece.right, grid.middle + piece.start / 2 - piece.lean, +1)))
-    left = tuple(_cut(piece, "left", _edge(piece.left, grid.middle - piece.start / 2 - piece.lean, -1)))
+    right = tuple(_cut(piece, "right", _edge(piece.right, grid.middle + piece.start / 2, +1)))
+    left = tuple(_cut(piece, "left", _edge(piece.left, grid.middle - piece.start / 2, -1)))
     tops = [o for o in piece.openings if not o.rejoins]
     opening = tops[-1] if tops else None
     neck = tuple(_gap(piece, opening)) if opening else ()
@@ -280,7 +280,7 @@ def _darts(piece: SizedPiece, grid: Grid) -> Iterator[Dart]:
                 continue
             sign = 1 if side == "right" else -1
             runs = piece.right if side == "right" else piece.left
-            edge = list(_edge(runs, grid.middle + sign * piece.start / 2 - piece.lean, sign))
+            edge = list(_edge(runs, grid.middle + sign * piece.start / 2, sign))
             x = _x_at(tuple(edge), wedge.from_row)
             yield Dart(wedge.name, side, grid.line(_dart(wedge, edge[-1][0] if x is None else x, -sign)), wedge)
 

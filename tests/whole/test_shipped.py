@@ -1,0 +1,166 @@
+"""Every garment that is shipped: proven in all sizes, in order, and, at tensions drawn at random, proven or truly told why not."""
+
+from __future__ import annotations
+
+import random
+import re
+from functools import cache
+
+import pytest
+
+from walewright.cli.sources import shipped
+from walewright.design import Changes
+from walewright.design.model import Design
+from walewright.pipeline import Outcome, compile
+from walewright.report.model import Diagnostic, Severity
+from walewright.source import read, tidy
+from walewright.world import shipped_names, shipped_text
+from walewright.write import shared
+
+SHIPPED = shipped()
+GARMENTS = tuple(name.removesuffix(".wale") for name in shipped_names("patterns", suffix=".wale"))
+SINGLE = frozenset({"breakwater", "ebb", "sandbar", "mooring"})
+"""Garments of few sizes by their nature: shawls, a blanket, and mittens as the hand table has them."""
+
+DRAWN = 4
+"""Random tensions and bodies for each garment in this test; `tests/benchmarks/regrade_at_random.py` draws more."""
+
+TOLD = frozenset(
+    {
+        "cap-cannot-meet",
+        "counts-conflict",
+        "join-does-not-meet",
+        "pickup-too-few",
+        "slope-too-flat",
+        "wedge-too-steep",
+        "wider-than-bed",
+    }
+)
+
+
+def source(name: str) -> str:
+    return shipped_text("patterns", f"{name}.wale")
+
+
+@cache
+def compiled(name: str) -> Outcome:
+    return compile(source(name), f"{name}.wale", SHIPPED, Changes())
+
+
+def design_of(name: str) -> Design:
+    design = compiled(name).design
+    assert design is not None
+    return design
+
+
+@pytest.mark.parametrize("name", GARMENTS)
+def test_every_size_is_proven_and_reads_back(name: str) -> None:
+    outcome = compiled(name)
+    assert outcome.proven, [d.message for d in outcome.diagnostics]
+    assert outcome.proof is not None
+    assert all(size.read_back for size in outcome.proof.sizes)
+    assert len(outcome.proof.sizes) == len(design_of(name).sizes)
+
+
+@pytest.mark.parametrize("name", GARMENTS)
+def test_a_garment_says_what_it_is(name: str) -> None:
+    design = design_of(name)
+    keys = {key for key, _ in design.texts}
+    assert {"summary", "difficulty", "story"} <= keys
+    assert design.making_up
+    assert design.yarns
+    assert len(design.sizes) >= 5 or name in SINGLE
+
+
+@pytest.mark.parametrize("name", GARMENTS)
+def test_a_shipped_source_is_tidy(name: str) -> None:
+    tree, told = read(f"{name}.wale", source(name))
+    assert told == ()
+    assert tidy(tree) == source(name)
+
+
+@pytest.mark.parametrize("name", GARMENTS)
+def test_widths_and_heights_are_as_wanted(name: str) -> None:
+    proof, design = compiled(name).proof, design_of(name)
+    assert proof is not None
+    for size in proof.sizes:
+        for piece in size.pieces:
+            shaped = next((p for p in design.pieces if p.name == piece.name), None)
+            runs = (*shaped.left, *shaped.right) if shaped else ()
+            # Equal steps are a repeat: each may be half a stitch off. So are the four rows of a stitch held in and let out.
+            across = 1 + max((run.steps for run in runs), default=0) / 2
+            for measure in piece.measures:
+                up = 4 if "wedge" in measure.what else 2
+                assert abs(measure.off) <= (across if measure.unit == "st" else up) + 1e-6, (size.size, piece.name, measure)
+
+
+@pytest.mark.parametrize("name", GARMENTS)
+def test_joined_edges_meet(name: str) -> None:
+    proof = compiled(name).proof
+    assert proof is not None
+    for size in proof.sizes:
+        for join in size.joins:
+            if join.easing_cm == 0:
+                assert join.one_rows == join.other_rows, join
+            else:
+                assert abs(join.one_cm - join.other_cm - join.longer_cm) <= join.easing_cm + 1e-6, join
+
+
+def test_every_class_of_bed_is_there() -> None:
+    beds = {design_of(name).machine.name for name in GARMENTS}
+    assert beds == {"fine", "standard", "mid", "bulky"}
+    assert len(GARMENTS) >= 14
+
+
+def test_the_sizes_share_their_sentences() -> None:
+    shares = {}
+    for name in GARMENTS:
+        instructions = compiled(name).instructions
+        assert instructions is not None
+        shares[name] = shared(instructions)
+    assert min(shares.values()) > 0.55, shares
+    assert sum(shares.values()) / len(shares) > 0.85, shares
+
+
+# ----------------------------------------------------------------- at other tensions, for other bodies
+
+
+def drawn(name: str, count: int) -> list[Changes]:
+    """Tensions within 35 % of each fabric's own, rows and stitches apart, for two sizes, half of them with bodies of their own."""
+    design = design_of(name)
+    chance = random.Random(name)
+    found: list[Changes] = []
+    for _ in range(count):
+        wider, taller = chance.uniform(0.65, 1.35), chance.uniform(0.65, 1.35)
+        tensions = {
+            f.name: f"{f.stitches_per_cm * 10 * wider:.3f} st {f.rows_per_cm * 10 * taller:.3f} rows" for f in design.fabrics
+        }
+        chosen = chance.sample(design.sizes, min(2, len(design.sizes)))
+        bodies = {
+            m.name: f"{chance.uniform(min(m.values), max(m.values)):.1f} cm"
+            for m in design.measurements
+            if m.to_fit and chance.random() < 0.5
+        }
+        found.append(Changes(tuple(s for s in design.sizes if s in chosen), tensions, bodies))
+    return found
+
+
+@pytest.mark.parametrize("name", GARMENTS)
+def test_regraded_at_random(name: str) -> None:
+    for changes in drawn(name, DRAWN):
+        outcome = compile(source(name), f"{name}.wale", SHIPPED, changes)
+        if outcome.proven:
+            continue
+        errors = [d for d in outcome.diagnostics if d.severity is Severity.ERROR]
+        assert errors, changes
+        for error in errors:
+            assert error.code in TOLD, (changes, error.code, error.message)
+            assert error.helps, error
+            assert_true(error)
+
+
+def assert_true(told: Diagnostic) -> None:
+    """What can be checked of a message by itself."""
+    if told.code == "wider-than-bed":
+        wanted, there = re.findall(r"(\d+) needles, and the bed has (\d+)", told.message)[0]
+        assert int(wanted) > int(there), told.message
