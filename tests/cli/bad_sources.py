@@ -90,7 +90,7 @@ BAD = (
         "underarm body - 20 cm, bust body - 17 cm, tip body - 2 cm, top body\n    start half wide on waste yarn, with welt\n"
         "    edges straight to underarm called side\n    edges slope to half + 24 cm wide at bust\n"
         "    edges slope to half wide at tip called armhole\n",
-        "counts-conflict",
+        "slope-too-flat",
         "edges slope",
         "edges slope",
     ),

@@ -27,7 +27,7 @@ RISE, DROP = 2.4, 0.7
 AIR = 0.5
 """Kept free round lettering, mm."""
 
-LANES = 12
+LANES = 16
 """Lanes tried beside a piece. A piece has fewer measures than this on any side."""
 
 Box = tuple[float, float, float, float]

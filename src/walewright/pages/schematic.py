@@ -18,6 +18,9 @@ BOX = (84.0, 62.0)
 LEAST = 34.0
 """A piece is drawn at least so long one way, mm: its figures need the room."""
 
+CROWDED = 12
+"""Measures. A drawing with more of them carries letters even of one size."""
+
 EDGE = 1.0
 """Round the whole drawing, mm."""
 
@@ -43,8 +46,8 @@ def drawing(
     width, height = _extent(piece, size)
     scale = min(BOX[0] / width, BOX[1] / height, max(shared_scale * 2, LEAST / max(width, height)))
     paper = Paper()
-    kind = "letter" if lettered(sizes) else "figure"
-    bench = Bench(piece, size, scale, fabrics, not lettered(sizes), paper, Ruler(paper, kind))
+    kind = "letter" if lettered(piece, sizes) else "figure"
+    bench = Bench(piece, size, scale, fabrics, not lettered(piece, sizes), paper, Ruler(paper, kind))
     cloth(bench)
     bench.ruler.blank = bool(piece.sized[size].zones)
     labelled = list(zip(_labels(piece, sizes, units), piece.measures, strict=True))
@@ -58,14 +61,14 @@ def drawing(
     return _trimmed(bench, _alt(piece, sizes, size))
 
 
-def lettered(sizes: tuple[str, ...]) -> bool:
-    """Whether the schematics carry letters and a legend stands beneath."""
-    return len(sizes) > 1
+def lettered(piece: MeasuredPiece, sizes: tuple[str, ...]) -> bool:
+    """Whether the schematic carries letters and a legend stands beneath: for several sizes, or for more figures than have room."""
+    return len(sizes) > 1 or len(piece.measures) > CROWDED
 
 
 def legend(piece: MeasuredPiece, sizes: tuple[str, ...], units: str) -> SizeTable | None:
     """The figures of the letters, or None where the drawing carries them itself."""
-    if not lettered(sizes):
+    if not lettered(piece, sizes):
         return None
     rows = tuple(
         Row(m.label, tuple(_cell(m, i, units) for i in range(len(sizes))), key=key, note=_unit_note(m))
@@ -94,7 +97,7 @@ def _cell(measure: Measure, size: int, units: str) -> Cell:
 
 def _labels(piece: MeasuredPiece, sizes: tuple[str, ...], units: str) -> tuple[tuple[str, ...], ...]:
     """The lines that letter each measure: its letter, or its figures."""
-    if lettered(sizes):
+    if lettered(piece, sizes):
         return tuple((_letter(i),) for i in range(len(piece.measures)))
     return tuple(_figures(m, 0, units) for m in piece.measures)
 
@@ -184,7 +187,7 @@ def _neck_depth(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
     bottom = min(y for _, y in neck)
     x0, x1 = min(x for x, y in neck if y <= bottom + 0.05), max(x for x, y in neck if y <= bottom + 0.05)
     x, y = bench.at(((x0 + x1) / 2, bottom))
-    places = (x, x + 3, x - 3, x + 6, x - 6)
+    places = (x, x + 3, x - 3, x + 6, x - 6, *lanes(bench.right + LANE, _step(bench)))
     text = (" · ".join(label),)
     if bench.ruler.kind == "figure" and bench.ruler.write_free(((x, y + d, "middle") for d in (4.0, 7.0, 10.0)), text, "figure"):
         # Figures are wider than most necks are: they stand beneath.

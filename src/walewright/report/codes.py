@@ -139,6 +139,7 @@ MAKING = _errors(
     bed_refuses="The simulated bed cannot make a move of the plan.",
     buttonholes_crowded="The buttonholes of a band do not fit on it.",
     called_edges_differ="An edge called on both sides has more rows on one side than on the other.",
+    free_level_without_room="Nowhere in the range of a free level is there room to shape the edges.",
     cap_cannot_meet="No height within the range of a free level makes joined edges meet.",
     counts_conflict="No stitches and rows suit all that is said of them.",
     join_does_not_meet="Edges that are joined differ by more than their easing.",

@@ -76,9 +76,10 @@ def pinned(design: Design, programme: Programme, terms: Garment, values: Values)
             continue
         trial = Trial(design, programme, terms, now, join, moving)
         found = _search(trial)
-        fault = _unmet(trial, found)
-        if fault is not None:
-            told.append(fault)
+        fault = _no_room(trial) if found is None else _unmet(trial, found)
+        if found is None or fault is not None:
+            told += [fault] if fault is not None else []
+            done |= set(moving)
             continue
         for size, steps in enumerate(found):
             now |= _numbers(trial, size, steps)
@@ -185,8 +186,8 @@ def _possible(trial: Trial, change: Change, size: int, step: int) -> bool:
     return True
 
 
-def _search(trial: Trial) -> tuple[int, ...]:
-    """For each size the number of steps with which the join comes nearest."""
+def _search(trial: Trial) -> tuple[int, ...] | None:
+    """For each size the number of steps with which the join comes nearest; None where some size has room at none of them."""
     sizes = range(len(trial.design.sizes))
 
     def change(size: int, step: int) -> Mapping[int, int]:
@@ -195,11 +196,13 @@ def _search(trial: Trial) -> tuple[int, ...]:
     return _nearest(trial, change, [(0, _steps(trial, i)) for i in sizes], rising=True)
 
 
-def _nearest(trial: Trial, change: Change, bounds: Sequence[tuple[int, int]], rising: bool) -> tuple[int, ...]:
+def _nearest(trial: Trial, change: Change, bounds: Sequence[tuple[int, int]], rising: bool) -> tuple[int, ...] | None:
     """For each size the number of steps within its bounds with which the moving side is least off; it gets longer with every
-    step (`rising`). All sizes are halved at once, since a trial schedules them together."""
+    step (`rising`). All sizes are halved at once, since a trial schedules them together. None where some size can take none."""
     sizes = range(len(bounds))
-    able = [[s for s in range(low, high + 1) if _possible(trial, change, i, s)] or [low] for i, (low, high) in enumerate(bounds)]
+    able = [[s for s in range(low, high + 1) if _possible(trial, change, i, s)] for i, (low, high) in enumerate(bounds)]
+    if not all(able):
+        return None
     low, high = [0 for _ in sizes], [len(a) - 1 for a in able]
 
     def off(at: Sequence[int]) -> list[float]:
@@ -230,6 +233,28 @@ def _nearest(trial: Trial, change: Change, bounds: Sequence[tuple[int, int]], ri
 
 
 # ----------------------------------------------------------------- what cannot meet
+
+
+def _no_room(trial: Trial) -> Diagnostic:
+    """Told where the free levels find no place, in some size, at which everything can be shaped in the rows between them."""
+    design, name = trial.design, trial.movers[0]
+    over = [
+        i
+        for i in range(len(design.sizes))
+        if not any(_possible(trial, lambda size, step: _numbers(trial, size, step), i, s) for s in range(_steps(trial, i) + 1))
+    ]
+    leading, low, high = _range(trial, name, over[0])
+    return Diagnostic(
+        "free-level-without-room",
+        f"wherever the free levels of the {name} are, its edges have too few rows to be shaped in",
+        (Label(leading.origin.span, f"`{leading.name}` is free"), Label(design.piece(name).origin.span, f"the {name}")),
+        (f"`{leading.name}` is {floor(low)} to {ceil(high)} rows up in {design.sizes[over[0]]}",),
+        (
+            f"let `{leading.name}` and the free levels below it go higher",
+            "or let the edges between them move in less: a wider top, or more cast off at once",
+        ),
+        sizes=tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else (),
+    )
 
 
 def _unmet(trial: Trial, found: Choice) -> Diagnostic | None:
@@ -277,7 +302,7 @@ def _other_range(trial: Trial, found: Choice, over: Sequence[int]) -> tuple[str,
 
     bounds = [(s - _BEYOND, s + _BEYOND) if i in over else (s, s) for i, s in enumerate(found)]
     there = _nearest(trial, higher, bounds, rising=True)
-    if not _meet(trial, higher, there, over):
+    if there is None or not _meet(trial, higher, there, over):
         return ()
     leading, _, _ = _range(trial, name, over[0])
     piece = design.piece(name)
@@ -315,7 +340,7 @@ def _other_width(trial: Trial, found: Choice, over: Sequence[int]) -> tuple[str,
     reach = [max(2, trial.base[terms[0][0]] // 2) for terms in widths]
     bounds = [(-reach[i], reach[i]) if i in over else (0, 0) for i in range(len(found))]
     there = _nearest(trial, wider, bounds, rising=True)
-    if not _meet(trial, wider, there, over):
+    if there is None or not _meet(trial, wider, there, over):
         return ()
     per_cm = next(f for low, high, f in reversed(stages(design, piece)) if where in (low.name, high.name)).stitches_per_cm
     by_size = {design.sizes[i]: length(2 * (trial.base[widths[i][0][0]] + there[i]) / per_cm) for i in over}
