@@ -4,20 +4,27 @@ from __future__ import annotations
 
 import pytest
 
-from walewright.design.model import Opening, Origin, Way
 from walewright.solve.curves import quarter_ellipse, targets
 from walewright.solve.schedule import ALLOWED_BEYOND
-from walewright.solve.shaping import Gap, openings
 from walewright.solve.stairs import Flight
+
+from worked import garment
 
 
 def neck(shape: str, width: int, flat: int, rows: int) -> list[tuple[int, int]]:
-    """(rows after the parting, stitches) of each move of a half's neck edge."""
-    opening = Opening("neck", (1.0,), (1.0,), (1.0,), shape, Way("simple"), Origin("neck"))
-    made = openings(opening, [Gap(100, 100 + rows, width // 2, flat // 2)])
-    assert made is not None
-    assert (made[0].width, made[0].flat) == (width, flat)
-    return [(row - 100, -by) for row, by in made[0].run.changes()]
+    """(rows after the parting, stitches) of each move of a part's neck edge; the part begins with the carriage at its outer edge."""
+    front = garment(
+        f"""
+piece front in plain
+    levels hem 0 cm, top 120 rows
+    start 100 stitches wide with e-wrap
+    neck {width} stitches wide, {rows} rows deep, {shape}, {flat} stitches flat
+    end cast off
+"""
+    ).piece("front")
+    opening = front.openings[0]
+    assert (opening.width, opening.flat) == (width, flat)
+    return [(row - opening.row, -by) for run in opening.right for row, by in run.changes()]
 
 
 def strays(stitches: int, rows: int, moves: list[tuple[int, int]]) -> float:

@@ -89,7 +89,7 @@ def _seam(proof: Proof, text: str, units: str) -> Row:
     joins = [next((j for j in s.joins if j.text == text), None) for s in proof.sizes]
     in_rows = all(j is None or (j.one_rows is not None and j.other_rows is not None) for j in joins)
     return Row(
-        sentence(text),
+        sentence(text.replace("_", " ")),
         tuple(ABSENT if j is None else _sides(j, in_rows, units) for j in joins),
         note="rows" if in_rows else ("in" if units == "in" else "cm"),
     )
