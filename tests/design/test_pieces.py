@@ -189,13 +189,30 @@ def test_one_fault_of_a_piece_is_one_message(cut: Cut, node: Any, code: str) -> 
         ((Edge("both", "slope", "tip", by=cm(-2), way="fashioned", inset=5),), "no-such-tool"),
         ((Edge("both", "slope", "tip", by=Number(-4, "rows")),), "rows-across"),
         ((Edge("both", "straight", "tip", called="neck"),), "reserved-name"),
-        ((Edge("both", "straight", "tip", called="a"), Edge("both", "straight", "top", called="a")), "repeated-name"),
-        ((Edge("left", "straight", "tip", called="a"), Edge("left", "straight", "top", called="a")), "repeated-name"),
-        ((Edge("both", "straight", "tip", called="a"), Edge("right", "straight", "top", called="a")), "repeated-name"),
-        ((Edge("both", "slope", "tip", by=cm(-2), at_once=3),), "absurd-count"),
-        ((Edge("both", "rate", "tip", by=Number(-1, "stitch"), every=0),), "not-positive"),
-        ((Edge("both", "rate", "tip", by=Number(-1, "stitch")),), "not-positive"),
-        ((Edge("both", "rate", "tip", every=2),), "missing-part"),
+        (
+            (
+                Edge("both", "straight", "underarm", called="a"),
+                Edge("both", "straight", "tip", called="b"),
+                Edge("both", "straight", "top", called="a"),
+            ),
+            "repeated-name",
+        ),
+        (
+            (
+                Edge("left", "straight", "underarm", called="a"),
+                Edge("left", "straight", "tip", called="b"),
+                Edge("left", "straight", "top", called="a"),
+            ),
+            "repeated-name",
+        ),
+        (
+            (
+                Edge("both", "straight", "underarm", called="a"),
+                Edge("both", "straight", "tip", called="b"),
+                Edge("right", "straight", "top", called="a"),
+            ),
+            "repeated-name",
+        ),
     ],
 )
 def test_one_fault_of_an_edge_is_one_message(read: Cut, cut: Cut, edges: tuple[Edge, ...], code: str) -> None:
@@ -249,3 +266,8 @@ def test_a_statement_twice(cut: Cut) -> None:
 @pytest.mark.parametrize(("copies", "code"), [(0, "not-positive"), (1000, "absurd-count")])
 def test_copies(cut: Cut, copies: int, code: str) -> None:
     assert codes(cut(copies=copies)) == [code]
+
+
+def test_runs_that_follow_one_another_under_one_name_are_one_edge(cut: Cut) -> None:
+    edges = (Edge("both", "straight", "underarm", called="a"), Edge("both", "straight", "tip", called="a"))
+    assert [r.name for r in back(cut(without=(Edge,), add=edges)).left[:2]] == ["a", "a"]

@@ -1,13 +1,15 @@
 """What the documentation shows is true: its sources compile, its wrong sources fail as said, its links lead somewhere.
 
-A ```wale block is a whole source; ```wale part is some lines of one; ```wale error: CODE must give that code, and nothing
-else; ```wale wrong, on the page of a code, must give that code.
+A ```wale block is a whole source; ```wale part is some lines of one; ```wale example is a whole source below the one
+```wale frame; ```wale error: CODE must give that code, and nothing else; ```wale wrong, on the page of a code, must give
+that code.
 """
 
 from __future__ import annotations
 
 import re
 import textwrap
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -22,6 +24,8 @@ from walewright.report.model import Severity
 WALE = blocks("wale")
 WHOLE = [b for b in WALE if b.info == "wale"]
 PARTS = [b for b in WALE if b.info == "wale part"]
+FRAMES = [b for b in WALE if b.info == "wale frame"]
+EXAMPLES = [b for b in WALE if b.info == "wale example"]
 WRONG = [b for b in WALE if b.info.startswith("wale error: ")]
 SHOWN_WRONG = [b for b in WALE if b.info == "wale wrong" and b.page.startswith("docs/errors/")]
 
@@ -31,11 +35,13 @@ def compiled(block: Block) -> Outcome:
 
 
 def test_every_block_is_of_a_kind_that_is_tested() -> None:
-    assert set(WALE) == {*WHOLE, *PARTS, *WRONG, *SHOWN_WRONG}
+    assert set(WALE) == {*WHOLE, *PARTS, *FRAMES, *EXAMPLES, *WRONG, *SHOWN_WRONG}
     assert WHOLE
     assert PARTS
+    assert EXAMPLES
     assert WRONG
     assert SHOWN_WRONG
+    assert len(FRAMES) == 1
 
 
 @pytest.mark.parametrize("block", WHOLE, ids=lambda b: b.name)
@@ -47,6 +53,25 @@ def test_a_whole_source_is_proven(block: Block) -> None:
         return
     assert [d for d in outcome.diagnostics if d.severity is Severity.ERROR] == []
     assert outcome.proven
+
+
+def below_the_frame(block: Block) -> Block:
+    return replace(block, text=f"{FRAMES[0].text}\n{block.text}")
+
+
+@pytest.mark.parametrize("block", EXAMPLES, ids=lambda b: b.name)
+def test_an_example_is_proven_below_the_frame(block: Block) -> None:
+    outcome = compiled(below_the_frame(block))
+    # What the frame has for other examples is not used in this one.
+    assert [d for d in outcome.diagnostics if d.severity is Severity.ERROR] == []
+    assert outcome.proven
+
+
+@pytest.mark.parametrize("block", EXAMPLES, ids=lambda b: b.name)
+def test_an_example_is_tidy(block: Block) -> None:
+    whole = below_the_frame(block)
+    tree, _ = source.read(whole.name, whole.text)
+    assert source.tidy(tree) == whole.text
 
 
 @pytest.mark.parametrize("block", WRONG, ids=lambda b: b.name)

@@ -65,8 +65,20 @@ def test_the_longer_side_decides_on_a_bed(workshop: type[Workshop]) -> None:
     shop = workshop("M", across=2.0, needles=100)
     levels = shop.levels("back", hem=0, top=40)
     found = told(shop.design(shop.piece("back", 40, levels, (shop.run("top", 12),), (shop.run("top", -12),))))
+    # It leans, so that both sides together decide: 64 needles left of the middle of its start, 40 right of it.
     assert found.code == "wider-than-bed"
-    assert "128 needles" in found.message
+    assert "104 needles" in found.message
+
+
+def test_a_one_sided_piece_leans_to_where_there_is_room(workshop: type[Workshop]) -> None:
+    shop = workshop("M", across=2.0, needles=104)
+    levels = shop.levels("back", hem=0, top=40)
+    design = shop.design(shop.piece("back", 40, levels, (shop.run("top", 12),), (shop.run("top", -12),)))
+    counts, found = solve(design)
+    assert found == ()
+    assert counts is not None
+    piece = counts.sizes[0].piece("back")
+    assert (piece.start, piece.start_left) == (80, 28)
 
 
 def test_edges_joined_row_for_row_that_differ(workshop: type[Workshop]) -> None:

@@ -12,6 +12,7 @@ from typing import Any
 
 from walewright.knit import operations as op
 from walewright.knit import steps as st
+from walewright.knit.merging import merged
 from walewright.knit.operations import Operation, Side
 from walewright.knit.state import Part, State
 
@@ -202,6 +203,14 @@ def _repeat(s: State, step: st.Repeat) -> Done:
     return tuple(made), s
 
 
+def _together(s: State, step: st.Together) -> Done:
+    made: list[Operation] = []
+    for inner in merged(step):
+        more, s = perform(s, inner)
+        made += more
+    return tuple(made), s
+
+
 def _now(s: State, step: st.Now) -> Done:
     return (op.Check(step.stitches, step.row, step.side),), s
 
@@ -312,6 +321,7 @@ _HANDS: dict[type[st.Step], Callable[[State, Any], Done]] = {
     st.SlotClosed: _slot_closed,
     st.EyeletAt: _eyelet_at,
     st.Repeat: _repeat,
+    st.Together: _together,
     st.MarkEdges: _nothing,
     st.Now: _now,
     st.NowInHalf: _now_in_half,

@@ -13,11 +13,12 @@ from dataclasses import dataclass, replace
 from walewright.design.model import Design, EdgeName, Piece
 from walewright.knit import parting
 from walewright.knit import steps as st
+from walewright.knit.at_once import Crowd, crowds
 from walewright.knit.bands import band_block, edging_block
 from walewright.knit.ends import edge_notes, edging_of, finish, start
 from walewright.knit.fold import Known, body_shape
 from walewright.knit.hands import perform
-from walewright.knit.order import Key
+from walewright.knit.order import Key, Stretch
 from walewright.knit.parts import Pattern, PiecePart, parts, pattern
 from walewright.knit.state import State
 from walewright.knit.steps import SizePlan, Step, StepBlock
@@ -43,12 +44,20 @@ class _Draft:
     pattern: Pattern
     unrolled: frozenset[Key]
     known: Mapping[str, Known]
+    crowds: Mapping[tuple[int, int], tuple[Crowd, ...]]
+    """What is told as going on together, by the numbers of the part and of the stretch in it."""
 
 
 def _draft(design: Design, piece: Piece, sizes: tuple[SizedPiece, ...]) -> _Draft:
     found = pattern(design, piece, sizes)
-    unrolled = crowded(s for sized in sizes for part in parts(found, sized) for s in part.stretches)
-    draft = _Draft(found, unrolled, {})
+    every = [parts(found, sized) for sized in sizes]
+    unrolled = crowded(s for some in every for part in some for s in part.stretches)
+    places: dict[tuple[int, int], list[Stretch]] = {}
+    for some in every if len(sizes) > 1 else ():
+        for i, part in enumerate(some):
+            for j, rows in enumerate(part.stretches):
+                places.setdefault((i, j), []).append(rows)
+    draft = _Draft(found, unrolled, {}, {place: crowds(rows) for place, rows in places.items()})
     if not unrolled or len(sizes) == 1:
         return draft
     known: dict[str, Known] = {}
@@ -97,12 +106,12 @@ def _piece_block(draft: _Draft, sized: SizedPiece) -> StepBlock:
             _, state = perform(state, step)
         paragraphs.append((title, steps))
 
-    def knit(part: PiecePart, title: str) -> None:
+    def knit(number: int, part: PiecePart, title: str) -> None:
         nonlocal state
         made: list[Step] = []
         known = draft.known.get(title, frozenset())
-        for rows in part.stretches:
-            steps, state = weave(rows, draft.unrolled, state, known)
+        for place, rows in enumerate(part.stretches):
+            steps, state = weave(rows, draft.unrolled, state, known, draft.crowds.get((number, place), ()))
             # What must be true is stated once between two stretches.
             made += steps[1:] if made and steps and made[-1] == steps[0] else steps
         if title == SHAPED and _plain(made):
@@ -114,7 +123,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece) -> StepBlock:
     for number, part in enumerate(parts(draft.pattern, sized)):
         opening = part.opening
         if part.side is None or opening is None:
-            knit(part, SHAPED if number == 0 else "Over the whole width")
+            knit(number, part, SHAPED if number == 0 else "Over the whole width")
             last = "end"
             if opening is not None:
                 add(f"Part for the {opening.name}", parting.part(opening, state, fabrics.use(opening.row)))
@@ -123,7 +132,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece) -> StepBlock:
         if (state.left if part.side == "left" else state.right) is not None:
             turn = parting.turn_to(part.side, opening, state, sized.counter(opening.row), fabrics.use(opening.row))
             add(f"Return to the {part.side} {word}", turn)
-        knit(part, f"{part.side.capitalize()} {word}")
+        knit(number, part, f"{part.side.capitalize()} {word}")
         if not opening.rejoins:
             add("", finish(design, piece, f"shoulder {part.side}"))
             last = ""

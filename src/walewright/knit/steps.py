@@ -13,6 +13,8 @@ from walewright.knit.operations import Side
 from walewright.knit.step import Step as Step
 from walewright.knit.step import numbers as numbers
 from walewright.knit.step import shape as shape
+from walewright.knit.together import Together as Together
+from walewright.knit.together import Track as Track
 
 # ----------------------------------------------------------------- setting up
 

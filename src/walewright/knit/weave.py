@@ -8,16 +8,28 @@ are one repeat, after which the counter is named again.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
 
 from walewright.knit import steps as st
+from walewright.knit.at_once import Crowd, told
 from walewright.knit.fold import Known, fold
 from walewright.knit.hands import perform
 from walewright.knit.order import Key, Rank, Stretch
 from walewright.knit.state import State
 from walewright.knit.steps import Step
 
-_STOPS = (st.Repeat, st.MarkEdges, st.UseYarnStep, st.SpreadEvenly, st.SlotOnWaste, st.SlotClosed, st.EyeletAt, st.LatchRib)
+_STOPS = (
+    st.Repeat,
+    st.Together,
+    st.MarkEdges,
+    st.UseYarnStep,
+    st.SpreadEvenly,
+    st.SlotOnWaste,
+    st.SlotClosed,
+    st.EyeletAt,
+    st.LatchRib,
+)
 """What the counter is named before."""
 
 _Item = Step | None
@@ -37,9 +49,11 @@ def crowded(stretches: Iterable[Stretch]) -> frozenset[Key]:
     return frozenset(found)
 
 
-def weave(rows: Stretch, unrolled: frozenset[Key], state: State, known: Known = frozenset()) -> tuple[tuple[Step, ...], State]:
+def weave(
+    rows: Stretch, unrolled: frozenset[Key], state: State, known: Known = frozenset(), crowds: Sequence[Crowd] = ()
+) -> tuple[tuple[Step, ...], State]:
     """The sentences of a stretch, ending with what must be true at its last row, and the state after them. `known` are bodies
-    that other sizes repeat here."""
+    that other sizes repeat here; each of the `crowds` is told as shapings that go on together."""
     made: list[Step] = []
     yarn = rows.yarn if rows.yarn is not None and _another(rows.yarn, state) else None
     again = rows.times > 1 and rows.yarn_each_time
@@ -52,7 +66,7 @@ def weave(rows: Stretch, unrolled: frozenset[Key], state: State, known: Known = 
             body = [rows.yarn, *body]
         items: list[_Item] = [st.Repeat(tuple(body), rows.times, origin=body[0].origin), None] if body else []
     else:
-        items = _counted(rows, unrolled, state.row - rows.first_row, known)
+        items = _counted(rows, unrolled, state.row - rows.first_row, known, crowds)
     for item in items:
         if item is None:
             if not (made and isinstance(made[-1], st.Now)):
@@ -95,7 +109,7 @@ def _in_order(rows: Stretch, unrolled: frozenset[Key]) -> list[_Item]:
     return made
 
 
-def _counted(rows: Stretch, unrolled: frozenset[Key], ahead: int, known: Known) -> list[_Item]:
+def _counted(rows: Stretch, unrolled: frozenset[Key], ahead: int, known: Known, crowds: Sequence[Crowd]) -> list[_Item]:
     """A stretch whose rows are counted; the counter is `ahead` of the rows by those that were worked several times."""
     made: list[_Item] = []
     busy: list[Step] = []
@@ -105,7 +119,7 @@ def _counted(rows: Stretch, unrolled: frozenset[Key], ahead: int, known: Known) 
         made.extend(_folded(busy, known))
         busy.clear()
 
-    for row, step in _moves(rows, unrolled):
+    for row, step in _moves(rows, unrolled, crowds):
         origin = step.origin if step is not None else ""
         if row > at:
             if step is None or isinstance(step, _STOPS):
@@ -114,7 +128,11 @@ def _counted(rows: Stretch, unrolled: frozenset[Key], ahead: int, known: Known) 
             else:
                 busy.append(st.KnitRows(row - at, origin=origin))
             at = row
-        if isinstance(step, st.Repeat):
+        if isinstance(step, st.Together):
+            rest()
+            made.extend((replace(step, from_row=step.from_row + ahead, to_row=step.to_row + ahead), None))
+            at = step.to_row
+        elif isinstance(step, st.Repeat):
             rest()
             made.extend((step, None))
             at += _rows_of(step)
@@ -141,11 +159,19 @@ def _rows_of(step: Step) -> int:
     return step.rows if isinstance(step, st.KnitRows) else 0
 
 
-def _moves(rows: Stretch, unrolled: frozenset[Key]) -> Iterator[tuple[int, Step | None]]:
+def _moves(rows: Stretch, unrolled: frozenset[Key], crowds: Sequence[Crowd] = ()) -> Iterator[tuple[int, Step | None]]:
     """(row, step) in the order worked; None is a waypoint, where busy rows begin after plain ones. A repeat stands at the row
     where its first gap begins."""
     todo: list[tuple[int, Rank, int, Step | None]] = []
+    together: set[Key] = set()
+    for crowd in crowds:
+        shapings = told(rows, crowd)
+        if shapings is not None:
+            together |= crowd
+            todo.append((shapings.from_row, Rank.PHRASE, len(rows.groups), shapings))
     for number, group in enumerate(rows.groups):
+        if group.key in together:
+            continue
         if group.repeat is not None and group.key not in unrolled:
             todo.append((group.start, Rank.PHRASE, number, group.repeat))
             continue

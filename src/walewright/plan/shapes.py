@@ -19,6 +19,7 @@ def counts(piece: SizedPiece) -> Json:
     """Stitches, rows and schedules of a piece."""
     return {
         "start_stitches": piece.start,
+        "start_left": piece.start_left,
         "widest_stitches": piece.widest,
         "rows": piece.rows,
         "counter": piece.counter(piece.rows),

@@ -133,6 +133,11 @@ class Hands:
             raise Contradiction(f"the counter is at {self._row} already, beyond {row}")
         self.knit_rows(row - self._row)
 
+    def reads(self, row: int) -> None:
+        """The counter as it is."""
+        if row != self._row:
+            raise Contradiction(f"the counter is at {self._row}, not at {row}")
+
     def at(self, row: int) -> None:
         self.knit_to(row)
 

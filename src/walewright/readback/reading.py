@@ -6,13 +6,14 @@ other sizes.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from typing import Any
 
 from walewright.knit.operations import Block, Join, Work
 from walewright.readback.hands import Contradiction, Hands
 from walewright.readback.layout import Line, Section, Text, is_note, laid_out
-from walewright.readback.sentences import Edges, Graded, Loop, Phrase, Said, Unreadable, said
+from walewright.readback.sentences import Edges, Graded, Loop, Phrase, Said, Track, Unreadable, said
+from walewright.readback.together import Shapings
 from walewright.report.model import Diagnostic, Label, Span
 
 PRINTED = "printed words"
@@ -92,6 +93,7 @@ def _numbers(told: tuple[Said, ...]) -> Iterator[Graded]:
     for one in told:
         if isinstance(one, Loop):
             yield one.times
+        if isinstance(one, Loop | Track):
             yield from _numbers(one.body)
         else:
             yield from (a for a in one.arguments if isinstance(a, Graded))
@@ -117,19 +119,49 @@ def _worked(page: Text, size: int) -> tuple[Work | None, Found]:
 
 def _obeyed(section: Section, size: int, obey: Callable[[Phrase], None], name: str) -> Diagnostic | None:
     done = 0
-    for line in section.lines:
-        if is_note(line) or (line.only is not None and size not in line.only):
-            continue
-        told = said(line.words)
-        assert not isinstance(told, Unreadable), "lines are looked through before"
-        try:
-            for phrase in _phrases(told, size):
-                done += 1
-                if done > MOST_PHRASES:
-                    raise Contradiction(f"this is more than {MOST_PHRASES} things to do")
+
+    def counted(phrases: Iterable[Phrase]) -> Iterator[Phrase]:
+        nonlocal done
+        for phrase in phrases:
+            done += 1
+            if done > MOST_PHRASES:
+                raise Contradiction(f"this is more than {MOST_PHRASES} things to do")
+            yield phrase
+
+    together: Shapings | None = None
+    start, end = section.start, section.end
+    try:
+        for line in section.lines:
+            if is_note(line) or (line.only is not None and size not in line.only):
+                continue
+            told = said(line.words)
+            assert not isinstance(told, Unreadable), "lines are looked through before"
+            first = told[0]
+            if isinstance(first, Track):
+                start, end = line.start, line.end
+                if together is None:
+                    raise Contradiction("this goes on together with something, and no rows are named for it")
+                together.tracks.append((first.title, list(counted(_phrases(told, size)))))
+                together.stop = line.end
+                continue
+            if together is not None:
+                start, end = together.start, together.stop
+                for phrase in together.in_rows(size):
+                    obey(phrase)
+                together = None
+            start, end = line.start, line.end
+            if isinstance(first, Phrase) and first.kind == "together":
+                begin, last = _arguments(first, size)
+                together = Shapings(begin, last, line.start, line.end)
+                continue
+            for phrase in counted(_phrases(told, size)):
                 obey(phrase)
-        except Contradiction as fault:
-            return _fault("words-contradict", f"{section.name}: {fault}", line.start, line.end, sizes=(name,))
+        if together is not None:
+            start, end = together.start, together.stop
+            for phrase in together.in_rows(size):
+                obey(phrase)
+    except Contradiction as fault:
+        return _fault("words-contradict", f"{section.name}: {fault}", start, end, sizes=(name,))
     return None
 
 
@@ -145,6 +177,8 @@ def _phrases(told: tuple[Said, ...], size: int) -> Iterator[Phrase]:
                     yield phrase
                 if not anything:
                     break
+        elif isinstance(one, Track):
+            yield from _phrases(one.body, size)
         elif not _skipped(one, size):
             yield one
 

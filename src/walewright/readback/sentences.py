@@ -58,7 +58,15 @@ class Loop:
     times: Graded
 
 
-Said = Phrase | Loop
+@dataclass(frozen=True, slots=True)
+class Track:
+    """One of several shapings that go on at the same time."""
+
+    title: str
+    body: tuple[Said, ...]
+
+
+Said = Phrase | Loop | Track
 
 
 @dataclass(frozen=True, slots=True)
@@ -142,6 +150,10 @@ class _Phrases(Transformer[Token, Any]):
         (at,) = children[0].arguments
         return Loop(tuple(children), Graded(tuple(None if r is None else 1 for r in at.readings)))
 
+    def track(self, children: list[Any]) -> Track:
+        title, *body = children
+        return Track(title, tuple(body))
+
     def repeat(self, children: list[Any]) -> Loop:
         return Loop(tuple(children), Graded((1,)))
 
@@ -201,4 +213,4 @@ class _Phrases(Transformer[Token, Any]):
     def JOINED(self, token: Token) -> str:
         return {"join": "sewn", "gather": "gathered", "graft": "grafted", "link": "linked"}[token.lower()]
 
-    SIDE = WHERE = EDGE_PART = NAME = TENSION = QUOTED = _word
+    SIDE = WHERE = EDGE_PART = TRACK = NAME = TENSION = QUOTED = _word

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable, Hashable, Sequence
 from typing import TypeVar
 
-from walewright.knit.steps import Decrease, JoinEdges, Now, Repeat, Step, numbers, shape
+from walewright.knit.steps import Decrease, JoinEdges, Now, Repeat, Step, Together, numbers, shape
 
 T = TypeVar("T")
 
@@ -21,8 +21,8 @@ Column = tuple[T | None, ...]
 def likeness(step: Step) -> Hashable:
     """What must agree for steps of several sizes to be one sentence: their shape, and whether a decrease is fashioned,
     because the two ways have different words; of a join, whether its first side is the shorter one. What must be true can be
-    said of carriages at both sides at once."""
-    return type(step).__name__ if isinstance(step, Now) else (shape(step), _ways(step))
+    said of carriages at both sides at once, and what goes on together has tracks that are laid side by side."""
+    return type(step).__name__ if isinstance(step, Now | Together) else (shape(step), _ways(step))
 
 
 def _ways(step: Step) -> Hashable:
@@ -37,6 +37,8 @@ def _ways(step: Step) -> Hashable:
 
 def closeness(one: Step, other: Step) -> int:
     """How many numbers two steps of one likeness share. What must be true has no say: it goes with the step before it."""
+    if isinstance(one, Together) and isinstance(other, Together):
+        return len({t.title for t in one.tracks} & {t.title for t in other.tracks})
     return 0 if isinstance(one, Now) else sum(a == b for a, b in zip(numbers(one), numbers(other), strict=True))
 
 

@@ -79,7 +79,7 @@ def _same_sentence(line: Line, column: Column[Step]) -> bool:
 def _same_line(line: Line, column: Column[Step]) -> bool:
     before, step = _step(line.columns[-1]), _step(column)
     if isinstance(step, st.Now):
-        return not isinstance(before, (*_STATED, Rows)) and set(present(column)) <= set(line.sizes)
+        return not isinstance(before, (*_STATED, Rows, st.Together)) and set(present(column)) <= set(line.sizes)
     return line.sizes == present(column) and any(isinstance(before, a) and isinstance(step, b) for a, b in _ONE_LINE)
 
 

@@ -6,14 +6,15 @@ import re
 from collections.abc import Sequence
 from itertools import groupby
 
-from walewright.knit.steps import SizePlan, Step, StepBlock
+from walewright.knit.steps import SizePlan, Step, StepBlock, Together
 from walewright.write.align import Column, align
 from walewright.write.grading import SKIPPED, only
 from walewright.write.lines import Line, grouped, lines, sentence, skips
-from walewright.write.model import Instructions, Paragraph, Section
+from walewright.write.model import Instructions, Paragraph, Section, Sentence
 from walewright.write.row_by_row import Rows, closeness, folded, likeness, only_several
 from walewright.write.table import tabled
 from walewright.write.tally import Tally
+from walewright.write.together import side_by_side
 from walewright.write.words import worked
 
 JOINING = "joining"
@@ -104,10 +105,17 @@ def _graded(title: str, lists: Sequence[Sequence[Step]], before: Paragraph | Non
     for group, printed in grouped(lines(columns), len(lists)):
         head = only(group, len(lists))
         for is_table, some in groupby(printed, key=_is_table):
-            told = tuple(s for line in some for s in (tabled(_stretches(line), group) if is_table else (sentence(line, group),)))
+            told = tuple(s for line in some for s in _told(line, group))
             named = _going_on(is_table, head, made[-1] if made else before)
             made.append(Paragraph((not made and title) or named, head, told, is_table))
     return made
+
+
+def _told(line: Line, group: tuple[int, ...]) -> tuple[Sentence, ...]:
+    if _is_table(line):
+        return tabled(_stretches(line), group)
+    together = tuple(step if isinstance(step, Together) else None for step in line.columns[0])
+    return side_by_side(together, group) if any(together) else (sentence(line, group),)
 
 
 def _is_table(line: Line) -> bool:

@@ -35,6 +35,10 @@ def counted(tally: Tally, step: Step) -> Tally:
             for inner in body * times:
                 tally = counted(tally, inner)
             return tally
+        case st.Together(to_row=row, tracks=tracks):
+            for track in tracks:
+                tally = counted(tally, st.Repeat(track.steps, 1))
+            return replace(tally, row=row)
         case st.SetRowCounter(rows=row) | st.KnitTo(row=row):
             return replace(tally, row=row)
         case st.KnitRows(rows=rows):

@@ -1,0 +1,26 @@
+"""Several shapings that go on at the same time, each told by itself."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from walewright.knit.step import Step
+
+
+@dataclass(frozen=True, slots=True)
+class Track(Step):
+    """One of them: rows, shaping and repeats in `steps`, `title` what a knitter calls it ("neck")."""
+
+    title: str
+    steps: tuple[Step, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Together(Step):
+    """From counter value `from_row` to `to_row`, at each row what any of the `tracks` asks for there. Each track counts all
+    these rows. At one row wraps go before returns, these before holds and these before the rest, each in the order of the
+    tracks."""
+
+    from_row: int
+    to_row: int
+    tracks: tuple[Track, ...]

@@ -1,0 +1,71 @@
+"""Shapings told one by one and worked together: the tracks under a line that names their rows, put into one order of rows."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+
+from walewright.readback.hands import Contradiction
+from walewright.readback.sentences import Graded, Phrase
+
+_FIRST = (
+    ("wrap_held",),
+    ("latch_rib", "latch_panel"),
+    ("return_held", "return_some"),
+    ("use_yarn_step",),
+    ("spread_evenly",),
+    ("hold_at_end",),
+)
+"""What goes before the rest at one row, and in which order: the yarn has just come past what is to be wrapped."""
+
+
+@dataclass(slots=True)
+class Shapings:
+    """Rows `begin` to `end` of the counter (None: this size works nothing here), printed as characters `start`..`stop`, and the
+    phrases of each track, repeats written out."""
+
+    begin: int | None
+    end: int | None
+    start: int
+    stop: int
+    tracks: list[tuple[str, list[Phrase]]] = field(default_factory=list)
+
+    def in_rows(self, size: int) -> Iterator[Phrase]:
+        """What is done, row by row. Raises `Contradiction` where a track does not count the rows named."""
+        if self.begin is None or self.end is None:
+            if any(phrases for _, phrases in self.tracks):
+                raise Contradiction("there is something to do at the same time, and no rows for it")
+            return
+        todo: list[tuple[int, int, int, Phrase]] = []
+        for number, (title, phrases) in enumerate(self.tracks):
+            at = self.begin
+            for phrase in phrases:
+                if phrase.kind == "knit_rows":
+                    at += _rows(phrase, size)
+                elif phrase.kind in ("knit_to", "set_row_counter", "now", "now_in_half"):
+                    raise Contradiction("the counter is named in the midst of what goes on at the same time")
+                else:
+                    todo.append((at, _rank(phrase), number, phrase))
+            if phrases and at != self.end:
+                raise Contradiction(f"the {title} takes {at - self.begin} rows of {self.end - self.begin}")
+        at = self.begin
+        yield Phrase("reads", (Graded((at,)),))
+        for row, _, _, phrase in sorted(todo, key=lambda t: t[:3]):
+            if row > at:
+                yield Phrase("knit_rows", (Graded((row - at,)),))
+                at = row
+            yield phrase
+        if self.end < at:
+            raise Contradiction(f"the counter cannot go from {self.begin} to {self.end}")
+        if self.end > at:
+            yield Phrase("knit_rows", (Graded((self.end - at,)),))
+
+
+def _rows(phrase: Phrase, size: int) -> int:
+    (rows,) = phrase.arguments
+    assert isinstance(rows, Graded)
+    return rows.of(size) or 0
+
+
+def _rank(phrase: Phrase) -> int:
+    return next((rank for rank, kinds in enumerate(_FIRST) if phrase.kind in kinds), len(_FIRST))
