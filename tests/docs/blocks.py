@@ -7,6 +7,8 @@ from dataclasses import dataclass
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
+EXAMPLE_PAGES = tuple(sorted((ROOT / "docs" / "constructions").glob("*.md")))
+"""The pages whose examples stand below a common frame."""
 FENCE = re.compile(r"^```(?P<info>[^\n]*)\n(?P<text>.*?)^```$", re.MULTILINE | re.DOTALL)
 
 

@@ -371,8 +371,18 @@ def test_all_sizes_keep_one_structure(room: Any) -> None:
 
     made = room.knit((front(19, 4),), (front(18, 4),), (front(14, 4),), (front(17, 6),))
     halves = [made.paragraph("Right half", size) for size in range(4)]
-    found = [[shape(r) for r in repeats(half) if len(r.body) > 2] for half in halves]
-    assert len(found[0]) == 1
-    # Where the raglan ends earlier, the round in which both edges move comes but once: it is a repeat of one round.
-    assert found[0] == found[1] == found[2]
-    assert [r.times for half in halves[:3] for r in repeats(half) if len(r.body) > 2] == [3, 3, 1]
+    found = [[s for s in half if isinstance(s, st.Together)] for half in halves]
+    assert [[t.title for t in one.tracks] for (one,) in found] == [["outer edge", "neck"]] * 4
+    # Each edge is told by itself, so that the one has the same sentences whatever the other does meanwhile.
+    neck = [next(t.steps for t in one.tracks if t.title == "neck") for (one,) in found]
+    assert len({tuple(shape(s) for s in steps if not isinstance(s, st.KnitRows)) for steps in neck}) == 1
+    assert [[s.times for s in steps if isinstance(s, st.Repeat)] for steps in neck] == [[1, 3], [1, 3], [1, 3], [1, 2]]
+
+
+def test_one_size_alone_is_told_row_by_row(room: Any) -> None:
+    raglan = (room.run(0, 20, name="side"), room.run(20, 60, Phrase((2,), (-1,), 19), name="raglan", way=FULL))
+    edges = [Phrase((1,), (-3,), 1), Phrase((4,), (-1,), 3)]
+    front = room.piece("front", 66, 60, left=raglan, openings=(opening(room, 44, 60, -3, 6, edges, edges, name="neck", width=18),))
+    alone, among = room.knit((front,)), room.knit((front,), (front,))
+    assert not any(isinstance(s, st.Together) for s in alone.paragraph("Right half", 0))
+    assert any(isinstance(s, st.Together) for s in among.paragraph("Right half", 0))

@@ -142,9 +142,11 @@ SAMPLES: tuple[Step, ...] = (
 """One of every kind of step, and more where a kind is said in more ways."""
 
 KINDS: tuple[type[Step], ...] = tuple(
-    kind for kind in vars(st).values() if isinstance(kind, type) and issubclass(kind, Step) and kind is not Step
+    kind
+    for kind in vars(st).values()
+    if isinstance(kind, type) and issubclass(kind, Step) and kind not in (Step, st.Together, st.Track)
 )
-"""Every kind of step. (A dataclass with slots is made twice; the first make can linger among the subclasses.)"""
+"""Every kind of step said in one phrase. (A dataclass with slots is made twice; the first make can linger among the subclasses.)"""
 
 
 @hs.composite
@@ -225,6 +227,7 @@ MOVES = (
     "eyelet",
     "busy",
     "busy",
+    "together",
 )
 
 
@@ -281,6 +284,12 @@ def _worked(draw: hs.DrawFn, move: str, text: int, s: State) -> tuple[Step, ...]
             some = (st.Decrease("left end", 1, 2), st.Decrease("right end", 2, 2), st.IncreaseFashioned("left end", 1))
             moves = draw(hs.lists(hs.tuples(hs.integers(0, 3), hs.sampled_from(some)), max_size=8))
             return tuple(step for rows, move in moves for step in (st.KnitRows(rows), move))
+        case "together" if not any(held.values()) and s.side is not None:
+            more, times = draw(hs.integers(0, 3)), draw(hs.integers(1, 3))
+            outer = st.Track("outer edge", (st.Repeat((row, st.Decrease("left end", 1, 2)), times), st.KnitRows(more)))
+            inner = (st.KnitRows(more), st.Decrease("right end", 1, 0), st.MarkEdges("to"), st.KnitRows(few * times))
+            tracks = (outer, st.Track("neck", inner))
+            return (st.Together(s.row, s.row + few * times + more, tracks[: 1 + draw(hs.integers(0, 1))]),)
         case "repeat" if free:
             return (st.Repeat((row, st.Decrease(ends, 1, text)), draw(hs.integers(0, 2))),)
         case "nest" if free:

@@ -77,12 +77,17 @@ def _steps(rows: Stretch, groups: list[Group], begin: int) -> tuple[list[Step], 
     """A track's sentences from row `begin`, and the row where they end."""
     made: list[Step] = []
     at = begin
-    for phrase, moves in _phrases(rows, groups, begin):
+    for phrase, moves, group in _phrases(rows, groups, begin):
         if phrase is not None:
             start, repeat = phrase
             made += [st.KnitRows(start - at, origin=repeat.origin)] if start > at else []
             made.append(repeat)
             at = start + _rows_of(repeat)
+            continue
+        rounds = _rounds(group, moves, at)
+        if rounds:
+            made += rounds
+            at = moves[-1].row
             continue
         apart: list[Step] = []
         for move in moves:
@@ -97,21 +102,44 @@ _Phrase = tuple[int, Step]
 """A repeat and the row where its first gap begins."""
 
 
-def _phrases(rows: Stretch, groups: list[Group], begin: int) -> Iterator[tuple[_Phrase | None, list[Move]]]:
+def _phrases(rows: Stretch, groups: list[Group], begin: int) -> Iterator[tuple[_Phrase | None, list[Move], Group | None]]:
     """Each group as its phrase, if it can be, or else as moves; all as moves where they overlap among themselves."""
     ordered = sorted(groups, key=lambda g: (g.start, g.last))
     if any(a.meets(b) for a, b in combinations(ordered, 2)):
         moves = [m for g in ordered for m in g.moves if rows.has(m)]
-        yield None, sorted(moves, key=lambda m: (m.row, m.rank))
+        yield None, sorted(moves, key=lambda m: (m.row, m.rank)), None
         return
     for group in ordered:
         own = [m for m in group.moves if rows.has(m)]
         repeat = group.repeat
         whole = len(own) == len(group.moves) and group.start >= begin
         if repeat is not None and whole and group.start + _rows_of(repeat) <= rows.last_row:
-            yield (group.start, repeat), []
+            yield (group.start, repeat), [], group
         else:
-            yield None, own
+            yield None, own, group
+
+
+def _rounds(group: Group | None, moves: list[Move], at: int) -> list[Step]:
+    """The last moves of a group that began before the stretch: those that are no full round, or have other rows before them,
+    each as a round of its own, and then the full rounds; nothing where that cannot be said of them."""
+    repeat = group.repeat if group is not None else None
+    if group is None or not isinstance(repeat, st.Repeat) or tuple(moves) != group.moves[-len(moves) :]:
+        return []
+    body = repeat.body
+    kinds = [isinstance(s, st.KnitRows) for s in body]
+    if kinds != [True, False] * (len(body) // 2):
+        return []
+    each = len(body) // 2
+    single = len(moves) % each
+    first, begin = body[0], moves[single - 1].row if single else at
+    if single < len(moves) and isinstance(first, st.KnitRows) and moves[single].row - begin != first.rows:
+        single += each
+    made: list[Step] = []
+    for move in moves[:single]:
+        made.append(st.Repeat((st.KnitRows(move.row - at, origin=move.step.origin), move.step), 1, origin=move.step.origin))
+        at = move.row
+    full = (len(moves) - single) // each
+    return [*made, st.Repeat(body, full, origin=repeat.origin)] if full else made
 
 
 def _rows_of(step: Step) -> int:
@@ -125,7 +153,7 @@ def _title(key: Key) -> str:
     name, _, rest = key[0].partition(" ")
     match name:
         case "gap":
-            return "inner edge"
+            return rest.partition(" ")[2]
         case "outer":
             return f"{rest} edge" if rest else "outer edge"
         case "wedge":

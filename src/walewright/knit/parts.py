@@ -95,7 +95,7 @@ def _part(
     else:
         groups += _outer_edge(pattern, sized, side)
         inner = opening.left if side == "left" else opening.right
-        groups += _runs(f"gap {side}", inner, Ends(f"{_INNER[side]} end", first_row))
+        groups += _runs(f"gap {side} {opening.name}", inner, Ends(f"{_INNER[side]} end", first_row))
         slots = tuple(s for s in sized.slots if (s.first < opening.first) == (side == "left"))
     groups += slot_groups([s for s in slots if first_row <= s.row < last_row])
     groups += _marks(pattern, sized, side)

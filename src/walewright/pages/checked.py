@@ -11,7 +11,7 @@ ABSENT = Cell("–")
 
 def checked(proof: Proof, units: str) -> Checked:
     """The proof's tables. Lengths in cm, or in inches where `units` is "in"."""
-    sizes = tuple(s.size for s in proof.sizes)
+    sizes = tuple(s.size.replace("_", " ") for s in proof.sizes)
     names = dict.fromkeys(p.name for s in proof.sizes for p in s.pieces)
     pieces = tuple(_piece_table(proof, name, sizes, units) for name in names if _measured(proof, name))
     return Checked(_words(proof), pieces, _whole_table(proof, sizes, units))

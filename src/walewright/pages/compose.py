@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from walewright.design.model import Design
 from walewright.pages import advice, supplies
 from walewright.pages.checked import checked
@@ -20,6 +22,8 @@ from walewright.write.model import Instructions
 
 def compose(design: Design, counts: Counts, instructions: Instructions, proof: Proof, options: PageOptions) -> Sheet:
     """The sheet of a proven pattern. All four come from one build and have the same sizes in the same order."""
+    # On the page a size is called as people say it: "3 months".
+    design = replace(design, sizes=tuple(size.replace("_", " ") for size in design.sizes))
     pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
     sections = parts(design, counts, instructions, _drawings(design, pieces, counts, options.units), options.units)
     joined = joining(instructions)

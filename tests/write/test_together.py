@@ -1,0 +1,53 @@
+"""Shapings that go on at the same time, in words for several sizes."""
+
+from __future__ import annotations
+
+from walewright.knit import steps as st
+from walewright.knit.steps import SizePlan, Step, StepBlock
+from walewright.write import shared, write
+
+
+def plan(size: str, *steps: Step) -> SizePlan:
+    return SizePlan(size, (StepBlock("back", "back", 1, (("Knit and shape", steps),)),), ())
+
+
+def raglan(times: int, rest: int) -> st.Track:
+    return st.Track("outer edge", (st.Repeat((st.KnitRows(2), st.Decrease("right end", 1, 2)), times), st.KnitRows(rest)))
+
+
+def shoulder(*steps: Step, rows: int) -> st.Track:
+    return st.Track("short rows at the left", (st.HoldAtEnd("left", 5), *steps, st.KnitRows(rows)))
+
+
+SMALL = plan("S", st.Together(20, 24, (raglan(2, 0), shoulder(rows=4))), st.Now(30, 24, "right"))
+LARGE = plan("L", st.Together(24, 30, (raglan(2, 2), shoulder(st.ReturnHeld("left"), rows=6))), st.Now(34, 30, "right"))
+
+
+def lines(*plans: SizePlan) -> list[str]:
+    return [s.text for section in write(plans).sections for p in section.paragraphs for s in p.sentences]
+
+
+def test_one_line_a_track_under_their_rows() -> None:
+    assert lines(SMALL, LARGE) == [
+        "At the same time, from RC 20 (24) to RC 24 (30):",
+        "For the outer edge: [knit 2 rows, decrease 1 st at the right end, 2 sts in: work this 2 times in all], knit – (2) rows.",
+        "For the short rows at the left: at the left end hold 5 sts, "
+        "[return the needles held at the left to work: work this – (1) time in all], knit 4 (6) rows.",
+        "30 (34) sts, RC 24 (30), COR.",
+    ]
+
+
+def test_words_all_sizes_work_are_shared() -> None:
+    assert shared(write((SMALL, LARGE))) == 1.0
+
+
+def test_a_track_of_one_size_is_all_dashes_for_the_other() -> None:
+    alone = plan("S", st.Together(20, 24, (raglan(2, 0),)), st.Now(30, 24, "right"))
+    *_, track, _ = lines(alone, LARGE)
+    assert track.startswith("For the short rows at the left: at the left end hold – (5) sts, ")
+    assert shared(write((alone, LARGE))) < 1.0
+
+
+def test_tracks_line_up_by_their_titles() -> None:
+    turned = plan("L", st.Together(24, 30, (shoulder(rows=6), raglan(2, 2))), st.Now(34, 30, "right"))
+    assert sum("outer edge" in line for line in lines(turned, turned)) == 1
