@@ -36,9 +36,7 @@ def main() -> None:
     """Draw, compile and count."""
     count = int(sys.argv[1]) if len(sys.argv) > 1 else 50
     for name in GARMENTS:
-        found = Counter(
-            came_to(compile(source(name), f"{name}.wale", SHIPPED, changes), changes) for changes in drawn(name, count)
-        )
+        found = Counter(came_to(compile(source(name), f"{name}.wale", SHIPPED, changes), changes) for changes in drawn(name, count))
         print(f"{name:12}", ", ".join(f"{what} {n}" for what, n in found.most_common()), flush=True)
 
 

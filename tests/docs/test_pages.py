@@ -52,6 +52,8 @@ def _heading(rule: str) -> str:
         "both_edges": "edges",
         "left_edge": "edges",
         "right_edge": "edges",
+        "left_shoulder": "shoulders",
+        "right_shoulder": "shoulders",
         "end_on_waste": "end",
         "end_cast_off": "end",
         "end_gathered": "end",

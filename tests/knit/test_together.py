@@ -84,3 +84,14 @@ def test_hands_knit_each_row_once() -> None:
     made, after = perform(State("back", first=-5, last=4, side="right", row=8), st.Together(8, 10, tracks))
     assert made == (op.Pass("left"), op.CastOff(-5, -4, "left"), op.Pass("right"))
     assert (after.first, after.row) == (-3, 10)
+
+
+def test_what_began_before_the_stretch_goes_on_in_rounds() -> None:
+    """Moves at rows 3, 5, 8, 10, 13, 15, 18, of which the first three fall before row 9."""
+    body = (st.KnitRows(3), RAGLAN, st.KnitRows(2), RAGLAN)
+    rows = (3, 5, 8, 10, 13, 15, 18, 20)
+    group = Group(("outer", 0), 0, 20, tuple(Move(r, Rank.SHAPE, RAGLAN) for r in rows), st.Repeat(body, 4))
+    neck = every("gap right neck", 0, 10, 2, 3, NECK)
+    together = told(Stretch(9, 40, (group, neck)), frozenset({group.key, neck.key}))
+    assert together is not None
+    assert together.tracks[0].steps == (st.Repeat((st.KnitRows(1), RAGLAN), 1), st.Repeat(body, 2), st.KnitRows(0))
