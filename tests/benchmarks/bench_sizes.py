@@ -1,8 +1,8 @@
 """How the time to a proven plan grows with the number of sizes. Run on demand: `python tests/benchmarks/bench_sizes.py`.
 
 The cardigan, the largest garment that is shipped, is given 5, 10, 20 and 40 sizes drawn evenly between its smallest and its
-largest. Ratios in one run: seconds per size over those of 5 sizes, and, for 10 sizes, the proven plan over the time WeasyPrint alone
-takes to print the HTML that came of it.
+largest. Ratios in one run: seconds per size over those of 5 sizes, and, for 10 sizes, the proven plan over the time
+WeasyPrint alone takes to print the HTML that came of it.
 """
 
 from __future__ import annotations

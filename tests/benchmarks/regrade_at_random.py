@@ -1,7 +1,8 @@
-"""Every shipped garment at tensions and for bodies drawn at random. Run on demand: `python tests/benchmarks/regrade_at_random.py [50]`.
+"""Every shipped garment at tensions and for bodies drawn at random.
 
-For each garment: how many of the draws came to a proven pattern, and which codes told why the others did not. The draws are those of
-`tests/whole/test_shipped.py`, more of them; anything that is neither proven nor truly told stops the run.
+Run on demand: `python tests/benchmarks/regrade_at_random.py [50]`. For each garment: how many of the draws came to a proven
+pattern, and which codes told why the others did not. The draws are those of `tests/whole/test_shipped.py`, more of them;
+anything that is neither proven nor truly told stops the run.
 """
 
 from __future__ import annotations

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 import pytest
+from worked import compiled, garment
 
 from walewright.knit.steps import SpreadEvenly, Step
 from walewright.pipeline import Outcome
 from walewright.solve.wedges import groups
-
-from worked import compiled, garment
 
 ACROSS = """
 piece skirt in plain
@@ -37,9 +38,10 @@ def test_increases_in_equal_sections() -> None:
 @pytest.mark.parametrize(("old", "more", "after"), [(124, 14, {8, 9}), (112, 16, {6, 7})])
 def test_increases_across_a_row(old: int, more: int, after: set[int]) -> None:
     """Source: handout by a knitwear author, based on two published handbooks, 2010, https://studyres.com/doc/1062783/
-    magic-formula-for-placement-of-increases-or-decreases?page=1: 124 stitches and 14 more: one after every 8th or 9th stitch. Source:
-    yarn shop teaching page, http://woolpackyarn.com/calculating-where-to-place-the-increases.html: 112 and 16 more: one after every 7th,
-    of flat work beginning in the middle of such a stretch; ours, which keeps both edges clear, comes to 7 and 6."""
+    magic-formula-for-placement-of-increases-or-decreases?page=1: 124 stitches and 14 more: one after every 8th or 9th stitch.
+    Source: yarn shop teaching page, http://woolpackyarn.com/calculating-where-to-place-the-increases.html: 112 and 16 more: one
+    after every 7th, of flat work beginning in the middle of such a stretch; ours, which keeps both edges clear, comes to 7 and 6.
+    """
     step = spread(compiled(ACROSS.format(old=old, new=old + more)))
     assert step.runs + step.more_runs == more
     assert {step.singles, step.more_singles if step.more_runs else step.singles} <= after
@@ -62,13 +64,13 @@ band edge with band along front end, buttonholes 7 over 4 stitches, 3 stitches f
     holes = [(hole.first + 50, hole.last + 50) for hole in band.holes]
     assert holes[0] == (3, 6)
     assert holes[-1] == (93, 96)
-    assert [b[0] - a[1] - 1 for a, b in zip(holes, holes[1:], strict=False)] == [11] * 6
+    assert [b[0] - a[1] - 1 for a, b in pairwise(holes)] == [11] * 6
 
 
 @pytest.mark.parametrize(("stitches", "rows"), [(100, 36), (100, 40), (90, 36)])
 def test_a_wedge_is_a_line_drawn_on_squared_paper(stitches: int, rows: int) -> None:
     """Source: machine knitting teacher notes on wedges and spirals, http://alessandrina.com/category/miters-and-spirals/page/2/: a
-    wedge of 36 rows over 100 stitches is drawn as a line over squares of a stitch and two rows, which shows what to hold each time."""
+    wedge of 36 rows over 100 stitches is drawn as a line over squares of a stitch and two rows: it shows what to hold each time."""
     held = groups(stitches, rows // 2)
     assert len(held) == rows // 2
     assert sum(held) == stitches

@@ -3,16 +3,15 @@
 from __future__ import annotations
 
 import pytest
+from worked import garment
 
 from walewright.solve.curves import quarter_ellipse, targets
 from walewright.solve.schedule import ALLOWED_BEYOND
 from walewright.solve.stairs import Flight
 
-from worked import garment
-
 
 def neck(shape: str, width: int, flat: int, rows: int) -> list[tuple[int, int]]:
-    """(rows after the parting, stitches) of each move of a part's neck edge; the part begins with the carriage at its outer edge."""
+    """(rows after the parting, stitches) of each move of a part's neck edge. The carriage begins at the part's outer edge."""
     front = garment(
         f"""
 piece front in plain

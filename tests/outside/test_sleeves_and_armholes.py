@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
-from walewright.solve.model import SizedRun
+from itertools import pairwise
 
 from worked import cast_offs, compiled, garment, moves
+
+from walewright.solve.model import SizedRun
 
 
 def sides(run: SizedRun) -> int:
@@ -83,14 +85,14 @@ piece sleeve in plain
     ).piece("sleeve")
     grow, raglan = sleeve.left
     assert len(moves(grow)) == 3
-    gaps = [b - a for (a, _), (b, _) in zip(moves(grow), moves(grow)[1:], strict=False)]
+    gaps = [b - a for (a, _), (b, _) in pairwise(moves(grow))]
     # Every 16th row there, the last on the last row; ours are as even, and leave the new width some rows.
     assert len(set(gaps)) == 1
     first, *rest = moves(raglan)
     assert first == (0, -2)
     assert [by for _, by in rest] == [-1] * 15
     # The last one a row earlier than there: a plain row follows it.
-    assert [b - a for (a, _), (b, _) in zip(rest, rest[1:], strict=False)] == [2] * 13 + [1]
+    assert [b - a for (a, _), (b, _) in pairwise(rest)] == [2] * 13 + [1]
 
 
 def test_the_middle_of_a_sleeve_head() -> None:
@@ -114,7 +116,7 @@ piece sleeve in plain
 
 def test_a_skirt_that_narrows_to_the_hip() -> None:
     """Source: knitter blog, a skirt in rounds, https://vickieshouse1.wordpress.com/2013/07/: 16 in at 8.5 rows to the inch are 136
-    rows; 44 stitches in all, 4 every 12th row 11 times, on four lines. One of the four lines on an edge: 11 moves about 12 rows apart."""
+    rows; 44 stitches in all, 4 every 12th row 11 times, on four lines. One line on each edge: 11 moves about 12 rows apart."""
     skirt = garment(
         """
 piece skirt in plain
@@ -129,7 +131,7 @@ piece skirt in plain
     assert skirt.rows == 136
     rows = [row for row, _ in moves(skirt.left[0])]
     assert len(rows) == 11
-    assert {b - a for a, b in zip(rows, rows[1:], strict=False)} <= {12, 13}
+    assert {b - a for a, b in pairwise(rows)} <= {12, 13}
 
 
 def test_a_v_neck_with_and_without_a_stitch_at_its_point() -> None:

@@ -40,7 +40,7 @@ def faults(text: str) -> list[str]:
 
 
 def test_an_armhole_that_loses_four_stitches_too_few() -> None:
-    """Source: machine knitter blog, 2012, http://ozlorna.blogspot.com/2012/09/: 58 stitches are to go, 29 on each side, and the text
-    takes off 9, 9 and 9 on each side and says 104 are left: 108 are."""
+    """Source: machine knitter blog, 2012, http://ozlorna.blogspot.com/2012/09/: 58 stitches are to go, 29 on each side, and the
+    text takes off 9, 9 and 9 on each side and says 104 are left: 108 are."""
     assert faults(armhole(104)) != []
     assert faults(armhole(108)) == []
