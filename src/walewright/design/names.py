@@ -49,8 +49,12 @@ def _names(node: syntax.Piece | None) -> dict[str, str] | None:
     found |= {name: name for name, _ in _given(node.body)}
     found["shoulder" if parted else "end"] = "shoulder" if parted else "end"
     for slot in node.body:
-        if isinstance(slot, syntax.Slot):
+        if isinstance(slot, syntax.Slot) and slot.taken == "waste":
             found[upper(slot.name)] = f"{slot.name} upper"
+        elif isinstance(slot, syntax.Slot):
+            # Closed, it has no stitches to take up.
+            found.pop(slot.name, None)
+            found.pop(upper(slot.name), None)
     for opening in openings:
         if opening.to_level not in tops:
             found[upper(opening.name)] = f"{opening.name} upper"

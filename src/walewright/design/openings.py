@@ -20,8 +20,8 @@ PATHS = {"round": "curve", "v": "slope", "square": "straight"}
 TAKEN_KNOWN = ("waste", "cast-off")
 
 
-def neck(node: syntax.Neck, outline: Outline, cloth: Cloth, machine: Machine | None) -> Gap | None:
-    """The neck of a piece, checked against the width and the height that the piece has."""
+def neck(node: syntax.Neck, outline: Outline, cloth: Cloth, machine: Machine | None, odd: bool) -> Gap | None:
+    """The neck of a piece, checked against the width and the height that the piece has. `odd`: the piece has a centre stitch."""
     what = f"the neck of piece `{outline.piece}`"
     place = cloth.at(len(outline.levels) - 1)
     findings = place.findings
@@ -31,7 +31,7 @@ def neck(node: syntax.Neck, outline: Outline, cloth: Cloth, machine: Machine | N
     if node.shape not in FLAT_SHARE:
         findings.unknown("neck shape", node.shape, node.span, FLAT_SHARE)
         return None
-    flat = _flat(node, what, width, place)
+    flat = _flat(node, what, width, place, odd)
     if width is None or depth is None or flat is None or way is None or not _taken(node.taken, node, findings):
         return None
     top = outline.levels[-1]
@@ -72,7 +72,10 @@ def neck(node: syntax.Neck, outline: Outline, cloth: Cloth, machine: Machine | N
     return gap if fits(gap, what, outline, place) else None
 
 
-def _flat(node: syntax.Neck, what: str, width: PerSize | None, place: Place) -> PerSize | None:
+def _flat(node: syntax.Neck, what: str, width: PerSize | None, place: Place, odd: bool) -> PerSize | None:
+    if node.flat is None and node.shape == "v" and odd:
+        # The centre stitch stands at the point.
+        return width and place.across(syntax.Number(1, "stitch"), f"the point of {what}", NOT_NEGATIVE)
     if node.flat is None:
         return width and tuple(w * FLAT_SHARE[node.shape] for w in width)
     flat = place.across(node.flat, f"the flat part of {what}", NOT_NEGATIVE)

@@ -187,7 +187,7 @@ def _inside(block: _Block, outline: Outline, cloth: Cloth) -> Piece | None:
     node, room, findings = block.node, block.room, block.room.findings
     block.one("neck", syntax.Neck)
     block.one("shoulders", syntax.Shoulders)
-    necks = block.understood(syntax.Neck, lambda n: neck(n, outline, cloth, room.machine))
+    necks = block.understood(syntax.Neck, lambda n: neck(n, outline, cloth, room.machine, node.centre_stitch))
     openings = block.understood(syntax.Opening, lambda n: opening(n, outline, cloth, room.machine))
     if necks is None or openings is None or not apart((*openings, *necks[:1]), outline, cloth.place):
         return None

@@ -135,6 +135,7 @@ DESIGN = _errors(
 """What can be wrong with what lines mean; told by `design`."""
 
 MAKING = _errors(
+    band_leaves_copies_open="A band takes up the open loops of some copies of a piece only.",
     band_up_both_sides="A band is to run along an edge that runs up both sides of its piece.",
     bed_refuses="The simulated bed cannot make a move of the plan.",
     buttonholes_crowded="The buttonholes of a band do not fit on it.",

@@ -54,6 +54,24 @@ def both_sides(design: Design, band: Band) -> Diagnostic | None:
     return None
 
 
+def copies_left_open(design: Design, band: Band) -> Diagnostic | None:
+    """A band takes up the open loops of every copy of a piece, each named in turn."""
+    for edge in dict.fromkeys(band.along):
+        piece = design.piece(edge.piece)
+        slot = next((s for s in piece.slots if s.name == edge.edge), None)
+        is_open = piece.end_way == "waste" if edge.edge in ("end", "shoulder") else slot is not None and slot.taken == "waste"
+        if is_open and band.along.count(edge) != piece.copies:
+            return Diagnostic(
+                "band-leaves-copies-open",
+                f"band `{band.name}` takes up `{edge.piece} {edge.edge}` {band.along.count(edge)} times, and the {edge.piece} is "
+                f"knitted {piece.copies} times",
+                (Label(band.origin.span, "picked up here"), Label(piece.origin.span, f"the {edge.piece}")),
+                ("the open loops of every copy have to be held by something",),
+                (f"name `{edge.piece} {edge.edge}` {piece.copies} times in the band", "or end the piece cast off"),
+            )
+    return None
+
+
 def sized_band(design: Design, band: Band, size: int, pieces: Sequence[SizedPiece]) -> SizedBand:
     """A band in one size."""
     edging = design.edging(band.edging)

@@ -43,6 +43,14 @@ def first_slot(stitches: int, centre: float, odd: bool) -> int:
     return -floor(-(centre + (0.5 if odd else 0.0) - stitches / 2) + 0.5 + 1e-9)
 
 
+def _placed(piece: Piece, stitches: int, centre: float) -> int:
+    """The same for a piece; what lies in a mirror image lies as in its model, left and right exchanged."""
+    if piece.mirror_of is None:
+        return first_slot(stitches, centre, piece.odd)
+    last = first_slot(stitches, -centre, piece.odd) + stitches - 1
+    return (0 if piece.odd else -1) - last
+
+
 def sized_slots(
     design: Design, piece: Piece, stitches: Mapping[str, int], rows: Mapping[str, int], size: int, lean: int
 ) -> Iterator[SizedSlot]:
@@ -50,7 +58,7 @@ def sized_slots(
     for slot in piece.slots:
         per_cm = fabric_below(design, piece, slot.level).stitches_per_cm
         count = stitches[slot.name]
-        first = first_slot(count, (slot.centre[size] if slot.centre else 0.0) * per_cm, piece.odd) - lean
+        first = _placed(piece, count, (slot.centre[size] if slot.centre else 0.0) * per_cm) - lean
         yield SizedSlot(slot.name, rows[slot.level], first, first + count - 1, slot.taken, slot.origin)
 
 
@@ -91,7 +99,7 @@ def sized_zones(design: Design, piece: Piece, rows: Mapping[str, int], size: int
             count = _panel(zone.width[size] * per_cm, int(piece.odd) if not any(zone.centre) else None)
             # Where the panel lies is measured in what is knitted beside it.
             beside = fabric_below(design, piece, zone.to_level).stitches_per_cm
-            first = first_slot(count, centre * beside, piece.odd) - lean
+            first = _placed(piece, count, centre * beside) - lean
             last = first + count - 1
         yield SizedZone(zone.fabric, rows[zone.from_level], rows[zone.to_level], first, last, zone.origin)
 

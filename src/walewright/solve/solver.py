@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from walewright.design.model import Design, Join
 from walewright.report.model import Diagnostic, Label
-from walewright.solve.bands import both_sides, crowded_holes, short_starts, sized_band, start_pick_ups
+from walewright.solve.bands import both_sides, copies_left_open, crowded_holes, short_starts, sized_band, start_pick_ups
 from walewright.solve.bed_width import bands_too_wide, too_wide
 from walewright.solve.conflict import explain
 from walewright.solve.deviations import deviations
@@ -74,7 +74,7 @@ def _image(design: Design, name: str, terms: Garment) -> tuple[PieceTerms, ...]:
 
 def _band_faults(design: Design) -> Iterator[Diagnostic]:
     for band in design.bands:
-        fault = both_sides(design, band)
+        fault = both_sides(design, band) or copies_left_open(design, band)
         if fault is not None:
             yield fault
 
