@@ -146,6 +146,7 @@ MAKING = _errors(
     join_does_not_meet="Edges that are joined differ by more than their easing.",
     knitted_otherwise="A piece was knitted otherwise than it was counted.",
     no_proven_best="No best counts were found within the solver's limit.",
+    panel_crossed="A slot, a buttonhole or an edge disturbs the wales of a panel.",
     wider_than_bed="A piece or band takes more needles than the bed has.",
     start_longer_than_edges="A piece is begun along edges with more stitches than they have places.",
     start_left_open="A piece is started on open loops that nothing takes up.",

@@ -17,6 +17,7 @@ from walewright.solve.joining import join_rules
 from walewright.solve.lengths import Garment
 from walewright.solve.matching import movers, pinned
 from walewright.solve.model import Component, Counts, SizedBand, SizedGarment, SizedPiece
+from walewright.solve.panels import panels_crossed
 from walewright.solve.pieces import Heights, PieceTerms, image, piece_terms
 from walewright.solve.programme import Draft, Programme, components
 from walewright.solve.rules import piece_rules
@@ -147,6 +148,7 @@ def _counted(
         *uneven_edges(design, pieces),
         *unmet_joins(design, pieces),
         *short_starts(design, pieces),
+        *panels_crossed(design, pieces),
         *bands_too_wide(design, bands),
         *crowded_holes(design, bands),
     )

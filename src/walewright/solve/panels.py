@@ -1,0 +1,61 @@
+"""Panels: whether the wales of a panel run undisturbed from its first row to its last.
+
+A panel of latched rib is dropped and re-formed wale by wale over all its rows, so no slot, buttonhole or shaping may move or end a
+stitch of it, or hang one on it, in those rows.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from walewright.design.model import Design, Piece
+from walewright.report.model import Diagnostic, Label
+from walewright.solve.model import SizedPiece, SizedRun, SizedZone
+
+
+def panels_crossed(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Iterator[Diagnostic]:
+    """A message for each panel that something crosses in some size; `garments[i]` are the pieces of size i."""
+    for number, piece in enumerate(design.pieces):
+        for index, zone in enumerate(z for z in piece.zones if z.width is not None):
+            notes: dict[str, str] = {}
+            for size, pieces in enumerate(garments):
+                sized = pieces[number]
+                panel = [z for z in sized.zones if z.first <= z.last][index]
+                found = next(_crossing(piece, sized, panel), None)
+                if found is not None:
+                    notes[design.sizes[size]] = found
+            if notes:
+                yield Diagnostic(
+                    "panel-crossed",
+                    f"the panel of {zone.fabric} in the {piece.name} is crossed",
+                    (Label(zone.origin.span, "this panel"),),
+                    tuple(f"{size}: {note}" for size, note in notes.items()),
+                    ("make the panel narrower, end it below, or move it or what crosses it to the side",),
+                    sizes=tuple(notes) if len(notes) < len(design.sizes) else (),
+                )
+
+
+def _crossing(piece: Piece, sized: SizedPiece, panel: SizedZone) -> Iterator[str]:
+    for slot in sized.slots:
+        # An eyelet's stitch is hung on its neighbour; a closed slot's last one too.
+        beside = slot.first - 1 <= panel.last and slot.last + 1 >= panel.first
+        if panel.from_row < slot.row < panel.to_row and beside:
+            yield f"{slot.name} at row {slot.row}"
+    for side, begin, runs in (
+        ("left", sized.start_left, sized.left),
+        ("right", sized.start - sized.start_left, sized.right),
+    ):
+        reach = -panel.first if side == "left" else panel.last + 1
+        for row, place, kept in _moves(begin, runs):
+            if panel.from_row < row < panel.to_row and place - kept < reach:
+                yield f"the {side} edge of the {piece.name} at row {row}"
+                break
+
+
+def _moves(begin: int, runs: Sequence[SizedRun]) -> Iterator[tuple[int, int, int]]:
+    """(row, stitches outside the centre mark after it, stitches inside the edge that are moved or hung on) of each move."""
+    place = begin
+    for run in runs:
+        for row, by in run.changes():
+            place += by
+            yield row, place, run.way.inset if run.way.kind == "fashioned" else 1
