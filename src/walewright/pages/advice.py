@@ -9,8 +9,8 @@ from walewright.design.model import Design
 from walewright.pages.model import Advice
 
 
-def reading(sizes: tuple[str, ...], some_sizes_only: bool) -> Advice:
-    """How to read the pattern. `some_sizes_only`: it has lines that not all sizes work."""
+def reading(sizes: tuple[str, ...], some_sizes_only: bool, kinds: frozenset[str] = frozenset()) -> Advice:
+    """How to read the pattern. `some_sizes_only`: it has lines that not all sizes work. `kinds` of steps that it has."""
     lines = []
     if len(sizes) > 1:
         lines.append(
@@ -24,12 +24,24 @@ def reading(sizes: tuple[str, ...], some_sizes_only: bool) -> Advice:
         "what is written there is done after row 84 and before the next row.",
         "Tick each line off when it is done. The columns beside it say what the counter then reads "
         "and at which side the carriage then stands.",
+        *_together(kinds),
         "Words with a bar beside them ask for nothing: they say what must now be true. If it is not, stop and look for the reason.",
         "Left and right are those of the machine as you sit before it. "
         "Needles are counted outwards from the centre mark: L 1, L 2 to the left, R 1, R 2 to the right.",
         "The purl side faces you; the knit side hangs away from you.",
     ]
     return Advice("How to read the pattern", tuple(lines))
+
+
+def _together(kinds: frozenset[str]) -> tuple[str, ...]:
+    """How lines are read that belong to the same rows."""
+    if "Together" not in kinds:
+        return ()
+    return (
+        "“At the same time”: the lines that follow, one for each edge, all begin at the same row. Knit each row once; after each "
+        "row do what any of the lines asks for there, the upper line first. Words in square brackets are one round of work. "
+        "For each line write the rows of your size into the margin first, and tick them off as you come to them.",
+    )
 
 
 def trouble() -> tuple[Advice, ...]:

@@ -24,6 +24,7 @@ def compose(design: Design, counts: Counts, instructions: Instructions, proof: P
     """The sheet of a proven pattern. All four come from one build and have the same sizes in the same order."""
     # On the page a size is called as people say it: "3 months".
     design = replace(design, sizes=tuple(size.replace("_", " ") for size in design.sizes))
+    instructions = replace(instructions, sizes=design.sizes)
     pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
     sections = parts(design, counts, instructions, _drawings(design, pieces, counts, options.units), options.units)
     joined = joining(instructions)
@@ -49,7 +50,7 @@ def compose(design: Design, counts: Counts, instructions: Instructions, proof: P
         tensions=supplies.tensions(design, options.units),
         swatch=supplies.swatch_advice(),
         machine=supplies.machine(design, counts),
-        reading=advice.reading(design.sizes, _for_some_sizes(instructions)),
+        reading=advice.reading(design.sizes, _for_some_sizes(instructions), _kinds(instructions)),
         handwork=handwork(design, instructions),
         example=graded(design.sizes) if len(design.sizes) > 1 else "",
         abbreviations=instructions.abbreviations,
@@ -99,6 +100,12 @@ def _contents(design: Design, sections: tuple[Part, ...], instructions: Instruct
         ("safety", "Working safely"),
         ("checked", "How the pattern was checked"),
     )
+
+
+def _kinds(instructions: Instructions) -> frozenset[str]:
+    """The kinds of steps that the text has."""
+    sections = (*instructions.sections, instructions.joining)
+    return frozenset(k for sec in sections for p in sec.paragraphs for s in p.sentences for k in s.kinds)
 
 
 def _for_some_sizes(instructions: Instructions) -> bool:
