@@ -30,7 +30,7 @@ def band_block(design: Design, band: Band, sized: SizedBand) -> StepBlock:
     edging = design.edging(band.edging)
     first = -(sized.stitches // 2)
     hang = (
-        *_shoulders_first(band),
+        *(_shoulders_first(band) or _joins_first(design, band)),
         st.CarriageAt("right", origin=band.origin.path),
         st.NeedlesToWork(first, first + sized.stitches - 1, sized.stitches, origin=band.origin.path),
         *pick_ups(sized.pick_ups, first, band.origin.path),
@@ -50,6 +50,28 @@ def _shoulders_first(band: Band) -> list[Step]:
         )
         for one, next_one in pairwise(necks)
     ]
+
+
+def _joins_first(design: Design, band: Band) -> list[Step]:
+    """What makes one line of the edges of several pieces: between each and the next the join at the top, or else the last one."""
+    said: list[str] = []
+    for one, following in pairwise(band.along):
+        between = [
+            (a, b)
+            for join in design.joins
+            for a, b in ((join.one, join.other), (join.other, join.one))
+            if one.piece != following.piece and any(e.piece == one.piece for e in a) and any(e.piece == following.piece for e in b)
+        ]
+        between.sort(key=lambda sides: any(e.edge in ("shoulder", "end") for side in sides for e in side))
+        if between:
+            a, b = between[-1]
+            here = next(e.edge for e in a if e.piece == one.piece)
+            there = next(e.edge for e in b if e.piece == following.piece)
+            said.append(f"the {here} of the {one.piece} to the {there} of the {following.piece}".replace("_", " "))
+    if not said:
+        return []
+    joined = ", ".join(said[:-1]) + f" and {said[-1]}" if len(said) > 1 else said[0]
+    return [st.Say(f"First join {joined}, so that the edges make one line.", origin=band.origin.path)]
 
 
 def _hung(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 
 from walewright.design.model import Design, Edging, Piece
 from walewright.knit.operations import needle
@@ -50,7 +50,9 @@ def _fabric(design: Design, section: str) -> str | None:
 
 def _piece(design: Design, piece: Piece, sized: list[SizedPiece]) -> Iterator[Fact]:
     if piece.mirror_of is not None:
-        yield Fact("Mirror image", f"of the {name_of(piece.mirror_of)}: left and right change places")
+        yield Fact(
+            "Mirror image", f"of the {name_of(piece.mirror_of)}, shaped where its own carriage stands: work it from its own lines"
+        )
     if len(sized) == 1:
         # With more sizes these figures stand in the legend.
         yield Fact("Widest", f"{sized[0].widest} stitches")
@@ -118,9 +120,13 @@ def _wedges(sized: list[SizedPiece]) -> Iterator[Fact]:
         sides = "both edges" if one.edge == "both" else f"the {one.edge} edge"
         low = graded([_row(s, w.from_row) for s, w in zip(sized, found, strict=True)])
         rows = graded([str(w.to_row - w.from_row) for w in found])
-        reach: Callable[[SizedWedge], str] = lambda w: str(w.rest + sum(w.groups))  # noqa: E731
-        what = f"{graded([reach(w) for w in found])} stitches at {sides} {_KIND[one.kind]}, {rows} rows from RC {low}"
+        what = f"{graded([str(_held(w)) for w in found])} stitches at {sides} {_KIND[one.kind]}, {rows} rows from RC {low}"
         yield Fact(sentence(one.name) if one.name else "Short rows", what)
+
+
+def _held(wedge: SizedWedge) -> int:
+    """Stitches that are ever held: the innermost group is not, where it is not held in and let out again."""
+    return wedge.rest + sum(wedge.groups if wedge.kind == "both" else wedge.groups[:-1])
 
 
 def _zones(design: Design, sized: list[SizedPiece]) -> Iterator[Fact]:

@@ -49,7 +49,8 @@ _WAYS: tuple[tuple[str, tuple[str, ...], str], ...] = (
         "Casting off",
         ("CastOffAtCarriage", "CastOffAll"),
         "At the carriage side, set the end loop on the next needle, lay the yarn in that hook, pull a loose loop through "
-        "both, and go on. Make the loops as long as two stitches, so that the edge stretches.",
+        "both, and go on. Make the loops as long as two stitches, so that the edge stretches. "
+        "Push the emptied needles out of work.",
     ),
     (
         "Casting on beside the work",
@@ -79,22 +80,23 @@ _WAYS: tuple[tuple[str, tuple[str, ...], str], ...] = (
     (
         "Hanging stitches back evenly",
         ("SpreadEvenly",),
-        "Knit some rows of waste yarn and take the work off, or lift the loops on to combs. Bring the needles that the line "
-        "names to work. With the wrong side facing, hang the loops back from left to right in the order given, through the "
-        "garment yarn and not the waste; where two share a needle put both in one hook, where a needle stays empty leave it "
+        "Leave the counter, the carriage and the garment yarn as they are: lift the loops off on to combs or a thread, or knit "
+        "some rows of waste yarn by hand and take the work off. Push the emptied needles out of work. Bring the needles that "
+        "the line names to work. With the wrong side facing, hang the loops back from left to right in the order given, through "
+        "the garment yarn and not the waste; where two share a needle put both in one hook, where a needle stays empty leave it "
         "in work: the next row gives it a loop. Count before the waste is drawn out, and knit the first row slowly.",
     ),
     (
         "Off on waste yarn in mid-row",
         ("CentreToWaste",),
         "Leave the garment yarn where it is. With a length of waste yarn knit these stitches by hand, 8 rows, and take them "
-        "off; or thread it through the loops with a blunt needle and lift them off.",
+        "off; or thread it through the loops with a blunt needle and lift them off. Push the emptied needles out of work.",
     ),
     (
         "Off on waste yarn at the end",
         ("OffOnWaste",),
         "Thread the waste yarn in the carriage, knit the rows, take the yarn out and knit once more without it, so that the "
-        "work falls from the needles.",
+        "work falls from the needles. Push the emptied needles out of work.",
     ),
     (
         "Closing stitches without yarn",

@@ -10,7 +10,7 @@ from walewright.solve.gaps import end_level
 from walewright.solve.gauge import fabric_above, level_number, rows_to
 from walewright.solve.programme import Draft, Kind, Terms, total
 from walewright.solve.quantities import STEADY, Quantity, want
-from walewright.solve.terms import SIDES, EdgeTerms, OpeningTerms, WedgeTerms
+from walewright.solve.terms import OTHER, SIDES, EdgeTerms, OpeningTerms, WedgeTerms
 
 
 def wedge_sides(wedge: Wedge) -> tuple[str, ...]:
@@ -79,6 +79,10 @@ def wedge_terms(
         for side in wedge_sides(wedge):
             outer = [(edge_at(piece, side, wedge.from_level, e) or (e.after[-1],))[-1] for e in edges[side]]
             inner = [() if gap is None else openings[gap][i].edge(side).after[-1] for i in count]
+            if gap is None and wedge.edge != "both":
+                # The one shoulder of a piece is all its stitches, to the other edge.
+                across = [(edge_at(piece, OTHER[side], wedge.from_level, e) or (e.after[-1],))[-1] for e in edges[OTHER[side]]]
+                inner = [total((place, -1)) for place in across]
             held[side] = tuple(total((outer[i], 1), (inner[i], -1), (rest[i], -1)) for i in count)
     return tuple(
         WedgeTerms(tuple((side, terms[i]) for side, terms in held.items()), rest[i], rows[i][wedge.from_level], pairs[i])

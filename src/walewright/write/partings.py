@@ -20,7 +20,7 @@ def spread_evenly(s: Said) -> Phrase:
         plain_first = () if singles.always(0) else ("1 loop each on ", *counted(singles, "needle", "needles"), " and ")
         rounds += (*plain_first, f"{CHANGED[s.any.changed]}, ", *counted(times, "time", "times"), "; ")
     onto = ("hang them back from the left on needles ", *span(s), ", ", *sts(s.graded("stitches")))
-    return worded("take the sts in work off on waste yarn and ", *onto, ": ", *rounds, "1 loop each on the rest")
+    return worded("take the sts in work off on waste yarn and ", *onto, ": ", *rounds, "1 loop each on what is left")
 
 
 _AGAIN = "cast on again on the same needles by e-wrap with a separate length of the yarn"
