@@ -11,8 +11,9 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import pytest
+from by_hand import BED, Ops, again, apart_and_together, rows
 
-from walewright.bed import Bed, BedResult, Fabric, Gauge, knit
+from walewright.bed import Bed, BedResult, Fabric, knit
 from walewright.knit.operations import (
     Block,
     BreakYarn,
@@ -30,7 +31,6 @@ from walewright.knit.operations import (
     NameEdge,
     OntoWaste,
     Operation,
-    OutOfWork,
     Pass,
     PickUpEdge,
     Rehang,
@@ -44,18 +44,6 @@ from walewright.knit.operations import (
     Wrap,
     other,
 )
-
-BED = Bed(40, (1, 2, 3), {("wool", "4"): Gauge(1.3, 1.85), ("wool", "2"): Gauge(1.4, 2.0)})
-Ops = list[Operation]
-
-
-def rows(count: int, first_to: Side) -> Ops:
-    to = first_to
-    passes: Ops = []
-    for _ in range(count):
-        passes.append(Pass(to))
-        to = other(to)
-    return passes
 
 
 def waste_start(first: int, last: int) -> Ops:
@@ -216,39 +204,6 @@ def short_rows() -> Ops:
     ]
 
 
-def again(first: int, last: int) -> Ops:
-    """Cast on in the place of stitches taken off in mid-row."""
-    return [IntoWork(first, last), CastOn("e-wrap", first, last, own_length=True)]
-
-
-def gap() -> Ops:
-    """From RC 18: two stitches off, the left part to RC 24, the right part to RC 24, four cast on between, and on together."""
-    return [
-        OntoWaste(1, 2, 8, "gap centre"),
-        BreakYarn(),
-        Hold(3, 7),
-        MoveCarriage("left"),
-        UseYarn("wool", "4"),
-        *rows(2, "right"),
-        Transfer(0, 0, -1),
-        OutOfWork(0, 0),
-        *rows(4, "right"),
-        Hold(-8, -1),
-        BreakYarn(),
-        MoveCarriage("right"),
-        SetCounter(18),
-        Release(3, 7),
-        UseYarn("wool", "4"),
-        *rows(2, "left"),
-        Transfer(3, 3, 1),
-        OutOfWork(3, 3),
-        *rows(4, "left"),
-        *again(0, 3),
-        Release(-8, -1),
-        Check(16, 24, "right"),
-    ]
-
-
 def mitten() -> Block:
     """A rib knitted first, then short rows, a slot for the thumb, a buttonhole, a gap off the centre, and the top drawn in."""
     operations: Ops = [
@@ -270,7 +225,7 @@ def mitten() -> Block:
         Close(2, 3, "right"),
         *again(2, 3),
         *rows(2, "left"),
-        *gap(),
+        *apart_and_together(),
         *rows(2, "left"),
         Spread(-8, 7, -4, (2,) * 8),
         Check(8, 26, "right"),

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterable
 from math import hypot
 
 import pytest
+from by_hand import Ops, rows
 
 from walewright.bed import BedResult, Fabric
 from walewright.knit.operations import (
@@ -19,7 +20,6 @@ from walewright.knit.operations import (
     MoveCarriage,
     NameEdge,
     OntoWaste,
-    Operation,
     OutOfWork,
     Pass,
     Release,
@@ -32,17 +32,12 @@ from walewright.knit.operations import (
 )
 
 One = Callable[..., BedResult]
-Ops = list[Operation]
 WOOL = UseYarn("wool", "4")
 
 
 def fabric(result: BedResult) -> Fabric:
     assert result.faults == ()
     return result.fabrics[0]
-
-
-def rows(count: int, to: Side) -> Ops:
-    return [Pass(to if i % 2 == 0 else other(to)) for i in range(count)]
 
 
 def start(first: int, last: int) -> Ops:

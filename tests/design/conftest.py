@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import sys
 from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
@@ -42,9 +41,6 @@ from walewright.source.syntax import (
 )
 
 PATTERNS = Path(__file__).parents[2] / "patterns"
-
-# For `shaped`, the sources of these tests.
-sys.path.append(str(Path(__file__).parent))
 
 Understood = tuple[Design | None, tuple[Diagnostic, ...]]
 Understand = Callable[..., Understood]

@@ -6,13 +6,13 @@ from collections.abc import Callable
 from dataclasses import replace
 
 import pytest
+from by_hand import BED, Ops, again, apart_and_together, rows
 
-from walewright.bed import Bed, Fabric, Gauge, knit
+from walewright.bed import Fabric, knit
 from walewright.design.model import Design, EdgeRun, Edging, Level, Machine, Opening, Origin, Piece, Slot, Way, Wedge, Yarn
 from walewright.design.model import Fabric as Knit
 from walewright.knit.operations import (
     Block,
-    BreakYarn,
     CastOff,
     CastOn,
     Close,
@@ -22,18 +22,15 @@ from walewright.knit.operations import (
     MoveCarriage,
     NameEdge,
     OntoWaste,
-    Operation,
     OutOfWork,
     Pass,
     Release,
     SetCounter,
-    Side,
     Spread,
     Transfer,
     UseYarn,
     Work,
     Wrap,
-    other,
 )
 from walewright.proof.counted import as_counted
 from walewright.proof.measures import measures
@@ -53,12 +50,6 @@ HERE = Origin("by hand")
 SIMPLE = Way("simple")
 PLAIN = Knit("plain", "stocking stitch", 0, "wool", "4", 13, 18.5, 10.0, 10.0, 20.0, HERE)
 RIB = Knit("rib", "latched rib", 3, "wool", "2", 14, 20, 10.0, 10.0, 20.0, HERE)
-BED = Bed(40, (1, 2, 3), {("wool", "4"): Gauge(1.3, 1.85), ("wool", "2"): Gauge(1.4, 2.0)})
-Ops = list[Operation]
-
-
-def rows(count: int, to: Side) -> Ops:
-    return [Pass(to if i % 2 == 0 else other(to)) for i in range(count)]
 
 
 def run(name: str, from_row: int, to_row: int, *phrases: Phrase, across: bool = False) -> SizedRun:
@@ -70,7 +61,6 @@ def run(name: str, from_row: int, to_row: int, *phrases: Phrase, across: bool = 
 
 def bag() -> Ops:
     """A rib first; a wedge at the right edge, a slot, a buttonhole, a gap off the centre, and half the needles at last."""
-    again = lambda first, last: [IntoWork(first, last), CastOn("e-wrap", first, last, own_length=True)]  # noqa: E731
     return [
         MoveCarriage("right"),
         IntoWork(-8, 7),
@@ -92,27 +82,7 @@ def bag() -> Ops:
         Close(2, 3, "right"),
         *again(2, 3),
         *rows(2, "left"),
-        OntoWaste(1, 2, 8, "gap centre"),
-        BreakYarn(),
-        Hold(3, 7),
-        MoveCarriage("left"),
-        UseYarn("wool", "4"),
-        *rows(2, "right"),
-        Transfer(0, 0, -1),
-        OutOfWork(0, 0),
-        *rows(4, "right"),
-        Hold(-8, -1),
-        BreakYarn(),
-        MoveCarriage("right"),
-        SetCounter(18),
-        Release(3, 7),
-        UseYarn("wool", "4"),
-        *rows(2, "left"),
-        Transfer(3, 3, 1),
-        OutOfWork(3, 3),
-        *rows(4, "left"),
-        *again(0, 3),
-        Release(-8, -1),
+        *apart_and_together(),
         *rows(2, "left"),
         Spread(-8, 7, -4, (2,) * 8),
         *rows(2, "left"),
