@@ -138,13 +138,11 @@ def _prove(outcome: Outcome) -> Outcome:
     assert outcome.design is not None
     assert outcome.counts is not None
     machine = _bed(outcome.design)
-    unread: tuple[Diagnostic, ...] = ()
-    again: list[BedResult | None] = []
-    for index in range(len(outcome.design.sizes)):
-        work, faults = readback.read_back(outcome.plain_text, index)
-        unread += faults
-        again.append(None if work is None else bed.knit(work, machine))
-    proven, faults = proof.prove(outcome.design, outcome.counts, outcome.works, outcome.results, tuple(again))
+    works, unread = readback.read_back_all(outcome.plain_text)
+    again: tuple[BedResult | None, ...] = (None,) * len(outcome.design.sizes)
+    if works is not None:
+        again = tuple(bed.knit(work, machine) for work in works)
+    proven, faults = proof.prove(outcome.design, outcome.counts, outcome.works, outcome.results, again)
     return replace(outcome, proof=proven, diagnostics=(*outcome.diagnostics, *unread, *faults))
 
 

@@ -54,8 +54,8 @@ def test_even_decreases_make_one_straight_line() -> None:
 def test_plain_rows_after_the_shaping_stand_upright() -> None:
     shape = outline(piece(run(0, 80, Phrase((8,), (1,), 5))))
     assert shape.right == ((10, 0), (12.5, 10), (12.5, 20))
-    assert shape.half_width(5, "right") == pytest.approx(11.25)
-    assert shape.half_width(15, "left") == pytest.approx(12.5)
+    assert shape.edge_x(5, "right") == pytest.approx(11.25)
+    assert shape.edge_x(15, "left") == pytest.approx(-12.5)
 
 
 def test_a_cast_off_at_the_bottom_of_a_run_is_a_step() -> None:

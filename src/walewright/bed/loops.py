@@ -13,7 +13,6 @@ NOTHING = -1
 """No loop: an empty needle, or no parent."""
 HELPERS = {"waste": -2, "ravel": -3}
 """Yarns that come away. Their loops are not fabric and need no identity: each is only its yarn's number."""
-HELPER_NAMES = {number: yarn for yarn, number in HELPERS.items()}
 
 
 class Kind(IntEnum):

@@ -10,6 +10,7 @@ from itertools import combinations
 
 from walewright.knit import steps as st
 from walewright.knit.fold import fold
+from walewright.knit.merging import rows_of
 from walewright.knit.order import Group, Key, Move, Stretch
 from walewright.knit.steps import Step
 
@@ -82,7 +83,7 @@ def _steps(rows: Stretch, groups: list[Group], begin: int) -> tuple[list[Step], 
             start, repeat = phrase
             made += [st.KnitRows(start - at, origin=repeat.origin)] if start > at else []
             made.append(repeat)
-            at = start + _rows_of(repeat)
+            at = start + rows_of(repeat)
             continue
         rounds = _rounds(group, moves, at)
         if rounds:
@@ -113,7 +114,7 @@ def _phrases(rows: Stretch, groups: list[Group], begin: int) -> Iterator[tuple[_
         own = [m for m in group.moves if rows.has(m)]
         repeat = group.repeat
         whole = len(own) == len(group.moves) and group.start >= begin
-        if repeat is not None and whole and group.start + _rows_of(repeat) <= rows.last_row:
+        if repeat is not None and whole and group.start + rows_of(repeat) <= rows.last_row:
             yield (group.start, repeat), [], group
         else:
             yield None, own, group
@@ -140,12 +141,6 @@ def _rounds(group: Group | None, moves: list[Move], at: int) -> list[Step]:
         at = move.row
     full = (len(moves) - single) // each
     return [*made, st.Repeat(body, full, origin=repeat.origin)] if full else made
-
-
-def _rows_of(step: Step) -> int:
-    if isinstance(step, st.Repeat):
-        return step.times * sum(_rows_of(s) for s in step.body)
-    return step.rows if isinstance(step, st.KnitRows) else 0
 
 
 def _title(key: Key) -> str:

@@ -18,7 +18,8 @@ _RANKS: dict[type[Step], Rank] = {
     st.SpreadEvenly: Rank.SPREAD,
     st.HoldAtEnd: Rank.HOLD,
 }
-"""What goes before the rest at one row; the same order as in `order`, by which the moves were planned."""
+"""What goes before the rest at one row, as in `order`, by which the moves were planned; all else counts as shaping, in the order of
+the tracks."""
 
 
 def merged(step: st.Together) -> Iterator[Step]:
@@ -52,3 +53,8 @@ def in_turn(steps: Sequence[Step]) -> Iterator[Step]:
                 yield from in_turn(step.body)
         else:
             yield step
+
+
+def rows_of(step: Step) -> int:
+    """The rows that a step knits."""
+    return sum(one.rows for one in in_turn((step,)) if isinstance(one, st.KnitRows))

@@ -15,6 +15,7 @@ from walewright.knit import steps as st
 from walewright.knit.at_once import Crowd, told
 from walewright.knit.fold import Known, fold
 from walewright.knit.hands import perform
+from walewright.knit.merging import rows_of
 from walewright.knit.order import Key, Rank, Stretch
 from walewright.knit.state import State
 from walewright.knit.steps import Step
@@ -29,6 +30,7 @@ _STOPS = (
     st.SlotClosed,
     st.EyeletAt,
     st.LatchRib,
+    st.LatchPanel,
 )
 """What the counter is named before."""
 
@@ -103,7 +105,7 @@ def _in_order(rows: Stretch, unrolled: frozenset[Key]) -> list[_Item]:
             made.append(st.KnitRows(row - at, origin=step.origin))
             at = row
         made.append(step)
-        at += _rows_of(step)
+        at += rows_of(step)
     if rows.last_row > at:
         made.append(st.KnitRows(rows.last_row - at))
     return made
@@ -135,7 +137,7 @@ def _counted(rows: Stretch, unrolled: frozenset[Key], ahead: int, known: Known, 
         elif isinstance(step, st.Repeat):
             rest()
             made.extend((step, None))
-            at += _rows_of(step)
+            at += rows_of(step)
         elif step is not None:
             busy.append(step)
     rest()
@@ -151,12 +153,6 @@ def _folded(steps: Iterable[_Item], known: Known) -> list[_Item]:
     for step in fold([s for s in steps if s is not None], known):
         made += [step, None] if isinstance(step, st.Repeat) else [step]
     return made
-
-
-def _rows_of(step: Step) -> int:
-    if isinstance(step, st.Repeat):
-        return step.times * sum(_rows_of(s) for s in step.body)
-    return step.rows if isinstance(step, st.KnitRows) else 0
 
 
 def _moves(rows: Stretch, unrolled: frozenset[Key], crowds: Sequence[Crowd] = ()) -> Iterator[tuple[int, Step | None]]:

@@ -105,16 +105,6 @@ class Outline:
         found = _x_at((*edge, *slope), height)
         return edge[-1][0] if found is None else found
 
-    def half_width(self, height: float, side: str) -> float:
-        """Distance in cm from the middle of the start to the outer edge of `side` at that height, just below any step there."""
-        edge = self.right if side == "right" else self.left
-        found = _x_at(edge, height)
-        return abs(edge[-1][0] if found is None else found)
-
-    def width_at(self, height: float) -> float:
-        """Distance in cm between the outer edges at that height, just below any step there."""
-        return self.edge_x(height, "right") - self.edge_x(height, "left")
-
 
 def outline(piece: SizedPiece, grid: Grid) -> Outline:
     """The outline of `piece` on the grid of its fabrics."""

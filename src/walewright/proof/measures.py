@@ -129,7 +129,10 @@ def _opening(made: _Made, opening: Opening, counted: SizedOpening) -> Iterator[M
     to = gap_end(made.sized, counted)
     gap = gap_at(made.fabric, made.sized.counter(to))
     if gap is not None:
-        yield made.width(opening.name, opening.width[made.size], gap, made.stitches_per_cm(to))
+        wanted = opening.width[made.size]
+        if any(run.most is not None for run in (*opening.left, *opening.right)):
+            wanted = made.chosen.get(f"width at {opening.name}", wanted)
+        yield made.width(opening.name, wanted, gap, made.stitches_per_cm(to))
     depth = opening.depth[made.size] if opening.from_level is None else made.between(counted.row, to)
     if depth is not None:
         yield made.height(f"depth of {opening.name}", depth, counted.row, to)

@@ -35,7 +35,7 @@ def prove(
             faults += _unequal(garment, results[index])
             faults += _misread(garment, results[index], read_back[index])
         if not faults:
-            sizes.append(_size(design, garment, works[index], results[index], index))
+            sizes.append(_size(design, garment, works[index], results[index], index, read_back[index] is not None))
     return (None if faults else Proof(tuple(sizes))), _merged(faults)
 
 
@@ -145,7 +145,7 @@ def _by_name(result: BedResult) -> dict[str, Fabric]:
     return {fabric.name: fabric for fabric in result.fabrics}
 
 
-def _size(design: Design, garment: SizedGarment, work: Work, result: BedResult, index: int) -> SizeProof:
+def _size(design: Design, garment: SizedGarment, work: Work, result: BedResult, index: int, read_back: bool) -> SizeProof:
     fabrics = _by_name(result)
     loops: dict[tuple[str, str], int] = {}
     for fabric in result.fabrics:
@@ -158,7 +158,7 @@ def _size(design: Design, garment: SizedGarment, work: Work, result: BedResult, 
         yarn_uses(design, loops),
         sum(len(block.operations) for block in work.blocks) + len(work.joins),
         sum(fabric.loops * fabric.copies for fabric in result.fabrics),
-        True,
+        read_back,
     )
 
 

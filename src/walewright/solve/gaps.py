@@ -63,8 +63,7 @@ def opening_terms(
             runs = gap_runs(opening, side)
             directions = tuple(ways(run.change[i], (run.most or run.change)[i]) for run in runs)
             edges.append(replace(edge, from_rows=at[:-1], to_rows=at[1:], ways=directions))
-        own = edges[0]
-        made.append(OpeningTerms(own.after[-1], own.start, depth[i], edges[0], edges[1], from_rows[i], to_rows[i]))
+        made.append(OpeningTerms(depth[i], edges[0], edges[1], from_rows[i], to_rows[i]))
     return tuple(made)
 
 

@@ -44,13 +44,9 @@ class EdgeTerms:
 
 @dataclass(frozen=True, slots=True)
 class OpeningTerms:
-    """A gap. `left` and `right` are its edges; `from_rows` and `to_rows` pairs of rows to its parting and to its end.
+    """A gap. `left` and `right` are its edges; `from_rows` and `to_rows` pairs of rows to its parting and to its end; `depth` is
+    the pairs of rows between."""
 
-    `half` and `flat` are the stitches left of the centre mark at its end and at its parting, of a gap alike on both sides half
-    of all there are (in a piece of an odd number the middle one is at the right); `depth` is the pairs of rows between."""
-
-    half: Terms
-    flat: Terms
     depth: Terms
     left: EdgeTerms
     right: EdgeTerms
@@ -112,8 +108,6 @@ def image(terms: PieceTerms) -> PieceTerms:
     openings = tuple(
         replace(
             o,
-            half=total((o.right.after[-1], 1), (one, -1)),
-            flat=total((o.right.start, 1), (one, -1)),
             left=_shifted(o.right, one, -1),
             right=_shifted(o.left, one, 1),
         )
