@@ -109,3 +109,13 @@ def test_one_fault_in_all_sizes_is_one_message(sound: Outcome) -> None:
     fault = Fault("beyond-bed", "back", 3, "needle R 51 is beyond the bed")
     broken = tuple(replace(r, faults=(fault,)) for r in sound.results)
     assert codes(sound, broken, sound.results) == ["bed-refuses"]
+
+
+def test_words_that_could_not_be_read_are_not_said_to_be(sound: Outcome) -> None:
+    assert sound.design is not None
+    assert sound.counts is not None
+    unread = (None, *sound.results[1:])
+    proof, found = prove(sound.design, sound.counts, sound.works, sound.results, unread)
+    assert found == ()
+    assert proof is not None
+    assert [s.read_back for s in proof.sizes] == [False] + [True] * (len(proof.sizes) - 1)

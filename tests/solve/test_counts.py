@@ -79,9 +79,11 @@ def sound(design: Design, counts: Counts) -> None:
             for opening in piece.openings:
                 assert opening.width % 2 == opening.flat % 2 == opening.row % 2 == 0
                 assert 2 <= opening.row < piece.rows
-                assert opening.flat - 2 * sum(by for _, by in opening.run.changes()) == opening.width
-                assert all(opening.row < row < piece.rows for row, _ in opening.run.changes())
-                assert all((row - opening.row) % 2 == 1 for row, by in opening.run.changes() if by < -1)
+                for inner in (opening.left, opening.right):
+                    moves = [move for run in inner for move in run.changes()]
+                    assert opening.flat - 2 * sum(by for _, by in moves) == opening.width
+                    assert all(opening.row < row < piece.rows for row, _ in moves)
+                    assert all((row - opening.row) % 2 == 1 for row, by in moves if by < -1)
             for wedge in piece.wedges:
                 assert wedge.to_row == piece.rows
                 assert max(wedge.groups) - min(wedge.groups) <= 1

@@ -184,3 +184,19 @@ def test_sides_of_joins_are_as_long_as_they_are_knitted(what: str) -> None:
                 assert bed is not None
                 assert (counted.rows, counted.stitches) == (bed.rows, bed.stitches)
                 assert counted.cm == pytest.approx(bed.length_cm)
+
+
+def test_a_gap_of_free_width_is_measured_by_the_width_chosen() -> None:
+    body = """piece front in plain
+    levels hem 0 cm, low 20 cm, top length
+    start 40 cm wide with chain
+    opening vent 4 cm wide from low to top, cast off
+        edges slope to between 8 cm and 16 cm wide at top
+    end cast off
+"""
+    outcome = compile(HEAD + body, "edges.wale", SHIPPED, Changes())
+    assert outcome.proof is not None, [d.message for d in outcome.diagnostics]
+    for size in outcome.proof.sizes:
+        gap = next(m for m in size.pieces[0].measures if m.what == "width at vent")
+        assert 8 <= gap.wanted_cm <= 16
+        assert abs(gap.off) < 1e-6, gap
