@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from walewright.design.model import Design, Fabric
+from walewright.design.model import Design, EdgeRun, Fabric, Piece
 from walewright.pages.figures import CM_PER_INCH, cm, graded, grams, listed, metres, ordinal, sentence
 from walewright.pages.model import Advice, Cell, Fact, Row, RowGroup, SizeTable, Tension
 from walewright.proof.model import Proof
@@ -41,16 +41,14 @@ def tools(design: Design) -> tuple[str, ...]:
 
 
 def _tools(design: Design) -> Iterator[str]:
-    waste = any(p.start_way == "waste" or p.end_way == "waste" or p.openings for p in design.pieces)
-    if waste:
+    if any(_wants_waste(p) for p in design.pieces):
         yield "Waste yarn: smooth, of about the same thickness and in a contrasting colour"
     if any(p.start_way == "waste" for p in design.pieces):
         yield "Ravel cord: one strong, slippery length, longer than the bed is wide"
         yield "Cast-on comb, and weights for the width in work"
     else:
         yield "Weights for the width in work"
-    insets = {run.way.inset for p in design.pieces for run in (*p.left, *p.right) if run.way.kind == "fashioned"}
-    insets |= {o.way.inset for p in design.pieces for o in p.openings if o.way.kind == "fashioned"}
+    insets = {run.way.inset for p in design.pieces for run in _runs(p) if run.way.kind == "fashioned"}
     prongs = sorted({1} | {i for i in insets if i})
     counted = f"{listed([str(p) for p in prongs])} prong{'s' if prongs[-1] > 1 else ''}"
     yield f"Transfer tool{'s' if len(prongs) > 1 else ''} with {counted}"
@@ -58,6 +56,20 @@ def _tools(design: Design) -> Iterator[str]:
     if any(run.name for p in design.pieces for run in (*p.left, *p.right)):
         yield "Short lengths of contrasting thread to mark edges"
     yield "Blunt sewing needle, tape measure, scissors with covered points"
+
+
+def _wants_waste(piece: Piece) -> bool:
+    """Whether stitches of the piece wait on waste yarn at its start, its end, in mid-row, or while they are hung back."""
+    if "waste" in (piece.start_way, piece.end_way) or any(run.path == "across" for run in piece.left):
+        return True
+    return any(o.taken == "waste" and any(o.flat) for o in piece.openings) or any(s.taken == "waste" for s in piece.slots)
+
+
+def _runs(piece: Piece) -> Iterator[EdgeRun]:
+    """All that is shaped of a piece: its edges, and those of its openings."""
+    yield from (*piece.left, *piece.right)
+    for opening in piece.openings:
+        yield from (*opening.left, *opening.right)
 
 
 def tensions(design: Design, units: str) -> tuple[Tension, ...]:

@@ -1,0 +1,56 @@
+"""The list of tools is that of what the source makes hands do."""
+
+from __future__ import annotations
+
+import pytest
+
+from walewright.cli.sources import shipped
+from walewright.design import Changes
+from walewright.pages.supplies import tools
+from walewright.pipeline import compile
+
+SOURCE = """pattern "Cushion"
+
+sizes S
+    length 40 cm
+
+machine bulky
+
+yarn wool "chunky wool", 100 g = 120 m
+
+fabric plain
+    stocking stitch in wool at tension 4
+    swatch 40 stitches by 60 rows = 30.8 cm by 32.4 cm, 62 g
+
+piece front in plain
+    levels hem 0 cm, low 20 cm, top length
+    start 40 cm wide with chain
+    {line}
+    end cast off
+"""
+
+GAP = """opening vent 4 cm wide from low to top, cast off
+        left edge straight to top
+        right edge slope by 3 cm at top, fashioned 2 in"""
+
+
+def listed(line: str) -> str:
+    outcome = compile(SOURCE.format(line=line), "cushion.wale", shipped(), Changes())
+    assert outcome.design is not None, [d.message for d in outcome.diagnostics]
+    return " / ".join(tools(outcome.design))
+
+
+@pytest.mark.parametrize(
+    ("line", "prongs", "waste"),
+    [
+        ("edges straight to top", "with 1 prong", False),
+        ("edges slope to 34 cm wide at top, fashioned 3 in", "with 1 and 3 prongs", False),
+        (GAP, "with 1 and 2 prongs", False),
+        ("slot pocket 8 cm wide at low, on waste yarn", "with 1 prong", True),
+        ("slot pocket 8 cm wide at low, cast off", "with 1 prong", False),
+    ],
+)
+def test_tools(line: str, prongs: str, waste: bool) -> None:
+    found = listed(line)
+    assert prongs in found
+    assert ("Waste yarn" in found) == waste
