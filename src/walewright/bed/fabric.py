@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from walewright.bed.loops import NOTHING, YARNLESS, YARNLESS_COURSES, Kind
-from walewright.bed.model import PARTS, Bar, Course, Edge, Gauge, Hung, Link, Part, Turn
+from walewright.bed.model import PARTS, Bar, Course, Edge, Float, Gauge, Hung, Link, Part, Turn
 from walewright.bed.outline import reaches
 from walewright.knit.operations import Side
 
@@ -60,6 +60,13 @@ class Fabric:
     gauges: Mapping[tuple[str, str], Gauge]
     digest: str
     spreads: tuple[Hung, ...]
+    floats: tuple[Float, ...]
+    crossings: tuple[tuple[int, int], ...]
+    """(row, slot): in picture knitting the yarns of `slot - 1` and `slot` are crossed."""
+    tails_cm: Mapping[str, int]
+    """Length of the tails asked for, by yarn, in all."""
+    helpers: Mapping[str, int]
+    """Loops of "waste" and "ravel" yarn that held it and came away."""
     _rows: tuple[Course, ...] = field(repr=False)
     """The piece's own passes, without those of an edging knitted first."""
     _by_row: Mapping[int, tuple[Course, ...]] = field(repr=False)

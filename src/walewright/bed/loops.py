@@ -17,7 +17,8 @@ HELPERS = {"waste": -2, "ravel": -3}
 
 class Kind(IntEnum):
     """How a loop came about. FILL, REHUNG, PICKED and CLOSED are older loops hung on a needle or
-    drawn through each other: no new yarn is in them."""
+    drawn through each other: no new yarn is in them. FLOAT is yarn that was laid and lies past the needle, as a float or a ladder's
+    bar: no loop, held by nothing. LONG is a stitch drawn long by hand, SEWN a back-stitch."""
 
     KNIT = 0
     CAST_ON = 1
@@ -28,6 +29,9 @@ class Kind(IntEnum):
     REHUNG = 6
     PICKED = 7
     CLOSED = 8
+    FLOAT = 9
+    LONG = 10
+    SEWN = 11
 
 
 YARNLESS = (Kind.FILL, Kind.REHUNG, Kind.PICKED, Kind.CLOSED)

@@ -31,6 +31,8 @@ class Bed:
     needles: int
     prongs: tuple[int, ...]
     gauges: Mapping[tuple[str, str], Gauge] = field(default_factory=dict)
+    fabrics: Mapping[str, Gauge] = field(default_factory=dict)
+    """By fabric, for what `InFabric` names: two fabrics can share yarn and tension."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,6 +75,25 @@ class Course:
     to: Side | None
     live_first: int
     live_last: int
+    fabric: str = ""
+    """What `InFabric` said of the whole width."""
+    panels: tuple[tuple[str, int, int], ...] = ()
+    """What it said of needles: (fabric, first slot, last slot)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Float:
+    """Yarn that runs past needles `first`..`last` in row `counter` without a loop on them: in colour work the other yarn, at a
+    slipped stitch, over needles out of work."""
+
+    counter: int
+    yarn: str
+    first: int
+    last: int
+
+    @property
+    def needles(self) -> int:
+        return self.last - self.first + 1
 
 
 @dataclass(frozen=True, slots=True)

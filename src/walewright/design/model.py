@@ -55,6 +55,74 @@ class Yarn:
     ball_grams: float
     ball_metres: float
     origin: Origin
+    colour: str = ""
+    """As the page shows it, "#rrggbb"; empty: the page chooses."""
+
+    @property
+    def tex(self) -> float:
+        """Grams per 1000 m (ISO 1144)."""
+        return self.ball_grams / self.ball_metres * 1000
+
+
+@dataclass(frozen=True, slots=True)
+class Cell:
+    """What is done with one needle for one row, as a symbol of a chart says. Left and right are the bed's.
+
+    kind: "knit" | "hole" (its loop has been moved away and none has come: empty, in work) | "from left" (the loop of the left
+    neighbour lies here, its own has gone to the right) | "from right" | "two from left" (its own and, on top, the left
+    neighbour's) | "two from right" | "three" (its own and both neighbours') | "purl" (the stitch of this row is re-formed on the
+    other face) | "tuck" (held, the yarn laid over it) | "slip" (held, the yarn lifted off) | "long" (drawn long by hand) |
+    "ladder" (dropped when the run of such cells ends) | "cross" (one of 2 * `cross` neighbours that are exchanged).
+    `yarn`: of a "knit" in another yarn than the fabric's, else empty."""
+
+    kind: str
+    yarn: str = ""
+    cross: int = 0
+    hung_first: str = ""
+    """Of a cross: the group hung first, "left" or "right"; it lies in front on the right side."""
+
+
+@dataclass(frozen=True, slots=True)
+class Key:
+    """A symbol (one character, the author's) and what it means."""
+
+    symbol: str
+    cell: Cell
+    origin: Origin
+
+
+@dataclass(frozen=True, slots=True)
+class Chart:
+    """A grid of symbols: `rows` from the first knitted (the bottom line) up, each a character a needle, left to right as on the
+    bed, the purl side facing.
+
+    `repeat` columns from column `before` on are worked again and again across, the `before` columns once at the left and the
+    `after` columns once at the right; all rows again and again upwards. `repeat` 0: no repeat, worked once (a motif).
+    `picture`: its yarns are laid block by block and crossed; else a second yarn floats."""
+
+    name: str
+    rows: tuple[str, ...]
+    key: tuple[Key, ...]
+    before: int
+    repeat: int
+    after: int
+    picture: bool
+    origin: Origin
+    row_origins: tuple[Origin, ...] = ()
+    """Of each row; the span is the row's line, from its first symbol to its last."""
+
+    @property
+    def width(self) -> int:
+        return len(self.rows[0])
+
+    def cell(self, row: int, column: int) -> Cell:
+        """Row and column from 0, the row counted from the bottom."""
+        return next(k.cell for k in self.key if k.symbol == self.rows[row][column])
+
+    @property
+    def yarns(self) -> tuple[str, ...]:
+        """The yarns its cells name, in the order of the key."""
+        return tuple(dict.fromkeys(k.cell.yarn for k in self.key if k.cell.yarn))
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,6 +142,19 @@ class Fabric:
     swatch_height_cm: float
     swatch_grams: float
     origin: Origin
+    loop_cm: float = 0.0
+    """Yarn to a stitch, in cm, where it was measured; else 0."""
+    chart: str = ""
+    """Of stitch "chart": its name."""
+    edge: int = 0
+    """Of stitch "chart": stitches at each end of the width that are not in the chart."""
+    fit: str = "whole"
+    """Of stitch "chart": "whole" (only whole repeats across), "centred" (the middle of a repeat at the centre mark, what is left
+    cut alike on both sides) or "balanced" (the border of two repeats there)."""
+    stripes: tuple[tuple[str, int], ...] = ()
+    """Of stitch "stripes": (yarn, rows), from the first knitted on; `yarn` is the first one's."""
+    right_side: str = "knit"
+    """"knit" (the side that faces away from the knitter) or "purl"."""
 
     @property
     def stitches_per_cm(self) -> float:
@@ -92,7 +173,18 @@ class Edging:
     when: str
     """"after" (hung on to finished loops) or "first" (knitted before the piece, which goes on from it)."""
     cast_off: str
+    """"chain", "sewn" (by back-stitch) or "waste" (left open on waste yarn, to be sewn or grafted down)."""
     origin: Origin
+    kind: str = "plain"
+    """"plain" (so deep, then cast off) | "folded" (so deep, a fold row, as deep again, and its first row hung up) | "picot"
+    (folded along a row of eyelets) | "mock rib" (folded, with needles out of work) | "rolled" (plain, and rolls by itself) |
+    "facing" (a fold row first, then so deep; turned in whole and sewn down) | "chained" (one row, then cast off: no depth)."""
+    mock: int = 0
+    """Of a mock rib: every so many needles one is out of work: 2 (1x1) or 3 (2x1)."""
+    fold_tension: str = ""
+    """Of the fold row, looser; empty: there is none."""
+    inside_tension: str = ""
+    """Of the part inside the fold, tighter; empty: as the outside."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -219,6 +311,19 @@ class Zone:
     width: PerSize | None
     centre: PerSize
     origin: Origin
+    repeats: int = 0
+    """Of a panel of a charted fabric given in repeats: how many wide (`width` is then the width of so many)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Motif:
+    """A chart without a repeat, worked once in the fabric of its place: its first row is the one above `level`, its middle `centre`
+    cm right of the centre line."""
+
+    chart: str
+    level: str
+    centre: PerSize
+    origin: Origin
 
 
 @dataclass(frozen=True, slots=True)
@@ -240,14 +345,14 @@ class Piece:
     levels: tuple[Level, ...]
     start_width: PerSize
     start_way: str
-    """"waste" | "e-wrap" | "chain" | "along" (hung on edges of other pieces)."""
+    """"waste" | "hand waste" (waste yarn cast on by hand) | "e-wrap" | "chain" | "along" (hung on edges of other pieces)."""
     start_edging: str | None
     left: tuple[EdgeRun, ...]
     right: tuple[EdgeRun, ...]
     openings: tuple[Opening, ...]
     wedges: tuple[Wedge, ...]
     end_way: str
-    """"waste" | "cast-off" | "gathered"."""
+    """"waste" | "cast-off" | "sewn-off" (cast off by back-stitch) | "gathered"."""
     origin: Origin
     odd: bool = False
     """An odd number of stitches: one needle more right of the centre mark than left of it."""
@@ -260,6 +365,7 @@ class Piece:
     zones: tuple[Zone, ...] = ()
     repeats: tuple[RepeatStretch, ...] = ()
     purpose: str = ""
+    motifs: tuple[Motif, ...] = ()
 
     @property
     def symmetric(self) -> bool:
@@ -303,6 +409,8 @@ class Join:
     origin: Origin
     longer: PerSize | None = None
     way: str = "sewn"
+    matching: bool = False
+    """Stitch patterns go on across the join without a break: row by row up the seam, and by whole repeats across it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -348,6 +456,10 @@ class Design:
     """Whether its sizes come from the shipped tables of babies and children."""
     cautions: tuple[str, ...] = ()
     """Published limits, with their sources, that are to be printed with a garment for children that has a hood."""
+    charts: tuple[Chart, ...] = ()
+
+    def chart(self, name: str) -> Chart:
+        return next(c for c in self.charts if c.name == name)
 
     def fabric(self, name: str) -> Fabric:
         return next(f for f in self.fabrics if f.name == name)

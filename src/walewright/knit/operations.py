@@ -33,15 +33,31 @@ def other(side: Side) -> Side:
 
 @dataclass(frozen=True, slots=True)
 class UseYarn:
-    """Thread `yarn` at `tension`. The yarns "waste" and "ravel" are the machine's helpers and never part of the garment."""
+    """Thread `yarn` at `tension`. The yarns "waste" and "ravel" are the machine's helpers and never part of the garment.
+
+    `carried`: the yarn in use is not cut but left hanging at its side, and if an end of `yarn` hangs at the carriage's side, it
+    is taken up again."""
 
     yarn: str
     tension: str
+    carried: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class InFabric:
+    """No move: what is knitted from here on counts as the fabric of this name, over the whole width (`first` > `last`) or on
+    needles `first`..`last` only. An empty name ends the one that was said before of the same needles."""
+
+    fabric: str
+    first: int = 0
+    last: int = -1
 
 
 @dataclass(frozen=True, slots=True)
 class BreakYarn:
-    """Cut the yarn; no pass, wrap or cast-off can follow before UseYarn."""
+    """Cut the yarn, leaving a tail of `tail_cm`; no pass, wrap or cast-off can follow before UseYarn. 0: as long as it happens."""
+
+    tail_cm: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -189,11 +205,93 @@ class OntoWaste:
 
 @dataclass(frozen=True, slots=True)
 class LatchUp:
-    """Drop the stitches of the needle's wale as far as `rows` rows down and re-form them on the other face; the loop is
-    back on its needle."""
+    """Drop the stitches of the needle's wale as far as `rows` rows down (unless `Drop` has done so) and re-form them on the
+    other face; the loop is back on its needle."""
 
     slot: int
     rows: int
+
+
+@dataclass(frozen=True, slots=True)
+class Drop:
+    """Let the stitches of the needle's wale run down `rows` rows; the needle stays in work, empty. Either `LatchUp` re-forms
+    them, or they stay a ladder, whose lowest row has to be yarn laid in an empty hook, so that it runs no further."""
+
+    slot: int
+    rows: int
+
+
+@dataclass(frozen=True, slots=True)
+class Cross:
+    """Lift the loops of `first`..`last` on two tools, `left` of them on the one, the rest on the other, and hang them back
+    exchanged: the right group on the first needles, the left group on the last ones. `hung_first` is the group hung first: it
+    lies in front on the side that faces away from the knitter, which is the right side."""
+
+    first: int
+    last: int
+    left: int
+    hung_first: Side
+
+
+# ------------------------------------------------------------- hand work within a row
+
+
+@dataclass(frozen=True, slots=True)
+class LiftOff:
+    """The yarn that the last pass laid over the held needles `first`..`last` is lifted off their hooks: it floats past them, on
+    the knitter's side."""
+
+    first: int
+    last: int
+
+
+@dataclass(frozen=True, slots=True)
+class DrawLong:
+    """The yarn that the last pass laid over the held needle `slot` is drawn through its loops by hand, to twice the length of a
+    stitch beside it."""
+
+    slot: int
+
+
+@dataclass(frozen=True, slots=True)
+class LayIn:
+    """Knit the held needles `needles` (rising) by hand, one loop each, with another yarn, going `to` a side; it floats between
+    those that are not neighbours. The end in the carriage and the counter take no part."""
+
+    yarn: str
+    tension: str
+    needles: tuple[int, ...]
+    to: Side
+
+
+@dataclass(frozen=True, slots=True)
+class PictureRow:
+    """One row by hand: into the open hooks from left to right each block's yarn is laid, `blocks` being (yarn, first, last)
+    without a gap over all needles in work, neighbouring yarns `crossed` where they meet; then the carriage without yarn crosses
+    to `to` and knits them, and the counter counts. A block goes on with the end of its yarn that hangs beside it, if one does."""
+
+    to: Side
+    tension: str
+    blocks: tuple[tuple[str, int, int], ...]
+    crossed: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class HangFeet:
+    """Fold what has been knitted and hang the first garment row of this block, from left to right, on the needles `onto`
+    besides what they carry; if it began in waste yarn, that comes away. Empty needles among `onto` have to be in work."""
+
+    onto: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class SewOff:
+    """Cast off `first`..`last` by back-stitch with the tail of the yarn, which was broken at side `start`. Needles go to
+    non-working."""
+
+    first: int
+    last: int
+    start: Side
 
 
 # ------------------------------------------------------------- edges of finished pieces
@@ -219,6 +317,8 @@ class PickUpEdge:
     part: str
     first: int
     last: int
+    over: bool = False
+    """The needles carry the stitches of another piece already, which are to be linked with these."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -257,6 +357,7 @@ class Check:
 
 Operation = (
     UseYarn
+    | InFabric
     | BreakYarn
     | Pass
     | MoveCarriage
@@ -275,6 +376,14 @@ Operation = (
     | Spread
     | OntoWaste
     | LatchUp
+    | Drop
+    | Cross
+    | LiftOff
+    | DrawLong
+    | LayIn
+    | PictureRow
+    | HangFeet
+    | SewOff
     | Rehang
     | PickUpEdge
     | NameEdge

@@ -37,9 +37,20 @@ class CarriageAt(Step):
 
 @dataclass(frozen=True, slots=True)
 class WasteStart(Step):
-    """With waste yarn cast on with the comb over all needles in work, knit `rows` rows, then one row of ravel cord."""
+    """With waste yarn cast on over all needles in work, `way` "comb" or "by hand" (e-wrapped), knit `rows` rows, then one row of
+    ravel cord."""
 
     rows: int
+    way: str = "comb"
+
+
+@dataclass(frozen=True, slots=True)
+class EveryOutOfWork(Step):
+    """Before anything is cast on: of the needles just brought to work push every `every`th, counted from the left, back out of
+    work, but not the last one. `stitches` stay in work. (A mock rib: 2 for 1x1, 3 for 2x1.)"""
+
+    every: int
+    stitches: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,11 +66,56 @@ class UseYarnStep(Step):
 
     yarn: str
     tension: str
+    before: str = ""
+    """What becomes of the yarn before it: "" (broken off), or "carried" (left hanging at its side, to be taken up again)."""
 
 
 @dataclass(frozen=True, slots=True)
 class SetRowCounter(Step):
     rows: int
+
+
+# ----------------------------------------------------------------- stitch patterns
+
+
+@dataclass(frozen=True, slots=True)
+class StartChart(Step):
+    """From the next row on work `chart`, from its first row, on needles `first`..`last` as fabric `fabric` (empty: a motif in
+    the fabric it stands in). `area` "whole" (as far as the part in work reaches, but for `edge` needles at its two ends, which
+    knit plain) or "panel" (those needles alone, and nearer than `edge` to an end plain). The first column of the repeat lies on
+    needle `start`; a chart without a repeat begins there and is worked once. See `design.model.Chart` for what is done."""
+
+    chart: str
+    fabric: str
+    area: str
+    first: int
+    last: int
+    edge: int
+    start: int
+
+
+@dataclass(frozen=True, slots=True)
+class StopChart(Step):
+    """No more of `chart`: its purl columns are latched up and its ladders dropped as far as they have come, held needles return."""
+
+    chart: str
+
+
+@dataclass(frozen=True, slots=True)
+class StartStripes(Step):
+    """From the next row on knit in stripes, again and again from the first: `stripes` "4 rows of wool, 2 rows of navy", at
+    `tension`, as fabric `fabric`. `carried` names the yarns that are carried up the side ("wool and navy", "navy" or empty); any
+    other is broken off at the end of its stripe."""
+
+    fabric: str
+    stripes: str
+    tension: str
+    carried: str
+
+
+@dataclass(frozen=True, slots=True)
+class StopStripes(Step):
+    fabric: str
 
 
 # ----------------------------------------------------------------- knitting and shaping
@@ -258,6 +314,11 @@ class CastOffAll(Step):
 
 
 @dataclass(frozen=True, slots=True)
+class SewOffAll(Step):
+    """Cast off all stitches of the part in work by back-stitch with the tail, from the carriage side."""
+
+
+@dataclass(frozen=True, slots=True)
 class CloseCentre(Step):
     """Close the `stitches` between the two parts, needles `first`..`last`, by chaining them through each other towards the right;
     the last goes on the next needle, which is the right part's first."""
@@ -284,7 +345,9 @@ class GatherAll(Step):
 
 @dataclass(frozen=True, slots=True)
 class BreakOff(Step):
-    """Break the garment yarn."""
+    """Break the garment yarn, leaving a tail of `tail_cm` (0: no length is asked for)."""
+
+    tail_cm: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -317,6 +380,38 @@ class PickUpAlong(Step):
     stitches: int
     first: int
     last: int
+
+
+@dataclass(frozen=True, slots=True)
+class PicotRow(Step):
+    """Move every second stitch, beginning with the second from the left and without the last needle, one needle to the right and
+    leave the empty needles in work."""
+
+
+@dataclass(frozen=True, slots=True)
+class FoldUp(Step):
+    """Fold and hang the first garment row, `loops` of them from left to right. `onto` "the same needles": those it was knitted
+    on. "all needles": the needles out of work come back to work, and of the loops of the needles between two of those the last
+    goes on the empty needle to its right, the others where they were knitted. `stitches` needles are in work afterwards."""
+
+    loops: int
+    onto: str
+    stitches: int
+
+
+@dataclass(frozen=True, slots=True)
+class HangToLink(Step):
+    """Hang `part` of `edge` of `piece`, `stitches` open loops, on needles `first`..`last` with its `facing` ("right" or "wrong")
+    side to the knitter, `over` "empty needles" or "the other piece"."""
+
+    piece: str
+    edge: str
+    part: str
+    stitches: int
+    first: int
+    last: int
+    facing: str
+    over: str
 
 
 @dataclass(frozen=True, slots=True)

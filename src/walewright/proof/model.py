@@ -53,6 +53,67 @@ class YarnUse:
     grams: float
     balls: int
     way: str
+    error: float = 0.0
+    """How far off it may be, as a share."""
+    kind: str = "yarn"
+    """"yarn" (of the garment), "waste" or "ravel"."""
+
+
+@dataclass(frozen=True, slots=True)
+class BobbinUse:
+    """In picture knitting: one end of yarn, wound on a bobbin of its own, and how long it has to be, in metres, tails included."""
+
+    piece: str
+    chart: str
+    yarn: str
+    number: int
+    """From 1 within the piece, in the order in which they begin."""
+    first: str
+    """The needle of its first stitch."""
+    row: int
+    """The row in which it begins."""
+    metres: float
+
+
+@dataclass(frozen=True, slots=True)
+class FloatFound:
+    """A float longer than the limits: over needles `first`..`last` in row `row` of a piece."""
+
+    piece: str
+    yarn: str
+    row: int
+    first: str
+    last: str
+    stitches: int
+    cm: float
+
+
+@dataclass(frozen=True, slots=True)
+class PictureLoop:
+    """One loop of a window of the loop graph. `column` and `row` from 0, from the left and the bottom; `kind` as the bed's (`Kind`
+    in small letters: "knit", "bar", "float", "long" ...); `face` 1: re-formed, a knit stitch to the knitter. `through` are the
+    (column, row) of the loops it is drawn through, some of them perhaps outside the window; `over` says whether it lies in front
+    of a loop that crosses it (on the knitter's side)."""
+
+    column: int
+    row: int
+    kind: str
+    yarn: str
+    face: int
+    through: tuple[tuple[int, int], ...]
+    over: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class FabricPicture:
+    """A window of a fabric as the bed knitted it, a repeat or two, to draw it from. `floats` are (row, first column, last column,
+    yarn) of yarn that runs past needles."""
+
+    fabric: str
+    columns: int
+    rows: int
+    loops: tuple[PictureLoop, ...]
+    floats: tuple[tuple[int, int, int, str], ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,8 +126,12 @@ class SizeProof:
     loops: int
     read_back: bool
     """True when the printed words, read back, knitted the same fabric."""
+    bobbins: tuple[BobbinUse, ...] = ()
+    floats: tuple[FloatFound, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
 class Proof:
     sizes: tuple[SizeProof, ...]
+    pictures: tuple[FabricPicture, ...] = ()
+    """One for each charted or striped fabric and motif, from the first size that has it."""

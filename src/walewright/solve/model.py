@@ -107,6 +107,25 @@ class SizedZone:
 
 
 @dataclass(frozen=True, slots=True)
+class SizedChart:
+    """A chart worked from the row above `from_row` to `to_row`, its first row first: of a charted fabric (`fabric`) over the whole
+    width or as a panel, or of a motif (`fabric` empty). At `from_row` it lies on needles `first`..`last`; the rest as in
+    `steps.StartChart`. `repeats` whole repeats lie side by side there."""
+
+    chart: str
+    fabric: str
+    area: str
+    from_row: int
+    to_row: int
+    first: int
+    last: int
+    edge: int
+    start: int
+    repeats: int
+    origin: Origin
+
+
+@dataclass(frozen=True, slots=True)
 class SizedRepeat:
     """Rows `from_row`..`to_row` are worked `times` times in all."""
 
@@ -154,13 +173,15 @@ class SizedPiece:
     openings: tuple[SizedOpening, ...]
     wedges: tuple[SizedWedge, ...]
     edging_rows: int
-    """Rows of the edging along the start, 0 if none."""
+    """Rows of the edging along the start as it is seen (of a folded one those of the outside), 0 if none."""
     widest: int
     slots: tuple[SizedSlot, ...] = ()
     zones: tuple[SizedZone, ...] = ()
     repeats: tuple[SizedRepeat, ...] = ()
     start_pick_ups: tuple[PickUp, ...] = ()
     """Of a start "along": what is hung on from where, in order; it comes to `start` stitches."""
+    charts: tuple[SizedChart, ...] = ()
+    """By rising `from_row`."""
     lean: int = 0
     """Stitches that a one-sided piece starts further left than centred (negative: right), so that it finds room on the bed."""
 
@@ -213,6 +234,7 @@ class SizedJoin:
     origin: Origin
     longer_cm: float = 0.0
     way: str = "sewn"
+    matching: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -39,7 +39,7 @@ class Start(Node):
     """`start half wide on waste yarn, with welt` | `start 20 cm wide with e-wrap` | `… with chain` |
     `start 12 cm wide along mitten slot + mitten palm` | `start between 20 cm and 24 cm wide …`.
 
-    `way` is "waste" | "e-wrap" | "chain" | "along" (loops hung on from edges of other pieces); `edging` names an edging
+    `way` is "waste" | "hand waste" (`on waste yarn by hand`) | "e-wrap" | "chain" | "along" (loops hung on from edges of other pieces); `edging` names an edging
     added along the start."""
 
     width: Expr
@@ -157,6 +157,17 @@ class Zone(Node):
     to_level: str
     width: Expr | None = None
     offset: Expr | None = None
+    repeats: int | None = None
+    """`, 3 repeats wide`: of a charted fabric, in place of a width."""
+
+
+@dataclass(frozen=True, slots=True)
+class Motif(Node):
+    """`motif anchor at yoke, 4 cm left of centre`: a chart without a repeat, worked once from that level up."""
+
+    chart: str
+    level: str
+    offset: Expr | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -205,6 +216,7 @@ class Shoulders(Node):
 
 @dataclass(frozen=True, slots=True)
 class End(Node):
-    """`end on waste yarn` | `end cast off` | `end gathered`: `way` is "waste" | "cast-off" | "gathered"."""
+    """`end on waste yarn` | `end cast off` | `end cast off sewn` | `end gathered`: `way` is "waste" | "cast-off" | "sewn-off" |
+    "gathered"."""
 
     way: str

@@ -6,7 +6,7 @@ units as written. A statement that could not be read is a `Broken` node, which l
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from walewright.source.piece_lines import (
     Across,
@@ -16,6 +16,7 @@ from walewright.source.piece_lines import (
     End,
     LevelDef,
     Levels,
+    Motif,
     Neck,
     Opening,
     RepeatStretch,
@@ -26,14 +27,15 @@ from walewright.source.piece_lines import (
     Wedge,
     Zone,
 )
+from walewright.report.model import Span
 from walewright.source.quantities import Binary, Call, Expr, Name, Negative, Node, Number
 
 __all__ = [
-    "Across", "Band", "Binary", "Broken", "Buttonholes", "Call", "Comment", "Cord", "Edge", "EdgeRef",
-    "Edging", "End", "Expr", "Fabric", "Join", "Let", "LevelDef", "Levels", "Machine", "MachineFact",
-    "MakingUp", "Name", "Neck", "Negative", "Node", "Number", "Opening", "Pattern", "Piece", "RepeatStretch",
-    "Require", "Shape", "Shoulders", "SizeRow", "Sizes", "Slot", "Start", "Statement", "Stitch", "Swatch",
-    "Text", "Tree", "Use", "Wedge", "Yarn", "Zone",
+    "Across", "Band", "Binary", "Broken", "Buttonholes", "Call", "Chart", "ChartKey", "ChartRepeat", "ChartRow", "ChartWay",
+    "Comment", "Cord", "Edge", "EdgeRef", "Edging", "End", "Expr", "Fabric", "Join", "Let", "LevelDef", "Levels", "Machine",
+    "MachineFact", "MakingUp", "Motif", "Name", "Neck", "Negative", "Node", "Number", "Opening", "Pattern", "Piece", "RepeatStretch",
+    "Require", "RightSide", "Shape", "Shoulders", "SizeRow", "Sizes", "Slot", "Start", "Statement", "Stitch", "Stripe", "Swatch",
+    "Text", "Tree", "Use", "Wedge", "Yarn", "YarnCount", "Zone",
 ]  # fmt: skip
 
 
@@ -120,7 +122,19 @@ class Yarn(Node):
     name: str
     label: str
     ball_weight: Number
-    ball_length: Number
+    ball_length: Number | None = None
+    count: YarnCount | None = None
+    """Of `yarn fine "28/2 wool", 500 g of 2/28 Nm`: the yarn's count in place of a length."""
+    colour: str | None = None
+    """`, shown "#23395d"`: the colour in which the page draws it."""
+
+
+@dataclass(frozen=True, slots=True)
+class YarnCount(Node):
+    """`2/28 Nm`, `83 tex`, `20/2 Ne`: `text` as written, without the system, and the system's abbreviation."""
+
+    text: str
+    system: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -133,12 +147,77 @@ class Fabric(Node):
 
 @dataclass(frozen=True, slots=True)
 class Stitch(Node):
-    """`stocking stitch in wool at tension 4`: `stitch` = "stocking stitch" or "latched rib" (with `every`)."""
+    """`stocking stitch in wool at tension 4`: `stitch` = "stocking stitch", "latched rib" (with `every`), "chart" (with `chart`) or
+    "stripes" (with `stripes`; `yarn` is then empty).
+
+    `chart lozenge in wool at tension 5, centred, 2 edge stitches`: `fit` "whole" (`whole repeats`), "centred" or "balanced".
+    `stripes of 4 rows wool, 2 rows navy at tension 5`."""
 
     stitch: str
     yarn: str
     tension: str
     every: int | None = None
+    chart: str | None = None
+    fit: str | None = None
+    edge: int | None = None
+    stripes: tuple[Stripe, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Stripe(Node):
+    rows: int
+    yarn: str
+
+
+@dataclass(frozen=True, slots=True)
+class RightSide(Node):
+    """In a fabric: `right side purl` or `right side knit`."""
+
+    face: str
+
+
+@dataclass(frozen=True, slots=True)
+class Chart(Node):
+    """`chart lozenge` with a block of `ChartKey`s, `ChartRow`s, and at most one `ChartRepeat` and one `ChartWay`."""
+
+    name: str
+    body: tuple[Statement, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ChartKey(Node):
+    """`key O hole`, `key N knit in navy`, `key C cross 2 over 2, left first`: `kind` as `design.model.Cell` has it."""
+
+    symbol: str
+    kind: str
+    yarn: str | None = None
+    cross: int | None = None
+    over: int | None = None
+    hung_first: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class ChartRow(Node):
+    """`| . . O / . |`: one row, as it lies before the knitter; the first line is the last row knitted. Blanks between the symbols
+    mean nothing. `cells` are the symbols, `places` where each stands in the file."""
+
+    cells: tuple[str, ...]
+    places: tuple[Span, ...] = field(default=(), compare=False, repr=False)
+
+
+@dataclass(frozen=True, slots=True)
+class ChartRepeat(Node):
+    """`repeat 6 stitches, after 1 stitch`: so many columns, after so many at the left, are the repeat across."""
+
+    stitches: int
+    after: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class ChartWay(Node):
+    """`colours laid in blocks` (picture knitting) or `colours with floats`: `way` "blocks" or "floats"."""
+
+    way: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -150,19 +229,29 @@ class Swatch(Node):
     width: Number
     height: Number
     weight: Number | None = None
+    loop: Number | None = None
+    """`, 14 mm to a stitch`: yarn to a stitch as measured by unravelling."""
 
 
 @dataclass(frozen=True, slots=True)
 class Edging(Node):
     """`edging welt in rib, 6 cm deep, added after, cast off chain`.
 
-    `fabric` names a fabric; `when` is "after" (hung on to finished loops) or "first" (`knitted first`: before the piece)."""
+    `fabric` names a fabric; `when` is "after" (hung on to finished loops) or "first" (`knitted first`: before the piece).
+
+    `edging hem in plain, 3 cm deep, folded, fold row at tension 8, inside at tension 3, knitted first`; `kind` and `mock` as
+    `design.model.Edging` has them: `folded`, `picot`, `mock rib 1 by 1`, `mock rib 2 by 1`, `rolled`, `facing`, `chained` (which
+    has no depth)."""
 
     name: str
     fabric: str
-    depth: Expr
+    depth: Expr | None = None
     when: str = "after"
     cast_off: str = "chain"
+    kind: str = "plain"
+    mock: int = 0
+    fold_tension: str | None = None
+    inside_tension: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -226,6 +315,7 @@ class Join(Node):
     easing: Expr | None = None
     longer: Expr | None = None
     way: str = "sewn"
+    matching: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -258,6 +348,12 @@ Statement = (
     | Fabric
     | Stitch
     | Swatch
+    | RightSide
+    | Chart
+    | ChartKey
+    | ChartRow
+    | ChartRepeat
+    | ChartWay
     | Edging
     | Piece
     | Levels
@@ -269,6 +365,7 @@ Statement = (
     | Buttonholes
     | Wedge
     | Zone
+    | Motif
     | RepeatStretch
     | Shape
     | Use

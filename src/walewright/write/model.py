@@ -74,6 +74,22 @@ class Section:
 
 
 @dataclass(frozen=True, slots=True)
+class ChartText:
+    """A chart as the plain text has it: `rows` from the bottom up, a character a needle; `key` (symbol, what is done), the symbols
+    that occur, in the author's order; `notes` plain sentences: which side faces, the repeat, how the yarns are laid."""
+
+    name: str
+    title: str
+    rows: tuple[str, ...]
+    before: int
+    repeat: int
+    after: int
+    picture: bool
+    key: tuple[tuple[str, str], ...]
+    notes: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Instructions:
     """Everything a knitter works from, graded over `sizes`."""
 
@@ -82,3 +98,5 @@ class Instructions:
     joining: Section
     abbreviations: tuple[tuple[str, str], ...]
     """(abbreviation, meaning) of those that occur, alphabetically."""
+    charts: tuple[ChartText, ...] = ()
+    """Those that the sections work, in the order of the source."""
