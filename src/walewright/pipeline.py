@@ -118,10 +118,10 @@ def _knit_and_write(outcome: Outcome) -> Outcome:
     assert outcome.design is not None
     assert outcome.counts is not None
     plans = knit.plan(outcome.design, outcome.counts)
-    works = tuple(knit.expand(plan) for plan in plans)
+    works = tuple(knit.expand(plan, outcome.design.charts) for plan in plans)
     machine = _bed(outcome.design)
     results = tuple(bed.knit(work, machine) for work in works)
-    instructions = write.write(plans, outcome.design.sizes)
+    instructions = write.write(plans, outcome.design.sizes, outcome.design.charts)
     return replace(
         outcome,
         plans=plans,
@@ -147,8 +147,20 @@ def _prove(outcome: Outcome) -> Outcome:
 
 
 def _bed(design: Design) -> Bed:
-    """The author's bed, with the density of each fabric, by which lengths of the knitted edges are measured."""
+    """The author's bed, with the density of each fabric, by which lengths of the knitted edges are measured.
+
+    A yarn at a tension, without a word of the fabric, is one without a chart or stripes, if there is such a one."""
     from walewright.bed import Bed, Gauge
 
-    gauges = {(f.yarn, f.tension): Gauge(f.stitches_per_cm, f.rows_per_cm) for f in design.fabrics}
-    return Bed(design.machine.needles, design.machine.prongs, gauges)
+    by_name = {f.name: Gauge(f.stitches_per_cm, f.rows_per_cm) for f in design.fabrics}
+    patterned = [f for f in design.fabrics if f.chart or f.stripes]
+    plain = [f for f in design.fabrics if not (f.chart or f.stripes)]
+    gauges = {(f.yarn, f.tension): by_name[f.name] for f in (*patterned, *plain)}
+    # A motif's other yarns, and rows of an edging at a tension of its own, are as wide as what they are knitted in.
+    for yarn in dict.fromkeys(yarn for chart in design.charts for yarn in chart.yarns):
+        gauges |= {(yarn, f.tension): by_name[f.name] for f in plain if (yarn, f.tension) not in gauges}
+    for edging in design.edgings:
+        knit = design.fabric(edging.fabric)
+        for tension in (edging.fold_tension, edging.inside_tension):
+            gauges.setdefault((knit.yarn, tension or knit.tension), by_name[knit.name])
+    return Bed(design.machine.needles, design.machine.prongs, gauges, by_name)

@@ -5,12 +5,15 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
+from by_hand import sampler
 
 from walewright.bed import Bed, knit
 from walewright.knit.operations import (
+    Block,
     BreakYarn,
     Check,
     Gather,
+    InFabric,
     IntoWork,
     MoveCarriage,
     NameEdge,
@@ -23,13 +26,19 @@ from walewright.knit.operations import (
     Work,
 )
 
-SILENT_WHEN_DOUBLED = (UseYarn, SetCounter, MoveCarriage, Check)
-"""Said twice, these are done once: the same yarn threaded, the counter set where it stands, a carriage that is there, a look."""
+SILENT_WHEN_DOUBLED = (UseYarn, SetCounter, MoveCarriage, Check, InFabric)
+"""Said twice, these are done once: the same yarn threaded, the counter set where it stands, a carriage that is there, a look, a
+fabric named."""
 
 
-@pytest.fixture(params=["pullover", "mittens"])
+@pytest.fixture(params=["pullover", "mittens", "sampler"])
 def each(request: pytest.FixtureRequest, work: Work, pair: Work) -> Work:
-    return work if request.param == "pullover" else pair
+    swatch = Work("S", (Block("sampler", tuple(sampler())),), ())
+    return {"pullover": work, "mittens": pair, "sampler": swatch}[request.param]
+
+
+def test_the_sampler_is_sound(bed: Bed) -> None:
+    assert outcome(Work("S", (Block("sampler", tuple(sampler())),), ()), bed)[0] == ()
 
 
 def outcome(work: Work, bed: Bed) -> tuple[object, ...]:
@@ -123,6 +132,9 @@ def test_a_number_one_off_is_seen(each: Work, bed: Bed) -> None:
         for field in [name for name in op.__slots__ if type(getattr(op, name)) is int]:
             for by in (-1, 1):
                 ops[index] = replace(op, **{field: getattr(op, field) + by})
+                if isinstance(op, InFabric) and op.first > op.last and ops[index].first > ops[index].last:
+                    # No needles are named either way: the whole width is meant.
+                    continue
                 if outcome(changed(each, block, ops), bed) == sound:
                     unseen.append((each.blocks[block].name, index, ops[index]))
     assert unseen == []

@@ -16,7 +16,7 @@ from walewright.source import read
 
 ROOT = Path(__file__).parents[2]
 PAGES = ROOT / "docs" / "errors"
-WORDS_OF_THE_TRADE = {"cast-off", "e-wrap"}
+WORDS_OF_THE_TRADE = {"cast-off", "e-wrap", "sewn-off"}
 WITHOUT_EXAMPLE = {"impossible-statement"}
 
 

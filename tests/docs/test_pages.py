@@ -49,6 +49,8 @@ def _heading(rule: str) -> str:
         "machine_fact": "fact",
         "stocking_stitch": "stitch",
         "latched_rib": "stitch",
+        "charted": "stitch",
+        "striped": "stitch",
         "both_edges": "edges",
         "left_edge": "edges",
         "right_edge": "edges",
@@ -56,6 +58,7 @@ def _heading(rule: str) -> str:
         "right_shoulder": "shoulders",
         "end_on_waste": "end",
         "end_cast_off": "end",
+        "end_sewn": "end",
         "end_gathered": "end",
         "zone": "fabric within a piece",
     }

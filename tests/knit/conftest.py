@@ -8,7 +8,22 @@ from typing import Any
 import pytest
 
 from walewright.bed import Bed, BedResult, Gauge, knit
-from walewright.design.model import Band, Design, EdgeRun, Edging, Fabric, Join, Machine, Origin, Piece, Way, Yarn
+from walewright.design.model import (
+    Band,
+    Cell,
+    Chart,
+    Design,
+    EdgeRun,
+    Edging,
+    Fabric,
+    Join,
+    Key,
+    Machine,
+    Origin,
+    Piece,
+    Way,
+    Yarn,
+)
 from walewright.knit import expand, plan
 from walewright.knit import steps as st
 from walewright.knit.operations import Work
@@ -17,6 +32,42 @@ from walewright.solve.model import Counts, Phrase, SizedBand, SizedGarment, Size
 HERE = Origin("here")
 SIMPLE = Way("simple")
 PRONGS = (1, 2, 3)
+
+FABRICS = (
+    Fabric("plain", "stocking stitch", 0, "wool", "4", 20, 30, 10, 10, 0, HERE),
+    Fabric("dense", "stocking stitch", 0, "wool", "2", 24, 36, 10, 10, 0, HERE),
+    Fabric("rib", "latched rib", 3, "wool", "2", 24, 36, 10, 10, 0, HERE),
+    Fabric("lacy", "chart", 0, "wool", "5", 18, 30, 10, 10, 0, HERE, chart="lace"),
+    Fabric("figured", "chart", 0, "wool", "4", 18, 30, 10, 10, 0, HERE, chart="lace"),
+    Fabric("striped", "stripes", 0, "wool", "4", 20, 30, 10, 10, 0, HERE, stripes=(("wool", 4), ("navy", 2))),
+    Fabric("lined", "stripes", 0, "wool", "4", 20, 30, 10, 10, 0, HERE, stripes=(("wool", 1), ("navy", 1))),
+)
+EDGINGS = (
+    Edging("welt", "rib", (3.0,), "after", "chain", HERE),
+    Edging("hem", "rib", (3.0,), "first", "chain", HERE),
+    Edging("fold", "plain", (3.0,), "first", "chain", HERE, kind="folded", fold_tension="7", inside_tension="3"),
+    Edging("points", "plain", (3.0,), "first", "chain", HERE, kind="picot"),
+    Edging("mock", "plain", (3.0,), "first", "chain", HERE, kind="mock rib", mock=2),
+    Edging("roll", "plain", (3.0,), "first", "chain", HERE, kind="rolled"),
+    Edging("bars", "lined", (3.0,), "first", "chain", HERE, kind="rolled"),
+    Edging("folded band", "plain", (3.0,), "after", "sewn", HERE, kind="folded", fold_tension="7", inside_tension="3"),
+    Edging("picot band", "plain", (3.0,), "after", "chain", HERE, kind="picot"),
+    Edging("mock band", "plain", (3.0,), "after", "chain", HERE, kind="mock rib", mock=3),
+    Edging("turning", "plain", (3.0,), "after", "chain", HERE, kind="facing", fold_tension="7"),
+    Edging("chain edge", "plain", (0.0,), "after", "chain", HERE, kind="chained"),
+    Edging("open band", "plain", (3.0,), "after", "waste", HERE),
+)
+KEY = (
+    Key(".", Cell("knit"), HERE),
+    Key("O", Cell("hole"), HERE),
+    Key("R", Cell("two from left"), HERE),
+    Key("-", Cell("purl"), HERE),
+)
+CHARTS = (
+    Chart("lace", ("OR..", "...."), KEY, 0, 4, 0, False, HERE),
+    Chart("ridge", ("-.", "-.", "-.", ".."), KEY, 0, 2, 0, False, HERE),
+    Chart("leaf", ("OR", "..", "OR", ".."), KEY, 0, 0, 0, False, HERE),
+)
 
 
 @dataclass(frozen=True)
@@ -43,7 +94,7 @@ class Done:
 
 
 class Room:
-    """Makes pieces and knits them."""
+    """Makes pieces, plans and knits them."""
 
     here = HERE
 
@@ -79,6 +130,21 @@ class Room:
         given = {"openings": (), "wedges": (), "edging_rows": 0, "widest": start, **fields}
         return piece, SizedPiece(name, start, (), rows, left, right, **given)
 
+    def plan(
+        self,
+        *sizes: tuple[tuple[Piece, SizedPiece], ...],
+        bands: tuple[tuple[Band, SizedBand], ...] = (),
+        joins: tuple[tuple[Join, SizedJoin], ...] = (),
+    ) -> Done:
+        """Each size's pieces as sentences and as operations, not knitted."""
+        design = self._design(sizes, bands, joins)
+        garments = tuple(
+            SizedGarment(name, tuple(p for _, p in pieces), tuple(b for _, b in bands), tuple(j for _, j in joins), ())
+            for name, pieces in zip(design.sizes, sizes, strict=True)
+        )
+        plans = plan(design, Counts(garments, ()))
+        return Done(plans, tuple(expand(p, design.charts) for p in plans), ())
+
     def knit(
         self,
         *sizes: tuple[tuple[Piece, SizedPiece], ...],
@@ -86,43 +152,36 @@ class Room:
         joins: tuple[tuple[Join, SizedJoin], ...] = (),
     ) -> Done:
         """Each size's pieces, knitted; the bed has to find no fault."""
-        origin = HERE
-        names = tuple(f"size {i}" for i in range(len(sizes)))
-        fabrics = (
-            Fabric("plain", "stocking stitch", 0, "wool", "4", 20, 30, 10, 10, 0, origin),
-            Fabric("dense", "stocking stitch", 0, "wool", "2", 24, 36, 10, 10, 0, origin),
-            Fabric("rib", "latched rib", 3, "wool", "2", 24, 36, 10, 10, 0, origin),
-        )
-        design = Design(
+        done = self.plan(*sizes, bands=bands, joins=joins)
+        gauges = {(f.yarn, f.tension): Gauge(f.stitches_per_cm, f.rows_per_cm) for f in FABRICS}
+        results = tuple(knit(work, Bed(100, PRONGS, gauges)) for work in done.works)
+        for result in results:
+            assert result.faults == ()
+        return Done(done.plans, done.works, results)
+
+    def _design(
+        self,
+        sizes: tuple[tuple[tuple[Piece, SizedPiece], ...], ...],
+        bands: tuple[tuple[Band, SizedBand], ...],
+        joins: tuple[tuple[Join, SizedJoin], ...],
+    ) -> Design:
+        return Design(
             file="hand.wale",
             title="By hand",
             texts=(),
-            sizes=names,
+            sizes=tuple(f"size {i}" for i in range(len(sizes))),
             measurements=(),
-            machine=Machine("small", "small", 100, 9.0, PRONGS, 8, "", origin),
-            yarns=(Yarn("wool", "wool", 50, 100, origin),),
-            fabrics=fabrics,
-            edgings=(
-                Edging("welt", "rib", (3.0,), "after", "chain", origin),
-                Edging("hem", "rib", (3.0,), "first", "chain", origin),
-            ),
+            machine=Machine("small", "small", 100, 9.0, PRONGS, 8, "", HERE),
+            yarns=(Yarn("wool", "wool", 50, 100, HERE), Yarn("navy", "navy", 50, 100, HERE)),
+            fabrics=FABRICS,
+            edgings=EDGINGS,
             pieces=tuple(piece for piece, _ in sizes[0]),
             bands=tuple(band for band, _ in bands),
             joins=tuple(join for join, _ in joins),
             requirements=(),
             making_up=(),
+            charts=CHARTS,
         )
-        garments = tuple(
-            SizedGarment(name, tuple(p for _, p in pieces), tuple(b for _, b in bands), tuple(j for _, j in joins), ())
-            for name, pieces in zip(names, sizes, strict=True)
-        )
-        plans = plan(design, Counts(garments, ()))
-        works = tuple(expand(p) for p in plans)
-        gauges = {(f.yarn, f.tension): Gauge(f.stitches_per_cm, f.rows_per_cm) for f in fabrics}
-        results = tuple(knit(work, Bed(100, PRONGS, gauges)) for work in works)
-        for result in results:
-            assert result.faults == ()
-        return Done(plans, works, results)
 
 
 @pytest.fixture

@@ -100,10 +100,13 @@ def test_every_link_has_its_place(pattern: Make) -> None:
 
 
 def test_drawings_are_named_for_those_who_cannot_see_them(pattern: Make) -> None:
-    page = html(pattern(3).sheet())
+    sheet = pattern(3).sheet()
+    page = html(sheet)
     drawings = re.findall(r"<svg[^>]*>\s*<title>([^<]+)</title>", page)
-    assert len(drawings) == page.count('role="img"') == 4
-    assert drawings[1].startswith("Schematic of the back in size S: width at hem 49.5 centimetres, 64 stitches; ")
+    assert len(drawings) == page.count('role="img"') == 4 + len(sheet.handwork)
+    assert drawings[1 + len(sheet.handwork)].startswith(
+        "Schematic of the back in size S: width at hem 49.5 centimetres, 64 stitches; "
+    )
 
 
 def test_a_line_has_a_box_for_each_copy_and_none_for_a_check(pattern: Make) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -95,7 +96,14 @@ def samples() -> list[object]:
 
     from walewright.knit import operations
 
-    filled = {int: 1, bool: True, str: "left", tuple[int, ...]: (1, 0, 2), operations.Side: "left"}
+    filled = {
+        int: 1,
+        bool: True,
+        str: "left",
+        tuple[int, ...]: (1, 0, 2),
+        tuple[tuple[str, int, int], ...]: (("wool", -3, 2),),
+        operations.Side: "left",
+    }
     side = (("back", "side"),)
     made = []
     for of in get_args(operations.Operation):
@@ -123,7 +131,17 @@ def test_the_schema_knows_every_operation_and_its_fields(operation: object) -> N
 
 def test_everything_that_a_piece_can_have_is_told() -> None:
     from walewright.design.model import Origin, Way
-    from walewright.solve.model import Phrase, SizedOpening, SizedPiece, SizedRepeat, SizedRun, SizedSlot, SizedWedge, SizedZone
+    from walewright.solve.model import (
+        Phrase,
+        SizedChart,
+        SizedOpening,
+        SizedPiece,
+        SizedRepeat,
+        SizedRun,
+        SizedSlot,
+        SizedWedge,
+        SizedZone,
+    )
 
     at = Origin("by hand")
     run = SizedRun("side", 0, 40, (Phrase((4,), (-2,), 3),), Way("fashioned", 2, 2), at)
@@ -145,6 +163,10 @@ def test_everything_that_a_piece_can_have_is_told() -> None:
         (SizedSlot("thumb", 30, 2, 6, "waste", at), SizedSlot("hole", 32, 0, 0, "eyelet", at)),
         (SizedZone("rib", 0, 8, 0, -1, at), SizedZone("moss", 8, 60, -5, 4, at)),
         (SizedRepeat(8, 20, 3, at),),
+        charts=(
+            SizedChart("spot", "", "panel", 8, 20, -3, 2, 1, -3, 0, at),
+            SizedChart("lace", "lace", "whole", 0, 60, -19, 20, 1, 0, 4, at),
+        ),
     )
     told = shapes.counts(piece)
     assert told["counter"] == 60 + 2 * 12
@@ -153,6 +175,10 @@ def test_everything_that_a_piece_can_have_is_told() -> None:
     assert told["openings"][0]["taken"] == "cast-off"
     assert told["wedges"] == [
         {"name": "dart", "edge": "left", "kind": "both", "from_row": 20, "to_row": 28, "groups": [4, 4], "rest": 3}
+    ]
+    assert [(c["chart"], c["fabric"], c["area"], c["first"], c["repeats"]) for c in told["charts"]] == [
+        ("spot", "", "panel", -3, 0),
+        ("lace", "lace", "whole", -19, 4),
     ]
     assert [r["across"] for r in told["left"]] == [False, True]
     assert told["left"][0]["way"] == {"kind": "fashioned", "inset": 2, "at_once": 2}
@@ -167,3 +193,50 @@ def test_everything_that_a_piece_can_have_is_told() -> None:
         "knitted": {"first_needle": "L 20", "last_needle": "R 21", "most_stitches": 41, "rows": 60, "loops": 9, "measures": []},
     }
     assert validated("piece", {**whole, **told}) == []
+
+
+def test_a_chart_is_told_with_the_meaning_of_its_symbols() -> None:
+    from walewright.design.model import Cell, Chart, Key, Origin
+
+    at = Origin("by hand")
+    chart = Chart(
+        "cable",
+        ("..XX", "...n"),
+        (Key(".", Cell("knit"), at), Key("X", Cell("cross", cross=1, hung_first="left"), at), Key("n", Cell("knit", "navy"), at)),
+        1,
+        2,
+        1,
+        False,
+        at,
+    )
+    told = shapes.chart(chart)
+    assert validated("chart", told) == []
+    assert (told["rows"], told["before"], told["repeat"], told["after"]) == (["..XX", "...n"], 1, 2, 1)
+    assert told["key"][1] == {"symbol": "X", "kind": "cross", "yarn": "", "cross": 1, "hung_first": "left"}
+    assert told["key"][2]["yarn"] == "navy"
+
+
+def test_yarn_is_told_with_its_error_and_what_comes_away(outcome: Outcome) -> None:
+    assert outcome.proof is not None
+    for size, proof in zip(plan_json(outcome)["sizes"], outcome.proof.sizes, strict=True):
+        assert [(use["yarn"], use["kind"], use["balls"]) for use in size["yarn"]] == [
+            (use.yarn, use.kind, use.balls) for use in proof.yarn
+        ]
+        assert [use["kind"] for use in size["yarn"]] == ["yarn", "waste", "ravel"]
+        assert 0 < size["yarn"][0]["error"] < 0.1
+
+
+def test_bobbins_and_floats_are_told(outcome: Outcome) -> None:
+    from walewright.proof.model import BobbinUse, FloatFound
+
+    assert outcome.proof is not None
+    bobbin = BobbinUse("front", "spot", "navy", 2, "L 2", 31, 1.23456)
+    found = FloatFound("front", "navy", 32, "L 2", "R 4", 6, 4.61538)
+    first = replace(outcome.proof.sizes[0], bobbins=(bobbin,), floats=(found,))
+    document = plan_json(replace(outcome, proof=replace(outcome.proof, sizes=(first, *outcome.proof.sizes[1:]))))
+    assert list(Draft202012Validator(schema()).iter_errors(json.loads(json.dumps(document)))) == []
+    assert document["sizes"][0]["bobbins"][0]["metres"] == 1.235
+    assert document["sizes"][0]["floats"] == [
+        {"piece": "front", "yarn": "navy", "row": 32, "first": "L 2", "last": "R 4", "stitches": 6, "cm": 4.615}
+    ]
+    assert document["sizes"][1]["bobbins"] == []

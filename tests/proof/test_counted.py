@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
+import charted_by_hand as by_chart
 import pytest
 from by_hand import BED, Ops, again, apart_and_together, rows
 
@@ -19,6 +20,7 @@ from walewright.knit.operations import (
     Hold,
     IntoWork,
     LatchUp,
+    LiftOff,
     MoveCarriage,
     NameEdge,
     OntoWaste,
@@ -403,3 +405,60 @@ def test_what_was_chosen_from_a_range_is_what_was_wanted() -> None:
     found = {m.what: m.wanted_cm for m in measures(DESIGN, free, BAG, fabric, 0, chosen)}
     assert (found["height of top"], found["width at start"]) == (15.0, 12.3)
     assert found["height of palm"] == pytest.approx(14 / 1.85), "no range there"
+
+
+# ----------------------------------------------------------------- charts, stripes and panels
+
+
+def charted(sized: SizedPiece, design: Design, ops: Ops) -> list[tuple[str, int, int]]:
+    made = by_chart.knitted(ops)
+    return [told for told in as_counted(design, design.pieces[0], sized, made) if told[1] != told[2]]
+
+
+def in_wool(*moves: object, stripes: tuple[tuple[str, int], ...] = ()) -> list[tuple[str, int, int]]:
+    """A piece of 10 rows whose rows 3 to 8 are charted, or which is striped from its start on."""
+    knit_in = replace(by_chart.PLAIN, name="bands", stitch="stripes", stripes=stripes) if stripes else by_chart.PLAIN
+    design = replace(by_chart.DESIGN, fabrics=(knit_in, by_chart.LACE))
+    design = replace(design, pieces=(replace(design.pieces[0], fabric=knit_in.name),))
+    sized = replace(by_chart.SIZED, charts=()) if stripes else by_chart.SIZED
+    return charted(sized, design, [*by_chart.BEGIN, *moves, *by_chart.END])  # type: ignore[list-item]
+
+
+def slipped(row: int) -> list[tuple[str, int, int]]:
+    """One needle slipped in that row, of an odd number."""
+    slip = (Hold(0, 0), Pass("left"), LiftOff(0, 0), Release(0, 0), *rows(10 - row, "right"))
+    return in_wool(*rows(row - 1, "left"), *slip)
+
+
+def test_a_needle_held_for_a_row_is_a_gap_only_outside_charts() -> None:
+    assert slipped(3) == []
+    assert slipped(7) == []
+    assert slipped(1) == [("row 1, from its first to its last stitch", 12, 11)]
+
+
+def striped(*ends: str) -> list[tuple[str, int, int]]:
+    """Rows in stripes of two, in the yarns that are said."""
+    moves = [m for yarn in ends for m in (UseYarn(yarn, "4"), *rows(2, "left"))]
+    return in_wool(*moves, stripes=(("wool", 2), ("navy", 2)))
+
+
+def test_each_row_of_stripes_is_in_its_yarn() -> None:
+    assert striped("wool", "navy", "wool", "navy", "wool") == []
+    wrong = ("rows in another yarn or tension than their fabric's", 0, 2)
+    assert striped("wool", "navy", "navy", "navy", "wool") == [wrong]
+
+
+def test_a_chart_that_was_begun_elsewhere_is_told() -> None:
+    moved = replace(by_chart.SIZED, charts=(replace(by_chart.PLACED, first=-4),))
+    assert charted(moved, by_chart.DESIGN, by_chart.lace())
+
+
+def test_a_width_with_a_panel_is_in_both_gauges() -> None:
+    """12 stitches, 4 of them in a panel of 16 stitches to 10 cm: 8 / 1.3 + 4 / 1.6 cm."""
+    cable = replace(by_chart.PLAIN, name="cable", swatch_stitches=16)
+    design = replace(by_chart.DESIGN, fabrics=(by_chart.PLAIN, cable))
+    sized = replace(by_chart.SIZED, charts=(), zones=(SizedZone("cable", 0, 10, -2, 1, HERE),))
+    (start, *_) = measures(design, design.pieces[0], sized, by_chart.knitted(by_chart.lace()), 0)
+    assert start.what == "width at start"
+    assert start.knitted_cm == pytest.approx(8 / 1.3 + 4 / 1.6)
+    assert start.off == pytest.approx((start.knitted_cm - 9.2) * 1.3, abs=1e-3)

@@ -56,6 +56,13 @@ def test_names_can_be_any_word(name: str) -> None:
         st.PickUpAlong(name, name, "whole", 2, -1, 0),
         st.EdgeIs(name, "outer", 0, 9),
         st.JoinEdges(f"{name} {name} + {name} {name}", f"{name} {name}", 5),
+        st.JoinEdges(f"{name} {name} + {name} {name}", f"{name} {name}", 0, 0, "linked"),
+        st.StartChart(name, name, "whole", -4, 3, 1, -4),
+        st.StartChart(name, "", "panel", -4, 3, 0, -4),
+        st.StopChart(name),
+        st.StartStripes(name, f"2 rows of {name}, 1 row of wool", "4.", f"{name} and wool"),
+        st.StopStripes(name),
+        st.HangToLink(name, name, "whole", 2, -1, 0, "right", "the other piece"),
     )
     for step in steps:
         (line,) = lines([(step,)])

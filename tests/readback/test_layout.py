@@ -19,6 +19,10 @@ from walewright.write.sections import heading
         ("_1", 1, "“_1”"),
         ("äußeres", 12, "Äußeres (knit 12)"),
         ("joining", 1, "Joining"),
+        ("back shoulder right link", 1, "Back shoulder right link"),
+        # Else it would look like a chart's heading.
+        ("chart welt", 1, "“chart welt”"),
+        ("chart", 1, "Chart"),
     ],
 )
 def test_names_are_told_by_their_heading(name: str, copies: int, printed: str) -> None:
@@ -76,3 +80,47 @@ def test_rows_that_are_nothing(row: str) -> None:
     page = laid_out(text)
     (place,) = page.strange
     assert text[slice(*place)] == row
+
+
+CHART = """\
+Sizes M
+
+Chart rose
+==========
+
+-   Note: a note that
+    goes on
+
+Columns 1 to 2 of 2:
+
+    1 2
+2 | = | | 2
+1 | - = | 1
+
+Repeat: none; the 2 columns and 2 rows are
+    worked once.
+Key: =  leave the needle
+    3 times.
+
+Joining
+=======
+"""
+
+
+def test_charts() -> None:
+    """Their notes are not read; rows keep their blanks, long lines are put together again."""
+    page = laid_out(CHART)
+    assert page.strange == ()
+    assert [s.name for s in page.sections] == ["joining"]
+    (sheet,) = page.sheets
+    assert sheet.name == "rose"
+    assert [line.words for line in sheet.lines] == [
+        "Columns 1 to 2 of 2:",
+        "    1 2",
+        "2 | = | | 2",
+        "1 | - = | 1",
+        "Repeat: none; the 2 columns and 2 rows are worked once.",
+        "Key: =  leave the needle 3 times.",
+    ]
+    assert CHART[sheet.lines[-1].start : sheet.lines[-1].end] == "Key: =  leave the needle\n    3 times."
+    assert CHART[sheet.start : sheet.end] == "Chart rose"

@@ -2,16 +2,21 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 import pytest
 
-from walewright.readback.sentences import Loop, Phrase, Unreadable, parser, said
+from walewright.readback.sentences import Loop, Phrase, Unreadable, chart_line, parser, said
 
 PAGE = (Path(__file__).parents[2] / "docs" / "words.md").read_text(encoding="utf-8")
-CELLS = [
+ROWS = [
     row.split("|")[1].strip() for row in PAGE.split("\n") if row.startswith("| ") and row.split("|")[1].strip().endswith((".", ":"))
 ]
+OF_CHARTS = [words for words in ROWS if words.startswith(("Repeat: ", "Way: ", "Key: "))]
+CELLS = [words for words in ROWS if words not in OF_CHARTS]
+CHART_LINES = [re.sub(r"^Key: \S  ", "Key: ", line) for words in OF_CHARTS for line in re.split(r"(?<=\.) (?=Key: )", words)]
+"""Their lines, a key's without its symbol."""
 
 
 @pytest.mark.parametrize("words", CELLS)
@@ -19,12 +24,22 @@ def test_sentences_of_the_page_are_read(words: str) -> None:
     assert not isinstance(said(words), Unreadable)
 
 
+@pytest.mark.parametrize("words", CHART_LINES)
+def test_chart_lines_of_the_page_are_read(words: str) -> None:
+    assert not isinstance(chart_line(words), Unreadable)
+
+
 def test_the_page_has_every_sentence() -> None:
     shown: set[str] = {"loop", "repeat", "now", "say", "track"}
+    for words in CHART_LINES:
+        line = chart_line(words)
+        assert isinstance(line, Phrase)
+        shown |= {line.kind, *(p.kind for p in line.arguments if isinstance(p, Phrase))}
     for words in CELLS:
         told = said(words)
         assert not isinstance(told, Unreadable)
         for one in told:
             shown |= {one.kind} if isinstance(one, Phrase) else {p.kind for p in one.body if not isinstance(p, Loop)}
     rules = {r.origin.name for r in parser().rules if not r.origin.name.startswith("_")}
-    assert rules - {"start", "edges", "edge", "edge_name", "eased", "round", "span", "stretched", "row"} == shown
+    parts = {"edges", "edge", "edge_name", "eased", "round", "span", "stretched", "row", "stripe", "carried", "columns", "rows"}
+    assert rules - parts - {"start", "chart_line"} == shown

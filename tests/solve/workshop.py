@@ -6,12 +6,15 @@ from dataclasses import replace
 
 from walewright.design.model import (
     Band,
+    Cell,
+    Chart,
     Design,
     EdgeName,
     EdgeRun,
     Edging,
     Fabric,
     Join,
+    Key,
     Level,
     Machine,
     Opening,
@@ -44,6 +47,22 @@ class Workshop:
     def fabric(self, name: str, across: float, up: float, rib_every: int = 0) -> Fabric:
         stitch = "latched rib" if rib_every else "stocking stitch"
         return Fabric(name, stitch, rib_every, "wool", "4", across * 10, up * 10, 10, 10, 30, origin(f"fabric {name}"))
+
+    def chart(self, name: str, across: int, up: int, before: int = 0, after: int = 0, motif: bool = False) -> Chart:
+        """A chart of `across` columns a repeat and `up` rows, plain but for its symbols; a `motif` has no repeat."""
+        place = origin(f"chart {name}")
+        rows = ("." * (before + across + after),) * up
+        return Chart(name, rows, (Key(".", Cell("knit"), place),), before, 0 if motif else across, after, False, place)
+
+    def charted(self, chart: Chart, across: float, up: float, fit: str = "whole", edge: int = 0) -> Fabric:
+        """A fabric in a chart, of the chart's name."""
+        made = self.fabric(chart.name, across, up)
+        return replace(made, stitch="chart", chart=chart.name, fit=fit, edge=edge)
+
+    def striped(self, name: str, *rows: int) -> Fabric:
+        """Stripes in the plain fabric's gauge."""
+        made = self.fabric(name, self.plain.stitches_per_cm, self.plain.rows_per_cm)
+        return replace(made, stitch="stripes", stripes=tuple((f"wool {n}", r) for n, r in enumerate(rows)))
 
     def each(self, value: float | PerSize) -> PerSize:
         return value if isinstance(value, tuple) else (float(value),) * len(self.sizes)
@@ -124,7 +143,14 @@ class Workshop:
         return Band(name, "collar", edges(along), origin(f"band {name}"))
 
     def design(
-        self, *pieces: Piece, joins: tuple[Join, ...] = (), bands: tuple[Band, ...] = (), rib: Fabric | None = None
+        self,
+        *pieces: Piece,
+        joins: tuple[Join, ...] = (),
+        bands: tuple[Band, ...] = (),
+        rib: Fabric | None = None,
+        charts: tuple[Chart, ...] = (),
+        fabrics: tuple[Fabric, ...] = (),
+        edgings: tuple[Edging, ...] = (),
     ) -> Design:
         ribbed = rib or self.fabric("rib", self.plain.stitches_per_cm, self.plain.rows_per_cm, 3)
         return Design(
@@ -135,13 +161,14 @@ class Workshop:
             measurements=(),
             machine=Machine("own", "a bed", self.needles, 8.0, (1, 2, 3), 8, "", origin("machine own")),
             yarns=(Yarn("wool", "wool", 100, 120, origin("yarn wool")),),
-            fabrics=(self.plain, replace(ribbed, name="rib")),
-            edgings=(Edging("collar", "rib", self.each(2.5), "after", "chain", origin("edging collar")),),
+            fabrics=(self.plain, replace(ribbed, name="rib"), *fabrics),
+            edgings=(Edging("collar", "rib", self.each(2.5), "after", "chain", origin("edging collar")), *edgings),
             pieces=pieces,
             bands=bands,
             joins=joins,
             requirements=(),
             making_up=(),
+            charts=charts,
         )
 
 

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from walewright.source import syntax as s
 from walewright.source.blocks import BLOCKS
 from walewright.source.grammar import literals
-from walewright.source.rules import AMOUNT_NAMES_TAKEN, EDGING_NAMES_TAKEN
+from walewright.source.rules import AMOUNT_NAMES_TAKEN, CELL_KINDS, EDGING_NAMES_TAKEN
 
 WORDS = sorted(w for w in literals().values() if w.isidentifier())
 STITCH_UNITS = ("stitches", "stitch", "sts", "st")
@@ -76,17 +76,52 @@ machine_facts = st.builds(
     st.lists(numbers, min_size=1, max_size=3).map(tuple),
 )
 tensions = st.from_regex(r"[A-Za-z0-9]{1,3}(\.[0-9]|\.{1,2})?", fullmatch=True)
+stripes = st.lists(st.builds(s.Stripe, counts, names), min_size=1, max_size=4).map(tuple)
 stitches = st.one_of(
+    st.builds(
+        s.Stitch,
+        st.just("chart"),
+        names,
+        tensions,
+        chart=names,
+        fit=_maybe(st.sampled_from(("whole", "centred", "balanced"))),
+        edge=_maybe(counts),
+    ),
+    st.builds(s.Stitch, st.just("stripes"), st.just(""), tensions, stripes=stripes),
     st.builds(s.Stitch, st.just("stocking stitch"), names, tensions),
     st.builds(s.Stitch, st.just("latched rib"), names, tensions, counts),
 )
-swatches = st.builds(s.Swatch, numbers, numbers, numbers, numbers, _maybe(numbers))
+right_sides = st.builds(s.RightSide, st.sampled_from(("purl", "knit")))
+swatches = st.builds(s.Swatch, numbers, numbers, numbers, numbers, _maybe(numbers), _maybe(numbers))
+# One visible character that ends no row and begins no text and no comment.
+symbols = st.characters(exclude_categories=("C", "M", "Z"), exclude_characters='#|"')
+cells = st.lists(symbols, min_size=1, max_size=12).map(tuple)
+chart_keys = st.one_of(
+    st.builds(s.ChartKey, symbols, st.just("knit"), _maybe(names)),
+    st.builds(s.ChartKey, symbols, st.sampled_from(tuple(CELL_KINDS.values()))),
+    st.builds(s.ChartKey, symbols, st.just("cross"), cross=counts, over=counts, hung_first=st.sampled_from(("left", "right"))),
+)
+chart_lines = (
+    chart_keys,
+    st.builds(s.ChartRow, cells),
+    st.builds(s.ChartRepeat, counts, counts),
+    st.builds(s.ChartWay, st.sampled_from(("blocks", "floats"))),
+)
+yarn_counts = st.builds(
+    s.YarnCount,
+    st.from_regex(r"[0-9]{1,3}(\.[0-9]{1,2})?(/[0-9]{1,3}(\.[0-9]{1,2})?)?", fullmatch=True),
+    st.sampled_from(("tex", "dtex", "denier", "Nm", "Ne", "NeK", "lea")),
+)
+edging_kinds = st.one_of(
+    st.sampled_from(("plain", "folded", "picot", "rolled", "facing", "chained")).map(lambda kind: {"kind": kind}),
+    st.sampled_from((2, 3)).map(lambda mock: {"kind": "mock rib", "mock": mock}),
+)
 levels = st.lists(st.builds(s.LevelDef, names, expressions, _maybe(expressions)), min_size=1, max_size=4).map(tuple).map(s.Levels)
 starts = st.one_of(
     st.builds(
         s.Start,
         expressions,
-        st.sampled_from(("waste", "e-wrap", "chain")),
+        st.sampled_from(("waste", "hand waste", "e-wrap", "chain")),
         _maybe(edging_names),
         most=_maybe(expressions),
     ),
@@ -124,6 +159,16 @@ def necks(draw: st.DrawFn) -> s.Neck:
     return s.Neck(draw(expressions), draw(expressions), shape, draw(_maybe(expressions)), taken=draw(taken), **draw(ways))
 
 
+@st.composite
+def edgings(draw: st.DrawFn) -> s.Edging:
+    """An edging of every kind."""
+    kind = draw(edging_kinds)
+    when, cast_off = draw(st.one_of(st.tuples(st.sampled_from(("after", "first")), names), st.just(("first", "chain"))))
+    tensions_of = draw(st.fixed_dictionaries({"fold_tension": _maybe(tensions), "inside_tension": _maybe(tensions)}))
+    depth = None if kind["kind"] == "chained" else draw(expressions)
+    return s.Edging(draw(edging_names), draw(names), depth, when, cast_off, **kind, **tensions_of)
+
+
 piece_lines = (
     levels,
     starts,
@@ -144,9 +189,11 @@ piece_lines = (
     ),
     st.builds(s.Shoulders, names, st.sampled_from(["both", "left", "right"])),
     st.builds(s.Zone, names, names, names, _maybe(expressions), offsets),
+    st.builds(s.Zone, names, names, names, st.none(), offsets, counts),
+    st.builds(s.Motif, names, names, offsets),
     st.builds(s.RepeatStretch, counts, names, names),
     st.builds(s.Use, names, st.lists(st.tuples(names, expressions), max_size=3).map(tuple)),
-    st.builds(s.End, st.sampled_from(("waste", "cast-off", "gathered"))),
+    st.builds(s.End, st.sampled_from(("waste", "cast-off", "sewn-off", "gathered"))),
     _text("note"),
 )
 pieces = st.builds(
@@ -172,6 +219,7 @@ joins = st.builds(
     _maybe(expressions),
     _maybe(expressions),
     st.sampled_from(("sewn", "grafted", "linked", "gathered")),
+    st.booleans(),
 )
 machines = st.builds(s.Machine, names, _body(machine_facts))
 
@@ -181,10 +229,11 @@ statements = st.one_of(
     st.builds(s.Sizes, st.lists(size_names, min_size=1, max_size=6).map(tuple), _body(size_rows)),
     lets,
     machines,
-    st.builds(s.Yarn, names, texts, numbers, numbers),
-    st.builds(s.Fabric, names, _body(stitches, swatches, _text("note"))),
-    st.builds(s.Edging, edging_names, names, expressions, st.sampled_from(("after", "first")), names),
-    st.builds(s.Edging, edging_names, names, expressions, st.just("first")),
+    st.builds(s.Yarn, names, texts, numbers, numbers, colour=_maybe(texts)),
+    st.builds(s.Yarn, names, texts, numbers, count=yarn_counts, colour=_maybe(texts)),
+    st.builds(s.Fabric, names, _body(stitches, right_sides, swatches, _text("note"))),
+    st.builds(s.Chart, names, _body(*chart_lines)),
+    edgings(),
     pieces,
     shapes,
     bands,

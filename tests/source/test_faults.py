@@ -30,6 +30,9 @@ def marked(text: str) -> list[tuple[str, str]]:
 
 
 PIECE = "piece a in b\n    "
+CHART = "chart c\n    "
+FABRIC = "fabric f\n    "
+EDGING = "edging e in f, 3 cm deep, "
 OPENING = PIECE + "opening n 3 cm wide from slit to top\n        "
 
 
@@ -115,6 +118,63 @@ OPENING = PIECE + "opening n 3 cm wide from slit to top\n        "
         ("shape s(a, on)", "reserved-word", "shape s(a, on)"),
         ("let between = 3 cm", "reserved-word", "let between = 3 cm"),
         ("use s", "misplaced-line", "use"),
+        (CHART + "key knit knit", "unreadable-line", "knit"),
+        (CHART + "key O", "unreadable-line", ""),
+        (CHART + "key hole", "unreadable-line", "hole"),
+        (CHART + "key | hole", "unreadable-line", "|"),
+        (CHART + "key O hol", "unreadable-line", "hol"),
+        (CHART + "key A four from left", "unreadable-line", "four"),
+        (CHART + "key N knit navy", "unreadable-line", "navy"),
+        (CHART + "key O hole in navy", "unreadable-line", "in"),
+        (CHART + "key C cross 2 over 2", "unreadable-line", ""),
+        (CHART + "key C cross 2 over 2, both first", "unreadable-line", "both"),
+        (CHART + "key C cross 1.5 over 2, left first", "not-whole-number", "1.5"),
+        (CHART + "key \u0301 hole", "invisible-symbol", "\u0301"),
+        (CHART + "| . O", "unreadable-line", ""),
+        (CHART + ". O |", "unreadable-line", "."),
+        (CHART + "| . | O |", "unreadable-line", "O"),
+        (CHART + "| |", "unreadable-line", "|"),
+        (CHART + "| . O\u0301 . |", "invisible-symbol", "\u0301"),
+        (CHART + "| . \u200b . |", "invisible-symbol", "\u200b"),
+        (CHART + '| . " . |', "unclosed-text", '" . |'),
+        (CHART + "| " + "." * 1000 + "|", "line-too-long", "|"),
+        (CHART + "repeat 6 rows", "unreadable-line", "rows"),
+        (CHART + "repeat 6.5 stitches", "not-whole-number", "6.5"),
+        (CHART + "repeat 6 times from a to b", "unreadable-line", "times"),
+        (CHART + "colours in blocks", "unreadable-line", "in"),
+        (CHART + 'note "n"', "misplaced-line", "note"),
+        (CHART + "stripes of 2 rows wool at tension 4", "misplaced-line", "stripes"),
+        ("| . O |", "misplaced-line", "|"),
+        ("key O hole", "misplaced-line", "key"),
+        (PIECE + "|.O|", "misplaced-line", "|"),
+        (FABRIC + "chart c in wool, centred", "unreadable-line", ","),
+        (FABRIC + "chart c in wool at tension 5, centred, balanced", "repeated-option", "balanced"),
+        (FABRIC + "chart c in wool at tension 5, 1.5 edge stitches", "not-whole-number", "1.5"),
+        (FABRIC + "stripes of 4 rows wool, navy at tension 5", "unreadable-line", "navy"),
+        (FABRIC + "stripes of 4.5 rows wool at tension 5", "not-whole-number", "4.5"),
+        (FABRIC + "right edge straight to top", "unreadable-line", "edge"),
+        (FABRIC + "swatch 4 st by 4 rows = 3 cm by 3 cm, 14 mm to a row", "unreadable-line", "row"),
+        (FABRIC + "swatch 4 st by 4 rows = 3 cm by 3 cm, 6 g, 6 g", "repeated-option", "6 g"),
+        ('yarn f "w", 50 g', "unreadable-line", ""),
+        ('yarn f "w", 50 g of 2/28', "unreadable-line", ""),
+        ('yarn f "w", 50 g of 2/28 nm', "unreadable-line", "nm"),
+        ('yarn f "w", 50 g of wool', "unreadable-line", "wool"),
+        ('yarn f "w", 50 g of 1/1234567890 Nm', "number-too-long", "1/1234567890"),
+        ('yarn f "w", 50 g = 82 m of 2/28 Nm', "unreadable-line", "of"),
+        ('yarn f "w", 50 g = 82 m, shown blue', "unreadable-line", "blue"),
+        ("edging e in f, folded", "incomplete-statement", "edging e in f, folded"),
+        ("edging e in f, chained, 3 cm deep", "chained-depth", "3 cm"),
+        (EDGING + "folded, picot", "repeated-option", "picot"),
+        (EDGING + "mock rib 3 by 1", "unreadable-line", "3"),
+        (EDGING + "mock rib 2 by 2", "unreadable-line", "2"),
+        (EDGING + "fold row at 8", "unreadable-line", "8"),
+        (EDGING + "inside at tension 3, inside at tension 4", "repeated-option", "inside at tension 4"),
+        (PIECE + "start 3 cm wide on waste yarn by hand, on waste yarn", "repeated-option", "on waste yarn"),
+        (PIECE + "motif anchor, 3 cm left of centre", "unreadable-line", ","),
+        (PIECE + "motif anchor at yoke, 3 cm wide", "unreadable-line", "wide"),
+        (PIECE + "fabric rib from a to b, 2.5 repeats wide", "not-whole-number", "2.5"),
+        (PIECE + "end cast off chain", "unreadable-line", "chain"),
+        ("join a b to c d, matching, matching", "repeated-option", "matching"),
         ("let a = " + "(" * 5000 + "1" + ")" * 5000, "too-deep", "("),
         ("let a = " + "-" * 500 + "1", "too-deep", "-" * (499 - DEEPEST) + "1"),
     ],
@@ -237,6 +297,16 @@ def test_tabs_are_one_message_with_a_count() -> None:
         (PIECE + "shoulder held from tip", "`shoulders` is close"),
         ("let a = 2,5 cm", "a decimal fraction is written with a point, such as `2.5`"),
         (PIECE + "neck 2,5 cm wide, 3 cm deep, v", "a decimal fraction is written with a point, such as `2.5`"),
+        ("chrat lozenge", "`chart` is close"),
+        (CHART + "key O hle", "`hole` is close"),
+        (CHART + "kye O hole", "such a line reads `key O hole`"),
+        (CHART + "| . O", "such a line reads `| . . O / . |`"),
+        (CHART + "|.O", "such a line reads `| . . O / . |`"),
+        (CHART + "repeat 6 rows", "such a line reads `repeat 6 stitches, after 1 stitch`"),
+        (FABRIC + "right sid purl", "such a line reads `right side purl`"),
+        (FABRIC + "chart c on wool", "such a line reads `chart lozenge in wool at tension 4, centred, 2 edge stitches`"),
+        (EDGING + "foldet", "`folded` is close"),
+        (EDGING + "foldet, knitted first", "`folded` is close"),
         (PIECE + "openning n 3 cm wide from a to b", "`opening` is close"),
         (PIECE + "fabric rib form a to b", "such a line reads `fabric rib from waist to hip`"),
         (PIECE + "wedge 3 cm wide at both edges from a to b", "add one of `held in`, `let out`, `held in and let out`"),
@@ -252,16 +322,20 @@ def test_what_was_meant_is_proposed(text: str, helps: str) -> None:
 def test_what_can_stand_is_told_in_words() -> None:
     units = "a unit (cm, mm, m, in, stitches, rows, g, %)"
     assert only("let a = 3 )").notes == (f"here can stand: {units}, a sum (+ - * /) or the end of the line",)
+    assert only(CHART + "key knit knit").notes == ("here can stand: a symbol of one character",)
+    assert only(CHART + "| . O").notes == ("here can stand: a symbol of one character or `|`",)
+    assert only('yarn f "w", 50 g of 2/28').notes == ("here can stand: a system of counts (tex, dtex, denier, Nm, Ne, NeK, lea)",)
+    assert only("fabric f\n    zigzag").notes == (
+        "lines there begin with: `chart`, `latched rib`, `note`, `right side`, `stocking stitch`, `stripes`, `swatch`",
+    )
     assert only("require a b").notes == ("here can stand: a sum (+ - * /), brackets or a comparison (<= >= = < >)",)
 
 
 # Lines of words of the language in any order, with signs and slips: the likeliest rubbish there is.
+slips = ("a", "3", "2/28", "chart c\n    |", "|.O|", "\u0301", '"', "#", "\t", "    ", "“", "é", "\x00")
 rubbish = st.lists(
     st.one_of(
-        st.lists(
-            st.one_of(st.sampled_from([*sorted(literals().values()), "a", "3", '"', "#", "\t", "    ", "“", "é", "\x00"])),
-            max_size=8,
-        ).map(" ".join),
+        st.lists(st.sampled_from([*sorted(literals().values()), *slips]), max_size=8).map(" ".join),
         st.text(max_size=12),
     ),
     max_size=8,

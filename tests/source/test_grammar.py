@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from walewright import source
-from walewright.source import grammar, rules, words
+from walewright.source import grammar, rules, syntax, words
 
 
 def _states() -> list[frozenset[str]]:
@@ -41,7 +41,15 @@ def test_words_that_are_also_names_cannot_be_names_of_amounts() -> None:
     clashes = {
         literals[t] for terminals in _states() if terminals & name_like for t in terminals if literals.get(t, "").isidentifier()
     }
-    assert clashes == {*rules.AMOUNT_NAMES_TAKEN, *rules.EDGING_NAMES_TAKEN}
+    assert clashes == {*rules.AMOUNT_NAMES_TAKEN, *rules.EDGING_NAMES_TAKEN, *grammar.OPTIONS}
+
+
+@pytest.mark.parametrize("word", sorted(grammar.OPTIONS))
+def test_a_word_of_an_option_is_a_name_before_anything_else(word: str) -> None:
+    for depth, value in ((word, syntax.Name(word)), (f"{word} / 2", syntax.Binary("/", syntax.Name(word), syntax.Number(2)))):
+        tree, told = source.read("", f"let {word} = 3 cm\nedging e in f, folded, {depth} deep")
+        assert told == ()
+        assert tree.statements[1] == syntax.Edging("e", "f", value, kind="folded")
 
 
 def test_every_line_of_every_block_has_an_example() -> None:

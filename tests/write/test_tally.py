@@ -25,6 +25,10 @@ START = Tally(10, 40)
         ((st.Now(50, 16, "right"),), 16, 50),
         ((st.NowInHalf(21, 16, "right", 30),), 16, 21),
         ((st.CastOffAll(),), 10, 0),
+        ((st.SewOffAll(),), 10, 0),
+        ((st.EveryOutOfWork(3, 27), st.KnitRows(8), st.PicotRow()), 18, 27),
+        ((st.EveryOutOfWork(3, 27), st.FoldUp(27, "all needles", 40)), 10, 40),
+        ((st.StartChart("a", "b", "whole", 0, 1, 0, 0), st.StopChart("a")), 10, 40),
         # Held needles are of the part, and wait with it.
         ((st.HoldAtEnd("right", 6), st.ReturnSome("right", 2), st.WrapHeld("right")), 10, 40),
         ((st.HoldAtEnd("right", 6), st.ReturnSome("right", 2), st.HoldPart("right", 0, 15)), 10, 20),

@@ -17,7 +17,8 @@ only marks on the needles: they come away.
 
 - A *pass* makes one loop on each working needle, drawn through all that the needle carries. On an empty one the yarn lies in
   the hook: a bar, without parents, a stitch from the next pass on. A held needle between working ones gets the yarn laid over
-  it, as one more loop (a tuck). Held needles beyond the working ones get nothing. The counter goes up by one.
+  it: lifted off it is a float, drawn long a stitch, else one more loop (a tuck; not on neighbours, over 4 rows at most). Held
+  needles beyond the working ones get nothing. The counter goes up by one.
 - *Turning*: when a pass ran out over held needles and the next one leaves that side, the yarn turns beside the innermost of
   them. A wrap there is one more loop on that needle. Without it a hole is left, if later one row is worked over that needle
   and its neighbour on the turning side. If that neighbour is off by then, or waits itself, or both have come to the same
@@ -33,7 +34,14 @@ only marks on the needles: they come away.
   stitches a needle. The yarn goes with the last stitch. An edge goes on from its new end, and is not longer for the way to it.
 - *On to waste*: the loops leave the needles and stay live under a name. Cast on again on the same needles in the same row with a
   length of yarn of its own, they are a slot: "<name>" below, "<name> upper" above.
-- *Latching up* turns the face of a wale's uppermost loops; nothing else changes.
+- *Latching up* turns the face of a wale's uppermost loops; nothing else changes. *Dropped* before, they wait for it off their
+  needle; if the next row comes first they are a ladder's bars, and run on unless the lowest was yarn laid in an empty hook.
+- *Crossing* exchanges two groups of loops on their needles. Three and more need slack beside them.
+- *Laying in* draws loops of another yarn through what held needles carry, after the row's own yarn was lifted off.
+- A *picture row* is a pass with a yarn for each block of needles; each goes on with the end that hangs beside it.
+- *Hanging the feet* hangs the first row of the block again: a fold. *Sewing off* draws back-stitches of the tail through the loops.
+- An *end* left hanging is taken up again at the carriage's side, near the edge, in the same part, a few rows up; else it is a
+  fresh one.
 - *Rehanging* and *picking up* put loops of a finished piece on needles: loops without yarn, linked to those they are made of.
 - *The counter* set back begins another part of the piece; a row over parts finds them at the same reading. Set back to 0 with the
   whole width in work, it begins the piece itself: what was knitted before is an edging, and rows and edges count from here.

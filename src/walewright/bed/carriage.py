@@ -1,47 +1,21 @@
-"""Yarn, carriage and counter: threading, passes, wraps. Passes also watch the yarn's way: where it hangs, where it turned."""
+"""Carriage and counter: passes, wraps. Passes also watch the yarn's way: where it hangs, where it turned."""
 
 from __future__ import annotations
 
 from array import array
+from dataclasses import replace
 from itertools import pairwise
 
+from walewright.bed.by_hand import settle
 from walewright.bed.loops import HELPERS, NOTHING, Kind
 from walewright.bed.machine import HELD, NON_WORKING, WORKING, Layout, Machine, Refusal
-from walewright.bed.model import Bar, Turn
-from walewright.knit.operations import BreakYarn, Check, MoveCarriage, Pass, SetCounter, Side, UseYarn, Wrap, other
+from walewright.bed.model import Bar, Course, Float, Turn
+from walewright.bed.strands import REACH
+from walewright.knit.operations import Check, MoveCarriage, Pass, SetCounter, Side, Wrap, other
 
 _EMPTY_HOOK = array("i", (NOTHING,)).tobytes()
-LONGEST_FLOAT = 5
-"""Needles the yarn may skip at the start of a row: the usual limit for floats, "5 sts" (alessandrina.com, fair-isle pages)."""
-
-
-def use_yarn(m: Machine, op: UseYarn) -> Refusal | None:
-    """The same unbroken yarn at another tension goes on; anything else is a fresh end."""
-    if m.yarn != op.yarn or m.fastened:
-        m.settle_chain(goes_on=False)
-        _new_end(m)
-        m.yarn = op.yarn
-    m.tension = op.tension
-    return None
-
-
-def break_yarn(m: Machine, op: BreakYarn) -> Refusal | None:
-    """The yarn is cut: a chain begun by a cast-off is fastened off with it."""
-    if m.yarn is None:
-        return m.refuse("no-yarn", "there is no yarn to break off: none is threaded")
-    m.settle_chain(goes_on=False)
-    _new_end(m)
-    m.yarn = None
-    m.tension = ""
-    return None
-
-
-def _new_end(m: Machine) -> None:
-    m.runs += 1
-    m.run = m.runs
-    m.fastened = False
-    m.yarn_side = None
-    m.over = m.wrapped = -1
+LONGEST_FLOAT = REACH
+"""Needles the yarn may skip at the start of a row."""
 
 
 def move_carriage(m: Machine, op: MoveCarriage) -> Refusal | None:
@@ -54,20 +28,36 @@ def move_carriage(m: Machine, op: MoveCarriage) -> Refusal | None:
 def set_counter(m: Machine, op: SetCounter) -> Refusal | None:
     """Setting the counter back after rows were knitted begins another part of the piece; to 0, with the whole width in work,
     the piece itself, and what was knitted before is its edging."""
+    parting = False
     if op.rows < m.counter and any(c.kind == "knit" and c.section == m.section for c in m.courses):
         m.section += 1
         if op.rows == 0 and _whole_width(m):
             m.main = m.section
         else:
-            m.parting = op.rows if m.position.find(HELD) >= 0 else None
+            parting = m.position.find(HELD) >= 0
+            m.parting = op.rows if parting else None
+    if not parting:
+        # The rows of the same stitches are only counted anew: an end hangs as many of them below as before.
+        m.pending.strands = [replace(s, counter=s.counter + op.rows - m.counter) for s in m.pending.strands]
     m.counter = op.rows
     return None
 
 
 def _whole_width(m: Machine) -> bool:
-    row = next(course for course in reversed(m.courses) if course.kind == "knit")
+    row = _last_row(m)
     nothing_held = bool(m.layout().runs) and m.position.find(HELD) < 0
-    return nothing_held and row.first == row.live_first and row.last == row.live_last
+    return nothing_held and row[0].first == row[0].live_first and row[-1].last == row[-1].live_last
+
+
+def _last_row(m: Machine) -> list[Course]:
+    """The courses of the last pass, from left to right: several in picture knitting."""
+    row: list[Course] = []
+    for course in reversed(m.courses):
+        if course.kind == "knit":
+            if row and (course.counter, course.section) != (row[0].counter, row[0].section):
+                break
+            row.insert(0, course)
+    return row
 
 
 def check(m: Machine, op: Check) -> Refusal | None:
@@ -99,30 +89,44 @@ def cross(m: Machine, op: Pass) -> Refusal | None:
         return m.refuse("carriage-already-there", f"the carriage is already on the {op.to}, so it cannot knit a row to the {op.to}")
     m.settle_chain(goes_on=True)
     at = m.layout()
-    empty = _empty(m, at)
+    empty = empty_hooks(m, at)
     refusal = (
         m.yarn_missing("this row")
         or _something_to_knit(m, at, len(empty))
         or _yarn_comes_from(m, at.first if start == "left" else at.last, start)
-        or _parts_meet(m, at)
-        or unwrapped_across(m, at.first, at.last)
-        or _no_bars_side_by_side(m, empty)
-        or _no_long_gaps(m, at)
+        or row_can_be_knitted(m, at, empty)
     )
     if refusal is not None:
         return refusal
-    _turn(m, at, start)
+    turned(m, at, start, m.yarn_side)
     m.counter += 1
     if m.helper() is None:
         _knit_row(m, at, empty, op.to)
     else:
         _knit_helper_row(m, at)
-    m.side = m.yarn_side = op.to
+    m.yarn_side = op.to
     m.yarn_at = at.last if op.to == "right" else at.first
-    m.over = at.beyond[op.to]
+    row_done(m, at, op.to)
+    return None
+
+
+def row_can_be_knitted(m: Machine, at: Layout, empty: list[int]) -> Refusal | None:
+    """What holds of every row, whatever yarn is in it."""
+    return (
+        parts_meet(m, at)
+        or unwrapped_across(m, at.first, at.last)
+        or _no_bars_side_by_side(m, empty)
+        or _no_long_gaps(m, at)
+        or settle(m, at.inside)
+    )
+
+
+def row_done(m: Machine, at: Layout, to: Side) -> None:
+    """The carriage stands at `to`."""
+    m.side = to
+    m.over = at.beyond[to]
     m.wrapped = -1
     m.held_here.clear()
-    return None
 
 
 def _something_to_knit(m: Machine, at: Layout, empty: int) -> Refusal | None:
@@ -133,7 +137,7 @@ def _something_to_knit(m: Machine, at: Layout, empty: int) -> Refusal | None:
     return None
 
 
-def _empty(m: Machine, at: Layout) -> list[int]:
+def empty_hooks(m: Machine, at: Layout) -> list[int]:
     """Working needles without a loop, left to right."""
     # The search in bytes is the quick way to say that there is none, which is nearly always so.
     return [i for a, b in at.runs if _EMPTY_HOOK in m.top[a:b].tobytes() for i in range(a, b) if m.top[i] == NOTHING]
@@ -180,7 +184,7 @@ def _no_long_gaps(m: Machine, at: Layout) -> Refusal | None:
         if idle > LONGEST_FLOAT:
             return m.refuse(
                 "yarn-float",
-                f"between needles {m.name(last - 1)} and {m.name(first)} the {m.yarn} would float over {idle} needles out of work",
+                f"between needles {m.name(last - 1)} and {m.name(first)} the yarn would float over {idle} needles out of work",
                 last - 1,
                 first,
                 over=idle,
@@ -188,7 +192,7 @@ def _no_long_gaps(m: Machine, at: Layout) -> Refusal | None:
     return None
 
 
-def _parts_meet(m: Machine, at: Layout) -> Refusal | None:
+def parts_meet(m: Machine, at: Layout) -> Refusal | None:
     """A row over parts worked one after another: all must have come to the row that the counter reads."""
     if m.parting is None:
         return None
@@ -234,15 +238,15 @@ def unwrapped_across(m: Machine, first: int, last: int) -> Refusal | None:
     return None
 
 
-def _turn(m: Machine, at: Layout, start: Side) -> None:
+def turned(m: Machine, at: Layout, start: Side, yarn_side: Side | None) -> None:
     """The pass leaves `start`: did the yarn run out over held needles there, and does it come back wrapped?"""
     inner = at.beyond[start]
     for index in m.held_here:
         # Held where the carriage stands, straight after being knitted: the yarn comes back over it, a wrap by itself.
-        if index == inner and m.yarn_side == start:
+        if index == inner and yarn_side == start:
             m.wrap(index)
             return
-    if inner < 0 or m.over != inner or m.yarn_side != start:
+    if inner < 0 or m.over != inner or yarn_side != start:
         return
     turn = Turn(m.counter, inner - m.half, start, m.wrapped == inner)
     m.turns.append(turn)
@@ -251,6 +255,28 @@ def _turn(m: Machine, at: Layout, start: Side) -> None:
 
 
 def _knit_row(m: Machine, at: Layout, empty: list[int], to: Side) -> None:
+    begin = loops_of_row(m, at)
+    course = m.course("knit", at.first, at.last, begin, to)
+    bars_of_row(m, empty, course.live_first, course.live_last)
+    pending = m.pending
+    pending.at_edge = None
+    if pending.laid:
+        pending.laid = {}
+    if pending.lifted:
+        pending.lifted = set()
+    for index in at.inside:
+        loop = m.loops.add(index - m.half, Kind.BAR)
+        m.hang(index, (loop,))
+        m.course("laid", index, index, loop)
+        pending.laid[index] = loop
+    if len(at.runs) > 1:
+        for (_, last), (first, _) in pairwise(at.runs):
+            idle = (i - m.half for i in range(last, first) if m.position[i] == NON_WORKING)
+            m.kept.floats += [Float(m.counter, m.yarn or "", slot, slot) for slot in idle]
+
+
+def loops_of_row(m: Machine, at: Layout) -> int:
+    """A loop on every working needle, drawn through what it carries; the first one's id."""
     loops, top = m.loops, m.top
     begin = n = len(loops.parent)
     for a, b in at.runs:
@@ -262,26 +288,29 @@ def _knit_row(m: Machine, at: Layout, empty: list[int], to: Side) -> None:
     loops.face.extend(bytes(n - begin))
     for index in [i for i in m.more if m.position[i] == WORKING]:
         loops.more[top[index]] = tuple(m.more.pop(index))
-    course = m.course("knit", at.first, at.last, begin, to)
+    return begin
+
+
+def bars_of_row(m: Machine, empty: list[int], live_first: int, live_last: int) -> None:
+    """In the hooks that were empty the row has laid bars."""
     for index in empty:
-        loops.kind[top[index]] = Kind.BAR
-        edge = index - m.half in (course.live_first, course.live_last)
-        m.bars.append(Bar(m.counter, index - m.half, top[index], edge))
-    for index in at.inside:
-        loop = loops.add(index - m.half, Kind.BAR)
-        m.hang(index, (loop,))
-        m.course("laid", index, index, loop)
+        m.loops.kind[m.top[index]] = Kind.BAR
+        m.bars.append(Bar(m.counter, index - m.half, m.top[index], index - m.half in (live_first, live_last)))
 
 
 def _knit_helper_row(m: Machine, at: Layout) -> None:
-    number = HELPERS[m.yarn or "waste"]
-    m.waste.append((m.yarn or "waste", m.tension, 1))
+    yarn = m.yarn or "waste"
+    number = HELPERS[yarn]
+    m.waste.append((yarn, m.tension, 1))
     for a, b in at.runs:
         m.top[a:b] = array("i", (number,)) * (b - a)
+        m.kept.helpers[yarn] += b - a
     for index in [i for i in m.more if m.position[i] == WORKING]:
         del m.more[index]
     for index in at.inside:
         m.hang(index, (number,))
+    m.pending.laid.clear()
+    m.pending.lifted.clear()
 
 
 # ------------------------------------------------------------------ wraps
@@ -296,7 +325,8 @@ def wrap(m: Machine, op: Wrap) -> Refusal | None:
         return refusal
     if m.position[index] != HELD:
         return m.refuse("wrap-not-held", f"needle {m.name(index)} is not in holding position, so it cannot be wrapped", index)
-    if m.yarn_side is None or m.side != m.yarn_side or m.over != index:
+    at_edge = m.pending.at_edge
+    if (m.yarn_side is None and at_edge is None) or m.side != (m.yarn_side or m.side) or m.over != index:
         return m.refuse(
             "wrap-away-from-yarn",
             f"the yarn is not beside needle {m.name(index)}: a wrap goes on the innermost held needle that the last row ran over",
@@ -304,6 +334,6 @@ def wrap(m: Machine, op: Wrap) -> Refusal | None:
         )
     if m.wrapped == index:
         return m.refuse("wrapped-already", f"needle {m.name(index)} has been wrapped since the last row", index)
-    m.wrap(index)
+    m.wrap(index, at_edge)
     m.wrapped = index
     return None

@@ -47,7 +47,7 @@ def cast_off(m: Machine, op: CastOff) -> Refusal | None:
     if chains:
         m.course("cast off", first, last, begin, op.start)
         if m.working_ends() is None:
-            _ended_by_chain(m, chains, first)
+            ended_by(m, chains, first)
     return None
 
 
@@ -78,8 +78,8 @@ def _at_yarn(m: Machine, op: CastOff) -> Refusal | None:
     return None
 
 
-def _ended_by_chain(m: Machine, chains: list[int], first: int) -> None:
-    """The whole row, or a parted half's, is off: that is the edge "end", or its left or right part."""
+def ended_by(m: Machine, chains: list[int], first: int) -> None:
+    """The whole row, or a parted half's, is off, closed by `chains`: that is the edge "end", or its left or right part."""
     part: Part = "whole"
     held = m.position.find(HELD)
     if held >= 0:
@@ -110,6 +110,7 @@ def onto_waste(m: Machine, op: OntoWaste) -> Refusal | None:
         if m.top[i] < NOTHING:
             return m.refuse("waste-empty", f"needle {m.name(i)} carries only waste yarn, no stitch of the piece", i)
     m.waste.append((op.edge, "", op.rows))
+    m.kept.helpers["waste"] += op.rows * (last - first + 1)
     points = tuple(m.lift(i) for i in range(first, last + 1))
     m.set_position(first, last, NON_WORKING)
     m.ended.append((Edge(name, part, "stitches", len(points), None, points, live=True), op.first))

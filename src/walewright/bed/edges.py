@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from walewright.bed.density import Density
 from walewright.bed.fabric import UPPER
 from walewright.bed.loops import NOTHING, Kind
 from walewright.bed.machine import Machine, Refusal
@@ -42,25 +43,33 @@ def _stitches(m: Machine, name: str, part: Part, course: Course) -> Edge:
 def _measured(m: Machine, edge: Edge) -> Edge:
     """Stitches lie as wide as the row that they, or their chains, close."""
     loop = edge.points[0][0]
-    while loop >= 0 and m.loops.kind[loop] in (Kind.CHAIN, Kind.CLOSED):
+    while loop >= 0 and m.loops.kind[loop] in (Kind.CHAIN, Kind.CLOSED, Kind.SEWN):
         loop = m.loops.parent[loop]
     if loop < 0:
         return edge
-    course = m.course_of(loop)
-    gauge = m.bed.gauges.get((course.yarn, course.tension))
-    return edge if gauge is None else replace(edge, length_cm=edge.count / gauge.stitches_per_cm)
+    slots = (m.loops.slot[point[0]] for point in edge.points)
+    return replace(edge, length_cm=_density(m).width_cm(m.course_of(loop), slots, edge.count))
+
+
+def _density(m: Machine) -> Density:
+    return Density(m.bed.gauges, m.bed.fabrics)
 
 
 def start(m: Machine, passes: tuple[Course, ...], rows: tuple[Course, ...]) -> list[Edge]:
     """What was cast on, rehung or picked up before the first of all `passes`, or else, on waste yarn, the stitches drawn through
-    it (all of them: some may be held in the first row); as wide as the first of the piece's own `rows` lies."""
+    it (all of them: some may be held in the first row); as wide as the first of the piece's own `rows` lies. If these begin on
+    an edging that was folded and hung, the first of them, which closes the fold."""
     if not rows:
         return []
-    hung = [c for c in m.courses[: m.courses.index(passes[0])] if c.kind.startswith(("cast on", "rehang", "pick up"))]
-    gauge = m.bed.gauges.get((rows[0].yarn, rows[0].tension))
-    loops = [loop for c in hung for loop in range(c.first_loop, c.first_loop + c.count)] or list(feet(m))
+    first = rows[0]
+    if m.feet_hung_at is not None and m.feet_hung_at < first.first_loop:
+        loops = list(range(first.first_loop, first.first_loop + first.count))
+    else:
+        before = [c for c in m.courses if c.first_loop < passes[0].first_loop]
+        hung = [c for c in before if c.kind.startswith(("cast on", "rehang", "pick up"))]
+        loops = [loop for c in hung for loop in range(c.first_loop, c.first_loop + c.count)] or list(feet(m))
     points = tuple((loop,) for loop in sorted(loops, key=m.loops.slot.__getitem__))
-    length = None if gauge is None else len(points) / gauge.stitches_per_cm
+    length = _density(m).width_cm(first, (m.loops.slot[loop] for (loop,) in points), len(points))
     return [Edge("start", "whole", "stitches", len(points), length, points)]
 
 
@@ -136,7 +145,7 @@ def _outer_edge(m: Machine, op: NameEdge, side: Side, chain: tuple[Course, ...])
     if not rows:
         return Edge(op.edge, side, "rows", 0, None, (), each=each, at=side)
     below = next((c for c in reversed(chain) if c.counter <= op.from_row and reaches(c, side)), None)
-    return replace(row_edge(op.edge, side, rows, below, _between(m), m.bed.gauges, each), part=side)
+    return replace(row_edge(op.edge, side, rows, below, _between(m), _density(m), each), part=side)
 
 
 def _inner(m: Machine, op: NameEdge, outline: Shape) -> list[Edge] | Refusal:
@@ -193,7 +202,7 @@ def _inner_edge(m: Machine, op: NameEdge, side: Side, arm: tuple[Course, ...]) -
     if below is None:
         for first, count in _taken_out(m, op):
             below = first - 1 if side == "left" else first + count
-    return replace(row_edge(op.edge, end, rows, below, _between(m), m.bed.gauges, each=False), part=side)
+    return replace(row_edge(op.edge, end, rows, below, _between(m), _density(m), each=False), part=side)
 
 
 def _taken_out(m: Machine, op: NameEdge) -> Iterator[tuple[int, int]]:

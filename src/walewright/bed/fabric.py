@@ -8,8 +8,9 @@ from collections import Counter
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
-from walewright.bed.loops import NOTHING, YARNLESS, YARNLESS_COURSES, Kind
-from walewright.bed.model import PARTS, Bar, Course, Edge, Float, Gauge, Hung, Link, Part, Turn
+from walewright.bed.density import Density, fabric_at
+from walewright.bed.loops import NOTHING, SEWN_COURSE, YARNLESS, YARNLESS_COURSES, Kind
+from walewright.bed.model import PARTS, Bar, Course, Crossed, Edge, Float, Gauge, Hung, Link, Part, Turn
 from walewright.bed.outline import reaches
 from walewright.knit.operations import Side
 
@@ -58,11 +59,14 @@ class Fabric:
     turns: tuple[Turn, ...]
     feet: tuple[int, ...]
     gauges: Mapping[tuple[str, str], Gauge]
+    fabrics: Mapping[str, Gauge]
     digest: str
     spreads: tuple[Hung, ...]
     floats: tuple[Float, ...]
     crossings: tuple[tuple[int, int], ...]
     """(row, slot): in picture knitting the yarns of `slot - 1` and `slot` are crossed."""
+    crosses: tuple[Crossed, ...]
+    """Loops crossed on tools, in order."""
     tails_cm: Mapping[str, int]
     """Length of the tails asked for, by yarn, in all."""
     helpers: Mapping[str, int]
@@ -74,6 +78,8 @@ class Fabric:
     """Passes along each outer edge, by row, whether they reach it or not."""
     _inner: Mapping[Side, Mapping[int, Course]] = field(repr=False)
     """Passes of the left and of the right part where there are two, by row."""
+    _held: Mapping[int, frozenset[int]] = field(repr=False)
+    """First loop of a pass -> the needles held between its ends."""
 
     def __eq__(self, other: object) -> bool:
         return isinstance(other, Fabric) and self.digest == other.digest
@@ -85,8 +91,15 @@ class Fabric:
 
     @property
     def loops(self) -> int:
-        """Loops made of garment yarn."""
-        return len(self.parents) - sum(self.kinds.count(kind) for kind in YARNLESS)
+        """Loops made of garment yarn, a ladder's bars among them: their yarn is that of the stitches that ran down."""
+        uncounted = sum(self.kinds.count(kind) for kind in (*YARNLESS, Kind.SEWN))
+        return len(self.parents) - uncounted - len(self._lifted())
+
+    def _lifted(self) -> frozenset[int]:
+        """What was laid and lifted off again: only floats are made of it."""
+        if Kind.FLOAT not in self.kinds:
+            return frozenset()
+        return frozenset(c.first_loop for c in self.courses if c.kind == "laid" and self.kinds[c.first_loop] == Kind.FLOAT)
 
     @property
     def wraps(self) -> int:
@@ -98,11 +111,25 @@ class Fabric:
 
     @property
     def loops_by_yarn(self) -> dict[tuple[str, str], int]:
-        """Loops made of each (yarn, tension); chains and wraps count one each."""
+        """Loops made of each (yarn, tension); chains and wraps count one each, floats and what was sewn with a tail none."""
         counts: Counter[tuple[str, str]] = Counter()
+        for (_, yarn, tension), count in self.loops_by_fabric.items():
+            counts[yarn, tension] += count
+        return dict(counts)
+
+    @property
+    def loops_by_fabric(self) -> dict[tuple[str, str, str], int]:
+        """The same by (fabric, yarn, tension); the name is empty where none was said. Within a panel its fabric's counts."""
+        counts: Counter[tuple[str, str, str]] = Counter()
+        lifted = self._lifted()
         for course in self.courses:
-            if course.kind not in YARNLESS_COURSES:
-                counts[course.yarn, course.tension] += course.count
+            if course.kind in YARNLESS_COURSES or course.kind == SEWN_COURSE or course.first_loop in lifted:
+                continue
+            if not course.panels:
+                counts[course.fabric, course.yarn, course.tension] += course.count
+                continue
+            for slot in self.slots[course.first_loop : course.first_loop + course.count]:
+                counts[fabric_at(course, slot), course.yarn, course.tension] += 1
         return dict(counts)
 
     def parents_of(self, loop: int) -> tuple[int, ...]:
@@ -117,12 +144,21 @@ class Fabric:
     # -------------------------------------------------------------- rows and widths
 
     def passes(self, row: int | None = None) -> tuple[Course, ...]:
-        """Garment passes, or those that brought the counter to `row` (one for each part of a parted piece)."""
+        """Garment passes, or those that brought the counter to `row` (one for each part of a parted piece). The blocks of a picture
+        row are one pass here, with the yarn that most of it is of; `courses` has each."""
         return self._rows if row is None else self._by_row.get(row, ())
 
+    def held_in(self, course: Course) -> frozenset[int]:
+        """Slots of needles held between the ends of a pass: tucked, slipped, drawn long or knitted with another yarn."""
+        return self._held.get(course.first_loop, frozenset())
+
+    def stitches_in(self, course: Course) -> int:
+        """Stitches that a pass goes over, those on held needles between its ends among them: as many lie side by side there."""
+        return course.count + len(self.held_in(course))
+
     def stitches_at(self, row: int) -> int:
-        """Stitches knitted by row `row` of the counter, all parts together; row 0 is the start. 0 if there is no such row."""
-        found = sum(course.count for course in self.passes(row))
+        """Stitches in row `row` of the counter, all parts together; row 0 is the start. 0 if there is no such row."""
+        found = sum(self.stitches_in(course) for course in self.passes(row))
         return found if found or row else sum(edge.count for edge in self.edge("start"))
 
     def extent_at(self, row: int) -> tuple[int, int] | None:
@@ -138,28 +174,34 @@ class Fabric:
             return start[0].length_cm if start else None
         width = 0.0
         for course in courses:
-            gauge = self.gauges.get((course.yarn, course.tension))
-            if gauge is None:
+            slots = (*self.slots[course.first_loop : course.first_loop + course.count], *self.held_in(course))
+            part = self._density.width_cm(course, slots, len(slots))
+            if part is None:
                 return None
-            width += course.count / gauge.stitches_per_cm
+            width += part
         return width
+
+    @property
+    def _density(self) -> Density:
+        return Density(self.gauges, self.fabrics)
 
     def rows_between(self, after: int, to: int) -> int:
         """How many of the counter's rows after+1 .. to were knitted, in whichever part."""
         return sum(1 for row in self._by_row if after < row <= to)
 
     def height_cm(self, after: int, to: int) -> float | None:
-        """Height of those rows, each at its own gauge."""
+        """Height of those rows, each at its own gauge, beside panels."""
         height = 0.0
         for course in (courses[-1] for row, courses in self._by_row.items() if after < row <= to):
-            gauge = self.gauges.get((course.yarn, course.tension))
+            gauge = self._density.base(course)
             if gauge is None:
                 return None
             height += 1 / gauge.rows_per_cm
         return height
 
     def rows_in_wale(self, slot: int, after: int = 0, to: int | None = None) -> int:
-        """Stitches knitted on one needle by rows after+1 .. to (None: the last): a wedge lengthens only the wales that it covers.
+        """Rows after+1 .. to (None: the last) that went over a stitch on one needle: a wedge lengthens only the wales it covers.
+        Rows in which a needle between working ones was held are among them.
 
         A wale is followed on its needle: loops hung back on other needles go on in another needle's count."""
         return sum(
@@ -169,6 +211,7 @@ class Fabric:
             # A row without gaps has a loop on each of its needles; in others the needle is looked for.
             if course.count == course.last - course.first + 1
             or slot in self.slots[course.first_loop : course.first_loop + course.count]
+            or slot in self.held_in(course)
         )
 
     def outer_end(self, row: int, side: Side) -> int | None:
@@ -234,3 +277,5 @@ class Piece:
     fabric: Fabric | None
     taken: set[tuple[str, Part]] = field(default_factory=set)
     """Live edges and open feet ("start") that something took up."""
+    linked: set[tuple[tuple[str, Part], tuple[str, str, Part]]] = field(default_factory=set)
+    """(edge, part) that was hung together with an edge (piece, edge, part), to be linked."""

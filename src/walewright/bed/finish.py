@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 import hashlib
+from collections import Counter
+from itertools import groupby
 
 from walewright.bed.edges import SIDES, ended, feet, named, start
 from walewright.bed.fabric import Fabric
-from walewright.bed.loops import NOTHING
+from walewright.bed.loops import NOTHING, Kind
 from walewright.bed.machine import HELD, Machine, Refusal
-from walewright.bed.model import Course, Edge
-from walewright.bed.outline import shape
+from walewright.bed.model import Course, Edge, Float
+from walewright.bed.outline import shape, whole_rows
 from walewright.knit.operations import Block, needle
 
 
@@ -20,10 +22,11 @@ def finish(m: Machine, block: Block) -> Fabric | tuple[int, Refusal]:
     refusal = _bed_empty(m) or _every_loop_held(m)
     if refusal is not None:
         return end, refusal
-    passes = tuple(course for course in m.courses if course.kind == "knit")
+    passes = whole_rows([course for course in m.courses if course.kind == "knit"])
     rows = tuple(course for course in passes if course.section >= m.main)
     outline = shape(rows)
     edges = [*start(m, passes, rows), *ended(m)]
+    floats = _floats(m)
     for index, op in m.named:
         found = named(m, op, outline)
         if isinstance(found, Refusal):
@@ -45,19 +48,57 @@ def finish(m: Machine, block: Block) -> Fabric | tuple[int, Refusal]:
         edges=tuple(edges),
         bars=tuple(m.bars),
         turns=tuple(m.turns),
-        feet=feet(m),
+        # What was folded up and hung is open no longer.
+        feet=() if m.feet_hung_at is not None else feet(m),
         gauges=m.bed.gauges,
-        digest=_digest(m, block, edges),
+        fabrics=m.bed.fabrics,
+        digest=_digest(m, block, edges, floats),
         spreads=tuple(m.spreads),
-        floats=(),
-        crossings=(),
-        tails_cm={},
-        helpers={},
+        floats=floats,
+        crossings=tuple(m.kept.crossings),
+        crosses=tuple(m.kept.crosses),
+        tails_cm=_tails(m),
+        helpers=dict(m.kept.helpers),
         _rows=rows,
         _by_row=_by_row(rows),
         _outer={side: {c.counter: c for c in outline.outer(side)} if outline else {} for side in SIDES},
         _inner={side: {c.counter: c for c in outline.inner(side)} if outline else {} for side in SIDES},
+        _held=_held_in_rows(m, rows),
     )
+
+
+def _floats(m: Machine) -> tuple[Float, ...]:
+    """Needle by needle as the yarn passed them, put together to runs as long as they are; by row, yarn and needle."""
+    runs: list[Float] = []
+    order = {row: i for i, row in enumerate(dict.fromkeys((f.counter, f.yarn) for f in m.kept.floats))}
+    for one in sorted(m.kept.floats, key=lambda f: (order[f.counter, f.yarn], f.first)):
+        last = runs[-1] if runs else None
+        if last is not None and (last.counter, last.yarn) == (one.counter, one.yarn) and one.first <= last.last + 1:
+            runs[-1] = Float(last.counter, last.yarn, last.first, max(last.last, one.last))
+        else:
+            runs.append(one)
+    return tuple(runs)
+
+
+def _tails(m: Machine) -> dict[str, int]:
+    lengths: Counter[str] = Counter()
+    for yarn, cm in m.kept.tails:
+        lengths[yarn] += cm
+    return {yarn: cm for yarn, cm in lengths.items() if cm}
+
+
+def _held_in_rows(m: Machine, rows: tuple[Course, ...]) -> dict[int, frozenset[int]]:
+    """First loop of a pass -> the needles held between its ends, whatever became of the yarn laid over them."""
+    held: dict[int, frozenset[int]] = {}
+    begins = {row.first_loop for row in rows}
+    row = -1
+    for kind, group in groupby(m.courses, key=lambda course: course.kind):
+        courses = list(group)
+        if kind == "knit":
+            row = courses[-1].first_loop
+        elif kind == "laid" and row in begins:
+            held[row] = frozenset(course.first for course in courses)
+    return held
 
 
 def _by_row(rows: tuple[Course, ...]) -> dict[int, tuple[Course, ...]]:
@@ -102,6 +143,9 @@ def _every_loop_held(m: Machine) -> Refusal | None:
             for point in edge.points:
                 held.update(point)
     held.update(m.fastened_loops)
+    if Kind.FLOAT in m.loops.kind:
+        # A float or a ladder's bar is no loop.
+        held.update(i for i, kind in enumerate(m.loops.kind) if kind == Kind.FLOAT)
     count = len(m.loops.parent)
     if sum(1 for number in (-1, -2, -3) if number in held) + count == len(held):
         return None
@@ -115,19 +159,30 @@ def _every_loop_held(m: Machine) -> Refusal | None:
     )
 
 
-def _digest(m: Machine, block: Block, edges: list[Edge]) -> str:
-    """Of all that makes the fabric: loops, parents, faces, yarns, tensions, wraps, edges; not of what the counter read.
+def _digest(m: Machine, block: Block, edges: list[Edge], floats: tuple[Float, ...]) -> str:
+    """Of all that makes the fabric: loops, parents, faces, yarns, tensions, wraps, floats, crossings, tails, edges, and what was
+    said to be knitted; not of what the counter read.
 
     The rows of waste yarn are in it too: they come away, but to knit them otherwise than told is not to knit the same.
     """
     runs: dict[int, int] = {}
     courses = [
-        (c.kind, c.to, c.yarn, c.tension, runs.setdefault(c.run, len(runs)), c.first, c.last, c.count, c.first_loop)
+        (
+            *(c.kind, c.to, c.yarn, c.tension, runs.setdefault(c.run, len(runs))),
+            *(c.first, c.last, c.count, c.first_loop, c.fabric, c.panels),
+        )
         for c in m.courses
     ]
     ends = [(e.name, e.part, e.along, e.count, e.points, e.live) for e in edges]
     links = [(link.loop, link.piece, link.loops) for link in m.links]
-    digest = hashlib.sha256(repr((block.name, block.copies, courses, sorted(m.loops.more.items()), ends, links, m.waste)).encode())
+    by_hand = (
+        [(f.yarn, f.first, f.last) for f in floats],
+        [slot for _, slot in m.kept.crossings],
+        [(c.before, c.first, c.last, c.left, c.front) for c in m.kept.crosses],
+        [(yarn, cm) for yarn, cm in m.kept.tails if cm],
+    )
+    made = (block.name, block.copies, courses, sorted(m.loops.more.items()), ends, links, m.waste, by_hand)
+    digest = hashlib.sha256(repr(made).encode())
     for flat in (m.loops.slot, m.loops.parent):
         digest.update(flat.tobytes())
     digest.update(m.loops.kind)

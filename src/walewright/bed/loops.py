@@ -35,7 +35,9 @@ class Kind(IntEnum):
 
 
 YARNLESS = (Kind.FILL, Kind.REHUNG, Kind.PICKED, Kind.CLOSED)
-YARNLESS_COURSES = ("fill", "rehang", "pick up", "close")
+YARNLESS_COURSES = ("fill", "rehang", "hang feet", "pick up", "close")
+SEWN_COURSE = "sew off"
+"""Its yarn is the tail's, which is measured by its length."""
 
 
 @dataclass(slots=True)

@@ -13,10 +13,12 @@ from dataclasses import dataclass, field
 from walewright.bed.fabric import Piece
 from walewright.bed.loops import HELPERS, NOTHING, YARNLESS_COURSES, Kind, Loops
 from walewright.bed.model import Bar, Bed, Course, Edge, Hung, Link, Part, Turn
+from walewright.bed.pending import Kept, Pending, Strand
 from walewright.knit.operations import NameEdge, Side, needle
 
 NON_WORKING, WORKING, HELD = 0, 1, 2
 _RUNS = re.compile(rb"\x01+")
+_HELD_ONES = re.compile(rb"\x02")
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,6 +98,17 @@ class Machine:
     waste: list[tuple[str, str | int, int]] = field(default_factory=list)
     """What comes away, in order: ("comb", first, last) cast on, (yarn, tension, 1) a pass, (edge, "", rows) knitted off."""
     fastened_loops: list[int] = field(default_factory=list)
+    fabric: str = ""
+    panels: tuple[tuple[str, int, int], ...] = ()
+    """What was said that is being knitted, see `Course`."""
+    pending: Pending = field(default_factory=Pending)
+    kept: Kept = field(default_factory=Kept)
+    feet_hung_at: int | None = None
+    """How many loops there were when the first row's feet were hung by this block itself."""
+    hung: list[tuple[tuple[str, str, Part], int, int]] = field(default_factory=list)
+    """What was picked up on empty needles: (piece, edge, part), first and last needle."""
+    linked: list[tuple[tuple[str, str, Part], tuple[str, str, Part]]] = field(default_factory=list)
+    """Edges (piece, edge, part) of which this block hung one over the other."""
     index: int = 0
     _layout: Layout | None = None
 
@@ -125,15 +138,18 @@ class Machine:
             beyond: dict[Side, int] = {"left": -1, "right": -1}
             first, last = (runs[0][0], runs[-1][1] - 1) if runs else (-1, -1)
             if runs and position.find(HELD) >= 0:
-                inside = tuple(i for i in range(first, last) if position[i] == HELD)
+                inside = tuple(found.start() for found in _HELD_ONES.finditer(position, first, last))
                 beyond = {"left": position.rfind(HELD, 0, first), "right": position.find(HELD, last + 1)}
             self._layout = Layout(runs, first, last, live_first, live_last, inside, beyond)
         return self._layout
 
     def working_ends(self) -> tuple[int, int] | None:
         """Outermost working needles with loops."""
-        loaded = [i for a, b in self.layout().runs for i in range(a, b) if self.top[i] != NOTHING]
-        return (loaded[0], loaded[-1]) if loaded else None
+        runs, top = self.layout().runs, self.top
+        first = next((i for a, b in runs for i in range(a, b) if top[i] != NOTHING), None)
+        if first is None:
+            return None
+        return first, next(i for a, b in reversed(runs) for i in range(b - 1, a - 1, -1) if top[i] != NOTHING)
 
     def stitches(self) -> int:
         """Needles in work or held: those that carry loops, and empty ones that get one from the next row (an increase)."""
@@ -154,8 +170,11 @@ class Machine:
         return next(course for course in reversed(self.courses) if course.first_loop <= loop)
 
     def row_of(self, index: int) -> int | None:
-        """The row in which the needle's first loop was made; None without a garment loop."""
+        """The row in which the needle's last loop was made; None without a garment loop."""
         loop = self.top[index]
+        if index in self.more:
+            # Held in mid-row, it has come as far as the yarn that was laid over it.
+            loop = max((loop, *(more for more in self.more[index] if more >= 0 and self.loops.kind[more] == Kind.BAR)))
         return self.course_of(loop).counter if loop >= 0 else None
 
     def off_needle(self, index: int) -> tuple[int, ...]:
@@ -182,11 +201,23 @@ class Machine:
         if loops:
             self.more.setdefault(index, []).extend(loops)
 
-    def course(self, kind: str, first: int, last: int, first_loop: int, to: Side | None = None, run: int | None = None) -> Course:
-        """Record what the loops from `first_loop` on were made by; needles as indices. `run` where it is not the yarn in use."""
+    def course(
+        self,
+        kind: str,
+        first: int,
+        last: int,
+        first_loop: int,
+        to: Side | None = None,
+        run: int | None = None,
+        yarn: tuple[str, str] | None = None,
+        count: int | None = None,
+    ) -> Course:
+        """Record what the loops from `first_loop` on were made by; needles as indices. `run` and `yarn` (with its tension) where
+        they are not those in use, `count` where later loops have been made already."""
         at = self.layout()
         half = self.half
         yarnless = kind in YARNLESS_COURSES
+        name, tension = yarn or (self.yarn or "", self.tension)
         course = Course(
             kind,
             self.counter,
@@ -194,17 +225,28 @@ class Machine:
             self.stretch,
             first - half,
             last - half,
-            len(self.loops.parent) - first_loop,
+            len(self.loops.parent) - first_loop if count is None else count,
             first_loop,
-            "" if yarnless or self.yarn is None else self.yarn,
-            "" if yarnless else self.tension,
+            "" if yarnless else name,
+            "" if yarnless else tension,
             -1 if yarnless else self.run if run is None else run,
             to,
             at.live_first - half,
             at.live_last - half,
+            self.fabric,
+            self.panels,
         )
         self.courses.append(course)
         return course
+
+    def new_end(self) -> None:
+        """From here on the yarn in use is a fresh end."""
+        self.runs += 1
+        self.run = self.runs
+        self.fastened = False
+        self.yarn_side = None
+        self.over = self.wrapped = -1
+        self.pending.at_edge = None
 
     def settle_chain(self, goes_on: bool) -> None:
         """The last chain of a cast-off beside a held needle: on that needle when the yarn goes on, else fastened off."""
@@ -219,15 +261,19 @@ class Machine:
             self.fastened_loops.append(chain)
             self.fastened = True
 
-    def wrap(self, index: int) -> None:
-        """Lay the yarn round a held needle; a helper yarn leaves only its number."""
+    def wrap(self, index: int, end: Strand | None = None) -> None:
+        """Lay the yarn in use, or another `end`, round a held needle; a helper yarn leaves only its number."""
         helper = self.helper()
         if helper is not None:
             self.hang(index, (helper,))
+            self.kept.helpers[self.yarn or ""] += 1
             return
         loop = self.loops.add(index - self.half, Kind.WRAP)
         self.hang(index, (loop,))
-        self.course("wrap", index, index, loop)
+        if end is None:
+            self.course("wrap", index, index, loop)
+        else:
+            self.course("wrap", index, index, loop, run=end.run, yarn=(end.yarn, self.tension))
 
 
 def empty_machine(bed: Bed, pieces: Mapping[str, Piece], copies: int) -> Machine:

@@ -54,8 +54,10 @@ class Fault:
 class Course:
     """`count` loops made in one go, ids from `first_loop`, on slots `first`..`last`, by rising slot (a cast-off as it went).
 
-    `kind` is "knit" (a pass), "laid" (yarn laid over a held needle in mid-row), "cast on <way>", "cast on <way> apart" (with
-    a length of its own), "cast off", "close", "wrap", "fill", "rehang" or "pick up". `counter` is the row counter afterwards;
+    `kind` is "knit" (a pass; in picture knitting each block of one), "laid" (yarn laid over a held needle in mid-row, whatever
+    became of it: its loop's kind tells), "by hand" (another yarn's loops on held needles), "cast on <way>", "cast on <way> apart"
+    (with a length of its own), "cast off", "sew off", "close", "wrap", "fill", "rehang", "hang feet" or "pick up".
+    `counter` is the row counter afterwards;
     `section` counts how often the counter was set back, so that it tells the parts of a parted piece, and `stretch` how often
     parts have come together again. `run` is the same number as long as the yarn is unbroken. `to` is where a pass
     went, or where a cast-off began. `live_first`..`live_last` are the slots of the outermost loops on the bed at that moment.
@@ -156,3 +158,16 @@ class Hung:
     before: int
     old: tuple[int, int]
     new: tuple[int, int]
+
+
+@dataclass(frozen=True, slots=True)
+class Crossed:
+    """Loops crossed on two tools, when `before` loops had been made and the counter read `counter`: the `left` of `first`..`last`
+    went to the last needles, the rest to the first ones. The group of side `front` lies in front on the right side."""
+
+    before: int
+    counter: int
+    first: int
+    last: int
+    left: int
+    front: Side

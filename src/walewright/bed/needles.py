@@ -1,10 +1,7 @@
-"""Hand work on needles: into and out of work, casting on, moving loops, holding, latching up."""
+"""Hand work on needles: into and out of work, casting on, moving loops, holding."""
 
 from __future__ import annotations
 
-from array import array
-
-from walewright.bed.carriage import unwrapped_across
 from walewright.bed.loops import NOTHING, Kind
 from walewright.bed.machine import HELD, NON_WORKING, WORKING, Machine, Refusal
 from walewright.knit.operations import (
@@ -12,7 +9,6 @@ from walewright.knit.operations import (
     FillFromBelow,
     Hold,
     IntoWork,
-    LatchUp,
     OutOfWork,
     Release,
     Side,
@@ -68,7 +64,8 @@ def needs_empty(m: Machine, first: int, last: int, code: str, what: str) -> Refu
 
 def cast_on(m: Machine, op: CastOn) -> Refusal | None:
     """First loops. Beside live stitches they continue the row, so they go where the carriage is; a length of yarn of their own
-    makes them anywhere, and leaves the yarn in use where it hangs."""
+    makes them anywhere, and leaves the yarn in use where it hangs. On an otherwise empty bed needles between the ends may be out
+    of work (a mock rib); they are passed over."""
     if op.way not in WAYS:
         return m.refuse("cast-on-way", f"there is no cast-on called {op.way!r}; there are {', '.join(WAYS)}")
     if not op.own_length:
@@ -77,13 +74,16 @@ def cast_on(m: Machine, op: CastOn) -> Refusal | None:
     if refusal is not None:
         return refusal
     first, last = m.span(op.first, op.last)
-    refusal = needs_empty(m, first, last, "cast-on-over-loops", "to be cast on")
-    if refusal is not None:
-        return refusal
+    ends = m.working_ends()
+    beside_others = op.own_length or ends is not None
+    at = [i for i in range(first, last + 1) if beside_others or i in (first, last) or m.position[i] != NON_WORKING]
+    for i in at:
+        refusal = needs_empty(m, i, i, "cast-on-over-loops", "to be cast on")
+        if refusal is not None:
+            return refusal
     helper = m.helper()
     if op.way == "comb" and helper is None:
         return m.refuse("comb-in-garment-yarn", f"the comb makes an open edge, which would run down in {m.yarn}: use waste yarn")
-    ends = m.working_ends()
     if ends is not None and not op.own_length:
         beside: Side | None = "right" if first == ends[1] + 1 else "left" if last == ends[0] - 1 else None
         if beside is None or op.way == "comb" or (m.side is not None and m.side != beside):
@@ -94,13 +94,13 @@ def cast_on(m: Machine, op: CastOn) -> Refusal | None:
                 first,
                 last,
             )
-    count = last - first + 1
     begin = len(m.loops.parent)
     if helper is not None:
         m.waste.append((op.way, op.first, op.last))
-        m.top[first : last + 1] = array("i", (helper,)) * count
+        for i in at:
+            m.top[i] = helper
     else:
-        for i in range(first, last + 1):
+        for i in at:
             m.top[i] = m.loops.add(i - m.half, Kind.CAST_ON)
         if op.own_length:
             m.runs += 1
@@ -214,40 +214,4 @@ def release(m: Machine, op: Release) -> Refusal | None:
             )
     m.set_position(first, last, WORKING)
     m.held_here = [i for i in m.held_here if not first <= i <= last]
-    return None
-
-
-def latch_up(m: Machine, op: LatchUp) -> Refusal | None:
-    """Turns the faces of the wale's uppermost stitches; what lies below and beside stays as it is."""
-    index = op.slot + m.half
-    refusal = needs_work(m, index, "to be latched up") or unwrapped_across(m, index, index)
-    if refusal is not None:
-        return refusal
-    loop, found = m.top[index], 0
-    wale: list[int] = []
-    if index not in m.more:
-        while found < op.rows and loop >= 0 and m.loops.kind[loop] == Kind.KNIT:
-            wale.append(loop)
-            found += 1
-            if loop in m.loops.more:
-                if found < op.rows:
-                    return m.refuse(
-                        "latch-through-join",
-                        f"the wale of needle {m.name(index)} joins another {found} rows down; it cannot be dropped {op.rows} rows",
-                        index,
-                        rows=op.rows,
-                        found=found,
-                    )
-                break
-            loop = m.loops.parent[loop]
-    if op.rows < 1 or found < op.rows:
-        return m.refuse(
-            "latch-too-deep",
-            f"the wale of needle {m.name(index)} is {found} rows deep; {op.rows} rows cannot be latched up",
-            index,
-            rows=op.rows,
-            found=found,
-        )
-    for loop in wale:
-        m.loops.face[loop] ^= 1
     return None

@@ -10,15 +10,36 @@ piece and lengthen no edge.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
 from itertools import groupby, pairwise
 from math import hypot
 
-from walewright.bed.model import Course, Edge, Gauge, Hung
+from walewright.bed.density import Density
+from walewright.bed.model import Course, Edge, Hung
 from walewright.knit.operations import Side
 
-Gauges = Mapping[tuple[str, str], Gauge]
+
+def whole_rows(passes: Sequence[Course]) -> tuple[Course, ...]:
+    """The blocks of a picture row put together: one course a row and part, with the yarn that most of it is of."""
+    rows: list[Course] = []
+    widest = 0
+    for course in passes:
+        last = rows[-1] if rows else None
+        if last is None or _row(last) != _row(course) or course.first != last.last + 1:
+            rows.append(course)
+            widest = course.count
+            continue
+        whole = replace(last, last=course.last, count=last.count + course.count)
+        if course.count > widest:
+            widest = course.count
+            whole = replace(whole, yarn=course.yarn, run=course.run)
+        rows[-1] = whole
+    return tuple(rows)
+
+
+def _row(course: Course) -> tuple[int, int, int]:
+    return course.counter, course.section, course.stretch
 
 
 @dataclass(frozen=True, slots=True)
@@ -138,7 +159,7 @@ class Between:
 
 
 def row_edge(
-    name: str, side: Side, rows: Sequence[Course], below: Course | int | None, between: Between, gauges: Gauges, each: bool
+    name: str, side: Side, rows: Sequence[Course], below: Course | int | None, between: Between, density: Density, each: bool
 ) -> Edge:
     """The edge along the `side` ends of `rows`. It begins at the end of the row `below`, or beside that slot, or (None) straight
     above itself.
@@ -156,7 +177,7 @@ def row_edge(
             points += [(loop,) for loop in range(cast.first_loop, cast.first_loop + cast.count)]
         points.append((end_loop(course, side),))
         at = between.carried(side, previous, course, at)
-        gauge = gauges.get((course.yarn, course.tension))
+        gauge = density.at(course, end_slot(course, side))
         if gauge is None or length is None:
             length = None
         else:

@@ -3,14 +3,34 @@
 from __future__ import annotations
 
 from walewright.bed.machine import Machine, Refusal
-from walewright.knit.operations import FillFromBelow, LatchUp, Operation, Spread, Transfer, Wrap, needle
+from walewright.knit.operations import (
+    DrawLong,
+    Drop,
+    FillFromBelow,
+    HangFeet,
+    InFabric,
+    LatchUp,
+    LayIn,
+    Operation,
+    PictureRow,
+    Spread,
+    Transfer,
+    Wrap,
+    needle,
+)
 
 
 def spans(op: Operation) -> tuple[tuple[int, int], ...]:
     """The slot ranges that the operation names, as written; () where it names none."""
     match op:
-        case Wrap(slot=slot) | LatchUp(slot=slot):
+        case Wrap(slot=slot) | LatchUp(slot=slot) | Drop(slot=slot) | DrawLong(slot=slot):
             return ((slot, slot),)
+        case LayIn(needles=slots) | HangFeet(onto=slots):
+            return tuple((slot, slot) for slot in slots)
+        case PictureRow():
+            return tuple((first, last) for _, first, last in op.blocks)
+        case InFabric() if op.first > op.last:
+            return ()
         case FillFromBelow():
             return ((op.target, op.target), (op.source, op.source))
         case Transfer():

@@ -105,7 +105,7 @@ def _way(op: Join, index: int, text: str, pieces: Mapping[str, Piece], fabrics: 
                     piece=name,
                     edge=edge_name,
                 )
-            if is_open and (edge.name, edge.part) in pieces[name].taken:
+            if is_open and (edge.name, edge.part) in pieces[name].taken and not _linked_already(op, name, edge, pieces):
                 message = f"joining {text}: the open loops of the {edge_name} of the {name} have been taken up already"
                 return _fault("edge-taken", index, message, piece=name, edge=edge_name)
     return None
@@ -117,6 +117,20 @@ def _equal(index: int, text: str, one: Seam, other: Seam) -> Fault | None:
             counts = {f"{what}_one": here, f"{what}_other": there}
             return _fault("join-unequal", index, f"joining {text}: {here} {what} against {there}", **counts)
     return None
+
+
+def _linked_already(op: Join, name: str, edge: Edge, pieces: Mapping[str, Piece]) -> bool:
+    """Was the edge hung on the bed together with one of the other side, for this very join?"""
+    partners = [with_ for own, with_ in pieces[name].linked if own == (edge.name, edge.part)]
+    sides = [{(piece, e) for piece, at in side for e in _parts(pieces, piece, at)} for side in (op.one, op.other)]
+    here = {(name, (edge.name, edge.part))}
+    across = sides[1] if here <= sides[0] else sides[0]
+    return op.way == "linked" and bool(partners) and all((piece, (e, part)) in across for piece, e, part in partners)
+
+
+def _parts(pieces: Mapping[str, Piece], piece: str, name: str) -> list[tuple[str, str]]:
+    fabric = pieces[piece].fabric
+    return [] if fabric is None else [(edge.name, edge.part) for edge in fabric.edge(name)]
 
 
 def _eased(op: Join, index: int, text: str, one: Seam, other: Seam) -> Fault | None:

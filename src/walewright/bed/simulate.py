@@ -6,7 +6,21 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from walewright.bed import carriage, closing, drawing, needles, spreading, taking
+from walewright.bed import (
+    by_hand,
+    carriage,
+    closing,
+    crossing,
+    drawing,
+    dropping,
+    folding,
+    needles,
+    picture,
+    sewing,
+    spreading,
+    strands,
+    taking,
+)
 from walewright.bed.fabric import Fabric, Piece
 from walewright.bed.finish import finish
 from walewright.bed.machine import Machine, Refusal, empty_machine
@@ -36,8 +50,9 @@ def _join_in_block(m: Machine, op: ops.Join) -> Refusal | None:
 
 
 RULES: Mapping[type, Callable[[Machine, Any], Refusal | None]] = {
-    ops.UseYarn: carriage.use_yarn,
-    ops.BreakYarn: carriage.break_yarn,
+    ops.UseYarn: strands.use_yarn,
+    ops.InFabric: strands.in_fabric,
+    ops.BreakYarn: strands.break_yarn,
     ops.Pass: carriage.cross,
     ops.MoveCarriage: carriage.move_carriage,
     ops.SetCounter: carriage.set_counter,
@@ -50,7 +65,15 @@ RULES: Mapping[type, Callable[[Machine, Any], Refusal | None]] = {
     ops.FillFromBelow: needles.fill_from_below,
     ops.Hold: needles.hold,
     ops.Release: needles.release,
-    ops.LatchUp: needles.latch_up,
+    ops.LatchUp: dropping.latch_up,
+    ops.Drop: dropping.drop,
+    ops.Cross: crossing.cross_over,
+    ops.LiftOff: by_hand.lift_off,
+    ops.DrawLong: by_hand.draw_long,
+    ops.LayIn: by_hand.lay_in,
+    ops.PictureRow: picture.picture_row,
+    ops.HangFeet: folding.hang_feet,
+    ops.SewOff: sewing.sew_off,
     ops.CastOff: closing.cast_off,
     ops.Close: drawing.close,
     ops.Gather: drawing.gather,
@@ -95,7 +118,7 @@ def _knit_block(block: ops.Block, bed: Bed, pieces: dict[str, Piece]) -> Fabric 
         refusal = out_of_reach(m, op) or RULES[type(op)](m, op)
         if refusal is not None:
             return _fault(block, m.index, m.counter, refusal)
-    refusal = taking.left_open(m)
+    refusal = taking.left_open(m) or by_hand.settle(m, ())
     if refusal is not None:
         return _fault(block, len(block.operations), m.counter, refusal)
     result = finish(m, block)
@@ -104,6 +127,9 @@ def _knit_block(block: ops.Block, bed: Bed, pieces: dict[str, Piece]) -> Fabric 
         return _fault(block, index, m.counter, refusal)
     for piece, edge, part in m.taken:
         pieces[piece].taken.add((edge, part))
+    for one, other in m.linked:
+        pieces[one[0]].linked.add((one[1:], other))
+        pieces[other[0]].linked.add((other[1:], one))
     return result
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from walewright.bed.fabric import UPPER, Fabric, Piece
+from walewright.bed.linking import over_another, turn_beneath
 from walewright.bed.loops import Kind
 from walewright.bed.machine import Machine, Refusal
 from walewright.bed.model import Edge, Link
@@ -61,7 +62,7 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
         return found
     piece, fabric = found
     first, last = m.span(op.first, op.last)
-    refusal = needs_empty(m, first, last, "pick-up-over-loops", "to pick up a stitch")
+    refusal = over_another(m, op) if op.over else needs_empty(m, first, last, "pick-up-over-loops", "to pick up a stitch")
     if refusal is not None:
         return refusal
     label = op.edge if op.part == "whole" else f"{op.edge} {op.part}"
@@ -90,6 +91,19 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
             stitches=count,
             places=len(path),
         )
+    if op.over:
+        if count != len(path):
+            return m.refuse(
+                "link-unequal",
+                f"{len(path)} stitches of {label!r} of the {op.piece} would be hung over {count} others; loop is linked to loop",
+                first,
+                last,
+                stitches=len(path),
+                needles=count,
+            )
+        turn_beneath(m, op, edges)
+    else:
+        m.hung += [((op.piece, edge.name, edge.part), first, last) for edge in edges]
     _hang(m, op.piece, "pick up", Kind.PICKED, first, _evenly(path, count))
     return None
 

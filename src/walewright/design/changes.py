@@ -106,7 +106,8 @@ def fitting(changed: Mapping[str, Value], written: Scope, changes: Changes, find
 
 
 def changed_fabrics(fabrics: Mapping[str, Fabric | None], changes: Changes, findings: Findings) -> dict[str, Fabric | None]:
-    """The fabrics with the knitter's own tension: a swatch of 10 cm by 10 cm, its weight by area from the author's."""
+    """The fabrics with the knitter's own tension: a swatch of 10 cm by 10 cm, its weight by area from the author's, the yarn to a
+    stitch so that an area takes as much as before."""
     result = dict(fabrics)
     for name, text in changes.tensions.items():
         if name not in fabrics:
@@ -127,6 +128,7 @@ def changed_fabrics(fabrics: Mapping[str, Fabric | None], changes: Changes, find
             continue
         fabric = fabrics[name]
         area = fabric.swatch_width_cm * fabric.swatch_height_cm if fabric else 1.0
+        density = fabric.stitches_per_cm * fabric.rows_per_cm if fabric else 1.0
         result[name] = fabric and replace(
             fabric,
             swatch_stitches=counts[0],
@@ -134,6 +136,7 @@ def changed_fabrics(fabrics: Mapping[str, Fabric | None], changes: Changes, find
             swatch_width_cm=SWATCH_CM,
             swatch_height_cm=SWATCH_CM,
             swatch_grams=fabric.swatch_grams * SWATCH_CM * SWATCH_CM / area,
+            loop_cm=fabric.loop_cm * density / (counts[0] * counts[1] / SWATCH_CM**2),
             origin=Origin(f"tension {name}", NOWHERE),
         )
     return result

@@ -1,4 +1,4 @@
-"""The fabrics of a piece by height: its own, and those of zones over the whole width."""
+"""The fabrics of a piece by height: its own, and those of zones over the whole width. Panels lie in them and change neither."""
 
 from __future__ import annotations
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from walewright.design.findings import Findings
+from walewright.design.levels import ON_WASTE
 from walewright.design.model import Band, Cord, EdgeName, Edging, Fabric, Join, Origin, PerSize, Piece
 from walewright.design.names import Edges, edges
 from walewright.design.places import NOT_NEGATIVE, POSITIVE, Place
@@ -77,6 +78,7 @@ def join(
     node: syntax.Join,
     known: Edges,
     pieces: Mapping[str, Piece | None],
+    edgings: Mapping[str, Edging | None],
     fabrics: Mapping[str, Fabric | None],
     scope: Scope,
     findings: Findings,
@@ -97,11 +99,18 @@ def join(
         longer = place.up(node.longer, "what a side of a join is longer by")
     if one is None or other is None or easing is None or (node.longer is not None and longer is None):
         return None
-    made = Join(one, other, easing, Origin(f"join {_words(one)} to {_words(other)}", node.span), longer, node.way)
-    return made if node.way not in EXACT_WAYS or _loop_by_loop(made, node, pieces, findings) else None
+    origin = Origin(f"join {_words(one)} to {_words(other)}", node.span)
+    made = Join(one, other, easing, origin, longer, node.way, node.matching)
+    return made if node.way not in EXACT_WAYS or _loop_by_loop(made, node, pieces, edgings, findings) else None
 
 
-def _loop_by_loop(made: Join, node: syntax.Join, pieces: Mapping[str, Piece | None], findings: Findings) -> bool:
+def _loop_by_loop(
+    made: Join,
+    node: syntax.Join,
+    pieces: Mapping[str, Piece | None],
+    edgings: Mapping[str, Edging | None],
+    findings: Findings,
+) -> bool:
     """Whether a join that goes loop by loop has loops on both sides, and no fullness to lose."""
     if node.easing is not None or node.longer is not None:
         findings.tell(
@@ -114,7 +123,7 @@ def _loop_by_loop(made: Join, node: syntax.Join, pieces: Mapping[str, Piece | No
     closed_may_be = made.way == "linked"
     for edge, ref in zip((*made.one, *made.other), (*node.one, *node.other), strict=True):
         piece = pieces.get(edge.piece)
-        if piece is not None and not _has_loops(piece, edge.edge, closed_may_be):
+        if piece is not None and not _has_loops(piece, edge.edge, edgings, closed_may_be):
             what = "stitches" if closed_may_be else "open loops"
             findings.tell(
                 "join-needs-loops",
@@ -127,12 +136,15 @@ def _loop_by_loop(made: Join, node: syntax.Join, pieces: Mapping[str, Piece | No
     return True
 
 
-def _has_loops(piece: Piece, edge: str, closed_may_be: bool) -> bool:
-    """Whether an edge is a row of stitches that are open, or (`closed_may_be`) cast off or cast on."""
+def _has_loops(piece: Piece, edge: str, edgings: Mapping[str, Edging | None], closed_may_be: bool) -> bool:
+    """Whether an edge is a row of stitches that are open, or (`closed_may_be`) cast off or cast on. An edging that is left on
+    waste yarn has the open loops of its start."""
     if edge in ("end", "shoulder", "shoulder left", "shoulder right"):
-        return piece.end_way == "waste" or (closed_may_be and piece.end_way == "cast-off")
+        return piece.end_way == "waste" or (closed_may_be and piece.end_way in ("cast-off", "sewn-off"))
     if edge == "start":
-        return (piece.start_way == "waste" and piece.start_edging is None) or (closed_may_be and piece.start_way != "along")
+        edging = edgings.get(piece.start_edging) if piece.start_edging is not None else None
+        is_open = piece.start_way in ON_WASTE and (edging is None or (edging.when, edging.cast_off) == ("after", "waste"))
+        return is_open or (closed_may_be and piece.start_way != "along")
     for slot in piece.slots:
         if edge == slot.name:
             return slot.taken == "waste" or closed_may_be

@@ -5,13 +5,16 @@ from __future__ import annotations
 from collections.abc import Mapping
 from itertools import pairwise
 
+from walewright.design.edgings import FOLDED
 from walewright.design.findings import Findings, amount
 from walewright.design.model import Edging, Level, Origin, PerSize
 from walewright.design.moves import rises, width_range
 from walewright.design.places import Place
 from walewright.source import syntax
 
-STARTS_KNOWN = ("waste", "e-wrap", "chain", "along")
+STARTS_KNOWN = ("waste", "hand waste", "e-wrap", "chain", "along")
+ON_WASTE = ("waste", "hand waste")
+"""Starts whose first row of garment yarn is open, to be hung up."""
 CLOSED_STARTS = ("e-wrap", "chain")
 
 
@@ -87,8 +90,11 @@ def start(
 
 def _suits(edging: Edging, node: syntax.Start, findings: Findings) -> bool:
     """Whether an edging can be made at such a start."""
-    how = {"waste": "started on waste yarn", "along": "started along other pieces"}.get(node.way, f"started with {node.way}")
-    if edging.when == "after" and node.way != "waste":
+    waste = node.way in ON_WASTE
+    how = "started on waste yarn" if waste else f"started with {node.way}"
+    if node.way == "along":
+        how = "started along other pieces"
+    if edging.when == "after" and not waste:
         findings.tell(
             "edging-needs-loops",
             f"edging `{edging.name}` is hung on the first row, and this start leaves no loops there",
@@ -97,6 +103,16 @@ def _suits(edging: Edging, node: syntax.Start, findings: Findings) -> bool:
             helps=("start on waste yarn",),
         )
         return False
+    if edging.when == "first" and edging.kind in FOLDED:
+        if not waste:
+            findings.tell(
+                "edging-needs-waste-start",
+                f"the first row of edging `{edging.name}` is hung up to close its fold, and this start leaves no loops there",
+                (node.span, how),
+                (edging.origin.span, f"{edging.kind}, knitted first"),
+                helps=("start on waste yarn",),
+            )
+        return waste
     if edging.when == "first" and node.way not in CLOSED_STARTS:
         findings.tell(
             "edging-needs-closed-start",

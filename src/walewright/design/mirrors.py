@@ -90,6 +90,8 @@ def _turned(model: Piece, node: syntax.Piece, nodes: Mapping[str, syntax.Piece])
         buttonholes=tuple(replace(b, edge=_other(b.edge), origin=own(b.origin)) for b in model.buttonholes),
         zones=tuple(replace(z, centre=_turned_about(z.centre), origin=own(z.origin)) for z in model.zones),
         repeats=tuple(replace(r, origin=own(r.origin)) for r in model.repeats),
+        # What a chart draws is not turned over: two fronts with one lace have it leaning the same way.
+        motifs=tuple(replace(m, centre=_turned_about(m.centre), origin=own(m.origin)) for m in model.motifs),
         start_along=_mirrored_edges(model.start_along, nodes),
         purpose=node.purpose or model.purpose,
         origin=Origin(f"piece {node.name}", node.span),

@@ -7,19 +7,19 @@ Outline convention: a piece is seen as it hangs on the bed, knitter's left = `le
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
-from walewright.report.model import NOWHERE, Span
+from walewright.design.charts import Cell, Chart, Key
+from walewright.design.fabrics import Fabric, Yarn
+from walewright.design.origin import Origin
+
+__all__ = [
+    "Band", "Buttonholes", "Cell", "Chart", "Cord", "Design", "EdgeName", "EdgeRun", "Edging", "Fabric", "Join", "Key", "Level",
+    "Machine", "Measurement", "Motif", "Opening", "Origin", "PerSize", "Piece", "RepeatStretch", "Requirement", "Slot", "Way",
+    "Wedge", "Yarn", "Zone",
+]  # fmt: skip
 
 PerSize = tuple[float, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class Origin:
-    """The statement a datum came from: a readable path ("piece back / neck") and its span."""
-
-    path: str
-    span: Span = field(default=NOWHERE, compare=False, repr=False)
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,123 +46,6 @@ class Machine:
     edge_reminder: str
     """Printed when the edge needle moves (edge weights or guides), or empty."""
     origin: Origin
-
-
-@dataclass(frozen=True, slots=True)
-class Yarn:
-    name: str
-    label: str
-    ball_grams: float
-    ball_metres: float
-    origin: Origin
-    colour: str = ""
-    """As the page shows it, "#rrggbb"; empty: the page chooses."""
-
-    @property
-    def tex(self) -> float:
-        """Grams per 1000 m (ISO 1144)."""
-        return self.ball_grams / self.ball_metres * 1000
-
-
-@dataclass(frozen=True, slots=True)
-class Cell:
-    """What is done with one needle for one row, as a symbol of a chart says. Left and right are the bed's.
-
-    kind: "knit" | "hole" (its loop has been moved away and none has come: empty, in work) | "from left" (the loop of the left
-    neighbour lies here, its own has gone to the right) | "from right" | "two from left" (its own and, on top, the left
-    neighbour's) | "two from right" | "three" (its own and both neighbours') | "purl" (the stitch of this row is re-formed on the
-    other face) | "tuck" (held, the yarn laid over it) | "slip" (held, the yarn lifted off) | "long" (drawn long by hand) |
-    "ladder" (dropped when the run of such cells ends) | "cross" (one of 2 * `cross` neighbours that are exchanged).
-    `yarn`: of a "knit" in another yarn than the fabric's, else empty."""
-
-    kind: str
-    yarn: str = ""
-    cross: int = 0
-    hung_first: str = ""
-    """Of a cross: the group hung first, "left" or "right"; it lies in front on the right side."""
-
-
-@dataclass(frozen=True, slots=True)
-class Key:
-    """A symbol (one character, the author's) and what it means."""
-
-    symbol: str
-    cell: Cell
-    origin: Origin
-
-
-@dataclass(frozen=True, slots=True)
-class Chart:
-    """A grid of symbols: `rows` from the first knitted (the bottom line) up, each a character a needle, left to right as on the
-    bed, the purl side facing.
-
-    `repeat` columns from column `before` on are worked again and again across, the `before` columns once at the left and the
-    `after` columns once at the right; all rows again and again upwards. `repeat` 0: no repeat, worked once (a motif).
-    `picture`: its yarns are laid block by block and crossed; else a second yarn floats."""
-
-    name: str
-    rows: tuple[str, ...]
-    key: tuple[Key, ...]
-    before: int
-    repeat: int
-    after: int
-    picture: bool
-    origin: Origin
-    row_origins: tuple[Origin, ...] = ()
-    """Of each row; the span is the row's line, from its first symbol to its last."""
-
-    @property
-    def width(self) -> int:
-        return len(self.rows[0])
-
-    def cell(self, row: int, column: int) -> Cell:
-        """Row and column from 0, the row counted from the bottom."""
-        return next(k.cell for k in self.key if k.symbol == self.rows[row][column])
-
-    @property
-    def yarns(self) -> tuple[str, ...]:
-        """The yarns its cells name, in the order of the key."""
-        return tuple(dict.fromkeys(k.cell.yarn for k in self.key if k.cell.yarn))
-
-
-@dataclass(frozen=True, slots=True)
-class Fabric:
-    """A stitch pattern in a yarn at a tension, with its own swatch.
-
-    `stitches_per_cm`, `rows_per_cm` from the swatch; `grams_per_stitch` is 0 where no weight was given."""
-
-    name: str
-    stitch: str
-    rib_every: int
-    yarn: str
-    tension: str
-    swatch_stitches: float
-    swatch_rows: float
-    swatch_width_cm: float
-    swatch_height_cm: float
-    swatch_grams: float
-    origin: Origin
-    loop_cm: float = 0.0
-    """Yarn to a stitch, in cm, where it was measured; else 0."""
-    chart: str = ""
-    """Of stitch "chart": its name."""
-    edge: int = 0
-    """Of stitch "chart": stitches at each end of the width that are not in the chart."""
-    fit: str = "whole"
-    """Of stitch "chart": "whole" (only whole repeats across), "centred" (the middle of a repeat at the centre mark, what is left
-    cut alike on both sides) or "balanced" (the border of two repeats there)."""
-    stripes: tuple[tuple[str, int], ...] = ()
-    """Of stitch "stripes": (yarn, rows), from the first knitted on; `yarn` is the first one's."""
-    right_side: str = "knit"
-    """"knit" (the side that faces away from the knitter) or "purl"."""
-
-    @property
-    def stitches_per_cm(self) -> float:
-        return self.swatch_stitches / self.swatch_width_cm
-
-    @property
-    def rows_per_cm(self) -> float:
-        return self.swatch_rows / self.swatch_height_cm
 
 
 @dataclass(frozen=True, slots=True)

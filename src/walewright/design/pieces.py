@@ -3,15 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from typing import TypeVar
 
+from walewright.design.areas import Ground
+from walewright.design.charted import charted
 from walewright.design.cloth import Cloth
 from walewright.design.edges import Tracing, traced
 from walewright.design.findings import Findings
 from walewright.design.levels import levels, start
 from walewright.design.mirrors import put_mirror
-from walewright.design.model import EdgeName, Edging, Fabric, Level, Machine, Origin, PerSize, Piece
+from walewright.design.model import Chart, EdgeName, Edging, Fabric, Level, Machine, Origin, PerSize, Piece
+from walewright.design.motifs import motif
 from walewright.design.names import Edges, edges, told_apart
 from walewright.design.openings import apart, neck, opening
 from walewright.design.outline import Outline
@@ -23,7 +26,7 @@ from walewright.design.values import Scope
 from walewright.design.wedges import shoulders, together, wedge
 from walewright.source import syntax
 
-ENDS_KNOWN = ("waste", "cast-off", "gathered")
+ENDS_KNOWN = ("waste", "cast-off", "sewn-off", "gathered")
 PURPOSES_KNOWN = ("", "hood")
 MOST_COPIES = 100
 
@@ -33,14 +36,17 @@ Kind = TypeVar("Kind", bound=syntax.Node)
 
 @dataclass(frozen=True, slots=True)
 class Workroom:
-    """What pieces are made of and in; `edges` are the edges that can be spoken of."""
+    """What pieces are made of and in; `edges` are the edges that can be spoken of. `told` are faults of a fabric that one piece
+    in it has shown: the others would show them again."""
 
     scope: Scope
     fabrics: Mapping[str, Fabric | None]
+    charts: Mapping[str, Chart | None]
     edgings: Mapping[str, Edging | None]
     machine: Machine | None
     edges: Edges
     findings: Findings
+    told: set[tuple[str, str]] = field(default_factory=set)
 
 
 def pieces(nodes: tuple[syntax.Piece, ...], room: Workroom) -> dict[str, Piece | None]:
@@ -198,9 +204,12 @@ def _inside(block: _Block, outline: Outline, cloth: Cloth) -> Piece | None:
     held = block.understood(syntax.Shoulders, lambda n: shoulders(n, parted, findings))
     slots = block.understood(syntax.Slot, lambda n: slot(n, parted, cloth))
     holes = block.understood(syntax.Buttonholes, lambda n: buttonholes(n, parted, cloth))
-    zones = block.understood(syntax.Zone, lambda n: zone(n, parted, cloth, room.fabrics))
+    zones = block.understood(syntax.Zone, lambda n: zone(n, parted, cloth, room.fabrics, room.charts))
     repeats = block.understood(syntax.RepeatStretch, lambda n: repeat(n, parted, findings, cloth.place))
-    if wedges is None or held is None or slots is None or holes is None or zones is None or repeats is None:
+    motifs = block.understood(syntax.Motif, lambda n: motif(n, parted, cloth, room.charts))
+    if wedges is None or held is None or slots is None or holes is None:
+        return None
+    if zones is None or repeats is None or motifs is None:
         return None
     made = Piece(
         name=node.name,
@@ -223,6 +232,8 @@ def _inside(block: _Block, outline: Outline, cloth: Cloth) -> Piece | None:
         zones=zones,
         repeats=repeats,
         purpose=node.purpose,
+        motifs=motifs,
     )
     sound = together(made.wedges, parted, cloth.place) and one_thing_at_a_time(made, parted, cloth.place)
-    return made if sound else None
+    patterned = sound and charted(made, Ground(parted, cloth, room.fabrics, room.charts, room.told))
+    return made if patterned else None

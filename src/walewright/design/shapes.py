@@ -33,6 +33,7 @@ NAMES: Mapping[type, tuple[str, ...]] = {
     syntax.Buttonholes: ("from_level", "to_level"),
     syntax.Wedge: ("from_level", "to_level"),
     syntax.Zone: ("fabric", "from_level", "to_level"),
+    syntax.Motif: ("chart", "level"),
     syntax.RepeatStretch: ("from_level", "to_level"),
     syntax.Shoulders: ("from_level",),
 }

@@ -7,13 +7,14 @@ from collections.abc import Mapping, Sequence
 from walewright.design.cloth import Cloth
 from walewright.design.findings import Findings
 from walewright.design.fitting import leaves
-from walewright.design.model import Fabric, Level, Origin, RepeatStretch, Zone
+from walewright.design.model import Chart, Fabric, Level, Origin, PerSize, RepeatStretch, Zone
 from walewright.design.openings import offset
 from walewright.design.outline import NOTHING, SIDES, Outline, stretch
 from walewright.design.places import POSITIVE, Place
 from walewright.source import syntax
 
 MOST_TIMES = 100
+MOST_REPEATS = 400
 
 
 def cloth_of(
@@ -24,12 +25,18 @@ def cloth_of(
     bands = tuple(
         (numbers[n.from_level], numbers[n.to_level], fabrics[n.fabric])
         for n in nodes
-        if n.width is None and n.fabric in fabrics and n.from_level in numbers and n.to_level in numbers
+        if n.width is None and n.repeats is None and n.fabric in fabrics and n.from_level in numbers and n.to_level in numbers
     )
     return Cloth(place, levels, bands)
 
 
-def zone(node: syntax.Zone, outline: Outline, cloth: Cloth, fabrics: Mapping[str, Fabric | None]) -> Zone | None:
+def zone(
+    node: syntax.Zone,
+    outline: Outline,
+    cloth: Cloth,
+    fabrics: Mapping[str, Fabric | None],
+    charts: Mapping[str, Chart | None],
+) -> Zone | None:
     """Another fabric between two levels, over the whole width or a panel of it."""
     findings = cloth.place.findings
     what = f"fabric `{node.fabric}` of piece `{outline.piece}`"
@@ -43,25 +50,55 @@ def zone(node: syntax.Zone, outline: Outline, cloth: Cloth, fabrics: Mapping[str
     origin = Origin(f"piece {outline.piece} / {node.fabric} from {node.from_level}", node.span)
     if centre is None:
         return None
-    if node.width is None:
+    if node.width is None and node.repeats is None:
         return Zone(node.fabric, node.from_level, node.to_level, None, centre, origin)
-    width = place.across(node.width, f"the width of {what}", POSITIVE)
-    if width is None or not _panel(fabric, place.fabric, what, node, findings):
+    width = _width(node, fabric, what, place, charts)
+    arounds = dict.fromkeys(cloth.below(level) for level in range(low + 1, high + 1))
+    if width is None or not all(_panel(fabric, around, what, node, findings) for around in arounds):
         return None
     reach = {s: tuple(w / 2 for w in width) for s in SIDES}
     for at in range(low, high + 1):
         level = outline.levels[at]
         if not leaves(reach, centre, level.height, what, f"at `{level.name}`", node.span, outline, place):
             return None
-    return Zone(node.fabric, node.from_level, node.to_level, width, centre, origin)
+    return Zone(node.fabric, node.from_level, node.to_level, width, centre, origin, node.repeats or 0)
+
+
+def _width(node: syntax.Zone, fabric: Fabric, what: str, place: Place, charts: Mapping[str, Chart | None]) -> PerSize | None:
+    """The width of a panel in cm. Stitches of a charted one are its own, and it may be so many repeats wide."""
+    chart = charts.get(fabric.chart)
+    if node.repeats is None or node.width is not None:
+        here = Place(place.scope, place.findings, fabric) if fabric.chart else place
+        return here.across(node.width, f"the width of {what}", POSITIVE) if node.width is not None else None
+    if not fabric.chart:
+        place.findings.tell(
+            "repeats-without-chart",
+            f"{what} is {node.repeats} repeats wide, and has no chart that repeats",
+            (node.span, "so many repeats"),
+            (fabric.origin.span, fabric.stitch),
+            helps=("give its width in cm or stitches",),
+        )
+        return None
+    if not 1 <= node.repeats <= MOST_REPEATS:
+        place.findings.tell(
+            "not-positive" if node.repeats < 1 else "absurd-count",
+            f"{what} is {node.repeats} repeats wide",
+            (node.span, f"{node.repeats} repeats"),
+            notes=(f"1 to {MOST_REPEATS} are possible",),
+        )
+        return None
+    if chart is None:
+        return None
+    stitches = chart.before + node.repeats * chart.repeat + chart.after
+    return tuple(stitches / fabric.stitches_per_cm for _ in place.scope.sizes)
 
 
 def _panel(fabric: Fabric, around: Fabric | None, what: str, node: syntax.Zone, findings: Findings) -> bool:
-    """Whether a panel can be knitted in the rows of the fabric around it: with its yarn, at its tension, latched by hand."""
+    """Whether a panel can be knitted in the rows of the fabric around it: with its yarn, at its tension, worked by hand."""
     if around is None:
         return True
     alike = (fabric.yarn, fabric.tension) == (around.yarn, around.tension)
-    if fabric.stitch == "latched rib" and alike:
+    if fabric.stitch in ("latched rib", "chart") and alike:
         return True
     findings.tell(
         "panel-fabric",
@@ -70,7 +107,7 @@ def _panel(fabric: Fabric, around: Fabric | None, what: str, node: syntax.Zone, 
         (fabric.origin.span, f"{fabric.stitch} in {fabric.yarn} at tension {fabric.tension}"),
         (around.origin.span, f"{around.stitch} in {around.yarn} at tension {around.tension}"),
         helps=(
-            "a panel is a latched rib in the same yarn at the same tension",
+            "a panel is a latched rib or a charted fabric in the same yarn at the same tension",
             "or let the fabric go over the whole width",
         ),
     )

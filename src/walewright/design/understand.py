@@ -7,10 +7,12 @@ from typing import TypeVar
 
 from walewright.design.changes import Changes, changed_fabrics, changed_lets, changed_rows, chosen_sizes, fitting
 from walewright.design.children import CAUTIONS, look_after, table_of_children
+from walewright.design.edgings import closed, edging
 from walewright.design.findings import Findings, broken
+from walewright.design.grids import chart, uses_of
 from walewright.design.joins import band, cord, join
 from walewright.design.machine import machine
-from walewright.design.materials import edging, fabric, yarn
+from walewright.design.materials import fabric, yarn
 from walewright.design.model import Design
 from walewright.design.names import edge_names
 from walewright.design.pieces import Workroom, pieces
@@ -23,7 +25,7 @@ from walewright.report.model import Diagnostic, Span
 from walewright.source import syntax
 
 Made = TypeVar("Made")
-Named = TypeVar("Named", syntax.Yarn, syntax.Fabric, syntax.Edging)
+Named = TypeVar("Named", syntax.Yarn, syntax.Chart, syntax.Fabric, syntax.Edging)
 Kind = TypeVar("Kind", bound=syntax.Node)
 
 TOP_LEVEL = (
@@ -34,6 +36,7 @@ TOP_LEVEL = (
     | syntax.Let
     | syntax.Machine
     | syntax.Yarn
+    | syntax.Chart
     | syntax.Fabric
     | syntax.Edging
     | syntax.Piece
@@ -92,7 +95,9 @@ class _Reading:
 
         knitted = machine(bed, self.shipped.machines, findings) if bed else None
         yarns = self._by_name(self.every(syntax.Yarn), lambda n: yarn(n, findings))
-        fabrics = self._by_name(self.every(syntax.Fabric), lambda n: fabric(n, yarns, findings))
+        uses = uses_of(self.tree.statements)
+        charts = self._by_name(self.every(syntax.Chart), lambda n: chart(n, yarns, uses, knitted, findings))
+        fabrics = self._by_name(self.every(syntax.Fabric), lambda n: fabric(n, yarns, charts, findings))
         fabrics = changed_fabrics(fabrics, self.changes, findings)
         if table is None:
             # Without sizes no expression has a value; the rest waits for them.
@@ -100,9 +105,10 @@ class _Reading:
         graded, scope = self._sizes(table)
         edgings = self._by_name(self.every(syntax.Edging), lambda n: edging(n, fabrics, scope, findings))
         known = edge_names(worked)
-        made = pieces(worked, Workroom(scope, fabrics, edgings, knitted, known, findings))
+        made = pieces(worked, Workroom(scope, fabrics, charts, edgings, knitted, known, findings))
         bands = [band(n, known, edgings, fabrics, scope, findings) for n in self.every(syntax.Band)]
-        joins = [join(n, known, made, fabrics, scope, findings) for n in self.every(syntax.Join)]
+        joins = [join(n, known, made, edgings, fabrics, scope, findings) for n in self.every(syntax.Join)]
+        closed(edgings.values(), made.values(), bands, joins, findings)
         cords = [cord(n, known, scope, findings) for n in self.every(syntax.Cord)]
         child = table_of_children(table)
         if child is not None:
@@ -127,6 +133,7 @@ class _Reading:
             making_up=tuple(t.text for t in finish.body if isinstance(t, syntax.Text)) if finish else (),
             cords=_there(cords),
             for_children=child is not None,
+            charts=_there(charts.values()),
             cautions=CAUTIONS if child is not None and any(p.purpose == "hood" for p in worked) else (),
         )
 
@@ -162,6 +169,7 @@ class _Reading:
         findings = self.findings
         for what, nodes in (
             ("yarn", self.every(syntax.Yarn)),
+            ("chart", self.every(syntax.Chart)),
             ("fabric", self.every(syntax.Fabric)),
             ("edging", self.every(syntax.Edging)),
         ):
@@ -189,7 +197,8 @@ class _Reading:
             self.findings.one(key, (t for t in texts if t.key == key), "the pattern")
         found = [(t.key, t.text) for t in texts]
         found += [(t.key, t.text) for t in self.every(syntax.Text)]
-        blocks = [(b.name, b.body) for b in self.every(syntax.Fabric)] + [(b.name, b.body) for b in self.every(syntax.Piece)]
+        blocks = [(b.name, b.body) for b in self.every(syntax.Chart)]
+        blocks += [(b.name, b.body) for b in self.every(syntax.Fabric)] + [(b.name, b.body) for b in self.every(syntax.Piece)]
         for name, body in blocks:
             found += [(t.key, f"{name}: {t.text}") for t in body if isinstance(t, syntax.Text)]
         return tuple(found)

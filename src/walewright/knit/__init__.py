@@ -12,7 +12,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
-    from walewright.design.model import Design
+    from walewright.design.model import Chart, Design
     from walewright.knit.operations import Work
     from walewright.knit.steps import SizePlan
     from walewright.solve.model import Counts
@@ -27,8 +27,8 @@ def plan(design: Design, counts: Counts) -> tuple[SizePlan, ...]:
     return planner.plan(design, counts)
 
 
-def expand(plan: SizePlan) -> Work:
-    """The work of one size: every operation of every block, in order, and the joins."""
+def expand(plan: SizePlan, charts: tuple[Chart, ...] = ()) -> Work:
+    """The work of one size: every operation of every block, in order, and the joins. `charts` are the design's."""
     from walewright.knit import expansion
 
-    return expansion.expand(plan)
+    return expansion.expand(plan, charts)

@@ -156,4 +156,12 @@ def _title(key: Key) -> str:
     return _OTHERS.get(name, "other work")
 
 
-_OTHERS = {"mark": "marker thread", "yarn": "yarn", "latch": "rib", "spread": "spread loops", "slot": "slots"}
+_OTHERS = {
+    "chart": "stitch pattern",
+    "stripes": "stripes",
+    "mark": "marker thread",
+    "yarn": "yarn",
+    "latch": "rib",
+    "spread": "spread loops",
+    "slot": "slots",
+}

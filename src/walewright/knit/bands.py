@@ -6,9 +6,10 @@ from itertools import pairwise
 
 from walewright.design.model import Band, Design, Edging, Piece
 from walewright.knit import steps as st
-from walewright.knit.ends import pick_ups
+from walewright.knit.edging_hands import idle_slots
+from walewright.knit.ends import pick_ups, tail_cm
+from walewright.knit.folding import counted, first_use, in_work, knitted, set_aside
 from walewright.knit.operations import Side, other
-from walewright.knit.slots import slot_step
 from walewright.knit.steps import Step, StepBlock
 from walewright.solve.model import SizedBand, SizedPiece, SizedSlot
 
@@ -20,7 +21,8 @@ def edging_block(design: Design, piece: Piece, sized: SizedPiece) -> StepBlock:
     hang: tuple[Step, ...] = (
         st.CarriageAt("right", origin=edging.origin.path),
         st.NeedlesToWork(-left, sized.start - left - 1, sized.start, origin=edging.origin.path),
-        st.RehangStart(piece.name, sized.start, origin=edging.origin.path),
+        *set_aside(edging, -left, sized.start - left - 1),
+        st.RehangStart(piece.name, in_work(edging, -left, sized.start - left - 1), origin=edging.origin.path),
     )
     return _hung(design, edging, f"{piece.name} {edging.name}", piece.copies, hang, sized.start, sized.edging_rows)
 
@@ -29,11 +31,14 @@ def band_block(design: Design, band: Band, sized: SizedBand) -> StepBlock:
     """A band on stitches picked up along edges, from the left needle to the right in the order of `pick_ups`."""
     edging = design.edging(band.edging)
     first = -(sized.stitches // 2)
+    last = first + sized.stitches - 1
+    idle = idle_slots(first, last, edging.mock) if edging.kind == "mock rib" else ()
     hang = (
         *(_shoulders_first(band) or _joins_first(design, band)),
         st.CarriageAt("right", origin=band.origin.path),
-        st.NeedlesToWork(first, first + sized.stitches - 1, sized.stitches, origin=band.origin.path),
-        *pick_ups(sized.pick_ups, first, band.origin.path),
+        st.NeedlesToWork(first, last, sized.stitches, origin=band.origin.path),
+        *set_aside(edging, first, last),
+        *pick_ups(sized.pick_ups, first, band.origin.path, idle),
     )
     return _hung(design, edging, band.name, 1, hang, sized.stitches, sized.rows, sized.holes)
 
@@ -84,18 +89,27 @@ def _hung(
     rows: int,
     holes: tuple[SizedSlot, ...] = (),
 ) -> StepBlock:
-    """Knitted from the hung loops to the cast-off. A rib is latched up below and above a row of holes for itself: a hole's
-    stitches are not those below it."""
+    """Knitted from the hung loops to the cast-off."""
     fabric = design.fabric(edging.fabric)
     origin = edging.origin.path
-    knit: list[Step] = [st.UseYarnStep(fabric.yarn, fabric.tension, origin=origin), st.SetRowCounter(0, origin=origin)]
-    at = 0
-    for row in sorted({rows, *(hole.row for hole in holes)}):
-        side: Side = "right" if row % 2 == 0 else other("right")
-        knit += [st.KnitTo(row, origin=origin), st.Now(stitches, row, side, origin=origin)]
-        if fabric.rib_every:
-            knit.append(st.LatchRib(fabric.rib_every, row - at, origin=origin))
-        knit += [slot_step(hole) for hole in holes if hole.row == row]
-        at = row
-    off = (st.CastOffAll(origin=origin), st.BreakOff(origin=origin))
-    return StepBlock(name, name, copies, (("Hang on", hang), ("Knit", tuple(knit)), ("Finish", off)))
+    first = -(stitches // 2)
+    last = first + stitches - 1
+    ends: Side = "right" if counted(edging, rows) % 2 == 0 else other("right")
+    knit = (
+        first_use(edging, fabric, rows),
+        st.SetRowCounter(0, origin=origin),
+        *knitted(edging, fabric, rows, first, last, ends, holes),
+    )
+    off = _off(design, edging, in_work(edging, first, last))
+    return StepBlock(name, name, copies, (("Hang on", hang), ("Knit", knit), ("Finish", off)))
+
+
+def _off(design: Design, edging: Edging, stitches: int) -> tuple[Step, ...]:
+    origin = edging.origin.path
+    tail = tail_cm(design.fabric(edging.fabric), stitches)
+    match edging.cast_off:
+        case "sewn":
+            return (st.BreakOff(tail, origin=origin), st.SewOffAll(origin=origin))
+        case "waste":
+            return (st.BreakOff(tail, origin=origin), st.OffOnWaste(design.machine.waste_rows, "end", origin=origin))
+    return (st.CastOffAll(origin=origin), st.BreakOff(origin=origin))

@@ -3,12 +3,24 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from math import ceil
 
-from walewright.design.model import Design, Edging, Piece
+from walewright.design.model import Design, Edging, Fabric, Piece
 from walewright.knit import steps as st
+from walewright.knit.folding import counted, first_use, knitted, set_aside
 from walewright.knit.operations import Side, other
 from walewright.knit.steps import Step
 from walewright.solve.model import PickUp, SizedOpening, SizedPiece, SizedRun
+
+WASTE_WAYS = {"waste": "comb", "hand waste": "by hand"}
+"""How waste yarn is cast on, by the way a piece starts."""
+
+SEWN = 3
+"""Widths of the edge in the tail that casts it off by back-stitch, or grafts it. Common practice."""
+GATHERED = 2
+"""Widths of the edge in the tail that gathers it. Common practice, from memory."""
+STEP = 5
+"""Tails are told in steps of so many cm."""
 
 
 def start(design: Design, piece: Piece, sized: SizedPiece, use: st.UseYarnStep) -> tuple[Step, ...]:
@@ -23,15 +35,16 @@ def start(design: Design, piece: Piece, sized: SizedPiece, use: st.UseYarnStep) 
             *pick_ups(sized.start_pick_ups, first, origin),
             use,
         )
-    elif piece.start_way == "waste":
-        rows = design.machine.waste_rows
-        # The ravel row is one more pass; main knitting begins with the carriage at the right.
-        side: Side = "right" if (rows + 1) % 2 == 0 else "left"
-        begin = (st.CarriageAt(side), needles, st.WasteStart(rows, origin=origin), use)
     else:
         edging = edging_of(design, piece)
         if edging is not None and edging.when == "first":
-            begin = (*_edging_first(design, edging, piece, sized, needles), use)
+            begin = _edging_first(design, edging, piece, sized, needles)
+            said = next(s for s in reversed(begin) if isinstance(s, st.UseYarnStep))
+            # After stripes it is said which of their yarns goes on.
+            if said != use or design.fabric(edging.fabric).stripes:
+                begin = (*begin, use)
+        elif piece.start_way in WASTE_WAYS:
+            begin = (*_waste_start(design, piece, 0, needles), use)
         else:
             begin = (st.CarriageAt("right"), needles, use, st.ClosedStart(piece.start_way, origin=origin))
     return (*begin, st.SetRowCounter(0, origin=origin), st.Now(sized.start, 0, "right", origin=origin))
@@ -42,43 +55,68 @@ def edging_of(design: Design, piece: Piece) -> Edging | None:
     return None if piece.start_edging is None else design.edging(piece.start_edging)
 
 
+def _waste_start(design: Design, piece: Piece, rows: int, *needles: Step) -> tuple[Step, ...]:
+    """From the carriage's side to the ravel cord, so that the carriage is at the right when `rows` more are knitted."""
+    waste = design.machine.waste_rows
+    # The ravel row is one more pass.
+    side: Side = "right" if (waste + 1 + rows) % 2 == 0 else "left"
+    return (st.CarriageAt(side), *needles, st.WasteStart(waste, WASTE_WAYS[piece.start_way], origin=piece.origin.path))
+
+
 def _edging_first(design: Design, edging: Edging, piece: Piece, sized: SizedPiece, needles: st.NeedlesToWork) -> tuple[Step, ...]:
-    """The edging's rows on the cast-on edge, its rib latched up before the piece goes on from it."""
+    """The edging's rows before the piece, which goes on from them: on waste yarn if they are folded and hung up, else on a closed
+    edge."""
     fabric = design.fabric(edging.fabric)
     origin = edging.origin.path
-    rows = sized.edging_rows
-    side: Side = "right" if rows % 2 == 0 else other("right")
-    rib = (st.LatchRib(fabric.rib_every, rows, origin=origin),) if fabric.rib_every else ()
+    rows = counted(edging, sized.edging_rows)
+    use = first_use(edging, fabric, sized.edging_rows)
+    begin: tuple[Step, ...]
+    if piece.start_way in WASTE_WAYS:
+        begin = (*_waste_start(design, piece, rows, needles, *set_aside(edging, needles.first, needles.last)), use)
+    else:
+        side: Side = "right" if rows % 2 == 0 else other("right")
+        begin = (st.CarriageAt(side, origin=origin), needles, use, st.ClosedStart(piece.start_way, origin=origin))
     return (
-        st.CarriageAt(side, origin=origin),
-        needles,
-        st.UseYarnStep(fabric.yarn, fabric.tension, origin=origin),
-        st.ClosedStart(piece.start_way, origin=origin),
+        *begin,
         st.SetRowCounter(0, origin=origin),
-        st.KnitTo(rows, origin=origin),
-        st.Now(sized.start, rows, "right", origin=origin),
-        *rib,
+        *knitted(edging, fabric, sized.edging_rows, needles.first, needles.last, "right"),
     )
 
 
-def pick_ups(picked: tuple[PickUp, ...], first: int, origin: str) -> Iterator[Step]:
-    """Loops hung on from needle `first` to the right, in order."""
+def pick_ups(picked: tuple[PickUp, ...], first: int, origin: str, idle: tuple[int, ...] = ()) -> Iterator[Step]:
+    """Loops hung on from needle `first` to the right, in order, `idle` needles passed over."""
     at = first
     for pick in picked:
         if pick.stitches:
             last = at + pick.stitches - 1
-            yield st.PickUpAlong(pick.edge.piece, pick.edge.edge, pick.part, pick.stitches, at, last, origin=origin)
+            stitches = pick.stitches - sum(at <= x <= last for x in idle)
+            yield st.PickUpAlong(pick.edge.piece, pick.edge.edge, pick.part, stitches, at, last, origin=origin)
             at = last + 1
 
 
-def finish(design: Design, piece: Piece, edge: str) -> tuple[Step, ...]:
-    """The stitches of the last row off the bed, called `edge` where they stay open."""
+def finish(design: Design, piece: Piece, edge: str, fabric: Fabric, stitches: int) -> tuple[Step, ...]:
+    """The `stitches` of the last row, in `fabric`, off the bed, called `edge` where they stay open."""
     origin = piece.origin.path
     if piece.end_way == "waste":
-        return (st.BreakOff(origin=origin), st.OffOnWaste(design.machine.waste_rows, edge, origin=origin))
+        tail = tail_cm(fabric, stitches) if _grafted(design, piece, edge) else 0
+        return (st.BreakOff(tail, origin=origin), st.OffOnWaste(design.machine.waste_rows, edge, origin=origin))
     if piece.end_way == "gathered":
-        return (st.BreakOff(origin=origin), st.GatherAll(origin=origin))
+        return (st.BreakOff(tail_cm(fabric, stitches, GATHERED), origin=origin), st.GatherAll(origin=origin))
+    if piece.end_way == "sewn-off":
+        return (st.BreakOff(tail_cm(fabric, stitches), origin=origin), st.SewOffAll(origin=origin))
     return (st.CastOffAll(origin=origin), st.BreakOff(origin=origin))
+
+
+def tail_cm(fabric: Fabric, stitches: int, times: int = SEWN) -> int:
+    """A tail of so many times the width of the stitches, in whole steps."""
+    # Rounded before it is raised to a step: 60 cm must not become 65 by the last bit of a float.
+    return STEP * ceil(round(times * stitches / fabric.stitches_per_cm / STEP, 6))
+
+
+def _grafted(design: Design, piece: Piece, edge: str) -> bool:
+    """Whether the tail of these stitches grafts them: it comes from the side named first."""
+    names = {"end", "shoulder"} if edge.startswith(("end", "shoulder")) else {edge}
+    return any(e.piece == piece.name and e.edge in names for join in design.joins if join.way == "grafted" for e in join.one)
 
 
 # ----------------------------------------------------------------- names of edges

@@ -2,19 +2,21 @@
 
 from __future__ import annotations
 
+from walewright.design.model import Chart
 from walewright.knit.hands import perform
 from walewright.knit.operations import Block, Join, Operation, Work
 from walewright.knit.state import State
 from walewright.knit.steps import JoinEdges, SizePlan, Step, StepBlock
 
 
-def expand(plan: SizePlan) -> Work:
-    """The work of one size: every operation of every block, in order, and the joins."""
-    return Work(plan.size, tuple(_block(b) for b in plan.blocks), tuple(_join(j) for j in plan.joins))
+def expand(plan: SizePlan, charts: tuple[Chart, ...] = ()) -> Work:
+    """The work of one size: every operation of every block, in order, and the joins. `charts` are all that the plan may name;
+    ValueError where it names another."""
+    return Work(plan.size, tuple(_block(b, charts) for b in plan.blocks), tuple(_join(j) for j in plan.joins))
 
 
-def _block(block: StepBlock) -> Block:
-    state = State(block.name)
+def _block(block: StepBlock, charts: tuple[Chart, ...]) -> Block:
+    state = State(block.name, charts=charts)
     made: list[Operation] = []
     for _, steps in block.paragraphs:
         for step in steps:

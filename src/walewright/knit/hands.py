@@ -12,20 +12,33 @@ from typing import Any
 
 from walewright.knit import operations as op
 from walewright.knit import steps as st
+from walewright.knit.edging_hands import EDGING_HANDS
+from walewright.knit.edging_hands import rib_slots as rib_slots
 from walewright.knit.merging import merged
 from walewright.knit.operations import Operation, Side
+from walewright.knit.pattern_hands import PATTERN_HANDS
+from walewright.knit.rows import Done, knit_row, leave
 from walewright.knit.state import Part, State
 
 CENTRE_WASTE_ROWS = 8
 """Rows of waste yarn that hold the centre stitches of a neck, or those of a slot. Common practice: 6 to 10."""
 
-
-Done = tuple[tuple[Operation, ...], State]
+_KNITTING = (st.KnitRows, st.KnitTo, st.Repeat, st.Together, st.StopChart)
+"""Steps that look after what charts have begun themselves, row by row or one by one."""
 
 
 def perform(state: State, step: st.Step) -> Done:
-    """The operations of `step` in `state`, and the state after it. Raises KeyError for a kind of step without hands."""
-    return _HANDS[type(step)](state, step)
+    """The operations of `step` in `state`, and the state after it. What a chart has begun on needles that the step takes from it
+    is ended first. Raises KeyError for a kind of step without hands."""
+    hands = _HANDS[type(step)]
+    made, after = hands(state, step)
+    if isinstance(step, _KNITTING) or not any(one.pending for one in state.in_force):
+        return made, after
+    before, settled = leave(state, after)
+    if settled.in_force == state.in_force:
+        return made, after
+    made, after = hands(settled, step)
+    return (*before, *made), after
 
 
 def _carriage(state: State) -> Side:
@@ -53,10 +66,13 @@ def _passes(s: State, rows: int) -> tuple[tuple[Operation, ...], Side]:
     return tuple(made), side
 
 
+_WASTE_CAST_ON = {"comb": "comb", "by hand": "e-wrap"}
+
+
 def _waste_start(s: State, step: st.WasteStart) -> Done:
     waste, side = _passes(s, step.rows)
     ravel, side = _passes(replace(s, side=side), 1)
-    head = (op.UseYarn("waste", "waste"), op.CastOn("comb", s.first, s.last))
+    head = (op.UseYarn("waste", "waste"), op.CastOn(_WASTE_CAST_ON[step.way], s.first, s.last))
     return (*head, *waste, op.UseYarn("ravel", "ravel"), *ravel), replace(s, side=side)
 
 
@@ -65,7 +81,7 @@ def _closed_start(s: State, step: st.ClosedStart) -> Done:
 
 
 def _use_yarn(s: State, step: st.UseYarnStep) -> Done:
-    return (op.UseYarn(step.yarn, step.tension),), replace(s, yarn=(step.yarn, step.tension))
+    return (op.UseYarn(step.yarn, step.tension, carried=step.before == "carried"),), replace(s, yarn=(step.yarn, step.tension))
 
 
 def _set_counter(s: State, step: st.SetRowCounter) -> Done:
@@ -73,8 +89,11 @@ def _set_counter(s: State, step: st.SetRowCounter) -> Done:
 
 
 def _knit_rows(s: State, step: st.KnitRows) -> Done:
-    made, side = _passes(s, step.rows)
-    return made, replace(s, side=side, row=s.row + step.rows)
+    made: list[Operation] = []
+    for _ in range(step.rows):
+        more, s = knit_row(s)
+        made += more
+    return tuple(made), s
 
 
 def _knit_to(s: State, step: st.KnitTo) -> Done:
@@ -256,38 +275,20 @@ def _cast_off_all(s: State, step: st.CastOffAll) -> Done:
     return (op.CastOff(s.first, s.last, _carriage(s)),), replace(s, first=0, last=-1)
 
 
+def _sew_off_all(s: State, step: st.SewOffAll) -> Done:
+    return (op.SewOff(s.first, s.last, _carriage(s)),), replace(s, first=0, last=-1)
+
+
 def _gather_all(s: State, step: st.GatherAll) -> Done:
     return (op.Gather(s.first, s.last),), replace(s, first=0, last=-1)
 
 
 def _break_off(s: State, step: st.BreakOff) -> Done:
-    return (op.BreakYarn(),), replace(s, yarn=None)
+    return (op.BreakYarn(step.tail_cm),), replace(s, yarn=None)
 
 
 def _return_part(s: State, step: st.ReturnPart) -> Done:
     return (op.Release(step.first, step.last),), s.resume(step.side)
-
-
-def _rehang_start(s: State, step: st.RehangStart) -> Done:
-    return (op.Rehang(step.piece, s.first, s.last),), s
-
-
-def _pick_up_along(s: State, step: st.PickUpAlong) -> Done:
-    return (op.PickUpEdge(step.piece, step.edge, step.part, step.first, step.last),), s
-
-
-def rib_slots(first: int, last: int, every: int) -> tuple[int, ...]:
-    """The wales a rib re-forms: counted outwards from the centre mark, never the end needles (see `steps.LatchRib`)."""
-    return tuple(x for x in range(first + 1, last) if (x if x >= 0 else -1 - x) % every == every // 2)
-
-
-def _latch_rib(s: State, step: st.LatchRib) -> Done:
-    return tuple(op.LatchUp(x, step.rows) for x in rib_slots(s.first, s.last, step.every)), s
-
-
-def _latch_panel(s: State, step: st.LatchPanel) -> Done:
-    wales = (x for x in rib_slots(s.first, s.last, step.every) if step.first <= x <= step.last)
-    return tuple(op.LatchUp(x, step.rows) for x in wales), s
 
 
 def _edge_is(s: State, step: st.EdgeIs) -> Done:
@@ -331,13 +332,12 @@ _HANDS: dict[type[st.Step], Callable[[State, Any], Done]] = {
     st.CastOnBetween: _cast_on_between,
     st.OffOnWaste: _off_on_waste,
     st.CastOffAll: _cast_off_all,
+    st.SewOffAll: _sew_off_all,
     st.GatherAll: _gather_all,
     st.BreakOff: _break_off,
     st.ReturnPart: _return_part,
-    st.RehangStart: _rehang_start,
-    st.PickUpAlong: _pick_up_along,
-    st.LatchRib: _latch_rib,
-    st.LatchPanel: _latch_panel,
     st.EdgeIs: _edge_is,
     st.Say: _nothing,
+    **PATTERN_HANDS,
+    **EDGING_HANDS,
 }

@@ -8,25 +8,17 @@ An operation says what is done, never what is hoped for, except `Check`, which s
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Literal
 
-Side = Literal["left", "right"]
-
-
-def needle(slot: int) -> str:
-    """The needle's name on the bed, e.g. "R 12"."""
-    return f"R {slot + 1}" if slot >= 0 else f"L {-slot}"
-
-
-def slot(side: Side, number: int) -> int:
-    """Slot of needle `number` (1 ...) on a side of the centre mark."""
-    return number - 1 if side == "right" else -number
-
-
-def other(side: Side) -> Side:
-    """The opposite side."""
-    return "left" if side == "right" else "right"
-
+from walewright.knit.hand_work import DrawLong as DrawLong
+from walewright.knit.hand_work import HangFeet as HangFeet
+from walewright.knit.hand_work import LayIn as LayIn
+from walewright.knit.hand_work import LiftOff as LiftOff
+from walewright.knit.hand_work import PictureRow as PictureRow
+from walewright.knit.hand_work import SewOff as SewOff
+from walewright.knit.needle import Side as Side
+from walewright.knit.needle import needle as needle
+from walewright.knit.needle import other as other
+from walewright.knit.needle import slot as slot
 
 # ------------------------------------------------------------- yarn, carriage, counter
 
@@ -231,67 +223,6 @@ class Cross:
     last: int
     left: int
     hung_first: Side
-
-
-# ------------------------------------------------------------- hand work within a row
-
-
-@dataclass(frozen=True, slots=True)
-class LiftOff:
-    """The yarn that the last pass laid over the held needles `first`..`last` is lifted off their hooks: it floats past them, on
-    the knitter's side."""
-
-    first: int
-    last: int
-
-
-@dataclass(frozen=True, slots=True)
-class DrawLong:
-    """The yarn that the last pass laid over the held needle `slot` is drawn through its loops by hand, to twice the length of a
-    stitch beside it."""
-
-    slot: int
-
-
-@dataclass(frozen=True, slots=True)
-class LayIn:
-    """Knit the held needles `needles` (rising) by hand, one loop each, with another yarn, going `to` a side; it floats between
-    those that are not neighbours. The end in the carriage and the counter take no part."""
-
-    yarn: str
-    tension: str
-    needles: tuple[int, ...]
-    to: Side
-
-
-@dataclass(frozen=True, slots=True)
-class PictureRow:
-    """One row by hand: into the open hooks from left to right each block's yarn is laid, `blocks` being (yarn, first, last)
-    without a gap over all needles in work, neighbouring yarns `crossed` where they meet; then the carriage without yarn crosses
-    to `to` and knits them, and the counter counts. A block goes on with the end of its yarn that hangs beside it, if one does."""
-
-    to: Side
-    tension: str
-    blocks: tuple[tuple[str, int, int], ...]
-    crossed: bool = True
-
-
-@dataclass(frozen=True, slots=True)
-class HangFeet:
-    """Fold what has been knitted and hang the first garment row of this block, from left to right, on the needles `onto`
-    besides what they carry; if it began in waste yarn, that comes away. Empty needles among `onto` have to be in work."""
-
-    onto: tuple[int, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class SewOff:
-    """Cast off `first`..`last` by back-stitch with the tail of the yarn, which was broken at side `start`. Needles go to
-    non-working."""
-
-    first: int
-    last: int
-    start: Side
 
 
 # ------------------------------------------------------------- edges of finished pieces

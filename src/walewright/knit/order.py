@@ -17,16 +17,20 @@ class Rank(IntEnum):
 
     WRAP = 0
     LATCH = 1
-    RETURN = 2
-    WAYPOINT = 3
+    END = 2
+    """Of a chart or stripes."""
+    RETURN = 3
+    WAYPOINT = 4
     """No hands: the counter is named here, because busy rows begin after plain ones."""
-    YARN = 4
-    SPREAD = 5
-    HOLD = 6
-    SLOT = 7
-    MARK = 8
-    SHAPE = 9
-    PHRASE = 10
+    YARN = 5
+    CHART = 6
+    """A chart or stripes begin."""
+    SPREAD = 7
+    HOLD = 8
+    SLOT = 9
+    MARK = 10
+    SHAPE = 11
+    PHRASE = 12
     """A repeat, which begins with the rows before its first move."""
 
 
@@ -76,8 +80,8 @@ class Stretch:
 
     def has(self, move: Move) -> bool:
         """What is done at the last row belongs to the rows after it, but for what ends with the last row: a wrap, when the
-        yarn is about to turn, a rib's last row, and loops hung back before a parting or the end."""
-        if move.rank in (Rank.WRAP, Rank.LATCH):
+        yarn is about to turn, a rib's last row, a chart's, and loops hung back before a parting or the end."""
+        if move.rank in (Rank.WRAP, Rank.LATCH, Rank.END):
             return self.first_row < move.row <= self.last_row
         if move.rank is Rank.SPREAD:
             return self.first_row < move.row <= self.last_row or (self.opens and move.row == self.first_row)

@@ -32,9 +32,12 @@ def part(opening: SizedOpening, state: State, use: st.UseYarnStep) -> tuple[Step
     )
 
 
-def turn_to(side: Side, opening: SizedOpening, state: State, counter: int, use: st.UseYarnStep) -> tuple[Step, ...]:
+def turn_to(
+    side: Side, opening: SizedOpening, state: State, counter: int, use: st.UseYarnStep, begun: tuple[tuple[int, Step], ...] = ()
+) -> tuple[Step, ...]:
     """The second part, at `side`, returned to work where it was left, the counter read back to the parting. A first part still
-    on its needles waits meanwhile."""
+    on its needles waits meanwhile. `begun` are charts and stripes that ended in the first part, each with the counter value
+    where it begins: they are taken up where they stood."""
     origin = opening.origin.path
     steps: list[Step] = []
     if state.last >= state.first:
@@ -50,7 +53,16 @@ def turn_to(side: Side, opening: SizedOpening, state: State, counter: int, use: 
         st.SetRowCounter(counter, origin=origin),
         st.ReturnPart(side, first, last, origin=origin),
         _yarn(use, origin),
+        *_taken_up(counter, begun, origin),
     )
+
+
+def _taken_up(counter: int, begun: tuple[tuple[int, Step], ...], origin: str) -> tuple[Step, ...]:
+    if not begun:
+        return ()
+    again = [s for at, start in begun for s in (st.SetRowCounter(at, origin=origin), start)]
+    say = st.Say("What ended in the other part goes on here as it stood: the counter only goes by where it began.", origin=origin)
+    return (say, *again, st.SetRowCounter(counter, origin=origin))
 
 
 def rejoin(opening: SizedOpening, state: State) -> tuple[Step, ...]:

@@ -7,6 +7,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 
 from walewright.design.model import Design, Piece
+from walewright.knit.figures import beside, figures, whole_width
 from walewright.knit.holding import HeldEnd, is_uneven, wedge_groups
 from walewright.knit.operations import Side
 from walewright.knit.order import Group, Stretch
@@ -46,6 +47,10 @@ class PiecePart:
     side: Side | None
     opening: SizedOpening | None
     stretches: tuple[Stretch, ...]
+
+    @property
+    def last_row(self) -> int:
+        return self.stretches[-1].last_row
 
 
 def pattern(design: Design, piece: Piece, sizes: Iterable[SizedPiece]) -> Pattern:
@@ -89,10 +94,13 @@ def _part(
 ) -> PiecePart:
     fabrics = Fabrics(pattern.design, pattern.piece, sized)
     groups = [*fabrics.groups(first_row, last_row), *_wedges(pattern, sized, side, first_row, last_row)]
+    found = figures(fabrics)
     if side is None or opening is None:
+        groups += whole_width(found, first_row, last_row, sized.rows)
         groups += [*spread_groups(sized), *_outer_edges(pattern, sized, first_row)]
         slots = sized.slots
     else:
+        groups += beside(found, side, opening, last_row)
         groups += _outer_edge(pattern, sized, side)
         inner = opening.left if side == "left" else opening.right
         groups += _runs(f"gap {side} {opening.name}", inner, Ends(f"{_INNER[side]} end", first_row))
@@ -108,8 +116,10 @@ def _stretches(fabrics: Fabrics, sized: SizedPiece, groups: list[Group], first_r
 
     def cut(begin: int, end: int, times: int) -> Stretch:
         rows = replace(whole, first_row=begin, last_row=end, times=times, opens=begin == first_row)
-        changes = end > begin and fabrics.use(begin) != fabrics.use(end - 1)
-        return replace(rows.only_its_own(), yarn=fabrics.use(begin) if end > begin else None, yarn_each_time=changes)
+        if end == begin or fabrics.goes_on(begin):
+            return rows.only_its_own()
+        changes = fabrics.use(begin) != fabrics.use(end - 1)
+        return replace(rows.only_its_own(), yarn=fabrics.use(begin), yarn_each_time=changes)
 
     for again in sorted(sized.repeats, key=lambda r: r.from_row):
         if first_row <= again.from_row < again.to_row <= last_row:

@@ -16,8 +16,10 @@ from walewright.knit import steps as st
 from walewright.knit.at_once import Crowd, crowds
 from walewright.knit.bands import band_block, edging_block
 from walewright.knit.ends import edge_notes, edging_of, finish, start
+from walewright.knit.figures import figures, taken_up
 from walewright.knit.fold import Known, body_shape
 from walewright.knit.hands import perform
+from walewright.knit.linking import links
 from walewright.knit.order import Key, Stretch
 from walewright.knit.parts import Pattern, PiecePart, parts, pattern
 from walewright.knit.state import State
@@ -29,6 +31,7 @@ from walewright.solve.model import Counts, SizedGarment, SizedJoin, SizedOpening
 Paragraph = tuple[str, tuple[Step, ...]]
 
 SHAPED = "Knit and shape"
+_UNSHAPED = (st.KnitTo, st.KnitRows, st.Now, st.MarkEdges, st.StartChart, st.StopChart, st.StartStripes, st.StopStripes)
 
 
 def plan(design: Design, counts: Counts) -> tuple[SizePlan, ...]:
@@ -77,8 +80,11 @@ def _size_plan(design: Design, garment: SizedGarment, drafts: list[_Draft]) -> S
         edging = edging_of(design, piece)
         if edging is not None and edging.when == "after":
             blocks.append(edging_block(design, piece, sized))
+    before, after = links(design, garment, blocks)
+    blocks += before
     for band in design.bands:
         blocks.append(band_block(design, band, next(b for b in garment.bands if b.name == band.name)))
+    blocks += after
     return SizePlan(garment.size, tuple(blocks), tuple(_join(j) for j in garment.joins))
 
 
@@ -97,7 +103,8 @@ def _edges(names: tuple[EdgeName, ...]) -> str:
 def _piece_block(draft: _Draft, sized: SizedPiece) -> StepBlock:
     design, piece = draft.pattern.design, draft.pattern.piece
     fabrics = Fabrics(design, piece, sized)
-    state = State(piece.name)
+    found = figures(fabrics)
+    state = State(piece.name, by_needle=False)
     paragraphs: list[Paragraph] = []
 
     def add(title: str, steps: tuple[Step, ...]) -> None:
@@ -118,6 +125,9 @@ def _piece_block(draft: _Draft, sized: SizedPiece) -> StepBlock:
             title = "Knit"
         paragraphs.append((title, tuple(made)))
 
+    def off(edge: str) -> tuple[Step, ...]:
+        return finish(design, piece, edge, fabrics.at(sized.rows - 1), state.last - state.first + 1)
+
     add("Cast on", start(design, piece, sized, fabrics.use(0)))
     last = "end"
     for number, part in enumerate(parts(draft.pattern, sized)):
@@ -130,16 +140,18 @@ def _piece_block(draft: _Draft, sized: SizedPiece) -> StepBlock:
             continue
         word = _word(piece, opening)
         if (state.left if part.side == "left" else state.right) is not None:
-            turn = parting.turn_to(part.side, opening, state, sized.counter(opening.row), fabrics.use(opening.row))
+            again = taken_up(found, part.side, opening, part.last_row)
+            begun = tuple((sized.counter(figure.from_row), figure.start) for figure in again)
+            turn = parting.turn_to(part.side, opening, state, sized.counter(opening.row), fabrics.use(opening.row), begun)
             add(f"Return to the {part.side} {word}", turn)
         knit(number, part, f"{part.side.capitalize()} {word}")
         if not opening.rejoins:
-            add("", finish(design, piece, f"shoulder {part.side}"))
+            add("", off(f"shoulder {part.side}"))
             last = ""
         elif part.side == "right":
             add(f"Close the {opening.name}", parting.rejoin(opening, state))
     if last:
-        add("Finish", finish(design, piece, last))
+        add("Finish", off(last))
     add("Edges for making up", tuple(edge_notes(piece, sized)))
     return StepBlock(piece.name, piece.name, piece.copies, tuple(p for p in paragraphs if p[1]))
 
@@ -151,4 +163,4 @@ def _word(piece: Piece, opening: SizedOpening) -> str:
 
 
 def _plain(steps: list[Step]) -> bool:
-    return all(isinstance(s, st.KnitTo | st.KnitRows | st.Now | st.MarkEdges) for s in steps)
+    return all(isinstance(s, _UNSHAPED) for s in steps)

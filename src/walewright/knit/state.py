@@ -5,6 +5,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from walewright.design.model import Chart
+from walewright.knit.charting import InForce
 from walewright.knit.operations import Side
 
 
@@ -20,6 +22,31 @@ class Part:
     @property
     def stitches(self) -> int:
         return self.last - self.first + 1
+
+
+@dataclass(frozen=True, slots=True)
+class Stripes:
+    """Stripes that have been begun: their first row is the one after counter value `base`. `carried` are the yarns that are not
+    broken off."""
+
+    fabric: str
+    rows: tuple[tuple[str, int], ...]
+    """(yarn, rows) from the first stripe on."""
+    tension: str
+    carried: tuple[str, ...]
+    base: int
+
+    def yarn(self, counter: int) -> str | None:
+        """The yarn of the row after `counter`; None before the stripes begin."""
+        at = counter - self.base
+        if at < 0:
+            return None
+        at %= sum(rows for _, rows in self.rows)
+        for yarn, rows in self.rows:
+            if at < rows:
+                return yarn
+            at -= rows
+        return None
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,6 +66,25 @@ class State:
     row: int = 0
     yarn: tuple[str, str] | None = None
     """Garment yarn and tension in use."""
+    charts: tuple[Chart, ...] = ()
+    """All that the sentences may name."""
+    by_needle: bool = True
+    """Whether charts are worked. To plan sentences, positions and counts are enough, and no chart changes those."""
+    in_force: tuple[InForce, ...] = ()
+    """Charts begun and not stopped, in the order begun."""
+    stripes: Stripes | None = None
+    idle: tuple[int, ...] = ()
+    """Needles between the outermost ones that are out of work (a mock rib)."""
+
+    def chart(self, name: str) -> Chart:
+        for chart in self.charts:
+            if chart.name == name:
+                return chart
+        raise ValueError(f"{self.block}: no chart is called {name!r}")
+
+    def is_gap(self, slot: int) -> bool:
+        """Whether the needle's stitch has just been taken off between two parts."""
+        return self.gap is not None and self.gap[0] <= slot <= self.gap[1]
 
     @property
     def waiting(self) -> int:
@@ -49,7 +95,7 @@ class State:
     def stitches(self) -> int:
         """Needles with loops on the whole bed."""
         gap = self.gap[1] - self.gap[0] + 1 if self.gap else 0
-        return self.last - self.first + 1 - gap + self.waiting
+        return self.last - self.first + 1 - gap - len(self.idle) + self.waiting
 
     def working(self) -> tuple[int, int]:
         """The innermost range, without the needles held for shaping."""

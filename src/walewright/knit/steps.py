@@ -9,7 +9,18 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from walewright.knit.edging_steps import FoldUp as FoldUp
+from walewright.knit.edging_steps import HangToLink as HangToLink
+from walewright.knit.edging_steps import LatchPanel as LatchPanel
+from walewright.knit.edging_steps import LatchRib as LatchRib
+from walewright.knit.edging_steps import PickUpAlong as PickUpAlong
+from walewright.knit.edging_steps import PicotRow as PicotRow
+from walewright.knit.edging_steps import RehangStart as RehangStart
 from walewright.knit.operations import Side
+from walewright.knit.pattern_steps import StartChart as StartChart
+from walewright.knit.pattern_steps import StartStripes as StartStripes
+from walewright.knit.pattern_steps import StopChart as StopChart
+from walewright.knit.pattern_steps import StopStripes as StopStripes
 from walewright.knit.step import Step as Step
 from walewright.knit.step import numbers as numbers
 from walewright.knit.step import shape as shape
@@ -73,49 +84,6 @@ class UseYarnStep(Step):
 @dataclass(frozen=True, slots=True)
 class SetRowCounter(Step):
     rows: int
-
-
-# ----------------------------------------------------------------- stitch patterns
-
-
-@dataclass(frozen=True, slots=True)
-class StartChart(Step):
-    """From the next row on work `chart`, from its first row, on needles `first`..`last` as fabric `fabric` (empty: a motif in
-    the fabric it stands in). `area` "whole" (as far as the part in work reaches, but for `edge` needles at its two ends, which
-    knit plain) or "panel" (those needles alone, and nearer than `edge` to an end plain). The first column of the repeat lies on
-    needle `start`; a chart without a repeat begins there and is worked once. See `design.model.Chart` for what is done."""
-
-    chart: str
-    fabric: str
-    area: str
-    first: int
-    last: int
-    edge: int
-    start: int
-
-
-@dataclass(frozen=True, slots=True)
-class StopChart(Step):
-    """No more of `chart`: its purl columns are latched up and its ladders dropped as far as they have come, held needles return."""
-
-    chart: str
-
-
-@dataclass(frozen=True, slots=True)
-class StartStripes(Step):
-    """From the next row on knit in stripes, again and again from the first: `stripes` "4 rows of wool, 2 rows of navy", at
-    `tension`, as fabric `fabric`. `carried` names the yarns that are carried up the side ("wool and navy", "navy" or empty); any
-    other is broken off at the end of its stripe."""
-
-    fabric: str
-    stripes: str
-    tension: str
-    carried: str
-
-
-@dataclass(frozen=True, slots=True)
-class StopStripes(Step):
-    fabric: str
 
 
 # ----------------------------------------------------------------- knitting and shaping
@@ -355,81 +323,6 @@ class ReturnPart(Step):
     """Return the half that waits at `side`, needles `first`..`last`, to work."""
 
     side: Side
-    first: int
-    last: int
-
-
-# ----------------------------------------------------------------- edgings and bands
-
-
-@dataclass(frozen=True, slots=True)
-class RehangStart(Step):
-    """Wrong side facing, hang the first garment row of `piece` on the needles in work, unravelling the waste (`stitches` loops)."""
-
-    piece: str
-    stitches: int
-
-
-@dataclass(frozen=True, slots=True)
-class PickUpAlong(Step):
-    """Pick up `stitches` along `part` of `edge` of `piece` on needles `first`..`last`."""
-
-    piece: str
-    edge: str
-    part: str
-    stitches: int
-    first: int
-    last: int
-
-
-@dataclass(frozen=True, slots=True)
-class PicotRow(Step):
-    """Move every second stitch, beginning with the second from the left and without the last needle, one needle to the right and
-    leave the empty needles in work."""
-
-
-@dataclass(frozen=True, slots=True)
-class FoldUp(Step):
-    """Fold and hang the first garment row, `loops` of them from left to right. `onto` "the same needles": those it was knitted
-    on. "all needles": the needles out of work come back to work, and of the loops of the needles between two of those the last
-    goes on the empty needle to its right, the others where they were knitted. `stitches` needles are in work afterwards."""
-
-    loops: int
-    onto: str
-    stitches: int
-
-
-@dataclass(frozen=True, slots=True)
-class HangToLink(Step):
-    """Hang `part` of `edge` of `piece`, `stitches` open loops, on needles `first`..`last` with its `facing` ("right" or "wrong")
-    side to the knitter, `over` "empty needles" or "the other piece"."""
-
-    piece: str
-    edge: str
-    part: str
-    stitches: int
-    first: int
-    last: int
-    facing: str
-    over: str
-
-
-@dataclass(frozen=True, slots=True)
-class LatchRib(Step):
-    """Drop and re-form on the other face every `every`th wale, `rows` rows deep: for 3, first needles L 2 and R 2, then
-    outwards, not the end needles. With e = every: the slots s >= 0 with s % e == e // 2 and their mirror images -1 - s,
-    within the needles in work and without the two end needles."""
-
-    every: int
-    rows: int
-
-
-@dataclass(frozen=True, slots=True)
-class LatchPanel(Step):
-    """The same within a panel only: of the wales that `LatchRib` would take, those on needles `first`..`last`."""
-
-    every: int
-    rows: int
     first: int
     last: int
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import pairwise
 
 from walewright.design.model import Design, Fabric, Piece
 from walewright.knit import steps as st
@@ -26,20 +27,47 @@ class Fabrics:
                 return self.design.fabric(zone.fabric)
         return self.design.fabric(self.piece.fabric)
 
+    def spans(self) -> tuple[tuple[int, int, Fabric], ...]:
+        """(from row, to row, fabric) from the start to the top, over the whole width."""
+        bounds = {r for z in self.sized.zones if _whole_width(z) for r in (z.from_row, z.to_row) if 0 < r < self.sized.rows}
+        return tuple((a, z, self.at(a)) for a, z in pairwise([0, *sorted(bounds), self.sized.rows]))
+
     def use(self, row: int) -> st.UseYarnStep:
         """The yarn and tension of the first row above `row`."""
         fabric = self.at(row)
-        return st.UseYarnStep(fabric.yarn, fabric.tension, origin=self._origin(row))
+        return st.UseYarnStep(self._yarn(row), fabric.tension, origin=self.origin(row))
 
-    def _origin(self, row: int) -> str:
+    def _yarn(self, row: int) -> str:
+        fabric = self.at(row)
+        if not fabric.stripes:
+            return fabric.yarn
+        begun = next((a for a, z, _ in self.spans() if a <= row < z), row)
+        at = (self.sized.counter(row) - self.sized.counter(begun)) % sum(rows for _, rows in fabric.stripes)
+        for yarn, rows in fabric.stripes:
+            if at < rows:
+                return yarn
+            at -= rows
+        return fabric.yarn
+
+    def goes_on(self, row: int) -> bool:
+        """Whether stripes go on over `row`, which change their yarn by themselves."""
+        return bool(self.at(row).stripes) and all(row not in (a, z) for a, z, _ in self.spans())
+
+    def origin(self, row: int) -> str:
+        """The statement of what begins at `row`."""
         begins = (z.origin.path for z in self.sized.zones if _whole_width(z) and row in (z.from_row, z.to_row))
         return next(begins, self.piece.origin.path)
+
+    def _changes(self, row: int) -> bool:
+        """Whether another yarn or tension is said at `row`. After stripes it always is: which of their yarns came last depends on
+        how many rows the size has."""
+        return self.use(row) != self.use(row - 1) or bool(self.at(row - 1).stripes)
 
     def groups(self, first_row: int, last_row: int) -> Iterator[Group]:
         """Changes of yarn or tension within the rows, and the ribs that end there. A rib that goes on beyond a parting is latched
         up before it as far as it is, for the needles after it are not the same."""
         for number, row in enumerate(sorted({r for z in self.sized.zones for r in (z.from_row, z.to_row)})):
-            if first_row < row < last_row and self.use(row) != self.use(row - 1):
+            if first_row < row < last_row and self._changes(row):
                 yield alone(("yarn", number), Move(row, Rank.YARN, self.use(row)))
         for number, zone in enumerate(self.sized.zones):
             every = self.design.fabric(zone.fabric).rib_every

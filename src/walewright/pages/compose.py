@@ -5,14 +5,15 @@ from __future__ import annotations
 from dataclasses import replace
 
 from walewright.design.model import Design
-from walewright.pages import advice, supplies
+from walewright.pages import advice, lengths, supplies, tools
+from walewright.pages.charts import charts, other_pictures
 from walewright.pages.checked import checked
 from walewright.pages.figures import graded, sentence
 from walewright.pages.finished import size_notes, size_table
 from walewright.pages.garment import cover, middle_size
 from walewright.pages.handwork import handwork
 from walewright.pages.measures import MeasuredPiece, measured
-from walewright.pages.model import Fact, PageOptions, Part, Sheet
+from walewright.pages.model import ChartPart, Fact, PageOptions, Part, Sheet
 from walewright.pages.parts import Drawings, joining, parts
 from walewright.pages.schematic import drawing, fitting_scale, legend
 from walewright.proof.model import Proof
@@ -27,7 +28,8 @@ def compose(design: Design, counts: Counts, instructions: Instructions, proof: P
     instructions = replace(instructions, sizes=design.sizes)
     pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
     sections = parts(design, counts, instructions, _drawings(design, pieces, counts, options.units), options.units)
-    joined = joining(instructions)
+    joined = joining(design, instructions)
+    charted = charts(design, counts, instructions, proof)
     texts = {
         key: tuple(text for k, text in design.texts if k == key) for key in ("summary", "difficulty", "story", "note", "author")
     }
@@ -41,12 +43,12 @@ def compose(design: Design, counts: Counts, instructions: Instructions, proof: P
         notes=texts["note"],
         cover_facts=_cover_facts(design, " ".join(texts["difficulty"])),
         cover=cover(design, counts, pieces),
-        contents=_contents(design, sections, instructions, joined),
+        contents=_contents(design, sections, instructions, joined, charted),
         sizes=size_table(design, pieces, options.units),
         size_notes=size_notes(design, options.units),
         materials=supplies.yarn_table(design, proof),
         materials_notes=supplies.yarn_notes(proof),
-        tools=supplies.tools(design),
+        tools=tools.tools(design),
         tensions=supplies.tensions(design, options.units),
         swatch=supplies.swatch_advice(),
         machine=supplies.machine(design, counts),
@@ -65,6 +67,10 @@ def compose(design: Design, counts: Counts, instructions: Instructions, proof: P
         version=options.version,
         date=options.date,
         colophon=_colophon(design, options),
+        charts=charted,
+        pictures=other_pictures(design, charted, proof),
+        bobbins=lengths.bobbins(design, proof),
+        floats=lengths.floats(design, proof),
     )
 
 
@@ -86,7 +92,9 @@ def _cover_facts(design: Design, difficulty: str) -> tuple[Fact, ...]:
     return tuple(facts)
 
 
-def _contents(design: Design, sections: tuple[Part, ...], instructions: Instructions, joined: Part) -> tuple[tuple[str, str], ...]:
+def _contents(
+    design: Design, sections: tuple[Part, ...], instructions: Instructions, joined: Part, charted: tuple[ChartPart, ...]
+) -> tuple[tuple[str, str], ...]:
     # An edging is found behind its piece.
     named = {p.name for p in design.pieces} | {b.name for b in design.bands}
     listed = (part for part, section in zip(sections, instructions.sections, strict=True) if section.name in named)
@@ -94,6 +102,7 @@ def _contents(design: Design, sections: tuple[Part, ...], instructions: Instruct
         ("sizes", "Sizes and measurements"),
         ("materials", "Materials, tension and machine"),
         ("reading", "Reading the pattern"),
+        *((chart.anchor, chart.title) for chart in charted),
         *((part.anchor, part.title) for part in listed),
         (joined.anchor, "Making up"),
         ("trouble", "When things go wrong"),

@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 from walewright.design.model import Design, Edging, Piece
 from walewright.knit.operations import needle
 from walewright.pages.figures import graded, listed, sentence
-from walewright.pages.marks import alike, slots_name
+from walewright.pages.marks import alike, motifs, slots_name
 from walewright.pages.measures import name_of
 from walewright.pages.model import Fact
 from walewright.pages.supplies import stitch_words
@@ -63,6 +63,7 @@ def _piece(design: Design, piece: Piece, sized: list[SizedPiece]) -> Iterator[Fa
     yield from _openings(sized)
     yield from _wedges(sized)
     yield from _zones(design, sized)
+    yield from _motifs(sized)
     for number in range(min(len(s.repeats) for s in sized)):
         repeats = [s.repeats[number] for s in sized]
         rows = graded([str(r.to_row - r.from_row) for r in repeats])
@@ -139,6 +140,16 @@ def _zones(design: Design, sized: list[SizedPiece]) -> Iterator[Fact]:
         if found[0].first <= found[0].last:
             told += f", needles {graded([needle(z.first) for z in found])} to {graded([needle(z.last) for z in found])}"
         yield Fact(sentence(found[0].fabric), told)
+
+
+def _motifs(sized: list[SizedPiece]) -> Iterator[Fact]:
+    found = [motifs(s) for s in sized]
+    for number in range(min(len(f) for f in found)):
+        one = [f[number] for f in found]
+        low = graded([_row(s, m.from_row) for s, m in zip(sized, one, strict=True)])
+        high = graded([_row(s, m.to_row) for s, m in zip(sized, one, strict=True)])
+        told = f"RC {low} to {high}, needles {graded([needle(m.first) for m in one])} to {graded([needle(m.last) for m in one])}"
+        yield Fact(f"Motif {name_of(one[0].chart)}", told)
 
 
 def _holes(bands: list[SizedBand]) -> Iterator[Fact]:

@@ -113,7 +113,7 @@ def _round(by_name: dict[str, MeasuredPiece], names: tuple[str, ...], level: str
             # The level is one of the first piece's; another has its seam's end at the same height.
             rows = dict(whole.sized[size].levels)
             row = rows.get(level, min(wholes[0].sized[size].row(level), whole.sized[size].rows))
-            total += stitches_at(whole.sized[size], row) * whole.grids[size].across(row)
+            total += whole.grids[size].wide(stitches_at(whole.sized[size], row), row)
         values.append(total)
     return Round(names, level, tuple(values))
 

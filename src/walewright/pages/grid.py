@@ -1,7 +1,7 @@
 """Stitches and rows to centimetres: one tension for a plain piece, others in the zones of a piece that has them.
 
 A width is laid out at the tension of the rows just below it (at the start: of the first rows), so that an edge steps where
-one fabric meets another of a different tension. A panel lies within a width and does not change it.
+one fabric meets another of a different tension. The stitches of a panel are as wide as its own swatch says.
 """
 
 from __future__ import annotations
@@ -27,12 +27,24 @@ class Band:
 
 
 @dataclass(frozen=True, slots=True)
+class Panel:
+    """Rows `low` to `high` of slots `first` to `last` in `fabric`."""
+
+    low: int
+    high: int
+    first: int
+    last: int
+    fabric: Fabric
+
+
+@dataclass(frozen=True, slots=True)
 class Grid:
     """`bands` lie upon each other without a gap, from row 0 to the top. `middle` is the middle of the start in stitches from the
     bed's centre mark: 0, of an odd count 1/2, of a piece that begins off the centre more or less."""
 
     bands: tuple[Band, ...]
     middle: float = 0.0
+    panels: tuple[Panel, ...] = ()
 
     def height(self, row: float) -> float:
         """cm from the start to `row`."""
@@ -47,15 +59,36 @@ class Grid:
         """cm of one stitch at `row`, in the fabric just below it, or just above."""
         return 1 / self._band(row, above).fabric.stitches_per_cm
 
+    def wide(self, stitches: int, row: float) -> float:
+        """cm of a row of so many stitches with all its panels."""
+        base = self.across(row)
+        return stitches * base + sum(
+            (p.last - p.first + 1) * (1 / p.fabric.stitches_per_cm - base) for p in self.panels if self._in(p, row, False)
+        )
+
     def at(self, point: Point, above: bool = False) -> Point:
         """(stitches from the centre mark, row) in cm."""
         x, row = point
-        return (x - self.middle) * self.across(row, above), self.height(row)
+        base = self.across(row, above)
+        wide = (x - self.middle) * base
+        for panel in self.panels:
+            if self._in(panel, row, above):
+                more = 1 / panel.fabric.stitches_per_cm - base
+                wide += (self._within(panel, x) - self._within(panel, self.middle)) * more
+        return wide, self.height(row)
+
+    def _in(self, panel: Panel, row: float, above: bool) -> bool:
+        at = max(row, 1e-6) if not above else row + 1e-6
+        return panel.low < at <= panel.high
+
+    def _within(self, panel: Panel, x: float) -> float:
+        """Stitches of a panel left of x."""
+        return min(max(x, panel.first), panel.last + 1) - panel.first
 
     def line(self, points: Iterable[Point]) -> tuple[Point, ...]:
         """A line of (stitches, row) in cm, without points that lie straight between their neighbours."""
         found = list(points)
-        if len(self.bands) == 1:
+        if len(self.bands) == 1 and not self.panels:
             return _straightened([self.at(p) for p in found])
         made: list[Point] = []
         for a, b in itertools.pairwise(found):
@@ -70,7 +103,8 @@ class Grid:
         if a[1] == b[1]:
             return [self.at(a), self.at(b)]
         up = b[1] > a[1]
-        cuts = [float(band.low) for band in self.bands if min(a[1], b[1]) < band.low < max(a[1], b[1])]
+        ends = {float(band.low) for band in self.bands} | {float(r) for p in self.panels for r in (p.low, p.high)}
+        cuts = sorted(row for row in ends if min(a[1], b[1]) < row < max(a[1], b[1]))
         rows = [a[1], *(cuts if up else reversed(cuts)), b[1]]
         made: list[Point] = []
         for low, high in itertools.pairwise(rows):
@@ -99,7 +133,8 @@ def grid(design: Design, piece: Piece, sized: SizedPiece) -> Grid:
             bands[-1] = Band(bands[-1].low, high, fabric)
         else:
             bands.append(Band(low, high, fabric))
-    return Grid(tuple(bands) or (Band(0, 0, own),), middle_of(sized))
+    panels = tuple(Panel(z.from_row, z.to_row, z.first, z.last, design.fabric(z.fabric)) for z in sized.zones if z.first <= z.last)
+    return Grid(tuple(bands) or (Band(0, 0, own),), middle_of(sized), panels)
 
 
 def plain(fabric: Fabric, sized: SizedPiece) -> Grid:

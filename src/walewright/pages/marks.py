@@ -13,7 +13,7 @@ from walewright.pages.grid import Point
 from walewright.pages.measures import MeasuredPiece, name_of
 from walewright.pages.outline import Outline
 from walewright.pages.pens import Paper, hatched, loops, path, zigzag
-from walewright.solve.model import SizedRun, SizedSlot, SizedZone
+from walewright.solve.model import SizedChart, SizedPiece, SizedRun, SizedSlot, SizedZone
 
 RIB = 1.7
 """Between a band's rib lines, mm."""
@@ -64,6 +64,8 @@ def cloth(bench: Bench) -> None:
         _zone(bench, zone)
     _edging(bench)
     paper.draw("outline", path([bench.at(p) for p in shape.polygon], closed=True))
+    for motif in motifs(sized):
+        _motif(bench, motif)
     for gap in shape.gaps:
         paper.draw("cloth", path([bench.at(p) for p in gap.edge], closed=True))
     for dart in shape.darts:
@@ -98,6 +100,10 @@ def words(bench: Bench) -> None:
         xs = [middle, x0 + (x1 - x0) * 0.28, x0 + (x1 - x0) * 0.72]
         places = ((x, y, "middle") for y in ys for x in xs)
         bench.ruler.write_free(places, (name_of(zone.fabric),), "word")
+    for motif in motifs(sized):
+        (x0, low), (x1, high) = bench.stitch(motif.first, motif.from_row), bench.stitch(motif.last + 1, motif.to_row)
+        places = (((x0 + x1) / 2, y, "middle") for y in ((low + high) / 2 + 0.9, high - 1.4, low + 3.2))
+        bench.ruler.write_free(places, (name_of(motif.chart),), "word")
     if bench.piece.piece.end_way == "gathered":
         bench.ruler.write_free(((0.0, bench.top + 5, "middle"), (bench.right + 1, bench.top + 1, "start")), ("drawn up",), "word")
     for run in sized.right:
@@ -157,6 +163,18 @@ def _zone(bench: Bench, zone: SizedZone) -> None:
         levels = [low + (high - low) * (i + 0.5) / count for i in range(count)]
         bench.paper.draw("hatch", *(path([(x0, y), (x1, y)]) for y in levels))
     bench.paper.draw("seam", path(area, closed=True))
+
+
+def motifs(sized: SizedPiece) -> tuple[SizedChart, ...]:
+    """Charts worked once in another fabric; charted fabrics and panels are zones."""
+    return tuple(c for c in sized.charts if not c.fabric)
+
+
+def _motif(bench: Bench, motif: SizedChart) -> None:
+    (x0, low), (x1, high) = bench.stitch(motif.first, motif.from_row), bench.stitch(motif.last + 1, motif.to_row)
+    box = path([(x0, low), (x1, low), (x1, high), (x0, high)], closed=True)
+    bench.paper.draw("tint", box)
+    bench.paper.draw("dart", box)
 
 
 def _area(bench: Bench, zone: SizedZone) -> list[Point]:

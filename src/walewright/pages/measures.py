@@ -105,7 +105,7 @@ def _widths(whole: MeasuredPiece) -> Iterator[Measure]:
         if any(row > _full_width_ends(s) for row, s in zip(rows, whole.sized, strict=True)):
             return
         counts = tuple(stitches_at(s, row) for row, s in zip(rows, whole.sized, strict=True))
-        now = tuple(c * g.across(row) for c, row, g in zip(counts, rows, whole.grids, strict=True))
+        now = tuple(g.wide(c, row) for c, row, g in zip(counts, rows, whole.grids, strict=True))
         if any(abs(a - b) > SAME for a, b in zip(now, before, strict=True)) and any(counts):
             yield Measure(f"Width at {name_of(level.name)}", "across", (level.name,), now, counts, "st")
         before = now

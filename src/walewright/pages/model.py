@@ -26,16 +26,22 @@ class PageOptions:
 class Stroke:
     """One path: `data` is SVG path data in mm; `kind` names its pen: outline, seam, hatch, texture, measure, guide, dart (broken
     lines of held rows), slit, mark, tint (a zone's ground), blank (white paper again), cloth (a filled shape that hides what
-    lies behind it), inside."""
+    lies behind it), inside.
+
+    Of charts: fill (in `colour`), grid, fifth (every fifth line), symbol, light (a symbol on a dark yarn), box (round the
+    repeat), veil (over what is also on another sheet), centre. Of fabric and handwork: strand and dashes (both in `colour`,
+    `width` mm wide), steel (needles), tool, thread, arrow (filled)."""
 
     data: str
     kind: str
+    colour: str = ""
+    width: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
 class Lettering:
     """Text in a drawing, at (x, y) mm, the baseline's `anchor` start | middle | end, turned by `turn` degrees about (x, y).
-    `kind`: letter (of a legend) | figure | word."""
+    `kind`: letter (of a legend) | figure | word | count (small, of rows and columns)."""
 
     x: float
     y: float
@@ -123,6 +129,16 @@ class Advice:
 
 
 @dataclass(frozen=True, slots=True)
+class HowTo:
+    """One technique in a box, with a drawing of needles and tools; `anchor` is its place on the page."""
+
+    anchor: str
+    title: str
+    lines: tuple[str, ...]
+    drawing: Drawing
+
+
+@dataclass(frozen=True, slots=True)
 class Piece:
     """A stretch of a sentence; `kind` as in write.model.Run."""
 
@@ -182,6 +198,56 @@ class Part:
     short: bool
     counted: bool
     wide: bool
+    by_hand: tuple[tuple[str, str], ...] = ()
+    """(anchor, title) of the boxes that explain its handwork, and of the charts that it works."""
+
+
+# ----------------------------------------------------------------- charts
+
+
+@dataclass(frozen=True, slots=True)
+class KeyRow:
+    """A symbol as drawn and as the plain text writes it, its name, what is done, and its number in the standard."""
+
+    drawing: Drawing
+    written: str
+    name: str
+    what: str
+    standard: str
+
+
+@dataclass(frozen=True, slots=True)
+class ChartSheet:
+    """`caption` such as "Sheet A: columns 1 to 30, rows 1 to 52"; empty where one sheet holds the whole chart."""
+
+    drawing: Drawing
+    caption: str
+
+
+@dataclass(frozen=True, slots=True)
+class ChartPart:
+    """One chart: `sheets` of it, a `map` of them where there are several, where it lies (`places`), and its fabric as the bed
+    knitted it."""
+
+    anchor: str
+    title: str
+    facts: tuple[Fact, ...]
+    notes: tuple[str, ...]
+    map: Drawing | None
+    sheets: tuple[ChartSheet, ...]
+    key: tuple[KeyRow, ...]
+    places: SizeTable | None
+    picture: Drawing | None
+    picture_note: str
+
+
+@dataclass(frozen=True, slots=True)
+class ListTable:
+    """A plain table: its heads, and rows of as many texts, the first of each the row's head."""
+
+    caption: str
+    heads: tuple[str, ...]
+    rows: tuple[tuple[str, ...], ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -229,7 +295,7 @@ class Sheet:
     swatch: Advice
     machine: tuple[Fact, ...]
     reading: Advice
-    handwork: tuple[Advice, ...]
+    handwork: tuple[HowTo, ...]
     example: str
     """The sizes as they stand in brackets, or "" for a single size."""
     abbreviations: tuple[tuple[str, str], ...]
@@ -246,3 +312,9 @@ class Sheet:
     date: str
     """ISO date, or empty."""
     colophon: str
+    charts: tuple[ChartPart, ...] = ()
+    pictures: tuple[ChartSheet, ...] = ()
+    """Of fabrics without a chart, such as stripes."""
+    bobbins: tuple[ListTable, ...] = ()
+    floats: ListTable | None = None
+    """Floats that are longer than fingers like."""

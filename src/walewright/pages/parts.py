@@ -7,6 +7,7 @@ from collections.abc import Iterator
 
 from walewright.design.model import Design
 from walewright.pages.facts import section_facts
+from walewright.pages.handwork import by_hand
 from walewright.pages.measures import name_of
 from walewright.pages.model import Drawing, Fact, Line, Part, RowLine, SizeTable, Stage
 from walewright.pages.model import Piece as Stretch
@@ -34,13 +35,15 @@ def parts(design: Design, counts: Counts, instructions: Instructions, drawings: 
     for section in instructions.sections:
         drawing, legend = drawings.get(section.name, (None, None))
         facts = (*section_facts(design, counts, section), *_schematic_fact(drawing, legend, units))
-        made.append(_part(section, instructions.sizes, _anchor(section.name), facts, drawing, legend))
+        links = by_hand(design, section)
+        made.append(_part(section, instructions.sizes, _anchor(section.name), facts, drawing, legend, links))
     return tuple(made)
 
 
-def joining(instructions: Instructions) -> Part:
+def joining(design: Design, instructions: Instructions) -> Part:
     """The seams, as a part without drawing."""
-    return _part(instructions.joining, instructions.sizes, "joining", (), None, None)
+    links = by_hand(design, instructions.joining)
+    return _part(instructions.joining, instructions.sizes, "joining", (), None, None, links)
 
 
 def _part(
@@ -50,6 +53,7 @@ def _part(
     facts: tuple[Fact, ...],
     drawing: Drawing | None,
     legend: SizeTable | None,
+    links: tuple[tuple[str, str], ...],
 ) -> Part:
     stages = _stages(section, sizes)
     return Part(
@@ -63,6 +67,7 @@ def _part(
         short=drawing is None and sum(len(s.lines) + len(s.rows) for s in stages) <= SHORT,
         counted=_counted(section),
         wide=any(len(line.row) > 5 for s in stages for line in s.lines),
+        by_hand=links,
     )
 
 

@@ -29,22 +29,26 @@ def _n(value: float) -> str:
 class Paper:
     """Strokes gathered by pen, so that a drawing has one path a pen and layer. Coordinates in mm, y downwards."""
 
-    _layers: list[tuple[str, list[str]]] = field(default_factory=list)
+    _layers: list[tuple[tuple[str, str, float], list[str]]] = field(default_factory=list)
     _letterings: list[Lettering] = field(default_factory=list)
 
-    def draw(self, pen: str, *data: str) -> None:
-        """Draw with `pen`; runs of the same pen become one path."""
-        if self._layers and self._layers[-1][0] == pen:
+    def draw(self, pen: str, *data: str, colour: str = "", width: float = 0.0) -> None:
+        """Draw with `pen`, of such a colour and width (mm) where the pen has none of its own; runs of the same pen become one
+        path."""
+        with_ = (pen, colour, round(width, 2))
+        if not data:
+            return
+        if self._layers and self._layers[-1][0] == with_:
             self._layers[-1][1].extend(data)
         else:
-            self._layers.append((pen, list(data)))
+            self._layers.append((with_, list(data)))
 
     def letter(self, x: float, y: float, text: str, anchor: str = "middle", turn: int = 0, kind: str = "figure") -> None:
         self._letterings.append(Lettering(round(x, 2), round(y, 2), text, anchor, turn, kind))
 
     def finished(self, title: str, width: float, height: float, left: float = 0.0, top: float = 0.0) -> Drawing:
         """The drawing, of `width` by `height` mm, whose upper left corner has the coordinates (`left`, `top`)."""
-        strokes = tuple(Stroke("".join(data), pen) for pen, data in self._layers)
+        strokes = tuple(Stroke("".join(data), *pen) for pen, data in self._layers)
         sizes = (round(v, 1) for v in (width, height, left, top))
         return Drawing(title, next(sizes), next(sizes), strokes, tuple(self._letterings), next(sizes), next(sizes))
 

@@ -49,7 +49,7 @@ def drawing(
     kind = "letter" if lettered(piece, sizes) else "figure"
     bench = Bench(piece, size, scale, fabrics, not lettered(piece, sizes), paper, Ruler(paper, kind))
     cloth(bench)
-    bench.ruler.blank = bool(piece.sized[size].zones)
+    bench.ruler.blank = bool(piece.sized[size].zones or piece.sized[size].charts)
     labelled = list(zip(_labels(piece, sizes, units), piece.measures, strict=True))
     # What has few places to stand goes first.
     for place in _ORDER:

@@ -1,10 +1,10 @@
-"""What the knitter needs: yarn a size, tools, tension, machine."""
+"""What the knitter needs: yarn a size, tension, machine. Tools are in `tools`."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 
-from walewright.design.model import Design, EdgeRun, Fabric, Piece
+from walewright.design.model import Design, Fabric
 from walewright.pages.figures import CM_PER_INCH, cm, graded, grams, listed, metres, ordinal, sentence
 from walewright.pages.model import Advice, Cell, Fact, Row, RowGroup, SizeTable, Tension
 from walewright.proof.model import Proof
@@ -15,7 +15,7 @@ def yarn_table(design: Design, proof: Proof) -> SizeTable:
     """Grams, metres and balls of each yarn a size."""
     groups = []
     for yarn in design.yarns:
-        uses = [next((u for u in size.yarn if u.yarn == yarn.name), None) for size in proof.sizes]
+        uses = [next((u for u in size.yarn if (u.yarn, u.kind) == (yarn.name, "yarn")), None) for size in proof.sizes]
         rows = (
             Row("Balls", tuple(Cell(str(u.balls) if u else "–") for u in uses)),
             Row("Grams", tuple(Cell(grams(u.grams) if u else "–") for u in uses)),
@@ -23,53 +23,28 @@ def yarn_table(design: Design, proof: Proof) -> SizeTable:
         )
         ball = f"{_plain(yarn.ball_grams)} g = {_plain(yarn.ball_metres)} m a ball"
         groups.append(RowGroup(f"{sentence(yarn.label)}, {ball}", rows))
+    helpers = tuple(_helpers(proof))
+    if helpers:
+        groups.append(RowGroup("That comes away again, metres", helpers))
     return SizeTable("Yarn for each size", design.sizes, tuple(groups))
 
 
+def _helpers(proof: Proof) -> Iterator[Row]:
+    """Waste yarn and ravel cord."""
+    for kind, label in (("waste", "Waste yarn"), ("ravel", "Ravel cord")):
+        uses = [sum(u.metres for u in size.yarn if u.kind == kind) for size in proof.sizes]
+        if any(uses):
+            yield Row(label, tuple(Cell(metres(m)) for m in uses))
+
+
 def yarn_notes(proof: Proof) -> tuple[str, ...]:
-    """How the yarn was reckoned, each way once."""
-    ways = dict.fromkeys((u.label, u.way) for size in proof.sizes for u in size.yarn)
-    labels: dict[str, list[str]] = {}
-    for label, way in ways:
-        labels.setdefault(way, []).append(label)
-    return tuple(f"{sentence(listed(names))}: {way}." for way, names in labels.items())
-
-
-def tools(design: Design) -> tuple[str, ...]:
-    """Everything beside the yarn and the machine."""
-    return tuple(_tools(design))
-
-
-def _tools(design: Design) -> Iterator[str]:
-    if any(_wants_waste(p) for p in design.pieces):
-        yield "Waste yarn: smooth, of about the same thickness and in a contrasting colour"
-    if any(p.start_way == "waste" for p in design.pieces):
-        yield "Ravel cord: one strong, slippery length, longer than the bed is wide"
-        yield "Cast-on comb, and weights for the width in work"
-    else:
-        yield "Weights for the width in work"
-    insets = {run.way.inset for p in design.pieces for run in _runs(p) if run.way.kind == "fashioned"}
-    prongs = sorted({1} | {i for i in insets if i})
-    counted = f"{listed([str(p) for p in prongs])} prong{'s' if prongs[-1] > 1 else ''}"
-    yield f"Transfer tool{'s' if len(prongs) > 1 else ''} with {counted}"
-    yield "Latch tool"
-    if any(run.name for p in design.pieces for run in (*p.left, *p.right)):
-        yield "Short lengths of contrasting thread to mark edges"
-    yield "Blunt sewing needle, tape measure, scissors with covered points"
-
-
-def _wants_waste(piece: Piece) -> bool:
-    """Whether stitches of the piece wait on waste yarn at its start, its end, in mid-row, or while they are hung back."""
-    if "waste" in (piece.start_way, piece.end_way) or any(run.path == "across" for run in piece.left):
-        return True
-    return any(o.taken == "waste" and any(o.flat) for o in piece.openings) or any(s.taken == "waste" for s in piece.slots)
-
-
-def _runs(piece: Piece) -> Iterator[EdgeRun]:
-    """All that is shaped of a piece: its edges, and those of its openings."""
-    yield from (*piece.left, *piece.right)
-    for opening in piece.openings:
-        yield from (*opening.left, *opening.right)
+    """How the yarn was reckoned and how far off it may be, each way once."""
+    labels: dict[str, dict[str, None]] = {}
+    for use in (u for size in proof.sizes for u in size.yarn):
+        share = f"{round(use.error * 100)} %"
+        way = f"{use.way}; right to about {share}" if use.error and share not in use.way else use.way
+        labels.setdefault(way, {})[use.label] = None
+    return tuple(f"{sentence(listed(list(names)))}: {way}." for way, names in labels.items())
 
 
 def tensions(design: Design, units: str) -> tuple[Tension, ...]:
@@ -85,18 +60,21 @@ def _tension(design: Design, fabric: Fabric, units: str) -> Tension:
         size = f"{fabric.swatch_width_cm / CM_PER_INCH:.2f} in by {fabric.swatch_height_cm / CM_PER_INCH:.2f} in"
     else:
         size = f"{cm(fabric.swatch_width_cm, 0.1)} cm by {cm(fabric.swatch_height_cm, 0.1)} cm"
+    side = "" if fabric.right_side == "knit" else " Its right side is the purl side."
     weight = f" and weigh {_plain(fabric.swatch_grams)} g" if fabric.swatch_grams else ""
     return Tension(
         title=f"{sentence(stitch_words(fabric))}, tension {fabric.tension}",
         stitches=f"{fabric.stitches_per_cm * per:.1f}",
         rows=f"{fabric.rows_per_cm * per:.1f}",
         per=name,
-        text=f"In {yarn.label}. {swatch} measure {size}{weight}.",
+        text=f"In {yarn.label}. {swatch} measure {size}{weight}.{side}",
     )
 
 
 def stitch_words(fabric: Fabric) -> str:
     """The stitch with its "every 3rd needle"."""
+    if fabric.chart:
+        return f"chart {fabric.chart.replace('_', ' ')}"
     return f"{fabric.stitch}, every {ordinal(fabric.rib_every)} needle" if fabric.rib_every else fabric.stitch
 
 

@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from walewright.design.model import Machine as Bed
     from walewright.knit.operations import Work
     from walewright.pipeline import Outcome
-    from walewright.proof.model import JoinProof, Measure, PieceProof, SizeProof, YarnUse
+    from walewright.proof.model import BobbinUse, FloatFound, JoinProof, Measure, PieceProof, SizeProof, YarnUse
     from walewright.solve.model import SizedBand, SizedGarment, SizedPiece
 
 FORMAT = 1
@@ -45,6 +45,7 @@ def plan_json(outcome: Outcome) -> Json:
         "machine": _machine(design.machine),
         "yarns": [_yarn(yarn) for yarn in design.yarns],
         "fabrics": [_fabric(fabric) for fabric in design.fabrics],
+        "charts": [shapes.chart(chart) for chart in design.charts],
         "measurements": [_measurement(m, design.sizes) for m in design.measurements],
         "sizes": [
             _size(design, garment, work, proof)
@@ -69,7 +70,14 @@ def _machine(machine: Bed) -> Json:
 
 
 def _yarn(yarn: Yarn) -> Json:
-    return {"name": yarn.name, "label": yarn.label, "ball_grams": cm(yarn.ball_grams), "ball_metres": cm(yarn.ball_metres)}
+    return {
+        "name": yarn.name,
+        "label": yarn.label,
+        "ball_grams": cm(yarn.ball_grams),
+        "ball_metres": cm(yarn.ball_metres),
+        "tex": cm(yarn.tex),
+        "colour": yarn.colour,
+    }
 
 
 def _fabric(fabric: Fabric) -> Json:
@@ -80,6 +88,12 @@ def _fabric(fabric: Fabric) -> Json:
         "tension": fabric.tension,
         "stitches_per_10_cm": cm(fabric.stitches_per_cm * 10),
         "rows_per_10_cm": cm(fabric.rows_per_cm * 10),
+        "loop_cm": cm(fabric.loop_cm),
+        "chart": fabric.chart,
+        "edge": fabric.edge,
+        "fit": fabric.fit,
+        "stripes": [{"yarn": yarn, "rows": rows} for yarn, rows in fabric.stripes],
+        "right_side": fabric.right_side,
     }
 
 
@@ -118,11 +132,14 @@ def _size(design: Design, garment: SizedGarment, work: Work, proof: SizeProof) -
                 "easing_mm": join.easing_mm,
                 "longer_mm": join.longer_mm,
                 "way": join.way,
+                "matching": counted.matching,
                 **_proven_join(done),
             }
-            for join, done in zip(work.joins, proof.joins, strict=True)
+            for join, counted, done in zip(work.joins, garment.joins, proof.joins, strict=True)
         ],
         "yarn": [_use(use) for use in proof.yarn],
+        "bobbins": [_bobbin(bobbin) for bobbin in proof.bobbins],
+        "floats": [_float(found) for found in proof.floats],
         "operations": proof.operations,
         "loops": proof.loops,
         "read_back": proof.read_back,
@@ -188,8 +205,35 @@ def _proven_join(join: JoinProof) -> Json:
 def _use(use: YarnUse) -> Json:
     return {
         "yarn": use.yarn,
+        "label": use.label,
+        "kind": use.kind,
         "metres": cm(use.metres),
         "grams": cm(use.grams),
         "balls": use.balls,
         "way": use.way,
+        "error": cm(use.error),
+    }
+
+
+def _bobbin(bobbin: BobbinUse) -> Json:
+    return {
+        "piece": bobbin.piece,
+        "chart": bobbin.chart,
+        "yarn": bobbin.yarn,
+        "number": bobbin.number,
+        "first": bobbin.first,
+        "row": bobbin.row,
+        "metres": cm(bobbin.metres),
+    }
+
+
+def _float(found: FloatFound) -> Json:
+    return {
+        "piece": found.piece,
+        "yarn": found.yarn,
+        "row": found.row,
+        "first": found.first,
+        "last": found.last,
+        "stitches": found.stitches,
+        "cm": cm(found.cm),
     }

@@ -1,11 +1,12 @@
-"""The counts of a piece as JSON: edges, openings, slots, held rows, fabrics, repeats."""
+"""Charts, and the counts of a piece, as JSON: edges, openings, slots, held rows, fabrics, charts, repeats."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
-    from walewright.solve.model import PickUp, SizedOpening, SizedPiece, SizedRun, SizedSlot, SizedWedge, SizedZone
+    from walewright.design.model import Chart
+    from walewright.solve.model import PickUp, SizedChart, SizedOpening, SizedPiece, SizedRun, SizedSlot, SizedWedge, SizedZone
 
 Json = dict[str, Any]
 
@@ -31,7 +32,30 @@ def counts(piece: SizedPiece) -> Json:
         "wedges": [_wedge(w) for w in piece.wedges],
         "slots": [slot(s) for s in piece.slots],
         "zones": [_zone(z) for z in piece.zones],
+        "charts": [_placement(c) for c in piece.charts],
         "repeats": [{"from_row": r.from_row, "to_row": r.to_row, "times": r.times} for r in piece.repeats],
+    }
+
+
+def chart(of: Chart) -> Json:
+    """A grid of symbols and what each means."""
+    return {
+        "name": of.name,
+        "rows": list(of.rows),
+        "key": [
+            {
+                "symbol": key.symbol,
+                "kind": key.cell.kind,
+                "yarn": key.cell.yarn,
+                "cross": key.cell.cross,
+                "hung_first": key.cell.hung_first,
+            }
+            for key in of.key
+        ],
+        "before": of.before,
+        "repeat": of.repeat,
+        "after": of.after,
+        "picture": of.picture,
     }
 
 
@@ -90,6 +114,21 @@ def _wedge(of: SizedWedge) -> Json:
         "to_row": of.to_row,
         "groups": list(of.groups),
         "rest": of.rest,
+    }
+
+
+def _placement(of: SizedChart) -> Json:
+    return {
+        "chart": of.chart,
+        "fabric": of.fabric,
+        "area": of.area,
+        "from_row": of.from_row,
+        "to_row": of.to_row,
+        "first": of.first,
+        "last": of.last,
+        "edge": of.edge,
+        "start": of.start,
+        "repeats": of.repeats,
     }
 
 

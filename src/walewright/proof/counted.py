@@ -14,6 +14,8 @@ from walewright.bed import Course, Fabric
 from walewright.design.model import Design, Piece
 from walewright.design.model import Fabric as Knit
 from walewright.knit.operations import Side
+from walewright.proof.charted import charts
+from walewright.proof.floats import chart_rows
 from walewright.solve.model import SizedOpening, SizedPiece, SizedRun, SizedSlot, SizedWedge, SizedZone
 
 Told = Iterator[tuple[str, int, int]]
@@ -27,7 +29,7 @@ def as_counted(design: Design, piece: Piece, sized: SizedPiece, fabric: Fabric) 
     yield "the start", sized.start, fabric.stitches_at(0)
     yield "the rows", sized.counter(sized.rows), fabric.rows
     yield from _outer_edges(sized, fabric)
-    yield from _no_gaps(fabric)
+    yield from _no_gaps(sized, fabric)
     for opening in sized.openings:
         yield from _opening(sized, opening, fabric)
     for slot in sized.slots:
@@ -35,6 +37,7 @@ def as_counted(design: Design, piece: Piece, sized: SizedPiece, fabric: Fabric) 
     for wedge in sized.wedges:
         yield from _wedge(sized, wedge, fabric)
     yield from _fabrics(design, piece, sized, fabric)
+    yield from charts(design, sized, fabric)
 
 
 # ----------------------------------------------------------------- edges
@@ -97,12 +100,13 @@ def _near(positions: list[int], row: int, knitted: int) -> int:
     return knitted if knitted in positions[max(row - 1, 0) : row + 2] else positions[row]
 
 
-def _no_gaps(fabric: Fabric) -> Told:
-    """A needle without a stitch between the ends of a row."""
+def _no_gaps(sized: SizedPiece, fabric: Fabric) -> Told:
+    """A needle without a stitch between the ends of a row, but where a chart has the needle held for that row."""
     for course in fabric.passes():
-        missing = course.last - course.first + 1 - course.count
-        if missing:
-            yield f"row {course.counter}, from its first to its last stitch", course.count + missing, course.count
+        charted = any(chart_rows(sized, c.from_row, c.to_row, course.counter) for c in sized.charts)
+        made = fabric.stitches_in(course) if charted else course.count
+        if made != course.last - course.first + 1:
+            yield f"row {course.counter}, from its first to its last stitch", course.last - course.first + 1, made
 
 
 # ----------------------------------------------------------------- openings and slots
@@ -248,12 +252,26 @@ def knit_at(design: Design, piece: Piece, sized: SizedPiece, row: int) -> Knit:
     return design.fabric(piece.fabric if zone is None else zone.fabric)
 
 
+def yarns_at(design: Design, piece: Piece, sized: SizedPiece, row: int) -> tuple[str, ...]:
+    """The yarns that row `row` (1 ...) may be knitted with: of stripes the one of that row, in picture knitting all of the
+    picture's."""
+    knit = knit_at(design, piece, sized, row)
+    zone = zone_at(sized, row)
+    if knit.stripes:
+        at = (row - 1 - (0 if zone is None else zone.from_row)) % sum(rows for _, rows in knit.stripes)
+        order = [yarn for yarn, rows in knit.stripes for _ in range(rows)]
+        return (order[at],)
+    drawn = [design.chart(c.chart) for c in sized.charts if c.from_row < row <= c.to_row]
+    return (knit.yarn, *(yarn for chart in drawn if chart.picture for yarn in chart.yarns))
+
+
 def _fabrics(design: Design, piece: Piece, sized: SizedPiece, fabric: Fabric) -> Told:
     """Yarn and tension of every row, and of a latched zone its wales."""
     wrong = 0
     for row, counter in rows_once(sized).items():
         wanted = knit_at(design, piece, sized, row)
-        wrong += any((c.yarn, c.tension) != (wanted.yarn, wanted.tension) for c in fabric.passes(counter))
+        yarns = yarns_at(design, piece, sized, row)
+        wrong += any(c.yarn not in yarns or c.tension != wanted.tension for c in fabric.passes(counter))
     yield "rows in another yarn or tension than their fabric's", 0, wrong
     for zone in sized.zones:
         knit = design.fabric(zone.fabric)

@@ -29,11 +29,23 @@ class _Made:
         """Of the row just below `row`; at the start, of the first row."""
         return knit_at(self.design, self.piece, self.sized, max(row, 1)).stitches_per_cm
 
+    def panels_cm(self, row: int) -> float:
+        """By how much the panels in the row just below `row` (at the start, in the first row) are wider than as many stitches of
+        the fabric beside them."""
+        at = max(row, 1)
+        base = self.stitches_per_cm(at)
+        return sum(
+            (zone.last - zone.first + 1) * (1 / self.design.fabric(zone.fabric).stitches_per_cm - 1 / base)
+            for zone in self.sized.zones
+            if zone.first <= zone.last and zone.from_row < at <= zone.to_row
+        )
+
     def rows_per_cm(self, row: int) -> float:
         return knit_at(self.design, self.piece, self.sized, max(row, 1)).rows_per_cm
 
-    def width(self, where: str, wanted_cm: float, stitches: int, per_cm: float) -> Measure:
-        return Measure(f"width at {where}", wanted_cm, stitches / per_cm, round(stitches - wanted_cm * per_cm, 3), "st")
+    def width(self, where: str, wanted_cm: float, stitches: int, per_cm: float, panels_cm: float = 0.0) -> Measure:
+        cm = stitches / per_cm + panels_cm
+        return Measure(f"width at {where}", wanted_cm, cm, round((cm - wanted_cm) * per_cm, 3), "st")
 
     def height(self, what: str, wanted_cm: float, after: int, to: int) -> Measure:
         """Of the counts' rows after+1 .. to that were knitted, a repeat once, each at its gauge."""
@@ -82,14 +94,15 @@ def _widths(made: _Made) -> Iterator[Measure]:
     wanted = piece.start_width[size]
     if piece.start_most is not None:
         wanted = made.chosen.get("width at start", wanted)
-    yield made.width("start", wanted, fabric.stitches_at(0), made.stitches_per_cm(0))
+    yield made.width("start", wanted, fabric.stitches_at(0), made.stitches_per_cm(0), made.panels_cm(0))
     for row, station, width, free in _stations(piece, sized, size):
         spread = any(run.across and run.to_row == row for run in (*sized.left, *sized.right))
         stitches = _stitches(fabric, sized.counter(row), spread)
         if stitches is not None:
             cm = made.chosen.get(f"width at {station}", width) if free else width
             # Loops hung back on other needles are measured in what is knitted with them.
-            yield made.width(station, cm, stitches, made.stitches_per_cm(min(row + 1, sized.rows) if spread else row))
+            at = min(row + 1, sized.rows) if spread else row
+            yield made.width(station, cm, stitches, made.stitches_per_cm(at), made.panels_cm(at))
 
 
 def _stitches(fabric: Fabric, counter: int, spread: bool) -> int | None:

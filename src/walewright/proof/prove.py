@@ -7,9 +7,16 @@ from collections.abc import Iterator
 from walewright.bed import BedResult, Fabric, seam
 from walewright.design.model import Design, EdgeName
 from walewright.knit.operations import Work, needle
+from walewright.proof.bobbins import bobbins
+from walewright.proof.charted import matches
 from walewright.proof.counted import as_counted
+from walewright.proof.floats import LongFloat, float_warnings, long_floats
+from walewright.proof.lace import unpaired
 from walewright.proof.measures import measures
 from walewright.proof.model import JoinProof, PieceProof, Proof, SizeProof
+from walewright.proof.pictures import pictures
+from walewright.proof.sewing import seams_cm
+from walewright.proof.spent import spent
 from walewright.proof.yarn import yarn_uses
 from walewright.report.model import Diagnostic, Label
 from walewright.solve.model import Counts, SizedGarment, SizedJoin
@@ -25,18 +32,27 @@ def prove(
     read_back: tuple[BedResult | None, ...],
 ) -> tuple[Proof | None, Found]:
     """Compare, size by size: what the bed made of the plan (`results`) with the counts, and with what it made of the
-    printed words (`read_back`; None where they could not be read). Any difference is a diagnostic and no proof."""
+    printed words (`read_back`; None where they could not be read). Any difference is a diagnostic and no proof; a proof can come
+    with warnings."""
     faults: list[Diagnostic] = []
     sizes: list[SizeProof] = []
+    floats: list[tuple[str, tuple[LongFloat, ...]]] = []
     for index, garment in enumerate(counts.sizes):
         faults += _refusals(design, garment, results[index])
         if not results[index].faults:
             faults += _miscounts(design, garment, results[index])
             faults += _unequal(garment, results[index])
+            faults += _unmatched(design, garment, results[index])
+            faults += _unpaired(design, garment, results[index])
             faults += _misread(garment, results[index], read_back[index])
         if not faults:
-            sizes.append(_size(design, garment, works[index], results[index], index, read_back[index] is not None))
-    return (None if faults else Proof(tuple(sizes))), _merged(faults)
+            long = long_floats(design, garment, results[index].fabrics)
+            floats.append((garment.size, long))
+            sizes.append(_size(design, garment, works[index], results[index], index, read_back[index] is not None, long))
+    if faults:
+        return None, _merged(faults)
+    drawn = pictures(design, counts.sizes, tuple(_by_name(result) for result in results))
+    return Proof(tuple(sizes), drawn), tuple(float_warnings(floats))
 
 
 # ----------------------------------------------------------------- what does not hold
@@ -95,6 +111,36 @@ def _unequal(garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
                 )
 
 
+def _unmatched(design: Design, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
+    """Joins across which a pattern is to go on: beside the seam both sides have the columns that follow each other."""
+    fabrics = _by_name(result)
+    for sized in garment.joins:
+        for where, counted, knitted in matches(design, garment, sized, fabrics):
+            if counted != knitted:
+                yield Diagnostic(
+                    "knitted-otherwise",
+                    f"at {where} {counted} was counted and {knitted} knitted",
+                    (Label(sized.origin.span, "joined here"),),
+                    helps=("this is a fault of the plan, not of the source: please report it with the source",),
+                    sizes=(garment.size,),
+                )
+
+
+def _unpaired(design: Design, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
+    """Holes of charts without a decrease, and the reverse."""
+    fabrics = _by_name(result)
+    for sized in garment.pieces:
+        for row, at, what in unpaired(sized, fabrics[sized.name]):
+            lacks = "stitch drawn through two loops" if what == "hole" else "hole"
+            yield Diagnostic(
+                "lace-unpaired",
+                f"the {sized.name} has a {what} at needle {at} in row {row} and no {lacks} to it",
+                _place(design, sized.name),
+                helps=("this is a fault of the plan, not of the source: please report it with the source",),
+                sizes=(garment.size,),
+            )
+
+
 def _misread(garment: SizedGarment, result: BedResult, again: BedResult | None) -> Iterator[Diagnostic]:
     if again is None:
         return
@@ -145,20 +191,26 @@ def _by_name(result: BedResult) -> dict[str, Fabric]:
     return {fabric.name: fabric for fabric in result.fabrics}
 
 
-def _size(design: Design, garment: SizedGarment, work: Work, result: BedResult, index: int, read_back: bool) -> SizeProof:
+def _size(
+    design: Design,
+    garment: SizedGarment,
+    work: Work,
+    result: BedResult,
+    index: int,
+    read_back: bool,
+    floats: tuple[LongFloat, ...],
+) -> SizeProof:
     fabrics = _by_name(result)
-    loops: dict[tuple[str, str], int] = {}
-    for fabric in result.fabrics:
-        for yarn, count in fabric.loops_by_yarn.items():
-            loops[yarn] = loops.get(yarn, 0) + count * fabric.copies
     return SizeProof(
         garment.size,
         tuple(_piece(design, garment, fabric, index) for fabric in result.fabrics),
         tuple(_join(fabrics, j) for j in garment.joins),
-        yarn_uses(design, loops),
+        yarn_uses(design, spent(design, result.fabrics), seams_cm(design, garment, fabrics)),
         sum(len(block.operations) for block in work.blocks) + len(work.joins),
         sum(fabric.loops * fabric.copies for fabric in result.fabrics),
         read_back,
+        bobbins(design, garment, fabrics),
+        tuple(long.found for long in floats),
     )
 
 

@@ -1,76 +1,174 @@
-"""Yarn for one size: from the loops that the bed knitted.
+"""Yarn for one size: from the loops and floats that the bed knitted.
 
-Three ways, the best available is taken and named:
+Three ways, fabric by fabric the best available is taken and named:
 
-1. by weight: the swatch was weighed, so a stitch of that fabric weighs swatch grams / (stitches x rows);
-2. by loop length: no weight was given, so the length of a loop is estimated from the stitch density by the plain-knit
-   relation S = ks / l^2 (Doyle and Munden; constants for relaxed wool plain knit, Munden 1959: ks 19.0 dry, 21.6 wet).
-   It is meant for relaxed plain knit; other fabrics differ.
+1. by weight: the swatch was weighed, so a stitch of that fabric weighs swatch grams / (stitches x rows), floats included. In a
+   fabric of several yarns they share that weight by their loops' and floats' length and their own weight;
+2. by measured length: the author says how much yarn is in a stitch;
+3. estimated: from the density, by the relations of relaxed plain knit (`plain_knit`).
 
-Bands, seams and tails: the bands' loops are knitted and counted; for seams, ends and the swatch, see `SPARE`.
+A long stitch takes twice the yarn of another, a float the width of the needles that it passes. Bands are knitted and counted, tails
+are as long as they were asked for; for cast-offs, seams, ends and swatches see the constants.
 """
 
 from __future__ import annotations
 
 import math
 from collections.abc import Mapping
+from dataclasses import dataclass
 
-from walewright.design.model import Design, Fabric
+from walewright.design.model import Design, Yarn
+from walewright.design.model import Fabric as Knit
 from walewright.proof.model import YarnUse
+from walewright.proof.plain_knit import KS_DRY, KS_WET, KW_WET, loop_length_cm
+from walewright.proof.spent import Spent, Tally, grams_per_stitch
 
-KS_DRY, KS_WET = 19.0, 21.6
-"""Munden 1959, Journal of the Textile Institute, as quoted in lecture slides on fabric geometry."""
+__all__ = ["KS_DRY", "KS_WET", "SPARE", "loop_cm", "loop_length_cm", "yarn_uses"]
 
 SPARE = 0.10
-"""Share added for seams, ends and the error of the swatch. Common practice: 5 to 10 %."""
+"""Share added for ends and the error of the swatch. Common practice: 5 to 10 %."""
 
 SWATCH_STITCHES, SWATCH_ROWS = 10, 34
 """Knitted round the block that is measured: 5 stitches at each side, 15 rows and 2 marker rows at each end
 (common practice; the same as the page tells the knitter)."""
 
-LoopCounts = Mapping[tuple[str, str], int]
-"""(yarn, tension) -> loops of all copies."""
+CHAIN_LOOPS = 2
+"""A chain of the cast-off takes as much yarn as so many stitches: 6 widths against 3 for a row, of a yarn shop's rule,
+blacksquirrelberkeley.com/pages/yarn-chicken."""
+
+SEAM_WIDTHS = 3
+"""Yarn to sew a seam, in seam lengths (common practice, from memory)."""
+
+RAVEL_ENDS_CM = 40
+"""Of ravel cord beyond the row that it knits, to pull at: 20 cm at each end (common practice)."""
+
+WEIGHED, MEASURED, PLAIN, OTHER = 0.05, 0.08, 0.15, 0.25
+"""How far off a yarn may be that was weighed, measured, estimated for plain knit, estimated for another stitch (from memory)."""
+
+PLAIN_STITCHES = ("stocking stitch", "stripes")
 
 
-def loop_length_cm(stitches_per_cm: float, rows_per_cm: float, ks: float = KS_WET) -> float:
-    """Loop length in cm of relaxed plain knit with this density (stitches and rows per cm)."""
-    return math.sqrt(ks / (stitches_per_cm * rows_per_cm))
+@dataclass(frozen=True, slots=True)
+class _Loop:
+    """Yarn in a stitch, in cm, with the way it was come by and its error as a share."""
+
+    cm: float
+    way: str
+    error: float
 
 
-def yarn_uses(design: Design, loops: LoopCounts) -> tuple[YarnUse, ...]:
-    """What one size takes of each yarn, the swatches of its fabrics included, whole balls rounded up."""
-    uses: list[YarnUse] = []
+def yarn_uses(design: Design, spent: Spent, seams_cm: Mapping[str, float] | None = None) -> tuple[YarnUse, ...]:
+    """What one size takes: each yarn of the design in its order, whole balls rounded up, then waste yarn and ravel cord, if any.
+
+    The swatches of all fabrics are included. `seams_cm` is the length sewn with each yarn."""
+    tex = {yarn.name: yarn.tex for yarn in design.yarns}
+    grams: dict[str, dict[str, float]] = {yarn.name: {} for yarn in design.yarns}
+    for knit in design.fabrics:
+        own = {yarn: t for (name, yarn), t in spent.tallies.items() if name == knit.name and yarn in tex}
+        for name, weight in _of_fabric(knit, own, tex).items():
+            grams[name][knit.name] = weight
+    found = []
     for yarn in design.yarns:
-        grams = 0.0
-        weighed = True
-        heaviest: dict[str, float] = {}
-        for fabric in design.fabrics:
-            if fabric.yarn == yarn.name:
-                each = _grams_per_loop(design, fabric)
-                grams += (fabric.swatch_stitches + SWATCH_STITCHES) * (fabric.swatch_rows + SWATCH_ROWS) * each
-                # Loops are known by yarn and tension. Of two fabrics that share both, the heavier is taken for all of them.
-                heaviest[fabric.tension] = max(each, heaviest.get(fabric.tension, 0.0))
-                weighed = weighed and fabric.swatch_grams > 0
-        grams += sum(loops.get((yarn.name, tension), 0) * each for tension, each in heaviest.items())
-        grams *= 1 + SPARE
-        metres = grams / yarn.ball_grams * yarn.ball_metres
-        balls = math.ceil(grams / yarn.ball_grams - 1e-9)
-        uses.append(YarnUse(yarn.name, yarn.label, metres, grams, balls, _WEIGHED if weighed else _ESTIMATED))
-    return tuple(uses)
+        cut = spent.tails_cm.get(yarn.name, 0) + SEAM_WIDTHS * (seams_cm or {}).get(yarn.name, 0.0)
+        found.append(_use(design, yarn, grams[yarn.name], cut * yarn.tex / 1e5))
+    return (*found, *_helpers(design, spent))
 
 
-_WEIGHED = (
-    f"from the weight of the swatches, which are included, with {SPARE:.0%} for seams, ends and the error of the swatch, "
-    "about 5 % if it was weighed to the gram"
-)
-_ESTIMATED = (
-    f"estimated from the stitch density of plain knitting, with {SPARE:.0%} for seams and ends; right to about 15 %: weigh a swatch"
-)
+def loop_cm(design: Design, knit: Knit) -> float:
+    """Yarn in one stitch of a fabric, in cm, by the best way there is; where floats are weighed with the stitches, theirs too."""
+    return _loop(knit, next((y.tex for y in design.yarns if y.name == knit.yarn), 0.0)).cm
 
 
-def _grams_per_loop(design: Design, fabric: Fabric) -> float:
-    if fabric.swatch_grams > 0:
-        return fabric.swatch_grams / (fabric.swatch_stitches * fabric.swatch_rows)
-    yarn = next(y for y in design.yarns if y.name == fabric.yarn)
-    metres = loop_length_cm(fabric.stitches_per_cm, fabric.rows_per_cm) / 100
-    return metres * yarn.ball_grams / yarn.ball_metres
+def _loop(knit: Knit, tex: float) -> _Loop:
+    if knit.swatch_grams > 0 and tex > 0:
+        return _Loop(grams_per_stitch(knit) / tex * 1e5, "weighed", WEIGHED)
+    if knit.loop_cm > 0:
+        return _Loop(knit.loop_cm, "measured", MEASURED)
+    error = PLAIN if knit.stitch in PLAIN_STITCHES else OTHER
+    return _Loop(loop_length_cm(knit.stitches_per_cm, knit.rows_per_cm), "estimated", error)
+
+
+def _of_fabric(knit: Knit, own: Mapping[str, Tally], tex: Mapping[str, float]) -> dict[str, float]:
+    """Grams of each yarn in the garment's share of a fabric and in its swatch."""
+    swatch = (knit.swatch_stitches + SWATCH_STITCHES) * (knit.swatch_rows + SWATCH_ROWS)
+    loop = _loop(knit, tex.get(knit.yarn, 0.0))
+    cells = sum(t.loops + t.empty for t in own.values())
+    if not cells:
+        # Not knitted in this size but as a cast-off, or not at all: the swatch is its own yarn's.
+        spare = {knit.yarn: swatch * loop.cm * tex[knit.yarn] / 1e5} if knit.yarn in tex else {}
+        return {y: spare.get(y, 0.0) + _chains(own[y], loop.cm, tex[y]) if y in own else spare[y] for y in {*spare, *own}}
+    if loop.way == "weighed":
+        lengths = {yarn: (t.loops + t.longs + t.passed / KW_WET) * tex[yarn] for yarn, t in own.items()}
+        whole = sum(lengths.values())
+        each = grams_per_stitch(knit) * (cells + swatch)
+        return {
+            yarn: each * lengths[yarn] / whole + CHAIN_LOOPS * t.chains * grams_per_stitch(knit) * tex[yarn] / tex[knit.yarn]
+            for yarn, t in own.items()
+        }
+    found = {}
+    for yarn, t in own.items():
+        cm = (t.loops + t.longs) * loop.cm + t.passed / knit.stitches_per_cm
+        found[yarn] = cm * (1 + swatch / cells) * tex[yarn] / 1e5 + _chains(t, loop.cm, tex[yarn])
+    return found
+
+
+def _chains(tally: Tally, cm: float, tex: float) -> float:
+    return CHAIN_LOOPS * tally.chains * cm * tex / 1e5
+
+
+def _use(design: Design, yarn: Yarn, by_fabric: Mapping[str, float], sewn: float) -> YarnUse:
+    grams = (sum(by_fabric.values()) + sewn) * (1 + SPARE)
+    balls = math.ceil(grams / yarn.ball_grams - 1e-9)
+    way, error = _way(design, yarn, by_fabric)
+    return YarnUse(yarn.name, yarn.label, grams / yarn.tex * 1000, grams, balls, way, error)
+
+
+def _way(design: Design, yarn: Yarn, by_fabric: Mapping[str, float]) -> tuple[str, float]:
+    """In words, and the error: the mean of the fabrics' errors by what each takes, for at worst they all lie to one side."""
+    loops = {f.name: _loop(f, yarn.tex) for f in design.fabrics if by_fabric.get(f.name)}
+    whole = sum(by_fabric.values())
+    error = sum(by_fabric[name] * loop.error for name, loop in loops.items()) / whole if whole else 0.0
+    words = []
+    for way, said in _SAID.items():
+        names = [name for name, loop in loops.items() if loop.way == way]
+        if names:
+            words.append(said if len(names) == len(loops) else f"{_listed(names)} {said}")
+    told = "; ".join(words) or "none is knitted"
+    advice = ": weigh a swatch to know better" if any(loop.way == "estimated" for loop in loops.values()) else ""
+    return f"{told}; swatches, seams and tails included, with {SPARE:.0%} for ends; right to about {error:.0%}{advice}", error
+
+
+def _listed(names: list[str]) -> str:
+    """ "plain, rib and lace"."""
+    return " and ".join([*([", ".join(names[:-1])] if names[1:] else []), names[-1]])
+
+
+_SAID = {
+    "weighed": "from the weight of the swatch",
+    "measured": "from the measured length of yarn in a stitch",
+    "estimated": "estimated from the density by the relations of plain knitting",
+}
+
+
+# ----------------------------------------------------------------- waste yarn and ravel cord
+
+
+def _helpers(design: Design, spent: Spent) -> tuple[YarnUse, ...]:
+    """They come away and are no part of the garment; a waste yarn of the thickness of the main yarn is supposed."""
+    main = design.fabric(design.pieces[0].fabric) if design.pieces else design.fabrics[0]
+    yarn = next(y for y in design.yarns if y.name == main.yarn)
+    cm = loop_cm(design, main)
+    found = []
+    if spent.waste:
+        metres = spent.waste * cm / 100
+        grams = metres * yarn.tex / 1000
+        way = f"in loops as long as those of {main.name}; the weight is that of a yarn as thick as {yarn.label or yarn.name}"
+        found.append(YarnUse("waste", "waste yarn", metres, grams, 0, way, OTHER, "waste"))
+    if spent.ravel:
+        length = math.ceil((max(spent.ravel) * cm + RAVEL_ENDS_CM) / 5) * 5
+        times = len(spent.ravel)
+        way = f"one length of {length} cm, enough for the longest row and {RAVEL_ENDS_CM // 2} cm at each end"
+        if times > 1:
+            way += f"; it is used {times} times, or so many lengths if pieces wait with theirs in"
+        found.append(YarnUse("ravel", "ravel cord", length / 100, 0.0, 0, way, OTHER, "ravel"))
+    return tuple(found)

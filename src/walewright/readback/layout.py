@@ -1,14 +1,15 @@
-"""The layout of the printed text: sizes, sections, heads over lines for some sizes, and lines put together again."""
+"""The layout of the printed text: sizes, charts, sections, heads over lines for some sizes, and lines put together again."""
 
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 _SIZES = re.compile(r"Sizes (\S+)(?: \((\S.*)\))?")
 _KNIT = re.compile(r"(.+) \(knit ([0-9]{1,3})\)")
 _ONLY = re.compile(r"(?:[0-9]{1,3}[a-z]{2}, )*(?:[0-9]{1,3}[a-z]{2} and )?[0-9]{1,3}[a-z]{2} sizes? only")
 _MARK = re.compile(r"(?:\[ \] )+|- {3}")
+_CHART = re.compile(r"Chart ([^\W\d]\w*)")
 _NOTE = re.compile(r"Note:( |$)")
 
 
@@ -34,10 +35,30 @@ class Section:
 
 
 @dataclass(frozen=True, slots=True)
+class Printed:
+    """A line of a chart's section as it is printed, its continuations put to it; characters `start`..`end` of the text."""
+
+    words: str
+    start: int
+    end: int
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """The section of a chart, without its notes. Characters `start`..`end` are the heading."""
+
+    name: str
+    lines: tuple[Printed, ...]
+    start: int
+    end: int
+
+
+@dataclass(frozen=True, slots=True)
 class Text:
     """The whole text. `strange` are the places (start, end) of lines that are nothing of what a text is made of."""
 
     sizes: tuple[str, ...]
+    sheets: tuple[Sheet, ...]
     sections: tuple[Section, ...]
     strange: tuple[tuple[int, int], ...]
 
@@ -50,6 +71,10 @@ class _Open:
     start: int
     lines: list[Line]
     only: frozenset[int] | None = None
+    chart: str = ""
+    """The chart's name, if the section is one's."""
+    printed: list[Printed] = field(default_factory=list)
+    in_note: bool = False
 
 
 def laid_out(text: str) -> Text:
@@ -66,14 +91,16 @@ def laid_out(text: str) -> Text:
         here = opened[-1] if opened else None
         mark = _MARK.match(row)
         if going_on and row.startswith("    ") and row.strip() and here is not None:
-            last = here.lines[-1]
-            here.lines[-1] = Line(f"{last.words} {row.strip()}", last.only, last.start, start + len(row))
+            _go_on(here, row, start + len(row))
             continue
         going_on = False
         if not row or _underlines(row, rows[number - 1] if number else ""):
             continue
         if _underlines(under, row, "="):
-            opened.append(_Open(row, start, []))
+            chart = _CHART.fullmatch(row)
+            opened.append(_Open(row, start, [], chart=chart[1] if chart is not None else ""))
+        elif here is not None and here.chart:
+            going_on = _of_chart(here, row, start)
         elif here is None:
             found = _SIZES.fullmatch(row)
             if found is None or sizes:
@@ -89,7 +116,27 @@ def laid_out(text: str) -> Text:
             going_on = True
         else:
             strange.append((start, start + len(row)))
-    return Text(sizes, tuple(_section(o) for o in opened), tuple(strange))
+    sheets = tuple(Sheet(o.chart, tuple(o.printed), o.start, o.start + len(o.heading)) for o in opened if o.chart)
+    return Text(sizes, sheets, tuple(_section(o) for o in opened if not o.chart), tuple(strange))
+
+
+def _of_chart(here: _Open, row: str, start: int) -> bool:
+    """Whether the next row, if it is indented, goes on with this one of a chart's section."""
+    note = _MARK.match(row)
+    here.in_note = note is not None and _NOTE.match(row[note.end() :]) is not None
+    if not here.in_note:
+        here.printed.append(Printed(row, start, start + len(row)))
+    return here.in_note or row.startswith(("Repeat:", "Way:", "Key:"))
+
+
+def _go_on(here: _Open, row: str, end: int) -> None:
+    """The row, which is indented, is put to the line before it."""
+    if not here.chart:
+        last = here.lines[-1]
+        here.lines[-1] = Line(f"{last.words} {row.strip()}", last.only, last.start, end)
+    elif not here.in_note:
+        before = here.printed[-1]
+        here.printed[-1] = Printed(f"{before.words} {row.strip()}", before.start, end)
 
 
 def _underlines(row: str, above: str, by: str = "=-") -> bool:

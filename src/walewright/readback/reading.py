@@ -6,10 +6,11 @@ other sizes.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from typing import Any
 
 from walewright.knit.operations import Block, Join, Work
+from walewright.readback.charts import Drawing, Wrong, drawing
 from walewright.readback.hands import Contradiction, Hands
 from walewright.readback.layout import Line, Section, Text, is_note, laid_out
 from walewright.readback.sentences import Edges, Graded, Loop, Phrase, Said, Track, Unreadable, said
@@ -28,21 +29,23 @@ Found = tuple[Diagnostic, ...]
 def read_back(text: str, size: int) -> tuple[Work | None, Found]:
     """The work of size number `size` (from 0) as the printed `text` tells it, or what is wrong with the text."""
     page = laid_out(text)
-    faults = _unreadable(page)
+    charts, torn = _charts(page)
+    faults = (*torn, *_unreadable(page))
     if not faults and not 0 <= size < len(page.sizes):
         faults = (_fault("words-no-such-size", f"there is no size number {size + 1}; the text is for {len(page.sizes)}", 0, 0),)
-    return (None, faults) if faults else _worked(page, size)
+    return (None, faults) if faults else _worked(page, size, charts)
 
 
 def read_back_all(text: str) -> tuple[tuple[Work, ...] | None, Found]:
     """The work of every size, in the order of the text's sizes; the text is looked through once."""
     page = laid_out(text)
-    faults = _unreadable(page)
+    charts, torn = _charts(page)
+    faults = (*torn, *_unreadable(page))
     if faults:
         return None, faults
     works: list[Work] = []
     for size in range(len(page.sizes)):
-        work, wrong = _worked(page, size)
+        work, wrong = _worked(page, size, charts)
         if work is None:
             faults += wrong
         else:
@@ -68,6 +71,21 @@ def _unreadable(page: Text) -> Found:
         for line in section.lines:
             faults += _line_faults(line, len(page.sizes))
     return tuple(faults)
+
+
+def _charts(page: Text) -> tuple[dict[str, Drawing], Found]:
+    """The charts by name, and everything that is wrong with them."""
+    charts: dict[str, Drawing] = {}
+    faults: list[Diagnostic] = []
+    for sheet in page.sheets:
+        drawn = drawing(sheet)
+        if isinstance(drawn, Wrong):
+            faults.append(_fault(drawn.code, f"chart {sheet.name}: {drawn.message}", drawn.start, drawn.end))
+        elif sheet.name in charts:
+            faults.append(_fault("words-contradict", f"there are two charts {sheet.name}", sheet.start, sheet.end))
+        else:
+            charts[sheet.name] = drawn
+    return charts, tuple(faults)
 
 
 def _line_faults(line: Line, sizes: int) -> Iterator[Diagnostic]:
@@ -102,11 +120,11 @@ def _numbers(told: tuple[Said, ...]) -> Iterator[Graded]:
 # ----------------------------------------------------------------- what is worked
 
 
-def _worked(page: Text, size: int) -> tuple[Work | None, Found]:
+def _worked(page: Text, size: int, charts: Mapping[str, Drawing]) -> tuple[Work | None, Found]:
     name = page.sizes[size]
     blocks: list[Block] = []
     for section in page.sections[:-1]:
-        hands = Hands()
+        hands = Hands(charts)
         fault = _obeyed(section, size, lambda phrase, hands=hands: _obey(hands, phrase, size), name)  # type: ignore[misc]
         if fault is not None:
             return None, (fault,)
@@ -197,7 +215,7 @@ def _arguments(phrase: Phrase, size: int) -> list[Any]:
 def _obey(hands: Hands, phrase: Phrase, size: int) -> None:
     if phrase.kind == "join_edges":
         raise Contradiction("edges are joined only under the last heading")
-    getattr(hands, phrase.kind)(*_arguments(phrase, size))
+    hands.obey(phrase.kind, *_arguments(phrase, size))
 
 
 def _sew(joins: list[Join], phrase: Phrase, size: int) -> None:

@@ -32,7 +32,10 @@ class Graded:
 
 
 Edges = tuple[tuple[str, str], ...]
-Argument = Graded | str | Edges
+Stripes = tuple[tuple[str, int], ...]
+"""(yarn, rows) from the first knitted on."""
+
+Argument = Graded | str | int | Edges | Stripes | tuple[int, int] | tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,19 +85,29 @@ def said(line: str) -> tuple[Said, ...] | Unreadable:
     if line.count("[") > _DEEPEST:
         return Unreadable(line.index("["))
     try:
-        return cast("tuple[Said, ...]", parser().parse(line))
+        return cast("tuple[Said, ...]", parser().parse(line, start="start"))
+    except UnexpectedInput as fault:
+        return Unreadable(fault.pos_in_stream if fault.pos_in_stream is not None else len(line))
+
+
+@lru_cache(maxsize=1024)
+def chart_line(line: str) -> Phrase | Unreadable:
+    """What a line of a chart's section says, of a key without its symbol: what is repeated, a picture's way, a meaning."""
+    try:
+        return cast(Phrase, parser().parse(line, start="chart_line"))
     except UnexpectedInput as fault:
         return Unreadable(fault.pos_in_stream if fault.pos_in_stream is not None else len(line))
 
 
 @cache
 def parser() -> Lark:
-    """The LALR parser of `grammar/instructions.lark`; its results are tuples of `Said`."""
+    """The LALR parser of `grammar/instructions.lark`; its results are tuples of `Said`, or a `Phrase` of a chart's line."""
     from walewright.world import shipped_text
 
     return Lark(
         shipped_text("grammar", "instructions.lark"),
         parser="lalr",
+        start=["start", "chart_line"],
         lexer="contextual",
         maybe_placeholders=False,
         edit_terminals=_whole_words,
@@ -164,6 +177,32 @@ class _Phrases(Transformer[Token, Any]):
         *singles, changed, times = children
         return Several((*(singles or (Graded((0,)),)), changed, times))
 
+    def start_chart(self, children: list[Any]) -> Phrase:
+        # A motif is no fabric of its own; without plain stitches at the ends there are none.
+        fabric = [] if isinstance(children[1], Graded) else children[:1]
+        chart, first, last, area, *edge, start = children[len(fabric) :]
+        return Phrase("start_chart", (chart, *(fabric or [""]), area, first, last, *(edge or [Graded((0,))]), start))
+
+    def start_stripes(self, children: list[Any]) -> Phrase:
+        fabric, tension, *rest = children
+        carried = rest.pop() if isinstance(rest[-1], Several) else Several(())
+        return Phrase("start_stripes", (fabric, tension, tuple(rest), tuple(str(c) for c in carried.arguments)))
+
+    def stripe(self, children: list[Any]) -> tuple[str, int]:
+        rows, yarn = children
+        return yarn, rows
+
+    def carried(self, children: list[Any]) -> Several:
+        return Several(tuple(children))
+
+    def chart_line(self, children: list[Any]) -> Phrase:
+        return cast(Phrase, children[0])
+
+    def columns(self, children: list[Any]) -> tuple[int, int]:
+        return children[0], children[-1]
+
+    rows = columns
+
     def stretched(self, children: list[Any]) -> Graded:
         return Graded(tuple(None if r is None else -r for r in children[0].readings))
 
@@ -212,5 +251,32 @@ class _Phrases(Transformer[Token, Any]):
 
     def JOINED(self, token: Token) -> str:
         return {"join": "sewn", "gather": "gathered", "graft": "grafted", "link": "linked"}[token.lower()]
+
+    def WASTE_WAY(self, token: Token) -> str:
+        return "comb" if token == "with the comb" else "e-wrap"
+
+    def AREA(self, token: Token) -> str:
+        return "panel" if token == "alone" else "whole"
+
+    def EDGE_STS(self, token: Token) -> Graded:
+        return _graded(token.removeprefix(", plain on the "), int)
+
+    def QUOTED_NAME(self, token: Token) -> str:
+        return str(token)[1:-1]
+
+    def COUNT(self, token: Token) -> int:
+        return int(token)
+
+    def LEFT_HANGING(self, token: Token) -> str:
+        return "carried"
+
+    def OVER(self, token: Token) -> str:
+        return "over"
+
+    def SAME(self, token: Token) -> str:
+        return "the same needles"
+
+    def ALL(self, token: Token) -> str:
+        return "all needles"
 
     SIDE = WHERE = EDGE_PART = TRACK = NAME = TENSION = QUOTED = _word

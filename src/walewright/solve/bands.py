@@ -10,10 +10,11 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
-from math import floor
+from math import ceil, floor
 
 from walewright.design.model import Band, Design, EdgeName, Fabric, Piece
 from walewright.report.model import Diagnostic, Label
+from walewright.solve.edgings import edging_rows, even, needles_of
 from walewright.solve.geometry import Stretch, called_on_both, split_part, stretches
 from walewright.solve.model import PickUp, SizedBand, SizedPiece, SizedSlot
 
@@ -77,15 +78,11 @@ def sized_band(design: Design, band: Band, size: int, pieces: Sequence[SizedPiec
     edging = design.edging(band.edging)
     fabric = design.fabric(edging.fabric)
     parts = _walk(design, band.along, pieces, fabric)
-    counts = shared_out(parts, 2 * fabric.rib_every)
-    rows = even(edging.depth[size] * fabric.rows_per_cm)
+    step, rest = needles_of(edging)
+    counts = shared_out(parts, step, rest) if step else shared_out(parts, 2 * fabric.rib_every)
+    rows = edging_rows(design, edging, size)
     holes = tuple(_holes(band, size, sum(counts), rows, fabric)) if band.holes else ()
     return SizedBand(band.name, sum(counts), rows, _pick_ups(parts, counts), band.origin, holes)
-
-
-def even(wanted: float) -> int:
-    """The nearest even number of rows or stitches, 2 at least."""
-    return max(2, 2 * floor(wanted / 2 + 0.5))
 
 
 def _pick_ups(parts: Sequence[_Part], counts: Sequence[int]) -> tuple[PickUp, ...]:
@@ -136,9 +133,9 @@ def _alike(one: _Part, other: _Part) -> bool:
     return one.edge == other.edge and one.points == other.points and abs(one.wanted - other.wanted) < 1e-9
 
 
-def shared_out(parts: Sequence[_Part], repeat: int) -> tuple[int, ...]:
-    """Stitches of each part: even in all where the loops allow it, a multiple of `repeat` (0: no rib) where that changes
-    little. The two halves of a neck that are alike get the same."""
+def shared_out(parts: Sequence[_Part], repeat: int, rest: int = 0) -> tuple[int, ...]:
+    """Stitches of each part: even in all where the loops allow it, `rest` more than a multiple of `repeat` (0: any) where that
+    changes little. The two halves of a neck that are alike get the same."""
     firm = sum(round(p.wanted) for p in parts if p.firm)
     counts = [round(p.wanted) for p in parts]
     groups = list(_groups(parts))
@@ -146,9 +143,24 @@ def shared_out(parts: Sequence[_Part], repeat: int) -> tuple[int, ...]:
         return tuple(counts)
     soft = [i for group in groups for i in group]
     wanted = sum(parts[i].wanted for i in soft)
-    goal = _total(firm + wanted, repeat, firm + len(soft), firm + sum(parts[i].points for i in soft)) - firm
+    least, most = firm + len(soft), firm + sum(parts[i].points for i in soft)
+    if rest:
+        # Of halves that get the same only every second sum can be had.
+        parity = firm % 2 if all(len(group) == 2 for group in groups) else None
+        goal = _suiting(firm + wanted, repeat, rest, least, most, parity) - firm
+    else:
+        goal = _total(firm + wanted, repeat, least, most) - firm
     _fill(parts, groups, counts, goal, {i: parts[i].wanted * goal / wanted for i in soft})
     return tuple(counts)
+
+
+def _suiting(wanted: float, repeat: int, rest: int, least: int, most: int, parity: int | None) -> int:
+    """The nearest sum that is `rest` more than a multiple of `repeat`, and even or odd as asked for; where the loops give none that
+    is near enough, as for a plain edging."""
+    near = max(SUITS_RIB * wanted, repeat / 2)
+    numbers = range(max(least, floor(wanted - near)), min(most, ceil(wanted + near)) + 1)
+    suit = [n for n in numbers if n % repeat == rest and parity in (None, n % 2) and abs(n - wanted) <= near + 1e-9]
+    return min(suit, key=lambda n: (abs(n - wanted), n), default=_total(wanted, 0, least, most))
 
 
 def _fill(parts: Sequence[_Part], groups: Sequence[tuple[int, ...]], counts: list[int], goal: int, ideal: dict[int, float]) -> None:

@@ -9,10 +9,12 @@ from math import ceil, floor
 from walewright.design.model import Design, Machine, Piece
 from walewright.report.model import Diagnostic, Label, Span
 from walewright.solve.edges import ACROSS_RUN
-from walewright.solve.gauge import fabric_above, fabric_below
 from walewright.solve.lean import may_lean
 from walewright.solve.model import SizedBand
+from walewright.solve.multiples import multiples, slack, station
 from walewright.solve.quantities import length
+from walewright.solve.terms import SIDES
+from walewright.solve.widths import across
 
 _A_STITCH = 1.0
 """A piece may be narrowed by a stitch to fit."""
@@ -39,7 +41,7 @@ def too_wide(design: Design) -> Iterator[Diagnostic]:
         if piece.mirror_of is not None:
             continue
         stations = [_widest(design, piece, size) for size in range(len(design.sizes))]
-        over = [i for i, station in enumerate(stations) if station.needles > needles + _A_STITCH + 1e-9]
+        over = [i for i, station in enumerate(stations) if station.needles > needles + _narrower(design, piece) + 1e-9]
         if not over:
             continue
         most = max((stations[i] for i in over), key=lambda s: s.needles)
@@ -61,6 +63,16 @@ def too_wide(design: Design) -> Iterator[Diagnostic]:
             ),
             sizes=_only(design, over),
         )
+
+
+def _narrower(design: Design, piece: Piece) -> float:
+    """Stitches by which a piece may be narrowed to fit: by half a repeat, where it goes by whole repeats."""
+    found = [_A_STITCH]
+    for multiple in multiples(design, piece):
+        for side in SIDES:
+            at = station(piece, side, multiple.level)
+            found += [] if at is None else [slack(design, piece, side, at)]
+    return max(found)
 
 
 def _panels(stitches: int, needles: int) -> str:
@@ -112,8 +124,8 @@ def _even(stitches: float) -> int:
 def _widest(design: Design, piece: Piece, size: int) -> _Station:
     """Where the piece needs most needles. What is free may be as narrow as it can."""
     start = min(piece.start_width[size], (piece.start_most or piece.start_width)[size])
-    per_cm = fabric_below(design, piece, piece.levels[0].name).stitches_per_cm
-    at_start = _Station(start * per_cm / 2, start / 2, per_cm, "at the start", piece.origin.span)
+    by = across(design, piece, piece.levels[0].name, size)
+    at_start = _Station(by.stitches(start) / 2, start / 2, by.per_cm, "at the start", piece.origin.span)
     left, right = (_furthest(design, piece, side, at_start, size) for side in ("left", "right"))
     further = max(left, right, key=lambda s: s.needles)
     if may_lean(piece):
@@ -131,7 +143,7 @@ def _furthest(design: Design, piece: Piece, side: str, found: _Station, size: in
     place = found.cm
     for run in piece.left if side == "left" else piece.right:
         place += min(run.change[size], (run.most or run.change)[size])
-        per_cm = (fabric_above if run.path == ACROSS_RUN else fabric_below)(design, piece, run.to_level).stitches_per_cm
-        if place * per_cm > found.needles + 1e-9:
-            found = _Station(place * per_cm, place, per_cm, f"at `{run.to_level}`", run.origin.span)
+        by = across(design, piece, run.to_level, size, side, run.path == ACROSS_RUN)
+        if by.stitches(place) > found.needles + 1e-9:
+            found = _Station(by.stitches(place), place, by.per_cm, f"at `{run.to_level}`", run.origin.span)
     return found

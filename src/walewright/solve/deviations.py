@@ -4,18 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from walewright.design.model import Design, Fabric, Opening, Piece
+from walewright.design.model import Design, Opening, Piece
 from walewright.solve.edges import ACROSS_RUN
 from walewright.solve.gaps import end_level
 from walewright.solve.gauge import fabric_above, fabric_below, highest, level_number, rows_down, rows_to
 from walewright.solve.model import Deviation, SizedOpening, SizedPiece
+from walewright.solve.widths import Across, across
 
 
 def deviations(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Iterator[Deviation]:
     """The rows of the check table that a piece has in one size. What was free is wanted as it was solved."""
     first = piece.levels[0].name
     yield _width(
-        piece, "start", _ranged(piece.start_width, piece.start_most, size), sized.start, fabric_below(design, piece, first)
+        piece, "start", _ranged(piece.start_width, piece.start_most, size), sized.start, across(design, piece, first, size)
     )
     yield from _outline(design, piece, sized, size)
     for opening, made in zip(piece.openings, sized.openings, strict=True):
@@ -32,25 +33,24 @@ def _ranged(least: tuple[float, ...], most: tuple[float, ...] | None, size: int)
     return min(ends), max(ends)
 
 
-def _width(piece: Piece, where: str, wanted: Range, stitches: int, fabric: Fabric) -> Deviation:
-    per_cm = fabric.stitches_per_cm
-    solved = stitches / per_cm
+def _width(piece: Piece, where: str, wanted: Range, stitches: int, by: Across) -> Deviation:
+    solved = by.cm(stitches)
     cm = min(max(solved, wanted[0]), wanted[1])
-    return Deviation(piece.name, f"width at {where}", cm, cm * per_cm, stitches, solved, "st")
+    return Deviation(piece.name, f"width at {where}", cm, by.stitches(cm), stitches, solved, "st")
 
 
 def _outline(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Iterator[Deviation]:
     wanted = _ranged(piece.start_width, piece.start_most, size)
-    knitted = fabric_below(design, piece, piece.levels[0].name)
+    knitted = across(design, piece, piece.levels[0].name, size)
     runs = (*piece.left, *piece.right)
     made = (*sized.left, *sized.right)
     stitches = sized.start
     for level in piece.levels:
-        for across in (False, True):
+        for spread in (False, True):
             ending = [
                 (run, solved)
                 for run, solved in zip(runs, made, strict=True)
-                if run.to_level == level.name and (run.path == ACROSS_RUN) is across
+                if run.to_level == level.name and (run.path == ACROSS_RUN) is spread
             ]
             if not ending:
                 continue
@@ -61,14 +61,14 @@ def _outline(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Iter
             ends = (wanted[turned] + low, wanted[not turned] + high)
             wanted = min(ends), max(ends)
             stitches += sum(by for _, run in ending for _, by in run.changes())
-            here = (fabric_above if across else fabric_below)(design, piece, level.name)
-            if not any(r.change[size] or (r.most or r.change)[size] for r, _ in ending) and here is not knitted:
+            here = across(design, piece, level.name, size, above=spread)
+            if not any(r.change[size] or (r.most or r.change)[size] for r, _ in ending) and here != knitted:
                 # Straight on in another fabric: the same stitches are wanted, whatever they measure there.
-                share = knitted.stitches_per_cm / here.stitches_per_cm
-                yield _width(piece, level.name, (wanted[0] * share, wanted[1] * share), stitches, here)
+                same = here.cm(knitted.stitches(wanted[0])), here.cm(knitted.stitches(wanted[1]))
+                yield _width(piece, level.name, same, stitches, here)
                 continue
             knitted = here
-            yield _width(piece, level.name + (" across" if across else ""), wanted, stitches, here)
+            yield _width(piece, level.name + (" across" if spread else ""), wanted, stitches, here)
         row = sized.row(level.name)
         if row:
             yield _height(design, piece, level.name, row, size)
@@ -90,7 +90,7 @@ def _opening(design: Design, piece: Piece, opening: Opening, made: SizedOpening,
     fabric = fabric_below(design, piece, end)
     changes = [(r.change[size], (r.most or r.change)[size]) for r in (*opening.left, *opening.right)]
     ends = opening.flat[size] + sum(low for low, _ in changes), opening.flat[size] + sum(high for _, high in changes)
-    yield _width(piece, opening.name, (min(ends), max(ends)), made.width, fabric)
+    yield _width(piece, opening.name, (min(ends), max(ends)), made.width, Across(fabric.stitches_per_cm, 0.0))
     rows = made.to_row - made.row
     if opening.from_level is None:
         cm = opening.depth[size]
@@ -113,8 +113,8 @@ def _inside(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Itera
             continue
         done.add(wedge.name)
         fabric = fabric_above(design, piece, wedge.from_level)
-        yield _width(piece, wedge.name, (wedge.width[size],) * 2, sum(made[0].groups), fabric)
+        yield _width(piece, wedge.name, (wedge.width[size],) * 2, sum(made[0].groups), Across(fabric.stitches_per_cm, 0.0))
     for slot in piece.slots:
         solved = next(s for s in sized.slots if s.name == slot.name)
         fabric = fabric_below(design, piece, slot.level)
-        yield _width(piece, slot.name, (slot.width[size],) * 2, solved.last - solved.first + 1, fabric)
+        yield _width(piece, slot.name, (slot.width[size],) * 2, solved.last - solved.first + 1, Across(fabric.stitches_per_cm, 0.0))

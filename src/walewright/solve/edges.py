@@ -6,12 +6,14 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from walewright.design.model import Design, EdgeRun, PerSize, Piece
-from walewright.solve.gauge import fabric_above, fabric_below
+from walewright.solve.gauge import fabric_below
 from walewright.solve.lean import may_lean
+from walewright.solve.multiples import leeway, slack
 from walewright.solve.programme import Draft, Kind, Linear, Rule, Terms, total
 from walewright.solve.quantities import LESSER, Quantity, want
 from walewright.solve.ranges import want_range
 from walewright.solve.terms import EdgeTerms, ways
+from walewright.solve.widths import BOTH, Across, across
 
 PerSizeTerms = tuple[Terms, ...]
 
@@ -77,23 +79,28 @@ def _start(draft: Draft, design: Design, piece: Piece, one: PerSizeTerms) -> Per
     """Stitches left of the centre mark at the start."""
     half = new(draft, design, piece, "start")
     terms, factor = doubled(half, one)
-    per_cm = fabric_below(design, piece, piece.levels[0].name).stitches_per_cm
+    by = _reckoned(design, piece, piece.levels[0].name)
     quantity = Quantity(
         f"the start of the {piece.name}",
         (piece.name,),
         piece.origin,
         terms,
         factor,
-        tuple(w * per_cm for w in piece.start_width),
+        tuple(b.stitches(w) for b, w in zip(by, piece.start_width, strict=True)),
         piece.start_width,
         "st",
-        (2.0,) * len(design.sizes),
+        (max(2.0, slack(design, piece, "left", 0)),) * len(design.sizes),
         f"the {piece.name} starts {{cm}} wide",
         f"the {piece.name} cannot start {{cm}} wide",
     )
     most = piece.start_most or piece.start_width
-    want_range(draft, quantity, tuple(w * per_cm for w in most), most)
+    want_range(draft, quantity, tuple(b.stitches(w) for b, w in zip(by, most, strict=True)), most)
     return half
+
+
+def _reckoned(design: Design, piece: Piece, level: str, side: str = BOTH, above: bool = False) -> tuple[Across, ...]:
+    """How widths are reckoned at a level, per size."""
+    return tuple(across(design, piece, level, i, side, above) for i in range(len(design.sizes)))
 
 
 @dataclass(slots=True)
@@ -103,16 +110,16 @@ class _Walk:
     now: PerSizeTerms
     least: PerSize
     most: PerSize
-    per_cm: float
-    """Stitches to the cm where it was measured last."""
+    by: tuple[Across, ...]
+    """How it was reckoned where it was measured last."""
 
     @property
     def free(self) -> bool:
         """Whether it may have come to several places."""
         return any(abs(a - b) > 1e-9 for a, b in zip(self.least, self.most, strict=True))
 
-    def lead(self, run: EdgeRun, per_cm: float) -> tuple[tuple[int, ...], ...]:
-        """On over a run that is measured by `per_cm`; which ways it may go in each size. A width to come to takes the least
+    def lead(self, run: EdgeRun, by: tuple[Across, ...]) -> tuple[tuple[int, ...], ...]:
+        """On over a run that is reckoned `by`; which ways it may go in each size. A width to come to takes the least
         change from the farthest place, and the most from the nearest."""
         if run.most is None:
             ends = [self.least, self.most], [run.change, run.change]
@@ -120,15 +127,22 @@ class _Walk:
             ends = [self.most, self.least], [run.change, run.most]
         one, other = (tuple(p + c for p, c in zip(*each, strict=True)) for each in zip(*ends, strict=True))
         least, most = tuple(map(min, one, other)), tuple(map(max, one, other))
-        if abs(per_cm - self.per_cm) < 1e-9:
+        if all(abs(b.per_cm - a.per_cm) < 1e-9 and abs(b.spare - a.spare) < 1e-9 for a, b in zip(self.by, by, strict=True)):
             # Straight on is straight on, wherever that is.
             found = tuple(ways(a, b) for a, b in zip(run.change, run.most or run.change, strict=True))
         else:
             # In another fabric as wide is more or fewer stitches.
-            moves = zip(self.least, self.most, least, most, strict=True)
-            found = tuple(ways(c * per_cm - b * self.per_cm, d * per_cm - a * self.per_cm) for a, b, c, d in moves)
-        self.least, self.most, self.per_cm = least, most, per_cm
+            moves = zip(self.by, by, self.least, self.most, least, most, strict=True)
+            found = tuple(
+                ways(now.stitches(c) - then.stitches(b), now.stitches(d) - then.stitches(a)) for then, now, a, b, c, d in moves
+            )
+        self.least, self.most, self.by = least, most, by
         return found
+
+
+def _halved(by: tuple[Across, ...]) -> tuple[Across, ...]:
+    """The same for half a width."""
+    return tuple(replace(b, spare=b.spare / 2) for b in by)
 
 
 def _edge(
@@ -145,12 +159,14 @@ def _edge(
     count = len(design.sizes)
     nothing: PerSizeTerms = tuple(() for _ in design.sizes)
     first = piece.start_width
-    begun = fabric_below(design, piece, piece.levels[0].name).stitches_per_cm
+    begun = _reckoned(design, piece, piece.levels[0].name, side)
     walk = _Walk(start, tuple(w / 2 for w in first), tuple(w / 2 for w in piece.start_most or first), begun)
     after: list[PerSizeTerms] = []
     casts: list[PerSizeTerms] = []
     steps: list[PerSizeTerms] = []
     directions: list[tuple[tuple[int, ...], ...]] = []
+    if side == BOTH:
+        walk.by = _halved(walk.by)
     levels = [piece.levels[0].name]
     for run in piece.right if side == "right" else piece.left:
         moving = any(run.change) or any(run.most or ())
@@ -194,11 +210,17 @@ def _move(
         walk.now = tuple(total((place, 1), (z, -1)) for place, z in zip(walk.now, zero, strict=True))
     factor = 2 if alike else 1
     # Loops hung back across the work are measured in what is knitted with them, shaped edges in what they were knitted in.
-    fabric = (fabric_above if run.path == ACROSS_RUN else fabric_below)(design, piece, run.to_level)
+    by = _reckoned(design, piece, run.to_level, side, run.path == ACROSS_RUN)
     place = f"`{run.to_level}`" if alike else f"`{run.to_level}` on the {side}"
     reach = "wide" if alike else "from the centre"
-    per_cm = fabric.stitches_per_cm
-    found = walk.lead(run, per_cm)
+    found = walk.lead(run, _halved(by) if alike else by)
+    which, number = "right" if side == "right" else "left", runs_of(piece, side).index(run)
+    may_turn = leeway(design, piece, which, number)
+    # Where whole repeats take more than a small move has, what is left of it may go the other way.
+    turned = (
+        f if len(f) > 1 or abs(c) * b.per_cm > may_turn else (f[0], -f[0]) for f, c, b in zip(found, run.change, by, strict=True)
+    )
+    found = tuple(turned) if may_turn else found
     if alike:
         terms, unit = doubled(walk.now, one)
         extra = 0.0
@@ -207,14 +229,15 @@ def _move(
         extra = (0.5 if side == "right" else -0.5) if piece.odd else 0.0
     least, most = (tuple(factor * p for p in places) for places in (walk.least, walk.most))
     # Steps are equal, so each of them may be off by half a stitch.
-    off = factor + factor * run.steps / 2
+    loose = slack(design, piece, which, number + 1)
+    off = max(factor + factor * run.steps / 2, loose)
     quantity = Quantity(
         f"the {'width' if alike else 'edge'} of the {piece.name} at {place}",
         (piece.name,),
         run.origin,
         terms,
         unit,
-        tuple(c * per_cm + extra for c in least),
+        tuple(b.stitches(c) + extra for b, c in zip(by, least, strict=True)),
         least,
         "st",
         (float(off),) * count,
@@ -223,11 +246,11 @@ def _move(
         signed=any(zero),
     )
     if not was_free or run.most is not None:
-        want_range(draft, quantity, tuple(c * per_cm + extra for c in most), most)
+        want_range(draft, quantity, tuple(b.stitches(c) + extra for b, c in zip(by, most, strict=True)), most)
         return found
     # What the edge starts from is free: how far it moves is wanted, not where it comes to.
     moved = tuple(total((now, d), (then, -d)) for now, then, (d, *_) in zip(walk.now, before, found, strict=True))
-    by = tuple(abs(c) for c in run.change)
+    wide = tuple(abs(c) for c in run.change)
     want(
         draft,
         Quantity(
@@ -236,10 +259,10 @@ def _move(
             run.origin,
             moved,
             1,
-            tuple(c * per_cm for c in by),
-            by,
+            tuple(c * b.per_cm for b, c in zip(by, wide, strict=True)),
+            wide,
             "st",
-            (float(1 + run.steps / 2),) * count,
+            (max(1 + run.steps / 2, loose),) * count,
             f"the edge of the {piece.name} moves by {{cm}} to {place}",
             f"the edge of the {piece.name} cannot move by {{cm}} to {place}",
         ),

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from walewright.design.model import Design, EdgeRun, Opening, Piece
-from walewright.solve.bands import even
+from walewright.solve.charts import sized_charts
 from walewright.solve.edges import runs_of
+from walewright.solve.edgings import edging_rows
 from walewright.solve.gaps import alike, gap_runs, rejoins
 from walewright.solve.inlays import sized_buttonholes, sized_repeats, sized_slots, sized_zones
 from walewright.solve.lean import lean, may_lean
@@ -136,17 +137,14 @@ def _piece(design: Design, piece: Piece, terms: PieceTerms, values: Values, outl
     rows = {level: 2 * amount(t, values) for level, t in terms.rows.items()}
     start = amount(terms.left.start, values) + amount(terms.right.start, values)
     left, right = outline.left, outline.right
-    edging_rows = 0
-    if piece.start_edging is not None:
-        edging = design.edging(piece.start_edging)
-        edging_rows = even(edging.depth[size] * design.fabric(edging.fabric).rows_per_cm)
+    edging = 0 if piece.start_edging is None else edging_rows(design, design.edging(piece.start_edging), size)
     stitches = {slot.name: amount(t, values) for slot, t in zip(piece.slots, terms.slots, strict=True)}
     off = lean(design.machine.needles, start, left, right) if may_lean(piece) else 0
     begin = {"left": start // 2 + off, "right": start - start // 2 - off}
     slots = [*sized_slots(design, piece, stitches, rows, size, off)]
     for holes in piece.buttonholes:
         slots += sized_buttonholes(design, piece, holes, rows, begin[holes.edge], left if holes.edge == "left" else right, size)
-    return SizedPiece(
+    made = SizedPiece(
         piece.name,
         start,
         tuple((level.name, rows[level.name]) for level in piece.levels),
@@ -155,13 +153,14 @@ def _piece(design: Design, piece: Piece, terms: PieceTerms, values: Values, outl
         right,
         outline.openings,
         sized_wedges(piece, terms, values),
-        edging_rows,
+        edging,
         _widest(start, left, right),
         slots=tuple(sorted(slots, key=lambda s: (s.row, s.first))),
         zones=tuple(sized_zones(design, piece, rows, size, off)),
         repeats=sized_repeats(piece, rows),
         lean=off,
     )
+    return replace(made, charts=sized_charts(design, piece, made, size))
 
 
 def _widest(start: int, left: Runs, right: Runs) -> int:

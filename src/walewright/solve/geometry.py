@@ -82,24 +82,28 @@ def above(edge: str) -> str | None:
 
 
 def _named(design: Design, piece: Piece, sized: SizedPiece, head: str) -> tuple[Stretch, ...]:
+    row = _Row(design, piece, sized)
     if head == "start":
-        return (_stitches("whole", sized.start, fabric_at(design, piece, sized, 1)),)
+        return (row.loops("whole", 1, -sized.start_left, sized.start),)
     if head in ("end", "shoulder"):
-        fabric = fabric_at(design, piece, sized, sized.rows)
+        first, width = -sized.start_left - moved(sized.left), top_width(sized)
         parted = next((o for o in sized.openings if to_the_top(sized, o)), None)
         if parted is None:
-            return (_stitches("whole", top_width(sized), fabric),)
+            return (row.loops("whole", sized.rows, first, width),)
         left, right = shoulders(sized, parted)
-        return (_stitches("left", left, fabric), _stitches("right", right, fabric))
+        return (
+            row.loops("left", sized.rows, first, left),
+            row.loops("right", sized.rows, first + width - right, right),
+        )
     for opening in sized.openings:
         if opening.name == head:
             return _gap(design, piece, sized, opening)
         if opening.rejoins and above(head) == opening.name:
-            return (_stitches("whole", opening.width, fabric_at(design, piece, sized, ends_at(sized, opening) + 1)),)
+            first = opening.first + moved(gap_runs(opening, "left"))
+            return (row.loops("whole", ends_at(sized, opening) + 1, first, opening.width),)
     for slot in sized.slots:
         if slot.taken != "eyelet" and (slot.name == head or above(head) == slot.name):
-            row = slot.row if slot.name == head else slot.row + 1
-            return (_stitches("whole", slot_width(slot), fabric_at(design, piece, sized, row)),)
+            return (row.loops("whole", slot.row + (slot.name != head), slot.first, slot_width(slot)),)
     return tuple(
         _row_edge(design, piece, sized, side, runs, head)
         for side, runs in (("left", sized.left), ("right", sized.right))
@@ -110,8 +114,24 @@ def _named(design: Design, piece: Piece, sized: SizedPiece, head: str) -> tuple[
 # ----------------------------------------------------------------- stitches
 
 
-def _stitches(part: str, count: int, fabric: Fabric) -> Stretch:
-    return Stretch(part, EdgeLength(0, count, count / fabric.stitches_per_cm), count)
+@dataclass(frozen=True, slots=True)
+class _Row:
+    """What the stitches of a row measure. A charted panel has a gauge of its own; the wales of a latched one are counted as the
+    fabric that they were knitted in."""
+
+    design: Design
+    piece: Piece
+    sized: SizedPiece
+
+    def loops(self, part: str, row: int, first: int, count: int) -> Stretch:
+        """`count` stitches from slot `first` on, as they lie in a row."""
+        per_cm = fabric_at(self.design, self.piece, self.sized, row).stitches_per_cm
+        cm = count / per_cm
+        for chart in self.sized.charts:
+            inside = min(first + count - 1, chart.last) - max(first, chart.first) + 1
+            if chart.area == "panel" and chart.fabric and chart.from_row < row <= chart.to_row and inside > 0:
+                cm += inside * (1 / self.design.fabric(chart.fabric).stitches_per_cm - 1 / per_cm)
+        return Stretch(part, EdgeLength(0, count, cm), count)
 
 
 def moved(runs: Iterable[SizedRun]) -> int:
@@ -204,7 +224,7 @@ def _row_edge(design: Design, piece: Piece, sized: SizedPiece, side: str, runs: 
 def _gap(design: Design, piece: Piece, sized: SizedPiece, opening: SizedOpening) -> tuple[Stretch, ...]:
     rows = opening.row, ends_at(sized, opening)
     left, right = (_polyline(design, piece, sized, p, rows, gap_runs(opening, p), frozenset()) for p in ("left", "right"))
-    centre = _stitches("centre", opening.flat, fabric_at(design, piece, sized, opening.row))
+    centre = _Row(design, piece, sized).loops("centre", opening.row, opening.first, opening.flat)
     return (left, centre, right) if opening.flat else (left, right)
 
 

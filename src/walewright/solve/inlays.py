@@ -11,6 +11,7 @@ from walewright.solve.gauge import fabric_below
 from walewright.solve.model import SizedRepeat, SizedRun, SizedSlot, SizedZone
 from walewright.solve.programme import Draft, total
 from walewright.solve.quantities import Quantity, want
+from walewright.solve.widths import panel_slots, placed
 
 
 def slot_terms(draft: Draft, design: Design, piece: Piece, slot: Slot, one: PerSizeTerms) -> PerSizeTerms:
@@ -36,21 +37,6 @@ def slot_terms(draft: Draft, design: Design, piece: Piece, slot: Slot, one: PerS
     return tuple(total((t, factor)) for t in terms)
 
 
-def first_slot(stitches: int, centre: float, odd: bool) -> int:
-    """Slot of the first of `stitches` needles whose middle is `centre` stitches right of the piece's centre line; of two places
-    equally near the one towards the left."""
-    # The centre line of an odd number goes through the needle right of the mark.
-    return -floor(-(centre + (0.5 if odd else 0.0) - stitches / 2) + 0.5 + 1e-9)
-
-
-def _placed(piece: Piece, stitches: int, centre: float) -> int:
-    """The same for a piece; what lies in a mirror image lies as in its model, left and right exchanged."""
-    if piece.mirror_of is None:
-        return first_slot(stitches, centre, piece.odd)
-    last = first_slot(stitches, -centre, piece.odd) + stitches - 1
-    return (0 if piece.odd else -1) - last
-
-
 def sized_slots(
     design: Design, piece: Piece, stitches: Mapping[str, int], rows: Mapping[str, int], size: int, lean: int
 ) -> Iterator[SizedSlot]:
@@ -58,7 +44,7 @@ def sized_slots(
     for slot in piece.slots:
         per_cm = fabric_below(design, piece, slot.level).stitches_per_cm
         count = stitches[slot.name]
-        first = _placed(piece, count, (slot.centre[size] if slot.centre else 0.0) * per_cm) - lean
+        first = placed(piece, count, (slot.centre[size] if slot.centre else 0.0) * per_cm) - lean
         yield SizedSlot(slot.name, rows[slot.level], first, first + count - 1, slot.taken, slot.origin)
 
 
@@ -94,21 +80,8 @@ def sized_zones(design: Design, piece: Piece, rows: Mapping[str, int], size: int
     for zone in piece.zones:
         first, last = 0, -1
         if zone.width is not None:
-            per_cm = design.fabric(zone.fabric).stitches_per_cm
-            centre = zone.centre[size] if zone.centre else 0.0
-            count = _panel(zone.width[size] * per_cm, int(piece.odd) if not any(zone.centre) else None)
-            # Where the panel lies is measured in what is knitted beside it.
-            beside = fabric_below(design, piece, zone.to_level).stitches_per_cm
-            first = _placed(piece, count, centre * beside) - lean
-            last = first + count - 1
+            first, last = (slot - lean for slot in panel_slots(design, piece, zone, size))
         yield SizedZone(zone.fabric, rows[zone.from_level], rows[zone.to_level], first, last, zone.origin)
-
-
-def _panel(wanted: float, odd: int | None) -> int:
-    """Stitches of a panel: the nearest number, in the middle of a piece even or odd as the piece has it."""
-    if odd is None:
-        return max(1, floor(wanted + 0.5))
-    return max(2 - odd, 2 * floor((wanted - odd) / 2 + 0.5) + odd)
 
 
 def sized_repeats(piece: Piece, rows: Mapping[str, int]) -> tuple[SizedRepeat, ...]:

@@ -14,8 +14,10 @@ from walewright.solve.gaps import end_level, gap_runs, rejoins
 from walewright.solve.gauge import fabric_above, fabric_below, level_number
 from walewright.solve.geometry import above, called_on_both, split_part
 from walewright.solve.held import end_of
+from walewright.solve.multiples import leeway
 from walewright.solve.programme import Terms, total
 from walewright.solve.terms import SIDES, EdgeTerms, PieceTerms
+from walewright.solve.widths import across
 
 FINE = 10_000
 """Lengths in a rule are whole ten-thousandths of a centimetre."""
@@ -55,9 +57,13 @@ def edge_terms(design: Design, piece: Piece, terms: PieceTerms, name: str, size:
     """One named edge in one size, as `geometry` measures it afterwards."""
     head, part = split_part(name)
     if head == "start":
-        return _loops(total((terms.left.start, 1), (terms.right.start, 1)), fabric_above(design, piece, piece.levels[0].name))
+        first = piece.levels[0].name
+        loops = _loops(total((terms.left.start, 1), (terms.right.start, 1)), fabric_above(design, piece, first))
+        return loops.plus(_in_panels(design, piece, first, size))
     if head in ("end", "shoulder"):
-        return _loops(_top(piece, terms, part), fabric_below(design, piece, ""))
+        parted = bool(part) or any(not rejoins(piece, o) for o in piece.openings)
+        loops = _loops(_top(piece, terms, part), fabric_below(design, piece, ""))
+        return loops.plus(_in_panels(design, piece, "", size, parted))
     for opening, own in zip(piece.openings, terms.openings, strict=True):
         end = end_level(piece, opening)
         if opening.name == head:
@@ -81,6 +87,15 @@ def edge_terms(design: Design, piece: Piece, terms: PieceTerms, name: str, size:
 
 def _loops(stitches: Terms, fabric: Fabric) -> Measured:
     return Measured(stitches=stitches, length=total((stitches, round(FINE / fabric.stitches_per_cm))))
+
+
+def _in_panels(design: Design, piece: Piece, level: str, size: int, parted: bool = False) -> Measured:
+    """What charted panels add to the length of all stitches at a level. Of `parted` ones it is not known before they are counted
+    how many stitches of a panel are on which side."""
+    by = across(design, piece, level, size, charted=True)
+    if not by.spare:
+        return Measured()
+    return Measured(rough=True) if parted else Measured(more_length=-round(FINE * by.spare / by.per_cm))
 
 
 def _top(piece: Piece, terms: PieceTerms, part: str) -> Terms:
@@ -127,7 +142,7 @@ def _outer(design: Design, piece: Piece, terms: PieceTerms, side: str, name: str
             begin, end = level_number(piece, low), level_number(piece, run.to_level)
             found = found.plus(_upright(design, piece, terms, begin, end, side))
             high = piece.levels[end].height[size] - piece.levels[begin].height[size]
-            found = found.plus(_sideways(design, piece, run, terms.edge(side), number, size, high))
+            found = found.plus(_sideways(design, piece, side, run, terms.edge(side), number, size, high))
         low = run.to_level
     return found
 
@@ -147,7 +162,7 @@ def _gap_side(design: Design, piece: Piece, terms: PieceTerms, opening: Opening,
         low = piece.levels[begin].height[size]
     for number, run in enumerate(gap_runs(opening, side)):
         high = piece.levels[level_number(piece, run.to_level)].height[size]
-        found = found.plus(_sideways(design, piece, run, own.edge(side), number, size, high - low))
+        found = found.plus(_sideways(design, piece, "", run, own.edge(side), number, size, high - low))
         low = high
     return found
 
@@ -155,7 +170,9 @@ def _gap_side(design: Design, piece: Piece, terms: PieceTerms, opening: Opening,
 # ----------------------------------------------------------------- moves
 
 
-def _sideways(design: Design, piece: Piece, run: EdgeRun, edge: EdgeTerms, number: int, size: int, height: float) -> Measured:
+def _sideways(
+    design: Design, piece: Piece, side: str, run: EdgeRun, edge: EdgeTerms, number: int, size: int, height: float
+) -> Measured:
     """What the moves of a run add to the length of its rows: each makes one row slant."""
     if run.path == ACROSS_RUN or not (any(run.change) or any(run.most or ())):
         return Measured()
@@ -169,7 +186,8 @@ def _sideways(design: Design, piece: Piece, run: EdgeRun, edge: EdgeTerms, numbe
     wide = abs(run.change[size]) - run.cast_off[size]
     if run.path == "steps":
         return found.plus(_bent(edge.step[number], wide * fabric.stitches_per_cm / run.steps, run.steps, fabric))
-    if run.path in ("curve", "arch") or run.most is not None:
+    turns = bool(side) and len(edge.ways[number]) > 1 and bool(leeway(design, piece, side, number))
+    if run.path in ("curve", "arch") or run.most is not None or turns:
         return found.plus(Measured(more_length=round(FINE * _curve_more(wide, height, fabric)), rough=True))
     slant = _more(run.way.at_once, fabric) / run.way.at_once
     return found.plus(Measured(length=total((moved, round(FINE * slant)))))

@@ -1,7 +1,8 @@
 """Panels: whether the wales of a panel run undisturbed from its first row to its last.
 
 A panel of latched rib is dropped and re-formed wale by wale over all its rows, so no slot, buttonhole or shaping may move or end a
-stitch of it, or hang one on it, in those rows.
+stitch of it, or hang one on it, in those rows. A charted panel is worked as it goes up: shaping that reaches it leaves the stitch
+groups that it cuts plain, only what is cut into it spoils it.
 """
 
 from __future__ import annotations
@@ -21,7 +22,8 @@ def panels_crossed(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> 
             for size, pieces in enumerate(garments):
                 sized = pieces[number]
                 panel = [z for z in sized.zones if z.first <= z.last][index]
-                found = next(_crossing(piece, sized, panel), None)
+                latched = design.fabric(zone.fabric).stitch != "chart"
+                found = next(_crossing(piece, sized, panel, latched), None)
                 if found is not None:
                     notes[design.sizes[size]] = found
             if notes:
@@ -35,12 +37,14 @@ def panels_crossed(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> 
                 )
 
 
-def _crossing(piece: Piece, sized: SizedPiece, panel: SizedZone) -> Iterator[str]:
+def _crossing(piece: Piece, sized: SizedPiece, panel: SizedZone, latched: bool) -> Iterator[str]:
     for slot in sized.slots:
         # An eyelet's stitch is hung on its neighbour; a closed slot's last one too.
         beside = slot.first - 1 <= panel.last and slot.last + 1 >= panel.first
         if panel.from_row < slot.row < panel.to_row and beside:
             yield f"{slot.name} at row {slot.row}"
+    if not latched:
+        return
     for side, begin, runs in (
         ("left", sized.start_left, sized.left),
         ("right", sized.start - sized.start_left, sized.right),

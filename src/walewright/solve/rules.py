@@ -12,6 +12,7 @@ from walewright.solve.gaps import alike, end_level, gap_runs, rejoins
 from walewright.solve.gauge import level_number
 from walewright.solve.inside import inside_rules
 from walewright.solve.lean import may_lean
+from walewright.solve.multiples import multiple_rules
 from walewright.solve.programme import Draft, Kind, Linear, Rule, Terms, total
 from walewright.solve.terms import SIDES, EdgeTerms, PieceTerms
 
@@ -33,6 +34,7 @@ def piece_rules(draft: Draft, design: Design, piece: Piece, terms: Sequence[Piec
             edges = tuple(t.openings[number].edge(side) for t in terms)
             _edge_rules(draft, _Edge(piece, what, gap_runs(opening, side), edges, -1, opening.shape == "edges"))
     inside_rules(draft, design, piece, terms)
+    multiple_rules(draft, design, piece, terms)
 
 
 @dataclass(frozen=True, slots=True)

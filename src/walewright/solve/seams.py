@@ -50,6 +50,7 @@ def sized_join(design: Design, join: Join, size: int, pieces: Sequence[SizedPiec
         join.origin,
         longer_cm(join, size),
         join.way,
+        join.matching,
     )
 
 

@@ -9,14 +9,17 @@ from walewright.design.model import Design, Join
 from walewright.report.model import Diagnostic, Label
 from walewright.solve.bands import both_sides, copies_left_open, crowded_holes, short_starts, sized_band, start_pick_ups
 from walewright.solve.bed_width import bands_too_wide, too_wide
+from walewright.solve.charts import motifs_outside
 from walewright.solve.conflict import explain
 from walewright.solve.deviations import deviations
 from walewright.solve.garment import sized_pieces
 from walewright.solve.highs import Answer, feasible, solve_programme
 from walewright.solve.joining import join_rules
 from walewright.solve.lengths import Garment
+from walewright.solve.matched import cannot_match, matching_rules, unmatched
 from walewright.solve.matching import movers, pinned
 from walewright.solve.model import Component, Counts, SizedBand, SizedGarment, SizedPiece
+from walewright.solve.multiples import repeats_on_a_slope
 from walewright.solve.panels import panels_crossed
 from walewright.solve.pieces import Heights, PieceTerms, image, piece_terms
 from walewright.solve.programme import Draft, Programme, components
@@ -29,7 +32,7 @@ Found = tuple[Diagnostic, ...]
 def solve(design: Design) -> tuple[Counts | None, Found]:
     """Count the design. The counts are None where it cannot be done; the diagnostics say why. Never raises for a fault of
     the author's."""
-    told = (*_band_faults(design), *unlike_joins(design), *too_wide(design))
+    told = (*_band_faults(design), *unlike_joins(design), *cannot_match(design), *repeats_on_a_slope(design), *too_wide(design))
     if told:
         return None, told
     matched = tuple(join for join in design.joins if movers(design, join))
@@ -62,6 +65,7 @@ def programme_of(design: Design, matched: Sequence[Join] = ()) -> tuple[Programm
     for piece in design.pieces:
         terms.setdefault(piece.name, _image(design, piece.name, terms))
     join_rules(draft, design, terms, matched)
+    matching_rules(draft, design, terms)
     return draft.programme(), terms
 
 
@@ -149,6 +153,8 @@ def _counted(
         *unmet_joins(design, pieces),
         *short_starts(design, pieces),
         *panels_crossed(design, pieces),
+        *motifs_outside(design, pieces),
+        *unmatched(design, pieces),
         *bands_too_wide(design, bands),
         *crowded_holes(design, bands),
     )

@@ -18,6 +18,7 @@ BLOCKS = (
     syntax.Sizes,
     syntax.Machine,
     syntax.Fabric,
+    syntax.Chart,
     syntax.Piece,
     syntax.Opening,
     syntax.Shape,

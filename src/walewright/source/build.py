@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import unicodedata
 from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
@@ -41,6 +42,7 @@ def built(tree: Tree[Token], file: str, offset: int, span: Span) -> syntax.State
     try:
         node: syntax.Statement = Builder(file, offset).node(tree, span)
         _check_name(node)
+        _check_depth(node)
     except Refused as refused:
         return refused.diagnostic
     return node
@@ -70,8 +72,11 @@ class Builder:
             values[name] = syntax.Negative(made, span=made.span) if name == makes.turned else made
         if makes.node is None:
             return Part(values, span)
+        if makes.places:
+            (row,) = tree.children
+            values[makes.places] = tuple(self.span(token) for token in getattr(row, "children", ()))
         for name, (called, written) in makes.needs.items():
-            if name not in values:
+            if name not in values and values.get("kind") not in makes.unless:
                 raise _incomplete(str(tree.data), called, written, span)
         return makes.node(**values, span=span)
 
@@ -119,6 +124,11 @@ class Builder:
             return self.amount(token)
         if token.type == "ORDINAL":
             return int(self.amount(token, str(token)[:-2]))
+        if token.type == "COUNT":
+            for part in str(token).split("/"):
+                self.amount(token, part)
+        if token.type in ("CELL", "SYMBOL"):
+            self.check_seen(token)
         return str(token)
 
     def amount(self, token: Tree[Token] | Token, digits: str = "") -> float:
@@ -135,6 +145,19 @@ class Builder:
                 )
             )
         return float(digits or token)
+
+    def check_seen(self, symbol: Token) -> None:
+        """Raises `Refused` for a symbol that is seen only together with the one before it, or not at all."""
+        if unicodedata.category(symbol)[0] not in "MC":
+            return
+        raise Refused(
+            Diagnostic(
+                "invisible-symbol",
+                f"the character U+{ord(symbol):04X} cannot be seen by itself, and counts as a stitch here",
+                (Label(self.span(symbol), "a symbol of its own"),),
+                helps=("delete it, and draw the chart with symbols of one character each",),
+            )
+        )
 
     def whole(self, value: float, token: Tree[Token] | Token) -> int:
         """A number that counts something; raises `Refused` when it has a fraction."""
@@ -199,5 +222,18 @@ def _check_name(node: syntax.Statement) -> None:
                 (Label(node.span, f"named `{name}`"),),
                 notes=(f"words that cannot be names here: {', '.join(taken)}",),
                 helps=(f"call it `{name}_` or something longer",),
+            )
+        )
+
+
+def _check_depth(node: syntax.Statement) -> None:
+    """Raises `Refused` for a depth of what is one row deep."""
+    if isinstance(node, syntax.Edging) and node.kind == "chained" and node.depth is not None:
+        raise Refused(
+            Diagnostic(
+                "chained-depth",
+                f"edging `{node.name}` is chained, which is one row, and has a depth",
+                (Label(node.depth.span, "a depth"),),
+                helps=("leave the depth out, or leave out `chained`",),
             )
         )

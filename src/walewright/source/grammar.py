@@ -17,6 +17,7 @@ KINDS = (
     "in_sizes",
     "in_machine",
     "in_fabric",
+    "in_chart",
     "in_piece",
     "in_opening",
     "in_shape",
@@ -32,6 +33,7 @@ HEADERS: Mapping[str, Mapping[str, str]] = {
         "sizes": "in_sizes",
         "machine": "in_machine",
         "fabric": "in_fabric",
+        "chart": "in_chart",
         "piece": "in_piece",
         "shape": "in_shape",
         "making": "in_making_up",
@@ -40,6 +42,18 @@ HEADERS: Mapping[str, Mapping[str, str]] = {
     "in_shape": _WITHIN_A_PIECE,
 }
 """Kind of block to the first words of its lines that open a block in it, and the kind of that block."""
+
+OPTIONS: Mapping[str, str] = {
+    "folded": r"\s*(?:,|$)",
+    "picot": r"\s*(?:,|$)",
+    "rolled": r"\s*(?:,|$)",
+    "facing": r"\s*(?:,|$)",
+    "chained": r"\s*(?:,|$)",
+    "mock": r"\s+rib\b",
+    "fold": r"\s+row\b",
+    "inside": r"\s+at\b",
+}
+"""Words that stand where an amount can stand, and what follows them: before anything else they are names of measurements."""
 
 
 @cache
@@ -61,7 +75,9 @@ def parser() -> Lark:
 def _whole_word(terminal: TerminalDef) -> None:
     """Make a literal word match whole words only, and win over names where both can stand."""
     if isinstance(terminal.pattern, PatternStr) and terminal.pattern.value[-1].isalnum():
-        terminal.pattern = PatternRE(rf"{re.escape(terminal.pattern.value)}(?![\w])", raw=terminal.pattern.value)
+        word = terminal.pattern.value
+        followed = rf"(?={OPTIONS[word]})" if word in OPTIONS else ""
+        terminal.pattern = PatternRE(rf"{re.escape(word)}(?![\w]){followed}", raw=word)
         terminal.priority = 1
 
 

@@ -15,6 +15,9 @@ DEEPEST = 100
 LONGEST = 1000
 """Characters of a line, its texts not counted. Thirty sizes or ten levels need less than half of it."""
 
+CHART_ROW = "|"
+"""A line that begins so is a row of a chart, in which a bracket is a symbol like any other."""
+
 _TEXT = re.compile(r'"(?:\\.|[^"\\])*"')
 _TEXT_OR_BRACKET = re.compile(rf"{_TEXT.pattern}|[()]")
 
@@ -23,7 +26,7 @@ def beyond_limits(content: str, span: Span) -> Diagnostic | None:
     """What is wrong with a line before anybody tries to read it."""
     if len(content) <= DEEPEST:
         return None
-    bracket = _bracket_beyond(content)
+    bracket = _bracket_beyond(content) if not content.startswith(CHART_ROW) else None
     if bracket is not None:
         return too_deep(Span(span.file, span.start + bracket, span.start + bracket + 1))
     length = len(_TEXT.sub("", content))

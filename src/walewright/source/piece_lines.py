@@ -39,8 +39,8 @@ class Start(Node):
     """`start half wide on waste yarn, with welt` | `start 20 cm wide with e-wrap` | `… with chain` |
     `start 12 cm wide along mitten slot + mitten palm` | `start between 20 cm and 24 cm wide …`.
 
-    `way` is "waste" | "hand waste" (`on waste yarn by hand`) | "e-wrap" | "chain" | "along" (loops hung on from edges of other pieces); `edging` names an edging
-    added along the start."""
+    `way` is "waste" | "hand waste" (`on waste yarn by hand`) | "e-wrap" | "chain" | "along" (loops hung on from edges of
+    other pieces); `edging` names an edging added along the start."""
 
     width: Expr
     way: str = "waste"

@@ -27,6 +27,10 @@ class Makes:
     fixed: Mapping[str, object] = field(default_factory=dict)
     needs: Mapping[str, tuple[str, str]] = field(default_factory=dict)
     """Fields that a part has to fill: what the author calls it, and how that part is written."""
+    unless: tuple[str, ...] = ()
+    """Kinds (the field `kind`) that need nothing of that."""
+    places: str = ""
+    """A field for where each token of the rule's one tuple stands in the file."""
     turned: str = ""
     """A field whose amount is written without a sign and meant the other way round: `left of centre`, `in`."""
 
@@ -39,6 +43,21 @@ _NECK = {
 }
 _WAY = {"way": ("way of casting on", "one of `on waste yarn`, `with e-wrap`, `with chain`, `along` edges")}
 _KIND = {"kind": ("way of holding", "one of `held in`, `let out`, `held in and let out`")}
+
+CELL_KINDS = {
+    "hole": "hole",
+    "from_left": "from left",
+    "from_right": "from right",
+    "two_from_left": "two from left",
+    "two_from_right": "two from right",
+    "three_together": "three",
+    "purl": "purl",
+    "tuck": "tuck",
+    "slip": "slip",
+    "long": "long",
+    "ladder": "ladder",
+}
+"""Rules for what a symbol can mean by itself, to the kind of `syntax.ChartKey`."""
 
 RULES: Mapping[str, Makes] = {
     "pattern": Makes(syntax.Pattern, ("title",), {"body": ()}),
@@ -61,7 +80,39 @@ RULES: Mapping[str, Makes] = {
     "latched_rib": Makes(syntax.Stitch, ("every", "yarn", "tension"), {"stitch": "latched rib"}),
     "swatch": Makes(syntax.Swatch, ("stitches", "rows", "width", "height")),
     "weight": Makes(None, ("weight",)),
-    "edging": Makes(syntax.Edging, ("name", "fabric"), needs=_DEPTH),
+    "loop": Makes(None, ("loop",)),
+    "by_count": Makes(None, ("count",)),
+    "yarn_count": Makes(syntax.YarnCount, ("text", "system")),
+    "shown": Makes(None, ("colour",)),
+    "charted": Makes(syntax.Stitch, ("chart", "yarn", "tension"), {"stitch": "chart"}),
+    "whole_repeats": Makes(None, (), {"fit": "whole"}),
+    "centred": Makes(None, (), {"fit": "centred"}),
+    "balanced": Makes(None, (), {"fit": "balanced"}),
+    "edge_stitches": Makes(None, ("edge",)),
+    "striped": Makes(syntax.Stitch, ("stripes", "tension"), {"stitch": "stripes", "yarn": ""}),
+    "stripe": Makes(syntax.Stripe, ("rows", "yarn")),
+    "right_side": Makes(syntax.RightSide, ("face",)),
+    "chart": Makes(syntax.Chart, ("name",), {"body": ()}),
+    "key": Makes(syntax.ChartKey, ("symbol",)),
+    "knit_cell": Makes(None, ("yarn",), {"kind": "knit"}),
+    **{rule: Makes(None, (), {"kind": kind}) for rule, kind in CELL_KINDS.items()},
+    "cross": Makes(None, ("cross", "over", "hung_first"), {"kind": "cross"}),
+    "chart_row": Makes(syntax.ChartRow, ("cells",), places="places"),
+    "chart_repeat": Makes(syntax.ChartRepeat, ("stitches",)),
+    "repeat_after": Makes(None, ("after",)),
+    "colours": Makes(syntax.ChartWay),
+    "laid_in_blocks": Makes(None, (), {"way": "blocks"}),
+    "with_floats": Makes(None, (), {"way": "floats"}),
+    "edging": Makes(syntax.Edging, ("name", "fabric"), needs=_DEPTH, unless=("chained",)),
+    "folded": Makes(None, (), {"kind": "folded"}),
+    "picot": Makes(None, (), {"kind": "picot"}),
+    "mock_rib_1": Makes(None, (), {"kind": "mock rib", "mock": 2}),
+    "mock_rib_2": Makes(None, (), {"kind": "mock rib", "mock": 3}),
+    "rolled": Makes(None, (), {"kind": "rolled"}),
+    "facing": Makes(None, (), {"kind": "facing"}),
+    "chained": Makes(None, (), {"kind": "chained"}),
+    "fold_row": Makes(None, ("fold_tension",)),
+    "inside": Makes(None, ("inside_tension",)),
     "added_after": Makes(None, (), {"when": "after"}),
     "knitted_first": Makes(None, (), {"when": "first"}),
     "cast_off_way": Makes(None, ("cast_off",)),
@@ -76,6 +127,7 @@ RULES: Mapping[str, Makes] = {
     "level_def": Makes(syntax.LevelDef, ("name", "height", "most")),
     "start": Makes(syntax.Start, ("width", "most"), needs=_WAY),
     "on_waste": Makes(None, (), {"way": "waste"}),
+    "on_waste_by_hand": Makes(None, (), {"way": "hand waste"}),
     "with_e_wrap": Makes(None, (), {"way": "e-wrap"}),
     "with_chain": Makes(None, (), {"way": "chain"}),
     "with_edging": Makes(None, ("edging",)),
@@ -113,6 +165,8 @@ RULES: Mapping[str, Makes] = {
     "held_in_and_let_out": Makes(None, (), {"kind": "both"}),
     "resting": Makes(None, ("rest",)),
     "zone": Makes(syntax.Zone, ("fabric", "from_level", "to_level")),
+    "repeats_wide": Makes(None, ("repeats",)),
+    "motif": Makes(syntax.Motif, ("chart", "level")),
     "repeat": Makes(syntax.RepeatStretch, ("times", "from_level", "to_level")),
     "neck": Makes(syntax.Neck, (), needs=_NECK),
     "width": Makes(None, ("width",)),
@@ -126,6 +180,7 @@ RULES: Mapping[str, Makes] = {
     "right_shoulder": Makes(syntax.Shoulders, ("from_level",), {"edge": "right"}),
     "end_on_waste": Makes(syntax.End, (), {"way": "waste"}),
     "end_cast_off": Makes(syntax.End, (), {"way": "cast-off"}),
+    "end_sewn": Makes(syntax.End, (), {"way": "sewn-off"}),
     "end_gathered": Makes(syntax.End, (), {"way": "gathered"}),
     "band": Makes(syntax.Band, ("name", "edging", "along")),
     "band_buttonholes": Makes(None, ("holes", "hole_stitches", "first", "last")),
@@ -137,13 +192,25 @@ RULES: Mapping[str, Makes] = {
     "grafted": Makes(None, (), {"way": "grafted"}),
     "linked": Makes(None, (), {"way": "linked"}),
     "gathered": Makes(None, (), {"way": "gathered"}),
+    "matching": Makes(None, (), {"matching": True}),
     "cord": Makes(syntax.Cord, ("piece", "length")),
     "require": Makes(syntax.Require, ("left", "relation", "right")),
     "because": Makes(None, ("because",)),
     "making_up": Makes(syntax.MakingUp, (), {"body": ()}),
 }
 
-TUPLES = ("size_names", "values", "fact_values", "level_defs", "edge_refs", "parameters", "arguments", "argument")
-WORDS = {"unit": "", "stitch_unit": "", "side": "", "relation": "", "fact_key": " "}
+TUPLES = (
+    "size_names",
+    "values",
+    "fact_values",
+    "cells",
+    "stripe_list",
+    "level_defs",
+    "edge_refs",
+    "parameters",
+    "arguments",
+    "argument",
+)
+WORDS = {"unit": "", "stitch_unit": "", "side": "", "face": "", "count_system": "", "relation": "", "fact_key": " "}
 """Rules that make a word, and what stands between the tokens it is made of."""
 OPERATIONS = {"add": "+", "subtract": "-", "multiply": "*", "divide": "/"}

@@ -9,12 +9,16 @@ from walewright.source import syntax
 from walewright.source.expressions import amount, expression, number
 from walewright.source.text import escaped
 
-STARTS = {"waste": "on waste yarn", "e-wrap": "with e-wrap", "chain": "with chain"}
-ENDS = {"waste": "on waste yarn", "cast-off": "cast off", "gathered": "gathered"}
+STARTS = {"waste": "on waste yarn", "hand waste": "on waste yarn by hand", "e-wrap": "with e-wrap", "chain": "with chain"}
+ENDS = {"waste": "on waste yarn", "cast-off": "cast off", "sewn-off": "cast off sewn", "gathered": "gathered"}
 TAKEN = {"waste": "on waste yarn", "cast-off": "cast off"}
 WEDGE_EDGES = {"both": "both edges", "left": "the left edge", "right": "the right edge"}
 HOLDING = {"in": "held in", "out": "let out", "both": "held in and let out"}
 WHEN = {"after": "added after", "first": "knitted first"}
+FITS = {"whole": "whole repeats", "centred": "centred", "balanced": "balanced"}
+MOCK_RIBS = {2: "mock rib 1 by 1", 3: "mock rib 2 by 1"}
+CELLS = {"three": "three together"}
+COLOUR_WAYS = {"blocks": "laid in blocks", "floats": "with floats"}
 WHICH = {"both": "edges", "left": "left edge", "right": "right edge"}
 ORDINAL_ENDINGS = {1: "st", 2: "nd", 3: "rd"}
 
@@ -88,10 +92,20 @@ def _machine_fact(fact: syntax.MachineFact) -> str:
 
 
 def _yarn(yarn: syntax.Yarn) -> str:
-    return f"yarn {yarn.name} {escaped(yarn.label)}, {amount(yarn.ball_weight)} = {amount(yarn.ball_length)}"
+    length = f" = {amount(yarn.ball_length)}" if yarn.ball_length is not None else ""
+    count = f" of {yarn.count.text} {yarn.count.system}" if yarn.count is not None else ""
+    said = f"yarn {yarn.name} {escaped(yarn.label)}, {amount(yarn.ball_weight)}{length}{count}"
+    return _options(said, [f"shown {escaped(yarn.colour)}" if yarn.colour is not None else ""])
 
 
 def _stitch(stitch: syntax.Stitch) -> str:
+    if stitch.stitch == "stripes":
+        stripes = ", ".join(f"{_counted(s.rows, 'row', 'rows')} {s.yarn}" for s in stitch.stripes)
+        return f"stripes of {stripes} at tension {stitch.tension}"
+    if stitch.stitch == "chart":
+        edge = _counted(stitch.edge, "edge stitch", "edge stitches") if stitch.edge is not None else ""
+        head = f"chart {stitch.chart} in {stitch.yarn} at tension {stitch.tension}"
+        return _options(head, [FITS[stitch.fit] if stitch.fit is not None else "", edge])
     every = f"every {ordinal(stitch.every)} needle" if stitch.every is not None else ""
     return _joined(stitch.stitch, every, f"in {stitch.yarn} at tension {stitch.tension}")
 
@@ -99,13 +113,31 @@ def _stitch(stitch: syntax.Stitch) -> str:
 def _swatch(swatch: syntax.Swatch) -> str:
     counted = f"swatch {amount(swatch.stitches)} by {amount(swatch.rows)}"
     measured = f"{amount(swatch.width)} by {amount(swatch.height)}"
-    return _options(f"{counted} = {measured}", [amount(swatch.weight) if swatch.weight else ""])
+    weight = amount(swatch.weight) if swatch.weight is not None else ""
+    loop = f"{amount(swatch.loop)} to a stitch" if swatch.loop is not None else ""
+    return _options(f"{counted} = {measured}", [weight, loop])
+
+
+def _key(key: syntax.ChartKey) -> str:
+    meaning = CELLS.get(key.kind, key.kind)
+    if key.cross is not None:
+        meaning = f"cross {key.cross} over {key.over}, {key.hung_first} first"
+    yarn = f"in {key.yarn}" if key.yarn is not None else ""
+    return _joined("key", key.symbol, meaning, yarn)
+
+
+def _chart_repeat(repeat: syntax.ChartRepeat) -> str:
+    after = f"after {_counted(repeat.after, 'stitch', 'stitches')}" if repeat.after else ""
+    return _options(f"repeat {_counted(repeat.stitches, 'stitch', 'stitches')}", [after])
 
 
 def _edging(edging: syntax.Edging) -> str:
     # An edging knitted first ends in the piece and has nothing to cast off.
     cast_off = f"cast off {edging.cast_off}" if (edging.when, edging.cast_off) != ("first", "chain") else ""
-    options = (f"{expression(edging.depth)} deep", WHEN[edging.when], cast_off)
+    kind = MOCK_RIBS[edging.mock] if edging.kind == "mock rib" else edging.kind if edging.kind != "plain" else ""
+    fold = f"fold row at tension {edging.fold_tension}" if edging.fold_tension is not None else ""
+    inside = f"inside at tension {edging.inside_tension}" if edging.inside_tension is not None else ""
+    options = (_maybe("", edging.depth, "deep"), kind, fold, inside, WHEN[edging.when], cast_off)
     return _options(f"edging {edging.name} in {edging.fabric}", options)
 
 
@@ -149,7 +181,8 @@ def _wedge(wedge: syntax.Wedge) -> str:
 
 def _zone(zone: syntax.Zone) -> str:
     head = f"fabric {zone.fabric} {_between(zone.from_level, zone.to_level)}"
-    return _options(head, [_maybe("", zone.width, "wide"), _offset(zone.offset)])
+    repeats = f"{_counted(zone.repeats, 'repeat', 'repeats')} wide" if zone.repeats is not None else ""
+    return _options(head, [_maybe("", zone.width, "wide"), repeats, _offset(zone.offset)])
 
 
 def _shape(shape: syntax.Shape) -> str:
@@ -207,7 +240,7 @@ def _band(band: syntax.Band) -> str:
 
 def _join(join: syntax.Join) -> str:
     way = join.way if join.way != "sewn" else ""
-    options = [_maybe("easing", join.easing), _maybe("longer by", join.longer), way]
+    options = [_maybe("easing", join.easing), _maybe("longer by", join.longer), way, "matching" if join.matching else ""]
     return _options(f"join {_refs(join.one)} to {_refs(join.other)}", options)
 
 
@@ -228,7 +261,13 @@ _LINES: dict[type, Callable[[Any], str]] = {
     syntax.Yarn: _yarn,
     syntax.Fabric: lambda s: f"fabric {s.name}",
     syntax.Stitch: _stitch,
+    syntax.RightSide: lambda s: f"right side {s.face}",
     syntax.Swatch: _swatch,
+    syntax.Chart: lambda s: f"chart {s.name}",
+    syntax.ChartKey: _key,
+    syntax.ChartRow: lambda s: _joined("|", *s.cells, "|"),
+    syntax.ChartRepeat: _chart_repeat,
+    syntax.ChartWay: lambda s: f"colours {COLOUR_WAYS[s.way]}",
     syntax.Edging: _edging,
     syntax.Piece: _piece,
     syntax.Levels: _levels,
@@ -241,6 +280,7 @@ _LINES: dict[type, Callable[[Any], str]] = {
     syntax.Buttonholes: _buttonholes,
     syntax.Wedge: _wedge,
     syntax.Zone: _zone,
+    syntax.Motif: lambda s: _options(f"motif {s.chart} at {s.level}", [_offset(s.offset)]),
     syntax.RepeatStretch: lambda s: f"repeat {s.times} times {_between(s.from_level, s.to_level)}",
     syntax.Shape: _shape,
     syntax.Use: _use,

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
+from walewright.report.model import Span
 from walewright.source.piece_lines import (
     Across,
     Buttonholes,
@@ -27,15 +28,14 @@ from walewright.source.piece_lines import (
     Wedge,
     Zone,
 )
-from walewright.report.model import Span
 from walewright.source.quantities import Binary, Call, Expr, Name, Negative, Node, Number
 
 __all__ = [
     "Across", "Band", "Binary", "Broken", "Buttonholes", "Call", "Chart", "ChartKey", "ChartRepeat", "ChartRow", "ChartWay",
     "Comment", "Cord", "Edge", "EdgeRef", "Edging", "End", "Expr", "Fabric", "Join", "Let", "LevelDef", "Levels", "Machine",
-    "MachineFact", "MakingUp", "Motif", "Name", "Neck", "Negative", "Node", "Number", "Opening", "Pattern", "Piece", "RepeatStretch",
-    "Require", "RightSide", "Shape", "Shoulders", "SizeRow", "Sizes", "Slot", "Start", "Statement", "Stitch", "Stripe", "Swatch",
-    "Text", "Tree", "Use", "Wedge", "Yarn", "YarnCount", "Zone",
+    "MachineFact", "MakingUp", "Motif", "Name", "Neck", "Negative", "Node", "Number", "Opening", "Pattern", "Piece",
+    "RepeatStretch", "Require", "RightSide", "Shape", "Shoulders", "SizeRow", "Sizes", "Slot", "Start", "Statement",
+    "Stitch", "Stripe", "Swatch", "Text", "Tree", "Use", "Wedge", "Yarn", "YarnCount", "Zone",
 ]  # fmt: skip
 
 

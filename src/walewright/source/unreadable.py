@@ -12,7 +12,7 @@ from walewright.report.model import Diagnostic, Label, Span
 from walewright.report.near import near
 from walewright.source.grammar import expected, first_words, literals, parser
 from walewright.source.layout import Line
-from walewright.source.words import BEGINNINGS, PLACES, example, in_words, places_of
+from walewright.source.words import PLACES, beginning, example, in_words, places_of
 
 _WORD = re.compile(r"\w+|\S")
 _DECIMAL_COMMA = re.compile(r"\d,\d")
@@ -50,13 +50,13 @@ def stop(kind: str, content: str) -> Stop:
 def unreadable(kind: str, line: Line, file: str) -> Diagnostic:
     """One diagnostic for the line."""
     halt = stop(kind, line.content)
-    first = line.content.split(maxsplit=1)[0]
     if not halt.read:
         return _unknown_line(kind, line, file, halt)
+    first = literals().get(halt.read[0], "")
     open_here = expected(kind, halt.read)
     words = in_words(open_here)
     before = _quoted(line.content[: halt.start].rstrip())
-    helps = list(_meant(line.content, halt, open_here))
+    helps = _meant(line.content, halt, open_here) or _meant_before(kind, line.content, halt)
     sample = example(kind, first)
     if sample:
         helps.append(f"such a line reads `{sample}`")
@@ -85,7 +85,7 @@ def _unknown_line(kind: str, line: Line, file: str, halt: Stop) -> Diagnostic:
     sample = example(kind, meant or "")
     helps = [f"`{meant}` is close"] if meant else []
     helps += [f"such a line reads `{sample}`"] if sample else []
-    begins = ", ".join(f"`{BEGINNINGS.get(w, w)}`" for w in sorted(here)) or "a name"
+    begins = ", ".join(f"`{beginning(kind, w)}`" for w in sorted(here)) or "a name"
     return Diagnostic(
         "unreadable-line",
         f"no line {PLACES[kind]} begins with `{halt.word}`",
@@ -98,8 +98,7 @@ def _unknown_line(kind: str, line: Line, file: str, halt: Stop) -> Diagnostic:
 def _meant(content: str, halt: Stop, open_here: frozenset[str]) -> list[str]:
     """Proposals for slips that are made again and again."""
     helps = []
-    words = [w for t in open_here if (w := literals().get(t, "")).isalpha()]
-    meant = near(halt.word, words) if halt.word else None
+    meant = near(halt.word, _words(open_here)) if halt.word else None
     if meant and meant != halt.word:
         helps.append(f"`{meant}` is close")
     if halt.word in _TYPOGRAPHIC:
@@ -108,6 +107,19 @@ def _meant(content: str, halt: Stop, open_here: frozenset[str]) -> list[str]:
     if _DECIMAL_COMMA.match(content, max(0, halt.start - 1)) or _DECIMAL_COMMA.match(content, max(0, halt.start - 2)):
         helps.append("a decimal fraction is written with a point, such as `2.5`")
     return helps
+
+
+def _meant_before(kind: str, content: str, halt: Stop) -> list[str]:
+    """A proposal for the last word read, where it was taken for a name and is nearly a word that could stand in its place."""
+    if halt.read[-1] != "NAME":
+        return []
+    word = _WORD.findall(content[: halt.start])[-1]
+    meant = near(word, _words(expected(kind, halt.read[:-1])))
+    return [f"`{meant}` is close"] if meant and meant != word else []
+
+
+def _words(terminals: frozenset[str]) -> list[str]:
+    return [w for t in terminals if (w := literals().get(t, "")).isalpha()]
 
 
 def _place(file: str, line: Line, halt: Stop) -> Span:

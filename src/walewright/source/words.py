@@ -18,6 +18,9 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("which needle, such as `3rd`", ("ORDINAL",)),
     ("a tension setting, such as `4`", ("TENSION",)),
     ("a way of casting off, such as `chain`", ("WAY",)),
+    ("a count, such as `2/28`", ("COUNT",)),
+    ("a system of counts (tex, dtex, denier, Nm, Ne, NeK, lea)", ("tex", "dtex", "denier", "Nm", "Ne", "NeK", "lea")),
+    ("a symbol of one character", ("SYMBOL", "CELL")),
     (
         UNITS,
         ("cm", "mm", "m", "in", "stitches", "stitch", "sts", "st", "rows", "row", "g", "%"),
@@ -41,6 +44,8 @@ BEGINNINGS = {
     "latched": "latched rib",
 }
 """First words that say nothing without their second."""
+OTHER_BEGINNINGS = {("in_fabric", "right"): "right side"}
+"""The same for words that begin another line in that kind of block."""
 
 PLACES = {
     "in_file": "at the left margin",
@@ -48,6 +53,7 @@ PLACES = {
     "in_sizes": "in a `sizes` block",
     "in_machine": "in a `machine` block",
     "in_fabric": "in a `fabric` block",
+    "in_chart": "in a `chart` block",
     "in_piece": "in a `piece` block",
     "in_opening": "in an `opening` block",
     "in_shape": "in a `shape` block",
@@ -62,6 +68,7 @@ EXAMPLES = {
     "machine": "machine bulky",
     "yarn": 'yarn wool "chunky wool", 100 g = 120 m',
     "fabric": "fabric plain",
+    "chart": "chart lozenge",
     "edging": "edging welt in rib, 6 cm deep, added after, cast off chain",
     "piece": "piece sleeve in plain, knit 2",
     "shape": "shape set_in(armhole, chest, top, across)",
@@ -77,6 +84,10 @@ EXAMPLES = {
     "step": 'step "Block the pieces to the measurements."',
     "stocking": "stocking stitch in wool at tension 4",
     "latched": "latched rib every 3rd needle in wool at tension 2",
+    "stripes": "stripes of 4 rows wool, 2 rows navy at tension 4",
+    "key": "key O hole",
+    "|": "| . . O / . |",
+    "colours": "colours with floats",
     "swatch": "swatch 40 stitches by 60 rows = 30.8 cm by 32.4 cm, 62 g",
     "levels": "levels hem 0 cm, underarm 40 cm, top length",
     "start": "start half wide on waste yarn, with welt",
@@ -88,6 +99,7 @@ EXAMPLES = {
     "slot": "slot thumb 6 cm wide at palm, 4 cm right of centre, on waste yarn",
     "buttonholes": "buttonholes 6 over 2 stitches from hem to top, 1.5 cm from the right edge",
     "wedge": "wedge 9 cm wide at both edges from dart to dart_top, held in",
+    "motif": "motif anchor at yoke, 4 cm left of centre",
     "repeat": "repeat 8 times from base to gore",
     "use": "use armhole_set_in, chest chest, tip tip, off 3 cm, across 36 cm",
     "neck": "neck 18 cm wide, 8 cm deep, round",
@@ -97,6 +109,9 @@ EXAMPLES = {
 """First word of a line to a line that reads."""
 
 OTHER_EXAMPLES = {
+    ("in_fabric", "chart"): "chart lozenge in wool at tension 4, centred, 2 edge stitches",
+    ("in_fabric", "right"): "right side purl",
+    ("in_chart", "repeat"): "repeat 6 stitches, after 1 stitch",
     ("in_piece", "fabric"): "fabric rib from waist to hip",
     ("in_shape", "fabric"): "fabric rib from waist to hip",
 }
@@ -127,6 +142,11 @@ def wordless(terminals: Iterable[str]) -> tuple[str, ...]:
     """Terminals that an author could only be told of by their name in the grammar."""
     named = {member for _, members in GROUPS for member in members}
     return tuple(sorted(t for t in terminals if t not in named and t not in literals()))
+
+
+def beginning(kind: str, first: str) -> str:
+    """How a line of that kind with that first word begins, as far as it says something."""
+    return OTHER_BEGINNINGS.get((kind, first), BEGINNINGS.get(first, first))
 
 
 def example(kind: str, first: str) -> str | None:

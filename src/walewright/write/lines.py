@@ -28,6 +28,8 @@ _ONE_LINE = (
     (st.CarriageAt, st.SetRowCounter),
     (st.BreakOff, st.OffOnWaste),
     (st.BreakOff, st.GatherAll),
+    (st.BreakOff, st.SewOffAll),
+    (st.NeedlesToWork, st.EveryOutOfWork),
     (st.CastOffAll, st.BreakOff),
     (st.ReturnHeld, st.KnitRows),
 )

@@ -83,6 +83,11 @@ def cast_off_all(s: Said) -> Phrase:
     return worded("cast off the sts in work from the carriage side")
 
 
+def sew_off_all(s: Said) -> Phrase:
+    """Words of `steps.SewOffAll`."""
+    return worded("cast off the sts in work by back-stitch with the tail, from the carriage side")
+
+
 def gather_all(s: Said) -> Phrase:
     """Words of `steps.GatherAll`."""
     return worded("thread the tail of the yarn through the sts in work, take them off the bed and draw them up")
@@ -90,7 +95,9 @@ def gather_all(s: Said) -> Phrase:
 
 def break_off(s: Said) -> Phrase:
     """Words of `steps.BreakOff`."""
-    return worded("break off the yarn")
+    tail = s.graded("tail_cm")
+    left: tuple[str | Run, ...] = () if tail.always(0) else (", leaving a tail of ", tail.number(), " cm")
+    return worded("break off the yarn", *left)
 
 
 def return_part(s: Said) -> Phrase:

@@ -1,8 +1,9 @@
 """The steps as plain text: to work from on paper without the drawings, and to be read back.
 
 A section is underlined with `=`, a small title with `-`; each line has a box to tick for every piece knitted alike, or a
-hyphen where it only states something. Lines that are too long go on indented. Rows of a table stand in columns where they
-are narrow enough, as in a copy for one size; else the counter's values stand on a line of their own.
+hyphen where it only states something. Lines that are too long go on indented. Charts stand before the pieces. Rows of a
+table stand in columns where they are narrow enough, as in a copy for one size; else the counter's values stand on a line of
+their own.
 """
 
 from __future__ import annotations
@@ -12,7 +13,8 @@ import textwrap
 from collections.abc import Iterator
 
 from walewright.write.grading import bracketed
-from walewright.write.model import Cells, Instructions, Paragraph, Run, Section, Sentence
+from walewright.write.grid import grid_lines
+from walewright.write.model import Cells, ChartText, Instructions, Paragraph, Run, Section, Sentence
 from walewright.write.sections import heading
 
 WIDTH = 92
@@ -30,10 +32,26 @@ _KEPT = "\N{NO-BREAK SPACE}"
 def plain_text(instructions: Instructions) -> str:
     """The instructions' text, ending with the joining section. Lines have up to 92 characters, as far as words allow."""
     made = [f"Sizes {bracketed(instructions.sizes)}", ""]
+    for chart in instructions.charts:
+        made += _chart(chart)
     for section in instructions.sections:
         made += _section(section, heading(section.name, section.copies))
     made += _section(instructions.joining, instructions.joining.title)
     return "\n".join(made).rstrip("\n") + "\n"
+
+
+def _chart(chart: ChartText) -> Iterator[str]:
+    """The notes, the grid, and then one line for what is repeated, the way of a picture and each symbol."""
+    yield from (chart.title, "=" * len(chart.title), "")
+    told = [note for note in chart.notes if note.startswith(("Repeat: ", "Way: "))]
+    for note in chart.notes:
+        if note not in told:
+            yield from _wrapped(f"Note: {note}", "-   ")
+    yield ""
+    yield from grid_lines(chart)
+    for line in (*told, *(f"Key: {symbol}  {words}." for symbol, words in chart.key)):
+        yield from textwrap.wrap(line, WIDTH, subsequent_indent="    ", break_long_words=False, break_on_hyphens=False)
+    yield ""
 
 
 def _section(section: Section, title: str) -> Iterator[str]:

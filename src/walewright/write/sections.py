@@ -6,8 +6,10 @@ import re
 from collections.abc import Sequence
 from itertools import groupby
 
+from walewright.design.model import Chart
 from walewright.knit.steps import SizePlan, Step, StepBlock, Together
 from walewright.write.align import Column, align
+from walewright.write.charts import worked_charts
 from walewright.write.grading import SKIPPED, only
 from walewright.write.lines import Line, grouped, lines, sentence, skips
 from walewright.write.model import Instructions, Paragraph, Section, Sentence
@@ -29,10 +31,11 @@ AFTERWARDS = "After that"
 """Title of a paragraph that goes on after a table."""
 
 
-def write(plans: tuple[SizePlan, ...], sizes: Sequence[str] | None = None) -> Instructions:
-    """The graded instructions of `plans`, one plan a size. `sizes` are the names to print, those of the plans by default.
+def write(plans: tuple[SizePlan, ...], sizes: Sequence[str] | None = None, charts: Sequence[Chart] = ()) -> Instructions:
+    """The graded instructions of `plans`, one plan a size. `sizes` are the names to print, those of the plans by default;
+    `charts` has at least those that the plans work.
 
-    Raises ValueError without plans, or when there are not as many names as plans.
+    Raises ValueError without plans, or when there are not as many names as plans; KeyError for a chart that is not there.
     """
     names = tuple(p.size for p in plans) if sizes is None else tuple(sizes)
     if not plans or len(names) != len(plans):
@@ -40,14 +43,15 @@ def write(plans: tuple[SizePlan, ...], sizes: Sequence[str] | None = None) -> In
     columns = align([p.blocks for p in plans], lambda block: (block.name, block.copies))
     sections = tuple(_section(column) for column in columns)
     joining = Section(JOINING, "Joining", 1, tuple(_graded("", [p.joins for p in plans])))
-    return Instructions(names, sections, joining, _abbreviations((*sections, joining)))
+    return Instructions(names, sections, joining, _abbreviations((*sections, joining)), worked_charts(plans, charts))
 
 
 def heading(name: str, copies: int) -> str:
     """A block's name as a heading from which it can be told: "Back welt", "Sleeve (knit 2)". A name that does not begin with
-    a small letter stands in quotes as it is."""
+    a small letter stands in quotes as it is, and so does one that would look like the heading of a chart."""
     capital = name[:1].upper()
-    told = capital + name[1:] if name[:1].islower() and capital.lower() == name[:1] else f"“{name}”"
+    small = name[:1].islower() and capital.lower() == name[:1] and not name.startswith("chart ")
+    told = capital + name[1:] if small else f"“{name}”"
     return f"{told} (knit {copies})" if copies != 1 else told
 
 

@@ -57,9 +57,9 @@ def counted(tally: Tally, step: Step) -> Tally:
             held = _of(tally.waiting, side)
             back = replace(tally, held=_with(tally.held, side, held), waiting=_with(tally.waiting, side, 0))
             return replace(back, stitches=tally.stitches + last - first + 1 + held)
-        case st.SpreadEvenly(stitches=stitches):
+        case st.SpreadEvenly(stitches=stitches) | st.EveryOutOfWork(stitches=stitches) | st.FoldUp(stitches=stitches):
             return replace(tally, stitches=stitches)
-        case st.OffOnWaste() | st.CastOffAll() | st.GatherAll():
+        case st.OffOnWaste() | st.CastOffAll() | st.SewOffAll() | st.GatherAll():
             return replace(tally, stitches=0, held=(0, 0))
     return replace(tally, stitches=tally.stitches + more(step))
 

@@ -11,7 +11,7 @@ from collections.abc import Callable
 
 from walewright.knit import steps as st
 from walewright.knit.steps import Step
-from walewright.write import making_up, partings
+from walewright.write import edgings, making_up, partings, patterns
 from walewright.write.grading import Graded
 from walewright.write.model import Run
 from walewright.write.said import Phrase, Said, counted, plain, rows, span, sts, worded
@@ -33,6 +33,8 @@ def has_number(step: Step) -> bool:
     """Whether the step's phrase has a number that can be a dash for the sizes that skip it."""
     if isinstance(step, st.JoinEdges):
         return (step.easing_mm, step.longer_mm) != (0, 0)
+    if isinstance(step, st.BreakOff):
+        return step.tail_cm > 0
     return type(step) in TEMPLATES and not isinstance(step, _NUMBERLESS)
 
 
@@ -49,8 +51,10 @@ def _carriage_at(s: Said) -> Phrase:
 
 def _waste_start(s: Said) -> Phrase:
     tally = rows(s.graded("rows"))
-    return worded("cast on in waste yarn with the comb and knit ", *tally, ", then 1 row with ravel cord")
+    return worded(f"cast on in waste yarn {WASTE_WAYS[s.any.way]} and knit ", *tally, ", then 1 row with ravel cord")
 
+
+WASTE_WAYS = {"comb": "with the comb", "by hand": "by e-wrap"}
 
 WAYS = {"e-wrap": "e-wrap", "chain": "latch-tool chain"}
 
@@ -60,7 +64,8 @@ def _closed_start(s: Said) -> Phrase:
 
 
 def _use_yarn(s: Said) -> Phrase:
-    return worded(f"change to {s.any.yarn}, tension {s.any.tension}")
+    carried = ", the yarn before it left hanging at its side" if s.any.before == "carried" else ""
+    return worded(f"change to {s.any.yarn}, tension {s.any.tension}{carried}")
 
 
 def _set_row_counter(s: Said) -> Phrase:
@@ -185,10 +190,15 @@ def _say(s: Said) -> Phrase:
 TEMPLATES: dict[type[Step], Callable[[Said], Phrase]] = {
     st.NeedlesToWork: _needles_to_work,
     st.CarriageAt: _carriage_at,
+    st.EveryOutOfWork: edgings.every_out_of_work,
     st.WasteStart: _waste_start,
     st.ClosedStart: _closed_start,
     st.UseYarnStep: _use_yarn,
     st.SetRowCounter: _set_row_counter,
+    st.StartChart: patterns.start_chart,
+    st.StopChart: patterns.stop_chart,
+    st.StartStripes: patterns.start_stripes,
+    st.StopStripes: patterns.stop_stripes,
     st.KnitRows: _knit_rows,
     st.KnitTo: _knit_to,
     st.Decrease: _decrease,
@@ -212,15 +222,19 @@ TEMPLATES: dict[type[Step], Callable[[Said], Phrase]] = {
     st.HoldPart: partings.hold_part,
     st.OffOnWaste: partings.off_on_waste,
     st.CastOffAll: partings.cast_off_all,
+    st.SewOffAll: partings.sew_off_all,
     st.CloseCentre: partings.close_centre,
     st.CastOnBetween: partings.cast_on_between,
     st.GatherAll: partings.gather_all,
     st.BreakOff: partings.break_off,
     st.ReturnPart: partings.return_part,
-    st.RehangStart: making_up.rehang_start,
-    st.PickUpAlong: making_up.pick_up_along,
-    st.LatchRib: making_up.latch_rib,
-    st.LatchPanel: making_up.latch_panel,
+    st.RehangStart: edgings.rehang_start,
+    st.PickUpAlong: edgings.pick_up_along,
+    st.PicotRow: edgings.picot_row,
+    st.FoldUp: edgings.fold_up,
+    st.HangToLink: edgings.hang_to_link,
+    st.LatchRib: edgings.latch_rib,
+    st.LatchPanel: edgings.latch_panel,
     st.EdgeIs: making_up.edge_is,
     st.JoinEdges: making_up.join_edges,
     st.Say: _say,
@@ -230,11 +244,15 @@ _NUMBERLESS = (
     st.CarriageAt,
     st.ClosedStart,
     st.UseYarnStep,
+    st.StopChart,
+    st.StartStripes,
+    st.StopStripes,
     st.WrapHeld,
     st.ReturnHeld,
     st.MarkEdges,
     st.CastOffAll,
+    st.SewOffAll,
+    st.PicotRow,
     st.GatherAll,
-    st.BreakOff,
     st.Say,
 )

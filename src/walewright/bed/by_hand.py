@@ -1,0 +1,182 @@
+"""Hand work on held needles within a row: yarn lifted off, drawn long, laid in; and what lies there when the next row begins."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from walewright.bed.loops import HELPERS, NOTHING, Kind
+from walewright.bed.machine import HELD, Machine, Refusal
+from walewright.bed.model import Float
+from walewright.bed.pending import Strand
+from walewright.bed.strands import ends_for
+from walewright.knit.operations import DrawLong, LayIn, LiftOff, other
+
+MOST_TUCKS = 4
+"""Rows whose yarn a hook takes besides its stitch before it jams (common practice: 4, fine yarns a few more)."""
+
+
+def lift_off(m: Machine, op: LiftOff) -> Refusal | None:
+    """The yarn laid there is no loop any more, but a float."""
+    first, last = m.span(op.first, op.last)
+    for i in range(first, last + 1):
+        refusal = _yarn_laid(m, i, "to be lifted off")
+        if refusal is not None:
+            return refusal
+    for i in range(first, last + 1):
+        loop = m.pending.laid.pop(i)
+        _unhang(m, i, loop)
+        m.loops.kind[loop] = Kind.FLOAT
+        m.pending.lifted.add(i)
+        m.kept.floats.append(Float(m.counter, m.course_of(loop).yarn, i - m.half, i - m.half))
+    return None
+
+
+def draw_long(m: Machine, op: DrawLong) -> Refusal | None:
+    """The yarn laid there becomes the needle's stitch, drawn through all that it carried."""
+    index = op.slot + m.half
+    refusal = _yarn_laid(m, index, "to be drawn through")
+    if refusal is not None:
+        return refusal
+    loop = m.pending.laid.pop(index)
+    _unhang(m, index, loop)
+    _through(m, index, loop, Kind.LONG)
+    return None
+
+
+def lay_in(m: Machine, op: LayIn) -> Refusal | None:
+    """One loop each of another yarn, drawn through all that the needles carry, floats between them."""
+    indices = [slot + m.half for slot in op.needles]
+    if not indices:
+        return m.refuse("lay-in-nowhere", f"the {op.yarn} is laid in on no needle", yarn=op.yarn)
+    if any(b <= a for a, b in pairwise(indices)):
+        return m.refuse("needles-reversed", f"the needles for the {op.yarn} are named from left to right", yarn=op.yarn)
+    if op.yarn in HELPERS:
+        return m.refuse("only-waste-yarn", f"{op.yarn} yarn comes away; it cannot be laid in for stitches", yarn=op.yarn)
+    for i in indices:
+        refusal = _free_for_another_yarn(m, i, op.yarn)
+        if refusal is not None:
+            return refusal
+    begin = len(m.loops.parent)
+    for i in indices:
+        _through(m, i, m.loops.add(i - m.half, Kind.KNIT), Kind.KNIT)
+        m.pending.lifted.discard(i)
+    start, end = (indices[0], indices[-1]) if op.to == "right" else (indices[-1], indices[0])
+    (run,) = ends_for(m, other(op.to), [(op.yarn, start)])
+    m.course("by hand", indices[0], indices[-1], begin, op.to, run, (op.yarn, op.tension))
+    m.pending.strands.append(Strand(op.yarn, run, op.to, end, m.counter, m.section))
+    for a, b in pairwise(indices):
+        if b > a + 1:
+            m.kept.floats.append(Float(m.counter, op.yarn, a + 1 - m.half, b - 1 - m.half))
+    return None
+
+
+def _yarn_laid(m: Machine, index: int, purpose: str) -> Refusal | None:
+    name = m.name(index)
+    if m.position[index] != HELD:
+        return m.refuse("not-held", f"needle {name} is not in holding position, so no yarn lies there {purpose}", index)
+    if index not in m.pending.laid:
+        return _beyond_the_row(m, index) or m.refuse(
+            "nothing-laid", f"the last row has laid no yarn over needle {name} {purpose}, or it is gone from there", index
+        )
+    return None
+
+
+def _free_for_another_yarn(m: Machine, index: int, yarn: str) -> Refusal | None:
+    name = m.name(index)
+    if m.position[index] != HELD:
+        return m.refuse("lay-in-not-held", f"needle {name} is not in holding position, so no {yarn} can be laid in", index)
+    if m.top[index] < 0:
+        return m.refuse("only-waste-yarn", f"needle {name} carries only waste yarn, no stitch of the piece", index)
+    if index in m.pending.laid:
+        return m.refuse("lay-in-over-yarn", f"the row's own yarn still lies over needle {name}: lift it off first", index)
+    if index in m.pending.lifted:
+        return None
+    return _beyond_the_row(m, index) or m.refuse(
+        "nothing-laid", f"needle {name} has been worked by hand since the last row, or was held only after it", index
+    )
+
+
+def _beyond_the_row(m: Machine, index: int) -> Refusal | None:
+    """At the very edge no stitch holds a float at its outer end."""
+    at = m.layout()
+    if at.first <= index <= at.last:
+        return None
+    return m.refuse(
+        "float-at-edge",
+        f"needle {m.name(index)} lies beyond the ends of the row, {m.name(at.first)} to {m.name(at.last)}: a float needs a stitch "
+        "of the row at both its ends",
+        index,
+    )
+
+
+def _unhang(m: Machine, index: int, loop: int) -> None:
+    rest = [other for other in m.more[index] if other != loop]
+    if rest:
+        m.more[index] = rest
+    else:
+        del m.more[index]
+
+
+def _through(m: Machine, index: int, loop: int, kind: Kind) -> None:
+    """The loop is drawn through what the needle carries, and alone hangs there then."""
+    parents = m.lift(index)
+    m.loops.kind[loop] = kind
+    m.loops.parent[loop] = parents[0]
+    if len(parents) > 1:
+        m.loops.more[loop] = parents[1:]
+    m.hang(index, (loop,))
+    m.pending.tucks.pop(index, None)
+
+
+# ------------------------------------------------------------------ when the next row begins
+
+
+def settle(m: Machine, inside: tuple[int, ...]) -> Refusal | None:
+    """What lies over held needles is a tuck from now on, and what runs down runs as far as it can.
+
+    `inside` are the needles held in mid-row now: the others' loops are knitted together by the coming row."""
+    pending = m.pending
+    if not (pending.laid or pending.tucks or pending.dropped):
+        return None
+    return _tucks(m, inside) or _ladders(m)
+
+
+def _tucks(m: Machine, inside: tuple[int, ...]) -> Refusal | None:
+    pending = m.pending
+    for i in sorted(pending.laid):
+        if i + 1 in pending.laid:
+            return m.refuse(
+                "tuck-side-by-side",
+                f"the yarn of one row lies over needles {m.name(i)} and {m.name(i + 1)}, side by side: it makes no two loops",
+                i,
+                i + 1,
+            )
+        pending.tucks[i] = pending.tucks.get(i, 0) + 1
+        if pending.tucks[i] > MOST_TUCKS:
+            return m.refuse(
+                "tuck-too-long",
+                f"the yarn of {pending.tucks[i]} rows lies over needle {m.name(i)}; a hook takes that of {MOST_TUCKS} at most",
+                i,
+                rows=pending.tucks[i],
+            )
+    pending.laid = {}
+    pending.tucks = {i: rows for i, rows in pending.tucks.items() if i in inside}
+    return None
+
+
+def _ladders(m: Machine) -> Refusal | None:
+    """A wale let run down has to end on yarn laid in an empty hook: it is a ladder then."""
+    for index, wale in m.pending.dropped.items():
+        if m.loops.parent[wale[-1]] != NOTHING:
+            return m.refuse(
+                "ladder-runs-on",
+                f"the wale of needle {m.name(index)} was let run down {len(wale)} rows to a stitch, and is not latched up: "
+                "it runs on from there",
+                index,
+                rows=len(wale),
+            )
+        for loop in wale:
+            m.loops.kind[loop] = Kind.FLOAT
+            m.loops.parent[loop] = NOTHING
+    m.pending.dropped = {}
+    return None

@@ -1,0 +1,117 @@
+"""Wales let run down: re-formed on the other face with the latch tool, or left as ladders."""
+
+from __future__ import annotations
+
+from walewright.bed.carriage import unwrapped_across
+from walewright.bed.loops import NOTHING, Kind
+from walewright.bed.machine import Machine, Refusal
+from walewright.bed.needles import needs_work
+from walewright.knit.operations import Drop, LatchUp
+
+
+def drop(m: Machine, op: Drop) -> Refusal | None:
+    """The needle is empty; its loops wait to be latched up, until the next row makes them a ladder."""
+    index = op.slot + m.half
+    refusal = needs_work(m, index, "to let its wale run down") or unwrapped_across(m, index, index)
+    if refusal is not None:
+        return refusal
+    wale = _wale(m, op)
+    if isinstance(wale, Refusal):
+        return wale
+    m.lift(index)
+    m.pending.dropped[index] = wale
+    return None
+
+
+def _wale(m: Machine, op: Drop) -> tuple[int, ...] | Refusal:
+    """Its uppermost `rows` loops, from above."""
+    index = op.slot + m.half
+    loops, found = m.loops, 0
+    filled = {loops.parent[c.first_loop] for c in m.courses if c.kind == "fill"}
+    loop = m.top[index]
+    wale: list[int] = []
+    joined = index in m.more
+    while found < op.rows and loop >= 0 and not joined:
+        joined = loops.slot[loop] != op.slot or loop in filled
+        if joined or loops.kind[loop] not in (Kind.KNIT, Kind.BAR):
+            break
+        wale.append(loop)
+        found += 1
+        joined = loop in loops.more and found < op.rows
+        loop = loops.parent[loop]
+    if joined:
+        return m.refuse(
+            "drop-through-join",
+            f"the wale of needle {m.name(index)} joins or leaves another {found} rows down; it cannot run down {op.rows} rows",
+            index,
+            rows=op.rows,
+            found=found,
+        )
+    if op.rows < 1 or found < op.rows:
+        return m.refuse(
+            "drop-too-deep",
+            f"the wale of needle {m.name(index)} is {found} rows deep; it cannot run down {op.rows} rows",
+            index,
+            rows=op.rows,
+            found=found,
+        )
+    return tuple(wale)
+
+
+def latch_up(m: Machine, op: LatchUp) -> Refusal | None:
+    """Turns the faces of the wale's uppermost stitches; what lies below and beside stays as it is."""
+    index = op.slot + m.half
+    refusal = needs_work(m, index, "to be latched up") or unwrapped_across(m, index, index)
+    if refusal is not None:
+        return refusal
+    if index in m.pending.dropped:
+        return _up_again(m, op)
+    loop, found = m.top[index], 0
+    wale: list[int] = []
+    if index not in m.more:
+        while found < op.rows and loop >= 0 and m.loops.kind[loop] == Kind.KNIT:
+            wale.append(loop)
+            found += 1
+            if loop in m.loops.more:
+                if found < op.rows:
+                    return m.refuse(
+                        "latch-through-join",
+                        f"the wale of needle {m.name(index)} joins another {found} rows down; it cannot be dropped {op.rows} rows",
+                        index,
+                        rows=op.rows,
+                        found=found,
+                    )
+                break
+            loop = m.loops.parent[loop]
+    if op.rows < 1 or found < op.rows:
+        return m.refuse(
+            "latch-too-deep",
+            f"the wale of needle {m.name(index)} is {found} rows deep; {op.rows} rows cannot be latched up",
+            index,
+            rows=op.rows,
+            found=found,
+        )
+    for loop in wale:
+        m.loops.face[loop] ^= 1
+    return None
+
+
+def _up_again(m: Machine, op: LatchUp) -> Refusal | None:
+    """The very loops that were dropped, back on their needle."""
+    index = op.slot + m.half
+    wale = m.pending.dropped[index]
+    if m.top[index] != NOTHING:
+        return m.refuse("latch-over-loop", f"needle {m.name(index)} carries a loop again: its wale cannot come back to it", index)
+    if op.rows != len(wale):
+        return m.refuse(
+            "latch-too-deep",
+            f"the wale of needle {m.name(index)} has run down {len(wale)} rows; not {op.rows} can be latched up",
+            index,
+            rows=op.rows,
+            found=len(wale),
+        )
+    del m.pending.dropped[index]
+    for loop in wale:
+        m.loops.face[loop] ^= 1
+    m.hang(index, (wale[0],))
+    return None

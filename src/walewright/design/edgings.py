@@ -1,0 +1,150 @@
+"""Edgings: a fabric at an edge, plain or folded, and how it is begun and closed."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+
+from walewright.design.findings import Findings
+from walewright.design.model import Band, Edging, Fabric, Join, Origin, PerSize, Piece
+from walewright.design.places import POSITIVE, Place
+from walewright.design.values import Scope
+from walewright.source import syntax
+
+WHEN_KNOWN = ("after", "first")
+CAST_OFFS_KNOWN = ("chain", "sewn", "waste")
+KINDS_KNOWN = ("plain", "folded", "picot", "mock rib", "rolled", "facing", "chained")
+FOLDED = ("folded", "picot", "mock rib")
+"""Kinds whose first row is hung up again, so that it has to be open."""
+WITH_FOLD_ROW = ("folded", "mock rib", "facing")
+"""Kinds that may have a row of their own to fold along; a picot folds along its eyelets."""
+ONLY_AFTER = ("facing", "chained")
+MOCK_KNOWN = {2: "1 by 1", 3: "2 by 1"}
+
+
+def edging(node: syntax.Edging, fabrics: Mapping[str, Fabric | None], scope: Scope, findings: Findings) -> Edging | None:
+    """An edging of its kind in its fabric, checked: depth, fold and fabric suit the kind."""
+    cloth = findings.look_up("fabric", node.fabric, node.span, fabrics)
+    depth = _depth(node, Place(scope, findings, cloth), findings)
+    sound = True
+    for what, word, known in (
+        ("way of adding an edging", node.when, WHEN_KNOWN),
+        ("cast-off", node.cast_off, CAST_OFFS_KNOWN),
+        ("kind of edging", node.kind, KINDS_KNOWN),
+    ):
+        if word not in known:
+            findings.unknown(what, word, node.span, known)
+            sound = False
+    if cloth is None or depth is None or not sound:
+        return None
+    if not _suits(node, cloth, findings):
+        return None
+    return Edging(
+        node.name,
+        node.fabric,
+        depth,
+        node.when,
+        node.cast_off,
+        Origin(f"edging {node.name}", node.span),
+        kind=node.kind,
+        mock=node.mock,
+        fold_tension=node.fold_tension or "",
+        inside_tension=node.inside_tension or "",
+    )
+
+
+def _depth(node: syntax.Edging, place: Place, findings: Findings) -> PerSize | None:
+    if node.depth is not None:
+        return place.up(node.depth, f"the depth of edging `{node.name}`", POSITIVE)
+    if node.kind == "chained":
+        return tuple(0.0 for _ in place.scope.sizes)
+    findings.tell(
+        "missing-part",
+        f"edging `{node.name}` does not say how deep it is",
+        (node.span, "no depth"),
+        helps=("add it, such as `3 cm deep`; only a chained edging has none",),
+    )
+    return None
+
+
+def _suits(node: syntax.Edging, cloth: Fabric, findings: Findings) -> bool:
+    """Whether what is said of an edging goes together."""
+    if node.kind == "mock rib" and node.mock not in MOCK_KNOWN:
+        findings.unknown("mock rib", str(node.mock), node.span, MOCK_KNOWN.values())
+        return False
+    if cloth.stitch == "chart":
+        findings.tell(
+            "edging-charted",
+            f"edging `{node.name}` is in `{cloth.name}`, which is worked from a chart",
+            (node.span, f"in `{cloth.name}`"),
+            (cloth.origin.span, f"chart `{cloth.chart}`"),
+            helps=("knit the edging in a plain fabric, a latched rib or stripes",),
+        )
+        return False
+    if cloth.stitch == "latched rib" and node.kind not in ("plain", "rolled"):
+        findings.tell(
+            "edging-latched",
+            f"edging `{node.name}` is {_words(node.kind)} and in a latched rib",
+            (node.span, _words(node.kind)),
+            (cloth.origin.span, "latched rib"),
+            helps=("knit it in a plain fabric; a fabric of the same yarn at another tension will do",),
+        )
+        return False
+    if node.when == "first" and node.kind in ONLY_AFTER:
+        findings.tell(
+            "edging-only-after",
+            f"edging `{node.name}` is {_words(node.kind)}, which is worked on loops that are there already",
+            (node.span, "knitted first"),
+            helps=("let it be added after",),
+        )
+        return False
+    return _fold_suits(node, findings)
+
+
+def _fold_suits(node: syntax.Edging, findings: Findings) -> bool:
+    if node.fold_tension and node.kind not in WITH_FOLD_ROW:
+        why = "it folds along its eyelets" if node.kind == "picot" else "it is not folded"
+        said, kinds = "a fold row", WITH_FOLD_ROW
+    elif node.inside_tension and node.kind not in FOLDED:
+        why, said, kinds = "it has no inside", "a tension inside", FOLDED
+    else:
+        return True
+    findings.tell(
+        "edging-without-fold",
+        f"edging `{node.name}` has {said}, and {why}",
+        (node.span, said),
+        notes=(f"edgings with {said}: {', '.join(kinds)}",),
+        helps=("leave that out, or make the edging one of these kinds",),
+    )
+    return False
+
+
+def _words(kind: str) -> str:
+    return {"mock rib": "a mock rib", "facing": "a facing"}.get(kind, kind)
+
+
+def closed(
+    edgings: Iterable[Edging | None],
+    pieces: Iterable[Piece | None],
+    bands: Iterable[Band | None],
+    joins: Iterable[Join | None],
+    findings: Findings,
+) -> None:
+    """Tells of edgings that are left on waste yarn where nothing takes their loops up."""
+    grafted = {(e.piece, e.edge) for j in joins if j is not None and j.way == "grafted" for e in (*j.one, *j.other)}
+    for made in edgings:
+        if made is None or made.cast_off != "waste":
+            continue
+        users = [
+            (p.origin.span, f"the start of piece `{p.name}`")
+            for p in pieces
+            if p is not None and p.start_edging == made.name and (p.name, "start") not in grafted
+        ]
+        users += [(b.origin.span, f"band `{b.name}`") for b in bands if b is not None and b.edging == made.name]
+        if users:
+            findings.tell(
+                "edging-left-open",
+                f"edging `{made.name}` ends on waste yarn, and nothing takes up its loops at {users[0][1]}",
+                users[0],
+                (made.origin.span, "left on waste yarn"),
+                helps=("cast it off chain or sewn, or graft that start to another edge",),
+            )

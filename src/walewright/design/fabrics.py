@@ -1,0 +1,63 @@
+"""Yarns and fabrics as part of the design: what is knitted with, and what comes of it, by its swatch."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from walewright.design.origin import Origin
+
+
+@dataclass(frozen=True, slots=True)
+class Yarn:
+    name: str
+    label: str
+    ball_grams: float
+    ball_metres: float
+    origin: Origin
+    colour: str = ""
+    """As the page shows it, "#rrggbb"; empty: the page chooses."""
+
+    @property
+    def tex(self) -> float:
+        """Grams per 1000 m (ISO 1144)."""
+        return self.ball_grams / self.ball_metres * 1000
+
+
+@dataclass(frozen=True, slots=True)
+class Fabric:
+    """A stitch pattern in a yarn at a tension, with its own swatch.
+
+    `stitches_per_cm`, `rows_per_cm` from the swatch; `grams_per_stitch` is 0 where no weight was given."""
+
+    name: str
+    stitch: str
+    rib_every: int
+    yarn: str
+    tension: str
+    swatch_stitches: float
+    swatch_rows: float
+    swatch_width_cm: float
+    swatch_height_cm: float
+    swatch_grams: float
+    origin: Origin
+    loop_cm: float = 0.0
+    """Yarn to a stitch, in cm, where it was measured; else 0."""
+    chart: str = ""
+    """Of stitch "chart": its name."""
+    edge: int = 0
+    """Of stitch "chart": stitches at each end of the width that are not in the chart."""
+    fit: str = "whole"
+    """Of stitch "chart": "whole" (only whole repeats across), "centred" (the middle of a repeat at the centre mark, what is left
+    cut alike on both sides) or "balanced" (the border of two repeats there)."""
+    stripes: tuple[tuple[str, int], ...] = ()
+    """Of stitch "stripes": (yarn, rows), from the first knitted on; `yarn` is the first one's."""
+    right_side: str = "knit"
+    """"knit" (the side that faces away from the knitter) or "purl"."""
+
+    @property
+    def stitches_per_cm(self) -> float:
+        return self.swatch_stitches / self.swatch_width_cm
+
+    @property
+    def rows_per_cm(self) -> float:
+        return self.swatch_rows / self.swatch_height_cm

@@ -1,0 +1,98 @@
+"""Motifs: a chart worked once, somewhere in a piece."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from walewright.design.cloth import Cloth
+from walewright.design.findings import amount
+from walewright.design.fitting import leaves
+from walewright.design.model import Chart, Motif, Origin, PerSize
+from walewright.design.openings import offset
+from walewright.design.outline import NOTHING, SIDES, Outline, level_index
+from walewright.source import syntax
+
+
+def motif(node: syntax.Motif, outline: Outline, cloth: Cloth, charts: Mapping[str, Chart | None]) -> Motif | None:
+    """A motif, checked: its chart is worked once, its rows and its width are there."""
+    findings = cloth.place.findings
+    what = f"motif `{node.chart}` of piece `{outline.piece}`"
+    chart = findings.look_up("chart", node.chart, node.span, charts)
+    at = level_index(node.level, node.span, outline.piece, outline.levels, findings)
+    if at is None:
+        return None
+    place = cloth.at(at + 1)
+    centre = offset(node.offset, f"the middle of {what}", place)
+    if chart is None or centre is None or place.fabric is None:
+        return None
+    if chart.repeat:
+        findings.tell(
+            "motif-with-repeat",
+            f"{what} is worked once, and its chart has a repeat",
+            (node.span, "as a motif"),
+            (chart.origin.span, f"repeat of {chart.repeat} columns"),
+            helps=("leave the `repeat` out of the chart, or make a fabric of it",),
+        )
+        return None
+    main = next((k for k in chart.key if k.cell.yarn == place.fabric.yarn), None)
+    if main is not None and not chart.picture:
+        findings.tell(
+            "chart-in-own-yarn",
+            f"`{main.symbol}` of chart `{chart.name}` is knit in `{place.fabric.yarn}`, which is the yarn around the motif",
+            (node.span, f"in `{place.fabric.yarn}`"),
+            (main.origin.span, f"`{main.symbol}`"),
+            helps=("let that symbol mean `knit`: these stitches keep the yarn of the fabric",),
+        )
+        return None
+    made = Motif(node.chart, node.level, centre, Origin(f"piece {outline.piece} / motif {node.chart} at {node.level}", node.span))
+    return made if _has_rows(made, chart, at, what, outline, cloth) and _has_width(made, chart, at, what, outline, cloth) else None
+
+
+def _has_rows(made: Motif, chart: Chart, at: int, what: str, outline: Outline, cloth: Cloth) -> bool:
+    rows = cloth.rows(at, len(outline.levels) - 1, free=True)
+    if rows is None:
+        return True
+    sizes = cloth.place.scope.sizes
+    short = tuple(s for s, r in zip(sizes, rows, strict=True) if r < len(chart.rows) - 0.5)
+    if short:
+        cloth.place.findings.tell(
+            "motif-past-top",
+            f"{what} has {len(chart.rows)} rows, and the piece has fewer above `{made.level}`",
+            (made.origin.span, f"{cloth.place.per_size(tuple(float(round(r)) for r in rows), 'rows')} above"),
+            (chart.origin.span, f"{len(chart.rows)} rows"),
+            helps=("begin it lower",),
+            sizes=cloth.place.scope.only(short),
+        )
+    return not short
+
+
+def tall(chart: Chart, at: int, cloth: Cloth) -> PerSize:
+    """Height in cm of a motif that begins at a level, by the fabrics it lies in."""
+    found: list[float] = []
+    for size in range(len(cloth.place.scope.sizes)):
+        rows, height = float(len(chart.rows)), 0.0
+        for level in range(at + 1, len(cloth.levels)):
+            fabric = cloth.below(level)
+            if fabric is None:
+                break
+            here = cloth.levels[level].height[size] - cloth.levels[level - 1].height[size]
+            part = min(rows / fabric.rows_per_cm, here)
+            height, rows = height + part, rows - part * fabric.rows_per_cm
+        found.append(height)
+    return tuple(found)
+
+
+def _has_width(made: Motif, chart: Chart, at: int, what: str, outline: Outline, cloth: Cloth) -> bool:
+    place = cloth.at(at + 1)
+    if place.fabric is None:
+        return True
+    wide = chart.width / place.fabric.stitches_per_cm
+    reach = {s: tuple(wide / 2 for _ in made.centre) for s in SIDES}
+    low = outline.levels[at].height
+    high = tuple(a + b for a, b in zip(low, tall(chart, at, cloth), strict=True))
+    passed = [x.height for x in outline.levels[at + 1 :] if all(h < t - NOTHING for h, t in zip(x.height, high, strict=True))]
+    for words, heights in (("at its bottom", low), *(("on the way", h) for h in passed), ("at its top", high)):
+        told = f"{what}, {chart.width} stitches ({amount(wide)}) wide,"
+        if not leaves(reach, made.centre, heights, told, words, made.origin.span, outline, place):
+            return False
+    return True

@@ -1,0 +1,15 @@
+"""Where in the source a datum of the design comes from."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from walewright.report.model import NOWHERE, Span
+
+
+@dataclass(frozen=True, slots=True)
+class Origin:
+    """The statement a datum came from: a readable path ("piece back / neck") and its span."""
+
+    path: str
+    span: Span = field(default=NOWHERE, compare=False, repr=False)

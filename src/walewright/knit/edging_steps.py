@@ -1,0 +1,79 @@
+"""Steps of edgings, bands and links: loops hung on, folds, eyelets, ribs latched up."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from walewright.knit.step import Step
+
+
+@dataclass(frozen=True, slots=True)
+class RehangStart(Step):
+    """Wrong side facing, hang the first garment row of `piece` on the needles in work, unravelling the waste (`stitches` loops)."""
+
+    piece: str
+    stitches: int
+
+
+@dataclass(frozen=True, slots=True)
+class PickUpAlong(Step):
+    """Pick up `stitches` along `part` of `edge` of `piece` on needles `first`..`last`."""
+
+    piece: str
+    edge: str
+    part: str
+    stitches: int
+    first: int
+    last: int
+
+
+@dataclass(frozen=True, slots=True)
+class PicotRow(Step):
+    """Move every second stitch, beginning with the second from the left and without the last needle, one needle to the right and
+    leave the empty needles in work."""
+
+
+@dataclass(frozen=True, slots=True)
+class FoldUp(Step):
+    """Fold and hang the first garment row, `loops` of them from left to right. `onto` "the same needles": those it was knitted
+    on. "all needles": the needles out of work come back to work, and of the loops of the needles between two of those the last
+    goes on the empty needle to its right, the others where they were knitted. `stitches` needles are in work afterwards."""
+
+    loops: int
+    onto: str
+    stitches: int
+
+
+@dataclass(frozen=True, slots=True)
+class HangToLink(Step):
+    """Hang `part` of `edge` of `piece`, `stitches` open loops, on needles `first`..`last` with its `facing` ("right" or "wrong")
+    side to the knitter, `over` "empty needles" or "the other piece"."""
+
+    piece: str
+    edge: str
+    part: str
+    stitches: int
+    first: int
+    last: int
+    facing: str
+    over: str
+
+
+@dataclass(frozen=True, slots=True)
+class LatchRib(Step):
+    """Drop and re-form on the other face every `every`th wale, `rows` rows deep: for 3, first needles L 2 and R 2, then
+    outwards, not the end needles. With e = every: the slots s >= 0 with s % e == e // 2 and their mirror images -1 - s,
+    within the needles in work and without the two end needles."""
+
+    every: int
+    rows: int
+
+
+@dataclass(frozen=True, slots=True)
+class LatchPanel(Step):
+    """The same within a panel only: of the wales that `LatchRib` would take, those on needles `first`..`last`."""
+
+    every: int
+    rows: int
+    first: int
+    last: int

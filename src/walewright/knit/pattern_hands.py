@@ -1,0 +1,69 @@
+"""What hands do where charts and stripes begin and end."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Mapping
+from dataclasses import replace
+from typing import Any
+
+from walewright.knit import operations as op
+from walewright.knit import steps as st
+from walewright.knit.charting import InForce
+from walewright.knit.operations import Operation
+from walewright.knit.rows import Done, stopped
+from walewright.knit.state import State, Stripes
+
+_STRIPE = re.compile(r"(\d+) rows? of (\S+)")
+
+
+def _in_fabric(fabric: str, of: st.StartChart | InForce) -> op.InFabric:
+    return op.InFabric(fabric) if of.area == "whole" else op.InFabric(fabric, of.first, of.last)
+
+
+def _start_chart(s: State, step: st.StartChart) -> Done:
+    if not s.by_needle:
+        return (), s
+    begun = InForce(s.chart(step.chart), step.fabric, step.area, step.first, step.last, step.edge, step.start, s.row)
+    said: tuple[Operation, ...] = (_in_fabric(step.fabric, step),) if step.fabric else ()
+    if any(begun.placed_as(one) for one in s.in_force):
+        return said, s
+    kept = tuple(one for one in s.in_force if one.chart.name != step.chart)
+    return said, replace(s, in_force=(*kept, begun))
+
+
+def _stop_chart(s: State, step: st.StopChart) -> Done:
+    if not s.by_needle:
+        return (), s
+    ended = next((one for one in s.in_force if one.chart.name == step.chart), None)
+    if ended is None:
+        raise ValueError(f"{s.block}: the chart {step.chart!r} is not in force")
+    said: tuple[Operation, ...] = (_in_fabric("", ended),) if ended.fabric else ()
+    return (*stopped(ended), *said), replace(s, in_force=tuple(one for one in s.in_force if one is not ended))
+
+
+def stripe_rows(text: str) -> tuple[tuple[str, int], ...]:
+    """ "4 rows of wool, 2 rows of navy" as ((yarn, rows), ...)."""
+    return tuple((found[2], int(found[1])) for found in (_STRIPE.fullmatch(part) for part in text.split(", ")) if found)
+
+
+def carried_yarns(text: str) -> tuple[str, ...]:
+    """ "wool, navy and red" as the three names; nothing for an empty text."""
+    return tuple(name for part in text.split(" and ") for name in part.split(", ") if name)
+
+
+def _start_stripes(s: State, step: st.StartStripes) -> Done:
+    stripes = Stripes(step.fabric, stripe_rows(step.stripes), step.tension, carried_yarns(step.carried), s.row)
+    return (op.InFabric(step.fabric),), replace(s, stripes=stripes)
+
+
+def _stop_stripes(s: State, step: st.StopStripes) -> Done:
+    return (op.InFabric(""),), replace(s, stripes=None)
+
+
+PATTERN_HANDS: Mapping[type[st.Step], Callable[[State, Any], Done]] = {
+    st.StartChart: _start_chart,
+    st.StopChart: _stop_chart,
+    st.StartStripes: _start_stripes,
+    st.StopStripes: _stop_stripes,
+}

@@ -1,0 +1,47 @@
+"""Steps of stitch patterns: charts and stripes come into force and end."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from walewright.knit.step import Step
+
+
+@dataclass(frozen=True, slots=True)
+class StartChart(Step):
+    """From the next row on work `chart`, from its first row, on needles `first`..`last` as fabric `fabric` (empty: a motif in
+    the fabric it stands in). `area` "whole" (as far as the part in work reaches, but for `edge` needles at its two ends, which
+    knit plain) or "panel" (those needles alone, and nearer than `edge` to an end plain). The first column of the repeat lies on
+    needle `start`; a chart without a repeat begins there and is worked once. See `design.model.Chart` for what is done."""
+
+    chart: str
+    fabric: str
+    area: str
+    first: int
+    last: int
+    edge: int
+    start: int
+
+
+@dataclass(frozen=True, slots=True)
+class StopChart(Step):
+    """No more of `chart`: its purl columns are latched up and its ladders dropped as far as they have come, held needles return."""
+
+    chart: str
+
+
+@dataclass(frozen=True, slots=True)
+class StartStripes(Step):
+    """From the next row on knit in stripes, again and again from the first: `stripes` "4 rows of wool, 2 rows of navy", at
+    `tension`, as fabric `fabric`. `carried` names the yarns that are carried up the side ("wool and navy", "navy" or empty); any
+    other is broken off at the end of its stripe."""
+
+    fabric: str
+    stripes: str
+    tension: str
+    carried: str
+
+
+@dataclass(frozen=True, slots=True)
+class StopStripes(Step):
+    fabric: str

@@ -1,0 +1,234 @@
+"""One row, as hands and carriage knit it: stripes, charts, and the carriage's pass, in the order in which a knitter works.
+
+What a chart has begun on a needle and not ended (a purl column, a ladder, a needle held for a tuck) is kept in the state, and
+ended when the chart goes on otherwise or the needle leaves it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import replace
+
+from walewright.knit import operations as op
+from walewright.knit.charting import Active, InForce, RowOfChart, active, cell, row_of
+from walewright.knit.operations import Operation
+from walewright.knit.state import State
+
+Done = tuple[tuple[Operation, ...], State]
+
+_HELD_FOR_ROW = ("slip", "long")
+
+
+def knit_row(s: State) -> Done:
+    """The next row and the state after it, the counter one on."""
+    if s.side is None:
+        raise ValueError(f"{s.block}: the carriage side is not known yet")
+    made: list[Operation] = []
+    if s.stripes is not None:
+        more, s = _stripe(s)
+        made += more
+    if not s.in_force:
+        to = op.other(s.side or "right")
+        made.append(op.Pass(to))
+        return tuple(made), replace(s, side=to, row=s.row + 1)
+    more, s = _charted(s)
+    return (*made, *more), s
+
+
+def _stripe(s: State) -> Done:
+    """The yarn of the row about to be knitted, carried up or joined in anew where another one is in use."""
+    stripes = s.stripes
+    yarn = stripes.yarn(s.row) if stripes is not None else None
+    if stripes is None or yarn is None or (s.yarn is not None and s.yarn[0] == yarn):
+        return (), s
+    after = replace(s, yarn=(yarn, stripes.tension))
+    if s.yarn is not None and s.yarn[0] in stripes.carried:
+        return (op.UseYarn(yarn, stripes.tension, carried=True),), after
+    cut: tuple[Operation, ...] = (op.BreakYarn(),) if s.yarn is not None else ()
+    return (*cut, op.UseYarn(yarn, stripes.tension, carried=yarn in stripes.carried)), after
+
+
+# ----------------------------------------------------------------- a row with charts
+
+
+def _charted(s: State) -> Done:
+    working = s.working()
+    needles = active(s.in_force, s.row, working)
+    rows = [row_of(one, s.row, mine) for one, mine in zip(s.in_force, needles, strict=True)]
+    singles = {slot: found for row in rows for slot, found in row.singles.items()}
+    made: list[Operation] = []
+
+    held = {slot for one in s.in_force for slot in one.tucked}
+    tuck = {slot for slot, c in singles.items() if c.kind == "tuck"}
+    made += (op.Release(a, z) for a, z in ranges(held - tuck))
+    for _, moved in sorted(group for row in rows for group in row.moves):
+        made += (op.Transfer(m.first, m.last, m.by) for m in moved)
+    crossed, in_force = _cross(s.in_force, rows)
+    made += crossed
+    begun = {slot for one in in_force for slot in one.ladder}
+    ladder = {slot for slot, c in singles.items() if c.kind == "ladder"}
+    made += (op.Transfer(slot, slot, 1) for slot in sorted(ladder - begun))
+
+    # The charts of an unknown yarn in use (none was said) have none to compare with.
+    main, tension = s.yarn or ("", "")
+    picture = any(one.chart.picture and _reaches(one, mine) for one, mine in zip(in_force, needles, strict=True))
+    for_row = {kind: {slot for slot, c in singles.items() if c.kind == kind} for kind in _HELD_FOR_ROW}
+    colours: dict[str, list[int]] = {}
+    for slot, c in sorted(singles.items()) if not picture else ():
+        if c.kind == "knit" and c.yarn != main:
+            colours.setdefault(c.yarn, []).append(slot)
+    coloured = {slot for slots in colours.values() for slot in slots}
+    made += (op.Hold(a, z) for a, z in ranges((tuck - held) | for_row["slip"] | for_row["long"] | coloured))
+
+    to = op.other(s.side or "right")
+    if picture:
+        yarns = {slot: c.yarn for slot, c in singles.items() if c.yarn}
+        made.append(op.PictureRow(to, tension, _blocks(working, yarns, main)))
+    else:
+        made.append(op.Pass(to))
+
+    made += _off_and_back(for_row["slip"])
+    made += (op.DrawLong(slot) for slot in sorted(for_row["long"]))
+    made += (op.Release(a, z) for a, z in ranges(for_row["long"]))
+    for yarn, slots in colours.items():
+        lift, back = _off(slots), _back(slots)
+        made += (*lift, op.LayIn(yarn, tension, tuple(slots), to), *back)
+
+    after = replace(s, side=to, row=s.row + 1, in_force=tuple(_counted(in_force, rows)))
+    more, after = _settle(after)
+    return (*made, *more), after
+
+
+def _reaches(one: InForce, needles: Active) -> bool:
+    """Whether any needle has a cell of the chart."""
+    first, last = needles.span
+    return any(slot in needles and one.column(slot) is not None for slot in range(first, last + 1))
+
+
+def _cross(in_force: tuple[InForce, ...], rows: list[RowOfChart]) -> tuple[tuple[Operation, ...], tuple[InForce, ...]]:
+    """Crossings. A purl column beside one is dropped before and re-formed after it: that gives the loops room."""
+    made: list[Operation] = []
+    charts = list(in_force)
+    for found in sorted((c for row in rows for c in row.crosses), key=lambda c: c.first):
+        slack: list[tuple[int, int]] = []
+        for slot in (found.first - 1, found.last + 1):
+            for number, one in enumerate(charts):
+                if one.purl.get(slot, 0):
+                    slack.append((slot, one.purl[slot]))
+                    charts[number] = replace(one, purl=_without(one.purl.items(), {slot}))
+        made += (op.Drop(slot, count) for slot, count in slack)
+        half = (found.last - found.first + 1) // 2
+        made.append(op.Cross(found.first, found.last, half, "left" if found.hung_first == "left" else "right"))
+        made += (op.LatchUp(slot, count) for slot, count in slack)
+    return tuple(made), tuple(charts)
+
+
+def _counted(in_force: tuple[InForce, ...], rows: list[RowOfChart]) -> Iterator[InForce]:
+    """With the row that has just been knitted counted on the needles where something is pending."""
+    for one, row in zip(in_force, rows, strict=True):
+        purl, ladder, tucked = dict(one.purl), dict(one.ladder), set[int]()
+        for slot, found in row.singles.items():
+            if found.kind == "purl":
+                purl[slot] = purl.get(slot, 0) + 1
+            elif found.kind == "ladder":
+                ladder[slot] = ladder.get(slot, 0) + 1
+            elif found.kind == "tuck":
+                tucked.add(slot)
+        yield replace(one, purl=purl, ladder=ladder, tucked=frozenset(tucked))
+
+
+def _settle(s: State) -> Done:
+    """After a row: columns that do not go on in the next one are latched up, ladders dropped."""
+    latch: list[tuple[int, int]] = []
+    drop: list[tuple[int, int]] = []
+    charts: list[InForce] = []
+    for one, mine in zip(s.in_force, active(s.in_force, s.row, s.working()), strict=True):
+        over = {k: {x for x in of if cell(one, s.row, x, mine).kind != k} for k, of in (("purl", one.purl), ("ladder", one.ladder))}
+        latch += ((slot, one.purl[slot]) for slot in over["purl"])
+        drop += ((slot, one.ladder[slot]) for slot in over["ladder"])
+        purl, ladder = _without(one.purl.items(), over["purl"]), _without(one.ladder.items(), over["ladder"])
+        charts.append(replace(one, purl=purl, ladder=ladder))
+    made: list[Operation] = [op.LatchUp(*at) for at in sorted(latch)]
+    made += (op.Drop(*at) for at in sorted(drop))
+    return tuple(made), replace(s, in_force=tuple(charts))
+
+
+# ----------------------------------------------------------------- needles that leave a chart
+
+
+def leave(before: State, after: State) -> Done:
+    """What is done before a step that takes needles from a chart, `after` being the state it leads to: their columns are latched
+    up, held needles return; a ladder stays knitted. The state is `before` without them."""
+    latch: list[tuple[int, int]] = []
+    back: set[int] = set()
+    charts: list[InForce] = []
+    still = tuple(zip(after.in_force, active(after.in_force, after.row, after.working()), strict=True))
+    for one in before.in_force:
+        mine = [needles for another, needles in still if one.placed_as(another)]
+        lost = {slot for slot in one.pending if not any(slot in needles for needles in mine) or after.is_gap(slot)}
+        latch += ((slot, one.purl[slot]) for slot in lost if slot in one.purl)
+        back |= lost & one.tucked
+        charts.append(without(one, lost))
+    made: list[Operation] = [op.LatchUp(*at) for at in sorted(latch)]
+    made += (op.Release(a, z) for a, z in ranges(back))
+    return tuple(made), replace(before, in_force=tuple(charts))
+
+
+def stopped(one: InForce) -> tuple[Operation, ...]:
+    """What is done when a chart ends: columns latched up, ladders dropped, held needles returned."""
+    return (
+        *(op.LatchUp(*at) for at in sorted(one.purl.items())),
+        *(op.Drop(*at) for at in sorted(one.ladder.items())),
+        *(op.Release(a, z) for a, z in ranges(one.tucked)),
+    )
+
+
+def without(one: InForce, slots: set[int]) -> InForce:
+    """With nothing pending on these needles."""
+    purl, ladder = _without(one.purl.items(), slots), _without(one.ladder.items(), slots)
+    return replace(one, purl=purl, ladder=ladder, tucked=one.tucked - slots)
+
+
+def _without(pending: Iterable[tuple[int, int]], slots: set[int]) -> dict[int, int]:
+    return {slot: rows for slot, rows in pending if slot not in slots}
+
+
+# ----------------------------------------------------------------- ranges of needles
+
+
+def ranges(slots: Iterable[int]) -> Iterator[tuple[int, int]]:
+    """The needles as ranges of neighbours, as long as can be, from left to right."""
+    begin = end = None
+    for slot in sorted(slots):
+        if begin is not None and end is not None and slot > end + 1:
+            yield begin, end
+            begin = None
+        begin = slot if begin is None else begin
+        end = slot
+    if begin is not None and end is not None:
+        yield begin, end
+
+
+def _off(slots: Iterable[int]) -> tuple[Operation, ...]:
+    return tuple(op.LiftOff(a, z) for a, z in ranges(slots))
+
+
+def _back(slots: Iterable[int]) -> tuple[Operation, ...]:
+    return tuple(op.Release(a, z) for a, z in ranges(slots))
+
+
+def _off_and_back(slots: Iterable[int]) -> tuple[Operation, ...]:
+    kept = tuple(slots)
+    return (*_off(kept), *_back(kept))
+
+
+def _blocks(working: tuple[int, int], yarns: dict[int, str], main: str) -> tuple[tuple[str, int, int], ...]:
+    """Blocks of neighbours in one yarn over all needles in work."""
+    blocks: list[tuple[str, int, int]] = []
+    for slot in range(working[0], working[1] + 1):
+        yarn = yarns.get(slot, main)
+        if blocks and blocks[-1][0] == yarn:
+            blocks[-1] = (yarn, blocks[-1][1], slot)
+        else:
+            blocks.append((yarn, slot, slot))
+    return tuple(blocks)

@@ -1,0 +1,99 @@
+"""How a chart is cut into sheets of paper: cells large enough to read, and some rows and columns on both of two neighbours."""
+
+from __future__ import annotations
+
+import itertools
+from dataclasses import dataclass
+
+LEAST, MOST = 3.2, 6.0
+"""A cell's shorter side is never less, its width never more, mm."""
+
+RATIO = (0.72, 1.25)
+"""Height to width of a cell: that of a stitch, within these limits."""
+
+OVERLAP = 4
+"""Rows and columns that a sheet shows again of the sheet below it and of the one at its left."""
+
+ROOM = (152.0, 198.0)
+"""mm of paper for the cells of one sheet, on A4 and on letter."""
+
+
+@dataclass(frozen=True, slots=True)
+class Window:
+    """One sheet: its own cells are columns `left` to `right` and rows `low` to `high` (from 0, the end not counted). It shows
+    besides them `again_left` columns at its left and `again_low` rows below, which other sheets own."""
+
+    letter: str
+    across: int
+    up: int
+    left: int
+    right: int
+    low: int
+    high: int
+    again_left: int
+    again_low: int
+
+    @property
+    def first(self) -> int:
+        """The first column that is shown."""
+        return self.left - self.again_left
+
+    @property
+    def lowest(self) -> int:
+        """The lowest row that is shown."""
+        return self.low - self.again_low
+
+    @property
+    def columns(self) -> range:
+        return range(self.first, self.right)
+
+    @property
+    def rows(self) -> range:
+        return range(self.lowest, self.high)
+
+
+@dataclass(frozen=True, slots=True)
+class Cut:
+    """A chart's sheets, lettered from the lowest left one, and the size of a cell in mm."""
+
+    width: float
+    height: float
+    sheets: tuple[Window, ...]
+
+    def at(self, across: int, up: int) -> Window | None:
+        return next((s for s in self.sheets if (s.across, s.up) == (across, up)), None)
+
+
+def cut(columns: int, rows: int, ratio: float, room: tuple[float, float] = ROOM) -> Cut:
+    """Sheets for a chart of so many columns and rows whose stitches are `ratio` times as high as wide."""
+    ratio = min(max(ratio, RATIO[0]), RATIO[1])
+    least = LEAST / min(1.0, ratio)
+    whole = min(MOST, room[0] / columns, room[1] / (rows * ratio))
+    if whole >= least:
+        return Cut(whole, whole * ratio, (Window("A", 0, 0, 0, columns, 0, rows, 0, 0),))
+    across = _shares(columns, int(room[0] / least))
+    up = _shares(rows, int(room[1] / (least * ratio)))
+    sheets = tuple(
+        Window(letter(len(across) * j + i), i, j, *a, *u, OVERLAP if i else 0, OVERLAP if j else 0)
+        for j, u in enumerate(up)
+        for i, a in enumerate(across)
+    )
+    # What is left of the paper goes to the cells.
+    widest, highest = max(len(s.columns) for s in sheets), max(len(s.rows) for s in sheets)
+    width = min(MOST, room[0] / widest, room[1] / (highest * ratio))
+    return Cut(width, width * ratio, sheets)
+
+
+def _shares(count: int, room: int) -> tuple[tuple[int, int], ...]:
+    """(first, end) of even shares of `count`, each with its overlap no more than `room`."""
+    number = 1 if count <= room else -(-(count - OVERLAP) // (room - OVERLAP))
+    ends = [count * i // number for i in range(number + 1)]
+    while number > 1 and max(b - a + OVERLAP * (i > 0) for i, (a, b) in enumerate(itertools.pairwise(ends))) > room:
+        number += 1
+        ends = [count * i // number for i in range(number + 1)]
+    return tuple(itertools.pairwise(ends))
+
+
+def letter(index: int) -> str:
+    """A … Z, then AA, AB …"""
+    return chr(ord("A") + index) if index < 26 else letter(index // 26 - 1) + letter(index % 26)

@@ -1,0 +1,22 @@
+"""howto: what hands do, a technique a box, in words of our own and with a small drawing of needles and tools.
+
+All of it is common practice where no source is named.
+"""
+
+from __future__ import annotations
+
+from walewright.pages.howto import colour, edges, finishing, joins, shaping, starts, stitches
+from walewright.pages.howto.technique import Technique
+
+__all__ = ["TECHNIQUES", "Technique"]
+
+TECHNIQUES: tuple[Technique, ...] = (
+    *starts.TECHNIQUES,
+    *shaping.TECHNIQUES,
+    *stitches.TECHNIQUES,
+    *colour.TECHNIQUES,
+    *edges.TECHNIQUES,
+    *finishing.TECHNIQUES,
+    *joins.TECHNIQUES,
+)
+"""In the order of work."""

@@ -1,0 +1,89 @@
+"""How-tos of putting edges together."""
+
+from __future__ import annotations
+
+from walewright.pages.howto.scene import HOOK, Scene
+from walewright.pages.howto.technique import Technique
+from walewright.pages.pens import path, zigzag
+
+
+def _sewn(s: Scene) -> None:
+    s.count = 6
+    for x, sign in ((17, -1), (28, 1)):
+        for i in range(6):
+            y = 3 + i * 3.2
+            s.paper.draw("texture", path([(x + sign * 2, y), (x + sign * 4.4, y + 1.8), (x + sign * 6.8, y)]))
+            s.paper.draw("measure", path([(x, y + 0.6), (x + sign * 1.6, y + 0.6)]))
+    s.yarn((17, 20), (28, 18.4), (17, 16.6), (28, 15), (17, 13.4), (28, 11.8))
+    s.sewing_needle(18, 9.0, 18, 11)
+
+
+def _grafted(s: Scene) -> None:
+    s.count = 6
+    for i in range(5):
+        x = s.x(i) + 2.5
+        s.paper.draw("thread", f"M{x - 1.8:.2f} 3L{x - 1.8:.2f} 6a1.8 2 0 0 0 3.6 0L{x + 1.8:.2f} 3")
+        s.paper.draw("thread", f"M{x - 1.8:.2f} 20.5L{x - 1.8:.2f} 17.5a1.8 2 0 0 1 3.6 0L{x + 1.8:.2f} 20.5")
+    y = 12.0
+    points = []
+    for i in range(4):
+        x = s.x(i) + 2.5
+        points += [(x - 0.9, 16.8), (x, y), (x + 0.9, 7), (x + 3.2, 6.2), (x + 4.6, 8), (x + 3.7, y)]
+    s.other(*points[: 6 * 2 + 3])
+    s.sewing_needle(s.x(2) + 5.4, 11.2, 6, 11)
+
+
+def _linked(s: Scene) -> None:
+    s.needles()
+    for i in range(6):
+        s.loop(i, 17, top=HOOK - 3.4)
+        s.loop(i, 14.5, top=HOOK - 1.4)
+    s.cloth(0, 5, 18, 22)
+
+
+def _gathered(s: Scene) -> None:
+    s.count = 6
+    s.paper.draw("thread", zigzag(5, 38, 7, 2.6, 2.2))
+    s.paper.draw("texture", path([(5, 14), (38, 14)]), path([(5, 16), (38, 16)]), path([(5, 18), (38, 18)]))
+    for i in range(5):
+        s.paper.draw("measure", path([(7 + i * 7, 8.5), (7 + i * 7, 13.5)]))
+    s.arrow((42, 4), (38.5, 6.4))
+
+
+TECHNIQUES = (
+    Technique(
+        "Sewing row to row",
+        ("join sewn",),
+        "Lay the pieces side by side, right sides up. Take the needle under the bar between the edge stitch and its "
+        "neighbour on one side, then on the other, row for row, and draw the thread so that the edge stitches turn in: one "
+        "stitch of each side goes into the seam.",
+        "a thread going to and fro between the edge stitches of two pieces",
+        _sewn,
+    ),
+    Technique(
+        "Grafting",
+        ("join grafted",),
+        "Lay the two rows of open loops against each other, right sides up, and unravel the waste a few loops at a time. "
+        "With a blunt needle go down through a loop and up through the next on one side, then on the other, as a row of "
+        "stitches runs, drawing each to the size of its neighbours. The tail is three times as long as the row.",
+        "two rows of open loops joined by a thread that runs as a row of stitches does",
+        _grafted,
+    ),
+    Technique(
+        "Linking on the bed",
+        ("join linked", "HangToLink"),
+        "Hang one edge on the bed with the right side facing, loop for loop, then the other on the same needles with the "
+        "wrong side facing, so that the right sides meet. Draw the loops behind through those in front, or knit one loose "
+        "row, and cast off loosely.",
+        "two loops on every needle, one of each piece",
+        _linked,
+    ),
+    Technique(
+        "Sewing a gathered edge",
+        ("join gathered",),
+        "Run a thread through the longer edge and draw it up to the length of the other. Spread the fullness evenly, pin, "
+        "and sew; the thread stays until the seam is done.",
+        "a longer edge drawn up in small waves above a straight one",
+        _gathered,
+    ),
+)

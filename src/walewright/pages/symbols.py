@@ -1,0 +1,130 @@
+"""Chart symbols: one drawing for each kind of cell, as path data in millimetres of paper.
+
+Where JIS L 0201-1995 (Letter symbols for knitting stitch, kikakurui.com/l/L0201-1995-01.html) has a symbol, ours follows it; the
+numbers are read there, the shapes are drawn from memory of it. The standard draws the face of the fabric. At a single bed the
+purl side faces the knitter, so a chart here is drawn as the knitter sees it: left and right are exchanged, and a slant leans the
+way the loop is moved on the bed. The ladder, the long stitch and the hatches of yarns are our own drawings.
+"""
+
+from __future__ import annotations
+
+from walewright.design.model import Cell
+
+STANDARD = "JIS L 0201"
+
+_NUMBERS = {
+    "knit": "1010",
+    "purl": "1020",
+    "hole": "1030",
+    "two from right": "1040",
+    "two from left": "1050",
+    "three": "1060",
+    "from right": "1090",
+    "from left": "1100",
+}
+"""Read. "Moved right" is that on the face: on the bed the stitch is moved left; and the stitch that on the face lies on top is
+the one that was on the needle before."""
+
+_NUMBERLESS = ("tuck", "slip", "cross")
+"""In the standard from memory, their numbers not known."""
+
+NAMES = {
+    "knit": "plain stitch",
+    "hole": "eyelet",
+    "from left": "stitch moved to the right",
+    "from right": "stitch moved to the left",
+    "two from left": "two together, from the left",
+    "two from right": "two together, from the right",
+    "three": "three together",
+    "purl": "stitch re-formed",
+    "tuck": "tuck",
+    "slip": "slip",
+    "long": "long stitch",
+    "ladder": "ladder",
+    "cross": "cross",
+}
+"""What a kind of cell is called in a key."""
+
+
+def standard(cell: Cell) -> str:
+    """ "JIS L 0201 1030", the standard alone where its number is not known, or "own drawing"."""
+    if cell.yarn:
+        return "own drawing"
+    if cell.kind in _NUMBERS:
+        return f"{STANDARD} {_NUMBERS[cell.kind]}"
+    return STANDARD if cell.kind in _NUMBERLESS else "own drawing"
+
+
+def name(cell: Cell) -> str:
+    """What the cell is called."""
+    if cell.kind == "cross":
+        return f"{cell.cross} × {cell.cross} cross, the {cell.hung_first} ones hung first"
+    return NAMES[cell.kind]
+
+
+_SHAPES: dict[str, tuple[tuple[tuple[float, float], ...], ...]] = {
+    "purl": (((0.2, 0.5), (0.8, 0.5)),),
+    "from left": (((0.18, 0.84), (0.82, 0.16)),),
+    "from right": (((0.82, 0.84), (0.18, 0.16)),),
+    "two from left": (((0.12, 0.86), (0.8, 0.12)), ((0.5, 0.447), (0.84, 0.86))),
+    "two from right": (((0.88, 0.86), (0.2, 0.12)), ((0.5, 0.447), (0.16, 0.86))),
+    "three": (((0.5, 0.1), (0.5, 0.88)), ((0.5, 0.36), (0.12, 0.86)), ((0.5, 0.36), (0.88, 0.86))),
+    "slip": (((0.2, 0.16), (0.5, 0.84), (0.8, 0.16)),),
+    "ladder": (((0.36, 0.0), (0.36, 1.0)), ((0.64, 0.0), (0.64, 1.0)), ((0.36, 0.5), (0.64, 0.5))),
+}
+"""Strokes within a cell of 1 by 1, y downwards."""
+
+
+def symbol(kind: str, x: float, y: float, w: float, h: float) -> str:
+    """The symbol of a cell whose upper left corner is (x, y), "" for a plain stitch. Tucks and crosses reach over several cells:
+    see `tuck` and `cross`."""
+    if kind == "hole":
+        r = 0.31 * min(w, h)
+        return f"M{_n(x + w / 2 - r)} {_n(y + h / 2)}a{_n(r)} {_n(r)} 0 1 0 {_n(2 * r)} 0a{_n(r)} {_n(r)} 0 1 0 {_n(-2 * r)} 0"
+    if kind == "long":
+        (a, b), (c, d), (e, f), (g, k) = ((x + w * u, y + h * v) for u, v in ((0.4, 0.96), (0.0, -0.2), (1.0, -0.2), (0.6, 0.96)))
+        return f"M{_n(a)} {_n(b)}C{_n(c)} {_n(d)} {_n(e)} {_n(f)} {_n(g)} {_n(k)}"
+    return "".join(_line([(x + w * u, y + h * v) for u, v in stroke]) for stroke in _SHAPES.get(kind, ()))
+
+
+def tuck(x: float, top: float, w: float, rise: float, begins: bool = True, ends: bool = True) -> str:
+    """An inverted U over the rows of a run, `rise` mm high. Cut by the border of a sheet it is open: `ends` is false where it goes
+    on above, `begins` where it comes from below."""
+    foot = top + rise - (0.14 * w if begins else 0.0)
+    left, right, r = x + 0.2 * w, x + 0.8 * w, 0.3 * w
+    if not ends:
+        return _line([(left, foot), (left, top)]) + _line([(right, foot), (right, top)])
+    arch = min(top + 0.14 * w + r, foot)
+    return f"M{_n(left)} {_n(foot)}L{_n(left)} {_n(arch)}a{_n(r)} {_n(r)} 0 0 1 {_n(2 * r)} 0L{_n(right)} {_n(foot)}"
+
+
+def cross(x: float, y: float, w: float, h: float, cell: Cell) -> str:
+    """The strokes of a cross over 2 * `cell.cross` cells from x on: each stitch from where it was, below, to where it is hung.
+    Those hung first are not broken: they lie in front on the knit side."""
+    k = cell.cross
+    made = []
+    low, high = y + 0.88 * h, y + 0.12 * h
+    for i in range(k):
+        to_right = ((x + (i + 0.5) * w, low), (x + (i + k + 0.5) * w, high))
+        to_left = ((x + (i + k + 0.5) * w, low), (x + (i + 0.5) * w, high))
+        front, behind = (to_right, to_left) if cell.hung_first == "left" else (to_left, to_right)
+        made.append(_line(list(front)))
+        # The strands of k stitches cross in the middle k cells of 2k: there the one behind is not drawn.
+        gap = 0.18 + 0.16 * (k > 1)
+        made.append(_line([behind[0], _on(behind, 0.5 - gap)]) + _line([_on(behind, 0.5 + gap), behind[1]]))
+    return "".join(made)
+
+
+def _on(line: tuple[tuple[float, float], tuple[float, float]], t: float) -> tuple[float, float]:
+    (a, b), (c, d) = line
+    return a + (c - a) * t, b + (d - b) * t
+
+
+def _line(points: list[tuple[float, float]]) -> str:
+    (x, y), *rest = points
+    return f"M{_n(x)} {_n(y)}" + "".join(f"L{_n(a)} {_n(b)}" for a, b in rest)
+
+
+def _n(value: float) -> str:
+    text = f"{value:.2f}".rstrip("0").rstrip(".")
+    return "0" if text in ("-0", "") else text

@@ -1,0 +1,52 @@
+"""Bobbins of picture knitting: each end of yarn that begins in a picture, and how long it has to be."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from walewright.bed import Course, Fabric
+from walewright.bed.density import fabric_at
+from walewright.bed.loops import YARNLESS_COURSES
+from walewright.design.model import Design
+from walewright.knit.operations import needle
+from walewright.proof.floats import chart_rows
+from walewright.proof.model import BobbinUse
+from walewright.proof.spent import knit_of
+from walewright.proof.yarn import loop_cm
+from walewright.solve.model import SizedChart, SizedGarment, SizedPiece
+
+TAIL_CM = 15
+"""At each end of a bobbin's yarn, to be darned in (common practice)."""
+
+SPARE = 0.10
+"""On top, so that no bobbin runs out in mid-row (common practice)."""
+
+
+def bobbins(design: Design, garment: SizedGarment, fabrics: dict[str, Fabric]) -> tuple[BobbinUse, ...]:
+    """Of every piece of one size, of one copy. A yarn that was in use before the picture begins, and goes on in it, needs none."""
+    return tuple(use for sized in garment.pieces if sized.name in fabrics for use in _of_piece(design, sized, fabrics[sized.name]))
+
+
+def _of_piece(design: Design, sized: SizedPiece, fabric: Fabric) -> Iterator[BobbinUse]:
+    pictures = [c for c in sized.charts if design.chart(c.chart).picture]
+    if not pictures or not fabric.passes():
+        return
+    # An edging knitted first has readings of the counter of its own.
+    main = fabric.passes()[0].section
+    began: dict[int, Course] = {}
+    within: dict[int, tuple[SizedChart, float]] = {}
+    for course in fabric.courses:
+        began.setdefault(course.run, course)
+        chart = next((c for c in pictures if chart_rows(sized, c.from_row, c.to_row, course.counter)), None)
+        if chart is not None and course.section >= main and course.kind not in YARNLESS_COURSES:
+            knit = knit_of(design, fabric_at(course, course.first), course.yarn, course.tension)
+            known = within.get(course.run, (chart, 0.0))
+            within[course.run] = known[0], known[1] + course.count * loop_cm(design, knit)
+    number = 0
+    for run, (chart, cm) in within.items():
+        first = began[run]
+        if not chart_rows(sized, chart.from_row, chart.to_row, first.counter):
+            continue
+        number += 1
+        metres = (cm + 2 * TAIL_CM) * (1 + SPARE) / 100
+        yield BobbinUse(sized.name, chart.chart, first.yarn, number, needle(first.first), first.counter, metres)

@@ -1,0 +1,110 @@
+"""Floats that are too long to be left: found on the fabric, and told as a warning where the author can mend them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from walewright.bed import Fabric
+from walewright.bed.density import fabric_at
+from walewright.design.model import Design, Origin
+from walewright.knit.operations import needle
+from walewright.proof.model import FloatFound
+from walewright.proof.spent import courses_by_row, knit_of
+from walewright.report.model import Diagnostic, Label, Severity
+from walewright.solve.model import SizedGarment, SizedPiece
+
+LONGEST_STITCHES = 5
+"""Source: alessandrina.com, fair-isle pages."""
+
+LONGEST_CM = 2.5
+"""Source: zpag.net, length of floats (1 in; a source of hand knitting)."""
+
+TOLD = 3
+"""So many floats of a row are named by their needles, the others counted."""
+
+
+@dataclass(frozen=True, slots=True)
+class LongFloat:
+    """A float beyond the limits, and what it lies in: `within` a fabric, or a chart of a piece."""
+
+    found: FloatFound
+    within: str
+    origin: Origin
+
+
+def long_floats(design: Design, garment: SizedGarment, fabrics: Sequence[Fabric]) -> tuple[LongFloat, ...]:
+    """All of one size, piece by piece, by rising row."""
+    return tuple(found for fabric in fabrics for found in _of_fabric(design, garment, fabric))
+
+
+def _of_fabric(design: Design, garment: SizedGarment, fabric: Fabric) -> Iterator[LongFloat]:
+    rows = courses_by_row(fabric) if fabric.floats else {}
+    sized = next((p for p in garment.pieces if p.name == fabric.name), None)
+    for run in fabric.floats:
+        courses = rows.get(run.counter, ())
+        at = next((c for c in courses if c.first <= run.first <= c.last), None)
+        if at is None:
+            continue
+        knit = knit_of(design, fabric_at(at, run.first), at.yarn, at.tension)
+        cm = run.needles / knit.stitches_per_cm
+        if run.needles > LONGEST_STITCHES or cm > LONGEST_CM:
+            found = FloatFound(fabric.name, run.yarn, run.counter, needle(run.first), needle(run.last), run.needles, cm)
+            within, origin = _motif(sized, run.counter, run.first, run.last) or (knit.name, knit.origin)
+            yield LongFloat(found, within, origin)
+
+
+def _motif(sized: SizedPiece | None, counter: int, first: int, last: int) -> tuple[str, Origin] | None:
+    """The motif that lies there."""
+    for chart in () if sized is None else sized.charts:
+        over = chart.first <= last and first <= chart.last
+        if not chart.fabric and over and sized is not None and chart_rows(sized, chart.from_row, chart.to_row, counter):
+            return chart.chart, chart.origin
+    return None
+
+
+def chart_rows(sized: SizedPiece, from_row: int, to_row: int, counter: int) -> bool:
+    """Whether the row that brought the counter there lies between two rows of the counts."""
+    # Of a stretch that is worked several times, `counter` gives the last reading of its end and the first one of its beginning.
+    begin = from_row + sum((r.times - 1) * (r.to_row - r.from_row) for r in sized.repeats if r.to_row <= from_row)
+    return begin < counter <= sized.counter(to_row)
+
+
+def float_warnings(found: Sequence[tuple[str, Sequence[LongFloat]]]) -> Iterator[Diagnostic]:
+    """One warning for each fabric or motif and yarn, `found` being (size, its floats)."""
+    kinds = dict.fromkeys((f.within, f.found.yarn, f.origin) for _, floats in found for f in floats)
+    for within, yarn, origin in kinds:
+        notes = []
+        longest = 0
+        cm = 0.0
+        sizes = []
+        for size, floats in found:
+            there = [f.found for f in floats if (f.within, f.found.yarn, f.origin) == (within, yarn, origin)]
+            if there:
+                sizes.append(size)
+                notes.append(f"{size}: {_told(there)}")
+                longest = max(longest, *(f.stitches for f in there))
+                cm = max(cm, *(f.cm for f in there))
+        yield Diagnostic(
+            "long-float",
+            f"{yarn} floats over {longest} needles ({cm:.1f} cm) in {within}",
+            (Label(origin.span, "knitted here"),),
+            (f"more than {LONGEST_STITCHES} stitches or {LONGEST_CM:g} cm of loose yarn catches on fingers and buttons", *notes),
+            (f"catch the float in the middle when it is laid, or draw a stitch of {yarn} between",),
+            severity=Severity.WARNING,
+            sizes=tuple(sizes),
+        )
+
+
+def _told(floats: Sequence[FloatFound]) -> str:
+    """ "back, 12 in rows 3 to 25: in row 3 L 5 to R 1, L 15 to L 9; front, ..."."""
+    parts = []
+    for piece in dict.fromkeys(f.piece for f in floats):
+        there = [f for f in floats if f.piece == piece]
+        rows = [f.row for f in there]
+        first = [f"{f.first} to {f.last}" for f in there if f.row == rows[0]]
+        more = f" and {len(first) - TOLD} more" if len(first) > TOLD else ""
+        in_first = f"row {rows[0]} {', '.join(first[:TOLD])}{more}"
+        many = min(rows) != max(rows)
+        parts.append(f"{piece}, {len(there)} in rows {min(rows)} to {max(rows)}: in {in_first}" if many else f"{piece}, {in_first}")
+    return "; ".join(parts)

@@ -1,0 +1,293 @@
+"""Charts worked by hand on the bed: what is done before, in and after each row, needle by needle.
+
+Several charts can be in force: a needle goes by the one that came last and reaches it. What has been begun on a needle (a
+column to latch up or to drop, a held needle) is kept in mind with the chart that began it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterable, Sequence
+from dataclasses import dataclass, field
+
+from walewright.knit import operations as op
+from walewright.knit.operations import Operation, Side
+from walewright.readback.charts import Drawing, Mark
+from walewright.readback.groups import Found, groups
+
+Moves = list[Operation]
+Yarn = tuple[str, str]
+"""Yarn and tension."""
+
+
+@dataclass(slots=True)
+class InForce:
+    """A chart laid on the needles: its first row is knitted when the counter reads `begun`."""
+
+    chart: Drawing
+    fabric: str
+    whole: bool
+    first: int
+    last: int
+    edge: int
+    start: int
+    begun: int
+    purl: dict[int, int] = field(default_factory=dict)
+    """Slots of columns to be latched up, and how many rows they have come."""
+    ladder: dict[int, int] = field(default_factory=dict)
+    tucked: set[int] = field(default_factory=set)
+
+    def row(self, counter: int) -> int | None:
+        """The chart's row that is knitted next when the counter reads so; None when there is none."""
+        y, height = counter - self.begun, len(self.chart.rows)
+        if self.chart.repeat:
+            return y % height
+        return y if 0 <= y < height else None
+
+    def mark(self, slot: int, row: int) -> Mark | None:
+        column = self._column(slot)
+        return None if column is None else self.chart.rows[row][column]
+
+    def _column(self, slot: int) -> int | None:
+        chart = self.chart
+        if not chart.repeat:
+            column = slot - self.start
+            return column if 0 <= column < len(chart.rows[0]) else None
+        if self.first <= slot < self.first + chart.before:
+            return slot - self.first
+        if self.last - chart.after < slot <= self.last:
+            return chart.before + chart.repeat + slot - (self.last - chart.after + 1)
+        return chart.before + (slot - self.start) % chart.repeat
+
+    def reaches(self, working: Sequence[int]) -> set[int]:
+        """Those of the needles in working position that go by the chart, as far as no later one takes them."""
+        if not working:
+            return set()
+        low, high = working[0] + self.edge, working[-1] - self.edge
+        if not self.whole:
+            low, high = max(low, self.first), min(high, self.last)
+        return {s for s in working if low <= s <= high and self._column(s) is not None}
+
+    @property
+    def placed(self) -> tuple[bool, int, int, int, int, int]:
+        return self.whole, self.first, self.last, self.edge, self.start, self.begun
+
+    @property
+    def begun_on(self) -> set[int]:
+        return {*self.purl, *self.ladder, *self.tucked}
+
+
+class Charting:
+    """The charts in force, in the order in which they came."""
+
+    def __init__(self) -> None:
+        self._charts: list[InForce] = []
+        # Rows are many and alike: what was found out is kept as long as the same needles go by the same charts.
+        self._alike: tuple[tuple[int, ...], tuple[int, ...]] | None = None
+        self._by: dict[int, set[int]] = {}
+        self._groups: dict[tuple[int, int], Found] = {}
+
+    @property
+    def any(self) -> bool:
+        return bool(self._charts)
+
+    def begin(self, chart: InForce) -> Moves:
+        """The chart is in force from the next row on, once: if it was so already, it begins anew. What comes of that."""
+        same = next((c for c in self._charts if c.chart.name == chart.chart.name), None)
+        if same is not None and same.placed == chart.placed:
+            return []
+        self._charts.append(chart)
+        self._alike = None
+        if same is None:
+            return []
+        self._charts.remove(same)
+        return _settled([same], {id(same): same.begun_on})
+
+    def end(self, name: str) -> tuple[InForce, Moves] | None:
+        """The last begun chart of that name, and what puts its needles in order; None if none is in force."""
+        for chart in reversed(self._charts):
+            if chart.chart.name == name:
+                self._charts.remove(chart)
+                self._alike = None
+                made = _settled([chart], {id(chart): chart.begun_on})
+                return chart, [*made, *(op.Drop(s, rows) for s, rows in sorted(chart.ladder.items()) if rows)]
+        return None
+
+    def leaving(self, counter: int, working: Sequence[int]) -> Moves:
+        """What has to be done before no more than the needles `working` are in working position: columns are latched up, held
+        needles return. A ladder stays as it is."""
+        owned = self._owned(counter, working)
+        lost = {id(c): c.begun_on - owned[id(c)] for c in self._charts}
+        made = _settled(self._charts, lost)
+        for chart in self._charts:
+            for slot in lost[id(chart)]:
+                chart.ladder.pop(slot, None)
+        return made
+
+    def _owned(self, counter: int, working: Sequence[int]) -> dict[int, set[int]]:
+        """Of each chart, by its id: the needles that go by it in the row after `counter`."""
+        going = [c for c in self._charts if c.row(counter) is not None]
+        alike = tuple(working), tuple(id(c) for c in going)
+        if alike != self._alike:
+            self._alike = alike
+            self._groups = {}
+            self._by = {}
+            taken: set[int] = set()
+            for chart in reversed(going):
+                reached = chart.reaches(working)
+                self._by[id(chart)] = reached - taken
+                taken |= reached
+        return {id(c): self._by.get(id(c), set()) for c in self._charts}
+
+    def _found(self, chart: InForce, row: int, active: set[int]) -> Found:
+        if (id(chart), row) not in self._groups:
+            self._groups[id(chart), row] = groups(lambda s: chart.mark(s, row), active, chart.start)
+        return self._groups[id(chart), row]
+
+    # ------------------------------------------------------------- one row
+
+    def knit(self, counter: int, working: Sequence[int], to: Side, yarn: Yarn | None) -> Moves:
+        """The row after `counter`, over the needles in working position. Raises ValueError where a yarn is needed and there is
+        none."""
+        owned = self._owned(counter, working)
+        at: dict[int, tuple[InForce, Mark]] = {}
+        moves: list[tuple[int, Operation]] = []
+        crosses: list[tuple[int, Mark]] = []
+        pictures = False
+        for chart in self._charts:
+            row = chart.row(counter)
+            if row is None or not owned[id(chart)]:
+                continue
+            pictures = pictures or chart.chart.picture
+            found = self._found(chart, row, owned[id(chart)])
+            moves += found.moves
+            crosses += found.crosses
+            at.update({s: (chart, mark) for s, mark in found.singles.items()})
+        # A ladder's loop needs a needle to go to.
+        at = {s: (c, m) for s, (c, m) in at.items() if m.kind != "ladder" or s + 1 in working}
+        made = self._before(at, moves, crosses)
+        made += self._across(at, working, to, yarn, pictures)
+        for slot, (chart, mark) in at.items():
+            if mark.kind == "purl":
+                chart.purl[slot] = chart.purl.get(slot, 0) + 1
+            elif mark.kind == "ladder":
+                chart.ladder[slot] += 1
+        return made + self._after(counter + 1, working)
+
+    def _before(
+        self, at: dict[int, tuple[InForce, Mark]], moves: list[tuple[int, Operation]], crosses: list[tuple[int, Mark]]
+    ) -> Moves:
+        back = {s for c in self._charts for s in c.tucked if _kind(at, s) != "tuck" or at[s][0] is not c}
+        for chart in self._charts:
+            chart.tucked -= back
+        made: Moves = [op.Release(*r) for r in ranges(back)]
+        made += [move for _, move in sorted(moves, key=lambda m: m[0])]
+        for first, mark in sorted(crosses, key=lambda c: c[0]):
+            made += self._crossed(first, mark)
+        for slot in sorted(at):
+            chart, mark = at[slot]
+            if mark.kind == "ladder" and slot not in chart.ladder:
+                made.append(op.Transfer(slot, slot, 1))
+                chart.ladder[slot] = 0
+        return made
+
+    def _crossed(self, first: int, mark: Mark) -> Moves:
+        """The columns beside the cross that will be latched up are dropped for it, which gives the slack."""
+        last = first + 2 * mark.half - 1
+        beside = [(s, c.purl[s], c) for s in (first - 1, last + 1) for c in self._charts if c.purl.get(s, 0)]
+        for slot, _, chart in beside:
+            chart.purl[slot] = 0
+        side: Side = "left" if mark.first == "left" else "right"
+        return [
+            *(op.Drop(slot, rows) for slot, rows, _ in beside),
+            op.Cross(first, last, mark.half, side),
+            *(op.LatchUp(slot, rows) for slot, rows, _ in beside),
+        ]
+
+    def _across(
+        self, at: dict[int, tuple[InForce, Mark]], working: Sequence[int], to: Side, yarn: Yarn | None, pictures: bool
+    ) -> Moves:
+        slips, longs = (sorted(s for s in at if _kind(at, s) == kind) for kind in ("slip", "long"))
+        tucks = [s for s in at if _kind(at, s) == "tuck" and s not in at[s][0].tucked]
+        others: dict[str, list[int]] = {}
+        for slot in sorted(at):
+            # Where a picture is laid, every other yarn of the row is laid with it.
+            if _kind(at, slot) == "by hand" and not pictures:
+                others.setdefault(at[slot][1].yarn, []).append(slot)
+        by_hand = [s for slots in others.values() for s in slots]
+        if (others or pictures) and yarn is None:
+            raise ValueError("no yarn is in use to knit the chart with")
+        made: Moves = [op.Hold(*r) for r in ranges({*tucks, *slips, *longs, *by_hand})]
+        for slot in tucks:
+            at[slot][0].tucked.add(slot)
+        if pictures and yarn is not None:
+            laid = ((at[s][1].yarn if s in at else "") or yarn[0] for s in working)
+            made.append(op.PictureRow(to, yarn[1], _blocks(laid, working)))
+        else:
+            made.append(op.Pass(to))
+        made += [op.LiftOff(*r) for r in ranges(slips)] + [op.Release(*r) for r in ranges(slips)]
+        made += [op.DrawLong(s) for s in longs] + [op.Release(*r) for r in ranges(longs)]
+        for name, slots in others.items():
+            assert yarn is not None
+            made += [op.LiftOff(*r) for r in ranges(slots)]
+            made.append(op.LayIn(name, yarn[1], tuple(slots), to))
+            made += [op.Release(*r) for r in ranges(slots)]
+        return made
+
+    def _after(self, counter: int, working: Sequence[int]) -> Moves:
+        """Columns that do not go on in the next row are latched up or dropped."""
+        owned = self._owned(counter, working)
+        up: list[Operation] = []
+        down: list[Operation] = []
+        for chart in self._charts:
+            row = chart.row(counter)
+            for pending, kind in ((chart.purl, "purl"), (chart.ladder, "ladder")):
+                for slot in sorted(pending):
+                    mark = chart.mark(slot, row) if row is not None and slot in owned[id(chart)] else None
+                    if mark is not None and mark.kind == kind:
+                        continue
+                    rows = pending.pop(slot)
+                    if rows:
+                        (up if kind == "purl" else down).append(op.LatchUp(slot, rows) if kind == "purl" else op.Drop(slot, rows))
+        return [*sorted(up, key=_slot), *sorted(down, key=_slot)]
+
+
+def _kind(at: dict[int, tuple[InForce, Mark]], slot: int) -> str:
+    return at[slot][1].kind if slot in at else ""
+
+
+def _slot(move: Operation) -> int:
+    assert isinstance(move, op.LatchUp | op.Drop)
+    return move.slot
+
+
+def _settled(charts: Iterable[InForce], lost: dict[int, set[int]]) -> Moves:
+    """Columns latched up as far as they have come, then held needles returned, on the slots `lost` by each chart."""
+    up: list[tuple[int, int]] = []
+    back: set[int] = set()
+    for chart in charts:
+        gone = lost[id(chart)]
+        up += ((s, chart.purl.pop(s)) for s in sorted(gone) if s in chart.purl)
+        back |= gone & chart.tucked
+        chart.tucked -= gone
+    return [*(op.LatchUp(s, rows) for s, rows in sorted(up) if rows), *(op.Release(*r) for r in ranges(back))]
+
+
+def _blocks(yarns: Iterable[str], working: Sequence[int]) -> tuple[tuple[str, int, int], ...]:
+    made: list[tuple[str, int, int]] = []
+    for yarn, slot in zip(yarns, working, strict=True):
+        if made and made[-1][0] == yarn:
+            made[-1] = (yarn, made[-1][1], slot)
+        else:
+            made.append((yarn, slot, slot))
+    return tuple(made)
+
+
+def ranges(slots: Collection[int]) -> list[tuple[int, int]]:
+    """Neighbouring slots as (first, last), from left to right."""
+    made: list[tuple[int, int]] = []
+    for slot in sorted(slots):
+        if made and made[-1][1] == slot - 1:
+            made[-1] = (made[-1][0], slot)
+        else:
+            made.append((slot, slot))
+    return made

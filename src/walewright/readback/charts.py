@@ -1,0 +1,265 @@
+"""A printed chart as a knitter understands it: strips laid together, what is repeated, and a meaning for every symbol.
+
+Everything comes from the chart's own section of the text. The rows are given from the top down there, and kept from the
+bottom up here, as they are knitted.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Any
+
+from walewright.readback.layout import Printed, Sheet
+from walewright.readback.sentences import Phrase, Unreadable, chart_line
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """What a symbol asks of one needle for one row. kind: "knit", "hole", "left" or "right" (the neighbour's loop comes, the own
+    one goes), "onto left" or "onto right" (the neighbour's comes on top; from the left, from the right), "onto both", "purl",
+    "tuck", "slip", "long", "ladder", "cross" (`half` over `half`, the group `first` hung first), "by hand" and "lay" (with `yarn`;
+    of "lay", empty: the yarn in use)."""
+
+    symbol: str
+    kind: str
+    yarn: str = ""
+    half: int = 0
+    first: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Drawing:
+    """`rows` from the bottom up. `before` columns, then `repeat` that are worked again and again (0: none, worked once), then
+    `after`. `picture`: laid by hand, block by block."""
+
+    name: str
+    rows: tuple[tuple[Mark, ...], ...]
+    before: int
+    repeat: int
+    after: int
+    picture: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Wrong:
+    """`code` of a diagnostic, what is wrong, and where: characters `start`..`end` of the text."""
+
+    code: str
+    message: str
+    start: int
+    end: int
+
+
+_STRIP = re.compile(r"Columns ([0-9]{1,4}) to ([0-9]{1,4}) of ([0-9]{1,4})(?:, columns ([0-9]{1,4}) to ([0-9]{1,4}) as before)?:")
+_ROW = re.compile(r" *([0-9]{1,4}) \| (\S(?: \S)*) \| ([0-9]{1,4})")
+_RULER = re.compile(r" *[0-9][0-9 ]*")
+_KEY = re.compile(r"Key: (\S)  (?=\S)")
+
+
+@dataclass(slots=True)
+class _Strip:
+    """Columns `first`..`last` of `of`, from 1; `rows` by their number."""
+
+    first: int
+    last: int
+    of: int
+    shared: int
+    place: Printed
+    rows: dict[int, tuple[str, Printed]]
+
+
+class _Fault(Exception):
+    def __init__(self, message: str, place: Printed, code: str = "words-contradict") -> None:
+        super().__init__(message)
+        self.wrong = Wrong(code, message, place.start, place.end)
+
+
+def drawing(sheet: Sheet) -> Drawing | Wrong:
+    """The chart of a section, or the first thing that is wrong with it."""
+    try:
+        return _drawn(sheet)
+    except _Fault as fault:
+        return fault.wrong
+
+
+def _drawn(sheet: Sheet) -> Drawing:
+    strips: list[_Strip] = []
+    told: list[tuple[str, Phrase, Printed]] = []
+    for line in sheet.lines:
+        if (found := _STRIP.fullmatch(line.words)) is not None:
+            strips.append(_strip(found, line, strips))
+        elif line.words.startswith(("Repeat:", "Way:", "Key:")):
+            told.append(_told(line))
+        elif (row := _ROW.fullmatch(line.words)) is not None and strips:
+            _into(strips[-1], row, line)
+        elif _RULER.fullmatch(line.words) is not None and strips:
+            _measured(strips[-1], line)
+        else:
+            raise _Fault("this line is no row, no key and no note of a chart", line, "words-unreadable")
+    title = Printed(sheet.name, sheet.start, sheet.end)
+    grid = _laid_together(strips, title)
+    meanings, picture = _key(told, title)
+    before, repeat = _repeated(told, grid, title)
+    marks = tuple(tuple(_mark(symbol, meanings, place) for symbol in row) for row, place in grid)
+    after = len(grid[0][0]) - before - repeat if repeat else 0
+    return Drawing(sheet.name, marks, before, repeat, after, picture)
+
+
+# ----------------------------------------------------------------- the grid
+
+
+def _strip(found: re.Match[str], line: Printed, strips: list[_Strip]) -> _Strip:
+    first, last, of = (int(found[n]) for n in (1, 2, 3))
+    before = strips[-1] if strips else None
+    begin, end = (int(found[4]), int(found[5])) if found[4] else (first, first - 1)
+    if not 1 <= first <= last <= of or (before is not None and before.of != of):
+        raise _Fault("these columns are not in the chart", line)
+    if begin != first or end != (before.last if before is not None else 0) or end < first - 1 or end >= last:
+        raise _Fault("these columns do not go on from the strip before", line)
+    return _Strip(first, last, of, end - begin + 1, line, {})
+
+
+def _into(strip: _Strip, row: re.Match[str], line: Printed) -> None:
+    number, cells = int(row[1]), row[2][::2]
+    if row[3] != row[1]:
+        raise _Fault(f"the row is number {row[1]} at its left end and {row[3]} at its right", line)
+    if len(cells) != strip.last - strip.first + 1:
+        raise _Fault(f"{len(cells)} symbols stand here for {strip.last - strip.first + 1} columns", line)
+    if strip.rows and number != min(strip.rows) - 1:
+        raise _Fault(f"row {number} stands below row {min(strip.rows)}", line)
+    strip.rows[number] = (cells, line)
+
+
+def _measured(strip: _Strip, line: Printed) -> None:
+    """Every number of a ruler ends above its column. Where that is goes by the frame, which is as wide as the rows' numbers."""
+    if not strip.rows:
+        strip.place = Printed(strip.place.words, strip.place.start, line.end)
+    numbers = [(int(m[0]), m.end()) for m in re.finditer(r"[0-9]+", line.words)]
+    number, end = numbers[0]
+    for other, place in numbers:
+        if place - end != 2 * (other - number) or not strip.first <= other <= strip.last:
+            raise _Fault(f"column number {other} does not stand above its column", line)
+
+
+def _laid_together(strips: list[_Strip], title: Printed) -> list[tuple[str, Printed]]:
+    """The rows of the whole width from the bottom up, each with its place in the last strip."""
+    if not strips or not strips[0].rows:
+        raise _Fault("the chart has no rows", title)
+    if strips[-1].last != strips[-1].of:
+        raise _Fault(f"the chart ends with column {strips[-1].last} of {strips[-1].of}", strips[-1].place)
+    numbers = set(strips[0].rows)
+    if min(numbers) != 1:
+        raise _Fault(f"the chart has no row below row {min(numbers)}", strips[0].rows[min(numbers)][1])
+    grid: list[tuple[str, Printed]] = []
+    for strip in strips:
+        if set(strip.rows) != numbers:
+            missing = min(numbers ^ set(strip.rows))
+            raise _Fault(f"row {missing} does not stand in every strip", strip.place)
+    for number in sorted(numbers):
+        whole, place = "", title
+        for strip in strips:
+            cells, place = strip.rows[number]
+            shared = cells[: strip.shared]
+            if shared and whole[-strip.shared :] != shared:
+                raise _Fault(f"row {number} has other symbols where the strips overlap", place)
+            whole += cells[strip.shared :]
+        grid.append((whole, place))
+    return grid
+
+
+# ----------------------------------------------------------------- the words beside it
+
+
+def _told(line: Printed) -> tuple[str, Phrase, Printed]:
+    """(symbol, what is said of it); the symbol is empty for what is said of the whole chart."""
+    key = _KEY.match(line.words)
+    words = f"Key: {line.words[key.end() :]}" if key is not None else line.words
+    said = chart_line(words)
+    if isinstance(said, Unreadable) or (words.startswith("Key:") and key is None):
+        raise _Fault("the words of the chart make no sense here", line, "words-unreadable")
+    return key[1] if key is not None else "", said, line
+
+
+def _key(told: list[tuple[str, Phrase, Printed]], title: Printed) -> tuple[dict[str, Mark], bool]:
+    picture = any(phrase.kind == "by_blocks" for _, phrase, _ in told)
+    meanings: dict[str, Mark] = {}
+    for symbol, phrase, line in told:
+        if not symbol:
+            continue
+        if symbol in meanings:
+            raise _Fault(f"{symbol} has two meanings", line)
+        mark = _meaning(symbol, phrase, line)
+        if (mark.kind == "lay") != picture:
+            raise _Fault("only a chart whose yarns are laid by hand has yarns to lay, and nothing else", line)
+        meanings[symbol] = mark
+    if not meanings:
+        raise _Fault("the chart has no key", title)
+    return meanings, picture
+
+
+_PLAIN = {"hole": "hole", "three": "onto both", "knit": "knit", "purl": "purl", "tuck": "tuck", "slip": "slip", "long": "long"}
+
+
+def _meaning(symbol: str, phrase: Phrase, line: Printed) -> Mark:
+    words: tuple[Any, ...] = phrase.arguments
+    match phrase.kind:
+        case "knit_by_hand":
+            return Mark(symbol, "by hand", words[0])
+        case "lay":
+            return Mark(symbol, "lay", words[0])
+        case "lay_in_use":
+            return Mark(symbol, "lay")
+        case "from_side":
+            if words[0] == words[1]:
+                raise _Fault("a loop comes from the side to which another goes", line)
+            return Mark(symbol, words[0])
+        case "two_from":
+            return Mark(symbol, f"onto {words[0]}")
+        case "ladder":
+            return Mark(symbol, "ladder")
+        case "cross":
+            both, left, right, first = words
+            if left != right or both != left + right or left < 1:
+                raise _Fault(f"{left} and {right} are not the halves of {both}", line)
+            return Mark(symbol, "cross", "", left, first)
+    if phrase.kind not in _PLAIN:
+        raise _Fault("this is no meaning of a symbol", line)
+    return Mark(symbol, _PLAIN[phrase.kind])
+
+
+def _repeated(told: list[tuple[str, Phrase, Printed]], grid: list[tuple[str, Printed]], title: Printed) -> tuple[int, int]:
+    """The columns before those repeated, and the number of these."""
+    lines = [(phrase, line) for _, phrase, line in told if phrase.kind in ("repeated", "worked_once")]
+    if len(lines) != 1:
+        raise _Fault("the chart has to say once what is repeated", title)
+    ((phrase, line),) = lines
+    width, height = len(grid[0][0]), len(grid)
+    words: tuple[Any, ...] = phrase.arguments
+    if phrase.kind == "worked_once":
+        if words != (width, height):
+            raise _Fault(f"the chart has {width} columns and {height} rows", line)
+        return 0, 0
+    (first, last), *beside, rows = words
+    if rows != (1, height):
+        raise _Fault(f"the chart has {height} rows", line)
+    if not 1 <= first <= last <= width:
+        raise _Fault(f"the chart has {width} columns", line)
+    there = list(_beside(first, last, width))
+    if [(p.kind, p.arguments[0]) for p in beside] != there:
+        raise _Fault("the columns that are worked once are not those beside the repeat", line)
+    return first - 1, last - first + 1
+
+
+def _beside(first: int, last: int, width: int) -> Iterator[tuple[str, tuple[int, int]]]:
+    if first > 1:
+        yield "once_left", (1, first - 1)
+    if last < width:
+        yield "once_right", (last + 1, width)
+
+
+def _mark(symbol: str, meanings: dict[str, Mark], place: Printed) -> Mark:
+    if symbol not in meanings:
+        raise _Fault(f"the key has no {symbol}", place, "words-unreadable")
+    return meanings[symbol]

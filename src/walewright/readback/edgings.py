@@ -1,0 +1,69 @@
+"""Hands at edgings and bands: needles out of work, folds and picots, what is hung on again, ribs latched up."""
+
+from __future__ import annotations
+
+from walewright.knit import operations as op
+from walewright.readback.mind import Contradiction, Mind
+
+
+class Edgings(Mind):
+    """Methods are named for the grammar's phrases."""
+
+    def every_out_of_work(self, every: int, stitches: int) -> None:
+        part = self._part()
+        if every < 2:
+            raise Contradiction(f"every {every} needle out of work leaves none")
+        for s in part[every - 1 : -1 : every]:
+            self.made.append(op.OutOfWork(s, s))
+            self._empty(s, s)
+        if len(self._part()) != stitches:
+            raise Contradiction(f"{stitches} stitches should stay in work, and {len(self._part())} do")
+
+    def picot_row(self) -> None:
+        self.made += [op.Transfer(s, s, 1) for s in self._working()[1:-1:2]]
+
+    def fold_up(self, onto: str, loops: int, stitches: int) -> None:
+        feet = self._working()
+        if loops != len(feet):
+            raise Contradiction(f"{loops} loops are to be hung and {len(feet)} were knitted")
+        if onto == "all needles":
+            empty = [s for s in range(feet[0], feet[-1]) if s not in self._needles]
+            if not empty:
+                raise Contradiction("no needle is out of work between those in work")
+            for s in empty:
+                self.made.append(op.IntoWork(s, s))
+                self._state(s, s, "work")
+            feet = [s + 1 if s + 1 in empty else s for s in feet]
+        self.made.append(op.HangFeet(tuple(feet)))
+        if len(self._working()) != stitches:
+            raise Contradiction(f"{stitches} stitches should be in work now, and {len(self._working())} are")
+
+    def hang_to_link(self, stitches: int, part: str, piece: str, edge: str, first: int, last: int, over: str = "") -> None:
+        self._count(stitches, first, last)
+        self._all(first, last, ("work",))
+        self.made.append(op.PickUpEdge(piece, edge, part, first, last, over=bool(over)))
+
+    def rehang_start(self, loops: int, piece: str) -> None:
+        part = self._part()
+        self._count(loops, part[0], part[-1])
+        self.made.append(op.Rehang(piece, part[0], part[-1]))
+
+    def pick_up_along(self, stitches: int, part: str, piece: str, edge: str, first: int, last: int) -> None:
+        self._count(stitches, first, last)
+        self._all(first, last, ("work",))
+        self.made.append(op.PickUpEdge(piece, edge, part, first, last))
+
+    def latch_rib(self, left: int, right: int, every: int, rows: int) -> None:
+        self.made += [op.LatchUp(s, rows) for s in self._wales(left, right, every)]
+
+    def latch_panel(self, every: int, left: int, right: int, first: int, last: int, rows: int) -> None:
+        self._all(first, last, ("work", "held"))
+        self.made += [op.LatchUp(s, rows) for s in self._wales(left, right, every) if first <= s <= last]
+
+    def _wales(self, left: int, right: int, every: int) -> list[int]:
+        """Every so many needles outwards from both, without those at the ends, from left to right."""
+        if every < 1 or right < 0 or left != -1 - right:
+            raise Contradiction(f"{op.needle(left)} and {op.needle(right)} are not the same needle of both sides")
+        part = self._part()
+        outwards = {*range(right, part[-1], every), *range(left, part[0], -every)}
+        return [s for s in sorted(outwards) if part[0] < s < part[-1]]

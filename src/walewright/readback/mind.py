@@ -1,0 +1,105 @@
+"""What a knitter has in mind while the hands obey: the needles with a loop, the carriage side, the counter, the yarn in use."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from walewright.knit import operations as op
+from walewright.knit.operations import Operation, Side
+
+CENTRE_WASTE_ROWS = 8
+"""Rows of waste yarn that hold the stitches of a neck's centre; the words name none. Common practice: 6 to 10."""
+
+MOST_MOVES = 200_000
+"""In one block. A piece has some thousands; a damaged text could ask for a lifetime's."""
+
+Needle = Literal["work", "held", "waiting", "waiting, held"]
+"""In working position; held for shaping; in hold with a part that waits; held for shaping within such a part."""
+
+
+class Contradiction(Exception):
+    """Words that cannot be obeyed here. The text says why, without a capital."""
+
+
+class Mind:
+    """One block's worth of work: from an empty bed on, the carriage anywhere. Moves are noted in `made`."""
+
+    def __init__(self) -> None:
+        self.made: list[Operation] = []
+        self._needles: dict[int, Needle] = {}
+        self._carriage: Side | None = None
+        self._row = 0
+        self._yarn: tuple[str, str] | None = None
+
+    # ------------------------------------------------------------- what is on the bed
+
+    def _part(self) -> list[int]:
+        """Slots of the part in work, those held for shaping included."""
+        part = sorted(s for s, state in self._needles.items() if state in ("work", "held"))
+        if not part:
+            raise Contradiction("no needle is in work")
+        return part
+
+    def _working(self) -> list[int]:
+        working = sorted(s for s, state in self._needles.items() if state == "work")
+        if not working:
+            raise Contradiction("no needle is in working position")
+        return working
+
+    def _held(self, side: Side) -> list[int]:
+        """Slots held for shaping at a side, in order."""
+        working = self._working()
+        held = sorted(s for s, state in self._needles.items() if state == "held")
+        found = [s for s in held if (s < working[0] if side == "left" else s > working[-1])]
+        if not found:
+            raise Contradiction(f"no needle is held at the {side}")
+        return found
+
+    def _at(self, carriage: Side | None) -> Side:
+        if carriage is None:
+            raise Contradiction("nothing has said where the carriage is")
+        return carriage
+
+    def _outermost(self, side: Side, count: int, slots: list[int]) -> tuple[int, int]:
+        if not 1 <= count <= len(slots):
+            raise Contradiction(f"{count} stitches are asked for and {len(slots)} are there")
+        return (slots[0], slots[count - 1]) if side == "left" else (slots[-count], slots[-1])
+
+    def _state(self, first: int, last: int, state: Needle) -> None:
+        for s in range(first, last + 1):
+            self._needles[s] = state
+
+    def _empty(self, first: int, last: int) -> None:
+        for s in range(first, last + 1):
+            self._needles.pop(s, None)
+
+    def _count(self, stitches: int, first: int, last: int) -> None:
+        if stitches != last - first + 1:
+            raise Contradiction(f"{op.needle(first)} to {op.needle(last)} are {last - first + 1} needles, not {stitches}")
+
+    def _all(self, first: int, last: int, states: tuple[Needle, ...]) -> None:
+        for s in range(first, last + 1):
+            if self._needles.get(s) not in states:
+                raise Contradiction(f"needle {op.needle(s)} is not {' or '.join(states)}")
+
+    def _taken(self, stitches: int, first: int, last: int) -> None:
+        self._count(stitches, first, last)
+        self._all(first, last, ("work",))
+
+    def _own_length(self, first: int, last: int) -> None:
+        """Empty needles come to work and get loops of a length of yarn of their own."""
+        self.made += [op.IntoWork(first, last), op.CastOn("e-wrap", first, last, own_length=True)]
+        self._state(first, last, "work")
+
+    def _next_on_the_right(self, last: int) -> None:
+        if last + 1 not in self._needles:
+            raise Contradiction(f"there is no stitch beside {op.needle(last)} for the last of those closed")
+
+    def _free(self, first: int, last: int) -> None:
+        for s in range(first, last + 1):
+            if s in self._needles:
+                raise Contradiction(f"needle {op.needle(s)} is not empty")
+
+    def _enough(self, wanted: int, there: int) -> None:
+        if wanted > there:
+            raise Contradiction(f"{wanted} needles are asked for and {there} are there")

@@ -1,0 +1,110 @@
+"""Hands at stitches that leave the bed or come back to it away from the edges: slots, gaps, parts that wait, spreading, the end."""
+
+from __future__ import annotations
+
+from walewright.knit import operations as op
+from walewright.knit.operations import Side
+from walewright.readback.mind import CENTRE_WASTE_ROWS, Contradiction, Mind, Needle
+
+
+class Partings(Mind):
+    """Methods are named for the grammar's phrases."""
+
+    def spread_evenly(self, first: int, last: int, stitches: int, *rounds: int) -> None:
+        """`rounds`: for each stretch, the needles with one loop, the loops on the next, and how often."""
+        self._count(stitches, first, last)
+        old = self._working()
+        if old != self._part():
+            raise Contradiction("stitches are held while all are taken off")
+        counts: list[int] = []
+        for singles, changed, times in zip(rounds[::3], rounds[1::3], rounds[2::3], strict=True):
+            self._enough((singles + 1) * times, stitches - len(counts))
+            counts += [*([1] * singles), changed] * times
+        counts += [1] * (stitches - len(counts))
+        if sum(counts) != len(old):
+            raise Contradiction(f"{sum(counts)} loops are to be hung on and {len(old)} are there")
+        self.made.append(op.Spread(old[0], old[-1], first, tuple(counts)))
+        self._empty(old[0], old[-1])
+        self._free(first, last)
+        self._state(first, last, "work")
+
+    def slot_on_waste(self, stitches: int, first: int, last: int, edge: str) -> None:
+        self._taken(stitches, first, last)
+        self.made.append(op.OntoWaste(first, last, CENTRE_WASTE_ROWS, edge))
+        self._own_length(first, last)
+
+    def slot_closed(self, stitches: int, first: int, last: int) -> None:
+        self._taken(stitches, first, last)
+        self._next_on_the_right(last)
+        self.made.append(op.Close(first, last, "right"))
+        self._own_length(first, last)
+
+    def eyelet_at(self, needle: int, side: Side) -> None:
+        by = -1 if side == "left" else 1
+        self._all(needle, needle, ("work",))
+        self._all(needle + by, needle + by, ("work",))
+        self.made.append(op.Transfer(needle, needle, by))
+
+    def centre_to_waste(self, stitches: int, first: int, last: int, edge: str) -> None:
+        self._taken(stitches, first, last)
+        self.made.append(op.OntoWaste(first, last, CENTRE_WASTE_ROWS, edge))
+        self._empty(first, last)
+
+    def close_centre(self, stitches: int, first: int, last: int) -> None:
+        self._taken(stitches, first, last)
+        self._next_on_the_right(last)
+        self.made.append(op.Close(first, last, "right"))
+        self._empty(first, last)
+
+    def cast_on_between(self, stitches: int, first: int, last: int) -> None:
+        self._count(stitches, first, last)
+        self._free(first, last)
+        self._own_length(first, last)
+
+    def hold_part(self, side: Side, first: int, last: int) -> None:
+        self._all(first, last, ("work",))
+        self.made.append(op.Hold(first, last))
+        self._state(first, last, "waiting")
+        # What is held for shaping beside the part waits with it.
+        for s in self._beside(first, last, "held"):
+            self._needles[s] = "waiting, held"
+
+    def _beside(self, first: int, last: int, state: Needle) -> list[int]:
+        """Slots of that state that join `first`..`last` without a gap."""
+        found: list[int] = []
+        for at, step in ((first, -1), (last, 1)):
+            while self._needles.get(at + step) == state:
+                at += step
+                found.append(at)
+        return found
+
+    def off_on_waste(self, rows: int, edge: str) -> None:
+        part = self._part()
+        self.made.append(op.OntoWaste(part[0], part[-1], rows, edge))
+        self._empty(part[0], part[-1])
+
+    def cast_off_all(self) -> None:
+        part = self._part()
+        self.made.append(op.CastOff(part[0], part[-1], self._at(self._carriage)))
+        self._empty(part[0], part[-1])
+
+    def gather_all(self) -> None:
+        part = self._part()
+        self.made.append(op.Gather(part[0], part[-1]))
+        self._empty(part[0], part[-1])
+
+    def sew_off_all(self) -> None:
+        part = self._part()
+        self.made.append(op.SewOff(part[0], part[-1], self._at(self._carriage)))
+        self._empty(part[0], part[-1])
+
+    def break_off(self, tail_cm: int = 0) -> None:
+        self.made.append(op.BreakYarn(tail_cm))
+        self._yarn = None
+
+    def return_part(self, side: Side, first: int, last: int) -> None:
+        self._all(first, last, ("waiting",))
+        self.made.append(op.Release(first, last))
+        self._state(first, last, "work")
+        for s in self._beside(first, last, "waiting, held"):
+            self._needles[s] = "held"

@@ -1,0 +1,116 @@
+"""Hands at stitch patterns: rows knitted by charts and in stripes."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from walewright.knit import operations as op
+from walewright.knit.operations import Operation
+from walewright.readback.charting import Charting, InForce
+from walewright.readback.charts import Drawing
+from walewright.readback.mind import MOST_MOVES, Contradiction, Mind
+from walewright.readback.sentences import Stripes
+
+
+@dataclass(frozen=True, slots=True)
+class _Striped:
+    fabric: str
+    stripes: Stripes
+    tension: str
+    carried: tuple[str, ...]
+    begun: int
+
+    def yarn(self, counter: int) -> str:
+        """Of the row that is knitted when the counter reads so."""
+        at = (counter - self.begun) % sum(rows for _, rows in self.stripes)
+        return [yarn for yarn, rows in self.stripes for _ in range(rows)][at]
+
+
+class Patterns(Mind):
+    """Methods are named for the grammar's phrases."""
+
+    def __init__(self, charts: Mapping[str, Drawing]) -> None:
+        super().__init__()
+        self._drawings = charts
+        self._charting = Charting()
+        self._striped: _Striped | None = None
+
+    # ------------------------------------------------------------- charts
+
+    def start_chart(self, chart: str, fabric: str, area: str, first: int, last: int, edge: int, start: int) -> None:
+        if chart not in self._drawings:
+            raise Contradiction(f"there is no chart {chart}")
+        if first > last:
+            raise Contradiction(f"{op.needle(last)} is left of {op.needle(first)}")
+        self._working()
+        whole = area == "whole"
+        self.made += self._charting.begin(InForce(self._drawings[chart], fabric, whole, first, last, edge, start, self._row))
+        # A needle that another chart began something on goes by the new one.
+        self.made += self._leaving()
+        if fabric:
+            self.made.append(op.InFabric(fabric) if whole else op.InFabric(fabric, first, last))
+
+    def stop_chart(self, chart: str) -> None:
+        ended = self._charting.end(chart)
+        if ended is None:
+            raise Contradiction(f"the chart {chart} is not being worked")
+        was, settled = ended
+        self.made += settled
+        if was.fabric:
+            self.made.append(op.InFabric("") if was.whole else op.InFabric("", was.first, was.last))
+
+    def _in_reach(self) -> list[int]:
+        """Slots in working position, in order; none is no fault."""
+        return sorted(s for s, state in self._needles.items() if state == "work")
+
+    def _leaving(self) -> list[Operation]:
+        """What is done for stitches that do not go by a chart any more."""
+        return self._charting.leaving(self._row, self._in_reach()) if self._charting.any else []
+
+    # ------------------------------------------------------------- stripes
+
+    def start_stripes(self, fabric: str, tension: str, stripes: Stripes, carried: tuple[str, ...]) -> None:
+        if not sum(rows for _, rows in stripes):
+            raise Contradiction("the stripes have no rows")
+        stranger = next((yarn for yarn in carried if yarn not in {y for y, _ in stripes}), None)
+        if stranger is not None:
+            raise Contradiction(f"{stranger} is to be carried and is in none of the stripes")
+        self._striped = _Striped(fabric, stripes, tension, carried, self._row)
+        self.made.append(op.InFabric(fabric))
+
+    def stop_stripes(self, fabric: str) -> None:
+        if self._striped is None or self._striped.fabric != fabric:
+            raise Contradiction(f"the stripes {fabric} are not being knitted")
+        self._striped = None
+        self.made.append(op.InFabric(""))
+
+    def _change_stripe(self, striped: _Striped) -> None:
+        wanted = striped.yarn(self._row)
+        if self._yarn is not None and self._yarn[0] == wanted:
+            return
+        if self._yarn is not None and self._yarn[0] in striped.carried:
+            self.made.append(op.UseYarn(wanted, striped.tension, carried=True))
+        else:
+            if self._yarn is not None:
+                self.made.append(op.BreakYarn())
+            self.made.append(op.UseYarn(wanted, striped.tension, carried=wanted in striped.carried))
+        self._yarn = (wanted, striped.tension)
+
+    # ------------------------------------------------------------- rows
+
+    def _one_row(self) -> None:
+        """The carriage crosses, as the charts and stripes in force want it, and the counter counts."""
+        if self._striped is not None:
+            self._change_stripe(self._striped)
+        self._carriage = op.other(self._at(self._carriage))
+        if self._charting.any:
+            try:
+                self.made += self._charting.knit(self._row, self._in_reach(), self._carriage, self._yarn)
+            except ValueError as fault:
+                raise Contradiction(str(fault)) from fault
+        else:
+            self.made.append(op.Pass(self._carriage))
+        self._row += 1
+        if len(self.made) > MOST_MOVES:
+            raise Contradiction(f"this is more than {MOST_MOVES} moves")

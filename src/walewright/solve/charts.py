@@ -1,0 +1,179 @@
+"""Charts on their needles: where the repeats of a charted fabric, a panel or a motif lie on the bed, and in which rows."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from walewright.design.model import Design, Fabric, Motif, Piece
+from walewright.report.model import Diagnostic, Label
+from walewright.solve.gauge import fabric_above
+from walewright.solve.geometry import ends_at, gap_runs
+from walewright.solve.model import SizedChart, SizedPiece, SizedRun
+from walewright.solve.multiples import Stretch, whole_width
+from walewright.solve.widths import placed_right
+
+OF_THE_EDGE = 1
+"""Stitches at an end of the width that a panel or a motif keeps away from: the edge stitch goes into the seam."""
+
+
+def sized_charts(design: Design, piece: Piece, sized: SizedPiece, size: int) -> tuple[SizedChart, ...]:
+    """The charts of a piece by rising rows: of those that begin together the whole width before panels, these before motifs, for
+    the later one lies over the earlier."""
+    found = [chart for stretch in whole_width(design, piece) for chart in _over_all(design, sized, stretch)]
+    for zone, made in zip(piece.zones, sized.zones, strict=True):
+        fabric = design.fabric(zone.fabric)
+        if zone.width is None or fabric.stitch != "chart":
+            continue
+        chart = design.chart(fabric.chart)
+        repeats = (made.last - made.first + 1 - chart.before - chart.after) // chart.repeat if chart.repeat else 0
+        found.append(
+            SizedChart(
+                chart.name,
+                fabric.name,
+                "panel",
+                made.from_row,
+                made.to_row,
+                made.first,
+                made.last,
+                OF_THE_EDGE,
+                made.first + (chart.before if chart.repeat else 0),
+                repeats,
+                zone.origin,
+            )
+        )
+    found += [_motif(design, piece, sized, motif, size) for motif in piece.motifs]
+    return tuple(sorted(found, key=lambda c: c.from_row))
+
+
+def ends(sized: SizedPiece, row: int) -> tuple[int, int]:
+    """First and last slot of the width at an even row, before what is moved there on the way further."""
+    left = sized.start_left + _come(sized.left, row)
+    right = sized.start - sized.start_left + _come(sized.right, row)
+    return -left, right - 1
+
+
+def _come(runs: Sequence[SizedRun], row: int) -> int:
+    return sum(by for run in runs for at, by in run.changes() if at < row or run.to_row <= row)
+
+
+# ----------------------------------------------------------------- over the whole width
+
+
+def _over_all(design: Design, sized: SizedPiece, stretch: Stretch) -> Iterator[SizedChart]:
+    fabric = stretch.fabric
+    if fabric.stitch != "chart":
+        return
+    row = sized.row(stretch.from_level)
+    left, right = ends(sized, row)
+    first, last = left + fabric.edge, right - fabric.edge
+    if first > last:
+        return
+    start = _start(design, fabric, first, last, sized.lean)
+    chart = design.chart(fabric.chart)
+    # The borders are not repeats.
+    inside = (start, last - chart.after) if fabric.fit == "whole" else (start, last)
+    repeats = max(0, inside[1] - inside[0] + 1) // chart.repeat if chart.repeat else 0
+    yield SizedChart(
+        chart.name, fabric.name, "whole", row, sized.row(stretch.to_level), first, last, fabric.edge, start, repeats, stretch.origin
+    )
+
+
+def _start(design: Design, fabric: Fabric, first: int, last: int, lean: int) -> int:
+    """Slot of a repeat's first column: of whole repeats the first one, else the first that lies in the width whole."""
+    chart = design.chart(fabric.chart)
+    if not chart.repeat:
+        return -(chart.width // 2) - lean
+    if fabric.fit == "whole":
+        return first + chart.before
+    # The middle of a repeat lies on the centre mark, of an odd one the middle column right of it; or a repeat begins there.
+    mark = (-(chart.repeat // 2) if fabric.fit == "centred" else 0) - lean
+    start = first + (mark - first) % chart.repeat
+    return start if start + chart.repeat - 1 <= last else mark
+
+
+# ----------------------------------------------------------------- motifs
+
+
+def _motif(design: Design, piece: Piece, sized: SizedPiece, motif: Motif, size: int) -> SizedChart:
+    """A motif; where it does not lie half a needle to either side of the place asked for, it lies half a needle to the right."""
+    chart = design.chart(motif.chart)
+    row = sized.row(motif.level)
+    per_cm = fabric_above(design, piece, motif.level).stitches_per_cm
+    centre = motif.centre[size] if motif.centre else 0.0
+    first = placed_right(piece, chart.width, centre * per_cm) - sized.lean
+    last = first + chart.width - 1
+    return SizedChart(chart.name, "", "panel", row, row + len(chart.rows), first, last, OF_THE_EDGE, first, 0, motif.origin)
+
+
+def motifs_outside(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Iterator[Diagnostic]:
+    """A message for each motif that the piece is too narrow for where it begins, or that goes on where its fabric ends;
+    `garments[i]` are the pieces of size i."""
+    for number, piece in enumerate(design.pieces):
+        for motif in piece.motifs:
+            made = [
+                (pieces[number], chart)
+                for pieces in garments
+                for chart in pieces[number].charts
+                if not chart.fabric and (chart.chart, chart.origin) == (motif.chart, motif.origin)
+            ]
+            beside = {design.sizes[i]: note for i, (s, c) in enumerate(made) if (note := _beyond(s, c))}
+            above = {design.sizes[i]: note for i, (s, c) in enumerate(made) if (note := _too_high(design, piece, s, c))}
+            chart = design.chart(motif.chart)
+            what = f"`{motif.chart}` on the {piece.name}"
+            if beside:
+                yield Diagnostic(
+                    "motif-outside",
+                    f"{what} reaches to the edge of the piece or beyond",
+                    _labels(design, motif, f"{chart.width} stitches wide"),
+                    _notes(beside),
+                    ("move it to the middle, or begin it where the piece is wider: a stitch has to be left on each side",),
+                    sizes=_only(design, beside),
+                )
+            if above:
+                yield Diagnostic(
+                    "motif-too-high",
+                    f"{what} is higher than its fabric goes on there",
+                    _labels(design, motif, f"{len(chart.rows)} rows high"),
+                    _notes(above),
+                    ("begin it at a lower level",),
+                    sizes=_only(design, above),
+                )
+
+
+def _labels(design: Design, motif: Motif, fact: str) -> tuple[Label, ...]:
+    return Label(motif.origin.span, "begun here"), Label(design.chart(motif.chart).origin.span, fact)
+
+
+def _notes(by_size: dict[str, str]) -> tuple[str, ...]:
+    return tuple(f"{size}: {note}" for size, note in by_size.items())
+
+
+def _only(design: Design, by_size: dict[str, str]) -> tuple[str, ...]:
+    return tuple(by_size) if len(by_size) < len(design.sizes) else ()
+
+
+def _beyond(sized: SizedPiece, chart: SizedChart) -> str:
+    """In its first row the whole motif lies on needles in work, none of them at an end."""
+    row = chart.from_row
+    left, right = ends(sized, row)
+    parts = [(left, right)]
+    for opening in sized.openings:
+        if opening.row <= row < ends_at(sized, opening):
+            gap = (
+                opening.first + _come(gap_runs(opening, "left"), row),
+                opening.first + opening.flat - 1 - _come(gap_runs(opening, "right"), row),
+            )
+            parts = [(left, gap[0] - 1), (gap[1] + 1, right)]
+    if any(a + chart.edge <= chart.first and chart.last <= b - chart.edge for a, b in parts):
+        return ""
+    where = " and ".join(f"{b - a + 1} stitches" for a, b in parts)
+    outside = max(parts[0][0] + chart.edge - chart.first, chart.last - parts[-1][1] + chart.edge)
+    return f"{where} there" + (f", {outside} too few on its side" if outside > 0 else ", and an opening in its way")
+
+
+def _too_high(design: Design, piece: Piece, sized: SizedPiece, chart: SizedChart) -> str:
+    """A motif ends where the fabric that it lies in does, or below."""
+    stretch = next(s for s in whole_width(design, piece) if sized.row(s.from_level) <= chart.from_row < sized.row(s.to_level))
+    left = sized.counter(sized.row(stretch.to_level)) - sized.counter(chart.from_row)
+    high = chart.to_row - chart.from_row
+    return f"{left} rows are left to `{stretch.to_level}`" if high > left else ""

@@ -1,0 +1,206 @@
+"""Joins whose stitch patterns go on across them: row by row up the seam, and by whole repeats across it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+
+from walewright.design.model import Design, EdgeName, EdgeRun, Fabric, Join
+from walewright.report.model import Diagnostic, Label
+from walewright.solve.gauge import level_number
+from walewright.solve.geometry import held_rows, knitted_rows, split_part
+from walewright.solve.joining import LOOPS, easing_mm, spoken
+from walewright.solve.lengths import Garment
+from walewright.solve.model import SizedPiece
+from walewright.solve.multiples import Stretch, whole_width
+from walewright.solve.programme import Draft, Kind, Linear, Rule, total
+from walewright.solve.terms import SIDES
+
+PATTERNED = frozenset({"chart", "stripes"})
+
+
+def cannot_match(design: Design) -> Iterator[Diagnostic]:
+    """A message for each matching join whose edges or fabrics are such that nothing could go on across it."""
+    for join in design.joins:
+        fault = _fault(design, join) if join.matching else None
+        if fault is not None:
+            yield _told(design, join, fault)
+
+
+def _fault(design: Design, join: Join) -> tuple[str, str] | None:
+    """(what is in the way, what would help), if anything is."""
+    one, other = ([_along(design, edge) for edge in side] for side in (join.one, join.other))
+    if join.way in LOOPS or any(not runs for runs in (*one, *other)):
+        return "only edges along rows can be matched row by row", "sew it without `matching`"
+    if join.longer is not None or any(easing_mm(join, i) for i in range(len(design.sizes))):
+        return "what is eased in moves the rows past each other", "leave the easing out: then both edges get equal rows"
+    fabrics = [tuple(_patterned(design, side)) for side in (join.one, join.other)]
+    if not fabrics[0] and not fabrics[1]:
+        return "neither edge is in a charted fabric or in stripes", "sew it without `matching`"
+    if fabrics[0] != fabrics[1]:
+        here, there = (" and ".join(f"`{f.name}`" for f in found) or "no pattern" for found in fabrics)
+        return (
+            f"along {spoken(join.one)} lies {here}, along {spoken(join.other)} {there}",
+            "knit both in the same fabrics in the same order",
+        )
+    for fabric in fabrics[0]:
+        told = _not_whole(design, fabric)
+        if told is not None:
+            return told
+    return None
+
+
+def _not_whole(design: Design, fabric: Fabric) -> tuple[str, str] | None:
+    """Whether a repeat would be broken at the seam."""
+    if fabric.stitch != "chart":
+        return None
+    chart = design.chart(fabric.chart)
+    if not chart.repeat:
+        return f"the chart of `{fabric.name}` has no repeat", "give the chart a repeat"
+    if fabric.fit != "whole":
+        return f"`{fabric.name}` is {fabric.fit}: a repeat is cut at each edge", f"knit `{fabric.name}` in whole repeats"
+    if chart.before or chart.after:
+        return f"the chart of `{fabric.name}` has borders, which would lie side by side", "leave the borders out of the chart"
+    return None
+
+
+def _told(design: Design, join: Join, fault: tuple[str, str], by_size: Mapping[str, str] | None = None) -> Diagnostic:
+    notes = by_size or {}
+    pieces = tuple(dict.fromkeys(e.piece for e in (*join.one, *join.other)))
+    return Diagnostic(
+        "cannot-match",
+        f"{spoken(join.one)} and {spoken(join.other)} cannot be matched: {fault[0]}",
+        (Label(join.origin.span, "joined here"), *(Label(design.piece(p).origin.span, f"the {p}") for p in pieces)),
+        tuple(f"{size}: {note}" for size, note in notes.items()),
+        (fault[1],),
+        sizes=tuple(notes) if len(notes) < len(design.sizes) else (),
+    )
+
+
+# ----------------------------------------------------------------- what lies along an edge
+
+
+def _along(design: Design, edge: EdgeName) -> tuple[str, EdgeRun, EdgeRun] | None:
+    """(side, first run, last run) of an outer edge called by that name; of one called on both sides the left one. None: it is no
+    such edge."""
+    head, part = split_part(edge.edge)
+    piece = design.piece(edge.piece)
+    for side in (part,) if part in SIDES else SIDES:
+        runs = [run for run in (piece.left if side == "left" else piece.right) if run.name and run.name == head]
+        if runs:
+            return side, runs[0], runs[-1]
+    return None
+
+
+def _levels_of(design: Design, edge: EdgeName) -> tuple[str, str] | None:
+    """The levels between which an outer edge lies."""
+    found, piece = _along(design, edge), design.piece(edge.piece)
+    if found is None:
+        return None
+    side, first, last = found
+    runs = piece.left if side == "left" else piece.right
+    number = runs.index(first)
+    return (runs[number - 1].to_level if number else piece.levels[0].name), last.to_level
+
+
+def _touching(design: Design, edge: EdgeName) -> Iterator[Stretch]:
+    """The patterned stretches of a piece that lie along one of its edges, from the start up."""
+    levels, piece = _levels_of(design, edge), design.piece(edge.piece)
+    if levels is None:
+        return
+    low, high = (level_number(piece, name) for name in levels)
+    for stretch in whole_width(design, piece):
+        begin, end = level_number(piece, stretch.from_level), level_number(piece, stretch.to_level)
+        if stretch.fabric.stitch in PATTERNED and begin < high and end > low:
+            yield stretch
+
+
+def _patterned(design: Design, side: Sequence[EdgeName]) -> Iterator[Fabric]:
+    """The patterned fabrics along a side, one after the other; whether one begins again in the right row is seen afterwards."""
+    last: Fabric | None = None
+    for fabric in (stretch.fabric for edge in side for stretch in _touching(design, edge)):
+        if fabric != last:
+            yield fabric
+        last = fabric
+
+
+# ----------------------------------------------------------------- in the programme
+
+
+def matching_rules(draft: Draft, design: Design, garment: Garment) -> None:
+    """Writes into the draft that the patterns along two matching edges begin in the same row of both, counted from where the
+    edges begin."""
+    for join in design.joins:
+        if not join.matching or len(join.one) != 1 or len(join.other) != 1:
+            continue
+        (one,), (other,) = join.one, join.other
+        levels = _levels_of(design, one), _levels_of(design, other)
+        if levels[0] is None or levels[1] is None:
+            continue
+        lines: list[tuple[int, Linear]] = []
+        for here, there in zip(_touching(design, one), _touching(design, other), strict=False):
+            for size in range(len(design.sizes)):
+                rows = [garment[edge.piece][size].rows for edge in (one, other)]
+                begin = total((rows[0][here.from_level], 1), (rows[0][levels[0][0]], -1))
+                end = total((rows[1][there.from_level], 1), (rows[1][levels[1][0]], -1))
+                lines.append((size, Linear(total((begin, 1), (end, -1)), 0, 0)))
+        lines = [(size, line) for size, line in lines if line.terms]
+        if lines:
+            count = len(design.sizes)
+            says = f"the patterns of {spoken(join.one)} and {spoken(join.other)} begin in the same rows"
+            fails = says.replace(" begin ", " cannot begin ")
+            name = f"matching of {spoken(join.one)} and {spoken(join.other)}"
+            draft.rules.append(Rule(name, Kind.CONSTRUCTION, (join.origin,), (says,) * count, (fails,) * count, tuple(lines)))
+
+
+# ----------------------------------------------------------------- afterwards
+
+Course = tuple[str, int]
+"""(fabric, row of its pattern from 0); of a plain fabric ("", 0)."""
+
+
+def unmatched(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Iterator[Diagnostic]:
+    """A message for each matching join in which a row of one side meets another row of the pattern; `garments[i]` are the pieces of
+    size i."""
+    for join in design.joins:
+        if not join.matching:
+            continue
+        notes: dict[str, str] = {}
+        for size, pieces in enumerate(garments):
+            one, other = ([course for edge in side for course in _courses(design, edge, pieces)] for side in (join.one, join.other))
+            at = next((n for n, (a, b) in enumerate(zip(one, other, strict=False), 1) if a != b), None)
+            if at is not None:
+                notes[design.sizes[size]] = f"in row {at} of the seam {_spoken(one[at - 1])} meets {_spoken(other[at - 1])}"
+        if notes:
+            fault = ("their rows do not meet", "give both pieces the same levels where the fabrics and the edges begin")
+            yield _told(design, join, fault, notes)
+
+
+def _spoken(course: Course) -> str:
+    return f"row {course[1] + 1} of `{course[0]}`" if course[0] else "a plain row"
+
+
+def _courses(design: Design, edge: EdgeName, pieces: Sequence[SizedPiece]) -> Iterator[Course]:
+    """What lies along an edge, row by row, as it is knitted."""
+    levels, along = _levels_of(design, edge), _along(design, edge)
+    if levels is None or along is None:
+        return
+    piece = design.piece(edge.piece)
+    sized = next(p for p in pieces if p.name == edge.piece)
+    held = held_rows(sized, along[0])
+    stretches = [(s.fabric, sized.row(s.from_level), sized.row(s.to_level)) for s in whole_width(design, piece)]
+    counter = sized.counter(sized.row(levels[0]))
+    for row in knitted_rows(sized, sized.row(levels[0]), sized.row(levels[1])):
+        counter += 1
+        if row in held:
+            continue
+        fabric, begin = next((f, b) for f, b, e in stretches if b < row <= e)
+        yield _course(design, fabric, counter - 1 - sized.counter(begin))
+
+
+def _course(design: Design, fabric: Fabric, done: int) -> Course:
+    """Which row of its pattern comes when so many are done."""
+    if fabric.stitch == "chart":
+        return fabric.name, done % len(design.chart(fabric.chart).rows)
+    if fabric.stitch == "stripes":
+        return fabric.name, done % sum(rows for _, rows in fabric.stripes)
+    return "", 0

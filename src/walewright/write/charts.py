@@ -1,0 +1,126 @@
+"""Charts in words: what each symbol asks for, as the knitter sees it, what is repeated, and how a row's yarns are laid.
+
+The knitter sits before the purl side; left and right are those of the bed. Every meaning has a rule in
+`grammar/instructions.lark`: what is said here must be readable there.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from walewright.design.model import Cell, Chart
+from walewright.knit.steps import Repeat, SizePlan, StartChart, Step, Together
+from walewright.write.model import ChartText
+
+MEANINGS = {
+    "hole": "leave the needle empty in work; its st goes one needle to the side that the marks beside it show",
+    "from left": "the st of the needle on the left comes here; the needle's own goes one needle to the right",
+    "from right": "the st of the needle on the right comes here; the needle's own goes one needle to the left",
+    "two from left": "the st of the needle on the left comes here, on top of the needle's own",
+    "two from right": "the st of the needle on the right comes here, on top of the needle's own",
+    "three": "the sts of the needles on the left and on the right come here, on top of the needle's own, the left one first",
+    "purl": "knit; where no such mark follows above, drop the column of these marks and latch it up on the other face",
+    "tuck": "hold the needle, so that the yarn lies over it, until another mark stands above",
+    "slip": "hold the needle for this row, then lift the yarn off it to float past on your side",
+    "long": "hold the needle for this row, then draw the yarn through by hand to twice the length of a st",
+    "ladder": "knit, having moved the st one needle to the right before the column's first row; where no such mark follows above,"
+    " drop the column of these marks",
+}
+"""Of the kinds of `design.model.Cell` that have but one form."""
+
+PICTURE_WAY = (
+    "by hand, over the whole width, into the open hooks from left to right, lay each block's yarn, those of other charts too,"
+    " crossing neighbouring yarns where they meet; then take the carriage across without yarn"
+)
+
+SIDE = "The purl side faces you; left and right are the bed's. Row 1 is the lowest and is knitted first."
+
+PLAIN = "Sts that are moved or crossed only partly where needles end or go into hold knit plain, all of them."
+
+
+def meaning(cell: Cell, picture: bool) -> str:
+    """What a symbol asks for, without a capital or full stop. Raises KeyError for a kind without words."""
+    if cell.kind == "knit":
+        return _knit(cell.yarn, picture)
+    if cell.kind == "cross":
+        k = cell.cross
+        exchanged = f"exchange the left {k} and the right {k}, hanging the {cell.hung_first} first"
+        return f"of every {2 * k} such marks side by side {exchanged}"
+    return MEANINGS[cell.kind]
+
+
+def _knit(yarn: str, picture: bool) -> str:
+    if picture:
+        return f"lay {yarn}" if yarn else "lay the yarn in use"
+    if yarn:
+        return f"hold the needle for this row, then lift the yarn off it and knit it by hand with {yarn}"
+    return "knit plain"
+
+
+def repeated(chart: Chart) -> str:
+    """What is worked again and again, without a full stop."""
+    width, rows = chart.width, len(chart.rows)
+    if not chart.repeat:
+        return f"none; the {_many(width, 'column')} and {_many(rows, 'row')} are worked once"
+    first, last = chart.before + 1, chart.before + chart.repeat
+    left = f", {_from_to(1, first - 1, 'column')} once at the left" if chart.before else ""
+    right = f", {_from_to(last + 1, width, 'column')} once at the right" if chart.after else ""
+    return f"{_from_to(first, last, 'column')} across{left}{right}; {_from_to(1, rows, 'row')} upwards"
+
+
+def _many(number: int, what: str) -> str:
+    return f"{number} {what}{'' if number == 1 else 's'}"
+
+
+def _from_to(first: int, last: int, what: str) -> str:
+    return f"{what} {first}" if first == last else f"{what}s {first} to {last}"
+
+
+def chart_text(chart: Chart) -> ChartText:
+    """The chart with the words of those symbols that occur in it. Two of the notes begin with what they are about: "Repeat: "
+    and, of a picture, "Way: "."""
+    used = {symbol for row in chart.rows for symbol in row}
+    key = tuple((k.symbol, meaning(k.cell, chart.picture)) for k in chart.key if k.symbol in used)
+    grouped = any(k.cell.kind in ("hole", "cross") for k in chart.key if k.symbol in used)
+    return ChartText(
+        chart.name,
+        f"Chart {chart.name}",
+        chart.rows,
+        chart.before,
+        chart.repeat,
+        chart.after,
+        chart.picture,
+        key,
+        (
+            SIDE,
+            *((PLAIN,) if grouped else ()),
+            f"Repeat: {repeated(chart)}.",
+            *((f"Way: {PICTURE_WAY}.",) if chart.picture else ()),
+        ),
+    )
+
+
+def worked_charts(plans: Sequence[SizePlan], charts: Sequence[Chart]) -> tuple[ChartText, ...]:
+    """Those of `charts` that any of the plans works, in their order. Raises KeyError for a chart that is worked and not there."""
+    names = {
+        step.chart
+        for plan in plans
+        for block in plan.blocks
+        for _, steps in block.paragraphs
+        for step in _each(steps)
+        if isinstance(step, StartChart)
+    }
+    for missing in names - {c.name for c in charts}:
+        raise KeyError(missing)
+    return tuple(chart_text(c) for c in charts if c.name in names)
+
+
+def _each(steps: Sequence[Step]) -> Iterator[Step]:
+    for step in steps:
+        if isinstance(step, Repeat):
+            yield from _each(step.body)
+        elif isinstance(step, Together):
+            for track in step.tracks:
+                yield from _each(track.steps)
+        else:
+            yield step

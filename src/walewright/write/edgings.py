@@ -1,0 +1,90 @@
+"""Words for edgings and bands: needles out of work, folds and picots, what is hung on again, ribs latched up."""
+
+from __future__ import annotations
+
+from walewright.write.grading import Graded
+from walewright.write.model import Run
+from walewright.write.said import Phrase, Said, counted, rows, span, sts, worded
+
+
+def every_out_of_work(s: Said) -> Phrase:
+    """Words of `steps.EveryOutOfWork`."""
+    every = s.graded("every").ordinal()
+    left = (" needle from the left back out of work, but not the last one: ", *sts(s.graded("stitches")))
+    return worded("push every ", every, *left)
+
+
+def picot_row(s: Said) -> Phrase:
+    """Words of `steps.PicotRow`."""
+    which = "move every 2nd st, beginning with the 2nd from the left and leaving out the last"
+    return worded(f"{which}, one needle to the right and leave the empty needles in work")
+
+
+ONTO = {
+    "the same needles": ("", "each on the needle that knitted it"),
+    "all needles": (
+        "bring the needles out of work back to work; ",
+        "each on the needle that knitted it, but those to the left of an empty needle on that one",
+    ),
+}
+
+
+def fold_up(s: Said) -> Phrase:
+    """Words of `steps.FoldUp`."""
+    before, onto = ONTO[s.any.onto]
+    loops = counted(s.graded("loops"), "loop", "loops")
+    hung = f" of the first garment row from left to right, {onto}: "
+    return worded(f"{before}fold the work and hang the ", *loops, hung, *sts(s.graded("stitches")))
+
+
+OVER = {"empty needles": "", "the other piece": ", over the sts of the other piece"}
+
+
+def hang_to_link(s: Said) -> Phrase:
+    """Words of `steps.HangToLink`."""
+    loops = counted(s.graded("stitches"), "open loop", "open loops")
+    edge = f" along the {PARTS[s.any.part]} of the {s.any.piece} {s.any.edge}"
+    return worded(f"{s.any.facing} side facing, hang the ", *loops, edge, " on needles ", *span(s), OVER[s.any.over])
+
+
+def rehang_start(s: Said) -> Phrase:
+    """Words of `steps.RehangStart`."""
+    loops = counted(s.graded("stitches"), "loop", "loops")
+    row = f" of the first row of the {s.any.piece}"
+    return worded("wrong side facing, hang the ", *loops, row, " on these needles and unravel its waste yarn")
+
+
+PARTS = {"whole": "whole", "left": "left part", "centre": "centre", "right": "right part"}
+
+
+def pick_up_along(s: Said) -> Phrase:
+    """Words of `steps.PickUpAlong`."""
+    edge = f" along the {PARTS[s.any.part]} of the {s.any.piece} {s.any.edge} on needles "
+    return worded("pick up ", *sts(s.graded("stitches")), edge, *span(s))
+
+
+def _beginning(s: Said) -> tuple[Run, Run, Run]:
+    """The needles that a rib's count outwards begins with, and which of the wales it takes."""
+    every = s.graded("every")
+    right = Graded(tuple(None if e is None else e // 2 for e in every.values), s.group)
+    left = Graded(tuple(None if e is None else -1 - e // 2 for e in every.values), s.group)
+    return left.needle(), right.needle(), every.ordinal()
+
+
+def latch_rib(s: Said) -> Phrase:
+    """Words of `steps.LatchRib`."""
+    left, right, every = _beginning(s)
+    return worded(
+        *("beginning with ", left, " and ", right, ", drop every ", every),
+        *(" st outwards, end needles left out, ", *rows(s.graded("rows"))),
+        " deep, and latch it up on the other face",
+    )
+
+
+def latch_panel(s: Said) -> Phrase:
+    """Words of `steps.LatchPanel`."""
+    left, right, every = _beginning(s)
+    return worded(
+        *("of every ", every, " st counted outwards from ", left, " and ", right, ", drop those on needles ", *span(s)),
+        *(", end needles left out, ", *rows(s.graded("rows")), " deep, and latch them up on the other face"),
+    )

@@ -1,0 +1,49 @@
+"""Words for stitch patterns over the whole width or a part of it: charts and stripes, where they begin and end."""
+
+from __future__ import annotations
+
+from walewright.write.model import Run
+from walewright.write.said import Phrase, Said, span, sts, worded
+
+
+def start_chart(s: Said) -> Phrase:
+    """Words of `steps.StartChart`."""
+    fabric = f"“{s.any.fabric}” by " if s.any.fabric else ""
+    edge = s.graded("edge")
+    beside = " and the sts that come to work beside them" if s.any.area == "whole" else " alone"
+    plain: tuple[str | Run, ...] = () if edge.always(0) else (", plain on the ", *sts(edge), " at each end of the part in work")
+    first = "its repeat beginning" if s.any.fabric else "its first column"
+    return worded(
+        *(f"from the next row work {fabric}the chart {s.any.chart}, from its row 1, on needles ", *span(s), beside),
+        *(*plain, f", {first} on needle ", s.graded("start").needle()),
+    )
+
+
+def stop_chart(s: Said) -> Phrase:
+    """Words of `steps.StopChart`."""
+    settled = "its purl columns latched up, its held needles returned and its ladders dropped"
+    return worded(f"end the chart {s.any.chart}, {settled}")
+
+
+def start_stripes(s: Said) -> Phrase:
+    """Words of `steps.StartStripes`."""
+    again = "in stripes, again and again from the first"
+    return worded(
+        f"from the next row knit “{s.any.fabric}”, tension {s.any.tension}, {again}: {s.any.stripes}; ",
+        carrying(s.any.stripes, s.any.carried),
+    )
+
+
+def carrying(stripes: str, carried: str) -> str:
+    """What becomes of the yarns of `stripes` ("4 rows of wool, 2 rows of navy") at the end of their stripe."""
+    if not carried:
+        return "every yarn broken off at the end of its stripe"
+    kept = carried.replace(", ", " and ").split(" and ")
+    used = {stripe.rpartition(" of ")[2] for stripe in stripes.split(", ")}
+    rest = ", any other broken off at the end of its stripe" if used - set(kept) else ""
+    return f"{carried} carried up the side{rest}"
+
+
+def stop_stripes(s: Said) -> Phrase:
+    """Words of `steps.StopStripes`."""
+    return worded(f"end the stripes “{s.any.fabric}”")

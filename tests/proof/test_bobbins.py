@@ -1,0 +1,55 @@
+"""Bobbins of a picture: every end that begins in it, in order, long enough."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from by_hand import rows
+from charted_by_hand import BEGIN, DESIGN, END, HERE, PLACED, SIZED, garment, key, knitted
+
+from walewright.bed import Fabric
+from walewright.design.model import Chart, Design
+from walewright.knit.operations import PictureRow
+from walewright.proof.bobbins import SPARE, TAIL_CM, bobbins
+from walewright.proof.model import BobbinUse
+from walewright.proof.yarn import loop_cm
+
+SPOT = Chart("spot", ("nn", "nn"), (key("n", "knit", yarn="navy"),), 0, 0, 0, True, HERE)
+DRAWN: Design = replace(DESIGN, charts=(SPOT,))
+AT = replace(PLACED, chart="spot", fabric="", area="panel", from_row=2, to_row=6, first=-2, last=1, start=-2)
+
+
+def picture() -> Fabric:
+    blocks = (("wool", -6, -3), ("navy", -2, 1), ("wool", 2, 5))
+    drawn = [PictureRow("left" if i % 2 == 0 else "right", "4", blocks) for i in range(4)]
+    return knitted([*BEGIN, *rows(2, "left"), *drawn, *rows(4, "left"), *END])
+
+
+def found(from_row: int = 2) -> tuple[BobbinUse, ...]:
+    return bobbins(DRAWN, garment(replace(SIZED, charts=(replace(AT, from_row=from_row),))), {"cloth": picture()})
+
+
+def test_each_end_that_begins_there_has_a_bobbin() -> None:
+    """The wool in use at the carriage's side goes on; the block beyond the spot and the spot itself need ends of their own."""
+    uses = found()
+    assert [(u.piece, u.chart, u.yarn, u.number, u.first, u.row) for u in uses] == [
+        ("cloth", "spot", "wool", 1, "L 6", 3),
+        ("cloth", "spot", "navy", 2, "L 2", 3),
+    ]
+
+
+def test_it_is_long_enough_for_its_stitches_and_two_tails() -> None:
+    plain = DRAWN.fabric("plain")
+    navy = found()[1]
+    assert navy.metres == pytest.approx((16 * loop_cm(DRAWN, plain) + 2 * TAIL_CM) * (1 + SPARE) / 100)
+
+
+def test_without_a_picture_there_are_none() -> None:
+    plain = replace(DRAWN, charts=(replace(SPOT, picture=False),))
+    assert bobbins(plain, garment(replace(SIZED, charts=(AT,))), {"cloth": picture()}) == ()
+    assert bobbins(DRAWN, garment(replace(SIZED, charts=())), {"cloth": picture()}) == ()
+
+
+def test_ends_that_begin_before_the_picture_are_not_wound() -> None:
+    assert found(from_row=4) == ()

@@ -1,0 +1,194 @@
+"""Rows worked by a chart, move for move: figures worked out by hand from the meaning of the symbols."""
+
+from __future__ import annotations
+
+import pytest
+from chart_garments import CELLS, PICTURE_CELLS, chart, worked
+
+from walewright.design.model import Chart
+from walewright.knit import operations as op
+from walewright.knit import steps as st
+from walewright.knit.steps import Step
+from walewright.readback import read_back
+from walewright.write import plain_text, write
+
+LEFT, RIGHT = op.Pass("left"), op.Pass("right")
+
+
+def moves(drawn: Chart, *steps: Step) -> tuple[op.Operation, ...]:
+    """What is done on a bed of 12 stitches, L 6 to R 6, from the chart's start on; without the casting off."""
+    work, faults = read_back(plain_text(write((worked("M", steps, half=6),), charts=(drawn,))), 0)
+    assert faults == ()
+    assert work is not None
+    return work.blocks[0].operations[5:-2]
+
+
+def on(*drawn: str, first: int = 0, edge: int = 0, cells: bool = False) -> tuple[Chart, st.StartChart]:
+    """A chart without a repeat with its first column on slot `first`."""
+    made = chart("grid", *drawn, cells=PICTURE_CELLS if cells else CELLS)
+    return made, st.StartChart("grid", "", "panel", first, first + made.width - 1, edge, first)
+
+
+@pytest.mark.parametrize(
+    ("drawn", "made"),
+    [
+        (("O\\",), (op.Transfer(0, 0, 1), LEFT)),
+        (("O>>\\",), (op.Transfer(0, 2, 1), LEFT)),
+        (("/<O",), (op.Transfer(1, 2, -1), LEFT)),
+        (("O>A<O",), (op.Transfer(0, 1, 1), op.Transfer(3, 4, -1), LEFT)),
+        (("/OO\\",), (op.Transfer(1, 1, -1), op.Transfer(2, 2, 1), LEFT)),
+        # A decrease without its hole, a hole without its decrease: plain.
+        (("./..",), (LEFT,)),
+        (("O>..",), (LEFT,)),
+        (("cccc",), (op.Cross(0, 1, 1, "left"), op.Cross(2, 3, 1, "left"), LEFT)),
+        ((".CCCC",), (op.Cross(1, 4, 2, "right"), LEFT)),
+        (("CCC.",), (LEFT,)),
+        # Casting off lets what is held go.
+        (("u.uu",), (op.Hold(0, 0), op.Hold(2, 3), LEFT, op.Release(0, 0), op.Release(2, 3))),
+        (("v.vv",), (op.Hold(0, 0), op.Hold(2, 3), LEFT, op.LiftOff(0, 0), op.LiftOff(2, 3), op.Release(0, 0), op.Release(2, 3))),
+        (("ll",), (op.Hold(0, 1), LEFT, op.DrawLong(0), op.DrawLong(1), op.Release(0, 1))),
+        (
+            ("x.x",),
+            (
+                *(op.Hold(0, 0), op.Hold(2, 2), LEFT, op.LiftOff(0, 0), op.LiftOff(2, 2)),
+                *(op.LayIn("navy", "4.", (0, 2), "left"), op.Release(0, 0), op.Release(2, 2)),
+            ),
+        ),
+        (("-.-",), (LEFT, op.LatchUp(0, 1), op.LatchUp(2, 1))),
+        (("|.",), (op.Transfer(0, 0, 1), LEFT, op.Drop(0, 1))),
+        # Slips come off before long stitches are drawn, and those before another yarn is knitted.
+        (
+            ("xlv",),
+            (
+                *(op.Hold(0, 2), LEFT, op.LiftOff(2, 2), op.Release(2, 2), op.DrawLong(1), op.Release(1, 1)),
+                *(op.LiftOff(0, 0), op.LayIn("navy", "4.", (0,), "left"), op.Release(0, 0)),
+            ),
+        ),
+        # Moves come first, whatever stands left of them.
+        (("u.O\\",), (op.Transfer(2, 2, 1), op.Hold(0, 0), LEFT, op.Release(0, 0))),
+    ],
+)  # fmt: skip
+def test_a_row(drawn: tuple[str, ...], made: tuple[op.Operation, ...]) -> None:
+    grid, start = on(*drawn)
+    assert moves(grid, start, st.KnitRows(1)) == made
+
+
+@pytest.mark.parametrize(
+    ("drawn", "made"),
+    [
+        # A column is latched up once it is complete, a held needle returns when the row comes that knits it.
+        (("-.", "--"), (LEFT, op.LatchUp(1, 1), RIGHT, op.LatchUp(0, 2))),
+        ((".", "u", "u"), (op.Hold(0, 0), LEFT, RIGHT, op.Release(0, 0), LEFT)),
+        (("|.", "|."), (op.Transfer(0, 0, 1), LEFT, RIGHT, op.Drop(0, 2))),
+        # The purl columns beside a cross give it slack.
+        (
+            ("-cc-", "-..-"),
+            (
+                *(LEFT, op.Drop(0, 1), op.Drop(3, 1), op.Cross(1, 2, 1, "left"), op.LatchUp(0, 1), op.LatchUp(3, 1), RIGHT),
+                *(op.LatchUp(0, 1), op.LatchUp(3, 1)),
+            ),
+        ),
+        # All that ends is latched up first, then let down.
+        (("..-", "|.-"), (op.Transfer(0, 0, 1), LEFT, op.Drop(0, 1), RIGHT, op.LatchUp(2, 2))),
+    ],
+)  # fmt: skip
+def test_rows(drawn: tuple[str, ...], made: tuple[op.Operation, ...]) -> None:
+    grid, start = on(*drawn)
+    assert moves(grid, start, st.KnitRows(len(drawn))) == made
+
+
+def test_a_chart_without_a_repeat_is_worked_once() -> None:
+    grid, start = on("O\\")
+    assert moves(grid, start, st.KnitRows(3), st.StopChart("grid")) == (op.Transfer(0, 0, 1), LEFT, RIGHT, LEFT)
+
+
+def test_a_picture_is_laid_over_the_whole_width() -> None:
+    grid, start = on("x.1", cells=True)
+    blocks = (("wool", -6, -1), ("navy", 0, 0), ("wool", 1, 1), ("red", 2, 2), ("wool", 3, 5))
+    assert moves(grid, start, st.KnitRows(2)) == (op.PictureRow("left", "4.", blocks), RIGHT)
+
+
+LACE = chart("grid", "....", "O\\..", repeat=4)
+
+
+def all_over(edge: int, start: int = 0) -> st.StartChart:
+    return st.StartChart("grid", "lace", "whole", edge - 6, 5 - edge, edge, start)
+
+
+def test_a_repeat_goes_on_over_the_width_and_up() -> None:
+    holes = tuple(op.Transfer(s, s, 1) for s in (-4, 0, 4))
+    assert moves(LACE, all_over(0), st.KnitRows(3)) == (op.InFabric("lace"), *holes, LEFT, RIGHT, *holes, LEFT)
+    # R 6 is an end stitch, so that R 5's hole has no needle to go to.
+    assert moves(LACE, all_over(1), st.KnitRows(1)) == (op.InFabric("lace"), *holes[:2], LEFT)
+
+
+def test_no_decrease_without_its_hole() -> None:
+    """Where an end stitch takes the place of one of a group, the others knit plain too."""
+    holes = op.Transfer(-2, -2, 1), op.Transfer(2, 2, 1)
+    assert moves(LACE, all_over(1, start=-6), st.KnitRows(1)) == (op.InFabric("lace"), *holes, LEFT)
+
+
+def test_shaping_settles_what_has_been_begun_on_the_needles_it_takes() -> None:
+    grid = chart("grid", "-u", "-u", "-u", "-u", repeat=2)
+    start = st.StartChart("grid", "", "panel", -6, 5, 1, -6)
+    made = moves(grid, start, st.KnitRows(2), st.Decrease("both ends", 1, 0))
+    held = tuple(op.Hold(s, s) for s in (-5, -3, -1, 1, 3))
+    settled = (op.LatchUp(4, 2), op.Release(-5, -5))
+    narrower = (op.Transfer(-6, -6, 1), op.OutOfWork(-6, -6), op.Transfer(5, 5, -1), op.OutOfWork(5, 5))
+    # What is left on the other needles is settled before they leave the bed.
+    rest = (*(op.LatchUp(s, 2) for s in (-4, -2, 0, 2)), *(op.Release(s, s) for s in (-3, -1, 1, 3)))
+    assert made == (*held, LEFT, RIGHT, *settled, *narrower, *rest)
+
+
+def test_holding_settles_too_and_needles_that_return_begin_afresh() -> None:
+    grid, start = on("-", "-", "-", "-", first=4)
+    steps = (start, st.KnitRows(1), st.HoldAtEnd("right", 2), st.KnitRows(1), st.WrapHeld("right"), st.ReturnHeld("right"))
+    assert moves(grid, *steps, st.KnitRows(2)) == (
+        *(LEFT, op.LatchUp(4, 1), op.Hold(4, 5), RIGHT, op.Wrap(4), op.Release(4, 5)),
+        *(LEFT, RIGHT, op.LatchUp(4, 2)),
+    )
+
+
+def test_an_end_settles_ladders_too() -> None:
+    grid = chart("grid", "u|.-", repeat=4)
+    start = st.StartChart("grid", "lace", "panel", 0, 3, 0, 0)
+    assert moves(grid, start, st.KnitRows(1), st.StopChart("grid")) == (
+        *(op.InFabric("lace", 0, 3), op.Transfer(1, 1, 1), op.Hold(0, 0), LEFT),
+        *(op.LatchUp(3, 1), op.Release(0, 0), op.Drop(1, 1), op.InFabric("", 0, 3)),
+    )
+
+
+def test_a_later_chart_has_its_needles_to_itself() -> None:
+    rose = chart("rose", "..", "..")
+    base = st.StartChart("grid", "lace", "whole", -6, 5, 0, 0)
+    motif = st.StartChart("rose", "", "panel", 0, 1, 0, 0)
+    work, _ = read_back(plain_text(write((worked("M", (base, motif, st.KnitRows(3)), half=6),), charts=(LACE, rose))), 0)
+    assert work is not None
+    made = work.blocks[0].operations[5:-2]
+    # Once the motif is complete its needles go by the fabric again.
+    some, every = (tuple(op.Transfer(s, s, 1) for s in slots) for slots in ((-4, 4), (-4, 0, 4)))
+    assert made == (op.InFabric("lace"), *some, LEFT, RIGHT, *every, LEFT)
+
+
+def test_the_counter_set_back_sets_the_chart_back() -> None:
+    steps = (all_over(1), st.KnitRows(1), st.SetRowCounter(0), st.KnitRows(1))
+    holes = op.Transfer(-4, -4, 1), op.Transfer(0, 0, 1)
+    assert moves(LACE, *steps) == (op.InFabric("lace"), *holes, LEFT, op.SetCounter(0), *holes, RIGHT)
+
+
+STRIPES = "2 rows of wool, 1 row of navy"
+
+
+@pytest.mark.parametrize(
+    ("carried", "changes"),
+    [
+        ("", ((op.BreakYarn(), op.UseYarn("navy", "4")), (op.BreakYarn(), op.UseYarn("wool", "4")))),
+        ("wool", ((op.UseYarn("navy", "4", carried=True),), (op.BreakYarn(), op.UseYarn("wool", "4", carried=True)))),
+        ("wool and navy", ((op.UseYarn("navy", "4", carried=True),), (op.UseYarn("wool", "4", carried=True),))),
+    ],
+)
+def test_stripes(carried: str, changes: tuple[tuple[op.Operation, ...], ...]) -> None:
+    steps = (st.StartStripes("bands", STRIPES, "4", carried), st.KnitRows(4), st.StopStripes("bands"))
+    there, back = changes
+    expected = (op.InFabric("bands"), LEFT, RIGHT, *there, LEFT, *back, RIGHT, op.InFabric(""))
+    assert moves(LACE, *steps) == expected
