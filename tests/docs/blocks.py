@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
-EXAMPLE_PAGES = tuple(sorted((ROOT / "docs" / "constructions").glob("*.md")))
+EXAMPLE_PAGES = tuple(sorted(page for folder in ("constructions", "techniques") for page in (ROOT / "docs" / folder).glob("*.md")))
 """The pages whose examples stand below a common frame."""
 FENCE = re.compile(r"^```(?P<info>[^\n]*)\n(?P<text>.*?)^```$", re.MULTILINE | re.DOTALL)
 
