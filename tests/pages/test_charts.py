@@ -16,7 +16,7 @@ from walewright.pages.chart_sheets import LEAST, OVERLAP, ROOM, Cut, Window, cut
 from walewright.pages.charts import charts
 from walewright.pages.lengths import bobbins, floats
 from walewright.pages.model import Drawing
-from walewright.pages.tools import moved_together
+from walewright.pages.hand_tools import moved_together
 from walewright.proof import model as p
 from walewright.solve import model as s
 from walewright.write import model as w

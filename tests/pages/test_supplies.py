@@ -6,7 +6,7 @@ import pytest
 
 from walewright.cli.sources import shipped
 from walewright.design import Changes
-from walewright.pages.tools import tools
+from walewright.pages.hand_tools import tools
 from walewright.pipeline import compile
 
 SOURCE = """pattern "Cushion"

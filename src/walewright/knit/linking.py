@@ -40,11 +40,18 @@ def _pair(
     design: Design, garment: SizedGarment, join: SizedJoin, one: EdgeName, another: EdgeName, loops: _Loops
 ) -> Iterator[tuple[str, StepBlock]]:
     """(part of `one`, block) of two edges: as they lie, the right half of the one is at the left half of the other."""
-    for part in _parts(one, loops):
-        of_other = _facing(part) if _parts(another, loops) != ("whole",) else "whole"
+    (one, of_one), (another, of_another) = _split(one), _split(another)
+    for part in (of_one,) if of_one else _parts(one, loops):
+        of_other = of_another or (_facing(part) if _parts(another, loops) != ("whole",) else "whole")
         stitches = loops[one.piece].get(_label(one, part), loops[another.piece].get(_label(another, of_other), 0))
         name = f"{one.piece} {one.edge} link" if part == "whole" else f"{one.piece} {one.edge} {part} link"
         yield part, _block(design, garment, join, name, (one, part), (another, of_other), stitches)
+
+
+def _split(edge: EdgeName) -> tuple[EdgeName, str]:
+    """An edge of which the author named one side, as the edge and the side; of any other the side is empty."""
+    head, _, side = edge.edge.rpartition(" ")
+    return (EdgeName(edge.piece, head), side) if head in _ENDS and side in _SIDES else (edge, "")
 
 
 def _parts(edge: EdgeName, loops: _Loops) -> tuple[str, ...]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from walewright.design.model import Design
-from walewright.pages import advice, lengths, supplies, tools
+from walewright.pages import advice, hand_tools, lengths, supplies
 from walewright.pages.charts import charts, other_pictures
 from walewright.pages.checked import checked
 from walewright.pages.figures import graded, sentence
@@ -48,7 +48,7 @@ def compose(design: Design, counts: Counts, instructions: Instructions, proof: P
         size_notes=size_notes(design, options.units),
         materials=supplies.yarn_table(design, proof),
         materials_notes=supplies.yarn_notes(proof),
-        tools=tools.tools(design),
+        tools=hand_tools.tools(design),
         tensions=supplies.tensions(design, options.units),
         swatch=supplies.swatch_advice(),
         machine=supplies.machine(design, counts),

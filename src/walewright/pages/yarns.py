@@ -32,6 +32,7 @@ def colour(design: Design, name: str) -> str:
 
 
 def yarn_named(design: Design, name: str) -> Yarn:
+    """A yarn of the design. Raises StopIteration for one that it has not."""
     return next(y for y in design.yarns if y.name == name)
 
 
@@ -54,4 +55,5 @@ def hatch(index: int, x: float, y: float, w: float, h: float) -> str:
 
 
 def hatch_pen(colour_: str) -> str:
+    """The pen that shows a hatch on this colour: "light" on a dark one, else "mark"."""
     return "light" if lightness(colour_) < DARK else "mark"
