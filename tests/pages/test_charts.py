@@ -14,9 +14,9 @@ from walewright.design import model as d
 from walewright.pages import chart_drawing, chart_places, html, symbols, yarns
 from walewright.pages.chart_sheets import LEAST, OVERLAP, ROOM, Cut, Window, cut, letter
 from walewright.pages.charts import charts
+from walewright.pages.hand_tools import moved_together
 from walewright.pages.lengths import bobbins, floats
 from walewright.pages.model import Drawing
-from walewright.pages.hand_tools import moved_together
 from walewright.proof import model as p
 from walewright.solve import model as s
 from walewright.write import model as w
