@@ -114,12 +114,26 @@ def test_sheets_say_what_is_on_which(pattern: Make) -> None:
     assert all(len(sheet.drawing.strokes) < 14 for sheet in part.sheets)
 
 
+def test_a_large_chart_in_colours_stays_small(pattern: Make) -> None:
+    made = with_charts(pattern(1), ISLAND, lies={})
+    whole = cut(ISLAND.width, len(ISLAND.rows), 0.75)
+    drawn = [chart_drawing.sheet(made.design, ISLAND, whole, sheet, ()) for sheet in whole.sheets]
+    cells = sum(len(sheet.rows) * len(sheet.columns) for sheet in whole.sheets)
+    size = sum(len(st.data) for one in drawn for st in one.strokes) + sum(len(tile.data) for one in drawn for tile in one.tiles)
+    # The worst there is: two rows of three with a yarn that changes at every needle.
+    assert size / cells < 30
+    for one in drawn:
+        assert {st.colour for st in one.strokes if st.kind == "tiled"} == {tile.name for tile in one.tiles}
+    names = [tile.name for one in drawn for tile in one.tiles]
+    assert len(set(names)) == len(names) > 0
+
+
 def squares(of: Drawing, colour: str) -> float:
     """Area filled with a colour, mm²."""
     found = 0.0
     for stroke in of.strokes:
         if stroke.kind == "fill" and stroke.colour == colour:
-            for x0, y0, x1, y1 in re.findall(r"M([-\d.]+) ([-\d.]+)L([-\d.]+) [-\d.]+L[-\d.]+ ([-\d.]+)L", stroke.data):
+            for x0, y0, x1, y1 in re.findall(r"M([-\d.]+) ([-\d.]+)H([-\d.]+)V([-\d.]+)H", stroke.data):
                 found += (float(x1) - float(x0)) * (float(y1) - float(y0))
     return found
 
@@ -178,6 +192,19 @@ def test_a_tuck_spans_the_rows_of_its_run_and_a_cross_its_cells() -> None:
         ys = [float(y) for y in re.findall(r"[ML][\d.]+ ([\d.]+)", data)]
         heights.append(max(ys) - min(ys))
     assert sorted(round((h + 0.58 * whole.width) / whole.height) for h in heights) == [2, 3]
+
+
+@pytest.mark.parametrize(("k", "lines"), [(1, 1), (2, 2), (3, 3), (4, 3)])
+@pytest.mark.parametrize("first", ["left", "right"])
+def test_of_a_cross_the_band_hung_first_is_unbroken(k: int, lines: int, first: str) -> None:
+    drawn = re.findall(r"M([\d.]+) ([\d.]+)L([\d.]+) ([\d.]+)", symbols.cross(0, 0, 4, 4, d.Cell("cross", "", k, first)))
+    strokes = [(float(a), float(b), float(c), float(e)) for a, b, c, e in drawn]
+    whole = [(x0, x1) for x0, y0, x1, y1 in strokes if abs(y1 - y0) > 3]
+    assert len(whole) == lines
+    assert all((x1 > x0) == (first == "left") and abs(x1 - x0) == pytest.approx(4 * k) for x0, x1 in whole)
+    broken = [(x0, x1) for x0, y0, x1, y1 in strokes if abs(y1 - y0) <= 3]
+    assert broken
+    assert all((x1 > x0) != (first == "left") for x0, x1 in broken)
 
 
 def test_a_tuck_cut_by_the_border_of_a_sheet_is_open_there() -> None:

@@ -11,6 +11,7 @@ import pytest
 
 from walewright.design import model as d
 from walewright.pages import yarns
+from walewright.pages.cables import cables
 from walewright.pages.loops import picture
 from walewright.pages.model import Drawing
 from walewright.proof.model import FabricPicture, PictureLoop
@@ -117,16 +118,55 @@ def test_a_held_loop_is_as_tall_as_its_rows(design: d.Design) -> None:
     assert tallest(picture(design, shown(loops), "purl")) > 1.6 * short
 
 
-def test_of_two_that_cross_the_one_in_front_is_painted_last(design: d.Design) -> None:
-    loops = plain(4, 4)
-    loops[1, 2] = replace(loops[1, 2], through=((2, 1),))
-    loops[2, 2] = replace(loops[2, 2], through=((1, 1),))
-    loops[1, 1] = replace(loops[1, 1], yarn="navy", over=True)
-    # From the purl side nothing is painted after it; from the knit side the loop that it crosses, and what is drawn through both.
-    for side, after in (("purl", 0), ("knit", 2)):
-        colours = [s.colour for s in picture(design, shown(loops), side).strokes if s.kind == "strand"]
-        final = max(i for i, c in enumerate(colours) if c == "#203050")
-        assert colours[final:].count(WOOL) == after
+def crossed(k: int, left_over: bool) -> dict[tuple[int, int], PictureLoop]:
+    """A k x k cross between rows 5 and 6 of twelve, on columns 1 to 2k; what came from the left is navy."""
+    loops = plain(2 * k + 2, 12)
+    for i in range(k):
+        loops[1 + k + i, 6] = replace(loops[1 + k + i, 6], through=((1 + i, 5),), over=left_over)
+        loops[1 + i, 6] = replace(loops[1 + i, 6], through=((1 + k + i, 5),), over=not left_over)
+        loops |= {(1 + i, r): replace(loops[1 + i, r], yarn="navy") for r in range(6)}
+        loops |= {(1 + k + i, r): replace(loops[1 + k + i, r], yarn="navy") for r in range(6, 12)}
+    return loops
+
+
+@pytest.mark.parametrize("k", [1, 2, 3])
+@pytest.mark.parametrize("left_over", [True, False])
+def test_of_two_groups_that_cross_the_one_in_front_is_painted_last(design: d.Design, k: int, left_over: bool) -> None:
+    for side in ("purl", "knit"):
+        colours = [s.colour for s in picture(design, shown(crossed(k, left_over)), side).strokes if s.kind == "strand"]
+        # What lies in front for the knitter lies behind on the side that faces away.
+        assert colours[-1] == ("#203050" if left_over == (side == "purl") else WOOL)
+
+
+def test_a_cable_goes_aside_over_as_many_rows_as_it_has_stitches() -> None:
+    (cable,), aside = cables(shown(crossed(3, True)), mirrored=False)
+    assert {row for _, row in aside} == set(range(3, 9))
+    assert cable.front == {(c, r) for c in (1, 2, 3) for r in (3, 4, 5)} | {(c, r) for c in (4, 5, 6) for r in (6, 7, 8)}
+    assert len(cable.behind) == 18
+    assert not cable.front & cable.behind
+    for row in (3, 4, 5):
+        assert aside[1, row] == pytest.approx(-aside[4, row])
+    # Steadily on, never past the middle between the two rows of the crossing.
+    way = [1 + aside[1, r] for r in (3, 4, 5)] + [4 + aside[4, r] for r in (6, 7, 8)]
+    assert way == sorted(way)
+    assert way[2] < 2.5 < way[3]
+
+
+def test_cables_above_each_other_share_the_rows_between_them() -> None:
+    loops = crossed(3, True)
+    for i in range(3):
+        loops[4 + i, 10] = replace(loops[4 + i, 10], through=((1 + i, 9),), over=True)
+        loops[1 + i, 10] = replace(loops[1 + i, 10], through=((4 + i, 9),))
+    found, _ = cables(shown(loops), mirrored=False)
+    assert [sorted({row for _, row in cable.front}) for cable in found] == [[4, 5, 6, 7], [8, 9, 10, 11]]
+
+
+def test_moved_loops_of_lace_are_no_cable() -> None:
+    loops = plain(5, 4)
+    loops[2, 2] = replace(loops[2, 2], through=((2, 1), (1, 1)))
+    loops[1, 2] = replace(loops[1, 2], through=((0, 1),))
+    loops[0, 2] = replace(loops[0, 2], kind="bar", through=())
+    assert cables(shown(loops), mirrored=True) == ((), {})
 
 
 def test_floats_are_broken_lines_from_the_knit_side_only(design: d.Design) -> None:

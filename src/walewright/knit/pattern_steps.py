@@ -25,7 +25,8 @@ class StartChart(Step):
 
 @dataclass(frozen=True, slots=True)
 class StopChart(Step):
-    """No more of `chart`: its purl columns are latched up and its ladders dropped as far as they have come, held needles return."""
+    """No more of `chart`: its purl columns are latched up as far as they have come, held needles return, and ladders that have not
+    been dropped stay knitted: the row that comes next may need their loops."""
 
     chart: str
 

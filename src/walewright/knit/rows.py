@@ -10,7 +10,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
 from walewright.knit import operations as op
-from walewright.knit.charting import Active, InForce, RowOfChart, active, cell, row_of
+from walewright.knit.charting import Active, InForce, RowOfChart, Span, active, cell, row_of
 from walewright.knit.operations import Operation
 from walewright.knit.state import State
 
@@ -54,13 +54,15 @@ def _stripe(s: State) -> Done:
 def _charted(s: State) -> Done:
     working = s.working()
     needles = active(s.in_force, s.row, working)
-    rows = [row_of(one, s.row, mine) for one, mine in zip(s.in_force, needles, strict=True)]
+    rows = [_ladders_on(row_of(one, s.row, mine), working) for one, mine in zip(s.in_force, needles, strict=True)]
     singles = {slot: found for row in rows for slot, found in row.singles.items()}
     made: list[Operation] = []
 
     held = {slot for one in s.in_force for slot in one.tucked}
     tuck = {slot for slot, c in singles.items() if c.kind == "tuck"}
     made += (op.Release(a, z) for a, z in ranges(held - tuck))
+    dropped, s = _run_down(s, needles)
+    made += dropped
     for _, moved in sorted(group for row in rows for group in row.moves):
         made += (op.Transfer(m.first, m.last, m.by) for m in moved)
     crossed, in_force = _cross(s.in_force, rows)
@@ -138,19 +140,39 @@ def _counted(in_force: tuple[InForce, ...], rows: list[RowOfChart]) -> Iterator[
 
 
 def _settle(s: State) -> Done:
-    """After a row: columns that do not go on in the next one are latched up, ladders dropped."""
+    """After a row: columns that do not go on in the next one are latched up."""
     latch: list[tuple[int, int]] = []
-    drop: list[tuple[int, int]] = []
     charts: list[InForce] = []
     for one, mine in zip(s.in_force, active(s.in_force, s.row, s.working()), strict=True):
-        over = {k: {x for x in of if cell(one, s.row, x, mine).kind != k} for k, of in (("purl", one.purl), ("ladder", one.ladder))}
-        latch += ((slot, one.purl[slot]) for slot in over["purl"])
-        drop += ((slot, one.ladder[slot]) for slot in over["ladder"])
-        purl, ladder = _without(one.purl.items(), over["purl"]), _without(one.ladder.items(), over["ladder"])
-        charts.append(replace(one, purl=purl, ladder=ladder))
-    made: list[Operation] = [op.LatchUp(*at) for at in sorted(latch)]
-    made += (op.Drop(*at) for at in sorted(drop))
-    return tuple(made), replace(s, in_force=tuple(charts))
+        over = {slot for slot in one.purl if cell(one, s.row, slot, mine).kind != "purl"}
+        latch += ((slot, one.purl[slot]) for slot in over)
+        charts.append(replace(one, purl=_without(one.purl.items(), over)))
+    return tuple(op.LatchUp(*at) for at in sorted(latch)), replace(s, in_force=tuple(charts))
+
+
+# ----------------------------------------------------------------- ladders
+
+
+def _ladders_on(row: RowOfChart, working: Span) -> RowOfChart:
+    """The row without a ladder on the last needle: its loop needs a needle to go to."""
+    ends = row.singles.get(working[1])
+    if ends is None or ends.kind != "ladder":
+        return row
+    return replace(row, singles={slot: found for slot, found in row.singles.items() if slot != working[1]})
+
+
+def _run_down(s: State, needles: tuple[Active, ...]) -> Done:
+    """Before a row: ladders that do not go on in it are dropped. Not sooner, for whatever comes between the rows (another chart,
+    shaping, the end of the piece) needs a loop on every needle."""
+    drop: list[tuple[int, int]] = []
+    charts: list[InForce] = []
+    for one, mine in zip(s.in_force, needles, strict=True):
+        over: set[int] = set()
+        if one.row(s.row) is not None:
+            over = {slot for slot in one.ladder if slot in mine and cell(one, s.row, slot, mine).kind != "ladder"}
+        drop += ((slot, one.ladder[slot]) for slot in over)
+        charts.append(replace(one, ladder=_without(one.ladder.items(), over)))
+    return tuple(op.Drop(*at) for at in sorted(drop)), replace(s, in_force=tuple(charts))
 
 
 # ----------------------------------------------------------------- needles that leave a chart
@@ -175,10 +197,9 @@ def leave(before: State, after: State) -> Done:
 
 
 def stopped(one: InForce) -> tuple[Operation, ...]:
-    """What is done when a chart ends: columns latched up, ladders dropped, held needles returned."""
+    """What is done when a chart ends: columns latched up, held needles returned; a ladder stays knitted."""
     return (
         *(op.LatchUp(*at) for at in sorted(one.purl.items())),
-        *(op.Drop(*at) for at in sorted(one.ladder.items())),
         *(op.Release(a, z) for a, z in ranges(one.tucked)),
     )
 

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import itertools
+import re
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 
 from walewright.design.model import Cell, Chart, Design
 from walewright.pages import symbols, yarns
 from walewright.pages.chart_sheets import Cut, Window
-from walewright.pages.model import Drawing
+from walewright.pages.model import Drawing, Tile
 from walewright.pages.pens import Paper, path
 
 SIDE, ENDS = 7.5, 4.4
@@ -67,8 +68,8 @@ def sheet(design: Design, chart: Chart, cut: Cut, window: Window, centres: tuple
     on = _Sheet(design, chart, cut, window, paper)
     _colours(on)
     paper.draw("grid", *_lines(on, lambda n: n % 5 != 0))
-    paper.draw("symbol", *symbol_strokes(chart, cut, window))
     paper.draw("fifth", *_lines(on, lambda n: n % 5 == 0))
+    paper.draw("symbol", *symbol_strokes(chart, cut, window))
     _again(on)
     paper.draw("fifth", path([(0, 0), (on.wide, 0), (on.wide, on.high), (0, on.high)], closed=True))
     _repeat(on)
@@ -86,25 +87,26 @@ def sheet(design: Design, chart: Chart, cut: Cut, window: Window, centres: tuple
 
 
 def _colours(on: _Sheet) -> None:
-    """The other yarns' cells, filled row for row in runs, and hatched."""
+    """The other yarns' cells: neighbours in a row are one box, filled and then hatched by a tile, so that a large chart in
+    colours stays a few bytes a cell."""
     found: dict[str, list[tuple[int, int]]] = {}
     for row, column, cell in on.cells():
         if cell.yarn:
             found.setdefault(cell.yarn, []).append((row, column))
     w, h = on.cut.width, on.cut.height
-    for name, cells in found.items():
-        shade = yarns.colour(on.design, name)
-        runs = (path(_box(on, row, a, b), closed=True) for row, a, b in _runs(cells))
-        on.paper.draw("fill", *runs, colour=shade)
-    for name, cells in found.items():
+    boxes = {name: "".join(_box(on, *run) for run in _runs(cells)) for name, cells in found.items()}
+    for name, data in boxes.items():
+        on.paper.draw("fill", data, colour=yarns.colour(on.design, name))
+    for name, data in boxes.items():
         index = on.chart.yarns.index(name)
-        marks = (yarns.hatch(index, on.x(column), on.y(row + 1), w, h) for row, column in cells)
-        on.paper.draw(yarns.hatch_pen(yarns.colour(on.design, name)), *marks)
+        ink, pen = yarns.hatch_ink(yarns.colour(on.design, name))
+        mark = re.sub(r"[^A-Za-z0-9]+", "-", f"hatch-{on.chart.name}-{on.window.letter}-{index + 1}")
+        on.paper.tiled(Tile(mark, round(w, 4), round(h, 4), yarns.hatch(index, 0, 0, w, h), ink, pen), data)
 
 
-def _box(on: _Sheet, row: int, first: int, end: int) -> list[tuple[float, float]]:
-    x0, x1, y0, y1 = on.x(first), on.x(end), on.y(row + 1), on.y(row)
-    return [(x0, y0), (x1, y0), (x1, y1), (x0, y1)]
+def _box(on: _Sheet, row: int, first: int, end: int) -> str:
+    x0, x1, y0, y1 = (round(v, 2) for v in (on.x(first), on.x(end), on.y(row + 1), on.y(row)))
+    return f"M{x0:g} {y0:g}H{x1:g}V{y1:g}H{x0:g}z"
 
 
 def _runs(cells: Iterable[tuple[int, int]]) -> Iterator[tuple[int, int, int]]:

@@ -22,6 +22,10 @@ RIGHT_SIDE = {
 }
 
 
+SAID_ABOVE = ("The purl side faces you", "Repeat:")
+"""How those notes of the plain text begin that the facts above a drawn chart say in full."""
+
+
 def charts(design: Design, counts: Counts, instructions: Instructions, proof: Proof) -> tuple[ChartPart, ...]:
     """Those that a piece works, in the order of the source."""
     return tuple(_charts(design, counts, instructions, proof))
@@ -59,7 +63,7 @@ def _part(design: Design, chart: Chart, found: tuple[chart_places.Use, ...], tex
         anchor=anchor(chart.name),
         title=sentence(text.title if text else f"Chart {name_of(chart.name)}"),
         facts=tuple(_facts(design, chart, fabric, len(lines))),
-        notes=text.notes if text else (),
+        notes=tuple(n for n in text.notes if not n.startswith(SAID_ABOVE)) if text else (),
         map=chart_drawing.sheet_map(chart, whole) if several else None,
         sheets=sheets,
         key=key(design, chart, text),

@@ -44,7 +44,7 @@ def group(design: Design, pieces: tuple[MeasuredPiece, ...], size: int, title: s
         for item in row:
             # Pieces of a row stand on one line.
             origin: Point = (x - item.left * scale, y + deep - item.foot * scale)
-            draw_piece(paper, item.piece, size, _placing(origin, scale), item.squeeze)
+            draw_piece(paper, design, item.piece, size, _placing(origin, scale), item.squeeze)
             name = name_of(item.piece.piece.name)
             if named and len(name) * LETTER_MM < (item.width + gap) * scale:
                 paper.letter(x + item.width * scale / 2, y + deep + 3.8, name, kind="word")

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from walewright.design.model import Design
-from walewright.pages.figures import listed, sentence
+from walewright.pages.figures import graded, listed, sentence
 from walewright.pages.measures import name_of
 from walewright.pages.model import ListTable
 from walewright.pages.yarns import yarn_named
@@ -24,11 +24,24 @@ def _bobbins(design: Design, piece: str, rows: dict[int, list[BobbinUse | None]]
     made = []
     for number, uses in sorted(rows.items()):
         some = next(u for u in uses if u is not None)
-        begins = listed(list(dict.fromkeys(f"RC {u.row}, {u.first}" for u in uses if u is not None)))
+        begins = _begins(uses)
         lengths = (f"{u.metres:.1f}" if u is not None else "–" for u in uses)
         made.append((str(number), sentence(yarn_named(design, some.yarn).label), begins, *lengths))
     heads = ("Bobbin", "Yarn", "Begins at", *(f"{size}, m" for size in design.sizes))
     return ListTable(f"Bobbins for the {name_of(piece)}: what to wind on each, tails included", heads, tuple(made))
+
+
+def _begins(uses: list[BobbinUse | None]) -> str:
+    """The counter's reading and the needle where an end begins, in the order of the sizes, what is alike said once."""
+    rows = [str(u.row) if u is not None else "–" for u in uses]
+    needles = [u.first if u is not None else "–" for u in uses]
+    return f"RC {_said(rows)}, {_said(needles)}"
+
+
+def _said(found: list[str]) -> str:
+    """One figure where all sizes that have it agree: the lengths beside it show which have it not."""
+    there = set(found) - {"–"}
+    return there.pop() if len(there) == 1 else graded(found)
 
 
 def floats(design: Design, proof: Proof) -> ListTable | None:

@@ -14,9 +14,10 @@ from dataclasses import dataclass
 
 from walewright.design.model import Design
 from walewright.pages import yarns
+from walewright.pages.cables import cables
 from walewright.pages.measures import name_of
 from walewright.pages.model import Drawing
-from walewright.pages.pens import Paper
+from walewright.pages.pens import Paper, path
 from walewright.proof.model import FabricPicture, PictureLoop
 
 WIDEST, STITCH = 78.0, 4.4
@@ -26,6 +27,9 @@ THICK = 0.22
 """Of a strand, as a share of the stitch's width; its outline is `RIM` mm on both sides."""
 
 RIM = 0.14
+
+DEEP = 0.35
+"""How much darker the yarn is that is seen in the depth of a cable."""
 
 LONG = 0.9
 """How much higher a row of long stitches is."""
@@ -43,6 +47,12 @@ class _Cloth:
     """Heights of the rows' feet in mm, upwards, one more than there are rows."""
     child: dict[tuple[int, int], PictureLoop]
     """(column, row) of a loop: the one drawn through it."""
+    aside: dict[tuple[int, int], float]
+    """(column, row) of a loop of a cable: the columns that it is drawn to the right."""
+
+    def place(self, loop: PictureLoop) -> float:
+        """x of the loop's middle at its foot."""
+        return self.x(loop.column + self.aside.get((loop.column, loop.row), 0.0))
 
     def x(self, column: float) -> float:
         at = self.picture.columns - 1 - column if self.mirrored else column
@@ -61,8 +71,8 @@ class _Cloth:
         """x and y of a loop's head, and the row there: at the foot of the loop drawn through it, else in the next row."""
         through = self.child.get((loop.column, loop.row))
         if through is None or through.row <= loop.row:
-            return self.x(loop.column), self.y(loop.row + 1), loop.row + 1
-        return self.x(through.column), self.y(through.row), through.row
+            return self.place(loop), self.y(loop.row + 1), loop.row + 1
+        return self.place(through), self.y(through.row), through.row
 
     def knit_seen(self, loop: PictureLoop) -> bool:
         """Whether the stitch shows its legs to the beholder."""
@@ -71,14 +81,17 @@ class _Cloth:
 
 def picture(design: Design, shown: FabricPicture, right_side: str) -> Drawing:
     """The picture of `shown`, seen from its `right_side` ("knit" or "purl")."""
-    cloth = _cloth(design, shown, right_side == "knit")
+    crossed, aside = cables(shown, right_side == "knit")
+    cloth = _cloth(design, shown, right_side == "knit", aside)
     paper = Paper()
-    loops = [loop for loop in shown.loops if loop.kind != "float"]
+    if crossed:
+        _depth(design, cloth, paper)
+    for cable in crossed:
+        _group(design, cloth, paper, cable.behind)
+    loops = [loop for loop in shown.loops if loop.kind != "float" and (loop.column, loop.row) not in aside]
     layers = _layers(cloth, [loop for loop in loops if not _leans(cloth, loop)])
     leaning = [loop for loop in loops if _leans(cloth, loop)]
     width = THICK * cloth.w
-    # Of those that lean, some cross: the ones in front of the knitter are behind, seen from the knit side.
-    leaning.sort(key=lambda loop: loop.over != cloth.mirrored)
     behind_feet = [strand for loop in leaning if cloth.knit_seen(loop) for strand in _feet(cloth, loop)]
     _draw(design, paper, [*_bars(cloth), *layers[0], *behind_feet], width)
     for loop in leaning:
@@ -93,6 +106,8 @@ def picture(design: Design, shown: FabricPicture, right_side: str) -> Drawing:
         _draw(design, paper, own, width)
     # What is drawn through the leaning ones lies over them again.
     _draw(design, paper, [s for loop in leaning for s in _drawn_through(cloth, loop)], width)
+    for cable in crossed:
+        _group(design, cloth, paper, cable.front, solid=True)
     _floats(design, cloth, paper)
     side = "knit" if right_side == "knit" else "purl"
     title = (
@@ -103,7 +118,7 @@ def picture(design: Design, shown: FabricPicture, right_side: str) -> Drawing:
     return paper.finished(title, shown.columns * cloth.w + 2 * edge, cloth.base[-1] + 2 * edge, -edge, -edge)
 
 
-def _cloth(design: Design, shown: FabricPicture, mirrored: bool) -> _Cloth:
+def _cloth(design: Design, shown: FabricPicture, mirrored: bool, aside: dict[tuple[int, int], float]) -> _Cloth:
     fabric = next((f for f in design.fabrics if f.name == shown.fabric), design.fabrics[0] if design.fabrics else None)
     ratio = fabric.stitches_per_cm / fabric.rows_per_cm if fabric is not None else 0.75
     w = min(STITCH, WIDEST / (shown.columns + 1))
@@ -113,11 +128,44 @@ def _cloth(design: Design, shown: FabricPicture, mirrored: bool) -> _Cloth:
         long = sum(loop.kind == "long" for loop in here) / len(here) if here else 0.0
         base.append(base[-1] + w * min(max(ratio, 0.6), 1.1) * (1 + LONG * long))
     child = {at: loop for loop in shown.loops for at in loop.through}
-    return _Cloth(shown, mirrored, w, tuple(base), child)
+    return _Cloth(shown, mirrored, w, tuple(base), child, aside)
+
+
+# ----------------------------------------------------------------- cables
+
+
+def _depth(design: Design, cloth: _Cloth, paper: Paper) -> None:
+    """The shade behind the whole picture: at the waist of a cable it is fabric drawn deep, no hole."""
+    edge = 0.45 * cloth.w
+    x, y = cloth.picture.columns * cloth.w, cloth.base[-1]
+    shade = yarns.darker(yarns.colour(design, cloth.picture.loops[0].yarn), DEEP)
+    paper.draw("fill", path([(-edge / 2, 0), (x + edge / 2, 0), (x + edge / 2, y), (-edge / 2, y)], closed=True), colour=shade)
+
+
+def _group(design: Design, cloth: _Cloth, paper: Paper, group: frozenset[tuple[int, int]], solid: bool = False) -> None:
+    """The stitches that cross as one, over what is drawn already: `solid` hides it."""
+    loops = [loop for loop in cloth.picture.loops if (loop.column, loop.row) in group and loop.kind != "float"]
+    if solid:
+        for loop in loops:
+            # What is seen between the legs of a stitch: the group itself further back, not what it crosses.
+            shade = yarns.darker(yarns.colour(design, loop.yarn), DEEP)
+            paper.draw("fill", _ground(cloth, loop), colour=shade)
+    behind, front = _layers(cloth, loops)
+    _draw(design, paper, behind, THICK * cloth.w)
+    _draw(design, paper, front, THICK * cloth.w)
+
+
+def _ground(cloth: _Cloth, loop: PictureLoop) -> str:
+    """The area of a stitch, from its foot to its head."""
+    x0, y0, half = cloth.place(loop), cloth.y(loop.row), 0.46 * cloth.w
+    x1, y1, _ = cloth.top(loop)
+    return path([(x0 - half, y0), (x1 - half, y1), (x1 + half, y1), (x0 + half, y0)], closed=True)
 
 
 def _leans(cloth: _Cloth, loop: PictureLoop) -> bool:
     through = cloth.child.get((loop.column, loop.row))
+    if (loop.column, loop.row) in cloth.aside:
+        return False
     return through is not None and through.column != loop.column
 
 
@@ -149,7 +197,7 @@ FOOT, WAIST, SHOULDER = 0.14, 0.25, 0.32
 def _corners(cloth: _Cloth, loop: PictureLoop, sign: int) -> tuple[tuple[float, float], tuple[float, float], tuple[float, float]]:
     """Foot, middle and shoulder of one leg."""
     w, h = cloth.w, cloth.rise(loop.row)
-    x0, y0 = cloth.x(loop.column), cloth.y(loop.row)
+    x0, y0 = cloth.place(loop), cloth.y(loop.row)
     x1, y1, _ = cloth.top(loop)
     foot = (x0 + sign * FOOT * w, y0 + 0.04 * h)
     shoulder = (x1 + sign * SHOULDER * w, y1 + 0.1 * h)
@@ -159,7 +207,7 @@ def _corners(cloth: _Cloth, loop: PictureLoop, sign: int) -> tuple[tuple[float, 
 def _lower(cloth: _Cloth, loop: PictureLoop) -> Iterator[Strand]:
     for sign in (-1, 1):
         foot, middle, _ = _corners(cloth, loop, sign)
-        lean = (cloth.top(loop)[0] - cloth.x(loop.column)) / 4
+        lean = (cloth.top(loop)[0] - cloth.place(loop)) / 4
         rise = foot[1] - middle[1]
         yield (
             _curve(foot, (foot[0] + sign * 0.02, foot[1] - rise * 0.4), (middle[0] - lean, middle[1] + rise * 0.3), middle),
@@ -170,7 +218,7 @@ def _lower(cloth: _Cloth, loop: PictureLoop) -> Iterator[Strand]:
 def _upper(cloth: _Cloth, loop: PictureLoop) -> Iterator[Strand]:
     for sign in (-1, 1):
         _, middle, shoulder = _corners(cloth, loop, sign)
-        lean = (cloth.top(loop)[0] - cloth.x(loop.column)) / 4
+        lean = (cloth.top(loop)[0] - cloth.place(loop)) / 4
         rise = middle[1] - shoulder[1]
         yield (
             _curve(middle, (middle[0] + lean, middle[1] - rise * 0.3), (shoulder[0], shoulder[1] + rise * 0.4), shoulder),
@@ -189,7 +237,7 @@ def _feet(cloth: _Cloth, loop: PictureLoop) -> Iterator[Strand]:
     w, h = cloth.w, cloth.rise(loop.row)
     for sign in (-1, 1):
         (x, y), _, _ = _corners(cloth, loop, sign)
-        end = cloth.x(loop.column) + sign * 0.5 * w
+        end = cloth.place(loop) + sign * 0.5 * w
         low = y + 0.36 * h
         yield (
             _curve((x, y - 0.03), (x - sign * 0.03 * w, y + 0.2 * h), (x + sign * 0.12 * w, low), (end + sign * 0.02, low)),

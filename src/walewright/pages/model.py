@@ -30,7 +30,7 @@ class Stroke:
 
     Of charts: fill (in `colour`), grid, fifth (every fifth line), symbol, light (a symbol on a dark yarn), box (round the
     repeat), veil (over what is also on another sheet), centre. Of fabric and handwork: strand and dashes (both in `colour`,
-    `width` mm wide), steel (needles), tool, thread, arrow (filled)."""
+    `width` mm wide), steel (needles), tool, thread, arrow (filled). tiled: filled with the tile that `colour` names."""
 
     data: str
     kind: str
@@ -52,9 +52,22 @@ class Lettering:
 
 
 @dataclass(frozen=True, slots=True)
+class Tile:
+    """A cell of `width` by `height` mm that is laid again and again from (0, 0): `data` drawn in `colour`, `pen` mm wide. `name`
+    occurs once in a sheet."""
+
+    name: str
+    width: float
+    height: float
+    data: str
+    colour: str
+    pen: float
+
+
+@dataclass(frozen=True, slots=True)
 class Drawing:
     """`title` says in words what is to be seen, for those who cannot see it. Size in mm; (`left`, `top`) is its upper left
-    corner."""
+    corner. `tiles` are those that strokes of the kind "tiled" are filled with."""
 
     title: str
     width: float
@@ -63,6 +76,7 @@ class Drawing:
     letterings: tuple[Lettering, ...]
     left: float = 0.0
     top: float = 0.0
+    tiles: tuple[Tile, ...] = ()
 
 
 # ----------------------------------------------------------------- tables

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 
 from walewright.pages.grid import Point
-from walewright.pages.model import Drawing, Lettering, Stroke
+from walewright.pages.model import Drawing, Lettering, Stroke, Tile
 
 LETTER_MM = 1.55
 """Width of an average character of the drawings' lettering (about 8 pt), to leave room for it."""
@@ -31,6 +31,7 @@ class Paper:
 
     _layers: list[tuple[tuple[str, str, float], list[str]]] = field(default_factory=list)
     _letterings: list[Lettering] = field(default_factory=list)
+    _tiles: list[Tile] = field(default_factory=list)
 
     def draw(self, pen: str, *data: str, colour: str = "", width: float = 0.0) -> None:
         """Draw with `pen`, of such a colour and width (mm) where the pen has none of its own; runs of the same pen become one
@@ -43,6 +44,11 @@ class Paper:
         else:
             self._layers.append((with_, list(data)))
 
+    def tiled(self, tile: Tile, *data: str) -> None:
+        """Fill with `tile`."""
+        self._tiles.append(tile)
+        self.draw("tiled", *data, colour=tile.name)
+
     def letter(self, x: float, y: float, text: str, anchor: str = "middle", turn: int = 0, kind: str = "figure") -> None:
         self._letterings.append(Lettering(round(x, 2), round(y, 2), text, anchor, turn, kind))
 
@@ -50,7 +56,8 @@ class Paper:
         """The drawing, of `width` by `height` mm, whose upper left corner has the coordinates (`left`, `top`)."""
         strokes = tuple(Stroke("".join(data), *pen) for pen, data in self._layers)
         sizes = (round(v, 1) for v in (width, height, left, top))
-        return Drawing(title, next(sizes), next(sizes), strokes, tuple(self._letterings), next(sizes), next(sizes))
+        letterings, tiles = tuple(self._letterings), tuple(self._tiles)
+        return Drawing(title, next(sizes), next(sizes), strokes, letterings, next(sizes), next(sizes), tiles)
 
 
 def hatched(upper: tuple[Point, Point], lower: tuple[Point, Point], spacing: float) -> list[str]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
 from walewright.design.model import Design, Fabric
@@ -38,13 +39,31 @@ def _helpers(proof: Proof) -> Iterator[Row]:
 
 
 def yarn_notes(proof: Proof) -> tuple[str, ...]:
-    """How the yarn was reckoned and how far off it may be, each way once."""
-    labels: dict[str, dict[str, None]] = {}
+    """How the yarn was reckoned and how far off it may be, each way once; what differs from size to size only by its figures is
+    one sentence with all of them."""
+    ways: dict[str, list[str]] = {}
     for use in (u for size in proof.sizes for u in size.yarn):
         share = f"{round(use.error * 100)} %"
-        way = f"{use.way}; right to about {share}" if use.error and share not in use.way else use.way
-        labels.setdefault(way, {})[use.label] = None
+        known = share in use.way or share.replace(" ", "") in use.way
+        ways.setdefault(use.label, []).append(f"{use.way}; right to about {share}" if use.error and not known else use.way)
+    labels: dict[str, dict[str, None]] = {}
+    for label, told in ways.items():
+        for way in _with_figures(told):
+            labels.setdefault(way, {})[label] = None
     return tuple(f"{sentence(listed(list(names)))}: {way}." for way, names in labels.items())
+
+
+_FIGURE = re.compile(r"\d+(?:\.\d+)?")
+
+
+def _with_figures(told: list[str]) -> list[str]:
+    """The sentences of one yarn, one a size, as few as they can be."""
+    words = [_FIGURE.split(way) for way in told]
+    if any(w != words[0] for w in words):
+        return list(dict.fromkeys(told))
+    figures = zip(*(_FIGURE.findall(way) for way in told), strict=True)
+    between = [graded(found) for found in figures]
+    return ["".join(a + b for a, b in zip(words[0], [*between, ""], strict=True))]
 
 
 def tensions(design: Design, units: str) -> tuple[Tension, ...]:

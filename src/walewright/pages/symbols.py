@@ -99,25 +99,42 @@ def tuck(x: float, top: float, w: float, rise: float, begins: bool = True, ends:
 
 
 def cross(x: float, y: float, w: float, h: float, cell: Cell) -> str:
-    """The strokes of a cross over 2 * `cell.cross` cells from x on: each stitch from where it was, below, to where it is hung.
-    Those hung first are not broken: they lie in front on the knit side."""
+    """The strokes of a cross over 2 * `cell.cross` cells from x on: of each group the two sides of its band, of three and more
+    stitches its middle too, of a single stitch one line, from where it was, below, to where it is hung. Those hung first are
+    not broken: they lie in front on the knit side."""
     k = cell.cross
-    made = []
-    low, high = y + 0.88 * h, y + 0.12 * h
-    for i in range(k):
-        to_right = ((x + (i + 0.5) * w, low), (x + (i + k + 0.5) * w, high))
-        to_left = ((x + (i + k + 0.5) * w, low), (x + (i + 0.5) * w, high))
-        front, behind = (to_right, to_left) if cell.hung_first == "left" else (to_left, to_right)
-        made.append(_line(list(front)))
-        # The strands of k stitches cross in the middle k cells of 2k: there the one behind is not drawn.
-        gap = 0.18 + 0.16 * (k > 1)
-        made.append(_line([behind[0], _on(behind, 0.5 - gap)]) + _line([_on(behind, 0.5 + gap), behind[1]]))
+    low, high = y + 0.9 * h, y + 0.1 * h
+    # A band is as wide as its stitches, less a little at its feet, so that two groups side by side stay apart.
+    feet = {1: (0.5,), 2: (0.2, 1.8)}.get(k, (0.25, k / 2, k - 0.25))
+    to_right = [((x + f * w, low), (x + (f + k) * w, high)) for f in feet]
+    to_left = [((x + (f + k) * w, low), (x + f * w, high)) for f in feet]
+    front, behind = (to_right, to_left) if cell.hung_first == "left" else (to_left, to_right)
+    made = [_line(list(side)) for side in front]
+    for (x0, _), (x1, _) in behind:
+        made.extend(_outside(x0, x1, front, w, low, high))
     return "".join(made)
 
 
-def _on(line: tuple[tuple[float, float], tuple[float, float]], t: float) -> tuple[float, float]:
-    (a, b), (c, d) = line
-    return a + (c - a) * t, b + (d - b) * t
+GAP = 0.3
+"""How far, in cells across, a broken line ends before what lies in front of it."""
+
+
+def _outside(
+    x0: float, x1: float, front: list[tuple[tuple[float, float], tuple[float, float]]], w: float, low: float, high: float
+) -> list[str]:
+    """A line from (x0, low) to (x1, high) without what the band `front` covers."""
+    (a0, _), (a1, _) = front[0]
+    b0 = front[-1][0][0]
+    run = (x1 - x0) - (a1 - a0)
+    # Shares of the way up at which the line meets the two sides of the band; the gap is told across, so it grows with the slant.
+    meets = sorted(((a0 - x0) / run, (b0 - x0) / run))
+    gap = GAP * w / abs(run)
+    first, last = meets[0] - gap, meets[1] + gap
+    made = []
+    for start, end in ((0.0, first), (last, 1.0)):
+        if end - start > 0.08:
+            made.append(_line([(x0 + (x1 - x0) * t, low + (high - low) * t) for t in (start, end)]))
+    return made
 
 
 def _line(points: list[tuple[float, float]]) -> str:

@@ -14,6 +14,7 @@ from walewright.pages.measures import MeasuredPiece
 from walewright.pages.model import Drawing
 from walewright.pages.outline import Outline
 from walewright.pages.pens import Paper, hatched, path, stitch, turned
+from walewright.pages.worked import Stripe, show_motifs, show_panels, show_stripes, stripes
 
 HANG = 52.0
 """Degrees below the horizontal at which a sleeve hangs."""
@@ -59,6 +60,7 @@ class _Sleeve:
 
     shape: tuple[Point, ...]
     cuff: tuple[tuple[Point, Point], tuple[Point, Point]] | None
+    striped: tuple[Stripe, ...]
 
 
 def worn(design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, size: int, title: str) -> Drawing:
@@ -79,7 +81,7 @@ def worn(design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, size: 
         for side in (1, -1):
             _draw_sleeve(paper, sleeve, side, place)
     for placed in trunk.fronts:
-        draw_piece(paper, placed.piece, size, lambda p, on=placed: place(on.at(p)))  # type: ignore[misc]
+        draw_piece(paper, design, placed.piece, size, lambda p, on=placed: place(on.at(p)))  # type: ignore[misc]
     if len(trunk.fronts) == 1:
         _neckband(paper, trunk, size, place)
     else:
@@ -87,7 +89,7 @@ def worn(design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, size: 
     return paper.finished(title, 2 * (wide * scale + EDGE), (high - low) * scale + 2 * EDGE)
 
 
-def draw_piece(paper: Paper, piece: MeasuredPiece, size: int, place: Place, squeeze: float = 1.0) -> None:
+def draw_piece(paper: Paper, design: Design, piece: MeasuredPiece, size: int, place: Place, squeeze: float = 1.0) -> None:
     """A piece as cloth with its edging's ribs; `squeeze` 1/2 folds it lengthwise."""
 
     def put(p: Point) -> Point:
@@ -105,7 +107,14 @@ def draw_piece(paper: Paper, piece: MeasuredPiece, size: int, place: Place, sque
     paper.draw("cloth", path([put(p) for p in shape.polygon], closed=True))
     for gap in shape.gaps:
         paper.draw("inside", path([put(p) for p in gap.edge], closed=True))
-    paper.draw("texture", *_wales(shape, put))
+    striped = tuple(stripes(design, piece, size, shape.polygon))
+    if not striped:
+        paper.draw("texture", *_wales(shape, put))
+    show_stripes(paper, striped, put)
+    show_panels(paper, piece, size, put)
+    show_motifs(paper, design, piece, size, put)
+    # What lies over the inner half of the outline is no part of it.
+    paper.draw("outline", path([put(p) for p in shape.polygon], closed=True))
 
 
 def _wales(shape: Outline, put: Place) -> Iterator[str]:
@@ -141,7 +150,7 @@ def _sleeves(design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, si
         tip = next((t for t in (_tip(placed, others, size) for placed in trunk.fronts) if t is not None), None)
         if tip is not None:
             done.add(name)
-            yield _hung(next(p for p in pieces if p.piece.name == name), tip, size)
+            yield _hung(design, next(p for p in pieces if p.piece.name == name), tip, size)
 
 
 def _tip(body: Placed, edges: list[EdgeName], size: int) -> Point | None:
@@ -156,7 +165,7 @@ def _tip(body: Placed, edges: list[EdgeName], size: int) -> Point | None:
     return None
 
 
-def _hung(sleeve: MeasuredPiece, tip: Point, size: int) -> _Sleeve:
+def _hung(design: Design, sleeve: MeasuredPiece, tip: Point, size: int) -> _Sleeve:
     shape = sleeve.outlines[size]
     top = (0.0, shape.height)
     foot, half = -sleeve.edging_cm[size], sleeve.edging_widths[size] / 2
@@ -165,10 +174,11 @@ def _hung(sleeve: MeasuredPiece, tip: Point, size: int) -> _Sleeve:
         return [(x + tip[0], y + tip[1] - shape.height) for x, y in turned(points, top, 90 - HANG)]
 
     edge = [*shape.left, *shape.shoulder_left, top]
+    striped = tuple((tuple(hang(list(area))), shade) for area, shade in stripes(design, sleeve, size, [(0.0, 0.0), *edge]))
     if not foot:
-        return _Sleeve(tuple(hang([(0.0, 0.0), *edge])), None)
+        return _Sleeve(tuple(hang([(0.0, 0.0), *edge])), None, striped)
     cuff = hang([shape.left[0], (0.0, 0.0), (-half, foot), (0.0, foot)])
-    return _Sleeve(tuple(hang([(0.0, foot), (-half, foot), *edge])), ((cuff[0], cuff[1]), (cuff[2], cuff[3])))
+    return _Sleeve(tuple(hang([(0.0, foot), (-half, foot), *edge])), ((cuff[0], cuff[1]), (cuff[2], cuff[3])), striped)
 
 
 def _draw_sleeve(paper: Paper, sleeve: _Sleeve, side: int, place: Place) -> None:
@@ -176,6 +186,8 @@ def _draw_sleeve(paper: Paper, sleeve: _Sleeve, side: int, place: Place) -> None
         return place((p[0] * side, p[1]))
 
     paper.draw("cloth", path([put(p) for p in sleeve.shape], closed=True))
+    show_stripes(paper, sleeve.striped, put)
+    paper.draw("outline", path([put(p) for p in sleeve.shape], closed=True))
     if sleeve.cuff is not None:
         upper, lower = ((put(a), put(b)) for a, b in sleeve.cuff)
         paper.draw("hatch", *_ribs(upper, lower))

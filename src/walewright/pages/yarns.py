@@ -54,6 +54,11 @@ def hatch(index: int, x: float, y: float, w: float, h: float) -> str:
     return "".join(f"M{x + a * w:.2f} {y + b * h:.2f}L{x + c * w:.2f} {y + d * h:.2f}" for (a, b), (c, d) in strokes)
 
 
+def hatch_ink(colour_: str) -> tuple[str, float]:
+    """Colour and width in mm of a hatch's lines on a yarn of this colour: those of `hatch_pen`."""
+    return ("#ffffff", 0.26) if hatch_pen(colour_) == "light" else ("#1b2224", 0.3)
+
+
 def hatch_pen(colour_: str) -> str:
     """The pen that shows a hatch on this colour: "light" on a dark one, else "mark"."""
     return "light" if lightness(colour_) < DARK else "mark"

@@ -108,8 +108,7 @@ class Charting:
             if chart.chart.name == name:
                 self._charts.remove(chart)
                 self._alike = None
-                made = _settled([chart], {id(chart): chart.begun_on})
-                return chart, [*made, *(op.Drop(s, rows) for s, rows in sorted(chart.ladder.items()) if rows)]
+                return chart, _settled([chart], {id(chart): chart.begun_on})
         return None
 
     def leaving(self, counter: int, working: Sequence[int]) -> Moves:
@@ -164,7 +163,7 @@ class Charting:
             at.update({s: (chart, mark) for s, mark in found.singles.items()})
         # A ladder's loop needs a needle to go to.
         at = {s: (c, m) for s, (c, m) in at.items() if m.kind != "ladder" or s + 1 in working}
-        made = self._before(at, moves, crosses)
+        made = self._before(at, moves, crosses, self._run_down(counter, owned))
         made += self._across(at, working, to, yarn, pictures)
         for slot, (chart, mark) in at.items():
             if mark.kind == "purl":
@@ -174,12 +173,16 @@ class Charting:
         return made + self._after(counter + 1, working)
 
     def _before(
-        self, at: dict[int, tuple[InForce, Mark]], moves: list[tuple[int, Operation]], crosses: list[tuple[int, Mark]]
+        self,
+        at: dict[int, tuple[InForce, Mark]],
+        moves: list[tuple[int, Operation]],
+        crosses: list[tuple[int, Mark]],
+        drops: Moves,
     ) -> Moves:
         back = {s for c in self._charts for s in c.tucked if _kind(at, s) != "tuck" or at[s][0] is not c}
         for chart in self._charts:
             chart.tucked -= back
-        made: Moves = [op.Release(*r) for r in ranges(back)]
+        made: Moves = [*(op.Release(*r) for r in ranges(back)), *drops]
         made += [move for _, move in sorted(moves, key=lambda m: m[0])]
         for first, mark in sorted(crosses, key=lambda c: c[0]):
             made += self._crossed(first, mark)
@@ -189,6 +192,17 @@ class Charting:
                 made.append(op.Transfer(slot, slot, 1))
                 chart.ladder[slot] = 0
         return made
+
+    def _run_down(self, counter: int, owned: dict[int, set[int]]) -> Moves:
+        """Ladders that have no mark in the row after `counter` are dropped before it; where the chart does not go on they stay."""
+        down: dict[int, int] = {}
+        for chart in self._charts:
+            row = chart.row(counter)
+            for slot in sorted(chart.ladder):
+                mark = chart.mark(slot, row) if row is not None and slot in owned[id(chart)] else None
+                if mark is not None and mark.kind != "ladder":
+                    down[slot] = chart.ladder.pop(slot)
+        return [op.Drop(slot, rows) for slot, rows in sorted(down.items()) if rows]
 
     def _crossed(self, first: int, mark: Mark) -> Moves:
         """The columns beside the cross that will be latched up are dropped for it, which gives the slack."""
@@ -234,30 +248,20 @@ class Charting:
         return made
 
     def _after(self, counter: int, working: Sequence[int]) -> Moves:
-        """Columns that do not go on in the next row are latched up or dropped."""
+        """Columns that do not go on in the next row are latched up."""
         owned = self._owned(counter, working)
-        up: list[Operation] = []
-        down: list[Operation] = []
+        up: dict[int, int] = {}
         for chart in self._charts:
             row = chart.row(counter)
-            for pending, kind in ((chart.purl, "purl"), (chart.ladder, "ladder")):
-                for slot in sorted(pending):
-                    mark = chart.mark(slot, row) if row is not None and slot in owned[id(chart)] else None
-                    if mark is not None and mark.kind == kind:
-                        continue
-                    rows = pending.pop(slot)
-                    if rows:
-                        (up if kind == "purl" else down).append(op.LatchUp(slot, rows) if kind == "purl" else op.Drop(slot, rows))
-        return [*sorted(up, key=_slot), *sorted(down, key=_slot)]
+            for slot in sorted(chart.purl):
+                mark = chart.mark(slot, row) if row is not None and slot in owned[id(chart)] else None
+                if mark is None or mark.kind != "purl":
+                    up[slot] = chart.purl.pop(slot)
+        return [op.LatchUp(slot, rows) for slot, rows in sorted(up.items()) if rows]
 
 
 def _kind(at: dict[int, tuple[InForce, Mark]], slot: int) -> str:
     return at[slot][1].kind if slot in at else ""
-
-
-def _slot(move: Operation) -> int:
-    assert isinstance(move, op.LatchUp | op.Drop)
-    return move.slot
 
 
 def _settled(charts: Iterable[InForce], lost: dict[int, set[int]]) -> Moves:

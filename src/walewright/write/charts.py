@@ -23,8 +23,8 @@ MEANINGS = {
     "tuck": "hold the needle, so that the yarn lies over it, until another mark stands above",
     "slip": "hold the needle for this row, then lift the yarn off it to float past on your side",
     "long": "hold the needle for this row, then draw the yarn through by hand to twice the length of a st",
-    "ladder": "knit, having moved the st one needle to the right before the column's first row; where no such mark follows above,"
-    " drop the column of these marks",
+    "ladder": "knit, having moved the st one needle to the right before the column's first row; before the next row without such a"
+    " mark, drop the column of these marks",
 }
 """Of the kinds of `design.model.Cell` that have but one form."""
 
