@@ -212,12 +212,12 @@ def test_a_ladder_begins_with_a_bar_and_is_dropped_when_it_ends() -> None:
     assert made == [op.Transfer(1, 1, 1), op.Pass("left"), op.Pass("right"), op.Drop(1, 2), op.Pass("left")]
 
 
-def test_a_ladder_is_forgotten_where_it_leaves_and_dropped_where_the_chart_stops() -> None:
+def test_a_ladder_stays_knitted_where_it_leaves_and_where_the_chart_stops() -> None:
     state = ready(chart(".H.."), width=8)
     _, state = work(state, whole(last=7), st.KnitRows(2))
     made, state = work(state, st.Decrease("left end", 2, 2))
     assert made == [op.Transfer(0, 1, 2), op.OutOfWork(0, 1)]
-    assert work(state, st.StopChart("grid"))[0] == [op.Drop(5, 2), op.InFabric("")]
+    assert work(state, st.StopChart("grid"))[0] == [op.InFabric("")]
 
 
 def test_latching_goes_before_dropping() -> None:

@@ -55,7 +55,7 @@ def on(*drawn: str, first: int = 0, edge: int = 0, cells: bool = False) -> tuple
             ),
         ),
         (("-.-",), (LEFT, op.LatchUp(0, 1), op.LatchUp(2, 1))),
-        (("|.",), (op.Transfer(0, 0, 1), LEFT, op.Drop(0, 1))),
+        (("|.",), (op.Transfer(0, 0, 1), LEFT)),
         # Slips come off before long stitches are drawn, and those before another yarn is knitted.
         (
             ("xlv",),
@@ -79,7 +79,9 @@ def test_a_row(drawn: tuple[str, ...], made: tuple[op.Operation, ...]) -> None:
         # A column is latched up once it is complete, a held needle returns when the row comes that knits it.
         (("-.", "--"), (LEFT, op.LatchUp(1, 1), RIGHT, op.LatchUp(0, 2))),
         ((".", "u", "u"), (op.Hold(0, 0), LEFT, RIGHT, op.Release(0, 0), LEFT)),
-        (("|.", "|."), (op.Transfer(0, 0, 1), LEFT, RIGHT, op.Drop(0, 2))),
+        # A ladder is let down before the row that does not go on with it; where the chart ends it stays.
+        (("..", "|.", "|."), (op.Transfer(0, 0, 1), LEFT, RIGHT, op.Drop(0, 2), LEFT)),
+        (("|.", "|."), (op.Transfer(0, 0, 1), LEFT, RIGHT)),
         # The purl columns beside a cross give it slack.
         (
             ("-cc-", "-..-"),
@@ -88,7 +90,7 @@ def test_a_row(drawn: tuple[str, ...], made: tuple[op.Operation, ...]) -> None:
                 *(op.LatchUp(0, 1), op.LatchUp(3, 1)),
             ),
         ),
-        # All that ends is latched up first, then let down.
+        # What ends is latched up after its row, and let down before the next.
         (("..-", "|.-"), (op.Transfer(0, 0, 1), LEFT, op.Drop(0, 1), RIGHT, op.LatchUp(2, 2))),
     ],
 )  # fmt: skip
@@ -149,12 +151,12 @@ def test_holding_settles_too_and_needles_that_return_begin_afresh() -> None:
     )
 
 
-def test_an_end_settles_ladders_too() -> None:
+def test_an_end_leaves_ladders_knitted() -> None:
     grid = chart("grid", "u|.-", repeat=4)
     start = st.StartChart("grid", "lace", "panel", 0, 3, 0, 0)
     assert moves(grid, start, st.KnitRows(1), st.StopChart("grid")) == (
         *(op.InFabric("lace", 0, 3), op.Transfer(1, 1, 1), op.Hold(0, 0), LEFT),
-        *(op.LatchUp(3, 1), op.Release(0, 0), op.Drop(1, 1), op.InFabric("", 0, 3)),
+        *(op.LatchUp(3, 1), op.Release(0, 0), op.InFabric("", 0, 3)),
     )
 
 

@@ -29,13 +29,32 @@ MEANINGS = {
 """Of the kinds of `design.model.Cell` that have but one form."""
 
 PICTURE_WAY = (
-    "by hand, over the whole width, into the open hooks from left to right, lay each block's yarn, those of other charts too,"
-    " crossing neighbouring yarns where they meet; then take the carriage across without yarn"
+    "by hand, over the whole width, beginning at the carriage's side, where the yarns hang, lay each block's yarn into the open"
+    " hooks, those of other charts too, crossing neighbouring yarns where they meet; then take the carriage across without yarn"
 )
 
 SIDE = "The purl side faces you; left and right are the bed's. Row 1 is the lowest and is knitted first."
 
-PLAIN = "Sts that are moved or crossed only partly where needles end or go into hold knit plain, all of them."
+PLAIN = "Where a needle of a move or a cross is missing, held or an edge st, knit all sts of that move or cross plain."
+
+BEFORE = "Moves and crosses are made before the row is knitted."
+
+SLACK = (
+    "A column of purl marks right beside a cross is dropped before it, as deep as it was not latched up yet, and "
+    "latched up after it."
+)
+
+COLUMNS = (
+    "Purl marks: latch each column up after the last of them, and sooner where the chart ends or where its needle is about to be "
+    "decreased, cast off, held or taken off."
+)
+
+RETURNED = "Where the chart ends, or an end of the work comes near, tucked needles return to work."
+
+LADDERS = (
+    "Ladders: drop each before the row above its last mark and leave the needle in work; one that the chart's end or "
+    "shaping reaches stays knitted."
+)
 
 
 def meaning(cell: Cell, picture: bool) -> str:
@@ -81,7 +100,7 @@ def chart_text(chart: Chart) -> ChartText:
     and, of a picture, "Way: "."""
     used = {symbol for row in chart.rows for symbol in row}
     key = tuple((k.symbol, meaning(k.cell, chart.picture)) for k in chart.key if k.symbol in used)
-    grouped = any(k.cell.kind in ("hole", "cross") for k in chart.key if k.symbol in used)
+    kinds = {k.cell.kind for k in chart.key if k.symbol in used}
     return ChartText(
         chart.name,
         f"Chart {chart.name}",
@@ -93,11 +112,26 @@ def chart_text(chart: Chart) -> ChartText:
         key,
         (
             SIDE,
-            *((PLAIN,) if grouped else ()),
+            *_when(kinds),
             f"Repeat: {repeated(chart)}.",
             *((f"Way: {PICTURE_WAY}.",) if chart.picture else ()),
         ),
     )
+
+
+def _when(kinds: set[str]) -> Iterator[str]:
+    """When within a row, or after which row, what the marks ask for is done."""
+    if kinds & {"hole", "cross"}:
+        yield BEFORE
+        yield PLAIN
+    if {"cross", "purl"} <= kinds:
+        yield SLACK
+    if "purl" in kinds:
+        yield COLUMNS
+    if "tuck" in kinds:
+        yield RETURNED
+    if "ladder" in kinds:
+        yield LADDERS
 
 
 def worked_charts(plans: Sequence[SizePlan], charts: Sequence[Chart]) -> tuple[ChartText, ...]:

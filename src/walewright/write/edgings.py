@@ -24,7 +24,7 @@ ONTO = {
     "the same needles": ("", "each on the needle that knitted it"),
     "all needles": (
         "bring the needles out of work back to work; ",
-        "each on the needle that knitted it, but those to the left of an empty needle on that one",
+        "each on the needle that knitted it, but where the needle to the right of that one is empty, on the empty one",
     ),
 }
 

@@ -21,8 +21,7 @@ def start_chart(s: Said) -> Phrase:
 
 def stop_chart(s: Said) -> Phrase:
     """Words of `steps.StopChart`."""
-    settled = "its purl columns latched up, its held needles returned and its ladders not dropped yet left knitted"
-    return worded(f"end the chart {s.any.chart}, {settled}")
+    return worded(f"end the chart {s.any.chart}")
 
 
 def start_stripes(s: Said) -> Phrase:

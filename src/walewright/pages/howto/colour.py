@@ -55,9 +55,12 @@ TECHNIQUES = (
     Technique(
         "Picture knitting",
         ("picture",),
-        "Wind each block’s yarn on a bobbin of its own. All needles stand forward, latches open. Lay each yarn in the hooks of its "
-        "block; where two meet, bring the new one up from under the old, so that they hold each other and no slit is left. Then "
-        "push the needles back evenly, or let the empty carriage take them. Let the bobbins hang close under the needles.",
+        "Wind each block’s yarn on a bobbin of its own and take the yarn out of the carriage. All needles stand forward, "
+        "latches open. Begin at the side where the yarns hang, the carriage’s, and lay each yarn in the hooks of its block; "
+        "where two meet, bring the new one up from under the old, so that they hold each other and no slit is left. Check every "
+        "hook: one without yarn, or with its latch closed, drops its stitch. Then take the empty carriage across. A block that "
+        "ends leaves its bobbin hanging until it is wanted again within a few rows. A row of one colour can be knitted by the "
+        "carriage.",
         "two yarns laid side by side in the hooks, crossed where they meet, each on its bobbin",
         _picture,
     ),

@@ -102,8 +102,9 @@ TECHNIQUES = (
     Technique(
         "Hanging a first row",
         ("RehangStart",),
-        "Turn the piece upside down with the wrong side facing. Hang the loop between two stitches of the first garment row "
-        "on each needle, and the outermost loop of the edge on the last; pull the ravel cord when all hang.",
+        "Turn the piece upside down with the wrong side facing. Hang the loop between two stitches of the first garment row on "
+        "each needle, and the outermost loop of the edge on the last; pull the ravel cord, and the waste comes away, when all "
+        "hang.",
         "loops of the first row being set on the needles one by one",
         _rehung,
     ),
@@ -119,27 +120,29 @@ TECHNIQUES = (
     Technique(
         "Latched rib",
         ("LatchRib", "LatchPanel"),
-        "One column at a time. Put the latch tool through the column’s stitch in the first row of the rib, so that it runs "
-        "no further; drop the column from its needle; latch up bar by bar to the top and hang the last loop back.",
+        "One column at a time. Put the latch tool through the column’s stitch in the first row of the rib, so that it runs no "
+        "further, the tool on your side; drop the column from its needle; draw bar after bar through towards you, to the top, "
+        "and hang the last loop back. The column then shows knit stitches on the side that faces you.",
         "one column dropped to its first row and another being latched up",
         _latched,
     ),
     Technique(
         "Mock rib",
         ("EveryOutOfWork", "edging mock rib"),
-        "Push the needles that the line names out of work before the waste yarn is cast on; knit twice the depth, with the "
-        "looser row in the middle. Then bring the empty needles back to work, fold with the purl sides together, and hang the "
-        "loops of the first row: those between on the empty needles, the others where they came from. The bars of the gaps "
-        "draw in to a rib.",
-        "every second needle out of work, bars lying in the gaps",
+        "Push the needles that the line names out of work before the waste yarn is cast on; knit twice the depth, the row in "
+        "the middle looser where the lines say so. Then bring the empty needles back to work, fold with the purl sides "
+        "together, and hang the loops of the first row: one beside each empty needle goes on that, the others where they came "
+        "from. The bars of the gaps draw in to a rib.",
+        "needles out of work, bars lying in the gaps",
         _mock,
     ),
     Technique(
         "Folded hem",
         ("edging folded",),
-        "Knit the part that will lie inside, one looser row for the fold, and the outside. Turn the first row up behind, take the "
-        "waste out loop by loop, and hang each loop on the needle on which it was made, straight above its column; the next row "
-        "knits both together. Count the loops before you knit.",
+        "Knit the part that will lie inside, one looser row for the fold, and the outside. Turn the first row up behind, take "
+        "the waste out loop by loop, and hang each loop on the needle on which it was made, straight above its column; the next "
+        "row knits both together. On a band that was knitted on, hang the first row’s loop behind each stitch, and knit or cast "
+        "off both together, loosely. Count the loops before you knit.",
         "the fabric from the side, folded up and its first row hung on the hook it hangs from",
         _folded,
     ),
@@ -147,7 +150,8 @@ TECHNIQUES = (
         "Picot hem",
         ("PicotRow", "edging picot"),
         "Knit the inside; then set every second stitch on the needle at its right and leave the empty needles in work. Knit the "
-        "outside and hang the first row up as for a folded hem: the row of holes is the fold and makes small points.",
+        "outside; turn the first row up behind, take its waste out loop by loop and hang each loop straight above its column, and "
+        "count. The row of holes is the fold and makes small points.",
         "every second stitch set on its neighbour, and the edge of points that comes of it",
         _picot,
     ),

@@ -95,8 +95,9 @@ TECHNIQUES = (
     Technique(
         "Off on waste yarn at the end",
         ("OffOnWaste",),
-        "Thread the waste yarn in the carriage, knit the rows, take the yarn out and knit once more without it, so that the "
-        "work falls from the needles. Push the emptied needles out of work.",
+        "Thread the waste yarn in the carriage and knit the rows. See that a part which waits is right out and the carriage set "
+        "not to knit it. Take the weights off and hold the work: then take the yarn out and knit once more without it, so that "
+        "the work falls from the needles. Push the emptied needles out of work.",
         "empty needles; below them rows of waste yarn hold the last stitches",
         _at_end,
     ),
@@ -139,7 +140,7 @@ TECHNIQUES = (
     Technique(
         "Drawing up",
         ("GatherAll",),
-        "Break the yarn with a tail three times as long as the row and thread it in a blunt needle. Take it through every "
+        "Break the yarn with the tail that the line gives and thread it in a blunt needle. Take it through every "
         "loop in turn, lift the loops from the bed, draw up until no hole is left, go round once more and fasten on the "
         "wrong side.",
         "the tail threaded through the last loops",

@@ -73,8 +73,8 @@ TECHNIQUES = (
         "Linking on the bed",
         ("join linked", "HangToLink"),
         "Hang one edge on the bed with the right side facing, loop for loop, then the other on the same needles with the "
-        "wrong side facing, so that the right sides meet. Draw the loops behind through those in front, or knit one loose "
-        "row, and cast off loosely.",
+        "wrong side facing, so that the right sides meet. Knit one row over both, slowly, or draw the second piece’s loops through "
+        "the first one’s, and cast off loosely.",
         "two loops on every needle, one of each piece",
         _linked,
     ),

@@ -129,7 +129,8 @@ TECHNIQUES = (
         "Holding",
         ("HoldAtEnd", "HoldPart", "ReturnHeld", "ReturnPart", "ReturnSome"),
         "Pull the needles right out and set the carriage so that it does not knit them. What is taken back to work is "
-        "pushed by hand until the latch lies behind the loop; a part that still waits stays out.",
+        "pushed by hand until the latch lies behind the loop; a part that still waits stays out. Take weights away from held "
+        "stitches, and set the carriage back to knit all when none is held any more.",
         "three needles pulled right out with their stitches; the yarn passes them by",
         _held,
     ),

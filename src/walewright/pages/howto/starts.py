@@ -55,17 +55,18 @@ TECHNIQUES = (
     Technique(
         "Start on waste yarn",
         ("WasteStart",),
-        "Hang the comb on the bed with the waste yarn laid over it, knit, and hang weights evenly on the comb, about one "
-        "for each 20 stitches; move them up every 20 rows or so. The ravel cord is laid in for one row and knits the next "
-        "thing to the waste: pulled out, it lets the waste come away.",
+        "Lay the waste yarn over the needles, hang the comb in it and the weights evenly on the comb, about one for each 20 "
+        "stitches, and knit; move the weights up every 20 rows or so. One row is knitted with ravel cord: it joins waste and "
+        "garment, and pulled out it parts them.",
         "waste yarn lying in the hooks and over the teeth of a comb below them",
         _comb,
     ),
     Technique(
         "Waste yarn by hand",
         ("start hand waste",),
-        "Without a comb: pull the needles right out, wind the waste yarn round each shank from behind, the loops crossed, and push "
-        "them behind the latches. Knit two rows slowly, hang the weights, and go on as with a comb.",
+        "Without casting on over a comb: pull the needles right out, wind the waste yarn round each shank from behind, towards the "
+        "carriage, the loops crossed, and push them behind the latches. Knit two rows slowly, hang a comb or claw weights in them, "
+        "and go on.",
         "needles pulled out, the waste yarn wound once round each",
         _by_hand,
     ),

@@ -105,17 +105,19 @@ TECHNIQUES = (
     Technique(
         "Long stitch",
         ("cell long",),
-        "Pull the needle right out and knit the row: the yarn lies over its shank. Then push the needle back by hand, so that it "
-        "takes this yarn through its stitch, and draw the new loop long with the tool. All alike: lay a card or a thin rod "
-        "between bed and loops to measure by.",
+        "Pull the needle right out and knit the row: the yarn lies over its shank. Then, from the needle nearest the carriage "
+        "on, push each back by hand, so that it takes this yarn through its stitch, and draw the new loop long with the tool, "
+        "feeding yarn on from the carriage: taken from its neighbours it would make them tight. All alike: lay a card or a thin "
+        "rod between bed and loops to measure by.",
         "two stitches drawn far longer than their neighbours",
         _long,
     ),
     Technique(
         "Ladder",
         ("cell ladder",),
-        "Set the first stitch of the ladder on its neighbour and leave the needle in work: it collects a strand a row. When the "
-        "rows are over, drop what hangs on it and draw the bars straight, down to where the ladder began and no further.",
+        "Set the first stitch of the ladder on its neighbour and leave the needle in work: it begins a new column, which is "
+        "knitted like the others. When the rows are over, drop the column: it runs down to where it began and no further. Leave "
+        "the needle in work; the next row starts it again. Draw the bars straight.",
         "a column of bars between two columns of stitches",
         _ladder,
     ),
@@ -131,8 +133,9 @@ TECHNIQUES = (
     Technique(
         "Slack beside a cross",
         ("cross beside purl",),
-        "Before the cross, drop the purl column beside it from its needle: the bars give the yarn that the crossed stitches need. "
-        "Cross, then latch the column up again over all its rows with the latch tool and hang it back.",
+        "Before the cross, drop the purl columns right beside it from their needles, one at the left and one at the right, only "
+        "down to where they were latched up last: the bars give the yarn that the crossed stitches need. Cross, then latch them "
+        "up towards you, to the top, and hang them back.",
         "the columns at both sides of a group dropped to bars, one being latched up",
         _slack,
     ),
@@ -140,9 +143,9 @@ TECHNIQUES = (
         "Purl columns and ridges",
         ("cell purl",),
         "Stitches that show their purl side on the knit side are knitted plain and re-formed. When the rows of the run are done, "
-        "put the latch tool from behind through the stitch below the first of them, drop the column from its needle, and draw "
-        "bar after bar through, away from you; hang the last loop back. For a ridge every column of the row is re-formed so, one "
-        "row deep.",
+        "put the latch tool from your side through the stitch below the first of them, drop the column from its needle, catch the "
+        "bar behind and draw it through towards you, bar after bar; hang the last loop back. The column then shows knit stitches "
+        "on the side that faces you. For a ridge every column of the row is re-formed so, one row deep.",
         "a dropped column, the latch tool drawing its bars through one after the other",
         _re_formed,
     ),
