@@ -32,7 +32,7 @@ SWATCH = "    swatch 40 stitches by 60 rows = 20 cm by 15 cm\n"
 PIECE = """\
 piece front in plain{more}
     levels hem 0 cm, low 10 cm, middle 20 cm, high 30 cm, top length
-    start {start} on waste yarn
+    start {start} {way}
 {lines}    end on waste yarn
 """
 
@@ -54,9 +54,9 @@ def lacy(more: str = ", 4 edge stitches", name: str = "lace") -> str:
     return f"chart {name} in wool at tension 4{more}"
 
 
-def piece(*lines: str, start: str = "40 cm wide", more: str = "") -> str:
+def piece(*lines: str, start: str = "40 cm wide", way: str = "with e-wrap", more: str = "") -> str:
     """A straight piece in `plain`, 80 stitches wide, with these lines in its block."""
-    return PIECE.format(start=start, more=more, lines="".join(f"    {line}\n" for line in lines))
+    return PIECE.format(start=start, way=way, more=more, lines="".join(f"    {line}\n" for line in lines))
 
 
 def source(*parts: str) -> str:

@@ -265,6 +265,10 @@ def test_ladders_need_two_rows_and_plain_stitches() -> None:
     # At the right end of the repeat the neighbour is the next one's first column.
     assert marked("......", "-....H", "-....H") == [("ladder-needs-knit", 1, 6)]
     assert [d.code for d in said(chart("......", ".....H", ".....H"), plain(), piece("motif lace at low"))] == ["ladder-needs-knit"]
+    # A motif has no row above its last one, in which the ladder would be dropped.
+    motif = chart("..H...", "..H...", "......"), plain(), piece("motif lace at low")
+    assert places(source(*motif), said(*motif)) == [("ladder-needs-knit", 3, 3)]
+    assert said(chart("......", "..H...", "..H..."), plain(), piece("motif lace at low")) == ()
 
 
 # ----------------------------------------------------------------- yarns

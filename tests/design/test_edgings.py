@@ -17,7 +17,7 @@ def welt(more: str, cloth: str = "plain") -> str:
 
 
 def codes(more: str, start: str = "40 cm wide on waste yarn, with welt", cloth: str = "plain") -> list[str]:
-    text = piece(start="{}").replace("{} on waste yarn", start)
+    text = piece(start="{}", way="on waste yarn").replace("{} on waste yarn", start)
     return [
         d.code for d in said(plain(), RIB, STRIPED, chart("..O/..", "......"), plain(lacy(), name="lacy"), welt(more, cloth), text)
     ]
@@ -71,6 +71,14 @@ def test_what_is_added_after_hangs_on_loops(kind: str) -> None:
     assert codes(f"{kind}, added after, cast off chain", "40 cm wide with e-wrap, with welt") == ["edging-needs-loops"]
 
 
+@pytest.mark.parametrize("ribs", ["1 by 1", "2 by 1"])
+@pytest.mark.parametrize("added", ["", ", added after"])
+def test_a_mock_rib_is_not_added_after(ribs: str, added: str) -> None:
+    (told,) = said(plain(), STRIPED, welt(f"3 cm deep, mock rib {ribs}{added}", "plain"), piece())
+    assert told.code == "edging-only-first"
+    assert told.helps
+
+
 @pytest.mark.parametrize("kind", ["3 cm deep, facing", "chained"])
 def test_what_is_worked_on_loops_is_not_knitted_first(kind: str) -> None:
     assert codes(f"{kind}, knitted first", "40 cm wide with e-wrap, with welt") == ["edging-only-after"]
@@ -94,7 +102,7 @@ def test_what_is_said_of_a_fold_belongs_to_one() -> None:
 
 def test_an_edging_left_open_is_told_of_where_it_is_used() -> None:
     open_welt = welt("3 cm deep, added after, cast off waste")
-    told = only(plain(), open_welt, piece().replace("on waste yarn\n", "on waste yarn, with welt\n", 1), head=FRAME)
+    told = only(plain(), open_welt, piece(way="on waste yarn, with welt"), head=FRAME)
     assert told.code == "edging-left-open"
     assert [label.text for label in told.labels] == ["the start of piece `front`", "left on waste yarn"]
     band = only(plain(), open_welt, piece(), "band collar with welt along front end", head=FRAME)
@@ -103,7 +111,7 @@ def test_an_edging_left_open_is_told_of_where_it_is_used() -> None:
 
 
 def test_an_edging_left_open_may_be_grafted() -> None:
-    start = piece().replace("on waste yarn\n", "on waste yarn, with welt\n", 1)
+    start = piece(way="on waste yarn, with welt")
     join = "join front start to front end, grafted"
     assert said(plain(), welt("3 cm deep, added after, cast off waste"), start, join) == ()
     told = said(plain(), welt("3 cm deep, added after, cast off chain"), start, join)
@@ -111,13 +119,13 @@ def test_an_edging_left_open_may_be_grafted() -> None:
 
 
 def test_a_hem_leaves_no_loops_at_the_start() -> None:
-    start = piece().replace("on waste yarn\n", "on waste yarn, with welt\n", 1)
+    start = piece(way="on waste yarn, with welt")
     hem = welt("3 cm deep, folded, knitted first, cast off waste")
     assert "join-needs-loops" in [d.code for d in said(plain(), hem, start, "join front start to front end, grafted")]
 
 
 def test_ends_cast_off_by_back_stitch_and_starts_by_hand() -> None:
-    text = piece(start="40 cm wide").replace("start 40 cm wide on waste yarn", "start 40 cm wide on waste yarn by hand")
+    text = piece(way="on waste yarn").replace("start 40 cm wide on waste yarn", "start 40 cm wide on waste yarn by hand")
     made = sound(plain(), text.replace("end on waste yarn", "end cast off sewn")).piece("front")
     assert (made.start_way, made.end_way) == ("hand waste", "sewn-off")
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from drawing import chart, lacy, piece, plain, said, sound
+from drawing import chart, lacy, piece, places, plain, said, sound, source
 
 from walewright.report.model import Diagnostic
 
@@ -160,7 +160,7 @@ def test_how_a_chart_lies_on_the_needles() -> None:
 
 def shaped(edge: int, *lines: str) -> list[str]:
     cloth = plain(lacy(f", {edge} edge stitches" if edge else ""))
-    return [d.code for d in said(chart("..N...", "......"), cloth, piece(*lines))]
+    return [d.code for d in said(chart("..-...", "......"), cloth, piece(*lines))]
 
 
 @pytest.mark.parametrize(
@@ -184,16 +184,23 @@ def test_edge_stitches_that_shaping_needs(need: int, lines: tuple[str, ...]) -> 
 
 
 def test_edges_shaped_outside_the_chart_need_none() -> None:
-    cloth = plain(lacy("", name="dots"), name="dotted")
+    cloth = plain(lacy(", 1 edge stitch", name="dots"), name="dotted")
     edge = "edges slope to 36 cm wide at low"
     assert said(DOTS, plain(), cloth, piece(edge, "fabric dotted from low to high")) == ()
     assert [d.code for d in said(DOTS, plain(), cloth, piece(edge, "fabric dotted from hem to low"))] == ["edge-stitches-too-few"]
 
 
-@pytest.mark.parametrize("rows", [("..O/..", "......"), ("......", ".T...."), ("......", ".V...."), ("..H...",)])
+@pytest.mark.parametrize(
+    "rows",
+    [("..O/..", "......"), ("......", ".T...."), ("......", ".V...."), ("......", ".L...."), ("..H...",), ("..N...", "......")],
+)
 def test_a_chart_worked_by_hand_needs_an_end_needle_that_knits(rows: tuple[str, ...]) -> None:
     assert [d.code for d in said(chart(*rows), plain(lacy("")), piece())] == ["edge-stitches-too-few"]
     assert said(chart(*rows), plain(lacy(", 1 edge stitch")), piece()) == ()
+
+
+def test_a_yarn_laid_in_blocks_may_come_to_the_edge() -> None:
+    assert said(chart("NN..", lines=["colours laid in blocks"]), plain(lacy("")), piece()) == ()
 
 
 def test_a_fabric_with_too_few_is_told_of_once() -> None:
@@ -283,3 +290,62 @@ def test_a_fabric_that_begins_over_a_panel_would_cover_it() -> None:
 
 def test_a_panel_of_rib_in_stripes_stays_free() -> None:
     assert in_cloth("striped", "fabric rib from low to high, 10 cm wide") == []
+
+
+# ----------------------------------------------------------------- the first row of a piece
+
+FIRST_ROWS = {
+    "holes": "..O/..", "tuck": "..T...", "slip": "..V...", "long": "..L...", "cross": ".CCCC.", "floats": "..N...",
+    "purl": "..-...",
+}  # fmt: skip
+UNTOUCHED = ("purl", "blocks")
+HELD = ("tuck", "slip", "long", "cross", "floats")
+
+
+def begun(kind: str, way: str, *more: str) -> list[str]:
+    """The codes told of a piece that begins in a chart whose first row has cells of a kind."""
+    lines = ["colours laid in blocks"] if kind == "blocks" else []
+    drawn = chart(*["......"] * 4, FIRST_ROWS.get(kind, "..N..."), lines=lines)
+    text = piece(way=way).replace("in plain", "in lacy")
+    return [d.code for d in said(drawn, plain(), plain(lacy(), name="lacy"), *more, text)]
+
+
+@pytest.mark.parametrize("kind", [*FIRST_ROWS, "blocks"])
+@pytest.mark.parametrize("way", ["on waste yarn", "on waste yarn by hand"])
+def test_a_piece_on_waste_yarn_begins_with_a_row_that_moves_no_loop(kind: str, way: str) -> None:
+    expected = [] if kind in UNTOUCHED else ["chart-begins-open"]
+    welt = "edging welt in plain, 3 cm deep, added after\n"
+    assert begun(kind, way) == expected
+    assert begun(kind, f"{way}, with welt", welt) == expected
+
+
+@pytest.mark.parametrize("kind", [*FIRST_ROWS, "blocks"])
+def test_above_a_hem_the_first_row_holds_and_crosses_none(kind: str) -> None:
+    for hem in ("folded", "picot", "mock rib 1 by 1"):
+        more = f"edging hem in plain, 3 cm deep, {hem}, knitted first\n"
+        assert begun(kind, "on waste yarn, with hem", more) == (["chart-begins-on-fold"] if kind in HELD else [])
+
+
+@pytest.mark.parametrize("kind", [*FIRST_ROWS, "blocks"])
+def test_on_a_closed_start_any_row_may_be_the_first(kind: str) -> None:
+    assert begun(kind, "with e-wrap") == begun(kind, "with chain") == []
+    assert begun(kind, "with e-wrap, with roll", "edging roll in plain, 3 cm deep, rolled, knitted first\n") == []
+
+
+def test_the_cell_in_the_way_is_marked_once() -> None:
+    parts = (chart("......", "..O/.."), plain(), plain(lacy(), name="lacy"))
+    one = piece(way="on waste yarn").replace("in plain", "in lacy")
+    other = one.replace("piece front", "piece back")
+    found = said(*parts, one, other)
+    assert places(source(*parts, one, other), found) == [("chart-begins-open", 1, 3)]
+    assert found[0].helps
+
+
+@pytest.mark.parametrize("line", ["fabric lacy from hem to low", "fabric lacy from hem to low, 3 repeats wide"])
+def test_zones_and_motifs_that_begin_with_the_piece_count_too(line: str) -> None:
+    parts = (chart("......", "..O/.."), plain(), plain(lacy(), name="lacy"))
+    assert [d.code for d in said(*parts, piece(line, way="on waste yarn"))] == ["chart-begins-open"]
+    assert said(*parts, piece(line.replace("from hem to low", "from low to high"), way="on waste yarn")) == ()
+    motif = piece("motif lace at hem", way="on waste yarn")
+    assert [d.code for d in said(*parts[:2], motif)] == ["chart-begins-open"]
+    assert said(*parts[:2], motif.replace("at hem", "at low")) == ()

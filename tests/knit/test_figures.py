@@ -128,8 +128,9 @@ def test_a_chart_begun_above_the_parting_is_begun_in_each_part(room: Any) -> Non
     zone = SizedZone("figured", 24, 40, 0, -1, room.here)
     chart = sized_chart(room, "lace", 24, 40, -8, 7, edge=0)
     made = room.knit((room.piece("front", 16, 40, zones=(zone,), charts=(chart,), openings=(parting(room, 20, 40),)),))
-    for half in ("Right half", "Left half"):
-        assert [type(s).__name__ for s in said(made.paragraph(half))] == ["KnitTo", "StartChart", "KnitTo"]
+    # The counter is set back for the second part, to rows in which it is not worked yet: it ends with the first one.
+    for half, more in (("Right half", ["StopChart"]), ("Left half", [])):
+        assert [type(s).__name__ for s in said(made.paragraph(half))] == ["KnitTo", "StartChart", "KnitTo", *more]
     rows = [c for c, _ in in_rows(made.works[0].blocks[0].operations)]
     assert min(rows) == 24
 
@@ -149,6 +150,43 @@ def test_a_chart_that_ends_above_the_parting_is_taken_up_in_the_second_part_wher
     right = [(slot, 3) for slot in (0, 2, 4, 6)] * 2
     left = [(slot, rows) for rows in (1, 3) for slot in (-8, -6, -4, -2)]
     assert latched == waiting + right + left
+
+
+def test_stripes_begun_above_the_parting_end_with_the_first_part(room: Any) -> None:
+    zone = SizedZone("striped", 24, 40, 0, -1, room.here)
+    made = room.knit((room.piece("front", 16, 40, zones=(zone,), openings=(parting(room, 20, 40),)),))
+    kinds = [type(s).__name__ for s in said(made.paragraph("Right half"))]
+    assert kinds[-1] == "StopStripes"
+    assert "StopStripes" not in [type(s).__name__ for s in said(made.paragraph("Left half"))]
+
+
+def test_a_chart_begun_in_parts_that_rejoin_goes_on_over_both(room: Any) -> None:
+    zone = SizedZone("figured", 24, 40, 0, -1, room.here)
+    chart = sized_chart(room, "lace", 24, 40, -8, 7, edge=0)
+    made = room.knit((room.piece("front", 16, 40, zones=(zone,), charts=(chart,), openings=(parting(room, 20, 30, True),)),))
+    rows = {(c, m.first) for c, m in in_rows(made.works[0].blocks[0].operations)}
+    assert rows == {(c, slot) for c in range(24, 40, 2) for slot in (-8, -4, 0, 4)}
+
+
+def test_a_panel_stays_over_a_chart_that_is_taken_up_in_the_second_part(room: Any) -> None:
+    zone = SizedZone("figured", 8, 26, 0, -1, room.here)
+    base = sized_chart(room, "lace", 8, 26, -8, 7, edge=0)
+    panel = sized_chart(room, "ridge", 12, 40, -8, -5, area="panel", edge=0)
+    made = room.knit((room.piece("front", 16, 40, zones=(zone,), charts=(base, panel), openings=(parting(room, 20, 40),)),))
+    turn = [s.chart for s in made.paragraph("Return to the left half") if isinstance(s, st.StartChart)]
+    assert turn == ["lace"]
+    # Above its first row no loop of the panel's needles is moved by the lace, in the second part neither.
+    assert {m.first for c, m in in_rows(made.works[0].blocks[0].operations) if c >= 12} == {-4, 0, 4}
+
+
+def test_one_chart_on_several_needles_is_ended_where_it_ends(room: Any) -> None:
+    leaf = {"fabric": "", "area": "panel"}
+    one, other = sized_chart(room, "leaf", 8, 12, -6, -5, **leaf), sized_chart(room, "leaf", 10, 14, 2, 3, **leaf)
+    made = room.knit((room.piece("front", 16, 40, charts=(one, other)),))
+    stops = [s for s in made.steps() if isinstance(s, st.StopChartOn)]
+    assert [(s.chart, s.first, s.last) for s in stops] == [("leaf", -6, -5), ("leaf", 2, 3)]
+    rows = [(c, m.first) for c, m in in_rows(made.works[0].blocks[0].operations)]
+    assert sorted(rows) == [(8, -6), (10, -6), (10, 2), (12, 2)]
 
 
 def test_a_motif_of_one_part_is_told_in_that_part_alone(room: Any) -> None:

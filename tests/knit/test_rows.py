@@ -377,6 +377,38 @@ def test_the_chart_begun_later_wins_and_gives_back_what_it_took() -> None:
     assert made == [op.Pass("left"), op.Pass("right"), op.LatchUp(0, 4), op.LatchUp(4, 1), op.InFabric("")]
 
 
+def test_a_panel_lies_over_the_width_and_a_motif_over_both_whichever_came_last() -> None:
+    base, panel, leaf = chart("s.", name="base"), chart("-.", name="rib"), chart("..", name="leaf", repeat=0)
+    ribbed = st.StartChart("rib", "figured", "panel", 2, 7, 0, 2)
+    for order in ((whole("base", last=9), ribbed, motif("leaf", 4, 5)), (motif("leaf", 4, 5), ribbed, whole("base", last=9))):
+        made, _ = work(ready(base, panel, leaf, width=10), *order, st.KnitRows(1), st.Decrease("right end", 1, 0))
+        assert [m.first for m in made if isinstance(m, op.Hold)] == [0, 8]
+        state = work(ready(base, panel, leaf, width=10), *order, st.KnitRows(1))[1]
+        assert {slot for one in state.in_force for slot in one.purl} == {2, 6}
+
+
+def test_one_chart_can_be_in_force_on_two_groups_of_needles() -> None:
+    state = ready(chart("-.", repeat=0), width=10)
+    _, state = work(state, motif("grid", 2, 3), motif("grid", 6, 7))
+    assert [(one.first, one.last) for one in state.in_force] == [(2, 3), (6, 7)]
+    made, state = work(state, st.KnitRows(1), st.StopChartOn("grid", 2, 3))
+    assert made == [op.Pass("left"), op.LatchUp(2, 1), op.LatchUp(6, 1)]
+    assert [(one.first, one.last) for one in state.in_force] == [(6, 7)]
+
+
+def test_a_ladder_needs_a_needle_to_its_right() -> None:
+    assert rows_of("...H", "...H", "....", width=4) == [op.Pass("left"), op.Pass("right"), op.Pass("left")]
+
+
+def test_a_ladder_that_ends_with_its_chart_leaves_its_loop_for_what_comes() -> None:
+    state = ready(chart(".H..", ".H.."), chart(".OR.", name="lace"), width=4)
+    made, _ = work(state, whole(last=3), st.KnitRows(2), st.StopChart("grid"), whole("lace", last=3), st.KnitRows(1))
+    assert [m for m in made if not isinstance(m, op.InFabric)] == [
+        *(op.Transfer(1, 1, 1), op.Pass("left"), op.Pass("right")),
+        *(op.Transfer(1, 1, 1), op.Pass("left")),
+    ]
+
+
 def test_a_chart_begun_again_in_its_place_goes_on() -> None:
     state = ready(chart("-..."), width=4)
     _, state = work(state, whole(last=3), st.KnitRows(2), st.SetRowCounter(0), whole(last=3), st.SetRowCounter(2))

@@ -139,7 +139,7 @@ def test_every_step_that_hands_carry_out_is_told_or_needs_no_telling() -> None:
     told = {kind for t in TECHNIQUES for kind in t.when if " " not in kind} - {"buttonholes", "picture"}
     # A chart is told by its symbols, a fold by its edging, a closed start by its way.
     plain = {
-        "StartChart", "StopChart", "StartStripes", "StopStripes", "FoldUp", "ClosedStart", "Together", "Track",
+        "StartChart", "StopChart", "StopChartOn", "StartStripes", "StopStripes", "FoldUp", "ClosedStart", "Together", "Track",
         "NeedlesToWork", "CarriageAt", "UseYarnStep", "SetRowCounter", "KnitRows", "KnitTo", "Repeat", "Now", "NowInHalf",
         "BreakOff", "EdgeIs", "JoinEdges", "Say",
     }  # fmt: skip

@@ -178,6 +178,53 @@ def test_the_counter_set_back_sets_the_chart_back() -> None:
     assert moves(LACE, *steps) == (op.InFabric("lace"), *holes, LEFT, op.SetCounter(0), *holes, RIGHT)
 
 
+def several(charts: tuple[Chart, ...], *steps: Step) -> tuple[op.Operation, ...]:
+    """As `moves`, of several charts, but for what is said of fabrics."""
+    work, faults = read_back(plain_text(write((worked("M", steps, half=6),), charts=charts)), 0)
+    assert faults == ()
+    assert work is not None
+    return tuple(m for m in work.blocks[0].operations[5:-2] if not isinstance(m, op.InFabric))
+
+
+def test_a_panel_goes_before_the_whole_width_and_a_motif_before_both() -> None:
+    panelled, rose = chart("ribs", "-.", repeat=2), chart("rose", "..")
+    base = st.StartChart("grid", "lace", "whole", -6, 5, 0, 0)
+    panel = st.StartChart("ribs", "ribbed", "panel", -4, 3, 0, -4)
+    motif = st.StartChart("rose", "", "panel", 0, 1, 0, 0)
+    # Of the holes on L 4, R 1 and R 5 the panel has the first two, and of the panel's columns the motif has R 1.
+    first = several((LACE, panelled, rose), base, panel, motif, st.KnitRows(1))
+    assert several((LACE, panelled, rose), motif, panel, base, st.KnitRows(1)) == first
+    assert first == (op.Transfer(4, 4, 1), LEFT, *(op.LatchUp(slot, 1) for slot in (-4, -2, 2)))
+
+
+def test_a_chart_waits_for_its_first_row_where_the_counter_is_set_back() -> None:
+    steps = (st.KnitRows(2), all_over(1), st.KnitRows(1), st.SetRowCounter(0), st.KnitRows(3))
+    holes = op.Transfer(-4, -4, 1), op.Transfer(0, 0, 1)
+    assert moves(LACE, *steps) == (LEFT, RIGHT, op.InFabric("lace"), *holes, LEFT, op.SetCounter(0), RIGHT, LEFT, *holes, RIGHT)
+
+
+def test_stripes_wait_for_their_first_row_where_the_counter_is_set_back() -> None:
+    start = st.StartStripes("bands", "1 row of navy, 1 row of wool", "4", "")
+    made = moves(LACE, st.KnitRows(2), start, st.KnitRows(2), st.SetRowCounter(0), st.KnitRows(3))
+    navy, wool = ((op.BreakYarn(), op.UseYarn(name, "4")) for name in ("navy", "wool"))
+    begun = (op.InFabric("bands"), *navy, LEFT, *wool, RIGHT)
+    assert made == (LEFT, RIGHT, *begun, op.SetCounter(0), LEFT, RIGHT, *navy, LEFT)
+
+
+def test_one_chart_on_several_needles_ends_where_it_is_said() -> None:
+    grid = chart("grid", "-.")
+    one, other = (st.StartChart("grid", "", "panel", first, first + 1, 0, first) for first in (-4, 2))
+    assert moves(grid, one, other, st.KnitRows(1)) == (LEFT, op.LatchUp(-4, 1), op.LatchUp(2, 1))
+    held = chart("grid", "u.", repeat=2)
+    ended = moves(held, one, other, st.KnitRows(1), st.StopChartOn("grid", -4, -3), st.KnitRows(1))
+    assert ended == (op.Hold(-4, -4), op.Hold(2, 2), LEFT, op.Release(-4, -4), RIGHT, op.Release(2, 2))
+
+
+def test_a_ladder_on_the_last_needle_knits_plain() -> None:
+    grid, start = on("..", ".|", ".|", first=4)
+    assert moves(grid, start, st.KnitRows(3)) == (LEFT, RIGHT, LEFT)
+
+
 STRIPES = "2 rows of wool, 1 row of navy"
 
 

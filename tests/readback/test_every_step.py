@@ -60,6 +60,7 @@ def test_names_can_be_any_word(name: str) -> None:
         st.StartChart(name, name, "whole", -4, 3, 1, -4),
         st.StartChart(name, "", "panel", -4, 3, 0, -4),
         st.StopChart(name),
+        st.StopChartOn(name, -4, 3),
         st.StartStripes(name, f"2 rows of {name}, 1 row of wool", "4.", f"{name} and wool"),
         st.StopStripes(name),
         st.HangToLink(name, name, "whole", 2, -1, 0, "right", "the other piece"),

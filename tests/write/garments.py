@@ -99,6 +99,7 @@ SAMPLES: tuple[Step, ...] = (
     st.StartChart("plait", "cable", "panel", -6, 5, 0, -6),
     st.StartChart("rose", "", "panel", 1, 12, 1, 1),
     st.StopChart("lozenge"),
+    st.StopChartOn("rose", 1, 12),
     st.StartStripes("bands", "4 rows of wool, 2 rows of navy, 1 row of red", "4.", "wool and navy"),
     st.StartStripes("bands", "2 rows of wool, 2 rows of navy", "4.", "wool and navy"),
     st.StartStripes("bands", "2 rows of wool, 2 rows of navy, 2 rows of red", "4", "wool, navy and red"),

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from walewright.design.cloth import Cloth
-from walewright.design.model import Chart, Fabric, PerSize, Piece
+from walewright.design.model import Chart, Edging, Fabric, PerSize, Piece
 from walewright.design.motifs import tall
 from walewright.design.outline import NOTHING, Outline
 from walewright.report.model import Span
@@ -14,13 +14,16 @@ from walewright.report.model import Span
 
 @dataclass(frozen=True, slots=True)
 class Ground:
-    """What the patterns of a piece lie in. `told`: (fabric, fault) that another piece has shown already."""
+    """What the patterns of a piece lie in. `told`: (fabric or chart, fault) that another piece has shown already. `first_rows`:
+    where the cells of the charts' first rows stand in the source."""
 
     outline: Outline
     cloth: Cloth
     fabrics: Mapping[str, Fabric | None]
     charts: Mapping[str, Chart | None]
     told: set[tuple[str, str]]
+    edgings: Mapping[str, Edging | None]
+    first_rows: Mapping[str, tuple[Span, ...]]
 
     @property
     def sizes(self) -> tuple[str, ...]:

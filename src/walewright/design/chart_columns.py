@@ -63,8 +63,17 @@ def _ladders(drawn: Drawn, column: int) -> None:
                 helps=(f"draw {LEAST_LADDER_ROWS} rows of it at least, or {drawn.symbol_for('hole')}",),
             )
         _right_of(drawn, first, column)
-        above = drawn.above((first + rows - 1) % drawn.height)
-        if not endless and above is not None and drawn.cell(above, column).kind != "knit":
+        top = (first + rows - 1) % drawn.height
+        above = drawn.above(top)
+        if above is None:
+            drawn.tell(
+                "ladder-needs-knit",
+                (top, column),
+                "the row above a ladder drops it, and the chart has no row more",
+                "the ladder's last row",
+                helps=("draw a row of knit above it",),
+            )
+        elif not endless and drawn.cell(above, column).kind != "knit":
             drawn.tell(
                 "ladder-needs-knit",
                 (above, column),

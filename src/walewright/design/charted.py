@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from walewright.design.areas import Area, Ground, areas
+from walewright.design.beginnings import begins
 from walewright.design.clashes import apart
 from walewright.design.model import Chart, EdgeRun, Fabric, Opening, PerSize, Piece, Way
 from walewright.design.outline import NOTHING
 from walewright.report.model import Span
 
-HAND_WORKED = ("tuck", "slip", "ladder", "hole")
+HAND_WORKED = ("tuck", "slip", "long", "ladder", "hole")
 """Cells that leave a needle without a stitch for a row or longer: the end needle of a row has to knit."""
 
 
@@ -19,7 +20,7 @@ def charted(piece: Piece, ground: Ground) -> bool:
     found = areas(piece, ground)
     sound = [_fits(piece, area, area.chart, area.fabric, ground) for area in found if area.chart and area.fabric]
     edged = [_edges(piece, area, ground) for area in found if area.chart and area.reach is None]
-    return apart(piece, found, ground) and all(sound) and all(edged)
+    return apart(piece, found, ground) and begins(piece, found, ground) and all(sound) and all(edged)
 
 
 # ----------------------------------------------------------------- width
@@ -85,8 +86,12 @@ def _edges(piece: Piece, area: Area, ground: Ground) -> bool:
         return True
     reasons = [*_shaped(piece, area, ground)]
     worked = next((k for k in chart.key if k.cell.kind in HAND_WORKED), None)
+    floated = next((k for k in chart.key if k.cell.yarn and not chart.picture), None)
     if worked is not None:
         reasons.append((1, worked.origin.span, f"`{worked.symbol}` is {worked.cell.kind}", "the end needle of a row has to knit"))
+    elif floated is not None:
+        why = "the yarn of the fabric has to come to the end of a row, or it would float past the edge"
+        reasons.append((1, floated.origin.span, f"`{floated.symbol}` is knit in {floated.cell.yarn}", why))
     need, span, label, why = max(reasons, key=lambda r: r[0], default=(0, area.span, "", ""))
     if fabric.edge >= need:
         return True

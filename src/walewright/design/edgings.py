@@ -18,6 +18,7 @@ FOLDED = ("folded", "picot", "mock rib")
 WITH_FOLD_ROW = ("folded", "mock rib", "facing")
 """Kinds that may have a row of their own to fold along; a picot folds along its eyelets."""
 ONLY_AFTER = ("facing", "chained")
+ONLY_FIRST = ("mock rib",)
 MOCK_KNOWN = {2: "1 by 1", 3: "2 by 1"}
 
 
@@ -95,6 +96,15 @@ def _suits(node: syntax.Edging, cloth: Fabric, findings: Findings) -> bool:
             f"edging `{node.name}` is {_words(node.kind)}, which is worked on loops that are there already",
             (node.span, "knitted first"),
             helps=("let it be added after",),
+        )
+        return False
+    if node.when == "after" and node.kind in ONLY_FIRST:
+        findings.tell(
+            "edging-only-first",
+            f"edging `{node.name}` is {_words(node.kind)}, which begins on needles out of work",
+            (node.span, "added after"),
+            notes=("loops that are there already hang on every needle, and leave none free",),
+            helps=("let it be knitted first, or knit a latched rib or a folded edging there",),
         )
         return False
     return _fold_suits(node, findings)

@@ -104,6 +104,12 @@ def chart(
     return made
 
 
+def first_row(node: syntax.Chart) -> tuple[Span, ...]:
+    """Where the cells of the first row knitted, the last line, stand in the source."""
+    drawn = [s for s in node.body if isinstance(s, syntax.ChartRow)]
+    return tuple(_place(drawn[-1], column) for column in range(len(drawn[-1].cells))) if drawn else ()
+
+
 def _place(row: syntax.ChartRow, column: int) -> Span:
     """Where a cell stands; the whole row where that is not known."""
     return row.places[column] if column < len(row.places) else row.span

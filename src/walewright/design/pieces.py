@@ -24,6 +24,7 @@ from walewright.design.slots import buttonholes, slot
 from walewright.design.stretches import cloth_of, repeat, zone
 from walewright.design.values import Scope
 from walewright.design.wedges import shoulders, together, wedge
+from walewright.report.model import Span
 from walewright.source import syntax
 
 ENDS_KNOWN = ("waste", "cast-off", "sewn-off", "gathered")
@@ -36,8 +37,8 @@ Kind = TypeVar("Kind", bound=syntax.Node)
 
 @dataclass(frozen=True, slots=True)
 class Workroom:
-    """What pieces are made of and in; `edges` are the edges that can be spoken of. `told` are faults of a fabric that one piece
-    in it has shown: the others would show them again."""
+    """What pieces are made of and in; `edges` are the edges that can be spoken of. `first_rows`: where the cells of the charts'
+    first rows stand. `told` are faults of a fabric or a chart that one piece in it has shown: the others would show them again."""
 
     scope: Scope
     fabrics: Mapping[str, Fabric | None]
@@ -46,6 +47,7 @@ class Workroom:
     machine: Machine | None
     edges: Edges
     findings: Findings
+    first_rows: Mapping[str, tuple[Span, ...]] = field(default_factory=dict)
     told: set[tuple[str, str]] = field(default_factory=set)
 
 
@@ -101,15 +103,13 @@ def _piece(node: syntax.Piece, nodes: Mapping[str, syntax.Piece], room: Workroom
     if heights is None or width is None or begin is None:
         return None
     outline = _outline(block, heights, width, cloth)
-    inside = _inside(block, outline, cloth) if outline else None
+    inside = _inside(block, outline, cloth, begin) if outline else None
     if fabric is None or end is None or along is None or outline is None or inside is None or not named:
         return None
     return replace(
         inside,
         start_width=width[0],
         start_most=width[1],
-        start_way=begin.way,
-        start_edging=begin.edging,
         start_along=along,
         end_way=end.way,
     )
@@ -188,8 +188,8 @@ def _wide_enough(outline: Outline, statements: tuple[syntax.Edge | syntax.Across
     return True
 
 
-def _inside(block: _Block, outline: Outline, cloth: Cloth) -> Piece | None:
-    """The piece but for its start and its end: what parts it, is held in it, is cut into it or goes over a stretch of it."""
+def _inside(block: _Block, outline: Outline, cloth: Cloth, begin: syntax.Start) -> Piece | None:
+    """The piece but for its start's width and for its end: what parts it, is held in it, cut into it or goes over a stretch."""
     node, room, findings = block.node, block.room, block.room.findings
     block.one("neck", syntax.Neck)
     block.one("shoulders", syntax.Shoulders)
@@ -218,8 +218,8 @@ def _inside(block: _Block, outline: Outline, cloth: Cloth) -> Piece | None:
         mirror_of=None,
         levels=outline.levels,
         start_width=(),
-        start_way="",
-        start_edging=None,
+        start_way=begin.way,
+        start_edging=begin.edging,
         left=outline.left.runs,
         right=outline.right.runs,
         openings=tuple(g.opening for g in gaps),
@@ -235,5 +235,5 @@ def _inside(block: _Block, outline: Outline, cloth: Cloth) -> Piece | None:
         motifs=motifs,
     )
     sound = together(made.wedges, parted, cloth.place) and one_thing_at_a_time(made, parted, cloth.place)
-    patterned = sound and charted(made, Ground(parted, cloth, room.fabrics, room.charts, room.told))
-    return made if patterned else None
+    ground = Ground(parted, cloth, room.fabrics, room.charts, room.told, room.edgings, room.first_rows)
+    return made if sound and charted(made, ground) else None

@@ -9,7 +9,7 @@ from walewright.design.changes import Changes, changed_fabrics, changed_lets, ch
 from walewright.design.children import CAUTIONS, look_after, table_of_children
 from walewright.design.edgings import closed, edging
 from walewright.design.findings import Findings, broken
-from walewright.design.grids import chart, uses_of
+from walewright.design.grids import chart, first_row, uses_of
 from walewright.design.joins import band, cord, join
 from walewright.design.machine import machine
 from walewright.design.materials import fabric, yarn
@@ -105,7 +105,8 @@ class _Reading:
         graded, scope = self._sizes(table)
         edgings = self._by_name(self.every(syntax.Edging), lambda n: edging(n, fabrics, scope, findings))
         known = edge_names(worked)
-        made = pieces(worked, Workroom(scope, fabrics, charts, edgings, knitted, known, findings))
+        first_rows = {node.name: first_row(node) for node in reversed(self.every(syntax.Chart))}
+        made = pieces(worked, Workroom(scope, fabrics, charts, edgings, knitted, known, findings, first_rows))
         bands = [band(n, known, edgings, fabrics, scope, findings) for n in self.every(syntax.Band)]
         joins = [join(n, known, made, edgings, fabrics, scope, findings) for n in self.every(syntax.Join)]
         closed(edgings.values(), made.values(), bands, joins, findings)

@@ -66,9 +66,20 @@ class InForce:
         return (first, last) if self.area == "whole" else (max(first, self.first), min(last, self.last))
 
     @property
+    def height(self) -> int:
+        """How far up it lies among charts on the same needles: 0 over the whole width, 1 a panel, 2 a motif."""
+        return 0 if self.area == "whole" else 1 if self.fabric else 2
+
+    @property
     def pending(self) -> frozenset[int]:
         """Slots on which something has been begun."""
         return frozenset(self.purl) | frozenset(self.ladder) | self.tucked
+
+    def replaces(self, another: InForce) -> bool:
+        """Whether it is the other begun anew: the same chart over the whole width, or on the same needles."""
+        if self.chart.name != another.chart.name or self.area != another.area:
+            return False
+        return self.area == "whole" or (self.first, self.last) == (another.first, another.last)
 
     def placed_as(self, another: InForce) -> bool:
         """Whether the other is the same chart, from the same row on the same needles."""
@@ -79,7 +90,7 @@ class InForce:
 
 @dataclass(frozen=True, slots=True)
 class Active:
-    """The needles that have cells of one chart in one row: its `span`, but for those that a chart begun later takes over."""
+    """The needles that have cells of one chart in one row: its `span`, but for those that a chart over it takes."""
 
     span: Span
     taken: tuple[Span, ...]
@@ -96,17 +107,19 @@ NOWHERE = Active((0, -1), ())
 
 
 def active(charts: Sequence[InForce], counter: int, working: Span) -> tuple[Active, ...]:
-    """Of each chart, in the order begun, the needles that it has in the row after `counter`."""
-    found: list[Active] = []
-    later: tuple[Span, ...] = ()
-    for one in reversed(charts):
-        if one.row(counter) is None:
-            found.append(NOWHERE)
-            continue
-        span = one.span(working)
-        found.append(Active(span, later))
-        later = (*later, span)
-    return tuple(reversed(found))
+    """Of each of the charts, which are in the order begun, the needles that it has in the row after `counter`.
+
+    A panel lies over what goes over the whole width, and a motif over both, whichever of them was begun last: in a second part
+    they are begun anew in an order of their own. Of two alike the one begun later lies over the other."""
+    found = [NOWHERE] * len(charts)
+    over: tuple[Span, ...] = ()
+    for number in sorted(range(len(charts)), key=lambda n: (charts[n].height, n), reverse=True):
+        one = charts[number]
+        if one.row(counter) is not None:
+            span = one.span(working)
+            found[number] = Active(span, over)
+            over = (*over, span)
+    return tuple(found)
 
 
 def cell(one: InForce, counter: int, slot: int, needles: Active) -> Cell:

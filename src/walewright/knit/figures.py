@@ -44,8 +44,9 @@ class Figure:
     def begin(self) -> Group:
         return alone(self._key(0), Move(self.from_row, Rank.CHART, self.start))
 
-    def end(self, rank: Rank = Rank.END) -> Group:
-        return alone(self._key(1), Move(self.to_row, rank, self.stop))
+    def end(self, rank: Rank = Rank.END, at: int | None = None) -> Group:
+        """Its end, at its last row or sooner."""
+        return alone(self._key(1), Move(self.to_row if at is None else at, rank, self.stop))
 
     def _key(self, end: int) -> Key:
         return ("stripes" if self.stripes else "chart", 2 * self.number + end)
@@ -53,17 +54,25 @@ class Figure:
 
 def figures(fabrics: Fabrics) -> tuple[Figure, ...]:
     """Those of a piece: its charts by rising first row, and its stripes."""
-    found = [_chart(number, chart) for number, chart in enumerate(fabrics.sized.charts)]
+    charts = fabrics.sized.charts
+    found = [_chart(number, chart, _several(chart, charts)) for number, chart in enumerate(charts)]
     striped = [(a, z, fabric) for a, z, fabric in fabrics.spans() if fabric.stripes]
     found += (_stripes(fabrics, number, *span) for number, span in enumerate(striped))
     return tuple(found)
 
 
-def _chart(number: int, c: SizedChart) -> Figure:
+def _several(chart: SizedChart, charts: tuple[SizedChart, ...]) -> bool:
+    """Whether a chart can be in force on some needles when it ends on others, so that it has to be said on which it does."""
+    alike = [c for c in charts if c.chart == chart.chart]
+    return len(alike) > 1 and any(c.area == "panel" for c in alike)
+
+
+def _chart(number: int, c: SizedChart, several: bool) -> Figure:
     origin = c.origin.path
     start = st.StartChart(c.chart, c.fabric, c.area, c.first, c.last, c.edge, c.start, origin=origin)
     needles = (c.first, c.last) if c.area == "panel" else None
-    return Figure(number, c.from_row, c.to_row, needles, start, st.StopChart(c.chart, origin=origin))
+    stop = st.StopChartOn(c.chart, c.first, c.last, origin=origin) if several else st.StopChart(c.chart, origin=origin)
+    return Figure(number, c.from_row, c.to_row, needles, start, stop)
 
 
 def _stripes(fabrics: Fabrics, number: int, from_row: int, to_row: int, fabric: Fabric) -> Figure:
@@ -116,7 +125,8 @@ def whole_width(found: tuple[Figure, ...], first_row: int, last_row: int, top: i
 
 
 def beside(found: tuple[Figure, ...], side: Side, opening: SizedOpening, last_row: int) -> Iterator[Group]:
-    """What begins and ends in the part at `side` of an opening, which goes on to `last_row`."""
+    """What begins and ends in the part at `side` of an opening, which goes on to `last_row`. What begins in the first part and has
+    to begin in the other too is ended with it: the counter is set back to rows in which it is not worked yet."""
     for figure in found:
         if not figure.touches(side, opening):
             continue
@@ -125,6 +135,8 @@ def beside(found: tuple[Figure, ...], side: Side, opening: SizedOpening, last_ro
             yield figure.begin()
         if opening.row < figure.to_row < last_row and figure.from_row < figure.to_row:
             yield figure.end()
+        elif _first(side, opening) and opening.row < figure.from_row < last_row and figure.touches(other(side), opening):
+            yield figure.end(at=last_row)
 
 
 def taken_up(found: tuple[Figure, ...], side: Side, opening: SizedOpening, last_row: int) -> tuple[Figure, ...]:

@@ -23,7 +23,7 @@ from walewright.knit.state import Part, State
 CENTRE_WASTE_ROWS = 8
 """Rows of waste yarn that hold the centre stitches of a neck, or those of a slot. Common practice: 6 to 10."""
 
-_KNITTING = (st.KnitRows, st.KnitTo, st.Repeat, st.Together, st.StopChart)
+_KNITTING = (st.KnitRows, st.KnitTo, st.Repeat, st.Together, st.StopChart, st.StopChartOn)
 """Steps that look after what charts have begun themselves, row by row or one by one."""
 
 

@@ -28,16 +28,19 @@ def _start_chart(s: State, step: st.StartChart) -> Done:
     said: tuple[Operation, ...] = (_in_fabric(step.fabric, step),) if step.fabric else ()
     if any(begun.placed_as(one) for one in s.in_force):
         return said, s
-    kept = tuple(one for one in s.in_force if one.chart.name != step.chart)
+    kept = tuple(one for one in s.in_force if not begun.replaces(one))
     return said, replace(s, in_force=(*kept, begun))
 
 
-def _stop_chart(s: State, step: st.StopChart) -> Done:
+def _stop_chart(s: State, step: st.StopChart | st.StopChartOn) -> Done:
     if not s.by_needle:
         return (), s
-    ended = next((one for one in s.in_force if one.chart.name == step.chart), None)
-    if ended is None:
+    named = [one for one in s.in_force if one.chart.name == step.chart]
+    if isinstance(step, st.StopChartOn):
+        named = [one for one in named if (one.first, one.last) == (step.first, step.last)]
+    if not named:
         raise ValueError(f"{s.block}: the chart {step.chart!r} is not in force")
+    ended = named[0]
     said: tuple[Operation, ...] = (_in_fabric("", ended),) if ended.fabric else ()
     return (*stopped(ended), *said), replace(s, in_force=tuple(one for one in s.in_force if one is not ended))
 
@@ -64,6 +67,7 @@ def _stop_stripes(s: State, step: st.StopStripes) -> Done:
 PATTERN_HANDS: Mapping[type[st.Step], Callable[[State, Any], Done]] = {
     st.StartChart: _start_chart,
     st.StopChart: _stop_chart,
+    st.StopChartOn: _stop_chart,
     st.StartStripes: _start_stripes,
     st.StopStripes: _stop_stripes,
 }

@@ -32,6 +32,15 @@ class StopChart(Step):
 
 
 @dataclass(frozen=True, slots=True)
+class StopChartOn(Step):
+    """No more of `chart` on the needles `first`..`last` that it was begun on, elsewhere it may go on; else as `StopChart`."""
+
+    chart: str
+    first: int
+    last: int
+
+
+@dataclass(frozen=True, slots=True)
 class StartStripes(Step):
     """From the next row on knit in stripes, again and again from the first: `stripes` "4 rows of wool, 2 rows of navy", at
     `tension`, as fabric `fabric`. `carried` names the yarns that are carried up the side ("wool and navy", "navy" or empty); any

@@ -31,7 +31,7 @@ from walewright.solve.model import Counts, SizedGarment, SizedJoin, SizedOpening
 Paragraph = tuple[str, tuple[Step, ...]]
 
 SHAPED = "Knit and shape"
-_UNSHAPED = (st.KnitTo, st.KnitRows, st.Now, st.MarkEdges, st.StartChart, st.StopChart, st.StartStripes, st.StopStripes)
+_UNSHAPED = (st.KnitTo, st.KnitRows, st.Now, st.MarkEdges, st.StartChart, st.StopChart, st.StopChartOn, st.StartStripes)
 
 
 def plan(design: Design, counts: Counts) -> tuple[SizePlan, ...]:

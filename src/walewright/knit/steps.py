@@ -20,6 +20,7 @@ from walewright.knit.operations import Side
 from walewright.knit.pattern_steps import StartChart as StartChart
 from walewright.knit.pattern_steps import StartStripes as StartStripes
 from walewright.knit.pattern_steps import StopChart as StopChart
+from walewright.knit.pattern_steps import StopChartOn as StopChartOn
 from walewright.knit.pattern_steps import StopStripes as StopStripes
 from walewright.knit.step import Step as Step
 from walewright.knit.step import numbers as numbers

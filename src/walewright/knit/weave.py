@@ -27,6 +27,7 @@ _STOPS = (
     st.UseYarnStep,
     st.StartChart,
     st.StopChart,
+    st.StopChartOn,
     st.StartStripes,
     st.StopStripes,
     st.SpreadEvenly,

@@ -1,6 +1,7 @@
 """Charts worked by hand on the bed: what is done before, in and after each row, needle by needle.
 
-Several charts can be in force: a needle goes by the one that came last and reaches it. What has been begun on a needle (a
+Several charts can be in force: a needle goes by a motif before a panel, by a panel before what goes over the whole width, and
+of two alike by the one that came last. What has been begun on a needle (a
 column to latch up or to drop, a held needle) is kept in mind with the chart that began it.
 """
 
@@ -37,11 +38,13 @@ class InForce:
     tucked: set[int] = field(default_factory=set)
 
     def row(self, counter: int) -> int | None:
-        """The chart's row that is knitted next when the counter reads so; None when there is none."""
+        """The chart's row that is knitted next when the counter reads so; None when there is none, before its first one too."""
         y, height = counter - self.begun, len(self.chart.rows)
+        if y < 0:
+            return None
         if self.chart.repeat:
             return y % height
-        return y if 0 <= y < height else None
+        return y if y < height else None
 
     def mark(self, slot: int, row: int) -> Mark | None:
         column = self._column(slot)
@@ -68,8 +71,20 @@ class InForce:
         return {s for s in working if low <= s <= high and self._column(s) is not None}
 
     @property
+    def precedence(self) -> int:
+        """The lower, the sooner a needle goes by it: a motif has no fabric of its own."""
+        if not self.fabric and not self.whole:
+            return 0
+        return 2 if self.whole else 1
+
+    @property
     def placed(self) -> tuple[bool, int, int, int, int, int]:
         return self.whole, self.first, self.last, self.edge, self.start, self.begun
+
+    @property
+    def place(self) -> tuple[str, tuple[int, int] | None]:
+        """Name and needles; over the whole width a chart is in force once, whichever needles it was begun on."""
+        return self.chart.name, None if self.whole else (self.first, self.last)
 
     @property
     def begun_on(self) -> set[int]:
@@ -91,8 +106,8 @@ class Charting:
         return bool(self._charts)
 
     def begin(self, chart: InForce) -> Moves:
-        """The chart is in force from the next row on, once: if it was so already, it begins anew. What comes of that."""
-        same = next((c for c in self._charts if c.chart.name == chart.chart.name), None)
+        """The chart is in force from the next row on, in one place once: if it was so there, it begins anew. What comes of that."""
+        same = next((c for c in self._charts if c.place == chart.place), None)
         if same is not None and same.placed == chart.placed:
             return []
         self._charts.append(chart)
@@ -102,10 +117,11 @@ class Charting:
         self._charts.remove(same)
         return _settled([same], {id(same): same.begun_on})
 
-    def end(self, name: str) -> tuple[InForce, Moves] | None:
-        """The last begun chart of that name, and what puts its needles in order; None if none is in force."""
+    def end(self, name: str, on: tuple[int, int] | None = None) -> tuple[InForce, Moves] | None:
+        """The last begun chart of that name, of those begun on the needles `on` where that is said, and what puts its needles in
+        order; None if none is in force."""
         for chart in reversed(self._charts):
-            if chart.chart.name == name:
+            if chart.chart.name == name and on in (None, (chart.first, chart.last)):
                 self._charts.remove(chart)
                 self._alike = None
                 return chart, _settled([chart], {id(chart): chart.begun_on})
@@ -131,7 +147,9 @@ class Charting:
             self._groups = {}
             self._by = {}
             taken: set[int] = set()
-            for chart in reversed(going):
+            latest_first = going[::-1]
+            # Sorting keeps that order among charts of one kind.
+            for chart in sorted(latest_first, key=lambda c: c.precedence):
                 reached = chart.reaches(working)
                 self._by[id(chart)] = reached - taken
                 taken |= reached

@@ -21,8 +21,10 @@ class _Striped:
     carried: tuple[str, ...]
     begun: int
 
-    def yarn(self, counter: int) -> str:
-        """Of the row that is knitted when the counter reads so."""
+    def yarn(self, counter: int) -> str | None:
+        """Of the row that is knitted when the counter reads so; None before their first row."""
+        if counter < self.begun:
+            return None
         at = (counter - self.begun) % sum(rows for _, rows in self.stripes)
         return [yarn for yarn, rows in self.stripes for _ in range(rows)][at]
 
@@ -52,9 +54,15 @@ class Patterns(Mind):
             self.made.append(op.InFabric(fabric) if whole else op.InFabric(fabric, first, last))
 
     def stop_chart(self, chart: str) -> None:
-        ended = self._charting.end(chart)
+        self._ended(self._charting.end(chart), f"the chart {chart}")
+
+    def stop_chart_on(self, chart: str, first: int, last: int) -> None:
+        where = f"{op.needle(first)} to {op.needle(last)}"
+        self._ended(self._charting.end(chart, (first, last)), f"the chart {chart} on needles {where}")
+
+    def _ended(self, ended: tuple[InForce, list[Operation]] | None, what: str) -> None:
         if ended is None:
-            raise Contradiction(f"the chart {chart} is not being worked")
+            raise Contradiction(f"{what} is not being worked")
         was, settled = ended
         self.made += settled
         if was.fabric:
@@ -87,7 +95,7 @@ class Patterns(Mind):
 
     def _change_stripe(self, striped: _Striped) -> None:
         wanted = striped.yarn(self._row)
-        if self._yarn is not None and self._yarn[0] == wanted:
+        if wanted is None or (self._yarn is not None and self._yarn[0] == wanted):
             return
         if self._yarn is not None and self._yarn[0] in striped.carried:
             self.made.append(op.UseYarn(wanted, striped.tension, carried=True))

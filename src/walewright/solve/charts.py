@@ -17,8 +17,8 @@ OF_THE_EDGE = 1
 
 
 def sized_charts(design: Design, piece: Piece, sized: SizedPiece, size: int) -> tuple[SizedChart, ...]:
-    """The charts of a piece by rising rows: of those that begin together the whole width before panels, these before motifs, for
-    the later one lies over the earlier."""
+    """The charts of a piece by rising rows: of those that begin together the whole width before panels, these before motifs, as
+    they lie over each other."""
     found = [chart for stretch in whole_width(design, piece) for chart in _over_all(design, sized, stretch)]
     for zone, made in zip(piece.zones, sized.zones, strict=True):
         fabric = design.fabric(zone.fabric)

@@ -24,6 +24,11 @@ def stop_chart(s: Said) -> Phrase:
     return worded(f"end the chart {s.any.chart}")
 
 
+def stop_chart_on(s: Said) -> Phrase:
+    """Words of `steps.StopChartOn`."""
+    return worded(f"end the chart {s.any.chart} on needles ", *span(s))
+
+
 def start_stripes(s: Said) -> Phrase:
     """Words of `steps.StartStripes`."""
     again = "in stripes, again and again from the first"

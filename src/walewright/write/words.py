@@ -197,6 +197,7 @@ TEMPLATES: dict[type[Step], Callable[[Said], Phrase]] = {
     st.SetRowCounter: _set_row_counter,
     st.StartChart: patterns.start_chart,
     st.StopChart: patterns.stop_chart,
+    st.StopChartOn: patterns.stop_chart_on,
     st.StartStripes: patterns.start_stripes,
     st.StopStripes: patterns.stop_stripes,
     st.KnitRows: _knit_rows,

@@ -1,0 +1,83 @@
+"""The first row of a piece that begins in a chart: what can be done with the loops that are on the needles before it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from walewright.design.areas import Area, Ground
+from walewright.design.model import Cell, Chart, Piece
+from walewright.report.model import Span
+
+OPEN_STARTS = ("waste", "hand waste")
+ON_WASTE = ("knit", "purl")
+"""Cells that leave the loop which the needle carries already alone: it is the waste yarn's."""
+NOT_ON_FOLD = ("tuck", "slip", "long", "cross")
+"""Cells that hold or exchange the loop which the needle carries already: it is two, the hem's last and its first hung up to it."""
+
+
+def begins(piece: Piece, found: tuple[Area, ...], ground: Ground) -> bool:
+    """Whether the charts among the areas `found` that begin with the piece can be worked from its first row on; told where not."""
+    edging = ground.edgings.get(piece.start_edging) if piece.start_edging is not None else None
+    if piece.start_way not in OPEN_STARTS or (piece.start_edging is not None and edging is None):
+        return True
+    check = _on_waste if edging is None or edging.when != "first" else _on_fold
+    lowest = [area for area in found if area.chart is not None and area.low == piece.levels[0].height]
+    sound = [check(piece, area, ground) for area in lowest]
+    return all(sound)
+
+
+def _on_waste(piece: Piece, area: Area, ground: Ground) -> bool:
+    at = _first(area.chart, lambda cell: bool(cell.yarn) or cell.kind not in ON_WASTE)
+    return at is None or _tell(
+        "chart-begins-open",
+        "before it the needles carry waste yarn, no stitch of the piece",
+        at,
+        piece,
+        area,
+        "the first row on waste yarn is knitted plain, so that it hangs free to be rehung or joined",
+        ground,
+    )
+
+
+def _on_fold(piece: Piece, area: Area, ground: Ground) -> bool:
+    at = _first(area.chart, lambda cell: bool(cell.yarn) or cell.kind in NOT_ON_FOLD)
+    return at is None or _tell(
+        "chart-begins-on-fold",
+        "before it every needle carries two loops of the hem, which have to be knitted together first",
+        at,
+        piece,
+        area,
+        "the row above a fold knits the hem's last loops and those hung up to them, needle by needle",
+        ground,
+    )
+
+
+def _first(chart: Chart | None, hinders: Callable[[Cell], bool]) -> int | None:
+    """The column, from 0, of the first such cell in a chart's first row. Blocks of yarn leave the loops below them alone."""
+    if chart is None or chart.picture:
+        return None
+    return next((column for column in range(chart.width) if hinders(chart.cell(0, column))), None)
+
+
+def _tell(code: str, message: str, column: int, piece: Piece, area: Area, why: str, ground: Ground) -> bool:
+    """Tells it at the cell, once of each chart."""
+    chart = area.chart
+    assert chart is not None
+    if (chart.name, code) not in ground.told:
+        ground.told.add((chart.name, code))
+        cell = chart.cell(0, column)
+        meaning = f"knit in {cell.yarn}" if cell.yarn else cell.kind
+        ground.cloth.place.findings.tell(
+            code,
+            f"row 1, column {column + 1} of chart `{chart.name}`, with which piece `{piece.name}` begins: {message}",
+            (_place(chart, column, ground), meaning),
+            (area.span, "begins with the piece"),
+            notes=(why,),
+            helps=("draw a row of knit below it, or let the chart begin at a level above the start",),
+        )
+    return False
+
+
+def _place(chart: Chart, column: int, ground: Ground) -> Span:
+    places = ground.first_rows.get(chart.name, ())
+    return places[column] if column < len(places) else chart.origin.span
