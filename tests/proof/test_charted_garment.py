@@ -51,7 +51,7 @@ chart mix
     key s slip
     key l long
     key H ladder
-    | . u . . . . H . |
+    | . u . . . . . . |
     | . u . s . . H . |
     | . . . . . l H . |
     repeat 8 stitches
