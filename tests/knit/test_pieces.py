@@ -137,7 +137,7 @@ def test_a_keyhole_rejoins_and_the_neck_goes_on_above_it(room: Any) -> None:
         "",
         "Edges for making up",
     ]
-    assert st.CastOnBetween(8, -4, 3) in made.steps()
+    assert st.CastOnBetween(8, -4, 3, 40) in made.steps()
     assert made.paragraph("Close the keyhole")[-1] == st.Now(40, 30, "right")
     assert st.EdgeIs("keyhole", "inner", 10, 30) in made.steps()
     assert made.edge("back", "keyhole left") == (20,)
@@ -207,7 +207,7 @@ def test_a_thumb_is_hung_on_its_slot(room: Any) -> None:
     picked = tuple(PickUp(edge, "whole", 8, 8, 4.0) for edge in edges)
     thumb = room.piece("thumb", 16, 20, start_way="along", start_along=edges, start_pick_ups=picked)
     made = room.knit((hand, thumb))
-    assert st.SlotOnWaste(8, 4, 11, "thumb") in made.steps()
+    assert st.SlotOnWaste(8, 4, 11, "thumb", 40) in made.steps()
     assert st.PickUpAlong("hand", "thumb upper", "whole", 8, 0, 7) in made.steps(block=1)
     assert made.results[0].open_edges == ()
     assert made.edge("thumb", "end") == (16,)
@@ -218,7 +218,7 @@ def test_a_column_of_buttonholes_is_one_repeat(room: Any) -> None:
     made = room.knit((room.piece("front", 40, 44, slots=column),))
     knit = made.paragraph("Knit and shape")
     assert kinds(knit) == ["KnitTo", "Now", "SlotClosed", "Repeat", "Now", "KnitTo", "Now"]
-    assert knit[3] == st.Repeat((st.KnitRows(8), st.SlotClosed(2, 14, 15)), 4)
+    assert knit[3] == st.Repeat((st.KnitRows(8), st.SlotClosed(2, 14, 15, 25)), 4)
 
 
 def test_an_eyelet_is_moved_towards_the_centre(room: Any) -> None:

@@ -7,8 +7,9 @@ from itertools import pairwise
 from walewright.design.model import Band, Design, Edging, Piece
 from walewright.knit import steps as st
 from walewright.knit.edging_hands import idle_slots
-from walewright.knit.ends import pick_ups, tail_cm
+from walewright.knit.ends import pick_ups
 from walewright.knit.folding import counted, first_use, in_work, knitted, set_aside
+from walewright.knit.lengths import tail_cm
 from walewright.knit.operations import Side, other
 from walewright.knit.steps import Step, StepBlock
 from walewright.solve.model import SizedBand, SizedPiece, SizedSlot

@@ -196,17 +196,18 @@ def _spread_evenly(s: State, step: st.SpreadEvenly) -> Done:
     return (op.Spread(s.first, s.last, step.first, spread_counts(step)),), replace(s, first=step.first, last=step.last)
 
 
-def _cast_on_again(first: int, last: int) -> tuple[Operation, ...]:
-    return op.IntoWork(first, last), op.CastOn("e-wrap", first, last, own_length=True)
+def _cast_on_again(step: st.SlotOnWaste | st.SlotClosed | st.CastOnBetween) -> tuple[Operation, ...]:
+    cast_on = op.CastOn("e-wrap", step.first, step.last, own_length=True, length_cm=step.length_cm)
+    return op.IntoWork(step.first, step.last), cast_on
 
 
 def _slot_on_waste(s: State, step: st.SlotOnWaste) -> Done:
     off = op.OntoWaste(step.first, step.last, CENTRE_WASTE_ROWS, step.edge)
-    return (off, *_cast_on_again(step.first, step.last)), s
+    return (off, *_cast_on_again(step)), s
 
 
 def _slot_closed(s: State, step: st.SlotClosed) -> Done:
-    return (op.Close(step.first, step.last, "right"), *_cast_on_again(step.first, step.last)), s
+    return (op.Close(step.first, step.last, "right"), *_cast_on_again(step)), s
 
 
 def _eyelet_at(s: State, step: st.EyeletAt) -> Done:
@@ -264,7 +265,7 @@ def _hold_part(s: State, step: st.HoldPart) -> Done:
 
 def _cast_on_between(s: State, step: st.CastOnBetween) -> Done:
     first, last = min(s.first, step.first), max(s.last, step.last)
-    return _cast_on_again(step.first, step.last), replace(s, first=first, last=last)
+    return _cast_on_again(step), replace(s, first=first, last=last)
 
 
 def _off_on_waste(s: State, step: st.OffOnWaste) -> Done:

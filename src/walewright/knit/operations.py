@@ -94,12 +94,14 @@ class OutOfWork:
 class CastOn:
     """Put a first loop on each empty needle in work `first..last`. way: "comb" (an open edge, for waste yarn),
     "e-wrap" or "chain" (closed edges). Casting on beside live stitches happens at the carriage side; with
-    `own_length`, a separate piece of the yarn in use, anywhere between or beside them."""
+    `own_length`, a separate piece of the yarn in use, anywhere between or beside them: `length_cm` of it (0: as long as it
+    takes)."""
 
     way: str
     first: int
     last: int
     own_length: bool = False
+    length_cm: int = 0
 
 
 @dataclass(frozen=True, slots=True)

@@ -105,7 +105,7 @@ def _part(
         inner = opening.left if side == "left" else opening.right
         groups += _runs(f"gap {side} {opening.name}", inner, Ends(f"{_INNER[side]} end", first_row))
         slots = tuple(s for s in sized.slots if (s.first < opening.first) == (side == "left"))
-    groups += slot_groups([s for s in slots if first_row <= s.row < last_row])
+    groups += slot_groups([s for s in slots if first_row <= s.row < last_row], fabrics.at)
     groups += _marks(pattern, sized, side)
     return PiecePart(side, opening, tuple(_stretches(fabrics, sized, groups, first_row, last_row)))
 

@@ -149,7 +149,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece) -> StepBlock:
             add("", off(f"shoulder {part.side}"))
             last = ""
         elif part.side == "right":
-            add(f"Close the {opening.name}", parting.rejoin(opening, state))
+            add(f"Close the {opening.name}", parting.rejoin(opening, state, fabrics.at(opening.to_row)))
     if last:
         add("Finish", off(last))
     add("Edges for making up", tuple(edge_notes(piece, sized)))

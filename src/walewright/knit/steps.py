@@ -189,22 +189,24 @@ class SpreadEvenly(Step):
 @dataclass(frozen=True, slots=True)
 class SlotOnWaste(Step):
     """Take the `stitches` on needles `first`..`last` off on waste yarn (kept as `edge`) and cast on again on the same needles by
-    e-wrap with a separate length of the yarn."""
+    e-wrap with a separate length of the yarn, `length_cm` at least (0: none is asked for)."""
 
     stitches: int
     first: int
     last: int
     edge: str
+    length_cm: int = 0
 
 
 @dataclass(frozen=True, slots=True)
 class SlotClosed(Step):
     """Close the `stitches` on needles `first`..`last` by chaining them through each other towards the right (the last goes on the
-    next needle) and cast on again on the same needles by e-wrap with a separate length of the yarn."""
+    next needle) and cast on again on the same needles by e-wrap with a separate length of the yarn, as `SlotOnWaste` does."""
 
     stitches: int
     first: int
     last: int
+    length_cm: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -300,11 +302,12 @@ class CloseCentre(Step):
 @dataclass(frozen=True, slots=True)
 class CastOnBetween(Step):
     """Cast on `stitches` on the empty needles `first`..`last` between the two parts by e-wrap with a separate length of the
-    yarn."""
+    yarn, as `SlotOnWaste` does."""
 
     stitches: int
     first: int
     last: int
+    length_cm: int = 0
 
 
 @dataclass(frozen=True, slots=True)

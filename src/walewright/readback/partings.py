@@ -28,16 +28,16 @@ class Partings(Mind):
         self._free(first, last)
         self._state(first, last, "work")
 
-    def slot_on_waste(self, stitches: int, first: int, last: int, edge: str) -> None:
+    def slot_on_waste(self, stitches: int, first: int, last: int, edge: str, cm: int = 0) -> None:
         self._taken(stitches, first, last)
         self.made.append(op.OntoWaste(first, last, CENTRE_WASTE_ROWS, edge))
-        self._own_length(first, last)
+        self._own_length(first, last, cm)
 
-    def slot_closed(self, stitches: int, first: int, last: int) -> None:
+    def slot_closed(self, stitches: int, first: int, last: int, cm: int = 0) -> None:
         self._taken(stitches, first, last)
         self._next_on_the_right(last)
         self.made.append(op.Close(first, last, "right"))
-        self._own_length(first, last)
+        self._own_length(first, last, cm)
 
     def eyelet_at(self, needle: int, side: Side) -> None:
         by = -1 if side == "left" else 1
@@ -56,10 +56,10 @@ class Partings(Mind):
         self.made.append(op.Close(first, last, "right"))
         self._empty(first, last)
 
-    def cast_on_between(self, stitches: int, first: int, last: int) -> None:
+    def cast_on_between(self, stitches: int, first: int, last: int, cm: int = 0) -> None:
         self._count(stitches, first, last)
         self._free(first, last)
-        self._own_length(first, last)
+        self._own_length(first, last, cm)
 
     def hold_part(self, side: Side, first: int, last: int) -> None:
         self._all(first, last, ("work",))

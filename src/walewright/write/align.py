@@ -10,7 +10,20 @@ from __future__ import annotations
 from collections.abc import Callable, Hashable, Sequence
 from typing import TypeVar
 
-from walewright.knit.steps import BreakOff, Decrease, JoinEdges, Now, Repeat, Step, Together, numbers, shape
+from walewright.knit.steps import (
+    BreakOff,
+    CastOnBetween,
+    Decrease,
+    JoinEdges,
+    Now,
+    Repeat,
+    SlotClosed,
+    SlotOnWaste,
+    Step,
+    Together,
+    numbers,
+    shape,
+)
 
 T = TypeVar("T")
 
@@ -21,7 +34,7 @@ Column = tuple[T | None, ...]
 def likeness(step: Step) -> Hashable:
     """What must agree for steps of several sizes to be one sentence: their shape, and whether a decrease is fashioned,
     because the two ways have different words; of a join, whether its first side is the shorter one; of a yarn's
-    end, whether a length is asked for. What must be true can be
+    end or a length of its own, whether centimetres are asked for. What must be true can be
     said of carriages at both sides at once, and what goes on together has tracks that are laid side by side."""
     return type(step).__name__ if isinstance(step, Now | Together) else (shape(step), _ways(step))
 
@@ -33,6 +46,8 @@ def _ways(step: Step) -> Hashable:
         return step.longer_mm < 0
     if isinstance(step, BreakOff):
         return step.tail_cm > 0
+    if isinstance(step, SlotOnWaste | SlotClosed | CastOnBetween):
+        return step.length_cm > 0
     if isinstance(step, Repeat):
         return tuple(_ways(inner) for inner in step.body)
     return None

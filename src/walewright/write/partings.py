@@ -23,18 +23,29 @@ def spread_evenly(s: Said) -> Phrase:
     return worded("take the sts in work off on waste yarn and ", *onto, ": ", *rounds, "1 loop each on what is left")
 
 
-_AGAIN = "cast on again on the same needles by e-wrap with a separate length of the yarn"
 _CHAINED = "by chaining them through each other to the right and on to the next needle"
+
+
+def _again(s: Said) -> tuple[str | Run, ...]:
+    return ("cast on again on the same needles by e-wrap", *_length(s))
+
+
+def _length(s: Said) -> tuple[str | Run, ...]:
+    """The yarn that first loops are made of away from the carriage."""
+    length = s.graded("length_cm")
+    if length.always(0):
+        return (" with a separate length of the yarn",)
+    return (" with a separate length of at least ", length.number(), " cm of the yarn")
 
 
 def slot_on_waste(s: Said) -> Phrase:
     """Words of `steps.SlotOnWaste`."""
-    return worded("take ", *sts(s.graded("stitches")), ", ", *needles(s), f", off on waste yarn ({s.any.edge}) and {_AGAIN}")
+    return worded("take ", *sts(s.graded("stitches")), ", ", *needles(s), f", off on waste yarn ({s.any.edge}) and ", *_again(s))
 
 
 def slot_closed(s: Said) -> Phrase:
     """Words of `steps.SlotClosed`."""
-    return worded("close ", *sts(s.graded("stitches")), ", ", *needles(s), f", {_CHAINED}; {_AGAIN}")
+    return worded("close ", *sts(s.graded("stitches")), ", ", *needles(s), f", {_CHAINED}; ", *_again(s))
 
 
 def eyelet_at(s: Said) -> Phrase:
@@ -63,8 +74,7 @@ def close_centre(s: Said) -> Phrase:
 
 def cast_on_between(s: Said) -> Phrase:
     """Words of `steps.CastOnBetween`."""
-    between = " between the parts with a separate length of the yarn"
-    return worded("cast on ", *sts(s.graded("stitches")), " by e-wrap on ", *needles(s), between)
+    return worded("cast on ", *sts(s.graded("stitches")), " by e-wrap on ", *needles(s), " between the parts", *_length(s))
 
 
 def hold_part(s: Said) -> Phrase:
