@@ -125,6 +125,8 @@ SAMPLES: tuple[Step, ...] = (
     st.EyeletAt(-3, "right"),
     st.Repeat((st.KnitRows(2), st.Repeat((st.Decrease("left end", 1, 0), st.KnitRows(1)), 2), st.Decrease("right end", 1, 3)), 4),
     st.MarkEdges("armhole"),
+    st.MarkEdges("gore_edge", "left end"),
+    st.MarkEdges("side", "right end", "end"),
     st.Now(77, 3, "left"),
     st.NowInHalf(21, 97, "left", 25),
     st.CentreToWaste(12, -6, 5, "neck centre"),

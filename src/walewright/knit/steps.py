@@ -227,9 +227,12 @@ class Repeat(Step):
 
 @dataclass(frozen=True, slots=True)
 class MarkEdges(Step):
-    """Tie a marker thread at both ends of the row just knitted: `what` begins here."""
+    """Tie a marker thread at `ends` ("both ends", "left end", "right end") of the row just knitted: `what` begins here, or `at`
+    "end" ends."""
 
     what: str
+    ends: str = "both ends"
+    at: str = "begin"
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,6 +11,7 @@ from collections.abc import Iterator, Sequence
 from walewright.design.model import Cell, Chart
 from walewright.knit.steps import Repeat, SizePlan, StartChart, Step, Together
 from walewright.write.model import ChartText
+from walewright.write.said import spelt
 
 MEANINGS = {
     "hole": "leave the needle empty in work; its st goes one needle to the side that the marks beside it show",
@@ -99,11 +100,11 @@ def chart_text(chart: Chart) -> ChartText:
     """The chart with the words of those symbols that occur in it. Two of the notes begin with what they are about: "Repeat: "
     and, of a picture, "Way: "."""
     used = {symbol for row in chart.rows for symbol in row}
-    key = tuple((k.symbol, meaning(k.cell, chart.picture)) for k in chart.key if k.symbol in used)
+    key = tuple((k.symbol, spelt(meaning(k.cell, chart.picture))) for k in chart.key if k.symbol in used)
     kinds = {k.cell.kind for k in chart.key if k.symbol in used}
     return ChartText(
         chart.name,
-        f"Chart {chart.name}",
+        spelt(f"Chart {chart.name}"),
         chart.rows,
         chart.before,
         chart.repeat,

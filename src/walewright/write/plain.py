@@ -26,7 +26,8 @@ _COUNTED = re.compile(
     r"(?<=[\d)]) (?=(?:sts?|rows?|times?|loops?|mm)\b)"
     r"|(?<=RC) |(?<=st) (?=in\b)|(?<=sts) (?=in\b)|(?<=,) (?=CO[LR]\b)"
 )
-_KEPT = "\N{NO-BREAK SPACE}"
+_KEPT = "\N{NARROW NO-BREAK SPACE}"
+"""Where a line is not broken. It is printed as a plain space; the spaces within names are not."""
 
 
 def plain_text(instructions: Instructions) -> str:

@@ -14,6 +14,7 @@ from walewright.write.grading import SKIPPED, only
 from walewright.write.lines import Line, grouped, lines, sentence, skips
 from walewright.write.model import Instructions, Paragraph, Section, Sentence
 from walewright.write.row_by_row import Rows, closeness, folded, likeness, only_several
+from walewright.write.said import spelt
 from walewright.write.table import tabled
 from walewright.write.tally import Tally
 from walewright.write.together import side_by_side
@@ -51,7 +52,7 @@ def heading(name: str, copies: int) -> str:
     a small letter stands in quotes as it is, and so does one that would look like the heading of a chart."""
     capital = name[:1].upper()
     small = name[:1].islower() and capital.lower() == name[:1] and not name.startswith("chart ")
-    told = capital + name[1:] if small else f"“{name}”"
+    told = spelt(capital + name[1:] if small else f"“{name}”")
     return f"{told} (knit {copies})" if copies != 1 else told
 
 
@@ -63,7 +64,7 @@ def _section(column: Column[StepBlock]) -> Section:
         # Of two titles for one paragraph, the longer one says more.
         title = max((p[0] for p in row if p is not None), key=len)
         paragraphs += _graded(title, [() if p is None else p[1] for p in row], paragraphs[-1] if paragraphs else None)
-    title = heading(block.title, block.copies) if block.title[:1].islower() else block.title
+    title = heading(block.title, block.copies) if block.title[:1].islower() else spelt(block.title)
     return Section(block.name, title, block.copies, tuple(paragraphs))
 
 
@@ -111,7 +112,7 @@ def _graded(title: str, lists: Sequence[Sequence[Step]], before: Paragraph | Non
         for is_table, some in groupby(printed, key=_is_table):
             told = tuple(s for line in some for s in _told(line, group))
             named = _going_on(is_table, head, made[-1] if made else before)
-            made.append(Paragraph((not made and title) or named, head, told, is_table))
+            made.append(Paragraph((not made and spelt(title)) or named, head, told, is_table))
     return made
 
 

@@ -163,7 +163,8 @@ def worked(step: Step) -> Step | None:
 
 
 def _mark_edges(s: Said) -> Phrase:
-    return worded(f"tie a marker thread at both ends for the {s.any.what}")
+    end = "end of the " if s.any.at == "end" else ""
+    return worded(f"tie a marker thread at {_ends(s)} for the {end}{s.any.what}")
 
 
 _CARRIAGES = {"left": 0, "right": 1}
