@@ -11,15 +11,19 @@ class Partings(Mind):
     """Methods are named for the grammar's phrases."""
 
     def spread_evenly(self, first: int, last: int, stitches: int, *rounds: int) -> None:
-        """`rounds`: for each stretch, the needles with one loop, the loops on the next, and how often."""
+        """`rounds`: for each stretch, the needles with one loop, the loops on the next, and how often; at last, if the words have
+        it, how many needles are left for one loop each."""
         self._count(stitches, first, last)
         old = self._working()
         if old != self._part():
             raise Contradiction("stitches are held while all are taken off")
         counts: list[int] = []
-        for singles, changed, times in zip(rounds[::3], rounds[1::3], rounds[2::3], strict=True):
+        told = len(rounds) // 3 * 3
+        for singles, changed, times in zip(rounds[:told:3], rounds[1:told:3], rounds[2:told:3], strict=True):
             self._enough((singles + 1) * times, stitches - len(counts))
             counts += [*([1] * singles), changed] * times
+        if sum(rounds[told:]) != stitches - len(counts):
+            raise Contradiction(f"{stitches - len(counts)} needles are left for 1 loop each, not {sum(rounds[told:])}")
         counts += [1] * (stitches - len(counts))
         if sum(counts) != len(old):
             raise Contradiction(f"{sum(counts)} loops are to be hung on and {len(old)} are there")

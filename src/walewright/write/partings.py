@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from walewright.knit import steps as st
+from walewright.knit.steps import Step
+from walewright.write.grading import Graded
 from walewright.write.model import Run
 from walewright.write.said import Phrase, Said, counted, needles, rows, span, sts, worded
 
@@ -19,8 +21,19 @@ def spread_evenly(s: Said) -> Phrase:
         singles = s.graded(f"{prefix}singles")
         plain_first = () if singles.always(0) else ("1 loop each on ", *counted(singles, "needle", "needles"), " and ")
         rounds += (*plain_first, f"{CHANGED[s.any.changed]}, ", *counted(times, "time", "times"), "; ")
+    rest = Graded(tuple(None if step is None else _rest(step) for step in s.steps), s.group)
+    if rest.always(0):
+        rounds.pop()
+    else:
+        rounds += ("1 loop each on the last ", *counted(rest, "needle", "needles"))
     onto = ("hang them back from the left on needles ", *span(s), ", ", *sts(s.graded("stitches")))
-    return worded("take the sts in work off on waste yarn and ", *onto, ": ", *rounds, "1 loop each on what is left")
+    return worded("take the sts in work off on waste yarn and ", *onto, ": ", *rounds)
+
+
+def _rest(step: Step) -> int:
+    """Needles that get one loop each after the last changed one."""
+    assert isinstance(step, st.SpreadEvenly)
+    return step.stitches - (step.singles + 1) * step.runs - (step.more_singles + 1) * step.more_runs
 
 
 _CHAINED = "by chaining them through each other to the right and on to the next needle"
