@@ -56,7 +56,7 @@ def test_one_warning_for_all_sizes_with_rows_and_needles() -> None:
     assert (warning.code, warning.severity, warning.sizes) == ("long-float", Severity.WARNING, ("M", "L"))
     assert "navy floats over 7 needles" in warning.message
     assert "M: cloth, 2 floats: the first at RC 2, before row 3, past needles L 4 to R 2; the last at RC 4" in warning.notes
-    assert "L: cloth, row 3 L 4 to R 2" in warning.notes
+    assert "L: cloth, at RC 2, before row 3, past needles L 4 to R 2" in warning.notes
     assert "catch" in warning.helps[0]
 
 
