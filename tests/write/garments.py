@@ -70,8 +70,9 @@ def sweater(size: str, stitches: int, gap: int, group: int, times: int, copies: 
     off = (st.CastOffAll(), st.BreakOff())
     welt = StepBlock("back welt", "back welt", 1, (("Hang on", hang), ("Knit", rib), ("Finish", off)))
     joins = (
-        st.JoinEdges("back side", "front side", 0),
-        st.JoinEdges("sleeve end", "back armhole + front armhole", 20),
+        st.Say("Pin the pieces out.", "By hand"),
+        st.JoinEdges("back side", "front side", 0, rows=60 + gap),
+        st.JoinEdges("sleeve end", "back armhole + front armhole", 20, one_mm=400 + gap, other_mm=390),
     )
     return SizePlan(size, (back, welt), joins)
 

@@ -269,13 +269,17 @@ class NameEdge:
 class Join:
     """Put edges together. Each side is ((piece, edge), ...), lengths added up. `easing_mm` 0 asks for equal rows
     (or stitches); otherwise `one` is `longer_mm` longer than `other`, give or take the easing. `way` "sewn", "gathered" (sewn,
-    fullness drawn in), "grafted" or "linked" (equal numbers of open loops)."""
+    fullness drawn in), "grafted" or "linked" (equal numbers of open loops). What must be true: `rows` on either side, or
+    `one_mm` on the one side and `other_mm` on the other; 0 where it is not told."""
 
     one: tuple[tuple[str, str], ...]
     other: tuple[tuple[str, str], ...]
     easing_mm: int
     longer_mm: int = 0
     way: str = "sewn"
+    rows: int = 0
+    one_mm: int = 0
+    other_mm: int = 0
 
 
 @dataclass(frozen=True, slots=True)

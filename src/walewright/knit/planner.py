@@ -7,7 +7,7 @@ what is planned here.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
 from walewright.design.model import Design, EdgeName, Piece
@@ -85,12 +85,30 @@ def _size_plan(design: Design, garment: SizedGarment, drafts: list[_Draft]) -> S
     for band in design.bands:
         blocks.append(band_block(design, band, next(b for b in garment.bands if b.name == band.name)))
     blocks += after
-    return SizePlan(garment.size, tuple(blocks), tuple(_join(j) for j in garment.joins))
+    return SizePlan(garment.size, tuple(blocks), tuple(_making_up(design, garment)))
+
+
+def _making_up(design: Design, garment: SizedGarment) -> Iterator[Step]:
+    """The joins and the author's steps, in the order of work."""
+    done = 0
+    for number, text in enumerate(design.making_up):
+        before = design.joins_before[number] if number < len(design.joins_before) else len(garment.joins)
+        yield from (_join(j) for j in garment.joins[done:before])
+        done = max(done, before)
+        yield st.Say(text, "By hand")
+    yield from (_join(j) for j in garment.joins[done:])
 
 
 def _join(join: SizedJoin) -> Step:
     easing, longer = round(join.easing_cm * 10), round(join.longer_cm * 10)
-    return st.JoinEdges(_edges(join.one), _edges(join.other), easing, longer, join.way, origin=join.origin.path)
+    rows = lengths = (0, 0)
+    if join.way in ("sewn", "gathered"):
+        if easing or longer:
+            lengths = (round(join.one_cm * 10), round(join.other_cm * 10))
+        elif join.one_rows is not None and join.one_rows == join.other_rows:
+            rows = (join.one_rows, 0)
+    told = (easing, longer, join.way, rows[0], *lengths)
+    return st.JoinEdges(_edges(join.one), _edges(join.other), *told, origin=join.origin.path)
 
 
 def _edges(names: tuple[EdgeName, ...]) -> str:

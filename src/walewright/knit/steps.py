@@ -357,13 +357,18 @@ class JoinEdges(Step):
     easing_mm: int
     longer_mm: int = 0
     way: str = "sewn"
+    rows: int = 0
+    one_mm: int = 0
+    other_mm: int = 0
 
 
 @dataclass(frozen=True, slots=True)
 class Say(Step):
-    """The author's or the house's plain words to the knitter; no operation follows from it."""
+    """The author's or the house's plain words to the knitter; no operation follows from it. `head` "Note", or "By hand": a thing
+    to do when the pieces are off the bed."""
 
     text: str
+    head: str = "Note"
 
 
 @dataclass(frozen=True, slots=True)

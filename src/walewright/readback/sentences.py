@@ -214,6 +214,19 @@ class _Phrases(Transformer[Token, Any]):
     def stretched(self, children: list[Any]) -> Graded:
         return Graded(tuple(None if r is None else -r for r in children[0].readings))
 
+    def row_for_row(self, children: list[Any]) -> Several:
+        return Several((children[0], Graded((0,)), Graded((0,))))
+
+    def lengths(self, children: list[Any]) -> Several:
+        return Several((Graded((0,)), *children))
+
+    def join_edges(self, children: list[Any]) -> Phrase:
+        way, one, other, *told = children
+        numbers = [several.arguments for several in told]
+        matched = next((n for n in numbers if len(n) == 3), (Graded((0,)),) * 3)
+        eased = next((n for n in numbers if len(n) != 3), ())
+        return Phrase("join_edges", (way, one, other, *matched, *eased))
+
     def eased(self, children: list[Any]) -> Several:
         *longer, easing = children
         return Several((easing, *longer))
@@ -231,6 +244,9 @@ class _Phrases(Transformer[Token, Any]):
         return _graded(token, int)
 
     def INSET(self, token: Token) -> Graded:
+        return _graded(token.removeprefix(", "), int)
+
+    def ONE_MM(self, token: Token) -> Graded:
         return _graded(token.removeprefix(", "), int)
 
     def ORDINAL(self, token: Token) -> Graded:

@@ -15,7 +15,7 @@ from collections.abc import Iterator
 from walewright.write.grading import bracketed
 from walewright.write.grid import grid_lines
 from walewright.write.model import Cells, ChartText, Instructions, Paragraph, Run, Section, Sentence
-from walewright.write.sections import heading
+from walewright.write.sections import NOTES, heading
 
 WIDTH = 92
 _MOST_BOXES = 4
@@ -120,7 +120,7 @@ def _wrapped(text: str, mark: str) -> list[str]:
 
 def _unbroken(sentence: Sentence) -> str:
     """The text with graded numbers, and what they count, kept on one line."""
-    if sentence.runs[0].text.startswith("Note: "):
+    if sentence.runs[0].text.startswith(NOTES):
         return sentence.text
     return _COUNTED.sub(_KEPT, _kept(sentence.runs))
 

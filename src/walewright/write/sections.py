@@ -22,6 +22,9 @@ from walewright.write.words import worked
 
 JOINING = "joining"
 
+NOTES = ("Note: ", "By hand: ")
+"""How an author's own words begin."""
+
 ALL_SIZES = "All sizes"
 """Title of a paragraph that goes on after one for some sizes only."""
 
@@ -43,7 +46,7 @@ def write(plans: tuple[SizePlan, ...], sizes: Sequence[str] | None = None, chart
         raise ValueError(f"{len(plans)} plans for {len(names)} sizes")
     columns = align([p.blocks for p in plans], lambda block: (block.name, block.copies))
     sections = tuple(_section(column) for column in columns)
-    joining = Section(JOINING, "Joining", 1, tuple(_graded("", [p.joins for p in plans])))
+    joining = Section(JOINING, "Making up", 1, tuple(_graded("", [p.joins for p in plans])))
     return Instructions(names, sections, joining, _abbreviations((*sections, joining)), worked_charts(plans, charts))
 
 
@@ -155,7 +158,7 @@ _SKIPS = (SKIPPED, "your size skips this")
 
 def _abbreviations(sections: Sequence[Section]) -> tuple[tuple[str, str], ...]:
     """Those that occur, alphabetically; the dash goes last."""
-    sentences = [s for section in sections for p in section.paragraphs for s in p.sentences if not s.text.startswith("Note: ")]
+    sentences = [s for section in sections for p in section.paragraphs for s in p.sentences if not s.text.startswith(NOTES)]
     text = "\n".join(s.text for s in sentences)
     found = [(short, meaning) for pattern, short, meaning in _MEANINGS if re.search(pattern, text)]
     if any(skips(s.runs) for s in sentences):
