@@ -73,6 +73,7 @@ def sweater(size: str, stitches: int, gap: int, group: int, times: int, copies: 
         st.Say("Pin the pieces out.", "By hand"),
         st.JoinEdges("back side", "front side", 0, rows=60 + gap),
         st.JoinEdges("sleeve end", "back armhole + front armhole", 20, one_mm=400 + gap, other_mm=390),
+        st.JoinEdges("back shoulder", "front shoulder", 0, edges="open"),
     )
     return SizePlan(size, (back, welt), joins)
 

@@ -93,13 +93,13 @@ def _making_up(design: Design, garment: SizedGarment) -> Iterator[Step]:
     done = 0
     for number, text in enumerate(design.making_up):
         before = design.joins_before[number] if number < len(design.joins_before) else len(garment.joins)
-        yield from (_join(j) for j in garment.joins[done:before])
+        yield from (_join(design, j) for j in garment.joins[done:before])
         done = max(done, before)
         yield st.Say(text, "By hand")
-    yield from (_join(j) for j in garment.joins[done:])
+    yield from (_join(design, j) for j in garment.joins[done:])
 
 
-def _join(join: SizedJoin) -> Step:
+def _join(design: Design, join: SizedJoin) -> Step:
     easing, longer = round(join.easing_cm * 10), round(join.longer_cm * 10)
     rows = lengths = (0, 0)
     if join.way in ("sewn", "gathered"):
@@ -107,8 +107,14 @@ def _join(join: SizedJoin) -> Step:
             lengths = (round(join.one_cm * 10), round(join.other_cm * 10))
         elif join.one_rows is not None and join.one_rows == join.other_rows:
             rows = (join.one_rows, 0)
-    told = (easing, longer, join.way, rows[0], *lengths)
+    edges = "open" if join.way == "sewn" and all(_is_open(design, e) for e in (*join.one, *join.other)) else ""
+    told = (easing, longer, join.way, rows[0], *lengths, edges)
     return st.JoinEdges(_edges(join.one), _edges(join.other), *told, origin=join.origin.path)
+
+
+def _is_open(design: Design, edge: EdgeName) -> bool:
+    """Whether the edge is the last row of a piece that ends on waste yarn."""
+    return edge.edge.partition(" ")[0] in ("end", "shoulder") and design.piece(edge.piece).end_way == "waste"
 
 
 def _edges(names: tuple[EdgeName, ...]) -> str:

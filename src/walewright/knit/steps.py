@@ -360,6 +360,8 @@ class JoinEdges(Step):
     rows: int = 0
     one_mm: int = 0
     other_mm: int = 0
+    edges: str = ""
+    """ "open": both are open loops, which no seam holds."""
 
 
 @dataclass(frozen=True, slots=True)

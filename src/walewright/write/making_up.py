@@ -17,7 +17,11 @@ def edge_is(s: Said) -> Phrase:
 JOINED = {"sewn": "join", "gathered": "gather", "grafted": "graft", "linked": "link"}
 
 
-HOW = {"grafted": ", loop for loop with the long tail", "linked": ", on the bed as told under the heading of the link"}
+HOW = {
+    "open": ", loop for loop, by grafting, or on the bed, both on the same needles, with 1 row knitted and cast off",
+    "grafted": ", loop for loop with the long tail",
+    "linked": ", on the bed as told under the heading of the link",
+}
 
 
 def join_edges(s: Said) -> Phrase:
@@ -31,7 +35,7 @@ def join_edges(s: Said) -> Phrase:
         eased = (", stretching it " if shorter else ", easing in ", by.number(), " mm, give or take ", easing.number(), " mm")
     elif easing.always(0):
         eased = ()
-    return worded(f"{JOINED[s.any.way]} {one} to {other}", *_matched(s), *eased, HOW.get(s.any.way, ""))
+    return worded(f"{JOINED[s.any.way]} {one} to {other}", *_matched(s), *eased, HOW.get(s.any.edges or s.any.way, ""))
 
 
 def _matched(s: Said) -> tuple[str | Run, ...]:
