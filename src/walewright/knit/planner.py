@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
-from walewright.design.model import Design, EdgeName, Piece
+from walewright.design.model import Band, Design, EdgeName, Piece
 from walewright.knit import parting
 from walewright.knit import steps as st
 from walewright.knit.at_once import Crowd, crowds
@@ -82,10 +82,17 @@ def _size_plan(design: Design, garment: SizedGarment, drafts: list[_Draft]) -> S
             blocks.append(edging_block(design, piece, sized))
     before, after = links(design, garment, blocks)
     blocks += before
-    for band in design.bands:
-        blocks.append(band_block(design, band, next(b for b in garment.bands if b.name == band.name)))
-    blocks += after
+    bands = [(band, band_block(design, band, next(b for b in garment.bands if b.name == band.name))) for band in design.bands]
+    # A neckband wants one shoulder open; what runs over that shoulder wants it closed.
+    open_until = max((n for n, (band, _) in enumerate(bands, 1) if _round_a_gap(design, band)), default=0)
+    made = [block for _, block in bands]
+    blocks += (*made[:open_until], *after, *made[open_until:])
     return SizePlan(garment.size, tuple(blocks), tuple(_making_up(design, garment)))
+
+
+def _round_a_gap(design: Design, band: Band) -> bool:
+    """Whether the band runs along a gap of a piece, as that between its shoulders."""
+    return any(e.edge.partition(" ")[0] == o.name for e in band.along for o in design.piece(e.piece).openings)
 
 
 def _making_up(design: Design, garment: SizedGarment) -> Iterator[Step]:

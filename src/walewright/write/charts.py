@@ -114,9 +114,20 @@ def chart_text(chart: Chart) -> ChartText:
         (
             SIDE,
             *_when(kinds),
+            *((_next_row(len(chart.rows)),) if chart.repeat else ()),
             f"Repeat: {repeated(chart)}.",
             *((f"Way: {PICTURE_WAY}.",) if chart.picture else ()),
         ),
+    )
+
+
+def _next_row(rows: int) -> str:
+    """How a row that comes again and again is found from the counter."""
+    if rows == 1:
+        return "The one row comes again and again."
+    return (
+        f"The counter tells the row: from its value take the value where the chart began, and then {rows} as often as that goes. "
+        "So many rows of the chart are done; where the counter is set back, the chart goes back with it."
     )
 
 
