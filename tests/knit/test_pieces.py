@@ -386,3 +386,34 @@ def test_one_size_alone_is_told_row_by_row(room: Any) -> None:
     alone, among = room.knit((front,)), room.knit((front,), (front,))
     assert not any(isinstance(s, st.Together) for s in alone.paragraph("Right half", 0))
     assert any(isinstance(s, st.Together) for s in among.paragraph("Right half", 0))
+
+
+def marked(made: Any) -> list[st.Step]:
+    return [step for step in made.steps() if isinstance(step, st.MarkEdges)]
+
+
+def joined(room: Any, *edges: str) -> tuple[tuple[Join, SizedJoin], ...]:
+    """Each edge of the front sewn to itself: all that counts here is that it is named."""
+    found = []
+    for edge in edges:
+        names = ((EdgeName("front", edge),), (EdgeName("front", edge),))
+        sized = SizedJoin(*names, None, None, 10.0, 10.0, 0.0, room.here, 0.0, "sewn")
+        found.append((Join(*names, (0.0,), room.here, None, "sewn"), sized))
+    return tuple(found)
+
+
+def test_an_edge_that_is_looked_for_is_marked_at_its_own_end(room: Any) -> None:
+    left = (room.run(0, 20, name="side"), room.run(20, 40, name="armhole_left"))
+    right = (room.run(0, 20, name="side"), room.run(20, 40, name="armhole_right"))
+    front = (room.piece("front", 40, 40, left=left, right=right),)
+    assert marked(room.knit(front)) == []
+    only_left = room.knit(front, joins=joined(room, "armhole_left"))
+    assert marked(only_left) == [st.MarkEdges("armhole_left", "left end")]
+    both = room.knit(front, joins=joined(room, "side"))
+    assert marked(both) == [st.MarkEdges("side", "both ends", "end")]
+
+
+def test_an_edge_of_one_name_is_marked_once(room: Any) -> None:
+    runs = (room.run(0, 10, name="side"), room.run(10, 20, name="gusset"), room.run(20, 40, name="gusset"))
+    made = room.knit((room.piece("front", 40, 40, left=runs),), joins=joined(room, "side", "gusset right"))
+    assert marked(made) == [st.MarkEdges("side", "left end", "end"), st.MarkEdges("gusset", "right end")]

@@ -84,15 +84,15 @@ def _size_plan(design: Design, garment: SizedGarment, drafts: list[_Draft]) -> S
     blocks += before
     bands = [(band, band_block(design, band, next(b for b in garment.bands if b.name == band.name))) for band in design.bands]
     # A neckband wants one shoulder open; what runs over that shoulder wants it closed.
-    open_until = max((n for n, (band, _) in enumerate(bands, 1) if _round_a_gap(design, band)), default=0)
+    open_until = max((n for n, (band, _) in enumerate(bands, 1) if _round_a_gap(garment, band)), default=0)
     made = [block for _, block in bands]
     blocks += (*made[:open_until], *after, *made[open_until:])
     return SizePlan(garment.size, tuple(blocks), tuple(_making_up(design, garment)))
 
 
-def _round_a_gap(design: Design, band: Band) -> bool:
+def _round_a_gap(garment: SizedGarment, band: Band) -> bool:
     """Whether the band runs along a gap of a piece, as that between its shoulders."""
-    return any(e.edge.partition(" ")[0] == o.name for e in band.along for o in design.piece(e.piece).openings)
+    return any(e.edge.partition(" ")[0] == o.name for e in band.along for o in garment.piece(e.piece).openings)
 
 
 def _making_up(design: Design, garment: SizedGarment) -> Iterator[Step]:

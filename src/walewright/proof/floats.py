@@ -91,7 +91,7 @@ def float_warnings(found: Sequence[tuple[str, Sequence[LongFloat]]]) -> Iterator
             (Label(origin.span, "knitted here"),),
             (f"more than {LONGEST_STITCHES} stitches or {LONGEST_CM:g} cm of loose yarn catches on fingers and buttons", *notes),
             (
-                f"when such a row is knitted, lift the float of {yarn} with a transfer tool on to the needle at its middle, above "
+                f"catch it: when such a row is knitted, lift the float of {yarn} with a transfer tool on to the needle at its middle, above "
                 "that needle's stitch: the next row knits both as one; or draw a stitch of the yarn between in the chart",
             ),
             severity=Severity.WARNING,
