@@ -91,8 +91,8 @@ def float_warnings(found: Sequence[tuple[str, Sequence[LongFloat]]]) -> Iterator
             (Label(origin.span, "knitted here"),),
             (f"more than {LONGEST_STITCHES} stitches or {LONGEST_CM:g} cm of loose yarn catches on fingers and buttons", *notes),
             (
-                f"catch it: when such a row is knitted, lift the float of {yarn} with a transfer tool on to the needle at its middle, above "
-                "that needle's stitch: the next row knits both as one; or draw a stitch of the yarn between in the chart",
+                f"catch it: when such a row is knitted, lift the float of {yarn} with a transfer tool on to the needle at its "
+                "middle, above that needle's stitch: the next row knits both as one; or draw a stitch of the yarn between",
             ),
             severity=Severity.WARNING,
             sizes=tuple(sizes),
