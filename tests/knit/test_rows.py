@@ -207,6 +207,24 @@ def test_the_centre_leaves_before_it_goes_on_waste_yarn() -> None:
     assert after.in_force[0].purl == {0: 2, 8: 2}
 
 
+@pytest.mark.parametrize(
+    ("step", "made", "left"),
+    [
+        (st.CloseCentre(4, 4, 7), [op.LatchUp(4, 2), op.LatchUp(8, 2), op.Close(4, 7, "right")], {0: 2}),
+        (st.EyeletAt(7, "right"), [op.LatchUp(8, 2), op.Transfer(7, 7, 1)], {0: 2, 4: 2}),
+        (st.EyeletAt(1, "left"), [op.LatchUp(0, 2), op.Transfer(1, 1, -1)], {4: 2, 8: 2}),
+    ],
+    ids=str,
+)
+def test_a_column_is_latched_before_a_further_loop_is_hung_on_it(
+    step: st.Step, made: list[Operation], left: dict[int, int]
+) -> None:
+    _, state = work(ready(chart("-..."), width=12), whole(), st.KnitRows(2))
+    done, after = work(state, step)
+    assert done == made
+    assert after.in_force[0].purl == left
+
+
 def test_a_ladder_begins_with_a_bar_and_is_dropped_when_it_ends() -> None:
     made = rows_of(".H..", ".H..", "....", width=4)
     assert made == [op.Transfer(1, 1, 1), op.Pass("left"), op.Pass("right"), op.Drop(1, 2), op.Pass("left")]

@@ -7,9 +7,9 @@ from dataclasses import replace
 import pytest
 from charted_by_hand import DESIGN, HERE, PLACED, SIZED, knitted, lace
 
-from walewright.design.model import Design, EdgeName
-from walewright.proof.charted import charts, matches
-from walewright.solve.model import SizedChart, SizedGarment, SizedJoin, SizedPiece
+from walewright.design.model import Design, EdgeName, Way
+from walewright.proof.charted import charts, matches, moved_at
+from walewright.solve.model import Phrase, SizedChart, SizedGarment, SizedJoin, SizedPiece, SizedRun, SizedWedge
 
 
 def differences(design: Design = DESIGN, **changed: object) -> list[str]:
@@ -48,6 +48,19 @@ def test_a_panel_lies_within_the_row() -> None:
     assert differences(area="panel", first=-5, last=4) == []
     assert differences(area="panel", first=-5, last=5)
     assert differences(area="panel", first=-8, last=1) == ["row 3, under the chart eyelets: needles in work"]
+
+
+def test_an_end_moved_in_the_very_row_lies_where_it_was_or_where_it_goes() -> None:
+    run = SizedRun("", 2, 10, (Phrase((0,), (-2,), 1),), Way("simple"), HERE)
+    moved, held = replace(SIZED, left=(run,)), replace(SIZED, wedges=(SizedWedge("wedge", "left", 2, (2, 2), HERE),))
+    for sized in (moved, held):
+        # The bed has the end two stitches further in than counted, as after the move; or where it is counted, as before it.
+        for first, silent in ((-5, True), (-7, True), (-8, False), (-4, False)):
+            placed = replace(sized, charts=(replace(PLACED, first=first, repeats=2),))
+            told = [where for where, counted, made in charts(DESIGN, placed, knitted(lace())) if counted != made]
+            assert (not told) == silent, (first, told)
+    assert moved_at(moved, "left", 2) == moved_at(held, "left", 2) == 2
+    assert moved_at(moved, "right", 2) == moved_at(moved, "left", 4) == 0
 
 
 # ----------------------------------------------------------------- across joins

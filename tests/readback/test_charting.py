@@ -142,6 +142,14 @@ def test_shaping_settles_what_has_been_begun_on_the_needles_it_takes() -> None:
     assert made == (*held, LEFT, RIGHT, *settled, *narrower, *rest)
 
 
+def test_a_column_is_latched_before_a_further_loop_is_hung_on_it() -> None:
+    grid, start = on("-.-", "-.-", "-.-", "-.-", first=-2)
+    steps = (start, st.KnitRows(1), st.EyeletAt(-1, "left"), st.KnitRows(1))
+    assert moves(grid, *steps) == (LEFT, op.LatchUp(-2, 1), op.Transfer(-1, -1, -1), RIGHT, op.LatchUp(-2, 1), op.LatchUp(0, 2))
+    closed = moves(grid, start, st.KnitRows(1), st.CloseCentre(3, -3, -1), st.HoldPart("left", -6, -4), st.KnitRows(1))
+    assert closed[:4] == (LEFT, op.LatchUp(-2, 1), op.LatchUp(0, 1), op.Close(-3, -1, "right"))
+
+
 def test_holding_settles_too_and_needles_that_return_begin_afresh() -> None:
     grid, start = on("-", "-", "-", "-", first=4)
     steps = (start, st.KnitRows(1), st.HoldAtEnd("right", 2), st.KnitRows(1), st.WrapHeld("right"), st.ReturnHeld("right"))

@@ -100,6 +100,21 @@ def test_the_change_proposed_does(workshop: type[Workshop]) -> None:
     assert solve(mended)[1] == ()
 
 
+def test_where_two_conflicts_stand_side_by_side_both_are_in_the_proposal(workshop: type[Workshop]) -> None:
+    shop = workshop("M")
+
+    def steep(name: str, up: str, top: str) -> Piece:
+        levels = shop.levels(name, hem=0, **{up: 2, top: 30})
+        return shop.piece(name, 40, levels, (shop.run(up, 6), shop.run(top, name="side")))
+
+    # The join makes one programme of the two pieces, which have no level in common.
+    join = shop.join("back side", "front side")
+    found = told(shop.design(steep("back", "low", "high"), steep("front", "up", "top"), joins=(join,)))
+    (proposed,) = found.helps
+    for name in ("back", "front"):
+        assert f"of the {name} at " in proposed
+
+
 def test_lengths_beyond_the_easing(workshop: type[Workshop]) -> None:
     shop = workshop()
     back = straight(shop, "back", 40)

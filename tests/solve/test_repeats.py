@@ -193,6 +193,26 @@ def test_whole_repeats_on_a_slope_are_told(workshop: type[Workshop]) -> None:
     assert only(shop.design(model, charts=(chart,), fabrics=(replace(charted, fit="centred"),))).charts
 
 
+@pytest.mark.parametrize("what", ["cast off", "held"])
+def test_whole_repeats_where_the_width_changes_at_once_are_told(workshop: type[Workshop], what: str) -> None:
+    shop = workshop("S")
+    chart = shop.chart("waves", 10, 8)
+    charted = shop.charted(chart, 2, 3)
+    levels = shop.levels("body", hem=0, waist=20, tip=40, top=50)
+    zone = Zone("waves", "waist" if what == "cast off" else "tip", "top", None, shop.each(0), origin("zone"))
+    runs = (shop.run("waist"), shop.run("tip", -5, cast_off=3) if what == "cast off" else shop.run("tip"), shop.run("top"))
+    held = "tip" if what == "held" else ""
+    model = shop.piece("body", 44, levels, runs, zones=(zone,), held_from=held)
+    (told,) = solve(shop.design(model, charts=(chart,), fabrics=(charted,)))[1]
+    assert told.code == "repeats-on-a-slope"
+    assert what.replace("cast off", "taken off") in " ".join(told.notes)
+    assert told.helps
+    later = replace(zone, from_level="tip" if what == "cast off" else "waist")
+    for possible in (replace(model, zones=(later,)), model):
+        fit = "whole" if possible is not model else "centred"
+        assert only(shop.design(possible, charts=(chart,), fabrics=(replace(charted, fit=fit),))).charts
+
+
 def test_a_fabric_cut_by_a_zone_begins_again_above_it(workshop: type[Workshop]) -> None:
     shop = workshop("S")
     chart = shop.chart("waves", 10, 8)
@@ -346,17 +366,3 @@ def test_a_motif_lies_beside_a_neck(workshop: type[Workshop]) -> None:
         motif = Motif("anchor", "chest", shop.each(centre), origin("motif"))
         _, told = solve(shop.design(replace(model, motifs=(motif,)), charts=(chart,)))
         assert [d.code for d in told] == codes
-
-
-def test_what_is_cast_off_at_the_chart_s_first_row_still_counts(workshop: type[Workshop]) -> None:
-    shop = workshop("S")
-    chart = shop.chart("waves", 10, 8)
-    levels = shop.levels("body", hem=0, underarm=30, top=60)
-    zone = Zone("waves", "underarm", "top", None, shop.each(0), origin("zone"))
-    runs = (shop.run("underarm"), shop.run("top", -5, "curve", cast_off=2))
-    piece = only(
-        shop.design(shop.piece("body", 40, levels, runs, zones=(zone,)), charts=(chart,), fabrics=(shop.charted(chart, 2, 3),))
-    )
-    assert min(row for row, _ in piece.left[1].changes()) == piece.row("underarm")
-    (made,) = piece.charts
-    assert (made.first, made.last, made.repeats) == (-40, 39, 8)

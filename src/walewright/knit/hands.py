@@ -34,11 +34,20 @@ def perform(state: State, step: st.Step) -> Done:
     made, after = hands(state, step)
     if isinstance(step, _KNITTING) or not any(one.pending for one in state.in_force):
         return made, after
-    before, settled = leave(state, after)
+    before, settled = leave(state, after, _hung_on(step))
     if settled.in_force == state.in_force:
         return made, after
     made, after = hands(settled, step)
     return (*before, *made), after
+
+
+def _hung_on(step: st.Step) -> frozenset[int]:
+    """Needles that stay in work and get a further loop by the step: no column can be dropped through two."""
+    if isinstance(step, st.CloseCentre | st.SlotClosed):
+        return frozenset({step.last + 1})
+    if isinstance(step, st.EyeletAt):
+        return frozenset({step.needle + (1 if step.side == "right" else -1)})
+    return frozenset()
 
 
 def _carriage(state: State) -> Side:

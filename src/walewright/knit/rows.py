@@ -178,9 +178,10 @@ def _run_down(s: State, needles: tuple[Active, ...]) -> Done:
 # ----------------------------------------------------------------- needles that leave a chart
 
 
-def leave(before: State, after: State) -> Done:
-    """What is done before a step that takes needles from a chart, `after` being the state it leads to: their columns are latched
-    up, held needles return; a ladder stays knitted. The state is `before` without them."""
+def leave(before: State, after: State, hung_on: frozenset[int] = frozenset()) -> Done:
+    """What is done before a step that takes needles from a chart, or hangs a further loop on the needles `hung_on`, `after` being
+    the state it leads to: their columns are latched up, held needles return; a ladder stays knitted. The state is `before` without
+    them."""
     latch: list[tuple[int, int]] = []
     back: set[int] = set()
     charts: list[InForce] = []
@@ -188,6 +189,7 @@ def leave(before: State, after: State) -> Done:
     for one in before.in_force:
         mine = [needles for another, needles in still if one.placed_as(another)]
         lost = {slot for slot in one.pending if not any(slot in needles for needles in mine) or after.is_gap(slot)}
+        lost |= one.pending & hung_on
         latch += ((slot, one.purl[slot]) for slot in lost if slot in one.purl)
         back |= lost & one.tucked
         charts.append(without(one, lost))

@@ -30,14 +30,34 @@ def charts(design: Design, sized: SizedPiece, fabric: Fabric) -> Told:
             continue
         columns = _columns(chart, placed)
         if placed.area == "whole":
-            yield f"{where}: its first needle by number", placed.first, extent[0] + placed.edge
-            yield f"{where}: its last needle by number", placed.last, extent[1] - placed.edge
+            least, most = _with_moves(placed.first, moved_at(sized, "left", placed.from_row))
+            yield f"{where}: its first needle by number", min(max(least, extent[0] + placed.edge), most), extent[0] + placed.edge
+            least, most = _with_moves(placed.last, -moved_at(sized, "right", placed.from_row))
+            yield f"{where}: its last needle by number", min(max(least, extent[1] - placed.edge), most), extent[1] - placed.edge
             if design.fabric(placed.fabric).fit == "whole":
                 yield f"{where}: stitches", 2 * placed.edge + columns, extent[1] - extent[0] + 1
         else:
             yield f"{where}: needles", columns, placed.last - placed.first + 1
             inside = max(0, min(placed.last, extent[1]) - max(placed.first, extent[0]) + 1)
             yield f"{where}: needles in work", columns, inside
+
+
+def _with_moves(slot: int, by: int) -> tuple[int, int]:
+    """Between which slots an end lies that may have been moved already: at the carriage's side it has to be, at the other it is
+    moved a row later."""
+    return min(slot, slot + by), max(slot, slot + by)
+
+
+def moved_at(sized: SizedPiece, side: str, row: int) -> int:
+    """Stitches by which an end moves inwards in the very row `row`: those taken off and those held from there on."""
+    runs = sized.left if side == "left" else sized.right
+    shaped = sum(by for run in runs if not run.across and run.to_row > row for at, by in run.changes() if at == row)
+    held = sum(
+        (sum(w.groups[:1]) if w.kind != "out" else sum(w.groups[:-1])) + w.rest
+        for w in sized.wedges
+        if w.from_row == row and w.edge in (side, "both")
+    )
+    return held - shaped
 
 
 def _columns(chart: Chart, placed: SizedChart) -> int:

@@ -138,6 +138,13 @@ class Charting:
                 chart.ladder.pop(slot, None)
         return made
 
+    def hung_on(self, slot: int) -> Moves:
+        """What has to be done before a further loop is hung on a needle that stays in work: nothing drops through two."""
+        made = _settled(self._charts, {id(c): c.begun_on & {slot} for c in self._charts})
+        for chart in self._charts:
+            chart.ladder.pop(slot, None)
+        return made
+
     def _owned(self, counter: int, working: Sequence[int]) -> dict[int, set[int]]:
         """Of each chart, by its id: the needles that go by it in the row after `counter`."""
         going = [c for c in self._charts if c.row(counter) is not None]

@@ -91,9 +91,14 @@ class Mind:
         self.made += [op.IntoWork(first, last), op.CastOn("e-wrap", first, last, own_length=True, length_cm=cm)]
         self._state(first, last, "work")
 
-    def _next_on_the_right(self, last: int) -> None:
-        if last + 1 not in self._needles:
-            raise Contradiction(f"there is no stitch beside {op.needle(last)} for the last of those closed")
+    def _last_goes_to(self, slot: int) -> None:
+        """The last of the stitches that are closed is hung on the next needle."""
+        if slot not in self._needles:
+            raise Contradiction(f"there is no stitch beside {op.needle(slot - 1)} for the last of those closed")
+        self._hung_on(slot)
+
+    def _hung_on(self, slot: int) -> None:
+        """A further loop comes to a needle: what a chart has begun there is settled before."""
 
     def _free(self, first: int, last: int) -> None:
         for s in range(first, last + 1):

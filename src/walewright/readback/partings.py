@@ -39,7 +39,7 @@ class Partings(Mind):
 
     def slot_closed(self, stitches: int, first: int, last: int, cm: int = 0) -> None:
         self._taken(stitches, first, last)
-        self._next_on_the_right(last)
+        self._last_goes_to(last + 1)
         self.made.append(op.Close(first, last, "right"))
         self._own_length(first, last, cm)
 
@@ -47,6 +47,7 @@ class Partings(Mind):
         by = -1 if side == "left" else 1
         self._all(needle, needle, ("work",))
         self._all(needle + by, needle + by, ("work",))
+        self._hung_on(needle + by)
         self.made.append(op.Transfer(needle, needle, by))
 
     def centre_to_waste(self, stitches: int, first: int, last: int, edge: str) -> None:
@@ -56,7 +57,7 @@ class Partings(Mind):
 
     def close_centre(self, stitches: int, first: int, last: int) -> None:
         self._taken(stitches, first, last)
-        self._next_on_the_right(last)
+        self._last_goes_to(last + 1)
         self.made.append(op.Close(first, last, "right"))
         self._empty(first, last)
 

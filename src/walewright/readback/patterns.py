@@ -76,6 +76,9 @@ class Patterns(Mind):
         """What is done for stitches that do not go by a chart any more."""
         return self._charting.leaving(self._row, self._in_reach()) if self._charting.any else []
 
+    def _hung_on(self, slot: int) -> None:
+        self.made += self._charting.hung_on(slot)
+
     # ------------------------------------------------------------- stripes
 
     def start_stripes(self, fabric: str, tension: str, stripes: Stripes, carried: tuple[str, ...]) -> None:

@@ -91,6 +91,44 @@ def _start(design: Design, fabric: Fabric, first: int, last: int, lean: int) -> 
     return start if start + chart.repeat - 1 <= last else mark
 
 
+def repeats_cut(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Iterator[Diagnostic]:
+    """A message for each fabric in whole repeats that begins at a level where stitches are taken off, added or held at once: its
+    first row is knitted between the two ends' moves. `garments[i]` are the pieces of size i."""
+    for number, piece in enumerate(design.pieces):
+        for stretch in whole_width(design, piece):
+            fabric = stretch.fabric
+            if fabric.stitch != "chart" or fabric.fit != "whole":
+                continue
+            beginning = {size: pieces[number] for size, pieces in zip(design.sizes, garments, strict=True)}
+            by_size = {size: note for size, one in beginning.items() if (note := _at_once(one, one.row(stretch.from_level)))}
+            if not by_size:
+                continue
+            level = next(x for x in piece.levels if x.name == stretch.from_level)
+            yield Diagnostic(
+                "repeats-on-a-slope",
+                f"whole repeats of `{fabric.name}` begin at `{level.name}` of the {piece.name}, where its width changes at once",
+                (Label(stretch.origin.span, "begins here"), Label(level.origin.span, f"`{level.name}`")),
+                (*_notes(by_size), "one end is moved before the first row of the repeats, and the other after it"),
+                (f"let `{fabric.name}` begin at a level above or below", f"or let `{fabric.name}` be centred"),
+                sizes=_only(design, by_size),
+            )
+
+
+def _at_once(sized: SizedPiece, row: int) -> str:
+    """What happens at the ends in the very row; nothing if no stitch is moved or held there."""
+    by = [
+        change
+        for run in (*sized.left, *sized.right)
+        if not run.across and run.to_row > row
+        for at, change in run.changes()
+        if at == row
+    ]
+    held = sum(sum(w.groups[:-1] if w.kind == "out" else w.groups[:1]) + w.rest for w in sized.wedges if w.from_row == row)
+    off, on = -sum(b for b in by if b < 0), sum(b for b in by if b > 0)
+    said = ((off, "taken off"), (on, "added"), (held, "held"))
+    return ", ".join(f"{count} {'stitch is' if count == 1 else 'stitches are'} {what}" for count, what in said if count)
+
+
 # ----------------------------------------------------------------- motifs
 
 

@@ -98,9 +98,13 @@ def _smallest_change(
     wanted = [rule for rule in found if rule.kind.is_wanted and rule.cm_per_unit]
     attempts = [_changed(design, rules, [rule], sizes, graded) for rule in wanted]
     # One that changes nothing only shows that what follows from other figures could lie otherwise: nobody could write that.
-    possible = [a for a in attempts if a is not None and a[1]] or [
-        a for a in [_changed(design, rules, wanted, sizes, graded)] if a is not None and a[1]
-    ]
+    possible = [a for a in attempts if a is not None and a[1]]
+    if not possible:
+        # Where other figures contradict each other too, those of all such conflicts have to change.
+        together = [
+            _changed(design, rules, free, sizes, graded) for free in (wanted, [*wanted, *_further(rules, wanted, sizes, graded)])
+        ]
+        possible = [a for a in together if a is not None and a[1]][:1]
     if not possible:
         return ()
     spoken = []
@@ -109,6 +113,22 @@ def _smallest_change(
         everywhere = len(grouped) == 1 and len(values) == len(design.sizes)
         spoken.append(f"{name} at " + _and([text if everywhere else f"{text} in {where}" for text, where in grouped.items()]))
     return (f"it would do with {_and(spoken)}",)
+
+
+def _further(rules: Sequence[Rule], free: Sequence[Rule], sizes: Sequence[int], graded: bool) -> list[Rule]:
+    """The wanted figures of further conflicts that are there when the `free` ones may be anything."""
+    names = {rule.name for rule in free}
+    further: set[str] = set()
+    for group in [list(sizes)] if graded else [[i] for i in sizes]:
+        among = frozenset({*group, -1} if graded else group)
+        left = [rule.only(among) for rule in rules if rule.name not in names]
+        while not feasible(_lines(left)):
+            found = {rule.name for rule in _smallest(left) if rule.kind.is_wanted and rule.cm_per_unit}
+            if not found:
+                break
+            further |= found
+            left = [rule for rule in left if rule.name not in found]
+    return [rule for rule in rules if rule.name in further]
 
 
 def _changed(

@@ -9,7 +9,7 @@ from walewright.design.model import Design, Join
 from walewright.report.model import Diagnostic, Label
 from walewright.solve.bands import both_sides, copies_left_open, crowded_holes, short_starts, sized_band, start_pick_ups
 from walewright.solve.bed_width import bands_too_wide, too_wide
-from walewright.solve.charts import motifs_outside
+from walewright.solve.charts import motifs_outside, repeats_cut
 from walewright.solve.conflict import explain
 from walewright.solve.deviations import deviations
 from walewright.solve.garment import sized_pieces
@@ -154,6 +154,7 @@ def _counted(
         *short_starts(design, pieces),
         *panels_crossed(design, pieces),
         *motifs_outside(design, pieces),
+        *repeats_cut(design, pieces),
         *unmatched(design, pieces),
         *bands_too_wide(design, bands),
         *crowded_holes(design, bands),
