@@ -17,7 +17,7 @@ from walewright.knit.edging_hands import rib_slots as rib_slots
 from walewright.knit.merging import merged
 from walewright.knit.operations import Operation, Side
 from walewright.knit.pattern_hands import PATTERN_HANDS
-from walewright.knit.rows import Done, knit_row, leave
+from walewright.knit.rows import Done, knit_row, leave, taken_up
 from walewright.knit.state import Part, State
 
 CENTRE_WASTE_ROWS = 8
@@ -30,15 +30,22 @@ _KNITTING = (st.KnitRows, st.KnitTo, st.Repeat, st.Together, st.StopChart, st.St
 def perform(state: State, step: st.Step) -> Done:
     """The operations of `step` in `state`, and the state after it. What a chart has begun on needles that the step takes from it
     is ended first. Raises KeyError for a kind of step without hands."""
-    hands = _HANDS[type(step)]
-    made, after = hands(state, step)
+    made, after = _done(state, step)
     if isinstance(step, _KNITTING) or not any(one.pending for one in state.in_force):
         return made, after
     before, settled = leave(state, after, _hung_on(step))
     if settled.in_force == state.in_force:
         return made, after
-    made, after = hands(settled, step)
+    made, after = _done(settled, step)
     return (*before, *made), after
+
+
+def _done(state: State, step: st.Step) -> Done:
+    made, after = _HANDS[type(step)](state, step)
+    if state.put_by and isinstance(step, st.ReturnPart | st.StartChart):
+        more, after = taken_up(after)
+        made = (*made, *more)
+    return made, after
 
 
 def _hung_on(step: st.Step) -> frozenset[int]:

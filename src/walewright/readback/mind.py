@@ -100,6 +100,9 @@ class Mind:
     def _hung_on(self, slot: int) -> None:
         """A further loop comes to a needle: what a chart has begun there is settled before."""
 
+    def _gone_on(self) -> None:
+        """Needles are in work again: what a chart has begun there goes on."""
+
     def _free(self, first: int, last: int) -> None:
         for s in range(first, last + 1):
             if s in self._needles:

@@ -113,3 +113,4 @@ class Partings(Mind):
         self._state(first, last, "work")
         for s in self._beside(first, last, "waiting, held"):
             self._needles[s] = "held"
+        self._gone_on()

@@ -47,7 +47,7 @@ SLACK = (
 
 COLUMNS = (
     "Purl marks: latch each column up after the last of them, and sooner where the chart ends or where its needle is about to be "
-    "decreased, cast off, held, taken off or hung with a further st."
+    "decreased, cast off, held, taken off or hung with a further st. In a part that waits its turn the columns wait too."
 )
 
 RETURNED = "Where the chart ends, or an end of the work comes near, tucked needles return to work."
