@@ -1,12 +1,14 @@
-"""How long the compiler takes beside the page printer it ends in. Run on demand: `python tests/benchmarks/bench_compile.py`.
+"""How long the compiler takes beside the page printer it ends in.
 
-Both are timed in one run on one machine, so that the ratio means something where seconds would not: the time from text to
-proven plan for eight sizes, over the time WeasyPrint alone takes to print the HTML that came of it.
+Run on demand: `python tests/benchmarks/bench_compile.py [GARMENT...]`, for a plain garment and a charted one, where none is named.
+Both are timed in one run on one machine, so that the ratio means something where seconds would not: the time from text to proven
+plan for all sizes, over the time WeasyPrint alone takes to print the HTML that came of it.
 """
 
 from __future__ import annotations
 
 import statistics
+import sys
 import time
 from collections.abc import Callable
 from pathlib import Path
@@ -16,7 +18,8 @@ from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.pages import PageOptions
 
-SOURCE = Path(__file__).resolve().parents[2] / "patterns" / "tidewrack.wale"
+PATTERNS = Path(__file__).resolve().parents[2] / "patterns"
+GARMENTS = ("tidewrack", "anemone")
 ROUNDS = 3
 
 
@@ -32,12 +35,17 @@ def seconds(work: Callable[[], object]) -> float:
 
 
 def main() -> None:
-    """Time both and print them."""
-    text = SOURCE.read_text(encoding="utf-8")
+    """Time both for each garment and print them."""
+    for name in sys.argv[1:] or GARMENTS:
+        _time(PATTERNS / f"{name}.wale")
+
+
+def _time(source: Path) -> None:
+    text = source.read_text(encoding="utf-8")
     given = shipped()
 
     def compiled() -> pipeline.Outcome:
-        return pipeline.compile(text, SOURCE.name, given, Changes())
+        return pipeline.compile(text, source.name, given, Changes())
 
     outcome = compiled()
     assert outcome.proven
@@ -46,11 +54,11 @@ def main() -> None:
     proving = seconds(compiled)
     printing = seconds(lambda: pages.pdf(html, sheet))
     composing = seconds(lambda: pages.html(sheet))
-    sizes = len(outcome.plans)
-    print(f"text to proven plan, {sizes} sizes: {proving:.2f} s")
-    print(f"HTML from the plan:            {composing:.2f} s")
-    print(f"PDF from the HTML:             {printing:.2f} s")
-    print(f"proven plan / PDF:             {proving / printing:.2f}")
+    print(f"{source.stem}, {len(outcome.plans)} sizes")
+    print(f"  text to proven plan: {proving:.2f} s")
+    print(f"  HTML from the plan:  {composing:.2f} s")
+    print(f"  PDF from the HTML:   {printing:.2f} s")
+    print(f"  proven plan / PDF:   {proving / printing:.2f}", flush=True)
 
 
 if __name__ == "__main__":

@@ -1,8 +1,8 @@
-"""Every shipped garment at tensions and for bodies drawn at random.
+"""Shipped garments at tensions and for bodies drawn at random.
 
-Run on demand: `python tests/benchmarks/regrade_at_random.py [50]`. For each garment: how many of the draws came to a proven
-pattern, and which codes told why the others did not. The draws are those of `tests/whole/test_shipped.py`, more of them;
-anything that is neither proven nor truly told stops the run.
+Run on demand: `python tests/benchmarks/regrade_at_random.py [N] [GARMENT...]`, for 50 draws each of all garments, where nothing
+else is said. For each garment: how many of the draws came to a proven pattern, and which codes told why the others did not. The
+draws are those of `tests/whole/test_shipped.py`, more of them; anything that is neither proven nor truly told stops the run.
 """
 
 from __future__ import annotations
@@ -17,7 +17,8 @@ from walewright.report.model import Severity
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "whole"))
 
-from test_shipped import GARMENTS, SHIPPED, TOLD, assert_true, drawn, source
+from shipped_once import GARMENTS, SHIPPED, source
+from test_shipped import TOLD, assert_true, drawn
 
 
 def came_to(outcome: Outcome, changes: Changes) -> str:
@@ -35,8 +36,9 @@ def came_to(outcome: Outcome, changes: Changes) -> str:
 
 def main() -> None:
     """Draw, compile and count."""
-    count = int(sys.argv[1]) if len(sys.argv) > 1 else 50
-    for name in GARMENTS:
+    said = sys.argv[1:]
+    count = int(said.pop(0)) if said and said[0].isdigit() else 50
+    for name in said or GARMENTS:
         found = Counter(came_to(compile(source(name), f"{name}.wale", SHIPPED, changes), changes) for changes in drawn(name, count))
         print(f"{name:12}", ", ".join(f"{what} {n}" for what, n in found.most_common()), flush=True)
 

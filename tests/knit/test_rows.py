@@ -30,6 +30,7 @@ CELLS = {
     "H": Cell("ladder"),
     "x": Cell("cross", cross=1, hung_first="left"),
     "X": Cell("cross", cross=2, hung_first="right"),
+    "W": Cell("cross", cross=3, hung_first="left"),
     "b": Cell("knit", "blue"),
     "r": Cell("knit", "red"),
 }
@@ -295,6 +296,25 @@ def test_purl_columns_beside_a_crossing_give_it_room() -> None:
         op.LatchUp(5, 1),
         op.Pass("left"),
     ]
+
+
+def test_a_column_between_two_crossings_stays_down_for_both() -> None:
+    made = rows_of("..-..", "xx-xx", ".....", width=5)
+    crossed = [op.Drop(2, 1), op.Cross(0, 1, 1, "left"), op.Cross(3, 4, 1, "left"), op.LatchUp(2, 1)]
+    assert made[1:6] == [*crossed, op.Pass("right")]
+
+
+def test_a_wide_crossing_without_slack_is_plain() -> None:
+    rows = ("-......-......", "-WWWWWW-WWWWWW", "..............")
+    # Both crossings share the column between them; the last one has no other.
+    assert rows_of(*rows, width=14)[1:-1] == [
+        *(op.Drop(0, 1), op.Drop(7, 1), op.Cross(1, 6, 3, "left"), op.LatchUp(0, 1), op.Cross(8, 13, 3, "left"), op.LatchUp(7, 1)),
+        *(op.Pass("right"), op.LatchUp(0, 1), op.LatchUp(7, 1)),
+    ]
+    # The first column is an edge stitch, and the crossing beside the second one goes without it.
+    made = rows_of(*rows, start=whole(last=13, edge=1), width=14)
+    assert [m for m in made if isinstance(m, op.Cross)] == [op.Cross(1, 6, 3, "left")]
+    assert rows_of("-......", "-WWWWWW", start=whole(last=6, edge=1), width=7) == [op.Pass("left"), op.Pass("right")]
 
 
 def test_moves_go_before_crossings_and_these_before_ladders() -> None:

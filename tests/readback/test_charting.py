@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from chart_garments import CELLS, PICTURE_CELLS, chart, worked
 
-from walewright.design.model import Chart
+from walewright.design.model import Cell, Chart
 from walewright.knit import operations as op
 from walewright.knit import steps as st
 from walewright.knit.steps import Step
@@ -97,6 +97,21 @@ def test_a_row(drawn: tuple[str, ...], made: tuple[op.Operation, ...]) -> None:
 def test_rows(drawn: tuple[str, ...], made: tuple[op.Operation, ...]) -> None:
     grid, start = on(*drawn)
     assert moves(grid, start, st.KnitRows(len(drawn))) == made
+
+
+def test_a_column_between_two_crosses_stays_down_for_both_and_a_wide_cross_without_one_is_plain() -> None:
+    drawn = "-WWWWWW-WWW", "-......-..."
+    grid = chart("grid", *drawn, cells={**CELLS, "W": Cell("cross", "", 3, "left")})
+    start = st.StartChart("grid", "", "panel", -6, 4, 0, -6)
+    assert moves(grid, start, st.KnitRows(2))[1:7] == (
+        *(op.Drop(-6, 1), op.Drop(1, 1), op.Cross(-5, 0, 3, "left"), op.LatchUp(-6, 1), op.LatchUp(1, 1), RIGHT),
+    )
+    narrow, begin = on("cc-cc", "..-..")
+    assert moves(narrow, begin, st.KnitRows(2))[1:6] == (
+        *(op.Drop(2, 1), op.Cross(0, 1, 1, "left"), op.Cross(3, 4, 1, "left"), op.LatchUp(2, 1), RIGHT),
+    )
+    edged = st.StartChart("grid", "", "panel", -5, 0, 0, -6)
+    assert moves(grid, edged, st.KnitRows(2)) == (LEFT, RIGHT)
 
 
 def test_a_chart_without_a_repeat_is_worked_once() -> None:

@@ -9,7 +9,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from workshop import Workshop, origin
 
-from walewright.design.model import Band, Design, EdgeName, Edging
+from walewright.design.model import Band, Design, EdgeName, Edging, Zone
 from walewright.solve import solve
 from walewright.solve.bands import SUITS_RIB, _Part, shared_out
 from walewright.solve.edgings import needles_of
@@ -74,6 +74,22 @@ def test_repeats_above_a_mock_rib_win_where_both_cannot_be(workshop: type[Worksh
         made = hemmed(shop, edging(shop, "mock rib", 3), 39.5)
         made = replace(made, pieces=(replace(made.pieces[0], fabric="waves"),), charts=(chart,), fabrics=(*made.fabrics, charted))
         assert solved(made).pieces[0].start == start
+
+
+def test_repeats_begun_higher_up_on_the_same_width_win_too(workshop: type[Workshop]) -> None:
+    shop = workshop("M")
+    chart = shop.chart("waves", 6, 8)
+    charted = shop.charted(chart, 2, 3, edge=0)
+    body = shop.piece(
+        "body",
+        39.5,
+        shop.levels("body", hem=0, low=10, top=40),
+        (shop.run("low"), shop.run("top")),
+        start_edging="hem",
+        zones=(Zone("waves", "low", "top", None, shop.each(0), origin("zone")),),
+    )
+    design = shop.design(body, edgings=(edging(shop, "mock rib", 3),), charts=(chart,), fabrics=(charted,))
+    assert solved(design).pieces[0].start == 78
 
 
 @pytest.mark.parametrize(("kind", "mock", "step", "rest"), [("mock rib", 2, 2, 1), ("mock rib", 3, 3, 2), ("picot", 0, 2, 1)])

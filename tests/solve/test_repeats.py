@@ -366,3 +366,17 @@ def test_a_motif_lies_beside_a_neck(workshop: type[Workshop]) -> None:
         motif = Motif("anchor", "chest", shop.each(centre), origin("motif"))
         _, told = solve(shop.design(replace(model, motifs=(motif,)), charts=(chart,)))
         assert [d.code for d in told] == codes
+
+
+def test_repeats_that_never_agree_on_one_width_are_told_with_a_way_out(workshop: type[Workshop]) -> None:
+    shop = workshop("S")
+    low, high = shop.chart("low", 6, 8), shop.chart("high", 6, 8)
+    levels = shop.levels("body", hem=0, yoke=30, top=60)
+    zone = Zone("high", "yoke", "top", None, shop.each(0), origin("zone"))
+    model = shop.piece("body", 40, levels, (shop.run("top"),), zones=(zone,), fabric="low")
+    fabrics = shop.charted(low, 2, 3, edge=1), shop.charted(high, 2, 3, edge=2)
+    (told,) = solve(shop.design(model, charts=(low, high), fabrics=fabrics))[1]
+    assert told.code == "counts-conflict"
+    assert sorted(told.helps) == ["let `high` be centred", "let `low` be centred"]
+    mended = (fabrics[0], replace(fabrics[1], fit="centred"))
+    assert only(shop.design(model, charts=(low, high), fabrics=mended)).charts

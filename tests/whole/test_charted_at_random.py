@@ -94,7 +94,7 @@ def lies_as_said(drawn: Charted, fabric: Fabric) -> None:
     if chart is None or drawn.area == "motif":
         return
     rows = fabric.passes()
-    first = next((c for c in rows if "patterned" in (c.fabric, *(name for name, _, _ in c.panels))), None)
+    first = next((c for c in rows if _patterned(c)), None)
     assert first is not None, "the chart was never begun"
     if drawn.area == "panel":
         (_, low, high) = next(panel for panel in first.panels if panel[0] == "patterned")
@@ -107,6 +107,10 @@ def lies_as_said(drawn: Charted, fabric: Fabric) -> None:
         low, high = first.live_first, first.live_last
         begins = _begins(drawn, chart, low, high)
     _first_rows_are_drawn(drawn, chart, fabric, rows[rows.index(first) :], begins)
+
+
+def _patterned(row: Course) -> bool:
+    return "patterned" in (row.fabric, *(name for name, _, _ in row.panels))
 
 
 def _begins(drawn: Charted, chart: Drawing, low: int, high: int) -> int:
@@ -128,6 +132,8 @@ def _first_rows_are_drawn(drawn: Charted, chart: Drawing, fabric: Fabric, rows: 
     bars = {(bar.counter, bar.slot) for bar in fabric.bars if bar.loop >= begun}
     floats = {(f.counter, slot) for f in fabric.floats for slot in range(f.first, f.last + 1)}
     for y, row in enumerate(rows[: len(chart.rows)]):
+        if not _patterned(row):
+            return
         if (row.live_first, row.live_last) != ends or row.count + len(fabric.held_in(row)) != ends[1] - ends[0] + 1:
             return
         inside = range(ends[0] + reach, ends[1] - reach + 1)
@@ -136,8 +142,15 @@ def _first_rows_are_drawn(drawn: Charted, chart: Drawing, fabric: Fabric, rows: 
             inside = range(max(inside.start, low + chart.before + reach), min(inside.stop, high - chart.after - reach))
         loops = _loops(fabric, row.counter, begun)
         for slot in inside:
-            symbol = chart.rows[y][chart.before + (slot - begins) % chart.repeat]
-            _is_made(symbol, (row.counter, slot), loops, bars, floats, fabric)
+            column = chart.before + (slot - begins) % chart.repeat
+            symbol, below = chart.rows[y][column], chart.rows[y - 1][column] if y else "."
+            # A ladder begins and ends on yarn laid in an empty hook.
+            assert ((row.counter, slot) in bars) == (symbol == "O" or (symbol == "H") != (below == "H")), (
+                symbol,
+                row.counter,
+                slot,
+            )
+            _is_made(symbol, (row.counter, slot), loops, floats, fabric)
 
 
 def _loops(fabric: Fabric, counter: int, begun: int) -> dict[int, tuple[int, str]]:
@@ -154,13 +167,11 @@ def _is_made(
     symbol: str,
     at: tuple[int, int],
     loops: dict[int, tuple[int, str]],
-    bars: set[tuple[int, int]],
     floats: set[tuple[int, int]],
     fabric: Fabric,
 ) -> None:
     meaning = MEANINGS[symbol]
     loop, yarn = loops.get(at[1], (-1, ""))
-    assert (at in bars) == (symbol == "O") or symbol in "H", (symbol, at)
     if meaning.startswith("knit") or symbol in "<>()^O":
         assert yarn == (meaning.removeprefix("knit in ") if symbol in "nr" else "wool"), (symbol, at)
     if symbol == "-":

@@ -4,22 +4,17 @@ from __future__ import annotations
 
 import random
 import re
-from functools import cache
 
 import pytest
+from shipped_once import GARMENTS, SHIPPED, compiled, design_of, source
 
-from walewright.cli.sources import shipped
 from walewright.design import Changes
-from walewright.design.model import Design
-from walewright.pipeline import Outcome, compile
+from walewright.pipeline import compile
 from walewright.report.model import Diagnostic, Severity
 from walewright.solve.multiples import slack
 from walewright.source import read, tidy
-from walewright.world import shipped_names, shipped_text
 from walewright.write import shared
 
-SHIPPED = shipped()
-GARMENTS = tuple(name.removesuffix(".wale") for name in shipped_names("patterns", suffix=".wale"))
 SINGLE = frozenset({"ebb", "sandbar"})
 """Garments of one size by their nature: shawls."""
 
@@ -37,21 +32,6 @@ TOLD = frozenset(
         "wider-than-bed",
     }
 )
-
-
-def source(name: str) -> str:
-    return shipped_text("patterns", f"{name}.wale")
-
-
-@cache
-def compiled(name: str) -> Outcome:
-    return compile(source(name), f"{name}.wale", SHIPPED, Changes())
-
-
-def design_of(name: str) -> Design:
-    design = compiled(name).design
-    assert design is not None
-    return design
 
 
 @pytest.mark.parametrize("name", GARMENTS)

@@ -8,7 +8,7 @@ import pytest
 from chart_garments import CELLS, LOZENGE, ROSE, WIDE, chart, worked
 from syrupy.assertion import SnapshotAssertion
 
-from walewright.design.model import Chart
+from walewright.design.model import Cell, Chart
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan
 from walewright.write import plain_text, write
@@ -90,3 +90,10 @@ def test_what_is_repeated_is_told() -> None:
     assert repeat(ROSE) == "Repeat: none; the 4 columns and 3 rows are worked once."
     bordered = chart("few", "-.v", before=1, repeat=1, after=1)
     assert repeat(bordered) == "Repeat: column 2 across, column 1 once at the left, column 3 once at the right; row 1 upwards."
+
+
+def test_a_wide_cross_is_said_to_need_a_column_beside_it() -> None:
+    for half, said in ((2, False), (3, True)):
+        cells = {**CELLS, "W": Cell("cross", "", half, "left")}
+        text = chart_text(chart("cable", "-" + "W" * 2 * half, "-" + "." * 2 * half, cells=cells))
+        assert ("A cross of 3 over 3 or wider without such a column beside it is knit plain." in text.notes) == said

@@ -18,6 +18,9 @@ Done = tuple[tuple[Operation, ...], State]
 
 _HELD_FOR_ROW = ("slip", "long")
 
+NEEDS_SLACK = 3
+"""A cross of so many over so many and wider cannot be made without a dropped column beside it (common practice)."""
+
 
 def knit_row(s: State) -> Done:
     """The next row and the state after it, the counter one on."""
@@ -108,21 +111,28 @@ def _reaches(one: InForce, needles: Active) -> bool:
 
 
 def _cross(in_force: tuple[InForce, ...], rows: list[RowOfChart]) -> tuple[tuple[Operation, ...], tuple[InForce, ...]]:
-    """Crossings. A purl column beside one is dropped before and re-formed after it: that gives the loops room."""
+    """Crossings. A purl column beside one is dropped before and re-formed after it, one between two after both: that gives the
+    loops room. A wide one that has none beside it is not made."""
     made: list[Operation] = []
-    charts = list(in_force)
-    for found in sorted((c for row in rows for c in row.crosses), key=lambda c: c.first):
-        slack: list[tuple[int, int]] = []
-        for slot in (found.first - 1, found.last + 1):
-            for number, one in enumerate(charts):
-                if one.purl.get(slot, 0):
-                    slack.append((slot, one.purl[slot]))
-                    charts[number] = replace(one, purl=_without(one.purl.items(), {slot}))
-        made += (op.Drop(slot, count) for slot, count in slack)
+    pending = {slot: count for one in in_force for slot, count in one.purl.items()}
+    down: dict[int, int] = {}
+    used: set[int] = set()
+    crosses = sorted((c for row in rows for c in row.crosses), key=lambda c: c.first)
+    begins = {found.first for found in crosses}
+    for found in crosses:
+        beside = (found.first - 1, found.last + 1)
         half = (found.last - found.first + 1) // 2
+        if half >= NEEDS_SLACK and not any(slot in down or (slot in pending and slot not in used) for slot in beside):
+            continue
+        for slot in beside:
+            if slot in pending and slot not in used:
+                used.add(slot)
+                down[slot] = pending[slot]
+                made.append(op.Drop(slot, down[slot]))
         made.append(op.Cross(found.first, found.last, half, "left" if found.hung_first == "left" else "right"))
-        made += (op.LatchUp(slot, count) for slot, count in slack)
-    return tuple(made), tuple(charts)
+        between = found.last + 1 if found.last + 2 in begins else None
+        made += (op.LatchUp(slot, down.pop(slot)) for slot in beside if slot in down and slot != between)
+    return tuple(made), tuple(replace(one, purl=_without(one.purl.items(), used)) for one in in_force)
 
 
 def _counted(in_force: tuple[InForce, ...], rows: list[RowOfChart]) -> Iterator[InForce]:

@@ -18,6 +18,8 @@ from walewright.readback.groups import Found, groups
 Moves = list[Operation]
 Yarn = tuple[str, str]
 """Yarn and tension."""
+_WITHOUT_SLACK = 2
+"""Stitches over as many that can be crossed with stitches close beside them on both sides."""
 
 
 @dataclass(slots=True)
@@ -231,8 +233,7 @@ class Charting:
             chart.tucked -= back
         made: Moves = [*(op.Release(*r) for r in ranges(back)), *drops]
         made += [move for _, move in sorted(moves, key=lambda m: m[0])]
-        for first, mark in sorted(crosses, key=lambda c: c[0]):
-            made += self._crossed(first, mark)
+        made += self._crossed(sorted(crosses, key=lambda c: c[0]))
         for slot in sorted(at):
             chart, mark = at[slot]
             if mark.kind == "ladder" and slot not in chart.ladder:
@@ -251,18 +252,31 @@ class Charting:
                     down[slot] = chart.ladder.pop(slot)
         return [op.Drop(slot, rows) for slot, rows in sorted(down.items()) if rows]
 
-    def _crossed(self, first: int, mark: Mark) -> Moves:
-        """The columns beside the cross that will be latched up are dropped for it, which gives the slack."""
-        last = first + 2 * mark.half - 1
-        beside = [(s, c.purl[s], c) for s in (first - 1, last + 1) for c in self._charts if c.purl.get(s, 0)]
-        for slot, _, chart in beside:
-            chart.purl[slot] = 0
-        side: Side = "left" if mark.first == "left" else "right"
-        return [
-            *(op.Drop(slot, rows) for slot, rows, _ in beside),
-            op.Cross(first, last, mark.half, side),
-            *(op.LatchUp(slot, rows) for slot, rows, _ in beside),
-        ]
+    def _crossed(self, crosses: list[tuple[int, Mark]]) -> Moves:
+        """From left to right. The columns beside a cross that will be latched up are dropped for it, which gives the slack; one
+        that two crosses share stays down for both."""
+        made: Moves = []
+        deep: dict[int, int] = {}
+        lefts = {first - 1 for first, _ in crosses}
+        for first, mark in crosses:
+            last = first + 2 * mark.half - 1
+            if mark.half > _WITHOUT_SLACK and not any(self._unlatched(s) or s in deep for s in (first - 1, last + 1)):
+                continue
+            for slot in (first - 1, last + 1):
+                rows = self._unlatched(slot)
+                if rows:
+                    deep[slot] = rows
+                    made.append(op.Drop(slot, rows))
+                    for chart in self._charts:
+                        chart.purl[slot] = 0
+            side: Side = "left" if mark.first == "left" else "right"
+            made.append(op.Cross(first, last, mark.half, side))
+            made += [op.LatchUp(s, deep.pop(s)) for s in (first - 1, last + 1) if s in deep and not (s > last and s in lefts)]
+        return made
+
+    def _unlatched(self, slot: int) -> int:
+        """Rows of the column on a needle that are to be latched up; 0 for none."""
+        return max((c.purl.get(slot, 0) for c in self._charts), default=0)
 
     def _across(
         self, at: dict[int, tuple[InForce, Mark]], working: Sequence[int], to: Side, yarn: Yarn | None, pictures: bool

@@ -94,7 +94,7 @@ def _smallest_change(
     design: Design, rules: Sequence[Rule], found: Sequence[Rule], sizes: Sequence[int], graded: bool
 ) -> tuple[str, ...]:
     """The wanted lengths to write instead, so that as little as possible is changed and everything else holds: those of one
-    figure, if changing one is enough, else of several."""
+    figure, if changing one is enough, else of several. Where none would do, what to write in place of what is not a figure."""
     wanted = [rule for rule in found if rule.kind.is_wanted and rule.cm_per_unit]
     attempts = [_changed(design, rules, [rule], sizes, graded) for rule in wanted]
     # One that changes nothing only shows that what follows from other figures could lie otherwise: nobody could write that.
@@ -106,7 +106,7 @@ def _smallest_change(
         ]
         possible = [a for a in together if a is not None and a[1]][:1]
     if not possible:
-        return ()
+        return tuple(dict.fromkeys(rule.otherwise for rule in found if rule.otherwise))
     spoken = []
     for name, values in min(possible, key=lambda a: a[0])[1].items():
         grouped = _grouped(values)

@@ -56,6 +56,8 @@ class Multiple:
     what: str
     why: str
     origins: tuple[Origin, ...]
+    otherwise: str = ""
+    """What to write where nothing else would do."""
 
 
 def multiples(design: Design, piece: Piece) -> tuple[Multiple, ...]:
@@ -67,7 +69,7 @@ def multiples(design: Design, piece: Piece) -> tuple[Multiple, ...]:
         first = piece.levels[0].name
         # What the piece itself cannot have is left to the hands: the last needle is kept in work.
         parity = Multiple(first, 2, int(piece.odd), 0, "", "", ())
-        others = [parity, *(m for m in found if m.level == first)]
+        others = [parity, *(m for m in found if all(station(piece, side, m.level) == 0 for side in SIDES))]
         if step and all(_agree(step, rest, m) for m in others):
             what = f"the `{edging.name}` of the {piece.name} begins and ends alike"
             why = f"it is worked over {rest} {_stitches(rest)} and any number of {step}"
@@ -84,7 +86,8 @@ def _whole_repeats(design: Design, piece: Piece) -> Iterator[Multiple]:
         rest = 2 * fabric.edge + chart.before + chart.after
         what = f"the {piece.name} is {rest} {_stitches(rest)} and whole repeats of {chart.repeat} wide at `{stretch.from_level}`"
         origins = tuple(dict.fromkeys((stretch.origin, fabric.origin)))
-        yield Multiple(stretch.from_level, chart.repeat, rest, 1, what, f"`{fabric.name}` is knitted in whole repeats", origins)
+        why, otherwise = f"`{fabric.name}` is knitted in whole repeats", f"let `{fabric.name}` be centred"
+        yield Multiple(stretch.from_level, chart.repeat, rest, 1, what, why, origins, otherwise)
 
 
 def _stitches(count: int) -> str:
@@ -152,7 +155,8 @@ def multiple_rules(draft: Draft, design: Design, piece: Piece, terms: Sequence[P
             fails = f"it cannot be that {multiple.what}: {multiple.why}"
             count = len(terms)
             name = f"repeats of the {piece.name} at `{multiple.level}` ({multiple.step})"
-            draft.rules.append(Rule(name, Kind.CONSTRUCTION, multiple.origins, (says,) * count, (fails,) * count, tuple(lines)))
+            said = (says,) * count, (fails,) * count
+            draft.rules.append(Rule(name, Kind.CONSTRUCTION, multiple.origins, *said, tuple(lines), otherwise=multiple.otherwise))
 
 
 def repeats_on_a_slope(design: Design) -> Iterator[Diagnostic]:

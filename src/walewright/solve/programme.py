@@ -77,6 +77,8 @@ class Rule:
     """Of a wanted number: how many centimetres one unit of its terms is."""
     near: tuple[tuple[int, Linear], ...] = ()
     """Of a finished width: the same as the constraints, but no more than a stitch off. Kept wherever that is possible at all."""
+    otherwise: str = ""
+    """What to write in its place, where no other figure would do."""
 
     def only(self, sizes: frozenset[int]) -> Rule:
         """The same rule as far as it speaks of these sizes alone."""

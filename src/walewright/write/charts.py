@@ -29,6 +29,9 @@ MEANINGS = {
 }
 """Of the kinds of `design.model.Cell` that have but one form."""
 
+NEEDS_SLACK = 3
+"""Of a cross of so many over so many and wider is said what it needs beside it."""
+
 PICTURE_WAY = (
     "by hand, over the whole width, beginning at the carriage's side, where the yarns hang, lay each block's yarn into the open"
     " hooks, those of other charts too, crossing neighbouring yarns where they meet; then take the carriage across without yarn"
@@ -42,8 +45,10 @@ BEFORE = "Moves and crosses are made before the row is knitted."
 
 SLACK = (
     "A column of purl marks right beside a cross is dropped before it, as deep as it was not latched up yet, and "
-    "latched up after it."
+    "latched up after it; one between two crosses is latched up after both."
 )
+
+TIGHT = "A cross of 3 over 3 or wider without such a column beside it is knit plain."
 
 COLUMNS = (
     "Purl marks: latch each column up after the last of them, and sooner where the chart ends or where its needle is about to be "
@@ -113,7 +118,7 @@ def chart_text(chart: Chart) -> ChartText:
         key,
         (
             SIDE,
-            *_when(kinds),
+            *_when(kinds, max((k.cell.cross for k in chart.key if k.symbol in used), default=0)),
             *((_next_row(len(chart.rows)),) if chart.repeat else ()),
             f"Repeat: {repeated(chart)}.",
             *((f"Way: {PICTURE_WAY}.",) if chart.picture else ()),
@@ -131,13 +136,15 @@ def _next_row(rows: int) -> str:
     )
 
 
-def _when(kinds: set[str]) -> Iterator[str]:
+def _when(kinds: set[str], widest: int) -> Iterator[str]:
     """When within a row, or after which row, what the marks ask for is done."""
     if kinds & {"hole", "cross"}:
         yield BEFORE
         yield PLAIN
     if {"cross", "purl"} <= kinds:
         yield SLACK
+        if widest >= NEEDS_SLACK:
+            yield TIGHT
     if "purl" in kinds:
         yield COLUMNS
     if "tuck" in kinds:
