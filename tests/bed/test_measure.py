@@ -269,8 +269,8 @@ def test_a_loop_beside_a_closed_slit_is_moved_before_the_first_row(one: Callable
         *(Hold(-4, -1), Pass("left"), Pass("right"), BreakYarn(), MoveCarriage("left"), SetCounter(4)),
         *(Hold(0, 3), Release(-4, -1), UseYarn("wool", "4"), Pass("right"), Pass("left"), Release(0, 3)),
     )
-    assert one(*START, *halves, Transfer(-1, -1, 1), Pass("right"), OntoWaste(-4, 3, 8, "end")).faults == ()
-    assert one(*START, *halves, Transfer(-1, -1, -1), Pass("right"), OntoWaste(-4, 3, 8, "end")).faults == ()
+    assert one(*START, *halves, Transfer(0, 0, 1), Pass("right"), OntoWaste(-4, 3, 8, "end")).faults == ()
+    assert one(*START, *halves, Transfer(0, 0, -1), Pass("right"), OntoWaste(-4, 3, 8, "end")).faults == ()
 
 
 def test_a_loop_moved_away_does_not_hide_an_open_turn(one: Callable[..., BedResult]) -> None:
