@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from walewright.bed.carriage import unwrapped_moved
 from walewright.bed.density import Density
 from walewright.bed.loops import NOTHING, Kind
 from walewright.bed.machine import HELD, NON_WORKING, WORKING, Machine, Refusal
@@ -167,6 +168,9 @@ def transfer(m: Machine, op: Transfer) -> Refusal | None:
                 i,
                 i + op.by,
             )
+    refusal = unwrapped_moved(m, first, last)
+    if refusal is not None:
+        return refusal
     lifted = [(i, m.lift(i)) for i in range(first, last + 1)]
     for i, loops in lifted:
         m.hang(i + op.by, loops)
