@@ -30,6 +30,8 @@ class Charted:
     offset_cm: float
     per_cm: float
     """Stitches of the ground to a cm."""
+    mirrored: bool = False
+    """Whether the front is the back's mirror image."""
 
 
 def charted(chance: Random) -> Charted:
@@ -100,14 +102,14 @@ class _Garment:
         start = self._start()
         self.pattern = self._pattern()
         pieces = [self._piece("back", start)]
+        mirrored = self.two and self.chance.random() < 0.3
         if self.two:
-            mirrored = self.chance.random() < 0.3
             mirror = f"piece front in {self.fabric}, mirror of back"
             pieces.append(mirror if mirrored else self._piece("front", start))
             self._joined()
         self._bands()
         text = "\n\n".join(part for part in (self._head(), *self.edgings, *pieces, *self.after) if part) + "\n"
-        return Charted(text, self.family, self.area, self.fit, self.edge, self.chart, self.odd, self.offset, self.per_cm)
+        return Charted(text, self.family, self.area, self.fit, self.edge, self.chart, self.odd, self.offset, self.per_cm, mirrored)
 
     def _head(self) -> str:
         chance = self.chance
