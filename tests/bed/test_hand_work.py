@@ -109,6 +109,7 @@ def test_gathered_stitches_are_held_by_the_thread(one: One) -> None:
     [
         ((Gather(0, 5),), "gather-yarn-unbroken", "wool"),
         ((BreakYarn(), Gather(0, 4)), "gather-not-all", "R 6"),
+        ((BreakYarn(4), Gather(0, 5)), "tail-too-short", "R 6"),
         ((BreakYarn(), Gather(0, 6)), "gather-empty", "R 7"),
         ((BreakYarn(), Hold(4, 5), Gather(0, 3)), "gather-not-all", "held"),
         ((BreakYarn(), Hold(4, 5), Gather(0, 5)), "needle-held", "R 5"),
@@ -213,6 +214,8 @@ def test_a_slot_has_waiting_stitches_below_and_closed_ones_above(one: One) -> No
         (slot(CastOn("e-wrap", 2, 3, own_length=True)), "not-in-work"),
         (slot(IntoWork(2, 3), CastOn("e-wrap", 1, 3, own_length=True)), "cast-on-over-loops"),
         (slot(IntoWork(2, 3), BreakYarn(), CastOn("e-wrap", 2, 3, own_length=True)), "no-yarn"),
+        (slot(IntoWork(2, 3), CastOn("e-wrap", 2, 3, own_length=True, length_cm=3)), "length-too-short"),
+        (slot(IntoWork(2, 3), CastOn("e-wrap", 2, 3, length_cm=30)), "length-unused"),
         (slot(IntoWork(2, 3), CastOn("comb", 2, 3, own_length=True)), "comb-in-garment-yarn"),
     ],
 )

@@ -50,6 +50,12 @@ JOINS: dict[str, tuple[Join, str, tuple[str, ...]]] = {
         "grafted-not-open-loops",
         ("end", "mitten", "closed stitches"),
     ),
+    "other rows than told": (Join((("mitten", "back"),), (("mitten", "back"),), 0, rows=9), "join-told", ("8 rows", "9")),
+    "another length than told": (
+        Join((("mitten", "back"),), (("mitten", "back"),), 5, one_mm=10, other_mm=10),
+        "join-told",
+        ("10 mm", "mm long"),
+    ),
     "grafting row ends": (Join((("mitten", "palm"),), TAB, 0, way="grafted"), "grafted-not-open-loops", ("row ends",)),
     "linking row ends": (Join((("mitten", "palm"),), TAB, 0, way="linked"), "linked-not-stitches", ("row ends",)),
     "linking unequal numbers": (

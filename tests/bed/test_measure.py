@@ -263,6 +263,22 @@ def test_a_slit_closes_again_without_a_wrap(one: Callable[..., BedResult]) -> No
     assert {result.fabrics[0].rows_in_wale(slot) for slot in range(-4, 4)} == {7}
 
 
+def test_a_loop_beside_a_closed_slit_is_moved_before_the_first_row(one: Callable[..., BedResult]) -> None:
+    """A lace hole at the border of two parts that have met: nothing was left open there."""
+    halves = (
+        *(Hold(-4, -1), Pass("left"), Pass("right"), BreakYarn(), MoveCarriage("left"), SetCounter(4)),
+        *(Hold(0, 3), Release(-4, -1), UseYarn("wool", "4"), Pass("right"), Pass("left"), Release(0, 3)),
+    )
+    assert one(*START, *halves, Transfer(0, 0, 1), Pass("right"), OntoWaste(-4, 3, 8, "end")).faults == ()
+    assert one(*START, *halves, Transfer(0, 0, -1), Pass("right"), OntoWaste(-4, 3, 8, "end")).faults == ()
+
+
+def test_a_loop_moved_away_does_not_hide_an_open_turn(one: Callable[..., BedResult]) -> None:
+    halves = (Hold(-4, -1), Pass("left"), Pass("right"), Release(-4, -1))
+    (fault,) = one(*START, *halves, Transfer(-1, -1, -1), Pass("left")).faults
+    assert fault.code == "held-edge-unwrapped"
+
+
 def test_an_inner_edge_begins_beside_the_centre(one: Callable[..., BedResult]) -> None:
     plain = one(*parted(centre=True)).fabrics[0].edge("neck right")[0]
     shaped = one(*parted(Transfer(1, 1, 1), OutOfWork(1, 1), centre=True)).fabrics[0].edge("neck right")[0]

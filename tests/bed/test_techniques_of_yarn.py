@@ -279,9 +279,9 @@ def test_tails_are_added_up_by_yarn_and_told_apart(one: One) -> None:
         ops: Ops = [Pass("left"), BreakYarn(first), UseYarn("navy", "4"), Pass("right"), BreakYarn(second), UseYarn("wool", "4")]
         return fabric(one(*START, *ops, Pass("left"), BreakYarn(third), Gather(0, 9)))
 
-    assert made(10, 15, 20).tails_cm == {"wool": 30, "navy": 15}
+    assert made(20, 15, 30).tails_cm == {"wool": 50, "navy": 15}
     assert made(0, 0, 0).tails_cm == {}
-    assert made(10, 15, 20) != made(20, 15, 10)
+    assert made(20, 15, 30) != made(30, 15, 20)
 
 
 # ------------------------------------------------------------------ what is said to be knitted

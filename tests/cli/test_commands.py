@@ -60,6 +60,9 @@ def test_one_size_has_no_brackets_where_numbers_stand(sound: Path) -> None:
     text = (out / "slackwater.txt").read_text(encoding="utf-8")
     assert "chest: 36.25 in\n" in text
     assert not re.search(r"\d \(\d", text)
+    assert "\nSizes M\n" not in text, "a copy for one size has said which"
+    assert text.count("Making up\n") == 1
+    assert ("cast-on comb" in text) == ("with the comb" in text), "only what is needed is listed"
 
 
 def test_sizes_may_be_listed_or_repeated(sound: Path, capsys: Said) -> None:

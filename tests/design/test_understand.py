@@ -61,6 +61,15 @@ def test_a_sound_garment(read: Read) -> None:
     assert design.bands[0].along[0].edge == "neck"
 
 
+def test_joins_in_the_making_up_come_where_they_stand(read: Read) -> None:
+    seam = Join((EdgeRef("back", "start"),), (EdgeRef("back", "neck"),), Number(60, "cm"))
+    design, told = read(MakingUp((Text("step", "Block."), seam, Text("step", "Sew in ends."))))
+    assert told == ()
+    assert [join.origin.path for join in design.joins][-1] == "join back start to back neck"
+    assert design.making_up == ("Block.", "Sew in ends.")
+    assert design.joins_before == (len(design.joins) - 1, len(design.joins))
+
+
 def test_the_dump_is_one_text_for_one_meaning(read: Read) -> None:
     same, _ = read()
     again, _ = read()

@@ -9,8 +9,8 @@ import pytest
 from walewright.design.model import Band, EdgeName, Fabric, Join, Origin
 from walewright.knit import operations as op
 from walewright.knit import steps as st
-from walewright.knit.ends import tail_cm
 from walewright.knit.hands import perform
+from walewright.knit.lengths import tail_cm
 from walewright.knit.state import State
 from walewright.solve.model import PickUp, SizedBand, SizedJoin, SizedOpening
 
@@ -233,9 +233,11 @@ def test_a_piece_is_sewn_off_with_its_tail(room: Any) -> None:
     assert made.works[0].blocks[0].operations[-2:] == (op.BreakYarn(60), op.SewOff(-20, 19, "right"))
 
 
-def test_a_gathered_end_has_two_widths(room: Any) -> None:
+def test_a_gathered_end_has_two_widths_and_an_end_to_hold(room: Any) -> None:
     made = room.knit((room.piece("hat", 40, 20, end_way="gathered"),))
-    assert made.paragraph("Finish") == (st.BreakOff(40), st.GatherAll())
+    assert made.paragraph("Finish") == (st.BreakOff(50), st.GatherAll())
+    few = room.knit((room.piece("hat", 8, 20, end_way="gathered"),))
+    assert few.paragraph("Finish") == (st.BreakOff(30), st.GatherAll())
 
 
 def grafted(room: Any, way: str, *edges: str, **fields: Any) -> Any:

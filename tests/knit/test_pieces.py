@@ -137,7 +137,7 @@ def test_a_keyhole_rejoins_and_the_neck_goes_on_above_it(room: Any) -> None:
         "",
         "Edges for making up",
     ]
-    assert st.CastOnBetween(8, -4, 3) in made.steps()
+    assert st.CastOnBetween(8, -4, 3, 40) in made.steps()
     assert made.paragraph("Close the keyhole")[-1] == st.Now(40, 30, "right")
     assert st.EdgeIs("keyhole", "inner", 10, 30) in made.steps()
     assert made.edge("back", "keyhole left") == (20,)
@@ -207,7 +207,7 @@ def test_a_thumb_is_hung_on_its_slot(room: Any) -> None:
     picked = tuple(PickUp(edge, "whole", 8, 8, 4.0) for edge in edges)
     thumb = room.piece("thumb", 16, 20, start_way="along", start_along=edges, start_pick_ups=picked)
     made = room.knit((hand, thumb))
-    assert st.SlotOnWaste(8, 4, 11, "thumb") in made.steps()
+    assert st.SlotOnWaste(8, 4, 11, "thumb", 40) in made.steps()
     assert st.PickUpAlong("hand", "thumb upper", "whole", 8, 0, 7) in made.steps(block=1)
     assert made.results[0].open_edges == ()
     assert made.edge("thumb", "end") == (16,)
@@ -218,7 +218,7 @@ def test_a_column_of_buttonholes_is_one_repeat(room: Any) -> None:
     made = room.knit((room.piece("front", 40, 44, slots=column),))
     knit = made.paragraph("Knit and shape")
     assert kinds(knit) == ["KnitTo", "Now", "SlotClosed", "Repeat", "Now", "KnitTo", "Now"]
-    assert knit[3] == st.Repeat((st.KnitRows(8), st.SlotClosed(2, 14, 15)), 4)
+    assert knit[3] == st.Repeat((st.KnitRows(8), st.SlotClosed(2, 14, 15, 25)), 4)
 
 
 def test_an_eyelet_is_moved_towards_the_centre(room: Any) -> None:
@@ -386,3 +386,34 @@ def test_one_size_alone_is_told_row_by_row(room: Any) -> None:
     alone, among = room.knit((front,)), room.knit((front,), (front,))
     assert not any(isinstance(s, st.Together) for s in alone.paragraph("Right half", 0))
     assert any(isinstance(s, st.Together) for s in among.paragraph("Right half", 0))
+
+
+def marked(made: Any) -> list[st.Step]:
+    return [step for step in made.steps() if isinstance(step, st.MarkEdges)]
+
+
+def joined(room: Any, *edges: str) -> tuple[tuple[Join, SizedJoin], ...]:
+    """Each edge of the front sewn to itself: all that counts here is that it is named."""
+    found = []
+    for edge in edges:
+        names = ((EdgeName("front", edge),), (EdgeName("front", edge),))
+        sized = SizedJoin(*names, None, None, 10.0, 10.0, 0.0, room.here, 0.0, "sewn")
+        found.append((Join(*names, (0.0,), room.here, None, "sewn"), sized))
+    return tuple(found)
+
+
+def test_an_edge_that_is_looked_for_is_marked_at_its_own_end(room: Any) -> None:
+    left = (room.run(0, 20, name="side"), room.run(20, 40, name="armhole_left"))
+    right = (room.run(0, 20, name="side"), room.run(20, 40, name="armhole_right"))
+    front = (room.piece("front", 40, 40, left=left, right=right),)
+    assert marked(room.knit(front)) == []
+    only_left = room.knit(front, joins=joined(room, "armhole_left"))
+    assert marked(only_left) == [st.MarkEdges("armhole_left", "left end")]
+    both = room.knit(front, joins=joined(room, "side"))
+    assert marked(both) == [st.MarkEdges("side", "both ends", "end")]
+
+
+def test_an_edge_of_one_name_is_marked_once(room: Any) -> None:
+    runs = (room.run(0, 10, name="side"), room.run(10, 20, name="gusset"), room.run(20, 40, name="gusset"))
+    made = room.knit((room.piece("front", 40, 40, left=runs),), joins=joined(room, "side", "gusset right"))
+    assert marked(made) == [st.MarkEdges("side", "left end", "end"), st.MarkEdges("gusset", "right end")]

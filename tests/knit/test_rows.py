@@ -187,17 +187,35 @@ def test_needles_held_for_shaping_leave_and_begin_afresh() -> None:
     assert [m for m in made if isinstance(m, op.LatchUp)] == [op.LatchUp(3, 5), op.LatchUp(7, 1)]
 
 
-def test_a_parting_latches_the_part_that_waits_and_the_counter_brings_the_chart_back() -> None:
+def test_a_column_waits_with_its_part_and_is_latched_whole_when_it_has_gone_on() -> None:
     state = ready(chart("-...", "-...", "-...", "....", name="grid"), width=8)
     _, state = work(state, whole(last=7), st.KnitRows(2))
     made, state = work(state, st.HoldPart("left", 0, 3))
-    assert made == [op.LatchUp(0, 2), op.Hold(0, 3)]
+    assert made == [op.Hold(0, 3)]
     made, state = work(state, st.KnitRows(2), st.OffOnWaste(8, "shoulder right"))
     # The needle of the right part went on: three rows in all, latched as the third ended.
     assert made == [op.Pass("left"), op.LatchUp(4, 3), op.Pass("right"), op.OntoWaste(4, 7, 8, "shoulder right")]
     steps = (st.CarriageAt("left"), st.SetRowCounter(2), st.ReturnPart("left", 0, 3), st.KnitRows(1))
     made, _ = work(state, *steps)
-    assert made[-2:] == [op.Pass("right"), op.LatchUp(0, 1)]
+    assert made[-2:] == [op.Pass("right"), op.LatchUp(0, 3)]
+
+
+def test_a_column_that_has_waited_and_is_an_edge_stitch_now_is_latched_as_its_part_returns() -> None:
+    state = ready(chart("-", "-", "-", "-", name="grid"), width=8)
+    _, state = work(state, whole(last=7, edge=1), st.KnitRows(2), st.HoldPart("left", 0, 3), st.KnitRows(1))
+    made, _ = work(state, st.SetRowCounter(2), st.ReturnPart("left", 0, 3), st.HoldPart("right", 4, 7), st.KnitRows(1))
+    assert op.LatchUp(4, 3) not in made
+    assert [m for m in made if isinstance(m, op.LatchUp | op.Release)] == [op.Release(0, 3), op.LatchUp(3, 2)]
+
+
+def test_a_wide_crossing_after_a_parting_has_the_room_of_its_columns() -> None:
+    state = ready(chart("-XXXX-", "-XXXX-", repeat=6), width=12)
+    _, state = work(state, whole(), st.KnitRows(1), st.HoldPart("left", 0, 5), st.KnitRows(1), st.OffOnWaste(8, "shoulder right"))
+    made, _ = work(state, st.CarriageAt("left"), st.SetRowCounter(1), st.ReturnPart("left", 0, 5), st.KnitRows(1))
+    assert made[-6:] == [
+        *(op.Drop(0, 1), op.Drop(5, 1), op.Cross(1, 4, 2, "right"), op.LatchUp(0, 1), op.LatchUp(5, 1)),
+        op.Pass("right"),
+    ]
 
 
 def test_the_centre_leaves_before_it_goes_on_waste_yarn() -> None:
@@ -323,7 +341,7 @@ def test_a_tuck_returns_before_its_needle_leaves() -> None:
     state = ready(chart("-t.."), width=4)
     _, state = work(state, whole(last=3), st.KnitRows(1))
     made, _ = work(state, st.HoldPart("left", 0, 3))
-    assert made == [op.LatchUp(0, 1), op.Release(1, 1), op.Hold(0, 3)]
+    assert made == [op.Release(1, 1), op.Hold(0, 3)]
 
 
 def test_a_tuck_at_the_end_returns_before_the_piece_comes_off() -> None:

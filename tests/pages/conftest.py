@@ -46,6 +46,12 @@ def gallery() -> ModuleType:
     return module
 
 
+STEPS = (
+    "Block the pieces to the measurements of the schematics and leave them to dry flat.",
+    "Sew the sleeve seams and the side seams. Sew in all ends.",
+)
+
+
 def per(count: int, first: float, step: float) -> tuple[float, ...]:
     return tuple(first + step * i for i in range(count))
 
@@ -147,10 +153,7 @@ def make_design(count: int, title: str, story: str) -> d.Design:
             d.Join((edge("sleeve", "end"),), (edge("back", "armhole"), edge("front", "armhole")), per(count, 2, 0), ORIGIN),
         ),
         requirements=(),
-        making_up=(
-            "Block the pieces to the measurements of the schematics and leave them to dry flat.",
-            "Sew the sleeve seams and the side seams. Sew in all ends.",
-        ),
+        making_up=STEPS,
     )
 
 
@@ -399,7 +402,9 @@ def make_instructions(count: int, counts: s.Counts) -> w.Instructions:
         "back side to front side",
         "sleeve end to back armhole + front armhole, easing 2 cm",
     )
-    joining = w.Section("joining", "Joining", 1, (w.Paragraph("", "", tuple(say(f"Join {j}.", every) for j in joins)),))
+    steps = tuple(say(f"By hand: {text}", every) for text in STEPS)
+    joined = tuple(say(f"Join {j}.", every) for j in joins)
+    joining = w.Section("joining", "Making up", 1, (w.Paragraph("", "", (*steps, *joined)),))
     return w.Instructions(
         NAMES[:count],
         tuple(sections),

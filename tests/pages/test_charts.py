@@ -320,7 +320,7 @@ def test_tools_with_as_many_prongs_as_stitches_are_moved_together() -> None:
 
 def test_bobbins_and_floats_are_listed(pattern: Make) -> None:
     made = with_charts(pattern(2), ISLAND, lies={})
-    ends = tuple(p.BobbinUse("front", "trial", "navy", n, "L 3", 10 * n, 2.5 * n) for n in (1, 2))
+    ends = tuple(p.BobbinUse("front", "trial", "navy", n, "L 3", 10 * n, 2.5 * n, "R 2", 40, ((15, 16),) * (2 - n)) for n in (1, 2))
     long = p.FloatFound("front", "gold", 34, "L 9", "L 3", 7, 5.4)
     sizes = (
         replace(made.proof.sizes[0], bobbins=ends, floats=(long, replace(long, row=36))),
@@ -328,10 +328,13 @@ def test_bobbins_and_floats_are_listed(pattern: Make) -> None:
     )
     proof = replace(made.proof, sizes=sizes)
     (table,) = bobbins(made.design, proof)
-    assert table.rows == (("1", "Navy", "RC 10, L 3", "2.5", "2.5"), ("2", "Navy", "RC 20, L 3", "5.0", "–"))
+    assert table.rows == (
+        ("1", "Navy", "L 3 to R 2", "RC 9", "to RC 40; it hangs from RC 14 to 16 and is taken up again", "2.5", "2.5"),
+        ("2", "Navy", "L 3 to R 2", "RC 19", "to RC 40", "5.0", "–"),
+    )
     told = floats(made.design, proof)
     assert told is not None
-    assert told.rows == (("Front (XS)", "Gold", "34, 36", "L 9 to L 3: 7 stitches, 5.4 cm"),)
+    assert told.rows == (("Front (XS)", "Gold", "33, 35", "L 9 to L 3: 7 stitches, 5.4 cm"),)
     assert floats(made.design, made.proof) is None
     page = html(replace(made, proof=proof).sheet())
     assert "Bobbins for the front" in page

@@ -230,7 +230,7 @@ def test_bobbins_and_floats_are_told(outcome: Outcome) -> None:
     from walewright.proof.model import BobbinUse, FloatFound
 
     assert outcome.proof is not None
-    bobbin = BobbinUse("front", "spot", "navy", 2, "L 2", 31, 1.23456)
+    bobbin = BobbinUse("front", "spot", "navy", 2, "L 2", 31, 1.23456, "R 1", 40, ((34, 35),))
     found = FloatFound("front", "navy", 32, "L 2", "R 4", 6, 4.61538)
     first = replace(outcome.proof.sizes[0], bobbins=(bobbin,), floats=(found,))
     document = plan_json(replace(outcome, proof=replace(outcome.proof, sizes=(first, *outcome.proof.sizes[1:]))))

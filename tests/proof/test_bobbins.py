@@ -39,6 +39,17 @@ def test_each_end_that_begins_there_has_a_bobbin() -> None:
     ]
 
 
+def test_it_is_told_which_block_it_is_and_when_it_hangs() -> None:
+    navy = found()[1]
+    assert (navy.first, navy.last, navy.row, navy.last_row, navy.rests) == ("L 2", "R 2", 3, 6, ())
+    blocks = (("wool", -6, -3), ("navy", -2, 1), ("wool", 2, 5))
+    whole = (("wool", -6, 5),)
+    drawn = [PictureRow("left" if i % 2 == 0 else "right", "4", whole if i in (1, 2) else blocks) for i in range(4)]
+    made = knitted([*BEGIN, *rows(2, "left"), *drawn, *rows(4, "left"), *END])
+    uses = bobbins(DRAWN, garment(replace(SIZED, charts=(AT,))), {"cloth": made})
+    assert [u.rests for u in uses if u.yarn == "navy"] == [((4, 5),)]
+
+
 def test_it_is_long_enough_for_its_stitches_and_two_tails() -> None:
     plain = DRAWN.fabric("plain")
     navy = found()[1]

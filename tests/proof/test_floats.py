@@ -55,8 +55,8 @@ def test_one_warning_for_all_sizes_with_rows_and_needles() -> None:
     (warning,) = float_warnings([("S", ()), ("M", small), ("L", small[:1])])
     assert (warning.code, warning.severity, warning.sizes) == ("long-float", Severity.WARNING, ("M", "L"))
     assert "navy floats over 7 needles" in warning.message
-    assert "M: cloth, 2 in rows 3 to 5: in row 3 L 4 to R 2" in warning.notes
-    assert "L: cloth, row 3 L 4 to R 2" in warning.notes
+    assert "M: cloth, 2 floats: the first at RC 2, before row 3, past needles L 4 to R 2; the last at RC 4" in warning.notes
+    assert "L: cloth, at RC 2, before row 3, past needles L 4 to R 2" in warning.notes
     assert "catch" in warning.helps[0]
 
 
@@ -65,7 +65,7 @@ def test_many_floats_of_a_row_are_counted() -> None:
     assert len(many) == 1, "floats beyond the row are none of it"
     row = [replace(many[0], found=replace(many[0].found, first=f"L {at}")) for at in (5, 4, 3, 2)]
     (warning,) = float_warnings([("S", row)])
-    assert warning.notes[1] == "S: cloth, row 3 L 5 to R 6, L 4 to R 6, L 3 to R 6 and 1 more"
+    assert warning.notes[1] == "S: cloth, at RC 2, before row 3, past needles L 5 to R 6, L 4 to R 6, L 3 to R 6 and 1 more"
 
 
 def test_each_yarn_and_place_has_its_own_warning() -> None:

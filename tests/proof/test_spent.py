@@ -10,9 +10,11 @@ from charted_by_hand import BEGIN, DESIGN, END, LACE, PLAIN, knitted
 
 from walewright.knit.operations import (
     BreakYarn,
+    CastOn,
     DrawLong,
     Hold,
     InFabric,
+    IntoWork,
     LayIn,
     LiftOff,
     OntoWaste,
@@ -32,6 +34,18 @@ def of(*moves: object, copies: int = 1, end: Ops = END) -> Spent:
 
 def test_loops_of_the_cast_on_the_rows_and_the_chain() -> None:
     assert of(*rows(4, "left")).tallies == {("plain", "wool"): Tally(12 + 4 * 12, chains=12)}
+
+
+def test_a_chain_is_a_chain_at_the_start_too() -> None:
+    chained = [replace(op, way="chain") if isinstance(op, CastOn) else op for op in (*BEGIN, *rows(4, "left"), *END)]
+    assert spent(DESIGN, [knitted(chained)]).tallies == {("plain", "wool"): Tally(4 * 12, chains=24)}
+
+
+def test_a_length_cut_to_cast_on_with_counts_whole() -> None:
+    again = (OntoWaste(-2, 1, 8, "slot"), IntoWork(-2, 1), CastOn("e-wrap", -2, 1, own_length=True, length_cm=40))
+    found = of(*rows(2, "left"), *again, *rows(2, "left"))
+    assert found.tallies == {("plain", "wool"): Tally(12 + 4 * 12, chains=12)}
+    assert found.tails_cm == {"wool": 40}
 
 
 def test_copies_count_each() -> None:

@@ -165,6 +165,17 @@ def test_a_column_is_latched_before_a_further_loop_is_hung_on_it() -> None:
     assert closed[:4] == (LEFT, op.LatchUp(-2, 1), op.LatchUp(0, 1), op.Close(-3, -1, "right"))
 
 
+def test_a_column_waits_with_its_part() -> None:
+    grid, start = on("--", "--", "--", "--", first=-1)
+    part = (start, st.KnitRows(1), st.HoldPart("left", -6, -1), st.KnitRows(1), st.OffOnWaste(8, "shoulder right"))
+    again = (st.CarriageAt("left"), st.SetRowCounter(1), st.ReturnPart("left", -6, -1), st.KnitRows(2))
+    made = moves(grid, *part, *again)
+    assert [m for m in made if isinstance(m, op.LatchUp | op.Hold | op.Release)] == [
+        *(op.Hold(-6, -1), op.LatchUp(0, 2)),
+        *(op.Release(-6, -1), op.LatchUp(-1, 3)),
+    ]
+
+
 def test_holding_settles_too_and_needles_that_return_begin_afresh() -> None:
     grid, start = on("-", "-", "-", "-", first=4)
     steps = (start, st.KnitRows(1), st.HoldAtEnd("right", 2), st.KnitRows(1), st.WrapHeld("right"), st.ReturnHeld("right"))

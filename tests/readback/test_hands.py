@@ -91,17 +91,17 @@ def moves(*lines: str) -> tuple[op.Operation, ...]:
         # 10 loops on 8 needles: two of them get 2.
         (
             f"{SPREAD} needles L 4 to R 4, 8 sts: 1 loop each on 2 needles and 2 loops on the next, 2 times;"
-            " 1 loop each on what is left.",
+            " 1 loop each on the last 2 needles.",
             (op.Spread(-5, 4, -4, (1, 1, 2, 1, 1, 2, 1, 1)),),
         ),
         # 10 loops on 13 needles: three stay empty.
         (
             f"{SPREAD} needles L 6 to R 7, 13 sts: 1 loop each on 3 needles and none on the next, 2 times;"
-            " 1 loop each on 2 needles and none on the next, 1 time; 1 loop each on what is left.",
+            " 1 loop each on 2 needles and none on the next, 1 time; 1 loop each on the last 2 needles.",
             (op.Spread(-5, 4, -6, (1, 1, 1, 0, 1, 1, 1, 0, 1, 1, 0, 1, 1)),),
         ),
         (
-            f"{SPREAD} needles L 3 to R 2, 5 sts: 2 loops on the next, 5 times; 1 loop each on what is left.",
+            f"{SPREAD} needles L 3 to R 2, 5 sts: 2 loops on the next, 5 times.",
             (op.Spread(-5, 4, -3, (2, 2, 2, 2, 2)),),
         ),
         (

@@ -16,7 +16,7 @@ from walewright.write.sections import heading
         ("sleeve", 2, "Sleeve (knit 2)"),
         ("Sleeve", 2, "“Sleeve” (knit 2)"),
         ("ßleeve", 1, "“ßleeve”"),
-        ("_1", 1, "“_1”"),
+        ("_1", 1, "“\N{NO-BREAK SPACE}1”"),
         ("äußeres", 12, "Äußeres (knit 12)"),
         ("joining", 1, "Joining"),
         ("back shoulder right link", 1, "Back shoulder right link"),

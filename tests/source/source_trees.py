@@ -240,7 +240,7 @@ statements = st.one_of(
     joins,
     st.builds(s.Cord, names, expressions),
     st.builds(s.Require, expressions, st.sampled_from(("<=", ">=", "=", "<", ">")), expressions, _maybe(texts)),
-    st.builds(s.MakingUp, _body(_text("step"))),
+    st.builds(s.MakingUp, _body(_text("step"), joins)),
 )
 
 

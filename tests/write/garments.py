@@ -70,8 +70,10 @@ def sweater(size: str, stitches: int, gap: int, group: int, times: int, copies: 
     off = (st.CastOffAll(), st.BreakOff())
     welt = StepBlock("back welt", "back welt", 1, (("Hang on", hang), ("Knit", rib), ("Finish", off)))
     joins = (
-        st.JoinEdges("back side", "front side", 0),
-        st.JoinEdges("sleeve end", "back armhole + front armhole", 20),
+        st.Say("Pin the pieces out.", "By hand"),
+        st.JoinEdges("back side", "front side", 0, rows=60 + gap),
+        st.JoinEdges("sleeve end", "back armhole + front armhole", 20, one_mm=400 + gap, other_mm=390),
+        st.JoinEdges("back shoulder", "front shoulder", 0, edges="open"),
     )
     return SizePlan(size, (back, welt), joins)
 
@@ -119,12 +121,14 @@ SAMPLES: tuple[Step, ...] = (
     st.ReturnSome("left", 4),
     st.SpreadEvenly(-30, 29, 60, "two together", 2, 12, 1, 8),
     st.SpreadEvenly(-33, 32, 66, "an empty needle", 0, 6, 0, 0),
-    st.SlotOnWaste(6, 10, 15, "thumb"),
+    st.SlotOnWaste(6, 10, 15, "thumb", 35),
     st.SlotOnWaste(1, -3, -3, "loop"),
-    st.SlotClosed(3, -4, -2),
+    st.SlotClosed(3, -4, -2, 30),
     st.EyeletAt(-3, "right"),
     st.Repeat((st.KnitRows(2), st.Repeat((st.Decrease("left end", 1, 0), st.KnitRows(1)), 2), st.Decrease("right end", 1, 3)), 4),
     st.MarkEdges("armhole"),
+    st.MarkEdges("gore_edge", "left end"),
+    st.MarkEdges("side", "right end", "end"),
     st.Now(77, 3, "left"),
     st.NowInHalf(21, 97, "left", 25),
     st.CentreToWaste(12, -6, 5, "neck centre"),
@@ -132,7 +136,7 @@ SAMPLES: tuple[Step, ...] = (
     st.CentreToWaste(4, 8, 11, "vent centre"),
     st.CloseCentre(12, -6, 5),
     st.CloseCentre(4, 8, 11),
-    st.CastOnBetween(12, -6, 5),
+    st.CastOnBetween(12, -6, 5, 45),
     st.HoldPart("left", -30, -7),
     st.OffOnWaste(8, "shoulder right"),
     st.CastOffAll(),
@@ -296,7 +300,7 @@ def _worked(draw: hs.DrawFn, move: str, text: int, s: State) -> tuple[Step, ...]
             return (st.SpreadEvenly(s.first, s.first + needles - 1, needles, changed, singles + 1, runs, singles, more),)
         case "slot" if not any(held.values()):
             if text % 2:
-                return (st.SlotOnWaste(few, 2, 1 + few, "pocket"),)
+                return (st.SlotOnWaste(few, 2, 1 + few, "pocket", 20 + 5 * few),)
             return (st.SlotClosed(few, 2, 1 + few), st.KnitRows(1))
         case "eyelet":
             return (row, st.EyeletAt(-few, side))

@@ -45,7 +45,7 @@ def test_names_of_the_sizes_can_be_told_apart_from_those_of_the_plans() -> None:
 def test_sections_are_in_the_order_of_the_blocks() -> None:
     made = write(three_sizes(copies=2))
     assert [(s.name, s.title, s.copies) for s in made.sections] == [("back", "Back (knit 2)", 2), ("back welt", "Back welt", 1)]
-    assert (made.joining.name, made.joining.title) == ("joining", "Joining")
+    assert (made.joining.name, made.joining.title) == ("joining", "Making up")
 
 
 def test_a_block_of_some_sizes_only() -> None:

@@ -73,13 +73,24 @@ def test_a_number_or_none(step: st.Step) -> None:
         (
             (st.SpreadEvenly(-4, 3, 8, "two together", 0, 2, 0, 0), st.SpreadEvenly(-5, 4, 10, "two together", 0, 3, 0, 0)),
             "take the sts in work off on waste yarn and hang them back from the left on needles L 4 (L 5) to R 4 (R 5), 8 (10) sts:"
-            " 2 loops on the next, 2 (3) times; 1 loop each on what is left",
+            " 2 loops on the next, 2 (3) times; 1 loop each on the last 6 (7) needles",
         ),
         (
             (st.SpreadEvenly(-4, 3, 8, "an empty needle", 1, 2, 0, 0), st.SpreadEvenly(-4, 3, 8, "an empty needle", 2, 1, 1, 1)),
             "take the sts in work off on waste yarn and hang them back from the left on needles L 4 to R 4, 8 sts: 1 loop"
             " each on 1 (2) needles and none on the next, 2 (1) times; 1 loop each on 0 (1) needles and none on the next, 0 (1)"
-            " times; 1 loop each on what is left",
+            " times; 1 loop each on the last 4 (3) needles",
+        ),
+        # Where nothing is left after the last two together, nothing is said of it.
+        (
+            (st.SpreadEvenly(-3, 2, 6, "two together", 2, 2, 0, 0),) * 2,
+            "take the sts in work off on waste yarn and hang them back from the left on needles L 3 to R 3, 6 sts:"
+            " 1 loop each on 2 needles and 2 loops on the next, 2 times",
+        ),
+        # Names of the source are words, held together by no-break spaces.
+        (
+            (st.MarkEdges("armhole_left", "left end"),) * 2,
+            "tie a marker thread at the left end for the armhole\N{NO-BREAK SPACE}left",
         ),
         # A repeat within a repeat stands in square brackets.
         (

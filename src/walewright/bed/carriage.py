@@ -221,10 +221,7 @@ def unwrapped_across(m: Machine, first: int, last: int) -> Refusal | None:
     for index, turn in list(m.unwrapped.items()):
         if not first <= index <= last or m.position[index] != WORKING:
             continue
-        step = -1 if turn.side == "right" else 1
-        beside = index + step
-        while 0 <= beside < len(m.position) and m.position[beside] == NON_WORKING:
-            beside += step
+        beside = _beside(m, index, turn)
         live = 0 <= beside < len(m.position) and m.position[beside] == WORKING and m.top[beside] != NOTHING
         if live and m.row_of(index) != m.row_of(beside):
             return m.refuse(
@@ -236,6 +233,28 @@ def unwrapped_across(m: Machine, first: int, last: int) -> Refusal | None:
             )
         del m.unwrapped[index]
     return None
+
+
+def unwrapped_moved(m: Machine, first: int, last: int) -> Refusal | None:
+    """The same, of loops that are about to be moved off their needles, by which they could not be told later. Where the needle
+    beside still holds its loops, nothing is decided yet."""
+    for index in range(first, last + 1):
+        turn = m.unwrapped.get(index)
+        beside = -1 if turn is None else _beside(m, index, turn)
+        if 0 <= beside < len(m.position) and m.position[beside] == WORKING:
+            refusal = unwrapped_across(m, index, index)
+            if refusal is not None:
+                return refusal
+    return None
+
+
+def _beside(m: Machine, index: int, turn: Turn) -> int:
+    """The next needle that is in use on the side of the turn; may lie past the end of the bed."""
+    step = -1 if turn.side == "right" else 1
+    beside = index + step
+    while 0 <= beside < len(m.position) and m.position[beside] == NON_WORKING:
+        beside += step
+    return beside
 
 
 def turned(m: Machine, at: Layout, start: Side, yarn_side: Side | None) -> None:

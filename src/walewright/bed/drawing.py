@@ -3,10 +3,14 @@
 from __future__ import annotations
 
 from walewright.bed.closing import stitches_there
+from walewright.bed.density import Density
 from walewright.bed.loops import NOTHING, Kind
 from walewright.bed.machine import HELD, NON_WORKING, Machine, Refusal
 from walewright.bed.model import Edge
 from walewright.knit.operations import Close, Gather
+
+GATHERED = 1.5
+"""Least length of the tail that gathers, in widths of the stitches (common practice: 1.5 to 2)."""
 
 
 def close(m: Machine, op: Close) -> Refusal | None:
@@ -59,6 +63,9 @@ def gather(m: Machine, op: Gather) -> Refusal | None:
             left[-1],
             stitches=len(left),
         )
+    refusal = _tail_long_enough(m, first, last)
+    if refusal is not None:
+        return refusal
     if any(edge.name == "end" for edge, _ in m.ended):
         return m.refuse("edge-named-twice", "the piece has an end already, so no more stitches are gathered to it", edge="end")
     points = tuple(m.lift(i) for i in range(first, last + 1))
@@ -66,6 +73,26 @@ def gather(m: Machine, op: Gather) -> Refusal | None:
     m.set_position(first, last, NON_WORKING)
     m.ended.append((Edge("end", "whole", "stitches", len(points), None, points), op.first))
     return None
+
+
+def _tail_long_enough(m: Machine, first: int, last: int) -> Refusal | None:
+    """A tail whose length was asked for goes through the loops as they lie, and again through the drawn-up ones."""
+    tail = m.pending.tail
+    if tail is None or not tail.cm:
+        return None
+    slots = range(first - m.half, last - m.half + 1)
+    width = Density(m.bed.gauges, m.bed.fabrics).width_cm(m.course_of(m.top[first]), slots, len(slots))
+    if width is None or tail.cm >= GATHERED * width:
+        return None
+    return m.refuse(
+        "tail-too-short",
+        f"the tail of the {tail.yarn} is {tail.cm} cm long, and {m.name(first)} to {m.name(last)} are {width:.0f} cm wide: "
+        f"gathering takes {GATHERED} widths",
+        first,
+        last,
+        tail_cm=tail.cm,
+        width_cm=round(width),
+    )
 
 
 def _of_the_piece(m: Machine, first: int, last: int) -> Refusal | None:

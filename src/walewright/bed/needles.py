@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from walewright.bed.carriage import unwrapped_moved
+from walewright.bed.density import Density
 from walewright.bed.loops import NOTHING, Kind
 from walewright.bed.machine import HELD, NON_WORKING, WORKING, Machine, Refusal
 from walewright.knit.operations import (
@@ -16,6 +18,9 @@ from walewright.knit.operations import (
 )
 
 WAYS = ("comb", "e-wrap", "chain")
+
+WRAPPED = 4
+"""Widths of the stitches in a separate length that casts them on (common practice)."""
 
 
 def into_work(m: Machine, op: IntoWork) -> Refusal | None:
@@ -68,6 +73,8 @@ def cast_on(m: Machine, op: CastOn) -> Refusal | None:
     of work (a mock rib); they are passed over."""
     if op.way not in WAYS:
         return m.refuse("cast-on-way", f"there is no cast-on called {op.way!r}; there are {', '.join(WAYS)}")
+    if op.length_cm and not op.own_length:
+        return m.refuse("length-unused", f"a length of {op.length_cm} cm is told for a cast-on with the yarn in use")
     if not op.own_length:
         m.settle_chain(goes_on=True)
     refusal = m.yarn_missing("the cast-on")
@@ -105,13 +112,31 @@ def cast_on(m: Machine, op: CastOn) -> Refusal | None:
         if op.own_length:
             m.runs += 1
             m.course(f"cast on {op.way} apart", first, last, begin, run=m.runs)
-            return None
+            return _length_spent(m, op, begin)
         m.course(f"cast on {op.way}", first, last, begin)
     if m.side is not None and not op.own_length:
         m.yarn_side = m.side
         m.yarn_at = last if m.side == "right" else first
     if not op.own_length:
         m.over = -1
+    return None
+
+
+def _length_spent(m: Machine, op: CastOn, begin: int) -> Refusal | None:
+    """The length that was asked for is cut whole, whatever is left of it; 0 asks for none."""
+    first, last = m.span(op.first, op.last)
+    course = m.course_of(begin)
+    width = Density(m.bed.gauges, m.bed.fabrics).width_cm(course, range(op.first, op.last + 1), last - first + 1)
+    if op.length_cm < 0 or (op.length_cm and width is not None and op.length_cm < WRAPPED * width):
+        wide = "" if width is None else f", and {m.name(first)} to {m.name(last)} are {width:.0f} cm wide"
+        return m.refuse(
+            "length-too-short",
+            f"a length of {op.length_cm} cm of the {course.yarn} is too short to cast on with{wide}: it takes {WRAPPED} widths",
+            first,
+            last,
+            length_cm=op.length_cm,
+        )
+    m.kept.tails.append((course.yarn, op.length_cm))
     return None
 
 
@@ -143,6 +168,9 @@ def transfer(m: Machine, op: Transfer) -> Refusal | None:
                 i,
                 i + op.by,
             )
+    refusal = unwrapped_moved(m, first, last)
+    if refusal is not None:
+        return refusal
     lifted = [(i, m.lift(i)) for i in range(first, last + 1)]
     for i, loops in lifted:
         m.hang(i + op.by, loops)

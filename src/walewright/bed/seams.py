@@ -10,6 +10,8 @@ from walewright.bed.model import Edge, Fault
 from walewright.knit.operations import Join
 
 _CLOSE = 1e-6
+_ROUNDED = 0.5 + _CLOSE
+"""Lengths are told in whole millimetres."""
 SEWN = ("sewn", "gathered")
 LOOP_TO_LOOP = ("grafted", "linked")
 
@@ -80,9 +82,24 @@ def join(op: Join, index: int, pieces: dict[str, Piece]) -> Fault | None:
     one, other = seam(fabrics, op.one), seam(fabrics, op.other)
     assert one is not None
     assert other is not None
+    fault = _told(op, index, text, one, other)
+    if fault is not None:
+        return fault
     if op.way in LOOP_TO_LOOP or (op.easing_mm == 0 and op.longer_mm == 0):
         return _equal(index, text, one, other)
     return _eased(op, index, text, one, other)
+
+
+def _told(op: Join, index: int, text: str, one: Seam, other: Seam) -> Fault | None:
+    """What the join says of its edges is so."""
+    if op.rows and (one.rows, other.rows) != (op.rows, op.rows):
+        message = f"joining {text}: {one.rows} rows against {other.rows}, where it says {op.rows}"
+        return _fault("join-told", index, message, rows=op.rows)
+    for said, edge in ((op.one_mm, one), (op.other_mm, other)):
+        if said and (edge.length_cm is None or abs(edge.length_cm * 10 - said) > _ROUNDED):
+            long = "of no known length" if edge.length_cm is None else f"{edge.length_cm * 10:.0f} mm long"
+            return _fault("join-told", index, f"joining {text}: an edge is {long}, where it says {said} mm", mm=said)
+    return None
 
 
 def _way(op: Join, index: int, text: str, pieces: Mapping[str, Piece], fabrics: Mapping[str, Fabric]) -> Fault | None:

@@ -10,6 +10,7 @@ from walewright import __version__
 
 if TYPE_CHECKING:
     from walewright.design.model import Design, Fabric
+    from walewright.pages.model import ListTable
     from walewright.pipeline import Outcome
     from walewright.proof.model import Proof
 
@@ -19,16 +20,19 @@ CM_PER_INCH = 2.54
 
 def text_copy(outcome: Outcome, units: str) -> str:
     """The whole pattern as plain text; lengths in `units` cm | in | both. Only for a proven outcome."""
+    from walewright.pages.lengths import bobbins, floats
+
     design, _, instructions, proof = outcome.result()
+    long = floats(design, proof)
     parts = (
         _title(design),
         _section("Sizes", (_graded(design.sizes), *_measurements(design, units))),
         _section("Finished", (*_finished(proof, units), *_ease(outcome, units))),
         _section("Tension", (_tension(fabric, units) for fabric in design.fabrics)),
         _section("Materials", _materials(design, proof)),
+        *(_table(table) for table in (*bobbins(design, proof), *((long,) if long else ()))),
         _section("Abbreviations", (f"{short}: {meaning}" for short, meaning in instructions.abbreviations)),
-        outcome.plain_text.strip(),
-        _making_up(design),
+        _steps(outcome.plain_text, len(design.sizes)),
         _cautions(design),
         f"Proven: every size was knitted on the simulated bed by walewright {__version__}, and read back from these words.",
     )
@@ -40,21 +44,36 @@ def _title(design: Design) -> str:
     return "\n".join((design.title, "=" * len(design.title), *(textwrap.fill(text, 96) for text in texts)))
 
 
-def _making_up(design: Design) -> str:
-    if not design.making_up:
-        return ""
-    steps = (textwrap.fill(step, 92, initial_indent="[ ] ", subsequent_indent="    ") for step in design.making_up)
-    return _section("Making up", steps)
-
-
 def _section(title: str, lines: Iterable[str]) -> str:
     return "\n".join((title, "-" * len(title), *lines))
 
 
+def _steps(printed: str, sizes: int) -> str:
+    """The printed steps. Their first line, by which they are read back, says which sizes the figures are for: in a copy for one
+    size it says nothing that the head of the copy has not said."""
+    head, _, steps = printed.strip().partition("\n")
+    return steps.strip() if sizes == 1 else f"{head}\n{steps}"
+
+
+def _words(name: str) -> str:
+    return name.replace("_", " ")
+
+
+def _table(table: ListTable) -> str:
+    """A table line by line, each with its heads: there is no room for columns beside graded figures."""
+    head, *heads = table.heads
+    lines = []
+    for first, *cells in table.rows:
+        told = "; ".join(f"{name[:1].lower()}{name[1:]}: {cell}" for name, cell in zip(heads, cells, strict=True))
+        line = f"{head.lower()} {first}: {told}"
+        lines.append(textwrap.fill(line, 92, subsequent_indent="    ", break_long_words=False, break_on_hyphens=False))
+    title = textwrap.wrap(table.caption, 92)
+    return _section(table.caption, lines) if len(title) == 1 else "\n".join((*title, "-" * len(title[-1]), *lines))
+
+
 def _measurements(design: Design, units: str) -> list[str]:
     return [
-        f"{m.name.replace('_', ' ')}{' (to fit)' if m.to_fit else ''}: {_lengths(m.values, units)}"
-        + (f" ({m.source})" if m.source else "")
+        f"{_words(m.name)}{' (to fit)' if m.to_fit else ''}: {_lengths(m.values, units)}" + (f" ({m.source})" if m.source else "")
         for m in design.measurements
     ]
 
@@ -65,7 +84,7 @@ def _finished(proof: Proof, units: str) -> list[str]:
     for at, piece in enumerate(proof.sizes[0].pieces):
         for number, measure in enumerate(piece.measures):
             values = [size.pieces[at].measures[number].knitted_cm for size in proof.sizes]
-            lines.append(f"{piece.name}, {measure.what.replace('_', ' ')}: {_lengths(values, units)}")
+            lines.append(f"{piece.name}, {measure.what}: {_lengths(values, units)}".replace("_", " "))
     return lines
 
 
@@ -91,14 +110,18 @@ def _cautions(design: Design) -> str:
 
 
 def _tension(fabric: Fabric, units: str) -> str:
+    from walewright.pages.supplies import stitch_words
+
     stitches, rows = fabric.stitches_per_cm, fabric.rows_per_cm
     in_cm = f"{stitches * 10:.1f} stitches and {rows * 10:.1f} rows to 10 cm"
     in_inches = f"{stitches * CM_PER_INCH:.2f} stitches and {rows * CM_PER_INCH:.2f} rows to 1 in"
     density = {"cm": in_cm, "in": in_inches, "both": f"{in_cm} ({in_inches})"}[units]
-    return f"{fabric.name}: {density} in {fabric.stitch}, {fabric.yarn} at tension {fabric.tension}"
+    return f"{_words(fabric.name)}: {density} in {stitch_words(fabric)}, {_words(fabric.yarn)} at tension {fabric.tension}"
 
 
 def _materials(design: Design, proof: Proof) -> list[str]:
+    from walewright.pages.hand_tools import tools
+
     machine = design.machine
     # A shipped label may speak of needles that the source has since replaced; only its first words are kept.
     bed = (machine.label or machine.name).split(",")[0]
@@ -107,12 +130,11 @@ def _materials(design: Design, proof: Proof) -> list[str]:
         uses = [size.yarn[at] for size in proof.sizes]
         balls = _graded([str(use.balls) for use in uses])
         grams = _graded([f"{use.grams:.0f}" for use in uses])
-        lines.append(f"{yarn.label or yarn.name}: {balls} balls of {yarn.ball_grams:g} g = {yarn.ball_metres:g} m; about {grams} g")
+        lines.append(
+            f"{yarn.label or _words(yarn.name)}: {balls} balls of {yarn.ball_grams:g} g = {yarn.ball_metres:g} m; about {grams} g"
+        )
         lines.extend(f"    reckoned {way}" for way in sorted({use.way for use in uses}))
-    prongs = _and([str(p) for p in machine.prongs])
-    lines.append(f"waste yarn and ravel cord; cast-on comb and weights; transfer tools with {prongs} prongs; latch tool")
-    lines.append("marker threads; blunt sewing needle; tape measure; scissors with covered points")
-    return lines
+    return [*lines, *(textwrap.fill(tool[:1].lower() + tool[1:], 92, subsequent_indent="    ") for tool in tools(design))]
 
 
 def _lengths(values_cm: Sequence[float], units: str) -> str:
@@ -131,7 +153,3 @@ def _graded(values: Sequence[str]) -> str:
     if len(set(values)) == 1:
         return values[0]
     return f"{values[0]} ({': '.join(values[1:])})"
-
-
-def _and(words: Sequence[str]) -> str:
-    return " and ".join((", ".join(words[:-1]), words[-1])) if len(words) > 1 else "".join(words)

@@ -334,11 +334,14 @@ class Design:
     joins: tuple[Join, ...]
     requirements: tuple[Requirement, ...]
     making_up: tuple[str, ...]
+    """What to do by hand, in the author's words and order."""
     cords: tuple[Cord, ...] = ()
     for_children: bool = False
     """Whether its sizes come from the shipped tables of babies and children."""
     cautions: tuple[str, ...] = ()
     """Published limits, with their sources, that are to be printed with a garment for children that has a hood."""
+    joins_before: tuple[int, ...] = ()
+    """For each step of `making_up`, how many of `joins` come before it; where nothing is said of a step, all."""
     charts: tuple[Chart, ...] = ()
 
     def chart(self, name: str) -> Chart:

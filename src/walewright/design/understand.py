@@ -108,7 +108,8 @@ class _Reading:
         first_rows = {node.name: first_row(node) for node in reversed(self.every(syntax.Chart))}
         made = pieces(worked, Workroom(scope, fabrics, charts, edgings, knitted, known, findings, first_rows))
         bands = [band(n, known, edgings, fabrics, scope, findings) for n in self.every(syntax.Band)]
-        joins = [join(n, known, made, edgings, fabrics, scope, findings) for n in self.every(syntax.Join)]
+        order = (*self.every(syntax.Join), *(finish.body if finish else ()))
+        joins = [join(n, known, made, edgings, fabrics, scope, findings) for n in order if isinstance(n, syntax.Join)]
         closed(edgings.values(), made.values(), bands, joins, findings)
         cords = [cord(n, known, scope, findings) for n in self.every(syntax.Cord)]
         child = table_of_children(table)
@@ -131,7 +132,10 @@ class _Reading:
             bands=_there(bands),
             joins=_there(joins),
             requirements=_there(required),
-            making_up=tuple(t.text for t in finish.body if isinstance(t, syntax.Text)) if finish else (),
+            making_up=tuple(t.text for t in order if isinstance(t, syntax.Text)),
+            joins_before=tuple(
+                sum(isinstance(n, syntax.Join) for n in order[:at]) for at, t in enumerate(order) if isinstance(t, syntax.Text)
+            ),
             cords=_there(cords),
             for_children=child is not None,
             charts=_there(charts.values()),

@@ -7,8 +7,9 @@ from itertools import pairwise
 from walewright.design.model import Band, Design, Edging, Piece
 from walewright.knit import steps as st
 from walewright.knit.edging_hands import idle_slots
-from walewright.knit.ends import pick_ups, tail_cm
+from walewright.knit.ends import pick_ups
 from walewright.knit.folding import counted, first_use, in_work, knitted, set_aside
+from walewright.knit.lengths import tail_cm
 from walewright.knit.operations import Side, other
 from walewright.knit.steps import Step, StepBlock
 from walewright.solve.model import SizedBand, SizedPiece, SizedSlot
@@ -49,7 +50,8 @@ def _shoulders_first(band: Band) -> list[Step]:
     necks = [edge.piece for edge in band.along if edge.edge == "neck"]
     return [
         st.Say(
-            f"First join the right shoulder of the {one} to the left shoulder of the {next_one}, as they hung on the bed; "
+            f"First join the right shoulder of the {_words(one)} to the left shoulder of the {_words(next_one)}, as they hung on "
+            "the bed; "
             "the other shoulder stays open until the band is knitted. Hang the necks with the wrong side facing.",
             origin=band.origin.path,
         )
@@ -72,11 +74,16 @@ def _joins_first(design: Design, band: Band) -> list[Step]:
             a, b = between[-1]
             here = next(e.edge for e in a if e.piece == one.piece)
             there = next(e.edge for e in b if e.piece == following.piece)
-            said.append(f"the {here} of the {one.piece} to the {there} of the {following.piece}".replace("_", " "))
+            said.append(_words(f"the {here} of the {one.piece} to the {there} of the {following.piece}"))
     if not said:
         return []
     joined = ", ".join(said[:-1]) + f" and {said[-1]}" if len(said) > 1 else said[0]
     return [st.Say(f"First join {joined}, so that the edges make one line.", origin=band.origin.path)]
+
+
+def _words(name: str) -> str:
+    """Notes are only for people: they have the names as words."""
+    return name.replace("_", " ")
 
 
 def _hung(

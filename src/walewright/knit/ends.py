@@ -3,24 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from math import ceil
 
 from walewright.design.model import Design, Edging, Fabric, Piece
 from walewright.knit import steps as st
 from walewright.knit.folding import counted, first_use, knitted, set_aside
+from walewright.knit.lengths import gathering_cm, tail_cm
 from walewright.knit.operations import Side, other
 from walewright.knit.steps import Step
 from walewright.solve.model import PickUp, SizedOpening, SizedPiece, SizedRun
 
 WASTE_WAYS = {"waste": "comb", "hand waste": "by hand"}
 """How waste yarn is cast on, by the way a piece starts."""
-
-SEWN = 3
-"""Widths of the edge in the tail that casts it off by back-stitch, or grafts it. Common practice."""
-GATHERED = 2
-"""Widths of the edge in the tail that gathers it. Common practice, from memory."""
-STEP = 5
-"""Tails are told in steps of so many cm."""
 
 
 def start(design: Design, piece: Piece, sized: SizedPiece, use: st.UseYarnStep) -> tuple[Step, ...]:
@@ -101,16 +94,10 @@ def finish(design: Design, piece: Piece, edge: str, fabric: Fabric, stitches: in
         tail = tail_cm(fabric, stitches) if _grafted(design, piece, edge) else 0
         return (st.BreakOff(tail, origin=origin), st.OffOnWaste(design.machine.waste_rows, edge, origin=origin))
     if piece.end_way == "gathered":
-        return (st.BreakOff(tail_cm(fabric, stitches, GATHERED), origin=origin), st.GatherAll(origin=origin))
+        return (st.BreakOff(gathering_cm(fabric, stitches), origin=origin), st.GatherAll(origin=origin))
     if piece.end_way == "sewn-off":
         return (st.BreakOff(tail_cm(fabric, stitches), origin=origin), st.SewOffAll(origin=origin))
     return (st.CastOffAll(origin=origin), st.BreakOff(origin=origin))
-
-
-def tail_cm(fabric: Fabric, stitches: int, times: int = SEWN) -> int:
-    """A tail of so many times the width of the stitches, in whole steps."""
-    # Rounded before it is raised to a step: 60 cm must not become 65 by the last bit of a float.
-    return STEP * ceil(round(times * stitches / fabric.stitches_per_cm / STEP, 6))
 
 
 def _grafted(design: Design, piece: Piece, edge: str) -> bool:

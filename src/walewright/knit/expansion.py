@@ -6,13 +6,15 @@ from walewright.design.model import Chart
 from walewright.knit.hands import perform
 from walewright.knit.operations import Block, Join, Operation, Work
 from walewright.knit.state import State
-from walewright.knit.steps import JoinEdges, SizePlan, Step, StepBlock
+from walewright.knit.steps import JoinEdges, Say, SizePlan, Step, StepBlock
 
 
 def expand(plan: SizePlan, charts: tuple[Chart, ...] = ()) -> Work:
     """The work of one size: every operation of every block, in order, and the joins. `charts` are all that the plan may name;
     ValueError where it names another."""
-    return Work(plan.size, tuple(_block(b, charts) for b in plan.blocks), tuple(_join(j) for j in plan.joins))
+    return Work(
+        plan.size, tuple(_block(b, charts) for b in plan.blocks), tuple(_join(j) for j in plan.joins if not isinstance(j, Say))
+    )
 
 
 def _block(block: StepBlock, charts: tuple[Chart, ...]) -> Block:
@@ -28,7 +30,8 @@ def _block(block: StepBlock, charts: tuple[Chart, ...]) -> Block:
 def _join(step: Step) -> Join:
     if not isinstance(step, JoinEdges):
         raise TypeError(f"not a join: {step!r}")
-    return Join(edges(step.one), edges(step.other), step.easing_mm, step.longer_mm, step.way)
+    told = (step.rows, step.one_mm, step.other_mm)
+    return Join(edges(step.one), edges(step.other), step.easing_mm, step.longer_mm, step.way, *told)
 
 
 def edges(text: str) -> tuple[tuple[str, str], ...]:

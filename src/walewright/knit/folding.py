@@ -94,7 +94,7 @@ def knitted(
             if fabric.rib_every and leg.outside:
                 # A rib is latched up below and above a row of holes for itself: a hole's stitches are not those below it.
                 made.append(st.LatchRib(fabric.rib_every, row - at, origin=origin))
-            made += [slot_step(hole) for hole in inside if begun + hole.row == row]
+            made += [slot_step(hole, fabric) for hole in inside if begun + hole.row == row]
             at = row
     if fabric.stripes:
         made.append(st.StopStripes(fabric.name, origin=origin))

@@ -17,7 +17,7 @@ from walewright.knit.edging_hands import rib_slots as rib_slots
 from walewright.knit.merging import merged
 from walewright.knit.operations import Operation, Side
 from walewright.knit.pattern_hands import PATTERN_HANDS
-from walewright.knit.rows import Done, knit_row, leave
+from walewright.knit.rows import Done, knit_row, leave, taken_up
 from walewright.knit.state import Part, State
 
 CENTRE_WASTE_ROWS = 8
@@ -30,15 +30,22 @@ _KNITTING = (st.KnitRows, st.KnitTo, st.Repeat, st.Together, st.StopChart, st.St
 def perform(state: State, step: st.Step) -> Done:
     """The operations of `step` in `state`, and the state after it. What a chart has begun on needles that the step takes from it
     is ended first. Raises KeyError for a kind of step without hands."""
-    hands = _HANDS[type(step)]
-    made, after = hands(state, step)
+    made, after = _done(state, step)
     if isinstance(step, _KNITTING) or not any(one.pending for one in state.in_force):
         return made, after
     before, settled = leave(state, after, _hung_on(step))
     if settled.in_force == state.in_force:
         return made, after
-    made, after = hands(settled, step)
+    made, after = _done(settled, step)
     return (*before, *made), after
+
+
+def _done(state: State, step: st.Step) -> Done:
+    made, after = _HANDS[type(step)](state, step)
+    if state.put_by and isinstance(step, st.ReturnPart | st.StartChart):
+        more, after = taken_up(after)
+        made = (*made, *more)
+    return made, after
 
 
 def _hung_on(step: st.Step) -> frozenset[int]:
@@ -205,17 +212,18 @@ def _spread_evenly(s: State, step: st.SpreadEvenly) -> Done:
     return (op.Spread(s.first, s.last, step.first, spread_counts(step)),), replace(s, first=step.first, last=step.last)
 
 
-def _cast_on_again(first: int, last: int) -> tuple[Operation, ...]:
-    return op.IntoWork(first, last), op.CastOn("e-wrap", first, last, own_length=True)
+def _cast_on_again(step: st.SlotOnWaste | st.SlotClosed | st.CastOnBetween) -> tuple[Operation, ...]:
+    cast_on = op.CastOn("e-wrap", step.first, step.last, own_length=True, length_cm=step.length_cm)
+    return op.IntoWork(step.first, step.last), cast_on
 
 
 def _slot_on_waste(s: State, step: st.SlotOnWaste) -> Done:
     off = op.OntoWaste(step.first, step.last, CENTRE_WASTE_ROWS, step.edge)
-    return (off, *_cast_on_again(step.first, step.last)), s
+    return (off, *_cast_on_again(step)), s
 
 
 def _slot_closed(s: State, step: st.SlotClosed) -> Done:
-    return (op.Close(step.first, step.last, "right"), *_cast_on_again(step.first, step.last)), s
+    return (op.Close(step.first, step.last, "right"), *_cast_on_again(step)), s
 
 
 def _eyelet_at(s: State, step: st.EyeletAt) -> Done:
@@ -273,7 +281,7 @@ def _hold_part(s: State, step: st.HoldPart) -> Done:
 
 def _cast_on_between(s: State, step: st.CastOnBetween) -> Done:
     first, last = min(s.first, step.first), max(s.last, step.last)
-    return _cast_on_again(step.first, step.last), replace(s, first=first, last=last)
+    return _cast_on_again(step), replace(s, first=first, last=last)
 
 
 def _off_on_waste(s: State, step: st.OffOnWaste) -> Done:

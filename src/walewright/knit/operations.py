@@ -94,12 +94,14 @@ class OutOfWork:
 class CastOn:
     """Put a first loop on each empty needle in work `first..last`. way: "comb" (an open edge, for waste yarn),
     "e-wrap" or "chain" (closed edges). Casting on beside live stitches happens at the carriage side; with
-    `own_length`, a separate piece of the yarn in use, anywhere between or beside them."""
+    `own_length`, a separate piece of the yarn in use, anywhere between or beside them: `length_cm` of it (0: as long as it
+    takes)."""
 
     way: str
     first: int
     last: int
     own_length: bool = False
+    length_cm: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -267,13 +269,17 @@ class NameEdge:
 class Join:
     """Put edges together. Each side is ((piece, edge), ...), lengths added up. `easing_mm` 0 asks for equal rows
     (or stitches); otherwise `one` is `longer_mm` longer than `other`, give or take the easing. `way` "sewn", "gathered" (sewn,
-    fullness drawn in), "grafted" or "linked" (equal numbers of open loops)."""
+    fullness drawn in), "grafted" or "linked" (equal numbers of open loops). What must be true: `rows` on either side, or
+    `one_mm` on the one side and `other_mm` on the other; 0 where it is not told."""
 
     one: tuple[tuple[str, str], ...]
     other: tuple[tuple[str, str], ...]
     easing_mm: int
     longer_mm: int = 0
     way: str = "sewn"
+    rows: int = 0
+    one_mm: int = 0
+    other_mm: int = 0
 
 
 @dataclass(frozen=True, slots=True)

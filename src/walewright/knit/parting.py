@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from walewright.design.model import Fabric
 from walewright.knit import steps as st
+from walewright.knit.lengths import length_cm
 from walewright.knit.operations import Side
 from walewright.knit.state import State
 from walewright.knit.steps import Step
@@ -65,15 +67,15 @@ def _taken_up(counter: int, begun: tuple[tuple[int, Step], ...], origin: str) ->
     return (say, *again, st.SetRowCounter(counter, origin=origin))
 
 
-def rejoin(opening: SizedOpening, state: State) -> tuple[Step, ...]:
-    """With the right part in work: the gap cast on again, and the left part returned."""
+def rejoin(opening: SizedOpening, state: State, fabric: Fabric) -> tuple[Step, ...]:
+    """With the right part in work: the gap cast on again, in `fabric`, and the left part returned."""
     origin = opening.origin.path
     waiting = state.left
     if waiting is None or state.side is None:
         raise ValueError(f"{state.block}: no part waits at the left")
     gap = (waiting.last + 1, state.first - 1)
     count = gap[1] - gap[0] + 1
-    between: tuple[Step, ...] = (st.CastOnBetween(count, *gap, origin=origin),) if count else ()
+    between: tuple[Step, ...] = (st.CastOnBetween(count, *gap, length_cm(fabric, count), origin=origin),) if count else ()
     return (
         *between,
         st.ReturnPart("left", waiting.first + waiting.held_left, waiting.last, origin=origin),

@@ -3,7 +3,7 @@ rejoin, the whole width again. Each is a row of stretches: those worked once and
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 
 from walewright.design.model import Design, Piece
@@ -13,7 +13,7 @@ from walewright.knit.operations import Side
 from walewright.knit.order import Group, Stretch
 from walewright.knit.slots import slot_groups
 from walewright.knit.spread import spread_groups
-from walewright.knit.tracks import BOTH, Ends, alike, mark_groups, run_groups
+from walewright.knit.tracks import BOTH, Ends, alike, mark_groups, marks, run_groups
 from walewright.knit.zones import Fabrics
 from walewright.solve.model import SizedOpening, SizedPiece, SizedRun
 
@@ -29,12 +29,12 @@ _LEAD: dict[Side, int] = {"left": 0, "right": 1}
 @dataclass(frozen=True, slots=True)
 class Pattern:
     """A piece with what is the same of it in all sizes. `twins` are the numbers of the runs whose two edges are shaped alike,
-    though they have statements of their own; `met` the names of its edges that are joined or picked up."""
+    though they have statements of their own; `met` the names of the runs of each side that are joined or picked up."""
 
     design: Design
     piece: Piece
     twins: frozenset[int]
-    met: frozenset[str]
+    met: Mapping[Side, frozenset[str]]
     uneven: frozenset[int] = frozenset()
     """Numbers of the wedges in a stretch worked several times that are held in unequal groups in some size."""
 
@@ -63,7 +63,9 @@ def pattern(design: Design, piece: Piece, sizes: Iterable[SizedPiece]) -> Patter
     joined = (edge for join in design.joins for edge in (*join.one, *join.other))
     picked = (edge for band in design.bands for edge in band.along)
     hung = (edge for other in design.pieces for edge in other.start_along)
-    met = frozenset(edge.edge for edge in (*joined, *picked, *hung) if edge.piece == piece.name)
+    names = {edge.edge for edge in (*joined, *picked, *hung) if edge.piece == piece.name}
+    # Of an edge called on both sides a join may name one.
+    met = {side: frozenset({*names, *(n.removesuffix(f" {side}") for n in names if n.endswith(f" {side}"))}) for side in SIDES}
     return Pattern(design, piece, twins, met, frozenset(n for s in all_sizes for n in _uneven(s)))
 
 
@@ -105,7 +107,7 @@ def _part(
         inner = opening.left if side == "left" else opening.right
         groups += _runs(f"gap {side} {opening.name}", inner, Ends(f"{_INNER[side]} end", first_row))
         slots = tuple(s for s in sized.slots if (s.first < opening.first) == (side == "left"))
-    groups += slot_groups([s for s in slots if first_row <= s.row < last_row])
+    groups += slot_groups([s for s in slots if first_row <= s.row < last_row], fabrics.at)
     groups += _marks(pattern, sized, side)
     return PiecePart(side, opening, tuple(_stretches(fabrics, sized, groups, first_row, last_row)))
 
@@ -171,8 +173,11 @@ def _wedges(pattern: Pattern, sized: SizedPiece, part: Side | None, first_row: i
 
 def _marks(pattern: Pattern, sized: SizedPiece, part: Side | None) -> Iterator[Group]:
     origin = pattern.piece.origin.path
-    if part != "right":
-        yield from mark_groups("mark", sized.left, pattern.met, origin)
-    seen = {run.name for run in sized.left} if part is None else set()
-    if part != "left":
-        yield from mark_groups("mark right", sized.right, pattern.met - seen, origin)
+    held = {side: frozenset(w.from_row for w in sized.wedges if w.edge in ("both", side)) for side in SIDES}
+    left, right = (marks(runs, pattern.met[s], held[s]) for s, runs in zip(SIDES, (sized.left, sized.right), strict=True))
+    if part is None:
+        yield from mark_groups(tuple(m for m in left if m in right), BOTH, origin)
+        left, right = tuple(m for m in left if m not in right), tuple(m for m in right if m not in left)
+    for side, found in zip(SIDES, (left, right), strict=True):
+        if part in (None, side):
+            yield from mark_groups(found, f"{side} end", origin)

@@ -7,10 +7,10 @@ what is planned here.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
-from walewright.design.model import Design, EdgeName, Piece
+from walewright.design.model import Band, Design, EdgeName, Piece
 from walewright.knit import parting
 from walewright.knit import steps as st
 from walewright.knit.at_once import Crowd, crowds
@@ -82,15 +82,46 @@ def _size_plan(design: Design, garment: SizedGarment, drafts: list[_Draft]) -> S
             blocks.append(edging_block(design, piece, sized))
     before, after = links(design, garment, blocks)
     blocks += before
-    for band in design.bands:
-        blocks.append(band_block(design, band, next(b for b in garment.bands if b.name == band.name)))
-    blocks += after
-    return SizePlan(garment.size, tuple(blocks), tuple(_join(j) for j in garment.joins))
+    bands = [(band, band_block(design, band, next(b for b in garment.bands if b.name == band.name))) for band in design.bands]
+    # A neckband wants one shoulder open; what runs over that shoulder wants it closed.
+    open_until = max((n for n, (band, _) in enumerate(bands, 1) if _round_a_gap(garment, band)), default=0)
+    made = [block for _, block in bands]
+    blocks += (*made[:open_until], *after, *made[open_until:])
+    return SizePlan(garment.size, tuple(blocks), tuple(_making_up(design, garment)))
 
 
-def _join(join: SizedJoin) -> Step:
+def _round_a_gap(garment: SizedGarment, band: Band) -> bool:
+    """Whether the band runs along a gap of a piece, as that between its shoulders."""
+    return any(e.edge.partition(" ")[0] == o.name for e in band.along for o in garment.piece(e.piece).openings)
+
+
+def _making_up(design: Design, garment: SizedGarment) -> Iterator[Step]:
+    """The joins and the author's steps, in the order of work."""
+    done = 0
+    for number, text in enumerate(design.making_up):
+        before = design.joins_before[number] if number < len(design.joins_before) else len(garment.joins)
+        yield from (_join(design, j) for j in garment.joins[done:before])
+        done = max(done, before)
+        yield st.Say(text, "By hand")
+    yield from (_join(design, j) for j in garment.joins[done:])
+
+
+def _join(design: Design, join: SizedJoin) -> Step:
     easing, longer = round(join.easing_cm * 10), round(join.longer_cm * 10)
-    return st.JoinEdges(_edges(join.one), _edges(join.other), easing, longer, join.way, origin=join.origin.path)
+    rows = lengths = (0, 0)
+    if join.way in ("sewn", "gathered"):
+        if easing or longer:
+            lengths = (round(join.one_cm * 10), round(join.other_cm * 10))
+        elif join.one_rows is not None and join.one_rows == join.other_rows:
+            rows = (join.one_rows, 0)
+    edges = "open" if join.way == "sewn" and all(_is_open(design, e) for e in (*join.one, *join.other)) else ""
+    told = (easing, longer, join.way, rows[0], *lengths, edges)
+    return st.JoinEdges(_edges(join.one), _edges(join.other), *told, origin=join.origin.path)
+
+
+def _is_open(design: Design, edge: EdgeName) -> bool:
+    """Whether the edge is the last row of a piece that ends on waste yarn."""
+    return edge.edge.partition(" ")[0] in ("end", "shoulder") and design.piece(edge.piece).end_way == "waste"
 
 
 def _edges(names: tuple[EdgeName, ...]) -> str:
@@ -149,7 +180,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece) -> StepBlock:
             add("", off(f"shoulder {part.side}"))
             last = ""
         elif part.side == "right":
-            add(f"Close the {opening.name}", parting.rejoin(opening, state))
+            add(f"Close the {opening.name}", parting.rejoin(opening, state, fabrics.at(opening.to_row)))
     if last:
         add("Finish", off(last))
     add("Edges for making up", tuple(edge_notes(piece, sized)))

@@ -190,22 +190,41 @@ def _run_down(s: State, needles: tuple[Active, ...]) -> Done:
 
 def leave(before: State, after: State, hung_on: frozenset[int] = frozenset()) -> Done:
     """What is done before a step that takes needles from a chart, or hangs a further loop on the needles `hung_on`, `after` being
-    the state it leads to: their columns are latched up, held needles return; a ladder stays knitted. The state is `before` without
-    them."""
+    the state it leads to: their columns are latched up, held needles return; a ladder stays knitted. Columns of a part that is to
+    wait are put by. The state is `before` without them."""
     latch: list[tuple[int, int]] = []
     back: set[int] = set()
+    put_by = dict(before.put_by)
     charts: list[InForce] = []
     still = tuple(zip(after.in_force, active(after.in_force, after.row, after.working()), strict=True))
     for one in before.in_force:
         mine = [needles for another, needles in still if one.placed_as(another)]
         lost = {slot for slot in one.pending if not any(slot in needles for needles in mine) or after.is_gap(slot)}
         lost |= one.pending & hung_on
-        latch += ((slot, one.purl[slot]) for slot in lost if slot in one.purl)
+        waiting = {slot for slot in lost if slot in one.purl and after.waits(slot)}
+        put_by.update({(one.chart.name, slot): one.purl[slot] for slot in waiting})
+        latch += ((slot, one.purl[slot]) for slot in lost - waiting if slot in one.purl)
         back |= lost & one.tucked
         charts.append(without(one, lost))
     made: list[Operation] = [op.LatchUp(*at) for at in sorted(latch)]
     made += (op.Release(a, z) for a, z in ranges(back))
-    return tuple(made), replace(before, in_force=tuple(charts))
+    return tuple(made), replace(before, in_force=tuple(charts), put_by=put_by)
+
+
+def taken_up(s: State) -> Done:
+    """What was put by on needles that are in work again: it goes on where the chart reaches them, and is latched up where it does
+    not. Of a chart that is still to be begun anew it stays put by."""
+    back = {at: rows for at, rows in s.put_by.items() if not s.waits(at[1]) and any(one.chart.name == at[0] for one in s.in_force)}
+    if not back:
+        return (), s
+    charts = list(s.in_force)
+    latch = {slot: rows for (_, slot), rows in back.items()}
+    for number, (one, mine) in enumerate(zip(s.in_force, active(s.in_force, s.row, s.working()), strict=True)):
+        on = {slot: rows for (name, slot), rows in back.items() if name == one.chart.name and slot in mine}
+        charts[number] = replace(one, purl={**one.purl, **on})
+        latch = {slot: rows for slot, rows in latch.items() if slot not in on}
+    kept = {at: rows for at, rows in s.put_by.items() if at not in back}
+    return tuple(op.LatchUp(*at) for at in sorted(latch.items())), replace(s, in_force=tuple(charts), put_by=kept)
 
 
 def stopped(one: InForce) -> tuple[Operation, ...]:

@@ -3,7 +3,8 @@ shaping at each end, the parts that wait, the carriage side and the counter."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
 
 from walewright.design.model import Chart
 from walewright.knit.charting import InForce
@@ -72,6 +73,8 @@ class State:
     """Whether charts are worked. To plan sentences, positions and counts are enough, and no chart changes those."""
     in_force: tuple[InForce, ...] = ()
     """Charts begun and not stopped, in the order begun."""
+    put_by: Mapping[tuple[str, int], int] = field(default_factory=dict)
+    """(chart, slot) -> rows of a purl column that waits with its part, to be latched up when it has gone on."""
     stripes: Stripes | None = None
     idle: tuple[int, ...] = ()
     """Needles between the outermost ones that are out of work (a mock rib)."""
@@ -85,6 +88,10 @@ class State:
     def is_gap(self, slot: int) -> bool:
         """Whether the needle's stitch has just been taken off between two parts."""
         return self.gap is not None and self.gap[0] <= slot <= self.gap[1]
+
+    def waits(self, slot: int) -> bool:
+        """Whether the needle belongs to a part that waits."""
+        return any(part is not None and part.first <= slot <= part.last for part in (self.left, self.right))
 
     @property
     def waiting(self) -> int:

@@ -189,22 +189,24 @@ class SpreadEvenly(Step):
 @dataclass(frozen=True, slots=True)
 class SlotOnWaste(Step):
     """Take the `stitches` on needles `first`..`last` off on waste yarn (kept as `edge`) and cast on again on the same needles by
-    e-wrap with a separate length of the yarn."""
+    e-wrap with a separate length of the yarn, `length_cm` at least (0: none is asked for)."""
 
     stitches: int
     first: int
     last: int
     edge: str
+    length_cm: int = 0
 
 
 @dataclass(frozen=True, slots=True)
 class SlotClosed(Step):
     """Close the `stitches` on needles `first`..`last` by chaining them through each other towards the right (the last goes on the
-    next needle) and cast on again on the same needles by e-wrap with a separate length of the yarn."""
+    next needle) and cast on again on the same needles by e-wrap with a separate length of the yarn, as `SlotOnWaste` does."""
 
     stitches: int
     first: int
     last: int
+    length_cm: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -225,9 +227,12 @@ class Repeat(Step):
 
 @dataclass(frozen=True, slots=True)
 class MarkEdges(Step):
-    """Tie a marker thread at both ends of the row just knitted: `what` begins here."""
+    """Tie a marker thread at `ends` ("both ends", "left end", "right end") of the row just knitted: `what` begins here, or `at`
+    "end" ends."""
 
     what: str
+    ends: str = "both ends"
+    at: str = "begin"
 
 
 @dataclass(frozen=True, slots=True)
@@ -300,11 +305,12 @@ class CloseCentre(Step):
 @dataclass(frozen=True, slots=True)
 class CastOnBetween(Step):
     """Cast on `stitches` on the empty needles `first`..`last` between the two parts by e-wrap with a separate length of the
-    yarn."""
+    yarn, as `SlotOnWaste` does."""
 
     stitches: int
     first: int
     last: int
+    length_cm: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -351,13 +357,20 @@ class JoinEdges(Step):
     easing_mm: int
     longer_mm: int = 0
     way: str = "sewn"
+    rows: int = 0
+    one_mm: int = 0
+    other_mm: int = 0
+    edges: str = ""
+    """ "open": both are open loops, which no seam holds."""
 
 
 @dataclass(frozen=True, slots=True)
 class Say(Step):
-    """The author's or the house's plain words to the knitter; no operation follows from it."""
+    """The author's or the house's plain words to the knitter; no operation follows from it. `head` "Note", or "By hand": a thing
+    to do when the pieces are off the bed."""
 
     text: str
+    head: str = "Note"
 
 
 @dataclass(frozen=True, slots=True)

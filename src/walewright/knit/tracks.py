@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import pairwise
 
 from walewright.knit import steps as st
 from walewright.knit.order import Group, Move, Rank
@@ -84,13 +85,33 @@ def _anywhere(run: SizedRun, by: int) -> bool:
     return by in (-1, -run.way.at_once) or (by == 1 and run.way.kind == "fashioned")
 
 
-def mark_groups(track: str, runs: tuple[SizedRun, ...], met: frozenset[str], origin: str) -> Iterator[Group]:
-    """A marker thread where an edge that has to be found again (`met`: it is joined or picked up) begins above the start
-    and nothing in the fabric shows it."""
-    before = ""
-    for number, run in enumerate(runs):
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """A place on the outer edges that nothing in the fabric shows: at `row` the edge `what` begins or, `end`, ends."""
+
+    row: int
+    what: str
+    end: bool
+
+
+def marks(runs: tuple[SizedRun, ...], met: frozenset[str], held: frozenset[int]) -> tuple[Mark, ...]:
+    """Where an edge that has to be found again (`met`: it is joined or picked up) begins above the start, or ends and no such
+    edge begins, and nothing in the fabric shows it. From the rows `held` on the edge is held: it ends there by itself."""
+    found: list[Mark] = []
+    edges = [run for run in runs if not run.across and run.to_row > run.from_row]
+    for before, run in pairwise(edges):
         shown = any(p.gaps[0] == 0 and p.times for p in run.phrases)
-        if run.from_row > 0 and run.name in met and run.name != before and not shown and run.to_row > run.from_row:
-            move = Move(run.from_row, Rank.MARK, st.MarkEdges(run.name, origin=origin))
-            yield Group((track, number), run.from_row, run.from_row, (move,), None)
-        before = run.name
+        if run.name == before.name or shown or run.from_row == 0:
+            continue
+        if run.name in met:
+            found.append(Mark(run.from_row, run.name, end=False))
+        elif before.name in met and run.from_row not in held:
+            found.append(Mark(run.from_row, before.name, end=True))
+    return tuple(found)
+
+
+def mark_groups(found: tuple[Mark, ...], ends: str, origin: str) -> Iterator[Group]:
+    """A marker thread at `ends` of the row for each of them."""
+    for number, mark in enumerate(found):
+        move = Move(mark.row, Rank.MARK, st.MarkEdges(mark.what, ends, "end" if mark.end else "begin", origin=origin))
+        yield Group((f"mark {ends}", number), mark.row, mark.row, (move,), None)

@@ -71,7 +71,9 @@ def trouble() -> tuple[Advice, ...]:
             (
                 "Do not trust the counter after a jam or an interruption: it counts crossings, not rows.",
                 "Count the rows from the last marked row on the purl side, and set the counter to what you have counted.",
-                "At an even count the carriage stands where it stood at RC 000; at an odd one it stands opposite.",
+                "Compare the carriage's side with the next line that names both. An even number of rows after such a line it is at "
+                "the side that the line names; after an odd number opposite. A half that was begun with the counter set back has "
+                "lines of its own.",
             ),
         ),
         Advice(

@@ -75,7 +75,7 @@ def _rows(chart: Chart, use: Use) -> Iterable[Row]:
         return Row(label, tuple(Cell(told(*at) if at is not None else "–") for at in use.sized), note=note)
 
     yield row("From RC", lambda p, c: str(p.counter(c.from_row)))
-    yield row("To RC", lambda p, c: str(p.counter(c.to_row)))
+    yield row("To RC", lambda p, c: str(p.counter(_last_row(p, c))))
     yield row("First needle", lambda p, c: needle(c.first))
     yield row("Last needle", lambda p, c: needle(c.last))
     if chart.repeat:
@@ -85,6 +85,12 @@ def _rows(chart: Chart, use: Use) -> Iterable[Row]:
         yield row("At the centre mark", lambda p, c: _between(chart, column_right_of_centre(chart, c)), "columns left, right")
     else:
         yield row("Middle at", lambda p, c: _middle(c))
+
+
+def _last_row(piece: SizedPiece, chart: SizedChart) -> int:
+    """Where the chart's needles leave it: a gap that begins below the chart's end, and takes all its needles, ends it there."""
+    taken = (o.row for o in piece.openings if o.flat and o.first <= chart.first and chart.last < o.first + o.flat)
+    return min((row for row in taken if row > chart.from_row), default=chart.to_row) if chart.to_row else chart.to_row
 
 
 def _between(chart: Chart, right: int) -> str:

@@ -58,7 +58,6 @@ def compose(design: Design, counts: Counts, instructions: Instructions, proof: P
         abbreviations=instructions.abbreviations,
         parts=sections,
         joining=joined,
-        making_up=design.making_up,
         trouble=advice.trouble(),
         safety=advice.safety(),
         children=advice.cautions(design),

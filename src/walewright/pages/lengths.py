@@ -9,6 +9,11 @@ from walewright.pages.model import ListTable
 from walewright.pages.yarns import yarn_named
 from walewright.proof.model import BobbinUse, FloatFound, Proof
 
+LONG_FLOATS = (
+    "Long floats, on which fingers catch: catch each at its middle. When the next row is to be knitted, lift the float with a "
+    "transfer tool on to the needle at the middle of those that it passes, above its stitch; both are knitted as one"
+)
+
 
 def bobbins(design: Design, proof: Proof) -> tuple[ListTable, ...]:
     """A table for each piece with picture knitting: one line an end of yarn, its length a size."""
@@ -24,18 +29,39 @@ def _bobbins(design: Design, piece: str, rows: dict[int, list[BobbinUse | None]]
     made = []
     for number, uses in sorted(rows.items()):
         some = next(u for u in uses if u is not None)
-        begins = _begins(uses)
+        places = (_block(uses), _begins(uses), _ends(uses))
         lengths = (f"{u.metres:.1f}" if u is not None else "–" for u in uses)
-        made.append((str(number), sentence(yarn_named(design, some.yarn).label), begins, *lengths))
-    heads = ("Bobbin", "Yarn", "Begins at", *(f"{size}, m" for size in design.sizes))
+        made.append((str(number), sentence(yarn_named(design, some.yarn).label), *places, *lengths))
+    heads = (
+        "Bobbin",
+        "Yarn",
+        "Its block begins on",
+        "Counter before its first row",
+        "Last row",
+        *(f"{s}, m" for s in design.sizes),
+    )
     return ListTable(f"Bobbins for the {name_of(piece)}: what to wind on each, tails included", heads, tuple(made))
 
 
+def _block(uses: list[BobbinUse | None]) -> str:
+    """The needles of a block's first row, in the order of the sizes, what is alike said once."""
+    first, last = (_said([str(getattr(u, end)) if u is not None else "–" for u in uses]) for end in ("first", "last"))
+    return first if first == last else f"{first} to {last}"
+
+
 def _begins(uses: list[BobbinUse | None]) -> str:
-    """The counter's reading and the needle where an end begins, in the order of the sizes, what is alike said once."""
-    rows = [str(u.row) if u is not None else "–" for u in uses]
-    needles = [u.first if u is not None else "–" for u in uses]
-    return f"RC {_said(rows)}, {_said(needles)}"
+    """What the counter reads when the first row with the end is about to be knitted."""
+    return f"RC {_said([str(u.row - 1) if u is not None else '–' for u in uses])}"
+
+
+def _ends(uses: list[BobbinUse | None]) -> str:
+    """What the counter reads after the last row with the end, and whether it hangs in between, to be taken up again."""
+    ends = f"to RC {_said([str(u.last_row) if u is not None else '–' for u in uses])}"
+    rests = [u.rests for u in uses if u is not None]
+    if not any(rests):
+        return ends
+    hangs = [listed([f"RC {a - 1} to {z}" for a, z in stretches]) if stretches else "–" for stretches in rests]
+    return f"{ends}; it hangs from {_said(hangs)} and is taken up again"
 
 
 def _said(found: list[str]) -> str:
@@ -55,11 +81,12 @@ def floats(design: Design, proof: Proof) -> ListTable | None:
         cm = max(one.cm for one, _ in ones)
         names = list(dict.fromkeys(name for _, name in ones))
         told = [] if len(names) == len(design.sizes) else names
-        at = sorted({one.row for one, _ in ones})
+        # A row is found by what the counter reads before it, as everywhere on the sheet.
+        at = sorted({one.row - 1 for one, _ in ones})
         shown = ", ".join(str(r) for r in at[:8]) + (f" and {len(at) - 8} more" if len(at) > 8 else "")
         where = f"{sentence(name_of(piece))}{f' ({listed(told)})' if told else ''}"
         across = f"{first} to {last}: {stitches} stitches, {cm:.1f} cm"
         rows.append((where, sentence(yarn_named(design, yarn).label), shown, across))
     if not rows:
         return None
-    return ListTable("Long floats: catch them on the purl side, fingers do", ("Piece", "Yarn", "RC", "Needles"), tuple(rows))
+    return ListTable(LONG_FLOATS, ("Piece", "Yarn", "RC before the row", "Needles that it passes"), tuple(rows))

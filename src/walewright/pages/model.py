@@ -315,7 +315,6 @@ class Sheet:
     abbreviations: tuple[tuple[str, str], ...]
     parts: tuple[Part, ...]
     joining: Part
-    making_up: tuple[str, ...]
     trouble: tuple[Advice, ...]
     safety: Advice
     children: Advice | None

@@ -222,7 +222,10 @@ def _bobbin(bobbin: BobbinUse) -> Json:
         "yarn": bobbin.yarn,
         "number": bobbin.number,
         "first": bobbin.first,
+        "last": bobbin.last,
         "row": bobbin.row,
+        "last_row": bobbin.last_row,
+        "rests": [{"from": begin, "to": end} for begin, end in bobbin.rests],
         "metres": cm(bobbin.metres),
     }
 

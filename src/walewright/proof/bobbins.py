@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from walewright.bed import Course, Fabric
 from walewright.bed.density import fabric_at
@@ -35,6 +36,7 @@ def _of_piece(design: Design, sized: SizedPiece, fabric: Fabric) -> Iterator[Bob
     main = fabric.passes()[0].section
     began: dict[int, Course] = {}
     within: dict[int, tuple[SizedChart, float]] = {}
+    laid: dict[int, list[Course]] = {}
     for course in fabric.courses:
         began.setdefault(course.run, course)
         chart = next((c for c in pictures if chart_rows(sized, c.from_row, c.to_row, course.counter)), None)
@@ -42,6 +44,7 @@ def _of_piece(design: Design, sized: SizedPiece, fabric: Fabric) -> Iterator[Bob
             knit = knit_of(design, fabric_at(course, course.first), course.yarn, course.tension)
             known = within.get(course.run, (chart, 0.0))
             within[course.run] = known[0], known[1] + course.count * loop_cm(design, knit)
+            laid.setdefault(course.run, []).append(course)
     number = 0
     for run, (chart, cm) in within.items():
         first = began[run]
@@ -49,4 +52,8 @@ def _of_piece(design: Design, sized: SizedPiece, fabric: Fabric) -> Iterator[Bob
             continue
         number += 1
         metres = (cm + 2 * TAIL_CM) * (1 + SPARE) / 100
-        yield BobbinUse(sized.name, chart.chart, first.yarn, number, needle(first.first), first.counter, metres)
+        rows = sorted({course.counter for course in laid[run]})
+        rests = tuple((a + 1, z - 1) for a, z in pairwise(rows) if z > a + 1)
+        last = max(course.last for course in laid[run] if course.counter == first.counter)
+        block = (needle(first.first), first.counter, metres, needle(last), rows[-1], rests)
+        yield BobbinUse(sized.name, chart.chart, first.yarn, number, *block)

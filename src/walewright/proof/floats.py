@@ -90,21 +90,24 @@ def float_warnings(found: Sequence[tuple[str, Sequence[LongFloat]]]) -> Iterator
             f"{yarn} floats over {longest} needles ({cm:.1f} cm) in {within}",
             (Label(origin.span, "knitted here"),),
             (f"more than {LONGEST_STITCHES} stitches or {LONGEST_CM:g} cm of loose yarn catches on fingers and buttons", *notes),
-            (f"catch the float in the middle when it is laid, or draw a stitch of {yarn} between",),
+            (
+                f"catch it: when such a row is knitted, lift the float of {yarn} with a transfer tool on to the needle at its "
+                "middle, above that needle's stitch: the next row knits both as one; or draw a stitch of the yarn between",
+            ),
             severity=Severity.WARNING,
             sizes=tuple(sizes),
         )
 
 
 def _told(floats: Sequence[FloatFound]) -> str:
-    """ "back, 12 in rows 3 to 25: in row 3 L 5 to R 1, L 15 to L 9; front, ..."."""
+    """ "back, 12 floats, the first at RC 2, before row 3, on needles L 5 to R 1 and L 15 to L 9, the last at RC 24; front, ..."."""
     parts = []
     for piece in dict.fromkeys(f.piece for f in floats):
         there = [f for f in floats if f.piece == piece]
         rows = [f.row for f in there]
         first = [f"{f.first} to {f.last}" for f in there if f.row == rows[0]]
         more = f" and {len(first) - TOLD} more" if len(first) > TOLD else ""
-        in_first = f"row {rows[0]} {', '.join(first[:TOLD])}{more}"
+        at = f"at RC {rows[0] - 1}, before row {rows[0]}, past needles {', '.join(first[:TOLD])}{more}"
         many = min(rows) != max(rows)
-        parts.append(f"{piece}, {len(there)} in rows {min(rows)} to {max(rows)}: in {in_first}" if many else f"{piece}, {in_first}")
+        parts.append(f"{piece}, {len(there)} floats: the first {at}; the last at RC {max(rows) - 1}" if many else f"{piece}, {at}")
     return "; ".join(parts)

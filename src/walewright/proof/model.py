@@ -71,8 +71,14 @@ class BobbinUse:
     first: str
     """The needle of its first stitch."""
     row: int
-    """The row in which it begins."""
+    """The row in which it begins: it takes the counter from `row` - 1 to `row`."""
     metres: float
+    last: str = ""
+    """The needle of the last stitch of its block in that row."""
+    last_row: int = 0
+    """The last row in which it is laid."""
+    rests: tuple[tuple[int, int], ...] = ()
+    """(first row, last row) of stretches in between in which it hangs, to be taken up again."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,13 +12,16 @@ from walewright.bed.loops import YARNLESS_COURSES, Kind
 from walewright.design.model import Design
 from walewright.design.model import Fabric as Knit
 
-CHAIN_COURSES = ("cast off",)
+CHAIN_COURSES = ("cast off", "cast on chain")
+APART = "cast on e-wrap apart"
+"""Made of a length that is cut for it and counts whole, as tails do."""
 
 
 @dataclass(frozen=True, slots=True)
 class Tally:
-    """Of one yarn in one fabric: `loops` (all but chains), `longs` of them drawn long, `chains` of a cast-off, `passed` needles
-    that it floats past, `empty` of those that were slipped: they got no loop of any yarn in that row."""
+    """Of one yarn in one fabric: `loops` (all but chains and those of lengths cut for them), `longs` of them drawn long, `chains`
+    of a cast-off or a cast-on with the latch tool, `passed` needles that it floats past, `empty` of those that were slipped: they
+    got no loop of any yarn in that row."""
 
     loops: int = 0
     longs: int = 0
@@ -71,6 +74,8 @@ def _counts(design: Design, fabric: Fabric) -> Counts:
         if course.kind in CHAIN_COURSES:
             add("loops", course.fabric, course.yarn, course.tension, -course.count)
             add("chains", course.fabric, course.yarn, course.tension, course.count)
+        elif course.kind == APART and fabric.tails_cm.get(course.yarn):
+            add("loops", course.fabric, course.yarn, course.tension, -course.count)
     if Kind.LONG in fabric.kinds:
         for loop in (i for i, kind in enumerate(fabric.kinds) if kind == Kind.LONG):
             course = fabric.course_of(loop)

@@ -98,6 +98,8 @@ class Charting:
 
     def __init__(self) -> None:
         self._charts: list[InForce] = []
+        self._waiting: dict[tuple[str, int], int] = {}
+        """Columns of parts that wait their turn: rows by chart and slot."""
         # Rows are many and alike: what was found out is kept as long as the same needles go by the same charts.
         self._alike: tuple[tuple[int, ...], tuple[int, ...]] | None = None
         self._by: dict[int, set[int]] = {}
@@ -129,16 +131,36 @@ class Charting:
                 return chart, _settled([chart], {id(chart): chart.begun_on})
         return None
 
-    def leaving(self, counter: int, working: Sequence[int]) -> Moves:
+    def leaving(self, counter: int, working: Sequence[int], waiting: Collection[int]) -> Moves:
         """What has to be done before no more than the needles `working` are in working position: columns are latched up, held
-        needles return. A ladder stays as it is."""
+        needles return. A ladder stays as it is, and a column on a needle of the part that is `waiting` waits with it."""
         owned = self._owned(counter, working)
         lost = {id(c): c.begun_on - owned[id(c)] for c in self._charts}
+        for chart in self._charts:
+            for slot in lost[id(chart)].intersection(waiting, chart.purl):
+                self._waiting[chart.chart.name, slot] = chart.purl.pop(slot)
         made = _settled(self._charts, lost)
         for chart in self._charts:
             for slot in lost[id(chart)]:
                 chart.ladder.pop(slot, None)
         return made
+
+    def gone_on(self, counter: int, working: Sequence[int]) -> Moves:
+        """Columns that have waited, on needles in work again: those that the chart reaches go on, the others are latched up. Until
+        their chart is begun again they wait on."""
+        owned = self._owned(counter, working)
+        up: dict[int, int] = {}
+        for name, slot in [at for at in self._waiting if at[1] in working]:
+            charts = [c for c in self._charts if c.chart.name == name]
+            if not charts:
+                continue
+            rows = self._waiting.pop((name, slot))
+            own = next((c for c in charts if slot in owned[id(c)]), None)
+            if own is None:
+                up[slot] = rows
+            else:
+                own.purl[slot] = rows
+        return [op.LatchUp(slot, rows) for slot, rows in sorted(up.items())]
 
     def hung_on(self, slot: int) -> Moves:
         """What has to be done before a further loop is hung on a needle that stays in work: nothing drops through two."""

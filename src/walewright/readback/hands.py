@@ -172,8 +172,8 @@ class Hands(Partings, Edgings, Patterns):
         self.made.append(op.Release(first, last))
         self._state(first, last, "work")
 
-    def mark_edges(self, what: str) -> None:
-        """A thread at both ends: the knitting stays as it is."""
+    def mark_edges(self, ends: str, what: str) -> None:
+        """A thread at the ends: the knitting stays as it is."""
 
     def now(self, stitches: int, *told: int) -> None:
         """`told` is the counter, unless its value has just been named, and 1 for the carriage on the right, 0 for the left."""

@@ -5,12 +5,14 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field
 
+from walewright.readback.sentences import as_name
+
 _SIZES = re.compile(r"Sizes (\S+)(?: \((\S.*)\))?")
 _KNIT = re.compile(r"(.+) \(knit ([0-9]{1,3})\)")
 _ONLY = re.compile(r"(?:[0-9]{1,3}[a-z]{2}, )*(?:[0-9]{1,3}[a-z]{2} and )?[0-9]{1,3}[a-z]{2} sizes? only")
 _MARK = re.compile(r"(?:\[ \] )+|- {3}")
-_CHART = re.compile(r"Chart ([^\W\d]\w*)")
-_NOTE = re.compile(r"Note:( |$)")
+_CHART = re.compile(r"Chart ([^\W\d][\w\u00a0]*)")
+_NOTE = re.compile(r"(?:Note|By hand):( |$)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,7 +100,7 @@ def laid_out(text: str) -> Text:
             continue
         if _underlines(under, row, "="):
             chart = _CHART.fullmatch(row)
-            opened.append(_Open(row, start, [], chart=chart[1] if chart is not None else ""))
+            opened.append(_Open(row, start, [], chart=as_name(chart[1]) if chart is not None else ""))
         elif here is not None and here.chart:
             going_on = _of_chart(here, row, start)
         elif here is None:
@@ -149,7 +151,7 @@ def _section(opened: _Open) -> Section:
     # A name in quotes is printed as it is; any other had its first letter made a capital.
     quoted = len(title) > 2 and title[0] == "“" and title[-1] == "”"
     name = title[1:-1] if quoted else title[:1].lower() + title[1:]
-    return Section(name, copies, tuple(opened.lines), opened.start, opened.start + len(opened.heading))
+    return Section(as_name(name), copies, tuple(opened.lines), opened.start, opened.start + len(opened.heading))
 
 
 def is_note(line: Line) -> bool:

@@ -86,9 +86,9 @@ class Mind:
         self._count(stitches, first, last)
         self._all(first, last, ("work",))
 
-    def _own_length(self, first: int, last: int) -> None:
-        """Empty needles come to work and get loops of a length of yarn of their own."""
-        self.made += [op.IntoWork(first, last), op.CastOn("e-wrap", first, last, own_length=True)]
+    def _own_length(self, first: int, last: int, cm: int) -> None:
+        """Empty needles come to work and get loops of a length of yarn of their own, of so many cm if any are named."""
+        self.made += [op.IntoWork(first, last), op.CastOn("e-wrap", first, last, own_length=True, length_cm=cm)]
         self._state(first, last, "work")
 
     def _last_goes_to(self, slot: int) -> None:
@@ -99,6 +99,9 @@ class Mind:
 
     def _hung_on(self, slot: int) -> None:
         """A further loop comes to a needle: what a chart has begun there is settled before."""
+
+    def _gone_on(self) -> None:
+        """Needles are in work again: what a chart has begun there goes on."""
 
     def _free(self, first: int, last: int) -> None:
         for s in range(first, last + 1):

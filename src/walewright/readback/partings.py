@@ -11,15 +11,19 @@ class Partings(Mind):
     """Methods are named for the grammar's phrases."""
 
     def spread_evenly(self, first: int, last: int, stitches: int, *rounds: int) -> None:
-        """`rounds`: for each stretch, the needles with one loop, the loops on the next, and how often."""
+        """`rounds`: for each stretch, the needles with one loop, the loops on the next, and how often; at last, if the words have
+        it, how many needles are left for one loop each."""
         self._count(stitches, first, last)
         old = self._working()
         if old != self._part():
             raise Contradiction("stitches are held while all are taken off")
         counts: list[int] = []
-        for singles, changed, times in zip(rounds[::3], rounds[1::3], rounds[2::3], strict=True):
+        told = len(rounds) // 3 * 3
+        for singles, changed, times in zip(rounds[:told:3], rounds[1:told:3], rounds[2:told:3], strict=True):
             self._enough((singles + 1) * times, stitches - len(counts))
             counts += [*([1] * singles), changed] * times
+        if sum(rounds[told:]) != stitches - len(counts):
+            raise Contradiction(f"{stitches - len(counts)} needles are left for 1 loop each, not {sum(rounds[told:])}")
         counts += [1] * (stitches - len(counts))
         if sum(counts) != len(old):
             raise Contradiction(f"{sum(counts)} loops are to be hung on and {len(old)} are there")
@@ -28,16 +32,16 @@ class Partings(Mind):
         self._free(first, last)
         self._state(first, last, "work")
 
-    def slot_on_waste(self, stitches: int, first: int, last: int, edge: str) -> None:
+    def slot_on_waste(self, stitches: int, first: int, last: int, edge: str, cm: int = 0) -> None:
         self._taken(stitches, first, last)
         self.made.append(op.OntoWaste(first, last, CENTRE_WASTE_ROWS, edge))
-        self._own_length(first, last)
+        self._own_length(first, last, cm)
 
-    def slot_closed(self, stitches: int, first: int, last: int) -> None:
+    def slot_closed(self, stitches: int, first: int, last: int, cm: int = 0) -> None:
         self._taken(stitches, first, last)
         self._last_goes_to(last + 1)
         self.made.append(op.Close(first, last, "right"))
-        self._own_length(first, last)
+        self._own_length(first, last, cm)
 
     def eyelet_at(self, needle: int, side: Side) -> None:
         by = -1 if side == "left" else 1
@@ -57,10 +61,10 @@ class Partings(Mind):
         self.made.append(op.Close(first, last, "right"))
         self._empty(first, last)
 
-    def cast_on_between(self, stitches: int, first: int, last: int) -> None:
+    def cast_on_between(self, stitches: int, first: int, last: int, cm: int = 0) -> None:
         self._count(stitches, first, last)
         self._free(first, last)
-        self._own_length(first, last)
+        self._own_length(first, last, cm)
 
     def hold_part(self, side: Side, first: int, last: int) -> None:
         self._all(first, last, ("work",))
@@ -109,3 +113,4 @@ class Partings(Mind):
         self._state(first, last, "work")
         for s in self._beside(first, last, "waiting, held"):
             self._needles[s] = "held"
+        self._gone_on()

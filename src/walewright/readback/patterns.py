@@ -52,6 +52,7 @@ class Patterns(Mind):
         self.made += self._leaving()
         if fabric:
             self.made.append(op.InFabric(fabric) if whole else op.InFabric(fabric, first, last))
+        self._gone_on()
 
     def stop_chart(self, chart: str) -> None:
         self._ended(self._charting.end(chart), f"the chart {chart}")
@@ -74,7 +75,13 @@ class Patterns(Mind):
 
     def _leaving(self) -> list[Operation]:
         """What is done for stitches that do not go by a chart any more."""
-        return self._charting.leaving(self._row, self._in_reach()) if self._charting.any else []
+        if not self._charting.any:
+            return []
+        waiting = {s for s, state in self._needles.items() if state == "waiting"}
+        return self._charting.leaving(self._row, self._in_reach(), waiting)
+
+    def _gone_on(self) -> None:
+        self.made += self._charting.gone_on(self._row, self._in_reach())
 
     def _hung_on(self, slot: int) -> None:
         self.made += self._charting.hung_on(slot)

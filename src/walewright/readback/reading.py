@@ -224,5 +224,7 @@ def _sew(joins: list[Join], phrase: Phrase, size: int) -> None:
     joins.append(_join(*_arguments(phrase, size)))
 
 
-def _join(way: str, one: Edges, other: Edges, easing_mm: int = 0, longer_mm: int = 0) -> Join:
-    return Join(one, other, easing_mm, longer_mm, way)
+def _join(
+    way: str, one: Edges, other: Edges, rows: int, one_mm: int, other_mm: int, easing_mm: int = 0, longer_mm: int = 0
+) -> Join:
+    return Join(one, other, easing_mm, longer_mm, way, rows, one_mm, other_mm)

@@ -16,6 +16,9 @@ from walewright.knit.operations import Side, slot
 
 SKIPPED = "–"
 
+NAME_SPACE = "\N{NO-BREAK SPACE}"
+"""Between the words of a name, which is one word with underscores."""
+
 _DEEPEST = 20
 """Square brackets in a line. No plan nests its repeats so deep; it is a limit for damaged texts."""
 
@@ -124,7 +127,7 @@ def _whole_words(terminal: TerminalDef) -> None:
 
 
 def _bounded(pattern: PatternStr) -> PatternRE:
-    return PatternRE(rf"{re.escape(pattern.value)}(?!\w)", pattern.flags, raw=pattern.raw)
+    return PatternRE(rf"{re.escape(pattern.value)}(?![\w{NAME_SPACE}])", pattern.flags, raw=pattern.raw)
 
 
 def _graded(written: str, read: Callable[[str], int]) -> Graded:
@@ -140,6 +143,11 @@ def _needle(name: str) -> int:
 
 def _word(_: object, token: Token) -> str:
     return str(token)
+
+
+def as_name(written: str) -> str:
+    """A name as all stages have it."""
+    return written.replace(NAME_SPACE, "_")
 
 
 class _Phrases(Transformer[Token, Any]):
@@ -206,6 +214,19 @@ class _Phrases(Transformer[Token, Any]):
     def stretched(self, children: list[Any]) -> Graded:
         return Graded(tuple(None if r is None else -r for r in children[0].readings))
 
+    def row_for_row(self, children: list[Any]) -> Several:
+        return Several((children[0], Graded((0,)), Graded((0,))))
+
+    def lengths(self, children: list[Any]) -> Several:
+        return Several((Graded((0,)), *children))
+
+    def join_edges(self, children: list[Any]) -> Phrase:
+        way, one, other, *told = children
+        numbers = [several.arguments for several in told]
+        matched = next((n for n in numbers if len(n) == 3), (Graded((0,)),) * 3)
+        eased = next((n for n in numbers if len(n) != 3), ())
+        return Phrase("join_edges", (way, one, other, *matched, *eased))
+
     def eased(self, children: list[Any]) -> Several:
         *longer, easing = children
         return Several((easing, *longer))
@@ -225,14 +246,20 @@ class _Phrases(Transformer[Token, Any]):
     def INSET(self, token: Token) -> Graded:
         return _graded(token.removeprefix(", "), int)
 
+    def ONE_MM(self, token: Token) -> Graded:
+        return _graded(token.removeprefix(", "), int)
+
     def ORDINAL(self, token: Token) -> Graded:
         return _graded(token, lambda word: int(word[:-2]))
 
     def NEEDLE(self, token: Token) -> Graded:
         return _graded(token, _needle)
 
+    def NAME(self, token: Token) -> str:
+        return as_name(token)
+
     def EDGE(self, token: Token) -> str:
-        return str(token)[1:-1]
+        return as_name(token[1:-1])
 
     def ENDS(self, token: Token) -> str:
         return str(token).removeprefix("the ")
@@ -262,7 +289,7 @@ class _Phrases(Transformer[Token, Any]):
         return _graded(token.removeprefix(", plain on the "), int)
 
     def QUOTED_NAME(self, token: Token) -> str:
-        return str(token)[1:-1]
+        return as_name(token[1:-1])
 
     def COUNT(self, token: Token) -> int:
         return int(token)
@@ -279,4 +306,4 @@ class _Phrases(Transformer[Token, Any]):
     def ALL(self, token: Token) -> str:
         return "all needles"
 
-    SIDE = WHERE = EDGE_PART = TRACK = NAME = TENSION = QUOTED = _word
+    SIDE = WHERE = EDGE_PART = TRACK = TENSION = QUOTED = _word

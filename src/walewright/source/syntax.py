@@ -330,7 +330,7 @@ class Require(Node):
 
 @dataclass(frozen=True, slots=True)
 class MakingUp(Node):
-    """`making up` with a block of `Text` (key "step")."""
+    """`making up` with a block of `Text` (key "step") and `Join`, in the order of work."""
 
     body: tuple[Statement, ...]
 

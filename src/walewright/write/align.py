@@ -10,7 +10,20 @@ from __future__ import annotations
 from collections.abc import Callable, Hashable, Sequence
 from typing import TypeVar
 
-from walewright.knit.steps import BreakOff, Decrease, JoinEdges, Now, Repeat, Step, Together, numbers, shape
+from walewright.knit.steps import (
+    BreakOff,
+    CastOnBetween,
+    Decrease,
+    JoinEdges,
+    Now,
+    Repeat,
+    SlotClosed,
+    SlotOnWaste,
+    Step,
+    Together,
+    numbers,
+    shape,
+)
 
 T = TypeVar("T")
 
@@ -20,9 +33,9 @@ Column = tuple[T | None, ...]
 
 def likeness(step: Step) -> Hashable:
     """What must agree for steps of several sizes to be one sentence: their shape, and whether a decrease is fashioned,
-    because the two ways have different words; of a join, whether its first side is the shorter one; of a yarn's
-    end, whether a length is asked for. What must be true can be
-    said of carriages at both sides at once, and what goes on together has tracks that are laid side by side."""
+    because the two ways have different words; of a join, whether its first side is the shorter one and what is told of both;
+    of a yarn's end or a length of its own, whether centimetres are asked for. What must be true can be said of carriages at
+    both sides at once, and what goes on together has tracks that are laid side by side."""
     return type(step).__name__ if isinstance(step, Now | Together) else (shape(step), _ways(step))
 
 
@@ -30,9 +43,11 @@ def _ways(step: Step) -> Hashable:
     if isinstance(step, Decrease):
         return step.inset > 0
     if isinstance(step, JoinEdges):
-        return step.longer_mm < 0
+        return step.longer_mm < 0, step.rows > 0, step.one_mm > 0
     if isinstance(step, BreakOff):
         return step.tail_cm > 0
+    if isinstance(step, SlotOnWaste | SlotClosed | CastOnBetween):
+        return step.length_cm > 0
     if isinstance(step, Repeat):
         return tuple(_ways(inner) for inner in step.body)
     return None

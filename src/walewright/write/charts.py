@@ -11,6 +11,7 @@ from collections.abc import Iterator, Sequence
 from walewright.design.model import Cell, Chart
 from walewright.knit.steps import Repeat, SizePlan, StartChart, Step, Together
 from walewright.write.model import ChartText
+from walewright.write.said import spelt
 
 MEANINGS = {
     "hole": "leave the needle empty in work; its st goes one needle to the side that the marks beside it show",
@@ -51,7 +52,7 @@ TIGHT = "A cross of 3 over 3 or wider without such a column beside it is knit pl
 
 COLUMNS = (
     "Purl marks: latch each column up after the last of them, and sooner where the chart ends or where its needle is about to be "
-    "decreased, cast off, held, taken off or hung with a further st."
+    "decreased, cast off, held, taken off or hung with a further st. In a part that waits its turn the columns wait too."
 )
 
 RETURNED = "Where the chart ends, or an end of the work comes near, tucked needles return to work."
@@ -104,11 +105,11 @@ def chart_text(chart: Chart) -> ChartText:
     """The chart with the words of those symbols that occur in it. Two of the notes begin with what they are about: "Repeat: "
     and, of a picture, "Way: "."""
     used = {symbol for row in chart.rows for symbol in row}
-    key = tuple((k.symbol, meaning(k.cell, chart.picture)) for k in chart.key if k.symbol in used)
+    key = tuple((k.symbol, spelt(meaning(k.cell, chart.picture))) for k in chart.key if k.symbol in used)
     kinds = {k.cell.kind for k in chart.key if k.symbol in used}
     return ChartText(
         chart.name,
-        f"Chart {chart.name}",
+        spelt(f"Chart {chart.name}"),
         chart.rows,
         chart.before,
         chart.repeat,
@@ -118,9 +119,20 @@ def chart_text(chart: Chart) -> ChartText:
         (
             SIDE,
             *_when(kinds, max((k.cell.cross for k in chart.key if k.symbol in used), default=0)),
+            *((_next_row(len(chart.rows)),) if chart.repeat else ()),
             f"Repeat: {repeated(chart)}.",
             *((f"Way: {PICTURE_WAY}.",) if chart.picture else ()),
         ),
+    )
+
+
+def _next_row(rows: int) -> str:
+    """How a row that comes again and again is found from the counter."""
+    if rows == 1:
+        return "The one row comes again and again."
+    return (
+        f"The counter tells the row: from its value take the value where the chart began, and then {rows} as often as that goes. "
+        "So many rows of the chart are done; where the counter is set back, the chart goes back with it."
     )
 
 

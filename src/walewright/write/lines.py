@@ -117,15 +117,19 @@ def sentence(line: Line, group: Sizes) -> Sentence:
         row,
         side,
         next((s.origin for c in line.columns for s in c if s is not None and s.origin), ""),
-        all(isinstance(_step(c), _STATED) for c in line.columns),
+        all(_is_stated(_step(c)) for c in line.columns),
         tuple(kind for c in line.columns for kind in kinds(Said(c, group))),
     )
+
+
+def _is_stated(step: Step) -> bool:
+    return isinstance(step, _STATED) and not (isinstance(step, st.Say) and step.head == "By hand")
 
 
 def _spoken(columns: tuple[Column[Step], ...], group: Sizes, before: Column[Step] | None) -> Phrase:
     step = _step(columns[0])
     if isinstance(step, st.Say):
-        return (Run(f"Note: {plain(step.text)}"),)
+        return (Run(f"{step.head}: {plain(step.text)}"),)
     runs: list[Run] = []
     for column in columns:
         said = Said(column, group)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from walewright.write.grading import Graded
 from walewright.write.model import Run
-from walewright.write.said import Phrase, Said, worded
+from walewright.write.said import Phrase, Said, rows, worded
 
 
 def edge_is(s: Said) -> Phrase:
@@ -17,7 +17,11 @@ def edge_is(s: Said) -> Phrase:
 JOINED = {"sewn": "join", "gathered": "gather", "grafted": "graft", "linked": "link"}
 
 
-HOW = {"grafted": ", loop for loop with the long tail", "linked": ", on the bed as told under the heading of the link"}
+HOW = {
+    "open": ", loop for loop, by grafting, or on the bed, both on the same needles, with 1 row knitted and cast off",
+    "grafted": ", loop for loop with the long tail",
+    "linked": ", on the bed as told under the heading of the link",
+}
 
 
 def join_edges(s: Said) -> Phrase:
@@ -31,4 +35,13 @@ def join_edges(s: Said) -> Phrase:
         eased = (", stretching it " if shorter else ", easing in ", by.number(), " mm, give or take ", easing.number(), " mm")
     elif easing.always(0):
         eased = ()
-    return worded(f"{JOINED[s.any.way]} {one} to {other}", *eased, HOW.get(s.any.way, ""))
+    return worded(f"{JOINED[s.any.way]} {one} to {other}", *_matched(s), *eased, HOW.get(s.any.edges or s.any.way, ""))
+
+
+def _matched(s: Said) -> tuple[str | Run, ...]:
+    """What lies against what."""
+    if s.any.rows:
+        return (", row for row, ", *rows(s.graded("rows")))
+    if s.any.one_mm:
+        return (", ", s.graded("one_mm").number(), " mm to ", s.graded("other_mm").number(), " mm")
+    return ()

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from walewright.knit import steps as st
+from walewright.knit.steps import Step
+from walewright.write.grading import Graded
 from walewright.write.model import Run
 from walewright.write.said import Phrase, Said, counted, needles, rows, span, sts, worded
 
@@ -19,22 +21,44 @@ def spread_evenly(s: Said) -> Phrase:
         singles = s.graded(f"{prefix}singles")
         plain_first = () if singles.always(0) else ("1 loop each on ", *counted(singles, "needle", "needles"), " and ")
         rounds += (*plain_first, f"{CHANGED[s.any.changed]}, ", *counted(times, "time", "times"), "; ")
+    rest = Graded(tuple(None if step is None else _rest(step) for step in s.steps), s.group)
+    if rest.always(0):
+        rounds.pop()
+    else:
+        rounds += ("1 loop each on the last ", *counted(rest, "needle", "needles"))
     onto = ("hang them back from the left on needles ", *span(s), ", ", *sts(s.graded("stitches")))
-    return worded("take the sts in work off on waste yarn and ", *onto, ": ", *rounds, "1 loop each on what is left")
+    return worded("take the sts in work off on waste yarn and ", *onto, ": ", *rounds)
 
 
-_AGAIN = "cast on again on the same needles by e-wrap with a separate length of the yarn"
+def _rest(step: Step) -> int:
+    """Needles that get one loop each after the last changed one."""
+    assert isinstance(step, st.SpreadEvenly)
+    return step.stitches - (step.singles + 1) * step.runs - (step.more_singles + 1) * step.more_runs
+
+
 _CHAINED = "by chaining them through each other to the right and on to the next needle"
+
+
+def _again(s: Said) -> tuple[str | Run, ...]:
+    return ("cast on again on the same needles by e-wrap", *_length(s))
+
+
+def _length(s: Said) -> tuple[str | Run, ...]:
+    """The yarn that first loops are made of away from the carriage."""
+    length = s.graded("length_cm")
+    if length.always(0):
+        return (" with a separate length of the yarn",)
+    return (" with a separate length of at least ", length.number(), " cm of the yarn")
 
 
 def slot_on_waste(s: Said) -> Phrase:
     """Words of `steps.SlotOnWaste`."""
-    return worded("take ", *sts(s.graded("stitches")), ", ", *needles(s), f", off on waste yarn ({s.any.edge}) and {_AGAIN}")
+    return worded("take ", *sts(s.graded("stitches")), ", ", *needles(s), f", off on waste yarn ({s.any.edge}) and ", *_again(s))
 
 
 def slot_closed(s: Said) -> Phrase:
     """Words of `steps.SlotClosed`."""
-    return worded("close ", *sts(s.graded("stitches")), ", ", *needles(s), f", {_CHAINED}; {_AGAIN}")
+    return worded("close ", *sts(s.graded("stitches")), ", ", *needles(s), f", {_CHAINED}; ", *_again(s))
 
 
 def eyelet_at(s: Said) -> Phrase:
@@ -63,8 +87,7 @@ def close_centre(s: Said) -> Phrase:
 
 def cast_on_between(s: Said) -> Phrase:
     """Words of `steps.CastOnBetween`."""
-    between = " between the parts with a separate length of the yarn"
-    return worded("cast on ", *sts(s.graded("stitches")), " by e-wrap on ", *needles(s), between)
+    return worded("cast on ", *sts(s.graded("stitches")), " by e-wrap on ", *needles(s), " between the parts", *_length(s))
 
 
 def hold_part(s: Said) -> Phrase:

@@ -15,7 +15,7 @@ from collections.abc import Iterator
 from walewright.write.grading import bracketed
 from walewright.write.grid import grid_lines
 from walewright.write.model import Cells, ChartText, Instructions, Paragraph, Run, Section, Sentence
-from walewright.write.sections import heading
+from walewright.write.sections import NOTES, heading
 
 WIDTH = 92
 _MOST_BOXES = 4
@@ -26,7 +26,8 @@ _COUNTED = re.compile(
     r"(?<=[\d)]) (?=(?:sts?|rows?|times?|loops?|mm)\b)"
     r"|(?<=RC) |(?<=st) (?=in\b)|(?<=sts) (?=in\b)|(?<=,) (?=CO[LR]\b)"
 )
-_KEPT = "\N{NO-BREAK SPACE}"
+_KEPT = "\N{NARROW NO-BREAK SPACE}"
+"""Where a line is not broken. It is printed as a plain space; the spaces within names are not."""
 
 
 def plain_text(instructions: Instructions) -> str:
@@ -119,7 +120,7 @@ def _wrapped(text: str, mark: str) -> list[str]:
 
 def _unbroken(sentence: Sentence) -> str:
     """The text with graded numbers, and what they count, kept on one line."""
-    if sentence.runs[0].text.startswith("Note: "):
+    if sentence.runs[0].text.startswith(NOTES):
         return sentence.text
     return _COUNTED.sub(_KEPT, _kept(sentence.runs))
 

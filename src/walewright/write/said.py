@@ -37,10 +37,18 @@ class Said:
 
 Phrase = tuple[Run, ...]
 
+SPACE = "\N{NO-BREAK SPACE}"
+"""Between the words of a name: it shows the reader of the printed text where a name ends."""
+
+
+def spelt(text: str) -> str:
+    """The names of the source in a text as words: `left_front` is "left front"."""
+    return text.replace("_", SPACE)
+
 
 def worded(*parts: str | Run) -> Phrase:
     """The parts as runs, plain text as words."""
-    return tuple(Run(p) if isinstance(p, str) else p for p in parts if p)
+    return tuple(Run(spelt(p)) if isinstance(p, str) else p for p in parts if p)
 
 
 def counted(number: Graded, one: str, many: str) -> tuple[Run, str]:

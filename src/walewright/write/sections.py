@@ -14,12 +14,16 @@ from walewright.write.grading import SKIPPED, only
 from walewright.write.lines import Line, grouped, lines, sentence, skips
 from walewright.write.model import Instructions, Paragraph, Section, Sentence
 from walewright.write.row_by_row import Rows, closeness, folded, likeness, only_several
+from walewright.write.said import spelt
 from walewright.write.table import tabled
 from walewright.write.tally import Tally
 from walewright.write.together import side_by_side
 from walewright.write.words import worked
 
 JOINING = "joining"
+
+NOTES = ("Note: ", "By hand: ")
+"""How an author's own words begin."""
 
 ALL_SIZES = "All sizes"
 """Title of a paragraph that goes on after one for some sizes only."""
@@ -42,7 +46,7 @@ def write(plans: tuple[SizePlan, ...], sizes: Sequence[str] | None = None, chart
         raise ValueError(f"{len(plans)} plans for {len(names)} sizes")
     columns = align([p.blocks for p in plans], lambda block: (block.name, block.copies))
     sections = tuple(_section(column) for column in columns)
-    joining = Section(JOINING, "Joining", 1, tuple(_graded("", [p.joins for p in plans])))
+    joining = Section(JOINING, "Making up", 1, tuple(_graded("", [p.joins for p in plans])))
     return Instructions(names, sections, joining, _abbreviations((*sections, joining)), worked_charts(plans, charts))
 
 
@@ -51,7 +55,7 @@ def heading(name: str, copies: int) -> str:
     a small letter stands in quotes as it is, and so does one that would look like the heading of a chart."""
     capital = name[:1].upper()
     small = name[:1].islower() and capital.lower() == name[:1] and not name.startswith("chart ")
-    told = capital + name[1:] if small else f"“{name}”"
+    told = spelt(capital + name[1:] if small else f"“{name}”")
     return f"{told} (knit {copies})" if copies != 1 else told
 
 
@@ -63,7 +67,7 @@ def _section(column: Column[StepBlock]) -> Section:
         # Of two titles for one paragraph, the longer one says more.
         title = max((p[0] for p in row if p is not None), key=len)
         paragraphs += _graded(title, [() if p is None else p[1] for p in row], paragraphs[-1] if paragraphs else None)
-    title = heading(block.title, block.copies) if block.title[:1].islower() else block.title
+    title = heading(block.title, block.copies) if block.title[:1].islower() else spelt(block.title)
     return Section(block.name, title, block.copies, tuple(paragraphs))
 
 
@@ -111,7 +115,7 @@ def _graded(title: str, lists: Sequence[Sequence[Step]], before: Paragraph | Non
         for is_table, some in groupby(printed, key=_is_table):
             told = tuple(s for line in some for s in _told(line, group))
             named = _going_on(is_table, head, made[-1] if made else before)
-            made.append(Paragraph((not made and title) or named, head, told, is_table))
+            made.append(Paragraph((not made and spelt(title)) or named, head, told, is_table))
     return made
 
 
@@ -154,7 +158,7 @@ _SKIPS = (SKIPPED, "your size skips this")
 
 def _abbreviations(sections: Sequence[Section]) -> tuple[tuple[str, str], ...]:
     """Those that occur, alphabetically; the dash goes last."""
-    sentences = [s for section in sections for p in section.paragraphs for s in p.sentences if not s.text.startswith("Note: ")]
+    sentences = [s for section in sections for p in section.paragraphs for s in p.sentences if not s.text.startswith(NOTES)]
     text = "\n".join(s.text for s in sentences)
     found = [(short, meaning) for pattern, short, meaning in _MEANINGS if re.search(pattern, text)]
     if any(skips(s.runs) for s in sentences):

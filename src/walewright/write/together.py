@@ -6,7 +6,7 @@ from walewright.knit import steps as st
 from walewright.knit.steps import Step
 from walewright.write.align import Column, align, closeness, likeness
 from walewright.write.model import Run, Sentence
-from walewright.write.said import Said
+from walewright.write.said import Said, spelt
 from walewright.write.words import has_number, kinds, phrase, worked
 
 
@@ -27,7 +27,7 @@ def _line(tracks: Column[st.Track], group: tuple[int, ...]) -> Sentence:
     told: list[str] = []
     for column in align(steps, likeness, closeness):
         said = Said(_skippable(column, group), group)
-        runs += (Run(", " if runs else f"For the {title}: "), *phrase(said))
+        runs += (Run(", " if runs else f"For the {spelt(title)}: "), *phrase(said))
         told += kinds(said)
     working = tuple(i for i, t in enumerate(tracks) if t is not None)
     origin = next((t.origin for t in tracks if t is not None and t.origin), "")

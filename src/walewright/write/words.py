@@ -32,7 +32,7 @@ def kinds(said: Said) -> tuple[str, ...]:
 def has_number(step: Step) -> bool:
     """Whether the step's phrase has a number that can be a dash for the sizes that skip it."""
     if isinstance(step, st.JoinEdges):
-        return (step.easing_mm, step.longer_mm) != (0, 0)
+        return (step.easing_mm, step.longer_mm, step.rows) != (0, 0, 0)
     if isinstance(step, st.BreakOff):
         return step.tail_cm > 0
     return type(step) in TEMPLATES and not isinstance(step, _NUMBERLESS)
@@ -163,7 +163,8 @@ def worked(step: Step) -> Step | None:
 
 
 def _mark_edges(s: Said) -> Phrase:
-    return worded(f"tie a marker thread at both ends for the {s.any.what}")
+    end = "end of the " if s.any.at == "end" else ""
+    return worded(f"tie a marker thread at {_ends(s)} for the {end}{s.any.what}")
 
 
 _CARRIAGES = {"left": 0, "right": 1}

@@ -149,7 +149,7 @@ TECHNIQUES = (
     Technique(
         "A marker",
         ("MarkEdges",),
-        "Knot a thread of another colour into the end stitch at both edges.",
+        "Knot a thread of another colour into the end stitch, at the edge or edges that the line names.",
         "a contrasting thread knotted into the end stitch",
         _marker,
     ),

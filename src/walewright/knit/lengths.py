@@ -1,0 +1,41 @@
+"""Lengths of yarn that hands need beside the one in the carriage: tails to sew, graft or gather with, lengths to cast on with."""
+
+from __future__ import annotations
+
+from math import ceil
+
+from walewright.design.model import Fabric
+
+SEWN = 3
+"""Widths of the edge in the tail that casts it off by back-stitch, or grafts it. Common practice."""
+GATHERED = 2
+"""Widths of the edge in the tail that gathers it: once through the loops as they lie, and again through the drawn-up ones. Common
+practice: 1.5 to 2."""
+WRAPPED = 4
+"""Widths of the stitches in a length that casts them on by e-wrap. Common practice."""
+TO_HOLD = 10
+"""Centimetres of an end to hold, to thread and to sew in. Common practice."""
+LEAST_GATHERED = 30
+"""Centimetres of a tail that gathers, however few the stitches. Common practice."""
+STEP = 5
+"""Lengths are told in steps of so many cm."""
+
+
+def tail_cm(fabric: Fabric, stitches: int) -> int:
+    """A tail to sew off or graft so many stitches with."""
+    return _steps(SEWN * stitches / fabric.stitches_per_cm)
+
+
+def gathering_cm(fabric: Fabric, stitches: int) -> int:
+    """A tail to gather so many stitches with."""
+    return max(LEAST_GATHERED, _steps(GATHERED * stitches / fabric.stitches_per_cm + TO_HOLD))
+
+
+def length_cm(fabric: Fabric, stitches: int) -> int:
+    """A separate length to cast on so many stitches by e-wrap with, both its ends included."""
+    return _steps(WRAPPED * stitches / fabric.stitches_per_cm + 2 * TO_HOLD)
+
+
+def _steps(cm: float) -> int:
+    # Rounded before it is raised to a step: 60 cm must not become 65 by the last bit of a float.
+    return STEP * ceil(round(cm / STEP, 6))
