@@ -9,7 +9,7 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 from workshop import Workshop, origin
 
-from walewright.design.model import Design, Motif, Piece, Zone
+from walewright.design.model import Design, Motif, Piece, Way, Zone
 from walewright.solve import solve
 from walewright.solve.geometry import edge_length
 from walewright.solve.model import Counts, SizedPiece
@@ -380,3 +380,16 @@ def test_repeats_that_never_agree_on_one_width_are_told_with_a_way_out(workshop:
     assert sorted(told.helps) == ["let `high` be centred", "let `low` be centred"]
     mended = (fabrics[0], replace(fabrics[1], fit="centred"))
     assert only(shop.design(model, charts=(low, high), fabrics=mended)).charts
+
+
+@pytest.mark.parametrize(("way", "edge"), [(Way("simple"), 1), (Way("fashioned", 2), 3), (Way("fashioned", 2, 2), 4)])
+def test_panels_and_motifs_keep_clear_of_what_a_tool_moves_in_their_rows(workshop: type[Workshop], way: Way, edge: int) -> None:
+    shop = workshop("S")
+    cable, anchor = shop.chart("cable", 8, 8), shop.chart("anchor", 6, 10, motif=True)
+    levels = shop.levels("body", hem=0, underarm=30, top=60)
+    runs = (shop.run("underarm"), shop.run("top", -5, way=way))
+    low, high = (Zone("cable", a, z, shop.each(4), shop.each(0), origin(a)) for a, z in (("hem", "underarm"), ("underarm", "top")))
+    motifs = tuple(Motif("anchor", at, shop.each(-6), origin(f"motif {at}")) for at in ("hem", "underarm"))
+    model = shop.piece("body", 40, levels, runs, zones=(low, high), motifs=motifs)
+    made = only(shop.design(model, charts=(cable, anchor), fabrics=(shop.charted(cable, 2, 3),)))
+    assert [(c.chart, c.edge) for c in made.charts] == [("cable", 1), ("anchor", 1), ("cable", edge), ("anchor", edge)]

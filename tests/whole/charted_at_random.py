@@ -30,6 +30,8 @@ class Charted:
     offset_cm: float
     per_cm: float
     """Stitches of the ground to a cm."""
+    mirrored: bool = False
+    """Whether the front is the back's mirror image."""
 
 
 def charted(chance: Random) -> Charted:
@@ -62,6 +64,9 @@ class _Garment:
         self.two = chance.random() < 0.4
         self.top = round(chance.uniform(40, 66) / self.rows_per_cm, 1)
         self.wide = self._wide()
+        sizes = chance.choice((1, 1, 2, 3))
+        self.grown = [1 + number * chance.uniform(0.03, 0.2) for number in range(sizes)]
+        """By size: how much larger than the first one it is."""
         self.offset = 0.0
         self.outline = self._outline()
         """Statements that both pieces have alike."""
@@ -97,18 +102,20 @@ class _Garment:
         start = self._start()
         self.pattern = self._pattern()
         pieces = [self._piece("back", start)]
+        mirrored = self.two and self.chance.random() < 0.3
         if self.two:
-            pieces.append(self._piece("front", start))
+            mirror = f"piece front in {self.fabric}, mirror of back"
+            pieces.append(mirror if mirrored else self._piece("front", start))
             self._joined()
         self._bands()
         text = "\n\n".join(part for part in (self._head(), *self.edgings, *pieces, *self.after) if part) + "\n"
-        return Charted(text, self.family, self.area, self.fit, self.edge, self.chart, self.odd, self.offset, self.per_cm)
+        return Charted(text, self.family, self.area, self.fit, self.edge, self.chart, self.odd, self.offset, self.per_cm, mirrored)
 
     def _head(self) -> str:
         chance = self.chance
         parts = [
             'pattern "Drawn"',
-            "sizes one\n    length 50 cm",
+            self._sizes(),
             f"machine {self.bed}",
             'yarn wool "wool", 100 g = 200 m\nyarn navy "navy wool", 100 g = 200 m\nyarn red "red wool", 100 g = 200 m',
             f"fabric plain\n    stocking stitch in wool at tension 5\n    {self._swatch(1, 1)}",
@@ -129,6 +136,13 @@ class _Garment:
             stitch = f"chart grid in wool at tension {tension}{fits[self.fit]}{edge}{side}"
             parts.append(f"fabric patterned\n    {stitch}\n    {self._swatch(*other)}")
         return "\n\n".join(parts)
+
+    def _sizes(self) -> str:
+        rows = (
+            f"{name} " + " ".join(f"{value * by:.1f}" for by in self.grown)
+            for name, value in (("wide", self.wide), ("tall", self.top))
+        )
+        return "\n    ".join(("sizes " + " ".join("SML"[: len(self.grown)]), *(f"{row} cm" for row in rows)))
 
     def _stripes(self) -> str:
         rows = [f"{self.chance.choice((1, 2, 2, 3, 4, 6))} rows {yarn}" for yarn in ("wool", "navy", "red", "wool", "navy")]
@@ -184,14 +198,15 @@ class _Garment:
     def end(self) -> str:
         return "on waste yarn" if self.held or self.two else "cast off"
 
+    @property
+    def fabric(self) -> str:
+        return "patterned" if self.area == "all" else "plain"
+
     def _piece(self, name: str, start: str) -> str:
-        top = self.top
-        levels = {"hem": 0.0, "low": round(top * 0.15, 1), "underarm": round(top * 0.5, 1), "chest": round(top * 0.7, 1)}
-        levels |= {"tip": round(top * 0.85, 1), "top": top}
         lines = [
-            f"piece {name} in {'patterned' if self.area == 'all' else 'plain'}" + (", centre stitch" if self.odd else ""),
-            "levels " + ", ".join(f"{level} {height} cm" for level, height in levels.items()),
-            f"start {self.wide} cm wide {start}",
+            f"piece {name} in {self.fabric}" + (", centre stitch" if self.odd else ""),
+            "levels hem 0 cm, low tall * 0.15, underarm tall * 0.5, chest tall * 0.7, tip tall * 0.85, top tall",
+            f"start wide wide {start}",
             *self.pattern,
             *self.outline,
             f"end {self.end}",
@@ -201,34 +216,34 @@ class _Garment:
     def _outline(self) -> list[str]:
         lines, chance = self._edges(), self.chance
         if self.neck:
-            across = round(self.wide * chance.uniform(0.2, 0.35) * (0.5 if self.shape == "raglan" else 1), 1)
+            across = chance.uniform(0.2, 0.35) * (0.5 if self.shape == "raglan" else 1)
             # Deep enough that the edge need not move by more than a stitch a row.
-            least = across / 2 * self.per_cm / self.rows_per_cm / self.top + 0.03
-            deep = round(self.top * chance.uniform(least, max(least, 0.4)), 1)
-            lines.append(f"neck {across} cm wide, {deep} cm deep, {self.neck}{chance.choice(('', ', cast off'))}")
+            least = self.wide * across / 2 * self.per_cm / self.rows_per_cm / self.top + 0.03
+            deep = chance.uniform(least, max(least, 0.4))
+            off = chance.choice(("", ", cast off"))
+            lines.append(f"neck wide * {across:.2f} wide, tall * {deep:.2f} deep, {self.neck}{off}")
         if self.held:
             lines.append("shoulders held from tip")
         return lines
 
     def _edges(self) -> list[str]:
         way = f", fashioned {self.way} in" if self.way else ""
-        wide, chance = self.wide, self.chance
+        chance = self.chance
         if self.shape == "armholes":
-            off = round(wide * 0.06, 1)
             path = chance.choice(("curve", "slope"))
             return [
                 "edges straight to underarm called side",
-                f"edges cast off {off} cm then {path} to {wide * 0.78:.1f} cm wide at chest{way} called armhole",
+                f"edges cast off wide * 0.06 then {path} to wide * 0.78 wide at chest{way} called armhole",
                 "edges straight to top called armhole",
             ]
         if self.shape == "raglan":
             return [
                 "edges straight to underarm called side",
-                f"edges slope to {wide * chance.uniform(0.5, 0.8):.1f} cm wide at top{way} called raglan",
+                f"edges slope to wide * {chance.uniform(0.5, 0.8):.2f} wide at top{way} called raglan",
             ]
         above = [] if self.held else ["edges straight to top called side"]
         if self.shape == "flare":
-            return [f"edges slope to {wide * chance.uniform(0.8, 1.2):.1f} cm wide at tip{way} called side", *above]
+            return [f"edges slope to wide * {chance.uniform(0.8, 1.2):.2f} wide at tip{way} called side", *above]
         return ["edges straight to tip called side", *above]
 
     def _pattern(self) -> list[str]:
@@ -248,7 +263,7 @@ class _Garment:
         if chance.random() < 0.5:
             times = chance.randint(1, max(room, 1))
             return [f"fabric patterned from {low} to {high}, {times} repeat{'s' if times > 1 else ''} wide{where}"]
-        return [f"fabric patterned from {low} to {high}, {self.wide * chance.uniform(0.2, 0.6):.1f} cm wide{where}"]
+        return [f"fabric patterned from {low} to {high}, wide * {chance.uniform(0.2, 0.6):.2f} wide{where}"]
 
 
 _LEVELS = ("hem", "low", "underarm", "chest", "tip", "top")

@@ -101,7 +101,7 @@ def lies_as_said(drawn: Charted, fabric: Fabric) -> None:
         assert (high - low + 1 - chart.before - chart.after) % chart.repeat == 0
         # The centre of the piece is the centre mark, or its middle stitch; to the nearest place that the repeats can have.
         middle = (low + high + 1) / 2 - (0.5 if drawn.odd else 0)
-        assert abs(middle - drawn.offset_cm * drawn.per_cm) <= 1
+        assert abs(middle - (-1 if drawn.mirrored and fabric.name == "front" else 1) * drawn.offset_cm * drawn.per_cm) <= 1
         begins = low + chart.before
     else:
         low, high = first.live_first, first.live_last

@@ -10,10 +10,11 @@ from walewright.solve.gauge import fabric_above
 from walewright.solve.geometry import ends_at, gap_runs
 from walewright.solve.model import SizedChart, SizedPiece, SizedRun
 from walewright.solve.multiples import Stretch, whole_width
+from walewright.solve.terms import SIDES
 from walewright.solve.widths import placed_right
 
 OF_THE_EDGE = 1
-"""Stitches at an end of the width that a panel or a motif keeps away from: the edge stitch goes into the seam."""
+"""Stitches at an end of the width that a panel or a motif keeps away from at the least: the edge stitch goes into the seam."""
 
 
 def sized_charts(design: Design, piece: Piece, sized: SizedPiece, size: int) -> tuple[SizedChart, ...]:
@@ -35,7 +36,7 @@ def sized_charts(design: Design, piece: Piece, sized: SizedPiece, size: int) -> 
                 made.to_row,
                 made.first,
                 made.last,
-                OF_THE_EDGE,
+                _kept_clear(sized, made.from_row, made.to_row),
                 made.first + (chart.before if chart.repeat else 0),
                 repeats,
                 zone.origin,
@@ -43,6 +44,18 @@ def sized_charts(design: Design, piece: Piece, sized: SizedPiece, size: int) -> 
         )
     found += [_motif(design, piece, sized, motif, size) for motif in piece.motifs]
     return tuple(sorted(found, key=lambda c: c.from_row))
+
+
+def _kept_clear(sized: SizedPiece, from_row: int, to_row: int) -> int:
+    """Stitches at an end of a part that a panel or a motif leaves plain: those that a tool moves in its rows, and those they are
+    laid on or filled from, for no column runs through them."""
+    inner = (run for opening in sized.openings for side in SIDES for run in gap_runs(opening, side))
+    ways = (
+        run.way
+        for run in (*sized.left, *sized.right, *inner)
+        if run.way.kind == "fashioned" and any(from_row <= row < to_row for row, _ in run.changes())
+    )
+    return max((way.inset + way.at_once for way in ways), default=OF_THE_EDGE)
 
 
 def ends(sized: SizedPiece, row: int) -> tuple[int, int]:
@@ -140,7 +153,9 @@ def _motif(design: Design, piece: Piece, sized: SizedPiece, motif: Motif, size: 
     centre = motif.centre[size] if motif.centre else 0.0
     first = placed_right(piece, chart.width, centre * per_cm) - sized.lean
     last = first + chart.width - 1
-    return SizedChart(chart.name, "", "panel", row, row + len(chart.rows), first, last, OF_THE_EDGE, first, 0, motif.origin)
+    to_row = row + len(chart.rows)
+    edge = _kept_clear(sized, row, to_row)
+    return SizedChart(chart.name, "", "panel", row, to_row, first, last, edge, first, 0, motif.origin)
 
 
 def motifs_outside(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Iterator[Diagnostic]:
@@ -202,10 +217,10 @@ def _beyond(sized: SizedPiece, chart: SizedChart) -> str:
                 opening.first + opening.flat - 1 - _come(gap_runs(opening, "right"), row),
             )
             parts = [(left, gap[0] - 1), (gap[1] + 1, right)]
-    if any(a + chart.edge <= chart.first and chart.last <= b - chart.edge for a, b in parts):
+    if any(a + OF_THE_EDGE <= chart.first and chart.last <= b - OF_THE_EDGE for a, b in parts):
         return ""
     where = " and ".join(f"{b - a + 1} stitches" for a, b in parts)
-    outside = max(parts[0][0] + chart.edge - chart.first, chart.last - parts[-1][1] + chart.edge)
+    outside = max(parts[0][0] + OF_THE_EDGE - chart.first, chart.last - parts[-1][1] + OF_THE_EDGE)
     return f"{where} there" + (f", {outside} too few on its side" if outside > 0 else ", and an opening in its way")
 
 
