@@ -104,7 +104,9 @@ def lies_as_said(drawn: Charted, fabric: Fabric) -> None:
         assert abs(middle - (-1 if drawn.mirrored and fabric.name == "front" else 1) * drawn.offset_cm * drawn.per_cm) <= 1
         begins = low + chart.before
     else:
-        low, high = first.live_first, first.live_last
+        # Of a parted row each end is that of its own part: another part may be narrower by the time it comes to the row.
+        row = [c for c in rows if c.counter == first.counter]
+        low, high = min(row, key=lambda c: c.first).live_first, max(row, key=lambda c: c.last).live_last
         begins = _begins(drawn, chart, low, high)
     _first_rows_are_drawn(drawn, chart, fabric, rows[rows.index(first) :], begins)
 

@@ -187,4 +187,4 @@ def test_they_are_shown_by_many_garments_on_several_beds() -> None:
 
 def test_a_plain_garment_shows_none_of_the_patterns() -> None:
     """The predicates say no, too."""
-    assert not {family for family in PATTERNED if "tidewrack" in showing(family)}
+    assert {family for family in PATTERNED if FAMILIES[family]("tidewrack", design_of("tidewrack"))} == {"linked"}
