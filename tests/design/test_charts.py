@@ -253,7 +253,10 @@ def test_a_stitch_slipped_too_long_is_warned_of() -> None:
     (told,) = said_of("......", *[".V...."] * 3)
     assert (told.code, told.severity) == ("slip-too-long", Severity.WARNING)
     assert marked("......", *[".V...."] * 3) == [("slip-too-long", 3, 2)]
-    assert said_of(".V....")[0].severity is Severity.ERROR
+    (never,) = said_of(".V....")
+    assert never.severity is Severity.ERROR
+    assert len(never.labels) == 1
+    assert "draw a row that knits there" in never.helps[0]
 
 
 def test_ladders_need_two_rows_and_plain_stitches() -> None:

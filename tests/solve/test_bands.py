@@ -113,6 +113,13 @@ def test_buttonholes_that_do_not_fit(workshop: type[Workshop], holes: int, depth
     assert told.helps[0].startswith(help_)
 
 
+def test_a_chained_edge_cannot_be_deeper_for_its_buttonholes(workshop: type[Workshop]) -> None:
+    design = one_sided(workshop("M"), 3)
+    chained = replace(design.edgings[0], kind="chained", depth=(0.0,))
+    _, (told,) = solve(replace(design, edgings=(chained,)))
+    assert told.helps[0].startswith("give the band an edging that has a depth")
+
+
 def test_as_many_buttonholes_as_proposed_fit(workshop: type[Workshop]) -> None:
     assert len(band(one_sided(workshop("M"), 23)).holes) == 23
 

@@ -106,3 +106,13 @@ def test_sides_of_several_edges_are_held_against_each_other_row_by_row(workshop:
         join = replace(shop.join("back side", "skirt side + yoke side"), matching=True)
         _, told = solve(shop.design(*made, joins=(join,), charts=(chart,), fabrics=(charted,)))
         assert [d.code for d in told] == codes
+
+
+def test_a_pattern_from_the_hem_does_not_meet_one_from_further_up(workshop: type[Workshop]) -> None:
+    shop = workshop("M")
+    chart = shop.chart("waves", 10, 12)
+    back, front = pieces(shop, fabrics=("waves", "waves"))
+    made = shop.design(
+        replace(back, zones=()), front, joins=(sewn(shop),), charts=(chart,), fabrics=(shop.charted(chart, 2, 3, edge=1),)
+    )
+    assert "`waves` begins at `hem` of the back and at `welt` of the front" in refused(made)

@@ -393,3 +393,24 @@ def test_panels_and_motifs_keep_clear_of_what_a_tool_moves_in_their_rows(worksho
     model = shop.piece("body", 40, levels, runs, zones=(low, high), motifs=motifs)
     made = only(shop.design(model, charts=(cable, anchor), fabrics=(shop.charted(cable, 2, 3),)))
     assert [(c.chart, c.edge) for c in made.charts] == [("cable", 1), ("anchor", 1), ("cable", edge), ("anchor", edge)]
+
+
+def test_a_motif_ends_before_a_neck_takes_its_needles(workshop: type[Workshop]) -> None:
+    shop = workshop("S")
+    chart = shop.chart("anchor", 8, 24, motif=True)
+    levels = shop.levels("body", hem=0, low=36, chest=41, top=60)
+    model = shop.piece("body", 40, levels, (shop.run("top"),), neck=shop.neck("body", 16, 14, 10))
+    for level, centre, codes in (("low", 0.0, []), ("chest", 0.0, ["motif-outside"]), ("chest", 14.0, [])):
+        motif = Motif("anchor", level, shop.each(centre), origin("motif"))
+        _, told = solve(shop.design(replace(model, motifs=(motif,)), charts=(chart,)))
+        assert [d.code for d in told] == codes
+        assert all("opening `neck` is in its way from its row" in d.notes[0] for d in told)
+
+
+def test_a_motif_may_be_there_twice_in_a_row(workshop: type[Workshop]) -> None:
+    shop = workshop("S M")
+    design = with_motif(shop, "chest", 8, 10, 30)
+    (model,) = design.pieces
+    other = replace(model.motifs[0], centre=shop.each(-8))
+    twice = shop.design(replace(model, motifs=(*model.motifs, other)), charts=design.charts)
+    assert [len(piece.charts) for piece in (only(twice),)] == [2]

@@ -434,6 +434,18 @@ def test_wedges_of_every_kind(workshop: type[Workshop], kind: str, edge: str, re
     assert len(made[0].groups) == (2 if kind == "both" else 5)
 
 
+def test_the_one_shoulder_of_a_front_is_what_its_other_edge_leaves(workshop: type[Workshop]) -> None:
+    """The neckline of a front that opens goes on while the shoulder is held."""
+    shop = workshop()
+    levels = shop.levels("front", hem=0, tip=40, top=44)
+    held = Wedge("shoulders", "right", "tip", origin("shoulders"))
+    sides = (shop.run("tip"), shop.run("top", -2)), (shop.run("top"),)
+    design = shop.design(shop.piece("front", 20, levels, *sides, wedges=(held,)))
+    counts = solved(design)
+    sound(design, counts)
+    assert [sum(w.groups) for g in counts.sizes for w in g.pieces[0].wedges] == [36] * len(counts.sizes)
+
+
 def test_all_but_a_rest_of_the_width_is_held_in_a_gore(workshop: type[Workshop]) -> None:
     """Held from the left in and let out again, right across the centre."""
     shop = workshop()

@@ -32,7 +32,7 @@ def _tucks(drawn: Drawn, column: int) -> None:
                 f"the needle is held for {'ever' if endless else f'{rows} rows'}, and a stitch with more than "
                 f"{MOST_TUCK_ROWS} bars does not knit off",
                 "held too long",
-                (drawn.place(first, column), "held from here"),
+                *([(drawn.place(first, column), "held from here")] if at != first else ()),
                 helps=(f"let it knit after {MOST_TUCK_ROWS} rows at most; 2 are usual",),
             )
 
@@ -46,8 +46,9 @@ def _slips(drawn: Drawn, column: int) -> None:
                 (at, column),
                 f"the stitch is slipped {'and never knitted' if endless else f'over {rows} rows'}",
                 "slipped too long",
-                (drawn.place(first, column), "slipped from here"),
+                *([(drawn.place(first, column), "slipped from here")] if at != first else ()),
                 notes=(f"a stitch slipped over more than {MOST_SLIP_ROWS} rows pulls the fabric together (common practice)",),
+                helps=(f"let it knit after {MOST_SLIP_ROWS} rows at most: draw a row that knits there above these",),
                 severity=Severity.ERROR if endless else Severity.WARNING,
             )
 

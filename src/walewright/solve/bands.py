@@ -225,6 +225,9 @@ def crowded_holes(design: Design, garments: Sequence[Sequence[SizedBand]]) -> It
             floor(band.first[i] * fabric.stitches_per_cm + 0.5) + floor(band.last[i] * fabric.stitches_per_cm + 0.5) for i in over
         ]
         room = min((made[i].stitches - e - 1) // (band.hole_stitches + 1) for i, e in zip(over, edges, strict=True))
+        deeper = (
+            "make the band deeper" if design.edging(band.edging).kind != "chained" else "give the band an edging that has a depth"
+        )
         shallow = any(s.rows < 4 for s in made)
         helps = [f"work {max(room, 0)} buttonholes at the most"] if room > 0 else ["let the first and the last lie nearer the ends"]
         yield Diagnostic(
@@ -232,7 +235,7 @@ def crowded_holes(design: Design, garments: Sequence[Sequence[SizedBand]]) -> It
             f"the {band.holes} buttonholes of band `{band.name}` do not fit on it",
             (Label(band.origin.span, "buttonholes here"),),
             tuple(f"{design.sizes[i]}: {made[i].stitches} stitches and {made[i].rows} rows" for i in over),
-            ("make the band deeper: a buttonhole needs two rows below it and two above",) if shallow else tuple(helps),
+            (f"{deeper}: a buttonhole needs two rows below it and two above",) if shallow else tuple(helps),
             sizes=tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else (),
         )
 

@@ -8,7 +8,7 @@ from walewright.design.model import Design, Fabric, Motif, Piece
 from walewright.report.model import Diagnostic, Label
 from walewright.solve.gauge import fabric_above
 from walewright.solve.geometry import ends_at, gap_runs
-from walewright.solve.model import SizedChart, SizedPiece, SizedRun
+from walewright.solve.model import SizedChart, SizedOpening, SizedPiece, SizedRun
 from walewright.solve.multiples import Stretch, whole_width
 from walewright.solve.terms import SIDES
 from walewright.solve.widths import placed_right
@@ -163,13 +163,9 @@ def motifs_outside(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> 
     `garments[i]` are the pieces of size i."""
     for number, piece in enumerate(design.pieces):
         for motif in piece.motifs:
-            made = [
-                (pieces[number], chart)
-                for pieces in garments
-                for chart in pieces[number].charts
-                if not chart.fabric and (chart.chart, chart.origin) == (motif.chart, motif.origin)
-            ]
+            made = [(pieces[number], _motif(design, piece, pieces[number], motif, i)) for i, pieces in enumerate(garments)]
             beside = {design.sizes[i]: note for i, (s, c) in enumerate(made) if (note := _beyond(s, c))}
+            cut = {design.sizes[i]: note for i, (s, c) in enumerate(made) if not _beyond(s, c) and (note := _cut(s, c))}
             above = {design.sizes[i]: note for i, (s, c) in enumerate(made) if (note := _too_high(design, piece, s, c))}
             chart = design.chart(motif.chart)
             what = f"`{motif.chart}` on the {piece.name}"
@@ -181,6 +177,15 @@ def motifs_outside(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> 
                     _notes(beside),
                     ("move it to the middle, or begin it where the piece is wider: a stitch has to be left on each side",),
                     sizes=_only(design, beside),
+                )
+            if cut:
+                yield Diagnostic(
+                    "motif-outside",
+                    f"{what} reaches into an opening",
+                    _labels(design, motif, f"{chart.width} stitches wide, {len(chart.rows)} rows high"),
+                    _notes(cut),
+                    ("begin it lower, or move it away from the opening: a stitch has to be left beside it",),
+                    sizes=_only(design, cut),
                 )
             if above:
                 yield Diagnostic(
@@ -209,19 +214,30 @@ def _beyond(sized: SizedPiece, chart: SizedChart) -> str:
     """In its first row the whole motif lies on needles in work, none of them at an end."""
     row = chart.from_row
     left, right = ends(sized, row)
-    parts = [(left, right)]
-    for opening in sized.openings:
-        if opening.row <= row < ends_at(sized, opening):
-            gap = (
-                opening.first + _come(gap_runs(opening, "left"), row),
-                opening.first + opening.flat - 1 - _come(gap_runs(opening, "right"), row),
-            )
-            parts = [(left, gap[0] - 1), (gap[1] + 1, right)]
+    gap = next((g for _, *g in _gaps(sized, row)), None)
+    parts = [(left, right)] if gap is None else [(left, gap[0] - 1), (gap[1] + 1, right)]
     if any(a + OF_THE_EDGE <= chart.first and chart.last <= b - OF_THE_EDGE for a, b in parts):
         return ""
     where = " and ".join(f"{b - a + 1} stitches" for a, b in parts)
     outside = max(parts[0][0] + OF_THE_EDGE - chart.first, chart.last - parts[-1][1] + OF_THE_EDGE)
     return f"{where} there" + (f", {outside} too few on its side" if outside > 0 else ", and an opening in its way")
+
+
+def _cut(sized: SizedPiece, chart: SizedChart) -> str:
+    """Where an opening that is not there yet in its first row takes needles of a motif, or the stitch beside it."""
+    for row in range(chart.from_row, chart.to_row):
+        for opening, first, last in _gaps(sized, row):
+            if chart.last + chart.edge >= first and chart.first - chart.edge <= last:
+                return f"opening `{opening.name}` is in its way from its row {row - chart.from_row + 1}"
+    return ""
+
+
+def _gaps(sized: SizedPiece, row: int) -> Iterator[tuple[SizedOpening, int, int]]:
+    """The opening that parts an even row, if there is one, with first and last slot of its gap; of a slit the last is before."""
+    for opening in sized.openings:
+        if opening.row <= row < ends_at(sized, opening):
+            left = opening.first + _come(gap_runs(opening, "left"), row)
+            yield opening, left, opening.first + opening.flat - 1 - _come(gap_runs(opening, "right"), row)
 
 
 def _too_high(design: Design, piece: Piece, sized: SizedPiece, chart: SizedChart) -> str:

@@ -80,9 +80,8 @@ def wedge_terms(
             outer = [(edge_at(piece, side, wedge.from_level, e) or (e.after[-1],))[-1] for e in edges[side]]
             inner = [() if gap is None else openings[gap][i].edge(side).after[-1] for i in count]
             if gap is None and wedge.edge != "both":
-                # The one shoulder of a piece is all its stitches, to the other edge.
-                across = [(edge_at(piece, OTHER[side], wedge.from_level, e) or (e.after[-1],))[-1] for e in edges[OTHER[side]]]
-                inner = [total((place, -1)) for place in across]
+                # The one shoulder of a piece is all the stitches that are left, to where the other edge has come at the top.
+                inner = [total((e.after[-1], -1)) for e in edges[OTHER[side]]]
             held[side] = tuple(total((outer[i], 1), (inner[i], -1), (rest[i], -1)) for i in count)
     return tuple(
         WedgeTerms(tuple((side, terms[i]) for side, terms in held.items()), rest[i], rows[i][wedge.from_level], pairs[i])

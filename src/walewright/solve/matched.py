@@ -46,7 +46,30 @@ def _fault(design: Design, join: Join) -> tuple[str, str] | None:
         told = _not_whole(design, fabric)
         if told is not None:
             return told
+    return _apart(design, join)
+
+
+def _apart(design: Design, join: Join) -> tuple[str, str] | None:
+    """Whether a pattern begins with the one edge, or below it, and further up along the other: no rows could make that equal."""
+    if len(join.one) != 1 or len(join.other) != 1:
+        return None
+    sides = [list(_beginnings(design, edge)) for edge in (*join.one, *join.other)]
+    for (fabric, here, one), (_, there, other) in zip(*sides, strict=False):
+        if (one > 0) - (one < 0) != (other > 0) - (other < 0):
+            return (
+                f"`{fabric.name}` begins at `{here}` of the {join.one[0].piece} and at `{there}` of the {join.other[0].piece}, "
+                "which lie otherwise to the beginnings of these edges",
+                "let it begin at the same height in both pieces",
+            )
     return None
+
+
+def _beginnings(design: Design, edge: EdgeName) -> Iterator[tuple[Fabric, str, int]]:
+    """Each patterned stretch along an edge: its fabric, its first level, and how many levels this is above the edge's own."""
+    levels, piece = _levels_of(design, edge), design.piece(edge.piece)
+    if levels is not None:
+        for stretch in _touching(design, edge):
+            yield stretch.fabric, stretch.from_level, level_number(piece, stretch.from_level) - level_number(piece, levels[0])
 
 
 def _not_whole(design: Design, fabric: Fabric) -> tuple[str, str] | None:
