@@ -130,7 +130,7 @@ def test_marks_are_drawn_and_named(gallery: ModuleType) -> None:
     assert "slit" in pens(drawn(gallery, "front"))
     vest = drawn(gallery, "vest", 0)
     assert {"thumb", "R 9 to R 16", "moss"} <= set(words(vest))
-    assert {"tint", "hatch", "cloth"} <= pens(vest)
+    assert {"tint", "seam", "cloth"} <= pens(vest)
     skirt = drawn(gallery, "skirt")
     assert "dart" in pens(skirt)
     assert "× 8" in [t.text for t in skirt.letterings]

@@ -93,7 +93,7 @@ def test_a_drawing_stays_in_its_frame_and_is_named(technique: Technique) -> None
 def test_a_piece_points_to_the_boxes_of_its_own_handwork(pattern: Make) -> None:
     page = html(pattern(3).sheet())
     welt = page.split('id="part-back-welt"')[1].split("</section>")[0]
-    assert 'href="#how-latched-rib">see “Latched rib”' in welt
+    assert 'href="#how-latched-rib">Latched rib</a>' in welt
     assert "how-wrapping" not in welt
     back = page.split('id="part-back"')[1].split("</section>")[0]
     assert "#how-wrapping" in back

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections import Counter
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 from walewright.design.model import Chart, Design
 from walewright.knit.operations import needle
 from walewright.pages.chart_drawing import Centre
-from walewright.pages.figures import listed, sentence
+from walewright.pages.figures import listed, ordinal, sentence
 from walewright.pages.measures import name_of
 from walewright.pages.model import Cell, Row, RowGroup, SizeTable
 from walewright.solve.model import Counts, SizedChart, SizedPiece
@@ -59,23 +60,46 @@ def centres(chart: Chart, found: tuple[Use, ...]) -> tuple[Centre, ...]:
 
 def places(chart: Chart, found: tuple[Use, ...], sizes: tuple[str, ...]) -> SizeTable | None:
     """The table, one group a place; pieces that are alike share one. None when the chart is not worked."""
-    groups: dict[tuple[Row, ...], list[str]] = {}
+    names = _names(found)
+    if len({tuple(_across(chart, use)) for use in found}) == 1 and len({tuple(_up(use)) for use in found}) > 1:
+        # What is the same everywhere is said once.
+        made = [*_groups(names, [tuple(_up(use)) for use in found]), RowGroup("Across, each time", tuple(_across(chart, found[0])))]
+    else:
+        made = list(_groups(names, [(*_up(use), *_across(chart, use)) for use in found]))
+    return SizeTable("Where the chart lies", sizes, tuple(made), "On the bed") if made else None
+
+
+def _names(found: tuple[Use, ...]) -> list[str]:
+    """The piece of each use, with a number where the piece works the chart more than once."""
+    total, done = Counter(use.piece for use in found), Counter[str]()
+    made = []
     for use in found:
-        groups.setdefault(tuple(_rows(chart, use)), []).append(use.piece)
-    made = tuple(RowGroup(_title(names), rows) for rows, names in groups.items())
-    return SizeTable("Where the chart lies", sizes, made, "On the bed") if made else None
+        done[use.piece] += 1
+        made.append(name_of(use.piece) + (f", {ordinal(done[use.piece])} time" if total[use.piece] > 1 else ""))
+    return made
 
 
-def _title(names: list[str]) -> str:
-    return sentence(listed([name_of(n) for n in dict.fromkeys(names)]))
+def _groups(names: list[str], rows: list[tuple[Row, ...]]) -> Iterator[RowGroup]:
+    """One group for all whose rows are alike."""
+    groups: dict[tuple[Row, ...], list[str]] = {}
+    for name, of in zip(names, rows, strict=True):
+        groups.setdefault(of, []).append(name)
+    yield from (RowGroup(sentence(listed(named)), of) for of, named in groups.items())
 
 
-def _rows(chart: Chart, use: Use) -> Iterable[Row]:
+def _row(use: Use, label: str, told: Callable[[SizedPiece, SizedChart], str], note: str = "") -> Row:
+    return Row(label, tuple(Cell(told(*at) if at is not None else "–") for at in use.sized), note=note)
+
+
+def _up(use: Use) -> Iterator[Row]:
+    yield _row(use, "From RC", lambda p, c: str(p.counter(c.from_row)))
+    yield _row(use, "To RC", lambda p, c: str(p.counter(last_row(p, c.first, c.last, c.from_row, c.to_row))))
+
+
+def _across(chart: Chart, use: Use) -> Iterator[Row]:
     def row(label: str, told: Callable[[SizedPiece, SizedChart], str], note: str = "") -> Row:
-        return Row(label, tuple(Cell(told(*at) if at is not None else "–") for at in use.sized), note=note)
+        return _row(use, label, told, note)
 
-    yield row("From RC", lambda p, c: str(p.counter(c.from_row)))
-    yield row("To RC", lambda p, c: str(p.counter(_last_row(p, c))))
     yield row("First needle", lambda p, c: needle(c.first))
     yield row("Last needle", lambda p, c: needle(c.last))
     if chart.repeat:
@@ -87,10 +111,10 @@ def _rows(chart: Chart, use: Use) -> Iterable[Row]:
         yield row("Middle at", lambda p, c: _middle(c))
 
 
-def _last_row(piece: SizedPiece, chart: SizedChart) -> int:
-    """Where the chart's needles leave it: a gap that begins below the chart's end, and takes all its needles, ends it there."""
-    taken = (o.row for o in piece.openings if o.flat and o.first <= chart.first and chart.last < o.first + o.flat)
-    return min((row for row in taken if row > chart.from_row), default=chart.to_row) if chart.to_row else chart.to_row
+def last_row(piece: SizedPiece, first: int, last: int, from_row: int, to_row: int) -> int:
+    """Where the needles of a chart or panel leave it: a gap that begins below its end, and takes all its needles, ends it there."""
+    taken = (o.row for o in piece.openings if o.flat and o.first <= first and last < o.first + o.flat)
+    return min((row for row in taken if row > from_row), default=to_row) if to_row else to_row
 
 
 def _between(chart: Chart, right: int) -> str:

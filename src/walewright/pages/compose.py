@@ -80,7 +80,7 @@ def _drawings(design: Design, pieces: tuple[MeasuredPiece, ...], counts: Counts,
 
 
 def _cover_facts(design: Design, difficulty: str) -> tuple[Fact, ...]:
-    facts = [Fact("Sizes" if len(design.sizes) > 1 else "Size", " · ".join(design.sizes))]
+    facts = [Fact("Sizes" if len(design.sizes) > 1 else "Size", "\N{NO-BREAK SPACE}· ".join(s.replace(" ", "\N{NO-BREAK SPACE}") for s in design.sizes))]
     yarns = ", ".join(y.label for y in design.yarns)
     facts.append(Fact("Yarn", sentence(yarns)))
     bed = design.machine

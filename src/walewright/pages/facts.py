@@ -6,12 +6,13 @@ from collections.abc import Iterator, Sequence
 
 from walewright.design.model import Design, Edging, Piece
 from walewright.knit.operations import needle
+from walewright.pages.chart_places import last_row
 from walewright.pages.figures import graded, listed, sentence
 from walewright.pages.marks import alike, motifs, slots_name
 from walewright.pages.measures import name_of
 from walewright.pages.model import Fact
 from walewright.pages.supplies import stitch_words
-from walewright.solve.model import Counts, SizedBand, SizedPiece, SizedSlot, SizedWedge
+from walewright.solve.model import Counts, SizedBand, SizedPiece, SizedSlot, SizedWedge, SizedZone
 from walewright.write.model import Section
 
 _TAKEN = {"waste": "left on waste yarn", "cast-off": "closed and cast on again", "eyelet": "each an empty needle"}
@@ -111,7 +112,7 @@ def _openings(sized: list[SizedPiece]) -> Iterator[Fact]:
         if opening.rejoins and all(len(s.openings) > number for s in sized):
             low = graded([_row(s, s.openings[number].row) for s in sized])
             high = graded([_row(s, s.openings[number].to_row) for s in sized])
-            yield Fact(sentence(opening.name), f"the parts beside it are knitted one after the other from RC {low} to {high}")
+            yield Fact(sentence(name_of(opening.name)), f"the parts beside it are knitted one after the other from RC {low} to {high}")
 
 
 def _wedges(sized: list[SizedPiece]) -> Iterator[Fact]:
@@ -122,7 +123,7 @@ def _wedges(sized: list[SizedPiece]) -> Iterator[Fact]:
         low = graded([_row(s, w.from_row) for s, w in zip(sized, found, strict=True)])
         rows = graded([str(w.to_row - w.from_row) for w in found])
         what = f"{graded([str(_held(w)) for w in found])} stitches at {sides} {_KIND[one.kind]}, {rows} rows from RC {low}"
-        yield Fact(sentence(one.name) if one.name else "Short rows", what)
+        yield Fact(sentence(name_of(one.name)) if one.name else "Short rows", what)
 
 
 def _held(wedge: SizedWedge) -> int:
@@ -135,11 +136,16 @@ def _zones(design: Design, sized: list[SizedPiece]) -> Iterator[Fact]:
         found = [s.zones[number] for s in sized]
         fabric = design.fabric(found[0].fabric)
         low = graded([_row(s, z.from_row) for s, z in zip(sized, found, strict=True)])
-        high = graded([_row(s, z.to_row) for s, z in zip(sized, found, strict=True)])
+        high = graded([_row(s, _end(s, z)) for s, z in zip(sized, found, strict=True)])
         told = f"{stitch_words(fabric)} at tension {fabric.tension}, RC {low} to {high}"
         if found[0].first <= found[0].last:
             told += f", needles {graded([needle(z.first) for z in found])} to {graded([needle(z.last) for z in found])}"
-        yield Fact(sentence(found[0].fabric), told)
+        yield Fact(sentence(name_of(found[0].fabric)), told)
+
+
+def _end(sized: SizedPiece, zone: SizedZone) -> int:
+    """The row at which a fabric ends: a panel's needles may leave it sooner."""
+    return last_row(sized, zone.first, zone.last, zone.from_row, zone.to_row) if zone.first <= zone.last else zone.to_row
 
 
 def _motifs(sized: list[SizedPiece]) -> Iterator[Fact]:

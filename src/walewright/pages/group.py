@@ -10,6 +10,7 @@ from walewright.pages.measures import MeasuredPiece, name_of
 from walewright.pages.model import Drawing
 from walewright.pages.pens import LETTER_MM, Paper
 from walewright.pages.worn import BOX, EDGE, Place, draw_piece
+from walewright.pages.worked import mirrored
 
 SHOWN = 4
 """Copies of a piece that are drawn; more would say no more."""
@@ -20,7 +21,8 @@ NAMED = 5.0
 
 @dataclass(frozen=True, slots=True)
 class _Item:
-    """A piece to lay out, in cm: its extent, folded lengthwise where its own edges are joined (`squeeze` 1/2)."""
+    """A piece to lay out, in cm: its extent, folded lengthwise where its own edges are joined (`squeeze` 1/2), turned
+    round where its right side is the knit side (less than 0)."""
 
     piece: MeasuredPiece
     squeeze: float
@@ -60,9 +62,9 @@ def _placing(origin: Point, scale: float) -> Place:
 
 def _item(design: Design, piece: MeasuredPiece, size: int) -> _Item:
     shape = piece.outlines[size]
-    squeeze = 0.5 if _tube(design, piece.piece.name) else 1.0
+    squeeze = (0.5 if _tube(design, piece.piece.name) else 1.0) * (-1 if mirrored(design, piece) else 1)
     half = piece.edging_widths[size] / 2
-    left, right = min(shape.polygon_left, -half) * squeeze, max(shape.polygon_right, half) * squeeze
+    left, right = sorted((min(shape.polygon_left, -half) * squeeze, max(shape.polygon_right, half) * squeeze))
     foot = piece.edging_cm[size]
     return _Item(piece, squeeze, left, max(right - left, 0.5), max(shape.height + foot, 0.5), foot)
 

@@ -14,6 +14,9 @@ LONG_FLOATS = (
     "transfer tool on to the needle at the middle of those that it passes, above its stitch; both are knitted as one"
 )
 
+NARROW = "\N{NO-BREAK SPACE}"
+"""Keeps the name of a size in one line of a narrow column."""
+
 
 def bobbins(design: Design, proof: Proof) -> tuple[ListTable, ...]:
     """A table for each piece with picture knitting: one line an end of yarn, its length a size."""
@@ -38,7 +41,7 @@ def _bobbins(design: Design, piece: str, rows: dict[int, list[BobbinUse | None]]
         "Its block begins on",
         "Counter before its first row",
         "Last row",
-        *(f"{s}, m" for s in design.sizes),
+        *(f"{s.replace(' ', NARROW)}, m" for s in design.sizes),
     )
     return ListTable(f"Bobbins for the {name_of(piece)}: what to wind on each, tails included", heads, tuple(made))
 

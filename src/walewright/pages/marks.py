@@ -13,6 +13,7 @@ from walewright.pages.grid import Point
 from walewright.pages.measures import MeasuredPiece, name_of
 from walewright.pages.outline import Outline
 from walewright.pages.pens import Paper, hatched, loops, path, zigzag
+from walewright.pages.worked import clipped
 from walewright.solve.model import SizedChart, SizedPiece, SizedRun, SizedSlot, SizedZone
 
 RIB = 1.7
@@ -95,7 +96,8 @@ def words(bench: Bench) -> None:
     for zone in sized.zones:
         x0, x1 = _zone_ends(bench, zone)
         middle = (x0 + x1) / 2
-        low, high = (bench.stitch(0, row)[1] for row in (zone.from_row, zone.to_row))
+        area = _area(bench, zone)
+        low, high = max(y for _, y in area), min(y for _, y in area)
         ys = [(low + high) / 2 + 0.9, low - 1.2, high + 2.6, low - (low - high) * 0.3, low - (low - high) * 0.7]
         xs = [middle, x0 + (x1 - x0) * 0.28, x0 + (x1 - x0) * 0.72]
         places = ((x, y, "middle") for y in ys for x in xs)
@@ -153,15 +155,10 @@ def _edging(bench: Bench) -> None:
 def _zone(bench: Bench, zone: SizedZone) -> None:
     area = _area(bench, zone)
     bench.paper.draw("tint", path(area, closed=True))
-    ribbed = next((bool(f.rib_every) for f in bench.fabrics if f.name == zone.fabric), False)
-    x0, x1 = _zone_ends(bench, zone)
-    low, high = bench.stitch(0, zone.from_row)[1], bench.stitch(0, zone.to_row)[1]
-    if ribbed:
+    if next((bool(f.rib_every) for f in bench.fabrics if f.name == zone.fabric), False):
+        x0, x1 = _zone_ends(bench, zone)
+        low, high = max(y for _, y in area), min(y for _, y in area)
         bench.paper.draw("hatch", *hatched(((x0, high), (x1, high)), ((x0, low), (x1, low)), RIB))
-    else:
-        count = max(1, round((low - high) / RIB))
-        levels = [low + (high - low) * (i + 0.5) / count for i in range(count)]
-        bench.paper.draw("hatch", *(path([(x0, y), (x1, y)]) for y in levels))
     bench.paper.draw("seam", path(area, closed=True))
 
 
@@ -181,9 +178,9 @@ def _area(bench: Bench, zone: SizedZone) -> list[Point]:
     shape, grid = bench.piece.outlines[bench.size], bench.piece.grids[bench.size]
     low, high = grid.height(zone.from_row), grid.height(zone.to_row)
     if zone.first <= zone.last:
-        x0, x1 = _zone_ends(bench, zone)
-        y0, y1 = (-h * bench.scale for h in (low, high))
-        return [(x0, y0), (x1, y0), (x1, y1), (x0, y1)]
+        # As far as it lies on the piece: an opening may end it.
+        x0, x1 = (x / bench.scale for x in _zone_ends(bench, zone))
+        return [bench.at(p) for p in clipped(clipped(shape.polygon, 1, low, high), 0, x0, x1)]
     left, right = (list(_side(shape, side, low, high)) for side in ("left", "right"))
     return [bench.at(p) for p in (*right, *reversed(left))]
 

@@ -21,6 +21,8 @@ LEAST = 34.0
 CROWDED = 12
 """Measures. A drawing with more of them carries letters even of one size."""
 
+LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ"
+
 EDGE = 1.0
 """Round the whole drawing, mm."""
 
@@ -103,8 +105,9 @@ def _labels(piece: MeasuredPiece, sizes: tuple[str, ...], units: str) -> tuple[t
 
 
 def _letter(index: int) -> str:
-    """A … Z, then AA, AB …"""
-    return chr(ord("A") + index) if index < 26 else _letter(index // 26 - 1) + _letter(index % 26)
+    """A … Z, then AA, AB …; no I and no O, which look like a line and a figure."""
+    count = len(LETTERS)
+    return LETTERS[index] if index < count else _letter(index // count - 1) + _letter(index % count)
 
 
 def _figures(measure: Measure, size: int, units: str) -> tuple[str, ...]:

@@ -17,6 +17,11 @@ Stripe = tuple[tuple[Point, ...], str]
 """(corners in cm on the piece, "#rrggbb")."""
 
 
+def mirrored(design: Design, piece: MeasuredPiece) -> bool:
+    """Whether its right side is seen from behind the bed, so that left and right are exchanged."""
+    return design.fabric(piece.piece.fabric).right_side == "knit"
+
+
 def show_panels(paper: Paper, piece: MeasuredPiece, size: int, put: Place) -> None:
     """Other fabrics over a part of the width: tinted, with lines up their sides."""
     sized, grid, shape = piece.sized[size], piece.grids[size], piece.outlines[size]
@@ -31,9 +36,8 @@ def show_panels(paper: Paper, piece: MeasuredPiece, size: int, put: Place) -> No
 
 
 def show_motifs(paper: Paper, design: Design, piece: MeasuredPiece, size: int, put: Place) -> None:
-    """Motifs: those in colours with their cells, as the right side shows them; others as a tinted box."""
+    """Motifs: those in colours with their cells; others as a tinted box. Where and which way round they lie is `put`'s to say."""
     sized, grid = piece.sized[size], piece.grids[size]
-    mirrored = design.fabric(piece.piece.fabric).right_side == "knit"
     for motif in (c for c in sized.charts if not c.fabric):
         chart = design.chart(motif.chart)
         cells = {key.symbol: key.cell for key in chart.key}
@@ -46,7 +50,7 @@ def show_motifs(paper: Paper, design: Design, piece: MeasuredPiece, size: int, p
         drawn: dict[str, list[str]] = {}
         for row, line in enumerate(chart.rows):
             start = motif.first
-            for symbol, run in itertools.groupby(reversed(line) if mirrored else line):
+            for symbol, run in itertools.groupby(line):
                 end, low = start + len(list(run)), motif.from_row + row
                 if cells[symbol].yarn:
                     shade = yarns.colour(design, cells[symbol].yarn)

@@ -14,7 +14,7 @@ from walewright.pages.measures import MeasuredPiece
 from walewright.pages.model import Drawing
 from walewright.pages.outline import Outline
 from walewright.pages.pens import Paper, hatched, path, stitch, turned
-from walewright.pages.worked import Stripe, show_motifs, show_panels, show_stripes, stripes
+from walewright.pages.worked import Stripe, mirrored, show_motifs, show_panels, show_stripes, stripes
 
 HANG = 52.0
 """Degrees below the horizontal at which a sleeve hangs."""
@@ -64,7 +64,7 @@ class _Sleeve:
 
 
 def worn(design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, size: int, title: str) -> Drawing:
-    """The garment made up."""
+    """The garment made up, seen from its right side; the pieces are measured as they hang on the bed."""
     sleeves = tuple(_sleeves(design, pieces, trunk, size))
     corners = [(0.0, max(p.piece.outlines[size].height for p in trunk.fronts) + 2.0)]
     for placed in trunk.fronts:
@@ -74,7 +74,8 @@ def worn(design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, size: 
     low, high = min(y for _, y in corners), max(y for _, y in corners)
     wide = max(abs(x) for x, _ in corners)
     scale = min(BOX[0] / (2 * wide), BOX[1] / (high - low))
-    place: Place = lambda p: (EDGE + (p[0] + wide) * scale, EDGE + (high - p[1]) * scale)  # noqa: E731
+    across = -scale if mirrored(design, trunk.fronts[0].piece) else scale
+    place: Place = lambda p: (EDGE + wide * scale + p[0] * across, EDGE + (high - p[1]) * scale)  # noqa: E731
     paper = Paper()
     _back(paper, trunk, size, place)
     for sleeve in sleeves:
@@ -90,7 +91,7 @@ def worn(design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, size: 
 
 
 def draw_piece(paper: Paper, design: Design, piece: MeasuredPiece, size: int, place: Place, squeeze: float = 1.0) -> None:
-    """A piece as cloth with its edging's ribs; `squeeze` 1/2 folds it lengthwise."""
+    """A piece as cloth with its edging's ribs; `squeeze` 1/2 folds it lengthwise, and less than 0 turns it round."""
 
     def put(p: Point) -> Point:
         return place((p[0] * squeeze, p[1]))
@@ -120,8 +121,10 @@ def draw_piece(paper: Paper, design: Design, piece: MeasuredPiece, size: int, pl
 def _wales(shape: Outline, put: Place) -> Iterator[str]:
     """Stitches in columns that rise from the hem in a slow wave: enough to show the fabric and its direction."""
     first_height = shape.left[0][1]
-    x0, foot = put((max(shape.left[0][0], shape.edge_x(shape.height * 0.3, "left")), first_height))
-    x1, _ = put((min(shape.right[0][0], shape.edge_x(shape.height * 0.3, "right")), first_height))
+    at_left = max(shape.left[0][0], shape.edge_x(shape.height * 0.3, "left"))
+    at_right = min(shape.right[0][0], shape.edge_x(shape.height * 0.3, "right"))
+    foot = put((0.0, first_height))[1]
+    x0, x1 = sorted(put((x, first_height))[0] for x in (at_left, at_right))
     rows = (foot - put((0.0, first_height + shape.height * 0.36))[1]) / (STITCH * 0.8)
     count = int((x1 - x0 - STITCH) / STITCH)
     first = (x0 + x1 - count * STITCH) / 2

@@ -6,7 +6,9 @@ Sizes are mm of paper. Needle number 0 is the leftmost; the bed is at the top, t
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, field
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass, field, replace
 
 from walewright.pages.model import Drawing
 from walewright.pages.pens import Paper, path
@@ -15,7 +17,8 @@ STEP, MARGIN = 7.4, 4.2
 HOOK = 9.0
 """y of a hook in working position."""
 
-HEIGHT = 23.0
+HEIGHT, BELOW = 23.0, 1.4
+"""Of a drawing at most, and under the lowest thing in it."""
 
 OUT, BACK = 5.0, -4.5
 """How far a held needle stands further out, and one out of work further back."""
@@ -165,7 +168,16 @@ class Scene:
         return self
 
     def finished(self, title: str) -> Drawing:
-        return self.paper.finished(title, self.width, HEIGHT + 0.8)
+        """As high as what is drawn: the text follows right beneath it."""
+        whole = self.paper.finished(title, self.width, HEIGHT + 0.8)
+        lowest = max([t.y for t in whole.letterings] + [y for stroke in whole.strokes for y in _ys(stroke.data)])
+        return replace(whole, height=round(min(lowest + BELOW, whole.height), 1))
+
+
+def _ys(data: str) -> Iterator[float]:
+    """The ys of absolute points in path data: hooks and waves, told in steps, reach no further than their beginnings."""
+    for command, numbers in re.findall(r"([MLCQ])([-\d. ]+)", data):
+        yield from (float(n) for n in numbers.split()[1::2])
 
 
 def _smooth(points: tuple[tuple[float, float], ...]) -> str:
