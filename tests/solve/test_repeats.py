@@ -193,6 +193,20 @@ def test_whole_repeats_on_a_slope_are_told(workshop: type[Workshop]) -> None:
     assert only(shop.design(model, charts=(chart,), fabrics=(replace(charted, fit="centred"),))).charts
 
 
+def test_whole_repeats_that_begin_beside_a_neck_are_told(workshop: type[Workshop]) -> None:
+    shop = workshop("S")
+    chart = shop.chart("waves", 10, 8)
+    charted = shop.charted(chart, 2, 3)
+    zone = Zone("waves", "tip", "top", None, shop.each(0), origin("zone"))
+    neck = shop.neck("body", 14, 14, 8)
+    model = shop.piece("body", 40, shop.levels("body", hem=0, tip=40, top=50), (shop.run("top"),), neck=neck, zones=(zone,))
+    (told,) = solve(shop.design(model, charts=(chart,), fabrics=(charted,)))[1]
+    assert told.code == "repeats-on-a-slope"
+    assert "parted by the neck" in told.notes[0]
+    assert only(shop.design(model, charts=(chart,), fabrics=(replace(charted, fit="centred"),))).charts
+    assert only(shop.design(replace(model, openings=()), charts=(chart,), fabrics=(charted,))).charts
+
+
 @pytest.mark.parametrize("what", ["cast off", "held"])
 def test_whole_repeats_where_the_width_changes_at_once_are_told(workshop: type[Workshop], what: str) -> None:
     shop = workshop("S")

@@ -43,7 +43,7 @@ HONEST = frozenset(
 )
 """Refusals that a drawn garment can deserve."""
 
-EXAMPLES = 60
+EXAMPLES = 40
 
 
 @settings(max_examples=EXAMPLES)

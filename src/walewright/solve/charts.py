@@ -105,8 +105,8 @@ def _start(design: Design, fabric: Fabric, first: int, last: int, lean: int) -> 
 
 
 def repeats_cut(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Iterator[Diagnostic]:
-    """A message for each fabric in whole repeats that begins at a level where stitches are taken off, added or held at once: its
-    first row is knitted between the two ends' moves. `garments[i]` are the pieces of size i."""
+    """A message for each fabric in whole repeats that begins at a level where stitches are taken off, added or held at once, its
+    first row being knitted between the two ends' moves, or where the piece is parted. `garments[i]` are the pieces of size i."""
     for number, piece in enumerate(design.pieces):
         for stretch in whole_width(design, piece):
             fabric = stretch.fabric
@@ -119,16 +119,19 @@ def repeats_cut(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Ite
             level = next(x for x in piece.levels if x.name == stretch.from_level)
             yield Diagnostic(
                 "repeats-on-a-slope",
-                f"whole repeats of `{fabric.name}` begin at `{level.name}` of the {piece.name}, where its width changes at once",
+                f"whole repeats of `{fabric.name}` begin at `{level.name}` of the {piece.name}, where no one width stands",
                 (Label(stretch.origin.span, "begins here"), Label(level.origin.span, f"`{level.name}`")),
-                (*_notes(by_size), "one end is moved before the first row of the repeats, and the other after it"),
+                _notes(by_size),
                 (f"let `{fabric.name}` begin at a level above or below", f"or let `{fabric.name}` be centred"),
                 sizes=_only(design, by_size),
             )
 
 
 def _at_once(sized: SizedPiece, row: int) -> str:
-    """What happens at the ends in the very row; nothing if no stitch is moved or held there."""
+    """What happens to the width in the very row; nothing if no stitch is moved or held there and the piece is not parted."""
+    parted = next((o for o in sized.openings if o.row <= row < ends_at(sized, o)), None)
+    if parted is not None:
+        return f"the {sized.name} is parted by the {parted.name} there"
     by = [
         change
         for run in (*sized.left, *sized.right)
@@ -139,7 +142,8 @@ def _at_once(sized: SizedPiece, row: int) -> str:
     held = sum(sum(w.groups[:-1] if w.kind == "out" else w.groups[:1]) + w.rest for w in sized.wedges if w.from_row == row)
     off, on = -sum(b for b in by if b < 0), sum(b for b in by if b > 0)
     said = ((off, "taken off"), (on, "added"), (held, "held"))
-    return ", ".join(f"{count} {'stitch is' if count == 1 else 'stitches are'} {what}" for count, what in said if count)
+    moved = ", ".join(f"{count} {'stitch is' if count == 1 else 'stitches are'} {what}" for count, what in said if count)
+    return f"{moved}, at one end before the next row and at the other after it" if moved else ""
 
 
 # ----------------------------------------------------------------- motifs
