@@ -80,7 +80,8 @@ def _drawings(design: Design, pieces: tuple[MeasuredPiece, ...], counts: Counts,
 
 
 def _cover_facts(design: Design, difficulty: str) -> tuple[Fact, ...]:
-    facts = [Fact("Sizes" if len(design.sizes) > 1 else "Size", "\N{NO-BREAK SPACE}· ".join(s.replace(" ", "\N{NO-BREAK SPACE}") for s in design.sizes))]
+    sizes = "\N{NO-BREAK SPACE}· ".join(size.replace(" ", "\N{NO-BREAK SPACE}") for size in design.sizes)
+    facts = [Fact("Sizes" if len(design.sizes) > 1 else "Size", sizes)]
     yarns = ", ".join(y.label for y in design.yarns)
     facts.append(Fact("Yarn", sentence(yarns)))
     bed = design.machine

@@ -112,7 +112,8 @@ def _openings(sized: list[SizedPiece]) -> Iterator[Fact]:
         if opening.rejoins and all(len(s.openings) > number for s in sized):
             low = graded([_row(s, s.openings[number].row) for s in sized])
             high = graded([_row(s, s.openings[number].to_row) for s in sized])
-            yield Fact(sentence(name_of(opening.name)), f"the parts beside it are knitted one after the other from RC {low} to {high}")
+            what = f"the parts beside it are knitted one after the other from RC {low} to {high}"
+            yield Fact(sentence(name_of(opening.name)), what)
 
 
 def _wedges(sized: list[SizedPiece]) -> Iterator[Fact]:

@@ -9,8 +9,8 @@ from walewright.pages.grid import Point
 from walewright.pages.measures import MeasuredPiece, name_of
 from walewright.pages.model import Drawing
 from walewright.pages.pens import LETTER_MM, Paper
-from walewright.pages.worn import BOX, EDGE, Place, draw_piece
 from walewright.pages.worked import mirrored
+from walewright.pages.worn import BOX, EDGE, Place, draw_piece
 
 SHOWN = 4
 """Copies of a piece that are drawn; more would say no more."""

@@ -176,7 +176,7 @@ class Scene:
 
 def _ys(data: str) -> Iterator[float]:
     """The ys of absolute points in path data: hooks and waves, told in steps, reach no further than their beginnings."""
-    for command, numbers in re.findall(r"([MLCQ])([-\d. ]+)", data):
+    for _command, numbers in re.findall(r"([MLCQ])([-\d. ]+)", data):
         yield from (float(n) for n in numbers.split()[1::2])
 
 
