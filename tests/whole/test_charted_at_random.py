@@ -44,6 +44,8 @@ HONEST = frozenset(
 """Refusals that a drawn garment can deserve."""
 
 EXAMPLES = 40
+FIXED = 60
+"""Draws that are the same in every run: enough of them for each family to be among the proven."""
 
 
 @settings(max_examples=EXAMPLES)
@@ -54,8 +56,8 @@ def test_drawn_garments_are_proven_or_truly_refused(seed: int) -> None:
 
 
 def test_most_draws_are_proven_and_every_family_is_among_them() -> None:
-    proven = [drawn for drawn, outcome in map(compiled, range(EXAMPLES)) if outcome.proven]
-    assert len(proven) >= EXAMPLES / 2
+    proven = [drawn for drawn, outcome in map(compiled, range(FIXED)) if outcome.proven]
+    assert len(proven) >= FIXED / 2
     assert {drawn.family for drawn in proven} == set(FAMILIES)
     assert {drawn.area for drawn in proven} == {"all", "zone", "panel", "motif"}
     assert {drawn.fit for drawn in proven} == {"whole", "centred", "balanced"}
