@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from walewright.bed import Bed, BedResult
     from walewright.design import Changes, Shipped
     from walewright.design.model import Design
+    from walewright.glue.model import Glued
     from walewright.knit.operations import Work
     from walewright.knit.steps import SizePlan
     from walewright.proof.model import Proof
@@ -30,6 +31,7 @@ class Outcome:
     text: str
     tree: Tree | None = None
     design: Design | None = None
+    glued: Glued | None = None
     counts: Counts | None = None
     plans: tuple[SizePlan, ...] = ()
     works: tuple[Work, ...] = ()
@@ -67,6 +69,9 @@ def compile(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome
     outcome = _understand(Outcome(file, text), shipped, changes)
     if outcome.design is None or has_errors(outcome.diagnostics):
         return outcome
+    outcome = _put_together(outcome)
+    if outcome.glued is None or has_errors(outcome.diagnostics):
+        return outcome
     outcome = _count(outcome)
     if outcome.counts is None or has_errors(outcome.diagnostics):
         return outcome
@@ -102,6 +107,14 @@ def _shapes(tree: Tree, shipped: Shipped) -> tuple[tuple[Shape, ...], tuple[Diag
         told += unread
         wanted += design.wanted_shapes(part)
     return tuple(found), told
+
+
+def _put_together(outcome: Outcome) -> Outcome:
+    from walewright import glue
+
+    assert outcome.design is not None
+    glued, apart = glue.glue(outcome.design)
+    return replace(outcome, glued=glued, diagnostics=(*outcome.diagnostics, *apart))
 
 
 def _count(outcome: Outcome) -> Outcome:

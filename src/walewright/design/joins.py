@@ -44,7 +44,7 @@ def band(
         ends = _holes(node, what, edging, fabrics, scope, findings)
     if edging is None or along is None or ends is None:
         return None
-    return Band(node.name, node.edging, along, Origin(f"band {node.name}", node.span), node.holes, node.hole_stitches, *ends)
+    return Band(node.name, node.edging, along, Origin(f"band {node.name}", node.span), node.holes, node.hole_stitches, *ends, node.facing)
 
 
 def _holes(
@@ -99,9 +99,28 @@ def join(
         longer = place.up(node.longer, "what a side of a join is longer by")
     if one is None or other is None or easing is None or (node.longer is not None and longer is None):
         return None
+    if node.next_copy and not _of_one_piece(node, pieces, findings):
+        return None
     origin = Origin(f"join {_words(one)} to {_words(other)}", node.span)
-    made = Join(one, other, easing, origin, longer, node.way, node.matching)
+    made = Join(one, other, easing, origin, longer, node.way, node.matching, node.next_copy)
     return made if node.way not in EXACT_WAYS or _loop_by_loop(made, node, pieces, edgings, findings) else None
+
+
+def _of_one_piece(node: syntax.Join, pieces: Mapping[str, Piece | None], findings: Findings) -> bool:
+    """Whether a join of each copy to the next one is of one piece that is knitted several times."""
+    names = {ref.piece for ref in (*node.one, *node.other)}
+    piece = pieces.get(next(iter(names))) if len(names) == 1 else None
+    if len(names) == 1 and (piece is None or piece.copies > 1):
+        return True
+    findings.tell(
+        "next-of-one",
+        "each is joined to the next, and "
+        + ("that is of two pieces" if len(names) > 1 else f"piece `{next(iter(names))}` is knitted once"),
+        (node.span, "each to the next"),
+        *([(piece.origin.span, "knitted once")] if piece is not None else []),
+        helps=("leave that out, or knit the piece several times (`, knit 4`)",),
+    )
+    return False
 
 
 def _loop_by_loop(

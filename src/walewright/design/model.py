@@ -249,6 +249,8 @@ class Piece:
     repeats: tuple[RepeatStretch, ...] = ()
     purpose: str = ""
     motifs: tuple[Motif, ...] = ()
+    start_facing: str = ""
+    """Of a start "along": as `Band.facing`."""
 
     @property
     def symmetric(self) -> bool:
@@ -277,6 +279,9 @@ class Band:
     hole_stitches: int = 0
     first: PerSize = ()
     last: PerSize = ()
+    facing: str = ""
+    """The side of the pieces to the knitter when they are hung: "right" or "wrong", as they are worn; empty: so that the right side
+    of the band comes outside."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -294,6 +299,9 @@ class Join:
     way: str = "sewn"
     matching: bool = False
     """Stitch patterns go on across the join without a break: row by row up the seam, and by whole repeats across it."""
+    next_copy: str = ""
+    """Of a piece knitted several times: "" (each copy by itself), "next" (each to the next one) or "all round" (and the last to
+    the first)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -343,6 +351,8 @@ class Design:
     joins_before: tuple[int, ...] = ()
     """For each step of `making_up`, how many of `joins` come before it; where nothing is said of a step, all."""
     charts: tuple[Chart, ...] = ()
+    free: tuple[EdgeName, ...] = ()
+    """Edges that are meant to stay free."""
 
     def chart(self, name: str) -> Chart:
         return next(c for c in self.charts if c.name == name)

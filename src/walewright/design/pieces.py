@@ -111,6 +111,7 @@ def _piece(node: syntax.Piece, nodes: Mapping[str, syntax.Piece], room: Workroom
         start_width=width[0],
         start_most=width[1],
         start_along=along,
+        start_facing=begin.facing,
         end_way=end.way,
     )
 

@@ -14,7 +14,7 @@ from walewright.design.joins import band, cord, join
 from walewright.design.machine import machine
 from walewright.design.materials import fabric, yarn
 from walewright.design.model import Design
-from walewright.design.names import edge_names
+from walewright.design.names import edge_names, edges
 from walewright.design.pieces import Workroom, pieces
 from walewright.design.requirements import requirement
 from walewright.design.shapes import expanded
@@ -43,6 +43,7 @@ TOP_LEVEL = (
     | syntax.Shape
     | syntax.Band
     | syntax.Join
+    | syntax.Free
     | syntax.Cord
     | syntax.Require
     | syntax.MakingUp
@@ -111,6 +112,7 @@ class _Reading:
         order = (*self.every(syntax.Join), *(finish.body if finish else ()))
         joins = [join(n, known, made, edgings, fabrics, scope, findings) for n in order if isinstance(n, syntax.Join)]
         closed(edgings.values(), made.values(), bands, joins, findings)
+        free = [edges(n.edges, known, findings) for n in self.every(syntax.Free)]
         cords = [cord(n, known, scope, findings) for n in self.every(syntax.Cord)]
         child = table_of_children(table)
         if child is not None:
@@ -137,6 +139,7 @@ class _Reading:
                 sum(isinstance(n, syntax.Join) for n in order[:at]) for at, t in enumerate(order) if isinstance(t, syntax.Text)
             ),
             cords=_there(cords),
+            free=tuple(edge for names in _there(free) for edge in names),
             for_children=child is not None,
             charts=_there(charts.values()),
             cautions=CAUTIONS if child is not None and any(p.purpose == "hood" for p in worked) else (),

@@ -126,6 +126,7 @@ DESIGN = _errors(
     no_such_tool="A way of shaping needs a transfer tool that is not at hand.",
     no_unit="A quantity has no unit.",
     no_width_left="A piece has no width left at a level.",
+    next_of_one="Each copy is joined to the next one, of a piece that is knitted once.",
     not_positive="A quantity that has to be above zero is not.",
     number_too_large="A value worked out to more than any garment has.",
     odd_needles="A bed has an odd number of needles.",
@@ -180,6 +181,20 @@ DESIGN = _errors(
 )
 """What can be wrong with what lines mean; told by `design`."""
 
+GLUE = {
+    **_errors(
+        edge_used_twice="A stretch of an edge is joined or taken up twice.",
+        join_not_in_line="The edges of a side of a join do not make one line.",
+        line_closed="The edges that something is hung on are a ring by the time they can be hung.",
+        line_not_in_order="Edges cannot be hung side by side in the order written.",
+        line_not_mirrored="What is hung on a mirror image does not begin at the mirrored corner.",
+        loops_left_open="Nothing takes up open loops.",
+        seam_twisted="A seam would turn a piece inside out.",
+        seams_cross="Two seams of a garment cross.",
+    ),
+}
+"""What can be wrong with how pieces are put together; told by `glue`."""
+
 MAKING = _errors(
     band_leaves_copies_open="A band takes up the open loops of some copies of a piece only.",
     band_up_both_sides="A band is to run along an edge that runs up both sides of its piece.",
@@ -230,5 +245,5 @@ COMMANDS = _errors(
 )
 """What can be wrong around the sources; told by `world` and the commands."""
 
-CODES: Mapping[str, CodeInfo] = SOURCE | DESIGN | MAKING | COMMANDS
+CODES: Mapping[str, CodeInfo] = SOURCE | DESIGN | GLUE | MAKING | COMMANDS
 """Code to what it says."""

@@ -40,13 +40,14 @@ class Start(Node):
     `start 12 cm wide along mitten slot + mitten palm` | `start between 20 cm and 24 cm wide …`.
 
     `way` is "waste" | "hand waste" (`on waste yarn by hand`) | "e-wrap" | "chain" | "along" (loops hung on from edges of
-    other pieces); `edging` names an edging added along the start."""
+    other pieces); `edging` names an edging added along the start; `facing` "right" | "wrong" | "" of those edges' sides."""
 
     width: Expr
     way: str = "waste"
     edging: str | None = None
     along: tuple[EdgeRef, ...] = ()
     most: Expr | None = None
+    facing: str = ""
 
 
 @dataclass(frozen=True, slots=True)

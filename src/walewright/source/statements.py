@@ -156,7 +156,11 @@ def _levels(levels: syntax.Levels) -> str:
 def _start(start: syntax.Start) -> str:
     way = f"along {_refs(start.along)}" if start.way == "along" else STARTS[start.way]
     said = f"start {_extent(start.width, start.most)} wide {way}"
-    return _options(said, [f"with {start.edging}" if start.edging is not None else ""])
+    return _options(said, [f"with {start.edging}" if start.edging is not None else "", _facing(start.facing)])
+
+
+def _facing(facing: str) -> str:
+    return f"{facing} side facing" if facing else ""
 
 
 def _opening(opening: syntax.Opening) -> str:
@@ -235,12 +239,13 @@ def _band(band: syntax.Band) -> str:
     if band.first is not None and band.last is not None:
         ends = f"{expression(band.first)} first, {expression(band.last)} last"
         holes = f"{_holes(band.holes, band.hole_stitches)}, {ends}"
-    return _options(f"band {band.name} with {band.edging} along {_refs(band.along)}", [holes])
+    return _options(f"band {band.name} with {band.edging} along {_refs(band.along)}", [holes, _facing(band.facing)])
 
 
 def _join(join: syntax.Join) -> str:
     way = join.way if join.way != "sewn" else ""
     options = [_maybe("easing", join.easing), _maybe("longer by", join.longer), way, "matching" if join.matching else ""]
+    options.append({"next": "each to the next", "all round": "each to the next all round"}.get(join.next_copy, ""))
     return _options(f"join {_refs(join.one)} to {_refs(join.other)}", options)
 
 
@@ -289,6 +294,7 @@ _LINES: dict[type, Callable[[Any], str]] = {
     syntax.End: lambda s: f"end {ENDS[s.way]}",
     syntax.Band: _band,
     syntax.Join: _join,
+    syntax.Free: lambda s: f"free {_refs(s.edges)}",
     syntax.Require: _require,
     syntax.MakingUp: lambda s: "making up",
 }

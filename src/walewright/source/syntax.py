@@ -300,6 +300,14 @@ class Band(Node):
     hole_stitches: int = 0
     first: Expr | None = None
     last: Expr | None = None
+    facing: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Free(Node):
+    """`free scarf side + scarf end`: edges that are meant to be joined to nothing."""
+
+    edges: tuple[EdgeRef, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -308,7 +316,7 @@ class Join(Node):
     `join sleeve cap to …, longer by 2 cm`, `join crown start to crown end, grafted`.
 
     `longer` is by how much the first side shall be longer than the other, `easing` how far off that it may be; `way` "sewn" |
-    "grafted" | "linked" | "gathered"."""
+    "grafted" | "linked" | "gathered"; `next_copy` "" | "next" (`each to the next`) | "all round"."""
 
     one: tuple[EdgeRef, ...]
     other: tuple[EdgeRef, ...]
@@ -316,6 +324,7 @@ class Join(Node):
     longer: Expr | None = None
     way: str = "sewn"
     matching: bool = False
+    next_copy: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,0 +1,235 @@
+"""What there is to say about a garment that does not hold together."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from walewright.design.model import Design, EdgeName, Join, Origin
+from walewright.glue.chains import units
+from walewright.glue.joins import Joining
+from walewright.glue.joins import twisted as is_twisted
+from walewright.glue.lines import Hanging, Hung, apart, other_order
+from walewright.glue.order import Ordered
+from walewright.glue.surface import Surface
+from walewright.report.model import Diagnostic, Label
+
+
+def spoken(names: Sequence[EdgeName]) -> str:
+    """ "back armhole + front armhole", as the author writes it."""
+    return " + ".join(f"{n.piece} {n.edge.replace(' ', '_')}" for n in names)
+
+
+# ----------------------------------------------------------------- joins and lines that find no edges
+
+
+def unresolved(design: Design, joining: Joining, hung: Sequence[Hanging], lines: Sequence[Hung]) -> Iterator[Diagnostic]:
+    """Joins without a seam, and bands and pieces that are hung on nothing."""
+    users = _users(design, joining, lines)
+    for number, join in enumerate(design.joins):
+        if number not in joining.done:
+            yield _used_twice(join.origin, (*join.one, *join.other), joining.surface, users) or _no_partner(join, joining.surface)
+    for hanging in hung:
+        there = sum(1 for line in lines if line.hanging.owner == hanging.owner)
+        if there == 0 or there < hanging.copies:
+            yield _used_twice(hanging.origin, hanging.along, joining.surface, users) or _not_in_line(hanging, joining.surface)
+
+
+def _users(design: Design, joining: Joining, lines: Sequence[Hung]) -> dict[int, Origin]:
+    """Edge -> the statement that uses it."""
+    found = {e: design.joins[g.join].origin for g in joining.found for e in (*g.one, *g.other)}
+    return found | {e: line.hanging.origin for line in lines for e in line.path}
+
+
+def _used_twice(
+    origin: Origin, names: Sequence[EdgeName], surface: Surface, users: dict[int, Origin]
+) -> Diagnostic | None:
+    for name in dict.fromkeys(names):
+        there, free = units(surface, name, used=True), units(surface, name)
+        if there and len(free) < min(list(names).count(name), len(there)):
+            before = next((users[e] for u in there for e in u.path if e in users), None)
+            labels = (Label(origin.span, "used here"),)
+            if before is not None and before.span != origin.span:
+                labels = (*labels, Label(before.span, "and already used here"))
+            copies = surface.edges[there[0].path[0]].copies
+            notes = (f"the {name.piece} is knitted {copies} times; a band is knitted once for each",) if copies > 1 else ()
+            return Diagnostic(
+                "edge-used-twice",
+                f"`{spoken((name,))}` has been used up already: every stretch of an edge is joined, or taken up, once",
+                labels,
+                notes,
+                ("take one of the two out, or name another edge",),
+            )
+    return None
+
+
+def _no_partner(join: Join, surface: Surface) -> Diagnostic:
+    sides = [side for side in (join.one, join.other) if len(side) > 1]
+    notes = tuple(f"{spoken(side)}: {_gap(side, surface)}" for side in sides if _gap(side, surface))
+    return Diagnostic(
+        "join-not-in-line",
+        f"{spoken(join.one)} cannot be put to {spoken(join.other)}: the edges of a side do not make one line",
+        (Label(join.origin.span, "joined here"),),
+        notes,
+        ("join first what lies between the edges, such as a shoulder between two halves of an armhole",),
+    )
+
+
+def _gap(side: Sequence[EdgeName], surface: Surface) -> str:
+    found = apart(surface, tuple(side), inside=True) and apart(surface, tuple(side), inside=False)
+    return f"nothing joins the end of `{spoken(found[:1])}` to `{spoken(found[1:])}`" if found else ""
+
+
+def _not_in_line(hanging: Hanging, surface: Surface) -> Diagnostic:
+    between = apart(surface, hanging.along, hanging.inside)
+    better = other_order(surface, hanging.along, hanging.inside)
+    turned = other_order(surface, hanging.along, not hanging.inside)
+    helps: list[str] = []
+    if better is not None and better != hanging.along:
+        helps.append(f"write `along {spoken(better)}`")
+    elif turned is not None:
+        helps.append(f"turn them over: `along {spoken(turned)}, {'right' if hanging.inside else 'wrong'} side facing`")
+    else:
+        helps.append("join what lies between them, or name the edge that lies between them too")
+    side = f"{hanging.face} side"
+    notes = []
+    if between is not None:
+        notes.append(f"`{spoken(between[:1])}` does not end where `{spoken(between[1:])}` begins")
+    notes.append(
+        f"from the left needle to the right, with the {side} to the knitter, edges are hung "
+        f"{'clockwise' if hanging.inside else 'anticlockwise'} as the piece lay on the bed: "
+        f"{'up its left edge, along its top to the right, down its right edge' if hanging.inside else 'up its right edge, along its top to the left, down its left edge'}"
+    )
+    return Diagnostic(
+        "line-not-in-order",
+        f"{spoken(hanging.along)} cannot be hung side by side in this order",
+        (Label(hanging.origin.span, "hung here"),),
+        tuple(notes),
+        tuple(helps),
+    )
+
+
+# ----------------------------------------------------------------- seams and lines that cannot be made
+
+
+def twisted_seams(design: Design, joining: Joining) -> Iterator[Diagnostic]:
+    told: set[int] = set()
+    for g in joining.found:
+        if g.join not in told and is_twisted(joining.surface, g.one, g.other):
+            told.add(g.join)
+            one, other = (joining.surface.edges[p[0]] for p in (g.one, g.other))
+            side = "left" if one.ring.first == "bottom" else "right"
+            yield Diagnostic(
+                "seam-twisted",
+                f"`{one.owner} {one.ring.edge}` and `{other.owner} {other.ring.edge}` are both {side} edges: joined foot to foot, one "
+                "of the pieces would be inside out",
+                (Label(design.joins[g.join].origin.span, "joined here"),),
+                helps=("join a left edge to a right edge, as the pieces hung on the bed; a mirror image has them exchanged",),
+            )
+
+
+def shut_lines(design: Design, joining: Joining, work: Ordered) -> Iterator[Diagnostic]:
+    told: set[str] = set()
+    for line, seams in work.shut:
+        if line.hanging.owner in told:
+            continue
+        told.add(line.hanging.owner)
+        joins = [design.joins[n] for n in dict.fromkeys(joining.found[s].join for s in seams)]
+        better = other_order(joining.surface, line.hanging.along, line.hanging.inside)
+        helps = ["let one of these joins come later, or begin the line elsewhere"]
+        reversed_one = tuple(reversed(line.hanging.along))
+        if len(reversed_one) > 1 and better is not None:
+            helps.insert(0, f"write `along {spoken(reversed_one)}`, so that it begins where the edges stay open")
+        yield Diagnostic(
+            "line-closed",
+            f"when {spoken(line.hanging.along)} can be hung, the two ends of the line are joined already: a ring does not lie on a "
+            "straight bed",
+            (Label(line.hanging.origin.span, "hung here"), *(Label(j.origin.span, "joined before") for j in joins)),
+            (),
+            tuple(helps),
+        )
+
+
+def left_open(design: Design, surface: Surface) -> list[Diagnostic]:
+    """One message for all edges of open loops that nothing takes up."""
+    loose = [e for e, edge in enumerate(surface.edges) if edge.ring.state == "live" and surface.free(e)]
+    if not loose:
+        return []
+    names: dict[str, int] = {}
+    for e in loose:
+        edge = surface.edges[e]
+        names[f"{edge.owner} {edge.ring.edge}"] = names.get(f"{edge.owner} {edge.ring.edge}", 0) + 1
+    owners = list(dict.fromkeys(surface.edges[e].owner for e in loose))
+    said = [f"`{name}`" + (f" of {count} copies" if count > 1 else "") for name, count in names.items()]
+    sizes = _sizes_open(design, surface, loose)
+    return [
+        Diagnostic(
+            "loops-left-open",
+            f"nothing takes up the open loops of {_and(said)}",
+            tuple(Label(design.piece(owner).origin.span, f"the {owner}") for owner in owners),
+            ("when the waste yarn is taken out, the fabric runs down from there",),
+            (
+                "take them up with a band, a join (grafted or linked), an edging or a piece begun along them",
+                "or close them: `with e-wrap` or `with chain` for a start, `cast off` for an end, a neck or a slot",
+            ),
+            sizes=sizes,
+        )
+    ]
+
+
+def _sizes_open(design: Design, surface: Surface, loose: Sequence[int]) -> tuple[str, ...]:
+    """The sizes concerned, where not all: a neck may have no flat part in some."""
+    over: set[int] = set()
+    for e in loose:
+        edge = surface.edges[e]
+        opening = next((o for o in design.piece(edge.owner).openings if edge.ring.edge == f"{o.name} centre"), None)
+        over |= {i for i in range(len(design.sizes)) if opening is None or opening.flat[i] > 0}
+    return tuple(design.sizes[i] for i in sorted(over)) if len(over) < len(design.sizes) else ()
+
+
+def crossed(design: Design) -> list[Diagnostic]:
+    return [
+        Diagnostic(
+            "seams-cross",
+            "put together so, the garment has a hole through it that no body goes through: two of its seams cross",
+            tuple(Label(j.origin.span, "joined here") for j in design.joins),
+            (),
+            ("look for a piece that is joined to the wrong side of another: its two fronts, or its two sleeves, exchanged",),
+        )
+    ]
+
+
+# ----------------------------------------------------------------- mirror images
+
+
+def not_mirrored(design: Design, surface: Surface, lines: Sequence[Hung]) -> Iterator[Diagnostic]:
+    """What is hung all round an opening of a mirror image begins at the mirrored corner: the seam lies where its twin's does."""
+    model = {p.name: p.mirror_of for p in design.pieces if p.mirror_of}
+    for one in lines:
+        for other in lines:
+            first, begun = surface.edges[one.from_left[0]], surface.edges[other.from_left[0]]
+            if model.get(begun.owner) != first.owner or not _alike(one, other, surface):
+                continue
+            ends = surface.edges[other.from_left[-1]]
+            if begun.ring.edge == first.ring.edge and ends.ring.edge != first.ring.edge and _all_round(surface, other):
+                yield Diagnostic(
+                    "line-not-mirrored",
+                    f"{other.hanging.owner} is begun on the {begun.owner} as {one.hanging.owner} is on the {first.owner}, which is its "
+                    "mirror image: their seams lie at opposite sides",
+                    (Label(other.hanging.origin.span, "hung here"), Label(one.hanging.origin.span, "and here")),
+                    (),
+                    (f"write `along {spoken(tuple(reversed(other.hanging.along)))}`",),
+                )
+
+
+def _alike(one: Hung, other: Hung, surface: Surface) -> bool:
+    """Whether two lines lie on the same edges, one of a model and one of its mirror image."""
+    here, there = (sorted(surface.edges[e].ring.edge for e in line.path) for line in (one, other))
+    return here == there and one.hanging.owner != other.hanging.owner
+
+
+def _all_round(surface: Surface, line: Hung) -> bool:
+    return surface.edges[line.path[0]].begin == surface.edges[line.path[-1]].end
+
+
+def _and(parts: Sequence[str]) -> str:
+    return ", ".join(parts[:-1]) + f" and {parts[-1]}" if len(parts) > 1 else parts[0]

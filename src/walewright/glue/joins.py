@@ -1,0 +1,177 @@
+"""Joins as seams: which copy and which side of one piece meets which of another.
+
+A name stands for both sides and all copies of a piece; the partner is the one whose ends meet. Joins are taken in turn until none
+can be resolved any more: two halves of an armhole make one line only when the shoulder between them is joined.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field
+
+from walewright.design.model import Design, EdgeName, Join
+from walewright.glue.chains import Run, Unit, runs, units, wanted
+from walewright.glue.surface import Path, Surface
+
+TWISTED = 4.0
+"""Cost of a seam that would turn one of the pieces upside down against the other."""
+
+
+@dataclass(frozen=True, slots=True)
+class Glueing:
+    """Two chains, both clockwise, put together by join number `join`."""
+
+    join: int
+    one: Path
+    other: Path
+
+
+@dataclass(slots=True)
+class Joining:
+    """The seams found so far, and the joins that have some."""
+
+    surface: Surface
+    found: list[Glueing] = field(default_factory=list)
+    done: set[int] = field(default_factory=set)
+
+    def put(self, join: int, one: Path, other: Path) -> None:
+        self.surface.glue(one, other, len(self.found))
+        self.found.append(Glueing(join, one, other))
+        self.done.add(join)
+
+
+def resolve(design: Design, joining: Joining, shared: bool) -> bool:
+    """One round through the joins; whether anything new was put together. `shared`: joins that have no seam yet may be resolved
+    edge by edge too, each name on one side meeting a name on the other."""
+    moved = False
+    for number, join in enumerate(design.joins):
+        before = len(joining.found)
+        if join.next_copy:
+            if number not in joining.done:
+                _each_to_the_next(joining, number, join)
+        else:
+            _in_runs(joining, number, join)
+            if shared and number not in joining.done:
+                _edge_by_edge(joining, number, join)
+        moved = moved or len(joining.found) > before
+    return moved
+
+
+# ----------------------------------------------------------------- whole chains
+
+
+def _pool(surface: Surface, names: Sequence[EdgeName]) -> list[Unit]:
+    return [unit for name in dict.fromkeys(names) for unit in units(surface, name)]
+
+
+def _in_runs(joining: Joining, number: int, join: Join) -> None:
+    """Every chain with all the names of its side, and its partner."""
+    surface = joining.surface
+    while True:
+        sides = [_whole(surface, names) for names in (join.one, join.other)]
+        pair = _best(joining, number, sides[0], sides[1])
+        if pair is None:
+            return
+        joining.put(number, pair[0].path, pair[1].path)
+
+
+def _whole(surface: Surface, names: Sequence[EdgeName]) -> list[Run]:
+    needs = wanted(names, surface)
+    together = sum(count for _, count in needs) > 1
+    return [run for run in runs(surface, _pool(surface, names), together) if run.names == needs]
+
+
+def _edge_by_edge(joining: Joining, number: int, join: Join) -> None:
+    """Names shared out: `back shoulder` to the ends of two fronts."""
+    surface = joining.surface
+    ones, others = (runs(surface, _pool(surface, names), together=False) for names in (join.one, join.other))
+    count = min(len(ones), len(others))
+    if count < max(len(join.one), len(join.other)):
+        return
+    for _ in range(count):
+        ones, others = (runs(surface, _pool(surface, names), together=False) for names in (join.one, join.other))
+        pair = _best(joining, number, ones, others)
+        if pair is None:
+            return
+        joining.put(number, pair[0].path, pair[1].path)
+
+
+def _each_to_the_next(joining: Joining, number: int, join: Join) -> None:
+    """Copy after copy, and, all round, the last one to the first."""
+    surface = joining.surface
+    copies = max((surface.edges[u.path[0]].copies for u in _pool(surface, join.one)), default=0)
+    last = copies if join.next_copy == "all round" else copies - 1
+    for copy in range(1, last + 1):
+        ones, others = (_whole(surface, names) for names in (join.one, join.other))
+        after = copy % copies + 1
+        here = [r for r in ones if surface.edges[r.path[0]].copy == copy]
+        there = [r for r in others if surface.edges[r.path[0]].copy == after]
+        pair = _best(joining, number, here, there, same_copy=False)
+        if pair is not None:
+            joining.put(number, pair[0].path, pair[1].path)
+
+
+# ----------------------------------------------------------------- partners
+
+
+def _best(
+    joining: Joining, number: int, ones: Sequence[Run], others: Sequence[Run], same_copy: bool = True
+) -> tuple[Run, Run] | None:
+    """The two that suit best; None where there are none."""
+    surface = joining.surface
+    pairs = [
+        (_cost(surface, a, b) + _copies_cost(joining, number, a, b, same_copy), i, k)
+        for i, a in enumerate(ones)
+        for k, b in enumerate(others)
+        if not set(a.path) & set(b.path)
+    ]
+    if not pairs:
+        return None
+    _, i, k = min(pairs)
+    return ones[i], others[k]
+
+
+def _cost(surface: Surface, one: Run, other: Run) -> float:
+    """How badly the ends of two chains suit each other when they meet in opposite directions."""
+    return sum(_corners_cost(surface, a, b) for a, b in _meeting(one.path, other.path)) + (
+        TWISTED if twisted(surface, one.path, other.path) else 0.0
+    )
+
+
+def _meeting(one: Path, other: Path) -> Iterator[tuple[tuple[int, bool], tuple[int, bool]]]:
+    """((edge, at its beginning), (edge, at its beginning)) of the two ends of a seam."""
+    yield (one[0], True), (other[-1], False)
+    yield (one[-1], False), (other[0], True)
+
+
+def _corners_cost(surface: Surface, one: tuple[int, bool], other: tuple[int, bool]) -> float:
+    numbers = [surface.edges[e].begin if begin else surface.edges[e].end for e, begin in (one, other)]
+    if surface.corner(numbers[0]) == surface.corner(numbers[1]):
+        return -1.0
+    here, there = (surface.edges[e].ring.begin if begin else surface.edges[e].ring.end for e, begin in (one, other))
+    common = here & there
+    return (0.0 if any(c.startswith("level ") for c in common) else 0.5) + (0.0 if common & {"outer", "inner"} else 1.0)
+
+
+def twisted(surface: Surface, one: Path, other: Path) -> bool:
+    """Whether two row edges between the same levels would meet bottom to top."""
+    if len(one) != 1 or len(other) != 1:
+        return False
+    a, b = surface.edges[one[0]].ring, surface.edges[other[0]].ring
+    if a.state != "rows" or b.state != "rows" or a.first == b.last:
+        return False
+    levels = [{c for c in x if c.startswith("level ")} for x in (a.begin, a.end, b.begin, b.end)]
+    return bool(levels[0] & levels[2]) and bool(levels[1] & levels[3])
+
+
+def _copies_cost(joining: Joining, number: int, one: Run, other: Run, same_copy: bool) -> float:
+    """Of one piece, an edge meets one of the same copy; of several pieces, each copy has its turn."""
+    surface = joining.surface
+    a, b = surface.edges[one.path[0]], surface.edges[other.path[0]]
+    if a.owner == b.owner:
+        return 0.0 if (a.copy == b.copy) == same_copy else 20.0
+    used = [
+        (surface.edges[p[0]].owner, surface.edges[p[0]].copy) for g in joining.found if g.join == number for p in (g.one, g.other)
+    ]
+    again = sum(0.25 for edge in (a, b) if edge.copies > 1 and (edge.owner, edge.copy) in used)
+    return again + 0.01 * (a.copy + b.copy) + (0.1 if a.copies > 1 and b.copies > 1 and a.copy != b.copy else 0.0)

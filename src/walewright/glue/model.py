@@ -1,0 +1,104 @@
+"""The garment glued: what meets what, what hangs on what and in which order, what stays open.
+
+A piece is a disc that lies with the side up that is worn inside; its boundary is a ring of edges walked clockwise. Two edges that
+are put together meet in opposite directions, so that no direction has to be said of a join. Nothing here is measured: lengths are
+those of the counts. What holds here holds in every size.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from walewright.design.model import Origin
+
+Face = Literal["purl", "knit"]
+"""A side of the fabric. On the bed the purl side is to the knitter."""
+
+EndAt = Literal["bottom", "top", "left", "right"]
+"""An end of an edge: of rows the bottom or the top one, of stitches the left or the right one, as the piece hung on the bed."""
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """An edge of one copy of a piece: "side left", "neck centre", "end". `owner` is a piece, or a band (then `edge` is "rim",
+    "first end" or "last end"). `copy` counts from 1, of `copies`."""
+
+    owner: str
+    edge: str
+    copy: int = 1
+    copies: int = 1
+
+    @property
+    def text(self) -> str:
+        return f"{self.owner} {self.edge}"
+
+
+Chain = tuple[Place, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Seam:
+    """Two chains of edges put together. `one` and `other` are both walked in the same direction along the seam.
+
+    `join` numbers the join of the design. `ends` say for the first edge of `one` and of `other` at which of its ends the seam
+    begins. `over_strips`: the strips (edgings at starts, bands) whose ends go on in the seam beyond its beginning and its end."""
+
+    join: int
+    one: Chain
+    other: Chain
+    ends: tuple[EndAt, EndAt]
+    origin: Origin
+    over_strips: tuple[tuple[str, str], tuple[str, str]] = (("", ""), ("", ""))
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """Edges hung on the bed side by side, from the left needle to the right: of a band or of a piece begun along them.
+
+    `left_ends[i]` is the end of `along[i]` that hangs at the left. `needs` are the seams (by number) that make neighbours meet,
+    `spares` those that would close the line to a ring: they are made afterwards."""
+
+    owner: str
+    copy: int
+    copies: int
+    along: Chain
+    left_ends: tuple[EndAt, ...]
+    facing: Face
+    origin: Origin
+    needs: tuple[int, ...] = ()
+    spares: tuple[int, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Opening:
+    """A ring of edges that nothing is joined to: what is left of the boundary of the garment."""
+
+    edges: Chain
+
+
+TaskKind = Literal["piece", "edging", "band", "seam", "step"]
+
+
+@dataclass(frozen=True, slots=True)
+class Task:
+    """One thing to do: knit a piece (with all its copies), the edging on its start or a band, make a seam, or a step of the
+    author's. `number` is that of the seam in `Glued.seams` or of the step in `Design.making_up`."""
+
+    kind: TaskKind
+    name: str = ""
+    number: int = -1
+
+
+@dataclass(frozen=True, slots=True)
+class Glued:
+    seams: tuple[Seam, ...]
+    lines: tuple[Line, ...]
+    openings: tuple[Opening, ...]
+    order: tuple[Task, ...]
+    parts: int
+    """Parts that hang together; two gloves are two."""
+
+    def lines_of(self, owner: str) -> tuple[Line, ...]:
+        """The lines on which a band, or a piece begun along edges, is hung: one a copy."""
+        return tuple(line for line in self.lines if line.owner == owner)

@@ -1,0 +1,191 @@
+"""The order of work: pieces, seams, bands and the author's steps as they are done.
+
+Seams follow the author's order. A line is hung as soon as its neighbours meet; a seam that would close it to a ring waits until it
+is knitted, as the second shoulder waits for a neckband.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from itertools import pairwise
+
+from walewright.design.model import Design
+from walewright.glue.joins import Glueing
+from walewright.glue.lines import Hung, closed_by_itself
+from walewright.glue.model import Task
+from walewright.glue.surface import Surface
+
+
+@dataclass(frozen=True, slots=True)
+class Ordered:
+    """The tasks; for each line, by (owner, copy), the seams that it needs and those that wait for it; the lines that can never
+    be hung, each with the seams that close it too soon."""
+
+    tasks: tuple[Task, ...]
+    needs: dict[tuple[str, int], tuple[int, ...]]
+    spares: dict[tuple[str, int], tuple[int, ...]]
+    shut: tuple[tuple[Hung, tuple[int, ...]], ...]
+
+
+@dataclass(slots=True)
+class _Working:
+    design: Design
+    surface: Surface
+    glueings: Sequence[Glueing]
+    lines: list[Hung]
+    own: dict[tuple[str, int], int]
+    """Line -> the number of its own glueing, which counts as made once it is hung."""
+    made: set[int] = field(default_factory=set)
+    tasks: list[Task] = field(default_factory=list)
+    waiting: list[int] = field(default_factory=list)
+    needs: dict[tuple[str, int], tuple[int, ...]] = field(default_factory=dict)
+    spares: dict[tuple[str, int], list[int]] = field(default_factory=dict)
+
+    def key(self, line: Hung) -> tuple[str, int]:
+        return line.hanging.owner, line.copy
+
+    def neighbours(self, line: Hung) -> list[tuple[int, int]]:
+        """Pairs of corners that have to have come together."""
+        edges = self.surface.edges
+        return [(edges[a].end, edges[b].begin) for a, b in pairwise(line.path)]
+
+    def open(self, line: Hung, made: set[int]) -> bool:
+        """Whether the line has two ends."""
+        if closed_by_itself(self.surface, line.path):
+            return True
+        edges = self.surface.edges
+        return self.surface.way(edges[line.path[0]].begin, edges[line.path[-1]].end, made) is None
+
+    def meeting(self, line: Hung, made: set[int]) -> bool:
+        return all(self.surface.way(a, b, made) is not None for a, b in self.neighbours(line))
+
+    # -------------------------------------------------------------- doing
+
+    def hang_what_can_be(self) -> None:
+        """Every owner all of whose copies can be hung."""
+        for owner in dict.fromkeys(line.hanging.owner for line in self.lines):
+            copies = [line for line in self.lines if line.hanging.owner == owner]
+            if all(self._knitted(line) and self.meeting(line, self.made) and self.open(line, self.made) for line in copies):
+                self._hang(owner, copies)
+                self.hang_what_can_be()
+                return
+
+    def _knitted(self, line: Hung) -> bool:
+        """Whether the pieces that the line lies on are there: one of them may be hung on others itself."""
+        pending = {other.hanging.owner for other in self.lines}
+        return not any(self.surface.edges[e].owner in pending for e in line.path)
+
+    def _hang(self, owner: str, copies: Sequence[Hung]) -> None:
+        for line in copies:
+            found = [self.surface.way(a, b, self.made) or () for a, b in self.neighbours(line)]
+            self.needs[self.key(line)] = tuple(dict.fromkeys(n for way in found for n in way if n < len(self.glueings)))
+        self.lines = [line for line in self.lines if line.hanging.owner != owner]
+        self.made |= {self.own[self.key(line)] for line in copies}
+        self.tasks += _knit(self.design, owner)
+
+    def seam(self, number: int) -> None:
+        """The seam now, or, if it would close a line that can still be hung without it, after that line."""
+        shut = [line for line in self.lines if self._closes(number, line)]
+        if shut:
+            self.waiting.append(number)
+            for line in shut:
+                self.spares.setdefault(self.key(line), []).append(number)
+            return
+        self._make(number)
+        self._what_waited()
+
+    def _make(self, number: int) -> None:
+        self.made.add(number)
+        self.tasks.append(Task("seam", number=number))
+        self.hang_what_can_be()
+
+    def _closes(self, number: int, line: Hung) -> bool:
+        """Whether the line has to be hung before this seam, and may be."""
+        others = set(range(len(self.glueings))) - {number} | set(self.own.values())
+        needs = self._needed(line, others)
+        if needs is None or not self.open(line, self.made | needs) or self.open(line, self.made | needs | {number}):
+            return False
+        later = {n for n in needs - self.made if n < len(self.glueings) and self.glueings[n].join > self.glueings[number].join}
+        return not later or self._in_part(number) or all(self._counterparts(number, n) for n in later)
+
+    def _needed(self, line: Hung, among: set[int]) -> set[int] | None:
+        """Of these the seams that make the neighbours of a line meet; None where they do not."""
+        ways = [self.surface.way(a, b, among) for a, b in self.neighbours(line)]
+        return None if None in ways else {n for way in ways for n in way or ()}
+
+    def _in_part(self, number: int) -> bool:
+        """Whether of the same join another seam is made in its place: the author's order holds, and one end stays open."""
+        own = [n for n, g in enumerate(self.glueings) if g.join == self.glueings[number].join and n != number]
+        return any(n not in self.waiting for n in own)
+
+    def _counterparts(self, one: int, other: int) -> bool:
+        """Whether two seams join the same pieces along edges of the same kind, such as two shoulders: either may come first."""
+        return self._kind(one) == self._kind(other)
+
+    def _kind(self, number: int) -> tuple[frozenset[str], frozenset[bool]]:
+        edges = [self.surface.edges[e] for path in (self.glueings[number].one, self.glueings[number].other) for e in path]
+        return frozenset(e.owner for e in edges), frozenset(e.ring.state == "rows" for e in edges)
+
+    def _what_waited(self) -> None:
+        for number in list(self.waiting):
+            if not any(self._closes(number, line) for line in self.lines):
+                self.waiting.remove(number)
+                self._make(number)
+
+
+def _knit(design: Design, owner: str) -> list[Task]:
+    piece = next((p for p in design.pieces if p.name == owner), None)
+    if piece is None:
+        return [Task("band", owner)]
+    edging = design.edging(piece.start_edging) if piece.start_edging else None
+    return [Task("piece", owner), *([Task("edging", owner)] if edging is not None and edging.when == "after" else [])]
+
+
+def ordered(
+    design: Design, surface: Surface, glueings: Sequence[Glueing], lines: Sequence[Hung], own: dict[tuple[str, int], int]
+) -> Ordered:
+    """The whole work in one order. `own` numbers the glueing of each line, behind those of the seams."""
+    work = _Working(design, surface, glueings, list(lines), own)
+    hung = {line.hanging.owner for line in lines}
+    for piece in design.pieces:
+        if piece.name not in hung:
+            work.tasks += _knit(design, piece.name)
+    steps = _steps_before(design)
+    for step in steps.get(0, ()):
+        work.tasks.append(Task("step", number=step))
+    work.hang_what_can_be()
+    for number in range(len(design.joins)):
+        for seam in _first_needed(work, [n for n, g in enumerate(glueings) if g.join == number]):
+            work.seam(seam)
+        work.tasks += [Task("step", number=step) for step in steps.get(number + 1, ())]
+    shut = tuple((line, _closing(work, line)) for line in work.lines)
+    for number in list(work.waiting):
+        work.tasks.append(Task("seam", number=number))
+    return Ordered(tuple(work.tasks), work.needs, {k: tuple(dict.fromkeys(v)) for k, v in work.spares.items()}, shut)
+
+
+def _steps_before(design: Design) -> dict[int, list[int]]:
+    """Steps of the author's by how many joins come before them."""
+    found: dict[int, list[int]] = {}
+    for number in range(len(design.making_up)):
+        before = design.joins_before[number] if number < len(design.joins_before) else len(design.joins)
+        found.setdefault(before, []).append(number)
+    return found
+
+
+def _first_needed(work: _Working, seams: list[int]) -> list[int]:
+    """The seams of one join, those that some line needs before those that it does not."""
+    made = work.made | set(seams)
+    needed: set[int] = set()
+    for line in work.lines:
+        for a, b in work.neighbours(line):
+            needed |= set(work.surface.way(a, b, made) or ())
+    return sorted(seams, key=lambda n: n not in needed)
+
+
+def _closing(work: _Working, line: Hung) -> tuple[int, ...]:
+    """The seams that bring the two ends of a line together."""
+    edges = work.surface.edges
+    way = work.surface.way(edges[line.path[0]].begin, edges[line.path[-1]].end, work.made | set(work.waiting))
+    return tuple(n for n in way or () if n < len(work.glueings))

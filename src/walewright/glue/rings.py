@@ -1,0 +1,159 @@
+"""The ring of a piece: its edges, walked clockwise as it hangs on the bed with its purl side to the knitter.
+
+Up the left edges, over the top from left to right and down and up an opening there, down the right edges, and back along the
+start. An opening that closes again and a slot are rings of their own, walked the other way round.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from walewright.design.model import Design, EdgeRun, Opening, Piece
+from walewright.glue.model import EndAt
+
+OPEN_STARTS = ("waste", "hand waste")
+
+
+@dataclass(frozen=True, slots=True)
+class RingEdge:
+    """`edge` as in `Place`, empty where it has no name; `begin` and `end` are what is known of its corners (levels, and whether
+    they lie at the outer edge or at an opening), walked clockwise; `first` and `last` which of its ends those are.
+
+    `state`: "rows", "live" (open loops), "closed" (stitches), "drawn" (gathered to a point) or "strip" (the end of an edging at
+    the start or of a band). An edging at the start is part of the piece: then `start` is the edging's last edge."""
+
+    edge: str
+    state: str
+    begin: frozenset[str]
+    end: frozenset[str]
+    first: EndAt
+    last: EndAt
+
+    @property
+    def turned(self) -> RingEdge:
+        """Walked the other way round."""
+        return RingEdge(self.edge, self.state, self.end, self.begin, self.last, self.first)
+
+
+def rings(design: Design, piece: Piece, purl_out: bool) -> tuple[tuple[RingEdge, ...], ...]:
+    """The outer ring of the piece, then those of its openings and slots. A piece that is worn with its purl side out is looked
+    at from its knit side."""
+    found = (tuple(_outer_ring(design, piece)), *_inner_rings(piece))
+    return tuple(map(_turned, found)) if purl_out else found
+
+
+def strip(purl_out: bool) -> tuple[tuple[RingEdge, ...], ...]:
+    """The ring of a band: its first end hung at the left needle, its last end at the right one."""
+    none: frozenset[str] = frozenset()
+    ring = (
+        RingEdge("first end", "strip", none, none, "bottom", "top"),
+        RingEdge("rim", "closed", none, none, "left", "right"),
+        RingEdge("last end", "strip", none, none, "top", "bottom"),
+        RingEdge("start", "closed", none, none, "right", "left"),
+    )
+    return (_turned(ring) if purl_out else ring,)
+
+
+def _turned(ring: tuple[RingEdge, ...]) -> tuple[RingEdge, ...]:
+    return tuple(edge.turned for edge in reversed(ring))
+
+
+def _outer_ring(design: Design, piece: Piece) -> Iterator[RingEdge]:
+    first, top = piece.levels[0].name, piece.levels[-1].name
+    edging = design.edging(piece.start_edging) if piece.start_edging else None
+    if edging is not None:
+        yield RingEdge("left strip", "strip", _corner("", "outer"), _corner(first, "outer"), "bottom", "top")
+    yield from _side(piece, "left")
+    yield from _top(piece, top)
+    yield from (edge.turned for edge in reversed(list(_side(piece, "right"))))
+    if edging is not None:
+        yield RingEdge("right strip", "strip", _corner(first, "outer"), _corner("", "outer"), "top", "bottom")
+        live = edging.cast_off == "waste" and edging.when == "after"
+    else:
+        live = piece.start_way in OPEN_STARTS
+    at = _corner("" if edging else first, "outer")
+    yield RingEdge("start", "live" if live else "closed", at, at, "right", "left")
+
+
+def _corner(level: str, where: str) -> frozenset[str]:
+    return frozenset({f"level {level}", where} if level else {where})
+
+
+# ----------------------------------------------------------------- sides and top
+
+
+def _side(piece: Piece, side: str) -> Iterator[RingEdge]:
+    """The edges of one side from the start up."""
+    runs = piece.left if side == "left" else piece.right
+    both = {r.name for r in piece.left if r.name} & {r.name for r in piece.right}
+    below = piece.levels[0].name
+    stretch: tuple[str, str, str] | None = None
+    found: list[tuple[str, str, str]] = []
+    for run in runs:
+        low, below = below, run.to_level
+        if run.path == "across" or (not run.name and _held(piece, side, low, run)):
+            continue
+        if stretch is not None and run.name == stretch[0]:
+            stretch = (stretch[0], stretch[1], run.to_level)
+            found[-1] = stretch
+        else:
+            stretch = (run.name, low, run.to_level)
+            found.append(stretch)
+    for name, low, high in found:
+        edge = f"{name} {side}" if name in both else name
+        yield RingEdge(edge, "rows", _corner(low, "outer"), _corner(high, "outer"), "bottom", "top")
+
+
+def _held(piece: Piece, side: str, low: str, run: EdgeRun) -> bool:
+    """Whether all of a run's stitches are held: of its rows a few at most reach the edge, and they belong to the slope."""
+    order = [level.name for level in piece.levels]
+    begin, end = order.index(low), order.index(run.to_level)
+    for wedge in piece.wedges:
+        top = order.index(wedge.to_level) if wedge.to_level else len(order) - 1
+        if wedge.edge in ("both", side) and order.index(wedge.from_level) <= begin and end <= top:
+            return True
+    return False
+
+
+def _top(piece: Piece, top: str) -> Iterator[RingEdge]:
+    state = {"waste": "live", "gathered": "drawn"}.get(piece.end_way, "closed")
+    parted = next((o for o in piece.openings if not rejoins(piece, o)), None)
+    outer, inner = _corner(top, "outer"), _corner(top, "inner")
+    if parted is None:
+        yield RingEdge("end", state, outer, outer, "left", "right")
+        return
+    yield RingEdge("shoulder left", state, outer, inner, "left", "right")
+    yield from _gap(piece, parted, inner)
+    yield RingEdge("shoulder right", state, inner, outer, "left", "right")
+
+
+def _gap(piece: Piece, opening: Opening, above: frozenset[str]) -> Iterator[RingEdge]:
+    """Down its left edge, across its foot, up its right one."""
+    foot = _corner(opening.from_level or "", "inner")
+    yield RingEdge(f"{opening.name} left", "rows", above, foot, "top", "bottom")
+    if any(opening.flat):
+        state = "live" if opening.taken == "waste" else "closed"
+        yield RingEdge(f"{opening.name} centre", state, foot, foot, "left", "right")
+    yield RingEdge(f"{opening.name} right", "rows", foot, above, "bottom", "top")
+
+
+def rejoins(piece: Piece, opening: Opening) -> bool:
+    """Whether the parts beside the gap come together again."""
+    return opening.to_level not in ("", piece.levels[-1].name)
+
+
+def _inner_rings(piece: Piece) -> Iterator[tuple[RingEdge, ...]]:
+    for opening in piece.openings:
+        if rejoins(piece, opening):
+            head = _corner(opening.to_level, "inner")
+            left, *rest = _gap(piece, opening, head)
+            upper = RingEdge(f"{opening.name} upper", "closed", head, head, "right", "left")
+            yield (*rest, upper, left) if any(opening.width) else (*rest, left)
+    for slot in piece.slots:
+        at = _corner(slot.level, "inner")
+        state = "live" if slot.taken == "waste" else "closed"
+        yield (
+            RingEdge(slot.name, state, at, at, "left", "right"),
+            RingEdge(f"{slot.name} upper", "closed", at, at, "right", "left"),
+        )

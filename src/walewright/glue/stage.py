@@ -1,0 +1,179 @@
+"""The entry of this stage: the pieces of a design put together."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from walewright.design.model import Design
+from walewright.glue import findings
+from walewright.glue.facing import right_side
+from walewright.glue.joins import Joining, resolve
+from walewright.glue.lines import Hanging, Hung, find, hangings, purl_out
+from walewright.glue.model import Glued, Line, Opening, Seam
+from walewright.glue.order import Ordered, ordered
+from walewright.glue.rings import rings, strip
+from walewright.glue.surface import Path, Surface
+from walewright.report.model import Diagnostic
+
+
+def glue(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...]]:
+    """The garment, put together as its joins, bands and starts along edges say, and what there is to say about it. None where
+    something is left open, used twice or cannot be hung. What holds here holds in every size."""
+    hung = hangings(design)
+    surface = Surface()
+    begun = {h.owner: h for h in hung}
+    for piece in design.pieces:
+        out = purl_out(begun[piece.name]) if piece.name in begun else right_side(design, piece.fabric) == "purl"
+        surface.add(piece.name, rings(design, piece, out), piece.copies)
+    joining = Joining(surface)
+    lines: list[Hung] = []
+    own: dict[tuple[str, int], int] = {}
+    _put_together(design, joining, [h for h in hung if h.copies], lines, own)
+    _hang_bands(design, joining, [h for h in hung if not h.copies], lines, own)
+    told = [*findings.unresolved(design, joining, hung, lines), *findings.twisted_seams(design, joining)]
+    if told:
+        return None, tuple(told)
+    seams = len(joining.found)
+    work = ordered(design, surface, joining.found, lines, own)
+    told += findings.shut_lines(design, joining, work)
+    told += findings.left_open(design, surface)
+    if not told and surface.handles():
+        told += findings.crossed(design)
+    if told:
+        return None, tuple(told)
+    strips = _zipped(surface, seams)
+    return _glued(design, joining, lines, work, strips), tuple(findings.not_mirrored(design, surface, lines))
+
+
+def _put_together(
+    design: Design, joining: Joining, begun: Sequence[Hanging], lines: list[Hung], own: dict[tuple[str, int], int]
+) -> None:
+    """Joins and pieces begun along edges, until nothing more can be done: each may be what another waits for."""
+    shared = False
+    while True:
+        moved = resolve(design, joining, shared)
+        for hanging in begun:
+            moved = _hang_pieces(joining, hanging, lines, own) or moved
+        if not moved and shared:
+            return
+        shared = not moved
+
+
+def _hang_pieces(joining: Joining, hanging: Hanging, lines: list[Hung], own: dict[tuple[str, int], int]) -> bool:
+    surface, moved = joining.surface, False
+    for copy in range(1, hanging.copies + 1):
+        if (hanging.owner, copy) in own:
+            continue
+        path = find(surface, hanging.along, hanging.inside)
+        if path is None:
+            continue
+        _hang(joining, Hung(hanging, copy, path), lines, own)
+        moved = True
+    return moved
+
+
+def _hang_bands(
+    design: Design, joining: Joining, bands: Sequence[Hanging], lines: list[Hung], own: dict[tuple[str, int], int]
+) -> None:
+    """Each band on as many lines as there are: one for each copy of its pieces."""
+    surface = joining.surface
+    for hanging in bands:
+        paths: list[Path] = []
+        while (path := find(surface, hanging.along, hanging.inside, {e for p in paths for e in p})) is not None:
+            paths.append(path)
+        surface.add(hanging.owner, strip(purl_out(hanging)), len(paths))
+        for copy, path in enumerate(paths, 1):
+            _hang(joining, Hung(hanging, copy, path), lines, own)
+
+
+def _hang(joining: Joining, line: Hung, lines: list[Hung], own: dict[tuple[str, int], int]) -> None:
+    key = line.hanging.owner, line.copy
+    start = next(e for e, x in enumerate(joining.surface.edges) if (x.owner, x.copy) == key and x.ring.edge == "start")
+    own[key] = _LINES + len(lines)
+    joining.surface.glue(line.path, (start,), own[key])
+    lines.append(line)
+
+
+_LINES = 1_000_000
+"""Glueings of lines are numbered from here on, those of joins from 0."""
+
+
+def _zipped(surface: Surface, seams: int) -> dict[int, dict[int, tuple[str, str]]]:
+    """The ends of strips that lie in line with a seam are sewn together in it. Seam -> corner at its end -> the two strips."""
+    found: dict[int, dict[int, tuple[str, str]]] = {}
+    moved = True
+    while moved:
+        moved = False
+        for ring in surface.openings():
+            for one, other in zip(ring, (*ring[1:], ring[0]), strict=True):
+                if one == other or {surface.edges[e].ring.state for e in (one, other)} != {"strip"}:
+                    continue
+                at = surface.corner(surface.edges[one].end)
+                number = next((n for n in _ending_at(surface, at) if n < seams), None)
+                if number is None:
+                    continue
+                found.setdefault(number, {})[at] = (surface.edges[one].owner, surface.edges[other].owner)
+                surface.glue((one,), (other,), _ZIPS)
+                moved = True
+                break
+            if moved:
+                break
+    return found
+
+
+_ZIPS = 2_000_000
+
+
+def _ending_at(surface: Surface, corner: int) -> list[int]:
+    """Seams that have an end at a corner, in their order."""
+    ends = [
+        number
+        for own, _, number in surface.glued.values()
+        if own and number >= 0 and corner in (surface.corner(surface.edges[own[0]].begin), surface.corner(surface.edges[own[-1]].end))
+    ]
+    return sorted(set(ends))
+
+
+# ----------------------------------------------------------------- the result
+
+
+def _glued(
+    design: Design, joining: Joining, lines: Sequence[Hung], work: Ordered, strips: dict[int, dict[int, tuple[str, str]]]
+) -> Glued:
+    surface = joining.surface
+    seams: list[Seam] = []
+    for number, g in enumerate(joining.found):
+        across = g.other[::-1]
+        at = surface.corner(surface.edges[g.one[0]].begin), surface.corner(surface.edges[g.one[-1]].end)
+        over = strips.get(number, {})
+        seams.append(
+            Seam(
+                g.join,
+                surface.chain(g.one),
+                surface.chain(across),
+                (surface.first_end(g.one[0]), surface.last_end(across[0])),
+                design.joins[g.join].origin,
+                (over.get(at[0], ("", "")), over.get(at[1], ("", ""))),
+            )
+        )
+    openings = tuple(Opening(surface.chain(ring)) for ring in surface.openings())
+    made = tuple(_line(surface, line, lines, work) for line in lines)
+    return Glued(tuple(seams), made, openings, work.tasks, surface.parts())
+
+
+def _line(surface: Surface, line: Hung, lines: Sequence[Hung], work: Ordered) -> Line:
+    key = line.hanging.owner, line.copy
+    ends = [surface.first_end(e) if line.hanging.inside else surface.last_end(e) for e in line.from_left]
+    return Line(
+        line.hanging.owner,
+        line.copy,
+        sum(1 for other in lines if other.hanging.owner == line.hanging.owner),
+        surface.chain(line.from_left),
+        tuple(ends),
+        line.hanging.face,
+        line.hanging.origin,
+        work.needs.get(key, ()),
+        work.spares.get(key, ()),
+    )
+
+
