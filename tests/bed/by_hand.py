@@ -2,8 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+from dataclasses import replace
+
 from walewright.bed import Bed, Gauge
 from walewright.knit.operations import (
+    Block,
     BreakYarn,
     CastOn,
     Check,
@@ -30,6 +34,7 @@ from walewright.knit.operations import (
     Side,
     Transfer,
     UseYarn,
+    Work,
     other,
 )
 
@@ -40,6 +45,15 @@ Ops = list[Operation]
 def rows(count: int, to: Side) -> Ops:
     """So many passes, the first one `to` that side."""
     return [Pass(to if i % 2 == 0 else other(to)) for i in range(count)]
+
+
+def with_blocks(work: Work, blocks: Iterable[Block]) -> Work:
+    """The work with these blocks in the place of those of the same name; others go, and so do all that are not among them."""
+    given = list(blocks)
+    by_name = {block.name: block for block in given}
+    known = {block.name for block in work.blocks}
+    kept = (by_name.get(task.name) if isinstance(task, Block) else task for task in work.tasks)
+    return replace(work, tasks=(*(task for task in kept if task is not None), *(b for b in given if b.name not in known)))
 
 
 def again(first: int, last: int) -> Ops:

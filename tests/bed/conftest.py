@@ -149,8 +149,8 @@ def neckband() -> Block:
     picks: Ops = []
     at = -16
     for piece in ("back", "front"):
-        for part, count in (("left", 6), ("centre", 4), ("right", 6)):
-            picks.append(PickUpEdge(piece, "neck", part, at, at + count - 1))
+        for part, count, left_end in (("left", 6, "top"), ("centre", 4, "left"), ("right", 6, "bottom")):
+            picks.append(PickUpEdge(piece, "neck", part, at, at + count - 1, left_end=left_end))
             at += count
     operations: Ops = [
         MoveCarriage("right"),
@@ -165,22 +165,40 @@ def neckband() -> Block:
     return Block("neckband", tuple(operations))
 
 
+def seam_of(one: str, other: str, ends: tuple[str, str], easing_mm: int = 0, way: str = "sewn", **more: int) -> Join:
+    """Sides as "back armhole right + front armhole left"; a piece's copy behind it, "sleeve 2 end"."""
+
+    def side(text: str) -> tuple[tuple[str, str, int], ...]:
+        found = []
+        for part in text.split(" + "):
+            piece, *edge = part.split()
+            copy = int(edge.pop(0)) if edge[0].isdigit() else 0
+            found.append((piece, " ".join(edge), copy))
+        return tuple(found)
+
+    return Join(side(one), side(other), ends, easing_mm, way=way, **more)
+
+
 def pullover() -> Work:
-    blocks = (
-        body("back"),
-        body("front"),
-        sleeve(),
-        welt("back", -10, 9),
-        welt("front", -10, 9),
-        welt("sleeve", -4, 3, 2),
-        neckband(),
+    """The neckband hangs from the back's left to the front's right, over the one shoulder that is joined by then."""
+    return Work(
+        "S",
+        (
+            body("back"),
+            body("front"),
+            sleeve(),
+            welt("back", -10, 9),
+            welt("front", -10, 9),
+            welt("sleeve", -4, 3, 2),
+            seam_of("back shoulder right", "front shoulder left", ("left", "right")),
+            neckband(),
+            seam_of("back shoulder left", "front shoulder right", ("right", "left")),
+            seam_of("back side right", "front side left", ("bottom", "bottom")),
+            seam_of("back side left", "front side right", ("bottom", "bottom")),
+            seam_of("sleeve 1 end", "back armhole right + front armhole left", ("left", "bottom"), 10),
+            seam_of("sleeve 2 end", "front armhole right + back armhole left", ("left", "bottom"), 10),
+        ),
     )
-    joins = (
-        Join((("back", "shoulder"),), (("front", "shoulder"),), 0),
-        Join((("back", "side"),), (("front", "side"),), 0),
-        Join((("sleeve", "end"),), (("back", "armhole"), ("front", "armhole")), 10),
-    )
-    return Work("S", blocks, joins)
 
 
 def short_rows() -> Ops:
@@ -259,16 +277,29 @@ def thumb() -> Block:
 
 
 def facing() -> Block:
+    """All round the gap but for what is cast on above it."""
     operations: Ops = [
         MoveCarriage("right"),
-        IntoWork(-6, 5),
-        PickUpEdge("mitten", "gap", "whole", -6, 3),
-        PickUpEdge("mitten", "palm", "whole", 4, 5),
+        IntoWork(-6, 3),
+        PickUpEdge("mitten", "gap", "whole", -6, 3, left_end="top"),
         UseYarn("wool", "2"),
         *rows(2, "left"),
-        CastOff(-6, 5, "right"),
+        CastOff(-6, 3, "right"),
     ]
     return Block("facing", tuple(operations), 2)
+
+
+def tongue() -> Block:
+    """Along an edge of rows that only one side has."""
+    operations: Ops = [
+        MoveCarriage("right"),
+        IntoWork(4, 5),
+        PickUpEdge("mitten", "palm", "whole", 4, 5, left_end="bottom"),
+        UseYarn("wool", "2"),
+        *rows(2, "left"),
+        CastOff(4, 5, "right"),
+    ]
+    return Block("tongue", tuple(operations), 2)
 
 
 def strip(name: str) -> Block:
@@ -284,12 +315,13 @@ def strip(name: str) -> Block:
 
 
 def mittens() -> Work:
+    blocks = (mitten(), thumb(), facing(), tongue(), strip("strip"), strip("tab"))
     joins = (
-        Join((("strip", "end"),), (("tab", "end"),), 0, way="grafted"),
-        Join((("strip", "start"),), (("mitten", "thumb upper"),), 0, way="linked"),
-        Join((("mitten", "seam"),), (("thumb", "seam"),), 1, longer_mm=54),
+        seam_of("strip end", "tab end", ("left", "right"), way="grafted"),
+        seam_of("strip start", "mitten 1 gap upper", ("left", "left")),
+        seam_of("mitten seam left", "thumb seam right", ("bottom", "bottom"), 1, longer_mm=54),
     )
-    return Work("S", (mitten(), thumb(), facing(), strip("strip"), strip("tab")), joins)
+    return Work("S", (*blocks, *joins))
 
 
 @pytest.fixture(scope="session")
@@ -330,6 +362,6 @@ def one() -> Callable[..., BedResult]:
     """Knit one block of the operations given, on the bed of 40 needles."""
 
     def run(*operations: Operation, name: str = "swatch", copies: int = 1) -> BedResult:
-        return knit(Work("S", (Block(name, operations, copies),), ()), BED)
+        return knit(Work("S", (Block(name, operations, copies),)), BED)
 
     return run

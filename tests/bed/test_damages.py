@@ -506,7 +506,7 @@ def test_loops_that_only_waste_passes_hold_are_dropped(bed: Bed) -> None:
         Pass("right"),
         CastOff(0, 2, "right"),
     ]
-    (fault,) = knit(Work("S", (Block("swatch", tuple(ops)),), ()), bed).faults
+    (fault,) = knit(Work("S", (Block("swatch", tuple(ops)),)), bed).faults
     assert fault.code == "loop-dropped"
     assert "R 1 at RC 1" in fault.message
 
@@ -552,6 +552,6 @@ def test_a_wale_cannot_be_dropped_through_a_decrease(bed: Bed) -> None:
         Pass("left"),
         LatchUp(2, 2),
     ]
-    (fault,) = knit(Work("S", (Block("swatch", tuple(ops)),), ()), bed).faults
+    (fault,) = knit(Work("S", (Block("swatch", tuple(ops)),)), bed).faults
     assert fault.code == "latch-through-join"
     assert "R 3" in fault.message

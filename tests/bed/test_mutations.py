@@ -33,12 +33,12 @@ fabric named."""
 
 @pytest.fixture(params=["pullover", "mittens", "sampler"])
 def each(request: pytest.FixtureRequest, work: Work, pair: Work) -> Work:
-    swatch = Work("S", (Block("sampler", tuple(sampler())),), ())
+    swatch = Work("S", (Block("sampler", tuple(sampler())),))
     return {"pullover": work, "mittens": pair, "sampler": swatch}[request.param]
 
 
 def test_the_sampler_is_sound(bed: Bed) -> None:
-    assert outcome(Work("S", (Block("sampler", tuple(sampler())),), ()), bed)[0] == ()
+    assert outcome(Work("S", (Block("sampler", tuple(sampler())),)), bed)[0] == ()
 
 
 def outcome(work: Work, bed: Bed) -> tuple[object, ...]:

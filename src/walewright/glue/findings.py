@@ -14,6 +14,10 @@ from walewright.glue.surface import Surface
 from walewright.report.model import Diagnostic, Label
 
 
+CLOCKWISE = "up its left edge, along its top to the right, down its right edge"
+ANTICLOCKWISE = "up its right edge, along its top to the left, down its left edge"
+
+
 def spoken(names: Sequence[EdgeName]) -> str:
     """ "back armhole + front armhole", as the author writes it."""
     return " + ".join(f"{n.piece} {n.edge.replace(' ', '_')}" for n in names)
@@ -40,9 +44,7 @@ def _users(design: Design, joining: Joining, lines: Sequence[Hung]) -> dict[int,
     return found | {e: line.hanging.origin for line in lines for e in line.path}
 
 
-def _used_twice(
-    origin: Origin, names: Sequence[EdgeName], surface: Surface, users: dict[int, Origin]
-) -> Diagnostic | None:
+def _used_twice(origin: Origin, names: Sequence[EdgeName], surface: Surface, users: dict[int, Origin]) -> Diagnostic | None:
     for name in dict.fromkeys(names):
         there, free = units(surface, name, used=True), units(surface, name)
         if there and len(free) < min(list(names).count(name), len(there)):
@@ -94,10 +96,9 @@ def _not_in_line(hanging: Hanging, surface: Surface) -> Diagnostic:
     notes = []
     if between is not None:
         notes.append(f"`{spoken(between[:1])}` does not end where `{spoken(between[1:])}` begins")
+    way, along = ("clockwise", CLOCKWISE) if hanging.inside else ("anticlockwise", ANTICLOCKWISE)
     notes.append(
-        f"from the left needle to the right, with the {side} to the knitter, edges are hung "
-        f"{'clockwise' if hanging.inside else 'anticlockwise'} as the piece lay on the bed: "
-        f"{'up its left edge, along its top to the right, down its right edge' if hanging.inside else 'up its right edge, along its top to the left, down its left edge'}"
+        f"from the left needle to the right, with the {side} to the knitter, edges are hung {way} as the piece lay on the bed: {along}"
     )
     return Diagnostic(
         "line-not-in-order",
@@ -112,6 +113,7 @@ def _not_in_line(hanging: Hanging, surface: Surface) -> Diagnostic:
 
 
 def twisted_seams(design: Design, joining: Joining) -> Iterator[Diagnostic]:
+    """Two left edges, or two right ones, joined foot to foot: one message for each join."""
     told: set[int] = set()
     for g in joining.found:
         if g.join not in told and is_twisted(joining.surface, g.one, g.other):
@@ -120,14 +122,15 @@ def twisted_seams(design: Design, joining: Joining) -> Iterator[Diagnostic]:
             side = "left" if one.ring.first == "bottom" else "right"
             yield Diagnostic(
                 "seam-twisted",
-                f"`{one.owner} {one.ring.edge}` and `{other.owner} {other.ring.edge}` are both {side} edges: joined foot to foot, one "
-                "of the pieces would be inside out",
+                f"`{one.owner} {one.ring.edge}` and `{other.owner} {other.ring.edge}` are both {side} edges: joined foot to foot, "
+                "one of the pieces would be inside out",
                 (Label(design.joins[g.join].origin.span, "joined here"),),
                 helps=("join a left edge to a right edge, as the pieces hung on the bed; a mirror image has them exchanged",),
             )
 
 
 def shut_lines(design: Design, joining: Joining, work: Ordered) -> Iterator[Diagnostic]:
+    """Lines that are rings by the time they can be hung: one message for each band or piece."""
     told: set[str] = set()
     for line, seams in work.shut:
         if line.hanging.owner in told:
@@ -187,6 +190,7 @@ def _sizes_open(design: Design, surface: Surface, loose: Sequence[int]) -> tuple
 
 
 def crossed(design: Design) -> list[Diagnostic]:
+    """What to say of a garment with a handle."""
     return [
         Diagnostic(
             "seams-cross",
@@ -213,8 +217,8 @@ def not_mirrored(design: Design, surface: Surface, lines: Sequence[Hung]) -> Ite
             if begun.ring.edge == first.ring.edge and ends.ring.edge != first.ring.edge and _all_round(surface, other):
                 yield Diagnostic(
                     "line-not-mirrored",
-                    f"{other.hanging.owner} is begun on the {begun.owner} as {one.hanging.owner} is on the {first.owner}, which is its "
-                    "mirror image: their seams lie at opposite sides",
+                    f"{other.hanging.owner} is begun on the {begun.owner} as {one.hanging.owner} is on the {first.owner}, which is "
+                    "its mirror image: their seams lie at opposite sides",
                     (Label(other.hanging.origin.span, "hung here"), Label(one.hanging.origin.span, "and here")),
                     (),
                     (f"write `along {spoken(tuple(reversed(other.hanging.along)))}`",),

@@ -6,10 +6,9 @@ from collections.abc import Sequence
 
 from walewright.design.model import Design
 from walewright.glue import findings
-from walewright.glue.facing import right_side
 from walewright.glue.joins import Joining, resolve
 from walewright.glue.lines import Hanging, Hung, find, hangings, purl_out
-from walewright.glue.model import Glued, Line, Opening, Seam
+from walewright.glue.model import Glued, Line, Opening, Seam, right_side
 from walewright.glue.order import Ordered, ordered
 from walewright.glue.rings import rings, strip
 from walewright.glue.surface import Path, Surface
@@ -129,7 +128,9 @@ def _ending_at(surface: Surface, corner: int) -> list[int]:
     ends = [
         number
         for own, _, number in surface.glued.values()
-        if own and number >= 0 and corner in (surface.corner(surface.edges[own[0]].begin), surface.corner(surface.edges[own[-1]].end))
+        if own
+        and number >= 0
+        and corner in (surface.corner(surface.edges[own[0]].begin), surface.corner(surface.edges[own[-1]].end))
     ]
     return sorted(set(ends))
 
@@ -176,5 +177,3 @@ def _line(surface: Surface, line: Hung, lines: Sequence[Hung], work: Ordered) ->
         work.needs.get(key, ()),
         work.spares.get(key, ()),
     )
-
-

@@ -22,6 +22,7 @@ def _pick_up_along(s: State, step: st.PickUpAlong) -> Done:
     where = step.piece, step.edge, step.part, step.first, step.last
     return (op.PickUpEdge(*where, facing=step.facing, left_end=step.left_end, copy=number_of(step.copy)),), s
 
+
 def rib_slots(first: int, last: int, every: int) -> tuple[int, ...]:
     """The wales a rib re-forms: counted outwards from the centre mark, never the end needles (see `steps.LatchRib`)."""
     return tuple(x for x in range(first + 1, last) if (x if x >= 0 else -1 - x) % every == every // 2)

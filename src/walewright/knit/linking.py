@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from walewright.design.model import Design
-from walewright.glue.facing import right_side
-from walewright.glue.model import OPPOSITE, Chain, EndAt, Face, Seam
+from walewright.glue.model import OPPOSITE, Chain, EndAt, Face, Seam, right_side
 from walewright.knit import steps as st
 from walewright.knit.ordinals import ordinal
 from walewright.knit.steps import Step, StepBlock
@@ -55,7 +54,5 @@ def _hung(
             named = (edge, part) if edge and part in ("left", "right", "centre") else (place.edge, "whole")
             copy = ordinal(place.copy) if place.copies > 1 and copies == 1 else ""
             last = at + stitches - 1
-            yield st.HangToLink(
-                place.owner, *named, stitches, at, last, facing, over, OPPOSITE[end], copy, origin=origin
-            )
+            yield st.HangToLink(place.owner, *named, stitches, at, last, facing, over, OPPOSITE[end], copy, origin=origin)
             at = last + 1

@@ -120,7 +120,9 @@ def _kinds(instructions: Instructions) -> frozenset[str]:
 
 def _for_some_sizes(instructions: Instructions) -> bool:
     everybody = len(instructions.sizes)
-    return any(len(s.sizes) < everybody or "–" in s.text for sec in instructions.sections for p in sec.paragraphs for s in p.sentences)
+    return any(
+        len(s.sizes) < everybody or "–" in s.text for sec in instructions.sections for p in sec.paragraphs for s in p.sentences
+    )
 
 
 def _colophon(design: Design, options: PageOptions) -> str:
