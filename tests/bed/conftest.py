@@ -11,7 +11,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import pytest
-from by_hand import BED, Ops, again, apart_and_together, rows
+from by_hand import BED, Ops, again, apart_and_together, rows, seam_of, strip, welt
 
 from walewright.bed import Bed, BedResult, Fabric, knit
 from walewright.knit.operations import (
@@ -25,7 +25,6 @@ from walewright.knit.operations import (
     Gather,
     Hold,
     IntoWork,
-    Join,
     LatchUp,
     MoveCarriage,
     NameEdge,
@@ -33,7 +32,6 @@ from walewright.knit.operations import (
     Operation,
     Pass,
     PickUpEdge,
-    Rehang,
     Release,
     SetCounter,
     Side,
@@ -130,21 +128,6 @@ def sleeve() -> Block:
     return Block("sleeve", tuple(operations), 2)
 
 
-def welt(piece: str, first: int, last: int, copies: int = 1) -> Block:
-    latched = [LatchUp(slot, 6) for slot in range(first + 1, last, 3)]
-    operations: Ops = [
-        MoveCarriage("right"),
-        IntoWork(first, last),
-        Rehang(piece, first, last),
-        UseYarn("wool", "2"),
-        SetCounter(0),
-        *rows(6, "left"),
-        *latched,
-        CastOff(first, last, "right"),
-    ]
-    return Block(f"{piece} welt", tuple(operations), copies)
-
-
 def neckband() -> Block:
     picks: Ops = []
     at = -16
@@ -163,20 +146,6 @@ def neckband() -> Block:
         CastOff(-16, 15, "right"),
     ]
     return Block("neckband", tuple(operations))
-
-
-def seam_of(one: str, other: str, ends: tuple[str, str], easing_mm: int = 0, way: str = "sewn", **more: int) -> Join:
-    """Sides as "back armhole right + front armhole left"; a piece's copy behind it, "sleeve 2 end"."""
-
-    def side(text: str) -> tuple[tuple[str, str, int], ...]:
-        found = []
-        for part in text.split(" + "):
-            piece, *edge = part.split()
-            copy = int(edge.pop(0)) if edge[0].isdigit() else 0
-            found.append((piece, " ".join(edge), copy))
-        return tuple(found)
-
-    return Join(side(one), side(other), ends, easing_mm, way=way, **more)
 
 
 def pullover() -> Work:
@@ -300,18 +269,6 @@ def tongue() -> Block:
         CastOff(4, 5, "right"),
     ]
     return Block("tongue", tuple(operations), 2)
-
-
-def strip(name: str) -> Block:
-    operations: Ops = [
-        MoveCarriage("right"),
-        IntoWork(-2, 1),
-        UseYarn("wool", "4"),
-        CastOn("e-wrap", -2, 1),
-        *rows(2, "left"),
-        OntoWaste(-2, 1, 8, "end"),
-    ]
-    return Block(name, tuple(operations))
 
 
 def mittens() -> Work:

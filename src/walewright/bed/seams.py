@@ -68,7 +68,8 @@ def join(op: Join, index: int, pieces: dict[str, Piece], meetings: Meetings) -> 
             return _fault("piece-unknown", index, f"there is no piece {name!r} to join", piece=name)
         if name not in fabrics:
             return None
-        if len(fabrics[name].edge(edge)) != 1:
+        found = fabrics[name].edge(edge)
+        if len(found) != 1 or (found[0].each and found[0].part not in edge):
             known = ", ".join(sorted({e.name if e.part == "whole" else f"{e.name} {e.part}" for e in fabrics[name].edges}))
             return _fault("edge-unknown", index, f"the {name} has no edge {edge!r} to join; it has {known}", piece=name, edge=edge)
     text = f"{spoken(op.one)} to {spoken(op.other)}"
