@@ -13,19 +13,13 @@ from walewright.knit.operations import Join, NameEdge, Work
 Fabrics = dict[str, Fabric]
 
 
-def test_an_edge_on_both_sides_counts_once_but_twice_round_the_piece(fabrics: Fabrics) -> None:
+def test_an_edge_on_both_sides_counts_once_and_round_the_piece_as_named(fabrics: Fabrics) -> None:
     once = seam(fabrics, (("sleeve", "side"),))
-    round_it = seam(fabrics, (("sleeve", "side"), ("sleeve", "end")))
+    round_it = seam(fabrics, (("sleeve", "side left"), ("sleeve", "end"), ("sleeve", "side right")))
     assert once is not None
     assert once.length_cm is not None
     assert once.rows == 12
     assert round_it == Seam(24, 12, pytest.approx(2 * once.length_cm + 12 / 1.3))
-    assert seam(fabrics, (("sleeve", "start"), ("sleeve", "side"))) == Seam(24, 8, pytest.approx(2 * once.length_cm + 8 / 1.3))
-
-
-def test_only_the_piece_gone_round_is_doubled(fabrics: Fabrics) -> None:
-    assert seam(fabrics, (("back", "side"), ("sleeve", "end"))) == Seam(14, 12, pytest.approx(14 / 1.85 + 12 / 1.3))
-    assert seam(fabrics, (("sleeve", "side left"), ("sleeve", "end"))).rows == 12, "one side asked for by name"
 
 
 def test_one_sided_edges_and_gaps_count_as_they_are(paired: Fabrics) -> None:
@@ -42,12 +36,12 @@ ROWS = ("bottom", "bottom")
 LOOPS = ("left", "right")
 JOINS: dict[str, tuple[Join, str, tuple[str, ...]]] = {
     "grafting what is taken up": (
-        seam_of("mitten gap centre", "tab end", LOOPS, way="grafted"),
+        seam_of("mitten 1 gap centre", "tab end", LOOPS, way="grafted"),
         "edge-taken",
         ("gap centre", "mitten"),
     ),
     "grafting closed stitches": (
-        seam_of("mitten end", "tab end", LOOPS, way="grafted"),
+        seam_of("mitten 1 end", "tab end", LOOPS, way="grafted"),
         "grafted-not-open-loops",
         ("end", "mitten", "closed stitches"),
     ),
@@ -62,7 +56,7 @@ JOINS: dict[str, tuple[Join, str, tuple[str, ...]]] = {
         ("10 mm", "mm long"),
     ),
     "grafting row ends": (
-        seam_of("mitten seam left", "tab end", ("bottom", "right"), way="grafted"),
+        seam_of("mitten 1 seam left", "tab end", ("bottom", "right"), way="grafted"),
         "grafted-not-open-loops",
         ("row ends",),
     ),
@@ -89,6 +83,13 @@ JOINS: dict[str, tuple[Join, str, tuple[str, ...]]] = {
         seam_of("mitten start", "thumb seam right", ("left", "bottom"), 10, longer_mm=80, way="gathered"),
         "join-unequal",
         ("80 mm longer", "21 mm off"),
+    ),
+    "a copy that is not there": (seam_of("mitten 3 seam left", "thumb seam right", ROWS, 1), "no-such-copy", ("copy 3", "2 times")),
+    "a copy of what is there once": (seam_of("strip 1 end", "tab end", LOOPS), "no-such-copy", ("copy 1", "once")),
+    "at each copy to a single piece": (
+        seam_of("strip start", "mitten gap upper", ("left", "left")),
+        "copies-differ",
+        ("1 times", "2 times"),
     ),
     "along edges that do not follow each other": (
         seam_of("mitten seam left + mitten start", "thumb seam right", ROWS, 500),
@@ -137,7 +138,7 @@ def test_a_seam_round_a_piece_is_compared_both_sides(work: Work, bed: Bed) -> No
 def test_a_folded_edge_brings_its_two_ends_together(pair: Work, bed: Bed) -> None:
     """What is sewn on over the fold goes from one side of the piece to the other."""
     folded = replace(seam_of("tab end", "tab end", ("left", "left")), other=())
-    over = seam_of("tab left + tab right", "thumb seam right", ("bottom", "bottom"), 100)
+    over = seam_of("tab left + tab right", "thumb 1 seam right", ("bottom", "bottom"), 100)
     tab = strip("tab")
     tab = replace(tab, operations=(*tab.operations, NameEdge("left", "left", 0, 2), NameEdge("right", "right", 0, 2)))
     blocks = (*(block for block in pair.blocks if block.name != "tab"), tab)

@@ -1,7 +1,8 @@
 """How edges of finished pieces lie on the needles: which end hangs at the left, and whether neighbours are one line.
 
 With its purl side to the knitter, a piece has its row ends at the right hang downwards from left to right, those at the left
-upwards; what was cast on hangs upside down, its right end at the left. With its knit side to the knitter all is the other way round.
+upwards; what was cast on hangs upside down, its right end at the left. With its knit side to the knitter all is the other
+way round.
 """
 
 from __future__ import annotations
@@ -68,8 +69,8 @@ def beside(m: Machine, line: list[HungEdge]) -> Refusal | None:
     if not _meet(m, before, now):
         return m.refuse(
             "edges-do-not-meet",
-            f"the {before.edge} of the {before.piece} and the {now.edge} of the {now.piece} hang side by side, and nothing joins them "
-            "there",
+            f"the {before.edge} of the {before.piece} and the {now.edge} of the {now.piece} hang side by side, and nothing joins "
+            "them there",
             before.last,
             now.first,
         )

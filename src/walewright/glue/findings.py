@@ -13,7 +13,6 @@ from walewright.glue.order import Ordered
 from walewright.glue.surface import Surface
 from walewright.report.model import Diagnostic, Label
 
-
 CLOCKWISE = "up its left edge, along its top to the right, down its right edge"
 ANTICLOCKWISE = "up its right edge, along its top to the left, down its left edge"
 
@@ -98,7 +97,8 @@ def _not_in_line(hanging: Hanging, surface: Surface) -> Diagnostic:
         notes.append(f"`{spoken(between[:1])}` does not end where `{spoken(between[1:])}` begins")
     way, along = ("clockwise", CLOCKWISE) if hanging.inside else ("anticlockwise", ANTICLOCKWISE)
     notes.append(
-        f"from the left needle to the right, with the {side} to the knitter, edges are hung {way} as the piece lay on the bed: {along}"
+        f"from the left needle to the right, with the {side} to the knitter, edges are hung {way} as the piece lay on the bed: "
+        f"{along}"
     )
     return Diagnostic(
         "line-not-in-order",
