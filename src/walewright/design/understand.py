@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping
 from typing import TypeVar
 
 from walewright.design.changes import Changes, changed_fabrics, changed_lets, changed_rows, chosen_sizes, fitting
@@ -10,6 +10,7 @@ from walewright.design.children import CAUTIONS, look_after, table_of_children
 from walewright.design.edgings import closed, edging
 from walewright.design.findings import Findings, broken
 from walewright.design.grids import chart, first_row, uses_of
+from walewright.design.idle import look_into
 from walewright.design.joins import band, cord, join
 from walewright.design.machine import machine
 from walewright.design.materials import fabric, yarn
@@ -20,6 +21,7 @@ from walewright.design.requirements import requirement
 from walewright.design.shapes import expanded
 from walewright.design.sizes import Graded, grade
 from walewright.design.tables import Shipped
+from walewright.design.uses import Uses, tell_unused, uses
 from walewright.design.values import HIDDEN, Scope
 from walewright.report.model import Diagnostic, Span
 from walewright.source import syntax
@@ -60,16 +62,22 @@ def understand(
     """
     lost = tuple(broken(tree.statements))
     findings = Findings(lost)
-    tree = expanded(tree, shapes, sorted(shipped.shapes), findings)
-    design = _Reading(tree, shipped, changes, findings).design(bool(lost))
-    return (None if findings.failed or lost else design), findings.all()
+    whole = expanded(tree, shapes, sorted(shipped.shapes), findings)
+    found = uses(tree, whole)
+    design = _Reading(whole, shipped, changes, findings, found).design(bool(lost))
+    if findings.failed or lost:
+        # What is misspelt, or in a line that cannot be read, may be the use that seems to be missing.
+        return None, findings.all()
+    tell_unused(tree, found, findings)
+    return design, findings.all()
 
 
 class _Reading:
     """One reading of one tree."""
 
-    def __init__(self, tree: syntax.Tree, shipped: Shipped, changes: Changes, findings: Findings) -> None:
+    def __init__(self, tree: syntax.Tree, shipped: Shipped, changes: Changes, findings: Findings, found: Uses) -> None:
         self.tree = tree
+        self.found = found
         self.shipped = shipped
         self.changes = changes
         self.findings = findings
@@ -99,6 +107,7 @@ class _Reading:
         charts = self._by_name(self.every(syntax.Chart), lambda n: chart(n, yarns, uses, knitted, findings))
         fabrics = self._by_name(self.every(syntax.Fabric), lambda n: fabric(n, yarns, charts, findings))
         fabrics = changed_fabrics(fabrics, self.changes, findings)
+        self._idle_shapes()
         if table is None:
             # Without sizes no expression has a value; the rest waits for them.
             return None
@@ -123,11 +132,11 @@ class _Reading:
             title=title.title,
             texts=self._texts(title),
             sizes=graded.sizes,
-            measurements=_there(graded.rows.values()),
+            measurements=self._used("measurement", graded.rows),
             machine=knitted,
-            yarns=_there(yarns.values()),
-            fabrics=_there(fabrics.values()),
-            edgings=_there(edgings.values()),
+            yarns=self._used("yarn", yarns),
+            fabrics=self._used("fabric", fabrics),
+            edgings=self._used("edging", edgings),
             pieces=_there(made.values()),
             bands=_there(bands),
             joins=_there(joins),
@@ -138,7 +147,7 @@ class _Reading:
             ),
             cords=_there(cords),
             for_children=child is not None,
-            charts=_there(charts.values()),
+            charts=self._used("chart", charts),
             cautions=CAUTIONS if child is not None and any(p.purpose == "hood" for p in worked) else (),
         )
 
@@ -169,6 +178,25 @@ class _Reading:
             if node.name not in made:
                 made[node.name] = make(node)
         return made
+
+    def _used(self, kind: str, made: Mapping[str, Made | None]) -> tuple[Made, ...]:
+        """Those of a kind that something made comes to: nothing else is in the design, so that nothing else is printed."""
+        return _there(thing for name, thing in made.items() if self.found.has(kind, name))
+
+    def _idle_shapes(self) -> None:
+        shapes = {s.name: s for s in reversed(self.every(syntax.Shape))}
+        idle = [s for s in self.every(syntax.Shape) if not self.found.has("shape", s.name)]
+        known = {
+            "measurement": (
+                *(r.name for t in self.every(syntax.Sizes) for r in t.body if isinstance(r, syntax.SizeRow)),
+                *(n.name for n in self.every(syntax.Let) if HIDDEN not in n.name),
+            ),
+            "yarn": tuple(n.name for n in self.every(syntax.Yarn)),
+            "chart": tuple(n.name for n in self.every(syntax.Chart)),
+            "fabric": tuple(n.name for n in self.every(syntax.Fabric)),
+            "edging": tuple(n.name for n in self.every(syntax.Edging)),
+        }
+        look_into(idle, shapes, sorted(self.shipped.shapes), known, self.findings)
 
     def _repeated_names(self) -> None:
         findings = self.findings

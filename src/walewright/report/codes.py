@@ -176,6 +176,7 @@ DESIGN = _errors(
     hood_on_child="A garment for children has a hood.",
     slip_too_long="A stitch is slipped over more than two rows.",
     row_falls="A measurement gets smaller from one size to the next.",
+    unused_name="Nothing that is made uses a name.",
     table_from_memory="A figure of a shipped table was not seen in a published table.",
 )
 """What can be wrong with what lines mean; told by `design`."""
