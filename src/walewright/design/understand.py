@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable
 from typing import TypeVar
 
 from walewright.design.changes import Changes, changed_fabrics, changed_lets, changed_rows, chosen_sizes, fitting
@@ -21,7 +21,7 @@ from walewright.design.requirements import requirement
 from walewright.design.shapes import expanded
 from walewright.design.sizes import Graded, grade
 from walewright.design.tables import Shipped
-from walewright.design.uses import Uses, tell_unused, uses
+from walewright.design.uses import Uses, tell_unused, uses, with_what_is_used
 from walewright.design.values import HIDDEN, Scope
 from walewright.report.model import Diagnostic, Span
 from walewright.source import syntax
@@ -60,16 +60,31 @@ def understand(
     the size tables, machine profiles and shapes; `shapes` are those of the shipped shapes that `wanted_shapes` asks for, read.
     Never raises for a fault of the author's.
     """
+    found, findings, design = _meant(tree, shipped, changes, shapes)
+    if design is None:
+        # What is misspelt, or in a line that cannot be read, may be the use that seems to be missing.
+        return None, findings.all()
+    tell_unused(tree, found, findings)
+    return with_what_is_used(design, found), findings.all()
+
+
+def understand_all(
+    tree: syntax.Tree, shipped: Shipped, changes: Changes, shapes: Iterable[syntax.Shape] = ()
+) -> tuple[Design | None, tuple[Diagnostic, ...]]:
+    """As `understand`, with all that is defined in the design, used or not, and nothing told of uses."""
+    _, findings, design = _meant(tree, shipped, changes, shapes)
+    return design, findings.all()
+
+
+def _meant(
+    tree: syntax.Tree, shipped: Shipped, changes: Changes, shapes: Iterable[syntax.Shape]
+) -> tuple[Uses, Findings, Design | None]:
     lost = tuple(broken(tree.statements))
     findings = Findings(lost)
     whole = expanded(tree, shapes, sorted(shipped.shapes), findings)
     found = uses(tree, whole)
     design = _Reading(whole, shipped, changes, findings, found).design(bool(lost))
-    if findings.failed or lost:
-        # What is misspelt, or in a line that cannot be read, may be the use that seems to be missing.
-        return None, findings.all()
-    tell_unused(tree, found, findings)
-    return design, findings.all()
+    return found, findings, None if findings.failed or lost else design
 
 
 class _Reading:
@@ -132,11 +147,11 @@ class _Reading:
             title=title.title,
             texts=self._texts(title),
             sizes=graded.sizes,
-            measurements=self._used("measurement", graded.rows),
+            measurements=_there(graded.rows.values()),
             machine=knitted,
-            yarns=self._used("yarn", yarns),
-            fabrics=self._used("fabric", fabrics),
-            edgings=self._used("edging", edgings),
+            yarns=_there(yarns.values()),
+            fabrics=_there(fabrics.values()),
+            edgings=_there(edgings.values()),
             pieces=_there(made.values()),
             bands=_there(bands),
             joins=_there(joins),
@@ -147,7 +162,7 @@ class _Reading:
             ),
             cords=_there(cords),
             for_children=child is not None,
-            charts=self._used("chart", charts),
+            charts=_there(charts.values()),
             cautions=CAUTIONS if child is not None and any(p.purpose == "hood" for p in worked) else (),
         )
 
@@ -178,10 +193,6 @@ class _Reading:
             if node.name not in made:
                 made[node.name] = make(node)
         return made
-
-    def _used(self, kind: str, made: Mapping[str, Made | None]) -> tuple[Made, ...]:
-        """Those of a kind that something made comes to: nothing else is in the design, so that nothing else is printed."""
-        return _there(thing for name, thing in made.items() if self.found.has(kind, name))
 
     def _idle_shapes(self) -> None:
         shapes = {s.name: s for s in reversed(self.every(syntax.Shape))}

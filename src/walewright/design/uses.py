@@ -9,9 +9,10 @@ A level is always used: its height is drawn, printed and proven. So is a row `to
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, fields
+from dataclasses import dataclass, fields, replace
 
 from walewright.design.findings import Findings
+from walewright.design.model import Design
 from walewright.design.shapes import NAMES
 from walewright.report.model import Severity, Span
 from walewright.source import syntax
@@ -80,6 +81,18 @@ def uses(written: syntax.Tree, expanded: syntax.Tree) -> Uses:
         else:
             made += shapes
     return Uses(_reached(made, graph), _users(graph))
+
+
+def with_what_is_used(design: Design, found: Uses) -> Design:
+    """The design without what nothing made comes to, so that no later stage reckons with it or prints it."""
+    return replace(
+        design,
+        measurements=tuple(m for m in design.measurements if found.has("measurement", m.name)),
+        yarns=tuple(y for y in design.yarns if found.has("yarn", y.name)),
+        charts=tuple(c for c in design.charts if found.has("chart", c.name)),
+        fabrics=tuple(f for f in design.fabrics if found.has("fabric", f.name)),
+        edgings=tuple(e for e in design.edgings if found.has("edging", e.name)),
+    )
 
 
 def references(node: object) -> Iterator[Named]:
