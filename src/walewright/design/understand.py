@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 from typing import TypeVar
 
+from walewright.design.agreement import look_for_disagreement
 from walewright.design.changes import Changes, changed_fabrics, changed_lets, changed_rows, chosen_sizes, fitting
 from walewright.design.children import CAUTIONS, look_after, table_of_children
 from walewright.design.edgings import closed, edging
@@ -127,6 +128,7 @@ class _Reading:
             # Without sizes no expression has a value; the rest waits for them.
             return None
         graded, scope = self._sizes(table)
+        look_for_disagreement(table, graded, self.found, findings)
         edgings = self._by_name(self.every(syntax.Edging), lambda n: edging(n, fabrics, scope, findings))
         known = edge_names(worked)
         first_rows = {node.name: first_row(node) for node in reversed(self.every(syntax.Chart))}

@@ -176,6 +176,8 @@ DESIGN = _errors(
     hood_on_child="A garment for children has a hood.",
     slip_too_long="A stitch is slipped over more than two rows.",
     row_falls="A measurement gets smaller from one size to the next.",
+    table_rows_disagree="Rows of one size table, used together, contradict each other.",
+    table_slip="A figure of a shipped table is likely misprinted in its source.",
     unused_name="Nothing that is made uses a name.",
     table_from_memory="A figure of a shipped table was not seen in a published table.",
 )

@@ -57,7 +57,7 @@ class Builder:
         """The node or part of a rule in `RULES`."""
         makes = RULES[tree.data]
         span = span or self.span(tree)
-        values: dict[str, object] = dict(makes.fixed)
+        values: dict[str, Any] = dict(makes.fixed)
         places: dict[str, Span] = dict.fromkeys(makes.fixed, span)
         open_fields = iter(makes.fields)
         for child in tree.children:
@@ -67,6 +67,9 @@ class Builder:
                 made = self.whole(made, child)
             if isinstance(made, Part):
                 _merge(values, places, made)
+                continue
+            if makes.many and isinstance(made, syntax.Node):
+                values[makes.many] = (*values.get(makes.many, ()), made)
                 continue
             name = next(open_fields)
             values[name] = syntax.Negative(made, span=made.span) if name == makes.turned else made
