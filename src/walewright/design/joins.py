@@ -101,7 +101,33 @@ def join(
         return None
     origin = Origin(f"join {_words(one)} to {_words(other)}", node.span)
     made = Join(one, other, easing, origin, longer, node.way, node.matching)
+    if not _two_edges(made, node, pieces, findings):
+        return None
     return made if node.way not in EXACT_WAYS or _loop_by_loop(made, node, pieces, edgings, findings) else None
+
+
+def _two_edges(made: Join, node: syntax.Join, pieces: Mapping[str, Piece | None], findings: Findings) -> bool:
+    """Whether the sides of a join are two edges: of another piece, of another copy, or of the other side of the piece."""
+    if frozenset(made.one) != frozenset(made.other):
+        return True
+    for edge in made.one:
+        piece = pieces.get(edge.piece)
+        if piece is None or piece.copies > 1 or _on_both_sides(piece, edge.edge):
+            return True
+    findings.tell(
+        "joined-to-itself",
+        f"{_words(made.one)} is put together with itself",
+        (node.span, "one edge, named twice"),
+        helps=("name another edge on one side of the join, or one half of this edge on each",),
+    )
+    return False
+
+
+def _on_both_sides(piece: Piece, edge: str) -> bool:
+    """Whether the name is that of an edge at the left and of one at the right."""
+    return all(any(run.name == edge for run in runs) for runs in (piece.left, piece.right)) or (
+        edge == "shoulder" and any(not o.to_level or o.to_level == piece.levels[-1].name for o in piece.openings)
+    )
 
 
 def _loop_by_loop(

@@ -22,6 +22,7 @@ from walewright.design.requirements import requirement
 from walewright.design.shapes import expanded
 from walewright.design.sizes import Graded, grade
 from walewright.design.tables import Shipped
+from walewright.design.taken import taken_once
 from walewright.design.uses import Uses, tell_unused, uses, with_what_is_used
 from walewright.design.values import HIDDEN, Scope
 from walewright.report.model import Diagnostic, Span
@@ -136,6 +137,8 @@ class _Reading:
         bands = [band(n, known, edgings, fabrics, scope, findings) for n in self.every(syntax.Band)]
         order = (*self.every(syntax.Join), *(finish.body if finish else ()))
         joins = [join(n, known, made, edgings, fabrics, scope, findings) for n in order if isinstance(n, syntax.Join)]
+        if not findings.failed:
+            taken_once(made, bands, joins, findings)
         closed(edgings.values(), made.values(), bands, joins, findings)
         cords = [cord(n, known, scope, findings) for n in self.every(syntax.Cord)]
         child = table_of_children(table)
