@@ -114,7 +114,7 @@ def main() -> None:
             outcome = pipeline.compile(made, "variant.wale", data, changes)
             faults = [f"{d.code}: {d.message} {d.notes[-1:]}" for d in outcome.diagnostics if d.code.startswith(FAULTS)]
             proven += outcome.proven
-        except Exception as fault:  # noqa: BLE001
+        except Exception as fault:
             faults = [f"exception {type(fault).__name__}: {fault}"]
         if faults:
             told[faults[0]] += 1

@@ -12,7 +12,7 @@ from lark import Token, Tree
 from walewright.report.model import Diagnostic, Label, Span
 from walewright.source import syntax
 from walewright.source.limits import DEEPEST, too_deep
-from walewright.source.rules import AMOUNT_NAMES_TAKEN, EDGING_NAMES_TAKEN, OPERATIONS, RULES, TUPLES, WORDS
+from walewright.source.rules import AMOUNT_NAMES_TAKEN, EDGING_NAMES_TAKEN, OPERATIONS, RULES, SIZE_NAMES_TAKEN, TUPLES, WORDS
 from walewright.source.text import unescaped
 
 MOST_DIGITS = 9
@@ -212,6 +212,8 @@ def _check_name(node: syntax.Statement) -> None:
     given: tuple[str, ...] = (getattr(node, "name", ""),)
     if isinstance(node, syntax.Let | syntax.SizeRow):
         taken = AMOUNT_NAMES_TAKEN
+    elif isinstance(node, syntax.Sizes):
+        taken, given = SIZE_NAMES_TAKEN, node.names
     elif isinstance(node, syntax.Edging):
         taken = EDGING_NAMES_TAKEN
     elif isinstance(node, syntax.Shape):

@@ -14,6 +14,9 @@ from walewright.source import syntax
 AMOUNT_NAMES_TAKEN = ("round", "v", "square", "simple", "fashioned", "added", "knitted", "cast", "on", "between")
 """Words that mean something else where an amount can stand, so that no measurement can have them for a name."""
 
+SIZE_NAMES_TAKEN = ("to",)
+"""`bust from men bust, to fit` ends so, where a size's own figure could stand."""
+
 EDGING_NAMES_TAKEN = ("chain",)
 """`with chain` is a way to start."""
 
