@@ -65,6 +65,14 @@ def test_loops_of_parts_are_not_gathered() -> None:
     assert told(piece("opening a 2 cm wide from low to high", end="gathered")) == []
 
 
+def test_a_cord_lies_in_something() -> None:
+    cord = "cord front 90 cm long"
+    assert told(FRONT, cord) == ["cord-through-nothing"]
+    assert told(piece("slot a 2 cm wide at low, cast off"), cord) == []
+    folded = "edging channel in plain, 3 cm deep, folded, knitted first"
+    assert told(folded, piece(start="40 cm wide on waste yarn, with channel"), cord) == []
+
+
 def test_a_cast_off_needs_rows_below() -> None:
     said = only(piece("edges cast off 4 cm then slope to 20 cm wide at top"))
     assert said.code == "cast-off-at-start"

@@ -8,6 +8,7 @@ from typing import TypeVar
 from walewright.design.agreement import look_for_disagreement
 from walewright.design.changes import Changes, changed_fabrics, changed_lets, changed_rows, chosen_sizes, fitting
 from walewright.design.children import CAUTIONS, look_after, table_of_children
+from walewright.design.cords import drawn_through
 from walewright.design.edgings import closed, edging
 from walewright.design.findings import Findings, broken
 from walewright.design.grids import chart, first_row, uses_of
@@ -144,6 +145,8 @@ class _Reading:
         child = table_of_children(table)
         if child is not None:
             look_after(child, worked, self.every(syntax.Cord), findings)
+        else:
+            drawn_through(cords, made, bands, (edgings, fabrics, charts), findings)
         required = [requirement(n, scope, findings) for n in self.every(syntax.Require)]
         if title is None or knitted is None:
             return None

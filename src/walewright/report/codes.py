@@ -177,6 +177,7 @@ DESIGN = _errors(
     wrong_unit="A quantity has a unit of the wrong kind.",
 ) | _warnings(
     chart_key_unused="A symbol of a chart's key is not drawn.",
+    cord_through_nothing="A cord is drawn through a piece that has nothing to draw it through.",
     cross_too_soon="The same needles are crossed again within few rows.",
     hood_on_child="A garment for children has a hood.",
     slip_too_long="A stitch is slipped over more than two rows.",
