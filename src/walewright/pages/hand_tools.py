@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from walewright.design.model import Cell, Chart, Design, EdgeRun, Piece
-from walewright.pages.figures import listed
+from walewright.pages.figures import graded, listed, sentence
 
 
 def worked(design: Design) -> tuple[Chart, ...]:
@@ -67,6 +67,8 @@ def _tools(design: Design) -> Iterator[str]:
         yield "Bobbins for picture knitting, one for each block of the row that has most"
     if any(run.name for p in design.pieces for run in (*p.left, *p.right)):
         yield "Short lengths of contrasting thread to mark edges"
+    for cord in design.cords:
+        yield f"Cord or ribbon for the {sentence(cord.piece).lower()}: {graded([f'{cm:g}' for cm in cord.length])} cm"
     yield "Blunt sewing needle, tape measure, scissors with covered points"
 
 
