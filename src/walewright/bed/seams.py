@@ -12,17 +12,21 @@ from walewright.knit.operations import Join
 _CLOSE = 1e-6
 _ROUNDED = 0.5 + _CLOSE
 """Lengths are told in whole millimetres."""
+_SLOPE_CM, _SLOPE_SHARE = 0.1, 0.01
+"""What two reckonings of one slope may differ by: so much, or that share of it where that is more."""
 SEWN = ("sewn", "gathered")
 LOOP_TO_LOOP = ("grafted", "linked")
 
 
 @dataclass(frozen=True, slots=True)
 class Seam:
-    """One side of a join: rows and stitches added up apart, and the length in cm (None without a gauge)."""
+    """One side of a join: rows and stitches added up apart, and the length in cm (None without a gauge). `loose_mm`: by how much
+    another reckoning of its slopes may differ."""
 
     rows: int
     stitches: int
     length_cm: float | None
+    loose_mm: float = 0.0
 
 
 def edges_of(fabrics: Mapping[str, Fabric], side: Sequence[tuple[str, str]]) -> tuple[Edge, ...] | None:
@@ -54,6 +58,7 @@ def seam(fabrics: Mapping[str, Fabric], side: Sequence[tuple[str, str]]) -> Seam
         sum(edge.count for edge in edges if edge.along == "rows"),
         sum(edge.count for edge in edges if edge.along == "stitches"),
         sum(known) if len(known) == len(lengths) else None,
+        sum(10 * max(_SLOPE_CM, _SLOPE_SHARE * (edge.length_cm or 0.0)) for edge in edges if edge.slopes),
     )
 
 
@@ -96,7 +101,7 @@ def _told(op: Join, index: int, text: str, one: Seam, other: Seam) -> Fault | No
         message = f"joining {text}: {one.rows} rows against {other.rows}, where it says {op.rows}"
         return _fault("join-told", index, message, rows=op.rows)
     for said, edge in ((op.one_mm, one), (op.other_mm, other)):
-        if said and (edge.length_cm is None or abs(edge.length_cm * 10 - said) > _ROUNDED):
+        if said and (edge.length_cm is None or abs(edge.length_cm * 10 - said) > _ROUNDED + edge.loose_mm):
             long = "of no known length" if edge.length_cm is None else f"{edge.length_cm * 10:.0f} mm long"
             return _fault("join-told", index, f"joining {text}: an edge is {long}, where it says {said} mm", mm=said)
     return None
@@ -154,7 +159,7 @@ def _eased(op: Join, index: int, text: str, one: Seam, other: Seam) -> Fault | N
     if one.length_cm is None or other.length_cm is None:
         return _fault("no-gauge", index, f"joining {text}: without the gauge of their fabrics the edges have no length to compare")
     off = (one.length_cm - other.length_cm) * 10 - op.longer_mm
-    if abs(off) <= op.easing_mm + _CLOSE:
+    if abs(off) <= op.easing_mm + one.loose_mm + other.loose_mm + _CLOSE:
         return None
     apart = f"they are {abs(off):.0f} mm apart"
     if op.longer_mm:
