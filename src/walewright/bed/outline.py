@@ -16,7 +16,7 @@ from itertools import groupby, pairwise
 
 from walewright.bed.density import Density
 from walewright.bed.model import Course, Edge, Hung
-from walewright.bed.slopes import RowEnd, length_as_worn
+from walewright.bed.slopes import RowEnd, length_as_worn, loose_cm
 from walewright.knit.operations import Side
 
 BY_TRANSFER = 2
@@ -189,5 +189,5 @@ def row_edge(
         previous = course.first_loop
     known = [end for end in ends if end is not None]
     length = length_as_worn(known) if len(known) == len(ends) else None
-    slopes = any(end.across and not end.step for end in known)
-    return Edge(name, "whole", "rows", len(rows), length, tuple(points), each=each, at=side, slopes=slopes)
+    loose = loose_cm(known, length or 0.0)
+    return Edge(name, "whole", "rows", len(rows), length, tuple(points), each=each, at=side, loose_cm=loose)

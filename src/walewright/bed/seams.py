@@ -12,8 +12,6 @@ from walewright.knit.operations import Join
 _CLOSE = 1e-6
 _ROUNDED = 0.5 + _CLOSE
 """Lengths are told in whole millimetres."""
-_SLOPE_CM, _SLOPE_SHARE = 0.1, 0.01
-"""What two reckonings of one slope may differ by: so much, or that share of it where that is more."""
 SEWN = ("sewn", "gathered")
 LOOP_TO_LOOP = ("grafted", "linked")
 
@@ -58,7 +56,7 @@ def seam(fabrics: Mapping[str, Fabric], side: Sequence[tuple[str, str]]) -> Seam
         sum(edge.count for edge in edges if edge.along == "rows"),
         sum(edge.count for edge in edges if edge.along == "stitches"),
         sum(known) if len(known) == len(lengths) else None,
-        sum(10 * max(_SLOPE_CM, _SLOPE_SHARE * (edge.length_cm or 0.0)) for edge in edges if edge.slopes),
+        10 * sum(edge.loose_cm for edge in edges),
     )
 
 

@@ -43,6 +43,13 @@ def length_as_worn(rows: Sequence[RowEnd]) -> float:
     return sum(_taut(begin, gates, end) for begin, gates, end in _spans(rows))
 
 
+def loose_cm(rows: Sequence[RowEnd], length: float) -> float:
+    """By how much a slope's length may be reckoned otherwise: half a row, since what is shaped at both ends is a row later at one of
+    them, or a hundredth where that is more. Steps and straight edges are as long as they are."""
+    sloping = any(row.across and not row.step for row in rows)
+    return max(max(row.up for row in rows) / 2, length / 100) if sloping else 0.0
+
+
 def _spans(rows: Sequence[RowEnd]) -> Iterator[tuple[Point, list[_Gate], Point]]:
     """Stretches between points where the string is held fast, each with the gates on its way, which only go one way."""
     begin: Point = (0.0, 0.0)
