@@ -215,9 +215,9 @@ def test_terms_of_the_programme_come_to_what_is_knitted(workshop: type[Workshop]
             found = edge_length(design, piece, counted, edge)
             assert amount(own.rows, values) + own.more_rows == found.rows, edge
             assert amount(own.stitches, values) == found.stitches, edge
-            assert (amount(own.length, values) + own.more_length) / FINE == pytest.approx(
-                found.cm, abs=0.03 + own.loose / FINE
-            ), edge
+            assert (amount(own.length, values) + own.more_length) / FINE == pytest.approx(found.cm, abs=0.03 + own.loose / FINE), (
+                edge
+            )
 
 
 def test_a_name_on_both_edges_with_a_wedge_at_one_is_told(workshop: type[Workshop]) -> None:
