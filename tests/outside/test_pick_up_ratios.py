@@ -65,8 +65,8 @@ def picked_up(shape: str, wide: int) -> tuple[int, ...]:
 
 def test_a_straight_edge_and_a_v_over_as_many_rows() -> None:
     """Source: online knitting handbook, chapter on neck bands, http://studioknits.com/bookpage82.htm: 3 of every 4 rows along a
-    straight edge, 4 of every 5 along a V edge decreased every 4th or 6th row: over 60 rows 45 and 48 stitches. Decreased every 4th row
-    it is 15 stitches out of line, a straight line of 47.4 stitches' length; measured along every tooth it would be 51."""
+    straight edge, 4 of every 5 along a V edge decreased every 4th or 6th row: over 60 rows 45 and 48 stitches. Decreased every 4th
+    row it is 15 stitches out of line, a straight line of 47.4 stitches' length; measured along every tooth it would be 51."""
     assert picked_up("square", 30) == (45, 45)
     every_fourth, every_sixth = picked_up("v", 30), picked_up("v", 20)
     assert every_fourth[0] == every_fourth[1]
@@ -75,8 +75,8 @@ def test_a_straight_edge_and_a_v_over_as_many_rows() -> None:
 
 
 def test_a_raglan_edge_is_as_long_as_its_slant() -> None:
-    """Source: knitter blog, baby sweater design, http://slippedstitches.wordpress.com/category/baby-sweater-design/: 1 stitch at each
-    end every 2nd row 15 times, over 30 rows. By Pythagoras, which any schoolbook has, that is the longer side of 15 stitches and
+    """Source: knitter blog, baby sweater design, http://slippedstitches.wordpress.com/category/baby-sweater-design/: 1 stitch at
+    each end every 2nd row 15 times, over 30 rows. By Pythagoras that is the longest side over 15 stitches and
     30 rows; along the teeth it would be a tenth more."""
     raglan = garment(
         """

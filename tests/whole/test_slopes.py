@@ -1,5 +1,5 @@
-"""Slopes and curves at random, scheduled by the solver: its own length of the edge, the bed's string, and the length of the line that
-was wanted, which knows neither."""
+"""Slopes and curves at random, scheduled by the solver: its own length of the edge, the bed's string, and the length of the line
+that was wanted, which knows neither."""
 
 from __future__ import annotations
 

@@ -44,8 +44,8 @@ def length_as_worn(rows: Sequence[RowEnd]) -> float:
 
 
 def loose_cm(rows: Sequence[RowEnd], length: float) -> float:
-    """By how much a slope's length may be reckoned otherwise: half a row, since what is shaped at both ends is a row later at one of
-    them, or a hundredth where that is more. Steps and straight edges are as long as they are."""
+    """By how much a slope's length may be reckoned otherwise: half a row, since what is shaped at both ends is a row later at one,
+    or a hundredth where that is more. Steps and straight edges are as long as they are."""
     sloping = any(row.across and not row.step for row in rows)
     return max(max(row.up for row in rows) / 2, length / 100) if sloping else 0.0
 

@@ -20,7 +20,7 @@ PerSizeTerms = tuple[Terms, ...]
 ACROSS_RUN = "across"
 """Path of a run without rows: the loops are hung back evenly on more or fewer needles."""
 
-ONE_EDGE = 0.75
+ONE_EDGE = 1.0
 """Stitches that one edge by itself may be off so that the width between two comes out."""
 
 
@@ -128,6 +128,7 @@ def _start(draft: Draft, design: Design, piece: Piece, one: PerSizeTerms) -> Per
         (max(2.0, slack(design, piece, "left", 0)),) * len(design.sizes),
         f"the {piece.name} starts {{cm}} wide",
         f"the {piece.name} cannot start {{cm}} wide",
+        times=piece.copies,
     )
     most = piece.start_most or piece.start_width
     want_range(draft, quantity, tuple(b.stitches(w) for b, w in zip(by, most, strict=True)), most)
@@ -280,6 +281,7 @@ def _move(
         f"the {piece.name} is {{cm}} {reach} at {place}",
         f"the {piece.name} cannot be {{cm}} {reach} at {place}",
         near=0.5 if alike else ONE_EDGE,
+        times=piece.copies,
         signed=any(zero),
     )
     if not was_free or run.most is not None:

@@ -68,6 +68,8 @@ class Quantity:
     kind: Kind = Kind.WANTED
     near: float = 0.5
     """Share of the tolerance that a finished width is kept within wherever that can be."""
+    times: int = 1
+    """How often it is knitted: what each is off adds up."""
     signed: bool = False
     """Whether it may be less than none: an edge that is drawn past the middle of its piece's start."""
 
@@ -79,7 +81,7 @@ class Quantity:
 
 def want(draft: Draft, quantity: Quantity) -> None:
     """Writes a quantity into the programme."""
-    factor = quantity.factor
+    factor, weight = quantity.factor, quantity.share * quantity.times
     lines: list[tuple[int, Linear]] = []
     near: list[tuple[int, Linear]] = []
     for size, (terms, wanted, off) in enumerate(zip(quantity.terms, quantity.wanted, quantity.tolerance, strict=True)):
@@ -91,7 +93,7 @@ def want(draft: Draft, quantity: Quantity) -> None:
             # An edge by itself gets half of it, so that the width between two has no more either.
             low, high = _within(wanted, NEAR * off * quantity.near, factor)
             near.append((size, Linear(terms, low if quantity.signed else max(low, 0), high)))
-        draft.wishes.append(Wish(total((terms, factor)), wanted, OFF_COST * quantity.share, BEYOND_COST * quantity.share, free=1.0))
+        draft.wishes.append(Wish(total((terms, factor)), wanted, OFF_COST * weight, BEYOND_COST * weight, free=1.0))
         draft.nudges += [(v, c * factor * _plainer(wanted, factor)) for v, c in terms]
     shown = [length(cm) for cm in quantity.cm]
     says = tuple(quantity.says.format(cm=cm) for cm in shown)

@@ -14,8 +14,8 @@ Gaps = Mapping[int, int]
 
 
 def turned_runs(run: EdgeRun, whose: str, spans: Sequence[Span]) -> tuple[SizedRun, ...] | None:
-    """A run of an edge of a mirror image, in every size: as its model's edge has it at the other side. Where no shift by a row leaves
-    hands the room they need, it is scheduled for itself."""
+    """A run of an edge of a mirror image, in every size: as its model's edge has it at the other side. Where no shift by a row
+    leaves hands the room they need, it is scheduled for itself."""
     model = edge_runs(run, LEFT if whose == RIGHT else RIGHT, spans)
     if model is None or run.path == "across":
         return edge_runs(run, whose, spans)
