@@ -5,14 +5,12 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from workshop import Workshop
+from workshop import Workshop, origin
 
 from walewright.design.model import Design, RepeatStretch
 from walewright.solve import solve
 from walewright.solve.pieces import _times
 from walewright.solve.solver import programme_of
-
-from workshop import origin  # isort: skip
 
 
 def widths(design: Design, what: str) -> list[tuple[float, int]]:
