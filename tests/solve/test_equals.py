@@ -25,7 +25,8 @@ def widths(design: Design, what: str) -> list[tuple[float, int]]:
 def test_a_one_sided_width_wanted_alike_comes_out_alike(
     workshop: type[Workshop], upper: float, cuffs: tuple[float, float, float]
 ) -> None:
-    """One edge slopes from cuffs of other widths to the same upper width: two edges, each to the nearest stitch, would not be alike."""
+    """One edge slopes from cuffs of other widths to the same upper width: each edge by itself to the
+    nearest stitch would not be."""
     shop = workshop("S M L", 40 / 14.3, 4.0)
     levels = shop.levels("sleeve", cuff=0, upper=40, top=50)
     moved = tuple(upper - cuff for cuff in cuffs)
