@@ -138,7 +138,6 @@ class _Reading:
         bands = [band(n, known, edgings, fabrics, scope, findings) for n in self.every(syntax.Band)]
         order = (*self.every(syntax.Join), *(finish.body if finish else ()))
         joins = [join(n, known, made, edgings, fabrics, scope, findings) for n in order if isinstance(n, syntax.Join)]
-        if not findings.failed:
         closed(edgings.values(), made.values(), bands, joins, findings)
         free = [edges(n.edges, known, findings) for n in self.every(syntax.Free)]
         cords = [cord(n, known, scope, findings) for n in self.every(syntax.Cord)]
