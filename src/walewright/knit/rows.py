@@ -12,6 +12,7 @@ from dataclasses import replace
 from walewright.knit import operations as op
 from walewright.knit.charting import Active, InForce, RowOfChart, Span, active, cell, row_of
 from walewright.knit.operations import Operation
+from walewright.knit.stages import row_knitted
 from walewright.knit.state import State
 
 Done = tuple[tuple[Operation, ...], State]
@@ -33,9 +34,14 @@ def knit_row(s: State) -> Done:
     if not s.in_force:
         to = op.other(s.side or "right")
         made.append(op.Pass(to))
-        return tuple(made), replace(s, side=to, row=s.row + 1)
-    more, s = _charted(s)
-    return (*made, *more), s
+        s = replace(s, side=to, row=s.row + 1)
+    else:
+        more, s = _charted(s)
+        made += more
+    if s.ribs:
+        more, s = row_knitted(s)
+        made += more
+    return tuple(made), s
 
 
 def _stripe(s: State) -> Done:
