@@ -18,7 +18,8 @@ def lay_cord(m: Machine, op: LayCord) -> Refusal | None:
     if m.yarn is not None and m.yarn_side is not None and first <= m.yarn_at <= last:
         return m.refuse(
             "cord-under-yarn",
-            f"the {m.yarn} hangs from needle {m.name(m.yarn_at)}: break it off, or knit to the other part, before that waits on cord",
+            f"the {m.yarn} hangs from needle {m.name(m.yarn_at)}: break it off, or knit to the other side, before that needle "
+            "waits on cord",
             m.yarn_at,
             yarn=m.yarn,
         )

@@ -95,7 +95,10 @@ def latch_up(m: Machine, op: LatchUp) -> Refusal | None:
             rows=op.rows,
             found=found,
         )
-    return _latched_before(m, index, wale) or _foot(m, op, wale[-1]) or _re_formed(m, op, wale)
+    refusal = _latched_before(m, index, wale) or _foot(m, op, wale[-1])
+    if refusal is None:
+        _re_formed(m, op, wale)
+    return refusal
 
 
 def _latched_before(m: Machine, index: int, wale: Sequence[int]) -> Refusal | None:
@@ -105,7 +108,8 @@ def _latched_before(m: Machine, index: int, wale: Sequence[int]) -> Refusal | No
         return None
     return m.refuse(
         "latched-already",
-        f"the wale of needle {m.name(index)} was latched up to {found} rows below; dropped {len(wale)} rows it loses what was re-formed",
+        f"the wale of needle {m.name(index)} was latched up to {found} rows below; dropped {len(wale)} rows it loses what was "
+        "re-formed",
         index,
         rows=len(wale),
         found=found,

@@ -52,7 +52,7 @@ def needs_work(m: Machine, index: int, purpose: str) -> Refusal | None:
     if m.position[index] == NON_WORKING:
         return m.refuse("not-in-work", f"needle {m.name(index)} is not in work, as it must be {purpose}", index)
     if m.position[index] == CORDED:
-        return m.refuse("needle-on-cord", f"needle {m.name(index)} waits on cord; bring it right out and draw the cord first", index)
+        return m.refuse("needle-on-cord", f"needle {m.name(index)} waits on cord; draw that out first", index)
     if m.position[index] == HELD:
         return m.refuse("needle-held", f"needle {m.name(index)} is in holding position; return it to work first", index)
     return None

@@ -79,7 +79,7 @@ def knitted(
     holes: tuple[SizedSlot, ...] = (),
 ) -> tuple[Step, ...]:
     """From the first row of an edging, its yarn (`first_use`) threaded, to the last one, hung up if it is folded; the counter runs
-    from 0 on, the carriage is at `ends` at last. Holes lie in the outside. A deep rib is latched up in stages (see `Machine.stage`)."""
+    from 0 on, the carriage is at `ends` at last. Holes lie in the outside. A deep rib is latched up in stages (`Machine.stage`)."""
     origin = edging.origin.path
     total = counted(edging, rows)
     loops = in_work(edging, first, last)

@@ -10,7 +10,6 @@ from walewright.knit.state import Part, State
 from walewright.knit.steps import Step
 from walewright.solve.model import SizedOpening
 
-
 MOST_HELD = 30
 """Rows that a part waits with its needles right out; longer, its stitches are worn by the yarn and the brushes that pass (common
 practice)."""
@@ -25,8 +24,8 @@ def _put_by(side: Side, first: int, last: int, held: tuple[int, int], rows: int,
 
 
 def part(opening: SizedOpening, state: State, use: st.UseYarnStep, rows: int) -> tuple[Step, ...]:
-    """The gap's stitches taken, and the part that is worked second put by for `rows` rows: into hold, or on cord. Of an opening that rejoins, the left part
-    comes first: with a new end of yarn from its own side."""
+    """The gap's stitches taken, and the part that is worked second put by for `rows` rows: into hold, or on cord. Of an opening
+    that rejoins, the left part comes first: with a new end of yarn from its own side."""
     origin = opening.origin.path
     first, last = opening.first, opening.first + opening.flat - 1
     centre: tuple[Step, ...] = ()
@@ -57,8 +56,8 @@ def turn_to(
     begun: tuple[tuple[int, Step], ...] = (),
 ) -> tuple[Step, ...]:
     """The second part, at `side`, returned to work where it was left, the counter read back to the parting. A first part still
-    on its needles waits meanwhile, `rows` rows. `begun` are charts and stripes that ended in the first part, each with the counter value
-    where it begins: they are taken up where they stood."""
+    on its needles waits meanwhile, `rows` rows. `begun` are charts and stripes that ended in the first part, each with the
+    counter value where it begins: they are taken up where they stood."""
     origin = opening.origin.path
     steps: list[Step] = []
     if state.last >= state.first:

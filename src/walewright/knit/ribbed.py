@@ -1,4 +1,4 @@
-"""A latched rib over some rows of a piece: whether it can be latched up in one go, at which rows it has to be, and its sentences."""
+"""A latched rib over some rows of a piece: whether it can be latched up in one go, at which rows it is, and its sentences."""
 
 from __future__ import annotations
 

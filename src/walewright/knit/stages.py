@@ -21,9 +21,12 @@ if TYPE_CHECKING:
 
 def stage_rows(begin: int, cuts: Iterable[int], each: int, most: int) -> tuple[int, ...]:
     """The rows at which a rib that begins at `begin` is latched up: at each of `cuts`, the last one its end, and every `each`
-    rows between, the last stage before a cut no deeper than `most`."""
+    rows between, or half way where two stages are enough; the last stage before a cut is no deeper than `most`."""
     rows: list[int] = []
     for cut in sorted(set(cuts)):
+        if most < cut - begin <= 2 * each:
+            begin += -(-(cut - begin) // 4) * 2
+            rows.append(begin)
         while cut - begin > most:
             begin += each
             rows.append(begin)

@@ -19,6 +19,10 @@ from walewright.knit.edging_steps import PickUpAlong as PickUpAlong
 from walewright.knit.edging_steps import PicotRow as PicotRow
 from walewright.knit.edging_steps import RehangStart as RehangStart
 from walewright.knit.operations import Side
+from walewright.knit.part_steps import DrawPartsCord as DrawPartsCord
+from walewright.knit.part_steps import HoldPart as HoldPart
+from walewright.knit.part_steps import PartOnCord as PartOnCord
+from walewright.knit.part_steps import ReturnPart as ReturnPart
 from walewright.knit.pattern_steps import StartChart as StartChart
 from walewright.knit.pattern_steps import StartStripes as StartStripes
 from walewright.knit.pattern_steps import StopChart as StopChart
@@ -27,10 +31,6 @@ from walewright.knit.pattern_steps import StopStripes as StopStripes
 from walewright.knit.step import Step as Step
 from walewright.knit.step import numbers as numbers
 from walewright.knit.step import shape as shape
-from walewright.knit.part_steps import DrawPartsCord as DrawPartsCord
-from walewright.knit.part_steps import HoldPart as HoldPart
-from walewright.knit.part_steps import PartOnCord as PartOnCord
-from walewright.knit.part_steps import ReturnPart as ReturnPart
 from walewright.knit.together import Together as Together
 from walewright.knit.together import Track as Track
 

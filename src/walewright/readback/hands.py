@@ -27,8 +27,8 @@ class Hands(Partings, Edgings, Patterns, Ribs):
         super().__init__(charts or {})
 
     def obey(self, phrase: str, *arguments: Any) -> None:
-        """Do what the phrase of that name says. Stitches that leave a chart by it are settled before, and so are columns of deep ribs
-        that it disturbs."""
+        """Do what the phrase of that name says. Stitches that leave a chart by it are settled before, and so are columns of deep
+        ribs that it disturbs."""
         done = len(self.made)
         columns, ribs = self._columns_before(), len(self._deep)
         there = self._in_reach()

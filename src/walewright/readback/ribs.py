@@ -1,4 +1,4 @@
-"""Hands at deep ribs: columns counted row by row, latched up at the rows that were named, and before their stitches are disturbed."""
+"""Hands at deep ribs: columns counted row by row, latched up at the named rows, and before their stitches are disturbed."""
 
 from __future__ import annotations
 

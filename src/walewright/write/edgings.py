@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from walewright.knit import steps as st
 from walewright.write.grading import Graded
 from walewright.write.model import Run
 from walewright.write.said import Phrase, Said, counted, rows, span, sts, worded
@@ -86,7 +87,7 @@ _SOONER = {"": "", "disturbed": ", sooner where its st is about to be moved, cas
 
 def _at_rows(s: Said) -> tuple[str | Run, ...]:
     """The rows of the stages. Sizes that have fewer have dashes before their last one."""
-    lists = [None if step is None else list(step.rows) for step in s.steps]
+    lists = [list(step.rows) if isinstance(step, st.LatchInStages | st.LatchPanelInStages) else None for step in s.steps]
     longest = max(len(rows) for rows in lists if rows)
     columns = [_graded_row(lists, i, longest, s) for i in range(longest)]
     *most, last = (column.number() for column in columns)
