@@ -28,27 +28,29 @@ def latched(design: Design, piece: Piece, sized: SizedPiece, fabric: Fabric) -> 
     """Of each rib in the piece, row by row."""
     for name, every, begin, end, first, last in _ribs(design, piece, sized):
         rows = range(sized.counter(begin) + 1, sized.counter(end) + 1)
-        passes = list(chain.from_iterable(fabric.passes(row) for row in rows))
-        ends = {slot for course in passes for slot in (course.first, course.last)}
+        passes = chain.from_iterable(fabric.passes(row) for row in rows)
         wanted = found = 0
-        for slot, face in _stitches(fabric, passes):
+        for slot, face, was_end in _stitches(fabric, passes):
             if first <= last and not first <= slot <= last:
                 continue
             outwards = slot if slot >= 0 else -1 - slot
             if outwards % every != every // 2:
                 found -= face
-            elif slot not in ends:
+            elif not was_end:
                 # A needle that was at an end is left out while it is, and may or may not be taken in later.
                 wanted += 1
                 found += face
         yield f"rows {rows[0]} to {rows[-1]}, stitches latched up for the {name}", wanted, found
 
 
-def _stitches(fabric: Fabric, passes: Iterable[Course]) -> Iterator[tuple[int, int]]:
-    """(slot, face) of the loops of the passes."""
+def _stitches(fabric: Fabric, passes: Iterable[Course]) -> Iterator[tuple[int, int, bool]]:
+    """(slot, face, whether its needle has been at an end by then) of the loops of the passes."""
+    ends: set[int] = set()
     for course in passes:
+        ends |= {course.first, course.last}
         loops = slice(course.first_loop, course.first_loop + course.count)
-        yield from zip(fabric.slots[loops], fabric.faces[loops], strict=True)
+        for slot, face in zip(fabric.slots[loops], fabric.faces[loops], strict=True):
+            yield slot, face, slot in ends
 
 
 def _ribs(design: Design, piece: Piece, sized: SizedPiece) -> Iterator[Rib]:
