@@ -80,6 +80,28 @@ class LatchRib(Step):
 
 
 @dataclass(frozen=True, slots=True)
+class LatchInStages(Step):
+    """From here on latch the wales of `LatchRib` up whenever the counter reads one of `rows`, each time as far down as they have
+    come since the last time. `sooner` "disturbed": a wale too whose stitch is about to be moved, cast off, held, taken off or hung
+    with another; else ""."""
+
+    every: int
+    rows: tuple[int, ...]
+    sooner: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class LatchPanelInStages(Step):
+    """The same within a panel only, on needles `first`..`last`."""
+
+    every: int
+    rows: tuple[int, ...]
+    first: int
+    last: int
+    sooner: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class LatchPanel(Step):
     """The same within a panel only: of the wales that `LatchRib` would take, those on needles `first`..`last`."""
 
