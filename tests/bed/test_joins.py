@@ -19,7 +19,7 @@ def test_an_edge_on_both_sides_counts_once_and_round_the_piece_as_named(fabrics:
     assert once is not None
     assert once.length_cm is not None
     assert once.rows == 12
-    assert round_it == Seam(24, 12, pytest.approx(2 * once.length_cm + 12 / 1.3))
+    assert round_it == Seam(24, 12, pytest.approx(2 * once.length_cm + 12 / 1.3), 2 * once.loose_mm)
 
 
 def test_one_sided_edges_and_gaps_count_as_they_are(paired: Fabrics) -> None:

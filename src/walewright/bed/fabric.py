@@ -68,6 +68,10 @@ class Fabric:
     """(row, slot): in picture knitting the yarns of `slot - 1` and `slot` are crossed."""
     crosses: tuple[Crossed, ...]
     """Loops crossed on tools, in order."""
+    latched: tuple[tuple[int, int, int, int], ...]
+    """(loops made before, counter, slot, rows): how deep a wale was dropped and latched up, each time."""
+    corded: tuple[tuple[int, int, int, int], ...]
+    """(loops made before, counter, first slot, last slot) of what waited on ravel cord."""
     tails_cm: Mapping[str, int]
     """Length of the tails asked for, by yarn, in all."""
     helpers: Mapping[str, int]
@@ -81,6 +85,8 @@ class Fabric:
     """Passes of the left and of the right part where there are two, by row."""
     _held: Mapping[int, frozenset[int]] = field(repr=False)
     """First loop of a pass -> the needles held between its ends."""
+    folded: str = ""
+    """Where the first rows lie that were folded up and hung: in "front" of the others (their purl sides together), or "behind"."""
     corners: Mapping[tuple[str, Part], Corners] = field(default_factory=dict, repr=False)
     """By an edge's name and part: of rows its bottom and top corner, of stitches its left and right one."""
 

@@ -22,11 +22,13 @@ Walk = Sequence[tuple[str, str, int]]
 
 @dataclass(frozen=True, slots=True)
 class Seam:
-    """One side of a join: rows and stitches added up apart, and the length in cm (None without a gauge)."""
+    """One side of a join: rows and stitches added up apart, and the length in cm (None without a gauge). `loose_mm`: by how much
+    another reckoning of its slopes may differ."""
 
     rows: int
     stitches: int
     length_cm: float | None
+    loose_mm: float = 0.0
 
 
 def edges_of(fabrics: Mapping[str, Fabric], side: Sequence[tuple[str, str]]) -> tuple[Edge, ...] | None:
@@ -52,6 +54,7 @@ def seam(fabrics: Mapping[str, Fabric], side: Sequence[tuple[str, str]]) -> Seam
         sum(edge.count for edge in edges if edge.along == "rows"),
         sum(edge.count for edge in edges if edge.along == "stitches"),
         sum(known) if len(known) == len(lengths) else None,
+        10 * sum(edge.loose_cm for edge in edges),
     )
 
 
@@ -180,7 +183,7 @@ def _told(op: Join, index: int, text: str, one: Seam, other: Seam) -> Fault | No
         message = f"joining {text}: {one.rows} rows against {other.rows}, where it says {op.rows}"
         return _fault("join-told", index, message, rows=op.rows)
     for said, edge in ((op.one_mm, one), (op.other_mm, other)):
-        if said and (edge.length_cm is None or abs(edge.length_cm * 10 - said) > _ROUNDED):
+        if said and (edge.length_cm is None or abs(edge.length_cm * 10 - said) > _ROUNDED + edge.loose_mm):
             long = "of no known length" if edge.length_cm is None else f"{edge.length_cm * 10:.0f} mm long"
             return _fault("join-told", index, f"joining {text}: an edge is {long}, where it says {said} mm", mm=said)
     return None
@@ -216,7 +219,7 @@ def _eased(op: Join, index: int, text: str, one: Seam, other: Seam) -> Fault | N
     if one.length_cm is None or other.length_cm is None:
         return _fault("no-gauge", index, f"joining {text}: without the gauge of their fabrics the edges have no length to compare")
     off = (one.length_cm - other.length_cm) * 10 - op.longer_mm
-    if abs(off) <= op.easing_mm + _CLOSE:
+    if abs(off) <= op.easing_mm + one.loose_mm + other.loose_mm + _CLOSE:
         return None
     apart = f"they are {abs(off):.0f} mm apart"
     if op.longer_mm:
@@ -248,6 +251,23 @@ def open_feet(pieces: Mapping[str, Piece]) -> list[Fault]:
         for name, piece in pieces.items()
         if piece.fabric is not None and piece.fabric.feet and not piece.all_taken("start", "whole")
     ]
+
+
+def free_edges(pieces: Mapping[str, Piece]) -> tuple[tuple[str, str, int], ...]:
+    """(piece, edge, copy) of every edge with a name that nothing took up."""
+    return tuple(
+        (name, edge.name if _alone(edge, piece.fabric) else f"{edge.name} {edge.part}", copy)
+        for name, piece in pieces.items()
+        if piece.fabric is not None
+        for edge in piece.fabric.edges
+        for copy in range(1, piece.fabric.copies + 1)
+        if (edge.name, edge.part, copy) not in piece.taken
+    )
+
+
+def _alone(edge: Edge, fabric: Fabric) -> bool:
+    """Whether the edge is the only one of its name."""
+    return sum(1 for e in fabric.edges if e.name == edge.name) == 1
 
 
 def open_edges(pieces: Mapping[str, Piece]) -> tuple[tuple[str, str], ...]:

@@ -10,7 +10,7 @@ from walewright.glue.joins import Joining
 from walewright.glue.joins import twisted as is_twisted
 from walewright.glue.lines import Hanging, Hung, apart, other_order
 from walewright.glue.order import Ordered
-from walewright.glue.surface import Surface
+from walewright.glue.surface import Surface, SurfaceEdge
 from walewright.report.model import Diagnostic, Label
 
 CLOCKWISE = "up its left edge, along its top to the right, down its right edge"
@@ -95,6 +95,7 @@ def _not_in_line(hanging: Hanging, surface: Surface) -> Diagnostic:
     notes = []
     if between is not None:
         notes.append(f"`{spoken(between[:1])}` does not end where `{spoken(between[1:])}` begins")
+        notes += _nameless(hanging, between, surface)
     way, along = ("clockwise", CLOCKWISE) if hanging.inside else ("anticlockwise", ANTICLOCKWISE)
     notes.append(
         f"from the left needle to the right, with the {side} to the knitter, edges are hung {way} as the piece lay on the bed: "
@@ -107,6 +108,25 @@ def _not_in_line(hanging: Hanging, surface: Surface) -> Diagnostic:
         tuple(notes),
         tuple(helps),
     )
+
+
+def _nameless(hanging: Hanging, between: tuple[EdgeName, EdgeName], surface: Surface) -> list[str]:
+    """An edge without a name beside the two: often the rest of the way to the top."""
+    one, other = between if hanging.inside else between[::-1]
+    after = {surface.edges[u.path[-1]].after for u in units(surface, one, used=True)}
+    after |= {e for e, edge in enumerate(surface.edges) for u in units(surface, other, used=True) if edge.after == u.path[0]}
+    loose = [surface.edges[e] for e in sorted(after) if not surface.edges[e].ring.edge]
+    return [
+        f"between them the {edge.owner} has an edge without a name{_from_to(edge)}: give it the name of the one it goes on from, "
+        "or one of its own"
+        for edge in loose[:1]
+    ]
+
+
+def _from_to(edge: SurfaceEdge) -> str:
+    levels = [next((c.removeprefix("level ") for c in at if c.startswith("level ")), "") for at in (edge.ring.begin, edge.ring.end)]
+    low, high = levels if edge.ring.first == "bottom" else levels[::-1]
+    return f", from `{low}` to `{high}`" if low and high else ""
 
 
 # ----------------------------------------------------------------- seams and lines that cannot be made
@@ -130,18 +150,19 @@ def twisted_seams(design: Design, joining: Joining) -> Iterator[Diagnostic]:
 
 
 def shut_lines(design: Design, joining: Joining, work: Ordered) -> Iterator[Diagnostic]:
-    """Lines that are rings by the time they can be hung: one message for each band or piece."""
+    """Lines that are rings by the time they can be hung. Of those on the same pieces, which keep each other from it, the last
+    one is reported."""
     told: set[str] = set()
-    for line, seams in work.shut:
-        if line.hanging.owner in told:
+    for line, seams in reversed(work.shut):
+        on = {joining.surface.edges[e].owner for e in line.path}
+        if told & on:
             continue
-        told.add(line.hanging.owner)
+        told |= on
         joins = [design.joins[n] for n in dict.fromkeys(joining.found[s].join for s in seams)]
-        better = other_order(joining.surface, line.hanging.along, line.hanging.inside)
         helps = ["let one of these joins come later, or begin the line elsewhere"]
-        reversed_one = tuple(reversed(line.hanging.along))
-        if len(reversed_one) > 1 and better is not None:
-            helps.insert(0, f"write `along {spoken(reversed_one)}`, so that it begins where the edges stay open")
+        along = line.hanging.along
+        if len(along) > 1:
+            helps.insert(0, f"begin the line at another seam: `along {spoken((*along[1:], along[0]))}`")
         yield Diagnostic(
             "line-closed",
             f"when {spoken(line.hanging.along)} can be hung, the two ends of the line are joined already: a ring does not lie on a "

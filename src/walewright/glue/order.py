@@ -91,8 +91,9 @@ class _Working:
         self.tasks += _knit(self.design, owner)
 
     def seam(self, number: int) -> None:
-        """The seam now, or, if it would close a line that can still be hung without it, after that line."""
-        if any(self._closes(number, line) for line in self.lines):
+        """The seam now, or, if it would close a line that can still be hung without it, after that line. A seam along several edges
+        waits for those that make them one line, and one of a piece that is still to be hung on others for that piece."""
+        if not self._ready(number) or any(self._closes(number, line) for line in self.lines):
             self.waiting.append(number)
             return
         self._make(number)
@@ -103,6 +104,14 @@ class _Working:
         self.tasks.append(Task("seam", number=number))
         self.hang_what_can_be()
 
+    def _ready(self, number: int) -> bool:
+        """Whether all its pieces are knitted, and the edges of each side follow each other."""
+        edges, pending = self.surface.edges, {line.hanging.owner for line in self.lines}
+        sides = [path for path in (self.glueings[number].one, self.glueings[number].other) if path]
+        return not any(edges[e].owner in pending for path in sides for e in path) and all(
+            self.surface.way(edges[a].end, edges[b].begin, self.made) is not None for path in sides for a, b in pairwise(path)
+        )
+
     def _closes(self, number: int, line: Hung) -> bool:
         """Whether the line has to be hung before this seam, and may be."""
         others = set(range(len(self.glueings))) - {number} | set(self.own.values())
@@ -110,31 +119,25 @@ class _Working:
         if needs is None or not self.open(line, self.made | needs) or self.open(line, self.made | needs | {number}):
             return False
         later = {n for n in needs - self.made if n < len(self.glueings) and self.glueings[n].join > self.glueings[number].join}
-        return not later or self._in_part(number) or all(self._counterparts(number, n) for n in later)
+        # The author's order holds, but that of two shoulders, or of two raglan lines, either may come first.
+        return all(self._kind(number) == self._kind(n) for n in later)
+
+    def _kind(self, number: int) -> frozenset[bool]:
+        """Whether a seam lies along rows, stitches, or both."""
+        both = (*self.glueings[number].one, *self.glueings[number].other)
+        return frozenset(self.surface.edges[e].ring.state == "rows" for e in both)
 
     def _needed(self, line: Hung, among: set[int]) -> set[int] | None:
         """Of these the seams that make the neighbours of a line meet; None where they do not."""
         ways = [self.surface.way(a, b, among) for a, b in self.neighbours(line)]
         return None if None in ways else {n for way in ways for n in way or ()}
 
-    def _in_part(self, number: int) -> bool:
-        """Whether of the same join another seam is made in its place: the author's order holds, and one end stays open."""
-        own = [n for n, g in enumerate(self.glueings) if g.join == self.glueings[number].join and n != number]
-        return any(n not in self.waiting for n in own)
-
-    def _counterparts(self, one: int, other: int) -> bool:
-        """Whether two seams join the same pieces along edges of the same kind, such as two shoulders: either may come first."""
-        return self._kind(one) == self._kind(other)
-
-    def _kind(self, number: int) -> tuple[frozenset[str], frozenset[bool]]:
-        edges = [self.surface.edges[e] for path in (self.glueings[number].one, self.glueings[number].other) for e in path]
-        return frozenset(e.owner for e in edges), frozenset(e.ring.state == "rows" for e in edges)
-
     def _what_waited(self) -> None:
         for number in list(self.waiting):
-            if not any(self._closes(number, line) for line in self.lines):
+            if number in self.waiting and self._ready(number) and not any(self._closes(number, line) for line in self.lines):
                 self.waiting.remove(number)
                 self._make(number)
+                self._what_waited()
 
 
 def _knit(design: Design, owner: str) -> list[Task]:

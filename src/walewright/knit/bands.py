@@ -80,7 +80,7 @@ def _hung(
     knit = (
         first_use(edging, fabric, rows),
         st.SetRowCounter(0, origin=origin),
-        *knitted(edging, fabric, rows, first, last, ends, holes),
+        *knitted(edging, fabric, rows, first, last, ends, design.machine.stage, holes),
     )
     off = _off(design, edging, in_work(edging, first, last))
     return StepBlock(name, name, copies, (("Hang on", hang), ("Knit", knit), ("Finish", off)))

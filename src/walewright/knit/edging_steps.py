@@ -43,11 +43,13 @@ class PicotRow(Step):
 class FoldUp(Step):
     """Fold and hang the first garment row, `loops` of them from left to right. `onto` "the same needles": those it was knitted
     on. "all needles": the needles out of work come back to work, and of the loops of the needles between two of those the last
-    goes on the empty needle to its right, the others where they were knitted. `stitches` needles are in work afterwards."""
+    goes on the empty needle to its right, the others where they were knitted. `stitches` needles are in work afterwards. `way` "in
+    front" (purl sides together) or "behind" (knit sides together)."""
 
     loops: int
     onto: str
     stitches: int
+    way: str = "in front"
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,6 +77,28 @@ class LatchRib(Step):
 
     every: int
     rows: int
+
+
+@dataclass(frozen=True, slots=True)
+class LatchInStages(Step):
+    """From here on latch the wales of `LatchRib` up whenever the counter reads one of `rows`, each time as far down as they have
+    come since the last time. `sooner` "disturbed": a wale too whose stitch is about to be moved, cast off, held, taken off or hung
+    with another; else ""."""
+
+    every: int
+    rows: tuple[int, ...]
+    sooner: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class LatchPanelInStages(Step):
+    """The same within a panel only, on needles `first`..`last`."""
+
+    every: int
+    rows: tuple[int, ...]
+    first: int
+    last: int
+    sooner: str = ""
 
 
 @dataclass(frozen=True, slots=True)

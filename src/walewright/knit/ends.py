@@ -73,7 +73,7 @@ def _edging_first(design: Design, edging: Edging, piece: Piece, sized: SizedPiec
     return (
         *begin,
         st.SetRowCounter(0, origin=origin),
-        *knitted(edging, fabric, sized.edging_rows, needles.first, needles.last, "right"),
+        *knitted(edging, fabric, sized.edging_rows, needles.first, needles.last, "right", design.machine.stage),
     )
 
 

@@ -12,7 +12,9 @@ from walewright.knit import steps as st
 from walewright.knit.edging_hands import idle_slots
 from walewright.knit.figures import start_stripes
 from walewright.knit.operations import Side, other
+from walewright.knit.ribbed import Ribbed
 from walewright.knit.slots import slot_step
+from walewright.knit.stages import stage_rows
 from walewright.knit.steps import Step
 from walewright.solve.model import SizedSlot
 
@@ -67,10 +69,17 @@ def set_aside(edging: Edging, first: int, last: int) -> tuple[Step, ...]:
 
 
 def knitted(
-    edging: Edging, fabric: Fabric, rows: int, first: int, last: int, ends: Side, holes: tuple[SizedSlot, ...] = ()
+    edging: Edging,
+    fabric: Fabric,
+    rows: int,
+    first: int,
+    last: int,
+    ends: Side,
+    stage: tuple[int, int],
+    holes: tuple[SizedSlot, ...] = (),
 ) -> tuple[Step, ...]:
     """From the first row of an edging, its yarn (`first_use`) threaded, to the last one, hung up if it is folded; the counter runs
-    from 0 on, the carriage is at `ends` at last. Holes lie in the outside."""
+    from 0 on, the carriage is at `ends` at last. Holes lie in the outside. A deep rib is latched up in stages (`Machine.stage`)."""
     origin = edging.origin.path
     total = counted(edging, rows)
     loops = in_work(edging, first, last)
@@ -88,12 +97,17 @@ def knitted(
             in_use = tension
         begun, end = at, at + leg.rows
         inside = [hole for hole in holes if leg.outside]
+        rib = Ribbed(fabric.rib_every, begun, end, None, origin) if fabric.rib_every and leg.outside else None
+        stages = stage_rows(begun, (end, *(begun + hole.row for hole in inside)), *stage)
+        deep = rib is not None and len(stages) > len({end, *(begun + hole.row for hole in inside)})
+        if rib is not None and deep:
+            made.append(rib.stages(stages, "disturbed" if inside else ""))
         for row in sorted({end, *(begun + hole.row for hole in inside)}):
             side = ends if (total - row) % 2 == 0 else other(ends)
             made += [st.KnitTo(row, origin=origin), st.Now(loops, row, side, origin=origin)]
-            if fabric.rib_every and leg.outside:
+            if rib is not None and not deep:
                 # A rib is latched up below and above a row of holes for itself: a hole's stitches are not those below it.
-                made.append(st.LatchRib(fabric.rib_every, row - at, origin=origin))
+                made.append(rib.step(row - at))
             made += [slot_step(hole, fabric) for hole in inside if begun + hole.row == row]
             at = row
     if fabric.stripes:
@@ -101,7 +115,9 @@ def knitted(
     if edging.kind in FOLDED:
         onto = "all needles" if edging.kind == "mock rib" and edging.when == "first" else "the same needles"
         after = last - first + 1 if onto == "all needles" else loops
-        made.append(st.FoldUp(loops, onto, after, origin=origin))
+        # What is hidden lies at the side that is worn inside.
+        way = "in front" if fabric.right_side == "knit" else "behind"
+        made.append(st.FoldUp(loops, onto, after, way, origin=origin))
     return tuple(made)
 
 

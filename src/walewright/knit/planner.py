@@ -170,6 +170,10 @@ def _piece_block(draft: _Draft, sized: SizedPiece) -> StepBlock:
     def off(edge: str) -> tuple[Step, ...]:
         return finish(design, piece, edge, fabrics.at(sized.rows - 1), state.last - state.first + 1)
 
+    def waits(opening: SizedOpening) -> int:
+        """Rows that each part is put by for while the other is knitted."""
+        return sized.counter(opening.to_row or sized.rows) - sized.counter(opening.row)
+
     add("Cast on", start(design, piece, sized, fabrics.use(0)))
     last = "end"
     for number, part in enumerate(parts(draft.pattern, sized)):
@@ -178,13 +182,14 @@ def _piece_block(draft: _Draft, sized: SizedPiece) -> StepBlock:
             knit(number, part, SHAPED if number == 0 else "Over the whole width")
             last = "end"
             if opening is not None:
-                add(f"Part for the {opening.name}", parting.part(opening, state, fabrics.use(opening.row)))
+                add(f"Part for the {opening.name}", parting.part(opening, state, fabrics.use(opening.row), waits(opening)))
             continue
         word = _word(piece, opening)
         if (state.left if part.side == "left" else state.right) is not None:
             again = taken_up(found, part.side, opening, part.last_row)
             begun = tuple((sized.counter(figure.from_row), figure.start) for figure in again)
-            turn = parting.turn_to(part.side, opening, state, sized.counter(opening.row), fabrics.use(opening.row), begun)
+            at, use = sized.counter(opening.row), fabrics.use(opening.row)
+            turn = parting.turn_to(part.side, opening, state, at, use, waits(opening), begun)
             add(f"Return to the {part.side} {word}", turn)
         knit(number, part, f"{part.side.capitalize()} {word}")
         if not opening.rejoins:

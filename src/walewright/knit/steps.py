@@ -11,7 +11,9 @@ from dataclasses import dataclass
 
 from walewright.knit.edging_steps import FoldUp as FoldUp
 from walewright.knit.edging_steps import HangToLink as HangToLink
+from walewright.knit.edging_steps import LatchInStages as LatchInStages
 from walewright.knit.edging_steps import LatchPanel as LatchPanel
+from walewright.knit.edging_steps import LatchPanelInStages as LatchPanelInStages
 from walewright.knit.edging_steps import LatchRib as LatchRib
 from walewright.knit.edging_steps import PickUpAlong as PickUpAlong
 from walewright.knit.edging_steps import PicotRow as PicotRow
@@ -21,6 +23,10 @@ from walewright.knit.joining_steps import EdgeIs as EdgeIs
 from walewright.knit.joining_steps import JoinEdges as JoinEdges
 from walewright.knit.joining_steps import SeamOf as SeamOf
 from walewright.knit.operations import Side
+from walewright.knit.part_steps import DrawPartsCord as DrawPartsCord
+from walewright.knit.part_steps import HoldPart as HoldPart
+from walewright.knit.part_steps import PartOnCord as PartOnCord
+from walewright.knit.part_steps import ReturnPart as ReturnPart
 from walewright.knit.pattern_steps import StartChart as StartChart
 from walewright.knit.pattern_steps import StartStripes as StartStripes
 from walewright.knit.pattern_steps import StopChart as StopChart
@@ -270,15 +276,6 @@ class CentreToWaste(Step):
 
 
 @dataclass(frozen=True, slots=True)
-class HoldPart(Step):
-    """Put all needles of the half at `side`, `first`..`last`, into hold: they wait for the other half."""
-
-    side: Side
-    first: int
-    last: int
-
-
-@dataclass(frozen=True, slots=True)
 class OffOnWaste(Step):
     """Knit `rows` rows of waste yarn over all stitches of the part in work and take it off the bed (kept as `edge`)."""
 
@@ -327,15 +324,6 @@ class BreakOff(Step):
     """Break the garment yarn, leaving a tail of `tail_cm` (0: no length is asked for)."""
 
     tail_cm: int = 0
-
-
-@dataclass(frozen=True, slots=True)
-class ReturnPart(Step):
-    """Return the half that waits at `side`, needles `first`..`last`, to work."""
-
-    side: Side
-    first: int
-    last: int
 
 
 # ----------------------------------------------------------------- words and whole blocks

@@ -47,7 +47,7 @@ def compose(design: Design, counts: Counts, instructions: Instructions, proof: P
         size_notes=size_notes(design, options.units),
         materials=supplies.yarn_table(design, proof),
         materials_notes=supplies.yarn_notes(proof),
-        tools=hand_tools.tools(design),
+        tools=hand_tools.tools(design, instructions),
         tensions=supplies.tensions(design, options.units),
         swatch=supplies.swatch_advice(),
         machine=supplies.machine(design, counts),

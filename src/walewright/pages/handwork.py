@@ -95,6 +95,8 @@ def _of_chart(chart: Chart) -> Iterator[str]:
     cells = {k.symbol: k.cell for k in chart.key}
     used = [cells[symbol] for symbol in dict.fromkeys("".join(chart.rows))]
     yield from (f"cell {cell.kind}" for cell in used if not cell.yarn)
+    if chart.stage:
+        yield "cell purl in stages"
     if any(cell.yarn for cell in used):
         yield "picture" if chart.picture else "other yarn"
     for row in chart.rows:

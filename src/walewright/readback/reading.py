@@ -13,7 +13,7 @@ from walewright.knit.operations import Block, Join, Work
 from walewright.readback.charts import Drawing, Wrong, drawing
 from walewright.readback.hands import Contradiction, Hands
 from walewright.readback.layout import Line, Section, Text, is_note, laid_out
-from walewright.readback.sentences import Graded, Loop, Phrase, Said, Seams, Track, Unreadable, said
+from walewright.readback.sentences import Graded, Loop, Phrase, Rows, Said, Seams, Track, Unreadable, said
 from walewright.readback.together import Shapings
 from walewright.report.model import Diagnostic, Label, Span
 
@@ -210,7 +210,7 @@ def _skipped(phrase: Phrase, size: int) -> bool:
 
 
 def _arguments(phrase: Phrase, size: int) -> list[Any]:
-    return [a.of(size) if isinstance(a, Graded) else a for a in phrase.arguments]
+    return [a.of(size) if isinstance(a, Graded | Rows) else a for a in phrase.arguments]
 
 
 def _obey(hands: Hands, phrase: Phrase, size: int) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from walewright.knit import steps as st
 from walewright.write.grading import Graded
 from walewright.write.model import Run
 from walewright.write.said import Phrase, Said, counted, rows, span, sts, worded
@@ -29,12 +30,16 @@ ONTO = {
 }
 
 
+WAYS = {"in front": "in front, towards you, purl sides together,", "behind": "behind, away from you, knit sides together,"}
+
+
 def fold_up(s: Said) -> Phrase:
     """Words of `steps.FoldUp`."""
     before, onto = ONTO[s.any.onto]
     loops = counted(s.graded("loops"), "loop", "loops")
     hung = f" of the first garment row from left to right, {onto}: "
-    return worded(f"{before}fold the work and hang the ", *loops, hung, *sts(s.graded("stitches")))
+    folded = f"fold the work up {WAYS[s.any.way]} and hang the "
+    return worded(before + folded, *loops, hung, *sts(s.graded("stitches")))
 
 
 OVER = {"empty needles": "", "the other piece": ", over the sts of the other piece"}
@@ -88,6 +93,44 @@ def latch_rib(s: Said) -> Phrase:
         *(" st outwards, end needles left out, ", *rows(s.graded("rows"))),
         " deep, and latch it up on the other face",
     )
+
+
+_SOONER = {"": "", "disturbed": ", sooner where its st is about to be moved, cast off, held, taken off or hung with another"}
+
+
+def _at_rows(s: Said) -> tuple[str | Run, ...]:
+    """The rows of the stages. Sizes that have fewer have dashes before their last one."""
+    lists = [list(step.rows) if isinstance(step, st.LatchInStages | st.LatchPanelInStages) else None for step in s.steps]
+    longest = max(len(rows) for rows in lists if rows)
+    columns = [_graded_row(lists, i, longest, s) for i in range(longest)]
+    *most, last = (column.number() for column in columns)
+    named: list[str | Run] = [", at RC "]
+    for number, row in enumerate(most):
+        named += [", " if number else "", row]
+    return (*named, " and " if most else "", last, ", each time down to where it was latched up last", _SOONER[s.any.sooner])
+
+
+def _graded_row(lists: list[list[int] | None], number: int, longest: int, s: Said) -> Graded:
+    def row(rows: list[int] | None) -> int | None:
+        if not rows or (number < longest - 1 and number >= len(rows) - 1):
+            return None
+        return rows[-1] if number == longest - 1 else rows[number]
+
+    return Graded(tuple(row(rows) for rows in lists), s.group)
+
+
+def latch_in_stages(s: Said) -> Phrase:
+    """Words of `steps.LatchInStages`."""
+    left, right, every = _beginning(s)
+    which = (" st on the other face, beginning with ", left, " and ", right, " and counting outwards, end needles left out")
+    return worded("from here on latch up every ", every, *which, *_at_rows(s))
+
+
+def latch_panel_in_stages(s: Said) -> Phrase:
+    """Words of `steps.LatchPanelInStages`."""
+    left, right, every = _beginning(s)
+    which = (" st on the other face, counted outwards from ", left, " and ", right, ", only those on needles ", *span(s))
+    return worded("from here on latch up every ", every, *which, ", end needles left out", *_at_rows(s))
 
 
 def latch_panel(s: Said) -> Phrase:

@@ -119,7 +119,7 @@ TECHNIQUES = (
     ),
     Technique(
         "Latched rib",
-        ("LatchRib", "LatchPanel"),
+        ("LatchRib", "LatchPanel", "LatchInStages", "LatchPanelInStages"),
         "One column at a time. Put the latch tool through the column’s stitch in the first row of the rib, so that it runs no "
         "further, the tool on your side; drop the column from its needle; draw bar after bar through towards you, to the top, "
         "and hang the last loop back. The column then shows knit stitches on the side that faces you.",
