@@ -29,7 +29,7 @@ def armhole(left: int) -> str:
         st.BreakOff(),
     )
     block = st.StepBlock("back", "back", 1, (("Shape armholes", steps),))
-    return plain_text(write((st.SizePlan("M", (block,), ()),), ("M",)))
+    return plain_text(write((st.SizePlan("M", (block,)),), ("M",)))
 
 
 def faults(text: str) -> list[str]:
