@@ -80,11 +80,13 @@ def moves(*lines: str) -> tuple[op.Operation, ...]:
             (op.LatchUp(-4, 9), op.LatchUp(-2, 9), op.LatchUp(1, 9), op.LatchUp(3, 9)),
         ),
         (
-            "Purl side facing, pick up 4 sts along the right part of the front neck, its bottom at the left, on needles R 1 to R 4.",
+            "Purl side facing, pick up 4 sts along the right part of the front neck, its bottom at the left, on needles R 1 to"
+            " R 4.",
             (op.PickUpEdge("front", "neck", "right", 0, 3, False, "purl", "bottom"),),
         ),
         (
-            "Knit side facing, pick up 4 sts along the whole of the sleeve (2nd) end, its right end at the left, on needles R 1 to R 4.",
+            "Knit side facing, pick up 4 sts along the whole of the sleeve (2nd) end, its right end at the left, on needles R 1"
+            " to R 4.",
             (op.PickUpEdge("sleeve", "end", "whole", 0, 3, False, "knit", "right", 2),),
         ),
         (
@@ -221,8 +223,8 @@ def test_joins() -> None:
         op.Join(ab, cd, rows, 5, -20),
         op.Join(ab, cd, rows, 0, 0, "grafted"),
         op.Join((("a", "e", 0),), (("c", "f", 0),), rows, 0, 0, "grafted"),
-        op.Join(ab, (), ("bottom", ""), 0),
-        op.Join(cd, (), ("bottom", ""), 0, 0, "gathered"),
+        op.Join(ab, (), ("", ""), 0),
+        op.Join(cd, (), ("", ""), 0, 0, "gathered"),
     )
 
 

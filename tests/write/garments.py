@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from hypothesis import strategies as hs
 
 from walewright.knit import steps as st
@@ -191,18 +193,20 @@ SAMPLES: tuple[Step, ...] = (
     joined("crown start", "crown end", 0, 0, "grafted", ends="left left"),
     joined("cuff.each end", "", 0, ends="left left"),
     joined("hat end", "", 0, 0, "gathered", ends="left left"),
-    st.JoinEdges(
-        (*joined("back side right", "front side left", 0).seams, *joined("back side left", "front side right", 0).seams), 0, rows=84
+    replace(
+        joined("back side right", "front side left", 0, rows=84),
+        seams=(*joined("back side right", "front side left", 0).seams, *joined("back side left", "front side right", 0).seams),
     ),
     joined("back side right", "front side left", 0, rows=84, strips="back welt and front welt"),
     st.Say("Mind “the” edge: knit 3 rows (4: 5)."),
 )
 """One of every kind of step, and more where a kind is said in more ways."""
 
+PARTS = (Step, st.Together, st.Track, st.SeamOf, st.EdgeInSeam)
+"""What is no sentence of its own."""
+
 KINDS: tuple[type[Step], ...] = tuple(
-    kind
-    for kind in vars(st).values()
-    if isinstance(kind, type) and issubclass(kind, Step) and kind not in (Step, st.Together, st.Track)
+    kind for kind in vars(st).values() if isinstance(kind, type) and issubclass(kind, Step) and kind not in PARTS
 )
 """Every kind of step said in one phrase. (A dataclass with slots is made twice; the first make can linger among the subclasses.)"""
 
