@@ -75,6 +75,7 @@ EXAMPLES = {
     "band": "band neckband with collar along back neck + front neck",
     "join": "join sleeve end to back armhole + front armhole, easing 2 cm",
     "cord": "cord hood 90 cm long",
+    "free": "free back end",
     "require": 'require armhole >= 16 cm because "the arm has to move"',
     "making": "making up",
     "summary": 'summary "Drop-shoulder pullover with a round neck."',
