@@ -31,6 +31,8 @@ class Joining:
     """The seams found so far, and the joins that have some."""
 
     surface: Surface
+    rounds: frozenset[str] = frozenset()
+    """Pieces whose copies are joined to each other."""
     found: list[Glueing] = field(default_factory=list)
     done: set[int] = field(default_factory=set)
 
@@ -194,7 +196,8 @@ def twisted(surface: Surface, one: Path, other: Path) -> bool:
 
 
 def _copies_cost(joining: Joining, number: int, one: Run, other: Run, same_copy: bool) -> float:
-    """Of one piece, an edge meets one of the same copy; of several pieces, each copy has its turn."""
+    """Of one piece, an edge meets one of the same copy; of several pieces, each copy has its turn. Where copies are joined to each
+    other, what lies between them, such as a sleeve, goes from the one to the next and not back to the same."""
     surface = joining.surface
     a, b = surface.edges[one.path[0]], surface.edges[other.path[0]]
     if a.owner == b.owner:
@@ -202,5 +205,11 @@ def _copies_cost(joining: Joining, number: int, one: Run, other: Run, same_copy:
     used = [
         (surface.edges[p[0]].owner, surface.edges[p[0]].copy) for g in joining.found if g.join == number for p in (g.one, g.other)
     ]
+    pairs = {
+        frozenset((surface.edges[p[0]].owner, surface.edges[p[0]].copy) for p in (g.one, g.other))
+        for g in joining.found
+        if g.join == number
+    }
+    back = frozenset(((a.owner, a.copy), (b.owner, b.copy))) in pairs and bool({a.owner, b.owner} & joining.rounds)
     again = sum(0.25 for edge in (a, b) if edge.copies > 1 and (edge.owner, edge.copy) in used)
-    return again + 0.01 * (a.copy + b.copy) + (0.1 if a.copies > 1 and b.copies > 1 and a.copy != b.copy else 0.0)
+    return again + 0.5 * back + 0.01 * (a.copy + b.copy) + (0.1 if a.copies > 1 and b.copies > 1 and a.copy != b.copy else 0.0)

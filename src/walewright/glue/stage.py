@@ -24,7 +24,7 @@ def glue(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...]]:
     for piece in design.pieces:
         out = purl_out(begun[piece.name]) if piece.name in begun else right_side(design, piece.fabric) == "purl"
         surface.add(piece.name, rings(design, piece, out), piece.copies)
-    joining = Joining(surface)
+    joining = Joining(surface, frozenset(e.piece for j in design.joins if j.next_copy for e in j.one))
     lines: list[Hung] = []
     own: dict[tuple[str, int], int] = {}
     _put_together(design, joining, [h for h in hung if h.copies], lines, own)
