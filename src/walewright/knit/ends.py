@@ -32,7 +32,7 @@ def start(design: Design, piece: Piece, sized: SizedPiece, use: st.UseYarnStep) 
         edging = edging_of(design, piece)
         if edging is not None and edging.when == "first":
             begin = _edging_first(design, edging, piece, sized, needles)
-            said = next(s for s in reversed(begin) if isinstance(s, st.UseYarnStep))
+            said = next(s for s in reversed(begin) if isinstance(s, st.UseYarnStep | st.UseLooser))
             # After stripes it is said which of their yarns goes on.
             if said != use or design.fabric(edging.fabric).stripes:
                 begin = (*begin, use)

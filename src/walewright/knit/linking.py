@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from walewright.design.model import Design, EdgeName
 from walewright.knit import steps as st
+from walewright.knit.dial import LINKING, looser
 from walewright.knit.hands import perform
 from walewright.knit.operations import Side, other
 from walewright.knit.state import State
@@ -94,8 +95,9 @@ def _block(
         hang(one, "right", "empty needles"),
         hang(another, "wrong", "the other piece"),
     )
+    row = looser(fabric.tension, LINKING)
     knit = (
-        st.UseYarnStep(fabric.yarn, fabric.tension, origin=origin),
+        st.UseLooser(fabric.yarn, row.label, row.than, row.numbers, origin=origin),
         st.SetRowCounter(0, origin=origin),
         st.KnitRows(1, origin=origin),
         st.Now(stitches, 1, "left", origin=origin),

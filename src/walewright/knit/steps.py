@@ -16,6 +16,7 @@ from walewright.knit.edging_steps import LatchRib as LatchRib
 from walewright.knit.edging_steps import PickUpAlong as PickUpAlong
 from walewright.knit.edging_steps import PicotRow as PicotRow
 from walewright.knit.edging_steps import RehangStart as RehangStart
+from walewright.knit.edging_steps import UseLooser as UseLooser
 from walewright.knit.operations import Side
 from walewright.knit.pattern_steps import StartChart as StartChart
 from walewright.knit.pattern_steps import StartStripes as StartStripes
