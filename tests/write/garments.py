@@ -163,6 +163,7 @@ SAMPLES: tuple[Step, ...] = (
     st.JoinEdges("sleeve cap", "back armhole + front armhole", 10, 20, "gathered"),
     st.JoinEdges("collar start", "back neck", 5, -20),
     st.JoinEdges("crown start", "crown end", 0, 0, "grafted"),
+    st.JoinEdges("one start", "other start", 0, 0, "grafted", edges="no tail"),
     st.JoinEdges("back shoulder", "front shoulder", 0, 0, "linked"),
     st.Say("Mind “the” edge: knit 3 rows (4: 5)."),
 )

@@ -8,6 +8,7 @@ from walewright.design.model import Design, EdgeName
 from walewright.knit import steps as st
 from walewright.knit.dial import LINKING, looser
 from walewright.knit.hands import perform
+from walewright.knit.lengths import SEWN_IN
 from walewright.knit.operations import Side, other
 from walewright.knit.state import State
 from walewright.knit.steps import Step, StepBlock
@@ -102,7 +103,7 @@ def _block(
         st.KnitRows(1, origin=origin),
         st.Now(stitches, 1, "left", origin=origin),
     )
-    off = (st.CastOffAll(origin=origin), st.BreakOff(origin=origin))
+    off = (st.CastOffAll(origin=origin), st.BreakOff(SEWN_IN, origin=origin))
     return StepBlock(name, name, piece.copies, (("Hang on", on), ("Knit", knit), ("Finish", off)))
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from walewright.design.model import Fabric
 from walewright.knit import steps as st
-from walewright.knit.lengths import length_cm
+from walewright.knit.lengths import SEWN_IN, length_cm
 from walewright.knit.operations import Side
 from walewright.knit.state import State
 from walewright.knit.steps import Step
@@ -26,7 +26,7 @@ def part(opening: SizedOpening, state: State, use: st.UseYarnStep) -> tuple[Step
         return (*centre, st.HoldPart("left", working[0], first - 1, origin=origin))
     return (
         *centre,
-        st.BreakOff(origin=origin),
+        st.BreakOff(SEWN_IN, origin=origin),
         # More than one needle is held only on the side where the carriage is not.
         st.CarriageAt("left", origin=origin),
         st.HoldPart("right", last + 1, working[1], origin=origin),
@@ -44,7 +44,7 @@ def turn_to(
     steps: list[Step] = []
     if state.last >= state.first:
         done: Side = "left" if side == "right" else "right"
-        steps += [st.HoldPart(done, *state.working(), origin=origin), st.BreakOff(origin=origin)]
+        steps += [st.HoldPart(done, *state.working(), origin=origin), st.BreakOff(SEWN_IN, origin=origin)]
     waiting = state.left if side == "left" else state.right
     if waiting is None:
         raise ValueError(f"{state.block}: no part waits at the {side}")

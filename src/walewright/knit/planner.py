@@ -24,6 +24,7 @@ from walewright.knit.order import Key, Stretch
 from walewright.knit.parts import Pattern, PiecePart, parts, pattern
 from walewright.knit.state import State
 from walewright.knit.steps import SizePlan, Step, StepBlock
+from walewright.knit.tails import Tails, open_end, tails
 from walewright.knit.weave import crowded, weave
 from walewright.knit.zones import Fabrics
 from walewright.solve.model import Counts, SizedGarment, SizedJoin, SizedOpening, SizedPiece
@@ -65,7 +66,7 @@ def _draft(design: Design, piece: Piece, sizes: tuple[SizedPiece, ...]) -> _Draf
         return draft
     known: dict[str, Known] = {}
     for sized in sizes:
-        for title, steps in _piece_block(draft, sized).paragraphs:
+        for title, steps in _piece_block(draft, sized, Tails()).paragraphs:
             bodies = (body_shape(s.body) for s in steps if isinstance(s, st.Repeat) and s.times > 1)
             known[title] = known.get(title, frozenset()).union(bodies)
     return replace(draft, known=known)
@@ -73,13 +74,14 @@ def _draft(design: Design, piece: Piece, sizes: tuple[SizedPiece, ...]) -> _Draf
 
 def _size_plan(design: Design, garment: SizedGarment, drafts: list[_Draft]) -> SizePlan:
     blocks: list[StepBlock] = []
+    needed = tails(design, garment)
     for draft in drafts:
         piece = draft.pattern.piece
         sized = garment.piece(piece.name)
-        blocks.append(_piece_block(draft, sized))
+        blocks.append(_piece_block(draft, sized, needed))
         edging = edging_of(design, piece)
         if edging is not None and edging.when == "after":
-            blocks.append(edging_block(design, piece, sized))
+            blocks.append(edging_block(design, piece, sized, needed))
     before, after = links(design, garment, blocks)
     blocks += before
     bands = [(band, band_block(design, band, next(b for b in garment.bands if b.name == band.name))) for band in design.bands]
@@ -114,14 +116,10 @@ def _join(design: Design, join: SizedJoin) -> Step:
             lengths = (round(join.one_cm * 10), round(join.other_cm * 10))
         elif join.one_rows is not None and join.one_rows == join.other_rows:
             rows = (join.one_rows, 0)
-    edges = "open" if join.way == "sewn" and all(_is_open(design, e) for e in (*join.one, *join.other)) else ""
+    ends = [open_end(design, e) for e in (*join.one, *join.other)]
+    edges = "open" if join.way == "sewn" and all(ends) else "no tail" if join.way == "grafted" and not any(ends) else ""
     told = (easing, longer, join.way, rows[0], *lengths, edges)
     return st.JoinEdges(_edges(join.one), _edges(join.other), *told, origin=join.origin.path)
-
-
-def _is_open(design: Design, edge: EdgeName) -> bool:
-    """Whether the edge is the last row of a piece that ends on waste yarn."""
-    return edge.edge.partition(" ")[0] in ("end", "shoulder") and design.piece(edge.piece).end_way == "waste"
 
 
 def _edges(names: tuple[EdgeName, ...]) -> str:
@@ -131,7 +129,7 @@ def _edges(names: tuple[EdgeName, ...]) -> str:
 # ----------------------------------------------------------------- a piece's sentences
 
 
-def _piece_block(draft: _Draft, sized: SizedPiece) -> StepBlock:
+def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
     design, piece = draft.pattern.design, draft.pattern.piece
     fabrics = Fabrics(design, piece, sized)
     found = figures(fabrics)
@@ -157,7 +155,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece) -> StepBlock:
         paragraphs.append((title, tuple(made)))
 
     def off(edge: str) -> tuple[Step, ...]:
-        return finish(design, piece, edge, fabrics.at(sized.rows - 1), state.last - state.first + 1)
+        return finish(design, piece, edge, fabrics.at(sized.rows - 1), state.last - state.first + 1, needed)
 
     add("Cast on", start(design, piece, sized, fabrics.use(0)))
     last = "end"

@@ -362,7 +362,7 @@ class JoinEdges(Step):
     one_mm: int = 0
     other_mm: int = 0
     edges: str = ""
-    """ "open": both are open loops, which no seam holds."""
+    """ "open": both are open loops, which no seam holds. "no tail": of a graft, neither is a last row, where a tail hangs."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,7 +13,7 @@ class Edgings(Mind):
     """Methods are named for the grammar's phrases."""
 
     def use_looser(self, yarn: str, *told: Any) -> None:
-        """`told`: the tension, by how many numbers it is looser, and than which; or only after which setting the next one is taken."""
+        """`told`: the tension, by how many numbers it is looser, and than which; or only the setting before the next one."""
         tension = told[0] if len(told) > 1 else f"looser than {told[0]}"
         if len(told) > 1:
             by, than = told[1], told[2]
