@@ -1,8 +1,8 @@
 """Which tail is needed where: what is sewn with an end of yarn that is broken off, by the joins and bands that use its edge.
 
 A graft is sewn with the tail of a last row, that of the side named first if it is one. A seam begins with the tail of a last edge
-that lies along it, else with that of an edging hung on at its foot, else with that of a last edge at its head; one tail sews one seam,
-in the order of the joins. A band's tail sews the band's own end.
+that lies along it, else with that of an edging hung on at its foot, else with that of a last edge at its head; one tail sews one
+seam, in the order of the joins. A band's tail sews the band's own end.
 """
 
 from __future__ import annotations
