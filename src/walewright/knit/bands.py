@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from itertools import pairwise
 
 from walewright.design.model import Band, Design, Edging, Piece
 from walewright.knit import steps as st
+from walewright.knit.corners import corner_notes
 from walewright.knit.edging_hands import idle_slots
 from walewright.knit.ends import pick_ups
 from walewright.knit.folding import counted, first_use, in_work, knitted, set_aside
@@ -13,7 +15,7 @@ from walewright.knit.lengths import grafting_cm, seam_tail_cm, tail_cm
 from walewright.knit.operations import Side, other
 from walewright.knit.steps import Step, StepBlock
 from walewright.knit.tails import Tails
-from walewright.solve.model import SizedBand, SizedPiece, SizedSlot
+from walewright.solve.model import SizedBand, SizedGarment, SizedPiece, SizedSlot
 
 
 def edging_block(design: Design, piece: Piece, sized: SizedPiece, tails: Tails) -> StepBlock:
@@ -30,7 +32,7 @@ def edging_block(design: Design, piece: Piece, sized: SizedPiece, tails: Tails) 
     return _hung(design, edging, f"{piece.name} {edging.name}", piece.copies, hang, sized.start, sized.edging_rows, tail)
 
 
-def band_block(design: Design, band: Band, sized: SizedBand) -> StepBlock:
+def band_block(design: Design, garment: SizedGarment, band: Band, sized: SizedBand) -> StepBlock:
     """A band on stitches picked up along edges, from the left needle to the right in the order of `pick_ups`."""
     edging = design.edging(band.edging)
     first = -(sized.stitches // 2)
@@ -45,7 +47,9 @@ def band_block(design: Design, band: Band, sized: SizedBand) -> StepBlock:
     )
     # It has two ends, and one of them is sewn with its tail: to the other, or to what it meets.
     tail = seam_tail_cm(_depth_cm(design, edging, sized.rows))
-    return _hung(design, edging, band.name, 1, hang, sized.stitches, sized.rows, tail, sized.holes)
+    made = _hung(design, edging, band.name, 1, hang, sized.stitches, sized.rows, tail, sized.holes)
+    *before, (title, off) = made.paragraphs
+    return replace(made, paragraphs=(*before, (title, (*corner_notes(design, garment, band, sized), *off))))
 
 
 def _depth_cm(design: Design, edging: Edging, rows: int) -> float:

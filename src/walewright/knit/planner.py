@@ -84,7 +84,9 @@ def _size_plan(design: Design, garment: SizedGarment, drafts: list[_Draft]) -> S
             blocks.append(edging_block(design, piece, sized, needed))
     before, after = links(design, garment, blocks)
     blocks += before
-    bands = [(band, band_block(design, band, next(b for b in garment.bands if b.name == band.name))) for band in design.bands]
+    bands = [
+        (band, band_block(design, garment, band, next(b for b in garment.bands if b.name == band.name))) for band in design.bands
+    ]
     # A neckband wants one shoulder open; what runs over that shoulder wants it closed.
     open_until = max((n for n, (band, _) in enumerate(bands, 1) if _round_a_gap(garment, band)), default=0)
     made = [block for _, block in bands]
