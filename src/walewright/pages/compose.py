@@ -27,7 +27,8 @@ def compose(design: Design, counts: Counts, instructions: Instructions, proof: P
     design = replace(design, sizes=tuple(size.replace("_", " ") for size in design.sizes))
     instructions = replace(instructions, sizes=design.sizes)
     pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
-    sections = parts(design, counts, instructions, _drawings(design, pieces, counts, options.units), options.units)
+    drawings = _drawings(design, pieces, counts, options.units)
+    sections = parts(design, counts, instructions, proof, drawings, options.units)
     joined = joining(design, instructions)
     charted = charts(design, counts, instructions, proof)
     texts = {

@@ -16,7 +16,7 @@ from walewright.proof.measures import measures
 from walewright.proof.model import JoinProof, PieceProof, Proof, SizeProof
 from walewright.proof.pictures import pictures
 from walewright.proof.sewing import seams_cm
-from walewright.proof.spent import spent
+from walewright.proof.spent import long_rows, spent
 from walewright.proof.yarn import yarn_uses
 from walewright.report.model import Diagnostic, Label
 from walewright.solve.model import Counts, SizedGarment, SizedJoin
@@ -227,6 +227,7 @@ def _piece(design: Design, garment: SizedGarment, fabric: Fabric, index: int) ->
         fabric.rows,
         fabric.loops,
         found,
+        long_rows(fabric),
     )
 
 
