@@ -63,10 +63,10 @@ fabric plain
     stocking stitch in wool at tension 6
     swatch 40 stitches by 60 rows = {plain}
 fabric rib
-    latched rib every {dice.choice(('2nd', '3rd'))} needle in wool at tension 4
+    latched rib every {dice.choice(("2nd", "3rd"))} needle in wool at tension 4
     swatch 40 stitches by 60 rows = {rib}
-edging welt in rib, {dice.choice((2, 3, 4))} cm deep, added after, cast off {dice.choice(('chain', 'sewn'))}
-edging collar in rib, {dice.choice((1.5, 2, 2.5))} cm deep, added after, cast off {dice.choice(('chain', 'sewn'))}
+edging welt in rib, {dice.choice((2, 3, 4))} cm deep, added after, cast off {dice.choice(("chain", "sewn"))}
+edging collar in rib, {dice.choice((1.5, 2, 2.5))} cm deep, added after, cast off {dice.choice(("chain", "sewn"))}
 """
 
 
@@ -127,7 +127,7 @@ def _body(name: str, deep: str, dice: Random) -> str:
     start half wide {_start(dice)}
     edges straight to underarm called side
     edges straight to {to} called armhole
-    neck neck wide, {deep} cm deep, {dice.choice(('round', 'square'))}
+    neck neck wide, {deep} cm deep, {dice.choice(("round", "square"))}
 {SHOULDERS if held else ""}    end on waste yarn
 """
 

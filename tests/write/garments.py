@@ -96,6 +96,9 @@ SAMPLES: tuple[Step, ...] = (
     st.ClosedStart("chain"),
     st.UseYarnStep("wool", "4.."),
     st.UseYarnStep("navy", "4..", "carried"),
+    st.UseLooser("wool", "6..", "4..", "2 to 3 numbers"),
+    st.UseLooser("navy", "10", "9", "1 number"),
+    st.UseLooser("wool", "", "B.", ""),
     st.SetRowCounter(7),
     st.StartChart("lozenge", "lace", "whole", -43, 42, 2, -41),
     st.StartChart("plait", "cable", "panel", -6, 5, 0, -6),
@@ -166,6 +169,7 @@ SAMPLES: tuple[Step, ...] = (
     st.JoinEdges("sleeve cap", "back armhole + front armhole", 10, 20, "gathered"),
     st.JoinEdges("collar start", "back neck", 5, -20),
     st.JoinEdges("crown start", "crown end", 0, 0, "grafted"),
+    st.JoinEdges("one start", "other start", 0, 0, "grafted", edges="no tail"),
     st.JoinEdges("back shoulder", "front shoulder", 0, 0, "linked"),
     st.Say("Mind “the” edge: knit 3 rows (4: 5)."),
 )

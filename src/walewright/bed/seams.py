@@ -89,9 +89,7 @@ def join(op: Join, index: int, pieces: dict[str, Piece], meetings: Meetings) -> 
     return fault or _brought_together(op, index, text, fabrics, meetings)
 
 
-def _closed(
-    op: Join, index: int, pieces: Mapping[str, Piece], fabrics: Mapping[str, Fabric], meetings: Meetings
-) -> Fault | None:
+def _closed(op: Join, index: int, pieces: Mapping[str, Piece], fabrics: Mapping[str, Fabric], meetings: Meetings) -> Fault | None:
     """One edge folded in half and sewn, or drawn up: its two ends meet."""
     text = f"{spoken(op.one)} upon itself"
     if len(op.one) != 1 or op.way not in ("sewn", "gathered"):
@@ -123,9 +121,7 @@ def _taken(op: Join, index: int, text: str, pieces: Mapping[str, Piece], fabrics
     return None
 
 
-def _brought_together(
-    op: Join, index: int, text: str, fabrics: Mapping[str, Fabric], meetings: Meetings
-) -> Fault | None:
+def _brought_together(op: Join, index: int, text: str, fabrics: Mapping[str, Fabric], meetings: Meetings) -> Fault | None:
     """Along each side the edges follow each other from corner to corner; the ends of both sides then meet."""
     copies = max(fabrics[name].copies if copy == 0 else 1 for name, _, copy in (*op.one, *op.other))
     for number in range(1, copies + 1):
@@ -179,7 +175,9 @@ def _told(op: Join, index: int, text: str, one: Seam, other: Seam) -> Fault | No
 def _way(op: Join, index: int, text: str, pieces: Mapping[str, Piece], fabrics: Mapping[str, Fabric]) -> Fault | None:
     """Grafting goes from open loop to open loop."""
     if op.way not in WAYS:
-        return _fault("join-way", index, f"joining {text}: there is no join called {op.way!r}; there are {', '.join(WAYS)}", way=op.way)
+        return _fault(
+            "join-way", index, f"joining {text}: there is no join called {op.way!r}; there are {', '.join(WAYS)}", way=op.way
+        )
     if op.way != "grafted":
         return None
     for name, edge_name, _ in (*op.one, *op.other):

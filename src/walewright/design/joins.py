@@ -44,7 +44,9 @@ def band(
         ends = _holes(node, what, edging, fabrics, scope, findings)
     if edging is None or along is None or ends is None:
         return None
-    return Band(node.name, node.edging, along, Origin(f"band {node.name}", node.span), node.holes, node.hole_stitches, *ends, node.facing)
+    return Band(
+        node.name, node.edging, along, Origin(f"band {node.name}", node.span), node.holes, node.hole_stitches, *ends, node.facing
+    )
 
 
 def _holes(

@@ -40,9 +40,7 @@ def _users(design: Design, joining: Joining, lines: Sequence[Hung]) -> dict[int,
     return found | {e: line.hanging.origin for line in lines for e in line.path}
 
 
-def _used_twice(
-    origin: Origin, names: Sequence[EdgeName], surface: Surface, users: dict[int, Origin]
-) -> Diagnostic | None:
+def _used_twice(origin: Origin, names: Sequence[EdgeName], surface: Surface, users: dict[int, Origin]) -> Diagnostic | None:
     for name in dict.fromkeys(names):
         there, free = units(surface, name, used=True), units(surface, name)
         if there and len(free) < min(list(names).count(name), len(there)):
@@ -113,9 +111,7 @@ def _nameless(hanging: Hanging, between: tuple[EdgeName, EdgeName], surface: Sur
     """An edge without a name beside the two: often the rest of the way to the top."""
     one, other = between if hanging.inside else between[::-1]
     after = {surface.edges[u.path[-1]].after for u in units(surface, one, used=True)}
-    after |= {
-        e for e, edge in enumerate(surface.edges) for u in units(surface, other, used=True) if edge.after == u.path[0]
-    }
+    after |= {e for e, edge in enumerate(surface.edges) for u in units(surface, other, used=True) if edge.after == u.path[0]}
     loose = [surface.edges[e] for e in sorted(after) if not surface.edges[e].ring.edge]
     return [
         f"between them the {edge.owner} has an edge without a name{_from_to(edge)}: give it the name of the one it goes on from, "

@@ -18,6 +18,7 @@ from walewright.knit.edging_steps import LatchRib as LatchRib
 from walewright.knit.edging_steps import PickUpAlong as PickUpAlong
 from walewright.knit.edging_steps import PicotRow as PicotRow
 from walewright.knit.edging_steps import RehangStart as RehangStart
+from walewright.knit.edging_steps import UseLooser as UseLooser
 from walewright.knit.operations import Side
 from walewright.knit.part_steps import DrawPartsCord as DrawPartsCord
 from walewright.knit.part_steps import HoldPart as HoldPart
@@ -368,7 +369,7 @@ class JoinEdges(Step):
     one_mm: int = 0
     other_mm: int = 0
     edges: str = ""
-    """ "open": both are open loops, which no seam holds."""
+    """ "open": both are open loops, which no seam holds. "no tail": of a graft, neither is a last row, where a tail hangs."""
     strips: str = ""
 
 

@@ -11,8 +11,8 @@ from walewright.knit.operations import Work, needle
 from walewright.proof.bobbins import bobbins
 from walewright.proof.charted import matches
 from walewright.proof.counted import as_counted
-from walewright.proof.garment import folds, left_free
 from walewright.proof.floats import LongFloat, float_warnings, long_floats
+from walewright.proof.garment import folds, left_free
 from walewright.proof.lace import unpaired
 from walewright.proof.latched import deepest
 from walewright.proof.measures import measures
@@ -20,7 +20,7 @@ from walewright.proof.model import PieceProof, Proof, SizeProof
 from walewright.proof.pictures import pictures
 from walewright.proof.seams import pairs, seam_proofs, spoken
 from walewright.proof.sewing import seams_cm
-from walewright.proof.spent import spent
+from walewright.proof.spent import long_rows, spent
 from walewright.proof.yarn import yarn_uses
 from walewright.report.model import Diagnostic, Label
 from walewright.solve.model import Counts, SizedGarment
@@ -236,4 +236,5 @@ def _piece(design: Design, garment: SizedGarment, fabric: Fabric, index: int) ->
         fabric.rows,
         fabric.loops,
         found,
+        long_rows(fabric),
     )

@@ -225,8 +225,6 @@ def _sew(tasks: list[Block | Join], phrase: Phrase, size: int) -> None:
     tasks += _joins(*_arguments(phrase, size))
 
 
-def _joins(
-    way: str, seams: Seams, rows: int, one_mm: int, other_mm: int, easing_mm: int = 0, longer_mm: int = 0
-) -> Iterator[Join]:
+def _joins(way: str, seams: Seams, rows: int, one_mm: int, other_mm: int, easing_mm: int = 0, longer_mm: int = 0) -> Iterator[Join]:
     for one, other, ends in seams:
         yield Join(one, other, ends, easing_mm, longer_mm, way, rows, one_mm, other_mm)

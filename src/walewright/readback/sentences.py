@@ -341,6 +341,9 @@ class _Phrases(Transformer[Token, Any]):
     def LEFT_HANGING(self, token: Token) -> str:
         return "carried"
 
+    def LOOSER(self, token: Token) -> tuple[int, ...]:
+        return tuple(int(n) for n in token if n.isdecimal())
+
     def OVER(self, token: Token) -> str:
         return "over"
 

@@ -65,7 +65,6 @@ DESIGN = _errors(
     buttonholes_too_close="Buttonholes have too few rows between them.",
     cast_off_at_start="Stitches are cast off where no row is knitted yet.",
     cast_off_too_wide="More is cast off than the edge moves in.",
-    chart_begins_on_fold="A chart whose first row holds or crosses loops begins above a hem that is hung up.",
     chart_begins_open="A chart whose first row is worked by hand begins on waste yarn.",
     chart_empty="A chart has no row.",
     chart_in_own_yarn="A symbol of a chart means the yarn that the fabric is in already.",
