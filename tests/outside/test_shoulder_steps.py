@@ -71,10 +71,9 @@ def test_a_third_of_the_rows_may_be_shoulder() -> None:
     [(137, 39, 49, 21, 22), (149, 39, 55, 24, 25), (161, 41, 60, 27, 27), (175, 41, 67, 30, 31), (189, 43, 73, 33, 34)],
 )
 def test_a_shoulder_in_two_steps_in_five_sizes(back: int, centre: int, side: int, first: int, last: int) -> None:
-    """Source: craft book excerpt, https://www.knittingmagic.biz/simply-3/shape-back-neck-and-shoulders.html:
-    of each side of 49 (55, 60, 67, 73) stitches 6 go at the neck, and the shoulder of 43 (49, 54, 61, 67) is worked in two steps, 21
-    (24, 27, 30, 33) and the rest; the centre is 39 (39, 41, 41, 43). There the odd stitch goes to the step at the neck, here to the
-    outer one."""
+    """Source: craft book excerpt, https://www.knittingmagic.biz/simply-3/shape-back-neck-and-shoulders.html: of each side of 49
+    (55, 60, 67, 73) stitches 6 go at the neck, and the shoulder of 43 (49, 54, 61, 67) is worked in two steps, 21 (24, 27, 30, 33)
+    and the rest; the centre is 39 (39, 41, 41, 43). There the odd stitch goes to the step at the neck, here to the outer one."""
     body = SHOULDERS.format(
         odd=", centre stitch", tip="96 rows", top="100 rows", wide=f"{back} stitches", neck=centre + 12, deep=10
     )
@@ -84,8 +83,9 @@ def test_a_shoulder_in_two_steps_in_five_sizes(back: int, centre: int, side: int
 
 
 def test_six_equal_steps_on_each_side() -> None:
-    """Source: knitter blog, shoulders and neck by short rows, https://megapteraknits.com/how-to-shape-shoulders-and-neck-with-short-rows-with-video/:
-    93 stitches; 3 at each end, six times over 12 rows: 18 on each side and 57 in the centre."""
+    """Source: knitter blog, shoulders and neck by short rows,
+    https://megapteraknits.com/how-to-shape-shoulders-and-neck-with-short-rows-with-video/: 93 stitches; 3 at each end, six times
+    over 12 rows: 18 on each side and 57 in the centre."""
     outcome = proven(
         """
 piece back in plain, centre stitch

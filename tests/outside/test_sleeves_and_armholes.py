@@ -135,8 +135,9 @@ piece skirt in plain
 
 
 def test_a_v_neck_with_and_without_a_stitch_at_its_point() -> None:
-    """Source: knitting article collection, 2015, https://knit1knitall.blogspot.com/2015/08/convert-top-down-crew-scoop-or-square.html:
-    30 stitches across the back neck are 15 shapings on each side; 31 are 15 on each side and the centre stitch."""
+    """Source: knitting article collection, 2015,
+    https://knit1knitall.blogspot.com/2015/08/convert-top-down-crew-scoop-or-square.html: 30 stitches across the back neck are 15
+    shapings on each side; 31 are 15 on each side and the centre stitch."""
     piece = """
 piece front in plain{odd}
     levels hem 0 cm, top 120 rows

@@ -65,8 +65,9 @@ def test_the_weight_of_an_area_is_as_published() -> None:
 
 
 def test_a_cast_on_by_wraps_is_measured_like_any_stitch() -> None:
-    """11 cast-on stitches used 18 in, so 70 take 114.5 in. Source: designer blog, https://www.jillwolcottknits.com/how-much-yarn-will-take/.
-    As a measured length of yarn in a stitch it is multiplied by the stitches in the same way."""
+    """11 cast-on stitches used 18 in, so 70 take 114.5 in. Source: designer blog,
+    https://www.jillwolcottknits.com/how-much-yarn-will-take/. As a measured length of yarn in a stitch it is multiplied by the
+    stitches in the same way."""
     from dataclasses import replace
 
     from walewright.proof.spent import Spent, Tally
