@@ -44,3 +44,36 @@ def test_an_armhole_that_loses_four_stitches_too_few() -> None:
     text takes off 9, 9 and 9 on each side and says 104 are left: 108 are."""
     assert faults(armhole(104)) != []
     assert faults(armhole(108)) == []
+
+
+CAP = [(2, 2, 1), (2, 1, 2), (4, 1, 2), (2, 1, 5), (2, 2, 2)]
+"""Rows, stitches at each end, times."""
+
+
+def cap(left: int) -> str:
+    """The printed text of a sleeve cap that begins with 45 stitches and has `left` left after 28 rows."""
+    shaping = tuple(
+        st.Repeat((st.KnitRows(rows), *[st.Decrease("both ends", 1, 0)] * stitches), times) for rows, stitches, times in CAP
+    )
+    steps: tuple[st.Step, ...] = (
+        st.CarriageAt("right"),
+        st.NeedlesToWork(-23, 21, 45),
+        st.UseYarnStep("wool", "5"),
+        st.ClosedStart("e-wrap"),
+        st.SetRowCounter(0),
+        *shaping,
+        st.Now(left, 28, "right"),
+        st.CastOffAll(),
+        st.BreakOff(),
+    )
+    block = st.StepBlock("sleeve", "sleeve", 1, (("Shape the cap", steps),))
+    return plain_text(write((st.SizePlan("M", (block,), ()),), ("M",)))
+
+
+def test_a_cap_whose_text_adds_up() -> None:
+    """Source: knitting forum thread, sleeve cap, https://forum.knittinghelp.com/t/binding-off-for-sleeve-cap/3939: at each end
+    every 2nd row 2 once and 1 twice, every 4th row 1 twice, every 2nd row 1 five times and 2 twice, and 15 left: 15 on each side of
+    45 stitches, in 28 rows."""
+    assert faults(cap(15)) == []
+    assert faults(cap(17)) != []
+    assert faults(cap(15).replace("RC 28", "RC 30")) != []
