@@ -110,24 +110,26 @@ def test_a_border_in_four_sizes_adds_up(to_neck: int, slope: int, back_neck: int
     outcome = proven(
         f"""
 piece back in plain{odd}
-    levels hem 0 cm, top 20 rows
+    levels hem 0 cm, top 80 rows
     start {back_neck} stitches wide with e-wrap
+    edges straight to top called strip
     end on waste yarn
 
 piece right_front in plain
     levels hem 0 cm, bend {2 * to_neck} rows, top {2 * to_neck + 2 * slope} rows
     start 40 stitches wide with e-wrap
     left edge straight to bend called front
-    left edge straight to top called side
+    left edge straight to top called throat
     end cast off
 
 piece left_front in plain, mirror of right_front
 
-band border with band along right_front front + right_front side + back end + left_front side + left_front front
+band border with band along right_front front + right_front throat + back end + left_front throat + left_front front
+join right_front end to back strip_left, easing 1 cm
+join left_front end to back strip_right, easing 1 cm
 """,
         stitches=20,
         rows=40,
-        bed="fine",
     )
     assert outcome.counts is not None
     (band,) = outcome.counts.sizes[0].bands

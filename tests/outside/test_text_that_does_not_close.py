@@ -8,6 +8,12 @@ from walewright.readback import read_back
 from walewright.write import plain_text, write
 
 
+def printed(name: str, steps: tuple[st.Step, ...]) -> str:
+    """One piece of one size as it is printed."""
+    block = st.StepBlock(name, name, 1, (("Shape", steps),))
+    return plain_text(write((st.SizePlan("M", (block,), ()),), ("M",)))
+
+
 def armhole(left: int) -> str:
     """The printed text of 162 stitches that lose 9 on each side at once, then 1 at each end 9 times and every 2nd row 9 times,
     and have `left` left."""
@@ -28,8 +34,7 @@ def armhole(left: int) -> str:
         st.CastOffAll(),
         st.BreakOff(),
     )
-    block = st.StepBlock("back", "back", 1, (("Shape armholes", steps),))
-    return plain_text(write((st.SizePlan("M", (block,), ()),), ("M",)))
+    return printed("back", steps)
 
 
 def faults(text: str) -> list[str]:
@@ -66,8 +71,7 @@ def cap(left: int) -> str:
         st.CastOffAll(),
         st.BreakOff(),
     )
-    block = st.StepBlock("sleeve", "sleeve", 1, (("Shape the cap", steps),))
-    return plain_text(write((st.SizePlan("M", (block,), ()),), ("M",)))
+    return printed("sleeve", steps)
 
 
 def test_a_cap_whose_text_adds_up() -> None:
