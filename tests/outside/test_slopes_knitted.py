@@ -62,6 +62,31 @@ def test_a_skirt_in_the_shape_of_an_a() -> None:
     assert shaped(fabric) == [(14 * times, -2) for times in range(1, 9)]
 
 
+@pytest.mark.parametrize(
+    ("start", "end", "rows", "published"),
+    [
+        # 26 shapings over 64 rows. Source: knitter-designer blog on drafting machine-knitted sweaters, 2007,
+        # http://designyourownsweater.blogspot.com/2007/01/set-in-sleeves.html
+        (100, 48, 64, {2, 3}),
+        # 38 to 60 stitches over 108 rows. Source: designer blog, 2014,
+        # http://kristentendyke.blogspot.com/2014/02/how-to-increase-evenly-along-set-number.html
+        (38, 60, 108, {9, 10}),
+        # 43 to 93 stitches over 133 rows: 25 on each edge. Source: hand-knitting designer blog, 2015,
+        # https://heronponddesigns.wordpress.com/2015/10/26/sweater-math/: every 5th and every 6th row. Ours, nearer to the straight
+        # line, begins with three gaps of 4.
+        (43, 93, 134, {4, 5, 6}),
+        # 50 to 72 stitches over 84 rows. Source: designer blog, 2016, https://knittingunplugged.com/2016/05/23/
+        # how-to-figure-out-decrease-and-increase-placement-when-adjusting-sleeve-length-and-cap-shaping/
+        (50, 72, 84, {7, 8}),
+    ],
+)
+def test_the_gaps_of_a_published_spread(start: int, end: int, rows: int, published: set[int]) -> None:
+    """Knitted: as many shapings, and no gap that the source does not have. Ours leaves the last width some rows."""
+    found = gaps(part(f"top {rows} rows", start, f"edges slope to {end} stitches wide at top, fashioned 2 in"))
+    assert sum(found.values()) == abs(end - start) // 2
+    assert set(found) <= published
+
+
 def test_thirty_six_shapings_in_a_hundred_and_forty_rows() -> None:
     """Source: textile teaching blog, shaping, 2013, https://apparel-analysis.blogspot.com/2013/06/
     needle-increasing-or-decreasing-for.html: 36 shapings on each edge over 140 rows: every 3rd row 4 times and every 4th row 32
