@@ -5,7 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 import pytest
-from worked import PER_INCH, picked, proven
+from worked import PER_INCH, knitted, picked, proven
 
 from walewright.pipeline import Outcome
 
@@ -139,3 +139,34 @@ join left_front end to back strip_right, easing 1 cm
     # The two sides are alike but for the one stitch that makes the sum even.
     assert (lower + upper) - (lower_too + upper_too) in (0, 1, -1)
     assert (lower, upper) == (pytest.approx(to_neck, abs=1), pytest.approx(slope, abs=1))
+
+
+SLOPES = [(4, 30), (6, 20)]
+
+
+@pytest.mark.parametrize(("every", "wide"), SLOPES)
+def test_four_of_five_along_a_gentle_slope(every: int, wide: int) -> None:
+    """Source: online knitting handbook, chapter on neck bands, http://studioknits.com/bookpage82.htm: where a straight row edge
+    gets 3 stitches for 4 rows, the edge of a v that loses a stitch every 4th or 6th row gets 4 for 5: 48 along 60 rows, more than
+    the 45 of the straight edge."""
+    outcome = proven(
+        f"""
+piece front in plain
+    levels hem 0 cm, top 100 rows
+    start 90 stitches wide with e-wrap
+    neck {wide} stitches wide, 60 rows deep, v
+    end cast off
+
+band edge with band along front neck
+""",
+        stitches=30,
+        rows=40,
+    )
+    fabric = knitted(outcome, "front")
+    inner = [fabric.inner_end(row, "right") for row in range(41, 101)]
+    assert len({slot for slot in inner if slot is not None}) == 60 // every + 1, "a stitch every so many rows"
+    assert outcome.counts is not None
+    (band,) = outcome.counts.sizes[0].bands
+    left, right = [p.stitches for p in band.pick_ups]
+    assert left == right
+    assert 45 < left <= 49
