@@ -235,6 +235,23 @@ def open_feet(pieces: Mapping[str, Piece]) -> list[Fault]:
     ]
 
 
+def free_edges(pieces: Mapping[str, Piece]) -> tuple[tuple[str, str, int], ...]:
+    """(piece, edge, copy) of every edge with a name that nothing took up."""
+    return tuple(
+        (name, edge.name if _alone(edge, piece.fabric) else f"{edge.name} {edge.part}", copy)
+        for name, piece in pieces.items()
+        if piece.fabric is not None
+        for edge in piece.fabric.edges
+        for copy in range(1, piece.fabric.copies + 1)
+        if (edge.name, edge.part, copy) not in piece.taken
+    )
+
+
+def _alone(edge: Edge, fabric: Fabric) -> bool:
+    """Whether the edge is the only one of its name."""
+    return sum(1 for e in fabric.edges if e.name == edge.name) == 1
+
+
 def open_edges(pieces: Mapping[str, Piece]) -> tuple[tuple[str, str], ...]:
     """(piece, edge) of stitches that stay on waste yarn for good."""
     return tuple(

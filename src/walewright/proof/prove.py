@@ -11,6 +11,7 @@ from walewright.knit.operations import Work, needle
 from walewright.proof.bobbins import bobbins
 from walewright.proof.charted import matches
 from walewright.proof.counted import as_counted
+from walewright.proof.garment import folds, left_free
 from walewright.proof.floats import LongFloat, float_warnings, long_floats
 from walewright.proof.lace import unpaired
 from walewright.proof.measures import measures
@@ -45,7 +46,7 @@ def prove(
         if not results[index].faults:
             faults += _miscounts(design, garment, results[index])
             faults += _unequal(design, glued, garment, results[index])
-            faults += _left_open(garment, results[index])
+            faults += _unlike(design, glued, garment, results[index])
             faults += _unmatched(design, garment, results[index])
             faults += _unpaired(design, garment, results[index])
             faults += _misread(garment, results[index], read_back[index])
@@ -104,12 +105,13 @@ def _unequal(design: Design, glued: Glued, garment: SizedGarment, result: BedRes
                 )
 
 
-def _left_open(garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
-    """Open loops that nothing took up on the bed, though the garment was glued without any."""
-    for piece, edge in result.open_edges:
+def _unlike(design: Design, glued: Glued, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
+    """What is free, open or folded on the bed otherwise than the garment was glued."""
+    loose = (f"the open loops of {edge} of the {piece} were taken up by nothing" for piece, edge in result.open_edges)
+    for message in (*loose, *left_free(design, glued, result), *folds(design, result)):
         yield Diagnostic(
             "knitted-otherwise",
-            f"the open loops of {edge} of the {piece} were taken up by nothing",
+            message,
             helps=("this is a fault of the plan, not of the source: please report it with the source",),
             sizes=(garment.size,),
         )

@@ -327,6 +327,9 @@ class _Phrases(Transformer[Token, Any]):
     def OVER(self, token: Token) -> str:
         return "over"
 
+    def FOLDED(self, token: Token) -> str:
+        return "behind" if token.startswith("behind") else "in front"
+
     def SAME(self, token: Token) -> str:
         return "the same needles"
 
