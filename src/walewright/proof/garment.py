@@ -9,7 +9,7 @@ from walewright.design.model import Design, Piece
 from walewright.glue.model import Glued
 
 STRIPS = ("left strip", "right strip")
-"""The ends of the edging at a piece's start, which are no edges of the piece on the bed. No author's name has a space."""
+"""Ends of edgings at the start, which are no edges of a piece on the bed."""
 
 
 def left_free(design: Design, glued: Glued, result: BedResult) -> Iterator[str]:

@@ -63,8 +63,8 @@ DESIGN = _errors(
     beyond_the_edge="What is cut into a piece, or laid over a part of it, reaches to its edge or beyond.",
     border_needs_whole="A chart with columns beside its repeat is centred or balanced.",
     buttonholes_too_close="Buttonholes have too few rows between them.",
+    cast_off_at_start="Stitches are cast off where no row is knitted yet.",
     cast_off_too_wide="More is cast off than the edge moves in.",
-    chart_begins_on_fold="A chart whose first row holds or crosses loops begins above a hem that is hung up.",
     chart_begins_open="A chart whose first row is worked by hand begins on waste yarn.",
     chart_empty="A chart has no row.",
     chart_in_own_yarn="A symbol of a chart means the yarn that the fabric is in already.",
@@ -96,12 +96,14 @@ DESIGN = _errors(
     edging_only_first="An edging that begins on needles out of work is added after.",
     edging_without_fold="An edging without a fold has something said of its fold.",
     first_level="The first level of a piece is not at its start.",
+    gathered_in_parts="The last loops of a piece in two parts are to be gathered.",
     hole_unasked="A move leaves a needle empty that is not drawn so.",
     hole_without_move="A loop of a chart is moved away and lies nowhere.",
     holes_meet="Empty needles of a chart leave no stitch between them.",
     impossible_statement="A statement says something that it cannot say.",
     in_repeat="Something that is there once stands in rows that are repeated.",
     join_needs_loops="Edges without loops are to be joined loop by loop.",
+    joined_to_itself="An edge is put together with itself.",
     ladder_needs_knit="A ladder has no plain stitch beside it or above it.",
     ladder_too_short="A ladder has one row.",
     levels_fall="A level is not above the one before.",
@@ -132,6 +134,7 @@ DESIGN = _errors(
     odd_needles="A bed has an odd number of needles.",
     opening_at_start="An opening begins where no row is knitted yet.",
     openings_overlap="Two openings of a piece are open in the same rows.",
+    openings_touch="An opening begins in the row where another ends.",
     panel_fabric="A panel is in a fabric that cannot be knitted beside the other.",
     patterns_clash="A chart and something else cannot be worked on the same needles.",
     picture_other_stitch="A chart whose colours are laid in blocks has other stitches than knit.",
@@ -173,10 +176,14 @@ DESIGN = _errors(
     wrong_unit="A quantity has a unit of the wrong kind.",
 ) | _warnings(
     chart_key_unused="A symbol of a chart's key is not drawn.",
+    cord_through_nothing="A cord is drawn through a piece that has nothing to draw it through.",
     cross_too_soon="The same needles are crossed again within few rows.",
     hood_on_child="A garment for children has a hood.",
     slip_too_long="A stitch is slipped over more than two rows.",
     row_falls="A measurement gets smaller from one size to the next.",
+    table_rows_disagree="Rows of one size table, used together, contradict each other.",
+    table_slip="A figure of a shipped table is likely misprinted in its source.",
+    unused_name="Nothing that is made uses a name.",
     table_from_memory="A figure of a shipped table was not seen in a published table.",
 )
 """What can be wrong with what lines mean; told by `design`."""
@@ -191,6 +198,9 @@ GLUE = {
         loops_left_open="Nothing takes up open loops.",
         seam_twisted="A seam would turn a piece inside out.",
         seams_cross="Two seams of a garment cross.",
+    ),
+    **_warnings(
+        named_for_other_side="A front is called by the side at which the other front is worn.",
     ),
 }
 """What can be wrong with how pieces are put together; told by `glue`."""

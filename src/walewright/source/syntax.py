@@ -33,7 +33,7 @@ from walewright.source.quantities import Binary, Call, Expr, Name, Negative, Nod
 __all__ = [
     "Across", "Band", "Binary", "Broken", "Buttonholes", "Call", "Chart", "ChartKey", "ChartRepeat", "ChartRow", "ChartWay",
     "Comment", "Cord", "Edge", "EdgeRef", "Edging", "End", "Expr", "Fabric", "Join", "Let", "LevelDef", "Levels", "Machine",
-    "MachineFact", "MakingUp", "Motif", "Name", "Neck", "Negative", "Node", "Number", "Opening", "Pattern", "Piece",
+    "MachineFact", "MakingUp", "Motif", "Name", "Neck", "Negative", "Node", "Number", "Opening", "OwnFigure", "Pattern", "Piece",
     "RepeatStretch", "Require", "RightSide", "Shape", "Shoulders", "SizeRow", "Sizes", "Slot", "Start", "Statement",
     "Stitch", "Stripe", "Swatch", "Text", "Tree", "Use", "Wedge", "Yarn", "YarnCount", "Zone",
 ]  # fmt: skip
@@ -75,7 +75,9 @@ class Pattern(Node):
 
 @dataclass(frozen=True, slots=True)
 class SizeRow(Node):
-    """`length 54 56 58 cm`, or `bust from women bust`; either may end in `, to fit`."""
+    """`length 54 56 58 cm`, or `bust from women bust`; either may end in `, to fit`.
+
+    `bust from men bust, 3X 142 cm, 4X 152 cm`: `own` are figures of the author's, for sizes that the table lacks or has wrong."""
 
     name: str
     values: tuple[float, ...] = ()
@@ -83,6 +85,15 @@ class SizeRow(Node):
     table: str | None = None
     table_row: str | None = None
     to_fit: bool = False
+    own: tuple[OwnFigure, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class OwnFigure(Node):
+    """`3X 142 cm`, of a row from a table."""
+
+    size: str
+    value: Number
 
 
 @dataclass(frozen=True, slots=True)
