@@ -123,9 +123,9 @@ class _Reader:
                 sizes=recalled if len(recalled) < len(used) else (),
                 severity=Severity.WARNING,
             )
-        return self._sound(row, tuple(e.middle_cm for e in used), _credit(table, measurement, self.chosen))
+        return self._sound(row, tuple(e.middle_cm for e in used), _credit(table, measurement, self.chosen), measurement)
 
-    def _sound(self, row: syntax.SizeRow, values: tuple[float, ...], source: str) -> Measurement | None:
+    def _sound(self, row: syntax.SizeRow, values: tuple[float, ...], source: str, published: str = "") -> Measurement | None:
         """Refuses what no body or garment measures; warns of a row that falls."""
         below = tuple(s for s, v in zip(self.chosen, values, strict=True) if v < 0)
         above = tuple(s for s, v in zip(self.chosen, values, strict=True) if v > LARGEST_CM)
@@ -155,7 +155,7 @@ class _Reader:
                 (row.span, f"{amount(values[at - 1])}, then {amount(values[at])}"),
                 severity=Severity.WARNING,
             )
-        return Measurement(row.name, values, row.to_fit, source, Origin(f"sizes / {row.name}", row.span))
+        return Measurement(row.name, values, row.to_fit, source, Origin(f"sizes / {row.name}", row.span), published)
 
 
 def _credit(table: SizeTable, measurement: str, sizes: tuple[str, ...]) -> str:

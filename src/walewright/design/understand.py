@@ -7,6 +7,7 @@ from typing import TypeVar
 
 from walewright.design.changes import Changes, changed_fabrics, changed_lets, changed_rows, chosen_sizes, fitting
 from walewright.design.children import CAUTIONS, look_after, table_of_children
+from walewright.design.companions import companions
 from walewright.design.edgings import closed, edging
 from walewright.design.findings import Findings, broken
 from walewright.design.grids import chart, first_row, uses_of
@@ -21,6 +22,7 @@ from walewright.design.shapes import expanded
 from walewright.design.sizes import Graded, grade
 from walewright.design.tables import Shipped
 from walewright.design.values import HIDDEN, Scope
+from walewright.design.worn import Worn, stated
 from walewright.report.model import Diagnostic, Span
 from walewright.source import syntax
 
@@ -45,6 +47,9 @@ TOP_LEVEL = (
     | syntax.Join
     | syntax.Free
     | syntax.Cord
+    | syntax.Finished
+    | syntax.Through
+    | syntax.Lap
     | syntax.Require
     | syntax.MakingUp
 )
@@ -117,7 +122,10 @@ class _Reading:
         child = table_of_children(table)
         if child is not None:
             look_after(child, worked, self.every(syntax.Cord), findings)
-        required = [requirement(n, scope, findings) for n in self.every(syntax.Require)]
+        worn = Worn(made, {b.name for b in bands if b is not None}, known, scope, findings)
+        finished = [worn.finished(n) for n in self.every(syntax.Finished)]
+        told = {f.name: f.measured for f in finished if f is not None and f.measured is not None}
+        required = [requirement(n, worn.measured(n.left), told, scope, findings) for n in self.every(syntax.Require)]
         if title is None or knitted is None:
             return None
         return Design(
@@ -140,6 +148,10 @@ class _Reading:
             ),
             cords=_there(cords),
             free=tuple(edge for names in _there(free) for edge in names),
+            finished=_there(finished),
+            passages=_there(worn.passage(n) for n in self.every(syntax.Through)),
+            laps=_there(worn.lap(n) for n in self.every(syntax.Lap)),
+            bodies=companions(table, graded, self.shipped),
             for_children=child is not None,
             charts=_there(charts.values()),
             cautions=CAUTIONS if child is not None and any(p.purpose == "hood" for p in worked) else (),
@@ -150,10 +162,11 @@ class _Reading:
         findings = self.findings
         graded = grade(table, chosen_sizes(table.names, self.changes, findings), self.shipped, findings)
         lets: dict[str, syntax.Let] = {}
-        for node in self.every(syntax.Let):
-            lets.setdefault(node.name, node)
+        for let in (*self.every(syntax.Let), *stated(self.every(syntax.Finished))):
+            lets.setdefault(let.name, let)
         # A knitter changes what the source names, not what a shape works out for itself.
-        own = {name: node for name, node in lets.items() if HIDDEN not in name}
+        derived = {n.name for n in self.every(syntax.Finished)}
+        own = {name: node for name, node in lets.items() if HIDDEN not in name and name not in derived}
         changed = changed_lets(graded, own, self.changes, findings)
         if changed:
             # Told into a reading of its own: the same faults are found again below.
@@ -186,7 +199,7 @@ class _Reading:
         worked = [(n.name, n.span) for n in self.every(syntax.Piece)] + [(n.name, n.span) for n in self.every(syntax.Band)]
         findings.once("piece", worked)
         rows = {r.name: r.span for t in self.every(syntax.Sizes) for r in t.body if isinstance(r, syntax.SizeRow)}
-        lets = [(n.name, n.span) for n in self.every(syntax.Let)]
+        lets = [(n.name, n.span) for n in self.every(syntax.Let)] + [(n.name, n.span) for n in self.every(syntax.Finished)]
         findings.once("measurement", (*((n, s) for n, s in rows.items()), *lets))
 
     def _misplaced(self) -> None:

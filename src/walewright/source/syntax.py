@@ -29,13 +29,15 @@ from walewright.source.piece_lines import (
     Zone,
 )
 from walewright.source.quantities import Binary, Call, Expr, Name, Negative, Node, Number
+from walewright.source.wearing_lines import Along, Finished, Lap, Measured, PlaceRef, Round, Through
 
 __all__ = [
-    "Across", "Band", "Binary", "Broken", "Buttonholes", "Call", "Chart", "ChartKey", "ChartRepeat", "ChartRow", "ChartWay",
-    "Comment", "Cord", "Edge", "EdgeRef", "Edging", "End", "Expr", "Fabric", "Join", "Let", "LevelDef", "Levels", "Machine",
-    "MachineFact", "MakingUp", "Motif", "Name", "Neck", "Negative", "Node", "Number", "Opening", "Pattern", "Piece",
-    "RepeatStretch", "Require", "RightSide", "Shape", "Shoulders", "SizeRow", "Sizes", "Slot", "Start", "Statement",
-    "Stitch", "Stripe", "Swatch", "Text", "Tree", "Use", "Wedge", "Yarn", "YarnCount", "Zone",
+    "Across", "Along", "Band", "Binary", "Broken", "Buttonholes", "Call", "Chart", "ChartKey", "ChartRepeat", "ChartRow",
+    "ChartWay", "Comment", "Cord", "Edge", "EdgeRef", "Edging", "End", "Expr", "Fabric", "Finished", "Join", "Lap", "Let",
+    "LevelDef", "Levels", "Machine", "MachineFact", "MakingUp", "Measured", "Motif", "Name", "Neck", "Negative", "Node", "Number",
+    "Opening", "Pattern", "Piece", "PlaceRef", "RepeatStretch", "Require", "RightSide", "Round", "Shape", "Shoulders", "SizeRow",
+    "Sizes", "Slot", "Start", "Statement", "Stitch", "Stripe", "Swatch", "Text", "Through", "Tree", "Use", "Wedge", "Yarn",
+    "YarnCount", "Zone",
 ]  # fmt: skip
 
 
@@ -329,9 +331,9 @@ class Join(Node):
 
 @dataclass(frozen=True, slots=True)
 class Require(Node):
-    """`require armhole >= upper_arm / 2 + 2 cm`: `relation` is one of <= >= = < >."""
+    """`require armhole >= upper_arm / 2 + 2 cm`, `require along neckband >= head * 0.8`: `relation` is one of <= >= = < >."""
 
-    left: Expr
+    left: Expr | Measured
     relation: str
     right: Expr
     because: str | None = None
@@ -379,6 +381,9 @@ Statement = (
     | Shape
     | Use
     | Cord
+    | Finished
+    | Through
+    | Lap
     | Neck
     | Shoulders
     | End
