@@ -121,7 +121,8 @@ def _count(outcome: Outcome) -> Outcome:
     from walewright import solve
 
     assert outcome.design is not None
-    counts, impossible = solve.solve(outcome.design)
+    assert outcome.glued is not None
+    counts, impossible = solve.solve(outcome.design, outcome.glued)
     return replace(outcome, counts=counts, diagnostics=(*outcome.diagnostics, *impossible))
 
 
@@ -130,7 +131,8 @@ def _knit_and_write(outcome: Outcome) -> Outcome:
 
     assert outcome.design is not None
     assert outcome.counts is not None
-    plans = knit.plan(outcome.design, outcome.counts)
+    assert outcome.glued is not None
+    plans = knit.plan(outcome.design, outcome.glued, outcome.counts)
     works = tuple(knit.expand(plan, outcome.design.charts) for plan in plans)
     machine = _bed(outcome.design)
     results = tuple(bed.knit(work, machine) for work in works)

@@ -8,6 +8,7 @@ from collections import Counter
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from walewright.bed.corners import Corners
 from walewright.bed.density import Density, fabric_at
 from walewright.bed.loops import NOTHING, SEWN_COURSE, YARNLESS, YARNLESS_COURSES, Kind
 from walewright.bed.model import PARTS, Bar, Course, Crossed, Edge, Float, Gauge, Hung, Link, Part, Turn
@@ -80,6 +81,8 @@ class Fabric:
     """Passes of the left and of the right part where there are two, by row."""
     _held: Mapping[int, frozenset[int]] = field(repr=False)
     """First loop of a pass -> the needles held between its ends."""
+    corners: Mapping[tuple[str, Part], Corners] = field(default_factory=dict, repr=False)
+    """By an edge's name and part: of rows its bottom and top corner, of stitches its left and right one."""
 
     def __eq__(self, other: object) -> bool:
         return isinstance(other, Fabric) and self.digest == other.digest
@@ -275,7 +278,10 @@ class Piece:
     """A finished block while the rest is knitted: None for one that came to a fault."""
 
     fabric: Fabric | None
-    taken: set[tuple[str, Part]] = field(default_factory=set)
-    """Live edges and open feet ("start") that something took up."""
-    linked: set[tuple[tuple[str, Part], tuple[str, str, Part]]] = field(default_factory=set)
-    """(edge, part) that was hung together with an edge (piece, edge, part), to be linked."""
+    taken: set[tuple[str, Part, int]] = field(default_factory=set)
+    """(edge, part, copy) that something took up: each can be had once."""
+
+    def all_taken(self, edge: str, part: Part) -> bool:
+        """Whether the edge of every copy has been taken up."""
+        assert self.fabric is not None
+        return all((edge, part, copy) in self.taken for copy in range(1, self.fabric.copies + 1))

@@ -6,6 +6,7 @@ import hashlib
 from collections import Counter
 from itertools import groupby
 
+from walewright.bed.corners import corners
 from walewright.bed.edges import SIDES, ended, feet, named, start
 from walewright.bed.fabric import Fabric
 from walewright.bed.loops import NOTHING, Kind
@@ -64,6 +65,7 @@ def finish(m: Machine, block: Block) -> Fabric | tuple[int, Refusal]:
         _outer={side: {c.counter: c for c in outline.outer(side)} if outline else {} for side in SIDES},
         _inner={side: {c.counter: c for c in outline.inner(side)} if outline else {} for side in SIDES},
         _held=_held_in_rows(m, rows),
+        corners=corners(edges, [op for _, op in m.named], outline),
     )
 
 

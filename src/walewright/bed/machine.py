@@ -10,6 +10,7 @@ from array import array
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from walewright.bed.corners import Corner, Meetings
 from walewright.bed.fabric import Piece
 from walewright.bed.loops import HELPERS, NOTHING, YARNLESS_COURSES, Kind, Loops
 from walewright.bed.model import Bar, Bed, Course, Edge, Hung, Link, Part, Turn
@@ -28,6 +29,21 @@ class Refusal:
     code: str
     message: str
     data: tuple[tuple[str, int | str], ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class HungEdge:
+    """An edge of a finished piece on needles `first`..`last` (indices), with its corners at the left and at the right needle (None
+    where they are not known). `copy` 0: of each copy."""
+
+    piece: str
+    edge: str
+    part: Part
+    copy: int
+    first: int
+    last: int
+    corners: tuple[Corner, Corner] | None
+    facing: str = "purl"
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,8 +109,8 @@ class Machine:
     ended: list[tuple[Edge, int]] = field(default_factory=list)
     """Edges of stitches that left the bed, live or cast off, with the leftmost slot."""
     named: list[tuple[int, NameEdge]] = field(default_factory=list)
-    taken: list[tuple[str, str, Part]] = field(default_factory=list)
-    """(piece, edge, part) that this block took up."""
+    taken: list[tuple[str, str, Part, int]] = field(default_factory=list)
+    """(piece, edge, part, copy) that this block took up."""
     waste: list[tuple[str, str | int, int]] = field(default_factory=list)
     """What comes away, in order: ("comb", first, last) cast on, (yarn, tension, 1) a pass, (edge, "", rows) knitted off."""
     fastened_loops: list[int] = field(default_factory=list)
@@ -105,10 +121,12 @@ class Machine:
     kept: Kept = field(default_factory=Kept)
     feet_hung_at: int | None = None
     """How many loops there were when the first row's feet were hung by this block itself."""
-    hung: list[tuple[tuple[str, str, Part], int, int]] = field(default_factory=list)
-    """What was picked up on empty needles: (piece, edge, part), first and last needle."""
-    linked: list[tuple[tuple[str, str, Part], tuple[str, str, Part]]] = field(default_factory=list)
-    """Edges (piece, edge, part) of which this block hung one over the other."""
+    hung: list[HungEdge] = field(default_factory=list)
+    """What was picked up on empty needles."""
+    over_hung: list[HungEdge] = field(default_factory=list)
+    """What was hung over that, to be linked with it."""
+    meetings: Meetings = field(default_factory=Meetings)
+    """Corners of finished pieces that have come together."""
     index: int = 0
     _layout: Layout | None = None
 
@@ -276,8 +294,9 @@ class Machine:
             self.course("wrap", index, index, loop, run=end.run, yarn=(end.yarn, self.tension))
 
 
-def empty_machine(bed: Bed, pieces: Mapping[str, Piece], copies: int) -> Machine:
+def empty_machine(bed: Bed, pieces: Mapping[str, Piece], copies: int, meetings: Meetings) -> Machine:
     """A bed without a loop, every needle in non-working position."""
     half = bed.needles // 2
     size = 2 * half
-    return Machine(bed, pieces, copies, half, array("h", range(-half, half)), bytearray(size), array("i", [NOTHING]) * size)
+    needles = array("h", range(-half, half)), bytearray(size), array("i", [NOTHING]) * size
+    return Machine(bed, pieces, copies, half, *needles, meetings=meetings)

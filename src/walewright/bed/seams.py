@@ -5,15 +5,19 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
+from walewright.bed.corners import Corner, Meetings, copies_of
 from walewright.bed.fabric import Fabric, Piece
+from walewright.bed.lying import ENDS
 from walewright.bed.model import Edge, Fault
 from walewright.knit.operations import Join
 
 _CLOSE = 1e-6
 _ROUNDED = 0.5 + _CLOSE
 """Lengths are told in whole millimetres."""
-SEWN = ("sewn", "gathered")
-LOOP_TO_LOOP = ("grafted", "linked")
+WAYS = ("sewn", "gathered", "grafted")
+
+Walk = Sequence[tuple[str, str, int]]
+"""(piece, edge, copy) along one side of a seam."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,19 +30,13 @@ class Seam:
 
 
 def edges_of(fabrics: Mapping[str, Fabric], side: Sequence[tuple[str, str]]) -> tuple[Edge, ...] | None:
-    """The edges that lie along one side of a join; None if a piece or an edge is unknown.
-
-    An edge that both sides of a piece have alike lies there once, for pieces lie one on the other, and both seams are alike. But
-    where the side also runs along a start or an end of that piece, it goes round it: up one edge, along, and down the other.
-    """
-    round_ = {piece for piece, name in side if name in ("start", "end")}
+    """The edges that lie along one side of a join; None if a piece or an edge is unknown. An edge that both sides of a piece have
+    alike lies there once."""
     found: list[Edge] = []
     for piece, name in side:
         edges = fabrics[piece].edge(name) if piece in fabrics else ()
         if not edges:
             return None
-        if piece in round_ and edges[0].each and edges[0].name == name:
-            edges = tuple(edge for edge in fabrics[piece].edges if edge.name == name)
         found += edges
     return tuple(found)
 
@@ -57,37 +55,92 @@ def seam(fabrics: Mapping[str, Fabric], side: Sequence[tuple[str, str]]) -> Seam
     )
 
 
-def spoken(side: Sequence[tuple[str, str]]) -> str:
+def spoken(side: Walk) -> str:
     """ "back armhole + front armhole"."""
-    return " + ".join(f"{piece} {edge}" for piece, edge in side)
+    return " + ".join(f"{piece} {edge}" for piece, edge, _ in side)
 
 
-def join(op: Join, index: int, pieces: dict[str, Piece]) -> Fault | None:
-    """Check one join and count its live edges as taken up."""
+def join(op: Join, index: int, pieces: dict[str, Piece], meetings: Meetings) -> Fault | None:
+    """Check one join, count its edges as taken up, and bring the corners at its ends together."""
     fabrics = {name: piece.fabric for name, piece in pieces.items() if piece.fabric is not None}
-    for name, edge in (*op.one, *op.other):
+    for name, edge, _ in (*op.one, *op.other):
         if name not in pieces:
             return _fault("piece-unknown", index, f"there is no piece {name!r} to join", piece=name)
         if name not in fabrics:
             return None
-        if not fabrics[name].edge(edge):
-            known = ", ".join(sorted({e.name for e in fabrics[name].edges}))
+        if len(fabrics[name].edge(edge)) != 1:
+            known = ", ".join(sorted({e.name if e.part == "whole" else f"{e.name} {e.part}" for e in fabrics[name].edges}))
             return _fault("edge-unknown", index, f"the {name} has no edge {edge!r} to join; it has {known}", piece=name, edge=edge)
     text = f"{spoken(op.one)} to {spoken(op.other)}"
-    fault = _way(op, index, text, pieces, fabrics)
-    for name, edge_name in (*op.one, *op.other):
-        pieces[name].taken.update((edge.name, edge.part) for edge in fabrics[name].edge(edge_name))
+    fault = _way(op, index, text, pieces, fabrics) or _taken(op, index, text, pieces, fabrics)
     if fault is not None:
         return fault
-    one, other = seam(fabrics, op.one), seam(fabrics, op.other)
-    assert one is not None
-    assert other is not None
+    one, other = (_measured(fabrics, side) for side in (op.one, op.other))
     fault = _told(op, index, text, one, other)
-    if fault is not None:
-        return fault
-    if op.way in LOOP_TO_LOOP or (op.easing_mm == 0 and op.longer_mm == 0):
-        return _equal(index, text, one, other)
-    return _eased(op, index, text, one, other)
+    if fault is None and (op.way == "grafted" or (op.easing_mm == 0 and op.longer_mm == 0)):
+        fault = _equal(index, text, one, other)
+    elif fault is None:
+        fault = _eased(op, index, text, one, other)
+    return fault or _brought_together(op, index, text, fabrics, meetings)
+
+
+def _measured(fabrics: Mapping[str, Fabric], side: Walk) -> Seam:
+    found = seam(fabrics, [(piece, edge) for piece, edge, _ in side])
+    assert found is not None
+    return found
+
+
+def _taken(op: Join, index: int, text: str, pieces: Mapping[str, Piece], fabrics: Mapping[str, Fabric]) -> Fault | None:
+    """Every stretch of an edge is joined once."""
+    for name, edge_name, copy in (*op.one, *op.other):
+        for edge in fabrics[name].edge(edge_name):
+            for one in copies_of(copy, fabrics[name].copies):
+                if (edge.name, edge.part, one) in pieces[name].taken:
+                    message = f"joining {text}: the {edge_name} of the {name} has been taken up already"
+                    return _fault("edge-taken", index, message, piece=name, edge=edge_name)
+                pieces[name].taken.add((edge.name, edge.part, one))
+    return None
+
+
+def _brought_together(
+    op: Join, index: int, text: str, fabrics: Mapping[str, Fabric], meetings: Meetings
+) -> Fault | None:
+    """Along each side the edges follow each other from corner to corner; the ends of both sides then meet."""
+    copies = max(fabrics[name].copies if copy == 0 else 1 for name, _, copy in (*op.one, *op.other))
+    for number in range(1, copies + 1):
+        ends: list[tuple[tuple[str, int, Corner], tuple[str, int, Corner]]] = []
+        for side, begin in ((op.one, op.ends[0]), (op.other, op.ends[1])):
+            walked = _walked(side, begin, number, fabrics, meetings)
+            if walked is None:
+                message = f"joining {text}: the edges {spoken(side)} do not follow each other from the {begin} of the first"
+                return _fault("join-not-in-line", index, message)
+            ends.append(walked)
+        for one, other in zip(*ends, strict=True):
+            meetings.join(one, other)
+    return None
+
+
+def _walked(
+    side: Walk, begin: str, number: int, fabrics: Mapping[str, Fabric], meetings: Meetings
+) -> tuple[tuple[str, int, Corner], tuple[str, int, Corner]] | None:
+    """The first and the last corner of a side."""
+    at: tuple[str, int, Corner] | None = None
+    first: tuple[str, int, Corner] | None = None
+    for name, edge_name, copy in side:
+        (edge,) = fabrics[name].edge(edge_name)
+        which = copy or min(number, fabrics[name].copies)
+        low, high = ((name, which, corner) for corner in fabrics[name].corners[edge.name, edge.part])
+        if at is None:
+            if begin not in ENDS[edge.along]:
+                return None
+            first, at = (low, high) if begin == ENDS[edge.along][0] else (high, low)
+        elif meetings.meet(at, low):
+            at = high
+        elif meetings.meet(at, high):
+            at = low
+        else:
+            return None
+    return (first, at) if first is not None and at is not None else None
 
 
 def _told(op: Join, index: int, text: str, one: Seam, other: Seam) -> Fault | None:
@@ -103,28 +156,18 @@ def _told(op: Join, index: int, text: str, one: Seam, other: Seam) -> Fault | No
 
 
 def _way(op: Join, index: int, text: str, pieces: Mapping[str, Piece], fabrics: Mapping[str, Fabric]) -> Fault | None:
-    """Grafting goes from open loop to open loop; linking also takes stitches that were cast on or off."""
-    if op.way not in (*SEWN, *LOOP_TO_LOOP):
-        ways = ", ".join((*SEWN, *LOOP_TO_LOOP))
-        return _fault("join-way", index, f"joining {text}: there is no join called {op.way!r}; there are {ways}", way=op.way)
-    if op.way in SEWN:
+    """Grafting goes from open loop to open loop."""
+    if op.way not in WAYS:
+        return _fault("join-way", index, f"joining {text}: there is no join called {op.way!r}; there are {', '.join(WAYS)}", way=op.way)
+    if op.way != "grafted":
         return None
-    for name, edge_name in (*op.one, *op.other):
+    for name, edge_name, _ in (*op.one, *op.other):
         for edge in fabrics[name].edge(edge_name):
             is_open = edge.live or (edge.name == "start" and bool(fabrics[name].feet))
-            if edge.along == "rows" or (op.way == "grafted" and not is_open):
+            if edge.along == "rows" or not is_open:
                 what = "row ends" if edge.along == "rows" else "closed stitches"
-                wanted = "open loops" if op.way == "grafted" else "stitches"
-                return _fault(
-                    f"{op.way}-not-{wanted.replace(' ', '-')}",
-                    index,
-                    f"joining {text}: the {edge_name} of the {name} is {what}, and only {wanted} can be {op.way}",
-                    piece=name,
-                    edge=edge_name,
-                )
-            if is_open and (edge.name, edge.part) in pieces[name].taken and not _linked_already(op, name, edge, pieces):
-                message = f"joining {text}: the open loops of the {edge_name} of the {name} have been taken up already"
-                return _fault("edge-taken", index, message, piece=name, edge=edge_name)
+                message = f"joining {text}: the {edge_name} of the {name} is {what}, and only open loops can be grafted"
+                return _fault("grafted-not-open-loops", index, message, piece=name, edge=edge_name)
     return None
 
 
@@ -134,20 +177,6 @@ def _equal(index: int, text: str, one: Seam, other: Seam) -> Fault | None:
             counts = {f"{what}_one": here, f"{what}_other": there}
             return _fault("join-unequal", index, f"joining {text}: {here} {what} against {there}", **counts)
     return None
-
-
-def _linked_already(op: Join, name: str, edge: Edge, pieces: Mapping[str, Piece]) -> bool:
-    """Was the edge hung on the bed together with one of the other side, for this very join?"""
-    partners = [with_ for own, with_ in pieces[name].linked if own == (edge.name, edge.part)]
-    sides = [{(piece, e) for piece, at in side for e in _parts(pieces, piece, at)} for side in (op.one, op.other)]
-    here = {(name, (edge.name, edge.part))}
-    across = sides[1] if here <= sides[0] else sides[0]
-    return op.way == "linked" and bool(partners) and all((piece, (e, part)) in across for piece, e, part in partners)
-
-
-def _parts(pieces: Mapping[str, Piece], piece: str, name: str) -> list[tuple[str, str]]:
-    fabric = pieces[piece].fabric
-    return [] if fabric is None else [(edge.name, edge.part) for edge in fabric.edge(name)]
 
 
 def _eased(op: Join, index: int, text: str, one: Seam, other: Seam) -> Fault | None:
@@ -184,7 +213,7 @@ def open_feet(pieces: Mapping[str, Piece]) -> list[Fault]:
             (("feet", len(piece.fabric.feet)),),
         )
         for name, piece in pieces.items()
-        if piece.fabric is not None and piece.fabric.feet and ("start", "whole") not in piece.taken
+        if piece.fabric is not None and piece.fabric.feet and not piece.all_taken("start", "whole")
     ]
 
 
@@ -195,5 +224,5 @@ def open_edges(pieces: Mapping[str, Piece]) -> tuple[tuple[str, str], ...]:
         for name, piece in pieces.items()
         if piece.fabric is not None
         for edge in piece.fabric.edges
-        if edge.live and (edge.name, edge.part) not in piece.taken
+        if edge.live and not piece.all_taken(edge.name, edge.part)
     )

@@ -21,8 +21,10 @@ from walewright.bed import (
     strands,
     taking,
 )
+from walewright.bed.corners import Meetings
 from walewright.bed.fabric import Fabric, Piece
 from walewright.bed.finish import finish
+from walewright.bed.lying import put_together
 from walewright.bed.machine import Machine, Refusal, empty_machine
 from walewright.bed.model import Bed, Fault
 from walewright.bed.reach import out_of_reach
@@ -91,45 +93,45 @@ def knit(work: ops.Work, bed: Bed) -> BedResult:
     pieces: dict[str, Piece] = {}
     faults: list[Fault] = []
     spoilt: set[str] = set()
-    for block in work.blocks:
-        if block.name in pieces:
-            faults.append(Fault("block-named-twice", block.name, 0, f"there are two pieces called {block.name!r}"))
-            continue
-        result = _knit_block(block, bed, pieces)
-        if isinstance(result, Fault):
-            pieces[block.name] = Piece(None)
-            spoilt |= {op.piece for op in block.operations if isinstance(op, ops.Rehang | ops.PickUpEdge)}
-            if result.code != taking.FOLLOWS:
-                faults.append(result)
+    meetings = Meetings()
+    joins = 0
+    for task in work.tasks:
+        if isinstance(task, ops.Join):
+            fault = join(task, joins, pieces, meetings)
+            faults += [fault] if fault is not None else []
+            joins += 1
+        elif task.name in pieces:
+            faults.append(Fault("block-named-twice", task.name, 0, f"there are two pieces called {task.name!r}"))
         else:
-            pieces[block.name] = Piece(result)
-    for index, op in enumerate(work.joins):
-        fault = join(op, index, pieces)
-        if fault is not None:
-            faults.append(fault)
+            result = _knit_block(task, bed, pieces, meetings)
+            if isinstance(result, Fault):
+                pieces[task.name] = Piece(None)
+                spoilt |= {op.piece for op in task.operations if isinstance(op, ops.Rehang | ops.PickUpEdge)}
+                if result.code != taking.FOLLOWS:
+                    faults.append(result)
+            else:
+                pieces[task.name] = Piece(result)
     faults += [fault for fault in open_feet(pieces) if fault.block not in spoilt]
     fabrics = tuple(piece.fabric for piece in pieces.values() if piece.fabric is not None)
     return BedResult(fabrics, tuple(faults), open_edges(pieces))
 
 
-def _knit_block(block: ops.Block, bed: Bed, pieces: dict[str, Piece]) -> Fabric | Fault:
-    m = empty_machine(bed, pieces, block.copies)
+def _knit_block(block: ops.Block, bed: Bed, pieces: dict[str, Piece], meetings: Meetings) -> Fabric | Fault:
+    m = empty_machine(bed, pieces, block.copies, meetings)
     for m.index, op in enumerate(block.operations):
         refusal = out_of_reach(m, op) or RULES[type(op)](m, op)
         if refusal is not None:
             return _fault(block, m.index, m.counter, refusal)
-    refusal = taking.left_open(m) or by_hand.settle(m, ())
+    refusal = by_hand.settle(m, ())
     if refusal is not None:
         return _fault(block, len(block.operations), m.counter, refusal)
     result = finish(m, block)
     if not isinstance(result, Fabric):
         index, refusal = result
         return _fault(block, index, m.counter, refusal)
-    for piece, edge, part in m.taken:
-        pieces[piece].taken.add((edge, part))
-    for one, other in m.linked:
-        pieces[one[0]].linked.add((one[1:], other))
-        pieces[other[0]].linked.add((other[1:], one))
+    for piece, edge, part, copy in m.taken:
+        pieces[piece].taken.add((edge, part, copy))
+    put_together(m, block.name, result.corners.get(("start", "whole")))
     return result
 
 

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from walewright.bed.fabric import UPPER, Fabric, Piece
-from walewright.bed.linking import over_another, turn_beneath
+from walewright.bed.corners import copies_of
+from walewright.bed.fabric import Fabric, Piece
+from walewright.bed.linking import over_another
 from walewright.bed.loops import Kind
+from walewright.bed.lying import beside, from_the_left, hung_edge, same_side, wrong_end
 from walewright.bed.machine import Machine, Refusal
-from walewright.bed.model import Edge, Link
+from walewright.bed.model import Link, Part
 from walewright.bed.needles import needs_empty
 from walewright.knit.operations import PickUpEdge, Rehang, needle
 
@@ -24,7 +26,7 @@ def _piece(m: Machine, name: str) -> tuple[Piece, Fabric] | Refusal:
 
 
 def rehang(m: Machine, op: Rehang) -> Refusal | None:
-    """The piece hangs upside down with its purl side to the knitter, so left and right change places."""
+    """The piece hangs upside down; with its purl side to the knitter, left and right change places."""
     found = _piece(m, op.piece)
     if isinstance(found, Refusal):
         return found
@@ -35,8 +37,9 @@ def rehang(m: Machine, op: Rehang) -> Refusal | None:
         return refusal
     if not fabric.feet:
         return m.refuse("no-open-feet", f"the {op.piece} was not begun on waste yarn, so no feet are open", piece=op.piece)
-    if ("start", "whole") in piece.taken or (op.piece, "start", "whole") in m.taken:
-        return m.refuse("edge-taken", f"the feet of the {op.piece} have been taken up already", piece=op.piece, edge="start")
+    refusal = _take(m, piece, fabric, op.piece, ("start", "whole"), 0)
+    if refusal is not None:
+        return refusal
     count = last - first + 1
     if count != len(fabric.feet):
         return m.refuse(
@@ -50,8 +53,8 @@ def rehang(m: Machine, op: Rehang) -> Refusal | None:
         )
     if m.copies != fabric.copies:
         return _copies_differ(m, op.piece, fabric)
-    _hang(m, op.piece, "rehang", Kind.REHUNG, first, [(loop,) for loop in reversed(fabric.feet)])
-    m.taken.append((op.piece, "start", "whole"))
+    feet = fabric.feet if op.facing == "knit" else reversed(fabric.feet)
+    _hang(m, op.piece, "rehang", Kind.REHUNG, first, [(loop,) for loop in feet])
     return None
 
 
@@ -70,16 +73,16 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
     if not edges or (op.part == "whole" and edges[0].each):
         known = ", ".join(sorted({e.name if e.part == "whole" else f"{e.name} {e.part}" for e in fabric.edges}))
         return m.refuse("edge-unknown", f"the {op.piece} has no edge {label!r}; it has {known}", piece=op.piece, edge=label)
+    refusal = wrong_end(m, op, edges)
+    if refusal is not None:
+        return refusal
     path: list[tuple[tuple[int, ...], bool]] = []
-    for edge in edges:
+    for edge in edges if op.facing == "purl" else reversed(edges):
         live = edge.live or (edge.name == "start" and bool(fabric.feet))
-        if live:
-            times = m.taken.count((op.piece, edge.name, edge.part))
-            spent = times > 0 and times * m.copies >= fabric.copies
-            if spent or (edge.name, edge.part) in piece.taken:
-                return m.refuse("edge-taken", f"the stitches of {label!r} of the {op.piece} have been taken up already", edge=label)
-            m.taken.append((op.piece, edge.name, edge.part))
-        path += [(point, live) for point in _from_the_left(edge)]
+        refusal = _take(m, piece, fabric, op.piece, (edge.name, edge.part), op.copy)
+        if refusal is not None:
+            return refusal
+        path += [(point, live) for point in from_the_left(edge, op.facing)]
     count = last - first + 1
     if count > len(path):
         return m.refuse(
@@ -101,19 +104,22 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
                 stitches=len(path),
                 needles=count,
             )
-        turn_beneath(m, op, edges)
-    else:
-        m.hung += [((op.piece, edge.name, edge.part), first, last) for edge in edges]
+    line = m.over_hung if op.over else m.hung
+    line.append(hung_edge(m, op, fabric, edges))
+    refusal = beside(m, line) or (same_side(m, line[-1]) if op.over else None)
+    if refusal is not None:
+        return refusal
     _hang(m, op.piece, "pick up", Kind.PICKED, first, _evenly(path, count))
     return None
 
 
-def left_open(m: Machine) -> Refusal | None:
-    """A block that takes up open loops of a piece takes those of every copy: as often knitted, or each copy named in turn."""
-    for piece, edge, part in dict.fromkeys(m.taken):
-        fabric = m.pieces[piece].fabric
-        if fabric is not None and m.taken.count((piece, edge, part)) * m.copies != fabric.copies:
-            return _copies_differ(m, piece, fabric)
+def _take(m: Machine, piece: Piece, fabric: Fabric, name: str, edge: tuple[str, Part], copy: int) -> Refusal | None:
+    """Every stretch of an edge can be taken up once: of the copy named, or of each."""
+    for one in copies_of(copy, fabric.copies):
+        if (*edge, one) in piece.taken or (name, *edge, one) in m.taken:
+            label = edge[0] if edge[1] == "whole" else f"{edge[0]} {edge[1]}"
+            return m.refuse("edge-taken", f"the {label!r} of the {name} has been taken up already", piece=name, edge=label)
+    m.taken += [(name, *edge, one) for one in copies_of(copy, fabric.copies)]
     return None
 
 
@@ -123,16 +129,6 @@ def _copies_differ(m: Machine, piece: str, fabric: Fabric) -> Refusal:
         f"the {piece} is knitted {fabric.copies} times and this {m.copies} times: some open loops would stay open",
         piece=piece,
     )
-
-
-def _from_the_left(edge: Edge) -> tuple[tuple[int, ...], ...]:
-    """The points as they come to lie from left to right, the piece's wrong side to the knitter and the edge up.
-
-    Row ends at a right end of the knitting are followed downwards, at a left end upwards; so the path runs on round an opening.
-    Stitches that were cast on hang upside down, so that their left and right change places; others hang as they were knitted.
-    """
-    turned = edge.at == "right" if edge.along == "rows" else edge.name == "start" or edge.name.endswith(f" {UPPER}")
-    return edge.points[::-1] if turned else edge.points
 
 
 def _evenly(path: list[tuple[tuple[int, ...], bool]], count: int) -> list[tuple[int, ...]]:

@@ -36,18 +36,22 @@ class Place:
 
 Chain = tuple[Place, ...]
 
+OPPOSITE: dict[EndAt, EndAt] = {"bottom": "top", "top": "bottom", "left": "right", "right": "left"}
+"""The other end of an edge."""
+
 
 @dataclass(frozen=True, slots=True)
 class Seam:
     """Two chains of edges put together. `one` and `other` are both walked in the same direction along the seam.
 
-    `join` numbers the join of the design. `ends` say for the first edge of `one` and of `other` at which of its ends the seam
-    begins. `over_strips`: the strips (edgings at starts, bands) whose ends go on in the seam beyond its beginning and its end."""
+    `join` numbers the join of the design. `one_begins[i]` is the end at which the seam comes to `one[i]`, and so of `other`.
+    `over_strips`: the strips (edgings at starts, bands) whose ends go on in the seam beyond its beginning and its end."""
 
     join: int
     one: Chain
     other: Chain
-    ends: tuple[EndAt, EndAt]
+    one_begins: tuple[EndAt, ...]
+    other_begins: tuple[EndAt, ...]
     origin: Origin
     over_strips: tuple[tuple[str, str], tuple[str, str]] = (("", ""), ("", ""))
 

@@ -151,7 +151,8 @@ def _glued(
                 g.join,
                 surface.chain(g.one),
                 surface.chain(across),
-                (surface.first_end(g.one[0]), surface.last_end(across[0])),
+                tuple(surface.first_end(e) for e in g.one),
+                tuple(surface.last_end(e) for e in across),
                 design.joins[g.join].origin,
                 (over.get(at[0], ("", "")), over.get(at[1], ("", ""))),
             )

@@ -1,6 +1,6 @@
 """knit: counts into a knitter's steps, and steps into what hands and carriage do.
 
-Input: a `Design` and its `Counts`. Output: one `SizePlan` of steps per size (`plan`), and its operations (`expand`).
+Input: a `Design`, how it is put together (`Glued`) and its `Counts`. Output: one `SizePlan` of steps per size (`plan`), and its operations (`expand`).
 Knows nothing of words. What it plans is not believed until the bed has knitted it.
 
 The bed and the read-back share only `knit.operations` with this stage; so that importing it does not bring the
@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from walewright.design.model import Chart, Design
+    from walewright.glue.model import Glued
     from walewright.knit.operations import Work
     from walewright.knit.steps import SizePlan
     from walewright.solve.model import Counts
@@ -20,11 +21,11 @@ if TYPE_CHECKING:
 __all__ = ["expand", "plan"]
 
 
-def plan(design: Design, counts: Counts) -> tuple[SizePlan, ...]:
-    """One plan per size, in the order of `counts.sizes`."""
+def plan(design: Design, glued: Glued, counts: Counts) -> tuple[SizePlan, ...]:
+    """One plan per size, in the order of `counts.sizes`; things are done in the order of `glued`."""
     from walewright.knit import planner
 
-    return planner.plan(design, counts)
+    return planner.plan(design, glued, counts)
 
 
 def expand(plan: SizePlan, charts: tuple[Chart, ...] = ()) -> Work:

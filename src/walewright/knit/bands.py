@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from itertools import pairwise
+from collections.abc import Iterator
 
 from walewright.design.model import Band, Design, Edging, Piece
+from walewright.glue.model import Face, Glued, Line, Seam
 from walewright.knit import steps as st
 from walewright.knit.edging_hands import idle_slots
 from walewright.knit.ends import pick_ups
@@ -15,75 +16,49 @@ from walewright.knit.steps import Step, StepBlock
 from walewright.solve.model import SizedBand, SizedPiece, SizedSlot
 
 
-def edging_block(design: Design, piece: Piece, sized: SizedPiece) -> StepBlock:
-    """The edging on the rehung first row of a piece."""
+def edging_block(design: Design, piece: Piece, sized: SizedPiece, facing: Face) -> StepBlock:
+    """The edging on the rehung first row of a piece, which has its side `facing` to the knitter."""
     edging = design.edging(piece.start_edging or "")
     left = sized.start // 2
     hang: tuple[Step, ...] = (
         st.CarriageAt("right", origin=edging.origin.path),
         st.NeedlesToWork(-left, sized.start - left - 1, sized.start, origin=edging.origin.path),
         *set_aside(edging, -left, sized.start - left - 1),
-        st.RehangStart(piece.name, in_work(edging, -left, sized.start - left - 1), origin=edging.origin.path),
+        st.RehangStart(piece.name, in_work(edging, -left, sized.start - left - 1), facing, origin=edging.origin.path),
     )
     return _hung(design, edging, f"{piece.name} {edging.name}", piece.copies, hang, sized.start, sized.edging_rows)
 
 
-def band_block(design: Design, band: Band, sized: SizedBand) -> StepBlock:
+def band_block(design: Design, glued: Glued, band: Band, sized: SizedBand) -> StepBlock:
     """A band on stitches picked up along edges, from the left needle to the right in the order of `pick_ups`."""
     edging = design.edging(band.edging)
     first = -(sized.stitches // 2)
     last = first + sized.stitches - 1
     idle = idle_slots(first, last, edging.mock) if edging.kind == "mock rib" else ()
     hang = (
-        *(_shoulders_first(band) or _joins_first(design, band)),
+        *open_and_joined(glued, glued.lines_of(band.name)[0]),
         st.CarriageAt("right", origin=band.origin.path),
         st.NeedlesToWork(first, last, sized.stitches, origin=band.origin.path),
         *set_aside(edging, first, last),
         *pick_ups(sized.pick_ups, first, band.origin.path, idle),
     )
-    return _hung(design, edging, band.name, 1, hang, sized.stitches, sized.rows, sized.holes)
+    return _hung(design, edging, band.name, sized.copies, hang, sized.stitches, sized.rows, sized.holes)
 
 
-def _shoulders_first(band: Band) -> list[Step]:
-    """Necks of two pieces make one row of loops only when the shoulder between them is joined. Wrong sides facing, as they
-    hung on the bed, the right half of the one lies beside the left half of the next."""
-    necks = [edge.piece for edge in band.along if edge.edge == "neck"]
-    return [
-        st.Say(
-            f"First join the right shoulder of the {_words(one)} to the left shoulder of the {_words(next_one)}, as they hung on "
-            "the bed; "
-            "the other shoulder stays open until the band is knitted. Hang the necks with the wrong side facing.",
-            origin=band.origin.path,
-        )
-        for one, next_one in pairwise(necks)
-    ]
+def open_and_joined(glued: Glued, line: Line) -> Iterator[Step]:
+    """What has to be joined already when the line is hung, and what has to be open still."""
+    joined = [_words(seam) for seam in (glued.seams[n] for n in line.needs)]
+    still = [_words(seam) for seam in (glued.seams[n] for n in line.spares)]
+    said = [f"These are joined already, so that the edges make one line: {'; '.join(joined)}."] if joined else []
+    said += [f"Still open until this is knitted: {'; '.join(still)}."] if still else []
+    if said:
+        yield st.Say(" ".join(said), origin=line.origin.path)
 
 
-def _joins_first(design: Design, band: Band) -> list[Step]:
-    """What makes one line of the edges of several pieces: between each and the next the join at the top, or else the last one."""
-    said: list[str] = []
-    for one, following in pairwise(band.along):
-        between = [
-            (a, b)
-            for join in design.joins
-            for a, b in ((join.one, join.other), (join.other, join.one))
-            if one.piece != following.piece and any(e.piece == one.piece for e in a) and any(e.piece == following.piece for e in b)
-        ]
-        between.sort(key=lambda sides: any(e.edge in ("shoulder", "end") for side in sides for e in side))
-        if between:
-            a, b = between[-1]
-            here = next(e.edge for e in a if e.piece == one.piece)
-            there = next(e.edge for e in b if e.piece == following.piece)
-            said.append(_words(f"the {here} of the {one.piece} to the {there} of the {following.piece}"))
-    if not said:
-        return []
-    joined = ", ".join(said[:-1]) + f" and {said[-1]}" if len(said) > 1 else said[0]
-    return [st.Say(f"First join {joined}, so that the edges make one line.", origin=band.origin.path)]
-
-
-def _words(name: str) -> str:
+def _words(seam: Seam) -> str:
     """Notes are only for people: they have the names as words."""
-    return name.replace("_", " ")
+    one, other = (" and ".join(place.text for place in chain) for chain in (seam.one, seam.other))
+    return f"{one} to {other}".replace("_", " ")
 
 
 def _hung(

@@ -9,17 +9,18 @@ from typing import Any
 from walewright.knit import operations as op
 from walewright.knit import steps as st
 from walewright.knit.operations import Operation
+from walewright.knit.ordinals import number_of
 from walewright.knit.rows import Done
 from walewright.knit.state import State
 
 
 def _rehang_start(s: State, step: st.RehangStart) -> Done:
-    return (op.Rehang(step.piece, s.first, s.last),), s
+    return (op.Rehang(step.piece, s.first, s.last, step.facing),), s
 
 
 def _pick_up_along(s: State, step: st.PickUpAlong) -> Done:
-    return (op.PickUpEdge(step.piece, step.edge, step.part, step.first, step.last),), s
-
+    where = step.piece, step.edge, step.part, step.first, step.last
+    return (op.PickUpEdge(*where, facing=step.facing, left_end=step.left_end, copy=number_of(step.copy)),), s
 
 def rib_slots(first: int, last: int, every: int) -> tuple[int, ...]:
     """The wales a rib re-forms: counted outwards from the centre mark, never the end needles (see `steps.LatchRib`)."""
@@ -62,7 +63,8 @@ def _fold_up(s: State, step: st.FoldUp) -> Done:
 
 def _hang_to_link(s: State, step: st.HangToLink) -> Done:
     over = step.over == "the other piece"
-    return (op.PickUpEdge(step.piece, step.edge, step.part, step.first, step.last, over),), s
+    where = step.piece, step.edge, step.part, step.first, step.last, over
+    return (op.PickUpEdge(*where, facing=step.facing, left_end=step.left_end, copy=number_of(step.copy)),), s
 
 
 EDGING_HANDS: Mapping[type[st.Step], Callable[[State, Any], Done]] = {

@@ -9,15 +9,18 @@ from walewright.knit.step import Step
 
 @dataclass(frozen=True, slots=True)
 class RehangStart(Step):
-    """Wrong side facing, hang the first garment row of `piece` on the needles in work, unravelling the waste (`stitches` loops)."""
+    """`facing` side ("purl" or "knit") facing, hang the first garment row of `piece` on the needles in work, unravelling the waste
+    (`stitches` loops)."""
 
     piece: str
     stitches: int
+    facing: str = "purl"
 
 
 @dataclass(frozen=True, slots=True)
 class PickUpAlong(Step):
-    """Pick up `stitches` along `part` of `edge` of `piece` on needles `first`..`last`."""
+    """Pick up `stitches` along `part` of `edge` of `piece` on needles `first`..`last`, its `facing` side to the knitter and the
+    edge's `left_end` at the left (see operations.PickUpEdge). `copy`: "1st", "2nd" of the piece's copies, or empty."""
 
     piece: str
     edge: str
@@ -25,6 +28,9 @@ class PickUpAlong(Step):
     stitches: int
     first: int
     last: int
+    facing: str
+    left_end: str
+    copy: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,8 +52,8 @@ class FoldUp(Step):
 
 @dataclass(frozen=True, slots=True)
 class HangToLink(Step):
-    """Hang `part` of `edge` of `piece`, `stitches` open loops, on needles `first`..`last` with its `facing` ("right" or "wrong")
-    side to the knitter, `over` "empty needles" or "the other piece"."""
+    """Hang `part` of `edge` of `piece`, `stitches` open loops, on needles `first`..`last` with its `facing` ("purl" or "knit") side
+    to the knitter and the edge's `left_end` at the left, `over` "empty needles" or "the other piece"."""
 
     piece: str
     edge: str
@@ -57,6 +63,8 @@ class HangToLink(Step):
     last: int
     facing: str
     over: str
+    left_end: str
+    copy: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,19 +2,26 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from walewright.design.model import Chart
 from walewright.knit.hands import perform
 from walewright.knit.operations import Block, Join, Operation, Work
+from walewright.knit.ordinals import number_of
 from walewright.knit.state import State
-from walewright.knit.steps import JoinEdges, Say, SizePlan, Step, StepBlock
+from walewright.knit.steps import EdgeInSeam, JoinEdges, Say, SizePlan, StepBlock
 
 
 def expand(plan: SizePlan, charts: tuple[Chart, ...] = ()) -> Work:
     """The work of one size: every operation of every block, in order, and the joins. `charts` are all that the plan may name;
     ValueError where it names another."""
-    return Work(
-        plan.size, tuple(_block(b, charts) for b in plan.blocks), tuple(_join(j) for j in plan.joins if not isinstance(j, Say))
-    )
+    tasks: list[Block | Join] = []
+    for block in plan.blocks:
+        if block.joining:
+            tasks += _joins(block)
+        else:
+            tasks.append(_block(block, charts))
+    return Work(plan.size, tuple(tasks))
 
 
 def _block(block: StepBlock, charts: tuple[Chart, ...]) -> Block:
@@ -27,17 +34,16 @@ def _block(block: StepBlock, charts: tuple[Chart, ...]) -> Block:
     return Block(block.name, tuple(made), block.copies)
 
 
-def _join(step: Step) -> Join:
-    if not isinstance(step, JoinEdges):
-        raise TypeError(f"not a join: {step!r}")
-    told = (step.rows, step.one_mm, step.other_mm)
-    return Join(edges(step.one), edges(step.other), step.easing_mm, step.longer_mm, step.way, *told)
+def _joins(block: StepBlock) -> Iterator[Join]:
+    for step in (step for _, steps in block.paragraphs for step in steps):
+        if isinstance(step, Say):
+            continue
+        if not isinstance(step, JoinEdges):
+            raise TypeError(f"not a join: {step!r}")
+        told = (step.easing_mm, step.longer_mm, step.way, step.rows, step.one_mm, step.other_mm)
+        for seam in step.seams:
+            yield Join(_edges(seam.one), _edges(seam.other), (seam.one[0].begin, seam.other[0].begin), *told)
 
 
-def edges(text: str) -> tuple[tuple[str, str], ...]:
-    """ "back armhole + front armhole" as ((piece, edge), ...). A piece's name is one word; an edge's may be two ("thumb upper")."""
-    pairs: list[tuple[str, str]] = []
-    for part in text.split(" + "):
-        piece, _, edge = part.partition(" ")
-        pairs.append((piece, edge))
-    return tuple(pairs)
+def _edges(side: tuple[EdgeInSeam, ...]) -> tuple[tuple[str, str, int], ...]:
+    return tuple((edge.piece, edge.edge, number_of(edge.copy)) for edge in side)

@@ -2,97 +2,35 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 
-from walewright.design.model import Design, EdgeName
+from walewright.design.model import Design
+from walewright.glue.facing import right_side
+from walewright.glue.model import OPPOSITE, Chain, EndAt, Face, Seam
 from walewright.knit import steps as st
-from walewright.knit.hands import perform
-from walewright.knit.operations import Side, other
-from walewright.knit.state import State
+from walewright.knit.ordinals import ordinal
 from walewright.knit.steps import Step, StepBlock
-from walewright.solve.model import SizedGarment, SizedJoin
+from walewright.solve.model import SizedSeam
 
-_SIDES: tuple[Side, Side] = ("right", "left")
-_ENDS = ("end", "shoulder")
-
-
-def links(design: Design, garment: SizedGarment, pieces: Sequence[StepBlock]) -> tuple[list[StepBlock], list[StepBlock]]:
-    """The blocks of linked joins: those that come before the bands, and those after them. A neckband is knitted while one
-    shoulder is open, so that of a pair of halves the left one comes last; there are no bands between if the design has none."""
-    joins = [join for join in garment.joins if join.way == "linked"]
-    if not joins:
-        return [], []
-    loops = {block.name: _loops(block) for block in pieces}
-    before: list[StepBlock] = []
-    after: list[StepBlock] = []
-    for join in joins:
-        for one, another in zip(join.one, join.other, strict=True):
-            for part, block in _pair(design, garment, join, one, another, loops):
-                (after if part == "left" else before).append(block)
-    return before, after
+_OTHER: dict[Face, Face] = {"purl": "knit", "knit": "purl"}
 
 
-_Loops = dict[str, dict[str, int]]
-"""By piece and edge ("end", "shoulder left"), how many stitches there are along it."""
-
-
-def _pair(
-    design: Design, garment: SizedGarment, join: SizedJoin, one: EdgeName, another: EdgeName, loops: _Loops
-) -> Iterator[tuple[str, StepBlock]]:
-    """(part of `one`, block) of two edges: as they lie, the right half of the one is at the left half of the other."""
-    (one, of_one), (another, of_another) = _split(one), _split(another)
-    for part in (of_one,) if of_one else _parts(one, loops):
-        of_other = of_another or (_facing(part) if _parts(another, loops) != ("whole",) else "whole")
-        stitches = loops[one.piece].get(_label(one, part), loops[another.piece].get(_label(another, of_other), 0))
-        name = f"{one.piece} {one.edge} link" if part == "whole" else f"{one.piece} {one.edge} {part} link"
-        yield part, _block(design, garment, join, name, (one, part), (another, of_other), stitches)
-
-
-def _split(edge: EdgeName) -> tuple[EdgeName, str]:
-    """An edge of which the author named one side, as the edge and the side; of any other the side is empty."""
-    head, _, side = edge.edge.rpartition(" ")
-    return (EdgeName(edge.piece, head), side) if head in _ENDS and side in _SIDES else (edge, "")
-
-
-def _parts(edge: EdgeName, loops: _Loops) -> tuple[str, ...]:
-    if edge.edge in _ENDS and _label(edge, "whole") not in loops[edge.piece]:
-        return _SIDES
-    return ("whole",)
-
-
-def _facing(part: str) -> str:
-    return "whole" if part == "whole" else other("left" if part == "left" else "right")
-
-
-def _label(edge: EdgeName, part: str) -> str:
-    """Of the stitches of a last row: an author may call them end or shoulder."""
-    name = "end" if edge.edge in _ENDS else edge.edge
-    return name if part == "whole" else f"{name} {part}"
-
-
-def _block(
-    design: Design,
-    garment: SizedGarment,
-    join: SizedJoin,
-    name: str,
-    one: tuple[EdgeName, str],
-    another: tuple[EdgeName, str],
-    stitches: int,
-) -> StepBlock:
+def link_block(design: Design, seam: Seam, sized: SizedSeam, copies: int) -> StepBlock:
+    """The first side with its right side to the knitter, the second one over it with its wrong side. So the second one lies from
+    left to right as it is walked clockwise: against the direction in which a seam is told."""
+    join = design.joins[seam.join]
     origin = join.origin.path
+    stitches = sum(sized.one_stitches)
     first = -(stitches // 2)
     last = first + stitches - 1
-    piece = design.piece(one[0].piece)
+    piece = design.piece(seam.one[0].owner)
     fabric = design.fabric(piece.fabric)
-
-    def hang(edge: tuple[EdgeName, str], facing: str, over: str) -> Step:
-        return st.HangToLink(edge[0].piece, edge[0].edge, edge[1], stitches, first, last, facing, over, origin=origin)
-
+    worn = right_side(design, piece.fabric)
     on = (
         st.CarriageAt("right", origin=origin),
         st.NeedlesToWork(first, last, stitches, origin=origin),
-        hang(one, "right", "empty needles"),
-        hang(another, "wrong", "the other piece"),
+        *_hung(seam.one, seam.one_begins, sized.one_stitches, first, worn, "empty needles", copies, origin),
+        *_hung(seam.other, seam.other_begins, sized.other_stitches, first, _OTHER[worn], "the other piece", copies, origin),
     )
     knit = (
         st.UseYarnStep(fabric.yarn, fabric.tension, origin=origin),
@@ -101,35 +39,23 @@ def _block(
         st.Now(stitches, 1, "left", origin=origin),
     )
     off = (st.CastOffAll(origin=origin), st.BreakOff(origin=origin))
-    return StepBlock(name, name, piece.copies, (("Hang on", on), ("Knit", knit), ("Finish", off)))
+    place = seam.one[0]
+    copy = f" {ordinal(place.copy)}" if place.copies > 1 and copies == 1 else ""
+    name = f"{place.owner} {place.edge}{copy} link"
+    return StepBlock(name, name, copies, (("Hang on", on), ("Knit", knit), ("Finish", off)))
 
 
-# ----------------------------------------------------------------- stitches along edges
-
-
-def _loops(block: StepBlock) -> dict[str, int]:
-    """Stitches of the edges that a piece's sentences leave, found by working them."""
-    found: dict[str, int] = {}
-    state = State(block.name, by_needle=False)
-    for _, steps in block.paragraphs:
-        for step in steps:
-            found |= dict(_left_by(state, step, found))
-            _, state = perform(state, step)
-    return found
-
-
-def _left_by(state: State, step: Step, found: dict[str, int]) -> Iterator[tuple[str, int]]:
-    width = state.last - state.first + 1
-    match step:
-        case st.WasteStart() | st.ClosedStart():
-            yield "start", width
-        case st.OffOnWaste(edge=edge):
-            yield edge.replace("shoulder", "end"), width
-        case st.CastOffAll() | st.SewOffAll():
-            # While the one half is cast off the other waits.
-            yield "end right" if state.left is not None else "end left" if "end right" in found else "end", width
-        case st.SlotOnWaste(stitches=stitches, edge=edge):
-            yield edge, stitches
-            yield f"{edge} upper", stitches
-        case st.CentreToWaste(stitches=stitches, edge=edge):
-            yield edge, stitches
+def _hung(
+    chain: Chain, begins: tuple[EndAt, ...], counts: tuple[int, ...], first: int, facing: Face, over: str, copies: int, origin: str
+) -> Iterator[Step]:
+    at = first
+    for place, end, stitches in zip(reversed(chain), reversed(begins), reversed(counts), strict=True):
+        if stitches:
+            edge, _, part = place.edge.rpartition(" ")
+            named = (edge, part) if edge and part in ("left", "right", "centre") else (place.edge, "whole")
+            copy = ordinal(place.copy) if place.copies > 1 and copies == 1 else ""
+            last = at + stitches - 1
+            yield st.HangToLink(
+                place.owner, *named, stitches, at, last, facing, over, OPPOSITE[end], copy, origin=origin
+            )
+            at = last + 1

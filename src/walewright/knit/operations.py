@@ -233,17 +233,22 @@ class Cross:
 @dataclass(frozen=True, slots=True)
 class Rehang:
     """Hang the feet of the first main-yarn row of `piece` (its waste yarn then comes away) on empty needles in work
-    `first..last`, one loop a needle, wrong side facing."""
+    `first..last`, one loop a needle, its `facing` side ("purl" or "knit") to the knitter."""
 
     piece: str
     first: int
     last: int
+    facing: str = "purl"
 
 
 @dataclass(frozen=True, slots=True)
 class PickUpEdge:
     """Pick up along `edge` of `piece` on the empty needles in work `first..last`, evenly over what is there.
-    `part` "whole" | "left" | "centre" | "right" as the piece hung on the bed."""
+    `part` "whole" | "left" | "centre" | "right" as the piece hung on the bed.
+
+    The piece's `facing` side ("purl" or "knit") is to the knitter, and the edge's `left_end` hangs at the left: of rows "bottom" or
+    "top", of stitches "left" or "right" as they hung on the bed. `copy` is which of the piece's copies, 0 where there is one, or
+    where each copy of this block takes its own."""
 
     piece: str
     edge: str
@@ -252,6 +257,9 @@ class PickUpEdge:
     last: int
     over: bool = False
     """The needles carry the stitches of another piece already, which are to be linked with these."""
+    facing: str = "purl"
+    left_end: str = ""
+    copy: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -267,13 +275,16 @@ class NameEdge:
 
 @dataclass(frozen=True, slots=True)
 class Join:
-    """Put edges together. Each side is ((piece, edge), ...), lengths added up. `easing_mm` 0 asks for equal rows
-    (or stitches); otherwise `one` is `longer_mm` longer than `other`, give or take the easing. `way` "sewn", "gathered" (sewn,
+    """Put two lines of edges together along one seam. Each is ((piece, edge, copy), ...) in the order along the seam, both from the
+    same end of it; `ends` says which end of the first edge of `one` and of `other` that is, as `PickUpEdge.left_end` does. `copy`
+    0: of a piece knitted once, or the seam is made at each copy. Lengths are added up. `easing_mm` 0 asks for equal rows (or
+    stitches); otherwise `one` is `longer_mm` longer than `other`, give or take the easing. `way` "sewn", "gathered" (sewn,
     fullness drawn in), "grafted" or "linked" (equal numbers of open loops). What must be true: `rows` on either side, or
     `one_mm` on the one side and `other_mm` on the other; 0 where it is not told."""
 
-    one: tuple[tuple[str, str], ...]
-    other: tuple[tuple[str, str], ...]
+    one: tuple[tuple[str, str, int], ...]
+    other: tuple[tuple[str, str, int], ...]
+    ends: tuple[str, str]
     easing_mm: int
     longer_mm: int = 0
     way: str = "sewn"
@@ -341,8 +352,15 @@ class Block:
 
 @dataclass(frozen=True, slots=True)
 class Work:
-    """Everything for one garment in one size, in order; `joins` come last."""
+    """Everything for one garment in one size, in the order in which it is done."""
 
     size: str
-    blocks: tuple[Block, ...]
-    joins: tuple[Join, ...]
+    tasks: tuple[Block | Join, ...]
+
+    @property
+    def blocks(self) -> tuple[Block, ...]:
+        return tuple(task for task in self.tasks if isinstance(task, Block))
+
+    @property
+    def joins(self) -> tuple[Join, ...]:
+        return tuple(task for task in self.tasks if isinstance(task, Join))

@@ -7,26 +7,29 @@ what is planned here.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from itertools import groupby
 
-from walewright.design.model import Band, Design, EdgeName, Piece
+from walewright.design.model import Design, Piece
+from walewright.glue.facing import start_facing
+from walewright.glue.model import Glued, Task
 from walewright.knit import parting
 from walewright.knit import steps as st
 from walewright.knit.at_once import Crowd, crowds
 from walewright.knit.bands import band_block, edging_block
-from walewright.knit.ends import edge_notes, edging_of, finish, start
+from walewright.knit.ends import edge_notes, finish, start
 from walewright.knit.figures import figures, taken_up
 from walewright.knit.fold import Known, body_shape
 from walewright.knit.hands import perform
-from walewright.knit.linking import links
 from walewright.knit.order import Key, Stretch
 from walewright.knit.parts import Pattern, PiecePart, parts, pattern
+from walewright.knit.seaming import joins, links, made_on_the_bed
 from walewright.knit.state import State
 from walewright.knit.steps import SizePlan, Step, StepBlock
 from walewright.knit.weave import crowded, weave
 from walewright.knit.zones import Fabrics
-from walewright.solve.model import Counts, SizedGarment, SizedJoin, SizedOpening, SizedPiece
+from walewright.solve.model import Counts, SizedGarment, SizedOpening, SizedPiece
 
 Paragraph = tuple[str, tuple[Step, ...]]
 
@@ -34,10 +37,10 @@ SHAPED = "Knit and shape"
 _UNSHAPED = (st.KnitTo, st.KnitRows, st.Now, st.MarkEdges, st.StartChart, st.StopChart, st.StopChartOn, st.StartStripes)
 
 
-def plan(design: Design, counts: Counts) -> tuple[SizePlan, ...]:
-    """One plan per size, in the order of `counts.sizes`."""
-    drafts = [_draft(design, piece, tuple(g.piece(piece.name) for g in counts.sizes)) for piece in design.pieces]
-    return tuple(_size_plan(design, garment, drafts) for garment in counts.sizes)
+def plan(design: Design, glued: Glued, counts: Counts) -> tuple[SizePlan, ...]:
+    """One plan per size, in the order of `counts.sizes`; things are done in the order of `glued`."""
+    drafts = {piece.name: _draft(design, piece, tuple(g.piece(piece.name) for g in counts.sizes)) for piece in design.pieces}
+    return tuple(_size_plan(design, glued, garment, drafts) for garment in counts.sizes)
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,61 +74,70 @@ def _draft(design: Design, piece: Piece, sizes: tuple[SizedPiece, ...]) -> _Draf
     return replace(draft, known=known)
 
 
-def _size_plan(design: Design, garment: SizedGarment, drafts: list[_Draft]) -> SizePlan:
+def _size_plan(design: Design, glued: Glued, garment: SizedGarment, drafts: Mapping[str, _Draft]) -> SizePlan:
+    """Everything in the order of work. Seams and steps that follow each other are one block of joining."""
     blocks: list[StepBlock] = []
-    for draft in drafts:
-        piece = draft.pattern.piece
-        sized = garment.piece(piece.name)
-        blocks.append(_piece_block(draft, sized))
-        edging = edging_of(design, piece)
-        if edging is not None and edging.when == "after":
-            blocks.append(edging_block(design, piece, sized))
-    before, after = links(design, garment, blocks)
-    blocks += before
-    bands = [(band, band_block(design, band, next(b for b in garment.bands if b.name == band.name))) for band in design.bands]
-    # A neckband wants one shoulder open; what runs over that shoulder wants it closed.
-    open_until = max((n for n, (band, _) in enumerate(bands, 1) if _round_a_gap(garment, band)), default=0)
-    made = [block for _, block in bands]
-    blocks += (*made[:open_until], *after, *made[open_until:])
-    return SizePlan(garment.size, tuple(blocks), tuple(_making_up(design, garment)))
+    for kind, tasks in groupby(glued.order, key=lambda task: _room(design, glued, task)):
+        for made in _done(design, glued, garment, drafts, kind, tuple(tasks)):
+            blocks.append(made)
+    return SizePlan(garment.size, tuple(_titled(blocks)))
 
 
-def _round_a_gap(garment: SizedGarment, band: Band) -> bool:
-    """Whether the band runs along a gap of a piece, as that between its shoulders."""
-    return any(e.edge.partition(" ")[0] == o.name for e in band.along for o in garment.piece(e.piece).openings)
+def _room(design: Design, glued: Glued, task: Task) -> str:
+    """Where a task is done: on the bed, or off it."""
+    if task.kind == "step":
+        return "by hand"
+    if task.kind == "seam":
+        return "links" if made_on_the_bed(design, glued.seams[task.number]) else "by hand"
+    return "bed"
 
 
-def _making_up(design: Design, garment: SizedGarment) -> Iterator[Step]:
-    """The joins and the author's steps, in the order of work."""
-    done = 0
-    for number, text in enumerate(design.making_up):
-        before = design.joins_before[number] if number < len(design.joins_before) else len(garment.joins)
-        yield from (_join(design, j) for j in garment.joins[done:before])
-        done = max(done, before)
-        yield st.Say(text, "By hand")
-    yield from (_join(design, j) for j in garment.joins[done:])
+def _done(
+    design: Design, glued: Glued, garment: SizedGarment, drafts: Mapping[str, _Draft], room: str, tasks: Sequence[Task]
+) -> Iterator[StepBlock]:
+    if room == "by hand":
+        yield StepBlock(JOINING, "", 1, (("", tuple(_by_hand(design, glued, garment, tasks))),), joining=True)
+    elif room == "links":
+        yield from links(design, glued, garment, [task.number for task in tasks])
+    else:
+        yield from (_knitted(design, glued, garment, drafts, task) for task in tasks)
 
 
-def _join(design: Design, join: SizedJoin) -> Step:
-    easing, longer = round(join.easing_cm * 10), round(join.longer_cm * 10)
-    rows = lengths = (0, 0)
-    if join.way in ("sewn", "gathered"):
-        if easing or longer:
-            lengths = (round(join.one_cm * 10), round(join.other_cm * 10))
-        elif join.one_rows is not None and join.one_rows == join.other_rows:
-            rows = (join.one_rows, 0)
-    edges = "open" if join.way == "sewn" and all(_is_open(design, e) for e in (*join.one, *join.other)) else ""
-    told = (easing, longer, join.way, rows[0], *lengths, edges)
-    return st.JoinEdges(_edges(join.one), _edges(join.other), *told, origin=join.origin.path)
+def _knitted(design: Design, glued: Glued, garment: SizedGarment, drafts: Mapping[str, _Draft], task: Task) -> StepBlock:
+    if task.kind == "band":
+        band = next(b for b in design.bands if b.name == task.name)
+        return band_block(design, glued, band, next(b for b in garment.bands if b.name == band.name))
+    piece, sized = design.piece(task.name), garment.piece(task.name)
+    if task.kind == "edging":
+        return edging_block(design, piece, sized, start_facing(design, piece.name))
+    return _piece_block(drafts[task.name], sized)
 
 
-def _is_open(design: Design, edge: EdgeName) -> bool:
-    """Whether the edge is the last row of a piece that ends on waste yarn."""
-    return edge.edge.partition(" ")[0] in ("end", "shoulder") and design.piece(edge.piece).end_way == "waste"
+def _by_hand(design: Design, glued: Glued, garment: SizedGarment, tasks: Sequence[Task]) -> Iterator[Step]:
+    """The seams and the author's steps, in the order of work."""
+    for kind, some in groupby(tasks, key=lambda task: task.kind):
+        numbers = [task.number for task in some]
+        if kind == "step":
+            yield from (st.Say(design.making_up[number], "By hand") for number in numbers)
+        else:
+            yield from joins(design, glued, garment, numbers)
 
 
-def _edges(names: tuple[EdgeName, ...]) -> str:
-    return " + ".join(f"{n.piece} {n.edge}" for n in names)
+JOINING = "joining"
+"""Blocks of what is done off the bed are called so, and numbered."""
+
+
+def _titled(blocks: Sequence[StepBlock]) -> Iterator[StepBlock]:
+    """What is joined before something else is knitted says so in its title; what comes last is the making up."""
+    number = 0
+    for at, block in enumerate(blocks):
+        if not block.joining:
+            yield block
+            continue
+        number += 1
+        after = next((b for b in blocks[at + 1 :] if not b.joining), None)
+        title = "Making up" if after is None else f"Before the {after.name}"
+        yield replace(block, name=f"{JOINING} {number}", title=title)
 
 
 # ----------------------------------------------------------------- a piece's sentences

@@ -349,11 +349,30 @@ class EdgeIs(Step):
 
 
 @dataclass(frozen=True, slots=True)
-class JoinEdges(Step):
-    """Join `one` to `other`, each a text such as "back armhole + front armhole"; the rest as in operations.Join."""
+class EdgeInSeam(Step):
+    """An edge of a seam: `edge` ("armhole left") of a piece; `copy` "1st", "2nd" of its copies, "each" where the seam is made at each
+    of them, else empty; `begin` the end at which the seam comes to it (see operations.PickUpEdge)."""
 
-    one: str
-    other: str
+    piece: str
+    edge: str
+    copy: str
+    begin: str
+
+
+@dataclass(frozen=True, slots=True)
+class SeamOf(Step):
+    """What lies against what: edges of both sides, from the same end of the seam."""
+
+    one: tuple[EdgeInSeam, ...]
+    other: tuple[EdgeInSeam, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class JoinEdges(Step):
+    """Make the `seams`, which are alike in their numbers; the rest as in operations.Join. `strips`: what is sewn on in them beyond
+    the edges, such as the ends of welts, in words' order (piece or band names, "back welt and front welt")."""
+
+    seams: tuple[SeamOf, ...]
     easing_mm: int
     longer_mm: int = 0
     way: str = "sewn"
@@ -362,6 +381,7 @@ class JoinEdges(Step):
     other_mm: int = 0
     edges: str = ""
     """ "open": both are open loops, which no seam holds."""
+    strips: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -381,12 +401,12 @@ class StepBlock:
     title: str
     copies: int
     paragraphs: tuple[tuple[str, tuple[Step, ...]], ...]
+    joining: bool = False
 
 
 @dataclass(frozen=True, slots=True)
 class SizePlan:
-    """One size's sentences, in order; `joins` are JoinEdges steps, printed under making up."""
+    """One size's sentences, in the order of work; a block of `joining` has JoinEdges and Say steps and nothing on the bed."""
 
     size: str
     blocks: tuple[StepBlock, ...]
-    joins: tuple[Step, ...]

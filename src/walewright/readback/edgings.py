@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from typing import Any
+
 from walewright.knit import operations as op
 from walewright.readback.mind import Contradiction, Mind
 
@@ -38,20 +41,26 @@ class Edgings(Mind):
         if len(self._working()) != stitches:
             raise Contradiction(f"{stitches} stitches should be in work now, and {len(self._working())} are")
 
-    def hang_to_link(self, stitches: int, part: str, piece: str, edge: str, first: int, last: int, over: str = "") -> None:
-        self._count(stitches, first, last)
-        self._all(first, last, ("work",))
-        self.made.append(op.PickUpEdge(piece, edge, part, first, last, over=bool(over)))
+    def hang_to_link(self, facing: str, stitches: int, part: str, piece: str, *rest: Any) -> None:
+        *where, last = rest
+        over = last == "over"
+        self._pick_up(facing, stitches, part, piece, where if over else rest, over)
 
-    def rehang_start(self, loops: int, piece: str) -> None:
+    def rehang_start(self, facing: str, loops: int, piece: str) -> None:
         part = self._part()
         self._count(loops, part[0], part[-1])
-        self.made.append(op.Rehang(piece, part[0], part[-1]))
+        self.made.append(op.Rehang(piece, part[0], part[-1], facing))
 
-    def pick_up_along(self, stitches: int, part: str, piece: str, edge: str, first: int, last: int) -> None:
+    def pick_up_along(self, facing: str, stitches: int, part: str, piece: str, *rest: Any) -> None:
+        self._pick_up(facing, stitches, part, piece, rest, over=False)
+
+    def _pick_up(self, facing: str, stitches: int, part: str, piece: str, rest: Sequence[Any], over: bool) -> None:
+        """`rest`: which copy, if that is said, the edge, its end at the left, the first and the last needle."""
+        *copy, edge, left_end, first, last = rest
         self._count(stitches, first, last)
         self._all(first, last, ("work",))
-        self.made.append(op.PickUpEdge(piece, edge, part, first, last))
+        which = copy[0] if copy else 0
+        self.made.append(op.PickUpEdge(piece, edge, part, first, last, over, facing, left_end, which))
 
     def latch_rib(self, left: int, right: int, every: int, rows: int) -> None:
         self.made += [op.LatchUp(s, rows) for s in self._wales(left, right, every)]

@@ -12,6 +12,8 @@ _KNIT = re.compile(r"(.+) \(knit ([0-9]{1,3})\)")
 _ONLY = re.compile(r"(?:[0-9]{1,3}[a-z]{2}, )*(?:[0-9]{1,3}[a-z]{2} and )?[0-9]{1,3}[a-z]{2} sizes? only")
 _MARK = re.compile(r"(?:\[ \] )+|- {3}")
 _CHART = re.compile(r"Chart ([^\W\d][\w\u00a0]*)")
+_JOINING = re.compile(r"Making up|Before the \S+")
+"""With plain spaces: those in the name of a piece are no-break spaces."""
 _NOTE = re.compile(r"(?:Note|By hand):( |$)")
 
 
@@ -27,13 +29,15 @@ class Line:
 
 @dataclass(frozen=True, slots=True)
 class Section:
-    """`name` as the heading tells it. Characters `start`..`end` are the heading."""
+    """`name` as the heading tells it; under a heading of `joining` things are put together off the bed. Characters `start`..`end`
+    are the heading."""
 
     name: str
     copies: int
     lines: tuple[Line, ...]
     start: int
     end: int
+    joining: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -151,7 +155,8 @@ def _section(opened: _Open) -> Section:
     # A name in quotes is printed as it is; any other had its first letter made a capital.
     quoted = len(title) > 2 and title[0] == "“" and title[-1] == "”"
     name = title[1:-1] if quoted else title[:1].lower() + title[1:]
-    return Section(as_name(name), copies, tuple(opened.lines), opened.start, opened.start + len(opened.heading))
+    joining = _JOINING.fullmatch(opened.heading) is not None
+    return Section(as_name(name), copies, tuple(opened.lines), opened.start, opened.start + len(opened.heading), joining)
 
 
 def is_note(line: Line) -> bool:

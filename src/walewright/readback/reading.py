@@ -13,7 +13,7 @@ from walewright.knit.operations import Block, Join, Work
 from walewright.readback.charts import Drawing, Wrong, drawing
 from walewright.readback.hands import Contradiction, Hands
 from walewright.readback.layout import Line, Section, Text, is_note, laid_out
-from walewright.readback.sentences import Edges, Graded, Loop, Phrase, Said, Track, Unreadable, said
+from walewright.readback.sentences import Graded, Loop, Phrase, Said, Seams, Track, Unreadable, said
 from walewright.readback.together import Shapings
 from walewright.report.model import Diagnostic, Label, Span
 
@@ -122,17 +122,18 @@ def _numbers(told: tuple[Said, ...]) -> Iterator[Graded]:
 
 def _worked(page: Text, size: int, charts: Mapping[str, Drawing]) -> tuple[Work | None, Found]:
     name = page.sizes[size]
-    blocks: list[Block] = []
-    for section in page.sections[:-1]:
-        hands = Hands(charts)
-        fault = _obeyed(section, size, lambda phrase, hands=hands: _obey(hands, phrase, size), name)  # type: ignore[misc]
+    tasks: list[Block | Join] = []
+    for section in page.sections:
+        if section.joining:
+            fault = _obeyed(section, size, lambda phrase: _sew(tasks, phrase, size), name)
+        else:
+            hands = Hands(charts)
+            fault = _obeyed(section, size, lambda phrase, hands=hands: _obey(hands, phrase, size), name)  # type: ignore[misc]
+            if hands.made:
+                tasks.append(Block(section.name, tuple(hands.made), section.copies))
         if fault is not None:
             return None, (fault,)
-        if hands.made:
-            blocks.append(Block(section.name, tuple(hands.made), section.copies))
-    joins: list[Join] = []
-    fault = _obeyed(page.sections[-1], size, lambda phrase: _sew(joins, phrase, size), name)
-    return (None, (fault,)) if fault is not None else (Work(name, tuple(blocks), tuple(joins)), ())
+    return Work(name, tuple(tasks)), ()
 
 
 def _obeyed(section: Section, size: int, obey: Callable[[Phrase], None], name: str) -> Diagnostic | None:
@@ -214,17 +215,18 @@ def _arguments(phrase: Phrase, size: int) -> list[Any]:
 
 def _obey(hands: Hands, phrase: Phrase, size: int) -> None:
     if phrase.kind == "join_edges":
-        raise Contradiction("edges are joined only under the last heading")
+        raise Contradiction("edges are joined only under a heading of joining")
     hands.obey(phrase.kind, *_arguments(phrase, size))
 
 
-def _sew(joins: list[Join], phrase: Phrase, size: int) -> None:
+def _sew(tasks: list[Block | Join], phrase: Phrase, size: int) -> None:
     if phrase.kind != "join_edges":
-        raise Contradiction("only joins and notes stand under the last heading")
-    joins.append(_join(*_arguments(phrase, size)))
+        raise Contradiction("only joins and notes stand under a heading of joining")
+    tasks += _joins(*_arguments(phrase, size))
 
 
-def _join(
-    way: str, one: Edges, other: Edges, rows: int, one_mm: int, other_mm: int, easing_mm: int = 0, longer_mm: int = 0
-) -> Join:
-    return Join(one, other, easing_mm, longer_mm, way, rows, one_mm, other_mm)
+def _joins(
+    way: str, seams: Seams, rows: int, one_mm: int, other_mm: int, easing_mm: int = 0, longer_mm: int = 0
+) -> Iterator[Join]:
+    for one, other, ends in seams:
+        yield Join(one, other, ends, easing_mm, longer_mm, way, rows, one_mm, other_mm)

@@ -34,11 +34,14 @@ class Graded:
         return self.readings[size] if len(self.readings) > 1 else self.readings[0]
 
 
-Edges = tuple[tuple[str, str], ...]
+Edges = tuple[tuple[str, str, int], ...]
+"""(piece, edge, copy) along a seam."""
+Seams = tuple[tuple[Edges, Edges, tuple[str, str]], ...]
+"""Both sides of each seam, and the end of the first edge of each at which it begins."""
 Stripes = tuple[tuple[str, int], ...]
 """(yarn, rows) from the first knitted on."""
 
-Argument = Graded | str | int | Edges | Stripes | tuple[int, int] | tuple[str, ...]
+Argument = Graded | str | int | Seams | Stripes | tuple[int, int] | tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -221,21 +224,32 @@ class _Phrases(Transformer[Token, Any]):
         return Several((Graded((0,)), *children))
 
     def join_edges(self, children: list[Any]) -> Phrase:
-        way, one, other, *told = children
-        numbers = [several.arguments for several in told]
+        way, *told = children
+        seams = tuple(c for c in told if isinstance(c, tuple))
+        numbers = [several.arguments for several in told if isinstance(several, Several)]
         matched = next((n for n in numbers if len(n) == 3), (Graded((0,)),) * 3)
         eased = next((n for n in numbers if len(n) != 3), ())
-        return Phrase("join_edges", (way, one, other, *matched, *eased))
+        return Phrase("join_edges", (way, seams, *matched, *eased))
+
+    def seam(self, children: list[Any]) -> tuple[Edges, Edges, tuple[str, str]]:
+        """Where nothing is said of it, a side begins at the bottom of its rows."""
+        (one, begin), (other, beside) = children
+        return one, other, (begin or "bottom", beside or "bottom")
+
+    def side(self, children: list[Any]) -> tuple[Edges, str]:
+        edges = tuple(c for c in children if isinstance(c, tuple))
+        return edges, next((c for c in children if isinstance(c, str)), "")
+
+    def strips(self, children: list[Any]) -> str:
+        return " ".join(children)
 
     def eased(self, children: list[Any]) -> Several:
         *longer, easing = children
         return Several((easing, *longer))
 
-    def edges(self, children: list[Any]) -> Edges:
-        return tuple(children)
-
-    def edge(self, children: list[Any]) -> tuple[str, str]:
-        return children[0], children[1]
+    def edge(self, children: list[Any]) -> tuple[str, str, int]:
+        piece, *copy, name = children
+        return piece, name, copy[0] if copy else 0
 
     def edge_name(self, children: list[Any]) -> str:
         return " ".join(children)
@@ -277,7 +291,17 @@ class _Phrases(Transformer[Token, Any]):
         return Graded((2 if token.startswith("2") else 0,))
 
     def JOINED(self, token: Token) -> str:
-        return {"join": "sewn", "gather": "gathered", "graft": "grafted", "link": "linked"}[token.lower()]
+        return {"join": "sewn", "gather": "gathered", "graft": "grafted"}[token.lower()]
+
+    def FACING(self, token: Token) -> str:
+        return token.lower().split()[0]
+
+    def END_AT(self, token: Token) -> str:
+        return token.removesuffix(" end")
+
+    def COPY(self, token: Token) -> int:
+        """0 stands for each copy."""
+        return 0 if token == "(each)" else int(re.sub(r"\D", "", token))
 
     def WASTE_WAY(self, token: Token) -> str:
         return "comb" if token == "with the comb" else "e-wrap"

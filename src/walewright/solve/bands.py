@@ -13,6 +13,7 @@ from itertools import pairwise
 from math import ceil, floor
 
 from walewright.design.model import Band, Design, EdgeName, Fabric, Piece
+from walewright.glue.model import EndAt, Line, Place
 from walewright.report.model import Diagnostic, Label
 from walewright.solve.edgings import edging_rows, even, needles_of
 from walewright.solve.geometry import Stretch, called_on_both, split_part, stretches
@@ -37,6 +38,9 @@ class _Part:
     cm: float
     wanted: float
     firm: bool
+    facing: str = "purl"
+    left_end: EndAt = "left"
+    copy: int = 0
 
 
 def both_sides(design: Design, band: Band) -> Diagnostic | None:
@@ -55,49 +59,42 @@ def both_sides(design: Design, band: Band) -> Diagnostic | None:
     return None
 
 
-def copies_left_open(design: Design, band: Band) -> Diagnostic | None:
-    """A band takes up the open loops of every copy of a piece, each named in turn."""
-    for edge in dict.fromkeys(band.along):
-        piece = design.piece(edge.piece)
-        slot = next((s for s in piece.slots if s.name == edge.edge), None)
-        is_open = piece.end_way == "waste" if edge.edge in ("end", "shoulder") else slot is not None and slot.taken == "waste"
-        if is_open and band.along.count(edge) != piece.copies:
-            return Diagnostic(
-                "band-leaves-copies-open",
-                f"band `{band.name}` takes up `{edge.piece} {edge.edge}` {band.along.count(edge)} times, and the {edge.piece} is "
-                f"knitted {piece.copies} times",
-                (Label(band.origin.span, "picked up here"), Label(piece.origin.span, f"the {edge.piece}")),
-                ("the open loops of every copy have to be held by something",),
-                (f"name `{edge.piece} {edge.edge}` {piece.copies} times in the band", "or end the piece cast off"),
-            )
-    return None
-
-
-def sized_band(design: Design, band: Band, size: int, pieces: Sequence[SizedPiece]) -> SizedBand:
-    """A band in one size."""
+def sized_band(design: Design, band: Band, size: int, pieces: Sequence[SizedPiece], lines: Sequence[Line]) -> SizedBand:
+    """A band in one size, one for each of its `lines`, which are alike."""
     edging = design.edging(band.edging)
     fabric = design.fabric(edging.fabric)
-    parts = _walk(design, band.along, pieces, fabric)
+    parts = _walk(design, lines[0], pieces, fabric)
     step, rest = needles_of(edging)
     counts = shared_out(parts, step, rest) if step else shared_out(parts, 2 * fabric.rib_every)
     rows = edging_rows(design, edging, size)
     holes = tuple(_holes(band, size, sum(counts), rows, fabric)) if band.holes else ()
-    return SizedBand(band.name, sum(counts), rows, _pick_ups(parts, counts), band.origin, holes)
+    return SizedBand(band.name, sum(counts), rows, _pick_ups(parts, counts), band.origin, holes, len(lines))
 
 
 def _pick_ups(parts: Sequence[_Part], counts: Sequence[int]) -> tuple[PickUp, ...]:
-    return tuple(PickUp(p.edge, p.part, count, p.points, p.cm) for p, count in zip(parts, counts, strict=True) if count)
+    return tuple(
+        PickUp(p.edge, p.part, count, p.points, p.cm, p.facing, p.left_end, p.copy)
+        for p, count in zip(parts, counts, strict=True)
+        if count
+    )
 
 
-def _walk(design: Design, along: Sequence[EdgeName], pieces: Sequence[SizedPiece], band: Fabric) -> list[_Part]:
+def _walk(design: Design, line: Line, pieces: Sequence[SizedPiece], band: Fabric) -> list[_Part]:
+    """The parts of a line from the left needle to the right."""
     found: list[_Part] = []
-    for edge in along:
-        sized = next(p for p in pieces if p.name == edge.piece)
-        head, _ = split_part(edge.edge)
-        for stretch in stretches(design, design.piece(edge.piece), sized, edge.edge):
+    for place, end in zip(line.along, line.left_ends, strict=True):
+        sized = next(p for p in pieces if p.name == place.owner)
+        head, _ = split_part(place.edge)
+        for stretch in stretches(design, design.piece(place.owner), sized, place.edge):
             if stretch.points:
-                found.append(_part(replace(edge, edge=head), stretch, band))
+                part = _part(EdgeName(place.owner, head), stretch, band)
+                found.append(replace(part, facing=line.facing, left_end=end, copy=which_copy(place, line.copies)))
     return found
+
+
+def which_copy(place: Place, lines: int) -> int:
+    """The number of a copy where it has to be told: not where each copy has a line of its own."""
+    return place.copy if place.copies > 1 and lines == 1 else 0
 
 
 def _part(edge: EdgeName, stretch: Stretch, band: Fabric) -> _Part:
@@ -250,11 +247,13 @@ def _apart(band: SizedBand) -> bool:
 # ----------------------------------------------------------------- pieces begun along edges
 
 
-def start_pick_ups(design: Design, piece: Piece, sized: SizedPiece, pieces: Sequence[SizedPiece]) -> tuple[PickUp, ...]:
+def start_pick_ups(
+    design: Design, piece: Piece, sized: SizedPiece, pieces: Sequence[SizedPiece], line: Line
+) -> tuple[PickUp, ...]:
     """What a piece begun along edges is hung on: its stitches shared out over them as long as they are; fewer than its stitches
-    where there are no more places (`short_starts` tells it)."""
+    where there are no more places (`short_starts` reports it)."""
     fabric = design.fabric(piece.fabric)
-    parts = [replace(p, firm=False) for p in _walk(design, piece.start_along, pieces, fabric)]
+    parts = [replace(p, firm=False) for p in _walk(design, line, pieces, fabric)]
     if not parts:
         return ()
     counts = [0] * len(parts)

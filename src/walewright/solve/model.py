@@ -208,6 +208,12 @@ class PickUp:
     stitches: int
     points: int
     cm: float
+    facing: str = "purl"
+    """The side of the piece to the knitter, "purl" or "knit"."""
+    left_end: str = ""
+    """The end that hangs at the left: of rows "bottom" or "top", of stitches "left" or "right" as they hung on the bed."""
+    copy: int = 0
+    """Which of several copies of the piece; 0: the only one, or each copy with its own."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -218,6 +224,22 @@ class SizedBand:
     pick_ups: tuple[PickUp, ...]
     origin: Origin
     holes: tuple[SizedSlot, ...] = ()
+    copies: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class SizedSeam:
+    """A seam of `Glued.seams` with its lengths: rows of each side where both are row edges (else None), and cm."""
+
+    one_rows: int | None
+    other_rows: int | None
+    one_cm: float
+    other_cm: float
+    easing_cm: float
+    longer_cm: float
+    one_stitches: tuple[int, ...] = ()
+    other_stitches: tuple[int, ...] = ()
+    """Of each edge, along the seam; 0 of edges of rows."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -258,6 +280,8 @@ class SizedGarment:
     bands: tuple[SizedBand, ...]
     joins: tuple[SizedJoin, ...]
     deviations: tuple[Deviation, ...]
+    seams: tuple[SizedSeam, ...] = ()
+    """In the order of `Glued.seams`."""
 
     def piece(self, name: str) -> SizedPiece:
         return next(p for p in self.pieces if p.name == name)

@@ -6,10 +6,11 @@ from collections.abc import Iterator, Sequence
 from math import ceil
 
 from walewright.design.model import Design, EdgeName, Join, Piece
+from walewright.glue.model import Chain, Seam
 from walewright.report.model import Diagnostic, Label
 from walewright.solve.geometry import NOTHING, EdgeLength, above, called_on_both, edge_length, split_part
 from walewright.solve.joining import LOOPS, easing_mm, longer_cm, near_cm, rounded, spoken
-from walewright.solve.model import SizedJoin, SizedPiece
+from walewright.solve.model import SizedJoin, SizedPiece, SizedSeam
 
 ROUNDING_CM = 1e-6
 
@@ -51,6 +52,40 @@ def sized_join(design: Design, join: Join, size: int, pieces: Sequence[SizedPiec
         longer_cm(join, size),
         join.way,
         join.matching,
+    )
+
+
+def chain_length(design: Design, pieces: Sequence[SizedPiece], chain: Chain) -> EdgeLength:
+    """Rows, stitches and centimetres of one side of a seam."""
+    found = NOTHING
+    for length in _lengths(design, pieces, chain):
+        found = found.plus(length)
+    return found
+
+
+def _lengths(design: Design, pieces: Sequence[SizedPiece], chain: Chain) -> list[EdgeLength]:
+    by_name = {p.name: p for p in pieces}
+    return [edge_length(design, design.piece(p.owner), by_name[p.owner], p.edge) for p in chain]
+
+
+def sized_seam(design: Design, seam: Seam, size: int, pieces: Sequence[SizedPiece]) -> SizedSeam:
+    """One seam of a join in one size."""
+    join = design.joins[seam.join]
+    one, other = (chain_length(design, pieces, chain) for chain in (seam.one, seam.other))
+    along_rows = not (one.stitches or other.stitches)
+    easing, longer = easing_mm(join, size) / 10, longer_cm(join, size)
+    if not easing and join.longer is not None:
+        # As near as rows allow: what they leave open is what has to be eased in.
+        easing = max(1, ceil(10 * (abs(one.cm - other.cm - longer) - ROUNDING_CM))) / 10
+    return SizedSeam(
+        one.rows if along_rows else None,
+        other.rows if along_rows else None,
+        one.cm,
+        other.cm,
+        easing,
+        longer,
+        tuple(length.stitches for length in _lengths(design, pieces, seam.one)),
+        tuple(length.stitches for length in _lengths(design, pieces, seam.other)),
     )
 
 

@@ -6,8 +6,9 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from walewright.design.model import Design, Join
+from walewright.glue.model import Glued
 from walewright.report.model import Diagnostic, Label
-from walewright.solve.bands import both_sides, copies_left_open, crowded_holes, short_starts, sized_band, start_pick_ups
+from walewright.solve.bands import both_sides, crowded_holes, short_starts, sized_band, start_pick_ups
 from walewright.solve.bed_width import bands_too_wide, too_wide
 from walewright.solve.charts import motifs_outside, repeats_cut
 from walewright.solve.conflict import explain
@@ -24,13 +25,13 @@ from walewright.solve.panels import panels_crossed
 from walewright.solve.pieces import Heights, PieceTerms, image, piece_terms
 from walewright.solve.programme import Draft, Programme, components
 from walewright.solve.rules import piece_rules
-from walewright.solve.seams import sized_join, uneven_edges, unlike_joins, unmet_joins
+from walewright.solve.seams import sized_join, sized_seam, uneven_edges, unlike_joins, unmet_joins
 
 Found = tuple[Diagnostic, ...]
 
 
-def solve(design: Design) -> tuple[Counts | None, Found]:
-    """Count the design. The counts are None where it cannot be done; the diagnostics say why. Never raises for a fault of
+def solve(design: Design, glued: Glued) -> tuple[Counts | None, Found]:
+    """Count the design, which is put together as `glued` says. The counts are None where it cannot be done; the diagnostics say why. Never raises for a fault of
     the author's."""
     told = (*_band_faults(design), *unlike_joins(design), *cannot_match(design), *repeats_on_a_slope(design), *too_wide(design))
     if told:
@@ -49,7 +50,7 @@ def solve(design: Design) -> tuple[Counts | None, Found]:
         answers, told = _answered(design, programme, answers)
         if told:
             return None, told
-    return _counted(design, programme, terms, answers)
+    return _counted(design, glued, programme, terms, answers)
 
 
 def programme_of(design: Design, matched: Sequence[Join] = ()) -> tuple[Programme, dict[str, tuple[PieceTerms, ...]]]:
@@ -79,7 +80,7 @@ def _image(design: Design, name: str, terms: Garment) -> tuple[PieceTerms, ...]:
 
 def _band_faults(design: Design) -> Iterator[Diagnostic]:
     for band in design.bands:
-        fault = both_sides(design, band) or copies_left_open(design, band)
+        fault = both_sides(design, band)
         if fault is not None:
             yield fault
 
@@ -138,7 +139,7 @@ def _pieces(part: Programme) -> tuple[str, ...]:
 
 
 def _counted(
-    design: Design, programme: Programme, terms: dict[str, tuple[PieceTerms, ...]], answers: Answers
+    design: Design, glued: Glued, programme: Programme, terms: dict[str, tuple[PieceTerms, ...]], answers: Answers
 ) -> tuple[Counts | None, Found]:
     values = _values(answers)
     exact = [values[number] for number in range(len(programme.variables))]
@@ -146,8 +147,10 @@ def _counted(
     assert not broken, f"the solver's numbers break {broken}"
     made = {piece.name: sized_pieces(design, piece, terms[piece.name], values) for piece in design.pieces}
     count = range(len(design.sizes))
-    pieces = [_hung(design, tuple(made[p.name][i] for p in design.pieces)) for i in count]
-    bands: list[tuple[SizedBand, ...]] = [tuple(sized_band(design, b, i, pieces[i]) for b in design.bands) for i in count]
+    pieces = [_hung(design, glued, tuple(made[p.name][i] for p in design.pieces)) for i in count]
+    bands: list[tuple[SizedBand, ...]] = [
+        tuple(sized_band(design, b, i, pieces[i], glued.lines_of(b.name)) for b in design.bands) for i in count
+    ]
     told = (
         *uneven_edges(design, pieces),
         *unmet_joins(design, pieces),
@@ -168,6 +171,7 @@ def _counted(
             bands[i],
             tuple(sized_join(design, join, i, pieces[i]) for join in design.joins),
             tuple(d for p, s in zip(design.pieces, pieces[i], strict=True) for d in deviations(design, p, s, i)),
+            tuple(sized_seam(design, seam, i, pieces[i]) for seam in glued.seams),
         )
         for i in count
     )
@@ -175,9 +179,11 @@ def _counted(
     return Counts(garments, solved), ()
 
 
-def _hung(design: Design, pieces: tuple[SizedPiece, ...]) -> tuple[SizedPiece, ...]:
+def _hung(design: Design, glued: Glued, pieces: tuple[SizedPiece, ...]) -> tuple[SizedPiece, ...]:
     """The pieces of one size, those begun along edges with what they are hung on."""
     return tuple(
-        replace(sized, start_pick_ups=start_pick_ups(design, piece, sized, pieces)) if piece.start_way == "along" else sized
+        replace(sized, start_pick_ups=start_pick_ups(design, piece, sized, pieces, glued.lines_of(piece.name)[0]))
+        if piece.start_way == "along"
+        else sized
         for piece, sized in zip(design.pieces, pieces, strict=True)
     )

@@ -43,15 +43,24 @@ OVER = {"empty needles": "", "the other piece": ", over the sts of the other pie
 def hang_to_link(s: Said) -> Phrase:
     """Words of `steps.HangToLink`."""
     loops = counted(s.graded("stitches"), "open loop", "open loops")
-    edge = f" along the {PARTS[s.any.part]} of the {s.any.piece} {s.any.edge}"
-    return worded(f"{s.any.facing} side facing, hang the ", *loops, edge, " on needles ", *span(s), OVER[s.any.over])
+    edge = f" along the {PARTS[s.any.part]} of the {s.any.piece}{_copy(s)} {s.any.edge}, {_end(s)}, on needles "
+    return worded(f"{s.any.facing} side facing, hang the ", *loops, edge, *span(s), OVER[s.any.over])
+
+
+def _copy(s: Said) -> str:
+    return f" ({s.any.copy})" if s.any.copy else ""
+
+
+def _end(s: Said) -> str:
+    """Which end of an edge hangs at the left."""
+    return f"its {s.any.left_end} end at the left" if s.any.left_end in ("left", "right") else f"its {s.any.left_end} at the left"
 
 
 def rehang_start(s: Said) -> Phrase:
     """Words of `steps.RehangStart`."""
     loops = counted(s.graded("stitches"), "loop", "loops")
     row = f" of the first row of the {s.any.piece}"
-    return worded("wrong side facing, hang the ", *loops, row, " on these needles and unravel its waste yarn")
+    return worded(f"{s.any.facing} side facing, hang the ", *loops, row, " on these needles and unravel its waste yarn")
 
 
 PARTS = {"whole": "whole", "left": "left part", "centre": "centre", "right": "right part"}
@@ -59,8 +68,8 @@ PARTS = {"whole": "whole", "left": "left part", "centre": "centre", "right": "ri
 
 def pick_up_along(s: Said) -> Phrase:
     """Words of `steps.PickUpAlong`."""
-    edge = f" along the {PARTS[s.any.part]} of the {s.any.piece} {s.any.edge} on needles "
-    return worded("pick up ", *sts(s.graded("stitches")), edge, *span(s))
+    edge = f" along the {PARTS[s.any.part]} of the {s.any.piece}{_copy(s)} {s.any.edge}, {_end(s)}, on needles "
+    return worded(f"{s.any.facing} side facing, pick up ", *sts(s.graded("stitches")), edge, *span(s))
 
 
 def _beginning(s: Said) -> tuple[Run, Run, Run]:

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
+from walewright.knit.steps import EdgeInSeam, SeamOf
 from walewright.write.grading import Graded
 from walewright.write.model import Run
 from walewright.write.said import Phrase, Said, rows, worded
@@ -14,19 +17,17 @@ def edge_is(s: Said) -> Phrase:
     return worded(f"the {s.any.where} {edges} from RC ", start, " to RC ", end, f" {make} the {s.any.edge}")
 
 
-JOINED = {"sewn": "join", "gathered": "gather", "grafted": "graft", "linked": "link"}
+JOINED = {"sewn": "join", "gathered": "gather", "grafted": "graft"}
 
 
 HOW = {
     "open": ", loop for loop, by grafting, or on the bed, both on the same needles, with 1 row knitted and cast off",
     "grafted": ", loop for loop with the long tail",
-    "linked": ", on the bed as told under the heading of the link",
 }
 
 
 def join_edges(s: Said) -> Phrase:
     """Words of `steps.JoinEdges`."""
-    one, other = s.any.one.replace(" + ", " and "), s.any.other.replace(" + ", " and ")
     easing, longer = s.graded("easing_mm"), s.graded("longer_mm")
     eased: tuple[str | Run, ...] = (", easing in up to ", easing.number(), " mm")
     if not longer.always(0):
@@ -35,7 +36,26 @@ def join_edges(s: Said) -> Phrase:
         eased = (", stretching it " if shorter else ", easing in ", by.number(), " mm, give or take ", easing.number(), " mm")
     elif easing.always(0):
         eased = ()
-    return worded(f"{JOINED[s.any.way]} {one} to {other}", *_matched(s), *eased, HOW.get(s.any.edges or s.any.way, ""))
+    strips = f", and on along the ends of {s.any.strips}" if s.any.strips else ""
+    how = HOW.get(s.any.edges or s.any.way, "")
+    return worded(f"{JOINED[s.any.way]} {_seams(s.any.seams)}", *_matched(s), *eased, how, strips)
+
+
+def _seams(seams: Sequence[SeamOf]) -> str:
+    """ "back armhole left, then front armhole right to sleeve end (1st), from its right end": sides in the order of the seam."""
+    return " and ".join(f"{_side(s.one)} to {_side(s.other)}" for s in seams)
+
+
+def _side(edges: Sequence[EdgeInSeam]) -> str:
+    named = [f"{e.piece}{f' ({e.copy})' if e.copy else ''} {e.edge}" for e in edges]
+    return " then ".join(named) + _from(edges[0].begin)
+
+
+def _from(begin: str) -> str:
+    """Where a side begins; nothing said: at the bottom of its rows."""
+    if begin == "bottom":
+        return ""
+    return f" from its {begin}" if begin == "top" else f" from its {begin} end"
 
 
 def _matched(s: Said) -> tuple[str | Run, ...]:

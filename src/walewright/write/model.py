@@ -65,12 +65,14 @@ class Paragraph:
 
 @dataclass(frozen=True, slots=True)
 class Section:
-    """A piece, edging, band or the joining: `name` as in the plan, `title` for the reader ("Sleeves (knit 2)")."""
+    """A piece, edging, band or something joined off the bed (`joining`): `name` as in the plan, `title` for the reader
+    ("Sleeves (knit 2)")."""
 
     name: str
     title: str
     copies: int
     paragraphs: tuple[Paragraph, ...]
+    joining: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,11 +93,10 @@ class ChartText:
 
 @dataclass(frozen=True, slots=True)
 class Instructions:
-    """Everything a knitter works from, graded over `sizes`."""
+    """Everything a knitter works from, graded over `sizes`; the sections in the order of work."""
 
     sizes: tuple[str, ...]
     sections: tuple[Section, ...]
-    joining: Section
     abbreviations: tuple[tuple[str, str], ...]
     """(abbreviation, meaning) of those that occur, alphabetically."""
     charts: tuple[ChartText, ...] = ()

@@ -31,13 +31,12 @@ _KEPT = "\N{NARROW NO-BREAK SPACE}"
 
 
 def plain_text(instructions: Instructions) -> str:
-    """The instructions' text, ending with the joining section. Lines have up to 92 characters, as far as words allow."""
+    """The instructions' text, in the order of work. Lines have up to 92 characters, as far as words allow."""
     made = [f"Sizes {bracketed(instructions.sizes)}", ""]
     for chart in instructions.charts:
         made += _chart(chart)
     for section in instructions.sections:
-        made += _section(section, heading(section.name, section.copies))
-    made += _section(instructions.joining, instructions.joining.title)
+        made += _section(section, section.title if section.joining else heading(section.name, section.copies))
     return "\n".join(made).rstrip("\n") + "\n"
 
 

@@ -14,13 +14,11 @@ from walewright.write.grading import SKIPPED, only
 from walewright.write.lines import Line, grouped, lines, sentence, skips
 from walewright.write.model import Instructions, Paragraph, Section, Sentence
 from walewright.write.row_by_row import Rows, closeness, folded, likeness, only_several
-from walewright.write.said import spelt
+from walewright.write.said import SPACE, spelt
 from walewright.write.table import tabled
 from walewright.write.tally import Tally
 from walewright.write.together import side_by_side
 from walewright.write.words import worked
-
-JOINING = "joining"
 
 NOTES = ("Note: ", "By hand: ")
 """How an author's own words begin."""
@@ -46,8 +44,7 @@ def write(plans: tuple[SizePlan, ...], sizes: Sequence[str] | None = None, chart
         raise ValueError(f"{len(plans)} plans for {len(names)} sizes")
     columns = align([p.blocks for p in plans], lambda block: (block.name, block.copies))
     sections = tuple(_section(column) for column in columns)
-    joining = Section(JOINING, "Making up", 1, tuple(_graded("", [p.joins for p in plans])))
-    return Instructions(names, sections, joining, _abbreviations((*sections, joining)), worked_charts(plans, charts))
+    return Instructions(names, sections, _abbreviations(sections), worked_charts(plans, charts))
 
 
 def heading(name: str, copies: int) -> str:
@@ -67,8 +64,19 @@ def _section(column: Column[StepBlock]) -> Section:
         # Of two titles for one paragraph, the longer one says more.
         title = max((p[0] for p in row if p is not None), key=len)
         paragraphs += _graded(title, [() if p is None else p[1] for p in row], paragraphs[-1] if paragraphs else None)
+    if block.joining:
+        return Section(block.name, _put_together(block.title), 1, tuple(paragraphs), joining=True)
     title = heading(block.title, block.copies) if block.title[:1].islower() else spelt(block.title)
     return Section(block.name, title, block.copies, tuple(paragraphs))
+
+
+BEFORE = "Before the "
+"""How the heading of something joined before something else is knitted begins."""
+
+
+def _put_together(title: str) -> str:
+    """The heading with the name of what comes next as words; plain spaces tell it from the name of a piece."""
+    return BEFORE + spelt(title.removeprefix(BEFORE)).replace(" ", SPACE) if title.startswith(BEFORE) else title
 
 
 Part = tuple[str, tuple[Step, ...]]

@@ -10,8 +10,7 @@ def shared(instructions: Instructions) -> float:
 
     A knitter reads past what is only for others, so a text is the easier to work from the nearer this is to 1.
     """
-    sections = (*instructions.sections, instructions.joining)
-    sentences = [s for section in sections for p in section.paragraphs for s in p.sentences]
+    sentences = [s for section in instructions.sections for p in section.paragraphs for s in p.sentences]
     phrases = sum(len(s.kinds) for s in sentences)
     common = sum(len(s.kinds) for s in sentences if len(s.sizes) == len(instructions.sizes))
     return common / phrases if phrases else 1.0

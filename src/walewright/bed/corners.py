@@ -1,0 +1,137 @@
+"""Corners of a finished piece, where its edges end, and which corners have come together.
+
+A corner of an outer edge is a row at a side. Of short rows at an edge two reach it, and they belong to the stitches that were held:
+rows that do not reach an edge, with two that do, are no way along it. Corners nearer than two rows are one.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field
+
+from walewright.bed.model import Edge, Part
+from walewright.bed.outline import Shape, reaches
+from walewright.knit.operations import NameEdge, Side
+
+Corner = tuple[str, int]
+"""A side ("left", "right") and a row along it; or a name of an opening or a slot and where there: 0 foot left, 1 foot right, 2 head
+left, 3 head right."""
+
+Corners = tuple[Corner, Corner]
+"""Of rows the bottom and the top one, of stitches the left and the right one."""
+
+NEAR = 2
+"""Rows within which two corners at a side are one."""
+
+_TOP = "top of the opening"
+
+
+def corners(edges: Sequence[Edge], named: Sequence[NameEdge], outline: Shape | None) -> dict[tuple[str, Part], Corners]:
+    """The two corners of each edge, by its name and part."""
+    if outline is None:
+        return {}
+    sides = {side: _Along(outline, side) for side in ("left", "right")}
+    rows = {op.edge: (op.from_row, op.to_row) for op in named}
+    top = max((stretch.top for stretch in outline.stretches), default=0)
+    parted = {e.name for e in edges if e.along == "rows" and rows.get(e.name, (0, 0))[1] == top and _is_inner(e, named)}
+    found: dict[tuple[str, Part], Corners] = {}
+    for edge in edges:
+        found[edge.name, edge.part] = _corners(edge, edges, named, sides, rows, parted, top)
+    return _snapped(found)
+
+
+def _corners(
+    edge: Edge,
+    edges: Sequence[Edge],
+    named: Sequence[NameEdge],
+    sides: dict[str, _Along],
+    rows: dict[str, tuple[int, int]],
+    parted: set[str],
+    top: int,
+) -> Corners:
+    ends = (("left", sides["left"].at(top)), ("right", sides["right"].at(top)))
+    if edge.along == "rows" and _is_inner(edge, named):
+        footed = any(e.name == edge.name and e.part == "centre" for e in edges)
+        right = edge.part == "right"
+        foot = (edge.name, 1 if right and footed else 0)
+        return foot, (_TOP if edge.name in parted else edge.name, 3 if right else 2)
+    if edge.along == "rows":
+        side = edge.at or "left"
+        low, high = rows.get(edge.name, (0, top))
+        return (side, sides[side].at(low)), (side, sides[side].at(high))
+    if edge.name == "start":
+        return ("left", sides["left"].at(0)), ("right", sides["right"].at(0))
+    if edge.name in ("end", "shoulder"):
+        if edge.part == "left":
+            return ends[0], (_TOP, 2)
+        return ((_TOP, 3), ends[1]) if edge.part == "right" else ends
+    if edge.part == "centre":
+        return (edge.name, 0), (edge.name, 1)
+    above = edge.name.removesuffix(" upper")
+    is_gap = any(e.name == above and e.along == "rows" for e in edges)
+    return ((above, 2), (above, 3)) if is_gap else ((above, 0), (above, 1))
+
+
+def _is_inner(edge: Edge, named: Sequence[NameEdge]) -> bool:
+    return any(op.edge == edge.name and op.where == "inner" for op in named)
+
+
+@dataclass(frozen=True, slots=True)
+class _Along:
+    """Rows along one outer edge."""
+
+    outline: Shape
+    side: Side | str
+
+    def at(self, row: int) -> int:
+        """How far up the edge the row lies."""
+        side: Side = "left" if self.side == "left" else "right"
+        reaching = {c.counter: reaches(c, side) for c in self.outline.outer(side) if c.counter <= row}
+        flags = [reaching[counter] for counter in sorted(reaching)]
+        held = sum(1 for n, there in enumerate(flags) if not there and (n + 1 == len(flags) or flags[n + 1]))
+        return sum(flags) - NEAR * held
+
+
+def _snapped(found: dict[tuple[str, Part], Corners]) -> dict[tuple[str, Part], Corners]:
+    """Corners of one side that are nearly one are one."""
+    rows: dict[str, list[int]] = {}
+    for pair in found.values():
+        for where, row in pair:
+            if where in ("left", "right"):
+                rows.setdefault(where, []).append(row)
+    near: dict[Corner, Corner] = {}
+    for where, some in rows.items():
+        begun: int | None = None
+        for row in sorted(set(some)):
+            if begun is None or row - begun > NEAR:
+                begun = row
+            near[where, row] = (where, begun)
+    return {key: (near.get(a, a), near.get(b, b)) for key, (a, b) in found.items()}
+
+
+# ----------------------------------------------------------------- what has come together
+
+
+@dataclass(slots=True)
+class Meetings:
+    """Corners (piece, copy, corner) that seams have brought together."""
+
+    _same: dict[tuple[str, int, Corner], tuple[str, int, Corner]] = field(default_factory=dict)
+
+    def one_of(self, corner: tuple[str, int, Corner]) -> tuple[str, int, Corner]:
+        while corner in self._same:
+            corner = self._same[corner]
+        return corner
+
+    def join(self, one: tuple[str, int, Corner], other: tuple[str, int, Corner]) -> None:
+        a, b = self.one_of(one), self.one_of(other)
+        if a != b:
+            self._same[max(a, b)] = min(a, b)
+
+    def meet(self, one: tuple[str, int, Corner], other: tuple[str, int, Corner]) -> bool:
+        return self.one_of(one) == self.one_of(other)
+
+
+def copies_of(copy: int, copies: int) -> Iterator[int]:
+    """The copies that are meant: one, or (0) each."""
+    yield from (copy,) if copy else range(1, copies + 1)

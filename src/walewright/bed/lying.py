@@ -1,0 +1,130 @@
+"""How edges of finished pieces lie on the needles: which end hangs at the left, and whether neighbours are one line.
+
+With its purl side to the knitter, a piece has its row ends at the right hang downwards from left to right, those at the left upwards;
+what was cast on hangs upside down, its right end at the left. With its knit side to the knitter all is the other way round.
+"""
+
+from __future__ import annotations
+
+from walewright.bed.corners import Corners, copies_of
+from walewright.bed.fabric import UPPER, Fabric
+from walewright.bed.machine import HungEdge, Machine, Refusal
+from walewright.bed.model import Edge, Part
+from walewright.knit.operations import PickUpEdge
+
+ENDS = {"rows": ("bottom", "top"), "stitches": ("left", "right")}
+"""Ends of an edge, in the order of its points."""
+
+
+def turned(edge: Edge, facing: str) -> bool:
+    """Whether the points of an edge lie on the needles from the last one to the first."""
+    backwards = edge.at == "right" if edge.along == "rows" else edge.name == "start" or edge.name.endswith(f" {UPPER}")
+    return backwards == (facing == "purl")
+
+
+def from_the_left(edge: Edge, facing: str) -> tuple[tuple[int, ...], ...]:
+    """The points in order from left to right."""
+    return edge.points[::-1] if turned(edge, facing) else edge.points
+
+
+def wrong_end(m: Machine, op: PickUpEdge, edges: tuple[Edge, ...]) -> Refusal | None:
+    """The edge hangs with the end at the left that is said to be there."""
+    if not op.left_end:
+        return None
+    first = edges[-1] if len(edges) > 1 and op.facing == "knit" else edges[0]
+    at_left = ENDS[first.along][turned(first, op.facing)]
+    if at_left == op.left_end:
+        return None
+    return m.refuse(
+        "edge-lies-otherwise",
+        f"with its {op.facing} side to the knitter, {op.edge!r} of the {op.piece} hangs with its {at_left} at the left, and not its "
+        f"{op.left_end}",
+        piece=op.piece,
+        edge=op.edge,
+    )
+
+
+def hung_edge(m: Machine, op: PickUpEdge, fabric: Fabric, edges: tuple[Edge, ...]) -> HungEdge:
+    first, last = m.span(op.first, op.last)
+    part: Part = edges[0].part if len(edges) == 1 else "whole"
+    at_left, at_right = (edges[0], edges[-1]) if op.facing == "purl" else (edges[-1], edges[0])
+    begin, end = (fabric.corners.get((edge.name, edge.part)) for edge in (at_left, at_right))
+    corners = None
+    if begin is not None and end is not None:
+        corners = begin[turned(at_left, op.facing)], end[not turned(at_right, op.facing)]
+    return HungEdge(op.piece, edges[0].name, part, op.copy, first, last, corners, op.facing)
+
+
+def beside(m: Machine, line: list[HungEdge]) -> Refusal | None:
+    """The edge hung last lies beside the one before it, and they meet there; all of them are no ring."""
+    if len(line) < 2:
+        return None
+    before, now = line[-2:]
+    if now.first != before.last + 1:
+        return m.refuse("hung-apart", f"between the {before.piece} and the {now.piece} needles are left empty", before.last, now.first)
+    if not _meet(m, before, now):
+        return m.refuse(
+            "edges-do-not-meet",
+            f"the {before.edge} of the {before.piece} and the {now.edge} of the {now.piece} hang side by side, and nothing joins them there",
+            before.last,
+            now.first,
+        )
+    if len({(h.piece, h.copy) for h in line}) > 1 and _meet(m, now, line[0]):
+        return m.refuse(
+            "line-is-a-ring",
+            f"the two ends of what is hung, the {line[0].piece} and the {now.piece}, are joined already: it does not lie straight",
+            line[0].first,
+            now.last,
+        )
+    return None
+
+
+def same_side(m: Machine, over: HungEdge) -> Refusal | None:
+    """What is linked lies with its two right sides together: one piece has its purl side to the knitter, the other its knit side."""
+    beneath = next((h for h in m.hung if h.first <= over.last and over.first <= h.last), None)
+    if beneath is None or beneath.facing != over.facing:
+        return None
+    return m.refuse(
+        "linked-face-to-back",
+        f"the {beneath.piece} and the {over.piece} both have their {over.facing} side to the knitter: linked so, one is inside out",
+        over.first,
+        over.last,
+    )
+
+
+def _meet(m: Machine, one: HungEdge, other: HungEdge) -> bool:
+    """Whether the right corner of one is the left corner of the other, at every copy."""
+    if one.corners is None or other.corners is None:
+        return True
+    pairs = zip(_each(m, one), _each(m, other), strict=False)
+    return all(m.meetings.meet((*a, one.corners[1]), (*b, other.corners[0])) for a, b in pairs)
+
+
+def _each(m: Machine, hung: HungEdge) -> list[tuple[str, int]]:
+    """(piece, copy) that the copies of this block lie on."""
+    fabric = m.pieces[hung.piece].fabric
+    copies = 1 if fabric is None else fabric.copies
+    return [(hung.piece, copy) for copy in copies_of(hung.copy, copies)]
+
+
+def put_together(m: Machine, name: str, own: Corners | None) -> None:
+    """What a finished block brings together: two lines that were linked, and its own start with the line it was hung on."""
+    if not m.hung or any(h.corners is None for h in (*m.hung, *m.over_hung)):
+        return
+    if m.over_hung:
+        _ends_meet(m, m.hung, m.over_hung)
+    elif own is not None:
+        for copy, (begin, end) in enumerate(zip(_each(m, m.hung[0]), _each(m, m.hung[-1]), strict=False), 1):
+            left, right = m.hung[0].corners, m.hung[-1].corners
+            assert left is not None
+            assert right is not None
+            m.meetings.join((name, copy, own[0]), (*begin, left[0]))
+            m.meetings.join((name, copy, own[1]), (*end, right[1]))
+
+
+def _ends_meet(m: Machine, one: list[HungEdge], other: list[HungEdge]) -> None:
+    for a, b, end in ((one[0], other[0], 0), (one[-1], other[-1], 1)):
+        assert a.corners is not None
+        assert b.corners is not None
+        for here, there in zip(_each(m, a), _each(m, b), strict=False):
+            m.meetings.join((*here, a.corners[end]), (*there, b.corners[end]))

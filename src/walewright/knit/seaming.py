@@ -1,0 +1,127 @@
+"""Seams in the order of work: those made by hand as sentences, those made on the bed as blocks of their own."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from walewright.design.model import Design
+from walewright.glue.model import OPPOSITE, Chain, EndAt, Glued, Place, Seam
+from walewright.knit import steps as st
+from walewright.knit.linking import link_block
+from walewright.knit.ordinals import ordinal
+from walewright.knit.steps import Step, StepBlock
+from walewright.solve.model import SizedGarment, SizedSeam
+
+
+def made_on_the_bed(design: Design, seam: Seam) -> bool:
+    return design.joins[seam.join].way == "linked"
+
+
+def links(design: Design, glued: Glued, garment: SizedGarment, numbers: Sequence[int]) -> Iterator[StepBlock]:
+    """The blocks of seams that are linked, those that are the same at each copy as one."""
+    for group in _alike(glued, numbers):
+        seam = glued.seams[group[0]]
+        yield link_block(design, seam, garment.seams[group[0]], copies=len(group) if len(group) > 1 else 1)
+
+
+def joins(design: Design, glued: Glued, garment: SizedGarment, numbers: Sequence[int]) -> Iterator[Step]:
+    """Sentences for seams that follow each other: those of one join with equal numbers are one sentence."""
+    groups: list[list[list[int]]] = []
+    for group in _alike(glued, numbers):
+        last = groups[-1] if groups else None
+        if last and _same(design, glued, garment, last[-1][0], group[0]):
+            last.append(group)
+        else:
+            groups.append([group])
+    for some in groups:
+        yield _sentence(design, glued, garment, some)
+
+
+def _alike(glued: Glued, numbers: Sequence[int]) -> list[list[int]]:
+    """Seams within one copy each, which are the same at every copy, together."""
+    found: list[list[int]] = []
+    for number in numbers:
+        seam, last = glued.seams[number], glued.seams[found[-1][0]] if found else None
+        if last is not None and seam.join == last.join and _within_a_copy(seam) and _names(seam) == _names(last):
+            found[-1].append(number)
+        else:
+            found.append([number])
+    return found
+
+
+def _within_a_copy(seam: Seam) -> bool:
+    return len({(p.owner, p.copy) for p in (*seam.one, *seam.other)}) == 1
+
+
+def _names(seam: Seam) -> tuple[tuple[str, ...], tuple[str, ...]]:
+    return tuple(p.text for p in seam.one), tuple(p.text for p in seam.other)
+
+
+def _same(design: Design, glued: Glued, garment: SizedGarment, one: int, other: int) -> bool:
+    return glued.seams[one].join == glued.seams[other].join and _numbers(design, garment.seams[one]) == _numbers(
+        design, garment.seams[other]
+    )
+
+
+def _numbers(design: Design, sized: SizedSeam) -> tuple[int, ...]:
+    """(easing, longer, rows, one, other): in mm, 0 where it is not told."""
+    easing, longer = round(sized.easing_cm * 10), round(sized.longer_cm * 10)
+    if easing or longer:
+        return easing, longer, 0, round(sized.one_cm * 10), round(sized.other_cm * 10)
+    if sized.one_rows is not None and sized.one_rows == sized.other_rows:
+        return easing, longer, sized.one_rows, 0, 0
+    return easing, longer, 0, 0, 0
+
+
+def _sentence(design: Design, glued: Glued, garment: SizedGarment, some: Sequence[Sequence[int]]) -> Step:
+    first = glued.seams[some[0][0]]
+    join = design.joins[first.join]
+    easing, longer, rows, one, other = _numbers(design, garment.seams[some[0][0]])
+    if join.way == "grafted":
+        rows = one = other = 0
+    seams = tuple(_seam_of(glued.seams[group[0]], len(group) > 1) for group in some)
+    is_open = join.way == "sewn" and all(_is_open(design, p) for group in some for p in _places(glued.seams[group[0]]))
+    strips = _strips(design, glued, [n for group in some for n in group])
+    told = (easing, longer, join.way, rows, one, other, "open" if is_open else "", strips)
+    return st.JoinEdges(seams, *told, origin=join.origin.path)
+
+
+def _places(seam: Seam) -> Chain:
+    return (*seam.one, *seam.other)
+
+
+def _is_open(design: Design, place: Place) -> bool:
+    """Whether the edge is the last row of a piece that ends on waste yarn."""
+    return place.edge.partition(" ")[0] in ("end", "shoulder") and design.piece(place.owner).end_way == "waste"
+
+
+def _seam_of(seam: Seam, each: bool) -> st.SeamOf:
+    """Told from the bottom of rows upwards; of stitches, from the left end of the first ones."""
+    one, other = (seam.one, seam.one_begins), (seam.other, seam.other_begins)
+    turned = tuple((chain[::-1], tuple(OPPOSITE[end] for end in begins[::-1])) for chain, begins in (one, other))
+    if _better(turned[0][1][0], turned[1][1][0]) > _better(one[1][0], other[1][0]):
+        one, other = turned
+    return st.SeamOf(_edges(*one, each), _edges(*other, each))
+
+
+def _better(one: EndAt, other: EndAt) -> int:
+    return 2 * (one == "bottom") + 2 * (other == "bottom") + (one == "left")
+
+
+def _edges(chain: Chain, begins: Sequence[EndAt], each: bool) -> tuple[st.EdgeInSeam, ...]:
+    return tuple(
+        st.EdgeInSeam(p.owner, p.edge, "each" if each else ordinal(p.copy) if p.copies > 1 else "", end)
+        for p, end in zip(chain, begins, strict=True)
+    )
+
+
+def _strips(design: Design, glued: Glued, numbers: Sequence[int]) -> str:
+    """The edgings and bands whose ends are sewn on in these seams."""
+    found = [name for n in numbers for pair in glued.seams[n].over_strips for name in pair if name]
+    said = [_strip(design, name) for name in found]
+    return " and ".join(dict.fromkeys(said))
+
+
+def _strip(design: Design, owner: str) -> str:
+    piece = next((p for p in design.pieces if p.name == owner), None)
+    return owner if piece is None else f"{owner} {piece.start_edging}"
