@@ -163,12 +163,13 @@ def _prove(outcome: Outcome) -> Outcome:
 
     assert outcome.design is not None
     assert outcome.counts is not None
+    assert outcome.glued is not None
     machine = _bed(outcome.design)
     works, unread = readback.read_back_all(outcome.plain_text)
     again: tuple[BedResult | None, ...] = (None,) * len(outcome.design.sizes)
     if works is not None:
         again = tuple(bed.knit(work, machine) for work in works)
-    proven, faults = proof.prove(outcome.design, outcome.counts, outcome.works, outcome.results, again)
+    proven, faults = proof.prove(outcome.design, outcome.glued, outcome.counts, outcome.works, outcome.results, again)
     return replace(outcome, proof=proven, diagnostics=(*outcome.diagnostics, *unread, *faults))
 
 

@@ -81,6 +81,8 @@ class Fabric:
     """Passes of the left and of the right part where there are two, by row."""
     _held: Mapping[int, frozenset[int]] = field(repr=False)
     """First loop of a pass -> the needles held between its ends."""
+    folded: str = ""
+    """Where the first rows lie that were folded up and hung: in "front" of the others (their purl sides together), or "behind"."""
     corners: Mapping[tuple[str, Part], Corners] = field(default_factory=dict, repr=False)
     """By an edge's name and part: of rows its bottom and top corner, of stitches its left and right one."""
 

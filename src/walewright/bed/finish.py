@@ -65,6 +65,7 @@ def finish(m: Machine, block: Block) -> Fabric | tuple[int, Refusal]:
         _outer={side: {c.counter: c for c in outline.outer(side)} if outline else {} for side in SIDES},
         _inner={side: {c.counter: c for c in outline.inner(side)} if outline else {} for side in SIDES},
         _held=_held_in_rows(m, rows),
+        folded=m.folded,
         corners=corners(edges, [op for _, op in m.named], outline),
     )
 
@@ -182,6 +183,7 @@ def _digest(m: Machine, block: Block, edges: list[Edge], floats: tuple[Float, ..
         [slot for _, slot in m.kept.crossings],
         [(c.before, c.first, c.last, c.left, c.front) for c in m.kept.crosses],
         [(yarn, cm) for yarn, cm in m.kept.tails if cm],
+        m.folded,
     )
     made = (block.name, block.copies, courses, sorted(m.loops.more.items()), ends, links, m.waste, by_hand)
     digest = hashlib.sha256(repr(made).encode())

@@ -38,6 +38,7 @@ def hang_feet(m: Machine, op: HangFeet) -> Refusal | None:
         m.hang(i, (m.loops.add(i - m.half, Kind.REHUNG, (foot,)),))
     m.course("hang feet", onto[0], onto[-1], begin)
     m.feet_hung_at = begin
+    m.folded = "behind" if op.behind else "front"
     return None
 
 

@@ -121,6 +121,8 @@ class Machine:
     kept: Kept = field(default_factory=Kept)
     feet_hung_at: int | None = None
     """How many loops there were when the first row's feet were hung by this block itself."""
+    folded: str = ""
+    """Where the fold lies then: "front" (between work and knitter) or "behind"."""
     hung: list[HungEdge] = field(default_factory=list)
     """What was picked up on empty needles."""
     over_hung: list[HungEdge] = field(default_factory=list)

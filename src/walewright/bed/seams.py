@@ -72,6 +72,8 @@ def join(op: Join, index: int, pieces: dict[str, Piece], meetings: Meetings) -> 
             known = ", ".join(sorted({e.name if e.part == "whole" else f"{e.name} {e.part}" for e in fabrics[name].edges}))
             return _fault("edge-unknown", index, f"the {name} has no edge {edge!r} to join; it has {known}", piece=name, edge=edge)
     text = f"{spoken(op.one)} to {spoken(op.other)}"
+    if not op.other:
+        return _closed(op, index, pieces, fabrics, meetings)
     fault = _way(op, index, text, pieces, fabrics) or _taken(op, index, text, pieces, fabrics)
     if fault is not None:
         return fault
@@ -82,6 +84,22 @@ def join(op: Join, index: int, pieces: dict[str, Piece], meetings: Meetings) -> 
     elif fault is None:
         fault = _eased(op, index, text, one, other)
     return fault or _brought_together(op, index, text, fabrics, meetings)
+
+
+def _closed(
+    op: Join, index: int, pieces: Mapping[str, Piece], fabrics: Mapping[str, Fabric], meetings: Meetings
+) -> Fault | None:
+    """One edge folded in half and sewn, or drawn up: its two ends meet."""
+    text = f"{spoken(op.one)} upon itself"
+    if len(op.one) != 1 or op.way not in ("sewn", "gathered"):
+        return _fault("join-way", index, f"closing {text}: one edge is sewn or gathered, not {op.way}", way=op.way)
+    fault = _taken(op, index, text, pieces, fabrics)
+    ((name, edge_name, copy),) = op.one
+    (edge,) = fabrics[name].edge(edge_name)
+    low, high = fabrics[name].corners[edge.name, edge.part]
+    for one in copies_of(copy, fabrics[name].copies):
+        meetings.join((name, one, low), (name, one, high))
+    return fault
 
 
 def _measured(fabrics: Mapping[str, Fabric], side: Walk) -> Seam:
@@ -215,6 +233,23 @@ def open_feet(pieces: Mapping[str, Piece]) -> list[Fault]:
         for name, piece in pieces.items()
         if piece.fabric is not None and piece.fabric.feet and not piece.all_taken("start", "whole")
     ]
+
+
+def free_edges(pieces: Mapping[str, Piece]) -> tuple[tuple[str, str, int], ...]:
+    """(piece, edge, copy) of every edge with a name that nothing took up."""
+    return tuple(
+        (name, edge.name if _alone(edge, piece.fabric) else f"{edge.name} {edge.part}", copy)
+        for name, piece in pieces.items()
+        if piece.fabric is not None
+        for edge in piece.fabric.edges
+        for copy in range(1, piece.fabric.copies + 1)
+        if (edge.name, edge.part, copy) not in piece.taken
+    )
+
+
+def _alone(edge: Edge, fabric: Fabric) -> bool:
+    """Whether the edge is the only one of its name."""
+    return sum(1 for e in fabric.edges if e.name == edge.name) == 1
 
 
 def open_edges(pieces: Mapping[str, Piece]) -> tuple[tuple[str, str], ...]:

@@ -28,17 +28,19 @@ from walewright.bed.lying import put_together
 from walewright.bed.machine import Machine, Refusal, empty_machine
 from walewright.bed.model import Bed, Fault
 from walewright.bed.reach import out_of_reach
-from walewright.bed.seams import join, open_edges, open_feet
+from walewright.bed.seams import free_edges, join, open_edges, open_feet
 from walewright.knit import operations as ops
 
 
 @dataclass(frozen=True, slots=True)
 class BedResult:
-    """Fabrics of the blocks that came to a good end, in order; `open_edges` are (piece, edge) that stay on waste yarn."""
+    """Fabrics of the blocks that came to a good end, in order; `open_edges` are (piece, edge) that stay on waste yarn, `free_edges`
+    (piece, edge, copy) all that nothing took up."""
 
     fabrics: tuple[Fabric, ...]
     faults: tuple[Fault, ...]
     open_edges: tuple[tuple[str, str], ...] = ()
+    free_edges: tuple[tuple[str, str, int], ...] = ()
 
 
 def _name_edge(m: Machine, op: ops.NameEdge) -> Refusal | None:
@@ -113,7 +115,7 @@ def knit(work: ops.Work, bed: Bed) -> BedResult:
                 pieces[task.name] = Piece(result)
     faults += [fault for fault in open_feet(pieces) if fault.block not in spoilt]
     fabrics = tuple(piece.fabric for piece in pieces.values() if piece.fabric is not None)
-    return BedResult(fabrics, tuple(faults), open_edges(pieces))
+    return BedResult(fabrics, tuple(faults), open_edges(pieces), free_edges(pieces))
 
 
 def _knit_block(block: ops.Block, bed: Bed, pieces: dict[str, Piece], meetings: Meetings) -> Fabric | Fault:

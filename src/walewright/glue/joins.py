@@ -19,7 +19,7 @@ TWISTED = 4.0
 
 @dataclass(frozen=True, slots=True)
 class Glueing:
-    """Two chains, both clockwise, put together by join number `join`."""
+    """Two chains, both clockwise, put together by join number `join`; without the `other`: one edge closed upon itself."""
 
     join: int
     one: Path
@@ -35,26 +35,38 @@ class Joining:
     done: set[int] = field(default_factory=set)
 
     def put(self, join: int, one: Path, other: Path) -> None:
-        self.surface.glue(one, other, len(self.found))
+        if other:
+            self.surface.glue(one, other, len(self.found))
+        else:
+            self.surface.fold(one[0], len(self.found))
         self.found.append(Glueing(join, one, other))
         self.done.add(join)
 
 
 def resolve(design: Design, joining: Joining, shared: bool) -> bool:
-    """One round through the joins; whether anything new was put together. `shared`: joins that have no seam yet may be resolved
-    edge by edge too, each name on one side meeting a name on the other."""
+    """One round through the joins; whether anything new was put together. A join with one name on a side may be resolved edge by
+    edge at its turn, each name on the other side meeting it once; others only at last (`shared`)."""
     moved = False
     for number, join in enumerate(design.joins):
         before = len(joining.found)
-        if join.next_copy:
+        if join.one == join.other and len(_names_of(joining.surface, join.one)) == 1:
+            for unit in _pool(joining.surface, join.one):
+                joining.put(number, unit.path, ())
+        elif join.next_copy:
             if number not in joining.done:
                 _each_to_the_next(joining, number, join)
         else:
             _in_runs(joining, number, join)
-            if shared and number not in joining.done:
+            single = 1 in (len(set(join.one)), len(set(join.other))) and len((*join.one, *join.other)) > 2
+            if (shared or single) and number not in joining.done:
                 _edge_by_edge(joining, number, join)
         moved = moved or len(joining.found) > before
     return moved
+
+
+def _names_of(surface: Surface, names: Sequence[EdgeName]) -> frozenset[str]:
+    """The edges that names mean, whichever the copy: one where an edge is joined to itself, two where it is on both sides."""
+    return frozenset(surface.edges[e].ring.edge for n in names for u in units(surface, n, used=True) for e in u.path)
 
 
 # ----------------------------------------------------------------- whole chains
@@ -84,16 +96,20 @@ def _whole(surface: Surface, names: Sequence[EdgeName]) -> list[Run]:
 def _edge_by_edge(joining: Joining, number: int, join: Join) -> None:
     """Names shared out: `back shoulder` to the ends of two fronts."""
     surface = joining.surface
-    ones, others = (runs(surface, _pool(surface, names), together=False) for names in (join.one, join.other))
-    count = min(len(ones), len(others))
-    if count < max(len(join.one), len(join.other)):
+    counts = [_wanted_once(surface, names) for names in (join.one, join.other)]
+    if counts[0] != counts[1]:
         return
-    for _ in range(count):
+    for _ in range(counts[0]):
         ones, others = (runs(surface, _pool(surface, names), together=False) for names in (join.one, join.other))
         pair = _best(joining, number, ones, others)
         if pair is None:
             return
         joining.put(number, pair[0].path, pair[1].path)
+
+
+def _wanted_once(surface: Surface, names: Sequence[EdgeName]) -> int:
+    """How many edges a side has: as many as are named, of names that stand there once all that they mean."""
+    return len(names) if len(set(names)) < len(names) else len(_pool(surface, names))
 
 
 def _each_to_the_next(joining: Joining, number: int, join: Join) -> None:

@@ -44,6 +44,8 @@ OPPOSITE: dict[EndAt, EndAt] = {"bottom": "top", "top": "bottom", "left": "right
 class Seam:
     """Two chains of edges put together. `one` and `other` are both walked in the same direction along the seam.
 
+    Without the `other` it is one edge closed upon itself: folded in half, or drawn up.
+
     `join` numbers the join of the design. `one_begins[i]` is the end at which the seam comes to `one[i]`, and so of `other`.
     `over_strips`: the strips (edgings at starts, bands) whose ends go on in the seam beyond its beginning and its end."""
 

@@ -54,8 +54,11 @@ class _Working:
         """Whether the line has two ends."""
         if closed_by_itself(self.surface, line.path):
             return True
-        edges = self.surface.edges
-        return self.surface.way(edges[line.path[0]].begin, edges[line.path[-1]].end, made) is None
+        return self.surface.way(*self.ends(line), made) is None
+
+    def ends(self, line: Hung) -> tuple[int, int]:
+        """The corners where the line begins and ends."""
+        return self.surface.edges[line.path[0]].begin, self.surface.edges[line.path[-1]].end
 
     def meeting(self, line: Hung, made: set[int]) -> bool:
         return all(self.surface.way(a, b, made) is not None for a, b in self.neighbours(line))
@@ -77,20 +80,20 @@ class _Working:
         return not any(self.surface.edges[e].owner in pending for e in line.path)
 
     def _hang(self, owner: str, copies: Sequence[Hung]) -> None:
+        everything = set(range(len(self.glueings))) | set(self.own.values())
         for line in copies:
             found = [self.surface.way(a, b, self.made) or () for a, b in self.neighbours(line)]
             self.needs[self.key(line)] = tuple(dict.fromkeys(n for way in found for n in way if n < len(self.glueings)))
+            closed = self.surface.way(*self.ends(line), everything) if not closed_by_itself(self.surface, line.path) else None
+            self.spares[self.key(line)] = [n for n in closed or () if n < len(self.glueings) and n not in self.made]
         self.lines = [line for line in self.lines if line.hanging.owner != owner]
         self.made |= {self.own[self.key(line)] for line in copies}
         self.tasks += _knit(self.design, owner)
 
     def seam(self, number: int) -> None:
         """The seam now, or, if it would close a line that can still be hung without it, after that line."""
-        shut = [line for line in self.lines if self._closes(number, line)]
-        if shut:
+        if any(self._closes(number, line) for line in self.lines):
             self.waiting.append(number)
-            for line in shut:
-                self.spares.setdefault(self.key(line), []).append(number)
             return
         self._make(number)
         self._what_waited()
@@ -186,6 +189,5 @@ def _first_needed(work: _Working, seams: list[int]) -> list[int]:
 
 def _closing(work: _Working, line: Hung) -> tuple[int, ...]:
     """The seams that bring the two ends of a line together."""
-    edges = work.surface.edges
-    way = work.surface.way(edges[line.path[0]].begin, edges[line.path[-1]].end, work.made | set(work.waiting))
+    way = work.surface.way(*work.ends(line), work.made | set(work.waiting))
     return tuple(n for n in way or () if n < len(work.glueings))

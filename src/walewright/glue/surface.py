@@ -39,6 +39,8 @@ class Surface:
     edges: list[SurfaceEdge] = field(default_factory=list)
     glued: dict[int, tuple[Path, Path, int]] = field(default_factory=dict)
     """Edge -> (its own chain, the chain it is glued to, number of the glueing)."""
+    folded: set[int] = field(default_factory=set)
+    """Edges that are closed upon themselves."""
     rings: list[tuple[str, int, int]] = field(default_factory=list)
     """(owner, copy, number of its first edge) of each ring; the first of a copy is its outer one."""
     _same: list[int] = field(default_factory=list)
@@ -83,6 +85,11 @@ class Surface:
         self.union(self.edges[one[0]].begin, self.edges[other[-1]].end, number)
         self.union(self.edges[one[-1]].end, self.edges[other[0]].begin, number)
 
+    def fold(self, edge: int, number: int) -> None:
+        """Closes an edge upon itself: its two halves, or all of it drawn up. Its corners come together."""
+        self.folded.add(edge)
+        self.union(self.edges[edge].begin, self.edges[edge].end, number)
+
     # -------------------------------------------------------------- asking
 
     def meets(self, one: int, other: int) -> bool:
@@ -90,7 +97,7 @@ class Surface:
         return self.corner(self.edges[one].end) == self.corner(self.edges[other].begin)
 
     def free(self, edge: int) -> bool:
-        return edge not in self.glued and self.edges[edge].ring.state != "drawn"
+        return edge not in self.glued and edge not in self.folded and self.edges[edge].ring.state != "drawn"
 
     def way(self, one: int, other: int, made: Container[int]) -> tuple[int, ...] | None:
         """The fewest of the glueings `made` that bring two corners together; None where they do not."""

@@ -43,11 +43,13 @@ class PicotRow(Step):
 class FoldUp(Step):
     """Fold and hang the first garment row, `loops` of them from left to right. `onto` "the same needles": those it was knitted
     on. "all needles": the needles out of work come back to work, and of the loops of the needles between two of those the last
-    goes on the empty needle to its right, the others where they were knitted. `stitches` needles are in work afterwards."""
+    goes on the empty needle to its right, the others where they were knitted. `stitches` needles are in work afterwards. `way` "in
+    front" (purl sides together) or "behind" (knit sides together)."""
 
     loops: int
     onto: str
     stitches: int
+    way: str = "in front"
 
 
 @dataclass(frozen=True, slots=True)

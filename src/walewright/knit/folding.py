@@ -101,7 +101,9 @@ def knitted(
     if edging.kind in FOLDED:
         onto = "all needles" if edging.kind == "mock rib" and edging.when == "first" else "the same needles"
         after = last - first + 1 if onto == "all needles" else loops
-        made.append(st.FoldUp(loops, onto, after, origin=origin))
+        # What is hidden lies at the side that is worn inside.
+        way = "in front" if fabric.right_side == "knit" else "behind"
+        made.append(st.FoldUp(loops, onto, after, way, origin=origin))
     return tuple(made)
 
 

@@ -50,9 +50,12 @@ class PictureRow:
 @dataclass(frozen=True, slots=True)
 class HangFeet:
     """Fold what has been knitted and hang the first garment row of this block, from left to right, on the needles `onto`
-    besides what they carry; if it began in waste yarn, that comes away. Empty needles among `onto` have to be in work."""
+    besides what they carry; if it began in waste yarn, that comes away. Empty needles among `onto` have to be in work.
+
+    It is folded up in front of the work, between it and the knitter, so that its purl sides lie together inside, or `behind` it."""
 
     onto: tuple[int, ...]
+    behind: bool = False
 
 
 @dataclass(frozen=True, slots=True)

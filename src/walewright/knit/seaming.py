@@ -66,6 +66,9 @@ def _same(design: Design, glued: Glued, garment: SizedGarment, one: int, other: 
 def _numbers(design: Design, sized: SizedSeam) -> tuple[int, ...]:
     """(easing, longer, rows, one, other): in mm, 0 where it is not told."""
     easing, longer = round(sized.easing_cm * 10), round(sized.longer_cm * 10)
+    if not any(sized.other_stitches) and not sized.other_cm:
+        # An edge closed upon itself has no other side.
+        return 0, 0, 0, 0, 0
     if easing or longer:
         return easing, longer, 0, round(sized.one_cm * 10), round(sized.other_cm * 10)
     if sized.one_rows is not None and sized.one_rows == sized.other_rows:
@@ -98,6 +101,8 @@ def _is_open(design: Design, place: Place) -> bool:
 def _seam_of(seam: Seam, each: bool) -> st.SeamOf:
     """Told from the bottom of rows upwards; of stitches, from the left end of the first ones."""
     one, other = (seam.one, seam.one_begins), (seam.other, seam.other_begins)
+    if not seam.other:
+        return st.SeamOf(_edges(*one, each), ())
     turned = tuple((chain[::-1], tuple(OPPOSITE[end] for end in begins[::-1])) for chain, begins in (one, other))
     if _better(turned[0][1][0], turned[1][1][0]) > _better(one[1][0], other[1][0]):
         one, other = turned

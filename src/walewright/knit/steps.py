@@ -361,7 +361,7 @@ class EdgeInSeam(Step):
 
 @dataclass(frozen=True, slots=True)
 class SeamOf(Step):
-    """What lies against what: edges of both sides, from the same end of the seam."""
+    """What lies against what: edges of both sides, from the same end of the seam. No `other`: an edge closed upon itself."""
 
     one: tuple[EdgeInSeam, ...]
     other: tuple[EdgeInSeam, ...]

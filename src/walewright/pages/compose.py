@@ -14,7 +14,7 @@ from walewright.pages.garment import cover, middle_size
 from walewright.pages.handwork import handwork
 from walewright.pages.measures import MeasuredPiece, measured
 from walewright.pages.model import ChartPart, Fact, PageOptions, Part, Sheet
-from walewright.pages.parts import Drawings, joining, parts
+from walewright.pages.parts import Drawings, parts
 from walewright.pages.schematic import drawing, fitting_scale, legend
 from walewright.proof.model import Proof
 from walewright.solve.model import Counts
@@ -28,7 +28,6 @@ def compose(design: Design, counts: Counts, instructions: Instructions, proof: P
     instructions = replace(instructions, sizes=design.sizes)
     pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
     sections = parts(design, counts, instructions, _drawings(design, pieces, counts, options.units), options.units)
-    joined = joining(design, instructions)
     charted = charts(design, counts, instructions, proof)
     texts = {
         key: tuple(text for k, text in design.texts if k == key) for key in ("summary", "difficulty", "story", "note", "author")
@@ -43,7 +42,7 @@ def compose(design: Design, counts: Counts, instructions: Instructions, proof: P
         notes=texts["note"],
         cover_facts=_cover_facts(design, " ".join(texts["difficulty"])),
         cover=cover(design, counts, pieces),
-        contents=_contents(design, sections, instructions, joined, charted),
+        contents=_contents(design, sections, instructions, charted),
         sizes=size_table(design, pieces, options.units),
         size_notes=size_notes(design, options.units),
         materials=supplies.yarn_table(design, proof),
@@ -57,7 +56,6 @@ def compose(design: Design, counts: Counts, instructions: Instructions, proof: P
         example=graded(design.sizes) if len(design.sizes) > 1 else "",
         abbreviations=instructions.abbreviations,
         parts=sections,
-        joining=joined,
         trouble=advice.trouble(),
         safety=advice.safety(),
         children=advice.cautions(design),
@@ -93,18 +91,22 @@ def _cover_facts(design: Design, difficulty: str) -> tuple[Fact, ...]:
 
 
 def _contents(
-    design: Design, sections: tuple[Part, ...], instructions: Instructions, joined: Part, charted: tuple[ChartPart, ...]
+    design: Design, sections: tuple[Part, ...], instructions: Instructions, charted: tuple[ChartPart, ...]
 ) -> tuple[tuple[str, str], ...]:
-    # An edging is found behind its piece.
+    # An edging is found behind its piece, and what is joined before a link beside it.
     named = {p.name for p in design.pieces} | {b.name for b in design.bands}
-    listed = (part for part, section in zip(sections, instructions.sections, strict=True) if section.name in named)
+    last = instructions.sections[-1]
+    listed = (
+        part
+        for part, section in zip(sections, instructions.sections, strict=True)
+        if section.name in named or (section.joining and section is last)
+    )
     return (
         ("sizes", "Sizes and measurements"),
         ("materials", "Materials, tension and machine"),
         ("reading", "Reading the pattern"),
         *((chart.anchor, chart.title) for chart in charted),
         *((part.anchor, part.title) for part in listed),
-        (joined.anchor, "Making up"),
         ("trouble", "When things go wrong"),
         ("safety", "Working safely"),
         ("checked", "How the pattern was checked"),
@@ -113,14 +115,12 @@ def _contents(
 
 def _kinds(instructions: Instructions) -> frozenset[str]:
     """The kinds of steps that the text has."""
-    sections = (*instructions.sections, instructions.joining)
-    return frozenset(k for sec in sections for p in sec.paragraphs for s in p.sentences for k in s.kinds)
+    return frozenset(k for sec in instructions.sections for p in sec.paragraphs for s in p.sentences for k in s.kinds)
 
 
 def _for_some_sizes(instructions: Instructions) -> bool:
     everybody = len(instructions.sizes)
-    sections = (*instructions.sections, instructions.joining)
-    return any(len(s.sizes) < everybody or "–" in s.text for sec in sections for p in sec.paragraphs for s in p.sentences)
+    return any(len(s.sizes) < everybody or "–" in s.text for sec in instructions.sections for p in sec.paragraphs for s in p.sentences)
 
 
 def _colophon(design: Design, options: PageOptions) -> str:

@@ -15,14 +15,10 @@ from walewright.pages.measures import name_of
 from walewright.pages.model import HowTo
 from walewright.write.model import Instructions, Section
 
-JOINING = "joining"
-"""The name of the section of the seams."""
-
 
 def handwork(design: Design, instructions: Instructions) -> tuple[HowTo, ...]:
     """What is done by hand in this pattern, one technique each; none when nothing needs a word."""
-    sections = (*instructions.sections, instructions.joining)
-    needed = frozenset(f for section in sections for f in features(design, section))
+    needed = frozenset(f for section in instructions.sections for f in features(design, section))
     return tuple(_how_to(t) for t in TECHNIQUES if needed & set(t.when))
 
 
@@ -50,8 +46,10 @@ def features(design: Design, section: Section) -> Iterator[str]:
     """What a section needs: the classes of its steps, "start chain", "cell hole", "edging folded", "yarn carried" and the like."""
     kinds = {kind for p in section.paragraphs for s in p.sentences for kind in s.kinds}
     yield from sorted(kinds)
-    if section.name == JOINING:
-        yield from (f"join {join.way}" for join in design.joins)
+    if section.joining and "JoinEdges" in kinds:
+        yield from (f"join {join.way}" for join in design.joins if join.way != "linked")
+    if "HangToLink" in kinds:
+        yield "join linked"
     piece = next((p for p in design.pieces if p.name == section.name), None)
     if piece is not None:
         yield f"start {piece.start_way}"

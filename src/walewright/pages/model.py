@@ -314,7 +314,6 @@ class Sheet:
     """The sizes as they stand in brackets, or "" for a single size."""
     abbreviations: tuple[tuple[str, str], ...]
     parts: tuple[Part, ...]
-    joining: Part
     trouble: tuple[Advice, ...]
     safety: Advice
     children: Advice | None

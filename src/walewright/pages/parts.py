@@ -40,12 +40,6 @@ def parts(design: Design, counts: Counts, instructions: Instructions, drawings: 
     return tuple(made)
 
 
-def joining(design: Design, instructions: Instructions) -> Part:
-    """The seams, as a part without drawing."""
-    links = by_hand(design, instructions.joining)
-    return _part(instructions.joining, instructions.sizes, "joining", (), None, None, links)
-
-
 def _part(
     section: Section,
     sizes: tuple[str, ...],

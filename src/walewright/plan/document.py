@@ -6,6 +6,7 @@ import json
 from typing import TYPE_CHECKING
 
 from walewright import __version__, world
+from walewright.knit.operations import Block, Join
 from walewright.plan import shapes
 from walewright.plan.moves import block, join_side
 from walewright.plan.shapes import Json, cm
@@ -124,19 +125,8 @@ def _size(design: Design, garment: SizedGarment, work: Work, proof: SizeProof) -
             }
             for d in garment.deviations
         ],
-        "blocks": [block(b) for b in work.blocks],
-        "joins": [
-            {
-                "one": join_side(join.one),
-                "other": join_side(join.other),
-                "easing_mm": join.easing_mm,
-                "longer_mm": join.longer_mm,
-                "way": join.way,
-                "matching": counted.matching,
-                **_proven_join(done),
-            }
-            for join, counted, done in zip(work.joins, garment.joins, proof.joins, strict=True)
-        ],
+        "work": [_task(task) for task in work.tasks],
+        "joins": [_proven_join(design, done) for done in proof.joins],
         "yarn": [_use(use) for use in proof.yarn],
         "bobbins": [_bobbin(bobbin) for bobbin in proof.bobbins],
         "floats": [_float(found) for found in proof.floats],
@@ -192,13 +182,39 @@ def _band(band: SizedBand) -> Json:
     }
 
 
-def _proven_join(join: JoinProof) -> Json:
+def _task(task: Block | Join) -> Json:
+    """A block on the bed, or a seam, in the order of work."""
+    if not isinstance(task, Join):
+        return {"kind": "block", **block(task)}
+    return {
+        "kind": "seam",
+        "one": join_side(task.one),
+        "other": join_side(task.other),
+        "ends": list(task.ends),
+        "easing_mm": task.easing_mm,
+        "longer_mm": task.longer_mm,
+        "way": task.way,
+        "rows": task.rows,
+        "one_mm": task.one_mm,
+        "other_mm": task.other_mm,
+    }
+
+
+def _proven_join(design: Design, join: JoinProof) -> Json:
+    of = design.joins[join.join]
     return {
         "text": join.text,
+        "times": join.times,
+        "one": [{"piece": e.piece, "edge": e.edge} for e in of.one],
+        "other": [{"piece": e.piece, "edge": e.edge} for e in of.other],
         "one_rows": join.one_rows,
         "other_rows": join.other_rows,
         "one_cm": cm(join.one_cm),
         "other_cm": cm(join.other_cm),
+        "easing_cm": cm(join.easing_cm),
+        "longer_cm": cm(join.longer_cm),
+        "way": join.way,
+        "matching": of.matching,
     }
 
 

@@ -36,9 +36,9 @@ def move(operation: Operation) -> dict[str, Any]:
     return {"do": kind(type(operation)), **{f.name: _value(getattr(operation, f.name)) for f in fields(operation)}}
 
 
-def join_side(side: tuple[tuple[str, str], ...]) -> list[dict[str, str]]:
-    """One side of a join: its edges in order."""
-    return [{"piece": piece, "edge": edge} for piece, edge in side]
+def join_side(side: tuple[tuple[str, str, int], ...]) -> list[dict[str, Any]]:
+    """One side of a seam: its edges in order."""
+    return [{"piece": piece, "edge": edge, "copy": copy} for piece, edge, copy in side]
 
 
 def kind(of: type) -> str:

@@ -31,7 +31,8 @@ class PieceProof:
 
 @dataclass(frozen=True, slots=True)
 class JoinProof:
-    """`text` "back side to front side"; rows are None where the edge does not run along rows. `longer_cm` and `way`: as asked."""
+    """`text` "back side to front side"; rows are None where the edge does not run along rows. `longer_cm` and `way`: as asked.
+    `join` numbers the join of the design, `times` its seams that are so."""
 
     text: str
     one_rows: int | None
@@ -41,6 +42,8 @@ class JoinProof:
     easing_cm: float
     longer_cm: float = 0.0
     way: str = "sewn"
+    join: int = 0
+    times: int = 1
 
 
 @dataclass(frozen=True, slots=True)

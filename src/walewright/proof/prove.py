@@ -5,27 +5,31 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from walewright.bed import BedResult, Fabric, seam
-from walewright.design.model import Design, EdgeName
+from walewright.design.model import Design
+from walewright.glue.model import Glued
 from walewright.knit.operations import Work, needle
 from walewright.proof.bobbins import bobbins
 from walewright.proof.charted import matches
 from walewright.proof.counted import as_counted
+from walewright.proof.garment import folds, left_free
 from walewright.proof.floats import LongFloat, float_warnings, long_floats
 from walewright.proof.lace import unpaired
 from walewright.proof.measures import measures
-from walewright.proof.model import JoinProof, PieceProof, Proof, SizeProof
+from walewright.proof.model import PieceProof, Proof, SizeProof
 from walewright.proof.pictures import pictures
+from walewright.proof.seams import pairs, seam_proofs, spoken
 from walewright.proof.sewing import seams_cm
 from walewright.proof.spent import spent
 from walewright.proof.yarn import yarn_uses
 from walewright.report.model import Diagnostic, Label
-from walewright.solve.model import Counts, SizedGarment, SizedJoin
+from walewright.solve.model import Counts, SizedGarment
 
 Found = tuple[Diagnostic, ...]
 
 
 def prove(
     design: Design,
+    glued: Glued,
     counts: Counts,
     works: tuple[Work, ...],
     results: tuple[BedResult, ...],
@@ -41,14 +45,15 @@ def prove(
         faults += _refusals(design, garment, results[index])
         if not results[index].faults:
             faults += _miscounts(design, garment, results[index])
-            faults += _unequal(garment, results[index])
+            faults += _unequal(design, glued, garment, results[index])
+            faults += _unlike(design, glued, garment, results[index])
             faults += _unmatched(design, garment, results[index])
             faults += _unpaired(design, garment, results[index])
             faults += _misread(garment, results[index], read_back[index])
         if not faults:
             long = long_floats(design, garment, results[index].fabrics)
             floats.append((garment.size, long))
-            sizes.append(_size(design, garment, works[index], results[index], index, read_back[index] is not None, long))
+            sizes.append(_size(design, glued, garment, works[index], results[index], index, read_back[index] is not None, long))
     if faults:
         return None, _merged(faults)
     drawn = pictures(design, counts.sizes, tuple(_by_name(result) for result in results))
@@ -60,17 +65,6 @@ def prove(
 
 def _refusals(design: Design, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
     for fault in result.faults:
-        if fault.code == "feet-open":
-            # The one fault that no plan can mend: the source begins a piece on open loops and hangs nothing on them.
-            yield Diagnostic(
-                "start-left-open",
-                f"the {fault.block} is started on waste yarn, and nothing is hung on the open loops of its first row",
-                _place(design, fault.block),
-                ("when the waste yarn is taken out, the piece would run down from there",),
-                ("add an edging to its start (`, with EDGING`), or start it with e-wrap or with chain",),
-                sizes=(garment.size,),
-            )
-            continue
         yield Diagnostic(
             "bed-refuses",
             f"{fault.block} cannot be knitted as planned: {fault.message}",
@@ -95,20 +89,32 @@ def _miscounts(design: Design, garment: SizedGarment, result: BedResult) -> Iter
                 )
 
 
-def _unequal(garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
-    """Joins whose rows the counts know: both sides have to have them on the fabric."""
+def _unequal(design: Design, glued: Glued, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
+    """Seams whose rows the counts know: both sides have to have them on the fabric."""
     fabrics = _by_name(result)
-    for sized in garment.joins:
-        for side, rows in ((sized.one, sized.one_rows), (sized.other, sized.other_rows)):
-            found = seam(fabrics, _pairs(side))
+    for made, sized in zip(glued.seams, garment.seams, strict=True):
+        for side, rows in ((made.one, sized.one_rows), (made.other, sized.other_rows)):
+            found = seam(fabrics, pairs(side))
             if rows is not None and found is not None and found.rows != rows:
                 yield Diagnostic(
                     "knitted-otherwise",
-                    f"the seam along {_spoken(side)} was counted with {rows} rows and knitted with {found.rows}",
-                    (Label(sized.origin.span, "joined here"),),
+                    f"the seam along {spoken(side)} was counted with {rows} rows and knitted with {found.rows}",
+                    (Label(design.joins[made.join].origin.span, "joined here"),),
                     helps=("this is a fault of the plan, not of the source: please report it with the source",),
                     sizes=(garment.size,),
                 )
+
+
+def _unlike(design: Design, glued: Glued, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
+    """What is free, open or folded on the bed otherwise than the garment was glued."""
+    loose = (f"the open loops of {edge} of the {piece} were taken up by nothing" for piece, edge in result.open_edges)
+    for message in (*loose, *left_free(design, glued, result), *folds(design, result)):
+        yield Diagnostic(
+            "knitted-otherwise",
+            message,
+            helps=("this is a fault of the plan, not of the source: please report it with the source",),
+            sizes=(garment.size,),
+        )
 
 
 def _unmatched(design: Design, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
@@ -193,6 +199,7 @@ def _by_name(result: BedResult) -> dict[str, Fabric]:
 
 def _size(
     design: Design,
+    glued: Glued,
     garment: SizedGarment,
     work: Work,
     result: BedResult,
@@ -204,8 +211,8 @@ def _size(
     return SizeProof(
         garment.size,
         tuple(_piece(design, garment, fabric, index) for fabric in result.fabrics),
-        tuple(_join(fabrics, j) for j in garment.joins),
-        yarn_uses(design, spent(design, result.fabrics), seams_cm(design, garment, fabrics)),
+        tuple(seam_proofs(design, glued, garment, fabrics)),
+        yarn_uses(design, spent(design, result.fabrics), seams_cm(design, glued, fabrics)),
         sum(len(block.operations) for block in work.blocks) + len(work.joins),
         sum(fabric.loops * fabric.copies for fabric in result.fabrics),
         read_back,
@@ -228,27 +235,3 @@ def _piece(design: Design, garment: SizedGarment, fabric: Fabric, index: int) ->
         fabric.loops,
         found,
     )
-
-
-def _join(fabrics: dict[str, Fabric], sized: SizedJoin) -> JoinProof:
-    one, other = (seam(fabrics, _pairs(side)) for side in (sized.one, sized.other))
-    assert one is not None, "the bed has joined these edges"
-    assert other is not None, "the bed has joined these edges"
-    return JoinProof(
-        f"{_spoken(sized.one)} to {_spoken(sized.other)}",
-        one.rows or None,
-        other.rows or None,
-        one.length_cm or 0.0,
-        other.length_cm or 0.0,
-        sized.easing_cm,
-        sized.longer_cm,
-        sized.way,
-    )
-
-
-def _pairs(side: tuple[EdgeName, ...]) -> tuple[tuple[str, str], ...]:
-    return tuple((e.piece, e.edge) for e in side)
-
-
-def _spoken(side: tuple[EdgeName, ...]) -> str:
-    return " + ".join(f"{e.piece} {e.edge}" for e in side)

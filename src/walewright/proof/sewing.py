@@ -5,34 +5,20 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from walewright.bed import Fabric, seam
-from walewright.design.model import Design, EdgeName
-from walewright.solve.model import SizedGarment, SizedJoin
+from walewright.design.model import Design
+from walewright.glue.model import Glued
+from walewright.proof.seams import pairs
 
 BY_NEEDLE = ("sewn", "gathered")
 """Ways that take a length of yarn of their own: linked seams are knitted, grafted ones are sewn with a tail that was asked for."""
 
 
-def seams_cm(design: Design, garment: SizedGarment, fabrics: Mapping[str, Fabric]) -> dict[str, float]:
-    """Centimetres of seam by yarn, that of the piece named first, all copies of the pieces."""
+def seams_cm(design: Design, glued: Glued, fabrics: Mapping[str, Fabric]) -> dict[str, float]:
+    """Centimetres of seam by yarn, that of the piece named first, over all seams of the garment."""
     found: dict[str, float] = {}
-    for join in garment.joins:
-        along = seam(fabrics, tuple((e.piece, e.edge) for e in join.one)) if join.way in BY_NEEDLE else None
-        piece = next((p for p in design.pieces if p.name == join.one[0].piece), None)
-        if along is not None and piece is not None:
-            yarn = design.fabric(piece.fabric).yarn
-            found[yarn] = found.get(yarn, 0.0) + (along.length_cm or 0.0) * _times(join, fabrics)
+    for made in glued.seams:
+        along = seam(fabrics, pairs(made.one)) if design.joins[made.join].way in BY_NEEDLE else None
+        if along is not None:
+            yarn = design.fabric(design.piece(made.one[0].owner).fabric).yarn
+            found[yarn] = found.get(yarn, 0.0) + (along.length_cm or 0.0)
     return found
-
-
-def _times(join: SizedJoin, fabrics: Mapping[str, Fabric]) -> int:
-    """How often the garment has that seam: at both sides of a piece, and for every copy of it."""
-    if join.one == join.other:
-        # An edge joined to its like on the same piece closes it to a tube.
-        return fabrics[join.one[0].piece].copies
-    return max(_edges(edge, fabrics) for edge in (*join.one, *join.other))
-
-
-def _edges(edge: EdgeName, fabrics: Mapping[str, Fabric]) -> int:
-    fabric = fabrics[edge.piece]
-    found = fabric.edge(edge.edge)
-    return fabric.copies * (2 if found and found[0].each else 1)

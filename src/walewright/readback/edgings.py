@@ -25,7 +25,7 @@ class Edgings(Mind):
     def picot_row(self) -> None:
         self.made += [op.Transfer(s, s, 1) for s in self._working()[1:-1:2]]
 
-    def fold_up(self, onto: str, loops: int, stitches: int) -> None:
+    def fold_up(self, onto: str, way: str, loops: int, stitches: int) -> None:
         feet = self._working()
         if loops != len(feet):
             raise Contradiction(f"{loops} loops are to be hung and {len(feet)} were knitted")
@@ -37,7 +37,7 @@ class Edgings(Mind):
                 self.made.append(op.IntoWork(s, s))
                 self._state(s, s, "work")
             feet = [s + 1 if s + 1 in empty else s for s in feet]
-        self.made.append(op.HangFeet(tuple(feet)))
+        self.made.append(op.HangFeet(tuple(feet), way == "behind"))
         if len(self._working()) != stitches:
             raise Contradiction(f"{stitches} stitches should be in work now, and {len(self._working())} are")
 

@@ -236,6 +236,9 @@ class _Phrases(Transformer[Token, Any]):
         (one, begin), (other, beside) = children
         return one, other, (begin or "bottom", beside or "bottom")
 
+    def closed_seam(self, children: list[Any]) -> tuple[Edges, Edges, tuple[str, str]]:
+        return (children[0],), (), ("bottom", "")
+
     def side(self, children: list[Any]) -> tuple[Edges, str]:
         edges = tuple(c for c in children if isinstance(c, tuple))
         return edges, next((c for c in children if isinstance(c, str)), "")
@@ -323,6 +326,9 @@ class _Phrases(Transformer[Token, Any]):
 
     def OVER(self, token: Token) -> str:
         return "over"
+
+    def FOLDED(self, token: Token) -> str:
+        return "behind" if token.startswith("behind") else "in front"
 
     def SAME(self, token: Token) -> str:
         return "the same needles"

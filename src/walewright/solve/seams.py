@@ -72,7 +72,7 @@ def sized_seam(design: Design, seam: Seam, size: int, pieces: Sequence[SizedPiec
     """One seam of a join in one size."""
     join = design.joins[seam.join]
     one, other = (chain_length(design, pieces, chain) for chain in (seam.one, seam.other))
-    along_rows = not (one.stitches or other.stitches)
+    along_rows = not (one.stitches or other.stitches) and bool(seam.other)
     easing, longer = easing_mm(join, size) / 10, longer_cm(join, size)
     if not easing and join.longer is not None:
         # As near as rows allow: what they leave open is what has to be eased in.

@@ -29,12 +29,16 @@ ONTO = {
 }
 
 
+WAYS = {"in front": "in front, towards you, purl sides together,", "behind": "behind, away from you, knit sides together,"}
+
+
 def fold_up(s: Said) -> Phrase:
     """Words of `steps.FoldUp`."""
     before, onto = ONTO[s.any.onto]
     loops = counted(s.graded("loops"), "loop", "loops")
     hung = f" of the first garment row from left to right, {onto}: "
-    return worded(f"{before}fold the work and hang the ", *loops, hung, *sts(s.graded("stitches")))
+    folded = f"fold the work up {WAYS[s.any.way]} and hang the "
+    return worded(before + folded, *loops, hung, *sts(s.graded("stitches")))
 
 
 OVER = {"empty needles": "", "the other piece": ", over the sts of the other piece"}

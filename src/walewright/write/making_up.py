@@ -43,12 +43,15 @@ def join_edges(s: Said) -> Phrase:
 
 def _seams(seams: Sequence[SeamOf]) -> str:
     """ "back armhole left, then front armhole right to sleeve end (1st), from its right end": sides in the order of the seam."""
-    return " and ".join(f"{_side(s.one)} to {_side(s.other)}" for s in seams)
+    return " and ".join(f"{_side(s.one)} to {_side(s.other)}" if s.other else f"{_named(s.one)} upon itself" for s in seams)
 
 
 def _side(edges: Sequence[EdgeInSeam]) -> str:
-    named = [f"{e.piece}{f' ({e.copy})' if e.copy else ''} {e.edge}" for e in edges]
-    return " then ".join(named) + _from(edges[0].begin)
+    return _named(edges) + _from(edges[0].begin)
+
+
+def _named(edges: Sequence[EdgeInSeam]) -> str:
+    return " then ".join(f"{e.piece}{f' ({e.copy})' if e.copy else ''} {e.edge}" for e in edges)
 
 
 def _from(begin: str) -> str:
