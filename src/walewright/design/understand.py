@@ -199,7 +199,10 @@ class _Reading:
         worked = [(n.name, n.span) for n in self.every(syntax.Piece)] + [(n.name, n.span) for n in self.every(syntax.Band)]
         findings.once("piece", worked)
         rows = {r.name: r.span for t in self.every(syntax.Sizes) for r in t.body if isinstance(r, syntax.SizeRow)}
-        lets = [(n.name, n.span) for n in self.every(syntax.Let)] + [(n.name, n.span) for n in self.every(syntax.Finished)]
+        lets = [(n.name, n.span) for n in self.every(syntax.Let)]
+        # A chest can be stated as finished beside the row of the same name that it fits.
+        stated_ones = [(n.name, n.span) for n in self.every(syntax.Finished)]
+        findings.once("measurement", (*((n, s) for n, s in lets if n in dict(stated_ones)), *stated_ones))
         findings.once("measurement", (*((n, s) for n, s in rows.items()), *lets))
 
     def _misplaced(self) -> None:

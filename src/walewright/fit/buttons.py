@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from walewright.design.model import Design, PerSize
 from walewright.fit.cloth import Cloth
 from walewright.fit.girths import buttonholes, narrower, width_of
 from walewright.fit.model import Buttons
+from walewright.glue.model import Glued
 
 
-def buttons(design: Design, cloths: Sequence[Cloth]) -> tuple[Buttons, ...]:
+def buttons(design: Design, glued: Glued, cloths: Sequence[Cloth]) -> tuple[Buttons, ...]:
     """One for each lap whose upper strip has buttonholes."""
     found: list[Buttons] = []
     for lap in design.laps:
@@ -25,8 +27,35 @@ def buttons(design: Design, cloths: Sequence[Cloth]) -> tuple[Buttons, ...]:
         across: PerSize = tuple(_from_outer_edge(c, over, h[0][1]) for c, h in zip(cloths, holes, strict=True))
         # What lies at that distance from the edge above lies as far from the edge below, counted from the other side.
         below = tuple(o - a for o, a in zip(overlap, across, strict=True))
-        found.append(Buttons(over, under, tuple(overlap), places, below))
+        made = Buttons(over, under, tuple(overlap), places, below)
+        found.append(_from_below(made, cloths) if _from_above(glued, over) else made)
     return tuple(found)
+
+
+def _from_above(glued: Glued, owner: str) -> bool:
+    """Whether a band, or a strip sewn on, begins at the upper end of what it lies along."""
+    for line in glued.lines_of(owner):
+        return line.left_ends[0] == "top"
+    for seam in glued.seams:
+        for own, begins, other in (
+            (seam.one, seam.one_begins, seam.other_begins),
+            (seam.other, seam.other_begins, seam.one_begins),
+        ):
+            if own[0].owner == owner and {begins[0], other[0]} == {"top", "bottom"}:
+                return True
+    return False
+
+
+def _from_below(made: Buttons, cloths: Sequence[Cloth]) -> Buttons:
+    lengths = [length_of(c, made.over) for c in cloths]
+    turned = tuple(tuple(length - p for length, p in zip(lengths, place, strict=True)) for place in reversed(made.places))
+    return replace(made, places=turned)
+
+
+def length_of(cloth: Cloth, owner: str) -> float:
+    """How long a strip is: a band along its line, a piece along its rows."""
+    band = cloth.band(owner)
+    return cloth.rim(*band) if band is not None else cloth.height(owner, 0.5)
 
 
 def _places(cloth: Cloth, owner: str) -> list[tuple[float, float]]:

@@ -94,7 +94,7 @@ class Reach:
 @dataclass(frozen=True, slots=True)
 class Buttons:
     """`over` laps over `under` by `overlap` cm; the buttons are sewn on `under`, each below a buttonhole of `over`: `places[i]` is
-    how far button i is from the beginning of `under`, and `across` how far from its outer edge."""
+    how far button i is from the lower end of the strip above, and `across` how far it lies from the outer edge of `under`."""
 
     over: str
     under: str

@@ -16,12 +16,11 @@ from walewright.fit.reach import reaches
 from walewright.fit.rings import free_row_edges, rings
 from walewright.fit.roles import with_roles
 from walewright.glue.model import Glued, Place
-from walewright.report.model import Diagnostic, Label, Severity
+from walewright.report.model import Diagnostic, Label, Severity, Span
 from walewright.solve.model import Counts
 
 CHEST = ("bust", "chest")
 """What of the body a girth below the armholes is held against."""
-UPPER_ARM = "upper_arm"
 OTHERWISE = 3.0
 """cm by which a stated measurement may differ from what the pieces come to: seams, steps of the counts (common practice)."""
 SHORT = 3.0
@@ -38,7 +37,7 @@ def fit(design: Design, glued: Glued, counts: Counts, results: Sequence[BedResul
     all_girths = girths(design, walkers)
     stated, eases, unstated = _stated(design, walkers)
     reach = reaches(design, glued, walkers, all_tubes, found)
-    eases += _told_by_pieces(design, all_girths, all_tubes_of_one=[g for g in all_girths if not g.body], known=eases)
+    eases += _told_by_pieces(design, all_girths, known=eases)
     whole = Fit(
         all_girths,
         tuple(eases),
@@ -46,7 +45,7 @@ def fit(design: Design, glued: Glued, counts: Counts, results: Sequence[BedResul
         reach,
         found,
         passing,
-        buttons(design, [w.cloth for w in walkers]),
+        buttons(design, glued, [w.cloth for w in walkers]),
         free_row_edges(design, walkers[0]),
     )
     findings = [*told, *unstated, *_otherwise(design, whole), *_small(design, whole), *_short(design, reach)]
@@ -83,10 +82,7 @@ def _along(walkers: Sequence[Walker], what: Measured | None) -> PerSize:
     return known if len(known) == len(lengths) else ()
 
 
-def _nothing(what: Measured | None, span: object) -> Diagnostic:
-    from walewright.report.model import Span
-
-    assert isinstance(span, Span)
+def _nothing(what: Measured | None, span: Span) -> Diagnostic:
     round_it = what is not None and what.kind == "round"
     return Diagnostic(
         "nothing-to-measure",
@@ -98,10 +94,8 @@ def _nothing(what: Measured | None, span: object) -> Diagnostic:
     )
 
 
-def _told_by_pieces(
-    design: Design, all_girths: Sequence[Girth], all_tubes_of_one: Sequence[Girth], known: Sequence[Ease]
-) -> list[Ease]:
-    """Bust or chest below the armholes, and the upper arm, where the source has them and says nothing more."""
+def _told_by_pieces(design: Design, all_girths: Sequence[Girth], known: Sequence[Ease]) -> list[Ease]:
+    """Bust or chest below the armholes, where the source has one and says nothing more."""
     found: list[Ease] = []
     fitted = {e.fits for e in known}
     chest = next((m for m in design.measurements if m.to_fit and m.body in CHEST), None)
