@@ -19,13 +19,13 @@ ALLOWED: dict[str, set[str]] = {
     "design": {"report", "world", SYNTAX},
     "glue": {"report", DESIGN},
     "solve": {"report", "world", DESIGN, GLUE},
-    "knit": {"report", "world", DESIGN, SOLVE},
+    "knit": {"report", "world", DESIGN, GLUE, SOLVE},
     # The bed and the reader share nothing with what they check but the words for moves.
     "bed": {"report", OPERATIONS},
     "write": {"report", "world", DESIGN, SOLVE, STEPS, OPERATIONS},
     "readback": {"report", "world", OPERATIONS},
     # The proof compares fabrics, and measures their edges as the bed does.
-    "proof": {"report", "world", DESIGN, SOLVE, OPERATIONS, "bed"},
+    "proof": {"report", "world", DESIGN, GLUE, SOLVE, OPERATIONS, "bed"},
     "fit": {"report", "world", DESIGN, GLUE, SOLVE, OPERATIONS, "bed"},
     "pages": {"report", "world", FIT, DESIGN, SOLVE, STEPS, OPERATIONS, WRITE, PROOF},
     "plan": {"report", "world", "pipeline", FIT, DESIGN, SOLVE, STEPS, OPERATIONS, BED, WRITE, PROOF},

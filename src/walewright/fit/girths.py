@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Container, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from walewright.design.model import Design, Lap, Measured
 from walewright.fit.cloth import Cloth
@@ -174,7 +175,7 @@ def girths(design: Design, walkers: Sequence[Walker]) -> tuple[Girth, ...]:
         is_body = own is not None and tube.discs == own.discs
         if tube.top.closing == "edge to edge" and not is_body:
             continue
-        for number in _telling([made.cm for _, made in tube.at]):
+        for number in _telling([made.cm for _, made in tube.at], is_body):
             level, first = tube.at[number]
             values = tuple(t.at[number][1].cm for t in alike)
             last = number == len(tube.at) - 1
@@ -182,11 +183,15 @@ def girths(design: Design, walkers: Sequence[Walker]) -> tuple[Girth, ...]:
     return tuple(found)
 
 
-def _telling(cm: Sequence[float]) -> list[int]:
-    """The first and the last level, and those between where what grew begins to shrink, or the other way round."""
+def _telling(cm: Sequence[float], is_body: bool) -> list[int]:
+    """The levels that tell something: the first, each where what grew begins to shrink or the other way round, and where the girth
+    comes to what it is at the last one; of a body the last one itself."""
     steps = [0, *(i for i in range(1, len(cm)) if abs(cm[i] - cm[i - 1]) > SAME)]
-    turns = [i for i in steps[1:-1] if (cm[i] > cm[i - 1]) != (cm[steps[steps.index(i) + 1]] > cm[i])]
-    return sorted({0, *turns, len(cm) - 1} if abs(cm[-1] - cm[0]) > SAME or turns else {len(cm) - 1})
+    turns = [at for at, after in pairwise(steps) if at and (cm[at] > cm[at - 1]) != (cm[after] > cm[after - 1])]
+    told = {0, *turns, steps[-1]}
+    if is_body:
+        told = {*(told - {steps[-1]}), len(cm) - 1}
+    return sorted(told)
 
 
 SAME = 0.1

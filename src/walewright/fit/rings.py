@@ -142,11 +142,13 @@ def free_row_edges(design: Design, walker: Walker) -> tuple[tuple[str, str], ...
     """Named row edges that nothing is joined to, hung on or called free."""
     meant = {(e.piece, e.edge) for e in design.free}
     meant |= {(e.piece, f"{e.edge} {side}") for e in design.free for side in ("left", "right")}
+    # What is lapped is meant to be free.
+    meant |= {place for lap in design.laps for place in (lap.over, lap.under)}
     found: dict[tuple[str, str], None] = {}
     for piece in design.pieces:
         for edge in walker.cloth.row_edges[piece.name]:
             own: Key = (piece.name, edge.name, 1)
-            if edge.name and own not in walker.bonds and (piece.name, edge.name) not in meant:
+            if edge.name and own not in walker.bonds and not {(piece.name, edge.name), (piece.name, "")} & meant:
                 found[piece.name, edge.name] = None
     return tuple(found)
 

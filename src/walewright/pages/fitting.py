@@ -16,8 +16,9 @@ _CLOSING = {"closed": "", "lapped": ", buttoned", "edge to edge": ", edges meeti
 
 def finished(fit: Fit) -> Iterator[Line]:
     """Girths, reach and what the author states, in the order of the table."""
+    own = next((g.over for g in fit.girths if g.body), ())
     for girth in fit.girths:
-        yield girth_label(girth), girth.values
+        yield girth_label(girth, set(girth.over) == set(own)), girth.values
     for reach in fit.reaches:
         yield reach_label(reach, len(fit.reaches) > 1), reach.values
     for ease in fit.eases:
@@ -27,14 +28,16 @@ def finished(fit: Fit) -> Iterator[Line]:
         yield sentence(name_of(name)), values
 
 
-def girth_label(girth: Girth) -> str:
+def girth_label(girth: Girth, of_body: bool) -> str:
+    """What goes round, and where: the pieces are named unless it is the body."""
     where = "below the armholes" if girth.body else f"at {name_of(girth.at)}"
     over = listed([name_of(name) for name in dict.fromkeys(girth.over)])
-    what = "All round" if girth.body else f"{sentence(over)}: all round"
+    what = "All round" if of_body else f"{sentence(over)}: all round"
     return f"{what}, {where}{_CLOSING[girth.closing]}"
 
 
 def reach_label(reach: Reach, several: bool) -> str:
+    """From where to where; `several` sleeves differ."""
     end = name_of(reach.sleeve) if several else "sleeve"
     return f"Middle of the back neck to the end of the {end}"
 
@@ -50,6 +53,7 @@ def eases(fit: Fit) -> Iterator[Line]:
 
 
 def ease_label(ease: Ease) -> str:
+    """The measure of the body, and what is held against it."""
     at = ease.girth
     if at is None:
         return f"{sentence(name_of(ease.fits))}: {name_of(ease.name)} as finished"
@@ -61,6 +65,7 @@ def ease_label(ease: Ease) -> str:
 
 
 def notes(fit: Fit, units: str) -> Iterator[str]:
+    """What passes through which opening, and where buttons are sewn."""
     for passing in fit.passings:
         if not passing.never and all(passing.good):
             yield passing_note(passing, units)

@@ -4,15 +4,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-import pytest
+from wardrobe import HEAD
 
-from walewright import bed, design, fit, glue, knit, pipeline, solve
+from walewright import bed, fit, glue, knit, pipeline, solve
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.fit import Fit
 from walewright.pipeline import Outcome
 from walewright.report.model import Diagnostic
-from wardrobe import HEAD
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,6 +38,3 @@ def worn(text: str, head: str = HEAD) -> Worn:
     assert all(r.fabrics for r in results), [r.faults for r in results]
     found, told = fit.fit(outcome.design, glued, counts, results)
     return Worn(found, (*outcome.diagnostics, *told))
-
-
-__all__ = ["design", "pytest", "worn"]
