@@ -23,7 +23,7 @@ def worn_tables(fit: Fit, sizes: Sequence[str]) -> list[Table]:
         (
             f"{p.name}: {p.part}" + (" never passes" if p.never else " passes"),
             "cm stretched/needed",
-            tuple(zip(p.stretched, p.needed)),
+            tuple(zip(p.stretched, p.needed, strict=True)),
         )
         for p in fit.passings
     ]

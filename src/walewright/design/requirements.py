@@ -34,7 +34,7 @@ def requirement(
     text = f"{words(node.left)} {node.relation} {words(node.right)}"
     unit = left.dimension.unit
     fails = [
-        (size, a, b) for size, a, b in zip(scope.sizes, left.amounts, right.amounts, strict=True) if not holds(a, node.relation, b)
+        (size, a, b) for size, a, b in zip(scope.sizes, left.amounts, right.amounts, strict=True) if not _holds(a, node.relation, b)
     ]
     if fails:
         findings.tell(
@@ -66,7 +66,7 @@ def _later(node: syntax.Require, left: str, measured: Measured, scope: Scope, fi
     return Requirement((), node.relation, right.amounts, text, node.because or "", Origin(f"require {text}", node.span), measured)
 
 
-def holds(left: float, relation: str, right: float) -> bool:
+def _holds(left: float, relation: str, right: float) -> bool:
     over = left - right
     return {
         "<=": over <= CLOSE,

@@ -154,6 +154,7 @@ class Cloth:
 
 
 def cloth(design: Design, size: int, garment: SizedGarment, fabrics: Iterable[Fabric]) -> Cloth:
+    """The cloth of size number `size`: as counted, and as the bed knitted it."""
     edges = {p.name: tuple(_row_edges(p, garment.piece(p.name))) for p in design.pieces}
     return Cloth(design, size, garment, {f.name: f for f in fabrics}, edges)
 

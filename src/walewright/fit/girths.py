@@ -86,6 +86,7 @@ WIDEST_BAND = 8.0
 
 
 def buttonholes(design: Design, owner: str) -> int:
+    """How many buttonholes a band or a piece has."""
     band = next((b for b in design.bands if b.name == owner), None)
     if band is not None:
         return band.holes

@@ -36,6 +36,7 @@ Key = tuple[str, str, int]
 
 
 def key(place: Place) -> Key:
+    """One edge of one copy."""
     return place.owner, place.edge, place.copy
 
 
@@ -59,6 +60,7 @@ def bonds(design: Design, glued: Glued) -> dict[Key, Bond]:
 
 
 def walker(design: Design, glued: Glued, own: Cloth) -> Walker:
+    """Who follows loops round the garment in one size."""
     ring = {key(p): number for number, opening in enumerate(glued.openings) for p in opening.edges}
     return Walker(own, bonds(design, glued), ring, len(glued.openings) <= glued.parts)
 
@@ -76,7 +78,7 @@ class Chord:
 
 @dataclass(frozen=True, slots=True)
 class Loop:
-    """`ends` are the edges that the loop comes to at its two ends, None where it is closed. `taken` is what sewn seams take of it."""
+    """`ends` are the edges that the loop comes to, None where it is closed. `taken` is what sewn seams take of it."""
 
     chords: tuple[Chord, ...]
     ends: tuple[Key, Key] | None

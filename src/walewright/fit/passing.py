@@ -206,7 +206,7 @@ def _findings(design: Design, passing: Passing) -> Iterator[Diagnostic]:
     child = design.for_children
     yield Diagnostic(
         "too-tight" if child else "opening-too-tight",
-        f"the {passing.part} does not go through the {spoken(passing)}",
+        f"the {passing.part} does not go through the {_spoken(passing)}",
         (Label(passing.origin.span, "too tight"),),
         (*rows, *source),
         (
@@ -218,7 +218,7 @@ def _findings(design: Design, passing: Passing) -> Iterator[Diagnostic]:
     )
 
 
-def spoken(passing: Passing) -> str:
+def _spoken(passing: Passing) -> str:
     return passing.name if passing.name in ("neck", "cuff", "waist", "leg") else f"opening at `{passing.name}`"
 
 

@@ -105,6 +105,7 @@ def _role(design: Design, glued: Glued, walker: Walker, tubes: Sequence[Tube], e
 
 
 def is_neck(design: Design, walker: Walker, tubes: Sequence[Tube], below: Chain) -> bool:
+    """Whether a ring along the edges `below` is a neck."""
     discs = {(p.owner, p.copy) for p in below}
     if len(discs) < 2 or any(p.edge == "start" for p in below):
         return False

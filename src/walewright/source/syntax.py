@@ -29,7 +29,7 @@ from walewright.source.piece_lines import (
     Zone,
 )
 from walewright.source.quantities import Binary, Call, Expr, Name, Negative, Node, Number
-from walewright.source.wearing_lines import Along, Finished, Lap, Measured, PlaceRef, Round, Through
+from walewright.source.wearing_lines import Along, Cord, Finished, Lap, Measured, PlaceRef, Round, Through
 
 __all__ = [
     "Across", "Along", "Band", "Binary", "Broken", "Buttonholes", "Call", "Chart", "ChartKey", "ChartRepeat", "ChartRow",
@@ -279,14 +279,6 @@ class Shape(Node):
     name: str
     parameters: tuple[str, ...]
     body: tuple[Statement, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class Cord(Node):
-    """`cord hood 90 cm long`: a cord or ribbon drawn through the piece."""
-
-    piece: str
-    length: Expr
 
 
 @dataclass(frozen=True, slots=True)

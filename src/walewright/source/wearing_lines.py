@@ -1,4 +1,4 @@
-"""Nodes of what is said of a garment as it is worn: finished measurements, openings that the body passes, laps."""
+"""Nodes of what is said of a garment as it is worn: finished measurements, openings that the body passes, laps, cords."""
 
 from __future__ import annotations
 
@@ -63,3 +63,11 @@ class Lap(Node):
     over: PlaceRef
     under: PlaceRef
     width: Expr | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Cord(Node):
+    """`cord hood 90 cm long`: a cord or ribbon drawn through the piece."""
+
+    piece: str
+    length: Expr
