@@ -178,6 +178,7 @@ def _bed(design: Design) -> Bed:
 
     A yarn at a tension, without a word of the fabric, is one without a chart or stripes, if there is such a one."""
     from walewright.bed import Bed, Gauge
+    from walewright.knit.dial import HEM, LINKING, looser
 
     by_name = {f.name: Gauge(f.stitches_per_cm, f.rows_per_cm) for f in design.fabrics}
     patterned = [f for f in design.fabrics if f.chart or f.stripes]
@@ -190,4 +191,8 @@ def _bed(design: Design) -> Bed:
         knit = design.fabric(edging.fabric)
         for tension in (edging.fold_tension, edging.inside_tension):
             gauges.setdefault((knit.yarn, tension or knit.tension), by_name[knit.name])
+    # Rows that knit two layers together are looser than these, and as wide.
+    for knit in design.fabrics:
+        for by in (HEM, LINKING):
+            gauges.setdefault((knit.yarn, looser(knit.tension, by).setting), by_name[knit.name])
     return Bed(design.machine.needles, design.machine.prongs, gauges, by_name)

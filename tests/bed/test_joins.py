@@ -18,8 +18,10 @@ def test_an_edge_on_both_sides_counts_once_but_twice_round_the_piece(fabrics: Fa
     assert once is not None
     assert once.length_cm is not None
     assert once.rows == 12
-    assert round_it == Seam(24, 12, pytest.approx(2 * once.length_cm + 12 / 1.3))
-    assert seam(fabrics, (("sleeve", "start"), ("sleeve", "side"))) == Seam(24, 8, pytest.approx(2 * once.length_cm + 8 / 1.3))
+    assert round_it == Seam(24, 12, pytest.approx(2 * once.length_cm + 12 / 1.3), 2 * once.loose_mm)
+    assert seam(fabrics, (("sleeve", "start"), ("sleeve", "side"))) == Seam(
+        24, 8, pytest.approx(2 * once.length_cm + 8 / 1.3), 2 * once.loose_mm
+    )
 
 
 def test_only_the_piece_gone_round_is_doubled(fabrics: Fabrics) -> None:

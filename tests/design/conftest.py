@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from walewright.design import Changes, Shipped, understand
+from walewright.design import Changes, Shipped, understand_all
 from walewright.design.model import Design
 from walewright.report.model import Diagnostic, Span
 from walewright.source.syntax import (
@@ -127,7 +127,7 @@ def read(shipped: Shipped) -> Understand:
     def understood(*more: Statement, changes: Changes | None = None, **replaced: Statement | None) -> Understood:
         statements = {**vest(), **replaced}
         tree = Tree("hand.wale", (*(s for s in statements.values() if s is not None), *more))
-        return understand(tree, shipped, changes or Changes())
+        return understand_all(tree, shipped, changes or Changes())
 
     return understood
 

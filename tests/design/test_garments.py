@@ -67,7 +67,7 @@ def test_joins_loop_by_loop(start: str, end: str, join: str, code: str | None) -
 
 
 def test_a_cord_is_drawn_through_a_piece() -> None:
-    made = design(piece(more=", as hood"), "cord front 90 cm long")
+    made = design(piece("slot casing 2 cm wide at low, cast off", more=", as hood"), "cord front 90 cm long")
     assert (made.cords[0].piece, made.cords[0].length) == ("front", (90.0, 90.0))
     assert (made.for_children, made.cautions) == (False, ())
     assert told(piece(), "cord frunt 90 cm long") == ["unknown-name"]

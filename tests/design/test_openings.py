@@ -29,6 +29,9 @@ def test_a_neck_is_a_gap_that_widens_up_to_the_top(words: str, path: str, change
     assert made.depth == (8.0, 8.0)
 
 
+LOWER = "hem 0 cm, low 10 cm, lower 18 cm, middle 20 cm, high 30 cm, top length"
+
+
 def test_the_edges_of_an_opening_are_led_from_its_parting() -> None:
     made = opening(
         "opening slit 4 cm wide from low to high, 6 cm left of centre, cast off",
@@ -70,9 +73,18 @@ def test_openings_one_after_the_other_stand_in_their_order() -> None:
     lines = (
         "neck 10 cm wide, 4 cm deep, round",
         "opening b 2 cm wide from middle to high",
-        "opening a 2 cm wide from low to middle",
+        "opening a 2 cm wide from low to under",
     )
-    assert [o.name for o in front(*lines).openings] == ["a", "b", "neck"]
+    levels = "hem 0 cm, low 10 cm, under 18 cm, middle 20 cm, high 30 cm, top length"
+    assert [o.name for o in front(*lines, levels=levels).openings] == ["a", "b", "neck"]
+
+
+def test_rows_over_the_whole_width_lie_between_two_openings() -> None:
+    said = only(piece("opening b 2 cm wide from middle to high", "opening a 2 cm wide from low to middle"))
+    assert said.code == "openings-touch"
+    assert said.message == "`b` of piece `front` begins in the row where `a` ends"
+    assert said.helps == ("let `b` begin at a level of its own, two rows up or more",)
+    assert told(piece("opening b 2 cm wide from middle to high", "opening a 2 cm wide from low to lower", levels=LOWER)) == []
 
 
 def test_openings_may_not_share_rows() -> None:

@@ -75,16 +75,21 @@ def test_edges_written_apart_but_alike_are_symmetric(cut: Cut) -> None:
     assert back(cut(without=(Edge,), add=edges)).symmetric
 
 
+UP = Edge("both", "straight", "underarm")
+"""A few rows before anything is cast off."""
+
+
 def test_steps_and_cast_off_first(cut: Cut) -> None:
     edges = (
-        Edge("both", "curve", "underarm", width=cm(40), cast_off=cm(3)),
-        Edge("both", "steps", "tip", by=cm(-2), times=3),
+        Edge("both", "straight", "underarm"),
+        Edge("both", "curve", "tip", width=cm(40), cast_off=cm(3)),
+        Edge("both", "steps", "top", by=cm(-2), times=3),
     )
-    piece = back(cut(Neck(cm(10), cm(8), "round"), without=(Edge,), add=edges))
-    assert piece.left[0].cast_off == (3.0, 3.0)
-    assert piece.left[0].change == (-4.0, -4.0)
-    assert piece.left[1].change == (-6.0, -6.0)
-    assert piece.left[1].steps == 3
+    piece = back(cut(Neck(cm(10), cm(8), "round"), without=(Edge, Shoulders), add=edges))
+    assert piece.left[1].cast_off == (3.0, 3.0)
+    assert piece.left[1].change == (-4.0, -4.0)
+    assert piece.left[2].change == (-6.0, -6.0)
+    assert piece.left[2].steps == 3
 
 
 def side(piece: Piece, which: str) -> list[tuple[str, str, float]]:
@@ -180,9 +185,10 @@ def test_one_fault_of_a_piece_is_one_message(cut: Cut, node: Any, code: str) -> 
         ((Edge("both", "slope", "tip"),), "missing-part"),
         ((Edge("both", "slope", "tip", width=cm(-1)),), "not-positive"),
         ((Edge("both", "slope", "tip", by=cm(-24)),), "no-width-left"),
-        ((Edge("both", "curve", "tip", width=cm(40), cast_off=cm(5)),), "cast-off-too-wide"),
-        ((Edge("both", "curve", "tip", width=cm(60), cast_off=cm(5)),), "cast-off-too-wide"),
-        ((Edge("both", "curve", "tip", width=cm(40), cast_off=cm(-1)),), "not-positive"),
+        ((UP, Edge("both", "curve", "tip", width=cm(40), cast_off=cm(5))), "cast-off-too-wide"),
+        ((UP, Edge("both", "curve", "tip", width=cm(60), cast_off=cm(5))), "cast-off-too-wide"),
+        ((UP, Edge("both", "curve", "tip", width=cm(40), cast_off=cm(-1))), "not-positive"),
+        ((Edge("both", "curve", "tip", width=cm(40), cast_off=cm(3)),), "cast-off-at-start"),
         ((Edge("both", "steps", "tip", by=cm(-2), times=0),), "not-positive"),
         ((Edge("both", "steps", "tip", by=cm(-2), times=500),), "absurd-count"),
         ((Edge("both", "steps", "tip", by=cm(900), times=2),), "absurd-length"),

@@ -9,7 +9,7 @@ from walewright.design.model import Measurement
 from walewright.design.sizes import grade
 from walewright.design.tables import Shipped
 from walewright.report.model import Diagnostic, Severity, Span
-from walewright.source.syntax import SizeRow, Sizes
+from walewright.source.syntax import Number, OwnFigure, SizeRow, Sizes
 
 HEADER = Span("s.wale", 0, 10)
 ROW = Span("s.wale", 20, 30)
@@ -119,3 +119,48 @@ def test_repeated_sizes_and_rows(shipped: Shipped) -> None:
     assert length.values == (1.0, 2.0, 3.0)
     _, told = graded(shipped, names=("S", "S"))
     assert [d.code for d in told] == ["repeated-name"]
+
+
+def own(size: str, value: float, unit: str | None = "cm") -> OwnFigure:
+    return OwnFigure(size, Number(value, unit, span=ROW), span=ROW)
+
+
+def test_own_figures_stand_where_the_table_has_none(shipped: Shipped) -> None:
+    lacking = SizeRow("waist", table="men", table_row="waist", own=(own("3X", 132),))
+    rows, told = graded(shipped, lacking, names=("XL", "3X", "4X"))
+    assert (rows["waist"], told[0].code, told[0].sizes) == (None, "unknown-table-size", ("4X",))
+    assert told[0].helps == ("give them here: `waist from men waist, 3X 132 cm, 4X ... cm`, with your own figures",)
+    whole = SizeRow("waist", table="men", table_row="waist", own=(own("3X", 132), own("4X", 55, "in")))
+    rows, told = graded(shipped, whole, names=("XL", "3X", "4X"))
+    assert [(d.code, d.sizes) for d in told] == [("table-from-memory", ("XL",))]
+    waist = rows["waist"]
+    assert waist is not None
+    assert waist.values == pytest.approx((109.25, 132.0, 139.7))
+    assert waist.source.endswith("(from memory, not seen), but 3X, 4X the author's own")
+
+
+@pytest.mark.parametrize(
+    ("figures", "code"),
+    [
+        ((own("7X", 132),), "unknown-size"),
+        ((own("M", 95), own("M", 96)), "repeated-name"),
+        ((own("M", 95, None),), "no-unit"),
+        ((own("M", 95, "g"),), "wrong-unit"),
+        ((own("M", 0),), "not-positive"),
+    ],
+)
+def test_own_figures_that_cannot_be_used(shipped: Shipped, figures: tuple[OwnFigure, ...], code: str) -> None:
+    _, told = graded(shipped, SizeRow("bust", table="women", table_row="bust", own=figures))
+    assert [d.code for d in told] == [code]
+
+
+def test_a_likely_misprint_is_named_with_its_figure_and_why(shipped: Shipped) -> None:
+    rows, (said,) = graded(shipped, SizeRow("back", table="women", table_row="cross_back"), names=("L", "2X", "4X"))
+    assert (said.code, said.severity, said.sizes) == ("table-slip", Severity.WARNING, ("2X", "4X"))
+    assert said.message == "`cross_back` in the table `women` is likely misprinted in its source: 2X 45.5 cm, 4X 47 cm"
+    assert all("arm_length_to_underarm" in note for note in said.notes)
+    back = rows["back"]
+    assert back is not None
+    assert back.values == (42.5, 45.5, 47.0)
+    _, quiet = graded(shipped, SizeRow("back", table="women", table_row="cross_back", own=(own("2X", 47),)), names=("L", "2X"))
+    assert quiet == ()

@@ -37,4 +37,4 @@ def worn(text: str, head: str = HEAD) -> Worn:
     results = [bed.knit(w, machine) for w in works]
     assert all(r.fabrics for r in results), [r.faults for r in results]
     found, told = fit.fit(outcome.design, glued, counts, results)
-    return Worn(found, (*outcome.diagnostics, *told))
+    return Worn(found, told)

@@ -7,7 +7,9 @@ from typing import Any
 import pytest
 
 from walewright.design.model import Band, EdgeName, Join, Way
+from walewright.knit import operations as op
 from walewright.knit import steps as st
+from walewright.knit.stages import rib_slots
 from walewright.knit.steps import shape
 from walewright.solve.model import (
     Phrase,
@@ -265,14 +267,19 @@ def test_a_rib_is_latched_before_its_width_parts_and_again_after(room: Any) -> N
     zone = SizedZone("rib", 10, 30, 0, -1, room.here)
     neck = opening(room, 20, 40, -4, 8, [], [], name="neck")
     made = room.knit((room.piece("back", 40, 40, zones=(zone,), openings=(neck,)),))
-    assert [s.rows for s in made.steps() if isinstance(s, st.LatchRib)] == [10, 10, 10]
+    # The stitches of the centre leave it at the parting: their columns are latched up before.
+    assert [s for s in made.steps() if isinstance(s, st.LatchInStages)] == [st.LatchInStages(3, (20, 30), "disturbed")]
+    latched = [(m.slot, m.rows, m.goes_on) for m in made.works[0].blocks[0].operations if isinstance(m, op.LatchUp)]
+    wales = rib_slots(-20, 19, 3)
+    beside = rib_slots(-20, -5, 3) + rib_slots(4, 19, 3)
+    assert sorted(latched) == sorted([*((x, 10, False) for x in wales), *((x, 10, True) for x in beside)])
     assert st.UseYarnStep("wool", "2") in made.paragraph("Return to the left half")
 
 
 def test_a_panel_is_latched_within_its_needles(room: Any) -> None:
-    zone = SizedZone("rib", 0, 20, -14, -5, room.here)
+    zone = SizedZone("rib", 0, 14, -14, -5, room.here)
     made = room.knit((room.piece("back", 40, 20, zones=(zone,)),))
-    assert st.LatchPanel(3, 20, -14, -5) in made.steps()
+    assert st.LatchPanel(3, 14, -14, -5) in made.steps()
     assert any(made.results[0].fabrics[0].faces)
 
 

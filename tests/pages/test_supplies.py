@@ -37,7 +37,8 @@ GAP = """opening vent 4 cm wide from low to top, cast off
 def listed(line: str) -> str:
     outcome = compile(SOURCE.format(line=line), "cushion.wale", shipped(), Changes())
     assert outcome.design is not None, [d.message for d in outcome.diagnostics]
-    return " / ".join(tools(outcome.design))
+    assert outcome.instructions is not None
+    return " / ".join(tools(outcome.design, outcome.instructions))
 
 
 @pytest.mark.parametrize(

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from walewright.source import syntax as s
 from walewright.source.blocks import BLOCKS
 from walewright.source.grammar import literals
-from walewright.source.rules import AMOUNT_NAMES_TAKEN, CELL_KINDS, EDGE_NAMES_TAKEN, EDGING_NAMES_TAKEN
+from walewright.source.rules import AMOUNT_NAMES_TAKEN, CELL_KINDS, EDGE_NAMES_TAKEN, EDGING_NAMES_TAKEN, SIZE_NAMES_TAKEN
 
 WORDS = sorted(w for w in literals().values() if w.isidentifier())
 STITCH_UNITS = ("stitches", "stitch", "sts", "st")
@@ -69,7 +69,14 @@ size_rows = st.one_of(
         _maybe(st.sampled_from(UNITS)),
         to_fit=st.booleans(),
     ),
-    st.builds(s.SizeRow, amount_names, table=names, table_row=names, to_fit=st.booleans()),
+    st.builds(
+        s.SizeRow,
+        amount_names,
+        table=names,
+        table_row=names,
+        to_fit=st.booleans(),
+        own=st.lists(st.builds(s.OwnFigure, names.filter(lambda n: n not in SIZE_NAMES_TAKEN), numbers), max_size=3).map(tuple),
+    ),
 )
 machine_facts = st.builds(
     s.MachineFact,

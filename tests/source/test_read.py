@@ -119,6 +119,17 @@ def statement(kind: str, line: str) -> s.Statement:
         ("sizes S M", "length 54 56 cm to fit", s.SizeRow("length", (54.0, 56.0), "cm", to_fit=True)),
         ("sizes S M", "ease -2 0", s.SizeRow("ease", (-2.0, 0.0))),
         ("sizes S M", "bust from women bust", s.SizeRow("bust", table="women", table_row="bust")),
+        (
+            "sizes S 3X",
+            "bust from men bust, 3X 142 cm, S 36 in, to fit",
+            s.SizeRow(
+                "bust",
+                table="men",
+                table_row="bust",
+                to_fit=True,
+                own=(s.OwnFigure("3X", s.Number(142, "cm")), s.OwnFigure("S", s.Number(36, "in"))),
+            ),
+        ),
         ("machine mine", "waste rows 8", s.MachineFact("waste rows", (s.Number(8),))),
         ("machine mine", "prongs 1 2 3", s.MachineFact("prongs", (s.Number(1), s.Number(2), s.Number(3)))),
         ("fabric f", "stocking stitch in wool at tension 4.", s.Stitch("stocking stitch", "wool", "4.")),

@@ -1,4 +1,5 @@
-"""The solver's lengths of edges are those that the bed measures on what it knitted, row for row, point for point."""
+"""The solver's lengths of edges are those that the bed measures on what it knitted: row for row, point for point, and of slopes
+within what two ways of drawing one line through whole rows may differ."""
 
 from __future__ import annotations
 
@@ -102,6 +103,22 @@ piece other in plain, mirror of front
     edges slope to 20 cm wide at top, fashioned 2 in, two at once called c
     end gathered
 """,
+    "two at once after a cast-off": """piece front in plain
+    levels hem 0 cm, low 20 cm, top length
+    start 44 cm wide with chain
+    edges straight to low called a
+    edges cast off 3 cm then slope to 20 cm wide at top, fashioned 2 in, two at once called b
+    end cast off
+""",
+    "in and out again": """piece front in plain
+    levels hem 0 cm, low 20 cm, waist 30 cm, chest 44 cm, top length
+    start 40 cm wide with chain
+    edges straight to low called a
+    edges slope to 32 cm wide at waist called a
+    edges slope to 42 cm wide at chest called a
+    edges straight to top called a
+    end cast off
+""",
     "slots": """piece front in plain, centre stitch
     levels hem 0 cm, low 20 cm, chest 30 cm, top length
     start 40 cm wide with chain
@@ -164,7 +181,7 @@ def test_edges_are_as_long_as_they_are_knitted(what: str) -> None:
                 assert own, f"{piece.name} {edge.name} {edge.part}: not counted"
                 where = f"{garment.size} {piece.name} {edge.name} {edge.part}"
                 assert own[0].length.rows + own[0].length.stitches == edge.count, where
-                assert own[0].length.cm == pytest.approx(edge.length_cm), where
+                assert own[0].length.cm == pytest.approx(edge.length_cm, abs=1e-9 + edge.loose_cm), where
                 assert own[0].points == len(edge.points), where
                 compared += 1
     assert compared >= 6
@@ -183,7 +200,7 @@ def test_sides_of_joins_are_as_long_as_they_are_knitted(what: str) -> None:
                 bed = seam(knitted, tuple((e.piece, e.edge) for e in side))
                 assert bed is not None
                 assert (counted.rows, counted.stitches) == (bed.rows, bed.stitches)
-                assert counted.cm == pytest.approx(bed.length_cm)
+                assert counted.cm == pytest.approx(bed.length_cm, abs=1e-9 + bed.loose_mm / 10)
 
 
 def test_a_gap_of_free_width_is_measured_by_the_width_chosen() -> None:

@@ -4,7 +4,8 @@ Knows nothing of plans, steps or words: it takes hand and carriage moves one by 
 that comes of them. Entry: `knit(work, bed) -> BedResult`; `seam` measures edges of the fabrics as joins do.
 
 **State of a needle.** A position and the loops it carries. *Non-working* needles take no part. *Working* needles knit. *Held*
-ones keep their loops while the yarn passes across. Loops lie on a needle in the order in which they were hung.
+ones keep their loops while the yarn passes across, those *on cord* fully back and out of its way. Loops lie on a needle in the
+order in which they were hung.
 
 **State of the machine.** The carriage's side (not known until it is first placed or knits), the row counter, the yarn and its
 tension, and where the yarn hangs from the knitting: a side and a needle, or nowhere while it is a fresh end.
@@ -34,8 +35,12 @@ only marks on the needles: they come away.
   stitches a needle. The yarn goes with the last stitch. An edge goes on from its new end, and is not longer for the way to it.
 - *On to waste*: the loops leave the needles and stay live under a name. Cast on again on the same needles in the same row with a
   length of yarn of its own, they are a slot: "<name>" below, "<name> upper" above.
-- *Latching up* turns the face of a wale's uppermost loops; nothing else changes. *Dropped* before, they wait for it off their
-  needle; if the next row comes first they are a ladder's bars, and run on unless the lowest was yarn laid in an empty hook.
+- *Latching up* re-forms a wale's uppermost loops on the other face; nothing else changes. Of what was re-formed before nothing is
+  dropped again, and where a stage goes on from the one before, it begins in the loop re-formed last. *Dropped* before, loops wait
+  off their needle; if the next row comes first they are a ladder's bars, and run on unless the lowest was yarn laid in an empty
+  hook.
+- *On cord*: loops stay on their needles, which are pushed fully back with ravel cord in their hooks: the yarn does not come near
+  them, hands cannot move them. The yarn in use may not hang there, and the cord is drawn whole, the needles right out.
 - *Crossing* exchanges two groups of loops on their needles. Three and more need slack beside them.
 - *Laying in* draws loops of another yarn through what held needles carry, after the row's own yarn was lifted off.
 - A *picture row* is a pass with a yarn for each block of needles; each goes on with the end that hangs beside it.

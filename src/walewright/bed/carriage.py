@@ -34,7 +34,7 @@ def set_counter(m: Machine, op: SetCounter) -> Refusal | None:
         if op.rows == 0 and _whole_width(m):
             m.main = m.section
         else:
-            parting = m.position.find(HELD) >= 0
+            parting = m.waits_at() >= 0
             m.parting = op.rows if parting else None
     if not parting:
         # The rows of the same stitches are only counted anew: an end hangs as many of them below as before.
@@ -45,7 +45,7 @@ def set_counter(m: Machine, op: SetCounter) -> Refusal | None:
 
 def _whole_width(m: Machine) -> bool:
     row = _last_row(m)
-    nothing_held = bool(m.layout().runs) and m.position.find(HELD) < 0
+    nothing_held = bool(m.layout().runs) and m.waits_at() < 0
     return nothing_held and row[0].first == row[0].live_first and row[-1].last == row[-1].live_last
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from walewright.bed.carriage import unwrapped_across
 from walewright.bed.fabric import split_name
 from walewright.bed.loops import NOTHING, Kind
-from walewright.bed.machine import HELD, NON_WORKING, WORKING, Machine, Refusal
+from walewright.bed.machine import CORDED, HELD, NON_WORKING, WORKING, Machine, Refusal
 from walewright.bed.model import Edge, Part
 from walewright.bed.needles import needs_work
 from walewright.knit.operations import CastOff, OntoWaste, needle
@@ -33,7 +33,7 @@ def cast_off(m: Machine, op: CastOff) -> Refusal | None:
             chains.append(m.loops.add(i - m.half, Kind.CHAIN, (*through, *chains[-1:])))
     m.set_position(first, last, NON_WORKING)
     beyond = first - 1 if op.start == "right" else last + 1
-    live = 0 <= beyond < len(m.top) and m.top[beyond] != NOTHING
+    live = 0 <= beyond < len(m.top) and m.top[beyond] != NOTHING and m.position[beyond] != CORDED
     m.yarn_side = m.side = op.start
     m.over = -1
     if live and m.position[beyond] == WORKING:
@@ -54,7 +54,7 @@ def cast_off(m: Machine, op: CastOff) -> Refusal | None:
 def stitches_there(m: Machine, first: int, last: int, purpose: str, code: str) -> Refusal | None:
     """All needles are in work and carry loops; `purpose` is what for, `code` that of an empty one."""
     for i in range(first, last + 1):
-        if m.position[i] == HELD:
+        if m.position[i] in (HELD, CORDED):
             return needs_work(m, i, purpose)
         if m.top[i] == NOTHING:
             return m.refuse(code, f"needle {m.name(i)} carries no loop {purpose}", i)
@@ -81,7 +81,7 @@ def _at_yarn(m: Machine, op: CastOff) -> Refusal | None:
 def ended_by(m: Machine, chains: list[int], first: int) -> None:
     """The whole row, or a parted half's, is off, closed by `chains`: that is the edge "end", or its left or right part."""
     part: Part = "whole"
-    held = m.position.find(HELD)
+    held = m.waits_at()
     if held >= 0:
         part = "right" if held < first else "left"
     else:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from walewright.bed.closing import stitches_there
 from walewright.bed.density import Density
 from walewright.bed.loops import NOTHING, Kind
-from walewright.bed.machine import HELD, NON_WORKING, Machine, Refusal
+from walewright.bed.machine import NON_WORKING, WORKING, Machine, Refusal
 from walewright.bed.model import Edge
 from walewright.knit.operations import Close, Gather
 
@@ -54,7 +54,7 @@ def gather(m: Machine, op: Gather) -> Refusal | None:
         return refusal
     left = [i for i, loop in enumerate(m.top) if loop != NOTHING and not first <= i <= last]
     if left:
-        how = "held" if any(m.position[i] == HELD for i in left) else "left"
+        how = "held" if any(m.position[i] != WORKING for i in left) else "left"
         return m.refuse(
             "gather-not-all",
             f"{m.name(first)} to {m.name(last)} are gathered, but {len(left)} stitches are still {how} on the bed, "

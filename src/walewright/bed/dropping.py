@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from itertools import takewhile
+
 from walewright.bed.carriage import unwrapped_across
 from walewright.bed.loops import NOTHING, Kind
 from walewright.bed.machine import Machine, Refusal
@@ -69,7 +72,8 @@ def latch_up(m: Machine, op: LatchUp) -> Refusal | None:
     loop, found = m.top[index], 0
     wale: list[int] = []
     if index not in m.more:
-        while found < op.rows and loop >= 0 and m.loops.kind[loop] == Kind.KNIT:
+        # Yarn laid in an empty hook is the lowest that a wale can have: the tool goes under it.
+        while found < op.rows and loop >= 0 and m.loops.kind[loop] in (Kind.KNIT, Kind.BAR):
             wale.append(loop)
             found += 1
             if loop in m.loops.more:
@@ -91,9 +95,45 @@ def latch_up(m: Machine, op: LatchUp) -> Refusal | None:
             rows=op.rows,
             found=found,
         )
+    refusal = _latched_before(m, index, wale) or _foot(m, op, wale[-1])
+    if refusal is None:
+        _re_formed(m, op, wale)
+    return refusal
+
+
+def _latched_before(m: Machine, index: int, wale: Sequence[int]) -> Refusal | None:
+    """The holder goes through the stitch that was re-formed last: what was re-formed below is not dropped again."""
+    found = sum(1 for _ in takewhile(lambda loop: not m.loops.face[loop], wale))
+    if found == len(wale):
+        return None
+    return m.refuse(
+        "latched-already",
+        f"the wale of needle {m.name(index)} was latched up to {found} rows below; dropped {len(wale)} rows it loses what was "
+        "re-formed",
+        index,
+        rows=len(wale),
+        found=found,
+    )
+
+
+def _foot(m: Machine, op: LatchUp, lowest: int) -> Refusal | None:
+    """A stage that goes on begins in the stitch that was re-formed and hung last."""
+    below = m.loops.parent[lowest]
+    if not op.goes_on or (below >= 0 and m.loops.face[below]):
+        return None
+    return m.refuse(
+        "latched-above-gap",
+        f"the wale of needle {m.name(op.slot + m.half)} is dropped {op.rows} rows, and the stitch below was not latched up before: "
+        "a part of the wale would stay as it was knitted",
+        op.slot + m.half,
+        rows=op.rows,
+    )
+
+
+def _re_formed(m: Machine, op: LatchUp, wale: Sequence[int]) -> None:
     for loop in wale:
-        m.loops.face[loop] ^= 1
-    return None
+        m.loops.face[loop] = 1
+    m.kept.latched.append((len(m.loops.parent), m.counter, op.slot, op.rows))
 
 
 def _up_again(m: Machine, op: LatchUp) -> Refusal | None:
@@ -110,8 +150,10 @@ def _up_again(m: Machine, op: LatchUp) -> Refusal | None:
             rows=op.rows,
             found=len(wale),
         )
+    refusal = _latched_before(m, index, wale) or _foot(m, op, wale[-1])
+    if refusal is not None:
+        return refusal
     del m.pending.dropped[index]
-    for loop in wale:
-        m.loops.face[loop] ^= 1
+    _re_formed(m, op, wale)
     m.hang(index, (wale[0],))
     return None

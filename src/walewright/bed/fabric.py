@@ -68,6 +68,10 @@ class Fabric:
     """(row, slot): in picture knitting the yarns of `slot - 1` and `slot` are crossed."""
     crosses: tuple[Crossed, ...]
     """Loops crossed on tools, in order."""
+    latched: tuple[tuple[int, int, int, int], ...]
+    """(loops made before, counter, slot, rows): how deep a wale was dropped and latched up, each time."""
+    corded: tuple[tuple[int, int, int, int], ...]
+    """(loops made before, counter, first slot, last slot) of what waited on ravel cord."""
     tails_cm: Mapping[str, int]
     """Length of the tails asked for, by yarn, in all."""
     helpers: Mapping[str, int]

@@ -10,7 +10,7 @@ from walewright.bed.corners import corners
 from walewright.bed.edges import SIDES, ended, feet, named, start
 from walewright.bed.fabric import Fabric
 from walewright.bed.loops import NOTHING, Kind
-from walewright.bed.machine import HELD, Machine, Refusal
+from walewright.bed.machine import CORDED, HELD, Machine, Refusal
 from walewright.bed.model import Course, Edge, Float
 from walewright.bed.outline import shape, whole_rows
 from walewright.knit.operations import Block, needle
@@ -58,6 +58,8 @@ def finish(m: Machine, block: Block) -> Fabric | tuple[int, Refusal]:
         floats=floats,
         crossings=tuple(m.kept.crossings),
         crosses=tuple(m.kept.crosses),
+        latched=tuple(m.kept.latched),
+        corded=tuple(m.kept.corded),
         tails_cm=_tails(m),
         helpers=dict(m.kept.helpers),
         _rows=rows,
@@ -115,7 +117,7 @@ def _bed_empty(m: Machine) -> Refusal | None:
     loaded = [i for i, loop in enumerate(m.top) if loop != NOTHING]
     if not loaded:
         return None
-    held = [i for i in loaded if m.position[i] == HELD]
+    held = [i for i in loaded if m.position[i] in (HELD, CORDED)]
     if held:
         return m.refuse(
             "held-left",
@@ -184,6 +186,8 @@ def _digest(m: Machine, block: Block, edges: list[Edge], floats: tuple[Float, ..
         [(c.before, c.first, c.last, c.left, c.front) for c in m.kept.crosses],
         [(yarn, cm) for yarn, cm in m.kept.tails if cm],
         m.folded,
+        [(before, slot, rows) for before, _, slot, rows in m.kept.latched],
+        [(before, first, last) for before, _, first, last in m.kept.corded],
     )
     made = (block.name, block.copies, courses, sorted(m.loops.more.items()), ends, links, m.waste, by_hand)
     digest = hashlib.sha256(repr(made).encode())

@@ -20,4 +20,3 @@ def over_another(m: Machine, op: PickUpEdge) -> Refusal | None:
         if i in m.more or m.top[i] < 0 or m.loops.kind[m.top[i]] != Kind.PICKED:
             return m.refuse("link-over-loops", f"needle {m.name(i)} carries another loop than one of a piece just hung there", i)
     return None
-

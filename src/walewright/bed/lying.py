@@ -61,7 +61,9 @@ def beside(m: Machine, line: list[HungEdge]) -> Refusal | None:
         return None
     before, now = line[-2:]
     if now.first != before.last + 1:
-        return m.refuse("hung-apart", f"between the {before.piece} and the {now.piece} needles are left empty", before.last, now.first)
+        return m.refuse(
+            "hung-apart", f"between the {before.piece} and the {now.piece} needles are left empty", before.last, now.first
+        )
     if not _meet(m, before, now):
         return m.refuse(
             "edges-do-not-meet",

@@ -17,7 +17,8 @@ from walewright.bed.model import Bar, Bed, Course, Edge, Hung, Link, Part, Turn
 from walewright.bed.pending import Kept, Pending, Strand
 from walewright.knit.operations import NameEdge, Side, needle
 
-NON_WORKING, WORKING, HELD = 0, 1, 2
+NON_WORKING, WORKING, HELD, CORDED = 0, 1, 2, 3
+"""Corded: fully back, its loop kept by ravel cord."""
 _RUNS = re.compile(rb"\x01+")
 _HELD_ONES = re.compile(rb"\x02")
 
@@ -175,6 +176,10 @@ class Machine:
         """Needles in work or held: those that carry loops, and empty ones that get one from the next row (an increase)."""
         return len(self.position) - self.position.count(NON_WORKING)
 
+    def waits_at(self) -> int:
+        """The leftmost needle that is held or waits on cord; below 0 for none."""
+        return min((at for at in (self.position.find(HELD), self.position.find(CORDED)) if at >= 0), default=-1)
+
     def helper(self) -> int | None:
         """The number of the helper yarn in use, None for a garment yarn."""
         return HELPERS.get(self.yarn) if self.yarn is not None else None
@@ -274,7 +279,7 @@ class Machine:
             return
         chain, index = self.waiting_chain
         self.waiting_chain = None
-        if goes_on and self.position[index] != NON_WORKING:
+        if goes_on and self.position[index] in (WORKING, HELD):
             self.hang(index, (chain,))
             self.yarn_at = index
         else:

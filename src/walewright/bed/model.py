@@ -128,7 +128,8 @@ class Edge:
     `points` are the places a needle can take up, in order (stitches from left to right, rows from below), each the ids of
     the loops there. `each` marks edges that both sides of the piece have alike: a join takes one of them.
     `live` stitches wait on waste yarn. `at` says at which end of its rows a row edge lies; of an opening's left part, the right.
-    `length_cm` runs along the knitted polyline, None without a gauge.
+    `length_cm` is as worn (`slopes`), None without a gauge. `loose_cm`: where single stitches were moved on its way, by how
+    much another reckoning of its length may be off this one.
     """
 
     name: str
@@ -140,6 +141,7 @@ class Edge:
     each: bool = False
     live: bool = False
     at: Side | None = None
+    loose_cm: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from walewright.bed.carriage import unwrapped_moved
 from walewright.bed.density import Density
 from walewright.bed.loops import NOTHING, Kind
-from walewright.bed.machine import HELD, NON_WORKING, WORKING, Machine, Refusal
+from walewright.bed.machine import CORDED, HELD, NON_WORKING, WORKING, Machine, Refusal
 from walewright.knit.operations import (
     CastOn,
     FillFromBelow,
@@ -28,7 +28,7 @@ def into_work(m: Machine, op: IntoWork) -> Refusal | None:
     first, last = m.span(op.first, op.last)
     for i in range(first, last + 1):
         if m.position[i] != NON_WORKING:
-            state = "held" if m.position[i] == HELD else "in work"
+            state = {HELD: "held", CORDED: "on cord"}.get(m.position[i], "in work")
             return m.refuse("already-in-work", f"needle {m.name(i)} is already {state}; only idle needles are brought into work", i)
     m.set_position(first, last, WORKING)
     return None
@@ -51,6 +51,8 @@ def needs_work(m: Machine, index: int, purpose: str) -> Refusal | None:
     """The needle must be in working position."""
     if m.position[index] == NON_WORKING:
         return m.refuse("not-in-work", f"needle {m.name(index)} is not in work, as it must be {purpose}", index)
+    if m.position[index] == CORDED:
+        return m.refuse("needle-on-cord", f"needle {m.name(index)} waits on cord; draw that out first", index)
     if m.position[index] == HELD:
         return m.refuse("needle-held", f"needle {m.name(index)} is in holding position; return it to work first", index)
     return None
@@ -156,6 +158,8 @@ def transfer(m: Machine, op: Transfer) -> Refusal | None:
             prongs=prongs,
         )
     for i in range(min(first, first + op.by), max(last, last + op.by) + 1):
+        if m.position[i] == CORDED:
+            return needs_work(m, i, "to have loops moved over it")
         if m.position[i] == HELD:
             return m.refuse("transfer-across-held", f"loops cannot be moved across needle {m.name(i)}, which is held", i)
     for i in range(first, last + 1):

@@ -13,11 +13,14 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from itertools import groupby, pairwise
-from math import hypot
 
 from walewright.bed.density import Density
 from walewright.bed.model import Course, Edge, Hung
+from walewright.bed.slopes import RowEnd, length_as_worn, loose_cm
 from walewright.knit.operations import Side
+
+BY_TRANSFER = 2
+"""Stitches by which an edge moves at most without casting off or on: two laid on their neighbours at once."""
 
 
 def whole_rows(passes: Sequence[Course]) -> tuple[Course, ...]:
@@ -165,24 +168,26 @@ def row_edge(
     above itself.
 
     Points are the ends of the rows, one more for the beginning, and the stitches cast off or on on the way. The length is that
-    of the polyline through the row ends: each row one step up and as many stitches sideways as the end moved. Loops hung
-    back on fewer or more needles are drawn together or apart, not shaped: that is no way sideways along the edge.
+    of the edge as it is worn (`slopes`). Loops hung back on fewer or more needles are drawn together or apart, not shaped: that is
+    no way sideways along the edge.
     """
     points: list[tuple[int, ...]] = [(end_loop(rows[0], side),)]
-    length: float | None = 0.0
+    ends: list[RowEnd | None] = []
     at = end_slot(rows[0], side) if below is None else below if isinstance(below, int) else end_slot(below, side)
     previous = below.first_loop if isinstance(below, Course) else rows[0].first_loop
     for course in rows:
-        for cast in between.at_edge(side, previous, course):
+        casts = between.at_edge(side, previous, course)
+        for cast in casts:
             points += [(loop,) for loop in range(cast.first_loop, cast.first_loop + cast.count)]
         points.append((end_loop(course, side),))
         at = between.carried(side, previous, course, at)
         gauge = density.at(course, end_slot(course, side))
-        if gauge is None or length is None:
-            length = None
-        else:
-            across = (end_slot(course, side) - at) / gauge.stitches_per_cm
-            length += hypot(across, 1 / gauge.rows_per_cm)
+        moved = end_slot(course, side) - at
+        step = abs(moved) > BY_TRANSFER or (abs(moved) > 1 and bool(casts))
+        ends.append(RowEnd(moved / gauge.stitches_per_cm, 1 / gauge.rows_per_cm, step) if gauge is not None else None)
         at = end_slot(course, side)
         previous = course.first_loop
-    return Edge(name, "whole", "rows", len(rows), length, tuple(points), each=each, at=side)
+    known = [end for end in ends if end is not None]
+    length = length_as_worn(known) if len(known) == len(ends) else None
+    loose = loose_cm(known, length or 0.0)
+    return Edge(name, "whole", "rows", len(rows), length, tuple(points), each=each, at=side, loose_cm=loose)

@@ -60,6 +60,10 @@ class Kept:
     floats: list[Float] = field(default_factory=list)
     crossings: list[tuple[int, int]] = field(default_factory=list)
     crosses: list[Crossed] = field(default_factory=list)
+    latched: list[tuple[int, int, int, int]] = field(default_factory=list)
+    """(loops made before, counter, slot, rows) of each time that a wale was latched up."""
+    corded: list[tuple[int, int, int, int]] = field(default_factory=list)
+    """(loops made before, counter, first slot, last slot) of loops that waited on ravel cord."""
     tails: list[tuple[str, int]] = field(default_factory=list)
     """Every break of a yarn: (yarn, length asked for)."""
     helpers: Counter[str] = field(default_factory=Counter)

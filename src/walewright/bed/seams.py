@@ -22,11 +22,13 @@ Walk = Sequence[tuple[str, str, int]]
 
 @dataclass(frozen=True, slots=True)
 class Seam:
-    """One side of a join: rows and stitches added up apart, and the length in cm (None without a gauge)."""
+    """One side of a join: rows and stitches added up apart, and the length in cm (None without a gauge). `loose_mm`: by how much
+    another reckoning of its slopes may differ."""
 
     rows: int
     stitches: int
     length_cm: float | None
+    loose_mm: float = 0.0
 
 
 def edges_of(fabrics: Mapping[str, Fabric], side: Sequence[tuple[str, str]]) -> tuple[Edge, ...] | None:
@@ -52,6 +54,7 @@ def seam(fabrics: Mapping[str, Fabric], side: Sequence[tuple[str, str]]) -> Seam
         sum(edge.count for edge in edges if edge.along == "rows"),
         sum(edge.count for edge in edges if edge.along == "stitches"),
         sum(known) if len(known) == len(lengths) else None,
+        10 * sum(edge.loose_cm for edge in edges),
     )
 
 
@@ -86,9 +89,7 @@ def join(op: Join, index: int, pieces: dict[str, Piece], meetings: Meetings) -> 
     return fault or _brought_together(op, index, text, fabrics, meetings)
 
 
-def _closed(
-    op: Join, index: int, pieces: Mapping[str, Piece], fabrics: Mapping[str, Fabric], meetings: Meetings
-) -> Fault | None:
+def _closed(op: Join, index: int, pieces: Mapping[str, Piece], fabrics: Mapping[str, Fabric], meetings: Meetings) -> Fault | None:
     """One edge folded in half and sewn, or drawn up: its two ends meet."""
     text = f"{spoken(op.one)} upon itself"
     if len(op.one) != 1 or op.way not in ("sewn", "gathered"):
@@ -120,9 +121,7 @@ def _taken(op: Join, index: int, text: str, pieces: Mapping[str, Piece], fabrics
     return None
 
 
-def _brought_together(
-    op: Join, index: int, text: str, fabrics: Mapping[str, Fabric], meetings: Meetings
-) -> Fault | None:
+def _brought_together(op: Join, index: int, text: str, fabrics: Mapping[str, Fabric], meetings: Meetings) -> Fault | None:
     """Along each side the edges follow each other from corner to corner; the ends of both sides then meet."""
     copies = max(fabrics[name].copies if copy == 0 else 1 for name, _, copy in (*op.one, *op.other))
     for number in range(1, copies + 1):
@@ -167,7 +166,7 @@ def _told(op: Join, index: int, text: str, one: Seam, other: Seam) -> Fault | No
         message = f"joining {text}: {one.rows} rows against {other.rows}, where it says {op.rows}"
         return _fault("join-told", index, message, rows=op.rows)
     for said, edge in ((op.one_mm, one), (op.other_mm, other)):
-        if said and (edge.length_cm is None or abs(edge.length_cm * 10 - said) > _ROUNDED):
+        if said and (edge.length_cm is None or abs(edge.length_cm * 10 - said) > _ROUNDED + edge.loose_mm):
             long = "of no known length" if edge.length_cm is None else f"{edge.length_cm * 10:.0f} mm long"
             return _fault("join-told", index, f"joining {text}: an edge is {long}, where it says {said} mm", mm=said)
     return None
@@ -176,7 +175,9 @@ def _told(op: Join, index: int, text: str, one: Seam, other: Seam) -> Fault | No
 def _way(op: Join, index: int, text: str, pieces: Mapping[str, Piece], fabrics: Mapping[str, Fabric]) -> Fault | None:
     """Grafting goes from open loop to open loop."""
     if op.way not in WAYS:
-        return _fault("join-way", index, f"joining {text}: there is no join called {op.way!r}; there are {', '.join(WAYS)}", way=op.way)
+        return _fault(
+            "join-way", index, f"joining {text}: there is no join called {op.way!r}; there are {', '.join(WAYS)}", way=op.way
+        )
     if op.way != "grafted":
         return None
     for name, edge_name, _ in (*op.one, *op.other):
@@ -201,7 +202,7 @@ def _eased(op: Join, index: int, text: str, one: Seam, other: Seam) -> Fault | N
     if one.length_cm is None or other.length_cm is None:
         return _fault("no-gauge", index, f"joining {text}: without the gauge of their fabrics the edges have no length to compare")
     off = (one.length_cm - other.length_cm) * 10 - op.longer_mm
-    if abs(off) <= op.easing_mm + _CLOSE:
+    if abs(off) <= op.easing_mm + one.loose_mm + other.loose_mm + _CLOSE:
         return None
     apart = f"they are {abs(off):.0f} mm apart"
     if op.longer_mm:

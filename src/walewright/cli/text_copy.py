@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from walewright.pages.model import ListTable
     from walewright.pipeline import Outcome
     from walewright.proof.model import Proof
+    from walewright.write.model import Instructions
 
 CM_PER_INCH = 2.54
 """Exact by the international agreement on the yard, 1959."""
@@ -29,7 +30,7 @@ def text_copy(outcome: Outcome, units: str) -> str:
         _section("Sizes", (_graded(design.sizes), *_measurements(design, units))),
         _section("Finished", (*_finished(proof, units), *_ease(outcome, units))),
         _section("Tension", (_tension(fabric, units) for fabric in design.fabrics)),
-        _section("Materials", _materials(design, proof)),
+        _section("Materials", _materials(design, instructions, proof)),
         *(_table(table) for table in (*bobbins(design, proof), *((long,) if long else ()))),
         _section("Abbreviations", (f"{short}: {meaning}" for short, meaning in instructions.abbreviations)),
         _steps(outcome.plain_text, len(design.sizes)),
@@ -122,7 +123,7 @@ def _tension(fabric: Fabric, units: str) -> str:
     return f"{_words(fabric.name)}: {density} in {stitch_words(fabric)}, {_words(fabric.yarn)} at tension {fabric.tension}"
 
 
-def _materials(design: Design, proof: Proof) -> list[str]:
+def _materials(design: Design, instructions: Instructions, proof: Proof) -> list[str]:
     from walewright.pages.hand_tools import tools
 
     machine = design.machine
@@ -137,7 +138,8 @@ def _materials(design: Design, proof: Proof) -> list[str]:
             f"{yarn.label or _words(yarn.name)}: {balls} balls of {yarn.ball_grams:g} g = {yarn.ball_metres:g} m; about {grams} g"
         )
         lines.extend(f"    reckoned {way}" for way in sorted({use.way for use in uses}))
-    return [*lines, *(textwrap.fill(tool[:1].lower() + tool[1:], 92, subsequent_indent="    ") for tool in tools(design))]
+    others = tools(design, instructions)
+    return [*lines, *(textwrap.fill(tool[:1].lower() + tool[1:], 92, subsequent_indent="    ") for tool in others)]
 
 
 def _lengths(values_cm: Sequence[float], units: str) -> str:

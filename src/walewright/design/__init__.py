@@ -3,6 +3,6 @@
 from walewright.design.changes import Changes
 from walewright.design.shapes import wanted_shapes
 from walewright.design.tables import Shipped
-from walewright.design.understand import understand
+from walewright.design.understand import understand, understand_all
 
-__all__ = ["Changes", "Shipped", "understand", "wanted_shapes"]
+__all__ = ["Changes", "Shipped", "understand", "understand_all", "wanted_shapes"]

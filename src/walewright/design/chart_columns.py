@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from walewright.design.drawn import Drawn
+from walewright.design.model import Machine
 from walewright.report.model import Severity
 
 MOST_TUCK_ROWS = 4
@@ -20,6 +21,15 @@ def check_columns(drawn: Drawn) -> None:
         _ladders(drawn, column)
     for row in range(drawn.height):
         _neighbouring_tucks(drawn, row)
+
+
+def stage_of(drawn: Drawn, machine: Machine | None) -> int:
+    """`Chart.stage`: on the bed, if any run of purl cells is deeper than one stage may be."""
+    if machine is None:
+        return 0
+    each, most = machine.stage
+    runs = (run for column in range(drawn.chart.width) for run in drawn.runs_up(column, "purl"))
+    return each if any(endless or rows > most for _, rows, endless in runs) else 0
 
 
 def _tucks(drawn: Drawn, column: int) -> None:

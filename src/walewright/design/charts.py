@@ -53,6 +53,8 @@ class Chart:
     origin: Origin
     row_origins: tuple[Origin, ...] = ()
     """Of each row; the span is the row's line, from its first symbol to its last."""
+    stage: int = 0
+    """Rows after which a purl column is latched up and goes on (see `Machine.stage`); 0: none of its columns is so deep."""
 
     @property
     def width(self) -> int:

@@ -8,7 +8,7 @@ from walewright.design.findings import Findings
 from walewright.report.model import Severity
 from walewright.source import syntax
 
-TABLES = ("baby", "child")
+TABLES = ("baby", "child", "youth")
 """Shipped size tables of children."""
 
 CAUTIONS = (

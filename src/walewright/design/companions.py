@@ -13,7 +13,7 @@ from walewright.design.tables import Published, Shipped, size_table
 from walewright.report.model import NOWHERE
 from walewright.source import syntax
 
-BY_AGE = ("baby", "child")
+BY_AGE = ("baby", "child", "youth")
 """Tables whose sizes are ages; `age` has heads and hands for them."""
 GROWN = {"women": "woman", "men": "man"}
 """Tables of grown people, and what the tables `head` and `hand` call them."""

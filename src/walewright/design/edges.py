@@ -89,6 +89,8 @@ def _run(node: syntax.Edge, now: Sides, on: Tracing) -> Sides | None:
     if not _may_come(node, to, which, now, on):
         return None
     come = now[which[0]].level
+    if node.cast_off is not None and come == 0 and not _rows_to_cast_off(node, on):
+        return None
     moved = move(node, come, to, now, on.cloth, on.what)
     cast_off = _cast_off(node, moved.change, on) if moved is not None else None
     way = shaping_way(node.way, node.inset, node.span, on.machine, findings, node.at_once)
@@ -220,6 +222,18 @@ def _ends(now: Sides) -> tuple[tuple[PerSize, PerSize], tuple[PerSize, PerSize]]
 
 
 # ----------------------------------------------------------------- what a run may be
+
+
+def _rows_to_cast_off(node: syntax.Edge, on: Tracing) -> bool:
+    """Tells of a cast-off at the start: what is cast on and closed at once is no part of the piece."""
+    first = on.levels[0].name
+    on.findings.tell(
+        "cast-off-at-start",
+        f"stitches of {on.what} are cast off at `{first}`, where no row is knitted yet",
+        (node.cast_off.span if node.cast_off is not None else node.span, "cast off at the start"),
+        helps=("start the piece that much narrower", "or lead the edge straight to a level above the start first"),
+    )
+    return False
 
 
 def _cast_off(node: syntax.Edge, change: PerSize, on: Tracing) -> PerSize | None:

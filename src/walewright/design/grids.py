@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
-from walewright.design.chart_columns import check_columns, check_yarns
+from walewright.design.chart_columns import check_columns, check_yarns, stage_of
 from walewright.design.chart_crosses import check_crosses
 from walewright.design.chart_moves import check_moves
 from walewright.design.drawn import MOST_TOLD, Drawn
@@ -98,6 +98,7 @@ def chart(
     check_moves(drawn, machine)
     check_crosses(drawn, machine)
     check_columns(drawn)
+    made = replace(made, stage=stage_of(drawn, machine))
     if made.picture or not any((made.name, y) in uses.own for y in made.yarns):
         # A symbol for the fabric's own yarn is told of where the fabric is; no row can be judged by it.
         check_yarns(drawn)

@@ -44,7 +44,9 @@ def band(
         ends = _holes(node, what, edging, fabrics, scope, findings)
     if edging is None or along is None or ends is None:
         return None
-    return Band(node.name, node.edging, along, Origin(f"band {node.name}", node.span), node.holes, node.hole_stitches, *ends, node.facing)
+    return Band(
+        node.name, node.edging, along, Origin(f"band {node.name}", node.span), node.holes, node.hole_stitches, *ends, node.facing
+    )
 
 
 def _holes(
@@ -103,7 +105,9 @@ def join(
         return None
     origin = Origin(f"join {_words(one)} to {_words(other)}", node.span)
     made = Join(one, other, easing, origin, longer, node.way, node.matching, node.next_copy)
-    return made if node.way not in EXACT_WAYS or _loop_by_loop(made, node, pieces, edgings, findings) else None
+    if made.way not in EXACT_WAYS:
+        return made
+    return made if _two_edges(made, node, pieces, findings) and _loop_by_loop(made, node, pieces, edgings, findings) else None
 
 
 def _of_one_piece(node: syntax.Join, pieces: Mapping[str, Piece | None], findings: Findings) -> bool:
@@ -121,6 +125,30 @@ def _of_one_piece(node: syntax.Join, pieces: Mapping[str, Piece | None], finding
         helps=("leave that out, or knit the piece several times (`, knit 4`)",),
     )
     return False
+
+
+def _two_edges(made: Join, node: syntax.Join, pieces: Mapping[str, Piece | None], findings: Findings) -> bool:
+    """Whether the sides of a join loop by loop are two edges: of another piece, of another copy, or of the other side of the piece."""
+    if frozenset(made.one) != frozenset(made.other):
+        return True
+    for edge in made.one:
+        piece = pieces.get(edge.piece)
+        if piece is None or piece.copies > 1 or _on_both_sides(piece, edge.edge):
+            return True
+    findings.tell(
+        "joined-to-itself",
+        f"{_words(made.one)} is {made.way} to itself, loop by loop",
+        (node.span, "one edge, named twice"),
+        helps=("name another edge on one side of the join, or let the edge be sewn: it is then folded in half",),
+    )
+    return False
+
+
+def _on_both_sides(piece: Piece, edge: str) -> bool:
+    """Whether the name is that of an edge at the left and of one at the right."""
+    return all(any(run.name == edge for run in runs) for runs in (piece.left, piece.right)) or (
+        edge == "shoulder" and any(not o.to_level or o.to_level == piece.levels[-1].name for o in piece.openings)
+    )
 
 
 def _loop_by_loop(

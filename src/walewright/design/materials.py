@@ -10,8 +10,8 @@ from walewright.design.changes import FEWEST_PER_CM, MOST_PER_CM
 from walewright.design.counts import tex
 from walewright.design.findings import Findings, amount
 from walewright.design.model import Chart, Fabric, Origin, Yarn
-from walewright.design.units import LENGTH, MASS, ROWS, STITCHES, Dimension
-from walewright.design.values import literal
+from walewright.design.units import LENGTH, MASS, ROWS, STITCHES
+from walewright.design.values import measured
 from walewright.source import syntax
 
 STITCHES_KNOWN = ("stocking stitch", "latched rib", "chart", "stripes")
@@ -58,23 +58,6 @@ def _metres(node: syntax.Yarn, owner: str, grams: float | None, findings: Findin
         return None
     weight = tex(node.count, owner, node.count.span, findings)
     return grams / weight * 1000 if grams is not None and weight is not None else None
-
-
-def measured(number: syntax.Number, wanted: Dimension, what: str, findings: Findings) -> float | None:
-    """A literal that must be of one dimension and above zero."""
-    read = literal(number, findings)
-    if read is None:
-        return None
-    value, dimension = read
-    if number.unit is None:
-        findings.tell("no-unit", f"{what} needs a unit", (number.span, "a bare number"), helps=(f"write it in {wanted.unit}",))
-    elif dimension != wanted:
-        findings.tell("wrong-unit", f"{what}: this must be {wanted.kind}", (number.span, dimension.kind))
-    elif value <= 0:
-        findings.tell("not-positive", f"{what} must be more than zero", (number.span, amount(value, wanted.unit)))
-    else:
-        return value
-    return None
 
 
 def fabric(

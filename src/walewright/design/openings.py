@@ -205,4 +205,23 @@ def apart(gaps: Sequence[Gap], outline: Outline, place: Place) -> bool:
                     sizes=place.scope.only(both),
                 )
                 return False
+            lower, upper = (one, other) if one.low < other.low else (other, one)
+            if not _whole_rows_between(lower, upper, outline, place):
+                return False
     return True
+
+
+def _whole_rows_between(lower: Gap, upper: Gap, outline: Outline, place: Place) -> bool:
+    """Whether the piece parts again above the place where its parts come together, not in the same row."""
+    touch = tuple(s for i, s in enumerate(place.scope.sizes) if upper.low[i] < lower.high[i] + NOTHING)
+    if touch:
+        place.findings.tell(
+            "openings-touch",
+            f"`{upper.opening.name}` of piece `{outline.piece}` begins in the row where `{lower.opening.name}` ends",
+            (upper.opening.origin.span, f"from {place.per_size(upper.low)}"),
+            (lower.opening.origin.span, f"to {place.per_size(lower.high)}"),
+            notes=("rows over the whole width join the parts of one before the piece parts for the other",),
+            helps=(f"let `{upper.opening.name}` begin at a level of its own, two rows up or more",),
+            sizes=place.scope.only(touch),
+        )
+    return not touch

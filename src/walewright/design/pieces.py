@@ -104,6 +104,8 @@ def _piece(node: syntax.Piece, nodes: Mapping[str, syntax.Piece], room: Workroom
         return None
     outline = _outline(block, heights, width, cloth)
     inside = _inside(block, outline, cloth, begin) if outline else None
+    if inside is not None and end is not None and not _can_be_gathered(end, inside, findings):
+        return None
     if fabric is None or end is None or along is None or outline is None or inside is None or not named:
         return None
     return replace(
@@ -114,6 +116,22 @@ def _piece(node: syntax.Piece, nodes: Mapping[str, syntax.Piece], room: Workroom
         start_facing=begin.facing,
         end_way=end.way,
     )
+
+
+def _can_be_gathered(end: syntax.End, piece: Piece, findings: Findings) -> bool:
+    """Whether one tail can be drawn through all the last loops: those of a piece in two parts come off one part at a time."""
+    top = piece.levels[-1].name
+    parted = next((o for o in piece.openings if (o.to_level or top) == top), None)
+    if end.way != "gathered" or parted is None:
+        return True
+    findings.tell(
+        "gathered-in-parts",
+        f"the last loops of piece `{piece.name}` are to be gathered, and `{parted.name}` parts it to its top",
+        (end.span, "gathered"),
+        (parted.origin.span, f"open to `{top}`"),
+        helps=(f"let `{parted.name}` end at a level below, or end on waste yarn or cast off",),
+    )
+    return False
 
 
 def _header(node: syntax.Piece, findings: Findings) -> None:

@@ -8,9 +8,9 @@ from dataclasses import dataclass
 from walewright.design.findings import Findings, amount, near_help
 from walewright.design.model import Measurement, Origin
 from walewright.design.places import per_size
-from walewright.design.tables import Shipped, SizeTable, size_table
+from walewright.design.tables import Published, Shipped, SizeTable, size_table
 from walewright.design.units import LENGTH, NUMBER
-from walewright.design.values import Value, literal
+from walewright.design.values import Value, literal, measured
 from walewright.report.model import Severity, Span
 from walewright.source import syntax
 
@@ -100,7 +100,10 @@ class _Reader:
                 helps=near_help(measurement, table.measurements),
             )
             return None
-        absent = tuple(s for s in self.chosen if s not in entries)
+        own = self._own(row)
+        if own is None:
+            return None
+        absent = tuple(s for s in self.chosen if s not in entries and s not in own)
         if absent:
             self.findings.tell(
                 "unknown-table-size",
@@ -108,10 +111,12 @@ class _Reader:
                 (row.span, "not in the table"),
                 (self.node.span, "sizes of this pattern"),
                 notes=(f"it has {', '.join(entries)}",),
+                helps=(f"give them here: `{_with_own(row, absent)}`, with your own figures",),
                 sizes=absent if len(absent) < len(self.chosen) else (),
             )
             return None
-        used = [entries[s] for s in self.chosen]
+        used = [entries[s] for s in self.chosen if s not in own]
+        self._doubted(row, table, measurement, used)
         recalled = tuple(e.size for e in used if e.status == "memory")
         if recalled:
             self.findings.tell(
@@ -120,10 +125,42 @@ class _Reader:
                 (row.span, "not seen in a published table"),
                 notes=(f"from memory: {', '.join(recalled)}",),
                 helps=("check the figures, or write them out",),
-                sizes=recalled if len(recalled) < len(used) else (),
+                sizes=recalled if len(recalled) < len(self.chosen) else (),
                 severity=Severity.WARNING,
             )
-        return self._sound(row, tuple(e.middle_cm for e in used), _credit(table, measurement, self.chosen), measurement)
+        values = tuple(own[s] if s in own else entries[s].middle_cm for s in self.chosen)
+        return self._sound(row, values, _credit(used, tuple(s for s in self.chosen if s in own)), measurement)
+
+    def _own(self, row: syntax.SizeRow) -> dict[str, float] | None:
+        """The author's own figures for sizes of a row from a table, in cm; None when one of them cannot be used."""
+        self.findings.once(f"figure of `{row.name}`", ((o.size, o.span) for o in row.own))
+        found: dict[str, float] = {}
+        for figure in row.own:
+            if figure.size not in self.node.names:
+                self.findings.unknown("size", figure.size, figure.span, self.node.names, code="unknown-size")
+                return None
+            value = measured(figure.value, LENGTH, f"`{row.name}` of {figure.size}", self.findings)
+            if value is None:
+                return None
+            found.setdefault(figure.size, value)
+        return found
+
+    def _doubted(self, row: syntax.SizeRow, table: SizeTable, measurement: str, used: list[Published]) -> None:
+        """Warns of figures that are likely misprinted in their source."""
+        doubtful = [e for e in used if e.status == "slip"]
+        if not doubtful:
+            return
+        sizes = tuple(e.size for e in doubtful)
+        figures = ", ".join(f"{e.size} {amount(e.middle_cm)}" for e in doubtful)
+        self.findings.tell(
+            "table-slip",
+            f"`{measurement}` in the table `{table.name}` is likely misprinted in its source: {figures}",
+            (row.span, "used here"),
+            notes=tuple(dict.fromkeys(f"{e.size}: {e.note}" for e in doubtful)),
+            helps=(f"give your own figures here: `{_with_own(row, sizes)}`",),
+            sizes=sizes if len(sizes) < len(self.chosen) else (),
+            severity=Severity.WARNING,
+        )
 
     def _sound(self, row: syntax.SizeRow, values: tuple[float, ...], source: str, published: str = "") -> Measurement | None:
         """Refuses what no body or garment measures; warns of a row that falls."""
@@ -158,10 +195,17 @@ class _Reader:
         return Measurement(row.name, values, row.to_fit, source, Origin(f"sizes / {row.name}", row.span), published)
 
 
-def _credit(table: SizeTable, measurement: str, sizes: tuple[str, ...]) -> str:
-    used = [e for e in table.entries if e.measurement == measurement and e.size in sizes]
+def _credit(used: list[Published], own: tuple[str, ...]) -> str:
+    """Where the figures of a row are from; `own` are the sizes for which the author gives them."""
     credits = "; ".join(dict.fromkeys(e.source for e in used))
-    return f"{credits} (from memory, not seen)" if any(e.status == "memory" for e in used) else credits
+    credits += " (from memory, not seen)" if any(e.status == "memory" for e in used) else ""
+    return f"{credits}, but {', '.join(own)} the author's own" if used and own else credits
+
+
+def _with_own(row: syntax.SizeRow, sizes: tuple[str, ...]) -> str:
+    """The row with a place for own figures."""
+    given = [f"{o.size} {amount(o.value.value, o.value.unit or 'cm')}" for o in row.own]
+    return ", ".join((f"{row.name} from {row.table} {row.table_row}", *given, *(f"{s} ... cm" for s in sizes)))
 
 
 def _count(number: int, word: str) -> str:

@@ -21,7 +21,8 @@ class Shipped:
 
 @dataclass(frozen=True, slots=True)
 class Published:
-    """One published range of one measurement of one size, in cm. `status` is "read" (seen in its source) or "memory"."""
+    """One published range of one measurement of one size, in cm. `status` is "read" (seen in its source), "memory" or "slip"
+    (seen, and likely misprinted there; `note` says why)."""
 
     size: str
     measurement: str
@@ -29,6 +30,7 @@ class Published:
     high_cm: float
     source: str
     status: str
+    note: str = ""
 
     @property
     def middle_cm(self) -> float:
@@ -52,9 +54,12 @@ class SizeTable:
 
 
 def size_table(name: str, text: str) -> SizeTable:
-    """Reads a shipped table: columns size, measurement, low_cm, high_cm, low_in, high_in, source, status."""
-    entries = (
-        Published(r["size"], r["measurement"], float(r["low_cm"]), float(r["high_cm"] or r["low_cm"]), r["source"], r["status"])
-        for r in csv.DictReader(io.StringIO(text))
-    )
-    return SizeTable(name, tuple(entries))
+    """Reads a shipped table: columns size, measurement, low_cm, high_cm, low_in, high_in, source, status, and, where some need
+    it, note."""
+    return SizeTable(name, tuple(_published(r) for r in csv.DictReader(io.StringIO(text))))
+
+
+def _published(line: Mapping[str, str]) -> Published:
+    low = float(line["low_cm"])
+    high = float(line["high_cm"] or low)
+    return Published(line["size"], line["measurement"], low, high, line["source"], line["status"], line.get("note") or "")

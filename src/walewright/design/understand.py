@@ -5,12 +5,15 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 from typing import TypeVar
 
+from walewright.design.agreement import look_for_disagreement
 from walewright.design.changes import Changes, changed_fabrics, changed_lets, changed_rows, chosen_sizes, fitting
 from walewright.design.children import CAUTIONS, look_after, table_of_children
 from walewright.design.companions import companions
+from walewright.design.cords import drawn_through
 from walewright.design.edgings import closed, edging
 from walewright.design.findings import Findings, broken
 from walewright.design.grids import chart, first_row, uses_of
+from walewright.design.idle import look_into
 from walewright.design.joins import band, cord, join
 from walewright.design.machine import machine
 from walewright.design.materials import fabric, yarn
@@ -21,6 +24,7 @@ from walewright.design.requirements import requirement
 from walewright.design.shapes import expanded
 from walewright.design.sizes import Graded, grade
 from walewright.design.tables import Shipped
+from walewright.design.uses import Uses, tell_unused, uses, with_what_is_used
 from walewright.design.values import HIDDEN, Scope
 from walewright.design.worn import Worn, stated
 from walewright.report.model import Diagnostic, Span
@@ -64,18 +68,39 @@ def understand(
     the size tables, machine profiles and shapes; `shapes` are those of the shipped shapes that `wanted_shapes` asks for, read.
     Never raises for a fault of the author's.
     """
+    found, findings, design = _meant(tree, shipped, changes, shapes)
+    if design is None:
+        # What is misspelt, or in a line that cannot be read, may be the use that seems to be missing.
+        return None, findings.all()
+    tell_unused(tree, found, findings)
+    return with_what_is_used(design, found), findings.all()
+
+
+def understand_all(
+    tree: syntax.Tree, shipped: Shipped, changes: Changes, shapes: Iterable[syntax.Shape] = ()
+) -> tuple[Design | None, tuple[Diagnostic, ...]]:
+    """As `understand`, with all that is defined in the design, used or not, and nothing told of uses."""
+    _, findings, design = _meant(tree, shipped, changes, shapes)
+    return design, findings.all()
+
+
+def _meant(
+    tree: syntax.Tree, shipped: Shipped, changes: Changes, shapes: Iterable[syntax.Shape]
+) -> tuple[Uses, Findings, Design | None]:
     lost = tuple(broken(tree.statements))
     findings = Findings(lost)
-    tree = expanded(tree, shapes, sorted(shipped.shapes), findings)
-    design = _Reading(tree, shipped, changes, findings).design(bool(lost))
-    return (None if findings.failed or lost else design), findings.all()
+    whole = expanded(tree, shapes, sorted(shipped.shapes), findings)
+    found = uses(tree, whole)
+    design = _Reading(whole, shipped, changes, findings, found).design(bool(lost))
+    return found, findings, None if findings.failed or lost else design
 
 
 class _Reading:
     """One reading of one tree."""
 
-    def __init__(self, tree: syntax.Tree, shipped: Shipped, changes: Changes, findings: Findings) -> None:
+    def __init__(self, tree: syntax.Tree, shipped: Shipped, changes: Changes, findings: Findings, found: Uses) -> None:
         self.tree = tree
+        self.found = found
         self.shipped = shipped
         self.changes = changes
         self.findings = findings
@@ -105,10 +130,12 @@ class _Reading:
         charts = self._by_name(self.every(syntax.Chart), lambda n: chart(n, yarns, uses, knitted, findings))
         fabrics = self._by_name(self.every(syntax.Fabric), lambda n: fabric(n, yarns, charts, findings))
         fabrics = changed_fabrics(fabrics, self.changes, findings)
+        self._idle_shapes()
         if table is None:
             # Without sizes no expression has a value; the rest waits for them.
             return None
         graded, scope = self._sizes(table)
+        look_for_disagreement(table, graded, self.found, findings)
         edgings = self._by_name(self.every(syntax.Edging), lambda n: edging(n, fabrics, scope, findings))
         known = edge_names(worked)
         first_rows = {node.name: first_row(node) for node in reversed(self.every(syntax.Chart))}
@@ -122,6 +149,8 @@ class _Reading:
         child = table_of_children(table)
         if child is not None:
             look_after(child, worked, self.every(syntax.Cord), findings)
+        else:
+            drawn_through(cords, made, bands, (edgings, fabrics, charts), findings)
         worn = Worn(made, {b.name for b in bands if b is not None}, known, scope, findings)
         finished = [worn.finished(n) for n in self.every(syntax.Finished)]
         told = {f.name: f.measured for f in finished if f is not None and f.measured is not None}
@@ -185,6 +214,21 @@ class _Reading:
             if node.name not in made:
                 made[node.name] = make(node)
         return made
+
+    def _idle_shapes(self) -> None:
+        shapes = {s.name: s for s in reversed(self.every(syntax.Shape))}
+        idle = [s for s in self.every(syntax.Shape) if not self.found.has("shape", s.name)]
+        known = {
+            "measurement": (
+                *(r.name for t in self.every(syntax.Sizes) for r in t.body if isinstance(r, syntax.SizeRow)),
+                *(n.name for n in self.every(syntax.Let) if HIDDEN not in n.name),
+            ),
+            "yarn": tuple(n.name for n in self.every(syntax.Yarn)),
+            "chart": tuple(n.name for n in self.every(syntax.Chart)),
+            "fabric": tuple(n.name for n in self.every(syntax.Fabric)),
+            "edging": tuple(n.name for n in self.every(syntax.Edging)),
+        }
+        look_into(idle, shapes, sorted(self.shipped.shapes), known, self.findings)
 
     def _repeated_names(self) -> None:
         findings = self.findings

@@ -197,6 +197,23 @@ def literal(number: syntax.Number, findings: Findings) -> tuple[float, Dimension
     return read
 
 
+def measured(number: syntax.Number, wanted: Dimension, what: str, findings: Findings) -> float | None:
+    """A literal that must be of one dimension and above zero."""
+    read = literal(number, findings)
+    if read is None:
+        return None
+    value, dimension = read
+    if number.unit is None:
+        findings.tell("no-unit", f"{what} needs a unit", (number.span, "a bare number"), helps=(f"write it in {wanted.unit}",))
+    elif dimension != wanted:
+        findings.tell("wrong-unit", f"{what}: this must be {wanted.kind}", (number.span, dimension.kind))
+    elif value <= 0:
+        findings.tell("not-positive", f"{what} must be more than zero", (number.span, amount(value, wanted.unit)))
+    else:
+        return value
+    return None
+
+
 def _round(pair: tuple[float, ...]) -> float:
     value, step = pair
     if abs(value) > step * LARGEST:

@@ -10,7 +10,7 @@ from walewright.glue.joins import Joining
 from walewright.glue.joins import twisted as is_twisted
 from walewright.glue.lines import Hanging, Hung, apart, other_order
 from walewright.glue.order import Ordered
-from walewright.glue.surface import Surface
+from walewright.glue.surface import Surface, SurfaceEdge
 from walewright.report.model import Diagnostic, Label
 
 
@@ -40,9 +40,7 @@ def _users(design: Design, joining: Joining, lines: Sequence[Hung]) -> dict[int,
     return found | {e: line.hanging.origin for line in lines for e in line.path}
 
 
-def _used_twice(
-    origin: Origin, names: Sequence[EdgeName], surface: Surface, users: dict[int, Origin]
-) -> Diagnostic | None:
+def _used_twice(origin: Origin, names: Sequence[EdgeName], surface: Surface, users: dict[int, Origin]) -> Diagnostic | None:
     for name in dict.fromkeys(names):
         there, free = units(surface, name, used=True), units(surface, name)
         if there and len(free) < min(list(names).count(name), len(there)):
@@ -94,6 +92,7 @@ def _not_in_line(hanging: Hanging, surface: Surface) -> Diagnostic:
     notes = []
     if between is not None:
         notes.append(f"`{spoken(between[:1])}` does not end where `{spoken(between[1:])}` begins")
+        notes += _nameless(hanging, between, surface)
     notes.append(
         f"from the left needle to the right, with the {side} to the knitter, edges are hung "
         f"{'clockwise' if hanging.inside else 'anticlockwise'} as the piece lay on the bed: "
@@ -106,6 +105,25 @@ def _not_in_line(hanging: Hanging, surface: Surface) -> Diagnostic:
         tuple(notes),
         tuple(helps),
     )
+
+
+def _nameless(hanging: Hanging, between: tuple[EdgeName, EdgeName], surface: Surface) -> list[str]:
+    """An edge without a name beside the two: often the rest of the way to the top."""
+    one, other = between if hanging.inside else between[::-1]
+    after = {surface.edges[u.path[-1]].after for u in units(surface, one, used=True)}
+    after |= {e for e, edge in enumerate(surface.edges) for u in units(surface, other, used=True) if edge.after == u.path[0]}
+    loose = [surface.edges[e] for e in sorted(after) if not surface.edges[e].ring.edge]
+    return [
+        f"between them the {edge.owner} has an edge without a name{_from_to(edge)}: give it the name of the one it goes on from, "
+        "or one of its own"
+        for edge in loose[:1]
+    ]
+
+
+def _from_to(edge: SurfaceEdge) -> str:
+    levels = [next((c.removeprefix("level ") for c in at if c.startswith("level ")), "") for at in (edge.ring.begin, edge.ring.end)]
+    low, high = levels if edge.ring.first == "bottom" else levels[::-1]
+    return f", from `{low}` to `{high}`" if low and high else ""
 
 
 # ----------------------------------------------------------------- seams and lines that cannot be made

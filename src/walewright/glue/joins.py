@@ -49,9 +49,8 @@ def resolve(design: Design, joining: Joining, shared: bool) -> bool:
     moved = False
     for number, join in enumerate(design.joins):
         before = len(joining.found)
-        if join.one == join.other and len(_names_of(joining.surface, join.one)) == 1:
-            for unit in _pool(joining.surface, join.one):
-                joining.put(number, unit.path, ())
+        if join.one == join.other and len(_names_of(joining.surface, join.one)) == 1 and not join.next_copy:
+            _one_edge(joining, number, join)
         elif join.next_copy:
             if number not in joining.done:
                 _each_to_the_next(joining, number, join)
@@ -110,6 +109,20 @@ def _edge_by_edge(joining: Joining, number: int, join: Join) -> None:
 def _wanted_once(surface: Surface, names: Sequence[EdgeName]) -> int:
     """How many edges a side has: as many as are named, of names that stand there once all that they mean."""
     return len(names) if len(set(names)) < len(names) else len(_pool(surface, names))
+
+
+def _one_edge(joining: Joining, number: int, join: Join) -> None:
+    """An edge and itself: sewn or drawn up, it is closed at each copy; loop by loop, the copies meet two and two."""
+    pool = _pool(joining.surface, join.one)
+    if join.way in LOOP_BY_LOOP:
+        for one, other in zip(pool[::2], pool[1::2], strict=False):
+            joining.put(number, one.path, other.path)
+        return
+    for unit in pool:
+        joining.put(number, unit.path, ())
+
+
+LOOP_BY_LOOP = ("grafted", "linked")
 
 
 def _each_to_the_next(joining: Joining, number: int, join: Join) -> None:

@@ -110,25 +110,18 @@ class _Working:
         if needs is None or not self.open(line, self.made | needs) or self.open(line, self.made | needs | {number}):
             return False
         later = {n for n in needs - self.made if n < len(self.glueings) and self.glueings[n].join > self.glueings[number].join}
-        return not later or self._in_part(number) or all(self._counterparts(number, n) for n in later)
+        # The author's order holds, but that of two shoulders, or of two raglan lines, either may come first.
+        return all(self._kind(number) == self._kind(n) for n in later)
+
+    def _kind(self, number: int) -> frozenset[bool]:
+        """Whether a seam lies along rows, stitches, or both."""
+        both = (*self.glueings[number].one, *self.glueings[number].other)
+        return frozenset(self.surface.edges[e].ring.state == "rows" for e in both)
 
     def _needed(self, line: Hung, among: set[int]) -> set[int] | None:
         """Of these the seams that make the neighbours of a line meet; None where they do not."""
         ways = [self.surface.way(a, b, among) for a, b in self.neighbours(line)]
         return None if None in ways else {n for way in ways for n in way or ()}
-
-    def _in_part(self, number: int) -> bool:
-        """Whether of the same join another seam is made in its place: the author's order holds, and one end stays open."""
-        own = [n for n, g in enumerate(self.glueings) if g.join == self.glueings[number].join and n != number]
-        return any(n not in self.waiting for n in own)
-
-    def _counterparts(self, one: int, other: int) -> bool:
-        """Whether two seams join the same pieces along edges of the same kind, such as two shoulders: either may come first."""
-        return self._kind(one) == self._kind(other)
-
-    def _kind(self, number: int) -> tuple[frozenset[str], frozenset[bool]]:
-        edges = [self.surface.edges[e] for path in (self.glueings[number].one, self.glueings[number].other) for e in path]
-        return frozenset(e.owner for e in edges), frozenset(e.ring.state == "rows" for e in edges)
 
     def _what_waited(self) -> None:
         for number in list(self.waiting):

@@ -129,7 +129,9 @@ def _ending_at(surface: Surface, corner: int) -> list[int]:
     ends = [
         number
         for own, _, number in surface.glued.values()
-        if own and number >= 0 and corner in (surface.corner(surface.edges[own[0]].begin), surface.corner(surface.edges[own[-1]].end))
+        if own
+        and number >= 0
+        and corner in (surface.corner(surface.edges[own[0]].begin), surface.corner(surface.edges[own[-1]].end))
     ]
     return sorted(set(ends))
 
@@ -176,5 +178,3 @@ def _line(surface: Surface, line: Hung, lines: Sequence[Hung], work: Ordered) ->
         work.needs.get(key, ()),
         work.spares.get(key, ()),
     )
-
-

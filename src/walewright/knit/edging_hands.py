@@ -11,7 +11,12 @@ from walewright.knit import steps as st
 from walewright.knit.operations import Operation
 from walewright.knit.ordinals import number_of
 from walewright.knit.rows import Done
+from walewright.knit.stages import Rib, rib_slots
 from walewright.knit.state import State
+
+
+def _use_looser(s: State, step: st.UseLooser) -> Done:
+    return (op.UseYarn(step.yarn, step.setting),), replace(s, yarn=(step.yarn, step.setting))
 
 
 def _rehang_start(s: State, step: st.RehangStart) -> Done:
@@ -22,10 +27,6 @@ def _pick_up_along(s: State, step: st.PickUpAlong) -> Done:
     where = step.piece, step.edge, step.part, step.first, step.last
     return (op.PickUpEdge(*where, facing=step.facing, left_end=step.left_end, copy=number_of(step.copy)),), s
 
-def rib_slots(first: int, last: int, every: int) -> tuple[int, ...]:
-    """The wales a rib re-forms: counted outwards from the centre mark, never the end needles (see `steps.LatchRib`)."""
-    return tuple(x for x in range(first + 1, last) if (x if x >= 0 else -1 - x) % every == every // 2)
-
 
 def _latch_rib(s: State, step: st.LatchRib) -> Done:
     return tuple(op.LatchUp(x, step.rows) for x in rib_slots(s.first, s.last, step.every)), s
@@ -34,6 +35,14 @@ def _latch_rib(s: State, step: st.LatchRib) -> Done:
 def _latch_panel(s: State, step: st.LatchPanel) -> Done:
     wales = (x for x in rib_slots(s.first, s.last, step.every) if step.first <= x <= step.last)
     return tuple(op.LatchUp(x, step.rows) for x in wales), s
+
+
+def _latch_in_stages(s: State, step: st.LatchInStages | st.LatchPanelInStages) -> Done:
+    first, last = (step.first, step.last) if isinstance(step, st.LatchPanelInStages) else (0, -1)
+    rib = Rib(step.every, step.rows, first, last, bool(step.sooner), s.row)
+    if not s.by_needle or any(rib.same(one) for one in s.ribs):
+        return (), s
+    return (), replace(s, ribs=(*s.ribs, rib))
 
 
 def idle_slots(first: int, last: int, every: int) -> tuple[int, ...]:
@@ -68,10 +77,13 @@ def _hang_to_link(s: State, step: st.HangToLink) -> Done:
 
 
 EDGING_HANDS: Mapping[type[st.Step], Callable[[State, Any], Done]] = {
+    st.UseLooser: _use_looser,
     st.RehangStart: _rehang_start,
     st.PickUpAlong: _pick_up_along,
     st.LatchRib: _latch_rib,
     st.LatchPanel: _latch_panel,
+    st.LatchInStages: _latch_in_stages,
+    st.LatchPanelInStages: _latch_in_stages,
     st.EveryOutOfWork: _every_out_of_work,
     st.PicotRow: _picot_row,
     st.FoldUp: _fold_up,

@@ -13,11 +13,12 @@ from typing import Any
 from walewright.knit import operations as op
 from walewright.knit import steps as st
 from walewright.knit.edging_hands import EDGING_HANDS
-from walewright.knit.edging_hands import rib_slots as rib_slots
 from walewright.knit.merging import merged
 from walewright.knit.operations import Operation, Side
 from walewright.knit.pattern_hands import PATTERN_HANDS
 from walewright.knit.rows import Done, knit_row, leave, taken_up
+from walewright.knit.stages import before_step
+from walewright.knit.stages import rib_slots as rib_slots
 from walewright.knit.state import Part, State
 
 CENTRE_WASTE_ROWS = 8
@@ -29,7 +30,15 @@ _KNITTING = (st.KnitRows, st.KnitTo, st.Repeat, st.Together, st.StopChart, st.St
 
 def perform(state: State, step: st.Step) -> Done:
     """The operations of `step` in `state`, and the state after it. What a chart has begun on needles that the step takes from it
-    is ended first. Raises KeyError for a kind of step without hands."""
+    is ended first, and columns of ribs that it disturbs are latched up. Raises KeyError for a kind of step without hands."""
+    latched: tuple[Operation, ...] = ()
+    if state.ribs:
+        latched, state = before_step(state, step)
+    made, after = _performed(state, step)
+    return (*latched, *made), after
+
+
+def _performed(state: State, step: st.Step) -> Done:
     made, after = _done(state, step)
     if isinstance(step, _KNITTING) or not any(one.pending for one in state.in_force):
         return made, after
@@ -284,6 +293,22 @@ def _cast_on_between(s: State, step: st.CastOnBetween) -> Done:
     return _cast_on_again(step), replace(s, first=first, last=last)
 
 
+def _part_on_cord(s: State, step: st.PartOnCord) -> Done:
+    part = st.HoldPart(step.side, *_without_held(s, step))
+    _, waiting = _hold_part(s, part)
+    return (op.LayCord(step.first, step.last),), waiting.on_cord(step.side, cord=True)
+
+
+def _without_held(s: State, step: st.PartOnCord) -> tuple[int, int]:
+    """The part without the needles held for shaping at its ends."""
+    first, last = s.working()
+    return max(step.first, first), min(step.last, last)
+
+
+def _draw_parts_cord(s: State, step: st.DrawPartsCord) -> Done:
+    return (op.DrawCord(step.first, step.last),), s.on_cord(step.side, cord=False)
+
+
 def _off_on_waste(s: State, step: st.OffOnWaste) -> Done:
     return (op.OntoWaste(s.first, s.last, step.rows, step.edge),), replace(s, first=0, last=-1)
 
@@ -353,6 +378,8 @@ _HANDS: dict[type[st.Step], Callable[[State, Any], Done]] = {
     st.GatherAll: _gather_all,
     st.BreakOff: _break_off,
     st.ReturnPart: _return_part,
+    st.PartOnCord: _part_on_cord,
+    st.DrawPartsCord: _draw_parts_cord,
     st.EdgeIs: _edge_is,
     st.Say: _nothing,
     **PATTERN_HANDS,

@@ -139,6 +139,23 @@ class Release:
 
 
 @dataclass(frozen=True, slots=True)
+class LayCord:
+    """Lay ravel cord by hand into the hooks of needles `first`..`last`, one after the other, and push each fully back: the cord
+    keeps the loops on their needles, out of the carriage's way."""
+
+    first: int
+    last: int
+
+
+@dataclass(frozen=True, slots=True)
+class DrawCord:
+    """Push the needles `first`..`last` that wait on ravel cord right out, to holding position, and draw the cord out."""
+
+    first: int
+    last: int
+
+
+@dataclass(frozen=True, slots=True)
 class Wrap:
     """Lay the yarn under and over the held needle `slot`."""
 
@@ -200,10 +217,12 @@ class OntoWaste:
 @dataclass(frozen=True, slots=True)
 class LatchUp:
     """Drop the stitches of the needle's wale as far as `rows` rows down (unless `Drop` has done so) and re-form them on the
-    other face; the loop is back on its needle."""
+    other face; the loop is back on its needle. A holder through the stitch below stops the wale there; `goes_on`: that stitch is
+    the one that was re-formed and hung last."""
 
     slot: int
     rows: int
+    goes_on: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -318,6 +337,8 @@ Operation = (
     | FillFromBelow
     | Hold
     | Release
+    | LayCord
+    | DrawCord
     | Wrap
     | CastOff
     | Close

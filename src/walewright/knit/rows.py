@@ -12,6 +12,7 @@ from dataclasses import replace
 from walewright.knit import operations as op
 from walewright.knit.charting import Active, InForce, RowOfChart, Span, active, cell, row_of
 from walewright.knit.operations import Operation
+from walewright.knit.stages import row_knitted
 from walewright.knit.state import State
 
 Done = tuple[tuple[Operation, ...], State]
@@ -33,9 +34,14 @@ def knit_row(s: State) -> Done:
     if not s.in_force:
         to = op.other(s.side or "right")
         made.append(op.Pass(to))
-        return tuple(made), replace(s, side=to, row=s.row + 1)
-    more, s = _charted(s)
-    return (*made, *more), s
+        s = replace(s, side=to, row=s.row + 1)
+    else:
+        more, s = _charted(s)
+        made += more
+    if s.ribs:
+        more, s = row_knitted(s)
+        made += more
+    return tuple(made), s
 
 
 def _stripe(s: State) -> Done:
@@ -150,14 +156,24 @@ def _counted(in_force: tuple[InForce, ...], rows: list[RowOfChart]) -> Iterator[
 
 
 def _settle(s: State) -> Done:
-    """After a row: columns that do not go on in the next one are latched up."""
+    """After a row: columns that do not go on in the next one are latched up, and deep ones as far as they have come by then."""
     latch: list[tuple[int, int]] = []
     charts: list[InForce] = []
     for one, mine in zip(s.in_force, active(s.in_force, s.row, s.working()), strict=True):
         over = {slot for slot in one.purl if cell(one, s.row, slot, mine).kind != "purl"}
+        deep = {slot for slot, rows in one.purl.items() if one.chart.stage and rows >= one.chart.stage}
+        # A column that the next row drops for a cross is latched up after that: it gives the slack.
+        over |= deep - _dropped_next(s) if deep else set()
         latch += ((slot, one.purl[slot]) for slot in over)
         charts.append(replace(one, purl=_without(one.purl.items(), over)))
     return tuple(op.LatchUp(*at) for at in sorted(latch)), replace(s, in_force=tuple(charts))
+
+
+def _dropped_next(s: State) -> set[int]:
+    """Needles right beside a cross of the next row."""
+    needles = active(s.in_force, s.row, s.working())
+    crosses = [c for one, mine in zip(s.in_force, needles, strict=True) for c in row_of(one, s.row, mine).crosses]
+    return {slot for c in crosses for slot in (c.first - 1, c.last + 1)}
 
 
 # ----------------------------------------------------------------- ladders

@@ -9,16 +9,18 @@ from dataclasses import dataclass, field, replace
 from walewright.design.model import Chart
 from walewright.knit.charting import InForce
 from walewright.knit.operations import Side
+from walewright.knit.stages import Rib
 
 
 @dataclass(frozen=True, slots=True)
 class Part:
-    """A part that waits: its outermost slots, those held for shaping at its ends included."""
+    """A part that waits: its outermost slots, those held for shaping at its ends included. `cord`: on ravel cord."""
 
     first: int
     last: int
     held_left: int
     held_right: int
+    cord: bool = False
 
     @property
     def stitches(self) -> int:
@@ -76,6 +78,8 @@ class State:
     put_by: Mapping[tuple[str, int], int] = field(default_factory=dict)
     """(chart, slot) -> rows of a purl column that waits with its part, to be latched up when it has gone on."""
     stripes: Stripes | None = None
+    ribs: tuple[Rib, ...] = ()
+    """Ribs that are latched up in stages, begun and not ended."""
     idle: tuple[int, ...] = ()
     """Needles between the outermost ones that are out of work (a mock rib)."""
 
@@ -107,6 +111,14 @@ class State:
     def working(self) -> tuple[int, int]:
         """The innermost range, without the needles held for shaping."""
         return self.first + self.held_left, self.last - self.held_right
+
+    def on_cord(self, side: Side, cord: bool) -> State:
+        """With the part that waits at `side` on cord, or right out."""
+        part = self.left if side == "left" else self.right
+        if part is None or part.cord == cord:
+            raise ValueError(f"{self.block}: no part waits at the {side} {'right out' if cord else 'on cord'}")
+        part = replace(part, cord=cord)
+        return replace(self, left=part) if side == "left" else replace(self, right=part)
 
     def wait(self, side: Side, part: Part) -> State:
         """With `part` waiting at `side`, and none in work."""

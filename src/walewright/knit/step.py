@@ -21,12 +21,14 @@ def shape(step: Step) -> tuple[Any, ...]:
         if isinstance(value, str):
             parts.append(value)
         elif isinstance(value, tuple):
-            parts.append(tuple(shape(s) for s in value))
+            # A list of numbers may be longer in one size than in another.
+            parts.append(tuple(shape(s) for s in value if isinstance(s, Step)))
     return tuple(parts)
 
 
 def numbers(step: Step) -> tuple[int, ...]:
-    """The ints of a step in field order, those of a repeat's body first."""
+    """The ints of a step in field order, those of a repeat's body first; lists of numbers, which may differ in length, are not
+    among them."""
     found: list[int] = []
     for f in fields(step):
         value = getattr(step, f.name)
@@ -36,5 +38,5 @@ def numbers(step: Step) -> tuple[int, ...]:
             found.append(value)
         elif isinstance(value, tuple):
             for inner in value:
-                found.extend(numbers(inner))
+                found.extend(numbers(inner) if isinstance(inner, Step) else ())
     return tuple(found)

@@ -11,12 +11,19 @@ from dataclasses import dataclass
 
 from walewright.knit.edging_steps import FoldUp as FoldUp
 from walewright.knit.edging_steps import HangToLink as HangToLink
+from walewright.knit.edging_steps import LatchInStages as LatchInStages
 from walewright.knit.edging_steps import LatchPanel as LatchPanel
+from walewright.knit.edging_steps import LatchPanelInStages as LatchPanelInStages
 from walewright.knit.edging_steps import LatchRib as LatchRib
 from walewright.knit.edging_steps import PickUpAlong as PickUpAlong
 from walewright.knit.edging_steps import PicotRow as PicotRow
 from walewright.knit.edging_steps import RehangStart as RehangStart
+from walewright.knit.edging_steps import UseLooser as UseLooser
 from walewright.knit.operations import Side
+from walewright.knit.part_steps import DrawPartsCord as DrawPartsCord
+from walewright.knit.part_steps import HoldPart as HoldPart
+from walewright.knit.part_steps import PartOnCord as PartOnCord
+from walewright.knit.part_steps import ReturnPart as ReturnPart
 from walewright.knit.pattern_steps import StartChart as StartChart
 from walewright.knit.pattern_steps import StartStripes as StartStripes
 from walewright.knit.pattern_steps import StopChart as StopChart
@@ -266,15 +273,6 @@ class CentreToWaste(Step):
 
 
 @dataclass(frozen=True, slots=True)
-class HoldPart(Step):
-    """Put all needles of the half at `side`, `first`..`last`, into hold: they wait for the other half."""
-
-    side: Side
-    first: int
-    last: int
-
-
-@dataclass(frozen=True, slots=True)
 class OffOnWaste(Step):
     """Knit `rows` rows of waste yarn over all stitches of the part in work and take it off the bed (kept as `edge`)."""
 
@@ -325,15 +323,6 @@ class BreakOff(Step):
     tail_cm: int = 0
 
 
-@dataclass(frozen=True, slots=True)
-class ReturnPart(Step):
-    """Return the half that waits at `side`, needles `first`..`last`, to work."""
-
-    side: Side
-    first: int
-    last: int
-
-
 # ----------------------------------------------------------------- what the piece is to the others
 
 
@@ -380,7 +369,7 @@ class JoinEdges(Step):
     one_mm: int = 0
     other_mm: int = 0
     edges: str = ""
-    """ "open": both are open loops, which no seam holds."""
+    """ "open": both are open loops, which no seam holds. "no tail": of a graft, neither is a last row, where a tail hangs."""
     strips: str = ""
 
 

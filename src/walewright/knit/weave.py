@@ -36,6 +36,8 @@ _STOPS = (
     st.EyeletAt,
     st.LatchRib,
     st.LatchPanel,
+    st.LatchInStages,
+    st.LatchPanelInStages,
 )
 """What the counter is named before."""
 

@@ -8,7 +8,9 @@ from itertools import pairwise
 
 from walewright.design.model import Design, Fabric, Piece
 from walewright.knit import steps as st
-from walewright.knit.order import Group, Move, Rank, alone
+from walewright.knit.order import Group, Key, Move, Rank, alone
+from walewright.knit.ribbed import Ribbed
+from walewright.knit.stages import stage_rows
 from walewright.solve.model import SizedPiece, SizedZone
 
 
@@ -64,43 +66,58 @@ class Fabrics:
         return self.use(row) != self.use(row - 1) or bool(self.at(row - 1).stripes)
 
     def groups(self, first_row: int, last_row: int) -> Iterator[Group]:
-        """Changes of yarn or tension within the rows, and the ribs that end there. A rib that goes on beyond a parting is latched
-        up before it as far as it is, for the needles after it are not the same."""
+        """Changes of yarn or tension within the rows, and the ribs that are latched up there. A shallow one that goes on beyond a
+        parting is latched up before it as far as it is, for the needles after it are not the same; one in stages, at its rows."""
         for number, row in enumerate(sorted({r for z in self.sized.zones for r in (z.from_row, z.to_row)})):
             if first_row < row < last_row and self._changes(row):
                 yield alone(("yarn", number), Move(row, Rank.YARN, self.use(row)))
         for number, zone in enumerate(self.sized.zones):
             every = self.design.fabric(zone.fabric).rib_every
-            begin, end = max(zone.from_row, first_row), min(zone.to_row, last_row)
-            if every and begin < end:
-                rows = self.sized.counter(end) - self.sized.counter(begin)
-                yield alone(("latch", number), Move(end, Rank.LATCH, _latch(zone, every, rows)))
+            if every:
+                needles = None if _whole_width(zone) else (zone.first, zone.last)
+                rib = Ribbed(every, zone.from_row, zone.to_row, needles, zone.origin.path)
+                yield from self._latched(f"latch {number}", rib, first_row, last_row)
         base = self.design.fabric(self.piece.fabric).rib_every
         if base:
-            yield from self._latched_between(first_row, last_row, base)
+            for number, (begin, end) in enumerate(self._between_zones()):
+                rib = Ribbed(base, begin, end, None, self.piece.origin.path)
+                yield from self._latched(f"latch base {number}", rib, first_row, last_row)
 
-    def _latched_between(self, first_row: int, last_row: int, every: int) -> Iterator[Group]:
-        """A piece that is itself in a latched rib: the rows between its zones."""
-        at = first_row
-        bounds = sorted(
-            (max(z.from_row, first_row), min(z.to_row, last_row))
-            for z in self.sized.zones
-            if _whole_width(z) and z.from_row < last_row and z.to_row > first_row
-        )
-        for number, (begin, end) in enumerate([*bounds, (last_row, last_row)]):
+    def _between_zones(self) -> Iterator[tuple[int, int]]:
+        """Of a piece that is itself in a latched rib, the rows between its zones."""
+        at = 0
+        for begin, end in [*sorted((z.from_row, z.to_row) for z in self.sized.zones if _whole_width(z)), (self.sized.rows,) * 2]:
             if begin > at:
-                rows = self.sized.counter(begin) - self.sized.counter(at)
-                step = st.LatchRib(every, rows, origin=self.piece.origin.path)
-                yield alone(("latch base", number), Move(begin, Rank.LATCH, step))
+                yield at, begin
             at = max(at, end)
+
+    def _latched(self, track: str, whole: Ribbed, first_row: int, last_row: int) -> Iterator[Group]:
+        """One rib, as far as it lies in the rows; what of it is worked several times by itself."""
+        for number, rib in enumerate(whole.by_repeats(self.sized)):
+            yield from self._latched_once((track, number), rib, first_row, last_row)
+
+    def _latched_once(self, key: Key, rib: Ribbed, first_row: int, last_row: int) -> Iterator[Group]:
+        begin, end = max(rib.from_row, first_row), min(rib.to_row, last_row)
+        if begin >= end:
+            return
+        stage = self.design.machine.stage
+        counter = self.sized.counter
+        if rib.in_repeat(self.sized):
+            # Rows that are worked several times are not counted: each stage is told at its row.
+            at = begin
+            for row in stage_rows(begin, (end,), *stage):
+                yield alone((f"{key[0]} at {row - begin}", key[1]), Move(row, Rank.LATCH, rib.step(row - at)))
+                at = row
+            return
+        cuts = sorted({rib.to_row, *rib.cuts(self.sized)})
+        rows = stage_rows(counter(rib.from_row), (counter(row) for row in cuts), *stage)
+        sooner = "disturbed" if rib.disturbed(self.sized) else ""
+        deepest = max(counter(z) - counter(a) for a, z in pairwise((rib.from_row, *cuts)))
+        if deepest <= stage[1] and not sooner:
+            yield alone(key, Move(end, Rank.LATCH, rib.step(counter(end) - counter(begin))))
+        elif rib.from_row >= first_row:
+            yield alone((f"{key[0]} in stages", key[1]), Move(begin, Rank.CHART, rib.stages(rows, sooner)))
 
 
 def _whole_width(zone: SizedZone) -> bool:
     return zone.first > zone.last
-
-
-def _latch(zone: SizedZone, every: int, rows: int) -> st.Step:
-    origin = zone.origin.path
-    if _whole_width(zone):
-        return st.LatchRib(every, rows, origin=origin)
-    return st.LatchPanel(every, rows, zone.first, zone.last, origin=origin)

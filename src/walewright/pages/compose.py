@@ -31,7 +31,8 @@ def compose(
     design = replace(design, sizes=tuple(size.replace("_", " ") for size in design.sizes))
     instructions = replace(instructions, sizes=design.sizes)
     pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
-    sections = parts(design, counts, instructions, _drawings(design, pieces, counts, options.units), options.units)
+    drawings = _drawings(design, pieces, counts, options.units)
+    sections = parts(design, counts, instructions, proof, drawings, options.units)
     charted = charts(design, counts, instructions, proof)
     texts = {
         key: tuple(text for k, text in design.texts if k == key) for key in ("summary", "difficulty", "story", "note", "author")
@@ -51,7 +52,7 @@ def compose(
         size_notes=size_notes(design, fit, options.units),
         materials=supplies.yarn_table(design, proof),
         materials_notes=supplies.yarn_notes(proof),
-        tools=hand_tools.tools(design),
+        tools=hand_tools.tools(design, instructions),
         tensions=supplies.tensions(design, options.units),
         swatch=supplies.swatch_advice(),
         machine=supplies.machine(design, counts),

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from walewright.design.model import Cell, Chart, Design, EdgeRun, Piece
-from walewright.pages.figures import listed
+from walewright.pages.figures import graded, listed, sentence
+from walewright.write.model import Instructions
 
 
 def worked(design: Design) -> tuple[Chart, ...]:
@@ -39,19 +40,32 @@ def moved_together(chart: Chart) -> set[int]:
     return counts
 
 
-def tools(design: Design) -> tuple[str, ...]:
+def tools(design: Design, instructions: Instructions) -> tuple[str, ...]:
     """Everything beside the yarn and the machine."""
-    return tuple(_tools(design))
+    sentences = (s for section in instructions.sections for p in section.paragraphs for s in p.sentences)
+    return tuple(_tools(design, any("PartOnCord" in s.kinds for s in sentences)))
 
 
-def _tools(design: Design) -> Iterator[str]:
+def _cord(start: bool, part: bool) -> Iterator[str]:
+    """Ravel cord for starts, and for a part that waits on it."""
+    if start and part:
+        yield (
+            "Ravel cord: two strong, slippery lengths, one longer than the bed is wide for the start, one for a part that waits, "
+            "three times as long as that is wide"
+        )
+    elif start:
+        yield "Ravel cord: one strong, slippery length, longer than the bed is wide"
+    elif part:
+        yield "Ravel cord: one strong, slippery length, three times as long as the part is wide that waits on it"
+
+
+def _tools(design: Design, part_on_cord: bool) -> Iterator[str]:
     charts = worked(design)
     kinds = {cell.kind for chart in charts for cell in used(chart)}
     if any(_wants_waste(p) for p in design.pieces):
         yield "Waste yarn: smooth, of about the same thickness and in a contrasting colour"
     starts = {p.start_way for p in design.pieces}
-    if starts & {"waste", "hand waste"}:
-        yield "Ravel cord: one strong, slippery length, longer than the bed is wide"
+    yield from _cord(bool(starts & {"waste", "hand waste"}), part_on_cord)
     yield "Cast-on comb, and weights for the width in work" if "waste" in starts else "Weights for the width in work"
     insets = {run.way.inset for p in design.pieces for run in _runs(p) if run.way.kind == "fashioned"}
     prongs = sorted({1} | {i for i in insets if i} | {n for c in charts for n in moved_together(c)})
@@ -67,6 +81,8 @@ def _tools(design: Design) -> Iterator[str]:
         yield "Bobbins for picture knitting, one for each block of the row that has most"
     if any(run.name for p in design.pieces for run in (*p.left, *p.right)):
         yield "Short lengths of contrasting thread to mark edges"
+    for cord in design.cords:
+        yield f"Cord or ribbon for the {sentence(cord.piece).lower()}: {graded([f'{cm:g}' for cm in cord.length])} cm"
     yield "Blunt sewing needle, tape measure, scissors with covered points"
 
 

@@ -56,6 +56,7 @@ def chart(of: Chart) -> Json:
         "repeat": of.repeat,
         "after": of.after,
         "picture": of.picture,
+        "stage": of.stage,
     }
 
 

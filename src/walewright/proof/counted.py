@@ -16,6 +16,7 @@ from walewright.design.model import Fabric as Knit
 from walewright.knit.operations import Side
 from walewright.proof.charted import charts
 from walewright.proof.floats import chart_rows
+from walewright.proof.latched import latched
 from walewright.solve.model import SizedOpening, SizedPiece, SizedRun, SizedSlot, SizedWedge, SizedZone
 
 Told = Iterator[tuple[str, int, int]]
@@ -37,6 +38,7 @@ def as_counted(design: Design, piece: Piece, sized: SizedPiece, fabric: Fabric) 
     for wedge in sized.wedges:
         yield from _wedge(sized, wedge, fabric)
     yield from _fabrics(design, piece, sized, fabric)
+    yield from latched(design, piece, sized, fabric)
     yield from charts(design, sized, fabric)
 
 

@@ -8,8 +8,8 @@ from walewright.bed import BedResult
 from walewright.design.model import Design, Piece
 from walewright.glue.model import Glued
 
-STRIPS = ("left strip", "right strip", "first end", "last end", "rim")
-"""Edges of edgings and bands, which are no edges of a piece on the bed."""
+STRIPS = ("left strip", "right strip")
+"""Ends of edgings at the start, which are no edges of a piece on the bed."""
 
 
 def left_free(design: Design, glued: Glued, result: BedResult) -> Iterator[str]:

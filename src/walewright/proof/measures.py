@@ -80,6 +80,7 @@ def measures(
             if cut.name == slot.name:
                 stitches = cast_on_again(sized, cut, fabric)
                 found.append(made.width(slot.name, slot.width[size], stitches, made.stitches_per_cm(cut.row)))
+    found += _together(made, found)
     for wedge in piece.wedges:
         if wedge.width is not None:
             found += [m for held in sized.wedges if held.name == wedge.name for m in _wedge(made, wedge, held)]
@@ -133,6 +134,31 @@ def _heights(made: _Made) -> Iterator[Measure]:
             what = f"height of {level.name}"
             height = level.height[made.size]
             yield made.height(what, height if level.most is None else made.chosen.get(what, height), 0, row)
+
+
+SEVERAL = 3
+"""Copies from which on what each of them is off is added up: two lie one on the other, or one at each side."""
+
+
+def _together(made: _Made, found: list[Measure]) -> Iterator[Measure]:
+    """What is knitted several times, added up: little that each is off is much of the whole."""
+    piece = made.piece
+    for repeat in piece.repeats:
+        after, to = made.sized.row(repeat.from_level), made.sized.row(repeat.to_level)
+        heights = {level.name: level.height[made.size] for level in piece.levels}
+        wanted, times = heights[repeat.to_level] - heights[repeat.from_level], repeat.times * piece.copies
+        if all(level.most is None for level in piece.levels):
+            one = made.height(f"{repeat.from_level} to {repeat.to_level}, {times} times", wanted, after, to)
+            yield _times(one, one.what, times)
+    if piece.copies >= SEVERAL:
+        top = f"height of {piece.levels[-1].name}"
+        for one in found:
+            if one.what in ("width at start", top):
+                yield _times(one, f"{one.what}, {piece.copies} times", piece.copies)
+
+
+def _times(one: Measure, what: str, times: int) -> Measure:
+    return Measure(what, times * one.wanted_cm, times * one.knitted_cm, round(times * one.off, 3), one.unit)
 
 
 # ----------------------------------------------------------------- within the outline

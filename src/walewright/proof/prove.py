@@ -11,15 +11,16 @@ from walewright.knit.operations import Work, needle
 from walewright.proof.bobbins import bobbins
 from walewright.proof.charted import matches
 from walewright.proof.counted import as_counted
-from walewright.proof.garment import folds, left_free
 from walewright.proof.floats import LongFloat, float_warnings, long_floats
+from walewright.proof.garment import folds, left_free
 from walewright.proof.lace import unpaired
+from walewright.proof.latched import deepest
 from walewright.proof.measures import measures
 from walewright.proof.model import PieceProof, Proof, SizeProof
 from walewright.proof.pictures import pictures
 from walewright.proof.seams import pairs, seam_proofs, spoken
 from walewright.proof.sewing import seams_cm
-from walewright.proof.spent import spent
+from walewright.proof.spent import long_rows, spent
 from walewright.proof.yarn import yarn_uses
 from walewright.report.model import Diagnostic, Label
 from walewright.solve.model import Counts, SizedGarment
@@ -77,16 +78,17 @@ def _refusals(design: Design, garment: SizedGarment, result: BedResult) -> Itera
 
 def _miscounts(design: Design, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
     fabrics = _by_name(result)
-    for sized in garment.pieces:
-        for where, counted, knitted in as_counted(design, design.piece(sized.name), sized, fabrics[sized.name]):
-            if counted != knitted:
-                yield Diagnostic(
-                    "knitted-otherwise",
-                    f"the {sized.name} was counted with {counted} at {where} and knitted with {knitted}",
-                    _place(design, sized.name),
-                    helps=("this is a fault of the plan, not of the source: please report it with the source",),
-                    sizes=(garment.size,),
-                )
+    pieces = ((s.name, told) for s in garment.pieces for told in as_counted(design, design.piece(s.name), s, fabrics[s.name]))
+    every = ((name, told) for name, fabric in fabrics.items() for told in deepest(design, fabric))
+    for name, (where, counted, knitted) in (*pieces, *every):
+        if counted != knitted:
+            yield Diagnostic(
+                "knitted-otherwise",
+                f"the {name} was counted with {counted} at {where} and knitted with {knitted}",
+                _place(design, name),
+                helps=("this is a fault of the plan, not of the source: please report it with the source",),
+                sizes=(garment.size,),
+            )
 
 
 def _unequal(design: Design, glued: Glued, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
@@ -234,4 +236,5 @@ def _piece(design: Design, garment: SizedGarment, fabric: Fabric, index: int) ->
         fabric.rows,
         fabric.loops,
         found,
+        long_rows(fabric),
     )

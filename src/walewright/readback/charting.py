@@ -309,16 +309,31 @@ class Charting:
         return made
 
     def _after(self, counter: int, working: Sequence[int]) -> Moves:
-        """Columns that do not go on in the next row are latched up."""
+        """Columns that do not go on in the next row are latched up, and those of as many rows as their marks say."""
         owned = self._owned(counter, working)
         up: dict[int, int] = {}
+        beside: set[int] | None = None
         for chart in self._charts:
             row = chart.row(counter)
             for slot in sorted(chart.purl):
                 mark = chart.mark(slot, row) if row is not None and slot in owned[id(chart)] else None
-                if mark is None or mark.kind != "purl":
+                if mark is not None and mark.kind == "purl" and 0 < mark.stage <= chart.purl[slot]:
+                    beside = self._beside_crosses(counter, owned) if beside is None else beside
+                    if slot not in beside:
+                        up[slot] = chart.purl.pop(slot)
+                elif mark is None or mark.kind != "purl":
                     up[slot] = chart.purl.pop(slot)
         return [op.LatchUp(slot, rows) for slot, rows in sorted(up.items()) if rows]
+
+    def _beside_crosses(self, counter: int, owned: dict[int, set[int]]) -> set[int]:
+        """Needles next to a cross in the row after `counter`."""
+        found: set[int] = set()
+        for chart in self._charts:
+            row = chart.row(counter)
+            if row is not None and owned[id(chart)]:
+                for first, mark in self._found(chart, row, owned[id(chart)]).crosses:
+                    found |= {first - 1, first + 2 * mark.half}
+        return found
 
 
 def _kind(at: dict[int, tuple[InForce, Mark]], slot: int) -> str:

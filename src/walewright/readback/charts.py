@@ -27,6 +27,8 @@ class Mark:
     yarn: str = ""
     half: int = 0
     first: str = ""
+    stage: int = 0
+    """Of purl marks: a column of so many is latched up and goes on; 0: none is."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -219,6 +221,8 @@ def _meaning(symbol: str, phrase: Phrase, line: Printed) -> Mark:
             return Mark(symbol, f"onto {words[0]}")
         case "ladder":
             return Mark(symbol, "ladder")
+        case "purl_in_stages":
+            return Mark(symbol, "purl", stage=words[0])
         case "cross":
             both, left, right, first = words
             if left != right or both != left + right or left < 1:

@@ -17,21 +17,26 @@ from walewright.readback.mind import MOST_MOVES as MOST_MOVES
 from walewright.readback.mind import Contradiction as Contradiction
 from walewright.readback.partings import Partings
 from walewright.readback.patterns import Patterns
+from walewright.readback.ribs import Ribs
 
 
-class Hands(Partings, Edgings, Patterns):
+class Hands(Partings, Edgings, Patterns, Ribs):
     """One block's worth of work: from an empty bed on, the carriage anywhere. Methods are named for the grammar's phrases."""
 
     def __init__(self, charts: Mapping[str, Drawing] | None = None) -> None:
         super().__init__(charts or {})
 
     def obey(self, phrase: str, *arguments: Any) -> None:
-        """Do what the phrase of that name says. Stitches that leave a chart by it are settled before."""
+        """Do what the phrase of that name says. Stitches that leave a chart by it are settled before, and so are columns of deep
+        ribs that it disturbs."""
         done = len(self.made)
+        columns, ribs = self._columns_before(), len(self._deep)
         there = self._in_reach()
         getattr(self, phrase)(*arguments)
         if self._in_reach() != there:
             self.made[done:done] = self._leaving()
+        if columns and phrase not in _ROWS and len(self._deep) == ribs:
+            self.made[done:done] = self._disturbed(self.made[done:], columns)
 
     # ------------------------------------------------------------- setting up
 
@@ -192,6 +197,10 @@ class Hands(Partings, Edgings, Patterns):
 
     def say(self, text: str) -> None:
         """Words that nothing follows from."""
+
+
+_ROWS = ("knit_rows", "knit_to", "at")
+"""Phrases that knit rows: charts move stitches in them, where no rib is."""
 
 
 def _sides(ends: str) -> tuple[Side, ...]:

@@ -12,7 +12,7 @@ _KNIT = re.compile(r"(.+) \(knit ([0-9]{1,3})\)")
 _ONLY = re.compile(r"(?:[0-9]{1,3}[a-z]{2}, )*(?:[0-9]{1,3}[a-z]{2} and )?[0-9]{1,3}[a-z]{2} sizes? only")
 _MARK = re.compile(r"(?:\[ \] )+|- {3}")
 _CHART = re.compile(r"Chart ([^\W\d][\w\u00a0]*)")
-_JOINING = re.compile(r"Making up|Before the \S+")
+_JOINING = re.compile(r"Making up|Before the [^ ]+")
 """With plain spaces: those in the name of a piece are no-break spaces."""
 _NOTE = re.compile(r"(?:Note|By hand):( |$)")
 

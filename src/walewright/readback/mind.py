@@ -13,8 +13,9 @@ CENTRE_WASTE_ROWS = 8
 MOST_MOVES = 200_000
 """In one block. A piece has some thousands; a damaged text could ask for a lifetime's."""
 
-Needle = Literal["work", "held", "waiting", "waiting, held"]
-"""In working position; held for shaping; in hold with a part that waits; held for shaping within such a part."""
+Needle = Literal["work", "held", "waiting", "waiting, held", "waiting on cord", "waiting on cord, held"]
+"""In working position; held for shaping; in hold with a part that waits; held for shaping within such a part; the same two while
+the part is on ravel cord."""
 
 
 class Contradiction(Exception):
@@ -30,6 +31,10 @@ class Mind:
         self._carriage: Side | None = None
         self._row = 0
         self._yarn: tuple[str, str] | None = None
+        self._knitted = 0
+        """Rows that were counted, however often the counter was set back."""
+        self._cords: dict[tuple[int, int], tuple[int, int]] = {}
+        """Needles on ravel cord -> the rows counted when it was laid, and those that it is to keep them."""
 
     # ------------------------------------------------------------- what is on the bed
 
@@ -99,6 +104,9 @@ class Mind:
 
     def _hung_on(self, slot: int) -> None:
         """A further loop comes to a needle: what a chart has begun there is settled before."""
+
+    def _row_done(self) -> None:
+        """The counter has gone up by a row."""
 
     def _gone_on(self) -> None:
         """Needles are in work again: what a chart has begun there goes on."""

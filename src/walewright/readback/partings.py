@@ -83,6 +83,23 @@ class Partings(Mind):
                 found.append(at)
         return found
 
+    def part_on_cord(self, side: Side, first: int, last: int, rows: int) -> None:
+        self._all(first, last, ("work", "held"))
+        self.made.append(op.LayCord(first, last))
+        for s in range(first, last + 1):
+            self._needles[s] = "waiting on cord" if self._needles[s] == "work" else "waiting on cord, held"
+        self._cords[first, last] = (self._knitted, rows)
+
+    def draw_parts_cord(self, side: Side, first: int, last: int) -> None:
+        if (first, last) not in self._cords:
+            raise Contradiction(f"no cord keeps needles {op.needle(first)} to {op.needle(last)}")
+        begun, rows = self._cords.pop((first, last))
+        if self._knitted - begun != rows:
+            raise Contradiction(f"the part should wait {rows} rows, and has waited {self._knitted - begun}")
+        self.made.append(op.DrawCord(first, last))
+        for s in range(first, last + 1):
+            self._needles[s] = "waiting" if self._needles[s] == "waiting on cord" else "waiting, held"
+
     def off_on_waste(self, rows: int, edge: str) -> None:
         part = self._part()
         self.made.append(op.OntoWaste(part[0], part[-1], rows, edge))

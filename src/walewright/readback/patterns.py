@@ -77,7 +77,7 @@ class Patterns(Mind):
         """What is done for stitches that do not go by a chart any more."""
         if not self._charting.any:
             return []
-        waiting = {s for s, state in self._needles.items() if state == "waiting"}
+        waiting = {s for s, state in self._needles.items() if state in ("waiting", "waiting on cord")}
         return self._charting.leaving(self._row, self._in_reach(), waiting)
 
     def _gone_on(self) -> None:
@@ -130,5 +130,7 @@ class Patterns(Mind):
         else:
             self.made.append(op.Pass(self._carriage))
         self._row += 1
+        self._knitted += 1
+        self._row_done()
         if len(self.made) > MOST_MOVES:
             raise Contradiction(f"this is more than {MOST_MOVES} moves")

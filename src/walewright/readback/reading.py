@@ -13,7 +13,7 @@ from walewright.knit.operations import Block, Join, Work
 from walewright.readback.charts import Drawing, Wrong, drawing
 from walewright.readback.hands import Contradiction, Hands
 from walewright.readback.layout import Line, Section, Text, is_note, laid_out
-from walewright.readback.sentences import Graded, Loop, Phrase, Said, Seams, Track, Unreadable, said
+from walewright.readback.sentences import Graded, Loop, Phrase, Rows, Said, Seams, Track, Unreadable, said
 from walewright.readback.together import Shapings
 from walewright.report.model import Diagnostic, Label, Span
 
@@ -210,7 +210,7 @@ def _skipped(phrase: Phrase, size: int) -> bool:
 
 
 def _arguments(phrase: Phrase, size: int) -> list[Any]:
-    return [a.of(size) if isinstance(a, Graded) else a for a in phrase.arguments]
+    return [a.of(size) if isinstance(a, Graded | Rows) else a for a in phrase.arguments]
 
 
 def _obey(hands: Hands, phrase: Phrase, size: int) -> None:
@@ -225,8 +225,6 @@ def _sew(tasks: list[Block | Join], phrase: Phrase, size: int) -> None:
     tasks += _joins(*_arguments(phrase, size))
 
 
-def _joins(
-    way: str, seams: Seams, rows: int, one_mm: int, other_mm: int, easing_mm: int = 0, longer_mm: int = 0
-) -> Iterator[Join]:
+def _joins(way: str, seams: Seams, rows: int, one_mm: int, other_mm: int, easing_mm: int = 0, longer_mm: int = 0) -> Iterator[Join]:
     for one, other, ends in seams:
         yield Join(one, other, ends, easing_mm, longer_mm, way, rows, one_mm, other_mm)

@@ -41,7 +41,18 @@ Seams = tuple[tuple[Edges, Edges, tuple[str, str]], ...]
 Stripes = tuple[tuple[str, int], ...]
 """(yarn, rows) from the first knitted on."""
 
-Argument = Graded | str | int | Seams | Stripes | tuple[int, int] | tuple[str, ...]
+
+@dataclass(frozen=True, slots=True)
+class Rows:
+    """Rows in a list, of which a size may have fewer than another: a dash is one that it has not."""
+
+    rows: tuple[Graded, ...]
+
+    def of(self, size: int) -> tuple[int, ...]:
+        return tuple(row for row in (graded.of(size) for graded in self.rows) if row is not None)
+
+
+Argument = Graded | Rows | str | int | Seams | Stripes | tuple[int, int] | tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -269,6 +280,12 @@ class _Phrases(Transformer[Token, Any]):
     def ORDINAL(self, token: Token) -> Graded:
         return _graded(token, lambda word: int(word[:-2]))
 
+    def AT_ROWS(self, token: Token) -> Rows:
+        return Rows(tuple(_graded(row, int) for row in re.split(r", | and ", token.removeprefix(", at RC "))))
+
+    def SOONER(self, token: Token) -> str:
+        return "sooner"
+
     def NEEDLE(self, token: Token) -> Graded:
         return _graded(token, _needle)
 
@@ -323,6 +340,9 @@ class _Phrases(Transformer[Token, Any]):
 
     def LEFT_HANGING(self, token: Token) -> str:
         return "carried"
+
+    def LOOSER(self, token: Token) -> tuple[int, ...]:
+        return tuple(int(n) for n in token if n.isdecimal())
 
     def OVER(self, token: Token) -> str:
         return "over"

@@ -247,9 +247,7 @@ def _apart(band: SizedBand) -> bool:
 # ----------------------------------------------------------------- pieces begun along edges
 
 
-def start_pick_ups(
-    design: Design, piece: Piece, sized: SizedPiece, pieces: Sequence[SizedPiece], line: Line
-) -> tuple[PickUp, ...]:
+def start_pick_ups(design: Design, piece: Piece, sized: SizedPiece, pieces: Sequence[SizedPiece], line: Line) -> tuple[PickUp, ...]:
     """What a piece begun along edges is hung on: its stitches shared out over them as long as they are; fewer than its stitches
     where there are no more places (`short_starts` reports it)."""
     fabric = design.fabric(piece.fabric)

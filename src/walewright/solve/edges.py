@@ -6,11 +6,11 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from walewright.design.model import Design, EdgeRun, PerSize, Piece
-from walewright.solve.gauge import fabric_below
+from walewright.solve.gauge import fabric_below, level_number
 from walewright.solve.lean import may_lean
 from walewright.solve.multiples import leeway, slack
-from walewright.solve.programme import Draft, Kind, Linear, Rule, Terms, total
-from walewright.solve.quantities import LESSER, Quantity, want
+from walewright.solve.programme import Draft, Kind, Linear, Rule, Terms, Wish, total
+from walewright.solve.quantities import BEYOND_COST, LESSER, OFF_COST, Quantity, equal_sizes, want
 from walewright.solve.ranges import want_range
 from walewright.solve.terms import EdgeTerms, ways
 from walewright.solve.widths import BOTH, Across, across
@@ -19,6 +19,9 @@ PerSizeTerms = tuple[Terms, ...]
 
 ACROSS_RUN = "across"
 """Path of a run without rows: the loops are hung back evenly on more or fewer needles."""
+
+ONE_EDGE = 1.0
+"""Stitches that one edge by itself may be off so that the width between two comes out."""
 
 
 def new(draft: Draft, design: Design, piece: Piece, name: str) -> PerSizeTerms:
@@ -42,10 +45,43 @@ def outer_edges(
         return left, tuple(_beside(edge, extra) for edge, extra in zip(left, one, strict=True))
     right_start = tuple(total((terms, 1), (extra, 1)) for terms, extra in zip(start, one, strict=True))
     zero: PerSizeTerms = pinned(draft, design, piece) if may_lean(piece) else tuple(() for _ in start)
-    return (
-        _edge(draft, design, piece, "left", start, rows, one, zero),
-        _edge(draft, design, piece, "right", right_start, rows, one, zero),
-    )
+    left = _edge(draft, design, piece, "left", start, rows, one, zero)
+    right = _edge(draft, design, piece, "right", right_start, rows, one, zero)
+    _both_together(draft, design, piece, left, right)
+    return left, right
+
+
+def _both_together(draft: Draft, design: Design, piece: Piece, left: Sequence[EdgeTerms], right: Sequence[EdgeTerms]) -> None:
+    """Of a piece whose edges go their own ways the width is what is measured: two edges, each as near as it can be, may be a stitch
+    off together. Wherever both have come to a place, the sum of the two is wanted as well."""
+    if piece.start_most is not None or any(run.most is not None for run in (*piece.left, *piece.right)):
+        return
+    for name in [level.name for level in piece.levels[1:]]:
+        come = [_come_to(piece, side, name) for side in ("left", "right")]
+        ending = [run for run in (*piece.left, *piece.right) if run.to_level == name]
+        if None in come or not any(any(run.change) for run in ending) or any(run.path == ACROSS_RUN for run in ending):
+            continue
+        runs = [run for side, last in zip((piece.left, piece.right), come, strict=True) for run in side[: (last or 0) + 1]]
+        cm = [piece.start_width[i] + sum(run.change[i] for run in runs) for i in range(len(design.sizes))]
+        by = _reckoned(design, piece, name)
+        wanted = tuple(b.stitches(c) for b, c in zip(by, cm, strict=True))
+        terms = tuple(
+            total((one.after[come[0] or 0], 1), (other.after[come[1] or 0], 1)) for one, other in zip(left, right, strict=True)
+        )
+        draft.wishes += [Wish(t, w, OFF_COST, BEYOND_COST) for t, w in zip(terms, wanted, strict=True) if t]
+        equal_sizes(draft, terms, wanted)
+
+
+def _come_to(piece: Piece, side: str, name: str) -> int | None:
+    """Number of the run that ends at a level, or leads straight on past it; None where the edge is on its way there."""
+    to = level_number(piece, name)
+    for number, run in enumerate(runs_of(piece, side)):
+        end = level_number(piece, run.to_level)
+        if end == to or (end > to and not any(run.change)):
+            return number
+        if end > to:
+            return None
+    return len(runs_of(piece, side)) - 1
 
 
 def pinned(draft: Draft, design: Design, piece: Piece) -> PerSizeTerms:
@@ -92,6 +128,7 @@ def _start(draft: Draft, design: Design, piece: Piece, one: PerSizeTerms) -> Per
         (max(2.0, slack(design, piece, "left", 0)),) * len(design.sizes),
         f"the {piece.name} starts {{cm}} wide",
         f"the {piece.name} cannot start {{cm}} wide",
+        times=piece.copies,
     )
     most = piece.start_most or piece.start_width
     want_range(draft, quantity, tuple(b.stitches(w) for b, w in zip(by, most, strict=True)), most)
@@ -243,6 +280,8 @@ def _move(
         (float(off),) * count,
         f"the {piece.name} is {{cm}} {reach} at {place}",
         f"the {piece.name} cannot be {{cm}} {reach} at {place}",
+        near=0.5 if alike else ONE_EDGE,
+        times=piece.copies,
         signed=any(zero),
     )
     if not was_free or run.most is not None:

@@ -16,14 +16,15 @@ from walewright.solve.model import Phrase, SizedOpening, SizedPiece, SizedRun
 from walewright.solve.pieces import SIDES, EdgeTerms, OpeningTerms, PieceTerms
 from walewright.solve.programme import Values, amount
 from walewright.solve.shaping import GAP, LEFT, PAIR, RIGHT, Span, edge_runs
+from walewright.solve.turned import turned_runs
 from walewright.solve.wedges import sized_wedges
 
 Runs = tuple[SizedRun, ...]
 
 
 def sized_pieces(design: Design, piece: Piece, terms: Sequence[PieceTerms], values: Values) -> tuple[SizedPiece, ...]:
-    """A piece in every size. A mirror image is scheduled for the carriage sides of its own edges."""
-    edges = _outer(piece, terms, values)
+    """A piece in every size. A mirror image has its model's schedule, moved to the carriage sides of its own edges."""
+    edges = _outer(piece, terms, values, _turned(design, piece))
     gaps = [_opening(piece, opening, [t.openings[n] for t in terms], values) for n, opening in enumerate(piece.openings)]
     count = range(len(terms))
     return tuple(
@@ -39,7 +40,12 @@ class _Outline:
     openings: tuple[SizedOpening, ...]
 
 
-def _outer(piece: Piece, terms: Sequence[PieceTerms], values: Values) -> dict[str, list[Runs]]:
+def _turned(design: Design, piece: Piece) -> bool:
+    """Whether a piece is the mirror image of one that is scheduled for itself."""
+    return piece.mirror_of is not None and not _turned(design, design.piece(piece.mirror_of))
+
+
+def _outer(piece: Piece, terms: Sequence[PieceTerms], values: Values, turned: bool) -> dict[str, list[Runs]]:
     """The runs of both outer edges, per size."""
     parted = [tuple((2 * amount(o.from_rows, values), 2 * amount(o.to_rows, values)) for o in t.openings) for t in terms]
     edges: dict[str, list[Runs]] = {}
@@ -48,7 +54,7 @@ def _outer(piece: Piece, terms: Sequence[PieceTerms], values: Values) -> dict[st
             edges[side] = edges["left"]
             continue
         whose = PAIR if piece.symmetric else LEFT if side == "left" else RIGHT
-        edges[side] = _edge(runs_of(piece, side), [t.edge(side) for t in terms], values, whose, parted)
+        edges[side] = _edge(runs_of(piece, side), [t.edge(side) for t in terms], values, whose, parted, turned and whose != PAIR)
     return edges
 
 
@@ -58,6 +64,7 @@ def _edge(
     values: Values,
     whose: str,
     parted: Sequence[tuple[tuple[int, int], ...]],
+    turned: bool = False,
 ) -> list[Runs]:
     """All runs of an edge, per size. At a gap a part loses what the gap gains."""
     made: list[Runs] = []
@@ -74,7 +81,7 @@ def _edge(
             )
             for edge, between in zip(edges, parted, strict=True)
         ]
-        sized = edge_runs(run, whose, spans)
+        sized = (turned_runs if turned else edge_runs)(run, whose, spans)
         assert sized is not None, f"no room at the edge to {run.to_level}, though its rule holds"
         made.append(sized)
     return [tuple(run[i] for run in made) for i in range(len(edges))]

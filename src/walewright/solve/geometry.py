@@ -1,12 +1,14 @@
-"""Lengths of a counted piece's edges: along the polyline through its row ends, as knitted.
+"""Lengths of a counted piece's edges, as they are worn.
 
-The bed measures the same lines on the fabric that it made; the two have to agree row for row.
+A slope of single stitches lies straight between the places where its rate changes: where a phrase of its schedule ends. The bed
+measures the fabric that it made, and knows no phrases; the two have to agree.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 from math import hypot
 
 from walewright.design.model import Design, Fabric, Piece
@@ -237,28 +239,66 @@ def _polyline(
     runs: Sequence[SizedRun],
     held: frozenset[int],
 ) -> Stretch:
-    """Each row that reaches the edge one step up, and as many stitches sideways as the edge moved since the last one that did.
-    Loops hung back across the work are drawn together or apart: that moves no edge.
+    """Straight from turn to turn, through the middle of the stitch that is moved there; stitches cast off or on at once are crossed
+    within the row above them. Loops hung back across the work are drawn together or apart: that moves no edge.
 
     Points are the beginning, the end of every row, and the stitches cast off or on on the way."""
-    moves: dict[int, int] = {}
-    chains = 0
-    for run in runs:
-        for row, by in () if run.across else run.changes():
-            moves[row] = moves.get(row, 0) + by
-            # Two decreased at once are laid on their neighbours; nothing of them is left to pick up.
-            if abs(by) > 1 and between[0] <= row < between[1] and run.way.at_once == 1:
-                chains += abs(by)
-    cm, sideways, before, count = 0.0, 0, between[0], 0
+    moves = [run for run in runs if not run.across]
+    by_row = _moved_at(moves)
+    turns, steps = _turns(moves), {row: abs(by) for run in moves for row, by in run.changes() if _at_once(run, by)}
+    line, count, sideways, before, turned = [(0.0, 0.0)], 0, 0, between[0], ""
+    across = up = 0.0
+    rows_per_cm = 0.0
     for row in knitted_rows(sized, *between):
         # Back at the beginning of a repeat nothing is moved: the moves there led into it.
-        if row == before + 1 and row > 1:
-            sideways += moves.get(before, 0)
+        if row == before + 1 and row > 1 and before in by_row:
+            sideways += by_row[before]
+            turned = "step" if before in steps else turned or ("turn" if before in turns else "")
+        here = before in turns or row != before + 1
         before = row
         if row in held:
             continue
         fabric = fabric_at(design, piece, sized, row)
-        cm += hypot(sideways / fabric.stitches_per_cm, 1 / fabric.rows_per_cm)
-        sideways = 0
+        wide, high = sideways / fabric.stitches_per_cm, 1 / fabric.rows_per_cm
+        if sideways and turned == "step":
+            line += [(across, up), (across + wide, up + high)]
+        elif sideways and turned:
+            line.append((across + wide / 2, up))
+        elif not sideways and (here or rows_per_cm not in (0.0, fabric.rows_per_cm)):
+            line.append((across, up))
+        across, up, rows_per_cm = across + wide, up + high, fabric.rows_per_cm
+        sideways, turned = 0, ""
         count += 1
+    line.append((across, up))
+    cm = sum(hypot(b[0] - a[0], b[1] - a[1]) for a, b in pairwise(line))
+    chains = sum(stitches for row, stitches in steps.items() if between[0] <= row < between[1])
     return Stretch(part, EdgeLength(count, 0, cm), 1 + count + chains)
+
+
+def _moved_at(runs: Iterable[SizedRun]) -> dict[int, int]:
+    """Row to the stitches that the edge moves there."""
+    found: dict[int, int] = {}
+    for run in runs:
+        for row, by in run.changes():
+            found[row] = found.get(row, 0) + by
+    return found
+
+
+def _at_once(run: SizedRun, by: int) -> bool:
+    """Whether a move is a step: cast off or on. Two decreased at once are laid on their neighbours, and slope like single ones;
+    nothing of them is left to pick up."""
+    return abs(by) > 1 and by != -run.way.at_once
+
+
+def _turns(runs: Iterable[SizedRun]) -> frozenset[int]:
+    """Rows where the rate of the moves may change: where a run begins and ends, its first move, and the last one of each phrase."""
+    found: set[int] = set()
+    for run in runs:
+        at = run.from_row
+        found |= {at, run.to_row}
+        for phrase in (p for p in run.phrases if p.times):
+            if at == run.from_row:
+                found.add(at + phrase.gaps[0])
+            at += phrase.rows
+            found.add(at)
+    return frozenset(found)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from itertools import combinations
+from itertools import combinations, pairwise
 from math import ceil
 
 from walewright.design.model import Design, Opening, Origin, Piece, Wedge
@@ -21,6 +21,8 @@ def inside_rules(draft: Draft, design: Design, piece: Piece, terms: Sequence[Pie
     for number, opening in enumerate(piece.openings):
         _form(draft, piece, opening, number, terms)
         _beside(draft, piece, opening, number, terms)
+    for one, other in pairwise(range(len(piece.openings))):
+        _joined_between(draft, piece, one, other, terms)
     for number, wedge in enumerate(piece.wedges):
         _wedge(draft, piece, wedge, number, terms)
         _in_work(draft, piece, (number,), terms)
@@ -95,6 +97,18 @@ def _beside(draft: Draft, piece: Piece, opening: Opening, number: int, terms: Se
     says = f"{least} stitches or more are left on each side of {what}"
     fails = f"no stitches can be left on each side of {what}"
     _rule(draft, f"stitches beside {what}", (opening.origin,), says, fails, list(dict.fromkeys(lines)), len(terms))
+
+
+def _joined_between(draft: Draft, piece: Piece, one: int, other: int, terms: Sequence[PieceTerms]) -> None:
+    """Where parts come together, rows over the whole width join them before the piece parts again."""
+    lower, upper = piece.openings[one], piece.openings[other]
+    lines: Lines = [
+        (i, Linear(total((t.openings[other].from_rows, 1), (t.openings[one].to_rows, -1)), 1, None)) for i, t in enumerate(terms)
+    ]
+    what = f"the end of the {lower.name} and the parting of the {upper.name} of the {piece.name}"
+    says = f"there are two rows or more between {what}"
+    fails = f"there cannot be two rows or more between {what}"
+    _rule(draft, f"whole rows between {what}", (lower.origin, upper.origin), says, fails, lines, len(terms))
 
 
 def _least(opening: Opening) -> int:

@@ -81,6 +81,8 @@ def _lengths(draft: Draft, design: Design, join: Join, size: int, one: Measured,
     terms = total((one.length, 1), (other.length, -1))
     apart = other.more_length - one.more_length + round(longer_cm(join, size) * FINE)
     off = round((easing_mm(join, size) / 10 or near_cm(design, join)) * FINE) - ROUNDING
+    # A slope is known to a hundredth of its length: so much less is asked for, as far as that leaves some room.
+    off = max(off - one.loose - other.loose, off // 2)
     if not terms:
         return []
     if not easing_mm(join, size):

@@ -25,6 +25,12 @@ FINE = 10_000
 ROUNDING = 300
 """What a length may lose to rounding and to moves a stitch wider than wanted, over all its terms: 0.3 mm."""
 
+_SLOPE = 0.01
+"""Share by which a slope may come out longer than the straight line between its ends: rows are whole."""
+
+_CAST_OFF = 1.5
+"""Stitches to two rows of a curve from which on they come to two and more, which are cast off."""
+
 Garment = Mapping[str, Sequence[PieceTerms]]
 """Piece name to its terms per size; a mirror image has its model's."""
 
@@ -32,7 +38,8 @@ Garment = Mapping[str, Sequence[PieceTerms]]
 @dataclass(frozen=True, slots=True)
 class Measured:
     """Rows, stitches, and length in 1/FINE cm, each a sum of terms and (of rows and length) a number more. `rough`: the length
-    is that of a curve as it is wanted, which the rows that come out will only be near."""
+    is that of a curve as it is wanted, which the rows that come out will only be near; `loose`: by how much it may be off
+    because of slopes."""
 
     rows: Terms = ()
     stitches: Terms = ()
@@ -40,6 +47,7 @@ class Measured:
     more_rows: int = 0
     more_length: int = 0
     rough: bool = False
+    loose: int = 0
 
     def plus(self, other: Measured, times: int = 1) -> Measured:
         """Both, one after the other, the other so many times."""
@@ -50,6 +58,7 @@ class Measured:
             self.more_rows + times * other.more_rows,
             self.more_length + times * other.more_length,
             self.rough or other.rough,
+            self.loose + times * other.loose,
         )
 
 
@@ -188,13 +197,24 @@ def _sideways(
         return found.plus(_bent(edge.step[number], wide * fabric.stitches_per_cm / run.steps, run.steps, fabric))
     turns = bool(side) and len(edge.ways[number]) > 1 and bool(leeway(design, piece, side, number))
     if run.path in ("curve", "arch") or run.most is not None or turns:
-        return found.plus(Measured(more_length=round(FINE * _curve_more(wide, height, fabric)), rough=True))
-    slant = _more(run.way.at_once, fabric) / run.way.at_once
-    return found.plus(Measured(length=total((moved, round(FINE * slant)))))
+        by_twos = run.way.at_once > 1
+        return found.plus(Measured(more_length=round(FINE * _curve_more(wide, height, fabric, by_twos)), rough=True))
+    return found.plus(_slant(moved, total((edge.pairs(number), 2)), wide, height, fabric))
 
 
-def _more(stitches: float, fabric: Fabric) -> float:
-    """By how much a row is longer that slants by so many stitches, in cm."""
+def _slant(moved: Terms, rows: Terms, wide: float, height: float, fabric: Fabric) -> Measured:
+    """What a straight slope adds to the length of its rows. By its wanted width and height its angle is known: near them its
+    length is its width times the sine and its height times the cosine of that."""
+    straight = hypot(wide, height)
+    if straight <= 0:
+        return Measured()
+    across = total((moved, round(FINE * wide / straight / fabric.stitches_per_cm)))
+    up = total((rows, round(FINE * (height / straight - 1) / fabric.rows_per_cm)))
+    return Measured(length=total((across, 1), (up, 1)), loose=round(FINE * _SLOPE * straight))
+
+
+def _step(stitches: float, fabric: Fabric) -> float:
+    """By how much a row is longer across which so many stitches are cast off or on, in cm."""
     up = 1 / fabric.rows_per_cm
     return hypot(stitches / fabric.stitches_per_cm, up) - up
 
@@ -202,15 +222,20 @@ def _more(stitches: float, fabric: Fabric) -> float:
 def _bent(terms: Terms, wanted: float, times: int, fabric: Fabric) -> Measured:
     """`times` moves of as many stitches as the terms come to, near what is wanted; the line from there on is straight enough."""
     near = max(1, round(wanted))
-    slope = _more(near + 1, fabric) - _more(near, fabric)
-    level = _more(near, fabric) - slope * near
+    slope = _step(near + 1, fabric) - _step(near, fabric)
+    level = _step(near, fabric) - slope * near
     return Measured(length=total((terms, round(FINE * times * slope))), more_length=round(FINE * times * level))
 
 
-def _curve_more(wide: float, height: float, fabric: Fabric) -> float:
-    """By how much a quarter of an ellipse, in stairs of two rows, is longer than its rows; either way round it is the same."""
+def _curve_more(wide: float, height: float, fabric: Fabric, by_twos: bool) -> float:
+    """By how much a quarter of an ellipse is longer than its rows; either way round it is the same. Where two rows ask for more
+    than a stitch they are cast off, unless they are moved two at once; the rest lies as smooth as it is drawn."""
     stitches, rows = round(wide * fabric.stitches_per_cm), max(2, 2 * round(height * fabric.rows_per_cm / 2))
     if stitches <= 0:
         return 0.0
     places = [quarter_ellipse(stitches, rows)(row) for row in range(0, rows + 1, 2)]
-    return sum(_more(after - before, fabric) for before, after in pairwise(places))
+    more, up = 0.0, 2 / fabric.rows_per_cm
+    for before, after in pairwise(places):
+        smooth = by_twos or after - before < _CAST_OFF
+        more += hypot((after - before) / fabric.stitches_per_cm, up) - up if smooth else _step(after - before, fabric)
+    return more

@@ -8,7 +8,7 @@ from itertools import pairwise
 from walewright.design.model import Design, Level, Piece
 from walewright.solve.edges import PerSizeTerms, outer_edges
 from walewright.solve.gaps import opening_terms
-from walewright.solve.gauge import course, highest, rows_to, stages
+from walewright.solve.gauge import course, highest, level_number, rows_to, stages
 from walewright.solve.held import end_of, wedge_terms
 from walewright.solve.inlays import slot_terms
 from walewright.solve.programme import Draft, Kind, Linear, Rule, Terms, total
@@ -97,11 +97,21 @@ def _levels(draft: Draft, design: Design, piece: Piece, heights: Heights) -> tup
                 f"`{level.name}` of the {piece.name} is {{cm}} up",
                 f"`{level.name}` of the {piece.name} cannot be {{cm}} up",
                 HIDDEN if level.name in hidden else 1.0,
+                times=max(_times(p, number) for p in design.pieces if p.name in alike and number < len(p.levels)),
             )
             want_range(draft, quantity, most, highest(level))
         for i, of_size in enumerate(found):
             of_size[level.name] = terms[i]
     return found
+
+
+def _times(piece: Piece, number: int) -> int:
+    """How often the rows below a level are knitted: in every copy, and a repeat's again and again."""
+    times = piece.copies
+    for repeat in piece.repeats:
+        if level_number(piece, repeat.from_level) < number <= level_number(piece, repeat.to_level):
+            times *= repeat.times
+    return times
 
 
 def _stages(draft: Draft, design: Design, piece: Piece, rows: Sequence[Mapping[str, Terms]]) -> None:
@@ -129,6 +139,7 @@ def _stages(draft: Draft, design: Design, piece: Piece, rows: Sequence[Mapping[s
             f"it cannot be {{cm}} from {what}",
             STEADY if (low.name, high.name) in held else 1.0,
             Kind.BETWEEN,
+            times=_times(piece, level_number(piece, high.name)),
         )
         if low.most is None:
             want(draft, quantity)

@@ -6,7 +6,7 @@ A wanted number gives a rule (so far off at the most), a wish (as near as possib
 from __future__ import annotations
 
 from dataclasses import dataclass
-from itertools import pairwise
+from itertools import combinations, pairwise
 from math import ceil, floor
 
 from walewright.design.model import Origin
@@ -32,6 +32,9 @@ HIDDEN = 0.02
 
 UNEVEN_COST = 0.001
 """For each stitch or row by which a step of the grading is out of step with what is wanted."""
+
+EQUAL_COST = 1.5
+"""For each stitch or row by which two sizes differ that are wanted alike: what else is as good as equal is decided by that."""
 
 PLAIN_COST = 0.0001
 """Decides between two numbers equally near: the plainer one."""
@@ -63,6 +66,10 @@ class Quantity:
     fails: str
     share: float = 1.0
     kind: Kind = Kind.WANTED
+    near: float = 0.5
+    """Share of the tolerance that a finished width is kept within wherever that can be."""
+    times: int = 1
+    """How often it is knitted: what each is off adds up."""
     signed: bool = False
     """Whether it may be less than none: an edge that is drawn past the middle of its piece's start."""
 
@@ -74,7 +81,7 @@ class Quantity:
 
 def want(draft: Draft, quantity: Quantity) -> None:
     """Writes a quantity into the programme."""
-    factor = quantity.factor
+    factor, weight = quantity.factor, quantity.share * quantity.times
     lines: list[tuple[int, Linear]] = []
     near: list[tuple[int, Linear]] = []
     for size, (terms, wanted, off) in enumerate(zip(quantity.terms, quantity.wanted, quantity.tolerance, strict=True)):
@@ -84,9 +91,9 @@ def want(draft: Draft, quantity: Quantity) -> None:
         lines.append((size, Linear(terms, low if quantity.signed else max(low, 0), high)))
         if quantity.finished_width and off <= 2 * NEAR:
             # An edge by itself gets half of it, so that the width between two has no more either.
-            low, high = _within(wanted, NEAR * off / 2, factor)
+            low, high = _within(wanted, NEAR * off * quantity.near, factor)
             near.append((size, Linear(terms, low if quantity.signed else max(low, 0), high)))
-        draft.wishes.append(Wish(total((terms, factor)), wanted, OFF_COST * quantity.share, BEYOND_COST * quantity.share, free=1.0))
+        draft.wishes.append(Wish(total((terms, factor)), wanted, OFF_COST * weight, BEYOND_COST * weight, free=1.0))
         draft.nudges += [(v, c * factor * _plainer(wanted, factor)) for v, c in terms]
     shown = [length(cm) for cm in quantity.cm]
     says = tuple(quantity.says.format(cm=cm) for cm in shown)
@@ -122,6 +129,14 @@ def _plainness(number: int) -> int:
     return 2 * (number % 10 == 0) + (number % 4 == 0)
 
 
+def equal_sizes(draft: Draft, terms: tuple[Terms, ...], wanted: tuple[float, ...], factor: int = 1) -> None:
+    """What is wanted alike in two sizes should come out alike, whatever lies between them."""
+    for i, j in combinations(range(len(terms)), 2):
+        apart = total((terms[i], factor), (terms[j], -factor))
+        if apart and abs(wanted[i] - wanted[j]) <= TIE:
+            draft.wishes.append(Wish(apart, 0.0, EQUAL_COST))
+
+
 def _grade(draft: Draft, quantity: Quantity) -> None:
     """What is wanted no smaller comes out no smaller, from size to size; and the steps are as even as those wanted."""
     lines: list[tuple[int, Linear]] = []
@@ -140,6 +155,7 @@ def _grade(draft: Draft, quantity: Quantity) -> None:
         draft.rules.append(
             Rule(f"grading of {quantity.name}", Kind.GRADING, (quantity.origin,), (says,) * count, (fails,) * count, tuple(lines))
         )
+    equal_sizes(draft, quantity.terms, quantity.wanted, quantity.factor)
     factor = quantity.factor
     for i in range(1, len(quantity.terms) - 1):
         bend = total((quantity.terms[i - 1], factor), (quantity.terms[i], -2 * factor), (quantity.terms[i + 1], factor))

@@ -26,8 +26,7 @@ def piece_rules(draft: Draft, design: Design, piece: Piece, terms: Sequence[Piec
     for side in SIDES[:1] if piece.symmetric else SIDES:
         edge = _Edge(piece, f"the edge of the {piece.name}", runs_of(piece, side), tuple(t.edge(side) for t in terms), 1)
         _edge_rules(draft, edge)
-    if may_lean(piece):
-        _left_over(draft, piece, terms)
+    _left_over(draft, piece, terms)
     for number, opening in enumerate(piece.openings):
         what = f"the edge of the {opening.name} of the {piece.name}"
         for side in SIDES[:1] if alike(opening) else SIDES:
@@ -135,16 +134,18 @@ def _one_way(draft: Draft, edge: _Edge, run: EdgeRun, number: int) -> None:
 
 
 def _left_over(draft: Draft, piece: Piece, terms: Sequence[PieceTerms]) -> None:
-    """Of a one-sided piece both edges together keep the stitches that are moved on a tool, and one more."""
-    insets = [run.way.inset for run in (*piece.left, *piece.right) if run.way.kind == "fashioned"]
-    need = max(insets, default=0) + 1
+    """A piece keeps a stitch each side of the centre mark, or its centre stitch; of a one-sided piece both edges together keep
+    those that are moved on a tool, and one more."""
+    insets = [run.way.inset for run in (*piece.left, *piece.right) if run.way.kind == "fashioned"] if may_lean(piece) else []
+    need = max((1 if piece.odd or may_lean(piece) else 2), *(inset + 1 for inset in insets), 0)
     lines: Lines = []
     for level in range(len(piece.levels)):
         for i, t in enumerate(terms):
             width = total((_place(piece, t, "left", level), 1), (_place(piece, t, "right", level), 1))
             lines.append((i, Linear(width, need, None)))
-    says = f"the {piece.name} keeps {need} stitches at the least"
-    fails = f"the {piece.name} cannot keep {need} stitches at all levels"
+    stitches = "a stitch" if need == 1 else f"{need} stitches"
+    says = f"the {piece.name} keeps {stitches} at the least"
+    fails = f"the {piece.name} cannot keep {stitches} at all levels"
     rule(draft, f"stitches left of the {piece.name}", Kind.CONSTRUCTION, (piece.origin,), says, fails, lines, len(terms))
 
 

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from math import ceil
 
 from walewright.design.model import Design, EdgeName, Join, Piece
-from walewright.glue.model import Chain, Seam
+from walewright.glue.model import Chain, Glued, Seam
 from walewright.report.model import Diagnostic, Label
 from walewright.solve.geometry import NOTHING, EdgeLength, above, called_on_both, edge_length, split_part
 from walewright.solve.joining import LOOPS, easing_mm, longer_cm, near_cm, rounded, spoken
@@ -129,18 +129,20 @@ def _kind(piece: Piece, edge: str) -> tuple[str, ...]:
     return ("rows",)
 
 
-def unmet_joins(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> list[Diagnostic]:
-    """A message for each join whose sides do not meet, over all sizes; `garments[i]` are the pieces of size i."""
+def unmet_joins(design: Design, glued: Glued, garments: Sequence[Sequence[SizedPiece]]) -> list[Diagnostic]:
+    """A message for each join with a seam whose sides do not meet, over all sizes; `garments[i]` are the pieces of size i."""
     told: list[Diagnostic] = []
-    for join in design.joins:
-        notes: list[str] = []
-        sizes: list[str] = []
+    for number, join in enumerate(design.joins):
+        notes: dict[str, None] = {}
+        sizes: dict[str, None] = {}
+        seams = [seam for seam in glued.seams if seam.join == number and seam.other]
         for size, pieces in enumerate(garments):
-            one, other = (side_length(design, pieces, side) for side in (join.one, join.other))
-            note = _apart(design, join, size, one, other)
-            if note:
-                notes.append(f"{design.sizes[size]}: {note}")
-                sizes.append(design.sizes[size])
+            for seam in seams:
+                one, other = (chain_length(design, pieces, side) for side in (seam.one, seam.other))
+                note = _apart(design, join, size, one, other)
+                if note:
+                    notes[f"{design.sizes[size]}: {note}"] = None
+                    sizes[design.sizes[size]] = None
         if notes:
             told.append(unmet(join, tuple(notes), tuple(sizes), design))
     return told

@@ -153,7 +153,7 @@ def _counted(
     ]
     told = (
         *uneven_edges(design, pieces),
-        *unmet_joins(design, pieces),
+        *unmet_joins(design, glued, pieces),
         *short_starts(design, pieces),
         *panels_crossed(design, pieces),
         *motifs_outside(design, pieces),

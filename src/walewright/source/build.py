@@ -12,7 +12,16 @@ from lark import Token, Tree
 from walewright.report.model import Diagnostic, Label, Span
 from walewright.source import syntax
 from walewright.source.limits import DEEPEST, too_deep
-from walewright.source.rules import AMOUNT_NAMES_TAKEN, EDGE_NAMES_TAKEN, EDGING_NAMES_TAKEN, OPERATIONS, RULES, TUPLES, WORDS
+from walewright.source.rules import (
+    AMOUNT_NAMES_TAKEN,
+    EDGE_NAMES_TAKEN,
+    EDGING_NAMES_TAKEN,
+    OPERATIONS,
+    RULES,
+    SIZE_NAMES_TAKEN,
+    TUPLES,
+    WORDS,
+)
 from walewright.source.text import unescaped
 
 MOST_DIGITS = 9
@@ -57,7 +66,7 @@ class Builder:
         """The node or part of a rule in `RULES`."""
         makes = RULES[tree.data]
         span = span or self.span(tree)
-        values: dict[str, object] = dict(makes.fixed)
+        values: dict[str, Any] = dict(makes.fixed)
         places: dict[str, Span] = dict.fromkeys(makes.fixed, span)
         open_fields = iter(makes.fields)
         for child in tree.children:
@@ -67,6 +76,9 @@ class Builder:
                 made = self.whole(made, child)
             if isinstance(made, Part):
                 _merge(values, places, made)
+                continue
+            if makes.many and isinstance(made, syntax.Node):
+                values[makes.many] = (*values.get(makes.many, ()), made)
                 continue
             name = next(open_fields)
             values[name] = syntax.Negative(made, span=made.span) if name == makes.turned else made
@@ -209,6 +221,8 @@ def _check_name(node: syntax.Statement) -> None:
     given: tuple[str, ...] = (getattr(node, "name", ""),)
     if isinstance(node, syntax.Let | syntax.SizeRow | syntax.Finished):
         taken = AMOUNT_NAMES_TAKEN
+    elif isinstance(node, syntax.Sizes):
+        taken, given = SIZE_NAMES_TAKEN, node.names
     elif isinstance(node, syntax.Edging):
         taken = EDGING_NAMES_TAKEN
     elif isinstance(node, syntax.Edge):

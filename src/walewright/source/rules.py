@@ -14,6 +14,9 @@ from walewright.source import syntax
 AMOUNT_NAMES_TAKEN = ("round", "v", "square", "simple", "fashioned", "added", "knitted", "cast", "on", "between", "along")
 """Words that mean something else where an amount can stand, so that no measurement can have them for a name."""
 
+SIZE_NAMES_TAKEN = ("to",)
+"""`bust from men bust, to fit` ends so, where a size's own figure could stand."""
+
 EDGING_NAMES_TAKEN = ("chain",)
 """`with chain` is a way to start."""
 
@@ -34,6 +37,8 @@ class Makes:
     """Kinds (the field `kind`) that need nothing of that."""
     places: str = ""
     """A field for where each token of the rule's one tuple stands in the file."""
+    many: str = ""
+    """A field for all nodes among the children, in order, however many."""
     turned: str = ""
     """A field whose amount is written without a sign and meant the other way round: `left of centre`, `in`."""
 
@@ -70,9 +75,10 @@ RULES: Mapping[str, Makes] = {
     "note": Makes(syntax.Text, ("text",), {"key": "note"}),
     "step": Makes(syntax.Text, ("text",), {"key": "step"}),
     "sizes": Makes(syntax.Sizes, ("names",), {"body": ()}),
-    "size_row": Makes(syntax.SizeRow, ("name", "values")),
+    "size_row": Makes(syntax.SizeRow, ("name", "values"), many="own"),
     "row_unit": Makes(None, ("unit",)),
     "from_table": Makes(None, ("table", "table_row")),
+    "own_figure": Makes(syntax.OwnFigure, ("size", "value")),
     "to_fit": Makes(None, (), {"to_fit": True}),
     "let": Makes(syntax.Let, ("name", "value")),
     "machine": Makes(syntax.Machine, ("name",)),

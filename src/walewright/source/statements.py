@@ -81,7 +81,7 @@ def _way(way: str | None, inset: int | None) -> str:
 
 def _size_row(row: syntax.SizeRow) -> str:
     if row.table is not None:
-        said = f"{row.name} from {row.table} {row.table_row}"
+        said = _options(f"{row.name} from {row.table} {row.table_row}", (f"{own.size} {amount(own.value)}" for own in row.own))
     else:
         said = _joined(row.name, *(number(v) for v in row.values), row.unit or "")
     return _options(said, ["to fit" if row.to_fit else ""])

@@ -29,15 +29,15 @@ from walewright.source.piece_lines import (
     Zone,
 )
 from walewright.source.quantities import Binary, Call, Expr, Name, Negative, Node, Number
-from walewright.source.wearing_lines import Along, Cord, Finished, Lap, Measured, PlaceRef, Round, Through
+from walewright.source.wearing_lines import Along, Cord, Finished, Free, Lap, Measured, PlaceRef, Round, Through
 
 __all__ = [
     "Across", "Along", "Band", "Binary", "Broken", "Buttonholes", "Call", "Chart", "ChartKey", "ChartRepeat", "ChartRow",
-    "ChartWay", "Comment", "Cord", "Edge", "EdgeRef", "Edging", "End", "Expr", "Fabric", "Finished", "Join", "Lap", "Let",
-    "LevelDef", "Levels", "Machine", "MachineFact", "MakingUp", "Measured", "Motif", "Name", "Neck", "Negative", "Node", "Number",
-    "Opening", "Pattern", "Piece", "PlaceRef", "RepeatStretch", "Require", "RightSide", "Round", "Shape", "Shoulders", "SizeRow",
-    "Sizes", "Slot", "Start", "Statement", "Stitch", "Stripe", "Swatch", "Text", "Through", "Tree", "Use", "Wedge", "Yarn",
-    "YarnCount", "Zone",
+    "ChartWay", "Comment", "Cord", "Edge", "EdgeRef", "Edging", "End", "Expr", "Fabric", "Finished", "Free", "Join", "Lap",
+    "Let", "LevelDef", "Levels", "Machine", "MachineFact", "MakingUp", "Measured", "Motif", "Name", "Neck", "Negative", "Node",
+    "Number", "Opening", "OwnFigure", "Pattern", "Piece", "PlaceRef", "RepeatStretch", "Require", "RightSide", "Round", "Shape",
+    "Shoulders", "SizeRow", "Sizes", "Slot", "Start", "Statement", "Stitch", "Stripe", "Swatch", "Text", "Through", "Tree",
+    "Use", "Wedge", "Yarn", "YarnCount", "Zone",
 ]  # fmt: skip
 
 
@@ -77,7 +77,9 @@ class Pattern(Node):
 
 @dataclass(frozen=True, slots=True)
 class SizeRow(Node):
-    """`length 54 56 58 cm`, or `bust from women bust`; either may end in `, to fit`."""
+    """`length 54 56 58 cm`, or `bust from women bust`; either may end in `, to fit`.
+
+    `bust from men bust, 3X 142 cm, 4X 152 cm`: `own` are figures of the author's, for sizes that the table lacks or has wrong."""
 
     name: str
     values: tuple[float, ...] = ()
@@ -85,6 +87,15 @@ class SizeRow(Node):
     table: str | None = None
     table_row: str | None = None
     to_fit: bool = False
+    own: tuple[OwnFigure, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class OwnFigure(Node):
+    """`3X 142 cm`, of a row from a table."""
+
+    size: str
+    value: Number
 
 
 @dataclass(frozen=True, slots=True)
@@ -295,13 +306,6 @@ class Band(Node):
     first: Expr | None = None
     last: Expr | None = None
     facing: str = ""
-
-
-@dataclass(frozen=True, slots=True)
-class Free(Node):
-    """`free scarf side + scarf end`: edges that are meant to be joined to nothing."""
-
-    edges: tuple[EdgeRef, ...]
 
 
 @dataclass(frozen=True, slots=True)

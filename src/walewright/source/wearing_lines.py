@@ -1,9 +1,10 @@
-"""Nodes of what is said of a garment as it is worn: finished measurements, openings that the body passes, laps, cords."""
+"""Nodes of what is said of a garment as it is worn: finished measurements, openings, laps, cords, edges left free."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 
+from walewright.source.piece_lines import EdgeRef
 from walewright.source.quantities import Expr, Node
 
 
@@ -71,3 +72,10 @@ class Cord(Node):
 
     piece: str
     length: Expr
+
+
+@dataclass(frozen=True, slots=True)
+class Free(Node):
+    """`free scarf side + scarf end`: edges that are meant to be joined to nothing."""
+
+    edges: tuple[EdgeRef, ...]

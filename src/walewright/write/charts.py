@@ -29,6 +29,12 @@ MEANINGS = {
 }
 """Of the kinds of `design.model.Cell` that have but one form."""
 
+PURL_IN_STAGES = (
+    "knit; where {rows} or more such marks of a column are not latched up yet and no cross stands beside the column in the row"
+    " above, and where none follows above, drop the column as far down as it was latched up last and latch it up on the other face"
+)
+"""Of a chart with columns too deep for one go."""
+
 NEEDS_SLACK = 3
 """Of a cross of so many over so many and wider is said what it needs beside it."""
 
@@ -55,6 +61,8 @@ COLUMNS = (
     "decreased, cast off, held, taken off or hung with a further st. In a part that waits its turn the columns wait too."
 )
 
+IN_STAGES = "Deep columns are latched up in stages: as soon as {rows} rows are to be, the first from the foot of the column."
+
 RETURNED = "Where the chart ends, or an end of the work comes near, tucked needles return to work."
 
 LADDERS = (
@@ -63,14 +71,16 @@ LADDERS = (
 )
 
 
-def meaning(cell: Cell, picture: bool) -> str:
-    """What a symbol asks for, without a capital or full stop. Raises KeyError for a kind without words."""
+def meaning(cell: Cell, picture: bool, stage: int = 0) -> str:
+    """What a symbol asks for, without a capital or full stop; `stage` as in `Chart`. Raises KeyError for a kind without words."""
     if cell.kind == "knit":
         return _knit(cell.yarn, picture)
     if cell.kind == "cross":
         k = cell.cross
         exchanged = f"exchange the left {k} and the right {k}, hanging the {cell.hung_first} first"
         return f"of every {2 * k} such marks side by side {exchanged}"
+    if cell.kind == "purl" and stage:
+        return PURL_IN_STAGES.format(rows=stage)
     return MEANINGS[cell.kind]
 
 
@@ -105,7 +115,7 @@ def chart_text(chart: Chart) -> ChartText:
     """The chart with the words of those symbols that occur in it. Two of the notes begin with what they are about: "Repeat: "
     and, of a picture, "Way: "."""
     used = {symbol for row in chart.rows for symbol in row}
-    key = tuple((k.symbol, spelt(meaning(k.cell, chart.picture))) for k in chart.key if k.symbol in used)
+    key = tuple((k.symbol, spelt(meaning(k.cell, chart.picture, chart.stage))) for k in chart.key if k.symbol in used)
     kinds = {k.cell.kind for k in chart.key if k.symbol in used}
     return ChartText(
         chart.name,
@@ -118,7 +128,7 @@ def chart_text(chart: Chart) -> ChartText:
         key,
         (
             SIDE,
-            *_when(kinds, max((k.cell.cross for k in chart.key if k.symbol in used), default=0)),
+            *_when(kinds, max((k.cell.cross for k in chart.key if k.symbol in used), default=0), chart.stage),
             *((_next_row(len(chart.rows)),) if chart.repeat else ()),
             f"Repeat: {repeated(chart)}.",
             *((f"Way: {PICTURE_WAY}.",) if chart.picture else ()),
@@ -136,7 +146,7 @@ def _next_row(rows: int) -> str:
     )
 
 
-def _when(kinds: set[str], widest: int) -> Iterator[str]:
+def _when(kinds: set[str], widest: int, stage: int) -> Iterator[str]:
     """When within a row, or after which row, what the marks ask for is done."""
     if kinds & {"hole", "cross"}:
         yield BEFORE
@@ -147,6 +157,8 @@ def _when(kinds: set[str], widest: int) -> Iterator[str]:
             yield TIGHT
     if "purl" in kinds:
         yield COLUMNS
+        if stage:
+            yield IN_STAGES.format(rows=stage)
     if "tuck" in kinds:
         yield RETURNED
     if "ladder" in kinds:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from walewright.knit import steps as st
 from walewright.write.grading import Graded
 from walewright.write.model import Run
 from walewright.write.said import Phrase, Said, counted, rows, span, sts, worded
@@ -18,6 +19,13 @@ def picot_row(s: Said) -> Phrase:
     """Words of `steps.PicotRow`."""
     which = "move every 2nd st, beginning with the 2nd from the left and leaving out the last"
     return worded(f"{which}, one needle to the right and leave the empty needles in work")
+
+
+def use_looser(s: Said) -> Phrase:
+    """Words of `steps.UseLooser`."""
+    if not s.any.tension:
+        return worded(f"change to {s.any.yarn}, the next looser setting after tension {s.any.than}")
+    return worded(f"change to {s.any.yarn}, tension {s.any.tension}, {s.any.numbers} looser than tension {s.any.than}")
 
 
 ONTO = {
@@ -92,6 +100,44 @@ def latch_rib(s: Said) -> Phrase:
         *(" st outwards, end needles left out, ", *rows(s.graded("rows"))),
         " deep, and latch it up on the other face",
     )
+
+
+_SOONER = {"": "", "disturbed": ", sooner where its st is about to be moved, cast off, held, taken off or hung with another"}
+
+
+def _at_rows(s: Said) -> tuple[str | Run, ...]:
+    """The rows of the stages. Sizes that have fewer have dashes before their last one."""
+    lists = [list(step.rows) if isinstance(step, st.LatchInStages | st.LatchPanelInStages) else None for step in s.steps]
+    longest = max(len(rows) for rows in lists if rows)
+    columns = [_graded_row(lists, i, longest, s) for i in range(longest)]
+    *most, last = (column.number() for column in columns)
+    named: list[str | Run] = [", at RC "]
+    for number, row in enumerate(most):
+        named += [", " if number else "", row]
+    return (*named, " and " if most else "", last, ", each time down to where it was latched up last", _SOONER[s.any.sooner])
+
+
+def _graded_row(lists: list[list[int] | None], number: int, longest: int, s: Said) -> Graded:
+    def row(rows: list[int] | None) -> int | None:
+        if not rows or (number < longest - 1 and number >= len(rows) - 1):
+            return None
+        return rows[-1] if number == longest - 1 else rows[number]
+
+    return Graded(tuple(row(rows) for rows in lists), s.group)
+
+
+def latch_in_stages(s: Said) -> Phrase:
+    """Words of `steps.LatchInStages`."""
+    left, right, every = _beginning(s)
+    which = (" st on the other face, beginning with ", left, " and ", right, " and counting outwards, end needles left out")
+    return worded("from here on latch up every ", every, *which, *_at_rows(s))
+
+
+def latch_panel_in_stages(s: Said) -> Phrase:
+    """Words of `steps.LatchPanelInStages`."""
+    left, right, every = _beginning(s)
+    which = (" st on the other face, counted outwards from ", left, " and ", right, ", only those on needles ", *span(s))
+    return worded("from here on latch up every ", every, *which, ", end needles left out", *_at_rows(s))
 
 
 def latch_panel(s: Said) -> Phrase:

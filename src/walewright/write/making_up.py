@@ -21,7 +21,9 @@ JOINED = {"sewn": "join", "gathered": "gather", "grafted": "graft"}
 
 
 HOW = {
-    "open": ", loop for loop, by grafting, or on the bed, both on the same needles, with 1 row knitted and cast off",
+    "open": ", loop for loop, by grafting, or on the bed, both on the same needles, with 1 row knitted, "
+    "2 to 3 numbers looser, and cast off",
+    "no tail": ", loop for loop with a new end of yarn, four times as long as the row",
     "grafted": ", loop for loop with the long tail",
 }
 

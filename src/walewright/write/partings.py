@@ -95,6 +95,18 @@ def hold_part(s: Said) -> Phrase:
     return worded(f"put the {s.any.side} part, ", *needles(s), ", into hold until its turn")
 
 
+def part_on_cord(s: Said) -> Phrase:
+    """Words of `steps.PartOnCord`."""
+    tally = ("; it waits ", *rows(s.graded("rows")), " for its turn, too long to wait right out")
+    how = ", by hand and push each needle fully back on it"
+    return worded(f"lay ravel cord into the hooks of the {s.any.side} part, ", *needles(s), how, *tally)
+
+
+def draw_parts_cord(s: Said) -> Phrase:
+    """Words of `steps.DrawPartsCord`."""
+    return worded(f"push the needles of the {s.any.side} part, ", *needles(s), ", right out and draw the ravel cord out of them")
+
+
 def off_on_waste(s: Said) -> Phrase:
     """Words of `steps.OffOnWaste`."""
     tally = rows(s.graded("rows"))

@@ -49,6 +49,11 @@ def counted(tally: Tally, step: Step) -> Tally:
             return replace(tally, held=_with(tally.held, side, _of(tally.held, side) - stitches))
         case st.ReturnHeld(side=side):
             return replace(tally, held=_with(tally.held, side, 0))
+        case st.PartOnCord(side=side, first=first, last=last):
+            # All its needles are named, with those held for shaping.
+            held = _of(tally.held, side)
+            put_by = replace(tally, held=_with(tally.held, side, 0), waiting=_with(tally.waiting, side, held))
+            return replace(put_by, stitches=tally.stitches - (last - first + 1))
         case st.HoldPart(side=side, first=first, last=last):
             held = _of(tally.held, side)
             left = replace(tally, held=_with(tally.held, side, 0), waiting=_with(tally.waiting, side, held))

@@ -23,10 +23,21 @@ def phrase(said: Said) -> Phrase:
 
 
 def kinds(said: Said) -> tuple[str, ...]:
-    """Class names of the steps that the phrase says, those inside a repeat after "Repeat"."""
+    """Class names of the steps that the phrase says, those inside a repeat after "Repeat"; with the numbers where hands do
+    something else for each."""
     if not isinstance(said.any, st.Repeat):
-        return (type(said.any).__name__,)
+        return tuple(dict.fromkeys(kind(step) for step in said.steps if step is not None))
     return ("Repeat", *(kind for inner in bodies(said) for kind in kinds(inner)))
+
+
+def kind(step: Step) -> str:
+    """ "Decrease 2 in", "Decrease 1", "EveryOutOfWork 3"; of any other step the class name."""
+    match step:
+        case st.Decrease():
+            return f"Decrease {step.by} in" if step.inset else f"Decrease {step.by}"
+        case st.EveryOutOfWork():
+            return f"EveryOutOfWork {step.every}"
+    return type(step).__name__
 
 
 def has_number(step: Step) -> bool:
@@ -222,6 +233,8 @@ TEMPLATES: dict[type[Step], Callable[[Said], Phrase]] = {
     st.NowInHalf: _now,
     st.CentreToWaste: partings.centre_to_waste,
     st.HoldPart: partings.hold_part,
+    st.PartOnCord: partings.part_on_cord,
+    st.DrawPartsCord: partings.draw_parts_cord,
     st.OffOnWaste: partings.off_on_waste,
     st.CastOffAll: partings.cast_off_all,
     st.SewOffAll: partings.sew_off_all,
@@ -230,6 +243,7 @@ TEMPLATES: dict[type[Step], Callable[[Said], Phrase]] = {
     st.GatherAll: partings.gather_all,
     st.BreakOff: partings.break_off,
     st.ReturnPart: partings.return_part,
+    st.UseLooser: edgings.use_looser,
     st.RehangStart: edgings.rehang_start,
     st.PickUpAlong: edgings.pick_up_along,
     st.PicotRow: edgings.picot_row,
@@ -237,6 +251,8 @@ TEMPLATES: dict[type[Step], Callable[[Said], Phrase]] = {
     st.HangToLink: edgings.hang_to_link,
     st.LatchRib: edgings.latch_rib,
     st.LatchPanel: edgings.latch_panel,
+    st.LatchInStages: edgings.latch_in_stages,
+    st.LatchPanelInStages: edgings.latch_panel_in_stages,
     st.EdgeIs: making_up.edge_is,
     st.JoinEdges: making_up.join_edges,
     st.Say: _say,
@@ -246,6 +262,7 @@ _NUMBERLESS = (
     st.CarriageAt,
     st.ClosedStart,
     st.UseYarnStep,
+    st.UseLooser,
     st.StopChart,
     st.StartStripes,
     st.StopStripes,

@@ -5,7 +5,7 @@ All of it is common practice where no source is named.
 
 from __future__ import annotations
 
-from walewright.pages.howto import colour, edges, finishing, joins, shaping, starts, stitches
+from walewright.pages.howto import colour, edges, finishing, joins, shaping, stages, starts, stitches
 from walewright.pages.howto.technique import Technique
 
 __all__ = ["TECHNIQUES", "Technique"]
@@ -16,6 +16,7 @@ TECHNIQUES: tuple[Technique, ...] = (
     *stitches.TECHNIQUES,
     *colour.TECHNIQUES,
     *edges.TECHNIQUES,
+    *stages.TECHNIQUES,
     *finishing.TECHNIQUES,
     *joins.TECHNIQUES,
 )

@@ -1,0 +1,69 @@
+"""A latched rib over some rows of a piece: whether it can be latched up in one go, at which rows it is, and its sentences."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from itertools import pairwise
+
+from walewright.knit import steps as st
+from walewright.solve.model import SizedPiece
+
+
+@dataclass(frozen=True, slots=True)
+class Ribbed:
+    """Every `every`th wale from `from_row` to `to_row`, on `needles` or over the whole width."""
+
+    every: int
+    from_row: int
+    to_row: int
+    needles: tuple[int, int] | None
+    origin: str
+
+    def step(self, rows: int) -> st.Step:
+        """The sentence that latches up so many rows at once."""
+        if self.needles is None:
+            return st.LatchRib(self.every, rows, origin=self.origin)
+        return st.LatchPanel(self.every, rows, *self.needles, origin=self.origin)
+
+    def stages(self, rows: tuple[int, ...], sooner: str) -> st.Step:
+        """The sentence that does so at these counter values."""
+        if self.needles is None:
+            return st.LatchInStages(self.every, rows, sooner, origin=self.origin)
+        return st.LatchPanelInStages(self.every, rows, *self.needles, sooner, origin=self.origin)
+
+    def by_repeats(self, sized: SizedPiece) -> Iterator[Ribbed]:
+        """Cut where rows that are worked several times begin and end."""
+        again = [r for r in sized.repeats if r.times > 1]
+        bounds = sorted({row for r in again for row in (r.from_row, r.to_row) if self._inside(row)})
+        for begin, end in pairwise((self.from_row, *bounds, self.to_row)):
+            yield replace(self, from_row=begin, to_row=end)
+
+    def in_repeat(self, sized: SizedPiece) -> bool:
+        """Whether its rows are worked several times."""
+        return any(r.times > 1 and r.from_row <= self.from_row and self.to_row <= r.to_row for r in sized.repeats)
+
+    def _inside(self, row: int) -> bool:
+        return self.from_row < row < self.to_row
+
+    def cuts(self, sized: SizedPiece) -> Iterator[int]:
+        """Rows where all of it is latched up, because what is knitted above is not on the same stitches: a parting, and holes in a
+        rib over the whole width."""
+        for opening in sized.openings:
+            yield from (row for row in (opening.row, opening.to_row) if self._inside(row))
+        if self.needles is None:
+            yield from (slot.row for slot in sized.slots if self._inside(slot.row))
+
+    def disturbed(self, sized: SizedPiece) -> bool:
+        """Whether a stitch of it may be moved, cast off, held, taken off or hung with another before its last row."""
+        if any(self._inside(w.from_row) or self._inside(w.to_row) for w in sized.wedges):
+            return True
+        if self.needles is not None:
+            return any(self._inside(o.row) for o in sized.openings)
+        runs = [*sized.left, *sized.right]
+        for opening in sized.openings:
+            if opening.flat and self._inside(opening.row):
+                return True
+            runs += [*opening.left, *opening.right, opening.run]
+        moved = any(self._inside(row) for run in runs for row, by in run.changes() if by)
+        return moved or any(self._inside(slot.row) for slot in sized.slots)

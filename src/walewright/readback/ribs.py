@@ -1,0 +1,125 @@
+"""Hands at deep ribs: columns counted row by row, latched up at the named rows, and before their stitches are disturbed."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+
+from walewright.knit import operations as op
+from walewright.knit.operations import Operation
+from walewright.readback.mind import Contradiction, Mind
+
+
+@dataclass(slots=True)
+class _Deep:
+    """What one sentence asks for. `open` has the rows of each needle that were knitted since it was latched up last; on the needles
+    `on` the last stitch below those is a re-formed one."""
+
+    right: int
+    every: int
+    rows: tuple[int, ...]
+    panel: tuple[int, int] | None
+    sooner: bool
+    begun: int
+    open: dict[int, int] = field(default_factory=dict)
+    on: set[int] = field(default_factory=set)
+
+    @property
+    def told(self) -> tuple[object, ...]:
+        return self.right, self.every, self.rows, self.panel, self.sooner, self.begun
+
+
+class Ribs(Mind):
+    """Methods are named for the grammar's phrases."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._deep: list[_Deep] = []
+
+    def latch_in_stages(self, every: int, left: int, right: int, rows: tuple[int, ...], sooner: str = "") -> None:
+        self._begin_rib(every, left, right, rows, None, sooner)
+
+    def latch_panel_in_stages(
+        self, every: int, left: int, right: int, first: int, last: int, rows: tuple[int, ...], sooner: str = ""
+    ) -> None:
+        self._begin_rib(every, left, right, rows, (first, last), sooner)
+
+    def _begin_rib(
+        self, every: int, left: int, right: int, rows: tuple[int, ...], panel: tuple[int, int] | None, sooner: str
+    ) -> None:
+        if every < 1 or right < 0 or left != -1 - right:
+            raise Contradiction(f"{op.needle(left)} and {op.needle(right)} are not the same needle of both sides")
+        if not rows or list(rows) != sorted({*rows}) or rows[0] <= self._row:
+            raise Contradiction(f"the rows of the rib do not go up from {self._row}")
+        rib = _Deep(right, every, rows, panel, bool(sooner), self._row)
+        # Said again where another part begins with the same rib, it is the same one.
+        if all(one.told != rib.told for one in self._deep):
+            self._deep.append(rib)
+
+    def _rib_columns(self, rib: _Deep) -> list[int]:
+        """The needles in working position whose columns are re-formed: no end needle of the part in work."""
+        part = sorted(s for s, state in self._needles.items() if state in ("work", "held"))
+        found: list[int] = []
+        for s in part[1:-1]:
+            outwards = s if s >= 0 else -1 - s
+            counted = outwards >= rib.right and (outwards - rib.right) % rib.every == 0
+            if counted and self._needles[s] == "work" and (rib.panel is None or rib.panel[0] <= s <= rib.panel[1]):
+                found.append(s)
+        return found
+
+    def _latched(self, rib: _Deep, columns: Iterable[int]) -> list[Operation]:
+        made: list[Operation] = []
+        for s in columns:
+            rows = rib.open.get(s, 0)
+            if rows:
+                made.append(op.LatchUp(s, rows, s in rib.on))
+                rib.on.add(s)
+                rib.open[s] = 0
+        return made
+
+    def _row_done(self) -> None:
+        """A row has been knitted, and the counter reads it."""
+        waiting = any(state.startswith("waiting") for state in self._needles.values())
+        for rib in list(self._deep):
+            if not rib.begun < self._row <= rib.rows[-1]:
+                continue
+            for s, state in self._needles.items():
+                if state == "work":
+                    rib.open[s] = rib.open.get(s, 0) + 1
+            if self._row in rib.rows:
+                self.made += self._latched(rib, self._rib_columns(rib))
+            if self._row == rib.rows[-1] and not waiting:
+                self._deep.remove(rib)
+
+    def _columns_before(self) -> list[list[int]]:
+        """Of each deep rib, the columns as they are before something is done."""
+        return [self._rib_columns(rib) for rib in self._deep]
+
+    def _disturbed(self, moves: Iterable[Operation], columns: list[list[int]]) -> list[Operation]:
+        """What goes before these moves: of the `columns` that were there, those whose stitch they take, move, hold or hang another
+        on. What is put by with its part waits as it is."""
+        touched = {s for move in moves for s in _touched(move)}
+        touched = {s for s in touched if not self._needles.get(s, "").startswith("waiting")}
+        made: list[Operation] = []
+        for rib, there in zip(self._deep, columns, strict=True):
+            if rib.sooner:
+                made += self._latched(rib, [s for s in there if s in touched])
+            for s in touched:
+                rib.open.pop(s, None)
+                rib.on.discard(s)
+        return made
+
+
+def _touched(move: Operation) -> Iterable[int]:
+    match move:
+        case op.Transfer(first=first, last=last, by=by):
+            return (*range(first, last + 1), *range(first + by, last + by + 1))
+        case op.FillFromBelow(source=source):
+            return (source,)
+        case op.CastOff(first=first, last=last, start=start):
+            return range(first, last + 2) if start == "left" else range(first - 1, last + 1)
+        case op.Close(first=first, last=last, towards=towards):
+            return range(first, last + 2) if towards == "right" else range(first - 1, last + 1)
+        case op.OntoWaste() | op.Gather() | op.SewOff() | op.Spread() | op.Hold():
+            return range(move.first, move.last + 1)
+    return ()

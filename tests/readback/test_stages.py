@@ -1,0 +1,110 @@
+"""Deep ribs and parts on cord, read back: the same fabric as the plan's, and what a changed number comes to."""
+
+from __future__ import annotations
+
+import pytest
+
+from walewright.bed import Bed, knit
+from walewright.knit import expand
+from walewright.knit import steps as st
+from walewright.knit.steps import SizePlan, Step, StepBlock
+from walewright.readback import read_back, read_back_all
+from walewright.write import plain_text, write
+
+BED = Bed(100, (1, 2, 3))
+
+
+def piece(size: str, half: int, *steps: Step) -> SizePlan:
+    begin = (
+        *(st.CarriageAt("right"), st.NeedlesToWork(-half, half - 1, 2 * half), st.UseYarnStep("wool", "4")),
+        *(st.ClosedStart("e-wrap"), st.SetRowCounter(0)),
+    )
+    return SizePlan(size, (StepBlock("back", "back", 1, (("Knit", (*begin, *steps)),)),), ())
+
+
+def ribbed(size: str, half: int, rows: tuple[int, ...]) -> SizePlan:
+    """A rib that narrows, parts for a neck whose left half waits on cord, and is cast off."""
+    top = rows[-1]
+    wait = top - 20
+    done: tuple[Step, ...] = (
+        st.LatchInStages(3, rows, "disturbed"),
+        *(st.KnitTo(7), st.Decrease("both ends", 1, 2), st.KnitTo(15), st.IncreaseFashioned("both ends", 2), st.KnitTo(20)),
+        st.CentreToWaste(4, -2, 1, "neck centre"),
+        st.PartOnCord("left", -half, -3, wait),
+        *(st.KnitTo(24), st.EyeletAt(4, "right"), st.KnitTo(top), st.BreakOff(), st.OffOnWaste(8, "shoulder right")),
+        *(st.CarriageAt("left"), st.SetRowCounter(20), st.DrawPartsCord("left", -half, -3), st.ReturnPart("left", -half, -3)),
+        *(st.UseYarnStep("wool", "4"), st.KnitTo(27), st.Decrease("right end", 1, 2), st.KnitTo(top)),
+        *(st.BreakOff(), st.OffOnWaste(8, "shoulder left")),
+    )
+    return piece(size, half, *done)
+
+
+PLANS = (ribbed("S", 12, (12, 24, 54)), ribbed("M", 14, (12, 24, 36, 60)))
+TEXT = plain_text(write(PLANS))
+
+
+def test_the_words_knit_the_plan() -> None:
+    works, faults = read_back_all(TEXT)
+    assert faults == ()
+    assert works is not None
+    for plan, work in zip(PLANS, works, strict=True):
+        planned, read = knit(expand(plan), BED), knit(work, BED)
+        assert planned.faults == read.faults == ()
+        assert planned.fabrics == read.fabrics
+        assert planned.fabrics[0].latched == read.fabrics[0].latched
+        # The tools reach a column at the decrease in the smaller size, at the increase in the larger one.
+        rows = {12, 20, 24, 27} | ({7, 54} if plan.size == "S" else {15, 36, 60})
+        assert {row for _, row, *_ in planned.fabrics[0].latched} == rows
+
+
+def test_sizes_with_fewer_rows_have_dashes() -> None:
+    assert "at RC 12, 24, – (36) and 54 (60)" in " ".join(TEXT.split())
+
+
+def flat(text: str) -> str:
+    """With every sentence on one line, so that words can be replaced in it."""
+    return text.replace("\n    ", " ")
+
+
+@pytest.mark.parametrize(
+    ("there", "instead"),
+    [
+        ("at RC 12, 24,", "at RC 12, 26,"),
+        ("at RC 12, 24,", "at RC 12,"),
+        (" every 3rd st", " every 5th st"),
+        ("beginning with L 2 and R 2", "beginning with L 1 and R 1"),
+        (", sooner where its st is about to be moved, cast off, held, taken off or hung with another", ""),
+    ],
+)
+def test_other_rows_are_another_fabric(there: str, instead: str) -> None:
+    assert there in flat(TEXT)
+    work, faults = read_back(flat(TEXT).replace(there, instead, 1), 0)
+    assert faults == ()
+    assert work is not None
+    planned, read = knit(expand(PLANS[0]), BED), knit(work, BED)
+    assert read.faults or read.fabrics != planned.fabrics
+
+
+@pytest.mark.parametrize(
+    ("there", "instead"),
+    [
+        ("it waits 34 (40) rows", "it waits 33 (40) rows"),
+        ("at RC 12, 24,", "at RC 24, 12,"),
+        ("at RC 12, 24,", "at RC 12, 12,"),
+        ("beginning with L 2 and R 2", "beginning with L 2 and R 3"),
+        ("Push the needles of the left part, L 12 (L 14) to L 3,", "Push the needles of the left part, L 12 (L 14) to L 4,"),
+        ("Return the waiting left part, L 12 (L 14) to L 3,", "Return the waiting left part, L 11 (L 14) to L 2,"),
+    ],
+)
+def test_words_that_contradict(there: str, instead: str) -> None:
+    assert there in flat(TEXT)
+    work, faults = read_back(flat(TEXT).replace(there, instead, 1), 0)
+    assert work is None
+    assert [f.code for f in faults] == ["words-contradict"]
+
+
+def test_a_cord_that_is_not_drawn_keeps_the_part() -> None:
+    lines = [line for line in flat(TEXT).split("\n") if "draw the ravel cord out" not in line]
+    work, faults = read_back("\n".join(lines), 0)
+    assert work is None
+    assert "not waiting" in faults[0].message

@@ -1,0 +1,78 @@
+"""Mirror images, drawn at random: the model's shaping, each move a row off at most where the carriage's side asks for it."""
+
+from __future__ import annotations
+
+import random
+
+import pytest
+from garment import SHIPPED
+
+from walewright.design import Changes
+from walewright.pipeline import compile
+from walewright.solve.geometry import edge_length
+from walewright.solve.model import SizedRun
+
+SOURCE = """pattern "Fronts"
+sizes S M
+    length 40 44 cm
+machine standard
+yarn wool "fine wool", 50 g = 200 m
+fabric plain
+    stocking stitch in wool at tension 7
+    swatch 40 stitches by 60 rows = {wide} cm by {high} cm, 9 g
+piece one in plain
+    levels hem 0 cm, low 12 cm, throat 30 cm, top length
+    start 18 cm wide with e-wrap
+    left edge {low} to low called foot
+    left edge {side} to throat called side
+    left edge straight to top called scye
+    right edge straight to throat called edge
+    right edge {neck} at top called neckline
+    end cast off
+piece other in plain, mirror of one
+join one side to other side
+"""
+
+
+def drawn(number: int) -> str:
+    draws = random.Random(f"mirror {number}")
+    away = draws.choice(("slope by 2 cm at low", "slope by -2 cm at low", "slope by 3 cm at low, fashioned 2 in"))
+    low = draws.choice(("straight to low", away))
+    side = draws.choice(("straight to throat", "slope by -3 cm at throat", "slope by 2 cm at throat", "curve by -4 cm at throat"))
+    cast = draws.choice(("", "cast off 2 cm then "))
+    neck = cast + draws.choice(("curve by -6 cm", "slope by -5 cm", "arch by -4 cm"))
+    wide, high = draws.choice(((14.3, 15), (13.1, 14.2), (15.6, 15.3)))
+    text = SOURCE.format(wide=wide, high=high, low="@", side="#", neck=neck)
+    return text.replace("@ to low", low).replace("# to throat", side)
+
+
+def needs_carriage(run: SizedRun, by: int) -> bool:
+    return by < -1 or (by > 0 and run.way.kind == "simple")
+
+
+@pytest.mark.parametrize("number", range(12))
+def test_a_mirror_image_has_its_models_curve(number: int) -> None:
+    outcome = compile(drawn(number), "fronts.wale", SHIPPED, Changes())
+    assert outcome.proven, [(d.code, d.message) for d in outcome.diagnostics]
+    assert outcome.design is not None
+    assert outcome.counts is not None
+    one, other = (outcome.design.piece(name) for name in ("one", "other"))
+    compared = 0
+    for garment in outcome.counts.sizes:
+        model, image = garment.piece("one"), garment.piece("other")
+        assert (model.start, model.rows, model.levels) == (image.start, image.rows, image.levels)
+        for its, turned in ((model.left, image.right), (model.right, image.left)):
+            for run, same in zip(its, turned, strict=True):
+                here, there = list(run.changes()), list(same.changes())
+                assert [by for _, by in here] == [by for _, by in there]
+                for (row, by), (at, _) in zip(here, there, strict=True):
+                    if needs_carriage(run, by):
+                        assert abs(row - at) == 1, "the carriage is at the other side a row earlier or later"
+                    else:
+                        assert abs(row - at) <= 1
+                    compared += 1
+        for edge in ("foot", "side", "neckline"):
+            lengths = [edge_length(outcome.design, p, garment.piece(p.name), edge) for p in (one, other)]
+            assert lengths[0].rows == lengths[1].rows
+            assert lengths[0].cm == pytest.approx(lengths[1].cm, abs=0.15)
+    assert compared
