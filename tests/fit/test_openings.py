@@ -111,12 +111,13 @@ def test_a_skirt_has_to_pass_the_hips() -> None:
 
 
 def test_a_sleeping_bag_must_not_let_the_head_through() -> None:
-    """Buttoned, the neckband of 51 cm laps by 2: 49 cm, stretched 63.7. A head at 3 months is 40 cm."""
+    """The neckband is as long as 20 + 2 * 2 cm of back and twice the line over 9 and 8 cm of front, 12.04 cm: 48 cm. Buttoned, it laps
+    by 2: 46 cm, stretched 59.8. A head at 3 months is 40 cm."""
     closed = "lap buttonhole_band over button_band\nthrough neckband never passes head\n"
     made = worn(CARDIGAN + closed, BAG_HEAD)
     assert made.codes() == ["lets-through"]
     (passing,) = made.fit.passings
-    assert passing.relaxed == pytest.approx((49.0,), abs=0.6)
+    assert passing.relaxed == pytest.approx((46.0,))
     narrow = (
         CARDIGAN.replace("neck 20 cm wide", "neck 8 cm wide")
         .replace("throat 42 cm", "throat 48 cm")

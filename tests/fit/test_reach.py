@@ -45,12 +45,14 @@ def test_three_centimetres_short_are_too_short(arm: str, codes: list[str]) -> No
 def test_the_table_of_the_arm_tells_the_reach() -> None:
     """Source: Craft Yarn Council's www.YarnStandards.com: woman M, back of neck to wrist 71 to 72.5 cm; an arm from it means
     sleeves to the wrist. A source that names neither may have short sleeves."""
-    head = HEAD.replace("sizes one", "sizes M").replace("80 cm, to fit", "80 cm, to fit\n    arm from women arm_length_to_underarm")
+    head = HEAD.replace("sizes one", "sizes M").replace(
+        "80 cm, to fit", "80 cm, to fit\n    arm from women arm_length_to_underarm, to fit"
+    )
     made = worn(PULLOVER, head)
     (reach,) = made.fit.reaches
     assert reach.body == pytest.approx((71.75,))
     assert "reach-too-short" in made.codes()
     short = HEAD.replace("sizes one", "sizes M").replace(
-        "80 cm, to fit", "80 cm, to fit\n    neck_to_waist from women back_waist_length"
+        "80 cm, to fit", "80 cm, to fit\n    neck_to_waist from women back_waist_length, to fit"
     )
     assert "reach-too-short" not in worn(PULLOVER, short).codes()
