@@ -3,10 +3,14 @@
 from __future__ import annotations
 
 import pytest
+from jsonschema import Draft202012Validator
 from tried_on import Worn, worn
 from wardrobe import BAG_HEAD, CARDIGAN, HEAD, PULLOVER, RAGLAN, SOCK, SOCK_HEAD, TUBE, VEST
 
+from walewright.cli.worn_tables import worn_tables
 from walewright.fit import Ring
+from walewright.plan import schema
+from walewright.plan.worn import worn as as_json
 from walewright.report.model import Severity
 
 
@@ -111,8 +115,8 @@ def test_a_skirt_has_to_pass_the_hips() -> None:
 
 
 def test_a_sleeping_bag_must_not_let_the_head_through() -> None:
-    """The neckband is as long as 20 + 2 * 2 cm of back and twice the line over 9 and 8 cm of front, 12.04 cm: 48 cm. Buttoned, it laps
-    by 2: 46 cm, stretched 59.8. A head at 3 months is 40 cm."""
+    """The neckband is as long as 20 + 2 * 2 cm of back and twice the line over 9 and 8 cm of front, 12.04 cm: 48 cm.
+    Buttoned, it laps by 2: 46 cm, stretched 59.8. A head at 3 months is 40 cm."""
     closed = "lap buttonhole_band over button_band\nthrough neckband never passes head\n"
     made = worn(CARDIGAN + closed, BAG_HEAD)
     assert made.codes() == ["lets-through"]
@@ -146,3 +150,18 @@ def test_only_parts_of_the_body_pass() -> None:
         worn(VEST + "through neckband passes elbow\n")
     assert worn(VEST + "through neckband passes calf\n").codes() == ["nothing-to-measure"]
     assert worn(VEST + "through back shoulder passes head of 56 cm\n").codes() == ["nothing-to-measure"]
+
+
+def test_the_check_and_the_plan_document_show_it() -> None:
+    found = worn(PULLOVER, with_head("56")).fit
+    tables = {str(t.title): [list(column.cells) for column in t.columns] for t in worn_tables(found, ("one",))}
+    assert tables["openings"][0] == ["back start + front start", "2 times cuff: sleeve start", "neck: neckband"]
+    assert tables["openings"][2] == ["88.0", "20.0/26.0", "60.0/78.0"]
+    assert tables["what passes what"][2] == ["78.0/58.0"]
+    assert tables["as worn"][2][tables["as worn"][0].index("Middle of the back neck to the end of the sleeve")] == "66.0"
+    assert "free edges" not in tables
+    document = as_json(found, ("one",))
+    assert document["reach"] == [{"sleeve": "sleeve", "way": "over the shoulder", "cm": {"one": 66.0}, "body_cm": {}}]
+    shape = {**schema()["properties"]["worn"], "$defs": schema()["$defs"]}
+    assert list(Draft202012Validator(shape).iter_errors(document)) == []
+    assert list(Draft202012Validator(shape).iter_errors({**document, "girths": [{}]}))

@@ -29,7 +29,7 @@ def worn_tables(fit: Fit, sizes: Sequence[str]) -> list[Table]:
     ]
     tables.append(_table("what passes what", sizes, passes))
     tables.append(
-        _table("row edges that nothing joins", (), [(f"{piece} {edge.replace(' ', '_')}", "", ()) for piece, edge in fit.free])
+        _table("free edges", (), [(f"{piece} {edge.replace(' ', '_')}", "nothing is joined to it", ()) for piece, edge in fit.free])
     )
     return [t for t in tables if t.row_count]
 

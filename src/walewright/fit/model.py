@@ -71,6 +71,8 @@ class Passing:
     needed: PerSize
     source: str
     origin: Origin
+    place: str = ""
+    """The opening as an author names it."""
 
     @property
     def good(self) -> tuple[bool, ...]:

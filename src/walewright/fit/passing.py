@@ -91,7 +91,8 @@ def _by_itself(design: Design, ring: Ring, part: str, known: tuple[Measurement, 
     at = ring.edges[0]
     band = next((b for b in design.bands if b.name == at.owner), None)
     origin = band.origin if band is not None else design.piece(at.owner).origin
-    return Passing(name_of(ring), part, False, ring.relaxed, ring.stretched, row.values, more, row.source, origin)
+    place = at.owner if band is not None else f"{at.owner} {at.edge.replace(' ', '_')}"
+    return Passing(name_of(ring), part, False, ring.relaxed, ring.stretched, row.values, more, row.source, origin, place)
 
 
 def name_of(ring: Ring) -> str:
@@ -134,7 +135,7 @@ def _stated(design: Design, walkers: Sequence[Walker], passage: Passage, edges: 
         stretched = tuple(a * b for a, b in zip(relaxed, passage.share, strict=True))
     more = values if passage.never else tuple(needed(passage.part, cm, own) for cm in values)
     name = passage.origin.path.removeprefix("through ")
-    return Passing(name, passage.part, passage.never, relaxed, stretched, values, more, source, passage.origin)
+    return Passing(name, passage.part, passage.never, relaxed, stretched, values, more, source, passage.origin, name)
 
 
 def _length(design: Design, walker: Walker, edges: Chain, ring: Ring | None) -> tuple[float, float] | None:
@@ -211,7 +212,7 @@ def _findings(design: Design, passing: Passing) -> Iterator[Diagnostic]:
         (*rows, *source),
         (
             "make the opening wider or deeper, give it an edge that stretches more, or an opening that buttons",
-            f"if a swatch stretches more: `through {passing.name} passes {passing.part}, stretches to 160 %`",
+            f"if a swatch stretches more: `through {passing.place} passes {passing.part}, stretches to 160 %`",
         ),
         Severity.ERROR if child else Severity.WARNING,
         only,
