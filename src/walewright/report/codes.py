@@ -200,6 +200,9 @@ GLUE = {
         seam_twisted="A seam would turn a piece inside out.",
         seams_cross="Two seams of a garment cross.",
     ),
+    **_warnings(
+        named_for_other_side="A front is called by the side at which the other front is worn.",
+    ),
 }
 """What can be wrong with how pieces are put together; told by `glue`."""
 
