@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from walewright.bed import Bed, BedResult
     from walewright.design import Changes, Shipped
     from walewright.design.model import Design
+    from walewright.fit.model import Fit
     from walewright.glue.model import Glued
     from walewright.knit.operations import Work
     from walewright.knit.steps import SizePlan
@@ -37,6 +38,7 @@ class Outcome:
     works: tuple[Work, ...] = ()
     results: tuple[BedResult, ...] = ()
     """What the bed knitted from each size's plan, in the order of `design.sizes`."""
+    fit: Fit | None = None
     instructions: Instructions | None = None
     plain_text: str = ""
     """The printed steps as plain text, the form that is read back."""
@@ -75,7 +77,7 @@ def compile(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome
     outcome = _count(outcome)
     if outcome.counts is None or has_errors(outcome.diagnostics):
         return outcome
-    return _prove(_knit_and_write(outcome))
+    return _prove(_worn(_knit_and_write(outcome)))
 
 
 def _understand(outcome: Outcome, shipped: Shipped, changes: Changes) -> Outcome:
@@ -147,6 +149,15 @@ def _knit_and_write(outcome: Outcome) -> Outcome:
     )
 
 
+def _worn(outcome: Outcome) -> Outcome:
+    from walewright import fit
+
+    if outcome.design is None or outcome.glued is None or outcome.counts is None or any(r.faults for r in outcome.results):
+        return outcome
+    found, unfit = fit.fit(outcome.design, outcome.glued, outcome.counts, outcome.results)
+    return replace(outcome, fit=found, diagnostics=(*outcome.diagnostics, *unfit))
+
+
 def _prove(outcome: Outcome) -> Outcome:
     from walewright import bed, proof, readback
 
@@ -167,6 +178,7 @@ def _bed(design: Design) -> Bed:
 
     A yarn at a tension, without a word of the fabric, is one without a chart or stripes, if there is such a one."""
     from walewright.bed import Bed, Gauge
+    from walewright.knit.dial import HEM, LINKING, looser
 
     by_name = {f.name: Gauge(f.stitches_per_cm, f.rows_per_cm) for f in design.fabrics}
     patterned = [f for f in design.fabrics if f.chart or f.stripes]
@@ -179,4 +191,8 @@ def _bed(design: Design) -> Bed:
         knit = design.fabric(edging.fabric)
         for tension in (edging.fold_tension, edging.inside_tension):
             gauges.setdefault((knit.yarn, tension or knit.tension), by_name[knit.name])
+    # Rows that knit two layers together are looser than these, and as wide.
+    for knit in design.fabrics:
+        for by in (HEM, LINKING):
+            gauges.setdefault((knit.yarn, looser(knit.tension, by).setting), by_name[knit.name])
     return Bed(design.machine.needles, design.machine.prongs, gauges, by_name)

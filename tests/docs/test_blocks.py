@@ -14,6 +14,7 @@ from pathlib import Path
 
 import pytest
 from blocks import ROOT, Block, blocks, pages
+from handwork_told import untold
 
 from walewright import pipeline, source
 from walewright.cli.sources import shipped
@@ -53,6 +54,7 @@ def test_a_whole_source_is_proven(block: Block) -> None:
         return
     assert [d for d in outcome.diagnostics if d.severity is Severity.ERROR] == []
     assert outcome.proven
+    assert untold(outcome) == set()
 
 
 def below_the_frame(block: Block) -> Block:
@@ -65,6 +67,7 @@ def test_an_example_is_proven_below_the_frame(block: Block) -> None:
     # What the frame has for other examples is not used in this one.
     assert [d for d in outcome.diagnostics if d.severity is Severity.ERROR] == []
     assert outcome.proven
+    assert untold(outcome) == set()
 
 
 @pytest.mark.parametrize("block", EXAMPLES, ids=lambda b: b.name)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
 from typing import Any
 
 import pytest
@@ -9,6 +10,7 @@ import pytest
 from walewright.design.model import Band, EdgeName, Fabric, Join, Origin
 from walewright.knit import operations as op
 from walewright.knit import steps as st
+from walewright.knit.dial import HEM, LINKING, Looser, looser
 from walewright.knit.hands import perform
 from walewright.knit.lengths import tail_cm
 from walewright.knit.state import State
@@ -48,22 +50,26 @@ def passes(steps: tuple[st.Step, ...]) -> list[str]:
 
 def test_a_folded_hem_is_knitted_from_waste_yarn_and_hung_up(room: Any) -> None:
     steps = cast_on(room, "fold")
-    # 8 rows of waste yarn, the ravel cord's and 13 of the hem: from the right and back to the right.
+    # 8 rows of waste yarn, the ravel cord's, 13 of the hem and the one that joins it: from the left to the right.
     assert steps == (
-        st.CarriageAt("right"),
+        st.CarriageAt("left"),
         NEEDLES,
         st.WasteStart(8, "comb"),
         st.UseYarnStep("wool", "3"),
         st.SetRowCounter(0),
         st.KnitTo(6),
-        st.Now(16, 6, "left"),
+        st.Now(16, 6, "right"),
         st.UseYarnStep("wool", "7"),
         st.KnitTo(7),
-        st.Now(16, 7, "right"),
+        st.Now(16, 7, "left"),
         st.UseYarnStep("wool", "4"),
         st.KnitTo(13),
-        st.Now(16, 13, "right"),
+        st.Now(16, 13, "left"),
         st.FoldUp(16, "the same needles", 16),
+        st.UseLooser("wool", "6", "4", "2 numbers"),
+        st.KnitTo(14),
+        st.Now(16, 14, "right"),
+        st.UseYarnStep("wool", "4"),
     )
     assert passes(steps)[-1] == "right"
 
@@ -74,18 +80,29 @@ def test_a_picot_hem_folds_along_its_eyelets(room: Any) -> None:
         st.UseYarnStep("wool", "4"),
         st.SetRowCounter(0),
         st.KnitTo(6),
-        st.Now(17, 6, "right"),
+        st.Now(17, 6, "left"),
         st.PicotRow(),
         st.KnitTo(12),
-        st.Now(17, 12, "right"),
+        st.Now(17, 12, "left"),
         st.FoldUp(17, "the same needles", 17),
+        st.UseLooser("wool", "6", "4", "2 numbers"),
+        st.KnitTo(13),
+        st.Now(17, 13, "right"),
+        st.UseYarnStep("wool", "4"),
     )
 
 
 def test_a_mock_rib_takes_its_needles_out_before_the_waste_yarn_and_back_at_the_fold(room: Any) -> None:
     steps = cast_on(room, "mock", start=17)
     assert steps[1:4] == (st.NeedlesToWork(-8, 8, 17), st.EveryOutOfWork(2, 9), st.WasteStart(8, "comb"))
-    assert steps[-2:] == (st.Now(9, 12, "right"), st.FoldUp(9, "all needles", 17))
+    assert steps[-6:] == (
+        st.Now(9, 12, "left"),
+        st.FoldUp(9, "all needles", 17),
+        st.UseLooser("wool", "6", "4", "2 numbers"),
+        st.KnitTo(13),
+        st.Now(17, 13, "right"),
+        st.UseYarnStep("wool", "4"),
+    )
 
 
 def test_a_rolled_edge_is_plain_from_a_closed_one(room: Any) -> None:
@@ -165,11 +182,17 @@ def test_a_facing_begins_with_its_fold(room: Any) -> None:
 def test_a_chained_edge_has_one_row(room: Any, rows: int) -> None:
     made = band(room, "chain edge", rows=rows)
     assert made.paragraph("Knit", block=1)[1:] == (st.SetRowCounter(0), st.KnitTo(1), st.Now(20, 1, "left"))
-    assert made.paragraph("Finish", block=1) == (st.CastOffAll(), st.BreakOff())
+    assert made.paragraph("Finish", block=1) == (st.CastOffAll(), st.BreakOff(20))
+
+
+def test_a_deep_band_s_end_is_sewn_with_its_tail(room: Any) -> None:
+    # 54 rows of 3 to the cm are 18 cm deep; one and a half times that.
+    assert band(room, "turning", rows=54).paragraph("Finish", block=1) == (st.CastOffAll(), st.BreakOff(30))
 
 
 def test_a_band_may_stay_open(room: Any) -> None:
-    assert band(room, "open band").paragraph("Finish", block=1) == (st.BreakOff(30), st.OffOnWaste(8, "end"))
+    # To be grafted: 20 stitches of 2 to the cm are 10 cm wide; four times that.
+    assert band(room, "open band").paragraph("Finish", block=1) == (st.BreakOff(40), st.OffOnWaste(8, "end"))
 
 
 # ----------------------------------------------------------------- hands
@@ -222,8 +245,8 @@ def test_a_carried_yarn_is_said_to_be() -> None:
 # ----------------------------------------------------------------- off the bed
 
 
-@pytest.mark.parametrize(("stitches", "cm"), [(40, 60), (41, 65), (10, 15), (11, 20), (1, 5)])
-def test_tails_are_three_widths_in_steps_of_five(stitches: int, cm: int) -> None:
+@pytest.mark.parametrize(("stitches", "cm"), [(40, 60), (41, 65), (10, 20), (14, 25), (1, 20)])
+def test_tails_are_three_widths_in_steps_of_five_and_never_too_short_to_sew_in(stitches: int, cm: int) -> None:
     assert tail_cm(PLAIN, stitches) == cm
 
 
@@ -235,7 +258,7 @@ def test_a_piece_is_sewn_off_with_its_tail(room: Any) -> None:
 
 def test_a_gathered_end_has_two_widths_and_an_end_to_hold(room: Any) -> None:
     made = room.knit((room.piece("hat", 40, 20, end_way="gathered"),))
-    assert made.paragraph("Finish") == (st.BreakOff(50), st.GatherAll())
+    assert made.paragraph("Finish") == (st.BreakOff(60), st.GatherAll())
     few = room.knit((room.piece("hat", 8, 20, end_way="gathered"),))
     assert few.paragraph("Finish") == (st.BreakOff(30), st.GatherAll())
 
@@ -243,9 +266,15 @@ def test_a_gathered_end_has_two_widths_and_an_end_to_hold(room: Any) -> None:
 def grafted(room: Any, way: str, *edges: str, **fields: Any) -> Any:
     names = tuple((EdgeName(piece, edge),) for piece, edge in zip(("front", "back"), edges, strict=True))
     joins = ((Join(*names, (0.0,), room.here, None, way), SizedJoin(*names, None, None, 10.0, 10.0, 0.0, room.here, 0.0, way)),)
-    necks = fields.pop("openings", {})
+    necks, starts = fields.pop("openings", {}), fields.pop("starts", {})
     pieces = tuple(
-        room.piece(name, 40, 20, openings=(necks[name],) if necks else (), **{"end_way": "waste", **fields})
+        room.piece(
+            name,
+            40,
+            20,
+            openings=(necks[name],) if necks else (),
+            **{"end_way": "waste", **fields, "start_way": starts.get(name, "e-wrap")},
+        )
         for name in ("front", "back")
     )
     return room.knit(pieces, joins=joins)
@@ -253,8 +282,69 @@ def grafted(room: Any, way: str, *edges: str, **fields: Any) -> Any:
 
 def test_the_first_side_of_a_graft_keeps_a_tail(room: Any) -> None:
     made = grafted(room, "grafted", "end", "end")
-    assert made.paragraph("Finish", block=0)[0] == st.BreakOff(60)
-    assert made.paragraph("Finish", block=1)[0] == st.BreakOff(0)
+    assert made.paragraph("Finish", block=0)[0] == st.BreakOff(80)
+    assert made.paragraph("Finish", block=1)[0] == st.BreakOff(20)
+
+
+def test_a_graft_to_a_first_row_has_the_tail_of_the_last_one(room: Any) -> None:
+    made = grafted(room, "grafted", "start", "end", starts={"front": "waste"})
+    assert [made.paragraph("Finish", block=b)[0] for b in (0, 1)] == [st.BreakOff(20), st.BreakOff(80)]
+    assert made.plans[0].joins == (st.JoinEdges("front start", "back end", 0, 0, "grafted"),)
+
+
+def test_a_graft_of_two_first_rows_has_no_tail_to_be_sewn_with(room: Any) -> None:
+    made = grafted(room, "grafted", "start", "start", starts={"front": "waste", "back": "waste"}, end_way="cast-off")
+    assert [s for b in (0, 1) for s in made.steps(block=b) if isinstance(s, st.BreakOff)] == [st.BreakOff(20)] * 2
+    assert made.plans[0].joins == (st.JoinEdges("front start", "back start", 0, 0, "grafted", edges="no tail"),)
+
+
+def test_halves_that_are_grafted_to_each_other_have_the_tail_of_the_one_named_first(room: Any) -> None:
+    """The halves beside an opening end apart, and one of them is sewn to the other."""
+    runs = ((room.run(10, 20),), (room.run(10, 20),))
+    neck = SizedOpening("neck", 10, 8, 8, runs[0][0], room.here, 20, -4, "waste", False, *runs)
+    names = ((EdgeName("sock", "shoulder right"),), (EdgeName("sock", "shoulder left"),))
+    sized = SizedJoin(*names, None, None, 8.0, 8.0, 0.0, room.here, 0.0, "grafted")
+    sock = room.piece("sock", 40, 20, end_way="waste", openings=(neck,))
+    made = room.knit((sock,), joins=((Join(*names, (0.0,), room.here, None, "grafted"), sized),))
+    off = {s.edge: broken for broken, s in pairwise(made.steps()) if isinstance(s, st.OffOnWaste)}
+    # 16 stitches of 2 to the cm: 8 cm, four times.
+    assert off == {"shoulder right": st.BreakOff(35), "shoulder left": st.BreakOff(20)}
+
+
+SEAMS = [
+    ("back", "side", ("front", "side"), {"back": 20, "back welt": 65}),
+    ("sleeve", "end", ("back", "side"), {"sleeve": 60, "back welt": 20}),
+    ("sleeve", "cap", ("sleeve", "cap"), {"sleeve": 60}),
+    ("sleeve", "seam", ("sleeve", "seam"), {"sleeve": 20}),
+]
+
+
+@pytest.mark.parametrize(("piece", "edge", "other", "tails"), SEAMS)
+def test_a_seam_begins_with_the_tail_that_hangs_there(
+    room: Any, piece: str, edge: str, other: tuple[str, str], tails: dict[str, int]
+) -> None:
+    """40 cm of seam: along a last edge, above a welt, 3 cm deep, below a last edge; and one at whose ends no yarn is broken."""
+    back = room.piece(
+        "back", 40, 120, start_way="waste", start_edging="welt", edging_rows=10, left=(room.run(0, 120, name="side"),)
+    )
+    front = room.piece("front", 40, 120, left=(room.run(0, 120, name="side"),))
+    own = (room.run(0, 60, name="seam"), room.run(60, 120, name="cap"))
+    sleeve = room.piece("sleeve", 80, 120, left=own)
+    names = ((EdgeName(piece, edge),), (EdgeName(*other),))
+    sized = SizedJoin(*names, None, None, 40.0, 40.0, 5.0, room.here)
+    made = room.plan((back, front, sleeve), joins=((Join(*names, (5.0,), room.here), sized),))
+    blocks = {block.name: block for block in made.plans[0].blocks}
+    broken = {
+        name: [s.tail_cm for _, steps in blocks[name].paragraphs for s in steps if isinstance(s, st.BreakOff)] for name in tails
+    }
+    assert broken == {name: [cm] for name, cm in tails.items()}
+
+
+def test_a_tail_sews_one_seam(room: Any) -> None:
+    names = ((EdgeName("front", "end"),), (EdgeName("back", "end"),))
+    joined = (Join(*names, (5.0,), room.here), SizedJoin(*names, None, None, 40.0, 40.0, 5.0, room.here))
+    made = room.plan((room.piece("front", 80, 20), room.piece("back", 80, 20)), joins=(joined, joined))
+    assert [made.paragraph("Finish", block=b)[-1] for b in (0, 1)] == [st.BreakOff(60), st.BreakOff(60)]
 
 
 def test_linked_ends_are_a_block_of_their_own(room: Any) -> None:
@@ -265,15 +355,15 @@ def test_linked_ends_are_a_block_of_their_own(room: Any) -> None:
         st.NeedlesToWork(-20, 19, 40),
         st.HangToLink("front", "end", "whole", 40, -20, 19, "right", "empty needles"),
         st.HangToLink("back", "end", "whole", 40, -20, 19, "wrong", "the other piece"),
-        st.UseYarnStep("wool", "4"),
+        st.UseLooser("wool", "6", "4", "2 to 3 numbers"),
         st.SetRowCounter(0),
         st.KnitRows(1),
         st.Now(40, 1, "left"),
         st.CastOffAll(),
-        st.BreakOff(),
+        st.BreakOff(20),
     )
     assert [j.way for j in made.works[0].joins] == ["linked"]
-    assert made.paragraph("Finish", block=0)[0] == st.BreakOff(0)
+    assert made.paragraph("Finish", block=0)[0] == st.BreakOff(20)
 
 
 @pytest.mark.parametrize("end_way", ["waste", "cast-off"])
@@ -307,3 +397,30 @@ def test_a_neckband_comes_between_the_shoulders(room: Any) -> None:
     )
     names_of = [block.name for block in made.plans[0].blocks[2:]]
     assert names_of == ["front shoulder right link", "neckband", "front shoulder left link"]
+
+
+# ----------------------------------------------------------------- the dial
+
+
+@pytest.mark.parametrize(
+    ("label", "linked", "hung"),
+    [
+        ("4", Looser("4", "6", "2 to 3 numbers"), Looser("4", "6", "2 numbers")),
+        ("4..", Looser("4..", "6..", "2 to 3 numbers"), Looser("4..", "6..", "2 numbers")),
+        ("4.5", Looser("4.5", "6.5", "2 to 3 numbers"), Looser("4.5", "6.5", "2 numbers")),
+        ("8.", Looser("8.", "10", "2 numbers"), Looser("8.", "10", "2 numbers")),
+        ("9", Looser("9", "10", "1 number"), Looser("9", "10", "1 number")),
+        ("10", Looser("10"), Looser("10")),
+        ("12", Looser("12", "14", "2 to 3 numbers"), Looser("12", "14", "2 numbers")),
+        ("B", Looser("B"), Looser("B")),
+        ("T4", Looser("T4"), Looser("T4")),
+    ],
+)
+def test_a_setting_so_many_numbers_looser(label: str, linked: Looser, hung: Looser) -> None:
+    assert (looser(label, LINKING), looser(label, HEM)) == (linked, hung)
+
+
+def test_where_labels_are_no_numbers_the_dial_shows_the_next() -> None:
+    step = st.UseLooser("wool", "", "B", "")
+    assert perform(State("link"), step)[0] == (op.UseYarn("wool", "looser than B"),)
+    assert looser("B", HEM).setting == step.setting

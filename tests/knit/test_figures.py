@@ -232,7 +232,7 @@ def test_a_striped_piece_says_its_stripes_once(room: Any) -> None:
     assert yarns == [
         op.UseYarn("wool", "4"),
         *(op.UseYarn(yarn, "4", carried=True) for yarn in ("navy", "wool", "navy")),
-        op.BreakYarn(),
+        op.BreakYarn(20),
     ]
 
 

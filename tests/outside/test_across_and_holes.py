@@ -1,15 +1,15 @@
-"""Published worked examples of stitches gained or lost across a row, of buttonholes, and of wedges held in steps."""
+"""Published worked examples of stitches gained or lost across a row, and of buttonholes."""
 
 from __future__ import annotations
 
 from itertools import pairwise
 
 import pytest
-from worked import compiled, garment
+from worked import compiled, garment, knitted, proven
 
+from walewright.knit.operations import Close, Pass
 from walewright.knit.steps import SpreadEvenly, Step
 from walewright.pipeline import Outcome
-from walewright.solve.wedges import groups
 
 ACROSS = """
 piece skirt in plain
@@ -67,12 +67,69 @@ band edge with band along front end, buttonholes 7 over 4 stitches, 3 stitches f
     assert [b[0] - a[1] - 1 for a, b in pairwise(holes)] == [11] * 6
 
 
-@pytest.mark.parametrize(("stitches", "rows"), [(100, 36), (100, 40), (90, 36)])
-def test_a_wedge_is_a_line_drawn_on_squared_paper(stitches: int, rows: int) -> None:
-    """Source: machine knitting teacher notes on wedges and spirals, http://alessandrina.com/category/miters-and-spirals/page/2/: a
-    wedge of 36 rows over 100 stitches is drawn as a line over squares of a stitch and two rows: it shows what to hold each time."""
-    held = groups(stitches, rows // 2)
-    assert len(held) == rows // 2
-    assert sum(held) == stitches
-    drawn = [stitches * (i + 1) // len(held) - stitches * i // len(held) for i in range(len(held))]
-    assert sorted(held) == sorted(drawn)
+def test_buttonholes_by_rows() -> None:
+    """Source: pattern alteration page of a craft group, http://serendipity.gpvm.com/modify.html: on a band of 56 rows 5 holes, the
+    first and the last 4 rows from the ends: rows 4, 16, 28, 40 and 52, and 4 rows more."""
+    outcome = proven(
+        """
+piece front in plain
+    levels hem 0 cm, first 4 rows, last 52 rows, top 56 rows
+    start 40 stitches wide with e-wrap
+    buttonholes 5 over 2 stitches from first to last, 2 cm from the right edge
+    end cast off
+"""
+    )
+    assert knitted(outcome, "front").rows == 56
+    operations = next(b for b in outcome.works[0].blocks if b.name == "front").operations
+    rows = [sum(isinstance(before, Pass) for before in operations[:i]) for i, op in enumerate(operations) if isinstance(op, Close)]
+    assert rows == [4, 16, 28, 40, 52]
+
+
+def test_the_machine_knitter_s_way_from_the_centre_out() -> None:
+    """Source: machine knitter blog, 2013 (increasing evenly across the row by machine): 98 needles and 13 increases: (98 - 13) / 13
+    = 6.54 needles between the ones that are increased. A piece keeps an even number of stitches, so 12 or 14 come of 13 here; a
+    loop beside each empty needle is the increased one."""
+    step = spread(compiled(ACROSS.format(old=98, new=111)))
+    assert step.runs + step.more_runs == pytest.approx(13, abs=1)
+    between = {step.singles - 1, step.more_singles - 1 if step.more_runs else step.singles - 1}
+    assert between <= {6, 7}
+
+
+def test_decreases_from_rib_to_body() -> None:
+    """Source: designer blog, Monday maths series, https://papermoonknits.com/musings/math-monday-decreasing-across-a-rowround: 55
+    stitches become 38: every 3rd stitch 13 times and every 4th 4 times, a group of 3 being 1 knit and 2 together. Begun on 56
+    here, an even number."""
+    step = spread(compiled(ACROSS.format(old=56, new=38)))
+    assert step.stitches == 38
+    assert step.changed == "two together"
+    assert {step.singles + 2, step.more_singles + 2} == {3, 4}
+
+
+def test_heavy_decreases() -> None:
+    """Source: knitting forum thread, https://forum.knittinghelp.com/t/pattern-help-needed/45374: 54 decreases in 128 stitches
+    between the borders: 34 groups of 2 and 20 groups of 3."""
+    step = spread(compiled(ACROSS.format(old=128, new=128 - 54)))
+    groups = {step.singles + 2: step.runs, step.more_singles + 2: step.more_runs}
+    assert groups == {3: 20, 2: 34}
+
+
+def test_increases_with_a_gap_at_each_end() -> None:
+    """Source: general question-and-answer page,
+    https://stampinglane.com/mosaicism/how-do-you-decrease-stitches-evenly-in-knitting.html: 115 stitches and 8 more, flat, with 8 +
+    1 gaps: 7 of 13 and 2 of 12; 123 stitches."""
+    body = ACROSS.replace("skirt in plain", "skirt in plain, centre stitch").format(old=115, new=123)
+    outcome = compiled(body)
+    step = spread(outcome)
+    assert step.stitches == 123
+    # The 9th gap is what is left behind the last increase.
+    last = 123 - step.runs * (step.singles + 1) - step.more_runs * (step.more_singles + 1)
+    assert sorted([step.singles] * step.runs + [step.more_singles] * step.more_runs + [last]) == [12] * 2 + [13] * 7
+    assert knitted(outcome, "skirt").stitches_at(21) == 123
+
+
+def test_a_crown_line_of_eight() -> None:
+    """Source: knitting forum thread, https://forum.knittinghelp.com/t/help-decreasing/77473: 56 stitches, knit 5, 2 together, 8
+    times: 48 are left. Flat and with both edges kept clear, 4 or 5 lie between."""
+    step = spread(compiled(ACROSS.format(old=56, new=48)))
+    assert (step.stitches, step.runs + step.more_runs) == (48, 8)
+    assert {step.singles, step.more_singles} == {4, 5}

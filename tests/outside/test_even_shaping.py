@@ -7,6 +7,7 @@ from itertools import pairwise
 
 import pytest
 from PIL import Image, ImageDraw
+from worked import PER_INCH, garment, moves, proven
 
 from walewright.solve.curves import straight, targets
 from walewright.solve.model import Phrase
@@ -90,20 +91,22 @@ def test_an_ordinary_slope_follows_the_line_better_or_is_plainer_than_published(
     assert deviation(taper, rows_of(ours)) <= deviation(taper, printed) + 1e-9 or len(ours) < len(published)
 
 
-def test_a_taper_with_a_plain_tail() -> None:
-    """Source: knitters' mailing list archive, post on shaping formulas, September 1997 (host stephthornton.co.uk): 24 to 20
-    stitches on one edge over 20 rows: every 4th row 4 times, then 4 rows plain."""
-    assert made(slope(4, 20)) == (Phrase((4,), (1,), 4),)
-
-
 def test_the_notation_of_rows_stitches_and_times() -> None:
     """Source: Japanese knitting studio, how to read charts, https://knittercocoon.com/how-to-read-the-patterns: every 8 rows 1
-    stitch 5 times, then 7 rows even: 5 stitches over 47 rows."""
-    phrase = Phrase((8,), (-1,), 5)
-    assert (phrase.change, phrase.rows + 7) == (-5, 47)
-    (ours,) = made(slope(5, 47))
-    assert ours.times == 5
-    assert deviation(slope(5, 47), rows_of((ours,))) <= deviation(slope(5, 47), rows_of((phrase,))) + 1e-9
+    stitch 5 times, then 7 rows even: 5 stitches over 47 rows. Levels lie on even rows here, so over 48."""
+    outcome = proven(
+        """
+piece part in plain
+    levels hem 0 cm, top 48 rows
+    start 40 stitches wide with e-wrap
+    edges slope to 30 stitches wide at top, fashioned 2 in
+    end cast off
+"""
+    )
+    said = " ".join(outcome.plain_text.split())
+    assert "Knit 8 rows, decrease 1 st at both ends" in said
+    assert "work this 5 times in all. 30 sts, RC 40" in said
+    assert "Knit to RC 48. 30 sts" in said
 
 
 def drawn(moves: int, rows: int) -> list[int]:
@@ -146,8 +149,24 @@ def test_moves_are_where_the_line_is_drawn_or_near(moves: int, rows: int) -> Non
 
 def test_stitches_are_of_one_parity_with_the_piece() -> None:
     """Source: designer blog, 2014, http://kristentendyke.blogspot.com/2014/02/how-to-increase-evenly-along-set-number.html: 7.75 in
-    and 12 in at 5 stitches to the inch: 38 (not 39) and 60 stitches, 11 increases on each side."""
-    from walewright.solve.bands import even
-
-    assert (even(7.75 * 5), even(12 * 5)) == (38, 60)
-    assert (60 - 38) // 2 == 11
+    and 12 in at 5 stitches to the inch: 38 (not 39) and 60 stitches, 11 increases on each side, over 15.5 in at 7 rows to the
+    inch."""
+    sleeve = garment(
+        """
+piece sleeve in plain
+    levels cuff 0 cm, wide 15.5 in, top 17.5 in
+    start 7.75 in wide with e-wrap
+    edges slope to 12 in wide at wide, fashioned 2 in
+    end cast off
+""",
+        5 * PER_INCH,
+        7 * PER_INCH,
+        "standard",
+    ).piece("sleeve")
+    assert sleeve.start == 38
+    assert sleeve.row("wide") == 108
+    (grow, *_) = sleeve.left
+    assert [by for _, by in moves(grow)] == [1] * 11
+    assert sleeve.start + 2 * 11 == 60
+    # The published gaps, with a row of the last width kept: every 9th row and every 10th became every 9th.
+    assert {b - a for (a, _), (b, _) in pairwise(moves(grow))} <= {9, 10}

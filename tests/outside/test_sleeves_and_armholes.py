@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from worked import cast_offs, compiled, garment, moves
+import pytest
+from finished import length, width
+from worked import INCH, cast_offs, compiled, garment, moves, proven
 
 from walewright.solve.model import SizedRun
 
@@ -135,8 +137,9 @@ piece skirt in plain
 
 
 def test_a_v_neck_with_and_without_a_stitch_at_its_point() -> None:
-    """Source: knitting article collection, 2015, https://knit1knitall.blogspot.com/2015/08/convert-top-down-crew-scoop-or-square.html:
-    30 stitches across the back neck are 15 shapings on each side; 31 are 15 on each side and the centre stitch."""
+    """Source: knitting article collection, 2015,
+    https://knit1knitall.blogspot.com/2015/08/convert-top-down-crew-scoop-or-square.html: 30 stitches across the back neck are 15
+    shapings on each side; 31 are 15 on each side and the centre stitch."""
     piece = """
 piece front in plain{odd}
     levels hem 0 cm, top 120 rows
@@ -150,3 +153,37 @@ piece front in plain{odd}
         assert opening.flat == centre
         for inner in (opening.left, opening.right):
             assert sum(-by for run in inner for _, by in run.changes()) == 15
+
+
+def test_an_armhole_whose_last_part_is_the_sleeve_s() -> None:
+    """Source: designer blog, writing a raglan, 2013: 4 in of sleeve at the neck and a raglan of 5.5 in: the back neck is 2 in deep,
+    half of what the sleeves lay over the shoulder, and the armhole 7.5 in."""
+    outcome = proven(
+        """
+let line = 5.5 in
+let over_shoulder = 4 in
+
+piece back in plain, knit 2
+    levels hem 0 cm, underarm 10 in, top 10 in + line
+    start 18 in wide with e-wrap
+    edges straight to underarm called side
+    use raglan_line, top top, off 2 cm, across 7 in
+    end cast off
+
+piece sleeve in plain, knit 2
+    levels cuff 0 cm, underarm 12 in, top 12 in + line
+    start 12 in wide with e-wrap
+    edges straight to underarm called seam
+    use raglan_line, top top, off 2 cm, across over_shoulder
+    end cast off
+
+join back raglan to sleeve raglan
+"""
+    )
+    line = length(outcome, "back", "underarm", "top")
+    neck = width(outcome, "sleeve", "top") / 2
+    assert line == pytest.approx(5.5 * INCH, abs=0.25)
+    assert neck == pytest.approx(2 * INCH, abs=0.25)
+    assert line + neck == pytest.approx(7.5 * INCH, abs=0.4)
+    (join,) = outcome.counts.sizes[0].joins if outcome.counts else ()
+    assert join.one_rows == join.other_rows == pytest.approx(5.5 * INCH * 4, abs=1)

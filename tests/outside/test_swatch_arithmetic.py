@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 import pytest
+from worked import SHIPPED
 
 from walewright.design import Changes
-from walewright.design.changes import changed_fabrics, read_tension
+from walewright.design.changes import read_tension
 from walewright.design.findings import Findings
 from walewright.design.materials import fabric
 from walewright.design.model import Fabric, Origin, Yarn
 from walewright.design.places import Place
 from walewright.design.units import STITCHES
 from walewright.design.values import Scope
+from walewright.pipeline import compile
 from walewright.source import syntax
 from walewright.source.syntax import Binary, Call, Number
 
@@ -98,20 +100,10 @@ def test_armhole_rows() -> None:
 @pytest.mark.parametrize(("written", "own"), [(100, 112.5), (7, 7.875), (24, 27)])
 def test_stitches_at_another_tension(written: float, own: float) -> None:
     """Source: http://www.cara4webshopping.com/convert_patterns.html: from 8 stitches and 15 rows to the inch to 9 and 12, stitches
-    are multiplied by 1.125 and rows by 0.8: 100, 7 and 24 stitches become 112.5, 7.875 and 27; 10 rows become 8."""
-    cloth, regraded = regauged(knitted(8, 15, 1, 1, "in"), 9, 12)
-    assert across(cloth, Number(written, "stitches")) * regraded.stitches_per_cm == pytest.approx(own)
+    are multiplied by 1.125: 100, 7 and 24 stitches become 112.5, 7.875 and 27; 7.875 are made 8."""
     in_language = Binary("*", Number(written, "stitches"), Binary("/", Number(9, "stitches"), Number(8, "stitches")))
     assert worked(in_language) == pytest.approx(own)
-
-
-def test_rows_and_whole_stitches_at_another_tension() -> None:
-    """Source: http://www.cara4webshopping.com/convert_patterns.html: 10 rows at 15 to the inch become 8 at 12; 7.875 stitches are
-    made 8."""
-    cloth, regraded = regauged(knitted(8, 15, 1, 1, "in"), 9, 12)
-    assert rows(cloth, 10, "rows") / cloth.rows_per_cm * regraded.rows_per_cm == pytest.approx(8)
-    whole = Call("round", (Number(7.875, "stitches"), Number(1, "stitch")))
-    assert worked(whole) == 8
+    assert worked(Call("round", (in_language, Number(1, "stitch")))) == int(own + 0.5)
 
 
 def test_a_much_thicker_yarn() -> None:
@@ -123,11 +115,45 @@ def test_a_much_thicker_yarn() -> None:
     assert worked(Call("round", (exact, Number(1, "stitch")))) == 72
 
 
-def regauged(cloth: Fabric, stitches_per_inch: float, rows_per_inch: float) -> tuple[Fabric, Fabric]:
-    """The fabric as written and with a knitter's tension in its place."""
-    text = f"{stitches_per_inch / 0.254} st {rows_per_inch / 0.254} rows"
-    findings = Findings()
-    changed = changed_fabrics({"plain": cloth}, Changes(tensions={"plain": text}), findings)["plain"]
-    assert findings.all() == ()
-    assert changed is not None
-    return cloth, changed
+SHEET = """pattern "Sheet"
+
+sizes one
+    figure 10 cm
+
+machine wide
+    needles 300
+    pitch 4.5 mm
+    prongs 1 2 3
+    waste rows 8
+
+yarn wool "wool", 100 g = 200 m
+
+fabric plain
+    stocking stitch in wool at tension 5
+    swatch 8 stitches by 15 rows = 1 in by 1 in
+
+piece sheet in plain
+    levels hem 0 cm, wide 10 / 15 * 1 in, top 100 / 15 * 1 in
+    start 100 / 8 * 1 in wide with e-wrap
+    edges straight to wide
+    edges slope to 124 / 8 * 1 in wide at top, fashioned 2 in
+    end cast off
+"""
+
+
+@pytest.mark.parametrize(
+    ("tension", "widths", "heights"),
+    [(None, {100}, (10, 100)), (f"{9 / 0.254:.4f} st {12 / 0.254:.4f} rows", {112, 113}, (8, 80))],
+    ids=["as written", "as knitted"],
+)
+def test_a_piece_at_another_tension(tension: str | None, widths: set[int], heights: tuple[int, int]) -> None:
+    """Source: http://www.cara4webshopping.com/convert_patterns.html: from 8 stitches and 15 rows to the inch to 9 and 12: 100
+    stitches become 112.5, made 112 or 113; 24 become 27; 10 rows become 8."""
+    outcome = compile(SHEET, "sheet.wale", SHIPPED, Changes(tensions={"plain": tension} if tension else {}))
+    assert outcome.proven, [(d.code, d.message) for d in outcome.diagnostics]
+    assert outcome.counts is not None
+    piece = outcome.counts.sizes[0].piece("sheet")
+    assert piece.start in widths
+    assert (piece.row("wide"), piece.rows) == heights
+    made = outcome.results[0].fabrics[0]
+    assert made.stitches_at(piece.rows) - made.stitches_at(1) == pytest.approx(27 if tension else 24, abs=1)

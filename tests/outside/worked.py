@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from walewright.bed import Fabric
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.knit.operations import CastOff, Pass, SetCounter
@@ -27,17 +28,59 @@ edging band in plain, 4 rows deep, added after, cast off chain
 """
 
 
-def compiled(body: str, stitches: float = 28, rows: float = 40, bed: str = "fine") -> Outcome:
+ONE_SIZE = """sizes one
+    figure 10 cm
+"""
+
+WIDE = """wide
+    needles 300
+    pitch 4.5 mm
+    prongs 1 2 3
+    waste rows 8"""
+"""A bed for pieces that a source knits in the round and that no shipped bed has room for when they are flat."""
+
+INCH = 2.54
+PER_INCH = 10 / INCH
+"""So many to the inch are so many times this to 10 cm."""
+
+
+def compiled(body: str, stitches: float = 28, rows: float = 40, bed: str = "fine", sizes: str = ONE_SIZE) -> Outcome:
     """The source with these pieces, at so many stitches and rows to 10 cm."""
-    return compile(HEAD.format(stitches=stitches, rows=rows, bed=bed) + body, "worked.wale", SHIPPED, Changes())
+    assert ONE_SIZE in HEAD
+    head = HEAD.replace(ONE_SIZE, sizes).format(stitches=stitches, rows=rows, bed=bed)
+    return compile(head + body, "worked.wale", SHIPPED, Changes())
+
+
+def proven(body: str, stitches: float = 28, rows: float = 40, bed: str = "fine", sizes: str = ONE_SIZE) -> Outcome:
+    """What comes of that source, with its proof."""
+    outcome = compiled(body, stitches, rows, bed, sizes)
+    assert outcome.proven, [(d.code, d.message, d.notes) for d in outcome.diagnostics]
+    return outcome
 
 
 def garment(body: str, stitches: float = 28, rows: float = 40, bed: str = "fine") -> SizedGarment:
     """The proven garment of that source."""
-    outcome = compiled(body, stitches, rows, bed)
-    assert outcome.proven, [(d.code, d.message, d.notes) for d in outcome.diagnostics]
+    outcome = proven(body, stitches, rows, bed)
     assert outcome.counts is not None
     return outcome.counts.sizes[0]
+
+
+def knitted(outcome: Outcome, block: str, size: int = 0) -> Fabric:
+    """A block as the bed knitted it."""
+    return next(fabric for fabric in outcome.results[size].fabrics if fabric.name == block)
+
+
+def picked(outcome: Outcome, band: str, piece: str, edge: str, part: int = 0) -> list[int]:
+    """Along one part of an edge of a piece, from below: at which of its places the loops of a band were hung. Where two places are
+    one loop's (the beginning and the first row of an edge), it is the lower one's first."""
+    places = list(enumerate(knitted(outcome, piece).edge(edge)[part].points))
+    found = []
+    for link in knitted(outcome, band).links:
+        at = next((place for place in places if place[1] == link.loops and link.piece == piece), None)
+        if at is not None:
+            places.remove(at)
+            found.append(at[0])
+    return sorted(found)
 
 
 def moves(run: SizedRun) -> list[tuple[int, int]]:

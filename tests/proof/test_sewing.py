@@ -31,4 +31,9 @@ def test_a_piece_closed_to_a_tube_has_one_seam_a_copy() -> None:
 
 def test_what_is_knitted_or_grafted_together_takes_no_yarn_of_its_own() -> None:
     assert sewn("side", way="linked") == {}
-    assert sewn("side", way="grafted") == {}
+    assert sewn("end", "back", way="grafted") == {}
+
+
+def test_a_graft_where_no_tail_hangs_takes_four_widths() -> None:
+    assert sewn("start", "back", way="grafted") == {"wool": pytest.approx(4 / 3 * sewn("start", "back")["wool"])}
+    assert sewn("start", "back")["wool"] > 0

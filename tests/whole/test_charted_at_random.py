@@ -24,7 +24,6 @@ HONEST = frozenset(
         "beyond-the-edge",
         "border-needs-whole",
         "cannot-match",
-        "chart-begins-on-fold",
         "chart-begins-open",
         "counts-conflict",
         "edge-stitches-too-few",

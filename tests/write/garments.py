@@ -119,6 +119,9 @@ SAMPLES: tuple[Step, ...] = (
     st.ClosedStart("chain"),
     st.UseYarnStep("wool", "4.."),
     st.UseYarnStep("navy", "4..", "carried"),
+    st.UseLooser("wool", "6..", "4..", "2 to 3 numbers"),
+    st.UseLooser("navy", "10", "9", "1 number"),
+    st.UseLooser("wool", "", "B.", ""),
     st.SetRowCounter(7),
     st.StartChart("lozenge", "lace", "whole", -43, 42, 2, -41),
     st.StartChart("plait", "cable", "panel", -6, 5, 0, -6),
@@ -191,6 +194,7 @@ SAMPLES: tuple[Step, ...] = (
     joined("sleeve.2nd cap", "back armhole + front armhole", 10, 20, "gathered", ends="left top"),
     joined("collar start", "back neck", 5, -20, ends="left right"),
     joined("crown start", "crown end", 0, 0, "grafted", ends="left left"),
+    joined("one start", "other start", 0, 0, "grafted", edges="no tail", ends="left left"),
     joined("cuff.each end", "", 0, ends="left left"),
     joined("hat end", "", 0, 0, "gathered", ends="left left"),
     replace(

@@ -11,8 +11,6 @@ from walewright.report.model import Span
 OPEN_STARTS = ("waste", "hand waste")
 ON_WASTE = ("knit", "purl")
 """Cells that leave the loop which the needle carries already alone: it is the waste yarn's."""
-NOT_ON_FOLD = ("tuck", "slip", "long", "cross")
-"""Cells that hold or exchange the loop which the needle carries already: it is two, the hem's last and its first hung up to it."""
 
 
 def begins(piece: Piece, found: tuple[Area, ...], ground: Ground) -> bool:
@@ -20,9 +18,11 @@ def begins(piece: Piece, found: tuple[Area, ...], ground: Ground) -> bool:
     edging = ground.edgings.get(piece.start_edging) if piece.start_edging is not None else None
     if piece.start_way not in OPEN_STARTS or (piece.start_edging is not None and edging is None):
         return True
-    check = _on_waste if edging is None or edging.when != "first" else _on_fold
+    if edging is not None and edging.when == "first":
+        # A row of the hem's own knits the fold together before.
+        return True
     lowest = [area for area in found if area.chart is not None and area.low == piece.levels[0].height]
-    sound = [check(piece, area, ground) for area in lowest]
+    sound = [_on_waste(piece, area, ground) for area in lowest]
     return all(sound)
 
 
@@ -35,19 +35,6 @@ def _on_waste(piece: Piece, area: Area, ground: Ground) -> bool:
         piece,
         area,
         "the first row on waste yarn is knitted plain, so that it hangs free to be rehung or joined",
-        ground,
-    )
-
-
-def _on_fold(piece: Piece, area: Area, ground: Ground) -> bool:
-    at = _first(area.chart, lambda cell: bool(cell.yarn) or cell.kind in NOT_ON_FOLD)
-    return at is None or _tell(
-        "chart-begins-on-fold",
-        "before it every needle carries two loops of the hem, which have to be knitted together first",
-        at,
-        piece,
-        area,
-        "the row above a fold knits the hem's last loops and those hung up to them, needle by needle",
         ground,
     )
 

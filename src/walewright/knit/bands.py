@@ -3,22 +3,26 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from walewright.design.model import Band, Design, Edging, Piece
 from walewright.glue.model import Face, Glued, Line, Seam
 from walewright.knit import steps as st
+from walewright.knit.corners import corner_notes
 from walewright.knit.edging_hands import idle_slots
 from walewright.knit.ends import pick_ups
 from walewright.knit.folding import counted, first_use, in_work, knitted, set_aside
-from walewright.knit.lengths import tail_cm
+from walewright.knit.lengths import grafting_cm, seam_tail_cm, tail_cm
 from walewright.knit.operations import Side, other
 from walewright.knit.steps import Step, StepBlock
-from walewright.solve.model import SizedBand, SizedPiece, SizedSlot
+from walewright.knit.tails import Tails
+from walewright.solve.model import SizedBand, SizedGarment, SizedPiece, SizedSlot
 
 
-def edging_block(design: Design, piece: Piece, sized: SizedPiece, facing: Face) -> StepBlock:
+def edging_block(design: Design, piece: Piece, sized: SizedPiece, facing: Face, tails: Tails) -> StepBlock:
     """The edging on the rehung first row of a piece, which has its side `facing` to the knitter."""
     edging = design.edging(piece.start_edging or "")
+    tail = tails.of_start(piece.name, _depth_cm(design, edging, sized.edging_rows))
     left = sized.start // 2
     hang: tuple[Step, ...] = (
         st.CarriageAt("right", origin=edging.origin.path),
@@ -26,10 +30,10 @@ def edging_block(design: Design, piece: Piece, sized: SizedPiece, facing: Face) 
         *set_aside(edging, -left, sized.start - left - 1),
         st.RehangStart(piece.name, in_work(edging, -left, sized.start - left - 1), facing, origin=edging.origin.path),
     )
-    return _hung(design, edging, f"{piece.name} {edging.name}", piece.copies, hang, sized.start, sized.edging_rows)
+    return _hung(design, edging, f"{piece.name} {edging.name}", piece.copies, hang, sized.start, sized.edging_rows, tail)
 
 
-def band_block(design: Design, glued: Glued, band: Band, sized: SizedBand) -> StepBlock:
+def band_block(design: Design, glued: Glued, garment: SizedGarment, band: Band, sized: SizedBand) -> StepBlock:
     """A band on stitches picked up along edges, from the left needle to the right in the order of `pick_ups`."""
     edging = design.edging(band.edging)
     first = -(sized.stitches // 2)
@@ -42,7 +46,16 @@ def band_block(design: Design, glued: Glued, band: Band, sized: SizedBand) -> St
         *set_aside(edging, first, last),
         *pick_ups(sized.pick_ups, first, band.origin.path, idle),
     )
-    return _hung(design, edging, band.name, sized.copies, hang, sized.stitches, sized.rows, sized.holes)
+    # It has two ends, and one of them is sewn with its tail: to the other, or to what it meets.
+    tail = seam_tail_cm(_depth_cm(design, edging, sized.rows))
+    made = _hung(design, edging, band.name, sized.copies, hang, sized.stitches, sized.rows, tail, sized.holes)
+    *before, (title, off) = made.paragraphs
+    return replace(made, paragraphs=(*before, (title, (*corner_notes(design, garment, band, sized), *off))))
+
+
+def _depth_cm(design: Design, edging: Edging, rows: int) -> float:
+    """Of so many rows of an edging as it is seen."""
+    return rows / design.fabric(edging.fabric).rows_per_cm
 
 
 def open_and_joined(glued: Glued, line: Line) -> Iterator[Step]:
@@ -69,9 +82,10 @@ def _hung(
     hang: tuple[Step, ...],
     stitches: int,
     rows: int,
+    tail: int,
     holes: tuple[SizedSlot, ...] = (),
 ) -> StepBlock:
-    """Knitted from the hung loops to the cast-off."""
+    """Knitted from the hung loops to the cast-off, whose tail has `tail` cm if it is chained off."""
     fabric = design.fabric(edging.fabric)
     origin = edging.origin.path
     first = -(stitches // 2)
@@ -82,16 +96,17 @@ def _hung(
         st.SetRowCounter(0, origin=origin),
         *knitted(edging, fabric, rows, first, last, ends, design.machine.stage, holes),
     )
-    off = _off(design, edging, in_work(edging, first, last))
+    off = _off(design, edging, in_work(edging, first, last), tail)
     return StepBlock(name, name, copies, (("Hang on", hang), ("Knit", knit), ("Finish", off)))
 
 
-def _off(design: Design, edging: Edging, stitches: int) -> tuple[Step, ...]:
+def _off(design: Design, edging: Edging, stitches: int, tail: int) -> tuple[Step, ...]:
     origin = edging.origin.path
-    tail = tail_cm(design.fabric(edging.fabric), stitches)
+    fabric = design.fabric(edging.fabric)
     match edging.cast_off:
         case "sewn":
-            return (st.BreakOff(tail, origin=origin), st.SewOffAll(origin=origin))
+            return (st.BreakOff(tail_cm(fabric, stitches), origin=origin), st.SewOffAll(origin=origin))
         case "waste":
-            return (st.BreakOff(tail, origin=origin), st.OffOnWaste(design.machine.waste_rows, "end", origin=origin))
-    return (st.CastOffAll(origin=origin), st.BreakOff(origin=origin))
+            off = st.OffOnWaste(design.machine.waste_rows, "end", origin=origin)
+            return (st.BreakOff(grafting_cm(fabric, stitches), origin=origin), off)
+    return (st.CastOffAll(origin=origin), st.BreakOff(tail, origin=origin))

@@ -15,6 +15,10 @@ from walewright.knit.stages import Rib, rib_slots
 from walewright.knit.state import State
 
 
+def _use_looser(s: State, step: st.UseLooser) -> Done:
+    return (op.UseYarn(step.yarn, step.setting),), replace(s, yarn=(step.yarn, step.setting))
+
+
 def _rehang_start(s: State, step: st.RehangStart) -> Done:
     return (op.Rehang(step.piece, s.first, s.last, step.facing),), s
 
@@ -73,6 +77,7 @@ def _hang_to_link(s: State, step: st.HangToLink) -> Done:
 
 
 EDGING_HANDS: Mapping[type[st.Step], Callable[[State, Any], Done]] = {
+    st.UseLooser: _use_looser,
     st.RehangStart: _rehang_start,
     st.PickUpAlong: _pick_up_along,
     st.LatchRib: _latch_rib,

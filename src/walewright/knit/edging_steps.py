@@ -8,6 +8,22 @@ from walewright.knit.step import Step
 
 
 @dataclass(frozen=True, slots=True)
+class UseLooser(Step):
+    """Change to garment yarn `yarn`, or go on with it, at tension `tension`, `numbers` ("2 numbers") looser than `than`: for a row
+    that knits two layers together. Where the dial's labels are no numbers both are empty: the next looser setting."""
+
+    yarn: str
+    tension: str
+    than: str
+    numbers: str
+
+    @property
+    def setting(self) -> str:
+        """The tension as the bed is told it."""
+        return self.tension or f"looser than {self.than}"
+
+
+@dataclass(frozen=True, slots=True)
 class RehangStart(Step):
     """`facing` side ("purl" or "knit") facing, hang the first garment row of `piece` on the needles in work, unravelling the waste
     (`stitches` loops)."""

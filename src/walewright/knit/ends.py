@@ -11,6 +11,7 @@ from walewright.knit.lengths import gathering_cm, tail_cm
 from walewright.knit.operations import Side, other
 from walewright.knit.ordinals import ordinal
 from walewright.knit.steps import Step
+from walewright.knit.tails import Tails
 from walewright.solve.model import PickUp, SizedOpening, SizedPiece, SizedRun
 
 WASTE_WAYS = {"waste": "comb", "hand waste": "by hand"}
@@ -33,7 +34,7 @@ def start(design: Design, piece: Piece, sized: SizedPiece, use: st.UseYarnStep) 
         edging = edging_of(design, piece)
         if edging is not None and edging.when == "first":
             begin = _edging_first(design, edging, piece, sized, needles)
-            said = next(s for s in reversed(begin) if isinstance(s, st.UseYarnStep))
+            said = next(s for s in reversed(begin) if isinstance(s, st.UseYarnStep | st.UseLooser))
             # After stripes it is said which of their yarns goes on.
             if said != use or design.fabric(edging.fabric).stripes:
                 begin = (*begin, use)
@@ -90,23 +91,17 @@ def pick_ups(picked: tuple[PickUp, ...], first: int, origin: str, idle: tuple[in
             at = last + 1
 
 
-def finish(design: Design, piece: Piece, edge: str, fabric: Fabric, stitches: int) -> tuple[Step, ...]:
+def finish(design: Design, piece: Piece, edge: str, fabric: Fabric, stitches: int, tails: Tails) -> tuple[Step, ...]:
     """The `stitches` of the last row, in `fabric`, off the bed, called `edge` where they stay open."""
     origin = piece.origin.path
+    tail = tails.of_end(piece.name, edge, fabric, stitches)
     if piece.end_way == "waste":
-        tail = tail_cm(fabric, stitches) if _grafted(design, piece, edge) else 0
         return (st.BreakOff(tail, origin=origin), st.OffOnWaste(design.machine.waste_rows, edge, origin=origin))
     if piece.end_way == "gathered":
         return (st.BreakOff(gathering_cm(fabric, stitches), origin=origin), st.GatherAll(origin=origin))
     if piece.end_way == "sewn-off":
         return (st.BreakOff(tail_cm(fabric, stitches), origin=origin), st.SewOffAll(origin=origin))
-    return (st.CastOffAll(origin=origin), st.BreakOff(origin=origin))
-
-
-def _grafted(design: Design, piece: Piece, edge: str) -> bool:
-    """Whether the tail of these stitches grafts them: it comes from the side named first."""
-    names = {"end", "shoulder"} if edge.startswith(("end", "shoulder")) else {edge}
-    return any(e.piece == piece.name and e.edge in names for join in design.joins if join.way == "grafted" for e in join.one)
+    return (st.CastOffAll(origin=origin), st.BreakOff(tail, origin=origin))
 
 
 # ----------------------------------------------------------------- names of edges

@@ -1,14 +1,17 @@
-"""The rows of an edging, by its kind: what is knitted before a fold, the fold, what is knitted behind it, and the fold hung up.
+"""The rows of an edging, by its kind: what is knitted before a fold, the fold, what is knitted behind it, the fold hung up, and the
+looser row that knits both layers together.
 
 `rows` are always those of the outside, which is seen.
 """
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from walewright.design.model import Edging, Fabric
 from walewright.knit import steps as st
+from walewright.knit.dial import HEM, looser
 from walewright.knit.edging_hands import idle_slots
 from walewright.knit.figures import start_stripes
 from walewright.knit.operations import Side, other
@@ -24,25 +27,29 @@ FOLDED = ("folded", "picot", "mock rib")
 
 @dataclass(frozen=True, slots=True)
 class Leg:
-    """Rows in one tension (empty: the fabric's); `picot`: a row of eyelets comes first; `outside`: what is seen."""
+    """Rows in one tension (empty: the fabric's); `picot`: a row of eyelets comes first; `outside`: what is seen; `joins`: the first
+    row is hung up before, and this knits both layers together."""
 
     rows: int
     tension: str = ""
     picot: bool = False
     outside: bool = False
+    joins: bool = False
 
 
 def legs(edging: Edging, rows: int) -> tuple[Leg, ...]:
     """The rows of an edging in the order knitted."""
     fold = (Leg(1, edging.fold_tension),) if edging.fold_tension else ()
     outside = Leg(rows, outside=True)
+    # What is cast off after the fold needs no row: the chain goes through both layers.
+    joining = Leg(1, joins=True)
     match edging.kind:
         case "folded" | "mock rib":
             inside = Leg(rows, edging.inside_tension)
-            return (inside, *fold, outside) if edging.when == "first" else (outside, *fold, inside)
+            return (inside, *fold, outside, joining) if edging.when == "first" else (outside, *fold, inside)
         case "picot":
             if edging.when == "first":
-                return (Leg(rows, edging.inside_tension), Leg(rows, picot=True, outside=True))
+                return (Leg(rows, edging.inside_tension), Leg(rows, picot=True, outside=True), joining)
             return (outside, Leg(rows, edging.inside_tension, picot=True))
         case "facing":
             return (Leg(1, edging.fold_tension), outside)
@@ -88,6 +95,11 @@ def knitted(
     made: list[Step] = [start_stripes(fabric, origin)] if fabric.stripes else []
     at, in_use = 0, begin
     for leg in own:
+        if leg.joins:
+            made += _hung_up(edging, fabric, first, last)
+            loops = _after_fold(edging, first, last)
+            made += [_joining(fabric, origin), st.KnitTo(total, origin=origin), st.Now(loops, total, ends, origin=origin)]
+            continue
         # Stripes are all in one tension.
         tension = fabric.tension if fabric.stripes else leg.tension or fabric.tension
         if leg.picot:
@@ -110,15 +122,37 @@ def knitted(
                 made.append(rib.step(row - at))
             made += [slot_step(hole, fabric) for hole in inside if begun + hole.row == row]
             at = row
+    if not own[-1].joins:
+        made += _hung_up(edging, fabric, first, last)
+    return tuple(made)
+
+
+def _hung_up(edging: Edging, fabric: Fabric, first: int, last: int) -> Iterator[Step]:
+    """What ends the rows of an edging: its stripes, and its first row hung up if it is folded."""
+    origin = edging.origin.path
     if fabric.stripes:
-        made.append(st.StopStripes(fabric.name, origin=origin))
+        yield st.StopStripes(fabric.name, origin=origin)
     if edging.kind in FOLDED:
-        onto = "all needles" if edging.kind == "mock rib" and edging.when == "first" else "the same needles"
-        after = last - first + 1 if onto == "all needles" else loops
+        onto = "all needles" if _filled(edging) else "the same needles"
         # What is hidden lies at the side that is worn inside.
         way = "in front" if fabric.right_side == "knit" else "behind"
-        made.append(st.FoldUp(loops, onto, after, way, origin=origin))
-    return tuple(made)
+        yield st.FoldUp(in_work(edging, first, last), onto, _after_fold(edging, first, last), way, origin=origin)
+
+
+def _filled(edging: Edging) -> bool:
+    """Whether the needles of a mock rib that were out of work come back for what follows."""
+    return edging.kind == "mock rib" and edging.when == "first"
+
+
+def _after_fold(edging: Edging, first: int, last: int) -> int:
+    """Stitches in work when the fold is hung up."""
+    return last - first + 1 if _filled(edging) else in_work(edging, first, last)
+
+
+def _joining(fabric: Fabric, origin: str) -> Step:
+    """The tension of the row that knits the fold together."""
+    found = looser(fabric.tension, HEM)
+    return st.UseLooser(_first_yarn(fabric), found.label, found.than, found.numbers, origin=origin)
 
 
 def first_use(edging: Edging, fabric: Fabric, rows: int) -> st.UseYarnStep:

@@ -7,6 +7,8 @@ from collections.abc import Iterator
 from walewright.design.model import Design
 from walewright.glue.model import OPPOSITE, Chain, EndAt, Face, Seam, right_side
 from walewright.knit import steps as st
+from walewright.knit.dial import LINKING, looser
+from walewright.knit.lengths import SEWN_IN
 from walewright.knit.ordinals import ordinal
 from walewright.knit.steps import Step, StepBlock
 from walewright.solve.model import SizedSeam
@@ -31,13 +33,14 @@ def link_block(design: Design, seam: Seam, sized: SizedSeam, copies: int) -> Ste
         *_hung(seam.one, seam.one_begins, sized.one_stitches, first, worn, "empty needles", copies, origin),
         *_hung(seam.other, seam.other_begins, sized.other_stitches, first, _OTHER[worn], "the other piece", copies, origin),
     )
+    row = looser(fabric.tension, LINKING)
     knit = (
-        st.UseYarnStep(fabric.yarn, fabric.tension, origin=origin),
+        st.UseLooser(fabric.yarn, row.label, row.than, row.numbers, origin=origin),
         st.SetRowCounter(0, origin=origin),
         st.KnitRows(1, origin=origin),
         st.Now(stitches, 1, "left", origin=origin),
     )
-    off = (st.CastOffAll(origin=origin), st.BreakOff(origin=origin))
+    off = (st.CastOffAll(origin=origin), st.BreakOff(SEWN_IN, origin=origin))
     place = seam.one[0]
     copy = f" {ordinal(place.copy)}" if place.copies > 1 and copies == 1 else ""
     name = f"{place.owner} {place.edge}{copy} link"

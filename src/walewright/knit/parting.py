@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from walewright.design.model import Fabric
 from walewright.knit import steps as st
-from walewright.knit.lengths import length_cm
+from walewright.knit.lengths import SEWN_IN, length_cm
 from walewright.knit.operations import Side
 from walewright.knit.state import Part, State
 from walewright.knit.steps import Step
@@ -38,7 +38,7 @@ def part(opening: SizedOpening, state: State, use: st.UseYarnStep, rows: int) ->
         return (*centre, _put_by("left", working[0], first - 1, (state.held_left, 0), rows, origin))
     return (
         *centre,
-        st.BreakOff(origin=origin),
+        st.BreakOff(SEWN_IN, origin=origin),
         # More than one needle is held only on the side where the carriage is not.
         st.CarriageAt("left", origin=origin),
         _put_by("right", last + 1, working[1], (0, state.held_right), rows, origin),
@@ -64,7 +64,11 @@ def turn_to(
         done: Side = "left" if side == "right" else "right"
         put_by = _put_by(done, *state.working(), (state.held_left, state.held_right), rows, origin)
         # The yarn is broken before cord is laid: it hangs from that part.
-        steps += [st.BreakOff(origin=origin), put_by] if isinstance(put_by, st.PartOnCord) else [put_by, st.BreakOff(origin=origin)]
+        steps += (
+            [st.BreakOff(SEWN_IN, origin=origin), put_by]
+            if isinstance(put_by, st.PartOnCord)
+            else [put_by, st.BreakOff(SEWN_IN, origin=origin)]
+        )
     waiting = state.left if side == "left" else state.right
     if waiting is None:
         raise ValueError(f"{state.block}: no part waits at the {side}")

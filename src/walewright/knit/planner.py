@@ -26,6 +26,7 @@ from walewright.knit.parts import Pattern, PiecePart, parts, pattern
 from walewright.knit.seaming import joins, links, made_on_the_bed
 from walewright.knit.state import State
 from walewright.knit.steps import SizePlan, Step, StepBlock
+from walewright.knit.tails import Tails, tails
 from walewright.knit.weave import crowded, weave
 from walewright.knit.zones import Fabrics
 from walewright.solve.model import Counts, SizedGarment, SizedOpening, SizedPiece
@@ -67,7 +68,7 @@ def _draft(design: Design, piece: Piece, sizes: tuple[SizedPiece, ...]) -> _Draf
         return draft
     known: dict[str, Known] = {}
     for sized in sizes:
-        for title, steps in _piece_block(draft, sized).paragraphs:
+        for title, steps in _piece_block(draft, sized, Tails()).paragraphs:
             bodies = (body_shape(s.body) for s in steps if isinstance(s, st.Repeat) and s.times > 1)
             known[title] = known.get(title, frozenset()).union(bodies)
     return replace(draft, known=known)
@@ -76,8 +77,9 @@ def _draft(design: Design, piece: Piece, sizes: tuple[SizedPiece, ...]) -> _Draf
 def _size_plan(design: Design, glued: Glued, garment: SizedGarment, drafts: Mapping[str, _Draft]) -> SizePlan:
     """Everything in the order of work. Seams and steps that follow each other are one block of joining."""
     blocks: list[StepBlock] = []
+    needed = tails(design, glued, garment)
     for kind, tasks in groupby(glued.order, key=lambda task: _room(design, glued, task)):
-        for made in _done(design, glued, garment, drafts, kind, tuple(tasks)):
+        for made in _done(design, glued, garment, drafts, needed, kind, tuple(tasks)):
             blocks.append(made)
     return SizePlan(garment.size, tuple(_titled(blocks)))
 
@@ -92,24 +94,32 @@ def _room(design: Design, glued: Glued, task: Task) -> str:
 
 
 def _done(
-    design: Design, glued: Glued, garment: SizedGarment, drafts: Mapping[str, _Draft], room: str, tasks: Sequence[Task]
+    design: Design,
+    glued: Glued,
+    garment: SizedGarment,
+    drafts: Mapping[str, _Draft],
+    needed: Tails,
+    room: str,
+    tasks: Sequence[Task],
 ) -> Iterator[StepBlock]:
     if room == "by hand":
         yield StepBlock(JOINING, "", 1, (("", tuple(_by_hand(design, glued, garment, tasks))),), joining=True)
     elif room == "links":
         yield from links(design, glued, garment, [task.number for task in tasks])
     else:
-        yield from (_knitted(design, glued, garment, drafts, task) for task in tasks)
+        yield from (_knitted(design, glued, garment, drafts, needed, task) for task in tasks)
 
 
-def _knitted(design: Design, glued: Glued, garment: SizedGarment, drafts: Mapping[str, _Draft], task: Task) -> StepBlock:
+def _knitted(
+    design: Design, glued: Glued, garment: SizedGarment, drafts: Mapping[str, _Draft], needed: Tails, task: Task
+) -> StepBlock:
     if task.kind == "band":
         band = next(b for b in design.bands if b.name == task.name)
-        return band_block(design, glued, band, next(b for b in garment.bands if b.name == band.name))
+        return band_block(design, glued, garment, band, next(b for b in garment.bands if b.name == band.name))
     piece, sized = design.piece(task.name), garment.piece(task.name)
     if task.kind == "edging":
-        return edging_block(design, piece, sized, start_facing(design, piece.name))
-    return _piece_block(drafts[task.name], sized)
+        return edging_block(design, piece, sized, start_facing(design, piece.name), needed)
+    return _piece_block(drafts[task.name], sized, needed)
 
 
 def _by_hand(design: Design, glued: Glued, garment: SizedGarment, tasks: Sequence[Task]) -> Iterator[Step]:
@@ -142,7 +152,7 @@ def _titled(blocks: Sequence[StepBlock]) -> Iterator[StepBlock]:
 # ----------------------------------------------------------------- a piece's sentences
 
 
-def _piece_block(draft: _Draft, sized: SizedPiece) -> StepBlock:
+def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
     design, piece = draft.pattern.design, draft.pattern.piece
     fabrics = Fabrics(design, piece, sized)
     found = figures(fabrics)
@@ -168,7 +178,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece) -> StepBlock:
         paragraphs.append((title, tuple(made)))
 
     def off(edge: str) -> tuple[Step, ...]:
-        return finish(design, piece, edge, fabrics.at(sized.rows - 1), state.last - state.first + 1)
+        return finish(design, piece, edge, fabrics.at(sized.rows - 1), state.last - state.first + 1, needed)
 
     def waits(opening: SizedOpening) -> int:
         """Rows that each part is put by for while the other is knitted."""

@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from walewright.design.model import Design
-from walewright.glue.model import OPPOSITE, Chain, EndAt, Glued, Place, Seam
+from walewright.glue.model import OPPOSITE, Chain, EndAt, Glued, Seam
 from walewright.knit import steps as st
 from walewright.knit.linking import link_block
 from walewright.knit.ordinals import ordinal
 from walewright.knit.steps import Step, StepBlock
+from walewright.knit.tails import open_end, places
 from walewright.solve.model import SizedGarment, SizedSeam
 
 
@@ -84,19 +85,13 @@ def _sentence(design: Design, glued: Glued, garment: SizedGarment, some: Sequenc
     if join.way == "grafted":
         rows = one = other = 0
     seams = tuple(_seam_of(glued.seams[group[0]], len(group) > 1) for group in some)
-    is_open = join.way == "sewn" and all(_is_open(design, p) for group in some for p in _places(glued.seams[group[0]]))
+    open_ends = [open_end(design, p) for group in some for p in places(glued.seams[group[0]])]
+    edges = "open" if join.way == "sewn" and all(open_ends) else "no tail" if join.way == "grafted" and not any(open_ends) else ""
+    if first.beyond:
+        edges = "beyond"
     strips = _strips(design, glued, [n for group in some for n in group])
-    told = (easing, longer, join.way, rows, one, other, "open" if is_open else "", strips)
+    told = (easing, longer, join.way, rows, one, other, edges, strips)
     return st.JoinEdges(seams, *told, origin=join.origin.path)
-
-
-def _places(seam: Seam) -> Chain:
-    return (*seam.one, *seam.other)
-
-
-def _is_open(design: Design, place: Place) -> bool:
-    """Whether the edge is the last row of a piece that ends on waste yarn."""
-    return place.edge.partition(" ")[0] in ("end", "shoulder") and design.piece(place.owner).end_way == "waste"
 
 
 def _seam_of(seam: Seam, each: bool) -> st.SeamOf:

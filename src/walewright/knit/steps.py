@@ -18,6 +18,7 @@ from walewright.knit.edging_steps import LatchRib as LatchRib
 from walewright.knit.edging_steps import PickUpAlong as PickUpAlong
 from walewright.knit.edging_steps import PicotRow as PicotRow
 from walewright.knit.edging_steps import RehangStart as RehangStart
+from walewright.knit.edging_steps import UseLooser as UseLooser
 from walewright.knit.joining_steps import EdgeInSeam as EdgeInSeam
 from walewright.knit.joining_steps import EdgeIs as EdgeIs
 from walewright.knit.joining_steps import JoinEdges as JoinEdges

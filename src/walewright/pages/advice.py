@@ -39,7 +39,8 @@ def _together(kinds: frozenset[str]) -> tuple[str, ...]:
         return ()
     return (
         "“At the same time”: the lines that follow, one for each edge, all begin at the same row. Knit each row once; after each "
-        "row do what any of the lines asks for there, the upper line first. Words in square brackets are one round of work. "
+        "row do what any of the lines asks for there: first wraps, then what returns to work, then what goes into hold, then the "
+        "rest, each in the order of the lines. Words in square brackets are one round of work. "
         "For each line write the rows of your size into the margin first, and tick them off as you come to them.",
     )
 

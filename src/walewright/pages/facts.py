@@ -12,6 +12,7 @@ from walewright.pages.marks import alike, motifs, slots_name
 from walewright.pages.measures import name_of
 from walewright.pages.model import Fact
 from walewright.pages.supplies import stitch_words
+from walewright.proof.model import Proof
 from walewright.solve.model import Counts, SizedBand, SizedPiece, SizedSlot, SizedWedge, SizedZone
 from walewright.write.model import Section
 
@@ -157,6 +158,14 @@ def _motifs(sized: list[SizedPiece]) -> Iterator[Fact]:
         high = graded([_row(s, m.to_row) for s, m in zip(sized, one, strict=True)])
         told = f"RC {low} to {high}, needles {graded([needle(m.first) for m in one])} to {graded([needle(m.last) for m in one])}"
         yield Fact(f"Motif {name_of(one[0].chart)}", told)
+
+
+def long_loops(proof: Proof, section: str) -> Iterator[Fact]:
+    """Stitches drawn long by hand, one by one, as many as the bed counted."""
+    rows = [next((p.long_rows for p in size.pieces if p.name == section), ()) for size in proof.sizes]
+    if any(rows):
+        most, times, whole = ([str(n) for n in of] for of in zip(*((max(r, default=0), len(r), sum(r)) for r in rows), strict=True))
+        yield Fact("Loops drawn long", f"by hand, at most {graded(most)} in a row, in {graded(times)} rows; {graded(whole)} in all")
 
 
 def _holes(bands: list[SizedBand]) -> Iterator[Fact]:

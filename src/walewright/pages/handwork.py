@@ -7,7 +7,7 @@ import itertools
 import re
 from collections.abc import Iterable, Iterator
 
-from walewright.design.model import Chart, Design, Edging
+from walewright.design.model import Chart, Design, EdgeName, Edging, Join
 from walewright.pages.charts import anchor as chart_anchor
 from walewright.pages.howto import TECHNIQUES, Technique
 from walewright.pages.howto.scene import Scene
@@ -47,7 +47,9 @@ def features(design: Design, section: Section) -> Iterator[str]:
     kinds = {kind for p in section.paragraphs for s in p.sentences for kind in s.kinds}
     yield from sorted(kinds)
     if section.joining and "JoinEdges" in kinds:
-        yield from (f"join {join.way}" for join in design.joins if join.way != "linked")
+        for join in design.joins:
+            if join.way != "linked":
+                yield from _of_join(design, join)
     if "HangToLink" in kinds:
         yield "join linked"
     piece = next((p for p in design.pieces if p.name == section.name), None)
@@ -64,7 +66,37 @@ def features(design: Design, section: Section) -> Iterator[str]:
         # Whether a yarn is carried or broken is what the sentence says.
         yield "yarn carried"
     for edging in _edgings(design, section):
-        yield f"edging {edging.kind}"
+        yield f"edging {edging.kind} {edging.mock}" if edging.mock else f"edging {edging.kind}"
+
+
+LAST = ("end", "shoulder")
+
+
+def _of_join(design: Design, join: Join) -> Iterator[str]:
+    """How it is put together; of what is sewn, what lies against what."""
+    edges = (*join.one, *join.other)
+    if join.way == "sewn" and all(_waits(design, e) for e in edges):
+        # No seam holds open loops: they are grafted, or linked on the bed.
+        yield from ("join grafted", "join linked")
+        return
+    yield f"join {join.way}"
+    if join.way in ("sewn", "gathered"):
+        for one in dict.fromkeys(_of_stitches(design, e) for e in join.one):
+            for other in dict.fromkeys(_of_stitches(design, e) for e in join.other):
+                yield f"join {'stitches' if one or other else 'rows'} to {'stitches' if one and other else 'rows'}"
+
+
+def _waits(design: Design, edge: EdgeName) -> bool:
+    """Whether its loops are on waste yarn."""
+    return edge.edge.partition(" ")[0] in LAST and design.piece(edge.piece).end_way == "waste"
+
+
+def _of_stitches(design: Design, edge: EdgeName) -> bool:
+    """Whether stitches lie along the edge: a start, an end, the lips of a slot, what was taken at once of an opening; along any
+    other it is rows."""
+    name, _, part = edge.edge.partition(" ")
+    piece = design.piece(edge.piece)
+    return name in ("start", *LAST, *(s.name for s in piece.slots)) or part in ("centre", "upper")
 
 
 def _charts(design: Design, section: Section) -> list[Chart]:

@@ -6,12 +6,13 @@ import re
 from collections.abc import Iterator
 
 from walewright.design.model import Design
-from walewright.pages.facts import section_facts
+from walewright.pages.facts import long_loops, section_facts
 from walewright.pages.handwork import by_hand
 from walewright.pages.measures import name_of
 from walewright.pages.model import Drawing, Fact, Line, Part, RowLine, SizeTable, Stage
 from walewright.pages.model import Piece as Stretch
 from walewright.pages.unbroken import graded_length
+from walewright.proof.model import Proof
 from walewright.solve.model import Counts
 from walewright.write.model import Instructions, Paragraph, Run, Section, Sentence
 
@@ -29,12 +30,15 @@ BESIDE = 20
 """Characters of a graded figure that go beside a drawing; facts with longer ones stand beneath it."""
 
 
-def parts(design: Design, counts: Counts, instructions: Instructions, drawings: Drawings, units: str) -> tuple[Part, ...]:
+def parts(
+    design: Design, counts: Counts, instructions: Instructions, proof: Proof, drawings: Drawings, units: str
+) -> tuple[Part, ...]:
     """One part a section, in the order of work."""
     made = []
     for section in instructions.sections:
         drawing, legend = drawings.get(section.name, (None, None))
-        facts = (*section_facts(design, counts, section), *_schematic_fact(drawing, legend, units))
+        found = (*section_facts(design, counts, section), *long_loops(proof, section.name))
+        facts = (*found, *_schematic_fact(drawing, legend, units))
         links = by_hand(design, section)
         made.append(_part(section, instructions.sizes, _anchor(section.name), facts, drawing, legend, links))
     return tuple(made)

@@ -27,6 +27,8 @@ class PieceProof:
     rows: int
     loops: int
     measures: tuple[Measure, ...]
+    long_rows: tuple[int, ...] = ()
+    """How many stitches were drawn long by hand, of each row that has any."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,15 +10,22 @@ from walewright.glue.model import Glued
 from walewright.proof.seams import pairs
 
 BY_NEEDLE = ("sewn", "gathered")
-"""Ways that take a length of yarn of their own: linked seams are knitted, grafted ones are sewn with a tail that was asked for."""
+"""Ways that take a length of yarn of their own: linked seams are knitted, grafted ones are sewn with a tail that was asked for,
+where one hangs."""
+GRAFT = 4 / 3
+"""A graft without a tail takes 4 widths of yarn, where a seam takes 3 lengths (common practice)."""
+LAST = ("end", "shoulder")
+"""Edges where the yarn was broken off."""
 
 
 def seams_cm(design: Design, glued: Glued, fabrics: Mapping[str, Fabric]) -> dict[str, float]:
     """Centimetres of seam by yarn, that of the piece named first, over all seams of the garment."""
     found: dict[str, float] = {}
     for made in glued.seams:
-        along = seam(fabrics, pairs(made.one)) if design.joins[made.join].way in BY_NEEDLE else None
+        way = design.joins[made.join].way
+        new_end = way == "grafted" and not any(p.edge.partition(" ")[0] in LAST for p in (*made.one, *made.other))
+        along = seam(fabrics, pairs(made.one)) if way in BY_NEEDLE or new_end else None
         if along is not None:
             yarn = design.fabric(design.piece(made.one[0].owner).fabric).yarn
-            found[yarn] = found.get(yarn, 0.0) + (along.length_cm or 0.0)
+            found[yarn] = found.get(yarn, 0.0) + (along.length_cm or 0.0) * (GRAFT if new_end else 1)
     return found

@@ -86,6 +86,14 @@ def _counts(design: Design, fabric: Fabric) -> Counts:
     return counts
 
 
+def long_rows(fabric: Fabric) -> tuple[int, ...]:
+    """Stitches drawn long, row by row of those that have any."""
+    if Kind.LONG not in fabric.kinds:
+        return ()
+    made = Counter(fabric.course_of(loop).counter for loop, kind in enumerate(fabric.kinds) if kind == Kind.LONG)
+    return tuple(made[row] for row in sorted(made))
+
+
 def _floats(fabric: Fabric) -> Iterator[tuple[str, str, str, int, int]]:
     """(fabric, yarn, tension, needles passed, needles of them slipped) of each float."""
     rows = courses_by_row(fabric) if fabric.floats else {}

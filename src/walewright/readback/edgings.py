@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from typing import Any
 
@@ -11,6 +12,16 @@ from walewright.readback.mind import Contradiction, Mind
 
 class Edgings(Mind):
     """Methods are named for the grammar's phrases."""
+
+    def use_looser(self, yarn: str, *told: Any) -> None:
+        """`told`: the tension, by how many numbers it is looser, and than which; or only the setting before the next one."""
+        tension = told[0] if len(told) > 1 else f"looser than {told[0]}"
+        if len(told) > 1:
+            by, than = told[1], told[2]
+            if not by[0] <= _turns(tension) - _turns(than) <= by[-1]:
+                raise Contradiction(f"tension {tension} is not {' to '.join(map(str, by))} numbers looser than {than}")
+        self.made.append(op.UseYarn(yarn, tension))
+        self._yarn = (yarn, tension)
 
     def every_out_of_work(self, every: int, stitches: int) -> None:
         part = self._part()
@@ -76,3 +87,11 @@ class Edgings(Mind):
         part = self._part()
         outwards = {*range(right, part[-1], every), *range(left, part[0], -every)}
         return [s for s in sorted(outwards) if part[0] < s < part[-1]]
+
+
+def _turns(tension: str) -> int:
+    """The whole number of a dial's label."""
+    found = re.match(r"[0-9]+", tension)
+    if found is None:
+        raise Contradiction(f"nobody can say how many numbers looser tension {tension} is")
+    return int(found[0])

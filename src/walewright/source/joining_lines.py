@@ -1,4 +1,4 @@
-"""Nodes of the syntax tree that put pieces together: bands, joins, and edges that stay free."""
+"""Nodes of the syntax tree that put pieces together: bands and joins."""
 
 from __future__ import annotations
 
@@ -22,13 +22,6 @@ class Band(Node):
     first: Expr | None = None
     last: Expr | None = None
     facing: str = ""
-
-
-@dataclass(frozen=True, slots=True)
-class Free(Node):
-    """`free scarf side + scarf end`: edges that are meant to be joined to nothing."""
-
-    edges: tuple[EdgeRef, ...]
 
 
 @dataclass(frozen=True, slots=True)

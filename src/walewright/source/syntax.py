@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from walewright.report.model import Span
-from walewright.source.joining_lines import Band, Free, Join
+from walewright.source.joining_lines import Band, Join
 from walewright.source.piece_lines import (
     Across,
     Buttonholes,
@@ -30,13 +30,15 @@ from walewright.source.piece_lines import (
     Zone,
 )
 from walewright.source.quantities import Binary, Call, Expr, Name, Negative, Node, Number
+from walewright.source.wearing_lines import Along, Cord, Finished, Free, Lap, Measured, PlaceRef, Round, Through
 
 __all__ = [
-    "Across", "Band", "Binary", "Broken", "Buttonholes", "Call", "Chart", "ChartKey", "ChartRepeat", "ChartRow", "ChartWay",
-    "Comment", "Cord", "Edge", "EdgeRef", "Edging", "End", "Expr", "Fabric", "Free", "Join", "Let", "LevelDef", "Levels", "Machine",
-    "MachineFact", "MakingUp", "Motif", "Name", "Neck", "Negative", "Node", "Number", "Opening", "OwnFigure", "Pattern", "Piece",
-    "RepeatStretch", "Require", "RightSide", "Shape", "Shoulders", "SizeRow", "Sizes", "Slot", "Start", "Statement",
-    "Stitch", "Stripe", "Swatch", "Text", "Tree", "Use", "Wedge", "Yarn", "YarnCount", "Zone",
+    "Across", "Along", "Band", "Binary", "Broken", "Buttonholes", "Call", "Chart", "ChartKey", "ChartRepeat", "ChartRow",
+    "ChartWay", "Comment", "Cord", "Edge", "EdgeRef", "Edging", "End", "Expr", "Fabric", "Finished", "Free", "Join", "Lap",
+    "Let", "LevelDef", "Levels", "Machine", "MachineFact", "MakingUp", "Measured", "Motif", "Name", "Neck", "Negative", "Node",
+    "Number", "Opening", "OwnFigure", "Pattern", "Piece", "PlaceRef", "RepeatStretch", "Require", "RightSide", "Round", "Shape",
+    "Shoulders", "SizeRow", "Sizes", "Slot", "Start", "Statement", "Stitch", "Stripe", "Swatch", "Text", "Through", "Tree",
+    "Use", "Wedge", "Yarn", "YarnCount", "Zone",
 ]  # fmt: skip
 
 
@@ -292,18 +294,11 @@ class Shape(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class Cord(Node):
-    """`cord hood 90 cm long`: a cord or ribbon drawn through the piece."""
-
-    piece: str
-    length: Expr
-
-
 @dataclass(frozen=True, slots=True)
 class Require(Node):
-    """`require armhole >= upper_arm / 2 + 2 cm`: `relation` is one of <= >= = < >."""
+    """`require armhole >= upper_arm / 2 + 2 cm`, `require along neckband >= head * 0.8`: `relation` is one of <= >= = < >."""
 
-    left: Expr
+    left: Expr | Measured
     relation: str
     right: Expr
     because: str | None = None
@@ -351,6 +346,9 @@ Statement = (
     | Shape
     | Use
     | Cord
+    | Finished
+    | Through
+    | Lap
     | Neck
     | Shoulders
     | End

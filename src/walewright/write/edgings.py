@@ -21,6 +21,13 @@ def picot_row(s: Said) -> Phrase:
     return worded(f"{which}, one needle to the right and leave the empty needles in work")
 
 
+def use_looser(s: Said) -> Phrase:
+    """Words of `steps.UseLooser`."""
+    if not s.any.tension:
+        return worded(f"change to {s.any.yarn}, the next looser setting after tension {s.any.than}")
+    return worded(f"change to {s.any.yarn}, tension {s.any.tension}, {s.any.numbers} looser than tension {s.any.than}")
+
+
 ONTO = {
     "the same needles": ("", "each on the needle that knitted it"),
     "all needles": (

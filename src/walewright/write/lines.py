@@ -23,6 +23,7 @@ Sizes = tuple[int, ...]
 _ONE_SENTENCE = (st.KnitRows, *SHAPING)
 _ONE_LINE = (
     (st.UseYarnStep, st.SetRowCounter),
+    (st.UseLooser, st.SetRowCounter),
     (st.UseYarnStep, st.ClosedStart),
     (st.ClosedStart, st.SetRowCounter),
     (st.CarriageAt, st.SetRowCounter),

@@ -23,10 +23,21 @@ def phrase(said: Said) -> Phrase:
 
 
 def kinds(said: Said) -> tuple[str, ...]:
-    """Class names of the steps that the phrase says, those inside a repeat after "Repeat"."""
+    """Class names of the steps that the phrase says, those inside a repeat after "Repeat"; with the numbers where hands do
+    something else for each."""
     if not isinstance(said.any, st.Repeat):
-        return (type(said.any).__name__,)
+        return tuple(dict.fromkeys(kind(step) for step in said.steps if step is not None))
     return ("Repeat", *(kind for inner in bodies(said) for kind in kinds(inner)))
+
+
+def kind(step: Step) -> str:
+    """ "Decrease 2 in", "Decrease 1", "EveryOutOfWork 3"; of any other step the class name."""
+    match step:
+        case st.Decrease():
+            return f"Decrease {step.by} in" if step.inset else f"Decrease {step.by}"
+        case st.EveryOutOfWork():
+            return f"EveryOutOfWork {step.every}"
+    return type(step).__name__
 
 
 def has_number(step: Step) -> bool:
@@ -232,6 +243,7 @@ TEMPLATES: dict[type[Step], Callable[[Said], Phrase]] = {
     st.GatherAll: partings.gather_all,
     st.BreakOff: partings.break_off,
     st.ReturnPart: partings.return_part,
+    st.UseLooser: edgings.use_looser,
     st.RehangStart: edgings.rehang_start,
     st.PickUpAlong: edgings.pick_up_along,
     st.PicotRow: edgings.picot_row,
@@ -250,6 +262,7 @@ _NUMBERLESS = (
     st.CarriageAt,
     st.ClosedStart,
     st.UseYarnStep,
+    st.UseLooser,
     st.StopChart,
     st.StartStripes,
     st.StopStripes,

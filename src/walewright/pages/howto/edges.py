@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from walewright.pages.howto.scene import HOOK, Scene
 from walewright.pages.howto.technique import Technique
 from walewright.pages.pens import path
@@ -27,23 +29,34 @@ def _latched(s: Scene) -> None:
     s.bars(5, 11.5, 21.5)
 
 
-def _mock(s: Scene) -> None:
-    s.needles(7, back=(1, 3, 5)).loops(0, 2, 4, 6)
-    for i in (1, 3, 5):
+def _mock(s: Scene, every: int) -> None:
+    idle = tuple(range(every - 1, 6, every))
+    s.needles(7, back=idle).loops(*(i for i in range(7) if i not in idle))
+    for i in idle:
         s.bars(i, 12.4, 16)
-    s.word(s.width / 2, 21.6, "every second one out of work")
+    s.word(s.width / 2, 21.6, f"every {'second' if every == 2 else 'third'} one out of work")
+
+
+def _mock_1_by_1(s: Scene) -> None:
+    _mock(s, 2)
+
+
+def _mock_2_by_1(s: Scene) -> None:
+    _mock(s, 3)
 
 
 def fold(s: Scene, word: str) -> None:
-    """The fabric from the side: up from the needles, folded, the first row hung on the same hook."""
+    """The fabric from the side, the knitter at its right: down from the needles behind, folded, and up again in front, the first
+    row hung on the same hook. Its purl side, which faces the knitter, lies inside the fold."""
     s.count = 6
     y = 5.0
     s.paper.draw("steel", f"M1 {y - 0.5}L20 {y - 0.5}a1.1 1.1 0 0 1 0 2.2l-0.9 0l0 -0.6l0.8 0a0.4 0.4 0 0 0 0 -0.9L1 {y + 0.3}Z")
-    s.yarn((19.6, y), (22.6, y + 3), (23, 12), (22.2, 19), (20.4, 20.6), (18.6, 19), (18.2, 12), (18.2, 8), (19, y))
-    s.word(26, 9, "outside", "start")
-    s.word(15.6, 12, "inside", "end")
+    s.yarn((19.6, y), (18.4, 8), (18.2, 12), (18.6, 19), (20.4, 20.6), (22.2, 19), (23, 12), (22.6, y + 3), (19.6, y))
+    s.word(15.6, 12, "outside", "end")
+    s.word(27.6, 12, "inside", "start")
+    s.word(44.8, 5.6, "your side", "end")
     s.word(26, 20.8, word, "start")
-    s.arrow((13, 18.5), (16.6, 7), -1.5)
+    s.arrow((26, 17.6), (24.6, 6.6), -0.8)
 
 
 def _folded(s: Scene) -> None:
@@ -72,8 +85,9 @@ def _facing(s: Scene) -> None:
 def _rolled(s: Scene) -> None:
     s.count = 6
     s.yarn((26, 2), (26, 11), (24.6, 17.6), (20.4, 19.4), (18, 16.6), (19.8, 14), (22, 15.6), (21, 17.2))
-    s.paper.draw("texture", *(path([(26.8, y), (27.8, y + 0.9), (26.8, y + 1.8)]) for y in (3.0, 5.2, 7.4, 9.6)))
-    s.word(30, 8, "knit side", "start")
+    s.paper.draw("texture", *(path([(25.2, y), (24.2, y + 0.9), (25.2, y + 1.8)]) for y in (3.0, 5.2, 7.4, 9.6)))
+    s.word(22, 8, "knit side", "end")
+    s.word(29, 8, "purl side", "start")
 
 
 def _chained(s: Scene) -> None:
@@ -96,6 +110,21 @@ def _picked_up(s: Scene) -> None:
     for needle, at in enumerate((0.2, 1.6, 3.0, 5.0, 6.6)):
         s.loop(needle, 15.2, top=HOOK - 1.6)
         s.paper.draw("measure", path([(s.x(needle), 12.4), (left + at * 4.1 + 2, 15.2)]))
+
+
+def _mock_rib(ribs: str, every: int, draw: Callable[[Scene], None]) -> Technique:
+    which = "second" if every == 2 else "third"
+    return Technique(
+        f"Mock rib {ribs}",
+        (f"EveryOutOfWork {every}", f"edging mock rib {every}"),
+        f"Push every {which} needle, counted from the left and without the last, out of work before the waste yarn is cast on; "
+        "knit twice the depth, the row in the middle looser where the lines say so. Then bring the empty needles back to work, "
+        "turn the first row up in front, towards you, purl sides together, and hang its loops: the one left of each empty needle "
+        "goes on that, the others where they came from. Set the looser tension that the line names and knit both layers together "
+        "in one row. The bars of the gaps draw in to a rib.",
+        f"every {which} needle out of work, bars lying in the gaps",
+        draw,
+    )
 
 
 TECHNIQUES = (
@@ -126,39 +155,35 @@ TECHNIQUES = (
         "one column dropped to its first row and another being latched up",
         _latched,
     ),
-    Technique(
-        "Mock rib",
-        ("EveryOutOfWork", "edging mock rib"),
-        "Push the needles that the line names out of work before the waste yarn is cast on; knit twice the depth, the row in "
-        "the middle looser where the lines say so. Then bring the empty needles back to work, fold with the purl sides "
-        "together, and hang the loops of the first row: one beside each empty needle goes on that, the others where they came "
-        "from. The bars of the gaps draw in to a rib.",
-        "needles out of work, bars lying in the gaps",
-        _mock,
-    ),
+    _mock_rib("1 by 1", 2, _mock_1_by_1),
+    _mock_rib("2 by 1", 3, _mock_2_by_1),
     Technique(
         "Folded hem",
         ("edging folded",),
-        "Knit the part that will lie inside, one looser row for the fold, and the outside. Turn the first row up behind, take "
-        "the waste out loop by loop, and hang each loop on the needle on which it was made, straight above its column; the next "
-        "row knits both together. On a band that was knitted on, hang the first row’s loop behind each stitch, and knit or cast "
-        "off both together, loosely. Count the loops before you knit.",
-        "the fabric from the side, folded up and its first row hung on the hook it hangs from",
+        "The first row is turned up in front, towards you, so that the purl sides lie together and the knit side is outside. "
+        "A hem at the beginning: knit the part that will lie inside, the fold row if the lines have one, and the outside; turn the "
+        "first row up, take the waste out loop by loop, and hang each loop on the needle on which it was made, straight above its "
+        "column. Count the loops, set the looser tension that the line names and knit both layers together in one row, slowly. "
+        "A band that was knitted on: lift the line along which it hangs up in front, hang the loop of its first row below "
+        "each stitch on that stitch’s needle, and cast off through both, loosely.",
+        "the fabric from the side, turned up in front and its first row hung on the hook it hangs from",
         _folded,
     ),
     Technique(
         "Picot hem",
         ("PicotRow", "edging picot"),
-        "Knit the inside; then set every second stitch on the needle at its right and leave the empty needles in work. Knit the "
-        "outside; turn the first row up behind, take its waste out loop by loop and hang each loop straight above its column, and "
-        "count. The row of holes is the fold and makes small points.",
+        "Knit the first half; then set every second stitch on the needle at its right, as the line says, and leave the empty "
+        "needles in work. Knit the second half. Turn the first row up in front, towards you, purl sides together, hang each of its "
+        "loops straight above its column, the waste taken out loop by loop where it began in waste yarn, and count; knit or cast "
+        "off both layers together as the line says. The row of holes is the fold and makes small points.",
         "every second stitch set on its neighbour, and the edge of points that comes of it",
         _picot,
     ),
     Technique(
         "Rolled edge",
         ("edging rolled",),
-        "Nothing is hung up or sewn down: the plain fabric rolls to its knit side of itself. Do not press it flat.",
+        "Nothing is hung up or sewn down: the plain fabric rolls to its knit side of itself at a first or last row, as edges of "
+        "rows roll to the purl side. Do not press it flat.",
         "the edge from the side, rolled towards the knit side",
         _rolled,
     ),

@@ -18,6 +18,41 @@ def _sewn(s: Scene) -> None:
     s.sewing_needle(18, 9.0, 18, 11)
 
 
+def _stitches(s: Scene, y: float, up: bool) -> None:
+    """A row of stitches along a closed edge: each a V, its chain beyond."""
+    for i in range(5):
+        x = s.x(i) + 3.2
+        tip = y + 3 if up else y - 3
+        s.paper.draw("texture", path([(x - 2.4, y), (x, tip), (x + 2.4, y)]))
+    beyond = y - 1.6 if up else y + 1.6
+    s.paper.draw("thread", zigzag(2, s.width - 2, beyond, 0.7, 1.2))
+
+
+def _to_rows(s: Scene) -> None:
+    s.count = 6
+    _stitches(s, 7.2, False)
+    for i in range(7):
+        x = 3.6 + i * 6.0
+        s.paper.draw("measure", path([(x - 1.8, 15.4), (x + 1.8, 15.4)]))
+        s.paper.draw("texture", path([(x - 1.8, 18), (x, 20), (x + 1.8, 18)]))
+    s.yarn((3.6, 15.4), (s.x(0) + 3.2, 6.0), (9.6, 15.4), (s.x(1) + 3.2, 6.0), (15.6, 15.4), (21.6, 15.4), (s.x(2) + 3.2, 6.0))
+    s.sewing_needle(s.x(2) + 6.0, 8.4, 20, 11)
+    s.word(s.width - 1, 21.9, "rows", "end")
+    s.word(s.width - 1, 2.2, "stitches", "end")
+
+
+def _stitch_to_stitch(s: Scene) -> None:
+    s.count = 6
+    _stitches(s, 6.4, False)
+    _stitches(s, 16.2, True)
+    points: list[tuple[float, float]] = []
+    for i in range(3):
+        x = s.x(i) + 3.2
+        points += [(x - 1.6, 17.6), (x + 1.6, 17.6), (x - 1.6, 5.0), (x + 1.6, 5.0)]
+    s.yarn(*points)
+    s.sewing_needle(s.x(2) + 6.6, 7.4, 20, 11)
+
+
 def _grafted(s: Scene) -> None:
     s.count = 6
     for i in range(5):
@@ -53,7 +88,7 @@ def _gathered(s: Scene) -> None:
 TECHNIQUES = (
     Technique(
         "Sewing row to row",
-        ("join sewn",),
+        ("join rows to rows",),
         "Lay the pieces side by side, right sides up. Take the needle under the bar between the edge stitch and its "
         "neighbour on one side, then on the other, row for row, and draw the thread so that the edge stitches turn in: one "
         "stitch of each side goes into the seam.",
@@ -61,11 +96,31 @@ TECHNIQUES = (
         _sewn,
     ),
     Technique(
+        "Sewing stitches to rows",
+        ("join stitches to rows",),
+        "Lay the pieces right sides up, the edge of stitches against the edge of rows; pin the middle, the ends and the quarters "
+        "first. On the side of the stitches take the needle under both legs of the stitch just inside the cast-off or cast-on, or, "
+        "where the loops are still on waste yarn, through each loop before its waste comes out; on the side of the rows under the "
+        "bar between the edge stitch and its neighbour. A stitch is wider than a row is high: here and there take two bars for one "
+        "stitch, so that both edges come out even, or as much longer as the line says.",
+        "a thread going to and fro between the stitches of one edge and the bars of the other, two bars for some stitches",
+        _to_rows,
+    ),
+    Technique(
+        "Sewing stitch to stitch",
+        ("join stitches to stitches",),
+        "Lay the two edges against each other, right sides up. Take the needle under both legs of a stitch just inside the "
+        "cast-off or cast-on of one, then of the stitch opposite, and go on stitch for stitch; draw the thread so that both chains "
+        "turn in. The seam has to lie as flat as a row and not hold the edge in.",
+        "a thread going to and fro under the stitches of two closed edges",
+        _stitch_to_stitch,
+    ),
+    Technique(
         "Grafting",
         ("join grafted",),
         "Lay the two rows of open loops against each other, right sides up, and unravel the waste a few loops at a time. "
         "With a blunt needle go down through a loop and up through the next on one side, then on the other, as a row of "
-        "stitches runs, drawing each to the size of its neighbours. The tail is three times as long as the row.",
+        "stitches runs, drawing each to the size of its neighbours. It takes three to four times the length of the row.",
         "two rows of open loops joined by a thread that runs as a row of stitches does",
         _grafted,
     ),
@@ -73,8 +128,9 @@ TECHNIQUES = (
         "Linking on the bed",
         ("join linked", "HangToLink"),
         "Hang one edge on the bed with the right side facing, loop for loop, then the other on the same needles with the "
-        "wrong side facing, so that the right sides meet. Knit one row over both, slowly, or draw the second piece’s loops through "
-        "the first one’s, and cast off loosely.",
+        "wrong side facing, so that the right sides meet. Set the dial two to three numbers looser than the pieces, as the line "
+        "says, thick yarn the more, and knit one row over both, slowly; or draw the second piece’s loops through the first one’s "
+        "and knit those. Cast off loosely: the seam must not be tighter than the pieces, nor may it grow.",
         "two loops on every needle, one of each piece",
         _linked,
     ),

@@ -71,6 +71,12 @@ class Scene:
             self.loop(i, low, out)
         return self
 
+    def doubled(self, at: float) -> Scene:
+        """Two loops on one needle."""
+        self.loop(at)
+        self.loop(at, top=HOOK - 3.6)
+        return self
+
     def cloth(self, first: float, last: float, top: float = 17.0, bottom: float = 22.0) -> Scene:
         """The purl side of the fabric below needles `first` to `last`."""
         x0, x1 = self.x(first) - STEP / 2, self.x(last) + STEP / 2

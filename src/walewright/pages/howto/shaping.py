@@ -8,12 +8,24 @@ from walewright.pages.howto.technique import Technique
 
 
 def _decrease(s: Scene) -> None:
-    s.needles(back=(5,)).loops(0, 1, 2)
-    s.loop(3)
-    s.loop(3, 16.5, top=HOOK - 3.6)
-    s.loop(4)
+    s.needles(back=(5,)).loops(0, 1, 2, 3)
+    s.doubled(4)
+    s.transfer_tool(4, 1)
+    s.arrow((s.x(5) - 0.6, HOOK + 5.5), (s.x(4) + 1.6, HOOK + 5.5))
+
+
+def _decrease_in(s: Scene) -> None:
+    s.needles(back=(5,)).loops(0, 1, 2, 4)
+    s.doubled(3)
     s.transfer_tool(3, 2)
     s.arrow((s.x(5) - 0.6, HOOK + 5.5), (s.x(4) + 1.6, HOOK + 5.5))
+
+
+def _decrease_two_in(s: Scene) -> None:
+    s.needles(back=(4, 5)).loops(0, 1)
+    s.doubled(2).doubled(3)
+    s.transfer_tool(2, 2)
+    s.arrow((s.x(5) - 0.6, HOOK + 5.5), (s.x(3) + 1.6, HOOK + 5.5))
 
 
 def _increase(s: Scene) -> None:
@@ -85,12 +97,29 @@ def _hung_back(s: Scene) -> None:
 TECHNIQUES = (
     Technique(
         "A decrease at the edge",
-        ("Decrease",),
-        "Move the end loop on to its neighbour and push the emptied needle out of work. Where the line says so many "
-        "stitches in, take the tool with as many prongs, lift the end loops together and set them one needle inwards: two "
-        "loops then share the innermost needle. Move the edge weight each time.",
-        "a tool with two prongs setting the two end loops one needle inwards",
+        ("Decrease 1", "Decrease 2"),
+        "Move the end loop on to its neighbour and push the emptied needle out of work. Where the line says 2 stitches, do it "
+        "twice: then three loops share the end needle. Move the edge weight each time.",
+        "the end loop set on its neighbour, its own needle pushed out of work",
         _decrease,
+    ),
+    Technique(
+        "A decrease some stitches in",
+        ("Decrease 1 in",),
+        "Take the tool with as many prongs as the line says stitches in, lift the end loops together and set them one needle "
+        "inwards: two loops then share the innermost of these needles. Push the emptied end needle out of work and move the edge "
+        "weight.",
+        "a tool with two prongs setting the two end loops one needle inwards",
+        _decrease_in,
+    ),
+    Technique(
+        "Two decreased at once, some stitches in",
+        ("Decrease 2 in",),
+        "Take the tool with as many prongs as the line says stitches in, lift the end loops together and set them two needles "
+        "inwards: two loops then share each of the two innermost of these needles. Push the two emptied end needles out of work "
+        "and move the edge weight.",
+        "a tool with two prongs setting the two end loops two needles inwards",
+        _decrease_two_in,
     ),
     Technique(
         "An increase some stitches in",

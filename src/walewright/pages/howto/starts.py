@@ -82,8 +82,9 @@ TECHNIQUES = (
     Technique(
         "Latch-tool chain",
         ("start chain",),
-        "Bring the yarn under the needle, catch it from above with the latch tool and draw a chain stitch over the needle; "
-        "go on to the next. Hang the last loop on the end needle. The chain looks like a cast-off edge.",
+        "Begin at the end away from the carriage. Bring the yarn under the needle, catch it from above with the latch tool and "
+        "draw a chain stitch over the needle; go on to the next, towards the carriage, so that the yarn ends where the first row "
+        "begins. Hang the last loop on the end needle. The chain looks like a cast-off edge.",
         "chain stitches lying over the needles, the latch tool drawing the next",
         _chain,
     ),

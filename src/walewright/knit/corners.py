@@ -1,0 +1,83 @@
+"""Inner corners of bands: how many stitches of the last row are too many there, told before it comes off.
+
+A band knitted straight is as long at its last row as at the line it hangs on. Round an inner corner it has to get shorter: turned
+by the angle t over its depth d, by 2 d tan(t / 2) (geometry), at the right angle of a square neck by 2 d. Round curves are left
+to the band's own stretch. Nothing can be taken in mid-row without moving every stitch beyond: the last row is drawn in by hand.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator
+from itertools import pairwise
+from math import atan2, degrees, radians, tan
+
+from walewright.design.model import Band, Design, Fabric
+from walewright.knit import steps as st
+from walewright.solve.model import PickUp, SizedBand, SizedGarment, SizedOpening, SizedPiece, SizedRun
+
+SHARP = 60
+"""Degrees that a line turns by at a corner; what turns less is taken for a curve, or lies flat by itself (from memory)."""
+STRAIGHT = 175
+"""Degrees from which a corner is a slit, whose band is lapped or crossed at its foot."""
+LEAST = 2
+"""Stitches too many that are worth a word."""
+
+
+def corner_notes(design: Design, garment: SizedGarment, band: Band, sized: SizedBand) -> tuple[st.Step, ...]:
+    """A note for each number of stitches that is to be drawn in at corners of an edge, in the order of the band."""
+    fabric = design.fabric(design.edging(band.edging).fabric)
+    depth = sized.rows / fabric.rows_per_cm
+    found: Counter[tuple[str, str, int, bool]] = Counter()
+    ends = (sized.pick_ups[0], sized.pick_ups[-1]) if sized.pick_ups else ()
+    for one, other in pairwise(sized.pick_ups):
+        stitches = round(_excess_cm(design, garment, one, other, depth) * fabric.stitches_per_cm)
+        # Where the band ends, or its line turns back, nearer than it is deep, there is no corner to go round.
+        short = [arm for arm in (one, other) if arm.cm < depth and (arm in ends or arm.part != "centre")]
+        if stitches >= LEAST and not short:
+            # Half of what goes is taken from each arm, two stitches for one. The flat part has a corner at both its ends; beyond
+            # another arm the band goes straight on, unless it ends.
+            needed = {id(arm): stitches * (2 if arm.part == "centre" else 1 if arm in ends else 0) for arm in (one, other)}
+            room = all(arm.stitches >= needed[id(arm)] for arm in (one, other))
+            found[one.edge.piece, one.edge.edge, stitches, room] += 1
+    return tuple(st.Say(_words(*key, count), origin=band.origin.path) for key, count in found.items())
+
+
+def _words(piece: str, edge: str, stitches: int, room: bool, corners: int) -> str:
+    where = f"the {f'{piece} {edge}'.replace('_', ' ')}"
+    corner = f"At the inner corner of {where}" if corners == 1 else f"At each of the {corners} inner corners of {where}"
+    begun = f"{corner} the last row is {stitches} sts longer than the line it comes to lie on."
+    if not room:
+        return f"{begun} That is more than can be drawn in: let the two sides of the band cross there, or knit it as two bands."
+    before, after = (stitches + 1) // 2, stitches // 2
+    times = f"{before} times on each side of it" if before == after else f"{before} times before and {after} times after it"
+    return f"{begun} Take that in as you cast off: beside the corner 2 sts together, {times}."
+
+
+def _excess_cm(design: Design, garment: SizedGarment, one: PickUp, other: PickUp, depth: float) -> float:
+    """By how much a band so deep is too long at its last row where the one edge goes over into the other."""
+    if one.edge != other.edge or one.part == other.part:
+        return 0.0
+    sized = garment.piece(one.edge.piece)
+    opening = next((o for o in sized.openings if o.name == one.edge.edge), None)
+    if opening is None:
+        return 0.0
+    turn = _turn(design.fabric(design.piece(sized.name).fabric), sized, opening, {one.part, other.part}, depth)
+    return 2 * depth * tan(radians(turn / 2)) if SHARP <= turn < STRAIGHT else 0.0
+
+
+def _turn(fabric: Fabric, sized: SizedPiece, opening: SizedOpening, parts: set[str], depth: float) -> float:
+    """Degrees that the line turns by: from the gap's edge to its flat part, or, where there is none, to its other edge."""
+    sides = [runs for part, runs in (("left", opening.left), ("right", opening.right)) if part in parts]
+    return sum(degrees(atan2(depth, _out(fabric, runs, opening.row, depth))) for runs in sides)
+
+
+def _out(fabric: Fabric, runs: tuple[SizedRun, ...], row: int, depth: float) -> float:
+    """How far, in cm, a gap's edge has gone outwards when it is so high above the parting."""
+    top = row + depth * fabric.rows_per_cm
+    return sum(-by for at, by in _changes(runs) if at <= top) / fabric.stitches_per_cm
+
+
+def _changes(runs: tuple[SizedRun, ...]) -> Iterator[tuple[int, int]]:
+    for run in runs:
+        yield from run.changes()

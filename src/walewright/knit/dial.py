@@ -1,0 +1,48 @@
+"""Settings of the tension dial: the label that stands so many numbers further, where labels are numbers."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+LINKING = (2, 3)
+"""How many numbers looser than the pieces the row is that links them: two layers are knitted through each other (common practice;
+thick yarn takes the more)."""
+HEM = (2, 2)
+"""How many numbers looser than the hem the row is that joins it: "joining row two numbers above the hem setting"
+(clearwaterknits.com/hems; there a hem at 4, its joining row at 6)."""
+LOOSEST = 10
+"""The last whole number of most dials (common practice). A label beyond it shows that the dial at hand has more."""
+
+_NUMBER = re.compile(r"(\d+)(\.\d+|\.*)")
+"""4, 4.5, or with a dot for each third between two numbers: 4. and 4.. ."""
+
+
+@dataclass(frozen=True, slots=True)
+class Looser:
+    """A setting looser than `than`: `label`, with how many numbers that is, in words; both are empty where `than` is no number, or
+    the dial's last, and only the dial itself shows what comes next."""
+
+    than: str
+    label: str = ""
+    numbers: str = ""
+
+    @property
+    def setting(self) -> str:
+        """The tension of what is knitted so."""
+        return self.label or f"looser than {self.than}"
+
+
+def looser(than: str, by: tuple[int, int]) -> Looser:
+    """The setting `by` (least, most) numbers looser than `than`."""
+    found = _NUMBER.fullmatch(than)
+    if found is None or int(found[1]) == LOOSEST:
+        return Looser(than)
+    whole, part = int(found[1]), found[2]
+    least, most = by if whole > LOOSEST else (min(n, LOOSEST - whole) for n in by)
+    # The last number of a dial has no dots behind it.
+    label = f"{whole + least}{part if whole > LOOSEST or whole + least < LOOSEST else ''}"
+    if least < by[0]:
+        most = least
+    counted = f"{least} to {most}" if most > least else str(least)
+    return Looser(than, label, f"{counted} number{'s' if counted != '1' else ''}")

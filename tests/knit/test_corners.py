@@ -1,0 +1,63 @@
+"""Inner corners of bands: what is to be drawn in there, told before the cast-off."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from walewright.design.model import Band, EdgeName
+from walewright.knit import steps as st
+from walewright.solve.model import Phrase, PickUp, SizedBand, SizedOpening
+
+
+def notes(room: Any, flat: int, *phrases: Phrase, rows: int = 6, arm: float = 10.0) -> list[str]:
+    """Of a band, 2 cm deep with 6 rows, round a gap `flat` stitches wide, 2 to the cm, whose edges move by `phrases`."""
+    runs = ((room.run(10, 40, *phrases),), (room.run(10, 40, *phrases),))
+    neck = SizedOpening("neck", 10, flat, flat, runs[0][0], room.here, 40, -(flat // 2), "waste", False, *runs)
+    edge = EdgeName("front", "neck")
+    arms = [
+        PickUp(edge, part, cm * 2, cm * 2, float(cm)) for part, cm in (("left", arm), ("centre", flat // 2), ("right", arm)) if cm
+    ]
+    picked = tuple(PickUp(p.edge, p.part, int(p.stitches), int(p.points), p.cm) for p in arms)
+    sized = SizedBand("neckband", sum(p.stitches for p in picked), rows, picked, room.here)
+    made = room.plan(
+        (room.piece("front", 80, 40, end_way="waste", openings=(neck,)),),
+        bands=((Band("neckband", "chain edge" if rows == 1 else "folded band", (edge,), room.here), sized),),
+    )
+    steps = made.paragraph("Finish", block=1)
+    assert isinstance(steps[-1], st.BreakOff | st.SewOffAll)
+    return [s.text for s in steps if isinstance(s, st.Say)]
+
+
+def test_at_a_right_angle_twice_the_depth_is_too_much(room: Any) -> None:
+    # 2 cm deep, 2 stitches to the cm: 2 x 2 cm.
+    assert notes(room, 24) == [
+        "At each of the 2 inner corners of the front neck the last row is 8 sts longer than the line it comes to lie on. "
+        "Take that in as you cast off: beside the corner 2 sts together, 4 times on each side of it."
+    ]
+    # 3 cm deep: 12 stitches.
+    assert "12 sts longer" in notes(room, 32, rows=9)[0]
+
+
+def test_a_corner_that_has_not_the_stitches_is_said_to_have_none(room: Any) -> None:
+    assert "more than can be drawn in" in notes(room, 14)[0]
+    assert "more than can be drawn in" in notes(room, 24, arm=3)[0]
+
+
+@pytest.mark.parametrize("phrases", [(Phrase((2,), (-2,), 6),), (Phrase((1,), (-1,), 12),)])
+def test_a_round_or_slanted_edge_has_no_corner(room: Any, phrases: tuple[Phrase, ...]) -> None:
+    assert notes(room, 24, *phrases) == []
+
+
+def test_nearly_upright_is_a_corner_all_the_same(room: Any) -> None:
+    """One stitch outwards in the first 2 cm: 76 degrees, 2 x 2 cm x tan 38 degrees, 6 stitches."""
+    assert "6 sts longer" in notes(room, 24, Phrase((4,), (-1,), 3))[0]
+
+
+def test_what_has_no_depth_has_no_corners(room: Any) -> None:
+    assert notes(room, 24, rows=1) == []
+
+
+def test_where_the_edge_is_shorter_than_the_band_is_deep_there_is_none(room: Any) -> None:
+    assert notes(room, 24, arm=1) == []

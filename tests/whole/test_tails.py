@@ -1,0 +1,36 @@
+"""Tails of the shipped garments: none is left to chance, and what is sewn with one has enough of it."""
+
+from __future__ import annotations
+
+import pytest
+from handwork_told import steps
+from shipped_once import GARMENTS, compiled
+
+from walewright.knit import steps as st
+from walewright.knit.operations import BreakYarn
+
+GRAFTED = 4
+SEWN_IN = 20
+
+
+@pytest.mark.parametrize("name", GARMENTS)
+def test_every_end_that_is_broken_off_has_a_length(name: str) -> None:
+    assert [s for s in steps(compiled(name)) if isinstance(s, st.BreakOff) and s.tail_cm < SEWN_IN] == []
+
+
+@pytest.mark.parametrize("name", GARMENTS)
+def test_a_graft_has_four_widths_on_one_of_its_sides(name: str) -> None:
+    made = compiled(name)
+    assert made.counts is not None
+    for plan, work, garment in zip(made.plans, made.works, made.counts.sizes, strict=True):
+        told = {s.origin: s for s in plan.joins if isinstance(s, st.JoinEdges)}
+        for join in garment.joins:
+            if join.way == "grafted" and told[join.origin.path].edges != "no tail":
+                pieces = {e.piece for e in (*join.one, *join.other)}
+                tails = [op.tail_cm for b in work.blocks if b.name in pieces for op in b.operations if isinstance(op, BreakYarn)]
+                assert max(tails) >= GRAFTED * join.one_cm - 0.5
+
+
+def test_there_are_grafts_to_look_at() -> None:
+    joins = [s for name in GARMENTS for s in steps(compiled(name)) if isinstance(s, st.JoinEdges)]
+    assert any(j.way == "grafted" and j.edges != "no tail" for j in joins)
