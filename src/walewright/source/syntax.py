@@ -294,7 +294,6 @@ class Shape(Node):
 
 
 @dataclass(frozen=True, slots=True)
-@dataclass(frozen=True, slots=True)
 class Require(Node):
     """`require armhole >= upper_arm / 2 + 2 cm`, `require along neckband >= head * 0.8`: `relation` is one of <= >= = < >."""
 
