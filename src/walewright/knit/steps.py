@@ -339,8 +339,8 @@ class EdgeIs(Step):
 
 @dataclass(frozen=True, slots=True)
 class EdgeInSeam(Step):
-    """An edge of a seam: `edge` ("armhole left") of a piece; `copy` "1st", "2nd" of its copies, "each" where the seam is made at each
-    of them, else empty; `begin` the end at which the seam comes to it (see operations.PickUpEdge)."""
+    """An edge of a seam: `edge` ("armhole left") of a piece; `copy` "1st", "2nd" of its copies, "each" where the seam is made at
+    each of them, else empty; `begin` the end at which the seam comes to it (see operations.PickUpEdge)."""
 
     piece: str
     edge: str
