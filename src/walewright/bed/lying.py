@@ -6,10 +6,11 @@ what was cast on hangs upside down, its right end at the left. With its knit sid
 
 from __future__ import annotations
 
-from walewright.bed.corners import Corners, copies_of
-from walewright.bed.fabric import UPPER, Fabric
-from walewright.bed.machine import HungEdge, Machine, Refusal
+from walewright.bed.corners import Corners, HungEdge, copies_of
+from walewright.bed.fabric import Fabric
+from walewright.bed.machine import Machine, Refusal
 from walewright.bed.model import Edge, Part
+from walewright.bed.sides import clockwise_backwards
 from walewright.knit.operations import PickUpEdge
 
 ENDS = {"rows": ("bottom", "top"), "stitches": ("left", "right")}
@@ -18,8 +19,7 @@ ENDS = {"rows": ("bottom", "top"), "stitches": ("left", "right")}
 
 def turned(edge: Edge, facing: str) -> bool:
     """Whether the points of an edge lie on the needles from the last one to the first."""
-    backwards = edge.at == "right" if edge.along == "rows" else edge.name == "start" or edge.name.endswith(f" {UPPER}")
-    return backwards == (facing == "purl")
+    return clockwise_backwards(edge) == (facing == "purl")
 
 
 def from_the_left(edge: Edge, facing: str) -> tuple[tuple[int, ...], ...]:
@@ -109,10 +109,11 @@ def _each(m: Machine, hung: HungEdge) -> list[tuple[str, int]]:
     return [(hung.piece, copy) for copy in copies_of(hung.copy, copies)]
 
 
-def put_together(m: Machine, name: str, own: Corners | None) -> None:
+def put_together(m: Machine, name: str, own: Corners | None) -> Refusal | None:
     """What a finished block brings together: two lines that were linked, and its own start with the line it was hung on."""
-    if not m.hung or any(h.corners is None for h in (*m.hung, *m.over_hung)):
-        return
+    refusal = _sides_together(m, name)
+    if refusal is not None or not m.hung or any(h.corners is None for h in (*m.hung, *m.over_hung)):
+        return refusal
     if m.over_hung:
         _ends_meet(m, m.hung, m.over_hung)
     elif own is not None:
@@ -122,6 +123,25 @@ def put_together(m: Machine, name: str, own: Corners | None) -> None:
             assert right is not None
             m.meetings.join((name, copy, own[0]), (*begin, left[0]))
             m.meetings.join((name, copy, own[1]), (*end, right[1]))
+    return None
+
+
+def _sides_together(m: Machine, name: str) -> Refusal | None:
+    """What is hung with its purl side to the knitter goes on in what is knitted; what is linked over it lies face to face with
+    it. A first row that was rehung is hung too."""
+    under = [(h.piece, h.copy, h.facing == "knit") for h in m.hung] + [(piece, 0, facing == "knit") for piece, facing in m.rehung]
+    over = [(h.piece, h.copy, h.facing == "purl") for h in m.over_hung]
+    for number in range(1, m.copies + 1):
+        sheets = [((piece, copy or number), turned) for piece, copy, turned in (*under, *over)]
+        own = [((name, number), False)] if not over else []
+        odd = m.meetings.sides.together([*sheets, *own])
+        if odd is not None:
+            return m.refuse(
+                "side-turned",
+                f"the {odd[0]} would lie with its other side out than what it hangs together with already",
+                piece=odd[0],
+            )
+    return None
 
 
 def _ends_meet(m: Machine, one: list[HungEdge], other: list[HungEdge]) -> None:

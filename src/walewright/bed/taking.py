@@ -53,6 +53,7 @@ def rehang(m: Machine, op: Rehang) -> Refusal | None:
         )
     if m.copies != fabric.copies:
         return _copies_differ(m, op.piece, fabric)
+    m.rehung.append((op.piece, op.facing))
     feet = fabric.feet if op.facing == "knit" else reversed(fabric.feet)
     _hang(m, op.piece, "rehang", Kind.REHUNG, first, [(loop,) for loop in feet])
     return None
@@ -74,6 +75,9 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
         known = ", ".join(sorted({e.name if e.part == "whole" else f"{e.name} {e.part}" for e in fabric.edges}))
         return m.refuse("edge-unknown", f"the {op.piece} has no edge {label!r}; it has {known}", piece=op.piece, edge=label)
     refusal = wrong_end(m, op, edges)
+    if refusal is not None:
+        return refusal
+    refusal = _wrong_copy(m, op, fabric)
     if refusal is not None:
         return refusal
     path: list[tuple[tuple[int, ...], bool]] = []
@@ -123,10 +127,23 @@ def _take(m: Machine, piece: Piece, fabric: Fabric, name: str, edge: tuple[str, 
     return None
 
 
+def _wrong_copy(m: Machine, op: PickUpEdge, fabric: Fabric) -> Refusal | None:
+    """A block knitted once takes one copy, which has to be told where there are several; else each copy of it takes its own."""
+    if op.copy > fabric.copies:
+        return m.refuse(
+            "copy-unknown", f"the {op.piece} is knitted {fabric.copies} times: there is no copy {op.copy}", piece=op.piece
+        )
+    if op.copy and m.copies > 1:
+        return m.refuse(
+            "copies-differ", f"copy {op.copy} of the {op.piece} cannot be taken up by each of {m.copies} copies", piece=op.piece
+        )
+    return _copies_differ(m, op.piece, fabric) if not op.copy and m.copies != fabric.copies else None
+
+
 def _copies_differ(m: Machine, piece: str, fabric: Fabric) -> Refusal:
     return m.refuse(
         "copies-differ",
-        f"the {piece} is knitted {fabric.copies} times and this {m.copies} times: some open loops would stay open",
+        f"the {piece} is knitted {fabric.copies} times and this {m.copies} times: each copy of the one is hung on one of the other",
         piece=piece,
     )
 

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import zip_longest
 
 from walewright.bed import BedResult, Fabric, seam
 from walewright.design.model import Design
 from walewright.glue.model import Glued
-from walewright.knit.operations import Work, needle
+from walewright.knit.operations import Join, Work, needle
 from walewright.proof.bobbins import bobbins
 from walewright.proof.charted import matches
 from walewright.proof.counted import as_counted
@@ -162,11 +163,38 @@ def _misread(garment: SizedGarment, result: BedResult, again: BedResult | None) 
                 helps=("this is a fault of the words, not of the source: please report it with the source",),
                 sizes=(garment.size,),
             )
+    yield from _put_together_otherwise(garment, result, again)
     if again.faults and not result.faults:
         for fault in again.faults:
             yield Diagnostic(
                 "words-knit-otherwise", f"the printed words stop at {fault.block}: {fault.message}", sizes=(garment.size,)
             )
+
+
+def _put_together_otherwise(garment: SizedGarment, result: BedResult, again: BedResult) -> Iterator[Diagnostic]:
+    """Seams, the order of work, and what stays free: the first difference of each kind."""
+    if again.faults:
+        return
+    found = (
+        next((f"say {_done(b)} where {_done(a)} was planned" for a, b in zip_longest(result.done, again.done) if a != b), ""),
+        next((f"leave the {e} of the {p} free" for p, e, _ in again.free_edges if (p, e, _) not in result.free_edges), ""),
+        next((f"take up the {e} of the {p}" for p, e, _ in result.free_edges if (p, e, _) not in again.free_edges), ""),
+    )
+    for otherwise in filter(None, found):
+        yield Diagnostic(
+            "words-knit-otherwise",
+            f"the printed words {otherwise}",
+            helps=("this is a fault of the words, not of the source: please report it with the source",),
+            sizes=(garment.size,),
+        )
+
+
+def _done(task: str | Join | None) -> str:
+    """A block, or a join of the order of work, in words."""
+    if not isinstance(task, Join):
+        return f"`{task}`" if task else "nothing more"
+    one, other = (" then ".join(f"{p} {e}{f' ({c})' if c else ''}" for p, e, c in side) for side in (task.one, task.other))
+    return f"`{task.way} {one} from its {task.ends[0]} to {other} from its {task.ends[1]}`"
 
 
 def _place(design: Design, block: str) -> tuple[Label, ...]:
