@@ -24,17 +24,24 @@ Corners = tuple[Corner, Corner]
 
 @dataclass(frozen=True, slots=True)
 class HungEdge:
-    """An edge of a finished piece on needles `first`..`last` (indices), with its corners at the left and at the right needle (None
-    where they are not known). `copy` 0: of each copy."""
+    """An edge of a finished piece on needles `first`..`last` (indices), by the name it was asked for, with its corners at the left
+    and at the right needle (None where they are not known). `copy` 0: of each copy."""
 
     piece: str
     edge: str
-    part: Part
+    part: str
     copy: int
     first: int
     last: int
     corners: tuple[Corner, Corner] | None
-    facing: str = "purl"
+    facing: str
+    left_end: str
+    """Which of its ends is at the left: of rows "bottom" or "top", of stitches "left" or "right"."""
+
+    @property
+    def label(self) -> str:
+        """ "armhole left"."""
+        return self.edge if self.part == "whole" else f"{self.edge} {self.part}"
 
 
 NEAR = 2

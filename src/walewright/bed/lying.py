@@ -9,7 +9,7 @@ from __future__ import annotations
 from walewright.bed.corners import Corners, HungEdge, copies_of
 from walewright.bed.fabric import Fabric
 from walewright.bed.machine import Machine, Refusal
-from walewright.bed.model import Edge, Part
+from walewright.bed.model import Edge
 from walewright.bed.sides import clockwise_backwards
 from walewright.knit.operations import PickUpEdge
 
@@ -31,8 +31,7 @@ def wrong_end(m: Machine, op: PickUpEdge, edges: tuple[Edge, ...]) -> Refusal | 
     """The edge hangs with the end at the left that is said to be there."""
     if not op.left_end:
         return None
-    first = edges[-1] if len(edges) > 1 and op.facing == "knit" else edges[0]
-    at_left = ENDS[first.along][turned(first, op.facing)]
+    at_left = _end_at_left(op, edges)
     if at_left == op.left_end:
         return None
     return m.refuse(
@@ -44,15 +43,19 @@ def wrong_end(m: Machine, op: PickUpEdge, edges: tuple[Edge, ...]) -> Refusal | 
     )
 
 
+def _end_at_left(op: PickUpEdge, edges: tuple[Edge, ...]) -> str:
+    first = edges[-1] if op.facing == "knit" else edges[0]
+    return ENDS[first.along][turned(first, op.facing)]
+
+
 def hung_edge(m: Machine, op: PickUpEdge, fabric: Fabric, edges: tuple[Edge, ...]) -> HungEdge:
     first, last = m.span(op.first, op.last)
-    part: Part = edges[0].part if len(edges) == 1 else "whole"
     at_left, at_right = (edges[0], edges[-1]) if op.facing == "purl" else (edges[-1], edges[0])
     begin, end = (fabric.corners.get((edge.name, edge.part)) for edge in (at_left, at_right))
     corners = None
     if begin is not None and end is not None:
         corners = begin[turned(at_left, op.facing)], end[not turned(at_right, op.facing)]
-    return HungEdge(op.piece, edges[0].name, part, op.copy, first, last, corners, op.facing)
+    return HungEdge(op.piece, op.edge, op.part, op.copy, first, last, corners, op.facing, _end_at_left(op, edges))
 
 
 def beside(m: Machine, line: list[HungEdge]) -> Refusal | None:

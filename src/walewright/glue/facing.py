@@ -3,6 +3,8 @@ says."""
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from walewright.design.model import Design, EdgeName
 from walewright.glue.model import Face
 
@@ -22,9 +24,10 @@ def facing(design: Design, worn: Face, fabric: str, said: str = "") -> Face:
     return worn if right_side(design, fabric) == "purl" else _OTHER[worn]
 
 
-def worn_of(design: Design, edges: tuple[EdgeName, ...]) -> Face:
-    """The side out of the pieces that these edges belong to."""
-    return right_side(design, design.piece(edges[0].piece).fabric)
+def worn_of(design: Design, edges: tuple[EdgeName, ...], out: Mapping[str, Face]) -> Face:
+    """The side out of the pieces that these edges belong to; `out`: of those that were hung on others."""
+    piece = design.piece(edges[0].piece)
+    return out.get(piece.name) or right_side(design, piece.fabric)
 
 
 def start_facing(design: Design, piece: str) -> Face:

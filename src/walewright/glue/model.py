@@ -104,6 +104,8 @@ class Glued:
     order: tuple[Task, ...]
     parts: int
     """Parts that hang together; two gloves are two."""
+    worn: tuple[tuple[str, Face], ...]
+    """The side of each piece and band that is worn outside."""
 
     def lines_of(self, owner: str) -> tuple[Line, ...]:
         """The lines on which a band, or a piece begun along edges, is hung: one a copy."""

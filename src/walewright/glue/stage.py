@@ -9,7 +9,7 @@ from walewright.glue import findings
 from walewright.glue.facing import right_side
 from walewright.glue.joins import Joining, resolve
 from walewright.glue.lines import Hanging, Hung, find, hangings, purl_out
-from walewright.glue.model import Glued, Line, Opening, Seam
+from walewright.glue.model import Face, Glued, Line, Opening, Seam
 from walewright.glue.order import Ordered, ordered
 from walewright.glue.rings import rings, strip
 from walewright.glue.surface import Path, Surface
@@ -161,7 +161,12 @@ def _glued(
         )
     openings = tuple(Opening(surface.chain(ring)) for ring in surface.openings())
     made = tuple(_line(surface, line, lines, work) for line in lines)
-    return Glued(tuple(seams), made, openings, work.tasks, surface.parts())
+    return Glued(tuple(seams), made, openings, work.tasks, surface.parts(), _worn(design, lines))
+
+
+def _worn(design: Design, lines: Sequence[Hung]) -> tuple[tuple[str, Face], ...]:
+    hung: dict[str, Face] = {line.hanging.owner: "purl" if purl_out(line.hanging) else "knit" for line in lines}
+    return tuple({**{p.name: right_side(design, p.fabric) for p in design.pieces}, **hung}.items())
 
 
 def _line(surface: Surface, line: Hung, lines: Sequence[Hung], work: Ordered) -> Line:

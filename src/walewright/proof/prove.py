@@ -13,7 +13,7 @@ from walewright.proof.bobbins import bobbins
 from walewright.proof.charted import matches
 from walewright.proof.counted import as_counted
 from walewright.proof.floats import LongFloat, float_warnings, long_floats
-from walewright.proof.garment import folds, left_free
+from walewright.proof.garment import folds, left_free, otherwise_hung, otherwise_joined, otherwise_out
 from walewright.proof.lace import unpaired
 from walewright.proof.latched import deepest
 from walewright.proof.measures import measures
@@ -109,9 +109,10 @@ def _unequal(design: Design, glued: Glued, garment: SizedGarment, result: BedRes
 
 
 def _unlike(design: Design, glued: Glued, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
-    """What is free, open or folded on the bed otherwise than the garment was glued."""
+    """What is joined, hung, worn, free, open or folded on the bed otherwise than the garment was glued."""
     loose = (f"the open loops of {edge} of the {piece} were taken up by nothing" for piece, edge in result.open_edges)
-    for message in (*loose, *left_free(design, glued, result), *folds(design, result)):
+    joined = (*otherwise_joined(glued, result), *otherwise_hung(design, glued, result), *otherwise_out(design, glued, result))
+    for message in (*loose, *joined, *left_free(design, glued, result), *folds(design, result)):
         yield Diagnostic(
             "knitted-otherwise",
             message,
