@@ -45,7 +45,7 @@ def _used_twice(origin: Origin, names: Sequence[EdgeName], surface: Surface, use
         there, free = units(surface, name, used=True), units(surface, name)
         if there and len(free) < min(list(names).count(name), len(there)):
             before = next((users[e] for u in there for e in u.path if e in users), None)
-            labels = (Label(origin.span, "used here"),)
+            labels: tuple[Label, ...] = (Label(origin.span, "used here"),)
             if before is not None and before.span != origin.span:
                 labels = (*labels, Label(before.span, "and already used here"))
             copies = surface.edges[there[0].path[0]].copies

@@ -135,7 +135,7 @@ def otherwise_hung(design: Design, glued: Glued, result: BedResult) -> Iterator[
     worn = dict(glued.worn)
     for owner in dict.fromkeys(line.owner for line in glued.lines):
         fabric = fabrics.get(owner)
-        if fabric is None or Counter(_hung(fabric)) != Counter(_line(line, fabrics) for line in glued.lines_of(owner)):
+        if fabric is None or Counter(_hung(fabric, fabrics)) != Counter(_line(line, fabrics) for line in glued.lines_of(owner)):
             yield f"the {owner} does not hang on what it is glued to"
     for fabric in result.fabrics:
         if fabric.hung_over:
@@ -146,17 +146,24 @@ def otherwise_hung(design: Design, glued: Glued, result: BedResult) -> Iterator[
             yield f"the {fabric.name} hangs on what nothing is glued to"
 
 
-def _hung(fabric: Fabric) -> Iterator[tuple[Walk, str]]:
+def _hung(fabric: Fabric, fabrics: dict[str, Fabric]) -> Iterator[tuple[Walk, str]]:
     for number in range(1, fabric.copies + 1):
         if fabric.hung:
-            chain = tuple((h.piece, _shoulder(h.label), h.copy or number) for h in fabric.hung)
+            chain = tuple((h.piece, _on_the_bed(fabrics[h.piece], h.label), h.copy or number) for h in fabric.hung)
             yield (chain, fabric.hung[0].left_end), fabric.hung[0].facing
 
 
 def _line(line: Line, fabrics: dict[str, Fabric]) -> tuple[Walk, str]:
     """Without edges that this size has not: a neck may have no flat part in some."""
     there = [(p, end) for p, end in zip(line.along, line.left_ends, strict=True) if fabrics[p.owner].edge(p.edge)]
-    return _walk(tuple(p for p, _ in there), tuple(end for _, end in there)), line.facing
+    chain = tuple((p.owner, _on_the_bed(fabrics[p.owner], p.edge), p.copy) for p, _ in there)
+    return (chain, there[0][1] if there else ""), line.facing
+
+
+def _on_the_bed(fabric: Fabric, edge: str) -> str:
+    """An edge on one side only goes by its name alone as well."""
+    found = fabric.edge(edge)
+    return edge if len(found) != 1 else f"{found[0].name} {found[0].part}"
 
 
 def otherwise_out(design: Design, glued: Glued, result: BedResult) -> Iterator[str]:
