@@ -37,6 +37,7 @@ def glue(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...]]:
     work = ordered(design, surface, joining.found, lines, own)
     told += findings.shut_lines(design, joining, work)
     told += findings.left_open(design, surface)
+    told += findings.half_joined(design, joining) if not told else ()
     if not told and surface.handles():
         told += findings.crossed(design)
     if told:
