@@ -98,16 +98,15 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
             stitches=count,
             places=len(path),
         )
-    if op.over:
-        if count != len(path):
-            return m.refuse(
-                "link-unequal",
-                f"{len(path)} stitches of {label!r} of the {op.piece} would be hung over {count} others; loop is linked to loop",
-                first,
-                last,
-                stitches=len(path),
-                needles=count,
-            )
+    if op.over and count != len(path):
+        return m.refuse(
+            "link-unequal",
+            f"{len(path)} stitches of {label!r} of the {op.piece} would be hung over {count} others; loop is linked to loop",
+            first,
+            last,
+            stitches=len(path),
+            needles=count,
+        )
     line = m.over_hung if op.over else m.hung
     line.append(hung_edge(m, op, fabric, edges))
     refusal = beside(m, line) or (same_side(m, line[-1]) if op.over else None)

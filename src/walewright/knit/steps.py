@@ -339,8 +339,8 @@ class EdgeIs(Step):
 
 @dataclass(frozen=True, slots=True)
 class EdgeInSeam(Step):
-    """An edge of a seam: `edge` ("armhole left") of a piece; `copy` "1st", "2nd" of its copies, "each" where the seam is made at each
-    of them, else empty; `begin` the end at which the seam comes to it (see operations.PickUpEdge)."""
+    """An edge of a seam: `edge` ("armhole left") of a piece; `copy` "1st", "2nd" of its copies, "each" where the seam is made at
+    each of them, else empty; `begin` the end at which the seam comes to it (see operations.PickUpEdge)."""
 
     piece: str
     edge: str
@@ -369,7 +369,8 @@ class JoinEdges(Step):
     one_mm: int = 0
     other_mm: int = 0
     edges: str = ""
-    """ "open": both are open loops, which no seam holds. "no tail": of a graft, neither is a last row, where a tail hangs."""
+    """ "open": both are open loops, which no seam holds. "no tail": of a graft, neither is a last row, where a tail hangs.
+    "beyond": what one side is longer lies along the strips."""
     strips: str = ""
 
 
