@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from walewright.bed import Bed, BedResult
     from walewright.design import Changes, Shipped
     from walewright.design.model import Design
+    from walewright.fit.model import Fit
     from walewright.glue.model import Glued
     from walewright.knit.operations import Work
     from walewright.knit.steps import SizePlan
@@ -37,6 +38,7 @@ class Outcome:
     works: tuple[Work, ...] = ()
     results: tuple[BedResult, ...] = ()
     """What the bed knitted from each size's plan, in the order of `design.sizes`."""
+    fit: Fit | None = None
     instructions: Instructions | None = None
     plain_text: str = ""
     """The printed steps as plain text, the form that is read back."""
@@ -75,7 +77,7 @@ def compile(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome
     outcome = _count(outcome)
     if outcome.counts is None or has_errors(outcome.diagnostics):
         return outcome
-    return _prove(_knit_and_write(outcome))
+    return _prove(_worn(_knit_and_write(outcome)))
 
 
 def _understand(outcome: Outcome, shipped: Shipped, changes: Changes) -> Outcome:
@@ -145,6 +147,15 @@ def _knit_and_write(outcome: Outcome) -> Outcome:
         instructions=instructions,
         plain_text=write.plain_text(instructions),
     )
+
+
+def _worn(outcome: Outcome) -> Outcome:
+    from walewright import fit
+
+    if outcome.design is None or outcome.glued is None or outcome.counts is None or any(r.faults for r in outcome.results):
+        return outcome
+    found, unfit = fit.fit(outcome.design, outcome.glued, outcome.counts, outcome.results)
+    return replace(outcome, fit=found, diagnostics=(*outcome.diagnostics, *unfit))
 
 
 def _prove(outcome: Outcome) -> Outcome:

@@ -167,12 +167,12 @@ def nodes() -> Iterator[type]:
 OTHER_NAMES = {
     "Band.name", "Opening.name", "Piece.name", "LevelDef.name", "Slot.name",  # made, not only defined
     "Piece.mirror_of", "Cord.piece", "EdgeRef.piece", "EdgeRef.edge", "SizeRow.table", "SizeRow.table_row", "Machine.name",
-    "OwnFigure.size",
+    "OwnFigure.size", "Finished.name", "Round.piece", "Round.level", "PlaceRef.owner", "Through.part",
 }  # fmt: skip
 WORDS = {
     "text", "key", "title", "unit", "label", "system", "colour", "stitch", "tension", "fit", "face", "symbol", "kind", "hung_first",
     "way", "when", "cast_off", "fold_tension", "inside_tension", "purpose", "relation", "because", "op", "function", "which",
-    "path", "called", "taken", "edge", "shape",
+    "path", "called", "taken", "edge", "shape", "facing", "next_copy",
 }  # fmt: skip
 """Fields with words of the language, the author's texts, or names that are given where they stand."""
 

@@ -9,6 +9,7 @@ import pytest
 from code_tree import PACKAGE, dotted, imports, modules, stage, tree
 
 SYNTAX, DESIGN, SOLVE = "source.syntax", "design.model", "solve.model"
+GLUE, FIT = "glue.model", "fit.model"
 OPERATIONS, STEPS, BED, WRITE, PROOF = "knit.operations", "knit.steps", "bed.model", "write.model", "proof.model"
 
 ALLOWED: dict[str, set[str]] = {
@@ -16,16 +17,18 @@ ALLOWED: dict[str, set[str]] = {
     "world": {"report.model"},
     "source": {"report", "world"},
     "design": {"report", "world", SYNTAX},
-    "solve": {"report", "world", DESIGN},
-    "knit": {"report", "world", DESIGN, SOLVE},
+    "glue": {"report", DESIGN},
+    "solve": {"report", "world", DESIGN, GLUE},
+    "knit": {"report", "world", DESIGN, GLUE, SOLVE},
     # The bed and the reader share nothing with what they check but the words for moves.
     "bed": {"report", OPERATIONS},
     "write": {"report", "world", DESIGN, SOLVE, STEPS, OPERATIONS},
     "readback": {"report", "world", OPERATIONS},
     # The proof compares fabrics, and measures their edges as the bed does.
-    "proof": {"report", "world", DESIGN, SOLVE, OPERATIONS, "bed"},
-    "pages": {"report", "world", DESIGN, SOLVE, STEPS, OPERATIONS, WRITE, PROOF},
-    "plan": {"report", "world", "pipeline", DESIGN, SOLVE, STEPS, OPERATIONS, BED, WRITE, PROOF},
+    "proof": {"report", "world", DESIGN, GLUE, SOLVE, OPERATIONS, "bed"},
+    "fit": {"report", "world", DESIGN, GLUE, SOLVE, OPERATIONS, "bed"},
+    "pages": {"report", "world", FIT, DESIGN, SOLVE, STEPS, OPERATIONS, WRITE, PROOF},
+    "plan": {"report", "world", "pipeline", FIT, DESIGN, SOLVE, STEPS, OPERATIONS, BED, WRITE, PROOF},
 }
 """What each stage may import besides itself. `pipeline` and `cli` stand outside: they call the stages."""
 

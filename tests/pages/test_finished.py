@@ -10,7 +10,8 @@ from typing import Any
 import pytest
 
 from walewright.design import model as d
-from walewright.pages.finished import rounds, size_notes, size_table
+from walewright.fit import model as fit
+from walewright.pages.finished import size_notes, size_table
 from walewright.pages.garment import cover
 from walewright.pages.measures import measured
 
@@ -22,38 +23,69 @@ def pieces(made: Any) -> tuple[Any, ...]:
     return tuple(measured(made.design, made.counts, p.name) for p in made.design.pieces)
 
 
+BODY = fit.Girth("back", "underarm", ("back", "front"), "closed", (89.5, 98.5), True)
+SLEEVE = fit.Girth("sleeve", "cuff", ("sleeve",), "closed", (20.0, 22.0))
+REACH = fit.Reach("sleeve", "over the shoulder", (70.0, 72.0), (71.0, 73.0), "reach")
+BUST = fit.Ease("bust", BODY.values, "bust", (76.0, 86.0), BODY)
+NECK = fit.Passing("neck", "head", False, (47.0, 50.0), (61.0, 65.0), (56.0, 56.0), (59.0, 59.0), "", ORIGIN)
+BUTTONS = fit.Buttons("buttonhole_band", "button_band", (2.0, 2.0), ((1.5, 1.5), (40.0, 42.0)), (1.0, 1.0))
+WORN = fit.Fit((BODY, SLEEVE), (BUST,), (("collar", (60.0, 61.0)),), (REACH,), (), (NECK,), (BUTTONS,), ())
+
+
+def rows(made: Any, worn: fit.Fit | None) -> dict[str, dict[str, list[str]]]:
+    table = size_table(made.design, pieces(made), worn, "cm")
+    return {g.title: {r.label: [c.text for c in r.cells] for r in g.rows} for g in table.groups}
+
+
 def test_ease_is_finished_less_body(pattern: Make) -> None:
-    made = pattern(2)
-    table = size_table(made.design, pieces(made), "cm")
-    groups = {g.title: g.rows for g in table.groups}
-    (row,) = groups["Ease: finished less body"]
-    assert row.label == "Bust: all round at underarm"
-    # Twice 58 stitches of 30.8 cm to 40, less a bust of 76 cm; to the half centimetre.
-    assert [c.text for c in row.cells] == ["13.5", "12.5"]
+    told = rows(pattern(2), WORN)
+    assert told["Ease: finished less body"] == {
+        "Bust: all round below the armholes": ["13.5", "12.5"],
+        "Back neck to wrist": ["-1", "-1"],
+    }
 
 
-def test_no_ease_without_a_body_to_fit(pattern: Make) -> None:
-    made = pattern(2)
-    bodies = tuple(replace(m, to_fit=False) for m in made.design.measurements)
-    table = size_table(replace(made.design, measurements=bodies), pieces(made), "cm")
-    assert [g.title for g in table.groups] == ["Finished"]
+def test_finished_is_what_goes_round_and_reaches(pattern: Make) -> None:
+    told = rows(pattern(2), WORN)["Finished"]
+    assert told["All round, below the armholes"] == ["89.5", "98.5"]
+    assert told["Sleeve: all round, at cuff"] == ["20", "22"]
+    assert told["Middle of the back neck to the end of the sleeve"] == ["70", "72"]
+    assert told["Collar"] == ["60", "61"]
 
 
-def test_a_level_of_the_bodys_name_goes_before_the_chest(pattern: Make) -> None:
-    made = pattern(2)
-    waist = d.Measurement("underarm", (70.0, 80.0), True, "", ORIGIN)
-    design = replace(made.design, measurements=(*made.design.measurements, waist))
-    (row,) = size_table(design, pieces(made), "cm").groups[-1].rows
-    assert row.label == "Underarm: all round at underarm"
+def test_what_cannot_be_told_is_not_printed(pattern: Make) -> None:
+    told = rows(pattern(2), fit.Fit((), (), (), (), (), (), (), ()))
+    assert "Ease: finished less body" not in told
+    assert not [label for label in told["Finished"] if "round" in label or "neck to" in label.lower()]
+
+
+def test_laps_are_told(pattern: Make) -> None:
+    lapped = replace(BODY, closing="lapped")
+    told = rows(pattern(2), replace(WORN, girths=(lapped,)))["Finished"]
+    assert "All round, below the armholes, buttoned" in told
+
+
+def test_notes_say_what_passes_and_where_buttons_are_sewn(pattern: Make) -> None:
+    design = pattern(2).design
+    notes = size_notes(design, WORN, "cm")
+    (neck,) = [note for note in notes if note.startswith("Neck")]
+    assert neck.startswith("Neck: 47 (50) cm at rest, stretched about 61 (65) cm, so that the head goes through; ")
+    assert neck.endswith("it was reckoned with 56 cm for the head.")
+    (buttons,) = [note for note in notes if "button" in note]
+    assert "Sew 2 buttons on the button band, 1 cm in from its outer edge" in buttons
+    assert "from the lower end, at 1.5 cm and 40 (42) cm" in buttons
+    # What does not pass is no promise.
+    tight = replace(WORN, passings=(replace(NECK, stretched=(50.0, 65.0)),))
+    assert not [n for n in size_notes(design, tight, "cm") if n.startswith("Neck")]
 
 
 def test_notes_say_what_is_measured_and_what_a_seam_takes(pattern: Make) -> None:
     design = pattern(2).design
-    assert "before seaming" in size_notes(design, "cm")[0]
+    assert "before seaming" in size_notes(design, None, "cm")[0]
     # Two stitches of 0.77 cm.
-    assert "one stitch of each side into it: about 1.5 cm in all" in size_notes(design, "cm")[0]
-    assert "about ½ in in all" in size_notes(design, "in")[0]
-    assert "seam takes" not in size_notes(replace(design, joins=()), "cm")[0]
+    assert "one stitch of each side into it: about 1.5 cm in all" in size_notes(design, None, "cm")[0]
+    assert "about ½ in in all" in size_notes(design, None, "in")[0]
+    assert "seam takes" not in size_notes(replace(design, joins=()), None, "cm")[0]
 
 
 def cardigan(gallery: ModuleType) -> tuple[d.Design, Any, tuple[Any, ...]]:
@@ -84,14 +116,6 @@ def cardigan(gallery: ModuleType) -> tuple[d.Design, Any, tuple[Any, ...]]:
     )
     design = replace(one.design(), pieces=tuple(design_pieces), joins=sides, title="Cardigan")
     return design, counts, tuple(measured(design, counts, p.name) for p in design.pieces)
-
-
-def test_a_cardigan_goes_round_with_both_fronts(gallery: ModuleType) -> None:
-    design, _, made = cardigan(gallery)
-    (at,) = rounds(design, made)
-    assert at.pieces == ("back", "front_left", "front_right")
-    # 40 stitches a front and 60 for the back, 2 to the centimetre.
-    assert at.values[0] == pytest.approx((40 + 40 + 60) / 2)
 
 
 def test_a_cardigans_fronts_lie_side_by_side_on_the_cover(gallery: ModuleType) -> None:

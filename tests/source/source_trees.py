@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from walewright.source import syntax as s
 from walewright.source.blocks import BLOCKS
 from walewright.source.grammar import literals
-from walewright.source.rules import AMOUNT_NAMES_TAKEN, CELL_KINDS, EDGING_NAMES_TAKEN, SIZE_NAMES_TAKEN
+from walewright.source.rules import AMOUNT_NAMES_TAKEN, CELL_KINDS, EDGE_NAMES_TAKEN, EDGING_NAMES_TAKEN, SIZE_NAMES_TAKEN
 
 WORDS = sorted(w for w in literals().values() if w.isidentifier())
 STITCH_UNITS = ("stitches", "stitch", "sts", "st")
@@ -18,6 +18,7 @@ UNITS = ("cm", "mm", "m", "in", *STITCH_UNITS, "rows", "row", "g", "%")
 names = st.one_of(st.sampled_from(WORDS), st.from_regex(r"[a-zA-ZäßÉ][a-z_0-9]{0,8}", fullmatch=True))
 amount_names = names.filter(lambda n: n not in AMOUNT_NAMES_TAKEN)
 edging_names = names.filter(lambda n: n not in EDGING_NAMES_TAKEN)
+edge_names = names.filter(lambda n: n not in EDGE_NAMES_TAKEN)
 size_names = st.from_regex(r"[0-9A-Za-z]{1,4}([-/.][0-9]{1,2})?", fullmatch=True)
 # Everything a text may hold: quotes, backslashes, hashes, new lines, wide letters; no control characters.
 texts = st.text(st.one_of(st.sampled_from('"\\#\n ,()'), st.characters(exclude_categories=("C", "Zl", "Zp"))), max_size=30)
@@ -152,7 +153,7 @@ def edges(draw: st.DrawFn) -> s.Edge:
         fields |= {"width": draw(expressions), "width_most": draw(_maybe(expressions))}
     which = draw(st.sampled_from(("both", "left", "right")))
     fields["at_once"] = draw(st.sampled_from((1, 2)))
-    return s.Edge(which, path, draw(names), cast_off=draw(_maybe(expressions)), called=draw(_maybe(names)), **fields)
+    return s.Edge(which, path, draw(names), cast_off=draw(_maybe(expressions)), called=draw(_maybe(edge_names)), **fields)
 
 
 taken = st.sampled_from(("waste", "cast-off"))
@@ -181,9 +182,9 @@ piece_lines = (
     starts,
     edges(),
     st.builds(s.Across, expressions, names),
-    st.builds(s.Opening, names, expressions, names, names, offsets, taken, _body(edges())),
+    st.builds(s.Opening, edge_names, expressions, names, names, offsets, taken, _body(edges())),
     necks(),
-    st.builds(s.Slot, names, expressions, names, offsets, taken),
+    st.builds(s.Slot, edge_names, expressions, names, offsets, taken),
     st.builds(s.Buttonholes, counts, counts, names, names, st.sampled_from(("left", "right")), expressions),
     st.builds(
         s.Wedge,
@@ -230,6 +231,11 @@ joins = st.builds(
 )
 machines = st.builds(s.Machine, names, _body(machine_facts))
 
+
+places = st.builds(s.PlaceRef, names, _maybe(edge_names))
+measured = st.one_of(st.builds(s.Round, names, names), st.builds(s.Along, places))
+finished_measures = st.builds(s.Finished, amount_names, st.one_of(expressions, measured), _maybe(expressions), st.booleans())
+
 statements = st.one_of(
     _text("note"),
     st.builds(s.Pattern, texts, _body(_text("summary", "difficulty", "story", "note"))),
@@ -246,7 +252,12 @@ statements = st.one_of(
     bands,
     joins,
     st.builds(s.Cord, names, expressions),
-    st.builds(s.Require, expressions, st.sampled_from(("<=", ">=", "=", "<", ">")), expressions, _maybe(texts)),
+    finished_measures,
+    st.builds(s.Through, places, names, st.booleans(), _maybe(expressions), _maybe(expressions)),
+    st.builds(s.Lap, places, places, _maybe(expressions)),
+    st.builds(
+        s.Require, st.one_of(expressions, measured), st.sampled_from(("<=", ">=", "=", "<", ">")), expressions, _maybe(texts)
+    ),
     st.builds(s.MakingUp, _body(_text("step"), joins)),
 )
 

@@ -41,7 +41,8 @@ def test_words_that_are_also_names_cannot_be_names_of_amounts() -> None:
     clashes = {
         literals[t] for terminals in _states() if terminals & name_like for t in terminals if literals.get(t, "").isidentifier()
     }
-    assert clashes == {*rules.AMOUNT_NAMES_TAKEN, *rules.EDGING_NAMES_TAKEN, *rules.SIZE_NAMES_TAKEN, *grammar.OPTIONS}
+    taken = {*rules.AMOUNT_NAMES_TAKEN, *rules.EDGING_NAMES_TAKEN, *rules.EDGE_NAMES_TAKEN, *rules.SIZE_NAMES_TAKEN}
+    assert clashes == {*taken, *grammar.OPTIONS}
 
 
 @pytest.mark.parametrize("word", sorted(grammar.OPTIONS))

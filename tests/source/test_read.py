@@ -281,6 +281,18 @@ def statement(kind: str, line: str) -> s.Statement:
         ("", "join a start to a end, grafted", s.Join((s.EdgeRef("a", "start"),), (s.EdgeRef("a", "end"),), way="grafted")),
         ("", "join a end to b end, linked", s.Join((s.EdgeRef("a", "end"),), (s.EdgeRef("b", "end"),), way="linked")),
         ("", "cord hood 3 cm long", s.Cord("hood", CM3)),
+        ("", "finished chest a, fits b", s.Finished("chest", s.Name("a"), s.Name("b"))),
+        ("", "finished waist round back waist, stretches", s.Finished("waist", s.Round("back", "waist"), stretches=True)),
+        ("", "finished collar along neckband", s.Finished("collar", s.Along(s.PlaceRef("neckband")))),
+        ("", "require along back armhole >= 3 cm", s.Require(s.Along(s.PlaceRef("back", "armhole")), ">=", CM3)),
+        ("", "through neckband passes head", s.Through(s.PlaceRef("neckband"), "head")),
+        (
+            "",
+            "through sleeve start never passes hand of a, stretches to 150 %",
+            s.Through(s.PlaceRef("sleeve", "start"), "hand", True, s.Name("a"), s.Number(150.0, "%")),
+        ),
+        ("", "lap a over b", s.Lap(s.PlaceRef("a"), s.PlaceRef("b"))),
+        ("", "lap a edge over b edge, 3 cm wide", s.Lap(s.PlaceRef("a", "edge"), s.PlaceRef("b", "edge"), CM3)),
     ],
 )  # fmt: skip
 def test_a_statement(kind: str, line: str, node: s.Statement) -> None:

@@ -67,7 +67,7 @@ def _render(outcome: Outcome, printing: options.Printing, starting: Callable[[st
         design, counts, instructions, proof = outcome.result()
         today = world.today().isoformat()
         look = PageOptions(paper=printing.paper, units=printing.units, version=__version__, date=today)
-        sheet = pages.compose(design, counts, instructions, proof, look)
+        sheet = pages.compose(design, counts, instructions, proof, look, outcome.fit)
         page = pages.html(sheet)
     for form in printing.formats:
         starting(form)

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from walewright.cli import console, options, sources
 from walewright.cli.command_line import FILE, CommandLine
 from walewright.cli.each import each
+from walewright.cli.worn_tables import worn_tables
 
 if TYPE_CHECKING:
     from rich.table import Table
@@ -42,6 +43,8 @@ def summary(outcome: Outcome) -> str:
     if sizes and sizes[0].joins:
         tables.append(_join_table(outcome))
     head = f"{outcome.file}: {design.title}, {len(sizes)} {'size' if len(sizes) == 1 else 'sizes'} proven"
+    if outcome.fit is not None:
+        tables += worn_tables(outcome.fit, design.sizes)
     return "\n\n".join((head, *(_plain(table) for table in tables)))
 
 

@@ -91,13 +91,16 @@ def _finished(proof: Proof, units: str) -> list[str]:
 
 def _ease(outcome: Outcome, units: str) -> list[str]:
     """Ease where a body measurement is known, and what the finished measurements are."""
-    from walewright.pages.finished import ease, seam_note
-    from walewright.pages.measures import measured
+    from walewright.pages import fitting
+    from walewright.pages.finished import seam_note
 
-    design, counts, _, _ = outcome.result()
-    pieces = tuple(measured(design, counts, piece.name) for piece in design.pieces)
-    lines = [f"ease, {label.lower()}: {_lengths(values, units)}" for label, values in ease(design, pieces)]
-    return [*lines, textwrap.fill(seam_note(design, units), 96)]
+    design, _, _, _ = outcome.result()
+    said, lines = [seam_note(design, units)], []
+    if outcome.fit is not None:
+        lines = [f"{label.lower()}: {_lengths(values, units)}" for label, values in fitting.finished(outcome.fit)]
+        lines += [f"ease, {label.lower()}: {_lengths(values, units)}" for label, values in fitting.eases(outcome.fit)]
+        said += fitting.notes(outcome.fit, units)
+    return [*lines, *(textwrap.fill(line, 96) for line in said)]
 
 
 def _cautions(design: Design) -> str:

@@ -25,9 +25,22 @@ MOST_EDGE = 50
 MOST_STRIPE_ROWS = 1000
 
 
+HELPERS = ("waste", "ravel")
+"""Yarns that hold loops for a while and come away again."""
+
+
 def yarn(node: syntax.Yarn, findings: Findings) -> Yarn | None:
     """A yarn with the weight of its ball, and the length that is said or that follows from its count."""
     owner = f"yarn `{node.name}`"
+    if node.name in HELPERS:
+        findings.tell(
+            "reserved-name",
+            f"`{node.name}` is what the machine's own helping yarn is called on the page",
+            (node.span, "a yarn of the garment"),
+            helps=(f"call it by another name, such as `{node.name}_yarn`",),
+        )
+        findings.lose(node.name)
+        return None
     grams = measured(node.ball_weight, MASS, f"the ball of {owner}", findings)
     metres = _metres(node, owner, grams, findings)
     if node.colour is not None and not COLOUR.fullmatch(node.colour):

@@ -11,15 +11,14 @@ from dataclasses import dataclass
 
 from walewright.design.charts import Cell, Chart, Key
 from walewright.design.fabrics import Fabric, Yarn
-from walewright.design.origin import Origin
+from walewright.design.origin import Origin, PerSize
+from walewright.design.wearing import Finished, Lap, Measured, Passage
 
 __all__ = [
-    "Band", "Buttonholes", "Cell", "Chart", "Cord", "Design", "EdgeName", "EdgeRun", "Edging", "Fabric", "Join", "Key", "Level",
-    "Machine", "Measurement", "Motif", "Opening", "Origin", "PerSize", "Piece", "RepeatStretch", "Requirement", "Slot", "Way",
-    "Wedge", "Yarn", "Zone",
+    "Band", "Buttonholes", "Cell", "Chart", "Cord", "Design", "EdgeName", "EdgeRun", "Edging", "Fabric", "Finished", "Join", "Key",
+    "Lap", "Level", "Machine", "Measured", "Measurement", "Motif", "Opening", "Origin", "Passage", "PerSize", "Piece",
+    "RepeatStretch", "Requirement", "Slot", "Way", "Wedge", "Yarn", "Zone",
 ]  # fmt: skip
-
-PerSize = tuple[float, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,6 +30,13 @@ class Measurement:
     to_fit: bool
     source: str
     origin: Origin
+    published: str = ""
+    """What the shipped table that it comes from calls it: "centre_back_neck_to_wrist"; else empty."""
+
+    @property
+    def body(self) -> str:
+        """What it is called in the trade: by the shipped table, or, of a measure of the body, by the author."""
+        return self.published or (self.name if self.to_fit else "")
 
 
 @dataclass(frozen=True, slots=True)
@@ -344,7 +350,8 @@ class Cord:
 
 @dataclass(frozen=True, slots=True)
 class Requirement:
-    """left relation right, in cm per size; already evaluated. Checked by `design`."""
+    """left relation right, in cm per size; already evaluated. Checked by `design`, or, where the left side is `measured` on the
+    knitted garment, by `fit` (`left` is then empty)."""
 
     left: PerSize
     relation: str
@@ -352,6 +359,7 @@ class Requirement:
     text: str
     because: str
     origin: Origin
+    measured: Measured | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -382,6 +390,11 @@ class Design:
     charts: tuple[Chart, ...] = ()
     free: tuple[EdgeName, ...] = ()
     """Edges that are meant to stay free."""
+    finished: tuple[Finished, ...] = ()
+    passages: tuple[Passage, ...] = ()
+    laps: tuple[Lap, ...] = ()
+    bodies: tuple[Measurement, ...] = ()
+    """Measures of the body that shipped tables have for these sizes and the source does not speak of."""
 
     def chart(self, name: str) -> Chart:
         return next(c for c in self.charts if c.name == name)

@@ -6,6 +6,9 @@ from dataclasses import dataclass, field
 
 from walewright.report.model import NOWHERE, Span
 
+PerSize = tuple[float, ...]
+"""A quantity for each size, in the order of `Design.sizes`."""
+
 
 @dataclass(frozen=True, slots=True)
 class Origin:

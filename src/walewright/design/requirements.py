@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from walewright.design.findings import Findings, amount
-from walewright.design.model import Origin, Requirement
+from walewright.design.model import Measured, Origin, Requirement
+from walewright.design.units import LENGTH
 from walewright.design.values import Scope, words
 from walewright.source import syntax
 
@@ -13,12 +16,19 @@ CLOSE = 1e-6
 RELATIONS = ("<=", ">=", "=", "<", ">")
 
 
-def requirement(node: syntax.Require, scope: Scope, findings: Findings) -> Requirement | None:
-    """The requirement with both sides worked out; told, size by size, where it does not hold."""
-    left, right = scope.value(node.left), scope.value(node.right)
+def requirement(
+    node: syntax.Require, measured: Measured | None, known: Mapping[str, Measured], scope: Scope, findings: Findings
+) -> Requirement | None:
+    """The requirement with both sides worked out; told, size by size, where it does not hold. `measured` is what its left side
+    stands for where that is measured on the garment, `known` the finished measurements of that kind by name."""
     if node.relation not in RELATIONS:
         findings.unknown("relation", node.relation, node.span, RELATIONS)
         return None
+    if isinstance(node.left, syntax.Name) and node.left.name in known:
+        return _later(node, node.left.name, known[node.left.name], scope, findings)
+    if isinstance(node.left, syntax.Round | syntax.Along):
+        return _later(node, spoken(node.left), measured, scope, findings) if measured is not None else None
+    left, right = scope.value(node.left), scope.value(node.right)
     if left is None or right is None or not scope.agree(left, right):
         return None
     text = f"{words(node.left)} {node.relation} {words(node.right)}"
@@ -35,6 +45,25 @@ def requirement(node: syntax.Require, scope: Scope, findings: Findings) -> Requi
             sizes=scope.only(tuple(size for size, _, _ in fails)),
         )
     return Requirement(left.amounts, node.relation, right.amounts, text, node.because or "", Origin(f"require {text}", node.span))
+
+
+def spoken(measured: syntax.Measured) -> str:
+    """What is measured, as the author writes it."""
+    if isinstance(measured, syntax.Round):
+        return f"round {measured.piece} {measured.level}"
+    return f"along {measured.place.owner} {measured.place.edge or ''}".rstrip()
+
+
+def _later(node: syntax.Require, left: str, measured: Measured, scope: Scope, findings: Findings) -> Requirement | None:
+    """A requirement that can be checked only when the garment is knitted."""
+    right = scope.value(node.right)
+    if right is None:
+        return None
+    if right.dimension != LENGTH:
+        findings.tell("wrong-unit", f"`{left}` is a length", (right.span, right.dimension.kind))
+        return None
+    text = f"{left} {node.relation} {words(node.right)}"
+    return Requirement((), node.relation, right.amounts, text, node.because or "", Origin(f"require {text}", node.span), measured)
 
 
 def _holds(left: float, relation: str, right: float) -> bool:

@@ -129,7 +129,7 @@ class _Reader:
                 severity=Severity.WARNING,
             )
         values = tuple(own[s] if s in own else entries[s].middle_cm for s in self.chosen)
-        return self._sound(row, values, _credit(used, tuple(s for s in self.chosen if s in own)))
+        return self._sound(row, values, _credit(used, tuple(s for s in self.chosen if s in own)), measurement)
 
     def _own(self, row: syntax.SizeRow) -> dict[str, float] | None:
         """The author's own figures for sizes of a row from a table, in cm; None when one of them cannot be used."""
@@ -162,7 +162,7 @@ class _Reader:
             severity=Severity.WARNING,
         )
 
-    def _sound(self, row: syntax.SizeRow, values: tuple[float, ...], source: str) -> Measurement | None:
+    def _sound(self, row: syntax.SizeRow, values: tuple[float, ...], source: str, published: str = "") -> Measurement | None:
         """Refuses what no body or garment measures; warns of a row that falls."""
         below = tuple(s for s, v in zip(self.chosen, values, strict=True) if v < 0)
         above = tuple(s for s, v in zip(self.chosen, values, strict=True) if v > LARGEST_CM)
@@ -192,7 +192,7 @@ class _Reader:
                 (row.span, f"{amount(values[at - 1])}, then {amount(values[at])}"),
                 severity=Severity.WARNING,
             )
-        return Measurement(row.name, values, row.to_fit, source, Origin(f"sizes / {row.name}", row.span))
+        return Measurement(row.name, values, row.to_fit, source, Origin(f"sizes / {row.name}", row.span), published)
 
 
 def _credit(used: list[Published], own: tuple[str, ...]) -> str:

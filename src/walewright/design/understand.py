@@ -8,6 +8,7 @@ from typing import TypeVar
 from walewright.design.agreement import look_for_disagreement
 from walewright.design.changes import Changes, changed_fabrics, changed_lets, changed_rows, chosen_sizes, fitting
 from walewright.design.children import CAUTIONS, look_after, table_of_children
+from walewright.design.companions import companions
 from walewright.design.cords import drawn_through
 from walewright.design.edgings import closed, edging
 from walewright.design.findings import Findings, broken
@@ -25,6 +26,7 @@ from walewright.design.sizes import Graded, grade
 from walewright.design.tables import Shipped
 from walewright.design.uses import Uses, tell_unused, uses, with_what_is_used
 from walewright.design.values import HIDDEN, Scope
+from walewright.design.worn import Worn, stated
 from walewright.report.model import Diagnostic, Span
 from walewright.source import syntax
 
@@ -49,6 +51,9 @@ TOP_LEVEL = (
     | syntax.Join
     | syntax.Free
     | syntax.Cord
+    | syntax.Finished
+    | syntax.Through
+    | syntax.Lap
     | syntax.Require
     | syntax.MakingUp
 )
@@ -146,7 +151,10 @@ class _Reading:
             look_after(child, worked, self.every(syntax.Cord), findings)
         else:
             drawn_through(cords, made, bands, (edgings, fabrics, charts), findings)
-        required = [requirement(n, scope, findings) for n in self.every(syntax.Require)]
+        worn = Worn(made, {b.name for b in bands if b is not None}, known, scope, findings)
+        finished = [worn.finished(n) for n in self.every(syntax.Finished)]
+        told = {f.name: f.measured for f in finished if f is not None and f.measured is not None}
+        required = [requirement(n, worn.measured(n.left), told, scope, findings) for n in self.every(syntax.Require)]
         if title is None or knitted is None:
             return None
         return Design(
@@ -169,6 +177,10 @@ class _Reading:
             ),
             cords=_there(cords),
             free=tuple(edge for names in _there(free) for edge in names),
+            finished=_there(finished),
+            passages=_there(worn.passage(n) for n in self.every(syntax.Through)),
+            laps=_there(worn.lap(n) for n in self.every(syntax.Lap)),
+            bodies=companions(table, graded, self.shipped),
             for_children=child is not None,
             charts=_there(charts.values()),
             cautions=CAUTIONS if child is not None and any(p.purpose == "hood" for p in worked) else (),
@@ -179,10 +191,11 @@ class _Reading:
         findings = self.findings
         graded = grade(table, chosen_sizes(table.names, self.changes, findings), self.shipped, findings)
         lets: dict[str, syntax.Let] = {}
-        for node in self.every(syntax.Let):
-            lets.setdefault(node.name, node)
+        for let in (*self.every(syntax.Let), *stated(self.every(syntax.Finished))):
+            lets.setdefault(let.name, let)
         # A knitter changes what the source names, not what a shape works out for itself.
-        own = {name: node for name, node in lets.items() if HIDDEN not in name}
+        derived = {n.name for n in self.every(syntax.Finished)}
+        own = {name: node for name, node in lets.items() if HIDDEN not in name and name not in derived}
         changed = changed_lets(graded, own, self.changes, findings)
         if changed:
             # Told into a reading of its own: the same faults are found again below.
@@ -231,6 +244,9 @@ class _Reading:
         findings.once("piece", worked)
         rows = {r.name: r.span for t in self.every(syntax.Sizes) for r in t.body if isinstance(r, syntax.SizeRow)}
         lets = [(n.name, n.span) for n in self.every(syntax.Let)]
+        # A chest can be stated as finished beside the row of the same name that it fits.
+        stated_ones = [(n.name, n.span) for n in self.every(syntax.Finished)]
+        findings.once("measurement", (*((n, s) for n, s in lets if n in dict(stated_ones)), *stated_ones))
         findings.once("measurement", (*((n, s) for n, s in rows.items()), *lets))
 
     def _misplaced(self) -> None:

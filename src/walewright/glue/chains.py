@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from walewright.design.model import EdgeName
 from walewright.glue.surface import Path, Surface
@@ -59,7 +60,7 @@ def _copies(surface: Surface, owner: str) -> Iterator[tuple[int, list[int]]]:
 
 def _in_line(surface: Surface, parts: Sequence[int]) -> bool:
     """Whether edges follow each other in their ring as they are given, or the other way round (of a piece worn purl side out)."""
-    steps = zip(parts, parts[1:], strict=False)
+    steps = pairwise(parts)
     return len(parts) > 1 and all(surface.edges[a].after == b or surface.edges[b].after == a for a, b in steps)
 
 

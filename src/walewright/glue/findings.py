@@ -11,7 +11,7 @@ from walewright.glue.joins import twisted as is_twisted
 from walewright.glue.lines import Hanging, Hung, apart, other_order
 from walewright.glue.order import Ordered
 from walewright.glue.surface import Surface, SurfaceEdge
-from walewright.report.model import Diagnostic, Label
+from walewright.report.model import Diagnostic, Label, Severity
 
 
 def spoken(names: Sequence[EdgeName]) -> str:
@@ -45,7 +45,7 @@ def _used_twice(origin: Origin, names: Sequence[EdgeName], surface: Surface, use
         there, free = units(surface, name, used=True), units(surface, name)
         if there and len(free) < min(list(names).count(name), len(there)):
             before = next((users[e] for u in there for e in u.path if e in users), None)
-            labels = (Label(origin.span, "used here"),)
+            labels: tuple[Label, ...] = (Label(origin.span, "used here"),)
             if before is not None and before.span != origin.span:
                 labels = (*labels, Label(before.span, "and already used here"))
             copies = surface.edges[there[0].path[0]].copies
@@ -93,11 +93,7 @@ def _not_in_line(hanging: Hanging, surface: Surface) -> Diagnostic:
     if between is not None:
         notes.append(f"`{spoken(between[:1])}` does not end where `{spoken(between[1:])}` begins")
         notes += _nameless(hanging, between, surface)
-    notes.append(
-        f"from the left needle to the right, with the {side} to the knitter, edges are hung "
-        f"{'clockwise' if hanging.inside else 'anticlockwise'} as the piece lay on the bed: "
-        f"{'up its left edge, along its top to the right, down its right edge' if hanging.inside else 'up its right edge, along its top to the left, down its left edge'}"
-    )
+    notes.append(f"from the left needle to the right, with the {side} to the knitter, edges are hung {_round(hanging.inside)}")
     return Diagnostic(
         "line-not-in-order",
         f"{spoken(hanging.along)} cannot be hung side by side in this order",
@@ -126,6 +122,13 @@ def _from_to(edge: SurfaceEdge) -> str:
     return f", from `{low}` to `{high}`" if low and high else ""
 
 
+def _round(inside: bool) -> str:
+    """The direction in which edges lie on the needles."""
+    if inside:
+        return "clockwise as the piece lay on the bed: up its left edge, along its top to the right, down its right edge"
+    return "anticlockwise as the piece lay on the bed: up its right edge, along its top to the left, down its left edge"
+
+
 # ----------------------------------------------------------------- seams and lines that cannot be made
 
 
@@ -138,8 +141,8 @@ def twisted_seams(design: Design, joining: Joining) -> Iterator[Diagnostic]:
             side = "left" if one.ring.first == "bottom" else "right"
             yield Diagnostic(
                 "seam-twisted",
-                f"`{one.owner} {one.ring.edge}` and `{other.owner} {other.ring.edge}` are both {side} edges: joined foot to foot, one "
-                "of the pieces would be inside out",
+                f"`{one.owner} {one.ring.edge}` and `{other.owner} {other.ring.edge}` are both {side} edges: joined foot to foot, "
+                "one of the pieces would be inside out",
                 (Label(design.joins[g.join].origin.span, "joined here"),),
                 helps=("join a left edge to a right edge, as the pieces hung on the bed; a mirror image has them exchanged",),
             )
@@ -231,8 +234,8 @@ def not_mirrored(design: Design, surface: Surface, lines: Sequence[Hung]) -> Ite
             if begun.ring.edge == first.ring.edge and ends.ring.edge != first.ring.edge and _all_round(surface, other):
                 yield Diagnostic(
                     "line-not-mirrored",
-                    f"{other.hanging.owner} is begun on the {begun.owner} as {one.hanging.owner} is on the {first.owner}, which is its "
-                    "mirror image: their seams lie at opposite sides",
+                    f"{other.hanging.owner} is begun on the {begun.owner} as {one.hanging.owner} is on the {first.owner}, which is "
+                    "its mirror image: their seams lie at opposite sides",
                     (Label(other.hanging.origin.span, "hung here"), Label(one.hanging.origin.span, "and here")),
                     (),
                     (f"write `along {spoken(tuple(reversed(other.hanging.along)))}`",),
@@ -247,6 +250,47 @@ def _alike(one: Hung, other: Hung, surface: Surface) -> bool:
 
 def _all_round(surface: Surface, line: Hung) -> bool:
     return surface.edges[line.path[0]].begin == surface.edges[line.path[-1]].end
+
+
+# ----------------------------------------------------------------- what pieces are called
+
+
+def named_for_other_side(design: Design, surface: Surface, lines: Sequence[Hung]) -> Iterator[Diagnostic]:
+    """A piece called a left front that opens where the wearer's right front does. Bed left of a front is the wearer's left, so
+    that the left front opens at bed right; worn with the purl side out it is the other way round."""
+    hung = {e for line in lines for e in line.path}
+    for piece in design.pieces:
+        called = _front_of(piece.name)
+        own = [
+            e for e, edge in enumerate(surface.edges) if (edge.owner, edge.copy) == (piece.name, 1) and edge.ring.state == "rows"
+        ]
+        opens = {_worn_side(surface, e) for e in own if surface.free(e) or e in hung} - {""}
+        if not called or len(opens) != 1:
+            continue
+        (side,) = opens
+        if side == called:
+            worn = {"left": "right", "right": "left"}[side]
+            yield Diagnostic(
+                "named-for-other-side",
+                f"`{piece.name}` opens where the {worn} front does, seen from the wearer",
+                (Label(piece.origin.span, f"called {called}"),),
+                ("a left front opens at its right edge, as it hangs on the bed with its purl side in front",),
+                ("call it by its other side, or shape its other edge",),
+                severity=Severity.WARNING,
+            )
+
+
+def _front_of(name: str) -> str:
+    """ "left" or "right" of a name with that word and `front`."""
+    words = name.lower().split("_")
+    sides = [word for word in words if word in ("left", "right")]
+    return sides[0] if len(sides) == 1 and "front" in words else ""
+
+
+def _worn_side(surface: Surface, edge: int) -> str:
+    """At which side of a piece, seen from the side that is worn inside, a row edge lies; "" of an opening's edges."""
+    ring = surface.edges[edge].ring
+    return "" if "inner" in ring.begin | ring.end else "left" if ring.first == "bottom" else "right"
 
 
 def _and(parts: Sequence[str]) -> str:

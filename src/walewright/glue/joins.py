@@ -9,10 +9,12 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 
-from walewright.design.model import Design, EdgeName, Join
+from walewright.design.model import Design, EdgeName, Join, PerSize
 from walewright.glue.chains import Run, Unit, runs, units, wanted
 from walewright.glue.surface import Path, Surface
 
+UPSIDE_DOWN = 0.4
+"""Cost of a seam that has the bottom of one row edge meet the top of the other, where nothing else is known."""
 TWISTED = 4.0
 """Cost of a seam that would turn one of the pieces upside down against the other."""
 
@@ -43,12 +45,20 @@ class Joining:
         self.done.add(join)
 
 
+def is_overhang(join: Join) -> bool:
+    """Whether one edge of rows may go on beyond the other, along the ends of what is hung beside it: a strip sewn to a front, with
+    the welt below and the neckband above."""
+    return join.way == "sewn" and join.longer is not None and len(join.one) == len(join.other) == 1 and join.one != join.other
+
+
 def resolve(design: Design, joining: Joining, shared: bool) -> bool:
     """One round through the joins; whether anything new was put together. A join with one name on a side may be resolved edge by
     edge at its turn, each name on the other side meeting it once; others only at last (`shared`)."""
     moved = False
     for number, join in enumerate(design.joins):
         before = len(joining.found)
+        if is_overhang(join):
+            continue
         if join.one == join.other and len(_names_of(joining.surface, join.one)) == 1 and not join.next_copy:
             _one_edge(joining, number, join)
         elif join.next_copy:
@@ -66,6 +76,45 @@ def resolve(design: Design, joining: Joining, shared: bool) -> bool:
 def _names_of(surface: Surface, names: Sequence[EdgeName]) -> frozenset[str]:
     """The edges that names mean, whichever the copy: one where an edge is joined to itself, two where it is on both sides."""
     return frozenset(surface.edges[e].ring.edge for n in names for u in units(surface, n, used=True) for e in u.path)
+
+
+def overhanging(design: Design, joining: Joining) -> None:
+    """Joins that may go on along the ends of edgings and bands, now that these are there: by as much as one side is longer."""
+    surface = joining.surface
+    for number, join in enumerate(design.joins):
+        while is_overhang(join):
+            pair = _best(joining, number, _whole(surface, join.one), _whole(surface, join.other))
+            if pair is None:
+                break
+            one, other = (run.path for run in pair)
+            longer = join.longer or ()
+            if min(longer) > 0:
+                other = _beyond(design, surface, other, longer)
+            elif max(longer) < 0:
+                one = _beyond(design, surface, one, tuple(-cm for cm in longer))
+            joining.put(number, one, other)
+
+
+def _beyond(design: Design, surface: Surface, path: Path, longer: PerSize) -> Path:
+    """The edge with the ends of strips below and above it, if they are as deep as the other side is longer."""
+    free = surface.next_free()
+    before = next((e for e, after in free.items() if after == path[0]), None)
+    ends = ((before,) if before is not None else (), (free[path[-1]],))
+    strips = tuple(tuple(e for e in some if surface.edges[e].ring.state == "strip") for some in ends)
+    ways = [(a, b) for a in ((), strips[0]) for b in ((), strips[1])]
+
+    def off(way: tuple[Path, Path]) -> float:
+        depths = [_depth(design, surface.edges[e].owner) for some in way for e in some]
+        return max(abs(sum(d[i] for d in depths) - cm) for i, cm in enumerate(longer))
+
+    low, high = min(ways, key=off)
+    return (*low, *path, *high)
+
+
+def _depth(design: Design, owner: str) -> PerSize:
+    """Of an edging at the start of a piece, or of a band."""
+    band = next((b for b in design.bands if b.name == owner), None)
+    return design.edging(band.edging if band is not None else design.piece(owner).start_edging or "").depth
 
 
 # ----------------------------------------------------------------- whole chains
@@ -163,7 +212,7 @@ def _best(
 def _cost(surface: Surface, one: Run, other: Run) -> float:
     """How badly the ends of two chains suit each other when they meet in opposite directions."""
     return sum(_corners_cost(surface, a, b) for a, b in _meeting(one.path, other.path)) + (
-        TWISTED if twisted(surface, one.path, other.path) else 0.0
+        TWISTED if twisted(surface, one.path, other.path) else UPSIDE_DOWN if _upside_down(surface, one.path, other.path) else 0.0
     )
 
 
@@ -180,6 +229,12 @@ def _corners_cost(surface: Surface, one: tuple[int, bool], other: tuple[int, boo
     here, there = (surface.edges[e].ring.begin if begin else surface.edges[e].ring.end for e, begin in (one, other))
     common = here & there
     return (0.0 if any(c.startswith("level ") for c in common) else 0.5) + (0.0 if common & {"outer", "inner"} else 1.0)
+
+
+def _upside_down(surface: Surface, one: Path, other: Path) -> bool:
+    """Whether the bottom of one row edge would meet the top of the other."""
+    a, b = surface.edges[one[0]].ring, surface.edges[other[-1]].ring
+    return a.state == b.state == "rows" and a.first != b.last
 
 
 def twisted(surface: Surface, one: Path, other: Path) -> bool:

@@ -55,7 +55,9 @@ class Seam:
     one_begins: tuple[EndAt, ...]
     other_begins: tuple[EndAt, ...]
     origin: Origin
-    over_strips: tuple[tuple[str, str], tuple[str, str]] = (("", ""), ("", ""))
+    over_strips: tuple[tuple[str, ...], tuple[str, ...]] = ((), ())
+    beyond: bool = False
+    """Whether one side alone goes on along them, and is longer by as much."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from walewright.design.model import Design
 from walewright.glue import findings
 from walewright.glue.facing import right_side
-from walewright.glue.joins import Joining, resolve
+from walewright.glue.joins import Joining, overhanging, resolve
 from walewright.glue.lines import Hanging, Hung, find, hangings, purl_out
 from walewright.glue.model import Glued, Line, Opening, Seam
 from walewright.glue.order import Ordered, ordered
@@ -30,6 +30,7 @@ def glue(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...]]:
     own: dict[tuple[str, int], int] = {}
     _put_together(design, joining, [h for h in hung if h.copies], lines, own)
     _hang_bands(design, joining, [h for h in hung if not h.copies], lines, own)
+    overhanging(design, joining)
     told = [*findings.unresolved(design, joining, hung, lines), *findings.twisted_seams(design, joining)]
     if told:
         return None, tuple(told)
@@ -41,8 +42,9 @@ def glue(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...]]:
         told += findings.crossed(design)
     if told:
         return None, tuple(told)
+    named = tuple(findings.named_for_other_side(design, surface, lines))
     strips = _zipped(surface, seams)
-    return _glued(design, joining, lines, work, strips), tuple(findings.not_mirrored(design, surface, lines))
+    return _glued(design, joining, lines, work, strips), (*findings.not_mirrored(design, surface, lines), *named)
 
 
 def _put_together(
@@ -146,22 +148,31 @@ def _glued(
     seams: list[Seam] = []
     for number, g in enumerate(joining.found):
         across = g.other[::-1]
-        at = surface.corner(surface.edges[g.one[0]].begin), surface.corner(surface.edges[g.one[-1]].end)
-        over = strips.get(number, {})
+        corners = surface.corner(surface.edges[g.one[0]].begin), surface.corner(surface.edges[g.one[-1]].end)
+        zipped = strips.get(number, {})
+        over = [zipped.get(corner, ()) for corner in corners]
+        beyond = [_strip_owners(surface, ends) for ends in ((g.one[:1], across[:1]), (g.one[-1:], across[-1:]))]
+        one, other = (tuple(e for e in path if surface.edges[e].ring.state != "strip") for path in (g.one, across))
         seams.append(
             Seam(
                 g.join,
-                surface.chain(g.one),
-                surface.chain(across),
-                tuple(surface.first_end(e) for e in g.one),
-                tuple(surface.last_end(e) for e in across),
+                surface.chain(one),
+                surface.chain(other),
+                tuple(surface.first_end(e) for e in one),
+                tuple(surface.last_end(e) for e in other),
                 design.joins[g.join].origin,
-                (over.get(at[0], ("", "")), over.get(at[1], ("", ""))),
+                ((*beyond[0], *over[0]), (*beyond[1], *over[1])),
+                any(beyond),
             )
         )
     openings = tuple(Opening(surface.chain(ring)) for ring in surface.openings())
     made = tuple(_line(surface, line, lines, work) for line in lines)
     return Glued(tuple(seams), made, openings, work.tasks, surface.parts())
+
+
+def _strip_owners(surface: Surface, ends: tuple[Path, ...]) -> tuple[str, ...]:
+    """Whose ends of strips are among the outermost edges of a seam."""
+    return tuple(surface.edges[e].owner for path in ends for e in path if surface.edges[e].ring.state == "strip")
 
 
 def _line(surface: Surface, line: Hung, lines: Sequence[Hung], work: Ordered) -> Line:

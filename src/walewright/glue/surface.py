@@ -140,6 +140,10 @@ class Surface:
             found.append(tuple(ring))
         return found
 
+    def next_free(self) -> dict[int, int]:
+        """For each free edge the one that goes on where it ends."""
+        return {e: self._next_free(e) for e in range(len(self.edges)) if self.free(e)}
+
     def _next_free(self, edge: int) -> int:
         """The free edge that goes on where this one ends: round the corner, across every seam that comes together there."""
         at = self.edges[edge].after

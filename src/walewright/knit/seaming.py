@@ -86,6 +86,8 @@ def _sentence(design: Design, glued: Glued, garment: SizedGarment, some: Sequenc
     seams = tuple(_seam_of(glued.seams[group[0]], len(group) > 1) for group in some)
     open_ends = [open_end(design, p) for group in some for p in places(glued.seams[group[0]])]
     edges = "open" if join.way == "sewn" and all(open_ends) else "no tail" if join.way == "grafted" and not any(open_ends) else ""
+    if first.beyond:
+        edges = "beyond"
     strips = _strips(design, glued, [n for group in some for n in group])
     told = (easing, longer, join.way, rows, one, other, edges, strips)
     return st.JoinEdges(seams, *told, origin=join.origin.path)

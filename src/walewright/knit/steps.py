@@ -369,7 +369,8 @@ class JoinEdges(Step):
     one_mm: int = 0
     other_mm: int = 0
     edges: str = ""
-    """ "open": both are open loops, which no seam holds. "no tail": of a graft, neither is a last row, where a tail hangs."""
+    """ "open": both are open loops, which no seam holds. "no tail": of a graft, neither is a last row, where a tail hangs.
+    "beyond": what one side is longer lies along the strips."""
     strips: str = ""
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from walewright.design.model import Design
+from walewright.fit.model import Fit
 from walewright.pages import advice, hand_tools, lengths, supplies
 from walewright.pages.charts import charts, other_pictures
 from walewright.pages.checked import checked
@@ -21,8 +22,11 @@ from walewright.solve.model import Counts
 from walewright.write.model import Instructions
 
 
-def compose(design: Design, counts: Counts, instructions: Instructions, proof: Proof, options: PageOptions) -> Sheet:
-    """The sheet of a proven pattern. All four come from one build and have the same sizes in the same order."""
+def compose(
+    design: Design, counts: Counts, instructions: Instructions, proof: Proof, options: PageOptions, fit: Fit | None = None
+) -> Sheet:
+    """The sheet of a proven pattern. All come from one build and have the same sizes in the same order. `fit`: the garment as it is
+    worn; without it nothing is printed that goes round a body."""
     # On the page a size is called as people say it: "3 months".
     design = replace(design, sizes=tuple(size.replace("_", " ") for size in design.sizes))
     instructions = replace(instructions, sizes=design.sizes)
@@ -44,8 +48,8 @@ def compose(design: Design, counts: Counts, instructions: Instructions, proof: P
         cover_facts=_cover_facts(design, " ".join(texts["difficulty"])),
         cover=cover(design, counts, pieces),
         contents=_contents(design, sections, instructions, charted),
-        sizes=size_table(design, pieces, options.units),
-        size_notes=size_notes(design, options.units),
+        sizes=size_table(design, pieces, fit, options.units),
+        size_notes=size_notes(design, fit, options.units),
         materials=supplies.yarn_table(design, proof),
         materials_notes=supplies.yarn_notes(proof),
         tools=hand_tools.tools(design, instructions),

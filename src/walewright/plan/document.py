@@ -10,6 +10,7 @@ from walewright.knit.operations import Block, Join
 from walewright.plan import shapes
 from walewright.plan.moves import block, join_side
 from walewright.plan.shapes import Json, cm
+from walewright.plan.worn import worn
 
 if TYPE_CHECKING:
     from walewright.design.model import Design, Fabric, Measurement, Yarn
@@ -53,6 +54,7 @@ def plan_json(outcome: Outcome) -> Json:
             for garment, work, proof in zip(counts.sizes, outcome.works, proven.sizes, strict=True)
         ],
         "making_up": list(design.making_up),
+        "worn": worn(outcome.fit, design.sizes),
         "for_children": design.for_children,
         "cords": [
             {"piece": c.piece, "cm": {size: cm(v) for size, v in zip(design.sizes, c.length, strict=True)}} for c in design.cords

@@ -228,6 +228,8 @@ class _Phrases(Transformer[Token, Any]):
     def stretched(self, children: list[Any]) -> Graded:
         return Graded(tuple(None if r is None else -r for r in children[0].readings))
 
+    reaching = stretched
+
     def row_for_row(self, children: list[Any]) -> Several:
         return Several((children[0], Graded((0,)), Graded((0,))))
 

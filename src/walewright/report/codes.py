@@ -58,6 +58,7 @@ DESIGN = _errors(
     bad_machine_fact="A fact of the machine has a value that no machine has.",
     bad_measure="A measurement given on the command line cannot be used.",
     bad_rib="A latched rib needs at least every second needle.",
+    bad_stretch="An edge stretches to less than its own length, or to no share of it.",
     bad_tension="A tension given on the command line cannot be used.",
     bad_yarn_count="A yarn count is none, or is beyond any yarn.",
     beyond_the_edge="What is cut into a piece, or laid over a part of it, reaches to its edge or beyond.",
@@ -148,7 +149,7 @@ DESIGN = _errors(
     repeated_statement="A block says something twice.",
     repeats_without_chart="A panel is so many repeats wide, and its fabric has none.",
     require_fails="A requirement does not hold.",
-    reserved_name="A name is given away that every piece has already.",
+    reserved_name="A name is given to an edge that every piece has already, or to a yarn that helps the machine.",
     row_without_main="A row of a chart leaves no stitch in the fabric's own yarn.",
     rows_across="Rows are counted across the work.",
     shape_ring="A shape uses itself in the end.",
@@ -199,6 +200,9 @@ GLUE = {
         loops_left_open="Nothing takes up open loops.",
         seam_twisted="A seam would turn a piece inside out.",
         seams_cross="Two seams of a garment cross.",
+    ),
+    **_warnings(
+        named_for_other_side="A front is called by the side at which the other front is worn.",
     ),
 }
 """What can be wrong with how pieces are put together; told by `glue`."""
@@ -253,5 +257,18 @@ COMMANDS = _errors(
 )
 """What can be wrong around the sources; told by `world` and the commands."""
 
-CODES: Mapping[str, CodeInfo] = SOURCE | DESIGN | GLUE | MAKING | COMMANDS
+FIT = _errors(
+    lap_apart="What is lapped does not lie at the two edges of one opening.",
+    lets_through="An opening that must not let a part of the body through does, or may.",
+    nothing_to_measure="What is to be measured on the garment is not there, or goes round nothing.",
+    too_tight="A part of the body does not pass through an opening of a garment for children.",
+) | _warnings(
+    finished_otherwise="A finished measurement is not what the pieces come to.",
+    opening_too_tight="A part of the body hardly passes through an opening.",
+    reach_too_short="A sleeve ends too far from the wrist.",
+    smaller_than_body="A garment is smaller than the body it is to fit.",
+)
+"""What can be wrong with a garment as it is worn; told by `fit`."""
+
+CODES: Mapping[str, CodeInfo] = SOURCE | DESIGN | GLUE | MAKING | FIT | COMMANDS
 """Code to what it says."""

@@ -12,7 +12,16 @@ from lark import Token, Tree
 from walewright.report.model import Diagnostic, Label, Span
 from walewright.source import syntax
 from walewright.source.limits import DEEPEST, too_deep
-from walewright.source.rules import AMOUNT_NAMES_TAKEN, EDGING_NAMES_TAKEN, OPERATIONS, RULES, SIZE_NAMES_TAKEN, TUPLES, WORDS
+from walewright.source.rules import (
+    AMOUNT_NAMES_TAKEN,
+    EDGE_NAMES_TAKEN,
+    EDGING_NAMES_TAKEN,
+    OPERATIONS,
+    RULES,
+    SIZE_NAMES_TAKEN,
+    TUPLES,
+    WORDS,
+)
 from walewright.source.text import unescaped
 
 MOST_DIGITS = 9
@@ -210,12 +219,16 @@ def _check_name(node: syntax.Statement) -> None:
     """Raises `Refused` for a name that could be given but never used."""
     taken: tuple[str, ...] = ()
     given: tuple[str, ...] = (getattr(node, "name", ""),)
-    if isinstance(node, syntax.Let | syntax.SizeRow):
+    if isinstance(node, syntax.Let | syntax.SizeRow | syntax.Finished):
         taken = AMOUNT_NAMES_TAKEN
     elif isinstance(node, syntax.Sizes):
         taken, given = SIZE_NAMES_TAKEN, node.names
     elif isinstance(node, syntax.Edging):
         taken = EDGING_NAMES_TAKEN
+    elif isinstance(node, syntax.Edge):
+        taken, given = EDGE_NAMES_TAKEN, (node.called or "",)
+    elif isinstance(node, syntax.Opening | syntax.Slot):
+        taken = EDGE_NAMES_TAKEN
     elif isinstance(node, syntax.Shape):
         taken, given = AMOUNT_NAMES_TAKEN, node.parameters
     name = next((n for n in given if n in taken), None)

@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 
 from walewright.source import syntax
 
-AMOUNT_NAMES_TAKEN = ("round", "v", "square", "simple", "fashioned", "added", "knitted", "cast", "on", "between")
+AMOUNT_NAMES_TAKEN = ("round", "v", "square", "simple", "fashioned", "added", "knitted", "cast", "on", "between", "along")
 """Words that mean something else where an amount can stand, so that no measurement can have them for a name."""
 
 SIZE_NAMES_TAKEN = ("to",)
@@ -19,6 +19,9 @@ SIZE_NAMES_TAKEN = ("to",)
 
 EDGING_NAMES_TAKEN = ("chain",)
 """`with chain` is a way to start."""
+
+EDGE_NAMES_TAKEN = ("over", "passes", "never")
+"""`lap front over back`, `through neck passes head`: what stands behind the name of a piece there."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -205,6 +208,18 @@ RULES: Mapping[str, Makes] = {
     "wrong_side_facing": Makes(None, (), {"facing": "wrong"}),
     "free": Makes(syntax.Free, ("edges",)),
     "cord": Makes(syntax.Cord, ("piece", "length")),
+    "finished": Makes(syntax.Finished, ("name", "amount")),
+    "measured_round": Makes(syntax.Round, ("piece", "level")),
+    "measured_along": Makes(syntax.Along, ("place",)),
+    "place": Makes(syntax.PlaceRef, ("owner", "edge")),
+    "fits": Makes(None, ("fits",)),
+    "stretching": Makes(None, (), {"stretches": True}),
+    "through": Makes(syntax.Through, ("place",)),
+    "passing": Makes(None, (), {"never": False}),
+    "never_passing": Makes(None, (), {"never": True}),
+    "body_part": Makes(None, ("part", "figure")),
+    "stretched": Makes(None, ("share",)),
+    "lap": Makes(syntax.Lap, ("over", "under")),
     "require": Makes(syntax.Require, ("left", "relation", "right")),
     "because": Makes(None, ("because",)),
     "making_up": Makes(syntax.MakingUp, (), {"body": ()}),

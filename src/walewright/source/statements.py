@@ -249,9 +249,35 @@ def _join(join: syntax.Join) -> str:
     return _options(f"join {_refs(join.one)} to {_refs(join.other)}", options)
 
 
+def _place(place: syntax.PlaceRef) -> str:
+    return _joined(place.owner, place.edge or "")
+
+
+def _amount(value: syntax.Expr | syntax.Measured) -> str:
+    """An expression, or what is measured on the garment."""
+    if isinstance(value, syntax.Round):
+        return f"round {value.piece} {value.level}"
+    return f"along {_place(value.place)}" if isinstance(value, syntax.Along) else expression(value)
+
+
+def _finished(finished: syntax.Finished) -> str:
+    options = [_maybe("fits", finished.fits), "stretches" if finished.stretches else ""]
+    return _options(f"finished {finished.name} {_amount(finished.amount)}", options)
+
+
+def _through(through: syntax.Through) -> str:
+    passes = "never passes" if through.never else "passes"
+    head = _joined(f"through {_place(through.place)} {passes} {through.part}", _maybe("of", through.figure))
+    return _options(head, [_maybe("stretches to", through.share)])
+
+
+def _lap(lap: syntax.Lap) -> str:
+    return _options(f"lap {_place(lap.over)} over {_place(lap.under)}", [_maybe("", lap.width, "wide")])
+
+
 def _require(require: syntax.Require) -> str:
     because = f"because {escaped(require.because)}" if require.because is not None else ""
-    return _joined(f"require {expression(require.left)} {require.relation} {expression(require.right)}", because)
+    return _joined(f"require {_amount(require.left)} {require.relation} {expression(require.right)}", because)
 
 
 _LINES: dict[type, Callable[[Any], str]] = {
@@ -295,6 +321,9 @@ _LINES: dict[type, Callable[[Any], str]] = {
     syntax.Band: _band,
     syntax.Join: _join,
     syntax.Free: lambda s: f"free {_refs(s.edges)}",
+    syntax.Finished: _finished,
+    syntax.Through: _through,
+    syntax.Lap: _lap,
     syntax.Require: _require,
     syntax.MakingUp: lambda s: "making up",
 }

@@ -29,13 +29,15 @@ from walewright.source.piece_lines import (
     Zone,
 )
 from walewright.source.quantities import Binary, Call, Expr, Name, Negative, Node, Number
+from walewright.source.wearing_lines import Along, Cord, Finished, Free, Lap, Measured, PlaceRef, Round, Through
 
 __all__ = [
-    "Across", "Band", "Binary", "Broken", "Buttonholes", "Call", "Chart", "ChartKey", "ChartRepeat", "ChartRow", "ChartWay",
-    "Comment", "Cord", "Edge", "EdgeRef", "Edging", "End", "Expr", "Fabric", "Join", "Let", "LevelDef", "Levels", "Machine",
-    "MachineFact", "MakingUp", "Motif", "Name", "Neck", "Negative", "Node", "Number", "Opening", "OwnFigure", "Pattern", "Piece",
-    "RepeatStretch", "Require", "RightSide", "Shape", "Shoulders", "SizeRow", "Sizes", "Slot", "Start", "Statement",
-    "Stitch", "Stripe", "Swatch", "Text", "Tree", "Use", "Wedge", "Yarn", "YarnCount", "Zone",
+    "Across", "Along", "Band", "Binary", "Broken", "Buttonholes", "Call", "Chart", "ChartKey", "ChartRepeat", "ChartRow",
+    "ChartWay", "Comment", "Cord", "Edge", "EdgeRef", "Edging", "End", "Expr", "Fabric", "Finished", "Free", "Join", "Lap",
+    "Let", "LevelDef", "Levels", "Machine", "MachineFact", "MakingUp", "Measured", "Motif", "Name", "Neck", "Negative", "Node",
+    "Number", "Opening", "OwnFigure", "Pattern", "Piece", "PlaceRef", "RepeatStretch", "Require", "RightSide", "Round", "Shape",
+    "Shoulders", "SizeRow", "Sizes", "Slot", "Start", "Statement", "Stitch", "Stripe", "Swatch", "Text", "Through", "Tree",
+    "Use", "Wedge", "Yarn", "YarnCount", "Zone",
 ]  # fmt: skip
 
 
@@ -291,14 +293,6 @@ class Shape(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class Cord(Node):
-    """`cord hood 90 cm long`: a cord or ribbon drawn through the piece."""
-
-    piece: str
-    length: Expr
-
-
-@dataclass(frozen=True, slots=True)
 class Band(Node):
     """`band neckband with collar along front neck + back neck`: an edging picked up along edges, optionally
     `, buttonholes 6 over 2 stitches, 2 cm first, 3 cm last` (evenly between the first and the last, which are so far from the
@@ -312,13 +306,6 @@ class Band(Node):
     first: Expr | None = None
     last: Expr | None = None
     facing: str = ""
-
-
-@dataclass(frozen=True, slots=True)
-class Free(Node):
-    """`free scarf side + scarf end`: edges that are meant to be joined to nothing."""
-
-    edges: tuple[EdgeRef, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -340,9 +327,9 @@ class Join(Node):
 
 @dataclass(frozen=True, slots=True)
 class Require(Node):
-    """`require armhole >= upper_arm / 2 + 2 cm`: `relation` is one of <= >= = < >."""
+    """`require armhole >= upper_arm / 2 + 2 cm`, `require along neckband >= head * 0.8`: `relation` is one of <= >= = < >."""
 
-    left: Expr
+    left: Expr | Measured
     relation: str
     right: Expr
     because: str | None = None
@@ -390,6 +377,9 @@ Statement = (
     | Shape
     | Use
     | Cord
+    | Finished
+    | Through
+    | Lap
     | Neck
     | Shoulders
     | End

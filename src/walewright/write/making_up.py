@@ -35,7 +35,11 @@ def join_edges(s: Said) -> Phrase:
     if not longer.always(0):
         shorter = s.any.longer_mm < 0
         by = Graded(tuple(None if v is None else abs(v) for v in longer.values), s.group)
-        eased = (", stretching it " if shorter else ", easing in ", by.number(), " mm, give or take ", easing.number(), " mm")
+        if s.any.edges == "beyond":
+            longer_one = ", the second reaching " if shorter else ", the first reaching "
+            eased = (longer_one, by.number(), " mm beyond, give or take ", easing.number(), " mm")
+        else:
+            eased = (", stretching it " if shorter else ", easing in ", by.number(), " mm, give or take ", easing.number(), " mm")
     elif easing.always(0):
         eased = ()
     strips = f", and on along the ends of {s.any.strips}" if s.any.strips else ""

@@ -1,0 +1,186 @@
+"""The garment's cloth in one size: widths at rows, heights along wales, lengths of edges, as the bed knitted them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
+from math import hypot
+from typing import Literal
+
+from walewright.bed import Fabric
+from walewright.design.model import Band, Design, EdgeRun, Opening, Piece
+from walewright.glue.model import Place
+from walewright.solve.model import SizedBand, SizedGarment, SizedPiece
+
+Side = Literal["left", "right"]
+SIDES: tuple[Side, Side] = ("left", "right")
+SHOULDERS = ("shoulder left", "shoulder right")
+TOPS = ("end", *SHOULDERS)
+
+
+@dataclass(frozen=True, slots=True)
+class RowEdge:
+    """An outer edge of a piece from row `low` to row `high`, named as in `Place`."""
+
+    name: str
+    side: Side
+    low: int
+    high: int
+
+    def share(self, row: float) -> float:
+        return (row - self.low) / (self.high - self.low) if self.high > self.low else 1.0
+
+    def row(self, share: float) -> int:
+        return min(max(round(self.low + share * (self.high - self.low)), self.low + 1), self.high)
+
+
+@dataclass(frozen=True, slots=True)
+class Cloth:
+    design: Design
+    size: int
+    garment: SizedGarment
+    fabrics: Mapping[str, Fabric]
+    row_edges: Mapping[str, tuple[RowEdge, ...]]
+    """By piece, from the start up, the left ones first."""
+
+    def piece(self, owner: str) -> Piece | None:
+        return next((p for p in self.design.pieces if p.name == owner), None)
+
+    def sized(self, piece: str) -> SizedPiece:
+        return self.garment.piece(piece)
+
+    def band(self, owner: str) -> tuple[Band, SizedBand] | None:
+        band = next((b for b in self.design.bands if b.name == owner), None)
+        sized = next((b for b in self.garment.bands if b.name == owner), None)
+        return (band, sized) if band is not None and sized is not None else None
+
+    def named(self, piece: str, name: str) -> RowEdge | None:
+        return next((e for e in self.row_edges.get(piece, ()) if e.name == name), None)
+
+    # -------------------------------------------------------------- across and up
+
+    def stitch(self, owner: str) -> float:
+        """cm of one stitch in the fabric of a piece."""
+        return 1 / self.design.fabric(self.design.piece(owner).fabric).stitches_per_cm
+
+    def row_height(self, owner: str) -> float:
+        return 1 / self.design.fabric(self.design.piece(owner).fabric).rows_per_cm
+
+    def width(self, piece: str, row: int) -> float | None:
+        """From outer edge to outer edge in row `row` (0: at the start), without the gap of an opening."""
+        if piece not in self.fabrics:
+            return None
+        fabric, counter = self.fabrics[piece], self.sized(piece).counter(row)
+        width, stitches = fabric.width_cm(counter), fabric.stitches_at(counter)
+        ends = [fabric.outer_end(counter, side) for side in SIDES]
+        if width is None or not stitches or self.parted(piece, row) or None in ends:
+            return width
+        # Held stitches lie in the row too.
+        return width * max((ends[1] or 0) - (ends[0] or 0) + 1, stitches) / stitches
+
+    def extent(self, piece: str, row: int) -> float:
+        """From outer edge to outer edge when `row` was knitted, held stitches and gaps included."""
+        counter = self.sized(piece).counter(row)
+        ends = [self.fabrics[piece].outer_end(counter, side) for side in SIDES]
+        left, right = ends
+        return 0.0 if left is None or right is None else (right - left + 1) * self.stitch(piece)
+
+    def parted(self, piece: str, row: int) -> bool:
+        """Whether an opening parts the piece in row `row`."""
+        return any(o.row < row <= (o.to_row or self.sized(piece).rows) for o in self.sized(piece).openings)
+
+    def height(self, piece: str, share: float) -> float:
+        """Along the wale at that share of the start's width, from the left edge (0) to the right one (1); without its edging."""
+        sized, fabric = self.sized(piece), self.fabrics[piece]
+        if share in (0.0, 1.0):
+            side = SIDES[int(share)]
+            return sum(self.row_edge(piece, e) for e in self.row_edges[piece] if e.side == side)
+        slot = -sized.start_left + min(int(share * sized.start), max(sized.start - 1, 0))
+        rows = fabric.rows_in_wale(slot)
+        whole = fabric.height_cm(0, sized.counter(sized.rows))
+        return whole if whole is not None and rows == fabric.rows else rows * self.row_height(piece)
+
+    def row_edge(self, piece: str, edge: RowEdge) -> float:
+        found = self.fabrics[piece].edge(edge.name) if edge.name else ()
+        lengths = [e.length_cm for e in found]
+        if len(lengths) == 1 and lengths[0] is not None:
+            return lengths[0]
+        # An edge without a name is measured from corner to corner.
+        sized, fabric = self.sized(piece), self.fabrics[piece]
+        low, high = sized.counter(edge.low), sized.counter(edge.high)
+        ends = [fabric.outer_end(max(row, 1), edge.side) for row in (low, high)]
+        across = abs((ends[1] or 0) - (ends[0] or 0)) * self.stitch(piece)
+        return hypot(fabric.height_cm(low, high) or 0.0, across)
+
+    # -------------------------------------------------------------- edges
+
+    def length(self, place: Place) -> float | None:
+        """The length at rest of an edge of a piece, or of a band's last edge or ends; None where it is not known."""
+        found = self.band(place.owner)
+        if found is not None:
+            return self.rim(*found) if place.edge == "rim" else self.depth(place.owner)
+        piece = self.design.piece(place.owner)
+        if place.edge in ("left strip", "right strip"):
+            return self.start_depth(piece.name)
+        if place.edge == "start" and piece.start_edging is not None:
+            own = self.design.fabric(self.design.edging(piece.start_edging).fabric)
+            return self.sized(piece.name).start / own.stitches_per_cm
+        edge = self.named(piece.name, place.edge)
+        if edge is not None:
+            return self.row_edge(piece.name, edge)
+        lengths = [e.length_cm for e in self.fabrics[piece.name].edge(place.edge)]
+        known = [length for length in lengths if length is not None]
+        return sum(known) if lengths and len(known) == len(lengths) else None
+
+    def rim(self, band: Band, sized: SizedBand) -> float:
+        return sized.stitches / self.design.fabric(self.design.edging(band.edging).fabric).stitches_per_cm
+
+    def depth(self, owner: str) -> float:
+        """How deep a band is, once: as it is seen where it is folded."""
+        found = self.band(owner)
+        if found is None:
+            return 0.0
+        edging = self.design.edging(found[0].edging)
+        if edging.kind != "plain":
+            return edging.depth[self.size] if edging.depth else 0.0
+        return found[1].rows / self.design.fabric(edging.fabric).rows_per_cm
+
+    def start_depth(self, piece: str) -> float:
+        """How deep the edging at the start of a piece is."""
+        edging = self.design.piece(piece).start_edging
+        if edging is None:
+            return 0.0
+        return self.sized(piece).edging_rows / self.design.fabric(self.design.edging(edging).fabric).rows_per_cm
+
+
+def cloth(design: Design, size: int, garment: SizedGarment, fabrics: Iterable[Fabric]) -> Cloth:
+    """The cloth of size number `size`: as counted, and as the bed knitted it."""
+    edges = {p.name: tuple(_row_edges(p, garment.piece(p.name))) for p in design.pieces}
+    return Cloth(design, size, garment, {f.name: f for f in fabrics}, edges)
+
+
+def _row_edges(piece: Piece, sized: SizedPiece) -> Iterator[RowEdge]:
+    both = {r.name for r in piece.left if r.name} & {r.name for r in piece.right}
+    for side, runs in zip(SIDES, (piece.left, piece.right), strict=True):
+        found: list[RowEdge] = []
+        for run, low, high in _rows(runs, sized):
+            name = f"{run.name} {side}" if run.name in both else run.name
+            if found and found[-1].name == name and found[-1].high == low:
+                found[-1] = RowEdge(name, side, found[-1].low, high)
+            else:
+                found.append(RowEdge(name, side, low, high))
+        yield from found
+
+
+def _rows(runs: Iterable[EdgeRun], sized: SizedPiece) -> Iterator[tuple[EdgeRun, int, int]]:
+    low = 0
+    for run in runs:
+        high = sized.row(run.to_level)
+        if run.path != "across" and high > low:
+            yield run, low, high
+        low = high
+
+
+def to_top(piece: Piece) -> Opening | None:
+    """The opening that parts a piece to its top."""
+    return next((o for o in piece.openings if o.to_level in ("", piece.levels[-1].name)), None)

@@ -1,0 +1,119 @@
+"""The garment as it is worn: what goes round, how far a sleeve reaches, what stays open and what passes through it.
+
+Lengths are cm in each size, in the order of the design's sizes.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from walewright.design.model import Origin, PerSize
+from walewright.glue.model import Chain
+
+Closing = Literal["closed", "lapped", "edge to edge"]
+Role = Literal["", "neck", "cuff", "waist", "leg"]
+
+
+@dataclass(frozen=True, slots=True)
+class Girth:
+    """All round the garment at `at`, a level (or, of what is knitted sideways, a row edge) of `piece`, over the pieces and bands
+    `over`, each named as often as it lies there. What seams take and what laps is taken off."""
+
+    piece: str
+    at: str
+    over: tuple[str, ...]
+    closing: Closing
+    values: PerSize
+    body: bool = False
+    """Whether it is that of the body, just below the armholes."""
+
+
+@dataclass(frozen=True, slots=True)
+class Ease:
+    """`name` of the finished measurement, how large it is, and the measure of the body that it fits. `girth` says where it was
+    found, None: as the author states it."""
+
+    name: str
+    finished: PerSize
+    fits: str
+    body: PerSize
+    girth: Girth | None = None
+
+    @property
+    def ease(self) -> PerSize:
+        return tuple(a - b for a, b in zip(self.finished, self.body, strict=True))
+
+
+@dataclass(frozen=True, slots=True)
+class Ring:
+    """An opening of the garment, with its length at rest and stretched (empty where it cannot be told). `copies`: how many there
+    are of it, alike. `opens`: it opens along a lap or goes round more than one edge of the body, and does not stretch to pass."""
+
+    edges: Chain
+    relaxed: PerSize
+    stretched: PerSize
+    role: Role = ""
+    copies: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class Passing:
+    """A part of the body held against an opening: `needed` is the length that lets it through (or, `never`, that of the part
+    itself), `stretched` what the opening comes to. `figure` is the part's size, `source` where that is from."""
+
+    name: str
+    part: str
+    never: bool
+    relaxed: PerSize
+    stretched: PerSize
+    figure: PerSize
+    needed: PerSize
+    source: str
+    origin: Origin
+    place: str = ""
+    """The opening as an author names it."""
+
+    @property
+    def good(self) -> tuple[bool, ...]:
+        pairs = zip(self.stretched, self.needed, strict=True)
+        return tuple((a < b) if self.never else (a >= b - 0.05) for a, b in pairs)
+
+
+@dataclass(frozen=True, slots=True)
+class Reach:
+    """From the middle of the back neck over shoulder and sleeve to the end of `sleeve`. `way`: "over the shoulder" (half the
+    shoulders, then the whole sleeve), "from the neck" (half the back neck, then the whole sleeve: raglan, saddle) or "half the
+    span" (sleeves in one with the body). `body` is empty where nothing is known."""
+
+    sleeve: str
+    way: str
+    values: PerSize
+    body: PerSize = ()
+    fits: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Buttons:
+    """`over` laps over `under` by `overlap` cm; the buttons are sewn on `under`, each below a buttonhole of `over`: `places[i]` is
+    how far button i is from the lower end of the strip above, and `across` how far it lies from the outer edge of `under`."""
+
+    over: str
+    under: str
+    overlap: PerSize
+    places: tuple[PerSize, ...]
+    across: PerSize
+
+
+@dataclass(frozen=True, slots=True)
+class Fit:
+    girths: tuple[Girth, ...]
+    eases: tuple[Ease, ...]
+    stated: tuple[tuple[str, PerSize], ...]
+    """Finished measurements of the author's that fit nothing of the body."""
+    reaches: tuple[Reach, ...]
+    rings: tuple[Ring, ...]
+    passings: tuple[Passing, ...]
+    buttons: tuple[Buttons, ...]
+    free: tuple[tuple[str, str], ...]
+    """Row edges (piece, edge) that nothing joins and the source does not call free."""

@@ -1,0 +1,234 @@
+"""What has to pass what: parts of the body held against openings."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from walewright.design.model import Design, Measurement, Passage
+from walewright.fit.cloth import Cloth
+from walewright.fit.girths import narrower, width_of
+from walewright.fit.loops import Walker
+from walewright.fit.model import Passing, Ring
+from walewright.fit.rings import STRIPS, measure
+from walewright.glue.model import Chain, Glued, Place
+from walewright.report.model import Diagnostic, Label, Severity
+
+HEAD_MORE = 2.0
+"""cm that a neck has to be wider, stretched, than the head (common practice)."""
+MEDIAN_MORE = 3.0
+"""The same where nobody has measured the head and it is a table's median: for nearly all heads (from memory)."""
+HAND = 1.15
+"""A hand with its thumb laid in, as a share of its girth (from memory)."""
+FOOT = 1.3
+"""Heel over instep, as a share of the girth round the ball of the foot (from memory)."""
+HIPS_MORE = 2.0
+"""cm that a waist has to be wider, stretched, than the hips (common practice)."""
+
+ROWS = {
+    "head": ("head",),
+    "hand": ("hand",),
+    "foot": ("foot_circumference", "foot"),
+    "hips": ("hips",),
+    "calf": ("calf",),
+}
+"""Rows of the size tables that say how large a part of the body is."""
+
+
+def figure(design: Design, part: str) -> tuple[Measurement, bool] | None:
+    """How large a part of the body is, and whether the source says so itself."""
+    for rows, own in ((design.measurements, True), (design.bodies, False)):
+        found = next((m for name in ROWS[part] for m in rows if m.body == name), None)
+        if found is not None:
+            return found, own
+    return None
+
+
+def needed(part: str, cm: float, own: bool) -> float:
+    """The length of an opening that lets a part of the body through."""
+    match part:
+        case "head":
+            return cm + (HEAD_MORE if own else MEDIAN_MORE)
+        case "hand":
+            return cm * HAND
+        case "foot":
+            return cm * FOOT
+        case "hips":
+            return cm + HIPS_MORE
+    return cm
+
+
+# ----------------------------------------------------------------- what is held against what
+
+
+def passings(
+    design: Design, glued: Glued, walkers: Sequence[Walker], rings: Sequence[Ring]
+) -> tuple[tuple[Passing, ...], tuple[Diagnostic, ...]]:
+    """What the author says of openings, then what is known without being told."""
+    found: list[Passing] = []
+    told: list[Diagnostic] = []
+    spoken: set[int] = set()
+    for passage in design.passages:
+        edges = _edges(glued, passage)
+        ring = next((r for r in rings if edges and edges[0] in r.edges), None)
+        if ring is not None:
+            spoken.add(id(ring))
+        made = _stated(design, walkers, passage, edges, ring)
+        if isinstance(made, Diagnostic):
+            told.append(made)
+        else:
+            found.append(made)
+    for ring in rings:
+        part = {"neck": "head", "cuff": "hand", "waist": "hips", "leg": "foot"}.get(ring.role)
+        known = figure(design, part) if part is not None and id(ring) not in spoken else None
+        if part is not None and known is not None and ring.relaxed:
+            found.append(_by_itself(design, ring, part, known))
+    return tuple(found), (*told, *(d for p in found for d in _findings(design, p)))
+
+
+def _by_itself(design: Design, ring: Ring, part: str, known: tuple[Measurement, bool]) -> Passing:
+    row, own = known
+    more = tuple(needed(part, cm, own) for cm in row.values)
+    at = ring.edges[0]
+    band = next((b for b in design.bands if b.name == at.owner), None)
+    origin = band.origin if band is not None else design.piece(at.owner).origin
+    place = at.owner if band is not None else f"{at.owner} {at.edge.replace(' ', '_')}"
+    return Passing(name_of(ring), part, False, ring.relaxed, ring.stretched, row.values, more, row.source, origin, place)
+
+
+def name_of(ring: Ring) -> str:
+    """What an opening is called: by what it is, or by the edge where it begins."""
+    at = ring.edges[0]
+    return ring.role or (at.owner if at.edge == "rim" else f"{at.owner} {at.edge}").strip()
+
+
+def _edges(glued: Glued, passage: Passage) -> Chain:
+    """The free edges that a passage names, of the first copy."""
+    wanted = passage.edge or "rim"
+    free = [p for o in glued.openings for p in o.edges if p.owner == passage.owner and p.copy == 1]
+    return tuple(p for p in free if p.edge == wanted or p.edge in (f"{wanted} {part}" for part in ("left", "centre", "right")))
+
+
+def _stated(design: Design, walkers: Sequence[Walker], passage: Passage, edges: Chain, ring: Ring | None) -> Passing | Diagnostic:
+    known = figure(design, passage.part)
+    values, own, source = passage.figure, True, ""
+    if not values and known is not None:
+        values, own, source = known[0].values, known[1], known[0].source
+    if not values:
+        return Diagnostic(
+            "nothing-to-measure",
+            f"it is not known how large the {passage.part} is",
+            (Label(passage.origin.span, f"passes {passage.part}"),),
+            helps=(f"write it: `passes {passage.part} of 52 cm`, or a row of the sizes",),
+        )
+    lengths = [_length(design, w, edges, ring) for w in walkers] if edges else [None]
+    known_lengths = [length for length in lengths if length is not None]
+    if len(known_lengths) < len(lengths):
+        return Diagnostic(
+            "nothing-to-measure",
+            f"`{passage.origin.path.removeprefix('through ')}` is no edge of an opening",
+            (Label(passage.origin.span, "nothing passes here"),),
+            helps=("name the band, or the edge, that stays free",),
+        )
+    relaxed = tuple(length[0] for length in known_lengths)
+    stretched = tuple(length[1] for length in known_lengths)
+    if passage.share:
+        stretched = tuple(a * b for a, b in zip(relaxed, passage.share, strict=True))
+    more = values if passage.never else tuple(needed(passage.part, cm, own) for cm in values)
+    name = passage.origin.path.removeprefix("through ")
+    return Passing(name, passage.part, passage.never, relaxed, stretched, values, more, source, passage.origin, name)
+
+
+def _length(design: Design, walker: Walker, edges: Chain, ring: Ring | None) -> tuple[float, float] | None:
+    """The whole ring; of one that opens along a lap, what is left of it when that is closed."""
+    assert ring is not None
+    lapped = _between_lap(design, walker.cloth, ring.edges, edges)
+    if lapped is None:
+        return measure(design, walker.cloth, ring.edges)
+    inner, overlap = lapped
+    found = measure(design, walker.cloth, inner)
+    if found is None:
+        return None
+    left = max(found[0] - overlap, 0.0)
+    return left, left * found[1] / found[0] if found[0] else 0.0
+
+
+def _between_lap(design: Design, cloth: Cloth, ring: Chain, edges: Chain) -> tuple[Chain, float] | None:
+    """The edges of a ring from the one lapped edge to the other, by way of `edges`, and how far they lap. Ends of strips lie upon
+    each other there."""
+    for lap in design.laps:
+        at = [_last(ring, edges, lap.over, back=True), _last(ring, edges, lap.over, back=False)]
+        under = [_last(ring, edges, lap.under, back=True), _last(ring, edges, lap.under, back=False)]
+        overlap = lap.width[cloth.size] if lap.width else narrower(cloth, lap)
+        if None in (*at, *under) or overlap is None:
+            continue
+        begin = max(x for x in (at[0], under[0]) if x is not None)
+        end = min(x for x in (at[1], under[1]) if x is not None)
+        turned = ring * 3
+        return tuple(p for p in turned[begin + 1 : end] if p.edge not in STRIPS), overlap
+    return None
+
+
+def _last(ring: Chain, edges: Chain, place: tuple[str, str], back: bool) -> int | None:
+    """In the ring laid down three times, where a lapped edge stands next before (`back`) or behind the edges in the middle one."""
+    turned = ring * 3
+    first = len(ring) + ring.index(edges[0])
+    steps = range(first, first - len(ring), -1) if back else range(first, first + len(ring))
+    return next((i for i in steps if _is(turned[i], place)), None)
+
+
+def _is(at: Place, place: tuple[str, str]) -> bool:
+    """Whether an edge is the lapped one: of a band its last edge, of a strip the row edge that stays free."""
+    if at.owner != place[0]:
+        return False
+    return at.edge == place[1] if place[1] else at.edge not in ("start", "end", *STRIPS)
+
+
+# ----------------------------------------------------------------- what there is to say
+
+
+def _findings(design: Design, passing: Passing) -> Iterator[Diagnostic]:
+    bad = [i for i, good in enumerate(passing.good) if not good]
+    if not bad:
+        return
+    sizes = tuple(design.sizes[i] for i in bad)
+    rows = tuple(_row(design, passing, i) for i in bad)
+    source = (f"{passing.part}: {passing.source.removeprefix('Source: ')}",) if passing.source else ()
+    only = () if len(bad) == len(design.sizes) else sizes
+    if passing.never:
+        yield Diagnostic(
+            "lets-through",
+            f"the {passing.part} goes through the opening at `{passing.name}`, and must not",
+            (Label(passing.origin.span, "never passes"),),
+            (*rows, *source),
+            ("make the opening smaller, or the lap wider",),
+            sizes=only,
+        )
+        return
+    child = design.for_children
+    yield Diagnostic(
+        "too-tight" if child else "opening-too-tight",
+        f"the {passing.part} does not go through the {_spoken(passing)}",
+        (Label(passing.origin.span, "too tight"),),
+        (*rows, *source),
+        (
+            "make the opening wider or deeper, give it an edge that stretches more, or an opening that buttons",
+            f"if a swatch stretches more: `through {passing.place} passes {passing.part}, stretches to 160 %`",
+        ),
+        Severity.ERROR if child else Severity.WARNING,
+        only,
+    )
+
+
+def _spoken(passing: Passing) -> str:
+    return passing.name if passing.name in ("neck", "cuff", "waist", "leg") else f"opening at `{passing.name}`"
+
+
+def _row(design: Design, passing: Passing, i: int) -> str:
+    needs = "" if passing.never else f", and {passing.needed[i]:.1f} cm are needed"
+    return (
+        f"{design.sizes[i]}: {passing.relaxed[i]:.1f} cm at rest, {passing.stretched[i]:.1f} cm stretched; "
+        f"the {passing.part} is {passing.figure[i]:.1f} cm{needs}"
+    )
+
+
+__all__ = ["figure", "name_of", "needed", "passings", "width_of"]

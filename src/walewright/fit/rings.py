@@ -1,0 +1,157 @@
+"""Openings: how long each ring of free edges is, at rest and stretched, and which it is where that can be told.
+
+- The neck: a ring that goes round the whole of a gap at the top of a piece, or over tops of three pieces and more with sleeves
+  among them, and over at least two pieces, without coming to any piece's start.
+- A cuff: a ring at the lower end of a tube of one piece that is sewn into another.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from walewright.design.model import Design, PerSize
+from walewright.fit import shares
+from walewright.fit.cloth import TOPS, Cloth, to_top
+from walewright.fit.girths import Tube
+from walewright.fit.loops import Bond, Key, Walker, key
+from walewright.fit.model import Ring, Role
+from walewright.glue.model import Chain, Glued, Place
+
+STRIPS = ("first end", "last end", "left strip", "right strip")
+
+
+def rings(design: Design, glued: Glued, walkers: Sequence[Walker], tubes: Sequence[Tube]) -> tuple[Ring, ...]:
+    """Every opening, those of further copies that are alike counted with the first."""
+    found: dict[tuple[tuple[str, str], ...], Ring] = {}
+    for opening in glued.openings:
+        alike = _alike(opening.edges)
+        if alike in found:
+            found[alike] = replace(found[alike], copies=found[alike].copies + 1)
+            continue
+        lengths = [measure(design, w.cloth, opening.edges) for w in walkers]
+        known = [m for m in lengths if m is not None]
+        relaxed: PerSize = tuple(m[0] for m in known) if len(known) == len(lengths) else ()
+        stretched: PerSize = tuple(m[1] for m in known) if len(known) == len(lengths) else ()
+        role = _role(design, glued, walkers[0], tubes, opening.edges)
+        found[alike] = Ring(opening.edges, relaxed, stretched, role)
+    return tuple(found.values())
+
+
+def _alike(edges: Chain) -> tuple[tuple[str, str], ...]:
+    """The names of a ring's edges, by which it is like one of another copy, or like its mirror image on the other side."""
+    other = {"left": "right", "right": "left"}
+    mirrored = [(p.owner, " ".join(other.get(word, word) for word in p.edge.split(" "))) for p in edges]
+    return min(tuple(sorted((p.owner, p.edge) for p in edges)), tuple(sorted(mirrored)))
+
+
+# ----------------------------------------------------------------- lengths
+
+
+def measure(design: Design, cloth: Cloth, edges: Chain) -> tuple[float, float] | None:
+    """(at rest, stretched) of edges one after the other; None where one of them cannot be measured."""
+    relaxed = stretched = 0.0
+    for place in dict.fromkeys(edges):
+        length = cloth.length(place) if place.edge else _unnamed(cloth, edges, place)
+        if length is None:
+            return None
+        relaxed += length
+        stretched += length * share(design, place)
+    return relaxed, stretched
+
+
+def _unnamed(cloth: Cloth, edges: Chain, place: Place) -> float | None:
+    """All edges of a piece that have no name, if all of them are there: they cannot be told apart."""
+    own = [e for e in cloth.row_edges.get(place.owner, ()) if not e.name]
+    there = sum(1 for p in edges if p == place)
+    return sum(cloth.row_edge(place.owner, e) for e in own) if there == len(own) else None
+
+
+def share(design: Design, place: Place) -> float:
+    """How far an edge stretches."""
+    band = next((b for b in design.bands if b.name == place.owner), None)
+    if band is not None:
+        return shares.of_edging(design, design.edging(band.edging)) if place.edge == "rim" else shares.ROWS
+    piece = design.piece(place.owner)
+    if place.edge == "start":
+        if piece.start_edging is not None:
+            return shares.of_edging(design, design.edging(piece.start_edging), piece.start_way)
+        return shares.started(piece.start_way)
+    if place.edge in TOPS:
+        return shares.closed(design.fabric(piece.fabric), piece.end_way)
+    return shares.ROWS
+
+
+# ----------------------------------------------------------------- which it is
+
+
+def edges_below(glued: Glued, edges: Chain) -> Chain:
+    """The edges of pieces that a ring runs along, those under its bands in the place of these."""
+    found: list[Place] = []
+    for place in edges:
+        lines = [line for line in glued.lines_of(place.owner) if line.copy == place.copy]
+        if place.edge == "rim" and lines:
+            found += lines[0].along
+        elif place.edge not in STRIPS:
+            found.append(place)
+    return tuple(found)
+
+
+def _role(design: Design, glued: Glued, walker: Walker, tubes: Sequence[Tube], edges: Chain) -> Role:
+    below = edges_below(glued, edges)
+    if is_neck(design, walker, tubes, below):
+        return "neck"
+    return "cuff" if is_cuff(walker, tubes, below) else ""
+
+
+def is_neck(design: Design, walker: Walker, tubes: Sequence[Tube], below: Chain) -> bool:
+    """Whether a ring along the edges `below` is a neck."""
+    discs = {(p.owner, p.copy) for p in below}
+    if len(discs) < 2 or any(p.edge == "start" for p in below):
+        return False
+    if not any(t.open_above and t.owners & {p.owner for p in below} for t in tubes):
+        return False
+    names = {(p.owner, p.copy, p.edge) for p in below}
+    for owner, copy in discs:
+        gap = to_top(design.piece(owner)) if walker.cloth.piece(owner) is not None else None
+        if gap is not None and {(owner, copy, f"{gap.name} {side}") for side in ("left", "right")} <= names:
+            return True
+    tops = {(p.owner, p.copy) for p in below if p.edge in TOPS}
+    return len(tops) > 2 and any(is_sleeve(walker, tubes, owner) for owner, _ in tops)
+
+
+def is_sleeve(walker: Walker, tubes: Sequence[Tube], piece: str) -> bool:
+    """Whether a piece is a tube by itself that another tube is sewn to or picked up on further on."""
+    return any(t.owners == {piece} and len(t.discs) == 1 for t in tubes) and bool(_others(walker, piece))
+
+
+def _others(walker: Walker, piece: str) -> set[str]:
+    """Pieces that are joined to a piece, bands left out."""
+    across: list[Bond] = [b for (owner, _, copy), b in walker.bonds.items() if owner == piece and copy == 1]
+    return {p.owner for b in across for p in b.across if walker.cloth.piece(p.owner) is not None} - {piece}
+
+
+def is_cuff(walker: Walker, tubes: Sequence[Tube], below: Chain) -> bool:
+    """The free end of a sleeve: its first or its last row."""
+    owners = {p.owner for p in below}
+    if len(owners) != 1 or walker.cloth.piece(below[0].owner) is None:
+        return False
+    return is_sleeve(walker, tubes, below[0].owner) and all(p.edge in ("start", "end") for p in below)
+
+
+def free_row_edges(design: Design, walker: Walker) -> tuple[tuple[str, str], ...]:
+    """Named row edges that nothing is joined to, hung on or called free."""
+    meant = {(e.piece, e.edge) for e in design.free}
+    meant |= {(e.piece, f"{e.edge} {side}") for e in design.free for side in ("left", "right")}
+    # What is lapped is meant to be free.
+    meant |= {place for lap in design.laps for place in (lap.over, lap.under)}
+    found: dict[tuple[str, str], None] = {}
+    for piece in design.pieces:
+        for edge in walker.cloth.row_edges[piece.name]:
+            own: Key = (piece.name, edge.name, 1)
+            if edge.name and own not in walker.bonds and not {(piece.name, edge.name), (piece.name, "")} & meant:
+                found[piece.name, edge.name] = None
+    return tuple(found)
+
+
+__all__ = ["edges_below", "free_row_edges", "is_sleeve", "key", "measure", "rings", "share"]

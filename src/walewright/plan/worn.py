@@ -1,0 +1,69 @@
+"""The garment as it is worn, as JSON: girths, ease, reach, openings, what passes through them, buttons."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from walewright.plan.shapes import Json, cm
+
+if TYPE_CHECKING:
+    from walewright.fit.model import Fit
+
+
+def worn(fit: Fit | None, sizes: tuple[str, ...]) -> Json:
+    """Lengths by size; what could not be told is not there."""
+
+    def per_size(values: tuple[float, ...]) -> Json:
+        return {size: cm(value) for size, value in zip(sizes, values, strict=False)}
+
+    if fit is None:
+        return {}
+    return {
+        "girths": [
+            {"piece": g.piece, "at": g.at, "over": list(g.over), "closing": g.closing, "body": g.body, "cm": per_size(g.values)}
+            for g in fit.girths
+        ],
+        "finished": [{"name": name, "cm": per_size(values)} for name, values in fit.stated],
+        "ease": [
+            {
+                "name": e.name,
+                "fits": e.fits,
+                "finished_cm": per_size(e.finished),
+                "body_cm": per_size(e.body),
+                "cm": per_size(e.ease),
+            }
+            for e in fit.eases
+        ],
+        "reach": [{"sleeve": r.sleeve, "way": r.way, "cm": per_size(r.values), "body_cm": per_size(r.body)} for r in fit.reaches],
+        "openings": [
+            {
+                "edges": [{"of": p.owner, "edge": p.edge, "copy": p.copy} for p in r.edges],
+                "role": r.role,
+                "copies": r.copies,
+                "cm": per_size(r.relaxed),
+                "stretched_cm": per_size(r.stretched),
+            }
+            for r in fit.rings
+        ],
+        "passes": [
+            {
+                "opening": p.name,
+                "part": p.part,
+                "never": p.never,
+                "cm": per_size(p.relaxed),
+                "stretched_cm": per_size(p.stretched),
+                "needed_cm": per_size(p.needed),
+            }
+            for p in fit.passings
+        ],
+        "buttons": [
+            {
+                "over": b.over,
+                "under": b.under,
+                "overlap_cm": per_size(b.overlap),
+                "from_edge_cm": per_size(b.across),
+                "at_cm": [per_size(place) for place in b.places],
+            }
+            for b in fit.buttons
+        ],
+    }

@@ -1,0 +1,81 @@
+"""Nodes of what is said of a garment as it is worn: finished measurements, openings, laps, cords, edges left free."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from walewright.source.piece_lines import EdgeRef
+from walewright.source.quantities import Expr, Node
+
+
+@dataclass(frozen=True, slots=True)
+class PlaceRef(Node):
+    """`neckband` or `sleeve start`: a band, or a piece and one of its edges (None: the piece itself)."""
+
+    owner: str
+    edge: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Round(Node):
+    """`round back underarm`: all round the garment where that piece comes to that level; or, of a piece knitted sideways, along
+    that row edge of it."""
+
+    piece: str
+    level: str
+
+
+@dataclass(frozen=True, slots=True)
+class Along(Node):
+    """`along neckband`: the length of a band's last edge, or of an edge of a piece, as knitted."""
+
+    place: PlaceRef
+
+
+Measured = Round | Along
+"""What is measured on the garment when it is knitted."""
+
+
+@dataclass(frozen=True, slots=True)
+class Finished(Node):
+    """`finished chest 2 * half, fits bust`, `finished waist round back waist, fits waist, stretches`."""
+
+    name: str
+    amount: Expr | Measured
+    fits: Expr | None = None
+    stretches: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Through(Node):
+    """`through neckband passes head`, `through neckband never passes head of baby_head, stretches to 140 %`."""
+
+    place: PlaceRef
+    part: str
+    never: bool = False
+    figure: Expr | None = None
+    share: Expr | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Lap(Node):
+    """`lap buttonhole_band over button_band`, `lap right_front edge over left_front edge, 8 cm wide`."""
+
+    over: PlaceRef
+    under: PlaceRef
+    width: Expr | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Cord(Node):
+    """`cord hood 90 cm long`: a cord or ribbon drawn through the piece."""
+
+    piece: str
+    length: Expr
+
+
+@dataclass(frozen=True, slots=True)
+class Free(Node):
+    """`free scarf side + scarf end`: edges that are meant to be joined to nothing."""
+
+    edges: tuple[EdgeRef, ...]

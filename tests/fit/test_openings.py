@@ -1,0 +1,167 @@
+"""Openings: which they are, how far they stretch, and what goes through them."""
+
+from __future__ import annotations
+
+import pytest
+from jsonschema import Draft202012Validator
+from tried_on import Worn, worn
+from wardrobe import BAG_HEAD, CARDIGAN, HEAD, PULLOVER, RAGLAN, SOCK, SOCK_HEAD, TUBE, VEST
+
+from walewright.cli.worn_tables import worn_tables
+from walewright.fit import Ring
+from walewright.plan import schema
+from walewright.plan.worn import worn as as_json
+from walewright.report.model import Severity
+
+
+def ring(made: Worn, role: str) -> Ring:
+    (found,) = [r for r in made.fit.rings if r.role == role]
+    return found
+
+
+def with_head(cm: str, source: str = HEAD) -> str:
+    return source.replace("80 cm, to fit", f"80 cm, to fit\n    head {cm} cm, to fit")
+
+
+def test_the_openings_of_a_pullover() -> None:
+    made = worn(PULLOVER)
+    assert sorted((r.role, r.copies) for r in made.fit.rings) == [("", 1), ("cuff", 2), ("neck", 1)]
+    # A latched rib with a chain comes to 1.3 of its length.
+    assert ring(made, "neck").relaxed == pytest.approx((60.0,))
+    assert ring(made, "neck").stretched == pytest.approx((78.0,))
+    assert ring(made, "cuff").stretched == pytest.approx((26.0,))
+
+
+def test_a_neck_without_a_band_is_found_too() -> None:
+    cast_off = "square, cast off"
+    bare = VEST.replace("band neckband with collar along back neck + front neck\n", "").replace("square", cast_off)
+    assert ring(worn(bare), "neck").relaxed == pytest.approx((60.0,))
+
+
+def test_the_neck_of_a_raglan_runs_over_four_pieces() -> None:
+    """20 cm and 20 cm of body, 6 cm and 6 cm of sleeve, closed with an ordinary chain."""
+    neck = ring(worn(RAGLAN), "neck")
+    assert (neck.relaxed, neck.stretched) == (pytest.approx((52.0,)), pytest.approx((52 * 1.15,)))
+
+
+def test_armholes_and_hems_are_no_necks() -> None:
+    assert [r.role for r in worn(VEST).fit.rings].count("neck") == 1
+    assert {r.role for r in worn(TUBE).fit.rings} == {""}
+    assert {r.role for r in worn(CARDIGAN).fit.rings} == {""}
+
+
+@pytest.mark.parametrize(("head", "codes"), [("76", []), ("76.2", ["opening-too-tight"])])
+def test_a_neck_is_held_against_the_head(head: str, codes: list[str]) -> None:
+    """78 cm stretched pass a head of 76 cm, with the 2 cm that it needs."""
+    made = worn(VEST, with_head(head))
+    assert made.codes() == codes
+    assert all(d.severity is Severity.WARNING for d in made.told)
+
+
+def test_a_neck_too_tight_for_a_child_is_an_error() -> None:
+    child = HEAD.replace("sizes one\n    chest 80 cm", "sizes 8_years\n    chest from child chest")
+    narrow = VEST.replace("20 cm wide", "8 cm wide").replace("8 cm deep", "3 cm deep")
+    (told,) = worn(narrow, child).told
+    assert (told.code, told.severity) == ("too-tight", Severity.ERROR)
+    # 8 + 4 + 8 + 6 = 26 cm, 52 stitches, and two more for whole threes; a head of 54.25 cm, that of the table, and 3 cm.
+    assert "27.0 cm at rest, 35.1 cm stretched; the head is 54.2 cm, and 57.2 cm are needed" in told.notes[0]
+    assert worn(VEST, child).codes() == []
+
+
+def test_the_authors_share_goes_before_the_table() -> None:
+    narrow = VEST.replace("20 cm wide", "10 cm wide")
+    # 10 + 4 + 10 + 16 = 40 cm: 52 stretched by the table, 60 by the author's swatch.
+    assert worn(narrow, with_head("56")).codes() == ["opening-too-tight"]
+    assert worn(narrow + "through neckband passes head, stretches to 150 %\n", with_head("56")).codes() == []
+    assert worn(narrow + "through neckband passes head of 48 cm\n", with_head("56")).codes() == []
+
+
+@pytest.mark.parametrize(
+    ("edging", "share"),
+    [
+        ("in rib, 2 cm deep, cast off sewn", 1.4),
+        ("in plain, 2 cm deep, cast off chain", 1.15),
+        ("in plain, 2 cm deep, rolled", 1.2),
+        ("in plain, 2 cm deep, folded, cast off sewn", 1.3),
+        ("in plain, 2 cm deep, folded, cast off chain", 1.2),
+        ("in plain, 2 cm deep, picot", 1.25),
+        ("in plain, chained", 1.1),
+    ],
+)
+def test_how_far_each_edging_stretches(edging: str, share: float) -> None:
+    head = HEAD.replace("edging collar in rib, 2 cm deep, added after, cast off chain", f"edging collar {edging}")
+    neck = ring(worn(VEST, head), "neck")
+    assert neck.stretched[0] / neck.relaxed[0] == pytest.approx(share)
+
+
+def test_a_cuff_is_held_against_the_hand() -> None:
+    """20 cm stretch to 26; 1.15 of a hand of 22.7 cm is 26.1."""
+    hand = HEAD.replace("80 cm, to fit", "80 cm, to fit\n    hand 22.7 cm, to fit")
+    assert worn(PULLOVER, hand).codes() == ["opening-too-tight"]
+    assert worn(PULLOVER, hand.replace("22.7", "22.5")).codes() == []
+
+
+def test_a_sock_is_held_against_heel_and_instep() -> None:
+    """19 cm stretch to 24.7; a foot of 20.3 cm needs 26.4."""
+    assert worn(SOCK, SOCK_HEAD).codes() == ["opening-too-tight"]
+    assert worn(SOCK.replace("19 cm wide", "21 cm wide"), SOCK_HEAD).codes() == []
+
+
+def test_a_skirt_has_to_pass_the_hips() -> None:
+    """82 cm with an ordinary chain come to 94.3: hips of 92 cm and 2 cm pass."""
+    hips = HEAD.replace("80 cm, to fit", "80 cm, to fit\n    hips {} cm, to fit")
+    assert worn(TUBE, hips.replace("{}", "92")).codes() == []
+    assert worn(TUBE, hips.replace("{}", "92.4")).codes() == ["opening-too-tight"]
+
+
+def test_a_sleeping_bag_must_not_let_the_head_through() -> None:
+    """The neckband is as long as 20 + 2 * 2 cm of back and twice the line over 9 and 8 cm of front, 12.04 cm: 48 cm.
+    Buttoned, it laps by 2: 46 cm, stretched 59.8. A head at 3 months is 40 cm."""
+    closed = "lap buttonhole_band over button_band\nthrough neckband never passes head\n"
+    made = worn(CARDIGAN + closed, BAG_HEAD)
+    assert made.codes() == ["lets-through"]
+    (passing,) = made.fit.passings
+    assert passing.relaxed == pytest.approx((46.0,))
+    narrow = (
+        CARDIGAN.replace("neck 20 cm wide", "neck 8 cm wide")
+        .replace("throat 42 cm", "throat 48 cm")
+        .replace("by -9 cm", "by -3 cm")
+    )
+    assert worn(narrow + closed, BAG_HEAD).codes() == []
+
+
+def test_buttons_are_told_from_the_overlap() -> None:
+    """Three eyelets on 84 stitches, the first and last 2 cm from the ends: their middles are 2.25 and 39.75 cm up."""
+    (buttons,) = worn(CARDIGAN + "lap buttonhole_band over button_band\n").fit.buttons
+    assert (buttons.over, buttons.under, buttons.overlap) == ("buttonhole_band", "button_band", pytest.approx((2.0,)))
+    assert [p[0] for p in buttons.places] == pytest.approx([2.25, 21.0, 39.75], abs=0.3)
+    assert buttons.across == pytest.approx((1.0,))
+
+
+def test_row_edges_that_nothing_joins_are_listed_unless_they_are_meant() -> None:
+    assert set(worn(VEST).fit.free) == {(p, f"armhole {s}") for p in ("back", "front") for s in ("left", "right")}
+    assert worn(VEST + "free back armhole + front armhole\n").fit.free == ()
+    assert worn(PULLOVER).fit.free == ()
+
+
+def test_only_parts_of_the_body_pass() -> None:
+    assert worn(VEST + "through neckband passes foot of 20 cm\n").codes() == []
+    with pytest.raises(AssertionError, match="unknown-name"):
+        worn(VEST + "through neckband passes elbow\n")
+    assert worn(VEST + "through neckband passes calf\n").codes() == ["nothing-to-measure"]
+    assert worn(VEST + "through back shoulder passes head of 56 cm\n").codes() == ["nothing-to-measure"]
+
+
+def test_the_check_and_the_plan_document_show_it() -> None:
+    found = worn(PULLOVER, with_head("56")).fit
+    tables = {str(t.title): [list(column.cells) for column in t.columns] for t in worn_tables(found, ("one",))}
+    assert tables["openings"][0] == ["back start + front start", "2 times cuff: sleeve start", "neck: neckband"]
+    assert tables["openings"][2] == ["88.0", "20.0/26.0", "60.0/78.0"]
+    assert tables["what passes what"][2] == ["78.0/58.0"]
+    assert tables["as worn"][2][tables["as worn"][0].index("Middle of the back neck to the end of the sleeve")] == "66.0"
+    assert "free edges" not in tables
+    document = as_json(found, ("one",))
+    assert document["reach"] == [{"sleeve": "sleeve", "way": "over the shoulder", "cm": {"one": 66.0}, "body_cm": {}}]
+    shape = {**schema()["properties"]["worn"], "$defs": schema()["$defs"]}
+    assert list(Draft202012Validator(shape).iter_errors(document)) == []
+    assert list(Draft202012Validator(shape).iter_errors({**document, "girths": [{}]}))
