@@ -11,7 +11,7 @@ from walewright.design.model import EdgeRun, Level, Machine, Origin, PerSize, Wa
 from walewright.design.moves import Move, move, rated
 from walewright.design.outline import SIDES, Side, level_index
 from walewright.design.places import NOT_NEGATIVE, POSITIVE, concerned
-from walewright.design.rates import rate_of
+from walewright.design.rates import rate_of, rows_enough
 from walewright.report.model import Span
 from walewright.source import syntax
 
@@ -131,6 +131,8 @@ def _at_rate(node: syntax.Edge, between: tuple[int, int], way: Way, now: Sides, 
     rate = rate_of(node, way, on.cloth, on.machine, on.gap, between[0] == 0)
     cast_off = nothing if node.cast_off is None else place.across(node.cast_off, "what is cast off", NOT_NEGATIVE)
     if rate is None or cast_off is None:
+        return None
+    if not rows_enough(node, rate, *between, on.cloth):
         return None
     moved = rated(node, rate, cast_off, between, now, on.cloth)
     if moved is None or not _at_once_is_inwards(node, moved, on) or (any(cast_off) and not _cast_off_inwards(node, on)):

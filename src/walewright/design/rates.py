@@ -32,9 +32,7 @@ def rate_of(node: syntax.Edge, way: Way, cloth: Cloth, machine: Machine | None, 
             "rate-not-kept",
             f"the edge to `{node.to_level}` moves by {_count(stitches)} at a time, and with two at once it moves by two",
             (node.span, "two at once"),
-            helps=(
-                f"write {way.at_once} stitches, every {way.at_once * every} rows" if stitches == 1 else "leave out `two at once`",
-            ),
+            helps=(f"write `in 2 stitches every {2 * every} rows`" if stitches == 1 else "leave out `two at once`",),
         )
         return None
     single = (stitches == 1 and (inwards or way.kind == "fashioned")) or (inwards and stitches == way.at_once)
@@ -61,6 +59,10 @@ def _count(stitches: int) -> str:
     return "a stitch" if stitches == 1 else f"{stitches} stitches"
 
 
+def _rows(every: int) -> str:
+    return "row" if every == 1 else f"{every} rows"
+
+
 def _tell_odd(node: syntax.Edge, stitches: int, every: int, cloth: Cloth, machine: Machine | None) -> None:
     what = "a simple increase is made" if stitches == 1 else f"{stitches} stitches at once are cast off or on"
     helps = [f"write `every {every + 1} rows`"]
@@ -69,10 +71,35 @@ def _tell_odd(node: syntax.Edge, stitches: int, every: int, cloth: Cloth, machin
         helps.append(f"or write `fashioned {tools[0]} in` behind it")
     cloth.place.findings.tell(
         "rate-not-kept",
-        f"the edge to `{node.to_level}` cannot move every {every} rows: {what} where the carriage is, which comes back every second row",
-        (node.span, f"every {every} rows"),
+        f"the edge to `{node.to_level}` cannot move every {_rows(every)}: {what} where the carriage is, and that comes back every "
+        "second row",
+        (node.span, f"every {_rows(every)}"),
         helps=tuple(helps),
     )
+
+
+def rows_enough(node: syntax.Edge, rate: Rate, come: int, to: int, cloth: Cloth) -> bool:
+    """Whether the edge moves once at least in every size; told where it does not."""
+    rows, sizes = cloth.rows(come, to, free=True), cloth.place.scope.sizes
+    if rows is None:
+        return False
+    few = tuple(s for s, r in zip(sizes, rows, strict=True) if rate.moves(_up(r)) == 0)
+    if few:
+        low = cloth.levels[come].name
+        cloth.place.findings.tell(
+            "rate-not-kept",
+            f"from `{low}` to `{node.to_level}` there are fewer rows than the edge moves once in",
+            (node.span, f"every {rate.rows} rows"),
+            notes=(f"the rows there are {cloth.at(to).per_size(rows, 'rows')}",),
+            helps=(f"lead the edge straight to `{node.to_level}`", "or write fewer rows"),
+            sizes=cloth.place.scope.only(few),
+        )
+    return not few
+
+
+def _up(rows: float) -> int:
+    """The even number of rows that may come of so many, at the most."""
+    return 2 * ceil(rows / 2 - 1e-6)
 
 
 def far(rate: Rate, outwards: int, cast_off: PerSize, come: int, to: int, cloth: Cloth) -> tuple[PerSize, PerSize] | None:
@@ -82,7 +109,7 @@ def far(rate: Rate, outwards: int, cast_off: PerSize, come: int, to: int, cloth:
     lowest, highest = cloth.rows(come, to), cloth.rows(come, to, free=True)
     if fabric is None or lowest is None or highest is None:
         return None
-    ends = [2 * floor(rows / 2 + 1e-6) for rows in lowest], [2 * ceil(rows / 2 - 1e-6) for rows in highest]
+    ends = [2 * floor(rows / 2 + 1e-6) for rows in lowest], [_up(rows) for rows in highest]
     least, most = (
         tuple(
             outwards * (rate.stitches * rate.moves(r) / fabric.stitches_per_cm + off) for r, off in zip(rows, cast_off, strict=True)
