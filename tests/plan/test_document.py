@@ -55,7 +55,7 @@ def test_keys_are_sorted_and_the_format_is_stated(outcome: Outcome) -> None:
 def test_every_operation_of_the_work_is_there_in_order(outcome: Outcome) -> None:
     document = plan_json(outcome)
     for size, work in zip(document["sizes"], outcome.works, strict=True):
-        for told, block in zip(size["blocks"], work.blocks, strict=True):
+        for told, block in zip((t for t in size["work"] if t["kind"] == "block"), work.blocks, strict=True):
             listed = [operation for row in told["rows"] for operation in row["operations"]]
             assert listed == [moves.move(operation) for operation in block.operations]
 

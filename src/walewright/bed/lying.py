@@ -1,7 +1,8 @@
 """How edges of finished pieces lie on the needles: which end hangs at the left, and whether neighbours are one line.
 
-With its purl side to the knitter, a piece has its row ends at the right hang downwards from left to right, those at the left upwards;
-what was cast on hangs upside down, its right end at the left. With its knit side to the knitter all is the other way round.
+With its purl side to the knitter, a piece has its row ends at the right hang downwards from left to right, those at the left
+upwards; what was cast on hangs upside down, its right end at the left. With its knit side to the knitter all is the other
+way round.
 """
 
 from __future__ import annotations
@@ -37,14 +38,15 @@ def wrong_end(m: Machine, op: PickUpEdge, edges: tuple[Edge, ...]) -> Refusal | 
         return None
     return m.refuse(
         "edge-lies-otherwise",
-        f"with its {op.facing} side to the knitter, {op.edge!r} of the {op.piece} hangs with its {at_left} at the left, and not its "
-        f"{op.left_end}",
+        f"with its {op.facing} side to the knitter, {op.edge!r} of the {op.piece} hangs with its {at_left} at the left, and not "
+        f"its {op.left_end}",
         piece=op.piece,
         edge=op.edge,
     )
 
 
 def hung_edge(m: Machine, op: PickUpEdge, fabric: Fabric, edges: tuple[Edge, ...]) -> HungEdge:
+    """What hangs on the needles now, with the corners at its two ends."""
     first, last = m.span(op.first, op.last)
     part: Part = edges[0].part if len(edges) == 1 else "whole"
     at_left, at_right = (edges[0], edges[-1]) if op.facing == "purl" else (edges[-1], edges[0])
@@ -67,7 +69,8 @@ def beside(m: Machine, line: list[HungEdge]) -> Refusal | None:
     if not _meet(m, before, now):
         return m.refuse(
             "edges-do-not-meet",
-            f"the {before.edge} of the {before.piece} and the {now.edge} of the {now.piece} hang side by side, and nothing joins them there",
+            f"the {before.edge} of the {before.piece} and the {now.edge} of the {now.piece} hang side by side, and nothing joins "
+            "them there",
             before.last,
             now.first,
         )
@@ -82,7 +85,7 @@ def beside(m: Machine, line: list[HungEdge]) -> Refusal | None:
 
 
 def same_side(m: Machine, over: HungEdge) -> Refusal | None:
-    """What is linked lies with its two right sides together: one piece has its purl side to the knitter, the other its knit side."""
+    """What is linked lies right side to right side: one piece has its purl side to the knitter, the other its knit side."""
     beneath = next((h for h in m.hung if h.first <= over.last and over.first <= h.last), None)
     if beneath is None or beneath.facing != over.facing:
         return None

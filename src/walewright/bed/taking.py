@@ -73,7 +73,7 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
     if not edges or (op.part == "whole" and edges[0].each):
         known = ", ".join(sorted({e.name if e.part == "whole" else f"{e.name} {e.part}" for e in fabric.edges}))
         return m.refuse("edge-unknown", f"the {op.piece} has no edge {label!r}; it has {known}", piece=op.piece, edge=label)
-    refusal = wrong_end(m, op, edges)
+    refusal = _wrong_copy(m, op, fabric) or wrong_end(m, op, edges)
     if refusal is not None:
         return refusal
     path: list[tuple[tuple[int, ...], bool]] = []
@@ -94,16 +94,15 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
             stitches=count,
             places=len(path),
         )
-    if op.over:
-        if count != len(path):
-            return m.refuse(
-                "link-unequal",
-                f"{len(path)} stitches of {label!r} of the {op.piece} would be hung over {count} others; loop is linked to loop",
-                first,
-                last,
-                stitches=len(path),
-                needles=count,
-            )
+    if op.over and count != len(path):
+        return m.refuse(
+            "link-unequal",
+            f"{len(path)} stitches of {label!r} of the {op.piece} would be hung over {count} others; loop is linked to loop",
+            first,
+            last,
+            stitches=len(path),
+            needles=count,
+        )
     line = m.over_hung if op.over else m.hung
     line.append(hung_edge(m, op, fabric, edges))
     refusal = beside(m, line) or (same_side(m, line[-1]) if op.over else None)
@@ -121,6 +120,17 @@ def _take(m: Machine, piece: Piece, fabric: Fabric, name: str, edge: tuple[str, 
             return m.refuse("edge-taken", f"the {label!r} of the {name} has been taken up already", piece=name, edge=label)
     m.taken += [(name, *edge, one) for one in copies_of(copy, fabric.copies)]
     return None
+
+
+def _wrong_copy(m: Machine, op: PickUpEdge, fabric: Fabric) -> Refusal | None:
+    """One of several copies is named, and then by a block that is knitted once; or each copy of the block takes its own."""
+    if op.copy == 0:
+        return None if m.copies == fabric.copies else _copies_differ(m, op.piece, fabric)
+    if fabric.copies == 1 or not 1 <= op.copy <= fabric.copies:
+        there = f"{fabric.copies} times" if fabric.copies > 1 else "once"
+        message = f"copy {op.copy} of the {op.piece} is to be taken up, which is knitted {there}"
+        return m.refuse("no-such-copy", message, piece=op.piece)
+    return None if m.copies == 1 else _copies_differ(m, op.piece, fabric)
 
 
 def _copies_differ(m: Machine, piece: str, fabric: Fabric) -> Refusal:

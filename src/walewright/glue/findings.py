@@ -133,6 +133,7 @@ def _round(inside: bool) -> str:
 
 
 def twisted_seams(design: Design, joining: Joining) -> Iterator[Diagnostic]:
+    """Two left edges, or two right ones, joined foot to foot: one message for each join."""
     told: set[int] = set()
     for g in joining.found:
         if g.join not in told and is_twisted(joining.surface, g.one, g.other):
@@ -149,17 +150,19 @@ def twisted_seams(design: Design, joining: Joining) -> Iterator[Diagnostic]:
 
 
 def shut_lines(design: Design, joining: Joining, work: Ordered) -> Iterator[Diagnostic]:
+    """Lines that are rings by the time they can be hung. Of those on the same pieces, which keep each other from it, the last
+    one is reported."""
     told: set[str] = set()
-    for line, seams in work.shut:
-        if line.hanging.owner in told:
+    for line, seams in reversed(work.shut):
+        on = {joining.surface.edges[e].owner for e in line.path}
+        if told & on:
             continue
-        told.add(line.hanging.owner)
+        told |= on
         joins = [design.joins[n] for n in dict.fromkeys(joining.found[s].join for s in seams)]
-        better = other_order(joining.surface, line.hanging.along, line.hanging.inside)
         helps = ["let one of these joins come later, or begin the line elsewhere"]
-        reversed_one = tuple(reversed(line.hanging.along))
-        if len(reversed_one) > 1 and better is not None:
-            helps.insert(0, f"write `along {spoken(reversed_one)}`, so that it begins where the edges stay open")
+        along = line.hanging.along
+        if len(along) > 1:
+            helps.insert(0, f"begin the line at another seam: `along {spoken((*along[1:], along[0]))}`")
         yield Diagnostic(
             "line-closed",
             f"when {spoken(line.hanging.along)} can be hung, the two ends of the line are joined already: a ring does not lie on a "
@@ -208,6 +211,7 @@ def _sizes_open(design: Design, surface: Surface, loose: Sequence[int]) -> tuple
 
 
 def crossed(design: Design) -> list[Diagnostic]:
+    """What to say of a garment with a handle."""
     return [
         Diagnostic(
             "seams-cross",

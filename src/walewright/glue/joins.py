@@ -258,4 +258,11 @@ def _copies_cost(joining: Joining, number: int, one: Run, other: Run, same_copy:
         (surface.edges[p[0]].owner, surface.edges[p[0]].copy) for g in joining.found if g.join == number for p in (g.one, g.other)
     ]
     again = sum(0.25 for edge in (a, b) if edge.copies > 1 and (edge.owner, edge.copy) in used)
+    # One sleeve is at the one armhole: what lies at the same place already is known by its corners.
+    met = {frozenset((_copy_of(surface, g.one), _copy_of(surface, g.other))) for g in joining.found if g.other}
+    again += 0.25 if frozenset(((a.owner, a.copy), (b.owner, b.copy))) in met and max(a.copies, b.copies) > 1 else 0.0
     return again + 0.01 * (a.copy + b.copy) + (0.1 if a.copies > 1 and b.copies > 1 and a.copy != b.copy else 0.0)
+
+
+def _copy_of(surface: Surface, path: Path) -> tuple[str, int]:
+    return surface.edges[path[0]].owner, surface.edges[path[0]].copy

@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from walewright.design.model import Design
-from walewright.glue.facing import right_side
-from walewright.glue.model import OPPOSITE, Chain, EndAt, Face, Seam
+from walewright.glue.model import OPPOSITE, Chain, EndAt, Face, Seam, right_side
 from walewright.knit import steps as st
 from walewright.knit.dial import LINKING, looser
 from walewright.knit.lengths import SEWN_IN

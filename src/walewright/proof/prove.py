@@ -16,9 +16,9 @@ from walewright.proof.garment import folds, left_free
 from walewright.proof.lace import unpaired
 from walewright.proof.latched import deepest
 from walewright.proof.measures import measures
-from walewright.proof.model import PieceProof, Proof, SizeProof
+from walewright.proof.model import JoinProof, PieceProof, Proof, SizeProof
 from walewright.proof.pictures import pictures
-from walewright.proof.seams import pairs, seam_proofs, spoken
+from walewright.proof.seams import pairs, seam_proofs, spoken, unlike
 from walewright.proof.sewing import seams_cm
 from walewright.proof.spent import long_rows, spent
 from walewright.proof.yarn import yarn_uses
@@ -42,6 +42,7 @@ def prove(
     faults: list[Diagnostic] = []
     sizes: list[SizeProof] = []
     floats: list[tuple[str, tuple[LongFloat, ...]]] = []
+    apart = unlike(glued, counts)
     for index, garment in enumerate(counts.sizes):
         faults += _refusals(design, garment, results[index])
         if not results[index].faults:
@@ -54,7 +55,10 @@ def prove(
         if not faults:
             long = long_floats(design, garment, results[index].fabrics)
             floats.append((garment.size, long))
-            sizes.append(_size(design, glued, garment, works[index], results[index], index, read_back[index] is not None, long))
+            seams = tuple(seam_proofs(design, glued, garment, _by_name(results[index]), apart))
+            sizes.append(
+                _size(design, glued, garment, seams, works[index], results[index], index, read_back[index] is not None, long)
+            )
     if faults:
         return None, _merged(faults)
     drawn = pictures(design, counts.sizes, tuple(_by_name(result) for result in results))
@@ -203,6 +207,7 @@ def _size(
     design: Design,
     glued: Glued,
     garment: SizedGarment,
+    seams: tuple[JoinProof, ...],
     work: Work,
     result: BedResult,
     index: int,
@@ -213,7 +218,7 @@ def _size(
     return SizeProof(
         garment.size,
         tuple(_piece(design, garment, fabric, index) for fabric in result.fabrics),
-        tuple(seam_proofs(design, glued, garment, fabrics)),
+        seams,
         yarn_uses(design, spent(design, result.fabrics), seams_cm(design, glued, fabrics)),
         sum(len(block.operations) for block in work.blocks) + len(work.joins),
         sum(fabric.loops * fabric.copies for fabric in result.fabrics),

@@ -9,21 +9,36 @@ from walewright.bed import Fabric, seam
 from walewright.design.model import Design, EdgeName
 from walewright.glue.model import Chain, Glued
 from walewright.proof.model import JoinProof
-from walewright.solve.model import SizedGarment
+from walewright.solve.model import Counts, SizedGarment
 
 
-def seam_proofs(design: Design, glued: Glued, garment: SizedGarment, fabrics: Mapping[str, Fabric]) -> Iterator[JoinProof]:
-    """One for each join, or, where its seams differ in length, for each seam."""
-    numbers = range(len(glued.seams))
-    for join, group in groupby(sorted(numbers, key=lambda n: glued.seams[n].join), key=lambda n: glued.seams[n].join):
+def unlike(glued: Glued, counts: Counts) -> frozenset[int]:
+    """Joins whose seams differ in length in some size: each seam of them is told by itself, in all sizes."""
+    found: set[int] = set()
+    for garment in counts.sizes:
+        by_join: dict[int, set[tuple[float | None, ...]]] = {}
+        for made, sized in zip(glued.seams, garment.seams, strict=True):
+            lengths = sized.one_rows, sized.other_rows, round(sized.one_cm, 2), round(sized.other_cm, 2)
+            by_join.setdefault(made.join, set()).add(lengths)
+        found |= {join for join, lengths in by_join.items() if len(lengths) > 1}
+    return frozenset(found)
+
+
+def seam_proofs(
+    design: Design, glued: Glued, garment: SizedGarment, fabrics: Mapping[str, Fabric], apart: frozenset[int]
+) -> Iterator[JoinProof]:
+    """One for each join, or, of the joins to be told `apart`, for each seam."""
+    numbers = sorted(range(len(glued.seams)), key=lambda n: glued.seams[n].join)
+    for join, group in groupby(numbers, key=lambda n: glued.seams[n].join):
         own = list(group)
-        found = [_measured(design, glued, garment, fabrics, n) for n in own]
-        if len({(p.one_rows, p.other_rows, p.one_cm, p.other_cm) for p in found}) == 1:
+        if join not in apart:
             of = design.joins[join]
-            yield _named(found[0], f"{_written(of.one)} to {_written(of.other)}", len(own))
+            first = _measured(design, glued, garment, fabrics, own[0])
+            yield _named(first, f"{_written(of.one)} to {_written(of.other)}", len(own))
             continue
-        for number, proof in zip(own, found, strict=True):
-            yield _named(proof, f"{spoken(glued.seams[number].one)} to {spoken(glued.seams[number].other)}", 1)
+        for number in own:
+            seam_text = f"{spoken(glued.seams[number].one)} to {spoken(glued.seams[number].other)}"
+            yield _named(_measured(design, glued, garment, fabrics, number), seam_text, 1)
 
 
 def _measured(design: Design, glued: Glued, garment: SizedGarment, fabrics: Mapping[str, Fabric], number: int) -> JoinProof:

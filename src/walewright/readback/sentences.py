@@ -250,7 +250,7 @@ class _Phrases(Transformer[Token, Any]):
         return one, other, (begin or "bottom", beside or "bottom")
 
     def closed_seam(self, children: list[Any]) -> tuple[Edges, Edges, tuple[str, str]]:
-        return (children[0],), (), ("bottom", "")
+        return (children[0],), (), ("", "")
 
     def side(self, children: list[Any]) -> tuple[Edges, str]:
         edges = tuple(c for c in children if isinstance(c, tuple))

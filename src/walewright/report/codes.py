@@ -208,7 +208,6 @@ GLUE = {
 """What can be wrong with how pieces are put together; told by `glue`."""
 
 MAKING = _errors(
-    band_leaves_copies_open="A band takes up the open loops of some copies of a piece only.",
     band_up_both_sides="A band is to run along an edge that runs up both sides of its piece.",
     bed_refuses="The simulated bed cannot make a move of the plan.",
     buttonholes_crowded="The buttonholes of a band do not fit on it.",
@@ -227,7 +226,6 @@ MAKING = _errors(
     repeats_on_a_slope="Whole repeats begin where an edge is on its way, or the piece is parted.",
     wider_than_bed="A piece or band takes more needles than the bed has.",
     start_longer_than_edges="A piece is begun along edges with more stitches than they have places.",
-    start_left_open="A piece is started on open loops that nothing takes up.",
     words_contradict="The printed words contradict themselves.",
     words_knit_otherwise="The printed words knit another fabric than the plan.",
     words_no_sizes="A printed text does not begin with its sizes.",

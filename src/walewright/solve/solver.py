@@ -32,8 +32,8 @@ Found = tuple[Diagnostic, ...]
 
 
 def solve(design: Design, glued: Glued) -> tuple[Counts | None, Found]:
-    """Count the design, which is put together as `glued` says. The counts are None where it cannot be done; the diagnostics say why. Never raises for a fault of
-    the author's."""
+    """Count the design, which is put together as `glued` says. The counts are None where it cannot be done; the diagnostics say
+    why. Never raises for a fault of the author's."""
     told = (*_band_faults(design), *unlike_joins(design), *cannot_match(design), *repeats_on_a_slope(design), *too_wide(design))
     if told:
         return None, told
