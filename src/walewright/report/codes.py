@@ -141,6 +141,7 @@ DESIGN = _errors(
     picture_other_stitch="A chart whose colours are laid in blocks has other stitches than knit.",
     ragged_row="A row of the size table does not have one value for each size.",
     range_falls="A range goes down.",
+    rate_not_kept="An edge cannot move at the rate that is written.",
     repeat_changes_width="The width at the end of a repeat is not that at its beginning.",
     repeat_parity="Whole repeats never come to the piece's even or odd number of stitches.",
     repeat_wider_than_piece="A piece is narrower than one repeat.",
