@@ -173,7 +173,8 @@ def _left_over(join: Join, name: EdgeName, loose: Unit, surface: Surface) -> Dia
         helps.append(f"or name only the side that is joined: {' or '.join(f'`{name.piece} {_one_word(s)}`' for s in sides)}")
     return Diagnostic(
         "edge-half-joined",
-        f"`{spoken((name,))}` stands for {len(units(surface, name, used=True))} edges, and for {which} there is nothing to join it to",
+        f"`{spoken((name,))}` stands for {len(units(surface, name, used=True))} edges, "
+        f"and for {which} there is nothing to join it to",
         (Label(join.origin.span, "joined here"),),
         (),
         tuple(helps),
