@@ -29,8 +29,8 @@ join back side to front side
 A_STITCH_EACH = 2 / 2.8 + 0.01
 """cm. At 28 stitches to 10 cm both halves may be a stitch from what was wanted."""
 
-SEAMS = "2 stitches"
-"""Of each half, one at each seam goes into it (common practice)."""
+SEAMS = "2 * 10 cm / 28"
+"""Two stitches of each half: one at each seam goes into it (common practice)."""
 
 WOMEN = "XS S M L XL 2X 3X 4X"
 BUST_IN = ((28, 30), (32, 34), (36, 38), (40, 42), (44, 46), (48, 50), (52, 54), (56, 58))
