@@ -47,8 +47,8 @@ def draw_cord(m: Machine, op: DrawCord) -> Refusal | None:
     for i in range(first, last + 1):
         if m.position[i] != CORDED:
             return m.refuse("not-on-cord", f"needle {m.name(i)} does not wait on cord", i)
-    for beside in (first - 1, last + 1):
-        if 0 <= beside < len(m.position) and m.position[beside] == CORDED:
+    for end, beside in ((first, first - 1), (last, last + 1)):
+        if 0 <= beside < len(m.position) and m.position[beside] == CORDED and _cord_of(m, end) == _cord_of(m, beside):
             return m.refuse(
                 "cord-drawn-in-part",
                 f"the cord is drawn out from needles {m.name(first)} to {m.name(last)}, and needle {m.name(beside)} is still "
@@ -57,3 +57,9 @@ def draw_cord(m: Machine, op: DrawCord) -> Refusal | None:
             )
     m.set_position(first, last, HELD)
     return None
+
+
+def _cord_of(m: Machine, index: int) -> int:
+    """Which length of cord keeps the loop of a needle: each time it is laid, it is another. Parts beside a slit wait on two."""
+    slot = index - m.half
+    return max((n for n, (_, _, first, last) in enumerate(m.kept.corded) if first <= slot <= last), default=-1)

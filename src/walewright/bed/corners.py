@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 
 from walewright.bed.model import Edge, Part
 from walewright.bed.outline import Shape, reaches
+from walewright.bed.sides import Sides
 from walewright.knit.operations import NameEdge, Side
 
 Corner = tuple[str, int]
@@ -19,6 +20,29 @@ left, 3 head right."""
 
 Corners = tuple[Corner, Corner]
 """Of rows the bottom and the top one, of stitches the left and the right one."""
+
+
+@dataclass(frozen=True, slots=True)
+class HungEdge:
+    """An edge of a finished piece on needles `first`..`last` (indices), by the name it was asked for, with its corners at the left
+    and at the right needle (None where they are not known). `copy` 0: of each copy."""
+
+    piece: str
+    edge: str
+    part: str
+    copy: int
+    first: int
+    last: int
+    corners: tuple[Corner, Corner] | None
+    facing: str
+    left_end: str
+    """Which of its ends is at the left: of rows "bottom" or "top", of stitches "left" or "right"."""
+
+    @property
+    def label(self) -> str:
+        """ "armhole left"."""
+        return self.edge if self.part == "whole" else f"{self.edge} {self.part}"
+
 
 NEAR = 2
 """Rows within which two corners at a side are one."""
@@ -114,8 +138,9 @@ def _snapped(found: dict[tuple[str, Part], Corners]) -> dict[tuple[str, Part], C
 
 @dataclass(slots=True)
 class Meetings:
-    """Corners (piece, copy, corner) that seams have brought together."""
+    """Corners (piece, copy, corner) that seams have brought together, and the sides that lie out together by them."""
 
+    sides: Sides = field(default_factory=Sides)
     _same: dict[tuple[str, int, Corner], tuple[str, int, Corner]] = field(default_factory=dict)
 
     def one_of(self, corner: tuple[str, int, Corner]) -> tuple[str, int, Corner]:

@@ -8,7 +8,7 @@ from collections import Counter
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
-from walewright.bed.corners import Corners
+from walewright.bed.corners import Corners, HungEdge
 from walewright.bed.density import Density, fabric_at
 from walewright.bed.loops import NOTHING, SEWN_COURSE, YARNLESS, YARNLESS_COURSES, Kind
 from walewright.bed.model import PARTS, Bar, Course, Crossed, Edge, Float, Gauge, Hung, Link, Part, Turn
@@ -89,6 +89,10 @@ class Fabric:
     """Where the first rows lie that were folded up and hung: in "front" of the others (their purl sides together), or "behind"."""
     corners: Mapping[tuple[str, Part], Corners] = field(default_factory=dict, repr=False)
     """By an edge's name and part: of rows its bottom and top corner, of stitches its left and right one."""
+    hung: tuple[HungEdge, ...] = field(default=(), repr=False)
+    """Edges of other pieces that it was begun on, from left to right."""
+    hung_over: tuple[HungEdge, ...] = field(default=(), repr=False)
+    """Edges that were hung over these, to be linked with them."""
 
     def __eq__(self, other: object) -> bool:
         return isinstance(other, Fabric) and self.digest == other.digest

@@ -69,6 +69,8 @@ def finish(m: Machine, block: Block) -> Fabric | tuple[int, Refusal]:
         _held=_held_in_rows(m, rows),
         folded=m.folded,
         corners=corners(edges, [op for _, op in m.named], outline),
+        hung=tuple(m.hung),
+        hung_over=tuple(m.over_hung),
     )
 
 
@@ -165,8 +167,8 @@ def _every_loop_held(m: Machine) -> Refusal | None:
 
 
 def _digest(m: Machine, block: Block, edges: list[Edge], floats: tuple[Float, ...]) -> str:
-    """Of all that makes the fabric: loops, parents, faces, yarns, tensions, wraps, floats, crossings, tails, edges, and what was
-    said to be knitted; not of what the counter read.
+    """Of all that makes the fabric: loops, parents, faces, yarns, tensions, wraps, floats, crossings, tails, edges, what it hangs
+    on (of which copy, which side to the knitter), and what was said to be knitted; not of what the counter read.
 
     The rows of waste yarn are in it too: they come away, but to knit them otherwise than told is not to knit the same.
     """
@@ -189,7 +191,8 @@ def _digest(m: Machine, block: Block, edges: list[Edge], floats: tuple[Float, ..
         [(before, slot, rows) for before, _, slot, rows in m.kept.latched],
         [(before, first, last) for before, _, first, last in m.kept.corded],
     )
-    made = (block.name, block.copies, courses, sorted(m.loops.more.items()), ends, links, m.waste, by_hand)
+    hung = [[(h.piece, h.edge, h.part, h.copy, h.first, h.last, h.facing) for h in line] for line in (m.hung, m.over_hung)]
+    made = (block.name, block.copies, courses, sorted(m.loops.more.items()), ends, links, hung, m.waste, by_hand)
     digest = hashlib.sha256(repr(made).encode())
     for flat in (m.loops.slot, m.loops.parent):
         digest.update(flat.tobytes())

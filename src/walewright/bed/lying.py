@@ -7,10 +7,11 @@ way round.
 
 from __future__ import annotations
 
-from walewright.bed.corners import Corners, copies_of
-from walewright.bed.fabric import UPPER, Fabric
-from walewright.bed.machine import HungEdge, Machine, Refusal
-from walewright.bed.model import Edge, Part
+from walewright.bed.corners import Corners, HungEdge, copies_of
+from walewright.bed.fabric import Fabric
+from walewright.bed.machine import Machine, Refusal
+from walewright.bed.model import Edge
+from walewright.bed.sides import clockwise_backwards
 from walewright.knit.operations import PickUpEdge
 
 ENDS = {"rows": ("bottom", "top"), "stitches": ("left", "right")}
@@ -19,8 +20,7 @@ ENDS = {"rows": ("bottom", "top"), "stitches": ("left", "right")}
 
 def turned(edge: Edge, facing: str) -> bool:
     """Whether the points of an edge lie on the needles from the last one to the first."""
-    backwards = edge.at == "right" if edge.along == "rows" else edge.name == "start" or edge.name.endswith(f" {UPPER}")
-    return backwards == (facing == "purl")
+    return clockwise_backwards(edge) == (facing == "purl")
 
 
 def from_the_left(edge: Edge, facing: str) -> tuple[tuple[int, ...], ...]:
@@ -32,8 +32,7 @@ def wrong_end(m: Machine, op: PickUpEdge, edges: tuple[Edge, ...]) -> Refusal | 
     """The edge hangs with the end at the left that is said to be there."""
     if not op.left_end:
         return None
-    first = edges[-1] if len(edges) > 1 and op.facing == "knit" else edges[0]
-    at_left = ENDS[first.along][turned(first, op.facing)]
+    at_left = _end_at_left(op, edges)
     if at_left == op.left_end:
         return None
     return m.refuse(
@@ -45,16 +44,20 @@ def wrong_end(m: Machine, op: PickUpEdge, edges: tuple[Edge, ...]) -> Refusal | 
     )
 
 
+def _end_at_left(op: PickUpEdge, edges: tuple[Edge, ...]) -> str:
+    first = edges[-1] if op.facing == "knit" else edges[0]
+    return ENDS[first.along][turned(first, op.facing)]
+
+
 def hung_edge(m: Machine, op: PickUpEdge, fabric: Fabric, edges: tuple[Edge, ...]) -> HungEdge:
     """What hangs on the needles now, with the corners at its two ends."""
     first, last = m.span(op.first, op.last)
-    part: Part = edges[0].part if len(edges) == 1 else "whole"
     at_left, at_right = (edges[0], edges[-1]) if op.facing == "purl" else (edges[-1], edges[0])
     begin, end = (fabric.corners.get((edge.name, edge.part)) for edge in (at_left, at_right))
     corners = None
     if begin is not None and end is not None:
         corners = begin[turned(at_left, op.facing)], end[not turned(at_right, op.facing)]
-    return HungEdge(op.piece, edges[0].name, part, op.copy, first, last, corners, op.facing)
+    return HungEdge(op.piece, op.edge, op.part, op.copy, first, last, corners, op.facing, _end_at_left(op, edges))
 
 
 def beside(m: Machine, line: list[HungEdge]) -> Refusal | None:
@@ -112,10 +115,11 @@ def _each(m: Machine, hung: HungEdge) -> list[tuple[str, int]]:
     return [(hung.piece, copy) for copy in copies_of(hung.copy, copies)]
 
 
-def put_together(m: Machine, name: str, own: Corners | None) -> None:
+def put_together(m: Machine, name: str, own: Corners | None) -> Refusal | None:
     """What a finished block brings together: two lines that were linked, and its own start with the line it was hung on."""
-    if not m.hung or any(h.corners is None for h in (*m.hung, *m.over_hung)):
-        return
+    refusal = _sides_together(m, name)
+    if refusal is not None or not m.hung or any(h.corners is None for h in (*m.hung, *m.over_hung)):
+        return refusal
     if m.over_hung:
         _ends_meet(m, m.hung, m.over_hung)
     elif own is not None:
@@ -125,6 +129,25 @@ def put_together(m: Machine, name: str, own: Corners | None) -> None:
             assert right is not None
             m.meetings.join((name, copy, own[0]), (*begin, left[0]))
             m.meetings.join((name, copy, own[1]), (*end, right[1]))
+    return None
+
+
+def _sides_together(m: Machine, name: str) -> Refusal | None:
+    """What is hung with its purl side to the knitter goes on in what is knitted; what is linked over it lies face to face with
+    it. A first row that was rehung is hung too."""
+    under = [(h.piece, h.copy, h.facing == "knit") for h in m.hung] + [(piece, 0, facing == "knit") for piece, facing in m.rehung]
+    over = [(h.piece, h.copy, h.facing == "purl") for h in m.over_hung]
+    for number in range(1, m.copies + 1):
+        sheets = [((piece, copy or number), turned) for piece, copy, turned in (*under, *over)]
+        own = [((name, number), False)] if not over else []
+        odd = m.meetings.sides.together([*sheets, *own])
+        if odd is not None:
+            return m.refuse(
+                "side-turned",
+                f"the {odd[0]} would lie with its other side out than what it hangs together with already",
+                piece=odd[0],
+            )
+    return None
 
 
 def _ends_meet(m: Machine, one: list[HungEdge], other: list[HungEdge]) -> None:

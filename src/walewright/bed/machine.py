@@ -10,7 +10,7 @@ from array import array
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
-from walewright.bed.corners import Corner, Meetings
+from walewright.bed.corners import HungEdge, Meetings
 from walewright.bed.fabric import Piece
 from walewright.bed.loops import HELPERS, NOTHING, YARNLESS_COURSES, Kind, Loops
 from walewright.bed.model import Bar, Bed, Course, Edge, Hung, Link, Part, Turn
@@ -30,21 +30,6 @@ class Refusal:
     code: str
     message: str
     data: tuple[tuple[str, int | str], ...] = ()
-
-
-@dataclass(frozen=True, slots=True)
-class HungEdge:
-    """An edge of a finished piece on needles `first`..`last` (indices), with its corners at the left and at the right needle (None
-    where they are not known). `copy` 0: of each copy."""
-
-    piece: str
-    edge: str
-    part: Part
-    copy: int
-    first: int
-    last: int
-    corners: tuple[Corner, Corner] | None
-    facing: str = "purl"
 
 
 @dataclass(frozen=True, slots=True)
@@ -128,6 +113,8 @@ class Machine:
     """What was picked up on empty needles."""
     over_hung: list[HungEdge] = field(default_factory=list)
     """What was hung over that, to be linked with it."""
+    rehung: list[tuple[str, str]] = field(default_factory=list)
+    """(piece, the side that faces the knitter) of first rows that were rehung."""
     meetings: Meetings = field(default_factory=Meetings)
     """Corners of finished pieces that have come together."""
     index: int = 0

@@ -9,6 +9,7 @@ from walewright.bed.corners import Corner, Meetings, copies_of
 from walewright.bed.fabric import Fabric, Piece
 from walewright.bed.lying import ENDS
 from walewright.bed.model import Edge, Fault
+from walewright.bed.sides import Turned, clockwise_backwards
 from walewright.knit.operations import Join
 
 _CLOSE = 1e-6
@@ -143,23 +144,34 @@ def _brought_together(op: Join, index: int, text: str, fabrics: Mapping[str, Fab
     copies = max(fabrics[name].copies if copy == 0 else 1 for name, _, copy in (*op.one, *op.other))
     for number in range(1, copies + 1):
         ends: list[tuple[tuple[str, int, Corner], tuple[str, int, Corner]]] = []
+        sheets: list[Turned] = []
         for side, begin in ((op.one, op.ends[0]), (op.other, op.ends[1])):
             walked = _walked(side, begin, number, fabrics, meetings)
             if walked is None:
                 message = f"joining {text}: the edges {spoken(side)} do not follow each other from the {begin} of the first"
                 return _fault("join-not-in-line", index, message)
-            ends.append(walked)
+            ends.append((walked[0], walked[1]))
+            # Face to face, one goes clockwise and the other does not.
+            sheets += [(sheet, clockwise == (side is op.other)) for sheet, clockwise in walked[2]]
+        odd = meetings.sides.together(sheets)
+        if odd is not None:
+            message = f"joining {text}: so the {odd[0]} would lie with its other side out than what it hangs together with already"
+            return _fault("side-turned", index, message, piece=odd[0])
         for one, other in zip(*ends, strict=True):
             meetings.join(one, other)
     return None
 
 
+_At = tuple[str, int, Corner]
+
+
 def _walked(
     side: Walk, begin: str, number: int, fabrics: Mapping[str, Fabric], meetings: Meetings
-) -> tuple[tuple[str, int, Corner], tuple[str, int, Corner]] | None:
-    """The first and the last corner of a side."""
-    at: tuple[str, int, Corner] | None = None
-    first: tuple[str, int, Corner] | None = None
+) -> tuple[_At, _At, list[Turned]] | None:
+    """The first and the last corner of a side, and for each edge of which piece and whether it is walked clockwise round it."""
+    at: _At | None = None
+    first: _At | None = None
+    sheets: list[Turned] = []
     for name, edge_name, copy in side:
         (edge,) = fabrics[name].edge(edge_name)
         which = copy or min(number, fabrics[name].copies)
@@ -167,14 +179,17 @@ def _walked(
         if at is None:
             if begin not in ENDS[edge.along]:
                 return None
-            first, at = (low, high) if begin == ENDS[edge.along][0] else (high, low)
+            upwards = begin == ENDS[edge.along][0]
+            first = low if upwards else high
         elif meetings.meet(at, low):
-            at = high
+            upwards = True
         elif meetings.meet(at, high):
-            at = low
+            upwards = False
         else:
             return None
-    return (first, at) if first is not None and at is not None else None
+        at = high if upwards else low
+        sheets.append(((name, which), upwards != clockwise_backwards(edge)))
+    return (first, at, sheets) if first is not None and at is not None else None
 
 
 def _told(op: Join, index: int, text: str, one: Seam, other: Seam) -> Fault | None:

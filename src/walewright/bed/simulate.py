@@ -30,6 +30,7 @@ from walewright.bed.machine import Machine, Refusal, empty_machine
 from walewright.bed.model import Bed, Fault
 from walewright.bed.reach import out_of_reach
 from walewright.bed.seams import free_edges, join, open_edges, open_feet
+from walewright.bed.sides import Sheet, Turned
 from walewright.knit import operations as ops
 
 
@@ -42,6 +43,10 @@ class BedResult:
     faults: tuple[Fault, ...]
     open_edges: tuple[tuple[str, str], ...] = ()
     free_edges: tuple[tuple[str, str, int], ...] = ()
+    done: tuple[str | ops.Join, ...] = ()
+    """What came to a good end in the order in which it was done: blocks by their names, and joins."""
+    sides: tuple[tuple[Sheet, Turned], ...] = ()
+    """Each (piece, copy), the one that stands for all that hang together with it, and whether it is out with its other side."""
 
 
 def _name_edge(m: Machine, op: ops.NameEdge) -> Refusal | None:
@@ -99,11 +104,13 @@ def knit(work: ops.Work, bed: Bed) -> BedResult:
     faults: list[Fault] = []
     spoilt: set[str] = set()
     meetings = Meetings()
+    done: list[str | ops.Join] = []
     joins = 0
     for task in work.tasks:
         if isinstance(task, ops.Join):
             fault = join(task, joins, pieces, meetings)
             faults += [fault] if fault is not None else []
+            done += [task] if fault is None else []
             joins += 1
         elif task.name in pieces:
             faults.append(Fault("block-named-twice", task.name, 0, f"there are two pieces called {task.name!r}"))
@@ -116,9 +123,12 @@ def knit(work: ops.Work, bed: Bed) -> BedResult:
                     faults.append(result)
             else:
                 pieces[task.name] = Piece(result)
+                done.append(task.name)
     faults += [fault for fault in open_feet(pieces) if fault.block not in spoilt]
     fabrics = tuple(piece.fabric for piece in pieces.values() if piece.fabric is not None)
-    return BedResult(fabrics, tuple(faults), open_edges(pieces), free_edges(pieces))
+    sheets = [(fabric.name, copy) for fabric in fabrics for copy in range(1, fabric.copies + 1)]
+    sides = tuple((sheet, meetings.sides.of(sheet)) for sheet in sheets)
+    return BedResult(fabrics, tuple(faults), open_edges(pieces), free_edges(pieces), tuple(done), sides)
 
 
 def _knit_block(block: ops.Block, bed: Bed, pieces: dict[str, Piece], meetings: Meetings) -> Fabric | Fault:
@@ -134,9 +144,11 @@ def _knit_block(block: ops.Block, bed: Bed, pieces: dict[str, Piece], meetings: 
     if not isinstance(result, Fabric):
         index, refusal = result
         return _fault(block, index, m.counter, refusal)
+    refusal = put_together(m, block.name, result.corners.get(("start", "whole")))
+    if refusal is not None:
+        return _fault(block, len(block.operations), m.counter, refusal)
     for piece, edge, part, copy in m.taken:
         pieces[piece].taken.add((edge, part, copy))
-    put_together(m, block.name, result.corners.get(("start", "whole")))
     return result
 
 

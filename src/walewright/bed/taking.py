@@ -53,6 +53,7 @@ def rehang(m: Machine, op: Rehang) -> Refusal | None:
         )
     if m.copies != fabric.copies:
         return _copies_differ(m, op.piece, fabric)
+    m.rehung.append((op.piece, op.facing))
     feet = fabric.feet if op.facing == "knit" else reversed(fabric.feet)
     _hang(m, op.piece, "rehang", Kind.REHUNG, first, [(loop,) for loop in feet])
     return None
@@ -138,7 +139,7 @@ def _wrong_copy(m: Machine, op: PickUpEdge, fabric: Fabric) -> Refusal | None:
 def _copies_differ(m: Machine, piece: str, fabric: Fabric) -> Refusal:
     return m.refuse(
         "copies-differ",
-        f"the {piece} is knitted {fabric.copies} times and this {m.copies} times: some open loops would stay open",
+        f"the {piece} is knitted {fabric.copies} times and this {m.copies} times: each copy of the one is hung on one of the other",
         piece=piece,
     )
 

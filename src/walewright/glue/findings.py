@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from walewright.design.model import Design, EdgeName, Join, Origin
-from walewright.glue.chains import units
+from walewright.glue.chains import Unit, units
 from walewright.glue.joins import Joining
 from walewright.glue.joins import twisted as is_twisted
 from walewright.glue.lines import Hanging, Hung, apart, other_order
@@ -147,6 +147,41 @@ def twisted_seams(design: Design, joining: Joining) -> Iterator[Diagnostic]:
                 (Label(design.joins[g.join].origin.span, "joined here"),),
                 helps=("join a left edge to a right edge, as the pieces hung on the bed; a mirror image has them exchanged",),
             )
+
+
+def half_joined(design: Design, joining: Joining) -> Iterator[Diagnostic]:
+    """A name stands for all its edges, on both sides and of all copies: a join that finds partners for some of them only leaves
+    the others, unless something else takes them up. Each to the next leaves the outer ones of the row."""
+    surface = joining.surface
+    for number, join in enumerate(design.joins):
+        if join.next_copy:
+            continue
+        joined = {e for g in joining.found if g.join == number for e in (*g.one, *g.other)}
+        for name in dict.fromkeys((*join.one, *join.other)):
+            every, loose = units(surface, name, used=True), units(surface, name)
+            if loose and any(set(unit.path) & joined for unit in every):
+                yield _left_over(join, name, loose[0], surface)
+                break
+
+
+def _left_over(join: Join, name: EdgeName, loose: Unit, surface: Surface) -> Diagnostic:
+    edge = surface.edges[loose.path[0]]
+    which = f"`{edge.owner} {edge.ring.edge.replace(' ', '_')}`" + (f" of copy {edge.copy}" if edge.copies > 1 else "")
+    sides = tuple(dict.fromkeys(surface.edges[u.path[0]].ring.edge for u in units(surface, name, used=True)))
+    helps = ["join what is left over to something too, or take it up with a band"]
+    if len(sides) > 1:
+        helps.append(f"or name only the side that is joined: {' or '.join(f'`{name.piece} {_one_word(s)}`' for s in sides)}")
+    return Diagnostic(
+        "edge-half-joined",
+        f"`{spoken((name,))}` stands for {len(units(surface, name, used=True))} edges, and for {which} there is nothing to join it to",
+        (Label(join.origin.span, "joined here"),),
+        (),
+        tuple(helps),
+    )
+
+
+def _one_word(edge: str) -> str:
+    return edge.replace(" ", "_")
 
 
 def shut_lines(design: Design, joining: Joining, work: Ordered) -> Iterator[Diagnostic]:

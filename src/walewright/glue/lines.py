@@ -50,13 +50,16 @@ class Hung:
 def hangings(design: Design) -> tuple[Hanging, ...]:
     """Pieces begun along edges, then bands, in the order of the source."""
     found: list[Hanging] = []
+    out: dict[str, Face] = {}
+    """The side out of pieces begun along edges, which may be turned and have others begun on them."""
     for piece in design.pieces:
         if piece.start_along:
-            worn = worn_of(design, piece.start_along)
+            worn = worn_of(design, piece.start_along, out)
             face = facing(design, worn, piece.fabric, piece.start_facing)
             found.append(Hanging(piece.name, piece.start_along, face, face != worn, piece.copies, piece.origin))
+            out[piece.name] = "purl" if purl_out(found[-1]) else "knit"
     for band in design.bands:
-        worn = worn_of(design, band.along)
+        worn = worn_of(design, band.along, out)
         face = facing(design, worn, design.edging(band.edging).fabric, band.facing)
         found.append(Hanging(band.name, band.along, face, face != worn, 0, band.origin))
     return tuple(found)

@@ -7,6 +7,7 @@ those of the counts. What holds here holds in every size.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal
 
@@ -106,6 +107,8 @@ class Glued:
     order: tuple[Task, ...]
     parts: int
     """Parts that hang together; two gloves are two."""
+    worn: tuple[tuple[str, Face], ...]
+    """The side of each piece and band that is worn outside."""
 
     def lines_of(self, owner: str) -> tuple[Line, ...]:
         """The lines on which a band, or a piece begun along edges, is hung: one a copy."""
@@ -130,9 +133,10 @@ def facing(design: Design, worn: Face, fabric: str, said: str = "") -> Face:
     return worn if right_side(design, fabric) == "purl" else _TURNED[worn]
 
 
-def worn_of(design: Design, edges: tuple[EdgeName, ...]) -> Face:
-    """The side out of the pieces that these edges belong to."""
-    return right_side(design, design.piece(edges[0].piece).fabric)
+def worn_of(design: Design, edges: tuple[EdgeName, ...], out: Mapping[str, Face]) -> Face:
+    """The side out of the pieces that these edges belong to; `out`: of those that were hung on others."""
+    piece = design.piece(edges[0].piece)
+    return out.get(piece.name) or right_side(design, piece.fabric)
 
 
 def start_facing(design: Design, piece: str) -> Face:

@@ -8,7 +8,7 @@ from walewright.design.model import Design
 from walewright.glue import findings
 from walewright.glue.joins import Joining, overhanging, resolve
 from walewright.glue.lines import Hanging, Hung, find, hangings, purl_out
-from walewright.glue.model import Glued, Line, Opening, Seam, right_side
+from walewright.glue.model import Face, Glued, Line, Opening, Seam, right_side
 from walewright.glue.order import Ordered, ordered
 from walewright.glue.rings import rings, strip
 from walewright.glue.surface import Path, Surface
@@ -37,6 +37,7 @@ def glue(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...]]:
     work = ordered(design, surface, joining.found, lines, own)
     told += findings.shut_lines(design, joining, work)
     told += findings.left_open(design, surface)
+    told += findings.half_joined(design, joining) if not told else ()
     if not told and surface.handles():
         told += findings.crossed(design)
     if told:
@@ -166,7 +167,12 @@ def _glued(
         )
     openings = tuple(Opening(surface.chain(ring)) for ring in surface.openings())
     made = tuple(_line(surface, line, lines, work) for line in lines)
-    return Glued(tuple(seams), made, openings, work.tasks, surface.parts())
+    return Glued(tuple(seams), made, openings, work.tasks, surface.parts(), _worn(design, lines))
+
+
+def _worn(design: Design, lines: Sequence[Hung]) -> tuple[tuple[str, Face], ...]:
+    hung: dict[str, Face] = {line.hanging.owner: "purl" if purl_out(line.hanging) else "knit" for line in lines}
+    return tuple({**{p.name: right_side(design, p.fabric) for p in design.pieces}, **hung}.items())
 
 
 def _strip_owners(surface: Surface, ends: tuple[Path, ...]) -> tuple[str, ...]:

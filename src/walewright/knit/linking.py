@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from walewright.design.model import Design
-from walewright.glue.model import OPPOSITE, Chain, EndAt, Face, Seam, right_side
+from walewright.glue.model import OPPOSITE, Chain, EndAt, Face, Seam
 from walewright.knit import steps as st
 from walewright.knit.dial import LINKING, looser
 from walewright.knit.lengths import SEWN_IN
@@ -16,8 +16,8 @@ from walewright.solve.model import SizedSeam
 _OTHER: dict[Face, Face] = {"purl": "knit", "knit": "purl"}
 
 
-def link_block(design: Design, seam: Seam, sized: SizedSeam, copies: int) -> StepBlock:
-    """The first side with its right side to the knitter, the second one over it with its wrong side. So the second one lies from
+def link_block(design: Design, seam: Seam, sized: SizedSeam, worn: Face, copies: int) -> StepBlock:
+    """The first side, worn with its side `worn` out, with that to the knitter, the second one over it with its wrong side. So the second one lies from
     left to right as it is walked clockwise: against the direction in which a seam is told."""
     join = design.joins[seam.join]
     origin = join.origin.path
@@ -26,7 +26,6 @@ def link_block(design: Design, seam: Seam, sized: SizedSeam, copies: int) -> Ste
     last = first + stitches - 1
     piece = design.piece(seam.one[0].owner)
     fabric = design.fabric(piece.fabric)
-    worn = right_side(design, piece.fabric)
     on = (
         st.CarriageAt("right", origin=origin),
         st.NeedlesToWork(first, last, stitches, origin=origin),

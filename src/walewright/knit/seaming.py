@@ -23,7 +23,8 @@ def links(design: Design, glued: Glued, garment: SizedGarment, numbers: Sequence
     """The blocks of seams that are linked, those that are the same at each copy as one."""
     for group in _alike(glued, numbers):
         seam = glued.seams[group[0]]
-        yield link_block(design, seam, garment.seams[group[0]], copies=len(group) if len(group) > 1 else 1)
+        worn = dict(glued.worn)[seam.one[0].owner]
+        yield link_block(design, seam, garment.seams[group[0]], worn, copies=len(group) if len(group) > 1 else 1)
 
 
 def joins(design: Design, glued: Glued, garment: SizedGarment, numbers: Sequence[int]) -> Iterator[Step]:

@@ -1,12 +1,17 @@
-"""The garment on the bed beside the garment glued: what stayed free, and on which side folds lie."""
+"""The garment on the bed beside the garment glued: seams and lines, sides, what stayed free, and on which side folds lie."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections import Counter
+from collections.abc import Iterator, Sequence
 
-from walewright.bed import BedResult
+from walewright.bed import BedResult, Fabric
 from walewright.design.model import Design, Piece
-from walewright.glue.model import Glued
+from walewright.glue.model import OPPOSITE, Chain, EndAt, Glued, Line, Seam, right_side
+from walewright.knit.operations import Join
+
+Walk = tuple[tuple[tuple[str, str, int], ...], str]
+"""((piece, edge, copy), ...) along one side of a seam or a line, and the end of the first edge at which it begins."""
 
 STRIPS = ("left strip", "right strip")
 """Ends of edgings at the start, which are no edges of a piece on the bed."""
@@ -21,7 +26,7 @@ def left_free(design: Design, glued: Glued, result: BedResult) -> Iterator[str]:
         for place in opening.edges
         if place.owner in pieces and place.edge and place.edge not in STRIPS and not _edged(pieces[place.owner], place.edge)
     }
-    found = {(piece, _label(pieces[piece], edge), copy) for piece, edge, copy in result.free_edges if piece in pieces}
+    found = {(piece, _shoulder(edge), copy) for piece, edge, copy in result.free_edges if piece in pieces}
     known = {(p, e) for p, e, _ in wanted}
     for piece, edge, copy in sorted(wanted ^ found):
         if (piece, edge, copy) in wanted or (piece, edge) in known or edge not in ("end", "start"):
@@ -34,7 +39,7 @@ def _edged(piece: Piece, edge: str) -> bool:
     return edge == "start" and piece.start_edging is not None
 
 
-def _label(piece: Piece, edge: str) -> str:
+def _shoulder(edge: str) -> str:
     """The bed calls the last rows of a parted piece its end or its shoulder, as they were named when they went on waste."""
     head, _, part = edge.rpartition(" ")
     return f"shoulder {part}" if head == "end" and part in ("left", "right") else edge
@@ -58,3 +63,119 @@ def _edging_of(design: Design, block: str) -> str:
         if piece.start_edging and block in (piece.name, f"{piece.name} {piece.start_edging}"):
             return piece.start_edging
     return ""
+
+
+# ----------------------------------------------------------------- seams
+
+
+def otherwise_joined(glued: Glued, result: BedResult) -> Iterator[str]:
+    """Seams that are in the one and not in the other, or twice, whichever side and end they are told from."""
+    copies = {fabric.name: fabric.copies for fabric in result.fabrics}
+    wanted = Counter(min(_ways(seam)) for seam in glued.seams)
+    told = {way: min(_ways(seam)) for seam in glued.seams for way in _ways(seam)}
+    sewn = (seam for task in result.done if isinstance(task, Join) for seam in _seams_of(task, copies))
+    linked = (seam for fabric in result.fabrics if fabric.hung_over for seam in _linked(fabric))
+    made = Counter(told.get(seam, seam) for seam in (*sewn, *linked))
+    for seam in (wanted - made).elements():
+        yield f"{_spoken(seam)} was not joined as it is glued"
+    for seam in (made - wanted).elements():
+        yield f"{_spoken(seam)} was joined otherwise than it is glued"
+
+
+def _ways(seam: Seam) -> tuple[tuple[Walk, Walk], ...]:
+    """Told from either end, and either side first."""
+    one, other = _walk(seam.one, seam.one_begins), _walk(seam.other, seam.other_begins)
+    if not seam.other:
+        return (((one[0], ""), other),)
+    back, beside = _back(seam.one, seam.one_begins), _back(seam.other, seam.other_begins)
+    return (one, other), (other, one), (back, beside), (beside, back)
+
+
+def _walk(chain: Chain, begins: Sequence[EndAt]) -> Walk:
+    """An edge closed upon itself has no end to begin at."""
+    return tuple((p.owner, p.edge, p.copy) for p in chain), begins[0] if begins else ""
+
+
+def _back(chain: Chain, begins: Sequence[EndAt]) -> Walk:
+    return _walk(chain[::-1], tuple(OPPOSITE[end] for end in begins[::-1]))
+
+
+def _seams_of(join: Join, copies: dict[str, int]) -> Iterator[tuple[Walk, Walk]]:
+    """One at each copy, where none is named."""
+    times = max(1 if copy else copies[piece] for piece, _, copy in (*join.one, *join.other))
+    for number in range(1, times + 1):
+        one, other = (
+            (tuple((p, edge, copy or min(number, copies[p])) for p, edge, copy in side), end)
+            for side, end in zip((join.one, join.other), join.ends, strict=True)
+        )
+        yield one, other
+
+
+def _linked(fabric: Fabric) -> Iterator[tuple[Walk, Walk]]:
+    for number in range(1, fabric.copies + 1):
+        one, other = (
+            (tuple((h.piece, _shoulder(h.label), h.copy or number) for h in line), line[0].left_end)
+            for line in (fabric.hung, fabric.hung_over)
+        )
+        yield one, other
+
+
+def _spoken(seam: tuple[Walk, Walk]) -> str:
+    one, other = (" then ".join(f"{piece} {edge}" for piece, edge, _ in walk) for walk, _ in seam)
+    return f"{one} to {other}" if other else f"{one} upon itself"
+
+
+# ----------------------------------------------------------------- lines and sides
+
+
+def otherwise_hung(design: Design, glued: Glued, result: BedResult) -> Iterator[str]:
+    """Bands and pieces that hang on other edges, in another order or with another side to the knitter than they are glued."""
+    fabrics = {fabric.name: fabric for fabric in result.fabrics}
+    worn = dict(glued.worn)
+    for owner in dict.fromkeys(line.owner for line in glued.lines):
+        fabric = fabrics.get(owner)
+        if fabric is None or Counter(_hung(fabric, fabrics)) != Counter(_line(line, fabrics) for line in glued.lines_of(owner)):
+            yield f"the {owner} does not hang on what it is glued to"
+    for fabric in result.fabrics:
+        if fabric.hung_over:
+            first = fabric.hung[0]
+            if first.facing != worn[first.piece]:
+                yield f"the {first.piece} and the {fabric.hung_over[0].piece} are linked with their wrong sides together"
+        elif fabric.hung and not glued.lines_of(fabric.name):
+            yield f"the {fabric.name} hangs on what nothing is glued to"
+
+
+def _hung(fabric: Fabric, fabrics: dict[str, Fabric]) -> Iterator[tuple[Walk, str]]:
+    for number in range(1, fabric.copies + 1):
+        if fabric.hung:
+            chain = tuple((h.piece, _on_the_bed(fabrics[h.piece], h.label), h.copy or number) for h in fabric.hung)
+            yield (chain, fabric.hung[0].left_end), fabric.hung[0].facing
+
+
+def _line(line: Line, fabrics: dict[str, Fabric]) -> tuple[Walk, str]:
+    """Without edges that this size has not: a neck may have no flat part in some."""
+    there = [(p, end) for p, end in zip(line.along, line.left_ends, strict=True) if fabrics[p.owner].edge(p.edge)]
+    chain = tuple((p.owner, _on_the_bed(fabrics[p.owner], p.edge), p.copy) for p, _ in there)
+    return (chain, there[0][1] if there else ""), line.facing
+
+
+def _on_the_bed(fabric: Fabric, edge: str) -> str:
+    """An edge on one side only goes by its name alone as well."""
+    found = fabric.edge(edge)
+    return edge if len(found) != 1 else f"{found[0].name} {found[0].part}"
+
+
+def otherwise_out(design: Design, glued: Glued, result: BedResult) -> Iterator[str]:
+    """Of all that hangs together, pieces that come to lie with the side inside that is to be worn out; what falls apart."""
+    worn = dict(glued.worn)
+    parts: dict[tuple[str, int], set[bool]] = {}
+    for (name, _), (part, turned) in result.sides:
+        edging = _edging_of(design, name)
+        face = worn.get(name) or (right_side(design, design.edging(edging).fabric) if edging else None)
+        if face is not None:
+            parts.setdefault(part, set()).add(turned == (face == "purl"))
+    for part, ways in parts.items():
+        if len(ways) > 1:
+            yield f"of what hangs together with the {part[0]} some lies with its right side in"
+    if len(parts) != glued.parts:
+        yield f"on the bed the garment falls into {len(parts)} parts, and as glued into {glued.parts}"

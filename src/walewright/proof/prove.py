@@ -3,16 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import zip_longest
 
 from walewright.bed import BedResult, Fabric, seam
 from walewright.design.model import Design
 from walewright.glue.model import Glued
-from walewright.knit.operations import Work, needle
+from walewright.knit.operations import Join, Work, needle
 from walewright.proof.bobbins import bobbins
 from walewright.proof.charted import matches
 from walewright.proof.counted import as_counted
 from walewright.proof.floats import LongFloat, float_warnings, long_floats
-from walewright.proof.garment import folds, left_free
+from walewright.proof.garment import folds, left_free, otherwise_hung, otherwise_joined, otherwise_out
 from walewright.proof.lace import unpaired
 from walewright.proof.latched import deepest
 from walewright.proof.measures import measures
@@ -112,9 +113,10 @@ def _unequal(design: Design, glued: Glued, garment: SizedGarment, result: BedRes
 
 
 def _unlike(design: Design, glued: Glued, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
-    """What is free, open or folded on the bed otherwise than the garment was glued."""
+    """What is joined, hung, worn, free, open or folded on the bed otherwise than the garment was glued."""
     loose = (f"the open loops of {edge} of the {piece} were taken up by nothing" for piece, edge in result.open_edges)
-    for message in (*loose, *left_free(design, glued, result), *folds(design, result)):
+    joined = (*otherwise_joined(glued, result), *otherwise_hung(design, glued, result), *otherwise_out(design, glued, result))
+    for message in (*loose, *joined, *left_free(design, glued, result), *folds(design, result)):
         yield Diagnostic(
             "knitted-otherwise",
             message,
@@ -166,11 +168,38 @@ def _misread(garment: SizedGarment, result: BedResult, again: BedResult | None) 
                 helps=("this is a fault of the words, not of the source: please report it with the source",),
                 sizes=(garment.size,),
             )
+    yield from _put_together_otherwise(garment, result, again)
     if again.faults and not result.faults:
         for fault in again.faults:
             yield Diagnostic(
                 "words-knit-otherwise", f"the printed words stop at {fault.block}: {fault.message}", sizes=(garment.size,)
             )
+
+
+def _put_together_otherwise(garment: SizedGarment, result: BedResult, again: BedResult) -> Iterator[Diagnostic]:
+    """Seams, the order of work, and what stays free: the first difference of each kind."""
+    if again.faults:
+        return
+    found = (
+        next((f"say {_done(b)} where {_done(a)} was planned" for a, b in zip_longest(result.done, again.done) if a != b), ""),
+        next((f"leave the {e} of the {p} free" for p, e, _ in again.free_edges if (p, e, _) not in result.free_edges), ""),
+        next((f"take up the {e} of the {p}" for p, e, _ in result.free_edges if (p, e, _) not in again.free_edges), ""),
+    )
+    for otherwise in filter(None, found):
+        yield Diagnostic(
+            "words-knit-otherwise",
+            f"the printed words {otherwise}",
+            helps=("this is a fault of the words, not of the source: please report it with the source",),
+            sizes=(garment.size,),
+        )
+
+
+def _done(task: str | Join | None) -> str:
+    """A block, or a join of the order of work, in words."""
+    if not isinstance(task, Join):
+        return f"`{task}`" if task else "nothing more"
+    one, other = (" then ".join(f"{p} {e}{f' ({c})' if c else ''}" for p, e, c in side) for side in (task.one, task.other))
+    return f"`{task.way} {one} from its {task.ends[0]} to {other} from its {task.ends[1]}`"
 
 
 def _place(design: Design, block: str) -> tuple[Label, ...]:
