@@ -192,6 +192,7 @@ DESIGN = _errors(
 
 GLUE = {
     **_errors(
+        copies_left_over="Of a piece knitted several times nothing is joined to some copies.",
         edge_used_twice="A stretch of an edge is joined or taken up twice.",
         join_not_in_line="The edges of a side of a join do not make one line.",
         line_closed="The edges that something is hung on are a ring by the time they can be hung.",
@@ -202,6 +203,7 @@ GLUE = {
         seams_cross="Two seams of a garment cross.",
     ),
     **_warnings(
+        edge_half_joined="An edge on both sides is joined on one side only.",
         named_for_other_side="A front is called by the side at which the other front is worn.",
     ),
 }
