@@ -6,7 +6,7 @@ from walewright.bed.corners import copies_of
 from walewright.bed.fabric import Fabric, Piece
 from walewright.bed.linking import over_another
 from walewright.bed.loops import Kind
-from walewright.bed.lying import beside, from_the_left, hung_edge, same_side, wrong_end
+from walewright.bed.lying import beside, from_the_left, hung_edge, same_side, wrong_end, turned
 from walewright.bed.machine import Machine, Refusal
 from walewright.bed.model import Link, Part
 from walewright.bed.needles import needs_empty
@@ -109,7 +109,9 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
     refusal = beside(m, line) or (same_side(m, line[-1]) if op.over else None)
     if refusal is not None:
         return refusal
-    _hang(m, op.piece, "pick up", Kind.PICKED, first, _evenly(path, count))
+    # Row ends are shared out from below, at whichever side they hang: both halves of a neck give the same rows.
+    downwards = len(edges) == 1 and edges[0].along == "rows" and turned(edges[0], op.facing)
+    _hang(m, op.piece, "pick up", Kind.PICKED, first, _evenly(path[::-1], count)[::-1] if downwards else _evenly(path, count))
     return None
 
 
