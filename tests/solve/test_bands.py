@@ -21,7 +21,13 @@ def necked(shop: Workshop, rib_across: float = 2.0, rib_every: int = 3) -> Desig
         return shop.piece(name, 45, levels, (shop.run("top"),), neck=shop.neck(name, 18, depth, flat))
 
     rib = shop.fabric("rib", rib_across, 3.0, rib_every)
-    return shop.design(part("back", 3, 12), part("front", 9, 9), bands=(shop.band("neckband", "back neck + front neck"),), rib=rib)
+    return shop.design(
+        part("back", 3, 12),
+        part("front", 9, 9),
+        joins=(shop.join("back shoulder", "front shoulder"),),
+        bands=(shop.band("neckband", "back neck + front neck"),),
+        rib=rib,
+    )
 
 
 def band(design: Design) -> SizedBand:

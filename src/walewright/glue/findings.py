@@ -149,34 +149,58 @@ def twisted_seams(design: Design, joining: Joining) -> Iterator[Diagnostic]:
             )
 
 
-def half_joined(design: Design, joining: Joining) -> Iterator[Diagnostic]:
-    """A name stands for all its edges, on both sides and of all copies: a join that finds partners for some of them only leaves
-    the others, unless something else takes them up. Each to the next leaves the outer ones of the row."""
+def left_over(design: Design, joining: Joining) -> list[Diagnostic]:
+    """Copies that nothing joins to another piece, while others of them are joined to some."""
     surface = joining.surface
+    used: dict[str, set[int]] = {}
+    for g in joining.found:
+        discs = {(surface.edges[e].owner, surface.edges[e].copy) for e in (*g.one, *g.other)}
+        for owner, copy in discs if len({owner for owner, _ in discs}) > 1 else ():
+            used.setdefault(owner, set()).add(copy)
+    found: list[Diagnostic] = []
+    for piece in design.pieces:
+        idle = [n for n in range(1, piece.copies + 1) if used.get(piece.name) and n not in used[piece.name]]
+        if idle:
+            joins = [j for j in design.joins if piece.name in {n.piece for n in (*j.one, *j.other)}]
+            found.append(
+                Diagnostic(
+                    "copies-left-over",
+                    f"the {piece.name} is knitted {piece.copies} times, and there is nothing to join {len(idle)} of them to",
+                    (Label(piece.origin.span, f"the {piece.name}"), *(Label(j.origin.span, "joined here") for j in joins)),
+                    (),
+                    (f"write `knit {piece.copies - len(idle)}`, or name what the others are joined to",),
+                )
+            )
+    return found
+
+
+def half_joined(design: Design, joining: Joining) -> Iterator[Diagnostic]:
+    """An edge on both sides of a piece that a join finds a partner for on one side, while nothing takes the other side up: a strip
+    is sewn on so, and a sleeve is forgotten so. Each to the next leaves the outer ones of the row."""
+    surface = joining.surface
+    told: set[EdgeName] = set()
     for number, join in enumerate(design.joins):
-        if join.next_copy:
-            continue
         joined = {e for g in joining.found if g.join == number for e in (*g.one, *g.other)}
-        for name in dict.fromkeys((*join.one, *join.other)):
+        for name in dict.fromkeys((*join.one, *join.other) if not join.next_copy else ()):
             every, loose = units(surface, name, used=True), units(surface, name)
             if loose and any(set(unit.path) & joined for unit in every):
-                yield _left_over(join, name, loose[0], surface)
+                if name not in told:
+                    yield _half(join, name, loose[0], surface)
+                told |= {*join.one, *join.other}
                 break
 
 
-def _left_over(join: Join, name: EdgeName, loose: Unit, surface: Surface) -> Diagnostic:
-    edge = surface.edges[loose.path[0]]
-    which = f"`{edge.owner} {edge.ring.edge.replace(' ', '_')}`" + (f" of copy {edge.copy}" if edge.copies > 1 else "")
-    sides = tuple(dict.fromkeys(surface.edges[u.path[0]].ring.edge for u in units(surface, name, used=True)))
-    helps = ["join what is left over to something too, or take it up with a band"]
-    if len(sides) > 1:
-        helps.append(f"or name only the side that is joined: {' or '.join(f'`{name.piece} {_one_word(s)}`' for s in sides)}")
+def _half(join: Join, name: EdgeName, loose: Unit, surface: Surface) -> Diagnostic:
+    free = surface.edges[loose.path[0]]
+    sides = dict.fromkeys(surface.edges[u.path[0]].ring.edge for u in units(surface, name, used=True))
+    named = " or ".join(f"`{name.piece} {_one_word(side)}`" for side in sides)
     return Diagnostic(
         "edge-half-joined",
-        f"`{spoken((name,))}` stands for {len(units(surface, name, used=True))} edges, and for {which} there is nothing to join it to",
+        f"`{spoken((name,))}` is on both sides of the {name.piece}, and nothing is joined to `{name.piece} {_one_word(free.ring.edge)}`",
         (Label(join.origin.span, "joined here"),),
-        (),
-        tuple(helps),
+        ("it stays as it is, an open edge",),
+        (f"if that is meant, name the side that is joined: {named}",),
+        severity=Severity.WARNING,
     )
 
 

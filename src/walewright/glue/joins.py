@@ -11,10 +11,13 @@ from dataclasses import dataclass, field
 
 from walewright.design.model import Design, EdgeName, Join, PerSize
 from walewright.glue.chains import Run, Unit, runs, units, wanted
-from walewright.glue.surface import Path, Surface
+from walewright.glue.surface import Path, Surface, SurfaceEdge
 
 UPSIDE_DOWN = 0.4
 """Cost of a seam that has the bottom of one row edge meet the top of the other, where nothing else is known."""
+FRESH = 0.2
+"""Cost of a copy that has been joined to something else, where its corners do not say that it is meant."""
+
 TWISTED = 4.0
 """Cost of a seam that would turn one of the pieces upside down against the other."""
 
@@ -261,7 +264,14 @@ def _copies_cost(joining: Joining, number: int, one: Run, other: Run, same_copy:
     # One sleeve is at the one armhole: what lies at the same place already is known by its corners.
     met = {frozenset((_copy_of(surface, g.one), _copy_of(surface, g.other))) for g in joining.found if g.other}
     again += 0.25 if frozenset(((a.owner, a.copy), (b.owner, b.copy))) in met and max(a.copies, b.copies) > 1 else 0.0
+    again += sum(FRESH for edge in (a, b) if edge.copies > 1 and _joined_elsewhere(joining, number, edge))
     return again + 0.01 * (a.copy + b.copy) + (0.1 if a.copies > 1 and b.copies > 1 and a.copy != b.copy else 0.0)
+
+
+def _joined_elsewhere(joining: Joining, number: int, edge: SurfaceEdge) -> bool:
+    """Whether another join puts this copy to another piece: one that nothing is joined to yet has its turn first."""
+    discs = ({_copy_of(joining.surface, path) for path in (g.one, g.other) if path} for g in joining.found if g.join != number)
+    return any((edge.owner, edge.copy) in found and len({owner for owner, _ in found}) > 1 for found in discs)
 
 
 def _copy_of(surface: Surface, path: Path) -> tuple[str, int]:

@@ -37,12 +37,12 @@ def glue(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...]]:
     work = ordered(design, surface, joining.found, lines, own)
     told += findings.shut_lines(design, joining, work)
     told += findings.left_open(design, surface)
-    told += findings.half_joined(design, joining) if not told else ()
+    told += findings.left_over(design, joining)
     if not told and surface.handles():
         told += findings.crossed(design)
     if told:
         return None, tuple(told)
-    named = tuple(findings.named_for_other_side(design, surface, lines))
+    named = (*findings.named_for_other_side(design, surface, lines), *findings.half_joined(design, joining))
     strips = _zipped(surface, seams)
     return _glued(design, joining, lines, work, strips), (*findings.not_mirrored(design, surface, lines), *named)
 

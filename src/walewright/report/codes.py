@@ -104,7 +104,7 @@ DESIGN = _errors(
     impossible_statement="A statement says something that it cannot say.",
     in_repeat="Something that is there once stands in rows that are repeated.",
     join_needs_loops="Edges without loops are to be joined loop by loop.",
-    joined_to_itself="An edge is put together with itself.",
+    joined_to_itself="An edge is put together with itself, loop by loop.",
     ladder_needs_knit="A ladder has no plain stitch beside it or above it.",
     ladder_too_short="A ladder has one row.",
     levels_fall="A level is not above the one before.",
@@ -192,6 +192,7 @@ DESIGN = _errors(
 
 GLUE = {
     **_errors(
+        copies_left_over="Of a piece knitted several times nothing is joined to some copies.",
         edge_used_twice="A stretch of an edge is joined or taken up twice.",
         join_not_in_line="The edges of a side of a join do not make one line.",
         line_closed="The edges that something is hung on are a ring by the time they can be hung.",
@@ -202,6 +203,7 @@ GLUE = {
         seams_cross="Two seams of a garment cross.",
     ),
     **_warnings(
+        edge_half_joined="An edge on both sides is joined on one side only.",
         named_for_other_side="A front is called by the side at which the other front is worn.",
     ),
 }
