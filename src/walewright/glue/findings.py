@@ -186,7 +186,8 @@ def _half(join: Join, name: EdgeName, loose: Unit, surface: Surface) -> Diagnost
     named = " or ".join(f"`{name.piece} {_one_word(side)}`" for side in sides)
     return Diagnostic(
         "edge-half-joined",
-        f"`{spoken((name,))}` is on both sides of the {name.piece}, and nothing is joined to `{name.piece} {_one_word(free.ring.edge)}`",
+        f"`{spoken((name,))}` is on both sides of the {name.piece}, and nothing is joined to "
+        f"`{name.piece} {_one_word(free.ring.edge)}`",
         (Label(join.origin.span, "joined here"),),
         ("it stays as it is, an open edge",),
         (f"if that is meant, name the side that is joined: {named}",),
