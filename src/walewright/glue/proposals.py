@@ -55,9 +55,12 @@ def with_proposals(
         mended = _rewritten(mended, hanging, better)
     if not ways or _errors(attempt(mended)):
         return tuple(told)
-    return tuple(
-        replace(one, helps=(ways[number][1].help, *one.helps)) if number in ways else one for number, one in enumerate(told)
-    )
+    return tuple(_proposing(one, ways[number][1]) if number in ways else one for number, one in enumerate(told))
+
+
+def _proposing(told: Diagnostic, written: _Written) -> Diagnostic:
+    """A line that is closed can be helped by the order of the joins as well."""
+    return replace(told, helps=(written.help, *(told.helps if told.code == "line-closed" else ())))
 
 
 def _that_lead_further(
