@@ -2,9 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+from dataclasses import replace
+
 from walewright.bed import Bed, Gauge
 from walewright.knit.operations import (
+    Block,
     BreakYarn,
+    CastOff,
     CastOn,
     Check,
     Cross,
@@ -14,6 +19,7 @@ from walewright.knit.operations import (
     Hold,
     InFabric,
     IntoWork,
+    Join,
     LatchUp,
     LayIn,
     LiftOff,
@@ -24,12 +30,14 @@ from walewright.knit.operations import (
     OutOfWork,
     Pass,
     PictureRow,
+    Rehang,
     Release,
     SetCounter,
     SewOff,
     Side,
     Transfer,
     UseYarn,
+    Work,
     other,
 )
 
@@ -40,6 +48,56 @@ Ops = list[Operation]
 def rows(count: int, to: Side) -> Ops:
     """So many passes, the first one `to` that side."""
     return [Pass(to if i % 2 == 0 else other(to)) for i in range(count)]
+
+
+def with_blocks(work: Work, blocks: Iterable[Block]) -> Work:
+    """The work with these blocks in the place of those of the same name; others go, and so do all that are not among them."""
+    given = list(blocks)
+    by_name = {block.name: block for block in given}
+    known = {block.name for block in work.blocks}
+    kept = (by_name.get(task.name) if isinstance(task, Block) else task for task in work.tasks)
+    return replace(work, tasks=(*(task for task in kept if task is not None), *(b for b in given if b.name not in known)))
+
+
+def seam_of(one: str, other: str, ends: tuple[str, str], easing_mm: int = 0, way: str = "sewn", **more: int) -> Join:
+    """Sides as "back armhole right + front armhole left"; a piece's copy behind it, "sleeve 2 end"."""
+
+    def side(text: str) -> tuple[tuple[str, str, int], ...]:
+        found = []
+        for part in text.split(" + "):
+            piece, *edge = part.split()
+            copy = int(edge.pop(0)) if edge[0].isdigit() else 0
+            found.append((piece, " ".join(edge), copy))
+        return tuple(found)
+
+    return Join(side(one), side(other), ends, easing_mm, way=way, **more)
+
+
+def strip(name: str) -> Block:
+    operations: Ops = [
+        MoveCarriage("right"),
+        IntoWork(-2, 1),
+        UseYarn("wool", "4"),
+        CastOn("e-wrap", -2, 1),
+        *rows(2, "left"),
+        OntoWaste(-2, 1, 8, "end"),
+    ]
+    return Block(name, tuple(operations))
+
+
+def welt(piece: str, first: int, last: int, copies: int = 1) -> Block:
+    latched = [LatchUp(slot, 6) for slot in range(first + 1, last, 3)]
+    operations: Ops = [
+        MoveCarriage("right"),
+        IntoWork(first, last),
+        Rehang(piece, first, last),
+        UseYarn("wool", "2"),
+        SetCounter(0),
+        *rows(6, "left"),
+        *latched,
+        CastOff(first, last, "right"),
+    ]
+    return Block(f"{piece} welt", tuple(operations), copies)
 
 
 def again(first: int, last: int) -> Ops:

@@ -11,7 +11,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import pytest
-from by_hand import BED, Ops, again, apart_and_together, rows
+from by_hand import BED, Ops, again, apart_and_together, rows, seam_of, strip, welt
 
 from walewright.bed import Bed, BedResult, Fabric, knit
 from walewright.knit.operations import (
@@ -25,7 +25,6 @@ from walewright.knit.operations import (
     Gather,
     Hold,
     IntoWork,
-    Join,
     LatchUp,
     MoveCarriage,
     NameEdge,
@@ -33,7 +32,6 @@ from walewright.knit.operations import (
     Operation,
     Pass,
     PickUpEdge,
-    Rehang,
     Release,
     SetCounter,
     Side,
@@ -130,27 +128,12 @@ def sleeve() -> Block:
     return Block("sleeve", tuple(operations), 2)
 
 
-def welt(piece: str, first: int, last: int, copies: int = 1) -> Block:
-    latched = [LatchUp(slot, 6) for slot in range(first + 1, last, 3)]
-    operations: Ops = [
-        MoveCarriage("right"),
-        IntoWork(first, last),
-        Rehang(piece, first, last),
-        UseYarn("wool", "2"),
-        SetCounter(0),
-        *rows(6, "left"),
-        *latched,
-        CastOff(first, last, "right"),
-    ]
-    return Block(f"{piece} welt", tuple(operations), copies)
-
-
 def neckband() -> Block:
     picks: Ops = []
     at = -16
     for piece in ("back", "front"):
-        for part, count in (("left", 6), ("centre", 4), ("right", 6)):
-            picks.append(PickUpEdge(piece, "neck", part, at, at + count - 1))
+        for part, count, left_end in (("left", 6, "top"), ("centre", 4, "left"), ("right", 6, "bottom")):
+            picks.append(PickUpEdge(piece, "neck", part, at, at + count - 1, left_end=left_end))
             at += count
     operations: Ops = [
         MoveCarriage("right"),
@@ -166,21 +149,25 @@ def neckband() -> Block:
 
 
 def pullover() -> Work:
-    blocks = (
-        body("back"),
-        body("front"),
-        sleeve(),
-        welt("back", -10, 9),
-        welt("front", -10, 9),
-        welt("sleeve", -4, 3, 2),
-        neckband(),
+    """The neckband hangs from the back's left to the front's right, over the one shoulder that is joined by then."""
+    return Work(
+        "S",
+        (
+            body("back"),
+            body("front"),
+            sleeve(),
+            welt("back", -10, 9),
+            welt("front", -10, 9),
+            welt("sleeve", -4, 3, 2),
+            seam_of("back shoulder right", "front shoulder left", ("left", "right")),
+            neckband(),
+            seam_of("back shoulder left", "front shoulder right", ("right", "left")),
+            seam_of("back side right", "front side left", ("bottom", "bottom")),
+            seam_of("back side left", "front side right", ("bottom", "bottom")),
+            seam_of("sleeve 1 end", "back armhole right + front armhole left", ("left", "bottom"), 10),
+            seam_of("sleeve 2 end", "front armhole right + back armhole left", ("left", "bottom"), 10),
+        ),
     )
-    joins = (
-        Join((("back", "shoulder"),), (("front", "shoulder"),), 0),
-        Join((("back", "side"),), (("front", "side"),), 0),
-        Join((("sleeve", "end"),), (("back", "armhole"), ("front", "armhole")), 10),
-    )
-    return Work("S", blocks, joins)
 
 
 def short_rows() -> Ops:
@@ -259,37 +246,39 @@ def thumb() -> Block:
 
 
 def facing() -> Block:
+    """All round the gap but for what is cast on above it."""
     operations: Ops = [
         MoveCarriage("right"),
-        IntoWork(-6, 5),
-        PickUpEdge("mitten", "gap", "whole", -6, 3),
-        PickUpEdge("mitten", "palm", "whole", 4, 5),
+        IntoWork(-6, 3),
+        PickUpEdge("mitten", "gap", "whole", -6, 3, left_end="top"),
         UseYarn("wool", "2"),
         *rows(2, "left"),
-        CastOff(-6, 5, "right"),
+        CastOff(-6, 3, "right"),
     ]
     return Block("facing", tuple(operations), 2)
 
 
-def strip(name: str) -> Block:
+def tongue() -> Block:
+    """Along an edge of rows that only one side has."""
     operations: Ops = [
         MoveCarriage("right"),
-        IntoWork(-2, 1),
-        UseYarn("wool", "4"),
-        CastOn("e-wrap", -2, 1),
+        IntoWork(4, 5),
+        PickUpEdge("mitten", "palm", "whole", 4, 5, left_end="bottom"),
+        UseYarn("wool", "2"),
         *rows(2, "left"),
-        OntoWaste(-2, 1, 8, "end"),
+        CastOff(4, 5, "right"),
     ]
-    return Block(name, tuple(operations))
+    return Block("tongue", tuple(operations), 2)
 
 
 def mittens() -> Work:
+    blocks = (mitten(), thumb(), facing(), tongue(), strip("strip"), strip("tab"))
     joins = (
-        Join((("strip", "end"),), (("tab", "end"),), 0, way="grafted"),
-        Join((("strip", "start"),), (("mitten", "thumb upper"),), 0, way="linked"),
-        Join((("mitten", "seam"),), (("thumb", "seam"),), 1, longer_mm=54),
+        seam_of("strip end", "tab end", ("left", "right"), way="grafted"),
+        seam_of("strip start", "mitten 1 gap upper", ("left", "left")),
+        seam_of("mitten seam left", "thumb seam right", ("bottom", "bottom"), 1, longer_mm=54),
     )
-    return Work("S", (mitten(), thumb(), facing(), strip("strip"), strip("tab")), joins)
+    return Work("S", (*blocks, *joins))
 
 
 @pytest.fixture(scope="session")
@@ -330,6 +319,6 @@ def one() -> Callable[..., BedResult]:
     """Knit one block of the operations given, on the bed of 40 needles."""
 
     def run(*operations: Operation, name: str = "swatch", copies: int = 1) -> BedResult:
-        return knit(Work("S", (Block(name, operations, copies),), ()), BED)
+        return knit(Work("S", (Block(name, operations, copies),)), BED)
 
     return run

@@ -6,6 +6,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 import pytest
+from by_hand import seam_of, with_blocks
 
 from walewright.bed import Bed, BedResult, knit
 from walewright.knit.operations import (
@@ -19,7 +20,6 @@ from walewright.knit.operations import (
     Gather,
     Hold,
     IntoWork,
-    Join,
     LatchUp,
     MoveCarriage,
     NameEdge,
@@ -107,7 +107,7 @@ def damaged(work: Work, name: str, edit: Edit) -> Work:
         if block.name == name:
             edit(ops)
         blocks.append(replace(block, operations=tuple(ops)))
-    return replace(work, blocks=tuple(blocks))
+    return with_blocks(work, blocks)
 
 
 WOOL = UseYarn("wool", "4")
@@ -248,32 +248,38 @@ DAMAGES: dict[str, tuple[str, Edit, str, tuple[str, ...]]] = {
     ),
     "picking up over stitches": (
         "neckband",
-        before(UseYarn("wool", "2"), PickUpEdge("back", "neck", "left", 15, 15)),
+        before(UseYarn("wool", "2"), PickUpEdge("back", "neck", "left", 15, 15, left_end="top")),
         "pick-up-over-loops",
         ("R 16",),
     ),
     "rehanging on idle needles": ("back welt", drop(IntoWork(-10, 9)), "not-in-work", ("L 10",)),
     "picking up an unknown edge": (
         "neckband",
-        swap(PickUpEdge("back", "neck", "left", -16, -11), PickUpEdge("back", "yoke", "left", -16, -11)),
+        swap(PickUpEdge("back", "neck", "left", -16, -11, left_end="top"), PickUpEdge("back", "yoke", "left", -16, -11)),
         "edge-unknown",
         ("yoke", "neck centre"),
     ),
     "picking up more than there is": (
         "neckband",
-        swap(PickUpEdge("back", "neck", "centre", -10, -7), PickUpEdge("back", "neck", "centre", -10, -6)),
+        swap(
+            PickUpEdge("back", "neck", "centre", -10, -7, left_end="left"),
+            PickUpEdge("back", "neck", "centre", -10, -6, left_end="left"),
+        ),
         "pick-up-too-many",
         ("5 stitches", "4 places"),
     ),
     "picking up twice": (
         "neckband",
-        swap(PickUpEdge("front", "neck", "centre", 6, 9), PickUpEdge("back", "neck", "centre", 6, 9)),
+        swap(
+            PickUpEdge("front", "neck", "centre", 6, 9, left_end="left"),
+            PickUpEdge("back", "neck", "centre", 6, 9, left_end="left"),
+        ),
         "edge-taken",
         ("neck centre", "back"),
     ),
     "picking up an edge that is two": (
         "neckband",
-        swap(PickUpEdge("back", "neck", "left", -16, -11), PickUpEdge("back", "side", "whole", -16, -11)),
+        swap(PickUpEdge("back", "neck", "left", -16, -11, left_end="top"), PickUpEdge("back", "side", "whole", -16, -11)),
         "edge-unknown",
         ("side",),
     ),
@@ -320,7 +326,12 @@ DAMAGES: dict[str, tuple[str, Edit, str, tuple[str, ...]]] = {
         "check-differs",
         ("row",),
     ),
-    "join on the bed": ("sleeve", at_end(Join((("back", "side"),), (("front", "side"),), 0)), "join-in-block", ("joined",)),
+    "join on the bed": (
+        "sleeve",
+        at_end(seam_of("back side left", "front side right", ("bottom", "bottom"))),
+        "join-in-block",
+        ("joined",),
+    ),
 }
 
 
@@ -506,13 +517,13 @@ def test_loops_that_only_waste_passes_hold_are_dropped(bed: Bed) -> None:
         Pass("right"),
         CastOff(0, 2, "right"),
     ]
-    (fault,) = knit(Work("S", (Block("swatch", tuple(ops)),), ()), bed).faults
+    (fault,) = knit(Work("S", (Block("swatch", tuple(ops)),)), bed).faults
     assert fault.code == "loop-dropped"
     assert "R 1 at RC 1" in fault.message
 
 
 def without(work: Work, *names: str) -> Work:
-    return replace(work, blocks=tuple(block for block in work.blocks if block.name not in names))
+    return replace(work, tasks=tuple(task for task in work.tasks if not (isinstance(task, Block) and task.name in names)))
 
 
 def test_feet_that_nothing_takes_up(work: Work, bed: Bed) -> None:
@@ -523,19 +534,19 @@ def test_feet_that_nothing_takes_up(work: Work, bed: Bed) -> None:
 
 def test_a_welt_for_one_sleeve_of_two(work: Work, bed: Bed) -> None:
     blocks = tuple(replace(block, copies=1) if block.name == "sleeve welt" else block for block in work.blocks)
-    (fault,) = knit(replace(work, blocks=blocks), bed).faults
+    (fault,) = knit(with_blocks(work, blocks), bed).faults
     assert (fault.code, fault.block) == ("copies-differ", "sleeve welt")
 
 
 def test_two_pieces_of_one_name(work: Work, bed: Bed) -> None:
-    result = knit(replace(work, blocks=(*work.blocks, work.blocks[2])), bed)
+    result = knit(replace(work, tasks=(*work.tasks, work.blocks[2])), bed)
     assert [fault.code for fault in result.faults] == ["block-named-twice"]
 
 
 def test_a_rehang_needs_open_feet(bed: Bed) -> None:
     closed: Ops = [MoveCarriage("right"), IntoWork(0, 2), WOOL, CastOn("e-wrap", 0, 2), Pass("left"), OntoWaste(0, 2, 8, "end")]
     welt: Ops = [IntoWork(0, 2), Rehang("piece", 0, 2)]
-    (fault,) = knit(Work("S", (Block("piece", tuple(closed)), Block("welt", tuple(welt))), ()), bed).faults
+    (fault,) = knit(Work("S", (Block("piece", tuple(closed)), Block("welt", tuple(welt)))), bed).faults
     assert (fault.code, fault.block) == ("no-open-feet", "welt")
 
 
@@ -552,6 +563,6 @@ def test_a_wale_cannot_be_dropped_through_a_decrease(bed: Bed) -> None:
         Pass("left"),
         LatchUp(2, 2),
     ]
-    (fault,) = knit(Work("S", (Block("swatch", tuple(ops)),), ()), bed).faults
+    (fault,) = knit(Work("S", (Block("swatch", tuple(ops)),)), bed).faults
     assert fault.code == "latch-through-join"
     assert "R 3" in fault.message

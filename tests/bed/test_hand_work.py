@@ -7,6 +7,7 @@ from collections.abc import Callable
 import pytest
 
 from walewright.bed import BedResult, Fabric, Kind
+from walewright.bed.lying import from_the_left
 from walewright.knit.operations import (
     BreakYarn,
     CastOn,
@@ -253,9 +254,12 @@ def test_a_gap_is_followed_round_its_left_part_centre_and_right_part(paired: dic
 
 
 def test_a_right_edge_hangs_with_its_top_to_the_left(one: One) -> None:
-    from walewright.bed.taking import _from_the_left
-
     rows = (Pass("left"), Pass("right"))
     made = fabric(one(*START, *rows, OntoWaste(0, 5, 8, "end"), NameEdge("l", "left", 0, 2), NameEdge("r", "right", 0, 2)))
-    counters = {name: [made.course_of(p[0]).counter for p in _from_the_left(made.edge(name)[0])] for name in ("l", "r")}
-    assert counters == {"l": [1, 1, 2], "r": [2, 1, 1]}
+    counters = {
+        (name, facing): [made.course_of(p[0]).counter for p in from_the_left(made.edge(name)[0], facing)]
+        for name in ("l", "r")
+        for facing in ("purl", "knit")
+    }
+    up, down = [1, 2], [2, 1]
+    assert counters == {("l", "purl"): up, ("r", "purl"): down, ("l", "knit"): down, ("r", "knit"): up}

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from by_hand import sampler
+from by_hand import sampler, with_blocks
 
 from walewright.bed import Bed, knit
 from walewright.knit.operations import (
@@ -33,12 +33,12 @@ fabric named."""
 
 @pytest.fixture(params=["pullover", "mittens", "sampler"])
 def each(request: pytest.FixtureRequest, work: Work, pair: Work) -> Work:
-    swatch = Work("S", (Block("sampler", tuple(sampler())),), ())
+    swatch = Work("S", (Block("sampler", tuple(sampler())),))
     return {"pullover": work, "mittens": pair, "sampler": swatch}[request.param]
 
 
 def test_the_sampler_is_sound(bed: Bed) -> None:
-    assert outcome(Work("S", (Block("sampler", tuple(sampler())),), ()), bed)[0] == ()
+    assert outcome(Work("S", (Block("sampler", tuple(sampler())),)), bed)[0] == ()
 
 
 def outcome(work: Work, bed: Bed) -> tuple[object, ...]:
@@ -50,7 +50,7 @@ def outcome(work: Work, bed: Bed) -> tuple[object, ...]:
 def changed(work: Work, block: int, operations: list[Operation]) -> Work:
     blocks = list(work.blocks)
     blocks[block] = replace(blocks[block], operations=tuple(operations))
-    return replace(work, blocks=tuple(blocks))
+    return with_blocks(work, blocks)
 
 
 def places(work: Work) -> list[tuple[int, int]]:
@@ -155,7 +155,7 @@ def test_every_number_hung_back_matters(pair: Work, bed: Bed) -> None:
 @pytest.mark.parametrize("way", ["forwards", "backwards"])
 def test_the_same_operations_make_the_same_fabric(work: Work, bed: Bed, way: str) -> None:
     blocks = work.blocks[:3] if way == "forwards" else work.blocks[:3][::-1]
-    once = {fabric.name: fabric for fabric in knit(replace(work, blocks=blocks, joins=()), bed).fabrics}
+    once = {fabric.name: fabric for fabric in knit(replace(work, tasks=blocks), bed).fabrics}
     again = {fabric.name: fabric for fabric in knit(work, bed).fabrics}
     assert len(once) == 3
     assert all(again[name] == fabric for name, fabric in once.items())

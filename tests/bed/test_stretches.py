@@ -82,9 +82,9 @@ def test_outer_edges_run_through_the_parts_beside_them(one: One) -> None:
     for part, slot in (("left", -4), ("right", 3)):
         (side,) = made.edge(f"side {part}")
         assert (side.count, side.length_cm) == (8, pytest.approx(8 / 1.85))
-        assert [made.slots[point[0]] for point in side.points] == [slot] * 9
+        assert [made.slots[point[0]] for point in side.points] == [slot] * 8
         counters = [made.course_of(point[0]).counter for point in side.points]
-        assert counters == [1, *range(1, 9)]
+        assert counters == [*range(1, 9)]
     assert made.rows == 8
     assert {made.rows_in_wale(slot) for slot in range(-4, 4)} == {8}
     assert [(edge.part, edge.count, edge.at) for edge in made.edge("slit")] == [("left", 4, "right"), ("right", 4, "left")]
@@ -184,8 +184,8 @@ def test_a_cast_off_of_the_other_part_is_on_no_outer_edge(one: One) -> None:
     made = fabric(
         one(*ops, *rows(2, "left"), OntoWaste(-4, 3, 8, "end"), NameEdge("side", "outer", 0, 8), NameEdge("slit", "inner", 2, 6))
     )
-    assert [len(edge.points) for edge in made.edges if edge.name == "side"] == [9, 9]
-    assert [len(edge.points) for edge in made.edge("slit")] == [5, 7], "with its two chains"
+    assert [len(edge.points) for edge in made.edges if edge.name == "side"] == [8, 8]
+    assert [len(edge.points) for edge in made.edge("slit")] == [4, 6], "with its two chains"
 
 
 @pytest.mark.parametrize(("left", "right", "found"), [(4, 2, "RC 6 and the other to RC 4"), (2, 4, "RC 4 and the other to RC 6")])
@@ -207,8 +207,8 @@ def test_one_edge_for_itself(one: One) -> None:
     ops = [*start(0, 3), *rows(2, "left"), CastOff(3, 3, "right"), *rows(2, "left"), OntoWaste(0, 2, 8, "end")]
     made = fabric(one(*ops, NameEdge("front", "left", 0, 4), NameEdge("armhole", "right", 2, 4)))
     (front,), (armhole,) = made.edge("front"), made.edge("armhole")
-    assert (front.count, front.each, front.part, front.at, len(front.points)) == (4, False, "left", "left", 5)
-    assert (armhole.count, armhole.each, armhole.part, len(armhole.points)) == (2, False, "right", 4)
+    assert (front.count, front.each, front.part, front.at, len(front.points)) == (4, False, "left", "left", 4)
+    assert (armhole.count, armhole.each, armhole.part, len(armhole.points)) == (2, False, "right", 3)
     assert made.edge("front left") == made.edge("front")
     assert made.edge("front right") == ()
     # Moved before the first row: through the middle of the stitch a quarter of a row up, and on.
@@ -220,7 +220,7 @@ def test_one_edge_for_itself(one: One) -> None:
 def test_stitches_cast_on_at_an_edge_are_places_along_it(one: One) -> None:
     ops = [*start(0, 3), *rows(2, "left"), IntoWork(4, 5), CastOn("e-wrap", 4, 5), *rows(2, "left"), OntoWaste(0, 5, 8, "end")]
     made = fabric(one(*ops, NameEdge("sleeve", "right", 0, 4), NameEdge("back", "left", 0, 4)))
-    assert [len(made.edge(name)[0].points) for name in ("sleeve", "back")] == [7, 5]
+    assert [len(made.edge(name)[0].points) for name in ("sleeve", "back")] == [6, 4]
     assert made.edge("sleeve")[0].length_cm == pytest.approx(3 / 1.85 + hypot(2 / 1.3, 1 / 1.85))
 
 
@@ -387,3 +387,16 @@ def test_a_counter_set_back_to_0_over_part_of_the_width_is_a_part(one: One) -> N
         )
     )
     assert [edge.count for edge in made.edge("slit")] == [2, 2]
+
+
+def test_every_place_along_rows_is_a_loop_of_its_own_and_of_one_edge(one: One) -> None:
+    """Two edges one above the other, the foot of a slit, chains cast off on the way: no loop is two places."""
+    ops = [*start(0, 5), *rows(2, "left"), CastOff(4, 5, "right"), *rows(2, "left"), OntoWaste(0, 3, 8, "end")]
+    made = fabric(one(*ops, NameEdge("foot", "outer", 0, 2), NameEdge("scye", "right", 2, 4)))
+    low, high = made.edge("foot right")[0], made.edge("scye")[0]
+    assert [made.course_of(point[0]).counter for point in low.points] == [1, 2]
+    assert [made.course_of(point[0]).kind for point in high.points] == ["cast off", "cast off", "knit", "knit"]
+    places = [point for edge in made.edges if edge.along == "rows" for point in edge.points]
+    assert len(set(places)) == len(places)
+    begun = {point for edge in made.edges if edge.name == "start" for point in edge.points}
+    assert not begun & set(places)

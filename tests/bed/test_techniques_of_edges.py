@@ -112,7 +112,7 @@ def test_what_was_cast_on_or_hung_can_be_folded_up_too(one: One) -> None:
     strip = Block("strip", (*on_waste(), *rows(2, "left"), OFF))
     again: Ops = [MoveCarriage("right"), IntoWork(0, 7), Rehang("strip", 0, 7), UseYarn("wool", "2"), SetCounter(0)]
     welt = Block("welt", (*again, *rows(4, "left"), HangFeet(tuple(range(8))), CastOff(0, 7, "right")))
-    result = knit(Work("S", (strip, welt), ()), BED)
+    result = knit(Work("S", (strip, welt)), BED)
     folded = fabric(replace(result, fabrics=result.fabrics[1:]))
     (hung,) = (course for course in folded.courses if course.kind == "hang feet")
     assert folded.parents_of(hung.first_loop) == (row(folded, 1)[0],)
@@ -207,16 +207,20 @@ def strip(name: str, count: int = 4) -> Block:
 
 
 def link(*over: Operation) -> Block:
-    hung: Ops = [MoveCarriage("right"), IntoWork(0, 3), PickUpEdge("one", "end", "whole", 0, 3), *over]
+    hung: Ops = [
+        MoveCarriage("right"),
+        IntoWork(0, 3),
+        PickUpEdge("one", "end", "whole", 0, 3, facing="knit", left_end="right"),
+        *over,
+    ]
     return Block("link", (*hung, UseYarn("wool", "4"), SetCounter(0), Pass("left"), CastOff(0, 3, "left"), BreakYarn()))
 
 
-OVER = PickUpEdge("two", "end", "whole", 0, 3, over=True)
-LINKED = Join((("one", "end"),), (("two", "end"),), 0, way="linked")
+OVER = PickUpEdge("two", "end", "whole", 0, 3, over=True, left_end="left")
 
 
-def linking(*over: Operation, join: Join = LINKED, second: int = 4) -> BedResult:
-    return knit(Work("S", (strip("one"), strip("two", second), link(*over)), (join,)), BED)
+def linking(*over: Operation, joins: tuple[Join, ...] = (), second: int = 4) -> BedResult:
+    return knit(Work("S", (strip("one"), strip("two", second), link(*over), *joins)), BED)
 
 
 def test_linked_stitches_are_drawn_through_as_one_right_sides_together() -> None:
@@ -232,11 +236,11 @@ def test_linked_stitches_are_drawn_through_as_one_right_sides_together() -> None
 
 
 def test_a_linked_join_is_made_by_the_block_that_hung_both() -> None:
-    assert [f.code for f in linking().faults] == ["edge-taken"], "the first was taken up by itself"
-    other = Join((("one", "end"),), (("two", "start"),), 0, way="linked")
-    assert [f.code for f in linking(OVER, join=other).faults] == ["edge-taken"]
-    grafted = replace(LINKED, way="grafted")
-    assert [f.code for f in linking(OVER, join=grafted).faults] == ["edge-taken"]
+    assert linking().open_edges == (("two", "end"),)
+    grafted = Join((("one", "end", 0),), (("two", "end", 0),), ("left", "right"), 0, way="grafted")
+    assert [f.code for f in linking(OVER, joins=(grafted,)).faults] == ["edge-taken"]
+    bound = Join((("one", "start", 0),), (("two", "start", 0),), ("left", "right"), 0)
+    assert linking(OVER, joins=(bound,)).faults == ()
 
 
 @pytest.mark.parametrize(
@@ -245,6 +249,8 @@ def test_a_linked_join_is_made_by_the_block_that_hung_both() -> None:
         ((replace(OVER, last=2),), "link-unequal"),
         ((IntoWork(4, 4), replace(OVER, first=1, last=4)), "link-over-nothing"),
         ((replace(OVER, over=False),), "pick-up-over-loops"),
+        ((replace(OVER, facing="knit", left_end="right"),), "linked-face-to-back"),
+        ((replace(OVER, left_end="right"),), "edge-lies-otherwise"),
         ((OVER, OVER), "link-over-loops"),
         ((UseYarn("wool", "4"), Pass("left"), OVER), "link-over-loops"),
         ((replace(OVER, first=-1, last=2),), "not-in-work"),

@@ -52,7 +52,7 @@ def refusal(result: BedResult) -> str:
 
 
 def knitted(*ops: Operation, bed: Bed) -> Fabric:
-    return fabric(knit(Work("S", (Block("swatch", ops),), ()), bed))
+    return fabric(knit(Work("S", (Block("swatch", ops),)), bed))
 
 
 def runs(made: Fabric) -> list[list[int]]:

@@ -12,10 +12,10 @@ def runs(found: tuple[EdgeRun, ...]) -> list[tuple[str, str, str, tuple[float, .
     return [(r.name, r.path, r.to_level, r.change, r.most) for r in found]
 
 
-def test_a_rate_becomes_a_slope_by_the_rows_of_its_stretch() -> None:
+def test_how_far_a_rate_goes_follows_from_the_rows_of_its_stretch() -> None:
     # From 30 cm to 40 or 42 cm are 40 or 48 rows: 20 or 24 moves of half a centimetre.
     made = front("edges straight to high", "edges in 1 stitch every 2 rows to top")
-    assert runs(made.left)[1] == ("", "slope", "top", (-10.0, -12.0), None)
+    assert runs(made.left)[1] == ("", "rate", "top", (-10.0, -12.0), None)
     assert made.left == made.right
     assert runs(front("edges out 2 stitches every 10 rows to low").left)[0][3] == (4.0, 4.0)
 

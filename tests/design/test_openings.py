@@ -39,7 +39,7 @@ def test_the_edges_of_an_opening_are_led_from_its_parting() -> None:
         "    right edge slope by 2 cm at high, fashioned 2 in",
     )
     assert (made.from_level, made.to_level, made.centre, made.taken) == ("low", "high", (-6.0, -6.0), "cast-off")
-    assert gap(made.left) == [("slope", "middle", (5.0, 5.0)), ("straight", "high", (0.0, 0.0))]
+    assert gap(made.left) == [("rate", "middle", (5.0, 5.0)), ("straight", "high", (0.0, 0.0))]
     assert gap(made.right) == [("slope", "high", (2.0, 2.0))]
     assert (made.flat, made.width, made.depth, made.shape) == ((4.0, 4.0), (11.0, 11.0), (20.0, 20.0), "edges")
 

@@ -144,7 +144,7 @@ def test_a_row_and_a_let_share_their_names(read: Read) -> None:
 
 @pytest.mark.parametrize(
     ("edge", "code"),
-    [("start", "joined-to-itself"), ("neck", None), ("shoulder", None), ("side", None), ("armhole", None), ("end", "no-such-edge")],
+    [("start", None), ("neck", None), ("shoulder", None), ("side", None), ("armhole", None), ("end", "no-such-edge")],
 )
 def test_edges_of_a_piece_with_a_neck(read: Read, edge: str, code: str | None) -> None:
     ref = EdgeRef("back", edge)

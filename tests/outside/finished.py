@@ -5,8 +5,7 @@ The one place that knows where these figures come from: when the compiler measur
 
 from __future__ import annotations
 
-from walewright.pages.finished import ease
-from walewright.pages.measures import measured
+from walewright.pages.fitting import eases
 from walewright.pipeline import Outcome
 
 
@@ -34,15 +33,20 @@ def girth(outcome: Outcome, level: str, *pieces: str, size: int = 0) -> float:
     return sum(width(outcome, piece, level, size) for piece in pieces)
 
 
+def worn_girth(outcome: Outcome, size: int = 0) -> float:
+    """cm round the body of the garment as it is worn: what its seams take is taken off."""
+    assert outcome.fit is not None
+    (girth,) = [g for g in outcome.fit.girths if g.body]
+    return girth.values[size]
+
+
 def reach(outcome: Outcome, back: str, shoulder: str, sleeve: str, cuff: str, top: str, size: int = 0) -> float:
     """cm from the middle of the back to the wrist: half the back at its shoulder, and a sleeve from its cuff to its top."""
     return width(outcome, back, shoulder, size) / 2 + length(outcome, sleeve, cuff, top, size)
 
 
-def printed_ease(outcome: Outcome, level: str) -> tuple[float, ...]:
-    """cm of ease, size by size, that the page prints for the girth at a level."""
-    assert outcome.design is not None
-    assert outcome.counts is not None
-    pieces = tuple(measured(outcome.design, outcome.counts, piece.name) for piece in outcome.design.pieces)
-    (values,) = [values for label, values in ease(outcome.design, pieces) if label.endswith(f"all round at {level}")]
+def printed_ease(outcome: Outcome) -> tuple[float, ...]:
+    """cm of ease, size by size, that the page prints for the girth of the body."""
+    assert outcome.fit is not None
+    (values,) = [values for label, values in eases(outcome.fit) if ": all round" in label]
     return values

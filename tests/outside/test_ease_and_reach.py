@@ -5,7 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 import pytest
-from finished import girth, printed_ease, reach, width
+from finished import girth, printed_ease, reach, width, worn_girth
 from worked import INCH, WIDE, knitted, proven
 
 BODY = """
@@ -28,6 +28,9 @@ join back side to front side
 
 A_STITCH_EACH = 2 / 2.8 + 0.01
 """cm. At 28 stitches to 10 cm both halves may be a stitch from what was wanted."""
+
+SEAMS = "2 * 10 cm / 28"
+"""Two stitches of each half: one at each seam goes into it (common practice)."""
 
 WOMEN = "XS S M L XL 2X 3X 4X"
 BUST_IN = ((28, 30), (32, 34), (36, 38), (40, 42), (44, 46), (48, 50), (52, 54), (56, 58))
@@ -52,12 +55,12 @@ def test_the_ease_of_a_fit(low: float, high: float) -> None:
     fitting as the bust, classic 5 to 10 cm more, loose 10 to 15, oversized 15 and more; busts of its woman sizes XS 28-30 in to 4X
     56-58 in."""
     rows = sized(WOMEN, "bust from women bust, to fit")
-    outcome = proven(BODY.format(half=f"(bust + {(low + high) / 2:g} cm) / 2"), bed=WIDE, sizes=rows)
-    for size, ease in enumerate(printed_ease(outcome, "underarm")):
+    outcome = proven(BODY.format(half=f"(bust + {(low + high) / 2:g} cm) / 2 + {SEAMS}"), bed=WIDE, sizes=rows)
+    for size, ease in enumerate(printed_ease(outcome)):
         assert low - A_STITCH_EACH <= ease <= high + A_STITCH_EACH
         body = middle_cm(BUST_IN[size])
         # The council rounds its centimetres to a half.
-        assert girth(outcome, "underarm", "back", "front", size=size) - body == pytest.approx(ease, abs=0.5)
+        assert worn_girth(outcome, size) - body == pytest.approx(ease, abs=0.5)
 
 
 @pytest.mark.parametrize(("ease", "finished"), [(2, 42), (4, 44)])
@@ -65,9 +68,9 @@ def test_standard_ease(ease: float, finished: float) -> None:
     """Source: craft book excerpt, ease, https://www.knittingmagic.biz/patterns-7/factoring-in-ease.html: a chest of 40 in and 2 to
     4 in of ease: 42 to 44 in."""
     rows = sized("one", "chest 40 in, to fit")
-    outcome = proven(BODY.format(half=f"(chest + {ease} in) / 2"), sizes=rows)
-    assert girth(outcome, "underarm", "back", "front") == pytest.approx(finished * INCH, abs=A_STITCH_EACH)
-    assert printed_ease(outcome, "underarm")[0] == pytest.approx(ease * INCH, abs=A_STITCH_EACH)
+    outcome = proven(BODY.format(half=f"(chest + {ease} in) / 2 + {SEAMS}"), sizes=rows)
+    assert worn_girth(outcome) == pytest.approx(finished * INCH, abs=A_STITCH_EACH)
+    assert printed_ease(outcome)[0] == pytest.approx(ease * INCH, abs=A_STITCH_EACH)
 
 
 @pytest.mark.parametrize(("low", "high", "size"), [(2, 3, 2), (-2, -1, 1)])
@@ -77,8 +80,8 @@ def test_a_size_is_chosen_by_its_ease(low: float, high: float, size: int) -> Non
     37 in, the second."""
     chest = " ".join(["39"] * 7)
     rows = sized("XS S M L XL 2X 3X", f"chest {chest} in, to fit", "finished 33.5 37 41 46 49 53 57 in")
-    outcome = proven(BODY.format(half="finished / 2"), bed=WIDE, sizes=rows)
-    fits = [i for i, ease in enumerate(printed_ease(outcome, "underarm")) if low * INCH - 0.8 <= ease <= high * INCH + 0.8]
+    outcome = proven(BODY.format(half=f"finished / 2 + {SEAMS}"), bed=WIDE, sizes=rows)
+    fits = [i for i, ease in enumerate(printed_ease(outcome)) if low * INCH - 0.8 <= ease <= high * INCH + 0.8]
     assert fits == [size]
 
 
@@ -91,10 +94,10 @@ def test_a_child_s_finished_chest() -> None:
     """Source: yarn shop's size table, http://www.yarnfwd.com/childsiz.html: from 3 months, chest 16 in and finished 18 in, to 12
     years, 31 and 36 in."""
     rows = sized(CHILDREN, "chest from child chest, to fit", "finished from child finished_chest")
-    outcome = proven(BODY.format(half="finished / 2"), sizes=rows)
-    eases = printed_ease(outcome, "underarm")
+    outcome = proven(BODY.format(half=f"finished / 2 + {SEAMS}"), sizes=rows)
+    eases = printed_ease(outcome)
     for size, (chest, finished) in enumerate(zip(CHEST_IN, FINISHED_IN, strict=True)):
-        assert girth(outcome, "underarm", "back", "front", size=size) == pytest.approx(finished * INCH, abs=A_STITCH_EACH + 0.5)
+        assert worn_girth(outcome, size) == pytest.approx(finished * INCH, abs=A_STITCH_EACH + 0.5)
         assert eases[size] == pytest.approx((finished - chest) * INCH, abs=A_STITCH_EACH + 1)
 
 

@@ -21,8 +21,8 @@ join sleeve seam_left to sleeve seam_right
 
 
 def test_the_sleeve_of_a_dropped_shoulder() -> None:
-    """Source: http://designyourownsweater.blogspot.com/2007/01/sleeve.html: centre back to wrist 80 cm, body 62 cm wide: the sleeve is
-    80 - 31 = 49 cm long."""
+    """Source: http://designyourownsweater.blogspot.com/2007/01/sleeve.html: centre back to wrist 80 cm, body 62 cm wide: the
+    sleeve is 80 - 31 = 49 cm long."""
     wide = VEST.replace("start 44 cm wide", "start 62 cm wide")
     (reach,) = worn(wide + SLEEVE).fit.reaches
     # 147 rows are 49 cm, and one more for an even number.
@@ -31,7 +31,8 @@ def test_the_sleeve_of_a_dropped_shoulder() -> None:
 
 @pytest.mark.parametrize(("inches", "ease"), [(42, 2), (44, 4)])
 def test_standard_ease(inches: float, ease: float) -> None:
-    """Source: https://www.knittingmagic.biz/patterns-7/factoring-in-ease.html: a chest of 40 in and 2 to 4 in of ease are 42 to 44 in."""
+    """Source: https://www.knittingmagic.biz/patterns-7/factoring-in-ease.html: a chest of 40 in and 2 to 4 in of ease are 42 to
+    44 in."""
     body = HEAD.replace("chest 80 cm", "chest 40 in")
     # Each half has the two stitches that its two seams take: 1 cm.
     half = f"{inches} in / 2 + 1 cm"
@@ -41,8 +42,8 @@ def test_standard_ease(inches: float, ease: float) -> None:
 
 
 def test_negative_ease_of_a_hat() -> None:
-    """Source: https://www.knitgrammer.com/blog/head-size-chart-for-knitting-hats/: a head of 22 in takes a hat of 18.7 to 19.8 in, which
-    is worn stretched: 10 to 15 % less than the head."""
+    """Source: https://www.knitgrammer.com/blog/head-size-chart-for-knitting-hats/: a head of 22 in takes a hat of 18.7 to 19.8
+    in, which is worn stretched: 10 to 15 % less than the head."""
     hat = """
 piece hat in plain
     levels brim 0 cm, top 20 cm
@@ -60,9 +61,9 @@ finished brim_round round hat brim, fits head, stretches
 
 
 def test_shares_are_below_what_hands_have_measured() -> None:
-    """Sources: https://www.susannawinter.net/post/2019/07/19/how-stretchy-is-stretchy-comparison-of-12-bind-off-methods: a standard
-    cast-off edge goes from 11.5 to 16 cm; https://gulfcoastmakers.com/mosaicism/how-is-rib-stitch-measured-2.html: a 1x1 rib comes to
-    1.96 of its length. For the bed nothing is published: no share may promise more."""
+    """Sources: https://www.susannawinter.net/post/2019/07/19/how-stretchy-is-stretchy-comparison-of-12-bind-off-methods: a
+    standard cast-off edge goes from 11.5 to 16 cm; https://gulfcoastmakers.com/mosaicism/how-is-rib-stitch-measured-2.html: a
+    1x1 rib comes to 1.96 of its length. For the bed nothing is published: no share may promise more."""
     cast_off, rib = 16 / 11.5, 1.96
     assert max(shares.CHAIN, shares.SEWN, shares.ROLLED, shares.PICOT, shares.CHAINED, shares.RIB_CHAIN) < cast_off
     assert max(shares.RIB_1_SEWN, shares.RIB_2_SEWN) < rib

@@ -17,7 +17,7 @@ def neck(shape: str, width: int, flat: int, rows: int) -> list[tuple[int, int]]:
 piece front in plain
     levels hem 0 cm, top 120 rows
     start 100 stitches wide with e-wrap
-    neck {width} stitches wide, {rows} rows deep, {shape}, {flat} stitches flat
+    neck {width} stitches wide, {rows} rows deep, {shape}, {flat} stitches flat, cast off
     end cast off
 """
     ).piece("front")

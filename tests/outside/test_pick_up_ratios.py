@@ -70,7 +70,7 @@ def test_five_of_every_eight_rows_without_two_skips_together() -> None:
 
 
 def test_no_more_stitches_than_places() -> None:
-    """Common practice: a row end gives one stitch, however fine the band. 20 rows have 21 places, and a band has an even number."""
+    """Common practice: a row end gives one stitch, however fine the band. 20 rows have 20 places, each its own."""
     stitches, places = along_rows(20, 50, 20)
     assert stitches == 20
     assert len(set(places)) == 20

@@ -231,3 +231,20 @@ def test_a_toe_by_holding(held: int, left: int) -> None:
     assert min(counts) == left
     assert counts.count(left) == 1
     assert {abs(b - a) for a, b in pairwise(counts)} == {0, 1}
+
+
+def test_shaping_at_a_rate_has_gaps_of_that_rate() -> None:
+    """Source: designer blog, 2012 (where gentle shaping starts): 6 rows to the inch, 9 in from underarm to waist: 54 rows; shapings
+    8 rows apart over the last 16 begin 38 rows below the underarm."""
+    fabric = part(
+        "begin 38 rows, waist 9 in, top 12 in",
+        80,
+        "edges straight to begin",
+        "edges in 1 stitch every 8 rows to waist, fashioned 2 in",
+        rows=6 * PER_INCH,
+    )
+    assert fabric.rows == 72
+    (first, one), (second, other) = shaped(fabric)
+    assert (one, other) == (-2, -2)
+    assert second - first == 8
+    assert 38 <= first < second <= 54

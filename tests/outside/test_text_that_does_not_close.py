@@ -11,7 +11,7 @@ from walewright.write import plain_text, write
 def printed(name: str, steps: tuple[st.Step, ...]) -> str:
     """One piece of one size as it is printed."""
     block = st.StepBlock(name, name, 1, (("Shape", steps),))
-    return plain_text(write((st.SizePlan("M", (block,), ()),), ("M",)))
+    return plain_text(write((st.SizePlan("M", (block,)),), ("M",)))
 
 
 def armhole(left: int) -> str:

@@ -71,16 +71,10 @@ def knitted(outcome: Outcome, block: str, size: int = 0) -> Fabric:
 
 
 def picked(outcome: Outcome, band: str, piece: str, edge: str, part: int = 0) -> list[int]:
-    """Along one part of an edge of a piece, from below: at which of its places the loops of a band were hung. Where two places are
-    one loop's (the beginning and the first row of an edge), it is the lower one's first."""
-    places = list(enumerate(knitted(outcome, piece).edge(edge)[part].points))
-    found = []
-    for link in knitted(outcome, band).links:
-        at = next((place for place in places if place[1] == link.loops and link.piece == piece), None)
-        if at is not None:
-            places.remove(at)
-            found.append(at[0])
-    return sorted(found)
+    """Along one part of an edge of a piece, from below: at which of its places the loops of a band were hung."""
+    places = {point: at for at, point in enumerate(knitted(outcome, piece).edge(edge)[part].points)}
+    links = [link for link in knitted(outcome, band).links if link.piece == piece and link.loops in places]
+    return sorted(places[link.loops] for link in links)
 
 
 def moves(run: SizedRun) -> list[tuple[int, int]]:

@@ -15,6 +15,7 @@ from walewright.design import Changes
 from walewright.knit.operations import CastOff, Pass, SetCounter
 from walewright.pipeline import Outcome
 from walewright.plan import FORMAT, moves, plan_bytes, plan_json, schema, shapes
+from walewright.plan.document import task_json
 
 ROOT = Path(__file__).resolve().parents[2]
 
@@ -55,7 +56,7 @@ def test_keys_are_sorted_and_the_format_is_stated(outcome: Outcome) -> None:
 def test_every_operation_of_the_work_is_there_in_order(outcome: Outcome) -> None:
     document = plan_json(outcome)
     for size, work in zip(document["sizes"], outcome.works, strict=True):
-        for told, block in zip(size["blocks"], work.blocks, strict=True):
+        for told, block in zip((t for t in size["work"] if t["kind"] == "block"), work.blocks, strict=True):
             listed = [operation for row in told["rows"] for operation in row["operations"]]
             assert listed == [moves.move(operation) for operation in block.operations]
 
@@ -104,7 +105,7 @@ def samples() -> list[object]:
         tuple[tuple[str, int, int], ...]: (("wool", -3, 2),),
         operations.Side: "left",
     }
-    side = (("back", "side"),)
+    side = (("back", "side", 0),)
     made = []
     for of in get_args(operations.Operation):
         hints = get_type_hints(of)
@@ -112,7 +113,11 @@ def samples() -> list[object]:
         if of is operations.CastOn:
             values["way"] = "e-wrap"
         elif of is operations.PickUpEdge:
-            values["part"] = "whole"
+            values |= {"part": "whole", "facing": "knit"}
+        elif of is operations.Rehang:
+            values["facing"] = "purl"
+        elif of is operations.Join:
+            values |= {"way": "gathered", "ends": ("left", "bottom")}
         made.append(of(**values))
     return made
 
@@ -122,8 +127,9 @@ def test_the_schema_knows_every_operation_and_its_fields(operation: object) -> N
     from walewright.knit.operations import Join
 
     if isinstance(operation, Join):
-        # Joins stand by themselves in the document, with what was proven of them.
-        assert {"longer_mm", "way", "easing_mm"} <= set(schema()["$defs"]["join"]["required"])
+        # A seam is a task of its own in the order of work.
+        assert validated("seam", task_json(operation)) == []
+        assert validated("seam", {**task_json(operation), "extra": 1}) != []
     else:
         assert validated("operation", moves.move(operation)) == []  # type: ignore[arg-type]
         assert validated("operation", {**moves.move(operation), "extra": 1}) != []  # type: ignore[arg-type]

@@ -99,6 +99,6 @@ def garment(sized: SizedPiece = SIZED) -> SizedGarment:
 
 
 def knitted(ops: Ops, name: str = "cloth") -> Fabric:
-    result = knit(Work("one", (Block(name, tuple(ops)),), ()), BED)
+    result = knit(Work("one", (Block(name, tuple(ops)),)), BED)
     assert result.faults == ()
     return result.fabrics[0]

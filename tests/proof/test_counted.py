@@ -198,7 +198,7 @@ MADE = {"bag": (BAG, bag), "hat": (HAT, hat)}
 
 
 def knitted(name: str, ops: Ops) -> Fabric:
-    result = knit(Work("one", (Block(name, tuple(ops)),), ()), BED)
+    result = knit(Work("one", (Block(name, tuple(ops)),)), BED)
     assert result.faults == ()
     return result.fabrics[0]
 

@@ -112,6 +112,6 @@ def test_the_edged_garment_has_every_new_way() -> None:
     assert {op.HangFeet, op.SewOff, op.InFabric} <= {type(o) for o in made}
     assert op.BreakYarn(120) in made
     assert op.CastOn("e-wrap", -20, 19) in made
-    assert op.PickUpEdge("front", "end", "whole", -20, 19, over=True) in made
+    assert op.PickUpEdge("front", "end", "whole", -20, 19, over=True, left_end="left") in made
     assert op.UseYarn("wool", "4", carried=True) in made
     assert [b.name for b in works[0].blocks] == ["back", "sleeve", "back end link"]

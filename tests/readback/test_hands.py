@@ -80,8 +80,14 @@ def moves(*lines: str) -> tuple[op.Operation, ...]:
             (op.LatchUp(-4, 9), op.LatchUp(-2, 9), op.LatchUp(1, 9), op.LatchUp(3, 9)),
         ),
         (
-            "Pick up 4 sts along the right part of the front neck on needles R 1 to R 4.",
-            (op.PickUpEdge("front", "neck", "right", 0, 3),),
+            "Purl side facing, pick up 4 sts along the right part of the front neck, its bottom at the left, on needles R 1 to"
+            " R 4.",
+            (op.PickUpEdge("front", "neck", "right", 0, 3, False, "purl", "bottom"),),
+        ),
+        (
+            "Knit side facing, pick up 4 sts along the whole of the sleeve (2nd) end, its right end at the left, on needles R 1"
+            " to R 4.",
+            (op.PickUpEdge("sleeve", "end", "whole", 0, 3, False, "knit", "right", 2),),
         ),
         (
             "At the right end hold 4 sts. Return the innermost 3 sts held at the right to work.",
@@ -195,27 +201,30 @@ def test_two_parts_wait_at_once_and_come_together() -> None:
 
 
 def test_joins() -> None:
-    text = "Sizes M\n\nBack\n====\n\nJoining\n=======\n\n" + "\n".join(
+    text = "Sizes M\n\nBack\n====\n\nMaking up\n=========\n\n" + "\n".join(
         f"[ ] {line}"
         for line in (
             "Join a b to c d.",
-            "Join a b to c d and e f, easing in up to 5 mm.",
-            "Gather a b to c d, easing in 90 mm, give or take 0 mm.",
+            "Join a b from its top to c (2nd) d then e f, easing in up to 5 mm.",
+            "Gather a b from its left end to c d from its right end, easing in 90 mm, give or take 0 mm.",
             "Join a b to c d, stretching it 20 mm, give or take 5 mm.",
-            "Graft a b to c d. Link a b to c d.",
+            "Graft a b to c d and a e to c f.",
+            "Join a (each) b upon itself. Gather c d upon itself.",
         )
     )
     work, faults = read_back(text, 0)
     assert faults == ()
     assert work is not None
-    ab, cd = (("a", "b"),), (("c", "d"),)
+    ab, cd, rows = (("a", "b", 0),), (("c", "d", 0),), ("bottom", "bottom")
     assert work.joins == (
-        op.Join(ab, cd, 0),
-        op.Join(ab, (*cd, ("e", "f")), 5),
-        op.Join(ab, cd, 0, 90, "gathered"),
-        op.Join(ab, cd, 5, -20),
-        op.Join(ab, cd, 0, 0, "grafted"),
-        op.Join(ab, cd, 0, 0, "linked"),
+        op.Join(ab, cd, rows, 0),
+        op.Join(ab, (("c", "d", 2), ("e", "f", 0)), ("top", "bottom"), 5),
+        op.Join(ab, cd, ("left", "right"), 0, 90, "gathered"),
+        op.Join(ab, cd, rows, 5, -20),
+        op.Join(ab, cd, rows, 0, 0, "grafted"),
+        op.Join((("a", "e", 0),), (("c", "f", 0),), rows, 0, 0, "grafted"),
+        op.Join(ab, (), ("", ""), 0),
+        op.Join(cd, (), ("", ""), 0, 0, "gathered"),
     )
 
 

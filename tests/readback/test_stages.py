@@ -19,7 +19,7 @@ def piece(size: str, half: int, *steps: Step) -> SizePlan:
         *(st.CarriageAt("right"), st.NeedlesToWork(-half, half - 1, 2 * half), st.UseYarnStep("wool", "4")),
         *(st.ClosedStart("e-wrap"), st.SetRowCounter(0)),
     )
-    return SizePlan(size, (StepBlock("back", "back", 1, (("Knit", (*begin, *steps)),)),), ())
+    return SizePlan(size, (StepBlock("back", "back", 1, (("Knit", (*begin, *steps)),)),))
 
 
 def ribbed(size: str, half: int, rows: tuple[int, ...]) -> SizePlan:

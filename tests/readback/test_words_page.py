@@ -42,5 +42,5 @@ def test_the_page_has_every_sentence() -> None:
             shown |= {one.kind} if isinstance(one, Phrase) else {p.kind for p in one.body if not isinstance(p, Loop)}
     rules = {r.origin.name for r in parser().rules if not r.origin.name.startswith("_")}
     parts = {"edges", "edge", "edge_name", "eased", "round", "span", "stretched", "row", "stripe", "carried", "columns", "rows"}
-    parts |= {"row_for_row", "lengths"}
+    parts |= {"row_for_row", "lengths", "seam", "side", "strips", "closed_seam", "reaching"}
     assert rules - parts - {"start", "chart_line"} == shown

@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 import pytest
-from workshop import SIMPLE, Workshop
+from workshop import SIMPLE, Workshop, solve
 
 from walewright.design.model import EdgeRun
-from walewright.solve import solve
 from walewright.solve.model import SizedPiece
 
 PARTED_FROM = 1_000_000

@@ -5,11 +5,10 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from workshop import Workshop
+from workshop import Workshop, solve
 
 from walewright.design.model import Design, Piece, Way
 from walewright.report.model import Diagnostic
-from walewright.solve import solve
 from walewright.solve.conflict import _smallest  # the smallest set is what a message rests on
 from walewright.solve.highs import feasible
 from walewright.solve.programme import Kind

@@ -8,10 +8,9 @@ from itertools import pairwise
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from workshop import Workshop
+from workshop import Workshop, solve
 
 from walewright.design.model import Design, Piece, Way
-from walewright.solve import solve
 from walewright.solve.highs import solve_programme
 from walewright.solve.model import Counts, SizedGarment, SizedPiece
 from walewright.solve.programme import Draft, Kind, Linear, Rule, Wish, total

@@ -7,10 +7,9 @@ from dataclasses import replace
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from workshop import Workshop, origin
+from workshop import Workshop, origin, solve
 
 from walewright.design.model import Band, Design, EdgeName, Edging, Zone
-from walewright.solve import solve
 from walewright.solve.bands import SUITS_RIB, _Part, shared_out
 from walewright.solve.edgings import needles_of
 from walewright.solve.model import SizedGarment

@@ -5,10 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from workshop import Workshop, origin
+from workshop import Workshop, origin, solve
 
 from walewright.design.model import Design, RepeatStretch
-from walewright.solve import solve
 from walewright.solve.pieces import _times
 from walewright.solve.solver import programme_of
 

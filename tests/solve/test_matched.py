@@ -5,10 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from workshop import Workshop, origin
+from workshop import Workshop, origin, solve
 
 from walewright.design.model import Design, Fabric, Join, Piece, Zone
-from walewright.solve import solve
 from walewright.solve.model import SizedGarment
 
 

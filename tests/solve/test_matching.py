@@ -5,10 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from workshop import Workshop
+from workshop import Workshop, solve
 
 from walewright.design.model import Design, EdgeRun, Join, Level, Piece, Way
-from walewright.solve import solve
 from walewright.solve.geometry import edge_length
 from walewright.solve.matching import movers
 from walewright.solve.model import Counts

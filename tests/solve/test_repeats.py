@@ -7,10 +7,9 @@ from dataclasses import replace
 import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
-from workshop import Workshop, origin
+from workshop import Workshop, origin, solve
 
 from walewright.design.model import Design, Motif, Piece, Way, Zone
-from walewright.solve import solve
 from walewright.solve.geometry import edge_length
 from walewright.solve.model import Counts, SizedPiece
 

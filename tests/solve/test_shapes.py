@@ -8,7 +8,7 @@ from itertools import pairwise
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from workshop import Workshop, origin
+from workshop import Workshop, origin, solve
 
 from walewright.design.model import (
     Buttonholes,
@@ -24,7 +24,6 @@ from walewright.design.model import (
     Wedge,
     Zone,
 )
-from walewright.solve import solve
 from walewright.solve.model import Counts, SizedOpening, SizedPiece, SizedRun
 
 OTHER = {"left": "right", "right": "left"}

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from walewright import solve as stage
 from walewright.design.model import (
     Band,
     Cell,
@@ -25,7 +26,10 @@ from walewright.design.model import (
     Wedge,
     Yarn,
 )
-from walewright.report.model import Span
+from walewright.glue import glue
+from walewright.glue.model import Glued, Task
+from walewright.report.model import Diagnostic, Span
+from walewright.solve.model import Counts
 
 SIMPLE = Way("simple")
 
@@ -170,6 +174,27 @@ class Workshop:
             making_up=(),
             charts=charts,
         )
+
+
+def solve(design: Design) -> tuple[Counts | None, tuple[Diagnostic, ...]]:
+    """Counts a design put together as its joins and bands say. What is left open is no matter here: all loops are closed first."""
+    return stage.solve(design, put_together(design))
+
+
+def put_together(design: Design) -> Glued:
+    """The design glued with every loop closed; nothing hangs together where `glue` has something to say of it."""
+    closed = tuple(
+        replace(
+            piece,
+            start_way="e-wrap" if piece.start_way in ("waste", "hand waste") else piece.start_way,
+            end_way="cast-off" if piece.end_way == "waste" else piece.end_way,
+            openings=tuple(replace(opening, taken="cast-off") for opening in piece.openings),
+            slots=tuple(replace(slot, taken="cast-off") for slot in piece.slots),
+        )
+        for piece in design.pieces
+    )
+    glued, _ = glue(replace(design, pieces=closed))
+    return glued or Glued((), (), (), tuple(Task("piece", piece.name) for piece in design.pieces), len(closed))
 
 
 def edges(text: str) -> tuple[EdgeName, ...]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from garments import joined, joining
 from hypothesis import strategies as hs
 
 from walewright.design.model import Cell, Chart, Key, Origin
@@ -96,7 +97,7 @@ def worked(size: str, steps: tuple[Step, ...], half: int = 20) -> SizePlan:
         st.SetRowCounter(0),
     )
     off = (st.CastOffAll(), st.BreakOff(60))
-    return SizePlan(size, (StepBlock("back", "back", 1, (("Knit", (*start, *steps)), ("Finish", off))),), ())
+    return SizePlan(size, (StepBlock("back", "back", 1, (("Knit", (*start, *steps)), ("Finish", off))),))
 
 
 @hs.composite
@@ -193,8 +194,8 @@ def edged(size: str, stitches: int, every: int) -> SizePlan:
     link = (
         st.CarriageAt("right"),
         st.NeedlesToWork(-half, half - 1, stitches),
-        st.HangToLink("back", "end", "whole", stitches, -half, half - 1, "right", "empty needles"),
-        st.HangToLink("front", "end", "whole", stitches, -half, half - 1, "wrong", "the other piece"),
+        st.HangToLink("back", "end", "whole", stitches, -half, half - 1, "knit", "empty needles", "right"),
+        st.HangToLink("front", "end", "whole", stitches, -half, half - 1, "purl", "the other piece", "left"),
         st.UseYarnStep("wool", "4"),
         st.SetRowCounter(0),
         st.KnitRows(1),
@@ -206,5 +207,5 @@ def edged(size: str, stitches: int, every: int) -> SizePlan:
         StepBlock("sleeve", "sleeve", 2, (("Hem", hem),)),
         StepBlock("back end link", "back end link", 1, (("Link", link),)),
     )
-    joins = (st.JoinEdges("back end", "front end", 0, 0, "linked"), st.JoinEdges("sleeve start", "cuff end", 0, 0, "grafted"))
-    return SizePlan(size, blocks, joins)
+    joins = joining(joined("sleeve start", "cuff end", 0, 0, "grafted", ends="left right"))
+    return SizePlan(size, (*blocks, joins))

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from hypothesis import strategies as hs
 
 from walewright.knit import steps as st
@@ -10,6 +12,27 @@ from walewright.knit.steps import SizePlan, Step, StepBlock
 
 SIDES = ("left", "right")
 ENDS = ("both ends", "left end", "right end")
+
+
+def joined(one: str, other: str, *numbers: int | str, ends: str = "bottom bottom", **more: int | str) -> st.JoinEdges:
+    """One seam: sides as "back armhole + front armhole left", a piece knitted several times as "sleeve.2nd end". `ends`: where the
+    sides begin."""
+
+    def side(text: str, begin: str) -> tuple[st.EdgeInSeam, ...]:
+        found = []
+        for part in text.split(" + ") if text else ():
+            piece, edge = part.split(" ", 1)
+            name, _, copy = piece.partition(".")
+            found.append(st.EdgeInSeam(name, edge, copy, begin))
+        return tuple(found)
+
+    first, second = ends.split()
+    return st.JoinEdges((st.SeamOf(side(one, first), side(other, second)),), *numbers, **more)  # type: ignore[arg-type]
+
+
+def joining(*steps: Step, title: str = "Making up") -> StepBlock:
+    """A block of what is put together off the bed."""
+    return StepBlock("joining", title, 1, (("", steps),), joining=True)
 
 
 def sweater(size: str, stitches: int, gap: int, group: int, times: int, copies: int = 1) -> SizePlan:
@@ -69,13 +92,13 @@ def sweater(size: str, stitches: int, gap: int, group: int, times: int, copies: 
     rib = (st.UseYarnStep("wool", "2"), st.SetRowCounter(0), st.KnitTo(12), st.Now(stitches, 12, "right"), st.LatchRib(3, 12))
     off = (st.CastOffAll(), st.BreakOff())
     welt = StepBlock("back welt", "back welt", 1, (("Hang on", hang), ("Knit", rib), ("Finish", off)))
-    joins = (
+    joins = joining(
         st.Say("Pin the pieces out.", "By hand"),
-        st.JoinEdges("back side", "front side", 0, rows=60 + gap),
-        st.JoinEdges("sleeve end", "back armhole + front armhole", 20, one_mm=400 + gap, other_mm=390),
-        st.JoinEdges("back shoulder", "front shoulder", 0, edges="open"),
+        joined("back side right", "front side left", 0, rows=60 + gap),
+        joined("sleeve end", "back armhole + front armhole", 20, one_mm=400 + gap, other_mm=390, ends="left top"),
+        joined("back shoulder left", "front shoulder right", 0, edges="open", ends="left right"),
     )
-    return SizePlan(size, (back, welt), joins)
+    return SizePlan(size, (back, welt, joins))
 
 
 def three_sizes(copies: int = 1) -> tuple[SizePlan, ...]:
@@ -151,12 +174,14 @@ SAMPLES: tuple[Step, ...] = (
     st.BreakOff(65),
     st.ReturnPart("left", -30, -7),
     st.RehangStart("back", 80),
-    st.PickUpAlong("front", "neck", "right", 30, -40, -11),
+    st.RehangStart("back", 80, "knit"),
+    st.PickUpAlong("front", "neck", "right", 30, -40, -11, "purl", "bottom"),
+    st.PickUpAlong("front", "armhole", "left", 30, -40, -11, "knit", "top", "2nd"),
     st.PicotRow(),
     st.FoldUp(54, "the same needles", 54),
     st.FoldUp(54, "all needles", 80),
-    st.HangToLink("back", "shoulder", "right", 20, -20, -1, "right", "empty needles"),
-    st.HangToLink("front", "end", "whole", 1, 0, 0, "wrong", "the other piece"),
+    st.HangToLink("back", "shoulder", "right", 20, -20, -1, "knit", "empty needles", "right"),
+    st.HangToLink("front", "end", "whole", 1, 0, 0, "purl", "the other piece", "left", "1st"),
     st.LatchRib(4, 12),
     st.LatchPanel(3, 20, 5, 17),
     st.LatchInStages(3, (24, 48, 72, 80)),
@@ -165,20 +190,27 @@ SAMPLES: tuple[Step, ...] = (
     st.LatchPanelInStages(2, (24, 48, 60), -14, -6, "disturbed"),
     st.EdgeIs("neck", "inner", 100, 120),
     st.EdgeIs("front", "left", 0, 120),
-    st.JoinEdges("back side", "front side", 0),
-    st.JoinEdges("sleeve cap", "back armhole + front armhole", 10, 20, "gathered"),
-    st.JoinEdges("collar start", "back neck", 5, -20),
-    st.JoinEdges("crown start", "crown end", 0, 0, "grafted"),
-    st.JoinEdges("one start", "other start", 0, 0, "grafted", edges="no tail"),
-    st.JoinEdges("back shoulder", "front shoulder", 0, 0, "linked"),
+    joined("back side right", "front side left", 0),
+    joined("sleeve.2nd cap", "back armhole + front armhole", 10, 20, "gathered", ends="left top"),
+    joined("collar start", "back neck", 5, -20, ends="left right"),
+    joined("crown start", "crown end", 0, 0, "grafted", ends="left left"),
+    joined("one start", "other start", 0, 0, "grafted", edges="no tail", ends="left left"),
+    joined("cuff.each end", "", 0, ends="left left"),
+    joined("hat end", "", 0, 0, "gathered", ends="left left"),
+    replace(
+        joined("back side right", "front side left", 0, rows=84),
+        seams=(*joined("back side right", "front side left", 0).seams, *joined("back side left", "front side right", 0).seams),
+    ),
+    joined("back side right", "front side left", 0, rows=84, strips="back welt and front welt"),
     st.Say("Mind “the” edge: knit 3 rows (4: 5)."),
 )
 """One of every kind of step, and more where a kind is said in more ways."""
 
+PARTS = (Step, st.Together, st.Track, st.SeamOf, st.EdgeInSeam)
+"""What is no sentence of its own."""
+
 KINDS: tuple[type[Step], ...] = tuple(
-    kind
-    for kind in vars(st).values()
-    if isinstance(kind, type) and issubclass(kind, Step) and kind not in (Step, st.Together, st.Track)
+    kind for kind in vars(st).values() if isinstance(kind, type) and issubclass(kind, Step) and kind not in PARTS
 )
 """Every kind of step said in one phrase. (A dataclass with slots is made twice; the first make can linger among the subclasses.)"""
 
@@ -194,9 +226,9 @@ def size_plans(draw: hs.DrawFn) -> tuple[SizePlan, ...]:
     for size in range(count):
         made = tuple(_block(draw, name, copies, moves) for name in blocks)
         joins = tuple(
-            st.JoinEdges("back side", "front side", draw(hs.sampled_from((0, 20)))) for _ in range(draw(hs.integers(0, 2)))
+            joined("back side right", "front side left", draw(hs.sampled_from((0, 20)))) for _ in range(draw(hs.integers(0, 2)))
         )
-        plans.append(SizePlan(f"{size + 2}X", made, joins))
+        plans.append(SizePlan(f"{size + 2}X", (*made, joining(*joins)) if joins else made))
     return tuple(plans)
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from garments import joined, joining
+
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan, Step, StepBlock
 
@@ -93,13 +95,13 @@ def hood(size: str, wide: int, narrow: int, group: int, groups: int, eyelets: in
         1,
         (("Cast on", start), ("Pierce", pierced), ("Wedge", wedge), ("Slit", slit), ("Crown", crown), ("Edges", edges)),
     )
-    joins = (
-        st.JoinEdges("hood start", "back neck", 10 * group, 20, "gathered"),
-        st.JoinEdges("hood front", "front vent + hood vent", 10, 5 * (groups - 2)),
-        st.JoinEdges("hood end", "front end", 0, 0, "grafted"),
-        st.JoinEdges("hood pocket", "front pocket", 0, 0, "linked"),
+    joins = joining(
+        joined("hood start", "back neck", 10 * group, 20, "gathered", ends="left right"),
+        joined("hood front", "front vent + hood vent", 10, 5 * (groups - 2)),
+        joined("hood end", "front end", 0, 0, "grafted", ends="left right"),
+        joined("hood pocket", "", 0, ends="left left"),
     )
-    return SizePlan(size, (block,), joins)
+    return SizePlan(size, (block, joins))
 
 
 def hoods() -> tuple[SizePlan, ...]:
@@ -140,7 +142,7 @@ def yoke(size: str, half: int, armhole: int, neck: tuple[int, ...], late: int) -
         st.BreakOff(),
     )
     paragraphs = (("Cast on", start), ("Part", part), ("Right half", (*woven, *rest)), ("Left half", back))
-    return SizePlan(size, (StepBlock("back", "back", 1, paragraphs),), ())
+    return SizePlan(size, (StepBlock("back", "back", 1, paragraphs),))
 
 
 def yokes(count: int) -> tuple[SizePlan, ...]:

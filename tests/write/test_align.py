@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import pytest
+from garments import joined
 from hypothesis import given
 from hypothesis import strategies as hs
 
@@ -62,8 +63,8 @@ def test_of_equally_long_alignments_the_one_with_equal_numbers_is_taken() -> Non
         (st.Repeat((st.Decrease("left end", 1, 2),), 3), st.Repeat((st.Decrease("left end", 1, 0),), 3), False),
         (st.Repeat((st.KnitRows(1),), 3), st.Repeat((st.KnitRows(2),), 1), True),
         # So have a side that is eased in and one that is stretched.
-        (st.JoinEdges("a b", "c d", 5, 0), st.JoinEdges("a b", "c d", 5, 9), True),
-        (st.JoinEdges("a b", "c d", 5, -9), st.JoinEdges("a b", "c d", 5, 9), False),
+        (joined("a b", "c d", 5, 0), joined("a b", "c d", 5, 9), True),
+        (joined("a b", "c d", 5, -9), joined("a b", "c d", 5, 9), False),
         (st.Say("a"), st.Say("b"), False),
     ],
 )

@@ -12,7 +12,7 @@ from walewright.write import shared, write
 
 
 def plan(*steps: st.Step) -> SizePlan:
-    return SizePlan("s", (StepBlock("back", "back", 1, (("Knit", steps),)),), ())
+    return SizePlan("s", (StepBlock("back", "back", 1, (("Knit", steps),)),))
 
 
 def test_the_share_is_of_phrases() -> None:
@@ -26,7 +26,7 @@ def test_the_share_is_of_phrases() -> None:
 
 def test_nothing_said_is_nothing_apart() -> None:
     assert shared(write((plan(st.Say("Rest.")),))) == 3 / 3
-    assert shared(write((SizePlan("s", (), ()),))) == 1.0
+    assert shared(write((SizePlan("s", ()),))) == 1.0
 
 
 def test_garments_share_their_phrases() -> None:

@@ -65,7 +65,7 @@ def test_a_size_without_the_stretch() -> None:
     none = yoke("S", 30, 0, (), 0)
     (block,) = none.blocks
     plain = tuple((t, tuple(s for s in steps if not isinstance(s, st.Decrease | st.KnitRows))) for t, steps in block.paragraphs)
-    empty = SizePlan("S", (StepBlock("back", "back", 1, plain),), ())
+    empty = SizePlan("S", (StepBlock("back", "back", 1, plain),))
     table, rest = right_half((empty, yoke("M", 34, 5, (3, 2), 1)))
     assert (table.only, rest.only, rest.title) == ("2nd size only", "", "All sizes")
 
@@ -78,7 +78,7 @@ def test_eight_sizes_break_no_number() -> None:
 
 def texts(*steps: Step) -> list[str]:
     start = (st.NeedlesToWork(-20, 19, 40), st.SetRowCounter(0))
-    plan = SizePlan("s", (StepBlock("back", "back", 1, (("Knit", (*start, *steps)),)),), ())
+    plan = SizePlan("s", (StepBlock("back", "back", 1, (("Knit", (*start, *steps)),)),))
     return [s.text for p in write((plan,)).sections[0].paragraphs for s in p.sentences if s.cells]
 
 

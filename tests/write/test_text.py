@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from garments import sweater, three_sizes
+from garments import joined, joining, sweater, three_sizes
 from syrupy.assertion import SnapshotAssertion
 
 from walewright.knit import steps as st
@@ -44,8 +44,12 @@ def test_names_of_the_sizes_can_be_told_apart_from_those_of_the_plans() -> None:
 
 def test_sections_are_in_the_order_of_the_blocks() -> None:
     made = write(three_sizes(copies=2))
-    assert [(s.name, s.title, s.copies) for s in made.sections] == [("back", "Back (knit 2)", 2), ("back welt", "Back welt", 1)]
-    assert (made.joining.name, made.joining.title) == ("joining", "Making up")
+    assert [(s.name, s.title, s.copies) for s in made.sections] == [
+        ("back", "Back (knit 2)", 2),
+        ("back welt", "Back welt", 1),
+        ("joining", "Making up", 1),
+    ]
+    assert [s.joining for s in made.sections] == [False, False, True]
 
 
 def test_a_block_of_some_sizes_only() -> None:
@@ -56,5 +60,7 @@ def test_a_block_of_some_sizes_only() -> None:
 
 def test_only_abbreviations_that_occur_are_explained() -> None:
     assert [a for a, _ in write(three_sizes()).abbreviations] == ["COR", "L", "R", "RC", "st(s)", "–"]
-    plan = SizePlan("M", (), (st.Say("RC and COR and 3 sts are the author's words"), st.JoinEdges("back side", "front side", 0)))
+    plan = SizePlan(
+        "M", (joining(st.Say("RC and COR and 3 sts are the author's words"), joined("back side left", "front side right", 0)),)
+    )
     assert write((plan,)).abbreviations == ()

@@ -8,7 +8,7 @@ from walewright.write import shared, write
 
 
 def plan(size: str, *steps: Step) -> SizePlan:
-    return SizePlan(size, (StepBlock("back", "back", 1, (("Knit and shape", steps),)),), ())
+    return SizePlan(size, (StepBlock("back", "back", 1, (("Knit and shape", steps),)),))
 
 
 def raglan(times: int, rest: int) -> st.Track:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from garments import KINDS, SAMPLES
+from garments import KINDS, SAMPLES, joined
 
 from walewright.knit import steps as st
 from walewright.write.said import Said
@@ -51,8 +51,8 @@ def test_a_number_or_none(step: st.Step) -> None:
             " and latch it up on the other face",
         ),
         (
-            (st.JoinEdges("a b", "c d + e f", 0), st.JoinEdges("a b", "c d + e f", 5)),
-            "join a b to c d and e f, easing in up to 0 (5) mm",
+            (joined("a b", "c d + e f", 0, ends="left top"), joined("a b", "c d + e f", 5, ends="left top")),
+            "join a b from its left end to c d then e f from its top, easing in up to 0 (5) mm",
         ),
         # One needle, where it is one for all, is named once.
         (

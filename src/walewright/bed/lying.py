@@ -1,8 +1,8 @@
 """How edges of finished pieces lie on the needles: which end hangs at the left, and whether neighbours are one line.
 
-With its purl side to the knitter, a piece has its row ends at the right hang downwards from left to right, those at the
-left upwards; what was cast on hangs upside down, its right end at the left. With its knit side to the knitter all is
-the other way round.
+With its purl side to the knitter, a piece has its row ends at the right hang downwards from left to right, those at the left
+upwards; what was cast on hangs upside down, its right end at the left. With its knit side to the knitter all is the other
+way round.
 """
 
 from __future__ import annotations
@@ -37,8 +37,8 @@ def wrong_end(m: Machine, op: PickUpEdge, edges: tuple[Edge, ...]) -> Refusal | 
         return None
     return m.refuse(
         "edge-lies-otherwise",
-        f"with its {op.facing} side to the knitter, {op.edge!r} of the {op.piece} hangs with its {at_left} at the left, not its "
-        f"{op.left_end}",
+        f"with its {op.facing} side to the knitter, {op.edge!r} of the {op.piece} hangs with its {at_left} at the left, and not "
+        f"its {op.left_end}",
         piece=op.piece,
         edge=op.edge,
     )
@@ -50,6 +50,7 @@ def _end_at_left(op: PickUpEdge, edges: tuple[Edge, ...]) -> str:
 
 
 def hung_edge(m: Machine, op: PickUpEdge, fabric: Fabric, edges: tuple[Edge, ...]) -> HungEdge:
+    """What hangs on the needles now, with the corners at its two ends."""
     first, last = m.span(op.first, op.last)
     at_left, at_right = (edges[0], edges[-1]) if op.facing == "purl" else (edges[-1], edges[0])
     begin, end = (fabric.corners.get((edge.name, edge.part)) for edge in (at_left, at_right))
@@ -71,8 +72,8 @@ def beside(m: Machine, line: list[HungEdge]) -> Refusal | None:
     if not _meet(m, before, now):
         return m.refuse(
             "edges-do-not-meet",
-            f"the {before.edge} of the {before.piece} and the {now.edge} of the {now.piece} hang side by side, "
-            "and nothing joins them there",
+            f"the {before.edge} of the {before.piece} and the {now.edge} of the {now.piece} hang side by side, and nothing joins "
+            "them there",
             before.last,
             now.first,
         )

@@ -167,11 +167,12 @@ def row_edge(
     """The edge along the `side` ends of `rows`. It begins at the end of the row `below`, or beside that slot, or (None) straight
     above itself.
 
-    Points are the ends of the rows, one more for the beginning, and the stitches cast off or on on the way. The length is that
+    Points are the ends of the rows, and the stitches cast off or on on the way: each a loop of its own. What lies below the first
+    row is the end of a row of another edge, or was cast on, and belongs to the start. The length is that
     of the edge as it is worn (`slopes`). Loops hung back on fewer or more needles are drawn together or apart, not shaped: that is
     no way sideways along the edge.
     """
-    points: list[tuple[int, ...]] = [(end_loop(rows[0], side),)]
+    points: list[tuple[int, ...]] = []
     ends: list[RowEnd | None] = []
     at = end_slot(rows[0], side) if below is None else below if isinstance(below, int) else end_slot(below, side)
     previous = below.first_loop if isinstance(below, Course) else rows[0].first_loop

@@ -72,10 +72,14 @@ def join(op: Join, index: int, pieces: dict[str, Piece], meetings: Meetings) -> 
             return _fault("piece-unknown", index, f"there is no piece {name!r} to join", piece=name)
         if name not in fabrics:
             return None
-        if len(fabrics[name].edge(edge)) != 1:
+        found = fabrics[name].edge(edge)
+        if len(found) != 1 or (found[0].each and found[0].part not in edge):
             known = ", ".join(sorted({e.name if e.part == "whole" else f"{e.name} {e.part}" for e in fabrics[name].edges}))
             return _fault("edge-unknown", index, f"the {name} has no edge {edge!r} to join; it has {known}", piece=name, edge=edge)
     text = f"{spoken(op.one)} to {spoken(op.other)}"
+    fault = _copies(op, index, text, fabrics)
+    if fault is not None:
+        return fault
     if not op.other:
         return _closed(op, index, pieces, fabrics, meetings)
     fault = _way(op, index, text, pieces, fabrics) or _taken(op, index, text, pieces, fabrics)
@@ -120,6 +124,19 @@ def _taken(op: Join, index: int, text: str, pieces: Mapping[str, Piece], fabrics
                     return _fault("edge-taken", index, message, piece=name, edge=edge_name)
                 pieces[name].taken.add((edge.name, edge.part, one))
     return None
+
+
+def _copies(op: Join, index: int, text: str, fabrics: Mapping[str, Fabric]) -> Fault | None:
+    """A copy that is named is there; a seam made at each copy of one piece is made at no other that is knitted less often."""
+    for name, _, copy in (*op.one, *op.other):
+        copies = fabrics[name].copies
+        if copy and (copies == 1 or not 1 <= copy <= copies):
+            there = f"{copies} times" if copies > 1 else "once"
+            return _fault("no-such-copy", index, f"joining {text}: copy {copy} of the {name}, which is knitted {there}", piece=name)
+    each = {fabrics[name].copies for name, _, copy in (*op.one, *op.other) if copy == 0}
+    if len(each) < 2:
+        return None
+    return _fault("copies-differ", index, f"joining {text}: one is knitted {min(each)} times, another {max(each)} times")
 
 
 def _brought_together(op: Join, index: int, text: str, fabrics: Mapping[str, Fabric], meetings: Meetings) -> Fault | None:

@@ -6,7 +6,7 @@ from walewright.bed.corners import copies_of
 from walewright.bed.fabric import Fabric, Piece
 from walewright.bed.linking import over_another
 from walewright.bed.loops import Kind
-from walewright.bed.lying import beside, from_the_left, hung_edge, same_side, wrong_end
+from walewright.bed.lying import beside, from_the_left, hung_edge, same_side, wrong_end, turned
 from walewright.bed.machine import Machine, Refusal
 from walewright.bed.model import Link, Part
 from walewright.bed.needles import needs_empty
@@ -74,10 +74,7 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
     if not edges or (op.part == "whole" and edges[0].each):
         known = ", ".join(sorted({e.name if e.part == "whole" else f"{e.name} {e.part}" for e in fabric.edges}))
         return m.refuse("edge-unknown", f"the {op.piece} has no edge {label!r}; it has {known}", piece=op.piece, edge=label)
-    refusal = wrong_end(m, op, edges)
-    if refusal is not None:
-        return refusal
-    refusal = _wrong_copy(m, op, fabric)
+    refusal = _wrong_copy(m, op, fabric) or wrong_end(m, op, edges)
     if refusal is not None:
         return refusal
     path: list[tuple[tuple[int, ...], bool]] = []
@@ -112,7 +109,9 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
     refusal = beside(m, line) or (same_side(m, line[-1]) if op.over else None)
     if refusal is not None:
         return refusal
-    _hang(m, op.piece, "pick up", Kind.PICKED, first, _evenly(path, count))
+    # Row ends are shared out from below, at whichever side they hang: both halves of a neck give the same rows.
+    downwards = len(edges) == 1 and edges[0].along == "rows" and turned(edges[0], op.facing)
+    _hang(m, op.piece, "pick up", Kind.PICKED, first, _evenly(path[::-1], count)[::-1] if downwards else _evenly(path, count))
     return None
 
 
@@ -127,16 +126,14 @@ def _take(m: Machine, piece: Piece, fabric: Fabric, name: str, edge: tuple[str, 
 
 
 def _wrong_copy(m: Machine, op: PickUpEdge, fabric: Fabric) -> Refusal | None:
-    """A block knitted once takes one copy, which has to be told where there are several; else each copy of it takes its own."""
-    if op.copy > fabric.copies:
-        return m.refuse(
-            "copy-unknown", f"the {op.piece} is knitted {fabric.copies} times: there is no copy {op.copy}", piece=op.piece
-        )
-    if op.copy and m.copies > 1:
-        return m.refuse(
-            "copies-differ", f"copy {op.copy} of the {op.piece} cannot be taken up by each of {m.copies} copies", piece=op.piece
-        )
-    return _copies_differ(m, op.piece, fabric) if not op.copy and m.copies != fabric.copies else None
+    """One of several copies is named, and then by a block that is knitted once; or each copy of the block takes its own."""
+    if op.copy == 0:
+        return None if m.copies == fabric.copies else _copies_differ(m, op.piece, fabric)
+    if fabric.copies == 1 or not 1 <= op.copy <= fabric.copies:
+        there = f"{fabric.copies} times" if fabric.copies > 1 else "once"
+        message = f"copy {op.copy} of the {op.piece} is to be taken up, which is knitted {there}"
+        return m.refuse("no-such-copy", message, piece=op.piece)
+    return None if m.copies == 1 else _copies_differ(m, op.piece, fabric)
 
 
 def _copies_differ(m: Machine, piece: str, fabric: Fabric) -> Refusal:

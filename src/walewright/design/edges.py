@@ -8,9 +8,10 @@ from dataclasses import dataclass
 from walewright.design.cloth import Cloth
 from walewright.design.findings import Findings
 from walewright.design.model import EdgeRun, Level, Machine, Origin, PerSize, Way
-from walewright.design.moves import Move, move
+from walewright.design.moves import Move, move, rated
 from walewright.design.outline import SIDES, Side, level_index
 from walewright.design.places import NOT_NEGATIVE, POSITIVE, concerned
+from walewright.design.rates import rate_of, rows_enough
 from walewright.report.model import Span
 from walewright.source import syntax
 
@@ -91,27 +92,66 @@ def _run(node: syntax.Edge, now: Sides, on: Tracing) -> Sides | None:
     come = now[which[0]].level
     if node.cast_off is not None and come == 0 and not _rows_to_cast_off(node, on):
         return None
+    way = shaping_way(node.way, node.inset, node.span, on.machine, findings, node.at_once)
+    if node.path == "rate":
+        return _at_rate(node, (come, to), way, now, on) if way is not None else None
     moved = move(node, come, to, now, on.cloth, on.what)
     cast_off = _cast_off(node, moved.change, on) if moved is not None else None
-    way = shaping_way(node.way, node.inset, node.span, on.machine, findings, node.at_once)
     if moved is None or cast_off is None or way is None:
         return None
     if not _at_once_is_inwards(node, moved, on) or not _not_too_flat(node, moved, cast_off, way, (come, to), on):
         return None
-    # One path for both sides, so that edges shaped alike compare alike.
-    origin = Origin(f"{on.path} / edge to {node.to_level}", node.span)
     run = EdgeRun(
         node.called or "",
         node.to_level,
-        "slope" if node.path == "rate" else node.path,
+        node.path,
         moved.change,
         cast_off,
         (node.times or 0) if node.path == "steps" else 0,
         way,
-        origin,
+        _origin(node, on),
         moved.most,
     )
+    return _moved(node, to, run, moved, now)
+
+
+def _moved(node: syntax.Edge, to: int, run: EdgeRun, moved: Move, now: Sides) -> Sides:
+    which = SIDES if node.which == "both" else (node.which,)
     return {side: _after(now[side], to, run, moved.of(now[side])) if side in which else now[side] for side in SIDES}
+
+
+def _origin(node: syntax.Edge, on: Tracing) -> Origin:
+    """One path for both sides, so that edges shaped alike compare alike."""
+    return Origin(f"{on.path} / edge to {node.to_level}", node.span)
+
+
+def _at_rate(node: syntax.Edge, between: tuple[int, int], way: Way, now: Sides, on: Tracing) -> Sides | None:
+    """The sides after a statement that says so many stitches every so many rows."""
+    place, nothing = on.cloth.place, tuple(0.0 for _ in on.sizes)
+    rate = rate_of(node, way, on.cloth, on.machine, on.gap, between[0] == 0)
+    cast_off = nothing if node.cast_off is None else place.across(node.cast_off, "what is cast off", NOT_NEGATIVE)
+    if rate is None or cast_off is None:
+        return None
+    if not rows_enough(node, rate, *between, on.cloth):
+        return None
+    moved = rated(node, rate, cast_off, between, now, on.cloth)
+    if moved is None or not _at_once_is_inwards(node, moved, on) or (any(cast_off) and not _cast_off_inwards(node, on)):
+        return None
+    run = EdgeRun(node.called or "", node.to_level, "rate", moved.change, cast_off, 0, way, _origin(node, on), moved.most, rate)
+    return _moved(node, between[1], run, moved, now)
+
+
+def _cast_off_inwards(node: syntax.Edge, on: Tracing) -> bool:
+    """Tells of an edge that goes out behind what it casts off."""
+    if isinstance(node.by, syntax.Negative) != on.gap:
+        return True
+    on.findings.tell(
+        "cast-off-too-wide",
+        f"stitches are cast off, and the edge moves out to `{node.to_level}`",
+        (node.span, "cast off, and then out"),
+        helps=("leave out what is cast off",),
+    )
+    return False
 
 
 def _may_come(node: syntax.Edge, to: int, which: tuple[str, ...], now: Sides, on: Tracing) -> bool:
@@ -282,7 +322,7 @@ def _not_too_flat(node: syntax.Edge, moved: Move, cast_off: PerSize, way: Way, b
     the solver's to find."""
     fabric = on.cloth.below(between[1])
     rows = on.cloth.rows(*between, free=True)
-    if node.path not in ("slope", "rate") or fabric is None or rows is None:
+    if node.path != "slope" or fabric is None or rows is None:
         return True
     wide: list[float] = []
     tall: list[float] = []

@@ -128,7 +128,7 @@ def _of_one_piece(node: syntax.Join, pieces: Mapping[str, Piece | None], finding
 
 
 def _two_edges(made: Join, node: syntax.Join, pieces: Mapping[str, Piece | None], findings: Findings) -> bool:
-    """Whether the sides of a join loop by loop are two edges: of two pieces, of two copies, or of the two sides of a piece."""
+    """Whether the sides of a join loop by loop are two edges: of another piece, of another copy or of its other side."""
     if frozenset(made.one) != frozenset(made.other):
         return True
     for edge in made.one:

@@ -103,15 +103,37 @@ class Way:
 
 
 @dataclass(frozen=True, slots=True)
+class Rate:
+    """`stitches` every `rows` rows. The first move is made after `first` rows of its run at the earliest, and `last` rows follow
+    the last one. `at_carriage`: a move is made where the carriage is."""
+
+    stitches: int
+    rows: int
+    first: int
+    last: int
+    at_carriage: bool
+
+    @property
+    def spare(self) -> int:
+        """Rows of a run that are no part of a gap between two moves, where these are short."""
+        return max(0, self.first + self.last - self.rows)
+
+    def moves(self, rows: int) -> int:
+        """How often the edge moves in a run of so many rows."""
+        return max(0, (rows - self.spare) // self.rows)
+
+
+@dataclass(frozen=True, slots=True)
 class EdgeRun:
     """One edge of a piece from the previous run's level up to `to_level`.
 
     `change` is this edge's move in cm, outwards positive, over the run; `cast_off` (>= 0 cm) of an inward
     move is cast off at once at the bottom of the run. `path`: straight | slope | curve (level at first, upright in the end) |
-    arch (upright at first, level in the end) | steps | across (no rows: at `to_level`, which the run before has come to, the
-    loops are hung back evenly on more or fewer needles; both edges have it, with equal changes).
-    `steps`: number of equal steps for path "steps", else 0. With `most` the change is free: from `change`, where the run begins
-    as far out as it may, to `most`, where it begins as far in as it may."""
+    arch (upright at first, level in the end) | steps | rate | across (no rows: at `to_level`, which the run before has come to,
+    the loops are hung back evenly on more or fewer needles; both edges have it, with equal changes).
+    `steps`: number of equal steps for path "steps", else 0; `rate` that of path "rate", whose move follows from its rows. With
+    `most` the change is free: from `change`, where the run begins as far out as it may, to `most`, where it begins as far in as
+    it may."""
 
     name: str
     to_level: str
@@ -122,6 +144,7 @@ class EdgeRun:
     way: Way
     origin: Origin
     most: PerSize | None = None
+    rate: Rate | None = None
 
 
 @dataclass(frozen=True, slots=True)

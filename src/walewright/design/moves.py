@@ -6,15 +6,14 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from walewright.design.cloth import Cloth
-from walewright.design.model import PerSize
+from walewright.design.model import PerSize, Rate
 from walewright.design.outline import SIDES, Side
 from walewright.design.places import POSITIVE, Place
+from walewright.design.rates import far
 from walewright.source import syntax
 
 MOST_STEPS = 200
 """More steps than that are a slope."""
-MOST_EVERY = 200
-"""A stitch in more rows than that is no slope."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,8 +42,6 @@ def move(node: syntax.Edge, come: int, to: int, now: Mapping[str, Side], cloth: 
     if node.path == "straight":
         still = tuple(0.0 for _ in place.scope.sizes)
         return _moved(here, still, None)
-    if node.path == "rate":
-        return _rate(node, come, to, here, cloth, what)
     times = node.times if node.path == "steps" and node.times is not None else 1
     if times < 1:
         place.findings.tell("not-positive", "an edge in steps needs at least one step", (node.span, f"{times} steps"))
@@ -92,23 +89,16 @@ def _to_width(node: syntax.Edge, wanted: syntax.Expr, now: Mapping[str, Side], p
     )
 
 
-def _rate(node: syntax.Edge, come: int, to: int, here: Side, cloth: Cloth, what: str) -> Move | None:
-    """So many stitches every so many rows: how far that goes follows from the rows of the stretch and the fabric."""
-    place = cloth.at(to)
-    every = node.every or 0
-    if not 1 <= every <= MOST_EVERY:
-        code = "not-positive" if every < 1 else "absurd-count"
-        place.findings.tell(code, f"an edge moves every row to every {MOST_EVERY} rows", (node.span, f"every {every} rows"))
+def rated(
+    node: syntax.Edge, rate: Rate, cast_off: PerSize, between: tuple[int, int], now: Mapping[str, Side], cloth: Cloth
+) -> Move | None:
+    """The move of an edge at a rate, with what is cast off before it."""
+    here = now[SIDES[0] if node.which == "both" else node.which]
+    found = far(rate, -1 if isinstance(node.by, syntax.Negative) else 1, cast_off, *between, cloth)
+    if found is None:
         return None
-    if node.by is None:
-        place.findings.tell("missing-part", f"the edge to `{node.to_level}` does not say how far", (node.span, "no stitches"))
-        return None
-    by = place.across(node.by, f"the edge of {what}")
-    lowest, highest = cloth.rows(come, to), cloth.rows(come, to, free=True)
-    if by is None or lowest is None or highest is None:
-        return None
-    change, most = (tuple(b * r / every for b, r in zip(by, rows, strict=True)) for rows in (lowest, highest))
-    return _moved(here, change, most if most != change else None)
+    least, most = found
+    return _moved(here, least, most if most != least else None)
 
 
 def width_range(

@@ -85,6 +85,7 @@ class Run:
 
 
 def run_of(surface: Surface, some: Sequence[Unit]) -> Run:
+    """These units, which follow each other, as one run."""
     path = tuple(e for unit in some for e in clockwise(surface, unit))
     return Run(tuple(some), path, _counted(u.name for u in some))
 

@@ -124,6 +124,7 @@ def _round(inside: bool) -> str:
 
 
 def twisted_seams(design: Design, joining: Joining) -> Iterator[Diagnostic]:
+    """Two left edges, or two right ones, joined foot to foot: one message for each join."""
     told: set[int] = set()
     for g in joining.found:
         if g.join not in told and is_twisted(joining.surface, g.one, g.other):
@@ -200,11 +201,14 @@ def _one_word(edge: str) -> str:
 
 
 def shut_lines(design: Design, joining: Joining, work: Ordered) -> Iterator[Diagnostic]:
+    """Lines that are rings by the time they can be hung. Of those on the same pieces, which keep each other from it, the last
+    one is reported."""
     told: set[str] = set()
-    for line, seams in work.shut:
-        if line.hanging.owner in told:
+    for line, seams in reversed(work.shut):
+        on = {joining.surface.edges[e].owner for e in line.path}
+        if told & on:
             continue
-        told.add(line.hanging.owner)
+        told |= on
         joins = [design.joins[n] for n in dict.fromkeys(joining.found[s].join for s in seams)]
         yield Diagnostic(
             "line-closed",
@@ -254,6 +258,7 @@ def _sizes_open(design: Design, surface: Surface, loose: Sequence[int]) -> tuple
 
 
 def crossed(design: Design) -> list[Diagnostic]:
+    """What to say of a garment with a handle."""
     return [
         Diagnostic(
             "seams-cross",

@@ -12,8 +12,7 @@ from itertools import pairwise
 
 from walewright.design.model import Design, EdgeName, Origin
 from walewright.glue.chains import Unit, clockwise, units
-from walewright.glue.facing import facing, worn_of
-from walewright.glue.model import Face
+from walewright.glue.model import Face, facing, worn_of
 from walewright.glue.surface import Path, Surface
 
 

@@ -7,10 +7,11 @@ those of the counts. What holds here holds in every size.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal
 
-from walewright.design.model import Origin
+from walewright.design.model import Design, EdgeName, Origin
 
 Face = Literal["purl", "knit"]
 """A side of the fabric. On the bed the purl side is to the knitter."""
@@ -112,3 +113,34 @@ class Glued:
     def lines_of(self, owner: str) -> tuple[Line, ...]:
         """The lines on which a band, or a piece begun along edges, is hung: one a copy."""
         return tuple(line for line in self.lines if line.owner == owner)
+
+
+# ----------------------------------------------------------------- which side faces the knitter
+
+_TURNED: dict[Face, Face] = {"purl": "knit", "knit": "purl"}
+
+
+def right_side(design: Design, fabric: str) -> Face:
+    """The side of a fabric that is worn outside."""
+    return "purl" if design.fabric(fabric).right_side == "purl" else "knit"
+
+
+def facing(design: Design, worn: Face, fabric: str, said: str = "") -> Face:
+    """The side of a piece, worn with its side `worn` out, that is to the knitter while `fabric` is knitted on. What is knitted
+    always has its purl side to the knitter. `said`: "right" or "wrong" side facing, in the author's words."""
+    if said:
+        return worn if said == "right" else _TURNED[worn]
+    return worn if right_side(design, fabric) == "purl" else _TURNED[worn]
+
+
+def worn_of(design: Design, edges: tuple[EdgeName, ...], out: Mapping[str, Face]) -> Face:
+    """The side out of the pieces that these edges belong to; `out`: of those that were hung on others."""
+    piece = design.piece(edges[0].piece)
+    return out.get(piece.name) or right_side(design, piece.fabric)
+
+
+def start_facing(design: Design, piece: str) -> Face:
+    """The side of a piece to the knitter while its first row is rehung for the edging at its start."""
+    own = design.piece(piece)
+    assert own.start_edging is not None
+    return facing(design, right_side(design, own.fabric), design.edging(own.start_edging).fabric)

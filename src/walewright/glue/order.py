@@ -91,8 +91,9 @@ class _Working:
         self.tasks += _knit(self.design, owner)
 
     def seam(self, number: int) -> None:
-        """The seam now, or, if it would close a line that can still be hung without it, after that line."""
-        if any(self._closes(number, line) for line in self.lines):
+        """The seam now, or, if it would close a line that can still be hung without it, after that line. A seam along several edges
+        waits for those that make them one line, and one of a piece that is still to be hung on others for that piece."""
+        if not self._ready(number) or any(self._closes(number, line) for line in self.lines):
             self.waiting.append(number)
             return
         self._make(number)
@@ -102,6 +103,14 @@ class _Working:
         self.made.add(number)
         self.tasks.append(Task("seam", number=number))
         self.hang_what_can_be()
+
+    def _ready(self, number: int) -> bool:
+        """Whether all its pieces are knitted, and the edges of each side follow each other."""
+        edges, pending = self.surface.edges, {line.hanging.owner for line in self.lines}
+        sides = [path for path in (self.glueings[number].one, self.glueings[number].other) if path]
+        return not any(edges[e].owner in pending for path in sides for e in path) and all(
+            self.surface.way(edges[a].end, edges[b].begin, self.made) is not None for path in sides for a, b in pairwise(path)
+        )
 
     def _closes(self, number: int, line: Hung) -> bool:
         """Whether the line has to be hung before this seam, and may be."""
@@ -125,9 +134,10 @@ class _Working:
 
     def _what_waited(self) -> None:
         for number in list(self.waiting):
-            if not any(self._closes(number, line) for line in self.lines):
+            if number in self.waiting and self._ready(number) and not any(self._closes(number, line) for line in self.lines):
                 self.waiting.remove(number)
                 self._make(number)
+                self._what_waited()
 
 
 def _knit(design: Design, owner: str) -> list[Task]:

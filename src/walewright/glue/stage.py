@@ -6,10 +6,9 @@ from collections.abc import Sequence
 
 from walewright.design.model import Design
 from walewright.glue import findings
-from walewright.glue.facing import right_side
 from walewright.glue.joins import Joining, overhanging, resolve
 from walewright.glue.lines import Hanging, Hung, find, hangings, purl_out
-from walewright.glue.model import Face, Glued, Line, Opening, Seam
+from walewright.glue.model import Face, Glued, Line, Opening, Seam, right_side
 from walewright.glue.order import Ordered, ordered
 from walewright.glue.proposals import with_proposals
 from walewright.glue.rings import rings, strip

@@ -1,7 +1,7 @@
 """knit: counts into a knitter's steps, and steps into what hands and carriage do.
 
-Input: a `Design`, how it is put together (`Glued`) and its `Counts`. Output: one `SizePlan` of steps per size (`plan`), and its
-operations (`expand`).
+Input: a `Design`, how it is put together (`Glued`) and its `Counts`. Output: one `SizePlan` of steps per size (`plan`), and
+its operations (`expand`).
 Knows nothing of words. What it plans is not believed until the bed has knitted it.
 
 The bed and the read-back share only `knit.operations` with this stage; so that importing it does not bring the

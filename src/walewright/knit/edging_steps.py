@@ -47,6 +47,8 @@ class PickUpAlong(Step):
     facing: str
     left_end: str
     copy: str = ""
+    loops: str = ""
+    """ "open": as many open loops as there are stitches wait there, and each goes on a needle."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -87,7 +87,8 @@ def pick_ups(picked: tuple[PickUp, ...], first: int, origin: str, idle: tuple[in
             stitches = pick.stitches - sum(at <= x <= last for x in idle)
             copy = ordinal(pick.copy) if pick.copy else ""
             where = pick.edge.piece, pick.edge.edge, pick.part, stitches, at, last
-            yield st.PickUpAlong(*where, pick.facing, pick.left_end, copy, origin=origin)
+            loops = "open" if pick.live and stitches == pick.points else ""
+            yield st.PickUpAlong(*where, pick.facing, pick.left_end, copy, loops, origin=origin)
             at = last + 1
 
 

@@ -17,8 +17,10 @@ _OTHER: dict[Face, Face] = {"purl": "knit", "knit": "purl"}
 
 
 def link_block(design: Design, seam: Seam, sized: SizedSeam, worn: Face, copies: int) -> StepBlock:
-    """The first side with its right side, `worn`, to the knitter, the second one over it with its wrong side. So the second one lies
-    from left to right as it is walked clockwise: against the direction in which a seam is told."""
+    """The first side, worn with its side `worn` out, with that to the knitter, the second one over it with its wrong side.
+
+    So the second one lies from left to right as it is walked clockwise: against the direction in which a seam is told.
+    """
     join = design.joins[seam.join]
     origin = join.origin.path
     stitches = sum(sized.one_stitches)

@@ -300,8 +300,8 @@ class Join:
     half ("sewn") or drawn up on a thread ("gathered").
 
     Lengths are added up. `easing_mm` 0 asks for equal rows (or stitches); otherwise `one` is `longer_mm` longer than `other`, give
-    or take the easing. `way` "sewn", "gathered" (sewn, fullness drawn in), "grafted" or "linked" (equal numbers of open loops).
-    What must be true: `rows` on either side, or `one_mm` on the one side and `other_mm` on the other; 0 where it is not told."""
+    or take the easing. `way` "sewn", "gathered" (sewn, fullness drawn in) or "grafted" (equal numbers of open loops). What must be
+    true: `rows` on either side, or `one_mm` on the one side and `other_mm` on the other; 0 where it is not told."""
 
     one: tuple[tuple[str, str, int], ...]
     other: tuple[tuple[str, str, int], ...]

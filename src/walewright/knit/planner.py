@@ -12,8 +12,7 @@ from dataclasses import dataclass, replace
 from itertools import groupby
 
 from walewright.design.model import Design, Piece
-from walewright.glue.facing import start_facing
-from walewright.glue.model import Glued, Task
+from walewright.glue.model import Glued, Task, start_facing
 from walewright.knit import parting
 from walewright.knit import steps as st
 from walewright.knit.at_once import Crowd, crowds

@@ -15,6 +15,7 @@ from walewright.solve.model import SizedGarment, SizedSeam
 
 
 def made_on_the_bed(design: Design, seam: Seam) -> bool:
+    """Whether the seam is linked, and so a block of its own."""
     return design.joins[seam.join].way == "linked"
 
 

@@ -19,6 +19,10 @@ from walewright.knit.edging_steps import PickUpAlong as PickUpAlong
 from walewright.knit.edging_steps import PicotRow as PicotRow
 from walewright.knit.edging_steps import RehangStart as RehangStart
 from walewright.knit.edging_steps import UseLooser as UseLooser
+from walewright.knit.joining_steps import EdgeInSeam as EdgeInSeam
+from walewright.knit.joining_steps import EdgeIs as EdgeIs
+from walewright.knit.joining_steps import JoinEdges as JoinEdges
+from walewright.knit.joining_steps import SeamOf as SeamOf
 from walewright.knit.operations import Side
 from walewright.knit.part_steps import DrawPartsCord as DrawPartsCord
 from walewright.knit.part_steps import HoldPart as HoldPart
@@ -323,55 +327,7 @@ class BreakOff(Step):
     tail_cm: int = 0
 
 
-# ----------------------------------------------------------------- what the piece is to the others
-
-
-@dataclass(frozen=True, slots=True)
-class EdgeIs(Step):
-    """`edge` (`where` "outer" both sides, "left" or "right" that side alone, or "inner" of the parts) runs from row `from_row`
-    to `to_row`."""
-
-    edge: str
-    where: str
-    from_row: int
-    to_row: int
-
-
-@dataclass(frozen=True, slots=True)
-class EdgeInSeam(Step):
-    """An edge of a seam: `edge` ("armhole left") of a piece; `copy` "1st", "2nd" of its copies, "each" where the seam is made at
-    each of them, else empty; `begin` the end at which the seam comes to it (see operations.PickUpEdge)."""
-
-    piece: str
-    edge: str
-    copy: str
-    begin: str
-
-
-@dataclass(frozen=True, slots=True)
-class SeamOf(Step):
-    """What lies against what: edges of both sides, from the same end of the seam. No `other`: an edge closed upon itself."""
-
-    one: tuple[EdgeInSeam, ...]
-    other: tuple[EdgeInSeam, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class JoinEdges(Step):
-    """Make the `seams`, which are alike in their numbers; the rest as in operations.Join. `strips`: what is sewn on in them beyond
-    the edges, such as the ends of welts, in words' order (piece or band names, "back welt and front welt")."""
-
-    seams: tuple[SeamOf, ...]
-    easing_mm: int
-    longer_mm: int = 0
-    way: str = "sewn"
-    rows: int = 0
-    one_mm: int = 0
-    other_mm: int = 0
-    edges: str = ""
-    """ "open": both are open loops, which no seam holds. "no tail": of a graft, neither is a last row, where a tail hangs.
-    "beyond": what one side is longer lies along the strips."""
-    strips: str = ""
+# ----------------------------------------------------------------- words and whole blocks
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,7 +11,8 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 
 from walewright.design.model import Design, Fabric, Piece
-from walewright.glue.model import Chain, Glued, Place, Seam
+from walewright.glue.model import Chain, Glued, Place, Seam, start_facing
+from walewright.knit.folding import counted
 from walewright.knit.lengths import grafting_cm, seam_tail_cm
 from walewright.solve.model import SizedGarment
 
@@ -88,24 +89,44 @@ def _open_last(design: Design, side: Chain) -> list[Where]:
 
 
 def _hanging(design: Design, garment: SizedGarment, seam: Seam) -> Iterator[tuple[Where, int]]:
-    """Where a tail could hang that begins the seam, and of which copy, the best place first."""
-    edges = [(design.piece(place.owner), place) for place in places(seam)]
+    """Where a tail hangs at an end of the seam, and of which copy, the best place first.
 
-    def runs(piece: Piece, number: int) -> set[str]:
-        """What the first or last run of both edges is called."""
-        sized = garment.piece(piece.name)
-        return {side[number].name for side in (sized.left, sized.right) if side}
-
-    for piece, place in edges:
-        if _last(place.edge) and _keeps_its_tail(piece):
-            yield (piece.name, _last(place.edge)), place.copy
-    for piece, place in edges:
+    A chain runs from the carriage to the other end, and the carriage is at the right after an even number of rows: the tail of a
+    last edge hangs at its left end, that of an edging at the start at the left needle, where the piece's right edge is when its
+    purl side was to the knitter."""
+    for chain, begins in ((seam.one, seam.one_begins), (seam.other, seam.other_begins)):
+        for number, (place, begin) in enumerate(zip(chain, begins, strict=True)):
+            outer = (number == 0 and begin == "left") or (number == len(chain) - 1 and begin == "right")
+            if _last(place.edge) and outer and _keeps_its_tail(design.piece(place.owner)):
+                yield (place.owner, _last(place.edge)), place.copy
+    for place in places(seam):
+        piece = design.piece(place.owner)
         edging = design.edging(piece.start_edging) if piece.start_edging is not None else None
-        if edging is not None and edging.when == "after" and _called(place.edge) in runs(piece, 0):
-            yield (piece.name, "start"), place.copy
-    for piece, place in edges:
-        if _keeps_its_tail(piece) and _called(place.edge) in runs(piece, -1):
-            yield (piece.name, "end"), place.copy
+        if edging is not None and edging.when == "after" and (side := _side(garment, place)):
+            even = counted(edging, garment.piece(piece.name).edging_rows) % 2 == 0
+            at_left = "right" if start_facing(design, piece.name) == "purl" else "left"
+            if (side == at_left) == even and _run(garment, place, side, 0):
+                yield (piece.name, "start"), place.copy
+    for place in places(seam):
+        if _keeps_its_tail(design.piece(place.owner)) and _side(garment, place) == "left" and _run(garment, place, "left", -1):
+            yield (place.owner, "end"), place.copy
+
+
+def _side(garment: SizedGarment, place: Place) -> str:
+    """The side of the bed where a row edge lay, "" of any other."""
+    sized = garment.piece(place.owner)
+    name = _called(place.edge)
+    for side, runs in (("left", sized.left), ("right", sized.right)):
+        if place.edge.endswith(f" {side}") or (name == place.edge and any(run.name == name for run in runs)):
+            return side
+    return ""
+
+
+def _run(garment: SizedGarment, place: Place, side: str, number: int) -> bool:
+    """Whether the edge is the first or the last one of its side that has a name."""
+    sized = garment.piece(place.owner)
+    named = [run.name for run in (sized.left if side == "left" else sized.right) if run.name]
+    return bool(named) and named[number] == _called(place.edge)
 
 
 def _called(edge: str) -> str:

@@ -29,6 +29,9 @@ def reading(sizes: tuple[str, ...], some_sizes_only: bool, kinds: frozenset[str]
         "Left and right are those of the machine as you sit before it. "
         "Needles are counted outwards from the centre mark: L 1, L 2 to the left, R 1, R 2 to the right.",
         "The purl side faces you; the knit side hangs away from you.",
+        "The left and the right edge of a piece are those that it had on the bed. Worn with the knit side out, a front has its "
+        "left edge at the wearer’s left and a back has it at the wearer’s right: so the left edge of a back meets the right edge "
+        "of a front.",
     ]
     return Advice("How to read the pattern", tuple(lines))
 

@@ -89,8 +89,8 @@ def buttons_note(buttons: Buttons, units: str) -> str:
     many = "1 button" if count == 1 else f"{count} buttons"
     return (
         f"The {name_of(buttons.over)} laps over the {name_of(buttons.under)} by {told(buttons.overlap, units)}. Sew {many} on the "
-        f"{name_of(buttons.under)}, {told(buttons.across, units)} in from its outer edge, below the buttonholes: from the lower end, "
-        f"at {places}."
+        f"{name_of(buttons.under)}, {told(buttons.across, units)} in from its outer edge, below the buttonholes: from the lower "
+        f"end, at {places}."
     )
 
 

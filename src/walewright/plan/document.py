@@ -127,7 +127,7 @@ def _size(design: Design, garment: SizedGarment, work: Work, proof: SizeProof) -
             }
             for d in garment.deviations
         ],
-        "work": [_task(task) for task in work.tasks],
+        "work": [task_json(task) for task in work.tasks],
         "joins": [_proven_join(design, done) for done in proof.joins],
         "yarn": [_use(use) for use in proof.yarn],
         "bobbins": [_bobbin(bobbin) for bobbin in proof.bobbins],
@@ -184,7 +184,7 @@ def _band(band: SizedBand) -> Json:
     }
 
 
-def _task(task: Block | Join) -> Json:
+def task_json(task: Block | Join) -> Json:
     """A block on the bed, or a seam, in the order of work."""
     if not isinstance(task, Join):
         return {"kind": "block", **block(task)}

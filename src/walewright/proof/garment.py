@@ -7,8 +7,7 @@ from collections.abc import Iterator, Sequence
 
 from walewright.bed import BedResult, Fabric
 from walewright.design.model import Design, Piece
-from walewright.glue.facing import right_side
-from walewright.glue.model import OPPOSITE, Chain, EndAt, Glued, Line, Seam
+from walewright.glue.model import OPPOSITE, Chain, EndAt, Glued, Line, Seam, right_side
 from walewright.knit.operations import Join
 
 Walk = tuple[tuple[tuple[str, str, int], ...], str]

@@ -117,14 +117,28 @@ def _stitches(fabric: Fabric, counter: int, spread: bool) -> int | None:
 
 def _stations(piece: Piece, sized: SizedPiece, size: int) -> Iterator[tuple[int, str, float, bool]]:
     """(row, level, wanted width in cm, chosen from a range) at the end of each run of the outer edges that changes the width in
-    some size. Where nothing changes there is nothing further to measure (every width is compared with the counts all the same)."""
+    some size. Where nothing changes there is nothing further to measure (every width is compared with the counts all the same), and
+    where the other edge is half-way along a run, no width is asked for."""
     rows = {level.name: sized.row(level.name) for level in piece.levels}
     both = (*piece.left, *piece.right)
     for level in piece.levels:
         below = [r for r in both if rows[r.to_level] <= rows[level.name]]
+        if _half_way(piece, rows, rows[level.name]):
+            continue
         if any(r.to_level == level.name and (any(r.change) or r.most is not None) for r in both):
             free = piece.start_most is not None or any(r.most is not None for r in below)
             yield rows[level.name], level.name, piece.start_width[size] + sum(r.change[size] for r in below), free
+
+
+def _half_way(piece: Piece, rows: Mapping[str, int], at: int) -> bool:
+    """Whether an edge is in the midst of a run that moves it."""
+    for side in (piece.left, piece.right):
+        begun = 0
+        for run in side:
+            if begun < at < rows[run.to_level] and any(run.change):
+                return True
+            begun = rows[run.to_level]
+    return False
 
 
 def _heights(made: _Made) -> Iterator[Measure]:

@@ -41,6 +41,7 @@ class _Part:
     facing: str = "purl"
     left_end: EndAt = "left"
     copy: int = 0
+    live: bool = False
 
 
 def both_sides(design: Design, band: Band) -> Diagnostic | None:
@@ -73,7 +74,7 @@ def sized_band(design: Design, band: Band, size: int, pieces: Sequence[SizedPiec
 
 def _pick_ups(parts: Sequence[_Part], counts: Sequence[int]) -> tuple[PickUp, ...]:
     return tuple(
-        PickUp(p.edge, p.part, count, p.points, p.cm, p.facing, p.left_end, p.copy)
+        PickUp(p.edge, p.part, count, p.points, p.cm, p.facing, p.left_end, p.copy, p.live)
         for p, count in zip(parts, counts, strict=True)
         if count
     )
@@ -87,9 +88,27 @@ def _walk(design: Design, line: Line, pieces: Sequence[SizedPiece], band: Fabric
         head, _ = split_part(place.edge)
         for stretch in stretches(design, design.piece(place.owner), sized, place.edge):
             if stretch.points:
-                part = _part(EdgeName(place.owner, head), stretch, band)
-                found.append(replace(part, facing=line.facing, left_end=end, copy=which_copy(place, line.copies)))
+                alone = stretch.part in ("left", "right") and _on_one_side(design.piece(place.owner), head)
+                part = _part(EdgeName(place.owner, head), replace(stretch, part="whole") if alone else stretch, band)
+                told = replace(part, facing=line.facing, left_end=end, copy=which_copy(place, line.copies))
+                found.append(replace(told, live=_is_live(design.piece(place.owner), place.edge)))
     return found
+
+
+def _is_live(piece: Piece, edge: str) -> bool:
+    """Whether the edge is one of open loops."""
+    head, part = split_part(edge)
+    if head in ("end", "shoulder"):
+        return piece.end_way == "waste"
+    if part == "centre":
+        return any(o.name == head and o.taken == "waste" for o in piece.openings)
+    return any(slot.name == edge and slot.taken == "waste" for slot in piece.slots)
+
+
+def _on_one_side(piece: Piece, edge: str) -> bool:
+    """Whether the name is that of an outer edge at one side only: then it has no parts."""
+    sides = [any(run.name == edge for run in runs) for runs in (piece.left, piece.right)]
+    return sides in ([True, False], [False, True])
 
 
 def which_copy(place: Place, lines: int) -> int:

@@ -212,7 +212,8 @@ def _edge(
         after.append(walk.now)
         cast = f"of the {piece.name} before `{run.to_level}`"
         casts.append(cast_off(draft, design, piece, run, cast) if any(run.cast_off) else nothing)
-        steps.append(new(draft, design, piece, f"steps to {run.to_level}") if run.path == "steps" and moving else nothing)
+        counted = moving and (run.path == "steps" or run.rate is not None)
+        steps.append(new(draft, design, piece, f"{run.path} to {run.to_level}") if counted else nothing)
         levels.append(run.to_level)
     return tuple(
         EdgeTerms(
@@ -251,6 +252,9 @@ def _move(
     place = f"`{run.to_level}`" if alike else f"`{run.to_level}` on the {side}"
     reach = "wide" if alike else "from the centre"
     found = walk.lead(run, _halved(by) if alike else by)
+    if run.rate is not None:
+        # Where it comes to follows from its rows, and is not wanted.
+        return found
     which, number = "right" if side == "right" else "left", runs_of(piece, side).index(run)
     may_turn = leeway(design, piece, which, number)
     # Where whole repeats take more than a small move has, what is left of it may go the other way.

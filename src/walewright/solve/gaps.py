@@ -109,7 +109,9 @@ def _flat_per_cm(design: Design, piece: Piece, opening: Opening, size: int) -> f
 def _steps(draft: Draft, design: Design, piece: Piece, opening: Opening, runs: Sequence[EdgeRun]) -> list[PerSizeTerms]:
     nothing: PerSizeTerms = tuple(() for _ in design.sizes)
     return [
-        new(draft, design, piece, f"{opening.name} steps to {r.to_level}") if r.path == "steps" and any(r.change) else nothing
+        new(draft, design, piece, f"{opening.name} {r.path} to {r.to_level}")
+        if r.rate is not None or (r.path == "steps" and any(r.change))
+        else nothing
         for r in runs
     ]
 
@@ -154,9 +156,13 @@ def _alike(
             per = fabric_below(design, piece, run.to_level).stitches_per_cm
             place = "" if last else f" at `{run.to_level}`"
             wanted = tuple(w * per for w in least)
+            after.append(now)
+            if run.rate is not None:
+                continue
             quantity = _quantity(piece, opening, "width", terms, factor, wanted, least, "wide", place=place)
             want_range(draft, quantity, tuple(w * per for w in most), most)
-        after.append(now)
+        else:
+            after.append(now)
     casts, steps = _casts(draft, design, piece, opening, runs), _steps(draft, design, piece, opening, runs)
     left = tuple(
         EdgeTerms(half[i], tuple(a[i] for a in after), tuple(c[i] for c in casts), tuple(s[i] for s in steps))
@@ -227,6 +233,9 @@ def _moving(draft: Draft, design: Design, piece: Piece, opening: Opening, side: 
             move = new(draft, design, piece, f"{opening.name} {side} to {run.to_level}")
             signs = [1 if c >= 0 else -1 for c in run.change]
             now = tuple(total((t, 1), (m, s)) for t, m, s in zip(now, move, signs, strict=True))
+            after.append(now)
+            if run.rate is not None:
+                continue
             per_cm = fabric_below(design, piece, run.to_level).stitches_per_cm
             least, most = (tuple(abs(c) for c in changes) for changes in (run.change, run.most or run.change))
             quantity = Quantity(
@@ -243,7 +252,8 @@ def _moving(draft: Draft, design: Design, piece: Piece, opening: Opening, side: 
                 f"{what} cannot move by {{cm}} to `{run.to_level}`",
             )
             want_range(draft, quantity, tuple(c * per_cm for c in most), most)
-        after.append(now)
+        else:
+            after.append(now)
     casts, steps = _casts(draft, design, piece, opening, runs), _steps(draft, design, piece, opening, runs)
     return tuple(
         EdgeTerms(start[i], tuple(a[i] for a in after), tuple(c[i] for c in casts), tuple(s[i] for s in steps))

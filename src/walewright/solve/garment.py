@@ -15,7 +15,8 @@ from walewright.solve.lean import lean, may_lean
 from walewright.solve.model import Phrase, SizedOpening, SizedPiece, SizedRun
 from walewright.solve.pieces import SIDES, EdgeTerms, OpeningTerms, PieceTerms
 from walewright.solve.programme import Values, amount
-from walewright.solve.shaping import GAP, LEFT, PAIR, RIGHT, Span, edge_runs
+from walewright.solve.shaping import edge_runs
+from walewright.solve.spans import GAP, LEFT, PAIR, RIGHT, Span
 from walewright.solve.turned import turned_runs
 from walewright.solve.wedges import sized_wedges
 

@@ -242,7 +242,7 @@ def _polyline(
     """Straight from turn to turn, through the middle of the stitch that is moved there; stitches cast off or on at once are crossed
     within the row above them. Loops hung back across the work are drawn together or apart: that moves no edge.
 
-    Points are the beginning, the end of every row, and the stitches cast off or on on the way."""
+    Points are the end of every row, and the stitches cast off or on on the way."""
     moves = [run for run in runs if not run.across]
     by_row = _moved_at(moves)
     turns, steps = _turns(moves), {row: abs(by) for run in moves for row, by in run.changes() if _at_once(run, by)}
@@ -272,7 +272,7 @@ def _polyline(
     line.append((across, up))
     cm = sum(hypot(b[0] - a[0], b[1] - a[1]) for a, b in pairwise(line))
     chains = sum(stitches for row, stitches in steps.items() if between[0] <= row < between[1])
-    return Stretch(part, EdgeLength(count, 0, cm), 1 + count + chains)
+    return Stretch(part, EdgeLength(count, 0, cm), count + chains)
 
 
 def _moved_at(runs: Iterable[SizedRun]) -> dict[int, int]:

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 from math import hypot
 
-from walewright.design.model import Design, EdgeRun, Fabric, Opening, Piece
+from walewright.design.model import Design, EdgeRun, Fabric, Opening, Piece, Rate
 from walewright.solve.curves import quarter_ellipse
 from walewright.solve.edges import ACROSS_RUN, runs_of
 from walewright.solve.gaps import end_level, gap_runs, rejoins
@@ -195,11 +195,23 @@ def _sideways(
     wide = abs(run.change[size]) - run.cast_off[size]
     if run.path == "steps":
         return found.plus(_bent(edge.step[number], wide * fabric.stitches_per_cm / run.steps, run.steps, fabric))
+    if run.rate is not None:
+        return found.plus(_paced(run, run.rate, edge.step[number], edge.pairs(number), fabric))
     turns = bool(side) and len(edge.ways[number]) > 1 and bool(leeway(design, piece, side, number))
     if run.path in ("curve", "arch") or run.most is not None or turns:
         by_twos = run.way.at_once > 1
         return found.plus(Measured(more_length=round(FINE * _curve_more(wide, height, fabric, by_twos)), rough=True))
     return found.plus(_slant(moved, total((edge.pairs(number), 2)), wide, height, fabric))
+
+
+def _paced(run: EdgeRun, rate: Rate, moves: Terms, pairs: Terms, fabric: Fabric) -> Measured:
+    """What moves at a rate add: steps where they are cast off or on, else a straight slope of a known angle."""
+    if rate.stitches > 1 and rate.stitches != run.way.at_once:
+        return Measured(length=total((moves, round(FINE * _step(rate.stitches, fabric)))))
+    wide, high = rate.stitches / fabric.stitches_per_cm, rate.rows / fabric.rows_per_cm
+    rows = max(run.most or run.change, key=abs)
+    made = _slant(total((moves, rate.stitches)), total((moves, rate.rows)), wide, high, fabric)
+    return replace(made, loose=round(FINE * _SLOPE * abs(rows) * hypot(wide, high) / wide))
 
 
 def _slant(moved: Terms, rows: Terms, wide: float, height: float, fabric: Fabric) -> Measured:

@@ -214,6 +214,8 @@ class PickUp:
     """The end that hangs at the left: of rows "bottom" or "top", of stitches "left" or "right" as they hung on the bed."""
     copy: int = 0
     """Which of several copies of the piece; 0: the only one, or each copy with its own."""
+    live: bool = False
+    """Whether open loops wait there."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise, product
 
-from walewright.design.model import Design, EdgeRun, Opening, Origin, Piece
+from walewright.design.model import Design, EdgeRun, Opening, Origin, Piece, Rate
 from walewright.solve.edges import ACROSS_RUN, runs_of
 from walewright.solve.gaps import alike, end_level, gap_runs, rejoins
 from walewright.solve.gauge import level_number
@@ -99,7 +99,10 @@ def _edge_rules(draft: Draft, edge: _Edge) -> None:
             _across(draft, edge, run, number)
             continue
         _one_way(draft, edge, run, number)
-        _room(draft, edge, run, number)
+        if run.rate is not None:
+            _at_rate(draft, edge, run, run.rate, number)
+        else:
+            _room(draft, edge, run, number)
 
 
 def _named(edge: _Edge, run: EdgeRun) -> str:
@@ -118,8 +121,9 @@ def _one_way(draft: Draft, edge: _Edge, run: EdgeRun, number: int) -> None:
             lines.append((i, Linear(total((away, ways[0]), (terms.cast_off[number], -1)), 0, None)))
         if terms.step[number]:
             sign = terms.ways[number][0]
-            # After a cast-off the steps divide what is left.
-            steps = total((terms.step[number], run.steps), (terms.cast_off[number], 1))
+            # After a cast-off the steps divide what is left; a rate goes on from it.
+            times = run.rate.stitches if run.rate is not None else run.steps
+            steps = total((terms.step[number], times), (terms.cast_off[number], 1))
             lines.append((i, Linear(total((away, 1), (steps, -sign)), 0, 0)))
     says = f"{what} moves one way" + (" in equal steps" if run.steps else "")
     fails = says.replace(" moves ", " cannot move ")
@@ -186,6 +190,19 @@ def partings(piece: Piece, run: EdgeRun, number: int, runs: Sequence[EdgeRun]) -
         return begin + (1 if rejoins(piece, opening) and inside(end_level(piece, opening)) else 0)
 
     return sum(parts(opening) for opening in piece.openings)
+
+
+def _at_rate(draft: Draft, edge: _Edge, run: EdgeRun, rate: Rate, number: int) -> None:
+    """As many moves as there are so many rows in the run: at least one."""
+    lines: Lines = []
+    for i, terms in enumerate(edge.terms):
+        over = total((terms.pairs(number), 2), (terms.step[number], -rate.rows))
+        lines += [(i, Linear(over, rate.spare, rate.spare + rate.rows - 1)), (i, Linear(terms.step[number], 1, None))]
+    what, stitches = _named(edge, run), "a stitch" if rate.stitches == 1 else f"{rate.stitches} stitches"
+    rows = "every row" if rate.rows == 1 else f"every {rate.rows} rows"
+    says = f"{what} moves by {stitches} {rows}, once at least"
+    fails = f"{what} cannot move by {stitches} {rows}: the rows below `{run.to_level}` and the width there do not allow it"
+    rule(draft, f"rate of {what} ({number})", Kind.CONSTRUCTION, (run.origin,), says, fails, lines, len(edge.terms))
 
 
 def _room(draft: Draft, edge: _Edge, run: EdgeRun, number: int) -> None:

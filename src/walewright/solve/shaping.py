@@ -3,48 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from walewright.design.model import EdgeRun
 from walewright.solve.curves import PATHS, straight, targets
 from walewright.solve.model import Phrase, SizedRun
+from walewright.solve.paced import paced
 from walewright.solve.schedule import Taper
+from walewright.solve.spans import GAP, LEFT, PAIR, RIGHT, Span
 from walewright.solve.stairs import Flight, flight_schedules
 from walewright.solve.structure import phrase_schedules
-
-PAIR, LEFT, RIGHT, GAP = "pair", "left", "right", "gap"
-"""Whose an edge is: both outer ones shaped alike, one of them, or the inner one of a part beside a gap."""
-
-
-@dataclass(frozen=True, slots=True)
-class Span:
-    """One run of an edge in one size, counted: rows `from_row`..`to_row`, `change` stitches outwards as the part sees it, the
-    first `cast_off` of an inward change at once; `steps` are that many moves alike (0: moves as the path has them).
-    `parted`: the rows where the piece parts and where its parts end or rejoin, of each opening."""
-
-    from_row: int
-    to_row: int
-    change: int
-    cast_off: int
-    steps: int
-    parted: tuple[tuple[int, int], ...] = ()
-
-    @property
-    def rows(self) -> int:
-        return self.to_row - self.from_row
-
-    @property
-    def sign(self) -> int:
-        return -1 if self.change < 0 else 1
-
-    @property
-    def rest(self) -> int:
-        """Stitches to move after the cast-off."""
-        return abs(self.change) - self.cast_off
-
-    def in_parts(self, at: int) -> bool:
-        """Whether the row that is `at` rows after the run's beginning is worked on parts."""
-        return any(low <= self.from_row + at < high for low, high in self.parted)
 
 
 def edge_runs(run: EdgeRun, whose: str, spans: Sequence[Span]) -> tuple[SizedRun, ...] | None:
@@ -53,7 +21,10 @@ def edge_runs(run: EdgeRun, whose: str, spans: Sequence[Span]) -> tuple[SizedRun
         return tuple(_across(run, span) for span in spans)
     begin = [_cast_off_gap(whose, span) for span in spans]
     by_twos = run.way.at_once > 1 and run.path != "steps"
-    rest = (_curved if run.path in PATHS and not by_twos else _even)(run, spans, begin, whose)
+    if run.rate is not None:
+        rest: tuple[tuple[Phrase, ...], ...] | None = paced(run.rate, whose, spans, begin)
+    else:
+        rest = (_curved if run.path in PATHS and not by_twos else _even)(run, spans, begin, whose)
     if rest is None:
         return None
     first: list[tuple[Phrase, ...]] = [() for _ in spans]

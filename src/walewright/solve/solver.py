@@ -21,6 +21,7 @@ from walewright.solve.matched import cannot_match, matching_rules, unmatched
 from walewright.solve.matching import movers, pinned
 from walewright.solve.model import Component, Counts, SizedBand, SizedGarment, SizedPiece
 from walewright.solve.multiples import repeats_on_a_slope
+from walewright.solve.paced import rates_not_kept
 from walewright.solve.panels import panels_crossed
 from walewright.solve.pieces import Heights, PieceTerms, image, piece_terms
 from walewright.solve.programme import Draft, Programme, components
@@ -155,6 +156,7 @@ def _counted(
         *uneven_edges(design, pieces),
         *unmet_joins(design, glued, pieces),
         *short_starts(design, pieces),
+        *rates_not_kept(design, pieces),
         *panels_crossed(design, pieces),
         *motifs_outside(design, pieces),
         *repeats_cut(design, pieces),

@@ -17,9 +17,9 @@ OTHER = {"left": "right", "right": "left"}
 
 @dataclass(frozen=True, slots=True)
 class EdgeTerms:
-    """One edge in one size: stitches from the centre at the start and after each run; what each run casts off at once and
-    by how much each of its steps goes (no terms where it does not); pairs of rows to where each run begins and ends; and which ways
-    each run may go: 1 away from the centre, -1 towards it."""
+    """One edge in one size: stitches from the centre at the start and after each run; what each run casts off at once and by how
+    much each of its steps goes, or how often it moves at its rate (no terms where it does not); pairs of rows to where each run
+    begins and ends; and which ways each run may go: 1 away from the centre, -1 towards it."""
 
     start: Terms
     after: tuple[Terms, ...]

@@ -7,7 +7,8 @@ from dataclasses import replace
 
 from walewright.design.model import EdgeRun
 from walewright.solve.model import Phrase, SizedRun
-from walewright.solve.shaping import LEFT, RIGHT, Span, edge_runs
+from walewright.solve.shaping import edge_runs
+from walewright.solve.spans import LEFT, RIGHT, Span
 
 Gaps = Mapping[int, int]
 """Number of a phrase to the rows that its first gap is longer."""
@@ -17,7 +18,8 @@ def turned_runs(run: EdgeRun, whose: str, spans: Sequence[Span]) -> tuple[SizedR
     """A run of an edge of a mirror image, in every size: as its model's edge has it at the other side. Where no shift by a row
     leaves hands the room they need, it is scheduled for itself."""
     model = edge_runs(run, LEFT if whose == RIGHT else RIGHT, spans)
-    if model is None or run.path == "across":
+    if model is None or run.path == "across" or run.rate is not None:
+        # Moves at a rate are made on the same rows, or where the carriage is by then.
         return edge_runs(run, whose, spans)
     for by in (-1, 1) if whose == RIGHT else (1, -1):
         gaps = [_gaps(sized, span, by, whose) for sized, span in zip(model, spans, strict=True)]

@@ -9,6 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from walewright.report.model import Span
+from walewright.source.joining_lines import Band, Join
 from walewright.source.piece_lines import (
     Across,
     Buttonholes,
@@ -290,39 +291,6 @@ class Shape(Node):
     name: str
     parameters: tuple[str, ...]
     body: tuple[Statement, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class Band(Node):
-    """`band neckband with collar along front neck + back neck`: an edging picked up along edges, optionally
-    `, buttonholes 6 over 2 stitches, 2 cm first, 3 cm last` (evenly between the first and the last, which are so far from the
-    band's two ends)."""
-
-    name: str
-    edging: str
-    along: tuple[EdgeRef, ...]
-    holes: int = 0
-    hole_stitches: int = 0
-    first: Expr | None = None
-    last: Expr | None = None
-    facing: str = ""
-
-
-@dataclass(frozen=True, slots=True)
-class Join(Node):
-    """`join back side to front side`, `join sleeve end to back armhole + front armhole, easing 2 cm`,
-    `join sleeve cap to …, longer by 2 cm`, `join crown start to crown end, grafted`.
-
-    `longer` is by how much the first side shall be longer than the other, `easing` how far off that it may be; `way` "sewn" |
-    "grafted" | "linked" | "gathered"; `next_copy` "" | "next" (`each to the next`) | "all round"."""
-
-    one: tuple[EdgeRef, ...]
-    other: tuple[EdgeRef, ...]
-    easing: Expr | None = None
-    longer: Expr | None = None
-    way: str = "sewn"
-    matching: bool = False
-    next_copy: str = ""
 
 
 @dataclass(frozen=True, slots=True)

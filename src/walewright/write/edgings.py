@@ -81,6 +81,9 @@ PARTS = {"whole": "whole", "left": "left part", "centre": "centre", "right": "ri
 def pick_up_along(s: Said) -> Phrase:
     """Words of `steps.PickUpAlong`."""
     edge = f" along the {PARTS[s.any.part]} of the {s.any.piece}{_copy(s)} {s.any.edge}, {_end(s)}, on needles "
+    if s.any.loops == "open":
+        loops = counted(s.graded("stitches"), "open loop", "open loops")
+        return worded(f"{s.any.facing} side facing, hang the ", *loops, edge, *span(s))
     return worded(f"{s.any.facing} side facing, pick up ", *sts(s.graded("stitches")), edge, *span(s))
 
 

@@ -131,18 +131,19 @@ TECHNIQUES = (
     Technique(
         "Hanging a first row",
         ("RehangStart",),
-        "Turn the piece upside down with the wrong side facing. Hang the loop between two stitches of the first garment row on "
-        "each needle, and the outermost loop of the edge on the last; pull the ravel cord, and the waste comes away, when all "
-        "hang.",
+        "Turn the piece upside down, the side that the line names to you. Hang the loop between two stitches of the first garment "
+        "row on each needle, and the outermost loop of the edge on the last; pull the ravel cord, and the waste comes away, when "
+        "all hang.",
         "loops of the first row being set on the needles one by one",
         _rehung,
     ),
     Technique(
         "Picking up along rows",
         ("PickUpAlong",),
-        "Wrong side facing, the edge along the needles. Loops on waste yarn are hung one by one and the waste taken out; "
-        "along rows, push the needle through the edge, a whole stitch deep, spreading the stitches evenly: about three for four "
-        "rows, as many as the line says. Along a cast-off edge take both threads of the chain, stitch for stitch.",
+        "The side that the line names faces you, the edge along the needles, the end that it names at the left. Loops on waste "
+        "yarn are hung one by one and the waste taken out; along rows, push the needle through the edge, a whole stitch deep, "
+        "spreading the stitches evenly: about three for four rows, as many as the line says. Along a cast-off edge take both "
+        "threads of the chain, stitch for stitch; along a cast-on edge, the loop at the foot of each stitch.",
         "needles taking up an edge at even distances, fewer than there are rows",
         _picked_up,
     ),

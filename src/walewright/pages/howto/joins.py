@@ -127,10 +127,10 @@ TECHNIQUES = (
     Technique(
         "Linking on the bed",
         ("join linked", "HangToLink"),
-        "Hang one edge on the bed with the right side facing, loop for loop, then the other on the same needles with the "
-        "wrong side facing, so that the right sides meet. Set the dial two to three numbers looser than the pieces, as the line "
-        "says, thick yarn the more, and knit one row over both, slowly; or draw the second piece’s loops through the first one’s "
-        "and knit those. Cast off loosely: the seam must not be tighter than the pieces, nor may it grow.",
+        "Hang one edge on the bed with the side facing that the line names, loop for loop, then the other on the same needles "
+        "with its other side facing, so that the right sides meet. Set the dial two to three numbers looser than the pieces, as "
+        "the line says, thick yarn the more, and knit one row over both, slowly; or draw the second piece’s loops through the "
+        "first one’s and knit those. Cast off loosely: the seam must not be tighter than the pieces, nor may it grow.",
         "two loops on every needle, one of each piece",
         _linked,
     ),

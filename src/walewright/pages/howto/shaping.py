@@ -185,7 +185,7 @@ TECHNIQUES = (
         ("SpreadEvenly",),
         "Leave the counter, the carriage and the garment yarn as they are: lift the loops off on to combs or a thread, or knit "
         "some rows of waste yarn by hand and take the work off. Push the emptied needles out of work. Bring the needles that "
-        "the line names to work. With the wrong side facing, hang the loops back from left to right in the order given, through "
+        "the line names to work. With the purl side facing, hang the loops back from left to right in the order given, through "
         "the garment yarn and not the waste; where two share a needle put both in one hook, where a needle stays empty leave it "
         "in work: the next row gives it a loop. Count before the waste is drawn out, and knit the first row slowly.",
         "loops hung back, two on some of the needles",
