@@ -138,9 +138,9 @@ def test_a_seam_round_a_piece_is_compared_both_sides(work: Work, bed: Bed) -> No
 def test_a_folded_edge_brings_its_two_ends_together(pair: Work, bed: Bed) -> None:
     """What is sewn on over the fold goes from one side of the piece to the other."""
     folded = replace(seam_of("tab end", "tab end", ("left", "left")), other=())
-    over = seam_of("tab left + tab right", "thumb 1 seam right", ("bottom", "bottom"), 100)
+    over = seam_of("tab one + tab other", "thumb 1 seam right", ("bottom", "bottom"), 100)
     tab = strip("tab")
-    tab = replace(tab, operations=(*tab.operations, NameEdge("left", "left", 0, 2), NameEdge("right", "right", 0, 2)))
+    tab = replace(tab, operations=(*tab.operations, NameEdge("one", "left", 0, 2), NameEdge("other", "right", 0, 2)))
     blocks = (*(block for block in pair.blocks if block.name != "tab"), tab)
     assert knit(replace(pair, tasks=(*blocks, folded, over)), bed).faults == ()
     (fault,) = knit(replace(pair, tasks=(*blocks, over)), bed).faults

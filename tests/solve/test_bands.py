@@ -90,7 +90,7 @@ def one_sided(shop: Workshop, holes: int = 0, stitches: int = 2, depth: float = 
 def test_a_band_up_one_edge_takes_its_length_at_its_own_tension(workshop: type[Workshop]) -> None:
     made = band(one_sided(workshop("M")))
     (pick_up,) = made.pick_ups
-    assert pick_up.part == "right"
+    assert pick_up.part == "whole"
     assert pick_up.points == 120
     assert pick_up.stitches == 80
     assert pick_up.cm == pytest.approx(40)

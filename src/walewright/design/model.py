@@ -13,6 +13,7 @@ from walewright.design.charts import Cell, Chart, Key
 from walewright.design.fabrics import Fabric, Yarn
 from walewright.design.origin import Origin, PerSize
 from walewright.design.wearing import Finished, Lap, Measured, Passage
+from walewright.design.within import Motif, RepeatStretch, Zone
 
 __all__ = [
     "Band", "Buttonholes", "Cell", "Chart", "Cord", "Design", "EdgeName", "EdgeRun", "Edging", "Fabric", "Finished", "Join", "Key",
@@ -220,42 +221,6 @@ class Wedge:
 
 
 @dataclass(frozen=True, slots=True)
-class Zone:
-    """Another fabric from one level to another, over the whole width, or (`width`) over a panel of it whose middle is
-    `centre` cm right of the centre line."""
-
-    fabric: str
-    from_level: str
-    to_level: str
-    width: PerSize | None
-    centre: PerSize
-    origin: Origin
-    repeats: int = 0
-    """Of a panel of a charted fabric given in repeats: how many wide (`width` is then the width of so many)."""
-
-
-@dataclass(frozen=True, slots=True)
-class Motif:
-    """A chart without a repeat, worked once in the fabric of its place: its first row is the one above `level`, its middle `centre`
-    cm right of the centre line."""
-
-    chart: str
-    level: str
-    centre: PerSize
-    origin: Origin
-
-
-@dataclass(frozen=True, slots=True)
-class RepeatStretch:
-    """The rows between two levels are worked `times` times in all. Heights of the piece's levels count it once."""
-
-    from_level: str
-    to_level: str
-    times: int
-    origin: Origin
-
-
-@dataclass(frozen=True, slots=True)
 class Piece:
     name: str
     fabric: str
@@ -287,6 +252,8 @@ class Piece:
     motifs: tuple[Motif, ...] = ()
     start_facing: str = ""
     """Of a start "along": as `Band.facing`."""
+    start_origin: Origin | None = None
+    """Where the start is described; a mirror image has no such line."""
 
     @property
     def symmetric(self) -> bool:
