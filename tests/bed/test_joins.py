@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from by_hand import seam_of, strip, welt
+from by_hand import rows, seam_of, strip, welt
 
 from walewright.bed import Bed, Fabric, Seam, knit, seam
 from walewright.knit.operations import Join, NameEdge, Work
@@ -139,8 +139,9 @@ def test_a_folded_edge_brings_its_two_ends_together(pair: Work, bed: Bed) -> Non
     """What is sewn on over the fold goes from one side of the piece to the other."""
     folded = replace(seam_of("tab end", "tab end", ("left", "left")), other=())
     over = seam_of("tab one + tab other", "thumb 1 seam right", ("bottom", "bottom"), 100)
-    tab = strip("tab")
-    tab = replace(tab, operations=(*tab.operations, NameEdge("one", "left", 0, 2), NameEdge("other", "right", 0, 2)))
+    plain = strip("tab").operations
+    higher = (*plain[:-1], *rows(6, "left"), plain[-1], NameEdge("one", "left", 0, 8), NameEdge("other", "right", 0, 8))
+    tab = replace(strip("tab"), operations=higher)
     blocks = (*(block for block in pair.blocks if block.name != "tab"), tab)
     assert knit(replace(pair, tasks=(*blocks, folded, over)), bed).faults == ()
     (fault,) = knit(replace(pair, tasks=(*blocks, over)), bed).faults
