@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 import pytest
+from put_together import glued, sized_seams
 
 from walewright.bed import Bed, BedResult, Gauge, knit
 from walewright.design.model import (
@@ -135,6 +136,7 @@ class Room:
         *sizes: tuple[tuple[Piece, SizedPiece], ...],
         bands: tuple[tuple[Band, SizedBand], ...] = (),
         joins: tuple[tuple[Join, SizedJoin], ...] = (),
+        order: tuple[str, ...] = (),
     ) -> Done:
         """Each size's pieces as sentences and as operations, not knitted."""
         design = self._design(sizes, bands, joins)
@@ -142,7 +144,9 @@ class Room:
             SizedGarment(name, tuple(p for _, p in pieces), tuple(b for _, b in bands), tuple(j for _, j in joins), ())
             for name, pieces in zip(design.sizes, sizes, strict=True)
         )
-        plans = plan(design, Counts(garments, ()))
+        together = glued(design, garments[0].pieces, order)
+        garments = tuple(replace(garment, seams=sized_seams(design, garment, together)) for garment in garments)
+        plans = plan(design, together, Counts(garments, ()))
         return Done(plans, tuple(expand(p, design.charts) for p in plans), ())
 
     def knit(
@@ -150,9 +154,10 @@ class Room:
         *sizes: tuple[tuple[Piece, SizedPiece], ...],
         bands: tuple[tuple[Band, SizedBand], ...] = (),
         joins: tuple[tuple[Join, SizedJoin], ...] = (),
+        order: tuple[str, ...] = (),
     ) -> Done:
         """Each size's pieces, knitted; the bed has to find no fault."""
-        done = self.plan(*sizes, bands=bands, joins=joins)
+        done = self.plan(*sizes, bands=bands, joins=joins, order=order)
         gauges = {(f.yarn, f.tension): Gauge(f.stitches_per_cm, f.rows_per_cm) for f in FABRICS}
         results = tuple(knit(work, Bed(100, PRONGS, gauges)) for work in done.works)
         for result in results:

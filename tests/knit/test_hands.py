@@ -179,4 +179,4 @@ def test_every_kind_of_step_has_hands() -> None:
     from walewright.knit.hands import _HANDS
 
     kinds = {c for c in vars(st).values() if isinstance(c, type) and issubclass(c, st.Step) and c is not st.Step}
-    assert kinds - set(_HANDS) == {st.JoinEdges, st.Track}
+    assert kinds - set(_HANDS) == {st.JoinEdges, st.SeamOf, st.EdgeInSeam, st.Track}

@@ -210,7 +210,7 @@ def test_a_thumb_is_hung_on_its_slot(room: Any) -> None:
     thumb = room.piece("thumb", 16, 20, start_way="along", start_along=edges, start_pick_ups=picked)
     made = room.knit((hand, thumb))
     assert st.SlotOnWaste(8, 4, 11, "thumb", 40) in made.steps()
-    assert st.PickUpAlong("hand", "thumb upper", "whole", 8, 0, 7) in made.steps(block=1)
+    assert st.PickUpAlong("hand", "thumb upper", "whole", 8, 0, 7, "purl", "") in made.steps(block=1)
     assert made.results[0].open_edges == ()
     assert made.edge("thumb", "end") == (16,)
 
@@ -364,8 +364,7 @@ def test_joins_carry_how_and_how_much_longer(room: Any) -> None:
     join = Join(*names, (0.5,), room.here, (2.0,), "gathered")
     sized = SizedJoin(*names, 36, 30, 12.0, 10.0, 0.5, room.here, 2.0, "gathered")
     made = room.knit((one, other), joins=((join, sized),))
-    (sewn,) = made.works[0].joins
-    assert (sewn.easing_mm, sewn.longer_mm, sewn.way) == (5, 20, "gathered")
+    assert {(sewn.easing_mm, sewn.longer_mm, sewn.way) for sewn in made.works[0].joins} == {(5, 20, "gathered")}
 
 
 def test_all_sizes_keep_one_structure(room: Any) -> None:

@@ -12,6 +12,7 @@ from types import ModuleType
 import pytest
 
 from walewright.design import model as d
+from walewright.fit.model import Fit, Girth
 from walewright.pages import PageOptions, Sheet, compose
 from walewright.proof import model as p
 from walewright.solve import model as s
@@ -28,10 +29,12 @@ class Pattern:
     counts: s.Counts
     instructions: w.Instructions
     proof: p.Proof
+    fit: Fit | None = None
 
     def sheet(self, **options: str) -> Sheet:
         chosen = {"version": "0.1.0", "date": "2025-11-25", **options}
-        return compose(self.design, self.counts, self.instructions, self.proof, PageOptions(**chosen))  # type: ignore[arg-type]
+        made = self.design, self.counts, self.instructions, self.proof
+        return compose(*made, PageOptions(**chosen), self.fit)  # type: ignore[arg-type]
 
 
 @pytest.fixture(scope="session")
@@ -232,6 +235,7 @@ KINDS = {
     "hang the": "RehangStart",
     "latch it up": "LatchRib",
     "Pick up": "PickUpAlong",
+    "Join ": "JoinEdges",
 }
 """Words of the sentences below, and the steps that they say."""
 
@@ -404,11 +408,10 @@ def make_instructions(count: int, counts: s.Counts) -> w.Instructions:
     )
     steps = tuple(say(f"By hand: {text}", every) for text in STEPS)
     joined = tuple(say(f"Join {j}.", every) for j in joins)
-    joining = w.Section("joining", "Making up", 1, (w.Paragraph("", "", (*steps, *joined)),))
+    sections.append(w.Section("joining 1", "Making up", 1, (w.Paragraph("", "", (*steps, *joined)),), joining=True))
     return w.Instructions(
         NAMES[:count],
         tuple(sections),
-        joining,
         (("RC", "row counter"), ("st, sts", "stitch, stitches"), ("WP", "working position")),
     )
 
@@ -455,7 +458,9 @@ def make_pattern(
     count: int = 3, title: str = "Tidewrack", story: str = "Named for the line of weed that the tide leaves."
 ) -> Pattern:
     counts = make_counts(count)
-    return Pattern(make_design(count, title, story), counts, make_instructions(count, counts), make_proof(count))
+    girth = Girth("back", "underarm", ("back", "front"), "closed", tuple(90.0 + 10 * i for i in range(count)), body=True)
+    fit = Fit((girth,), (), (), (), (), (), (), ())
+    return Pattern(make_design(count, title, story), counts, make_instructions(count, counts), make_proof(count), fit)
 
 
 @pytest.fixture(scope="session")

@@ -153,7 +153,7 @@ def test_every_step_that_hands_carry_out_is_told_or_needs_no_telling() -> None:
         "StartChart", "StopChart", "StopChartOn", "StartStripes", "StopStripes", "FoldUp", "ClosedStart", "Together", "Track",
         "UseLooser", "NeedlesToWork", "CarriageAt", "UseYarnStep", "SetRowCounter", "KnitRows", "KnitTo",
         "Repeat", "Now", "NowInHalf",
-        "BreakOff", "EdgeIs", "JoinEdges", "Say",
+        "BreakOff", "EdgeIs", "JoinEdges", "SeamOf", "EdgeInSeam", "Say",
     }  # fmt: skip
     classes = {name for name, of in vars(st).items() if isinstance(of, type) and issubclass(of, st.Step)} - {"Step"}
     assert told <= classes
@@ -167,6 +167,9 @@ def test_joins_are_told(pattern: Make, way: str, title: str) -> None:
     made = closed(pattern(2))
     assert title not in [a.title for a in handwork(made.design, made.instructions)]
     joins = (replace(made.design.joins[0], way=way), *made.design.joins[1:])
+    if way == "linked":
+        # A link is a section of its own, in which the stitches are hung.
+        made = with_paragraph(made, Paragraph("", "", (sentence("Hang.", kinds=("HangToLink",)),)))
     assert title in [a.title for a in handwork(replace(made.design, joins=joins), made.instructions)]
 
 

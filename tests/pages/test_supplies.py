@@ -34,8 +34,13 @@ GAP = """opening vent 4 cm wide from low to top, cast off
         right edge slope by 3 cm at top, fashioned 2 in"""
 
 
+BORDER = "\nedging trim in plain, 2 cm deep, added after\nband border with trim along front pocket\n"
+"""Takes the loops of the slot up."""
+
+
 def listed(line: str) -> str:
-    outcome = compile(SOURCE.format(line=line), "cushion.wale", shipped(), Changes())
+    more = BORDER if line.endswith("on waste yarn") else ""
+    outcome = compile(SOURCE.format(line=line) + more, "cushion.wale", shipped(), Changes())
     assert outcome.design is not None, [d.message for d in outcome.diagnostics]
     assert outcome.instructions is not None
     return " / ".join(tools(outcome.design, outcome.instructions))
