@@ -194,7 +194,7 @@ def put_together(design: Design) -> Glued:
         for piece in design.pieces
     )
     glued, _ = glue(replace(design, pieces=closed))
-    return glued or Glued((), (), (), tuple(Task("piece", piece.name) for piece in design.pieces), len(closed))
+    return glued or Glued((), (), (), tuple(Task("piece", piece.name) for piece in design.pieces), len(closed), ())
 
 
 def edges(text: str) -> tuple[EdgeName, ...]:

@@ -12,6 +12,7 @@ from walewright.design.moves import Move, move, rated
 from walewright.design.outline import SIDES, Side, level_index
 from walewright.design.places import NOT_NEGATIVE, POSITIVE, concerned
 from walewright.design.rates import rate_of, rows_enough
+from walewright.design.ways import shaping_way
 from walewright.report.model import Span
 from walewright.source import syntax
 
@@ -350,28 +351,6 @@ def _not_too_flat(node: syntax.Edge, moved: Move, cast_off: PerSize, way: Way, b
         sizes=place.scope.only(over),
     )
     return False
-
-
-def shaping_way(
-    kind: str | None, inset: int | None, span: Span, machine: Machine | None, findings: Findings, at_once: int = 1
-) -> Way | None:
-    """The way an edge is shaped; a fashioned one needs a transfer tool of as many prongs as it is stitches in."""
-    if kind in (None, "simple"):
-        return Way("simple", 0, at_once)
-    if kind != "fashioned":
-        findings.unknown("way of shaping", str(kind), span, ("simple", "fashioned"))
-        return None
-    depth = inset if inset is not None else 0
-    if machine is not None and depth not in machine.prongs:
-        findings.tell(
-            "no-such-tool",
-            f"shaping {depth} in needs a transfer tool of {depth} prongs",
-            (span, f"fashioned {depth} in"),
-            (machine.origin.span, "this bed"),
-            notes=(f"the tools at hand have {', '.join(str(p) for p in machine.prongs)} prongs",),
-        )
-        return None
-    return Way("fashioned", depth, at_once)
 
 
 def _check_names(edges: tuple[syntax.Edge, ...], on: Tracing) -> None:

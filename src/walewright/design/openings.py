@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from walewright.design.cloth import Cloth
-from walewright.design.edges import NAMED_ALWAYS, Tracing, shaping_way, traced
+from walewright.design.edges import NAMED_ALWAYS, Tracing, traced
 from walewright.design.findings import Findings
 from walewright.design.fitting import fits
 from walewright.design.model import EdgeRun, Machine, Opening, Origin, PerSize, Way
 from walewright.design.outline import NOTHING, Gap, Outline, Side, stretch
 from walewright.design.places import NOT_NEGATIVE, POSITIVE, Place, concerned
+from walewright.design.ways import shaping_way
 from walewright.source import syntax
 
 FLAT_SHARE = {"round": 0.5, "v": 0.0, "square": 1.0}

@@ -1,0 +1,29 @@
+"""Ways of shaping an edge."""
+
+from __future__ import annotations
+
+from walewright.design.findings import Findings
+from walewright.design.model import Machine, Way
+from walewright.report.model import Span
+
+
+def shaping_way(
+    kind: str | None, inset: int | None, span: Span, machine: Machine | None, findings: Findings, at_once: int = 1
+) -> Way | None:
+    """The way an edge is shaped; a fashioned one needs a transfer tool of as many prongs as it is stitches in."""
+    if kind in (None, "simple"):
+        return Way("simple", 0, at_once)
+    if kind != "fashioned":
+        findings.unknown("way of shaping", str(kind), span, ("simple", "fashioned"))
+        return None
+    depth = inset if inset is not None else 0
+    if machine is not None and depth not in machine.prongs:
+        findings.tell(
+            "no-such-tool",
+            f"shaping {depth} in needs a transfer tool of {depth} prongs",
+            (span, f"fashioned {depth} in"),
+            (machine.origin.span, "this bed"),
+            notes=(f"the tools at hand have {', '.join(str(p) for p in machine.prongs)} prongs",),
+        )
+        return None
+    return Way("fashioned", depth, at_once)
