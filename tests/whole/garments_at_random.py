@@ -1,8 +1,8 @@
 """Garments drawn at random as source texts, put together as people do, and what makes each of them wrong.
 
 Every draw is a garment somebody could knit: a tube, a vest, a pullover with dropped, square, raglan or saddle shoulders, a
-cardigan, a hat, a pair of mittens. Its `damages` are edits of the text after which it is one no more: a band the other way
-round, fronts exchanged, a seam left out or made twice, a thumb on the wrong corner.
+cardigan, a hat, a pair of mittens. Its `damages` are edits of the text after which it is one no more: a band the other way round,
+fronts exchanged, a seam left out or made twice, a thumb on the wrong corner.
 """
 
 from __future__ import annotations

@@ -1,4 +1,4 @@
-"""Garments of the tests' own, in one size, whose making is damaged: on the source, on the work for the bed, in the printed words."""
+"""Garments of the tests' own, in one size, whose making is damaged: on the source, on the bed's work, in the printed words."""
 
 from __future__ import annotations
 

@@ -1,9 +1,8 @@
 """Which sides of the finished pieces lie out together.
 
-Two pieces that hang together are worn with the same side out (both their purl sides, or both their knit sides), or with
-opposite ones. What is hung with its purl side to the knitter goes on in what is knitted; with its knit side, it is turned there.
-In a seam two edges lie face to face: walked along it, one goes clockwise round its piece and the other does not, or one piece is
-turned.
+Two pieces that hang together are worn with the same side out (both their purl sides, or both their knit sides), or with opposite
+ones. What is hung with its purl side to the knitter goes on in what is knitted; with its knit side, it is turned there. In a seam
+two edges lie face to face: walked along it, one goes clockwise round its piece and the other does not, or one piece is turned.
 """
 
 from __future__ import annotations

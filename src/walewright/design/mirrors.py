@@ -81,6 +81,7 @@ def _turned(model: Piece, node: syntax.Piece, nodes: Mapping[str, syntax.Piece])
         name=node.name,
         copies=node.copies,
         mirror_of=model.name,
+        start_origin=None,
         levels=tuple(replace(level, origin=own(level.origin)) for level in model.levels),
         left=runs(model.right),
         right=runs(model.left),

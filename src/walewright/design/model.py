@@ -267,6 +267,8 @@ class Piece:
     motifs: tuple[Motif, ...] = ()
     start_facing: str = ""
     """Of a start "along": as `Band.facing`."""
+    start_origin: Origin | None = None
+    """Where the start is described; a mirror image has no such line."""
 
     @property
     def symmetric(self) -> bool:

@@ -114,6 +114,7 @@ def _piece(node: syntax.Piece, nodes: Mapping[str, syntax.Piece], room: Workroom
         start_most=width[1],
         start_along=along,
         start_facing=begin.facing,
+        start_origin=Origin(f"piece {node.name}", begin.span),
         end_way=end.way,
     )
 

@@ -8,7 +8,7 @@ from walewright.design.model import Design, EdgeName, Join, Origin
 from walewright.glue.chains import Unit, units
 from walewright.glue.joins import Joining
 from walewright.glue.joins import twisted as is_twisted
-from walewright.glue.lines import Hanging, Hung, apart, other_order
+from walewright.glue.lines import Hanging, Hung, apart
 from walewright.glue.order import Ordered
 from walewright.glue.surface import Surface, SurfaceEdge
 from walewright.report.model import Diagnostic, Label, Severity
@@ -79,15 +79,6 @@ def _gap(side: Sequence[EdgeName], surface: Surface) -> str:
 
 def _not_in_line(hanging: Hanging, surface: Surface) -> Diagnostic:
     between = apart(surface, hanging.along, hanging.inside)
-    better = other_order(surface, hanging.along, hanging.inside)
-    turned = other_order(surface, hanging.along, not hanging.inside)
-    helps: list[str] = []
-    if better is not None and better != hanging.along:
-        helps.append(f"write `along {spoken(better)}`")
-    elif turned is not None:
-        helps.append(f"turn them over: `along {spoken(turned)}, {'right' if hanging.inside else 'wrong'} side facing`")
-    else:
-        helps.append("join what lies between them, or name the edge that lies between them too")
     side = f"{hanging.face} side"
     notes = []
     if between is not None:
@@ -99,7 +90,7 @@ def _not_in_line(hanging: Hanging, surface: Surface) -> Diagnostic:
         f"{spoken(hanging.along)} cannot be hung side by side in this order",
         (Label(hanging.origin.span, "hung here"),),
         tuple(notes),
-        tuple(helps),
+        ("join what lies between them, or name the edge that lies between them too",),
     )
 
 
@@ -196,7 +187,8 @@ def _half(join: Join, name: EdgeName, loose: Unit, surface: Surface) -> Diagnost
     named = " or ".join(f"`{name.piece} {_one_word(side)}`" for side in sides)
     return Diagnostic(
         "edge-half-joined",
-        f"`{spoken((name,))}` is on both sides of the {name.piece}, and nothing is joined to `{name.piece} {_one_word(free.ring.edge)}`",
+        f"`{spoken((name,))}` is on both sides of the {name.piece}, and nothing is joined to "
+        f"`{name.piece} {_one_word(free.ring.edge)}`",
         (Label(join.origin.span, "joined here"),),
         ("it stays as it is, an open edge",),
         (f"if that is meant, name the side that is joined: {named}",),
@@ -218,17 +210,13 @@ def shut_lines(design: Design, joining: Joining, work: Ordered) -> Iterator[Diag
             continue
         told |= on
         joins = [design.joins[n] for n in dict.fromkeys(joining.found[s].join for s in seams)]
-        helps = ["let one of these joins come later, or begin the line elsewhere"]
-        along = line.hanging.along
-        if len(along) > 1:
-            helps.insert(0, f"begin the line at another seam: `along {spoken((*along[1:], along[0]))}`")
         yield Diagnostic(
             "line-closed",
             f"when {spoken(line.hanging.along)} can be hung, the two ends of the line are joined already: a ring does not lie on a "
             "straight bed",
             (Label(line.hanging.origin.span, "hung here"), *(Label(j.origin.span, "joined before") for j in joins)),
             (),
-            tuple(helps),
+            ("let one of these joins come later, or begin the line where the edges stay open",),
         )
 
 
@@ -301,7 +289,7 @@ def not_mirrored(design: Design, surface: Surface, lines: Sequence[Hung]) -> Ite
                     "its mirror image: their seams lie at opposite sides",
                     (Label(other.hanging.origin.span, "hung here"), Label(one.hanging.origin.span, "and here")),
                     (),
-                    (f"write `along {spoken(tuple(reversed(other.hanging.along)))}`",),
+                    ("begin it at the mirrored corner",),
                 )
 
 

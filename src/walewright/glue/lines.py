@@ -8,15 +8,12 @@ from __future__ import annotations
 
 from collections.abc import Container, Sequence
 from dataclasses import dataclass
-from itertools import pairwise, permutations
+from itertools import pairwise
 
 from walewright.design.model import Design, EdgeName, Origin
 from walewright.glue.chains import Unit, clockwise, units
 from walewright.glue.model import Face, facing, worn_of
 from walewright.glue.surface import Path, Surface
-
-MOST_TRIED = 6
-"""Names of a line that are tried in every order to find one that works."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,7 +53,9 @@ def hangings(design: Design) -> tuple[Hanging, ...]:
         if piece.start_along:
             worn = worn_of(design, piece.start_along, out)
             face = facing(design, worn, piece.fabric, piece.start_facing)
-            found.append(Hanging(piece.name, piece.start_along, face, face != worn, piece.copies, piece.origin))
+            found.append(
+                Hanging(piece.name, piece.start_along, face, face != worn, piece.copies, piece.start_origin or piece.origin)
+            )
             out[piece.name] = "purl" if purl_out(found[-1]) else "knit"
     for band in design.bands:
         worn = worn_of(design, band.along, out)
@@ -91,13 +90,6 @@ def _following(surface: Surface, choices: Sequence[Sequence[Unit]], so_far: tupl
         if found is not None:
             return found
     return None
-
-
-def other_order(surface: Surface, along: tuple[EdgeName, ...], inside: bool) -> tuple[EdgeName, ...] | None:
-    """The same edges in an order that can be hung."""
-    if len(along) > MOST_TRIED:
-        return None
-    return next((tried for tried in permutations(along) if find(surface, tried, inside) is not None), None)
 
 
 def apart(surface: Surface, along: tuple[EdgeName, ...], inside: bool) -> tuple[EdgeName, EdgeName] | None:

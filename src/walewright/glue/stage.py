@@ -10,6 +10,7 @@ from walewright.glue.joins import Joining, overhanging, resolve
 from walewright.glue.lines import Hanging, Hung, find, hangings, purl_out
 from walewright.glue.model import Face, Glued, Line, Opening, Seam, right_side
 from walewright.glue.order import Ordered, ordered
+from walewright.glue.proposals import with_proposals
 from walewright.glue.rings import rings, strip
 from walewright.glue.surface import Path, Surface
 from walewright.report.model import Diagnostic
@@ -18,6 +19,11 @@ from walewright.report.model import Diagnostic
 def glue(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...]]:
     """The garment, put together as its joins, bands and starts along edges say, and what there is to say about it. None where
     something is left open, used twice or cannot be hung. What holds here holds in every size."""
+    made, told, surface = _attempt(design)
+    return made, with_proposals(design, told, hangings(design), surface, lambda other: _attempt(other)[1])
+
+
+def _attempt(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...], Surface]:
     hung = hangings(design)
     surface = Surface()
     begun = {h.owner: h for h in hung}
@@ -32,7 +38,7 @@ def glue(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...]]:
     overhanging(design, joining)
     told = [*findings.unresolved(design, joining, hung, lines), *findings.twisted_seams(design, joining)]
     if told:
-        return None, tuple(told)
+        return None, tuple(told), surface
     seams = len(joining.found)
     work = ordered(design, surface, joining.found, lines, own)
     told += findings.shut_lines(design, joining, work)
@@ -41,10 +47,10 @@ def glue(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...]]:
     if not told and surface.handles():
         told += findings.crossed(design)
     if told:
-        return None, tuple(told)
+        return None, tuple(told), surface
     named = (*findings.named_for_other_side(design, surface, lines), *findings.half_joined(design, joining))
     strips = _zipped(surface, seams)
-    return _glued(design, joining, lines, work, strips), (*findings.not_mirrored(design, surface, lines), *named)
+    return _glued(design, joining, lines, work, strips), (*findings.not_mirrored(design, surface, lines), *named), surface
 
 
 def _put_together(

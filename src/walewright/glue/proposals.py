@@ -1,0 +1,102 @@
+"""Lines that cannot be hung as they are written, written otherwise: only what has been tried is proposed."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
+from itertools import islice, permutations
+
+from walewright.design.model import Design, EdgeName
+from walewright.glue.findings import spoken
+from walewright.glue.lines import Hanging, apart
+from walewright.glue.surface import Surface
+from walewright.report.model import Diagnostic, Severity
+
+OF_LINES = ("line-not-in-order", "line-closed", "line-not-mirrored")
+MOST_NAMED = 6
+"""Names of a line that are tried in every order."""
+MOST_TRIED = 12
+"""Orders in which all neighbours meet that are tried."""
+
+Attempt = Callable[[Design], tuple[Diagnostic, ...]]
+Key = tuple[str, int, int]
+
+
+@dataclass(frozen=True, slots=True)
+class _Written:
+    """`said`: "right" or "wrong" side facing, where that has to be written too."""
+
+    along: tuple[EdgeName, ...]
+    said: str
+
+    @property
+    def help(self) -> str:
+        if self.said:
+            return f"turn them over: `along {spoken(self.along)}, {self.said} side facing`"
+        return f"write `along {spoken(self.along)}`"
+
+
+def with_proposals(
+    design: Design, told: Sequence[Diagnostic], hung: Sequence[Hanging], surface: Surface, attempt: Attempt
+) -> tuple[Diagnostic, ...]:
+    """The diagnostics; before the helps of those about lines, another way to write the line: if nothing is wrong any more when all
+    of them are written so."""
+    before = set(map(_key, told))
+    images = {piece.name for piece in design.pieces if piece.mirror_of}
+    written = [h for h in hung if h.owner not in images]
+    ways: dict[int, tuple[Hanging, _Written]] = {}
+    for number, one in enumerate(told):
+        hanging = next((h for h in written if h.origin.span == one.labels[0].span), None) if one.code in OF_LINES else None
+        better = None if hanging is None else next(_that_lead_further(design, hanging, surface, before, attempt), None)
+        if hanging is not None and better is not None:
+            ways[number] = hanging, better
+    mended = design
+    for hanging, better in ways.values():
+        mended = _rewritten(mended, hanging, better)
+    if not ways or _errors(attempt(mended)):
+        return tuple(told)
+    return tuple(_proposing(one, ways[number][1]) if number in ways else one for number, one in enumerate(told))
+
+
+def _proposing(told: Diagnostic, written: _Written) -> Diagnostic:
+    """A line that is closed can be helped by the order of the joins as well."""
+    return replace(told, helps=(written.help, *(told.helps if told.code == "line-closed" else ())))
+
+
+def _that_lead_further(
+    design: Design, hanging: Hanging, surface: Surface, before: set[Key], attempt: Attempt
+) -> Iterator[_Written]:
+    for written in islice(_other_ways(hanging, surface), MOST_TRIED):
+        if _errors(attempt(_rewritten(design, hanging, written))) < before:
+            yield written
+
+
+def _errors(told: Iterable[Diagnostic]) -> set[Key]:
+    return {_key(one) for one in told if one.severity is Severity.ERROR}
+
+
+def _key(diagnostic: Diagnostic) -> Key:
+    span = diagnostic.labels[0].span
+    return diagnostic.code, span.start, span.end
+
+
+def _other_ways(hanging: Hanging, surface: Surface) -> Iterator[_Written]:
+    """In another order with the same side to the knitter, then with the other side."""
+    if len(hanging.along) > MOST_NAMED:
+        return
+    for inside in (hanging.inside, not hanging.inside):
+        said = "" if inside == hanging.inside else "right" if hanging.inside else "wrong"
+        for along in dict.fromkeys(permutations(hanging.along)):
+            if (along != hanging.along or said) and apart(surface, along, inside) is None:
+                yield _Written(along, said)
+
+
+def _rewritten(design: Design, hanging: Hanging, written: _Written) -> Design:
+    bands = tuple(
+        replace(b, along=written.along, facing=written.said or b.facing) if b.name == hanging.owner else b for b in design.bands
+    )
+    pieces = tuple(
+        replace(p, start_along=written.along, start_facing=written.said or p.start_facing) if p.name == hanging.owner else p
+        for p in design.pieces
+    )
+    return replace(design, bands=bands, pieces=pieces)

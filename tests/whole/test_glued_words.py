@@ -1,0 +1,156 @@
+"""Printed words damaged: the reader, or the bed, or the comparison with the plan objects."""
+
+from __future__ import annotations
+
+from re import Match, escape, subn
+
+import pytest
+from glued_garments import CARDIGAN, MITTENS, PANELS, PULLOVER, made, misread
+
+IN_WORDS: tuple[tuple[str, str, str, str], ...] = (
+    (
+        "knit side for purl side",
+        PULLOVER,
+        "Purl side facing, pick up 6 sts along the left part of the back neck",
+        "Knit side facing, pick up 6 sts along the left part of the back neck",
+    ),
+    (
+        "bottom for top",
+        PULLOVER,
+        "along the left part of the back neck, its top at",
+        "along the left part of the back neck, its bottom at",
+    ),
+    ("the other part", PULLOVER, "along the left part of the back neck", "along the right part of the back neck"),
+    ("right end for left end", PULLOVER, "the centre of the back neck, its left end", "the centre of the back neck, its right end"),
+    ("2nd sleeve for 1st", PULLOVER, "Join sleeve (1st) end", "Join sleeve (2nd) end"),
+    ("each sleeve for the 1st", PULLOVER, "Join sleeve (1st) end", "Join sleeve (each) end"),
+    ("then in another order", PULLOVER, "front armhole right then back armhole left", "back armhole left then front armhole right"),
+    ("another armhole", PULLOVER, "front armhole right then back armhole left", "front armhole left then back armhole right"),
+    ("a sleeve from its right end", PULLOVER, "end from its left end to front", "end from its right end to front"),
+    ("a side from its top", PULLOVER, "Join back side left to front", "Join back side left from its top to front"),
+    (
+        "sides crossed",
+        PULLOVER,
+        "back side left to front side right and back side right to front side left",
+        "back side left to front side left and back side right to front side right",
+    ),
+    (
+        "a side forgotten",
+        PULLOVER,
+        "back side left to front side right and back side right to front side left",
+        "back side left to front side right",
+    ),
+    ("sewn for gathered", PULLOVER, "Join sleeve (1st) end", "Gather sleeve (1st) end"),
+    ("more rows", PULLOVER, "row for row, 34 rows", "row for row, 36 rows"),
+    ("more easing", PULLOVER, "easing in up to 30 mm", "easing in up to 40 mm"),
+    ("the fold behind", PULLOVER, "in front, towards you, purl sides together", "behind, away from you, knit sides together"),
+    ("a cuff rehung the other way", PULLOVER, "Purl side facing, hang the 24 loops", "Knit side facing, hang the 24 loops"),
+    (
+        "a shoulder hung face to back",
+        PULLOVER,
+        "Purl side facing, hang the 10 open loops along the left part of the front",
+        "Knit side facing, hang the 10 open loops along the left part of the front",
+    ),
+    ("another shoulder", PULLOVER, "along the left part of the front shoulder", "along the right part of the front shoulder"),
+    ("not over the other piece", PULLOVER, ", over the sts of the other piece", ""),
+    (
+        "a front's shoulder exchanged",
+        CARDIGAN,
+        "Join back shoulder left from its left end to right front end",
+        "Join back shoulder left from its left end to left front end",
+    ),
+    ("a shoulder from its other end", CARDIGAN, "to right front end from its right end", "to right front end from its left end"),
+    ("a side of the other front", CARDIGAN, "Join back side left to right front side", "Join back side left to left front side"),
+    (
+        "the other front's edge",
+        CARDIGAN,
+        "along the right part of the left front edge, its top",
+        "along the left part of the right front edge, its bottom",
+    ),
+    ("a thumb's other edge", MITTENS, "whole of the left mitten thumb upper", "whole of the left mitten thumb"),
+    ("the other mitten", MITTENS, "whole of the left mitten thumb,", "whole of the right mitten thumb,"),
+    (
+        "a thumb's seam to the mitten's",
+        MITTENS,
+        "left thumb seam left to left thumb seam right",
+        "left thumb seam left to left mitten seam right",
+    ),
+    ("the next panel", PANELS, "Join panel (1st) other to panel (2nd) one", "Join panel (1st) other to panel (3rd) one"),
+    ("panels exchanged below the band", PANELS, "panel (2nd) end", "panel (3rd) end"),
+)
+
+
+def _printed(text: str, old: str, new: str) -> str:
+    """The plain text with words changed, wherever its lines are broken."""
+    pattern = r"\s+".join(r"[\s\u00a0]+".join(escape(w) for w in part.split("\u00a0")) for part in old.split(" "))
+    pattern = pattern.replace(r"\s+", r"(?:\s|\u00a0)+")
+    words = made(text).plain_text
+
+    def instead(found: Match[str]) -> str:
+        return _like(found.group(0), new)
+
+    changed_words, times = subn(pattern, instead, words, count=1)
+    assert times == 1, f"not printed: {old}"
+    return changed_words
+
+
+def _like(found: str, new: str) -> str:
+    """With spaces that are part of names kept."""
+    for name in {w for w in found.split() if "\u00a0" in w}:
+        new = new.replace(name.replace("\u00a0", " "), name)
+    for name in _NAMES:
+        new = new.replace(name.replace("\u00a0", " "), name)
+    return new
+
+
+_NAMES = ("right\u00a0front", "left\u00a0front", "left\u00a0mitten", "right\u00a0mitten", "left\u00a0thumb", "right\u00a0thumb")
+
+
+@pytest.mark.parametrize(("name", "text", "old", "new"), IN_WORDS, ids=[row[0] for row in IN_WORDS])
+def test_in_the_words(name: str, text: str, old: str, new: str) -> None:
+    told = misread(text, _printed(text, old, new))
+    assert told, f"{name}: not caught"
+    assert told <= {"words-knit-otherwise", "words-contradict", "words-unreadable"}, told
+
+
+@pytest.mark.parametrize("text", [PULLOVER, CARDIGAN, MITTENS, PANELS], ids=["pullover", "cardigan", "mittens", "panels"])
+def test_a_sentence_of_joining_or_hanging_left_out(text: str) -> None:
+    """Each by itself."""
+    sentences = _sentences(made(text).plain_text)
+    some = [s for s in sentences if any(w in s for w in ("Join ", "hang the", "pick up", "make the", "makes the"))]
+    assert len(some) > 4
+    for sentence in some:
+        assert misread(text, made(text).plain_text.replace(sentence, "", 1)), sentence
+
+
+def _sentences(text: str) -> list[str]:
+    """Lines with those that go on from them."""
+    found: list[str] = []
+    for line in text.splitlines(keepends=True):
+        if line.startswith("    ") and found:
+            found[-1] += line
+        else:
+            found.append(line)
+    return [s for s in found if s.startswith(("[ ]", "-   "))]
+
+
+@pytest.mark.parametrize("text", [PULLOVER, CARDIGAN, PANELS], ids=["pullover", "cardigan", "panels"])
+def test_a_section_moved(text: str) -> None:
+    """What is joined or hung in another place in the order of work is another order, or cannot be done."""
+    words = made(text).plain_text
+    heads = _heads(words)
+    for at in range(1, len(heads) - 1):
+        parts = [words[a:b] for a, b in zip(heads, [*heads[1:], len(words)], strict=True)]
+        parts[at], parts[at + 1] = parts[at + 1], parts[at]
+        assert misread(text, words[: heads[0]] + "".join(parts)), words[heads[at] : heads[at] + 40]
+
+
+def _heads(words: str) -> list[int]:
+    """Where sections begin: a line underlined with =."""
+    lines = words.splitlines(keepends=True)
+    starts, at = [], 0
+    for i, line in enumerate(lines):
+        if i + 1 < len(lines) and lines[i + 1].startswith("==="):
+            starts.append(at)
+        at += len(line)
+    return starts
