@@ -27,7 +27,7 @@ def _set_in(kind: str, dice: Random) -> Drawn:
     free = dice.random() < 0.7
     bend = "between arm + depth * 0.3 and arm + depth * 0.7" if free else "arm + depth * 0.55"
     head = "between arm + depth * 0.5 and arm + depth" if free else "arm + depth * 0.8"
-    easing = 12
+    easing = 16
 
     def body(name: str, deep: int) -> str:
         return f"""piece {name} in plain
