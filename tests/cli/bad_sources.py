@@ -34,7 +34,7 @@ piece back in plain
     start half wide on waste yarn, with welt
     edges straight to underarm called side
     edges straight to tip called armhole
-    neck 20 cm wide, 2.5 cm deep, round, 14 cm flat
+    neck 20 cm wide, 2.5 cm deep, round, 14 cm flat, cast off
     shoulders held from tip
     end on waste yarn
 
@@ -43,7 +43,7 @@ piece front in plain
     start half wide on waste yarn, with welt
     edges straight to underarm called side
     edges straight to tip called armhole
-    neck 20 cm wide, 8 cm deep, round
+    neck 20 cm wide, 8 cm deep, round, cast off
     shoulders held from tip
     end on waste yarn
 

@@ -85,7 +85,7 @@ def test_two_sources_of_one_name(sound: Path, capsys: Said) -> None:
 def test_a_fault_of_the_compiler_is_told_without_a_traceback(sound: Path, capsys: Said, monkeypatch: pytest.MonkeyPatch) -> None:
     from walewright import solve
 
-    def broken(_: object) -> object:
+    def broken(*_: object) -> object:
         raise ZeroDivisionError("left as it is")
 
     monkeypatch.setattr(solve, "solve", broken)

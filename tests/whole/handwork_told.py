@@ -83,7 +83,6 @@ def steps(outcome: Outcome) -> Iterator[Step]:
         for block in plan.blocks:
             for _, paragraph in block.paragraphs:
                 yield from _within(paragraph)
-        yield from plan.joins
 
 
 def _within(row: Iterable[Step]) -> Iterator[Step]:

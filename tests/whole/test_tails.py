@@ -23,7 +23,7 @@ def test_a_graft_has_four_widths_on_one_of_its_sides(name: str) -> None:
     made = compiled(name)
     assert made.counts is not None
     for plan, work, garment in zip(made.plans, made.works, made.counts.sizes, strict=True):
-        told = {s.origin: s for s in plan.joins if isinstance(s, st.JoinEdges)}
+        told = {s.origin: s for b in plan.blocks for _, row in b.paragraphs for s in row if isinstance(s, st.JoinEdges)}
         for join in garment.joins:
             if join.way == "grafted" and told[join.origin.path].edges != "no tail":
                 pieces = {e.piece for e in (*join.one, *join.other)}

@@ -6,7 +6,7 @@ from walewright.bed.corners import copies_of
 from walewright.bed.fabric import Fabric, Piece
 from walewright.bed.linking import over_another
 from walewright.bed.loops import Kind
-from walewright.bed.lying import beside, from_the_left, hung_edge, same_side, wrong_end, turned
+from walewright.bed.lying import beside, from_the_left, hung_edge, same_side, turned, wrong_end
 from walewright.bed.machine import Machine, Refusal
 from walewright.bed.model import Link, Part
 from walewright.bed.needles import needs_empty

@@ -99,8 +99,8 @@ def buttonholes(design: Design, owner: str) -> int:
 
 @dataclass(frozen=True, slots=True)
 class Tube:
-    """Copies of pieces that are closed to a tube at the levels `at` of `piece`, from below. `open_above`: at a higher level of that
-    piece the tube is no more."""
+    """Copies of pieces that are closed to a tube at the levels `at` of `piece`, from below. `open_above`: at the top of that piece
+    the tube is no more. Where it is one again there, the piece goes from cuff to cuff, and its tubes are sleeves."""
 
     discs: frozenset[tuple[str, int]]
     piece: str
@@ -126,8 +126,8 @@ def tubes(design: Design, walker: Walker) -> tuple[Tube, ...]:
             if levels[0][0] != levels_there[0] or band:
                 # Higher up, a loop may go round body and sleeves together: nothing of a body is so large.
                 continue
-            levels = _before_sleeves(levels)
-            tube = Tube(discs, piece.name, tuple(levels), levels[-1][0] != levels_there[-1])
+            open_above = levels[-1][0] != levels_there[-1]
+            tube = Tube(discs, piece.name, tuple(_before_sleeves(levels)), open_above)
             if discs not in found or len(levels) > len(found[discs].at):
                 found[discs] = tube
     alike: dict[tuple[str, ...], Tube] = {}
