@@ -232,3 +232,20 @@ def _slit(kind: str, dice: Random) -> Drawn:
         short = lines[0].split(" + ")
         damages["corners left out"] = text.replace(lines[0], f"{short[0]} + {short[2]}")
     return Drawn(kind, text, damages)
+
+
+def _twin_bodies(kind: str, dice: Random) -> Drawn:
+    """Back and front are two copies of one piece; each armband lies on one side of the one and on the other side of the next."""
+    way = dice.choice(("", ", linked"))
+    shoulder = f"join body shoulder to body shoulder, each to the next all round{way}"
+    side = "join body side to body side, each to the next all round"
+    arms = "band armband with collar along body armhole_left + body armhole_right"
+    neckband = "band neckband with collar along body neck + body neck"
+    body = _body("body", "4", dice).replace("piece body in plain", "piece body in plain, knit 2")
+    text = _head(kind, dice) + body + _lines([*dice.sample([arms, neckband], 2), shoulder, side])
+    damages = {
+        "shoulders forgotten": _without(text, shoulder),
+        "armbands of one side": text.replace("body armhole_left + body armhole_right", "body armhole_left + body armhole_left"),
+        "sides twice": _twice(text, side),
+    }
+    return Drawn(kind, text, damages)
