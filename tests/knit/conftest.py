@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 import pytest
@@ -18,16 +18,20 @@ from walewright.design.model import (
     Fabric,
     Join,
     Key,
+    Level,
     Machine,
     Origin,
     Piece,
     Way,
     Yarn,
 )
+from walewright.glue import glue
+from walewright.glue.model import Glued, Task
 from walewright.knit import expand, plan
 from walewright.knit import steps as st
 from walewright.knit.operations import Work
 from walewright.solve.model import Counts, Phrase, SizedBand, SizedGarment, SizedJoin, SizedPiece, SizedRun
+from walewright.solve.seams import sized_seam
 
 HERE = Origin("here")
 SIMPLE = Way("simple")
@@ -115,7 +119,7 @@ class Room:
             fabric=fields.pop("fabric", "plain"),
             copies=own.pop("copies", 1),
             mirror_of=None,
-            levels=(),
+            levels=(Level("foot", (0.0,), HERE), Level("top", (rows / 3,), HERE)),
             start_width=(20.0,),
             start_way=own.pop("start_way", "e-wrap"),
             start_edging=own.pop("start_edging", None),
@@ -138,11 +142,19 @@ class Room:
     ) -> Done:
         """Each size's pieces as sentences and as operations, not knitted."""
         design = self._design(sizes, bands, joins)
+        glued = put_together(design)
         garments = tuple(
-            SizedGarment(name, tuple(p for _, p in pieces), tuple(b for _, b in bands), tuple(j for _, j in joins), ())
-            for name, pieces in zip(design.sizes, sizes, strict=True)
+            SizedGarment(
+                name,
+                counted := tuple(p for _, p in pieces),
+                tuple(b for _, b in bands),
+                tuple(j for _, j in joins),
+                (),
+                tuple(sized_seam(design, seam, i, counted) for seam in glued.seams),
+            )
+            for i, (name, pieces) in enumerate(zip(design.sizes, sizes, strict=True))
         )
-        plans = plan(design, Counts(garments, ()))
+        plans = plan(design, glued, Counts(garments, ()))
         return Done(plans, tuple(expand(p, design.charts) for p in plans), ())
 
     def knit(
@@ -182,6 +194,24 @@ class Room:
             making_up=(),
             charts=CHARTS,
         )
+
+
+def put_together(design: Design) -> Glued:
+    """The design glued, with loops that no join of it takes up cast off or hung by hand: they are another stage's to judge."""
+    glued, _ = glue(design)
+    if glued is None:
+        closed = tuple(
+            replace(
+                piece,
+                start_way="e-wrap",
+                end_way="cast-off",
+                openings=tuple(replace(o, taken="cast-off") for o in piece.openings),
+                slots=tuple(replace(s, taken="cast-off") for s in piece.slots),
+            )
+            for piece in design.pieces
+        )
+        glued, _ = glue(replace(design, pieces=closed))
+    return glued or Glued((), (), (), tuple(Task("piece", piece.name) for piece in design.pieces), len(design.pieces), ())
 
 
 @pytest.fixture

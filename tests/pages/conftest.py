@@ -404,11 +404,10 @@ def make_instructions(count: int, counts: s.Counts) -> w.Instructions:
     )
     steps = tuple(say(f"By hand: {text}", every) for text in STEPS)
     joined = tuple(say(f"Join {j}.", every) for j in joins)
-    joining = w.Section("joining", "Making up", 1, (w.Paragraph("", "", (*steps, *joined)),))
+    joining = w.Section("joining", "Making up", 1, (w.Paragraph("", "", (*steps, *joined)),), joining=True)
     return w.Instructions(
         NAMES[:count],
-        tuple(sections),
-        joining,
+        (*sections, joining),
         (("RC", "row counter"), ("st, sts", "stitch, stitches"), ("WP", "working position")),
     )
 
