@@ -292,8 +292,8 @@ def _at_once(run: SizedRun, by: int) -> bool:
 
 
 def _turned_back(runs: Iterable[SizedRun], moved: dict[int, int], steps: Container[int]) -> frozenset[int]:
-    """Rows between two runs where an edge that sloped one way begins to slope the other way. Elsewhere it lies straight from the last
-    move below such a row to the first one above it."""
+    """Rows between two runs where an edge that sloped one way begins to slope the other way. Elsewhere it lies straight from the
+    last move below such a row to the first one above it."""
 
     def way(rows: Iterable[int]) -> int:
         nearest = next((row for row in rows if moved[row]), None)
