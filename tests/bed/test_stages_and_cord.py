@@ -113,6 +113,15 @@ def test_a_half_on_cord_comes_out_as_one_that_was_held(one: One) -> None:
     assert cord != held
 
 
+def test_each_length_of_cord_is_drawn_by_itself(one: One) -> None:
+    """As that of a part beside a slit, where another part waits on the next needle."""
+    two = [LayCord(0, 1), LayCord(2, 3)]
+    apart = fabric(one(*PARTED, *halves(two, [DrawCord(0, 1), DrawCord(2, 3), Release(0, 3)])))
+    held = fabric(one(*PARTED, *halves([Hold(0, 3)], [Release(0, 3)])))
+    assert apart.parents == held.parents
+    assert refusal(one(*PARTED, *halves(two, [DrawCord(0, 0), Release(0, 0)]))) == "cord-drawn-in-part"
+
+
 @pytest.mark.parametrize(
     ("put_by", "back", "code"),
     [

@@ -27,7 +27,7 @@ def _set_in(kind: str, dice: Random) -> Drawn:
     free = dice.random() < 0.7
     bend = "between arm + depth * 0.3 and arm + depth * 0.7" if free else "arm + depth * 0.55"
     head = "between arm + depth * 0.5 and arm + depth" if free else "arm + depth * 0.8"
-    easing = 12
+    easing = 16
 
     def body(name: str, deep: int) -> str:
         return f"""piece {name} in plain
@@ -231,4 +231,21 @@ def _slit(kind: str, dice: Random) -> Drawn:
         damages["the other way round"] = text.replace(lines[0], " + ".join(reversed(lines[0].split(" + "))))
         short = lines[0].split(" + ")
         damages["corners left out"] = text.replace(lines[0], f"{short[0]} + {short[2]}")
+    return Drawn(kind, text, damages)
+
+
+def _twin_bodies(kind: str, dice: Random) -> Drawn:
+    """Back and front are two copies of one piece; each armband lies on one side of the one and on the other side of the next."""
+    way = dice.choice(("", ", linked"))
+    shoulder = f"join body shoulder to body shoulder, each to the next all round{way}"
+    side = "join body side to body side, each to the next all round"
+    arms = "band armband with collar along body armhole_left + body armhole_right"
+    neckband = "band neckband with collar along body neck + body neck"
+    body = _body("body", "4", dice).replace("piece body in plain", "piece body in plain, knit 2")
+    text = _head(kind, dice) + body + _lines([*dice.sample([arms, neckband], 2), shoulder, side])
+    damages = {
+        "shoulders forgotten": _without(text, shoulder),
+        "armbands of one side": text.replace("body armhole_left + body armhole_right", "body armhole_left + body armhole_left"),
+        "sides twice": _twice(text, side),
+    }
     return Drawn(kind, text, damages)

@@ -18,6 +18,7 @@ KINDS = {
     "collar begun": closed._collar_begun,
     "vented": closed._vented,
     "slit": closed._slit,
+    "twin bodies": closed._twin_bodies,
     "turned collar": opens._turned_collar,
     "banded cardigan": opens._banded_cardigan,
     "mirrored bands": opens._mirrored_bands,

@@ -156,7 +156,7 @@ ON_WORK: tuple[tuple[str, str, Callable[[], Work], str], ...] = (
     ("a thumb's seam turned", MITTENS, lambda: _join(MITTENS, 1, ends=("bottom", "top")), "side-turned"),
     ("thumbs sewn to each other", MITTENS, lambda: _join(MITTENS, 0, one=(("left_thumb", "seam left", 0),)), "*"),
     ("panels in another order below the band", PANELS, lambda: _pick(PANELS, "top", 1, copy=3), "*"),
-    ("a panel that is not there", PANELS, lambda: _pick(PANELS, "top", 2, copy=4), "copy-unknown"),
+    ("a panel that is not there", PANELS, lambda: _pick(PANELS, "top", 2, copy=4), "no-such-copy"),
     ("a panel not named", PANELS, lambda: _pick(PANELS, "top", 2, copy=0), "copies-differ"),
     ("panels joined to themselves", PANELS, lambda: _join(PANELS, 0, other=(("panel", "one", 1),)), "*"),
     ("the band before the panels are joined", PANELS, lambda: moved(work_of(PANELS), "top", 1), "edges-do-not-meet"),

@@ -12,7 +12,7 @@ from dataclasses import dataclass, field
 from walewright.bed.model import Edge, Part
 from walewright.bed.outline import Shape, reaches
 from walewright.bed.sides import Sides
-from walewright.knit.operations import NameEdge, Side
+from walewright.knit.operations import NEXT_COPY, NameEdge, Side
 
 Corner = tuple[str, int]
 """A side ("left", "right") and a row along it; or a name of an opening or a slot and where there: 0 foot left, 1 foot right, 2 head
@@ -25,7 +25,7 @@ Corners = tuple[Corner, Corner]
 @dataclass(frozen=True, slots=True)
 class HungEdge:
     """An edge of a finished piece on needles `first`..`last` (indices), by the name it was asked for, with its corners at the left
-    and at the right needle (None where they are not known). `copy` 0: of each copy."""
+    and at the right needle (None where they are not known). `copy` as in `PickUpEdge`."""
 
     piece: str
     edge: str
@@ -37,6 +37,10 @@ class HungEdge:
     facing: str
     left_end: str
     """Which of its ends is at the left: of rows "bottom" or "top", of stitches "left" or "right"."""
+
+    def copy_for(self, number: int, copies: int) -> int:
+        """Which of the copies of the piece hangs on copy `number` of the block."""
+        return self.copy if self.copy > 0 else number % copies + 1 if self.copy == NEXT_COPY else number
 
     @property
     def label(self) -> str:
@@ -159,4 +163,4 @@ class Meetings:
 
 def copies_of(copy: int, copies: int) -> Iterator[int]:
     """The copies that are meant: one, or (0) each."""
-    yield from (copy,) if copy else range(1, copies + 1)
+    yield from (copy,) if copy > 0 else range(1, copies + 1)

@@ -7,7 +7,7 @@ way round.
 
 from __future__ import annotations
 
-from walewright.bed.corners import Corners, HungEdge, copies_of
+from walewright.bed.corners import Corners, HungEdge
 from walewright.bed.fabric import Fabric
 from walewright.bed.machine import Machine, Refusal
 from walewright.bed.model import Edge
@@ -112,7 +112,7 @@ def _each(m: Machine, hung: HungEdge) -> list[tuple[str, int]]:
     """(piece, copy) that the copies of this block lie on."""
     fabric = m.pieces[hung.piece].fabric
     copies = 1 if fabric is None else fabric.copies
-    return [(hung.piece, copy) for copy in copies_of(hung.copy, copies)]
+    return [(hung.piece, hung.copy_for(number, copies)) for number in range(1, m.copies + 1)]
 
 
 def put_together(m: Machine, name: str, own: Corners | None) -> Refusal | None:
@@ -135,12 +135,12 @@ def put_together(m: Machine, name: str, own: Corners | None) -> Refusal | None:
 def _sides_together(m: Machine, name: str) -> Refusal | None:
     """What is hung with its purl side to the knitter goes on in what is knitted; what is linked over it lies face to face with
     it. A first row that was rehung is hung too."""
-    under = [(h.piece, h.copy, h.facing == "knit") for h in m.hung] + [(piece, 0, facing == "knit") for piece, facing in m.rehung]
-    over = [(h.piece, h.copy, h.facing == "purl") for h in m.over_hung]
     for number in range(1, m.copies + 1):
-        sheets = [((piece, copy or number), turned) for piece, copy, turned in (*under, *over)]
+        under = [((h.piece, h.copy_for(number, m.copies)), h.facing == "knit") for h in m.hung]
+        first_rows = [((piece, number), facing == "knit") for piece, facing in m.rehung]
+        over = [((h.piece, h.copy_for(number, m.copies)), h.facing == "purl") for h in m.over_hung]
         own = [((name, number), False)] if not over else []
-        odd = m.meetings.sides.together([*sheets, *own])
+        odd = m.meetings.sides.together([*under, *first_rows, *over, *own])
         if odd is not None:
             return m.refuse(
                 "side-turned",

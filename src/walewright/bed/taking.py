@@ -10,7 +10,7 @@ from walewright.bed.lying import beside, from_the_left, hung_edge, same_side, tu
 from walewright.bed.machine import Machine, Refusal
 from walewright.bed.model import Link, Part
 from walewright.bed.needles import needs_empty
-from walewright.knit.operations import PickUpEdge, Rehang, needle
+from walewright.knit.operations import NEXT_COPY, PickUpEdge, Rehang, needle
 
 FOLLOWS = "follows-from-earlier"
 """The code of a refusal that only repeats an earlier one: the piece was never finished. It is not reported."""
@@ -127,7 +127,7 @@ def _take(m: Machine, piece: Piece, fabric: Fabric, name: str, edge: tuple[str, 
 
 def _wrong_copy(m: Machine, op: PickUpEdge, fabric: Fabric) -> Refusal | None:
     """One of several copies is named, and then by a block that is knitted once; or each copy of the block takes its own."""
-    if op.copy == 0:
+    if op.copy in (0, NEXT_COPY):
         return None if m.copies == fabric.copies else _copies_differ(m, op.piece, fabric)
     if fabric.copies == 1 or not 1 <= op.copy <= fabric.copies:
         there = f"{fabric.copies} times" if fabric.copies > 1 else "once"

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from walewright.design.charts import Cell, Chart, Key
 from walewright.design.fabrics import Fabric, Yarn
 from walewright.design.origin import Origin, PerSize
+from walewright.design.rate import Rate as Rate
 from walewright.design.wearing import Finished, Lap, Measured, Passage
 from walewright.design.within import Motif, RepeatStretch, Zone
 
@@ -101,27 +102,6 @@ class Way:
     kind: str
     inset: int = 0
     at_once: int = 1
-
-
-@dataclass(frozen=True, slots=True)
-class Rate:
-    """`stitches` every `rows` rows. The first move is made after `first` rows of its run at the earliest, and `last` rows follow
-    the last one. `at_carriage`: a move is made where the carriage is."""
-
-    stitches: int
-    rows: int
-    first: int
-    last: int
-    at_carriage: bool
-
-    @property
-    def spare(self) -> int:
-        """Rows of a run that are no part of a gap between two moves, where these are short."""
-        return max(0, self.first + self.last - self.rows)
-
-    def moves(self, rows: int) -> int:
-        """How often the edge moves in a run of so many rows."""
-        return max(0, (rows - self.spare) // self.rows)
 
 
 @dataclass(frozen=True, slots=True)

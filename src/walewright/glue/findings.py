@@ -196,6 +196,26 @@ def _half(join: Join, name: EdgeName, loose: Unit, surface: Surface) -> Diagnost
     )
 
 
+def mixed_copies(surface: Surface, lines: Sequence[Hung]) -> Iterator[Diagnostic]:
+    """Bands and pieces that are hung several times: each copy lies on the same copy of a piece, or on the next; of other copies
+    nobody could say which."""
+    told: set[str] = set()
+    for line in lines:
+        owner = line.hanging.owner
+        times = sum(1 for other in lines if other.hanging.owner == owner)
+        for edge in (surface.edges[e] for e in line.path if times > 1):
+            if (edge.copies != times or (edge.copy - line.copy) % times > 1) and owner not in told:
+                told.add(owner)
+                yield Diagnostic(
+                    "copies-mixed",
+                    f"`{owner}` is hung {times} times, on a {edge.owner} that is knitted {edge.copies} times: nobody can say which "
+                    "copy of the one lies on which of the other",
+                    (Label(line.hanging.origin.span, "hung here"),),
+                    (),
+                    ("describe the copies that one of them lies on as pieces of their own, or name all copies in one line",),
+                )
+
+
 def _one_word(edge: str) -> str:
     return edge.replace(" ", "_")
 

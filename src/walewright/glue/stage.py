@@ -44,6 +44,7 @@ def _attempt(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...], Surf
     told += findings.shut_lines(design, joining, work)
     told += findings.left_open(design, surface)
     told += findings.left_over(design, joining)
+    told += findings.mixed_copies(surface, lines)
     if not told and surface.handles():
         told += findings.crossed(design)
     if told:

@@ -260,6 +260,10 @@ class Rehang:
     facing: str = "purl"
 
 
+NEXT_COPY = -1
+"""In place of the number of a copy: each copy of the block takes the next one, the last copy the first."""
+
+
 @dataclass(frozen=True, slots=True)
 class PickUpEdge:
     """Pick up along `edge` of `piece` on the empty needles in work `first..last`, evenly over what is there.
@@ -267,7 +271,7 @@ class PickUpEdge:
 
     The piece's `facing` side ("purl" or "knit") is to the knitter, and the edge's `left_end` hangs at the left: of rows "bottom" or
     "top", of stitches "left" or "right" as they hung on the bed. `copy` is which of the piece's copies, 0 where there is one, or
-    where each copy of this block takes its own."""
+    where each copy of this block takes its own; `NEXT_COPY`."""
 
     piece: str
     edge: str

@@ -114,7 +114,7 @@ def _seams_of(join: Join, copies: dict[str, int]) -> Iterator[tuple[Walk, Walk]]
 def _linked(fabric: Fabric) -> Iterator[tuple[Walk, Walk]]:
     for number in range(1, fabric.copies + 1):
         one, other = (
-            (tuple((h.piece, _shoulder(h.label), h.copy or number) for h in line), line[0].left_end)
+            (tuple((h.piece, _shoulder(h.label), h.copy_for(number, fabric.copies)) for h in line), line[0].left_end)
             for line in (fabric.hung, fabric.hung_over)
         )
         yield one, other
@@ -148,7 +148,7 @@ def otherwise_hung(design: Design, glued: Glued, result: BedResult) -> Iterator[
 def _hung(fabric: Fabric, fabrics: dict[str, Fabric]) -> Iterator[tuple[Walk, str]]:
     for number in range(1, fabric.copies + 1):
         if fabric.hung:
-            chain = tuple((h.piece, _on_the_bed(fabrics[h.piece], h.label), h.copy or number) for h in fabric.hung)
+            chain = tuple((h.piece, _on_the_bed(fabrics[h.piece], h.label), h.copy_for(number, fabric.copies)) for h in fabric.hung)
             yield (chain, fabric.hung[0].left_end), fabric.hung[0].facing
 
 

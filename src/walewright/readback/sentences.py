@@ -12,7 +12,7 @@ from lark import Lark, Token, Transformer, Tree
 from lark.exceptions import UnexpectedInput
 from lark.lexer import PatternRE, PatternStr, TerminalDef
 
-from walewright.knit.operations import Side, slot
+from walewright.knit.operations import NEXT_COPY, Side, slot
 
 SKIPPED = "–"
 
@@ -323,7 +323,7 @@ class _Phrases(Transformer[Token, Any]):
 
     def COPY(self, token: Token) -> int:
         """0 stands for each copy."""
-        return 0 if token == "(each)" else int(re.sub(r"\D", "", token))
+        return 0 if token == "(each)" else NEXT_COPY if token == "(next)" else int(re.sub(r"\D", "", token))
 
     def WASTE_WAY(self, token: Token) -> str:
         return "comb" if token == "with the comb" else "e-wrap"

@@ -192,6 +192,7 @@ DESIGN = _errors(
 
 GLUE = {
     **_errors(
+        copies_mixed="Copies of a band lie on several copies of a piece, and it cannot be told on which.",
         copies_left_over="Of a piece knitted several times nothing is joined to some copies.",
         edge_used_twice="A stretch of an edge is joined or taken up twice.",
         join_not_in_line="The edges of a side of a join do not make one line.",

@@ -17,7 +17,7 @@ from walewright.glue.model import EndAt, Line, Place
 from walewright.report.model import Diagnostic, Label
 from walewright.solve.edgings import edging_rows, even, needles_of
 from walewright.solve.geometry import Stretch, called_on_both, split_part, stretches
-from walewright.solve.model import PickUp, SizedBand, SizedPiece, SizedSlot
+from walewright.solve.model import NEXT_COPY, PickUp, SizedBand, SizedPiece, SizedSlot
 
 STITCH_FOR_STITCH = 0.15
 """Loops are taken one for one while the band is at most so much finer or coarser than they are (from memory; common practice
@@ -90,7 +90,7 @@ def _walk(design: Design, line: Line, pieces: Sequence[SizedPiece], band: Fabric
             if stretch.points:
                 alone = stretch.part in ("left", "right") and _on_one_side(design.piece(place.owner), head)
                 part = _part(EdgeName(place.owner, head), replace(stretch, part="whole") if alone else stretch, band)
-                told = replace(part, facing=line.facing, left_end=end, copy=which_copy(place, line.copies))
+                told = replace(part, facing=line.facing, left_end=end, copy=which_copy(place, line))
                 found.append(replace(told, live=_is_live(design.piece(place.owner), place.edge)))
     return found
 
@@ -111,9 +111,12 @@ def _on_one_side(piece: Piece, edge: str) -> bool:
     return sides in ([True, False], [False, True])
 
 
-def which_copy(place: Place, lines: int) -> int:
-    """The number of a copy where it has to be told: not where each copy has a line of its own."""
-    return place.copy if place.copies > 1 and lines == 1 else 0
+def which_copy(place: Place, line: Line) -> int:
+    """The number of a copy where it has to be told: not where each copy has a line of its own. Where each line lies on two copies,
+    joined each to the next, one is its own and the other the next."""
+    if line.copies == 1:
+        return place.copy if place.copies > 1 else 0
+    return NEXT_COPY if (place.copy - line.copy) % place.copies == 1 and place.copies > 1 else 0
 
 
 def _part(edge: EdgeName, stretch: Stretch, band: Fabric) -> _Part:

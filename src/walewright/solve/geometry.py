@@ -6,7 +6,7 @@ measures the fabric that it made, and knows no phrases; the two have to agree.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Container, Iterable, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 from math import hypot
@@ -246,6 +246,7 @@ def _polyline(
     moves = [run for run in runs if not run.across]
     by_row = _moved_at(moves)
     turns, steps = _turns(moves), {row: abs(by) for run in moves for row, by in run.changes() if _at_once(run, by)}
+    backs = _turned_back(moves, by_row, steps)
     line, count, sideways, before, turned = [(0.0, 0.0)], 0, 0, between[0], ""
     across = up = 0.0
     rows_per_cm = 0.0
@@ -254,7 +255,7 @@ def _polyline(
         if row == before + 1 and row > 1 and before in by_row:
             sideways += by_row[before]
             turned = "step" if before in steps else turned or ("turn" if before in turns else "")
-        here = before in turns or row != before + 1
+        here = before in backs or row != before + 1
         before = row
         if row in held:
             continue
@@ -288,6 +289,19 @@ def _at_once(run: SizedRun, by: int) -> bool:
     """Whether a move is a step: cast off or on. Two decreased at once are laid on their neighbours, and slope like single ones;
     nothing of them is left to pick up."""
     return abs(by) > 1 and by != -run.way.at_once
+
+
+def _turned_back(runs: Iterable[SizedRun], moved: dict[int, int], steps: Container[int]) -> frozenset[int]:
+    """Rows between two runs where an edge that sloped one way begins to slope the other way. Elsewhere it lies straight from the
+    last move below such a row to the first one above it."""
+
+    def way(rows: Iterable[int]) -> int:
+        nearest = next((row for row in rows if moved[row]), None)
+        return moved[nearest] if nearest is not None and nearest not in steps else 0
+
+    between = {row for run in runs for row in (run.from_row, run.to_row)} - moved.keys()
+    rows = sorted(moved)
+    return frozenset(row for row in between if way(reversed([r for r in rows if r < row])) * way(r for r in rows if r > row) < 0)
 
 
 def _turns(runs: Iterable[SizedRun]) -> frozenset[int]:

@@ -198,6 +198,10 @@ class SizedPiece:
         return row + sum((r.times - 1) * (r.to_row - r.from_row) for r in self.repeats if r.to_row <= row)
 
 
+NEXT_COPY = -1
+"""In place of the number of a copy: each copy takes the next one, the last the first."""
+
+
 @dataclass(frozen=True, slots=True)
 class PickUp:
     """`stitches` to pick up along one edge of a piece. `part`: "whole", or of a neck "left", "centre", "right"
@@ -213,7 +217,7 @@ class PickUp:
     left_end: str = ""
     """The end that hangs at the left: of rows "bottom" or "top", of stitches "left" or "right" as they hung on the bed."""
     copy: int = 0
-    """Which of several copies of the piece; 0: the only one, or each copy with its own."""
+    """Which of several copies of the piece; 0: the only one, or each copy with its own; `NEXT_COPY`."""
     live: bool = False
     """Whether open loops wait there."""
 

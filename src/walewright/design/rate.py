@@ -1,0 +1,26 @@
+"""A rate of shaping, as an edge has it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Rate:
+    """`stitches` every `rows` rows. The first move is made after `first` rows of its run at the earliest, and `last` rows follow
+    the last one. `at_carriage`: a move is made where the carriage is."""
+
+    stitches: int
+    rows: int
+    first: int
+    last: int
+    at_carriage: bool
+
+    @property
+    def spare(self) -> int:
+        """Rows of a run that are no part of a gap between two moves, where these are short."""
+        return max(0, self.first + self.last - self.rows)
+
+    def moves(self, rows: int) -> int:
+        """How often the edge moves in a run of so many rows."""
+        return max(0, (rows - self.spare) // self.rows)

@@ -1,0 +1,54 @@
+"""Pieces knitted several times: which copy meets which, and what lies on two of them."""
+
+from __future__ import annotations
+
+from glued_garments import CARDIGAN, PULLOVER, errors, made
+
+from walewright.knit.operations import NEXT_COPY, PickUpEdge
+
+STRIPS = CARDIGAN.replace(
+    "band left_band with collar along left_front edge\n",
+    """piece strip in plain, knit 2
+    levels foot 0 cm, top 24 cm
+    start 4 cm wide with e-wrap
+    edges straight to top called edge
+    end cast off
+join strip edge to left_front edge
+join strip edge to right_front edge
+""",
+).replace("band right_band with collar along right_front edge, buttonholes 4 over 1 stitch, 2 cm first, 2 cm last\n", "")
+
+TWINS = PULLOVER[: PULLOVER.index("piece front")].replace("piece back in plain", "piece body in plain, knit 2")
+TWINS += """band armband with collar along body armhole_left + body armhole_right
+band neckband with collar along body neck + body neck
+join body shoulder to body shoulder, each to the next all round
+join body side to body side, each to the next all round
+"""
+
+
+def test_a_copy_that_nothing_is_joined_to_has_its_turn_first() -> None:
+    """One strip for each front, though both sides of one strip would do."""
+    outcome = made(STRIPS)
+    assert outcome.proven, outcome.diagnostics
+    joined = [j for j in outcome.works[0].joins if any(piece == "strip" for piece, _, _ in j.one)]
+    assert sorted(copy for j in joined for _, _, copy in j.one) == [1, 2]
+    assert "edge-half-joined" in {d.code for d in outcome.diagnostics}
+
+
+def test_an_armband_lies_on_a_body_and_on_the_next() -> None:
+    outcome = made(TWINS)
+    assert outcome.proven, outcome.diagnostics
+    (armband,) = (b for b in outcome.works[0].blocks if b.name == "armband")
+    picked = [op for op in armband.operations if isinstance(op, PickUpEdge)]
+    assert armband.copies == 2
+    assert [op.copy for op in picked] == [0, NEXT_COPY]
+    assert "body (next) armhole" in " ".join(outcome.plain_text.split())
+
+
+def test_other_copies_cannot_be_told() -> None:
+    panels = TWINS[: TWINS.index("piece body")] + (
+        "piece panel in plain, knit 4\n    levels hem 0 cm, top 20 cm\n    start 14 cm wide with e-wrap\n"
+        "    left edge straight to top called one\n    right edge straight to top called other\n    end on waste yarn\n"
+        "band top with collar along panel end + panel end\njoin panel other to panel one, each to the next\n"
+    )
+    assert errors(made(panels)) == {"copies-mixed"}
