@@ -198,13 +198,14 @@ def _half(join: Join, name: EdgeName, loose: Unit, surface: Surface) -> Diagnost
 
 def mixed_copies(surface: Surface, lines: Sequence[Hung]) -> Iterator[Diagnostic]:
     """Bands and pieces that are hung several times: each copy lies on the same copy of a piece, or on the next; of other copies
-    nobody could say which."""
+    nobody could say which. A band up both sides of a piece that is knitted once is another mistake."""
     told: set[str] = set()
     for line in lines:
         owner = line.hanging.owner
         times = sum(1 for other in lines if other.hanging.owner == owner)
         for edge in (surface.edges[e] for e in line.path if times > 1):
-            if (edge.copies != times or (edge.copy - line.copy) % times > 1) and owner not in told:
+            mixed = edge.copies != times or (edge.copy - line.copy) % times > 1
+            if mixed and edge.copies > 1 and owner not in told:
                 told.add(owner)
                 yield Diagnostic(
                     "copies-mixed",
