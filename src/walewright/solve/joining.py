@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from walewright.design.model import Design, EdgeName, Join
+from walewright.glue.model import Glued
 from walewright.solve.lengths import FINE, ROUNDING, Garment, Measured, edge_terms
 from walewright.solve.programme import Draft, Kind, Linear, Rule, Wish, total
 
@@ -43,6 +45,20 @@ def rounded(side: Sequence[EdgeName]) -> frozenset[str]:
     both sides count on both. Otherwise one of them lies on one of the other piece's, and counts once."""
     along = {e.piece for e in side if e.edge in ("start", "end")}
     return frozenset(e.piece for e in side if e.piece in along)
+
+
+def edge_by_edge(joins: Sequence[Join], glued: Glued) -> tuple[Join, ...]:
+    """The joins, each that names several edges to lie one by one along others written as one for each seam: the two sides of a back
+    called by one name, along a left and a right front."""
+    found: list[Join] = []
+    for number, join in enumerate(joins):
+        seams = [seam for seam in glued.seams if seam.join == number]
+        if len(join.one) == len(join.other) or any(len(s.one) != 1 or len(s.other) != 1 for s in seams):
+            found.append(join)
+            continue
+        sides = dict.fromkeys((s.one[0].owner, s.one[0].edge, s.other[0].owner, s.other[0].edge) for s in seams)
+        found += [replace(join, one=(EdgeName(a, b),), other=(EdgeName(c, d),)) for a, b, c, d in sides]
+    return tuple(found)
 
 
 def with_free_levels(design: Design, join: Join) -> tuple[str, ...]:

@@ -15,7 +15,7 @@ from walewright.solve.conflict import explain
 from walewright.solve.deviations import deviations
 from walewright.solve.garment import sized_pieces
 from walewright.solve.highs import Answer, feasible, solve_programme
-from walewright.solve.joining import join_rules
+from walewright.solve.joining import edge_by_edge, join_rules
 from walewright.solve.lengths import Garment
 from walewright.solve.matched import cannot_match, matching_rules, unmatched
 from walewright.solve.matching import movers, pinned
@@ -37,6 +37,7 @@ def solve(design: Design, glued: Glued) -> tuple[Counts | None, Found]:
     told = (*_band_faults(design), *unlike_joins(design), *cannot_match(design), *repeats_on_a_slope(design), *too_wide(design))
     if told:
         return None, told
+    joins, design = design.joins, replace(design, joins=edge_by_edge(design.joins, glued))
     matched = tuple(join for join in design.joins if movers(design, join))
     programme, terms = programme_of(design, matched)
     answers, told = _answered(design, programme, [])
@@ -51,7 +52,7 @@ def solve(design: Design, glued: Glued) -> tuple[Counts | None, Found]:
         answers, told = _answered(design, programme, answers)
         if told:
             return None, told
-    return _counted(design, glued, programme, terms, answers)
+    return _counted(replace(design, joins=joins), glued, programme, terms, answers)
 
 
 def programme_of(design: Design, matched: Sequence[Join] = ()) -> tuple[Programme, dict[str, tuple[PieceTerms, ...]]]:

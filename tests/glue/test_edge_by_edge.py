@@ -1,0 +1,22 @@
+"""One join for both sides of a back: each front lies along one of them, and none is added to the other."""
+
+from __future__ import annotations
+
+from sewn import HEAD, JACKET, SHIPPED
+
+from walewright.pipeline import compile
+
+APART = "join back side to right_front side\njoin back side to left_front side\n"
+
+
+def test_two_fronts_joined_in_one_line_are_measured_one_by_one() -> None:
+    together = HEAD + JACKET.replace(APART, "join back side to right_front side + left_front side\n")
+    assert together != HEAD + JACKET
+    made = compile(together, "sewn.wale", SHIPPED)
+    assert made.proven, [d.message for d in made.diagnostics]
+
+
+def test_and_so_where_the_fronts_are_named_first() -> None:
+    together = HEAD + JACKET.replace(APART, "join right_front side + left_front side to back side\n")
+    made = compile(together, "sewn.wale", SHIPPED)
+    assert made.proven, [d.message for d in made.diagnostics]
