@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from sewn import HEAD, JACKET, SHIPPED
 
+from walewright.design import Changes
 from walewright.pipeline import compile
 
 APART = "join back side to right_front side\njoin back side to left_front side\n"
@@ -12,11 +13,11 @@ APART = "join back side to right_front side\njoin back side to left_front side\n
 def test_two_fronts_joined_in_one_line_are_measured_one_by_one() -> None:
     together = HEAD + JACKET.replace(APART, "join back side to right_front side + left_front side\n")
     assert together != HEAD + JACKET
-    made = compile(together, "sewn.wale", SHIPPED)
+    made = compile(together, "sewn.wale", SHIPPED, Changes())
     assert made.proven, [d.message for d in made.diagnostics]
 
 
 def test_and_so_where_the_fronts_are_named_first() -> None:
     together = HEAD + JACKET.replace(APART, "join right_front side + left_front side to back side\n")
-    made = compile(together, "sewn.wale", SHIPPED)
+    made = compile(together, "sewn.wale", SHIPPED, Changes())
     assert made.proven, [d.message for d in made.diagnostics]
