@@ -13,7 +13,7 @@ from itertools import pairwise
 from walewright.design.model import Design, Lap, Measured
 from walewright.fit.cloth import Cloth
 from walewright.fit.loops import Key, Loop, Walker, rows_of
-from walewright.fit.model import Closing, Girth
+from walewright.fit.model import ROWS, Closing, Girth
 
 
 @dataclass(frozen=True, slots=True)
@@ -167,7 +167,7 @@ def body(all_tubes: Sequence[Tube]) -> Tube | None:
 def girths(design: Design, walkers: Sequence[Walker]) -> tuple[Girth, ...]:
     """Girths of every tube: at its first and last level, and where it is narrowest or widest between them."""
     by_size = [tubes(design, w) for w in walkers]
-    own = body(by_size[0])
+    own = None if _for_feet(design) else body(by_size[0])
     found = _sideways(design, walkers, {owner for tube in by_size[0] for owner in tube.owners})
     for tube in by_size[0]:
         alike = [t for of in by_size for t in of if (t.discs, t.piece) == (tube.discs, tube.piece)]
@@ -182,6 +182,11 @@ def girths(design: Design, walkers: Sequence[Walker]) -> tuple[Girth, ...]:
             last = number == len(tube.at) - 1
             found.append(Girth(tube.piece, level, _over(first), first.closing, values, is_body and last))
     return tuple(found)
+
+
+def _for_feet(design: Design) -> bool:
+    """Whether it is to fit feet: a sock's tube, open above like a body's, has no armholes."""
+    return any(m.body in ROWS["foot"] for m in design.measurements if m.to_fit or m.published)
 
 
 def _telling(cm: Sequence[float], is_body: bool) -> list[int]:

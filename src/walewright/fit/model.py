@@ -12,6 +12,15 @@ from walewright.design.model import Origin, PerSize
 from walewright.glue.model import Chain
 
 Closing = Literal["closed", "lapped", "edge to edge"]
+ROWS = {
+    "head": ("head",),
+    "hand": ("hand",),
+    "foot": ("foot_circumference", "foot"),
+    "hips": ("hips",),
+    "calf": ("calf",),
+}
+"""Rows of the size tables that say how large a part of the body is."""
+
 Role = Literal["", "neck", "cuff", "waist", "leg"]
 
 

@@ -8,7 +8,7 @@ from walewright.design.model import Design, Measurement, Passage
 from walewright.fit.cloth import Cloth
 from walewright.fit.girths import narrower, width_of
 from walewright.fit.loops import Walker
-from walewright.fit.model import Passing, Ring
+from walewright.fit.model import ROWS, Passing, Ring
 from walewright.fit.rings import STRIPS, measure
 from walewright.glue.model import Chain, Glued, Place
 from walewright.report.model import Diagnostic, Label, Severity
@@ -23,15 +23,6 @@ FOOT = 1.3
 """Heel over instep, as a share of the girth round the ball of the foot (from memory)."""
 HIPS_MORE = 2.0
 """cm that a waist has to be wider, stretched, than the hips (common practice)."""
-
-ROWS = {
-    "head": ("head",),
-    "hand": ("hand",),
-    "foot": ("foot_circumference", "foot"),
-    "hips": ("hips",),
-    "calf": ("calf",),
-}
-"""Rows of the size tables that say how large a part of the body is."""
 
 
 def figure(design: Design, part: str) -> tuple[Measurement, bool] | None:

@@ -9,8 +9,7 @@ from dataclasses import replace
 from walewright.design.model import Design
 from walewright.fit.girths import Tube
 from walewright.fit.loops import Walker
-from walewright.fit.model import Ring
-from walewright.fit.passing import ROWS
+from walewright.fit.model import ROWS, Ring
 from walewright.fit.rings import edges_below
 from walewright.glue.model import Glued
 
