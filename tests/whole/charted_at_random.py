@@ -176,8 +176,8 @@ class _Garment:
         return "knitted first" if how == "first" else f"added after, cast off {self.chance.choice(('chain', 'sewn'))}"
 
     def _bands(self) -> None:
-        """A band round the neck, or along the rows of a side."""
-        if self.chance.random() < 0.5:
+        """A band round the neck, or along the rows of a side that is in no join."""
+        if self.chance.random() < 0.5 or (self.two and not self.neck):
             return
         kind = self.chance.choice(AFTER)
         self.edgings.append(f"edging border in {'plain' if kind else 'rib'}{self._said(kind)}, {self._when('after')}")
@@ -196,7 +196,7 @@ class _Garment:
 
     @property
     def end(self) -> str:
-        return "on waste yarn" if self.held or self.two else "cast off"
+        return "on waste yarn" if self.two else "cast off"
 
     @property
     def fabric(self) -> str:
@@ -220,8 +220,7 @@ class _Garment:
             # Deep enough that the edge need not move by more than a stitch a row.
             least = self.wide * across / 2 * self.per_cm / self.rows_per_cm / self.top + 0.03
             deep = chance.uniform(least, max(least, 0.4))
-            off = chance.choice(("", ", cast off"))
-            lines.append(f"neck wide * {across:.2f} wide, tall * {deep:.2f} deep, {self.neck}{off}")
+            lines.append(f"neck wide * {across:.2f} wide, tall * {deep:.2f} deep, {self.neck}, cast off")
         if self.held:
             lines.append("shoulders held from tip")
         return lines

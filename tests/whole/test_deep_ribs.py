@@ -72,9 +72,9 @@ PIECES = {
     levels hem 0 cm, tip 28 cm, top 30 cm
     start w wide with e-wrap
     edges straight to tip called side
-    neck 12 cm wide, 6 cm deep, round
+    neck 12 cm wide, 6 cm deep, round, cast off
     shoulders held from tip
-    end on waste yarn
+    end cast off
 """,
     "holes": """piece body in rib
     levels hem 0 cm, first 2 cm, last 28 cm, top 30 cm

@@ -9,9 +9,10 @@ from garment import SHIPPED
 from walewright.bed import seam
 from walewright.bed.fabric import Fabric
 from walewright.design import Changes
+from walewright.glue import glue
 from walewright.pipeline import Outcome, compile
 from walewright.solve.geometry import stretches
-from walewright.solve.seams import side_length
+from walewright.solve.seams import chain_length
 
 HEAD = """pattern "Edges"
 
@@ -87,7 +88,7 @@ piece other in plain, mirror of front
     start 40 cm wide with chain
     edges straight to chest called a
     edges slope to 36 cm wide at top called b
-    opening slit 4 cm wide from low to chest, 5 cm right of centre
+    opening slit 4 cm wide from low to chest, 5 cm right of centre, cast off
         left edge slope by 2 cm at chest
     opening scoop 4 cm wide from high to top, cast off
         edges slope to 14 cm wide at top
@@ -134,7 +135,7 @@ piece lining in plain
 
 join lining end to front pocket, grafted
 """,
-    "a cap": """piece body in plain
+    "a cap": """piece back in plain
     levels hem 0 cm, underarm 20 cm, chest 26 cm, top 44 cm
     start 44 cm wide with chain
     edges straight to underarm called side
@@ -142,7 +143,15 @@ join lining end to front pocket, grafted
     edges straight to top called scye
     end cast off
 
-piece sleeve in plain
+piece front in plain
+    levels hem 0 cm, underarm 20 cm, chest 26 cm, top 44 cm
+    start 44 cm wide with chain
+    edges straight to underarm called side
+    edges cast off 3 cm then curve to 34 cm wide at chest called armhole
+    edges straight to top called scye
+    end cast off
+
+piece sleeve in plain, knit 2
     levels cuff 0 cm, widest 30 cm, bend between 34 cm and 38 cm, top between 36 cm and 48 cm
     start 24 cm wide with chain
     edges slope to 32 cm wide at widest
@@ -150,7 +159,8 @@ piece sleeve in plain
     edges arch to 8 cm wide at top called head
     end cast off
 
-join sleeve cap + sleeve head + sleeve end to body armhole + body scye + body armhole + body scye, longer by 2 cm
+join back end to front end
+join sleeve cap + sleeve head + sleeve end to back armhole + back scye + front armhole + front scye, longer by 2 cm
 """,
 }
 
@@ -192,12 +202,14 @@ def test_sides_of_joins_are_as_long_as_they_are_knitted(what: str) -> None:
     outcome = compiled(what)
     assert outcome.design is not None
     assert outcome.counts is not None
+    glued, _ = glue(outcome.design)
+    assert glued is not None
     for size, garment in enumerate(outcome.counts.sizes):
         knitted = fabrics(outcome, size)
-        for join in outcome.design.joins:
-            for side in (join.one, join.other):
-                counted = side_length(outcome.design, garment.pieces, side)
-                bed = seam(knitted, tuple((e.piece, e.edge) for e in side))
+        for sewn in glued.seams:
+            for side in (sewn.one, sewn.other):
+                counted = chain_length(outcome.design, garment.pieces, side)
+                bed = seam(knitted, tuple((p.owner, p.edge) for p in side))
                 assert bed is not None
                 assert (counted.rows, counted.stitches) == (bed.rows, bed.stitches)
                 assert counted.cm == pytest.approx(bed.length_cm, abs=1e-9 + bed.loose_mm / 10)

@@ -61,8 +61,8 @@ def source(chart: str, fit: str, lines: str, fabric: str = "plain", end: str = "
     return f"{GROUND}{made}piece back in {fabric}\n    {levels}\n    start half wide with e-wrap\n{body}    {end}\n"
 
 
-OPEN = "end on waste yarn"
-NECK = "shoulders held from tip; neck 15 cm wide, 8 cm deep, round"
+OPEN = "end cast off"
+NECK = "shoulders held from tip; neck 15 cm wide, 8 cm deep, round, cast off"
 RAGLAN = "edges straight to mid; edges slope to 10 cm wide at top, fashioned 2 in"
 FOUR = "centred, 4 edge stitches"
 
@@ -70,7 +70,7 @@ FOUR = "centred, 4 edge stitches"
 @pytest.mark.parametrize("depth", ["7.75 cm", "8 cm", "8.25 cm", "8.5 cm", "8.75 cm", "9 cm"])
 def test_ropes_go_on_in_both_parts_wherever_the_neck_begins(depth: str) -> None:
     slit = "opening slit 6 cm wide from low to mid, cast off"
-    assert refusals(source("rope", FOUR, f"{slit}; neck 15 cm wide, {depth} deep, round", "figured")) == []
+    assert refusals(source("rope", FOUR, f"{slit}; neck 15 cm wide, {depth} deep, round, cast off", "figured")) == []
 
 
 @pytest.mark.parametrize(
@@ -79,11 +79,15 @@ def test_ropes_go_on_in_both_parts_wherever_the_neck_begins(depth: str) -> None:
         *(source(c, FOUR, NECK, "figured", OPEN) for c in ("lace", "odd_rows", "one_column", "tuck", "rope", "rope_last", "dots")),
         source("lace", "whole repeats, 3 edge stitches", RAGLAN, "figured"),
         source("odd_rows", "balanced, 2 edge stitches", "fabric figured from low to mid; fabric stripy from mid to high"),
-        source("rope", FOUR, "fabric figured from low to tip, 2 repeats wide, 11 cm left of centre; neck 15 cm wide, 8 cm deep, v"),
+        source(
+            "rope",
+            FOUR,
+            "fabric figured from low to tip, 2 repeats wide, 11 cm left of centre; neck 15 cm wide, 8 cm deep, v, cast off",
+        ),
         source("rope_last", "centred, 1 edge stitch", "", "figured", "end cast off sewn"),
         source("tuck", "centred, 1 edge stitch", "", "figured", "end gathered"),
         source("one_column", "whole repeats, 1 edge stitch", "", "figured"),
-        source("fish", "", "motif fish at mid, 12 cm left of centre; neck 15 cm wide, 30.5 cm deep, v", "plain", OPEN),
+        source("fish", "", "motif fish at mid, 12 cm left of centre; neck 15 cm wide, 30.5 cm deep, v, cast off", "plain", OPEN),
         source("lace", "centred, 2 edge stitches", "", "stripy"),
     ],
 )  # fmt: skip
