@@ -115,7 +115,8 @@ TECHNIQUES = (
         ("SlotOnWaste",),
         "Knit the named stitches by hand with a length of waste yarn, a few rows, and drop them; pin the waste to the "
         "front. Then cast on again on the same needles, see below. The loops on the waste wait for a thumb, a pocket or a "
-        "lining.",
+        "lining: a line that hangs them calls them by the slot’s own name, and the foot of the stitches cast on above, which wait "
+        "too, its “upper” edge.",
         "stitches on waste yarn below, new stitches on their needles above",
         _slot,
     ),
