@@ -125,7 +125,8 @@ TECHNIQUES = (
         ("SlotOnWaste", "SlotClosed", "CastOnBetween"),
         "The yarn in the carriage stays where it is. Cut a length of the same yarn about four times as long as the needles "
         "are wide. Bring the empty needles right out; lead the length round each from left to right, a crossed loop on each "
-        "shank, not tight. Leave a tail at both ends and sew them in, closing the corners. Hang a weight below.",
+        "shank, not tight. Leave a tail at both ends: they close the corners and are sewn in when the piece is put "
+        "together. Hang a weight below.",
         "a short length of yarn wound round the empty needles between the stitches",
         _apart,
     ),
