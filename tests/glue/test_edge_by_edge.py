@@ -21,3 +21,15 @@ def test_and_so_where_the_fronts_are_named_first() -> None:
     together = HEAD + JACKET.replace(APART, "join right_front side + left_front side to back side\n")
     made = compile(together, "sewn.wale", SHIPPED, Changes())
     assert made.proven, [d.message for d in made.diagnostics]
+
+
+def test_a_band_that_names_the_edge_of_both_copies_is_shown_how_each_has_its_own() -> None:
+    cuffs = (
+        "piece glove in plain, knit 2\n    levels hem 0 cm, top 10 cm\n    start 20 cm wide with chain\n"
+        "    edges straight to top called side\n    end on waste yarn\n\n"
+        "join glove side to glove side\nband cuff with collar along {}\n"
+    )
+    twice = compile(HEAD + cuffs.format("glove end + glove end"), "sewn.wale", SHIPPED, Changes())
+    (refused,) = [d for d in twice.diagnostics if d.code == "line-not-in-order"]
+    assert refused.helps == ("name it once, `along glove end`: of copies each then has its own",)
+    assert compile(HEAD + cuffs.format("glove end"), "sewn.wale", SHIPPED, Changes()).proven

@@ -90,8 +90,15 @@ def _not_in_line(hanging: Hanging, surface: Surface) -> Diagnostic:
         f"{spoken(hanging.along)} cannot be hung side by side in this order",
         (Label(hanging.origin.span, "hung here"),),
         tuple(notes),
-        ("join what lies between them, or name the edge that lies between them too",),
+        _as_a_line(hanging),
     )
+
+
+def _as_a_line(hanging: Hanging) -> tuple[str, ...]:
+    once = tuple(dict.fromkeys((name.piece, name.edge) for name in hanging.along))
+    if len(hanging.along) > 1 and len(once) == 1:
+        return (f"name it once, `along {spoken(hanging.along[:1])}`: of copies each then has its own",)
+    return ("join what lies between them, or name the edge that lies between them too",)
 
 
 def _nameless(hanging: Hanging, between: tuple[EdgeName, EdgeName], surface: Surface) -> list[str]:
