@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from walewright.bed import BedResult
 from walewright.design.model import Design, Measured, PerSize, Requirement
+from walewright.fit.begun import drawn_in
 from walewright.fit.buttons import buttons
 from walewright.fit.cloth import cloth
 from walewright.fit.girths import girths, lap_of, measured, tubes
@@ -50,6 +51,7 @@ def fit(design: Design, glued: Glued, counts: Counts, results: Sequence[BedResul
     )
     findings = [*told, *unstated, *_otherwise(design, whole), *_small(design, whole), *_short(design, reach)]
     findings += [*_required(design, walkers), *_laps(design, walkers[0])]
+    findings += drawn_in(design, glued, [w.cloth for w in walkers])
     return whole, tuple(findings)
 
 
