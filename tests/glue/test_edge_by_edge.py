@@ -31,5 +31,5 @@ def test_a_band_that_names_the_edge_of_both_copies_is_shown_how_each_has_its_own
     )
     twice = compile(HEAD + cuffs.format("glove end + glove end"), "sewn.wale", SHIPPED, Changes())
     (refused,) = [d for d in twice.diagnostics if d.code == "line-not-in-order"]
-    assert refused.helps == ("name it once, `along glove end`: of copies each then has its own",)
+    assert refused.helps[0] == "if each copy of the glove is to have its own, name its edge once"
     assert compile(HEAD + cuffs.format("glove end"), "sewn.wale", SHIPPED, Changes()).proven

@@ -97,7 +97,10 @@ def _not_in_line(hanging: Hanging, surface: Surface) -> Diagnostic:
 def _as_a_line(hanging: Hanging) -> tuple[str, ...]:
     once = tuple(dict.fromkeys((name.piece, name.edge) for name in hanging.along))
     if len(hanging.along) > 1 and len(once) == 1:
-        return (f"name it once, `along {spoken(hanging.along[:1])}`: of copies each then has its own",)
+        return (
+            f"if each copy of the {hanging.along[0].piece} is to have its own, name its edge once",
+            "else join what lies between them, or name the edge that lies between them too",
+        )
     return ("join what lies between them, or name the edge that lies between them too",)
 
 
