@@ -53,7 +53,7 @@ def edge_by_edge(joins: Sequence[Join], glued: Glued) -> tuple[Join, ...]:
     found: list[Join] = []
     for number, join in enumerate(joins):
         seams = [seam for seam in glued.seams if seam.join == number]
-        if len(join.one) == len(join.other) or any(len(s.one) != 1 or len(s.other) != 1 for s in seams):
+        if not seams or len(join.one) == len(join.other) or any(len(s.one) != 1 or len(s.other) != 1 for s in seams):
             found.append(join)
             continue
         sides = dict.fromkeys((s.one[0].owner, s.one[0].edge, s.other[0].owner, s.other[0].edge) for s in seams)
