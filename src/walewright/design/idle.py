@@ -1,4 +1,4 @@
-"""Shapes of the source that no piece uses: what in them would be wrong wherever they were used is told of all the same.
+"""Shapes of the source that no piece uses: what would be wrong in them wherever they were used is reported too.
 
 Names that may be levels or edges of the piece are not: they are known only where a shape is used.
 """

@@ -79,7 +79,7 @@ def understand(
 def understand_all(
     tree: syntax.Tree, shipped: Shipped, changes: Changes, shapes: Iterable[syntax.Shape] = ()
 ) -> tuple[Design | None, tuple[Diagnostic, ...]]:
-    """As `understand`, with all that is defined in the design, used or not, and nothing told of uses."""
+    """As `understand`, with all that is defined in the design, used or not, and no report of what is unused."""
     _, findings, design = _meant(tree, shipped, changes, shapes)
     return design, findings.all()
 

@@ -1,4 +1,4 @@
-"""Which names of a source lead to something that is made: what nothing leads to is told of, and left out of the design.
+"""Which names of a source lead to something that is made: what nothing leads to is reported, and left out of the design.
 
 Uses are gathered from the tree alone, whatever the kind: what is made (pieces, bands, joins and so on) refers to definitions, and
 these to further ones. A definition that none of what is made comes to is unused, though another unused one may name it.

@@ -198,7 +198,7 @@ def _each_to_the_next(joining: Joining, number: int, join: Join) -> None:
 def _best(
     joining: Joining, number: int, ones: Sequence[Run], others: Sequence[Run], same_copy: bool = True
 ) -> tuple[Run, Run] | None:
-    """The two that suit best; None where there are none."""
+    """The two that suit best; None where nothing suits."""
     surface = joining.surface
     pairs = [
         (_cost(surface, a, b) + _copies_cost(joining, number, a, b, same_copy), i, k)

@@ -67,7 +67,7 @@ def _excess_cm(design: Design, garment: SizedGarment, one: PickUp, other: PickUp
 
 
 def _turn(fabric: Fabric, sized: SizedPiece, opening: SizedOpening, parts: set[str], depth: float) -> float:
-    """Degrees that the line turns by: from the gap's edge to its flat part, or, where there is none, to its other edge."""
+    """Degrees that the line turns by: from the gap's edge to its flat part, or, if it has no flat part, to its other edge."""
     sides = [runs for part, runs in (("left", opening.left), ("right", opening.right)) if part in parts]
     return sum(degrees(atan2(depth, _out(fabric, runs, opening.row, depth))) for runs in sides)
 
