@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import replace
 
-from walewright.bed import Bed, Gauge
+from walewright.bed import Bed, BedResult, Fabric, Gauge
 from walewright.knit.operations import (
     Block,
     BreakYarn,
@@ -43,6 +43,18 @@ from walewright.knit.operations import (
 
 BED = Bed(40, (1, 2, 3), {("wool", "4"): Gauge(1.3, 1.85), ("wool", "2"): Gauge(1.4, 2.0)})
 Ops = list[Operation]
+
+
+def fabric(result: BedResult) -> Fabric:
+    """The first thing knitted, without a fault."""
+    assert result.faults == ()
+    return result.fabrics[0]
+
+
+def refusal(result: BedResult) -> str:
+    """The code of the one fault."""
+    (fault,) = result.faults
+    return fault.code
 
 
 def rows(count: int, to: Side) -> Ops:

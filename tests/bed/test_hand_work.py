@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import pytest
+from by_hand import fabric
 
 from walewright.bed import BedResult, Fabric, Kind
 from walewright.bed.lying import from_the_left
@@ -29,11 +30,6 @@ from walewright.knit.operations import (
 One = Callable[..., BedResult]
 START = (MoveCarriage("right"), IntoWork(0, 5), UseYarn("wool", "4"), CastOn("e-wrap", 0, 5))
 """Loops 0..5 on R 1 .. R 6, the carriage at the right."""
-
-
-def fabric(result: BedResult) -> Fabric:
-    assert result.faults == ()
-    return result.fabrics[0]
 
 
 def refusal(result: BedResult) -> tuple[str, str]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import pytest
+from by_hand import fabric
 
 from walewright.bed import BedResult, Fabric, Kind
 from walewright.knit.operations import (
@@ -28,11 +29,6 @@ from walewright.knit.operations import (
 One = Callable[..., BedResult]
 START = (MoveCarriage("right"), IntoWork(0, 3), UseYarn("wool", "4"), CastOn("e-wrap", 0, 3))
 """Loops 0..3 on R 1 .. R 4, the carriage at the right."""
-
-
-def fabric(result: BedResult) -> Fabric:
-    assert result.faults == ()
-    return result.fabrics[0]
 
 
 def test_a_pass_draws_one_loop_through_each(one: One) -> None:

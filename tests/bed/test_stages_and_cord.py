@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import pytest
-from by_hand import Ops, rows
+from by_hand import Ops, fabric, refusal, rows
 
 from walewright.bed import BedResult, Fabric
 from walewright.knit.operations import (
@@ -31,16 +31,6 @@ from walewright.knit.operations import (
 One = Callable[..., BedResult]
 START = (MoveCarriage("right"), IntoWork(0, 7), UseYarn("wool", "4"), CastOn("e-wrap", 0, 7))
 OFF = OntoWaste(0, 7, 8, "end")
-
-
-def fabric(result: BedResult) -> Fabric:
-    assert result.faults == ()
-    return result.fabrics[0]
-
-
-def refusal(result: BedResult) -> str:
-    (fault,) = result.faults
-    return fault.code
 
 
 def faces(made: Fabric, slot: int) -> list[int]:

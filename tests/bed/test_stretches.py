@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable
 from math import hypot
 
 import pytest
-from by_hand import Ops, rows
+from by_hand import Ops, fabric, rows
 
 from walewright.bed import BedResult, Fabric
 from walewright.knit.operations import (
@@ -33,11 +33,6 @@ from walewright.knit.operations import (
 
 One = Callable[..., BedResult]
 WOOL = UseYarn("wool", "4")
-
-
-def fabric(result: BedResult) -> Fabric:
-    assert result.faults == ()
-    return result.fabrics[0]
 
 
 def start(first: int, last: int) -> Ops:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import pytest
-from by_hand import Ops, rows
+from by_hand import Ops, fabric, refusal, rows
 
 from walewright.bed import BedResult, Fabric, Kind
 from walewright.knit.operations import (
@@ -30,16 +30,6 @@ One = Callable[..., BedResult]
 START = (MoveCarriage("right"), IntoWork(0, 7), UseYarn("wool", "4"), CastOn("e-wrap", 0, 7))
 """Loops 0..7 on R 1 .. R 8, the carriage at the right."""
 OFF = OntoWaste(0, 7, 8, "end")
-
-
-def fabric(result: BedResult) -> Fabric:
-    assert result.faults == ()
-    return result.fabrics[0]
-
-
-def refusal(result: BedResult) -> str:
-    (fault,) = result.faults
-    return fault.code
 
 
 def row(made: Fabric, number: int) -> dict[int, int]:

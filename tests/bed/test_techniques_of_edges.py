@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 import pytest
-from by_hand import BED, Ops, rows
+from by_hand import BED, Ops, fabric, refusal, rows
 
 from walewright.bed import BedResult, Fabric, Kind, knit
 from walewright.knit.operations import (
@@ -31,16 +31,6 @@ from walewright.knit.operations import (
 )
 
 One = Callable[..., BedResult]
-
-
-def fabric(result: BedResult) -> Fabric:
-    assert result.faults == ()
-    return result.fabrics[0]
-
-
-def refusal(result: BedResult) -> str:
-    (fault,) = result.faults
-    return fault.code
 
 
 def row(made: Fabric, number: int) -> dict[int, int]:

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 import pytest
-from by_hand import BED, Ops, rows
+from by_hand import BED, Ops, fabric, refusal, rows
 
 from walewright.bed import Bed, BedResult, Fabric, Gauge, Kind, knit
 from walewright.knit.operations import (
@@ -39,16 +39,6 @@ START = (MoveCarriage("right"), IntoWork(0, 9), UseYarn("wool", "4"), CastOn("e-
 """Loops 0..9 on R 1 .. R 10, the carriage at the right."""
 OFF = OntoWaste(0, 9, 8, "end")
 Blocks = tuple[tuple[str, int, int], ...]
-
-
-def fabric(result: BedResult) -> Fabric:
-    assert result.faults == ()
-    return result.fabrics[0]
-
-
-def refusal(result: BedResult) -> str:
-    (fault,) = result.faults
-    return fault.code
 
 
 def knitted(*ops: Operation, bed: Bed) -> Fabric:

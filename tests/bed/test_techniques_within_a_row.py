@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import pytest
-from by_hand import Ops, rows
+from by_hand import Ops, fabric, refusal, rows
 
 from walewright.bed import BedResult, Fabric, Kind
 from walewright.knit.operations import (
@@ -31,16 +31,6 @@ One = Callable[..., BedResult]
 START = (MoveCarriage("right"), IntoWork(0, 5), UseYarn("wool", "4"), CastOn("e-wrap", 0, 5))
 """Loops 0..5 on R 1 .. R 6, the carriage at the right."""
 OFF = OntoWaste(0, 5, 8, "end")
-
-
-def fabric(result: BedResult) -> Fabric:
-    assert result.faults == ()
-    return result.fabrics[0]
-
-
-def refusal(result: BedResult) -> str:
-    (fault,) = result.faults
-    return fault.code
 
 
 def by_slot(made: Fabric, first_loop: int, count: int) -> dict[int, tuple[int, ...]]:
