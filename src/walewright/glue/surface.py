@@ -7,7 +7,7 @@ are kept, so that it can be asked which seams make two corners meet.
 from __future__ import annotations
 
 from collections import deque
-from collections.abc import Container, Iterator, Sequence
+from collections.abc import Container, Sequence
 from dataclasses import dataclass, field
 
 from walewright.glue.model import Chain, EndAt, Place
@@ -112,15 +112,6 @@ class Surface:
                     seen.add(to)
                     queue.append((to, (*by, number) if number >= 0 else by))
         return None
-
-    def ring_of(self, edge: int) -> Iterator[int]:
-        """The edges of a ring, from this one on."""
-        at = edge
-        while True:
-            yield at
-            at = self.edges[at].after
-            if at == edge:
-                return
 
     # -------------------------------------------------------------- what is left
 
