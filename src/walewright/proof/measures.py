@@ -96,8 +96,7 @@ def _widths(made: _Made) -> Iterator[Measure]:
     if piece.start_most is not None:
         wanted = made.chosen.get("width at start", wanted)
     yield made.width("start", wanted, fabric.stitches_at(0), made.stitches_per_cm(0), made.panels_cm(0))
-    for row, station, width, free in _stations(piece, sized, size):
-        spread = any(run.across and run.to_row == row for run in (*sized.left, *sized.right))
+    for row, station, width, free, spread in _stations(piece, sized, size):
         stitches = _stitches(fabric, sized.counter(row), spread)
         if stitches is not None:
             cm = made.chosen.get(f"width at {station}", width) if free else width
@@ -115,19 +114,26 @@ def _stitches(fabric: Fabric, counter: int, spread: bool) -> int | None:
     return None if left is None or right is None else right - left + 1
 
 
-def _stations(piece: Piece, sized: SizedPiece, size: int) -> Iterator[tuple[int, str, float, bool]]:
-    """(row, level, wanted width in cm, chosen from a range) at the end of each run of the outer edges that changes the width in
-    some size. Where nothing changes there is nothing further to measure (every width is compared with the counts all the same), and
-    where the other edge is half-way along a run, no width is asked for."""
+def _stations(piece: Piece, sized: SizedPiece, size: int) -> Iterator[tuple[int, str, float, bool, bool]]:
+    """(row, station, wanted width in cm, chosen from a range, after loops were hung back) at the end of each run of the outer edges
+    that changes the width in some size; where loops are hung back at a level as well, that is a station of its own. Where nothing
+    changes there is nothing further to measure (every width is compared with the counts all the same), and where the other edge is
+    half-way along a run, no width is asked for."""
     rows = {level.name: sized.row(level.name) for level in piece.levels}
-    both = (*piece.left, *piece.right)
+    both = [(run, made.across) for of, counted in zip((piece.left, piece.right), (sized.left, sized.right), strict=True)
+            for run, made in zip(of, counted, strict=True)]
     for level in piece.levels:
-        below = [r for r in both if rows[r.to_level] <= rows[level.name]]
-        if _half_way(piece, rows, rows[level.name]):
+        row = rows[level.name]
+        if _half_way(piece, rows, row):
             continue
-        if any(r.to_level == level.name and (any(r.change) or r.most is not None) for r in both):
-            free = piece.start_most is not None or any(r.most is not None for r in below)
-            yield rows[level.name], level.name, piece.start_width[size] + sum(r.change[size] for r in below), free
+        for spread in (False, True):
+            ends = [run for run, across in both if run.to_level == level.name and across is spread]
+            if not any(any(run.change) or run.most is not None for run in ends):
+                continue
+            below = [run for run, across in both if rows[run.to_level] < row or (rows[run.to_level] == row and across <= spread)]
+            free = piece.start_most is not None or any(run.most is not None for run in below)
+            width = piece.start_width[size] + sum(run.change[size] for run in below)
+            yield row, level.name + (" across" if spread else ""), width, free, spread
 
 
 def _half_way(piece: Piece, rows: Mapping[str, int], at: int) -> bool:
@@ -135,7 +141,7 @@ def _half_way(piece: Piece, rows: Mapping[str, int], at: int) -> bool:
     for side in (piece.left, piece.right):
         begun = 0
         for run in side:
-            if begun < at < rows[run.to_level] and any(run.change):
+            if begun < at < rows[run.to_level] and any(run.most or run.change):
                 return True
             begun = rows[run.to_level]
     return False
