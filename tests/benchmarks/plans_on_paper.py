@@ -15,8 +15,9 @@ from walewright.design import Changes
 from walewright.pipeline import compile
 from walewright.plan import plan_bytes
 
-TESTS = Path(__file__).resolve().parents[1]
-sys.path += [str(TESTS / folder) for folder in ("whole", "docs", "plan")]
+sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "whole"))
+sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "docs"))
+sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "plan"))
 
 from blocks import blocks
 from plan_on_paper import Tally, follow
@@ -35,7 +36,9 @@ def main(names: list[str]) -> None:
         found = follow(json.loads(plan_bytes(outcome)))
         for of in fields(Tally):
             setattr(whole, of.name, getattr(whole, of.name) + getattr(found, of.name))
-        print(f"{name}: {found.sizes} sizes, {found.operations} operations, {found.loops} loops, {found.looked} looked at", flush=True)
+        print(
+            f"{name}: {found.sizes} sizes, {found.operations} operations, {found.loops} loops, {found.looked} looked at", flush=True
+        )
     print(whole)
 
 

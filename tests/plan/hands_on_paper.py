@@ -192,7 +192,9 @@ def hang_feet(p: Paper, op: Op) -> None:
     p.must(not p.feet_hung, "the first row was hung already")
     feet = p.feet
     if not feet:
-        feet = p.first_rows if p.first_kind == "cast on" else [i for i, below in enumerate(p.below) if set(below) & set(p.first_rows)]
+        feet = (
+            p.first_rows if p.first_kind == "cast on" else [i for i, below in enumerate(p.below) if set(below) & set(p.first_rows)]
+        )
     feet = sorted(feet, key=lambda loop: p.slot[loop])
     p.must(len(onto) == len(feet), f"the first row has {len(feet)} loops and {len(onto)} needles take them")
     p.all_are(onto, "work")

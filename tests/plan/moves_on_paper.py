@@ -175,10 +175,10 @@ def hold(p: Paper, op: Op) -> None:
     slots = p.span(op)
     p.all_are(slots, "work", loaded=True)
     ends = p.outermost()
-    if ends and p.side and p.hangs and (slots[0], slots[-1]) != ends:
-        if (slots[-1] == ends[1]) if p.side == "right" else (slots[0] == ends[0]):
-            p.must(len(slots) == 1 and p.held_at_carriage is None, "more than one needle held at the carriage's side")
-            p.held_at_carriage = slots[0]
+    here = ends is not None and ((slots[-1] == ends[1]) if p.side == "right" else (slots[0] == ends[0]))
+    if here and p.side and p.hangs and (slots[0], slots[-1]) != ends:
+        p.must(len(slots) == 1 and p.held_at_carriage is None, "more than one needle held at the carriage's side")
+        p.held_at_carriage = slots[0]
     p.where.update(dict.fromkeys(slots, "held"))
 
 

@@ -99,7 +99,9 @@ def _block(document: Json, block: Json, made: Knitted, tally: Tally) -> Paper:
                 paper.must(number == 0 and row["row"] == op["rows"], f"the counter is set to {op['rows']} under row {row['row']}")
             elif op["do"] in COUNTS:
                 paper.must(row["row"] == paper.counter - 1, f"row {paper.counter} starts under row {row['row']}")
-                paper.must(number == len(row["operations"]) - 1, f"something is done after row {paper.counter} under the one before")
+                paper.must(
+                    number == len(row["operations"]) - 1, f"something is done after row {paper.counter} under the one before"
+                )
             elif op["do"] in ("rehang", "pick-up-edge"):
                 _taken(paper, op, block["copies"], made)
     paper.finish()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 
 CM_PER_INCH = 2.54
@@ -43,9 +44,12 @@ def graded(values: Sequence[str]) -> str:
     return f"{values[0]} ({': '.join(values[1:])})"
 
 
-def grams(value: float) -> str:
-    """To the next 5 g: the figure is an estimate, and too little yarn is worse than too much."""
-    return str(int(-(-value // 5) * 5))
+def whole_grams(garment: float, swatches: float, all_of_it: float) -> tuple[int, int, int, int]:
+    """Garment, swatches, reserve and all of it in whole grams that add up: as a buyer reads them. All of it is rounded up, for too
+    little yarn is worse than too much."""
+    whole = math.ceil(all_of_it - 1e-9)
+    rounded = round(garment), round(swatches)
+    return *rounded, max(whole - sum(rounded), 0), max(whole, sum(rounded))
 
 
 def metres(value: float) -> str:

@@ -120,8 +120,11 @@ def _stations(piece: Piece, sized: SizedPiece, size: int) -> Iterator[tuple[int,
     changes there is nothing further to measure (every width is compared with the counts all the same), and where the other edge is
     half-way along a run, no width is asked for."""
     rows = {level.name: sized.row(level.name) for level in piece.levels}
-    both = [(run, made.across) for of, counted in zip((piece.left, piece.right), (sized.left, sized.right), strict=True)
-            for run, made in zip(of, counted, strict=True)]
+    both = [
+        (run, made.across)
+        for of, counted in zip((piece.left, piece.right), (sized.left, sized.right), strict=True)
+        for run, made in zip(of, counted, strict=True)
+    ]
     for level in piece.levels:
         row = rows[level.name]
         if _half_way(piece, rows, row):

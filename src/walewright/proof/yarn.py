@@ -101,7 +101,7 @@ def _loop(knit: Knit, tex: float) -> _Loop:
 
 
 def _of_fabric(knit: Knit, own: Mapping[str, Tally], tex: Mapping[str, float]) -> dict[str, _Part]:
-    """Grams of each yarn in the garment's share of a fabric and in its swatch, which its yarns share as they share the garment's."""
+    """Grams of each yarn in the garment's share of a fabric and in its swatch; they share both alike."""
     loop = _loop(knit, tex.get(knit.yarn, 0.0))
     swatch = _swatch(knit, tex.get(knit.yarn, 0.0))
     cells = sum(t.loops + t.empty for t in own.values())
@@ -149,9 +149,7 @@ def _use(design: Design, yarn: Yarn, by_fabric: Mapping[str, _Part], sewn: float
     grams = garment + swatches + reserve
     balls = math.ceil(grams / yarn.ball_grams - 1e-9)
     way, error = _way(design, yarn, {name: part.whole for name, part in by_fabric.items()})
-    return YarnUse(
-        yarn.name, yarn.label, grams / yarn.tex * 1000, grams, balls, way, error, "yarn", garment, swatches, reserve
-    )
+    return YarnUse(yarn.name, yarn.label, grams / yarn.tex * 1000, grams, balls, way, error, "yarn", garment, swatches, reserve)
 
 
 def _way(design: Design, yarn: Yarn, by_fabric: Mapping[str, float]) -> tuple[str, float]:
