@@ -366,7 +366,7 @@ def test_everything_of_the_bag_is_measured() -> None:
     found = {m.what: m for m in measures(DESIGN, DESIGNED["bag"], BAG, knitted("bag", bag()), 0)}
     assert {what: (round(m.knitted_cm, 2), m.unit) for what, m in found.items()} == {
         "width at start": (12.31, "st"),
-        "width at crown": (6.15, "st"),
+        "width at crown across": (6.15, "st"),
         "height of dart": (2.16, "rows"),
         "height of dart_top": (4.32, "rows"),
         "height of palm": (7.57, "rows"),

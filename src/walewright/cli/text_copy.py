@@ -135,7 +135,7 @@ def _materials(design: Design, instructions: Instructions, proof: Proof) -> list
         uses = [size.yarn[at] for size in proof.sizes]
         balls = _graded([str(use.balls) for use in uses])
         ball = "ball" if all(use.balls == 1 for use in uses) else "balls"
-        parts = zip(*(whole_grams(use.garment_grams, use.swatch_grams, use.grams) for use in uses), strict=True)
+        parts = zip(*(whole_grams(use.garment_grams, use.swatch_grams, use.reserve_grams) for use in uses), strict=True)
         garment, swatches, reserve, grams = (_graded([str(part) for part in of]) for of in parts)
         lines.append(
             f"{yarn.label or _words(yarn.name)}: buy {balls} {ball} of {yarn.ball_grams:g} g = {yarn.ball_metres:g} m; "

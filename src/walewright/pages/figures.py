@@ -44,12 +44,14 @@ def graded(values: Sequence[str]) -> str:
     return f"{values[0]} ({': '.join(values[1:])})"
 
 
-def whole_grams(garment: float, swatches: float, all_of_it: float) -> tuple[int, int, int, int]:
-    """Garment, swatches, reserve and all of it in whole grams that add up: as a buyer reads them. All of it is rounded up, for too
-    little yarn is worse than too much."""
-    whole = math.ceil(all_of_it - 1e-9)
-    rounded = round(garment), round(swatches)
-    return *rounded, max(whole - sum(rounded), 0), max(whole, sum(rounded))
+def whole_grams(*parts: float) -> tuple[int, ...]:
+    """Parts in whole grams, then all of it: they add up, as a buyer adds them. All of it is rounded up, for too little yarn is worse
+    than too much; of the parts those are, that have most to lose."""
+    whole = math.ceil(sum(parts) - 1e-9)
+    found = [math.floor(part + 1e-9) for part in parts]
+    for at in sorted(range(len(parts)), key=lambda at: found[at] - parts[at])[: whole - sum(found)]:
+        found[at] += 1
+    return *found, whole
 
 
 def metres(value: float) -> str:

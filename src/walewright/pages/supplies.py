@@ -18,14 +18,14 @@ def yarn_table(design: Design, proof: Proof) -> SizeTable:
     groups = []
     for yarn in design.yarns:
         uses = [next((u for u in size.yarn if (u.yarn, u.kind) == (yarn.name, "yarn")), None) for size in proof.sizes]
-        parts = [whole_grams(u.garment_grams, u.swatch_grams, u.grams) if u else None for u in uses]
+        parts = [whole_grams(u.garment_grams, u.swatch_grams, u.reserve_grams) if u else None for u in uses]
         rows = (
             Row("Balls to buy", tuple(Cell(str(u.balls) if u else "–") for u in uses)),
             Row("Metres", tuple(Cell(str(math.ceil(u.metres - 1e-9)) if u else "–") for u in uses)),
-            Row("Grams", tuple(Cell(str(part[-1]) if part else "–") for part in parts)),
+            Row("Grams in all", tuple(Cell(str(part[-1]) if part else "–") for part in parts)),
             *(
-                Row(f"of it {what}", tuple(Cell(str(part[at]) if part else "–") for part in parts))
-                for at, what in enumerate(("garment", "swatches", "reserve"))
+                Row(f"Grams {what}", tuple(Cell(str(part[at]) if part else "–") for part in parts))
+                for at, what in enumerate(("for the garment", "for swatches", "in reserve"))
             ),
         )
         ball = f"{_plain(yarn.ball_grams)} g = {_plain(yarn.ball_metres)} m a ball"
