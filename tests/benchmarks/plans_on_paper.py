@@ -19,15 +19,15 @@ sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "whole"))
 sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "docs"))
 sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "plan"))
 
-from blocks import blocks
 from plan_on_paper import Tally, follow
 from shipped_once import GARMENTS, SHIPPED, source
+from test_blocks import EXAMPLES, WHOLE, below_the_frame
 
 
 def main(names: list[str]) -> None:
     sources = [(name, source(name)) for name in names or GARMENTS]
     if not names:
-        sources += [(block.name, block.text) for block in blocks("wale") if block.text.lstrip().startswith("pattern ")]
+        sources += [(block.name, block.text) for block in (*map(below_the_frame, EXAMPLES), *dict.fromkeys(WHOLE))]
     whole = Tally()
     for name, text in sources:
         outcome = compile(text, f"{name}.wale", SHIPPED, Changes())

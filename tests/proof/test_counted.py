@@ -374,13 +374,13 @@ def test_everything_of_the_bag_is_measured() -> None:
         "height of rejoin": (12.97, "rows"),
         "height of crown": (14.05, "rows"),
         "height of top": (15.14, "rows"),
-        "width at gap": (3.08, "st"),
+        "width of gap": (3.08, "st"),
         "depth of gap": (3.24, "rows"),
-        "width at thumb": (3.08, "st"),
+        "width of thumb": (3.08, "st"),
         "height of dart inside": (2.16, "rows"),
     }
     assert found["width at crown"].wanted_cm == 6.0
-    assert found["width at gap"].off == pytest.approx(4 - 3.0 * 1.3)
+    assert found["width of gap"].off == pytest.approx(4 - 3.0 * 1.3)
     assert found["height of top"].off == pytest.approx(0, abs=1e-3)
 
 

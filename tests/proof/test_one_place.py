@@ -36,6 +36,12 @@ BOTH_AT_ONCE = """levels hem 0 cm, middle 20 cm, top length
     edges slope to 24 cm wide at middle
     across to 16 cm wide at middle
     edges straight to top"""
+ONE_NAME = """levels hem 0 cm, throat 25 cm, top length
+    start 40 cm wide with e-wrap
+    edges slope to 36 cm wide at throat called side
+    edges slope to 30 cm wide at top called arm
+    opening throat 6 cm wide from throat to top, cast off
+        edges slope to 10 cm wide at top"""
 TWO_FABRICS = """levels hem 0 cm, low 7.1 cm, high 13.3 cm, top length
     start 20 cm wide with e-wrap
     edges straight to top
@@ -48,11 +54,13 @@ def table(text: str, name: str = "wanted.wale", **kept: object) -> tuple[dict[st
     assert outcome.proven, [d.message for d in outcome.diagnostics]
     _, counts, _, proof = outcome.result()
     piece = proof.sizes[0].pieces[0]
-    counted = {d.what: d for d in counts.sizes[0].deviations if d.piece == piece.name}
+    told = [d for d in counts.sizes[0].deviations if d.piece == piece.name]
+    counted = {d.what: d for d in told}
+    assert len(counted) == len(told)
     return counted, {m.what: m for m in piece.measures}
 
 
-@pytest.mark.parametrize("lines", [BESIDE_A_SLOPE, BOTH_AT_ONCE, TWO_FABRICS])
+@pytest.mark.parametrize("lines", [BESIDE_A_SLOPE, BOTH_AT_ONCE, ONE_NAME, TWO_FABRICS])
 def test_every_measure_has_its_count(lines: str) -> None:
     counted, knitted = table(SOURCE.format(lines=lines))
     assert set(knitted) <= set(counted)
@@ -74,6 +82,13 @@ def test_where_loops_are_hung_back_there_are_two_widths() -> None:
     assert knitted["width at middle"].wanted_cm == pytest.approx(24)
     assert knitted["width at middle across"].wanted_cm == pytest.approx(16)
     assert knitted["width at middle"].knitted_cm > knitted["width at middle across"].knitted_cm + 7
+
+
+def test_an_opening_may_have_a_level_s_name() -> None:
+    counted, knitted = table(SOURCE.format(lines=ONE_NAME))
+    assert (counted["width at throat"].solved, counted["width of throat"].solved) == (100, 28)
+    assert knitted["width at throat"].wanted_cm == pytest.approx(36)
+    assert knitted["width of throat"].wanted_cm == pytest.approx(10)
 
 
 def test_a_crown_s_stitches_and_centimetres_are_of_one_row() -> None:

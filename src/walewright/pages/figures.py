@@ -45,8 +45,8 @@ def graded(values: Sequence[str]) -> str:
 
 
 def whole_grams(*parts: float) -> tuple[int, ...]:
-    """Parts in whole grams, then all of it: they add up, as a buyer adds them. All of it is rounded up, for too little yarn is worse
-    than too much; of the parts those are, that have most to lose."""
+    """Parts in whole grams, then all of it: they add up, as a buyer adds them. All of it is rounded up, for too little yarn is
+    worse than too much; of the parts those are, that have most to lose."""
     whole = math.ceil(sum(parts) - 1e-9)
     found = [math.floor(part + 1e-9) for part in parts]
     for at in sorted(range(len(parts)), key=lambda at: found[at] - parts[at])[: whole - sum(found)]:

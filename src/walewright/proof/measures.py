@@ -44,8 +44,9 @@ class _Made:
         return knit_at(self.design, self.piece, self.sized, max(row, 1)).rows_per_cm
 
     def width(self, where: str, wanted_cm: float, stitches: int, per_cm: float, panels_cm: float = 0.0) -> Measure:
+        """`where` "at top", or "of neck": an opening or slot may have a level's name."""
         cm = stitches / per_cm + panels_cm
-        return Measure(f"width at {where}", wanted_cm, cm, round((cm - wanted_cm) * per_cm, 3), "st")
+        return Measure(f"width {where}", wanted_cm, cm, round((cm - wanted_cm) * per_cm, 3), "st")
 
     def height(self, what: str, wanted_cm: float, after: int, to: int) -> Measure:
         """Of the counts' rows after+1 .. to that were knitted, a repeat once, each at its gauge."""
@@ -79,7 +80,7 @@ def measures(
         for cut in sized.slots:
             if cut.name == slot.name:
                 stitches = cast_on_again(sized, cut, fabric)
-                found.append(made.width(slot.name, slot.width[size], stitches, made.stitches_per_cm(cut.row)))
+                found.append(made.width(f"of {slot.name}", slot.width[size], stitches, made.stitches_per_cm(cut.row)))
     found += _together(made, found)
     for wedge in piece.wedges:
         if wedge.width is not None:
@@ -95,14 +96,14 @@ def _widths(made: _Made) -> Iterator[Measure]:
     wanted = piece.start_width[size]
     if piece.start_most is not None:
         wanted = made.chosen.get("width at start", wanted)
-    yield made.width("start", wanted, fabric.stitches_at(0), made.stitches_per_cm(0), made.panels_cm(0))
+    yield made.width("at start", wanted, fabric.stitches_at(0), made.stitches_per_cm(0), made.panels_cm(0))
     for row, station, width, free, spread in _stations(piece, sized, size):
         stitches = _stitches(fabric, sized.counter(row), spread)
         if stitches is not None:
             cm = made.chosen.get(f"width at {station}", width) if free else width
             # Loops hung back on other needles are measured in what is knitted with them.
             at = min(row + 1, sized.rows) if spread else row
-            yield made.width(station, cm, stitches, made.stitches_per_cm(at), made.panels_cm(at))
+            yield made.width(f"at {station}", cm, stitches, made.stitches_per_cm(at), made.panels_cm(at))
 
 
 def _stitches(fabric: Fabric, counter: int, spread: bool) -> int | None:
@@ -193,8 +194,8 @@ def _opening(made: _Made, opening: Opening, counted: SizedOpening) -> Iterator[M
     if gap is not None:
         wanted = opening.width[made.size]
         if any(run.most is not None for run in (*opening.left, *opening.right)):
-            wanted = made.chosen.get(f"width at {opening.name}", wanted)
-        yield made.width(opening.name, wanted, gap, made.stitches_per_cm(to))
+            wanted = made.chosen.get(f"width of {opening.name}", wanted)
+        yield made.width(f"of {opening.name}", wanted, gap, made.stitches_per_cm(to))
     depth = opening.depth[made.size] if opening.from_level is None else made.between(counted.row, to)
     if depth is not None:
         yield made.height(f"depth of {opening.name}", depth, counted.row, to)

@@ -34,10 +34,11 @@ def _ranged(least: tuple[float, ...], most: tuple[float, ...] | None, size: int)
     return min(ends), max(ends)
 
 
-def _width(piece: Piece, where: str, wanted: Range, stitches: int, by: Across) -> Deviation:
+def _width(piece: Piece, where: str, wanted: Range, stitches: int, by: Across, of: str = "at") -> Deviation:
+    """`of` "at" a level, or "of" an opening, slot or wedge, which may have a level's name."""
     solved = by.cm(stitches)
     cm = min(max(solved, wanted[0]), wanted[1])
-    return Deviation(piece.name, f"width at {where}", cm, by.stitches(cm), stitches, solved, "st")
+    return Deviation(piece.name, f"width {of} {where}", cm, by.stitches(cm), stitches, solved, "st")
 
 
 def _outline(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Iterator[Deviation]:
@@ -112,7 +113,7 @@ def _opening(design: Design, piece: Piece, opening: Opening, made: SizedOpening,
     fabric = fabric_below(design, piece, end)
     changes = [(r.change[size], (r.most or r.change)[size]) for r in (*opening.left, *opening.right)]
     ends = opening.flat[size] + sum(low for low, _ in changes), opening.flat[size] + sum(high for _, high in changes)
-    yield _width(piece, opening.name, (min(ends), max(ends)), made.width, Across(fabric.stitches_per_cm, 0.0))
+    yield _width(piece, opening.name, (min(ends), max(ends)), made.width, Across(fabric.stitches_per_cm, 0.0), "of")
     rows = made.to_row - made.row
     if opening.from_level is None:
         cm = opening.depth[size]
@@ -135,8 +136,8 @@ def _inside(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Itera
             continue
         done.add(wedge.name)
         fabric = fabric_above(design, piece, wedge.from_level)
-        yield _width(piece, wedge.name, (wedge.width[size],) * 2, sum(made[0].groups), Across(fabric.stitches_per_cm, 0.0))
+        yield _width(piece, wedge.name, (wedge.width[size],) * 2, sum(made[0].groups), Across(fabric.stitches_per_cm, 0.0), "of")
     for slot in piece.slots:
         solved = next(s for s in sized.slots if s.name == slot.name)
         fabric = fabric_below(design, piece, slot.level)
-        yield _width(piece, slot.name, (slot.width[size],) * 2, solved.last - solved.first + 1, Across(fabric.stitches_per_cm, 0.0))
+        yield _width(piece, slot.name, (slot.width[size],) * 2, solved.last - solved.first + 1, Across(fabric.stitches_per_cm, 0.0), "of")
