@@ -140,4 +140,6 @@ def _inside(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Itera
     for slot in piece.slots:
         solved = next(s for s in sized.slots if s.name == slot.name)
         fabric = fabric_below(design, piece, slot.level)
-        yield _width(piece, slot.name, (slot.width[size],) * 2, solved.last - solved.first + 1, Across(fabric.stitches_per_cm, 0.0), "of")
+        yield _width(
+            piece, slot.name, (slot.width[size],) * 2, solved.last - solved.first + 1, Across(fabric.stitches_per_cm, 0.0), "of"
+        )
