@@ -44,6 +44,7 @@ def close(p: Paper, op: Op) -> None:
         drawn = (p.loop(s, (*p.lift(s), *drawn), counts=False),)
     p.hang(beyond, drawn[0])
     p.gone(slots)
+    p.cast_off_at.add(p.counter)
 
 
 def gather(p: Paper, op: Op) -> None:

@@ -227,6 +227,7 @@ def cast_off(p: Paper, op: Op) -> None:
         through = (*p.lift(s), *chain)
         chain = () if p.helper() else (p.loop(s, through),)
     p.gone(slots)
+    p.cast_off_at.add(p.counter)
     beyond = slots[0] - 1 if start == "right" else slots[-1] + 1
     p.side, p.over, p.hangs = start, None, (start, beyond)
     if p.on.get(beyond) and p.where.get(beyond) == "work":

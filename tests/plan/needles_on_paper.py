@@ -93,6 +93,8 @@ class Paper:
     feet_hung: bool = False
     edges: dict[str, int | None] = field(default_factory=dict)
     """Name -> number of loops, where it is one of stitches."""
+    cast_off_at: set[int] = field(default_factory=set)
+    """What the counter read when stitches were cast off or closed."""
     waste_edges: set[str] = field(default_factory=set)
     named: list[Op] = field(default_factory=list)
     ends_begun: int = 0

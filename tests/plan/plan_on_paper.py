@@ -133,6 +133,8 @@ def _edges(paper: Paper) -> set[str]:
     names = {"start", *paper.edges, *(f"{edge} upper" for edge in paper.waste_edges)}
     for op in paper.named:
         names |= {op["edge"]} if op["where"] in ("left", "right") else {op["edge"], f"{op['edge']} left", f"{op['edge']} right"}
+        if op["where"] == "inner" and op["from_row"] in paper.cast_off_at:
+            names.add(f"{op['edge']} centre")
     names |= {"end left", "end right", "shoulder left", "shoulder right"} if "end" in names else set()
     return names | {name.rpartition(" ")[0] for name in names if name.endswith((" left", " right", " centre"))}
 
