@@ -185,6 +185,8 @@ DESIGN = _errors(
     row_falls="A measurement gets smaller from one size to the next.",
     table_rows_disagree="Rows of one size table, used together, contradict each other.",
     table_slip="A figure of a shipped table is likely misprinted in its source.",
+    unlikely_swatch="A swatch weighs, or takes, much more or less yarn than knitting so dense does.",
+    unlikely_yarn="A yarn is much too thick or too thin for its swatch.",
     unused_name="Nothing that is made uses a name.",
     table_from_memory="A figure of a shipped table was not seen in a published table.",
 )
