@@ -28,8 +28,8 @@ app = typer.Typer(
     pretty_exceptions_enable=False,
     rich_markup_mode=None,
     help="Compile garments for the hand-operated knitting machine from sources to proven, printed instructions.",
-    epilog="Exit codes: 0 done; 1 a source has errors or cannot be made as asked, or a file cannot be read or written; 2 the command "
-    "line is wrong, such as a value that is not what its option takes; 70 a fault of the compiler.",
+    epilog="Exit codes: 0 done; 1 a source has errors or cannot be made as asked, or a file cannot be read or written; "
+    "2 the command line is wrong, such as a value that is not what its option takes; 70 a fault of the compiler.",
 )
 
 

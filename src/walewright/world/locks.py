@@ -7,7 +7,9 @@ import os
 import sys
 import time
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
+
+from walewright.world.undisturbed import undisturbed
 
 LOCK = ".walewright-lock"
 PATIENCE_S = 30.0
@@ -25,27 +27,34 @@ class Busy(OSError):
 
 @contextmanager
 def alone_in(folder: str, patience_s: float = PATIENCE_S) -> Iterator[None]:
-    """Hold `folder` against all other writers of this compiler. Raises Busy after `patience_s`, OSError when the folder lets
-    nobody in.
+    """Hold `folder` against all other writers of this compiler, undisturbed by requests to stop: those wait until it is released
+    again. Raises Busy after `patience_s`, OSError when the folder lets nobody in.
 
     The lock is the system's, on an open file, so it goes with the process that holds it, however that ends. Its file goes when
     it is released; a killed process leaves it, empty, to the next. Where a file system has no locks (some network folders),
     two writers are not kept apart."""
     until = time.monotonic() + patience_s
-    while (handle := _held(folder)) is None:
+    while True:
+        with undisturbed():
+            handle = _held(folder)
+            if handle is not None:
+                try:
+                    yield
+                finally:
+                    _release(folder, handle)
+                return
         if time.monotonic() >= until:
             raise Busy
         time.sleep(_PAUSE_S)
-    try:
-        yield
-    finally:
-        try:
-            # While it is still held: whoever waits for this file will see that it has gone, and make the next.
-            os.unlink(os.path.join(folder, LOCK))
-        except OSError:
-            pass
-        finally:
-            os.close(handle)
+
+
+def _release(folder: str, handle: int) -> None:
+    # While it is still held: whoever waits for this file will see that it has gone, and make the next. A file that cannot be
+    # removed is left to the next writer.
+    with suppress(OSError):
+        os.unlink(os.path.join(folder, LOCK))
+    with suppress(OSError):
+        os.close(handle)
 
 
 def _held(folder: str) -> int | None:

@@ -10,7 +10,6 @@ from walewright.world.locks import alone_in
 from walewright.world.reading import Held, unchanged
 from walewright.world.refusals import refusal, unwritable
 from walewright.world.sets import clear, settle, stage, to_disk
-from walewright.world.undisturbed import undisturbed
 
 
 def rewrite(held: Held, data: bytes) -> Diagnostic | None:
@@ -33,7 +32,7 @@ def rewrite(held: Held, data: bytes) -> Diagnostic | None:
     if fault is not None:
         return fault
     try:
-        with alone_in(folder), undisturbed():
+        with alone_in(folder):
             try:
                 aside = stage(folder, name, data)
                 _keep(facts, real, aside)

@@ -26,7 +26,6 @@ from walewright.report.model import Diagnostic
 from walewright.world.locks import LOCK, Busy, alone_in
 from walewright.world.names import is_source_name
 from walewright.world.refusals import reason, refusal, unwritable
-from walewright.world.undisturbed import undisturbed
 
 NEW = ".walewright-new"
 WHOLE = ".walewright-whole"
@@ -50,7 +49,7 @@ def write_set(folder: str, files: Mapping[str, bytes]) -> Diagnostic | None:
     made: list[str] = []
     try:
         made = _make_folders(folder)
-        with alone_in(folder), undisturbed():
+        with alone_in(folder):
             _settle(folder)
             _stage(folder, files)
             _decide(folder)
@@ -73,7 +72,7 @@ def settle(folder: str) -> Diagnostic | None:
     try:
         if not any(os.path.lexists(os.path.join(folder, name)) for name in (NEW, WHOLE, LOCK)):
             return None
-        with alone_in(folder, patience_s=0), undisturbed():
+        with alone_in(folder, patience_s=0):
             _settle(folder)
     except Busy:
         return None
