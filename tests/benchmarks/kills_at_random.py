@@ -5,7 +5,7 @@
 Several small sources are built into a folder that holds an older set of each, and the build is ended by SIGKILL or SIGTERM: at a
 moment drawn from all of its time or, about every second one, right after a set begins to be written. What lies there then is
 compared byte by byte with both sets, and again after the next build, which has to leave nothing behind. A set in which a SIGKILL
-fell between two moves is told of by the folder of what is decided, and is counted as "midway": the next build must make it the new one.
+fell between two moves is told of by the folder of what is decided, and is counted as "midway": the next build has to make it new.
 """
 
 from __future__ import annotations

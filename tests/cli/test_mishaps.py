@@ -75,3 +75,17 @@ def test_a_build_begins_by_clearing_what_a_killed_one_left(sound: Path) -> None:
     sound.write_text("nonsense\n", encoding="utf-8")
     assert main(["build", str(sound), "--out", str(out)]) == 1
     assert {p.name: p.read_text(encoding="utf-8") for p in out.iterdir()} == {"whole.txt": "whole"}
+
+
+def test_the_first_cause_is_what_is_told(sound: Path, capsys: Said, monkeypatch: pytest.MonkeyPatch) -> None:
+    def broken(*_: object) -> object:
+        try:
+            raise ImportError("libx.so: failed to map segment")
+        except ImportError as fault:
+            raise ImportError("READ THIS FIRST\nmuch advice") from fault
+
+    monkeypatch.setattr(pipeline, "compile", broken)
+    assert main(["check", str(sound)]) == 1
+    told = capsys.readouterr().err
+    assert "failed to map segment" in told
+    assert "READ THIS" not in told

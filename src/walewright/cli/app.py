@@ -67,7 +67,7 @@ def _answer(arguments: tuple[str, ...]) -> int:
         if isinstance(fault, OSError) and "--help" in arguments:
             # Help is the one thing that the option parser itself prints.
             raise console.lost_by(fault) from fault
-        return mishaps.told(fault, "reading its options")
+        return mishaps.told(fault, "starting")
     return result if isinstance(result, int) else 0
 
 

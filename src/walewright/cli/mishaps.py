@@ -46,8 +46,9 @@ def _of_the_world(fault: Exception, doing: str) -> Diagnostic | None:
             message = f"what is written there goes deeper than can be followed: the stack ran out while {doing}"
             return Diagnostic("memory-exhausted", f"{message}; nothing was written for it", helps=helps)
         case ImportError() | FileNotFoundError():
-            helps = ("install it again, with the packages that the README names",)
-            return Diagnostic("installation-incomplete", f"something is missing while {doing}: {_short(fault)}", helps=helps)
+            helps = ("install it again, with the packages that the README names; or, where memory is short, free some",)
+            message = f"a part of the installation cannot be loaded while {doing}: {_short(_first_cause(fault))}"
+            return Diagnostic("installation-incomplete", message, helps=helps)
         case OSError():
             helps = ("see what the system's words say about it, and run the command again",)
             return Diagnostic("system-refused", f"the system refused something while {doing}: {_short(fault)}", helps=helps)
@@ -55,7 +56,14 @@ def _of_the_world(fault: Exception, doing: str) -> Diagnostic | None:
             return None
 
 
-def _short(fault: Exception) -> str:
+def _first_cause(fault: BaseException) -> BaseException:
+    """What went wrong first: a package that cannot be loaded for the want of another says much before it comes to that."""
+    while fault.__cause__ is not None:
+        fault = fault.__cause__
+    return fault
+
+
+def _short(fault: BaseException) -> str:
     """The first line of what an exception says; the page printer's own libraries say more than one."""
     name = getattr(fault, "filename", None)
     said = getattr(fault, "strerror", None) or str(fault) or type(fault).__name__
