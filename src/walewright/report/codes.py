@@ -239,6 +239,7 @@ MAKING = _errors(
     words_unreadable="A printed line is no sentence of the printed language.",
 ) | _warnings(
     long_float="A float is longer than is left loose.",
+    sizes_not_graded="A grading was let go, because the sizes could be counted each by itself, but not all together.",
 )
 """What stands between a garment and its proof; told by `solve`, `readback` and `proof`."""
 
