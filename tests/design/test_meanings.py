@@ -66,13 +66,25 @@ def marked(text: str) -> list[str]:
         ("fabric rib from low to high, 4 cm left of centre", "fabric rib from low to high", "4 cm left of centre"),
         ("edges straight to low, fashioned 2 in", "edges slope to 36 cm wide at low, fashioned 2 in", "fashioned 2 in"),
         ("edges straight to low, two at once", "edges slope to 36 cm wide at low, two at once", "two at once"),
-        ("edges in 2 stitches every 8 rows to top, fashioned 2 in", "edges in 1 stitch every 8 rows to top, fashioned 2 in", "fashioned 2 in"),
-        ("edges steps -3 stitches 2 times to top, fashioned 2 in", "edges steps -1 stitch 2 times to top, fashioned 2 in", "fashioned 2 in"),
+        (
+            "edges in 2 stitches every 8 rows to top, fashioned 2 in",
+            "edges in 1 stitch every 8 rows to top, fashioned 2 in",
+            "fashioned 2 in",
+        ),
+        (
+            "edges steps -3 stitches 2 times to top, fashioned 2 in",
+            "edges steps -1 stitch 2 times to top, fashioned 2 in",
+            "fashioned 2 in",
+        ),
         ("opening slit 0 cm wide from low to high, cast off", "opening slit 2 cm wide from low to high, cast off", "cast off"),
         ("neck 18 cm wide, 8 cm deep, v, cast off", "neck 18 cm wide, 8 cm deep, v, 2 cm flat, cast off", "cast off"),
-        ("neck 18 cm wide, 8 cm deep, square, fashioned 2 in", "neck 18 cm wide, 8 cm deep, round, fashioned 2 in", "fashioned 2 in"),
+        (
+            "neck 18 cm wide, 8 cm deep, square, fashioned 2 in",
+            "neck 18 cm wide, 8 cm deep, round, fashioned 2 in",
+            "fashioned 2 in",
+        ),
     ],
-)  # fmt: skip
+)
 def test_an_idle_option_of_a_piece_is_an_error_at_its_word(idle: str, meant: str, word: str) -> None:
     assert marked(piece(idle)) == [word]
     assert marked(piece(meant)) == []
@@ -83,10 +95,18 @@ def test_an_idle_option_of_a_piece_is_an_error_at_its_word(idle: str, meant: str
     [
         (piece(start="40 cm wide with e-wrap, right side facing"), piece(start="40 cm wide with e-wrap"), "right side facing"),
         (piece() + "piece two in plain, mirror of front, centre stitch\n", piece(more=", centre stitch"), "centre stitch"),
-        (piece() + "edging hem in plain, 3 cm deep, knitted first, cast off sewn\n", piece() + "edging hem in plain, 3 cm deep, cast off sewn\n", "cast off sewn"),
+        (
+            piece() + "edging hem in plain, 3 cm deep, knitted first, cast off sewn\n",
+            piece() + "edging hem in plain, 3 cm deep, cast off sewn\n",
+            "cast off sewn",
+        ),
         (piece() + SPARE.format(", 14 mm to a stitch"), piece() + SPARE.format(""), "14 mm to a stitch"),
         (piece() + "finished x 80 cm, stretches\n", piece() + "finished x 80 cm, fits 90 cm, stretches\n", "stretches"),
-        (piece() + "chart c\n    key . knit\n    | . . |\n    colours with floats\n", piece() + "chart c\n    key . knit\n    | . . |\n", "with floats"),
+        (
+            piece() + "chart c\n    key . knit\n    | . . |\n    colours with floats\n",
+            piece() + "chart c\n    key . knit\n    | . . |\n",
+            "with floats",
+        ),
         (
             "chart c\n    key . knit\n    key - purl\n    | . - |\nfabric p\n    chart c in wool at tension 4, 2 edge stitches\n"
             "    swatch 40 stitches by 60 rows = 20 cm by 15 cm\n" + piece("fabric p from low to high, 3 repeats wide"),
@@ -94,8 +114,15 @@ def test_an_idle_option_of_a_piece_is_an_error_at_its_word(idle: str, meant: str
             "    swatch 40 stitches by 60 rows = 20 cm by 15 cm\n" + piece("fabric p from low to high"),
             "2 edge stitches",
         ),
+        (
+            "chart c\n    key . knit\n    key - purl\n    | . - |\nfabric p\n    chart c in wool at tension 4\n"
+            "    swatch 40 stitches by 60 rows = 20 cm by 15 cm\n" + piece("fabric p from low to high, 3 repeats wide, 6 cm wide"),
+            "chart c\n    key . knit\n    key - purl\n    | . - |\nfabric p\n    chart c in wool at tension 4\n"
+            "    swatch 40 stitches by 60 rows = 20 cm by 15 cm\n" + piece("fabric p from low to high, 3 repeats wide"),
+            "6 cm wide",
+        ),
     ],
-)  # fmt: skip
+)
 def test_an_idle_option_elsewhere_is_an_error_at_its_word(idle: str, meant: str, word: str) -> None:
     assert marked(idle) == [word]
     assert marked(meant) == []

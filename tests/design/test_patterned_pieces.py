@@ -193,7 +193,14 @@ def test_edges_shaped_outside_the_chart_need_none() -> None:
 
 @pytest.mark.parametrize(
     "rows",
-    [("..O/..", "......"), ("......", ".T...."), ("......", ".V...."), ("......", ".L...."), ("......", "..H...", "..H..."), ("..N...", "......")],
+    [
+        ("..O/..", "......"),
+        ("......", ".T...."),
+        ("......", ".V...."),
+        ("......", ".L...."),
+        ("......", "..H...", "..H..."),
+        ("..N...", "......"),
+    ],
 )
 def test_a_chart_worked_by_hand_needs_an_end_needle_that_knits(rows: tuple[str, ...]) -> None:
     assert [d.code for d in said(chart(*rows), plain(lacy("")), piece())] == ["edge-stitches-too-few"]

@@ -1,4 +1,4 @@
-"""Where each option of a line means something. What is said where it means nothing is an error at that word: it would be lost.
+"""Where each option of a line means something. What is said where it means nothing is an error there.
 
 `MEANINGS` has every field that a part of a line can fill, by the statement it is a part of; a part of the grammar that is not entered
 here fails the tests. An entry looks at the line and at what is written around it, and says why the option is idle there and what to do.
@@ -36,12 +36,12 @@ class Around:
 Meaning = Callable[[Any, Around], Idle | None]
 
 
-def EVERYWHERE(_: object, __: Around) -> Idle | None:  # noqa: N802 - a constant of the table
+def EVERYWHERE(_: object, __: Around) -> Idle | None:
     """Means something wherever it can stand."""
     return None
 
 
-def BY_VALUE(_: object, __: Around) -> Idle | None:  # noqa: N802 - a constant of the table
+def BY_VALUE(_: object, __: Around) -> Idle | None:
     """Means something at most values; where it does not is told when the values are worked out."""
     return None
 
@@ -104,6 +104,15 @@ def _offset(node: syntax.Zone, _: Around) -> Idle | None:
     return Idle(
         f"fabric `{node.fabric}` goes over the whole width here, and lies neither left nor right of the centre",
         f"{LEAVE_OUT}, or say how wide a panel it is, such as `8 cm wide`",
+    )
+
+
+def _wide(node: syntax.Zone, _: Around) -> Idle | None:
+    if node.repeats is None:
+        return None
+    return Idle(
+        f"the panel of `{node.fabric}` is {node.repeats} repeats wide, and its width follows from that",
+        "leave one of the two widths out",
     )
 
 
@@ -172,7 +181,7 @@ MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
     syntax.Opening: {"offset": EVERYWHERE, "taken": BY_VALUE},
     syntax.Slot: {"offset": EVERYWHERE, "taken": EVERYWHERE},
     syntax.Wedge: {"edge": EVERYWHERE, "kind": EVERYWHERE, "rest": EVERYWHERE},
-    syntax.Zone: {"width": EVERYWHERE, "repeats": EVERYWHERE, "offset": _offset},
+    syntax.Zone: {"width": _wide, "repeats": EVERYWHERE, "offset": _offset},
     syntax.Motif: {"offset": EVERYWHERE},
     syntax.Neck: {
         "width": EVERYWHERE, "depth": EVERYWHERE, "shape": EVERYWHERE, "flat": EVERYWHERE, "way": BY_VALUE, "inset": BY_VALUE,

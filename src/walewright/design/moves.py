@@ -166,7 +166,9 @@ def tell_wrong_way(node: syntax.Edge, change: PerSize, gap: bool, sizes: tuple[s
     """Tells of an edge that casts stitches off and then moves to where it would have more of them; `change` in cm, outwards positive."""
     helps = ["leave out what is cast off"]
     if node.by is not None:
-        helps.insert(0, "write the move without its minus: a gap widens outwards" if gap else "write a minus before the move: it goes in")
+        helps.insert(
+            0, "write the move without its minus: a gap widens outwards" if gap else "write a minus before the move: it goes in"
+        )
     elif node.width is not None:
         helps.insert(0, "write a width above the one below" if gap else "write a width below the one that the edges come from")
     moves = "narrows the gap" if gap else "moves out"

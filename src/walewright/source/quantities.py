@@ -11,7 +11,7 @@ from walewright.report.model import NOWHERE, Span
 class Node:
     span: Span = field(default=NOWHERE, compare=False, repr=False)
     said: tuple[tuple[str, Span], ...] = field(default=(), compare=False, repr=False)
-    """Which of the fields parts of the line have filled, each with the place of its part: what was said, not what is meant anyway."""
+    """Which of the fields parts of the line have filled, each with its place."""
 
     def place_of(self, name: str) -> Span | None:
         """Where the field `name` was said; None where nothing was."""

@@ -17,6 +17,8 @@ from walewright.source.words import PLACES, beginnings, example, in_words, place
 _WORD = re.compile(r"\w+|\S")
 _DECIMAL_COMMA = re.compile(r"\d,\d")
 _TYPOGRAPHIC = frozenset("“”„«»‟″")
+LONGEST_UNIT = 2
+"""Letters of `cm`; of longer words of the language none is a likely name of a measurement."""
 LONGEST_QUOTE = 40
 """Characters of a line that a message quotes."""
 
@@ -76,7 +78,8 @@ def _before_a_word(kind: str, content: str, halt: Stop) -> Stop:
         return halt
     before = halt.read[:-1]
     last = list(_WORD.finditer(content[: halt.start]))[-1]
-    known = last[0] in literals().values()
+    # Units and articles are names of measurements as often as not.
+    known = len(last[0]) > LONGEST_UNIT and last[0] in literals().values()
     return Stop(before, last.start(), last[0]) if before and known and "NUMBER" in expected(kind, before) else halt
 
 
