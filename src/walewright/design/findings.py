@@ -46,6 +46,13 @@ class Findings:
     ) -> None:
         self._told.append(Diagnostic(code, message, _places(labels), notes, helps, severity, sizes))
 
+    def idle(self, node: syntax.Node, field: str, why: str, help_: str) -> None:
+        """The option that fills this field of a node means nothing where it stands. Of a shape's statement nothing is told: what is
+        idle at one use of it means something at another."""
+        place = node.place_of(field)
+        if place is not None and not isinstance(place, Used):
+            self.tell("without-effect", f"this changes nothing: {why}", (place, "without effect"), helps=(help_,))
+
     def lose(self, name: str) -> None:
         """From now on, nothing more is said of a name that is not known: why it is not has been told."""
         self._lost.add(name)

@@ -187,9 +187,11 @@ class _Expander:
         if not isinstance(node, syntax.Node):
             return node
         named = NAMES.get(type(node), ())
-        changed: dict[str, Any] = {"span": mark(node.span)}
+        changed: dict[str, Any] = {"span": mark(node.span), "said": tuple((name, mark(span)) for name, span in node.said)}
         for field in fields(node):
             value = getattr(node, field.name)
+            if field.name in changed:
+                continue
             if field.name in named and value in values.given:
                 changed[field.name] = self._name(values.given[value], value, field.name, node, values)
             elif isinstance(value, syntax.Node | tuple):

@@ -18,6 +18,7 @@ from walewright.design.joins import band, cord, join
 from walewright.design.likely import look_at_swatches
 from walewright.design.machine import machine
 from walewright.design.materials import fabric, yarn
+from walewright.design.meanings import tell_idle
 from walewright.design.model import Design
 from walewright.design.names import edge_names, edges
 from walewright.design.pieces import Workroom, pieces
@@ -92,6 +93,7 @@ def _meant(
     findings = Findings(lost)
     whole = expanded(tree, shapes, sorted(shipped.shapes), findings)
     found = uses(tree, whole)
+    tell_idle(tree, whole, findings)
     design = _Reading(whole, shipped, changes, findings, found).design(bool(lost))
     return found, findings, None if findings.failed or lost else design
 

@@ -33,10 +33,15 @@ MOST_DECIMALS = 15
 
 @dataclass(frozen=True, slots=True)
 class Part:
-    """Fields of the node around, with the place where they are written."""
+    """Fields of the node around, with the place where they are written; `places` are those of parts within it."""
 
     values: Mapping[str, object]
     span: Span
+    places: Mapping[str, Span]
+
+    def place(self, name: str) -> Span:
+        """Where one of its fields is said."""
+        return self.places.get(name, self.span)
 
 
 class Refused(Exception):
@@ -68,6 +73,7 @@ class Builder:
         span = span or self.span(tree)
         values: dict[str, Any] = dict(makes.fixed)
         places: dict[str, Span] = dict.fromkeys(makes.fixed, span)
+        said: dict[str, Span] = {}
         open_fields = iter(makes.fields)
         for child in tree.children:
             made = self.child(child)
@@ -76,6 +82,7 @@ class Builder:
                 made = self.whole(made, child)
             if isinstance(made, Part):
                 _merge(values, places, made)
+                said.update({field: made.place(field) for field in made.values})
                 continue
             if makes.many and isinstance(made, syntax.Node):
                 values[makes.many] = (*values.get(makes.many, ()), made)
@@ -83,14 +90,14 @@ class Builder:
             name = next(open_fields)
             values[name] = syntax.Negative(made, span=made.span) if name == makes.turned else made
         if makes.node is None:
-            return Part(values, span)
+            return Part(values, span, said)
         if makes.places:
             (row,) = tree.children
             values[makes.places] = tuple(self.span(token) for token in getattr(row, "children", ()))
         for name, (called, written) in makes.needs.items():
             if name not in values and values.get("kind") not in makes.unless:
                 raise _incomplete(str(tree.data), called, written, span)
-        return makes.node(**values, span=span)
+        return makes.node(**values, span=span, said=tuple(said.items()))
 
     def child(self, child: Tree[Token] | Token, depth: int = 0) -> Any:
         """What one child of a rule stands for."""
