@@ -18,7 +18,7 @@ from walewright.design.joins import band, cord, join
 from walewright.design.machine import machine
 from walewright.design.materials import fabric, yarn
 from walewright.design.model import Design
-from walewright.design.names import edge_names, edges
+from walewright.design.names import edge_names, edges, given_edges
 from walewright.design.pieces import Workroom, pieces
 from walewright.design.requirements import requirement
 from walewright.design.shapes import expanded
@@ -239,6 +239,11 @@ class _Reading:
             ("edging", self.every(syntax.Edging)),
         ):
             findings.once(what, ((n.name, n.span) for n in nodes))
+        # Levels and edges have names of their own in each piece; a reader meets them all on one page.
+        blocks = [s.body for s in (*self.every(syntax.Piece), *self.every(syntax.Shape))]
+        stacks = [s for body in blocks for s in body if isinstance(s, syntax.Levels)]
+        findings.alike("level", ((level.name, level.span) for stack in stacks for level in stack.levels))
+        findings.alike("edge", (given for node in self.every(syntax.Piece) for given in given_edges(node)))
         # Pieces and bands head their own part of the page: their names are one kind. So are rows and lets.
         worked = [(n.name, n.span) for n in self.every(syntax.Piece)] + [(n.name, n.span) for n in self.every(syntax.Band)]
         findings.once("piece", worked)

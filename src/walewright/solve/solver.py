@@ -8,6 +8,7 @@ from dataclasses import replace
 from walewright.design.model import Design, Join
 from walewright.glue.model import Glued
 from walewright.report.model import Diagnostic, Label
+from walewright.solve.amounts import unfit_amounts
 from walewright.solve.bands import both_sides, crowded_holes, short_starts, sized_band, start_pick_ups
 from walewright.solve.bed_width import bands_too_wide, too_wide
 from walewright.solve.charts import motifs_outside, repeats_cut
@@ -35,6 +36,7 @@ def solve(design: Design, glued: Glued) -> tuple[Counts | None, Found]:
     """Count the design, which is put together as `glued` says. The counts are None where it cannot be done; the diagnostics say
     why. Never raises for a fault of the author's."""
     told = (*_band_faults(design), *unlike_joins(design), *cannot_match(design), *repeats_on_a_slope(design), *too_wide(design))
+    told = told or tuple(unfit_amounts(design))
     if told:
         return None, told
     joins, design = design.joins, replace(design, joins=edge_by_edge(design.joins, glued))

@@ -137,7 +137,7 @@ class _Reader:
         if line.readable and statement is None:
             tree = parsed(kind, line.content)
             if tree is not None:
-                statement = built(tree, self.file, line.start, span)
+                statement = built(tree, self.file, line.start, span, line.content)
             elif not told_before:
                 statement = unreadable(kind, line, self.file)
         if isinstance(statement, Diagnostic):
