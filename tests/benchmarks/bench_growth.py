@@ -10,6 +10,7 @@ import math
 import sys
 import time
 from collections.abc import Callable
+from itertools import pairwise
 
 from walewright import pipeline
 from walewright.cli.sources import shipped
@@ -190,7 +191,7 @@ def main() -> None:
             continue
         found = [taken(make(n * by)) for by in (1, 2, 4)]
         seconds = [s for s, _ in found]
-        exponents = [math.log2(b / a) for a, b in zip(seconds, seconds[1:], strict=False)]
+        exponents = [math.log2(b / a) for a, b in pairwise(seconds)]
         shown = ", ".join(f"{n * by} {s:.3f} s {what}" for by, (s, what) in zip((1, 2, 4), found, strict=True))
         print(f"{make.__name__:14} exponents {exponents[0]:5.2f} {exponents[1]:5.2f}   {shown}", flush=True)
 

@@ -132,7 +132,7 @@ def test_shapes_that_double_are_counted_and_not_followed(monkeypatch: pytest.Mon
     assert said.code == "shape-too-large"
     assert f"{2**21 - 2 - 2**19:,} lines" in said.message
     assert followed == []
-    assert only(_doubling(2000), piece("use s0, to low")).code == "shape-too-large"
+    assert only(_doubling(1200), piece("use s0, to low")).code == "shape-too-large"
 
 
 def test_a_ring_of_shapes_that_all_use_each_other_ends_at_once() -> None:

@@ -19,6 +19,7 @@ from walewright.design.machine import machine
 from walewright.design.materials import fabric, yarn
 from walewright.design.model import Design
 from walewright.design.names import edge_names, edges, given_edges
+from walewright.design.numbers import not_too_many
 from walewright.design.pieces import Workroom, pieces
 from walewright.design.requirements import requirement
 from walewright.design.shapes import expanded
@@ -91,6 +92,8 @@ def _meant(
     findings = Findings(lost)
     whole = expanded(tree, shapes, sorted(shipped.shapes), findings)
     found = uses(tree, whole)
+    if not not_too_many(whole, findings):
+        return found, findings, None
     design = _Reading(whole, shipped, changes, findings, found).design(bool(lost))
     return found, findings, None if findings.failed or lost else design
 
@@ -240,8 +243,8 @@ class _Reading:
         ):
             findings.once(what, ((n.name, n.span) for n in nodes))
         # Levels and edges have names of their own in each piece; a reader meets them all on one page.
-        blocks = [s.body for s in (*self.every(syntax.Piece), *self.every(syntax.Shape))]
-        stacks = [s for body in blocks for s in body if isinstance(s, syntax.Levels)]
+        blocks = [*(p.body for p in self.every(syntax.Piece)), *(s.body for s in self.every(syntax.Shape))]
+        stacks = [s for block in blocks for s in block if isinstance(s, syntax.Levels)]
         findings.alike("level", ((level.name, level.span) for stack in stacks for level in stack.levels))
         findings.alike("edge", (given for node in self.every(syntax.Piece) for given in given_edges(node)))
         # Pieces and bands head their own part of the page: their names are one kind. So are rows and lets.

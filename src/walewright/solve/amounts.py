@@ -21,12 +21,16 @@ FEWEST_STITCHES = 4
 MOST_ROWS = 5000
 """Of one piece, repeats counted as often as they are worked: twelve metres of the finest knitting. Counters have three drums, and
 a number on the page up to four digits."""
-MOST_STITCHES = 4_000_000
-"""Of a garment in all its sizes: ten sizes of a pullover in the finest gauge are less than two million."""
-BY_HAND = {"latched rib": 2, "chart": 5}
-"""As many plain stitches take as long to work out as one of these, measured (`tests/benchmarks/bench_growth.py`)."""
-IN_COLOURS = 15
+MOST_STITCHES = 2_500_000
+"""Of a garment in all its sizes: a loop takes 150 bytes (measured)."""
+BY_HAND = {"latched rib": 2, "chart": 3}
+"""As many plain stitches take as long to work out as one of these (measured)."""
+IN_COLOURS = 5
 """The same for a chart with yarns of its own."""
+MOST_ROWS_IN_ALL = 60_000
+"""Of all pieces in all sizes: forty sizes of a cardigan with welts and bands are fewer."""
+MOST_HEIGHTS = 3000
+"""Levels of all pieces times sizes: each is a few whole numbers that have to be found. Forty sizes of a cardigan are 1,000."""
 
 
 def unfit_amounts(design: Design) -> Iterator[Diagnostic]:
@@ -94,22 +98,37 @@ class _Sums:
 
 
 def _all_together(design: Design, made: list[_Sums]) -> Iterator[Diagnostic]:
-    by_size = [sum(sums.work[i] for sums in made) for i in range(len(design.sizes))]
-    if sum(by_size) <= MOST_STITCHES:
-        return
-    most = max(made, key=lambda sums: sum(sums.work))
-    able = int(MOST_STITCHES // max(by_size))
+    """What is too much of all pieces in all sizes: the first of the three sums that is."""
+    sizes = range(len(design.sizes))
+    own = [sums for sums in made if sums.piece.mirror_of is None]
     weights = ", ".join(f"of a {kind} {weight}" for kind, weight in BY_HAND.items())
-    helps = ("look at the units, and at how many pieces and sizes there are",)
-    if able and len(design.sizes) > 1:
-        helps = (f"build up to {able} of the {len(design.sizes)} sizes at a time, each named with `--size`",)
-    yield Diagnostic(
-        "too-much-knitting",
-        f"all sizes together have {_amount(sum(by_size))} stitches to work out, and {MOST_STITCHES:,} are the most",
-        (Label(most.piece.origin.span, f"{_amount(sum(most.work))} of them"),),
-        (f"a plain stitch counts once, one {weights}, of a chart with yarns of its own {IN_COLOURS}",),
-        helps,
+    counted = f"a plain stitch counts once, one {weights}, of a chart with yarns of its own {IN_COLOURS}"
+    sums: tuple[tuple[str, list[list[float]], list[_Sums], int, str], ...] = (
+        ("stitches to work out", [s.work for s in made], made, MOST_STITCHES, counted),
+        ("rows", [s.rows for s in made], made, MOST_ROWS_IN_ALL, ""),
+        (
+            "heights to find",
+            [[float(len(s.piece.levels))] * len(sizes) for s in own],
+            own,
+            MOST_HEIGHTS,
+            "a level is a height a size",
+        ),
     )
+    for what, amounts, whose, limit, note in sums:
+        by_size = [sum(of_piece[i] for of_piece in amounts) for i in sizes]
+        if sum(by_size) <= limit:
+            continue
+        most = max(range(len(whose)), key=lambda n: sum(amounts[n]))
+        able = int(limit // max(by_size))
+        some = f"build up to {able} of the {len(sizes)} sizes at a time, each named with `--size`"
+        yield Diagnostic(
+            "too-much-knitting",
+            f"all sizes together have {_amount(sum(by_size))} {what}, and {limit:,} are the most",
+            (Label(whose[most].piece.origin.span, f"{_amount(sum(amounts[most]))} of them"),),
+            (note,) if note else (),
+            (some if able else "look at the units, and at how many pieces there are",),
+        )
+        return
 
 
 def _weight(design: Design, fabric: Fabric) -> int:
