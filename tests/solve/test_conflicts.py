@@ -43,6 +43,13 @@ def test_a_piece_wider_than_the_bed(workshop: type[Workshop]) -> None:
     )
 
 
+@pytest.mark.parametrize(("needles", "panels"), [(2, 0), (4, 0), (40, 1)])
+def test_panels_are_proposed_only_where_somebody_would_sew_them(workshop: type[Workshop], needles: int, panels: int) -> None:
+    found = told(workshop(needles=needles).design(straight(workshop(), "back", 50.0)))
+    assert found.code == "wider-than-bed"
+    assert sum("panels" in h for h in found.helps) == panels
+
+
 @pytest.mark.parametrize(("help_at", "across"), [("the tension", 1.81), ("the bed", 2.0)])
 def test_what_is_proposed_for_a_narrow_bed_does(workshop: type[Workshop], help_at: str, across: float) -> None:
     needles = 100 if help_at == "the tension" else 110

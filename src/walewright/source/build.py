@@ -22,6 +22,7 @@ from walewright.source.rules import (
     TUPLES,
     WORDS,
 )
+from walewright.source.spelling import name_fault, tension_fault
 from walewright.source.text import unescaped
 
 MOST_DIGITS = 9
@@ -51,10 +52,12 @@ class Refused(Exception):
         self.diagnostic = diagnostic
 
 
-def built(tree: Tree[Token], file: str, offset: int, span: Span) -> syntax.Statement | Diagnostic:
-    """The node of a parsed line; or why there is none. `offset` is where the line begins in the file, `span` its extent."""
+def built(tree: Tree[Token], file: str, offset: int, span: Span, line: str) -> syntax.Statement | Diagnostic:
+    """The node of a parsed line; or why there is none. `offset` is where the line begins in the file, `span` its extent, `line`
+    its content."""
     try:
         node: syntax.Statement = Builder(file, offset).node(tree, span)
+        _check_spelling(node, line)
         _check_name(node)
         _check_depth(node)
     except Refused as refused:
@@ -222,6 +225,35 @@ def _incomplete(line: str, called: str, written: str, span: Span) -> Refused:
     )
 
 
+def _check_spelling(node: syntax.Statement, line: str) -> None:
+    """Raises `Refused` for a name that is given here and could not be printed and read back."""
+    given: tuple[str, ...] = ()
+    if isinstance(node, syntax.Sizes):
+        given = node.names
+    elif isinstance(node, syntax.Levels):
+        given = tuple(level.name for level in node.levels)
+    elif isinstance(node, syntax.Edge):
+        given = (node.called or "",)
+    elif isinstance(node, syntax.Stitch | syntax.Edging):
+        _check_tensions(node, line)
+        given = (getattr(node, "name", ""),)
+    elif isinstance(node, syntax.Shape):
+        given = (node.name, *node.parameters)
+    elif not isinstance(node, syntax.Use):
+        given = (getattr(node, "name", ""),)
+    fault = next((f for name in given if name and (f := name_fault(name, line, node.span)) is not None), None)
+    if fault is not None:
+        raise Refused(fault)
+
+
+def _check_tensions(node: syntax.Stitch | syntax.Edging, line: str) -> None:
+    """Raises `Refused` for a setting of the tension that would not be printed as it stands on a dial."""
+    said = (node.tension,) if isinstance(node, syntax.Stitch) else (node.fold_tension, node.inside_tension)
+    fault = next((f for t in said if t and (f := tension_fault(t, line, node.span)) is not None), None)
+    if fault is not None:
+        raise Refused(fault)
+
+
 def _check_name(node: syntax.Statement) -> None:
     """Raises `Refused` for a name that could be given but never used."""
     taken: tuple[str, ...] = ()
@@ -246,7 +278,7 @@ def _check_name(node: syntax.Statement) -> None:
                 f"`{name}` has a meaning of its own where this name would be used",
                 (Label(node.span, f"named `{name}`"),),
                 notes=(f"words that cannot be names here: {', '.join(taken)}",),
-                helps=(f"call it `{name}_` or something longer",),
+                helps=(f"call it `own_{name}` or something longer",),
             )
         )
 
