@@ -53,6 +53,9 @@ class Fabric:
     """Of stitch "stripes": (yarn, rows), from the first knitted on; `yarn` is the first one's."""
     right_side: str = "knit"
     """"knit" (the side that faces away from the knitter) or "purl"."""
+    as_written: Fabric | None = None
+    """Of a fabric at a knitter's own tension: as its author swatched it. Whatever the tension, the swatch is a piece of fabric of
+    that size."""
 
     @property
     def stitches_per_cm(self) -> float:

@@ -15,6 +15,7 @@ from walewright.design.findings import Findings, broken
 from walewright.design.grids import chart, first_row, uses_of
 from walewright.design.idle import look_into
 from walewright.design.joins import band, cord, join
+from walewright.design.likely import look_at_swatches
 from walewright.design.machine import machine
 from walewright.design.materials import fabric, yarn
 from walewright.design.model import Design
@@ -129,6 +130,7 @@ class _Reading:
         uses = uses_of(self.tree.statements)
         charts = self._by_name(self.every(syntax.Chart), lambda n: chart(n, yarns, uses, knitted, findings))
         fabrics = self._by_name(self.every(syntax.Fabric), lambda n: fabric(n, yarns, charts, findings))
+        look_at_swatches(self.every(syntax.Fabric), fabrics, yarns, self.every(syntax.Yarn), findings)
         fabrics = changed_fabrics(fabrics, self.changes, findings)
         self._idle_shapes()
         if table is None:
