@@ -115,7 +115,7 @@ def summed(lines: list[dict[str, Any]]) -> None:
     """Prints what all draws came to."""
     count = len(lines)
     codes = Counter(" ".join(line["codes"]) or "proven" for line in lines)
-    refused = [line for line in lines if line["codes"] and line["codes"] != ["wider-than-bed"]]
+    refused = [line for line in lines if line["codes"] and not all("the bed has" in message for message in line["said"])]
     faults = [line for line in lines if any(code.startswith((*FAULTS, "exception")) for code in line["codes"])]
     print(f"{count} draws: " + ", ".join(f"{what} {n}" for what, n in codes.most_common()))
     print(f"refused apart from the bed's width: {len(refused)}, {100 * len(refused) / max(count, 1):.2f} %")
