@@ -99,7 +99,11 @@ def test_edges_joined_row_for_row_that_differ(workshop: type[Workshop]) -> None:
         "L: back side 102 rows, 34.0 cm; front side 90 rows, 30.0 cm: 12 rows apart",
         "L: `up` of the back is 34 cm up; `up` of the front is 30 cm up",
     )
-    assert found.helps == ("it would do with the height of `up` of the back at 30.7 cm in L",)
+    assert found.helps == (
+        "it would do with the height of `up` of the back at 30.6 cm in L",
+        "it would do with the height of `up` of the front at 33.4 cm in L",
+    )
+    assert [change.values for (change,) in found.changes] == [(("L", 30.6),), (("L", 33.4),)]
 
 
 def test_the_change_proposed_does(workshop: type[Workshop]) -> None:
