@@ -8,7 +8,9 @@ from typing import TYPE_CHECKING
 from walewright.cli import console, options, sources
 from walewright.cli.command_line import FILE, CommandLine
 from walewright.cli.each import each
+from walewright.cli.sources import unfit_names
 from walewright.cli.worn_tables import worn_tables
+from walewright.report.columns import named
 
 if TYPE_CHECKING:
     from rich.table import Table
@@ -19,7 +21,8 @@ if TYPE_CHECKING:
 def check(line: CommandLine, files: Sequence[str], sizes: Sequence[str], tensions: Sequence[str], measures: Sequence[str]) -> int:
     """Compile each file and print its table. Returns the exit code."""
     changes, faults = options.changes(line, sizes, tensions, measures)
-    if changes is None:
+    faults = (*faults, *unfit_names(line, files))
+    if changes is None or faults:
         console.report(faults, {FILE: line.text})
         return 2
     shipped = sources.shipped()
@@ -28,7 +31,7 @@ def check(line: CommandLine, files: Sequence[str], sizes: Sequence[str], tension
         outcome = sources.compile_file(file, shipped, changes)
         console.report(line.placed(outcome.diagnostics), {file: outcome.text, FILE: line.text})
         if not outcome.proven:
-            return 1
+            return options.exit_code(outcome.diagnostics)
         console.say(summary(outcome))
         return 0
 
@@ -42,7 +45,7 @@ def summary(outcome: Outcome) -> str:
     tables = [_piece_table(outcome, index) for index in range(len(sizes[0].pieces))] if sizes else []
     if sizes and sizes[0].joins:
         tables.append(_join_table(outcome))
-    head = f"{outcome.file}: {design.title}, {len(sizes)} {'size' if len(sizes) == 1 else 'sizes'} proven"
+    head = f"{named(outcome.file)}: {design.title}, {len(sizes)} {'size' if len(sizes) == 1 else 'sizes'} proven"
     if outcome.fit is not None:
         tables += worn_tables(outcome.fit, design.sizes)
     return "\n\n".join((head, *(_plain(table) for table in tables)))

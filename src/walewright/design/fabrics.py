@@ -62,5 +62,10 @@ class Fabric:
         return self.swatch_stitches / self.swatch_width_cm
 
     @property
+    def gauge(self) -> tuple[float, float]:
+        """Stitches and rows to the centimetre."""
+        return self.stitches_per_cm, self.rows_per_cm
+
+    @property
     def rows_per_cm(self) -> float:
         return self.swatch_rows / self.swatch_height_cm
