@@ -22,7 +22,7 @@ pattern "Trial"
 sizes S M
     length 40 42 cm
 machine bulky
-yarn wool "wool", 100 g = 120 m
+yarn wool "wool", 100 g = 300 m
 fabric plain
     stocking stitch in wool at tension 4
     swatch 40 stitches by 60 rows = 20 cm by 15 cm

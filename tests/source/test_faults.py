@@ -53,7 +53,7 @@ OPENING = PIECE + "opening n 3 cm wide from slit to top\n        "
         ("sizes " + "S " * 500, "line-too-long", "s"),
         ("let a = " + "-" * 5000 + "1", "line-too-long", "l"),
         ("x" * 300_000, "line-too-long", "x"),
-        ("x" * 1_000_000, "source-too-long", "x"),
+        ("x" * 1_000_000, "source-too-long", ""),
         ("let a = 3 cmm", "unreadable-line", "cmm"),
         ("let a = 12cmx", "unreadable-line", "cmx"),
         ("let a = 1.2.3", "unreadable-line", "."),
