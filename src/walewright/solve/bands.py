@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 from math import ceil, floor
 
-from walewright.design.model import Band, Design, EdgeName, Fabric, Piece
+from walewright.design.model import Band, Design, EdgeName, Edging, Fabric, Piece
 from walewright.glue.model import EndAt, Line, Place
 from walewright.report.model import Diagnostic, Label
 from walewright.solve.edgings import edging_rows, even, needles_of
@@ -69,7 +69,8 @@ def sized_band(design: Design, band: Band, size: int, pieces: Sequence[SizedPiec
     counts = shared_out(parts, step, rest) if step else shared_out(parts, 2 * fabric.rib_every)
     rows = edging_rows(design, edging, size)
     holes = tuple(_holes(band, size, sum(counts), rows, fabric)) if band.holes else ()
-    return SizedBand(band.name, sum(counts), rows, _pick_ups(parts, counts), band.origin, holes, len(lines))
+    behind = tuple(_behind(edging, rows, holes))
+    return SizedBand(band.name, sum(counts), rows, _pick_ups(parts, counts), band.origin, holes, len(lines), behind)
 
 
 def _pick_ups(parts: Sequence[_Part], counts: Sequence[int]) -> tuple[PickUp, ...]:
@@ -229,6 +230,17 @@ def _holes(band: Band, size: int, stitches: int, rows: int, fabric: Fabric) -> I
     for number, place in enumerate(_places(band, size, stitches, fabric), 1):
         first = place - stitches // 2
         yield SizedSlot(f"buttonhole {number}", row, first, first + band.hole_stitches - 1, taken, band.origin)
+
+
+def _behind(edging: Edging, rows: int, holes: Sequence[SizedSlot]) -> Iterator[SizedSlot]:
+    """The same holes in the layer that is folded behind, as many rows beyond the fold as theirs are before it. A fold along a row
+    of its own, or of eyelets, lies in the middle of that row. What is closed lies between two rows; the bar of an eyelet is in the
+    row after its own."""
+    if edging.kind not in ("folded", "picot"):
+        return
+    both = 2 * rows + (1 if edging.fold_tension or edging.kind == "picot" else 0)
+    for hole in holes:
+        yield replace(hole, row=both - hole.row - (1 if hole.taken == "eyelet" else 0))
 
 
 def crowded_holes(design: Design, garments: Sequence[Sequence[SizedBand]]) -> Iterator[Diagnostic]:

@@ -15,6 +15,7 @@ from walewright.solve.conflict import explain
 from walewright.solve.deviations import deviations
 from walewright.solve.garment import sized_pieces
 from walewright.solve.highs import Answer, feasible, solve_programme
+from walewright.solve.holes import holes_at_edges
 from walewright.solve.joining import edge_by_edge, join_rules
 from walewright.solve.lengths import Garment
 from walewright.solve.matched import cannot_match, matching_rules, unmatched
@@ -25,6 +26,7 @@ from walewright.solve.paced import rates_not_kept
 from walewright.solve.panels import panels_crossed
 from walewright.solve.pieces import Heights, PieceTerms, image, piece_terms
 from walewright.solve.programme import Draft, Programme, components
+from walewright.solve.ribbing import ribs_without_columns
 from walewright.solve.rules import piece_rules
 from walewright.solve.seams import sized_join, sized_seam, uneven_edges, unlike_joins, unmet_joins
 
@@ -164,6 +166,8 @@ def _counted(
         *unmatched(design, pieces),
         *bands_too_wide(design, bands),
         *crowded_holes(design, bands),
+        *holes_at_edges(design, pieces),
+        *ribs_without_columns(design, pieces, bands),
     )
     if told:
         return None, told
