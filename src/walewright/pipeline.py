@@ -120,12 +120,14 @@ def _put_together(outcome: Outcome) -> Outcome:
 
 
 def _count(outcome: Outcome) -> Outcome:
-    from walewright import solve
+    from walewright import glue, solve
 
     assert outcome.design is not None
     assert outcome.glued is not None
-    counts, impossible = solve.solve(outcome.design, outcome.glued)
-    return replace(outcome, counts=counts, diagnostics=(*outcome.diagnostics, *impossible))
+    # A band wider than the bed is knitted in parts, and how these are put together is seen again.
+    found = solve.solve_in_parts(outcome.design, outcome.glued, lambda design: glue.glue(design)[0])
+    told = (*outcome.diagnostics, *found.told)
+    return replace(outcome, design=found.design, glued=found.glued, counts=found.counts, diagnostics=told)
 
 
 def _knit_and_write(outcome: Outcome) -> Outcome:

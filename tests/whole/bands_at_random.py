@@ -57,8 +57,8 @@ def sizes(dice: Random) -> str:
 def drawn(seed: int) -> tuple[str, str]:
     """(kind, source)."""
     dice = Random(seed)
-    kind = dice.choice((strip, strip, picked_up, picked_up, picked_up, welt, neck, begun, leaning))
-    return kind.__name__, kind(dice)
+    kind = dice.choice(KINDS)
+    return kind.__name__.strip("_"), kind(dice)
 
 
 def _depth(dice: Random, least: float = 0.8) -> str:
@@ -104,31 +104,35 @@ def _head(dice: Random) -> tuple[str, Cloth]:
     return f'pattern "Drawn"\n{sizes(dice)}{made.text}', made
 
 
+def _over(count: int) -> str:
+    return f"{count} {'stitch' if count == 1 else 'stitches'}"
+
+
 def strip(dice: Random) -> str:
     """A band knitted lengthways, its columns along its length, with buttonholes."""
     head, made = _head(dice)
     over = dice.choice((1, 1, 2, 2, 3, 4))
-    width = (over + dice.randint(2, 14)) / made.per_cm
-    room = width - over / made.per_cm
-    distance = dice.uniform(0, max(room, 0.1))
-    count = dice.choice((1, 1, 2, 3, 5, 8))
+    width = (over + dice.randint(1, 14)) / made.per_cm
+    distance = dice.uniform(0, max(width - over / made.per_cm, 0.1))
     low, high = dice.uniform(0.5, 4), dice.uniform(0.5, 4)
     cast = dice.choice(("with e-wrap", "with chain", "on waste yarn"))
     off = dice.choice(("cast off", "cast off sewn", "on waste yarn"))
     fabric = dice.choice(("rib", "rib", "rib", "plain"))
-    shaped = dice.random() < 0.25
-    levels = f"bottom 0 cm, first {low:.1f} cm, last long - {high:.1f} cm, top long"
-    edges = "    edges straight to top called side\n"
-    if shaped:
-        edges = f"    edges straight to first called foot\n    edges slope to {width * dice.uniform(0.6, 1.4):.2f} cm wide at top called side\n"
+    edges = "edges straight to top called side"
+    if dice.random() < 0.25:
+        way = dice.choice(("", ", fashioned 2 in", ", fashioned 3 in"))
+        slope = f"edges slope to {width * dice.uniform(0.5, 1.5):.2f} cm wide at top called side{way}"
+        edges = f"edges straight to first called foot\n    {slope}"
     zone = "    fabric rib from first to top\n" if fabric == "plain" and dice.random() < 0.6 else ""
-    repeat = f"    buttonholes {count} over {over} {'stitch' if over == 1 else 'stitches'} from first to last, {distance:.2f} cm from the {dice.choice(('left', 'right'))} edge\n"
+    where = f"from first to last, {distance:.2f} cm from the {dice.choice(('left', 'right'))} edge"
+    holes = f"    buttonholes {dice.choice((1, 1, 2, 3, 5, 8))} over {_over(over)} {where}\n" if dice.random() < 0.85 else ""
     text = f"""{head}piece strip in {fabric}
-    levels {levels}
+    levels bottom 0 cm, first {low:.1f} cm, last long - {high:.1f} cm, top long
     start {width:.2f} cm wide {cast}
-{edges}{zone}{repeat}    end {off}
+    {edges}
+{zone}{holes}    end {off}
 """
-    loose = [f"strip {edge}" for edge, open_ in (("start", "waste" in cast), ("end", "waste" in off)) if open_]
+    loose = [f"strip {edge}" for edge, way in (("start", cast), ("end", off)) if "waste" in way]
     if loose:
         text += "edging rim in plain, chained, added after, cast off chain\n"
         text += "".join(f"band rim_{n} with rim along {edge}\n" for n, edge in enumerate(loose))
@@ -154,18 +158,15 @@ band trim_band with trim along front edge{_holes(dice)}
 def welt(dice: Random) -> str:
     """An edging at the start, first or after, and a band at the end."""
     head, _ = _head(dice)
-    when = dice.choice(("after", "first"))
     start = "on waste yarn" + dice.choice(("", " by hand"))
-    if when == "first" and dice.random() < 0.0:
-        start = "with e-wrap"
-    end = dice.choice(("on waste yarn", "cast off"))
-    return f"""{head}{_edging(dice, when, "hem")}
+    shape = dice.choice(("straight to top", "slope to wide * 0.7 wide at top", "slope to wide * 1.2 wide at top"))
+    return f"""{head}{_edging(dice, dice.choice(("after", "first")), "hem")}
 {_edging(dice, "after")}
 piece front in plain
     levels hem 0 cm, top long
     start wide wide {start}, with hem
-    edges {dice.choice(("straight to top", "slope to wide * 0.7 wide at top", "slope to wide * 1.2 wide at top"))} called side
-    end {end}
+    edges {shape} called side
+    end {dice.choice(("on waste yarn", "cast off"))}
 band trim_band with trim along front end{_holes(dice)}
 """
 
@@ -174,8 +175,8 @@ def neck(dice: Random) -> str:
     """A band round a neck, over two joined pieces or up one front."""
     head, _ = _head(dice)
     taken = dice.choice(("", ", cast off"))
-    shape = dice.choice(("round", "v", "square"))
     end = dice.choice(("on waste yarn", "cast off"))
+    shape = dice.choice(("round", "v", "square"))
     text = f"""{head}{_edging(dice, "after")}
 piece body in plain, knit 2
     levels hem 0 cm, top long + 6 cm
@@ -185,20 +186,52 @@ piece body in plain, knit 2
     end {end}
 """
     if dice.random() < 0.5:
-        return f"{text}join body shoulder to body shoulder, each to the next all round\nband trim_band with trim along body neck + body neck{_holes(dice)}\n"
-    rest = "edging rim in plain, chained, added after, cast off chain\n" if end == "on waste yarn" else ""
-    closed = "".join(f"band rim_{s} with rim along body shoulder_{s}\n" for s in ("left", "right")) if rest else ""
-    return f"{text}{rest}{closed}band trim_band with trim along body neck{_holes(dice)}\n"
+        join = "join body shoulder to body shoulder, each to the next all round"
+        return f"{text}{join}\nband trim_band with trim along body neck + body neck{_holes(dice)}\n"
+    if end == "on waste yarn":
+        text += "edging rim in plain, chained, added after, cast off chain\n"
+        text += "".join(f"band rim_{s} with rim along body shoulder_{s}\n" for s in ("left", "right"))
+    return f"{text}band trim_band with trim along body neck{_holes(dice)}\n"
+
+
+def all_round(dice: Random) -> str:
+    """One band up a front, round the neck and down the other front: often wider than the bed."""
+    head, _ = _head(dice)
+    facing = dice.choice(("", "", ", wrong side facing"))
+    return f"""{head}{_edging(dice, "after")}
+piece back in plain
+    levels hem 0 cm, underarm long, top long + 20 cm
+    start wide + 14 cm wide with e-wrap
+    edges straight to underarm called side
+    edges straight to top called armhole
+    neck wide / 2 + 2 cm wide, 2 cm deep, round
+    end on waste yarn
+piece left_front in plain
+    levels hem 0 cm, underarm long, throat long + {dice.uniform(2, 12):.1f} cm, top long + 20 cm
+    start wide / 2 + 6 cm wide with e-wrap
+    left edge straight to underarm called side
+    left edge straight to top called armhole
+    right edge straight to throat called edge
+    right edge slope by -wide / 4 at top called neckline
+    end on waste yarn
+piece right_front in plain, mirror of left_front
+join back shoulder to right_front end + left_front end
+join back side to right_front side
+join back side to left_front side
+band trim_band with trim along right_front edge + right_front neckline + back neck + left_front neckline + left_front edge{
+        _holes(dice)
+    }{facing}
+"""
 
 
 def begun(dice: Random) -> str:
     """A piece begun along an edge, in rib or plain, with buttonholes or a rib over a part of it."""
-    head, made = _head(dice)
+    head, _ = _head(dice)
     fabric = dice.choice(("rib", "rib", "plain"))
     deep = dice.uniform(2, 14)
     zone = "    fabric rib from mid to top\n" if fabric == "plain" else ""
-    over = dice.choice((1, 2, 3))
-    holes = f"    buttonholes 1 over {over} {'stitch' if over == 1 else 'stitches'} from mid to top, {dice.uniform(0, 4):.1f} cm from the left edge\n"
+    where = f"from mid to top, {dice.uniform(0, 4):.1f} cm from the left edge"
+    holes = f"    buttonholes 1 over {_over(dice.choice((1, 2, 3)))} {where}\n"
     return f"""{head}piece front in plain
     levels hem 0 cm, top long
     start wide wide with e-wrap
@@ -208,29 +241,59 @@ def begun(dice: Random) -> str:
 piece collar in {fabric}
     levels seam 0 cm, mid {deep / 2:.1f} cm, top {deep:.1f} cm
     start wide * {dice.uniform(0.9, 1.0):.2f} wide along front end
-    edges {dice.choice(("straight to top", "slope to wide * 0.6 wide at top"))}
+    edges {dice.choice(("straight to top", "slope to wide * 0.6 wide at top", "slope to wide * 0.6 wide at top, fashioned 3 in"))}
 {zone}{holes if dice.random() < 0.7 else ""}    end cast off
 """
 
 
-def leaning(dice: Random) -> str:
-    """A front with its edging in one: a rib over the whole width or a panel at the side, with slots."""
+def in_one(dice: Random) -> str:
+    """A rib over a part of a piece, the whole width or a panel, with slots, buttonholes and a neck about it."""
     head, made = _head(dice)
-    panel = dice.uniform(2, 8)
-    where = f"{dice.uniform(0, 3):.1f} cm {dice.choice(('left', 'right'))} of centre"
-    whole = "    fabric rib from mid to last\n" if dice.random() < 0.7 else ""
+    wide = dice.uniform(5, 16)
+    far = dice.uniform(0, wide / 2)
+    panel = f"{dice.choice((1, 2, 3, 4, 8))} stitches wide, {far:.1f} cm {dice.choice(('left', 'right'))} of centre"
+    zone = dice.choice(("    fabric rib from mid to last\n", f"    fabric panel from mid to last, {panel}\n", ""))
     slot = dice.choice(
         (
             f"    slot pocket {dice.uniform(1, 4):.1f} cm wide at last, cast off\n",
             f"    slot pocket {dice.uniform(1, 4):.1f} cm wide at mid, cast off\n",
-            f"    buttonholes 3 over {dice.randint(1, 3)} stitches from first to last, 1.5 cm from the left edge\n",
+            f"    buttonholes 3 over {_over(dice.randint(1, 3))} from first to last, 1.5 cm from the left edge\n",
             "",
         )
     )
-    neck_ = dice.choice(("", f"    neck wide / 2 wide, {dice.uniform(1, 5):.1f} cm deep, round, cast off\n"))
-    return f"""{head}piece front in {dice.choice(("plain", "rib"))}
+    neck = f"    neck {wide / 3:.1f} cm wide, {dice.uniform(1, 5):.1f} cm deep, round, cast off\n"
+    edges = dice.choice(("straight to top", f"slope to {wide * 0.7:.1f} cm wide at top", "out 1 stitch every 6 rows to top"))
+    columns = made.text[made.text.index("fabric plain") :].split("fabric rib")[0].replace("fabric plain", "fabric panel")
+    columns = columns.replace("stocking stitch", f"latched rib every {made.every}{_th(made.every)} needle")
+    return f"""{head}{columns}piece front in plain
     levels hem 0 cm, first 2 cm, mid long / 2, last long - 1.5 cm, top long
-    start {panel + 6:.1f} cm wide with e-wrap
-    edges {dice.choice(("straight to top", "slope to 5 cm wide at top"))} called side
-{whole}{slot}{neck_ if where and "5 cm" not in neck_ else ""}    end cast off
+    start {wide:.1f} cm wide with e-wrap
+    edges {edges} called side
+{zone}{slot}{dice.choice(("", neck))}    end cast off
 """
+
+
+def tip(dice: Random) -> str:
+    """A piece or the parts beside its neck led to few stitches with a transfer tool."""
+    head, made = _head(dice)
+    left = dice.randint(1, 6)
+    wide = dice.uniform(8, 30)
+    tool = dice.choice((2, 2, 3))
+    way = f"fashioned {tool} in"
+    neck = wide / 2 + dice.uniform(-1, 1)
+    parted = dice.random() < 0.7
+    top = neck + 2 * left / made.per_cm if parted else left / made.per_cm
+    cut = f"    neck {neck:.2f} cm wide, {dice.uniform(1, 6):.1f} cm deep, {dice.choice(('round', 'v'))}, {way}\n" if parted else ""
+    rest = "" if not parted or dice.random() < 0.3 else "edging rim in plain, chained, added after, cast off chain\n"
+    cut = cut.rstrip("\n") + ("" if rest or not cut else ", cast off") + ("\n" if cut else "")
+    band = "band rim_band with rim along front neck\n" if rest else ""
+    return f"""{head}{rest}piece front in plain
+    levels hem 0 cm, chest long / 2, top long
+    start {wide:.1f} cm wide with e-wrap
+    edges straight to chest
+    edges {dice.choice(("slope", "curve"))} to {top:.2f} cm wide at top called side, {way}
+{cut}    end cast off
+{band}"""
+
+
+KINDS = (strip, strip, picked_up, picked_up, welt, neck, all_round, begun, in_one, tip)

@@ -110,7 +110,9 @@ def knitted(
             made.append(st.UseYarnStep(_first_yarn(fabric), tension, origin=origin))
             in_use = tension
         begun, end = at, at + leg.rows
-        cuts = [replace(hole, row=begun + hole.row) for hole in holes] if leg.outside else [h for h in behind if begun < h.row < end]
+        cuts = (
+            [replace(hole, row=begun + hole.row) for hole in holes] if leg.outside else [h for h in behind if begun < h.row < end]
+        )
         rows_of = {hole.row for hole in cuts}
         rib = _rib(fabric, first, last, begun, end, origin) if leg.outside else None
         stages = stage_rows(begun, (end, *rows_of), *stage)

@@ -1,4 +1,4 @@
-"""Bands beside what the bed knitted: their stitches and rows, their buttonholes through all layers, and the columns of their rib."""
+"""Bands beside what the bed knitted: their stitches, their buttonholes through all layers, and the columns of their rib."""
 
 from __future__ import annotations
 

@@ -34,9 +34,7 @@ def latched(design: Design, piece: Piece, sized: SizedPiece, fabric: Fabric) -> 
         yield where, *columns(fabric, rows, every, -1 if begins is None else begins, panel)
 
 
-def columns(
-    fabric: Fabric, rows: range, every: int, begin: int, panel: tuple[int, int] | None = None
-) -> tuple[int, int]:
+def columns(fabric: Fabric, rows: range, every: int, begin: int, panel: tuple[int, int] | None = None) -> tuple[int, int]:
     """Stitches of these rows that a rib's columns have, and how many of them were latched up, less any others that were."""
     wanted = found = 0
     for slot, face, was_end in _stitches(fabric, chain.from_iterable(fabric.passes(row) for row in rows)):

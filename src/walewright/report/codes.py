@@ -238,6 +238,7 @@ MAKING = _errors(
     words_size_count="A printed line has more or fewer readings than the text has sizes.",
     words_unreadable="A printed line is no sentence of the printed language.",
 ) | _warnings(
+    band_parted="A band is wider than the bed, and knitted in parts.",
     long_float="A float is longer than is left loose.",
 )
 """What stands between a garment and its proof; told by `solve`, `readback` and `proof`."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from math import ceil, floor
 
@@ -10,7 +10,6 @@ from walewright.design.model import Design, Machine, Piece
 from walewright.report.model import Diagnostic, Label, Span
 from walewright.solve.edges import ACROSS_RUN
 from walewright.solve.lean import may_lean
-from walewright.solve.model import SizedBand
 from walewright.solve.multiples import multiples, slack, station
 from walewright.solve.quantities import length
 from walewright.solve.terms import SIDES
@@ -53,7 +52,7 @@ def too_wide(design: Design) -> Iterator[Diagnostic]:
         yield Diagnostic(
             "wider-than-bed",
             f"the {piece.name} takes up to {_even(most.needles)} needles, and the bed has {needles}",
-            (Label(most.span, f"widest {most.where}".rstrip(",")), *_bed(design.machine)),
+            (Label(most.span, f"widest {most.where}".rstrip(",")), *bed(design.machine)),
             (*notes, f"at {per_cm * 10:.1f} stitches to 10 cm, {needles} needles make {length(floor(needles / per_cm * 10) / 10)}"),
             (
                 f"make it {length(floor(needles / per_cm * 10) / 10)} wide at the most",
@@ -61,7 +60,7 @@ def too_wide(design: Design) -> Iterator[Diagnostic]:
                 f"knit it on a bed of {_even(most.needles)} needles or more",
                 _panels(_even(most.needles), needles),
             ),
-            sizes=_only(design, over),
+            sizes=only(design, over),
         )
 
 
@@ -84,35 +83,11 @@ def _panels(stitches: int, needles: int) -> str:
     return f"knit it as {number} pieces (panels) of {each} needles each, joined by {seams}"
 
 
-def bands_too_wide(design: Design, garments: Sequence[Sequence[SizedBand]]) -> Iterator[Diagnostic]:
-    """A message for each band with more stitches than the bed has needles; `garments[i]` are the bands of size i."""
-    needles = design.machine.needles
-    for number, band in enumerate(design.bands):
-        stitches = [bands[number].stitches for bands in garments]
-        over = [i for i, count in enumerate(stitches) if count > needles]
-        if not over:
-            continue
-        most = max(stitches)
-        fabric = design.fabric(design.edging(band.edging).fabric)
-        yield Diagnostic(
-            "wider-than-bed",
-            f"band `{band.name}` takes up to {most} needles, and the bed has {needles}",
-            (Label(band.origin.span, "picked up here"), *_bed(design.machine)),
-            tuple(f"{design.sizes[i]}: {stitches[i]} stitches" for i in over),
-            (
-                "knit it as two bands, each along a part of these edges",
-                f"knit it at {floor(fabric.stitches_per_cm * 100 * needles / most) / 10:g} stitches to 10 cm or fewer",
-                f"knit it on a bed of {most} needles or more",
-            ),
-            sizes=_only(design, over),
-        )
-
-
-def _bed(machine: Machine) -> tuple[Label, ...]:
+def bed(machine: Machine) -> tuple[Label, ...]:
     return (Label(machine.origin.span, f"{machine.needles} needles"),)
 
 
-def _only(design: Design, over: list[int]) -> tuple[str, ...]:
+def only(design: Design, over: list[int]) -> tuple[str, ...]:
     return tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else ()
 
 

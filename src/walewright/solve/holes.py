@@ -1,7 +1,7 @@
 """Slots and buttonholes of pieces among the counted stitches: a stitch stands on each side of them, and no shaping reaches them.
 
-What was wanted in centimetres may come to lie on an end needle by its rounding, or where an edge is just shaped. A buttonhole is moved
-by a stitch for it; what would have to go further is told.
+What was wanted in centimetres may come to lie on an end needle by its rounding, or where an edge is just shaped. A buttonhole is
+moved by a stitch for it; what would have to go further is told.
 """
 
 from __future__ import annotations
@@ -35,7 +35,8 @@ def holes_at_edges(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> 
     """A message for each slot and each row of buttonholes that is no hole within the piece in some size; `garments[i]` are the
     pieces of size i."""
     for number, piece in enumerate(design.pieces):
-        for cut in (*piece.slots, *piece.buttonholes):
+        cuts: tuple[Slot | Buttonholes, ...] = (*piece.slots, *piece.buttonholes)
+        for cut in cuts:
             notes: dict[str, str] = {}
             shifts: list[int | None] = []
             for size, pieces in enumerate(garments):
@@ -71,7 +72,8 @@ def _called(cut: Slot | Buttonholes, piece: Piece) -> str:
 
 def _note(sized: SizedPiece, slot: SizedSlot) -> str:
     count = slot.last - slot.first + 1
-    wide = "; ".join(f"{last - first + 1} stitches are in work there" for first, last in (p.about(slot.row) for p in _parts(sized, slot.row)))
+    works = [last - first + 1 for first, last in (part.about(slot.row) for part in _parts(sized, slot.row))]
+    wide = "; ".join(f"{work} stitches are in work there" for work in works)
     rows = "at row" if not any(w.row == slot.row for w in sized.openings) else "where the piece parts, at row"
     return f"{slot.name}, {count} {'stitch' if count == 1 else 'stitches'} wide, {rows} {sized.counter(slot.row)}; {wide}"
 

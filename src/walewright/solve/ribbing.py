@@ -40,7 +40,7 @@ def ribs_without_columns(
             continue
         if any(panel for _, panel in rib.lies):
             notes = tuple(f"{size}: it lies on an end needle" for size in bare)
-            helps = ("move the panel inwards",)
+            helps: tuple[str, ...] = ("move the panel inwards",)
         else:
             notes = tuple(f"{size}: {count} {'stitch' if count == 1 else 'stitches'}" for size, count in bare.items())
             least = ceil(LEAST / rib.fabric.stitches_per_cm * 10) / 10
@@ -68,8 +68,7 @@ def _ribs(design: Design, garments: Sequence[Sequence[SizedPiece]], bands: Seque
 def _of_piece(design: Design, piece: Piece, sizes: Sequence[SizedPiece]) -> Iterator[_Rib]:
     own = design.fabric(piece.fabric)
     if own.rib_every:
-        # Of several stretches in its own fabric the narrowest has to have a column.
-        lies = tuple((min((widest_of(sized, *rows) for rows in _own_rows(sized)), key=_stitches, default=(-LEAST, LEAST)), None) for sized in sizes)
+        lies = tuple((_narrowest(sized), None) for sized in sizes)
         yield _Rib(own, f"the {piece.name}", piece.origin.span, lies)
     for number, zone in enumerate(piece.zones):
         fabric = design.fabric(zone.fabric)
@@ -83,6 +82,11 @@ def _of_piece(design: Design, piece: Piece, sizes: Sequence[SizedPiece]) -> Iter
 
 def _called(zone: Zone, piece: Piece) -> str:
     return f"{'' if zone.width is None else 'the panel of '}`{zone.fabric}` in the {piece.name}"
+
+
+def _narrowest(sized: SizedPiece) -> tuple[int, int]:
+    """The width of the stretch in its own fabric that is narrowest where it is widest: it too has to have a column."""
+    return min((widest_of(sized, *rows) for rows in _own_rows(sized)), key=_stitches, default=(-LEAST, LEAST))
 
 
 def _own_rows(sized: SizedPiece) -> Iterator[tuple[int, int]]:

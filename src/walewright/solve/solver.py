@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from walewright.design.model import Design, Join
 from walewright.glue.model import Glued
 from walewright.report.model import Diagnostic, Label
-from walewright.solve.bands import both_sides, crowded_holes, short_starts, sized_band, start_pick_ups
-from walewright.solve.bed_width import bands_too_wide, too_wide
+from walewright.solve.band_parts import Glue, bands_of, bands_too_wide, parted
+from walewright.solve.bands import both_sides, crowded_holes, short_starts, start_pick_ups
+from walewright.solve.bed_width import too_wide
 from walewright.solve.charts import motifs_outside, repeats_cut
 from walewright.solve.conflict import explain
 from walewright.solve.deviations import deviations
@@ -20,7 +21,7 @@ from walewright.solve.joining import edge_by_edge, join_rules
 from walewright.solve.lengths import Garment
 from walewright.solve.matched import cannot_match, matching_rules, unmatched
 from walewright.solve.matching import movers, pinned
-from walewright.solve.model import Component, Counts, SizedBand, SizedGarment, SizedPiece
+from walewright.solve.model import Component, Counts, SizedGarment, SizedPiece
 from walewright.solve.multiples import repeats_on_a_slope
 from walewright.solve.paced import rates_not_kept
 from walewright.solve.panels import panels_crossed
@@ -33,9 +34,34 @@ from walewright.solve.seams import sized_join, sized_seam, uneven_edges, unlike_
 Found = tuple[Diagnostic, ...]
 
 
+@dataclass(frozen=True, slots=True)
+class Solved:
+    """A design as it was counted: bands wider than the bed are in parts, and it is put together so. `counts` are None where it
+    cannot be done; `told` says why."""
+
+    design: Design
+    glued: Glued
+    counts: Counts | None
+    told: Found
+
+
 def solve(design: Design, glued: Glued) -> tuple[Counts | None, Found]:
-    """Count the design, which is put together as `glued` says. The counts are None where it cannot be done; the diagnostics say
-    why. Never raises for a fault of the author's."""
+    """Count the design as it is, which is put together as `glued` says. The counts are None where it cannot be done; the
+    diagnostics say why. Never raises for a fault of the author's."""
+    found = solve_in_parts(design, glued, lambda _: None)
+    return found.counts, found.told
+
+
+def solve_in_parts(design: Design, glued: Glued, glue: Glue) -> Solved:
+    """The same, with bands wider than the bed in parts, where `glue` can put the garment together so."""
+    counted, told = _solved(design, glued, glue)
+    if counted is None:
+        return Solved(design, glued, None, told)
+    # Levels that were found are pinned in what was counted, not in the design.
+    return replace(counted, design=replace(design, bands=counted.design.bands))
+
+
+def _solved(design: Design, glued: Glued, glue: Glue) -> tuple[Solved | None, Found]:
     told = (*_band_faults(design), *unlike_joins(design), *cannot_match(design), *repeats_on_a_slope(design), *too_wide(design))
     if told:
         return None, told
@@ -54,7 +80,7 @@ def solve(design: Design, glued: Glued) -> tuple[Counts | None, Found]:
         answers, told = _answered(design, programme, answers)
         if told:
             return None, told
-    return _counted(replace(design, joins=joins), glued, programme, terms, answers)
+    return _counted(replace(design, joins=joins), glued, programme, terms, answers, glue), ()
 
 
 def programme_of(design: Design, matched: Sequence[Join] = ()) -> tuple[Programme, dict[str, tuple[PieceTerms, ...]]]:
@@ -143,8 +169,8 @@ def _pieces(part: Programme) -> tuple[str, ...]:
 
 
 def _counted(
-    design: Design, glued: Glued, programme: Programme, terms: dict[str, tuple[PieceTerms, ...]], answers: Answers
-) -> tuple[Counts | None, Found]:
+    design: Design, glued: Glued, programme: Programme, terms: dict[str, tuple[PieceTerms, ...]], answers: Answers, glue: Glue
+) -> Solved:
     values = _values(answers)
     exact = [values[number] for number in range(len(programme.variables))]
     broken = [rule.name for rule in programme.broken(exact)]
@@ -152,9 +178,8 @@ def _counted(
     made = {piece.name: sized_pieces(design, piece, terms[piece.name], values) for piece in design.pieces}
     count = range(len(design.sizes))
     pieces = [_hung(design, glued, tuple(made[p.name][i] for p in design.pieces)) for i in count]
-    bands: list[tuple[SizedBand, ...]] = [
-        tuple(sized_band(design, b, i, pieces[i], glued.lines_of(b.name)) for b in design.bands) for i in count
-    ]
+    design, glued, in_parts = parted(design, glued, pieces, glue)
+    bands = bands_of(design, glued, pieces)
     told = (
         *uneven_edges(design, pieces),
         *unmet_joins(design, glued, pieces),
@@ -164,13 +189,13 @@ def _counted(
         *motifs_outside(design, pieces),
         *repeats_cut(design, pieces),
         *unmatched(design, pieces),
-        *bands_too_wide(design, bands),
+        *bands_too_wide(design, glued, pieces, bands),
         *crowded_holes(design, bands),
         *holes_at_edges(design, pieces),
         *ribs_without_columns(design, pieces, bands),
     )
     if told:
-        return None, told
+        return Solved(design, glued, None, told)
     garments = tuple(
         SizedGarment(
             design.sizes[i],
@@ -183,7 +208,7 @@ def _counted(
         for i in count
     )
     solved = tuple(Component(_pieces(part), answer.status, answer.objective, answer.bound) for part, answer in answers)
-    return Counts(garments, solved), ()
+    return Solved(design, glued, Counts(garments, solved), in_parts)
 
 
 def _hung(design: Design, glued: Glued, pieces: tuple[SizedPiece, ...]) -> tuple[SizedPiece, ...]:

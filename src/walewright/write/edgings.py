@@ -106,8 +106,8 @@ def latch_rib(s: Said) -> Phrase:
 
 _SOONER = {
     "": "",
-    "disturbed": " and never deeper than to the RC named before, sooner where its st is about to be moved, cast off, held, taken off "
-    "or hung with another",
+    "disturbed": " and never deeper than to the RC named before, sooner where its st is about to be moved, cast off, held, taken "
+    "off or hung with another",
 }
 
 
