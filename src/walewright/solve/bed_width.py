@@ -84,10 +84,12 @@ def _panels(stitches: int, needles: int) -> str:
 
 
 def bed(machine: Machine) -> tuple[Label, ...]:
+    """Where the bed is named, for a message about what it has no room for."""
     return (Label(machine.origin.span, f"{machine.needles} needles"),)
 
 
 def only(design: Design, over: list[int]) -> tuple[str, ...]:
+    """The names of the sizes that a message is of; none where it is of all."""
     return tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else ()
 
 
