@@ -49,7 +49,7 @@ def holes_at_edges(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> 
             if notes:
                 yield Diagnostic(
                     "hole-at-edge",
-                    f"{_called(cut, piece)} would not lie within it",
+                    f"{_called(cut, piece)} reaches an edge, or stitches that are just moved",
                     (Label(cut.origin.span, "here"),),
                     (*(f"{size}: {note}" for size, note in notes.items()), _NEEDS),
                     tuple(_ways_out(design, piece, cut, shifts)),
