@@ -56,6 +56,20 @@ def test_a_draw_is_the_same_again() -> None:
     assert len({drawn(seed)[1] for seed in range(20)}) == 20
 
 
+def test_fronts_whose_slope_has_more_phrases_in_one_size_than_in_another() -> None:
+    text = cardigan(20, ", wrong side facing").replace(
+        "sizes one\n    length 20.0 cm", "sizes A B C\n    length 9.7 10.7 13.7 cm\n    wide 33.2 35.2 37.2 cm"
+    )
+    text = text.replace("machine standard", "machine fine").replace("14.3 cm by 15 cm, 9 g", "11.7 cm by 13.1 cm, 9 g")
+    text = (
+        text.replace("start 48 cm", "start wide + 14 cm")
+        .replace("neck 18 cm", "neck wide / 2 + 2 cm")
+        .replace("start 23 cm", "start wide / 2 + 6 cm")
+    )
+    text = text.replace("length + 12 cm", "length + 11.4 cm").replace("slope by -8 cm", "slope by -wide / 4")
+    proven_or_told(text)
+
+
 # ----------------------------------------------------------------- buttonholes in a rib
 
 CLOTH = """pattern "Band"
