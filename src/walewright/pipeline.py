@@ -71,6 +71,11 @@ def compile(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome
     outcome = _understand(Outcome(file, text), shipped, changes)
     if outcome.design is None or has_errors(outcome.diagnostics):
         return outcome
+    return from_design(outcome)
+
+
+def from_design(outcome: Outcome) -> Outcome:
+    """The stages after a source is understood: an outcome that has a design, taken as far as it goes."""
     outcome = _put_together(outcome)
     if outcome.glued is None or has_errors(outcome.diagnostics):
         return outcome
@@ -124,10 +129,13 @@ def _count(outcome: Outcome) -> Outcome:
 
     assert outcome.design is not None
     assert outcome.glued is not None
-    # A band wider than the bed is knitted in parts, and how these are put together is seen again.
-    found = solve.solve_in_parts(outcome.design, outcome.glued, lambda design: glue.glue(design)[0])
-    told = (*outcome.diagnostics, *found.told)
-    return replace(outcome, design=found.design, glued=found.glued, counts=found.counts, diagnostics=told)
+    counts, told = solve.solve(outcome.design, outcome.glued, lambda design: glue.glue(design)[0])
+    made = replace(outcome, counts=counts, diagnostics=(*outcome.diagnostics, *told))
+    if counts is None or counts.parted is None:
+        return made
+    # A band wider than the bed is knitted in parts, which later stages take for bands of their own.
+    bands, glued = counts.parted
+    return replace(made, design=replace(outcome.design, bands=bands), glued=glued)
 
 
 def _knit_and_write(outcome: Outcome) -> Outcome:
@@ -178,13 +186,15 @@ def _prove(outcome: Outcome) -> Outcome:
 def _bed(design: Design) -> Bed:
     """The author's bed, with the density of each fabric, by which lengths of the knitted edges are measured.
 
-    A yarn at a tension, without a word of the fabric, is one without a chart or stripes, if there is such a one."""
+    A yarn at a tension, without a word of the fabric, is one without a chart or stripes, if there is such a one; never one
+    that only panels are in, for those change no row."""
     from walewright.bed import Bed, Gauge
     from walewright.knit.dial import HEM, LINKING, looser
 
     by_name = {f.name: Gauge(f.stitches_per_cm, f.rows_per_cm) for f in design.fabrics}
-    patterned = [f for f in design.fabrics if f.chart or f.stripes]
-    plain = [f for f in design.fabrics if not (f.chart or f.stripes)]
+    whole = design.whole_fabrics()
+    patterned = [f for f in whole if f.chart or f.stripes]
+    plain = [f for f in whole if not (f.chart or f.stripes)]
     gauges = {(f.yarn, f.tension): by_name[f.name] for f in (*patterned, *plain)}
     # A motif's other yarns, and rows of an edging at a tension of its own, are as wide as what they are knitted in.
     for yarn in dict.fromkeys(yarn for chart in design.charts for yarn in chart.yarns):

@@ -189,7 +189,7 @@ def test_a_rib_on_few_stitches_has_a_column_or_it_is_told(every: int, wide: int)
     text = re.sub(r"    buttonholes.*\n", "", text)
     told = proven_or_told(text)
     if told:
-        assert {d.code for d in told} <= {"rib-without-column", "counts-conflict", "absurd-count"}
+        assert {d.code for d in told} <= {"rib-without-column", "counts-conflict", "absurd-count", "too-small"}
         assert wide <= 3
     else:
         outcome = outcome_of(text)

@@ -137,6 +137,7 @@ def changed_fabrics(fabrics: Mapping[str, Fabric | None], changes: Changes, find
             swatch_height_cm=SWATCH_CM,
             swatch_grams=fabric.swatch_grams * SWATCH_CM * SWATCH_CM / area,
             loop_cm=fabric.loop_cm * density / (counts[0] * counts[1] / SWATCH_CM**2),
+            as_written=fabric,
             origin=Origin(f"tension {name}", NOWHERE),
         )
     return result

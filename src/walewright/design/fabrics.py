@@ -53,10 +53,18 @@ class Fabric:
     """Of stitch "stripes": (yarn, rows), from the first knitted on; `yarn` is the first one's."""
     right_side: str = "knit"
     """"knit" (the side that faces away from the knitter) or "purl"."""
+    as_written: Fabric | None = None
+    """Of a fabric at a knitter's own tension: as its author swatched it. Whatever the tension, the swatch is a piece of fabric of
+    that size."""
 
     @property
     def stitches_per_cm(self) -> float:
         return self.swatch_stitches / self.swatch_width_cm
+
+    @property
+    def gauge(self) -> tuple[float, float]:
+        """Stitches and rows to the centimetre."""
+        return self.stitches_per_cm, self.rows_per_cm
 
     @property
     def rows_per_cm(self) -> float:

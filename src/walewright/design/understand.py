@@ -15,10 +15,13 @@ from walewright.design.findings import Findings, broken
 from walewright.design.grids import chart, first_row, uses_of
 from walewright.design.idle import look_into
 from walewright.design.joins import band, cord, join
+from walewright.design.likely import look_at_swatches
 from walewright.design.machine import machine
 from walewright.design.materials import fabric, yarn
+from walewright.design.meanings import tell_idle
 from walewright.design.model import Design
-from walewright.design.names import edge_names, edges
+from walewright.design.names import edge_names, edges, given_edges
+from walewright.design.numbers import not_too_many
 from walewright.design.pieces import Workroom, pieces
 from walewright.design.requirements import requirement
 from walewright.design.shapes import expanded
@@ -91,6 +94,9 @@ def _meant(
     findings = Findings(lost)
     whole = expanded(tree, shapes, sorted(shipped.shapes), findings)
     found = uses(tree, whole)
+    if not not_too_many(whole, findings):
+        return found, findings, None
+    tell_idle(tree, whole, findings)
     design = _Reading(whole, shipped, changes, findings, found).design(bool(lost))
     return found, findings, None if findings.failed or lost else design
 
@@ -129,6 +135,7 @@ class _Reading:
         uses = uses_of(self.tree.statements)
         charts = self._by_name(self.every(syntax.Chart), lambda n: chart(n, yarns, uses, knitted, findings))
         fabrics = self._by_name(self.every(syntax.Fabric), lambda n: fabric(n, yarns, charts, findings))
+        look_at_swatches(self.every(syntax.Fabric), fabrics, yarns, self.every(syntax.Yarn), findings)
         fabrics = changed_fabrics(fabrics, self.changes, findings)
         self._idle_shapes()
         if table is None:
@@ -239,6 +246,11 @@ class _Reading:
             ("edging", self.every(syntax.Edging)),
         ):
             findings.once(what, ((n.name, n.span) for n in nodes))
+        # Levels and edges have names of their own in each piece; a reader meets them all on one page.
+        blocks = [*(p.body for p in self.every(syntax.Piece)), *(s.body for s in self.every(syntax.Shape))]
+        stacks = [s for block in blocks for s in block if isinstance(s, syntax.Levels)]
+        findings.alike("level", ((level.name, level.span) for stack in stacks for level in stack.levels))
+        findings.alike("edge", (given for node in self.every(syntax.Piece) for given in given_edges(node)))
         # Pieces and bands head their own part of the page: their names are one kind. So are rows and lets.
         worked = [(n.name, n.span) for n in self.every(syntax.Piece)] + [(n.name, n.span) for n in self.every(syntax.Band)]
         findings.once("piece", worked)

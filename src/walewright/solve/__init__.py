@@ -1,5 +1,5 @@
 """The solving stage: how many stitches and rows, and on which rows each edge moves. `solve` is the entry; data in `model`."""
 
-from walewright.solve.solver import solve, solve_in_parts
+from walewright.solve.solver import solve
 
-__all__ = ["solve", "solve_in_parts"]
+__all__ = ["solve"]

@@ -27,6 +27,11 @@ Garments = Sequence[tuple[SizedPiece, ...]]
 Glue = Callable[[Design], Glued | None]
 
 
+def together_as_it_is(_: Design) -> Glued | None:
+    """Of a garment that is put together already: bands stay whole."""
+    return None
+
+
 def bands_of(design: Design, glued: Glued, garments: Garments) -> list[tuple[SizedBand, ...]]:
     """The bands of each size."""
     return [tuple(sized_band(design, b, i, own, glued.lines_of(b.name)) for b in design.bands) for i, own in enumerate(garments)]

@@ -7,8 +7,9 @@ from dataclasses import dataclass, replace
 from math import ceil, floor
 
 from walewright.design.model import Design, Machine, Piece
-from walewright.report.model import Diagnostic, Label, Span
+from walewright.report.model import Change, Diagnostic, Label, Span
 from walewright.solve.edges import ACROSS_RUN
+from walewright.solve.gauge import fabric_above, fabric_below
 from walewright.solve.lean import may_lean
 from walewright.solve.multiples import multiples, slack, station
 from walewright.solve.quantities import length
@@ -18,12 +19,15 @@ from walewright.solve.widths import across
 _A_STITCH = 1.0
 """A piece may be narrowed by a stitch to fit."""
 
+_MOST_PANELS = 12
+"""Panels that are proposed to be sewn together."""
+
 _SEAM = 1
 """Stitches at an edge that go into its seam."""
 
 
 @dataclass(frozen=True, slots=True)
-class _Station:
+class Station:
     """Where a piece is widest: `needles` that it would need there, its width, in stitches of which tension, and who says so."""
 
     needles: float
@@ -31,6 +35,9 @@ class _Station:
     per_cm: float
     where: str
     span: Span
+    at: str
+    """The level."""
+    fabric: str
 
 
 def too_wide(design: Design) -> Iterator[Diagnostic]:
@@ -39,7 +46,7 @@ def too_wide(design: Design) -> Iterator[Diagnostic]:
     for piece in design.pieces:
         if piece.mirror_of is not None:
             continue
-        stations = [_widest(design, piece, size) for size in range(len(design.sizes))]
+        stations = [widest(design, piece, size) for size in range(len(design.sizes))]
         over = [i for i, station in enumerate(stations) if station.needles > needles + _narrower(design, piece) + 1e-9]
         if not over:
             continue
@@ -54,13 +61,13 @@ def too_wide(design: Design) -> Iterator[Diagnostic]:
             f"the {piece.name} takes up to {_even(most.needles)} needles, and the bed has {needles}",
             (Label(most.span, f"widest {most.where}".rstrip(",")), *bed(design.machine)),
             (*notes, f"at {per_cm * 10:.1f} stitches to 10 cm, {needles} needles make {length(floor(needles / per_cm * 10) / 10)}"),
-            (
-                f"make it {length(floor(needles / per_cm * 10) / 10)} wide at the most",
-                f"knit it at {floor(needles / most.cm * 100) / 10:g} stitches to 10 cm or fewer",
-                f"knit it on a bed of {_even(most.needles)} needles or more",
-                _panels(_even(most.needles), needles),
-            ),
+            _panels(_even(most.needles), needles),
             sizes=only(design, over),
+            changes=(
+                (Change("widest", piece.name, most.at, _in(design, over, floor(needles / per_cm * 10) / 10)),),
+                (Change("stitches", most.fabric, "", _in(design, over, floor(needles / most.cm * 100) / 10)),),
+                (Change("needles", "", "", _in(design, over, _even(most.needles))),),
+            ),
         )
 
 
@@ -74,18 +81,25 @@ def _narrower(design: Design, piece: Piece) -> float:
     return max(found)
 
 
-def _panels(stitches: int, needles: int) -> str:
-    """The way round a narrow bed: panels of equal width. A seam takes a stitch of each edge that it joins (common practice)."""
-    count = max(2, ceil(stitches / (needles - 2 * _SEAM)))
+def _panels(stitches: int, needles: int) -> tuple[str, ...]:
+    """The way round a narrow bed: panels of equal width. A seam takes a stitch of each edge that it joins (common practice).
+    None for a bed so narrow that nobody would sew so many together."""
+    count = max(2, ceil(stitches / max(needles - 2 * _SEAM, 1)))
+    if count > _MOST_PANELS:
+        return ()
     each = 2 * ceil((stitches / count + 2 * _SEAM) / 2)
     number = {2: "two", 3: "three", 4: "four"}.get(count, str(count))
     seams = "a seam" if count == 2 else "seams"
-    return f"knit it as {number} pieces (panels) of {each} needles each, joined by {seams}"
+    return (f"knit it as {number} pieces (panels) of {each} needles each, joined by {seams}",)
 
 
 def bed(machine: Machine) -> tuple[Label, ...]:
     """Where the bed is named, for a message about what it has no room for."""
     return (Label(machine.origin.span, f"{machine.needles} needles"),)
+
+
+def _in(design: Design, over: list[int], value: float) -> tuple[tuple[str, float], ...]:
+    return tuple((design.sizes[i], value) for i in over)
 
 
 def only(design: Design, over: list[int]) -> tuple[str, ...]:
@@ -98,11 +112,22 @@ def _even(stitches: float) -> int:
     return max(2 * floor(stitches / 2 + 0.5), 2 * ceil((stitches - _A_STITCH) / 2 - 1e-9))
 
 
-def _widest(design: Design, piece: Piece, size: int) -> _Station:
-    """Where the piece needs most needles. What is free may be as narrow as it can."""
+def widest(design: Design, piece: Piece, size: int) -> Station:
+    """Where the piece needs most needles, of a mirror image its model. What is free may be as narrow as it can."""
+    while piece.mirror_of is not None:
+        piece = design.piece(piece.mirror_of)
     start = min(piece.start_width[size], (piece.start_most or piece.start_width)[size])
-    by = across(design, piece, piece.levels[0].name, size)
-    at_start = _Station(by.stitches(start) / 2, start / 2, by.per_cm, "at the start", piece.origin.span)
+    first = piece.levels[0].name
+    by = across(design, piece, first, size)
+    at_start = Station(
+        by.stitches(start) / 2,
+        start / 2,
+        by.per_cm,
+        "at the start",
+        piece.origin.span,
+        first,
+        fabric_above(design, piece, first).name,
+    )
     left, right = (_furthest(design, piece, side, at_start, size) for side in ("left", "right"))
     further = max(left, right, key=lambda s: s.needles)
     if may_lean(piece):
@@ -115,12 +140,13 @@ def _widest(design: Design, piece: Piece, size: int) -> _Station:
     return replace(further, needles=2 * further.needles, cm=2 * further.cm, where=where)
 
 
-def _furthest(design: Design, piece: Piece, side: str, found: _Station, size: int) -> _Station:
+def _furthest(design: Design, piece: Piece, side: str, found: Station, size: int) -> Station:
     """Where an edge is furthest from the middle of the start, and how far."""
     place = found.cm
     for run in piece.left if side == "left" else piece.right:
         place += min(run.change[size], (run.most or run.change)[size])
         by = across(design, piece, run.to_level, size, side, run.path == ACROSS_RUN)
         if by.stitches(place) > found.needles + 1e-9:
-            found = _Station(by.stitches(place), place, by.per_cm, f"at `{run.to_level}`", run.origin.span)
+            knit = (fabric_above if run.path == ACROSS_RUN else fabric_below)(design, piece, run.to_level)
+            found = Station(by.stitches(place), place, by.per_cm, f"at `{run.to_level}`", run.origin.span, run.to_level, knit.name)
     return found

@@ -9,7 +9,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from walewright.design.model import EdgeName, Origin, Way
+from walewright.design.model import Band, EdgeName, Origin, Way
+from walewright.glue.model import Glued
 
 
 @dataclass(frozen=True, slots=True)
@@ -370,3 +371,5 @@ class Component:
 class Counts:
     sizes: tuple[SizedGarment, ...]
     components: tuple[Component, ...]
+    parted: tuple[tuple[Band, ...], Glued] | None = None
+    """Where bands wider than the bed are knitted in parts: the bands as they are knitted, and the garment put together so."""

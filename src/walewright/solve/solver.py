@@ -2,17 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import replace
 
 from walewright.design.model import Design, Join
 from walewright.glue.model import Glued
 from walewright.report.model import Diagnostic, Label
-from walewright.solve.band_parts import Glue, bands_of, bands_too_wide, parted
+from walewright.solve.amounts import unfit_amounts
+from walewright.solve.band_parts import Glue, bands_of, bands_too_wide, parted, together_as_it_is
 from walewright.solve.bands import both_sides, crowded_holes, short_starts, start_pick_ups
 from walewright.solve.bed_width import too_wide
+from walewright.solve.caps import unmet_cap
 from walewright.solve.charts import motifs_outside, repeats_cut
 from walewright.solve.conflict import explain
+from walewright.solve.coupling import Coupling, coupled
+from walewright.solve.coupling import told as let_go
 from walewright.solve.deviations import deviations
 from walewright.solve.garment import sized_pieces
 from walewright.solve.highs import Answer, feasible, solve_programme
@@ -26,61 +30,81 @@ from walewright.solve.multiples import repeats_on_a_slope
 from walewright.solve.paced import rates_not_kept
 from walewright.solve.panels import panels_crossed
 from walewright.solve.pieces import Heights, PieceTerms, image, piece_terms
-from walewright.solve.programme import Draft, Programme, components
+from walewright.solve.programme import Draft, Programme, Rule, components
 from walewright.solve.ribbing import ribs_without_columns
 from walewright.solve.rules import piece_rules
-from walewright.solve.seams import sized_join, sized_seam, uneven_edges, unlike_joins, unmet_joins
+from walewright.solve.seams import sides_told, sized_join, sized_seam, uneven_edges, unlike_joins, unmet_joins
+from walewright.solve.trying import helped
 
 Found = tuple[Diagnostic, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Solved:
-    """A design as it was counted: bands wider than the bed are in parts, and it is put together so. `counts` are None where it
-    cannot be done; `told` says why."""
+def solve(design: Design, glued: Glued, glue: Glue = together_as_it_is) -> tuple[Counts | None, Found]:
+    """Count the design, which is put together as `glued` says. Bands wider than the bed are parted where `glue` can put the
+    garment together so (`Counts.parted`). The counts are None where it cannot be done; the diagnostics say
+    why. Never raises for a fault of the author's."""
+    counts, told = attempt(design, glued, glue)
+    if counts is not None:
+        return counts, told
 
-    design: Design
-    glued: Glued
-    counts: Counts | None
-    told: Found
+    def count(other: Design) -> Found:
+        made, against = attempt(other, glued, glue)
+        return () if made is not None else against
 
-
-def solve(design: Design, glued: Glued) -> tuple[Counts | None, Found]:
-    """Count the design as it is, which is put together as `glued` says. The counts are None where it cannot be done; the
-    diagnostics say why. Never raises for a fault of the author's."""
-    found = solve_in_parts(design, glued, lambda _: None)
-    return found.counts, found.told
+    return None, helped(design, told, count)
 
 
-def solve_in_parts(design: Design, glued: Glued, glue: Glue) -> Solved:
-    """The same, with bands wider than the bed in parts, where `glue` can put the garment together so."""
-    counted, told = _solved(design, glued, glue)
-    if counted is None:
-        return Solved(design, glued, None, told)
-    # Levels that were found are pinned in what was counted, not in the design.
-    return replace(counted, design=replace(design, bands=counted.design.bands))
-
-
-def _solved(design: Design, glued: Glued, glue: Glue) -> tuple[Solved | None, Found]:
-    told = (*_band_faults(design), *unlike_joins(design), *cannot_match(design), *repeats_on_a_slope(design), *too_wide(design))
+def attempt(design: Design, glued: Glued, glue: Glue = together_as_it_is) -> tuple[Counts | None, Found]:
+    """The same, with changes for helps that nobody has tried yet. Sizes are coupled as closely as they can be: none is refused that
+    could be counted by itself."""
+    told: Found = (
+        *_band_faults(design),
+        *unlike_joins(design),
+        *cannot_match(design),
+        *repeats_on_a_slope(design),
+        *too_wide(design),
+    )
+    told = told or tuple(unfit_amounts(design))
     if told:
         return None, told
+    counts, told, final = _attempted(design, glued, Coupling.GRADED, glue)
+    if counts is not None or final or len(design.sizes) == 1:
+        return counts, told
+    alone = _attempted(design, glued, Coupling.ALONE, glue)
+    if alone[0] is not None:
+        # No size need be refused: they are coupled as closely as they can be.
+        for coupling in (Coupling.WISHED, Coupling.APART):
+            counts, told, _ = _attempted(design, glued, coupling, glue)
+            if counts is not None:
+                return counts, told
+    return alone[:2]
+
+
+def _attempted(design: Design, glued: Glued, coupling: Coupling, glue: Glue) -> tuple[Counts | None, Found, bool]:
+    """The counts, or what stands against them, and whether it does so however the sizes are coupled."""
     joins, design = design.joins, replace(design, joins=edge_by_edge(design.joins, glued))
     matched = tuple(join for join in design.joins if movers(design, join))
-    programme, terms = programme_of(design, matched)
-    answers, told = _answered(design, programme, [])
+    graded, terms = programme_of(design, matched)
+    programme = coupled(graded, coupling)
+    answers, told, final = _answered(design, programme, terms, [])
     if told:
-        return None, told
+        return None, told, final
     if matched:
         # What curves come to is only known when they are scheduled: with the levels found for them, all is counted again.
-        design, told = pinned(design, programme, terms, _values(answers))
+        chosen, unmet = pinned(design, programme, terms, _values(answers), coupling.together)
+        faults = tuple(fault for trial, found in unmet if (fault := unmet_cap(trial, found)) is not None)
+        if faults:
+            return None, faults, False
+        design = chosen
+        graded, terms = programme_of(design, matched)
+        programme = coupled(graded, coupling)
+        answers, told, _ = _answered(design, programme, terms, answers)
         if told:
-            return None, told
-        programme, terms = programme_of(design, matched)
-        answers, told = _answered(design, programme, answers)
-        if told:
-            return None, told
-    return _counted(replace(design, joins=joins), glued, programme, terms, answers, glue), ()
+            return None, told, False
+    counts, told = _counted(replace(design, joins=joins), glued, programme, terms, answers, coupling.together, glue)
+    if counts is None:
+        return None, told, False
+    return counts, (*told, *let_go(design, graded, _values(answers), coupling)), True
 
 
 def programme_of(design: Design, matched: Sequence[Join] = ()) -> tuple[Programme, dict[str, tuple[PieceTerms, ...]]]:
@@ -121,19 +145,37 @@ Answers = list[tuple[Programme, Answer]]
 """The independent parts of a programme, each with its best numbers."""
 
 
-def _answered(design: Design, programme: Programme, known: Answers) -> tuple[Answers, Found]:
-    """The best numbers of each part, or why there are none. A part that is among the `known` is not solved again."""
+def _answered(design: Design, programme: Programme, terms: Garment, known: Answers) -> tuple[Answers, Found, bool]:
+    """The best numbers of each part, or why there are none, and whether that is so for some size by itself. A part that is among
+    the `known` is not solved again."""
     told: Found = ()
     found: Answers = []
+    final = False
     for part in components(programme):
         answer = next((a for p, a in known if p == part), None) or best(part, len(design.sizes))
         if answer.status == "infeasible":
-            told += explain(design, part)
+            why, by_itself = explain(design, part, _without(design, part, terms))
+            told, final = (*told, *why), final or by_itself
         elif answer.values is None or answer.status != "optimal":
             told += (_gave_up(design, part),)
         else:
             found.append((part, answer))
-    return found, told
+    return found, told, final
+
+
+def _without(design: Design, part: Programme, terms: Garment) -> Callable[[Rule, int], str]:
+    """What the sides of a join come to where its rule is left out."""
+
+    def sides(rule: Rule, size: int) -> str:
+        answer = solve_programme(replace(part, rules=tuple(r for r in part.rules if r.name != rule.name)))
+        join = next((j for j in design.joins if j.origin in rule.origins), None)
+        if answer.values is None or join is None:
+            return ""
+        names = dict.fromkeys(e.piece for e in (*join.one, *join.other))
+        made = [sized_pieces(design, design.piece(n), terms[n], answer.values, together=False)[size] for n in names]
+        return sides_told(design, join, size, made)
+
+    return sides
 
 
 def best(part: Programme, sizes: int) -> Answer:
@@ -169,33 +211,39 @@ def _pieces(part: Programme) -> tuple[str, ...]:
 
 
 def _counted(
-    design: Design, glued: Glued, programme: Programme, terms: dict[str, tuple[PieceTerms, ...]], answers: Answers, glue: Glue
-) -> Solved:
+    design: Design,
+    glued: Glued,
+    programme: Programme,
+    terms: dict[str, tuple[PieceTerms, ...]],
+    answers: Answers,
+    together: bool,
+    glue: Glue,
+) -> tuple[Counts | None, Found]:
     values = _values(answers)
     exact = [values[number] for number in range(len(programme.variables))]
     broken = [rule.name for rule in programme.broken(exact)]
     assert not broken, f"the solver's numbers break {broken}"
-    made = {piece.name: sized_pieces(design, piece, terms[piece.name], values) for piece in design.pieces}
+    made = {piece.name: sized_pieces(design, piece, terms[piece.name], values, together) for piece in design.pieces}
     count = range(len(design.sizes))
     pieces = [_hung(design, glued, tuple(made[p.name][i] for p in design.pieces)) for i in count]
-    design, glued, in_parts = parted(design, glued, pieces, glue)
-    bands = bands_of(design, glued, pieces)
+    design, again, in_parts = parted(design, glued, pieces, glue)
+    bands = bands_of(design, again, pieces)
     told = (
         *uneven_edges(design, pieces),
-        *unmet_joins(design, glued, pieces),
+        *unmet_joins(design, again, pieces),
         *short_starts(design, pieces),
         *rates_not_kept(design, pieces),
         *panels_crossed(design, pieces),
         *motifs_outside(design, pieces),
         *repeats_cut(design, pieces),
         *unmatched(design, pieces),
-        *bands_too_wide(design, glued, pieces, bands),
+        *bands_too_wide(design, again, pieces, bands),
         *crowded_holes(design, bands),
         *holes_at_edges(design, pieces),
         *ribs_without_columns(design, pieces, bands),
     )
     if told:
-        return Solved(design, glued, None, told)
+        return None, told
     garments = tuple(
         SizedGarment(
             design.sizes[i],
@@ -203,12 +251,12 @@ def _counted(
             bands[i],
             tuple(sized_join(design, join, i, pieces[i]) for join in design.joins),
             tuple(d for p, s in zip(design.pieces, pieces[i], strict=True) for d in deviations(design, p, s, i)),
-            tuple(sized_seam(design, seam, i, pieces[i]) for seam in glued.seams),
+            tuple(sized_seam(design, seam, i, pieces[i]) for seam in again.seams),
         )
         for i in count
     )
     solved = tuple(Component(_pieces(part), answer.status, answer.objective, answer.bound) for part, answer in answers)
-    return Solved(design, glued, Counts(garments, solved), in_parts)
+    return Counts(garments, solved, (design.bands, again) if in_parts else None), in_parts
 
 
 def _hung(design: Design, glued: Glued, pieces: tuple[SizedPiece, ...]) -> tuple[SizedPiece, ...]:
