@@ -21,9 +21,9 @@ pattern "Trial"
 sizes S M
     length 40 42 cm
 machine bulky
-yarn wool "wool", 100 g = 120 m
-yarn navy "navy wool", 100 g = 120 m
-yarn red "red wool", 100 g = 120 m
+yarn wool "wool", 100 g = 300 m
+yarn navy "navy wool", 100 g = 300 m
+yarn red "red wool", 100 g = 300 m
 """
 
 SWATCH = "    swatch 40 stitches by 60 rows = 20 cm by 15 cm\n"

@@ -79,7 +79,7 @@ fabric plain
     swatch 40 stitches by 60 rows = 30.8 cm by 32.4 cm, 62 g
 
 fabric cable
-    chart rope in wool at tension 4, 1 edge stitch
+    chart rope in wool at tension 4
     swatch 40 stitches by 60 rows = 28 cm by 32.4 cm, 2.2 cm to a stitch
 
 fabric mixed
