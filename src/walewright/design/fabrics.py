@@ -53,6 +53,14 @@ class Fabric:
     """Of stitch "stripes": (yarn, rows), from the first knitted on; `yarn` is the first one's."""
     right_side: str = "knit"
     """"knit" (the side that faces away from the knitter) or "purl"."""
+    basis: str = "source"
+    """Whose swatch it is: "source" (the author's), "given" (the knitter's; "given, not weighed" where its weight is reckoned from
+    the author's) or "reckoned" (from the knitter's in fabric `reckoned_from`)."""
+    reckoned_from: str = ""
+    own_dial: bool = False
+    """Whether `tension` is the knitter's own."""
+    start_dial: bool = False
+    """Whether `tension` is the source's, for another tension or yarn than this: the dial is where to begin, no more."""
 
     @property
     def stitches_per_cm(self) -> float:

@@ -46,6 +46,10 @@ class Findings:
     ) -> None:
         self._told.append(Diagnostic(code, message, _places(labels), notes, helps, severity, sizes))
 
+    def tell_of(self, others: Findings, option: str) -> None:
+        """Everything that was told of a knitter's text, with the option it came by and without a place in the source."""
+        self._told += (replace(d, message=f"{d.message} ({option})", labels=()) for d in others._told)
+
     def lose(self, name: str) -> None:
         """From now on, nothing more is said of a name that is not known: why it is not has been told."""
         self._lost.add(name)
