@@ -18,21 +18,14 @@ if TYPE_CHECKING:
 SUFFIXES = {"pdf": ".pdf", "html": ".html", "text": ".txt", "plan": ".plan.json"}
 
 
-def build(
-    line: CommandLine,
-    files: Sequence[str],
-    out: str,
-    printing: options.Printing,
-    sizes: Sequence[str],
-    tensions: Sequence[str],
-    measures: Sequence[str],
-) -> int:
+def build(line: CommandLine, files: Sequence[str], out: str, printing: options.Printing, asked: options.Asked) -> int:
     """Compile each file and write its pages into the folder `out`. Returns the exit code."""
-    changes, faults = options.changes(line, sizes, tensions, measures)
-    faults = (*faults, *_clashes(line, files))
-    if changes is None or faults:
-        console.report(faults, {FILE: line.text})
+    wanted = options.wanted(line, asked)
+    faults = (*wanted.faults, *_clashes(line, files))
+    if wanted.changes is None or faults:
+        console.report(faults, {FILE: line.text, **wanted.texts})
         return 2
+    changes = wanted.changes
     shipped = sources.shipped()
 
     with console.progress(len(files) * (1 + len(printing.formats))) as bar:
@@ -41,7 +34,7 @@ def build(
             name = PurePath(file).stem
             bar.step(f"proving {name}")
             outcome = sources.compile_file(file, shipped, changes)
-            console.report(line.placed(outcome.diagnostics), {file: outcome.text, FILE: line.text})
+            console.report(line.placed(outcome.diagnostics), {file: outcome.text, FILE: line.text, **wanted.texts})
             if not outcome.proven:
                 return 1
             made = _render(outcome, printing, lambda form: bar.step(f"printing {name} as {form}"))

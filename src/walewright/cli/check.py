@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from walewright.cli import console, options, sources
 from walewright.cli.command_line import FILE, CommandLine
 from walewright.cli.each import each
+from walewright.cli.tables import plain
 from walewright.cli.worn_tables import worn_tables
 
 if TYPE_CHECKING:
@@ -16,17 +17,18 @@ if TYPE_CHECKING:
     from walewright.pipeline import Outcome
 
 
-def check(line: CommandLine, files: Sequence[str], sizes: Sequence[str], tensions: Sequence[str], measures: Sequence[str]) -> int:
+def check(line: CommandLine, files: Sequence[str], asked: options.Asked) -> int:
     """Compile each file and print its table. Returns the exit code."""
-    changes, faults = options.changes(line, sizes, tensions, measures)
-    if changes is None:
-        console.report(faults, {FILE: line.text})
+    wanted = options.wanted(line, asked)
+    if wanted.changes is None:
+        console.report(wanted.faults, {FILE: line.text, **wanted.texts})
         return 2
+    changes = wanted.changes
     shipped = sources.shipped()
 
     def one(file: str) -> int:
         outcome = sources.compile_file(file, shipped, changes)
-        console.report(line.placed(outcome.diagnostics), {file: outcome.text, FILE: line.text})
+        console.report(line.placed(outcome.diagnostics), {file: outcome.text, FILE: line.text, **wanted.texts})
         if not outcome.proven:
             return 1
         console.say(summary(outcome))
@@ -45,7 +47,7 @@ def summary(outcome: Outcome) -> str:
     head = f"{outcome.file}: {design.title}, {len(sizes)} {'size' if len(sizes) == 1 else 'sizes'} proven"
     if outcome.fit is not None:
         tables += worn_tables(outcome.fit, design.sizes)
-    return "\n\n".join((head, *(_plain(table) for table in tables)))
+    return "\n\n".join((head, *(plain(table) for table in tables)))
 
 
 def _piece_table(outcome: Outcome, index: int) -> Table:
@@ -89,13 +91,3 @@ def _join_table(outcome: Outcome) -> Table:
         if any(j.longer_cm for j in found):
             table.add_row("", "cm longer wanted/knitted", *(f"{j.longer_cm:.1f}/{j.one_cm - j.other_cm:.1f}" for j in found))
     return table
-
-
-def _plain(table: Table) -> str:
-    from rich.console import Console
-
-    # A table is wider than most terminals with eight sizes; the terminal's own wrapping is better than cut cells.
-    paper = Console(width=1000, no_color=True, highlight=False)
-    with paper.capture() as printed:
-        paper.print(table)
-    return "\n".join(row.rstrip() for row in printed.get().splitlines())

@@ -92,6 +92,18 @@ def changed_fabrics(
     return result
 
 
+def in_place_of(
+    yarns: Mapping[str, Yarn | None], source: Mapping[str, Yarn | None], fabrics: Iterable[Fabric | None]
+) -> dict[str, Yarn | None]:
+    """The yarns as they are called: one that the knitter has not named, at a tension that is not its own in the source, may be
+    another, and is not to be bought by its label alone."""
+    elsewhere = {f.yarn for f in fabrics if f is not None and f.basis != "source"}
+    return {
+        name: replace(y, label=f"yarn like {y.label}") if y is not None and name in elsewhere and y == source[name] else y
+        for name, y in yarns.items()
+    }
+
+
 def _of_tension(fabric: Fabric | None, typed: str, text: str, findings: Findings) -> Fabric | None:
     counts = read_tension(text)
     if counts is None:
@@ -107,7 +119,7 @@ def _of_tension(fabric: Fabric | None, typed: str, text: str, findings: Findings
                 helps=("look at which number is which, and that both are to 10 cm",),
             )
             return None
-    return fabric and _at(fabric, counts, basis="given")
+    return fabric and _at(fabric, counts, basis="given, not weighed" if fabric.swatch_grams else "given")
 
 
 def _at(fabric: Fabric, counts: Counts, basis: str, reckoned_from: str = "") -> Fabric:

@@ -16,8 +16,8 @@ if TYPE_CHECKING:
 @dataclass(frozen=True, slots=True)
 class Given:
     """One thing given. `kind`: "measure", "tension", "swatch", "dial", "yarn" or "bed"; `name` that of the row, fabric or yarn,
-    empty for the bed. `own` and `source` say both in words; lengths of a measure are in `own_cm` and, per size, `source_cm`, and its
-    words are empty."""
+    empty for the bed. `own` and `source` say both in words; a measure has no words, but its length in `own_cm` and, per size,
+    in `source_cm`."""
 
     kind: str
     name: str
@@ -40,8 +40,9 @@ class Edition:
 
 
 def tension_words(fabric: Fabric) -> str:
-    """ "17 st 24 rows": to 10 cm, as the option takes it."""
-    return f"{_figure(fabric.stitches_per_cm * 10)} st {_figure(fabric.rows_per_cm * 10)} rows"
+    """ "17 st 24 rows": to 10 cm, as the option takes it; what was measured is told to a tenth."""
+    digits = 2 if fabric.basis.startswith("given") else 1
+    return f"{_figure(fabric.stitches_per_cm * 10, digits)} st {_figure(fabric.rows_per_cm * 10, digits)} rows"
 
 
 def swatch_words(fabric: Fabric) -> str:
@@ -66,5 +67,5 @@ def bed_words(machine: Machine) -> str:
     return f"{machine.needles} needles, {_figure(machine.pitch_mm)} mm apart"
 
 
-def _figure(value: float) -> str:
-    return f"{value:.2f}".rstrip("0").rstrip(".")
+def _figure(value: float, digits: int = 2) -> str:
+    return f"{value:.{digits}f}".rstrip("0").rstrip(".")

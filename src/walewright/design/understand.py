@@ -22,7 +22,7 @@ from walewright.design.model import Design
 from walewright.design.names import edge_names, edges
 from walewright.design.own_bed import changed_bed
 from walewright.design.pieces import Workroom, pieces
-from walewright.design.regauged import changed_fabrics, changed_yarns
+from walewright.design.regauged import changed_fabrics, changed_yarns, in_place_of
 from walewright.design.requirements import requirement
 from walewright.design.shapes import expanded
 from walewright.design.sizes import Graded, grade
@@ -137,6 +137,7 @@ class _Reading:
         in_yarns = {name: (y, yarns[name]) for name, y in own_yarns.items()}
         used = tuple(n for n in own_fabrics if self.found.has("fabric", n))
         fabrics = changed_fabrics(own_fabrics, in_yarns, self.changes, used, findings)
+        yarns = in_place_of(yarns, own_yarns, fabrics.values())
         self._idle_shapes()
         if table is None:
             # Without sizes no expression has a value; the rest waits for them.

@@ -278,5 +278,10 @@ FIT = _errors(
 )
 """What can be wrong with a garment as it is worn; told by `fit`."""
 
-CODES: Mapping[str, CodeInfo] = SOURCE | DESIGN | GLUE | MAKING | FIT | COMMANDS
+REGRADE = _errors(
+    given_too_far="Something given on the command line goes further than the pattern does.",
+)
+"""What can be wrong with a knitter's copy where the source's own edition is sound; told by `regrade`."""
+
+CODES: Mapping[str, CodeInfo] = SOURCE | DESIGN | GLUE | MAKING | FIT | REGRADE | COMMANDS
 """Code to what it says."""
