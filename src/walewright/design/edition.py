@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from walewright.design.changes import Changes
 from walewright.design.fabrics import Fabric, Yarn
 from walewright.design.model import Machine, Measurement
-from walewright.design.regrading import Edition, Given, bed_words, swatch_words, tension_words, yarn_words
+from walewright.design.regrading import Edition, Given
 from walewright.design.uses import Uses
 
 
@@ -58,14 +58,14 @@ def _given(
         if own is None:
             continue
         if own.basis.startswith("given") and own.origin.path.startswith("swatch "):
-            yield Given("swatch", fabric.name, swatch_words(own), swatch_words(fabric))
+            yield Given("swatch", fabric.name, own.swatch_words, fabric.swatch_words)
         elif own.basis.startswith("given"):
-            yield Given("tension", fabric.name, tension_words(own), tension_words(fabric))
+            yield Given("tension", fabric.name, own.tension_words, fabric.tension_words)
         if own.own_dial:
             yield Given("dial", fabric.name, own.tension, fabric.tension)
     for yarn in source.yarns:
         of_own = yarns[yarn.name]
         if of_own is not None and of_own.origin.path.startswith("own "):
-            yield Given("yarn", yarn.name, yarn_words(of_own), yarn_words(yarn))
+            yield Given("yarn", yarn.name, of_own.words, yarn.words)
     if changes.bed or changes.own_bed is not None:
-        yield Given("bed", "", bed_words(machine), bed_words(source.machine))
+        yield Given("bed", "", machine.words, source.machine.words)

@@ -62,6 +62,11 @@ class Machine:
     origin: Origin
 
     @property
+    def words(self) -> str:
+        """ "180 needles, 4.5 mm apart"."""
+        return f"{self.needles} needles, {self.pitch_mm:g} mm apart"
+
+    @property
     def stage(self) -> tuple[int, int]:
         """How many rows of a column are dropped and latched up at once, and how many at most, so that it hangs free above comb and
         weights: 20 to 30 on fine and standard beds, 10 to 15 on coarser ones, even, so that the carriage's side stays (common

@@ -37,35 +37,3 @@ class Edition:
     fabrics: tuple[Fabric, ...]
     yarns: tuple[Yarn, ...]
     machine: Machine
-
-
-def tension_words(fabric: Fabric) -> str:
-    """ "17 st 24 rows": to 10 cm, as the option takes it; what was measured is told to a tenth."""
-    digits = 2 if fabric.basis.startswith("given") else 1
-    return f"{_figure(fabric.stitches_per_cm * 10, digits)} st {_figure(fabric.rows_per_cm * 10, digits)} rows"
-
-
-def swatch_words(fabric: Fabric) -> str:
-    """ "40 st 60 rows 23.5 cm 21 cm 28 g", as the option takes it."""
-    block = f"{_figure(fabric.swatch_stitches)} st {_figure(fabric.swatch_rows)} rows"
-    weight = f" {_figure(fabric.swatch_grams)} g" if fabric.swatch_grams and fabric.basis != "given, not weighed" else ""
-    return f"{block} {_figure(fabric.swatch_width_cm)} cm {_figure(fabric.swatch_height_cm)} cm{weight}"
-
-
-def ball_words(yarn: Yarn) -> str:
-    """ "50 g = 120 m", as the option takes it."""
-    return f"{_figure(yarn.ball_grams)} g = {_figure(yarn.ball_metres)} m"
-
-
-def yarn_words(yarn: Yarn) -> str:
-    """ "my wool, 50 g = 120 m", as the option takes it."""
-    return f"{yarn.label}, {ball_words(yarn)}" if yarn.label else ball_words(yarn)
-
-
-def bed_words(machine: Machine) -> str:
-    """ "180 needles, 4.5 mm apart"."""
-    return f"{machine.needles} needles, {_figure(machine.pitch_mm)} mm apart"
-
-
-def _figure(value: float, digits: int = 2) -> str:
-    return f"{value:.{digits}f}".rstrip("0").rstrip(".")

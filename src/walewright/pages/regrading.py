@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from walewright.design.model import Design, Edition, Fabric, Given, Measurement
-from walewright.design.regrading import bed_words, tension_words, yarn_words
 from walewright.pages.figures import graded, length, sentence
 from walewright.pages.measures import name_of
 from walewright.pages.model import Cell, ListTable, Regrade, Row, RowGroup, SizeTable
@@ -84,11 +83,11 @@ def _others(source: Edition) -> Iterator[tuple[str, str, str]]:
     if len(source.sizes) > 1:
         yield "Size", "--size", ", ".join(size.replace("_", " ") for size in source.sizes)
     for fabric in source.fabrics:
-        yield sentence(fabric.name), "--tension or --swatch", f"{tension_words(fabric)} to 10 cm, in {fabric_words(fabric)}"
+        yield sentence(fabric.name), "--tension or --swatch", f"{fabric.tension_words} to 10 cm, in {fabric_words(fabric)}"
         yield f"{sentence(fabric.name)}: tension dial", "--dial", fabric.tension
     for yarn in source.yarns:
-        yield sentence(yarn.name), "--yarn", yarn_words(yarn)
-    yield "Bed", "--bed", f"{source.machine.name}: {bed_words(source.machine)}"
+        yield sentence(yarn.name), "--yarn", yarn.words
+    yield "Bed", "--bed", f"{source.machine.name}: {source.machine.words}"
 
 
 def fabric_words(fabric: Fabric) -> str:
@@ -99,7 +98,7 @@ def fabric_words(fabric: Fabric) -> str:
 def _lines(source: Edition) -> Iterator[str]:
     size = f" --size {source.sizes[len(source.sizes) // 2]}" if len(source.sizes) > 1 else ""
     fabric = source.fabrics[0] if source.fabrics else None
-    tension = f' --tension "{fabric.name}={tension_words(fabric)}"' if fabric is not None else ""
+    tension = f' --tension "{fabric.name}={fabric.tension_words}"' if fabric is not None else ""
     row = next(iter(source.measurements), None)
     middle = len(row.values) // 2 if row is not None else 0
     own = f' --measure "{row.name}={length(row.values[middle], "cm")[0]} cm"' if row is not None else ""

@@ -127,7 +127,6 @@ def _said(diagnostic: Diagnostic) -> str:
 
 
 def _own(cause: Cause, source: Edition) -> str:
-    from walewright.design.regrading import bed_words, tension_words, yarn_words
 
     for row in source.measurements:
         if cause.kind == "measure" and row.name == cause.name:
@@ -135,11 +134,11 @@ def _own(cause: Cause, source: Edition) -> str:
             return f"{', '.join(values)} cm"
     for fabric in source.fabrics:
         if fabric.name == cause.name and cause.kind != "yarn":
-            return f"{tension_words(fabric)} to 10 cm"
+            return f"{fabric.tension_words} to 10 cm"
     for yarn in source.yarns:
         if cause.kind == "yarn" and yarn.name == cause.name:
-            return yarn_words(yarn)
-    return bed_words(source.machine)
+            return yarn.words
+    return source.machine.words
 
 
 def _limit(cause: Cause, source: Edition, trials: Trials) -> tuple[Line, str, str] | None:

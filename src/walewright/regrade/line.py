@@ -11,7 +11,6 @@ from dataclasses import dataclass
 
 from walewright.design.given import read_bed, read_measure, read_swatch, read_tension
 from walewright.design.model import Edition, Fabric
-from walewright.design.regrading import tension_words
 from walewright.source import syntax
 
 STEP_CM = 0.5
@@ -80,7 +79,7 @@ def _tensions(fabric: Fabric, wanted: tuple[float, float]) -> Line:
     between = [tuple(a + (b - a) * n / STEPS for a, b in zip(own, wanted, strict=True)) for n in range(1, STEPS)]
     texts = [f"{stitches:.1f} st {rows:.1f} rows" for stitches, rows in between]
     ends = f"{wanted[0]:.10g} st {wanted[1]:.10g} rows"
-    return Line("tension", fabric.name, (tension_words(fabric), *dict.fromkeys(texts), ends), wanted[0] > own[0])
+    return Line("tension", fabric.name, (fabric.tension_words, *dict.fromkeys(texts), ends), wanted[0] > own[0])
 
 
 def _needles(text: str, source: Edition) -> Iterator[Line]:
