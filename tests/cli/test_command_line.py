@@ -27,6 +27,12 @@ Said = pytest.CaptureFixture[str]
         (["check", "x.wale", "--size", ","], "option-value", "--size"),
         (["check", "x.wale", "--tension", "plain"], "option-value", "--tension"),
         (["check", "x.wale", "--measure", "=4 cm"], "option-value", "--measure"),
+        (["check", "x.wale", "--tension", "plain=17 stitches"], "bad-tension", "17 stitches"),
+        (["check", "x.wale", "--measure", "length=60"], "bad-measure", "60"),
+        (["check", "x.wale", "--swatch", "plain=40 st"], "bad-swatch", "40 st"),
+        (["check", "x.wale", "--dial", "plain=6 7"], "bad-dial", "6 7"),
+        (["check", "x.wale", "--yarn", "wool=thick"], "bad-ball", "thick"),
+        (["check", "x.wale", "--bed", "a b"], "bad-bed", "a b"),
         (["check", "x.wale", "--measure", "a=4 cm", "--measure", "a=5 cm"], "option-value", "twice"),
     ],
 )
@@ -46,10 +52,12 @@ def test_a_wrong_command_line(arguments: list[str], code: str, shown: str, capsy
     [
         (["--size", "XXL"], "unknown-size", "XXL"),
         (["--tension", "plane=17 st 24 rows"], "unknown-name", "plane"),
-        (["--tension", "plain=17 stitches"], "bad-tension", "17 stitches"),
         (["--tension", "plain=0 st 24 rows"], "bad-tension", "0 st"),
         (["--measure", "lenght=60 cm"], "unknown-name", "lenght"),
-        (["--measure", "length=60"], "bad-measure", "60"),
+        (["--dial", "plane=6", "--tension", "plain=17 st 24 rows"], "unknown-name", "plane"),
+        (["--measure", "half=30 cm"], "worked-out-measure", "half=30 cm"),
+        (["--bed", "bulkie"], "unknown-name", "bulkie"),
+        (["--measure", "chest=300 cm"], "given-too-far", "chest=300 cm"),
     ],
 )
 def test_an_option_that_does_not_fit_the_source_is_shown_in_place(
@@ -69,7 +77,9 @@ def test_the_version(capsys: Said) -> None:
     assert capsys.readouterr().out == f"walewright {walewright.__version__}\n"
 
 
-@pytest.mark.parametrize("command", [[], ["--help"], ["build", "--help"], ["check", "--help"], ["format", "--help"]])
+@pytest.mark.parametrize(
+    "command", [[], ["--help"], ["build", "--help"], ["check", "--help"], ["format", "--help"], ["choices", "--help"]]
+)
 def test_help(command: list[str], capsys: Said) -> None:
     assert main(command) == 0
     assert "FILE" in capsys.readouterr().out or not command or command == ["--help"]

@@ -27,6 +27,7 @@ from walewright.design.requirements import requirement
 from walewright.design.shapes import expanded
 from walewright.design.sizes import Graded, grade
 from walewright.design.tables import Shipped
+from walewright.design.unmoved import tell_unmoved
 from walewright.design.uses import Uses, tell_unused, uses, with_what_is_used
 from walewright.design.values import HIDDEN, Scope
 from walewright.design.worn import Worn, stated
@@ -94,15 +95,18 @@ def _meant(
     findings = Findings(lost)
     whole = expanded(tree, shapes, sorted(shipped.shapes), findings)
     found = uses(tree, whole)
-    design = _Reading(whole, shipped, changes, findings, found).design(bool(lost))
+    design = _Reading(tree, whole, shipped, changes, findings, found).design(bool(lost))
     return found, findings, None if findings.failed or lost else design
 
 
 class _Reading:
     """One reading of one tree."""
 
-    def __init__(self, tree: syntax.Tree, shipped: Shipped, changes: Changes, findings: Findings, found: Uses) -> None:
-        self.tree = tree
+    def __init__(
+        self, written: syntax.Tree, whole: syntax.Tree, shipped: Shipped, changes: Changes, findings: Findings, found: Uses
+    ) -> None:
+        self.written = written
+        self.tree = whole
         self.found = found
         self.shipped = shipped
         self.changes = changes
@@ -144,6 +148,7 @@ class _Reading:
             return None
         written, graded, scope = self._sizes(table)
         look_for_disagreement(table, graded, self.found, findings)
+        tell_unmoved(self.written, self.tree, graded, self.changes, findings)
         edgings = self._by_name(self.every(syntax.Edging), lambda n: edging(n, fabrics, scope, findings))
         known = edge_names(worked)
         first_rows = {node.name: first_row(node) for node in reversed(self.every(syntax.Chart))}

@@ -53,8 +53,7 @@ class Cause:
 def explained(outcome: Outcome, changes: Changes, trials: Trials) -> Outcome:
     """The outcome with its errors told as what they come of, where something given causes them; else as it is."""
     told = [d for d in outcome.diagnostics if d.severity is Severity.ERROR]
-    # What is wrong with an option in itself has been told with its option.
-    if not told or not changes.regrade or any("(option --" in d.message for d in told) or not trials.more():
+    if not told or not changes.regrade or any(_in_itself(d, changes) for d in told) or not trials.more():
         return outcome
     # What fails only when it is knitted and worn has to be knitted to be seen.
     trials = replace(trials, count=trials.whole) if outcome.plans else trials
@@ -70,6 +69,12 @@ def explained(outcome: Outcome, changes: Changes, trials: Trials) -> Outcome:
 def failed(outcome: Outcome) -> bool:
     """Whether anything told forbids going on."""
     return any(d.severity is Severity.ERROR for d in outcome.diagnostics)
+
+
+def _in_itself(diagnostic: Diagnostic, changes: Changes) -> bool:
+    """Whether it tells what is wrong with something given by itself: with its option, or in the file of a bed."""
+    own = changes.own_bed.span.file if changes.own_bed is not None else None
+    return "(option --" in diagnostic.message or any(label.span.file == own for label in diagnostic.labels)
 
 
 def _causes(changes: Changes, source: Edition, trials: Trials) -> list[Cause]:

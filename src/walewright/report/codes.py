@@ -186,6 +186,7 @@ DESIGN = _errors(
     chart_key_unused="A symbol of a chart's key is not drawn.",
     cord_through_nothing="A cord is drawn through a piece that has nothing to draw it through.",
     cross_too_soon="The same needles are crossed again within few rows.",
+    given_for_nothing="A measurement given on the command line moves no stitch.",
     hood_on_child="A garment for children has a hood.",
     slip_too_long="A stitch is slipped over more than two rows.",
     row_falls="A measurement gets smaller from one size to the next.",
