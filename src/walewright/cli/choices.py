@@ -42,7 +42,7 @@ def listing(file: str, design: Design, beds: Sequence[str]) -> str:
     found = to_regrade(design, "cm")
     head = f"{file}: {design.title}, what can be given in place of the source's own"
     tables = [_measures(design), _others(found.others.rows)]
-    example = next(line for line in reversed(found.lines)).replace("walewright build", f"walewright build {file}")
+    example = found.lines[-1].replace(f"build {file.rpartition('/')[2]}", f"build {file}")
     shipped = f"shipped beds: {', '.join(beds)}"
     return "\n\n".join((head, *(plain(t) for t in tables if t.row_count), shipped, example))
 

@@ -67,7 +67,7 @@ def to_regrade(design: Design, units: str) -> Regrade:
     rows = tuple(_measure(m, units) for m in source.measurements)
     measures = SizeTable(f"{caption}, {_unit(units)}", design.sizes, (RowGroup("", rows),)) if rows else None
     others = ListTable("Everything else", ("What", "Option", "In the source"), tuple(_others(source)))
-    return Regrade(measures, others, tuple(_lines(source)))
+    return Regrade(measures, others, tuple(_lines(source, design.file.rpartition("/")[2])))
 
 
 def _unit(units: str) -> str:
@@ -95,7 +95,7 @@ def fabric_words(fabric: Fabric) -> str:
     return f"{stitch_words(fabric)} in {name_of(fabric.yarn)}"
 
 
-def _lines(source: Edition) -> Iterator[str]:
+def _lines(source: Edition, file: str) -> Iterator[str]:
     size = f" --size {source.sizes[len(source.sizes) // 2]}" if len(source.sizes) > 1 else ""
     fabric = source.fabrics[0] if source.fabrics else None
     tension = f' --tension "{fabric.name}={fabric.tension_words}"' if fabric is not None else ""
@@ -106,4 +106,4 @@ def _lines(source: Edition) -> Iterator[str]:
         "Another tension, body, yarn or bed is given when the pattern is built; the source stays as it is. Names may be written as "
         "they stand here. A measurement that is not in the list follows from those that are."
     )
-    yield f"Such as: walewright build{size}{tension}{own}"
+    yield f"Such as: walewright build {file}{size}{tension}{own}"
