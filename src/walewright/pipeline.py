@@ -186,13 +186,15 @@ def _prove(outcome: Outcome) -> Outcome:
 def _bed(design: Design) -> Bed:
     """The author's bed, with the density of each fabric, by which lengths of the knitted edges are measured.
 
-    A yarn at a tension, without a word of the fabric, is one without a chart or stripes, if there is such a one."""
+    A yarn at a tension, without a word of the fabric, is one without a chart or stripes, if there is such a one; never one
+    that only panels are in, for those change no row."""
     from walewright.bed import Bed, Gauge
     from walewright.knit.dial import HEM, LINKING, looser
 
     by_name = {f.name: Gauge(f.stitches_per_cm, f.rows_per_cm) for f in design.fabrics}
-    patterned = [f for f in design.fabrics if f.chart or f.stripes]
-    plain = [f for f in design.fabrics if not (f.chart or f.stripes)]
+    whole = design.whole_fabrics()
+    patterned = [f for f in whole if f.chart or f.stripes]
+    plain = [f for f in whole if not (f.chart or f.stripes)]
     gauges = {(f.yarn, f.tension): by_name[f.name] for f in (*patterned, *plain)}
     # A motif's other yarns, and rows of an edging at a tension of its own, are as wide as what they are knitted in.
     for yarn in dict.fromkeys(yarn for chart in design.charts for yarn in chart.yarns):

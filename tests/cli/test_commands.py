@@ -51,7 +51,13 @@ def test_the_text_copy_opens_with_what_has_to_be_known(sound: Path) -> None:
     text = (out / "slackwater.txt").read_text(encoding="utf-8")
     assert text.startswith("Slack Water\n===========\nA straight sleeveless top.\n\nSizes\n-----\nS (M)\nchest: 84 (92) cm\n")
     assert "plain: 13.0 stitches and 18.5 rows to 10 cm in stocking stitch, wool at tension 4\n" in text
-    assert re.search(r"^chunky wool: \d+( \(\d+\))? balls of 100 g = 120 m; about \d+ \(\d+\) g$", text, re.MULTILINE)
+    grams = r"\d+( \(\d+\))? g"
+    assert re.search(
+        rf"^chunky wool: buy \d+( \(\d+\))? balls of 100 g = 120 m; about {grams}: garment {grams}, swatches {grams}, "
+        rf"reserve {grams}$",
+        text,
+        re.MULTILINE,
+    )
 
 
 def test_one_size_has_no_brackets_where_numbers_stand(sound: Path) -> None:

@@ -32,7 +32,8 @@ def test_an_unreadable_file(name: str, content: bytes, code: str, tmp_path: Path
 
 
 def test_a_missing_file_and_a_folder(tmp_path: Path, capsys: Said) -> None:
-    assert main(["check", str(tmp_path / "none.wale"), str(tmp_path)]) == 1
+    (tmp_path / "folder.wale").mkdir()
+    assert main(["check", str(tmp_path / "none.wale"), str(tmp_path / "folder.wale")]) == 1
     told = capsys.readouterr().err
     assert "source-missing" in told
     assert "source-is-folder" in told

@@ -1,15 +1,14 @@
-"""The door to files: what comes in, what goes out, and that nothing is left half-done."""
+"""The door to shipped data and the date."""
 
 from __future__ import annotations
 
 import datetime
-import os
-import stat
 from pathlib import Path
 
 import pytest
 
 from walewright import world
+from walewright.cli import main
 
 
 def test_shipped_files_are_found_by_name() -> None:
@@ -24,36 +23,44 @@ def test_a_shipped_file_that_is_not_there_is_a_fault_of_the_installation() -> No
         world.shipped_text("grammar", "none.lark")
 
 
-def test_what_is_written_can_be_read_by_all_whom_the_folder_lets_in(tmp_path: Path) -> None:
-    before = os.umask(0o022)
-    try:
-        assert world.write_atomic(str(tmp_path / "a" / "b.txt"), b"new") is None
-    finally:
-        os.umask(before)
-    assert (tmp_path / "a" / "b.txt").read_bytes() == b"new"
-    assert stat.S_IMODE((tmp_path / "a" / "b.txt").stat().st_mode) == 0o644
-    assert os.listdir(tmp_path / "a") == ["b.txt"]
+def test_the_date_can_be_stated() -> None:
+    assert world.today({"SOURCE_DATE_EPOCH": "86400"}) == (datetime.date(1970, 1, 2), None)
+    assert world.today({"SOURCE_DATE_EPOCH": "253402300799"}) == (datetime.date(9999, 12, 31), None)
+    for unstated in ({}, {"SOURCE_DATE_EPOCH": ""}):
+        day, fault = world.today(unstated)
+        assert fault is None
+        assert day is not None
+        assert day >= datetime.date(2025, 1, 1)
 
 
-def test_a_full_disk_leaves_the_old_file_and_no_rest(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    target = tmp_path / "pattern.txt"
-    target.write_bytes(b"old")
-
-    def full(*_: object) -> None:
-        raise OSError(28, "No space left on device")
-
-    monkeypatch.setattr(os, "fdopen", full)
-    fault = world.write_atomic(str(target), b"new")
-    monkeypatch.undo()
+@pytest.mark.parametrize(
+    ("given", "why"),
+    [
+        ("soon", "no number"),
+        ("1e9", "no number"),
+        (" 5", "no number"),
+        ("²", "no number"),
+        ("٣", "no number"),
+        ("-", "no number"),
+        ("-5", "before 1970"),
+        ("253402300800", "after the year 9999"),
+        ("9" * 40, "after the year 9999"),
+        ("9" * 5000, "after the year 9999"),
+    ],
+)
+def test_a_date_that_is_none_is_told(given: str, why: str) -> None:
+    day, fault = world.today({"SOURCE_DATE_EPOCH": given})
+    assert day is None
     assert fault is not None
-    assert fault.code == "output-unwritable"
-    assert "no space left on device" in fault.message
-    assert target.read_bytes() == b"old"
-    assert os.listdir(tmp_path) == ["pattern.txt"]
+    assert fault.code == "bad-date"
+    assert why in fault.message
+    assert len(fault.message) < 200
 
 
-def test_the_date_can_be_stated(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setenv("SOURCE_DATE_EPOCH", "86400")
-    assert world.today() == datetime.date(1970, 1, 2)
-    monkeypatch.setenv("SOURCE_DATE_EPOCH", "soon")
-    assert world.today() >= datetime.date(2025, 1, 1)
+def test_a_date_that_is_none_stops_a_build_before_anything_is_done(
+    sound: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("SOURCE_DATE_EPOCH", "9" * 30)
+    assert main(["build", str(sound), "--out", str(sound.parent / "out")]) == 2
+    assert "bad-date" in capsys.readouterr().err
+    assert not (sound.parent / "out").exists()

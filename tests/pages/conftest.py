@@ -448,6 +448,11 @@ def make_proof(count: int) -> p.Proof:
                 580 + 35.0 * i,
                 6 + i // 3,
                 "from the weight of the swatches, which are included, with 8 % for seams and ends",
+                0.05,
+                "yarn",
+                480 + 30.0 * i,
+                60.0,
+                40 + 5.0 * i,
             ),
         )
         sizes.append(p.SizeProof(NAMES[i], pieces, joins, yarn, 1234 + i, 16012 + 900 * i, True))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from walewright.pages.figures import cm, graded, grams, inches, listed, ordinal, sentence
+from walewright.pages.figures import cm, graded, inches, listed, ordinal, sentence
 
 
 @pytest.mark.parametrize(("value", "text"), [(47.1, "47"), (47.3, "47.5"), (0.1, "0"), (-0.1, "0"), (100, "100")])
@@ -25,11 +25,6 @@ def test_graded() -> None:
     assert graded(["78", "84", "90"]) == "78 (84: 90)"
     assert graded(["78", "78"]) == "78"
     assert graded(["78"]) == "78"
-
-
-def test_yarn_is_rounded_up() -> None:
-    assert grams(610.1) == "615"
-    assert grams(610) == "610"
 
 
 def test_words() -> None:

@@ -82,6 +82,35 @@ def test_operations_are_told_under_the_row_at_which_they_are_done() -> None:
     ]
 
 
+def test_a_picture_row_counts_as_a_pass_does() -> None:
+    from walewright.knit.operations import Block, PictureRow
+
+    picture = PictureRow("right", "4", (("wool", 0, 1), ("navy", 2, 3)))
+    made = Block("p", (SetCounter(0), Pass("left"), picture, Pass("left"), CastOff(0, 3, "left")))
+    assert [(row["row"], [o["do"] for o in row["operations"]]) for row in moves.block(made)["rows"]] == [
+        (0, ["set-counter", "pass"]),
+        (1, ["picture-row"]),
+        (2, ["pass"]),
+        (3, ["cast-off"]),
+    ]
+
+
+def test_copies_are_in_the_operations_and_loops(outcome: Outcome) -> None:
+    document = plan_json(outcome)
+    for size in document["sizes"]:
+        blocks = [task for task in size["work"] if task["kind"] == "block"]
+        assert any(block["copies"] > 1 for block in blocks)
+        listed = sum(block["copies"] * sum(len(row["operations"]) for row in block["rows"]) for block in blocks)
+        assert size["operations"] == listed + len(size["work"]) - len(blocks)
+
+
+def test_what_yarn_is_for_adds_up(outcome: Outcome) -> None:
+    for size in plan_json(outcome)["sizes"]:
+        for use in size["yarn"]:
+            parts = use["garment_grams"] + use["swatch_grams"] + use["reserve_grams"]
+            assert parts == (pytest.approx(use["grams"], abs=0.002) if use["kind"] == "yarn" else 0)
+
+
 def validated(of: str, value: object) -> list[str]:
     """Faults of a value that is to be of the schema's definition."""
     whole = {**schema(), "$ref": f"#/$defs/{of}"}
@@ -113,7 +142,7 @@ def samples() -> list[object]:
         if of is operations.CastOn:
             values["way"] = "e-wrap"
         elif of is operations.PickUpEdge:
-            values |= {"part": "whole", "facing": "knit"}
+            values |= {"part": "whole", "facing": "knit", "copy": operations.NEXT_COPY}
         elif of is operations.Rehang:
             values["facing"] = "purl"
         elif of is operations.Join:

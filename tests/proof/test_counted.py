@@ -366,7 +366,7 @@ def test_everything_of_the_bag_is_measured() -> None:
     found = {m.what: m for m in measures(DESIGN, DESIGNED["bag"], BAG, knitted("bag", bag()), 0)}
     assert {what: (round(m.knitted_cm, 2), m.unit) for what, m in found.items()} == {
         "width at start": (12.31, "st"),
-        "width at crown": (6.15, "st"),
+        "width at crown across": (6.15, "st"),
         "height of dart": (2.16, "rows"),
         "height of dart_top": (4.32, "rows"),
         "height of palm": (7.57, "rows"),
@@ -374,13 +374,13 @@ def test_everything_of_the_bag_is_measured() -> None:
         "height of rejoin": (12.97, "rows"),
         "height of crown": (14.05, "rows"),
         "height of top": (15.14, "rows"),
-        "width at gap": (3.08, "st"),
+        "width of gap": (3.08, "st"),
         "depth of gap": (3.24, "rows"),
-        "width at thumb": (3.08, "st"),
+        "width of thumb": (3.08, "st"),
         "height of dart inside": (2.16, "rows"),
     }
     assert found["width at crown"].wanted_cm == 6.0
-    assert found["width at gap"].off == pytest.approx(4 - 3.0 * 1.3)
+    assert found["width of gap"].off == pytest.approx(4 - 3.0 * 1.3)
     assert found["height of top"].off == pytest.approx(0, abs=1e-3)
 
 

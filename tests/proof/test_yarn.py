@@ -7,14 +7,19 @@ from dataclasses import replace
 
 import pytest
 from garment import regraded, tidewrack
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from walewright.cli.sources import shipped
 from walewright.design import Changes
+from walewright.design.findings import Findings
 from walewright.design.model import Design, Yarn
+from walewright.design.regauged import changed_fabrics
 from walewright.pipeline import compile
 from walewright.proof.plain_knit import KW_WET, loop_length_cm
 from walewright.proof.spent import Spent, Tally
 from walewright.proof.yarn import CHAIN_LOOPS, RAVEL_ENDS_CM, SEAM_WIDTHS, SPARE, loop_cm, yarn_uses
+from walewright.world import shipped_text
 
 
 @pytest.fixture(scope="module")
@@ -194,3 +199,72 @@ def test_a_yarn_of_the_design_that_is_not_knitted_is_told(design: Design) -> Non
     spare: Yarn = replace(design.yarns[0], name="spare")
     use = yarn_uses(replace(design, yarns=(*design.yarns, spare)), plain(100))[1]
     assert (use.yarn, use.balls, use.metres) == ("spare", 0, 0)
+
+
+# ----------------------------------------------------------------- what is for what
+
+
+def test_garment_swatches_and_reserve_are_told_apart(design: Design) -> None:
+    spent = replace(plain(30_000), tails_cm=Counter(wool=250))
+    (use,) = yarn_uses(design, spent, {"wool": 100.0})
+    assert use.swatch_grams == pytest.approx((62 + 56) * (50 * 94) / (40 * 60))
+    assert use.garment_grams == pytest.approx(30_000 * 62 / 2400 + (250 + 300) * design.yarns[0].tex / 1e5)
+    assert use.reserve_grams == pytest.approx(SPARE * (use.garment_grams + use.swatch_grams))
+    assert use.grams == pytest.approx(use.garment_grams + use.swatch_grams + use.reserve_grams)
+
+
+def test_of_several_yarns_each_has_its_own_swatches(design: Design) -> None:
+    both = two_colours(design)
+    wool, navy = yarn_uses(both, of(("plain", "wool", Tally(6_000)), ("plain", "navy", Tally(4_000))))
+    assert wool.swatch_grams + navy.swatch_grams == pytest.approx(50 * 94 * 62 / 2400)
+    assert wool.swatch_grams / navy.swatch_grams == pytest.approx(wool.garment_grams / navy.garment_grams)
+
+
+def test_waste_yarn_has_no_parts(design: Design) -> None:
+    waste = yarn_uses(design, replace(plain(10_000), waste=1_000))[1]
+    assert (waste.garment_grams, waste.swatch_grams, waste.reserve_grams) == (0, 0, 0)
+
+
+@settings(max_examples=60, deadline=None)
+@given(
+    tighter=st.floats(1.0, 1.6),
+    taller=st.floats(1.0, 1.6),
+    looser=st.floats(0.7, 1.0),
+    way=st.sampled_from(("weighed", "measured", "estimated")),
+)
+def test_a_swatch_stays_as_large_at_any_tension(design: Design, tighter: float, taller: float, looser: float, way: str) -> None:
+    """A garment that is tighter and no smaller takes no less, however much of it is swatches."""
+    knit = replace(
+        design.fabric("plain"), swatch_grams=62.0 if way == "weighed" else 0.0, loop_cm=2.9 if way == "measured" else 0.0
+    )
+    needed, swatches = [], []
+    for by, up in ((looser, looser), (1.0, 1.0), (tighter, taller)):
+        asked = f"{10 * knit.stitches_per_cm * by:.3f} st {10 * knit.rows_per_cm * up:.3f} rows"
+        told = Findings()
+        (regraded_knit,) = changed_fabrics({"plain": knit}, {}, Changes(tensions={"plain": asked}), ("plain",), told).values()
+        assert told.all() == ()
+        assert regraded_knit is not None
+        # A piece of half a square metre.
+        loops = 5_000 * regraded_knit.stitches_per_cm * regraded_knit.rows_per_cm
+        (use,) = yarn_uses(replace(design, fabrics=(regraded_knit,)), plain(round(loops)))
+        needed.append(use.grams)
+        swatches.append(use.swatch_grams)
+    assert swatches == [pytest.approx(swatches[0])] * 3
+    assert needed[0] <= needed[1] * 1.0005
+    assert needed[1] <= needed[2] * 1.0005
+
+
+def test_a_tighter_longer_pair_of_mittens_takes_no_less() -> None:
+    """Most of what mittens take is swatches."""
+    text = shipped_text("patterns", "mooring.wale")
+    size = text.partition("sizes")[2].split()[0]
+    author, tighter = (
+        compile(text, "mooring.wale", shipped(), Changes(sizes=(size,), tensions=tensions)).proof
+        for tensions in ({}, {"plain": "23 st 31 rows"})
+    )
+    assert author is not None
+    assert tighter is not None
+    (before, *_), (after, *_) = author.sizes[0].yarn, tighter.sizes[0].yarn
+    assert after.swatch_grams == pytest.approx(before.swatch_grams)
+    assert before.swatch_grams > before.garment_grams
+    assert after.grams >= before.grams * 0.98

@@ -51,6 +51,7 @@ def test_every_step_can_stand_in_a_repeat(step: st.Step) -> None:
 def test_names_can_be_any_word(name: str) -> None:
     steps = (
         st.UseYarnStep(name, "4"),
+        st.UseYarnStep(name, "4", "carried", name),
         st.MarkEdges(name),
         st.RehangStart(name, 5),
         st.PickUpAlong(name, name, "whole", 2, -1, 0, "purl", "left"),

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from walewright import source
-from walewright.report.codes import CODES, SOURCE
+from walewright.report.codes import CODES, COMMANDS, SOURCE
 from walewright.report.model import Severity
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -54,3 +54,24 @@ def test_the_page_of_a_code(code: str) -> None:
     assert right == ""
     assert {d.code for d in source.read("page.wale", failing)[1]} == {code}
     assert source.read("page.wale", mended)[1] == ()
+
+
+@pytest.mark.parametrize("code", sorted(COMMANDS))
+def test_a_code_of_the_commands_has_a_page(code: str) -> None:
+    page = (PAGES / f"{code}.md").read_text(encoding="utf-8")
+    assert page.startswith(f"# {code}\n\n{'Error' if COMMANDS[code].severity is Severity.ERROR else 'Warning'}. ")
+    assert COMMANDS[code].summary in page
+
+
+def test_the_table_has_every_code_of_the_commands() -> None:
+    told: set[str] = set()
+    for folder in ("cli", "world"):
+        for path in (ROOT / "src" / "walewright" / folder).rglob("*.py"):
+            for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+                if isinstance(node, ast.Call) and ast.unparse(node.func) in ("Diagnostic", "refusal", "line.fault", "self.fault"):
+                    told |= {
+                        str(a.value)
+                        for a in (*node.args[:2], *(k.value for k in node.keywords if k.arg == "code"))
+                        if isinstance(a, ast.Constant) and re.fullmatch(r"[a-z]+(-[a-z]+)+", str(a.value))
+                    }
+    assert told == set(COMMANDS)

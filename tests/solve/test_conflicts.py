@@ -8,7 +8,7 @@ import pytest
 from workshop import Workshop, solve
 
 from walewright.design.model import Design, Piece, Way
-from walewright.report.model import Diagnostic
+from walewright.report.model import Diagnostic, Severity
 from walewright.solve.conflict import _smallest  # the smallest set is what a message rests on
 from walewright.solve.highs import feasible
 from walewright.solve.programme import Kind
@@ -88,7 +88,10 @@ def test_edges_joined_row_for_row_that_differ(workshop: type[Workshop]) -> None:
     assert found.code == "join-does-not-meet"
     assert found.sizes == ("L",)
     assert found.labels[0].span == join.origin.span
-    assert found.notes == ("L: `up` of the back is 34 cm up; `up` of the front is 30 cm up",)
+    assert found.notes == (
+        "L: back side 102 rows, 34.0 cm; front side 90 rows, 30.0 cm: 12 rows apart",
+        "L: `up` of the back is 34 cm up; `up` of the front is 30 cm up",
+    )
     assert found.helps == ("it would do with the height of `up` of the back at 30.7 cm in L",)
 
 
@@ -187,17 +190,22 @@ def test_the_conflict_told_is_smallest(workshop: type[Workshop]) -> None:
     assert {rule.kind for rule in found} == {Kind.JOIN, Kind.WANTED}
 
 
-def test_sizes_that_fail_only_together_are_told_for_all(workshop: type[Workshop]) -> None:
-    """Two equal widths have to come out equal; each could be eased to a height of its own, but not both to both."""
+def test_no_size_is_refused_that_could_be_counted_alone(workshop: type[Workshop]) -> None:
+    """Two equal widths have to come out equal; each could be eased to a height of its own, but not both to both: they are let go,
+    and it is said."""
     shop = workshop("S M", across=1.0, up=1.0)
     back, sleeve = straight(shop, "back", 40, (36, 44)), straight(shop, "sleeve", 40)
     for size in (0, 1):
         alone = workshop("S", across=1.0, up=1.0)
         one, other = straight(alone, "back", 40, back.levels[1].height[size]), straight(alone, "sleeve", 40)
         assert solve(alone.design(one, other, joins=(alone.join("sleeve end", "back side", 0.5),)))[1] == ()
-    found = told(shop.design(back, sleeve, joins=(shop.join("sleeve end", "back side", 0.5),)))
-    assert found.sizes == ()
-    assert found.code == "counts-conflict"
+    counts, (said,) = solve(shop.design(back, sleeve, joins=(shop.join("sleeve end", "back side", 0.5),)))
+    assert counts is not None
+    assert said.code == "sizes-not-graded"
+    assert said.severity is Severity.WARNING
+    assert said.labels
+    starts = [garment.piece("sleeve").start for garment in counts.sizes]
+    assert starts[0] != starts[1]
 
 
 def test_a_band_up_both_sides(workshop: type[Workshop]) -> None:

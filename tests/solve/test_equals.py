@@ -3,13 +3,20 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from pathlib import Path
 
 import pytest
 from workshop import Workshop, origin, solve
 
 from walewright.design.model import Design, RepeatStretch
+from walewright.solve.joining import _CURVED_COST, _LONGER_COST
+from walewright.solve.lengths import FINE
 from walewright.solve.pieces import _times
+from walewright.solve.quantities import BEYOND_COST, EQUAL_COST, HIDDEN, LESSER, OFF_COST, PLAIN_COST, STEADY, UNEVEN_COST
+from walewright.solve.ranges import _CENTRAL
 from walewright.solve.solver import programme_of
+
+DOCS = Path(__file__).resolve().parents[2] / "docs"
 
 
 def widths(design: Design, what: str) -> list[tuple[float, int]]:
@@ -46,3 +53,34 @@ def test_what_is_knitted_several_times_weighs_so_many_times(workshop: type[Works
     assert [_times(often, number) for number in range(3)] == [2, 12, 2]
     weights = [max(w.weight for w in programme_of(shop.design(piece))[0].wishes) for piece in (once, often)]
     assert weights[1] == 12 * weights[0]
+
+
+def test_the_distance_between_two_levels_is_weighed_as_well(workshop: type[Workshop]) -> None:
+    """Each by itself they would come out at 10 and 22 rows, 12 apart where 10.2 are wanted (docs/solver.md, "What is best")."""
+    shop = workshop("M", 2.0, 1.0)
+    counts, told = solve(
+        shop.design(shop.piece("cloth", 20, shop.levels("cloth", begin=0, low=10.9, top=21.1), (shop.run("top"),)))
+    )
+    assert told == ()
+    assert counts is not None
+    rows = dict(counts.sizes[0].pieces[0].levels)
+    assert rows["top"] - rows["low"] == 10
+    assert abs(rows["low"] - 10.9) < 2
+    assert abs(rows["top"] - 21.1) < 2
+
+
+def test_the_shares_are_those_that_the_document_tells() -> None:
+    told = (DOCS / "solver.md").read_text(encoding="utf-8").partition("## What is best")[2].partition("## Joins")[0]
+    for says in (
+        f"| {OFF_COST:g} for each stitch or row off what is wanted, and {BEYOND_COST:g} more for each above the first",
+        f"| {STEADY:g} times as much",
+        f"| {LESSER:g} times as much",
+        f"| {HIDDEN:g} times as much",
+        f"| {EQUAL_COST:g} for each",
+        f"| {_LONGER_COST * FINE:g} for each centimetre",
+        f"| {_CURVED_COST * FINE:g} for each centimetre",
+        f"| {UNEVEN_COST:g} for each stitch or row",
+        f"| {PLAIN_COST:.4f} for each stitch or row",
+        f"| {_CENTRAL:.5f} for each stitch or row",
+    ):
+        assert says in told, says

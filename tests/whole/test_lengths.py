@@ -226,6 +226,6 @@ def test_a_gap_of_free_width_is_measured_by_the_width_chosen() -> None:
     outcome = compile(HEAD + body, "edges.wale", SHIPPED, Changes())
     assert outcome.proof is not None, [d.message for d in outcome.diagnostics]
     for size in outcome.proof.sizes:
-        gap = next(m for m in size.pieces[0].measures if m.what == "width at vent")
+        gap = next(m for m in size.pieces[0].measures if m.what == "width of vent")
         assert 8 <= gap.wanted_cm <= 16
         assert abs(gap.off) < 1e-6, gap

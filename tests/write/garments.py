@@ -119,6 +119,8 @@ SAMPLES: tuple[Step, ...] = (
     st.ClosedStart("chain"),
     st.UseYarnStep("wool", "4.."),
     st.UseYarnStep("navy", "4..", "carried"),
+    st.UseYarnStep("wool", "5", fabric="deep_rib"),
+    st.UseYarnStep("navy", "5", "carried", "plain"),
     st.UseLooser("wool", "6..", "4..", "2 to 3 numbers"),
     st.UseLooser("navy", "10", "9", "1 number"),
     st.UseLooser("wool", "", "B.", ""),

@@ -182,7 +182,8 @@ def row_edge(
             points += [(loop,) for loop in range(cast.first_loop, cast.first_loop + cast.count)]
         points.append((end_loop(course, side),))
         at = between.carried(side, previous, course, at)
-        gauge = density.at(course, end_slot(course, side))
+        # A panel that the edge has come into changes neither the rows nor what is shaped beside it.
+        gauge = density.base(course)
         moved = end_slot(course, side) - at
         step = abs(moved) > BY_TRANSFER or (abs(moved) > 1 and bool(casts))
         ends.append(RowEnd(moved / gauge.stitches_per_cm, 1 / gauge.rows_per_cm, step) if gauge is not None else None)

@@ -1,4 +1,4 @@
-"""`python -m walewright.cli`, for those without the `walewright` script on their path."""
+"""`python -m walewright.cli`: the same as `python -m walewright`."""
 
 import sys
 

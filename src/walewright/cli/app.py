@@ -2,17 +2,15 @@
 
 from __future__ import annotations
 
+import signal
 from typing import Annotated
 
 import typer
 from typer.exceptions import TyperException
 
 from walewright import __version__
-from walewright.cli import console
+from walewright.cli import console, mishaps, stops
 from walewright.cli.command_line import FILE, CommandLine
-
-BUG = 70
-"""Exit code of a fault of the compiler itself (EX_SOFTWARE of sysexits.h)."""
 
 Files = Annotated[list[str], typer.Argument(metavar="FILE...", help="Sources, ending in .wale.")]
 SizeOption = Annotated[list[str], typer.Option("--size", metavar="SIZE", help="Only this size (repeat, or list with commas).")]
@@ -54,27 +52,46 @@ app = typer.Typer(
     pretty_exceptions_enable=False,
     rich_markup_mode=None,
     help="Compile garments for the hand-operated knitting machine from sources to proven, printed instructions.",
+    epilog="Exit codes: 0 done; 1 a source has errors or cannot be made as asked, or a file cannot be read or written; "
+    "2 the command line is wrong, such as a value that is not what its option takes; 70 a fault of the compiler.",
 )
 
 
 def run(arguments: tuple[str, ...]) -> int:
-    """Parse and run one command line; returns the exit code. Only a KeyboardInterrupt's 130 ends it otherwise."""
+    """Parse and run one command line; returns the exit code, whatever happens."""
+    console.prepare()
+    try:
+        code = _answer(arguments)
+        console.finish()
+    except console.OutputLost as fault:
+        return mishaps.lost(fault)
+    return code
+
+
+def _answer(arguments: tuple[str, ...]) -> int:
     line = CommandLine(arguments)
     try:
-        result = app(args=list(arguments), prog_name="walewright", standalone_mode=False, obj=line)
+        with stops.stoppable():
+            result = app(args=list(arguments), prog_name="walewright", standalone_mode=False, obj=line)
     except TyperException as fault:
         console.report((line.usage_fault(fault),), {FILE: line.text})
         return 2
     except (KeyboardInterrupt, typer.Abort):
-        return 130
+        return mishaps.STOPPED + signal.SIGINT
+    except stops.Stopped as stopped:
+        return stopped.exit_code
     except typer.Exit as leaving:
         return leaving.exit_code
     except BrokenPipeError:
         console.abandon_output()
         return 1
+    except console.OutputLost:
+        raise
     except Exception as fault:  # the last resort: a message instead of a traceback
-        console.confess(fault, "reading its options")
-        return BUG
+        if isinstance(fault, OSError) and "--help" in arguments:
+            # Help is the one thing that the option parser itself prints.
+            raise console.lost_by(fault) from fault
+        return mishaps.told(fault, "starting")
     return result if isinstance(result, int) else 0
 
 
@@ -156,10 +173,11 @@ def choices(
 
 @app.command("format")
 def format_(
+    context: typer.Context,
     files: Files,
     check_only: Annotated[bool, typer.Option("--check", help="Only say which files would change; exit 1 if any would.")] = False,
 ) -> int:
     """Write sources anew with even spacing and indents. Their meaning and comments stay."""
     from walewright.cli.format import format_sources
 
-    return format_sources(files, check_only)
+    return format_sources(context.obj, files, check_only)

@@ -1,7 +1,9 @@
-"""`walewright build`: proven patterns onto paper. All of a pattern's files are made before the first is written."""
+"""`walewright build`: proven patterns onto paper. A pattern's files are written together or not at all, see `world.sets`."""
 
 from __future__ import annotations
 
+import datetime
+import os
 from collections.abc import Callable, Sequence
 from pathlib import PurePath
 from typing import TYPE_CHECKING
@@ -10,22 +12,29 @@ from walewright import __version__, world
 from walewright.cli import console, options, sources
 from walewright.cli.command_line import FILE, CommandLine
 from walewright.cli.each import each
+from walewright.cli.outputs import product_names, unfit_outputs
+from walewright.cli.sources import unfit_names
+from walewright.report.columns import named
 from walewright.report.model import Diagnostic, Label, Severity, Span
 
 if TYPE_CHECKING:
     from walewright.pipeline import Outcome
 
-SUFFIXES = {"pdf": ".pdf", "html": ".html", "text": ".txt", "plan": ".plan.json"}
-
 
 def build(line: CommandLine, files: Sequence[str], out: str, printing: options.Printing, asked: options.Asked) -> int:
     """Compile each file and write its pages into the folder `out`. Returns the exit code."""
     wanted = options.wanted(line, asked)
-    faults = (*wanted.faults, *_clashes(line, files))
-    if wanted.changes is None or faults:
-        console.report(faults, {FILE: line.text, **wanted.texts})
-        return 2
     changes = wanted.changes
+    out = out or os.curdir
+    today, undated = world.today()
+    faults = (*wanted.faults, *(unfit_names(line, files) or unfit_outputs(line, files, out, printing.formats)))
+    if changes is None or today is None or faults:
+        console.report((*faults, *((undated,) if undated else ())), {FILE: line.text, **wanted.texts})
+        return 2
+    unsettled = world.settle(out)
+    if unsettled is not None:
+        console.report((unsettled,), {})
+        return 1
     shipped = sources.shipped()
 
     with console.progress(len(files) * (1 + len(printing.formats))) as bar:
@@ -36,21 +45,22 @@ def build(line: CommandLine, files: Sequence[str], out: str, printing: options.P
             outcome = sources.compile_file(file, shipped, changes)
             console.report(line.placed(outcome.diagnostics), {file: outcome.text, FILE: line.text, **wanted.texts})
             if not outcome.proven:
-                return 1
-            made = _render(outcome, printing, lambda form: bar.step(f"printing {name} as {form}"))
-            paths = {str(PurePath(out, name + SUFFIXES[form])): data for form, data in made.items()}
-            unwritable = world.write_together(paths)
+                return options.exit_code(outcome.diagnostics)
+            made = _render(outcome, printing, today, lambda form: bar.step(f"printing {name} as {form}"))
+            names = product_names(file, printing.formats)
+            unwritable = world.write_set(out, {names[form]: data for form, data in made.items()})
             if unwritable is not None:
                 console.report((unwritable,), {})
                 return 1
-            for path in paths:
-                console.say(f"wrote {path}")
+            console.say("\n".join(f"wrote {named(str(PurePath(out, names[form])))}" for form in made), done=True)
             return 0
 
         return each(files, one, "building")
 
 
-def _render(outcome: Outcome, printing: options.Printing, starting: Callable[[str], None]) -> dict[str, bytes]:
+def _render(
+    outcome: Outcome, printing: options.Printing, today: datetime.date, starting: Callable[[str], None]
+) -> dict[str, bytes]:
     """format -> bytes of every format asked for; `starting` is told each before it is made."""
     made: dict[str, bytes] = {}
     if {"pdf", "html"} & set(printing.formats):
@@ -58,8 +68,7 @@ def _render(outcome: Outcome, printing: options.Printing, starting: Callable[[st
         from walewright.pages import PageOptions
 
         design, counts, instructions, proof = outcome.result()
-        today = world.today().isoformat()
-        look = PageOptions(paper=printing.paper, units=printing.units, version=__version__, date=today)
+        look = PageOptions(paper=printing.paper, units=printing.units, version=__version__, date=today.isoformat())
         sheet = pages.compose(design, counts, instructions, proof, look, outcome.fit)
         page = pages.html(sheet)
     for form in printing.formats:
@@ -78,24 +87,6 @@ def _render(outcome: Outcome, printing: options.Printing, starting: Callable[[st
 
             made[form] = plan_bytes(outcome)
     return made
-
-
-def _clashes(line: CommandLine, files: Sequence[str]) -> tuple[Diagnostic, ...]:
-    first: dict[str, str] = {}
-    found = []
-    for file in files:
-        stem = PurePath(file).stem
-        if stem in first:
-            found.append(
-                line.fault(
-                    "output-clash",
-                    f"{first[stem]} and {file} would be written under one name, {stem}",
-                    at=(file,),
-                    helps=("build them into different folders",),
-                )
-            )
-        first.setdefault(stem, file)
-    return tuple(found)
 
 
 def _doubt(file: str, warning: str) -> Diagnostic:

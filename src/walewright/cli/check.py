@@ -8,8 +8,10 @@ from typing import TYPE_CHECKING
 from walewright.cli import console, options, sources
 from walewright.cli.command_line import FILE, CommandLine
 from walewright.cli.each import each
+from walewright.cli.sources import unfit_names
 from walewright.cli.tables import plain
 from walewright.cli.worn_tables import worn_tables
+from walewright.report.columns import named
 
 if TYPE_CHECKING:
     from rich.table import Table
@@ -20,17 +22,18 @@ if TYPE_CHECKING:
 def check(line: CommandLine, files: Sequence[str], asked: options.Asked) -> int:
     """Compile each file and print its table. Returns the exit code."""
     wanted = options.wanted(line, asked)
-    if wanted.changes is None:
-        console.report(wanted.faults, {FILE: line.text, **wanted.texts})
-        return 2
     changes = wanted.changes
+    faults = (*wanted.faults, *unfit_names(line, files))
+    if changes is None or faults:
+        console.report(faults, {FILE: line.text, **wanted.texts})
+        return 2
     shipped = sources.shipped()
 
     def one(file: str) -> int:
         outcome = sources.compile_file(file, shipped, changes)
         console.report(line.placed(outcome.diagnostics), {file: outcome.text, FILE: line.text, **wanted.texts})
         if not outcome.proven:
-            return 1
+            return options.exit_code(outcome.diagnostics)
         console.say(summary(outcome))
         return 0
 
@@ -44,7 +47,7 @@ def summary(outcome: Outcome) -> str:
     tables = [_piece_table(outcome, index) for index in range(len(sizes[0].pieces))] if sizes else []
     if sizes and sizes[0].joins:
         tables.append(_join_table(outcome))
-    head = f"{outcome.file}: {design.title}, {len(sizes)} {'size' if len(sizes) == 1 else 'sizes'} proven"
+    head = f"{named(outcome.file)}: {design.title}, {len(sizes)} {'size' if len(sizes) == 1 else 'sizes'} proven"
     if outcome.fit is not None:
         tables += worn_tables(outcome.fit, design.sizes)
     return "\n\n".join((head, *(plain(table) for table in tables)))

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from walewright.cli import console, options, sources
 from walewright.cli.command_line import FILE, CommandLine
 from walewright.cli.each import each
+from walewright.report.columns import named
 
 if TYPE_CHECKING:
     from rich.table import Table
@@ -18,8 +19,9 @@ if TYPE_CHECKING:
 def choices(line: CommandLine, files: Sequence[str], asked: options.Asked) -> int:
     """Print the lists of each file. A garment need not be proven for that, only understood. Returns the exit code."""
     wanted = options.wanted(line, asked)
-    if wanted.changes is None:
-        console.report(wanted.faults, {FILE: line.text})
+    faults = (*wanted.faults, *sources.unfit_names(line, files))
+    if wanted.changes is None or faults:
+        console.report(faults, {FILE: line.text})
         return 2
     changes, shipped = wanted.changes, sources.shipped()
 
@@ -27,7 +29,7 @@ def choices(line: CommandLine, files: Sequence[str], asked: options.Asked) -> in
         outcome = sources.understand_file(file, shipped, changes)
         console.report(line.placed(outcome.diagnostics), {file: outcome.text, FILE: line.text})
         if outcome.design is None:
-            return 1
+            return options.exit_code(outcome.diagnostics)
         console.say(listing(file, outcome.design, sorted(shipped.machines)))
         return 0
 
@@ -40,7 +42,7 @@ def listing(file: str, design: Design, beds: Sequence[str]) -> str:
     from walewright.pages.regrading import to_regrade
 
     found = to_regrade(design, "cm")
-    head = f"{file}: {design.title}, what can be given in place of the source's own"
+    head = f"{named(file)}: {design.title}, what can be given in place of the source's own"
     tables = [_measures(design), _others(found.others.rows)]
     example = found.lines[-1].replace(f"build {file.rpartition('/')[2]}", f"build {file}")
     shipped = f"shipped beds: {', '.join(beds)}"

@@ -81,6 +81,8 @@ class CommandLine:
             near = tuple(getattr(fault, "possibilities", None) or ())
             proposal = f"did you mean {' or '.join(near)}?" if near else "`walewright --help` lists the options"
             return self.fault("option-unknown", f"there is no option {option}", at=(option,), label="not known", helps=(proposal,))
+        if option is not None and "not take a value" in fault.format_message():
+            return self.fault("option-value", f"the option {option} takes no value", at=(option,), helps=(f"write {option} alone",))
         if option is not None:
             return self.fault(
                 "option-value", f"the option {option} wants a value", at=(option,), helps=(f"write a value after {option}",)

@@ -1,4 +1,8 @@
-"""What the commands say: results to standard output, diagnostics and progress to standard error."""
+"""What the commands say: results to standard output, diagnostics and progress to standard error.
+
+Both may be closed, full, or written in an encoding that lacks letters. What standard output is for must not be lost unseen:
+that is `OutputLost`. Where standard error cannot be written, there is nowhere left to say so, and the exit code speaks alone.
+"""
 
 from __future__ import annotations
 
@@ -6,14 +10,48 @@ import os
 import sys
 from collections.abc import Iterable, Iterator, Mapping
 from contextlib import contextmanager
+from typing import TextIO
 
 from walewright import __version__
+from walewright.report.columns import harmless, named
 from walewright.report.model import Diagnostic
 
 
-def say(text: str) -> None:
-    """One line or table of results."""
-    print(text)
+class OutputLost(Exception):
+    """Standard output cannot be written. `reason` is the system's; `done` tells what was done before and could not be said."""
+
+    def __init__(self, reason: str, done: str = "") -> None:
+        super().__init__(reason)
+        self.reason, self.done = reason, done
+
+
+def prepare() -> None:
+    """To be called first. A letter that an encoding lacks becomes a question mark; and where a stream was closed by whoever
+    started the program, its number is taken, so that no file opened later gets it and is written to by mistake."""
+    for number in (0, 1, 2):
+        try:
+            os.fstat(number)
+        except OSError:
+            os.open(os.devnull, os.O_RDWR)
+    for stream in (sys.stdout, sys.stderr):
+        change = getattr(stream, "reconfigure", None)
+        if change is not None:
+            change(errors="replace")
+
+
+def say(text: str, *, done: bool = False) -> None:
+    """One line or table of results, written at once; with `done`, it tells of what was done. Raises OutputLost, or BrokenPipeError
+    when nobody listens any more."""
+    untold = text if done else ""
+    if _stream(sys.stdout) is None:
+        raise OutputLost("it is closed", untold)
+    try:
+        print(harmless(text))
+        sys.stdout.flush()
+    except BrokenPipeError:
+        raise
+    except OSError as fault:
+        raise lost_by(fault, untold) from fault
 
 
 def report(diagnostics: Iterable[Diagnostic], sources: Mapping[str, str]) -> None:
@@ -23,12 +61,15 @@ def report(diagnostics: Iterable[Diagnostic], sources: Mapping[str, str]) -> Non
         return
     from walewright.report.render import terminal
 
-    if not sys.stderr.isatty():
-        print(terminal(told, sources), file=sys.stderr)
+    if not _on_terminal():
+        _tell(terminal(told, sources))
         return
     from rich.console import Console
 
-    Console(stderr=True, highlight=False, soft_wrap=True).print(terminal(told, sources, markup=True))
+    try:
+        Console(stderr=True, highlight=False, soft_wrap=True).print(terminal(told, sources, markup=True))
+    except OSError:
+        _abandon(sys.stderr)
 
 
 def confess(fault: BaseException, doing: str) -> None:
@@ -39,26 +80,74 @@ def confess(fault: BaseException, doing: str) -> None:
         code = trace.tb_frame.f_code
         place = f"{code.co_filename.rsplit('walewright/', 1)[-1]}, line {trace.tb_lineno}, in {code.co_name}"
         trace = trace.tb_next
-    print(
+    _tell(
         f"bug[compiler-fault]: walewright {__version__} failed while {doing}\n"
         f"  {type(fault).__name__}: {fault}\n"
         f"  at {place}\n"
         f"  Python {sys.version.split()[0]} on {sys.platform}\n"
         "  note: the fault is in the compiler, not in your pattern; nothing was written for it\n"
-        "  help: report it to the maintainers of your copy with these lines and the source file",
-        file=sys.stderr,
+        "  help: report it to the maintainers of your copy with these lines and the source file"
     )
 
 
+def finish() -> None:
+    """To be called last: whatever still waits to be written. Raises OutputLost."""
+    try:
+        if _stream(sys.stdout) is not None:
+            sys.stdout.flush()
+    except BrokenPipeError:
+        abandon_output()
+    except OSError as fault:
+        raise lost_by(fault) from fault
+
+
+def lost_by(fault: OSError, done: str = "") -> OutputLost:
+    """What a refused write to standard output comes to; nothing more is written there."""
+    abandon_output()
+    return OutputLost((fault.strerror or str(fault)).lower(), done)
+
+
 def abandon_output() -> None:
-    """The reader of standard output has gone (a closed pipe): let Python's own flush at the end find nothing to do."""
-    os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+    """Standard output is lost: let Python's own flush at the end find nothing to do."""
+    _abandon(sys.stdout)
+
+
+def _tell(text: str) -> None:
+    """To standard error, if it can be written."""
+    if _stream(sys.stderr) is None:
+        return
+    try:
+        print(harmless(text), file=sys.stderr)
+        sys.stderr.flush()
+    except OSError:
+        _abandon(sys.stderr)
+
+
+def _abandon(stream: TextIO) -> None:
+    try:
+        number = stream.fileno()
+        nowhere = os.open(os.devnull, os.O_WRONLY)
+        os.dup2(nowhere, number)
+        os.close(nowhere)
+    except (OSError, ValueError):
+        # A stream without a number (in a test) has nothing to be flushed at the end.
+        return
+
+
+def _stream(stream: TextIO | None) -> TextIO | None:
+    """The stream, if it can be written to at all: Python has None for one that was closed before it started."""
+    return None if stream is None or stream.closed else stream
+
+
+def _on_terminal() -> bool:
+    stream = _stream(sys.stderr)
+    return stream is not None and stream.isatty()
 
 
 @contextmanager
 def progress(total: int) -> Iterator[Progress]:
     """A bar on standard error, on a terminal only."""
-    if not sys.stderr.isatty():
+    if not _on_terminal():
         yield Progress()
         return
     from rich.console import Console
@@ -79,7 +168,8 @@ class Progress:
 
     def step(self, doing: str) -> None:
         """Say what is being done now, and count the last thing as done."""
+        from rich.markup import escape
         from rich.progress import Progress as Bar
 
         if isinstance(self._bar, Bar):
-            self._bar.update(self._task, description=doing, advance=1)  # type: ignore[arg-type]
+            self._bar.update(self._task, description=escape(named(doing)), advance=1)  # type: ignore[arg-type]

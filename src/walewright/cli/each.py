@@ -4,20 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from walewright.cli import console
-from walewright.cli.app import BUG
+from walewright.cli import console, mishaps
 
 
 def each(files: Sequence[str], work: Callable[[str], int], doing: str) -> int:
-    """Run `work` (file -> exit code) on every file; the worst code is returned. An unforeseen exception counts as BUG."""
+    """Run `work` (file -> exit code) on every file; the worst code is returned. Exceptions are told of, see `mishaps`; only where
+    nobody listens any more, or can, the rest is left."""
     worst = 0
     for file in files:
         try:
             code = work(file)
-        except BrokenPipeError:
+        except (BrokenPipeError, console.OutputLost):
             raise
-        except Exception as fault:  # a fault of the compiler in one file must not lose the others
-            console.confess(fault, f"{doing} {file}")
-            code = BUG
+        except Exception as fault:
+            code = mishaps.told(fault, f"{doing} {file}")
         worst = max(worst, code)
     return worst

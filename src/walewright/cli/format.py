@@ -1,4 +1,4 @@
-"""`walewright format`: sources written anew from their trees."""
+"""`walewright format`: sources written anew from their trees. What is no part of a text (line ends, permissions) stays."""
 
 from __future__ import annotations
 
@@ -6,34 +6,43 @@ from collections.abc import Sequence
 
 from walewright import world
 from walewright.cli import console
+from walewright.cli.command_line import FILE, CommandLine
 from walewright.cli.each import each
+from walewright.cli.sources import unfit_names
 from walewright.pipeline import has_errors
+from walewright.report.columns import named
 
 
-def format_sources(files: Sequence[str], check_only: bool) -> int:
+def format_sources(line: CommandLine, files: Sequence[str], check_only: bool) -> int:
     """Rewrite each file whose spacing differs, or only tell. A file that cannot be read whole is left as it is."""
     from walewright import source
 
+    unfit = unfit_names(line, files)
+    if unfit:
+        console.report(unfit, {FILE: line.text})
+        return 2
+
     def one(file: str) -> int:
-        text, fault = world.read_source(file)
-        if text is None:
+        held, fault = world.read_held(file)
+        if held is None:
             console.report((fault,) if fault else (), {})
             return 1
-        tree, faults = source.read(file, text)
-        console.report(faults, {file: text})
+        tree, faults = source.read(file, held.text)
+        console.report(faults, {file: held.text})
         if has_errors(faults):
             return 1
-        tidy = source.tidy(tree)
-        if tidy == text:
+        tidy = held.bytes_of(source.tidy(tree))
+        if tidy == held.data:
             return 0
+        mixed = "" if held.line_end else " (its line ends were mixed)"
         if check_only:
-            console.say(f"{file} would change")
+            console.say(f"{named(file)} would change{mixed}")
             return 1
-        unwritable = world.write_atomic(file, tidy.encode())
+        unwritable = world.rewrite(held, tidy)
         if unwritable is not None:
             console.report((unwritable,), {})
             return 1
-        console.say(f"rewrote {file}")
+        console.say(f"rewrote {named(file)}{mixed}", done=True)
         return 0
 
     return each(files, one, "formatting")

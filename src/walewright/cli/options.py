@@ -102,6 +102,16 @@ def _own_bed(line: CommandLine, file: str, faults: list[Diagnostic]) -> tuple[Ma
     return (beds[0] if beds else None), {file: text}
 
 
+MALFORMED = frozenset({"bad-ball", "bad-bed", "bad-dial", "bad-measure", "bad-swatch", "bad-tension"})
+"""Codes of values that are not what their option takes; told by `design`, which reads them."""
+
+
+def exit_code(diagnostics: Sequence[Diagnostic]) -> int:
+    """Of a source that is not proven: 2 when a value on the command line is not what its option takes, as for every other mistake
+    in the command line; 1 when the source, or the source with a value that reads well, cannot be made."""
+    return 2 if any(d.code in MALFORMED for d in diagnostics) else 1
+
+
 def printing(line: CommandLine, paper: str, units: str, formats: Sequence[str]) -> tuple[Printing | None, tuple[Diagnostic, ...]]:
     """Paper, units and formats, each of the known ones."""
     faults: list[Diagnostic] = []

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from time import monotonic
 from typing import TYPE_CHECKING
 
 from walewright import world
+from walewright.cli.command_line import CommandLine
 from walewright.pipeline import Outcome
+from walewright.report.columns import named
 from walewright.report.model import Diagnostic
 
 if TYPE_CHECKING:
@@ -55,6 +58,17 @@ def understand_file(file: str, given: Shipped, wanted: Changes) -> Outcome:
     if text is None:
         return Outcome(file, "", diagnostics=_only(fault))
     return pipeline.understood(text, file, given, wanted)
+
+
+def unfit_names(line: CommandLine, files: Sequence[str]) -> tuple[Diagnostic, ...]:
+    """Of the files named on the command line, those that cannot be sources, whatever is in them."""
+    return tuple(_unfit_name(line, file) for file in files if not world.is_source_name(file))
+
+
+def _unfit_name(line: CommandLine, file: str) -> Diagnostic:
+    message = f"{named(file)} is not named like a source: those end in {world.SOURCE_SUFFIX}"
+    helps = (f"name a file that ends in {world.SOURCE_SUFFIX}, or rename this one",)
+    return line.fault("source-name", message, at=(file,), label="no source's name", helps=helps)
 
 
 def _folder(folder: str, suffix: str) -> dict[str, str]:

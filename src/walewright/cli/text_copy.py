@@ -155,6 +155,7 @@ def _tension(design: Design, fabric: Fabric, units: str) -> str:
 
 
 def _materials(design: Design, instructions: Instructions, proof: Proof) -> list[str]:
+    from walewright.pages.figures import whole_grams
     from walewright.pages.hand_tools import tools
 
     machine = design.machine
@@ -164,9 +165,12 @@ def _materials(design: Design, instructions: Instructions, proof: Proof) -> list
     for at, yarn in enumerate(design.yarns):
         uses = [size.yarn[at] for size in proof.sizes]
         balls = _graded([str(use.balls) for use in uses])
-        grams = _graded([f"{use.grams:.0f}" for use in uses])
+        ball = "ball" if all(use.balls == 1 for use in uses) else "balls"
+        parts = zip(*(whole_grams(use.garment_grams, use.swatch_grams, use.reserve_grams) for use in uses), strict=True)
+        garment, swatches, reserve, grams = (_graded([str(part) for part in of]) for of in parts)
         lines.append(
-            f"{yarn.label or _words(yarn.name)}: {balls} balls of {yarn.ball_grams:g} g = {yarn.ball_metres:g} m; about {grams} g"
+            f"{yarn.label or _words(yarn.name)}: buy {balls} {ball} of {yarn.ball_grams:g} g = {yarn.ball_metres:g} m; "
+            f"about {grams} g: garment {garment} g, swatches {swatches} g, reserve {reserve} g"
         )
         lines.extend(f"    reckoned {way}" for way in sorted({use.way for use in uses}))
     others = tools(design, instructions)

@@ -67,10 +67,18 @@ class Fabric:
     """Whether `tension` is the knitter's own."""
     start_dial: bool = False
     """Whether `tension` is the source's, for another tension or yarn than this: the dial is where to begin, no more."""
+    as_written: Fabric | None = None
+    """Of a fabric at a knitter's own tension: as its author swatched it. Whatever the tension, the swatch is a piece of fabric of
+    that size."""
 
     @property
     def stitches_per_cm(self) -> float:
         return self.swatch_stitches / self.swatch_width_cm
+
+    @property
+    def gauge(self) -> tuple[float, float]:
+        """Stitches and rows to the centimetre."""
+        return self.stitches_per_cm, self.rows_per_cm
 
     @property
     def rows_per_cm(self) -> float:

@@ -365,6 +365,12 @@ class Design:
     def fabric(self, name: str) -> Fabric:
         return next(f for f in self.fabrics if f.name == name)
 
+    def whole_fabrics(self) -> tuple[Fabric, ...]:
+        """Those that something is knitted in over its whole width; of panels alone, nothing is measured by its rows."""
+        used = {p.fabric for p in self.pieces} | {e.fabric for e in self.edgings}
+        used |= {zone.fabric for p in self.pieces for zone in p.zones if zone.width is None}
+        return tuple(f for f in self.fabrics if f.name in used)
+
     def edging(self, name: str) -> Edging:
         return next(e for e in self.edgings if e.name == name)
 

@@ -134,6 +134,7 @@ def _at(fabric: Fabric, counts: Counts, basis: str, reckoned_from: str = "") -> 
         swatch_grams=fabric.swatch_grams * size,
         loop_cm=fabric.loop_cm * size,
         origin=Origin(f"tension {fabric.name}", NOWHERE),
+        as_written=fabric,
         basis=basis,
         reckoned_from=reckoned_from,
         start_dial=True,
@@ -161,6 +162,7 @@ def _of_swatch(fabric: Fabric | None, typed: str, text: str, findings: Findings)
         swatch_height_cm=found.height,
         swatch_grams=found.grams or stitch * found.stitches * found.rows,
         origin=Origin(f"swatch {fabric.name}", NOWHERE),
+        as_written=None,
         basis="given" if found.grams or not fabric.swatch_grams else "given, not weighed",
     )
 
@@ -172,7 +174,8 @@ def _in_yarn(fabric: Fabric, yarns: Mapping[str, tuple[Yarn | None, Yarn | None]
         return fabric
     weighed = fabric.basis == "given" and swatch_weighed
     grams = fabric.swatch_grams if weighed else fabric.swatch_grams * now.tex / before.tex
-    return replace(fabric, swatch_grams=grams, start_dial=True)
+    written = fabric.as_written and replace(fabric.as_written, swatch_grams=fabric.as_written.swatch_grams * now.tex / before.tex)
+    return replace(fabric, swatch_grams=grams, as_written=written, start_dial=True)
 
 
 def _reckoned(

@@ -16,6 +16,7 @@ from walewright.design.findings import Findings, broken
 from walewright.design.grids import chart, first_row, uses_of
 from walewright.design.idle import look_into
 from walewright.design.joins import band, cord, join
+from walewright.design.likely import look_at_swatches
 from walewright.design.machine import machine
 from walewright.design.materials import fabric, yarn
 from walewright.design.model import Design
@@ -138,6 +139,7 @@ class _Reading:
         uses = uses_of(self.tree.statements)
         charts = self._by_name(self.every(syntax.Chart), lambda n: chart(n, yarns, uses, knitted, findings))
         own_fabrics = self._by_name(self.every(syntax.Fabric), lambda n: fabric(n, yarns, charts, findings))
+        look_at_swatches(self.every(syntax.Fabric), own_fabrics, own_yarns, self.every(syntax.Yarn), findings)
         in_yarns = {name: (y, yarns[name]) for name, y in own_yarns.items()}
         used = tuple(n for n in own_fabrics if self.found.has("fabric", n))
         fabrics = changed_fabrics(own_fabrics, in_yarns, self.changes, used, findings)

@@ -69,9 +69,12 @@ def _places(cloth: Cloth, owner: str) -> list[tuple[float, float]]:
     piece = cloth.sized(owner)
     named = {h.edge for h in cloth.design.piece(owner).buttonholes}
     slots = [s for s in piece.slots if s.taken in ("cast-off", "eyelet")]
-    up = cloth.row_height(owner)
+    fabric = cloth.fabrics[owner]
     left = -piece.start_left
-    return sorted((s.row * up, ((s.first + s.last + 1) / 2 - left) / piece.start) for s in slots) if named else []
+    if not named:
+        return []
+    up = {slot.row: fabric.height_cm(0, piece.counter(slot.row)) or 0.0 for slot in slots}
+    return sorted((up[s.row], ((s.first + s.last + 1) / 2 - left) / piece.start) for s in slots)
 
 
 def _from_outer_edge(cloth: Cloth, owner: str, share: float) -> float:

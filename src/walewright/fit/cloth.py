@@ -9,6 +9,7 @@ from typing import Literal
 
 from walewright.bed import Fabric
 from walewright.design.model import Band, Design, EdgeRun, Opening, Piece
+from walewright.design.model import Fabric as Knit
 from walewright.glue.model import Place
 from walewright.solve.model import SizedBand, SizedGarment, SizedPiece
 
@@ -59,12 +60,18 @@ class Cloth:
 
     # -------------------------------------------------------------- across and up
 
-    def stitch(self, owner: str) -> float:
-        """cm of one stitch in the fabric of a piece."""
-        return 1 / self.design.fabric(self.design.piece(owner).fabric).stitches_per_cm
+    def stitch(self, owner: str, row: int = 1) -> float:
+        """cm of one stitch in row `row` of a piece (0: at its start), beside its panels."""
+        return 1 / self._knit(owner, row).stitches_per_cm
 
-    def row_height(self, owner: str) -> float:
-        return 1 / self.design.fabric(self.design.piece(owner).fabric).rows_per_cm
+    def row_height(self, owner: str, row: int = 1) -> float:
+        """cm of that row."""
+        return 1 / self._knit(owner, row).rows_per_cm
+
+    def _knit(self, owner: str, row: int) -> Knit:
+        zones = (z for z in self.sized(owner).zones if z.first > z.last and z.from_row < max(row, 1) <= z.to_row)
+        zone = next(zones, None)
+        return self.design.fabric(self.design.piece(owner).fabric if zone is None else zone.fabric)
 
     def width(self, piece: str, row: int) -> float | None:
         """From outer edge to outer edge in row `row` (0: at the start), without the gap of an opening."""
@@ -83,7 +90,7 @@ class Cloth:
         counter = self.sized(piece).counter(row)
         ends = [self.fabrics[piece].outer_end(counter, side) for side in SIDES]
         left, right = ends
-        return 0.0 if left is None or right is None else (right - left + 1) * self.stitch(piece)
+        return 0.0 if left is None or right is None else (right - left + 1) * self.stitch(piece, row)
 
     def parted(self, piece: str, row: int) -> bool:
         """Whether an opening parts the piece in row `row`."""
@@ -109,7 +116,7 @@ class Cloth:
         sized, fabric = self.sized(piece), self.fabrics[piece]
         low, high = sized.counter(edge.low), sized.counter(edge.high)
         ends = [fabric.outer_end(max(row, 1), edge.side) for row in (low, high)]
-        across = abs((ends[1] or 0) - (ends[0] or 0)) * self.stitch(piece)
+        across = abs((ends[1] or 0) - (ends[0] or 0)) * self.stitch(piece, edge.high)
         return hypot(fabric.height_cm(low, high) or 0.0, across)
 
     # -------------------------------------------------------------- edges

@@ -118,7 +118,7 @@ def _neck_width(cloth: Cloth, piece: str) -> float:
     gap = to_top(cloth.design.piece(piece))
     if gap is None:
         return cloth.length(Place(piece, "end")) or 0.0
-    return next((o.width for o in sized.openings if o.name == gap.name), 0) * cloth.stitch(piece)
+    return next((o.width for o in sized.openings if o.name == gap.name), 0) * cloth.stitch(piece, sized.rows)
 
 
 def _spans(design: Design, glued: Glued, walkers: Sequence[Walker], own: Tube, back: str) -> list[Reach]:

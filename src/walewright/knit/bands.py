@@ -16,6 +16,7 @@ from walewright.knit.lengths import grafting_cm, seam_tail_cm, tail_cm
 from walewright.knit.operations import Side, other
 from walewright.knit.steps import Step, StepBlock
 from walewright.knit.tails import Tails
+from walewright.knit.zones import said_of
 from walewright.solve.model import SizedBand, SizedGarment, SizedPiece, SizedSlot
 
 
@@ -91,10 +92,11 @@ def _hung(
     first = -(stitches // 2)
     last = first + stitches - 1
     ends: Side = "right" if counted(edging, rows) % 2 == 0 else other("right")
+    said = said_of(design, fabric)
     knit = (
-        first_use(edging, fabric, rows),
+        first_use(edging, fabric, rows, said),
         st.SetRowCounter(0, origin=origin),
-        *knitted(edging, fabric, rows, first, last, ends, design.machine.stage, holes),
+        *knitted(edging, fabric, rows, first, last, ends, design.machine.stage, holes, said),
     )
     off = _off(design, edging, in_work(edging, first, last), tail)
     return StepBlock(name, name, copies, (("Hang on", hang), ("Knit", knit), ("Finish", off)))

@@ -14,6 +14,7 @@ from math import atan2, degrees, radians, tan
 
 from walewright.design.model import Band, Design, Fabric
 from walewright.knit import steps as st
+from walewright.knit.zones import Fabrics
 from walewright.solve.model import PickUp, SizedBand, SizedGarment, SizedOpening, SizedPiece, SizedRun
 
 SHARP = 60
@@ -62,7 +63,8 @@ def _excess_cm(design: Design, garment: SizedGarment, one: PickUp, other: PickUp
     opening = next((o for o in sized.openings if o.name == one.edge.edge), None)
     if opening is None:
         return 0.0
-    turn = _turn(design.fabric(design.piece(sized.name).fabric), sized, opening, {one.part, other.part}, depth)
+    fabric = Fabrics(design, design.piece(sized.name), sized).at(opening.row)
+    turn = _turn(fabric, sized, opening, {one.part, other.part}, depth)
     return 2 * depth * tan(radians(turn / 2)) if SHARP <= turn < STRAIGHT else 0.0
 
 

@@ -12,6 +12,7 @@ from walewright.knit.operations import Side, other
 from walewright.knit.ordinals import copy_word
 from walewright.knit.steps import Step
 from walewright.knit.tails import Tails
+from walewright.knit.zones import said_of
 from walewright.solve.model import PickUp, SizedOpening, SizedPiece, SizedRun
 
 WASTE_WAYS = {"waste": "comb", "hand waste": "by hand"}
@@ -64,7 +65,8 @@ def _edging_first(design: Design, edging: Edging, piece: Piece, sized: SizedPiec
     fabric = design.fabric(edging.fabric)
     origin = edging.origin.path
     rows = counted(edging, sized.edging_rows)
-    use = first_use(edging, fabric, sized.edging_rows)
+    said = said_of(design, fabric)
+    use = first_use(edging, fabric, sized.edging_rows, said)
     begin: tuple[Step, ...]
     if piece.start_way in WASTE_WAYS:
         begin = (*_waste_start(design, piece, rows, needles, *set_aside(edging, needles.first, needles.last)), use)
@@ -74,7 +76,7 @@ def _edging_first(design: Design, edging: Edging, piece: Piece, sized: SizedPiec
     return (
         *begin,
         st.SetRowCounter(0, origin=origin),
-        *knitted(edging, fabric, sized.edging_rows, needles.first, needles.last, "right", design.machine.stage),
+        *knitted(edging, fabric, sized.edging_rows, needles.first, needles.last, "right", design.machine.stage, said=said),
     )
 
 

@@ -84,9 +84,11 @@ def knitted(
     ends: Side,
     stage: tuple[int, int],
     holes: tuple[SizedSlot, ...] = (),
+    said: str = "",
 ) -> tuple[Step, ...]:
     """From the first row of an edging, its yarn (`first_use`) threaded, to the last one, hung up if it is folded; the counter runs
-    from 0 on, the carriage is at `ends` at last. Holes lie in the outside. A deep rib is latched up in stages (`Machine.stage`)."""
+    from 0 on, the carriage is at `ends` at last. Holes lie in the outside. A deep rib is latched up in
+    stages (`Machine.stage`). `said` is the fabric's name, where it was said with its yarn."""
     origin = edging.origin.path
     total = counted(edging, rows)
     loops = in_work(edging, first, last)
@@ -105,7 +107,7 @@ def knitted(
         if leg.picot:
             made.append(st.PicotRow(origin=origin))
         if tension != in_use:
-            made.append(st.UseYarnStep(_first_yarn(fabric), tension, origin=origin))
+            made.append(st.UseYarnStep(_first_yarn(fabric), tension, fabric=said, origin=origin))
             in_use = tension
         begun, end = at, at + leg.rows
         inside = [hole for hole in holes if leg.outside]
@@ -155,10 +157,10 @@ def _joining(fabric: Fabric, origin: str) -> Step:
     return st.UseLooser(_first_yarn(fabric), found.label, found.than, found.numbers, origin=origin)
 
 
-def first_use(edging: Edging, fabric: Fabric, rows: int) -> st.UseYarnStep:
+def first_use(edging: Edging, fabric: Fabric, rows: int, said: str = "") -> st.UseYarnStep:
     """The yarn and tension of an edging's first row."""
     own = "" if fabric.stripes else legs(edging, rows)[0].tension
-    return st.UseYarnStep(_first_yarn(fabric), own or fabric.tension, origin=edging.origin.path)
+    return st.UseYarnStep(_first_yarn(fabric), own or fabric.tension, fabric=said, origin=edging.origin.path)
 
 
 def _first_yarn(fabric: Fabric) -> str:

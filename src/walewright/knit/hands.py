@@ -106,7 +106,9 @@ def _closed_start(s: State, step: st.ClosedStart) -> Done:
 
 
 def _use_yarn(s: State, step: st.UseYarnStep) -> Done:
-    return (op.UseYarn(step.yarn, step.tension, carried=step.before == "carried"),), replace(s, yarn=(step.yarn, step.tension))
+    thread = op.UseYarn(step.yarn, step.tension, carried=step.before == "carried")
+    said = (op.InFabric(step.fabric),) if step.fabric != s.fabric else ()
+    return (thread, *said), replace(s, yarn=(step.yarn, step.tension), fabric=step.fabric)
 
 
 def _set_counter(s: State, step: st.SetRowCounter) -> Done:

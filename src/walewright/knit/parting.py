@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from walewright.design.model import Fabric
 from walewright.knit import steps as st
 from walewright.knit.lengths import SEWN_IN, length_cm
@@ -114,4 +116,4 @@ def rejoin(opening: SizedOpening, state: State, fabric: Fabric) -> tuple[Step, .
 
 
 def _yarn(use: st.UseYarnStep, origin: str) -> st.UseYarnStep:
-    return st.UseYarnStep(use.yarn, use.tension, origin=origin)
+    return replace(use, before="", origin=origin)

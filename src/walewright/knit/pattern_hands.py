@@ -22,6 +22,9 @@ def _in_fabric(fabric: str, of: st.StartChart | InForce) -> op.InFabric:
 
 
 def _start_chart(s: State, step: st.StartChart) -> Done:
+    if step.fabric and step.area == "whole":
+        # What was said of the yarn before is said no more.
+        s = replace(s, fabric="")
     if not s.by_needle:
         return (), s
     begun = InForce(s.chart(step.chart), step.fabric, step.area, step.first, step.last, step.edge, step.start, s.row)
@@ -57,7 +60,7 @@ def carried_yarns(text: str) -> tuple[str, ...]:
 
 def _start_stripes(s: State, step: st.StartStripes) -> Done:
     stripes = Stripes(step.fabric, stripe_rows(step.stripes), step.tension, carried_yarns(step.carried), s.row)
-    return (op.InFabric(step.fabric),), replace(s, stripes=stripes)
+    return (op.InFabric(step.fabric),), replace(s, stripes=stripes, fabric="")
 
 
 def _stop_stripes(s: State, step: st.StopStripes) -> Done:

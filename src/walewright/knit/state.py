@@ -69,6 +69,8 @@ class State:
     row: int = 0
     yarn: tuple[str, str] | None = None
     """Garment yarn and tension in use."""
+    fabric: str = ""
+    """The fabric that was said with them (`UseYarnStep.fabric`)."""
     charts: tuple[Chart, ...] = ()
     """All that the sentences may name."""
     by_needle: bool = True

@@ -91,6 +91,8 @@ class UseYarnStep(Step):
     tension: str
     before: str = ""
     """What becomes of the yarn before it: "" (broken off), or "carried" (left hanging at its side, to be taken up again)."""
+    fabric: str = ""
+    """The fabric that it is knitted as, where another one of that yarn and tension has another gauge."""
 
 
 @dataclass(frozen=True, slots=True)

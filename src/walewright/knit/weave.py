@@ -87,7 +87,7 @@ def weave(
 
 
 def _another(yarn: st.UseYarnStep, state: State) -> bool:
-    return state.yarn != (yarn.yarn, yarn.tension)
+    return (state.yarn, state.fabric) != ((yarn.yarn, yarn.tension), yarn.fabric)
 
 
 def _now(state: State, origin: str) -> tuple[Step, ...]:

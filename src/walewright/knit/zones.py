@@ -37,7 +37,7 @@ class Fabrics:
     def use(self, row: int) -> st.UseYarnStep:
         """The yarn and tension of the first row above `row`."""
         fabric = self.at(row)
-        return st.UseYarnStep(self._yarn(row), fabric.tension, origin=self.origin(row))
+        return st.UseYarnStep(self._yarn(row), fabric.tension, fabric=said_of(self.design, fabric), origin=self.origin(row))
 
     def _yarn(self, row: int) -> str:
         fabric = self.at(row)
@@ -117,6 +117,16 @@ class Fabrics:
             yield alone(key, Move(end, Rank.LATCH, rib.step(counter(end) - counter(begin))))
         elif rib.from_row >= first_row:
             yield alone((f"{key[0]} in stages", key[1]), Move(begin, Rank.CHART, rib.stages(rows, sooner)))
+
+
+def said_of(design: Design, fabric: Fabric) -> str:
+    """Its name, where its yarn and tension alone do not tell its gauge: another fabric over the whole width of something has them
+    too. What charts and stripes are counted as is said where they begin."""
+    if fabric.chart or fabric.stripes:
+        return ""
+    others = (f for f in design.whole_fabrics() if (f.yarn, f.tension) == (fabric.yarn, fabric.tension))
+    unlike = any(not (f.chart or f.stripes) and f.gauge != fabric.gauge for f in others)
+    return fabric.name if unlike else ""
 
 
 def _whole_width(zone: SizedZone) -> bool:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 
 CM_PER_INCH = 2.54
@@ -43,9 +44,14 @@ def graded(values: Sequence[str]) -> str:
     return f"{values[0]} ({': '.join(values[1:])})"
 
 
-def grams(value: float) -> str:
-    """To the next 5 g: the figure is an estimate, and too little yarn is worse than too much."""
-    return str(int(-(-value // 5) * 5))
+def whole_grams(*parts: float) -> tuple[int, ...]:
+    """Parts in whole grams, then all of it: they add up, as a buyer adds them. All of it is rounded up, for too little yarn is
+    worse than too much; of the parts those are, that have most to lose."""
+    whole = math.ceil(sum(parts) - 1e-9)
+    found = [math.floor(part + 1e-9) for part in parts]
+    for at in sorted(range(len(parts)), key=lambda at: found[at] - parts[at])[: whole - sum(found)]:
+        found[at] += 1
+    return *found, whole
 
 
 def metres(value: float) -> str:

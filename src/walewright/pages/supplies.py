@@ -2,26 +2,32 @@
 
 from __future__ import annotations
 
+import math
 import re
 from collections.abc import Iterator
 
 from walewright.design.model import Design, Fabric
 from walewright.pages.fabric_words import basis_words, dial_words
-from walewright.pages.figures import CM_PER_INCH, cm, graded, grams, listed, metres, ordinal, sentence
+from walewright.pages.figures import CM_PER_INCH, cm, graded, listed, metres, ordinal, sentence, whole_grams
 from walewright.pages.model import Advice, Cell, Fact, Row, RowGroup, SizeTable, Tension
 from walewright.proof.model import Proof
 from walewright.solve.model import Counts, SizedGarment
 
 
 def yarn_table(design: Design, proof: Proof) -> SizeTable:
-    """Grams, metres and balls of each yarn a size."""
+    """Balls, metres and grams of each yarn a size, and what the grams are for."""
     groups = []
     for yarn in design.yarns:
         uses = [next((u for u in size.yarn if (u.yarn, u.kind) == (yarn.name, "yarn")), None) for size in proof.sizes]
+        parts = [whole_grams(u.garment_grams, u.swatch_grams, u.reserve_grams) if u else None for u in uses]
         rows = (
-            Row("Balls", tuple(Cell(str(u.balls) if u else "–") for u in uses)),
-            Row("Grams", tuple(Cell(grams(u.grams) if u else "–") for u in uses)),
-            Row("Metres", tuple(Cell(metres(u.metres) if u else "–") for u in uses)),
+            Row("Balls to buy", tuple(Cell(str(u.balls) if u else "–") for u in uses)),
+            Row("Metres", tuple(Cell(str(math.ceil(u.metres - 1e-9)) if u else "–") for u in uses)),
+            Row("Grams in all", tuple(Cell(str(part[-1]) if part else "–") for part in parts)),
+            *(
+                Row(f"Grams {what}", tuple(Cell(str(part[at]) if part else "–") for part in parts))
+                for at, what in enumerate(("for the garment", "for swatches", "in reserve"))
+            ),
         )
         ball = f"{_plain(yarn.ball_grams)} g = {_plain(yarn.ball_metres)} m a ball"
         groups.append(RowGroup(f"{sentence(yarn.label)}, {ball}", rows))
@@ -81,7 +87,9 @@ def _tension(design: Design, fabric: Fabric, units: str) -> Tension:
     else:
         size = f"{cm(fabric.swatch_width_cm, 0.1)} cm by {cm(fabric.swatch_height_cm, 0.1)} cm"
     side = "" if fabric.right_side == "knit" else " Its right side is the purl side."
-    weight = f" and weigh {_plain(fabric.swatch_grams)} g" if fabric.swatch_grams else ""
+    # What an author weighed is told as it was written; what follows at another tension is no finer than a kitchen scale.
+    grams = f"{fabric.swatch_grams:.0f}" if fabric.as_written else _plain(fabric.swatch_grams)
+    weight = f" and weigh {grams} g" if fabric.swatch_grams >= 0.5 else ""
     return Tension(
         title=f"{sentence(stitch_words(fabric))}, {dial_words(fabric)}",
         stitches=f"{fabric.stitches_per_cm * per:.1f}",

@@ -2,7 +2,7 @@
 
 Each operation is an object whose `do` is its kind in lower case with hyphens and whose other keys are its fields. They are
 gathered under the row of the counter at which they are done: what stands under row n is done when n rows are counted,
-and a pass is listed under the row it starts from.
+and a pass or a picture row is listed under the row it starts from.
 """
 
 from __future__ import annotations
@@ -11,7 +11,10 @@ import re
 from dataclasses import fields
 from typing import Any
 
-from walewright.knit.operations import Block, Operation, Pass, SetCounter
+from walewright.knit.operations import Block, Operation, Pass, PictureRow, SetCounter
+
+COUNTED = (Pass, PictureRow)
+"""Moves with which the carriage crosses and the counter rises by one."""
 
 
 def block(made: Block) -> dict[str, Any]:
@@ -26,7 +29,7 @@ def block(made: Block) -> dict[str, Any]:
             counter = operation.rows
             rows.append({"row": counter, "operations": []})
         rows[-1]["operations"].append(move(operation))
-        if isinstance(operation, Pass):
+        if isinstance(operation, COUNTED):
             counter += 1
     return {"name": made.name, "copies": made.copies, "rows": [row for row in rows if row["operations"]]}
 

@@ -44,8 +44,9 @@ class _Made:
         return knit_at(self.design, self.piece, self.sized, max(row, 1)).rows_per_cm
 
     def width(self, where: str, wanted_cm: float, stitches: int, per_cm: float, panels_cm: float = 0.0) -> Measure:
+        """`where` "at top", or "of neck": an opening or slot may have a level's name."""
         cm = stitches / per_cm + panels_cm
-        return Measure(f"width at {where}", wanted_cm, cm, round((cm - wanted_cm) * per_cm, 3), "st")
+        return Measure(f"width {where}", wanted_cm, cm, round((cm - wanted_cm) * per_cm, 3), "st")
 
     def height(self, what: str, wanted_cm: float, after: int, to: int) -> Measure:
         """Of the counts' rows after+1 .. to that were knitted, a repeat once, each at its gauge."""
@@ -79,7 +80,7 @@ def measures(
         for cut in sized.slots:
             if cut.name == slot.name:
                 stitches = cast_on_again(sized, cut, fabric)
-                found.append(made.width(slot.name, slot.width[size], stitches, made.stitches_per_cm(cut.row)))
+                found.append(made.width(f"of {slot.name}", slot.width[size], stitches, made.stitches_per_cm(cut.row)))
     found += _together(made, found)
     for wedge in piece.wedges:
         if wedge.width is not None:
@@ -95,15 +96,14 @@ def _widths(made: _Made) -> Iterator[Measure]:
     wanted = piece.start_width[size]
     if piece.start_most is not None:
         wanted = made.chosen.get("width at start", wanted)
-    yield made.width("start", wanted, fabric.stitches_at(0), made.stitches_per_cm(0), made.panels_cm(0))
-    for row, station, width, free in _stations(piece, sized, size):
-        spread = any(run.across and run.to_row == row for run in (*sized.left, *sized.right))
+    yield made.width("at start", wanted, fabric.stitches_at(0), made.stitches_per_cm(0), made.panels_cm(0))
+    for row, station, width, free, spread in _stations(piece, sized, size):
         stitches = _stitches(fabric, sized.counter(row), spread)
         if stitches is not None:
             cm = made.chosen.get(f"width at {station}", width) if free else width
             # Loops hung back on other needles are measured in what is knitted with them.
             at = min(row + 1, sized.rows) if spread else row
-            yield made.width(station, cm, stitches, made.stitches_per_cm(at), made.panels_cm(at))
+            yield made.width(f"at {station}", cm, stitches, made.stitches_per_cm(at), made.panels_cm(at))
 
 
 def _stitches(fabric: Fabric, counter: int, spread: bool) -> int | None:
@@ -115,19 +115,29 @@ def _stitches(fabric: Fabric, counter: int, spread: bool) -> int | None:
     return None if left is None or right is None else right - left + 1
 
 
-def _stations(piece: Piece, sized: SizedPiece, size: int) -> Iterator[tuple[int, str, float, bool]]:
-    """(row, level, wanted width in cm, chosen from a range) at the end of each run of the outer edges that changes the width in
-    some size. Where nothing changes there is nothing further to measure (every width is compared with the counts all the same), and
-    where the other edge is half-way along a run, no width is asked for."""
+def _stations(piece: Piece, sized: SizedPiece, size: int) -> Iterator[tuple[int, str, float, bool, bool]]:
+    """(row, station, wanted width in cm, chosen from a range, after loops were hung back) at the end of each run of the outer edges
+    that changes the width in some size; where loops are hung back at a level as well, that is a station of its own. Where nothing
+    changes there is nothing further to measure (every width is compared with the counts all the same), and where the other edge is
+    half-way along a run, no width is asked for."""
     rows = {level.name: sized.row(level.name) for level in piece.levels}
-    both = (*piece.left, *piece.right)
+    both = [
+        (run, made.across)
+        for of, counted in zip((piece.left, piece.right), (sized.left, sized.right), strict=True)
+        for run, made in zip(of, counted, strict=True)
+    ]
     for level in piece.levels:
-        below = [r for r in both if rows[r.to_level] <= rows[level.name]]
-        if _half_way(piece, rows, rows[level.name]):
+        row = rows[level.name]
+        if _half_way(piece, rows, row):
             continue
-        if any(r.to_level == level.name and (any(r.change) or r.most is not None) for r in both):
-            free = piece.start_most is not None or any(r.most is not None for r in below)
-            yield rows[level.name], level.name, piece.start_width[size] + sum(r.change[size] for r in below), free
+        for spread in (False, True):
+            ends = [run for run, across in both if run.to_level == level.name and across is spread]
+            if not any(any(run.change) or run.most is not None for run in ends):
+                continue
+            below = [run for run, across in both if rows[run.to_level] < row or (rows[run.to_level] == row and across <= spread)]
+            free = piece.start_most is not None or any(run.most is not None for run in below)
+            width = piece.start_width[size] + sum(run.change[size] for run in below)
+            yield row, level.name + (" across" if spread else ""), width, free, spread
 
 
 def _half_way(piece: Piece, rows: Mapping[str, int], at: int) -> bool:
@@ -135,7 +145,7 @@ def _half_way(piece: Piece, rows: Mapping[str, int], at: int) -> bool:
     for side in (piece.left, piece.right):
         begun = 0
         for run in side:
-            if begun < at < rows[run.to_level] and any(run.change):
+            if begun < at < rows[run.to_level] and any(run.most or run.change):
                 return True
             begun = rows[run.to_level]
     return False
@@ -184,8 +194,8 @@ def _opening(made: _Made, opening: Opening, counted: SizedOpening) -> Iterator[M
     if gap is not None:
         wanted = opening.width[made.size]
         if any(run.most is not None for run in (*opening.left, *opening.right)):
-            wanted = made.chosen.get(f"width at {opening.name}", wanted)
-        yield made.width(opening.name, wanted, gap, made.stitches_per_cm(to))
+            wanted = made.chosen.get(f"width of {opening.name}", wanted)
+        yield made.width(f"of {opening.name}", wanted, gap, made.stitches_per_cm(to))
     depth = opening.depth[made.size] if opening.from_level is None else made.between(counted.row, to)
     if depth is not None:
         yield made.height(f"depth of {opening.name}", depth, counted.row, to)

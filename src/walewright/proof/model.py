@@ -50,7 +50,8 @@ class JoinProof:
 
 @dataclass(frozen=True, slots=True)
 class YarnUse:
-    """Yarn for one size, swatch and margin included; `way` says how it was reckoned and how far to trust it."""
+    """Yarn for one size; `way` says how it was reckoned and how far to trust it. `grams` and `metres` are all of it: what the
+    garment takes with seams and tails, the swatches, and a reserve on both."""
 
     yarn: str
     label: str
@@ -62,6 +63,10 @@ class YarnUse:
     """How far off it may be, as a share."""
     kind: str = "yarn"
     """"yarn" (of the garment), "waste" or "ravel"."""
+    garment_grams: float = 0.0
+    swatch_grams: float = 0.0
+    reserve_grams: float = 0.0
+    """What `grams` is made of; of waste yarn and ravel cord 0."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -134,7 +139,9 @@ class SizeProof:
     joins: tuple[JoinProof, ...]
     yarn: tuple[YarnUse, ...]
     operations: int
+    """All that hands and carriage do, each block times its copies, and the seams."""
     loops: int
+    """Loops of garment yarn, each block times its copies."""
     read_back: bool
     """True when the printed words, read back, knitted the same fabric."""
     bobbins: tuple[BobbinUse, ...] = ()

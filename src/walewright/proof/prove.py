@@ -249,7 +249,7 @@ def _size(
         tuple(_piece(design, garment, fabric, index) for fabric in result.fabrics),
         seams,
         yarn_uses(design, spent(design, result.fabrics), seams_cm(design, glued, fabrics)),
-        sum(len(block.operations) for block in work.blocks) + len(work.joins),
+        sum(len(block.operations) * block.copies for block in work.blocks) + len(work.joins),
         sum(fabric.loops * fabric.copies for fabric in result.fabrics),
         read_back,
         bobbins(design, garment, fabrics),

@@ -57,16 +57,28 @@ class _Loop:
     error: float
 
 
+@dataclass(frozen=True, slots=True)
+class _Part:
+    """Grams of a yarn in one fabric: in the garment, and in the fabric's swatch."""
+
+    garment: float
+    swatch: float = 0.0
+
+    @property
+    def whole(self) -> float:
+        return self.garment + self.swatch
+
+
 def yarn_uses(design: Design, spent: Spent, seams_cm: Mapping[str, float] | None = None) -> tuple[YarnUse, ...]:
     """What one size takes: each yarn of the design in its order, whole balls rounded up, then waste yarn and ravel cord, if any.
 
     The swatches of all fabrics are included. `seams_cm` is the length sewn with each yarn."""
     tex = {yarn.name: yarn.tex for yarn in design.yarns}
-    grams: dict[str, dict[str, float]] = {yarn.name: {} for yarn in design.yarns}
+    grams: dict[str, dict[str, _Part]] = {yarn.name: {} for yarn in design.yarns}
     for knit in design.fabrics:
         own = {yarn: t for (name, yarn), t in spent.tallies.items() if name == knit.name and yarn in tex}
-        for name, weight in _of_fabric(knit, own, tex).items():
-            grams[name][knit.name] = weight
+        for name, part in _of_fabric(knit, own, tex).items():
+            grams[name][knit.name] = part
     found = []
     for yarn in design.yarns:
         cut = spent.tails_cm.get(yarn.name, 0) + SEAM_WIDTHS * (seams_cm or {}).get(yarn.name, 0.0)
@@ -88,39 +100,56 @@ def _loop(knit: Knit, tex: float) -> _Loop:
     return _Loop(loop_length_cm(knit.stitches_per_cm, knit.rows_per_cm), "estimated", error)
 
 
-def _of_fabric(knit: Knit, own: Mapping[str, Tally], tex: Mapping[str, float]) -> dict[str, float]:
-    """Grams of each yarn in the garment's share of a fabric and in its swatch."""
-    swatch = (knit.swatch_stitches + SWATCH_STITCHES) * (knit.swatch_rows + SWATCH_ROWS)
+def _of_fabric(knit: Knit, own: Mapping[str, Tally], tex: Mapping[str, float]) -> dict[str, _Part]:
+    """Grams of each yarn in the garment's share of a fabric and in its swatch; they share both alike."""
     loop = _loop(knit, tex.get(knit.yarn, 0.0))
+    swatch = _swatch(knit, tex.get(knit.yarn, 0.0))
     cells = sum(t.loops + t.empty for t in own.values())
     if not cells:
         # Not knitted in this size but as a cast-off, or not at all: the swatch is its own yarn's.
-        spare = {knit.yarn: swatch * loop.cm * tex[knit.yarn] / 1e5} if knit.yarn in tex else {}
-        return {y: spare.get(y, 0.0) + _chains(own[y], loop.cm, tex[y]) if y in own else spare[y] for y in {*spare, *own}}
+        found = {yarn: _Part(_chains(t, loop.cm, tex[yarn])) for yarn, t in own.items()}
+        if knit.yarn in tex:
+            found[knit.yarn] = _Part(found[knit.yarn].garment if knit.yarn in found else 0.0, swatch)
+        return found
     if loop.way == "weighed":
+        each = grams_per_stitch(knit)
         lengths = {yarn: (t.loops + t.longs + t.passed / KW_WET) * tex[yarn] for yarn, t in own.items()}
         whole = sum(lengths.values())
-        each = grams_per_stitch(knit) * (cells + swatch)
         return {
-            yarn: each * lengths[yarn] / whole + CHAIN_LOOPS * t.chains * grams_per_stitch(knit) * tex[yarn] / tex[knit.yarn]
+            yarn: _Part(
+                each * cells * lengths[yarn] / whole + CHAIN_LOOPS * t.chains * each * tex[yarn] / tex[knit.yarn],
+                swatch * lengths[yarn] / whole,
+            )
             for yarn, t in own.items()
         }
-    found = {}
+    result = {}
+    # The swatch has as much of each yarn as so many cells of the garment, in the author's size.
+    swatch_cells = swatch / (loop.cm * tex[knit.yarn] / 1e5)
     for yarn, t in own.items():
-        cm = (t.loops + t.longs) * loop.cm + t.passed / knit.stitches_per_cm
-        found[yarn] = cm * (1 + swatch / cells) * tex[yarn] / 1e5 + _chains(t, loop.cm, tex[yarn])
-    return found
+        garment = ((t.loops + t.longs) * loop.cm + t.passed / knit.stitches_per_cm) * tex[yarn] / 1e5
+        result[yarn] = _Part(garment + _chains(t, loop.cm, tex[yarn]), garment * swatch_cells / cells)
+    return result
+
+
+def _swatch(knit: Knit, tex: float) -> float:
+    """Grams of a swatch in the fabric's own yarn, with what is knitted round the block. At another tension it is a piece of fabric
+    of the same size as the author's, and takes as much."""
+    block = knit.as_written or knit
+    return (block.swatch_stitches + SWATCH_STITCHES) * (block.swatch_rows + SWATCH_ROWS) * _loop(block, tex).cm * tex / 1e5
 
 
 def _chains(tally: Tally, cm: float, tex: float) -> float:
     return CHAIN_LOOPS * tally.chains * cm * tex / 1e5
 
 
-def _use(design: Design, yarn: Yarn, by_fabric: Mapping[str, float], sewn: float) -> YarnUse:
-    grams = (sum(by_fabric.values()) + sewn) * (1 + SPARE)
+def _use(design: Design, yarn: Yarn, by_fabric: Mapping[str, _Part], sewn: float) -> YarnUse:
+    garment = sum(part.garment for part in by_fabric.values()) + sewn
+    swatches = sum(part.swatch for part in by_fabric.values())
+    reserve = (garment + swatches) * SPARE
+    grams = garment + swatches + reserve
     balls = math.ceil(grams / yarn.ball_grams - 1e-9)
-    way, error = _way(design, yarn, by_fabric)
-    return YarnUse(yarn.name, yarn.label, grams / yarn.tex * 1000, grams, balls, way, error)
+    way, error = _way(design, yarn, {name: part.whole for name, part in by_fabric.items()})
+    return YarnUse(yarn.name, yarn.label, grams / yarn.tex * 1000, grams, balls, way, error, "yarn", garment, swatches, reserve)
 
 
 def _way(design: Design, yarn: Yarn, by_fabric: Mapping[str, float]) -> tuple[str, float]:

@@ -61,9 +61,11 @@ class Hands(Partings, Edgings, Patterns, Ribs):
         part = self._part()
         self.made.append(op.CastOn(way, part[0], part[-1]))
 
-    def use_yarn_step(self, yarn: str, tension: str, before: str = "") -> None:
+    def use_yarn_step(self, yarn: str, tension: str, fabric: str = "", before: str = "") -> None:
         self.made.append(op.UseYarn(yarn, tension, carried=before == "carried"))
-        self._yarn = (yarn, tension)
+        if fabric != self._fabric:
+            self.made.append(op.InFabric(fabric))
+        self._yarn, self._fabric = (yarn, tension), fabric
 
     def set_row_counter(self, rows: int) -> None:
         self._row = rows

@@ -31,6 +31,8 @@ class Mind:
         self._carriage: Side | None = None
         self._row = 0
         self._yarn: tuple[str, str] | None = None
+        self._fabric = ""
+        """What the yarn in use was said to be for."""
         self._knitted = 0
         """Rows that were counted, however often the counter was set back."""
         self._cords: dict[tuple[int, int], tuple[int, int]] = {}

@@ -51,6 +51,7 @@ class Patterns(Mind):
         # A needle that another chart began something on goes by the new one.
         self.made += self._leaving()
         if fabric:
+            self._fabric = "" if whole else self._fabric
             self.made.append(op.InFabric(fabric) if whole else op.InFabric(fabric, first, last))
         self._gone_on()
 
@@ -95,6 +96,7 @@ class Patterns(Mind):
         if stranger is not None:
             raise Contradiction(f"{stranger} is to be carried and is in none of the stripes")
         self._striped = _Striped(fabric, stripes, tension, carried, self._row)
+        self._fabric = ""
         self.made.append(op.InFabric(fabric))
 
     def stop_stripes(self, fabric: str) -> None:

@@ -199,6 +199,13 @@ class _Phrases(Transformer[Token, Any]):
         *singles, changed, times = children
         return Several((*(singles or (Graded((0,)),)), changed, times))
 
+    def use_yarn_step(self, children: list[Any]) -> Phrase:
+        yarn, tension, *rest = children
+        if not rest:
+            return Phrase("use_yarn_step", (yarn, tension))
+        said = next((c.arguments[0] for c in rest if isinstance(c, Several)), "")
+        return Phrase("use_yarn_step", (yarn, tension, said, next((c for c in rest if isinstance(c, str)), "")))
+
     def start_chart(self, children: list[Any]) -> Phrase:
         # A motif is no fabric of its own; without plain stitches at the ends there are none.
         fabric = [] if isinstance(children[1], Graded) else children[:1]
@@ -339,6 +346,9 @@ class _Phrases(Transformer[Token, Any]):
 
     def COUNT(self, token: Token) -> int:
         return int(token)
+
+    def SAID_FOR(self, token: Token) -> Several:
+        return Several((as_name(token.split("“")[1].removesuffix("”")),))
 
     def LEFT_HANGING(self, token: Token) -> str:
         return "carried"

@@ -193,6 +193,8 @@ DESIGN = _errors(
     table_rows_disagree="Rows of one size table, used together, contradict each other.",
     table_slip="A figure of a shipped table is likely misprinted in its source.",
     tension_not_yours="A fabric keeps the tension of the source beside a knitter's own yarn or tension.",
+    unlikely_swatch="A swatch weighs, or takes, much more or less yarn than knitting so dense does.",
+    unlikely_yarn="A yarn is much too thick or too thin for its swatch.",
     unused_name="Nothing that is made uses a name.",
     table_from_memory="A figure of a shipped table was not seen in a published table.",
 )
@@ -245,22 +247,33 @@ MAKING = _errors(
     words_unreadable="A printed line is no sentence of the printed language.",
 ) | _warnings(
     long_float="A float is longer than is left loose.",
+    sizes_not_graded="A grading was let go, because the sizes could be counted each by itself, but not all together.",
 )
 """What stands between a garment and its proof; told by `solve`, `readback` and `proof`."""
 
 COMMANDS = _errors(
     argument_missing="A command lacks something it needs.",
+    bad_date="The date that the environment states is none.",
     command_line="The command line does not read.",
     command_unknown="There is no such command.",
+    installation_incomplete="Something that the compiler needs is not installed.",
+    memory_exhausted="Memory, or the stack, ran out.",
     option_unknown="There is no such option.",
     option_value="An option has a value that it cannot have.",
     output_clash="Two results would be written to one file.",
+    output_is_source="A result would be written over a source.",
+    output_lost="Standard output cannot be written.",
     output_unwritable="A file cannot be written.",
     source_is_folder="A folder was named in place of a source.",
+    source_linked="A source has several names, which formatting would part.",
     source_missing="There is no such source.",
+    source_name="A file is not named like a source.",
+    source_not_file="What is named is a pipe or a device, not a file.",
     source_not_text="A source is not a text in UTF-8.",
+    source_read_only="A source to be formatted is read-only.",
     source_too_large="A source is larger than any pattern.",
-    source_unreadable="A source cannot be read.",
+    source_unreadable="A source cannot be read, or changes while it is.",
+    system_refused="The system refused something that was needed.",
 ) | _warnings(
     page_printer="The printer of the pages warns of something.",
 )

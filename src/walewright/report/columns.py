@@ -33,6 +33,12 @@ def harmless(text: str) -> str:
     return text if text.isprintable() else "".join(c if c == "\n" else shown(c) for c in text)
 
 
+def named(name: str) -> str:
+    """A file's name as it may be sent to a terminal. It has no lines of its own, so line breaks are shown like all other control
+    characters."""
+    return name if name.isprintable() else "".join(shown(c) for c in name)
+
+
 def width(text: str) -> int:
     """Columns of a text that has been through `shown`: two for wide letters, none for marks above others (Unicode TR 11)."""
     if text.isascii():

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from walewright.report.columns import WIDEST, harmless, shown, width
+from walewright.report.columns import WIDEST, harmless, named, shown, width
 from walewright.report.model import Diagnostic, Label, Severity
 from walewright.report.paint import Paint
 from walewright.report.places import Place, Source
@@ -53,7 +53,7 @@ def excerpt(diagnostic: Diagnostic, known: Mapping[str, Source], paint: Paint) -
         if label.span.file:
             by_file.setdefault(label.span.file, []).append(label)
     for file, labels in by_file.items():
-        name = harmless(file)
+        name = named(file)
         if file not in known:
             lines.append("  " + paint.faint("in ") + paint.plain(name))
             lines += [f"  {paint.plain(harmless(label.text))}" for label in labels if label.text]

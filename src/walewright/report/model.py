@@ -42,6 +42,18 @@ class Label:
 
 
 @dataclass(frozen=True, slots=True)
+class Change:
+    """One figure to be written otherwise, as data: which (`what` of `owner`, at `at`), and to what, by size. `name` is what a
+    message calls it. Lengths are in cm; "needles" of a bed and "stitches" to 10 cm of a fabric are numbers."""
+
+    what: str
+    owner: str
+    at: str
+    values: tuple[tuple[str, float], ...]
+    name: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class Diagnostic:
     """One mistake, one message. `labels[0]` is the primary place; `code` is a slug from `report.codes`."""
 
@@ -53,3 +65,5 @@ class Diagnostic:
     severity: Severity = Severity.ERROR
     sizes: tuple[str, ...] = field(default=())
     """Names of the sizes concerned, where not all are."""
+    changes: tuple[tuple[Change, ...], ...] = field(default=())
+    """What the first helps change, one after the other: of those that name a figure. They have been tried."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Iterable, Mapping
 
-from walewright.report.columns import harmless
+from walewright.report.columns import harmless, named
 from walewright.report.excerpt import excerpt
 from walewright.report.model import Diagnostic, Severity, Span
 from walewright.report.paint import Paint
@@ -31,7 +31,7 @@ def terminal(diagnostics: Iterable[Diagnostic], sources: Mapping[str, str], *, m
         blocks += [_block(d, known, paint) for d in shown]
         if len(group) > len(shown):
             more = _counted([d for d in group if d not in shown])
-            blocks.append(paint.faint(f"{harmless(file) + ': ' if file else ''}{more} more not shown"))
+            blocks.append(paint.faint(f"{named(file) + ': ' if file else ''}{more} more not shown"))
     if told:
         blocks.append(paint.strong(_counted(told)))
     return "\n\n".join(blocks)
@@ -105,9 +105,9 @@ def _line(diagnostic: Diagnostic, known: Mapping[str, Source]) -> str:
     where = ""
     if span.file in known:
         place = known[span.file].place(span.start)
-        where = f"{span.file}:{place.line}:{place.column}: "
+        where = f"{named(span.file)}:{place.line}:{place.column}: "
     elif span.file:
-        where = f"{span.file}: "
+        where = f"{named(span.file)}: "
     sizes = f" (in {', '.join(diagnostic.sizes)})" if diagnostic.sizes else ""
     said = f"{where}{diagnostic.severity.value}[{diagnostic.code}]: {diagnostic.message}{sizes}"
     return harmless(said.replace("\n", " "))

@@ -16,6 +16,7 @@ from walewright.design.model import Band, Design, EdgeName, Fabric, Piece
 from walewright.glue.model import EndAt, Line, Place
 from walewright.report.model import Diagnostic, Label
 from walewright.solve.edgings import edging_rows, even, needles_of
+from walewright.solve.gauge import fabric_above
 from walewright.solve.geometry import Stretch, called_on_both, split_part, stretches
 from walewright.solve.model import NEXT_COPY, PickUp, SizedBand, SizedPiece, SizedSlot
 
@@ -272,7 +273,7 @@ def _apart(band: SizedBand) -> bool:
 def start_pick_ups(design: Design, piece: Piece, sized: SizedPiece, pieces: Sequence[SizedPiece], line: Line) -> tuple[PickUp, ...]:
     """What a piece begun along edges is hung on: its stitches shared out over them as long as they are; fewer than its stitches
     where there are no more places (`short_starts` reports it)."""
-    fabric = design.fabric(piece.fabric)
+    fabric = fabric_above(design, piece, piece.levels[0].name)
     parts = [replace(p, firm=False) for p in _walk(design, line, pieces, fabric)]
     if not parts:
         return ()
@@ -294,7 +295,7 @@ def short_starts(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> It
         if not over:
             continue
         along = " + ".join(f"{e.piece} {e.edge}" for e in piece.start_along)
-        per_cm = design.fabric(piece.fabric).stitches_per_cm
+        per_cm = fabric_above(design, piece, piece.levels[0].name).stitches_per_cm
         fits = min(made[i][1] // 2 * 2 for i in over)
         yield Diagnostic(
             "start-longer-than-edges",

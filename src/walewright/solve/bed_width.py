@@ -7,8 +7,9 @@ from dataclasses import dataclass, replace
 from math import ceil, floor
 
 from walewright.design.model import Design, Machine, Piece
-from walewright.report.model import Diagnostic, Label, Span
+from walewright.report.model import Change, Diagnostic, Label, Span
 from walewright.solve.edges import ACROSS_RUN
+from walewright.solve.gauge import fabric_above, fabric_below
 from walewright.solve.lean import may_lean
 from walewright.solve.model import SizedBand
 from walewright.solve.multiples import multiples, slack, station
@@ -32,6 +33,9 @@ class _Station:
     per_cm: float
     where: str
     span: Span
+    at: str
+    """The level."""
+    fabric: str
 
 
 def too_wide(design: Design) -> Iterator[Diagnostic]:
@@ -55,13 +59,13 @@ def too_wide(design: Design) -> Iterator[Diagnostic]:
             f"the {piece.name} takes up to {_even(most.needles)} needles, and the bed has {needles}",
             (Label(most.span, f"widest {most.where}".rstrip(",")), *_bed(design.machine)),
             (*notes, f"at {per_cm * 10:.1f} stitches to 10 cm, {needles} needles make {length(floor(needles / per_cm * 10) / 10)}"),
-            (
-                f"make it {length(floor(needles / per_cm * 10) / 10)} wide at the most",
-                f"knit it at {floor(needles / most.cm * 100) / 10:g} stitches to 10 cm or fewer",
-                f"knit it on a bed of {_even(most.needles)} needles or more",
-                _panels(_even(most.needles), needles),
-            ),
+            (_panels(_even(most.needles), needles),),
             sizes=_only(design, over),
+            changes=(
+                (Change("widest", piece.name, most.at, _in(design, over, floor(needles / per_cm * 10) / 10)),),
+                (Change("stitches", most.fabric, "", _in(design, over, floor(needles / most.cm * 100) / 10)),),
+                (Change("needles", "", "", _in(design, over, _even(most.needles))),),
+            ),
         )
 
 
@@ -99,17 +103,25 @@ def bands_too_wide(design: Design, garments: Sequence[Sequence[SizedBand]]) -> I
             f"band `{band.name}` takes up to {most} needles, and the bed has {needles}",
             (Label(band.origin.span, "picked up here"), *_bed(design.machine)),
             tuple(f"{design.sizes[i]}: {stitches[i]} stitches" for i in over),
-            (
-                "knit it as two bands, each along a part of these edges",
-                f"knit it at {floor(fabric.stitches_per_cm * 100 * needles / most) / 10:g} stitches to 10 cm or fewer",
-                f"knit it on a bed of {most} needles or more",
-            ),
+            ("knit it as two bands, each along a part of these edges",),
             sizes=_only(design, over),
+            changes=(
+                (
+                    Change(
+                        "stitches", fabric.name, "", _in(design, over, floor(fabric.stitches_per_cm * 100 * needles / most) / 10)
+                    ),
+                ),
+                (Change("needles", "", "", _in(design, over, _even(most))),),
+            ),
         )
 
 
 def _bed(machine: Machine) -> tuple[Label, ...]:
     return (Label(machine.origin.span, f"{machine.needles} needles"),)
+
+
+def _in(design: Design, over: list[int], value: float) -> tuple[tuple[str, float], ...]:
+    return tuple((design.sizes[i], value) for i in over)
 
 
 def _only(design: Design, over: list[int]) -> tuple[str, ...]:
@@ -124,8 +136,17 @@ def _even(stitches: float) -> int:
 def _widest(design: Design, piece: Piece, size: int) -> _Station:
     """Where the piece needs most needles. What is free may be as narrow as it can."""
     start = min(piece.start_width[size], (piece.start_most or piece.start_width)[size])
-    by = across(design, piece, piece.levels[0].name, size)
-    at_start = _Station(by.stitches(start) / 2, start / 2, by.per_cm, "at the start", piece.origin.span)
+    first = piece.levels[0].name
+    by = across(design, piece, first, size)
+    at_start = _Station(
+        by.stitches(start) / 2,
+        start / 2,
+        by.per_cm,
+        "at the start",
+        piece.origin.span,
+        first,
+        fabric_above(design, piece, first).name,
+    )
     left, right = (_furthest(design, piece, side, at_start, size) for side in ("left", "right"))
     further = max(left, right, key=lambda s: s.needles)
     if may_lean(piece):
@@ -145,5 +166,6 @@ def _furthest(design: Design, piece: Piece, side: str, found: _Station, size: in
         place += min(run.change[size], (run.most or run.change)[size])
         by = across(design, piece, run.to_level, size, side, run.path == ACROSS_RUN)
         if by.stitches(place) > found.needles + 1e-9:
-            found = _Station(by.stitches(place), place, by.per_cm, f"at `{run.to_level}`", run.origin.span)
+            knit = (fabric_above if run.path == ACROSS_RUN else fabric_below)(design, piece, run.to_level)
+            found = _Station(by.stitches(place), place, by.per_cm, f"at `{run.to_level}`", run.origin.span, run.to_level, knit.name)
     return found

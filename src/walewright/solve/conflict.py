@@ -6,19 +6,22 @@ that are not needed for the conflict: first what the grading, the bed and the ha
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 
 from walewright.design.model import Design
-from walewright.report.model import Diagnostic, Label
+from walewright.report.model import Change, Diagnostic, Label
 from walewright.solve.highs import Slack, feasible, relaxed
 from walewright.solve.programme import Kind, Linear, Programme, Rule, amount
-from walewright.solve.quantities import length
 from walewright.solve.seams import unmet
 
+Sides = Callable[[Rule, int], str]
+"""What the sides of a join come to in a size, when they need not meet; by its rule."""
 
-def explain(design: Design, part: Programme) -> tuple[Diagnostic, ...]:
-    """One message for each different set of rules that cannot hold together, over the sizes where it is so."""
+
+def explain(design: Design, part: Programme, sides: Sides) -> tuple[tuple[Diagnostic, ...], bool]:
+    """One message for each different set of rules that cannot hold together, over the sizes where it is so; and whether there is
+    one because of a size by itself, and not because of all of them together. `sides` says what the sides of a join come to."""
     rules = sorted(part.rules, key=lambda r: r.kind)
     conflicts: list[tuple[tuple[str, ...], list[int]]] = []
     for size in range(len(design.sizes)):
@@ -32,9 +35,9 @@ def explain(design: Design, part: Programme) -> tuple[Diagnostic, ...]:
         else:
             conflicts.append((tuple(r.name for r in _smallest(own)), [size]))
     if conflicts:
-        return tuple(_message(design, rules, names, sizes, False) for names, sizes in conflicts)
+        return tuple(_message(design, rules, names, sizes, False, sides) for names, sizes in conflicts), True
     # Every size by itself is possible: what cannot be is all of them together, graded.
-    return (_message(design, rules, tuple(r.name for r in _smallest(rules)), list(range(len(design.sizes))), True),)
+    return (_message(design, rules, tuple(r.name for r in _smallest(rules)), list(range(len(design.sizes))), True, sides),), False
 
 
 def _lines(rules: Sequence[Rule]) -> list[Linear]:
@@ -56,29 +59,45 @@ def _smallest(rules: Sequence[Rule]) -> list[Rule]:
     return kept
 
 
-def _message(design: Design, rules: Sequence[Rule], names: Sequence[str], sizes: Sequence[int], graded: bool) -> Diagnostic:
+def _message(
+    design: Design, rules: Sequence[Rule], names: Sequence[str], sizes: Sequence[int], graded: bool, sides: Sides
+) -> Diagnostic:
     found = [rule for rule in rules if rule.name in names]
     # What fails is what binds the wanted numbers together: a join rather than the hands, the hands rather than the bed.
     binding = [r for r in found if not r.kind.is_wanted]
     failing = max(binding or found, key=lambda r: r.kind)
     because = sorted((r for r in found if r is not failing), key=lambda r: -r.kind)
     first = sizes[0]
-    helps = _smallest_change(design, rules, found, sizes, graded)
+    changes, helps = _smallest_changes(design, rules, found, sizes, graded)
     figures = {design.sizes[i]: "; ".join(r.says[i] for r in because if r.kind.is_wanted) for i in sizes}
     notes = tuple(f"{where}: {text}" for text, where in _grouped(figures).items() if text)
     only = tuple(design.sizes[i] for i in sizes) if len(sizes) < len(design.sizes) else ()
     if failing.kind is Kind.JOIN and all(r.kind.is_wanted for r in because):
         join = next(j for j in design.joins if j.origin in failing.origins)
-        told = unmet(join, notes, only, design, helps)
+        lengths = tuple(f"{design.sizes[i]}: {text}" for i in sizes if (text := sides(failing, i)))
+        told = unmet(join, (*lengths, *notes), only, design, helps, changes)
         return replace(told, labels=(told.labels[0], *_labels(because, first)))
     reasons = _and([r.says[first] for r in because])
+    free = next((r for r in because if r.ranged and r.figure[0] == "height"), None)
+    if free is not None and failing.kind is Kind.CONSTRUCTION:
+        _, name, level = free.figure
+        return Diagnostic(
+            "free-level-without-room",
+            f"wherever the free levels of the {name} are, {failing.fails[first]}",
+            (Label(free.origins[0].span, f"`{level}` is free"), *_labels([failing, *(r for r in because if r is not free)], first)),
+            notes or (f"{design.sizes[first]}: {free.says[first]}",),
+            helps or (f"let `{level}` of the {name} go farther, or let the edges between these levels move in less",),
+            sizes=only,
+            changes=changes,
+        )
     return Diagnostic(
         "counts-conflict",
         f"because {reasons}, {failing.fails[first]}" if reasons else failing.fails[first],
         (Label(failing.origins[0].span, failing.says[first]), *_labels(because, first)),
         notes if len(notes) > 1 else (),
-        helps,
+        helps or (f"change {_and([r.name for r in found if r.kind.is_wanted])}",),
         sizes=only,
+        changes=changes,
     )
 
 
@@ -90,29 +109,35 @@ def _and(clauses: Sequence[str]) -> str:
     return clauses[0] if len(clauses) == 1 else ", ".join(clauses[:-1]) + f" and {clauses[-1]}" if clauses else ""
 
 
-def _smallest_change(
+Candidates = tuple[tuple[Change, ...], ...]
+
+
+def _smallest_changes(
     design: Design, rules: Sequence[Rule], found: Sequence[Rule], sizes: Sequence[int], graded: bool
-) -> tuple[str, ...]:
-    """The wanted lengths to write instead, so that as little as possible is changed and everything else holds: those of one
-    figure, if changing one is enough, else of several. Where none would do, what to write in place of what is not a figure."""
+) -> tuple[Candidates, tuple[str, ...]]:
+    """The wanted lengths to write instead, so that everything else holds: those of one figure each, what has to change least first,
+    then of several. Beside them what to write in place of what is not a figure."""
     wanted = [rule for rule in found if rule.kind.is_wanted and rule.cm_per_unit]
     attempts = [_changed(design, rules, [rule], sizes, graded) for rule in wanted]
     # One that changes nothing only shows that what follows from other figures could lie otherwise: nobody could write that.
-    possible = [a for a in attempts if a is not None and a[1]]
+    possible = sorted((a for a in attempts if a is not None and a[1]), key=lambda a: a[0])
     if not possible:
         # Where other figures contradict each other too, those of all such conflicts have to change.
         together = [
             _changed(design, rules, free, sizes, graded) for free in (wanted, [*wanted, *_further(rules, wanted, sizes, graded)])
         ]
         possible = [a for a in together if a is not None and a[1]][:1]
-    if not possible:
-        return tuple(dict.fromkeys(rule.otherwise for rule in found if rule.otherwise))
-    spoken = []
-    for name, values in min(possible, key=lambda a: a[0])[1].items():
-        grouped = _grouped(values)
-        everywhere = len(grouped) == 1 and len(values) == len(design.sizes)
-        spoken.append(f"{name} at " + _and([text if everywhere else f"{text} in {where}" for text, where in grouped.items()]))
-    return (f"it would do with {_and(spoken)}",)
+    by_name = {rule.name: rule for rule in rules}
+    candidates = [_as_changes(by_name, values) for _, values in possible]
+    otherwise = tuple(dict.fromkeys(rule.otherwise for rule in found if rule.otherwise))
+    # A figure that cannot be written by itself, because others follow from it, is only named.
+    named = tuple(f"change {_and(list(values))}" for _, values in possible[:1])
+    return tuple(c for c in candidates if c), otherwise or named
+
+
+def _as_changes(rules: Mapping[str, Rule], values: Mapping[str, Mapping[str, float]]) -> tuple[Change, ...]:
+    made = [Change(*rules[name].figure, tuple(by_size.items()), name) for name, by_size in values.items()]
+    return tuple(made) if all(change.what for change in made) else ()
 
 
 def _further(rules: Sequence[Rule], free: Sequence[Rule], sizes: Sequence[int], graded: bool) -> list[Rule]:
@@ -133,9 +158,9 @@ def _further(rules: Sequence[Rule], free: Sequence[Rule], sizes: Sequence[int], 
 
 def _changed(
     design: Design, rules: Sequence[Rule], free: Sequence[Rule], sizes: Sequence[int], graded: bool
-) -> tuple[float, dict[str, dict[str, str]]] | None:
-    """(centimetres changed, rule name to size to new length) when only the `free` figures may change; None: not possible."""
-    changed: dict[str, dict[str, str]] = {}
+) -> tuple[float, dict[str, dict[str, float]]] | None:
+    """(centimetres changed, rule name to size to new length in cm) when only the `free` figures may change; None: not possible."""
+    changed: dict[str, dict[str, float]] = {}
     cost = 0.0
     for group in [list(sizes)] if graded else [[i] for i in sizes]:
         among = {*group, -1} if graded else set(group)
@@ -150,7 +175,7 @@ def _changed(
         for rule, i, line in soft:
             if not line.holds(answer.values):
                 reached = amount(line.terms, answer.values)
-                changed.setdefault(rule.name, {})[design.sizes[i]] = length(reached * rule.cm_per_unit)
+                changed.setdefault(rule.name, {})[design.sizes[i]] = reached * rule.cm_per_unit
     return cost, changed
 
 

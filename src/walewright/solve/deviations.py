@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from walewright.design.model import Design, Opening, Piece
 from walewright.solve.edges import ACROSS_RUN
@@ -33,10 +34,11 @@ def _ranged(least: tuple[float, ...], most: tuple[float, ...] | None, size: int)
     return min(ends), max(ends)
 
 
-def _width(piece: Piece, where: str, wanted: Range, stitches: int, by: Across) -> Deviation:
+def _width(piece: Piece, where: str, wanted: Range, stitches: int, by: Across, of: str = "at") -> Deviation:
+    """`of` "at" a level, or "of" an opening, slot or wedge, which may have a level's name."""
     solved = by.cm(stitches)
     cm = min(max(solved, wanted[0]), wanted[1])
-    return Deviation(piece.name, f"width at {where}", cm, by.stitches(cm), stitches, solved, "st")
+    return Deviation(piece.name, f"width {of} {where}", cm, by.stitches(cm), stitches, solved, "st")
 
 
 def _outline(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Iterator[Deviation]:
@@ -62,6 +64,8 @@ def _outline(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Iter
             wanted = min(ends), max(ends)
             stitches += sum(by for _, run in ending for _, by in run.changes())
             here = across(design, piece, level.name, size, above=spread)
+            if _half_way(piece, sized, sized.row(level.name)):
+                continue
             if not any(r.change[size] or (r.most or r.change)[size] for r, _ in ending) and here != knitted:
                 # Straight on in another fabric: the same stitches are wanted, whatever they measure there.
                 same = here.cm(knitted.stitches(wanted[0])), here.cm(knitted.stitches(wanted[1]))
@@ -71,18 +75,37 @@ def _outline(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Iter
             yield _width(piece, level.name + (" across" if spread else ""), wanted, stitches, here)
         row = sized.row(level.name)
         if row:
-            yield _height(design, piece, level.name, row, size)
+            yield _height(design, piece, sized, level.name, row, size)
 
 
-def _height(design: Design, piece: Piece, name: str, row: int, size: int) -> Deviation:
-    """A level. What a row adds there is measured in the fabric below it."""
+def _half_way(piece: Piece, sized: SizedPiece, at: int) -> bool:
+    """Whether an edge is in the midst of a run that moves it in some size: no width is asked for at that row, and what it has there
+    is none that the counts chose."""
+    for side in (piece.left, piece.right):
+        begun = 0
+        for run in side:
+            to = sized.row(run.to_level)
+            if begun < at < to and any(run.most or run.change):
+                return True
+            begun = to
+    return False
+
+
+def _height(design: Design, piece: Piece, sized: SizedPiece, name: str, row: int, size: int) -> Deviation:
+    """A level. Its rows are measured each in the fabric that it is knitted in, as they are on the bed."""
     level = piece.levels[level_number(piece, name)]
     up = fabric_below(design, piece, name).rows_per_cm
     low, high = rows_to(design, piece, name, size), rows_to(design, piece, name, size, most=True)
     wanted = min(max(float(row), low), high)
     free = highest(level)[size] - level.height[size]
     cm = level.height[size] + (free * (wanted - low) / (high - low) if high > low else 0.0)
-    return Deviation(piece.name, f"height of {name}", cm, wanted, row, cm + (row - wanted) / up, "rows")
+    below = piece.levels[: level_number(piece, name) + 1]
+    per_cm = [fabric_below(design, piece, at.name).rows_per_cm for at in below[1:]]
+    if any(found != up for found in per_cm):
+        solved = sum((sized.row(b.name) - sized.row(a.name)) / found for (a, b), found in zip(pairwise(below), per_cm, strict=True))
+    else:
+        solved = row / up
+    return Deviation(piece.name, f"height of {name}", cm, wanted, row, solved, "rows")
 
 
 def _opening(design: Design, piece: Piece, opening: Opening, made: SizedOpening, size: int) -> Iterator[Deviation]:
@@ -90,7 +113,7 @@ def _opening(design: Design, piece: Piece, opening: Opening, made: SizedOpening,
     fabric = fabric_below(design, piece, end)
     changes = [(r.change[size], (r.most or r.change)[size]) for r in (*opening.left, *opening.right)]
     ends = opening.flat[size] + sum(low for low, _ in changes), opening.flat[size] + sum(high for _, high in changes)
-    yield _width(piece, opening.name, (min(ends), max(ends)), made.width, Across(fabric.stitches_per_cm, 0.0))
+    yield _width(piece, opening.name, (min(ends), max(ends)), made.width, Across(fabric.stitches_per_cm, 0.0), "of")
     rows = made.to_row - made.row
     if opening.from_level is None:
         cm = opening.depth[size]
@@ -113,8 +136,10 @@ def _inside(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Itera
             continue
         done.add(wedge.name)
         fabric = fabric_above(design, piece, wedge.from_level)
-        yield _width(piece, wedge.name, (wedge.width[size],) * 2, sum(made[0].groups), Across(fabric.stitches_per_cm, 0.0))
+        yield _width(piece, wedge.name, (wedge.width[size],) * 2, sum(made[0].groups), Across(fabric.stitches_per_cm, 0.0), "of")
     for slot in piece.slots:
         solved = next(s for s in sized.slots if s.name == slot.name)
         fabric = fabric_below(design, piece, slot.level)
-        yield _width(piece, slot.name, (slot.width[size],) * 2, solved.last - solved.first + 1, Across(fabric.stitches_per_cm, 0.0))
+        yield _width(
+            piece, slot.name, (slot.width[size],) * 2, solved.last - solved.first + 1, Across(fabric.stitches_per_cm, 0.0), "of"
+        )

@@ -129,6 +129,7 @@ def _start(draft: Draft, design: Design, piece: Piece, one: PerSizeTerms) -> Per
         f"the {piece.name} starts {{cm}} wide",
         f"the {piece.name} cannot start {{cm}} wide",
         times=piece.copies,
+        figure=("width", piece.name, piece.levels[0].name),
     )
     most = piece.start_most or piece.start_width
     want_range(draft, quantity, tuple(b.stitches(w) for b, w in zip(by, most, strict=True)), most)
@@ -287,6 +288,7 @@ def _move(
         near=0.5 if alike else ONE_EDGE,
         times=piece.copies,
         signed=any(zero),
+        figure=("width" if alike else f"{side} edge", piece.name, run.to_level),
     )
     if not was_free or run.most is not None:
         want_range(draft, quantity, tuple(b.stitches(c) + extra for b, c in zip(by, most, strict=True)), most)
@@ -332,6 +334,7 @@ def cast_off(draft: Draft, design: Design, piece: Piece, run: EdgeRun, what: str
             f"the edge {what} begins with {{cm}} cast off",
             f"the edge {what} cannot begin with {{cm}} cast off",
             LESSER,
+            figure=("cast-off", piece.name, run.to_level) if piece.symmetric and run in piece.left else ("", "", ""),
         ),
     )
     return terms

@@ -23,15 +23,20 @@ from walewright.solve.wedges import sized_wedges
 Runs = tuple[SizedRun, ...]
 
 
-def sized_pieces(design: Design, piece: Piece, terms: Sequence[PieceTerms], values: Values) -> tuple[SizedPiece, ...]:
-    """A piece in every size. A mirror image has its model's schedule, moved to the carriage sides of its own edges."""
-    edges = _outer(piece, terms, values, _turned(design, piece))
+def sized_pieces(
+    design: Design, piece: Piece, terms: Sequence[PieceTerms], values: Values, together: bool = True
+) -> tuple[SizedPiece, ...]:
+    """A piece in every size. A mirror image has its model's schedule, moved to the carriage sides of its own edges. Schedules are
+    of one form in all sizes, or (not `together`) each is as plain as it can be by itself."""
+    turned = _turned(design, piece)
+    outlines = _outlines(piece, terms, values, turned) if together else [_outlines(piece, (t,), values, turned)[0] for t in terms]
+    return tuple(_piece(design, piece, t, values, outline, i) for i, (t, outline) in enumerate(zip(terms, outlines, strict=True)))
+
+
+def _outlines(piece: Piece, terms: Sequence[PieceTerms], values: Values, turned: bool) -> list[_Outline]:
+    edges = _outer(piece, terms, values, turned)
     gaps = [_opening(piece, opening, [t.openings[n] for t in terms], values) for n, opening in enumerate(piece.openings)]
-    count = range(len(terms))
-    return tuple(
-        _piece(design, piece, terms[i], values, _Outline(edges["left"][i], edges["right"][i], tuple(gap[i] for gap in gaps)), i)
-        for i in count
-    )
+    return [_Outline(edges["left"][i], edges["right"][i], tuple(gap[i] for gap in gaps)) for i in range(len(terms))]
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from walewright.design.model import Design, EdgeName, Join
 from walewright.glue.model import Glued
+from walewright.solve.gauge import stages
 from walewright.solve.lengths import FINE, ROUNDING, Garment, Measured, edge_terms
 from walewright.solve.programme import Draft, Kind, Linear, Rule, Wish, total
 
@@ -35,7 +36,8 @@ def longer_cm(join: Join, size: int) -> float:
 
 def near_cm(design: Design, join: Join) -> float:
     """How far off a join may be that has to be as near as rows allow: one that goes round a piece moves twice for each row."""
-    fabrics = (design.fabric(design.piece(e.piece).fabric) for e in (*join.one, *join.other))
+    pieces = [design.piece(name) for name in dict.fromkeys(e.piece for e in (*join.one, *join.other))]
+    fabrics = (fabric for piece in pieces for _, _, fabric in stages(design, piece))
     twice = 2 if rounded(join.one) or rounded(join.other) else 1
     return twice * _NEAR_ROWS * max(1 / f.rows_per_cm for f in fabrics)
 

@@ -11,9 +11,9 @@ from walewright.solve.gaps import opening_terms
 from walewright.solve.gauge import course, highest, level_number, rows_to, stages
 from walewright.solve.held import end_of, wedge_terms
 from walewright.solve.inlays import slot_terms
-from walewright.solve.programme import Draft, Kind, Linear, Rule, Terms, total
-from walewright.solve.quantities import HIDDEN, STEADY, Quantity, want
-from walewright.solve.ranges import want_range
+from walewright.solve.programme import Draft, Kind, Linear, Rule, Terms, Wish, total
+from walewright.solve.quantities import HIDDEN, OFF_COST, STEADY, Quantity, want
+from walewright.solve.ranges import CENTRAL, want_range
 from walewright.solve.terms import SIDES, EdgeTerms, OpeningTerms, PieceTerms, WedgeTerms, image
 
 __all__ = ["SIDES", "EdgeTerms", "Heights", "OpeningTerms", "PieceTerms", "WedgeTerms", "image", "piece_terms"]
@@ -97,6 +97,7 @@ def _levels(draft: Draft, design: Design, piece: Piece, heights: Heights) -> tup
                 f"`{level.name}` of the {piece.name} is {{cm}} up",
                 f"`{level.name}` of the {piece.name} cannot be {{cm}} up",
                 HIDDEN if level.name in hidden else 1.0,
+                figure=("height", piece.name, level.name),
                 times=max(_times(p, number) for p in design.pieces if p.name in alike and number < len(p.levels)),
             )
             want_range(draft, quantity, most, highest(level))
@@ -144,4 +145,7 @@ def _stages(draft: Draft, design: Design, piece: Piece, rows: Sequence[Mapping[s
         if low.most is None:
             want(draft, quantity)
         else:
-            want_range(draft, quantity, tuple(c * fabric.rows_per_cm for c in most), most)
+            # As far as nothing else asks for it: each of them may go anywhere in its own range.
+            for terms, *ends in zip(quantity.terms, cm, most, strict=True):
+                middle, way = (sum(ends) / 2 * fabric.rows_per_cm, abs(ends[1] - ends[0]) / 2 * fabric.rows_per_cm)
+                draft.wishes.append(Wish(total((terms, 2)), middle, CENTRAL, OFF_COST, free=way + 1))

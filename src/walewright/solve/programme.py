@@ -80,6 +80,11 @@ class Rule:
     otherwise: str = ""
     """What to write in its place, where no other figure would do."""
 
+    ranged: bool = False
+    """Of a number that is free within a range."""
+    figure: tuple[str, str, str] = ("", "", "")
+    """Of a wanted number: (what, of which piece, at which level), as in `Change`."""
+
     def only(self, sizes: frozenset[int]) -> Rule:
         """The same rule as far as it speaks of these sizes alone."""
         kept = tuple(c for c in self.constraints if c[0] in sizes)

@@ -73,6 +73,9 @@ class Quantity:
     signed: bool = False
     """Whether it may be less than none: an edge that is drawn past the middle of its piece's start."""
 
+    figure: tuple[str, str, str] = ("", "", "")
+    """(what, of which piece, at which level), as in `Change`; empty where no single figure says it."""
+
     @property
     def finished_width(self) -> bool:
         """Whether it is a width that everybody sees, and not a part of one."""
@@ -100,7 +103,9 @@ def want(draft: Draft, quantity: Quantity) -> None:
     fails = tuple(quantity.fails.format(cm=cm) for cm in shown)
     per_cm = max((w / cm for w, cm in zip(quantity.wanted, quantity.cm, strict=True) if cm), default=0.0)
     unit = factor / per_cm if per_cm else 0.0
-    draft.rules.append(Rule(quantity.name, quantity.kind, (quantity.origin,), says, fails, tuple(lines), unit, tuple(near)))
+    draft.rules.append(
+        Rule(quantity.name, quantity.kind, (quantity.origin,), says, fails, tuple(lines), unit, tuple(near), figure=quantity.figure)
+    )
     _grade(draft, quantity)
 
 

@@ -7,7 +7,7 @@ from math import ceil, floor
 from walewright.solve.programme import Draft, Linear, Rule, Terms, Wish, total
 from walewright.solve.quantities import BEYOND_COST, EXACT, OFF_COST, PLAIN_COST, Quantity, length, want
 
-_CENTRAL = PLAIN_COST / 10
+CENTRAL = PLAIN_COST / 10
 """For each stitch or row off the middle of a range: decides only where nothing else does."""
 
 
@@ -34,14 +34,16 @@ def want_range(draft: Draft, quantity: Quantity, most: tuple[float, ...], most_c
                 Wish(total((terms, factor)), middle, OFF_COST * quantity.share, BEYOND_COST * quantity.share, free=1.0)
             )
         else:
-            draft.wishes.append(Wish(total((terms, factor)), middle, _CENTRAL))
+            draft.wishes.append(Wish(total((terms, factor)), middle, CENTRAL))
         lines.append((size, Linear(terms, low if quantity.signed else max(low, 0), high)))
     shown = [length(low) if high - low < EXACT else f"{length(low)} to {length(high)}" for low, high in spoken]
     says = tuple(quantity.says.format(cm=cm) for cm in shown)
     fails = tuple(quantity.fails.format(cm=cm) for cm in shown)
     per_cm = max((w / cm for w, cm in zip(most, most_cm, strict=True) if cm), default=0.0)
     unit = factor / per_cm if per_cm else 0.0
-    draft.rules.append(Rule(quantity.name, quantity.kind, (quantity.origin,), says, fails, tuple(lines), unit))
+    draft.rules.append(
+        Rule(quantity.name, quantity.kind, (quantity.origin,), says, fails, tuple(lines), unit, figure=quantity.figure, ranged=True)
+    )
 
 
 def want_place(draft: Draft, quantity: Quantity) -> None:

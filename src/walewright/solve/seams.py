@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from math import ceil
 
 from walewright.design.model import Design, EdgeName, Join, Piece
 from walewright.glue.model import Chain, Glued, Seam
-from walewright.report.model import Diagnostic, Label
+from walewright.report.model import Change, Diagnostic, Label
 from walewright.solve.geometry import NOTHING, EdgeLength, above, called_on_both, edge_length, split_part
 from walewright.solve.joining import LOOPS, easing_mm, longer_cm, near_cm, rounded, spoken
 from walewright.solve.model import SizedJoin, SizedPiece, SizedSeam
@@ -135,6 +135,7 @@ def unmet_joins(design: Design, glued: Glued, garments: Sequence[Sequence[SizedP
     for number, join in enumerate(design.joins):
         notes: dict[str, None] = {}
         sizes: dict[str, None] = {}
+        off: dict[int, float] = {}
         seams = [seam for seam in glued.seams if seam.join == number and seam.other]
         for size, pieces in enumerate(garments):
             for seam in seams:
@@ -143,8 +144,11 @@ def unmet_joins(design: Design, glued: Glued, garments: Sequence[Sequence[SizedP
                 if note:
                     notes[f"{design.sizes[size]}: {note}"] = None
                     sizes[design.sizes[size]] = None
+                    apart = abs(one.cm - other.cm - longer_cm(join, size))
+                    off[size] = max(off.get(size, 0.0), apart)
         if notes:
-            told.append(unmet(join, tuple(notes), tuple(sizes), design))
+            changes = (*easing_changes(design, join, off), *_height_changes(design, join, off))
+            told.append(unmet(join, tuple(notes), tuple(sizes), design, changes=changes))
     return told
 
 
@@ -173,7 +177,61 @@ def uneven_edges(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> It
             )
 
 
-def unmet(join: Join, notes: tuple[str, ...], sizes: tuple[str, ...], design: Design, helps: tuple[str, ...] = ()) -> Diagnostic:
+def easing_changes(design: Design, join: Join, off: Mapping[int, float]) -> tuple[tuple[Change, ...], ...]:
+    """The easing with which sides that are `off` so many cm would meet; none for what is not compared by length."""
+    if not off or any(_counted_out(join, size) for size in off):
+        return ()
+    values = tuple((design.sizes[i], ceil(10 * apart - ROUNDING_CM) / 10) for i, apart in off.items())
+    return ((Change("easing", str(_number(design, join)), "", values),),)
+
+
+def _height_changes(design: Design, join: Join, off: Mapping[int, float]) -> tuple[tuple[Change, ...], ...]:
+    """Levels where the joined edges end, moved by as much as these are apart, up and down, those of the fewest pieces first."""
+    found: dict[tuple[str, str], None] = {}
+    for edge in (*join.one, *join.other):
+        piece = design.piece(edge.piece)
+        runs = [run for side in (piece.left, piece.right) for run in side if run.name == split_part(edge.edge)[0]]
+        found |= {(piece.mirror_of or piece.name, run.to_level): None for run in runs}
+    changes: list[tuple[Change, ...]] = []
+    for name, at in found:
+        level = next(x for x in design.piece(name).levels if x.name == at)
+        for by in (1, -1) if level.most is None else ():
+            values = tuple((design.sizes[i], level.height[i] + by * apart) for i, apart in off.items())
+            changes.append((Change("height", name, at, values, f"the height of `{at}` of the {name}"),))
+    return tuple(changes)
+
+
+def _number(design: Design, join: Join) -> int:
+    return next(n for n, other in enumerate(design.joins) if other.origin == join.origin)
+
+
+def sides_told(design: Design, join: Join, size: int, pieces: Sequence[SizedPiece]) -> str:
+    """What both sides of a join come to, and how far they are apart: "sleeve cap 40 rows, 12.1 cm, back armhole 50 rows, ..."."""
+    one, other = (side_length(design, pieces, side) for side in (join.one, join.other))
+    longer = longer_cm(join, size)
+    wanted = f", and {longer:g} cm are wanted" if longer else ""
+    return (
+        f"{spoken(join.one)} {counted(one)}, {one.cm:.1f} cm; {spoken(join.other)} {counted(other)}, {other.cm:.1f} cm: "
+        f"{_difference(join, one, other)}{wanted}"
+    )
+
+
+def _difference(join: Join, one: EdgeLength, other: EdgeLength) -> str:
+    """ "6 rows apart", or "the first 1.4 cm longer"."""
+    rows, stitches = abs(one.rows - other.rows), abs(one.stitches - other.stitches)
+    if _counted_out(join, 0):
+        return f"{counted(EdgeLength(rows, stitches, 0.0))} apart"
+    return f"the first {abs(one.cm - other.cm):.1f} cm {'longer' if one.cm >= other.cm else 'shorter'}"
+
+
+def unmet(
+    join: Join,
+    notes: tuple[str, ...],
+    sizes: tuple[str, ...],
+    design: Design,
+    helps: tuple[str, ...] = (),
+    changes: tuple[tuple[Change, ...], ...] = (),
+) -> Diagnostic:
     """The message that the sides of a join do not meet."""
     mine = tuple(
         Label(piece.origin.span, f"the {piece.name}")
@@ -188,6 +246,7 @@ def unmet(join: Join, notes: tuple[str, ...], sizes: tuple[str, ...], design: De
         notes,
         advice,
         sizes=sizes if len(sizes) < len(design.sizes) else (),
+        changes=changes,
     )
 
 
@@ -200,7 +259,8 @@ def _apart(design: Design, join: Join, size: int, one: EdgeLength, other: EdgeLe
     if _counted_out(join, size):
         if (one.rows, one.stitches) == (other.rows, other.stitches):
             return ""
-        return f"{counted(one)} against {counted(other)}, and no easing is allowed"
+        lengths = f"{counted(one)} ({one.cm:.1f} cm) against {counted(other)} ({other.cm:.1f} cm)"
+        return f"{lengths}: {_difference(join, one, other)}, and no easing is allowed"
     longer = longer_cm(join, size)
     apart = abs(one.cm - other.cm - longer)
     allowed = allowed_cm(design, join, size)

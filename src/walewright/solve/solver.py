@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 
 from walewright.design.model import Design, Join
@@ -10,8 +10,11 @@ from walewright.glue.model import Glued
 from walewright.report.model import Diagnostic, Label
 from walewright.solve.bands import both_sides, crowded_holes, short_starts, sized_band, start_pick_ups
 from walewright.solve.bed_width import bands_too_wide, too_wide
+from walewright.solve.caps import unmet_cap
 from walewright.solve.charts import motifs_outside, repeats_cut
 from walewright.solve.conflict import explain
+from walewright.solve.coupling import Coupling, coupled
+from walewright.solve.coupling import told as let_go
 from walewright.solve.deviations import deviations
 from walewright.solve.garment import sized_pieces
 from walewright.solve.highs import Answer, feasible, solve_programme
@@ -24,9 +27,10 @@ from walewright.solve.multiples import repeats_on_a_slope
 from walewright.solve.paced import rates_not_kept
 from walewright.solve.panels import panels_crossed
 from walewright.solve.pieces import Heights, PieceTerms, image, piece_terms
-from walewright.solve.programme import Draft, Programme, components
+from walewright.solve.programme import Draft, Programme, Rule, components
 from walewright.solve.rules import piece_rules
-from walewright.solve.seams import sized_join, sized_seam, uneven_edges, unlike_joins, unmet_joins
+from walewright.solve.seams import sides_told, sized_join, sized_seam, uneven_edges, unlike_joins, unmet_joins
+from walewright.solve.trying import helped
 
 Found = tuple[Diagnostic, ...]
 
@@ -34,25 +38,67 @@ Found = tuple[Diagnostic, ...]
 def solve(design: Design, glued: Glued) -> tuple[Counts | None, Found]:
     """Count the design, which is put together as `glued` says. The counts are None where it cannot be done; the diagnostics say
     why. Never raises for a fault of the author's."""
-    told = (*_band_faults(design), *unlike_joins(design), *cannot_match(design), *repeats_on_a_slope(design), *too_wide(design))
+    counts, told = attempt(design, glued)
+    if counts is not None:
+        return counts, told
+
+    def count(other: Design) -> Found:
+        made, against = attempt(other, glued)
+        return () if made is not None else against
+
+    return None, helped(design, told, count)
+
+
+def attempt(design: Design, glued: Glued) -> tuple[Counts | None, Found]:
+    """The same, with changes for helps that nobody has tried yet. Sizes are coupled as closely as they can be: none is refused that
+    could be counted by itself."""
+    told: Found = (
+        *_band_faults(design),
+        *unlike_joins(design),
+        *cannot_match(design),
+        *repeats_on_a_slope(design),
+        *too_wide(design),
+    )
     if told:
         return None, told
+    counts, told, final = _attempted(design, glued, Coupling.GRADED)
+    if counts is not None or final or len(design.sizes) == 1:
+        return counts, told
+    alone = _attempted(design, glued, Coupling.ALONE)
+    if alone[0] is not None:
+        # No size need be refused: they are coupled as closely as they can be.
+        for coupling in (Coupling.WISHED, Coupling.APART):
+            counts, told, _ = _attempted(design, glued, coupling)
+            if counts is not None:
+                return counts, told
+    return alone[:2]
+
+
+def _attempted(design: Design, glued: Glued, coupling: Coupling) -> tuple[Counts | None, Found, bool]:
+    """The counts, or what stands against them, and whether it does so however the sizes are coupled."""
     joins, design = design.joins, replace(design, joins=edge_by_edge(design.joins, glued))
     matched = tuple(join for join in design.joins if movers(design, join))
-    programme, terms = programme_of(design, matched)
-    answers, told = _answered(design, programme, [])
+    graded, terms = programme_of(design, matched)
+    programme = coupled(graded, coupling)
+    answers, told, final = _answered(design, programme, terms, [])
     if told:
-        return None, told
+        return None, told, final
     if matched:
         # What curves come to is only known when they are scheduled: with the levels found for them, all is counted again.
-        design, told = pinned(design, programme, terms, _values(answers))
+        chosen, unmet = pinned(design, programme, terms, _values(answers), coupling.together)
+        faults = tuple(fault for trial, found in unmet if (fault := unmet_cap(trial, found)) is not None)
+        if faults:
+            return None, faults, False
+        design = chosen
+        graded, terms = programme_of(design, matched)
+        programme = coupled(graded, coupling)
+        answers, told, _ = _answered(design, programme, terms, answers)
         if told:
-            return None, told
-        programme, terms = programme_of(design, matched)
-        answers, told = _answered(design, programme, answers)
-        if told:
-            return None, told
-    return _counted(replace(design, joins=joins), glued, programme, terms, answers)
+            return None, told, False
+    counts, told = _counted(replace(design, joins=joins), glued, programme, terms, answers, coupling.together)
+    if counts is None:
+        return None, told, False
+    return counts, tuple(let_go(design, graded, _values(answers), coupling)), True
 
 
 def programme_of(design: Design, matched: Sequence[Join] = ()) -> tuple[Programme, dict[str, tuple[PieceTerms, ...]]]:
@@ -93,19 +139,37 @@ Answers = list[tuple[Programme, Answer]]
 """The independent parts of a programme, each with its best numbers."""
 
 
-def _answered(design: Design, programme: Programme, known: Answers) -> tuple[Answers, Found]:
-    """The best numbers of each part, or why there are none. A part that is among the `known` is not solved again."""
+def _answered(design: Design, programme: Programme, terms: Garment, known: Answers) -> tuple[Answers, Found, bool]:
+    """The best numbers of each part, or why there are none, and whether that is so for some size by itself. A part that is among
+    the `known` is not solved again."""
     told: Found = ()
     found: Answers = []
+    final = False
     for part in components(programme):
         answer = next((a for p, a in known if p == part), None) or best(part, len(design.sizes))
         if answer.status == "infeasible":
-            told += explain(design, part)
+            why, by_itself = explain(design, part, _without(design, part, terms))
+            told, final = (*told, *why), final or by_itself
         elif answer.values is None or answer.status != "optimal":
             told += (_gave_up(design, part),)
         else:
             found.append((part, answer))
-    return found, told
+    return found, told, final
+
+
+def _without(design: Design, part: Programme, terms: Garment) -> Callable[[Rule, int], str]:
+    """What the sides of a join come to where its rule is left out."""
+
+    def sides(rule: Rule, size: int) -> str:
+        answer = solve_programme(replace(part, rules=tuple(r for r in part.rules if r.name != rule.name)))
+        join = next((j for j in design.joins if j.origin in rule.origins), None)
+        if answer.values is None or join is None:
+            return ""
+        names = dict.fromkeys(e.piece for e in (*join.one, *join.other))
+        made = [sized_pieces(design, design.piece(n), terms[n], answer.values, together=False)[size] for n in names]
+        return sides_told(design, join, size, made)
+
+    return sides
 
 
 def best(part: Programme, sizes: int) -> Answer:
@@ -141,13 +205,18 @@ def _pieces(part: Programme) -> tuple[str, ...]:
 
 
 def _counted(
-    design: Design, glued: Glued, programme: Programme, terms: dict[str, tuple[PieceTerms, ...]], answers: Answers
+    design: Design,
+    glued: Glued,
+    programme: Programme,
+    terms: dict[str, tuple[PieceTerms, ...]],
+    answers: Answers,
+    together: bool,
 ) -> tuple[Counts | None, Found]:
     values = _values(answers)
     exact = [values[number] for number in range(len(programme.variables))]
     broken = [rule.name for rule in programme.broken(exact)]
     assert not broken, f"the solver's numbers break {broken}"
-    made = {piece.name: sized_pieces(design, piece, terms[piece.name], values) for piece in design.pieces}
+    made = {piece.name: sized_pieces(design, piece, terms[piece.name], values, together) for piece in design.pieces}
     count = range(len(design.sizes))
     pieces = [_hung(design, glued, tuple(made[p.name][i] for p in design.pieces)) for i in count]
     bands: list[tuple[SizedBand, ...]] = [

@@ -76,7 +76,8 @@ def _closed_start(s: Said) -> Phrase:
 
 def _use_yarn(s: Said) -> Phrase:
     carried = ", the yarn before it left hanging at its side" if s.any.before == "carried" else ""
-    return worded(f"change to {s.any.yarn}, tension {s.any.tension}{carried}")
+    said = f", for “{s.any.fabric}”" if s.any.fabric else ""
+    return worded(f"change to {s.any.yarn}, tension {s.any.tension}{said}{carried}")
 
 
 def _set_row_counter(s: Said) -> Phrase:

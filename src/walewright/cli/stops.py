@@ -1,0 +1,47 @@
+"""Requests to stop: whatever is unfinished is left, and nothing half done stays behind."""
+
+from __future__ import annotations
+
+import signal
+import threading
+from collections.abc import Iterator
+from contextlib import contextmanager
+from types import FrameType
+
+from walewright.cli.mishaps import STOPPED
+
+REQUESTS = tuple(getattr(signal, name) for name in ("SIGTERM", "SIGHUP") if hasattr(signal, name))
+
+
+class Stopped(BaseException):
+    """Somebody asked the program to stop. No `except Exception` holds it up, as with KeyboardInterrupt."""
+
+    def __init__(self, number: int) -> None:
+        super().__init__(number)
+        self.number = number
+
+    @property
+    def exit_code(self) -> int:
+        return STOPPED + self.number
+
+
+@contextmanager
+def stoppable() -> Iterator[None]:
+    """Inside, SIGTERM and SIGHUP raise Stopped where the program is; a second one, should the first be lost in a library, ends the
+    program as it does any other. What is ignored stays ignored."""
+    if threading.current_thread() is not threading.main_thread():
+        yield
+        return
+
+    def stop(number: int, _: FrameType | None) -> None:
+        signal.signal(number, signal.SIG_DFL)
+        raise Stopped(number)
+
+    mine = {n: signal.getsignal(n) for n in REQUESTS if signal.getsignal(n) not in (signal.SIG_IGN, None)}
+    try:
+        for number in mine:
+            signal.signal(number, stop)
+        yield
+    finally:
+        for number, handler in mine.items():
+            signal.signal(number, handler)

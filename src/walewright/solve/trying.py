@@ -1,0 +1,155 @@
+"""Helps are tried before they are printed: each is a change, as data, made to the design and counted like the design itself.
+
+A change that does not do as it was reckoned is made larger, then halved back to the least that does. What has been found not to do
+is not proposed; where nothing does, only what names no figure is left.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import replace
+from math import ceil, floor
+
+from walewright.design.model import Design
+from walewright.report.model import Change, Diagnostic
+from walewright.solve.changed import changed, figures
+from walewright.solve.quantities import length
+
+MOST_TRIED = 10
+"""Designs counted for the helps of one run: a bound that is the same on every computer."""
+
+FARTHER = (1.0, 1.5, 2.5)
+"""Shares of a reckoned change that are tried, the least first."""
+
+MOST_TOLD = 2
+"""Changes of one message that are printed, the nearest first; of a bed's width all."""
+
+Told = tuple[Diagnostic, ...]
+Count = Callable[[Design], Told]
+"""What there is to say against a design; nothing where it can be counted."""
+
+
+def helped(design: Design, told: Told, count: Count) -> Told:
+    """The messages with those of their changes, in words, that do."""
+    tries = _Tries(design, told, count)
+    made: list[Diagnostic] = []
+    for diagnostic in told:
+        most = len(diagnostic.changes) if diagnostic.code == "wider-than-bed" else MOST_TOLD
+        found: list[tuple[Change, ...]] = []
+        for changes in diagnostic.changes:
+            if len(found) >= most:
+                break
+            # Several figures at once are only proposed where none by itself does.
+            if len(changes) > 1 and found:
+                continue
+            done = tries.nearest(diagnostic, changes)
+            if done is not None:
+                found.append(done)
+        words = tuple(spoken(design, changes) for changes in found)
+        # Beside a bed's width the other way round stays, which is no figure.
+        spare = () if found and diagnostic.code != "wider-than-bed" else diagnostic.helps
+        made.append(replace(diagnostic, helps=(*words, *spare), changes=tuple(found)))
+    return tuple(made)
+
+
+class _Tries:
+    """What is left of the tries of one run."""
+
+    def __init__(self, design: Design, told: Told, count: Count) -> None:
+        self.design, self.told, self.count = design, told, count
+        self.left = MOST_TRIED
+
+    def nearest(self, diagnostic: Diagnostic, changes: Sequence[Change]) -> tuple[Change, ...] | None:
+        """The least of the change that does: as it was reckoned, or farther; None if it does not, or cannot be tried any more."""
+        failed = 0.0
+        for share in FARTHER:
+            made = self._scaled(changes, share)
+            if made is None or self.left <= 0:
+                return None
+            if self._does(diagnostic, made):
+                halfway = self._scaled(changes, (failed + share) / 2) if failed else None
+                return halfway if halfway is not None and self._does(diagnostic, halfway) else made
+            failed = share
+        return None
+
+    def _does(self, diagnostic: Diagnostic, changes: Sequence[Change]) -> bool:
+        design = changed(self.design, changes)
+        if design is None or self.left <= 0:
+            return False
+        self.left -= 1
+        before = [_key(d) for d in self.told]
+        after = [_key(d) for d in self.count(design)]
+        # One mistake at a time: what else is wrong may stay, and nothing new comes up.
+        return _key(diagnostic) not in after and set(after) <= set(before)
+
+    def _scaled(self, changes: Sequence[Change], share: float) -> tuple[Change, ...] | None:
+        made: list[Change] = []
+        for change in changes:
+            now = figures(self.design, change)
+            if now is None:
+                return None
+            values = tuple((size, _away(now[size], now[size] + share * (value - now[size]))) for size, value in change.values)
+            if share > 1.0 and change.what in ("needles", "stitches") and not _sensible(change.what, now, values):
+                return None
+            made.append(replace(change, values=values))
+        return tuple(made)
+
+
+def _sensible(what: str, now: dict[str, float], values: Sequence[tuple[str, float]]) -> bool:
+    """A bed twice as wide, or a fabric twice as loose, is another garment."""
+    return all(value <= 2 * now[size] if what == "needles" else value >= now[size] / 2 for size, value in values)
+
+
+def _key(diagnostic: Diagnostic) -> tuple[str, object]:
+    return diagnostic.code, diagnostic.labels[0].span if diagnostic.labels else diagnostic.message
+
+
+def _away(now: float, value: float) -> float:
+    """In tenths, away from what is written today, so that no rounding undoes it."""
+    tenths = round(10 * value, 6)
+    return (ceil(tenths) if value >= now else floor(tenths)) / 10
+
+
+# ----------------------------------------------------------------- words
+
+
+def spoken(design: Design, changes: Sequence[Change]) -> str:
+    """A change as a help."""
+    (first, *more) = changes
+    values = _each(design, first)
+    match first.what:
+        case "needles":
+            return f"knit it on a bed of {max(v for _, v in first.values):g} needles or more"
+        case "stitches":
+            return f"knit it at {min(v for _, v in first.values):g} stitches to 10 cm or fewer"
+        case "widest":
+            return f"make it {length(min(v for _, v in first.values))} wide at the most"
+        case "easing":
+            return f"allow {values} of easing"
+        case "least" | "most":
+            owner = first.owner
+            said = [f"`{c.at}`{f' of the {owner}' if n == 0 else ''} be {_each(design, c)}" for n, c in enumerate(changes)]
+            return f"let {_and([said[0], *(s for s in said[1:])])} at the {first.what}"
+        case "width" if not first.name:
+            return f"make the {first.owner} {values} wide at `{first.at}`"
+    return f"it would do with {_and([f'{c.name} at {_each(design, c)}' for c in (first, *more)])}"
+
+
+def _each(design: Design, change: Change) -> str:
+    """ "38 cm", or "38 cm in M and 40 cm in L, XL"."""
+    by_size = {size: length(value) for size, value in change.values}
+    if len(by_size) == len(design.sizes) and len(set(by_size.values())) == 1:
+        return next(iter(by_size.values()))
+    return _and([f"{text} in {where}" for text, where in grouped(by_size)])
+
+
+def grouped(by_size: dict[str, str]) -> Iterator[tuple[str, str]]:
+    """Each text with the sizes it holds for, as "S, M"."""
+    found: dict[str, list[str]] = {}
+    for size, text in by_size.items():
+        found.setdefault(text, []).append(size)
+    yield from ((text, ", ".join(sizes)) for text, sizes in found.items())
+
+
+def _and(parts: Sequence[str]) -> str:
+    return ", ".join(parts[:-1]) + f" and {parts[-1]}" if len(parts) > 1 else parts[0]

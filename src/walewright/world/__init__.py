@@ -1,0 +1,38 @@
+"""world: the only door to files, shipped data, fonts and the date.
+
+Everything else in the compiler is a pure function of values, so that a build can be repeated and tested without a
+machine's files. Faults of the author's files come back as diagnostics; only a missing shipped file is an exception,
+because then the installation itself is broken.
+
+`shipped` is what comes with the compiler; `reading` takes sources in; `names` knows which names mean one file; `sets` puts
+the files of a pattern in place, all or none; `rewriting` puts a source anew where it was; `dates` knows what day it is.
+"""
+
+from __future__ import annotations
+
+from walewright.world.dates import today
+from walewright.world.names import SOURCE_SUFFIX, alike, is_source_name, source_behind, sources_known
+from walewright.world.reading import LARGEST_SOURCE, Held, read_held, read_source
+from walewright.world.rewriting import rewrite
+from walewright.world.sets import settle, write_set
+from walewright.world.shipped import package_path, package_text, shipped_names, shipped_text
+
+__all__ = [
+    "LARGEST_SOURCE",
+    "SOURCE_SUFFIX",
+    "Held",
+    "alike",
+    "is_source_name",
+    "package_path",
+    "package_text",
+    "read_held",
+    "read_source",
+    "rewrite",
+    "settle",
+    "shipped_names",
+    "shipped_text",
+    "source_behind",
+    "sources_known",
+    "today",
+    "write_set",
+]

@@ -1,0 +1,44 @@
+"""What day it is, or is to be."""
+
+from __future__ import annotations
+
+import datetime
+import os
+from collections.abc import Mapping
+
+from walewright.report.model import Diagnostic
+
+VARIABLE = "SOURCE_DATE_EPOCH"
+LAST_SECOND = 253_402_300_799
+"""The end of the year 9999, the last that a calendar date here can have."""
+
+
+def today(environment: Mapping[str, str] = os.environ) -> tuple[datetime.date | None, Diagnostic | None]:
+    """Today, or the day (UTC) of SOURCE_DATE_EPOCH where that is set and not empty, so that a build can be repeated byte for
+    byte; or what is wrong with that variable.
+
+    Its specification (reproducible-builds.org/specs/source-date-epoch, 1.1) wants an integer in ASCII, and a build that stops
+    when it is malformed.
+    """
+    given = environment.get(VARIABLE, "")
+    if not given:
+        return datetime.date.today(), None
+    digits = given.removeprefix("-")
+    if not (digits.isascii() and digits.isdigit()):
+        return None, _refused(given, "is no number")
+    if given.startswith("-") and digits.strip("0"):
+        return None, _refused(given, "is before 1970")
+    # Compared by length first: Python reads no number of more than some thousand digits.
+    if len(digits.lstrip("0")) > len(str(LAST_SECOND)) or int(digits) > LAST_SECOND:
+        return None, _refused(given, "is after the year 9999")
+    return datetime.datetime.fromtimestamp(int(digits), tz=datetime.UTC).date(), None
+
+
+def _refused(given: str, why: str) -> Diagnostic:
+    shown = given if len(given) <= 40 else f"{given[:40]}…"
+    return Diagnostic(
+        "bad-date",
+        f"the environment variable {VARIABLE} {why}: {shown!r}",
+        notes=("it sets the date on the page, in whole seconds since the beginning of 1970",),
+        helps=(f"set it to such a number, as {VARIABLE}=1767225600 for 1 January 2026, or unset it for today's date",),
+    )

@@ -1,0 +1,47 @@
+"""What comes with the compiler: grammars, patterns, and the data files inside the package."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Literal
+
+ShippedKind = Literal["grammar", "patterns"]
+
+_PACKAGE = Path(__file__).resolve().parent.parent
+
+
+def _shipped_roots(kind: ShippedKind) -> tuple[Path, ...]:
+    # In a wheel the folders lie inside the package; in a checkout they lie beside src/.
+    return (_PACKAGE / "_shipped" / kind, _PACKAGE.parent.parent / kind)
+
+
+def shipped_text(kind: ShippedKind, relative: str) -> str:
+    """Text of the shipped file `relative` (such as "tables/women.csv") of the folder `kind`.
+
+    Raises FileNotFoundError when this installation does not have it; names that an author wrote are to be looked up in
+    `shipped_names` first.
+    """
+    for root in _shipped_roots(kind):
+        path = root / relative
+        if path.is_file():
+            return path.read_text(encoding="utf-8")
+    raise FileNotFoundError(f"the installation lacks {kind}/{relative}")
+
+
+def shipped_names(kind: ShippedKind, folder: str = "", suffix: str = "") -> tuple[str, ...]:
+    """File names ending in `suffix` right inside `kind`/`folder`, sorted; empty when there is no such folder."""
+    for root in _shipped_roots(kind):
+        place = root / folder
+        if place.is_dir():
+            return tuple(sorted(p.name for p in place.iterdir() if p.is_file() and p.name.endswith(suffix)))
+    return ()
+
+
+def package_text(relative: str) -> str:
+    """Text of a data file inside the package itself, such as "pages/sheet.css". Raises FileNotFoundError."""
+    return (_PACKAGE / relative).read_text(encoding="utf-8")
+
+
+def package_path(relative: str) -> Path:
+    """Folder or file inside the package, for libraries that want a path (template loaders, font files)."""
+    return _PACKAGE / relative
