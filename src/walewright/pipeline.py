@@ -79,6 +79,11 @@ def counted(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome
     outcome = understood(text, file, shipped, changes)
     if outcome.design is None or has_errors(outcome.diagnostics):
         return outcome
+    return from_design(outcome)
+
+
+def from_design(outcome: Outcome) -> Outcome:
+    """The stages after a source is understood: an outcome that has a design, taken as far as it goes."""
     outcome = _put_together(outcome)
     if outcome.glued is None or has_errors(outcome.diagnostics):
         return outcome

@@ -8,11 +8,17 @@ import pty
 import re
 import subprocess
 import sys
+from dataclasses import replace
+from itertools import pairwise
 from pathlib import Path
 
 import pytest
 
+from walewright import pipeline
 from walewright.cli import main
+from walewright.cli.check import summary
+from walewright.cli.sources import shipped
+from walewright.design import Changes
 
 Said = pytest.CaptureFixture[str]
 
@@ -30,6 +36,46 @@ def test_check_prints_a_table_for_every_piece_and_size(sound: Path, capsys: Said
     # Knitted, 58 and 62 stitches at 0.77 cm each.
     assert re.findall(r"\d+\.\d/\d+\.\d", lines[lines.index(widths) + 1]) == ["44.0/44.7", "48.0/47.7"]
     assert not list(sound.parent.glob("out*"))
+
+
+def test_check_begins_with_yarn_and_ends_with_what_is_left_over(sound: Path, capsys: Said) -> None:
+    assert main(["check", str(sound)]) == 0
+    lines = capsys.readouterr().out.splitlines()
+    titles = [line for before, line in pairwise(lines) if not before and line and "  " not in line]
+    assert titles[:2] == ["yarn", "as worn"]
+    assert re.fullmatch(r"chunky wool +g/balls +\d+/\d +\d+/\d", lines[lines.index("yarn") + 2])
+    assert titles.index("as worn") < titles.index("back") < titles.index("joins")
+    assert lines[-1] == "nothing is unused, unsewn or off by more than a stitch or a row; no loop is open"
+    assert "!" not in "".join(lines)
+
+
+def test_check_says_last_what_is_unused_and_unsewn(sound: Path, capsys: Said) -> None:
+    text = sound.read_text(encoding="utf-8").replace("join back side to front side\n", "")
+    sound.write_text(text + "\nlet spare = 3 cm\n", encoding="utf-8")
+    assert main(["check", str(sound)]) == 0
+    lines = capsys.readouterr().out.splitlines()
+    last = lines[len(lines) - lines[::-1].index("") :]
+    assert last[0] == "unused: nothing that is made uses the definition `spare`"
+    assert last[1:5] == [f"unsewn: nothing is joined to {p} side_{s}" for p in ("back", "front") for s in ("left", "right")]
+    assert last[-1] == "nothing is off by more than a stitch or a row; no loop is open"
+
+
+def test_check_marks_what_is_off_by_more_than_its_stitch_or_row(sound: Path) -> None:
+    outcome = pipeline.compile(sound.read_text(encoding="utf-8"), "it.wale", shipped(), Changes(sizes=("S",)))
+    assert outcome.proof is not None
+    (size,) = outcome.proof.sizes
+    wide, *rest = size.pieces[0].measures
+    assert (wide.what, wide.unit) == ("width at start", "st")
+
+    def shown(off: float) -> str:
+        piece = replace(size.pieces[0], measures=(replace(wide, off=off), *rest))
+        proof = replace(outcome.proof, sizes=(replace(size, pieces=(piece, *size.pieces[1:])),))
+        return summary(replace(outcome, proof=proof))
+
+    for off, marked in ((1.0, False), (-1.0, False), (1.2, True), (-1.2, True)):
+        row = next(line for line in shown(off).splitlines() if "cm wanted/knitted" in line)
+        assert row.endswith("!") == marked
+    assert "off: back, width at start, S: 1.2 st too little (!)" in shown(-1.2)
 
 
 def test_build_writes_all_four(sound: Path, capsys: Said) -> None:

@@ -22,7 +22,7 @@ pattern "Trial"
 sizes S M
     length 40 42 cm
 machine bulky
-yarn wool "wool", 100 g = 120 m
+yarn wool "wool", 100 g = 300 m
 fabric plain
     stocking stitch in wool at tension 4
     swatch 40 stitches by 60 rows = 20 cm by 15 cm
@@ -32,7 +32,7 @@ fabric rib
 fabric dense
     stocking stitch in wool at tension 2
     swatch 40 stitches by 60 rows = 16 cm by 12 cm
-edging welt in rib, 4 cm deep, knitted first, cast off chain
+edging welt in rib, 4 cm deep, knitted first
 edging collar in rib, 3 cm deep, added after, cast off chain
 """
 """Plain has 2 stitches and 4 rows to the centimetre, rib and dense 2.5 and 5."""

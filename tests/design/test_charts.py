@@ -261,7 +261,8 @@ def test_a_stitch_slipped_too_long_is_warned_of() -> None:
 
 def test_ladders_need_two_rows_and_plain_stitches() -> None:
     assert said_of("......", "..H...", "..H...") == ()
-    assert said_of("..H...") == ()
+    assert marked("..H...") == [("ladder-never-dropped", 1, 3)]
+    assert marked("..H...", "..H...") == [("ladder-never-dropped", 1, 3)]
     assert marked("......", "..H...") == [("ladder-too-short", 1, 3)]
     assert marked("......", "..H-..", "..H-..") == [("ladder-needs-knit", 1, 3)]
     assert marked("......", "..-...", "..H...", "..H...") == [("ladder-needs-knit", 3, 3)]

@@ -91,7 +91,29 @@ def test_a_slope_too_flat_says_by_how_much_in_each_size() -> None:
     levels = "hem 0 cm, low 35 cm, top length"
     said = only(piece("edges straight to low", "edges slope by -14 cm at top", levels=levels))
     assert (said.code, said.sizes) == ("slope-too-flat", ("S",))
-    assert said.helps == ("move it S 4 cm less", "or set `top` S 2 cm higher")
+    assert said.helps[:2] == ("move it S 4 cm less", "or set `top` S 2 cm higher")
+    assert said.helps[2] == "or move several stitches at a time: `steps -1.4 cm 10 times to top`"
+    assert "`wedge`" in said.helps[3]
+    # The proposal works.
+    assert told(piece("edges straight to low", "edges steps -1.4 cm 10 times to top", levels=levels)) == []
+
+
+@pytest.mark.parametrize(
+    ("line", "moves", "help_"),
+    [
+        ("edges cast off 3 cm then curve by 5 cm at top", "moves out", "write a minus before the move: it goes in"),
+        (
+            "edges cast off 3 cm then curve to 46 cm wide at top",
+            "moves out",
+            "write a width below the one that the edges come from",
+        ),
+    ],
+)
+def test_a_move_the_wrong_way_is_told_as_one(line: str, moves: str, help_: str) -> None:
+    said = only(piece("edges straight to low", line))
+    assert (said.code, said.message) == ("cast-off-too-wide", f"stitches are cast off, and then the edge {moves} to `top`")
+    assert said.helps == (help_, "leave out what is cast off")
+    assert "-" not in said.notes[0]
 
 
 @pytest.mark.parametrize(

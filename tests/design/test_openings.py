@@ -22,10 +22,11 @@ def gap(runs: tuple[EdgeRun, ...]) -> list[tuple[str, str, tuple[float, ...]]]:
     [("round", "curve", 4.5), ("v", "slope", 9.0), ("square", "straight", 0.0), ("round, 18 cm flat", "straight", 0.0)],
 )
 def test_a_neck_is_a_gap_that_widens_up_to_the_top(words: str, path: str, change: float) -> None:
-    made = opening(f"neck 18 cm wide, 8 cm deep, {words}, cast off")
+    closed = "" if words == "v" else ", cast off"
+    made = opening(f"neck 18 cm wide, 8 cm deep, {words}{closed}")
     assert gap(made.left) == [(path, "top", (change, change))]
     assert made.left == made.right
-    assert (made.from_level, made.to_level, made.centre, made.taken) == (None, "top", (0.0, 0.0), "cast-off")
+    assert (made.from_level, made.to_level, made.centre, made.taken) == (None, "top", (0.0, 0.0), "cast-off" if closed else "waste")
     assert made.depth == (8.0, 8.0)
 
 

@@ -10,10 +10,10 @@ from walewright.design.model import Design
 from walewright.report.model import Diagnostic, Severity
 from walewright.source import read
 
-WEIGHED = HEAD.replace("20 cm by 15 cm", "20 cm by 15 cm, 30 g")
+WEIGHED = HEAD.replace("20 cm by 15 cm", "20 cm by 15 cm, 12 g")
 COTTON = """\
-yarn cotton "cotton", 50 g = 90 m
-yarn navy "navy wool", 100 g = 120 m
+yarn cotton "cotton", 50 g = 110 m
+yarn navy "navy wool", 100 g = 300 m
 fabric trim
     stocking stitch in cotton at tension 5
     swatch 40 stitches by 60 rows = 20 cm by 20 cm
@@ -25,7 +25,7 @@ BODY = piece("fabric trim from low to middle", "fabric border from middle to hig
 
 
 def regraded(changes: Changes) -> tuple[Design, tuple[Diagnostic, ...]]:
-    """A piece in plain, cotton trim, navy border and rib; plain has 2 stitches and 4 rows to the centimetre and weighs 30 g."""
+    """A piece in plain, cotton trim, navy border and rib; plain has 2 stitches and 4 rows to the centimetre and weighs 12 g."""
     tree, unread = read("trial.wale", "\n".join((WEIGHED, COTTON, BODY)))
     assert unread == ()
     design, told = understand(tree, SHIPPED, changes)
@@ -39,7 +39,7 @@ def test_a_tension_keeps_the_block_and_says_what_it_measures() -> None:
     assert (fabric.swatch_stitches, fabric.swatch_rows) == (40, 60)
     assert (fabric.swatch_width_cm, fabric.swatch_height_cm) == (25.0, pytest.approx(60 / 3.6))
     # As many loops, each longer by the root of the area: 25 by 16.67 cm for 20 by 15.
-    assert fabric.swatch_grams == pytest.approx(30 * (25 * 60 / 3.6 / 300) ** 0.5)
+    assert fabric.swatch_grams == pytest.approx(12 * (25 * 60 / 3.6 / 300) ** 0.5)
     assert fabric.basis == "given, not weighed"
 
 
@@ -92,31 +92,31 @@ def test_a_swatch_as_measured() -> None:
     unweighed = regraded(Changes(swatches={"plain": "50 st 70 rows 30 cm 20 cm"}))[0].fabric("plain")
     # 3500 loops for 2400, each longer by the root of the area of a stitch.
     area = (30 * 20 / 3500) / (20 * 15 / 2400)
-    assert unweighed.swatch_grams == pytest.approx(30 * 3500 / 2400 * area**0.5)
+    assert unweighed.swatch_grams == pytest.approx(12 * 3500 / 2400 * area**0.5)
     assert unweighed.basis == "given, not weighed"
 
 
 def test_a_yarn_of_ones_own_weighs_by_its_ball() -> None:
     design, told = regraded(
-        Changes(yarns={"wool": "my wool, 50 g = 120 m"}, tensions={"plain": "20 st 40 rows", "trim": "20 st 30 rows"})
+        Changes(yarns={"wool": "my wool, 50 g = 300 m"}, tensions={"plain": "20 st 40 rows", "trim": "20 st 30 rows"})
     )
     wool = next(y for y in design.yarns if y.name == "wool")
-    assert (wool.label, wool.ball_grams, wool.ball_metres) == ("my wool", 50, 120)
-    assert design.fabric("plain").swatch_grams == pytest.approx(15)
+    assert (wool.label, wool.ball_grams, wool.ball_metres) == ("my wool", 50, 300)
+    assert design.fabric("plain").swatch_grams == pytest.approx(6)
     # Navy is as thick as the source's wool, not as the knitter's: it cannot be reckoned from it.
     assert [d.code for d in told] == ["tension-not-yours"]
     assert "`border`" in told[0].message
 
 
 def test_a_yarn_without_a_tension_is_warned_of() -> None:
-    _, told = regraded(Changes(yarns={"cotton": "thick cotton, 50 g = 60 m"}))
+    _, told = regraded(Changes(yarns={"cotton": "thick cotton, 50 g = 75 m"}))
     assert [d.code for d in told] == ["tension-not-yours"]
     assert "`trim`" in told[0].message
     assert "(option --yarn cotton)" in told[0].message
 
 
 def test_the_same_yarn_in_other_balls_is_no_other_yarn() -> None:
-    assert regraded(Changes(yarns={"cotton": "cotton, 100 g = 180 m"}))[1] == ()
+    assert regraded(Changes(yarns={"cotton": "cotton, 100 g = 220 m"}))[1] == ()
 
 
 def test_a_dial_is_the_knitters_or_a_start() -> None:
@@ -130,5 +130,5 @@ def test_a_dial_is_the_knitters_or_a_start() -> None:
 def test_a_yarn_at_another_tension_is_not_called_by_its_name_alone() -> None:
     named = {y.name: y.label for y in regraded(Changes(tensions={"plain": "16 st 36 rows"}))[0].yarns}
     assert named == {"wool": "yarn like wool", "cotton": "cotton", "navy": "yarn like navy wool"}
-    own = Changes(tensions={"plain": "16 st 36 rows"}, yarns={"wool": "wool, 50 g = 60 m"})
+    own = Changes(tensions={"plain": "16 st 36 rows"}, yarns={"wool": "wool, 50 g = 150 m"})
     assert next(y.label for y in regraded(own)[0].yarns if y.name == "wool") == "wool"

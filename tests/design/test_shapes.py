@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 import pytest
 from shaped import HEAD, PATTERNS, SHIPPED, design, front, only, piece, told
 
-from walewright.design import wanted_shapes
+from walewright.design import shapes, wanted_shapes
 from walewright.design.dump import dump
 from walewright.source import read
-from walewright.source.syntax import Shape
+from walewright.source.syntax import Shape, Use
 
 WAIST = """
 shape waist(narrow, wide, by, side)
@@ -109,6 +111,42 @@ def test_rings_and_floods_end() -> None:
     lets = "shape a(by)\n    let b = c\n    let c = b\n    edges slope by by + b at low\n"
     said = only(lets, piece("use a, by 2 cm"))
     assert (said.code, said.message) == ("cyclic-let", "`b` needs `c` needs `b`: this has no end")
+
+
+def _doubling(depth: int) -> str:
+    doubled = "".join(f"shape s{n}(to)\n" + f"    use s{n + 1}, to to\n" * 2 + "\n" for n in range(depth))
+    return f"{doubled}shape s{depth}(to)\n    edges straight to to\n"
+
+
+def test_shapes_that_double_are_counted_and_not_followed(monkeypatch: pytest.MonkeyPatch) -> None:
+    followed: list[str] = []
+    plain = shapes._Expander.used
+
+    def counted(self: shapes._Expander, use: Use, *rest: Any) -> Any:
+        followed.append(use.name)
+        return plain(self, use, *rest)
+
+    monkeypatch.setattr(shapes._Expander, "used", counted)
+    said = only(_doubling(19), piece("use s0, to low"))
+    # Each shape is two uses and what these come to; the last one is one line.
+    assert said.code == "shape-too-large"
+    assert f"{2**21 - 2 - 2**19:,} lines" in said.message
+    assert followed == []
+    assert only(_doubling(1200), piece("use s0, to low")).code == "shape-too-large"
+
+
+def test_a_ring_of_shapes_that_all_use_each_other_ends_at_once() -> None:
+    names = range(40)
+    ring = "".join(f"shape s{n}(to)\n" + "".join(f"    use s{m}, to to\n" for m in names if m != n) + "\n" for n in names)
+    assert only(ring, piece("use s0, to low")).code == "shape-ring"
+
+
+def test_pieces_together_are_given_no_more_than_all_of_a_garment() -> None:
+    many = "shape lines(to)\n" + '    note "a line"\n' * 900 + "    edges straight to to\n"
+    alone = [piece("use lines, to low").replace("front", f"front{n}") for n in range(5)]
+    assert "shape-too-large" not in told(many, *alone)
+    told_of = [*told(many, *alone, piece("use lines, to low"))]
+    assert told_of.count("shape-too-large") == 1
 
 
 def test_the_shipped_shapes_read_and_are_named_by_their_files() -> None:

@@ -43,6 +43,13 @@ def test_a_piece_wider_than_the_bed(workshop: type[Workshop]) -> None:
     )
 
 
+@pytest.mark.parametrize(("needles", "panels"), [(2, 0), (4, 0), (40, 1)])
+def test_panels_are_proposed_only_where_somebody_would_sew_them(workshop: type[Workshop], needles: int, panels: int) -> None:
+    found = told(workshop(needles=needles).design(straight(workshop(), "back", 50.0)))
+    assert found.code == "wider-than-bed"
+    assert sum("panels" in h for h in found.helps) == panels
+
+
 @pytest.mark.parametrize(("help_at", "across"), [("the tension", 1.81), ("the bed", 2.0)])
 def test_what_is_proposed_for_a_narrow_bed_does(workshop: type[Workshop], help_at: str, across: float) -> None:
     needles = 100 if help_at == "the tension" else 110
@@ -92,7 +99,11 @@ def test_edges_joined_row_for_row_that_differ(workshop: type[Workshop]) -> None:
         "L: back side 102 rows, 34.0 cm; front side 90 rows, 30.0 cm: 12 rows apart",
         "L: `up` of the back is 34 cm up; `up` of the front is 30 cm up",
     )
-    assert found.helps == ("it would do with the height of `up` of the back at 30.7 cm in L",)
+    assert found.helps == (
+        "it would do with the height of `up` of the back at 30.6 cm in L",
+        "it would do with the height of `up` of the front at 33.4 cm in L",
+    )
+    assert [change.values for (change,) in found.changes] == [(("L", 30.6),), (("L", 33.4),)]
 
 
 def test_the_change_proposed_does(workshop: type[Workshop]) -> None:

@@ -13,7 +13,7 @@ from walewright.solve.joining import _CURVED_COST, _LONGER_COST
 from walewright.solve.lengths import FINE
 from walewright.solve.pieces import _times
 from walewright.solve.quantities import BEYOND_COST, EQUAL_COST, HIDDEN, LESSER, OFF_COST, PLAIN_COST, STEADY, UNEVEN_COST
-from walewright.solve.ranges import _CENTRAL
+from walewright.solve.ranges import CENTRAL
 from walewright.solve.solver import programme_of
 
 DOCS = Path(__file__).resolve().parents[2] / "docs"
@@ -81,6 +81,6 @@ def test_the_shares_are_those_that_the_document_tells() -> None:
         f"| {_CURVED_COST * FINE:g} for each centimetre",
         f"| {UNEVEN_COST:g} for each stitch or row",
         f"| {PLAIN_COST:.4f} for each stitch or row",
-        f"| {_CENTRAL:.5f} for each stitch or row",
+        f"| {CENTRAL:.5f} for each stitch or row",
     ):
         assert says in told, says

@@ -15,7 +15,7 @@ WORDS = sorted(w for w in literals().values() if w.isidentifier())
 STITCH_UNITS = ("stitches", "stitch", "sts", "st")
 UNITS = ("cm", "mm", "m", "in", *STITCH_UNITS, "rows", "row", "g", "%")
 
-names = st.one_of(st.sampled_from(WORDS), st.from_regex(r"[a-zA-ZäßÉ][a-z_0-9]{0,8}", fullmatch=True))
+names = st.one_of(st.sampled_from(WORDS), st.from_regex(r"[a-zA-ZäßÉ][a-z0-9]{0,5}(_[a-z0-9]{1,4}){0,2}", fullmatch=True))
 amount_names = names.filter(lambda n: n not in AMOUNT_NAMES_TAKEN)
 edging_names = names.filter(lambda n: n not in EDGING_NAMES_TAKEN)
 edge_names = names.filter(lambda n: n not in EDGE_NAMES_TAKEN)

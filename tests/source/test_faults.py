@@ -52,7 +52,8 @@ OPENING = PIECE + "opening n 3 cm wide from slit to top\n        "
         ("let a = 3\rlet b = 4", "control-character", "\r"),
         ("sizes " + "S " * 500, "line-too-long", "s"),
         ("let a = " + "-" * 5000 + "1", "line-too-long", "l"),
-        ("x" * 1_000_000, "line-too-long", "x"),
+        ("x" * 300_000, "line-too-long", "x"),
+        ("x" * 1_000_000, "source-too-long", ""),
         ("let a = 3 cmm", "unreadable-line", "cmm"),
         ("let a = 12cmx", "unreadable-line", "cmx"),
         ("let a = 1.2.3", "unreadable-line", "."),
@@ -329,6 +330,19 @@ def test_what_can_stand_is_told_in_words() -> None:
         "lines there begin with: `chart`, `latched rib`, `note`, `right side`, `stocking stitch`, `stripes`, `swatch`",
     )
     assert only("require a b").notes == ("here can stand: a sum (+ - * /), brackets or a comparison (<= >= = < >)",)
+
+
+def test_a_word_taken_for_an_amount_is_where_reading_stops() -> None:
+    said = only(PIECE + "neck 18 cm wide, 8 cm deep, round, with 3")
+    assert said.message.startswith("`with` cannot follow")
+    assert "a sum" not in said.notes[0]
+
+
+def test_lines_known_by_their_second_word_are_told_of() -> None:
+    assert only(PIECE + "left shoulder held at top").helps == ("such a line reads `left shoulder held from tip`",)
+    begun = only(PIECE + "zigzag").notes[0]
+    assert all(f"`{side} {what}`" in begun for side in ("left", "right") for what in ("edge", "shoulder"))
+    assert "shoulder" not in only(PIECE + "opening slit 2 cm wide from a to b\n        zigzag").notes[0]
 
 
 # Lines of words of the language in any order, with signs and slips: the likeliest rubbish there is.

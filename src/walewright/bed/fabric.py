@@ -5,7 +5,7 @@ from __future__ import annotations
 from array import array
 from bisect import bisect_right
 from collections import Counter
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 
 from walewright.bed.corners import Corners, HungEdge
@@ -219,13 +219,19 @@ class Fabric:
         A wale is followed on its needle: loops hung back on other needles go on in another needle's count."""
         return sum(
             1
-            for course in self._rows
-            if course.first <= slot <= course.last and after < course.counter and (to is None or course.counter <= to)
+            for course in self._in_rows(after, to)
+            if course.first <= slot <= course.last
             # A row without gaps has a loop on each of its needles; in others the needle is looked for.
             if course.count == course.last - course.first + 1
             or slot in self.slots[course.first_loop : course.first_loop + course.count]
             or slot in self.held_in(course)
         )
+
+    def _in_rows(self, after: int, to: int | None) -> Iterator[Course]:
+        """The passes of rows after+1 .. to (None: the last). Only these are looked at: a piece may ask for each of many wedges."""
+        if to is None or to - after > len(self._by_row):
+            return (c for c in self._rows if after < c.counter and (to is None or c.counter <= to))
+        return (course for row in range(after + 1, to + 1) for course in self._by_row.get(row, ()))
 
     def outer_end(self, row: int, side: Side) -> int | None:
         """The outermost slot with a loop at one side of the piece when row `row` was knitted, held needles included."""
@@ -234,7 +240,8 @@ class Fabric:
 
     def edge_rows(self, side: Side, after: int, to: int) -> int:
         """How many of the rows after+1 .. to reach the outer edge at one side."""
-        return sum(1 for row, course in self._outer[side].items() if after < row <= to and reaches(course, side))
+        found = (self._outer[side].get(row) for row in range(after + 1, to + 1))
+        return sum(1 for course in found if course is not None and reaches(course, side))
 
     def inner_end(self, row: int, part: Side) -> int | None:
         """Where row `row` of the left part ends at the right, of the right part at the left; None where there are not two parts."""

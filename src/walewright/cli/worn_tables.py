@@ -1,4 +1,4 @@
-"""Tables of the garment as it is worn: what goes round, ease, reach, openings, and edges that nothing joins."""
+"""Tables of the garment as it is worn: what goes round, ease, reach and openings."""
 
 from __future__ import annotations
 
@@ -28,9 +28,6 @@ def worn_tables(fit: Fit, sizes: Sequence[str]) -> list[Table]:
         for p in fit.passings
     ]
     tables.append(_table("what passes what", sizes, passes))
-    tables.append(
-        _table("free edges", (), [(f"{piece} {edge.replace(' ', '_')}", "nothing is joined to it", ()) for piece, edge in fit.free])
-    )
     return [t for t in tables if t.row_count]
 
 

@@ -65,7 +65,19 @@ def _slips(drawn: Drawn, column: int) -> None:
 
 def _ladders(drawn: Drawn, column: int) -> None:
     for first, rows, endless in drawn.runs_up(column, "ladder"):
-        if rows < LEAST_LADDER_ROWS and not endless:
+        if endless:
+            drawn.tell(
+                "ladder-never-dropped",
+                (first, column),
+                "every row of this column is a ladder, so no row above drops it, and it stays knitted",
+                "never dropped",
+                helps=(
+                    f"draw a row that knits here above so many rows as the ladder shall be high ({LEAST_LADDER_ROWS} or more): "
+                    "that row drops it",
+                ),
+            )
+            continue
+        if rows < LEAST_LADDER_ROWS:
             drawn.tell(
                 "ladder-too-short",
                 (first, column),
@@ -84,7 +96,7 @@ def _ladders(drawn: Drawn, column: int) -> None:
                 "the ladder's last row",
                 helps=("draw a row of knit above it",),
             )
-        elif not endless and drawn.cell(above, column).kind != "knit":
+        elif drawn.cell(above, column).kind != "knit":
             drawn.tell(
                 "ladder-needs-knit",
                 (above, column),

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from walewright.design.cloth import Cloth
 from walewright.design.findings import Findings
 from walewright.design.model import EdgeRun, Level, Machine, Origin, PerSize, Way
-from walewright.design.moves import Move, move, rated
+from walewright.design.moves import Move, move, other_ways, rated, tell_wrong_way
 from walewright.design.outline import SIDES, Side, level_index
 from walewright.design.places import NOT_NEGATIVE, POSITIVE, concerned
 from walewright.design.rates import rate_of, rows_enough
@@ -286,6 +286,10 @@ def _cast_off(node: syntax.Edge, change: PerSize, on: Tracing) -> PerSize | None
         return None
     inwards = tuple(c * on.inwards for c in change)
     over = tuple(s for s, c, by in zip(on.sizes, cast_off, inwards, strict=True) if c > by + 1e-6)
+    if any(by < -1e-6 for by in inwards):
+        outwards = tuple(s for s, by in zip(on.sizes, inwards, strict=True) if by < -1e-6)
+        tell_wrong_way(node, change, on.gap, outwards, place)
+        return None
     if over:
         excess = tuple(c - max(by, 0.0) for c, by in zip(cast_off, inwards, strict=True))
         place.findings.tell(
@@ -347,6 +351,7 @@ def _not_too_flat(node: syntax.Edge, moved: Move, cast_off: PerSize, way: Way, b
         helps=(
             f"move it {concerned(on.sizes, tuple(wide), over)} less",
             f"or set `{node.to_level}` {concerned(on.sizes, tuple(tall), over)} higher",
+            *other_ways(node, moved.change, rows, on.gap),
         ),
         sizes=place.scope.only(over),
     )

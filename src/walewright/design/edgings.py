@@ -81,7 +81,7 @@ def _suits(node: syntax.Edging, cloth: Fabric, findings: Findings) -> bool:
             helps=("knit the edging in a plain fabric, a latched rib or stripes",),
         )
         return False
-    if cloth.stitch == "latched rib" and node.kind not in ("plain", "rolled"):
+    if cloth.stitch == "latched rib" and node.kind != "plain":
         findings.tell(
             "edging-latched",
             f"edging `{node.name}` is {_words(node.kind)} and in a latched rib",

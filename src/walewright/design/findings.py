@@ -7,15 +7,26 @@ stands in a line which could not be read counts as known but unusable, so that t
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator, Mapping
+import unicodedata
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import TypeVar
 
+from walewright.design.lookalikes import skeleton
 from walewright.report.model import NOWHERE, Diagnostic, Label, Severity, Span
 from walewright.report.near import near
 from walewright.source import syntax
 
 T = TypeVar("T")
+
+MOST_KNOWN = 20
+"""Names that are listed where one is not known."""
+MOST_PROPOSED = 50
+"""Unknown names that are compared with those that are known; a report shows fewer, and each takes time."""
+MOST_SHOWN = 3
+"""Letters by which two names differ that are listed."""
+MOST_PLACES = 8
+"""Places of one message; who has mended these finds the others."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,6 +43,7 @@ class Findings:
     def __init__(self, broken: Iterable[syntax.Broken] = ()) -> None:
         self._told: list[Diagnostic] = []
         self._unknown: dict[tuple[str, str], int] = {}
+        self._alike: set[tuple[str, str, str]] = set()
         self._lost = {word for b in broken for word in re.findall(r"\w+", b.text)}
 
     def tell(
@@ -50,6 +62,13 @@ class Findings:
         """Everything that was told of a knitter's text, with the option it came by and without a place in the source."""
         self._told += (replace(d, message=f"{d.message} ({option})", labels=()) for d in others._told)
 
+    def idle(self, node: syntax.Node, field: str, why: str, help_: str) -> None:
+        """The option that fills this field of a node means nothing where it stands. Of a shape's statement nothing is told: what is
+        idle at one use of it means something at another."""
+        place = node.place_of(field)
+        if place is not None and not isinstance(place, Used):
+            self.tell("without-effect", f"this changes nothing: {why}", (place, "without effect"), helps=(help_,))
+
     def lose(self, name: str) -> None:
         """From now on, nothing more is said of a name that is not known: why it is not has been told."""
         self._lost.add(name)
@@ -61,18 +80,18 @@ class Findings:
         if (what, name) in self._unknown:
             # A name is mistyped, or its definition is missing, once; where else it stands is part of the same message.
             at = self._unknown[what, name]
-            if span != NOWHERE:
+            if span != NOWHERE and len(self._told[at].labels) < MOST_PLACES:
                 labels = dict.fromkeys((*self._told[at].labels, *_places(((span, "here too"),))))
                 self._told[at] = replace(self._told[at], labels=tuple(labels))
             return
         self._unknown[what, name] = len(self._told)
-        known = tuple(names)
+        known = tuple(names) if len(self._unknown) <= MOST_PROPOSED else None
         self.tell(
             code,
             f"no {what} is called `{name}`",
             (span, "not known"),
-            notes=(f"known here: {', '.join(known)}" if known else f"there is no {what} here",),
-            helps=near_help(name, known),
+            notes=() if known is None else (f"known here: {listed(known)}" if known else f"there is no {what} here",),
+            helps=near_help(name, known or ()),
         )
 
     def look_up(self, what: str, name: str, span: Span, known: Mapping[str, T | None]) -> T | None:
@@ -83,9 +102,11 @@ class Findings:
         return known[name]
 
     def once(self, what: str, named: Iterable[tuple[str, Span]]) -> None:
-        """Tells of every name that is given a second time."""
+        """Tells of every name that is given a second time, or that looks like another."""
         first: dict[str, Span] = {}
-        for name, span in named:
+        given = tuple(named)
+        self.alike(what, given)
+        for name, span in given:
             if name in first:
                 self.tell(
                     "repeated-name",
@@ -95,6 +116,23 @@ class Findings:
                 )
             else:
                 first[name] = span
+
+    def alike(self, what: str, named: Iterable[tuple[str, Span]]) -> None:
+        """Tells of every name that looks like another one of its kind. A pair is told once, wherever it stands again."""
+        first: dict[str, tuple[str, Span]] = {}
+        for name, span in named:
+            known, at = first.setdefault(skeleton(name), (name, span))
+            if known == name or (what, known, name) in self._alike:
+                continue
+            self._alike.add((what, known, name))
+            self.tell(
+                "names-look-alike",
+                f"the {what}s `{known}` and `{name}` look alike, and are two",
+                (span, f"`{name}`"),
+                (at, f"`{known}`"),
+                notes=_unlike(known, name),
+                helps=("give one of them another name, or write the same name in the same letters",),
+            )
 
     def one(self, what: str, nodes: Iterable[T], owner: str) -> T | None:
         """The first of the nodes, telling of every further one: a block that says a thing twice."""
@@ -130,6 +168,22 @@ def _places(labels: Iterable[tuple[Span, str]]) -> tuple[Label, ...]:
         elif span != NOWHERE:
             shown[Label(span, text)] = None
     return tuple(shown)
+
+
+def _unlike(one: str, other: str) -> tuple[str, ...]:
+    """Which letters differ, by their numbers and Unicode names, since they cannot be seen to."""
+    pairs = [(a, b) for a, b in zip(one, other, strict=False) if a != b]
+    return tuple(f"`{a}` is {_letter(a)}, `{b}` is {_letter(b)}" for a, b in dict.fromkeys(pairs[:MOST_SHOWN]))
+
+
+def _letter(letter: str) -> str:
+    return f"U+{ord(letter):04X} {unicodedata.name(letter, '').lower()}".strip()
+
+
+def listed(names: Sequence[str]) -> str:
+    """Names for a message: the first of them, and how many more there are."""
+    more = len(names) - MOST_KNOWN
+    return ", ".join(names) if more <= 1 else f"{', '.join(names[:MOST_KNOWN])} and {more} more"
 
 
 def near_help(name: str, known: Iterable[str]) -> tuple[str, ...]:

@@ -19,7 +19,10 @@ PRONGS = (1, 2, 3)
 """The transfer tools of an ordinary bed (common practice)."""
 WASTE_ROWS = 8
 """Eight to ten rows of waste yarn (common practice)."""
+FEWEST_NEEDLES = 20
+"""Narrower than any bed that is sold, toys among them: a number below is a slip."""
 MOST_NEEDLES = 400
+LEAST_PITCH_MM = 1.0
 MOST_PITCH_MM = 30.0
 MOST_PRONGS = 20
 MOST_WASTE_ROWS = 100
@@ -81,8 +84,8 @@ def _with(bed: Machine, fact: syntax.MachineFact, findings: Findings) -> Machine
         read = pitch and literal(pitch, findings)
         if not read:
             return None
-        if read[1] != LENGTH or not 0 < read[0] * 10 <= MOST_PITCH_MM:
-            _refuse(fact, f"a length above 0 and up to {MOST_PITCH_MM:g} mm", findings)
+        if read[1] != LENGTH or not LEAST_PITCH_MM <= read[0] * 10 <= MOST_PITCH_MM:
+            _refuse(fact, f"a length from {LEAST_PITCH_MM:g} to {MOST_PITCH_MM:g} mm", findings)
             return None
         return replace(bed, pitch_mm=round(read[0] * 10, 9))
     wholes = [_whole(n, fact, findings) for n in fact.values]
@@ -94,6 +97,9 @@ def _with(bed: Machine, fact: syntax.MachineFact, findings: Findings) -> Machine
     most = {"prongs": MOST_PRONGS, "waste rows": MOST_WASTE_ROWS, "needles": MOST_NEEDLES}[fact.key]
     if max(numbers) > most:
         _refuse(fact, f"at most {most}", findings)
+        return None
+    if fact.key == "needles" and min(numbers) < FEWEST_NEEDLES:
+        _refuse(fact, f"at least {FEWEST_NEEDLES}", findings)
         return None
     if fact.key == "prongs":
         return replace(bed, prongs=tuple(sorted(set(numbers))))

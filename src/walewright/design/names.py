@@ -94,6 +94,11 @@ def _given(body: tuple[syntax.Statement, ...]) -> list[tuple[str, Span]]:
     return given
 
 
+def given_edges(node: syntax.Piece) -> Iterator[tuple[str, Span]]:
+    """The names that a piece gives to its edges, openings and slots, and where."""
+    yield from _given(node.body)
+
+
 def told_apart(node: syntax.Piece, findings: Findings) -> bool:
     """Whether edges, openings and slots of a piece have names of their own; told where two share one."""
     given = _given(node.body)

@@ -8,6 +8,7 @@ from walewright.design.cloth import Cloth
 from walewright.design.edges import NAMED_ALWAYS, Tracing, traced
 from walewright.design.findings import Findings
 from walewright.design.fitting import fits
+from walewright.design.meanings import LEAVE_OUT
 from walewright.design.model import EdgeRun, Machine, Opening, Origin, PerSize, Way
 from walewright.design.outline import NOTHING, Gap, Outline, Side, stretch
 from walewright.design.places import NOT_NEGATIVE, POSITIVE, Place, concerned
@@ -18,6 +19,7 @@ FLAT_SHARE = {"round": 0.5, "v": 0.0, "square": 1.0}
 """How much of a neck's width is taken at once when the author does not say: a round neck takes about half
 (common practice), a V nothing, a square neck all of it."""
 PATHS = {"round": "curve", "v": "slope", "square": "straight"}
+TAKE_SOME = "leave that out, or let it begin some stitches wide"
 TAKEN_KNOWN = ("waste", "cast-off")
 
 
@@ -50,6 +52,10 @@ def neck(node: syntax.Neck, outline: Outline, cloth: Cloth, machine: Machine | N
         )
         return None
     half = tuple((w - f) / 2 for w, f in zip(width, flat, strict=True))
+    if not any(half):
+        findings.idle(node, "way", f"the edges of {what} go straight up, and nothing is shaped there", LEAVE_OUT)
+    if not any(flat):
+        findings.idle(node, "taken", f"{what} parts at a point, and no stitches are taken off there", TAKE_SOME)
     path = PATHS[node.shape] if any(half) else "straight"
     still = tuple(0.0 for _ in width)
     runs = (EdgeRun("", top.name, path, half, still, 0, way, origin),)
@@ -132,6 +138,8 @@ def opening(node: syntax.Opening, outline: Outline, cloth: Cloth, machine: Machi
             helps=("give it a level of its own, two rows up or more",),
         )
         return None
+    if not any(width):
+        findings.idle(node, "taken", f"{what} begins as a slit, and no stitches are taken off there", TAKE_SOME)
     path = f"piece {outline.piece} / {node.name}"
     origin = Origin(path, node.span)
     on = Tracing(outline.piece, what, path, outline.levels, cloth, machine, low, high, gap=True)

@@ -13,6 +13,7 @@ from itertools import count
 from typing import Any
 
 from walewright.design.findings import Findings, Used
+from walewright.design.shape_extents import extents
 from walewright.design.values import HIDDEN
 from walewright.report.model import Span
 from walewright.source import syntax
@@ -20,7 +21,9 @@ from walewright.source import syntax
 DEEPEST = 20
 """Shapes within shapes; nobody follows more."""
 MOST_STATEMENTS = 1000
-"""Statements that shapes may give to a piece."""
+"""Lines that shapes may give to a piece, their own uses and definitions among them."""
+MOST_IN_ALL = 5000
+"""Lines that shapes may give to all pieces of a source together."""
 
 NAMES: Mapping[type, tuple[str, ...]] = {
     syntax.LevelDef: ("name",),
@@ -62,7 +65,8 @@ def expanded(tree: syntax.Tree, shipped: Iterable[syntax.Shape], names: Iterable
         _sound(shape, findings)
     if not any(isinstance(s, syntax.Piece) and any(isinstance(b, syntax.Use) for b in s.body) for s in tree.statements):
         return tree
-    expander = _Expander(shapes, tuple(dict.fromkeys((*(s.name for s in own), *names))), findings)
+    used = [b.name for s in tree.statements if isinstance(s, syntax.Piece) for b in s.body if isinstance(b, syntax.Use)]
+    expander = _Expander(shapes, tuple(dict.fromkeys((*(s.name for s in own), *names))), used, findings)
     statements = tuple(replace(s, body=expander.block(s.body)) if isinstance(s, syntax.Piece) else s for s in tree.statements)
     return replace(tree, statements=(*statements, *expander.lets))
 
@@ -86,32 +90,85 @@ class _Values:
 
 
 class _Expander:
-    def __init__(self, shapes: Mapping[str, syntax.Shape], names: tuple[str, ...], findings: Findings) -> None:
+    def __init__(self, shapes: Mapping[str, syntax.Shape], names: tuple[str, ...], used: Iterable[str], findings: Findings) -> None:
         self.shapes = shapes
         self.names = names
         self.findings = findings
         self.lets: list[syntax.Let] = []
         self.number = count(1)
-        self.left = 0
+        # Those that are not used are not followed, and a ring among them is told where one is used.
+        self.extents = extents(shapes, used)
+        self.given = 0
+        self.rings: set[tuple[str, ...]] = set()
         self.misnamed: set[Span] = set()
 
     def block(self, body: tuple[syntax.Statement, ...]) -> tuple[syntax.Statement, ...]:
         """A piece's statements with those of its shapes in their places."""
-        self.left = MOST_STATEMENTS
-        return tuple(made for s in body for made in (self.used(s, s.span, ()) if isinstance(s, syntax.Use) else (s,)))
+        lines = sum(self._lines(s) for s in body if isinstance(s, syntax.Use))
+        beyond = lines > MOST_STATEMENTS or self.given + lines > MOST_IN_ALL
+        if not beyond:
+            self.given += lines
+        made: list[syntax.Statement] = []
+        for statement in body:
+            if not isinstance(statement, syntax.Use):
+                made.append(statement)
+            elif self._ends(statement) and not (beyond and self._lines(statement)):
+                made += self.used(statement, statement.span, ())
+            else:
+                # As for a line that cannot be read: what the piece lacks without it is not told as well.
+                made.append(syntax.Broken("", span=statement.span))
+        if beyond:
+            self._flood([s for s in body if isinstance(s, syntax.Use)], lines)
+        return tuple(made)
+
+    def _lines(self, use: syntax.Use) -> int:
+        """How many lines a use comes to; 0 where it is told for another reason."""
+        extent = self.extents.get(use.name)
+        return 0 if extent is None or extent.ring or extent.deep > DEEPEST else extent.lines
+
+    def _ends(self, use: syntax.Use) -> bool:
+        """Whether what a piece uses comes to an end that can be followed; told where not."""
+        extent = self.extents.get(use.name)
+        if extent is None:
+            return True
+        if extent.closed_by is not None:
+            if extent.ring not in self.rings:
+                self.rings.add(extent.ring)
+                ring = " uses ".join(f"`{n}`" for n in extent.ring)
+                again = f"uses `{extent.closed_by.name}` again"
+                self.findings.tell("shape-ring", f"{ring}: this has no end", (extent.closed_by.span, again))
+            return False
+        if extent.deep > DEEPEST:
+            self.findings.tell(
+                "shape-too-large",
+                f"shapes are used within shapes more than {DEEPEST} deep",
+                (use.span, f"`{use.name}` goes {extent.deep} deep"),
+            )
+            return False
+        return True
+
+    def _flood(self, uses: list[syntax.Use], lines: int) -> None:
+        most = max(uses, key=self._lines)
+        if lines > MOST_STATEMENTS:
+            self.findings.tell(
+                "shape-too-large",
+                f"shapes give this piece {lines:,} lines, and {MOST_STATEMENTS:,} are the most",
+                (most.span, f"`{most.name}` comes to {self._lines(most):,}"),
+                helps=("let shapes use fewer shapes, or write what is repeated as a stretch with `repeat`",),
+            )
+        else:
+            self.findings.tell(
+                "shape-too-large",
+                f"shapes give the pieces of this source more than {MOST_IN_ALL:,} lines together",
+                (most.span, f"{lines:,} more by the shapes of this piece"),
+                helps=("write fewer pieces with these shapes, or two sources",),
+            )
 
     def used(self, use: syntax.Use, at: Span, path: tuple[str, ...]) -> Iterator[syntax.Statement]:
         """The statements of one use. `at` is the place of the outermost `use`, `path` the shapes around this one."""
         shape = self.shapes.get(use.name)
         if shape is None:
             self.findings.unknown("shape", use.name, use.span, self.names)
-            return
-        if use.name in path:
-            ring = " uses ".join(f"`{n}`" for n in (*path[path.index(use.name) :], use.name))
-            self.findings.tell("shape-ring", f"{ring}: this has no end", (use.span, f"uses `{use.name}` again"))
-            return
-        if len(path) >= DEEPEST:
-            self._too_large(f"shapes are used within shapes more than {DEEPEST} deep", use.span)
             return
         values = self._values(use, shape, at)
         if values is None:
@@ -121,15 +178,7 @@ class _Expander:
                 inner: syntax.Use = self._filled(statement, values, self._mark(at, use.name))
                 yield from self.used(inner, at, (*path, use.name))
             elif isinstance(statement, OF_A_PIECE):
-                if self.left == 0:
-                    self._too_large(f"shapes give a piece more than {MOST_STATEMENTS} statements", use.span)
-                self.left -= 1
-                if self.left < 0:
-                    return
                 yield self._filled(statement, values, self._mark(at, use.name))
-
-    def _too_large(self, message: str, span: Span) -> None:
-        self.findings.tell("shape-too-large", message, (span, "by this use"))
 
     @staticmethod
     def _mark(at: Span, shape: str) -> Callable[[Span], Span]:
@@ -187,9 +236,11 @@ class _Expander:
         if not isinstance(node, syntax.Node):
             return node
         named = NAMES.get(type(node), ())
-        changed: dict[str, Any] = {"span": mark(node.span)}
+        changed: dict[str, Any] = {"span": mark(node.span), "said": tuple((name, mark(span)) for name, span in node.said)}
         for field in fields(node):
             value = getattr(node, field.name)
+            if field.name in changed:
+                continue
             if field.name in named and value in values.given:
                 changed[field.name] = self._name(values.given[value], value, field.name, node, values)
             elif isinstance(value, syntax.Node | tuple):

@@ -19,8 +19,10 @@ from walewright.design.joins import band, cord, join
 from walewright.design.likely import look_at_swatches
 from walewright.design.machine import machine
 from walewright.design.materials import fabric, yarn
+from walewright.design.meanings import tell_idle
 from walewright.design.model import Design
-from walewright.design.names import edge_names, edges
+from walewright.design.names import edge_names, edges, given_edges
+from walewright.design.numbers import not_too_many
 from walewright.design.own_bed import changed_bed
 from walewright.design.pieces import Workroom, pieces
 from walewright.design.regauged import changed_fabrics, changed_yarns, in_place_of
@@ -96,6 +98,9 @@ def _meant(
     findings = Findings(lost)
     whole = expanded(tree, shapes, sorted(shipped.shapes), findings)
     found = uses(tree, whole)
+    if not not_too_many(whole, findings):
+        return found, findings, None
+    tell_idle(tree, whole, findings)
     design = _Reading(tree, whole, shipped, changes, findings, found).design(bool(lost))
     return found, findings, None if findings.failed or lost else design
 
@@ -251,6 +256,11 @@ class _Reading:
             ("edging", self.every(syntax.Edging)),
         ):
             findings.once(what, ((n.name, n.span) for n in nodes))
+        # Levels and edges have names of their own in each piece; a reader meets them all on one page.
+        blocks = [*(p.body for p in self.every(syntax.Piece)), *(s.body for s in self.every(syntax.Shape))]
+        stacks = [s for block in blocks for s in block if isinstance(s, syntax.Levels)]
+        findings.alike("level", ((level.name, level.span) for stack in stacks for level in stack.levels))
+        findings.alike("edge", (given for node in self.every(syntax.Piece) for given in given_edges(node)))
         # Pieces and bands head their own part of the page: their names are one kind. So are rows and lets.
         worked = [(n.name, n.span) for n in self.every(syntax.Piece)] + [(n.name, n.span) for n in self.every(syntax.Band)]
         findings.once("piece", worked)

@@ -54,11 +54,8 @@ class Scope:
         self.sizes = sizes
         self._lets = lets
         self._known: dict[str, Value | None] = dict(measured)
-
-    @property
-    def names(self) -> tuple[str, ...]:
-        names = (*self._known, *(n for n in self._lets if n not in self._known))
-        return tuple(n for n in names if HIDDEN not in n)
+        # Once and for all: who asks for them has a name that is none of them, and there may be many such.
+        self.names = tuple(n for n in dict.fromkeys((*measured, *lets)) if HIDDEN not in n)
 
     def named(self, name: str, span: Span) -> Value | None:
         """The value called `name`; None when there is none or it could not be worked out."""
@@ -72,20 +69,21 @@ class Scope:
 
     def _work_out(self, name: str) -> None:
         """Works out a `let` after those it needs. A loop with a path of its own: no chain of `let`s is too long for it."""
-        path = [name]
+        path = {name: None}
         while path:
-            last = path[-1]
+            last = next(reversed(path))
             needed = (n for n in names(self._lets[last].value) if n in self._lets and n not in self._known)
             first = next(needed, None)
             if last in self._known:
-                path.pop()
+                path.popitem()
             elif first in path:
-                self._tell_cycle(path[path.index(first) :])
+                ring = list(path)
+                self._tell_cycle(ring[ring.index(first) :])
             elif first is not None:
-                path.append(first)
+                path[first] = None
             else:
                 self._known[last] = self.value(self._lets[last].value)
-                path.pop()
+                path.popitem()
 
     def value(self, expression: syntax.Expr) -> Value | None:
         """The expression for every size, or None when something in it has been told of."""

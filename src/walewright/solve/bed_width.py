@@ -20,12 +20,15 @@ from walewright.solve.widths import across
 _A_STITCH = 1.0
 """A piece may be narrowed by a stitch to fit."""
 
+_MOST_PANELS = 12
+"""Panels that are proposed to be sewn together."""
+
 _SEAM = 1
 """Stitches at an edge that go into its seam."""
 
 
 @dataclass(frozen=True, slots=True)
-class _Station:
+class Station:
     """Where a piece is widest: `needles` that it would need there, its width, in stitches of which tension, and who says so."""
 
     needles: float
@@ -44,7 +47,7 @@ def too_wide(design: Design) -> Iterator[Diagnostic]:
     for piece in design.pieces:
         if piece.mirror_of is not None:
             continue
-        stations = [_widest(design, piece, size) for size in range(len(design.sizes))]
+        stations = [widest(design, piece, size) for size in range(len(design.sizes))]
         over = [i for i, station in enumerate(stations) if station.needles > needles + _narrower(design, piece) + 1e-9]
         if not over:
             continue
@@ -59,7 +62,7 @@ def too_wide(design: Design) -> Iterator[Diagnostic]:
             f"the {piece.name} takes up to {_even(most.needles)} needles, and the bed has {needles}",
             (Label(most.span, f"widest {most.where}".rstrip(",")), *_bed(design.machine)),
             (*notes, f"at {per_cm * 10:.1f} stitches to 10 cm, {needles} needles make {length(floor(needles / per_cm * 10) / 10)}"),
-            (_panels(_even(most.needles), needles),),
+            _panels(_even(most.needles), needles),
             sizes=_only(design, over),
             changes=(
                 (Change("widest", piece.name, most.at, _in(design, over, floor(needles / per_cm * 10) / 10)),),
@@ -79,13 +82,16 @@ def _narrower(design: Design, piece: Piece) -> float:
     return max(found)
 
 
-def _panels(stitches: int, needles: int) -> str:
-    """The way round a narrow bed: panels of equal width. A seam takes a stitch of each edge that it joins (common practice)."""
-    count = max(2, ceil(stitches / (needles - 2 * _SEAM)))
+def _panels(stitches: int, needles: int) -> tuple[str, ...]:
+    """The way round a narrow bed: panels of equal width. A seam takes a stitch of each edge that it joins (common practice).
+    None for a bed so narrow that nobody would sew so many together."""
+    count = max(2, ceil(stitches / max(needles - 2 * _SEAM, 1)))
+    if count > _MOST_PANELS:
+        return ()
     each = 2 * ceil((stitches / count + 2 * _SEAM) / 2)
     number = {2: "two", 3: "three", 4: "four"}.get(count, str(count))
     seams = "a seam" if count == 2 else "seams"
-    return f"knit it as {number} pieces (panels) of {each} needles each, joined by {seams}"
+    return (f"knit it as {number} pieces (panels) of {each} needles each, joined by {seams}",)
 
 
 def bands_too_wide(design: Design, garments: Sequence[Sequence[SizedBand]]) -> Iterator[Diagnostic]:
@@ -133,12 +139,14 @@ def _even(stitches: float) -> int:
     return max(2 * floor(stitches / 2 + 0.5), 2 * ceil((stitches - _A_STITCH) / 2 - 1e-9))
 
 
-def _widest(design: Design, piece: Piece, size: int) -> _Station:
-    """Where the piece needs most needles. What is free may be as narrow as it can."""
+def widest(design: Design, piece: Piece, size: int) -> Station:
+    """Where the piece needs most needles, of a mirror image its model. What is free may be as narrow as it can."""
+    while piece.mirror_of is not None:
+        piece = design.piece(piece.mirror_of)
     start = min(piece.start_width[size], (piece.start_most or piece.start_width)[size])
     first = piece.levels[0].name
     by = across(design, piece, first, size)
-    at_start = _Station(
+    at_start = Station(
         by.stitches(start) / 2,
         start / 2,
         by.per_cm,
@@ -159,7 +167,7 @@ def _widest(design: Design, piece: Piece, size: int) -> _Station:
     return replace(further, needles=2 * further.needles, cm=2 * further.cm, where=where)
 
 
-def _furthest(design: Design, piece: Piece, side: str, found: _Station, size: int) -> _Station:
+def _furthest(design: Design, piece: Piece, side: str, found: Station, size: int) -> Station:
     """Where an edge is furthest from the middle of the start, and how far."""
     place = found.cm
     for run in piece.left if side == "left" else piece.right:
@@ -167,5 +175,5 @@ def _furthest(design: Design, piece: Piece, side: str, found: _Station, size: in
         by = across(design, piece, run.to_level, size, side, run.path == ACROSS_RUN)
         if by.stitches(place) > found.needles + 1e-9:
             knit = (fabric_above if run.path == ACROSS_RUN else fabric_below)(design, piece, run.to_level)
-            found = _Station(by.stitches(place), place, by.per_cm, f"at `{run.to_level}`", run.origin.span, run.to_level, knit.name)
+            found = Station(by.stitches(place), place, by.per_cm, f"at `{run.to_level}`", run.origin.span, run.to_level, knit.name)
     return found

@@ -95,7 +95,7 @@ def _message(
         f"because {reasons}, {failing.fails[first]}" if reasons else failing.fails[first],
         (Label(failing.origins[0].span, failing.says[first]), *_labels(because, first)),
         notes if len(notes) > 1 else (),
-        helps or (f"change {_and([r.name for r in found if r.kind.is_wanted])}",),
+        helps or tuple(f"change {_and(names)}" for names in [[r.name for r in found if r.kind.is_wanted]] if names),
         sizes=only,
         changes=changes,
     )

@@ -8,6 +8,7 @@ from dataclasses import replace
 from walewright.design.model import Design, Join
 from walewright.glue.model import Glued
 from walewright.report.model import Diagnostic, Label
+from walewright.solve.amounts import unfit_amounts
 from walewright.solve.bands import both_sides, crowded_holes, short_starts, sized_band, start_pick_ups
 from walewright.solve.bed_width import bands_too_wide, too_wide
 from walewright.solve.caps import unmet_cap
@@ -59,6 +60,7 @@ def attempt(design: Design, glued: Glued) -> tuple[Counts | None, Found]:
         *repeats_on_a_slope(design),
         *too_wide(design),
     )
+    told = told or tuple(unfit_amounts(design))
     if told:
         return None, told
     counts, told, final = _attempted(design, glued, Coupling.GRADED)

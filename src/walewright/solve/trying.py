@@ -21,6 +21,9 @@ MOST_TRIED = 10
 FARTHER = (1.0, 1.5, 2.5)
 """Shares of a reckoned change that are tried, the least first."""
 
+OF_THE_BED = ("needles", "stitches", "widest")
+"""What is reckoned exactly, and gets no truer farther away."""
+
 MOST_TOLD = 2
 """Changes of one message that are printed, the nearest first; of a bed's width all."""
 
@@ -89,15 +92,10 @@ class _Tries:
             if now is None:
                 return None
             values = tuple((size, _away(now[size], now[size] + share * (value - now[size]))) for size, value in change.values)
-            if share > 1.0 and change.what in ("needles", "stitches") and not _sensible(change.what, now, values):
+            if share > 1.0 and change.what in OF_THE_BED:
                 return None
             made.append(replace(change, values=values))
         return tuple(made)
-
-
-def _sensible(what: str, now: dict[str, float], values: Sequence[tuple[str, float]]) -> bool:
-    """A bed twice as wide, or a fabric twice as loose, is another garment."""
-    return all(value <= 2 * now[size] if what == "needles" else value >= now[size] / 2 for size, value in values)
 
 
 def _key(diagnostic: Diagnostic) -> tuple[str, object]:

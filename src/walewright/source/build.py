@@ -22,6 +22,7 @@ from walewright.source.rules import (
     TUPLES,
     WORDS,
 )
+from walewright.source.spelling import name_fault, tension_fault
 from walewright.source.text import unescaped
 
 MOST_DIGITS = 9
@@ -33,10 +34,15 @@ MOST_DECIMALS = 15
 
 @dataclass(frozen=True, slots=True)
 class Part:
-    """Fields of the node around, with the place where they are written."""
+    """Fields of the node around, with the place where they are written; `places` are those of parts within it."""
 
     values: Mapping[str, object]
     span: Span
+    places: Mapping[str, Span]
+
+    def place(self, name: str) -> Span:
+        """Where one of its fields is said."""
+        return self.places.get(name, self.span)
 
 
 class Refused(Exception):
@@ -46,10 +52,12 @@ class Refused(Exception):
         self.diagnostic = diagnostic
 
 
-def built(tree: Tree[Token], file: str, offset: int, span: Span) -> syntax.Statement | Diagnostic:
-    """The node of a parsed line; or why there is none. `offset` is where the line begins in the file, `span` its extent."""
+def built(tree: Tree[Token], file: str, offset: int, span: Span, line: str) -> syntax.Statement | Diagnostic:
+    """The node of a parsed line; or why there is none. `offset` is where the line begins in the file, `span` its extent, `line`
+    its content."""
     try:
         node: syntax.Statement = Builder(file, offset).node(tree, span)
+        _check_spelling(node, line)
         _check_name(node)
         _check_depth(node)
     except Refused as refused:
@@ -68,6 +76,7 @@ class Builder:
         span = span or self.span(tree)
         values: dict[str, Any] = dict(makes.fixed)
         places: dict[str, Span] = dict.fromkeys(makes.fixed, span)
+        said: dict[str, Span] = {}
         open_fields = iter(makes.fields)
         for child in tree.children:
             made = self.child(child)
@@ -76,6 +85,7 @@ class Builder:
                 made = self.whole(made, child)
             if isinstance(made, Part):
                 _merge(values, places, made)
+                said.update({field: made.place(field) for field in made.values})
                 continue
             if makes.many and isinstance(made, syntax.Node):
                 values[makes.many] = (*values.get(makes.many, ()), made)
@@ -83,14 +93,14 @@ class Builder:
             name = next(open_fields)
             values[name] = syntax.Negative(made, span=made.span) if name == makes.turned else made
         if makes.node is None:
-            return Part(values, span)
+            return Part(values, span, said)
         if makes.places:
             (row,) = tree.children
             values[makes.places] = tuple(self.span(token) for token in getattr(row, "children", ()))
         for name, (called, written) in makes.needs.items():
             if name not in values and values.get("kind") not in makes.unless:
                 raise _incomplete(str(tree.data), called, written, span)
-        return makes.node(**values, span=span)
+        return makes.node(**values, span=span, said=tuple(said.items()))
 
     def child(self, child: Tree[Token] | Token, depth: int = 0) -> Any:
         """What one child of a rule stands for."""
@@ -215,6 +225,35 @@ def _incomplete(line: str, called: str, written: str, span: Span) -> Refused:
     )
 
 
+def _check_spelling(node: syntax.Statement, line: str) -> None:
+    """Raises `Refused` for a name that is given here and could not be printed and read back."""
+    given: tuple[str, ...] = ()
+    if isinstance(node, syntax.Sizes):
+        given = node.names
+    elif isinstance(node, syntax.Levels):
+        given = tuple(level.name for level in node.levels)
+    elif isinstance(node, syntax.Edge):
+        given = (node.called or "",)
+    elif isinstance(node, syntax.Stitch | syntax.Edging):
+        _check_tensions(node, line)
+        given = (getattr(node, "name", ""),)
+    elif isinstance(node, syntax.Shape):
+        given = (node.name, *node.parameters)
+    elif not isinstance(node, syntax.Use):
+        given = (getattr(node, "name", ""),)
+    fault = next((f for name in given if name and (f := name_fault(name, line, node.span)) is not None), None)
+    if fault is not None:
+        raise Refused(fault)
+
+
+def _check_tensions(node: syntax.Stitch | syntax.Edging, line: str) -> None:
+    """Raises `Refused` for a setting of the tension that would not be printed as it stands on a dial."""
+    said = (node.tension,) if isinstance(node, syntax.Stitch) else (node.fold_tension, node.inside_tension)
+    fault = next((f for t in said if t and (f := tension_fault(t, line, node.span)) is not None), None)
+    if fault is not None:
+        raise Refused(fault)
+
+
 def _check_name(node: syntax.Statement) -> None:
     """Raises `Refused` for a name that could be given but never used."""
     taken: tuple[str, ...] = ()
@@ -239,7 +278,7 @@ def _check_name(node: syntax.Statement) -> None:
                 f"`{name}` has a meaning of its own where this name would be used",
                 (Label(node.span, f"named `{name}`"),),
                 notes=(f"words that cannot be names here: {', '.join(taken)}",),
-                helps=(f"call it `{name}_` or something longer",),
+                helps=(f"call it `own_{name}` or something longer",),
             )
         )
 

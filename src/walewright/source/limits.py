@@ -15,11 +15,29 @@ DEEPEST = 100
 LONGEST = 1000
 """Characters of a line, its texts not counted. Thirty sizes or ten levels need less than half of it."""
 
+MOST_LINES = 5000
+MOST_CHARACTERS = 400_000
+"""Of a source. The longest garment that is shipped has 150 lines; a chart as wide and as high as a bed has 300,000 characters."""
+
 CHART_ROW = "|"
 """A line that begins so is a row of a chart, in which a bracket is a symbol like any other."""
 
 _TEXT = re.compile(r'"(?:\\.|[^"\\])*"')
 _TEXT_OR_BRACKET = re.compile(rf"{_TEXT.pattern}|[()]")
+
+
+def too_long(file: str, text: str) -> Diagnostic | None:
+    """What is wrong with a source before anybody looks at its lines."""
+    lines = text.count("\n") + 1
+    if lines <= MOST_LINES and len(text) <= MOST_CHARACTERS:
+        return None
+    have, most = (f"{lines:,} lines", MOST_LINES) if lines > MOST_LINES else (f"{len(text):,} characters", MOST_CHARACTERS)
+    return Diagnostic(
+        "source-too-long",
+        f"the source has {have}, and {most:,} are the most",
+        (Label(Span(file, 0, 0), "begins here"),),
+        helps=("write a source for each garment, and what is repeated once, as a `shape`",),
+    )
 
 
 def beyond_limits(content: str, span: Span) -> Diagnostic | None:

@@ -10,6 +10,12 @@ from walewright.report.model import NOWHERE, Span
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Node:
     span: Span = field(default=NOWHERE, compare=False, repr=False)
+    said: tuple[tuple[str, Span], ...] = field(default=(), compare=False, repr=False)
+    """Which of the fields parts of the line have filled, each with its place."""
+
+    def place_of(self, name: str) -> Span | None:
+        """Where the field `name` was said; None where nothing was."""
+        return next((span for field_name, span in self.said if field_name == name), None)
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,7 +11,7 @@ from walewright.source.blocks import Entry, assembled, placed
 from walewright.source.build import built
 from walewright.source.grammar import HEADERS, first_words, parsed
 from walewright.source.layout import Line, empty, laid_out
-from walewright.source.limits import beyond_limits
+from walewright.source.limits import beyond_limits, too_long
 from walewright.source.unreadable import unreadable
 
 
@@ -34,6 +34,9 @@ def read(file: str, text: str) -> tuple[syntax.Tree, tuple[Diagnostic, ...]]:
     There is always a tree: a line that cannot be read is one diagnostic and a `Broken` node; a line that opens a block
     opens it all the same, by what its first word says or nearly says. Spans count code points of `text`.
     """
+    beyond = too_long(file, text)
+    if beyond is not None:
+        return syntax.Tree(file, (), ()), (beyond,)
     lines, told = laid_out(file, text)
     reader = _Reader(file)
     for line in lines:
@@ -137,7 +140,7 @@ class _Reader:
         if line.readable and statement is None:
             tree = parsed(kind, line.content)
             if tree is not None:
-                statement = built(tree, self.file, line.start, span)
+                statement = built(tree, self.file, line.start, span, line.content)
             elif not told_before:
                 statement = unreadable(kind, line, self.file)
         if isinstance(statement, Diagnostic):

@@ -12,11 +12,13 @@ from walewright.report.model import Diagnostic, Label, Span
 from walewright.report.near import near
 from walewright.source.grammar import expected, first_words, literals, parser
 from walewright.source.layout import Line
-from walewright.source.words import PLACES, beginning, example, in_words, places_of
+from walewright.source.words import PLACES, beginnings, example, in_words, places_of
 
 _WORD = re.compile(r"\w+|\S")
 _DECIMAL_COMMA = re.compile(r"\d,\d")
 _TYPOGRAPHIC = frozenset("“”„«»‟″")
+LONGEST_UNIT = 2
+"""Letters of `cm`; of longer words of the language none is a likely name of a measurement."""
 LONGEST_QUOTE = 40
 """Characters of a line that a message quotes."""
 
@@ -49,7 +51,7 @@ def stop(kind: str, content: str) -> Stop:
 
 def unreadable(kind: str, line: Line, file: str) -> Diagnostic:
     """One diagnostic for the line."""
-    halt = stop(kind, line.content)
+    halt = _before_a_word(kind, line.content, stop(kind, line.content))
     if not halt.read:
         return _unknown_line(kind, line, file, halt)
     first = literals().get(halt.read[0], "")
@@ -57,7 +59,7 @@ def unreadable(kind: str, line: Line, file: str) -> Diagnostic:
     words = in_words(open_here)
     before = _quoted(line.content[: halt.start].rstrip())
     helps = _meant(line.content, halt, open_here) or _meant_before(kind, line.content, halt)
-    sample = example(kind, first)
+    sample = example(kind, first, literals().get(halt.read[1], "") if len(halt.read) > 1 else "")
     if sample:
         helps.append(f"such a line reads `{sample}`")
     if halt.word:
@@ -67,6 +69,18 @@ def unreadable(kind: str, line: Line, file: str) -> Diagnostic:
         message = f"the line ends too soon after {before}"
         label = Label(_place(file, line, halt), "the line ends")
     return Diagnostic("unreadable-line", message, (label,), (f"here can stand: {_list(words)}",), tuple(helps))
+
+
+def _before_a_word(kind: str, content: str, halt: Stop) -> Stop:
+    """The stop before the last word read, where that is a word of the language and was taken for the name of an amount: nobody has
+    called a measurement `with`, and what could follow that is of no use."""
+    if not halt.read or halt.read[-1] != "NAME":
+        return halt
+    before = halt.read[:-1]
+    last = list(_WORD.finditer(content[: halt.start]))[-1]
+    # Units and articles are names of measurements as often as not.
+    known = len(last[0]) > LONGEST_UNIT and last[0] in literals().values()
+    return Stop(before, last.start(), last[0]) if before and known and "NUMBER" in expected(kind, before) else halt
 
 
 def _unknown_line(kind: str, line: Line, file: str, halt: Stop) -> Diagnostic:
@@ -85,7 +99,7 @@ def _unknown_line(kind: str, line: Line, file: str, halt: Stop) -> Diagnostic:
     sample = example(kind, meant or "")
     helps = [f"`{meant}` is close"] if meant else []
     helps += [f"such a line reads `{sample}`"] if sample else []
-    begins = ", ".join(f"`{beginning(kind, w)}`" for w in sorted(here)) or "a name"
+    begins = ", ".join(f"`{begun}`" for w in sorted(here) for begun in beginnings(kind, w)) or "a name"
     return Diagnostic(
         "unreadable-line",
         f"no line {PLACES[kind]} begins with `{halt.word}`",

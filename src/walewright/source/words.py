@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from walewright.source.grammar import KINDS, first_words, literals
+from walewright.source.grammar import KINDS, expected, first_words, literals
 
 UNITS = "a unit (cm, mm, m, in, stitches, rows, g, %)"
 COMPARISONS = "a comparison (<= >= = < >)"
@@ -36,16 +36,8 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
 WHOLE_GROUPS_ONLY = (UNITS, COMPARISONS, SUMS)
 """Groups whose words stand on their own where not all of them can stand."""
 
-BEGINNINGS = {
-    "making": "making up",
-    "left": "left edge",
-    "right": "right edge",
-    "stocking": "stocking stitch",
-    "latched": "latched rib",
-}
-"""First words that say nothing without their second."""
-OTHER_BEGINNINGS = {("in_fabric", "right"): "right side"}
-"""The same for words that begin another line in that kind of block."""
+ONE_WORD_SAYS_NOTHING = ("making", "left", "right", "stocking", "latched")
+"""First words that say nothing without their second; which that can be, the grammar says."""
 
 PLACES = {
     "in_file": "at the left margin",
@@ -112,6 +104,12 @@ EXAMPLES = {
 }
 """First word of a line to a line that reads."""
 
+SECOND_EXAMPLES = {
+    ("left", "shoulder"): "left shoulder held from tip",
+    ("right", "shoulder"): "right shoulder held from tip",
+}
+"""The same for lines that are known by their second word."""
+
 OTHER_EXAMPLES = {
     ("in_fabric", "chart"): "chart lozenge in wool at tension 4, centred, 2 edge stitches",
     ("in_fabric", "right"): "right side purl",
@@ -148,13 +146,19 @@ def wordless(terminals: Iterable[str]) -> tuple[str, ...]:
     return tuple(sorted(t for t in terminals if t not in named and t not in literals()))
 
 
-def beginning(kind: str, first: str) -> str:
-    """How a line of that kind with that first word begins, as far as it says something."""
-    return OTHER_BEGINNINGS.get((kind, first), BEGINNINGS.get(first, first))
+def beginnings(kind: str, first: str) -> tuple[str, ...]:
+    """How lines of that kind with that first word begin, as far as it says something."""
+    if first not in ONE_WORD_SAYS_NOTHING:
+        return (first,)
+    (terminal,) = (t for t in expected(kind, ()) if literals().get(t) == first)
+    return tuple(f"{first} {second}" for second in sorted(literals()[t] for t in expected(kind, (terminal,))))
 
 
-def example(kind: str, first: str) -> str | None:
-    """A line that reads: one with that first word, or one of that kind of block."""
+def example(kind: str, first: str, second: str = "") -> str | None:
+    """A line that reads: one with that first word (and, where that makes another line of it, that second), or one of that kind of
+    block."""
+    if (first, second) in SECOND_EXAMPLES:
+        return SECOND_EXAMPLES[first, second]
     if first in first_words(kind):
         return OTHER_EXAMPLES.get((kind, first), EXAMPLES[first])
     return PLACE_EXAMPLES.get(kind)

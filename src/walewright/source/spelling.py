@@ -1,0 +1,77 @@
+"""How a name may be spelt: so that it can be printed, told from any other, and read back from the page.
+
+On the page `_` is a space, so a name is words with single spaces between them. A letter that cannot be seen, or that stands for
+others (a ligature, a full-width or raised letter), would be printed as something that a reader types otherwise.
+"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+
+from walewright.report.model import Diagnostic, Label, Span
+
+LONGEST = 60
+"""Letters of a name; what a line of the page holds is less than twice as much."""
+
+INVISIBLE = frozenset("\u115f\u1160\u17b4\u17b5\u3164\uffa0")
+"""Letters by their category that leave no mark (Unicode, DerivedCoreProperties.txt, Default_Ignorable_Code_Point)."""
+
+
+def misspelt(name: str) -> tuple[str, str] | None:
+    """What is wrong with a name, and a name that would do ("" where there is none to propose); None for a sound one."""
+    unseen = next((c for c in name if c in INVISIBLE), None)
+    if unseen is not None:
+        return f"has the character U+{ord(unseen):04X}, which cannot be seen", "".join(c for c in name if c not in INVISIBLE)
+    if len(name) > LONGEST:
+        return f"has {len(name)} letters, and {LONGEST} are the most", ""
+    plain = unicodedata.normalize("NFKC", name)
+    if plain != name:
+        return f"has letters that are written `{plain}` by themselves", plain
+    foreign = next((c for c in name if not (c.isalpha() or c in "0123456789_.-/")), None)
+    if foreign is not None:
+        digit = str(unicodedata.digit(foreign, ""))
+        return f"has `{foreign}`, which is no letter and none of the digits 0 to 9", name.replace(foreign, digit) if digit else ""
+    spaced = re.sub("_+", "_", name).strip("_")
+    if spaced != name:
+        return "is printed with a space for each `_`, and spaces at its ends, or two together, cannot be seen", spaced
+    return None
+
+
+def name_fault(name: str, line: str, span: Span) -> Diagnostic | None:
+    """The fault of a name that is given on a line, at the name; `span` is the whole line."""
+    wrong = misspelt(name)
+    if wrong is None:
+        return None
+    says, better = wrong
+    sound = better if better and misspelt(better) is None and not better[0].isdigit() else ""
+    return Diagnostic(
+        "name-unreadable",
+        f"the name `{_shown(name)}` {says}",
+        (Label(_place(name, line, span), "cannot be read back from the page"),),
+        helps=(f"call it `{sound}`" if sound else "give it a name of letters, digits and single `_` between words",),
+    )
+
+
+def tension_fault(tension: str, line: str, span: Span) -> Diagnostic | None:
+    """The same for the setting of a tension: it stands on a dial, where no `_` is."""
+    wrong = misspelt(tension)
+    if wrong is None and "_" not in tension:
+        return None
+    says = wrong[0] if wrong is not None else "has `_`, which is a space on the page"
+    return Diagnostic(
+        "name-unreadable",
+        f"the tension `{_shown(tension)}` {says}",
+        (Label(_place(tension, line, span), "cannot be read back from the page"),),
+        helps=("write it as the dial has it, in digits, letters and dots",),
+    )
+
+
+def _place(name: str, line: str, span: Span) -> Span:
+    """Where the name stands on its line."""
+    found = re.search(rf"(?<!\w){re.escape(name)}(?!\w)", line)
+    return Span(span.file, span.start + found.start(), span.start + found.end()) if found else span
+
+
+def _shown(name: str) -> str:
+    return name if len(name) <= LONGEST else f"{name[:20]}..."

@@ -1,0 +1,76 @@
+"""Names that could be printed and not read back are refused where they are given."""
+
+from __future__ import annotations
+
+import pytest
+
+from walewright.source import read
+from walewright.source.spelling import LONGEST, misspelt
+
+
+@pytest.mark.parametrize(
+    ("line", "at", "proposed"),
+    [
+        ("piece _ in plain", "_", None),
+        ("piece __ in plain", "__", None),
+        ("piece front_ in plain", "front_", "front"),
+        ("piece _front in plain", "_front", "front"),
+        ("piece left__front in plain", "left__front", "left_front"),
+        ("band b\u3164 with welt along front neck", "b\u3164", "b"),
+        ('yarn ﬁne "wool", 100 g = 120 m', "ﬁne", "fine"),
+        ("let ａ = 3 cm", "ａ", "a"),
+        ("let a² = 3 cm", "a²", "a2"),
+        ("let a٣ = 3 cm", "a٣", "a3"),
+        ("sizes S M_ L", "M_", "M"),
+        ("fabric plain_", "plain_", "plain"),
+        ("chart _c", "_c", "c"),
+        ("edging w_ in rib, 4 cm deep", "w_", "w"),
+        ("shape waist(narrow, wide_)", "wide_", "wide"),
+        ("machine mine_", "mine_", "mine"),
+        (f"let {'a' * (LONGEST + 1)} = 3 cm", "a" * (LONGEST + 1), None),
+    ],
+)
+def test_at_the_name(line: str, at: str, proposed: str | None) -> None:
+    tree, (said,) = read("a.wale", line)
+    assert said.code == "name-unreadable"
+    place = said.labels[0].span
+    assert line[place.start : place.end] == at
+    assert (f"`{proposed}`" in said.helps[0]) == (proposed is not None)
+    assert type(tree.statements[0]).__name__ == "Broken", "so that where the name is used nothing more is told"
+
+
+@pytest.mark.parametrize(
+    ("line", "at"),
+    [
+        ("    levels hem 0 cm, _ 3 cm", "_"),
+        ("    edges straight to top called side_", "side_"),
+        ("    opening o_ 3 cm wide from low to top", "o_"),
+        ("    slot s__t 3 cm wide at low", "s__t"),
+    ],
+)
+def test_in_a_piece(line: str, at: str) -> None:
+    text = f"piece front in plain\n{line}"
+    (said,) = read("a.wale", text)[1]
+    assert said.code == "name-unreadable"
+    assert text[said.labels[0].span.start : said.labels[0].span.end] == at
+
+
+@pytest.mark.parametrize("tension", ["x_y", "4_", "_"])
+def test_a_tension_is_as_a_dial_has_it(tension: str) -> None:
+    (said,) = read("a.wale", f"fabric plain\n    stocking stitch in wool at tension {tension}")[1]
+    assert (said.code, f"`{tension}`" in said.message) == ("name-unreadable", True)
+    (said,) = read("a.wale", f"edging w in rib, 3 cm deep, folded, fold row at tension {tension}")[1]
+    assert said.code == "name-unreadable"
+
+
+@pytest.mark.parametrize("name", ["a", "left_front", "Ärmel", "перед", "2X", "3/4", "XS-S", "1.5", "日本", "a_1"])
+def test_sound_names(name: str) -> None:
+    assert misspelt(name) is None
+
+
+def test_a_source_has_a_length() -> None:
+    assert read("a.wale", "# a line\n" * 4000 + "making up\n")[1] == ()
+    (said,) = read("a.wale", "# a line\n" * 5001)[1]
+    assert said.code == "source-too-long"
+    (said,) = read("a.wale", 'making up\n    step "' + "a" * 400_000 + '"')[1]
+    assert said.code == "source-too-long"
