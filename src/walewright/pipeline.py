@@ -135,12 +135,17 @@ def _put_together(outcome: Outcome) -> Outcome:
 
 
 def _count(outcome: Outcome) -> Outcome:
-    from walewright import solve
+    from walewright import glue, solve
 
     assert outcome.design is not None
     assert outcome.glued is not None
-    counts, impossible = solve.solve(outcome.design, outcome.glued)
-    return replace(outcome, counts=counts, diagnostics=(*outcome.diagnostics, *impossible))
+    counts, told = solve.solve(outcome.design, outcome.glued, lambda design: glue.glue(design)[0])
+    made = replace(outcome, counts=counts, diagnostics=(*outcome.diagnostics, *told))
+    if counts is None or counts.parted is None:
+        return made
+    # A band wider than the bed is knitted in parts, which later stages take for bands of their own.
+    bands, glued = counts.parted
+    return replace(made, design=replace(outcome.design, bands=bands), glued=glued)
 
 
 def _knit_and_write(outcome: Outcome) -> Outcome:

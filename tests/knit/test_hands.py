@@ -159,7 +159,7 @@ def test_gathering_takes_all_stitches() -> None:
 
 
 def test_a_panel_has_the_ribs_wales_within_it() -> None:
-    made, _ = perform(READY, st.LatchPanel(3, 12, -9, 1))
+    made, _ = perform(READY, st.LatchPanel(3, 1, 12, -9, 1))
     assert [m.slot for m in made if isinstance(m, op.LatchUp)] == [-8, -5, -2, 1]
     assert all(isinstance(m, op.LatchUp) and m.rows == 12 for m in made)
 
@@ -167,7 +167,7 @@ def test_a_panel_has_the_ribs_wales_within_it() -> None:
 @pytest.mark.parametrize("half", range(3, 20))
 @pytest.mark.parametrize("every", [2, 3, 4])
 def test_a_rib_is_symmetric_and_spares_the_end_needles(half: int, every: int) -> None:
-    wales = rib_slots(-half, half - 1, every)
+    wales = rib_slots(-half, half - 1, every, every // 2)
     assert tuple(sorted(-1 - w for w in wales)) == wales
     assert all(-half < w < half - 1 for w in wales)
     if every == 3:

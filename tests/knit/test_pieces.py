@@ -257,7 +257,7 @@ def test_a_waist_in_rib_is_latched_when_its_last_row_is_knitted(room: Any) -> No
         st.KnitTo(10),
         st.UseYarnStep("wool", "2"),
         st.KnitTo(20),
-        st.LatchRib(3, 10),
+        st.LatchRib(3, 1, 10),
         st.UseYarnStep("wool", "4"),
         st.KnitTo(30),
     ]
@@ -268,10 +268,10 @@ def test_a_rib_is_latched_before_its_width_parts_and_again_after(room: Any) -> N
     neck = opening(room, 20, 40, -4, 8, [], [], name="neck")
     made = room.knit((room.piece("back", 40, 40, zones=(zone,), openings=(neck,)),))
     # The stitches of the centre leave it at the parting: their columns are latched up before.
-    assert [s for s in made.steps() if isinstance(s, st.LatchInStages)] == [st.LatchInStages(3, (20, 30), "disturbed")]
+    assert [s for s in made.steps() if isinstance(s, st.LatchInStages)] == [st.LatchInStages(3, 1, (20, 30), "disturbed")]
     latched = [(m.slot, m.rows, m.goes_on) for m in made.works[0].blocks[0].operations if isinstance(m, op.LatchUp)]
-    wales = rib_slots(-20, 19, 3)
-    beside = rib_slots(-20, -5, 3) + rib_slots(4, 19, 3)
+    wales = rib_slots(-20, 19, 3, 1)
+    beside = rib_slots(-20, -5, 3, 1) + rib_slots(4, 19, 3, 1)
     assert sorted(latched) == sorted([*((x, 10, False) for x in wales), *((x, 10, True) for x in beside)])
     assert st.UseYarnStep("wool", "2") in made.paragraph("Return to the left half")
 
@@ -279,7 +279,7 @@ def test_a_rib_is_latched_before_its_width_parts_and_again_after(room: Any) -> N
 def test_a_panel_is_latched_within_its_needles(room: Any) -> None:
     zone = SizedZone("rib", 0, 14, -14, -5, room.here)
     made = room.knit((room.piece("back", 40, 20, zones=(zone,)),))
-    assert st.LatchPanel(3, 14, -14, -5) in made.steps()
+    assert st.LatchPanel(3, 1, 14, -14, -5) in made.steps()
     assert any(made.results[0].fabrics[0].faces)
 
 

@@ -54,14 +54,14 @@ def staged(made: Any) -> list[st.Step]:
 
 def test_a_straight_strip_goes_on_from_stage_to_stage(room: Any) -> None:
     made = room.knit((room.piece("strip", 8, 40, fabric="rib"),))
-    assert staged(made) == [st.LatchInStages(3, (12, 24, 36, 40))]
+    assert staged(made) == [st.LatchInStages(3, 1, (12, 24, 36, 40))]
     assert latched(made)[:4] == [(-2, 12, False), (1, 12, False), (-2, 12, True), (1, 12, True)]
 
 
 def test_a_hole_parts_the_stages(room: Any) -> None:
     slot = SizedSlot("hole", 20, 1, 2, "cast-off", room.here)
     made = room.knit((room.piece("strip", 10, 40, fabric="rib", slots=(slot,)),))
-    assert staged(made) == [st.LatchInStages(3, (10, 20, 30, 40), "disturbed")]
+    assert staged(made) == [st.LatchInStages(3, 1, (10, 20, 30, 40), "disturbed")]
     # The stitches of R 2 are closed at row 20: its column begins anew in what is cast on there.
     assert [told for told in latched(made) if told[0] == 1] == [(1, 10, False), (1, 10, True), (1, 10, False), (1, 10, True)]
     assert [told[2] for told in latched(made) if told[0] == -2] == [False, True, True, True]
@@ -102,7 +102,7 @@ def parted(room: Any, rows: int, **fields: Any) -> Any:
 def test_both_halves_are_latched_up_at_the_rows_named(room: Any) -> None:
     made = parted(room, 14, fabric="rib")
     (step,) = staged(made)
-    assert step == st.LatchInStages(3, (10, 20, 34), "disturbed")
+    assert step == st.LatchInStages(3, 1, (10, 20, 34), "disturbed")
     for slot in (-5, 4):
         assert [told for told in latched(made) if told[0] == slot] == [(slot, 10, False), (slot, 10, True), (slot, 14, True)]
 

@@ -12,6 +12,7 @@ from walewright.readback import read_back, read_back_all
 from walewright.write import plain_text, write
 
 BED = Bed(100, (1, 2, 3))
+SOONER = ", sooner where its st is about to be moved, cast off, held, taken off or hung with another"
 
 
 def piece(size: str, half: int, *steps: Step) -> SizePlan:
@@ -27,7 +28,7 @@ def ribbed(size: str, half: int, rows: tuple[int, ...]) -> SizePlan:
     top = rows[-1]
     wait = top - 20
     done: tuple[Step, ...] = (
-        st.LatchInStages(3, rows, "disturbed"),
+        st.LatchInStages(3, 1, rows, "disturbed"),
         *(st.KnitTo(7), st.Decrease("both ends", 1, 2), st.KnitTo(15), st.IncreaseFashioned("both ends", 2), st.KnitTo(20)),
         st.CentreToWaste(4, -2, 1, "neck centre"),
         st.PartOnCord("left", -half, -3, wait),
@@ -73,7 +74,7 @@ def flat(text: str) -> str:
         ("at RC 12, 24,", "at RC 12,"),
         (" every 3rd st", " every 5th st"),
         ("beginning with L 2 and R 2", "beginning with L 1 and R 1"),
-        (", sooner where its st is about to be moved, cast off, held, taken off or hung with another", ""),
+        (" and never deeper than to the RC named before" + SOONER, ""),
     ],
 )
 def test_other_rows_are_another_fabric(there: str, instead: str) -> None:

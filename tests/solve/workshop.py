@@ -182,14 +182,16 @@ def solve(design: Design) -> tuple[Counts | None, tuple[Diagnostic, ...]]:
 
 
 def put_together(design: Design) -> Glued:
-    """The design glued with every loop closed; nothing hangs together where `glue` has something to say of it."""
+    """The design glued with every loop closed that nothing is begun on; nothing hangs together where `glue` has something to say
+    of it."""
+    begun = {(edge.piece, edge.edge.removesuffix(" upper")) for piece in design.pieces for edge in piece.start_along}
     closed = tuple(
         replace(
             piece,
             start_way="e-wrap" if piece.start_way in ("waste", "hand waste") else piece.start_way,
             end_way="cast-off" if piece.end_way == "waste" else piece.end_way,
             openings=tuple(replace(opening, taken="cast-off") for opening in piece.openings),
-            slots=tuple(replace(slot, taken="cast-off") for slot in piece.slots),
+            slots=tuple(s if (piece.name, s.name) in begun else replace(s, taken="cast-off") for s in piece.slots),
         )
         for piece in design.pieces
     )

@@ -89,7 +89,7 @@ def sweater(size: str, stitches: int, gap: int, group: int, times: int, copies: 
         ),
     )
     hang = (st.CarriageAt("right"), st.NeedlesToWork(-half, half - 1, stitches), st.RehangStart("back", stitches))
-    rib = (st.UseYarnStep("wool", "2"), st.SetRowCounter(0), st.KnitTo(12), st.Now(stitches, 12, "right"), st.LatchRib(3, 12))
+    rib = (st.UseYarnStep("wool", "2"), st.SetRowCounter(0), st.KnitTo(12), st.Now(stitches, 12, "right"), st.LatchRib(3, 1, 12))
     off = (st.CastOffAll(), st.BreakOff())
     welt = StepBlock("back welt", "back welt", 1, (("Hang on", hang), ("Knit", rib), ("Finish", off)))
     joins = joining(
@@ -184,12 +184,12 @@ SAMPLES: tuple[Step, ...] = (
     st.FoldUp(54, "all needles", 80),
     st.HangToLink("back", "shoulder", "right", 20, -20, -1, "knit", "empty needles", "right"),
     st.HangToLink("front", "end", "whole", 1, 0, 0, "purl", "the other piece", "left", "1st"),
-    st.LatchRib(4, 12),
-    st.LatchPanel(3, 20, 5, 17),
-    st.LatchInStages(3, (24, 48, 72, 80)),
-    st.LatchInStages(4, (30,), "disturbed"),
-    st.LatchPanelInStages(3, (24, 40), 5, 17),
-    st.LatchPanelInStages(2, (24, 48, 60), -14, -6, "disturbed"),
+    st.LatchRib(4, 2, 12),
+    st.LatchPanel(3, 1, 20, 5, 17),
+    st.LatchInStages(3, 1, (24, 48, 72, 80)),
+    st.LatchInStages(4, 2, (30,), "disturbed"),
+    st.LatchPanelInStages(3, 1, (24, 40), 5, 17),
+    st.LatchPanelInStages(2, 1, (24, 48, 60), -14, -6, "disturbed"),
     st.EdgeIs("neck", "inner", 100, 120),
     st.EdgeIs("front", "left", 0, 120),
     joined("back side right", "front side left", 0),

@@ -70,7 +70,7 @@ def hood(size: str, wide: int, narrow: int, group: int, groups: int, eyelets: in
         st.Decrease("both ends", 2, 3),
         spread(-wide, wide - 1, 2 * narrow - 4),
         st.KnitRows(2),
-        st.LatchPanel(3, 12, 2, narrow - 2),
+        st.LatchPanel(3, 1, 12, 2, narrow - 2),
         st.BreakOff(),
         st.GatherAll(),
     )

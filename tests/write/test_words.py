@@ -46,7 +46,7 @@ def test_a_number_or_none(step: st.Step) -> None:
             "take the centre 12 (14) sts, L 6 (L 7) to R 6 (R 7), off on waste yarn (neck centre)",
         ),
         (
-            (st.LatchRib(3, 12), st.LatchRib(3, 14)),
+            (st.LatchRib(3, 1, 12), st.LatchRib(3, 1, 14)),
             "beginning with L 2 and R 2, drop every 3rd st outwards, end needles left out, 12 (14) rows deep,"
             " and latch it up on the other face",
         ),

@@ -276,6 +276,8 @@ class Band:
     facing: str = ""
     """The side of the pieces to the knitter when they are hung: "right" or "wrong", as they are worn; empty: so that the right side
     of the band comes outside."""
+    places: tuple[tuple[int, ...], ...] = ()
+    """Of a part of a band that is wider than the bed: per size, the stitches between its beginning and each of its buttonholes."""
 
 
 @dataclass(frozen=True, slots=True)

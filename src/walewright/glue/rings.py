@@ -151,9 +151,11 @@ def _inner_rings(piece: Piece) -> Iterator[tuple[RingEdge, ...]]:
             upper = RingEdge(f"{opening.name} upper", "closed", head, head, "right", "left")
             yield (*rest, upper, left) if any(opening.width) else (*rest, left)
     for slot in piece.slots:
+        if slot.taken != "waste":
+            # Closed it has no edge that anything could be joined to, as a buttonhole has none.
+            continue
         at = _corner(slot.level, "inner")
-        state = "live" if slot.taken == "waste" else "closed"
         yield (
-            RingEdge(slot.name, state, at, at, "left", "right"),
+            RingEdge(slot.name, "live", at, at, "left", "right"),
             RingEdge(f"{slot.name} upper", "closed", at, at, "right", "left"),
         )

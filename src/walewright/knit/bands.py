@@ -49,7 +49,7 @@ def band_block(design: Design, glued: Glued, garment: SizedGarment, band: Band, 
     )
     # It has two ends, and one of them is sewn with its tail: to the other, or to what it meets.
     tail = seam_tail_cm(_depth_cm(design, edging, sized.rows))
-    made = _hung(design, edging, band.name, sized.copies, hang, sized.stitches, sized.rows, tail, sized.holes)
+    made = _hung(design, edging, band.name, sized.copies, hang, sized.stitches, sized.rows, tail, sized.holes, sized.behind)
     *before, (title, off) = made.paragraphs
     return replace(made, paragraphs=(*before, (title, (*corner_notes(design, garment, band, sized), *off))))
 
@@ -85,6 +85,7 @@ def _hung(
     rows: int,
     tail: int,
     holes: tuple[SizedSlot, ...] = (),
+    behind: tuple[SizedSlot, ...] = (),
 ) -> StepBlock:
     """Knitted from the hung loops to the cast-off, whose tail has `tail` cm if it is chained off."""
     fabric = design.fabric(edging.fabric)
@@ -96,9 +97,11 @@ def _hung(
     knit = (
         first_use(edging, fabric, rows, said),
         st.SetRowCounter(0, origin=origin),
-        *knitted(edging, fabric, rows, first, last, ends, design.machine.stage, holes, said),
+        *knitted(edging, fabric, rows, first, last, ends, design.machine.stage, holes, said, behind),
     )
     off = _off(design, edging, in_work(edging, first, last), tail)
+    if behind:
+        off = (*off, st.Say("Oversew the two layers of each buttonhole together.", origin=origin))
     return StepBlock(name, name, copies, (("Hang on", hang), ("Knit", knit), ("Finish", off)))
 
 

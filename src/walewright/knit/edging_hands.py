@@ -29,17 +29,17 @@ def _pick_up_along(s: State, step: st.PickUpAlong) -> Done:
 
 
 def _latch_rib(s: State, step: st.LatchRib) -> Done:
-    return tuple(op.LatchUp(x, step.rows) for x in rib_slots(s.first, s.last, step.every)), s
+    return tuple(op.LatchUp(x, step.rows) for x in rib_slots(s.first, s.last, step.every, step.begin)), s
 
 
 def _latch_panel(s: State, step: st.LatchPanel) -> Done:
-    wales = (x for x in rib_slots(s.first, s.last, step.every) if step.first <= x <= step.last)
+    wales = (x for x in rib_slots(s.first, s.last, step.every, step.begin) if step.first <= x <= step.last)
     return tuple(op.LatchUp(x, step.rows) for x in wales), s
 
 
 def _latch_in_stages(s: State, step: st.LatchInStages | st.LatchPanelInStages) -> Done:
     first, last = (step.first, step.last) if isinstance(step, st.LatchPanelInStages) else (0, -1)
-    rib = Rib(step.every, step.rows, first, last, bool(step.sooner), s.row)
+    rib = Rib(step.every, step.begin, step.rows, first, last, bool(step.sooner), s.row)
     if not s.by_needle or any(rib.same(one) for one in s.ribs):
         return (), s
     return (), replace(s, ribs=(*s.ribs, rib))

@@ -89,11 +89,12 @@ class HangToLink(Step):
 
 @dataclass(frozen=True, slots=True)
 class LatchRib(Step):
-    """Drop and re-form on the other face every `every`th wale, `rows` rows deep: for 3, first needles L 2 and R 2, then
-    outwards, not the end needles. With e = every: the slots s >= 0 with s % e == e // 2 and their mirror images -1 - s,
+    """Drop and re-form on the other face every `every`th wale, `rows` rows deep, from slot `begin` outwards, not the end needles:
+    for 3 and 1, first needles L 2 and R 2. The wales are the slots `begin`, `begin` + `every` … and their mirror images -1 - s,
     within the needles in work and without the two end needles."""
 
     every: int
+    begin: int
     rows: int
 
 
@@ -104,6 +105,7 @@ class LatchInStages(Step):
     with another; else ""."""
 
     every: int
+    begin: int
     rows: tuple[int, ...]
     sooner: str = ""
 
@@ -113,6 +115,7 @@ class LatchPanelInStages(Step):
     """The same within a panel only, on needles `first`..`last`."""
 
     every: int
+    begin: int
     rows: tuple[int, ...]
     first: int
     last: int
@@ -124,6 +127,7 @@ class LatchPanel(Step):
     """The same within a panel only: of the wales that `LatchRib` would take, those on needles `first`..`last`."""
 
     every: int
+    begin: int
     rows: int
     first: int
     last: int

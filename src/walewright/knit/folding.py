@@ -7,7 +7,7 @@ looser row that knits both layers together.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from walewright.design.model import Edging, Fabric
 from walewright.knit import steps as st
@@ -19,7 +19,7 @@ from walewright.knit.ribbed import Ribbed
 from walewright.knit.slots import slot_step
 from walewright.knit.stages import stage_rows
 from walewright.knit.steps import Step
-from walewright.solve.model import SizedSlot
+from walewright.solve.model import SizedSlot, rib_begin
 
 FOLDED = ("folded", "picot", "mock rib")
 """Kinds whose first row is hung up again."""
@@ -85,10 +85,11 @@ def knitted(
     stage: tuple[int, int],
     holes: tuple[SizedSlot, ...] = (),
     said: str = "",
+    behind: tuple[SizedSlot, ...] = (),
 ) -> tuple[Step, ...]:
     """From the first row of an edging, its yarn (`first_use`) threaded, to the last one, hung up if it is folded; the counter runs
-    from 0 on, the carriage is at `ends` at last. Holes lie in the outside. A deep rib is latched up in
-    stages (`Machine.stage`). `said` is the fabric's name, where it was said with its yarn."""
+    from 0 on, the carriage is at `ends` at last. `holes` lie in the outside, those `behind` in the layer that is folded behind it.
+    A deep rib is latched up in stages (`Machine.stage`). `said` is the fabric's name, where it was said with its yarn."""
     origin = edging.origin.path
     total = counted(edging, rows)
     loops = in_work(edging, first, last)
@@ -110,23 +111,32 @@ def knitted(
             made.append(st.UseYarnStep(_first_yarn(fabric), tension, fabric=said, origin=origin))
             in_use = tension
         begun, end = at, at + leg.rows
-        inside = [hole for hole in holes if leg.outside]
-        rib = Ribbed(fabric.rib_every, begun, end, None, origin) if fabric.rib_every and leg.outside else None
-        stages = stage_rows(begun, (end, *(begun + hole.row for hole in inside)), *stage)
-        deep = rib is not None and len(stages) > len({end, *(begun + hole.row for hole in inside)})
+        cuts = (
+            [replace(hole, row=begun + hole.row) for hole in holes] if leg.outside else [h for h in behind if begun < h.row < end]
+        )
+        rows_of = {hole.row for hole in cuts}
+        rib = _rib(fabric, first, last, begun, end, origin) if leg.outside else None
+        stages = stage_rows(begun, (end, *rows_of), *stage)
+        deep = rib is not None and len(stages) > len({end, *rows_of})
         if rib is not None and deep:
-            made.append(rib.stages(stages, "disturbed" if inside else ""))
-        for row in sorted({end, *(begun + hole.row for hole in inside)}):
+            made.append(rib.stages(stages, "disturbed" if cuts else ""))
+        for row in sorted({end, *rows_of}):
             side = ends if (total - row) % 2 == 0 else other(ends)
             made += [st.KnitTo(row, origin=origin), st.Now(loops, row, side, origin=origin)]
             if rib is not None and not deep:
                 # A rib is latched up below and above a row of holes for itself: a hole's stitches are not those below it.
                 made.append(rib.step(row - at))
-            made += [slot_step(hole, fabric) for hole in inside if begun + hole.row == row]
+            made += [slot_step(hole, fabric) for hole in cuts if hole.row == row]
             at = row
     if not own[-1].joins:
         made += _hung_up(edging, fabric, first, last)
     return tuple(made)
+
+
+def _rib(fabric: Fabric, first: int, last: int, from_row: int, to_row: int, origin: str) -> Ribbed | None:
+    """The latched rib of an edging's outside."""
+    begin = rib_begin(fabric.rib_every, first, last) if fabric.rib_every else None
+    return None if begin is None else Ribbed(fabric.rib_every, begin, from_row, to_row, None, origin)
 
 
 def _hung_up(edging: Edging, fabric: Fabric, first: int, last: int) -> Iterator[Step]:

@@ -15,7 +15,7 @@ from walewright.knit.slots import slot_groups
 from walewright.knit.spread import spread_groups
 from walewright.knit.tracks import BOTH, Ends, alike, mark_groups, marks, run_groups
 from walewright.knit.zones import Fabrics
-from walewright.solve.model import SizedOpening, SizedPiece, SizedRun
+from walewright.solve.model import InWork, SizedOpening, SizedPiece, SizedRun
 
 SIDES: tuple[Side, Side] = ("left", "right")
 
@@ -97,15 +97,16 @@ def _part(
     fabrics = Fabrics(pattern.design, pattern.piece, sized)
     groups = [*fabrics.groups(first_row, last_row), *_wedges(pattern, sized, side, first_row, last_row)]
     found = figures(fabrics)
+    work = InWork(sized, side, opening)
     if side is None or opening is None:
         groups += whole_width(found, first_row, last_row, sized.rows)
-        groups += [*spread_groups(sized), *_outer_edges(pattern, sized, first_row)]
+        groups += [*spread_groups(sized), *_outer_edges(pattern, sized, first_row, work)]
         slots = sized.slots
     else:
         groups += beside(found, side, opening, last_row)
-        groups += _outer_edge(pattern, sized, side)
+        groups += _outer_edge(pattern, sized, side, work)
         inner = opening.left if side == "left" else opening.right
-        groups += _runs(f"gap {side} {opening.name}", inner, Ends(f"{_INNER[side]} end", first_row))
+        groups += _runs(f"gap {side} {opening.name}", inner, Ends(f"{_INNER[side]} end", first_row, work.fewest))
         slots = tuple(s for s in sized.slots if (s.first < opening.first) == (side == "left"))
     groups += slot_groups([s for s in slots if first_row <= s.row < last_row], fabrics.at)
     groups += _marks(pattern, sized, side)
@@ -136,25 +137,27 @@ def _stretches(fabrics: Fabrics, sized: SizedPiece, groups: list[Group], first_r
 # ----------------------------------------------------------------- tracks of a part
 
 
-def _outer_edges(pattern: Pattern, sized: SizedPiece, from_row: int) -> Iterator[Group]:
+def _outer_edges(pattern: Pattern, sized: SizedPiece, from_row: int, work: InWork) -> Iterator[Group]:
     """Both edges of the whole width, said once where they are alike."""
+    both = Ends(BOTH, from_row, work.fewest)
     if pattern.piece.symmetric:
-        yield from _runs("outer", sized.left, Ends(BOTH, from_row))
+        yield from _runs("outer", sized.left, both)
         return
     for number, run in enumerate(sized.left):
         if number in pattern.twins:
-            yield from run_groups("outer", run, number, Ends(BOTH, from_row), run.origin.path)
+            yield from run_groups("outer", run, number, both, run.origin.path)
     for side, runs in zip(SIDES, (sized.left, sized.right), strict=True):
         for number, run in enumerate(runs):
             if number not in pattern.twins:
-                yield from run_groups(f"outer {side}", run, number, Ends(f"{side} end", from_row), run.origin.path)
+                end = Ends(f"{side} end", from_row, work.fewest)
+                yield from run_groups(f"outer {side}", run, number, end, run.origin.path)
 
 
-def _outer_edge(pattern: Pattern, sized: SizedPiece, side: Side) -> Iterator[Group]:
+def _outer_edge(pattern: Pattern, sized: SizedPiece, side: Side, work: InWork) -> Iterator[Group]:
     runs = sized.left if side == "left" else sized.right
     for number, run in enumerate(runs):
         track = "outer" if pattern.piece.symmetric or number in pattern.twins else f"outer {side}"
-        yield from run_groups(track, run, number, Ends(f"{side} end"), run.origin.path)
+        yield from run_groups(track, run, number, Ends(f"{side} end", fewest=work.fewest), run.origin.path)
 
 
 def _runs(track: str, runs: tuple[SizedRun, ...], ends: Ends) -> Iterator[Group]:

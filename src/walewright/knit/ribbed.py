@@ -12,9 +12,11 @@ from walewright.solve.model import SizedPiece
 
 @dataclass(frozen=True, slots=True)
 class Ribbed:
-    """Every `every`th wale from `from_row` to `to_row`, on `needles` or over the whole width."""
+    """Every `every`th wale, counted outwards from slot `begin`, from `from_row` to `to_row`, on `needles` or over the whole
+    width."""
 
     every: int
+    begin: int
     from_row: int
     to_row: int
     needles: tuple[int, int] | None
@@ -23,14 +25,14 @@ class Ribbed:
     def step(self, rows: int) -> st.Step:
         """The sentence that latches up so many rows at once."""
         if self.needles is None:
-            return st.LatchRib(self.every, rows, origin=self.origin)
-        return st.LatchPanel(self.every, rows, *self.needles, origin=self.origin)
+            return st.LatchRib(self.every, self.begin, rows, origin=self.origin)
+        return st.LatchPanel(self.every, self.begin, rows, *self.needles, origin=self.origin)
 
     def stages(self, rows: tuple[int, ...], sooner: str) -> st.Step:
         """The sentence that does so at these counter values."""
         if self.needles is None:
-            return st.LatchInStages(self.every, rows, sooner, origin=self.origin)
-        return st.LatchPanelInStages(self.every, rows, *self.needles, sooner, origin=self.origin)
+            return st.LatchInStages(self.every, self.begin, rows, sooner, origin=self.origin)
+        return st.LatchPanelInStages(self.every, self.begin, rows, *self.needles, sooner, origin=self.origin)
 
     def by_repeats(self, sized: SizedPiece) -> Iterator[Ribbed]:
         """Cut where rows that are worked several times begin and end."""

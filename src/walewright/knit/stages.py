@@ -36,9 +36,14 @@ def stage_rows(begin: int, cuts: Iterable[int], each: int, most: int) -> tuple[i
     return tuple(rows)
 
 
-def rib_slots(first: int, last: int, every: int) -> tuple[int, ...]:
-    """The wales a rib re-forms: counted outwards from the centre mark, never the end needles (see `steps.LatchRib`)."""
-    return tuple(x for x in range(first + 1, last) if (x if x >= 0 else -1 - x) % every == every // 2)
+def rib_slots(first: int, last: int, every: int, begin: int) -> tuple[int, ...]:
+    """The wales a rib re-forms: counted outwards from slot `begin` and its mirror image, never the end needles (see
+    `steps.LatchRib`)."""
+    return tuple(x for x in range(first + 1, last) if _outwards(x) >= begin and (_outwards(x) - begin) % every == 0)
+
+
+def _outwards(slot: int) -> int:
+    return slot if slot >= 0 else -1 - slot
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,6 +60,7 @@ class Rib:
     width where `first` > `last`. `sooner`: columns are latched up before their stitches are disturbed."""
 
     every: int
+    begin: int
     rows: tuple[int, ...]
     first: int
     last: int
@@ -65,7 +71,7 @@ class Rib:
     def wales(self, first: int, last: int) -> Iterator[int]:
         """Those of a width that ends at `first` and `last`."""
         whole = self.first > self.last
-        return (x for x in rib_slots(first, last, self.every) if whole or self.first <= x <= self.last)
+        return (x for x in rib_slots(first, last, self.every, self.begin) if whole or self.first <= x <= self.last)
 
     def same(self, another: Rib) -> bool:
         """Whether the other is this one, begun again in a second part."""
@@ -87,6 +93,8 @@ def row_knitted(s: State) -> tuple[tuple[Operation, ...], State]:
             columns[slot] = Column(old.rows + 1, old.on)
         if s.row in rib.rows:
             made += _up(columns, (x for x in rib.wales(s.first, s.last) if first <= x <= last))
+            # An end needle is left out. If the edge moves on outwards, its column begins here: no stage is deeper than the others.
+            columns |= {end: Column() for end in (s.first, s.last)}
         if s.row < rib.rows[-1] or s.waiting:
             ribs.append(replace(rib, columns=columns))
     return tuple(made), replace(s, ribs=tuple(ribs))

@@ -3,7 +3,7 @@ when something else happens meanwhile, move by move."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from itertools import pairwise
 
@@ -14,12 +14,19 @@ from walewright.solve.model import SizedRun
 BOTH = "both ends"
 
 
+def _wide(_: int) -> int:
+    """Of what is nowhere too narrow for a tool."""
+    return 1_000_000
+
+
 @dataclass(frozen=True, slots=True)
 class Ends:
-    """Which `ends` a run moves ("both ends", "left end", "right end"), and from which row on these are the ends of the part."""
+    """Which `ends` a run moves ("both ends", "left end", "right end"), and from which row on these are the ends of the part.
+    `fewest` tells the fewest stitches that the part has about a row, before or after its moves."""
 
     ends: str
     from_row: int = 0
+    fewest: Callable[[int], int] = _wide
 
 
 def run_groups(track: str, run: SizedRun, number: int, ends: Ends, origin: str) -> Iterator[Group]:
@@ -34,7 +41,7 @@ def run_groups(track: str, run: SizedRun, number: int, ends: Ends, origin: str) 
             for gap, by in zip(phrase.gaps, phrase.by, strict=True):
                 scheduled += gap
                 room = scheduled - max(at, ends.from_row)
-                for row, step in _changes(scheduled, by, run, ends.ends, room, origin):
+                for row, step in _changes(scheduled, by, run, ends, room, origin):
                     if row > at:
                         body.append(st.KnitRows(row - at, origin=origin))
                     body.append(step)
@@ -52,16 +59,19 @@ def run_groups(track: str, run: SizedRun, number: int, ends: Ends, origin: str) 
                 yield Group((track, key + part), some[0][0], moves[-1].row, tuple(moves), repeat)
 
 
-def _changes(row: int, by: int, run: SizedRun, ends: str, room: int, origin: str) -> list[tuple[int, st.Step]]:
+def _changes(row: int, by: int, run: SizedRun, at: Ends, room: int, origin: str) -> list[tuple[int, st.Step]]:
     """When and how one change of the edge is made. Where hands need the carriage at the edge, two ends take two rows: the
-    scheduled one and the one before, or, where there is no room before, the one after."""
+    scheduled one and the one before, or, where there is no room before, the one after. Where there are fewer stitches than the
+    tool has prongs, as at the tip of a part, a narrower one is taken."""
+    ends = at.ends
     fashioned = run.way.kind == "fashioned"
+    inset = min(run.way.inset, at.fewest(row)) if fashioned else 0
     if by == -1 or by == -run.way.at_once:
         # One prong moved by two would leave the loop beside it on an idle needle: two stitches go one after the other then.
-        inset = run.way.inset if fashioned and run.way.inset >= -by else 0
-        return [(row, st.Decrease(ends, -by, inset, origin=origin))]
+        return [(row, st.Decrease(ends, -by, inset if inset >= -by else 0, origin=origin))]
     if by == 1 and fashioned:
-        return [(row, st.IncreaseFashioned(ends, run.way.inset, origin=origin))]
+        # The gap is filled from the stitch beside those that are moved.
+        return [(row, st.IncreaseFashioned(ends, max(1, min(run.way.inset, at.fewest(row) - 1)), origin=origin))]
     step: st.Step
     if by == 1:
         step = st.IncreaseAtCarriage(origin=origin)

@@ -11,7 +11,7 @@ from walewright.knit import steps as st
 from walewright.knit.order import Group, Key, Move, Rank, alone
 from walewright.knit.ribbed import Ribbed
 from walewright.knit.stages import stage_rows
-from walewright.solve.model import SizedPiece, SizedZone
+from walewright.solve.model import SizedPiece, SizedZone, rib_begin, widest_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,13 +75,18 @@ class Fabrics:
             every = self.design.fabric(zone.fabric).rib_every
             if every:
                 needles = None if _whole_width(zone) else (zone.first, zone.last)
-                rib = Ribbed(every, zone.from_row, zone.to_row, needles, zone.origin.path)
+                rib = self._rib(every, zone.from_row, zone.to_row, needles, zone.origin.path)
                 yield from self._latched(f"latch {number}", rib, first_row, last_row)
         base = self.design.fabric(self.piece.fabric).rib_every
         if base:
             for number, (begin, end) in enumerate(self._between_zones()):
-                rib = Ribbed(base, begin, end, None, self.piece.origin.path)
+                rib = self._rib(base, begin, end, None, self.piece.origin.path)
                 yield from self._latched(f"latch base {number}", rib, first_row, last_row)
+
+    def _rib(self, every: int, from_row: int, to_row: int, needles: tuple[int, int] | None, origin: str) -> Ribbed:
+        begin = rib_begin(every, *widest_of(self.sized, from_row, to_row), needles)
+        assert begin is not None, "the solver has told of a rib without a column"
+        return Ribbed(every, begin, from_row, to_row, needles, origin)
 
     def _between_zones(self) -> Iterator[tuple[int, int]]:
         """Of a piece that is itself in a latched rib, the rows between its zones."""

@@ -187,6 +187,7 @@ def _band(band: SizedBand) -> Json:
         "rows": band.rows,
         "pick_ups": [shapes.pick_up(p) for p in band.pick_ups],
         "holes": [shapes.slot(h) for h in band.holes],
+        "holes_behind": [shapes.slot(h) for h in band.behind],
     }
 
 

@@ -17,7 +17,7 @@ from walewright.knit.operations import Side
 from walewright.proof.charted import charts
 from walewright.proof.floats import chart_rows
 from walewright.proof.latched import latched
-from walewright.solve.model import SizedOpening, SizedPiece, SizedRun, SizedSlot, SizedWedge, SizedZone
+from walewright.solve.model import SizedOpening, SizedPiece, SizedRun, SizedSlot, SizedWedge, SizedZone, rib_begin, widest_of
 
 Told = Iterator[tuple[str, int, int]]
 """(where, counted, knitted)."""
@@ -160,14 +160,18 @@ def _opening(sized: SizedPiece, opening: SizedOpening, fabric: Fabric) -> Told:
 
 
 def _slot(sized: SizedPiece, slot: SizedSlot, fabric: Fabric) -> Told:
-    counter = sized.counter(slot.row)
+    yield from hole(slot, sized.counter(slot.row), fabric)
+
+
+def hole(slot: SizedSlot, counter: int, fabric: Fabric) -> Told:
+    """Of a slot, a buttonhole or an eyelet that is made when the counter reads so."""
     needles = slot.last - slot.first + 1
     where = f"the {slot.name}, needles {slot.first} to {slot.last} at row {counter}"
     if slot.taken == "eyelet":
         bars = sum(1 for bar in fabric.bars if (bar.counter, bar.slot) == (counter + 1, slot.first))
         yield f"{where}: empty needles", 1, bars
         return
-    yield f"{where}: stitches cast on again", needles, cast_on_again(sized, slot, fabric)
+    yield f"{where}: stitches cast on again", needles, _worked(fabric, "cast on e-wrap apart", counter, slot)
     if slot.taken == "waste":
         lower = [fabric.slots[point[0]] for edge in fabric.edge(slot.name) if edge.live for point in edge.points]
         placed = sum(1 for at, wanted in zip(lower, range(slot.first, slot.last + 1), strict=False) if at == wanted)
@@ -279,7 +283,7 @@ def _fabrics(design: Design, piece: Piece, sized: SizedPiece, fabric: Fabric) ->
         knit = design.fabric(zone.fabric)
         if knit.stitch == LATCHED_RIB:
             for course in fabric.passes(sized.counter(zone.to_row)):
-                wales = _rib(course, knit.rib_every, zone)
+                wales = _rib(sized, course, knit.rib_every, zone)
                 latched = {
                     fabric.slots[loop]
                     for loop in range(course.first_loop, course.first_loop + course.count)
@@ -289,8 +293,10 @@ def _fabrics(design: Design, piece: Piece, sized: SizedPiece, fabric: Fabric) ->
                 yield where, len(wales), len(wales & latched) - len(latched - wales)
 
 
-def _rib(course: Course, every: int, zone: SizedZone) -> set[int]:
-    """Every so manieth wale from the centre mark outwards, alike on both sides of it, never an end needle."""
+def _rib(sized: SizedPiece, course: Course, every: int, zone: SizedZone) -> set[int]:
+    """Every so manieth wale outwards from where the rib begins, alike on both sides of the centre mark, never an end needle."""
+    panel = (zone.first, zone.last) if zone.first <= zone.last else None
+    begin = rib_begin(every, *widest_of(sized, zone.from_row, zone.to_row), panel)
     slots = range(course.first + 1, course.last)
-    wales = {s for s in slots if (s if s >= 0 else -1 - s) % every == every // 2}
-    return wales if zone.first > zone.last else {s for s in wales if zone.first <= s <= zone.last}
+    wales = {s for s in slots if (s if s >= 0 else -1 - s) % every == begin}
+    return wales if panel is None else {s for s in wales if zone.first <= s <= zone.last}

@@ -7,7 +7,7 @@ from itertools import chain
 
 from walewright.bed import Course, Fabric
 from walewright.design.model import Design, Piece
-from walewright.solve.model import SizedPiece
+from walewright.solve.model import SizedPiece, rib_begin, widest_of
 
 Told = Iterator[tuple[str, int, int]]
 """(where, counted, knitted)."""
@@ -28,19 +28,26 @@ def latched(design: Design, piece: Piece, sized: SizedPiece, fabric: Fabric) -> 
     """Of each rib in the piece, row by row."""
     for name, every, begin, end, first, last in _ribs(design, piece, sized):
         rows = range(sized.counter(begin) + 1, sized.counter(end) + 1)
-        passes = chain.from_iterable(fabric.passes(row) for row in rows)
-        wanted = found = 0
-        for slot, face, was_end in _stitches(fabric, passes):
-            if first <= last and not first <= slot <= last:
-                continue
-            outwards = slot if slot >= 0 else -1 - slot
-            if outwards % every != every // 2:
-                found -= face
-            elif not was_end:
-                # A needle that was at an end is left out while it is, and may or may not be taken in later.
-                wanted += 1
-                found += face
-        yield f"rows {rows[0]} to {rows[-1]}, stitches latched up for the {name}", wanted, found
+        panel = (first, last) if first <= last else None
+        begins = rib_begin(every, *widest_of(sized, begin, end), panel)
+        where = f"rows {rows[0]} to {rows[-1]}, stitches latched up for the {name}"
+        yield where, *columns(fabric, rows, every, -1 if begins is None else begins, panel)
+
+
+def columns(fabric: Fabric, rows: range, every: int, begin: int, panel: tuple[int, int] | None = None) -> tuple[int, int]:
+    """Stitches of these rows that a rib's columns have, and how many of them were latched up, less any others that were."""
+    wanted = found = 0
+    for slot, face, was_end in _stitches(fabric, chain.from_iterable(fabric.passes(row) for row in rows)):
+        if panel is not None and not panel[0] <= slot <= panel[1]:
+            continue
+        outwards = slot if slot >= 0 else -1 - slot
+        if outwards % every != begin:
+            found -= face
+        elif not was_end:
+            # A needle that was at an end is left out while it is, and may or may not be taken in later.
+            wanted += 1
+            found += face
+    return wanted, found
 
 
 def _stitches(fabric: Fabric, passes: Iterable[Course]) -> Iterator[tuple[int, int, bool]]:

@@ -9,6 +9,7 @@ from walewright.bed import BedResult, Fabric, seam
 from walewright.design.model import Design
 from walewright.glue.model import Glued
 from walewright.knit.operations import Join, Work, needle
+from walewright.proof.banded import band_as_counted
 from walewright.proof.bobbins import bobbins
 from walewright.proof.charted import matches
 from walewright.proof.counted import as_counted
@@ -84,8 +85,9 @@ def _refusals(design: Design, garment: SizedGarment, result: BedResult) -> Itera
 def _miscounts(design: Design, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
     fabrics = _by_name(result)
     pieces = ((s.name, told) for s in garment.pieces for told in as_counted(design, design.piece(s.name), s, fabrics[s.name]))
+    bands = ((b.name, told) for b in garment.bands for told in band_as_counted(design, b, fabrics[b.name]))
     every = ((name, told) for name, fabric in fabrics.items() for told in deepest(design, fabric))
-    for name, (where, counted, knitted) in (*pieces, *every):
+    for name, (where, counted, knitted) in (*pieces, *bands, *every):
         if counted != knitted:
             yield Diagnostic(
                 "knitted-otherwise",

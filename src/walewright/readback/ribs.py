@@ -88,6 +88,11 @@ class Ribs(Mind):
                     rib.open[s] = rib.open.get(s, 0) + 1
             if self._row in rib.rows:
                 self.made += self._latched(rib, self._rib_columns(rib))
+                # Later no column is dropped deeper than to here, not even one that was at an end now.
+                left_out = sorted(s for s, state in self._needles.items() if state in ("work", "held"))
+                for s in left_out[:1] + left_out[-1:]:
+                    rib.open[s] = 0
+                    rib.on.discard(s)
             if self._row == rib.rows[-1] and not waiting:
                 self._deep.remove(rib)
 

@@ -235,6 +235,7 @@ MAKING = _errors(
     cannot_match="Stitch patterns cannot go on across a join as it is asked for.",
     cap_cannot_meet="No height within the range of a free level makes joined edges meet.",
     counts_conflict="No stitches and rows suit all that is said of them.",
+    hole_at_edge="A slot or a buttonhole comes to lie at an edge, or where an edge is just shaped.",
     join_does_not_meet="Edges that are joined differ by more than their easing.",
     knitted_otherwise="A piece was knitted otherwise than it was counted.",
     lace_unpaired="A charted row was knitted with a hole and no decrease to it, or the reverse.",
@@ -243,6 +244,7 @@ MAKING = _errors(
     no_proven_best="No best counts were found within the solver's limit.",
     panel_crossed="A slot, a buttonhole or an edge disturbs the wales of a panel.",
     repeats_on_a_slope="Whole repeats begin where an edge is on its way, or the piece is parted.",
+    rib_without_column="A latched rib is so narrow that only end needles would be latched up.",
     wider_than_bed="A piece or band takes more needles than the bed has.",
     too_much_knitting="A piece, or all sizes of a garment together, are more than can be worked out.",
     too_small="A piece has too few stitches or rows to be knitted.",
@@ -254,6 +256,7 @@ MAKING = _errors(
     words_size_count="A printed line has more or fewer readings than the text has sizes.",
     words_unreadable="A printed line is no sentence of the printed language.",
 ) | _warnings(
+    band_parted="A band is wider than the bed, and knitted in parts.",
     long_float="A float is longer than is left loose.",
     sizes_not_graded="A grading was let go, because the sizes could be counted each by itself, but not all together.",
 )

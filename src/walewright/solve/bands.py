@@ -12,8 +12,8 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 from math import ceil, floor
 
-from walewright.design.model import Band, Design, EdgeName, Fabric, Piece
-from walewright.glue.model import EndAt, Line, Place
+from walewright.design.model import Band, Design, EdgeName, Edging, Fabric, Piece
+from walewright.glue.model import Chain, EndAt, Line, Place
 from walewright.report.model import Diagnostic, Label
 from walewright.solve.edgings import edging_rows, even, needles_of
 from walewright.solve.gauge import fabric_above
@@ -65,12 +65,44 @@ def sized_band(design: Design, band: Band, size: int, pieces: Sequence[SizedPiec
     """A band in one size, one for each of its `lines`, which are alike."""
     edging = design.edging(band.edging)
     fabric = design.fabric(edging.fabric)
-    parts = _walk(design, lines[0], pieces, fabric)
-    step, rest = needles_of(edging)
-    counts = shared_out(parts, step, rest) if step else shared_out(parts, 2 * fabric.rib_every)
+    parts, counts = _counted(design, band, lines[0], pieces)
     rows = edging_rows(design, edging, size)
     holes = tuple(_holes(band, size, sum(counts), rows, fabric)) if band.holes else ()
-    return SizedBand(band.name, sum(counts), rows, _pick_ups(parts, counts), band.origin, holes, len(lines))
+    behind = tuple(_behind(edging, rows, holes))
+    return SizedBand(band.name, sum(counts), rows, _pick_ups(parts, counts), band.origin, holes, len(lines), behind)
+
+
+def _counted(design: Design, band: Band, line: Line, pieces: Sequence[SizedPiece]) -> tuple[list[_Part], tuple[int, ...]]:
+    """The stretches of a band's line, and the stitches of each."""
+    edging = design.edging(band.edging)
+    fabric = design.fabric(edging.fabric)
+    parts = _walk(design, line, pieces, fabric)
+    step, rest = needles_of(edging)
+    return parts, shared_out(parts, step, rest) if step else shared_out(parts, 2 * fabric.rib_every)
+
+
+def places_of(band: Band, line: Line) -> tuple[Chain, ...]:
+    """The edges of a band's line by the names that the band has for them: an opening is one name and up to three edges."""
+    found: list[Chain] = []
+    todo = list(line.along)
+    for name in band.along:
+        own = [todo.pop(0)]
+        while todo and (todo[0].owner, todo[0].copy) == (own[0].owner, own[0].copy) and split_part(todo[0].edge)[0] == name.edge:
+            own.append(todo.pop(0))
+        found.append(tuple(own))
+    return tuple(found)
+
+
+def stitches_along(design: Design, band: Band, line: Line, pieces: Sequence[SizedPiece]) -> tuple[int, ...]:
+    """Stitches that a band takes along each of the edges that it names."""
+    found: list[int] = []
+    for own in places_of(band, line):
+        at = [line.along.index(place) for place in own]
+        part = replace(line, along=own, left_ends=tuple(line.left_ends[n] for n in at))
+        found.append(len(_walk(design, part, pieces, design.fabric(design.edging(band.edging).fabric))))
+    _, counts = _counted(design, band, line, pieces)
+    ends = [sum(found[: n + 1]) for n in range(len(found))]
+    return tuple(sum(counts[a:z]) for a, z in pairwise((0, *ends)))
 
 
 def _pick_ups(parts: Sequence[_Part], counts: Sequence[int]) -> tuple[PickUp, ...]:
@@ -216,6 +248,8 @@ def _total(wanted: float, repeat: int, least: int, most: int) -> int:
 
 def _places(band: Band, size: int, stitches: int, fabric: Fabric) -> list[int]:
     """Stitches between the band's beginning and each of its buttonholes, the outermost as far from the ends as written."""
+    if band.places:
+        return list(band.places[size])
     first = floor(band.first[size] * fabric.stitches_per_cm + 0.5)
     last = stitches - floor(band.last[size] * fabric.stitches_per_cm + 0.5) - band.hole_stitches
     if band.holes == 1:
@@ -232,12 +266,23 @@ def _holes(band: Band, size: int, stitches: int, rows: int, fabric: Fabric) -> I
         yield SizedSlot(f"buttonhole {number}", row, first, first + band.hole_stitches - 1, taken, band.origin)
 
 
+def _behind(edging: Edging, rows: int, holes: Sequence[SizedSlot]) -> Iterator[SizedSlot]:
+    """The same holes in the layer that is folded behind, as many rows beyond the fold as theirs are before it. A fold along a row
+    of its own, or of eyelets, lies in the middle of that row. What is closed lies between two rows; the bar of an eyelet is in the
+    row after its own."""
+    if edging.kind not in ("folded", "picot"):
+        return
+    both = 2 * rows + (1 if edging.fold_tension or edging.kind == "picot" else 0)
+    for hole in holes:
+        yield replace(hole, row=both - hole.row - (1 if hole.taken == "eyelet" else 0))
+
+
 def crowded_holes(design: Design, garments: Sequence[Sequence[SizedBand]]) -> Iterator[Diagnostic]:
     """A message for each band whose buttonholes do not lie on it side by side, a stitch at least between them and at its ends;
     `garments[i]` are the bands of size i."""
     for number, band in enumerate(design.bands):
         made = [bands[number] for bands in garments]
-        over = [i for i, sized in enumerate(made) if band.holes and not _apart(sized)]
+        over = [i for i, sized in enumerate(made) if band.holes and not apart(sized)]
         if not over:
             continue
         fabric = design.fabric(design.edging(band.edging).fabric)
@@ -260,7 +305,8 @@ def crowded_holes(design: Design, garments: Sequence[Sequence[SizedBand]]) -> It
         )
 
 
-def _apart(band: SizedBand) -> bool:
+def apart(band: SizedBand) -> bool:
+    """Whether the buttonholes lie on the band, a stitch at least between them and at its ends."""
     begin, end = -(band.stitches // 2), band.stitches - band.stitches // 2 - 1
     holes = band.holes
     inside = all(begin < hole.first and hole.last < end and 0 < hole.row < band.rows for hole in holes)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from math import ceil, floor
 
@@ -11,7 +11,6 @@ from walewright.report.model import Change, Diagnostic, Label, Span
 from walewright.solve.edges import ACROSS_RUN
 from walewright.solve.gauge import fabric_above, fabric_below
 from walewright.solve.lean import may_lean
-from walewright.solve.model import SizedBand
 from walewright.solve.multiples import multiples, slack, station
 from walewright.solve.quantities import length
 from walewright.solve.terms import SIDES
@@ -60,10 +59,10 @@ def too_wide(design: Design) -> Iterator[Diagnostic]:
         yield Diagnostic(
             "wider-than-bed",
             f"the {piece.name} takes up to {_even(most.needles)} needles, and the bed has {needles}",
-            (Label(most.span, f"widest {most.where}".rstrip(",")), *_bed(design.machine)),
+            (Label(most.span, f"widest {most.where}".rstrip(",")), *bed(design.machine)),
             (*notes, f"at {per_cm * 10:.1f} stitches to 10 cm, {needles} needles make {length(floor(needles / per_cm * 10) / 10)}"),
             _panels(_even(most.needles), needles),
-            sizes=_only(design, over),
+            sizes=only(design, over),
             changes=(
                 (Change("widest", piece.name, most.at, _in(design, over, floor(needles / per_cm * 10) / 10)),),
                 (Change("stitches", most.fabric, "", _in(design, over, floor(needles / most.cm * 100) / 10)),),
@@ -94,35 +93,8 @@ def _panels(stitches: int, needles: int) -> tuple[str, ...]:
     return (f"knit it as {number} pieces (panels) of {each} needles each, joined by {seams}",)
 
 
-def bands_too_wide(design: Design, garments: Sequence[Sequence[SizedBand]]) -> Iterator[Diagnostic]:
-    """A message for each band with more stitches than the bed has needles; `garments[i]` are the bands of size i."""
-    needles = design.machine.needles
-    for number, band in enumerate(design.bands):
-        stitches = [bands[number].stitches for bands in garments]
-        over = [i for i, count in enumerate(stitches) if count > needles]
-        if not over:
-            continue
-        most = max(stitches)
-        fabric = design.fabric(design.edging(band.edging).fabric)
-        yield Diagnostic(
-            "wider-than-bed",
-            f"band `{band.name}` takes up to {most} needles, and the bed has {needles}",
-            (Label(band.origin.span, "picked up here"), *_bed(design.machine)),
-            tuple(f"{design.sizes[i]}: {stitches[i]} stitches" for i in over),
-            ("knit it as two bands, each along a part of these edges",),
-            sizes=_only(design, over),
-            changes=(
-                (
-                    Change(
-                        "stitches", fabric.name, "", _in(design, over, floor(fabric.stitches_per_cm * 100 * needles / most) / 10)
-                    ),
-                ),
-                (Change("needles", "", "", _in(design, over, _even(most))),),
-            ),
-        )
-
-
-def _bed(machine: Machine) -> tuple[Label, ...]:
+def bed(machine: Machine) -> tuple[Label, ...]:
+    """Where the bed is named, for a message about what it has no room for."""
     return (Label(machine.origin.span, f"{machine.needles} needles"),)
 
 
@@ -130,7 +102,8 @@ def _in(design: Design, over: list[int], value: float) -> tuple[tuple[str, float
     return tuple((design.sizes[i], value) for i in over)
 
 
-def _only(design: Design, over: list[int]) -> tuple[str, ...]:
+def only(design: Design, over: list[int]) -> tuple[str, ...]:
+    """The names of the sizes that a message is of; none where it is of all."""
     return tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else ()
 
 

@@ -10,6 +10,7 @@ from walewright.solve.charts import sized_charts
 from walewright.solve.edges import runs_of
 from walewright.solve.edgings import edging_rows
 from walewright.solve.gaps import alike, gap_runs, rejoins
+from walewright.solve.holes import settled
 from walewright.solve.inlays import sized_buttonholes, sized_repeats, sized_slots, sized_zones
 from walewright.solve.lean import lean, may_lean
 from walewright.solve.model import Phrase, SizedOpening, SizedPiece, SizedRun
@@ -173,6 +174,7 @@ def _piece(design: Design, piece: Piece, terms: PieceTerms, values: Values, outl
         repeats=sized_repeats(piece, rows),
         lean=off,
     )
+    made = replace(made, slots=settled(made, made.slots, frozenset(holes.origin.path for holes in piece.buttonholes)))
     return replace(made, charts=sized_charts(design, piece, made, size))
 
 

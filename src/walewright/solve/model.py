@@ -6,10 +6,11 @@ Counts of one size are plain integers; a garment is `Counts.sizes[i]` for size i
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from walewright.design.model import EdgeName, Origin, Way
+from walewright.design.model import Band, EdgeName, Origin, Way
+from walewright.glue.model import Glued
 
 
 @dataclass(frozen=True, slots=True)
@@ -198,6 +199,65 @@ class SizedPiece:
         return row + sum((r.times - 1) * (r.to_row - r.from_row) for r in self.repeats if r.to_row <= row)
 
 
+@dataclass(frozen=True, slots=True)
+class InWork:
+    """Which needles of a piece have stitches about a row: over the whole width (`side` None), or in the part at `side` ("left",
+    "right") of `opening`."""
+
+    sized: SizedPiece
+    side: str | None = None
+    opening: SizedOpening | None = None
+
+    def at(self, row: int) -> tuple[int, int]:
+        """First and last slot when all moves up to `row` are made; what is held counts as what is in work."""
+        sized, gap = self.sized, self.opening
+        first = -sized.start_left - _moved(sized.left, row)
+        last = sized.start - sized.start_left - 1 + _moved(sized.right, row)
+        if gap is not None and self.side == "left":
+            last = gap.first - 1 + _moved(gap.left or (gap.run,), row)
+        elif gap is not None and self.side == "right":
+            first = gap.first + gap.flat - _moved(gap.right or (gap.run,), row)
+        return first, last
+
+    def about(self, row: int) -> tuple[int, int]:
+        """The slots that have a stitch just before and just after all that is done at a row. A move may come one row before or
+        after its own (see `SizedRun`)."""
+        ends = [self.at(near) for near in (row - 2, row - 1, row, row + 1)]
+        return max(first for first, _ in ends), min(last for _, last in ends)
+
+    def fewest(self, row: int) -> int:
+        """The fewest stitches there are about a row."""
+        return min(last - first + 1 for first, last in (self.at(near) for near in (row - 1, row, row + 1)))
+
+
+def parts_at(sized: SizedPiece, row: int) -> Iterator[InWork]:
+    """What is knitted by itself about a row: the parts beside an opening that is open or is just parting, or the whole width."""
+    for opening in sized.openings:
+        if opening.row <= row <= (opening.to_row or sized.rows):
+            yield from (InWork(sized, side, opening) for side in ("left", "right"))
+            return
+    yield InWork(sized)
+
+
+def _moved(runs: Sequence[SizedRun], row: int) -> int:
+    return sum(by for run in runs for at, by in run.changes() if at <= row)
+
+
+def rib_begin(every: int, first: int, last: int, panel: tuple[int, int] | None = None) -> int | None:
+    """From which slot outwards every `every`th wale of the width `first`..`last` (of a `panel` in it, those on its slots) is
+    latched up: from the half of `every`, or, where no wale but an end needle's would lie there, from the nearest that has one. The
+    end needles are never latched up: where there are no others it is None."""
+    low, high = max(first + 1, panel[0] if panel else first + 1), min(last - 1, panel[1] if panel else last - 1)
+    found = {(x if x >= 0 else -1 - x) % every for x in range(low, high + 1)}
+    return min(found, key=lambda begin: (abs(begin - every // 2), begin), default=None)
+
+
+def widest_of(sized: SizedPiece, from_row: int, to_row: int) -> tuple[int, int]:
+    """First and last slot of the widest of the rows after `from_row` up to `to_row`."""
+    whole = InWork(sized)
+    return max((whole.at(row) for row in range(from_row, max(to_row, from_row + 1))), key=lambda ends: ends[1] - ends[0])
+
+
 NEXT_COPY = -1
 """In place of the number of a copy: each copy takes the next one, the last the first."""
 
@@ -230,7 +290,11 @@ class SizedBand:
     pick_ups: tuple[PickUp, ...]
     origin: Origin
     holes: tuple[SizedSlot, ...] = ()
+    """Buttonholes; rows are those of what is seen, from 0 on."""
     copies: int = 1
+    behind: tuple[SizedSlot, ...] = ()
+    """Their counterparts in the layer that is folded behind, which lie on them when it is hung up; rows as the counter shows
+    them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -307,3 +371,5 @@ class Component:
 class Counts:
     sizes: tuple[SizedGarment, ...]
     components: tuple[Component, ...]
+    parted: tuple[tuple[Band, ...], Glued] | None = None
+    """Where bands wider than the bed are knitted in parts: the bands as they are knitted, and the garment put together so."""

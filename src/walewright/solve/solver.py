@@ -9,8 +9,9 @@ from walewright.design.model import Design, Join
 from walewright.glue.model import Glued
 from walewright.report.model import Diagnostic, Label
 from walewright.solve.amounts import unfit_amounts
-from walewright.solve.bands import both_sides, crowded_holes, short_starts, sized_band, start_pick_ups
-from walewright.solve.bed_width import bands_too_wide, too_wide
+from walewright.solve.band_parts import Glue, bands_of, bands_too_wide, parted, together_as_it_is
+from walewright.solve.bands import both_sides, crowded_holes, short_starts, start_pick_ups
+from walewright.solve.bed_width import too_wide
 from walewright.solve.caps import unmet_cap
 from walewright.solve.charts import motifs_outside, repeats_cut
 from walewright.solve.conflict import explain
@@ -19,16 +20,18 @@ from walewright.solve.coupling import told as let_go
 from walewright.solve.deviations import deviations
 from walewright.solve.garment import sized_pieces
 from walewright.solve.highs import Answer, feasible, solve_programme
+from walewright.solve.holes import holes_at_edges
 from walewright.solve.joining import edge_by_edge, join_rules
 from walewright.solve.lengths import Garment
 from walewright.solve.matched import cannot_match, matching_rules, unmatched
 from walewright.solve.matching import movers, pinned
-from walewright.solve.model import Component, Counts, SizedBand, SizedGarment, SizedPiece
+from walewright.solve.model import Component, Counts, SizedGarment, SizedPiece
 from walewright.solve.multiples import repeats_on_a_slope
 from walewright.solve.paced import rates_not_kept
 from walewright.solve.panels import panels_crossed
 from walewright.solve.pieces import Heights, PieceTerms, image, piece_terms
 from walewright.solve.programme import Draft, Programme, Rule, components
+from walewright.solve.ribbing import ribs_without_columns
 from walewright.solve.rules import piece_rules
 from walewright.solve.seams import sides_told, sized_join, sized_seam, uneven_edges, unlike_joins, unmet_joins
 from walewright.solve.trying import helped
@@ -36,21 +39,22 @@ from walewright.solve.trying import helped
 Found = tuple[Diagnostic, ...]
 
 
-def solve(design: Design, glued: Glued) -> tuple[Counts | None, Found]:
-    """Count the design, which is put together as `glued` says. The counts are None where it cannot be done; the diagnostics say
+def solve(design: Design, glued: Glued, glue: Glue = together_as_it_is) -> tuple[Counts | None, Found]:
+    """Count the design, which is put together as `glued` says. Bands wider than the bed are parted where `glue` can put the
+    garment together so (`Counts.parted`). The counts are None where it cannot be done; the diagnostics say
     why. Never raises for a fault of the author's."""
-    counts, told = attempt(design, glued)
+    counts, told = attempt(design, glued, glue)
     if counts is not None:
         return counts, told
 
     def count(other: Design) -> Found:
-        made, against = attempt(other, glued)
+        made, against = attempt(other, glued, glue)
         return () if made is not None else against
 
     return None, helped(design, told, count)
 
 
-def attempt(design: Design, glued: Glued) -> tuple[Counts | None, Found]:
+def attempt(design: Design, glued: Glued, glue: Glue = together_as_it_is) -> tuple[Counts | None, Found]:
     """The same, with changes for helps that nobody has tried yet. Sizes are coupled as closely as they can be: none is refused that
     could be counted by itself."""
     told: Found = (
@@ -63,20 +67,20 @@ def attempt(design: Design, glued: Glued) -> tuple[Counts | None, Found]:
     told = told or tuple(unfit_amounts(design))
     if told:
         return None, told
-    counts, told, final = _attempted(design, glued, Coupling.GRADED)
+    counts, told, final = _attempted(design, glued, Coupling.GRADED, glue)
     if counts is not None or final or len(design.sizes) == 1:
         return counts, told
-    alone = _attempted(design, glued, Coupling.ALONE)
+    alone = _attempted(design, glued, Coupling.ALONE, glue)
     if alone[0] is not None:
         # No size need be refused: they are coupled as closely as they can be.
         for coupling in (Coupling.WISHED, Coupling.APART):
-            counts, told, _ = _attempted(design, glued, coupling)
+            counts, told, _ = _attempted(design, glued, coupling, glue)
             if counts is not None:
                 return counts, told
     return alone[:2]
 
 
-def _attempted(design: Design, glued: Glued, coupling: Coupling) -> tuple[Counts | None, Found, bool]:
+def _attempted(design: Design, glued: Glued, coupling: Coupling, glue: Glue) -> tuple[Counts | None, Found, bool]:
     """The counts, or what stands against them, and whether it does so however the sizes are coupled."""
     joins, design = design.joins, replace(design, joins=edge_by_edge(design.joins, glued))
     matched = tuple(join for join in design.joins if movers(design, join))
@@ -97,10 +101,10 @@ def _attempted(design: Design, glued: Glued, coupling: Coupling) -> tuple[Counts
         answers, told, _ = _answered(design, programme, terms, answers)
         if told:
             return None, told, False
-    counts, told = _counted(replace(design, joins=joins), glued, programme, terms, answers, coupling.together)
+    counts, told = _counted(replace(design, joins=joins), glued, programme, terms, answers, coupling.together, glue)
     if counts is None:
         return None, told, False
-    return counts, tuple(let_go(design, graded, _values(answers), coupling)), True
+    return counts, (*told, *let_go(design, graded, _values(answers), coupling)), True
 
 
 def programme_of(design: Design, matched: Sequence[Join] = ()) -> tuple[Programme, dict[str, tuple[PieceTerms, ...]]]:
@@ -213,6 +217,7 @@ def _counted(
     terms: dict[str, tuple[PieceTerms, ...]],
     answers: Answers,
     together: bool,
+    glue: Glue,
 ) -> tuple[Counts | None, Found]:
     values = _values(answers)
     exact = [values[number] for number in range(len(programme.variables))]
@@ -221,20 +226,21 @@ def _counted(
     made = {piece.name: sized_pieces(design, piece, terms[piece.name], values, together) for piece in design.pieces}
     count = range(len(design.sizes))
     pieces = [_hung(design, glued, tuple(made[p.name][i] for p in design.pieces)) for i in count]
-    bands: list[tuple[SizedBand, ...]] = [
-        tuple(sized_band(design, b, i, pieces[i], glued.lines_of(b.name)) for b in design.bands) for i in count
-    ]
+    design, again, in_parts = parted(design, glued, pieces, glue)
+    bands = bands_of(design, again, pieces)
     told = (
         *uneven_edges(design, pieces),
-        *unmet_joins(design, glued, pieces),
+        *unmet_joins(design, again, pieces),
         *short_starts(design, pieces),
         *rates_not_kept(design, pieces),
         *panels_crossed(design, pieces),
         *motifs_outside(design, pieces),
         *repeats_cut(design, pieces),
         *unmatched(design, pieces),
-        *bands_too_wide(design, bands),
+        *bands_too_wide(design, again, pieces, bands),
         *crowded_holes(design, bands),
+        *holes_at_edges(design, pieces),
+        *ribs_without_columns(design, pieces, bands),
     )
     if told:
         return None, told
@@ -245,12 +251,12 @@ def _counted(
             bands[i],
             tuple(sized_join(design, join, i, pieces[i]) for join in design.joins),
             tuple(d for p, s in zip(design.pieces, pieces[i], strict=True) for d in deviations(design, p, s, i)),
-            tuple(sized_seam(design, seam, i, pieces[i]) for seam in glued.seams),
+            tuple(sized_seam(design, seam, i, pieces[i]) for seam in again.seams),
         )
         for i in count
     )
     solved = tuple(Component(_pieces(part), answer.status, answer.objective, answer.bound) for part, answer in answers)
-    return Counts(garments, solved), ()
+    return Counts(garments, solved, (design.bands, again) if in_parts else None), in_parts
 
 
 def _hung(design: Design, glued: Glued, pieces: tuple[SizedPiece, ...]) -> tuple[SizedPiece, ...]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from itertools import zip_longest
 
 from walewright.design.model import EdgeRun
 from walewright.solve.model import Phrase, SizedRun
@@ -27,8 +28,9 @@ def turned_runs(run: EdgeRun, whose: str, spans: Sequence[Span]) -> tuple[SizedR
         if len(known) == len(gaps):
             apart = frozenset(number for found in known for number in found)
             made = [_moved(sized.phrases, of_size, apart) for sized, of_size in zip(model, known, strict=True)]
-            worked = [any(phrase.times for phrase in alike) for alike in zip(*made, strict=True)]
-            kept = (tuple(p for p, some in zip(phrases, worked, strict=True) if some) for phrases in made)
+            # A size may have more phrases than another.
+            worked = [any(phrase and phrase.times for phrase in alike) for alike in zip_longest(*made)]
+            kept = (tuple(p for p, some in zip(phrases, worked, strict=False) if some) for phrases in made)
             return tuple(replace(sized, phrases=phrases) for sized, phrases in zip(model, kept, strict=True))
     return edge_runs(run, whose, spans)
 

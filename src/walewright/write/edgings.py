@@ -89,9 +89,8 @@ def pick_up_along(s: Said) -> Phrase:
 
 def _beginning(s: Said) -> tuple[Run, Run, Run]:
     """The needles that a rib's count outwards begins with, and which of the wales it takes."""
-    every = s.graded("every")
-    right = Graded(tuple(None if e is None else e // 2 for e in every.values), s.group)
-    left = Graded(tuple(None if e is None else -1 - e // 2 for e in every.values), s.group)
+    every, right = s.graded("every"), s.graded("begin")
+    left = Graded(tuple(None if b is None else -1 - b for b in right.values), s.group)
     return left.needle(), right.needle(), every.ordinal()
 
 
@@ -105,7 +104,11 @@ def latch_rib(s: Said) -> Phrase:
     )
 
 
-_SOONER = {"": "", "disturbed": ", sooner where its st is about to be moved, cast off, held, taken off or hung with another"}
+_SOONER = {
+    "": "",
+    "disturbed": " and never deeper than to the RC named before, sooner where its st is about to be moved, cast off, held, taken "
+    "off or hung with another",
+}
 
 
 def _at_rows(s: Said) -> tuple[str | Run, ...]:

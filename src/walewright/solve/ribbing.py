@@ -1,0 +1,111 @@
+"""Latched ribs on few stitches: whether there is a column to latch up at all."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from math import ceil
+
+from walewright.design.model import Design, Fabric, Piece, Zone
+from walewright.report.model import Diagnostic, Label, Span
+from walewright.solve.model import SizedBand, SizedPiece, rib_begin, widest_of
+
+LEAST = 3
+"""Stitches of the narrowest rib: a column between two end needles."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Rib:
+    """A rib as it is written: `what` is in `fabric`, and how it lies in each size (first and last slot of the width, and of a
+    panel those of the panel)."""
+
+    fabric: Fabric
+    what: str
+    span: Span
+    lies: tuple[tuple[tuple[int, int], tuple[int, int] | None], ...]
+
+
+def ribs_without_columns(
+    design: Design, garments: Sequence[Sequence[SizedPiece]], bands: Sequence[Sequence[SizedBand]]
+) -> Iterator[Diagnostic]:
+    """A message for each rib that has no column but those of the end needles in some size; `garments[i]` and `bands[i]` are
+    those of size i."""
+    for rib in _ribs(design, garments, bands):
+        bare = {
+            design.sizes[i]: width[1] - width[0] + 1
+            for i, (width, panel) in enumerate(rib.lies)
+            if rib_begin(rib.fabric.rib_every, *width, panel) is None
+        }
+        if not bare:
+            continue
+        if any(panel for _, panel in rib.lies):
+            notes = tuple(f"{size}: it lies on an end needle" for size in bare)
+            helps: tuple[str, ...] = ("move the panel inwards",)
+        else:
+            notes = tuple(f"{size}: {count} {'stitch' if count == 1 else 'stitches'}" for size, count in bare.items())
+            least = ceil(LEAST / rib.fabric.stitches_per_cm * 10) / 10
+            helps = (f"make it {LEAST} stitches wide or more ({least:g} cm)", "or knit it in a fabric that is no rib")
+        yield Diagnostic(
+            "rib-without-column",
+            f"{rib.what} has no stitch that its rib could be latched up on",
+            (Label(rib.span, "too narrow for a rib"), Label(rib.fabric.origin.span, "latched rib")),
+            (*notes, "the two end needles are never latched up: the edge would run"),
+            helps,
+            sizes=tuple(bare) if len(bare) < len(design.sizes) else (),
+        )
+
+
+def _ribs(design: Design, garments: Sequence[Sequence[SizedPiece]], bands: Sequence[Sequence[SizedBand]]) -> Iterator[_Rib]:
+    for number, piece in enumerate(design.pieces):
+        yield from _of_piece(design, piece, [pieces[number] for pieces in garments])
+    for number, band in enumerate(design.bands):
+        fabric = design.fabric(design.edging(band.edging).fabric)
+        if fabric.rib_every:
+            lies = tuple((_centred(of[number].stitches), None) for of in bands)
+            yield _Rib(fabric, f"band `{band.name}`", band.origin.span, lies)
+
+
+def _of_piece(design: Design, piece: Piece, sizes: Sequence[SizedPiece]) -> Iterator[_Rib]:
+    own = design.fabric(piece.fabric)
+    if own.rib_every:
+        lies = tuple((_narrowest(sized), None) for sized in sizes)
+        yield _Rib(own, f"the {piece.name}", piece.origin.span, lies)
+    for number, zone in enumerate(piece.zones):
+        fabric = design.fabric(zone.fabric)
+        if fabric.rib_every:
+            yield _Rib(fabric, _called(zone, piece), zone.origin.span, tuple(_zone(sized, number) for sized in sizes))
+    edging = design.edging(piece.start_edging) if piece.start_edging else None
+    if edging is not None and design.fabric(edging.fabric).rib_every:
+        lies = tuple((_centred(sized.start), None) for sized in sizes)
+        yield _Rib(design.fabric(edging.fabric), f"`{edging.name}` of the {piece.name}", piece.origin.span, lies)
+
+
+def _called(zone: Zone, piece: Piece) -> str:
+    return f"{'' if zone.width is None else 'the panel of '}`{zone.fabric}` in the {piece.name}"
+
+
+def _narrowest(sized: SizedPiece) -> tuple[int, int]:
+    """The width of the stretch in its own fabric that is narrowest where it is widest: it too has to have a column."""
+    return min((widest_of(sized, *rows) for rows in _own_rows(sized)), key=_stitches, default=(-LEAST, LEAST))
+
+
+def _own_rows(sized: SizedPiece) -> Iterator[tuple[int, int]]:
+    """Rows in the piece's own fabric, between its zones over the whole width."""
+    at = 0
+    for begin, end in [*sorted((z.from_row, z.to_row) for z in sized.zones if z.first > z.last), (sized.rows, sized.rows)]:
+        if begin > at:
+            yield at, begin
+        at = max(at, end)
+
+
+def _zone(sized: SizedPiece, number: int) -> tuple[tuple[int, int], tuple[int, int] | None]:
+    zone = sized.zones[number]
+    return widest_of(sized, zone.from_row, zone.to_row), None if zone.first > zone.last else (zone.first, zone.last)
+
+
+def _stitches(ends: tuple[int, int]) -> int:
+    return ends[1] - ends[0]
+
+
+def _centred(stitches: int) -> tuple[int, int]:
+    return -(stitches // 2), stitches - stitches // 2 - 1
