@@ -68,7 +68,15 @@ def compile(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome
     `shipped` are the tables and machines that a source can name, `changes` the knitter's own sizes, tensions and
     measurements. Goes as far as it can and never raises for a fault of the author's.
     """
-    outcome = _understand(Outcome(file, text), shipped, changes)
+    outcome = counted(text, file, shipped, changes)
+    if outcome.counts is None or has_errors(outcome.diagnostics):
+        return outcome
+    return _prove(_worn(_knit_and_write(outcome)))
+
+
+def counted(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome:
+    """As `compile`, as far as the stitches and rows of every size."""
+    outcome = understood(text, file, shipped, changes)
     if outcome.design is None or has_errors(outcome.diagnostics):
         return outcome
     return from_design(outcome)
@@ -79,10 +87,12 @@ def from_design(outcome: Outcome) -> Outcome:
     outcome = _put_together(outcome)
     if outcome.glued is None or has_errors(outcome.diagnostics):
         return outcome
-    outcome = _count(outcome)
-    if outcome.counts is None or has_errors(outcome.diagnostics):
-        return outcome
-    return _prove(_worn(_knit_and_write(outcome)))
+    return _count(outcome)
+
+
+def understood(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome:
+    """As `compile`, as far as what the source means."""
+    return _understand(Outcome(file, text), shipped, changes)
 
 
 def _understand(outcome: Outcome, shipped: Shipped, changes: Changes) -> Outcome:

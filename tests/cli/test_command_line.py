@@ -28,6 +28,12 @@ Said = pytest.CaptureFixture[str]
         (["check", "x.wale", "--size", ","], "option-value", "--size"),
         (["check", "x.wale", "--tension", "plain"], "option-value", "--tension"),
         (["check", "x.wale", "--measure", "=4 cm"], "option-value", "--measure"),
+        (["check", "x.wale", "--tension", "plain=17 stitches"], "bad-tension", "17 stitches"),
+        (["check", "x.wale", "--measure", "length=60"], "bad-measure", "60"),
+        (["check", "x.wale", "--swatch", "plain=40 st"], "bad-swatch", "40 st"),
+        (["check", "x.wale", "--dial", "plain=6 7"], "bad-dial", "6 7"),
+        (["check", "x.wale", "--yarn", "wool=thick"], "bad-ball", "thick"),
+        (["check", "x.wale", "--bed", "a b"], "bad-bed", "a b"),
         (["check", "x.wale", "--measure", "a=4 cm", "--measure", "a=5 cm"], "option-value", "twice"),
     ],
 )
@@ -50,11 +56,15 @@ def test_a_wrong_command_line(arguments: list[str], code: str, shown: str, capsy
         (["--tension", "plain=17"], "bad-tension", "17", 2),
         (["--tension", "plain=17 stitches"], "bad-tension", "17 stitches", 2),
         (["--tension", "plain=0 st 24 rows"], "bad-tension", "0 st", 2),
-        (["--tension", "plain=60 st 80 rows"], "wider-than-bed", "piece back", 1),
+        (["--tension", "plain=60 st 80 rows"], "given-too-far", "plain=60 st 80 rows", 1),
         (["--measure", "lenght=60 cm"], "unknown-name", "lenght", 1),
         (["--measure", "length=60"], "bad-measure", "60", 2),
         (["--measure", "length=long"], "bad-measure", "long", 2),
-        (["--measure", "length=5 cm"], "levels-fall", "underarm", 1),
+        (["--measure", "length=5 cm"], "given-too-far", "underarm", 1),
+        (["--dial", "plane=6", "--tension", "plain=17 st 24 rows"], "unknown-name", "plane", 1),
+        (["--measure", "half=30 cm"], "worked-out-measure", "half=30 cm", 1),
+        (["--bed", "bulkie"], "unknown-name", "bulkie", 1),
+        (["--measure", "chest=300 cm"], "given-too-far", "chest=300 cm", 1),
     ],
 )
 def test_an_option_that_does_not_fit_the_source_is_shown_in_place(
@@ -75,7 +85,9 @@ def test_the_version(capsys: Said) -> None:
     assert capsys.readouterr().out == f"walewright {walewright.__version__}\n"
 
 
-@pytest.mark.parametrize("command", [[], ["--help"], ["build", "--help"], ["check", "--help"], ["format", "--help"]])
+@pytest.mark.parametrize(
+    "command", [[], ["--help"], ["build", "--help"], ["check", "--help"], ["format", "--help"], ["choices", "--help"]]
+)
 def test_help(command: list[str], capsys: Said) -> None:
     assert main(command) == 0
     assert "FILE" in capsys.readouterr().out or not command or command == ["--help"]

@@ -6,9 +6,10 @@ import pytest
 from drawing import piece, plain, said, sound
 from shaped import only, understood
 
-from walewright.design.changes import Changes, changed_fabrics
+from walewright.design.changes import Changes
 from walewright.design.counts import tex
 from walewright.design.findings import Findings
+from walewright.design.regauged import changed_fabrics
 from walewright.report.model import NOWHERE
 from walewright.source.syntax import YarnCount
 
@@ -89,9 +90,10 @@ def test_yarn_to_a_stitch_is_a_length() -> None:
     assert [d.code for d in said(plain(swatch=swatch.format("14 cm")), piece())] == ["absurd-swatch"]
 
 
-def test_at_another_tension_an_area_takes_as_much_yarn_as_before() -> None:
+def test_at_another_tension_a_loop_is_longer_by_the_root_of_a_stitchs_area() -> None:
     fabric = sound(plain(swatch="    swatch 40 stitches by 60 rows = 20 cm by 15 cm, 14 mm to a stitch\n"), piece()).fabric("plain")
-    changed = changed_fabrics({"plain": fabric}, Changes(tensions={"plain": "16 st 20 rows"}), Findings())["plain"]
+    changes = Changes(tensions={"plain": "16 st 20 rows"})
+    changed = changed_fabrics({"plain": fabric}, {}, changes, ("plain",), Findings())["plain"]
     assert changed is not None
-    before, after = (f.loop_cm * f.stitches_per_cm * f.rows_per_cm for f in (fabric, changed))
+    before, after = (f.loop_cm**2 * f.stitches_per_cm * f.rows_per_cm for f in (fabric, changed))
     assert after == pytest.approx(before)

@@ -10,6 +10,7 @@ from pathlib import Path
 import pytest
 
 from walewright.design import Changes, Shipped, understand
+from walewright.design.changes import ATTRIBUTES
 from walewright.report.codes import DESIGN
 from walewright.report.model import Diagnostic, Severity
 from walewright.source import read
@@ -39,10 +40,13 @@ def blocks(code: str, kind: str) -> list[str]:
 def changes(command: str) -> Changes:
     """What a command on a page asks for."""
     words = shlex.split(command)
-    given = dict(zip(words[3::2], words[4::2], strict=True))
-    pairs = {option: dict([value.split("=", 1)]) for option, value in given.items() if option != "--size"}
-    sizes = tuple(given["--size"].split(",")) if "--size" in given else None
-    return Changes(sizes, pairs.get("--tension", {}), pairs.get("--measure", {}))
+    given = list(zip(words[3::2], words[4::2], strict=True))
+    sizes = [tuple(value.split(",")) for option, value in given if option == "--size"]
+    pairs = {
+        field: dict(value.split("=", 1) for option, value in given if option == f"--{kind}") for kind, field in ATTRIBUTES.items()
+    }
+    bed = "".join(value for option, value in given if option == "--bed")
+    return Changes(sizes[0] if sizes else None, **pairs, bed=bed)  # type: ignore[arg-type]
 
 
 def understood(text: str, shipped: Shipped, wanted: Changes) -> tuple[bool, tuple[Diagnostic, ...]]:

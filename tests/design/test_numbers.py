@@ -62,13 +62,13 @@ def test_what_is_told_of_many_names_stays_short() -> None:
 
 def test_a_chain_of_definitions_is_walked_once(monkeypatch: pytest.MonkeyPatch) -> None:
     looked: list[int] = []
-    plain = values._names
+    plain = values.names
 
     def counted(expression: object) -> object:
         looked.append(1)
         return plain(expression)  # type: ignore[arg-type]
 
-    monkeypatch.setattr(values, "_names", counted)
+    monkeypatch.setattr(values, "names", counted)
     many = 1500
     lets = "\n".join(f"let a{i} = a{i + 1} + 1 mm" for i in range(many)) + f"\nlet a{many} = 1 cm"
     assert told(lets, piece()) == []

@@ -56,7 +56,7 @@ def test_the_published_figures_are_credited(shipped: Shipped) -> None:
 
 
 def test_a_knitter_makes_it_their_own(shipped: Shipped) -> None:
-    own = design(shipped, Changes(("L",), {"plain": "13 st 19 rows"}, {"bust": "100 cm", "armhole": "22 cm"}))
+    own = design(shipped, Changes(("L",), {"plain": "13 st 19 rows"}, {"bust": "100 cm", "biceps": "32 cm"}))
     assert own.sizes == ("L",)
     assert own.piece("back").start_width == (54.0,)
     assert own.fabric("plain").rows_per_cm == 1.9

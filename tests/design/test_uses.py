@@ -172,7 +172,7 @@ OTHER_NAMES = {
 WORDS = {
     "text", "key", "title", "unit", "label", "system", "colour", "stitch", "tension", "fit", "face", "symbol", "kind", "hung_first",
     "way", "when", "cast_off", "fold_tension", "inside_tension", "purpose", "relation", "because", "op", "function", "which",
-    "path", "called", "taken", "edge", "shape", "facing", "next_copy",
+    "path", "called", "taken", "edge", "shape", "facing", "next_copy", "about",
 }  # fmt: skip
 """Fields with words of the language, the author's texts, or names that are given where they stand."""
 

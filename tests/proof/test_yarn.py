@@ -12,9 +12,9 @@ from hypothesis import strategies as st
 
 from walewright.cli.sources import shipped
 from walewright.design import Changes
-from walewright.design.changes import changed_fabrics
 from walewright.design.findings import Findings
 from walewright.design.model import Design, Yarn
+from walewright.design.regauged import changed_fabrics
 from walewright.pipeline import compile
 from walewright.proof.plain_knit import KW_WET, loop_length_cm
 from walewright.proof.spent import Spent, Tally
@@ -241,7 +241,7 @@ def test_a_swatch_stays_as_large_at_any_tension(design: Design, tighter: float, 
     for by, up in ((looser, looser), (1.0, 1.0), (tighter, taller)):
         asked = f"{10 * knit.stitches_per_cm * by:.3f} st {10 * knit.rows_per_cm * up:.3f} rows"
         told = Findings()
-        (regraded_knit,) = changed_fabrics({"plain": knit}, Changes(tensions={"plain": asked}), told).values()
+        (regraded_knit,) = changed_fabrics({"plain": knit}, {}, Changes(tensions={"plain": asked}), ("plain",), told).values()
         assert told.all() == ()
         assert regraded_knit is not None
         # A piece of half a square metre.

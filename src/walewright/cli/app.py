@@ -17,9 +17,33 @@ SizeOption = Annotated[list[str], typer.Option("--size", metavar="SIZE", help="O
 TensionOption = Annotated[
     list[str], typer.Option("--tension", metavar="FABRIC=TENSION", help='Your own tension over 10 cm, as "plain=17 st 24 rows".')
 ]
+SwatchOption = Annotated[
+    list[str],
+    typer.Option(
+        "--swatch",
+        metavar="FABRIC=SWATCH",
+        help='Your own swatch as you measured and weighed it, as "plain=40 st 60 rows 23.5 cm 21 cm 28 g".',
+    ),
+]
 MeasureOption = Annotated[
     list[str],
     typer.Option("--measure", metavar="NAME=LENGTH", help='Your own measurement, as "length=60 cm".'),
+]
+YarnOption = Annotated[
+    list[str],
+    typer.Option("--yarn", metavar="YARN=LABEL, BALL", help='Your own yarn and its ball, as "wool=my wool, 50 g = 120 m".'),
+]
+DialOption = Annotated[
+    list[str],
+    typer.Option("--dial", metavar="FABRIC=NUMBER", help='The number of your tension dial, as "plain=6".'),
+]
+BedOption = Annotated[
+    str,
+    typer.Option(
+        "--bed",
+        metavar="BED",
+        help='Your own bed: a shipped one, as "standard", facts, as "needles=180, pitch=4.5 mm", or a file with a `machine` block.',
+    ),
 ]
 
 app = typer.Typer(
@@ -91,12 +115,17 @@ def check(
     files: Files,
     size: SizeOption = [],  # noqa: B006 - the option parser copies it
     tension: TensionOption = [],  # noqa: B006
+    swatch: SwatchOption = [],  # noqa: B006
     measure: MeasureOption = [],  # noqa: B006
+    yarn: YarnOption = [],  # noqa: B006
+    dial: DialOption = [],  # noqa: B006
+    bed: BedOption = "",
 ) -> int:
     """Work out and prove every size, and print the counts. Writes nothing."""
     from walewright.cli.check import check as run_check
+    from walewright.cli.options import Asked
 
-    return run_check(context.obj, files, size, tension, measure)
+    return run_check(context.obj, files, Asked(size, tension, swatch, measure, yarn, dial, bed))
 
 
 @app.command()
@@ -106,7 +135,11 @@ def build(
     out: Annotated[str, typer.Option("--out", metavar="DIR", help="Folder for what is built; made if missing.")] = "out",
     size: SizeOption = [],  # noqa: B006
     tension: TensionOption = [],  # noqa: B006
+    swatch: SwatchOption = [],  # noqa: B006
     measure: MeasureOption = [],  # noqa: B006
+    yarn: YarnOption = [],  # noqa: B006
+    dial: DialOption = [],  # noqa: B006
+    bed: BedOption = "",
     paper: Annotated[str, typer.Option("--paper", metavar="PAPER", help="a4 or letter.")] = "a4",
     units: Annotated[str, typer.Option("--units", metavar="UNITS", help="cm, in or both.")] = "cm",
     formats: Annotated[
@@ -115,14 +148,27 @@ def build(
 ) -> int:
     """Print proven patterns: NAME.pdf, NAME.html, NAME.txt and NAME.plan.json."""
     from walewright.cli.build import build as run_build
-    from walewright.cli.options import printing
+    from walewright.cli.options import Asked, printing
 
     line: CommandLine = context.obj
     wanted, faults = printing(line, paper, units, formats)
     if wanted is None:
         console.report(faults, {FILE: line.text})
         return 2
-    return run_build(line, files, out, wanted, size, tension, measure)
+    return run_build(line, files, out, wanted, Asked(size, tension, swatch, measure, yarn, dial, bed))
+
+
+@app.command()
+def choices(
+    context: typer.Context,
+    files: Files,
+    size: SizeOption = [],  # noqa: B006
+) -> int:
+    """List what a knitter can give in place of the source's own: sizes, measurements, tensions, yarns and bed. Writes nothing."""
+    from walewright.cli.choices import choices as run_choices
+    from walewright.cli.options import Asked
+
+    return run_choices(context.obj, files, Asked(size))
 
 
 @app.command("format")

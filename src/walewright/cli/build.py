@@ -21,22 +21,15 @@ if TYPE_CHECKING:
     from walewright.pipeline import Outcome
 
 
-def build(
-    line: CommandLine,
-    files: Sequence[str],
-    out: str,
-    printing: options.Printing,
-    sizes: Sequence[str],
-    tensions: Sequence[str],
-    measures: Sequence[str],
-) -> int:
+def build(line: CommandLine, files: Sequence[str], out: str, printing: options.Printing, asked: options.Asked) -> int:
     """Compile each file and write its pages into the folder `out`. Returns the exit code."""
-    changes, faults = options.changes(line, sizes, tensions, measures)
+    wanted = options.wanted(line, asked)
+    changes = wanted.changes
     out = out or os.curdir
     today, undated = world.today()
-    faults = (*faults, *(unfit_names(line, files) or unfit_outputs(line, files, out, printing.formats)))
+    faults = (*wanted.faults, *(unfit_names(line, files) or unfit_outputs(line, files, out, printing.formats)))
     if changes is None or today is None or faults:
-        console.report((*faults, *((undated,) if undated else ())), {FILE: line.text})
+        console.report((*faults, *((undated,) if undated else ())), {FILE: line.text, **wanted.texts})
         return 2
     unsettled = world.settle(out)
     if unsettled is not None:
@@ -50,7 +43,7 @@ def build(
             name = PurePath(file).stem
             bar.step(f"proving {name}")
             outcome = sources.compile_file(file, shipped, changes)
-            console.report(line.placed(outcome.diagnostics), {file: outcome.text, FILE: line.text})
+            console.report(line.placed(outcome.diagnostics), {file: outcome.text, FILE: line.text, **wanted.texts})
             if not outcome.proven:
                 return options.exit_code(outcome.diagnostics)
             made = _render(outcome, printing, today, lambda form: bar.step(f"printing {name} as {form}"))

@@ -9,6 +9,7 @@ from walewright.cli import console, options, sources
 from walewright.cli.command_line import FILE, CommandLine
 from walewright.cli.each import each
 from walewright.cli.sources import unfit_names
+from walewright.cli.tables import plain
 from walewright.cli.worn_tables import worn_tables
 from walewright.report.columns import named
 
@@ -19,18 +20,19 @@ if TYPE_CHECKING:
     from walewright.proof.model import Measure
 
 
-def check(line: CommandLine, files: Sequence[str], sizes: Sequence[str], tensions: Sequence[str], measures: Sequence[str]) -> int:
+def check(line: CommandLine, files: Sequence[str], asked: options.Asked) -> int:
     """Compile each file and print its table. Returns the exit code."""
-    changes, faults = options.changes(line, sizes, tensions, measures)
-    faults = (*faults, *unfit_names(line, files))
+    wanted = options.wanted(line, asked)
+    changes = wanted.changes
+    faults = (*wanted.faults, *unfit_names(line, files))
     if changes is None or faults:
-        console.report(faults, {FILE: line.text})
+        console.report(faults, {FILE: line.text, **wanted.texts})
         return 2
     shipped = sources.shipped()
 
     def one(file: str) -> int:
         outcome = sources.compile_file(file, shipped, changes)
-        console.report(line.placed(outcome.diagnostics), {file: outcome.text, FILE: line.text})
+        console.report(line.placed(outcome.diagnostics), {file: outcome.text, FILE: line.text, **wanted.texts})
         if not outcome.proven:
             return options.exit_code(outcome.diagnostics)
         console.say(summary(outcome))
@@ -51,7 +53,7 @@ def summary(outcome: Outcome) -> str:
     tables += [_piece_table(outcome, index) for index in range(len(sizes[0].pieces))] if sizes else []
     if sizes and sizes[0].joins:
         tables.append(_join_table(outcome))
-    return "\n\n".join((head, *(_plain(table) for table in tables if table.row_count), _left_over(outcome)))
+    return "\n\n".join((head, *(plain(table) for table in tables if table.row_count), _left_over(outcome)))
 
 
 def _yarn_table(outcome: Outcome) -> Table:
@@ -153,13 +155,3 @@ def _join_table(outcome: Outcome) -> Table:
         if any(j.longer_cm for j in found):
             table.add_row("", "cm longer wanted/knitted", *(f"{j.longer_cm:.1f}/{j.one_cm - j.other_cm:.1f}" for j in found))
     return table
-
-
-def _plain(table: Table) -> str:
-    from rich.console import Console
-
-    # A table is wider than most terminals with eight sizes; the terminal's own wrapping is better than cut cells.
-    paper = Console(width=1000, no_color=True, highlight=False)
-    with paper.capture() as printed:
-        paper.print(table)
-    return "\n".join(row.rstrip() for row in printed.get().splitlines())

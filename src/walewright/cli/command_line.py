@@ -13,6 +13,8 @@ from walewright.report.model import Diagnostic, Label, Span
 
 FILE = "command line"
 
+COMMANDS = "the commands are check, choices, build and format"
+
 OPTION = re.compile(r" \(option (--\w+)(?: ([^()]+))?\)$")
 
 
@@ -54,8 +56,23 @@ class CommandLine:
         named = None if diagnostic.labels else OPTION.search(diagnostic.message)
         if named is None:
             return diagnostic
-        at = (named[2] or "", named[1])
-        return replace(diagnostic, message=diagnostic.message[: named.start()], labels=(Label(self.span(*at)),))
+        place = self._given(named[1], named[2] or "")
+        return replace(diagnostic, message=diagnostic.message[: named.start()], labels=(Label(place),))
+
+    def _given(self, option: str, name: str) -> Span:
+        """Where an option gives something of that name: a fabric may be named by several options."""
+        at = len("walewright") + 1
+        before = ""
+        for argument in self.arguments:
+            typed = len(shlex.quote(argument))
+            joined = argument.startswith(f"{option}=")
+            value = argument.removeprefix(f"{option}=") if joined else argument
+            named = not name or value.partition("=")[0].strip() == name
+            if named and (joined or before == option):
+                return Span(FILE, at, at + typed)
+            at += typed + 1
+            before = argument
+        return self.span(name, option)
 
     def usage_fault(self, fault: TyperException) -> Diagnostic:
         """What the option parser refused, as a coded diagnostic."""
@@ -78,7 +95,7 @@ class CommandLine:
                 f"there is no command {word!r}",
                 at=(word,),
                 label="not known",
-                helps=("the commands are check, build and format",),
+                helps=(COMMANDS,),
             )
         if message.startswith("Missing"):
             return self._missing(fault, message)
@@ -95,7 +112,7 @@ class CommandLine:
                 "there is no command",
                 at=(),
                 label="one is wanted here",
-                helps=("the commands are check, build and format",),
+                helps=(COMMANDS,),
             )
         if any(n.startswith("-") for n in names):
             return self.fault(

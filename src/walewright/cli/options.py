@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Literal, cast, get_args
 
 from walewright.cli.command_line import CommandLine
@@ -11,6 +11,7 @@ from walewright.report.model import Diagnostic
 
 if TYPE_CHECKING:
     from walewright.design import Changes
+    from walewright.source.syntax import Machine
 
 Paper = Literal["a4", "letter"]
 Units = Literal["cm", "in", "both"]
@@ -29,25 +30,79 @@ class Printing:
     formats: tuple[str, ...] = FORMATS
 
 
-def changes(
-    line: CommandLine, sizes: Sequence[str], tensions: Sequence[str], measures: Sequence[str]
-) -> tuple[Changes | None, tuple[Diagnostic, ...]]:
-    """The knitter's own sizes, tensions ("plain=17 st 24 rows") and measurements ("bust=104 cm")."""
-    from walewright.design import Changes
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """The texts of the options that say what a knitter gives, as they were typed."""
+
+    sizes: Sequence[str] = ()
+    tensions: Sequence[str] = ()
+    swatches: Sequence[str] = ()
+    measures: Sequence[str] = ()
+    yarns: Sequence[str] = ()
+    dials: Sequence[str] = ()
+    bed: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    """What is given, or, with None, why it cannot be taken. `texts`: the text of a bed's file by its name, for its messages."""
+
+    changes: Changes | None
+    faults: tuple[Diagnostic, ...]
+    texts: Mapping[str, str] = field(default_factory=dict)
+
+
+PAIRS = (
+    ("--tension", "tensions", "plain=17 st 24 rows"),
+    ("--swatch", "swatches", "plain=40 st 60 rows 23.5 cm 21 cm 28 g"),
+    ("--measure", "measures", "length=60 cm"),
+    ("--yarn", "yarns", "wool=my wool, 50 g = 120 m"),
+    ("--dial", "dials", "plain=6"),
+)
+"""Options that give something by its name: the option, its field, an example."""
+
+
+def wanted(line: CommandLine, asked: Asked) -> Wanted:
+    """The knitter's own sizes, tensions, swatches, measurements, yarns, dials and bed. What does not read is told here, with its
+    place in the command line; whether it suits the source is asked when the source is read."""
+    from walewright.design import Changes, malformed
 
     faults: list[Diagnostic] = []
-    wanted = tuple(name for text in sizes for name in _listed(text))
-    if sizes and not wanted:
+    sizes = tuple(name for text in asked.sizes for name in _listed(text))
+    if asked.sizes and not sizes:
         help_ = "write a size of the source, as --size M"
         faults.append(line.fault("option-value", "no size is named", at=("--size",), helps=(help_,)))
-    tension_of = _pairs(line, "--tension", tensions, "plain=17 st 24 rows", faults)
-    measure_of = _pairs(line, "--measure", measures, "length=60 cm", faults)
-    if faults:
-        return None, tuple(faults)
-    return Changes(sizes=wanted or None, tensions=tension_of, measures=measure_of), ()
+    pairs = {name: _pairs(line, option, getattr(asked, name), example, faults) for option, name, example in PAIRS}
+    own, texts = _own_bed(line, asked.bed, faults) if asked.bed.endswith(BED_FILE) else (None, {})
+    changes = Changes(sizes=sizes or None, **pairs, bed="" if own or texts else asked.bed, own_bed=own)
+    faults += line.placed(malformed(changes)) if not faults else ()
+    return Wanted(None if faults else changes, tuple(faults), texts)
 
 
-MALFORMED = frozenset({"bad-tension", "bad-measure"})
+BED_FILE = ".wale"
+
+
+def _own_bed(line: CommandLine, file: str, faults: list[Diagnostic]) -> tuple[Machine | None, dict[str, str]]:
+    """The one bed that a file describes, as a source would."""
+    from walewright import world
+    from walewright.source import read
+    from walewright.source.syntax import Machine, Text
+
+    text, fault = world.read_source(file)
+    if text is None:
+        faults += (fault,) if fault is not None else ()
+        return None, {file: ""}
+    tree, unread = read(file, text)
+    faults += unread
+    beds = [s for s in tree.statements if isinstance(s, Machine)]
+    if not unread and (len(beds) != 1 or any(not isinstance(s, Machine | Text) for s in tree.statements)):
+        what = "no bed" if not beds else "more than a bed"
+        help_ = "write one `machine` block in it, such as `machine mine` with `needles 180` and `pitch 4.5 mm`"
+        faults.append(line.fault("option-value", f"--bed: {file} describes {what}", at=(file, "--bed"), helps=(help_,)))
+    return (beds[0] if beds else None), {file: text}
+
+
+MALFORMED = frozenset({"bad-ball", "bad-bed", "bad-dial", "bad-measure", "bad-swatch", "bad-tension"})
 """Codes of values that are not what their option takes; told by `design`, which reads them."""
 
 

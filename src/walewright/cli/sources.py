@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from time import monotonic
 from typing import TYPE_CHECKING
 
 from walewright import world
@@ -15,6 +16,10 @@ if TYPE_CHECKING:
     from walewright.design import Changes, Shipped
 
 
+LONGEST_SEARCH_S = 20.0
+"""How long the limits of what was given are looked for; what is known by then is told."""
+
+
 def shipped() -> Shipped:
     """Every size table, machine profile and shape of this installation, by its file's name."""
     from walewright.design import Shipped
@@ -23,17 +28,36 @@ def shipped() -> Shipped:
         tables=_folder("tables", ".csv"),
         machines=_folder("machines", ".toml"),
         shapes=_folder("shapes", ".wale"),
+        measures=world.shipped_text("patterns", "tables/measures.toml"),
     )
 
 
 def compile_file(file: str, given: Shipped, wanted: Changes) -> Outcome:
     """Read `file` and take it through the pipeline."""
+    from walewright import pipeline, regrade
+    from walewright.regrade import Trials
+
+    text, fault = world.read_source(file)
+    if text is None:
+        return Outcome(file, "", diagnostics=_only(fault))
+    outcome = pipeline.compile(text, file, given, wanted)
+    until = monotonic() + LONGEST_SEARCH_S
+    trials = Trials(
+        lambda changes: pipeline.counted(text, file, given, changes),
+        lambda changes: pipeline.compile(text, file, given, changes),
+        lambda: monotonic() < until,
+    )
+    return regrade.explained(outcome, wanted, trials)
+
+
+def understand_file(file: str, given: Shipped, wanted: Changes) -> Outcome:
+    """Read `file` and understand it, without counting a stitch."""
     from walewright import pipeline
 
     text, fault = world.read_source(file)
     if text is None:
         return Outcome(file, "", diagnostics=_only(fault))
-    return pipeline.compile(text, file, given, wanted)
+    return pipeline.understood(text, file, given, wanted)
 
 
 def unfit_names(line: CommandLine, files: Sequence[str]) -> tuple[Diagnostic, ...]:

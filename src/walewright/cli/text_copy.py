@@ -27,14 +27,16 @@ def text_copy(outcome: Outcome, units: str) -> str:
     long = floats(design, proof)
     parts = (
         _title(design),
+        _regraded(design, units),
         _section("Sizes", (_graded(design.sizes), *_measurements(design, units))),
         _section("Finished", (*_finished(proof, units), *_ease(outcome, units))),
-        _section("Tension", (_tension(fabric, units) for fabric in design.fabrics)),
+        _section("Tension", (_tension(design, fabric, units) for fabric in design.fabrics)),
         _section("Materials", _materials(design, instructions, proof)),
         *(_table(table) for table in (*bobbins(design, proof), *((long,) if long else ()))),
         _section("Abbreviations", (f"{short}: {meaning}" for short, meaning in instructions.abbreviations)),
         _steps(outcome.plain_text, len(design.sizes)),
         _cautions(design),
+        _to_regrade(design, units),
         f"Proven: every size was knitted on the simulated bed by walewright {__version__}, and read back from these words.",
     )
     return "\n\n".join(part for part in parts if part) + "\n"
@@ -43,6 +45,32 @@ def text_copy(outcome: Outcome, units: str) -> str:
 def _title(design: Design) -> str:
     texts = [text for key, text in design.texts if key in ("summary", "difficulty")]
     return "\n".join((design.title, "=" * len(design.title), *(textwrap.fill(text, 96) for text in texts)))
+
+
+def _regraded(design: Design, units: str) -> str:
+    """What this copy was regraded from; empty for the source's own edition."""
+    from walewright.pages.regrading import regraded
+
+    table = regraded(design, units)
+    return (
+        ""
+        if table is None
+        else _section("Regraded", (f"{what}: {own} (in the source {of}) ".strip() for what, own, of in table.rows))
+    )
+
+
+def _to_regrade(design: Design, units: str) -> str:
+    """What can be given, with the source's own figures."""
+    from walewright.pages.regrading import source_of, to_regrade
+
+    found = to_regrade(design, units)
+    rows = [
+        f"{m.name.replace('_', ' ')}: {_lengths(m.values, units)}{f', {m.about}' if m.about else ''} (--measure)"
+        for m in source_of(design).measurements
+    ]
+    rows += [f"{what[:1].lower()}{what[1:]}: {value} ({option})" for what, option, value in found.others.rows]
+    lines = (*found.lines, *rows)
+    return _section("To regrade", (textwrap.fill(line, 94, subsequent_indent="    ") for line in lines))
 
 
 def _section(title: str, lines: Iterable[str]) -> str:
@@ -113,14 +141,17 @@ def _cautions(design: Design) -> str:
     return _section(said.title, lines)
 
 
-def _tension(fabric: Fabric, units: str) -> str:
+def _tension(design: Design, fabric: Fabric, units: str) -> str:
+    from walewright.pages.fabric_words import basis_words, dial_words
     from walewright.pages.supplies import stitch_words
 
     stitches, rows = fabric.stitches_per_cm, fabric.rows_per_cm
     in_cm = f"{stitches * 10:.1f} stitches and {rows * 10:.1f} rows to 10 cm"
     in_inches = f"{stitches * CM_PER_INCH:.2f} stitches and {rows * CM_PER_INCH:.2f} rows to 1 in"
+    basis = basis_words(fabric, bool(design.given)).removesuffix(".")
+    told = f"{_words(fabric.yarn)} at {dial_words(fabric)}" + (f" ({basis[:1].lower()}{basis[1:]})" if basis else "")
     density = {"cm": in_cm, "in": in_inches, "both": f"{in_cm} ({in_inches})"}[units]
-    return f"{_words(fabric.name)}: {density} in {stitch_words(fabric)}, {_words(fabric.yarn)} at tension {fabric.tension}"
+    return f"{_words(fabric.name)}: {density} in {stitch_words(fabric)}, {told}"
 
 
 def _materials(design: Design, instructions: Instructions, proof: Proof) -> list[str]:

@@ -1,4 +1,4 @@
-"""A knitter's changes: fewer sizes, another tension, another body. They stand beside the source, never in it.
+"""A knitter's changes: fewer sizes, another tension, another body, another yarn or bed. They stand beside the source, never in it.
 
 Each comes as a short text ("17 st 24 rows", "104 cm"); what cannot be used is told of with the option it came by, for no
 line of the source stands behind it.
@@ -6,173 +6,183 @@ line of the source stands behind it.
 
 from __future__ import annotations
 
-import re
-from collections.abc import Mapping
-from dataclasses import dataclass, field, replace
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass, field, fields, replace
 
-from walewright.design.findings import Findings, near_help
-from walewright.design.model import Fabric, Measurement, Origin
+from walewright.design.called import look_up, meant
+from walewright.design.findings import Findings, amount, near_help
+from walewright.design.given import WAYS, read_measure
+from walewright.design.model import Measurement, Origin
 from walewright.design.sizes import LARGEST_CM, Graded
-from walewright.design.units import LENGTH, NUMBER, ROWS, STITCHES, Dimension, convert
-from walewright.design.values import LARGEST, Scope, Value
-from walewright.report.model import NOWHERE
-
-TENSION = re.compile(r"\s*(\d+(?:\.\d+)?)\s*([a-z]+)\s*(?:,|by|and|x)?\s*(\d+(?:\.\d+)?)\s*([a-z]+)\s*")
-AMOUNT = re.compile(r"\s*(-?\d+(?:\.\d+)?)\s*([a-z%]*)\s*")
-
-SWATCH_CM = 10.0
-"""A tension is told as stitches and rows to 10 cm, as every yarn label does."""
+from walewright.design.values import names as names_in
+from walewright.report.model import NOWHERE, Diagnostic
+from walewright.source import syntax
 
 
 @dataclass(frozen=True, slots=True)
 class Changes:
-    """`sizes`: names to keep, or None for all. `tensions`: fabric name to "17 st 24 rows" (to 10 cm). `measures`: name of a
-    row or a `let` to "104 cm", for all sizes kept."""
+    """`sizes`: names to keep, or None for all. By name of the fabric: `tensions` ("17 st 24 rows", to 10 cm), `swatches`
+    ("40 st 60 rows 23.5 cm 21 cm 28 g"), `dials` ("6"). `measures`: name of a row to "104 cm", for all sizes kept. `yarns`: name to
+    "my wool, 50 g = 120 m". `bed`: "standard", or facts of the source's ("needles=180"); `own_bed` one that the knitter has
+    described in a file of its own, read."""
 
     sizes: tuple[str, ...] | None = None
     tensions: Mapping[str, str] = field(default_factory=dict)
     measures: Mapping[str, str] = field(default_factory=dict)
+    swatches: Mapping[str, str] = field(default_factory=dict)
+    dials: Mapping[str, str] = field(default_factory=dict)
+    yarns: Mapping[str, str] = field(default_factory=dict)
+    bed: str = ""
+    own_bed: syntax.Machine | None = None
+
+    def texts(self) -> Iterator[tuple[str, str, str]]:
+        """(kind, name, text) of everything given but sizes; the bed has no name."""
+        for kind, attribute in ATTRIBUTES.items():
+            for name, text in getattr(self, attribute).items():
+                yield kind, name, text
+        if self.bed:
+            yield "bed", "", self.bed
+
+    def only(self, kept: Iterable[tuple[str, str]]) -> Changes:
+        """These sizes with nothing given but what is `kept`: (kind, name)."""
+        wanted = set(kept)
+        mappings = {
+            attribute: {name: text for name, text in getattr(self, attribute).items() if (kind, name) in wanted}
+            for kind, attribute in ATTRIBUTES.items()
+        }
+        bed = ("bed", "") in wanted
+        return Changes(self.sizes, **mappings, bed=self.bed if bed else "", own_bed=self.own_bed if bed else None)
+
+    def with_text(self, kind: str, name: str, text: str) -> Changes:
+        """These, with another text for one thing given."""
+        if kind == "bed":
+            return replace(self, bed=text)
+        mappings = {attribute: dict(getattr(self, attribute)) for attribute in ATTRIBUTES.values()}
+        mappings[ATTRIBUTES[kind]][name] = text
+        return Changes(self.sizes, **mappings, bed=self.bed, own_bed=self.own_bed)
+
+    @property
+    def regrade(self) -> bool:
+        """Whether anything but sizes is given."""
+        return any(getattr(self, f.name) for f in fields(self) if f.name != "sizes")
+
+
+ATTRIBUTES = {"measure": "measures", "tension": "tensions", "swatch": "swatches", "dial": "dials", "yarn": "yarns"}
+"""Kind of what is given (the option's own word) to the field of `Changes`."""
+
+
+def option(kind: str, name: str) -> str:
+    """The option that something came by, as messages end with it."""
+    return f"option --{kind} {name}".strip()
+
+
+def malformed(changes: Changes) -> tuple[Diagnostic, ...]:
+    """Every text that does not read, whatever the source; what reads may still be impossible there."""
+    findings = Findings()
+    for kind, name, text in changes.texts():
+        if WAYS[kind].read(text) is None:
+            tell_malformed(kind, name, text, findings)
+    return findings.all()
+
+
+def tell_malformed(kind: str, name: str, text: str, findings: Findings) -> None:
+    """A text that is not what its option takes."""
+    way = WAYS[kind]
+    findings.tell(way.code, f"`{text}` is no {way.what} ({option(kind, name)})", helps=(way.example,))
 
 
 def chosen_sizes(names: tuple[str, ...], changes: Changes, findings: Findings) -> tuple[str, ...]:
     """The sizes to make, in the order of the header; those that do not exist are told of and left out."""
     if changes.sizes is None:
         return names
+    chosen: set[str] = set()
     for size in changes.sizes:
-        if size not in names:
+        found = meant(size, dict.fromkeys(names, ()))
+        chosen.update(found[:1] if len(found) == 1 else ())
+        if len(found) != 1:
             findings.tell(
                 "unknown-size",
-                f"the pattern has no size `{size}` (option --size)",
+                f"the pattern has no size `{size}` (option --size)" if not found else f"`{size}` is several sizes (option --size)",
                 notes=(f"it has {', '.join(names)}",),
                 helps=near_help(size, names),
             )
     if not changes.sizes:
         findings.tell("unknown-size", "no size is named (option --size)", notes=(f"the pattern has {', '.join(names)}",))
     # When none is left, all are read, so that the source's own faults are still told.
-    return tuple(n for n in names if n in changes.sizes) or names
+    return tuple(n for n in names if n in chosen) or names
 
 
-def changed_rows(graded: Graded, lets: Mapping[str, object], changes: Changes, findings: Findings) -> Graded:
-    """The size table with the knitter's own measurements in it; a name that is neither row nor `let` is told of."""
-    rows = dict(graded.rows)
-    for name, text in changes.measures.items():
-        if name in rows:
-            read = _amount(name, text, findings)
-            if read is None:
-                continue
-            if read[1] != LENGTH:
-                _refuse_measure(name, text, "it must be a length, such as 104 cm", findings)
-            elif not 0 <= read[0] <= LARGEST_CM:
-                _refuse_measure(name, text, f"it must be between 0 and {LARGEST_CM:g} cm", findings)
-            else:
-                row = rows[name]
-                own = Origin(f"measure {name}", NOWHERE)
-                values = (read[0],) * len(graded.sizes)
-                rows[name] = row and Measurement(name, values, row.to_fit, "", own)
-        elif name not in lets:
-            known = (*rows, *lets)
+def by_own_name(
+    kind: str, texts: Mapping[str, str], known: Mapping[str, Iterable[str]], what: str, findings: Findings
+) -> dict[str, tuple[str, str]]:
+    """The name in the source of what is given -> (as it was typed, its text). What is unknown, or given twice, is told of."""
+    found: dict[str, tuple[str, str]] = {}
+    for typed, text in texts.items():
+        name = look_up(typed, known, what, option(kind, typed), findings)
+        if name is not None and name in found:
             findings.tell(
-                "unknown-name",
-                f"no measurement is called `{name}` (option --measure {name})",
-                notes=(f"measurements here: {', '.join(known)}",),
-                helps=near_help(name, known),
+                "given-twice",
+                f"`{name}` is given twice, as {found[name][1]} and as {text} ({option(kind, typed)})",
+                helps=("leave one of them out",),
             )
-    return replace(graded, rows=rows)
-
-
-def changed_lets(graded: Graded, lets: Mapping[str, object], changes: Changes, findings: Findings) -> dict[str, Value]:
-    """What the knitter puts in place of `let`s."""
-    found: dict[str, Value] = {}
-    for name, text in changes.measures.items():
-        if name in lets and name not in graded.rows:
-            read = _amount(name, text, findings)
-            if read is not None and abs(read[0]) > LARGEST:
-                _refuse_measure(name, text, "it is more than any garment has", findings)
-            elif read is not None:
-                found[name] = Value((read[0],) * len(graded.sizes), read[1], NOWHERE)
+        elif name is not None:
+            found[name] = typed, text
     return found
 
 
-def fitting(changed: Mapping[str, Value], written: Scope, changes: Changes, findings: Findings) -> dict[str, Value]:
-    """Those of the changed `let`s that stay a length where they were one, a number where they were one, as `written` knows them."""
-    fits: dict[str, Value] = {}
-    for name, value in changed.items():
-        before = written.named(name, NOWHERE)
-        if before is None or before.dimension == value.dimension:
-            fits[name] = value
+def changed_rows(graded: Graded, lets: Mapping[str, syntax.Let], changes: Changes, findings: Findings) -> Graded:
+    """The size table with the knitter's own measurements in it. Only rows can be given: what the source works out from them, by a
+    `let` or as a finished measurement, is refused with the rows that it follows from."""
+    rows = dict(graded.rows)
+    known = {n: (m.published, m.printed) if m is not None else () for n, m in rows.items()}
+    texts: dict[str, str] = {}
+    for typed, text in changes.measures.items():
+        found = () if meant(typed, known) else meant(typed, dict.fromkeys(lets, ()))
+        if len(found) == 1:
+            _worked_out(found[0], typed, rows, lets, findings)
         else:
-            _refuse_measure(name, changes.measures[name], f"`{name}` is {before.dimension.kind}", findings)
-    return fits
-
-
-def changed_fabrics(fabrics: Mapping[str, Fabric | None], changes: Changes, findings: Findings) -> dict[str, Fabric | None]:
-    """The fabrics with the knitter's own tension: a swatch of 10 cm by 10 cm, its weight by area from the author's, the yarn to a
-    stitch so that an area takes as much as before."""
-    result = dict(fabrics)
-    for name, text in changes.tensions.items():
-        if name not in fabrics:
+            texts[typed] = text
+    for name, (typed, text) in by_own_name("measure", texts, known, "measurement", findings).items():
+        cm = read_measure(text)
+        if cm is None:
+            tell_malformed("measure", typed, text, findings)
+        elif not 0 < cm <= LARGEST_CM:
             findings.tell(
-                "unknown-name",
-                f"no fabric is called `{name}` (option --tension {name})",
-                notes=(f"fabrics here: {', '.join(fabrics)}",),
-                helps=near_help(name, fabrics),
+                "bad-measure",
+                f"`{name}` cannot be {amount(cm)} ({option('measure', typed)})",
+                helps=(f"it must be more than 0 and at most {LARGEST_CM:g} cm",),
             )
+        else:
+            row = rows[name]
+            own = Origin(f"measure {name}", NOWHERE)
+            values = (cm,) * len(graded.sizes)
+            rows[name] = row and replace(row, values=values, source="", origin=own)
+    return replace(graded, rows=rows)
+
+
+def _worked_out(
+    name: str, typed: str, rows: Mapping[str, Measurement | None], lets: Mapping[str, syntax.Let], findings: Findings
+) -> None:
+    """Refuses what the source works out itself."""
+    found: dict[str, None] = {}
+    seen: set[str] = set()
+    left = [name]
+    while left:
+        last = left.pop()
+        if last in seen:
             continue
-        counts = read_tension(text)
-        if counts is None:
-            findings.tell(
-                "bad-tension",
-                f"`{text}` is no tension (option --tension {name})",
-                helps=("write stitches and rows to 10 cm, such as `17 st 24 rows`",),
-            )
-            continue
-        fabric = fabrics[name]
-        area = fabric.swatch_width_cm * fabric.swatch_height_cm if fabric else 1.0
-        density = fabric.stitches_per_cm * fabric.rows_per_cm if fabric else 1.0
-        result[name] = fabric and replace(
-            fabric,
-            swatch_stitches=counts[0],
-            swatch_rows=counts[1],
-            swatch_width_cm=SWATCH_CM,
-            swatch_height_cm=SWATCH_CM,
-            swatch_grams=fabric.swatch_grams * SWATCH_CM * SWATCH_CM / area,
-            loop_cm=fabric.loop_cm * density / (counts[0] * counts[1] / SWATCH_CM**2),
-            as_written=fabric,
-            origin=Origin(f"tension {name}", NOWHERE),
-        )
-    return result
-
-
-def read_tension(text: str) -> tuple[float, float] | None:
-    """(stitches, rows) to 10 cm of "17 st 24 rows"; None when it is not that, or no tension a bed can knit."""
-    found = TENSION.fullmatch(text)
-    if found is None:
-        return None
-    stitches = convert(float(found[1]), found[2])
-    rows = convert(float(found[3]), found[4])
-    if stitches is None or rows is None or stitches[1] != STITCHES or rows[1] != ROWS:
-        return None
-    if not (FEWEST_PER_CM <= stitches[0] / SWATCH_CM <= MOST_PER_CM and FEWEST_PER_CM <= rows[0] / SWATCH_CM <= MOST_PER_CM):
-        return None
-    return stitches[0], rows[0]
-
-
-FEWEST_PER_CM = 0.3
-MOST_PER_CM = 10.0
-"""Stitches or rows to the centimetre: the finest beds reach about 4 stitches and 6 rows, the coarsest hardly 1."""
-
-
-def _amount(name: str, text: str, findings: Findings) -> tuple[float, Dimension] | None:
-    found = AMOUNT.fullmatch(text)
-    if found is not None:
-        if not found[2]:
-            return float(found[1]), NUMBER
-        read = convert(float(found[1]), found[2])
-        if read is not None:
-            return read
-    _refuse_measure(name, text, "write a number and its unit, such as 104 cm", findings)
-    return None
-
-
-def _refuse_measure(name: str, text: str, help_: str, findings: Findings) -> None:
-    findings.tell("bad-measure", f"`{text}` cannot stand for `{name}` (option --measure {name})", helps=(help_,))
+        seen.add(last)
+        if last in lets:
+            # In the order in which they are written, which a stack turns round.
+            left += reversed(tuple(names_in(lets[last].value)))
+        elif last in rows:
+            found[last] = None
+    listed = ", ".join(f"`{n}`" for n in found)
+    findings.tell(
+        "worked-out-measure",
+        f"`{name}` is worked out by the pattern and cannot be given ({option('measure', typed)})",
+        notes=(f"it follows from {listed}",) if found else ("it is the same for every body",),
+        helps=(f'give {"one of these" if len(found) > 1 else listed}, such as `--measure "{next(iter(found))}=... cm"`',)
+        if found
+        else ("leave it out",),
+    )

@@ -32,7 +32,8 @@ def companions(table: syntax.Sizes, graded: Graded, shipped: Shipped) -> tuple[M
             if name not in named and name not in found:
                 credit = "; ".join(dict.fromkeys(e.source for e in entries))
                 origin = Origin(f"sizes / {name}", NOWHERE)
-                found[name] = Measurement(name, tuple(e.middle_cm for e in entries), True, credit, origin, name)
+                about = shipped.described(name).about
+                found[name] = Measurement(name, tuple(e.middle_cm for e in entries), True, credit, origin, name, about)
     return tuple(found.values())
 
 

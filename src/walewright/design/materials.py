@@ -6,7 +6,6 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from walewright.design.changes import FEWEST_PER_CM, MOST_PER_CM
 from walewright.design.counts import tex
 from walewright.design.findings import Findings, amount
 from walewright.design.model import Chart, Fabric, Origin, Yarn
@@ -24,6 +23,10 @@ SHORTEST_LOOP_CM, LONGEST_LOOP_CM = 0.2, 10.0
 MOST_EDGE = 50
 MOST_STRIPE_ROWS = 1000
 
+
+FEWEST_PER_CM = 0.3
+MOST_PER_CM = 10.0
+"""Stitches or rows to the centimetre: the finest beds reach about 4 stitches and 6 rows, the coarsest hardly 1."""
 
 HELPERS = ("waste", "ravel")
 """Yarns that hold loops for a while and come away again."""
@@ -88,8 +91,8 @@ def fabric(
         findings.unknown("side of a fabric", face.face, face.span, FACES_KNOWN)
         return None
     worked = _stitch(stitch, yarns, charts, findings) if stitch else False
-    block = _swatch(swatch, owner, findings) if swatch else None
-    if stitch is None or not worked or block is None:
+    measures = block(swatch, owner, findings) if swatch else None
+    if stitch is None or not worked or measures is None:
         return None
     return Fabric(
         name=node.name,
@@ -97,13 +100,13 @@ def fabric(
         rib_every=stitch.every or 0,
         yarn=stitch.stripes[0].yarn if stitch.stripes else stitch.yarn,
         tension=stitch.tension,
-        swatch_stitches=block.stitches,
-        swatch_rows=block.rows,
-        swatch_width_cm=block.width,
-        swatch_height_cm=block.height,
-        swatch_grams=block.grams,
+        swatch_stitches=measures.stitches,
+        swatch_rows=measures.rows,
+        swatch_width_cm=measures.width,
+        swatch_height_cm=measures.height,
+        swatch_grams=measures.grams,
         origin=Origin(f"fabric {node.name}", node.span),
-        loop_cm=block.loop,
+        loop_cm=measures.loop,
         chart=stitch.chart or "",
         edge=stitch.edge or 0,
         fit=stitch.fit or "whole",
@@ -186,7 +189,7 @@ def _charted(node: syntax.Stitch, charts: Mapping[str, Chart | None], findings: 
 
 
 @dataclass(frozen=True, slots=True)
-class _Block:
+class Block:
     """A swatch in numbers; cm and g, what was not said 0."""
 
     stitches: float
@@ -197,7 +200,8 @@ class _Block:
     loop: float
 
 
-def _swatch(node: syntax.Swatch, owner: str, findings: Findings) -> _Block | None:
+def block(node: syntax.Swatch, owner: str, findings: Findings) -> Block | None:
+    """What a swatch says, in numbers; None when told why not."""
     what = f"the swatch of {owner}"
     stitches = measured(node.stitches, STITCHES, what, findings)
     rows = measured(node.rows, ROWS, what, findings)
@@ -227,4 +231,4 @@ def _swatch(node: syntax.Swatch, owner: str, findings: Findings) -> _Block | Non
             helps=("look at the unit: it is the length of one stitch, not of a row",),
         )
         return None
-    return _Block(stitches, rows, width, height, grams, loop)
+    return Block(stitches, rows, width, height, grams, loop)

@@ -156,7 +156,7 @@ def _colours(node: syntax.ChartWay, around: Around) -> Idle | None:
 
 
 MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
-    syntax.SizeRow: {"unit": EVERYWHERE, "table": EVERYWHERE, "table_row": EVERYWHERE, "to_fit": EVERYWHERE},
+    syntax.SizeRow: {"unit": EVERYWHERE, "table": EVERYWHERE, "table_row": EVERYWHERE, "to_fit": EVERYWHERE, "about": EVERYWHERE},
     syntax.Yarn: {"count": EVERYWHERE, "colour": EVERYWHERE},
     syntax.Swatch: {"weight": EVERYWHERE, "loop": _loop},
     syntax.Stitch: {"fit": _across, "edge": _across},

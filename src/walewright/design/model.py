@@ -13,11 +13,13 @@ from walewright.design.charts import Cell, Chart, Key
 from walewright.design.fabrics import Fabric, Yarn
 from walewright.design.origin import Origin, PerSize
 from walewright.design.rate import Rate as Rate
+from walewright.design.regrading import Edition, Given
 from walewright.design.wearing import Finished, Lap, Measured, Passage
 from walewright.design.within import Motif, RepeatStretch, Zone
 
 __all__ = [
-    "Band", "Buttonholes", "Cell", "Chart", "Cord", "Design", "EdgeName", "EdgeRun", "Edging", "Fabric", "Finished", "Join", "Key",
+    "Band", "Buttonholes", "Cell", "Chart", "Cord", "Design", "EdgeName", "EdgeRun", "Edging", "Edition", "Fabric", "Finished",
+    "Given", "Join", "Key",
     "Lap", "Level", "Machine", "Measured", "Measurement", "Motif", "Opening", "Origin", "Passage", "PerSize", "Piece",
     "RepeatStretch", "Requirement", "Slot", "Way", "Wedge", "Yarn", "Zone",
 ]  # fmt: skip
@@ -34,6 +36,10 @@ class Measurement:
     origin: Origin
     published: str = ""
     """What the shipped table that it comes from calls it: "centre_back_neck_to_wrist"; else empty."""
+    about: str = ""
+    """How it is taken, in plain words: the author's, or the shipped table's."""
+    printed: str = ""
+    """What pages call it where they do not use its name: "back neck to wrist"."""
 
     @property
     def body(self) -> str:
@@ -54,6 +60,11 @@ class Machine:
     edge_reminder: str
     """Printed when the edge needle moves (edge weights or guides), or empty."""
     origin: Origin
+
+    @property
+    def words(self) -> str:
+        """ "180 needles, 4.5 mm apart"."""
+        return f"{self.needles} needles, {self.pitch_mm:g} mm apart"
 
     @property
     def stage(self) -> tuple[int, int]:
@@ -345,6 +356,10 @@ class Design:
     laps: tuple[Lap, ...] = ()
     bodies: tuple[Measurement, ...] = ()
     """Measures of the body that shipped tables have for these sizes and the source does not speak of."""
+    edition: Edition | None = None
+    """The source's own figures; None where a design comes of no source."""
+    given: tuple[Given, ...] = ()
+    """What the knitter gave in their place."""
 
     def chart(self, name: str) -> Chart:
         return next(c for c in self.charts if c.name == name)

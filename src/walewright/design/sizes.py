@@ -192,7 +192,9 @@ class _Reader:
                 (row.span, f"{amount(values[at - 1])}, then {amount(values[at])}"),
                 severity=Severity.WARNING,
             )
-        return Measurement(row.name, values, row.to_fit, source, Origin(f"sizes / {row.name}", row.span), published)
+        known = self.shipped.described(published)
+        origin = Origin(f"sizes / {row.name}", row.span)
+        return Measurement(row.name, values, row.to_fit, source, origin, published, row.about or known.about, known.name)
 
 
 def _credit(used: list[Published], own: tuple[str, ...]) -> str:

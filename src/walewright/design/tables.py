@@ -1,10 +1,11 @@
-"""The shipped data of this stage: size tables (CSV), machine profiles (TOML) and shapes (sources), handed in as text by whoever
-reads files."""
+"""The shipped data of this stage: size tables (CSV) with what their measurements are (TOML), machine profiles (TOML) and shapes
+(sources), handed in as text by whoever reads files."""
 
 from __future__ import annotations
 
 import csv
 import io
+import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
@@ -12,11 +13,25 @@ from dataclasses import dataclass, field
 @dataclass(frozen=True, slots=True)
 class Shipped:
     """`tables`: CSV text by table name ("women"); `machines`: TOML text by profile name ("bulky"); `shapes`: source text by the
-    name of the shape that it defines."""
+    name of the shape that it defines; `measures`: TOML text, what each measurement of the tables is (empty: nothing is said)."""
 
     tables: Mapping[str, str]
     machines: Mapping[str, str]
     shapes: Mapping[str, str] = field(default_factory=dict)
+    measures: str = ""
+
+    def described(self, measurement: str) -> Described:
+        """What a measurement of the tables is called on paper and how it is taken; empty words for one that nothing is said of."""
+        found = tomllib.loads(self.measures).get(measurement, {})
+        return Described(str(found.get("name", "")), str(found.get("about", "")))
+
+
+@dataclass(frozen=True, slots=True)
+class Described:
+    """`name`: "back neck to wrist"; `about`: how it is taken, in a plain sentence without a full stop."""
+
+    name: str
+    about: str
 
 
 @dataclass(frozen=True, slots=True)

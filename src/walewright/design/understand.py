@@ -6,11 +6,12 @@ from collections.abc import Callable, Iterable
 from typing import TypeVar
 
 from walewright.design.agreement import look_for_disagreement
-from walewright.design.changes import Changes, changed_fabrics, changed_lets, changed_rows, chosen_sizes, fitting
+from walewright.design.changes import Changes, changed_rows, chosen_sizes
 from walewright.design.children import CAUTIONS, look_after, table_of_children
 from walewright.design.companions import companions
 from walewright.design.cords import drawn_through
 from walewright.design.edgings import closed, edging
+from walewright.design.edition import edition, given
 from walewright.design.findings import Findings, broken
 from walewright.design.grids import chart, first_row, uses_of
 from walewright.design.idle import look_into
@@ -22,11 +23,14 @@ from walewright.design.meanings import tell_idle
 from walewright.design.model import Design
 from walewright.design.names import edge_names, edges, given_edges
 from walewright.design.numbers import not_too_many
+from walewright.design.own_bed import changed_bed
 from walewright.design.pieces import Workroom, pieces
+from walewright.design.regauged import changed_fabrics, changed_yarns, in_place_of
 from walewright.design.requirements import requirement
 from walewright.design.shapes import expanded
 from walewright.design.sizes import Graded, grade
 from walewright.design.tables import Shipped
+from walewright.design.unmoved import tell_unmoved
 from walewright.design.uses import Uses, tell_unused, uses, with_what_is_used
 from walewright.design.values import HIDDEN, Scope
 from walewright.design.worn import Worn, stated
@@ -97,15 +101,18 @@ def _meant(
     if not not_too_many(whole, findings):
         return found, findings, None
     tell_idle(tree, whole, findings)
-    design = _Reading(whole, shipped, changes, findings, found).design(bool(lost))
+    design = _Reading(tree, whole, shipped, changes, findings, found).design(bool(lost))
     return found, findings, None if findings.failed or lost else design
 
 
 class _Reading:
     """One reading of one tree."""
 
-    def __init__(self, tree: syntax.Tree, shipped: Shipped, changes: Changes, findings: Findings, found: Uses) -> None:
-        self.tree = tree
+    def __init__(
+        self, written: syntax.Tree, whole: syntax.Tree, shipped: Shipped, changes: Changes, findings: Findings, found: Uses
+    ) -> None:
+        self.written = written
+        self.tree = whole
         self.found = found
         self.shipped = shipped
         self.changes = changes
@@ -130,19 +137,25 @@ class _Reading:
             findings.tell("missing-part", f"the source has no {' and no '.join(lacking)}", (Span(self.tree.file, 0, 0), ""))
         self._repeated_names()
 
-        knitted = machine(bed, self.shipped.machines, findings) if bed else None
-        yarns = self._by_name(self.every(syntax.Yarn), lambda n: yarn(n, findings))
+        own_machine = machine(bed, self.shipped.machines, findings) if bed else None
+        knitted = changed_bed(bed, own_machine, self.shipped.machines, self.changes, findings) if bed else None
+        own_yarns = self._by_name(self.every(syntax.Yarn), lambda n: yarn(n, findings))
+        yarns = changed_yarns(self.every(syntax.Yarn), own_yarns, self.changes, findings)
         uses = uses_of(self.tree.statements)
         charts = self._by_name(self.every(syntax.Chart), lambda n: chart(n, yarns, uses, knitted, findings))
-        fabrics = self._by_name(self.every(syntax.Fabric), lambda n: fabric(n, yarns, charts, findings))
-        look_at_swatches(self.every(syntax.Fabric), fabrics, yarns, self.every(syntax.Yarn), findings)
-        fabrics = changed_fabrics(fabrics, self.changes, findings)
+        own_fabrics = self._by_name(self.every(syntax.Fabric), lambda n: fabric(n, yarns, charts, findings))
+        look_at_swatches(self.every(syntax.Fabric), own_fabrics, own_yarns, self.every(syntax.Yarn), findings)
+        in_yarns = {name: (y, yarns[name]) for name, y in own_yarns.items()}
+        used = tuple(n for n in own_fabrics if self.found.has("fabric", n))
+        fabrics = changed_fabrics(own_fabrics, in_yarns, self.changes, used, findings)
+        yarns = in_place_of(yarns, own_yarns, fabrics.values())
         self._idle_shapes()
         if table is None:
             # Without sizes no expression has a value; the rest waits for them.
             return None
-        graded, scope = self._sizes(table)
+        written, graded, scope = self._sizes(table)
         look_for_disagreement(table, graded, self.found, findings)
+        tell_unmoved(self.written, self.tree, graded, self.changes, findings)
         edgings = self._by_name(self.every(syntax.Edging), lambda n: edging(n, fabrics, scope, findings))
         known = edge_names(worked)
         first_rows = {node.name: first_row(node) for node in reversed(self.every(syntax.Chart))}
@@ -162,8 +175,9 @@ class _Reading:
         finished = [worn.finished(n) for n in self.every(syntax.Finished)]
         told = {f.name: f.measured for f in finished if f is not None and f.measured is not None}
         required = [requirement(n, worn.measured(n.left), told, scope, findings) for n in self.every(syntax.Require)]
-        if title is None or knitted is None:
+        if title is None or knitted is None or own_machine is None:
             return None
+        source = edition(table.names, written.rows.values(), own_fabrics.values(), own_yarns.values(), own_machine, self.found)
         return Design(
             file=self.tree.file,
             title=title.title,
@@ -191,28 +205,24 @@ class _Reading:
             for_children=child is not None,
             charts=_there(charts.values()),
             cautions=CAUTIONS if child is not None and any(p.purpose == "hood" for p in worked) else (),
+            edition=source,
+            given=given(source, graded.rows, fabrics, yarns, knitted, self.changes),
         )
 
-    def _sizes(self, table: syntax.Sizes) -> tuple[Graded, Scope]:
-        """The size table with the knitter's changes, and the scope of all names with a value; every `let` worked out."""
+    def _sizes(self, table: syntax.Sizes) -> tuple[Graded, Graded, Scope]:
+        """The size table as written and with the knitter's changes, and the scope of all names with a value; every `let` worked
+        out."""
         findings = self.findings
-        graded = grade(table, chosen_sizes(table.names, self.changes, findings), self.shipped, findings)
+        written = grade(table, chosen_sizes(table.names, self.changes, findings), self.shipped, findings)
         lets: dict[str, syntax.Let] = {}
         for let in (*self.every(syntax.Let), *stated(self.every(syntax.Finished))):
             lets.setdefault(let.name, let)
-        # A knitter changes what the source names, not what a shape works out for itself.
-        derived = {n.name for n in self.every(syntax.Finished)}
-        own = {name: node for name, node in lets.items() if HIDDEN not in name and name not in derived}
-        changed = changed_lets(graded, own, self.changes, findings)
-        if changed:
-            # Told into a reading of its own: the same faults are found again below.
-            written = Scope(Findings(), graded.sizes, graded.values(), lets)
-            changed = fitting(changed, written, self.changes, findings)
-        graded = changed_rows(graded, own, self.changes, findings)
-        scope = Scope(findings, graded.sizes, graded.values(), lets, changed)
+        # What a shape works out for itself has no name that a knitter could know.
+        graded = changed_rows(written, {n: node for n, node in lets.items() if HIDDEN not in n}, self.changes, findings)
+        scope = Scope(findings, graded.sizes, graded.values(), lets)
         for name, node in lets.items():
             scope.named(name, node.span)
-        return graded, scope
+        return written, graded, scope
 
     def _by_name(self, nodes: tuple[Named, ...], make: Callable[[Named], Made | None]) -> dict[str, Made | None]:
         """Everything of a kind by name, in the order of the source; the first of two with one name counts."""

@@ -41,7 +41,7 @@ class Value:
 
 
 class Scope:
-    """The names with a value: rows of the size table, `let`s, and what a knitter's change puts in their place."""
+    """The names with a value: rows of the size table, with a knitter's own in them, and `let`s."""
 
     def __init__(
         self,
@@ -49,12 +49,10 @@ class Scope:
         sizes: tuple[str, ...],
         measured: Mapping[str, Value | None],
         lets: Mapping[str, syntax.Let],
-        changed: Mapping[str, Value] | None = None,
     ) -> None:
         self._findings = findings
         self.sizes = sizes
         self._lets = lets
-        self._changed = dict(changed or {})
         self._known: dict[str, Value | None] = dict(measured)
         # Once and for all: who asks for them has a name that is none of them, and there may be many such.
         self.names = tuple(n for n in dict.fromkeys((*measured, *lets)) if HIDDEN not in n)
@@ -74,7 +72,7 @@ class Scope:
         path = {name: None}
         while path:
             last = next(reversed(path))
-            needed = (n for n in _names(self._lets[last].value) if n in self._lets and n not in self._known)
+            needed = (n for n in names(self._lets[last].value) if n in self._lets and n not in self._known)
             first = next(needed, None)
             if last in self._known:
                 path.popitem()
@@ -84,8 +82,7 @@ class Scope:
             elif first is not None:
                 path[first] = None
             else:
-                worked = self.value(self._lets[last].value)
-                self._known[last] = self._changed.get(last, worked) if worked is not None else None
+                self._known[last] = self.value(self._lets[last].value)
                 path.popitem()
 
     def value(self, expression: syntax.Expr) -> Value | None:
@@ -223,18 +220,18 @@ def _round(pair: tuple[float, ...]) -> float:
 _WORK: dict[str, Callable[[tuple[float, ...]], float]] = {"min": min, "max": max, "round": _round}
 
 
-def _names(expression: syntax.Expr) -> Iterator[str]:
-    """The names an expression uses, as they stand."""
+def names(expression: syntax.Expr) -> Iterator[str]:
+    """The names an expression uses, in the order in which they stand."""
     if isinstance(expression, syntax.Name):
         yield expression.name
     elif isinstance(expression, syntax.Negative):
-        yield from _names(expression.value)
+        yield from names(expression.value)
     elif isinstance(expression, syntax.Binary):
-        yield from _names(expression.left)
-        yield from _names(expression.right)
+        yield from names(expression.left)
+        yield from names(expression.right)
     elif isinstance(expression, syntax.Call):
         for argument in expression.args:
-            yield from _names(argument)
+            yield from names(argument)
 
 
 def words(expression: syntax.Expr) -> str:

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from walewright.design.model import Design
 from walewright.fit.model import Fit
-from walewright.pages import advice, hand_tools, lengths, supplies
+from walewright.pages import advice, hand_tools, lengths, regrading, supplies
 from walewright.pages.charts import charts, other_pictures
 from walewright.pages.checked import checked
 from walewright.pages.figures import graded, sentence
@@ -73,6 +73,9 @@ def compose(
         pictures=other_pictures(design, charted, proof),
         bobbins=lengths.bobbins(design, proof),
         floats=lengths.floats(design, proof),
+        regraded=regrading.regraded(design, options.units),
+        regraded_line=regrading.regraded_line(design, options.units),
+        regrade=regrading.to_regrade(design, options.units),
     )
 
 
@@ -114,6 +117,7 @@ def _contents(
         *((part.anchor, part.title) for part in listed),
         ("trouble", "When things go wrong"),
         ("safety", "Working safely"),
+        ("regrade", "To regrade"),
         ("checked", "How the pattern was checked"),
     )
 

@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 from walewright.design.model import Design, Edging, Piece
 from walewright.knit.operations import needle
 from walewright.pages.chart_places import last_row
+from walewright.pages.fabric_words import dial_words
 from walewright.pages.figures import graded, listed, sentence
 from walewright.pages.marks import alike, motifs, slots_name
 from walewright.pages.measures import name_of
@@ -27,7 +28,7 @@ def section_facts(design: Design, counts: Counts, section: Section) -> Iterator[
     if fabric_name is not None:
         fabric = design.fabric(fabric_name)
         yarn = next(y for y in design.yarns if y.name == fabric.yarn)
-        yield Fact("Fabric", f"{stitch_words(fabric)}, in {yarn.label} at tension {fabric.tension}")
+        yield Fact("Fabric", f"{stitch_words(fabric)}, in {yarn.label} at {dial_words(fabric)}")
     if section.copies > 1:
         yield Fact("Make", f"{section.copies} alike: one box to tick for each")
     piece = next((p for p in design.pieces if p.name == section.name), None)
@@ -139,7 +140,7 @@ def _zones(design: Design, sized: list[SizedPiece]) -> Iterator[Fact]:
         fabric = design.fabric(found[0].fabric)
         low = graded([_row(s, z.from_row) for s, z in zip(sized, found, strict=True)])
         high = graded([_row(s, _end(s, z)) for s, z in zip(sized, found, strict=True)])
-        told = f"{stitch_words(fabric)} at tension {fabric.tension}, RC {low} to {high}"
+        told = f"{stitch_words(fabric)} at {dial_words(fabric)}, RC {low} to {high}"
         if found[0].first <= found[0].last:
             told += f", needles {graded([needle(z.first) for z in found])} to {graded([needle(z.last) for z in found])}"
         yield Fact(sentence(name_of(found[0].fabric)), told)

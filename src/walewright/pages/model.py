@@ -276,6 +276,15 @@ class Tension:
 
 
 @dataclass(frozen=True, slots=True)
+class Regrade:
+    """What can be given in place of the source's own: measurements a size, everything else, and words about it."""
+
+    measures: SizeTable | None
+    others: ListTable
+    lines: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Checked:
     """How the pattern was checked: the words, wanted against knitted of every piece, and one table over all."""
 
@@ -330,3 +339,8 @@ class Sheet:
     bobbins: tuple[ListTable, ...] = ()
     floats: ListTable | None = None
     """Floats that are longer than fingers like."""
+    regraded: ListTable | None = None
+    """What a knitter gave, beside the source's own; None for the source's own edition."""
+    regraded_line: str = ""
+    """The same in one sentence."""
+    regrade: Regrade | None = None

@@ -7,6 +7,7 @@ import re
 from collections.abc import Iterator
 
 from walewright.design.model import Design, Fabric
+from walewright.pages.fabric_words import basis_words, dial_words
 from walewright.pages.figures import CM_PER_INCH, cm, graded, listed, metres, ordinal, sentence, whole_grams
 from walewright.pages.model import Advice, Cell, Fact, Row, RowGroup, SizeTable, Tension
 from walewright.proof.model import Proof
@@ -90,12 +91,22 @@ def _tension(design: Design, fabric: Fabric, units: str) -> Tension:
     grams = f"{fabric.swatch_grams:.0f}" if fabric.as_written else _plain(fabric.swatch_grams)
     weight = f" and weigh {grams} g" if fabric.swatch_grams >= 0.5 else ""
     return Tension(
-        title=f"{sentence(stitch_words(fabric))}, tension {fabric.tension}",
+        title=f"{sentence(stitch_words(fabric))}, {dial_words(fabric)}",
         stitches=f"{fabric.stitches_per_cm * per:.1f}",
         rows=f"{fabric.rows_per_cm * per:.1f}",
         per=name,
-        text=f"In {yarn.label}. {swatch} measure {size}{weight}.{side}",
+        text=" ".join(filter(None, (f"In {yarn.label}. {swatch} measure {size}{weight}.{side}", *_own(design, fabric)))),
     )
+
+
+def _own(design: Design, fabric: Fabric) -> Iterator[str]:
+    """Whose figures these are, in a copy that was regraded, and what its dial number is worth."""
+    yield basis_words(fabric, bool(design.given))
+    if fabric.start_dial:
+        yield (
+            f"The dial is a start: where the steps say {fabric.tension}, set the number at which your own swatch comes out so, "
+            "and note it here: ______"
+        )
 
 
 def stitch_words(fabric: Fabric) -> str:

@@ -9,6 +9,7 @@ from walewright import __version__, world
 from walewright.knit.operations import Block, Join
 from walewright.plan import shapes
 from walewright.plan.moves import block, join_side
+from walewright.plan.regraded import regraded
 from walewright.plan.shapes import Json, cm
 from walewright.plan.worn import worn
 
@@ -49,6 +50,7 @@ def plan_json(outcome: Outcome) -> Json:
         "fabrics": [_fabric(fabric) for fabric in design.fabrics],
         "charts": [shapes.chart(chart) for chart in design.charts],
         "measurements": [_measurement(m, design.sizes) for m in design.measurements],
+        "regraded": regraded(design),
         "sizes": [
             _size(design, garment, work, proof)
             for garment, work, proof in zip(counts.sizes, outcome.works, proven.sizes, strict=True)
@@ -97,6 +99,9 @@ def _fabric(fabric: Fabric) -> Json:
         "fit": fabric.fit,
         "stripes": [{"yarn": yarn, "rows": rows} for yarn, rows in fabric.stripes],
         "right_side": fabric.right_side,
+        "basis": fabric.basis,
+        "reckoned_from": fabric.reckoned_from,
+        "start_dial": fabric.start_dial,
     }
 
 
@@ -104,6 +109,7 @@ def _measurement(measurement: Measurement, sizes: tuple[str, ...]) -> Json:
     return {
         "name": measurement.name,
         "to_fit": measurement.to_fit,
+        "about": measurement.about,
         "source": measurement.source,
         "cm": {size: cm(value) for size, value in zip(sizes, measurement.values, strict=True)},
     }

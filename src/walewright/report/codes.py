@@ -58,9 +58,13 @@ DESIGN = _errors(
     along_later_piece="A piece is begun on one that is not knitted before it.",
     bad_colour="A colour of a yarn is none.",
     bad_machine_fact="A fact of the machine has a value that no machine has.",
+    bad_ball="A yarn given on the command line cannot be read.",
+    bad_bed="A bed given on the command line cannot be read.",
+    bad_dial="A setting of the dial given on the command line cannot be read.",
     bad_measure="A measurement given on the command line cannot be used.",
     bad_rib="A latched rib needs at least every second needle.",
     bad_stretch="An edge stretches to less than its own length, or to no share of it.",
+    bad_swatch="A swatch given on the command line cannot be read.",
     bad_tension="A tension given on the command line cannot be used.",
     bad_yarn_count="A yarn count is none, or is beyond any yarn.",
     beyond_the_edge="What is cut into a piece, or laid over a part of it, reaches to its edge or beyond.",
@@ -100,6 +104,7 @@ DESIGN = _errors(
     edging_without_fold="An edging without a fold has something said of its fold.",
     first_level="The first level of a piece is not at its start.",
     gathered_in_parts="The last loops of a piece in two parts are to be gathered.",
+    given_twice="One thing is given twice on the command line.",
     hole_unasked="A move leaves a needle empty that is not drawn so.",
     hole_without_move="A loop of a chart is moved away and lies nowhere.",
     holes_meet="Empty needles of a chart leave no stitch between them.",
@@ -181,16 +186,19 @@ DESIGN = _errors(
     while_held="Something that needs the whole width is in rows where stitches are held.",
     while_parted="Something that needs the whole width is in rows where the piece is parted.",
     width_of_one_edge="One edge alone is given a width.",
+    worked_out_measure="A measurement given on the command line is worked out by the source.",
     wrong_unit="A quantity has a unit of the wrong kind.",
 ) | _warnings(
     chart_key_unused="A symbol of a chart's key is not drawn.",
     cord_through_nothing="A cord is drawn through a piece that has nothing to draw it through.",
     cross_too_soon="The same needles are crossed again within few rows.",
+    given_for_nothing="A measurement given on the command line moves no stitch.",
     hood_on_child="A garment for children has a hood.",
     slip_too_long="A stitch is slipped over more than two rows.",
     row_falls="A measurement gets smaller from one size to the next.",
     table_rows_disagree="Rows of one size table, used together, contradict each other.",
     table_slip="A figure of a shipped table is likely misprinted in its source.",
+    tension_not_yours="A fabric keeps the tension of the source beside a knitter's own yarn or tension.",
     unlikely_swatch="A swatch weighs, or takes, much more or less yarn than knitting so dense does.",
     unlikely_yarn="A yarn is much too thick or too thin for its swatch.",
     unused_name="Nothing that is made uses a name.",
@@ -295,5 +303,10 @@ FIT = _errors(
 )
 """What can be wrong with a garment as it is worn; told by `fit`."""
 
-CODES: Mapping[str, CodeInfo] = SOURCE | DESIGN | GLUE | MAKING | FIT | COMMANDS
+REGRADE = _errors(
+    given_too_far="Something given on the command line goes further than the pattern does.",
+)
+"""What can be wrong with a knitter's copy where the source's own edition is sound; told by `regrade`."""
+
+CODES: Mapping[str, CodeInfo] = SOURCE | DESIGN | GLUE | MAKING | FIT | REGRADE | COMMANDS
 """Code to what it says."""

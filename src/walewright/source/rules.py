@@ -80,6 +80,7 @@ RULES: Mapping[str, Makes] = {
     "from_table": Makes(None, ("table", "table_row")),
     "own_figure": Makes(syntax.OwnFigure, ("size", "value")),
     "to_fit": Makes(None, (), {"to_fit": True}),
+    "about": Makes(None, ("about",)),
     "let": Makes(syntax.Let, ("name", "value")),
     "machine": Makes(syntax.Machine, ("name",)),
     "machine_fact": Makes(syntax.MachineFact, ("key", "values")),

@@ -84,7 +84,12 @@ def _size_row(row: syntax.SizeRow) -> str:
         said = _options(f"{row.name} from {row.table} {row.table_row}", (f"{own.size} {amount(own.value)}" for own in row.own))
     else:
         said = _joined(row.name, *(number(v) for v in row.values), row.unit or "")
-    return _options(said, ["to fit" if row.to_fit else ""])
+    return _joined(_options(said, ["to fit" if row.to_fit else ""]), described(row))
+
+
+def described(row: syntax.SizeRow) -> str:
+    """The text at the end of a row, as it is written."""
+    return escaped(row.about) if row.about else ""
 
 
 def _machine_fact(fact: syntax.MachineFact) -> str:

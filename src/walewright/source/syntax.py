@@ -78,7 +78,7 @@ class Pattern(Node):
 
 @dataclass(frozen=True, slots=True)
 class SizeRow(Node):
-    """`length 54 56 58 cm`, or `bust from women bust`; either may end in `, to fit`.
+    """`length 54 56 58 cm`, or `bust from women bust`; either may end in `, to fit`, and then in a text that says what it is.
 
     `bust from men bust, 3X 142 cm, 4X 152 cm`: `own` are figures of the author's, for sizes that the table lacks or has wrong."""
 
@@ -89,6 +89,7 @@ class SizeRow(Node):
     table_row: str | None = None
     to_fit: bool = False
     own: tuple[OwnFigure, ...] = ()
+    about: str = ""
 
 
 @dataclass(frozen=True, slots=True)

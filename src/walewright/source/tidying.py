@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from walewright.source import syntax
 from walewright.source.blocks import BLOCK_INDENT, BLOCKS
 from walewright.source.expressions import number
-from walewright.source.statements import line
+from walewright.source.statements import described, line
 
 INDENT = " " * BLOCK_INDENT
 _NO_ROWS: Mapping[int, str] = {}
@@ -99,7 +99,8 @@ def table(sizes: syntax.Sizes) -> Mapping[int, str]:
     for row in rows:
         unit = f" {row.unit}" if row.unit is not None else ""
         fit = ", to fit" if row.to_fit else ""
-        found[id(row)] = _row(row.name, names, cells[id(row)], widths) + unit + fit
+        about = f" {described(row)}" if row.about else ""
+        found[id(row)] = _row(row.name, names, cells[id(row)], widths) + unit + fit + about
     return found
 
 

@@ -1,0 +1,77 @@
+"""`walewright choices`: what a knitter can give in place of the source's own, with the source's figures."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import TYPE_CHECKING
+
+from walewright.cli import console, options, sources
+from walewright.cli.command_line import FILE, CommandLine
+from walewright.cli.each import each
+from walewright.report.columns import named
+
+if TYPE_CHECKING:
+    from rich.table import Table
+
+    from walewright.design.model import Design
+
+
+def choices(line: CommandLine, files: Sequence[str], asked: options.Asked) -> int:
+    """Print the lists of each file. A garment need not be proven for that, only understood. Returns the exit code."""
+    wanted = options.wanted(line, asked)
+    faults = (*wanted.faults, *sources.unfit_names(line, files))
+    if wanted.changes is None or faults:
+        console.report(faults, {FILE: line.text})
+        return 2
+    changes, shipped = wanted.changes, sources.shipped()
+
+    def one(file: str) -> int:
+        outcome = sources.understand_file(file, shipped, changes)
+        console.report(line.placed(outcome.diagnostics), {file: outcome.text, FILE: line.text})
+        if outcome.design is None:
+            return options.exit_code(outcome.diagnostics)
+        console.say(listing(file, outcome.design, sorted(shipped.machines)))
+        return 0
+
+    return each(files, one, "listing")
+
+
+def listing(file: str, design: Design, beds: Sequence[str]) -> str:
+    """A table of measurements, one of everything else, and how they are given."""
+    from walewright.cli.tables import plain
+    from walewright.pages.regrading import to_regrade
+
+    found = to_regrade(design, "cm")
+    head = f"{named(file)}: {design.title}, what can be given in place of the source's own"
+    tables = [_measures(design), _others(found.others.rows)]
+    example = found.lines[-1].replace(f"build {file.rpartition('/')[2]}", f"build {file}")
+    shipped = f"shipped beds: {', '.join(beds)}"
+    return "\n\n".join((head, *(plain(t) for t in tables if t.row_count), shipped, example))
+
+
+def _measures(design: Design) -> Table:
+    from rich.table import Table
+
+    from walewright.pages.figures import cm
+    from walewright.pages.regrading import source_of
+
+    table = Table(title="--measure, in cm", title_justify="left", title_style="", box=None, pad_edge=False)
+    table.add_column("")
+    for size in design.sizes:
+        table.add_column(size, justify="right")
+    table.add_column("")
+    for row in source_of(design).measurements:
+        about = row.about + (" (to fit)" if row.to_fit else "")
+        table.add_row(row.name, *(cm(v) for v in row.values), about.strip())
+    return table
+
+
+def _others(rows: Sequence[Sequence[str]]) -> Table:
+    from rich.table import Table
+
+    table = Table(title="everything else", title_justify="left", title_style="", box=None, pad_edge=False)
+    for heading in ("", "", ""):
+        table.add_column(heading)
+    for what, option, value in rows:
+        table.add_row(what, option, value)
+    return table

@@ -1,0 +1,49 @@
+"""Names as a knitter reads them on the page: "12 months" for `12_months`, "back neck to wrist" for the row that holds it."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Mapping
+
+from walewright.design.findings import Findings, near_help
+from walewright.report.near import near
+
+
+def folded(name: str) -> str:
+    """The name without regard to capitals, and with blanks, hyphens and underscores as one."""
+    return re.sub(r"[\s_\-]+", "_", name.strip()).casefold()
+
+
+def meant(name: str, known: Mapping[str, Iterable[str]]) -> tuple[str, ...]:
+    """Which of the `known` names (each with the other words that pages have for it) are meant: the exact one; else those whose
+    own name reads alike, else those that a page calls so. More than one: it cannot be told which."""
+    if name in known:
+        return (name,)
+    wanted = folded(name)
+    return tuple(k for k in known if folded(k) == wanted) or tuple(
+        k for k, others in known.items() if wanted in {folded(o) for o in others if o}
+    )
+
+
+def look_up(name: str, known: Mapping[str, Iterable[str]], what: str, option: str, findings: Findings) -> str | None:
+    """The one that is meant; None when there is none, or more than one, which is told with the `option` it came by."""
+    found = meant(name, known)
+    if len(found) == 1:
+        return found[0]
+    if found:
+        findings.tell(
+            "unknown-name",
+            f"`{name}` may be {' or '.join(f'`{f}`' for f in found)} ({option})",
+            helps=("write it as the source does",),
+        )
+        return None
+    named = {other: k for k, others in known.items() for other in (k, *(o for o in others if o))}
+    close = near(name, named)
+    helps = near_help(name, known) or ((f"`{close}` is close: it is `{named[close]}`",) if close else ())
+    findings.tell(
+        "unknown-name",
+        f"no {what} is called `{name}` ({option})",
+        notes=(f"{what}s here: {', '.join(known)}",) if known else (f"there is no {what} here",),
+        helps=helps or ("`walewright choices` lists what can be given, with its names",),
+    )
+    return None

@@ -1,0 +1,5 @@
+"""Above the pipeline: why a source that compiles does not with what a knitter gave, and how far each given value may go."""
+
+from walewright.regrade.explain import Trials, explained
+
+__all__ = ["Trials", "explained"]

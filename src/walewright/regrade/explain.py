@@ -1,0 +1,185 @@
+"""Which of the things given it was, and how far it may go.
+
+A source that compiles by itself and not with what was given fails for something given. What it was is found by leaving things out:
+that without which the rest passes; else each that fails by itself. How far that may go is found by halving the way between the
+source's own value and the given one, with all else as it is; the value that is told was compiled to the end, and works.
+
+Whether there is time for another trial is asked before each, so that a garment that takes long to count is told of with what is
+known by then.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+from walewright.regrade.line import Line, lines
+from walewright.report.model import Diagnostic, Severity
+
+if TYPE_CHECKING:
+    from walewright.design import Changes
+    from walewright.design.model import Edition
+    from walewright.pipeline import Outcome
+
+MOST_NOTES = 3
+"""Errors of the pattern that are repeated below what caused them."""
+MOST_CAUSES = 4
+"""Things given whose limits are looked for."""
+
+
+@dataclass(frozen=True, slots=True)
+class Trials:
+    """How to compile the source with some changes: `count` as far as its stitches and rows, `whole` to the proof; `more` says
+    whether there is time for another."""
+
+    count: Callable[[Changes], Outcome]
+    whole: Callable[[Changes], Outcome]
+    more: Callable[[], bool]
+
+
+@dataclass(frozen=True, slots=True)
+class Cause:
+    """One thing given that does not go: `kept` are the changes among which it does not. `name` is the source's, `typed` the
+    knitter's."""
+
+    kind: str
+    name: str
+    typed: str
+    text: str
+    kept: Changes
+
+
+def explained(outcome: Outcome, changes: Changes, trials: Trials) -> Outcome:
+    """The outcome with its errors told as what they come of, where something given causes them; else as it is."""
+    told = [d for d in outcome.diagnostics if d.severity is Severity.ERROR]
+    if not told or not changes.regrade or any(_in_itself(d, changes) for d in told) or not trials.more():
+        return outcome
+    # What fails only when it is knitted and worn has to be knitted to be seen.
+    trials = replace(trials, count=trials.whole) if outcome.plans else trials
+    alone = trials.count(changes.only(()))
+    source = alone.design.edition if alone.design is not None else None
+    if source is None or failed(alone):
+        return outcome
+    found = [_told(cause, source, trials, told) for cause in _causes(changes, source, trials)]
+    rest = tuple(d for d in outcome.diagnostics if d.severity is not Severity.ERROR)
+    return replace(outcome, diagnostics=(*found, *rest)) if found else outcome
+
+
+def failed(outcome: Outcome) -> bool:
+    """Whether anything told forbids going on."""
+    return any(d.severity is Severity.ERROR for d in outcome.diagnostics)
+
+
+def _in_itself(diagnostic: Diagnostic, changes: Changes) -> bool:
+    """Whether it tells what is wrong with something given by itself: with its option, or in the file of a bed."""
+    own = changes.own_bed.span.file if changes.own_bed is not None else None
+    return "(option --" in diagnostic.message or any(label.span.file == own for label in diagnostic.labels)
+
+
+def _causes(changes: Changes, source: Edition, trials: Trials) -> list[Cause]:
+    given = [(kind, typed, text) for kind, typed, text in changes.texts() if kind not in ("dial",)]
+    if changes.own_bed is not None:
+        given.append(("bed", "", ""))
+    every = [(kind, typed) for kind, typed, _ in given]
+    found = []
+    for kind, typed, text in given:
+        if len(given) == 1:
+            return [Cause(kind, _named(kind, typed, source), typed, text, changes)]
+        others = changes.only(k for k in every if k != (kind, typed))
+        if trials.more() and not failed(trials.count(others)):
+            found.append(Cause(kind, _named(kind, typed, source), typed, text, changes))
+    if found:
+        return found[:MOST_CAUSES]
+    for kind, typed, text in given:
+        only = changes.only([(kind, typed)])
+        if trials.more() and failed(trials.count(only)):
+            found.append(Cause(kind, _named(kind, typed, source), typed, text, only))
+    return found[:MOST_CAUSES]
+
+
+def _named(kind: str, typed: str, source: Edition) -> str:
+    """The source's name of what was typed as a page prints it."""
+    from walewright.design.called import meant
+
+    known: dict[str, tuple[str, ...]] = {
+        "measure": {m.name: (m.published, m.printed) for m in source.measurements},
+        "yarn": {y.name: (y.label,) for y in source.yarns},
+    }.get(kind, {f.name: () for f in source.fabrics})  # type: ignore[assignment]
+    return next(iter(meant(typed, known)), typed)
+
+
+def _told(cause: Cause, source: Edition, trials: Trials, told: list[Diagnostic]) -> Diagnostic:
+    """The cause with its limit, and what the pattern says of it."""
+    limit = _limit(cause, source, trials)
+    what = f"`{cause.name}`" if cause.name else "the bed"
+    given = cause.text or "as its file has it"
+    said = f"this pattern cannot be made with {what} {given} (option --{cause.kind} {cause.typed}".rstrip() + ")"
+    notes = tuple(dict.fromkeys(f"the pattern: {_said(d)}" for d in told))[:MOST_NOTES]
+    if limit is None:
+        helps = (f"without it the pattern is made: the source has {_own(cause, source)}",)
+    else:
+        line, works, fails = limit
+        option = f'`--{line.kind} "{cause.typed or line.name}={works}"`' if line.name else f'`--bed "{works}"`'
+        way = "at most" if line.rises else "at least"
+        helps = (f"{what} may be {way} {works} here, with all else as given: {option} was tried and works, {fails} does not",)
+    return Diagnostic("given-too-far", said, notes=notes, helps=helps)
+
+
+def _said(diagnostic: Diagnostic) -> str:
+    sizes = f" ({', '.join(diagnostic.sizes)})" if diagnostic.sizes else ""
+    return f"{diagnostic.message}{sizes}"
+
+
+def _own(cause: Cause, source: Edition) -> str:
+
+    for row in source.measurements:
+        if cause.kind == "measure" and row.name == cause.name:
+            values = dict.fromkeys(f"{v:g}" for v in row.values)
+            return f"{', '.join(values)} cm"
+    for fabric in source.fabrics:
+        if fabric.name == cause.name and cause.kind != "yarn":
+            return f"{fabric.tension_words} to 10 cm"
+    for yarn in source.yarns:
+        if cause.kind == "yarn" and yarn.name == cause.name:
+            return yarn.words
+    return source.machine.words
+
+
+def _limit(cause: Cause, source: Edition, trials: Trials) -> tuple[Line, str, str] | None:
+    """(line, the last text that works, the next one, which does not); None where none is found in time."""
+    for line in lines(cause.kind, cause.name, cause.text, source):
+        good, bad = 0, line.last
+
+        def tried(at: int, line: Line = line) -> Changes:
+            return _with(cause, line, line.texts[at])
+
+        if not trials.more():
+            return None
+        if failed(trials.count(tried(good))):
+            continue
+        while bad - good > 1:
+            if not trials.more():
+                return None
+            middle = (good + bad) // 2
+            if failed(trials.count(tried(middle))):
+                bad = middle
+            else:
+                good = middle
+        # What counts may still not be proven: the proof has the last word, a step or two nearer to the source.
+        while good >= 0 and trials.more():
+            if not failed(trials.whole(tried(good))):
+                return line, line.texts[good], line.texts[bad]
+            good, bad = good - max(1, good // 4), good
+        return None
+    return None
+
+
+def _with(cause: Cause, line: Line, text: str) -> Changes:
+    """The changes with another text in place of the cause's: a swatch is tried as the tension that it says."""
+    if line.kind == cause.kind:
+        return cause.kept.with_text(cause.kind, cause.typed, text)
+    others = [(kind, typed) for kind, typed, _ in cause.kept.texts() if (kind, typed) != (cause.kind, cause.typed)]
+    if cause.kept.own_bed is not None:
+        others.append(("bed", ""))
+    return cause.kept.only(others).with_text(line.kind, cause.typed, text)

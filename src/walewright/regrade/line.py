@@ -1,0 +1,99 @@
+"""The way from the source's own value to the one that was given, in steps as fine as a knitter would try.
+
+A step is written as the option takes it, so that what is tried is what a knitter could give.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from walewright.design.given import read_bed, read_measure, read_swatch, read_tension
+from walewright.design.model import Edition, Fabric
+from walewright.source import syntax
+
+STEP_CM = 0.5
+"""A tape is read so (common practice)."""
+STEPS = 64
+"""Of a tension, between the source's and the given one."""
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """What can be tried of one thing given: `at(0)` is the source's own, `at(last)` the given one. `rises`: the given value is the
+    larger one."""
+
+    kind: str
+    name: str
+    texts: tuple[str, ...]
+    rises: bool
+
+    @property
+    def last(self) -> int:
+        return len(self.texts) - 1
+
+
+def lines(kind: str, name: str, text: str, source: Edition) -> Iterator[Line]:
+    """The ways there are, the likeliest first; none where nothing lies between, as between two yarns. `name` is the source's."""
+    if kind == "measure":
+        row = next((m for m in source.measurements if m.name == name), None)
+        cm = read_measure(text)
+        if row is not None and cm is not None:
+            # The sizes that are made begin from their own values: the nearest to what was given is likeliest to do.
+            for own in sorted(set(row.values), key=lambda v: abs(v - cm)):
+                if own != cm:
+                    yield _between(kind, name, own, cm, text)
+    elif kind in ("tension", "swatch"):
+        fabric = next((f for f in source.fabrics if f.name == name), None)
+        wanted = _tension(kind, text)
+        if fabric is not None and wanted is not None:
+            yield _tensions(fabric, wanted)
+    elif kind == "bed":
+        yield from _needles(text, source)
+
+
+def _between(kind: str, name: str, own: float, cm: float, text: str) -> Line:
+    """Half centimetres between two lengths, both ends as they are."""
+    low, high = min(own, cm), max(own, cm)
+    first, last = math.floor(low / STEP_CM) + 1, math.ceil(high / STEP_CM) - 1
+    inner = [f"{n * STEP_CM:g} cm" for n in range(first, last + 1)]
+    if cm < own:
+        inner.reverse()
+    return Line(kind, name, (f"{own:g} cm", *inner, text), cm > own)
+
+
+def _tension(kind: str, text: str) -> tuple[float, float] | None:
+    """Stitches and rows to 10 cm."""
+    if kind == "tension":
+        read = read_tension(text)
+        return (read.stitches, read.rows) if read is not None else None
+    swatch = read_swatch(text)
+    if swatch is None or not swatch.width.value or not swatch.height.value:
+        return None
+    return swatch.stitches.value / swatch.width.value * 10, swatch.rows.value / swatch.height.value * 10
+
+
+def _tensions(fabric: Fabric, wanted: tuple[float, float]) -> Line:
+    own = (fabric.stitches_per_cm * 10, fabric.rows_per_cm * 10)
+    between = [tuple(a + (b - a) * n / STEPS for a, b in zip(own, wanted, strict=True)) for n in range(1, STEPS)]
+    texts = [f"{stitches:.1f} st {rows:.1f} rows" for stitches, rows in between]
+    ends = f"{wanted[0]:.10g} st {wanted[1]:.10g} rows"
+    return Line("tension", fabric.name, (fabric.tension_words, *dict.fromkeys(texts), ends), wanted[0] > own[0])
+
+
+def _needles(text: str, source: Edition) -> Iterator[Line]:
+    """Beds with more needles than the given one, up to the source's."""
+    read = read_bed(text)
+    if read is None:
+        return
+    needles = next((int(f.values[0].value) for f in read.facts if f.key == "needles"), None)
+    others = [f"{f.key}={_values(f)}" for f in read.facts if f.key != "needles"]
+    if needles is not None and needles < source.machine.needles and needles % 2 == 0:
+        counts = range(source.machine.needles, needles, -2)
+        named = [read.name] if read.name else []
+        yield Line("bed", "", (*(", ".join((*named, *others, f"needles={n}")) for n in counts), text), False)
+
+
+def _values(fact: syntax.MachineFact) -> str:
+    return " ".join(f"{v.value:g} {v.unit or ''}".strip() for v in fact.values)

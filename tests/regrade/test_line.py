@@ -1,0 +1,53 @@
+"""What can be tried between the source's own value and the one that was given."""
+
+from __future__ import annotations
+
+import pytest
+
+from walewright.design.fabrics import Fabric
+from walewright.design.model import Edition, Machine, Measurement, Origin
+from walewright.regrade.line import lines
+
+HERE = Origin("here")
+PLAIN = Fabric("plain", "stocking stitch", 0, "wool", "4", 40, 60, 20, 20, 30, HERE)
+SOURCE = Edition(
+    ("S", "M"),
+    (Measurement("bust", (84.2, 94.0), True, "", HERE),),
+    (PLAIN,),
+    (),
+    Machine("bulky", "bulky bed", 100, 8.0, (1, 2), 8, "", HERE),
+)
+
+
+def test_a_measure_goes_by_half_centimetres_from_the_nearest_size() -> None:
+    first, second = lines("measure", "bust", "96.2 cm", SOURCE)
+    assert first.texts == ("94 cm", "94.5 cm", "95 cm", "95.5 cm", "96 cm", "96.2 cm")
+    assert first.rises
+    assert (second.texts[0], second.last) == ("84.2 cm", 25)
+
+
+def test_a_smaller_measure_goes_down() -> None:
+    (first, _) = lines("measure", "bust", "82.9 cm", SOURCE)
+    assert first.texts == ("84.2 cm", "84 cm", "83.5 cm", "83 cm", "82.9 cm")
+    assert not first.rises
+
+
+@pytest.mark.parametrize(("kind", "text"), [("tension", "28 st 30 rows"), ("swatch", "28 st 30 rows 10 cm 10 cm")])
+def test_a_tension_and_a_swatch_go_in_a_straight_line(kind: str, text: str) -> None:
+    (line,) = lines(kind, "plain", text, SOURCE)
+    assert line.kind == "tension"
+    assert (line.texts[0], line.texts[-1]) == ("20 st 30 rows", "28 st 30 rows")
+    assert all(t.endswith("30.0 rows") for t in line.texts[1:-1])
+    assert line.rises
+
+
+def test_a_bed_goes_by_two_needles_and_keeps_what_else_is_given() -> None:
+    (line,) = lines("bed", "", "needles=94, pitch=9 mm", SOURCE)
+    assert line.texts == ("pitch=9 mm, needles=100", "pitch=9 mm, needles=98", "pitch=9 mm, needles=96", "needles=94, pitch=9 mm")
+
+
+@pytest.mark.parametrize(
+    ("kind", "name", "text"), [("yarn", "wool", "my wool, 50 g = 60 m"), ("bed", "", "fine"), ("measure", "hip", "4 cm")]
+)
+def test_nothing_lies_between_two_yarns_two_beds_or_for_what_is_not_there(kind: str, name: str, text: str) -> None:
+    assert list(lines(kind, name, text, SOURCE)) == []
