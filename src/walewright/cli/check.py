@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from walewright.cli import console, options, sources
 from walewright.cli.command_line import FILE, CommandLine
 from walewright.cli.each import each
+from walewright.cli.left_over import MARK, is_off, left_over
 from walewright.cli.sources import unfit_names
 from walewright.cli.tables import plain
 from walewright.cli.worn_tables import worn_tables
@@ -17,7 +18,6 @@ if TYPE_CHECKING:
     from rich.table import Table
 
     from walewright.pipeline import Outcome
-    from walewright.proof.model import Measure
 
 
 def check(line: CommandLine, files: Sequence[str], asked: options.Asked) -> int:
@@ -42,8 +42,8 @@ def check(line: CommandLine, files: Sequence[str], asked: options.Asked) -> int:
 
 
 def summary(outcome: Outcome) -> str:
-    """Yarn and what goes round a body first; then a table a piece: per size the stitches and rows counted, and the centimetres wanted
-    and knitted, marked where they are further apart than a stitch or a row; last what is unused, unsewn and marked."""
+    """Yarn and what goes round a body first; then a table a piece: per size the stitches and rows counted, and the centimetres
+    wanted and knitted, marked where they are further apart than a stitch or a row; last what is unused, unsewn and marked."""
     design, _, _, proof = outcome.result()
     sizes = proof.sizes
     head = f"{named(outcome.file)}: {design.title}, {len(sizes)} {'size' if len(sizes) == 1 else 'sizes'} proven"
@@ -53,7 +53,7 @@ def summary(outcome: Outcome) -> str:
     tables += [_piece_table(outcome, index) for index in range(len(sizes[0].pieces))] if sizes else []
     if sizes and sizes[0].joins:
         tables.append(_join_table(outcome))
-    return "\n\n".join((head, *(plain(table) for table in tables if table.row_count), _left_over(outcome)))
+    return "\n\n".join((head, *(plain(table) for table in tables if table.row_count), left_over(outcome)))
 
 
 def _yarn_table(outcome: Outcome) -> Table:
@@ -69,49 +69,6 @@ def _yarn_table(outcome: Outcome) -> Table:
             uses = [size.yarn[at] for size in sizes]
             table.add_row(yarn.label, "g/balls", *(f"{use.grams:.0f}/{use.balls}" for use in uses))
     return table
-
-
-MARK = "!"
-"""Behind what is further off than its stitch or row: it reads without colour."""
-OFF = 1.0
-"""A width or a height may be a stitch or a row off what is wanted, by docs/solver.md; what is more is marked."""
-
-
-def _is_off(measure: Measure) -> bool:
-    return abs(measure.off) > OFF + 1e-6
-
-
-def _left_over(outcome: Outcome) -> str:
-    """What an author looks at last: names that nothing uses, edges that nothing joins, and how much is marked."""
-    _, _, _, proof = outcome.result()
-    unused = [d.message for d in outcome.diagnostics if d.code == "unused-name"]
-    free = [f"{piece} {edge.replace(' ', '_')}" for piece, edge in outcome.fit.free] if outcome.fit is not None else []
-    marked = [
-        f"{piece.name}, {measure.what}, {size.size}: {abs(measure.off):.1f} {measure.unit} too {'much' if measure.off > 0 else 'little'}"
-        for size in proof.sizes
-        for piece in size.pieces
-        for measure in piece.measures
-        if _is_off(measure)
-    ]
-    lines = [
-        *(f"unused: {message}" for message in unused),
-        *(f"unsewn: nothing is joined to {edge}" for edge in free),
-        *(f"off: {text} ({MARK})" for text in marked),
-    ]
-    rest = [
-        word for word, found in (("unused", unused), ("unsewn", free), ("off by more than a stitch or a row", marked)) if not found
-    ]
-    if rest:
-        lines.append(
-            f"nothing is {' or '.join(rest) if len(rest) < MANY else ', '.join(rest[:-1]) + ' or ' + rest[-1]}; no loop is open"
-        )
-    else:
-        lines.append("no loop is open")
-    return "\n".join(lines)
-
-
-MANY = 3
-"""Words that are listed with commas."""
 
 
 def _piece_table(outcome: Outcome, index: int) -> Table:
@@ -130,7 +87,7 @@ def _piece_table(outcome: Outcome, index: int) -> Table:
         counted = [found.get((piece.name, measure.what)) for found, piece in zip(solved, pieces, strict=True)]
         table.add_row(measure.what, measure.unit, *("" if count is None else str(count) for count in counted))
         both = (piece.measures[at] for piece in pieces)
-        table.add_row("", "cm wanted/knitted", *(f"{m.wanted_cm:.1f}/{m.knitted_cm:.1f}{MARK if _is_off(m) else ''}" for m in both))
+        table.add_row("", "cm wanted/knitted", *(f"{m.wanted_cm:.1f}/{m.knitted_cm:.1f}{MARK if is_off(m) else ''}" for m in both))
     table.add_row("rows", "", *(str(p.rows) for p in pieces))
     table.add_row("needles", "", *(f"{p.first_needle}-{p.last_needle}".replace(" ", "") for p in pieces))
     return table

@@ -1,9 +1,9 @@
 """Where each option of a line means something. What is said where it means nothing is an error there.
 
-`MEANINGS` has every field that a part of a line can fill, by the statement it is a part of; a part of the grammar that is not entered
-here fails the tests. An entry looks at the line and at what is written around it, and says why the option is idle there and what to do.
-Options that mean something in most places but not at some values (nothing wide, nothing deep) are told of where the values are
-known, by `Findings.idle`; their entry is `BY_VALUE`.
+`MEANINGS` has every field that a part of a line can fill, by the statement it is a part of; a part of the grammar that is not
+entered here fails the tests. An entry looks at the line and at what is written around it, and says why the option is idle there and
+what to do. Options that mean something in most places but not at some values (nothing wide, nothing deep) are reported where the
+values are known, by `Findings.idle`; their entry is `BY_VALUE`.
 """
 
 from __future__ import annotations
@@ -201,8 +201,8 @@ MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
 
 
 def tell_idle(written: syntax.Tree, expanded: syntax.Tree, findings: Findings) -> None:
-    """Tells of every option of the source, as it is `written`, that means nothing where it stands. Options of a shape are looked at in
-    the shape, whether it is used or not; where fabrics go is seen with the shapes `expanded`."""
+    """Reports every option of the source, as it is `written`, that means nothing where it stands. Options of a shape are looked at
+    in the shape, whether it is used or not; where fabrics go is seen with the shapes `expanded`."""
     panels = _panels(expanded)
     for node, owner in _lines(written.statements, None):
         found: dict[Idle, str] = {}

@@ -148,8 +148,8 @@ ROWS_A_STEP = 2
 
 
 def other_ways(node: syntax.Edge, change: PerSize, rows: PerSize, gap: bool) -> tuple[str, ...]:
-    """Proposals for an edge that moves by more stitches than a slope can: several stitches at once, or rows held in place of an edge.
-    `change` in cm and `rows` are those of one edge; `gap`: it is the edge of a gap."""
+    """Proposals for an edge that moves by more stitches than a slope can: several stitches at once, or rows held in place of an
+    edge. `change` in cm and `rows` are those of one edge; `gap`: it is the edge of a gap."""
     times = int(min(rows) // ROWS_A_STEP)
     if not times:
         return ()
@@ -163,7 +163,8 @@ def other_ways(node: syntax.Edge, change: PerSize, rows: PerSize, gap: bool) -> 
 
 
 def tell_wrong_way(node: syntax.Edge, change: PerSize, gap: bool, sizes: tuple[str, ...], place: Place) -> None:
-    """Tells of an edge that casts stitches off and then moves to where it would have more of them; `change` in cm, outwards positive."""
+    """Reports an edge that casts stitches off and then moves to where it would have more of them; `change` in cm, outwards
+    positive."""
     helps = ["leave out what is cast off"]
     if node.by is not None:
         helps.insert(

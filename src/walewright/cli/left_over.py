@@ -1,0 +1,47 @@
+"""The end of `walewright check`: what an author looks at last."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from walewright.pipeline import Outcome
+    from walewright.proof.model import Measure
+
+MARK = "!"
+"""Behind what is further off than its stitch or row: it reads without colour."""
+OFF = 1.0
+"""A width or a height may be a stitch or a row off what is wanted, by docs/solver.md; what is more is marked."""
+MANY = 3
+"""Words that are listed with commas."""
+
+
+def is_off(measure: Measure) -> bool:
+    """Whether what is knitted is more than a stitch or a row off what is wanted."""
+    return abs(measure.off) > OFF + 1e-6
+
+
+def left_over(outcome: Outcome) -> str:
+    """Names that nothing uses, edges that nothing joins, and every figure that is marked, a line each; then what there is none of."""
+    unused = [f"unused: {d.message}" for d in outcome.diagnostics if d.code == "unused-name"]
+    free = outcome.fit.free if outcome.fit is not None else ()
+    unsewn = [f"unsewn: nothing is joined to {piece} {edge.replace(' ', '_')}" for piece, edge in free]
+    off = list(_off(outcome))
+    kinds = (("unused", unused), ("unsewn", unsewn), ("off by more than a stitch or a row", off))
+    missing = [word for word, found in kinds if not found]
+    last = f"nothing is {_either(missing)}; no loop is open" if missing else "no loop is open"
+    return "\n".join((*unused, *unsewn, *off, last))
+
+
+def _off(outcome: Outcome) -> Iterator[str]:
+    _, _, _, proof = outcome.result()
+    for size in proof.sizes:
+        for piece in size.pieces:
+            for measure in filter(is_off, piece.measures):
+                way = "much" if measure.off > 0 else "little"
+                yield f"off: {piece.name}, {measure.what}, {size.size}: {abs(measure.off):.1f} {measure.unit} too {way} ({MARK})"
+
+
+def _either(words: list[str]) -> str:
+    return " or ".join(words) if len(words) < MANY else f"{', '.join(words[:-1])} or {words[-1]}"
