@@ -121,7 +121,14 @@ BAD = (
         "fabric plain",
     ),
     Bad("no such edge", "join back side to", "join back slide to", "no-such-edge", "back slide", "join back slide"),
-    Bad("no tool", "called side", "fashioned 4 in called side", "no-such-tool", "edges straight", "fashioned 4 in"),
+    Bad(
+        "no tool",
+        "straight to underarm called side",
+        "slope by 2 cm at underarm, fashioned 4 in called side",
+        "no-such-tool",
+        "edges slope",
+        "fashioned 4 in",
+    ),
     Bad(
         "neck too deep", "neck 20 cm wide, 2.5 cm deep", "neck 20 cm wide, 60 cm deep", "neck-too-deep", "neck 20 cm", "neck 20 cm"
     ),

@@ -23,7 +23,7 @@ def is_off(measure: Measure) -> bool:
 
 
 def left_over(outcome: Outcome) -> str:
-    """Names that nothing uses, edges that nothing joins, and every figure that is marked, a line each; then what there is none of."""
+    """Unused names, edges that nothing joins and every figure that is marked, a line each; then of what there is nothing."""
     unused = [f"unused: {d.message}" for d in outcome.diagnostics if d.code == "unused-name"]
     free = outcome.fit.free if outcome.fit is not None else ()
     unsewn = [f"unsewn: nothing is joined to {piece} {edge.replace(' ', '_')}" for piece, edge in free]

@@ -121,9 +121,9 @@ def cautions(design: Design) -> Advice | None:
 
 
 HOOD_OF_THE_GROWN = (
-    "This garment has a hood and is sized for grown people. Made for a child, it has no cord or drawstring at hood, head or neck up "
-    "to 7 years or 134 cm, and from 7 to 14 years none with free ends there (EN 14682, as told by the Finnish Safety and Chemicals "
-    "Agency); in the United States none at hood and neck of outerwear in sizes 2T to 12 (16 CFR 1120.3).",
+    "This garment has a hood and is sized for grown people. Made for a child, it has no cord or drawstring at hood, head or neck "
+    "up to 7 years or 134 cm, and from 7 to 14 years none with free ends there (EN 14682, as told by the Finnish Safety and "
+    "Chemicals Agency); in the United States none at hood and neck of outerwear in sizes 2T to 12 (16 CFR 1120.3).",
     "Draw nothing through the edge of the hood then, and let it come away easily when it is caught.",
 )
 """For a small size of a garment that no table of children stands behind; sources as in `children`."""
