@@ -1,8 +1,8 @@
 """Every word of a source has an effect: each line taken out, each number changed, each option put where it does not stand.
 
 Run on demand: `python tests/benchmarks/words_without_effect.py [SEED [SHARE]] [SOURCE...]`, for every change to every shipped
-garment and to every whole source and example of the documentation, where nothing else is said; with a seed and a share (0 to 1), for
-that share of the changes, drawn at random. A source is named by what its name begins with (`windrow`, `docs/techniques`).
+garment and to every whole source and example of the documentation, where nothing else is said; with a seed and a share (0 to 1),
+for that share of the changes, drawn at random. A source is named by what its name begins with (`windrow`, `docs/techniques`).
 
 A change shows if what is told, what is knitted, the plain text, the plan document or the page is another. It is tried in the first
 size (for a figure in the sizes: in the size it is of), and if nothing shows there, in all of them. What changes nothing is listed;
