@@ -31,6 +31,7 @@ from walewright.design.requirements import requirement
 from walewright.design.shapes import expanded
 from walewright.design.sizes import Graded, grade
 from walewright.design.tables import Shipped
+from walewright.design.texts import texts
 from walewright.design.unmoved import tell_unmoved
 from walewright.design.uses import Uses, tell_unused, uses, with_what_is_used
 from walewright.design.values import HIDDEN, Scope
@@ -183,7 +184,7 @@ class _Reading:
         return Design(
             file=self.tree.file,
             title=title.title,
-            texts=self._texts(title),
+            texts=texts(title, self.tree, self.found, findings),
             sizes=graded.sizes,
             measurements=_there(graded.rows.values()),
             machine=knitted,
@@ -281,19 +282,6 @@ class _Reading:
                     "this statement belongs into a block",
                     (statement.span, "on its own here"),
                 )
-
-    def _texts(self, title: syntax.Pattern) -> tuple[tuple[str, str], ...]:
-        """The author's words: those of the pattern block first, then notes that stand elsewhere, by what they are about."""
-        texts = [t for t in title.body if isinstance(t, syntax.Text)]
-        for key in ("summary", "difficulty", "story"):
-            self.findings.one(key, (t for t in texts if t.key == key), "the pattern")
-        found = [(t.key, t.text) for t in texts]
-        found += [(t.key, t.text) for t in self.every(syntax.Text)]
-        blocks = [(b.name, b.body) for b in self.every(syntax.Chart)]
-        blocks += [(b.name, b.body) for b in self.every(syntax.Fabric)] + [(b.name, b.body) for b in self.every(syntax.Piece)]
-        for name, body in blocks:
-            found += [(t.key, f"{name}: {t.text}") for t in body if isinstance(t, syntax.Text)]
-        return tuple(found)
 
 
 def _there(made: Iterable[Made | None]) -> tuple[Made, ...]:
