@@ -45,7 +45,7 @@ def test_check_begins_with_yarn_and_ends_with_what_is_left_over(sound: Path, cap
     assert titles[:2] == ["yarn", "as worn"]
     assert re.fullmatch(r"chunky wool +g/balls +\d+/\d +\d+/\d", lines[lines.index("yarn") + 2])
     assert titles.index("as worn") < titles.index("back") < titles.index("joins")
-    assert lines[-1] == "nothing is unused or off by more than a stitch or a row; no loop is open"
+    assert lines[-1] == "nothing is unused, unsewn or off by more than a stitch or a row; no loop is open"
     assert "!" not in "".join(lines)
 
 
