@@ -144,7 +144,9 @@ class _Reader:
             elif not told_before:
                 statement = unreadable(kind, line, self.file)
         if isinstance(statement, Diagnostic):
-            self.told.append(statement)
+            # A name that cannot be read is told of once, not wherever it is used.
+            if statement.code != "name-unreadable" or statement.message not in {d.message for d in self.told}:
+                self.told.append(statement)
             statement = None
         self._keep(statement or syntax.Broken(line.content, span=span), line)
 
