@@ -100,3 +100,9 @@ def test_a_name_is_told_once_wherever_it_is_used() -> None:
 def test_a_mark_alone_is_no_name() -> None:
     (said,) = read("a.wale", "let \u0301 = 3 cm")[1]
     assert said.code == "unreadable-line"
+
+
+def test_a_reserved_word_is_told_where_it_is_given_and_not_where_it_is_used() -> None:
+    text = "piece a in plain\n    edges straight to top called over\nfinished wide along a over\nfinished deep along a of\n"
+    assert [d.code for d in read("a.wale", text)[1]] == ["reserved-word"]
+    assert [d.code for d in read("a.wale", "finished wide along a over\n")[1]] == ["unreadable-line"]

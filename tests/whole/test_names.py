@@ -47,7 +47,9 @@ def test_the_garment_itself_is_proven() -> None:
 
 def test_the_words_are_those_of_the_sentences() -> None:
     found = words()
-    assert {"to", "then", "and", "left", "right", "upper", "row", "st", "RC", "each", "cast_off", "break_off_the_yarn"} <= set(found)
+    assert {"to", "then", "and", "left", "right", "upper", "row", "st", "RC", "each", "cast_off", "break_off_the_yarn"} <= set(
+        found
+    )
 
 
 @pytest.mark.parametrize("seed", range(24))
