@@ -90,7 +90,8 @@ def shapes(n: int) -> str:
 def shapes_within(n: int) -> str:
     """Shapes that use two shapes each, so deep."""
     made = "\n".join(f"shape s{i}\n    use s{i + 1}\n    use s{i + 1}" for i in range(n))
-    return f'{HEAD}\n{made}\nshape s{n}\n    note "-"\n{_piece(body="    use s0")}'
+    body = "    use s0\n    edges straight to top called side"
+    return f'{HEAD}\n{made}\nshape s{n}\n    note "-"\n{_piece(body=body)}'
 
 
 def levels(n: int) -> str:
@@ -122,10 +123,10 @@ def pieces_joined(n: int) -> str:
 
 def chart_rows(n: int) -> str:
     """Rows of a chart."""
-    chart = "\n".join("    | . . O / . . . . |" for _ in range(n))
-    keys = "    key . knit\n    key O hole\n    key / from left"
+    chart = "\n".join(("    | . . O / . . . . |", "    | . . . . . . . . |")[i % 2] for i in range(n))
+    keys = "    key . knit\n    key O hole\n    key / two from left"
     fabric = (
-        "fabric lace\n    chart holes in wool at tension 6, centred\n    swatch 40 stitches by 60 rows = 14 cm by 15 cm, 10 g\n"
+        "fabric lace\n    chart holes in wool at tension 6, 1 edge stitch\n    swatch 40 stitches by 60 rows = 14 cm by 15 cm, 10 g\n"
     )
     return f"{HEAD}\nchart holes\n{keys}\n{chart}\n\n{fabric}{_piece().replace('in plain', 'in lace')}"
 

@@ -2,12 +2,13 @@
 
     python tests/benchmarks/mutated_sources.py N [SEED [FOLDER]]
 
-Draw number i of N has the seed SEED + i, so that a run is resumed by giving the seed after the last one reported. Lines are
-left out, doubled, moved and exchanged; numbers, units, names and texts changed; words of the grammar put in; odd letters, deep
-nesting and cut-off files tried. Each source is compiled, its report rendered, and, if it is proven, its page and plan written,
-in a process of its own that has `SECONDS` of processor time and `MEMORY` bytes of memory. What is no fault of the author's is
-written to FOLDER with its first line saying what happened: an exception, a move that the bed refuses, words that do not read
-back, or what took too long or too much.
+Draw number i of N has the seed SEED + i, so that a run is resumed by giving the seed after the last one reported. Most often
+numbers change a little and options are exchanged for others that the grammar has there (`small_changes.py`), so that the source
+still reads. Of the rest, lines are left out, doubled, moved and exchanged; numbers, units, names and texts changed; words of the
+grammar put in; odd letters, deep nesting and cut-off files tried (`mutating.py`). Each source is compiled, its report rendered,
+and, if it is proven, its page and plan written, in a process of its own that has `SECONDS` of processor time and `MEMORY` bytes
+of memory. What is no fault of the author's is written to FOLDER with its first line saying what happened: an exception, a move
+that the bed refuses, words that do not read back, or what took too long or too much.
 """
 
 from __future__ import annotations
@@ -30,6 +31,7 @@ from pkgutil import walk_packages
 sys.path.insert(0, str(Path(__file__).resolve().parent))
 
 from mutating import mutated
+from small_changes import changed
 from variants_at_random import FAULTS, one_size, sources, variant
 
 import walewright
@@ -44,7 +46,9 @@ PATIENCE = 120
 """Seconds by the clock after which a process is ended that has not used up its own."""
 EVERY_SIZE = 0.15
 """Share of the draws that are compiled in all sizes of the source; the others in one."""
-MEANT = 0.35
+SMALL = 0.7
+"""Share of the draws with small changes only, most of which read."""
+MEANT = 0.15
 """Share of the draws whose numbers and options are exchanged for others that read as well."""
 
 
@@ -122,10 +126,23 @@ def _overdue(*_: object) -> None:
 
 
 def drawn(text: str, others: list[str], chance: random.Random) -> tuple[str, list[str]]:
-    """The source mutated: at times only in ways that mean something, which go further than to the reading of the lines."""
-    if chance.random() < MEANT:
+    """The source changed: most often in ways that mean something, which go further than to the reading of the lines."""
+    kind = chance.random()
+    if kind < SMALL:
+        return changed(text, others, chance)
+    if kind < SMALL + MEANT:
         return variant(text, chance), ["variant"]
     return mutated(text, others, chance)
+
+
+def kept(drawn: str, number: str, result: Result, made: str, folder: Path | None) -> None:
+    """A fault printed, and its source written to the folder if there is one."""
+    first = f"{drawn}: {result.what} {result.seconds:.1f} s"
+    last = re.sub(r"\s+", " ", result.detail)
+    print(f"{first} {last[:300]}", flush=True)
+    if folder:
+        folder.mkdir(parents=True, exist_ok=True)
+        (folder / f"{result.what}_{number}.wale").write_text(f"# {first} {last}\n{made}", errors="surrogatepass")
 
 
 def ready() -> None:
@@ -158,12 +175,7 @@ def main() -> None:
         codes.update(result.codes)
         slowest, largest = max(slowest, result.seconds), max(largest, result.mib)
         if result.what not in ("proven", "refused"):
-            first = f"{seed} {name} {changes.sizes} {'+'.join(how)}: {result.what} {result.seconds:.1f} s"
-            last = re.sub(r"\s+", " ", result.detail)
-            print(f"{first} {last[:300]}", flush=True)
-            if folder:
-                folder.mkdir(parents=True, exist_ok=True)
-                (folder / f"{result.what}_{seed}.wale").write_text(f"# {first} {last}\n{made}", errors="surrogatepass")
+            kept(f"{seed} {name} {changes.sizes} {'+'.join(how)}", str(seed), result, made, folder)
         done = seed - begin + 1
         if done % 100 == 0 or done == count:
             told = ", ".join(f"{what} {n}" for what, n in found.most_common())

@@ -8,7 +8,9 @@ from dataclasses import fields
 import pytest
 from shaped import HEAD, piece, understood
 
-from walewright.design.meanings import MEANINGS
+from walewright.design.findings import Findings
+from walewright.design.meanings import MEANINGS, tell_idle
+from walewright.source import read
 from walewright.source.grammar import parser
 from walewright.source.rules import RULES
 
@@ -135,3 +137,16 @@ def test_an_option_of_a_shape_is_looked_at_in_the_shape() -> None:
     # What is nothing at one use is something at another.
     parted = "shape parted(wide)\n    opening slit wide wide from low to high, cast off\n"
     assert marked(parted + piece("use parted, wide 0 cm")) == []
+
+
+def test_nothing_is_told_beside_a_line_that_does_not_read() -> None:
+    chart = "chart dots\n    key . knit\n    key o {}\n    | . . o . |\n    colours laid in blocks\n"
+
+    def told(key: str) -> list[str]:
+        tree, _ = read("a.wale", chart.format(key))
+        findings = Findings()
+        tell_idle(tree, tree, findings)
+        return [d.code for d in findings.all()]
+
+    assert told("purl") == ["without-effect"]
+    assert told("knit in __") == []

@@ -71,7 +71,17 @@ def test_all_sizes_together_have_a_limit_and_some_can_be_built() -> None:
     assert found.code == "too-much-knitting"
     # 360 needles and 400 rows, forty times.
     assert found.message.startswith("all sizes together have 5,760,000 stitches")
-    assert found.helps == ("build up to 17 of the 40 sizes at a time, each named with `--size`",)
+    assert found.helps == ("build up to 27 of the 40 sizes at a time, each named with `--size`",)
+
+
+@pytest.mark.usefixtures("_unsolved")
+def test_as_many_sizes_as_are_named_are_within_all_limits() -> None:
+    """Too many stitches, and of heights so many that fewer sizes go at a time than by the stitches."""
+    shop = Workshop(" ".join(f"s{i}" for i in range(60)), across=3.0, up=4.0, needles=400)
+    many = [replace(plain(shop, 60, 5), name=f"p{i}") for i in range(30)]
+    (help_,) = told(shop.design(*many)).helps
+    able = int(help_.split()[3])
+    assert able * sum(len(p.levels) for p in many) <= MOST_HEIGHTS < (able + 1) * sum(len(p.levels) for p in many)
 
 
 @pytest.mark.usefixtures("_unsolved")

@@ -74,3 +74,35 @@ def test_a_source_has_a_length() -> None:
     assert said.code == "source-too-long"
     (said,) = read("a.wale", 'making up\n    step "' + "a" * 400_000 + '"')[1]
     assert said.code == "source-too-long"
+
+
+@pytest.mark.parametrize(
+    ("line", "at", "proposed"),
+    [
+        ("sizes S हिन्दी L", "हिन्दी", None),
+        ("let cafe\u0301 = 3 cm", "cafe\u0301", "café"),
+        ("piece b\u0304\u0323a in plain", "b\u0304\u0323a", None),
+    ],
+)
+def test_a_mark_without_a_letter_of_its_own(line: str, at: str, proposed: str | None) -> None:
+    (said,) = read("a.wale", line)[1]
+    assert said.code == "name-unreadable"
+    place = said.labels[0].span
+    assert line[place.start : place.end] == at
+    assert (f"`{proposed}`" in said.helps[0]) == (proposed is not None)
+
+
+def test_a_name_is_told_once_wherever_it_is_used() -> None:
+    text = "let हि = 3 cm\nlet b = हि + 1 cm\nlet c = हि + हि\n"
+    assert [d.labels[0].span.start for d in read("a.wale", text)[1]] == [4]
+
+
+def test_a_mark_alone_is_no_name() -> None:
+    (said,) = read("a.wale", "let \u0301 = 3 cm")[1]
+    assert said.code == "unreadable-line"
+
+
+def test_a_reserved_word_is_told_where_it_is_given_and_not_where_it_is_used() -> None:
+    text = "piece a in plain\n    edges straight to top called over\nfinished wide along a over\nfinished deep along a of\n"
+    assert [d.code for d in read("a.wale", text)[1]] == ["reserved-word"]
+    assert [d.code for d in read("a.wale", "finished wide along a over\n")[1]] == ["unreadable-line"]

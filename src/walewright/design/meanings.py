@@ -202,9 +202,14 @@ MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
 
 def tell_idle(written: syntax.Tree, expanded: syntax.Tree, findings: Findings) -> None:
     """Reports every option of the source, as it is `written`, that means nothing where it stands. Options of a shape are looked at
-    in the shape, whether it is used or not; where fabrics go is seen with the shapes `expanded`."""
-    panels = _panels(expanded)
-    for node, owner in _lines(written.statements, None):
+    in the shape, whether it is used or not; where fabrics go is seen with the shapes `expanded`. What a line that cannot be read
+    would have said of it nobody knows: nothing is told of its neighbours."""
+    lines = list(_lines(written.statements, None))
+    broken = [owner for node, owner in lines if isinstance(node, syntax.Broken)]
+    panels = frozenset[str]() if broken else _panels(expanded)
+    for node, owner in lines:
+        if owner is not None and any(owner is other for other in broken):
+            continue
         found: dict[Idle, str] = {}
         for name, _ in node.said:
             idle = MEANINGS.get(type(node), {}).get(name, EVERYWHERE)(node, Around(owner, panels))

@@ -21,7 +21,7 @@ FEWEST_STITCHES = 4
 MOST_ROWS = 5000
 """Of one piece, repeats counted as often as they are worked: twelve metres of the finest knitting. Counters have three drums, and
 a number on the page up to four digits."""
-MOST_STITCHES = 2_500_000
+MOST_STITCHES = 4_000_000
 """Of a garment in all its sizes: a loop takes 150 bytes (measured)."""
 BY_HAND = {"latched rib": 2, "chart": 3}
 """As many plain stitches take as long to work out as one of these (measured)."""
@@ -29,7 +29,7 @@ IN_COLOURS = 5
 """The same for a chart with yarns of its own."""
 MOST_ROWS_IN_ALL = 60_000
 """Of all pieces in all sizes: forty sizes of a cardigan with welts and bands are fewer."""
-MOST_HEIGHTS = 3000
+MOST_HEIGHTS = 2000
 """Levels of all pieces times sizes: each is a few whole numbers that have to be found. Forty sizes of a cardigan are 1,000."""
 
 
@@ -114,12 +114,15 @@ def _all_together(design: Design, made: list[_Sums]) -> Iterator[Diagnostic]:
             "a level is a height a size",
         ),
     )
+    # As many as stay within all three limits, whichever sizes they are.
+    able = min(
+        int(limit // (max(sum(of_piece[i] for of_piece in amounts) for i in sizes) or 1)) for _, amounts, _, limit, _ in sums
+    )
     for what, amounts, whose, limit, note in sums:
         by_size = [sum(of_piece[i] for of_piece in amounts) for i in sizes]
         if sum(by_size) <= limit:
             continue
         most = max(range(len(whose)), key=lambda n: sum(amounts[n]))
-        able = int(limit // max(by_size))
         some = f"build up to {able} of the {len(sizes)} sizes at a time, each named with `--size`"
         yield Diagnostic(
             "too-much-knitting",

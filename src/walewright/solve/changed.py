@@ -12,6 +12,12 @@ from walewright.solve.gauge import highest, level_number
 
 _Edit = Callable[[Piece], Piece | None]
 
+WIDEST_BED = 400
+"""Needles of a bed at the most, as the facts of a machine have it: nobody is told to look for a wider one."""
+
+FEWEST_TO_10_CM, MOST_TO_10_CM = 3.0, 100.0
+"""Stitches of a swatch to 10 cm, as it may be written."""
+
 ALIKE = 1e-9
 """Lengths that differ by less are the same figure."""
 
@@ -63,16 +69,20 @@ def _one(design: Design, change: Change) -> Design | None:
     match change.what:
         case "needles":
             most = max(values.values())
+            if most > WIDEST_BED:
+                return None
             return replace(design, machine=replace(design.machine, needles=2 * -(-round(most) // 2)))
         case "stitches":
             few = min(values.values())
+            if not FEWEST_TO_10_CM <= few <= MOST_TO_10_CM:
+                return None
             fabrics = tuple(
                 replace(f, swatch_stitches=few, swatch_rows=f.rows_per_cm * 10, swatch_width_cm=10.0, swatch_height_cm=10.0)
                 if f.name == change.owner
                 else f
                 for f in design.fabrics
             )
-            return replace(design, fabrics=fabrics) if few > 0 else None
+            return replace(design, fabrics=fabrics)
         case "easing":
             joins = tuple(_eased(j, new) if j.origin == design.joins[int(change.owner)].origin else j for j in design.joins)
             return replace(design, joins=joins)

@@ -80,7 +80,9 @@ def _levels(draft: Draft, design: Design, piece: Piece, heights: Heights) -> tup
             name = f"{piece.name}: rows to {level.name}"
             terms = tuple(((draft.variable(name, piece.name, i), 1),) for i in range(len(design.sizes)))
             heights[key] = terms
-            alike = tuple(p.name for p in design.pieces if any(_key(design, p, x) == key for x in p.levels))
+            alike = tuple(
+                p.name for p in design.pieces if any(x.name == level.name and _key(design, p, x) == key for x in p.levels)
+            )
             wanted, most = (
                 tuple(rows_to(design, piece, level.name, i, free) for i in range(len(design.sizes))) for free in (False, True)
             )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 
 from walewright.report.model import Diagnostic, Label, Span
@@ -44,7 +45,7 @@ def read(file: str, text: str) -> tuple[syntax.Tree, tuple[Diagnostic, ...]]:
             reader.take(line)
     if not reader.entries:
         told = (*told, empty(file))
-    diagnostics = sorted((*told, *reader.told), key=lambda d: d.labels[0].span.start)
+    diagnostics = sorted((*told, *_without_uses(reader.told, text)), key=lambda d: d.labels[0].span.start)
     return syntax.Tree(file, assembled(reader.entries), placed(lines, reader.entries)), tuple(diagnostics)
 
 
@@ -144,12 +145,25 @@ class _Reader:
             elif not told_before:
                 statement = unreadable(kind, line, self.file)
         if isinstance(statement, Diagnostic):
-            self.told.append(statement)
+            # A name that cannot be read is told of once, not wherever it is used.
+            if statement.code != "name-unreadable" or statement.message not in {d.message for d in self.told}:
+                self.told.append(statement)
             statement = None
         self._keep(statement or syntax.Broken(line.content, span=span), line)
 
     def _keep(self, statement: syntax.Statement, line: Line) -> None:
         self.entries.append(Entry(statement, line, len(self.open)))
+
+
+def _without_uses(told: list[Diagnostic], text: str) -> list[Diagnostic]:
+    """What was told, but for lines that do not read only for a name that is refused where it is given."""
+    refused = {name for d in told if d.code == "reserved-word" for name in re.findall("`(.*?)`", d.labels[0].text)}
+
+    def uses(diagnostic: Diagnostic) -> bool:
+        place = diagnostic.labels[0].span
+        return diagnostic.code == "unreadable-line" and text[place.start : place.end] in refused
+
+    return [d for d in told if not uses(d)]
 
 
 def _first(line: Line) -> str:

@@ -53,6 +53,36 @@ def name_fault(name: str, line: str, span: Span) -> Diagnostic | None:
     )
 
 
+def marked_name(content: str, at: int) -> tuple[int, str] | None:
+    """The word of a line with a mark that goes with the letter before it (as of e and an accent, or a vowel sign), and where the
+    word begins; None if there is no such mark `at` this place. A line stops reading at it: names have no such marks."""
+    if at >= len(content) or not unicodedata.category(content[at]).startswith("M"):
+        return None
+    begin = end = at
+    while begin > 0 and _of_a_word(content[begin - 1]):
+        begin -= 1
+    while end < len(content) and _of_a_word(content[end]):
+        end += 1
+    return (begin, content[begin:end]) if begin < at else None
+
+
+def mark_fault(word: str, span: Span) -> Diagnostic:
+    """The fault of a word with such a mark, which stands at `span`."""
+    mark = next(c for c in word if unicodedata.category(c).startswith("M"))
+    better = unicodedata.normalize("NFKC", word)
+    sound = better if misspelt(better) is None else ""
+    return Diagnostic(
+        "name-unreadable",
+        f"the name `{_shown(word)}` has U+{ord(mark):04X}, a mark that is no letter by itself",
+        (Label(span, "names have none"),),
+        helps=(f"call it `{sound}`" if sound else "give it a name of letters, digits and single `_` between words",),
+    )
+
+
+def _of_a_word(letter: str) -> bool:
+    return letter.isalnum() or letter == "_" or unicodedata.category(letter).startswith("M")
+
+
 def tension_fault(tension: str, line: str, span: Span) -> Diagnostic | None:
     """The same for the setting of a tension: it stands on a dial, where no `_` is."""
     wrong = misspelt(tension)

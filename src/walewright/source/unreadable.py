@@ -12,6 +12,7 @@ from walewright.report.model import Diagnostic, Label, Span
 from walewright.report.near import near
 from walewright.source.grammar import expected, first_words, literals, parser
 from walewright.source.layout import Line
+from walewright.source.spelling import mark_fault, marked_name
 from walewright.source.words import PLACES, beginnings, example, in_words, places_of
 
 _WORD = re.compile(r"\w+|\S")
@@ -51,7 +52,12 @@ def stop(kind: str, content: str) -> Stop:
 
 def unreadable(kind: str, line: Line, file: str) -> Diagnostic:
     """One diagnostic for the line."""
-    halt = _before_a_word(kind, line.content, stop(kind, line.content))
+    halt = stop(kind, line.content)
+    marked = marked_name(line.content, halt.start)
+    if marked is not None:
+        begin, word = marked
+        return mark_fault(word, Span(file, line.start + begin, line.start + begin + len(word)))
+    halt = _before_a_word(kind, line.content, halt)
     if not halt.read:
         return _unknown_line(kind, line, file, halt)
     first = literals().get(halt.read[0], "")
