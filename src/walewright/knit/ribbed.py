@@ -60,7 +60,7 @@ class Ribbed:
     def disturbed(self, sized: SizedPiece, symmetric: bool) -> bool:
         """Whether a stitch of it may be moved, cast off, held, taken off or hung with another before its last row; `symmetric`:
         both edges of the piece are moved together."""
-        if any(self._inside(w.from_row) or self._inside(w.to_row) for w in sized.wedges):
+        if any(w.from_row < self.to_row and self.from_row < w.to_row for w in sized.wedges):
             return True
         if self.needles is not None:
             return any(self._inside(o.row) for o in sized.openings)
