@@ -145,7 +145,7 @@ SLOPES = {
     "at the left only": "left edge slope by 4 cm at middle called one\n    left edge slope by -2 cm at top called one",
     "at the right only": "right edge slope by -2 cm at middle called one\n    right edge slope by 4 cm at top called one",
     "at a rate": "edges out 1 stitch every 6 rows to middle called side\n    edges in 1 stitch every 3 rows to top called side",
-    "cast off where it begins": "edges cast off 0.8 cm then straight to top called side",
+    "cast off where it begins": "edges cast off 0.7 cm then slope by -1.4 cm at top called side",
     "cast off at one edge": "left edge curve by 2 cm at top called one\n"
     "    right edge cast off 1 cm then slope by -2 cm at top called other",
 }
