@@ -35,11 +35,16 @@ def errors(outcome: Outcome) -> list[str]:
 @pytest.mark.parametrize(
     ("width", "head", "stitches"), [("1 st", "", 2), ("0.1 cm", "", 2), ("3 st", "", 4), ("1 st", ", centre stitch", 1)]
 )
-def test_a_narrow_piece_keeps_a_stitch(width: str, head: str, stitches: int) -> None:
-    outcome = made(start=f"{width} wide with e-wrap", head=head)
+def test_a_narrow_start_keeps_a_stitch(width: str, head: str, stitches: int) -> None:
+    outcome = made("edges slope to 20 cm wide at top", start=f"{width} wide with e-wrap", head=head)
     assert outcome.proven
     assert outcome.counts is not None
     assert outcome.counts.sizes[0].pieces[0].start == stitches
+
+
+@pytest.mark.parametrize("width", ["1 st", "0.1 cm", "3 st"])
+def test_a_piece_as_narrow_as_a_cord_is_none(width: str) -> None:
+    assert errors(made(start=f"{width} wide with e-wrap")) == ["too-small"]
 
 
 def test_rows_over_the_whole_width_join_the_parts_of_an_opening_before_a_neck() -> None:
