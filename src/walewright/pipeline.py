@@ -68,10 +68,10 @@ def compile(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome
     `shipped` are the tables and machines that a source can name, `changes` the knitter's own sizes, tensions and
     measurements. Goes as far as it can and never raises for a fault of the author's.
     """
-    outcome = counted(text, file, shipped, changes)
-    if outcome.counts is None or has_errors(outcome.diagnostics):
+    outcome = understood(text, file, shipped, changes)
+    if outcome.design is None or has_errors(outcome.diagnostics):
         return outcome
-    return _prove(_worn(_knit_and_write(outcome)))
+    return from_design(outcome)
 
 
 def counted(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome:
@@ -79,11 +79,18 @@ def counted(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome
     outcome = understood(text, file, shipped, changes)
     if outcome.design is None or has_errors(outcome.diagnostics):
         return outcome
-    return from_design(outcome)
+    return _counted(outcome)
 
 
 def from_design(outcome: Outcome) -> Outcome:
-    """The stages after a source is understood: an outcome that has a design, taken as far as it goes."""
+    """The stages after a source is understood, to the proof: an outcome that has a design, taken as far as it goes."""
+    outcome = _counted(outcome)
+    if outcome.counts is None or has_errors(outcome.diagnostics):
+        return outcome
+    return _prove(_worn(_knit_and_write(outcome)))
+
+
+def _counted(outcome: Outcome) -> Outcome:
     outcome = _put_together(outcome)
     if outcome.glued is None or has_errors(outcome.diagnostics):
         return outcome

@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from garment import BEDS, SHIPPED, proven_or_true, regraded, tidewrack
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as hs
 
 from walewright.design import Changes
-from walewright.pipeline import compile
+from walewright.pipeline import compile, from_design
+from walewright.report.model import Severity
+from walewright.solve.changed import changed
 
 STITCHES = (10, 11.5, 13, 14.5, 16, 17.5, 19, 21, 23.5, 26)
 ROWS = (14, 15.5, 17, 18.5, 20, 21.5, 23, 24.5, 26, 27.5, 29, 30.5, 32, 33, 34, 35, 36, 37, 38.5, 40)
@@ -26,6 +30,17 @@ def test_the_grid_has_both_proven_patterns_and_refusals() -> None:
     assert proven_or_true(regraded(13, 18.5, "bulky"), 13, 18.5, "bulky") == "proven"
     assert proven_or_true(regraded(26, 40, "bulky"), 26, 40, "bulky") == "wider-than-bed"
     assert proven_or_true(regraded(26, 40, "fine"), 26, 40, "fine") == "proven"
+
+
+def test_helps_that_are_followed_lead_to_a_proven_pattern() -> None:
+    refused = regraded(26, 40, "bulky", sizes=("XS",))
+    told = [d for d in refused.diagnostics if d.severity is Severity.ERROR]
+    assert told
+    assert refused.design is not None
+    narrower = changed(refused.design, [change for d in told for change in d.changes[0]])
+    assert narrower is not None
+    assert from_design(replace(refused, design=narrower, diagnostics=())).proven
+    assert not from_design(replace(refused, diagnostics=())).proven
 
 
 def test_simple_increases_at_the_carriage_side_are_proven_too() -> None:
