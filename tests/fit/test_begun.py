@@ -25,13 +25,13 @@ piece cloth in plain
     levels foot 0 cm, top length
     start 30 cm wide with chain
     left edge straight to top called one
-    right edge straight to top called other
+    right edge straight to top
     end cast off
 
 piece collar in plain
     levels foot 0 cm, rim 6 cm
     start {wide} cm wide along cloth one
-    edges straight to rim called tips
+    edges straight to rim
     end cast off
 """
 

@@ -32,7 +32,7 @@ fabric plain
 piece panel in plain
     levels bottom 0 cm, top length
     start {stitches} stitches wide with e-wrap
-    edges straight to top called side
+    edges straight to top
     end cast off
 """
 

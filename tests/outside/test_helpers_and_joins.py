@@ -12,6 +12,7 @@ from worked import compiled, knitted, proven
 from walewright.bed.loops import Kind
 from walewright.knit import operations as op
 from walewright.pipeline import Outcome
+from walewright.report.model import Severity
 
 HEMMED = """
 fabric hemming
@@ -289,7 +290,7 @@ def test_the_armhole_line_of_a_pullover_over_its_shoulder() -> None:
 def test_a_line_that_is_a_ring_already_is_refused_with_another_way_to_begin() -> None:
     """Common practice: a band is picked up flat, with one seam of its ring still open. Begun at the shoulder, an armhole is a
     ring once the shoulder is joined; what is proposed can be hung."""
-    (told,) = [d for d in pullover(left="front armhole_right + back armhole_left").diagnostics if d.code != "unused-name"]
+    (told,) = [d for d in pullover(left="front armhole_right + back armhole_left").diagnostics if d.severity is Severity.ERROR]
     assert told.code == "line-closed"
     along = told.helps[0].split("`along ")[1].rstrip("`")
     assert pullover(left=along).proven
@@ -353,6 +354,6 @@ def test_a_border_in_the_other_order_is_refused_with_the_one_that_can_be_hung() 
     """Common practice: a border is picked up in one go, from the hem of one front to that of the other, each stretch where the
     last one ends."""
     away = CARDIGAN.format(along=" + ".join(reversed(UP_AND_DOWN.split(" + "))))
-    (told,) = [d for d in compiled(away, 21, 28).diagnostics if d.code != "unused-name"]
+    (told,) = [d for d in compiled(away, 21, 28).diagnostics if d.severity is Severity.ERROR]
     assert told.code == "line-not-in-order"
     assert told.helps == (f"write `along {UP_AND_DOWN}`",)

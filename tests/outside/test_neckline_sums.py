@@ -12,12 +12,14 @@ from walewright.solve.stairs import Flight
 
 def neck(shape: str, width: int, flat: int, rows: int) -> list[tuple[int, int]]:
     """(rows after the parting, stitches) of each move of a part's neck edge. The carriage begins at the part's outer edge."""
+    # At a point nothing is cast off.
+    off = ", cast off" if shape != "v" or flat else ""
     front = garment(
         f"""
 piece front in plain
     levels hem 0 cm, top 120 rows
     start 100 stitches wide with e-wrap
-    neck {width} stitches wide, {rows} rows deep, {shape}, {flat} stitches flat, cast off
+    neck {width} stitches wide, {rows} rows deep, {shape}, {flat} stitches flat{off}
     end cast off
 """
     ).piece("front")

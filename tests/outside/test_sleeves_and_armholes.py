@@ -144,10 +144,10 @@ def test_a_v_neck_with_and_without_a_stitch_at_its_point() -> None:
 piece front in plain{odd}
     levels hem 0 cm, top 120 rows
     start {wide} stitches wide with e-wrap
-    neck {neck} stitches wide, 60 rows deep, v{flat}, cast off
+    neck {neck} stitches wide, 60 rows deep, v{flat}
     end cast off
 """
-    for odd, wide, neck, flat, centre in ((("", 90, 30, "", 0)), (", centre stitch", 91, 31, ", 1 stitch flat", 1)):
+    for odd, wide, neck, flat, centre in ((("", 90, 30, "", 0)), (", centre stitch", 91, 31, ", 1 stitch flat, cast off", 1)):
         sized = garment(piece.format(odd=odd, wide=wide, neck=neck, flat=flat)).piece("front")
         opening = sized.openings[0]
         assert opening.flat == centre

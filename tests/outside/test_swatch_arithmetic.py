@@ -6,8 +6,8 @@ import pytest
 from worked import SHIPPED
 
 from walewright.design import Changes
-from walewright.design.changes import read_tension
 from walewright.design.findings import Findings
+from walewright.design.given import read_tension
 from walewright.design.materials import fabric
 from walewright.design.model import Fabric, Origin, Yarn
 from walewright.design.places import Place

@@ -91,9 +91,9 @@ piece sleeve in plain, knit 2
 def test_yarn_from_counts_of_stitches() -> None:
     """Source: knitting article, yarn quantities, http://getknitting.com/ak_yarnquantity.aspx: a swatch of 100 by 100 stitches
     weighs 70 g; back and front of 150 by 260 and sleeves of 110 by 240 are 130800 stitches, 13.08 swatches: 915.6 g."""
-    swatch = Panel(150, 2, 100, 100, ", 70 g", counted=True)
-    body = more(swatch, replace(swatch, high=262)).grams
-    sleeve = more(replace(swatch, wide=110), replace(swatch, wide=110, high=242)).grams
+    swatch = Panel(150, 12, 100, 100, ", 70 g", counted=True)
+    body = more(swatch, replace(swatch, high=272)).grams
+    sleeve = more(replace(swatch, wide=110), replace(swatch, wide=110, high=252)).grams
     assert 2 * body + 2 * sleeve == pytest.approx(915.6, rel=1e-3)
 
 

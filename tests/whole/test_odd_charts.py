@@ -81,13 +81,13 @@ def test_ropes_go_on_in_both_parts_wherever_the_neck_begins(depth: str) -> None:
         source("odd_rows", "balanced, 2 edge stitches", "fabric figured from low to mid; fabric stripy from mid to high"),
         source(
             "rope",
-            FOUR,
-            "fabric figured from low to tip, 2 repeats wide, 11 cm left of centre; neck 15 cm wide, 8 cm deep, v, cast off",
+            "",
+            "fabric figured from low to tip, 2 repeats wide, 11 cm left of centre; neck 15 cm wide, 8 cm deep, v",
         ),
         source("rope_last", "centred, 1 edge stitch", "", "figured", "end cast off sewn"),
         source("tuck", "centred, 1 edge stitch", "", "figured", "end gathered"),
         source("one_column", "whole repeats, 1 edge stitch", "", "figured"),
-        source("fish", "", "motif fish at mid, 12 cm left of centre; neck 15 cm wide, 30.5 cm deep, v, cast off", "plain", OPEN),
+        source("fish", "", "motif fish at mid, 12 cm left of centre; neck 15 cm wide, 30.5 cm deep, v", "plain", OPEN),
         source("lace", "centred, 2 edge stitches", "", "stripy"),
     ],
 )  # fmt: skip

@@ -142,11 +142,6 @@ def test_a_rate_that_meets_the_parting_can_be_written_in_two_lines() -> None:
             ("write `in 2 stitches every 18 rows`",),
             ("edges in 2 stitches every 18 rows to top, two at once",),
         ),
-        (
-            "edges in 4 stitches every 30 rows to top, two at once",
-            ("leave out `two at once`",),
-            ("edges in 4 stitches every 30 rows to top",),
-        ),
     ],
 )
 def test_a_rate_that_hands_cannot_keep_is_refused_with_what_can_be_kept(
@@ -156,6 +151,15 @@ def test_a_rate_that_hands_cannot_keep_is_refused_with_what_can_be_kept(
     assert (told.code, told.helps) == ("rate-not-kept", helps)
     for way_out in mended:
         assert compiled(way_out).proven
+
+
+def test_more_than_two_stitches_are_cast_off_and_not_taken_two_at_once() -> None:
+    (told,) = [
+        d for d in compiled("edges in 4 stitches every 30 rows to top, two at once").diagnostics if d.severity.value == "error"
+    ]
+    assert told.code == "without-effect"
+    assert told.helps[0].startswith("leave that out")
+    assert compiled("edges in 4 stitches every 30 rows to top").proven
 
 
 def test_fewer_rows_than_the_edge_moves_once_in() -> None:

@@ -27,12 +27,13 @@ def rate_of(node: syntax.Edge, way: Way, cloth: Cloth, machine: Machine | None, 
         findings.tell("not-positive", "an edge that moves at a rate moves by a stitch at least", (node.span, "by no stitch"))
         return None
     inwards = isinstance(node.by, syntax.Negative) != gap
-    if inwards and way.at_once > 1 and stitches != way.at_once:
+    # By more than two it is cast off, and `two at once` means nothing (`meanings`).
+    if inwards and stitches < way.at_once:
         findings.tell(
             "rate-not-kept",
             f"the edge to `{node.to_level}` moves by {_count(stitches)} at a time, and with two at once it moves by two",
             (node.span, "two at once"),
-            helps=(f"write `in 2 stitches every {2 * every} rows`" if stitches == 1 else "leave out `two at once`",),
+            helps=(f"write `in 2 stitches every {2 * every} rows`",),
         )
         return None
     single = (stitches == 1 and (inwards or way.kind == "fashioned")) or (inwards and stitches == way.at_once)
