@@ -133,7 +133,9 @@ class _Garment:
             fits = {"whole": ", whole repeats", "centred": ", centred", "balanced": ", balanced"}
             edge = f", {self.edge} edge {'stitch' if self.edge == 1 else 'stitches'}" if self.edge else ""
             side = "\n    right side purl" if chance.random() < 0.3 else ""
-            stitch = f"chart grid in wool at tension {tension}{fits[self.fit]}{edge}{side}"
+            # A panel is whole repeats without edge stitches.
+            fit = "" if self.area == "panel" else fits[self.fit] + edge
+            stitch = f"chart grid in wool at tension {tension}{fit}{side}"
             parts.append(f"fabric patterned\n    {stitch}\n    {self._swatch(*other)}")
         return "\n\n".join(parts)
 
@@ -220,7 +222,8 @@ class _Garment:
             # Deep enough that the edge need not move by more than a stitch a row.
             least = self.wide * across / 2 * self.per_cm / self.rows_per_cm / self.top + 0.03
             deep = chance.uniform(least, max(least, 0.4))
-            lines.append(f"neck wide * {across:.2f} wide, tall * {deep:.2f} deep, {self.neck}, cast off")
+            off = "" if self.neck == "v" else ", cast off"
+            lines.append(f"neck wide * {across:.2f} wide, tall * {deep:.2f} deep, {self.neck}{off}")
         if self.held:
             lines.append("shoulders held from tip")
         return lines
