@@ -145,6 +145,8 @@ def test_a_request_to_stop_at_any_step_waits_for_the_set(number: int, tmp_path: 
                 os.kill(os.getpid(), number)
 
         def stoppable(folder: Path = folder, ask: Callable[[int], None] = ask) -> None:
+            # Whoever runs the tests may have it ignored, as `nohup` does.
+            signal.signal(number, signal.SIG_DFL)
             with stops.stoppable():
                 writing_with(ask, folder)()
 
