@@ -88,7 +88,7 @@ def test_a_marked_machine_swatch() -> None:
     assert round(cloth.rows_per_cm * 10) == 39
     tension = read_tension("30 st 39 rows")
     assert tension is not None
-    assert (round(40 / tension[0] * 10, 1), round(60 / tension[1] * 10, 1)) == (13.3, 15.4)
+    assert (round(40 / tension.stitches * 10, 1), round(60 / tension.rows * 10, 1)) == (13.3, 15.4)
 
 
 def test_armhole_rows() -> None:

@@ -55,7 +55,7 @@ def source(chart: str, fit: str, lines: str, fabric: str = "plain", end: str = "
     made = f"chart {chart}\n    {drawn}\n"
     if "colours laid in blocks" not in drawn:
         swatch = "swatch 40 stitches by 60 rows = 14 cm by 15 cm"
-        made += f"fabric figured\n    chart {chart} in wool at tension 6, {fit}\n    {swatch}\n"
+        made += f"fabric figured\n    chart {chart} in wool at tension 6{fit and f', {fit}'}\n    {swatch}\n"
     levels = "levels hem 0 cm, low 6 cm, mid 15 cm, high 25 cm, tip length - 3 cm, top length"
     body = "".join(f"    {line.strip()}\n" for line in lines.split(";") if line.strip())
     return f"{GROUND}{made}piece back in {fabric}\n    {levels}\n    start half wide with e-wrap\n{body}    {end}\n"
