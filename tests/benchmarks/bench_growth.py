@@ -125,10 +125,8 @@ def chart_rows(n: int) -> str:
     """Rows of a chart."""
     chart = "\n".join(("    | . . O / . . . . |", "    | . . . . . . . . |")[i % 2] for i in range(n))
     keys = "    key . knit\n    key O hole\n    key / two from left"
-    fabric = (
-        "fabric lace\n    chart holes in wool at tension 6, 1 edge stitch\n"
-        "    swatch 40 stitches by 60 rows = 14 cm by 15 cm, 10 g\n"
-    )
+    swatch = "    swatch 40 stitches by 60 rows = 14 cm by 15 cm, 10 g\n"
+    fabric = f"fabric lace\n    chart holes in wool at tension 6, 1 edge stitch\n{swatch}"
     return f"{HEAD}\nchart holes\n{keys}\n{chart}\n\n{fabric}{_piece().replace('in plain', 'in lace')}"
 
 

@@ -3,6 +3,7 @@
 Run on demand: `python tests/benchmarks/words_without_effect.py [SEED [SHARE]] [SOURCE...]`, for every change to every shipped
 garment and to every whole source and example of the documentation, where nothing else is said; with a seed and a share (0 to 1),
 for that share of the changes, drawn at random. A source is named by what its name begins with (`windrow`, `docs/techniques`).
+Interrupted (`timeout -s INT 600 python …`), it tells how far it came, and what it found till then.
 
 A change shows if what is told, what is knitted, the plain text, the plan document or the page is another. It is tried in the first
 size (for a figure in the sizes: in the size it is of), and if nothing shows there, in all of them. What changes nothing is listed;
@@ -141,6 +142,7 @@ EXPLAINED: tuple[tuple[str, str, str], ...] = (
     ),
     ("line", r"\n(edges|left edge|right edge) straight to \w+$", "an edge that no statement leads to the top goes straight on"),
     ("line", r"\n(fit|colours with floats|right side knit)", "says what is meant anyway"),
+    ("line", r"\nrepeat \d+ stitches$", "of a chart that is one repeat wide; a narrower one is another pattern, and shows"),
     ("line", r"\nfree ", "what is said to be free is left out of what `check` lists, and is nothing in the garment"),
     ("number line option", r"\nrequire ", "a promise that holds is silent: it is told where it does not hold"),
     ("number line option", r"\nfinished .*stretches", "a permission to be smaller than the body, which no size needs"),
@@ -341,24 +343,36 @@ def main() -> None:
     share = float(said.pop(0)) if said and re.fullmatch(r"[\d.]+", said[0]) else 1.0
     draw = random.Random(seed)
     found: Counter[str] = Counter()
-    unexplained = 0
+    lost: list[str] = []
     began = time.monotonic()
-    for written in sources():
-        if said and not any(written.name.startswith(name) for name in said):
-            continue
-        if len(Compiled(written.text, None).printed()) == 1:
-            # A page of a code shows a source that stops there or at its open loops: nothing of it is printed, to be compared.
-            continue
-        for change, at in tried(written, lambda: draw.random() < share):
-            found[f"{change.kind}: {at or 'nowhere'}"] += 1
-            line = written.lines[change.line].strip()
-            if at in ("", "plan") and not explained(change, line):
-                unexplained += not at
-                where = "only in the plan document: " if at else ""
-                print(f"{written.name}:{change.line + 1}: {where}{change.kind} {change.what}: {line}", flush=True)
-    print(f"{sum(found.values())} changes in {time.monotonic() - began:.0f} s; unexplained {unexplained}")
+    at = ""
+    try:
+        for written in sources():
+            if said and not any(written.name.startswith(name) for name in said):
+                continue
+            at = written.name
+            _try(written, lambda: draw.random() < share, found, lost)
+        at = ""
+    except KeyboardInterrupt:
+        print(f"stopped at {at}")
+    print(f"{sum(found.values())} changes in {time.monotonic() - began:.0f} s; unexplained {len(lost)}")
     for what, count in sorted(found.items()):
         print(f"    {what} {count}")
+
+
+def _try(written: Written, keep: Callable[[], bool], found: Counter[str], lost: list[str]) -> None:
+    """Counts what becomes of the changes to one source, and lists those that show nowhere and are not explained."""
+    if len(Compiled(written.text, None).printed()) == 1:
+        # A page of a code shows a source that stops there or at its open loops: nothing of it is printed, to be compared.
+        return
+    for change, stage in tried(written, keep):
+        found[f"{change.kind}: {stage or 'nowhere'}"] += 1
+        line = written.lines[change.line].strip()
+        if stage in ("", "plan") and not explained(change, line):
+            if not stage:
+                lost.append(line)
+            where = "only in the plan document: " if stage else ""
+            print(f"{written.name}:{change.line + 1}: {where}{change.kind} {change.what}: {line}", flush=True)
 
 
 if __name__ == "__main__":

@@ -33,7 +33,7 @@ piece back in plain
     levels hem 0 cm, underarm body - 20 cm, tip body - 2 cm, top body
     start half wide on waste yarn, with welt
     edges straight to underarm called side
-    edges straight to tip called armhole
+    edges straight to tip
     neck 20 cm wide, 2.5 cm deep, round, 14 cm flat, cast off
     shoulders held from tip
     end on waste yarn
@@ -42,7 +42,7 @@ piece front in plain
     levels hem 0 cm, underarm body - 20 cm, tip body - 2 cm, top body
     start half wide on waste yarn, with welt
     edges straight to underarm called side
-    edges straight to tip called armhole
+    edges straight to tip
     neck 20 cm wide, 8 cm deep, round, cast off
     shoulders held from tip
     end on waste yarn
@@ -86,10 +86,10 @@ BAD = (
     Bad(
         "shaping too fast",
         "underarm body - 20 cm, tip body - 2 cm, top body\n    start half wide on waste yarn, with welt\n"
-        "    edges straight to underarm called side\n    edges straight to tip called armhole\n",
+        "    edges straight to underarm called side\n    edges straight to tip\n",
         "underarm body - 20 cm, bust body - 17 cm, tip body - 2 cm, top body\n    start half wide on waste yarn, with welt\n"
         "    edges straight to underarm called side\n    edges slope to half + 24 cm wide at bust\n"
-        "    edges slope to half wide at tip called armhole\n",
+        "    edges slope to half wide at tip\n",
         "slope-too-flat",
         "edges slope",
         "edges slope",
@@ -102,9 +102,9 @@ BAD = (
     Bad(
         "join that does not meet",
         "underarm body - 20 cm, tip body - 2 cm, top body\n    start half wide on waste yarn, with welt\n"
-        "    edges straight to underarm called side\n    edges straight to tip called armhole\n    neck 20 cm wide, 8 cm",
+        "    edges straight to underarm called side\n    edges straight to tip\n    neck 20 cm wide, 8 cm",
         "underarm body - 10 cm, tip body - 2 cm, top body\n    start half wide on waste yarn, with welt\n"
-        "    edges straight to underarm called side\n    edges straight to tip called armhole\n    neck 20 cm wide, 8 cm",
+        "    edges straight to underarm called side\n    edges straight to tip\n    neck 20 cm wide, 8 cm",
         "join-does-not-meet",
         "join back side to front side",
         "join back side",

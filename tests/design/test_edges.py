@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import pytest
-from shaped import LEVELS, design, front, only, piece, told
+from shaped import HEAD, LEVELS, design, front, only, piece, told, understood
 
 from walewright.design.model import EdgeRun, Way
+from walewright.report.model import Severity
 
 
 def runs(found: tuple[EdgeRun, ...]) -> list[tuple[str, str, str, tuple[float, ...], tuple[float, ...] | None]]:
@@ -132,6 +133,16 @@ def test_a_move_the_wrong_way_is_told_as_one(line: str, moves: str, help_: str) 
 )
 def test_what_an_edge_can_do(line: str, code: str | None) -> None:
     assert told(piece(line, levels="hem 0 cm, low 10 cm, top length")) == ([code] if code else [])
+
+
+def test_across_too_far_both_ways_names_the_sizes_that_its_figure_is_for() -> None:
+    # 40 cm below: S wants more than 80 cm, M less than 20 cm, and one figure cannot be for both.
+    head = HEAD.replace("length 40 42 cm", "length 40 42 cm\n    wide 82 18 cm")
+    text = piece("edges straight to low", "across to wide wide at low", levels="hem 0 cm, low 10 cm, top length")
+    (said,) = (d for d in understood(text, head=head)[1] if d.severity is Severity.ERROR)
+    assert (said.code, said.sizes) == ("across-too-far", ("S",))
+    assert "more than doubled" in said.message
+    assert said.helps == ("write at most S 80 cm",)
 
 
 def test_free_numbers_are_refused_only_if_no_choice_of_them_fits() -> None:

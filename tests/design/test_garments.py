@@ -66,6 +66,49 @@ def test_joins_loop_by_loop(start: str, end: str, join: str, code: str | None) -
     assert told(text, f"join front {join}") == ([code] if code else [])
 
 
+@pytest.mark.parametrize(
+    ("start", "end", "join", "help_"),
+    [
+        ("with chain", "on waste yarn", "start to front end, grafted", "begin `front` on waste yarn, or let the edges be sewn"),
+        (
+            "on waste yarn, with collar",
+            "on waste yarn",
+            "start to front end, grafted",
+            "begin `front` on waste yarn, without an edging, or let the edges be sewn",
+        ),
+        ("on waste yarn", "cast off", "start to front end, grafted", "end `front` on waste yarn, or let the edges be sewn"),
+        (
+            "on waste yarn",
+            "gathered",
+            "start to front end, linked",
+            "end `front` on waste yarn or cast off, or let the edges be sewn",
+        ),
+        # Nothing gives loops to an edge along the rows.
+        ("on waste yarn", "on waste yarn", "side to front end, grafted", "let the edges be sewn"),
+        ("on waste yarn", "on waste yarn", "pocket_upper to front end, grafted", "let the edges be sewn"),
+    ],
+)
+def test_what_is_proposed_for_an_edge_without_loops_can_be_done(start: str, end: str, join: str, help_: str) -> None:
+    lines = ("edges straight to top called side", "slot pocket 6 cm wide at middle")
+    said = [
+        d
+        for d in understood(piece(*lines, start=f"40 cm wide {start}", end=end), f"join front {join}")[1]
+        if d.code == "join-needs-loops"
+    ]
+    assert [d.helps for d in said] == [(help_,)]
+
+
+def test_a_bare_number_is_helped_to_every_unit_that_can_stand_there() -> None:
+    (across,) = understood(piece(start="40 wide on waste yarn"))[1]
+    (up,) = understood(piece(levels="hem 0 cm, top 40"))[1]
+    (cord,) = (d for d in understood(piece(), "cord front 90 long")[1] if d.code == "no-unit")
+    assert [d.code for d in (across, up)] == ["no-unit"] * 2
+    assert across.helps == ("write it in cm, mm, in or stitches",)
+    assert up.helps == ("write it in cm, mm, in or rows",)
+    # A cord is knitted in no fabric here, and has no stitches that could be counted.
+    assert cord.helps == ("write it in cm, mm or in",)
+
+
 def test_a_cord_is_drawn_through_a_piece() -> None:
     made = design(piece("slot casing 2 cm wide at low, cast off", more=", as hood"), "cord front 90 cm long")
     assert (made.cords[0].piece, made.cords[0].length) == ("front", (90.0, 90.0))

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from walewright.design.model import Origin, Way
 from walewright.knit import steps as st
 from walewright.knit.holding import HeldEnd, wedge_groups
@@ -75,6 +77,18 @@ def test_two_busy_edges_are_printed_row_by_row() -> None:
         st.Decrease("right end", 1, 0),
     ]
     assert made[-1] == st.Now(55, 14, "right")
+
+
+def test_what_is_cast_off_at_once_comes_before_a_phrase_that_begins_with_rows() -> None:
+    """Both begin at row 10, whichever edge is told first."""
+    up, off = (
+        SizedRun("up", 10, 20, (Phrase((1,), (3,), 1),), SIMPLE, HERE),
+        SizedRun("off", 10, 20, (Phrase((0,), (-2,), 1),), SIMPLE, HERE),
+    )
+    left, right = run_groups("left", up, 0, "left end", "o"), run_groups("right", off, 0, "right end", "o")
+    made = sentences(Stretch(10, 20, (*left, *right)), replace(READY, row=10))
+    bodies = [s.body for s in made if isinstance(s, st.Repeat)]
+    assert bodies == [(st.CastOffAtCarriage(2),), (st.KnitRows(1), st.CastOnAtCarriage(3))]
 
 
 def test_one_crowded_size_unrolls_the_phrase_in_all() -> None:

@@ -219,12 +219,6 @@ def test_no_size_is_refused_that_could_be_counted_alone(workshop: type[Workshop]
     assert starts[0] != starts[1]
 
 
-def test_a_band_up_both_sides(workshop: type[Workshop]) -> None:
-    shop = workshop()
-    found = told(shop.design(straight(shop, "back", 40), bands=(shop.band("edge", "back side"),)))
-    assert found.code == "band-up-both-sides"
-
-
 def test_a_band_of_more_stitches_than_needles(workshop: type[Workshop]) -> None:
     shop = workshop("M", needles=84)
     back = replace(straight(shop, "back", 40), start_way="waste")

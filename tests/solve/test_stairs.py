@@ -4,12 +4,16 @@ from __future__ import annotations
 
 from itertools import pairwise
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from walewright.design.model import EdgeRun, Origin, Way
 from walewright.solve.curves import quarter_ellipse, targets
 from walewright.solve.model import Phrase
 from walewright.solve.schedule import ALLOWED_BEYOND
+from walewright.solve.shaping import edge_runs
+from walewright.solve.spans import Span
 from walewright.solve.stairs import Flight, flight_schedules
 
 
@@ -90,3 +94,17 @@ def test_outward_curves_have_outward_moves() -> None:
     made = flight_schedules([flight(8, 20, 2)], [1])
     assert made is not None
     assert sum(p.change for p in made[0]) == 8
+
+
+@pytest.mark.parametrize("whose", ["pair", "left", "right"])
+@pytest.mark.parametrize("path", ["slope", "curve", "arch"])
+def test_a_fashioned_increase_has_a_stitch_below_to_be_filled_from(path: str, whose: str) -> None:
+    """There is none after the first row of all; further up there is."""
+    run = EdgeRun("edge", "top", path, (1.0,), (0.0,), 0, Way("fashioned", 2), Origin("test"))
+    for by, rows in ((1, 12), (2, 12), (4, 12), (9, 20)):
+        made = edge_runs(run, whose, [Span(0, rows, by, 0, 0)])
+        assert made is not None
+        assert min(row for row, _ in made[0].changes()) >= 2
+    above = edge_runs(run, "left", [Span(10, 14, 2, 0, 0)])
+    assert above is not None
+    assert path != "curve" or min(row for row, _ in above[0].changes()) == 11

@@ -132,6 +132,76 @@ def test_a_deep_rib_is_proven(name: str, machine: str) -> None:
     assert "Latching in stages" in told
 
 
+SLOPES = {
+    "outwards": "edges slope by 3 cm at top called side",
+    "outwards steeply": "edges slope by 12 cm at top called side",
+    "outwards, fashioned": "edges slope by 4 cm at top, fashioned 3 in called side",
+    "a curve outwards, fashioned": "left edge curve by 3 cm at top, fashioned 2 in called one\n"
+    "    right edge arch by 3 cm at top called other",
+    "inwards": "edges slope by -4 cm at top called side",
+    "inwards, fashioned": "edges slope by -4 cm at top, fashioned 3 in called side",
+    "out and in": "edges slope by 3 cm at middle called side\n    edges slope by -4 cm at top called side",
+    "in and out": "edges slope by -3 cm at middle called side\n    edges slope by 4 cm at top called side",
+    "at the left only": "left edge slope by 4 cm at middle called one\n    left edge slope by -2 cm at top called one",
+    "at the right only": "right edge slope by -2 cm at middle called one\n    right edge slope by 4 cm at top called one",
+    "at a rate": "edges out 1 stitch every 6 rows to middle called side\n    edges in 1 stitch every 3 rows to top called side",
+    "cast off where it begins": "edges cast off 0.7 cm then slope by -1.4 cm at top called side",
+    "cast off at one edge": "left edge curve by 2 cm at top called one\n"
+    "    right edge cast off 1 cm then slope by -2 cm at top called other",
+}
+"""Ways of edges from `low` on, which a deep rib begins at or lies across."""
+
+RIBS = {
+    "whole": ("rib", ""),
+    "from the hem": ("plain", "fabric rib from hem to middle"),
+    "from where the edges move": ("plain", "fabric rib from low to top"),
+    "a panel": ("plain", "fabric same from hem to top, 3 cm wide, 2 cm right of centre"),
+}
+
+
+@pytest.mark.parametrize("every", ["2nd", "3rd", "4th"])
+@pytest.mark.parametrize("rib", RIBS)
+@pytest.mark.parametrize("edges", SLOPES)
+def test_a_deep_rib_between_edges_that_move_is_proven(edges: str, rib: str, every: str) -> None:
+    fabric, zone = RIBS[rib]
+    source = (
+        HEAD.format(machine="standard").replace("3rd", every).replace("2nd", every)
+        + f"""piece body in {fabric}
+    levels hem 0 cm, low 4 cm, middle 13 cm, top 26 cm
+    start w - 10 cm wide with e-wrap
+    {zone or "edges straight to low"}
+    {"edges straight to low" if zone else ""}
+    {SLOPES[edges]}
+    end cast off
+"""
+    )
+    outcome = compile(source, "strips.wale", shipped(), Changes(sizes=("S",)))
+    assert [d.message for d in outcome.diagnostics if d.severity.name == "ERROR"] == []
+    drops = [rows for result in outcome.results for fabric in result.fabrics for *_, rows in fabric.latched]
+    assert drops
+    assert max(drops) <= 30
+
+
+@pytest.mark.parametrize("every", ["2nd", "3rd"])
+@pytest.mark.parametrize("edge", ["both edges", "the left edge", "the right edge"])
+@pytest.mark.parametrize("way", ["held in", "let out", "held in and let out"])
+def test_a_rib_in_the_very_rows_of_a_wedge_is_proven(way: str, edge: str, every: str) -> None:
+    """A column is latched up before its stitch is held."""
+    wide = "4 cm" if way == "held in and let out" else "7 cm"
+    source = (
+        HEAD.format(machine="standard").replace("3rd", every).replace("2nd", every)
+        + f"""piece body in plain
+    levels hem 0 cm, low 4 cm, high 11 cm, top 14 cm
+    start w wide with e-wrap
+    fabric rib from low to high
+    wedge {wide} wide at {edge} from low to high, {way}
+    end cast off
+"""
+    )
+    outcome = compile(source, "strips.wale", shipped(), Changes(sizes=("S",)))
+    assert [d.message for d in outcome.diagnostics if d.severity.name == "ERROR"] == []
+
+
 def test_the_proof_sees_a_column_that_was_left_out_or_dropped_too_deep() -> None:
     outcome = built("narrowing")
     design, counts, _, _ = outcome.result()

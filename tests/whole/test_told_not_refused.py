@@ -75,3 +75,46 @@ def test_it_is_told_at_the_line(lines: tuple[str, ...], more: str, code: str) ->
 
 def test_parts_are_not_gathered() -> None:
     assert errors(made("neck 10 cm wide, 5 cm deep, round", end="gathered")) == ["gathered-in-parts"]
+
+
+HALVES = "opening slit 4 cm wide from high to top, cast off"
+COLLAR = """piece flap in plain, knit 2
+    levels seam 0 cm, rim 4 cm
+    start 11 cm wide along body shoulder
+    edges straight to rim
+    end cast off
+"""
+
+
+@pytest.mark.parametrize("end", ["cast off", "on waste yarn"])
+@pytest.mark.parametrize("head", ["", ", knit 2"])
+@pytest.mark.parametrize("opening", [HALVES, "neck 12 cm wide, 6 cm deep, round, cast off"])
+def test_a_band_along_two_shoulders_is_told_and_two_bands_are_knitted(opening: str, head: str, end: str) -> None:
+    told = made(opening, end=end, head=head, more="band rim with collar along body shoulder\n")
+    assert errors(told) == ["band-up-both-sides"]
+    bands = "".join(f"band rim_{side} with collar along body shoulder_{side}\n" for side in ("left", "right"))
+    assert made(opening, end=end, head=head, more=bands).proven
+
+
+def test_copies_begun_along_two_shoulders_are_told_and_two_pieces_are_knitted() -> None:
+    assert errors(made(HALVES, more=COLLAR)) == ["start-on-both-sides"]
+    each = (
+        COLLAR.replace(", knit 2", "").replace("flap", f"{s}_flap").replace("shoulder", f"shoulder_{s}") for s in ("left", "right")
+    )
+    assert made(HALVES, more="".join(each)).proven
+
+
+def test_a_band_up_one_side_across_the_top_and_down_the_other_is_knitted() -> None:
+    flap = """piece flap in plain
+    levels hem 0 cm, top 14 cm
+    start 16 cm wide with e-wrap
+    edges straight to top called side
+    end cast off
+band rim with collar along flap side + flap end + flap side, buttonholes 3 over 2 stitches, 1 cm first, 1 cm last
+"""
+    outcome = compile(HEAD + flap, "trial.wale", shipped(), Changes())
+    assert errors(outcome) == []
+    assert outcome.counts is not None
+    (band,) = outcome.counts.sizes[0].bands
+    assert [(p.edge.edge, p.part) for p in band.pick_ups] == [("side", "left"), ("end", "whole"), ("side", "right")]
+    assert band.pick_ups[0].stitches == band.pick_ups[2].stitches

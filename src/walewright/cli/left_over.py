@@ -24,8 +24,11 @@ def is_off(measure: Measure) -> bool:
 
 def left_over(outcome: Outcome) -> str:
     """Unused names, edges that nothing joins and every figure that is marked, a line each; then of what there is nothing."""
-    unused = [f"unused: {d.message}" for d in outcome.diagnostics if d.code == "unused-name"]
     free = outcome.fit.free if outcome.fit is not None else ()
+    # An edge that nothing is joined to and no statement names is unused and unsewn; it stands here once.
+    unjoined = {f"the edge `{edge.partition(' ')[0]}` of piece `{piece}`" for piece, edge in free}
+    told = [d.message for d in outcome.diagnostics if d.code == "unused-name"]
+    unused = [f"unused: {message}" for message in told if not any(edge in message for edge in unjoined)]
     unsewn = [f"unsewn: nothing is joined to {piece} {edge.replace(' ', '_')}" for piece, edge in free]
     off = list(_off(outcome))
     kinds = (("unused", unused), ("unsewn", unsewn), ("off by more than a stitch or a row", off))

@@ -33,6 +33,7 @@ def text_copy(outcome: Outcome, units: str) -> str:
         _section("Tension", (_tension(design, fabric, units) for fabric in design.fabrics)),
         _section("Materials", _materials(design, instructions, proof)),
         *(_table(table) for table in (*bobbins(design, proof), *((long,) if long else ()))),
+        _notes(design),
         _section("Abbreviations", (f"{short}: {meaning}" for short, meaning in instructions.abbreviations)),
         _steps(outcome.plain_text, len(design.sizes)),
         _cautions(design),
@@ -43,8 +44,14 @@ def text_copy(outcome: Outcome, units: str) -> str:
 
 
 def _title(design: Design) -> str:
-    texts = [text for key, text in design.texts if key in ("summary", "difficulty")]
+    texts = [text for key, text in design.texts if key != "note"]
     return "\n".join((design.title, "=" * len(design.title), *(textwrap.fill(text, 96) for text in texts)))
+
+
+def _notes(design: Design) -> str:
+    """The author's remarks, each with a hanging indent; empty where there is none."""
+    notes = [textwrap.fill(text, 94, subsequent_indent="    ") for key, text in design.texts if key == "note"]
+    return _section("Notes", notes) if notes else ""
 
 
 def _regraded(design: Design, units: str) -> str:

@@ -227,11 +227,11 @@ def _across(node: syntax.Across, now: Sides, on: Tracing) -> Sides | None:
     if width is None:
         return None
     least, most = (tuple(a + b for a, b in zip(*e, strict=True)) for e in _ends(now))
-    far = tuple(
-        s for s, w, low, high in zip(on.sizes, width, least, most, strict=True) if w > 2 * high + 1e-6 or w < low / 2 - 1e-6
-    )
+    doubled = tuple(s for s, w, high in zip(on.sizes, width, most, strict=True) if w > 2 * high + 1e-6)
+    # Sizes that are out on the other side have another bound: they are told of when these are mended.
+    far = doubled or tuple(s for s, w, low in zip(on.sizes, width, least, strict=True) if w < low / 2 - 1e-6)
     if far:
-        more = any(w > 2 * h + 1e-6 for w, h in zip(width, most, strict=True))
+        more = bool(doubled)
         bound = tuple(2 * h for h in most) if more else tuple(w / 2 for w in least)
         findings.tell(
             "across-too-far",

@@ -177,7 +177,7 @@ def _loop_by_loop(
                 f"edges that are {made.way} have {what}, and `{edge.piece} {ref.edge}` has none",
                 (ref.span, f"{made.way} here"),
                 (piece.origin.span, f"piece `{piece.name}`"),
-                helps=("end or start that edge on waste yarn, or let the edges be sewn",),
+                helps=(_loops_by(edge.edge, piece, closed_may_be),),
             )
             return False
     return True
@@ -198,6 +198,17 @@ def _has_loops(piece: Piece, edge: str, edgings: Mapping[str, Edging | None], cl
         if edge == f"{slot.name} upper":
             return closed_may_be
     return False
+
+
+def _loops_by(edge: str, piece: Piece, closed_may_be: bool) -> str:
+    """What gives an edge its loops; of an edge along the rows, or the cast-on one above a slot, nothing does."""
+    if edge == "start":
+        # What is hung on a start closes it, but for what is left on waste yarn.
+        begin = f"begin `{piece.name}` on waste yarn"
+        return f"{begin}{', without an edging' if piece.start_edging is not None else ''}, or let the edges be sewn"
+    if edge in ("end", "shoulder", "shoulder left", "shoulder right"):
+        return f"end `{piece.name}` on waste yarn{' or cast off' if closed_may_be else ''}, or let the edges be sewn"
+    return "let the edges be sewn"
 
 
 def _words(names: tuple[EdgeName, ...]) -> str:

@@ -31,7 +31,7 @@ class Place:
             return None
         if value.dimension == STITCHES:
             return self._checked(_over(value, self.fabric.stitches_per_cm), what, least, value) if self.fabric else None
-        return self._length(value, what, least)
+        return self._length(value, what, least, "stitches")
 
     def up(self, expression: syntax.Expr, what: str, least: float | None = None) -> PerSize | None:
         """A length up the work: cm, or rows of the fabric here."""
@@ -43,10 +43,10 @@ class Place:
             return None
         if value.dimension == ROWS:
             return self._checked(_over(value, self.fabric.rows_per_cm), what, least, value) if self.fabric else None
-        return self._length(value, what, least)
+        return self._length(value, what, least, "rows")
 
-    def _length(self, value: Value, what: str, least: float | None) -> PerSize | None:
-        if not is_length(value, what, self.findings):
+    def _length(self, value: Value, what: str, least: float | None, count: str) -> PerSize | None:
+        if not is_length(value, what, self.findings, count if self.fabric else ""):
             return None
         return self._checked(value.amounts, what, least, value)
 
@@ -86,12 +86,13 @@ NOT_NEGATIVE = 0.0
 """For `least`: zero or more."""
 
 
-def is_length(value: Value, what: str, findings: Findings) -> bool:
-    """Whether the value is in cm; told when it is not."""
+def is_length(value: Value, what: str, findings: Findings, count: str = "") -> bool:
+    """Whether the value is in cm; told when it is not. `count`: "stitches" or "rows" where those can be given too."""
     if value.dimension == LENGTH:
         return True
     if value.dimension == NUMBER:
-        findings.tell("no-unit", f"{what} needs a unit", (value.span, "a bare number"), helps=("write it in cm, mm or in",))
+        help_ = f"write it in cm, mm, in or {count}" if count else "write it in cm, mm or in"
+        findings.tell("no-unit", f"{what} needs a unit", (value.span, "a bare number"), helps=(help_,))
     else:
         findings.tell("wrong-unit", f"{what} is a length", (value.span, value.dimension.kind))
     return False

@@ -42,7 +42,14 @@ NAMES: Mapping[type, tuple[str, ...]] = {
 }
 """Fields that hold a name of something, by kind of statement."""
 
-OF_A_PIECE = (*(k for k in NAMES if k not in (syntax.LevelDef, syntax.EdgeRef)), syntax.Levels, syntax.Neck, syntax.End, syntax.Use)
+OF_A_PIECE = (
+    *(k for k in NAMES if k not in (syntax.LevelDef, syntax.EdgeRef)),
+    syntax.Levels,
+    syntax.Neck,
+    syntax.End,
+    syntax.Text,
+    syntax.Use,
+)
 """What can stand in a shape, besides `let`."""
 
 
@@ -76,7 +83,7 @@ def _sound(shape: syntax.Shape, findings: Findings) -> None:
     lets = [(s.name, s.span) for s in shape.body if isinstance(s, syntax.Let)]
     findings.once("value", (*named, *lets))
     for statement in shape.body:
-        if not isinstance(statement, (*OF_A_PIECE, syntax.Let, syntax.Text, syntax.Broken)):
+        if not isinstance(statement, (*OF_A_PIECE, syntax.Let, syntax.Broken)):
             findings.tell("impossible-statement", "this statement cannot stand in a shape", (statement.span, "in a shape"))
 
 

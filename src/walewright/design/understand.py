@@ -15,6 +15,7 @@ from walewright.design.edition import edition, given
 from walewright.design.findings import Findings, broken
 from walewright.design.grids import chart, first_row, uses_of
 from walewright.design.idle import look_into
+from walewright.design.idle_places import tell_idle_places
 from walewright.design.joins import band, cord, join
 from walewright.design.likely import look_at_swatches
 from walewright.design.machine import machine
@@ -30,6 +31,7 @@ from walewright.design.requirements import requirement
 from walewright.design.shapes import expanded
 from walewright.design.sizes import Graded, grade
 from walewright.design.tables import Shipped
+from walewright.design.texts import texts
 from walewright.design.unmoved import tell_unmoved
 from walewright.design.uses import Uses, tell_unused, uses, with_what_is_used
 from walewright.design.values import HIDDEN, Scope
@@ -75,11 +77,12 @@ def understand(
     the size tables, machine profiles and shapes; `shapes` are those of the shipped shapes that `wanted_shapes` asks for, read.
     Never raises for a fault of the author's.
     """
-    found, findings, design = _meant(tree, shipped, changes, shapes)
+    found, whole, findings, design = _meant(tree, shipped, changes, shapes)
     if design is None:
         # What is misspelt, or in a line that cannot be read, may be the use that seems to be missing.
         return None, findings.all()
     tell_unused(tree, found, findings)
+    tell_idle_places(whole, design, findings)
     return with_what_is_used(design, found), findings.all()
 
 
@@ -87,22 +90,22 @@ def understand_all(
     tree: syntax.Tree, shipped: Shipped, changes: Changes, shapes: Iterable[syntax.Shape] = ()
 ) -> tuple[Design | None, tuple[Diagnostic, ...]]:
     """As `understand`, with all that is defined in the design, used or not, and no report of what is unused."""
-    _, findings, design = _meant(tree, shipped, changes, shapes)
+    _, _, findings, design = _meant(tree, shipped, changes, shapes)
     return design, findings.all()
 
 
 def _meant(
     tree: syntax.Tree, shipped: Shipped, changes: Changes, shapes: Iterable[syntax.Shape]
-) -> tuple[Uses, Findings, Design | None]:
+) -> tuple[Uses, syntax.Tree, Findings, Design | None]:
     lost = tuple(broken(tree.statements))
     findings = Findings(lost)
     whole = expanded(tree, shapes, sorted(shipped.shapes), findings)
     found = uses(tree, whole)
     if not not_too_many(whole, findings):
-        return found, findings, None
+        return found, whole, findings, None
     tell_idle(tree, whole, findings)
     design = _Reading(tree, whole, shipped, changes, findings, found).design(bool(lost))
-    return found, findings, None if findings.failed or lost else design
+    return found, whole, findings, None if findings.failed or lost else design
 
 
 class _Reading:
@@ -181,7 +184,7 @@ class _Reading:
         return Design(
             file=self.tree.file,
             title=title.title,
-            texts=self._texts(title),
+            texts=texts(title, self.tree, self.found, findings),
             sizes=graded.sizes,
             measurements=_there(graded.rows.values()),
             machine=knitted,
@@ -279,19 +282,6 @@ class _Reading:
                     "this statement belongs into a block",
                     (statement.span, "on its own here"),
                 )
-
-    def _texts(self, title: syntax.Pattern) -> tuple[tuple[str, str], ...]:
-        """The author's words: those of the pattern block first, then notes that stand elsewhere, by what they are about."""
-        texts = [t for t in title.body if isinstance(t, syntax.Text)]
-        for key in ("summary", "difficulty", "story"):
-            self.findings.one(key, (t for t in texts if t.key == key), "the pattern")
-        found = [(t.key, t.text) for t in texts]
-        found += [(t.key, t.text) for t in self.every(syntax.Text)]
-        blocks = [(b.name, b.body) for b in self.every(syntax.Chart)]
-        blocks += [(b.name, b.body) for b in self.every(syntax.Fabric)] + [(b.name, b.body) for b in self.every(syntax.Piece)]
-        for name, body in blocks:
-            found += [(t.key, f"{name}: {t.text}") for t in body if isinstance(t, syntax.Text)]
-        return tuple(found)
 
 
 def _there(made: Iterable[Made | None]) -> tuple[Made, ...]:

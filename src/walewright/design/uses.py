@@ -3,7 +3,7 @@
 Uses are gathered from the tree alone, whatever the kind: what is made (pieces, bands, joins and so on) refers to definitions, and
 these to further ones. A definition that none of what is made comes to is unused, though another unused one may name it.
 
-A level is always used: its height is drawn, printed and proven. So is a row `to fit`: the page prints it, to choose a size by.
+A row `to fit` is always used: the page prints it, to choose a size by. Levels and names of edges are looked at in `idle_places`.
 """
 
 from __future__ import annotations

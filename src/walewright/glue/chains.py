@@ -39,7 +39,7 @@ def _paths(surface: Surface, name: EdgeName) -> Iterator[Path]:
         parts = [by_name[f"{head} {part}"] for part in WHOLE_GAP if f"{head} {part}" in by_name]
         if not parts:
             continue
-        if _in_line(surface, parts):
+        if in_line(surface, parts):
             yield tuple(parts)
         else:
             yield from ((e,) for e in parts)
@@ -58,7 +58,7 @@ def _copies(surface: Surface, owner: str) -> Iterator[tuple[int, list[int]]]:
     return ((copy, [e for e in _of(surface, owner) if surface.edges[e].copy == copy]) for copy in copies)
 
 
-def _in_line(surface: Surface, parts: Sequence[int]) -> bool:
+def in_line(surface: Surface, parts: Sequence[int]) -> bool:
     """Whether edges follow each other in their ring as they are given, or the other way round (of a piece worn purl side out)."""
     steps = pairwise(parts)
     return len(parts) > 1 and all(surface.edges[a].after == b or surface.edges[b].after == a for a, b in steps)

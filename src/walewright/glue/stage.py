@@ -13,17 +13,23 @@ from walewright.glue.order import Ordered, ordered
 from walewright.glue.proposals import with_proposals
 from walewright.glue.rings import rings, strip
 from walewright.glue.surface import Path, Surface
+from walewright.glue.unlike import unlike, with_lines_named
 from walewright.report.model import Diagnostic
 
 
 def glue(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...]]:
     """The garment, put together as its joins, bands and starts along edges say, and what there is to say about it. None where
     something is left open, used twice or cannot be hung. What holds here holds in every size."""
-    made, told, surface = _attempt(design)
-    return made, with_proposals(design, told, hangings(design), surface, lambda other: _attempt(other)[1])
+    made, told, surface, lines = _attempt(design)
+
+    def attempt(other: Design) -> tuple[Diagnostic, ...]:
+        return _attempt(other)[1]
+
+    told = with_lines_named(design, told, surface, lines, attempt)
+    return made, with_proposals(design, told, hangings(design), surface, attempt)
 
 
-def _attempt(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...], Surface]:
+def _attempt(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...], Surface, tuple[Hung, ...]]:
     hung = hangings(design)
     surface = Surface()
     begun = {h.owner: h for h in hung}
@@ -37,8 +43,9 @@ def _attempt(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...], Surf
     _hang_bands(design, joining, [h for h in hung if not h.copies], lines, own)
     overhanging(design, joining)
     told = [*findings.unresolved(design, joining, hung, lines), *findings.twisted_seams(design, joining)]
+    told += unlike(surface, lines)
     if told:
-        return None, tuple(told), surface
+        return None, tuple(told), surface, tuple(lines)
     seams = len(joining.found)
     work = ordered(design, surface, joining.found, lines, own)
     told += findings.shut_lines(design, joining, work)
@@ -48,10 +55,11 @@ def _attempt(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...], Surf
     if not told and surface.handles():
         told += findings.crossed(design)
     if told:
-        return None, tuple(told), surface
+        return None, tuple(told), surface, tuple(lines)
     named = (*findings.named_for_other_side(design, surface, lines), *findings.half_joined(design, joining))
     strips = _zipped(surface, seams)
-    return _glued(design, joining, lines, work, strips), (*findings.not_mirrored(design, surface, lines), *named), surface
+    warned = (*findings.not_mirrored(design, surface, lines), *named)
+    return _glued(design, joining, lines, work, strips), warned, surface, tuple(lines)
 
 
 def _put_together(

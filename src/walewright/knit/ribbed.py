@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from walewright.knit import steps as st
+from walewright.knit.tracks import BOTH, Ends, run_groups
 from walewright.solve.model import SizedPiece
 
 
@@ -56,9 +57,10 @@ class Ribbed:
         if self.needles is None:
             yield from (slot.row for slot in sized.slots if self._inside(slot.row))
 
-    def disturbed(self, sized: SizedPiece) -> bool:
-        """Whether a stitch of it may be moved, cast off, held, taken off or hung with another before its last row."""
-        if any(self._inside(w.from_row) or self._inside(w.to_row) for w in sized.wedges):
+    def disturbed(self, sized: SizedPiece, symmetric: bool) -> bool:
+        """Whether a stitch of it may be moved, cast off, held, taken off or hung with another before its last row; `symmetric`:
+        both edges of the piece are moved together."""
+        if any(w.from_row < self.to_row and self.from_row < w.to_row for w in sized.wedges):
             return True
         if self.needles is not None:
             return any(self._inside(o.row) for o in sized.openings)
@@ -68,4 +70,15 @@ class Ribbed:
                 return True
             runs += [*opening.left, *opening.right, opening.run]
         moved = any(self._inside(row) for run in runs for row, by in run.changes() if by)
+        if symmetric and not moved:
+            moved = any(map(self._inside, _worked(sized)))
         return moved or any(self._inside(slot.row) for slot in sized.slots)
+
+
+def _worked(sized: SizedPiece) -> Iterator[int]:
+    """The rows at which hands move the edges of a symmetric piece: what needs the carriage is done at one end a row before or after
+    the scheduled one."""
+    begins = {0, *(opening.to_row for opening in sized.openings)}
+    for run in sized.left:
+        for begin in begins:
+            yield from (move.row for group in run_groups("", run, 0, Ends(BOTH, begin), "") for move in group.moves)

@@ -176,7 +176,8 @@ def _moves(rows: Stretch, unrolled: frozenset[Key], crowds: Sequence[Crowd] = ()
         if group.key in together:
             continue
         if group.repeat is not None and group.key not in unrolled:
-            todo.append((group.start, Rank.PHRASE, number, group.repeat))
+            # One without rows is done at once: a phrase that begins at the same row begins with rows.
+            todo.append((group.start, Rank.PHRASE if rows_of(group.repeat) else Rank.SHAPE, number, group.repeat))
             continue
         if rows.first_row <= group.start and not any(g.start < group.start < g.last for g in rows.groups):
             todo.append((group.start, Rank.WAYPOINT, number, None))

@@ -116,7 +116,7 @@ class Fabrics:
             return
         cuts = sorted({rib.to_row, *rib.cuts(self.sized)})
         rows = stage_rows(counter(rib.from_row), (counter(row) for row in cuts), *stage)
-        sooner = "disturbed" if rib.disturbed(self.sized) else ""
+        sooner = "disturbed" if rib.disturbed(self.sized, self.piece.symmetric) else ""
         deepest = max(counter(z) - counter(a) for a, z in pairwise((rib.from_row, *cuts)))
         if deepest <= stage[1] and not sooner:
             yield alone(key, Move(end, Rank.LATCH, rib.step(counter(end) - counter(begin))))

@@ -44,7 +44,7 @@ def plan_json(outcome: Outcome) -> Json:
         "format": FORMAT,
         "compiler": f"walewright {__version__}",
         "title": design.title,
-        "texts": dict(design.texts),
+        "texts": [{"key": key, "text": text} for key, text in design.texts],
         "machine": _machine(design.machine),
         "yarns": [_yarn(yarn) for yarn in design.yarns],
         "fabrics": [_fabric(fabric) for fabric in design.fabrics],

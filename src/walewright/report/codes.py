@@ -208,6 +208,7 @@ DESIGN = _errors(
 
 GLUE = {
     **_errors(
+        band_up_both_sides="A band is to run along a name that stands for several edges.",
         copies_mixed="Copies of a band lie on several copies of a piece, and it cannot be told on which.",
         copies_left_over="Of a piece knitted several times nothing is joined to some copies.",
         edge_used_twice="A stretch of an edge is joined or taken up twice.",
@@ -218,6 +219,7 @@ GLUE = {
         loops_left_open="Nothing takes up open loops.",
         seam_twisted="A seam would turn a piece inside out.",
         seams_cross="Two seams of a garment cross.",
+        start_on_both_sides="Copies of a piece are begun along different edges.",
     ),
     **_warnings(
         edge_half_joined="An edge on both sides is joined on one side only.",
@@ -227,7 +229,6 @@ GLUE = {
 """What can be wrong with how pieces are put together; told by `glue`."""
 
 MAKING = _errors(
-    band_up_both_sides="A band is to run along an edge that runs up both sides of its piece.",
     bed_refuses="The simulated bed cannot make a move of the plan.",
     buttonholes_crowded="The buttonholes of a band do not fit on it.",
     called_edges_differ="An edge called on both sides has more rows on one side than on the other.",

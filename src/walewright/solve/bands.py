@@ -17,7 +17,7 @@ from walewright.glue.model import Chain, EndAt, Line, Place
 from walewright.report.model import Diagnostic, Label
 from walewright.solve.edgings import edging_rows, even, needles_of
 from walewright.solve.gauge import fabric_above
-from walewright.solve.geometry import Stretch, called_on_both, split_part, stretches
+from walewright.solve.geometry import Stretch, split_part, stretches
 from walewright.solve.model import NEXT_COPY, PickUp, SizedBand, SizedPiece, SizedSlot
 
 STITCH_FOR_STITCH = 0.15
@@ -43,22 +43,6 @@ class _Part:
     left_end: EndAt = "left"
     copy: int = 0
     live: bool = False
-
-
-def both_sides(design: Design, band: Band) -> Diagnostic | None:
-    """A band is worked along one line, and an edge called on both sides runs along two."""
-    for edge in band.along:
-        if edge.edge in called_on_both(design.piece(edge.piece)):
-            return Diagnostic(
-                "band-up-both-sides",
-                f"band `{band.name}` is to run along `{edge.piece} {edge.edge}`, which runs up both sides of the {edge.piece}",
-                (Label(band.origin.span, "picked up here"), Label(design.piece(edge.piece).origin.span, f"the {edge.piece}")),
-                helps=(
-                    "call the edge on one side only (`left edge ... called` or `right edge ... called`)",
-                    "or let the band run along `neck`, `start`, `end` or `shoulder`",
-                ),
-            )
-    return None
 
 
 def sized_band(design: Design, band: Band, size: int, pieces: Sequence[SizedPiece], lines: Sequence[Line]) -> SizedBand:

@@ -14,6 +14,9 @@ from walewright.solve.spans import GAP, LEFT, PAIR, RIGHT, Span
 from walewright.solve.stairs import Flight, flight_schedules
 from walewright.solve.structure import phrase_schedules
 
+FILLED_FROM = 2
+"""A fashioned increase is filled from the stitch below the last row's: at the start there is none after one row."""
+
 
 def edge_runs(run: EdgeRun, whose: str, spans: Sequence[Span]) -> tuple[SizedRun, ...] | None:
     """A run of an edge in every size; None if its moves do not fit into its rows in some size."""
@@ -101,10 +104,7 @@ def _even(run: EdgeRun, spans: Sequence[Span], begin: Sequence[int], whose: str)
         size, moves = _size(run, span)
         by_twos = size > 1 and not span.steps
         needs_carriage = (size > 1 and not by_twos) or (span.sign > 0 and run.way.kind != "fashioned")
-        first = _after(span, gap, whose)
-        if span.sign > 0 and span.from_row == 0:
-            # A fashioned increase is filled from the stitch below the last row's: at the start there is none after one row.
-            first = max(first, 2)
+        first = max(_after(span, gap, whose), FILLED_FROM if span.sign > 0 and span.from_row == 0 else 1)
         slots = _at_carriage(whose, span, first) if needs_carriage else _any_slots(span, first)
         line = targets(PATHS.get(run.path, straight)(span.rest, span.rows), span.rows)
         in_moves = tuple(stitches / size for stitches in line)
@@ -149,9 +149,10 @@ def _less_last(phrases: tuple[tuple[Phrase, ...], ...], less: Sequence[int]) -> 
 def _curved(run: EdgeRun, spans: Sequence[Span], begin: Sequence[int], whose: str) -> tuple[tuple[Phrase, ...], ...] | None:
     flights: list[Flight] = []
     for span, gap in zip(spans, begin, strict=True):
-        first = _after(span, gap, whose)
+        fashioned = span.sign > 0 and run.way.kind == "fashioned"
+        first = max(_after(span, gap, whose), FILLED_FROM if fashioned and span.from_row == 0 else 1)
         slots = several = _at_carriage(whose, span, first)
-        if whose == PAIR and (span.sign < 0 or run.way.kind == "fashioned"):
+        if whose == PAIR and (span.sign < 0 or fashioned):
             # One stitch goes at both ends at once, where the piece parts too.
             slots = _even_slots(span, first)
         line = targets(PATHS[run.path](span.rest, span.rows), span.rows)

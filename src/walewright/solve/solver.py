@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 
 from walewright.design.model import Design, Join
@@ -10,7 +10,7 @@ from walewright.glue.model import Glued
 from walewright.report.model import Diagnostic, Label
 from walewright.solve.amounts import unfit_amounts
 from walewright.solve.band_parts import Glue, bands_of, bands_too_wide, parted, together_as_it_is
-from walewright.solve.bands import both_sides, crowded_holes, short_starts, start_pick_ups
+from walewright.solve.bands import crowded_holes, short_starts, start_pick_ups
 from walewright.solve.bed_width import too_wide
 from walewright.solve.caps import unmet_cap
 from walewright.solve.charts import motifs_outside, repeats_cut
@@ -58,7 +58,6 @@ def attempt(design: Design, glued: Glued, glue: Glue = together_as_it_is) -> tup
     """The same, with changes for helps that nobody has tried yet. Sizes are coupled as closely as they can be: none is refused that
     could be counted by itself."""
     told: Found = (
-        *_band_faults(design),
         *unlike_joins(design),
         *cannot_match(design),
         *repeats_on_a_slope(design),
@@ -130,13 +129,6 @@ def _image(design: Design, name: str, terms: Garment) -> tuple[PieceTerms, ...]:
     if name in terms or model is None:
         return tuple(terms[name])
     return tuple(image(t) for t in _image(design, model, terms))
-
-
-def _band_faults(design: Design) -> Iterator[Diagnostic]:
-    for band in design.bands:
-        fault = both_sides(design, band)
-        if fault is not None:
-            yield fault
 
 
 # ----------------------------------------------------------------- answers

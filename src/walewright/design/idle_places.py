@@ -1,0 +1,137 @@
+"""Levels and names of edges that nothing comes to. They change nothing that is made, and are warned of where they are given.
+
+A level is come to by what goes to it, begins, ends or stands at it, or is measured there; its first and its last are the
+piece's own. One that another piece shares has an effect without that: both get the same number of rows up to it. An edge's
+name is come to where the edge is joined, banded, begun along, lapped, measured or called free, by its own name or by that of one
+of its parts, and of a mirror image too. What a shape names is named for all its uses, and nothing is told of it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import fields
+
+from walewright.design.findings import Findings, Used
+from walewright.design.model import Design, Level, Piece
+from walewright.report.model import Severity, Span
+from walewright.source import syntax
+
+AT_LEVELS: Mapping[type, tuple[str, ...]] = {
+    syntax.Edge: ("to_level",),
+    syntax.Across: ("level",),
+    syntax.Opening: ("from_level", "to_level"),
+    syntax.Slot: ("level",),
+    syntax.Buttonholes: ("from_level", "to_level"),
+    syntax.Wedge: ("from_level", "to_level"),
+    syntax.Zone: ("from_level", "to_level"),
+    syntax.Motif: ("level",),
+    syntax.RepeatStretch: ("from_level", "to_level"),
+    syntax.Shoulders: ("from_level",),
+}
+"""Fields of a piece's statements that name a level of it."""
+
+AT_EDGES: Mapping[type, tuple[str, str]] = {
+    syntax.EdgeRef: ("piece", "edge"),
+    syntax.PlaceRef: ("owner", "edge"),
+    syntax.Round: ("piece", "level"),
+}
+"""Fields that name a piece and an edge of it, wherever they stand; or, of a `round`, a level of it."""
+
+PARTS = ("", "_left", "_right")
+"""What an edge on both sides is called: both of it, or one."""
+
+Place = tuple[str, str]
+"""(piece, level or edge)."""
+
+
+def tell_idle_places(whole: syntax.Tree, design: Design, findings: Findings) -> None:
+    """Warns of every level and every called edge of the source that nothing comes to. `whole` has its shapes expanded."""
+    models = {piece.name: _model(piece, design) for piece in design.pieces}
+    outside = {(models.get(owner, owner), name) for owner, name in _named(whole.statements)}
+    shared = _shared(design)
+    for node in whole.statements:
+        if isinstance(node, syntax.Piece) and node.mirror_of is None:
+            _levels(node, outside, shared, findings)
+            _edges(node, outside, findings)
+
+
+def _model(piece: Piece, design: Design) -> str:
+    """The piece that has the shape: itself, or what it is the mirror image of in the end."""
+    while piece.mirror_of is not None:
+        piece = design.piece(piece.mirror_of)
+    return piece.name
+
+
+def _levels(node: syntax.Piece, outside: set[Place], shared: set[Place], findings: Findings) -> None:
+    come_to = set(_come_to(node.body))
+    for stack in (s for s in node.body if isinstance(s, syntax.Levels)):
+        for level in stack.levels[1:-1]:
+            place = (node.name, level.name)
+            if level.name in come_to or place in outside or place in shared:
+                continue
+            _tell(
+                f"nothing goes to the level `{level.name}` of piece `{node.name}` or stands at it",
+                level.span,
+                "no line of the piece names it",
+                "delete it, or let an edge, an opening or a fabric begin or end there",
+                findings,
+            )
+
+
+def _come_to(body: tuple[syntax.Statement, ...]) -> Iterator[str]:
+    """The levels that a piece's statements, and those in the blocks of its openings, name."""
+    for statement in body:
+        for field in AT_LEVELS.get(type(statement), ()):
+            yield getattr(statement, field)
+        yield from _come_to(getattr(statement, "body", ()))
+
+
+def _shared(design: Design) -> set[Place]:
+    """Levels of one name and one height in one fabric, which have one row in all their pieces."""
+    found: dict[tuple[object, ...], list[Place]] = {}
+    for piece in design.pieces:
+        for level in piece.levels if piece.mirror_of is None else ():
+            found.setdefault((level.name, level.height, _highest(level), piece.fabric), []).append((piece.name, level.name))
+    return {place for places in found.values() if len(places) > 1 for place in places}
+
+
+def _highest(level: Level) -> tuple[float, ...]:
+    return level.most or level.height
+
+
+def _edges(node: syntax.Piece, outside: set[Place], findings: Findings) -> None:
+    told: set[str] = set()
+    for edge in (s for s in node.body if isinstance(s, syntax.Edge)):
+        name = edge.called
+        if name is None or name in told or any((node.name, name + part) in outside for part in PARTS):
+            continue
+        told.add(name)
+        _tell(
+            f"nothing is joined to the edge `{name}` of piece `{node.name}`, and no statement names it",
+            edge.place_of("called") or edge.span,
+            "named here only",
+            f"leave `called {name}` out, or write what is joined to it; if nothing is to be, write `free {node.name} {name}`",
+            findings,
+        )
+
+
+def _tell(message: str, span: Span, label: str, help_: str, findings: Findings) -> None:
+    if not isinstance(span, Used):
+        findings.tell("unused-name", message, (span, label), helps=(help_,), severity=Severity.WARNING)
+
+
+def _named(node: object) -> Iterator[Place]:
+    """Every piece's edge or level that a statement outside its own piece names."""
+    if isinstance(node, tuple):
+        for part in node:
+            yield from _named(part)
+    if not isinstance(node, syntax.Node):
+        return
+    if type(node) in AT_EDGES:
+        owner, name = (getattr(node, field) for field in AT_EDGES[type(node)])
+        if name:
+            yield owner, name
+    for field in fields(node):
+        value = getattr(node, field.name)
+        if isinstance(value, syntax.Node | tuple):
+            yield from _named(value)

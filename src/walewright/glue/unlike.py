@@ -1,0 +1,165 @@
+"""Names that stand for several edges of one piece: lines of a band, or of the copies of a piece, that are not alike.
+
+What is knitted several times is knitted alike, each copy hung on the same edges of its copy of a piece. Where a name stands for
+the edges of both sides, or for the shoulders beside a neck, the lines are of different edges: each has to be named.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import replace
+from itertools import islice, permutations, product
+
+from walewright.design.model import Band, Design, EdgeName, Join, Piece
+from walewright.glue.chains import WHOLE_GAP, in_line
+from walewright.glue.findings import spoken
+from walewright.glue.lines import Hanging, Hung, apart
+from walewright.glue.surface import Surface
+from walewright.report.model import Diagnostic, Label, Severity
+
+Named = tuple[EdgeName, ...]
+Attempt = Callable[[Design], tuple[Diagnostic, ...]]
+
+MOST_NAMED = 4
+"""Names of a line that are tried in every order."""
+MOST_TRIED = 12
+"""Ways to name the lines that are tried."""
+
+
+def unlike(surface: Surface, lines: Sequence[Hung]) -> Iterator[Diagnostic]:
+    """One message for each band or piece whose lines are of different edges."""
+    for hanging, ways in _unlike(surface, lines):
+        place = next(i for i in range(len(hanging.along)) if len({way[i : i + 1] for way in ways}) > 1)
+        name = spoken(hanging.along[place : place + 1])
+        edges = [f"`{spoken(way[place : place + 1])}`" for way in ways]
+        stands = f"`{name}`, which is not one edge but {len(edges)}: {_and(edges)}"
+        if hanging.copies:
+            yield Diagnostic(
+                "start-on-both-sides",
+                f"the copies of `{hanging.owner}` are begun along {stands}",
+                (Label(hanging.origin.span, "begun here"),),
+                ("copies of a piece are knitted alike, each begun along the same edge as the others",),
+                ("name one of them, and describe what is begun along another as a piece of its own",),
+            )
+        else:
+            yield Diagnostic(
+                "band-up-both-sides",
+                f"band `{hanging.owner}` is to run along {stands}",
+                (Label(hanging.origin.span, "picked up here"),),
+                ("a band is one line; each of these is a line of its own",),
+                ("name one of them, and write a band for each of the others",),
+            )
+
+
+def _unlike(surface: Surface, lines: Sequence[Hung]) -> Iterator[tuple[Hanging, tuple[Named, ...]]]:
+    """Those hangings, with the names of each kind of line."""
+    for hanging in dict.fromkeys(line.hanging for line in lines):
+        ways = tuple(dict.fromkeys(_named(surface, line) for line in lines if line.hanging is hanging))
+        if len(ways) > 1:
+            yield hanging, ways
+
+
+def _named(surface: Surface, line: Hung) -> Named:
+    """The edges of a line, each by the name that means it alone; a way round an opening is one."""
+    found: list[EdgeName] = []
+    before: int | None = None
+    for e in line.from_left:
+        edge = surface.edges[e]
+        head = _opening(surface, e)
+        if before is not None and head and _opening(surface, before) == head and in_line(surface, (before, e)):
+            found[-1] = EdgeName(edge.owner, head)
+        else:
+            found.append(EdgeName(edge.owner, edge.ring.edge))
+        before = e
+    return tuple(found)
+
+
+def _opening(surface: Surface, edge: int) -> str:
+    """Of whose edge it may be a part; empty of one without parts."""
+    head, _, part = surface.edges[edge].ring.edge.rpartition(" ")
+    return head if part in WHOLE_GAP else ""
+
+
+def _and(parts: Sequence[str]) -> str:
+    return f"{', '.join(parts[:-1])} and {parts[-1]}"
+
+
+# ----------------------------------------------------------------- what leads further
+
+
+def with_lines_named(
+    design: Design, told: Sequence[Diagnostic], surface: Surface, lines: Sequence[Hung], attempt: Attempt
+) -> tuple[Diagnostic, ...]:
+    """The diagnostics; those about unlike lines with ways to name these that have been tried: nothing is wrong any more when they
+    are written so."""
+    found = dict(_unlike(surface, lines))
+    if not found:
+        return tuple(told)
+    best: dict[Hanging, tuple[Named, ...]] = {}
+    mended = design
+    for hanging, ways in found.items():
+        before = _errors(attempt(mended))
+        for some in islice(product(*(_orders(hanging, way, surface) for way in ways)), MOST_TRIED):
+            tried = _apart(mended, hanging, some)
+            if _errors(attempt(tried)) < before:
+                best[hanging], mended = some, tried
+                break
+    if len(best) < len(found) or _errors(attempt(mended)):
+        return tuple(told)
+    helps = {h.origin.span: _help(h, some, attempt(_one(design, h, some[0]))) for h, some in best.items()}
+    return tuple(
+        replace(one, helps=helps[one.labels[0].span])
+        if one.code in ("band-up-both-sides", "start-on-both-sides") and one.labels[0].span in helps
+        else one
+        for one in told
+    )
+
+
+def _errors(told: Sequence[Diagnostic]) -> set[tuple[str, int, int]]:
+    return {(d.code, d.labels[0].span.start, d.labels[0].span.end) for d in told if d.severity is Severity.ERROR}
+
+
+def _orders(hanging: Hanging, way: Named, surface: Surface) -> list[Named]:
+    orders = [way, *(permutations(way) if 1 < len(way) <= MOST_NAMED else ())]
+    return [some for some in dict.fromkeys(orders) if apart(surface, some, hanging.inside) is None]
+
+
+def _help(hanging: Hanging, ways: Sequence[Named], alone: Sequence[Diagnostic]) -> tuple[str, ...]:
+    said = _and([f"`along {spoken(way)}`" for way in ways])
+    what = "pieces" if hanging.copies else "bands"
+    several = f"write {len(ways)} {what}, {said}"
+    return (several,) if _errors(alone) else (several, f"or only one, `along {spoken(ways[0])}`")
+
+
+def _one(design: Design, hanging: Hanging, way: Named) -> Design:
+    """It runs along one of its lines only."""
+    bands = tuple(replace(b, along=way) if b.name == hanging.owner else b for b in design.bands)
+    pieces = tuple(replace(p, start_along=way) if p.name == hanging.owner else p for p in design.pieces)
+    return replace(design, bands=bands, pieces=pieces)
+
+
+def _apart(design: Design, hanging: Hanging, ways: Sequence[Named]) -> Design:
+    """A band, or a piece with its joins, for each of the lines."""
+    names = [hanging.owner, *(f"{hanging.owner} {n}" for n in range(2, len(ways) + 1))]
+    bands: list[Band] = []
+    for band in design.bands:
+        bands += (
+            [replace(band, name=n, along=w) for n, w in zip(names, ways, strict=True)] if band.name == hanging.owner else [band]
+        )
+    pieces: list[Piece] = []
+    for piece in design.pieces:
+        if piece.name == hanging.owner:
+            each = max(1, piece.copies // len(ways))
+            pieces += [replace(piece, name=n, start_along=w, copies=each) for n, w in zip(names, ways, strict=True)]
+        else:
+            pieces.append(piece)
+    joins: list[Join] = []
+    for join in design.joins:
+        own = any(name.piece == hanging.owner for name in (*join.one, *join.other))
+        joins += [_of(join, hanging.owner, name) for name in names] if own and hanging.copies else [join]
+    return replace(design, bands=tuple(bands), pieces=tuple(pieces), joins=tuple(joins))
+
+
+def _of(join: Join, owner: str, name: str) -> Join:
+    one, other = (tuple(replace(e, piece=name) if e.piece == owner else e for e in side) for side in (join.one, join.other))
+    return replace(join, one=one, other=other)
