@@ -40,7 +40,7 @@ def prepare() -> None:
 
 
 def say(text: str, *, done: bool = False) -> None:
-    """One line or table of results, written at once; with `done`, it tells of what was done. Raises OutputLost, or BrokenPipeError
+    """One line or table of results, written at once; with `done`, it says what was done. Raises OutputLost, or BrokenPipeError
     when nobody listens any more."""
     untold = text if done else ""
     if _stream(sys.stdout) is None:

@@ -8,7 +8,7 @@ from walewright.cli import console, mishaps
 
 
 def each(files: Sequence[str], work: Callable[[str], int], doing: str) -> int:
-    """Run `work` (file -> exit code) on every file; the worst code is returned. Exceptions are told of, see `mishaps`; only where
+    """Run `work` (file -> exit code) on every file; the worst code is returned. Exceptions are reported, see `mishaps`; only where
     nobody listens any more, or can, the rest is left."""
     worst = 0
     for file in files:

@@ -1,6 +1,6 @@
 """A knitter's changes: fewer sizes, another tension, another body, another yarn or bed. They stand beside the source, never in it.
 
-Each comes as a short text ("17 st 24 rows", "104 cm"); what cannot be used is told of with the option it came by, for no
+Each comes as a short text ("17 st 24 rows", "104 cm"); what cannot be used is reported with the option it came by, for no
 line of the source stands behind it.
 """
 
@@ -92,7 +92,7 @@ def tell_malformed(kind: str, name: str, text: str, findings: Findings) -> None:
 
 
 def chosen_sizes(names: tuple[str, ...], changes: Changes, findings: Findings) -> tuple[str, ...]:
-    """The sizes to make, in the order of the header; those that do not exist are told of and left out."""
+    """The sizes to make, in the order of the header; those that do not exist are reported and left out."""
     if changes.sizes is None:
         return names
     chosen: set[str] = set()
@@ -115,7 +115,7 @@ def chosen_sizes(names: tuple[str, ...], changes: Changes, findings: Findings) -
 def by_own_name(
     kind: str, texts: Mapping[str, str], known: Mapping[str, Iterable[str]], what: str, findings: Findings
 ) -> dict[str, tuple[str, str]]:
-    """The name in the source of what is given -> (as it was typed, its text). What is unknown, or given twice, is told of."""
+    """The name in the source of what is given -> (as it was typed, its text). What is unknown, or given twice, is reported."""
     found: dict[str, tuple[str, str]] = {}
     for typed, text in texts.items():
         name = look_up(typed, known, what, option(kind, typed), findings)

@@ -228,7 +228,7 @@ def _across(node: syntax.Across, now: Sides, on: Tracing) -> Sides | None:
         return None
     least, most = (tuple(a + b for a, b in zip(*e, strict=True)) for e in _ends(now))
     doubled = tuple(s for s, w, high in zip(on.sizes, width, most, strict=True) if w > 2 * high + 1e-6)
-    # Sizes that are out on the other side have another bound: they are told of when these are mended.
+    # Sizes that are out on the other side have another bound: they are reported when these are mended.
     far = doubled or tuple(s for s, w, low in zip(on.sizes, width, least, strict=True) if w < low / 2 - 1e-6)
     if far:
         more = bool(doubled)

@@ -59,7 +59,7 @@ class Findings:
         self._told.append(Diagnostic(code, message, _places(labels), notes, helps, severity, sizes))
 
     def tell_of(self, others: Findings, option: str) -> None:
-        """Everything that was told of a knitter's text, with the option it came by and without a place in the source."""
+        """Everything that was reported of a knitter's text, with the option it came by and without a place in the source."""
         self._told += (replace(d, message=f"{d.message} ({option})", labels=()) for d in others._told)
 
     def idle(self, node: syntax.Node, field: str, why: str, help_: str) -> None:

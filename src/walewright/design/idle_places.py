@@ -3,7 +3,7 @@
 A level is come to by what goes to it, begins, ends or stands at it, or is measured there; its first and its last are the
 piece's own. One that another piece shares has an effect without that: both get the same number of rows up to it. An edge's
 name is come to where the edge is joined, banded, begun along, lapped, measured or called free, by its own name or by that of one
-of its parts, and of a mirror image too. What a shape names is named for all its uses, and nothing is told of it.
+of its parts, and of a mirror image too. What a shape names is named for all its uses, and nothing is reported of it.
 """
 
 from __future__ import annotations

@@ -203,7 +203,7 @@ MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
 def tell_idle(written: syntax.Tree, expanded: syntax.Tree, findings: Findings) -> None:
     """Reports every option of the source, as it is `written`, that means nothing where it stands. Options of a shape are looked at
     in the shape, whether it is used or not; where fabrics go is seen with the shapes `expanded`. What a line that cannot be read
-    would have said of it nobody knows: nothing is told of its neighbours."""
+    would have said of it nobody knows: nothing is reported of its neighbours."""
     lines = list(_lines(written.statements, None))
     broken = [owner for node, owner in lines if isinstance(node, syntax.Broken)]
     panels = frozenset[str]() if broken else _panels(expanded)

@@ -20,7 +20,7 @@ LARGEST_CM = 400.0
 
 @dataclass(frozen=True, slots=True)
 class Graded:
-    """The chosen sizes in the header's order, and their measurements (None: told of already)."""
+    """The chosen sizes in the header's order, and their measurements (None: reported already)."""
 
     sizes: tuple[str, ...]
     rows: Mapping[str, Measurement | None]

@@ -2,7 +2,7 @@
 
 A `Value` holds one float per size in base units (cm, stitches, rows, g). Sums, min, max and round need one dimension;
 products and quotients make new ones. Every `let` is worked out once; the order of the source does not matter, and a
-definition that leads back to itself is told of, so that working out always ends.
+definition that leads back to itself is reported, so that working out always ends.
 """
 
 from __future__ import annotations
@@ -86,7 +86,7 @@ class Scope:
                 path.popitem()
 
     def value(self, expression: syntax.Expr) -> Value | None:
-        """The expression for every size, or None when something in it has been told of."""
+        """The expression for every size, or None when something in it has been reported."""
         if isinstance(expression, syntax.Number):
             return self._number(expression)
         if isinstance(expression, syntax.Name):
@@ -183,7 +183,7 @@ class Scope:
 
 
 def literal(number: syntax.Number, findings: Findings) -> tuple[float, Dimension] | None:
-    """A written number in base units; an unknown unit is told of."""
+    """A written number in base units; an unknown unit is reported."""
     if number.unit is None:
         return number.value, NUMBER
     read = convert(number.value, number.unit)

@@ -85,7 +85,7 @@ class Fabrics:
 
     def _rib(self, every: int, from_row: int, to_row: int, needles: tuple[int, int] | None, origin: str) -> Ribbed:
         begin = rib_begin(every, *widest_of(self.sized, from_row, to_row), needles)
-        assert begin is not None, "the solver has told of a rib without a column"
+        assert begin is not None, "the solver has refused a rib without a column"
         return Ribbed(every, begin, from_row, to_row, needles, origin)
 
     def _between_zones(self) -> Iterator[tuple[int, int]]:

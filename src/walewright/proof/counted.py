@@ -294,7 +294,7 @@ def _fabrics(design: Design, piece: Piece, sized: SizedPiece, fabric: Fabric) ->
 
 
 def _rib(sized: SizedPiece, course: Course, every: int, zone: SizedZone) -> set[int]:
-    """Every so manieth wale outwards from where the rib begins, alike on both sides of the centre mark, never an end needle."""
+    """Every nth wale outwards from where the rib begins, alike on both sides of the centre mark, never an end needle."""
     panel = (zone.first, zone.last) if zone.first <= zone.last else None
     begin = rib_begin(every, *widest_of(sized, zone.from_row, zone.to_row), panel)
     slots = range(course.first + 1, course.last)

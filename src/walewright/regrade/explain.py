@@ -4,7 +4,7 @@ A source that compiles by itself and not with what was given fails for something
 that without which the rest passes; else each that fails by itself. How far that may go is found by halving the way between the
 source's own value and the given one, with all else as it is; the value that is told was compiled to the end, and works.
 
-Whether there is time for another trial is asked before each, so that a garment that takes long to count is told of with what is
+Whether there is time for another trial is asked before each, so that a garment that takes long to count is explained with what is
 known by then.
 """
 

@@ -265,7 +265,7 @@ MAKING = _errors(
 
 COMMANDS = _errors(
     argument_missing="A command lacks something it needs.",
-    bad_date="The date that the environment states is none.",
+    bad_date="The date that the environment states is not a date.",
     command_line="The command line does not read.",
     command_unknown="There is no such command.",
     installation_incomplete="Something that the compiler needs is not installed.",

@@ -11,7 +11,7 @@ from itertools import pairwise
 
 from walewright.design.model import Design, Fabric, Piece
 from walewright.report.model import Diagnostic, Label
-from walewright.solve.bed_width import widest
+from walewright.solve.bed_width import only, widest
 from walewright.solve.gauge import highest, level_number, stages
 
 FEWEST_ROWS = 4
@@ -75,7 +75,7 @@ class _Sums:
                 (Label(top.origin.span, f"`{top.name}` is its top"), Label(piece.origin.span, "this piece")),
                 tuple(f"{sizes[i]}: {top.height[i]:.3g} cm are {_amount(self.rows[i])} rows" for i in flat),
                 ("look at the unit, and at what its height is reckoned from",),
-                sizes=_only(sizes, flat),
+                sizes=only(self.design, flat),
             )
         if thin:
             yield Diagnostic(
@@ -84,7 +84,7 @@ class _Sums:
                 (Label(piece.start_origin.span if piece.start_origin else piece.origin.span, "as wide as it gets"),),
                 tuple(f"{sizes[i]}: {_amount(self.needles[i])} stitches at the widest" for i in thin),
                 ("look at the unit; a cord is no piece, and is named with `cord`",),
-                sizes=_only(sizes, thin),
+                sizes=only(self.design, thin),
             )
         if endless:
             yield Diagnostic(
@@ -93,7 +93,7 @@ class _Sums:
                 (Label(top.origin.span, f"`{top.name}` is its top"), Label(piece.origin.span, "this piece")),
                 tuple(f"{sizes[i]}: {_amount(self.rows[i])} rows" for i in endless),
                 ("look at the unit, at the rows of the swatch, and at how often rows are repeated",),
-                sizes=_only(sizes, endless),
+                sizes=only(self.design, endless),
             )
 
 
@@ -142,7 +142,3 @@ def _weight(design: Design, fabric: Fabric) -> int:
 
 def _amount(number: float) -> str:
     return f"{number:,.0f}" if number >= 10 else f"{number:.2g}"
-
-
-def _only(sizes: tuple[str, ...], some: list[int]) -> tuple[str, ...]:
-    return tuple(sizes[i] for i in some) if len(some) < len(sizes) else ()

@@ -82,7 +82,7 @@ class _Reader:
             self.open.append(Block(header, outer))
 
     def _depth(self, line: Line) -> int:
-        """In how many of the open blocks the line stands; tells of an indentation that does not fit."""
+        """In how many of the open blocks the line stands; reports an indentation that does not fit."""
         if line.column == 0:
             return self._depth_at_margin(line)
         here = Span(self.file, line.start - min(line.column, 1), line.start)
@@ -132,7 +132,7 @@ class _Reader:
         self.told.append(Diagnostic("wrong-indent", message, (Label(here, label),), helps=helps))
 
     def _take_as(self, kind: str, line: Line) -> None:
-        """Reads the line as one of that kind; a line that was told of before is not told of again."""
+        """Reads the line as one of that kind; a line already reported is not reported again."""
         span = line.span(self.file)
         told_before = any(d.code == "wrong-indent" and _on(d, line) for d in self.told[-1:])
         statement: syntax.Statement | Diagnostic | None = None
@@ -145,7 +145,7 @@ class _Reader:
             elif not told_before:
                 statement = unreadable(kind, line, self.file)
         if isinstance(statement, Diagnostic):
-            # A name that cannot be read is told of once, not wherever it is used.
+            # A name that cannot be read is reported once, not wherever it is used.
             if statement.code != "name-unreadable" or statement.message not in {d.message for d in self.told}:
                 self.told.append(statement)
             statement = None

@@ -31,7 +31,7 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("`round(… to …)`", ("round",)),
     ("the end of the line", ("$END",)),
 )
-"""Terminals that are told of together. Whatever word is in no group is told of as it is written."""
+"""Terminals named together in a message. A word in no group is shown as written."""
 
 WHOLE_GROUPS_ONLY = (UNITS, COMPARISONS, SUMS)
 """Groups whose words stand on their own where not all of them can stand."""
@@ -141,7 +141,7 @@ def in_words(terminals: Iterable[str]) -> tuple[str, ...]:
 
 
 def wordless(terminals: Iterable[str]) -> tuple[str, ...]:
-    """Terminals that an author could only be told of by their name in the grammar."""
+    """Terminals that a message could only call by their name in the grammar."""
     named = {member for _, members in GROUPS for member in members}
     return tuple(sorted(t for t in terminals if t not in named and t not in literals()))
 

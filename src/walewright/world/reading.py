@@ -29,7 +29,7 @@ KINDS = (
 @dataclass(frozen=True, slots=True)
 class Held:
     """A source as it was found. `text` has "\\n" for line ends and no mark; `line_end` is the one that all lines of the file
-    have, None where they differ; `marked` tells of a byte order mark; `data` are the bytes of the file, `facts` those of the
+    have, None where they differ; `marked` says if it has a byte order mark; `data` are the bytes of the file, `facts` those of the
     system when it was read."""
 
     path: str
