@@ -6,10 +6,10 @@ from collections import Counter
 from dataclasses import replace
 
 import pytest
-from garment import regraded, tidewrack
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from tests.whole.garment import regraded, tidewrack
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.design.findings import Findings

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import pytest
-from chart_garments import CELLS, LOZENGE, PICTURE_CELLS, ROSE, WIDE, chart, charted_plans, charts, edged, worked
 from hypothesis import HealthCheck, given, settings
 
+from tests.write.chart_garments import CELLS, LOZENGE, PICTURE_CELLS, ROSE, WIDE, chart, charted_plans, charts, edged, worked
 from walewright.design.model import Cell, Chart
 from walewright.knit import expand
 from walewright.knit import operations as op

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import pytest
-from garments import three_sizes
 from hypothesis import given, settings
 from hypothesis import strategies as hs
 
+from tests.write.garments import three_sizes
 from walewright.knit import expand
 from walewright.readback import read_back, read_back_all
 from walewright.write import plain_text, write

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import pytest
-from chart_garments import LOZENGE, ROSE, WIDE, worked
 from hypothesis import given, settings
 from hypothesis import strategies as hs
 
+from tests.write.chart_garments import LOZENGE, ROSE, WIDE, worked
 from walewright.knit import steps as st
 from walewright.readback import read_back
 from walewright.write import plain_text, write

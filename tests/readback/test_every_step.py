@@ -5,8 +5,8 @@ from __future__ import annotations
 import re
 
 import pytest
-from garments import KINDS, SAMPLES, joined
 
+from tests.write.garments import KINDS, SAMPLES, joined
 from walewright.knit import steps as st
 from walewright.readback.hands import Hands
 from walewright.readback.sentences import Phrase, Unreadable, parser, said

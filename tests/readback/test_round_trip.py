@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from garments import size_plans, three_sizes
 from hypothesis import HealthCheck, given, settings
 
+from tests.write.garments import size_plans, three_sizes
 from walewright.knit import expand
 from walewright.knit.steps import SizePlan
 from walewright.readback import read_back, read_back_all

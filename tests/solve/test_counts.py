@@ -8,8 +8,8 @@ from itertools import pairwise
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from workshop import Workshop, solve
 
+from tests.solve.workshop import Workshop, solve
 from walewright.design.model import Design, Piece, Way
 from walewright.solve.highs import solve_programme
 from walewright.solve.model import Counts, SizedGarment, SizedPiece

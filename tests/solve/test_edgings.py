@@ -7,8 +7,8 @@ from dataclasses import replace
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from workshop import Workshop, origin, solve
 
+from tests.solve.workshop import Workshop, origin, solve
 from walewright.design.model import Band, Design, EdgeName, Edging, Zone
 from walewright.solve.bands import SUITS_RIB, _Part, shared_out
 from walewright.solve.edgings import needles_of

@@ -7,8 +7,8 @@ from dataclasses import replace
 import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
-from workshop import Workshop, origin, solve
 
+from tests.solve.workshop import Workshop, origin, solve
 from walewright.design.model import Design, Motif, Piece, Way, Zone
 from walewright.solve.geometry import edge_length
 from walewright.solve.model import Counts, SizedPiece

@@ -6,8 +6,8 @@ from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, given, settings
-from source_trees import expressions, trees
 
+from tests.source.source_trees import expressions, trees
 from walewright import source
 from walewright.source import syntax
 from walewright.source.expressions import expression

@@ -9,10 +9,10 @@ import re
 from pathlib import Path
 
 import pytest
-from bands_at_random import BEDS, KINDS, drawn
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from tests.whole.bands_at_random import BEDS, KINDS, drawn
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.knit import operations as op

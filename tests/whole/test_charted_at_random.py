@@ -7,12 +7,12 @@ from __future__ import annotations
 
 from random import Random
 
-from charted_at_random import Charted, charted
-from charts_at_random import FAMILIES, MEANINGS, Drawing
-from garment import SHIPPED
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from tests.whole.charted_at_random import Charted, charted
+from tests.whole.charts_at_random import FAMILIES, MEANINGS, Drawing
+from tests.whole.garment import SHIPPED
 from walewright.bed import Course, Fabric
 from walewright.bed.loops import Kind
 from walewright.design import Changes

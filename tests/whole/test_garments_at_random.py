@@ -8,9 +8,9 @@ from __future__ import annotations
 import re
 
 import pytest
-from garments_at_random import Drawn, drawn
-from more_garments_at_random import KINDS, more
 
+from tests.whole.garments_at_random import Drawn, drawn
+from tests.whole.more_garments_at_random import KINDS, more
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.pipeline import Outcome, compile

@@ -5,10 +5,10 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from garment import BEDS, SHIPPED, proven_or_true, regraded, tidewrack
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as hs
 
+from tests.whole.garment import BEDS, SHIPPED, proven_or_true, regraded, tidewrack
 from walewright.design import Changes
 from walewright.pipeline import compile, from_design
 from walewright.report.model import Severity

@@ -6,8 +6,8 @@ import random
 import re
 
 import pytest
-from shipped_once import GARMENTS, SHIPPED, compiled, design_of, source
 
+from tests.whole.shipped_once import GARMENTS, SHIPPED, compiled, design_of, source
 from walewright.design import Changes
 from walewright.pipeline import compile
 from walewright.report.model import Diagnostic, Severity
