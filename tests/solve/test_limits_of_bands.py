@@ -20,7 +20,9 @@ edging collar in {name}, {deep}, added after
 """
 
 
-def strip(high: float, across: float, up: float = 1.0, stitch: str = "stocking stitch", holes: str = "", deep: str = "6 cm deep") -> Tiny:
+def strip(
+    high: float, across: float, up: float = 1.0, stitch: str = "stocking stitch", holes: str = "", deep: str = "6 cm deep"
+) -> Tiny:
     """A band up the left edge of a piece so high."""
     return tiny(
         fabric("fine", across, up, stitch, deep)
@@ -44,17 +46,18 @@ def nearest_even(wanted: float) -> int:
     return 2 * floor(wanted / 2 + 0.5)
 
 
-@pytest.mark.parametrize("high", [9.0, 12.0, 15.0, 20.0, 31.0, 40.0])
+@pytest.mark.parametrize("high", [9.0, 12.0, 20.0, 31.0])
 @pytest.mark.parametrize("across", [0.4, 0.62, 0.75, 0.9, 1.0, 1.3])
 def test_along_rows_as_many_as_the_length_has_and_one_for_each_place_at_the_most(high: float, across: float) -> None:
     made = strip(high, across)
     rows = made.piece.rows
     assert band(made).stitches == min(nearest_even(rows * across), rows)
     (edge,) = band(made).pick_ups
-    assert (edge.points, edge.cm) == (rows, pytest.approx(rows))
+    assert edge.points == rows
+    assert edge.cm == pytest.approx(rows)
 
 
-@pytest.mark.parametrize("high", [20.0, 30.0, 40.0, 58.0, 60.0, 64.0])
+@pytest.mark.parametrize("high", [20.0, 30.0, 58.0, 64.0])
 @pytest.mark.parametrize("across", [0.78, 0.9, 0.97, 1.0])
 @pytest.mark.parametrize("every", [2, 3, 4])
 def test_a_rib_comes_out_whole_where_three_in_a_hundred_are_enough(high: float, across: float, every: int) -> None:
@@ -68,7 +71,7 @@ def test_a_rib_comes_out_whole_where_three_in_a_hundred_are_enough(high: float, 
 
 
 @pytest.mark.parametrize("deep", [0.9, 2.0, 3.0, 5.0, 5.2, 7.0])
-@pytest.mark.parametrize("up", [1.0, 1.4])
+@pytest.mark.parametrize("up", [1.0, 1.25])
 def test_a_band_has_the_nearest_even_number_of_rows(deep: float, up: float) -> None:
     made = band(strip(20, 1.0, up, deep=f"{deep} cm deep"))
     assert made.rows == max(2, nearest_even(deep * up))
@@ -123,9 +126,12 @@ band trim with collar along back neck
 
 @pytest.mark.parametrize("count", [1, 2, 3, 5, 6])
 @pytest.mark.parametrize("over", [1, 2])
-@pytest.mark.parametrize("high", [20, 24, 30])
-@pytest.mark.parametrize(("first", "last"), [(2.0, 3.0), (1.4, 1.6), (1.0, 1.0), (0.4, 2.0)])
-def test_buttonholes_lie_evenly_and_as_far_from_the_ends_as_is_written(count: int, over: int, high: int, first: float, last: float) -> None:
+@pytest.mark.parametrize(
+    ("high", "first", "last"), [(20, 2.0, 3.0), (24, 1.4, 1.6), (30, 1.0, 1.0), (20, 0.4, 2.0), (14, 1.0, 1.5)]
+)
+def test_buttonholes_lie_evenly_and_as_far_from_the_ends_as_is_written(
+    count: int, over: int, high: int, first: float, last: float
+) -> None:
     stitches = "stitch" if over == 1 else "stitches"
     made = strip(high, 1.0, holes=f", buttonholes {count} over {over} {stitches}, {first} cm first, {last} cm last")
     begin, end = floor(first + 0.5), high - floor(last + 0.5) - over

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from itertools import combinations, pairwise
 from math import sqrt
 
 import pytest
-from tiny import Number, Tiny, agrees, least, moves, off, tiny, width, width_at
+from tiny import Best, Number, Tiny, agrees, least, moves, off, tiny, width, width_at
 
 BED = """\
 piece back in plain
@@ -62,7 +62,9 @@ def keeps_to_the_line(made: list[tuple[int, int]], slots: Sequence[int], apart: 
         ("slope to 16 cm wide at top, fashioned 1 in", 16, lambda n: n + 2, 2, 1),
     ],
 )
-def test_a_slope_has_the_rows_that_its_moves_need(high: int, edges: str, to: int, need, first: int, step: int) -> None:
+def test_a_slope_has_the_rows_that_its_moves_need(
+    high: int, edges: str, to: int, need: Callable[[int], int], first: int, step: int
+) -> None:
     made = tiny(BED.format(start=9, high=high, edges="edges " + edges))
     wanted = {"start": width(9), "wide": width(to), "top": Number(high)}
     least_width = 4 if "fashioned" in edges else 2
@@ -87,7 +89,7 @@ def test_a_fashioned_increase_above_the_start_has_a_row_for_each_and_one_more(hi
     slopes(made, best, "edges slope to 18 cm wide at top, fashioned 1 in", lambda rows: range(1, rows), 1)
 
 
-def slopes(made: Tiny, best, line: str, slots, apart: int) -> None:
+def slopes(made: Tiny, best: Best | None, line: str, slots: Callable[[int], range], apart: int) -> None:
     """Counted as is best and on rows that are near the line; or refused, the edge being blamed."""
     if best is None:
         assert made.error.code == "counts-conflict"
@@ -230,7 +232,7 @@ def test_a_rate_moves_as_often_as_its_rows_have_whole_gaps(rows: int, every: int
     done = moves(made.piece.left)
     assert len(done) == times
     assert {b - a for (a, _), (b, _) in pairwise(done)} <= {every}
-    assert 1 <= done[0][0]
+    assert done[0][0] >= 1
     assert done[-1][0] < made.piece.rows
     if every * times < rows:
         assert done[0][0] == every

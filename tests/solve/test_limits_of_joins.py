@@ -33,7 +33,7 @@ def sides(best_of: dict[str, int]) -> dict[str, int]:
 
 
 @pytest.mark.parametrize("one", [7.0, 8.0, 8.6])
-@pytest.mark.parametrize("other", [8.0, 10.0, 11.0, 12.0, 12.8, 13.0, 14.0])
+@pytest.mark.parametrize("other", [8.0, 10.0, 11.0, 12.8, 14.0])
 @pytest.mark.parametrize("how", ["", ", easing 1 cm", ", easing 2.1 cm", ", longer by 3 cm", ", easing 1 cm, longer by 2 cm"])
 def test_joined_edges_of_rows_are_equal_or_their_lengths_within_the_easing(one: float, other: float, how: str) -> None:
     made = tiny(two(one, other, how))
@@ -52,7 +52,9 @@ def test_joined_edges_of_rows_are_equal_or_their_lengths_within_the_easing(one: 
 
     numbers = {"a": Number(one), "b": Number(other), "top": Number(30), "up": Number(30)}
     # The tops are one number: levels of one name, one height and one fabric share their rows.
-    best = possible(least(numbers, lambda c: c["top"] == c["up"] and apart(c) <= may + 1e-9, lambda c: cost(c) - numbers["up"].cost(c["up"])))
+    best = possible(
+        least(numbers, lambda c: c["top"] == c["up"] and apart(c) <= may + 1e-9, lambda c: cost(c) - numbers["up"].cost(c["up"]))
+    )
     if best is None:
         assert made.error.code == "join-does-not-meet"
         assert made.line() == "join back side to front side" + how
@@ -82,7 +84,8 @@ def test_ends_that_are_joined_have_equal_stitches(other: float, way: str) -> Non
 
 def test_levels_of_one_name_and_height_share_their_rows_and_others_do_not() -> None:
     parts = "".join(
-        f"piece {name} in plain{more}\n    levels hem 0 cm, a {high} cm, top 20 cm\n    start 10 cm wide with e-wrap\n    end cast off\n"
+        f"piece {name} in plain{more}\n    levels hem 0 cm, a {high} cm, top 20 cm\n"
+        "    start 10 cm wide with e-wrap\n    end cast off\n"
         for name, high, more in (("one", 9.1, ""), ("two", 9.1, ", knit 3"), ("three", 9, ""))
     )
     made = tiny(parts)
@@ -102,10 +105,12 @@ def test_levels_of_one_name_and_height_share_their_rows_and_others_do_not() -> N
 # ----------------------------------------------------------------- free numbers
 
 
-@pytest.mark.parametrize(("low", "high", "found"), [(9, 15, {12}), (9, 13.4, {12}), (11, 12.6, {12}), (10.5, 11.9, {10, 12}), (12.2, 13.2, {12, 14})])
+@pytest.mark.parametrize(
+    ("low", "high", "found"), [(9, 15, {12}), (9, 13.4, {12}), (11, 12.6, {12}), (10.5, 11.9, {10, 12}), (12.2, 13.2, {12, 14})]
+)
 def test_a_free_width_lies_in_the_middle_of_its_range_or_is_the_nearest_to_it(low: float, high: float, found: set[int]) -> None:
-    text = f"piece back in plain\n    levels hem 0 cm, top 10 cm\n    start between {low} cm and {high} cm wide with e-wrap\n    end cast off\n"
-    made = tiny(text)
+    start = f"    start between {low} cm and {high} cm wide with e-wrap\n"
+    made = tiny("piece back in plain\n    levels hem 0 cm, top 10 cm\n" + start + "    end cast off\n")
     middle = (low + high) / 2
     inside = [n for n in range(2, 30, 2) if low <= n <= high]
     expected = min(abs(n - middle) for n in (inside or range(2, 30, 2)))
@@ -128,7 +133,8 @@ piece back in plain
     least_apart, most_apart = sorted((second[0] - first[0], second[1] - first[1]))
     middle, way = (least_apart + most_apart) / 2, (most_apart - least_apart) / 2
     costs = {
-        (a, b): 1e-5 * (abs(a - sum(first) / 2) + abs(b - sum(second) / 2) + abs(b - a - middle)) + max(0.0, abs(b - a - middle) - way - 1)
+        (a, b): 1e-5 * (abs(a - sum(first) / 2) + abs(b - sum(second) / 2) + abs(b - a - middle))
+        + max(0.0, abs(b - a - middle) - way - 1)
         for a in range(0, 40, 2)
         for b in range(a + 2, 40, 2)
         if first[0] <= a <= first[1] and second[0] <= b <= second[1]
@@ -137,23 +143,23 @@ piece back in plain
     assert made.cost == pytest.approx(min(costs.values()), abs=1e-6)
 
 
-def test_levels_are_two_rows_apart_or_more() -> None:
-    for high, rows in ((10.4, 12), (9.0, 12), (12.9, 14)):
-        text = f"piece back in plain\n    levels hem 0 cm, a 10 cm, b {high} cm, top 30 cm\n    start 10 cm wide with e-wrap\n    end cast off\n"
-        made = tiny(text)
-        if high < 10:
-            assert {d.code for d in made.errors} == {"levels-fall"}
-            continue
-        assert (made.piece.row("a"), made.piece.row("b")) in ((10, rows), (8, 10), (10, 12))
-        best = possible(
-            least(
-                {"a": Number(10), "b": Number(high), "top": Number(30)},
-                lambda c: c["b"] - c["a"] >= 2 and c["top"] - c["b"] >= 2,
-                lambda c: between(c, "a", "b", high - 10) + between(c, "b", "top", 30 - high),
-            )
+@pytest.mark.parametrize("high", [10.4, 11.0, 12.9])
+def test_levels_are_two_rows_apart_or_more(high: float) -> None:
+    made = tiny(f"""\
+piece back in plain
+    levels hem 0 cm, a 10 cm, b {high} cm, top 30 cm
+    start 10 cm wide with e-wrap
+    end cast off
+""")
+    best = possible(
+        least(
+            {"a": Number(10), "b": Number(high), "top": Number(30)},
+            lambda c: c["b"] - c["a"] >= 2 and c["top"] - c["b"] >= 2,
+            lambda c: between(c, "a", "b", high - 10) + between(c, "b", "top", 30 - high),
         )
-        assert best is not None
-        agrees(made, best, {k: r for k, r in made.piece.levels if k != "hem"})
+    )
+    assert best is not None
+    agrees(made, best, {k: r for k, r in made.piece.levels if k != "hem"})
 
 
 def test_a_zone_is_reckoned_by_its_own_swatch_and_a_width_by_the_fabric_below() -> None:

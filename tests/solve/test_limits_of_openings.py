@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from itertools import combinations, pairwise
 from math import ceil, floor
 
@@ -55,7 +55,9 @@ def near_the_line(done: Sequence[tuple[int, int]], slots: Sequence[int], apart: 
         ("curve to 13 cm wide at high", 3, 13, lambda n, _: 2, 0),
     ],
 )
-def test_the_edge_of_a_gap_has_the_rows_that_its_moves_need(edges: str, flat: int, wide: float, need, parity: int, rows: int) -> None:
+def test_the_edge_of_a_gap_has_the_rows_that_its_moves_need(
+    edges: str, flat: int, wide: float, need: Callable[[int, int], int], parity: int, rows: int
+) -> None:
     made = tiny(GAP.format(high=6 + rows, top=30, start=26, flat=flat, edges=edges))
     if made.counts is None and made.error.code == "slope-too-flat":
         assert rows <= 5

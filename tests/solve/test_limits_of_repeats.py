@@ -5,7 +5,7 @@ from __future__ import annotations
 from math import floor, lcm
 
 import pytest
-from tiny import Number, agrees, least, tiny, width, width_at
+from tiny import Number, least, tiny, width, width_at
 
 from walewright.solve.model import SizedChart
 
@@ -31,8 +31,11 @@ def piece(fabric: str, wide: float, more: str = "", lines: str = "") -> str:
     return made + lines + "    end cast off\n"
 
 
-@pytest.mark.parametrize("wide", [10, 11, 12.3, 13, 14.6, 15, 16, 17.4, 19])
-@pytest.mark.parametrize(("columns", "edge", "before", "after"), [(3, 0, 0, 0), (3, 2, 0, 1), (4, 0, 0, 0), (4, 1, 1, 1), (5, 2, 0, 1), (6, 1, 2, 0), (7, 0, 0, 1)])
+@pytest.mark.parametrize("wide", [10, 11, 12.3, 14.6, 15, 17.4])
+@pytest.mark.parametrize(
+    ("columns", "edge", "before", "after"),
+    [(3, 0, 0, 0), (3, 2, 0, 1), (4, 0, 0, 0), (4, 1, 1, 1), (5, 2, 0, 1), (6, 1, 2, 0), (7, 0, 0, 1)],
+)
 @pytest.mark.parametrize("more", ["", ", centre stitch"])
 def test_whole_repeats_between_edge_stitches(wide: float, columns: int, edge: int, before: int, after: int, more: str) -> None:
     """Half a repeat off at the most, a whole one of an odd repeat, two stitches at the least; one repeat at the least."""
@@ -123,7 +126,7 @@ def test_a_piece_that_leans_takes_its_charts_along(side: str) -> None:
 # ----------------------------------------------------------------- panels and motifs
 
 
-@pytest.mark.parametrize("wide", [3.0, 4.0, 5.4, 6.0, 7.9, 9.0])
+@pytest.mark.parametrize("wide", [3.0, 4.0, 5.4, 7.9])
 @pytest.mark.parametrize("more", ["", ", centre stitch"])
 @pytest.mark.parametrize("columns", [2, 3])
 def test_a_panel_has_the_repeats_nearest_to_its_width(wide: float, more: str, columns: int) -> None:

@@ -38,7 +38,18 @@ def together(numbers: dict[str, float], count: int) -> tuple[dict[str, Number], 
 
 @pytest.mark.parametrize(
     "starts",
-    [(10, 11, 12), (10.2, 11.1, 11.3), (12, 11, 10), (11, 11, 13), (13, 10, 13), (9, 12, 13), (10.9, 11.1, 12.4), (9, 9, 9), (10, 13, 16.9), (13, 12.9, 11)],
+    [
+        (10, 11, 12),
+        (10.2, 11.1, 11.3),
+        (12, 11, 10),
+        (11, 11, 13),
+        (13, 10, 13),
+        (9, 12, 13),
+        (10.9, 11.1, 12.4),
+        (9, 9, 9),
+        (10, 13, 16.9),
+        (13, 12.9, 11),
+    ],
 )
 def test_widths_go_up_where_they_should_in_steps_as_even_as_can_be(starts: tuple[float, ...]) -> None:
     made = tiny(graded(starts), sizes=SIZES)

@@ -193,13 +193,16 @@ def test_a_shoulder_has_a_stitch_for_every_two_rows_or_those_of_the_tool_at_the_
 
 def test_wedges_at_both_edges_leave_something_between_them() -> None:
     """Two wedges held together in the same rows count together."""
-    two = "wedge {0:g} cm wide at the left edge from low to high, {1}\n    wedge {0:g} cm wide at the right edge from low to high, {1}"
+    one = "wedge {0:g} cm wide at the %s edge from low to high, {1}"
+    two = one % "left" + "\n    " + one % "right"
     made: list[Tiny] = [tiny(GORE.format(start=12, high=14, wedge=two.format(wide, "held in and let out"))) for wide in (5, 6)]
-    for one, wide in zip(made, (5, 6), strict=True):
+    for both, wide in zip(made, (5, 6), strict=True):
         best = least(
             {"start": width(12), "a": nearest(wide), "b": nearest(wide)},
             lambda c: c["start"] - c["a"] - c["b"] >= 1,
         )
         assert best is not None
-        a, b = (sum(w.groups) for w in one.piece.wedges) if len(one.piece.wedges) == 2 else (sum(one.piece.wedges[0].groups),) * 2
-        agrees(one, best, {"start": one.piece.start, "a": a, "b": b})
+        a, b = (
+            (sum(w.groups) for w in both.piece.wedges) if len(both.piece.wedges) == 2 else (sum(both.piece.wedges[0].groups),) * 2
+        )
+        agrees(both, best, {"start": both.piece.start, "a": a, "b": b})

@@ -12,7 +12,8 @@ WIDTHS = (6.0, 7.0, 7.3, 8.9, 9.0, 11.0, 12.6, 13.0, 19.0)
 
 
 def plain(wide: float, high: float, more: str = "") -> str:
-    return f"piece back in plain{more}\n    levels hem 0 cm, top {high:g} cm\n    start {wide:g} cm wide with e-wrap\n    end cast off\n"
+    begin = f"piece back in plain{more}\n    levels hem 0 cm, top {high:g} cm\n"
+    return begin + f"    start {wide:g} cm wide with e-wrap\n    end cast off\n"
 
 
 @pytest.mark.parametrize("wide", WIDTHS)
@@ -79,7 +80,9 @@ def reached(piece: SizedPiece, middle: int = 0) -> dict[str, int]:
     return {"start": piece.start, "left": left + middle, "right": right + middle}
 
 
-@pytest.mark.parametrize(("by", "other"), [(2, 0), (5, 0), (6, 0), (6, 1), (6, -1), (6, -2), (-1, 6), (8, -4), (7, 0), (3, 4), (8, 0)])
+@pytest.mark.parametrize(
+    ("by", "other"), [(2, 0), (5, 0), (6, 0), (6, 1), (6, -1), (6, -2), (-1, 6), (8, -4), (7, 0), (3, 4), (8, 0)]
+)
 def test_edges_of_their_own_have_room_on_the_bed_together(by: int, other: int) -> None:
     """Twenty needles, 14 stitches at the start: both edges as far out as they ever are, together, with as much room each."""
     made = tiny(lopsided(14, by, other), needles=20)
@@ -150,7 +153,10 @@ def test_a_piece_keeps_a_stitch_on_each_side_or_those_that_are_moved_and_one_mor
     assert width_at(made.piece, "top") in {c["wide"] for c in best.choices}
 
 
-@pytest.mark.parametrize(("start", "by", "way"), [(6, -3, ""), (6, -5, ""), (6, -3, ", fashioned 3 in"), (8, -5, ", fashioned 3 in"), (8, -6, ", fashioned 3 in"), (8, -8, "")])
+@pytest.mark.parametrize(
+    ("start", "by", "way"),
+    [(6, -3, ""), (6, -5, ""), (6, -3, ", fashioned 3 in"), (8, -5, ", fashioned 3 in"), (8, -6, ", fashioned 3 in"), (8, -8, "")],
+)
 def test_edges_of_their_own_together_keep_a_stitch_or_those_of_the_tool_and_one_more(start: int, by: float, way: str) -> None:
     """The left edge may be drawn past the middle of the start."""
     made = tiny(lopsided(start, by, 1, way))

@@ -79,7 +79,10 @@ class Tiny:
 def tiny(body: str, *, sizes: str = "M", needles: int = 60, across: float = 1.0, up: float = 1.0) -> Tiny:
     """A source counted: `body` below a bed of so many needles and a fabric `plain` of `across` stitches and `up` rows to the cm."""
     # A source that grades its figures has its sizes itself.
-    text = HEAD.format(sizes="" if "\nsizes " in "\n" + body else f"sizes {sizes}", needles=needles, across=100 / across, up=100 / up) + body
+    text = (
+        HEAD.format(sizes="" if "\nsizes " in "\n" + body else f"sizes {sizes}", needles=needles, across=100 / across, up=100 / up)
+        + body
+    )
     made = pipeline.counted(text, "tiny.wale", Shipped({}, {}), Changes())
     errors = tuple(d for d in made.diagnostics if d.severity is Severity.ERROR)
     return Tiny(text, made.counts, errors, tuple(d for d in made.diagnostics if d.severity is not Severity.ERROR))
