@@ -1,4 +1,4 @@
-"""Phrases at their limits: the plainest structure that suits all sizes, and the rows about a parting; against all schedules tried."""
+"""Phrases at their limits: the plainest structure that suits all sizes, and rows about a parting; against all schedules tried."""
 
 from __future__ import annotations
 

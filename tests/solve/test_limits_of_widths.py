@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from tiny import Number, agrees, least, off, tiny, width, width_at
+from tiny import Number, agrees, least, moves, off, tiny, width, width_at
 
 from walewright.solve.model import SizedPiece
 
@@ -174,3 +174,28 @@ def test_edges_of_their_own_together_keep_a_stitch_or_those_of_the_tool_and_one_
         assert made.error.code == "counts-conflict"
         return
     assert reached(made.piece, 10) in best.choices
+
+
+@pytest.mark.parametrize("side", ["left", "right"])
+@pytest.mark.parametrize("by", [3.0, 4.0, 5.0, 6.0])
+def test_a_mirror_image_has_room_for_the_centre_stitch_too(by: float, side: str) -> None:
+    """A piece with an opening does not lean. Its middle stitch lies right of the mark in its image as well, so that an edge of
+    either side has half the bed less that stitch, if it is one that turns left."""
+    made = tiny(
+        f"""\
+piece back in plain, centre stitch
+    levels hem 0 cm, slit 6 cm, shut 10 cm, top 30 cm
+    start 9 cm wide with e-wrap
+    {side} edge slope by {by:g} cm at top
+    opening gap 3 cm wide from slit to shut, cast off
+    end cast off
+""",
+        needles=20,
+    )
+    if made.counts is None:
+        assert made.error.code == "wider-than-bed"
+        assert by == 6.0
+        return
+    reach = (4 if side == "left" else 5) + by
+    ends = made.piece.start // 2 + sum(b for _, b in moves(made.piece.left if side == "left" else made.piece.right))
+    assert ends + (side == "right") == min(reach, 9 if side == "left" else 10)
