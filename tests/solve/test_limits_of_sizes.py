@@ -219,3 +219,18 @@ def test_costs_of_two_sizes_alike_are_weighed_in_both_directions() -> None:
     assert first == last == 12
     bend = 0.001 * abs((12 - 20 + 12) - (11.2 - 20 + 11.2))
     assert made.cost == pytest.approx(2 * off(12, 11.2) + bend + 2 * plainness(12, 11.2, 2), abs=2e-6)
+
+
+def test_two_sizes_alike_that_a_join_draws_apart_cost_one_and_a_half_for_each_stitch() -> None:
+    """Ends that are joined have equal stitches: of 11.2 and 10 ten is least, of 11.2 and 13 twelve, though S and L are alike in
+    the first piece."""
+    parts = "".join(
+        f"piece {name} in plain\n    levels hem 0 cm, top 10 cm\n    start {wide} wide with e-wrap\n    end cast off\n"
+        for name, wide in (("back", "one"), ("front", "two"))
+    )
+    rows = "sizes S M L\n    one 11.2 12 11.2 cm\n    two 10 12 13 cm\n"
+    made = tiny(rows + parts + "join back end to front end\n", sizes=SIZES)
+    assert [[p.start for p in g.pieces] for g in made.garments] == [[10, 10], [12, 12], [12, 12]]
+    each = off(10, 11.2) + off(12, 11.2) + off(12, 13) + plainness(12, 13, 2)
+    bends = 0.001 * (abs(10 - 24 + 12 - (11.2 - 24 + 11.2)) + abs(10 - 24 + 12 - (10 - 24 + 13)))
+    assert made.cost == pytest.approx(each + 1.5 * 2 + bends, abs=2e-6)
