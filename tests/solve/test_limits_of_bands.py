@@ -6,8 +6,8 @@ from itertools import pairwise
 from math import floor
 
 import pytest
-from tiny import Tiny, tiny
 
+from tests.solve.tiny import Tiny, tiny
 from walewright.solve.model import SizedBand
 
 

@@ -7,7 +7,8 @@ from itertools import combinations, pairwise
 from math import sqrt
 
 import pytest
-from tiny import Best, Number, Tiny, agrees, least, moves, off, tiny, width, width_at
+
+from tests.solve.tiny import Best, Number, Tiny, agrees, least, moves, off, tiny, width, width_at
 
 BED = """\
 piece back in plain

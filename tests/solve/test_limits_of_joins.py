@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from tiny import Best, Number, agrees, least, off, plainness, tiny, width, width_at
+
+from tests.solve.tiny import Best, Number, agrees, least, off, plainness, tiny, width, width_at
 
 HELD_BACK = 0.03
 """Centimetres of an easing that are kept back for rounding."""

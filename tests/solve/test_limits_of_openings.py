@@ -7,7 +7,8 @@ from itertools import combinations, pairwise
 from math import ceil, floor
 
 import pytest
-from tiny import Best, Number, agrees, least, moves, off, plainness, tiny, width
+
+from tests.solve.tiny import Best, Number, agrees, least, moves, off, plainness, tiny, width
 
 GAP = """\
 piece back in plain

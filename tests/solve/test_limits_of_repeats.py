@@ -5,8 +5,8 @@ from __future__ import annotations
 from math import floor, lcm
 
 import pytest
-from tiny import Number, least, tiny, width, width_at
 
+from tests.solve.tiny import Number, least, tiny, width, width_at
 from walewright.solve.model import SizedChart
 
 

@@ -6,7 +6,8 @@ from collections.abc import Iterator
 from itertools import combinations, pairwise
 
 import pytest
-from tiny import Number, agrees, least, moves, off, plainness, tiny, width, width_at
+
+from tests.solve.tiny import Number, agrees, least, moves, off, plainness, tiny, width, width_at
 
 PLAINEST = ((1,), (1, 1), (2,), (2, 1), (1, 2), (1, 1, 1))
 """How many gaps each phrase has, the plainest first."""

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from tiny import Number, least, off, plainness, tiny
+
+from tests.solve.tiny import Number, least, off, plainness, tiny
 
 SIZES = "S M L"
 

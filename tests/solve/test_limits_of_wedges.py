@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from tiny import Best, Number, Tiny, agrees, least, off, plainness, tiny, width
+
+from tests.solve.tiny import Best, Number, Tiny, agrees, least, off, plainness, tiny, width
 
 GORE = """\
 piece back in plain

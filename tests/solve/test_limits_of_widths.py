@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from tiny import Number, agrees, least, moves, off, tiny, width, width_at
 
+from tests.solve.tiny import Number, agrees, least, moves, off, tiny, width, width_at
 from walewright.solve.model import SizedPiece
 
 WIDTHS = (6.0, 7.0, 7.3, 8.9, 9.0, 11.0, 12.6, 13.0, 19.0)
