@@ -70,11 +70,12 @@ def _counts(design: Design, fabric: Fabric) -> Counts:
 
     for (name, yarn, tension), count in fabric.loops_by_fabric.items():
         add("loops", name, yarn, tension, count)
+    tails = fabric.tails_cm
     for course in fabric.courses:
         if course.kind in CHAIN_COURSES:
             add("loops", course.fabric, course.yarn, course.tension, -course.count)
             add("chains", course.fabric, course.yarn, course.tension, course.count)
-        elif course.kind == APART and fabric.tails_cm.get(course.yarn):
+        elif course.kind == APART and tails.get(course.yarn):
             add("loops", course.fabric, course.yarn, course.tension, -course.count)
     if Kind.LONG in fabric.kinds:
         for loop in (i for i, kind in enumerate(fabric.kinds) if kind == Kind.LONG):
