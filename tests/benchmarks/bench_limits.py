@@ -29,7 +29,9 @@ def _pictured(count: int, repeat: int, blocks: str) -> str:
     """So many rows over the whole bed, in two yarns that change at every stitch."""
     chart = "\n".join(f"    | {' '.join('.r'[(row + stitch) % 2] for stitch in range(repeat))} |" for row in range(2))
     cloth = HEAD.replace("machine standard", "machine fine").replace("40 cm", f"{count / 4:g} cm")
-    cloth = cloth.replace("fabric plain\n    stocking stitch in wool at tension 6", "fabric plain\n    chart dots in wool at tension 6, 1 edge stitch")
+    cloth = cloth.replace(
+        "fabric plain\n    stocking stitch in wool at tension 6", "fabric plain\n    chart dots in wool at tension 6, 1 edge stitch"
+    )
     return cloth.replace("fabric plain", f"{RED}\nchart dots\n{KEYS}{chart}\n{blocks}\nfabric plain") + _piece(width="87")
 
 
@@ -71,7 +73,9 @@ def many_sizes() -> str:
 
 def most_stitches() -> str:
     """As many plain stitches as the limit lets pass, in sixty sizes."""
-    text = HEAD.replace("machine standard", "machine fine").replace("sizes      one", "sizes " + " ".join(f"s{i}" for i in range(60)))
+    text = HEAD.replace("machine standard", "machine fine").replace(
+        "sizes      one", "sizes " + " ".join(f"s{i}" for i in range(60))
+    )
     return text.replace("length 40 cm", "length " + " ".join(f"{60 + i / 10:g}" for i in range(60)) + " cm") + _piece(width="87")
 
 

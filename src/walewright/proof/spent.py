@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
+from functools import cache
 
 from walewright.bed import Course, Fabric
 from walewright.bed.density import fabric_at
@@ -65,8 +66,12 @@ Counts = Counter[tuple[str, str, str]]
 def _counts(design: Design, fabric: Fabric) -> Counts:
     counts: Counts = Counter()
 
+    @cache
+    def swatch(name: str, yarn: str, tension: str) -> str:
+        return knit_of(design, name, yarn, tension).name
+
     def add(what: str, name: str, yarn: str, tension: str, count: int) -> None:
-        counts[knit_of(design, name, yarn, tension).name, yarn, what] += count
+        counts[swatch(name, yarn, tension), yarn, what] += count
 
     for (name, yarn, tension), count in fabric.loops_by_fabric.items():
         add("loops", name, yarn, tension, count)
