@@ -1,4 +1,4 @@
-"""How long sources at the limits take. Run on demand: `python tests/benchmarks/bench_limits.py [KIND ...]`.
+"""How long sources at the limits take. Run on demand: `python -m tests.benchmarks.bench_limits [KIND ...]`.
 
 Each is compiled in a process of its own; printed are the seconds of processor time from the command to the last word said, the
 peak of memory, and what came of it. No source that is not refused early is to take more than ten seconds and 500 MiB.
@@ -12,9 +12,8 @@ import sys
 import time
 from collections.abc import Callable
 
-from bench_growth import HEAD, _piece, pieces, rows, sizes
-from bench_sizes import SOURCE, with_sizes
-
+from tests.benchmarks.bench_growth import HEAD, _piece, pieces, rows, sizes
+from tests.benchmarks.bench_sizes import SOURCE, with_sizes
 from walewright import pipeline
 from walewright.cli.sources import shipped
 from walewright.design import Changes
@@ -109,7 +108,7 @@ def main() -> None:
         return
     for make in KINDS:
         if not sys.argv[1:] or make.__name__ in sys.argv[1:]:
-            subprocess.run([sys.executable, __file__, "--one", make.__name__], check=True)
+            subprocess.run([sys.executable, "-m", "tests.benchmarks.bench_limits", "--one", make.__name__], check=True)
 
 
 if __name__ == "__main__":

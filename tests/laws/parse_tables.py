@@ -1,4 +1,4 @@
-"""The shipped parse tables. `python tests/laws/parse_tables.py` writes them anew, after a change to a grammar or to the code that
+"""The shipped parse tables. `python -m tests.laws.parse_tables` writes them anew, after a change to a grammar or to the code that
 edits its terminals."""
 
 from __future__ import annotations

@@ -10,8 +10,8 @@ from typing import Any
 
 import pytest
 from lark import Lark
-from parse_tables import GRAMMARS, file, tables
 
+from tests.laws.parse_tables import GRAMMARS, file, tables
 from walewright.world import shipped
 from walewright.world import tables as kept
 from walewright.world.tables import Grammar, made, worked_out
@@ -69,7 +69,7 @@ def _same_states(one: Lark, other: Lark) -> int:
 @pytest.mark.parametrize("grammar", GRAMMARS, ids=lambda g: g.name)
 def test_the_shipped_tables_are_those_of_the_grammar(grammar: Grammar, from_grammar: list[str]) -> None:
     parser = made(grammar)
-    assert from_grammar == [], "the tables are of another grammar: python tests/laws/parse_tables.py"
+    assert from_grammar == [], "the tables are of another grammar: python -m tests.laws.parse_tables"
     fresh = worked_out(grammar)
     assert _terminals(parser) == _terminals(fresh)
     assert _rules(parser) == _rules(fresh)

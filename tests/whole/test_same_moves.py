@@ -6,8 +6,8 @@ from collections.abc import Callable
 from dataclasses import replace
 
 import pytest
-from garment import regraded
 
+from tests.whole.garment import regraded
 from walewright import bed, readback
 from walewright.bed import Bed, BedResult
 from walewright.knit.operations import Block, Join, Pass, SetCounter, Work
