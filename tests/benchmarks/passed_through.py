@@ -19,8 +19,12 @@ from coverage import Coverage, CoverageData
 WRITTEN_TO = "TIMES_OF_TESTS"
 """The environment variable that names the file to write times to."""
 
+FILE_S = 60.0
+"""Of a file of tests so much of the processor's time is spent; those that come later are not noted, and so not chosen."""
+
 _times: dict[str, float] = {}
 _failed: set[str] = set()
+_left_out: set[str] = set()
 
 
 def _used() -> float:
@@ -39,6 +43,14 @@ def pytest_runtest_protocol(item: pytest.Item) -> Iterator[None]:
     _times[item.nodeid] = _used() - began
 
 
+@pytest.hookimpl(tryfirst=True)
+def pytest_runtest_setup(item: pytest.Item) -> None:
+    file = item.nodeid.partition("::")[0]
+    if sum(taken for test, taken in _times.items() if test.startswith(f"{file}::")) > FILE_S:
+        _left_out.add(item.nodeid)
+        pytest.skip("its file has had its time")
+
+
 def pytest_runtest_logreport(report: pytest.TestReport) -> None:
     if report.failed:
         _failed.add(report.nodeid)
@@ -46,7 +58,7 @@ def pytest_runtest_logreport(report: pytest.TestReport) -> None:
 
 def pytest_sessionfinish() -> None:
     if WRITTEN_TO in os.environ:
-        told = {"seconds": _times, "failed": sorted(_failed)}
+        told = {"seconds": {t: taken for t, taken in _times.items() if t not in _left_out}, "failed": sorted(_failed)}
         Path(os.environ[WRITTEN_TO]).write_text(json.dumps(told, ensure_ascii=False), encoding="utf-8")
 
 

@@ -56,6 +56,15 @@ def test_copies_of_a_piece_have_lines_that_are_alike() -> None:
     assert [[(place.edge, place.copy) for place in line.along] for line in lines] == [[("side left", 1)], [("side left", 2)]]
 
 
+def test_the_copies_are_shared_out_among_the_lines() -> None:
+    text = panel("rug", copies=4) + SLEEVES.format(along="rug side").replace("knit 2", "knit 8")
+    (found,) = told(text)
+    assert found.helps[0] == "write 2 pieces, `along rug side_left` and `along rug side_right`"
+    apart = SLEEVES.replace("knit 2", "knit 4")
+    named = "".join(apart.replace("sleeve", f"sleeve_{at}").format(along=f"rug side_{at}") for at in ("left", "right"))
+    assert told(panel("rug", copies=4) + named) == []
+
+
 def test_where_no_way_to_name_the_lines_leads_on_none_is_proposed() -> None:
     (found,) = told(
         body("front", FRONT_NECK, start="on waste yarn").replace("piece front", "piece other")

@@ -116,6 +116,30 @@ def test_concise(told: Make) -> None:
     ]
 
 
+def test_the_first_label_is_the_place(told: Make) -> None:
+    one = told(TEXT, ("12 rows", "rows"), ("let half", "a length"))
+    away = replace(one, labels=(Label(Span("b.wale", 0, 0)), *one.labels))
+    assert concise([one], {FILE: TEXT}).startswith("shawl.wale:4:15: ")
+    assert concise([away], {FILE: TEXT}).startswith("b.wale: ")
+    many = [replace(one, message=f"m{n}") for n in range(MOST_PER_FILE)]
+    # Each file has its own share of what is shown: that of its first label.
+    shown = terminal([*many, away], {FILE: TEXT})
+    assert "not shown" not in shown
+    assert "shawl.wale: 1 error more not shown" in terminal([*many, replace(one, message="last")], {FILE: TEXT})
+
+
+def test_nowhere_is_no_place() -> None:
+    assert (NOWHERE.file, NOWHERE.start, NOWHERE.end) == ("", 0, 0)
+    (label,) = json.loads(as_json([Diagnostic("row-falls", "it falls", (Label(NOWHERE),))], {FILE: TEXT}))[0]["labels"]
+    assert label == {"file": "", "start": 0, "end": 0, "text": ""}
+
+
+def test_a_span_to_another_covers_both() -> None:
+    first, second = Span(FILE, 4, 9), Span(FILE, 6, 20)
+    assert first.to(second) == second.to(first) == Span(FILE, 4, 20)
+    assert Span(FILE, 2, 30).to(first) == Span(FILE, 2, 30)
+
+
 def test_json(told: Make, snapshot: SnapshotAssertion) -> None:
     one = told(WIDE, ("本", "this \x1b"), ("and more\n", "that"), notes=("n",), helps=("h",), sizes=("S",))
     assert as_json([one], {FILE: WIDE}) == snapshot
