@@ -112,6 +112,16 @@ def test_each_length_of_cord_is_drawn_by_itself(one: One) -> None:
     assert refusal(one(*PARTED, *halves(two, [DrawCord(0, 0), Release(0, 0)]))) == "cord-drawn-in-part"
 
 
+def test_cord_laid_anew_is_another_length(one: One) -> None:
+    """However the loops lay on cord before."""
+    anew = [LayCord(0, 3), DrawCord(0, 3), Release(0, 3), LayCord(0, 1), LayCord(2, 3)]
+    apart = fabric(one(*PARTED, *halves(anew, [DrawCord(0, 1), DrawCord(2, 3), Release(0, 3)])))
+    held = fabric(one(*PARTED, *halves([Hold(0, 3)], [Release(0, 3)])))
+    assert apart.parents == held.parents
+    joined = [LayCord(0, 1), LayCord(2, 3), DrawCord(0, 1), DrawCord(2, 3), Release(0, 3), LayCord(0, 3)]
+    assert refusal(one(*PARTED, *halves(joined, [DrawCord(0, 1), DrawCord(2, 3)]))) == "cord-drawn-in-part"
+
+
 @pytest.mark.parametrize(
     ("put_by", "back", "code"),
     [
