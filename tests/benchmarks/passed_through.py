@@ -19,7 +19,7 @@ from coverage import Coverage, CoverageData
 WRITTEN_TO = "TIMES_OF_TESTS"
 """The environment variable that names the file to write times to."""
 
-FILE_S = 20.0
+FILE_S = 10.0
 """Of a file of tests so much of the processor's time is spent; those that come later are not noted, and so not chosen."""
 
 _times: dict[str, float] = {}
