@@ -175,3 +175,19 @@ def test_rows_of_an_edging_at_tensions_of_their_own_are_as_wide_as_its_fabric(mo
     made = beds(monkeypatch, text)[0]
     assert set(made.gauges) == {("wool", t) for t in ("4", "6", "8", "2")}
     assert set(made.gauges.values()) == {made.fabrics["plain"]}
+
+
+def test_a_band_wider_than_the_bed_goes_on_in_its_parts() -> None:
+    edging = "edging trim in plain, 3 cm deep, added after\n\n"
+    text = TEXT.replace("length 20 24 cm", "length 50 54 cm").replace("piece front", edging + "piece front")
+    text = text.replace("straight to top", "straight to top called side")
+    piece = text[text.index("piece front") :]
+    ends = "\njoin front end to back start\nband border with trim along front side_left + back side_left\n"
+    outcome = through(text + "\n" + piece.replace("piece front", "piece back") + ends)
+    assert outcome.proven, outcome.diagnostics
+    assert outcome.design is not None
+    assert outcome.glued is not None
+    names = [band.name for band in outcome.design.bands]
+    assert len(names) == 2
+    assert {line.owner for line in outcome.glued.lines} == set(names)
+    assert sorted(task.name for task in outcome.glued.order if task.kind == "band") == sorted(names)
