@@ -1,6 +1,6 @@
 """Single faults made in every package, by hand: what share of them the nearest tests catch.
 
-    python tests/benchmarks/single_faults.py RESULTS [FAULTS] [SEED] [PACKAGE …]
+    python -m tests.benchmarks.single_faults RESULTS [FAULTS] [SEED] [PACKAGE …]
 
 Of each package (all, unless some are named) so many faults are drawn, spread evenly over its files and over the kinds of faults.
 Each is made in a copy of the checkout, and the tests of the nearest folder run over it: those that pass through the faulty line
@@ -33,8 +33,8 @@ from itertools import islice
 from pathlib import Path
 from typing import Any
 
-from faults import Fault, Words, faults_in, literals
-from trying_faults import CODE, HERE, ROOT, Bench
+from tests.benchmarks.faults import Fault, Words, faults_in, literals
+from tests.benchmarks.trying_faults import CODE, HERE, ROOT, Bench
 
 Draw = dict[str, Any]
 

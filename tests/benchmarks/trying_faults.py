@@ -18,8 +18,9 @@ from pathlib import Path
 from typing import NoReturn
 
 import pytest
-from faults import Fault
-from passed_through import WRITTEN_TO, Notes
+
+from tests.benchmarks.faults import Fault
+from tests.benchmarks.passed_through import WRITTEN_TO, Notes
 
 HERE = Path(__file__).resolve().parent
 ROOT = HERE.parents[1]
@@ -75,7 +76,7 @@ class Bench:
                 began = time.monotonic()
                 data, times = (self.work / f"{folder}-{time.time_ns()}.{end}" for end in ("lines", "json"))
                 command = [sys.executable, "-m", "coverage", "run", f"--data-file={data}", f"--source={self.copy / CODE}"]
-                command += ["-m", "pytest", "-p", "no:cacheprovider", "-p", "passed_through", *stale]
+                command += ["-m", "pytest", "-p", "no:cacheprovider", "-p", "tests.benchmarks.passed_through", *stale]
                 environment = self.environment() | {WRITTEN_TO: str(times)}
                 subprocess.run(command, cwd=self.copy, env=environment, stdout=subprocess.DEVNULL, check=False)
                 self._noted[folder].add(data, times, stale, self.copy)
@@ -84,9 +85,7 @@ class Bench:
 
     def environment(self) -> dict[str, str]:
         others = [str(Path(p).resolve()) for p in os.environ.get("PYTHONPATH", "").split(os.pathsep) if p]
-        return os.environ | {
-            "PYTHONPATH": os.pathsep.join([str(self.copy / "src"), str(self.copy / HERE.relative_to(ROOT)), *others])
-        }
+        return os.environ | {"PYTHONPATH": os.pathsep.join([str(self.copy / "src"), str(self.copy), *others])}
 
     def tried(self, module: Path, fault: Fault, noted: Notes) -> Tried:
         """Whether the tests of a folder catch a fault: those that pass through it, then the others of the folder, since what
@@ -112,15 +111,17 @@ class Bench:
     @contextmanager
     def faulty(self, module: Path, fault: Fault) -> Iterator[None]:
         path = self.copy / module
+        whole, facts = path.read_bytes(), path.stat()
         compiled = Path(importlib.util.cache_from_source(str(path)))
         compiled.unlink(missing_ok=True)
-        path.write_text(fault.made_in((ROOT / module).read_text(encoding="utf-8")), encoding="utf-8")
+        path.write_text(fault.made_in(whole.decode()), encoding="utf-8")
         try:
             yield
         finally:
             # A compiled module is told from an older one by size and time, which can be the same.
             compiled.unlink(missing_ok=True)
-            shutil.copy2(ROOT / module, path)
+            path.write_bytes(whole)
+            os.utime(path, ns=(facts.st_atime_ns, facts.st_mtime_ns))
 
     def run(self, tests: Sequence[str], limit_s: float) -> Tried:
         code, said = self.pytest(tests, limit_s)
@@ -161,7 +162,10 @@ class Bench:
             os.dup2(out, 2)
             os.chdir(self.copy)
             os.environ.update(self.environment())
-            sys.path[:0] = [str(self.copy / "src")]
+            # The tests are those of the copy, though this module is one of the checkout's.
+            for name in [name for name in sys.modules if name.partition(".")[0] == "tests"]:
+                del sys.modules[name]
+            sys.path[:] = [str(self.copy / "src"), str(self.copy), *(p for p in sys.path if p not in ("", str(ROOT)))]
             code = int(pytest.main(arguments))
             sys.stdout.flush()
         finally:

@@ -7,8 +7,8 @@ import re
 from pathlib import Path
 
 import pytest
-from sewn import MITTENS, NECKBAND, SHOULDERS, SIDES, SLEEVE, SLEEVES, VEST, body, codes, panel, told
 
+from tests.glue.sewn import MITTENS, NECKBAND, SHOULDERS, SIDES, SLEEVE, SLEEVES, VEST, body, codes, panel, told
 from walewright import glue
 from walewright.cli.sources import shipped
 from walewright.design import Changes, understand

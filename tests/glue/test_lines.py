@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from sewn import JACKET, MITTENS, NECKBAND, SHOULDERS, SIDES, VEST, body, codes, lines, panel, sewn, told, understood
 
+from tests.glue.sewn import JACKET, MITTENS, NECKBAND, SHOULDERS, SIDES, VEST, body, codes, lines, panel, sewn, told, understood
 from walewright.glue.model import Face, facing, right_side
 
 
