@@ -217,3 +217,11 @@ def test_a_longer_strip_lies_along_the_ends_of_edgings_and_bands(longer: str, to
 
 def test_a_strip_that_is_no_longer_ends_with_the_edge() -> None:
     assert over("0 cm") == (((), ()), False)
+
+
+def test_an_edge_grafted_to_itself_joins_its_copies_two_and_two() -> None:
+    rugs = panel("half", end="on waste yarn", copies=4) + "join half end to half end, grafted\n"
+    assert seams(sewn(rugs)) == ["half 1 end ~ half 2 end", "half 3 end ~ half 4 end"]
+    # Sewn, it is folded: each copy is closed by itself.
+    sides = "join half start to half start\n"
+    assert [(s.one[0].copy, s.other) for s in sewn(panel("half", copies=2) + sides).seams] == [(1, ()), (2, ())]

@@ -46,6 +46,12 @@ def test_a_band_has_one_line(text: str, helps: tuple[str, ...]) -> None:
     assert found.helps == helps
 
 
+def test_the_name_that_stands_for_several_is_told_with_what_it_stands_for() -> None:
+    (found,) = told(body("front", FRONT_NECK) + BAND.format(along="front shoulder"))
+    meant = "`front shoulder`, which is not one edge but 2: `front shoulder_left` and `front shoulder_right`"
+    assert found.message == f"band `trim` is to run along {meant}"
+
+
 def test_copies_of_a_piece_have_lines_that_are_alike() -> None:
     text = VEST + SLEEVES.format(along="front armhole + back armhole") + SHOULDERS + SIDES + "join sleeve under to sleeve under\n"
     (found,) = told(text)
