@@ -335,7 +335,6 @@ DAMAGES: dict[str, tuple[str, Edit, str, tuple[str, ...]]] = {
 }
 
 
-THUMB = PickUpEdge("mitten", "thumb", "whole", -4, -1)
 THUMB_UPPER = PickUpEdge("mitten", "thumb upper", "whole", 0, 3)
 SLOT = CastOn("e-wrap", -4, -1, own_length=True)
 GAP = CastOn("e-wrap", 0, 3, own_length=True)

@@ -6,9 +6,9 @@ from typing import Any
 
 import pytest
 
+from tests.design.dump import dump
 from tests.design.shaped import HEAD, PATTERNS, SHIPPED, design, front, only, piece, told
 from walewright.design import shapes, wanted_shapes
-from walewright.design.dump import dump
 from walewright.source import read
 from walewright.source.syntax import Shape, Use
 

@@ -51,13 +51,6 @@ def test_the_page_of_a_code(code: str) -> None:
     assert of_page(code, right=True) == []
 
 
-SLOTTED = """\
-piece panel in plain
-    levels hem 0 cm, low 10 cm, top length
-    start 30 cm wide with e-wrap
-    slot pocket 6 cm wide at low
-    end cast off
-"""
 ON_START = """\
 piece more in plain
     levels foot 0 cm, top 10 cm

@@ -10,7 +10,6 @@ from walewright.glue.rings import rings
 from walewright.glue.surface import Surface
 
 ROUND = "join skirt side_right to skirt side_left, each to the next all round\n"
-CUSHION = "join back side to front side\njoin back start to front start\njoin back end to front end\n"
 
 
 @pytest.mark.parametrize(

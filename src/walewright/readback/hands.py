@@ -18,7 +18,7 @@ from walewright.readback.mind import Contradiction as Contradiction
 from walewright.readback.partings import Partings
 from walewright.readback.patterns import Patterns
 from walewright.readback.ribs import Ribs
-from walewright.readback.sentences import Told
+from walewright.readback.sentences import Reading
 
 
 class Hands(Partings, Edgings, Patterns, Ribs):
@@ -27,7 +27,7 @@ class Hands(Partings, Edgings, Patterns, Ribs):
     def __init__(self, charts: Mapping[str, Drawing] | None = None) -> None:
         super().__init__(charts or {})
 
-    def obey(self, phrase: str, *arguments: Told) -> None:
+    def obey(self, phrase: str, *arguments: Reading) -> None:
         """Do what the phrase of that name says. Stitches that leave a chart by it are settled before, and so are columns of deep
         ribs that it disturbs."""
         done = len(self.made)

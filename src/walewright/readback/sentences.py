@@ -53,7 +53,7 @@ class Rows:
 
 
 Argument = Graded | Rows | str | int | Seams | Stripes | tuple[int, int] | tuple[str, ...]
-Told = str | int | Seams | Stripes | tuple[int, ...] | tuple[str, ...] | None
+Reading = str | int | Seams | Stripes | tuple[int, ...] | tuple[str, ...] | None
 """An argument as one size reads it."""
 
 
