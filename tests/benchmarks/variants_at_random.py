@@ -18,7 +18,7 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT / "tests" / "docs"))
 
-from blocks import blocks  # noqa: E402
+from blocks import SOUND, blocks  # noqa: E402
 
 from walewright import pipeline  # noqa: E402
 from walewright.cli.sources import shipped  # noqa: E402
@@ -88,11 +88,9 @@ def _exchanged(line: str, chance: random.Random) -> str:
 
 
 def sources() -> list[tuple[str, str]]:
-    """Every shipped garment, and every whole source of the documentation; examples below their frame."""
-    (frame,) = (b.text for b in blocks("wale") if b.info == "wale frame")
+    """Every shipped garment, and every sound source of the documentation, whole with its frame."""
     found = [(p.stem, p.read_text()) for p in sorted((ROOT / "patterns").glob("*.wale"))]
-    found += [(b.name, b.text) for b in blocks("wale") if b.info == "wale"]
-    return found + [(b.name, f"{frame}\n{b.text}") for b in blocks("wale") if b.info == "wale example"]
+    return found + [(b.name, b.source) for b in blocks("wale") if SOUND.fullmatch(b.info)]
 
 
 def one_size(text: str, chance: random.Random) -> Changes:
