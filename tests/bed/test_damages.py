@@ -6,8 +6,8 @@ from collections.abc import Callable
 from dataclasses import replace
 
 import pytest
-from by_hand import seam_of, with_blocks
 
+from tests.bed.by_hand import seam_of, with_blocks
 from walewright.bed import Bed, BedResult, knit
 from walewright.knit.operations import (
     Block,

@@ -7,8 +7,8 @@ from dataclasses import replace
 from math import hypot
 
 import pytest
-from by_hand import seam_of
 
+from tests.bed.by_hand import seam_of
 from walewright.bed import Bed, BedResult, Fabric, Kind, Seam, knit, seam
 from walewright.knit.operations import (
     BreakYarn,

@@ -7,9 +7,9 @@ import re
 import shlex
 from pathlib import Path
 
-import error_pages
 import pytest
 
+from tests.docs import error_pages
 from walewright.design import Changes, Shipped, understand
 from walewright.design.changes import ATTRIBUTES
 from walewright.report.codes import DESIGN

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 
-import framing
+from tests.docs import framing
 
 ROOT = Path(__file__).resolve().parents[2]
 EXAMPLE_PAGES = tuple(sorted(page for folder in ("constructions", "techniques") for page in (ROOT / "docs" / folder).glob("*.md")))

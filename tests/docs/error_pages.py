@@ -15,9 +15,8 @@ from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 
-from blocks import FENCE, ROOT, Block, blocks_of, frames
-
 import walewright
+from tests.docs.blocks import FENCE, ROOT, Block, blocks_of, frames
 from walewright import pipeline
 from walewright.cli.sources import shipped
 from walewright.design import Changes

@@ -1,16 +1,16 @@
 """The pages of codes show what the compiler says, and what they show as mended has nothing to be said about.
 
-Where a page shows another text, `python tests/docs/write_messages.py` writes it anew: read what changed.
+Where a page shows another text, `python -m tests.docs.write_messages` writes it anew: read what changed.
 """
 
 from __future__ import annotations
 
 import re
 
-import error_pages
 import pytest
-from blocks import FRAMED, Block, frames
 
+from tests.docs import error_pages
+from tests.docs.blocks import FRAMED, Block, frames
 from walewright.report.codes import CODES
 
 UNSHOWN = {

@@ -1,6 +1,6 @@
 """Writes what the pages of codes show of the compiler: the message of each, its head, and the list of codes.
 
-    python tests/docs/write_messages.py [CODE...]
+    python -m tests.docs.write_messages [CODE...]
 
 Without codes, all pages. Read what changed before it is committed: the pages are how messages are seen with their sources.
 """
@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import sys
 
-import error_pages
+from tests.docs import error_pages
 
 
 def main() -> None:

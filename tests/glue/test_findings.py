@@ -5,10 +5,10 @@ from __future__ import annotations
 import ast
 from pathlib import Path
 
-import error_pages
 import pytest
-from sewn import MITTENS, NECKBAND, SHOULDERS, SIDES, SLEEVE, SLEEVES, VEST, body, codes, panel, told
 
+from tests.docs import error_pages
+from tests.glue.sewn import MITTENS, NECKBAND, SHOULDERS, SIDES, SLEEVE, SLEEVES, VEST, body, codes, panel, told
 from walewright import glue
 from walewright.cli.sources import shipped
 from walewright.design import Changes, understand

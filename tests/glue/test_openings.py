@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from sewn import JACKET, MITTENS, NECKBAND, PULLOVER, SHOULDERS, SIDES, VEST, codes, panel, sewn, understood
 
+from tests.glue.sewn import JACKET, MITTENS, NECKBAND, PULLOVER, SHOULDERS, SIDES, VEST, codes, panel, sewn, understood
 from walewright.glue.model import right_side
 from walewright.glue.rings import rings
 from walewright.glue.surface import Surface

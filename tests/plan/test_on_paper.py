@@ -15,10 +15,10 @@ from typing import Any
 
 import pytest
 from jsonschema import Draft202012Validator
-from moves_on_paper import DONE
-from needles_on_paper import Differs
-from plan_on_paper import follow
 
+from tests.plan.moves_on_paper import DONE
+from tests.plan.needles_on_paper import Differs
+from tests.plan.plan_on_paper import follow
 from walewright import pipeline
 from walewright.cli.sources import shipped
 from walewright.design import Changes

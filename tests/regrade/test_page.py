@@ -5,8 +5,7 @@ from __future__ import annotations
 import shlex
 from pathlib import Path
 
-import error_pages
-
+from tests.docs import error_pages
 from walewright.cli import main
 
 

@@ -6,9 +6,9 @@ import ast
 import re
 from pathlib import Path
 
-import error_pages
 import pytest
 
+from tests.docs import error_pages
 from walewright import source
 from walewright.report.codes import CODES, COMMANDS, SOURCE
 

@@ -8,8 +8,9 @@ from itertools import pairwise
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from workshop import Workshop, solve
 
+from tests.draws import draws
+from tests.solve.workshop import Workshop, solve
 from walewright.design.model import Design, Piece, Way
 from walewright.solve.highs import solve_programme
 from walewright.solve.model import Counts, SizedGarment, SizedPiece
@@ -315,7 +316,7 @@ def test_every_rule_is_kept_in_whole_numbers(workshop: type[Workshop]) -> None:
     assert "rising levels of the back" in names
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=draws(40), deadline=None)
 @given(
     across=st.floats(0.9, 4.0),
     ratio=st.floats(1.1, 1.8),

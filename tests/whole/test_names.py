@@ -5,8 +5,8 @@ from __future__ import annotations
 import random
 
 import pytest
-from odd_names import SOUND, named, words
 
+from tests.whole.odd_names import SOUND, named, words
 from walewright import pipeline
 from walewright.cli.sources import shipped
 from walewright.design import Changes

@@ -7,13 +7,12 @@ other sizes.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from typing import Any
 
 from walewright.knit.operations import Block, Join, Work
 from walewright.readback.charts import Drawing, Wrong, drawing
 from walewright.readback.hands import Contradiction, Hands
 from walewright.readback.layout import Line, Section, Text, is_note, laid_out
-from walewright.readback.sentences import Graded, Loop, Phrase, Rows, Said, Seams, Track, Unreadable, said
+from walewright.readback.sentences import Graded, Loop, Phrase, Rows, Said, Seams, Told, Track, Unreadable, said
 from walewright.readback.together import Shapings
 from walewright.report.model import Diagnostic, Label, Span
 
@@ -170,7 +169,7 @@ def _obeyed(section: Section, size: int, obey: Callable[[Phrase], None], name: s
                 together = None
             start, end = line.start, line.end
             if isinstance(first, Phrase) and first.kind == "together":
-                begin, last = _arguments(first, size)
+                begin, last = (a.of(size) for a in first.arguments if isinstance(a, Graded))
                 together = Shapings(begin, last, line.start, line.end)
                 continue
             for phrase in counted(_phrases(told, size)):
@@ -209,7 +208,7 @@ def _skipped(phrase: Phrase, size: int) -> bool:
     return True in dashes
 
 
-def _arguments(phrase: Phrase, size: int) -> list[Any]:
+def _arguments(phrase: Phrase, size: int) -> list[Told]:
     return [a.of(size) if isinstance(a, Graded | Rows) else a for a in phrase.arguments]
 
 
@@ -222,7 +221,8 @@ def _obey(hands: Hands, phrase: Phrase, size: int) -> None:
 def _sew(tasks: list[Block | Join], phrase: Phrase, size: int) -> None:
     if phrase.kind != "join_edges":
         raise Contradiction("only joins and notes stand under a heading of joining")
-    tasks += _joins(*_arguments(phrase, size))
+    joins: Callable[..., Iterator[Join]] = _joins
+    tasks += joins(*_arguments(phrase, size))
 
 
 def _joins(way: str, seams: Seams, rows: int, one_mm: int, other_mm: int, easing_mm: int = 0, longer_mm: int = 0) -> Iterator[Join]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import replace
+from functools import cache
 
 from walewright.design.model import Design, Join
 from walewright.glue.model import Glued
@@ -143,10 +144,11 @@ def _answered(design: Design, programme: Programme, terms: Garment, known: Answe
     told: Found = ()
     found: Answers = []
     final = False
-    for part in components(programme):
+    parts = tuple(components(programme))
+    for part in parts:
         answer = next((a for p, a in known if p == part), None) or best(part, len(design.sizes))
         if answer.status == "infeasible":
-            why, by_itself = explain(design, part, _without(design, part, terms))
+            why, by_itself = explain(design, part, _without(design, part, parts, terms))
             told, final = (*told, *why), final or by_itself
         elif answer.values is None or answer.status != "optimal":
             told += (_gave_up(design, part),)
@@ -155,16 +157,24 @@ def _answered(design: Design, programme: Programme, terms: Garment, known: Answe
     return found, told, final
 
 
-def _without(design: Design, part: Programme, terms: Garment) -> Callable[[Rule, int], str]:
+def _without(design: Design, part: Programme, parts: Sequence[Programme], terms: Garment) -> Callable[[Rule, int], str]:
     """What the sides of a join come to where its rule is left out."""
+
+    @cache
+    def elsewhere() -> dict[int, int] | None:
+        """The numbers that this part leaves alone: a join of rows says nothing of widths."""
+        answers = [(other, best(other, len(design.sizes))) for other in parts if other is not part]
+        return _values(answers) if all(answer.values is not None for _, answer in answers) else None
 
     def sides(rule: Rule, size: int) -> str:
         answer = solve_programme(replace(part, rules=tuple(r for r in part.rules if r.name != rule.name)))
         join = next((j for j in design.joins if j.origin in rule.origins), None)
-        if answer.values is None or join is None:
+        others = elsewhere()
+        if answer.values is None or others is None or join is None:
             return ""
         names = dict.fromkeys(e.piece for e in (*join.one, *join.other))
-        made = [sized_pieces(design, design.piece(n), terms[n], answer.values, together=False)[size] for n in names]
+        values = {**others, **answer.values}
+        made = [sized_pieces(design, design.piece(n), terms[n], values, together=False)[size] for n in names]
         return sides_told(design, join, size, made)
 
     return sides
