@@ -53,12 +53,15 @@ def _cap(rows: dict[str, syntax.SizeRow], table: str, graded: Graded, findings: 
         f"{amount(values[SEAM][i])} leaves {amount(left[i])} for a cap, beside {DEPTH} {amount(values[DEPTH][i])}"
         for i in sorted(told)
     )
-    findings.tell(
+    findings.report(
         "table-rows-disagree",
-        f"rows of the table `{table}` contradict each other in {', '.join(sizes)}",
         *((row.span, key) for key, row in rows.items()),
-        notes=(*notes, f"a cap is less than {HIGHEST_CAP:g} of the armhole's depth high, and grows with the sizes"),
-        helps=(f"choose which of them counts and leave the others out, or give your own figures: `, {sizes[-1]} ... cm`",),
-        sizes=sizes if len(sizes) < len(graded.sizes) else (),
+        notes=(*notes, "cap-less-armhole"),
+        helps=("choose-them-counts",),
         severity=Severity.WARNING,
+        sizes=sizes if len(sizes) < len(graded.sizes) else (),
+        table=table,
+        among=tuple(sizes),
+        HIGHEST_CAP=HIGHEST_CAP,
+        among_2=sizes[-1],
     )

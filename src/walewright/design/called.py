@@ -7,6 +7,7 @@ from collections.abc import Iterable, Mapping
 
 from walewright.design.findings import Findings, near_help
 from walewright.report.near import near
+from walewright.report.said import said
 
 
 def folded(name: str) -> str:
@@ -31,19 +32,19 @@ def look_up(name: str, known: Mapping[str, Iterable[str]], what: str, option: st
     if len(found) == 1:
         return found[0]
     if found:
-        findings.tell(
-            "unknown-name",
-            f"`{name}` may be {' or '.join(f'`{f}`' for f in found)} ({option})",
-            helps=("write it as the source does",),
+        findings.report(
+            "unknown-name/may", helps=("write-source-does",), name=name, found=tuple(f"`{f}`" for f in found), option=option
         )
         return None
     named = {other: k for k, others in known.items() for other in (k, *(o for o in others if o))}
     close = near(name, named)
     helps = near_help(name, known) or ((f"`{close}` is close: it is `{named[close]}`",) if close else ())
-    findings.tell(
-        "unknown-name",
-        f"no {what} is called `{name}` ({option})",
-        notes=(f"{what}s here: {', '.join(known)}",) if known else (f"there is no {what} here",),
-        helps=helps or ("`walewright choices` lists what can be given, with its names",),
+    findings.report(
+        "unknown-name/called",
+        notes=(said("s-here", what=what, known=tuple(known)),) if known else (said("here", what=what),),
+        helps=helps or (said("lists-what-can"),),
+        what=what,
+        name=name,
+        option=option,
     )
     return None

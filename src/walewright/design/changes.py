@@ -16,6 +16,7 @@ from walewright.design.model import Measurement, Origin
 from walewright.design.sizes import LARGEST_CM, Graded
 from walewright.design.values import names as names_in
 from walewright.report.model import NOWHERE, Diagnostic
+from walewright.report.said import said
 from walewright.source import syntax
 
 
@@ -107,7 +108,7 @@ def chosen_sizes(names: tuple[str, ...], changes: Changes, findings: Findings) -
                 helps=near_help(size, names),
             )
     if not changes.sizes:
-        findings.tell("unknown-size", "no size is named (option --size)", notes=(f"the pattern has {', '.join(names)}",))
+        findings.report("unknown-size/size-named-option", notes=("pattern",), names=tuple(names))
     # When none is left, all are read, so that the source's own faults are still told.
     return tuple(n for n in names if n in chosen) or names
 
@@ -120,10 +121,13 @@ def by_own_name(
     for typed, text in texts.items():
         name = look_up(typed, known, what, option(kind, typed), findings)
         if name is not None and name in found:
-            findings.tell(
-                "given-twice",
-                f"`{name}` is given twice, as {found[name][1]} and as {text} ({option(kind, typed)})",
-                helps=("leave one of them out",),
+            findings.report(
+                "given-twice/given-twice",
+                helps=("leave-them-out",),
+                name=name,
+                found=found[name][1],
+                text=text,
+                option=option(kind, typed),
             )
         elif name is not None:
             found[name] = typed, text
@@ -147,10 +151,13 @@ def changed_rows(graded: Graded, lets: Mapping[str, syntax.Let], changes: Change
         if cm is None:
             tell_malformed("measure", typed, text, findings)
         elif not 0 < cm <= LARGEST_CM:
-            findings.tell(
+            findings.report(
                 "bad-measure",
-                f"`{name}` cannot be {amount(cm)} ({option('measure', typed)})",
-                helps=(f"it must be more than 0 and at most {LARGEST_CM:g} cm",),
+                helps=("must-more-most",),
+                name=name,
+                cm=amount(cm),
+                option=option("measure", typed),
+                LARGEST_CM=LARGEST_CM,
             )
         else:
             row = rows[name]
@@ -178,11 +185,12 @@ def _worked_out(
         elif last in rows:
             found[last] = None
     listed = ", ".join(f"`{n}`" for n in found)
-    findings.tell(
+    findings.report(
         "worked-out-measure",
-        f"`{name}` is worked out by the pattern and cannot be given ({option('measure', typed)})",
-        notes=(f"it follows from {listed}",) if found else ("it is the same for every body",),
-        helps=(f'give {"one of these" if len(found) > 1 else listed}, such as `--measure "{next(iter(found))}=... cm"`',)
+        notes=(said("follows", listed=listed),) if found else (said("same-every-body"),),
+        helps=(said("give-such", found="one of these" if len(found) > 1 else listed, found_2=next(iter(found))),)
         if found
-        else ("leave it out",),
+        else (said("leave-out"),),
+        name=name,
+        option=option("measure", typed),
     )

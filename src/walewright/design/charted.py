@@ -10,6 +10,7 @@ from walewright.design.clashes import apart
 from walewright.design.model import Chart, EdgeRun, Fabric, Opening, PerSize, Piece, Way
 from walewright.design.outline import NOTHING
 from walewright.report.model import Span
+from walewright.report.said import said
 
 HAND_WORKED = ("tuck", "slip", "long", "ladder", "hole")
 """Cells that leave a needle without a stitch for a row or longer: the end needle of a row has to knit."""
@@ -46,13 +47,19 @@ def _one_repeat(piece: Piece, area: Area, chart: Chart, fabric: Fabric, ground: 
     parts = [f"repeat of {chart.repeat} stitches"]
     parts += [f"{chart.before + chart.after} beside it"] if chart.before + chart.after else []
     parts += [f"{fabric.edge} edge stitches at each end"] if area.reach is None and fabric.edge else []
-    place.findings.tell(
+    place.findings.report(
         "repeat-wider-than-piece",
-        f"one repeat of chart `{chart.name}` takes {need} stitches, and {area.what} of piece `{piece.name}` is narrower",
-        (area.span, f"{place.per_size(stitches, 'stitches')} wide"),
-        (chart.origin.span, ", ".join(parts)),
-        helps=(f"make it {place.per_size(tuple(need / fabric.stitches_per_cm for _ in width))} wide at least",),
+        (area.span, "wide"),
+        (chart.origin.span, "join"),
+        helps=("make-wide-least",),
         sizes=place.scope.only(narrow),
+        name=chart.name,
+        need=need,
+        what=area.what,
+        name_2=piece.name,
+        stitches=place.per_size(stitches, "stitches"),
+        join=", ".join(parts),
+        width=place.per_size(tuple(need / fabric.stitches_per_cm for _ in width)),
     )
     return False
 
@@ -63,15 +70,16 @@ def _parity(piece: Piece, area: Area, chart: Chart, fabric: Fabric, ground: Grou
     if area.reach is not None or fabric.fit != "whole" or chart.repeat % 2 or beside % 2 == int(piece.odd):
         return True
     is_odd = "an odd" if piece.odd else "an even"
-    ground.cloth.place.findings.tell(
+    ground.cloth.place.findings.report(
         "repeat-parity",
-        f"piece `{piece.name}` has {is_odd} number of stitches, and whole repeats of chart `{chart.name}` never come to one",
-        (area.span, f"{is_odd} number of stitches"),
-        (chart.origin.span, f"repeat of {chart.repeat} stitches, {beside} beside it"),
-        helps=(
-            "leave `centre stitch` out of the piece" if piece.odd else "let the piece have a `centre stitch`",
-            "or draw one column more or less beside the repeat",
-        ),
+        (area.span, "number-stitches"),
+        (chart.origin.span, "repeat-stitches-beside"),
+        helps=(said("leave-out-piece") if piece.odd else said("let-piece"), "draw-column-more"),
+        name=piece.name,
+        is_odd=is_odd,
+        name_2=chart.name,
+        repeat=chart.repeat,
+        beside=beside,
     )
     return False
 
@@ -97,14 +105,21 @@ def _edges(piece: Piece, area: Area, ground: Ground) -> bool:
         return True
     if (fabric.name, "edge") not in ground.told:
         ground.told.add((fabric.name, "edge"))
-        ground.cloth.place.findings.tell(
+        ground.cloth.place.findings.report(
             "edge-stitches-too-few",
-            f"fabric `{fabric.name}` of piece `{piece.name}` needs {need} edge {'stitch' if need == 1 else 'stitches'}, "
-            f"and has {fabric.edge or 'none'}",
-            (fabric.origin.span, f"{fabric.edge or 'no'} edge {'stitch' if fabric.edge == 1 else 'stitches'}"),
-            (span, label),
-            notes=(why,),
-            helps=(f"write `{need} edge {'stitch' if need == 1 else 'stitches'}` behind its tension",),
+            (fabric.origin.span, "edge"),
+            (span, "label"),
+            notes=("why",),
+            helps=("write-behind-tension",),
+            name=fabric.name,
+            name_2=piece.name,
+            need=need,
+            if_need=need == 1,
+            edge=fabric.edge or "none",
+            edge_2=fabric.edge or "no",
+            if_edge=fabric.edge == 1,
+            label=label,
+            why=why,
         )
     return False
 

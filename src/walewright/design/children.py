@@ -32,22 +32,15 @@ def look_after(row: syntax.SizeRow, pieces: Iterable[syntax.Piece], cords: Itera
     """Tells of cords and hoods of a garment for children; `row` is what makes it one."""
     why = (row.span, f"sizes from the table `{row.table}`")
     for cord in cords:
-        findings.tell(
-            "cord-on-child",
-            f"a cord is drawn through `{cord.piece}`, and the garment is for children",
-            (cord.span, "a cord"),
-            why,
-            notes=CAUTIONS,
-            helps=("leave the cord out: a button, a rib or elastic closes as well",),
-        )
+        findings.report("cord-on-child", (cord.span, "cord"), why, notes=CAUTIONS, helps=("leave-cord-out",), piece=cord.piece)
     for piece in pieces:
         if piece.purpose == "hood":
-            findings.tell(
+            findings.report(
                 "hood-on-child",
-                f"`{piece.name}` is a hood, and the garment is for children",
-                (piece.span, "as hood"),
+                (piece.span, "hood"),
                 why,
-                notes=("a hood can catch and hold a child by the neck", *CAUTIONS),
-                helps=("let nothing be drawn through it, and let it be no larger than the head needs",),
+                notes=("hood-can-catch", *CAUTIONS),
+                helps=("let-nothing-drawn",),
                 severity=Severity.WARNING,
+                name=piece.name,
             )

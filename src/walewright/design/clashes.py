@@ -146,11 +146,14 @@ def _tell(
     piece: Piece, one: tuple[str, Span], other: tuple[str, Span], sizes: tuple[str, ...], proposal: str, ground: Ground
 ) -> None:
     place = ground.cloth.place
-    place.findings.tell(
+    place.findings.report(
         "patterns-clash",
-        f"{one[0]} and {other[0]} of piece `{piece.name}` cannot be worked in the same rows",
-        (one[1], one[0]),
-        (other[1], other[0]),
-        helps=(proposal,),
+        (one[1], "one"),
+        (other[1], "other"),
+        helps=("proposal",),
         sizes=place.scope.only(sizes),
+        one=one[0],
+        other=other[0],
+        name=piece.name,
+        proposal=proposal,
     )

@@ -36,23 +36,31 @@ def tex(count: syntax.YarnCount, owner: str, span: Span, findings: Findings) -> 
     found = COUNT.fullmatch(count.text.strip())
     parts = found and _parts(found)
     if parts is None or parts[0] <= 0:
-        findings.tell(
-            "bad-yarn-count",
-            f"`{count.text} {count.system}` is no count of {owner}",
-            (span, "this count"),
-            notes=(f"the plies are a whole number from 1 to {MOST_PLIES}",),
-            helps=("write the count, or the count and the plies with a stroke between, such as `2/28 Nm`",),
+        findings.report(
+            "bad-yarn-count/count",
+            (span, "count"),
+            notes=("plies-whole-number",),
+            helps=("write-count-count",),
+            text=count.text,
+            system=count.system,
+            owner=owner,
+            MOST_PLIES=MOST_PLIES,
         )
         return None
     single, plies = parts
     whole = plies * (single / DIRECT[system] if system in DIRECT else INDIRECT[system] / single)
     if not FINEST_TEX <= whole <= COARSEST_TEX:
-        findings.tell(
-            "bad-yarn-count",
-            f"the count of {owner} comes to {whole:.4g} g to 1000 m",
-            (span, f"{count.text} {count.system}"),
-            notes=(f"{FINEST_TEX:g} to {COARSEST_TEX:g} g to 1000 m can be meant",),
-            helps=("look at the system, and at which number is which",),
+        findings.report(
+            "bad-yarn-count/count-comes-g",
+            (span, "here"),
+            notes=("g-m-can",),
+            helps=("look-system-number",),
+            owner=owner,
+            whole=whole,
+            text=count.text,
+            system=count.system,
+            FINEST_TEX=FINEST_TEX,
+            COARSEST_TEX=COARSEST_TEX,
         )
         return None
     return whole

@@ -58,12 +58,7 @@ def _depth(node: syntax.Edging, place: Place, findings: Findings) -> PerSize | N
         return place.up(node.depth, f"the depth of edging `{node.name}`", POSITIVE)
     if node.kind == "chained":
         return tuple(0.0 for _ in place.scope.sizes)
-    findings.tell(
-        "missing-part",
-        f"edging `{node.name}` does not say how deep it is",
-        (node.span, "no depth"),
-        helps=("add it, such as `3 cm deep`; only a chained edging has none",),
-    )
+    findings.report("missing-part/edging-does-say", (node.span, "depth"), helps=("add-such-only",), name=node.name)
     return None
 
 
@@ -73,38 +68,39 @@ def _suits(node: syntax.Edging, cloth: Fabric, findings: Findings) -> bool:
         findings.unknown("mock rib", str(node.mock), node.span, MOCK_KNOWN.values())
         return False
     if cloth.stitch == "chart":
-        findings.tell(
+        findings.report(
             "edging-charted",
-            f"edging `{node.name}` is in `{cloth.name}`, which is worked from a chart",
-            (node.span, f"in `{cloth.name}`"),
-            (cloth.origin.span, f"chart `{cloth.chart}`"),
-            helps=("knit the edging in a plain fabric, a latched rib or stripes",),
+            (node.span, "in"),
+            (cloth.origin.span, "chart"),
+            helps=("knit-edging-plain",),
+            name=node.name,
+            name_2=cloth.name,
+            chart=cloth.chart,
         )
         return False
     if cloth.stitch == "latched rib" and node.kind != "plain":
-        findings.tell(
+        findings.report(
             "edging-latched",
-            f"edging `{node.name}` is {_words(node.kind)} and in a latched rib",
-            (node.span, _words(node.kind)),
-            (cloth.origin.span, "latched rib"),
-            helps=("knit it in a plain fabric; a fabric of the same yarn at another tension will do",),
+            (node.span, "words"),
+            (cloth.origin.span, "latched-rib"),
+            helps=("knit-plain-fabric",),
+            name=node.name,
+            words=_words(node.kind),
         )
         return False
     if node.when == "first" and node.kind in ONLY_AFTER:
-        findings.tell(
-            "edging-only-after",
-            f"edging `{node.name}` is {_words(node.kind)}, which is worked on loops that are there already",
-            (node.span, "knitted first"),
-            helps=("let it be added after",),
+        findings.report(
+            "edging-only-after", (node.span, "knitted-first"), helps=("let-added-after",), name=node.name, words=_words(node.kind)
         )
         return False
     if node.when == "after" and node.kind in ONLY_FIRST:
-        findings.tell(
+        findings.report(
             "edging-only-first",
-            f"edging `{node.name}` is {_words(node.kind)}, which begins on needles out of work",
-            (node.span, "added after"),
-            notes=("loops that are there already hang on every needle, and leave none free",),
-            helps=("let it be knitted first, or knit a latched rib or a folded edging there",),
+            (node.span, "added-after"),
+            notes=("loops-already-hang",),
+            helps=("let-knitted-first",),
+            name=node.name,
+            words=_words(node.kind),
         )
         return False
     return _fold_suits(node, findings)
@@ -118,12 +114,15 @@ def _fold_suits(node: syntax.Edging, findings: Findings) -> bool:
         why, said, kinds = "it has no inside", "a tension inside", FOLDED
     else:
         return True
-    findings.tell(
+    findings.report(
         "edging-without-fold",
-        f"edging `{node.name}` has {said}, and {why}",
-        (node.span, said),
-        notes=(f"edgings with {said}: {', '.join(kinds)}",),
-        helps=("leave that out, or make the edging one of these kinds",),
+        (node.span, "said"),
+        notes=("edgings",),
+        helps=("leave-out-make",),
+        name=node.name,
+        said=said,
+        why=why,
+        kinds=tuple(kinds),
     )
     return False
 

@@ -6,6 +6,7 @@ from walewright.design.model import PerSize
 from walewright.design.outline import NOTHING, SIDES, Gap, Outline
 from walewright.design.places import Place, concerned
 from walewright.report.model import Span
+from walewright.report.said import said
 
 
 def fits(gap: Gap, what: str, outline: Outline, place: Place) -> bool:
@@ -55,14 +56,13 @@ def leaves(
     least = tuple(o + stitch * (2 if centred else 1) for o in over)
     by = concerned(sizes, least, short)
     neck = what.startswith("the neck")
-    place.findings.tell(
+    place.findings.report(
         "neck-too-wide" if neck else "beyond-the-edge",
-        f"{what} leaves nothing of the piece beside it",
-        (span, f"{place.per_size(taken)} wide"),
+        (span, "wide"),
         notes=notes,
-        helps=(f"make it {by} narrower at least, or the piece as much wider there",)
-        if centred
-        else (f"make it {by} narrower at least on that side, or move it as far towards the centre",),
+        helps=(said("make-narrower-least", by=by),) if centred else (said("make-narrower-least-2", by=by),),
         sizes=place.scope.only(short),
+        what=what,
+        taken=place.per_size(taken),
     )
     return False

@@ -13,6 +13,7 @@ from walewright.design.drawn import MOST_TOLD, Drawn
 from walewright.design.findings import Findings
 from walewright.design.model import Cell, Chart, Key, Machine, Origin, Yarn
 from walewright.report.model import Severity, Span
+from walewright.report.said import said
 from walewright.source import syntax
 
 KINDS_KNOWN = (
@@ -68,12 +69,7 @@ def chart(
         way = None
     if not any(r.cells for r in rows):
         if not broken:
-            findings.tell(
-                "chart-empty",
-                f"{owner} has no row",
-                (node.span, "nothing drawn"),
-                helps=("draw its rows between strokes, `| . . |`, the last one knitted first",),
-            )
+            findings.report("chart-empty", (node.span, "nothing-drawn"), helps=("draw-rows-between",), owner=owner)
         return None
     even = _even(rows, node.name, findings)
     known = _known(rows, keys, node, findings)
@@ -134,12 +130,13 @@ def _keys(node: syntax.Chart, yarns: Mapping[str, Yarn | None], findings: Findin
     if drawn and not any(isinstance(s, syntax.Broken) for s in node.body):
         for symbol, key in first.items():
             if symbol not in drawn:
-                findings.tell(
+                findings.report(
                     "chart-key-unused",
-                    f"`{symbol}` is in the key of chart `{node.name}` and nowhere in its rows",
-                    (key.span, "not drawn"),
-                    helps=("leave it out",),
+                    (key.span, "drawn"),
+                    helps=("leave-out",),
                     severity=Severity.WARNING,
+                    symbol=symbol,
+                    name=node.name,
                 )
     made = [_key(key, node.name, yarns, findings) for key in first.values()]
     return None if None in made else tuple(k for k in made if k is not None)
@@ -156,21 +153,19 @@ def _key(node: syntax.ChartKey, chart: str, yarns: Mapping[str, Yarn | None], fi
         return Key(node.symbol, Cell(node.kind, node.yarn or ""), origin)
     over = node.cross or 0
     if not 1 <= over <= MOST_CROSS or node.over not in (None, over):
-        findings.tell(
+        findings.report(
             "cross-uneven",
-            f"`{node.symbol}` crosses {over} over {node.over or over}",
-            (node.span, "this cross"),
-            notes=("two groups of as many stitches are exchanged",),
-            helps=(f"write as many on both sides of `over`, 1 to {MOST_CROSS}",),
+            (node.span, "cross"),
+            notes=("two-groups-many",),
+            helps=("write-many-both",),
+            symbol=node.symbol,
+            over=over,
+            over_2=node.over or over,
+            MOST_CROSS=MOST_CROSS,
         )
         return None
     if node.hung_first not in GROUPS_KNOWN:
-        findings.tell(
-            "missing-part",
-            f"`{node.symbol}` does not say which group of the cross is hung first",
-            (node.span, "this cross"),
-            helps=("add `left first` or `right first`: that group lies in front on the right side",),
-        )
+        findings.report("missing-part/does-say-group", (node.span, "cross"), helps=("add-group-lies",), symbol=node.symbol)
         return None
     return Key(node.symbol, Cell("cross", "", over, node.hung_first or ""), origin)
 
@@ -197,12 +192,18 @@ def _even(rows: tuple[syntax.ChartRow, ...], chart: str, findings: Findings) -> 
             end = _whole(row).end
             where = Span(row.places[-1].file, end, end + 1) if row.places else row.span
             label = f"{_cells(-more)} too few"
-        findings.tell(
+        findings.report(
             "chart-ragged",
-            f"row {number} of chart `{chart}` has {_cells(count)}, and row {model} has {wide}",
-            (where, label),
-            (_whole(rows[model - 1]), f"{_cells(wide)}"),
-            helps=("draw every row with as many symbols",),
+            (where, "label"),
+            (_whole(rows[model - 1]), "here"),
+            helps=("draw-every-row",),
+            number=number,
+            chart=chart,
+            cells=_cells(count),
+            model=model,
+            wide=wide,
+            label=label,
+            cells_2=_cells(wide),
         )
     return told == 0
 
@@ -225,13 +226,16 @@ def _known(rows: tuple[syntax.ChartRow, ...], keys: tuple[Key, ...] | None, node
     for symbol, cells in places.items():
         (first, column), further = cells[0], cells[1:MOST_TOLD]
         meant = _nearest(symbol, symbols)
-        findings.tell(
+        findings.report(
             "chart-unknown-symbol",
-            f"row {first + 1}, column {column + 1} of chart `{node.name}`: no key says what `{symbol}` means",
-            (_place(rows[first], column), "not in the key"),
+            (_place(rows[first], column), "key"),
             *((_place(rows[y], x), "here too") for y, x in further),
-            notes=(f"symbols in the key: {' '.join(symbols)}" if symbols else "the chart has no key",),
-            helps=(f"`{meant}` is close",) if meant else (f"add a line for it, such as `key {symbol} knit`",),
+            notes=(said("symbols-key", join=" ".join(symbols)) if symbols else said("chart-key"),),
+            helps=(said("close", meant=meant),) if meant else (said("add-line-such", symbol=symbol),),
+            first=first + 1,
+            column=column + 1,
+            name=node.name,
+            symbol=symbol,
         )
     return not places
 
@@ -252,29 +256,32 @@ def _columns(
     name = node.name
     if repeat is None:
         if name in uses.in_fabrics and name in uses.in_motifs:
-            findings.tell(
+            findings.report(
                 "chart-in-two-ways",
-                f"chart `{name}` is the chart of a fabric and of a motif: the one repeats it all over, the other works it once",
-                (node.span, "one chart"),
-                (uses.in_fabrics[name], "repeated in a fabric"),
-                (uses.in_motifs[name], "worked once as a motif"),
-                helps=("draw a chart of its own for the motif",),
+                (node.span, "chart"),
+                (uses.in_fabrics[name], "repeated-fabric"),
+                (uses.in_motifs[name], "worked-once-motif"),
+                helps=("draw-chart-own",),
+                name=name,
             )
             return None
         return 0, wide if name not in uses.in_motifs else 0, 0
     if repeat.stitches < 1 or repeat.after < 0:
-        findings.tell(
-            "not-positive", f"the repeat of chart `{name}` is one stitch or wider", (repeat.span, f"{repeat.stitches} stitches")
-        )
+        findings.report("not-positive/repeat-chart-stitch", (repeat.span, "stitches"), name=name, stitches=repeat.stitches)
         return None
     if repeat.after + repeat.stitches > wide:
         beside = f" after {repeat.after} at the left" if repeat.after else ""
-        findings.tell(
+        findings.report(
             "chart-repeat-too-wide",
-            f"the repeat of chart `{name}` is {repeat.stitches} stitches{beside}, and its rows have {_cells(wide)}",
-            (repeat.span, f"{repeat.stitches + repeat.after} columns"),
-            (next(_rows_of(node)), _cells(wide)),
-            helps=(f"write at most {max(wide - repeat.after, 0)} stitches, or draw the rows wider",),
+            (repeat.span, "columns"),
+            (next(_rows_of(node)), "cells"),
+            helps=("write-most-stitches",),
+            name=name,
+            stitches=repeat.stitches,
+            beside=beside,
+            cells=_cells(wide),
+            stitches_2=repeat.stitches + repeat.after,
+            wide=max(wide - repeat.after, 0),
         )
         return None
     return repeat.after, repeat.stitches, wide - repeat.after - repeat.stitches

@@ -48,11 +48,13 @@ def _use(use: syntax.Use, shapes: Mapping[str, syntax.Shape], shipped: tuple[str
             findings.unknown(f"value of shape `{use.name}`", name, use.span, shape.parameters, code="unknown-argument")
     missing = [p for p in shape.parameters if p not in given]
     if missing:
-        findings.tell(
+        findings.report(
             "missing-argument",
-            f"shape `{use.name}` needs {' and '.join(f'`{p}`' for p in missing)}, and this use does not say it",
-            (use.span, f"no {' and no '.join(missing)}"),
-            (shape.span, f"shape `{use.name}`"),
+            (use.span, "no"),
+            (shape.span, "shape"),
+            name=use.name,
+            missing=tuple(f"`{p}`" for p in missing),
+            join=" and no ".join(missing),
         )
 
 

@@ -11,6 +11,7 @@ from walewright.design.names import Edges, edges
 from walewright.design.places import NOT_NEGATIVE, POSITIVE, Place
 from walewright.design.slots import count
 from walewright.design.values import Scope
+from walewright.report.said import said
 from walewright.source import syntax
 
 WAYS_KNOWN = ("sewn", "grafted", "linked", "gathered")
@@ -31,12 +32,13 @@ def band(
     along = edges(node.along, known, findings)
     what = f"band `{node.name}`"
     if edging is not None and edging.when == "first":
-        findings.tell(
+        findings.report(
             "edging-first-in-band",
-            f"{what} is hung on edges that are there already, and edging `{edging.name}` is knitted first",
-            (node.span, f"with {edging.name}"),
-            (edging.origin.span, "knitted first"),
-            helps=("give the band an edging that is added after",),
+            (node.span, "with"),
+            (edging.origin.span, "knitted-first"),
+            helps=("give-band-edging",),
+            what=what,
+            name=edging.name,
         )
         return None
     ends: tuple[PerSize, PerSize] | None = ((), ())
@@ -64,12 +66,7 @@ def _holes(
     found: list[PerSize] = []
     for word, wanted in (("first", node.first), ("last", node.last)):
         if wanted is None:
-            findings.tell(
-                "missing-part",
-                f"{what} does not say how far its {word} buttonhole is from the end",
-                (node.span, f"no `{word}`"),
-                helps=(f"add it, such as `2 cm {word}`",),
-            )
+            findings.report("missing-part/does-say-how", (node.span, "no"), helps=("add-such",), what=what, word=word)
             continue
         length = place.across(wanted, f"the place of the {word} buttonhole of {what}", NOT_NEGATIVE)
         found += [length] if length is not None else []
@@ -135,11 +132,8 @@ def _two_edges(made: Join, node: syntax.Join, pieces: Mapping[str, Piece | None]
         piece = pieces.get(edge.piece)
         if piece is None or piece.copies > 1 or _on_both_sides(piece, edge.edge):
             return True
-    findings.tell(
-        "joined-to-itself",
-        f"{_words(made.one)} is {made.way} to itself, loop by loop",
-        (node.span, "one edge, named twice"),
-        helps=("name another edge on one side of the join, or let the edge be sewn: it is then folded in half",),
+    findings.report(
+        "joined-to-itself", (node.span, "edge-named-twice"), helps=("name-another-edge",), words=_words(made.one), way=made.way
     )
     return False
 
@@ -160,11 +154,11 @@ def _loop_by_loop(
 ) -> bool:
     """Whether a join that goes loop by loop has loops on both sides, and no fullness to lose."""
     if node.easing is not None or node.longer is not None:
-        findings.tell(
+        findings.report(
             "loops-do-not-ease",
-            f"edges that are {made.way} meet loop by loop: neither is longer than the other",
-            (node.span, "with easing" if node.easing is not None else "longer by"),
-            helps=("leave that out, or let the edges be sewn",),
+            (node.span, said("easing") if node.easing is not None else said("longer")),
+            helps=("leave-out-let",),
+            way=made.way,
         )
         return False
     closed_may_be = made.way == "linked"
@@ -172,12 +166,17 @@ def _loop_by_loop(
         piece = pieces.get(edge.piece)
         if piece is not None and not _has_loops(piece, edge.edge, edgings, closed_may_be):
             what = "stitches" if closed_may_be else "open loops"
-            findings.tell(
+            findings.report(
                 "join-needs-loops",
-                f"edges that are {made.way} have {what}, and `{edge.piece} {ref.edge}` has none",
-                (ref.span, f"{made.way} here"),
-                (piece.origin.span, f"piece `{piece.name}`"),
-                helps=(_loops_by(edge.edge, piece, closed_may_be),),
+                (ref.span, "here"),
+                (piece.origin.span, "piece"),
+                helps=("loops-by",),
+                way=made.way,
+                what=what,
+                piece=edge.piece,
+                edge=ref.edge,
+                name=piece.name,
+                loops_by=_loops_by(edge.edge, piece, closed_may_be),
             )
             return False
     return True

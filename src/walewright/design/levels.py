@@ -10,6 +10,7 @@ from walewright.design.findings import Findings, amount
 from walewright.design.model import Edging, Level, Origin, PerSize
 from walewright.design.moves import rises, width_range
 from walewright.design.places import Place
+from walewright.report.said import said
 from walewright.source import syntax
 
 STARTS_KNOWN = ("waste", "hand waste", "e-wrap", "chain", "along")
@@ -23,7 +24,7 @@ def levels(stack: syntax.Levels, piece: str, place: Place) -> tuple[Level, ...] 
     findings = place.findings
     findings.once("level", ((d.name, d.span) for d in stack.levels))
     if len(stack.levels) < 2:
-        findings.tell("missing-part", f"piece `{piece}` needs two levels or more", (stack.span, "start and top at least"))
+        findings.report("missing-part/piece-needs-two", (stack.span, "start-top-least"), piece=piece)
         return None
     found = [level for d in stack.levels if (level := _level(d, piece, place)) is not None]
     if len(found) < len(stack.levels) or len({d.name for d in stack.levels}) < len(found):
@@ -31,11 +32,7 @@ def levels(stack: syntax.Levels, piece: str, place: Place) -> tuple[Level, ...] 
     first = found[0]
     if first.most is not None or any(abs(h) > 1e-9 for h in first.height):
         heights = "anywhere in a range" if first.most is not None else place.per_size(first.height)
-        findings.tell(
-            "first-level",
-            f"the first level of piece `{piece}` is its start, at 0 cm",
-            (first.origin.span, f"at {heights}"),
-        )
+        findings.report("first-level", (first.origin.span, "at"), piece=piece, heights=heights)
         return None
     # Counted, so that every pair is told of.
     fallen = sum(not _above(low, high, piece, place) for low, high in pairwise(found))
@@ -60,13 +57,16 @@ def _above(low: Level, high: Level, piece: str, place: Place) -> bool:
         fallen = [i for i in range(len(sizes)) if upper[i] <= lower[i] + 1e-9]
         if fallen:
             at_most = " at its highest" if lower is low.most or upper is high.most else ""
-            place.findings.tell(
+            place.findings.report(
                 "levels-fall",
-                f"`{high.name}` is not above `{low.name}`{at_most} in piece `{piece}`",
-                (high.origin.span, f"`{high.name}`"),
-                (low.origin.span, f"`{low.name}`"),
-                notes=tuple(f"{sizes[i]}: {amount(lower[i])}, then {amount(upper[i])}" for i in fallen),
+                (high.origin.span, "here"),
+                (low.origin.span, "here-2"),
+                notes=tuple(said("then", among=sizes[i], lower=amount(lower[i]), upper=amount(upper[i])) for i in fallen),
                 sizes=place.scope.only(tuple(sizes[i] for i in fallen)),
+                name=high.name,
+                name_2=low.name,
+                at_most=at_most,
+                piece=piece,
             )
             return False
     return True
@@ -95,31 +95,35 @@ def _suits(edging: Edging, node: syntax.Start, findings: Findings) -> bool:
     if node.way == "along":
         how = "started along other pieces"
     if edging.when == "after" and not waste:
-        findings.tell(
+        findings.report(
             "edging-needs-loops",
-            f"edging `{edging.name}` is hung on the first row, and this start leaves no loops there",
-            (node.span, how),
-            (edging.origin.span, "added after"),
-            helps=("start on waste yarn",),
+            (node.span, "how"),
+            (edging.origin.span, "added-after"),
+            helps=("start-waste-yarn",),
+            name=edging.name,
+            how=how,
         )
         return False
     if edging.when == "first" and edging.kind in FOLDED:
         if not waste:
-            findings.tell(
+            findings.report(
                 "edging-needs-waste-start",
-                f"the first row of edging `{edging.name}` is hung up to close its fold, and this start leaves no loops there",
-                (node.span, how),
-                (edging.origin.span, f"{edging.kind}, knitted first"),
-                helps=("start on waste yarn",),
+                (node.span, "how"),
+                (edging.origin.span, "knitted-first"),
+                helps=("start-waste-yarn",),
+                name=edging.name,
+                how=how,
+                sort=edging.kind,
             )
         return waste
     if edging.when == "first" and node.way not in CLOSED_STARTS:
-        findings.tell(
+        findings.report(
             "edging-needs-closed-start",
-            f"edging `{edging.name}` is knitted first, and its edge has to be closed",
-            (node.span, how),
-            (edging.origin.span, "knitted first"),
-            helps=("start with e-wrap or with chain, or let the edging be added after",),
+            (node.span, "how"),
+            (edging.origin.span, "knitted-first"),
+            helps=("start-e-wrap",),
+            name=edging.name,
+            how=how,
         )
         return False
     return True

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from walewright.design.findings import Findings, amount
 from walewright.design.model import Fabric, Yarn
 from walewright.report.model import Severity
+from walewright.report.said import said
 from walewright.source import syntax
 
 KS = 21.6
@@ -111,17 +112,22 @@ def _unlikely_yarn(node: syntax.Yarn, unlikely: list[_Swatched], all_of_them: bo
         for unit, factor in (("mm", 1000), ("cm", 100))
         if node.ball_length is not None and node.ball_length.unit == unit and least <= yarn.ball_metres * factor <= most
     )
-    findings.tell(
+    findings.report(
         "unlikely-yarn",
-        f"yarn `{yarn.name}`, {ball}, is too {'thick' if thick else 'thin'} for the swatch of fabric `{knit.name}`",
-        *((yarn_label, *swatch_labels) if all_of_them else (*swatch_labels, yarn_label)),
-        notes=(
-            f"so many stitches and rows to 10 cm are knitted in yarns of about {amount(least, 'm')} to {amount(most, 'm')} to "
-            f"{amount(yarn.ball_grams, 'g')}",
-            f"its tightness factor would be {first.cover:.2g}; {USUAL_COVER[0]} to {USUAL_COVER[1]} is usual in plain knitting",
-        ),
-        helps=helps or ("look at what a ball weighs, at its length and unit, and at the swatch's stitches, rows and size",),
+        *(yarn_label, *swatch_labels) if all_of_them else (*swatch_labels, yarn_label),
+        notes=("many-stitches-rows", "tightness-factor-would"),
+        helps=helps or (said("look-what-ball"),),
         severity=Severity.WARNING,
+        name=yarn.name,
+        ball=ball,
+        thick=bool(thick),
+        name_2=knit.name,
+        least=amount(least, "m"),
+        most=amount(most, "m"),
+        ball_grams=amount(yarn.ball_grams, "g"),
+        cover=first.cover,
+        USUAL_COVER=USUAL_COVER[0],
+        USUAL_COVER_2=USUAL_COVER[1],
     )
 
 
@@ -134,29 +140,31 @@ def _look_at_length(one: _Swatched, findings: Findings) -> None:
     if knit.swatch_grams and not least <= knit.swatch_grams / usual <= most:
         loop = knit.swatch_grams / stitches / one.tex * 1e5
         area = knit.swatch_width_cm * knit.swatch_height_cm
-        findings.tell(
-            "unlikely-swatch",
-            f"the swatch of fabric `{knit.name}` weighs {amount(knit.swatch_grams, 'g')}, where about {_about(usual)} g are to be "
-            "expected",
-            (
-                one.node.span,
-                f"{amount(loop, 'cm')} of yarn to a stitch, {knit.swatch_grams / area * 1e4:.0f} g to the square metre",
-            ),
-            notes=(
-                f"in `{one.yarn.name}` plain knitting so dense takes {amount(one.plain_cm, 'cm')} to a stitch and weighs "
-                f"{usual / area * 1e4:.0f} g to the square metre",
-            ),
-            helps=("look at the weight and its unit, and at whether that block was weighed and no more",),
+        findings.report(
+            "unlikely-swatch/swatch-fabric-weighs",
+            (one.node.span, "yarn-stitch-g"),
+            notes=("plain-knitting-dense",),
+            helps=("look-weight-unit",),
             severity=Severity.WARNING,
+            name=knit.name,
+            swatch_grams=amount(knit.swatch_grams, "g"),
+            about=_about(usual),
+            loop=amount(loop, "cm"),
+            swatch_grams_2=knit.swatch_grams / area * 1e4,
+            name_2=one.yarn.name,
+            plain_cm=amount(one.plain_cm, "cm"),
+            usual=usual / area * 1e4,
         )
     if knit.loop_cm and not least <= knit.loop_cm / one.plain_cm <= most:
-        findings.tell(
-            "unlikely-swatch",
-            f"the swatch of fabric `{knit.name}` has {amount(knit.loop_cm, 'cm')} of yarn to a stitch, where about "
-            f"{amount(one.plain_cm, 'cm')} are to be expected",
-            (one.node.span, f"{_density(knit)} to 10 cm"),
-            helps=("look at the unit: it is the length of one stitch, not of a row",),
+        findings.report(
+            "unlikely-swatch/swatch-fabric-yarn",
+            (one.node.span, "cm"),
+            helps=("look-unit-length",),
             severity=Severity.WARNING,
+            name=knit.name,
+            loop_cm=amount(knit.loop_cm, "cm"),
+            plain_cm=amount(one.plain_cm, "cm"),
+            density=_density(knit),
         )
 
 

@@ -58,11 +58,13 @@ def machine(node: syntax.Machine, profiles: Mapping[str, str], findings: Finding
         lacking = [k for k in ("needles", "pitch") if k not in {f.key for f in facts}]
         if lacking:
             if not any(isinstance(s, syntax.Broken) for s in node.body):
-                findings.tell(
-                    "missing-part",
-                    f"machine `{node.name}` does not say its {' and '.join(lacking)}",
-                    (node.span, "a bed of its own"),
-                    notes=(f"shipped machines: {', '.join(sorted(profiles))}",),
+                findings.report(
+                    "missing-part/machine-does-say",
+                    (node.span, "bed-own"),
+                    notes=("shipped-machines",),
+                    name=node.name,
+                    lacking=tuple(lacking),
+                    profiles=tuple(sorted(profiles)),
                 )
             return None
         bed = Machine(node.name, node.name, 0, 0.0, PRONGS, WASTE_ROWS, "", origin)
@@ -108,11 +110,7 @@ def _with(bed: Machine, fact: syntax.MachineFact, findings: Findings) -> Machine
     if fact.key == "waste rows":
         return replace(bed, waste_rows=numbers[0])
     if numbers[0] % 2:
-        findings.tell(
-            "odd-needles",
-            f"a bed of {numbers[0]} needles has no centre mark between two needles",
-            (fact.span, "an odd number"),
-        )
+        findings.report("odd-needles", (fact.span, "odd-number"), numbers=numbers[0])
         return None
     return replace(bed, needles=numbers[0])
 
@@ -136,4 +134,4 @@ def _whole(number: syntax.Number, fact: syntax.MachineFact, findings: Findings) 
 
 
 def _refuse(fact: syntax.MachineFact, wanted: str, findings: Findings) -> None:
-    findings.tell("bad-machine-fact", f"`{fact.key}` wants {wanted}", (fact.span, "not that"))
+    findings.report("bad-machine-fact", (fact.span, "not-that"), key=fact.key, wanted=wanted)

@@ -26,22 +26,25 @@ def motif(node: syntax.Motif, outline: Outline, cloth: Cloth, charts: Mapping[st
     if chart is None or centre is None or place.fabric is None:
         return None
     if chart.repeat:
-        findings.tell(
+        findings.report(
             "motif-with-repeat",
-            f"{what} is worked once, and its chart has a repeat",
-            (node.span, "as a motif"),
-            (chart.origin.span, f"repeat of {chart.repeat} columns"),
-            helps=("leave the `repeat` out of the chart, or make a fabric of it",),
+            (node.span, "motif"),
+            (chart.origin.span, "repeat-columns"),
+            helps=("leave-out-chart",),
+            what=what,
+            repeat=chart.repeat,
         )
         return None
     main = next((k for k in chart.key if k.cell.yarn == place.fabric.yarn), None)
     if main is not None and not chart.picture:
-        findings.tell(
-            "chart-in-own-yarn",
-            f"`{main.symbol}` of chart `{chart.name}` is knit in `{place.fabric.yarn}`, which is the yarn around the motif",
-            (node.span, f"in `{place.fabric.yarn}`"),
-            (main.origin.span, f"`{main.symbol}`"),
-            helps=("let that symbol mean `knit`: these stitches keep the yarn of the fabric",),
+        findings.report(
+            "chart-in-own-yarn/chart-knit-yarn-2",
+            (node.span, "in"),
+            (main.origin.span, "here"),
+            helps=("let-symbol-mean",),
+            symbol=main.symbol,
+            name=chart.name,
+            yarn=place.fabric.yarn,
         )
         return None
     made = Motif(node.chart, node.level, centre, Origin(f"piece {outline.piece} / motif {node.chart} at {node.level}", node.span))
@@ -55,13 +58,16 @@ def _has_rows(made: Motif, chart: Chart, at: int, what: str, outline: Outline, c
     sizes = cloth.place.scope.sizes
     short = tuple(s for s, r in zip(sizes, rows, strict=True) if r < len(chart.rows) - 0.5)
     if short:
-        cloth.place.findings.tell(
+        cloth.place.findings.report(
             "motif-past-top",
-            f"{what} has {len(chart.rows)} rows, and the piece has fewer above `{made.level}`",
-            (made.origin.span, f"{cloth.place.per_size(tuple(float(round(r)) for r in rows), 'rows')} above"),
-            (chart.origin.span, f"{len(chart.rows)} rows"),
-            helps=("begin it lower",),
+            (made.origin.span, "above"),
+            (chart.origin.span, "rows"),
+            helps=("begin-lower",),
             sizes=cloth.place.scope.only(short),
+            what=what,
+            rows=len(chart.rows),
+            level=made.level,
+            rows_2=cloth.place.per_size(tuple(float(round(r)) for r in rows), "rows"),
         )
     return not short
 

@@ -45,26 +45,19 @@ def move(node: syntax.Edge, come: int, to: int, now: Mapping[str, Side], cloth: 
         return _moved(here, still, None)
     times = node.times if node.path == "steps" and node.times is not None else 1
     if times < 1:
-        place.findings.tell("not-positive", "an edge in steps needs at least one step", (node.span, f"{times} steps"))
+        place.findings.report("not-positive/edge-steps-needs", (node.span, "steps"), times=times)
         return None
     if times > MOST_STEPS:
-        place.findings.tell("absurd-count", f"an edge in steps has at most {MOST_STEPS} of them", (node.span, f"{times} steps"))
+        place.findings.report("absurd-count/edge-steps-most", (node.span, "steps"), MOST_STEPS=MOST_STEPS, times=times)
         return None
     if node.by is not None:
         by = place.across(node.by, f"the edge of {what}")
         return _moved(here, tuple(b * times for b in by), None) if by is not None else None
     if node.width is None:
-        place.findings.tell(
-            "missing-part", f"the {node.path} to `{node.to_level}` does not say how far", (node.span, "no width and no `by`")
-        )
+        place.findings.report("missing-part/does-say-how-2", (node.span, "width"), path=node.path, to_level=node.to_level)
         return None
     if node.which != "both":
-        place.findings.tell(
-            "width-of-one-edge",
-            "a width belongs to both edges; one edge alone moves by a length",
-            (node.span, f"only the {node.which} edge"),
-            helps=(f"write `by` and how far the {node.which} edge moves",),
-        )
+        place.findings.report("width-of-one-edge", (node.span, "only-edge"), helps=("write-how-far",), which=node.which)
         return None
     return _to_width(node, node.width, now, place, what)
 
@@ -120,12 +113,14 @@ def rises(low: PerSize, high: PerSize, most: syntax.Expr, what: str, place: Plac
     sizes = place.scope.sizes
     falls = tuple(s for s, a, b in zip(sizes, low, high, strict=True) if b <= a + 1e-9)
     if falls:
-        place.findings.tell(
+        place.findings.report(
             "range-falls",
-            f"{what} may be from its second number down to its first",
-            (most.span, f"from {place.per_size(low)} to {place.per_size(high)}"),
-            helps=("write the lesser number first, or one number alone",),
+            (most.span, "from-to"),
+            helps=("write-lesser-number",),
             sizes=place.scope.only(falls),
+            what=what,
+            low=place.per_size(low),
+            high=place.per_size(high),
         )
     return not falls
 
@@ -173,11 +168,13 @@ def tell_wrong_way(node: syntax.Edge, change: PerSize, gap: bool, sizes: tuple[s
     elif node.width is not None:
         helps.insert(0, "write a width above the one below" if gap else "write a width below the one that the edges come from")
     moves = "narrows the gap" if gap else "moves out"
-    place.findings.tell(
-        "cast-off-too-wide",
-        f"stitches are cast off, and then the edge {moves} to `{node.to_level}`",
-        (node.span, "cast off, and then the other way"),
-        notes=(f"the edge {moves} by {place.per_size(tuple(abs(c) for c in change))}",),
+    place.findings.report(
+        "cast-off-too-wide/stitches-cast-off-2",
+        (node.span, "cast-off-then"),
+        notes=("edge",),
         helps=tuple(helps),
         sizes=place.scope.only(sizes),
+        moves=moves,
+        to_level=node.to_level,
+        change=place.per_size(tuple(abs(c) for c in change)),
     )

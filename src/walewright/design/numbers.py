@@ -36,11 +36,13 @@ def not_too_many(tree: syntax.Tree, findings: Findings) -> bool:
     for what, places, most in _counted(tree):
         if len(places) > most:
             sound = False
-            findings.tell(
+            findings.report(
                 "too-many",
-                f"there are {len(places)} {what}, and {most} are the most",
-                (places[most], "one too many from here on"),
-                helps=("write a second source, or leave out what no garment needs",),
+                (places[most], "too-many-here"),
+                helps=("write-second-source",),
+                places=len(places),
+                what=what,
+                most=most,
             )
     return sound
 

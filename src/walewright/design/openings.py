@@ -42,13 +42,17 @@ def neck(node: syntax.Neck, outline: Outline, cloth: Cloth, machine: Machine | N
     deep = tuple(s for s, d, h in zip(place.scope.sizes, depth, top.height, strict=True) if d >= h - NOTHING)
     if deep:
         over = tuple(d - h for d, h in zip(depth, top.height, strict=True))
-        findings.tell(
+        findings.report(
             "neck-too-deep",
-            f"{what} is as deep as the piece is high, or deeper",
-            (node.span, f"{place.per_size(depth)} deep"),
-            (top.origin.span, f"`{top.name}` at {place.per_size(top.height)}"),
-            helps=(f"make it more than {concerned(place.scope.sizes, over, deep)} less deep",),
+            (node.span, "deep"),
+            (top.origin.span, "at"),
+            helps=("make-more-less",),
             sizes=place.scope.only(deep),
+            what=what,
+            depth=place.per_size(depth),
+            name=top.name,
+            height=place.per_size(top.height),
+            over=concerned(place.scope.sizes, over, deep),
         )
         return None
     half = tuple((w - f) / 2 for w, f in zip(width, flat, strict=True))
@@ -92,12 +96,15 @@ def _flat(node: syntax.Neck, what: str, width: PerSize | None, place: Place, odd
     wider = tuple(s for s, f, w in zip(sizes, flat, width, strict=True) if f > w + 1e-6)
     narrower = tuple(s for s, f, w in zip(sizes, flat, width, strict=True) if f < w - 1e-6)
     if wider or (node.shape == "square" and narrower):
-        place.findings.tell(
+        place.findings.report(
             "neck-flat",
-            f"the flat part of {what} is {'wider than the neck' if wider else 'less than the whole of a square neck'}",
-            (node.flat.span, f"flat {place.per_size(flat)}"),
-            (node.width.span, f"neck {place.per_size(width)}"),
+            (node.flat.span, "flat"),
+            (node.width.span, "neck"),
             sizes=place.scope.only(wider or narrower),
+            what=what,
+            wider=bool(wider),
+            flat=place.per_size(flat),
+            width=place.per_size(width),
         )
         return None
     return flat
@@ -114,11 +121,12 @@ def opening(node: syntax.Opening, outline: Outline, cloth: Cloth, machine: Machi
     what = f"opening `{node.name}` of piece `{outline.piece}`"
     findings = cloth.place.findings
     if node.name in NAMED_ALWAYS and node.name != "neck":
-        findings.tell(
-            "reserved-name",
-            f"every piece has an edge `{node.name}` already",
-            (node.span, "an opening called so"),
-            notes=(f"kept names: {', '.join(NAMED_ALWAYS)}",),
+        findings.report(
+            "reserved-name/every-piece-edge-2",
+            (node.span, "opening-called"),
+            notes=("kept-names",),
+            name=node.name,
+            NAMED_ALWAYS=tuple(NAMED_ALWAYS),
         )
         return None
     between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
@@ -131,12 +139,7 @@ def opening(node: syntax.Opening, outline: Outline, cloth: Cloth, machine: Machi
     if width is None or centre is None:
         return None
     if low == 0:
-        findings.tell(
-            "opening-at-start",
-            f"{what} begins at the start, where no row is knitted yet",
-            (node.span, f"from `{node.from_level}`"),
-            helps=("give it a level of its own, two rows up or more",),
-        )
+        findings.report("opening-at-start", (node.span, "from"), helps=("give-level-own",), what=what, from_level=node.from_level)
         return None
     if not any(width):
         findings.idle(node, "taken", f"{what} begins as a slit, and no stitches are taken off there", TAKE_SOME)
@@ -184,12 +187,15 @@ def _stays_open(edges: dict[str, Side], what: str, on: Tracing, node: syntax.Ope
         crossed = tuple(s for s, a, b in zip(on.sizes, left, right, strict=True) if a + b < -NOTHING)
         if crossed:
             short = tuple(-(a + b) for a, b in zip(left, right, strict=True))
-            place.findings.tell(
+            place.findings.report(
                 "no-width-left",
-                f"{what} has no width left at `{at.name}`",
-                (node.span, f"{place.per_size(tuple(a + b for a, b in zip(left, right, strict=True)))} wide"),
-                helps=(f"bring its edges {concerned(on.sizes, short, crossed)} less together",),
+                (node.span, "wide"),
+                helps=("bring-edges-less",),
                 sizes=place.scope.only(crossed),
+                what=what,
+                name=at.name,
+                zip=place.per_size(tuple(a + b for a, b in zip(left, right, strict=True))),
+                short=concerned(on.sizes, short, crossed),
             )
             return False
     return True
@@ -205,13 +211,20 @@ def apart(gaps: Sequence[Gap], outline: Outline, place: Place) -> bool:
             )
             if both:
                 over = tuple(min(a, b) - max(c, d) for a, b, c, d in zip(one.high, other.high, one.low, other.low, strict=True))
-                place.findings.tell(
+                place.findings.report(
                     "openings-overlap",
-                    f"`{one.opening.name}` and `{other.opening.name}` of piece `{outline.piece}` are open in the same rows",
-                    (one.opening.origin.span, f"from {place.per_size(one.low)} to {place.per_size(one.high)}"),
-                    (other.opening.origin.span, f"from {place.per_size(other.low)} to {place.per_size(other.high)}"),
-                    helps=(f"let one end before the other begins: they share {concerned(sizes, over, both)}",),
+                    (one.opening.origin.span, "from-to"),
+                    (other.opening.origin.span, "from-to-2"),
+                    helps=("let-end-before",),
                     sizes=place.scope.only(both),
+                    name=one.opening.name,
+                    name_2=other.opening.name,
+                    piece=outline.piece,
+                    low=place.per_size(one.low),
+                    high=place.per_size(one.high),
+                    low_2=place.per_size(other.low),
+                    high_2=place.per_size(other.high),
+                    over=concerned(sizes, over, both),
                 )
                 return False
             lower, upper = (one, other) if one.low < other.low else (other, one)
@@ -224,13 +237,17 @@ def _whole_rows_between(lower: Gap, upper: Gap, outline: Outline, place: Place) 
     """Whether the piece parts again above the place where its parts come together, not in the same row."""
     touch = tuple(s for i, s in enumerate(place.scope.sizes) if upper.low[i] < lower.high[i] + NOTHING)
     if touch:
-        place.findings.tell(
+        place.findings.report(
             "openings-touch",
-            f"`{upper.opening.name}` of piece `{outline.piece}` begins in the row where `{lower.opening.name}` ends",
-            (upper.opening.origin.span, f"from {place.per_size(upper.low)}"),
-            (lower.opening.origin.span, f"to {place.per_size(lower.high)}"),
-            notes=("rows over the whole width join the parts of one before the piece parts for the other",),
-            helps=(f"let `{upper.opening.name}` begin at a level of its own, two rows up or more",),
+            (upper.opening.origin.span, "from"),
+            (lower.opening.origin.span, "to"),
+            notes=("rows-over-whole",),
+            helps=("let-begin-level",),
             sizes=place.scope.only(touch),
+            name=upper.opening.name,
+            piece=outline.piece,
+            name_2=lower.opening.name,
+            low=place.per_size(upper.low),
+            high=place.per_size(lower.high),
         )
     return not touch

@@ -139,11 +139,15 @@ def stretch(
     if low is None or high is None:
         return None
     if high <= low:
-        findings.tell(
+        findings.report(
             "stretch-falls",
-            f"{what} goes from `{from_level}` to `{to_level}`, which is not above it",
-            (span, f"from `{from_level}` to `{to_level}`"),
-            notes=(f"levels of piece `{piece}` from the start up: {', '.join(level.name for level in levels)}",),
+            (span, "from-to"),
+            notes=("levels-piece-start",),
+            what=what,
+            from_level=from_level,
+            to_level=to_level,
+            piece=piece,
+            levels=tuple(level.name for level in levels),
         )
         return None
     return low, high

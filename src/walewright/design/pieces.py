@@ -25,6 +25,7 @@ from walewright.design.stretches import cloth_of, repeat, zone
 from walewright.design.values import Scope
 from walewright.design.wedges import shoulders, together, wedge
 from walewright.report.model import Span
+from walewright.report.said import said
 from walewright.source import syntax
 
 ENDS_KNOWN = ("waste", "cast-off", "sewn-off", "gathered")
@@ -90,7 +91,7 @@ def _piece(node: syntax.Piece, nodes: Mapping[str, syntax.Piece], room: Workroom
     begin, stack, end = block.one("start", syntax.Start), block.one("levels", syntax.Levels), block.one("end", syntax.End)
     lacking = [w for w, s in (("start", begin), ("levels", stack), ("end", end)) if s is None]
     if lacking and not block.every(syntax.Broken):
-        findings.tell("missing-part", f"piece `{node.name}` has no {' and no '.join(lacking)}", (node.span, "this piece"))
+        findings.report("missing-part/piece", (node.span, "piece"), name=node.name, join=" and no ".join(lacking))
     _header(node, findings)
     named = told_apart(node, findings)
     heights = levels(stack, node.name, place) if stack else None
@@ -125,12 +126,14 @@ def _can_be_gathered(end: syntax.End, piece: Piece, findings: Findings) -> bool:
     parted = next((o for o in piece.openings if (o.to_level or top) == top), None)
     if end.way != "gathered" or parted is None:
         return True
-    findings.tell(
+    findings.report(
         "gathered-in-parts",
-        f"the last loops of piece `{piece.name}` are to be gathered, and `{parted.name}` parts it to its top",
         (end.span, "gathered"),
-        (parted.origin.span, f"open to `{top}`"),
-        helps=(f"let `{parted.name}` end at a level below, or end on waste yarn or cast off",),
+        (parted.origin.span, "open"),
+        helps=("let-end-level",),
+        name=piece.name,
+        name_2=parted.name,
+        top=top,
     )
     return False
 
@@ -140,11 +143,13 @@ def _header(node: syntax.Piece, findings: Findings) -> None:
     if node.purpose not in PURPOSES_KNOWN:
         findings.unknown("purpose of a piece", node.purpose, node.span, PURPOSES_KNOWN[1:])
     if not 1 <= node.copies <= MOST_COPIES:
-        findings.tell(
-            "not-positive" if node.copies < 1 else "absurd-count",
-            f"piece `{node.name}` is knitted {node.copies} times",
-            (node.span, f"knit {node.copies}"),
-            notes=(f"1 to {MOST_COPIES} are possible",),
+        findings.report(
+            "not-positive/piece-knitted-times" if node.copies < 1 else "absurd-count/piece-knitted-times",
+            (node.span, "knit"),
+            notes=("possible",),
+            name=node.name,
+            copies=node.copies,
+            MOST_COPIES=MOST_COPIES,
         )
 
 
@@ -156,17 +161,19 @@ def _along(
         return ()
     found = edges(begin.along, room.edges, room.findings)
     if not begin.along:
-        room.findings.tell("missing-part", f"the start of piece `{node.name}` is along no edge", (begin.span, "no edge"))
+        room.findings.report("missing-part/start-piece-along", (begin.span, "edge"), name=node.name)
         return None
     before = list(nodes)[: list(nodes).index(node.name)]
     for ref in begin.along:
         if ref.piece in nodes and ref.piece not in before:
-            room.findings.tell(
+            room.findings.report(
                 "along-later-piece",
-                f"piece `{node.name}` is begun on `{ref.piece}`, which is not knitted before it",
-                (ref.span, f"along `{ref.piece} {ref.edge}`"),
-                (nodes[ref.piece].span, f"piece `{ref.piece}`"),
-                helps=(f"write piece `{ref.piece}` before piece `{node.name}`",) if ref.piece != node.name else (),
+                (ref.span, "along"),
+                (nodes[ref.piece].span, "piece"),
+                helps=(said("write-piece-before", piece=ref.piece, name=node.name),) if ref.piece != node.name else (),
+                name=node.name,
+                piece=ref.piece,
+                edge=ref.edge,
             )
             return None
     return found

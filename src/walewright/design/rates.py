@@ -24,16 +24,18 @@ def rate_of(node: syntax.Edge, way: Way, cloth: Cloth, machine: Machine | None, 
         findings.tell(code, f"an edge moves every row to every {MOST_EVERY} rows", (node.span, f"every {every} rows"))
         return None
     if stitches == 0:
-        findings.tell("not-positive", "an edge that moves at a rate moves by a stitch at least", (node.span, "by no stitch"))
+        findings.report("not-positive/edge-moves-rate", (node.span, "stitch"))
         return None
     inwards = isinstance(node.by, syntax.Negative) != gap
     # By more than two it is cast off, and `two at once` means nothing (`meanings`).
     if inwards and stitches < way.at_once:
-        findings.tell(
-            "rate-not-kept",
-            f"the edge to `{node.to_level}` moves by {_count(stitches)} at a time, and with two at once it moves by two",
-            (node.span, "two at once"),
-            helps=(f"write `in 2 stitches every {2 * every} rows`",),
+        findings.report(
+            "rate-not-kept/edge-moves-time",
+            (node.span, "two-once"),
+            helps=("write",),
+            to_level=node.to_level,
+            count=_count(stitches),
+            every=2 * every,
         )
         return None
     single = (stitches == 1 and (inwards or way.kind == "fashioned")) or (inwards and stitches == way.at_once)
@@ -70,12 +72,13 @@ def _tell_odd(node: syntax.Edge, stitches: int, every: int, cloth: Cloth, machin
     tools = sorted(machine.prongs) if machine is not None else []
     if stitches == 1 and tools:
         helps.append(f"or write `fashioned {tools[0]} in` behind it")
-    cloth.place.findings.tell(
-        "rate-not-kept",
-        f"the edge to `{node.to_level}` cannot move every {_rows(every)}: {what} where the carriage is, and that comes back every "
-        "second row",
-        (node.span, f"every {_rows(every)}"),
+    cloth.place.findings.report(
+        "rate-not-kept/edge-cannot-move",
+        (node.span, "every"),
         helps=tuple(helps),
+        to_level=node.to_level,
+        rows=_rows(every),
+        what=what,
     )
 
 
@@ -87,13 +90,16 @@ def rows_enough(node: syntax.Edge, rate: Rate, come: int, to: int, cloth: Cloth)
     few = tuple(s for s, r in zip(sizes, rows, strict=True) if rate.moves(_up(r)) == 0)
     if few:
         low = cloth.levels[come].name
-        cloth.place.findings.tell(
-            "rate-not-kept",
-            f"from `{low}` to `{node.to_level}` there are fewer rows than the edge moves once in",
-            (node.span, f"every {rate.rows} rows"),
-            notes=(f"the rows there are {cloth.at(to).per_size(rows, 'rows')}",),
-            helps=(f"lead the edge straight to `{node.to_level}`", "or write fewer rows"),
+        cloth.place.findings.report(
+            "rate-not-kept/fewer-rows-edge",
+            (node.span, "every-rows"),
+            notes=("rows",),
+            helps=("lead-edge-straight", "write-fewer-rows"),
             sizes=cloth.place.scope.only(few),
+            low=low,
+            to_level=node.to_level,
+            rows=rate.rows,
+            rows_2=cloth.at(to).per_size(rows, "rows"),
         )
     return not few
 

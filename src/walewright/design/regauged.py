@@ -20,6 +20,7 @@ from walewright.design.given import Ball, Counts, read_dial, read_swatch, read_t
 from walewright.design.materials import FEWEST_PER_CM, MOST_PER_CM, block, yarn
 from walewright.design.model import Fabric, Origin, Yarn
 from walewright.report.model import NOWHERE, Severity
+from walewright.report.said import said
 from walewright.source import syntax
 
 SWATCH_CM = 10.0
@@ -67,10 +68,8 @@ def changed_fabrics(
     tensions = by_own_name("tension", changes.tensions, known, "fabric", findings)
     swatches = by_own_name("swatch", changes.swatches, known, "fabric", findings)
     for name in [n for n in tensions if n in swatches]:
-        findings.tell(
-            "given-twice",
-            f"`{name}` is given a tension and a swatch ({option('swatch', swatches[name][0])})",
-            helps=("leave one of them out: a swatch says the tension too",),
+        findings.report(
+            "given-twice/given-tension-swatch", helps=("leave-them-out",), name=name, option=option("swatch", swatches[name][0])
         )
     for kind, found in (("tension", tensions), ("swatch", swatches)):
         for name, (typed, text) in found.items():
@@ -112,11 +111,15 @@ def _of_tension(fabric: Fabric | None, typed: str, text: str, findings: Findings
     for number, unit in ((counts.stitches, "stitches"), (counts.rows, "rows")):
         if not FEWEST_PER_CM <= number / SWATCH_CM <= MOST_PER_CM:
             least, most = amount(FEWEST_PER_CM * SWATCH_CM, ""), amount(MOST_PER_CM * SWATCH_CM, unit)
-            findings.tell(
+            findings.report(
                 "bad-tension",
-                f"no bed knits {amount(number, unit)} to {SWATCH_CM:g} cm ({option('tension', typed)})",
-                notes=(f"a bed knits {least} to {most} to {SWATCH_CM:g} cm",),
-                helps=("look at which number is which, and that both are to 10 cm",),
+                notes=("bed-knits-cm",),
+                helps=("look-number-both",),
+                number=amount(number, unit),
+                SWATCH_CM=SWATCH_CM,
+                option=option("tension", typed),
+                least=least,
+                most=most,
             )
             return None
     return fabric and _at(fabric, counts, basis="given, not weighed" if fabric.swatch_grams else "given")
@@ -226,24 +229,20 @@ def _tell_left(
     other_yarn = [f for f in left if (pair := yarns.get(f.yarn)) and pair[0] != pair[1] and _thicker(*pair)]
     for fabric in other_yarn:
         typed = next((t for t in changes.yarns if t == fabric.yarn), next(iter(changes.yarns), ""))
-        findings.tell(
-            "tension-not-yours",
-            f"`{fabric.name}` keeps the tension of the source, in another yarn ({option('yarn', typed)})",
-            notes=(f"the source's {amount(fabric.stitches_per_cm * 10, 'stitches')} and {amount(fabric.rows_per_cm * 10, 'rows')} "
-                   "to 10 cm were measured in its own yarn",),
-            helps=(f'knit a swatch, and give what it measures: `--tension "{fabric.name}=... st ... rows"`',),
-            severity=Severity.WARNING,
-        )  # fmt: skip
+        findings.report("tension-not-yours/keeps-tension-source", notes=("source-s-cm",), helps=("knit-swatch-give",), severity=Severity.WARNING, name=fabric.name, option=option('yarn', typed), stitches_per_cm=amount(fabric.stitches_per_cm * 10, 'stitches'), rows_per_cm=amount(fabric.rows_per_cm * 10, 'rows'))  # fmt: skip
     rest = [f for f in left if f not in other_yarn]
     if own and rest:
         first, came_by = next(iter(own.items()))
         listed = ", ".join(f"`{f.name}`" for f in rest)
-        findings.tell(
-            "tension-not-yours",
-            f"{listed} keep{'s' if len(rest) == 1 else ''} the tension of the source, beside your own of `{first}` ({came_by})",
-            notes=tuple(f"`{f.name}` is in another yarn, `{f.yarn}`: it cannot be reckoned from `{first}`" for f in rest),
-            helps=tuple(f'knit a swatch, and give what it measures: `--tension "{f.name}=... st ... rows"`' for f in rest),
+        findings.report(
+            "tension-not-yours/keep-tension-source",
+            notes=tuple(said("another-yarn-cannot", name=f.name, yarn=f.yarn, first=first) for f in rest),
+            helps=tuple(said("knit-swatch-give", name=f.name) for f in rest),
             severity=Severity.WARNING,
+            listed=listed,
+            if_rest=len(rest) == 1,
+            first=first,
+            came_by=came_by,
         )
 
 

@@ -60,7 +60,7 @@ def _later(node: syntax.Require, left: str, measured: Measured, scope: Scope, fi
     if right is None:
         return None
     if right.dimension != LENGTH:
-        findings.tell("wrong-unit", f"`{left}` is a length", (right.span, right.dimension.kind))
+        findings.report("wrong-unit/length-2", (right.span, "sort"), left=left, sort=right.dimension.kind)
         return None
     text = f"{left} {node.relation} {words(node.right)}"
     return Requirement((), node.relation, right.amounts, text, node.because or "", Origin(f"require {text}", node.span), measured)

@@ -85,12 +85,15 @@ def whole_in_repeats(repeats: Sequence[Rows], others: Sequence[Rows], piece: str
 
 
 def _tell_overlap(one: Rows, other: Rows, piece: str, proposal: str, findings: Findings) -> None:
-    findings.tell(
-        "stretches-overlap",
-        f"{one.what} and {other.what} of piece `{piece}` share rows",
-        (other.span, other.what),
-        (one.span, one.what),
-        helps=(proposal,),
+    findings.report(
+        "stretches-overlap/piece-share-rows",
+        (other.span, "what-2"),
+        (one.span, "what"),
+        helps=("proposal",),
+        what=one.what,
+        what_2=other.what,
+        piece=piece,
+        proposal=proposal,
     )
 
 
@@ -103,13 +106,16 @@ def whole_width(points: Sequence[Rows], outline: Outline, findings: Findings, pl
         parted = tuple(s for s, gap in zip(sizes, gaps, strict=True) if gap)
         gap = next((g for g in gaps if g), None)
         if gap is not None:
-            findings.tell(
+            findings.report(
                 "while-parted",
-                f"{point.what} of piece `{outline.piece}` needs the whole width, and the piece is parted there",
-                (point.span, point.what),
-                (gap.opening.origin.span, f"open from {place.per_size(gap.low)} to {place.per_size(gap.high)}"),
-                helps=("let it be done before the parting or after the parts have rejoined",),
+                (point.span, "what"),
+                (gap.opening.origin.span, "open"),
+                helps=("let-done-before",),
                 sizes=place.scope.only(parted),
+                what=point.what,
+                piece=outline.piece,
+                low=place.per_size(gap.low),
+                high=place.per_size(gap.high),
             )
             return False
     return True
@@ -120,12 +126,13 @@ def nothing_held(points: Sequence[Rows], wedges: Sequence[Rows], piece: str, fin
     for point in points:
         held = next((w for w in wedges if w.low < point.low < w.high), None)
         if held is not None:
-            findings.tell(
-                "while-held",
-                f"{point.what} of piece `{piece}` is in rows where stitches are held",
-                (point.span, point.what),
-                (held.span, "held here"),
-                helps=("let it be done before they are held or after they are back in work",),
+            findings.report(
+                "while-held/piece-rows-stitches",
+                (point.span, "what"),
+                (held.span, "held-here"),
+                helps=("let-done-before",),
+                what=point.what,
+                piece=piece,
             )
             return False
     return True
@@ -143,13 +150,16 @@ def parted_with_nothing_held(piece: Piece, outline: Outline, place: Place) -> bo
             for word, at in (("parts", gap.low), ("rejoins", gap.high)):
                 over = tuple(s for s, a, h, b in zip(sizes, low, at, high, strict=True) if a + NOTHING < h < b - NOTHING)
                 if over:
-                    place.findings.tell(
-                        "while-held",
-                        f"piece `{piece.name}` {word} at `{gap.opening.name}` in rows where stitches are held",
-                        (gap.opening.origin.span, f"{word} at {place.per_size(at)}"),
-                        (wedge.origin.span, "held here"),
-                        helps=("let the wedge end before that row or begin after it",),
+                    place.findings.report(
+                        "while-held/piece-rows-stitches-2",
+                        (gap.opening.origin.span, "at"),
+                        (wedge.origin.span, "held-here"),
+                        helps=("let-wedge-end",),
                         sizes=place.scope.only(over),
+                        name=piece.name,
+                        word=word,
+                        name_2=gap.opening.name,
+                        at=place.per_size(at),
                     )
                     return False
     return True
@@ -160,12 +170,13 @@ def not_repeated(points: Sequence[Rows], repeats: Sequence[Rows], piece: str, fi
     for point in points:
         rows = next((r for r in repeats if _meet(r, point)), None)
         if rows is not None:
-            findings.tell(
+            findings.report(
                 "in-repeat",
-                f"{point.what} of piece `{piece}` is in rows that are repeated",
-                (point.span, point.what),
-                (rows.span, "repeated here"),
-                helps=("let it be done before or after these rows",),
+                (point.span, "what"),
+                (rows.span, "repeated-here"),
+                helps=("let-done-before",),
+                what=point.what,
+                piece=piece,
             )
             return False
     return True

@@ -84,7 +84,7 @@ def _sound(shape: syntax.Shape, findings: Findings) -> None:
     findings.once("value", (*named, *lets))
     for statement in shape.body:
         if not isinstance(statement, (*OF_A_PIECE, syntax.Let, syntax.Broken)):
-            findings.tell("impossible-statement", "this statement cannot stand in a shape", (statement.span, "in a shape"))
+            findings.report("impossible-statement/statement-cannot-stand", (statement.span, "shape"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -143,13 +143,11 @@ class _Expander:
                 self.rings.add(extent.ring)
                 ring = " uses ".join(f"`{n}`" for n in extent.ring)
                 again = f"uses `{extent.closed_by.name}` again"
-                self.findings.tell("shape-ring", f"{ring}: this has no end", (extent.closed_by.span, again))
+                self.findings.report("shape-ring", (extent.closed_by.span, "again"), ring=ring, again=again)
             return False
         if extent.deep > DEEPEST:
-            self.findings.tell(
-                "shape-too-large",
-                f"shapes are used within shapes more than {DEEPEST} deep",
-                (use.span, f"`{use.name}` goes {extent.deep} deep"),
+            self.findings.report(
+                "shape-too-large/shapes-used-within", (use.span, "goes-deep"), DEEPEST=DEEPEST, name=use.name, deep=extent.deep
             )
             return False
         return True
@@ -157,18 +155,22 @@ class _Expander:
     def _flood(self, uses: list[syntax.Use], lines: int) -> None:
         most = max(uses, key=self._lines)
         if lines > MOST_STATEMENTS:
-            self.findings.tell(
-                "shape-too-large",
-                f"shapes give this piece {lines:,} lines, and {MOST_STATEMENTS:,} are the most",
-                (most.span, f"`{most.name}` comes to {self._lines(most):,}"),
-                helps=("let shapes use fewer shapes, or write what is repeated as a stretch with `repeat`",),
+            self.findings.report(
+                "shape-too-large/shapes-give-piece",
+                (most.span, "comes"),
+                helps=("let-shapes-use",),
+                lines=lines,
+                MOST_STATEMENTS=MOST_STATEMENTS,
+                name=most.name,
+                lines_2=self._lines(most),
             )
         else:
-            self.findings.tell(
-                "shape-too-large",
-                f"shapes give the pieces of this source more than {MOST_IN_ALL:,} lines together",
-                (most.span, f"{lines:,} more by the shapes of this piece"),
-                helps=("write fewer pieces with these shapes, or two sources",),
+            self.findings.report(
+                "shape-too-large/shapes-give-pieces",
+                (most.span, "more-shapes-piece"),
+                helps=("write-fewer-pieces",),
+                MOST_IN_ALL=MOST_IN_ALL,
+                lines=lines,
             )
 
     def used(self, use: syntax.Use, at: Span, path: tuple[str, ...]) -> Iterator[syntax.Statement]:
@@ -204,11 +206,13 @@ class _Expander:
                 sound = False
         missing = [p for p in shape.parameters if p not in given]
         if missing:
-            self.findings.tell(
+            self.findings.report(
                 "missing-argument",
-                f"shape `{use.name}` needs {' and '.join(f'`{p}`' for p in missing)}, and this use does not say it",
-                (use.span, f"no {' and no '.join(missing)}"),
-                (shape.span, f"shape `{use.name}`"),
+                (use.span, "no"),
+                (shape.span, "shape"),
+                name=use.name,
+                missing=tuple(f"`{p}`" for p in missing),
+                join=" and no ".join(missing),
             )
         if missing or not sound:
             return None
@@ -261,10 +265,12 @@ class _Expander:
             self.misnamed.add(given.span)
             self.findings.lose(parameter)
             what = field.removeprefix("to_").removeprefix("from_").replace("called", "edge").replace("name", "name of something")
-            self.findings.tell(
+            self.findings.report(
                 "name-expected",
-                f"`{parameter}` of shape `{values.shape}` is a {what}, and a quantity is given",
-                (given.span, "a quantity"),
-                (node.span, f"`{parameter}` names a {what} here"),
+                (given.span, "quantity"),
+                (node.span, "names-here"),
+                parameter=parameter,
+                shape=values.shape,
+                what=what,
             )
         return parameter

@@ -12,6 +12,7 @@ from walewright.design.tables import Published, Shipped, SizeTable, size_table
 from walewright.design.units import LENGTH, NUMBER
 from walewright.design.values import Value, literal, measured
 from walewright.report.model import Severity, Span
+from walewright.report.said import said
 from walewright.source import syntax
 
 LARGEST_CM = 400.0
@@ -60,16 +61,20 @@ class _Reader:
         have, want = len(row.values), len(self.node.names)
         if have != want:
             lacking = ", ".join(self.node.names[have:])
-            self.findings.tell(
+            self.findings.report(
                 "ragged-row",
-                f"`{row.name}` has {_count(have, 'value')} for {_count(want, 'size')}",
-                (row.span, _count(have, "value")),
-                (self.node.span, _count(want, "size")),
-                notes=(f"no value for {lacking}",) if lacking else (),
+                (row.span, "count-3"),
+                (self.node.span, "count-4"),
+                notes=(said("value", lacking=lacking),) if lacking else (),
+                name=row.name,
+                count=_count(have, "value"),
+                count_2=_count(want, "size"),
+                count_3=_count(have, "value"),
+                count_4=_count(want, "size"),
             )
             return None
         if row.unit is None:
-            self.findings.tell("no-unit", f"`{row.name}` has no unit", (row.span, "bare numbers"), helps=("end the row with cm",))
+            self.findings.report("no-unit/unit", (row.span, "bare-numbers"), helps=("end-row-cm",), name=row.name)
             return None
         indices = [self.node.names.index(s) for s in self.chosen]
         values: list[float] = []
@@ -80,7 +85,7 @@ class _Reader:
             value, dimension = read
             if dimension != LENGTH:
                 what = "a percentage" if dimension == NUMBER else dimension.kind
-                self.findings.tell("wrong-unit", f"`{row.name}` must be a length", (row.span, what))
+                self.findings.report("wrong-unit/must-length", (row.span, "what"), name=row.name, what=what)
                 return None
             values.append(value)
         return self._sound(row, tuple(values), "")
@@ -92,12 +97,14 @@ class _Reader:
         table = size_table(name, self.shipped.tables[name])
         entries = table.row(measurement)
         if not entries:
-            self.findings.tell(
+            self.findings.report(
                 "unknown-table-row",
-                f"the table `{name}` has no measurement `{measurement}`",
-                (row.span, "not in the table"),
-                notes=(f"it has {', '.join(table.measurements)}",),
+                (row.span, "table"),
+                notes=("it-has",),
                 helps=near_help(measurement, table.measurements),
+                name=name,
+                measurement=measurement,
+                measurements=tuple(table.measurements),
             )
             return None
         own = self._own(row)
@@ -105,28 +112,34 @@ class _Reader:
             return None
         absent = tuple(s for s in self.chosen if s not in entries and s not in own)
         if absent:
-            self.findings.tell(
+            self.findings.report(
                 "unknown-table-size",
-                f"the table `{name}` has no `{measurement}` for {', '.join(absent)}",
-                (row.span, "not in the table"),
-                (self.node.span, "sizes of this pattern"),
-                notes=(f"it has {', '.join(entries)}",),
-                helps=(f"give them here: `{_with_own(row, absent)}`, with your own figures",),
+                (row.span, "table"),
+                (self.node.span, "sizes-pattern"),
+                notes=("it-has",),
+                helps=("give-them-here",),
                 sizes=absent if len(absent) < len(self.chosen) else (),
+                name=name,
+                measurement=measurement,
+                absent=tuple(absent),
+                entries=tuple(entries),
+                with_own=_with_own(row, absent),
             )
             return None
         used = [entries[s] for s in self.chosen if s not in own]
         self._doubted(row, table, measurement, used)
         recalled = tuple(e.size for e in used if e.status == "memory")
         if recalled:
-            self.findings.tell(
+            self.findings.report(
                 "table-from-memory",
-                f"`{measurement}` in the table `{name}` is from memory",
-                (row.span, "not seen in a published table"),
-                notes=(f"from memory: {', '.join(recalled)}",),
-                helps=("check the figures, or write them out",),
-                sizes=recalled if len(recalled) < len(self.chosen) else (),
+                (row.span, "seen-published-table"),
+                notes=("memory",),
+                helps=("check-figures-write",),
                 severity=Severity.WARNING,
+                sizes=recalled if len(recalled) < len(self.chosen) else (),
+                measurement=measurement,
+                name=name,
+                recalled=tuple(recalled),
             )
         values = tuple(own[s] if s in own else entries[s].middle_cm for s in self.chosen)
         return self._sound(row, values, _credit(used, tuple(s for s in self.chosen if s in own)), measurement)
@@ -152,14 +165,17 @@ class _Reader:
             return
         sizes = tuple(e.size for e in doubtful)
         figures = ", ".join(f"{e.size} {amount(e.middle_cm)}" for e in doubtful)
-        self.findings.tell(
+        self.findings.report(
             "table-slip",
-            f"`{measurement}` in the table `{table.name}` is likely misprinted in its source: {figures}",
-            (row.span, "used here"),
+            (row.span, "used-here"),
             notes=tuple(dict.fromkeys(f"{e.size}: {e.note}" for e in doubtful)),
-            helps=(f"give your own figures here: `{_with_own(row, sizes)}`",),
-            sizes=sizes if len(sizes) < len(self.chosen) else (),
+            helps=("give-your-own",),
             severity=Severity.WARNING,
+            sizes=sizes if len(sizes) < len(self.chosen) else (),
+            measurement=measurement,
+            name=table.name,
+            figures=figures,
+            with_own=_with_own(row, sizes),
         )
 
     def _sound(self, row: syntax.SizeRow, values: tuple[float, ...], source: str, published: str = "") -> Measurement | None:
@@ -167,30 +183,37 @@ class _Reader:
         below = tuple(s for s, v in zip(self.chosen, values, strict=True) if v < 0)
         above = tuple(s for s, v in zip(self.chosen, values, strict=True) if v > LARGEST_CM)
         if below:
-            self.findings.tell(
+            self.findings.report(
                 "negative-measurement",
-                f"`{row.name}` is less than nothing",
-                (row.span, per_size(self.chosen, values)),
+                (row.span, "chosen"),
                 sizes=below if len(below) < len(values) else (),
+                name=row.name,
+                chosen=per_size(self.chosen, values),
             )
             return None
         if above:
-            self.findings.tell(
+            self.findings.report(
                 "absurd-measurement",
-                f"`{row.name}` is more than {amount(LARGEST_CM)}",
-                (row.span, per_size(self.chosen, values)),
+                (row.span, "chosen"),
+                helps=("look-unit",),
                 sizes=above if len(above) < len(values) else (),
-                helps=("look at the unit",),
+                name=row.name,
+                LARGEST_CM=amount(LARGEST_CM),
+                chosen=per_size(self.chosen, values),
             )
             return None
         falls = [i for i in range(1, len(values)) if values[i] < values[i - 1]]
         if falls:
             at = falls[0]
-            self.findings.tell(
+            self.findings.report(
                 "row-falls",
-                f"`{row.name}` gets smaller from {self.chosen[at - 1]} to {self.chosen[at]}",
-                (row.span, f"{amount(values[at - 1])}, then {amount(values[at])}"),
+                (row.span, "then"),
                 severity=Severity.WARNING,
+                name=row.name,
+                chosen=self.chosen[at - 1],
+                chosen_2=self.chosen[at],
+                values=amount(values[at - 1]),
+                values_2=amount(values[at]),
             )
         known = self.shipped.described(published)
         origin = Origin(f"sizes / {row.name}", row.span)

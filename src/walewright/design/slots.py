@@ -30,11 +30,12 @@ def slot(node: syntax.Slot, outline: Outline, cloth: Cloth) -> Slot | None:
     what = f"slot `{node.name}` of piece `{outline.piece}`"
     findings = cloth.place.findings
     if node.name in NAMED_ALWAYS:
-        findings.tell(
-            "reserved-name",
-            f"every piece has an edge `{node.name}` already",
-            (node.span, "a slot called so"),
-            notes=(f"kept names: {', '.join(NAMED_ALWAYS)}",),
+        findings.report(
+            "reserved-name/every-piece-edge-2",
+            (node.span, "slot-called"),
+            notes=("kept-names",),
+            name=node.name,
+            NAMED_ALWAYS=tuple(NAMED_ALWAYS),
         )
         return None
     at = level_index(node.level, node.span, outline.piece, outline.levels, findings)
@@ -57,12 +58,7 @@ def slot(node: syntax.Slot, outline: Outline, cloth: Cloth) -> Slot | None:
 def _within_rows(level: str, at: int, span: Span, what: str, outline: Outline, findings: Findings) -> bool:
     if 0 < at < len(outline.levels) - 1:
         return True
-    findings.tell(
-        "slot-at-edge",
-        f"{what} is at `{level}`, where there are no rows {'below' if at == 0 else 'above'} it",
-        (span, f"at `{level}`"),
-        helps=(f"give it a level of its own {'above the start' if at == 0 else 'below the top'}",),
-    )
+    findings.report("slot-at-edge", (span, "at"), helps=("give-level-own",), what=what, level=level, if_at=at == 0)
     return False
 
 
@@ -101,11 +97,14 @@ def count(holes: int, stitches: int, span: Span, what: str, findings: Findings) 
     """Whether the numbers of holes and of their stitches can be meant; told when not."""
     for number, most, unit in ((holes, MOST_HOLES, "holes"), (stitches, MOST_HOLE_STITCHES, "stitches")):
         if not 1 <= number <= most:
-            findings.tell(
-                "not-positive" if number < 1 else "absurd-count",
-                f"{what}: {number} {unit}",
-                (span, f"{number} {unit}"),
-                notes=(f"1 to {most} are possible",),
+            findings.report(
+                "not-positive/here" if number < 1 else "absurd-count/here",
+                (span, "here"),
+                notes=("possible",),
+                what=what,
+                number=number,
+                unit=unit,
+                most=most,
             )
             return False
     return True
@@ -119,12 +118,15 @@ def _apart(made: Buttonholes, rows: PerSize | None, cloth: Cloth) -> bool:
     close = tuple(s for s, r in zip(sizes, rows, strict=True) if r < need - 1)
     if close:
         lacking = tuple((need - r) / cloth.own.rows_per_cm for r in rows)
-        cloth.place.findings.tell(
+        cloth.place.findings.report(
             "buttonholes-too-close",
-            f"{made.count} buttonholes need {need} rows from the first to the last",
-            (made.origin.span, f"{cloth.place.per_size(rows, 'rows')} here"),
-            helps=(f"bring their ends {concerned(sizes, lacking, close)} further apart, or make fewer of them",),
+            (made.origin.span, "here"),
+            helps=("bring-their-ends",),
             sizes=cloth.place.scope.only(close),
+            count=made.count,
+            need=need,
+            rows=cloth.place.per_size(rows, "rows"),
+            lacking=concerned(sizes, lacking, close),
         )
     return not close
 

@@ -71,20 +71,24 @@ def _width(node: syntax.Zone, fabric: Fabric, what: str, place: Place, charts: M
         here = Place(place.scope, place.findings, fabric) if fabric.chart else place
         return here.across(node.width, f"the width of {what}", POSITIVE) if node.width is not None else None
     if not fabric.chart:
-        place.findings.tell(
+        place.findings.report(
             "repeats-without-chart",
-            f"{what} is {node.repeats} repeats wide, and has no chart that repeats",
-            (node.span, "so many repeats"),
-            (fabric.origin.span, fabric.stitch),
-            helps=("give its width in cm or stitches",),
+            (node.span, "many-repeats"),
+            (fabric.origin.span, "stitch"),
+            helps=("give-width-cm",),
+            what=what,
+            repeats=node.repeats,
+            stitch=fabric.stitch,
         )
         return None
     if not 1 <= node.repeats <= MOST_REPEATS:
-        place.findings.tell(
-            "not-positive" if node.repeats < 1 else "absurd-count",
-            f"{what} is {node.repeats} repeats wide",
-            (node.span, f"{node.repeats} repeats"),
-            notes=(f"1 to {MOST_REPEATS} are possible",),
+        place.findings.report(
+            "not-positive/repeats-wide" if node.repeats < 1 else "absurd-count/repeats-wide",
+            (node.span, "repeats"),
+            notes=("possible",),
+            what=what,
+            repeats=node.repeats,
+            MOST_REPEATS=MOST_REPEATS,
         )
         return None
     if chart is None:
@@ -100,16 +104,20 @@ def _panel(fabric: Fabric, around: Fabric | None, what: str, node: syntax.Zone, 
     alike = (fabric.yarn, fabric.tension) == (around.yarn, around.tension)
     if fabric.stitch in ("latched rib", "chart") and alike:
         return True
-    findings.tell(
+    findings.report(
         "panel-fabric",
-        f"{what} cannot be knitted as a panel in the rows of `{around.name}`",
-        (node.span, "over a part of the width"),
-        (fabric.origin.span, f"{fabric.stitch} in {fabric.yarn} at tension {fabric.tension}"),
-        (around.origin.span, f"{around.stitch} in {around.yarn} at tension {around.tension}"),
-        helps=(
-            "a panel is a latched rib or a charted fabric in the same yarn at the same tension",
-            "or let the fabric go over the whole width",
-        ),
+        (node.span, "over-part-width"),
+        (fabric.origin.span, "tension"),
+        (around.origin.span, "tension-2"),
+        helps=("panel-latched-rib", "let-fabric-go"),
+        what=what,
+        name=around.name,
+        stitch=fabric.stitch,
+        yarn=fabric.yarn,
+        tension=fabric.tension,
+        stitch_2=around.stitch,
+        yarn_2=around.yarn,
+        tension_2=around.tension,
     )
     return False
 
@@ -118,11 +126,13 @@ def repeat(node: syntax.RepeatStretch, outline: Outline, findings: Findings, pla
     """Rows worked several times; the width at their end is that at their beginning."""
     what = f"the repeat of piece `{outline.piece}`"
     if not 2 <= node.times <= MOST_TIMES:
-        findings.tell(
-            "not-positive" if node.times < 2 else "absurd-count",
-            f"{what} is worked {node.times} times",
-            (node.span, f"repeat {node.times} times"),
-            notes=(f"2 to {MOST_TIMES} are possible",),
+        findings.report(
+            "not-positive/worked-times" if node.times < 2 else "absurd-count/worked-times",
+            (node.span, "repeat-times"),
+            notes=("possible",),
+            what=what,
+            times=node.times,
+            MOST_TIMES=MOST_TIMES,
         )
         return None
     between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
@@ -134,16 +144,18 @@ def repeat(node: syntax.RepeatStretch, outline: Outline, findings: Findings, pla
         before, after = outline.position(side, low, above=True), outline.position(side, high)
         moved = tuple(s for s, a, b in zip(sizes, before, after, strict=True) if abs(a - b) > NOTHING)
         if moved:
-            findings.tell(
+            findings.report(
                 "repeat-changes-width",
-                f"the {side} edge of piece `{outline.piece}` ends elsewhere than it begins in the rows that are repeated",
-                (node.span, f"from `{node.from_level}` to `{node.to_level}`"),
-                notes=(
-                    f"{place.per_size(before)} from the centre at `{node.from_level}`, "
-                    f"{place.per_size(after)} at `{node.to_level}`",
-                ),
-                helps=("lead the edges straight through them, or back to where they began",),
+                (node.span, "from-to"),
+                notes=("centre",),
+                helps=("lead-edges-straight",),
                 sizes=place.scope.only(moved),
+                side=side,
+                piece=outline.piece,
+                from_level=node.from_level,
+                to_level=node.to_level,
+                before=place.per_size(before),
+                after=place.per_size(after),
             )
             return None
     origin = Origin(f"piece {outline.piece} / repeat from {node.from_level}", node.span)

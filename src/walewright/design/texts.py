@@ -56,8 +56,9 @@ def _blocks(whole: syntax.Tree, found: Uses) -> Iterator[tuple[str, tuple[syntax
 def _known(said: list[syntax.Text], keys: tuple[str, ...], findings: Findings) -> None:
     for text in said:
         if text.key not in keys:
-            findings.tell(
-                "impossible-statement",
-                f"nothing prints a text `{text.key}` here",
-                (text.span, f"{' or '.join(f'`{key}`' for key in keys)} can stand here"),
+            findings.report(
+                "impossible-statement/nothing-prints-text",
+                (text.span, "can-stand-here"),
+                key=text.key,
+                keys=tuple(f"`{key}`" for key in keys),
             )

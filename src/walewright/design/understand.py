@@ -137,7 +137,7 @@ class _Reading:
         parts = (("pattern title", title), ("sizes", table), ("machine", bed), ("piece", worked or None))
         lacking = [what for what, node in parts if node is None]
         if lacking and not lines_lost and self.tree.statements:
-            findings.tell("missing-part", f"the source has no {' and no '.join(lacking)}", (Span(self.tree.file, 0, 0), ""))
+            findings.report("missing-part/source", (Span(self.tree.file, 0, 0), ""), join=" and no ".join(lacking))
         self._repeated_names()
 
         own_machine = machine(bed, self.shipped.machines, findings) if bed else None
@@ -277,11 +277,7 @@ class _Reading:
     def _misplaced(self) -> None:
         for statement in self.tree.statements:
             if not isinstance(statement, TOP_LEVEL):
-                self.findings.tell(
-                    "impossible-statement",
-                    "this statement belongs into a block",
-                    (statement.span, "on its own here"),
-                )
+                self.findings.report("impossible-statement/statement-belongs-into", (statement.span, "own-here"))
 
 
 def _there(made: Iterable[Made | None]) -> tuple[Made, ...]:

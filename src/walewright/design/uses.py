@@ -15,6 +15,7 @@ from walewright.design.findings import Findings
 from walewright.design.model import Design
 from walewright.design.shapes import NAMES
 from walewright.report.model import Severity, Span
+from walewright.report.said import said
 from walewright.source import syntax
 
 REFERENCES: Mapping[type, Mapping[str, str]] = {
@@ -127,13 +128,15 @@ def _tell(node: syntax.Node, found: Uses, findings: Findings) -> None:
     help_ = "delete it, or use it"
     if isinstance(node, syntax.SizeRow):
         help_ = "delete it, use it, or end it with `to fit` if it is a measure of the body to choose a size by"
-    findings.tell(
-        "unused-name",
-        f"nothing that is made uses the {word} `{name}`",
-        (node.span, "used only by what is itself unused" if by else "used nowhere"),
-        notes=(f"named by {', '.join(dict.fromkeys(by))}",) if by else (),
-        helps=(help_,),
+    findings.report(
+        "unused-name/nothing-made-uses",
+        (node.span, said("used-only-what") if by else said("used-nowhere")),
+        notes=(said("named", fromkeys=tuple(dict.fromkeys(by))),) if by else (),
+        helps=("help",),
         severity=Severity.WARNING,
+        word=word,
+        name=name,
+        help=help_,
     )
 
 
@@ -149,12 +152,15 @@ def _within(shape: syntax.Shape, findings: Findings) -> None:
     unused += [(name, "definition", let.span, "delete it, or use it") for name, let in lets.items()]
     for name, kind, span, help_ in unused:
         if ("", name) not in reached:
-            findings.tell(
-                "unused-name",
-                f"nothing in shape `{shape.name}` uses its {kind} `{name}`",
-                (span, f"`{name}` is used nowhere in it"),
-                helps=(help_,),
+            findings.report(
+                "unused-name/nothing-shape-uses",
+                (span, "used-nowhere"),
+                helps=("help",),
                 severity=Severity.WARNING,
+                name=shape.name,
+                sort=kind,
+                name_2=name,
+                help=help_,
             )
 
 

@@ -15,6 +15,7 @@ from walewright.design.findings import Findings, amount
 from walewright.design.model import PerSize
 from walewright.design.units import NUMBER, WORDS, Dimension, convert
 from walewright.report.model import Span
+from walewright.report.said import said
 from walewright.source import syntax
 
 FUNCTIONS = ("min", "max", "round")
@@ -115,7 +116,7 @@ class Scope:
         if expression.op == "/":
             nought = tuple(s for s, b in zip(self.sizes, right.amounts, strict=True) if b == 0)
             if nought:
-                self._findings.tell("division-by-zero", "this divides by zero", (right.span, "zero"), sizes=self.only(nought))
+                self._findings.report("division-by-zero", (right.span, "zero"), sizes=self.only(nought))
                 return None
             share = tuple(a / b for a, b in pairs)
             return self._bounded(Value(share, left.dimension.over(right.dimension), expression.span))
@@ -130,15 +131,17 @@ class Scope:
             return None
         if not call.args or (call.function == "round" and len(call.args) != 2):
             wanted = "a value and what to round it to" if call.function == "round" else "at least one value"
-            self._findings.tell("impossible-statement", f"`{call.function}` takes {wanted}", (call.span, f"{len(call.args)} given"))
+            self._findings.report(
+                "impossible-statement/takes", (call.span, "given"), function=call.function, wanted=wanted, args=len(call.args)
+            )
             return None
         values = [self.value(a) for a in call.args]
         given = [v for v in values if v is not None]
         if len(given) < len(values) or not all(self.agree(given[0], v) for v in given[1:]):
             return None
         if call.function == "round" and min(given[1].amounts) <= 0:
-            self._findings.tell(
-                "not-positive", "rounding needs a step above zero", (given[1].span, amount(min(given[1].amounts), ""))
+            self._findings.report(
+                "not-positive/rounding-needs-step", (given[1].span, "amounts"), amounts=amount(min(given[1].amounts), "")
             )
             return None
         work = _WORK[call.function]
@@ -150,9 +153,7 @@ class Scope:
         high = tuple(s for s, a in zip(self.sizes, value.amounts, strict=True) if not abs(a) <= LARGEST)
         if not high:
             return value
-        self._findings.tell(
-            "number-too-large", "this comes to more than any garment has", (value.span, "too large"), sizes=self.only(high)
-        )
+        self._findings.report("number-too-large", (value.span, "too-large"), sizes=self.only(high))
         return None
 
     def agree(self, one: Value, other: Value) -> bool:
@@ -160,12 +161,13 @@ class Scope:
         if one.dimension == other.dimension:
             return True
         bare = NUMBER in (one.dimension, other.dimension)
-        self._findings.tell(
+        self._findings.report(
             "mixed-units",
-            f"{one.dimension.kind} and {other.dimension.kind} do not mix",
-            (one.span, one.dimension.kind),
-            (other.span, other.dimension.kind),
-            helps=("write the bare number with its unit",) if bare else (),
+            (one.span, "sort"),
+            (other.span, "sort-2"),
+            helps=(said("write-bare-number"),) if bare else (),
+            sort=one.dimension.kind,
+            sort_2=other.dimension.kind,
         )
         return False
 
@@ -179,7 +181,7 @@ class Scope:
         shown = names if len(names) <= MOST_SHOWN else [*names[:MOST_SHOWN], "..."]
         ring = " needs ".join(f"`{n.partition(HIDDEN)[0]}`" for n in (*shown, names[0]))
         places = ((self._lets[n].span, f"`{n.partition(HIDDEN)[0]}`") for n in names[:MOST_SHOWN])
-        self._findings.tell("cyclic-let", f"{ring}: this has no end", *places)
+        self._findings.report("cyclic-let", *places, ring=ring)
 
 
 def literal(number: syntax.Number, findings: Findings) -> tuple[float, Dimension] | None:
@@ -199,11 +201,11 @@ def measured(number: syntax.Number, wanted: Dimension, what: str, findings: Find
         return None
     value, dimension = read
     if number.unit is None:
-        findings.tell("no-unit", f"{what} needs a unit", (number.span, "a bare number"), helps=(f"write it in {wanted.unit}",))
+        findings.report("no-unit/needs-unit", (number.span, "bare-number"), helps=("write",), what=what, unit=wanted.unit)
     elif dimension != wanted:
-        findings.tell("wrong-unit", f"{what}: this must be {wanted.kind}", (number.span, dimension.kind))
+        findings.report("wrong-unit/must", (number.span, "sort-2"), what=what, sort=wanted.kind, sort_2=dimension.kind)
     elif value <= 0:
-        findings.tell("not-positive", f"{what} must be more than zero", (number.span, amount(value, wanted.unit)))
+        findings.report("not-positive/must-more-zero", (number.span, "value"), what=what, value=amount(value, wanted.unit))
     else:
         return value
     return None

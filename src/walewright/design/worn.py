@@ -52,9 +52,7 @@ class Worn:
         if isinstance(amount, syntax.Along):
             at = self._place(amount.place)
             if at is not None and not at[1] and at[0] not in self.bands:
-                self.findings.tell(
-                    "no-such-edge", f"`{spoken(amount)}` names a piece and none of its edges", (amount.span, "which edge?")
-                )
+                self.findings.report("no-such-edge", (amount.span, "edge"), amount=spoken(amount))
                 return None
             return Measured("along", *at) if at is not None else None
         if not isinstance(amount, syntax.Round):
@@ -116,11 +114,6 @@ class Worn:
         if value.dimension != NUMBER or min(value.amounts) < 1:
             place: Span = value.span
             kind = value.dimension.kind if value.dimension == LENGTH else "less than its own length"
-            self.findings.tell(
-                "bad-stretch",
-                "an edge stretches to a share of its length, 100 % or more",
-                (place, kind),
-                helps=("write it as `stretches to 140 %`",),
-            )
+            self.findings.report("bad-stretch", (place, "sort"), helps=("write",), sort=kind)
             return None
         return value.amounts

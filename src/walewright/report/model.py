@@ -7,7 +7,7 @@ what is there; notes give facts; only helps propose a change.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from enum import Enum
 
@@ -73,32 +73,35 @@ class Diagnostic:
     case: str | None = None
     """Which of the messages of its code it is; empty where the code has one."""
     facts: tuple[tuple[str, Fact], ...] = ()
+    given: tuple[str, str] | None = None
+    """The option of the command line that brought in what is wrong, and the name it was given for (empty where it has none)."""
 
 
 def diagnosed(
     kind: str,
-    *labels: tuple[Span, str | Said],
+    *labels: tuple[Span, str | Said] | Label,
     notes: Iterable[str | Said] = (),
     helps: Iterable[str | Said] = (),
     severity: Severity = Severity.ERROR,
     sizes: tuple[str, ...] = (),
     changes: tuple[tuple[Change, ...], ...] = (),
-    **facts: Fact,
+    facts: Mapping[str, Fact] | None = None,
+    **more: Fact,
 ) -> Diagnostic:
     """A diagnostic of a `kind`: its code, or code/case where the code has several messages. Labels, notes and helps are given by
-    their keys in the table of words; one with facts of its own as a `Said`. All share the other `facts`."""
+    their keys in the table of words; one with facts of its own as a `Said`. All share the `facts`, which can be given by their names as well."""
     code, _, case = kind.partition("/")
     return Diagnostic(
         code,
         "",
-        tuple(Label(span, _said(text)) for span, text in labels),
+        tuple(label if isinstance(label, Label) else Label(label[0], _said(label[1])) for label in labels),
         tuple(_said(note) for note in notes),
         tuple(_said(help_) for help_ in helps),
         severity,
         sizes,
         changes,
         case,
-        tuple(facts.items()),
+        tuple({**(facts or {}), **more}.items()),
     )
 
 

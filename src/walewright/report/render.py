@@ -6,16 +6,20 @@ import json
 from collections.abc import Iterable, Mapping
 
 from walewright.report.columns import harmless, named
+from walewright.report.english import ENGLISH
 from walewright.report.excerpt import excerpt
 from walewright.report.model import Diagnostic, Severity, Span
 from walewright.report.paint import Paint
 from walewright.report.places import Source, source
+from walewright.report.wording import Language, Worded, worded
 
 MOST_PER_FILE = 10
 """Diagnostics of a file that the terminal shows whole; the rest are counted."""
 
 
-def terminal(diagnostics: Iterable[Diagnostic], sources: Mapping[str, str], *, markup: bool = False) -> str:
+def terminal(
+    diagnostics: Iterable[Diagnostic], sources: Mapping[str, str], *, markup: bool = False, language: Language = ENGLISH
+) -> str:
     """Every diagnostic with the lines it speaks of, marked; at the end how many there are. Empty for no diagnostics.
 
     `sources`: file name to its text; where a text is missing, only the name is given. Each diagnostic is shown once, and
@@ -28,7 +32,7 @@ def terminal(diagnostics: Iterable[Diagnostic], sources: Mapping[str, str], *, m
     blocks = []
     for file, group in _by_file(told).items():
         shown = _most_wanted(group)
-        blocks += [_block(d, known, paint) for d in shown]
+        blocks += [_block(d, worded(d, language), known, paint) for d in shown]
         if len(group) > len(shown):
             more = _counted([d for d in group if d not in shown])
             blocks.append(paint.faint(f"{named(file) + ': ' if file else ''}{more} more not shown"))
@@ -37,19 +41,19 @@ def terminal(diagnostics: Iterable[Diagnostic], sources: Mapping[str, str], *, m
     return "\n\n".join(blocks)
 
 
-def concise(diagnostics: Iterable[Diagnostic], sources: Mapping[str, str]) -> str:
+def concise(diagnostics: Iterable[Diagnostic], sources: Mapping[str, str], language: Language = ENGLISH) -> str:
     """A line for each diagnostic: `file:line:column: error[code]: message`, without the place where there is none."""
     known = {name: source(text) for name, text in sources.items()}
-    return "\n".join(_line(d, known) for d in unique(diagnostics))
+    return "\n".join(_line(d, worded(d, language), known) for d in unique(diagnostics))
 
 
-def as_json(diagnostics: Iterable[Diagnostic], sources: Mapping[str, str]) -> str:
+def as_json(diagnostics: Iterable[Diagnostic], sources: Mapping[str, str], language: Language = ENGLISH) -> str:
     """A JSON array of objects: code, severity, message, labels, notes, helps, sizes.
 
     A label has file, start and end (offsets in code points), text, and, where the source is given, start_line,
     start_column, end_line and end_column, counted from 1."""
     known = {name: source(text) for name, text in sources.items()}
-    return json.dumps([_object(d, known) for d in unique(diagnostics)], ensure_ascii=True, indent=2)
+    return json.dumps([_object(d, worded(d, language), known) for d in unique(diagnostics)], ensure_ascii=True, indent=2)
 
 
 def unique(diagnostics: Iterable[Diagnostic]) -> tuple[Diagnostic, ...]:
@@ -57,16 +61,16 @@ def unique(diagnostics: Iterable[Diagnostic]) -> tuple[Diagnostic, ...]:
     return tuple(dict.fromkeys(diagnostics))
 
 
-def _block(diagnostic: Diagnostic, known: Mapping[str, Source], paint: Paint) -> str:
+def _block(diagnostic: Diagnostic, words: Worded, known: Mapping[str, Source], paint: Paint) -> str:
     severity = diagnostic.severity
     head = paint.severity(f"{severity.value}[{diagnostic.code}]", severity)
-    lines = [f"{head}: {paint.strong(harmless(diagnostic.message))}"]
-    lines += excerpt(diagnostic, known, paint)
+    lines = [f"{head}: {paint.strong(harmless(words.message))}"]
+    lines += excerpt(diagnostic, words.labels, known, paint)
     if diagnostic.sizes:
         word = "size" if len(diagnostic.sizes) == 1 else "sizes"
         lines.append(_remark(f"in {word}", ", ".join(diagnostic.sizes), paint))
-    lines += [_remark("note:", note, paint) for note in diagnostic.notes]
-    lines += [_remark("help:", proposal, paint) for proposal in diagnostic.helps]
+    lines += [_remark("note:", note, paint) for note in words.notes]
+    lines += [_remark("help:", proposal, paint) for proposal in words.helps]
     return "\n".join(lines)
 
 
@@ -100,7 +104,7 @@ def _span(diagnostic: Diagnostic) -> Span:
     return diagnostic.labels[0].span if diagnostic.labels else Span("", 0, 0)
 
 
-def _line(diagnostic: Diagnostic, known: Mapping[str, Source]) -> str:
+def _line(diagnostic: Diagnostic, words: Worded, known: Mapping[str, Source]) -> str:
     span = _span(diagnostic)
     where = ""
     if span.file in known:
@@ -109,18 +113,18 @@ def _line(diagnostic: Diagnostic, known: Mapping[str, Source]) -> str:
     elif span.file:
         where = f"{named(span.file)}: "
     sizes = f" (in {', '.join(diagnostic.sizes)})" if diagnostic.sizes else ""
-    said = f"{where}{diagnostic.severity.value}[{diagnostic.code}]: {diagnostic.message}{sizes}"
+    said = f"{where}{diagnostic.severity.value}[{diagnostic.code}]: {words.message}{sizes}"
     return harmless(said.replace("\n", " "))
 
 
-def _object(diagnostic: Diagnostic, known: Mapping[str, Source]) -> dict[str, object]:
+def _object(diagnostic: Diagnostic, words: Worded, known: Mapping[str, Source]) -> dict[str, object]:
     return {
         "code": diagnostic.code,
         "severity": diagnostic.severity.value,
-        "message": diagnostic.message,
-        "labels": [_label(label.span, label.text, known) for label in diagnostic.labels],
-        "notes": list(diagnostic.notes),
-        "helps": list(diagnostic.helps),
+        "message": words.message,
+        "labels": [_label(label.span, text, known) for label, text in zip(diagnostic.labels, words.labels, strict=True)],
+        "notes": list(words.notes),
+        "helps": list(words.helps),
         "sizes": list(diagnostic.sizes),
     }
 

@@ -9,7 +9,8 @@ from __future__ import annotations
 import re
 import unicodedata
 
-from walewright.report.model import Diagnostic, Label, Span
+from walewright.report.model import Diagnostic, Span, diagnosed
+from walewright.report.said import said
 
 LONGEST = 60
 """Letters of a name; what a line of the page holds is less than twice as much."""
@@ -45,11 +46,12 @@ def name_fault(name: str, line: str, span: Span) -> Diagnostic | None:
         return None
     says, better = wrong
     sound = better if better and misspelt(better) is None and not better[0].isdigit() else ""
-    return Diagnostic(
-        "name-unreadable",
-        f"the name `{_shown(name)}` {says}",
-        (Label(_place(name, line, span), "cannot be read back from the page"),),
-        helps=(f"call it `{sound}`" if sound else "give it a name of letters, digits and single `_` between words",),
+    return diagnosed(
+        "name-unreadable/name",
+        (_place(name, line, span), "cannot-read-back"),
+        helps=(said("call", sound=sound) if sound else said("give-name-letters"),),
+        shown=_shown(name),
+        says=says,
     )
 
 
@@ -71,11 +73,12 @@ def mark_fault(word: str, span: Span) -> Diagnostic:
     mark = next(c for c in word if unicodedata.category(c).startswith("M"))
     better = unicodedata.normalize("NFKC", word)
     sound = better if misspelt(better) is None else ""
-    return Diagnostic(
-        "name-unreadable",
-        f"the name `{_shown(word)}` has U+{ord(mark):04X}, a mark that is no letter by itself",
-        (Label(span, "names have none"),),
-        helps=(f"call it `{sound}`" if sound else "give it a name of letters, digits and single `_` between words",),
+    return diagnosed(
+        "name-unreadable/name-u-mark",
+        (span, "names-none"),
+        helps=(said("call", sound=sound) if sound else said("give-name-letters"),),
+        shown=_shown(word),
+        ord=ord(mark),
     )
 
 
@@ -89,11 +92,12 @@ def tension_fault(tension: str, line: str, span: Span) -> Diagnostic | None:
     if wrong is None and "_" not in tension:
         return None
     says = wrong[0] if wrong is not None else "has `_`, which is a space on the page"
-    return Diagnostic(
-        "name-unreadable",
-        f"the tension `{_shown(tension)}` {says}",
-        (Label(_place(tension, line, span), "cannot be read back from the page"),),
-        helps=("write it as the dial has it, in digits, letters and dots",),
+    return diagnosed(
+        "name-unreadable/tension",
+        (_place(tension, line, span), "cannot-read-back"),
+        helps=("write-dial-digits",),
+        shown=_shown(tension),
+        says=says,
     )
 
 

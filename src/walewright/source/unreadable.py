@@ -8,7 +8,7 @@ from typing import Any
 
 from lark.exceptions import UnexpectedInput
 
-from walewright.report.model import Diagnostic, Label, Span
+from walewright.report.model import Diagnostic, Label, Span, diagnosed
 from walewright.report.near import near
 from walewright.source.grammar import expected, first_words, literals, parser
 from walewright.source.layout import Line
@@ -95,23 +95,22 @@ def _unknown_line(kind: str, line: Line, file: str, halt: Stop) -> Diagnostic:
     place = (Label(_place(file, line, halt), "the line begins so"),)
     elsewhere = places_of(halt.word)
     if elsewhere:
-        return Diagnostic(
-            "misplaced-line",
-            f"a line of `{halt.word}` cannot stand {PLACES[kind]}",
-            place,
-            (f"it stands {' or '.join(elsewhere)}",),
+        return diagnosed(
+            "misplaced-line", *place, notes=("stands",), word=halt.word, PLACES=PLACES[kind], elsewhere=tuple(elsewhere)
         )
     meant = near(halt.word, here)
     sample = example(kind, meant or "")
     helps = [f"`{meant}` is close"] if meant else []
     helps += [f"such a line reads `{sample}`"] if sample else []
     begins = ", ".join(f"`{begun}`" for w in sorted(here) for begun in beginnings(kind, w)) or "a name"
-    return Diagnostic(
-        "unreadable-line",
-        f"no line {PLACES[kind]} begins with `{halt.word}`",
-        place,
-        (f"lines there begin with: {begins}",),
-        tuple(helps),
+    return diagnosed(
+        "unreadable-line/line-begins",
+        *place,
+        notes=("lines-begin",),
+        helps=tuple(helps),
+        PLACES=PLACES[kind],
+        word=halt.word,
+        begins=begins,
     )
 
 
