@@ -50,9 +50,9 @@ def excerpt(diagnostic: Diagnostic, words: Sequence[str], known: Mapping[str, So
     `words`: what stands at each of its labels."""
     lines: list[str] = []
     by_file: dict[str, list[tuple[Label, str]]] = {}
-    for label, text in zip(diagnostic.labels, words, strict=True):
+    for label, said in zip(diagnostic.labels, words, strict=True):
         if label.span.file:
-            by_file.setdefault(label.span.file, []).append((label, text))
+            by_file.setdefault(label.span.file, []).append((label, said))
     for file, labels in by_file.items():
         name = named(file)
         if file not in known:
