@@ -37,8 +37,8 @@ class Said:
 
 
 Fact: TypeAlias = "str | int | float | Amount | BySize | Said | tuple[Fact, ...]"
-"""What can go into a sentence. A `str` is shown as it is: a name, or a line of the source, as its author wrote it; or it is a word of
-a closed kind ("level", "left") that the table translates where the sentence asks for a `term`."""
+"""What can go into a sentence. A `str` is shown as it is: a name, or a line of the source, as its author wrote it; or it is a word
+of a closed kind ("level", "left") that the table translates where the sentence asks for a `term`."""
 
 
 def said(key: str, **facts: Fact) -> Said:

@@ -5,8 +5,10 @@ A sentence has places for facts in braces, `{name}`, and says how each is writte
     {piece}             as it is: a name, a count, a length with its unit, lengths by size, another phrase
     {names:and}         "a, b and c"
     {names:names}       "a, b, c", the first of many and how many more there are
+    {names:and`}        the same with each in backquotes, as `or`` and `names``; one that is a phrase stays as it is
     {n:stitch|stitches} "1 stitch", "3 stitches"
-    {kind:term}         a word of a closed kind, from the language's table of terms; `terms` for its plural
+    {kind:term}         a word of a closed kind, from the language's table of terms; `terms` for its plural. In place of the word
+                        there can be a phrase, whose plural is the phrase of its key with `/many` behind it
     {flag:?yes|no}      one of two texts, by whether the fact holds; `{flag:?yes}` has nothing for no
     {x:.1f}             a number written so
 """
@@ -76,8 +78,12 @@ def worded(diagnostic: Diagnostic, language: Language) -> Worded:
     key = f"{diagnostic.code}/{diagnostic.case}" if diagnostic.case else diagnostic.code
     wording = language.wordings[key]
     facts = dict(diagnostic.facts)
+    message = _filled(wording.message, facts, language)
+    if diagnostic.given is not None:
+        option, name = diagnostic.given
+        message = phrased(Said("by-option", (("message", message), ("option", option), ("name", name))), language)
     return Worded(
-        _filled(wording.message, facts, language),
+        message,
         tuple(_text(label.text, wording.labels, facts, language) for label in diagnostic.labels),
         tuple(_text(note, wording.notes, facts, language) for note in diagnostic.notes),
         tuple(_text(help_, wording.helps, facts, language) for help_ in diagnostic.helps),
@@ -119,12 +125,13 @@ class _Filling(Formatter):
         match format_spec:
             case "":
                 return self.plain(fact)
-            case "and" | "or" if isinstance(fact, tuple):
-                return self.joined([self.plain(f) for f in fact], self.language.joined[format_spec == "or"])
-            case "names" if isinstance(fact, tuple):
-                return self.names([self.plain(f) for f in fact])
+            case "and" | "or" | "names" | "and`" | "or`" | "names`" if isinstance(fact, tuple):
+                quoted = format_spec.endswith("`")
+                return self.listed(format_spec.removesuffix("`"), [self.named(f, quoted) for f in fact])
             case "term" | "terms" if isinstance(fact, str):
                 return self.language.terms[fact][format_spec == "terms"]
+            case "term" | "terms" if isinstance(fact, Said):
+                return self.plain(fact if format_spec == "term" else Said(f"{fact.key}/many", fact.facts))
         return format(value, format_spec).replace(".", self.language.point)
 
     def plain(self, fact: Fact) -> str:
@@ -145,6 +152,12 @@ class _Filling(Formatter):
 
     def amount(self, value: float, unit: str) -> str:
         return f"{self.language.number(value)} {unit}".strip()
+
+    def named(self, fact: Fact, quoted: bool) -> str:
+        return f"`{fact}`" if quoted and isinstance(fact, str) else self.plain(fact)
+
+    def listed(self, way: str, texts: list[str]) -> str:
+        return self.names(texts) if way == "names" else self.joined(texts, self.language.joined[way == "or"])
 
     def joined(self, texts: list[str], last: str) -> str:
         return last.join((", ".join(texts[:-1]), texts[-1])) if len(texts) > 1 else "".join(texts)
