@@ -6,7 +6,9 @@ A sentence has places for facts in braces, `{name}`, and says how each is writte
     {names:and}         "a, b and c"
     {names:names}       "a, b, c", the first of many and how many more there are
     {names:and`}        the same with each in backquotes, as `or`` and `names``; one that is a phrase stays as it is
-    {n:stitch|stitches} "1 stitch", "3 stitches"
+    {n:stitch|stitches} "1 stitch", "3 stitches"; with a `#` for the number where it does not stand first, or not in both:
+                        {n:a stitch|# stitches}
+    {names:/ needs }    "a needs b needs c": the text between them; as "`/ needs " each in backquotes, as "term/ needs " each a term
     {kind:term}         a word of a closed kind, from the language's table of terms; `terms` for its plural. In place of the word
                         there can be a phrase, whose plural is the phrase of its key with `/many` behind it
     {flag:?yes|no}      one of two texts, by whether the fact holds; `{flag:?yes}` has nothing for no
@@ -81,7 +83,8 @@ def worded(diagnostic: Diagnostic, language: Language) -> Worded:
     message = _filled(wording.message, facts, language)
     if diagnostic.given is not None:
         option, name = diagnostic.given
-        message = phrased(Said("by-option", (("message", message), ("option", option), ("name", name))), language)
+        key = "by-option-of" if name else "by-option"
+        message = phrased(Said(key, (("message", message), ("option", option), ("name", name))), language)
     return Worded(
         message,
         tuple(_text(label.text, wording.labels, facts, language) for label in diagnostic.labels),
@@ -119,9 +122,13 @@ class _Filling(Formatter):
         if format_spec.startswith("?"):
             yes, _, no = format_spec[1:].partition("|")
             return yes if fact else no
+        if "/" in format_spec and isinstance(fact, tuple):
+            way, _, between = format_spec.partition("/")
+            return between.join(self.format_field(f, way) if way == "term" else self.named(f, way == "`") for f in fact)
         if "|" in format_spec:
             one, _, many = format_spec.partition("|")
-            return f"{self.plain(fact)} {one if fact == 1 else many}"
+            text = one if fact == 1 else many
+            return text.replace("#", self.plain(fact)) if "#" in format_spec else f"{self.plain(fact)} {text}"
         match format_spec:
             case "":
                 return self.plain(fact)
