@@ -18,6 +18,8 @@ TAKES = {
 """By kind of cell: the ways that the loops it takes have gone."""
 PASSES_ON = {RIGHTWARDS: "from left", LEFTWARDS: "from right"}
 """Kind of cell in the middle of a run of moves: a loop came, and its own went on."""
+ENDS_ON = {RIGHTWARDS: "two from left", LEFTWARDS: "two from right"}
+"""Kind of cell at the end of a run of moves: two loops lie there."""
 SIDE = {RIGHTWARDS: "right", LEFTWARDS: "left"}
 
 
@@ -119,7 +121,7 @@ class _Row:
             "nowhere",
             helps=("draw-taker",),
             side=SIDE[way],
-            taker=self.drawn.symbol_for("two " + PASSES_ON[way]),
+            taker=self.drawn.symbol_for(ENDS_ON[way]),
         )
 
     def _tool(self, hole: int, way: int) -> None:
