@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from shaped import HEAD, design, front, piece, told, understood
 
+from tests.design.shaped import HEAD, design, front, piece, told, understood
 from walewright.report.english import in_english
 from walewright.report.model import Severity
 

@@ -10,7 +10,7 @@ from functools import cache
 from pathlib import Path
 from string import Formatter
 
-from code_tree import modules, stage, tree
+from tests.laws.code_tree import modules, stage, tree
 
 NOTHING: frozenset[str] = frozenset()
 CELL = frozenset({"cell"})

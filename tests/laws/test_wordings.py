@@ -11,9 +11,9 @@ from functools import cache
 from pathlib import Path
 
 import pytest
-from code_tree import PACKAGE, dotted, stage
-from reported import GROUPS, Report, fields_of, literals, named_kinds, of_package, phrases, reports, sources, wordy
 
+from tests.laws.code_tree import PACKAGE, dotted, stage
+from tests.laws.reported import GROUPS, Report, fields_of, literals, named_kinds, of_package, phrases, reports, sources, wordy
 from walewright.report.codes import CODES
 from walewright.report.english import ENGLISH
 from walewright.report.wording import Wording
