@@ -19,6 +19,7 @@ from tests.docs.blocks import SOUND, blocks
 from walewright import pipeline
 from walewright.cli.sources import shipped
 from walewright.design import Changes
+from walewright.report.english import in_english
 
 ROOT = Path(__file__).resolve().parents[2]
 FAULTS = ("bed-refuses", "knitted-otherwise", "lace-unpaired", "words-")
@@ -107,7 +108,8 @@ def main() -> None:
         changes = one_size(made, chance)
         try:
             outcome = pipeline.compile(made, "variant.wale", data, changes)
-            faults = [f"{d.code}: {d.message} {d.notes[-1:]}" for d in outcome.diagnostics if d.code.startswith(FAULTS)]
+            bad = [d for d in outcome.diagnostics if d.code.startswith(FAULTS)]
+            faults = [f"{d.code}: {in_english(d).message} {in_english(d).notes[-1:]}" for d in bad]
             proven += outcome.proven
         except Exception as fault:
             faults = [f"exception {type(fault).__name__}: {fault}"]

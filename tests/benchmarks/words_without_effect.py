@@ -27,6 +27,7 @@ from walewright.cli.sources import shipped
 from walewright.cli.text_copy import text_copy
 from walewright.design import Changes
 from walewright.pages.model import PageOptions
+from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Severity
 from walewright.world import shipped_names, shipped_text
 
@@ -239,7 +240,7 @@ Told = tuple[tuple[str, str, tuple[str, ...]], ...]
 
 def _told(diagnostics: tuple[Diagnostic, ...]) -> Told:
     """What is told, without the places, which move when a line is taken out."""
-    return tuple((d.code, d.message, tuple(label.text for label in d.labels)) for d in diagnostics)
+    return tuple((d.code, in_english(d).message, in_english(d).labels) for d in diagnostics)
 
 
 class Compiled:

@@ -12,6 +12,7 @@ from tests.draws import draws
 from tests.whole.garment import BEDS, SHIPPED, proven_or_true, regraded, tidewrack
 from walewright.design import Changes
 from walewright.pipeline import compile, from_design
+from walewright.report.english import in_english
 from walewright.report.model import Severity
 from walewright.solve.changed import changed
 
@@ -55,7 +56,7 @@ def test_helps_that_are_followed_lead_to_a_proven_pattern() -> None:
 def test_simple_increases_at_the_carriage_side_are_proven_too() -> None:
     simple = tidewrack().replace(", fashioned 2 in", "")
     outcome = compile(simple, "tidewrack.wale", SHIPPED, Changes(sizes=("XS", "L", "4X")))
-    assert outcome.proven, [d.message for d in outcome.diagnostics]
+    assert outcome.proven, [in_english(d).message for d in outcome.diagnostics]
     assert "at the carriage side" in outcome.plain_text.split("Sleeve (knit 2)")[1]
 
 
@@ -81,4 +82,4 @@ def test_any_tension_body_and_bed(stitches: float, rows: float, bed: str, bust: 
     else:
         # Another body may break the pattern's own requirements too; every refusal still has to say how to mend it.
         assert outcome.diagnostics
-        assert all(d.helps for d in outcome.diagnostics if d.severity.value == "error")
+        assert all(in_english(d).helps for d in outcome.diagnostics if d.severity.value == "error")

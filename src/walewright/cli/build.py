@@ -15,7 +15,7 @@ from walewright.cli.each import each
 from walewright.cli.outputs import product_names, unfit_outputs
 from walewright.cli.sources import unfit_names
 from walewright.report.columns import named
-from walewright.report.model import Diagnostic, Label, Severity, Span
+from walewright.report.model import Diagnostic, Severity, Span, diagnosed
 
 if TYPE_CHECKING:
     from walewright.pipeline import Outcome
@@ -90,10 +90,4 @@ def _render(
 
 
 def _doubt(file: str, warning: str) -> Diagnostic:
-    return Diagnostic(
-        "page-printer",
-        f"the page printer warns: {warning}",
-        (Label(Span(file, 0, 0)),),
-        helps=("look at the PDF before you give it away",),
-        severity=Severity.WARNING,
-    )
+    return diagnosed("page-printer", (Span(file, 0, 0), ""), helps=("look-pdf-before",), severity=Severity.WARNING, warning=warning)

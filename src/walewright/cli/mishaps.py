@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from walewright.cli import console
 from walewright.report.columns import named
-from walewright.report.model import Diagnostic
+from walewright.report.model import Diagnostic, diagnosed
 
 BUG = 70
 """Exit code of a fault of the compiler itself (EX_SOFTWARE of sysexits.h)."""
@@ -26,12 +26,7 @@ def told(fault: Exception, doing: str) -> int:
 def lost(fault: console.OutputLost) -> int:
     """Say that standard output is lost, and what was done all the same; returns the exit code."""
     notes = (f"done before that: {fault.done}",) if fault.done else ()
-    found = Diagnostic(
-        "output-lost",
-        f"standard output cannot be written: {fault.reason}",
-        notes=notes,
-        helps=("send it to a file or a terminal that can be written to",),
-    )
+    found = diagnosed("output-lost", notes=notes, helps=("send-file-terminal",), reason=fault.reason)
     console.report((found,), {})
     return 1
 
@@ -40,18 +35,18 @@ def _of_the_world(fault: Exception, doing: str) -> Diagnostic | None:
     match fault:
         case MemoryError():
             helps = ("close other programs, or build fewer sizes at a time with --size",)
-            return Diagnostic("memory-exhausted", f"memory ran out while {doing}; nothing was written for it", helps=helps)
+            return diagnosed("memory-exhausted/memory-ran-out", helps=helps, doing=doing)
         case RecursionError():
             helps = ("make expressions, or what refers to one another, less deep",)
             message = f"what is written there goes deeper than can be followed: the stack ran out while {doing}"
-            return Diagnostic("memory-exhausted", f"{message}; nothing was written for it", helps=helps)
+            return diagnosed("memory-exhausted/nothing-was-written", helps=helps, message=message)
         case ImportError() | FileNotFoundError():
             helps = ("install it again, with the packages that the README names; or, where memory is short, free some",)
             message = f"a part of the installation cannot be loaded while {doing}: {_short(_first_cause(fault))}"
             return Diagnostic("installation-incomplete", message, helps=helps)
         case OSError():
             helps = ("see what the system's words say about it, and run the command again",)
-            return Diagnostic("system-refused", f"the system refused something while {doing}: {_short(fault)}", helps=helps)
+            return diagnosed("system-refused", helps=helps, doing=doing, short=_short(fault))
         case _:
             return None
 

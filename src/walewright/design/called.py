@@ -7,6 +7,7 @@ from collections.abc import Iterable, Mapping
 
 from walewright.design.findings import Findings, near_help
 from walewright.report.near import near
+from walewright.report.said import said
 
 
 def folded(name: str) -> str:
@@ -25,25 +26,24 @@ def meant(name: str, known: Mapping[str, Iterable[str]]) -> tuple[str, ...]:
     )
 
 
-def look_up(name: str, known: Mapping[str, Iterable[str]], what: str, option: str, findings: Findings) -> str | None:
-    """The one that is meant; None when there is none, or more than one, which is told with the `option` it came by."""
+def look_up(name: str, known: Mapping[str, Iterable[str]], what: str, given: tuple[str, str], findings: Findings) -> str | None:
+    """The one that is meant; None when there is none, or more than one, which is reported with the option it was `given` by."""
     found = meant(name, known)
     if len(found) == 1:
         return found[0]
     if found:
-        findings.tell(
-            "unknown-name",
-            f"`{name}` may be {' or '.join(f'`{f}`' for f in found)} ({option})",
-            helps=("write it as the source does",),
-        )
+        findings.report("unknown-name/several", helps=("as-in-source",), given=given, name=name, meant=found)
         return None
     named = {other: k for k, others in known.items() for other in (k, *(o for o in others if o))}
     close = near(name, named)
-    helps = near_help(name, known) or ((f"`{close}` is close: it is `{named[close]}`",) if close else ())
-    findings.tell(
-        "unknown-name",
-        f"no {what} is called `{name}` ({option})",
-        notes=(f"{what}s here: {', '.join(known)}",) if known else (f"there is no {what} here",),
-        helps=helps or ("`walewright choices` lists what can be given, with its names",),
+    helps = near_help(name, known) or ((said("close-as", close=close, own=named[close]),) if close else ())
+    findings.report(
+        "unknown-name/given",
+        notes=("here" if known else "none-here",),
+        helps=helps or ("choices",),
+        given=given,
+        what=what,
+        name=name,
+        known=tuple(known),
     )
     return None

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 from walewright.design.findings import Findings
 from walewright.report.model import Severity
+from walewright.report.said import said
 from walewright.source import syntax
 
 TABLES = ("baby", "child", "youth")
@@ -21,6 +22,7 @@ CAUTIONS = (
     "European Union: no drawstring with free ends in the head and neck area from 7 to 14 years (same source)",
 )
 """Published limits that bear on knitted garments; the rules where a garment is sold come first."""
+LIMITS = tuple(said("shown", shown=caution) for caution in CAUTIONS)
 
 
 def table_of_children(sizes: syntax.Sizes) -> syntax.SizeRow | None:
@@ -29,25 +31,18 @@ def table_of_children(sizes: syntax.Sizes) -> syntax.SizeRow | None:
 
 
 def look_after(row: syntax.SizeRow, pieces: Iterable[syntax.Piece], cords: Iterable[syntax.Cord], findings: Findings) -> None:
-    """Tells of cords and hoods of a garment for children; `row` is what makes it one."""
-    why = (row.span, f"sizes from the table `{row.table}`")
+    """Reports cords and hoods of a garment for children; `row` is what makes it one."""
+    why = (row.span, said("sizes-from", table=row.table or ""))
     for cord in cords:
-        findings.tell(
-            "cord-on-child",
-            f"a cord is drawn through `{cord.piece}`, and the garment is for children",
-            (cord.span, "a cord"),
-            why,
-            notes=CAUTIONS,
-            helps=("leave the cord out: a button, a rib or elastic closes as well",),
-        )
+        findings.report("cord-on-child", (cord.span, "cord"), why, notes=LIMITS, helps=("leave-out",), piece=cord.piece)
     for piece in pieces:
         if piece.purpose == "hood":
-            findings.tell(
+            findings.report(
                 "hood-on-child",
-                f"`{piece.name}` is a hood, and the garment is for children",
-                (piece.span, "as hood"),
+                (piece.span, "hood"),
                 why,
-                notes=("a hood can catch and hold a child by the neck", *CAUTIONS),
-                helps=("let nothing be drawn through it, and let it be no larger than the head needs",),
+                notes=("catches", *LIMITS),
+                helps=("draw-nothing",),
                 severity=Severity.WARNING,
+                piece=piece.name,
             )

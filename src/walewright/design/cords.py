@@ -26,13 +26,13 @@ def drawn_through(
         piece = pieces.get(cord.piece) if cord is not None else None
         if cord is None or piece is None or any(_channels(piece, hung, *made)):
             continue
-        findings.tell(
+        findings.report(
             "cord-through-nothing",
-            f"a cord is drawn through `{piece.name}`, which has nothing to draw it through",
-            (cord.origin.span, "a cord"),
-            (piece.origin.span, "no folded edging, no hole, no slot"),
-            helps=("give the piece a folded edging, buttonholes or a row of eyelets, or leave the cord out",),
+            (cord.origin.span, "cord"),
+            (piece.origin.span, "folded-edging-hole"),
+            helps=("give-piece-folded",),
             severity=Severity.WARNING,
+            name=piece.name,
         )
 
 

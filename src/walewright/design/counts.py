@@ -12,6 +12,7 @@ import re
 
 from walewright.design.findings import Findings
 from walewright.report.model import Span
+from walewright.report.said import Said
 from walewright.source import syntax
 
 DIRECT = {"tex": 1.0, "dtex": 10.0, "denier": 9.0}
@@ -27,7 +28,7 @@ MOST_PLIES = 24
 COUNT = re.compile(r"(\d+(?:\.\d+)?)(?:/(\d+(?:\.\d+)?))?")
 
 
-def tex(count: syntax.YarnCount, owner: str, span: Span, findings: Findings) -> float | None:
+def tex(count: syntax.YarnCount, owner: Said, span: Span, findings: Findings) -> float | None:
     """Grams to 1000 m of the whole yarn, its plies together; None when told why not."""
     system = next((s for s in SYSTEMS if s.casefold() == count.system.casefold()), None)
     if system is None:
@@ -36,23 +37,31 @@ def tex(count: syntax.YarnCount, owner: str, span: Span, findings: Findings) -> 
     found = COUNT.fullmatch(count.text.strip())
     parts = found and _parts(found)
     if parts is None or parts[0] <= 0:
-        findings.tell(
-            "bad-yarn-count",
-            f"`{count.text} {count.system}` is no count of {owner}",
-            (span, "this count"),
-            notes=(f"the plies are a whole number from 1 to {MOST_PLIES}",),
-            helps=("write the count, or the count and the plies with a stroke between, such as `2/28 Nm`",),
+        findings.report(
+            "bad-yarn-count/unreadable",
+            (span, "count"),
+            notes=("plies",),
+            helps=("write",),
+            text=count.text,
+            system=count.system,
+            owner=owner,
+            most=MOST_PLIES,
         )
         return None
     single, plies = parts
     whole = plies * (single / DIRECT[system] if system in DIRECT else INDIRECT[system] / single)
     if not FINEST_TEX <= whole <= COARSEST_TEX:
-        findings.tell(
-            "bad-yarn-count",
-            f"the count of {owner} comes to {whole:.4g} g to 1000 m",
-            (span, f"{count.text} {count.system}"),
-            notes=(f"{FINEST_TEX:g} to {COARSEST_TEX:g} g to 1000 m can be meant",),
-            helps=("look at the system, and at which number is which",),
+        findings.report(
+            "bad-yarn-count/out-of-range",
+            (span, "here"),
+            notes=("possible",),
+            helps=("look",),
+            owner=owner,
+            tex=whole,
+            text=count.text,
+            system=count.system,
+            finest=FINEST_TEX,
+            coarsest=COARSEST_TEX,
         )
         return None
     return whole

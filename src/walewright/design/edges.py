@@ -14,6 +14,7 @@ from walewright.design.places import NOT_NEGATIVE, POSITIVE, concerned
 from walewright.design.rates import rate_of, rows_enough
 from walewright.design.ways import shaping_way
 from walewright.report.model import Span
+from walewright.report.said import Said, said
 from walewright.source import syntax
 
 PATHS_KNOWN = ("straight", "slope", "curve", "arch", "steps", "rate")
@@ -28,7 +29,7 @@ class Tracing:
     """What edges are traced on: the outline of a piece, or the gap of an opening in it (`gap`), from level `first` to `last`."""
 
     piece: str
-    what: str
+    what: Said
     path: str
     """Beginning of the origins' paths."""
     levels: tuple[Level, ...]
@@ -130,7 +131,7 @@ def _at_rate(node: syntax.Edge, between: tuple[int, int], way: Way, now: Sides, 
     """The sides after a statement that says so many stitches every so many rows."""
     place, nothing = on.cloth.place, tuple(0.0 for _ in on.sizes)
     rate = rate_of(node, way, on.cloth, on.machine, on.gap, between[0] == 0)
-    cast_off = nothing if node.cast_off is None else place.across(node.cast_off, "what is cast off", NOT_NEGATIVE)
+    cast_off = nothing if node.cast_off is None else place.across(node.cast_off, said("cast-off"), NOT_NEGATIVE)
     if rate is None or cast_off is None:
         return None
     if not rows_enough(node, rate, *between, on.cloth):
@@ -146,12 +147,7 @@ def _cast_off_inwards(node: syntax.Edge, on: Tracing) -> bool:
     """Tells of an edge that goes out behind what it casts off."""
     if isinstance(node.by, syntax.Negative) != on.gap:
         return True
-    on.findings.tell(
-        "cast-off-too-wide",
-        f"stitches are cast off, and the edge moves out to `{node.to_level}`",
-        (node.span, "cast off, and then out"),
-        helps=("leave out what is cast off",),
-    )
+    on.findings.report("cast-off-too-wide/rate-outwards", (node.span, "then-out"), helps=("leave-out",), to_level=node.to_level)
     return False
 
 
@@ -163,13 +159,16 @@ def _may_come(node: syntax.Edge, to: int, which: tuple[str, ...], now: Sides, on
     come = now[which[0]].level
     if come < to <= on.last:
         return True
-    on.findings.tell(
+    on.findings.report(
         "edge-goes-down" if to <= come else "edge-past-opening",
-        f"the edge has already come to `{names[come]}`, which is not below `{node.to_level}`"
-        if to <= come
-        else f"{on.what} ends at `{names[on.last]}`, below `{node.to_level}`",
-        (node.span, f"to `{node.to_level}`"),
-        notes=(f"levels of piece `{on.piece}` from the start up: {', '.join(names)}",),
+        (node.span, "to"),
+        notes=("levels",),
+        what=on.what,
+        reached=names[come],
+        end=names[on.last],
+        to_level=node.to_level,
+        piece=on.piece,
+        levels=tuple(names),
     )
     return False
 
@@ -178,12 +177,11 @@ def _together(span: Span, reached: set[int], now: Sides, on: Tracing) -> bool:
     if len(reached) == 1:
         return True
     names = [level.name for level in on.levels]
-    on.findings.tell(
+    on.findings.report(
         "edges-apart",
-        "this moves both edges, and they have come to different levels",
-        (span, "both edges from here"),
-        notes=tuple(f"the {side} edge has come to `{names[now[side].level]}`" for side in SIDES),
-        helps=("write `left edge` and `right edge` apart",),
+        (span, "both"),
+        notes=tuple(said("reached", side=side, level=names[now[side].level]) for side in SIDES),
+        helps=("write-apart",),
     )
     return False
 
@@ -204,26 +202,26 @@ def _across(node: syntax.Across, now: Sides, on: Tracing) -> Sides | None:
     names = [level.name for level in on.levels]
     come = now["left"].level
     if come != at:
-        below, above = f"lead both edges to `{node.level}` before it", f"write it before the run that passes `{node.level}`"
-        proposal = below if come < at else above
-        findings.tell(
+        findings.report(
             "across-elsewhere",
-            f"the edges have come to `{names[come]}`, and the width is changed across at `{node.level}`",
-            (node.span, f"at `{node.level}`"),
-            helps=(proposal,),
+            (node.span, "at"),
+            helps=("lead-there" if come < at else "write-before",),
+            reached=names[come],
+            level=node.level,
         )
         return None
     earlier = now["left"].runs[-1:]
     if earlier and earlier[0].path == "across":
-        findings.tell(
-            "repeated-statement",
-            f"the width of piece `{on.piece}` is changed across at `{node.level}` twice",
-            (node.span, "here again"),
-            (earlier[0].origin.span, "first here"),
+        findings.report(
+            "repeated-statement/across",
+            (node.span, "again"),
+            (earlier[0].origin.span, "first"),
+            piece=on.piece,
+            level=node.level,
         )
         return None
     place = on.cloth.at(at)
-    width = place.across(node.width, f"the width of piece `{on.piece}` across at `{node.level}`", POSITIVE)
+    width = place.across(node.width, said("width-across", piece=on.piece, level=node.level), POSITIVE)
     if width is None:
         return None
     least, most = (tuple(a + b for a, b in zip(*e, strict=True)) for e in _ends(now))
@@ -233,16 +231,18 @@ def _across(node: syntax.Across, now: Sides, on: Tracing) -> Sides | None:
     if far:
         more = bool(doubled)
         bound = tuple(2 * h for h in most) if more else tuple(w / 2 for w in least)
-        findings.tell(
+        findings.report(
             "across-too-far",
-            f"the width of piece `{on.piece}` is {'more than doubled' if more else 'less than halved'} across at `{node.level}`",
-            (node.span, f"to {place.per_size(width)}"),
-            notes=(
-                f"the piece is {place.per_size(least)} wide below",
-                "two loops go on a needle at most, and every second needle is left empty at most",
-            ),
-            helps=(f"write {'at most' if more else 'at least'} {concerned(on.sizes, bound, far)}",),
+            (node.span, "to"),
+            notes=("below", "loops"),
+            helps=("write",),
             sizes=place.scope.only(far),
+            piece=on.piece,
+            more=bool(more),
+            level=node.level,
+            width=place.per_size(width),
+            least=place.per_size(least),
+            bound=concerned(on.sizes, bound, far),
         )
         return None
     low = tuple((w - m) / 2 for w, m in zip(width, most, strict=True))
@@ -268,11 +268,12 @@ def _ends(now: Sides) -> tuple[tuple[PerSize, PerSize], tuple[PerSize, PerSize]]
 def _rows_to_cast_off(node: syntax.Edge, on: Tracing) -> bool:
     """Tells of a cast-off at the start: what is cast on and closed at once is no part of the piece."""
     first = on.levels[0].name
-    on.findings.tell(
+    on.findings.report(
         "cast-off-at-start",
-        f"stitches of {on.what} are cast off at `{first}`, where no row is knitted yet",
-        (node.cast_off.span if node.cast_off is not None else node.span, "cast off at the start"),
-        helps=("start the piece that much narrower", "or lead the edge straight to a level above the start first"),
+        (node.cast_off.span if node.cast_off is not None else node.span, "at-start"),
+        helps=("narrower", "straight-first"),
+        what=on.what,
+        first=first,
     )
     return False
 
@@ -281,7 +282,7 @@ def _cast_off(node: syntax.Edge, change: PerSize, on: Tracing) -> PerSize | None
     if node.cast_off is None:
         return tuple(0.0 for _ in change)
     place = on.cloth.place
-    cast_off = place.across(node.cast_off, "what is cast off", NOT_NEGATIVE)
+    cast_off = place.across(node.cast_off, said("cast-off"), NOT_NEGATIVE)
     if cast_off is None:
         return None
     inwards = tuple(c * on.inwards for c in change)
@@ -292,13 +293,16 @@ def _cast_off(node: syntax.Edge, change: PerSize, on: Tracing) -> PerSize | None
         return None
     if over:
         excess = tuple(c - max(by, 0.0) for c, by in zip(cast_off, inwards, strict=True))
-        place.findings.tell(
-            "cast-off-too-wide",
-            f"more is cast off than the edge moves in to `{node.to_level}`",
-            (node.span, f"cast off {place.per_size(cast_off)}"),
-            notes=(f"the edge moves in by {place.per_size(inwards)}",),
-            helps=(f"cast off {concerned(on.sizes, excess, over)} less",),
+        place.findings.report(
+            "cast-off-too-wide/more-than-edge",
+            (node.span, "cast-off"),
+            notes=("moves",),
+            helps=("less",),
             sizes=place.scope.only(over),
+            to_level=node.to_level,
+            cast_off=place.per_size(cast_off),
+            inwards=place.per_size(inwards),
+            excess=concerned(on.sizes, excess, over),
         )
         return None
     return cast_off
@@ -308,17 +312,12 @@ def _at_once_is_inwards(node: syntax.Edge, moved: Move, on: Tracing) -> bool:
     if node.at_once == 1:
         return True
     if node.at_once != 2:
-        on.findings.tell("absurd-count", "one stitch or two are moved at once", (node.span, f"{node.at_once} at once"))
+        on.findings.report("absurd-count/at-once", (node.span, "once"), at_once=node.at_once)
         return False
     ends = (moved.change, moved.most or moved.change)
     out = tuple(s for s, *by in zip(on.sizes, *ends, strict=True) if any(c * on.inwards < -1e-9 for c in by))
     if out:
-        on.findings.tell(
-            "two-at-once-outwards",
-            f"the edge to `{node.to_level}` moves outwards, and two stitches at once can only be taken in",
-            (node.span, "two at once"),
-            sizes=on.cloth.place.scope.only(out),
-        )
+        on.findings.report("two-at-once-outwards", (node.span, "two"), sizes=on.cloth.place.scope.only(out), to_level=node.to_level)
     return not out
 
 
@@ -344,16 +343,16 @@ def _not_too_flat(node: syntax.Edge, moved: Move, cast_off: PerSize, way: Way, b
     if not over:
         return True
     place = on.cloth.place
-    on.findings.tell(
+    on.findings.report(
         "slope-too-flat",
-        f"the edge to `{node.to_level}` moves by more stitches than its rows allow",
-        (node.span, f"by {place.per_size(tuple(abs(c) for c in moved.change))} over {place.per_size(rows, 'rows')}"),
-        helps=(
-            f"move it {concerned(on.sizes, tuple(wide), over)} less",
-            f"or set `{node.to_level}` {concerned(on.sizes, tuple(tall), over)} higher",
-            *other_ways(node, moved.change, rows, on.gap),
-        ),
+        (node.span, "over"),
+        helps=("move-less", "set-higher", *other_ways(node, moved.change, rows, on.gap)),
         sizes=place.scope.only(over),
+        to_level=node.to_level,
+        change=place.per_size(tuple(abs(c) for c in moved.change)),
+        rows=place.per_size(rows, "rows"),
+        wide=concerned(on.sizes, tuple(wide), over),
+        tall=concerned(on.sizes, tuple(tall), over),
     )
     return False
 
@@ -363,17 +362,14 @@ def _check_names(edges: tuple[syntax.Edge, ...], on: Tracing) -> None:
     findings = on.findings
     for node in edges:
         if node.called and on.gap:
-            findings.tell(
-                "named-in-opening",
-                f"the edges of {on.what} go by its own name",
-                (node.span, f"called `{node.called}`"),
-            )
+            findings.report("named-in-opening", (node.span, "called"), what=on.what, called=node.called)
         elif node.called in NAMED_ALWAYS:
-            findings.tell(
-                "reserved-name",
-                f"every piece has an edge `{node.called}` already",
-                (node.span, "called so here"),
-                notes=(f"kept names: {', '.join(NAMED_ALWAYS)}",),
+            findings.report(
+                "reserved-name/called-edge",
+                (node.span, "here"),
+                notes=("kept",),
+                name=node.called,
+                kept=NAMED_ALWAYS,
             )
     twice: set[Span] = set()
     for side in SIDES:

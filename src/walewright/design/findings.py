@@ -8,19 +8,18 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from typing import TypeVar
 
 from walewright.design.lookalikes import skeleton
-from walewright.report.model import NOWHERE, Diagnostic, Label, Severity, Span
+from walewright.report.model import NOWHERE, Diagnostic, Label, Severity, Span, diagnosed
 from walewright.report.near import near
+from walewright.report.said import Amount, Fact, Said, said
 from walewright.source import syntax
 
 T = TypeVar("T")
 
-MOST_KNOWN = 20
-"""Names that are listed where one is not known."""
 MOST_PROPOSED = 50
 """Unknown names that are compared with those that are known; a report shows fewer, and each takes time."""
 MOST_SHOWN = 3
@@ -42,38 +41,46 @@ class Findings:
 
     def __init__(self, broken: Iterable[syntax.Broken] = ()) -> None:
         self._told: list[Diagnostic] = []
-        self._unknown: dict[tuple[str, str], int] = {}
-        self._alike: set[tuple[str, str, str]] = set()
+        self._unknown: dict[tuple[str | Said, str], int] = {}
+        self._alike: set[tuple[str | Said, str, str]] = set()
         self._lost = {word for b in broken for word in re.findall(r"\w+", b.text)}
 
-    def tell(
+    def report(
         self,
-        code: str,
-        message: str,
-        *labels: tuple[Span, str],
-        notes: tuple[str, ...] = (),
-        helps: tuple[str, ...] = (),
+        kind: str,
+        /,
+        *labels: tuple[Span, str | Said],
+        notes: Iterable[str | Said] = (),
+        helps: Iterable[str | Said] = (),
         sizes: tuple[str, ...] = (),
         severity: Severity = Severity.ERROR,
+        given: tuple[str, str] | None = None,
+        facts: Mapping[str, Fact] | None = None,
+        **more: Fact,
     ) -> None:
-        self._told.append(Diagnostic(code, message, _places(labels), notes, helps, severity, sizes))
+        """A diagnostic as by `diagnosed`; a place within a shape is shown with the place where the shape is used."""
+        made = diagnosed(
+            kind, *labels, notes=notes, helps=helps, severity=severity, sizes=sizes, facts={**(facts or {}), **more}, given=given
+        )
+        self._told.append(replace(made, labels=_places(made.labels)))
 
-    def tell_of(self, others: Findings, option: str) -> None:
-        """Everything that was reported of a knitter's text, with the option it came by and without a place in the source."""
-        self._told += (replace(d, message=f"{d.message} ({option})", labels=()) for d in others._told)
+    def take(self, others: Findings, option: str, name: str) -> None:
+        """Everything that was found in a knitter's text, with the option and the name that it was given by, and without a place in
+        the source."""
+        self._told += (replace(d, labels=(), given=(option, name)) for d in others._told)
 
-    def idle(self, node: syntax.Node, field: str, why: str, help_: str) -> None:
-        """The option that fills this field of a node means nothing where it stands. Of a shape's statement nothing is told: what is
-        idle at one use of it means something at another."""
+    def idle(self, node: syntax.Node, field: str, why: Said, help_: Said) -> None:
+        """The option that fills this field of a node means nothing where it stands, for the reason `why`. Of a shape's statement
+        nothing is reported: what is idle at one use of it means something at another."""
         place = node.place_of(field)
         if place is not None and not isinstance(place, Used):
-            self.tell("without-effect", f"this changes nothing: {why}", (place, "without effect"), helps=(help_,))
+            self.report("without-effect", (place, "here"), helps=(help_,), why=why)
 
     def lose(self, name: str) -> None:
         """From now on, nothing more is said of a name that is not known: why it is not has been told."""
         self._lost.add(name)
 
-    def unknown(self, what: str, name: str, span: Span, names: Iterable[str], code: str = "unknown-name") -> None:
+    def unknown(self, what: str | Said, name: str, span: Span, names: Iterable[str], code: str = "unknown-name") -> None:
         """`name` is none of the `names` of that kind."""
         if name in self._lost:
             return
@@ -81,43 +88,40 @@ class Findings:
             # A name is mistyped, or its definition is missing, once; where else it stands is part of the same message.
             at = self._unknown[what, name]
             if span != NOWHERE and len(self._told[at].labels) < MOST_PLACES:
-                labels = dict.fromkeys((*self._told[at].labels, *_places(((span, "here too"),))))
+                labels = dict.fromkeys((*self._told[at].labels, *_places((Label(span, said("here-too")),))))
                 self._told[at] = replace(self._told[at], labels=tuple(labels))
             return
         self._unknown[what, name] = len(self._told)
         known = tuple(names) if len(self._unknown) <= MOST_PROPOSED else None
-        self.tell(
+        self.report(
             code,
-            f"no {what} is called `{name}`",
-            (span, "not known"),
-            notes=() if known is None else (f"known here: {listed(known)}" if known else f"there is no {what} here",),
+            (span, "here"),
+            notes=() if known is None else ("known",) if known else ("nothing",),
             helps=near_help(name, known or ()),
+            what=what,
+            name=name,
+            known=known or (),
         )
 
-    def look_up(self, what: str, name: str, span: Span, known: Mapping[str, T | None]) -> T | None:
+    def look_up(self, what: str | Said, name: str, span: Span, known: Mapping[str, T | None]) -> T | None:
         """The thing called `name`, or None: not there (told now) or there but not understood (told before)."""
         if name not in known:
             self.unknown(what, name, span, known)
             return None
         return known[name]
 
-    def once(self, what: str, named: Iterable[tuple[str, Span]]) -> None:
+    def once(self, what: str | Said, named: Iterable[tuple[str, Span]]) -> None:
         """Tells of every name that is given a second time, or that looks like another."""
         first: dict[str, Span] = {}
         given = tuple(named)
         self.alike(what, given)
         for name, span in given:
             if name in first:
-                self.tell(
-                    "repeated-name",
-                    f"`{name}` is the name of two {what}s",
-                    (span, "here again"),
-                    (first[name], "first here"),
-                )
+                self.report("repeated-name", (span, "again"), (first[name], "first"), name=name, what=what)
             else:
                 first[name] = span
 
-    def alike(self, what: str, named: Iterable[tuple[str, Span]]) -> None:
+    def alike(self, what: str | Said, named: Iterable[tuple[str, Span]]) -> None:
         """Tells of every name that looks like another one of its kind. A pair is told once, wherever it stands again."""
         first: dict[str, tuple[str, Span]] = {}
         for name, span in named:
@@ -125,28 +129,25 @@ class Findings:
             if known == name or (what, known, name) in self._alike:
                 continue
             self._alike.add((what, known, name))
-            self.tell(
+            self.report(
                 "names-look-alike",
-                f"the {what}s `{known}` and `{name}` look alike, and are two",
-                (span, f"`{name}`"),
-                (at, f"`{known}`"),
+                (span, "this"),
+                (at, "that"),
                 notes=_unlike(known, name),
-                helps=("give one of them another name, or write the same name in the same letters",),
+                helps=("rename",),
+                what=what,
+                known=known,
+                name=name,
             )
 
-    def one(self, what: str, nodes: Iterable[T], owner: str) -> T | None:
+    def one(self, what: str, nodes: Iterable[T], owner: str | Said) -> T | None:
         """The first of the nodes, telling of every further one: a block that says a thing twice."""
         first: T | None = None
         for node in nodes:
             if first is None:
                 first = node
             else:
-                self.tell(
-                    "repeated-statement",
-                    f"{owner} has two `{what}` statements",
-                    (_span(node), "here again"),
-                    (_span(first), "first here"),
-                )
+                self.report("repeated-statement", (_span(node), "again"), (_span(first), "first"), owner=owner, what=what)
         return first
 
     @property
@@ -158,38 +159,35 @@ class Findings:
         return tuple(sorted(self._told, key=lambda d: d.labels[0].span.start if d.labels else -1))
 
 
-def _places(labels: Iterable[tuple[Span, str]]) -> tuple[Label, ...]:
+def _places(labels: Iterable[Label]) -> tuple[Label, ...]:
     """What is shown: for a statement of a shape, the `use` that brought it in first, then the statement in its shape."""
     shown: dict[Label, None] = {}
-    for span, text in labels:
+    for label in labels:
+        span = label.span
         if isinstance(span, Used):
-            shown[Label(Span(span.file, span.start, span.end), f"by shape `{span.name}`")] = None
-            shown[Label(span.shape, text)] = None
+            shown[Label(Span(span.file, span.start, span.end), said("by-shape", shape=span.name))] = None
+            shown[Label(span.shape, label.text)] = None
         elif span != NOWHERE:
-            shown[Label(span, text)] = None
+            shown[label] = None
     return tuple(shown)
 
 
-def _unlike(one: str, other: str) -> tuple[str, ...]:
+def _unlike(one: str, other: str) -> tuple[Said, ...]:
     """Which letters differ, by their numbers and Unicode names, since they cannot be seen to."""
     pairs = [(a, b) for a, b in zip(one, other, strict=False) if a != b]
-    return tuple(f"`{a}` is {_letter(a)}, `{b}` is {_letter(b)}" for a, b in dict.fromkeys(pairs[:MOST_SHOWN]))
+    return tuple(
+        said("letters", one=a, other=b, named=_letter(a), other_named=_letter(b)) for a, b in dict.fromkeys(pairs[:MOST_SHOWN])
+    )
 
 
 def _letter(letter: str) -> str:
     return f"U+{ord(letter):04X} {unicodedata.name(letter, '').lower()}".strip()
 
 
-def listed(names: Sequence[str]) -> str:
-    """Names for a message: the first of them, and how many more there are."""
-    more = len(names) - MOST_KNOWN
-    return ", ".join(names) if more <= 1 else f"{', '.join(names[:MOST_KNOWN])} and {more} more"
-
-
-def near_help(name: str, known: Iterable[str]) -> tuple[str, ...]:
+def near_help(name: str, known: Iterable[str]) -> tuple[Said, ...]:
     """A proposal of the name that may have been meant, if one is near."""
     meant = near(name, known)
-    return (f"`{meant}` is close",) if meant else ()
+    return (said("close", meant=meant),) if meant else ()
 
 
 def broken(statements: Iterable[syntax.Statement]) -> Iterator[syntax.Broken]:
@@ -200,10 +198,9 @@ def broken(statements: Iterable[syntax.Statement]) -> Iterator[syntax.Broken]:
         yield from broken(getattr(statement, "body", ()))
 
 
-def amount(value: float, unit: str = "cm") -> str:
-    """A number for a message: at most two decimals, no trailing noughts."""
-    text = f"{value:.2f}".rstrip("0").rstrip(".")
-    return f"{'0' if text == '-0' else text} {unit}".strip()
+def amount(value: float, unit: str = "cm") -> Amount:
+    """A number for a message."""
+    return Amount(value, unit)
 
 
 def _span(node: object) -> Span:

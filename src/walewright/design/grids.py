@@ -13,6 +13,7 @@ from walewright.design.drawn import MOST_TOLD, Drawn
 from walewright.design.findings import Findings
 from walewright.design.model import Cell, Chart, Key, Machine, Origin, Yarn
 from walewright.report.model import Severity, Span
+from walewright.report.said import said
 from walewright.source import syntax
 
 KINDS_KNOWN = (
@@ -56,7 +57,7 @@ def chart(
 ) -> Chart | None:
     """A chart; None when its grid is not one. A chart without a `repeat` is the repeat as a whole where a fabric uses it, and
     has none where a motif does."""
-    owner = f"chart `{node.name}`"
+    owner = said("chart", chart=node.name)
     broken = any(isinstance(s, syntax.Broken) for s in node.body)
     repeat = findings.one("repeat", (s for s in node.body if isinstance(s, syntax.ChartRepeat)), owner)
     way = findings.one("colours", (s for s in node.body if isinstance(s, syntax.ChartWay)), owner)
@@ -68,12 +69,7 @@ def chart(
         way = None
     if not any(r.cells for r in rows):
         if not broken:
-            findings.tell(
-                "chart-empty",
-                f"{owner} has no row",
-                (node.span, "nothing drawn"),
-                helps=("draw its rows between strokes, `| . . |`, the last one knitted first",),
-            )
+            findings.report("chart-empty", (node.span, "nothing"), helps=("draw",), chart=node.name)
         return None
     even = _even(rows, node.name, findings)
     known = _known(rows, keys, node, findings)
@@ -126,7 +122,7 @@ def _whole(row: syntax.ChartRow) -> Span:
 def _keys(node: syntax.Chart, yarns: Mapping[str, Yarn | None], findings: Findings) -> tuple[Key, ...] | None:
     """The key; None when a symbol of it cannot be understood. Symbols that are given twice or not drawn are told of."""
     nodes = [s for s in node.body if isinstance(s, syntax.ChartKey)]
-    findings.once(f"symbol of chart `{node.name}`", ((k.symbol, k.span) for k in nodes))
+    findings.once(said("symbol-of", chart=node.name), ((k.symbol, k.span) for k in nodes))
     drawn = {c for s in node.body if isinstance(s, syntax.ChartRow) for c in s.cells}
     first: dict[str, syntax.ChartKey] = {}
     for key in nodes:
@@ -134,12 +130,13 @@ def _keys(node: syntax.Chart, yarns: Mapping[str, Yarn | None], findings: Findin
     if drawn and not any(isinstance(s, syntax.Broken) for s in node.body):
         for symbol, key in first.items():
             if symbol not in drawn:
-                findings.tell(
+                findings.report(
                     "chart-key-unused",
-                    f"`{symbol}` is in the key of chart `{node.name}` and nowhere in its rows",
-                    (key.span, "not drawn"),
-                    helps=("leave it out",),
+                    (key.span, "not-drawn"),
+                    helps=("leave-out",),
                     severity=Severity.WARNING,
+                    symbol=symbol,
+                    chart=node.name,
                 )
     made = [_key(key, node.name, yarns, findings) for key in first.values()]
     return None if None in made else tuple(k for k in made if k is not None)
@@ -156,21 +153,19 @@ def _key(node: syntax.ChartKey, chart: str, yarns: Mapping[str, Yarn | None], fi
         return Key(node.symbol, Cell(node.kind, node.yarn or ""), origin)
     over = node.cross or 0
     if not 1 <= over <= MOST_CROSS or node.over not in (None, over):
-        findings.tell(
+        findings.report(
             "cross-uneven",
-            f"`{node.symbol}` crosses {over} over {node.over or over}",
-            (node.span, "this cross"),
-            notes=("two groups of as many stitches are exchanged",),
-            helps=(f"write as many on both sides of `over`, 1 to {MOST_CROSS}",),
+            (node.span, "cross"),
+            notes=("alike",),
+            helps=("write",),
+            symbol=node.symbol,
+            over=over,
+            under=node.over or over,
+            most=MOST_CROSS,
         )
         return None
     if node.hung_first not in GROUPS_KNOWN:
-        findings.tell(
-            "missing-part",
-            f"`{node.symbol}` does not say which group of the cross is hung first",
-            (node.span, "this cross"),
-            helps=("add `left first` or `right first`: that group lies in front on the right side",),
-        )
+        findings.report("missing-part/hung-first", (node.span, "cross"), helps=("add",), symbol=node.symbol)
         return None
     return Key(node.symbol, Cell("cross", "", over, node.hung_first or ""), origin)
 
@@ -192,23 +187,24 @@ def _even(rows: tuple[syntax.ChartRow, ...], chart: str, findings: Findings) -> 
             break
         more = count - wide
         if more > 0:
-            where, label = _place(row, wide), f"{_cells(more)} too many from here"
+            where, label = _place(row, wide), "too-many"
         else:
             end = _whole(row).end
             where = Span(row.places[-1].file, end, end + 1) if row.places else row.span
-            label = f"{_cells(-more)} too few"
-        findings.tell(
+            label = "too-few"
+        findings.report(
             "chart-ragged",
-            f"row {number} of chart `{chart}` has {_cells(count)}, and row {model} has {wide}",
             (where, label),
-            (_whole(rows[model - 1]), f"{_cells(wide)}"),
-            helps=("draw every row with as many symbols",),
+            (_whole(rows[model - 1]), "model"),
+            helps=("draw-alike",),
+            row=number,
+            chart=chart,
+            cells=count,
+            model=model,
+            wide=wide,
+            difference=abs(more),
         )
     return told == 0
-
-
-def _cells(count: int) -> str:
-    return f"{count} {'cell' if count == 1 else 'cells'}"
 
 
 def _known(rows: tuple[syntax.ChartRow, ...], keys: tuple[Key, ...] | None, node: syntax.Chart, findings: Findings) -> bool:
@@ -225,13 +221,17 @@ def _known(rows: tuple[syntax.ChartRow, ...], keys: tuple[Key, ...] | None, node
     for symbol, cells in places.items():
         (first, column), further = cells[0], cells[1:MOST_TOLD]
         meant = _nearest(symbol, symbols)
-        findings.tell(
+        findings.report(
             "chart-unknown-symbol",
-            f"row {first + 1}, column {column + 1} of chart `{node.name}`: no key says what `{symbol}` means",
-            (_place(rows[first], column), "not in the key"),
-            *((_place(rows[y], x), "here too") for y, x in further),
-            notes=(f"symbols in the key: {' '.join(symbols)}" if symbols else "the chart has no key",),
-            helps=(f"`{meant}` is close",) if meant else (f"add a line for it, such as `key {symbol} knit`",),
+            (_place(rows[first], column), "no-key"),
+            *((_place(rows[y], x), "here-too") for y, x in further),
+            notes=("symbols" if symbols else "no-key",),
+            helps=(said("close", meant=meant) if meant else said("add"),),
+            row=first + 1,
+            column=column + 1,
+            chart=node.name,
+            symbol=symbol,
+            symbols=symbols,
         )
     return not places
 
@@ -252,29 +252,31 @@ def _columns(
     name = node.name
     if repeat is None:
         if name in uses.in_fabrics and name in uses.in_motifs:
-            findings.tell(
+            findings.report(
                 "chart-in-two-ways",
-                f"chart `{name}` is the chart of a fabric and of a motif: the one repeats it all over, the other works it once",
-                (node.span, "one chart"),
-                (uses.in_fabrics[name], "repeated in a fabric"),
-                (uses.in_motifs[name], "worked once as a motif"),
-                helps=("draw a chart of its own for the motif",),
+                (node.span, "chart"),
+                (uses.in_fabrics[name], "fabric"),
+                (uses.in_motifs[name], "motif"),
+                helps=("own-chart",),
+                chart=name,
             )
             return None
         return 0, wide if name not in uses.in_motifs else 0, 0
     if repeat.stitches < 1 or repeat.after < 0:
-        findings.tell(
-            "not-positive", f"the repeat of chart `{name}` is one stitch or wider", (repeat.span, f"{repeat.stitches} stitches")
-        )
+        findings.report("not-positive/chart-repeat", (repeat.span, "stitches"), chart=name, stitches=repeat.stitches)
         return None
     if repeat.after + repeat.stitches > wide:
-        beside = f" after {repeat.after} at the left" if repeat.after else ""
-        findings.tell(
-            "chart-repeat-too-wide",
-            f"the repeat of chart `{name}` is {repeat.stitches} stitches{beside}, and its rows have {_cells(wide)}",
-            (repeat.span, f"{repeat.stitches + repeat.after} columns"),
-            (next(_rows_of(node)), _cells(wide)),
-            helps=(f"write at most {max(wide - repeat.after, 0)} stitches, or draw the rows wider",),
+        findings.report(
+            "chart-repeat-too-wide/after" if repeat.after else "chart-repeat-too-wide/alone",
+            (repeat.span, "columns"),
+            (next(_rows_of(node)), "cells"),
+            helps=("fewer",),
+            chart=name,
+            stitches=repeat.stitches,
+            after=repeat.after,
+            cells=wide,
+            columns=repeat.stitches + repeat.after,
+            most=max(wide - repeat.after, 0),
         )
         return None
     return repeat.after, repeat.stitches, wide - repeat.after - repeat.stitches

@@ -10,6 +10,7 @@ from walewright.design.findings import Findings, amount
 from walewright.design.model import Edging, Level, Origin, PerSize
 from walewright.design.moves import rises, width_range
 from walewright.design.places import Place
+from walewright.report.said import said
 from walewright.source import syntax
 
 STARTS_KNOWN = ("waste", "hand waste", "e-wrap", "chain", "along")
@@ -23,19 +24,15 @@ def levels(stack: syntax.Levels, piece: str, place: Place) -> tuple[Level, ...] 
     findings = place.findings
     findings.once("level", ((d.name, d.span) for d in stack.levels))
     if len(stack.levels) < 2:
-        findings.tell("missing-part", f"piece `{piece}` needs two levels or more", (stack.span, "start and top at least"))
+        findings.report("missing-part/two-levels", (stack.span, "least"), piece=piece)
         return None
     found = [level for d in stack.levels if (level := _level(d, piece, place)) is not None]
     if len(found) < len(stack.levels) or len({d.name for d in stack.levels}) < len(found):
         return None
     first = found[0]
     if first.most is not None or any(abs(h) > 1e-9 for h in first.height):
-        heights = "anywhere in a range" if first.most is not None else place.per_size(first.height)
-        findings.tell(
-            "first-level",
-            f"the first level of piece `{piece}` is its start, at 0 cm",
-            (first.origin.span, f"at {heights}"),
-        )
+        label = "in-range" if first.most is not None else "at"
+        findings.report("first-level", (first.origin.span, label), piece=piece, heights=place.per_size(first.height))
         return None
     # Counted, so that every pair is told of.
     fallen = sum(not _above(low, high, piece, place) for low, high in pairwise(found))
@@ -43,7 +40,7 @@ def levels(stack: syntax.Levels, piece: str, place: Place) -> tuple[Level, ...] 
 
 
 def _level(node: syntax.LevelDef, piece: str, place: Place) -> Level | None:
-    what = f"level `{node.name}` of piece `{piece}`"
+    what = said("level-in", level=node.name, piece=piece)
     height = place.up(node.height, what)
     origin = Origin(f"piece {piece} / level {node.name}", node.span)
     if node.most is None:
@@ -59,14 +56,17 @@ def _above(low: Level, high: Level, piece: str, place: Place) -> bool:
     for lower, upper in ((low.height, high.height), (low.most or low.height, high.most or high.height)):
         fallen = [i for i in range(len(sizes)) if upper[i] <= lower[i] + 1e-9]
         if fallen:
-            at_most = " at its highest" if lower is low.most or upper is high.most else ""
-            place.findings.tell(
+            highest = lower is low.most or upper is high.most
+            place.findings.report(
                 "levels-fall",
-                f"`{high.name}` is not above `{low.name}`{at_most} in piece `{piece}`",
-                (high.origin.span, f"`{high.name}`"),
-                (low.origin.span, f"`{low.name}`"),
-                notes=tuple(f"{sizes[i]}: {amount(lower[i])}, then {amount(upper[i])}" for i in fallen),
+                (high.origin.span, "upper"),
+                (low.origin.span, "lower"),
+                notes=tuple(said("then", size=sizes[i], low=amount(lower[i]), high=amount(upper[i])) for i in fallen),
                 sizes=place.scope.only(tuple(sizes[i] for i in fallen)),
+                upper=high.name,
+                lower=low.name,
+                highest=highest,
+                piece=piece,
             )
             return False
     return True
@@ -77,7 +77,7 @@ def start(
 ) -> tuple[PerSize, PerSize | None] | None:
     """The width a piece begins with (of a free one, from the first to the second), its way and edging checked."""
     findings = place.findings
-    widths = width_range(node.width, node.most, f"the start of piece `{piece}`", place)
+    widths = width_range(node.width, node.most, said("start-of-piece", piece=piece), place)
     if node.way not in STARTS_KNOWN:
         findings.unknown("way to start", node.way, node.span, STARTS_KNOWN)
         return None
@@ -91,35 +91,37 @@ def start(
 def _suits(edging: Edging, node: syntax.Start, findings: Findings) -> bool:
     """Whether an edging can be made at such a start."""
     waste = node.way in ON_WASTE
-    how = "started on waste yarn" if waste else f"started with {node.way}"
-    if node.way == "along":
-        how = "started along other pieces"
+    how = "on-waste" if waste else "along" if node.way == "along" else "with"
     if edging.when == "after" and not waste:
-        findings.tell(
+        findings.report(
             "edging-needs-loops",
-            f"edging `{edging.name}` is hung on the first row, and this start leaves no loops there",
             (node.span, how),
-            (edging.origin.span, "added after"),
-            helps=("start on waste yarn",),
+            (edging.origin.span, "added-after"),
+            helps=("on-waste",),
+            edging=edging.name,
+            way=node.way,
         )
         return False
     if edging.when == "first" and edging.kind in FOLDED:
         if not waste:
-            findings.tell(
+            findings.report(
                 "edging-needs-waste-start",
-                f"the first row of edging `{edging.name}` is hung up to close its fold, and this start leaves no loops there",
                 (node.span, how),
-                (edging.origin.span, f"{edging.kind}, knitted first"),
-                helps=("start on waste yarn",),
+                (edging.origin.span, "kind-first"),
+                helps=("on-waste",),
+                edging=edging.name,
+                way=node.way,
+                made_as=edging.kind,
             )
         return waste
     if edging.when == "first" and node.way not in CLOSED_STARTS:
-        findings.tell(
+        findings.report(
             "edging-needs-closed-start",
-            f"edging `{edging.name}` is knitted first, and its edge has to be closed",
             (node.span, how),
-            (edging.origin.span, "knitted first"),
-            helps=("start with e-wrap or with chain, or let the edging be added after",),
+            (edging.origin.span, "knitted-first"),
+            helps=("closed",),
+            edging=edging.name,
+            way=node.way,
         )
         return False
     return True

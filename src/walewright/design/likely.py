@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from walewright.design.findings import Findings, amount
 from walewright.design.model import Fabric, Yarn
 from walewright.report.model import Severity
+from walewright.report.said import Said, said
 from walewright.source import syntax
 
 KS = 21.6
@@ -103,25 +104,29 @@ def _unlikely_yarn(node: syntax.Yarn, unlikely: list[_Swatched], all_of_them: bo
     yarn, knit = first.yarn, first.fabric
     thick = first.cover > MOST_COVER
     least, most = (round(metres) if metres >= 10 else round(metres, 1) for metres in first.metres)
-    ball = f"{amount(yarn.ball_grams, 'g')} = {amount(yarn.ball_metres, 'm')}"
-    yarn_label = (node.span, f"{ball}: {yarn.tex:.0f} g to 1000 m")
-    swatch_labels = [(one.node.span, f"`{one.fabric.name}` in it: {_density(one.fabric)} to 10 cm") for one in unlikely[:3]]
+    yarn_label = (node.span, said("ball", tex=round(yarn.tex)))
+    swatch_labels = [(one.node.span, said("swatch", fabric=one.fabric.name, density=_density(one.fabric))) for one in unlikely[:3]]
     helps = tuple(
-        f"write `{amount(yarn.ball_metres * factor, 'm')}`, if the ball has metres where `{unit}` is written"
+        said("metres", length=amount(yarn.ball_metres * factor, "m"), unit=unit)
         for unit, factor in (("mm", 1000), ("cm", 100))
         if node.ball_length is not None and node.ball_length.unit == unit and least <= yarn.ball_metres * factor <= most
     )
-    findings.tell(
+    findings.report(
         "unlikely-yarn",
-        f"yarn `{yarn.name}`, {ball}, is too {'thick' if thick else 'thin'} for the swatch of fabric `{knit.name}`",
-        *((yarn_label, *swatch_labels) if all_of_them else (*swatch_labels, yarn_label)),
-        notes=(
-            f"so many stitches and rows to 10 cm are knitted in yarns of about {amount(least, 'm')} to {amount(most, 'm')} to "
-            f"{amount(yarn.ball_grams, 'g')}",
-            f"its tightness factor would be {first.cover:.2g}; {USUAL_COVER[0]} to {USUAL_COVER[1]} is usual in plain knitting",
-        ),
-        helps=helps or ("look at what a ball weighs, at its length and unit, and at the swatch's stitches, rows and size",),
+        *(yarn_label, *swatch_labels) if all_of_them else (*swatch_labels, yarn_label),
+        notes=("metres-usual", "tightness"),
+        helps=helps or ("look",),
         severity=Severity.WARNING,
+        yarn=yarn.name,
+        grams=amount(yarn.ball_grams, "g"),
+        metres=amount(yarn.ball_metres, "m"),
+        thick=thick,
+        fabric=knit.name,
+        least=amount(least, "m"),
+        most=amount(most, "m"),
+        cover=first.cover,
+        usual_least=USUAL_COVER[0],
+        usual_most=USUAL_COVER[1],
     )
 
 
@@ -134,38 +139,36 @@ def _look_at_length(one: _Swatched, findings: Findings) -> None:
     if knit.swatch_grams and not least <= knit.swatch_grams / usual <= most:
         loop = knit.swatch_grams / stitches / one.tex * 1e5
         area = knit.swatch_width_cm * knit.swatch_height_cm
-        findings.tell(
-            "unlikely-swatch",
-            f"the swatch of fabric `{knit.name}` weighs {amount(knit.swatch_grams, 'g')}, where about {_about(usual)} g are to be "
-            "expected",
-            (
-                one.node.span,
-                f"{amount(loop, 'cm')} of yarn to a stitch, {knit.swatch_grams / area * 1e4:.0f} g to the square metre",
-            ),
-            notes=(
-                f"in `{one.yarn.name}` plain knitting so dense takes {amount(one.plain_cm, 'cm')} to a stitch and weighs "
-                f"{usual / area * 1e4:.0f} g to the square metre",
-            ),
-            helps=("look at the weight and its unit, and at whether that block was weighed and no more",),
+        findings.report(
+            "unlikely-swatch/weight",
+            (one.node.span, "loop"),
+            notes=("plain",),
+            helps=("look",),
             severity=Severity.WARNING,
+            fabric=knit.name,
+            grams=amount(knit.swatch_grams, "g"),
+            expected=round(usual) if usual >= 10 else round(usual, 1),
+            loop=amount(loop),
+            dense=knit.swatch_grams / area * 1e4,
+            yarn=one.yarn.name,
+            plain_loop=amount(one.plain_cm),
+            usual=usual / area * 1e4,
         )
     if knit.loop_cm and not least <= knit.loop_cm / one.plain_cm <= most:
-        findings.tell(
-            "unlikely-swatch",
-            f"the swatch of fabric `{knit.name}` has {amount(knit.loop_cm, 'cm')} of yarn to a stitch, where about "
-            f"{amount(one.plain_cm, 'cm')} are to be expected",
-            (one.node.span, f"{_density(knit)} to 10 cm"),
-            helps=("look at the unit: it is the length of one stitch, not of a row",),
+        findings.report(
+            "unlikely-swatch/loop",
+            (one.node.span, "density"),
+            helps=("look",),
             severity=Severity.WARNING,
+            fabric=knit.name,
+            loop=amount(knit.loop_cm),
+            plain_loop=amount(one.plain_cm),
+            density=_density(knit),
         )
 
 
-def _density(fabric: Fabric) -> str:
+def _density(fabric: Fabric) -> Said:
     stitches, rows = (
         amount(round(10 * per_cm, 1), unit) for per_cm, unit in ((fabric.stitches_per_cm, "stitches"), (fabric.rows_per_cm, "rows"))
     )
-    return f"{stitches} and {rows}"
-
-
-def _about(grams: float) -> str:
-    return f"{grams:.0f}" if grams >= 10 else f"{grams:.1f}"
+    return said("stitches-and-rows", stitches=stitches, rows=rows)

@@ -11,6 +11,7 @@ from walewright.design.findings import Findings, amount
 from walewright.design.model import Chart, Fabric, Origin, Yarn
 from walewright.design.units import LENGTH, MASS, ROWS, STITCHES
 from walewright.design.values import measured
+from walewright.report.said import Said, said
 from walewright.source import syntax
 
 STITCHES_KNOWN = ("stocking stitch", "latched rib", "chart", "stripes")
@@ -34,43 +35,28 @@ HELPERS = ("waste", "ravel")
 
 def yarn(node: syntax.Yarn, findings: Findings) -> Yarn | None:
     """A yarn with the weight of its ball, and the length that is said or that follows from its count."""
-    owner = f"yarn `{node.name}`"
+    owner = said("yarn", yarn=node.name)
     if node.name in HELPERS:
-        findings.tell(
-            "reserved-name",
-            f"`{node.name}` is what the machine's own helping yarn is called on the page",
-            (node.span, "a yarn of the garment"),
-            helps=(f"call it by another name, such as `{node.name}_yarn`",),
-        )
+        findings.report("reserved-name/yarn", (node.span, "own"), helps=("rename",), name=node.name)
         findings.lose(node.name)
         return None
-    grams = measured(node.ball_weight, MASS, f"the ball of {owner}", findings)
+    grams = measured(node.ball_weight, MASS, said("ball-of", of=owner), findings)
     metres = _metres(node, owner, grams, findings)
     if node.colour is not None and not COLOUR.fullmatch(node.colour):
-        findings.tell(
-            "bad-colour",
-            f"`{node.colour}` is no colour of {owner}",
-            (node.span, "its colour"),
-            helps=("write six digits or letters a to f after a #, such as `#23395d`",),
-        )
+        findings.report("bad-colour", (node.span, "colour"), helps=("write",), colour=node.colour, owner=owner)
         return None
     if grams is None or metres is None:
         return None
     return Yarn(node.name, node.label, grams, metres, Origin(f"yarn {node.name}", node.span), node.colour or "")
 
 
-def _metres(node: syntax.Yarn, owner: str, grams: float | None, findings: Findings) -> float | None:
+def _metres(node: syntax.Yarn, owner: Said, grams: float | None, findings: Findings) -> float | None:
     """Metres in a ball."""
     if node.ball_length is not None:
-        length = measured(node.ball_length, LENGTH, f"the ball of {owner}", findings)
+        length = measured(node.ball_length, LENGTH, said("ball-of", of=owner), findings)
         return length / 100 if length is not None else None
     if node.count is None:
-        findings.tell(
-            "missing-part",
-            f"{owner} has neither a length nor a count",
-            (node.span, "this yarn"),
-            helps=("write what a ball weighs and how long it is, or its count",),
-        )
+        findings.report("missing-part/ball", (node.span, "here"), helps=("write",), owner=owner)
         return None
     weight = tex(node.count, owner, node.count.span, findings)
     return grams / weight * 1000 if grams is not None and weight is not None else None
@@ -80,13 +66,13 @@ def fabric(
     node: syntax.Fabric, yarns: Mapping[str, Yarn | None], charts: Mapping[str, Chart | None], findings: Findings
 ) -> Fabric | None:
     """A fabric: its stitch in a yarn (or stripes of several) at a tension, and its swatch."""
-    owner = f"fabric `{node.name}`"
+    owner = said("fabric", fabric=node.name)
     stitch = findings.one("stitch", (s for s in node.body if isinstance(s, syntax.Stitch)), owner)
     swatch = findings.one("swatch", (s for s in node.body if isinstance(s, syntax.Swatch)), owner)
     face = findings.one("right side", (s for s in node.body if isinstance(s, syntax.RightSide)), owner)
     lacking = [w for w, s in (("stitch", stitch), ("swatch", swatch)) if s is None]
     if lacking and not any(isinstance(s, syntax.Broken) for s in node.body):
-        findings.tell("missing-part", f"{owner} has no {' and no '.join(lacking)}", (node.span, "this fabric"))
+        findings.report("missing-part/fabric", (node.span, "here"), owner=owner, lacking=tuple(lacking))
     if face is not None and face.face not in FACES_KNOWN:
         findings.unknown("side of a fabric", face.face, face.span, FACES_KNOWN)
         return None
@@ -124,24 +110,25 @@ def _stitch(node: syntax.Stitch, yarns: Mapping[str, Yarn | None], charts: Mappi
         return _stripes(node, yarns, findings)
     sound = findings.look_up("yarn", node.yarn, node.span, yarns) is not None
     if node.stitch == "latched rib" and (node.every or 0) < 2:
-        findings.tell("bad-rib", "a latched rib is every 2nd needle or wider apart", (node.span, f"every {node.every or 'needle'}"))
+        findings.report("bad-rib", (node.span, "every" if node.every else "every-needle"), every=node.every or 0)
         return False
     return (node.stitch != "chart" or _charted(node, charts, findings)) and sound
 
 
 def _stripes(node: syntax.Stitch, yarns: Mapping[str, Yarn | None], findings: Findings) -> bool:
     if not node.stripes:
-        findings.tell("missing-part", "stripes need a yarn and rows at least", (node.span, "no stripe"))
+        findings.report("missing-part/stripes", (node.span, "none"))
         return False
     sound = True
     for stripe in node.stripes:
         sound = findings.look_up("yarn", stripe.yarn, stripe.span, yarns) is not None and sound
         if not 1 <= stripe.rows <= MOST_STRIPE_ROWS:
-            findings.tell(
-                "not-positive" if stripe.rows < 1 else "absurd-count",
-                f"a stripe of {stripe.rows} rows",
-                (stripe.span, f"{stripe.rows} rows"),
-                notes=(f"1 to {MOST_STRIPE_ROWS} are possible",),
+            findings.report(
+                "not-positive/stripe-rows" if stripe.rows < 1 else "absurd-count/stripe-rows",
+                (stripe.span, "rows"),
+                notes=("possible",),
+                rows=stripe.rows,
+                most=MOST_STRIPE_ROWS,
             )
             sound = False
     return sound
@@ -156,34 +143,40 @@ def _charted(node: syntax.Stitch, charts: Mapping[str, Chart | None], findings: 
         return False
     edge = node.edge or 0
     if not 0 <= edge <= MOST_EDGE:
-        findings.tell(
-            "not-positive" if edge < 0 else "absurd-count",
-            f"{edge} edge stitches",
-            (node.span, f"{edge} edge stitches"),
-            notes=(f"0 to {MOST_EDGE} are possible",),
+        findings.report(
+            "not-positive/edge-stitches" if edge < 0 else "absurd-count/edge-stitches",
+            (node.span, "edge"),
+            notes=("possible",),
+            edge=edge,
+            most=MOST_EDGE,
         )
         return False
     if chart is None:
         return False
     borders = chart.before + chart.after
     if fit != "whole" and borders:
-        findings.tell(
+        findings.report(
             "border-needs-whole",
-            f"chart `{chart.name}` has {borders} column{'' if borders == 1 else 's'} beside its repeat, and repeats that are {fit} "
-            "have no end to put them at",
-            (node.span, fit),
-            (chart.origin.span, f"{chart.before} columns before the repeat, {chart.after} after it"),
-            helps=("write `whole repeats`, or make the repeat the whole chart",),
+            (node.span, "fit"),
+            (chart.origin.span, "columns"),
+            helps=("whole",),
+            chart=chart.name,
+            borders=borders,
+            fit=fit,
+            before=chart.before,
+            after=chart.after,
         )
         return False
     main = next((k for k in chart.key if k.cell.yarn == node.yarn), None)
     if main is not None and not chart.picture:
-        findings.tell(
-            "chart-in-own-yarn",
-            f"`{main.symbol}` of chart `{chart.name}` is knit in `{node.yarn}`, which is the yarn of the fabric itself",
-            (node.span, f"in `{node.yarn}`"),
-            (main.origin.span, f"`{main.symbol}`"),
-            helps=("let that symbol mean `knit`: these stitches keep the yarn of the fabric",),
+        findings.report(
+            "chart-in-own-yarn/fabric",
+            (node.span, "in"),
+            (main.origin.span, "symbol"),
+            helps=("knit",),
+            symbol=main.symbol,
+            chart=chart.name,
+            yarn=node.yarn,
         )
         return False
     return True
@@ -201,35 +194,43 @@ class Block:
     loop: float
 
 
-def block(node: syntax.Swatch, owner: str, findings: Findings) -> Block | None:
+def block(node: syntax.Swatch, owner: Said, findings: Findings) -> Block | None:
     """What a swatch says, in numbers; None when told why not."""
-    what = f"the swatch of {owner}"
+    what = said("swatch-of", of=owner)
     stitches = measured(node.stitches, STITCHES, what, findings)
     rows = measured(node.rows, ROWS, what, findings)
     width = measured(node.width, LENGTH, what, findings)
     height = measured(node.height, LENGTH, what, findings)
     grams = measured(node.weight, MASS, what, findings) if node.weight else 0.0
-    loop = measured(node.loop, LENGTH, f"the yarn to a stitch of {owner}", findings) if node.loop else 0.0
+    loop = measured(node.loop, LENGTH, said("loop-of", of=owner), findings) if node.loop else 0.0
     if stitches is None or rows is None or width is None or height is None or grams is None or loop is None:
         return None
     for count, length, unit in ((stitches, width, "stitches"), (rows, height, "rows")):
         density = count / length
         if not FEWEST_PER_CM <= density <= MOST_PER_CM:
-            findings.tell(
-                "absurd-swatch",
-                f"{what} has {amount(density * 10, unit)} to 10 cm",
-                (node.span, f"{amount(count, unit)} in {amount(length)}"),
-                notes=(f"a bed knits {amount(FEWEST_PER_CM * 10, '')} to {amount(MOST_PER_CM * 10, unit)} to 10 cm",),
-                helps=("look at the unit, and at which number is which",),
+            findings.report(
+                "absurd-swatch/density",
+                (node.span, "in"),
+                notes=("possible",),
+                helps=("look",),
+                what=what,
+                density=amount(density * 10, unit),
+                count=amount(count, unit),
+                length=amount(length),
+                least=amount(FEWEST_PER_CM * 10, ""),
+                most=amount(MOST_PER_CM * 10, unit),
             )
             return None
     if loop and not SHORTEST_LOOP_CM <= loop <= LONGEST_LOOP_CM:
-        findings.tell(
-            "absurd-swatch",
-            f"{what} has {amount(loop)} of yarn to a stitch",
-            (node.span, f"{amount(loop)} to a stitch"),
-            notes=(f"a bed lays {amount(SHORTEST_LOOP_CM)} to {amount(LONGEST_LOOP_CM)}",),
-            helps=("look at the unit: it is the length of one stitch, not of a row",),
+        findings.report(
+            "absurd-swatch/loop",
+            (node.span, "loop"),
+            notes=("possible",),
+            helps=("look",),
+            what=what,
+            loop=amount(loop),
+            least=amount(SHORTEST_LOOP_CM),
+            most=amount(LONGEST_LOOP_CM),
         )
         return None
     return Block(stitches, rows, width, height, grams, loop)

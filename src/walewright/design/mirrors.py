@@ -24,11 +24,7 @@ def put_mirror(
     chain = [node]
     while (of := chain[-1].mirror_of) is not None and of in nodes and of not in made:
         if nodes[of] in chain:
-            findings.tell(
-                "mirror-ring",
-                f"piece `{of}` is in the end a mirror of itself",
-                (chain[-1].span, f"mirror of `{of}`"),
-            )
+            findings.report("mirror-ring", (chain[-1].span, "mirror"), piece=of)
             made.update(dict.fromkeys(n.name for n in chain))
             return
         chain.append(nodes[of])
@@ -47,18 +43,10 @@ def _image(
     model = findings.look_up("piece", of, node.span, made)
     own = [s for s in node.body if not isinstance(s, syntax.Text | syntax.Broken)]
     if own:
-        findings.tell(
-            "mirror-with-shape",
-            f"piece `{node.name}` is the mirror of `{of}` and has a shape of its own",
-            (own[0].span, "its own"),
-            (node.span, f"mirror of `{of}`"),
-        )
+        findings.report("mirror-with-shape", (own[0].span, "own"), (node.span, "mirror"), piece=node.name, model=of)
     if of in nodes and nodes[of].fabric != node.fabric:
-        findings.tell(
-            "mirror-other-fabric",
-            f"a mirror image is knitted in the fabric of its model, `{nodes[of].fabric}`",
-            (node.span, f"in `{node.fabric}`"),
-            (nodes[of].span, f"in `{nodes[of].fabric}`"),
+        findings.report(
+            "mirror-other-fabric", (node.span, "own"), (nodes[of].span, "model"), fabric=nodes[of].fabric, own_fabric=node.fabric
         )
         return None
     checked(node)

@@ -6,11 +6,12 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from walewright.design.cloth import Cloth
-from walewright.design.findings import amount
 from walewright.design.model import PerSize, Rate
 from walewright.design.outline import SIDES, Side
 from walewright.design.places import POSITIVE, Place
 from walewright.design.rates import far
+from walewright.design.units import written
+from walewright.report.said import Said, said
 from walewright.source import syntax
 
 MOST_STEPS = 200
@@ -36,7 +37,7 @@ class Move:
         return replace(self, least=_sum(side.least, self.by[0]), farthest=_sum(side.most, self.by[1]))
 
 
-def move(node: syntax.Edge, come: int, to: int, now: Mapping[str, Side], cloth: Cloth, what: str) -> Move | None:
+def move(node: syntax.Edge, come: int, to: int, now: Mapping[str, Side], cloth: Cloth, what: Said) -> Move | None:
     """The move of each edge of the statement from level `come` to level `to`; None when told why there is none."""
     place = cloth.at(to)
     here = now[SIDES[0] if node.which == "both" else node.which]
@@ -45,32 +46,25 @@ def move(node: syntax.Edge, come: int, to: int, now: Mapping[str, Side], cloth: 
         return _moved(here, still, None)
     times = node.times if node.path == "steps" and node.times is not None else 1
     if times < 1:
-        place.findings.tell("not-positive", "an edge in steps needs at least one step", (node.span, f"{times} steps"))
+        place.findings.report("not-positive/edge-steps", (node.span, "steps"), times=times)
         return None
     if times > MOST_STEPS:
-        place.findings.tell("absurd-count", f"an edge in steps has at most {MOST_STEPS} of them", (node.span, f"{times} steps"))
+        place.findings.report("absurd-count/edge-steps", (node.span, "steps"), most=MOST_STEPS, times=times)
         return None
     if node.by is not None:
-        by = place.across(node.by, f"the edge of {what}")
+        by = place.across(node.by, said("edge-of", of=what))
         return _moved(here, tuple(b * times for b in by), None) if by is not None else None
     if node.width is None:
-        place.findings.tell(
-            "missing-part", f"the {node.path} to `{node.to_level}` does not say how far", (node.span, "no width and no `by`")
-        )
+        place.findings.report("missing-part/how-far", (node.span, "neither"), path=node.path, to_level=node.to_level)
         return None
     if node.which != "both":
-        place.findings.tell(
-            "width-of-one-edge",
-            "a width belongs to both edges; one edge alone moves by a length",
-            (node.span, f"only the {node.which} edge"),
-            helps=(f"write `by` and how far the {node.which} edge moves",),
-        )
+        place.findings.report("width-of-one-edge", (node.span, "one-edge"), helps=("write-by",), side=node.which)
         return None
     return _to_width(node, node.width, now, place, what)
 
 
-def _to_width(node: syntax.Edge, wanted: syntax.Expr, now: Mapping[str, Side], place: Place, what: str) -> Move | None:
-    widths = width_range(wanted, node.width_most, f"the width of {what} at `{node.to_level}`", place)
+def _to_width(node: syntax.Edge, wanted: syntax.Expr, now: Mapping[str, Side], place: Place, what: Said) -> Move | None:
+    widths = width_range(wanted, node.width_most, said("width-at", of=what, level=node.to_level), place)
     if widths is None:
         return None
     width, most = widths
@@ -103,7 +97,7 @@ def rated(
 
 
 def width_range(
-    wanted: syntax.Expr, most: syntax.Expr | None, what: str, place: Place, least: float = POSITIVE
+    wanted: syntax.Expr, most: syntax.Expr | None, what: Said, place: Place, least: float = POSITIVE
 ) -> tuple[PerSize, PerSize | None] | None:
     """A width across, or the two ends of a free one."""
     low = place.across(wanted, what, least)
@@ -115,17 +109,19 @@ def width_range(
     return low, high
 
 
-def rises(low: PerSize, high: PerSize, most: syntax.Expr, what: str, place: Place) -> bool:
+def rises(low: PerSize, high: PerSize, most: syntax.Expr, what: Said, place: Place) -> bool:
     """Whether the second end of a range is above the first in every size; told where it is not."""
     sizes = place.scope.sizes
     falls = tuple(s for s, a, b in zip(sizes, low, high, strict=True) if b <= a + 1e-9)
     if falls:
-        place.findings.tell(
+        place.findings.report(
             "range-falls",
-            f"{what} may be from its second number down to its first",
-            (most.span, f"from {place.per_size(low)} to {place.per_size(high)}"),
-            helps=("write the lesser number first, or one number alone",),
+            (most.span, "from-to"),
+            helps=("lesser-first",),
             sizes=place.scope.only(falls),
+            what=what,
+            low=place.per_size(low),
+            high=place.per_size(high),
         )
     return not falls
 
@@ -147,7 +143,7 @@ ROWS_A_STEP = 2
 """Several stitches at once are cast off or on where the carriage is, which comes back every second row."""
 
 
-def other_ways(node: syntax.Edge, change: PerSize, rows: PerSize, gap: bool) -> tuple[str, ...]:
+def other_ways(node: syntax.Edge, change: PerSize, rows: PerSize, gap: bool) -> tuple[Said, ...]:
     """Proposals for an edge that moves by more stitches than a slope can: several stitches at once, or rows held in place of an
     edge. `change` in cm and `rows` are those of one edge; `gap`: it is the edge of a gap."""
     times = int(min(rows) // ROWS_A_STEP)
@@ -155,29 +151,28 @@ def other_ways(node: syntax.Edge, change: PerSize, rows: PerSize, gap: bool) -> 
         return ()
     each = tuple(c / times for c in change)
     alike = max(each) - min(each) < 1e-6
-    length = amount(each[0]) if alike else f"{'-' if each[0] < 0 else ''}L"
-    ways = [f"or move several stitches at a time: `steps {length} {times} times to {node.to_level}`"]
+    length = written(each[0], "cm") if alike else f"{'-' if each[0] < 0 else ''}L"
+    ways = [said("steps", length=length, times=times)]
     if not gap and max(change) < 0:
-        ways.append("or let the stitches stay and hold them in short rows: a `wedge`, and at the top `shoulders`")
+        ways.append(said("hold"))
     return tuple(ways)
 
 
 def tell_wrong_way(node: syntax.Edge, change: PerSize, gap: bool, sizes: tuple[str, ...], place: Place) -> None:
     """Reports an edge that casts stitches off and then moves to where it would have more of them; `change` in cm, outwards
     positive."""
-    helps = ["leave out what is cast off"]
+    helps = ["leave-out"]
     if node.by is not None:
-        helps.insert(
-            0, "write the move without its minus: a gap widens outwards" if gap else "write a minus before the move: it goes in"
-        )
+        helps.insert(0, "without-minus" if gap else "minus")
     elif node.width is not None:
-        helps.insert(0, "write a width above the one below" if gap else "write a width below the one that the edges come from")
-    moves = "narrows the gap" if gap else "moves out"
-    place.findings.tell(
-        "cast-off-too-wide",
-        f"stitches are cast off, and then the edge {moves} to `{node.to_level}`",
-        (node.span, "cast off, and then the other way"),
-        notes=(f"the edge {moves} by {place.per_size(tuple(abs(c) for c in change))}",),
+        helps.insert(0, "wider" if gap else "narrower")
+    place.findings.report(
+        "cast-off-too-wide/wrong-way",
+        (node.span, "other-way"),
+        notes=("moves",),
         helps=tuple(helps),
         sizes=place.scope.only(sizes),
+        gap=gap,
+        to_level=node.to_level,
+        change=place.per_size(tuple(abs(c) for c in change)),
     )

@@ -10,7 +10,7 @@ from walewright.design.areas import Ground
 from walewright.design.charted import charted
 from walewright.design.cloth import Cloth
 from walewright.design.edges import Tracing, traced
-from walewright.design.findings import Findings
+from walewright.design.findings import Findings, amount
 from walewright.design.levels import levels, start
 from walewright.design.mirrors import put_mirror
 from walewright.design.model import Chart, EdgeName, Edging, Fabric, Level, Machine, Origin, PerSize, Piece
@@ -25,6 +25,7 @@ from walewright.design.stretches import cloth_of, repeat, zone
 from walewright.design.values import Scope
 from walewright.design.wedges import shoulders, together, wedge
 from walewright.report.model import Span
+from walewright.report.said import said
 from walewright.source import syntax
 
 ENDS_KNOWN = ("waste", "cast-off", "sewn-off", "gathered")
@@ -74,7 +75,7 @@ class _Block:
         return tuple(s for s in self.node.body if isinstance(s, kind))
 
     def one(self, what: str, kind: type[Kind]) -> Kind | None:
-        return self.room.findings.one(what, self.every(kind), f"piece `{self.node.name}`")
+        return self.room.findings.one(what, self.every(kind), said("piece", piece=self.node.name))
 
     def understood(self, kind: type[Kind], make: Callable[[Kind], Made | None]) -> tuple[Made, ...] | None:
         """All of a kind; None when one could not be understood."""
@@ -90,7 +91,7 @@ def _piece(node: syntax.Piece, nodes: Mapping[str, syntax.Piece], room: Workroom
     begin, stack, end = block.one("start", syntax.Start), block.one("levels", syntax.Levels), block.one("end", syntax.End)
     lacking = [w for w, s in (("start", begin), ("levels", stack), ("end", end)) if s is None]
     if lacking and not block.every(syntax.Broken):
-        findings.tell("missing-part", f"piece `{node.name}` has no {' and no '.join(lacking)}", (node.span, "this piece"))
+        findings.report("missing-part/piece", (node.span, "here"), piece=node.name, lacking=tuple(lacking))
     _header(node, findings)
     named = told_apart(node, findings)
     heights = levels(stack, node.name, place) if stack else None
@@ -125,12 +126,14 @@ def _can_be_gathered(end: syntax.End, piece: Piece, findings: Findings) -> bool:
     parted = next((o for o in piece.openings if (o.to_level or top) == top), None)
     if end.way != "gathered" or parted is None:
         return True
-    findings.tell(
+    findings.report(
         "gathered-in-parts",
-        f"the last loops of piece `{piece.name}` are to be gathered, and `{parted.name}` parts it to its top",
         (end.span, "gathered"),
-        (parted.origin.span, f"open to `{top}`"),
-        helps=(f"let `{parted.name}` end at a level below, or end on waste yarn or cast off",),
+        (parted.origin.span, "open"),
+        helps=("end-below",),
+        piece=piece.name,
+        opening=parted.name,
+        top=top,
     )
     return False
 
@@ -140,11 +143,13 @@ def _header(node: syntax.Piece, findings: Findings) -> None:
     if node.purpose not in PURPOSES_KNOWN:
         findings.unknown("purpose of a piece", node.purpose, node.span, PURPOSES_KNOWN[1:])
     if not 1 <= node.copies <= MOST_COPIES:
-        findings.tell(
-            "not-positive" if node.copies < 1 else "absurd-count",
-            f"piece `{node.name}` is knitted {node.copies} times",
-            (node.span, f"knit {node.copies}"),
-            notes=(f"1 to {MOST_COPIES} are possible",),
+        findings.report(
+            "not-positive/copies" if node.copies < 1 else "absurd-count/copies",
+            (node.span, "knit"),
+            notes=("possible",),
+            piece=node.name,
+            copies=node.copies,
+            most=MOST_COPIES,
         )
 
 
@@ -156,17 +161,19 @@ def _along(
         return ()
     found = edges(begin.along, room.edges, room.findings)
     if not begin.along:
-        room.findings.tell("missing-part", f"the start of piece `{node.name}` is along no edge", (begin.span, "no edge"))
+        room.findings.report("missing-part/along", (begin.span, "none"), piece=node.name)
         return None
     before = list(nodes)[: list(nodes).index(node.name)]
     for ref in begin.along:
         if ref.piece in nodes and ref.piece not in before:
-            room.findings.tell(
+            room.findings.report(
                 "along-later-piece",
-                f"piece `{node.name}` is begun on `{ref.piece}`, which is not knitted before it",
-                (ref.span, f"along `{ref.piece} {ref.edge}`"),
-                (nodes[ref.piece].span, f"piece `{ref.piece}`"),
-                helps=(f"write piece `{ref.piece}` before piece `{node.name}`",) if ref.piece != node.name else (),
+                (ref.span, "along"),
+                (nodes[ref.piece].span, "piece"),
+                helps=("write-before",) if ref.piece != node.name else (),
+                piece=node.name,
+                model=ref.piece,
+                edge=ref.edge,
             )
             return None
     return found
@@ -176,7 +183,7 @@ def _outline(block: _Block, heights: tuple[Level, ...], width: tuple[PerSize, Pe
     """The outer edges, led from the start to the top, and wide enough at every level."""
     node = block.node
     path = f"piece {node.name}"
-    on = Tracing(node.name, f"piece `{node.name}`", path, heights, cloth, block.room.machine, 0, len(heights) - 1)
+    on = Tracing(node.name, said("piece", piece=node.name), path, heights, cloth, block.room.machine, 0, len(heights) - 1)
     statements = tuple(s for s in node.body if isinstance(s, syntax.Edge | syntax.Across))
     sides = traced(statements, width[0], width[1] or width[0], on, Origin(path, node.span))
     if sides is None:
@@ -192,17 +199,19 @@ def _wide_enough(outline: Outline, statements: tuple[syntax.Edge | syntax.Across
         none = tuple(s for s, w in zip(sizes, widths, strict=True) if w < 1e-6)
         vast = tuple(s for s, w in zip(sizes, widths, strict=True) if w > LONGEST_CM)
         if none or vast:
-            code = "no-width-left" if none else "absurd-length"
-            says = "has no width left" if none else f"is more than {LONGEST_CM / 100:g} m wide"
             passed = {x.name for x in outline.levels[: index + 1]}
             below = [s for s in statements if isinstance(s, syntax.Edge) and s.to_level in passed]
             lacking = tuple(-w for w in widths)
-            place.findings.tell(
-                code,
-                f"piece `{outline.piece}` {says} at `{level.name}`",
-                ((below or statements)[-1].span if statements else block.node.span, place.per_size(widths)),
-                helps=(f"move the two edges in by less, together by more than {concerned(sizes, lacking, none)}",) if none else (),
+            place.findings.report(
+                "no-width-left/piece" if none else "absurd-length/piece",
+                ((below or statements)[-1].span if statements else block.node.span, "width"),
+                helps=("less-in",) if none else (),
                 sizes=place.scope.only(none or vast),
+                piece=outline.piece,
+                level=level.name,
+                width=place.per_size(widths),
+                lacking=concerned(sizes, lacking, none),
+                longest=amount(LONGEST_CM / 100, "m"),
             )
             return False
     return True

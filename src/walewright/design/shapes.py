@@ -16,6 +16,7 @@ from walewright.design.findings import Findings, Used
 from walewright.design.shape_extents import extents
 from walewright.design.values import HIDDEN
 from walewright.report.model import Span
+from walewright.report.said import said
 from walewright.source import syntax
 
 DEEPEST = 20
@@ -41,6 +42,8 @@ NAMES: Mapping[type, tuple[str, ...]] = {
     syntax.Shoulders: ("from_level",),
 }
 """Fields that hold a name of something, by kind of statement."""
+FIELD_KINDS = {"to_level": "level", "from_level": "level", "called": "edge", "name": "name of something"}
+"""What a field names, where it is not called so itself."""
 
 OF_A_PIECE = (
     *(k for k in NAMES if k not in (syntax.LevelDef, syntax.EdgeRef)),
@@ -84,7 +87,7 @@ def _sound(shape: syntax.Shape, findings: Findings) -> None:
     findings.once("value", (*named, *lets))
     for statement in shape.body:
         if not isinstance(statement, (*OF_A_PIECE, syntax.Let, syntax.Broken)):
-            findings.tell("impossible-statement", "this statement cannot stand in a shape", (statement.span, "in a shape"))
+            findings.report("impossible-statement/in-shape", (statement.span, "shape"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -141,34 +144,32 @@ class _Expander:
         if extent.closed_by is not None:
             if extent.ring not in self.rings:
                 self.rings.add(extent.ring)
-                ring = " uses ".join(f"`{n}`" for n in extent.ring)
-                again = f"uses `{extent.closed_by.name}` again"
-                self.findings.tell("shape-ring", f"{ring}: this has no end", (extent.closed_by.span, again))
+                self.findings.report("shape-ring", (extent.closed_by.span, "again"), ring=extent.ring, again=extent.closed_by.name)
             return False
         if extent.deep > DEEPEST:
-            self.findings.tell(
-                "shape-too-large",
-                f"shapes are used within shapes more than {DEEPEST} deep",
-                (use.span, f"`{use.name}` goes {extent.deep} deep"),
-            )
+            self.findings.report("shape-too-large/deep", (use.span, "deep"), deepest=DEEPEST, used=use.name, deep=extent.deep)
             return False
         return True
 
     def _flood(self, uses: list[syntax.Use], lines: int) -> None:
         most = max(uses, key=self._lines)
         if lines > MOST_STATEMENTS:
-            self.findings.tell(
-                "shape-too-large",
-                f"shapes give this piece {lines:,} lines, and {MOST_STATEMENTS:,} are the most",
-                (most.span, f"`{most.name}` comes to {self._lines(most):,}"),
-                helps=("let shapes use fewer shapes, or write what is repeated as a stretch with `repeat`",),
+            self.findings.report(
+                "shape-too-large/piece",
+                (most.span, "comes"),
+                helps=("fewer",),
+                lines=lines,
+                most=MOST_STATEMENTS,
+                used=most.name,
+                own_lines=self._lines(most),
             )
         else:
-            self.findings.tell(
-                "shape-too-large",
-                f"shapes give the pieces of this source more than {MOST_IN_ALL:,} lines together",
-                (most.span, f"{lines:,} more by the shapes of this piece"),
-                helps=("write fewer pieces with these shapes, or two sources",),
+            self.findings.report(
+                "shape-too-large/source",
+                (most.span, "more"),
+                helps=("fewer",),
+                most=MOST_IN_ALL,
+                lines=lines,
             )
 
     def used(self, use: syntax.Use, at: Span, path: tuple[str, ...]) -> Iterator[syntax.Statement]:
@@ -195,20 +196,21 @@ class _Expander:
 
     def _values(self, use: syntax.Use, shape: syntax.Shape, at: Span) -> _Values | None:
         given = dict(use.arguments)
-        said = [name for name, _ in use.arguments]
-        self.findings.once(f"value of `{use.name}`", ((name, use.span) for name in said))
-        sound = len(given) == len(said)
+        named = [name for name, _ in use.arguments]
+        self.findings.once(said("value-given", shape=use.name), ((name, use.span) for name in named))
+        sound = len(given) == len(named)
         for name in given:
             if name not in shape.parameters:
-                self.findings.unknown(f"value of shape `{use.name}`", name, use.span, shape.parameters, code="unknown-argument")
+                self.findings.unknown(said("value-of", shape=use.name), name, use.span, shape.parameters, code="unknown-argument")
                 sound = False
         missing = [p for p in shape.parameters if p not in given]
         if missing:
-            self.findings.tell(
+            self.findings.report(
                 "missing-argument",
-                f"shape `{use.name}` needs {' and '.join(f'`{p}`' for p in missing)}, and this use does not say it",
-                (use.span, f"no {' and no '.join(missing)}"),
-                (shape.span, f"shape `{use.name}`"),
+                (use.span, "lacking"),
+                (shape.span, "shape"),
+                used=use.name,
+                missing=tuple(missing),
             )
         if missing or not sound:
             return None
@@ -260,11 +262,12 @@ class _Expander:
         if given.span not in self.misnamed:
             self.misnamed.add(given.span)
             self.findings.lose(parameter)
-            what = field.removeprefix("to_").removeprefix("from_").replace("called", "edge").replace("name", "name of something")
-            self.findings.tell(
+            self.findings.report(
                 "name-expected",
-                f"`{parameter}` of shape `{values.shape}` is a {what}, and a quantity is given",
-                (given.span, "a quantity"),
-                (node.span, f"`{parameter}` names a {what} here"),
+                (given.span, "quantity"),
+                (node.span, "named"),
+                parameter=parameter,
+                shape=values.shape,
+                what=FIELD_KINDS.get(field, field),
             )
         return parameter

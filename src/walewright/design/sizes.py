@@ -9,9 +9,10 @@ from walewright.design.findings import Findings, amount, near_help
 from walewright.design.model import Measurement, Origin
 from walewright.design.places import per_size
 from walewright.design.tables import Published, Shipped, SizeTable, size_table
-from walewright.design.units import LENGTH, NUMBER
+from walewright.design.units import LENGTH, NUMBER, written
 from walewright.design.values import Value, literal, measured
 from walewright.report.model import Severity, Span
+from walewright.report.said import BySize, said
 from walewright.source import syntax
 
 LARGEST_CM = 400.0
@@ -59,17 +60,19 @@ class _SizesReader:
     def _written(self, row: syntax.SizeRow) -> Measurement | None:
         have, want = len(row.values), len(self.node.names)
         if have != want:
-            lacking = ", ".join(self.node.names[have:])
-            self.findings.tell(
+            self.findings.report(
                 "ragged-row",
-                f"`{row.name}` has {_count(have, 'value')} for {_count(want, 'size')}",
-                (row.span, _count(have, "value")),
-                (self.node.span, _count(want, "size")),
-                notes=(f"no value for {lacking}",) if lacking else (),
+                (row.span, "values"),
+                (self.node.span, "sizes"),
+                notes=("lacking",) if have < want else (),
+                row=row.name,
+                values=have,
+                wanted=want,
+                lacking=self.node.names[have:],
             )
             return None
         if row.unit is None:
-            self.findings.tell("no-unit", f"`{row.name}` has no unit", (row.span, "bare numbers"), helps=("end the row with cm",))
+            self.findings.report("no-unit/row", (row.span, "bare"), helps=("cm",), row=row.name)
             return None
         indices = [self.node.names.index(s) for s in self.chosen]
         values: list[float] = []
@@ -79,8 +82,8 @@ class _SizesReader:
                 return None
             value, dimension = read
             if dimension != LENGTH:
-                what = "a percentage" if dimension == NUMBER else dimension.kind
-                self.findings.tell("wrong-unit", f"`{row.name}` must be a length", (row.span, what))
+                kind = said("percentage") if dimension == NUMBER else dimension.kind
+                self.findings.report("wrong-unit/row", (row.span, "dimension"), row=row.name, dimension=kind)
                 return None
             values.append(value)
         return self._sound(row, tuple(values), "")
@@ -92,12 +95,14 @@ class _SizesReader:
         table = size_table(name, self.shipped.tables[name])
         entries = table.row(measurement)
         if not entries:
-            self.findings.tell(
+            self.findings.report(
                 "unknown-table-row",
-                f"the table `{name}` has no measurement `{measurement}`",
-                (row.span, "not in the table"),
-                notes=(f"it has {', '.join(table.measurements)}",),
+                (row.span, "table"),
+                notes=("it-has",),
                 helps=near_help(measurement, table.measurements),
+                table=name,
+                measurement=measurement,
+                measurements=tuple(table.measurements),
             )
             return None
         own = self._own(row)
@@ -105,41 +110,47 @@ class _SizesReader:
             return None
         absent = tuple(s for s in self.chosen if s not in entries and s not in own)
         if absent:
-            self.findings.tell(
+            self.findings.report(
                 "unknown-table-size",
-                f"the table `{name}` has no `{measurement}` for {', '.join(absent)}",
-                (row.span, "not in the table"),
-                (self.node.span, "sizes of this pattern"),
-                notes=(f"it has {', '.join(entries)}",),
-                helps=(f"give them here: `{_with_own(row, absent)}`, with your own figures",),
+                (row.span, "table"),
+                (self.node.span, "sizes"),
+                notes=("it-has",),
+                helps=("own",),
                 sizes=absent if len(absent) < len(self.chosen) else (),
+                table=name,
+                measurement=measurement,
+                absent=tuple(absent),
+                known=tuple(entries),
+                with_own=_with_own(row, absent),
             )
             return None
         used = [entries[s] for s in self.chosen if s not in own]
         self._doubted(row, table, measurement, used)
         recalled = tuple(e.size for e in used if e.status == "memory")
         if recalled:
-            self.findings.tell(
+            self.findings.report(
                 "table-from-memory",
-                f"`{measurement}` in the table `{name}` is from memory",
-                (row.span, "not seen in a published table"),
-                notes=(f"from memory: {', '.join(recalled)}",),
-                helps=("check the figures, or write them out",),
-                sizes=recalled if len(recalled) < len(self.chosen) else (),
+                (row.span, "not-seen"),
+                notes=("memory",),
+                helps=("check",),
                 severity=Severity.WARNING,
+                sizes=recalled if len(recalled) < len(self.chosen) else (),
+                measurement=measurement,
+                table=name,
+                recalled=tuple(recalled),
             )
         values = tuple(own[s] if s in own else entries[s].middle_cm for s in self.chosen)
         return self._sound(row, values, _credit(used, tuple(s for s in self.chosen if s in own)), measurement)
 
     def _own(self, row: syntax.SizeRow) -> dict[str, float] | None:
         """The author's own figures for sizes of a row from a table, in cm; None when one of them cannot be used."""
-        self.findings.once(f"figure of `{row.name}`", ((o.size, o.span) for o in row.own))
+        self.findings.once(said("figure-of", row=row.name), ((o.size, o.span) for o in row.own))
         found: dict[str, float] = {}
         for figure in row.own:
             if figure.size not in self.node.names:
                 self.findings.unknown("size", figure.size, figure.span, self.node.names, code="unknown-size")
                 return None
-            value = measured(figure.value, LENGTH, f"`{row.name}` of {figure.size}", self.findings)
+            value = measured(figure.value, LENGTH, said("row-of-size", row=row.name, size=figure.size), self.findings)
             if value is None:
                 return None
             found.setdefault(figure.size, value)
@@ -151,15 +162,17 @@ class _SizesReader:
         if not doubtful:
             return
         sizes = tuple(e.size for e in doubtful)
-        figures = ", ".join(f"{e.size} {amount(e.middle_cm)}" for e in doubtful)
-        self.findings.tell(
+        self.findings.report(
             "table-slip",
-            f"`{measurement}` in the table `{table.name}` is likely misprinted in its source: {figures}",
-            (row.span, "used here"),
-            notes=tuple(dict.fromkeys(f"{e.size}: {e.note}" for e in doubtful)),
-            helps=(f"give your own figures here: `{_with_own(row, sizes)}`",),
-            sizes=sizes if len(sizes) < len(self.chosen) else (),
+            (row.span, "here"),
+            notes=tuple(dict.fromkeys(said("doubt", size=e.size, note=e.note) for e in doubtful)),
+            helps=("own",),
             severity=Severity.WARNING,
+            sizes=sizes if len(sizes) < len(self.chosen) else (),
+            measurement=measurement,
+            table=table.name,
+            figures=BySize(sizes, tuple(e.middle_cm for e in doubtful)),
+            with_own=_with_own(row, sizes),
         )
 
     def _sound(self, row: syntax.SizeRow, values: tuple[float, ...], source: str, published: str = "") -> Measurement | None:
@@ -167,30 +180,37 @@ class _SizesReader:
         below = tuple(s for s, v in zip(self.chosen, values, strict=True) if v < 0)
         above = tuple(s for s, v in zip(self.chosen, values, strict=True) if v > LARGEST_CM)
         if below:
-            self.findings.tell(
+            self.findings.report(
                 "negative-measurement",
-                f"`{row.name}` is less than nothing",
-                (row.span, per_size(self.chosen, values)),
+                (row.span, "values"),
                 sizes=below if len(below) < len(values) else (),
+                row=row.name,
+                values=per_size(self.chosen, values),
             )
             return None
         if above:
-            self.findings.tell(
+            self.findings.report(
                 "absurd-measurement",
-                f"`{row.name}` is more than {amount(LARGEST_CM)}",
-                (row.span, per_size(self.chosen, values)),
+                (row.span, "values"),
+                helps=("look",),
                 sizes=above if len(above) < len(values) else (),
-                helps=("look at the unit",),
+                row=row.name,
+                longest=amount(LARGEST_CM),
+                values=per_size(self.chosen, values),
             )
             return None
         falls = [i for i in range(1, len(values)) if values[i] < values[i - 1]]
         if falls:
             at = falls[0]
-            self.findings.tell(
+            self.findings.report(
                 "row-falls",
-                f"`{row.name}` gets smaller from {self.chosen[at - 1]} to {self.chosen[at]}",
-                (row.span, f"{amount(values[at - 1])}, then {amount(values[at])}"),
+                (row.span, "then"),
                 severity=Severity.WARNING,
+                row=row.name,
+                one=self.chosen[at - 1],
+                next=self.chosen[at],
+                value=amount(values[at - 1]),
+                next_value=amount(values[at]),
             )
         known = self.shipped.described(published)
         origin = Origin(f"sizes / {row.name}", row.span)
@@ -206,9 +226,5 @@ def _credit(used: list[Published], own: tuple[str, ...]) -> str:
 
 def _with_own(row: syntax.SizeRow, sizes: tuple[str, ...]) -> str:
     """The row with a place for own figures."""
-    given = [f"{o.size} {amount(o.value.value, o.value.unit or 'cm')}" for o in row.own]
+    given = [f"{o.size} {written(o.value.value, o.value.unit or 'cm')}" for o in row.own]
     return ", ".join((f"{row.name} from {row.table} {row.table_row}", *given, *(f"{s} ... cm" for s in sizes)))
-
-
-def _count(number: int, word: str) -> str:
-    return f"{number} {word}" if number == 1 else f"{number} {word}s"

@@ -11,6 +11,7 @@ from walewright.design.model import Chart, Fabric, Level, Origin, PerSize, Repea
 from walewright.design.openings import offset
 from walewright.design.outline import NOTHING, SIDES, Outline, stretch
 from walewright.design.places import POSITIVE, Place
+from walewright.report.said import Said, said
 from walewright.source import syntax
 
 MOST_TIMES = 100
@@ -39,14 +40,14 @@ def zone(
 ) -> Zone | None:
     """Another fabric between two levels, over the whole width or a panel of it."""
     findings = cloth.place.findings
-    what = f"fabric `{node.fabric}` of piece `{outline.piece}`"
+    what = said("fabric-of", fabric=node.fabric, piece=outline.piece)
     fabric = findings.look_up("fabric", node.fabric, node.span, fabrics)
     between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
     if fabric is None or between is None:
         return None
     low, high = between
     place = cloth.at(high)
-    centre = offset(node.offset, f"the middle of {what}", place)
+    centre = offset(node.offset, said("middle-of", of=what), place)
     origin = Origin(f"piece {outline.piece} / {node.fabric} from {node.from_level}", node.span)
     if centre is None:
         return None
@@ -59,32 +60,36 @@ def zone(
     reach = {s: tuple(w / 2 for w in width) for s in SIDES}
     for at in range(low, high + 1):
         level = outline.levels[at]
-        if not leaves(reach, centre, level.height, what, f"at `{level.name}`", node.span, outline, place):
+        if not leaves(reach, centre, level.height, what, said("at-level", level=level.name), node.span, outline, place):
             return None
     return Zone(node.fabric, node.from_level, node.to_level, width, centre, origin, node.repeats or 0)
 
 
-def _width(node: syntax.Zone, fabric: Fabric, what: str, place: Place, charts: Mapping[str, Chart | None]) -> PerSize | None:
+def _width(node: syntax.Zone, fabric: Fabric, what: Said, place: Place, charts: Mapping[str, Chart | None]) -> PerSize | None:
     """The width of a panel in cm. Stitches of a charted one are its own, and it may be so many repeats wide."""
     chart = charts.get(fabric.chart)
     if node.repeats is None or node.width is not None:
         here = Place(place.scope, place.findings, fabric) if fabric.chart else place
-        return here.across(node.width, f"the width of {what}", POSITIVE) if node.width is not None else None
+        return here.across(node.width, said("width-of", of=what), POSITIVE) if node.width is not None else None
     if not fabric.chart:
-        place.findings.tell(
+        place.findings.report(
             "repeats-without-chart",
-            f"{what} is {node.repeats} repeats wide, and has no chart that repeats",
-            (node.span, "so many repeats"),
-            (fabric.origin.span, fabric.stitch),
-            helps=("give its width in cm or stitches",),
+            (node.span, "repeats"),
+            (fabric.origin.span, "stitch"),
+            helps=("give-width",),
+            what=what,
+            repeats=node.repeats,
+            stitch=fabric.stitch,
         )
         return None
     if not 1 <= node.repeats <= MOST_REPEATS:
-        place.findings.tell(
-            "not-positive" if node.repeats < 1 else "absurd-count",
-            f"{what} is {node.repeats} repeats wide",
-            (node.span, f"{node.repeats} repeats"),
-            notes=(f"1 to {MOST_REPEATS} are possible",),
+        place.findings.report(
+            "not-positive/repeats" if node.repeats < 1 else "absurd-count/repeats",
+            (node.span, "repeats"),
+            notes=("possible",),
+            what=what,
+            repeats=node.repeats,
+            most=MOST_REPEATS,
         )
         return None
     if chart is None:
@@ -93,36 +98,42 @@ def _width(node: syntax.Zone, fabric: Fabric, what: str, place: Place, charts: M
     return tuple(stitches / fabric.stitches_per_cm for _ in place.scope.sizes)
 
 
-def _panel(fabric: Fabric, around: Fabric | None, what: str, node: syntax.Zone, findings: Findings) -> bool:
+def _panel(fabric: Fabric, around: Fabric | None, what: Said, node: syntax.Zone, findings: Findings) -> bool:
     """Whether a panel can be knitted in the rows of the fabric around it: with its yarn, at its tension, worked by hand."""
     if around is None:
         return True
     alike = (fabric.yarn, fabric.tension) == (around.yarn, around.tension)
     if fabric.stitch in ("latched rib", "chart") and alike:
         return True
-    findings.tell(
+    findings.report(
         "panel-fabric",
-        f"{what} cannot be knitted as a panel in the rows of `{around.name}`",
-        (node.span, "over a part of the width"),
-        (fabric.origin.span, f"{fabric.stitch} in {fabric.yarn} at tension {fabric.tension}"),
-        (around.origin.span, f"{around.stitch} in {around.yarn} at tension {around.tension}"),
-        helps=(
-            "a panel is a latched rib or a charted fabric in the same yarn at the same tension",
-            "or let the fabric go over the whole width",
-        ),
+        (node.span, "part"),
+        (fabric.origin.span, "fabric"),
+        (around.origin.span, "around"),
+        helps=("same-yarn", "whole-width"),
+        what=what,
+        around=around.name,
+        stitch=fabric.stitch,
+        yarn=fabric.yarn,
+        tension=fabric.tension,
+        around_stitch=around.stitch,
+        around_yarn=around.yarn,
+        around_tension=around.tension,
     )
     return False
 
 
 def repeat(node: syntax.RepeatStretch, outline: Outline, findings: Findings, place: Place) -> RepeatStretch | None:
     """Rows worked several times; the width at their end is that at their beginning."""
-    what = f"the repeat of piece `{outline.piece}`"
+    what = said("repeat-in", piece=outline.piece)
     if not 2 <= node.times <= MOST_TIMES:
-        findings.tell(
-            "not-positive" if node.times < 2 else "absurd-count",
-            f"{what} is worked {node.times} times",
-            (node.span, f"repeat {node.times} times"),
-            notes=(f"2 to {MOST_TIMES} are possible",),
+        findings.report(
+            "not-positive/times" if node.times < 2 else "absurd-count/times",
+            (node.span, "times"),
+            notes=("possible",),
+            what=what,
+            times=node.times,
+            most=MOST_TIMES,
         )
         return None
     between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
@@ -134,16 +145,18 @@ def repeat(node: syntax.RepeatStretch, outline: Outline, findings: Findings, pla
         before, after = outline.position(side, low, above=True), outline.position(side, high)
         moved = tuple(s for s, a, b in zip(sizes, before, after, strict=True) if abs(a - b) > NOTHING)
         if moved:
-            findings.tell(
+            findings.report(
                 "repeat-changes-width",
-                f"the {side} edge of piece `{outline.piece}` ends elsewhere than it begins in the rows that are repeated",
-                (node.span, f"from `{node.from_level}` to `{node.to_level}`"),
-                notes=(
-                    f"{place.per_size(before)} from the centre at `{node.from_level}`, "
-                    f"{place.per_size(after)} at `{node.to_level}`",
-                ),
-                helps=("lead the edges straight through them, or back to where they began",),
+                (node.span, "from-to"),
+                notes=("centre",),
+                helps=("straight",),
                 sizes=place.scope.only(moved),
+                side=side,
+                piece=outline.piece,
+                from_level=node.from_level,
+                to_level=node.to_level,
+                before=place.per_size(before),
+                after=place.per_size(after),
             )
             return None
     origin = Origin(f"piece {outline.piece} / repeat from {node.from_level}", node.span)

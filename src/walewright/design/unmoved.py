@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from walewright.design.called import meant
-from walewright.design.changes import Changes, option
+from walewright.design.changes import Changes
 from walewright.design.findings import Findings
 from walewright.design.sizes import Graded
 from walewright.design.uses import Uses, uses
@@ -24,12 +24,13 @@ def tell_unmoved(written: syntax.Tree, expanded: syntax.Tree, graded: Graded, ch
         row = graded.rows.get(found[0]) if len(found) == 1 else None
         given = row is not None and row.origin.path == f"measure {row.name}"
         if row is not None and given and not made_from.has("measurement", row.name):
-            findings.tell(
+            findings.report(
                 "given-for-nothing",
-                f"no stitch of the garment follows from `{row.name}` ({option('measure', typed)})",
-                notes=("the page holds the finished garment against it, no more",) if row.to_fit else (),
-                helps=("`walewright choices` lists what can be given",),
+                notes=("finished",) if row.to_fit else (),
+                helps=("choices",),
                 severity=Severity.WARNING,
+                given=("measure", typed),
+                name=row.name,
             )
 
 

@@ -13,8 +13,9 @@ from dataclasses import dataclass, replace
 
 from walewright.design.findings import Findings, amount
 from walewright.design.model import PerSize
-from walewright.design.units import NUMBER, WORDS, Dimension, convert
+from walewright.design.units import NUMBER, WORDS, Dimension, convert, written
 from walewright.report.model import Span
+from walewright.report.said import Said, said
 from walewright.source import syntax
 
 FUNCTIONS = ("min", "max", "round")
@@ -115,7 +116,7 @@ class Scope:
         if expression.op == "/":
             nought = tuple(s for s, b in zip(self.sizes, right.amounts, strict=True) if b == 0)
             if nought:
-                self._findings.tell("division-by-zero", "this divides by zero", (right.span, "zero"), sizes=self.only(nought))
+                self._findings.report("division-by-zero", (right.span, "zero"), sizes=self.only(nought))
                 return None
             share = tuple(a / b for a, b in pairs)
             return self._bounded(Value(share, left.dimension.over(right.dimension), expression.span))
@@ -129,17 +130,15 @@ class Scope:
             self._findings.unknown("function", call.function, call.span, FUNCTIONS)
             return None
         if not call.args or (call.function == "round" and len(call.args) != 2):
-            wanted = "a value and what to round it to" if call.function == "round" else "at least one value"
-            self._findings.tell("impossible-statement", f"`{call.function}` takes {wanted}", (call.span, f"{len(call.args)} given"))
+            kind = "impossible-statement/round" if call.function == "round" else "impossible-statement/no-value"
+            self._findings.report(kind, (call.span, "given"), function=call.function, count=len(call.args))
             return None
         values = [self.value(a) for a in call.args]
         given = [v for v in values if v is not None]
         if len(given) < len(values) or not all(self.agree(given[0], v) for v in given[1:]):
             return None
         if call.function == "round" and min(given[1].amounts) <= 0:
-            self._findings.tell(
-                "not-positive", "rounding needs a step above zero", (given[1].span, amount(min(given[1].amounts), ""))
-            )
+            self._findings.report("not-positive/step", (given[1].span, "step"), step=amount(min(given[1].amounts), ""))
             return None
         work = _WORK[call.function]
         return Value(tuple(work(a) for a in zip(*(v.amounts for v in given), strict=True)), given[0].dimension, call.span)
@@ -150,9 +149,7 @@ class Scope:
         high = tuple(s for s, a in zip(self.sizes, value.amounts, strict=True) if not abs(a) <= LARGEST)
         if not high:
             return value
-        self._findings.tell(
-            "number-too-large", "this comes to more than any garment has", (value.span, "too large"), sizes=self.only(high)
-        )
+        self._findings.report("number-too-large", (value.span, "too-large"), sizes=self.only(high))
         return None
 
     def agree(self, one: Value, other: Value) -> bool:
@@ -160,12 +157,13 @@ class Scope:
         if one.dimension == other.dimension:
             return True
         bare = NUMBER in (one.dimension, other.dimension)
-        self._findings.tell(
+        self._findings.report(
             "mixed-units",
-            f"{one.dimension.kind} and {other.dimension.kind} do not mix",
-            (one.span, one.dimension.kind),
-            (other.span, other.dimension.kind),
-            helps=("write the bare number with its unit",) if bare else (),
+            (one.span, "one"),
+            (other.span, "other"),
+            helps=("write-unit",) if bare else (),
+            one=one.dimension.kind,
+            other=other.dimension.kind,
         )
         return False
 
@@ -177,9 +175,9 @@ class Scope:
         for name in names:
             self._known[name] = None
         shown = names if len(names) <= MOST_SHOWN else [*names[:MOST_SHOWN], "..."]
-        ring = " needs ".join(f"`{n.partition(HIDDEN)[0]}`" for n in (*shown, names[0]))
-        places = ((self._lets[n].span, f"`{n.partition(HIDDEN)[0]}`") for n in names[:MOST_SHOWN])
-        self._findings.tell("cyclic-let", f"{ring}: this has no end", *places)
+        ring = tuple(n.partition(HIDDEN)[0] for n in (*shown, names[0]))
+        places = ((self._lets[n].span, said("named-here", name=n.partition(HIDDEN)[0])) for n in names[:MOST_SHOWN])
+        self._findings.report("cyclic-let", *places, ring=ring)
 
 
 def literal(number: syntax.Number, findings: Findings) -> tuple[float, Dimension] | None:
@@ -192,18 +190,18 @@ def literal(number: syntax.Number, findings: Findings) -> tuple[float, Dimension
     return read
 
 
-def measured(number: syntax.Number, wanted: Dimension, what: str, findings: Findings) -> float | None:
+def measured(number: syntax.Number, wanted: Dimension, what: Said, findings: Findings) -> float | None:
     """A literal that must be of one dimension and above zero."""
     read = literal(number, findings)
     if read is None:
         return None
     value, dimension = read
     if number.unit is None:
-        findings.tell("no-unit", f"{what} needs a unit", (number.span, "a bare number"), helps=(f"write it in {wanted.unit}",))
+        findings.report("no-unit/amount", (number.span, "bare"), helps=("write",), what=what, unit=wanted.unit)
     elif dimension != wanted:
-        findings.tell("wrong-unit", f"{what}: this must be {wanted.kind}", (number.span, dimension.kind))
+        findings.report("wrong-unit/amount", (number.span, "dimension"), what=what, wanted=wanted.kind, dimension=dimension.kind)
     elif value <= 0:
-        findings.tell("not-positive", f"{what} must be more than zero", (number.span, amount(value, wanted.unit)))
+        findings.report("not-positive/amount", (number.span, "value"), what=what, value=amount(value, wanted.unit))
     else:
         return value
     return None
@@ -237,7 +235,7 @@ def names(expression: syntax.Expr) -> Iterator[str]:
 def words(expression: syntax.Expr) -> str:
     """The expression as an author would write it, for a printed requirement."""
     if isinstance(expression, syntax.Number):
-        return amount(expression.value, expression.unit or "")
+        return written(expression.value, expression.unit or "")
     if isinstance(expression, syntax.Name):
         return expression.name
     if isinstance(expression, syntax.Negative):

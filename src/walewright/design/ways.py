@@ -18,12 +18,13 @@ def shaping_way(
         return None
     depth = inset if inset is not None else 0
     if machine is not None and depth not in machine.prongs:
-        findings.tell(
+        findings.report(
             "no-such-tool",
-            f"shaping {depth} in needs a transfer tool of {depth} prongs",
-            (span, f"fashioned {depth} in"),
-            (machine.origin.span, "this bed"),
-            notes=(f"the tools at hand have {', '.join(str(p) for p in machine.prongs)} prongs",),
+            (span, "fashioned"),
+            (machine.origin.span, "bed"),
+            notes=("at-hand",),
+            inset=depth,
+            prongs=machine.prongs,
         )
         return None
     return Way("fashioned", depth, at_once)

@@ -10,6 +10,7 @@ from walewright.design.findings import Findings
 from walewright.design.model import EdgeRun, Origin, PerSize, Wedge
 from walewright.design.outline import NOTHING, SIDES, Outline, level_index, stretch
 from walewright.design.places import POSITIVE, Place, concerned
+from walewright.report.said import Said, said
 from walewright.source import syntax
 
 KINDS_KNOWN = ("in", "out", "both")
@@ -23,11 +24,13 @@ def shoulders(node: syntax.Shoulders, outline: Outline, findings: Findings) -> W
     if at is None:
         return None
     if at == len(outline.levels) - 1:
-        findings.tell(
+        findings.report(
             "shoulders-at-top",
-            f"the shoulders are held from `{node.from_level}`, the top of piece `{outline.piece}`: no rows are left for them",
-            (node.span, "from the top"),
-            notes=(f"levels from the start up: {', '.join(level.name for level in outline.levels)}",),
+            (node.span, "top"),
+            notes=("levels",),
+            from_level=node.from_level,
+            piece=outline.piece,
+            levels=tuple(level.name for level in outline.levels),
         )
         return None
     made = Wedge("shoulders", node.edge, node.from_level, Origin(f"piece {outline.piece} / shoulders", node.span))
@@ -46,12 +49,14 @@ def _edge_is_free(made: Wedge, outline: Outline, findings: Findings) -> bool:
         if heights[run.to_level] > heights[made.from_level] and (run.name or _moves(run))
     }
     for run in beyond.values():
-        findings.tell(
+        findings.report(
             "edge-past-shoulder",
-            f"an edge of piece `{outline.piece}` goes on to `{run.to_level}` while the shoulders are held from `{made.from_level}`",
-            (run.origin.span, f"up to `{run.to_level}`"),
-            (made.origin.span, f"held from `{made.from_level}`"),
-            helps=(f"end this edge at `{made.from_level}`, or hold the shoulders from a higher level",),
+            (run.origin.span, "up"),
+            (made.origin.span, "held"),
+            helps=("end-or-hold",),
+            piece=outline.piece,
+            to_level=run.to_level,
+            from_level=made.from_level,
         )
     return not beyond
 
@@ -64,7 +69,7 @@ def wedge(node: syntax.Wedge, outline: Outline, cloth: Cloth) -> Wedge | None:
     """Short rows at an edge, checked: the edge stands still, the width is there, and each step has a stitch."""
     place = cloth.place
     findings = place.findings
-    what = f"the wedge of piece `{outline.piece}`"
+    what = said("wedge-of", piece=outline.piece)
     between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
     for called, word, known in (("kind of wedge", node.kind, KINDS_KNOWN), ("edge to hold at", node.edge, EDGES_KNOWN)):
         if word not in known:
@@ -73,8 +78,8 @@ def wedge(node: syntax.Wedge, outline: Outline, cloth: Cloth) -> Wedge | None:
     if between is None:
         return None
     here = cloth.at(between[1])
-    width = here.across(node.width, f"the width of {what}", POSITIVE)
-    rest = here.across(node.rest, f"what rests outside {what}", POSITIVE) if node.rest is not None else None
+    width = here.across(node.width, said("width-of", of=what), POSITIVE)
+    rest = here.across(node.rest, said("rest-outside", of=what), POSITIVE) if node.rest is not None else None
     if width is None or (node.rest is not None and rest is None):
         return None
     side = "" if node.edge == "both" else f"{node.edge} "
@@ -83,6 +88,15 @@ def wedge(node: syntax.Wedge, outline: Outline, cloth: Cloth) -> Wedge | None:
     made = Wedge(name, node.edge, node.from_level, origin, node.to_level, width, node.kind, rest)
     sound = _edge_stands(made, between, outline, findings) and _has_width(made, outline, here)
     return made if sound and _has_stitches(made, between, cloth) else None
+
+
+def wedge_words(made: Wedge) -> Said:
+    """What a wedge is called in a message."""
+    if made.width is None:
+        return said("the-shoulders")
+    if made.edge == "both":
+        return said("the-wedge", level=made.from_level)
+    return said("the-side-wedge", side=made.edge, level=made.from_level)
 
 
 def sides_of(made: Wedge) -> tuple[str, ...]:
@@ -98,12 +112,15 @@ def _edge_stands(made: Wedge, between: tuple[int, int], outline: Outline, findin
             to = numbers[run.to_level]
             inside = between[0] < to < between[1] if run.path == "across" else come < between[1] and to > between[0]
             if inside and _moves(run):
-                findings.tell(
+                findings.report(
                     "edge-moves-in-wedge",
-                    f"the {side} edge of piece `{outline.piece}` is held from `{made.from_level}` on and moves there",
-                    (run.origin.span, "moves here"),
-                    (made.origin.span, f"held from `{made.from_level}`"),
-                    helps=(f"lead this edge straight from `{made.from_level}` to `{made.to_level}`",),
+                    (run.origin.span, "moves"),
+                    (made.origin.span, "held"),
+                    helps=("straight",),
+                    side=side,
+                    piece=outline.piece,
+                    from_level=made.from_level,
+                    to_level=made.to_level,
                 )
                 return False
             come = to
@@ -133,14 +150,18 @@ def _has_width(made: Wedge, outline: Outline, place: Place) -> bool:
     wide = tuple(s for s, h, r in zip(sizes, held, room, strict=True) if h > r - spare + NOTHING)
     if wide:
         over = tuple(h - r + spare for h, r in zip(held, room, strict=True))
-        each = " at each edge" if share == 2 else ""
-        place.findings.tell(
-            "wedge-too-wide",
-            f"the {made.name} is wider than piece `{outline.piece}` has room for{each}",
-            (made.origin.span, f"{place.per_size(held)} held"),
-            notes=(f"there are {place.per_size(room)}{each}",),
-            helps=(f"make it {concerned(sizes, over, wide)} narrower, or the piece as much wider there{each}",),
+        place.findings.report(
+            "wedge-too-wide/one",
+            (made.origin.span, "held"),
+            notes=("room",),
+            helps=("narrower",),
             sizes=place.scope.only(wide),
+            wedge=wedge_words(made),
+            piece=outline.piece,
+            each=share == 2,
+            held=place.per_size(held),
+            room=place.per_size(room),
+            over=concerned(sizes, over, wide),
         )
     return not wide
 
@@ -158,15 +179,17 @@ def _has_stitches(made: Wedge, between: tuple[int, int], cloth: Cloth) -> bool:
     if over:
         wider = tuple((n - st) / fabric.stitches_per_cm for n, st in zip(steps, stitches, strict=True))
         lower = tuple((n - st) * ROWS_A_STEP[made.kind] / fabric.rows_per_cm for n, st in zip(steps, stitches, strict=True))
-        place.findings.tell(
+        place.findings.report(
             "wedge-too-steep",
-            f"the {made.name} has fewer stitches than steps: a step takes {ROWS_A_STEP[made.kind]} rows and a stitch at least",
-            (made.origin.span, f"{place.per_size(stitches, 'stitches')} in {place.per_size(rows, 'rows')}"),
-            helps=(
-                f"make it {concerned(place.scope.sizes, wider, over)} wider",
-                f"or end it {concerned(place.scope.sizes, lower, over)} lower",
-            ),
+            (made.origin.span, "in"),
+            helps=("wider", "lower"),
             sizes=place.scope.only(over),
+            wedge=wedge_words(made),
+            rows_a_step=ROWS_A_STEP[made.kind],
+            stitches=place.per_size(stitches, "stitches"),
+            rows=place.per_size(rows, "rows"),
+            wider=concerned(place.scope.sizes, wider, over),
+            lower=concerned(place.scope.sizes, lower, over),
         )
     return not over
 
@@ -181,12 +204,12 @@ def together(wedges: Sequence[Wedge], outline: Outline, place: Place) -> bool:
             continue
         apart = not set(sides_of(one)) & set(sides_of(other))
         if not apart or low != start or high != end:
-            place.findings.tell(
-                "stretches-overlap",
-                f"two wedges of piece `{outline.piece}` share rows",
-                (other.origin.span, "this one"),
-                (one.origin.span, "and this one"),
-                helps=("wedges worked at the same time are one at each edge, between the same two levels",),
+            place.findings.report(
+                "stretches-overlap/wedges",
+                (other.origin.span, "this"),
+                (one.origin.span, "that"),
+                helps=("same-time",),
+                piece=outline.piece,
             )
             return False
         room = tuple(min(r) for r in zip(*(outline.room(s, low, high) for s in SIDES), strict=True))
@@ -195,14 +218,18 @@ def together(wedges: Sequence[Wedge], outline: Outline, place: Place) -> bool:
         wide = tuple(s for s, b, r in zip(sizes, both, room, strict=True) if b > r + NOTHING and not parted)
         if wide:
             over = tuple(b - r for b, r in zip(both, room, strict=True))
-            place.findings.tell(
-                "wedge-too-wide",
-                f"the wedges at both edges are together wider than piece `{outline.piece}`",
-                (other.origin.span, f"{place.per_size(_held(other))} held"),
-                (one.origin.span, f"{place.per_size(_held(one))} held"),
-                notes=(f"the piece is {place.per_size(room)} wide there",),
-                helps=(f"make them {concerned(sizes, over, wide)} narrower in all",),
+            place.findings.report(
+                "wedge-too-wide/both",
+                (other.origin.span, "other"),
+                (one.origin.span, "one"),
+                notes=("room",),
+                helps=("narrower",),
                 sizes=place.scope.only(wide),
+                piece=outline.piece,
+                other_held=place.per_size(_held(other)),
+                one_held=place.per_size(_held(one)),
+                room=place.per_size(room),
+                by=concerned(sizes, over, wide),
             )
             return False
     return True

@@ -7,7 +7,8 @@ from collections.abc import Iterator, Sequence
 from walewright.design.model import Design
 from walewright.fit.cloth import Cloth
 from walewright.glue.model import Glued
-from walewright.report.model import Diagnostic, Label, Severity
+from walewright.report.model import Diagnostic, Severity, diagnosed
+from walewright.report.said import said
 
 SHARE = 0.85
 """Of the edges' length, at rest, that a first row has at least: what is picked up for is some 10 % less than what it is picked up
@@ -24,12 +25,12 @@ def drawn_in(design: Design, glued: Glued, cloths: Sequence[Cloth]) -> Iterator[
         edges = [sum(cloth.length(place) or 0.0 for place in lines[0].along) for cloth in cloths]
         bad = [i for i, (own, along) in enumerate(zip(wide, edges, strict=True)) if own < SHARE * along]
         if bad:
-            yield Diagnostic(
+            yield diagnosed(
                 "start-draws-in",
-                f"the {piece.name} starts much narrower than the edges that it is begun along",
-                (Label((piece.start_origin or piece.origin).span, "begun here"),),
-                tuple(f"{design.sizes[i]}: {wide[i]:.1f} cm, and the edges are {edges[i]:.1f} cm long" for i in bad),
-                ("start it as wide as the edges are long, or a tenth less where it is to hold them in",),
-                Severity.WARNING,
-                () if len(bad) == len(design.sizes) else tuple(design.sizes[i] for i in bad),
+                ((piece.start_origin or piece.origin).span, "begun-here"),
+                notes=tuple(said("cm-edges-cm", among=design.sizes[i], wide=wide[i], edges=edges[i]) for i in bad),
+                helps=("start-wide-edges",),
+                severity=Severity.WARNING,
+                sizes=() if len(bad) == len(design.sizes) else tuple(design.sizes[i] for i in bad),
+                name=piece.name,
             )

@@ -11,7 +11,7 @@ from walewright.fit.loops import Walker
 from walewright.fit.model import ROWS, Passing, Ring
 from walewright.fit.rings import STRIPS, measure
 from walewright.glue.model import Chain, Glued, Place
-from walewright.report.model import Diagnostic, Label, Severity
+from walewright.report.model import Diagnostic, Severity, diagnosed
 
 HEAD_MORE = 2.0
 """cm that a neck has to be wider, stretched, than the head (common practice)."""
@@ -105,20 +105,17 @@ def _stated(design: Design, walkers: Sequence[Walker], passage: Passage, edges: 
     if not values and known is not None:
         values, own, source = known[0].values, known[1], known[0].source
     if not values:
-        return Diagnostic(
-            "nothing-to-measure",
-            f"it is not known how large the {passage.part} is",
-            (Label(passage.origin.span, f"passes {passage.part}"),),
-            helps=(f"write it: `passes {passage.part} of 52 cm`, or a row of the sizes",),
+        return diagnosed(
+            "nothing-to-measure/known-how-large", (passage.origin.span, "passes"), helps=("write-row-sizes",), part=passage.part
         )
     lengths = [_length(design, w, edges, ring) for w in walkers] if edges else [None]
     known_lengths = [length for length in lengths if length is not None]
     if len(known_lengths) < len(lengths):
-        return Diagnostic(
-            "nothing-to-measure",
-            f"`{passage.origin.path.removeprefix('through ')}` is no edge of an opening",
-            (Label(passage.origin.span, "nothing passes here"),),
-            helps=("name the band, or the edge, that stays free",),
+        return diagnosed(
+            "nothing-to-measure/edge-opening",
+            (passage.origin.span, "nothing-passes-here"),
+            helps=("name-band-edge",),
+            path=passage.origin.path.removeprefix("through "),
         )
     relaxed = tuple(length[0] for length in known_lengths)
     stretched = tuple(length[1] for length in known_lengths)
@@ -186,27 +183,27 @@ def _findings(design: Design, passing: Passing) -> Iterator[Diagnostic]:
     source = (f"{passing.part}: {passing.source.removeprefix('Source: ')}",) if passing.source else ()
     only = () if len(bad) == len(design.sizes) else sizes
     if passing.never:
-        yield Diagnostic(
+        yield diagnosed(
             "lets-through",
-            f"the {passing.part} goes through the opening at `{passing.name}`, and must not",
-            (Label(passing.origin.span, "never passes"),),
-            (*rows, *source),
-            ("make the opening smaller, or the lap wider",),
+            (passing.origin.span, "never-passes"),
+            notes=(*rows, *source),
+            helps=("make-opening-smaller",),
             sizes=only,
+            part=passing.part,
+            name=passing.name,
         )
         return
     child = design.for_children
-    yield Diagnostic(
+    yield diagnosed(
         "too-tight" if child else "opening-too-tight",
-        f"the {passing.part} does not go through the {_spoken(passing)}",
-        (Label(passing.origin.span, "too tight"),),
-        (*rows, *source),
-        (
-            "make the opening wider or deeper, give it an edge that stretches more, or an opening that buttons",
-            f"if a swatch stretches more: `through {passing.place} passes {passing.part}, stretches to 160 %`",
-        ),
-        Severity.ERROR if child else Severity.WARNING,
-        only,
+        (passing.origin.span, "too-tight"),
+        notes=(*rows, *source),
+        helps=("make-opening-wider", "if-swatch-stretches"),
+        severity=Severity.ERROR if child else Severity.WARNING,
+        sizes=only,
+        part=passing.part,
+        spoken=_spoken(passing),
+        place=passing.place,
     )
 
 

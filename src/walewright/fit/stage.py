@@ -17,7 +17,8 @@ from walewright.fit.reach import reaches
 from walewright.fit.rings import free_row_edges, rings
 from walewright.fit.roles import with_roles
 from walewright.glue.model import Glued, Place
-from walewright.report.model import Diagnostic, Label, Severity, Span
+from walewright.report.model import Diagnostic, Label, Severity, Span, diagnosed
+from walewright.report.said import said
 from walewright.solve.model import Counts
 
 CHEST = ("bust", "chest")
@@ -119,14 +120,19 @@ def _otherwise(design: Design, whole: Fit) -> Iterator[Diagnostic]:
             continue
         bad = [i for i, (a, b) in enumerate(zip(said.values, at.values, strict=True)) if abs(a - b) > OTHERWISE]
         if bad:
-            yield Diagnostic(
+            yield diagnosed(
                 "finished-otherwise",
-                f"`{said.name}` is stated, and all round below the armholes the pieces come to something else",
-                (Label(said.origin.span, "stated"),),
-                tuple(f"{design.sizes[i]}: stated {said.values[i]:.1f} cm, knitted {at.values[i]:.1f} cm" for i in bad),
-                (f"write `finished {said.name} round {at.piece} {at.at}, fits {said.fits}`, and it is measured",),
-                Severity.WARNING,
-                _only(design, bad),
+                (said.origin.span, "stated"),
+                notes=tuple(
+                    said("stated-cm-knitted", among=design.sizes[i], values=said.values[i], values_2=at.values[i]) for i in bad
+                ),
+                helps=("write-measured",),
+                severity=Severity.WARNING,
+                sizes=_only(design, bad),
+                name=said.name,
+                piece=at.piece,
+                at=at.at,
+                fits=said.fits,
             )
 
 
@@ -145,14 +151,15 @@ def _small(design: Design, whole: Fit) -> Iterator[Diagnostic]:
             if ease.girth and not said
             else f"finished {ease.name} ..."
         )
-        yield Diagnostic(
+        yield diagnosed(
             "smaller-than-body",
-            f"the garment is smaller than the body it is to fit: {ease.fits}",
-            (Label(origin.span, "to fit"),) if origin is not None else (),
-            tuple(f"{design.sizes[i]}: finished {ease.finished[i]:.1f} cm, body {ease.body[i]:.1f} cm" for i in bad),
-            (f"if it is to be worn stretched, say so: `{wording}, fits {ease.fits}, stretches`",),
-            Severity.WARNING,
-            _only(design, bad),
+            *(Label(origin.span, "to fit"),) if origin is not None else (),
+            notes=tuple(said("finished-cm-body", among=design.sizes[i], finished=ease.finished[i], body=ease.body[i]) for i in bad),
+            helps=("if-worn-stretched",),
+            severity=Severity.WARNING,
+            sizes=_only(design, bad),
+            fits=ease.fits,
+            wording=wording,
         )
 
 
@@ -160,17 +167,16 @@ def _short(design: Design, reach: Sequence[Reach]) -> Iterator[Diagnostic]:
     for one in reach:
         bad = [i for i, (a, b) in enumerate(zip(one.values, one.body or one.values, strict=True)) if b - a >= SHORT]
         if bad:
-            yield Diagnostic(
+            yield diagnosed(
                 "reach-too-short",
-                f"the sleeve `{one.sleeve}` ends {SHORT:g} cm and more before the wrist",
-                (Label(design.piece(one.sleeve).origin.span, one.way),),
-                tuple(
-                    f"{design.sizes[i]}: from the middle of the back neck {one.values[i]:.1f} cm, the body's {one.body[i]:.1f} cm"
-                    for i in bad
-                ),
-                ("make the sleeve longer: from the middle of the back neck to the wrist, less what the body's pieces reach",),
-                Severity.WARNING,
-                _only(design, bad),
+                (design.piece(one.sleeve).origin.span, "way"),
+                notes=tuple(said("middle-back-neck", among=design.sizes[i], values=one.values[i], body=one.body[i]) for i in bad),
+                helps=("make-sleeve-longer",),
+                severity=Severity.WARNING,
+                sizes=_only(design, bad),
+                sleeve=one.sleeve,
+                SHORT=SHORT,
+                way=one.way,
             )
 
 
@@ -205,11 +211,8 @@ def _laps(design: Design, first: Walker) -> Iterator[Diagnostic]:
     for lap in design.laps:
         ends = [{n for k, n in first.ring.items() if k[0] == owner and edge in ("", k[1])} for owner, edge in (lap.over, lap.under)]
         if not ends[0] & ends[1]:
-            yield Diagnostic(
-                "lap-apart",
-                f"{lap.over[0]} cannot be laid over {lap.under[0]}: they do not lie at the two edges of one opening",
-                (Label(lap.origin.span, "lapped here"),),
-                helps=("name the two bands, or the two edges, that stay free in front",),
+            yield diagnosed(
+                "lap-apart", (lap.origin.span, "lapped-here"), helps=("name-two-bands",), over=lap.over[0], under=lap.under[0]
             )
 
 

@@ -11,7 +11,7 @@ from walewright.glue.joins import twisted as is_twisted
 from walewright.glue.lines import Hanging, Hung, apart
 from walewright.glue.order import Ordered
 from walewright.glue.surface import Surface, SurfaceEdge
-from walewright.report.model import Diagnostic, Label, Severity
+from walewright.report.model import Diagnostic, Label, Severity, diagnosed
 
 
 def spoken(names: Sequence[EdgeName]) -> str:
@@ -50,25 +50,20 @@ def _used_twice(origin: Origin, names: Sequence[EdgeName], surface: Surface, use
                 labels = (*labels, Label(before.span, "and already used here"))
             copies = surface.edges[there[0].path[0]].copies
             notes = (f"the {name.piece} is knitted {copies} times; a band is knitted once for each",) if copies > 1 else ()
-            return Diagnostic(
-                "edge-used-twice",
-                f"`{spoken((name,))}` has been used up already: every stretch of an edge is joined, or taken up, once",
-                labels,
-                notes,
-                ("take one of the two out, or name another edge",),
-            )
+            return diagnosed("edge-used-twice", *labels, notes=notes, helps=("take-two-out",), fact=spoken((name,)))
     return None
 
 
 def _no_partner(join: Join, surface: Surface) -> Diagnostic:
     sides = [side for side in (join.one, join.other) if len(side) > 1]
     notes = tuple(f"{spoken(side)}: {_gap(side, surface)}" for side in sides if _gap(side, surface))
-    return Diagnostic(
-        "join-not-in-line",
-        f"{spoken(join.one)} cannot be put to {spoken(join.other)}: the edges of a side do not make one line",
-        (Label(join.origin.span, "joined here"),),
-        notes,
-        ("join first what lies between the edges, such as a shoulder between two halves of an armhole",),
+    return diagnosed(
+        "join-not-in-line/cannot-put-edges",
+        (join.origin.span, "joined-here"),
+        notes=notes,
+        helps=("join-first-what",),
+        one=spoken(join.one),
+        other=spoken(join.other),
     )
 
 
@@ -85,12 +80,12 @@ def _not_in_line(hanging: Hanging, surface: Surface) -> Diagnostic:
         notes.append(f"`{spoken(between[:1])}` does not end where `{spoken(between[1:])}` begins")
         notes += _nameless(hanging, between, surface)
     notes.append(f"from the left needle to the right, with the {side} to the knitter, edges are hung {_round(hanging.inside)}")
-    return Diagnostic(
+    return diagnosed(
         "line-not-in-order",
-        f"{spoken(hanging.along)} cannot be hung side by side in this order",
-        (Label(hanging.origin.span, "hung here"),),
-        tuple(notes),
-        _as_a_line(hanging),
+        (hanging.origin.span, "hung-here"),
+        notes=tuple(notes),
+        helps=_as_a_line(hanging),
+        along=spoken(hanging.along),
     )
 
 
@@ -141,12 +136,15 @@ def twisted_seams(design: Design, joining: Joining) -> Iterator[Diagnostic]:
             told.add(g.join)
             one, other = (joining.surface.edges[p[0]] for p in (g.one, g.other))
             side = "left" if one.ring.first == "bottom" else "right"
-            yield Diagnostic(
+            yield diagnosed(
                 "seam-twisted",
-                f"`{one.owner} {one.ring.edge}` and `{other.owner} {other.ring.edge}` are both {side} edges: joined foot to foot, "
-                "one of the pieces would be inside out",
-                (Label(design.joins[g.join].origin.span, "joined here"),),
-                helps=("join a left edge to a right edge, as the pieces hung on the bed; a mirror image has them exchanged",),
+                (design.joins[g.join].origin.span, "joined-here"),
+                helps=("join-left-edge",),
+                owner=one.owner,
+                edge=one.ring.edge,
+                owner_2=other.owner,
+                edge_2=other.ring.edge,
+                side=side,
             )
 
 
@@ -164,12 +162,16 @@ def left_over(design: Design, joining: Joining) -> list[Diagnostic]:
         if idle:
             joins = [j for j in design.joins if piece.name in {n.piece for n in (*j.one, *j.other)}]
             found.append(
-                Diagnostic(
+                diagnosed(
                     "copies-left-over",
-                    f"the {piece.name} is knitted {piece.copies} times, and there is nothing to join {len(idle)} of them to",
-                    (Label(piece.origin.span, f"the {piece.name}"), *(Label(j.origin.span, "joined here") for j in joins)),
-                    (),
-                    (f"write `knit {piece.copies - len(idle)}`, or name what the others are joined to",),
+                    (piece.origin.span, "the"),
+                    *(Label(j.origin.span, "joined here") for j in joins),
+                    notes=(),
+                    helps=("write-name-what",),
+                    name=piece.name,
+                    copies=piece.copies,
+                    idle=len(idle),
+                    copies_2=piece.copies - len(idle),
                 )
             )
     return found
@@ -195,14 +197,16 @@ def _half(join: Join, name: EdgeName, loose: Unit, surface: Surface) -> Diagnost
     free = surface.edges[loose.path[0]]
     sides = dict.fromkeys(surface.edges[u.path[0]].ring.edge for u in units(surface, name, used=True))
     named = " or ".join(f"`{name.piece} {_one_word(side)}`" for side in sides)
-    return Diagnostic(
+    return diagnosed(
         "edge-half-joined",
-        f"`{spoken((name,))}` is on both sides of the {name.piece}, and nothing is joined to "
-        f"`{name.piece} {_one_word(free.ring.edge)}`",
-        (Label(join.origin.span, "joined here"),),
-        ("it stays as it is, an open edge",),
-        (f"if that is meant, name the side that is joined: {named}",),
+        (join.origin.span, "joined-here"),
+        notes=("stays-open-edge",),
+        helps=("if-meant-name",),
         severity=Severity.WARNING,
+        fact=spoken((name,)),
+        piece=name.piece,
+        one_word=_one_word(free.ring.edge),
+        named=named,
     )
 
 
@@ -217,13 +221,15 @@ def mixed_copies(surface: Surface, lines: Sequence[Hung]) -> Iterator[Diagnostic
             mixed = edge.copies != times or (edge.copy - line.copy) % times > 1
             if mixed and edge.copies > 1 and owner not in told:
                 told.add(owner)
-                yield Diagnostic(
+                yield diagnosed(
                     "copies-mixed",
-                    f"`{owner}` is hung {times} times, on a {edge.owner} that is knitted {edge.copies} times: nobody can say which "
-                    "copy of the one lies on which of the other",
-                    (Label(line.hanging.origin.span, "hung here"),),
-                    (),
-                    ("describe the copies that one of them lies on as pieces of their own, or name all copies in one line",),
+                    (line.hanging.origin.span, "hung-here"),
+                    notes=(),
+                    helps=("describe-copies-them",),
+                    owner=owner,
+                    times=times,
+                    owner_2=edge.owner,
+                    copies=edge.copies,
                 )
 
 
@@ -241,13 +247,13 @@ def shut_lines(design: Design, joining: Joining, work: Ordered) -> Iterator[Diag
             continue
         told |= on
         joins = [design.joins[n] for n in dict.fromkeys(joining.found[s].join for s in seams)]
-        yield Diagnostic(
+        yield diagnosed(
             "line-closed",
-            f"when {spoken(line.hanging.along)} can be hung, the two ends of the line are joined already: a ring does not lie on a "
-            "straight bed",
-            (Label(line.hanging.origin.span, "hung here"), *(Label(j.origin.span, "joined before") for j in joins)),
-            (),
-            ("let one of these joins come later, or begin the line where the edges stay open",),
+            (line.hanging.origin.span, "hung-here"),
+            *(Label(j.origin.span, "joined before") for j in joins),
+            notes=(),
+            helps=("let-these-joins",),
+            along=spoken(line.hanging.along),
         )
 
 
@@ -264,16 +270,13 @@ def left_open(design: Design, surface: Surface) -> list[Diagnostic]:
     said = [f"`{name}`" + (f" of {count} copies" if count > 1 else "") for name, count in names.items()]
     sizes = _sizes_open(design, surface, loose)
     return [
-        Diagnostic(
+        diagnosed(
             "loops-left-open",
-            f"nothing takes up the open loops of {_and(said)}",
-            tuple(Label(design.piece(owner).origin.span, f"the {owner}") for owner in owners),
-            ("when the waste yarn is taken out, the fabric runs down from there",),
-            (
-                "take them up with a band, a join (grafted or linked), an edging or a piece begun along them",
-                "or close them: `with e-wrap` or `with chain` for a start, `cast off` for an end, a neck or a slot",
-            ),
+            *tuple(Label(design.piece(owner).origin.span, f"the {owner}") for owner in owners),
+            notes=("when-waste-yarn",),
+            helps=("take-them-up", "close-them-start"),
             sizes=sizes,
+            said=tuple(said),
         )
     ]
 
@@ -291,12 +294,8 @@ def _sizes_open(design: Design, surface: Surface, loose: Sequence[int]) -> tuple
 def crossed(design: Design) -> list[Diagnostic]:
     """What to say of a garment with a handle."""
     return [
-        Diagnostic(
-            "seams-cross",
-            "put together so, the garment has a hole through it that no body goes through: two of its seams cross",
-            tuple(Label(j.origin.span, "joined here") for j in design.joins),
-            (),
-            ("look for a piece that is joined to the wrong side of another: its two fronts, or its two sleeves, exchanged",),
+        diagnosed(
+            "seams-cross", *tuple(Label(j.origin.span, "joined here") for j in design.joins), notes=(), helps=("look-piece-joined",)
         )
     ]
 
@@ -314,13 +313,16 @@ def not_mirrored(design: Design, surface: Surface, lines: Sequence[Hung]) -> Ite
                 continue
             ends = surface.edges[other.from_left[-1]]
             if begun.ring.edge == first.ring.edge and ends.ring.edge != first.ring.edge and _all_round(surface, other):
-                yield Diagnostic(
+                yield diagnosed(
                     "line-not-mirrored",
-                    f"{other.hanging.owner} is begun on the {begun.owner} as {one.hanging.owner} is on the {first.owner}, which is "
-                    "its mirror image: their seams lie at opposite sides",
-                    (Label(other.hanging.origin.span, "hung here"), Label(one.hanging.origin.span, "and here")),
-                    (),
-                    ("begin it at the mirrored corner",),
+                    (other.hanging.origin.span, "hung-here"),
+                    (one.hanging.origin.span, "here"),
+                    notes=(),
+                    helps=("begin-mirrored-corner",),
+                    owner=other.hanging.owner,
+                    owner_2=begun.owner,
+                    owner_3=one.hanging.owner,
+                    owner_4=first.owner,
                 )
 
 
@@ -352,13 +354,15 @@ def named_for_other_side(design: Design, surface: Surface, lines: Sequence[Hung]
         (side,) = opens
         if side == called:
             worn = {"left": "right", "right": "left"}[side]
-            yield Diagnostic(
+            yield diagnosed(
                 "named-for-other-side",
-                f"`{piece.name}` opens where the {worn} front does, seen from the wearer",
-                (Label(piece.origin.span, f"called {called}"),),
-                ("a left front opens at its right edge, as it hangs on the bed with its purl side in front",),
-                ("call it by its other side, or shape its other edge",),
+                (piece.origin.span, "called"),
+                notes=("left-front-opens",),
+                helps=("call-other-side",),
                 severity=Severity.WARNING,
+                name=piece.name,
+                worn=worn,
+                called=called,
             )
 
 

@@ -16,7 +16,7 @@ from walewright.glue.findings import spoken
 from walewright.glue.lines import Hanging, Hung, apart
 from walewright.glue.proposals import Attempt
 from walewright.glue.surface import Surface
-from walewright.report.model import Diagnostic, Label, Severity
+from walewright.report.model import Diagnostic, Severity, diagnosed
 
 EdgeNames = tuple[EdgeName, ...]
 
@@ -34,20 +34,22 @@ def unlike(surface: Surface, lines: Sequence[Hung]) -> Iterator[Diagnostic]:
         edges = [f"`{spoken(way[place : place + 1])}`" for way in ways]
         stands = f"`{name}`, which is not one edge but {len(edges)}: {_and(edges)}"
         if hanging.copies:
-            yield Diagnostic(
+            yield diagnosed(
                 "start-on-both-sides",
-                f"the copies of `{hanging.owner}` are begun along {stands}",
-                (Label(hanging.origin.span, "begun here"),),
-                ("copies of a piece are knitted alike, each begun along the same edge as the others",),
-                ("name one of them, and describe what is begun along another as a piece of its own",),
+                (hanging.origin.span, "begun-here"),
+                notes=("copies-piece-knitted",),
+                helps=("name-them-describe",),
+                owner=hanging.owner,
+                stands=stands,
             )
         else:
-            yield Diagnostic(
+            yield diagnosed(
                 "band-up-both-sides",
-                f"band `{hanging.owner}` is to run along {stands}",
-                (Label(hanging.origin.span, "picked up here"),),
-                ("a band is one line; each of these is a line of its own",),
-                ("name one of them, and write a band for each of the others",),
+                (hanging.origin.span, "picked-up-here"),
+                notes=("band-line-each",),
+                helps=("name-them-write",),
+                owner=hanging.owner,
+                stands=stands,
             )
 
 

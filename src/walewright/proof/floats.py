@@ -11,7 +11,7 @@ from walewright.design.model import Design, Origin
 from walewright.knit.operations import needle
 from walewright.proof.model import FloatFound
 from walewright.proof.spent import courses_by_row, knit_of
-from walewright.report.model import Diagnostic, Label, Severity
+from walewright.report.model import Diagnostic, Severity, diagnosed
 from walewright.solve.model import SizedGarment, SizedPiece
 
 LONGEST_STITCHES = 5
@@ -85,17 +85,19 @@ def float_warnings(found: Sequence[tuple[str, Sequence[LongFloat]]]) -> Iterator
                 notes.append(f"{size}: {_told(there)}")
                 longest = max(longest, *(f.stitches for f in there))
                 cm = max(cm, *(f.cm for f in there))
-        yield Diagnostic(
+        yield diagnosed(
             "long-float",
-            f"{yarn} floats over {longest} needles ({cm:.1f} cm) in {within}",
-            (Label(origin.span, "knitted here"),),
-            (f"more than {LONGEST_STITCHES} stitches or {LONGEST_CM:g} cm of loose yarn catches on fingers and buttons", *notes),
-            (
-                f"catch it: when such a row is knitted, lift the float of {yarn} with a transfer tool on to the needle at its "
-                "middle, above that needle's stitch: the next row knits both as one; or draw a stitch of the yarn between",
-            ),
+            (origin.span, "knitted-here"),
+            notes=("more-stitches-cm", *notes),
+            helps=("catch-when-such",),
             severity=Severity.WARNING,
             sizes=tuple(sizes),
+            yarn=yarn,
+            longest=longest,
+            cm=cm,
+            within=within,
+            LONGEST_STITCHES=LONGEST_STITCHES,
+            LONGEST_CM=LONGEST_CM,
         )
 
 

@@ -24,7 +24,8 @@ from walewright.proof.seams import pairs, seam_proofs, spoken, unlike
 from walewright.proof.sewing import seams_cm
 from walewright.proof.spent import long_rows, spent
 from walewright.proof.yarn import yarn_uses
-from walewright.report.model import Diagnostic, Label
+from walewright.report.model import Diagnostic, Label, diagnosed
+from walewright.report.said import said
 from walewright.solve.model import Counts, SizedGarment
 
 
@@ -70,13 +71,16 @@ def prove(
 
 def _refusals(design: Design, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
     for fault in result.faults:
-        yield Diagnostic(
+        yield diagnosed(
             "bed-refuses",
-            f"{fault.block} cannot be knitted as planned: {fault.message}",
-            _place(design, fault.block),
-            (f"the bed stopped at move {fault.index + 1} of {fault.block} ({fault.code})",),
-            ("this is a fault of the plan, not of the source: please report it with the source",),
+            *_place(design, fault.block),
+            notes=("bed-stopped-move",),
+            helps=("fault-plan-source",),
             sizes=(garment.size,),
+            block=fault.block,
+            message=fault.message,
+            index=fault.index + 1,
+            coded=fault.code,
         )
 
 
@@ -89,12 +93,15 @@ def _miscounts(design: Design, garment: SizedGarment, result: BedResult) -> Iter
     every = ((name, told) for name, fabric in fabrics.items() for told in deepest(design, fabric))
     for name, (where, counted, knitted) in (*pieces, *bands, *every):
         if counted != knitted:
-            yield Diagnostic(
-                "knitted-otherwise",
-                f"the {name} was counted with {counted} at {where} and knitted with {knitted}",
-                _place(design, name),
-                helps=("this is a fault of the plan, not of the source: please report it with the source",),
+            yield diagnosed(
+                "knitted-otherwise/was-counted-knitted",
+                *_place(design, name),
+                helps=("fault-plan-source",),
                 sizes=(garment.size,),
+                name=name,
+                counted=counted,
+                where=where,
+                knitted=knitted,
             )
 
 
@@ -105,12 +112,14 @@ def _unequal(design: Design, glued: Glued, garment: SizedGarment, result: BedRes
         for side, rows in ((made.one, sized.one_rows), (made.other, sized.other_rows)):
             found = seam(fabrics, pairs(side))
             if rows is not None and found is not None and found.rows != rows:
-                yield Diagnostic(
-                    "knitted-otherwise",
-                    f"the seam along {spoken(side)} was counted with {rows} rows and knitted with {found.rows}",
-                    (Label(design.joins[made.join].origin.span, "joined here"),),
-                    helps=("this is a fault of the plan, not of the source: please report it with the source",),
+                yield diagnosed(
+                    "knitted-otherwise/seam-along-was",
+                    (design.joins[made.join].origin.span, "joined-here"),
+                    helps=("fault-plan-source",),
                     sizes=(garment.size,),
+                    side=spoken(side),
+                    rows=rows,
+                    rows_2=found.rows,
                 )
 
 
@@ -133,12 +142,14 @@ def _unmatched(design: Design, garment: SizedGarment, result: BedResult) -> Iter
     for sized in garment.joins:
         for where, counted, knitted in matches(design, garment, sized, fabrics):
             if counted != knitted:
-                yield Diagnostic(
-                    "knitted-otherwise",
-                    f"at {where} {counted} was counted and {knitted} knitted",
-                    (Label(sized.origin.span, "joined here"),),
-                    helps=("this is a fault of the plan, not of the source: please report it with the source",),
+                yield diagnosed(
+                    "knitted-otherwise/was-counted-knitted-2",
+                    (sized.origin.span, "joined-here"),
+                    helps=("fault-plan-source",),
                     sizes=(garment.size,),
+                    where=where,
+                    counted=counted,
+                    knitted=knitted,
                 )
 
 
@@ -148,12 +159,16 @@ def _unpaired(design: Design, garment: SizedGarment, result: BedResult) -> Itera
     for sized in garment.pieces:
         for row, at, what in unpaired(sized, fabrics[sized.name]):
             lacks = "stitch drawn through two loops" if what == "hole" else "hole"
-            yield Diagnostic(
+            yield diagnosed(
                 "lace-unpaired",
-                f"the {sized.name} has a {what} at needle {at} in row {row} and no {lacks} to it",
-                _place(design, sized.name),
-                helps=("this is a fault of the plan, not of the source: please report it with the source",),
+                *_place(design, sized.name),
+                helps=("fault-plan-source",),
                 sizes=(garment.size,),
+                name=sized.name,
+                what=what,
+                at=at,
+                row=row,
+                lacks=lacks,
             )
 
 
@@ -163,18 +178,18 @@ def _misread(garment: SizedGarment, result: BedResult, again: BedResult | None) 
     copies = _by_name(again)
     for fabric in result.fabrics:
         if copies.get(fabric.name) != fabric:
-            yield Diagnostic(
-                "words-knit-otherwise",
-                f"the printed words for {fabric.name} knit another fabric than the plan",
-                notes=tuple(f"reading them back: {f.block}: {f.message}" for f in again.faults),
-                helps=("this is a fault of the words, not of the source: please report it with the source",),
+            yield diagnosed(
+                "words-knit-otherwise/printed-words-knit",
+                notes=tuple(said("reading-them-back", block=f.block, message=f.message) for f in again.faults),
+                helps=("fault-words-source",),
                 sizes=(garment.size,),
+                name=fabric.name,
             )
     yield from _put_together_otherwise(garment, result, again)
     if again.faults and not result.faults:
         for fault in again.faults:
-            yield Diagnostic(
-                "words-knit-otherwise", f"the printed words stop at {fault.block}: {fault.message}", sizes=(garment.size,)
+            yield diagnosed(
+                "words-knit-otherwise/printed-words-stop", sizes=(garment.size,), block=fault.block, message=fault.message
             )
 
 
@@ -188,11 +203,8 @@ def _put_together_otherwise(garment: SizedGarment, result: BedResult, again: Bed
         next((f"take up the {e} of the {p}" for p, e, _ in result.free_edges if (p, e, _) not in again.free_edges), ""),
     )
     for otherwise in filter(None, found):
-        yield Diagnostic(
-            "words-knit-otherwise",
-            f"the printed words {otherwise}",
-            helps=("this is a fault of the words, not of the source: please report it with the source",),
-            sizes=(garment.size,),
+        yield diagnosed(
+            "words-knit-otherwise/printed-words", helps=("fault-words-source",), sizes=(garment.size,), otherwise=otherwise
         )
 
 

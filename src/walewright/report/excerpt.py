@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from walewright.report.columns import WIDEST, harmless, named, shown, width
@@ -45,30 +45,31 @@ class View:
         return f"{CUT if self.first else ''}{inside}{CUT if self.last < len(self.text) else ''}"
 
 
-def excerpt(diagnostic: Diagnostic, known: Mapping[str, Source], paint: Paint) -> list[str]:
-    """Lines of the report: for every file a heading and its marked lines. The file of the first label comes first."""
+def excerpt(diagnostic: Diagnostic, words: Sequence[str], known: Mapping[str, Source], paint: Paint) -> list[str]:
+    """Lines of the report: for every file a heading and its marked lines. The file of the first label comes first.
+    `words`: what stands at each of its labels."""
     lines: list[str] = []
-    by_file: dict[str, list[Label]] = {}
-    for label in diagnostic.labels:
+    by_file: dict[str, list[tuple[Label, str]]] = {}
+    for label, said in zip(diagnostic.labels, words, strict=True):
         if label.span.file:
-            by_file.setdefault(label.span.file, []).append(label)
+            by_file.setdefault(label.span.file, []).append((label, said))
     for file, labels in by_file.items():
         name = named(file)
         if file not in known:
             lines.append("  " + paint.faint("in ") + paint.plain(name))
-            lines += [f"  {paint.plain(harmless(label.text))}" for label in labels if label.text]
+            lines += [f"  {paint.plain(harmless(said))}" for _, said in labels if said]
             continue
         text = known[file]
-        begin = text.place(labels[0].span.start)
+        begin = text.place(labels[0][0].span.start)
         lines.append(f"  {paint.faint('in')} {paint.plain(name)}{paint.faint(f', line {begin.line}, column {begin.column}')}")
-        marks = [_mark(label, text, label is diagnostic.labels[0]) for label in labels]
+        marks = [_mark(label, said, text, label is diagnostic.labels[0]) for label, said in labels]
         lines += _marked(text, marks, diagnostic.severity, paint)
     return lines
 
 
-def _mark(label: Label, text: Source, primary: bool) -> MarkedText:
+def _mark(label: Label, said: str, text: Source, primary: bool) -> MarkedText:
     start, end = text.place(label.span.start), text.place(label.span.end)
-    words = harmless(label.text)
+    words = harmless(said)
     if end.line > start.line:
         words = f"{words} (to line {end.line})".strip()
         end = Place(start.line, len(text.line(start.line)) + 1)

@@ -7,8 +7,11 @@ what is there; notes give facts; only helps propose a change.
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from enum import Enum
+
+from walewright.report.said import Fact, Said
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,7 +41,7 @@ class Label:
     """A place and what is there."""
 
     span: Span
-    text: str = ""
+    text: str | Said = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,10 +63,51 @@ class Diagnostic:
     code: str
     message: str
     labels: tuple[Label, ...] = ()
-    notes: tuple[str, ...] = ()
-    helps: tuple[str, ...] = ()
+    notes: tuple[str | Said, ...] = ()
+    helps: tuple[str | Said, ...] = ()
     severity: Severity = Severity.ERROR
     sizes: tuple[str, ...] = field(default=())
     """Names of the sizes concerned, where not all are."""
     changes: tuple[tuple[Change, ...], ...] = field(default=())
     """What the first helps change, one after the other: of those that name a figure. They have been tried."""
+    case: str | None = None
+    """Which of the messages of its code it is; empty where the code has one."""
+    facts: tuple[tuple[str, Fact], ...] = ()
+    given: tuple[str, str] | None = None
+    """The option of the command line that brought in what is wrong, and the name it was given for (empty where it has none)."""
+
+
+def diagnosed(
+    kind: str,
+    /,
+    *labels: tuple[Span, str | Said] | Label,
+    notes: Iterable[str | Said] = (),
+    helps: Iterable[str | Said] = (),
+    severity: Severity = Severity.ERROR,
+    sizes: tuple[str, ...] = (),
+    changes: tuple[tuple[Change, ...], ...] = (),
+    facts: Mapping[str, Fact] | None = None,
+    given: tuple[str, str] | None = None,
+    **more: Fact,
+) -> Diagnostic:
+    """A diagnostic of a `kind`: its code, or code/case where the code has several messages. Labels, notes and helps are given by
+    their keys in the table of words; one with facts of its own as a `Said`. All share the `facts`, which can be given by their
+    names as well. `given`: the option that brought in what is wrong, and the name it was given for."""
+    code, _, case = kind.partition("/")
+    return Diagnostic(
+        code,
+        "",
+        tuple(label if isinstance(label, Label) else Label(label[0], _said(label[1])) for label in labels),
+        tuple(_said(note) for note in notes),
+        tuple(_said(help_) for help_ in helps),
+        severity,
+        sizes,
+        changes,
+        case,
+        tuple({**(facts or {}), **more}.items()),
+        given,
+    )
+
+
+def _said(text: str | Said) -> str | Said:
+    return Said(text) if isinstance(text, str) and text else text

@@ -5,16 +5,20 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 
 from walewright.report.columns import harmless, named
+from walewright.report.english import ENGLISH
 from walewright.report.excerpt import excerpt
 from walewright.report.model import Diagnostic, Severity, Span
 from walewright.report.paint import Paint
 from walewright.report.places import Source, source
+from walewright.report.wording import Language, Worded, worded
 
 MOST_PER_FILE = 10
 """Diagnostics of a file that the terminal shows whole; the rest are counted."""
 
 
-def terminal(diagnostics: Iterable[Diagnostic], sources: Mapping[str, str], *, markup: bool = False) -> str:
+def terminal(
+    diagnostics: Iterable[Diagnostic], sources: Mapping[str, str], *, markup: bool = False, language: Language = ENGLISH
+) -> str:
     """Every diagnostic with the lines it speaks of, marked; at the end how many there are. Empty for no diagnostics.
 
     `sources`: file name to its text; where a text is missing, only the name is given. Each diagnostic is shown once, and
@@ -27,7 +31,7 @@ def terminal(diagnostics: Iterable[Diagnostic], sources: Mapping[str, str], *, m
     blocks = []
     for file, group in _by_file(told).items():
         shown = _most_wanted(group)
-        blocks += [_block(d, known, paint) for d in shown]
+        blocks += [_block(d, worded(d, language), known, paint) for d in shown]
         if len(group) > len(shown):
             more = _counted([d for d in group if d not in shown])
             blocks.append(paint.faint(f"{named(file) + ': ' if file else ''}{more} more not shown"))
@@ -41,16 +45,16 @@ def unique(diagnostics: Iterable[Diagnostic]) -> tuple[Diagnostic, ...]:
     return tuple(dict.fromkeys(diagnostics))
 
 
-def _block(diagnostic: Diagnostic, known: Mapping[str, Source], paint: Paint) -> str:
+def _block(diagnostic: Diagnostic, words: Worded, known: Mapping[str, Source], paint: Paint) -> str:
     severity = diagnostic.severity
     head = paint.severity(f"{severity.value}[{diagnostic.code}]", severity)
-    lines = [f"{head}: {paint.strong(harmless(diagnostic.message))}"]
-    lines += excerpt(diagnostic, known, paint)
+    lines = [f"{head}: {paint.strong(harmless(words.message))}"]
+    lines += excerpt(diagnostic, words.labels, known, paint)
     if diagnostic.sizes:
         word = "size" if len(diagnostic.sizes) == 1 else "sizes"
         lines.append(_remark(f"in {word}", ", ".join(diagnostic.sizes), paint))
-    lines += [_remark("note:", note, paint) for note in diagnostic.notes]
-    lines += [_remark("help:", proposal, paint) for proposal in diagnostic.helps]
+    lines += [_remark("note:", note, paint) for note in words.notes]
+    lines += [_remark("help:", proposal, paint) for proposal in words.helps]
     return "\n".join(lines)
 
 

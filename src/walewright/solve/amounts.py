@@ -6,11 +6,12 @@ refused here would have taken minutes, or would not have been readable on the pa
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from itertools import pairwise
 
 from walewright.design.model import Design, Fabric, Piece
-from walewright.report.model import Diagnostic, Label
+from walewright.report.model import Diagnostic, diagnosed
+from walewright.report.said import said
 from walewright.solve.bed_width import only, widest
 from walewright.solve.gauge import highest, level_number, stages
 
@@ -65,40 +66,47 @@ class _Sums:
 
     def faults(self) -> Iterator[Diagnostic]:
         piece, top = self.piece, self.piece.levels[-1]
-        high = (Label(top.origin.span, f"`{top.name}` is its top"), Label(piece.origin.span, "this piece"))
-        wide = (Label(piece.start_origin.span if piece.start_origin else piece.origin.span, "as wide as it gets"),)
+        sizes = self.design.sizes
         flat = [i for i, rows in enumerate(self.rows) if rows < FEWEST_ROWS - 0.5]
         thin = [i for i, needles in enumerate(self.needles) if needles < FEWEST_STITCHES - 0.5]
         endless = [i for i, rows in enumerate(self.rows) if rows > MOST_ROWS]
         if flat:
-            yield self._fault(
-                "too-small",
-                f"has {_amount(min(self.rows))} rows, and fewer than {FEWEST_ROWS} are no piece of knitting",
-                high,
-                {i: f"{top.height[i]:.3g} cm are {_amount(self.rows[i])} rows" for i in flat},
-                "look at the unit, and at what its height is reckoned from",
+            yield diagnosed(
+                "too-small/rows-fewer-piece",
+                (top.origin.span, "top"),
+                (piece.origin.span, "piece"),
+                notes=tuple(said("cm-rows", among=sizes[i], height=top.height[i], amount=_amount(self.rows[i])) for i in flat),
+                helps=("look-unit-what",),
+                sizes=only(self.design, flat),
+                name=piece.name,
+                amount=_amount(min(self.rows)),
+                FEWEST_ROWS=FEWEST_ROWS,
+                name_2=top.name,
             )
         if thin:
-            yield self._fault(
-                "too-small",
-                f"is {_amount(min(self.needles))} stitches wide, and fewer than {FEWEST_STITCHES} are no piece",
-                wide,
-                {i: f"{_amount(self.needles[i])} stitches at the widest" for i in thin},
-                "look at the unit; a cord is no piece, and is named with `cord`",
+            yield diagnosed(
+                "too-small/stitches-wide-fewer",
+                (piece.start_origin.span if piece.start_origin else piece.origin.span, "wide-gets"),
+                notes=tuple(said("stitches-widest", among=sizes[i], amount=_amount(self.needles[i])) for i in thin),
+                helps=("look-unit-cord",),
+                sizes=only(self.design, thin),
+                name=piece.name,
+                amount=_amount(min(self.needles)),
+                FEWEST_STITCHES=FEWEST_STITCHES,
             )
         if endless:
-            yield self._fault(
-                "too-much-knitting",
-                f"has {_amount(max(self.rows))} rows, and {MOST_ROWS:,} are the most",
-                high,
-                {i: f"{_amount(self.rows[i])} rows" for i in endless},
-                "look at the unit, at the rows of the swatch, and at how often rows are repeated",
+            yield diagnosed(
+                "too-much-knitting/rows-most",
+                (top.origin.span, "top"),
+                (piece.origin.span, "piece"),
+                notes=tuple(said("rows", among=sizes[i], amount=_amount(self.rows[i])) for i in endless),
+                helps=("look-unit-rows",),
+                sizes=only(self.design, endless),
+                name=piece.name,
+                amount=_amount(max(self.rows)),
+                MOST_ROWS=MOST_ROWS,
+                name_2=top.name,
             )
-
-    def _fault(self, code: str, says: str, labels: tuple[Label, ...], by_size: Mapping[int, str], proposed: str) -> Diagnostic:
-        """What the piece `says` of itself; `by_size`: how much it is in each size that is at fault."""
-        notes = tuple(f"{self.design.sizes[i]}: {note}" for i, note in by_size.items())
-        return Diagnostic(code, f"the {self.piece.name} {says}", labels, notes, (proposed,), sizes=only(self.design, list(by_size)))
 
 
 def _all_together(design: Design, made: list[_Sums]) -> Iterator[Diagnostic]:
@@ -128,12 +136,15 @@ def _all_together(design: Design, made: list[_Sums]) -> Iterator[Diagnostic]:
             continue
         most = max(range(len(whose)), key=lambda n: sum(amounts[n]))
         some = f"build up to {able} of the {len(sizes)} sizes at a time, each named with `--size`"
-        yield Diagnostic(
-            "too-much-knitting",
-            f"all sizes together have {_amount(sum(by_size))} {what}, and {limit:,} are the most",
-            (Label(whose[most].piece.origin.span, f"{_amount(sum(amounts[most]))} of them"),),
-            (note,) if note else (),
-            (some if able else "look at the units, and at how many pieces there are",),
+        yield diagnosed(
+            "too-much-knitting/all-sizes-together",
+            (whose[most].piece.origin.span, "them"),
+            notes=(said("shown", shown=note),) if note else (),
+            helps=(said("shown", shown=some) if able else said("look-units-how"),),
+            amount=_amount(sum(by_size)),
+            what=what,
+            limit=limit,
+            amount_2=_amount(sum(amounts[most])),
         )
         return
 

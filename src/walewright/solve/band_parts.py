@@ -13,7 +13,8 @@ from math import comb, floor
 
 from walewright.design.model import Band, Design, EdgeName
 from walewright.glue.model import Chain, Glued, Line
-from walewright.report.model import Diagnostic, Label, Severity
+from walewright.report.model import Diagnostic, Label, Severity, diagnosed
+from walewright.report.said import said
 from walewright.solve.bands import apart, places_of, sized_band, stitches_along
 from walewright.solve.bed_width import bed, only
 from walewright.solve.model import SizedBand, SizedPiece
@@ -204,13 +205,16 @@ def bands_too_wide(design: Design, glued: Glued, garments: Garments, bands: Sequ
         stitches = [own[number].stitches for own in bands]
         over = [i for i, count in enumerate(stitches) if count > needles]
         if over:
-            yield Diagnostic(
-                "wider-than-bed",
-                f"band `{band.name}` takes up to {max(stitches)} needles, and the bed has {needles}",
-                (Label(band.origin.span, "picked up here"), *bed(design.machine)),
-                tuple(f"{design.sizes[i]}: {stitches[i]} stitches" for i in over),
-                tuple(_ways_out(design, band, glued.lines_of(band.name), garments, max(stitches))),
+            yield diagnosed(
+                "wider-than-bed/band-takes-up",
+                (band.origin.span, "picked-up-here"),
+                *bed(design.machine),
+                notes=tuple(said("stitches", among=design.sizes[i], stitches=stitches[i]) for i in over),
+                helps=tuple(_ways_out(design, band, glued.lines_of(band.name), garments, max(stitches))),
                 sizes=only(design, over),
+                name=band.name,
+                stitches=max(stitches),
+                needles=needles,
             )
 
 

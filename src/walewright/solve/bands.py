@@ -14,7 +14,8 @@ from math import ceil, floor
 
 from walewright.design.model import Band, Design, EdgeName, Edging, Fabric, Piece
 from walewright.glue.model import Chain, EndAt, Line, Place
-from walewright.report.model import Diagnostic, Label
+from walewright.report.model import Diagnostic, diagnosed
+from walewright.report.said import said
 from walewright.solve.edgings import edging_rows, even, needles_of
 from walewright.solve.gauge import fabric_above
 from walewright.solve.geometry import Stretch, split_part, stretches
@@ -279,13 +280,14 @@ def crowded_holes(design: Design, garments: Sequence[Sequence[SizedBand]]) -> It
         )
         shallow = any(s.rows < 4 for s in made)
         helps = [f"work {max(room, 0)} buttonholes at the most"] if room > 0 else ["let the first and the last lie nearer the ends"]
-        yield Diagnostic(
+        yield diagnosed(
             "buttonholes-crowded",
-            f"the {band.holes} buttonholes of band `{band.name}` do not fit on it",
-            (Label(band.origin.span, "buttonholes here"),),
-            tuple(f"{design.sizes[i]}: {made[i].stitches} stitches and {made[i].rows} rows" for i in over),
-            (f"{deeper}: a buttonhole needs two rows below it and two above",) if shallow else tuple(helps),
+            (band.origin.span, "buttonholes-here"),
+            notes=tuple(said("stitches-rows", among=design.sizes[i], stitches=made[i].stitches, rows=made[i].rows) for i in over),
+            helps=(said("buttonhole-needs-two", deeper=deeper),) if shallow else tuple(helps),
             sizes=tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else (),
+            holes=band.holes,
+            name=band.name,
         )
 
 
@@ -327,11 +329,13 @@ def short_starts(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> It
         along = " + ".join(f"{e.piece} {e.edge}" for e in piece.start_along)
         per_cm = fabric_above(design, piece, piece.levels[0].name).stitches_per_cm
         fits = min(made[i][1] // 2 * 2 for i in over)
-        yield Diagnostic(
+        yield diagnosed(
             "start-longer-than-edges",
-            f"the {piece.name} starts on more stitches than can be picked up along {along}",
-            (Label(piece.origin.span, "begun here"),),
-            tuple(f"{design.sizes[i]}: {made[i][0]} stitches, and {made[i][1]} places" for i in over),
-            (f"start it {floor(fits / per_cm * 10) / 10:g} cm wide at the most", "or begin it along more edges"),
+            (piece.origin.span, "begun-here"),
+            notes=tuple(said("stitches-places", among=design.sizes[i], made=made[i][0], made_2=made[i][1]) for i in over),
+            helps=("start-cm-wide", "begin-along-more"),
             sizes=tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else (),
+            name=piece.name,
+            along=along,
+            floor=floor(fits / per_cm * 10) / 10,
         )

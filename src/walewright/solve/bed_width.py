@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from math import ceil, floor
 
 from walewright.design.model import Design, Machine, Piece
-from walewright.report.model import Change, Diagnostic, Label, Span
+from walewright.report.model import Change, Diagnostic, Label, Span, diagnosed
 from walewright.solve.edges import ACROSS_RUN
 from walewright.solve.gauge import fabric_above, fabric_below
 from walewright.solve.lean import may_lean
@@ -56,18 +56,24 @@ def too_wide(design: Design) -> Iterator[Diagnostic]:
             f"{design.sizes[i]}: {length(stations[i].cm)} {stations[i].where} take {_even(stations[i].needles)} needles"
             for i in over
         )
-        yield Diagnostic(
-            "wider-than-bed",
-            f"the {piece.name} takes up to {_even(most.needles)} needles, and the bed has {needles}",
-            (Label(most.span, f"widest {most.where}".rstrip(",")), *bed(design.machine)),
-            (*notes, f"at {per_cm * 10:.1f} stitches to 10 cm, {needles} needles make {length(floor(needles / per_cm * 10) / 10)}"),
-            _panels(_even(most.needles), needles),
+        yield diagnosed(
+            "wider-than-bed/takes-up-needles",
+            (most.span, "rstrip"),
+            *bed(design.machine),
+            notes=(*notes, "stitches-cm-needles"),
+            helps=_panels(_even(most.needles), needles),
             sizes=only(design, over),
             changes=(
                 (Change("widest", piece.name, most.at, _in(design, over, floor(needles / per_cm * 10) / 10)),),
                 (Change("stitches", most.fabric, "", _in(design, over, floor(needles / most.cm * 100) / 10)),),
                 (Change("needles", "", "", _in(design, over, _even(most.needles))),),
             ),
+            name=piece.name,
+            even=_even(most.needles),
+            needles=needles,
+            rstrip=f"widest {most.where}".rstrip(","),
+            per_cm=per_cm * 10,
+            length=length(floor(needles / per_cm * 10) / 10),
         )
 
 

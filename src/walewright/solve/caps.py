@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from math import ceil, floor
 
-from walewright.report.model import Change, Diagnostic, Label
+from walewright.report.model import Change, Diagnostic, diagnosed
+from walewright.report.said import said
 from walewright.solve.free_levels import Places, Trial, by_share, leading, measured, model, step_of
 from walewright.solve.gauge import stages
 from walewright.solve.joining import spoken
@@ -28,22 +29,23 @@ def unmet_cap(trial: Trial, found: Sequence[Places]) -> Diagnostic | None:
     name = trial.movers[0]
     piece = design.piece(name)
     level, _, _ = leading(trial, name, over[0])
-    return Diagnostic(
+    return diagnosed(
         "cap-cannot-meet",
-        f"however far up the free levels of the {name} are, {spoken(join.one)} cannot meet {spoken(join.other)}",
-        (
-            Label(join.origin.span, "joined here"),
-            Label(level.origin.span, f"`{level.name}` is free"),
-            Label(piece.origin.span, f"the {name}"),
-        ),
-        tuple(f"{design.sizes[i]}: {sides_told(design, join, i, made[i])}" for i in over),
-        ("change the widths that these edges come from, or allow more easing",),
+        (join.origin.span, "joined-here"),
+        (level.origin.span, "free"),
+        (piece.origin.span, "the"),
+        notes=tuple(said("here", among=design.sizes[i], sides_told=sides_told(design, join, i, made[i])) for i in over),
+        helps=("change-widths-these",),
         sizes=tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else (),
         changes=(
             *_other_range(trial, found, over),
             *_other_width(trial, found, over),
             *easing_changes(design, join, {i: abs(offs[i]) for i in over}),
         ),
+        name=name,
+        one=spoken(join.one),
+        other=spoken(join.other),
+        name_2=level.name,
     )
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from walewright.design.model import Design, Fabric, Motif, Piece
-from walewright.report.model import Diagnostic, Label
+from walewright.report.model import Diagnostic, Label, diagnosed
 from walewright.solve.gauge import fabric_above
 from walewright.solve.geometry import ends_at, gap_runs
 from walewright.solve.model import SizedChart, SizedOpening, SizedPiece, SizedRun
@@ -117,13 +117,16 @@ def repeats_cut(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Ite
             if not by_size:
                 continue
             level = next(x for x in piece.levels if x.name == stretch.from_level)
-            yield Diagnostic(
-                "repeats-on-a-slope",
-                f"whole repeats of `{fabric.name}` begin at `{level.name}` of the {piece.name}, where no one width stands",
-                (Label(stretch.origin.span, "begins here"), Label(level.origin.span, f"`{level.name}`")),
-                _notes(by_size),
-                (f"let `{fabric.name}` begin at a level above or below", f"or let `{fabric.name}` be centred"),
+            yield diagnosed(
+                "repeats-on-a-slope/whole-repeats-begin",
+                (stretch.origin.span, "begins-here"),
+                (level.origin.span, "here"),
+                notes=_notes(by_size),
+                helps=("let-begin-level", "let-centred"),
                 sizes=_only(design, by_size),
+                name=fabric.name,
+                name_2=level.name,
+                name_3=piece.name,
             )
 
 
@@ -174,31 +177,31 @@ def motifs_outside(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> 
             chart = design.chart(motif.chart)
             what = f"`{motif.chart}` on the {piece.name}"
             if beside:
-                yield Diagnostic(
-                    "motif-outside",
-                    f"{what} reaches to the edge of the piece or beyond",
-                    _labels(design, motif, f"{chart.width} stitches wide"),
-                    _notes(beside),
-                    ("move it to the middle, or begin it where the piece is wider: a stitch has to be left on each side",),
+                yield diagnosed(
+                    "motif-outside/reaches-edge-piece",
+                    *_labels(design, motif, f"{chart.width} stitches wide"),
+                    notes=_notes(beside),
+                    helps=("move-middle-begin",),
                     sizes=_only(design, beside),
+                    what=what,
                 )
             if cut:
-                yield Diagnostic(
-                    "motif-outside",
-                    f"{what} reaches into an opening",
-                    _labels(design, motif, f"{chart.width} stitches wide, {len(chart.rows)} rows high"),
-                    _notes(cut),
-                    ("begin it lower, or move it away from the opening: a stitch has to be left beside it",),
+                yield diagnosed(
+                    "motif-outside/reaches-into-opening",
+                    *_labels(design, motif, f"{chart.width} stitches wide, {len(chart.rows)} rows high"),
+                    notes=_notes(cut),
+                    helps=("begin-lower-move",),
                     sizes=_only(design, cut),
+                    what=what,
                 )
             if above:
-                yield Diagnostic(
+                yield diagnosed(
                     "motif-too-high",
-                    f"{what} is higher than its fabric goes on there",
-                    _labels(design, motif, f"{len(chart.rows)} rows high"),
-                    _notes(above),
-                    ("begin it at a lower level",),
+                    *_labels(design, motif, f"{len(chart.rows)} rows high"),
+                    notes=_notes(above),
+                    helps=("begin-lower-level",),
                     sizes=_only(design, above),
+                    what=what,
                 )
 
 

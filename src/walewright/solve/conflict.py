@@ -10,7 +10,8 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 
 from walewright.design.model import Design
-from walewright.report.model import Change, Diagnostic, Label
+from walewright.report.model import Change, Diagnostic, Label, diagnosed
+from walewright.report.said import said
 from walewright.solve.highs import Slack, feasible, relaxed
 from walewright.solve.programme import Kind, Linear, Programme, Rule, amount
 from walewright.solve.seams import unmet
@@ -81,14 +82,17 @@ def _message(
     free = next((r for r in because if r.ranged and r.figure[0] == "height"), None)
     if free is not None and failing.kind is Kind.CONSTRUCTION:
         _, name, level = free.figure
-        return Diagnostic(
+        return diagnosed(
             "free-level-without-room",
-            f"wherever the free levels of the {name} are, {failing.fails[first]}",
-            (Label(free.origins[0].span, f"`{level}` is free"), *_labels([failing, *(r for r in because if r is not free)], first)),
-            notes or (f"{design.sizes[first]}: {free.says[first]}",),
-            helps or (f"let `{level}` of the {name} go farther, or let the edges between these levels move in less",),
+            (free.origins[0].span, "free"),
+            *_labels([failing, *(r for r in because if r is not free)], first),
+            notes=notes or (said("here", among=design.sizes[first], says=free.says[first]),),
+            helps=helps or (said("let-go-farther", level=level, name=name),),
             sizes=only,
             changes=changes,
+            name=name,
+            fails=failing.fails[first],
+            level=level,
         )
     return Diagnostic(
         "counts-conflict",

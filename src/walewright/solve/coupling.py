@@ -11,7 +11,7 @@ from dataclasses import replace
 from enum import IntEnum
 
 from walewright.design.model import Design
-from walewright.report.model import Diagnostic, Label, Severity
+from walewright.report.model import Diagnostic, Label, Severity, diagnosed
 from walewright.solve.programme import Draft, Kind, Linear, Programme, Rule, Values, total
 
 LET_GO_COST = 300.0
@@ -72,11 +72,10 @@ def told(design: Design, programme: Programme, values: Values, coupling: Couplin
     if notes:
         origins = tuple(dict.fromkeys(origin.span for rule in broken for origin in rule.origins))
         places = origins or tuple(piece.origin.span for piece in design.pieces[:1])
-        yield Diagnostic(
+        yield diagnosed(
             "sizes-not-graded",
-            "the sizes cannot be graded as evenly as they are wanted: each by itself could be counted, but not all together",
-            tuple(Label(span, "let go here" if broken else "the first piece") for span in places),
-            tuple(notes),
-            ("give figures that differ by more from size to size, or knit the sizes from separate patterns",),
+            *tuple(Label(span, "let go here" if broken else "the first piece") for span in places),
+            notes=tuple(notes),
+            helps=("give-figures-differ",),
             severity=Severity.WARNING,
         )

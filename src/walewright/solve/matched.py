@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 
 from walewright.design.model import Design, EdgeName, EdgeRun, Fabric, Join
-from walewright.report.model import Diagnostic, Label
+from walewright.report.model import Diagnostic, Label, diagnosed
+from walewright.report.said import said
 from walewright.solve.gauge import level_number
 from walewright.solve.geometry import held_rows, knitted_rows, split_part
 from walewright.solve.joining import LOOPS, easing_mm, spoken
@@ -89,13 +90,17 @@ def _not_whole(design: Design, fabric: Fabric) -> tuple[str, str] | None:
 def _told(design: Design, join: Join, fault: tuple[str, str], by_size: Mapping[str, str] | None = None) -> Diagnostic:
     notes = by_size or {}
     pieces = tuple(dict.fromkeys(e.piece for e in (*join.one, *join.other)))
-    return Diagnostic(
+    return diagnosed(
         "cannot-match",
-        f"{spoken(join.one)} and {spoken(join.other)} cannot be matched: {fault[0]}",
-        (Label(join.origin.span, "joined here"), *(Label(design.piece(p).origin.span, f"the {p}") for p in pieces)),
-        tuple(f"{size}: {note}" for size, note in notes.items()),
-        (fault[1],),
+        (join.origin.span, "joined-here"),
+        *(Label(design.piece(p).origin.span, f"the {p}") for p in pieces),
+        notes=tuple(said("here", size=size, note=note) for size, note in notes.items()),
+        helps=("fault-2",),
         sizes=tuple(notes) if len(notes) < len(design.sizes) else (),
+        one=spoken(join.one),
+        other=spoken(join.other),
+        fault=fault[0],
+        fault_2=fault[1],
     )
 
 

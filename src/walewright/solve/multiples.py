@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from math import gcd, lcm
 
 from walewright.design.model import Design, Fabric, Origin, Piece
-from walewright.report.model import Diagnostic, Label
+from walewright.report.model import Diagnostic, diagnosed
 from walewright.solve.edgings import needles_of
 from walewright.solve.gauge import level_number
 from walewright.solve.programme import Draft, Kind, Linear, Rule, total
@@ -170,13 +170,13 @@ def repeats_on_a_slope(design: Design) -> Iterator[Diagnostic]:
             if not over:
                 continue
             level = next(x for x in piece.levels if x.name == stretch.from_level)
-            yield Diagnostic(
-                "repeats-on-a-slope",
-                f"whole repeats of `{fabric.name}` begin at `{level.name}` of the {piece.name}, where its edge is on its way",
-                (Label(stretch.origin.span, "begins here"), Label(level.origin.span, f"`{level.name}`")),
-                ("the width there follows from the slope and cannot be chosen for the repeats",),
-                (
-                    f"lead the edges to `{level.name}` and on from there in two steps (`edges ... at {level.name}`)",
-                    f"or let `{fabric.name}` be centred",
-                ),
+            yield diagnosed(
+                "repeats-on-a-slope/whole-repeats-begin-2",
+                (stretch.origin.span, "begins-here"),
+                (level.origin.span, "here"),
+                notes=("width-follows-slope",),
+                helps=("lead-edges-two", "let-centred"),
+                name=fabric.name,
+                name_2=level.name,
+                name_3=piece.name,
             )

@@ -12,7 +12,8 @@ from dataclasses import replace
 from itertools import groupby, pairwise
 
 from walewright.design.model import Design, EdgeRun, Piece, Rate
-from walewright.report.model import Diagnostic, Label
+from walewright.report.model import Diagnostic, diagnosed
+from walewright.report.said import said
 from walewright.solve.model import Phrase, SizedPiece
 from walewright.solve.spans import GAP, LEFT, PAIR, RIGHT, Span
 
@@ -117,12 +118,13 @@ def _not_kept(
 ) -> Diagnostic:
     found = {size: where for size, where in zip(design.sizes, rows, strict=True) if where}
     helps = [f"write `every {other.rows} rows`"] if other is not None else []
-    return Diagnostic(
-        "rate-not-kept",
-        f"the edge of the {piece.name} to `{run.to_level}` cannot move every {rate.rows} rows: one of its moves comes in the row "
-        "where the piece parts or rejoins, and both ends cannot be moved there",
-        (Label(run.origin.span, f"every {rate.rows} rows"),),
-        tuple(f"{size}: RC {where[0]}" for size, where in found.items()),
-        (*helps, "lead the edge to a level in that row, and on from there in a line of its own"),
+    return diagnosed(
+        "rate-not-kept/row-where-it-parts",
+        (run.origin.span, "every-rows"),
+        notes=tuple(said("rc", size=size, where=where[0]) for size, where in found.items()),
+        helps=(*helps, "lead-edge-level"),
         sizes=tuple(found) if len(found) < len(design.sizes) else (),
+        name=piece.name,
+        to_level=run.to_level,
+        rows=rate.rows,
     )

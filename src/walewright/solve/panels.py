@@ -10,7 +10,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from walewright.design.model import Design, Piece
-from walewright.report.model import Diagnostic, Label
+from walewright.report.model import Diagnostic, diagnosed
+from walewright.report.said import said
 from walewright.solve.model import SizedPiece, SizedRun, SizedZone
 
 
@@ -27,13 +28,14 @@ def panels_crossed(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> 
                 if found is not None:
                     notes[design.sizes[size]] = found
             if notes:
-                yield Diagnostic(
+                yield diagnosed(
                     "panel-crossed",
-                    f"the panel of {zone.fabric} in the {piece.name} is crossed",
-                    (Label(zone.origin.span, "this panel"),),
-                    tuple(f"{size}: {note}" for size, note in notes.items()),
-                    ("make the panel narrower, end it below, or move it or what crosses it to the side",),
+                    (zone.origin.span, "panel"),
+                    notes=tuple(said("here", size=size, note=note) for size, note in notes.items()),
+                    helps=("make-panel-narrower",),
                     sizes=tuple(notes) if len(notes) < len(design.sizes) else (),
+                    fabric=zone.fabric,
+                    name=piece.name,
                 )
 
 

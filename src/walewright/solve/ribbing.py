@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from math import ceil
 
 from walewright.design.model import Design, Fabric, Piece, Zone
-from walewright.report.model import Diagnostic, Label, Span
+from walewright.report.model import Diagnostic, Span, diagnosed
 from walewright.solve.model import SizedBand, SizedPiece, rib_begin, widest_of
 
 LEAST = 3
@@ -45,13 +45,14 @@ def ribs_without_columns(
             notes = tuple(f"{size}: {count} {'stitch' if count == 1 else 'stitches'}" for size, count in bare.items())
             least = ceil(LEAST / rib.fabric.stitches_per_cm * 10) / 10
             helps = (f"make it {LEAST} stitches wide or more ({least:g} cm)", "or knit it in a fabric that is no rib")
-        yield Diagnostic(
+        yield diagnosed(
             "rib-without-column",
-            f"{rib.what} has no stitch that its rib could be latched up on",
-            (Label(rib.span, "too narrow for a rib"), Label(rib.fabric.origin.span, "latched rib")),
-            (*notes, "the two end needles are never latched up: the edge would run"),
-            helps,
+            (rib.span, "too-narrow-rib"),
+            (rib.fabric.origin.span, "latched-rib"),
+            notes=(*notes, "two-end-needles"),
+            helps=helps,
             sizes=tuple(bare) if len(bare) < len(design.sizes) else (),
+            what=rib.what,
         )
 
 

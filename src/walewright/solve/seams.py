@@ -7,7 +7,8 @@ from math import ceil
 
 from walewright.design.model import Design, EdgeName, Join, Piece
 from walewright.glue.model import Chain, Glued, Seam
-from walewright.report.model import Change, Diagnostic, Label
+from walewright.report.model import Change, Diagnostic, Label, diagnosed
+from walewright.report.said import said
 from walewright.solve.geometry import NOTHING, EdgeLength, above, called_on_both, edge_length, split_part
 from walewright.solve.joining import LOOPS, easing_mm, longer_cm, near_cm, rounded, spoken
 from walewright.solve.model import SizedJoin, SizedPiece, SizedSeam
@@ -167,13 +168,14 @@ def uneven_edges(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> It
             if not over:
                 continue
             runs = [next(run for run in side if run.name == name) for side in (piece.left, piece.right)]
-            yield Diagnostic(
+            yield diagnosed(
                 "called-edges-differ",
-                f"`{name}` of the {piece.name} has more rows on one side than on the other",
-                tuple(Label(o.span, f"called `{name}`") for o in dict.fromkeys(run.origin for run in runs)),
-                tuple(f"{design.sizes[i]}: {rows[i][0]} rows on the left, {rows[i][1]} on the right" for i in over),
-                ("call each edge by a name of its own (`left edge ... called`, `right edge ... called`)",),
+                *tuple(Label(o.span, f"called `{name}`") for o in dict.fromkeys(run.origin for run in runs)),
+                notes=tuple(said("rows-left-right", among=design.sizes[i], rows=rows[i][0], rows_2=rows[i][1]) for i in over),
+                helps=("call-each-edge",),
                 sizes=tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else (),
+                name=name,
+                name_2=piece.name,
             )
 
 
@@ -239,14 +241,16 @@ def unmet(
         if any(e.piece == piece.name for e in (*join.one, *join.other))
     )
     advice = helps or ("change the levels or widths that these edges come from, or allow more easing",)
-    return Diagnostic(
+    return diagnosed(
         "join-does-not-meet",
-        f"{spoken(join.one)} and {spoken(join.other)} do not meet",
-        (Label(join.origin.span, "joined here"), *mine),
-        notes,
-        advice,
+        (join.origin.span, "joined-here"),
+        *mine,
+        notes=notes,
+        helps=advice,
         sizes=sizes if len(sizes) < len(design.sizes) else (),
         changes=changes,
+        one=spoken(join.one),
+        other=spoken(join.other),
     )
 
 

@@ -8,7 +8,7 @@ from functools import cache
 
 from walewright.design.model import Design, Join
 from walewright.glue.model import Glued
-from walewright.report.model import Diagnostic, Label
+from walewright.report.model import Diagnostic, Label, diagnosed
 from walewright.solve.amounts import unfit_amounts
 from walewright.solve.band_parts import Glue, bands_of, bands_too_wide, parted, together_as_it_is
 from walewright.solve.bands import crowded_holes, short_starts, start_pick_ups
@@ -194,11 +194,11 @@ def _values(answers: Answers) -> dict[int, int]:
 
 def _gave_up(design: Design, part: Programme) -> Diagnostic:
     names = _pieces(part)
-    return Diagnostic(
+    return diagnosed(
         "no-proven-best",
-        f"no best counts were found for {', '.join(names)} within the solver's limit",
-        tuple(Label(design.piece(name).origin.span, f"the {name}") for name in names),
-        helps=("give figures that differ less from each other between the sizes, or fewer sizes",),
+        *tuple(Label(design.piece(name).origin.span, f"the {name}") for name in names),
+        helps=("give-figures-differ",),
+        names=tuple(names),
     )
 
 

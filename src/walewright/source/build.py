@@ -9,7 +9,7 @@ from typing import Any
 
 from lark import Token, Tree
 
-from walewright.report.model import Diagnostic, Label, Span
+from walewright.report.model import Diagnostic, Span, diagnosed
 from walewright.source import syntax
 from walewright.source.limits import DEEPEST, too_deep
 from walewright.source.rules import (
@@ -97,9 +97,9 @@ class Builder:
         if makes.places:
             (row,) = tree.children
             values[makes.places] = tuple(self.span(token) for token in getattr(row, "children", ()))
-        for name, (called, written) in makes.needs.items():
+        for name, (called, help_) in makes.needs.items():
             if name not in values and values.get("kind") not in makes.unless:
-                raise _incomplete(str(tree.data), called, written, span)
+                raise _incomplete(str(tree.data), called, help_, span)
         return makes.node(**values, span=span, said=tuple(said.items()))
 
     def child(self, child: Tree[Token] | Token, depth: int = 0) -> Any:
@@ -160,10 +160,13 @@ class Builder:
         if len(whole.lstrip("0")) > MOST_DIGITS or len(decimals) > MOST_DECIMALS:
             span = self.span(token)
             raise Refused(
-                Diagnostic(
+                diagnosed(
                     "number-too-long",
-                    f"a number has at most {MOST_DIGITS} digits before the point and {MOST_DECIMALS} after it",
-                    (Label(span, f"{len(whole)} before, {len(decimals)} after"),),
+                    (span, "digits"),
+                    most_whole=MOST_DIGITS,
+                    most_decimals=MOST_DECIMALS,
+                    whole=len(whole),
+                    decimals=len(decimals),
                 )
             )
         return float(digits or token)
@@ -172,26 +175,13 @@ class Builder:
         """Raises `Refused` for a symbol that is seen only together with the one before it, or not at all."""
         if unicodedata.category(symbol)[0] not in "MC":
             return
-        raise Refused(
-            Diagnostic(
-                "invisible-symbol",
-                f"the character U+{ord(symbol):04X} cannot be seen by itself, and counts as a stitch here",
-                (Label(self.span(symbol), "a symbol of its own"),),
-                helps=("delete it, and draw the chart with symbols of one character each",),
-            )
-        )
+        raise Refused(diagnosed("invisible-symbol", (self.span(symbol), "own"), helps=("delete",), letter=ord(symbol)))
 
     def whole(self, value: float, token: Tree[Token] | Token) -> int:
         """A number that counts something; raises `Refused` when it has a fraction."""
         if value == int(value):
             return int(value)
-        raise Refused(
-            Diagnostic(
-                "not-whole-number",
-                f"a whole number stands here, and {token} is none",
-                (Label(self.span(token), "a count"),),
-            )
-        )
+        raise Refused(diagnosed("not-whole-number", (self.span(token), "count"), number=str(token)))
 
     def span(self, item: Tree[Token] | Token) -> Span:
         """Where a token or tree stands in the file."""
@@ -203,26 +193,13 @@ def _merge(values: dict[str, object], places: dict[str, Span], part: Part) -> No
     """Takes over the fields of a part; raises `Refused` when one of them has been said before."""
     again = next((name for name in part.values if name in places), None)
     if again is not None:
-        raise Refused(
-            Diagnostic(
-                "repeated-option",
-                "this line says the same thing twice",
-                (Label(part.span, "said again"), Label(places[again], "said first")),
-            )
-        )
+        raise Refused(diagnosed("repeated-option", (part.span, "again"), (places[again], "first")))
     values.update(part.values)
     places.update(dict.fromkeys(part.values, part.span))
 
 
-def _incomplete(line: str, called: str, written: str, span: Span) -> Refused:
-    return Refused(
-        Diagnostic(
-            "incomplete-statement",
-            f"this `{line}` does not say its {called}",
-            (Label(span, f"no {called}"),),
-            helps=(f"add {written}",),
-        )
-    )
+def _incomplete(line: str, called: str, help_: str, span: Span) -> Refused:
+    return Refused(diagnosed("incomplete-statement", (span, "lacking"), helps=(help_,), line=line, lacking=called))
 
 
 def _check_spelling(node: syntax.Statement, line: str) -> None:
@@ -273,12 +250,13 @@ def _check_name(node: syntax.Statement) -> None:
     name = next((n for n in given if n in taken), None)
     if name is not None:
         raise Refused(
-            Diagnostic(
+            diagnosed(
                 "reserved-word",
-                f"`{name}` has a meaning of its own where this name would be used",
-                (Label(node.span, f"named `{name}`"),),
-                notes=(f"words that cannot be names here: {', '.join(taken)}",),
-                helps=(f"call it `own_{name}` or something longer",),
+                (node.span, "named"),
+                notes=("taken",),
+                helps=("longer",),
+                name=name,
+                taken=tuple(taken),
             )
         )
 
@@ -286,11 +264,4 @@ def _check_name(node: syntax.Statement) -> None:
 def _check_depth(node: syntax.Statement) -> None:
     """Raises `Refused` for a depth of what is one row deep."""
     if isinstance(node, syntax.Edging) and node.kind == "chained" and node.depth is not None:
-        raise Refused(
-            Diagnostic(
-                "chained-depth",
-                f"edging `{node.name}` is chained, which is one row, and has a depth",
-                (Label(node.depth.span, "a depth"),),
-                helps=("leave the depth out, or leave out `chained`",),
-            )
-        )
+        raise Refused(diagnosed("chained-depth", (node.depth.span, "depth"), helps=("leave-out",), edging=node.name))

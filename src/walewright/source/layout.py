@@ -10,7 +10,7 @@ import unicodedata
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from walewright.report.model import Diagnostic, Label, Span
+from walewright.report.model import Diagnostic, Span, diagnosed
 from walewright.source.text import ESCAPES
 
 TAB_COLUMNS = 4
@@ -98,24 +98,13 @@ def _unfit(file: str, line: Line) -> Diagnostic | None:
         kind = unicodedata.category(letter)
         if (kind in ("Cc", "Cs", "Zl", "Zp") and letter != "\t") or letter in TURNS_DIRECTION:
             place = Span(file, line.start + index, line.start + index + 1)
-            what = "turns the direction of writing" if letter in TURNS_DIRECTION else "is no letter of a text"
-            return Diagnostic(
-                "control-character",
-                f"the character U+{ord(letter):04X} {what}",
-                (Label(place, "invisible here"),),
-                helps=("delete it, or type the line anew",),
-            )
+            kind = "control-character/turns" if letter in TURNS_DIRECTION else "control-character/no-letter"
+            return diagnosed(kind, (place, "invisible"), helps=("delete",), letter=ord(letter))
     return None
 
 
 def _unclosed(place: Span) -> Diagnostic:
-    return Diagnostic(
-        "unclosed-text",
-        "the text begun here has no closing quote on its line",
-        (Label(place, "text to the end of the line"),),
-        notes=('inside a text, `\\"` is a quote and `\\n` begins a new line',),
-        helps=('close it with `"`',),
-    )
+    return diagnosed("unclosed-text", (place, "to-end"), notes=("quotes",), helps=("close",))
 
 
 def _unknown_escapes(file: str, line: Line) -> Iterator[Diagnostic]:
@@ -123,32 +112,28 @@ def _unknown_escapes(file: str, line: Line) -> Iterator[Diagnostic]:
         for found in _BACKSLASH.finditer(text[0]):
             if found[1] not in ESCAPES:
                 place = line.start + text.start() + found.start()
-                yield Diagnostic(
+                yield diagnosed(
                     "unknown-escape",
-                    f"`\\{found[1]}` stands for nothing",
-                    (Label(Span(file, place, place + 2), "in a text"),),
-                    notes=('a backslash can stand before `"`, `n` (a new line) and itself',),
-                    helps=("write `\\\\` for a backslash",),
+                    (Span(file, place, place + 2), "text"),
+                    notes=("known",),
+                    helps=("double",),
+                    letter=found[1],
                 )
 
 
 def _tabs(file: str, text: str, lines: list[Line]) -> Diagnostic:
     further = len(lines) - 1
     tab = text.rindex("\t", 0, lines[0].start)
-    return Diagnostic(
+    return diagnosed(
         "tab-indent",
-        "this line is indented with a tab; blocks are indented with spaces",
-        (Label(Span(file, tab, tab + 1), "a tab"),),
-        notes=(f"so {'is 1 further line' if further == 1 else f'are {further} further lines'}",) if further else (),
-        helps=(f"write {TAB_COLUMNS} spaces instead",),
+        (Span(file, tab, tab + 1), "tab"),
+        notes=("further",) if further else (),
+        helps=("spaces",),
+        columns=TAB_COLUMNS,
+        further=further,
     )
 
 
 def empty(file: str) -> Diagnostic:
     """For a text without a statement."""
-    return Diagnostic(
-        "empty-source",
-        "the source says nothing",
-        (Label(Span(file, 0, 0), "no statement"),),
-        helps=('begin with a title, such as `pattern "Tidewrack"`',),
-    )
+    return diagnosed("empty-source", (Span(file, 0, 0), "nothing"), helps=("title",))

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import re
 
-from walewright.report.model import Diagnostic, Label, Span
+from walewright.report.model import Diagnostic, Span, diagnosed
 
 DEEPEST = 100
 """Levels of brackets, or of operations inside one another."""
@@ -31,13 +31,9 @@ def too_long(file: str, text: str) -> Diagnostic | None:
     lines = text.count("\n") + 1
     if lines <= MOST_LINES and len(text) <= MOST_CHARACTERS:
         return None
-    have, most = (f"{lines:,} lines", MOST_LINES) if lines > MOST_LINES else (f"{len(text):,} characters", MOST_CHARACTERS)
-    return Diagnostic(
-        "source-too-long",
-        f"the source has {have}, and {most:,} are the most",
-        (Label(Span(file, 0, 0), "begins here"),),
-        helps=("write a source for each garment, and what is repeated once, as a `shape`",),
-    )
+    kind = "source-too-long/lines" if lines > MOST_LINES else "source-too-long/characters"
+    count, most = (lines, MOST_LINES) if lines > MOST_LINES else (len(text), MOST_CHARACTERS)
+    return diagnosed(kind, (Span(file, 0, 0), "begins"), helps=("divide",), count=count, most=most)
 
 
 def beyond_limits(content: str, span: Span) -> Diagnostic | None:
@@ -49,23 +45,19 @@ def beyond_limits(content: str, span: Span) -> Diagnostic | None:
         return too_deep(Span(span.file, span.start + bracket, span.start + bracket + 1))
     length = len(_TEXT.sub("", content))
     if length > LONGEST:
-        return Diagnostic(
+        return diagnosed(
             "line-too-long",
-            f"the line has {length} characters beside its texts; {LONGEST} are the most",
-            (Label(Span(span.file, span.start, span.start + 1), "begins here"),),
-            helps=("write one statement a line, and give long expressions names with `let`",),
+            (Span(span.file, span.start, span.start + 1), "begins"),
+            helps=("one-statement",),
+            length=length,
+            most=LONGEST,
         )
     return None
 
 
 def too_deep(span: Span) -> Diagnostic:
     """For what begins at the level that is one too many."""
-    return Diagnostic(
-        "too-deep",
-        f"brackets and operations stand more than {DEEPEST} deep in one another",
-        (Label(span, "still deeper from here"),),
-        helps=("give parts of it names, a `let` line for each",),
-    )
+    return diagnosed("too-deep", (span, "deeper"), helps=("name-parts",), most=DEEPEST)
 
 
 def _bracket_beyond(content: str) -> int | None:

@@ -9,7 +9,8 @@ from __future__ import annotations
 import re
 import unicodedata
 
-from walewright.report.model import Diagnostic, Label, Span
+from walewright.report.model import Diagnostic, Span, diagnosed
+from walewright.report.said import Said, said
 
 LONGEST = 60
 """Letters of a name; what a line of the page holds is less than twice as much."""
@@ -18,23 +19,23 @@ INVISIBLE = frozenset("\u115f\u1160\u17b4\u17b5\u3164\uffa0")
 """Letters by their category that leave no mark (Unicode, DerivedCoreProperties.txt, Default_Ignorable_Code_Point)."""
 
 
-def misspelt(name: str) -> tuple[str, str] | None:
+def misspelt(name: str) -> tuple[Said, str] | None:
     """What is wrong with a name, and a name that would do ("" where there is none to propose); None for a sound one."""
     unseen = next((c for c in name if c in INVISIBLE), None)
     if unseen is not None:
-        return f"has the character U+{ord(unseen):04X}, which cannot be seen", "".join(c for c in name if c not in INVISIBLE)
+        return said("unseen", letter=ord(unseen)), "".join(c for c in name if c not in INVISIBLE)
     if len(name) > LONGEST:
-        return f"has {len(name)} letters, and {LONGEST} are the most", ""
+        return said("too-long", count=len(name), most=LONGEST), ""
     plain = unicodedata.normalize("NFKC", name)
     if plain != name:
-        return f"has letters that are written `{plain}` by themselves", plain
+        return said("joined-letters", plain=plain), plain
     foreign = next((c for c in name if not (c.isalpha() or c in "0123456789_.-/")), None)
     if foreign is not None:
         digit = str(unicodedata.digit(foreign, ""))
-        return f"has `{foreign}`, which is no letter and none of the digits 0 to 9", name.replace(foreign, digit) if digit else ""
+        return said("foreign-letter", letter=foreign), name.replace(foreign, digit) if digit else ""
     spaced = re.sub("_+", "_", name).strip("_")
     if spaced != name:
-        return "is printed with a space for each `_`, and spaces at its ends, or two together, cannot be seen", spaced
+        return said("unseen-spaces"), spaced
     return None
 
 
@@ -43,13 +44,14 @@ def name_fault(name: str, line: str, span: Span) -> Diagnostic | None:
     wrong = misspelt(name)
     if wrong is None:
         return None
-    says, better = wrong
+    fault, better = wrong
     sound = better if better and misspelt(better) is None and not better[0].isdigit() else ""
-    return Diagnostic(
-        "name-unreadable",
-        f"the name `{_shown(name)}` {says}",
-        (Label(_place(name, line, span), "cannot be read back from the page"),),
-        helps=(f"call it `{sound}`" if sound else "give it a name of letters, digits and single `_` between words",),
+    return diagnosed(
+        "name-unreadable/name",
+        (_place(name, line, span), "not-read-back"),
+        helps=(said("call", sound=sound) if sound else said("letters"),),
+        shown=_shown(name),
+        fault=fault,
     )
 
 
@@ -71,11 +73,12 @@ def mark_fault(word: str, span: Span) -> Diagnostic:
     mark = next(c for c in word if unicodedata.category(c).startswith("M"))
     better = unicodedata.normalize("NFKC", word)
     sound = better if misspelt(better) is None else ""
-    return Diagnostic(
-        "name-unreadable",
-        f"the name `{_shown(word)}` has U+{ord(mark):04X}, a mark that is no letter by itself",
-        (Label(span, "names have none"),),
-        helps=(f"call it `{sound}`" if sound else "give it a name of letters, digits and single `_` between words",),
+    return diagnosed(
+        "name-unreadable/mark",
+        (span, "no-marks"),
+        helps=(said("call", sound=sound) if sound else said("letters"),),
+        shown=_shown(word),
+        letter=ord(mark),
     )
 
 
@@ -88,12 +91,13 @@ def tension_fault(tension: str, line: str, span: Span) -> Diagnostic | None:
     wrong = misspelt(tension)
     if wrong is None and "_" not in tension:
         return None
-    says = wrong[0] if wrong is not None else "has `_`, which is a space on the page"
-    return Diagnostic(
-        "name-unreadable",
-        f"the tension `{_shown(tension)}` {says}",
-        (Label(_place(tension, line, span), "cannot be read back from the page"),),
-        helps=("write it as the dial has it, in digits, letters and dots",),
+    fault = wrong[0] if wrong is not None else said("space-on-page")
+    return diagnosed(
+        "name-unreadable/tension",
+        (_place(tension, line, span), "not-read-back"),
+        helps=("as-dial",),
+        shown=_shown(tension),
+        fault=fault,
     )
 
 

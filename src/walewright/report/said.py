@@ -1,0 +1,55 @@
+"""What there is to say, as data: the key of a sentence in a language's table, and the facts that go into it.
+
+A stage that reports something knows neither the language nor the words. It names what is to be said and gives the facts: names
+as their author wrote them, counts, lengths by size. The words are put in at the edge of the program, see `report.wording`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import TypeAlias
+
+
+@dataclass(frozen=True, slots=True)
+class Amount:
+    """A measured number: `value` in `unit` ("cm", "m", "g", "stitches", "rows"; empty for a bare number)."""
+
+    value: float
+    unit: str = "cm"
+
+
+@dataclass(frozen=True, slots=True)
+class BySize:
+    """Measured numbers, one for each of the `sizes`, in `unit`. Without sizes: one number that is the same in all."""
+
+    sizes: tuple[str, ...]
+    values: tuple[float, ...]
+    unit: str = "cm"
+
+
+@dataclass(frozen=True, slots=True)
+class Said:
+    """One thing to be said: the `key` of a sentence or phrase, and its facts by name."""
+
+    key: str
+    facts: tuple[tuple[str, Fact], ...] = ()
+
+
+Fact: TypeAlias = "str | int | float | Amount | BySize | Said | tuple[Fact, ...]"
+"""What can go into a sentence. A `str` is shown as it is: a name, or a line of the source, as its author wrote it; or it is a word
+of a closed kind ("level", "left") that the table translates where the sentence asks for a `term`."""
+
+
+def said(key: str, **facts: Fact) -> Said:
+    """A sentence or phrase with its facts."""
+    return Said(key, tuple(facts.items()))
+
+
+def by_size(sizes: Sequence[str], values: Sequence[float], unit: str = "cm", only: Sequence[str] | None = None) -> BySize:
+    """Amounts of the sizes `only` (all, where nothing is said). Those of all sizes become one where they read the same."""
+    if only is None or len(only) == len(sizes):
+        same = len({f"{v:.2f}" for v in values}) == 1
+        return BySize((), tuple(values[:1]), unit) if same else BySize(tuple(sizes), tuple(values), unit)
+    pairs = [(s, v) for s, v in zip(sizes, values, strict=True) if s in only]
+    return BySize(tuple(s for s, _ in pairs), tuple(v for _, v in pairs), unit)

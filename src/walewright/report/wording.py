@@ -1,0 +1,179 @@
+"""Words for what is to be said: a language's table, and how facts are put into its sentences.
+
+A sentence has places for facts in braces, `{name}`, and says how each is written where there is a choice:
+
+    {piece}             as it is: a name, a count, a length with its unit, lengths by size, another phrase
+    {names:and}         "a, b and c"
+    {names:names}       "a, b, c", the first of many and how many more there are
+    {names:and`}        the same with each in backquotes, as `or`` and `names``; one that is a phrase stays as it is
+    {n:stitch|stitches} "1 stitch", "3 stitches"; with a `#` for the number where it does not stand first, or not in both:
+                        {n:a stitch|# stitches}
+    {names:/ needs }    "a needs b needs c": the text between them; as "`/ needs " each in backquotes, as "term/ needs " each a term
+    {kind:term}         a word of a closed kind, from the language's table of terms; `terms` for its plural. In place of the word
+                        there can be a phrase, whose plural is the phrase of its key with `/many` behind it
+    {flag:?yes|no}      one of two texts, by whether the fact holds; `{flag:?yes}` has nothing for no
+    {x:.1f}             a number written so
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from string import Formatter
+from typing import Any
+
+from walewright.report.model import Diagnostic, Label
+from walewright.report.said import Amount, BySize, Fact, Said
+
+MOST_NAMES = 20
+"""Names that are listed of many."""
+
+
+@dataclass(frozen=True, slots=True)
+class Wording:
+    """The words of a diagnostic: its message, and by their keys what stands at its places, its notes and its helps."""
+
+    message: str
+    labels: Mapping[str, str] = field(default_factory=dict)
+    notes: Mapping[str, str] = field(default_factory=dict)
+    helps: Mapping[str, str] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
+class Language:
+    """A language's words. `wordings`: by code, or code/case where a code has several messages. `phrases`: parts of sentences.
+    `terms`: words of closed kinds, each with its plural."""
+
+    wordings: Mapping[str, Wording]
+    phrases: Mapping[str, str]
+    terms: Mapping[str, tuple[str, str]]
+    joined: tuple[str, str] = (" and ", " or ")
+    more: str = "and {count} more"
+    point: str = "."
+
+    def number(self, value: float) -> str:
+        """At most two decimals, no trailing noughts."""
+        text = f"{value:.2f}".rstrip("0").rstrip(".")
+        return ("0" if text == "-0" else text).replace(".", self.point)
+
+
+@dataclass(frozen=True, slots=True)
+class Worded:
+    """A diagnostic in words."""
+
+    message: str
+    labels: tuple[str, ...]
+    """One for each of the diagnostic's labels; empty where a place says enough."""
+    notes: tuple[str, ...]
+    helps: tuple[str, ...]
+
+
+def worded(diagnostic: Diagnostic, language: Language) -> Worded:
+    """The diagnostic's message, labels, notes and helps in the words of a language."""
+    if diagnostic.case is None:
+        return Worded(
+            diagnostic.message,
+            tuple(_text(label.text, {}, {}, language) for label in diagnostic.labels),
+            tuple(_text(note, {}, {}, language) for note in diagnostic.notes),
+            tuple(_text(help_, {}, {}, language) for help_ in diagnostic.helps),
+        )
+    key = f"{diagnostic.code}/{diagnostic.case}" if diagnostic.case else diagnostic.code
+    wording = language.wordings[key]
+    facts = dict(diagnostic.facts)
+    message = _filled(wording.message, facts, language)
+    if diagnostic.given is not None:
+        option, name = diagnostic.given
+        key = "by-option-of" if name else "by-option"
+        message = phrased(Said(key, (("message", message), ("option", option), ("name", name))), language)
+    return Worded(
+        message,
+        tuple(_text(label.text, wording.labels, facts, language) for label in diagnostic.labels),
+        tuple(_text(note, wording.notes, facts, language) for note in diagnostic.notes),
+        tuple(_text(help_, wording.helps, facts, language) for help_ in diagnostic.helps),
+    )
+
+
+def phrased(phrase: Said, language: Language) -> str:
+    """A phrase by itself."""
+    return _text(phrase, {}, {}, language)
+
+
+def _text(what: str | Said, own: Mapping[str, str], facts: Mapping[str, Fact], language: Language) -> str:
+    if isinstance(what, str):
+        return what
+    template = own.get(what.key)
+    if template is None:
+        template = language.phrases[what.key]
+    return _filled(template, {**facts, **dict(what.facts)}, language)
+
+
+def _filled(template: str, facts: Mapping[str, Fact], language: Language) -> str:
+    return _Filling(language).vformat(template, (), facts)
+
+
+class _Filling(Formatter):
+    """Puts facts into a sentence, each as its place asks for."""
+
+    def __init__(self, language: Language) -> None:
+        self.language = language
+
+    def format_field(self, value: Any, format_spec: str) -> str:
+        fact: Fact = value
+        if format_spec.startswith("?"):
+            yes, _, no = format_spec[1:].partition("|")
+            return yes if fact else no
+        if "/" in format_spec and isinstance(fact, tuple):
+            way, _, between = format_spec.partition("/")
+            return between.join(self.format_field(f, way) if way == "term" else self.named(f, way == "`") for f in fact)
+        if "|" in format_spec:
+            one, _, many = format_spec.partition("|")
+            text = one if fact == 1 else many
+            return text.replace("#", self.plain(fact)) if "#" in format_spec else f"{self.plain(fact)} {text}"
+        match format_spec:
+            case "":
+                return self.plain(fact)
+            case "and" | "or" | "names" | "and`" | "or`" | "names`" if isinstance(fact, tuple):
+                quoted = format_spec.endswith("`")
+                return self.listed(format_spec.removesuffix("`"), [self.named(f, quoted) for f in fact])
+            case "term" | "terms" if isinstance(fact, str):
+                return self.language.terms[fact][format_spec == "terms"]
+            case "term" | "terms" if isinstance(fact, Said):
+                return self.plain(fact if format_spec == "term" else Said(f"{fact.key}/many", fact.facts))
+        return format(value, format_spec).replace(".", self.language.point)
+
+    def plain(self, fact: Fact) -> str:
+        """A fact where the sentence says nothing of how it is written."""
+        match fact:
+            case Amount(value, unit):
+                return self.amount(value, unit)
+            case BySize(sizes, values, unit):
+                texts = [self.amount(v, unit) for v in values]
+                return ", ".join(f"{s} {t}" for s, t in zip(sizes, texts, strict=True)) if sizes else texts[0]
+            case Said():
+                return _text(fact, {}, {}, self.language)
+            case tuple():
+                return ", ".join(self.plain(f) for f in fact)
+            case float():
+                return self.language.number(fact)
+        return str(fact)
+
+    def amount(self, value: float, unit: str) -> str:
+        return f"{self.language.number(value)} {unit}".strip()
+
+    def named(self, fact: Fact, quoted: bool) -> str:
+        return f"`{fact}`" if quoted and isinstance(fact, str) else self.plain(fact)
+
+    def listed(self, way: str, texts: list[str]) -> str:
+        return self.names(texts) if way == "names" else self.joined(texts, self.language.joined[way == "or"])
+
+    def joined(self, texts: list[str], last: str) -> str:
+        return last.join((", ".join(texts[:-1]), texts[-1])) if len(texts) > 1 else "".join(texts)
+
+    def names(self, texts: list[str]) -> str:
+        more = len(texts) - MOST_NAMES
+        if more <= 1:
+            return ", ".join(texts)
+        return f"{', '.join(texts[:MOST_NAMES])} {self.language.more.format(count=more)}"
+
+
+__all__ = ["Label", "Language", "Worded", "Wording", "phrased", "worded"]
