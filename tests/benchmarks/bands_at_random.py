@@ -19,6 +19,7 @@ from bands_at_random import drawn
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.pipeline import compile
+from walewright.report.english import in_english
 from walewright.report.model import Severity
 
 FAULTS = {"bed-refuses", "knitted-otherwise", "lace-unpaired"}
@@ -44,7 +45,7 @@ def main() -> int:
         bad = [d for d in errors if d.code in FAULTS or d.code.startswith("words-")]
         if bad or not (outcome.proven or all(d.labels and d.helps for d in errors)):
             wrong += 1
-            print(f"{seed} {kind}: {errors[0].code}: {errors[0].message}"[:600], flush=True)
+            print(f"{seed} {kind}: {errors[0].code}: {in_english(errors[0]).message}"[:600], flush=True)
     for (kind, told), number in sorted(found.items()):
         print(f"{number:6} {kind}: {told}")
     proven = sum(n for (_, told), n in found.items() if told == "proven")

@@ -15,6 +15,7 @@ from walewright import pages, pipeline
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.pages import PageOptions
+from walewright.report.english import in_english
 
 SOURCE = Path(__file__).resolve().parents[2] / "patterns" / "marram.wale"
 COUNTS = (5, 10, 20, 40)
@@ -53,7 +54,7 @@ def main() -> None:
         begun = time.perf_counter()
         outcome = pipeline.compile(source, SOURCE.name, given, Changes())
         taken = time.perf_counter() - begun
-        assert outcome.proven, [d.message for d in outcome.diagnostics]
+        assert outcome.proven, [in_english(d).message for d in outcome.diagnostics]
         per_size = per_size or taken / count
         line = f"{count:3} sizes: {taken:6.2f} s, per size {taken / count / per_size:.2f} of that with {COUNTS[0]}"
         if count == 10:

@@ -38,6 +38,7 @@ import walewright
 from walewright import pages, pipeline, plan
 from walewright.cli.sources import shipped
 from walewright.design import Changes, Shipped
+from walewright.report.english import in_english
 from walewright.report.render import terminal
 
 SECONDS = 10
@@ -70,7 +71,7 @@ def compiled(text: str, changes: Changes, data: Shipped) -> Result:
     codes = tuple(dict.fromkeys(d.code for d in outcome.diagnostics))
     ours = [d for d in outcome.diagnostics if d.code.startswith(FAULTS)]
     if ours:
-        return Result(ours[0].code, f"{ours[0].message} {ours[0].notes[-1:]}", codes)
+        return Result(ours[0].code, f"{in_english(ours[0]).message} {in_english(ours[0]).notes[-1:]}", codes)
     if outcome.proven:
         design, counts, instructions, proof = outcome.result()
         pages.html(pages.compose(design, counts, instructions, proof, pages.PageOptions(), outcome.fit))

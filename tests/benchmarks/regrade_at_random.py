@@ -26,6 +26,7 @@ from typing import Any
 from walewright.design import Changes
 from walewright.design.model import Design
 from walewright.pipeline import Outcome, compile, from_design
+from walewright.report.english import in_english
 from walewright.report.model import Change, Diagnostic, Severity
 from walewright.solve.changed import changed
 
@@ -73,7 +74,7 @@ def looked_into(number: int, name: str) -> dict[str, Any]:
         told = errors(outcome)
         line["codes"] = sorted({d.code for d in told})
         if not outcome.proven:
-            line["said"] = [d.message for d in told]
+            line["said"] = [in_english(d).message for d in told]
             line["changes"] = {"sizes": changes.sizes, "tensions": dict(changes.tensions), "measures": dict(changes.measures)}
             line["alone"] = alone(name, changes, outcome)
             line["followed"] = followed(outcome, told)

@@ -23,6 +23,7 @@ from blocks import blocks  # noqa: E402
 from walewright import pipeline  # noqa: E402
 from walewright.cli.sources import shipped  # noqa: E402
 from walewright.design import Changes  # noqa: E402
+from walewright.report.english import in_english
 
 FAULTS = ("bed-refuses", "knitted-otherwise", "lace-unpaired", "words-")
 NUMBER = re.compile(r"(?<![\w\".])\d+(?:\.\d+)?(?![\w\".])")
@@ -112,7 +113,11 @@ def main() -> None:
         changes = one_size(made, chance)
         try:
             outcome = pipeline.compile(made, "variant.wale", data, changes)
-            faults = [f"{d.code}: {d.message} {d.notes[-1:]}" for d in outcome.diagnostics if d.code.startswith(FAULTS)]
+            faults = [
+                f"{d.code}: {in_english(d).message} {in_english(d).notes[-1:]}"
+                for d in outcome.diagnostics
+                if d.code.startswith(FAULTS)
+            ]
             proven += outcome.proven
         except Exception as fault:
             faults = [f"exception {type(fault).__name__}: {fault}"]

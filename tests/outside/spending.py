@@ -8,6 +8,7 @@ from worked import SHIPPED, WIDE
 
 from walewright.design import Changes
 from walewright.pipeline import compile
+from walewright.report.english import in_english
 
 SPARE = 1.10
 """What is asked for is a tenth more than what is used (common practice)."""
@@ -59,7 +60,7 @@ piece panel in plain, knit {panel.copies}
     end cast off
 """
     outcome = compile(text, "panel.wale", SHIPPED, Changes())
-    assert outcome.proof is not None, [(d.code, d.message) for d in outcome.diagnostics]
+    assert outcome.proof is not None, [(d.code, in_english(d).message) for d in outcome.diagnostics]
     (use,) = [use for use in outcome.proof.sizes[0].yarn if use.kind == "yarn"]
     return Used(use.metres / SPARE, use.grams / SPARE, sum(p.loops * p.copies for p in outcome.proof.sizes[0].pieces))
 

@@ -10,6 +10,7 @@ from worked import compiled, garment, knitted, proven
 from walewright.knit.operations import Close, Pass
 from walewright.knit.steps import SpreadEvenly, Step
 from walewright.pipeline import Outcome
+from walewright.report.english import in_english
 
 ACROSS = """
 piece skirt in plain
@@ -22,7 +23,7 @@ piece skirt in plain
 
 
 def spread(outcome: Outcome) -> SpreadEvenly:
-    assert outcome.proven, [(d.code, d.message, d.notes) for d in outcome.diagnostics]
+    assert outcome.proven, [(d.code, in_english(d).message, in_english(d).notes) for d in outcome.diagnostics]
     steps: list[Step] = [s for block in outcome.plans[0].blocks for _, some in block.paragraphs for s in some]
     return next(s for s in steps if isinstance(s, SpreadEvenly))
 

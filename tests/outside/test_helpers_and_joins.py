@@ -12,6 +12,7 @@ from worked import compiled, knitted, proven
 from walewright.bed.loops import Kind
 from walewright.knit import operations as op
 from walewright.pipeline import Outcome
+from walewright.report.english import in_english
 from walewright.report.model import Severity
 
 HEMMED = """
@@ -266,7 +267,7 @@ def test_the_neck_line_of_a_pullover_with_one_shoulder_joined() -> None:
     """Source: online knitting handbook, chapter on neck bands, http://studioknits.com/bookpage82.htm: along a straight row edge 3
     stitches for 4 rows, 45 along 60; along loops stitch for stitch. Here round front and back, on both sides of each."""
     outcome = pullover()
-    assert outcome.proven, [(d.code, d.message) for d in outcome.diagnostics]
+    assert outcome.proven, [(d.code, in_english(d).message) for d in outcome.diagnostics]
     assert picked_up(outcome, "neckband") == {("back", "neck"): 3 + 30 + 3, ("front", "neck"): 45 + 30 + 45}
     made = knitted(outcome, "neckband")
     assert Counter(link.piece for link in made.links) == {"back": 36, "front": 120}
@@ -277,7 +278,7 @@ def test_the_armhole_line_of_a_pullover_over_its_shoulder() -> None:
     """Source: online knitting handbook, chapter on neck bands, http://studioknits.com/bookpage82.htm: 3 stitches for 4 rows of a
     straight edge: 45 along the 60 rows of the back and 45 along those of the front."""
     outcome = pullover()
-    assert outcome.proven, [(d.code, d.message) for d in outcome.diagnostics]
+    assert outcome.proven, [(d.code, in_english(d).message) for d in outcome.diagnostics]
     assert picked_up(outcome, "left_band") == {("back", "armhole"): 45, ("front", "armhole"): 45}
     # Hung from one underarm over the shoulder to the other.
     rows = [knitted(outcome, link.piece).course_of(link.loops[0]).counter for link in knitted(outcome, "left_band").links]
@@ -292,7 +293,7 @@ def test_a_line_that_is_a_ring_already_is_refused_with_another_way_to_begin() ->
     ring once the shoulder is joined; what is proposed can be hung."""
     (told,) = [d for d in pullover(left="front armhole_right + back armhole_left").diagnostics if d.severity is Severity.ERROR]
     assert told.code == "line-closed"
-    along = told.helps[0].split("`along ")[1].rstrip("`")
+    along = in_english(told).helps[0].split("`along ")[1].rstrip("`")
     assert pullover(left=along).proven
 
 
@@ -331,7 +332,7 @@ def test_the_border_of_a_cardigan_up_one_front_and_down_the_other() -> None:
     straight edge, 4 for 5 along a slope decreased every 4th row: 48 along 64 rows, 28.8 along 36; the back neck's loops one by
     one."""
     outcome = compiled(CARDIGAN.format(along=UP_AND_DOWN), 21, 28)
-    assert outcome.proven, [(d.code, d.message) for d in outcome.diagnostics]
+    assert outcome.proven, [(d.code, in_english(d).message) for d in outcome.diagnostics]
     found = picked_up(outcome, "border")
     assert found["back", "neck"] == 24 + 2 + 2
     for front in ("right_front", "left_front"):
@@ -356,4 +357,4 @@ def test_a_border_in_the_other_order_is_refused_with_the_one_that_can_be_hung() 
     away = CARDIGAN.format(along=" + ".join(reversed(UP_AND_DOWN.split(" + "))))
     (told,) = [d for d in compiled(away, 21, 28).diagnostics if d.severity is Severity.ERROR]
     assert told.code == "line-not-in-order"
-    assert told.helps == (f"write `along {UP_AND_DOWN}`",)
+    assert in_english(told).helps == (f"write `along {UP_AND_DOWN}`",)

@@ -8,6 +8,7 @@ from worked import compiled as plain_compiled
 
 from walewright.knit.operations import Cross, Drop
 from walewright.pipeline import Outcome
+from walewright.report.english import in_english
 
 SECOND = 'yarn navy "navy", 100 g = 200 m\n'
 
@@ -39,7 +40,7 @@ chart figure
     repeat {past + 1} stitches
 """
     outcome = compiled(chart, stitches, 40, bed)
-    assert outcome.proven, [(d.code, d.message, d.notes) for d in outcome.diagnostics]
+    assert outcome.proven, [(d.code, in_english(d).message, in_english(d).notes) for d in outcome.diagnostics]
     longest = max(run.needles for run in knitted(outcome, "panel").floats if run.yarn == "navy")
     assert longest == past
     return outcome
@@ -48,7 +49,7 @@ chart figure
 def told(outcome: Outcome) -> list[str]:
     assert outcome.proof is not None
     assert bool(outcome.proof.sizes[0].floats) == ("long-float" in [d.code for d in outcome.diagnostics])
-    return [d.message for d in outcome.diagnostics if d.code == "long-float"]
+    return [in_english(d).message for d in outcome.diagnostics if d.code == "long-float"]
 
 
 def test_the_longest_float_in_stitches() -> None:

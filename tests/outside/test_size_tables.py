@@ -12,6 +12,7 @@ from walewright.design import Changes
 from walewright.design.model import Measurement
 from walewright.design.tables import size_table
 from walewright.pipeline import compile
+from walewright.report.english import in_english
 
 TABLES = Path(__file__).parents[2] / "patterns" / "tables"
 CREDIT = "Source: Craft Yarn Council's www.YarnStandards.com"
@@ -100,7 +101,7 @@ piece panel in plain
     end cast off
 """
     outcome = compile(text, "panel.wale", SHIPPED, Changes())
-    assert outcome.proof is not None, [(d.code, d.message) for d in outcome.diagnostics]
+    assert outcome.proof is not None, [(d.code, in_english(d).message) for d in outcome.diagnostics]
     assert outcome.design is not None
     (found,) = outcome.design.measurements
     # What is knitted is half of it, to a stitch.

@@ -14,6 +14,7 @@ from walewright.design.places import Place
 from walewright.design.units import STITCHES
 from walewright.design.values import Scope
 from walewright.pipeline import compile
+from walewright.report.english import in_english
 from walewright.source import syntax
 from walewright.source.syntax import Binary, Call, Number
 
@@ -150,7 +151,7 @@ def test_a_piece_at_another_tension(tension: str | None, widths: set[int], heigh
     """Source: http://www.cara4webshopping.com/convert_patterns.html: from 8 stitches and 15 rows to the inch to 9 and 12: 100
     stitches become 112.5, made 112 or 113; 24 become 27; 10 rows become 8."""
     outcome = compile(SHEET, "sheet.wale", SHIPPED, Changes(tensions={"plain": tension} if tension else {}))
-    assert outcome.proven, [(d.code, d.message) for d in outcome.diagnostics]
+    assert outcome.proven, [(d.code, in_english(d).message) for d in outcome.diagnostics]
     assert outcome.counts is not None
     piece = outcome.counts.sizes[0].piece("sheet")
     assert piece.start in widths

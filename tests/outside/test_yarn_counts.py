@@ -8,6 +8,7 @@ from worked import HEAD
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.pipeline import compile
+from walewright.report.english import in_english
 
 PIECE = """
 piece square in plain
@@ -24,7 +25,7 @@ def tex(count: str) -> float:
     head = HEAD.replace(LINE, f'yarn wool "wool", 100 g of {count}')
     text = head.format(bed="fine", stitches=28, rows=40) + PIECE
     outcome = compile(text, "counted.wale", shipped(), Changes())
-    assert outcome.design is not None, [(d.code, d.message) for d in outcome.diagnostics]
+    assert outcome.design is not None, [(d.code, in_english(d).message) for d in outcome.diagnostics]
     return outcome.design.yarns[0].tex
 
 

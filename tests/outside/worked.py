@@ -7,6 +7,7 @@ from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.knit.operations import CastOff, Pass, SetCounter
 from walewright.pipeline import Outcome, compile
+from walewright.report.english import in_english
 from walewright.solve.model import SizedGarment, SizedRun
 
 SHIPPED = shipped()
@@ -54,7 +55,7 @@ def compiled(body: str, stitches: float = 28, rows: float = 40, bed: str = "fine
 def proven(body: str, stitches: float = 28, rows: float = 40, bed: str = "fine", sizes: str = ONE_SIZE) -> Outcome:
     """What comes of that source, with its proof."""
     outcome = compiled(body, stitches, rows, bed, sizes)
-    assert outcome.proven, [(d.code, d.message, d.notes) for d in outcome.diagnostics]
+    assert outcome.proven, [(d.code, in_english(d).message, in_english(d).notes) for d in outcome.diagnostics]
     return outcome
 
 

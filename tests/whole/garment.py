@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.pipeline import Outcome, compile
+from walewright.report.english import in_english
 from walewright.report.model import Severity
 from walewright.world import shipped_text
 
@@ -46,7 +47,7 @@ def proven_or_true(outcome: Outcome, stitches: float, rows: float, bed: str) -> 
     errors = [d for d in outcome.diagnostics if d.severity is Severity.ERROR]
     assert errors, "neither proven nor told why"
     codes = sorted({d.code for d in errors})
-    assert set(codes) <= TRUE_WHEN.keys(), f"{codes}: {[d.message for d in errors]}"
+    assert set(codes) <= TRUE_WHEN.keys(), f"{codes}: {[in_english(d).message for d in errors]}"
     for diagnostic in errors:
         assert diagnostic.helps, f"{diagnostic.code} does not say how to mend it"
         TRUE_WHEN[diagnostic.code](outcome, stitches, rows, bed)

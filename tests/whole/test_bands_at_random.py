@@ -17,6 +17,7 @@ from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.knit import operations as op
 from walewright.pipeline import Outcome, compile
+from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Severity
 
 SHIPPED = shipped()
@@ -168,7 +169,7 @@ def test_what_is_proposed_for_a_hole_where_the_edge_is_shaped_works() -> None:
             break
         text = re.sub(r"first (\d+\.\d) cm, last", lambda m: f"first {float(m[1]) + 0.5:.1f} cm, last", text)
     assert [d.code for d in told] == ["hole-at-edge"]
-    moved = re.search(r"put them ([\d.]+) cm further from the left edge", told[0].helps[0])
+    moved = re.search(r"put them ([\d.]+) cm further from the left edge", in_english(told[0]).helps[0])
     assert moved is not None
     assert proven_or_told(text.replace("0.30 cm from", f"{0.3 + float(moved[1]):.2f} cm from")) == ()
 
@@ -340,7 +341,7 @@ def test_buttonholes_lie_where_they_lay_before_it_was_parted() -> None:
 
 
 def help_lines(told: tuple[Diagnostic, ...], start: str) -> list[str]:
-    return [h for d in told for h in d.helps if h.startswith(start)]
+    return [h for d in told for h in in_english(d).helps if h.startswith(start)]
 
 
 def test_bands_proposed_for_one_that_has_to_stay_one_can_be_knitted() -> None:

@@ -17,6 +17,7 @@ from walewright.bed import Course, Fabric
 from walewright.bed.loops import Kind
 from walewright.design import Changes
 from walewright.pipeline import Outcome, compile
+from walewright.report.english import in_english
 from walewright.report.model import NOWHERE, Severity
 
 HONEST = frozenset(
@@ -79,7 +80,7 @@ def came_to(drawn: Charted, outcome: Outcome) -> str:
     errors = [d for d in outcome.diagnostics if d.severity is Severity.ERROR]
     assert errors, drawn.text
     for error in errors:
-        assert error.code in HONEST, f"{error.code}: {error.message}\n\n{drawn.text}"
+        assert error.code in HONEST, f"{error.code}: {in_english(error).message}\n\n{drawn.text}"
         assert error.helps, error
         assert error.labels, error
         assert all(x.span != NOWHERE and drawn.text[x.span.start : x.span.end].strip() for x in error.labels), error

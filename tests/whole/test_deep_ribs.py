@@ -11,6 +11,7 @@ from walewright.pages.hand_tools import tools
 from walewright.pages.handwork import handwork
 from walewright.pipeline import Outcome, compile
 from walewright.proof.latched import deepest, latched
+from walewright.report.english import in_english
 
 HEAD = """pattern "Strips"
 
@@ -122,7 +123,7 @@ def built(name: str, machine: str = "standard") -> Outcome:
 @pytest.mark.parametrize("name", PIECES)
 def test_a_deep_rib_is_proven(name: str, machine: str) -> None:
     outcome = built(name, machine)
-    assert [d.message for d in outcome.diagnostics if d.severity.name == "ERROR"] == []
+    assert [in_english(d).message for d in outcome.diagnostics if d.severity.name == "ERROR"] == []
     design, _, instructions, _ = outcome.result()
     for result in outcome.results:
         drops = [rows for fabric in result.fabrics for *_, rows in fabric.latched]
@@ -176,7 +177,7 @@ def test_a_deep_rib_between_edges_that_move_is_proven(edges: str, rib: str, ever
 """
     )
     outcome = compile(source, "strips.wale", shipped(), Changes(sizes=("S",)))
-    assert [d.message for d in outcome.diagnostics if d.severity.name == "ERROR"] == []
+    assert [in_english(d).message for d in outcome.diagnostics if d.severity.name == "ERROR"] == []
     drops = [rows for result in outcome.results for fabric in result.fabrics for *_, rows in fabric.latched]
     assert drops
     assert max(drops) <= 30
@@ -199,7 +200,7 @@ def test_a_rib_in_the_very_rows_of_a_wedge_is_proven(way: str, edge: str, every:
 """
     )
     outcome = compile(source, "strips.wale", shipped(), Changes(sizes=("S",)))
-    assert [d.message for d in outcome.diagnostics if d.severity.name == "ERROR"] == []
+    assert [in_english(d).message for d in outcome.diagnostics if d.severity.name == "ERROR"] == []
 
 
 def test_the_proof_sees_a_column_that_was_left_out_or_dropped_too_deep() -> None:

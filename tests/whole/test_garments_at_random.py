@@ -14,6 +14,7 @@ from more_garments_at_random import KINDS, more
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.pipeline import Outcome, compile
+from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Severity
 
 SHIPPED = shipped()
@@ -34,7 +35,7 @@ def errors(outcome: Outcome) -> tuple[Diagnostic, ...]:
 
 def followed(text: str, told: tuple[Diagnostic, ...]) -> str | None:
     """The source with every line written as it is proposed; None where nothing is."""
-    edits = [(d.labels[0].span, found[1]) for d in told for h in d.helps[:1] if (found := PROPOSED.search(h))]
+    edits = [(d.labels[0].span, found[1]) for d in told for h in in_english(d).helps[:1] if (found := PROPOSED.search(h))]
     for span, proposed in sorted(edits, key=lambda edit: -edit[0].start):
         statement = text[span.start : span.end]
         written = WRITTEN.search(statement)

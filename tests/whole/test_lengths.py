@@ -11,6 +11,7 @@ from walewright.bed.fabric import Fabric
 from walewright.design import Changes
 from walewright.glue import glue
 from walewright.pipeline import Outcome, compile
+from walewright.report.english import in_english
 from walewright.solve.geometry import stretches
 from walewright.solve.seams import chain_length
 
@@ -224,7 +225,7 @@ def test_a_gap_of_free_width_is_measured_by_the_width_chosen() -> None:
     end cast off
 """
     outcome = compile(HEAD + body, "edges.wale", SHIPPED, Changes())
-    assert outcome.proof is not None, [d.message for d in outcome.diagnostics]
+    assert outcome.proof is not None, [in_english(d).message for d in outcome.diagnostics]
     for size in outcome.proof.sizes:
         gap = next(m for m in size.pieces[0].measures if m.what == "width of vent")
         assert 8 <= gap.wanted_cm <= 16

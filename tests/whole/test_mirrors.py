@@ -9,6 +9,7 @@ from garment import SHIPPED
 
 from walewright.design import Changes
 from walewright.pipeline import compile
+from walewright.report.english import in_english
 from walewright.solve.geometry import edge_length
 from walewright.solve.model import SizedRun
 
@@ -53,7 +54,7 @@ def needs_carriage(run: SizedRun, by: int) -> bool:
 @pytest.mark.parametrize("number", range(12))
 def test_a_mirror_image_has_its_models_curve(number: int) -> None:
     outcome = compile(drawn(number), "fronts.wale", SHIPPED, Changes())
-    assert outcome.proven, [(d.code, d.message) for d in outcome.diagnostics]
+    assert outcome.proven, [(d.code, in_english(d).message) for d in outcome.diagnostics]
     assert outcome.design is not None
     assert outcome.counts is not None
     one, other = (outcome.design.piece(name) for name in ("one", "other"))

@@ -10,6 +10,7 @@ from odd_names import SOUND, named, words
 from walewright import pipeline
 from walewright.cli.sources import shipped
 from walewright.design import Changes
+from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Severity
 
 SHIPPED = shipped()
@@ -34,10 +35,10 @@ def right(names: dict[str, str]) -> str:
         return "proven"
     assert errors, names
     for told in errors:
-        assert told.code in AT_THE_NAME, (names, told.code, told.message)
+        assert told.code in AT_THE_NAME, (names, told.code, in_english(told).message)
         place = told.labels[0].span
         said = named(**names)[place.start : place.end]
-        assert any(name in said for name in names.values()), (names, told.message)
+        assert any(name in said for name in names.values()), (names, in_english(told).message)
     return " ".join(sorted({d.code for d in errors}))
 
 

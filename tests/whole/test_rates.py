@@ -11,6 +11,7 @@ from garment import SHIPPED
 from walewright.bed import Fabric
 from walewright.design import Changes
 from walewright.pipeline import Outcome, compile
+from walewright.report.english import in_english
 
 SOURCE = """pattern "Rates"
 sizes S M
@@ -78,7 +79,7 @@ def test_every_move_of_both_edges_and_of_the_mirror_image_keeps_the_rate(number:
     rates = dict.fromkeys(("left", "right"), drawn(draws)) if alike else {side: drawn(draws) for side in ("left", "right")}
     lines = [written("edges", *rates["left"])] if alike else [written(f"{side} edge", *rate) for side, rate in rates.items()]
     outcome = compiled("\n".join(["edges straight to low", *lines]))
-    assert outcome.proven, [(d.code, d.message, d.notes) for d in outcome.diagnostics]
+    assert outcome.proven, [(d.code, in_english(d).message, in_english(d).notes) for d in outcome.diagnostics]
     assert outcome.counts is not None
     for name, sides in (("one", ("left", "right")), ("other", ("right", "left"))):
         for sized, fabric in zip((g.piece(name) for g in outcome.counts.sizes), fabrics(outcome, name), strict=True):
@@ -106,9 +107,9 @@ def test_where_a_piece_parts_a_rate_is_kept_or_refused(number: int) -> None:
         assert told.code == "rate-not-kept"
         assert way in AT_CARRIAGE
         # What the help says is a way out.
-        for rate in (int(h.split()[2]) for h in told.helps if h.startswith("write `every")):
+        for rate in (int(h.split()[2]) for h in in_english(told).helps if h.startswith("write `every")):
             again = compiled("\n".join([*(written(w, way, rate) for w in which), gap]))
-            assert again.proven, [(d.code, d.message) for d in again.diagnostics]
+            assert again.proven, [(d.code, in_english(d).message) for d in again.diagnostics]
         return
     assert outcome.counts is not None
     for fabric in fabrics(outcome, "one"):
@@ -125,7 +126,7 @@ def test_a_rate_that_meets_the_parting_can_be_written_in_two_lines() -> None:
     (told,) = [d for d in one.diagnostics if d.severity.value == "error"]
     assert told.code == "rate-not-kept"
     two = compiled(f"edges out 1 stitch every 4 rows to slit\nedges out 1 stitch every 4 rows to high\n{gap}")
-    assert two.proven, [(d.code, d.message) for d in two.diagnostics]
+    assert two.proven, [(d.code, in_english(d).message) for d in two.diagnostics]
 
 
 @pytest.mark.parametrize(
@@ -148,7 +149,7 @@ def test_a_rate_that_hands_cannot_keep_is_refused_with_what_can_be_kept(
     line: str, helps: tuple[str, ...], mended: tuple[str, ...]
 ) -> None:
     (told,) = [d for d in compiled(line).diagnostics if d.severity.value == "error"]
-    assert (told.code, told.helps) == ("rate-not-kept", helps)
+    assert (told.code, in_english(told).helps) == ("rate-not-kept", helps)
     for way_out in mended:
         assert compiled(way_out).proven
 
@@ -158,7 +159,7 @@ def test_more_than_two_stitches_are_cast_off_and_not_taken_two_at_once() -> None
         d for d in compiled("edges in 4 stitches every 30 rows to top, two at once").diagnostics if d.severity.value == "error"
     ]
     assert told.code == "without-effect"
-    assert told.helps[0].startswith("leave that out")
+    assert in_english(told).helps[0].startswith("leave that out")
     assert compiled("edges in 4 stitches every 30 rows to top").proven
 
 
@@ -171,7 +172,7 @@ def test_fewer_rows_than_the_edge_moves_once_in() -> None:
 def test_what_is_written_above_a_rate_is_reckoned_from_where_it_comes_to() -> None:
     lines = ("edges out 1 stitch every 8 rows to slit, fashioned 2 in", "edges slope by -5 stitches at high")
     outcome = compiled("\n".join((*lines, "edges slope to 100 stitches wide at top")))
-    assert outcome.proven, [(d.code, d.message) for d in outcome.diagnostics]
+    assert outcome.proven, [(d.code, in_english(d).message) for d in outcome.diagnostics]
     assert outcome.counts is not None
     for garment in outcome.counts.sizes:
         sized = garment.piece("one")

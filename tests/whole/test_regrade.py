@@ -11,6 +11,7 @@ from hypothesis import strategies as hs
 
 from walewright.design import Changes
 from walewright.pipeline import compile, from_design
+from walewright.report.english import in_english
 from walewright.report.model import Severity
 from walewright.solve.changed import changed
 
@@ -46,7 +47,7 @@ def test_helps_that_are_followed_lead_to_a_proven_pattern() -> None:
 def test_simple_increases_at_the_carriage_side_are_proven_too() -> None:
     simple = tidewrack().replace(", fashioned 2 in", "")
     outcome = compile(simple, "tidewrack.wale", SHIPPED, Changes(sizes=("XS", "L", "4X")))
-    assert outcome.proven, [d.message for d in outcome.diagnostics]
+    assert outcome.proven, [in_english(d).message for d in outcome.diagnostics]
     assert "at the carriage side" in outcome.plain_text.split("Sleeve (knit 2)")[1]
 
 

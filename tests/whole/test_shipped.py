@@ -10,6 +10,7 @@ from shipped_once import GARMENTS, SHIPPED, compiled, design_of, source
 
 from walewright.design import Changes
 from walewright.pipeline import compile
+from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Severity
 from walewright.solve.multiples import slack
 from walewright.source import read, tidy
@@ -39,7 +40,7 @@ TOLD = frozenset(
 @pytest.mark.parametrize("name", GARMENTS)
 def test_every_size_is_proven_and_reads_back(name: str) -> None:
     outcome = compiled(name)
-    assert outcome.proven, [d.message for d in outcome.diagnostics]
+    assert outcome.proven, [in_english(d).message for d in outcome.diagnostics]
     assert outcome.proof is not None
     assert all(size.read_back for size in outcome.proof.sizes)
     assert len(outcome.proof.sizes) == len(design_of(name).sizes)
@@ -143,7 +144,7 @@ def test_regraded_at_random(name: str) -> None:
         errors = [d for d in outcome.diagnostics if d.severity is Severity.ERROR]
         assert errors, changes
         for error in errors:
-            assert error.code in TOLD, (changes, error.code, error.message)
+            assert error.code in TOLD, (changes, error.code, in_english(error).message)
             assert error.helps, error
             assert_true(error)
 
@@ -151,5 +152,5 @@ def test_regraded_at_random(name: str) -> None:
 def assert_true(told: Diagnostic) -> None:
     """What can be checked of a message by itself."""
     if told.code == "wider-than-bed":
-        wanted, there = re.findall(r"(\d+) needles, and the bed has (\d+)", told.message)[0]
-        assert int(wanted) > int(there), told.message
+        wanted, there = re.findall(r"(\d+) needles, and the bed has (\d+)", in_english(told).message)[0]
+        assert int(wanted) > int(there), in_english(told).message

@@ -53,7 +53,7 @@ class Change:
     owner: str
     at: str
     values: tuple[tuple[str, float], ...]
-    name: str = ""
+    name: Said | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,7 +89,8 @@ def diagnosed(
     **more: Fact,
 ) -> Diagnostic:
     """A diagnostic of a `kind`: its code, or code/case where the code has several messages. Labels, notes and helps are given by
-    their keys in the table of words; one with facts of its own as a `Said`. All share the `facts`, which can be given by their names as well."""
+    their keys in the table of words; one with facts of its own as a `Said`. All share the `facts`, which can be given by their names
+    as well."""
     code, _, case = kind.partition("/")
     return Diagnostic(
         code,

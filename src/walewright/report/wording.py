@@ -5,10 +5,14 @@ A sentence has places for facts in braces, `{name}`, and says how each is writte
     {piece}             as it is: a name, a count, a length with its unit, lengths by size, another phrase
     {names:and}         "a, b and c"
     {names:names}       "a, b, c", the first of many and how many more there are
+    {clauses:apart}     "a; b; c"
+    {clause:cannot}     a clause of a rule denied; as it is, it states what the rule asks for
     {n:stitch|stitches} "1 stitch", "3 stitches"
+    {n:=one|more}       one of two texts, by whether it is one; the number is in neither, unless it is written there
     {kind:term}         a word of a closed kind, from the language's table of terms; `terms` for its plural
-    {flag:?yes|no}      one of two texts, by whether the fact holds; `{flag:?yes}` has nothing for no
-    {x:.1f}             a number written so
+    {flag:?yes|no}      one of two texts, by whether the fact holds; `{flag:?yes}` has nothing for no. Both may have places
+    {x:.1f}             a number written so, with its unit if it is a length
+    {n:word}            a small number as a word
 """
 
 from __future__ import annotations
@@ -38,11 +42,14 @@ class Wording:
 @dataclass(frozen=True, slots=True)
 class Language:
     """A language's words. `wordings`: by code, or code/case where a code has several messages. `phrases`: parts of sentences.
-    `terms`: words of closed kinds, each with its plural."""
+    `terms`: words of closed kinds, each with its plural. `clauses`: what a rule asks for, stated and denied."""
 
     wordings: Mapping[str, Wording]
     phrases: Mapping[str, str]
     terms: Mapping[str, tuple[str, str]]
+    clauses: Mapping[str, tuple[str, str]] = field(default_factory=dict)
+    words: tuple[str, ...] = ()
+    """Of the numbers from nought."""
     joined: tuple[str, str] = (" and ", " or ")
     more: str = "and {count} more"
     point: str = "."
@@ -64,6 +71,20 @@ class Worded:
     helps: tuple[str, ...]
 
 
+MESSAGE = "message of "
+"""Before a diagnostic's code and case, the key of its message."""
+
+
+def message_of(diagnostic: Diagnostic) -> Said:
+    """A diagnostic's message as a phrase of another one."""
+    return Said(MESSAGE + kind_of(diagnostic), diagnostic.facts)
+
+
+def kind_of(diagnostic: Diagnostic) -> str:
+    """Where its words stand: its code, or code/case where the code has several messages."""
+    return f"{diagnostic.code}/{diagnostic.case}" if diagnostic.case else diagnostic.code
+
+
 def worded(diagnostic: Diagnostic, language: Language) -> Worded:
     """The diagnostic's message, labels, notes and helps in the words of a language."""
     if diagnostic.case is None:
@@ -73,8 +94,7 @@ def worded(diagnostic: Diagnostic, language: Language) -> Worded:
             tuple(_text(note, {}, {}, language) for note in diagnostic.notes),
             tuple(_text(help_, {}, {}, language) for help_ in diagnostic.helps),
         )
-    key = f"{diagnostic.code}/{diagnostic.case}" if diagnostic.case else diagnostic.code
-    wording = language.wordings[key]
+    wording = language.wordings[kind_of(diagnostic)]
     facts = dict(diagnostic.facts)
     return Worded(
         _filled(wording.message, facts, language),
@@ -94,8 +114,15 @@ def _text(what: str | Said, own: Mapping[str, str], facts: Mapping[str, Fact], l
         return what
     template = own.get(what.key)
     if template is None:
-        template = language.phrases[what.key]
+        template = _shared(what.key, language)
     return _filled(template, {**facts, **dict(what.facts)}, language)
+
+
+def _shared(key: str, language: Language) -> str:
+    """The template of a phrase, of a clause that states what a rule asks for, or of another diagnostic's message."""
+    if key.startswith(MESSAGE):
+        return language.wordings[key.removeprefix(MESSAGE)].message
+    return language.phrases[key] if key in language.phrases else language.clauses[key][0]
 
 
 def _filled(template: str, facts: Mapping[str, Fact], language: Language) -> str:
@@ -113,6 +140,9 @@ class _Filling(Formatter):
         if format_spec.startswith("?"):
             yes, _, no = format_spec[1:].partition("|")
             return yes if fact else no
+        if format_spec.startswith("="):
+            one, _, many = format_spec[1:].partition("|")
+            return one if fact == 1 else many
         if "|" in format_spec:
             one, _, many = format_spec.partition("|")
             return f"{self.plain(fact)} {one if fact == 1 else many}"
@@ -123,8 +153,16 @@ class _Filling(Formatter):
                 return self.joined([self.plain(f) for f in fact], self.language.joined[format_spec == "or"])
             case "names" if isinstance(fact, tuple):
                 return self.names([self.plain(f) for f in fact])
+            case "apart" if isinstance(fact, tuple):
+                return "; ".join(self.plain(f) for f in fact)
+            case "cannot" if isinstance(fact, Said):
+                return _filled(self.language.clauses[fact.key][1], dict(fact.facts), self.language)
+            case "word" if isinstance(fact, int):
+                return self.language.words[fact] if fact < len(self.language.words) else str(fact)
             case "term" | "terms" if isinstance(fact, str):
                 return self.language.terms[fact][format_spec == "terms"]
+        if isinstance(fact, Amount):
+            return f"{self.format_field(fact.value, format_spec)} {fact.unit}".strip()
         return format(value, format_spec).replace(".", self.language.point)
 
     def plain(self, fact: Fact) -> str:
@@ -156,4 +194,4 @@ class _Filling(Formatter):
         return f"{', '.join(texts[:MOST_NAMES])} {self.language.more.format(count=more)}"
 
 
-__all__ = ["Label", "Language", "Worded", "Wording", "phrased", "worded"]
+__all__ = ["Label", "Language", "Worded", "Wording", "kind_of", "message_of", "phrased", "worded"]

@@ -7,7 +7,8 @@ from dataclasses import replace
 
 from walewright.design.model import Design, Join
 from walewright.glue.model import Glued
-from walewright.report.model import Diagnostic, Label, diagnosed
+from walewright.report.model import Diagnostic, diagnosed
+from walewright.report.said import Said, said
 from walewright.solve.amounts import unfit_amounts
 from walewright.solve.band_parts import Glue, bands_of, bands_too_wide, parted, together_as_it_is
 from walewright.solve.bands import crowded_holes, short_starts, start_pick_ups
@@ -155,14 +156,14 @@ def _answered(design: Design, programme: Programme, terms: Garment, known: Answe
     return found, told, final
 
 
-def _without(design: Design, part: Programme, terms: Garment) -> Callable[[Rule, int], str]:
+def _without(design: Design, part: Programme, terms: Garment) -> Callable[[Rule, int], Said | None]:
     """What the sides of a join come to where its rule is left out."""
 
-    def sides(rule: Rule, size: int) -> str:
+    def sides(rule: Rule, size: int) -> Said | None:
         answer = solve_programme(replace(part, rules=tuple(r for r in part.rules if r.name != rule.name)))
         join = next((j for j in design.joins if j.origin in rule.origins), None)
         if answer.values is None or join is None:
-            return ""
+            return None
         names = dict.fromkeys(e.piece for e in (*join.one, *join.other))
         made = [sized_pieces(design, design.piece(n), terms[n], answer.values, together=False)[size] for n in names]
         return sides_told(design, join, size, made)
@@ -188,9 +189,9 @@ def _gave_up(design: Design, part: Programme) -> Diagnostic:
     names = _pieces(part)
     return diagnosed(
         "no-proven-best",
-        *tuple(Label(design.piece(name).origin.span, f"the {name}") for name in names),
-        helps=("give-figures-differ",),
-        names=tuple(names),
+        *((design.piece(name).origin.span, said("the", name=name)) for name in names),
+        helps=("differ-less",),
+        pieces=names,
     )
 
 

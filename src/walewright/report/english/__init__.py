@@ -3,21 +3,26 @@
 from __future__ import annotations
 
 from walewright.report.english.charts import WORDINGS as CHARTS
+from walewright.report.english.counted import PHRASES as COUNTED
 from walewright.report.english.counts import WORDINGS as COUNTS
 from walewright.report.english.garment import WORDINGS as GARMENT
 from walewright.report.english.lines import WORDINGS as LINES
 from walewright.report.english.materials import WORDINGS as MATERIALS
 from walewright.report.english.outside import WORDINGS as OUTSIDE
+from walewright.report.english.patterned import WORDINGS as PATTERNED
 from walewright.report.english.phrases import PHRASES, TERMS
+from walewright.report.english.rules import CLAUSES, EDGES, FIGURES
 from walewright.report.english.shapes import WORDINGS as SHAPES
 from walewright.report.english.values import WORDINGS as VALUES
 from walewright.report.model import Diagnostic
 from walewright.report.wording import Language, Worded, worded
 
 ENGLISH = Language(
-    wordings={**LINES, **VALUES, **MATERIALS, **SHAPES, **CHARTS, **GARMENT, **COUNTS, **OUTSIDE},
-    phrases=PHRASES,
+    wordings={**LINES, **VALUES, **MATERIALS, **SHAPES, **CHARTS, **GARMENT, **COUNTS, **PATTERNED, **OUTSIDE},
+    phrases={**PHRASES, **COUNTED, **FIGURES, **EDGES},
     terms=TERMS,
+    clauses=CLAUSES,
+    words=("nought", "one", "two", "three", "four", "five", "six"),
 )
 
 

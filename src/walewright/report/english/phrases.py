@@ -8,6 +8,7 @@ PHRASES: dict[str, str] = {
     "here-too": "here too",
     "letters": "`{one}` is {named}, `{other}` is {other_named}",
     "shown": "{shown}",
+    "the": "the {name}",
 }
 TERMS: dict[str, tuple[str, str]] = {
     word: (word, f"{word}s")
