@@ -26,8 +26,8 @@ def said_codes() -> set[str]:
     found = set()
     for module in (ROOT / "src" / "walewright" / "glue").glob("*.py"):
         for node in ast.walk(ast.parse(module.read_text())):
-            if isinstance(node, ast.Call) and ast.unparse(node.func) == "Diagnostic" and isinstance(node.args[0], ast.Constant):
-                found.add(str(node.args[0].value))
+            if isinstance(node, ast.Call) and ast.unparse(node.func) == "diagnosed" and isinstance(node.args[0], ast.Constant):
+                found.add(str(node.args[0].value).partition("/")[0])
     return found
 
 

@@ -6,6 +6,7 @@ A sentence has places for facts in braces, `{name}`, and says how each is writte
     {names:and}         "a, b and c"
     {names:names}       "a, b, c", the first of many and how many more there are
     {clauses:apart}     "a; b; c"
+    {edges:then}        "a then b then c"
     {clause:cannot}     a clause of a rule denied; as it is, it states what the rule asks for
     {n:stitch|stitches} "1 stitch", "3 stitches"
     {n:=one|more}       one of two texts, by whether it is one; the number is in neither, unless it is written there
@@ -51,6 +52,7 @@ class Language:
     words: tuple[str, ...] = ()
     """Of the numbers from nought."""
     joined: tuple[str, str] = (" and ", " or ")
+    then: str = " then "
     more: str = "and {count} more"
     point: str = "."
 
@@ -153,8 +155,9 @@ class _Filling(Formatter):
                 return self.joined([self.plain(f) for f in fact], self.language.joined[format_spec == "or"])
             case "names" if isinstance(fact, tuple):
                 return self.names([self.plain(f) for f in fact])
-            case "apart" if isinstance(fact, tuple):
-                return "; ".join(self.plain(f) for f in fact)
+            case "apart" | "then" if isinstance(fact, tuple):
+                between = "; " if format_spec == "apart" else self.language.then
+                return between.join(self.plain(f) for f in fact)
             case "cannot" if isinstance(fact, Said):
                 return _filled(self.language.clauses[fact.key][1], dict(fact.facts), self.language)
             case "word" if isinstance(fact, int):

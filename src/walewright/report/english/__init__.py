@@ -8,7 +8,8 @@ from walewright.report.english.counts import WORDINGS as COUNTS
 from walewright.report.english.garment import WORDINGS as GARMENT
 from walewright.report.english.lines import WORDINGS as LINES
 from walewright.report.english.materials import WORDINGS as MATERIALS
-from walewright.report.english.outside import WORDINGS as OUTSIDE
+from walewright.report.english.proven import PHRASES as PROVEN
+from walewright.report.english.proven import WORDINGS as PROOF
 from walewright.report.english.patterned import WORDINGS as PATTERNED
 from walewright.report.english.phrases import PHRASES, TERMS
 from walewright.report.english.rules import CLAUSES, EDGES, FIGURES
@@ -18,8 +19,8 @@ from walewright.report.model import Diagnostic
 from walewright.report.wording import Language, Worded, worded
 
 ENGLISH = Language(
-    wordings={**LINES, **VALUES, **MATERIALS, **SHAPES, **CHARTS, **GARMENT, **COUNTS, **PATTERNED, **OUTSIDE},
-    phrases={**PHRASES, **COUNTED, **FIGURES, **EDGES},
+    wordings={**LINES, **VALUES, **MATERIALS, **SHAPES, **CHARTS, **GARMENT, **COUNTS, **PATTERNED, **PROOF},
+    phrases={**PHRASES, **COUNTED, **FIGURES, **EDGES, **PROVEN},
     terms=TERMS,
     clauses=CLAUSES,
     words=("nought", "one", "two", "three", "four", "five", "six"),
