@@ -62,15 +62,17 @@ class Findings:
     def report(
         self,
         kind: str,
+        /,
         *labels: tuple[Span, str | Said],
         notes: Iterable[str | Said] = (),
         helps: Iterable[str | Said] = (),
         sizes: tuple[str, ...] = (),
         severity: Severity = Severity.ERROR,
+        given: tuple[str, str] | None = None,
         **facts: Fact,
     ) -> None:
         """A diagnostic as by `diagnosed`; a place within a shape is shown with the place where the shape is used."""
-        made = diagnosed(kind, *labels, notes=notes, helps=helps, severity=severity, sizes=sizes, facts=facts)
+        made = diagnosed(kind, *labels, notes=notes, helps=helps, severity=severity, sizes=sizes, facts=facts, given=given)
         self._told.append(replace(made, labels=_places(made.labels)))
 
     def take(self, others: Findings, option: str, name: str) -> None:
@@ -78,14 +80,12 @@ class Findings:
         the source."""
         self._told += (replace(d, labels=(), given=(option, name)) for d in others._told)
 
-    def idle(self, node: syntax.Node, field: str, why: str | Said, help_: str | Said, **facts: Fact) -> None:
-        """The option that fills this field of a node means nothing where it stands, for a reason of the table of words. Of a shape's
-        statement nothing is reported: what is idle at one use of it means something at another."""
+    def idle(self, node: syntax.Node, field: str, why: Said, help_: Said) -> None:
+        """The option that fills this field of a node means nothing where it stands, for the reason `why`. Of a shape's statement
+        nothing is reported: what is idle at one use of it means something at another."""
         place = node.place_of(field)
         if place is not None and not isinstance(place, Used):
-            reason = why if isinstance(why, Said) else said(why, **facts)
-            made = diagnosed("without-effect", (place, "here"), helps=(help_,), facts={**facts, "why": reason})
-            self._told.append(replace(made, labels=_places(made.labels)))
+            self.report("without-effect", (place, "here"), helps=(help_,), why=why)
 
     def lose(self, name: str) -> None:
         """From now on, nothing more is said of a name that is not known: why it is not has been told."""

@@ -79,6 +79,7 @@ class Diagnostic:
 
 def diagnosed(
     kind: str,
+    /,
     *labels: tuple[Span, str | Said] | Label,
     notes: Iterable[str | Said] = (),
     helps: Iterable[str | Said] = (),
@@ -86,11 +87,12 @@ def diagnosed(
     sizes: tuple[str, ...] = (),
     changes: tuple[tuple[Change, ...], ...] = (),
     facts: Mapping[str, Fact] | None = None,
+    given: tuple[str, str] | None = None,
     **more: Fact,
 ) -> Diagnostic:
     """A diagnostic of a `kind`: its code, or code/case where the code has several messages. Labels, notes and helps are given by
-    their keys in the table of words; one with facts of its own as a `Said`. All share the `facts`, which can be given by their names
-    as well."""
+    their keys in the table of words; one with facts of its own as a `Said`. All share the `facts`, which can be given by their
+    names as well. `given`: the option that brought in what is wrong, and the name it was given for."""
     code, _, case = kind.partition("/")
     return Diagnostic(
         code,
@@ -103,6 +105,7 @@ def diagnosed(
         changes,
         case,
         tuple({**(facts or {}), **more}.items()),
+        given,
     )
 
 

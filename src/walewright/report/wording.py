@@ -5,15 +5,17 @@ A sentence has places for facts in braces, `{name}`, and says how each is writte
     {piece}             as it is: a name, a count, a length with its unit, lengths by size, another phrase
     {names:and}         "a, b and c"
     {names:names}       "a, b, c", the first of many and how many more there are
+    {names:and`}        the same with each in backquotes, as `or`` and `names``; one that is a phrase stays as it is
     {clauses:apart}     "a; b; c"
     {edges:then}        "a then b then c"
     {clause:cannot}     a clause of a rule denied; as it is, it states what the rule asks for
     {n:stitch|stitches} "1 stitch", "3 stitches"
     {n:=one|more}       one of two texts, by whether it is one; the number is in neither, unless it is written there
-    {kind:term}         a word of a closed kind, from the language's table of terms; `terms` for its plural
+    {n:word}            a small number as a word
+    {kind:term}         a word of a closed kind, from the language's table of terms; `terms` for its plural. In place of the word
+                        there can be a phrase, whose plural is the phrase of its key with `/many` behind it
     {flag:?yes|no}      one of two texts, by whether the fact holds; `{flag:?yes}` has nothing for no. Both may have places
     {x:.1f}             a number written so, with its unit if it is a length
-    {n:word}            a small number as a word
 """
 
 from __future__ import annotations
@@ -98,8 +100,12 @@ def worded(diagnostic: Diagnostic, language: Language) -> Worded:
         )
     wording = language.wordings[kind_of(diagnostic)]
     facts = dict(diagnostic.facts)
+    message = _filled(wording.message, facts, language)
+    if diagnostic.given is not None and not diagnostic.labels:
+        option, name = diagnostic.given
+        message = phrased(Said("by-option", (("message", message), ("option", option), ("name", name))), language)
     return Worded(
-        _filled(wording.message, facts, language),
+        message,
         tuple(_text(label.text, wording.labels, facts, language) for label in diagnostic.labels),
         tuple(_text(note, wording.notes, facts, language) for note in diagnostic.notes),
         tuple(_text(help_, wording.helps, facts, language) for help_ in diagnostic.helps),
@@ -148,22 +154,19 @@ class _Filling(Formatter):
         if "|" in format_spec:
             one, _, many = format_spec.partition("|")
             return f"{self.plain(fact)} {one if fact == 1 else many}"
+        if isinstance(fact, tuple) and format_spec:
+            return self.listed(fact, format_spec)
         match format_spec:
             case "":
                 return self.plain(fact)
-            case "and" | "or" if isinstance(fact, tuple):
-                return self.joined([self.plain(f) for f in fact], self.language.joined[format_spec == "or"])
-            case "names" if isinstance(fact, tuple):
-                return self.names([self.plain(f) for f in fact])
-            case "apart" | "then" if isinstance(fact, tuple):
-                between = "; " if format_spec == "apart" else self.language.then
-                return between.join(self.plain(f) for f in fact)
             case "cannot" if isinstance(fact, Said):
                 return _filled(self.language.clauses[fact.key][1], dict(fact.facts), self.language)
             case "word" if isinstance(fact, int):
                 return self.language.words[fact] if fact < len(self.language.words) else str(fact)
             case "term" | "terms" if isinstance(fact, str):
                 return self.language.terms[fact][format_spec == "terms"]
+            case "term" | "terms" if isinstance(fact, Said):
+                return self.plain(fact if format_spec == "term" else Said(f"{fact.key}/many", fact.facts))
         if isinstance(fact, Amount):
             return f"{self.format_field(fact.value, format_spec)} {fact.unit}".strip()
         return format(value, format_spec).replace(".", self.language.point)
@@ -186,6 +189,22 @@ class _Filling(Formatter):
 
     def amount(self, value: float, unit: str) -> str:
         return f"{self.language.number(value)} {unit}".strip()
+
+    def named(self, fact: Fact, quoted: bool) -> str:
+        return f"`{fact}`" if quoted and isinstance(fact, str) else self.plain(fact)
+
+    def listed(self, facts: tuple[Fact, ...], way: str) -> str:
+        texts = [self.named(fact, way.endswith("`")) for fact in facts]
+        match way.removesuffix("`"):
+            case "names":
+                return self.names(texts)
+            case "apart":
+                return "; ".join(texts)
+            case "then":
+                return self.language.then.join(texts)
+            case "and" | "or" as last:
+                return self.joined(texts, self.language.joined[last == "or"])
+        raise ValueError(f"several facts cannot be written as {way!r}")
 
     def joined(self, texts: list[str], last: str) -> str:
         return last.join((", ".join(texts[:-1]), texts[-1])) if len(texts) > 1 else "".join(texts)
