@@ -11,6 +11,7 @@ from typer.exceptions import TyperException
 from walewright import __version__
 from walewright.cli import console, mishaps, stops
 from walewright.cli.command_line import FILE, CommandLine
+from walewright.report.said import said
 
 Files = Annotated[list[str], typer.Argument(metavar="FILE...", help="Sources, ending in .wale.")]
 SizeOption = Annotated[list[str], typer.Option("--size", metavar="SIZE", help="Only this size (repeat, or list with commas).")]
@@ -91,7 +92,7 @@ def _answer(arguments: tuple[str, ...]) -> int:
         if isinstance(fault, OSError) and "--help" in arguments:
             # Help is the one thing that the option parser itself prints.
             raise console.lost_by(fault) from fault
-        return mishaps.told(fault, "starting")
+        return mishaps.told(fault, said("starting"))
     return result if isinstance(result, int) else 0
 
 

@@ -90,4 +90,4 @@ def _render(
 
 
 def _doubt(file: str, warning: str) -> Diagnostic:
-    return diagnosed("page-printer", (Span(file, 0, 0), ""), helps=("look-pdf-before",), severity=Severity.WARNING, warning=warning)
+    return diagnosed("page-printer", (Span(file, 0, 0), ""), helps=("look-at-it",), severity=Severity.WARNING, warning=warning)

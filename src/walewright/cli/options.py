@@ -70,8 +70,7 @@ def wanted(line: CommandLine, asked: Asked) -> Wanted:
     faults: list[Diagnostic] = []
     sizes = tuple(name for text in asked.sizes for name in _listed(text))
     if asked.sizes and not sizes:
-        help_ = "write a size of the source, as --size M"
-        faults.append(line.fault("option-value", "no size is named", at=("--size",), helps=(help_,)))
+        faults.append(line.fault("option-value/no-size", "name-a-size", at=("--size",)))
     pairs = {name: _pairs(line, option, getattr(asked, name), example, faults) for option, name, example in PAIRS}
     own, texts = _own_bed(line, asked.bed, faults) if asked.bed.endswith(BED_FILE) else (None, {})
     changes = Changes(sizes=sizes or None, **pairs, bed="" if own or texts else asked.bed, own_bed=own)
@@ -96,9 +95,7 @@ def _own_bed(line: CommandLine, file: str, faults: list[Diagnostic]) -> tuple[Ma
     faults += unread
     beds = [s for s in tree.statements if isinstance(s, Machine)]
     if not unread and (len(beds) != 1 or any(not isinstance(s, Machine | Text) for s in tree.statements)):
-        what = "no bed" if not beds else "more than a bed"
-        help_ = "write one `machine` block in it, such as `machine mine` with `needles 180` and `pitch 4.5 mm`"
-        faults.append(line.fault("option-value", f"--bed: {file} describes {what}", at=(file, "--bed"), helps=(help_,)))
+        faults.append(line.fault("option-value/bed-file", "one-machine", at=(file, "--bed"), file=file, several=bool(beds)))
     return (beds[0] if beds else None), {file: text}
 
 
@@ -124,11 +121,13 @@ def printing(line: CommandLine, paper: str, units: str, formats: Sequence[str]) 
         if value not in known:
             faults.append(
                 line.fault(
-                    "option-value",
-                    f"{option} cannot be {value!r}",
+                    "option-value/not-one-of",
+                    "one-of",
                     at=(value, option),
-                    label="not known",
-                    helps=(f"write one of {', '.join(known)}",),
+                    label="not-known",
+                    option=option,
+                    text=repr(value),
+                    known=known,
                 )
             )
     if faults:
@@ -145,14 +144,9 @@ def _pairs(line: CommandLine, option: str, texts: Sequence[str], example: str, f
     for text in texts:
         name, equals, value = (part.strip() for part in text.partition("="))
         if not (name and equals and value):
-            what = "a name, an equals sign and a value are wanted"
-            faults.append(
-                line.fault("option-value", f"{option}: {what}", at=(text, option), helps=(f'write {option} "{example}"',))
-            )
+            faults.append(line.fault("option-value/no-pair", "as-in", at=(text, option), option=option, example=example))
         elif name in found:
-            faults.append(
-                line.fault("option-value", f"{option}: {name} is given twice", at=(text, option), helps=("leave one of them out",))
-            )
+            faults.append(line.fault("option-value/given-twice", "leave-one-out", at=(text, option), option=option, name=name))
         else:
             found[name] = value
     return found

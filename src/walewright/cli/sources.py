@@ -66,9 +66,8 @@ def unfit_names(line: CommandLine, files: Sequence[str]) -> tuple[Diagnostic, ..
 
 
 def _unfit_name(line: CommandLine, file: str) -> Diagnostic:
-    message = f"{named(file)} is not named like a source: those end in {world.SOURCE_SUFFIX}"
-    helps = (f"name a file that ends in {world.SOURCE_SUFFIX}, or rename this one",)
-    return line.fault("source-name", message, at=(file,), label="no source's name", helps=helps)
+    suffix = world.SOURCE_SUFFIX
+    return line.fault("source-name", "name-or-rename", at=(file,), label="no-name", file=named(file), suffix=suffix)
 
 
 def _folder(folder: str, suffix: str) -> dict[str, str]:

@@ -81,6 +81,8 @@ MESSAGE = "message of "
 
 def message_of(diagnostic: Diagnostic) -> Said:
     """A diagnostic's message as a phrase of another one."""
+    if diagnostic.case is None:
+        return Said("shown", (("shown", diagnostic.message),))
     return Said(MESSAGE + kind_of(diagnostic), diagnostic.facts)
 
 

@@ -36,4 +36,4 @@ def today(environment: Mapping[str, str] = os.environ) -> tuple[datetime.date | 
 
 def _refused(given: str, case: str) -> Diagnostic:
     shown = given if len(given) <= 40 else f"{given[:40]}…"
-    return diagnosed(f"bad-date/{case}", notes=("sets-the-date",), helps=("set-or-unset",), variable=VARIABLE, given=repr(shown))
+    return diagnosed(f"bad-date/{case}", notes=("sets-the-date",), helps=("set-or-unset",), variable=VARIABLE, text=repr(shown))

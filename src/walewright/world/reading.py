@@ -94,8 +94,8 @@ def _unfit(path: str, facts: os.stat_result) -> Diagnostic | None:
 
 
 def _too_large(path: str, size: int) -> Diagnostic:
-    megabytes = {"size": Amount(size / 1e6, "MB"), "most": Amount(LARGEST_SOURCE / 1e6, "MB")}
-    return refusal(path, "source-too-large", "right-file", **megabytes)
+    most = Amount(LARGEST_SOURCE / 1e6, "MB")
+    return refusal(path, "source-too-large", "right-file", size=Amount(size / 1e6, "MB"), most=most)
 
 
 def _read(path: str) -> tuple[bytes, os.stat_result, os.stat_result]:

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from walewright.report.english.charts import WORDINGS as CHARTS
+from walewright.report.english.commands import PHRASES as OUTSIDE
+from walewright.report.english.commands import WORDINGS as COMMANDS
 from walewright.report.english.counted import PHRASES as COUNTED
 from walewright.report.english.counts import WORDINGS as COUNTS
 from walewright.report.english.garment import WORDINGS as GARMENT
@@ -19,8 +21,8 @@ from walewright.report.model import Diagnostic
 from walewright.report.wording import Language, Worded, worded
 
 ENGLISH = Language(
-    wordings={**LINES, **VALUES, **MATERIALS, **SHAPES, **CHARTS, **GARMENT, **COUNTS, **PATTERNED, **PROOF},
-    phrases={**PHRASES, **COUNTED, **FIGURES, **EDGES, **PROVEN},
+    wordings={**LINES, **VALUES, **MATERIALS, **SHAPES, **CHARTS, **GARMENT, **COUNTS, **PATTERNED, **PROOF, **COMMANDS},
+    phrases={**PHRASES, **COUNTED, **FIGURES, **EDGES, **PROVEN, **OUTSIDE},
     terms=TERMS,
     clauses=CLAUSES,
     words=("nought", "one", "two", "three", "four", "five", "six"),

@@ -11,7 +11,7 @@ _DATE = {
     },
 }
 _RUN_AGAIN = {"run-again": "run the command again when nothing writes to it any more"}
-_COMMANDS = {"commands": "the commands are check, choices, build and format"}
+_COMMANDS = {"commands": "the commands are {known:and}"}
 _SAVE_PLAIN = {"save-plain": "save the source as a plain file and name that"}
 _VALUES = {"help-lists": "`walewright --help` lists the values"}
 
@@ -26,16 +26,16 @@ WORDINGS: dict[str, Wording] = {
         labels={"wanted-here": "it is wanted here"},
         helps={"add-it": "add {option} and its value"},
     ),
-    "bad-date/after-9999": Wording("the environment variable {variable} is after the year 9999: {given}", **_DATE),
-    "bad-date/before-1970": Wording("the environment variable {variable} is before 1970: {given}", **_DATE),
-    "bad-date/no-number": Wording("the environment variable {variable} is no number: {given}", **_DATE),
+    "bad-date/after-9999": Wording("the environment variable {variable} is after the year 9999: {text}", **_DATE),
+    "bad-date/before-1970": Wording("the environment variable {variable} is before 1970: {text}", **_DATE),
+    "bad-date/no-number": Wording("the environment variable {variable} is no number: {text}", **_DATE),
     "command-line": Wording("{parser}", helps={"help-shows": "`walewright --help` shows how"}),
     "command-unknown/none": Wording(
         "there is no command", labels={"wanted-here": "one is wanted here"}, helps=_COMMANDS
     ),
     "command-unknown/word": Wording("there is no command {command}", labels={"not-known": "not known"}, helps=_COMMANDS),
     "given-too-far": Wording(
-        "this pattern cannot be made with {what} {given:?{given}|as its file has it}",
+        "this pattern cannot be made with {what} {text:?{text}|as its file has it}",
         notes={"the-pattern": "the pattern: {message}{sizes:? ({sizes})}"},
         helps={
             "without-it": "without it the pattern is made: the source has {own}",
@@ -73,9 +73,6 @@ WORDINGS: dict[str, Wording] = {
             "one-machine": "write one `machine` block in it, such as `machine mine` with `needles 180` and `pitch 4.5 mm`",
         },
     ),
-    "option-value/format-of-messages": Wording(
-        "--messages cannot be {given}", labels={"not-known": "not known"}, helps={"one-of": "write one of {known}"}
-    ),
     "option-value/given-twice": Wording("{option}: {name} is given twice", helps={"leave-one-out": "leave one of them out"}),
     "option-value/no-pair": Wording(
         "{option}: a name, an equals sign and a value are wanted", helps={"as-in": 'write {option} "{example}"'}
@@ -83,7 +80,7 @@ WORDINGS: dict[str, Wording] = {
     "option-value/no-size": Wording("no size is named", helps={"name-a-size": "write a size of the source, as --size M"}),
     "option-value/no-value": Wording("the option {option} takes no value", helps={"alone": "write {option} alone"}),
     "option-value/not-one-of": Wording(
-        "{option} cannot be {given}", labels={"not-known": "not known"}, helps={"one-of": "write one of {known}"}
+        "{option} cannot be {text}", labels={"not-known": "not known"}, helps={"one-of": "write one of {known}"}
     ),
     "option-value/parser": Wording("{parser}", helps=_VALUES),
     "option-value/source-folder": Wording(
@@ -178,6 +175,11 @@ WORDINGS: dict[str, Wording] = {
 
 PHRASES: dict[str, str] = {
     "another-build": "another build is writing into this folder",
+    "building": "building {file}",
+    "checking": "checking {file}",
+    "formatting": "formatting {file}",
+    "listing": "listing {file}",
+    "starting": "starting",
     "bed-given": "the bed",
     "file-has-its-name": "a file has the folder's name",
     "folder-has-its-name": "a folder has its name",

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 PHRASES: dict[str, str] = {
     "by-shape": "by shape `{shape}`",
+    "by-option": "{message} (option --{option}{name:? {name}})",
     "close": "`{meant}` is close",
     "here-too": "here too",
     "letters": "`{one}` is {named}, `{other}` is {other_named}",
