@@ -8,10 +8,12 @@ from dataclasses import dataclass, replace
 from typer import BadParameter
 from typer.exceptions import TyperException
 
+from walewright.cli.console import Form
 from walewright.report.model import Diagnostic, Label, Span, diagnosed
 from walewright.report.said import Fact
 
 FILE = "command line"
+MESSAGES = "--messages"
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,6 +26,14 @@ class CommandLine:
     def text(self) -> str:
         """As it would be typed."""
         return " ".join(("walewright", *(shlex.quote(a) for a in self.arguments)))
+
+    @property
+    def form(self) -> Form:
+        """How messages are wanted. It is looked for in the arguments themselves, for where these are wrong that is a message
+        too."""
+        pairs = zip(self.arguments, self.arguments[1:], strict=False)
+        given = [b for a, b in pairs if a == MESSAGES] + [a for a in self.arguments if a.startswith(f"{MESSAGES}=")]
+        return "json" if any(text.rpartition("=")[2] == "json" for text in given) else "text"
 
     def span(self, *wanted: str) -> Span:
         """Where an argument stands that is, or begins with, the first of `wanted` that is there; else the end of the line."""

@@ -16,21 +16,21 @@ STOPPED = 128
 """What a shell adds to a signal's number for the exit code of what it ended."""
 
 
-def told(fault: Exception, doing: Said) -> int:
+def told(fault: Exception, doing: Said, form: console.Form) -> int:
     """Say what an exception means that came up while `doing` something ("building a.wale"); returns the exit code."""
     found = _of_the_world(fault, doing)
     if found is None:
         console.confess(fault, phrased(doing, ENGLISH))
         return BUG
-    console.report((found,), {})
+    console.report((found,), {}, form)
     return 1
 
 
-def lost(fault: console.OutputLost) -> int:
+def lost(fault: console.OutputLost, form: console.Form) -> int:
     """Say that standard output is lost, and what was done all the same; returns the exit code."""
     notes = ("done-before",) if fault.done else ()
     found = diagnosed("output-lost", notes=notes, helps=("send-elsewhere",), reason=fault.reason, done=fault.done)
-    console.report((found,), {})
+    console.report((found,), {}, form)
     return 1
 
 

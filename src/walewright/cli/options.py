@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Literal, cast, get_args
 
-from walewright.cli.command_line import CommandLine
+from walewright.cli.command_line import MESSAGES, CommandLine
+from walewright.cli.console import Form
 from walewright.report.model import Diagnostic
 
 if TYPE_CHECKING:
@@ -19,6 +20,7 @@ Units = Literal["cm", "in", "both"]
 FORMATS = ("pdf", "html", "text", "plan")
 PAPERS = get_args(Paper)
 UNITS = get_args(Units)
+FORMS = get_args(Form)
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,6 +43,8 @@ class Asked:
     yarns: Sequence[str] = ()
     dials: Sequence[str] = ()
     bed: str = ""
+    messages: str = "text"
+    """In which form messages are wanted."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,7 +71,7 @@ def wanted(line: CommandLine, asked: Asked) -> Wanted:
     place in the command line; whether it suits the source is asked when the source is read."""
     from walewright.design import Changes, malformed
 
-    faults: list[Diagnostic] = []
+    faults = list(unfit_form(line, asked.messages))
     sizes = tuple(name for text in asked.sizes for name in _listed(text))
     if asked.sizes and not sizes:
         faults.append(line.fault("option-value/no-size", "name-a-size", at=("--size",)))
@@ -109,6 +113,17 @@ def exit_code(diagnostics: Sequence[Diagnostic]) -> int:
     return 2 if any(d.code in MALFORMED for d in diagnostics) else 1
 
 
+def unfit_form(line: CommandLine, messages: str) -> Iterator[Diagnostic]:
+    """Whether messages are wanted in a form that there is not."""
+    if messages not in FORMS:
+        yield _not_one_of(line, MESSAGES, messages, FORMS)
+
+
+def _not_one_of(line: CommandLine, option: str, text: str, known: tuple[str, ...]) -> Diagnostic:
+    place, label = (text, option), "not-known"
+    return line.fault("option-value/not-one-of", "one-of", at=place, label=label, option=option, text=repr(text), known=known)
+
+
 def printing(line: CommandLine, paper: str, units: str, formats: Sequence[str]) -> tuple[Printing | None, tuple[Diagnostic, ...]]:
     """Paper, units and formats, each of the known ones."""
     faults: list[Diagnostic] = []
@@ -119,17 +134,7 @@ def printing(line: CommandLine, paper: str, units: str, formats: Sequence[str]) 
         *(("--as", name, FORMATS) for name in asked),
     ):
         if value not in known:
-            faults.append(
-                line.fault(
-                    "option-value/not-one-of",
-                    "one-of",
-                    at=(value, option),
-                    label="not-known",
-                    option=option,
-                    text=repr(value),
-                    known=known,
-                )
-            )
+            faults.append(_not_one_of(line, option, value, known))
     if faults:
         return None, tuple(faults)
     return Printing(cast(Paper, paper), cast(Units, units), tuple(f for f in FORMATS if f in asked)), ()

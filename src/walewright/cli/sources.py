@@ -14,6 +14,7 @@ from walewright.report.model import Diagnostic
 
 if TYPE_CHECKING:
     from walewright.design import Changes, Shipped
+    from walewright.report.as_json import Edits
 
 
 LONGEST_SEARCH_S = 20.0
@@ -58,6 +59,28 @@ def understand_file(file: str, given: Shipped, wanted: Changes) -> Outcome:
     if text is None:
         return Outcome(file, "", diagnostics=_only(fault))
     return pipeline.understood(text, file, given, wanted)
+
+
+def edits(outcome: Outcome, given: Shipped, wanted: Changes) -> Edits:
+    """What the helps of an outcome's diagnostics change in its source."""
+    from walewright import pipeline
+    from walewright.cli.edits import edits_of
+
+    def again(text: str) -> Outcome:
+        return pipeline.understood(text, outcome.file, given, wanted)
+
+    return lambda diagnostic, number: edits_of(outcome, again, diagnostic, number)
+
+
+def edits_of_text(file: str, text: str) -> Edits:
+    """The same of a text that is only read."""
+    from walewright import source
+    from walewright.cli.edits import edits_of
+
+    def again(other: str) -> Outcome:
+        return Outcome(file, other, diagnostics=source.read(file, other)[1])
+
+    return lambda diagnostic, number: edits_of(Outcome(file, text), again, diagnostic, number)
 
 
 def unfit_names(line: CommandLine, files: Sequence[str]) -> tuple[Diagnostic, ...]:
