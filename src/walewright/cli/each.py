@@ -11,7 +11,7 @@ from walewright.report.said import said
 
 
 def each(line: CommandLine, files: Sequence[str], work: Callable[[str], int], doing: str) -> int:
-    """Run `work` (file -> exit code) on every file, which is `doing` it ("building"); the worst code is returned. Exceptions are reported, see `mishaps`; only where
+    """Run `work` (file -> exit code), which is `doing` something ("building"), on every file; the worst code is returned. Exceptions are reported, see `mishaps`; only where
     nobody listens any more, or can, the rest is left."""
     worst = 0
     for file in files:

@@ -186,5 +186,4 @@ PHRASES: dict[str, str] = {
     "holds-another": "it holds {name}, which no build put there",
     "kept-for-builds": "its name is kept for a folder of builds",
     "source-has-its-name": "a source has its name",
-    "unjoined": "nothing is joined to {piece} {edge}",
 }

@@ -1,4 +1,4 @@
-"""Words for what the proof finds."""
+"""Words for what the proof finds, and for printed words that do not read."""
 
 from __future__ import annotations
 
@@ -42,6 +42,9 @@ WORDINGS: dict[str, Wording] = {
             ),
         },
     ),
+    "words-contradict/chart": Wording("chart {chart}: {fault}"),
+    "words-contradict/chart-twice": Wording("there are two charts {chart}"),
+    "words-contradict/section": Wording("{section}: {fault}"),
     "words-knit-otherwise/fabric": Wording(
         "the printed words for {name} knit another fabric than the plan",
         notes={"reading-back": "reading them back: {block}: {refusal}"},
@@ -51,6 +54,16 @@ WORDINGS: dict[str, Wording] = {
     "words-knit-otherwise/order": Wording("the printed words say {printed} where {planned} was planned", helps=_WORDS),
     "words-knit-otherwise/stop": Wording("the printed words stop at {block}: {refusal}"),
     "words-knit-otherwise/taken-up": Wording("the printed words take up the {edge} of the {piece}", helps=_WORDS),
+    "words-no-sizes": Wording("the text does not begin with its sizes"),
+    "words-no-such-size": Wording("there is no size number {number}; the text is for {sizes_known}"),
+    "words-size-count/readings": Wording("a number has {readings} readings and the text {sizes_known} sizes"),
+    "words-size-count/size": Wording("this is for size {number} and the text has {sizes_known}"),
+    "words-unreadable/chart": Wording("chart {chart}: {fault}"),
+    "words-unreadable/line": Wording("this line is no heading, no step and no note"),
+    "words-unreadable/no-sections": Wording("the text has no sections"),
+    "words-unreadable/sentence": Wording(
+        "this is not a printed sentence", notes={"from-there": "it is not understood from: {rest}"}
+    ),
 }
 
 PHRASES: dict[str, str] = {
