@@ -14,6 +14,7 @@ from walewright.design.findings import Findings, amount
 from walewright.design.sizes import Graded
 from walewright.design.uses import Uses
 from walewright.report.model import Severity
+from walewright.report.said import said
 from walewright.source import syntax
 
 REACH, BACK, SEAM, DEPTH = "centre_back_neck_to_wrist", "cross_back", "arm_length_to_underarm", "armhole_depth"
@@ -49,19 +50,26 @@ def _cap(rows: dict[str, syntax.SizeRow], table: str, graded: Graded, findings: 
         return
     sizes = tuple(graded.sizes[i] for i in sorted(told))
     notes = tuple(
-        f"{graded.sizes[i]}: {REACH} {amount(values[REACH][i])} less half of {BACK} {amount(values[BACK][i])} less {SEAM} "
-        f"{amount(values[SEAM][i])} leaves {amount(left[i])} for a cap, beside {DEPTH} {amount(values[DEPTH][i])}"
+        said(
+            "leaves",
+            size=graded.sizes[i],
+            reach=amount(values[REACH][i]),
+            back=amount(values[BACK][i]),
+            seam=amount(values[SEAM][i]),
+            cap=amount(left[i]),
+            depth=amount(values[DEPTH][i]),
+        )
         for i in sorted(told)
     )
     findings.report(
         "table-rows-disagree",
-        *((row.span, key) for key, row in rows.items()),
-        notes=(*notes, "cap-less-armhole"),
-        helps=("choose-them-counts",),
+        *((row.span, said("shown", shown=key)) for key, row in rows.items()),
+        notes=(*notes, "highest"),
+        helps=("choose",),
         severity=Severity.WARNING,
         sizes=sizes if len(sizes) < len(graded.sizes) else (),
         table=table,
-        among=tuple(sizes),
-        HIGHEST_CAP=HIGHEST_CAP,
-        among_2=sizes[-1],
+        among=sizes,
+        highest=HIGHEST_CAP,
+        last=sizes[-1],
     )

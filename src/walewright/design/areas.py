@@ -10,6 +10,7 @@ from walewright.design.model import Chart, Edging, Fabric, PerSize, Piece
 from walewright.design.motifs import tall
 from walewright.design.outline import NOTHING, Outline
 from walewright.report.model import Span
+from walewright.report.said import Said, said
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,7 +39,7 @@ class Area:
     """A pattern from `low` to `high` cm up, over the whole width or (`reach`) from so far left to so far right of the centre
     line, right positive. kind: "chart" | "rib" | "stripes". A motif has no `fabric` of its own."""
 
-    what: str
+    what: Said
     kind: str
     span: Span
     low: PerSize
@@ -84,10 +85,10 @@ def _own(piece: Piece, ground: Ground) -> Iterator[Area]:
         while last + 1 in free:
             last += 1
         low, high = piece.levels[first - 1].height, piece.levels[last].height
-        yield _whole(fabric, f"fabric `{fabric.name}`", piece.origin.span, low, high, ground)
+        yield _whole(fabric, said("fabric", fabric=fabric.name), piece.origin.span, low, high, ground)
 
 
-def _whole(fabric: Fabric, what: str, span: Span, low: PerSize, high: PerSize, ground: Ground) -> Area:
+def _whole(fabric: Fabric, what: Said, span: Span, low: PerSize, high: PerSize, ground: Ground) -> Area:
     return Area(what, KINDS[fabric.stitch], span, low, high, None, fabric, ground.charts.get(fabric.chart))
 
 
@@ -98,11 +99,11 @@ def _zones(piece: Piece, ground: Ground) -> Iterator[Area]:
             continue
         low, high = ground.height(zone.from_level), ground.height(zone.to_level)
         if zone.width is None:
-            yield _whole(fabric, f"fabric `{fabric.name}`", zone.origin.span, low, high, ground)
+            yield _whole(fabric, said("fabric", fabric=fabric.name), zone.origin.span, low, high, ground)
             continue
         reach = _reach(zone.centre, zone.width)
         chart = ground.charts.get(fabric.chart)
-        what = f"the panel of `{fabric.name}`"
+        what = said("panel", fabric=fabric.name)
         yield Area(what, KINDS[fabric.stitch], zone.origin.span, low, high, reach, fabric, chart)
 
 
@@ -116,7 +117,7 @@ def _motifs(piece: Piece, ground: Ground) -> Iterator[Area]:
         low = piece.levels[at].height
         high = tuple(a + b for a, b in zip(low, tall(chart, at, ground.cloth), strict=True))
         reach = _reach(motif.centre, tuple(chart.width / around.stitches_per_cm for _ in low))
-        yield Area(f"motif `{motif.chart}`", "chart", motif.origin.span, low, high, reach, None, chart)
+        yield Area(said("motif", chart=motif.chart), "chart", motif.origin.span, low, high, reach, None, chart)
 
 
 def _reach(centre: PerSize, width: PerSize) -> tuple[PerSize, PerSize]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from walewright.design.areas import Area, Ground
+from walewright.design.drawn import meaning
 from walewright.design.model import Cell, Chart, Piece
 from walewright.report.model import Span
 
@@ -28,15 +29,7 @@ def begins(piece: Piece, found: tuple[Area, ...], ground: Ground) -> bool:
 
 def _on_waste(piece: Piece, area: Area, ground: Ground) -> bool:
     at = _first(area.chart, lambda cell: bool(cell.yarn) or cell.kind not in ON_WASTE)
-    return at is None or _tell(
-        "chart-begins-open",
-        "before it the needles carry waste yarn, no stitch of the piece",
-        at,
-        piece,
-        area,
-        "the first row on waste yarn is knitted plain, so that it hangs free to be rehung or joined",
-        ground,
-    )
+    return at is None or _tell(at, piece, area, ground)
 
 
 def _first(chart: Chart | None, hinders: Callable[[Cell], bool]) -> int | None:
@@ -46,21 +39,22 @@ def _first(chart: Chart | None, hinders: Callable[[Cell], bool]) -> int | None:
     return next((column for column in range(chart.width) if hinders(chart.cell(0, column))), None)
 
 
-def _tell(code: str, message: str, column: int, piece: Piece, area: Area, why: str, ground: Ground) -> bool:
-    """Tells it at the cell, once of each chart."""
+def _tell(column: int, piece: Piece, area: Area, ground: Ground) -> bool:
+    """Reports it at the cell, once for each chart."""
     chart = area.chart
     assert chart is not None
-    if (chart.name, code) not in ground.told:
-        ground.told.add((chart.name, code))
+    if (chart.name, "begins") not in ground.told:
+        ground.told.add((chart.name, "begins"))
         cell = chart.cell(0, column)
-        meaning = f"knit in {cell.yarn}" if cell.yarn else cell.kind
-        ground.cloth.place.findings.tell(
-            code,
-            f"row 1, column {column + 1} of chart `{chart.name}`, with which piece `{piece.name}` begins: {message}",
-            (_place(chart, column, ground), meaning),
-            (area.span, "begins with the piece"),
-            notes=(why,),
-            helps=("draw a row of knit below it, or let the chart begin at a level above the start",),
+        ground.cloth.place.findings.report(
+            "chart-begins-open",
+            (_place(chart, column, ground), meaning(cell)),
+            (area.span, "begins"),
+            notes=("plain",),
+            helps=("draw-knit",),
+            column=column + 1,
+            chart=chart.name,
+            piece=piece.name,
         )
     return False
 

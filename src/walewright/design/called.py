@@ -26,25 +26,24 @@ def meant(name: str, known: Mapping[str, Iterable[str]]) -> tuple[str, ...]:
     )
 
 
-def look_up(name: str, known: Mapping[str, Iterable[str]], what: str, option: str, findings: Findings) -> str | None:
-    """The one that is meant; None when there is none, or more than one, which is told with the `option` it came by."""
+def look_up(name: str, known: Mapping[str, Iterable[str]], what: str, given: tuple[str, str], findings: Findings) -> str | None:
+    """The one that is meant; None when there is none, or more than one, which is reported with the option it was `given` by."""
     found = meant(name, known)
     if len(found) == 1:
         return found[0]
     if found:
-        findings.report(
-            "unknown-name/may", helps=("write-source-does",), name=name, found=tuple(f"`{f}`" for f in found), option=option
-        )
+        findings.report("unknown-name/several", helps=("as-in-source",), given=given, name=name, meant=found)
         return None
     named = {other: k for k, others in known.items() for other in (k, *(o for o in others if o))}
     close = near(name, named)
-    helps = near_help(name, known) or ((f"`{close}` is close: it is `{named[close]}`",) if close else ())
+    helps = near_help(name, known) or ((said("close-as", close=close, own=named[close]),) if close else ())
     findings.report(
-        "unknown-name/called",
-        notes=(said("s-here", what=what, known=tuple(known)),) if known else (said("here", what=what),),
-        helps=helps or (said("lists-what-can"),),
+        "unknown-name/given",
+        notes=("here" if known else "none-here",),
+        helps=helps or ("choices",),
+        given=given,
         what=what,
         name=name,
-        option=option,
+        known=tuple(known),
     )
     return None

@@ -16,7 +16,6 @@ from walewright.design.model import Measurement, Origin
 from walewright.design.sizes import LARGEST_CM, Graded
 from walewright.design.values import names as names_in
 from walewright.report.model import NOWHERE, Diagnostic
-from walewright.report.said import said
 from walewright.source import syntax
 
 
@@ -72,11 +71,6 @@ ATTRIBUTES = {"measure": "measures", "tension": "tensions", "swatch": "swatches"
 """Kind of what is given (the option's own word) to the field of `Changes`."""
 
 
-def option(kind: str, name: str) -> str:
-    """The option that something came by, as messages end with it."""
-    return f"option --{kind} {name}".strip()
-
-
 def malformed(changes: Changes) -> tuple[Diagnostic, ...]:
     """Every text that does not read, whatever the source; what reads may still be impossible there."""
     findings = Findings()
@@ -89,7 +83,7 @@ def malformed(changes: Changes) -> tuple[Diagnostic, ...]:
 def tell_malformed(kind: str, name: str, text: str, findings: Findings) -> None:
     """A text that is not what its option takes."""
     way = WAYS[kind]
-    findings.tell(way.code, f"`{text}` is no {way.what} ({option(kind, name)})", helps=(way.example,))
+    findings.report(way.fault, helps=(way.example,), given=(kind, name), text=text)
 
 
 def chosen_sizes(names: tuple[str, ...], changes: Changes, findings: Findings) -> tuple[str, ...]:
@@ -101,14 +95,16 @@ def chosen_sizes(names: tuple[str, ...], changes: Changes, findings: Findings) -
         found = meant(size, dict.fromkeys(names, ()))
         chosen.update(found[:1] if len(found) == 1 else ())
         if len(found) != 1:
-            findings.tell(
-                "unknown-size",
-                f"the pattern has no size `{size}` (option --size)" if not found else f"`{size}` is several sizes (option --size)",
-                notes=(f"it has {', '.join(names)}",),
+            findings.report(
+                "unknown-size/several" if found else "unknown-size/given",
+                notes=("it-has",),
                 helps=near_help(size, names),
+                given=("size", ""),
+                size=size,
+                names=names,
             )
     if not changes.sizes:
-        findings.report("unknown-size/size-named-option", notes=("pattern",), names=tuple(names))
+        findings.report("unknown-size/no-name", notes=("pattern-has",), given=("size", ""), names=names)
     # When none is left, all are read, so that the source's own faults are still told.
     return tuple(n for n in names if n in chosen) or names
 
@@ -119,15 +115,10 @@ def by_own_name(
     """The name in the source of what is given -> (as it was typed, its text). What is unknown, or given twice, is reported."""
     found: dict[str, tuple[str, str]] = {}
     for typed, text in texts.items():
-        name = look_up(typed, known, what, option(kind, typed), findings)
+        name = look_up(typed, known, what, (kind, typed), findings)
         if name is not None and name in found:
             findings.report(
-                "given-twice/given-twice",
-                helps=("leave-them-out",),
-                name=name,
-                found=found[name][1],
-                text=text,
-                option=option(kind, typed),
+                "given-twice/texts", helps=("leave-one",), given=(kind, typed), name=name, one=found[name][1], other=text
             )
         elif name is not None:
             found[name] = typed, text
@@ -152,12 +143,12 @@ def changed_rows(graded: Graded, lets: Mapping[str, syntax.Let], changes: Change
             tell_malformed("measure", typed, text, findings)
         elif not 0 < cm <= LARGEST_CM:
             findings.report(
-                "bad-measure",
-                helps=("must-more-most",),
+                "bad-measure/out-of-range",
+                helps=("range",),
+                given=("measure", typed),
                 name=name,
-                cm=amount(cm),
-                option=option("measure", typed),
-                LARGEST_CM=LARGEST_CM,
+                length=amount(cm),
+                longest=amount(LARGEST_CM),
             )
         else:
             row = rows[name]
@@ -184,13 +175,12 @@ def _worked_out(
             left += reversed(tuple(names_in(lets[last].value)))
         elif last in rows:
             found[last] = None
-    listed = ", ".join(f"`{n}`" for n in found)
     findings.report(
         "worked-out-measure",
-        notes=(said("follows", listed=listed),) if found else (said("same-every-body"),),
-        helps=(said("give-such", found="one of these" if len(found) > 1 else listed, found_2=next(iter(found))),)
-        if found
-        else (said("leave-out"),),
+        notes=("follows" if found else "same",),
+        helps=("leave-out" if not found else "give-one" if len(found) > 1 else "give-it",),
+        given=("measure", typed),
         name=name,
-        option=option("measure", typed),
+        rows=tuple(found),
+        first=next(iter(found), ""),
     )

@@ -14,7 +14,7 @@ LEAST_LADDER_ROWS = 2
 
 
 def check_columns(drawn: Drawn) -> None:
-    """Tells of needles that wait too long, of tucks side by side and of ladders that cannot be made."""
+    """Reports needles that wait too long, of tucks side by side and of ladders that cannot be made."""
     for column in range(drawn.chart.width):
         _tucks(drawn, column)
         _slips(drawn, column)
@@ -36,14 +36,14 @@ def _tucks(drawn: Drawn, column: int) -> None:
     for first, rows, endless in drawn.runs_up(column, "tuck"):
         if endless or rows > MOST_TUCK_ROWS:
             at = (first + MOST_TUCK_ROWS) % drawn.height if rows > MOST_TUCK_ROWS else first
-            drawn.tell(
-                "tuck-too-long",
+            drawn.report_cell(
+                "tuck-too-long/for-ever" if endless else "tuck-too-long/rows",
                 (at, column),
-                f"the needle is held for {'ever' if endless else f'{rows} rows'}, and a stitch with more than "
-                f"{MOST_TUCK_ROWS} bars does not knit off",
-                "held too long",
-                *([(drawn.place(first, column), "held from here")] if at != first else ()),
-                helps=(f"let it knit after {MOST_TUCK_ROWS} rows at most; 2 are usual",),
+                "too-long",
+                *([(drawn.place(first, column), "from-here")] if at != first else ()),
+                helps=("knit-before",),
+                rows=rows,
+                most=MOST_TUCK_ROWS,
             )
 
 
@@ -51,14 +51,15 @@ def _slips(drawn: Drawn, column: int) -> None:
     for first, rows, endless in drawn.runs_up(column, "slip"):
         if endless or rows > MOST_SLIP_ROWS:
             at = (first + MOST_SLIP_ROWS) % drawn.height if rows > MOST_SLIP_ROWS else first
-            drawn.tell(
-                "slip-too-long",
+            drawn.report_cell(
+                "slip-too-long/for-ever" if endless else "slip-too-long/rows",
                 (at, column),
-                f"the stitch is slipped {'and never knitted' if endless else f'over {rows} rows'}",
-                "slipped too long",
-                *([(drawn.place(first, column), "slipped from here")] if at != first else ()),
-                notes=(f"a stitch slipped over more than {MOST_SLIP_ROWS} rows pulls the fabric together (common practice)",),
-                helps=(f"let it knit after {MOST_SLIP_ROWS} rows at most: draw a row that knits there above these",),
+                "too-long",
+                *([(drawn.place(first, column), "from-here")] if at != first else ()),
+                notes=("pulls",),
+                helps=("knit-before",),
+                rows=rows,
+                most=MOST_SLIP_ROWS,
                 severity=Severity.ERROR if endless else Severity.WARNING,
             )
 
@@ -66,44 +67,29 @@ def _slips(drawn: Drawn, column: int) -> None:
 def _ladders(drawn: Drawn, column: int) -> None:
     for first, rows, endless in drawn.runs_up(column, "ladder"):
         if endless:
-            drawn.tell(
-                "ladder-never-dropped",
-                (first, column),
-                "every row of this column is a ladder, so no row above drops it, and it stays knitted",
-                "never dropped",
-                helps=(
-                    f"draw a row that knits here above so many rows as the ladder shall be high ({LEAST_LADDER_ROWS} or more): "
-                    "that row drops it",
-                ),
-            )
+            drawn.report_cell("ladder-never-dropped", (first, column), "never", helps=("drop",), least=LEAST_LADDER_ROWS)
             continue
         if rows < LEAST_LADDER_ROWS:
-            drawn.tell(
+            drawn.report_cell(
                 "ladder-too-short",
                 (first, column),
-                "a ladder of one row: its one bar is hidden between its neighbours",
-                "one row",
-                helps=(f"draw {LEAST_LADDER_ROWS} rows of it at least, or {drawn.symbol_for('hole')}",),
+                "one-row",
+                helps=("draw-more",),
+                least=LEAST_LADDER_ROWS,
+                hole=drawn.symbol_for("hole"),
             )
         _right_of(drawn, first, column)
         top = (first + rows - 1) % drawn.height
         above = drawn.above(top)
         if above is None:
-            drawn.tell(
-                "ladder-needs-knit",
-                (top, column),
-                "the row above a ladder drops it, and the chart has no row more",
-                "the ladder's last row",
-                helps=("draw a row of knit above it",),
-            )
+            drawn.report_cell("ladder-needs-knit/no-row-above", (top, column), "last-row", helps=("draw-knit",))
         elif drawn.cell(above, column).kind != "knit":
-            drawn.tell(
-                "ladder-needs-knit",
+            drawn.report_cell(
+                "ladder-needs-knit/row-above",
                 (above, column),
-                "the ladder below it is dropped, and the row above a ladder lays a new loop there",
-                "the row above a ladder",
-                (drawn.place(first, column), "the ladder"),
-                helps=("let it be knit",),
+                "row-above",
+                (drawn.place(first, column), "ladder"),
+                helps=("knit",),
             )
 
 
@@ -115,16 +101,13 @@ def _right_of(drawn: Drawn, row: int, column: int) -> None:
             continue
         right = stands[at + 1].column if at + 1 < len(stands) else None
         if right is None or drawn.cell(row, right).kind != "knit":
-            also = [(drawn.place(row, right), "not knit")] if right is not None else []
-            drawn.tell(
-                "ladder-needs-knit",
+            also = [(drawn.place(row, right), "not-knit")] if right is not None else []
+            drawn.report_cell(
+                "ladder-needs-knit/right-neighbour",
                 (row, column),
-                "the stitch that a ladder begins with is hung on its right neighbour, which has to knit",
-                "the ladder begins here" if right is not None else "nothing right of it",
+                "begins" if right is not None else "nothing-right",
                 *also,
-                helps=("let its right neighbour be knit in this row",)
-                if right is not None
-                else ("draw a column more on the right",),
+                helps=("knit-right",) if right is not None else ("draw-column",),
             )
 
 
@@ -134,13 +117,12 @@ def _neighbouring_tucks(drawn: Drawn, row: int) -> None:
         left, here = stands[at - 1], stands[at]
         if not here.told or not (drawn.cell(row, left.column).kind == drawn.cell(row, here.column).kind == "tuck"):
             continue
-        drawn.tell(
+        drawn.report_cell(
             "tuck-side-by-side",
             (row, here.column),
-            "its left neighbour is held in the same row, and bars over two needles do not knit off",
-            "held beside a held needle",
-            *([(drawn.place(row, left.column), "held too")] if left.column != here.column else []),
-            helps=("let one of the two knit",),
+            "beside-held",
+            *([(drawn.place(row, left.column), "held-too")] if left.column != here.column else []),
+            helps=("knit-one",),
         )
 
 
@@ -148,7 +130,7 @@ def _neighbouring_tucks(drawn: Drawn, row: int) -> None:
 
 
 def check_yarns(drawn: Drawn) -> None:
-    """Tells of rows in too many yarns, of rows that lose the fabric's own, and of what blocks of yarn cannot have in them."""
+    """Reports rows in too many yarns, of rows that lose the fabric's own, and of what blocks of yarn cannot have in them."""
     if drawn.chart.picture:
         _picture(drawn)
         return
@@ -161,23 +143,18 @@ def check_yarns(drawn: Drawn) -> None:
                 yarns.setdefault(yarn, column)
         if len(yarns) > 1:
             (one, first), (other, second) = tuple(yarns.items())[:2]
-            drawn.tell(
+            drawn.report_cell(
                 "three-colours-in-row",
                 (row, second),
-                f"the row has `{one}` and `{other}` beside the yarn of the fabric",
-                f"`{other}`",
-                (drawn.place(row, first), f"`{one}`"),
-                helps=("keep to one other yarn in a row, or lay the colours in blocks",),
+                "other",
+                (drawn.place(row, first), "one"),
+                helps=("keep-to-one",),
+                one=one,
+                other=other,
             )
         repeat = range(chart.before, chart.before + chart.repeat)
         if chart.repeat and all(drawn.cell(row, c).yarn for c in repeat):
-            drawn.tell(
-                "row-without-main",
-                (row, chart.before),
-                "no stitch of the repeat keeps the yarn of the fabric in this row",
-                "the whole repeat in other yarns",
-                helps=("leave a stitch in the yarn of the fabric, or knit such rows as stripes",),
-            )
+            drawn.report_cell("row-without-main", (row, chart.before), "whole-repeat", helps=("leave-one",))
 
 
 def _picture(drawn: Drawn) -> None:
@@ -187,10 +164,6 @@ def _picture(drawn: Drawn) -> None:
             symbol, kind = drawn.symbol(row, column), drawn.cell(row, column).kind
             if kind != "knit" and symbol not in told:
                 told.add(symbol)
-                drawn.tell(
-                    "picture-other-stitch",
-                    (row, column),
-                    f"colours laid in blocks are laid by hand over all needles, and `{symbol}` is {kind}",
-                    kind,
-                    helps=("keep to knit stitches, or let the colours float",),
+                drawn.report_cell(
+                    "picture-other-stitch", (row, column), "stitch", helps=("keep-to-knit",), symbol=symbol, stitch=kind
                 )

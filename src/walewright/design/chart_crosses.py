@@ -28,7 +28,7 @@ class _Cross:
 
 
 def check_crosses(drawn: Drawn, machine: Machine | None) -> None:
-    """Tells of crosses that cannot be made, and warns of those that follow each other too soon."""
+    """Reports crosses that cannot be made, and warns of those that follow each other too soon."""
     crosses = [cross for row in range(drawn.height) for cross in _crosses(drawn, row)]
     too_wide = _beyond_tools(drawn, machine)
     for cross in crosses:
@@ -38,7 +38,7 @@ def check_crosses(drawn: Drawn, machine: Machine | None) -> None:
 
 
 def _crosses(drawn: Drawn, row: int) -> Iterator[_Cross]:
-    """The whole crosses of a row; what is left over of a run is told of."""
+    """The whole crosses of a row; what is left over of a run is reported."""
     stands, chart = drawn.stands, drawn.chart
     symbols = [drawn.symbol(row, s.column) for s in stands]
     repeat = set(chart.rows[row][chart.before : chart.before + chart.repeat])
@@ -70,17 +70,11 @@ def _crosses(drawn: Drawn, row: int) -> Iterator[_Cross]:
 
 
 def _tell_cut(drawn: Drawn, row: int, column: int, run: int, over: int) -> None:
-    drawn.tell(
-        "cross-cut",
-        (row, column),
-        f"a cross of {over} over {over} takes {2 * over} neighbouring needles, and {run} are drawn here",
-        "part of a cross",
-        helps=(f"draw {2 * over} cells for each cross, side by side",),
-    )
+    drawn.report_cell("cross-cut", (row, column), "part", helps=("draw-all",), over=over, needles=2 * over, here=run)
 
 
 def _beyond_tools(drawn: Drawn, machine: Machine | None) -> set[str]:
-    """The symbols of crosses that the tools at hand cannot make, told of at the first cell of each."""
+    """The symbols of crosses that the tools at hand cannot make, reported at the first cell of each."""
     found: set[str] = set()
     if machine is None:
         return found
@@ -90,14 +84,15 @@ def _beyond_tools(drawn: Drawn, machine: Machine | None) -> set[str]:
             if over > max(machine.prongs) and symbol not in found:
                 found.add(symbol)
                 key = next(k for k in drawn.chart.key if k.symbol == symbol)
-                drawn.tell(
+                drawn.report_cell(
                     "cross-beyond-tools",
                     (row, column),
-                    f"a cross of {over} over {over} needs two transfer tools of {over} prongs",
-                    f"{over} over {over}",
-                    (key.origin.span, "meant here"),
-                    notes=(f"the largest tool at hand has {max(machine.prongs)} prongs",),
-                    helps=(f"cross {max(machine.prongs)} over {max(machine.prongs)} at most",),
+                    "over",
+                    (key.origin.span, "meant"),
+                    notes=("largest",),
+                    helps=("cross-fewer",),
+                    over=over,
+                    prongs=max(machine.prongs),
                 )
     return found
 
@@ -112,19 +107,16 @@ def _slack(drawn: Drawn, cross: _Cross) -> bool:
 
 def _tell_slack(drawn: Drawn, cross: _Cross) -> None:
     low = cross.row < SLACK_ROWS
-    drawn.tell(
+    drawn.report_cell(
         "cross-without-slack",
         (cross.row, cross.columns[0]),
-        f"a cross of {cross.over} over {cross.over} has no purl column directly beside it "
-        f"that has {SLACK_ROWS} rows below the cross",
-        "drawn too tight",
-        notes=(
-            "such a column is dropped before the cross, which gives it slack, and latched up after it",
-            *((f"the chart has {cross.row} rows below this one",) if low else ()),
-        ),
-        helps=(
-            f"cross in row {SLACK_ROWS + 1} or above" if low else f"draw purl beside it in its row and the {SLACK_ROWS} rows below",
-        ),
+        "tight",
+        notes=("dropped", *(("rows-below",) if low else ())),
+        helps=("cross-higher",) if low else ("draw-purl",),
+        over=cross.over,
+        needed=SLACK_ROWS,
+        below=cross.row,
+        least=SLACK_ROWS + 1,
     )
 
 
@@ -145,12 +137,15 @@ def _warn(drawn: Drawn, again: _Cross, before: _Cross, rows: int) -> None:
     wanted = 2 * max(again.over, before.over)
     if rows >= wanted:
         return
-    drawn.tell(
+    drawn.report_cell(
         "cross-too-soon",
         (again.row, again.columns[0]),
-        f"the same needles are crossed again {rows} {'row' if rows == 1 else 'rows'} after row {before.row + 1}",
-        "crossed again",
-        (drawn.place(before.row, before.columns[0]), "crossed before"),
-        notes=(f"{wanted // 2} over {wanted // 2} every {wanted} rows is common practice; sooner the fabric gets stiff",),
+        "again",
+        (drawn.place(before.row, before.columns[0]), "before"),
+        notes=("usual",),
+        rows=rows,
+        row=before.row + 1,
+        over=wanted // 2,
+        usual=wanted,
         severity=Severity.WARNING,
     )

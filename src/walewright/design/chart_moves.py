@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from walewright.design.drawn import Drawn
 from walewright.design.model import Machine
+from walewright.report.said import Fact
 
 RIGHTWARDS, LEFTWARDS = 1, -1
 
@@ -21,7 +22,7 @@ SIDE = {RIGHTWARDS: "right", LEFTWARDS: "left"}
 
 
 def check_moves(drawn: Drawn, machine: Machine | None) -> None:
-    """Tells of moves and holes that do not belong together."""
+    """Reports moves and holes that do not belong together."""
     for row in range(drawn.height):
         _Row(drawn, row, machine).check()
     _holes_above_holes(drawn)
@@ -53,43 +54,43 @@ class _Row:
     def _source(self, at: int, way: int, taken: dict[int, int]) -> None:
         """Looks where a loop that is taken comes from."""
         source = at - way
-        comes = f"the loop of its {SIDE[-way]} neighbour lies on it"
+        side = SIDE[-way]
         if not 0 <= source < len(self.kinds):
-            self._tell(
-                "move-without-hole",
+            self._report(
+                "move-without-hole/outside",
                 at,
-                f"{comes}, and that needle is not in the chart",
-                "takes a loop from outside",
-                helps=(f"draw a column more on the {SIDE[-way]}, with {self.drawn.symbol_for('hole')} here",),
+                "from-outside",
+                helps=("draw-column",),
+                side=side,
+                hole=self.drawn.symbol_for("hole"),
             )
         elif self.kinds[source] == "hole":
             if taken.setdefault(source, way) != way:
-                self._tell(
-                    "move-without-hole",
-                    at,
-                    f"{comes}, and that loop has gone to the {SIDE[taken[source]]}",
-                    "the same loop again",
-                    helps=("two moves leave two holes: draw one for each",),
-                )
+                self._report("move-without-hole/loop-gone", at, "again", helps=("two-holes",), side=side, gone=SIDE[taken[source]])
         elif self.kinds[source] == PASSES_ON[way]:
             if self._beginning(source, way) is None:
-                self._tell("move-without-hole", at, "its row of moves begins at no empty needle", "no hole before it")
+                self._report("move-without-hole/no-beginning", at, "no-hole")
         elif self.kinds[source] in TAKES:
-            self._tell(
-                "move-without-hole",
+            self._report(
+                "move-without-hole/loop-kept",
                 at,
-                f"{comes}, and the neighbour is drawn with a loop that does not go there",
-                f"`{self._symbol(source)}` does not give its loop",
-                helps=(f"a loop that goes on to the {SIDE[way]} is drawn as {self.drawn.symbol_for(PASSES_ON[way])}",),
+                "kept",
+                helps=("drawn-as",),
+                side=side,
+                symbol=self._symbol(source),
+                onward=SIDE[way],
+                passing=self.drawn.symbol_for(PASSES_ON[way]),
             )
         else:
-            self._tell(
+            self._report(
                 "hole-unasked",
                 source,
-                f"its loop is moved to the {SIDE[way]}, and the needle that this leaves empty is drawn as {self.kinds[source]}",
-                "empty, and not drawn so",
-                also=(at, "the loop lies here"),
-                helps=(f"draw it as {self.drawn.symbol_for('hole')}, or leave the move out",),
+                "empty",
+                also=(at, "loop"),
+                helps=("draw-hole",),
+                side=SIDE[way],
+                stitch=self.kinds[source],
+                hole=self.drawn.symbol_for("hole"),
             )
 
     def _beginning(self, at: int, way: int) -> int | None:
@@ -105,25 +106,20 @@ class _Row:
         if at in taken:
             self._tool(at, taken[at])
         else:
-            takers = f"{self.drawn.symbol_for('two from left')} or {self.drawn.symbol_for('two from right')}"
-            self._tell(
-                "hole-without-move",
-                at,
-                "the needle is empty, and its loop lies on neither neighbour",
-                "its loop lies nowhere",
-                helps=(f"draw a neighbour as {takers}",),
-            )
+            takers = (self.drawn.symbol_for("two from left"), self.drawn.symbol_for("two from right"))
+            self._report("hole-without-move/taken-by-none", at, "nowhere", helps=("draw-taker",), takers=takers)
 
     def _passed_on(self, at: int, way: int) -> None:
         onto = at + way
         if 0 <= onto < len(self.kinds) and way in TAKES.get(self.kinds[onto], ()):
             return
-        self._tell(
-            "hole-without-move",
+        self._report(
+            "hole-without-move/gone",
             at,
-            f"its own loop has gone to the {SIDE[way]}, and lies on no needle there",
-            "its loop lies nowhere",
-            helps=(f"draw its {SIDE[way]} neighbour as {self.drawn.symbol_for('two ' + PASSES_ON[way])}",),
+            "nowhere",
+            helps=("draw-taker",),
+            side=SIDE[way],
+            taker=self.drawn.symbol_for("two " + PASSES_ON[way]),
         )
 
     def _tool(self, hole: int, way: int) -> None:
@@ -134,14 +130,16 @@ class _Row:
         loops = abs(at - hole)
         if self.machine is None or not 0 <= at < len(self.kinds) or loops <= max(self.machine.prongs):
             return
-        self._tell(
+        self._report(
             "move-beyond-tools",
             hole,
-            f"{loops} loops are moved together to the {SIDE[way]}",
-            f"{loops} loops from here",
-            also=(at, "to here"),
-            notes=(f"the largest transfer tool at hand has {max(self.machine.prongs)} prongs",),
-            helps=("bring the hole nearer to where two loops lie together",),
+            "from-here",
+            also=(at, "to-here"),
+            notes=("largest",),
+            helps=("nearer",),
+            loops=loops,
+            side=SIDE[way],
+            prongs=max(self.machine.prongs),
         )
 
     def _ladder_begins(self, at: int) -> bool:
@@ -150,32 +148,25 @@ class _Row:
         return self.kinds[at] == "ladder" and (below is None or self.drawn.cell(below, column).kind != "ladder")
 
     def _two_empty(self, at: int) -> None:
-        self._tell(
-            "holes-meet",
-            at + 1,
-            "its left neighbour is empty in the same row, and yarn laid over two empty needles makes no stitches",
-            "empty beside an empty needle",
-            also=(at, "empty too"),
-            helps=("leave a needle with a loop between them",),
-        )
+        self._report("holes-meet/side-by-side", at + 1, "beside-empty", also=(at, "empty-too"), helps=("leave-one",))
 
     def _symbol(self, at: int) -> str:
         return self.drawn.symbol(self.row, self.stands[at].column)
 
-    def _tell(
+    def _report(
         self,
-        code: str,
+        kind: str,
         at: int,
-        message: str,
         label: str,
         also: tuple[int, str] | None = None,
         notes: tuple[str, ...] = (),
         helps: tuple[str, ...] = (),
+        **facts: Fact,
     ) -> None:
         if not self.stands[at].told:
             return
         further = [(self.drawn.place(self.row, self.stands[also[0]].column), also[1])] if also is not None else []
-        self.drawn.tell(code, (self.row, self.stands[at].column), message, label, *further, notes=notes, helps=helps)
+        self.drawn.report_cell(kind, (self.row, self.stands[at].column), label, *further, notes=notes, helps=helps, facts=facts)
 
 
 def _holes_above_holes(drawn: Drawn) -> None:
@@ -185,11 +176,10 @@ def _holes_above_holes(drawn: Drawn) -> None:
             continue
         for column in range(drawn.chart.width):
             if drawn.cell(row, column).kind == drawn.cell(above, column).kind == "hole":
-                drawn.tell(
-                    "holes-meet",
+                drawn.report_cell(
+                    "holes-meet/row-by-row",
                     (above, column),
-                    "the needle was empty in the row before, and has a bar but no stitch yet that could be moved",
-                    "empty twice in a row",
-                    (drawn.place(row, column), "empty in the row before"),
-                    helps=("work a row between the two holes",),
+                    "twice",
+                    (drawn.place(row, column), "before"),
+                    helps=("work-row",),
                 )

@@ -10,7 +10,7 @@ from walewright.design.clashes import apart
 from walewright.design.model import Chart, EdgeRun, Fabric, Opening, PerSize, Piece, Way
 from walewright.design.outline import NOTHING
 from walewright.report.model import Span
-from walewright.report.said import said
+from walewright.report.said import Said, said
 
 HAND_WORKED = ("tuck", "slip", "long", "ladder", "hole")
 """Cells that leave a needle without a stitch for a row or longer: the end needle of a row has to knit."""
@@ -44,21 +44,22 @@ def _one_repeat(piece: Piece, area: Area, chart: Chart, fabric: Fabric, ground: 
         return True
     place = ground.cloth.place
     stitches = tuple(float(round(w * fabric.stitches_per_cm)) for w in width)
-    parts = [f"repeat of {chart.repeat} stitches"]
-    parts += [f"{chart.before + chart.after} beside it"] if chart.before + chart.after else []
-    parts += [f"{fabric.edge} edge stitches at each end"] if area.reach is None and fabric.edge else []
+    beside = chart.before + chart.after
+    parts = [said("repeat-of", repeat=chart.repeat)]
+    parts += [said("beside-it", beside=beside)] if beside else []
+    parts += [said("edge-at-each-end", edge=fabric.edge)] if area.reach is None and fabric.edge else []
     place.findings.report(
         "repeat-wider-than-piece",
         (area.span, "wide"),
-        (chart.origin.span, "join"),
-        helps=("make-wide-least",),
+        (chart.origin.span, "takes"),
+        helps=("widen",),
         sizes=place.scope.only(narrow),
-        name=chart.name,
-        need=need,
+        chart=chart.name,
+        needed=need,
         what=area.what,
-        name_2=piece.name,
+        piece=piece.name,
         stitches=place.per_size(stitches, "stitches"),
-        join=", ".join(parts),
+        takes=tuple(parts),
         width=place.per_size(tuple(need / fabric.stitches_per_cm for _ in width)),
     )
     return False
@@ -69,15 +70,14 @@ def _parity(piece: Piece, area: Area, chart: Chart, fabric: Fabric, ground: Grou
     beside = chart.before + chart.after
     if area.reach is not None or fabric.fit != "whole" or chart.repeat % 2 or beside % 2 == int(piece.odd):
         return True
-    is_odd = "an odd" if piece.odd else "an even"
     ground.cloth.place.findings.report(
         "repeat-parity",
-        (area.span, "number-stitches"),
-        (chart.origin.span, "repeat-stitches-beside"),
-        helps=(said("leave-out-piece") if piece.odd else said("let-piece"), "draw-column-more"),
-        name=piece.name,
-        is_odd=is_odd,
-        name_2=chart.name,
+        (area.span, "number"),
+        (chart.origin.span, "repeat"),
+        helps=("no-centre-stitch" if piece.odd else "centre-stitch", "draw-column"),
+        piece=piece.name,
+        odd=piece.odd,
+        chart=chart.name,
         repeat=chart.repeat,
         beside=beside,
     )
@@ -88,7 +88,7 @@ def _parity(piece: Piece, area: Area, chart: Chart, fabric: Fabric, ground: Grou
 
 
 def _edges(piece: Piece, area: Area, ground: Ground) -> bool:
-    """Whether there are stitches enough outside the chart at the ends of its rows. A fabric is told of once."""
+    """Whether there are stitches enough outside the chart at the ends of its rows. A fabric is reported once."""
     fabric, chart = area.fabric, area.chart
     if fabric is None or chart is None:
         return True
@@ -96,42 +96,38 @@ def _edges(piece: Piece, area: Area, ground: Ground) -> bool:
     worked = next((k for k in chart.key if k.cell.kind in HAND_WORKED), None)
     floated = next((k for k in chart.key if k.cell.yarn and not chart.picture), None)
     if worked is not None:
-        reasons.append((1, worked.origin.span, f"`{worked.symbol}` is {worked.cell.kind}", "the end needle of a row has to knit"))
+        what = said("symbol-is", symbol=worked.symbol, kind=worked.cell.kind)
+        reasons.append((1, worked.origin.span, what, "end-needle"))
     elif floated is not None:
-        why = "the yarn of the fabric has to come to the end of a row, or it would float past the edge"
-        reasons.append((1, floated.origin.span, f"`{floated.symbol}` is knit in {floated.cell.yarn}", why))
-    need, span, label, why = max(reasons, key=lambda r: r[0], default=(0, area.span, "", ""))
+        what = said("symbol-knit-in", symbol=floated.symbol, yarn=floated.cell.yarn)
+        reasons.append((1, floated.origin.span, what, "own-yarn"))
+    need, span, label, why = max(reasons, key=lambda r: r[0], default=(0, area.span, said("shown", shown=""), ""))
     if fabric.edge >= need:
         return True
     if (fabric.name, "edge") not in ground.told:
         ground.told.add((fabric.name, "edge"))
         ground.cloth.place.findings.report(
-            "edge-stitches-too-few",
-            (fabric.origin.span, "edge"),
-            (span, "label"),
-            notes=("why",),
-            helps=("write-behind-tension",),
-            name=fabric.name,
-            name_2=piece.name,
-            need=need,
-            if_need=need == 1,
-            edge=fabric.edge or "none",
-            edge_2=fabric.edge or "no",
-            if_edge=fabric.edge == 1,
-            label=label,
-            why=why,
+            "edge-stitches-too-few/some" if fabric.edge else "edge-stitches-too-few/none",
+            (fabric.origin.span, "edge" if fabric.edge else "no-edge"),
+            (span, label),
+            notes=(why,),
+            helps=("write",),
+            fabric=fabric.name,
+            piece=piece.name,
+            needed=need,
+            edge=fabric.edge,
         )
     return False
 
 
-def _shaped(piece: Piece, area: Area, ground: Ground) -> Iterator[tuple[int, Span, str, str]]:
-    """By what is shaped in the rows of a chart: edge stitches needed, place, what it is, and why."""
+def _shaped(piece: Piece, area: Area, ground: Ground) -> Iterator[tuple[int, Span, Said, str]]:
+    """By what is shaped in the rows of a chart: edge stitches needed, place, what it is, and the key of the note that says why."""
     for way, low, high, span in (*_outer(piece, ground), *_inner(piece, ground)):
         if area.shares_rows(low, high, ground.sizes):
             fashioned = way.kind == "fashioned"
             need = (way.inset if fashioned else 1) + way.at_once
-            label = f"fashioned {way.inset} in" if fashioned else "shaped at its last stitch"
-            yield need, span, label, "the stitches that shaping moves, and the one they are laid on, lie outside the chart"
+            label = said("fashioned", inset=way.inset) if fashioned else said("at-last-stitch")
+            yield need, span, label, "moved-stitches"
 
 
 def _outer(piece: Piece, ground: Ground) -> Iterator[tuple[Way, PerSize, PerSize, Span]]:

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 from walewright.design.findings import Findings
 from walewright.report.model import Severity
+from walewright.report.said import said
 from walewright.source import syntax
 
 TABLES = ("baby", "child", "youth")
@@ -21,6 +22,7 @@ CAUTIONS = (
     "European Union: no drawstring with free ends in the head and neck area from 7 to 14 years (same source)",
 )
 """Published limits that bear on knitted garments; the rules where a garment is sold come first."""
+LIMITS = tuple(said("shown", shown=caution) for caution in CAUTIONS)
 
 
 def table_of_children(sizes: syntax.Sizes) -> syntax.SizeRow | None:
@@ -29,18 +31,18 @@ def table_of_children(sizes: syntax.Sizes) -> syntax.SizeRow | None:
 
 
 def look_after(row: syntax.SizeRow, pieces: Iterable[syntax.Piece], cords: Iterable[syntax.Cord], findings: Findings) -> None:
-    """Tells of cords and hoods of a garment for children; `row` is what makes it one."""
-    why = (row.span, f"sizes from the table `{row.table}`")
+    """Reports cords and hoods of a garment for children; `row` is what makes it one."""
+    why = (row.span, said("sizes-from", table=row.table or ""))
     for cord in cords:
-        findings.report("cord-on-child", (cord.span, "cord"), why, notes=CAUTIONS, helps=("leave-cord-out",), piece=cord.piece)
+        findings.report("cord-on-child", (cord.span, "cord"), why, notes=LIMITS, helps=("leave-out",), piece=cord.piece)
     for piece in pieces:
         if piece.purpose == "hood":
             findings.report(
                 "hood-on-child",
                 (piece.span, "hood"),
                 why,
-                notes=("hood-can-catch", *CAUTIONS),
-                helps=("let-nothing-drawn",),
+                notes=("catches", *LIMITS),
+                helps=("draw-nothing",),
                 severity=Severity.WARNING,
-                name=piece.name,
+                piece=piece.name,
             )

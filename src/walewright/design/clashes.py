@@ -9,6 +9,7 @@ from walewright.design.areas import Area, Ground
 from walewright.design.model import Buttonholes, PerSize, Piece
 from walewright.design.outline import NOTHING
 from walewright.report.model import Span
+from walewright.report.said import Said, said
 
 Reach = tuple[PerSize, PerSize]
 
@@ -48,30 +49,30 @@ def _two(piece: Piece, one: Area, other: Area, ground: Ground) -> bool:
 
 def _proposal(
     one: Area, other: Area, shared: tuple[str, ...], both: tuple[str, ...], ground: Ground
-) -> tuple[str, tuple[str, ...]] | None:
+) -> tuple[Said, tuple[str, ...]] | None:
     """How to mend two patterns that share rows (`both`: needles too), and the sizes concerned; None when nothing is wrong."""
     if other.kind == "stripes":
-        return "work the chart in a plain fabric, or draw the stripes' rows in the chart", shared
+        return said("plain-or-drawn"), shared
     if other.kind == "rib":
-        return ("let one end before the other begins, or move one beside the other", both) if both else None
+        return (said("end-or-move"), both) if both else None
     pictured = next((a for a in (one, other) if a.chart is not None and a.chart.picture), None)
     if pictured is not None:
-        return f"let one end before the other begins: {pictured.what} lays its yarns over all needles of a row", shared
+        return said("end-before-picture", picture=pictured.what), shared
     if len({y for a in (one, other) if a.chart is not None for y in a.chart.yarns}) > 1:
-        return "let them use the same other yarn, or let one end before the other begins", shared
+        return said("same-yarn"), shared
     if not both:
         return None
     whole = next((a for a in (one, other) if a.reach is None), None)
     if whole is not None:
         local = other if whole is one else one
         late = _begins_within(whole, local, both, ground)
-        return (f"let {local.what} begin and end within {whole.what}", late) if late else None
+        return (said("within", local=local.what, whole=whole.what), late) if late else None
     motifs = [a for a in (one, other) if a.fabric is None]
     if len(motifs) == 1:
         panel = other if motifs[0] is one else one
         late = _begins_within(panel, motifs[0], both, ground)
-        return (f"let {motifs[0].what} begin after {panel.what}", late) if late else None
-    return "move one beside the other, or let one end before the other begins", both
+        return (said("after", local=motifs[0].what, panel=panel.what), late) if late else None
+    return said("move-or-end"), both
 
 
 def _begins_within(later: Area, area: Area, sizes: tuple[str, ...], ground: Ground) -> tuple[str, ...]:
@@ -83,46 +84,43 @@ def _begins_within(later: Area, area: Area, sizes: tuple[str, ...], ground: Grou
     )
 
 
-def _once(piece: Piece, area: Area, ground: Ground) -> Iterator[tuple[str, Span, tuple[str, ...], str]]:
+def _once(piece: Piece, area: Area, ground: Ground) -> Iterator[tuple[Said, Span, tuple[str, ...], Said]]:
     """What is worked once, or rows worked again, in a pattern: what, where, sizes, and how to mend it."""
     if area.kind in COUNTED_ROWS:
         for repeat in piece.repeats:
             sizes = area.shares_rows(ground.height(repeat.from_level), ground.height(repeat.to_level), ground.sizes)
             if sizes:
                 yield (
-                    "the repeat of rows",
+                    said("repeat-of-rows"),
                     repeat.origin.span,
                     sizes,
-                    "let the rows that are repeated be in a plain fabric, or draw them so often in the chart"
-                    if area.kind == "chart"
-                    else "let the rows that are repeated be in a plain fabric",
+                    said("plain-or-drawn-often") if area.kind == "chart" else said("plain"),
                 )
     if area.kind != "chart":
         return
     for slot in piece.slots:
         at = ground.height(slot.level)
         reach = _about(slot.centre, slot.width)
-        yield from _cut(f"slot `{slot.name}`", slot.origin.span, at, at, reach, area, ground)
+        yield from _cut(said("slot", slot=slot.name), slot.origin.span, at, at, reach, area, ground)
     for holes in piece.buttonholes:
         low, high = ground.height(holes.from_level), ground.height(holes.to_level)
         reach_of_holes = _holes(holes, low, ground)
-        yield from _cut("the row of buttonholes", holes.origin.span, low, high, reach_of_holes, area, ground)
+        yield from _cut(said("row-of-buttonholes"), holes.origin.span, low, high, reach_of_holes, area, ground)
     for run in piece.left:
         if run.path == "across":
             at = ground.height(run.to_level)
             sizes = area.shares_rows(at, at, ground.sizes)
             if sizes:
-                yield "the change across", run.origin.span, sizes, "let the chart end before that level or begin at it"
+                yield said("change-across"), run.origin.span, sizes, said("end-or-begin")
 
 
 def _cut(
-    what: str, span: Span, low: PerSize, high: PerSize, reach: Reach, area: Area, ground: Ground
-) -> Iterator[tuple[str, Span, tuple[str, ...], str]]:
+    what: Said, span: Span, low: PerSize, high: PerSize, reach: Reach, area: Area, ground: Ground
+) -> Iterator[tuple[Said, Span, tuple[str, ...], Said]]:
     shared = area.shares_rows(low, high, ground.sizes)
     sizes = tuple(s for s, m in zip(ground.sizes, area.meets(reach), strict=True) if m and s in shared)
     if sizes:
-        beside = ", or beside it" if area.reach is not None else ""
-        yield what, span, sizes, f"work it in rows where the chart is not{beside}"
+        yield what, span, sizes, said("elsewhere-or-beside") if area.reach is not None else said("elsewhere")
 
 
 def _about(centre: PerSize, width: PerSize) -> Reach:
@@ -143,17 +141,16 @@ def _holes(holes: Buttonholes, low: PerSize, ground: Ground) -> Reach:
 
 
 def _tell(
-    piece: Piece, one: tuple[str, Span], other: tuple[str, Span], sizes: tuple[str, ...], proposal: str, ground: Ground
+    piece: Piece, one: tuple[Said, Span], other: tuple[Said, Span], sizes: tuple[str, ...], proposal: Said, ground: Ground
 ) -> None:
     place = ground.cloth.place
     place.findings.report(
         "patterns-clash",
         (one[1], "one"),
         (other[1], "other"),
-        helps=("proposal",),
+        helps=(proposal,),
         sizes=place.scope.only(sizes),
         one=one[0],
         other=other[0],
-        name=piece.name,
-        proposal=proposal,
+        piece=piece.name,
     )

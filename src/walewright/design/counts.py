@@ -12,6 +12,7 @@ import re
 
 from walewright.design.findings import Findings
 from walewright.report.model import Span
+from walewright.report.said import Said
 from walewright.source import syntax
 
 DIRECT = {"tex": 1.0, "dtex": 10.0, "denier": 9.0}
@@ -27,7 +28,7 @@ MOST_PLIES = 24
 COUNT = re.compile(r"(\d+(?:\.\d+)?)(?:/(\d+(?:\.\d+)?))?")
 
 
-def tex(count: syntax.YarnCount, owner: str, span: Span, findings: Findings) -> float | None:
+def tex(count: syntax.YarnCount, owner: Said, span: Span, findings: Findings) -> float | None:
     """Grams to 1000 m of the whole yarn, its plies together; None when told why not."""
     system = next((s for s in SYSTEMS if s.casefold() == count.system.casefold()), None)
     if system is None:
@@ -37,30 +38,30 @@ def tex(count: syntax.YarnCount, owner: str, span: Span, findings: Findings) -> 
     parts = found and _parts(found)
     if parts is None or parts[0] <= 0:
         findings.report(
-            "bad-yarn-count/count",
+            "bad-yarn-count/unreadable",
             (span, "count"),
-            notes=("plies-whole-number",),
-            helps=("write-count-count",),
+            notes=("plies",),
+            helps=("write",),
             text=count.text,
             system=count.system,
             owner=owner,
-            MOST_PLIES=MOST_PLIES,
+            most=MOST_PLIES,
         )
         return None
     single, plies = parts
     whole = plies * (single / DIRECT[system] if system in DIRECT else INDIRECT[system] / single)
     if not FINEST_TEX <= whole <= COARSEST_TEX:
         findings.report(
-            "bad-yarn-count/count-comes-g",
+            "bad-yarn-count/out-of-range",
             (span, "here"),
-            notes=("g-m-can",),
-            helps=("look-system-number",),
+            notes=("possible",),
+            helps=("look",),
             owner=owner,
-            whole=whole,
+            tex=whole,
             text=count.text,
             system=count.system,
-            FINEST_TEX=FINEST_TEX,
-            COARSEST_TEX=COARSEST_TEX,
+            finest=FINEST_TEX,
+            coarsest=COARSEST_TEX,
         )
         return None
     return whole

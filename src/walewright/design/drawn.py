@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 
 from walewright.design.findings import Findings
 from walewright.design.model import Cell, Chart
 from walewright.report.model import Severity, Span
+from walewright.report.said import Fact, Said, said
 
 MOST_TOLD = 5
-"""Cells of one chart with one fault that are told of; a reader finds the others from there."""
+"""Cells of one chart with one fault that are reported; a reader finds the others from there."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,37 +95,43 @@ class Drawn:
                 at = above
             yield row, rows, False
 
-    def where(self, row: int, column: int) -> str:
-        """Row and column in words, counted from 1, the row from the bottom."""
-        return f"row {row + 1}, column {column + 1} of chart `{self.chart.name}`"
-
-    def tell(
+    def report_cell(
         self,
-        code: str,
+        kind: str,
+        /,
         at: tuple[int, int],
-        message: str,
-        label: str,
-        *labels: tuple[Span, str],
-        notes: tuple[str, ...] = (),
-        helps: tuple[str, ...] = (),
+        label: str | Said,
+        *labels: tuple[Span, str | Said],
+        notes: Iterable[str | Said] = (),
+        helps: Iterable[str | Said] = (),
         severity: Severity = Severity.ERROR,
+        facts: Mapping[str, Fact] | None = None,
+        **more: Fact,
     ) -> None:
-        """Tells a fault of the cell at (row, column), once; `message` comes after the words for where it is."""
-        told = self._told.setdefault(code, set())
+        """A fault of the cell at (row, column), once. Its sentence begins with the fact `cell`: where it is, counted from 1, the
+        row from the bottom."""
+        told = self._told.setdefault(kind.partition("/")[0], set())
         if at in told or len(told) >= MOST_TOLD:
             return
         told.add(at)
-        self.findings.tell(
-            code,
-            f"{self.where(*at)}: {message}",
+        row, column = at
+        self.findings.report(
+            kind,
             (self.place(*at), label),
             *labels,
             notes=notes,
             helps=helps,
             severity=severity,
+            facts={**(facts or {}), **more},
+            cell=said("cell", row=row + 1, column=column + 1, chart=self.chart.name),
         )
 
-    def symbol_for(self, kind: str) -> str:
-        """For a proposal: the author's own symbol of that kind in backquotes, else the kind."""
+    def symbol_for(self, kind: str) -> Said:
+        """For a proposal: the author's own symbol of that kind, else the kind."""
         found = next((k.symbol for k in self.chart.key if k.cell.kind == kind), None)
-        return f"`{found}`" if found is not None else f"a cell that means `{kind}`"
+        return said("symbol", symbol=found) if found is not None else said("symbol-that-means", kind=kind)
+
+
+def meaning(cell: Cell) -> Said:
+    """What a cell means, for a message."""
+    return said("knit-in", yarn=cell.yarn) if cell.yarn else said("cell-kind", kind=cell.kind)

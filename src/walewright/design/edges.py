@@ -14,7 +14,7 @@ from walewright.design.places import NOT_NEGATIVE, POSITIVE, concerned
 from walewright.design.rates import rate_of, rows_enough
 from walewright.design.ways import shaping_way
 from walewright.report.model import Span
-from walewright.report.said import said
+from walewright.report.said import Said, said
 from walewright.source import syntax
 
 PATHS_KNOWN = ("straight", "slope", "curve", "arch", "steps", "rate")
@@ -29,7 +29,7 @@ class Tracing:
     """What edges are traced on: the outline of a piece, or the gap of an opening in it (`gap`), from level `first` to `last`."""
 
     piece: str
-    what: str
+    what: Said
     path: str
     """Beginning of the origins' paths."""
     levels: tuple[Level, ...]
@@ -131,7 +131,7 @@ def _at_rate(node: syntax.Edge, between: tuple[int, int], way: Way, now: Sides, 
     """The sides after a statement that says so many stitches every so many rows."""
     place, nothing = on.cloth.place, tuple(0.0 for _ in on.sizes)
     rate = rate_of(node, way, on.cloth, on.machine, on.gap, between[0] == 0)
-    cast_off = nothing if node.cast_off is None else place.across(node.cast_off, "what is cast off", NOT_NEGATIVE)
+    cast_off = nothing if node.cast_off is None else place.across(node.cast_off, said("cast-off"), NOT_NEGATIVE)
     if rate is None or cast_off is None:
         return None
     if not rows_enough(node, rate, *between, on.cloth):
@@ -147,9 +147,7 @@ def _cast_off_inwards(node: syntax.Edge, on: Tracing) -> bool:
     """Tells of an edge that goes out behind what it casts off."""
     if isinstance(node.by, syntax.Negative) != on.gap:
         return True
-    on.findings.report(
-        "cast-off-too-wide/stitches-cast-off", (node.span, "cast-off-then"), helps=("leave-out-what",), to_level=node.to_level
-    )
+    on.findings.report("cast-off-too-wide/rate-outwards", (node.span, "then-out"), helps=("leave-out",), to_level=node.to_level)
     return False
 
 
@@ -161,13 +159,16 @@ def _may_come(node: syntax.Edge, to: int, which: tuple[str, ...], now: Sides, on
     come = now[which[0]].level
     if come < to <= on.last:
         return True
-    on.findings.tell(
+    on.findings.report(
         "edge-goes-down" if to <= come else "edge-past-opening",
-        f"the edge has already come to `{names[come]}`, which is not below `{node.to_level}`"
-        if to <= come
-        else f"{on.what} ends at `{names[on.last]}`, below `{node.to_level}`",
-        (node.span, f"to `{node.to_level}`"),
-        notes=(f"levels of piece `{on.piece}` from the start up: {', '.join(names)}",),
+        (node.span, "to"),
+        notes=("levels",),
+        what=on.what,
+        reached=names[come],
+        end=names[on.last],
+        to_level=node.to_level,
+        piece=on.piece,
+        levels=tuple(names),
     )
     return False
 
@@ -178,8 +179,8 @@ def _together(span: Span, reached: set[int], now: Sides, on: Tracing) -> bool:
     names = [level.name for level in on.levels]
     on.findings.report(
         "edges-apart",
-        (span, "both-edges-here"),
-        notes=tuple(said("edge-come", side=side, names=names[now[side].level]) for side in SIDES),
+        (span, "both"),
+        notes=tuple(said("reached", side=side, level=names[now[side].level]) for side in SIDES),
         helps=("write-apart",),
     )
     return False
@@ -201,24 +202,26 @@ def _across(node: syntax.Across, now: Sides, on: Tracing) -> Sides | None:
     names = [level.name for level in on.levels]
     come = now["left"].level
     if come != at:
-        below, above = f"lead both edges to `{node.level}` before it", f"write it before the run that passes `{node.level}`"
-        proposal = below if come < at else above
         findings.report(
-            "across-elsewhere", (node.span, "at"), helps=("proposal",), names=names[come], level=node.level, proposal=proposal
+            "across-elsewhere",
+            (node.span, "at"),
+            helps=("lead-there" if come < at else "write-before",),
+            reached=names[come],
+            level=node.level,
         )
         return None
     earlier = now["left"].runs[-1:]
     if earlier and earlier[0].path == "across":
         findings.report(
-            "repeated-statement/width-piece-changed",
-            (node.span, "here-again"),
-            (earlier[0].origin.span, "first-here"),
+            "repeated-statement/across",
+            (node.span, "again"),
+            (earlier[0].origin.span, "first"),
             piece=on.piece,
             level=node.level,
         )
         return None
     place = on.cloth.at(at)
-    width = place.across(node.width, f"the width of piece `{on.piece}` across at `{node.level}`", POSITIVE)
+    width = place.across(node.width, said("width-across", piece=on.piece, level=node.level), POSITIVE)
     if width is None:
         return None
     least, most = (tuple(a + b for a, b in zip(*e, strict=True)) for e in _ends(now))
@@ -231,7 +234,7 @@ def _across(node: syntax.Across, now: Sides, on: Tracing) -> Sides | None:
         findings.report(
             "across-too-far",
             (node.span, "to"),
-            notes=("piece-wide-below", "two-loops-go"),
+            notes=("below", "loops"),
             helps=("write",),
             sizes=place.scope.only(far),
             piece=on.piece,
@@ -267,8 +270,8 @@ def _rows_to_cast_off(node: syntax.Edge, on: Tracing) -> bool:
     first = on.levels[0].name
     on.findings.report(
         "cast-off-at-start",
-        (node.cast_off.span if node.cast_off is not None else node.span, "cast-off-start"),
-        helps=("start-piece-much", "lead-edge-straight"),
+        (node.cast_off.span if node.cast_off is not None else node.span, "at-start"),
+        helps=("narrower", "straight-first"),
         what=on.what,
         first=first,
     )
@@ -279,7 +282,7 @@ def _cast_off(node: syntax.Edge, change: PerSize, on: Tracing) -> PerSize | None
     if node.cast_off is None:
         return tuple(0.0 for _ in change)
     place = on.cloth.place
-    cast_off = place.across(node.cast_off, "what is cast off", NOT_NEGATIVE)
+    cast_off = place.across(node.cast_off, said("cast-off"), NOT_NEGATIVE)
     if cast_off is None:
         return None
     inwards = tuple(c * on.inwards for c in change)
@@ -291,10 +294,10 @@ def _cast_off(node: syntax.Edge, change: PerSize, on: Tracing) -> PerSize | None
     if over:
         excess = tuple(c - max(by, 0.0) for c, by in zip(cast_off, inwards, strict=True))
         place.findings.report(
-            "cast-off-too-wide/more-cast-off",
+            "cast-off-too-wide/more-than-edge",
             (node.span, "cast-off"),
-            notes=("edge-moves",),
-            helps=("cast-off-less",),
+            notes=("moves",),
+            helps=("less",),
             sizes=place.scope.only(over),
             to_level=node.to_level,
             cast_off=place.per_size(cast_off),
@@ -309,14 +312,12 @@ def _at_once_is_inwards(node: syntax.Edge, moved: Move, on: Tracing) -> bool:
     if node.at_once == 1:
         return True
     if node.at_once != 2:
-        on.findings.report("absurd-count/stitch-two-moved", (node.span, "once"), at_once=node.at_once)
+        on.findings.report("absurd-count/at-once", (node.span, "once"), at_once=node.at_once)
         return False
     ends = (moved.change, moved.most or moved.change)
     out = tuple(s for s, *by in zip(on.sizes, *ends, strict=True) if any(c * on.inwards < -1e-9 for c in by))
     if out:
-        on.findings.report(
-            "two-at-once-outwards", (node.span, "two-once"), sizes=on.cloth.place.scope.only(out), to_level=node.to_level
-        )
+        on.findings.report("two-at-once-outwards", (node.span, "two"), sizes=on.cloth.place.scope.only(out), to_level=node.to_level)
     return not out
 
 
@@ -364,11 +365,11 @@ def _check_names(edges: tuple[syntax.Edge, ...], on: Tracing) -> None:
             findings.report("named-in-opening", (node.span, "called"), what=on.what, called=node.called)
         elif node.called in NAMED_ALWAYS:
             findings.report(
-                "reserved-name/every-piece-edge",
-                (node.span, "called-here"),
-                notes=("kept-names",),
-                called=node.called,
-                NAMED_ALWAYS=tuple(NAMED_ALWAYS),
+                "reserved-name/called-edge",
+                (node.span, "here"),
+                notes=("kept",),
+                name=node.called,
+                kept=NAMED_ALWAYS,
             )
     twice: set[Span] = set()
     for side in SIDES:

@@ -8,6 +8,7 @@ from walewright.design.findings import Findings
 from walewright.design.model import Band, Edging, Fabric, Join, Origin, PerSize, Piece
 from walewright.design.places import POSITIVE, Place
 from walewright.design.values import Scope
+from walewright.report.said import Said, said
 from walewright.source import syntax
 
 WHEN_KNOWN = ("after", "first")
@@ -55,10 +56,10 @@ def edging(node: syntax.Edging, fabrics: Mapping[str, Fabric | None], scope: Sco
 
 def _depth(node: syntax.Edging, place: Place, findings: Findings) -> PerSize | None:
     if node.depth is not None:
-        return place.up(node.depth, f"the depth of edging `{node.name}`", POSITIVE)
+        return place.up(node.depth, said("depth-of", of=said("edging", edging=node.name)), POSITIVE)
     if node.kind == "chained":
         return tuple(0.0 for _ in place.scope.sizes)
-    findings.report("missing-part/edging-does-say", (node.span, "depth"), helps=("add-such-only",), name=node.name)
+    findings.report("missing-part/depth", (node.span, "none"), helps=("add",), edging=node.name)
     return None
 
 
@@ -72,35 +73,35 @@ def _suits(node: syntax.Edging, cloth: Fabric, findings: Findings) -> bool:
             "edging-charted",
             (node.span, "in"),
             (cloth.origin.span, "chart"),
-            helps=("knit-edging-plain",),
-            name=node.name,
-            name_2=cloth.name,
+            helps=("plain",),
+            edging=node.name,
+            fabric=cloth.name,
             chart=cloth.chart,
         )
         return False
     if cloth.stitch == "latched rib" and node.kind != "plain":
         findings.report(
             "edging-latched",
-            (node.span, "words"),
+            (node.span, "made-as"),
             (cloth.origin.span, "latched-rib"),
-            helps=("knit-plain-fabric",),
-            name=node.name,
-            words=_words(node.kind),
+            helps=("plain",),
+            edging=node.name,
+            made_as=_made_as(node.kind),
         )
         return False
     if node.when == "first" and node.kind in ONLY_AFTER:
         findings.report(
-            "edging-only-after", (node.span, "knitted-first"), helps=("let-added-after",), name=node.name, words=_words(node.kind)
+            "edging-only-after", (node.span, "knitted-first"), helps=("after",), edging=node.name, made_as=_made_as(node.kind)
         )
         return False
     if node.when == "after" and node.kind in ONLY_FIRST:
         findings.report(
             "edging-only-first",
             (node.span, "added-after"),
-            notes=("loops-already-hang",),
-            helps=("let-knitted-first",),
-            name=node.name,
-            words=_words(node.kind),
+            notes=("hanging",),
+            helps=("first",),
+            edging=node.name,
+            made_as=_made_as(node.kind),
         )
         return False
     return _fold_suits(node, findings)
@@ -108,27 +109,18 @@ def _suits(node: syntax.Edging, cloth: Fabric, findings: Findings) -> bool:
 
 def _fold_suits(node: syntax.Edging, findings: Findings) -> bool:
     if node.fold_tension and node.kind not in WITH_FOLD_ROW:
-        why = "it folds along its eyelets" if node.kind == "picot" else "it is not folded"
-        said, kinds = "a fold row", WITH_FOLD_ROW
+        fault = "edging-without-fold/picot" if node.kind == "picot" else "edging-without-fold/fold-row"
+        kinds = WITH_FOLD_ROW
     elif node.inside_tension and node.kind not in FOLDED:
-        why, said, kinds = "it has no inside", "a tension inside", FOLDED
+        fault, kinds = "edging-without-fold/inside", FOLDED
     else:
         return True
-    findings.report(
-        "edging-without-fold",
-        (node.span, "said"),
-        notes=("edgings",),
-        helps=("leave-out-make",),
-        name=node.name,
-        said=said,
-        why=why,
-        kinds=tuple(kinds),
-    )
+    findings.report(fault, (node.span, "here"), notes=("kinds",), helps=("leave-out",), edging=node.name, kinds=kinds)
     return False
 
 
-def _words(kind: str) -> str:
-    return {"mock rib": "a mock rib", "facing": "a facing"}.get(kind, kind)
+def _made_as(kind: str) -> Said:
+    return {"mock rib": said("a-mock-rib"), "facing": said("a-facing")}.get(kind, said("edging-kind", kind=kind))
 
 
 def closed(
@@ -138,22 +130,23 @@ def closed(
     joins: Iterable[Join | None],
     findings: Findings,
 ) -> None:
-    """Tells of edgings that are left on waste yarn where nothing takes their loops up."""
+    """Reports edgings that are left on waste yarn where nothing takes their loops up."""
     grafted = {(e.piece, e.edge) for j in joins if j is not None and j.way == "grafted" for e in (*j.one, *j.other)}
     for made in edgings:
         if made is None or made.cast_off != "waste":
             continue
         users = [
-            (p.origin.span, f"the start of piece `{p.name}`")
+            (p.origin.span, said("start-of-piece", piece=p.name))
             for p in pieces
             if p is not None and p.start_edging == made.name and (p.name, "start") not in grafted
         ]
-        users += [(b.origin.span, f"band `{b.name}`") for b in bands if b is not None and b.edging == made.name]
+        users += [(b.origin.span, said("band", band=b.name)) for b in bands if b is not None and b.edging == made.name]
         if users:
-            findings.tell(
+            findings.report(
                 "edging-left-open",
-                f"edging `{made.name}` ends on waste yarn, and nothing takes up its loops at {users[0][1]}",
                 users[0],
-                (made.origin.span, "left on waste yarn"),
-                helps=("cast it off chain or sewn, or graft that start to another edge",),
+                (made.origin.span, "left"),
+                helps=("cast-off-or-graft",),
+                edging=made.name,
+                place=users[0][1],
             )

@@ -69,10 +69,13 @@ class Findings:
         sizes: tuple[str, ...] = (),
         severity: Severity = Severity.ERROR,
         given: tuple[str, str] | None = None,
-        **facts: Fact,
+        facts: Mapping[str, Fact] | None = None,
+        **more: Fact,
     ) -> None:
         """A diagnostic as by `diagnosed`; a place within a shape is shown with the place where the shape is used."""
-        made = diagnosed(kind, *labels, notes=notes, helps=helps, severity=severity, sizes=sizes, facts=facts, given=given)
+        made = diagnosed(
+            kind, *labels, notes=notes, helps=helps, severity=severity, sizes=sizes, facts={**(facts or {}), **more}, given=given
+        )
         self._told.append(replace(made, labels=_places(made.labels)))
 
     def take(self, others: Findings, option: str, name: str) -> None:

@@ -6,18 +6,19 @@ from walewright.design.model import PerSize
 from walewright.design.outline import NOTHING, SIDES, Gap, Outline
 from walewright.design.places import Place, concerned
 from walewright.report.model import Span
-from walewright.report.said import said
+from walewright.report.said import Said, said
 
 
-def fits(gap: Gap, what: str, outline: Outline, place: Place) -> bool:
+def fits(gap: Gap, what: Said, outline: Outline, place: Place) -> bool:
     """Whether a gap leaves fabric on both sides at its parting, at every level it passes and at its end."""
     opening = gap.opening
     sizes = range(len(gap.low))
     passed = [x.height for x in outline.levels if all(gap.low[i] < x.height[i] < gap.high[i] for i in sizes)]
-    where = [("at its top", gap.high), ("where it parts", gap.low), *(("on the way", h) for h in passed)]
+    where = [(said("at-its-top"), gap.high), (said("where-it-parts"), gap.low), *((said("on-the-way"), h) for h in passed)]
     for words, heights in where:
         reach = {s: tuple(gap.reach(s, i, h) for i, h in enumerate(heights)) for s in SIDES}
-        if not leaves(reach, opening.centre, heights, what, words, opening.origin.span, outline, place):
+        kind = "beyond-the-edge/room" if opening.shape == "edges" else "neck-too-wide"
+        if not leaves(reach, opening.centre, heights, what, words, opening.origin.span, outline, place, kind):
             return False
     return True
 
@@ -26,13 +27,15 @@ def leaves(
     reach: dict[str, PerSize],
     centre: PerSize,
     heights: PerSize,
-    what: str,
-    where: str,
+    what: Said,
+    where: Said,
     span: Span,
     outline: Outline,
     place: Place,
+    kind: str = "beyond-the-edge/room",
 ) -> bool:
-    """Whether at these heights a piece goes on beside something that reaches so far left and right of its middle (cm)."""
+    """Whether at these heights a piece goes on beside something that reaches so far left and right of its middle (cm); `kind` is
+    the diagnostic where it does not."""
     sizes = place.scope.sizes
     beside = {
         side: tuple(edge + sign * c - r for edge, c, r in zip(outline.position(side, heights), centre, reach[side], strict=True))
@@ -43,26 +46,26 @@ def leaves(
         return True
     taken = tuple(a + b for a, b in zip(*reach.values(), strict=True))
     centred = not any(centre)
-    notes: tuple[str, ...]
+    notes: tuple[Said, ...]
     if centred:
         # The narrower side of the piece decides.
         narrow = tuple(2 * min(a, b) for a, b in zip(*(outline.position(s, heights) for s in SIDES), strict=True))
-        notes = (f"the piece {where} is {place.per_size(narrow)} wide",)
+        notes = (said("piece-wide", where=where, width=place.per_size(narrow)),)
         over = tuple(t - n for t, n in zip(taken, narrow, strict=True))
     else:
-        notes = tuple(f"{side} of it, {where}, the piece has {place.per_size(room)}" for side, room in beside.items())
+        notes = tuple(said("beside", side=side, where=where, room=place.per_size(room)) for side, room in beside.items())
         over = tuple(max(-min(room), 0.0) for room in zip(*beside.values(), strict=True))
     stitch = 1 / place.fabric.stitches_per_cm if place.fabric else 0.0
     least = tuple(o + stitch * (2 if centred else 1) for o in over)
     by = concerned(sizes, least, short)
-    neck = what.startswith("the neck")
     place.findings.report(
-        "neck-too-wide" if neck else "beyond-the-edge",
+        kind,
         (span, "wide"),
         notes=notes,
-        helps=(said("make-narrower-least", by=by),) if centred else (said("make-narrower-least-2", by=by),),
+        helps=("narrower" if centred else "narrower-or-inwards",),
         sizes=place.scope.only(short),
         what=what,
         taken=place.per_size(taken),
+        by=by,
     )
     return False

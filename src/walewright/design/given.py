@@ -111,23 +111,19 @@ class Way:
     """How the values of one option are written."""
 
     read: Callable[[str], object | None]
-    code: str
-    what: str
+    fault: str
+    """The kind of the diagnostic for a text that does not read."""
     example: str
+    """The key of its help that shows how such a text is written."""
 
 
 WAYS: Mapping[str, Way] = {
-    "tension": Way(read_tension, "bad-tension", "tension", "write stitches and rows to 10 cm, such as `17 st 24 rows`"),
-    "swatch": Way(
-        read_swatch,
-        "bad-swatch",
-        "swatch",
-        "write stitches, rows, width, height and weight, such as `40 st 60 rows 23.5 cm 21 cm 28 g`",
-    ),
-    "measure": Way(read_measure, "bad-measure", "length", "write a number and its unit, such as `104 cm`"),
-    "dial": Way(read_dial, "bad-dial", "setting of a dial", "write the number that the dial shows, such as `6` or `4.5`"),
-    "yarn": Way(read_yarn, "bad-ball", "yarn and ball", "write a label, grams and metres, such as `my wool, 50 g = 120 m`"),
-    "bed": Way(read_bed, "bad-bed", "bed", "write a shipped bed, or facts, such as `standard` or `needles=180, pitch=4.5 mm`"),
+    "tension": Way(read_tension, "bad-tension/unreadable", "tension-example"),
+    "swatch": Way(read_swatch, "bad-swatch", "swatch-example"),
+    "measure": Way(read_measure, "bad-measure/unreadable", "measure-example"),
+    "dial": Way(read_dial, "bad-dial", "dial-example"),
+    "yarn": Way(read_yarn, "bad-ball", "ball-example"),
+    "bed": Way(read_bed, "bad-bed", "bed-example"),
 }
 """How each option's value is read, and what is said of one that does not read."""
 

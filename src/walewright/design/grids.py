@@ -57,7 +57,7 @@ def chart(
 ) -> Chart | None:
     """A chart; None when its grid is not one. A chart without a `repeat` is the repeat as a whole where a fabric uses it, and
     has none where a motif does."""
-    owner = f"chart `{node.name}`"
+    owner = said("chart", chart=node.name)
     broken = any(isinstance(s, syntax.Broken) for s in node.body)
     repeat = findings.one("repeat", (s for s in node.body if isinstance(s, syntax.ChartRepeat)), owner)
     way = findings.one("colours", (s for s in node.body if isinstance(s, syntax.ChartWay)), owner)
@@ -69,7 +69,7 @@ def chart(
         way = None
     if not any(r.cells for r in rows):
         if not broken:
-            findings.report("chart-empty", (node.span, "nothing-drawn"), helps=("draw-rows-between",), owner=owner)
+            findings.report("chart-empty", (node.span, "nothing"), helps=("draw",), chart=node.name)
         return None
     even = _even(rows, node.name, findings)
     known = _known(rows, keys, node, findings)
@@ -122,7 +122,7 @@ def _whole(row: syntax.ChartRow) -> Span:
 def _keys(node: syntax.Chart, yarns: Mapping[str, Yarn | None], findings: Findings) -> tuple[Key, ...] | None:
     """The key; None when a symbol of it cannot be understood. Symbols that are given twice or not drawn are told of."""
     nodes = [s for s in node.body if isinstance(s, syntax.ChartKey)]
-    findings.once(f"symbol of chart `{node.name}`", ((k.symbol, k.span) for k in nodes))
+    findings.once(said("symbol-of", chart=node.name), ((k.symbol, k.span) for k in nodes))
     drawn = {c for s in node.body if isinstance(s, syntax.ChartRow) for c in s.cells}
     first: dict[str, syntax.ChartKey] = {}
     for key in nodes:
@@ -132,11 +132,11 @@ def _keys(node: syntax.Chart, yarns: Mapping[str, Yarn | None], findings: Findin
             if symbol not in drawn:
                 findings.report(
                     "chart-key-unused",
-                    (key.span, "drawn"),
+                    (key.span, "not-drawn"),
                     helps=("leave-out",),
                     severity=Severity.WARNING,
                     symbol=symbol,
-                    name=node.name,
+                    chart=node.name,
                 )
     made = [_key(key, node.name, yarns, findings) for key in first.values()]
     return None if None in made else tuple(k for k in made if k is not None)
@@ -156,16 +156,16 @@ def _key(node: syntax.ChartKey, chart: str, yarns: Mapping[str, Yarn | None], fi
         findings.report(
             "cross-uneven",
             (node.span, "cross"),
-            notes=("two-groups-many",),
-            helps=("write-many-both",),
+            notes=("alike",),
+            helps=("write",),
             symbol=node.symbol,
             over=over,
-            over_2=node.over or over,
-            MOST_CROSS=MOST_CROSS,
+            under=node.over or over,
+            most=MOST_CROSS,
         )
         return None
     if node.hung_first not in GROUPS_KNOWN:
-        findings.report("missing-part/does-say-group", (node.span, "cross"), helps=("add-group-lies",), symbol=node.symbol)
+        findings.report("missing-part/hung-first", (node.span, "cross"), helps=("add",), symbol=node.symbol)
         return None
     return Key(node.symbol, Cell("cross", "", over, node.hung_first or ""), origin)
 
@@ -187,29 +187,24 @@ def _even(rows: tuple[syntax.ChartRow, ...], chart: str, findings: Findings) -> 
             break
         more = count - wide
         if more > 0:
-            where, label = _place(row, wide), f"{_cells(more)} too many from here"
+            where, label = _place(row, wide), "too-many"
         else:
             end = _whole(row).end
             where = Span(row.places[-1].file, end, end + 1) if row.places else row.span
-            label = f"{_cells(-more)} too few"
+            label = "too-few"
         findings.report(
             "chart-ragged",
-            (where, "label"),
-            (_whole(rows[model - 1]), "here"),
-            helps=("draw-every-row",),
-            number=number,
+            (where, label),
+            (_whole(rows[model - 1]), "model"),
+            helps=("draw-alike",),
+            row=number,
             chart=chart,
-            cells=_cells(count),
+            cells=count,
             model=model,
             wide=wide,
-            label=label,
-            cells_2=_cells(wide),
+            difference=abs(more),
         )
     return told == 0
-
-
-def _cells(count: int) -> str:
-    return f"{count} {'cell' if count == 1 else 'cells'}"
 
 
 def _known(rows: tuple[syntax.ChartRow, ...], keys: tuple[Key, ...] | None, node: syntax.Chart, findings: Findings) -> bool:
@@ -228,14 +223,15 @@ def _known(rows: tuple[syntax.ChartRow, ...], keys: tuple[Key, ...] | None, node
         meant = _nearest(symbol, symbols)
         findings.report(
             "chart-unknown-symbol",
-            (_place(rows[first], column), "key"),
-            *((_place(rows[y], x), "here too") for y, x in further),
-            notes=(said("symbols-key", join=" ".join(symbols)) if symbols else said("chart-key"),),
-            helps=(said("close", meant=meant),) if meant else (said("add-line-such", symbol=symbol),),
-            first=first + 1,
+            (_place(rows[first], column), "no-key"),
+            *((_place(rows[y], x), "here-too") for y, x in further),
+            notes=("symbols" if symbols else "no-key",),
+            helps=(said("close", meant=meant) if meant else said("add"),),
+            row=first + 1,
             column=column + 1,
-            name=node.name,
+            chart=node.name,
             symbol=symbol,
+            symbols=symbols,
         )
     return not places
 
@@ -259,29 +255,28 @@ def _columns(
             findings.report(
                 "chart-in-two-ways",
                 (node.span, "chart"),
-                (uses.in_fabrics[name], "repeated-fabric"),
-                (uses.in_motifs[name], "worked-once-motif"),
-                helps=("draw-chart-own",),
-                name=name,
+                (uses.in_fabrics[name], "fabric"),
+                (uses.in_motifs[name], "motif"),
+                helps=("own-chart",),
+                chart=name,
             )
             return None
         return 0, wide if name not in uses.in_motifs else 0, 0
     if repeat.stitches < 1 or repeat.after < 0:
-        findings.report("not-positive/repeat-chart-stitch", (repeat.span, "stitches"), name=name, stitches=repeat.stitches)
+        findings.report("not-positive/chart-repeat", (repeat.span, "stitches"), chart=name, stitches=repeat.stitches)
         return None
     if repeat.after + repeat.stitches > wide:
-        beside = f" after {repeat.after} at the left" if repeat.after else ""
         findings.report(
-            "chart-repeat-too-wide",
+            "chart-repeat-too-wide/after" if repeat.after else "chart-repeat-too-wide/alone",
             (repeat.span, "columns"),
             (next(_rows_of(node)), "cells"),
-            helps=("write-most-stitches",),
-            name=name,
+            helps=("fewer",),
+            chart=name,
             stitches=repeat.stitches,
-            beside=beside,
-            cells=_cells(wide),
-            stitches_2=repeat.stitches + repeat.after,
-            wide=max(wide - repeat.after, 0),
+            after=repeat.after,
+            cells=wide,
+            columns=repeat.stitches + repeat.after,
+            most=max(wide - repeat.after, 0),
         )
         return None
     return repeat.after, repeat.stitches, wide - repeat.after - repeat.stitches

@@ -10,6 +10,7 @@ from dataclasses import fields
 
 from walewright.design.findings import Findings
 from walewright.design.uses import REFERENCES
+from walewright.report.said import said
 from walewright.source import syntax
 
 Tell = Callable[[str, str, syntax.Node], None]
@@ -42,19 +43,18 @@ def _use(use: syntax.Use, shapes: Mapping[str, syntax.Shape], shipped: tuple[str
         return
     shape = shapes[use.name]
     given = [name for name, _ in use.arguments]
-    findings.once(f"value of `{use.name}`", ((name, use.span) for name in given))
+    findings.once(said("value-given", shape=use.name), ((name, use.span) for name in given))
     for name in given:
         if name not in shape.parameters:
-            findings.unknown(f"value of shape `{use.name}`", name, use.span, shape.parameters, code="unknown-argument")
+            findings.unknown(said("value-of", shape=use.name), name, use.span, shape.parameters, code="unknown-argument")
     missing = [p for p in shape.parameters if p not in given]
     if missing:
         findings.report(
             "missing-argument",
-            (use.span, "no"),
+            (use.span, "lacking"),
             (shape.span, "shape"),
-            name=use.name,
-            missing=tuple(f"`{p}`" for p in missing),
-            join=" and no ".join(missing),
+            used=use.name,
+            missing=tuple(missing),
         )
 
 

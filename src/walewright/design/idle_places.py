@@ -13,7 +13,7 @@ from dataclasses import fields
 
 from walewright.design.findings import Findings, Used
 from walewright.design.model import Design, Level, Piece
-from walewright.report.model import Severity, Span
+from walewright.report.model import Severity
 from walewright.source import syntax
 
 AT_LEVELS: Mapping[type, tuple[str, ...]] = {
@@ -69,13 +69,15 @@ def _levels(node: syntax.Piece, outside: set[Place], shared: set[Place], finding
             place = (node.name, level.name)
             if level.name in come_to or place in outside or place in shared:
                 continue
-            _tell(
-                f"nothing goes to the level `{level.name}` of piece `{node.name}` or stands at it",
-                level.span,
-                "no line of the piece names it",
-                "delete it, or let an edge, an opening or a fabric begin or end there",
-                findings,
-            )
+            if not isinstance(level.span, Used):
+                findings.report(
+                    "unused-name/level",
+                    (level.span, "unnamed"),
+                    helps=("delete-or-use",),
+                    severity=Severity.WARNING,
+                    level=level.name,
+                    piece=node.name,
+                )
 
 
 def _come_to(body: tuple[syntax.Statement, ...]) -> Iterator[str]:
@@ -106,18 +108,16 @@ def _edges(node: syntax.Piece, outside: set[Place], findings: Findings) -> None:
         if name is None or name in told or any((node.name, name + part) in outside for part in PARTS):
             continue
         told.add(name)
-        _tell(
-            f"nothing is joined to the edge `{name}` of piece `{node.name}`, and no statement names it",
-            edge.place_of("called") or edge.span,
-            "named here only",
-            f"leave `called {name}` out, or write what is joined to it; if nothing is to be, write `free {node.name} {name}`",
-            findings,
-        )
-
-
-def _tell(message: str, span: Span, label: str, help_: str, findings: Findings) -> None:
-    if not isinstance(span, Used):
-        findings.tell("unused-name", message, (span, label), helps=(help_,), severity=Severity.WARNING)
+        span = edge.place_of("called") or edge.span
+        if not isinstance(span, Used):
+            findings.report(
+                "unused-name/edge",
+                (span, "only-here"),
+                helps=("leave-out-or-free",),
+                severity=Severity.WARNING,
+                edge=name,
+                piece=node.name,
+            )
 
 
 def _named(node: object) -> Iterator[Place]:

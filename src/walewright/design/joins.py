@@ -11,7 +11,7 @@ from walewright.design.names import Edges, edges
 from walewright.design.places import NOT_NEGATIVE, POSITIVE, Place
 from walewright.design.slots import count
 from walewright.design.values import Scope
-from walewright.report.said import said
+from walewright.report.said import Said, said
 from walewright.source import syntax
 
 WAYS_KNOWN = ("sewn", "grafted", "linked", "gathered")
@@ -30,15 +30,15 @@ def band(
     """An edging picked up along edges, with its buttonholes."""
     edging = findings.look_up("edging", node.edging, node.span, edgings)
     along = edges(node.along, known, findings)
-    what = f"band `{node.name}`"
+    what = said("band", band=node.name)
     if edging is not None and edging.when == "first":
         findings.report(
             "edging-first-in-band",
             (node.span, "with"),
             (edging.origin.span, "knitted-first"),
-            helps=("give-band-edging",),
-            what=what,
-            name=edging.name,
+            helps=("after",),
+            band=what,
+            edging=edging.name,
         )
         return None
     ends: tuple[PerSize, PerSize] | None = ((), ())
@@ -53,7 +53,7 @@ def band(
 
 def _holes(
     node: syntax.Band,
-    what: str,
+    what: Said,
     edging: Edging | None,
     fabrics: Mapping[str, Fabric | None],
     scope: Scope,
@@ -61,14 +61,14 @@ def _holes(
 ) -> tuple[PerSize, PerSize] | None:
     """How far the outermost buttonholes are from the band's ends."""
     place = Place(scope, findings, fabrics.get(edging.fabric) if edging else None)
-    if not count(node.holes, node.hole_stitches, node.span, f"the buttonholes of {what}", findings):
+    if not count(node.holes, node.hole_stitches, node.span, said("buttonholes-of", of=what), findings):
         return None
     found: list[PerSize] = []
     for word, wanted in (("first", node.first), ("last", node.last)):
         if wanted is None:
-            findings.report("missing-part/does-say-how", (node.span, "no"), helps=("add-such",), what=what, word=word)
+            findings.report("missing-part/buttonhole", (node.span, "none"), helps=("add",), band=what, which=word)
             continue
-        length = place.across(wanted, f"the place of the {word} buttonhole of {what}", NOT_NEGATIVE)
+        length = place.across(wanted, said("place-of-buttonhole", which=word, of=what), NOT_NEGATIVE)
         found += [length] if length is not None else []
     return (found[0], found[1]) if len(found) == 2 else None
 
@@ -93,9 +93,9 @@ def join(
     first = pieces.get(node.one[0].piece) if node.one else None
     place = Place(scope, findings, fabrics.get(first.fabric) if first else None)
     if node.easing is not None:
-        easing = place.up(node.easing, "the easing of a join", NOT_NEGATIVE)
+        easing = place.up(node.easing, said("easing-of-join"), NOT_NEGATIVE)
     if node.longer is not None:
-        longer = place.up(node.longer, "what a side of a join is longer by")
+        longer = place.up(node.longer, said("longer-side"))
     if one is None or other is None or easing is None or (node.longer is not None and longer is None):
         return None
     if node.next_copy and not _of_one_piece(node, pieces, findings):
@@ -113,13 +113,12 @@ def _of_one_piece(node: syntax.Join, pieces: Mapping[str, Piece | None], finding
     piece = pieces.get(next(iter(names))) if len(names) == 1 else None
     if len(names) == 1 and (piece is None or piece.copies > 1):
         return True
-    findings.tell(
-        "next-of-one",
-        "each is joined to the next, and "
-        + ("that is of two pieces" if len(names) > 1 else f"piece `{next(iter(names))}` is knitted once"),
-        (node.span, "each to the next"),
-        *([(piece.origin.span, "knitted once")] if piece is not None else []),
-        helps=("leave that out, or knit the piece several times (`, knit 4`)",),
+    findings.report(
+        "next-of-one/two-pieces" if len(names) > 1 else "next-of-one/knitted-once",
+        (node.span, "next"),
+        *([(piece.origin.span, "once")] if piece is not None else []),
+        helps=("leave-out-or-several",),
+        piece=next(iter(names)),
     )
     return False
 
@@ -132,9 +131,7 @@ def _two_edges(made: Join, node: syntax.Join, pieces: Mapping[str, Piece | None]
         piece = pieces.get(edge.piece)
         if piece is None or piece.copies > 1 or _on_both_sides(piece, edge.edge):
             return True
-    findings.report(
-        "joined-to-itself", (node.span, "edge-named-twice"), helps=("name-another-edge",), words=_words(made.one), way=made.way
-    )
+    findings.report("joined-to-itself", (node.span, "twice"), helps=("another",), edges=_words(made.one), way=made.way)
     return False
 
 
@@ -156,8 +153,8 @@ def _loop_by_loop(
     if node.easing is not None or node.longer is not None:
         findings.report(
             "loops-do-not-ease",
-            (node.span, said("easing") if node.easing is not None else said("longer")),
-            helps=("leave-out-let",),
+            (node.span, "easing" if node.easing is not None else "longer"),
+            helps=("leave-out",),
             way=made.way,
         )
         return False
@@ -165,18 +162,15 @@ def _loop_by_loop(
     for edge, ref in zip((*made.one, *made.other), (*node.one, *node.other), strict=True):
         piece = pieces.get(edge.piece)
         if piece is not None and not _has_loops(piece, edge.edge, edgings, closed_may_be):
-            what = "stitches" if closed_may_be else "open loops"
             findings.report(
                 "join-needs-loops",
                 (ref.span, "here"),
                 (piece.origin.span, "piece"),
-                helps=("loops-by",),
+                helps=(_loops_by(edge.edge, piece, closed_may_be),),
                 way=made.way,
-                what=what,
+                closed_too=closed_may_be,
                 piece=edge.piece,
                 edge=ref.edge,
-                name=piece.name,
-                loops_by=_loops_by(edge.edge, piece, closed_may_be),
             )
             return False
     return True
@@ -200,14 +194,13 @@ def _has_loops(piece: Piece, edge: str, edgings: Mapping[str, Edging | None], cl
 
 
 def _loops_by(edge: str, piece: Piece, closed_may_be: bool) -> str:
-    """What gives an edge its loops; of an edge along the rows, or the cast-on one above a slot, nothing does."""
+    """The help that gives an edge its loops; of an edge along the rows, or the cast-on one above a slot, nothing does."""
     if edge == "start":
         # What is hung on a start closes it, but for what is left on waste yarn.
-        begin = f"begin `{piece.name}` on waste yarn"
-        return f"{begin}{', without an edging' if piece.start_edging is not None else ''}, or let the edges be sewn"
+        return "begin-on-waste" if piece.start_edging is None else "begin-without-edging"
     if edge in ("end", "shoulder", "shoulder left", "shoulder right"):
-        return f"end `{piece.name}` on waste yarn{' or cast off' if closed_may_be else ''}, or let the edges be sewn"
-    return "let the edges be sewn"
+        return "end-on-waste-or-cast-off" if closed_may_be else "end-on-waste"
+    return "sew"
 
 
 def _words(names: tuple[EdgeName, ...]) -> str:
@@ -217,7 +210,7 @@ def _words(names: tuple[EdgeName, ...]) -> str:
 def cord(node: syntax.Cord, known: Edges, scope: Scope, findings: Findings) -> Cord | None:
     """A cord drawn through a piece."""
     findings.look_up("piece", node.piece, node.span, known)
-    length = Place(scope, findings, None).across(node.length, f"the cord of piece `{node.piece}`", POSITIVE)
+    length = Place(scope, findings, None).across(node.length, said("cord-of", piece=node.piece), POSITIVE)
     if length is None or node.piece not in known:
         return None
     return Cord(node.piece, length, Origin(f"cord {node.piece}", node.span))

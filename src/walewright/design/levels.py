@@ -24,15 +24,15 @@ def levels(stack: syntax.Levels, piece: str, place: Place) -> tuple[Level, ...] 
     findings = place.findings
     findings.once("level", ((d.name, d.span) for d in stack.levels))
     if len(stack.levels) < 2:
-        findings.report("missing-part/piece-needs-two", (stack.span, "start-top-least"), piece=piece)
+        findings.report("missing-part/two-levels", (stack.span, "least"), piece=piece)
         return None
     found = [level for d in stack.levels if (level := _level(d, piece, place)) is not None]
     if len(found) < len(stack.levels) or len({d.name for d in stack.levels}) < len(found):
         return None
     first = found[0]
     if first.most is not None or any(abs(h) > 1e-9 for h in first.height):
-        heights = "anywhere in a range" if first.most is not None else place.per_size(first.height)
-        findings.report("first-level", (first.origin.span, "at"), piece=piece, heights=heights)
+        label = "in-range" if first.most is not None else "at"
+        findings.report("first-level", (first.origin.span, label), piece=piece, heights=place.per_size(first.height))
         return None
     # Counted, so that every pair is told of.
     fallen = sum(not _above(low, high, piece, place) for low, high in pairwise(found))
@@ -40,7 +40,7 @@ def levels(stack: syntax.Levels, piece: str, place: Place) -> tuple[Level, ...] 
 
 
 def _level(node: syntax.LevelDef, piece: str, place: Place) -> Level | None:
-    what = f"level `{node.name}` of piece `{piece}`"
+    what = said("level-in", level=node.name, piece=piece)
     height = place.up(node.height, what)
     origin = Origin(f"piece {piece} / level {node.name}", node.span)
     if node.most is None:
@@ -56,16 +56,16 @@ def _above(low: Level, high: Level, piece: str, place: Place) -> bool:
     for lower, upper in ((low.height, high.height), (low.most or low.height, high.most or high.height)):
         fallen = [i for i in range(len(sizes)) if upper[i] <= lower[i] + 1e-9]
         if fallen:
-            at_most = " at its highest" if lower is low.most or upper is high.most else ""
+            highest = lower is low.most or upper is high.most
             place.findings.report(
                 "levels-fall",
-                (high.origin.span, "here"),
-                (low.origin.span, "here-2"),
-                notes=tuple(said("then", among=sizes[i], lower=amount(lower[i]), upper=amount(upper[i])) for i in fallen),
+                (high.origin.span, "upper"),
+                (low.origin.span, "lower"),
+                notes=tuple(said("then", size=sizes[i], low=amount(lower[i]), high=amount(upper[i])) for i in fallen),
                 sizes=place.scope.only(tuple(sizes[i] for i in fallen)),
-                name=high.name,
-                name_2=low.name,
-                at_most=at_most,
+                upper=high.name,
+                lower=low.name,
+                highest=highest,
                 piece=piece,
             )
             return False
@@ -77,7 +77,7 @@ def start(
 ) -> tuple[PerSize, PerSize | None] | None:
     """The width a piece begins with (of a free one, from the first to the second), its way and edging checked."""
     findings = place.findings
-    widths = width_range(node.width, node.most, f"the start of piece `{piece}`", place)
+    widths = width_range(node.width, node.most, said("start-of-piece", piece=piece), place)
     if node.way not in STARTS_KNOWN:
         findings.unknown("way to start", node.way, node.span, STARTS_KNOWN)
         return None
@@ -91,39 +91,37 @@ def start(
 def _suits(edging: Edging, node: syntax.Start, findings: Findings) -> bool:
     """Whether an edging can be made at such a start."""
     waste = node.way in ON_WASTE
-    how = "started on waste yarn" if waste else f"started with {node.way}"
-    if node.way == "along":
-        how = "started along other pieces"
+    how = "on-waste" if waste else "along" if node.way == "along" else "with"
     if edging.when == "after" and not waste:
         findings.report(
             "edging-needs-loops",
-            (node.span, "how"),
+            (node.span, how),
             (edging.origin.span, "added-after"),
-            helps=("start-waste-yarn",),
-            name=edging.name,
-            how=how,
+            helps=("on-waste",),
+            edging=edging.name,
+            way=node.way,
         )
         return False
     if edging.when == "first" and edging.kind in FOLDED:
         if not waste:
             findings.report(
                 "edging-needs-waste-start",
-                (node.span, "how"),
-                (edging.origin.span, "knitted-first"),
-                helps=("start-waste-yarn",),
-                name=edging.name,
-                how=how,
-                sort=edging.kind,
+                (node.span, how),
+                (edging.origin.span, "kind-first"),
+                helps=("on-waste",),
+                edging=edging.name,
+                way=node.way,
+                made_as=edging.kind,
             )
         return waste
     if edging.when == "first" and node.way not in CLOSED_STARTS:
         findings.report(
             "edging-needs-closed-start",
-            (node.span, "how"),
+            (node.span, how),
             (edging.origin.span, "knitted-first"),
-            helps=("start-e-wrap",),
-            name=edging.name,
-            how=how,
+            helps=("closed",),
+            edging=edging.name,
+            way=node.way,
         )
         return False
     return True

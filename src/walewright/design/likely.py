@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from walewright.design.findings import Findings, amount
 from walewright.design.model import Fabric, Yarn
 from walewright.report.model import Severity
-from walewright.report.said import said
+from walewright.report.said import Said, said
 from walewright.source import syntax
 
 KS = 21.6
@@ -104,30 +104,29 @@ def _unlikely_yarn(node: syntax.Yarn, unlikely: list[_Swatched], all_of_them: bo
     yarn, knit = first.yarn, first.fabric
     thick = first.cover > MOST_COVER
     least, most = (round(metres) if metres >= 10 else round(metres, 1) for metres in first.metres)
-    ball = f"{amount(yarn.ball_grams, 'g')} = {amount(yarn.ball_metres, 'm')}"
-    yarn_label = (node.span, f"{ball}: {yarn.tex:.0f} g to 1000 m")
-    swatch_labels = [(one.node.span, f"`{one.fabric.name}` in it: {_density(one.fabric)} to 10 cm") for one in unlikely[:3]]
+    yarn_label = (node.span, said("ball", tex=round(yarn.tex)))
+    swatch_labels = [(one.node.span, said("swatch", fabric=one.fabric.name, density=_density(one.fabric))) for one in unlikely[:3]]
     helps = tuple(
-        f"write `{amount(yarn.ball_metres * factor, 'm')}`, if the ball has metres where `{unit}` is written"
+        said("metres", length=amount(yarn.ball_metres * factor, "m"), unit=unit)
         for unit, factor in (("mm", 1000), ("cm", 100))
         if node.ball_length is not None and node.ball_length.unit == unit and least <= yarn.ball_metres * factor <= most
     )
     findings.report(
         "unlikely-yarn",
         *(yarn_label, *swatch_labels) if all_of_them else (*swatch_labels, yarn_label),
-        notes=("many-stitches-rows", "tightness-factor-would"),
-        helps=helps or (said("look-what-ball"),),
+        notes=("metres-usual", "tightness"),
+        helps=helps or ("look",),
         severity=Severity.WARNING,
-        name=yarn.name,
-        ball=ball,
-        thick=bool(thick),
-        name_2=knit.name,
+        yarn=yarn.name,
+        grams=amount(yarn.ball_grams, "g"),
+        metres=amount(yarn.ball_metres, "m"),
+        thick=thick,
+        fabric=knit.name,
         least=amount(least, "m"),
         most=amount(most, "m"),
-        ball_grams=amount(yarn.ball_grams, "g"),
         cover=first.cover,
-        USUAL_COVER=USUAL_COVER[0],
-        USUAL_COVER_2=USUAL_COVER[1],
+        usual_least=USUAL_COVER[0],
+        usual_most=USUAL_COVER[1],
     )
 
 
@@ -141,39 +140,35 @@ def _look_at_length(one: _Swatched, findings: Findings) -> None:
         loop = knit.swatch_grams / stitches / one.tex * 1e5
         area = knit.swatch_width_cm * knit.swatch_height_cm
         findings.report(
-            "unlikely-swatch/swatch-fabric-weighs",
-            (one.node.span, "yarn-stitch-g"),
-            notes=("plain-knitting-dense",),
-            helps=("look-weight-unit",),
+            "unlikely-swatch/weight",
+            (one.node.span, "loop"),
+            notes=("plain",),
+            helps=("look",),
             severity=Severity.WARNING,
-            name=knit.name,
-            swatch_grams=amount(knit.swatch_grams, "g"),
-            about=_about(usual),
-            loop=amount(loop, "cm"),
-            swatch_grams_2=knit.swatch_grams / area * 1e4,
-            name_2=one.yarn.name,
-            plain_cm=amount(one.plain_cm, "cm"),
+            fabric=knit.name,
+            grams=amount(knit.swatch_grams, "g"),
+            expected=round(usual) if usual >= 10 else round(usual, 1),
+            loop=amount(loop),
+            dense=knit.swatch_grams / area * 1e4,
+            yarn=one.yarn.name,
+            plain_loop=amount(one.plain_cm),
             usual=usual / area * 1e4,
         )
     if knit.loop_cm and not least <= knit.loop_cm / one.plain_cm <= most:
         findings.report(
-            "unlikely-swatch/swatch-fabric-yarn",
-            (one.node.span, "cm"),
-            helps=("look-unit-length",),
+            "unlikely-swatch/loop",
+            (one.node.span, "density"),
+            helps=("look",),
             severity=Severity.WARNING,
-            name=knit.name,
-            loop_cm=amount(knit.loop_cm, "cm"),
-            plain_cm=amount(one.plain_cm, "cm"),
+            fabric=knit.name,
+            loop=amount(knit.loop_cm),
+            plain_loop=amount(one.plain_cm),
             density=_density(knit),
         )
 
 
-def _density(fabric: Fabric) -> str:
+def _density(fabric: Fabric) -> Said:
     stitches, rows = (
         amount(round(10 * per_cm, 1), unit) for per_cm, unit in ((fabric.stitches_per_cm, "stitches"), (fabric.rows_per_cm, "rows"))
     )
-    return f"{stitches} and {rows}"
-
-
-def _about(grams: float) -> str:
-    return f"{grams:.0f}" if grams >= 10 else f"{grams:.1f}"
+    return said("stitches-and-rows", stitches=stitches, rows=rows)

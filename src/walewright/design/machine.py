@@ -7,10 +7,11 @@ from collections.abc import Mapping
 from dataclasses import replace
 from typing import Any
 
-from walewright.design.findings import Findings
+from walewright.design.findings import Findings, amount
 from walewright.design.model import Machine, Origin
 from walewright.design.units import LENGTH, NUMBER, ROWS
 from walewright.design.values import literal
+from walewright.report.said import Fact, Said
 from walewright.source import syntax
 
 KEYS = ("needles", "pitch", "prongs", "waste rows")
@@ -59,12 +60,12 @@ def machine(node: syntax.Machine, profiles: Mapping[str, str], findings: Finding
         if lacking:
             if not any(isinstance(s, syntax.Broken) for s in node.body):
                 findings.report(
-                    "missing-part/machine-does-say",
-                    (node.span, "bed-own"),
-                    notes=("shipped-machines",),
-                    name=node.name,
+                    "missing-part/machine",
+                    (node.span, "own-bed"),
+                    notes=("shipped",),
+                    machine=node.name,
                     lacking=tuple(lacking),
-                    profiles=tuple(sorted(profiles)),
+                    shipped=tuple(sorted(profiles)),
                 )
             return None
         bed = Machine(node.name, node.name, 0, 0.0, PRONGS, WASTE_ROWS, "", origin)
@@ -87,21 +88,21 @@ def _with(bed: Machine, fact: syntax.MachineFact, findings: Findings) -> Machine
         if not read:
             return None
         if read[1] != LENGTH or not LEAST_PITCH_MM <= read[0] * 10 <= MOST_PITCH_MM:
-            _refuse(fact, f"a length from {LEAST_PITCH_MM:g} to {MOST_PITCH_MM:g} mm", findings)
+            _refuse(fact, "pitch", findings, amount(LEAST_PITCH_MM, ""), amount(MOST_PITCH_MM, "mm"))
             return None
         return replace(bed, pitch_mm=round(read[0] * 10, 9))
     wholes = [_whole(n, fact, findings) for n in fact.values]
     if not wholes or None in wholes:
         if not wholes:
-            _refuse(fact, "at least one number", findings)
+            _refuse(fact, "some-number", findings)
         return None
     numbers = tuple(n for n in wholes if n is not None)
     most = {"prongs": MOST_PRONGS, "waste rows": MOST_WASTE_ROWS, "needles": MOST_NEEDLES}[fact.key]
     if max(numbers) > most:
-        _refuse(fact, f"at most {most}", findings)
+        _refuse(fact, "at-most", findings, most=most)
         return None
     if fact.key == "needles" and min(numbers) < FEWEST_NEEDLES:
-        _refuse(fact, f"at least {FEWEST_NEEDLES}", findings)
+        _refuse(fact, "at-least", findings, least=FEWEST_NEEDLES)
         return None
     if fact.key == "prongs":
         return replace(bed, prongs=tuple(sorted(set(numbers))))
@@ -110,7 +111,7 @@ def _with(bed: Machine, fact: syntax.MachineFact, findings: Findings) -> Machine
     if fact.key == "waste rows":
         return replace(bed, waste_rows=numbers[0])
     if numbers[0] % 2:
-        findings.report("odd-needles", (fact.span, "odd-number"), numbers=numbers[0])
+        findings.report("odd-needles", (fact.span, "odd"), needles=numbers[0])
         return None
     return replace(bed, needles=numbers[0])
 
@@ -118,7 +119,7 @@ def _with(bed: Machine, fact: syntax.MachineFact, findings: Findings) -> Machine
 def _single(fact: syntax.MachineFact, findings: Findings) -> syntax.Number | None:
     if len(fact.values) == 1:
         return fact.values[0]
-    _refuse(fact, "one number", findings)
+    _refuse(fact, "one-number", findings)
     return None
 
 
@@ -128,10 +129,13 @@ def _whole(number: syntax.Number, fact: syntax.MachineFact, findings: Findings) 
         return None
     rows = fact.key == "waste rows" and read[1] == ROWS
     if not (rows or (read[1] == NUMBER and number.unit is None)) or read[0] != int(read[0]) or read[0] < 1:
-        _refuse(fact, "whole numbers above zero", findings)
+        _refuse(fact, "whole-numbers", findings)
         return None
     return int(read[0])
 
 
-def _refuse(fact: syntax.MachineFact, wanted: str, findings: Findings) -> None:
-    findings.report("bad-machine-fact", (fact.span, "not-that"), key=fact.key, wanted=wanted)
+def _refuse(fact: syntax.MachineFact, wanted: str, findings: Findings, least: Fact = 0, most: Fact = 0) -> None:
+    """`wanted` is the key of the phrase for what the fact has to be, `least` and `most` its bounds."""
+    findings.report(
+        "bad-machine-fact", (fact.span, "not-that"), key=fact.key, wanted=Said(wanted, (("least", least), ("most", most)))
+    )

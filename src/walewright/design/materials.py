@@ -11,6 +11,7 @@ from walewright.design.findings import Findings, amount
 from walewright.design.model import Chart, Fabric, Origin, Yarn
 from walewright.design.units import LENGTH, MASS, ROWS, STITCHES
 from walewright.design.values import measured
+from walewright.report.said import Said, said
 from walewright.source import syntax
 
 STITCHES_KNOWN = ("stocking stitch", "latched rib", "chart", "stripes")
@@ -34,28 +35,28 @@ HELPERS = ("waste", "ravel")
 
 def yarn(node: syntax.Yarn, findings: Findings) -> Yarn | None:
     """A yarn with the weight of its ball, and the length that is said or that follows from its count."""
-    owner = f"yarn `{node.name}`"
+    owner = said("yarn", yarn=node.name)
     if node.name in HELPERS:
-        findings.report("reserved-name/what-machine-s", (node.span, "yarn-garment"), helps=("call-another-name",), name=node.name)
+        findings.report("reserved-name/yarn", (node.span, "own"), helps=("rename",), name=node.name)
         findings.lose(node.name)
         return None
-    grams = measured(node.ball_weight, MASS, f"the ball of {owner}", findings)
+    grams = measured(node.ball_weight, MASS, said("ball-of", of=owner), findings)
     metres = _metres(node, owner, grams, findings)
     if node.colour is not None and not COLOUR.fullmatch(node.colour):
-        findings.report("bad-colour", (node.span, "colour"), helps=("write-six-digits",), colour=node.colour, owner=owner)
+        findings.report("bad-colour", (node.span, "colour"), helps=("write",), colour=node.colour, owner=owner)
         return None
     if grams is None or metres is None:
         return None
     return Yarn(node.name, node.label, grams, metres, Origin(f"yarn {node.name}", node.span), node.colour or "")
 
 
-def _metres(node: syntax.Yarn, owner: str, grams: float | None, findings: Findings) -> float | None:
+def _metres(node: syntax.Yarn, owner: Said, grams: float | None, findings: Findings) -> float | None:
     """Metres in a ball."""
     if node.ball_length is not None:
-        length = measured(node.ball_length, LENGTH, f"the ball of {owner}", findings)
+        length = measured(node.ball_length, LENGTH, said("ball-of", of=owner), findings)
         return length / 100 if length is not None else None
     if node.count is None:
-        findings.report("missing-part/neither-length-nor", (node.span, "yarn"), helps=("write-what-ball",), owner=owner)
+        findings.report("missing-part/ball", (node.span, "here"), helps=("write",), owner=owner)
         return None
     weight = tex(node.count, owner, node.count.span, findings)
     return grams / weight * 1000 if grams is not None and weight is not None else None
@@ -65,13 +66,13 @@ def fabric(
     node: syntax.Fabric, yarns: Mapping[str, Yarn | None], charts: Mapping[str, Chart | None], findings: Findings
 ) -> Fabric | None:
     """A fabric: its stitch in a yarn (or stripes of several) at a tension, and its swatch."""
-    owner = f"fabric `{node.name}`"
+    owner = said("fabric", fabric=node.name)
     stitch = findings.one("stitch", (s for s in node.body if isinstance(s, syntax.Stitch)), owner)
     swatch = findings.one("swatch", (s for s in node.body if isinstance(s, syntax.Swatch)), owner)
     face = findings.one("right side", (s for s in node.body if isinstance(s, syntax.RightSide)), owner)
     lacking = [w for w, s in (("stitch", stitch), ("swatch", swatch)) if s is None]
     if lacking and not any(isinstance(s, syntax.Broken) for s in node.body):
-        findings.report("missing-part/has-no", (node.span, "fabric"), owner=owner, join=" and no ".join(lacking))
+        findings.report("missing-part/fabric", (node.span, "here"), owner=owner, lacking=tuple(lacking))
     if face is not None and face.face not in FACES_KNOWN:
         findings.unknown("side of a fabric", face.face, face.span, FACES_KNOWN)
         return None
@@ -109,14 +110,14 @@ def _stitch(node: syntax.Stitch, yarns: Mapping[str, Yarn | None], charts: Mappi
         return _stripes(node, yarns, findings)
     sound = findings.look_up("yarn", node.yarn, node.span, yarns) is not None
     if node.stitch == "latched rib" and (node.every or 0) < 2:
-        findings.report("bad-rib", (node.span, "every"), every=node.every or "needle")
+        findings.report("bad-rib", (node.span, "every" if node.every else "every-needle"), every=node.every or 0)
         return False
     return (node.stitch != "chart" or _charted(node, charts, findings)) and sound
 
 
 def _stripes(node: syntax.Stitch, yarns: Mapping[str, Yarn | None], findings: Findings) -> bool:
     if not node.stripes:
-        findings.report("missing-part/stripes-need-yarn", (node.span, "stripe"))
+        findings.report("missing-part/stripes", (node.span, "none"))
         return False
     sound = True
     for stripe in node.stripes:
@@ -127,7 +128,7 @@ def _stripes(node: syntax.Stitch, yarns: Mapping[str, Yarn | None], findings: Fi
                 (stripe.span, "rows"),
                 notes=("possible",),
                 rows=stripe.rows,
-                MOST_STRIPE_ROWS=MOST_STRIPE_ROWS,
+                most=MOST_STRIPE_ROWS,
             )
             sound = False
     return sound
@@ -144,10 +145,10 @@ def _charted(node: syntax.Stitch, charts: Mapping[str, Chart | None], findings: 
     if not 0 <= edge <= MOST_EDGE:
         findings.report(
             "not-positive/edge-stitches" if edge < 0 else "absurd-count/edge-stitches",
-            (node.span, "edge-stitches"),
+            (node.span, "edge"),
             notes=("possible",),
             edge=edge,
-            MOST_EDGE=MOST_EDGE,
+            most=MOST_EDGE,
         )
         return False
     if chart is None:
@@ -157,9 +158,9 @@ def _charted(node: syntax.Stitch, charts: Mapping[str, Chart | None], findings: 
         findings.report(
             "border-needs-whole",
             (node.span, "fit"),
-            (chart.origin.span, "columns-before-repeat"),
-            helps=("write-make-repeat",),
-            name=chart.name,
+            (chart.origin.span, "columns"),
+            helps=("whole",),
+            chart=chart.name,
             borders=borders,
             fit=fit,
             before=chart.before,
@@ -169,12 +170,12 @@ def _charted(node: syntax.Stitch, charts: Mapping[str, Chart | None], findings: 
     main = next((k for k in chart.key if k.cell.yarn == node.yarn), None)
     if main is not None and not chart.picture:
         findings.report(
-            "chart-in-own-yarn/chart-knit-yarn",
+            "chart-in-own-yarn/fabric",
             (node.span, "in"),
-            (main.origin.span, "here"),
-            helps=("let-symbol-mean",),
+            (main.origin.span, "symbol"),
+            helps=("knit",),
             symbol=main.symbol,
-            name=chart.name,
+            chart=chart.name,
             yarn=node.yarn,
         )
         return False
@@ -193,43 +194,43 @@ class Block:
     loop: float
 
 
-def block(node: syntax.Swatch, owner: str, findings: Findings) -> Block | None:
+def block(node: syntax.Swatch, owner: Said, findings: Findings) -> Block | None:
     """What a swatch says, in numbers; None when told why not."""
-    what = f"the swatch of {owner}"
+    what = said("swatch-of", of=owner)
     stitches = measured(node.stitches, STITCHES, what, findings)
     rows = measured(node.rows, ROWS, what, findings)
     width = measured(node.width, LENGTH, what, findings)
     height = measured(node.height, LENGTH, what, findings)
     grams = measured(node.weight, MASS, what, findings) if node.weight else 0.0
-    loop = measured(node.loop, LENGTH, f"the yarn to a stitch of {owner}", findings) if node.loop else 0.0
+    loop = measured(node.loop, LENGTH, said("loop-of", of=owner), findings) if node.loop else 0.0
     if stitches is None or rows is None or width is None or height is None or grams is None or loop is None:
         return None
     for count, length, unit in ((stitches, width, "stitches"), (rows, height, "rows")):
         density = count / length
         if not FEWEST_PER_CM <= density <= MOST_PER_CM:
             findings.report(
-                "absurd-swatch/cm",
+                "absurd-swatch/density",
                 (node.span, "in"),
-                notes=("bed-knits-cm",),
-                helps=("look-unit-number",),
+                notes=("possible",),
+                helps=("look",),
                 what=what,
                 density=amount(density * 10, unit),
                 count=amount(count, unit),
                 length=amount(length),
-                FEWEST_PER_CM=amount(FEWEST_PER_CM * 10, ""),
-                MOST_PER_CM=amount(MOST_PER_CM * 10, unit),
+                least=amount(FEWEST_PER_CM * 10, ""),
+                most=amount(MOST_PER_CM * 10, unit),
             )
             return None
     if loop and not SHORTEST_LOOP_CM <= loop <= LONGEST_LOOP_CM:
         findings.report(
-            "absurd-swatch/yarn-stitch",
-            (node.span, "stitch"),
-            notes=("bed-lays",),
-            helps=("look-unit-length",),
+            "absurd-swatch/loop",
+            (node.span, "loop"),
+            notes=("possible",),
+            helps=("look",),
             what=what,
             loop=amount(loop),
-            SHORTEST_LOOP_CM=amount(SHORTEST_LOOP_CM),
-            LONGEST_LOOP_CM=amount(LONGEST_LOOP_CM),
+            least=amount(SHORTEST_LOOP_CM),
+            most=amount(LONGEST_LOOP_CM),
         )
         return None
     return Block(stitches, rows, width, height, grams, loop)

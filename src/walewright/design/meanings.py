@@ -13,15 +13,16 @@ from dataclasses import dataclass
 from typing import Any
 
 from walewright.design.findings import Findings
+from walewright.report.said import Said, said
 from walewright.source import syntax
 
 
 @dataclass(frozen=True, slots=True)
 class Idle:
-    """Why an option is without effect where it stands, as a sentence without its full stop, and what to do instead."""
+    """Why an option is without effect where it stands, and what to do instead."""
 
-    why: str
-    help: str
+    why: Said
+    help: Said
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,15 +47,15 @@ def BY_VALUE(_: object, __: Around) -> Idle | None:
     return None
 
 
-LEAVE_OUT = "leave that out"
+LEAVE_OUT = said("leave-out")
 
 
 def _cast_off(node: syntax.Edging, _: Around) -> Idle | None:
     if node.when != "first":
         return None
     return Idle(
-        f"edging `{node.name}` is knitted first, and the piece goes on from its stitches: nothing of it is cast off",
-        f"{LEAVE_OUT}, or let the edging be added after",
+        said("knitted-first", edging=node.name),
+        said("leave-out-or-after"),
     )
 
 
@@ -62,8 +63,8 @@ def _centre_stitch(node: syntax.Piece, _: Around) -> Idle | None:
     if node.mirror_of is None:
         return None
     return Idle(
-        f"piece `{node.name}` has a centre stitch if `{node.mirror_of}`, whose mirror image it is, has one",
-        f"{LEAVE_OUT}, or say it of `{node.mirror_of}`",
+        said("as-its-model", piece=node.name, model=node.mirror_of),
+        said("leave-out-or-of-model", model=node.mirror_of),
     )
 
 
@@ -71,8 +72,8 @@ def _facing(node: syntax.Start, _: Around) -> Idle | None:
     if node.way == "along":
         return None
     return Idle(
-        "this start hangs on no edge of another piece, so no side of one faces anybody",
-        f"{LEAVE_OUT}, or begin the piece `along` an edge",
+        said("hangs-on-no-edge"),
+        said("leave-out-or-along"),
     )
 
 
@@ -80,15 +81,15 @@ def _shaping(node: syntax.Edge, _: Around) -> Idle | None:
     """A tool, or two stitches at once. How many stitches a step in cm has depends on the tension: of such a one nothing is told."""
     if node.path == "straight":
         return Idle(
-            f"the edge goes straight to `{node.to_level}`, and nothing is shaped there",
-            f"{LEAVE_OUT}, or let the edge slope or curve",
+            said("goes-straight", level=node.to_level),
+            said("leave-out-or-slope"),
         )
     each = _stitches(node.by)
     if node.path not in ("rate", "steps") or each <= node.at_once or not (node.way == "fashioned" or node.at_once > 1):
         return None
     return Idle(
-        f"the edge to `{node.to_level}` moves by {each} stitches at a time, which are cast off or cast on",
-        f"{LEAVE_OUT}, or move one stitch at a time, or take two in with `two at once`",
+        said("moves-by-several", level=node.to_level, stitches=each),
+        said("leave-out-or-one-at-a-time"),
     )
 
 
@@ -102,8 +103,8 @@ def _offset(node: syntax.Zone, _: Around) -> Idle | None:
     if node.width is not None or node.repeats is not None:
         return None
     return Idle(
-        f"fabric `{node.fabric}` goes over the whole width here, and lies neither left nor right of the centre",
-        f"{LEAVE_OUT}, or say how wide a panel it is, such as `8 cm wide`",
+        said("whole-width", fabric=node.fabric),
+        said("leave-out-or-width"),
     )
 
 
@@ -111,8 +112,8 @@ def _wide(node: syntax.Zone, _: Around) -> Idle | None:
     if node.repeats is None:
         return None
     return Idle(
-        f"the panel of `{node.fabric}` is {node.repeats} repeats wide, and its width follows from that",
-        "leave one of the two widths out",
+        said("repeats-wide", fabric=node.fabric, repeats=node.repeats),
+        said("leave-one-width-out"),
     )
 
 
@@ -120,8 +121,8 @@ def _loop(node: syntax.Swatch, around: Around) -> Idle | None:
     if node.weight is None:
         return None
     return Idle(
-        "this swatch was weighed, so the yarn is reckoned from its weight and not from what was unravelled",
-        "leave one of the two out: the weight, if the yarn to a stitch was measured with more care",
+        said("weighed"),
+        said("leave-weight-or-loop-out"),
     )
 
 
@@ -129,8 +130,8 @@ def _stretches(node: syntax.Finished, _: Around) -> Idle | None:
     if node.fits is not None:
         return None
     return Idle(
-        f"`{node.name}` is compared with no measure of the body, so it is smaller than none",
-        f"{LEAVE_OUT}, or say which it fits, such as `, fits bust`",
+        said("compared-with-none", name=node.name),
+        said("leave-out-or-fits"),
     )
 
 
@@ -140,8 +141,8 @@ def _across(node: syntax.Stitch, around: Around) -> Idle | None:
     if not isinstance(fabric, syntax.Fabric) or fabric.name not in around.panels:
         return None
     return Idle(
-        f"fabric `{fabric.name}` is used for panels only, and a panel is whole repeats without edge stitches",
-        f"{LEAVE_OUT}, or use the fabric over a whole width too",
+        said("panels-only", fabric=fabric.name),
+        said("leave-out-or-use-whole-width"),
     )
 
 
@@ -150,8 +151,8 @@ def _colours(node: syntax.ChartWay, around: Around) -> Idle | None:
     if not isinstance(chart, syntax.Chart) or any(isinstance(s, syntax.ChartKey) and s.yarn for s in chart.body):
         return None
     return Idle(
-        f"chart `{chart.name}` is in one yarn, so no colours meet in its rows",
-        f"{LEAVE_OUT}, or let a symbol be `knit in` another yarn",
+        said("one-yarn", chart=chart.name),
+        said("leave-out-or-knit-in"),
     )
 
 

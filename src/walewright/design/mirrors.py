@@ -24,7 +24,7 @@ def put_mirror(
     chain = [node]
     while (of := chain[-1].mirror_of) is not None and of in nodes and of not in made:
         if nodes[of] in chain:
-            findings.report("mirror-ring", (chain[-1].span, "mirror"), of=of)
+            findings.report("mirror-ring", (chain[-1].span, "mirror"), piece=of)
             made.update(dict.fromkeys(n.name for n in chain))
             return
         chain.append(nodes[of])
@@ -43,10 +43,10 @@ def _image(
     model = findings.look_up("piece", of, node.span, made)
     own = [s for s in node.body if not isinstance(s, syntax.Text | syntax.Broken)]
     if own:
-        findings.report("mirror-with-shape", (own[0].span, "own"), (node.span, "mirror"), name=node.name, of=of)
+        findings.report("mirror-with-shape", (own[0].span, "own"), (node.span, "mirror"), piece=node.name, model=of)
     if of in nodes and nodes[of].fabric != node.fabric:
         findings.report(
-            "mirror-other-fabric", (node.span, "in"), (nodes[of].span, "in-2"), fabric=nodes[of].fabric, fabric_2=node.fabric
+            "mirror-other-fabric", (node.span, "own"), (nodes[of].span, "model"), fabric=nodes[of].fabric, own_fabric=node.fabric
         )
         return None
     checked(node)

@@ -10,27 +10,28 @@ from walewright.design.fitting import leaves
 from walewright.design.model import Chart, Motif, Origin, PerSize
 from walewright.design.openings import offset
 from walewright.design.outline import NOTHING, SIDES, Outline, level_index
+from walewright.report.said import Said, said
 from walewright.source import syntax
 
 
 def motif(node: syntax.Motif, outline: Outline, cloth: Cloth, charts: Mapping[str, Chart | None]) -> Motif | None:
     """A motif, checked: its chart is worked once, its rows and its width are there."""
     findings = cloth.place.findings
-    what = f"motif `{node.chart}` of piece `{outline.piece}`"
+    what = said("motif-of", chart=node.chart, piece=outline.piece)
     chart = findings.look_up("chart", node.chart, node.span, charts)
     at = level_index(node.level, node.span, outline.piece, outline.levels, findings)
     if at is None:
         return None
     place = cloth.at(at + 1)
-    centre = offset(node.offset, f"the middle of {what}", place)
+    centre = offset(node.offset, said("middle-of", of=what), place)
     if chart is None or centre is None or place.fabric is None:
         return None
     if chart.repeat:
         findings.report(
             "motif-with-repeat",
             (node.span, "motif"),
-            (chart.origin.span, "repeat-columns"),
-            helps=("leave-out-chart",),
+            (chart.origin.span, "repeat"),
+            helps=("leave-out",),
             what=what,
             repeat=chart.repeat,
         )
@@ -38,12 +39,12 @@ def motif(node: syntax.Motif, outline: Outline, cloth: Cloth, charts: Mapping[st
     main = next((k for k in chart.key if k.cell.yarn == place.fabric.yarn), None)
     if main is not None and not chart.picture:
         findings.report(
-            "chart-in-own-yarn/chart-knit-yarn-2",
+            "chart-in-own-yarn/motif",
             (node.span, "in"),
-            (main.origin.span, "here"),
-            helps=("let-symbol-mean",),
+            (main.origin.span, "symbol"),
+            helps=("knit",),
             symbol=main.symbol,
-            name=chart.name,
+            chart=chart.name,
             yarn=place.fabric.yarn,
         )
         return None
@@ -51,7 +52,7 @@ def motif(node: syntax.Motif, outline: Outline, cloth: Cloth, charts: Mapping[st
     return made if _has_rows(made, chart, at, what, outline, cloth) and _has_width(made, chart, at, what, outline, cloth) else None
 
 
-def _has_rows(made: Motif, chart: Chart, at: int, what: str, outline: Outline, cloth: Cloth) -> bool:
+def _has_rows(made: Motif, chart: Chart, at: int, what: Said, outline: Outline, cloth: Cloth) -> bool:
     rows = cloth.rows(at, len(outline.levels) - 1, free=True)
     if rows is None:
         return True
@@ -62,12 +63,12 @@ def _has_rows(made: Motif, chart: Chart, at: int, what: str, outline: Outline, c
             "motif-past-top",
             (made.origin.span, "above"),
             (chart.origin.span, "rows"),
-            helps=("begin-lower",),
+            helps=("lower",),
             sizes=cloth.place.scope.only(short),
             what=what,
-            rows=len(chart.rows),
+            chart_rows=len(chart.rows),
             level=made.level,
-            rows_2=cloth.place.per_size(tuple(float(round(r)) for r in rows), "rows"),
+            rows=cloth.place.per_size(tuple(float(round(r)) for r in rows), "rows"),
         )
     return not short
 
@@ -88,7 +89,7 @@ def tall(chart: Chart, at: int, cloth: Cloth) -> PerSize:
     return tuple(found)
 
 
-def _has_width(made: Motif, chart: Chart, at: int, what: str, outline: Outline, cloth: Cloth) -> bool:
+def _has_width(made: Motif, chart: Chart, at: int, what: Said, outline: Outline, cloth: Cloth) -> bool:
     place = cloth.at(at + 1)
     if place.fabric is None:
         return True
@@ -97,8 +98,8 @@ def _has_width(made: Motif, chart: Chart, at: int, what: str, outline: Outline, 
     low = outline.levels[at].height
     high = tuple(a + b for a, b in zip(low, tall(chart, at, cloth), strict=True))
     passed = [x.height for x in outline.levels[at + 1 :] if all(h < t - NOTHING for h, t in zip(x.height, high, strict=True))]
-    for words, heights in (("at its bottom", low), *(("on the way", h) for h in passed), ("at its top", high)):
-        told = f"{what}, {chart.width} stitches ({amount(wide)}) wide,"
+    for words, heights in ((said("at-its-bottom"), low), *((said("on-the-way"), h) for h in passed), (said("at-its-top"), high)):
+        told = said("so-wide", what=what, stitches=chart.width, width=amount(wide))
         if not leaves(reach, made.centre, heights, told, words, made.origin.span, outline, place):
             return False
     return True

@@ -6,11 +6,12 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from walewright.design.cloth import Cloth
-from walewright.design.findings import amount
 from walewright.design.model import PerSize, Rate
 from walewright.design.outline import SIDES, Side
 from walewright.design.places import POSITIVE, Place
 from walewright.design.rates import far
+from walewright.design.units import written
+from walewright.report.said import Said, said
 from walewright.source import syntax
 
 MOST_STEPS = 200
@@ -36,7 +37,7 @@ class Move:
         return replace(self, least=_sum(side.least, self.by[0]), farthest=_sum(side.most, self.by[1]))
 
 
-def move(node: syntax.Edge, come: int, to: int, now: Mapping[str, Side], cloth: Cloth, what: str) -> Move | None:
+def move(node: syntax.Edge, come: int, to: int, now: Mapping[str, Side], cloth: Cloth, what: Said) -> Move | None:
     """The move of each edge of the statement from level `come` to level `to`; None when told why there is none."""
     place = cloth.at(to)
     here = now[SIDES[0] if node.which == "both" else node.which]
@@ -45,25 +46,25 @@ def move(node: syntax.Edge, come: int, to: int, now: Mapping[str, Side], cloth: 
         return _moved(here, still, None)
     times = node.times if node.path == "steps" and node.times is not None else 1
     if times < 1:
-        place.findings.report("not-positive/edge-steps-needs", (node.span, "steps"), times=times)
+        place.findings.report("not-positive/edge-steps", (node.span, "steps"), times=times)
         return None
     if times > MOST_STEPS:
-        place.findings.report("absurd-count/edge-steps-most", (node.span, "steps"), MOST_STEPS=MOST_STEPS, times=times)
+        place.findings.report("absurd-count/edge-steps", (node.span, "steps"), most=MOST_STEPS, times=times)
         return None
     if node.by is not None:
-        by = place.across(node.by, f"the edge of {what}")
+        by = place.across(node.by, said("edge-of", of=what))
         return _moved(here, tuple(b * times for b in by), None) if by is not None else None
     if node.width is None:
-        place.findings.report("missing-part/does-say-how-2", (node.span, "width"), path=node.path, to_level=node.to_level)
+        place.findings.report("missing-part/how-far", (node.span, "neither"), path=node.path, to_level=node.to_level)
         return None
     if node.which != "both":
-        place.findings.report("width-of-one-edge", (node.span, "only-edge"), helps=("write-how-far",), which=node.which)
+        place.findings.report("width-of-one-edge", (node.span, "one-edge"), helps=("write-by",), side=node.which)
         return None
     return _to_width(node, node.width, now, place, what)
 
 
-def _to_width(node: syntax.Edge, wanted: syntax.Expr, now: Mapping[str, Side], place: Place, what: str) -> Move | None:
-    widths = width_range(wanted, node.width_most, f"the width of {what} at `{node.to_level}`", place)
+def _to_width(node: syntax.Edge, wanted: syntax.Expr, now: Mapping[str, Side], place: Place, what: Said) -> Move | None:
+    widths = width_range(wanted, node.width_most, said("width-at", of=what, level=node.to_level), place)
     if widths is None:
         return None
     width, most = widths
@@ -96,7 +97,7 @@ def rated(
 
 
 def width_range(
-    wanted: syntax.Expr, most: syntax.Expr | None, what: str, place: Place, least: float = POSITIVE
+    wanted: syntax.Expr, most: syntax.Expr | None, what: Said, place: Place, least: float = POSITIVE
 ) -> tuple[PerSize, PerSize | None] | None:
     """A width across, or the two ends of a free one."""
     low = place.across(wanted, what, least)
@@ -108,7 +109,7 @@ def width_range(
     return low, high
 
 
-def rises(low: PerSize, high: PerSize, most: syntax.Expr, what: str, place: Place) -> bool:
+def rises(low: PerSize, high: PerSize, most: syntax.Expr, what: Said, place: Place) -> bool:
     """Whether the second end of a range is above the first in every size; told where it is not."""
     sizes = place.scope.sizes
     falls = tuple(s for s, a, b in zip(sizes, low, high, strict=True) if b <= a + 1e-9)
@@ -116,7 +117,7 @@ def rises(low: PerSize, high: PerSize, most: syntax.Expr, what: str, place: Plac
         place.findings.report(
             "range-falls",
             (most.span, "from-to"),
-            helps=("write-lesser-number",),
+            helps=("lesser-first",),
             sizes=place.scope.only(falls),
             what=what,
             low=place.per_size(low),
@@ -142,7 +143,7 @@ ROWS_A_STEP = 2
 """Several stitches at once are cast off or on where the carriage is, which comes back every second row."""
 
 
-def other_ways(node: syntax.Edge, change: PerSize, rows: PerSize, gap: bool) -> tuple[str, ...]:
+def other_ways(node: syntax.Edge, change: PerSize, rows: PerSize, gap: bool) -> tuple[Said, ...]:
     """Proposals for an edge that moves by more stitches than a slope can: several stitches at once, or rows held in place of an
     edge. `change` in cm and `rows` are those of one edge; `gap`: it is the edge of a gap."""
     times = int(min(rows) // ROWS_A_STEP)
@@ -150,31 +151,28 @@ def other_ways(node: syntax.Edge, change: PerSize, rows: PerSize, gap: bool) -> 
         return ()
     each = tuple(c / times for c in change)
     alike = max(each) - min(each) < 1e-6
-    length = amount(each[0]) if alike else f"{'-' if each[0] < 0 else ''}L"
-    ways = [f"or move several stitches at a time: `steps {length} {times} times to {node.to_level}`"]
+    length = written(each[0], "cm") if alike else f"{'-' if each[0] < 0 else ''}L"
+    ways = [said("steps", length=length, times=times)]
     if not gap and max(change) < 0:
-        ways.append("or let the stitches stay and hold them in short rows: a `wedge`, and at the top `shoulders`")
+        ways.append(said("hold"))
     return tuple(ways)
 
 
 def tell_wrong_way(node: syntax.Edge, change: PerSize, gap: bool, sizes: tuple[str, ...], place: Place) -> None:
     """Reports an edge that casts stitches off and then moves to where it would have more of them; `change` in cm, outwards
     positive."""
-    helps = ["leave out what is cast off"]
+    helps = ["leave-out"]
     if node.by is not None:
-        helps.insert(
-            0, "write the move without its minus: a gap widens outwards" if gap else "write a minus before the move: it goes in"
-        )
+        helps.insert(0, "without-minus" if gap else "minus")
     elif node.width is not None:
-        helps.insert(0, "write a width above the one below" if gap else "write a width below the one that the edges come from")
-    moves = "narrows the gap" if gap else "moves out"
+        helps.insert(0, "wider" if gap else "narrower")
     place.findings.report(
-        "cast-off-too-wide/stitches-cast-off-2",
-        (node.span, "cast-off-then"),
-        notes=("edge",),
+        "cast-off-too-wide/wrong-way",
+        (node.span, "other-way"),
+        notes=("moves",),
         helps=tuple(helps),
         sizes=place.scope.only(sizes),
-        moves=moves,
+        gap=gap,
         to_level=node.to_level,
         change=place.per_size(tuple(abs(c) for c in change)),
     )

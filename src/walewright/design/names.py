@@ -8,6 +8,7 @@ from walewright.design.findings import Findings
 from walewright.design.model import EdgeName
 from walewright.design.slots import upper
 from walewright.report.model import Span
+from walewright.report.said import said
 from walewright.source import syntax
 
 Edges = Mapping[str, Mapping[str, str] | None]
@@ -116,5 +117,5 @@ def edges(refs: tuple[syntax.EdgeRef, ...], known: Edges, findings: Findings) ->
         if ref.edge in names:
             found.append(EdgeName(ref.piece, names[ref.edge]))
         else:
-            findings.unknown(f"edge of piece `{ref.piece}`", ref.edge, ref.span, names, code="no-such-edge")
+            findings.unknown(said("edge-of-piece", piece=ref.piece), ref.edge, ref.span, names, code="no-such-edge")
     return tuple(found) if len(found) == len(refs) else None

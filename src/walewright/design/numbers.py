@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 
 from walewright.design.findings import Findings
 from walewright.report.model import Span
+from walewright.report.said import Said, said
 from walewright.source import syntax
 
 MOST_SIZES = 60
@@ -13,19 +14,19 @@ MOST_LEVELS = 100
 """Of one piece."""
 
 MOST: Mapping[type[syntax.Node], tuple[str, int]] = {
-    syntax.Yarn: ("yarns", 60),
-    syntax.Fabric: ("fabrics", 60),
-    syntax.Chart: ("charts", 60),
-    syntax.Edging: ("edgings", 60),
-    syntax.Piece: ("pieces", 60),
-    syntax.Band: ("bands", 60),
-    syntax.Join: ("joins", 150),
-    syntax.Free: ("lines of free edges", 150),
-    syntax.Cord: ("cords", 20),
-    syntax.Finished: ("finished measurements", 100),
-    syntax.Through: ("passages", 50),
-    syntax.Lap: ("laps", 20),
-    syntax.Require: ("requirements", 200),
+    syntax.Yarn: ("yarn", 60),
+    syntax.Fabric: ("fabric", 60),
+    syntax.Chart: ("chart", 60),
+    syntax.Edging: ("edging", 60),
+    syntax.Piece: ("piece", 60),
+    syntax.Band: ("band", 60),
+    syntax.Join: ("join", 150),
+    syntax.Free: ("line of free edges", 150),
+    syntax.Cord: ("cord", 20),
+    syntax.Finished: ("finished measurement", 100),
+    syntax.Through: ("passage", 50),
+    syntax.Lap: ("lap", 20),
+    syntax.Require: ("requirement", 200),
 }
 """What stands at the left margin: how it is called, and how many there may be. A garment for a family has twenty pieces."""
 
@@ -38,21 +39,21 @@ def not_too_many(tree: syntax.Tree, findings: Findings) -> bool:
             sound = False
             findings.report(
                 "too-many",
-                (places[most], "too-many-here"),
-                helps=("write-second-source",),
-                places=len(places),
+                (places[most], "from-here"),
+                helps=("second-source",),
+                count=len(places),
                 what=what,
                 most=most,
             )
     return sound
 
 
-def _counted(tree: syntax.Tree) -> Iterator[tuple[str, Sequence[Span], int]]:
+def _counted(tree: syntax.Tree) -> Iterator[tuple[str | Said, Sequence[Span], int]]:
     for kind, (what, most) in MOST.items():
         yield what, [s.span for s in tree.statements if isinstance(s, kind)], most
     for statement in tree.statements:
         if isinstance(statement, syntax.Sizes):
-            yield "sizes", [statement.span] * len(statement.names), MOST_SIZES
+            yield "size", [statement.span] * len(statement.names), MOST_SIZES
         elif isinstance(statement, syntax.Piece):
             levels = [level.span for s in statement.body if isinstance(s, syntax.Levels) for level in s.levels]
-            yield f"levels in piece `{statement.name}`", levels, MOST_LEVELS
+            yield said("level-of", piece=statement.name), levels, MOST_LEVELS

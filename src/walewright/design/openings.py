@@ -13,23 +13,24 @@ from walewright.design.model import EdgeRun, Machine, Opening, Origin, PerSize, 
 from walewright.design.outline import NOTHING, Gap, Outline, Side, stretch
 from walewright.design.places import NOT_NEGATIVE, POSITIVE, Place, concerned
 from walewright.design.ways import shaping_way
+from walewright.report.said import Said, said
 from walewright.source import syntax
 
 FLAT_SHARE = {"round": 0.5, "v": 0.0, "square": 1.0}
 """How much of a neck's width is taken at once when the author does not say: a round neck takes about half
 (common practice), a V nothing, a square neck all of it."""
 PATHS = {"round": "curve", "v": "slope", "square": "straight"}
-TAKE_SOME = "leave that out, or let it begin some stitches wide"
+TAKE_SOME = said("leave-out-or-wider")
 TAKEN_KNOWN = ("waste", "cast-off")
 
 
 def neck(node: syntax.Neck, outline: Outline, cloth: Cloth, machine: Machine | None, odd: bool) -> Gap | None:
     """The neck of a piece, checked against the width and the height that the piece has. `odd`: the piece has a centre stitch."""
-    what = f"the neck of piece `{outline.piece}`"
+    what = said("neck-of", piece=outline.piece)
     place = cloth.at(len(outline.levels) - 1)
     findings = place.findings
-    width = place.across(node.width, f"the width of {what}", POSITIVE)
-    depth = place.up(node.depth, f"the depth of {what}", POSITIVE)
+    width = place.across(node.width, said("width-of", of=what), POSITIVE)
+    depth = place.up(node.depth, said("depth-of", of=what), POSITIVE)
     way = shaping_way(node.way, node.inset, node.span, machine, findings)
     if node.shape not in FLAT_SHARE:
         findings.unknown("neck shape", node.shape, node.span, FLAT_SHARE)
@@ -46,20 +47,20 @@ def neck(node: syntax.Neck, outline: Outline, cloth: Cloth, machine: Machine | N
             "neck-too-deep",
             (node.span, "deep"),
             (top.origin.span, "at"),
-            helps=("make-more-less",),
+            helps=("less",),
             sizes=place.scope.only(deep),
             what=what,
             depth=place.per_size(depth),
-            name=top.name,
+            top=top.name,
             height=place.per_size(top.height),
-            over=concerned(place.scope.sizes, over, deep),
+            by=concerned(place.scope.sizes, over, deep),
         )
         return None
     half = tuple((w - f) / 2 for w, f in zip(width, flat, strict=True))
     if not any(half):
-        findings.idle(node, "way", f"the edges of {what} go straight up, and nothing is shaped there", LEAVE_OUT)
+        findings.idle(node, "way", said("edges-straight-up", what=what), LEAVE_OUT)
     if not any(flat):
-        findings.idle(node, "taken", f"{what} parts at a point, and no stitches are taken off there", TAKE_SOME)
+        findings.idle(node, "taken", said("parts-at-point", what=what), TAKE_SOME)
     path = PATHS[node.shape] if any(half) else "straight"
     still = tuple(0.0 for _ in width)
     runs = (EdgeRun("", top.name, path, half, still, 0, way, origin),)
@@ -83,13 +84,13 @@ def neck(node: syntax.Neck, outline: Outline, cloth: Cloth, machine: Machine | N
     return gap if fits(gap, what, outline, place) else None
 
 
-def _flat(node: syntax.Neck, what: str, width: PerSize | None, place: Place, odd: bool) -> PerSize | None:
+def _flat(node: syntax.Neck, what: Said, width: PerSize | None, place: Place, odd: bool) -> PerSize | None:
     if node.flat is None and node.shape == "v" and odd:
         # The centre stitch stands at the point.
-        return width and place.across(syntax.Number(1, "stitch"), f"the point of {what}", NOT_NEGATIVE)
+        return width and place.across(syntax.Number(1, "stitch"), said("point-of", of=what), NOT_NEGATIVE)
     if node.flat is None:
         return width and tuple(w * FLAT_SHARE[node.shape] for w in width)
-    flat = place.across(node.flat, f"the flat part of {what}", NOT_NEGATIVE)
+    flat = place.across(node.flat, said("flat-of", of=what), NOT_NEGATIVE)
     if flat is None or width is None:
         return None
     sizes = place.scope.sizes
@@ -118,15 +119,15 @@ def _taken(taken: str, node: syntax.Neck | syntax.Opening | syntax.Slot, finding
 
 def opening(node: syntax.Opening, outline: Outline, cloth: Cloth, machine: Machine | None) -> Gap | None:
     """A parting from level to level, with the edges of its gap; checked against the width that the piece has there."""
-    what = f"opening `{node.name}` of piece `{outline.piece}`"
+    what = said("opening-of", opening=node.name, piece=outline.piece)
     findings = cloth.place.findings
     if node.name in NAMED_ALWAYS and node.name != "neck":
         findings.report(
-            "reserved-name/every-piece-edge-2",
+            "reserved-name/opening",
             (node.span, "opening-called"),
-            notes=("kept-names",),
+            notes=("kept",),
             name=node.name,
-            NAMED_ALWAYS=tuple(NAMED_ALWAYS),
+            kept=NAMED_ALWAYS,
         )
         return None
     between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
@@ -134,15 +135,15 @@ def opening(node: syntax.Opening, outline: Outline, cloth: Cloth, machine: Machi
         return None
     low, high = between
     place = cloth.at(low)
-    width = place.across(node.width, f"the width of {what} at its parting", NOT_NEGATIVE)
-    centre = offset(node.offset, f"the middle of {what}", place)
+    width = place.across(node.width, said("width-at-parting", of=what), NOT_NEGATIVE)
+    centre = offset(node.offset, said("middle-of", of=what), place)
     if width is None or centre is None:
         return None
     if low == 0:
-        findings.report("opening-at-start", (node.span, "from"), helps=("give-level-own",), what=what, from_level=node.from_level)
+        findings.report("opening-at-start", (node.span, "from"), helps=("own-level",), what=what, from_level=node.from_level)
         return None
     if not any(width):
-        findings.idle(node, "taken", f"{what} begins as a slit, and no stitches are taken off there", TAKE_SOME)
+        findings.idle(node, "taken", said("begins-as-slit", what=what), TAKE_SOME)
     path = f"piece {outline.piece} / {node.name}"
     origin = Origin(path, node.span)
     on = Tracing(outline.piece, what, path, outline.levels, cloth, machine, low, high, gap=True)
@@ -171,14 +172,14 @@ def opening(node: syntax.Opening, outline: Outline, cloth: Cloth, machine: Machi
     return gap if fits(gap, what, outline, place) else None
 
 
-def offset(wanted: syntax.Expr | None, what: str, place: Place) -> PerSize | None:
+def offset(wanted: syntax.Expr | None, what: Said, place: Place) -> PerSize | None:
     """How far right of the centre line, in cm; 0 where nothing is said."""
     if wanted is None:
         return tuple(0.0 for _ in place.scope.sizes)
     return place.across(wanted, what)
 
 
-def _stays_open(edges: dict[str, Side], what: str, on: Tracing, node: syntax.Opening) -> bool:
+def _stays_open(edges: dict[str, Side], what: Said, on: Tracing, node: syntax.Opening) -> bool:
     """Whether the gap's edges do not cross."""
     place = on.cloth.place
     for level in range(on.first, on.last + 1):
@@ -188,13 +189,13 @@ def _stays_open(edges: dict[str, Side], what: str, on: Tracing, node: syntax.Ope
         if crossed:
             short = tuple(-(a + b) for a, b in zip(left, right, strict=True))
             place.findings.report(
-                "no-width-left",
+                "no-width-left/opening",
                 (node.span, "wide"),
-                helps=("bring-edges-less",),
+                helps=("less",),
                 sizes=place.scope.only(crossed),
                 what=what,
-                name=at.name,
-                zip=place.per_size(tuple(a + b for a, b in zip(left, right, strict=True))),
+                level=at.name,
+                width=place.per_size(tuple(a + b for a, b in zip(left, right, strict=True))),
                 short=concerned(on.sizes, short, crossed),
             )
             return False
@@ -213,18 +214,18 @@ def apart(gaps: Sequence[Gap], outline: Outline, place: Place) -> bool:
                 over = tuple(min(a, b) - max(c, d) for a, b, c, d in zip(one.high, other.high, one.low, other.low, strict=True))
                 place.findings.report(
                     "openings-overlap",
-                    (one.opening.origin.span, "from-to"),
-                    (other.opening.origin.span, "from-to-2"),
-                    helps=("let-end-before",),
+                    (one.opening.origin.span, "one"),
+                    (other.opening.origin.span, "other"),
+                    helps=("end-before",),
                     sizes=place.scope.only(both),
-                    name=one.opening.name,
-                    name_2=other.opening.name,
+                    one=one.opening.name,
+                    other=other.opening.name,
                     piece=outline.piece,
-                    low=place.per_size(one.low),
-                    high=place.per_size(one.high),
-                    low_2=place.per_size(other.low),
-                    high_2=place.per_size(other.high),
-                    over=concerned(sizes, over, both),
+                    one_low=place.per_size(one.low),
+                    one_high=place.per_size(one.high),
+                    other_low=place.per_size(other.low),
+                    other_high=place.per_size(other.high),
+                    shared=concerned(sizes, over, both),
                 )
                 return False
             lower, upper = (one, other) if one.low < other.low else (other, one)
@@ -241,12 +242,12 @@ def _whole_rows_between(lower: Gap, upper: Gap, outline: Outline, place: Place) 
             "openings-touch",
             (upper.opening.origin.span, "from"),
             (lower.opening.origin.span, "to"),
-            notes=("rows-over-whole",),
-            helps=("let-begin-level",),
+            notes=("whole-rows",),
+            helps=("own-level",),
             sizes=place.scope.only(touch),
-            name=upper.opening.name,
+            upper=upper.opening.name,
             piece=outline.piece,
-            name_2=lower.opening.name,
+            lower=lower.opening.name,
             low=place.per_size(upper.low),
             high=place.per_size(lower.high),
         )

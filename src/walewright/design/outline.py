@@ -12,6 +12,7 @@ from itertools import pairwise
 from walewright.design.findings import Findings
 from walewright.design.model import EdgeRun, Level, Opening, PerSize
 from walewright.report.model import Span
+from walewright.report.said import Said, said
 
 SIDES = ("left", "right")
 NOTHING = 1e-6
@@ -126,12 +127,12 @@ def level_index(name: str, span: Span, piece: str, levels: tuple[Level, ...], fi
     names = [level.name for level in levels]
     if name in names:
         return names.index(name)
-    findings.unknown(f"level of piece `{piece}`", name, span, names)
+    findings.unknown(said("level-of", piece=piece), name, span, names)
     return None
 
 
 def stretch(
-    from_level: str, to_level: str, span: Span, what: str, piece: str, levels: tuple[Level, ...], findings: Findings
+    from_level: str, to_level: str, span: Span, what: Said, piece: str, levels: tuple[Level, ...], findings: Findings
 ) -> tuple[int, int] | None:
     """The indices of two levels, the second above the first; told when they are not so."""
     low = level_index(from_level, span, piece, levels, findings)
@@ -142,7 +143,7 @@ def stretch(
         findings.report(
             "stretch-falls",
             (span, "from-to"),
-            notes=("levels-piece-start",),
+            notes=("levels",),
             what=what,
             from_level=from_level,
             to_level=to_level,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 
-from walewright.design.changes import Changes, option, tell_malformed
+from walewright.design.changes import Changes, tell_malformed
 from walewright.design.findings import Findings
 from walewright.design.given import read_bed
 from walewright.design.machine import machine
@@ -31,5 +31,5 @@ def changed_bed(
     wanted = syntax.Machine(read.name, read.facts) if read.name else replace(node, body=(*facts, *read.facts))
     own = Findings()
     made = machine(wanted, profiles, own)
-    findings.tell_of(own, option("bed", ""))
+    findings.take(own, "bed", "")
     return made and replace(made, origin=Origin("bed", NOWHERE))

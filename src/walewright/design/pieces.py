@@ -10,7 +10,7 @@ from walewright.design.areas import Ground
 from walewright.design.charted import charted
 from walewright.design.cloth import Cloth
 from walewright.design.edges import Tracing, traced
-from walewright.design.findings import Findings
+from walewright.design.findings import Findings, amount
 from walewright.design.levels import levels, start
 from walewright.design.mirrors import put_mirror
 from walewright.design.model import Chart, EdgeName, Edging, Fabric, Level, Machine, Origin, PerSize, Piece
@@ -75,7 +75,7 @@ class _Block:
         return tuple(s for s in self.node.body if isinstance(s, kind))
 
     def one(self, what: str, kind: type[Kind]) -> Kind | None:
-        return self.room.findings.one(what, self.every(kind), f"piece `{self.node.name}`")
+        return self.room.findings.one(what, self.every(kind), said("piece", piece=self.node.name))
 
     def understood(self, kind: type[Kind], make: Callable[[Kind], Made | None]) -> tuple[Made, ...] | None:
         """All of a kind; None when one could not be understood."""
@@ -91,7 +91,7 @@ def _piece(node: syntax.Piece, nodes: Mapping[str, syntax.Piece], room: Workroom
     begin, stack, end = block.one("start", syntax.Start), block.one("levels", syntax.Levels), block.one("end", syntax.End)
     lacking = [w for w, s in (("start", begin), ("levels", stack), ("end", end)) if s is None]
     if lacking and not block.every(syntax.Broken):
-        findings.report("missing-part/piece", (node.span, "piece"), name=node.name, join=" and no ".join(lacking))
+        findings.report("missing-part/piece", (node.span, "here"), piece=node.name, lacking=tuple(lacking))
     _header(node, findings)
     named = told_apart(node, findings)
     heights = levels(stack, node.name, place) if stack else None
@@ -130,9 +130,9 @@ def _can_be_gathered(end: syntax.End, piece: Piece, findings: Findings) -> bool:
         "gathered-in-parts",
         (end.span, "gathered"),
         (parted.origin.span, "open"),
-        helps=("let-end-level",),
-        name=piece.name,
-        name_2=parted.name,
+        helps=("end-below",),
+        piece=piece.name,
+        opening=parted.name,
         top=top,
     )
     return False
@@ -144,12 +144,12 @@ def _header(node: syntax.Piece, findings: Findings) -> None:
         findings.unknown("purpose of a piece", node.purpose, node.span, PURPOSES_KNOWN[1:])
     if not 1 <= node.copies <= MOST_COPIES:
         findings.report(
-            "not-positive/piece-knitted-times" if node.copies < 1 else "absurd-count/piece-knitted-times",
+            "not-positive/copies" if node.copies < 1 else "absurd-count/copies",
             (node.span, "knit"),
             notes=("possible",),
-            name=node.name,
+            piece=node.name,
             copies=node.copies,
-            MOST_COPIES=MOST_COPIES,
+            most=MOST_COPIES,
         )
 
 
@@ -161,7 +161,7 @@ def _along(
         return ()
     found = edges(begin.along, room.edges, room.findings)
     if not begin.along:
-        room.findings.report("missing-part/start-piece-along", (begin.span, "edge"), name=node.name)
+        room.findings.report("missing-part/along", (begin.span, "none"), piece=node.name)
         return None
     before = list(nodes)[: list(nodes).index(node.name)]
     for ref in begin.along:
@@ -170,9 +170,9 @@ def _along(
                 "along-later-piece",
                 (ref.span, "along"),
                 (nodes[ref.piece].span, "piece"),
-                helps=(said("write-piece-before", piece=ref.piece, name=node.name),) if ref.piece != node.name else (),
-                name=node.name,
-                piece=ref.piece,
+                helps=("write-before",) if ref.piece != node.name else (),
+                piece=node.name,
+                model=ref.piece,
                 edge=ref.edge,
             )
             return None
@@ -183,7 +183,7 @@ def _outline(block: _Block, heights: tuple[Level, ...], width: tuple[PerSize, Pe
     """The outer edges, led from the start to the top, and wide enough at every level."""
     node = block.node
     path = f"piece {node.name}"
-    on = Tracing(node.name, f"piece `{node.name}`", path, heights, cloth, block.room.machine, 0, len(heights) - 1)
+    on = Tracing(node.name, said("piece", piece=node.name), path, heights, cloth, block.room.machine, 0, len(heights) - 1)
     statements = tuple(s for s in node.body if isinstance(s, syntax.Edge | syntax.Across))
     sides = traced(statements, width[0], width[1] or width[0], on, Origin(path, node.span))
     if sides is None:
@@ -199,17 +199,19 @@ def _wide_enough(outline: Outline, statements: tuple[syntax.Edge | syntax.Across
         none = tuple(s for s, w in zip(sizes, widths, strict=True) if w < 1e-6)
         vast = tuple(s for s, w in zip(sizes, widths, strict=True) if w > LONGEST_CM)
         if none or vast:
-            code = "no-width-left" if none else "absurd-length"
-            says = "has no width left" if none else f"is more than {LONGEST_CM / 100:g} m wide"
             passed = {x.name for x in outline.levels[: index + 1]}
             below = [s for s in statements if isinstance(s, syntax.Edge) and s.to_level in passed]
             lacking = tuple(-w for w in widths)
-            place.findings.tell(
-                code,
-                f"piece `{outline.piece}` {says} at `{level.name}`",
-                ((below or statements)[-1].span if statements else block.node.span, place.per_size(widths)),
-                helps=(f"move the edges more than {concerned(sizes, lacking, none)} less in, between them",) if none else (),
+            place.findings.report(
+                "no-width-left/piece" if none else "absurd-length/piece",
+                ((below or statements)[-1].span if statements else block.node.span, "width"),
+                helps=("less-in",) if none else (),
                 sizes=place.scope.only(none or vast),
+                piece=outline.piece,
+                level=level.name,
+                width=place.per_size(widths),
+                lacking=concerned(sizes, lacking, none),
+                longest=amount(LONGEST_CM / 100, "m"),
             )
             return False
     return True

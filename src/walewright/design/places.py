@@ -22,7 +22,7 @@ class Place:
         self.fabric = fabric
         """None when it is not known; then a count has no length, and nothing more is said of it."""
 
-    def across(self, expression: syntax.Expr, what: str, least: float | None = None) -> PerSize | None:
+    def across(self, expression: syntax.Expr, what: Said, least: float | None = None) -> PerSize | None:
         """A length across the work: cm, or stitches of the fabric here."""
         value = self.scope.value(expression)
         if value is None:
@@ -34,7 +34,7 @@ class Place:
             return self._checked(_over(value, self.fabric.stitches_per_cm), what, least, value) if self.fabric else None
         return self._length(value, what, least, "stitches")
 
-    def up(self, expression: syntax.Expr, what: str, least: float | None = None) -> PerSize | None:
+    def up(self, expression: syntax.Expr, what: Said, least: float | None = None) -> PerSize | None:
         """A length up the work: cm, or rows of the fabric here."""
         value = self.scope.value(expression)
         if value is None:
@@ -46,35 +46,35 @@ class Place:
             return self._checked(_over(value, self.fabric.rows_per_cm), what, least, value) if self.fabric else None
         return self._length(value, what, least, "rows")
 
-    def _length(self, value: Value, what: str, least: float | None, count: str) -> PerSize | None:
+    def _length(self, value: Value, what: Said, least: float | None, count: str) -> PerSize | None:
         if not is_length(value, what, self.findings, count if self.fabric else ""):
             return None
         return self._checked(value.amounts, what, least, value)
 
-    def _checked(self, amounts: PerSize, what: str, least: float | None, value: Value) -> PerSize | None:
+    def _checked(self, amounts: PerSize, what: Said, least: float | None, value: Value) -> PerSize | None:
         """`least` None: any sign; 0: zero is allowed; above 0: it must be more than zero."""
         sizes = self.scope.sizes
         if least is not None:
             low = tuple(s for s, a in zip(sizes, amounts, strict=True) if a < 0 or (least > 0 and a <= 1e-9))
             if low:
                 self.findings.report(
-                    "not-positive/must",
+                    "not-positive/length",
                     (value.span, "amounts"),
                     sizes=self.scope.only(low),
                     what=what,
-                    if_least=least > 0,
+                    above=least > 0,
                     amounts=self.per_size(amounts),
                 )
                 return None
         high = tuple(s for s, a in zip(sizes, amounts, strict=True) if abs(a) > LONGEST_CM)
         if high:
             self.findings.report(
-                "absurd-length",
+                "absurd-length/value",
                 (value.span, "amounts"),
-                helps=("look-unit",),
+                helps=("look",),
                 sizes=self.scope.only(high),
                 what=what,
-                LONGEST_CM=amount(LONGEST_CM / 100, "m"),
+                longest=amount(LONGEST_CM / 100, "m"),
                 amounts=self.per_size(amounts),
             )
             return None
@@ -91,14 +91,14 @@ NOT_NEGATIVE = 0.0
 """For `least`: zero or more."""
 
 
-def is_length(value: Value, what: str | Said, findings: Findings, count: str = "") -> bool:
+def is_length(value: Value, what: Said, findings: Findings, count: str = "") -> bool:
     """Whether the value is in cm; reported when it is not. `count`: "stitches" or "rows" where those can be given too."""
     if value.dimension == LENGTH:
         return True
     if value.dimension == NUMBER:
-        findings.report("no-unit/length", (value.span, "bare"), helps=("count",) if count else ("length",), what=what, count=count)
+        findings.report("no-unit/length", (value.span, "bare"), helps=("or-count" if count else "length",), what=what, count=count)
     else:
-        findings.report("wrong-unit/length", (value.span, "kind"), what=what, kind_word=value.dimension.kind)
+        findings.report("wrong-unit/length", (value.span, "dimension"), what=what, dimension=value.dimension.kind)
     return False
 
 

@@ -6,6 +6,7 @@ from math import ceil, floor
 
 from walewright.design.cloth import Cloth
 from walewright.design.model import Machine, PerSize, Rate, Way
+from walewright.report.said import Said, said
 from walewright.source import syntax
 
 MOST_EVERY = 200
@@ -20,21 +21,21 @@ def rate_of(node: syntax.Edge, way: Way, cloth: Cloth, machine: Machine | None, 
     it moves outwards; `at_start`: no row is knitted below it."""
     findings, every, stitches = cloth.place.findings, node.every or 0, _stitches(node)
     if not 1 <= every <= MOST_EVERY:
-        code = "not-positive" if every < 1 else "absurd-count"
-        findings.tell(code, f"an edge moves every row to every {MOST_EVERY} rows", (node.span, f"every {every} rows"))
+        kind = "not-positive/every" if every < 1 else "absurd-count/every"
+        findings.report(kind, (node.span, "every"), every=every, most=MOST_EVERY)
         return None
     if stitches == 0:
-        findings.report("not-positive/edge-moves-rate", (node.span, "stitch"))
+        findings.report("not-positive/rate", (node.span, "none"))
         return None
     inwards = isinstance(node.by, syntax.Negative) != gap
     # By more than two it is cast off, and `two at once` means nothing (`meanings`).
     if inwards and stitches < way.at_once:
         findings.report(
-            "rate-not-kept/edge-moves-time",
-            (node.span, "two-once"),
+            "rate-not-kept/two-at-once",
+            (node.span, "two"),
             helps=("write",),
             to_level=node.to_level,
-            count=_count(stitches),
+            stitches=stitches,
             every=2 * every,
         )
         return None
@@ -58,27 +59,19 @@ def _stitches(node: syntax.Edge) -> int:
     return round(number.value) if isinstance(number, syntax.Number) else 0
 
 
-def _count(stitches: int) -> str:
-    return "a stitch" if stitches == 1 else f"{stitches} stitches"
-
-
-def _rows(every: int) -> str:
-    return "row" if every == 1 else f"{every} rows"
-
-
 def _tell_odd(node: syntax.Edge, stitches: int, every: int, cloth: Cloth, machine: Machine | None) -> None:
-    what = "a simple increase is made" if stitches == 1 else f"{stitches} stitches at once are cast off or on"
-    helps = [f"write `every {every + 1} rows`"]
+    helps: list[str | Said] = ["even"]
     tools = sorted(machine.prongs) if machine is not None else []
     if stitches == 1 and tools:
-        helps.append(f"or write `fashioned {tools[0]} in` behind it")
+        helps.append(said("fashioned", prongs=tools[0]))
     cloth.place.findings.report(
-        "rate-not-kept/edge-cannot-move",
+        "rate-not-kept/increase-at-carriage" if stitches == 1 else "rate-not-kept/several-at-carriage",
         (node.span, "every"),
-        helps=tuple(helps),
+        helps=helps,
         to_level=node.to_level,
-        rows=_rows(every),
-        what=what,
+        rows=every,
+        even=every + 1,
+        stitches=stitches,
     )
 
 
@@ -91,15 +84,15 @@ def rows_enough(node: syntax.Edge, rate: Rate, come: int, to: int, cloth: Cloth)
     if few:
         low = cloth.levels[come].name
         cloth.place.findings.report(
-            "rate-not-kept/fewer-rows-edge",
-            (node.span, "every-rows"),
-            notes=("rows",),
-            helps=("lead-edge-straight", "write-fewer-rows"),
+            "rate-not-kept/too-few-rows",
+            (node.span, "every"),
+            notes=("there",),
+            helps=("straight", "fewer"),
             sizes=cloth.place.scope.only(few),
             low=low,
             to_level=node.to_level,
-            rows=rate.rows,
-            rows_2=cloth.at(to).per_size(rows, "rows"),
+            every=rate.rows,
+            rows=cloth.at(to).per_size(rows, "there"),
         )
     return not few
 

@@ -14,7 +14,7 @@ import math
 from collections.abc import Iterable, Mapping
 from dataclasses import replace
 
-from walewright.design.changes import Changes, by_own_name, option, tell_malformed
+from walewright.design.changes import Changes, by_own_name, tell_malformed
 from walewright.design.findings import Findings, amount
 from walewright.design.given import Ball, Counts, read_dial, read_swatch, read_tension, read_yarn
 from walewright.design.materials import FEWEST_PER_CM, MOST_PER_CM, block, yarn
@@ -43,7 +43,7 @@ def changed_yarns(
             continue
         own = Findings()
         made = yarn(_with_ball(written[name], ball), own)
-        findings.tell_of(own, option("yarn", typed))
+        findings.take(own, "yarn", typed)
         result[name] = made and replace(made, origin=Origin(f"own yarn {name}", NOWHERE))
     return result
 
@@ -64,20 +64,18 @@ def changed_fabrics(
     knitter's of each name; `used` are the fabrics that something is made of."""
     known: dict[str, tuple[str, ...]] = dict.fromkeys(fabrics, ())
     result = dict(fabrics)
-    own: dict[str, str] = {}
+    own: dict[str, tuple[str, str]] = {}
     tensions = by_own_name("tension", changes.tensions, known, "fabric", findings)
     swatches = by_own_name("swatch", changes.swatches, known, "fabric", findings)
     for name in [n for n in tensions if n in swatches]:
-        findings.report(
-            "given-twice/given-tension-swatch", helps=("leave-them-out",), name=name, option=option("swatch", swatches[name][0])
-        )
+        findings.report("given-twice/tension-and-swatch", helps=("leave-one",), given=("swatch", swatches[name][0]), name=name)
     for kind, found in (("tension", tensions), ("swatch", swatches)):
         for name, (typed, text) in found.items():
             fabric = fabrics[name]
             read = _of_tension(fabric, typed, text, findings) if kind == "tension" else _of_swatch(fabric, typed, text, findings)
             if read is not None:
                 result[name] = _in_yarn(read, yarns, swatch_weighed=kind == "swatch" and read.swatch_grams > 0)
-                own[name] = option(kind, typed)
+                own[name] = (kind, typed)
     for name, fabric in fabrics.items():
         if fabric is not None and name not in own:
             result[name] = _in_yarn(_reckoned(fabric, fabrics, result, own, yarns), yarns, swatch_weighed=False)
@@ -110,16 +108,15 @@ def _of_tension(fabric: Fabric | None, typed: str, text: str, findings: Findings
         return None
     for number, unit in ((counts.stitches, "stitches"), (counts.rows, "rows")):
         if not FEWEST_PER_CM <= number / SWATCH_CM <= MOST_PER_CM:
-            least, most = amount(FEWEST_PER_CM * SWATCH_CM, ""), amount(MOST_PER_CM * SWATCH_CM, unit)
             findings.report(
-                "bad-tension",
-                notes=("bed-knits-cm",),
-                helps=("look-number-both",),
-                number=amount(number, unit),
-                SWATCH_CM=SWATCH_CM,
-                option=option("tension", typed),
-                least=least,
-                most=most,
+                "bad-tension/out-of-range",
+                notes=("possible",),
+                helps=("look",),
+                given=("tension", typed),
+                count=amount(number, unit),
+                width=amount(SWATCH_CM),
+                least=amount(FEWEST_PER_CM * SWATCH_CM, ""),
+                most=amount(MOST_PER_CM * SWATCH_CM, unit),
             )
             return None
     return fabric and _at(fabric, counts, basis="given, not weighed" if fabric.swatch_grams else "given")
@@ -150,8 +147,8 @@ def _of_swatch(fabric: Fabric | None, typed: str, text: str, findings: Findings)
         tell_malformed("swatch", typed, text, findings)
         return None
     own = Findings()
-    found = block(node, f"fabric `{fabric.name if fabric else typed}`", own)
-    findings.tell_of(own, option("swatch", typed))
+    found = block(node, said("fabric", fabric=fabric.name if fabric else typed), own)
+    findings.take(own, "swatch", typed)
     if found is None or fabric is None:
         return None
     counts = Counts(found.stitches / found.width * SWATCH_CM, found.rows / found.height * SWATCH_CM)
@@ -218,7 +215,7 @@ def _same_yarn(one: Fabric | None, other: Fabric, yarns: Mapping[str, tuple[Yarn
 
 def _tell_left(
     now: Mapping[str, Fabric | None],
-    own: Mapping[str, str],
+    own: Mapping[str, tuple[str, str]],
     yarns: Mapping[str, tuple[Yarn | None, Yarn | None]],
     changes: Changes,
     used: frozenset[str],
@@ -229,20 +226,28 @@ def _tell_left(
     other_yarn = [f for f in left if (pair := yarns.get(f.yarn)) and pair[0] != pair[1] and _thicker(*pair)]
     for fabric in other_yarn:
         typed = next((t for t in changes.yarns if t == fabric.yarn), next(iter(changes.yarns), ""))
-        findings.report("tension-not-yours/keeps-tension-source", notes=("source-s-cm",), helps=("knit-swatch-give",), severity=Severity.WARNING, name=fabric.name, option=option('yarn', typed), stitches_per_cm=amount(fabric.stitches_per_cm * 10, 'stitches'), rows_per_cm=amount(fabric.rows_per_cm * 10, 'rows'))  # fmt: skip
+        findings.report(
+            "tension-not-yours/other-yarn",
+            notes=("measured-in",),
+            helps=("swatch",),
+            severity=Severity.WARNING,
+            given=("yarn", typed),
+            fabric=fabric.name,
+            stitches=amount(fabric.stitches_per_cm * 10, "stitches"),
+            rows=amount(fabric.rows_per_cm * 10, "rows"),
+        )
     rest = [f for f in left if f not in other_yarn]
     if own and rest:
         first, came_by = next(iter(own.items()))
-        listed = ", ".join(f"`{f.name}`" for f in rest)
         findings.report(
-            "tension-not-yours/keep-tension-source",
-            notes=tuple(said("another-yarn-cannot", name=f.name, yarn=f.yarn, first=first) for f in rest),
-            helps=tuple(said("knit-swatch-give", name=f.name) for f in rest),
+            "tension-not-yours/beside-own",
+            notes=tuple(said("not-reckoned", fabric=f.name, yarn=f.yarn) for f in rest),
+            helps=tuple(said("swatch", fabric=f.name) for f in rest),
             severity=Severity.WARNING,
-            listed=listed,
-            if_rest=len(rest) == 1,
-            first=first,
-            came_by=came_by,
+            given=came_by,
+            fabrics=tuple(f.name for f in rest),
+            single=len(rest) == 1,
+            own=first,
         )
 
 

@@ -8,6 +8,7 @@ from walewright.design.findings import Findings, amount
 from walewright.design.model import Measured, Origin, Requirement
 from walewright.design.units import LENGTH
 from walewright.design.values import Scope, words
+from walewright.report.said import said
 from walewright.source import syntax
 
 CLOSE = 1e-6
@@ -37,12 +38,14 @@ def requirement(
         (size, a, b) for size, a, b in zip(scope.sizes, left.amounts, right.amounts, strict=True) if not _holds(a, node.relation, b)
     ]
     if fails:
-        findings.tell(
-            "require-fails",
-            f"it is required that {text}, and it is not so" + (f": {node.because}" if node.because else ""),
-            (node.span, f"fails in {', '.join(size for size, _, _ in fails)}"),
-            notes=tuple(f"{size}: {amount(a, unit)} against {amount(b, unit)}" for size, a, b in fails),
+        findings.report(
+            "require-fails/because" if node.because else "require-fails/bare",
+            (node.span, "fails"),
+            notes=tuple(said("against", size=size, left=amount(a, unit), right=amount(b, unit)) for size, a, b in fails),
             sizes=scope.only(tuple(size for size, _, _ in fails)),
+            requirement=text,
+            because=node.because or "",
+            failing=tuple(size for size, _, _ in fails),
         )
     return Requirement(left.amounts, node.relation, right.amounts, text, node.because or "", Origin(f"require {text}", node.span))
 
@@ -60,7 +63,7 @@ def _later(node: syntax.Require, left: str, measured: Measured, scope: Scope, fi
     if right is None:
         return None
     if right.dimension != LENGTH:
-        findings.report("wrong-unit/length-2", (right.span, "sort"), left=left, sort=right.dimension.kind)
+        findings.report("wrong-unit/compared", (right.span, "dimension"), measured=left, dimension=right.dimension.kind)
         return None
     text = f"{left} {node.relation} {words(node.right)}"
     return Requirement((), node.relation, right.amounts, text, node.because or "", Origin(f"require {text}", node.span), measured)

@@ -10,17 +10,21 @@ from walewright.design.findings import Findings
 from walewright.design.model import Piece
 from walewright.design.outline import NOTHING, Outline
 from walewright.design.places import Place
+from walewright.design.wedges import wedge_words
 from walewright.report.model import Span
+from walewright.report.said import Said, said
 
 
 @dataclass(frozen=True, slots=True)
 class Rows:
     """Something that stands at a row (`low` == `high`, level indices) or goes over a stretch of them."""
 
-    what: str
+    what: Said
     low: int
     high: int
     span: Span
+    over_all: bool = False
+    """Whether it is a fabric over the whole width, which rows that are repeated may lie in."""
 
 
 def one_thing_at_a_time(piece: Piece, outline: Outline, place: Place) -> bool:
@@ -28,17 +32,21 @@ def one_thing_at_a_time(piece: Piece, outline: Outline, place: Place) -> bool:
     findings = place.findings
     numbers = {level.name: number for number, level in enumerate(piece.levels)}
 
-    def rows(what: str, low: str, high: str, span: Span) -> Rows:
-        return Rows(what, numbers[low], numbers[high], span)
+    def rows(what: Said, low: str, high: str, span: Span, over_all: bool = False) -> Rows:
+        return Rows(what, numbers[low], numbers[high], span, over_all)
 
     top = piece.levels[-1].name
-    wedges = [rows(f"the {w.name}", w.from_level, w.to_level or top, w.origin.span) for w in piece.wedges]
-    whole = [rows(f"fabric `{z.fabric}`", z.from_level, z.to_level, z.origin.span) for z in piece.zones if z.width is None]
-    panels = [rows(f"the panel of `{z.fabric}`", z.from_level, z.to_level, z.origin.span) for z in piece.zones if z.width]
-    repeats = [rows("the repeat", r.from_level, r.to_level, r.origin.span) for r in piece.repeats]
-    slots = [rows(f"slot `{s.name}`", s.level, s.level, s.origin.span) for s in piece.slots]
-    holes = [rows("the row of buttonholes", b.from_level, b.to_level, b.origin.span) for b in piece.buttonholes]
-    spread = [rows("the change across", run.to_level, run.to_level, run.origin.span) for run in piece.left if run.path == "across"]
+    wedges = [rows(wedge_words(w), w.from_level, w.to_level or top, w.origin.span) for w in piece.wedges]
+    whole = [
+        rows(said("fabric", fabric=z.fabric), z.from_level, z.to_level, z.origin.span, True) for z in piece.zones if z.width is None
+    ]
+    panels = [rows(said("panel", fabric=z.fabric), z.from_level, z.to_level, z.origin.span) for z in piece.zones if z.width]
+    repeats = [rows(said("the-repeat"), r.from_level, r.to_level, r.origin.span) for r in piece.repeats]
+    slots = [rows(said("slot", slot=s.name), s.level, s.level, s.origin.span) for s in piece.slots]
+    holes = [rows(said("row-of-buttonholes"), b.from_level, b.to_level, b.origin.span) for b in piece.buttonholes]
+    spread = [
+        rows(said("change-across"), run.to_level, run.to_level, run.origin.span) for run in piece.left if run.path == "across"
+    ]
     name = piece.name
     return (
         share_no_rows(whole, name, findings)
@@ -64,7 +72,7 @@ def share_no_rows(stretches: Sequence[Rows], piece: str, findings: Findings) -> 
     """Whether stretches of a kind have no row in common; told where they have."""
     for one, other in combinations(stretches, 2):
         if one.low < other.high and other.low < one.high:
-            _tell_overlap(one, other, piece, "let one end before the other begins", findings)
+            _tell_overlap(one, other, piece, "end-before", findings)
             return False
     return True
 
@@ -75,25 +83,22 @@ def whole_in_repeats(repeats: Sequence[Rows], others: Sequence[Rows], piece: str
         for other in others:
             shares = other.low < rows.high and rows.low < other.high
             inside = rows.low <= other.low and other.high <= rows.high
-            around = other.low <= rows.low and rows.high <= other.high and other.what.startswith("fabric")
+            around = other.low <= rows.low and rows.high <= other.high and other.over_all
             if shares and not inside and not around:
-                _tell_overlap(
-                    rows, other, piece, "let it begin and end within the rows that are repeated, or outside them", findings
-                )
+                _tell_overlap(rows, other, piece, "within-or-outside", findings)
                 return False
     return True
 
 
 def _tell_overlap(one: Rows, other: Rows, piece: str, proposal: str, findings: Findings) -> None:
     findings.report(
-        "stretches-overlap/piece-share-rows",
-        (other.span, "what-2"),
-        (one.span, "what"),
-        helps=("proposal",),
-        what=one.what,
-        what_2=other.what,
+        "stretches-overlap/two-things",
+        (other.span, "other"),
+        (one.span, "one"),
+        helps=(proposal,),
+        one=one.what,
+        other=other.what,
         piece=piece,
-        proposal=proposal,
     )
 
 
@@ -108,9 +113,9 @@ def whole_width(points: Sequence[Rows], outline: Outline, findings: Findings, pl
         if gap is not None:
             findings.report(
                 "while-parted",
-                (point.span, "what"),
+                (point.span, "this"),
                 (gap.opening.origin.span, "open"),
-                helps=("let-done-before",),
+                helps=("before-or-after",),
                 sizes=place.scope.only(parted),
                 what=point.what,
                 piece=outline.piece,
@@ -127,10 +132,10 @@ def nothing_held(points: Sequence[Rows], wedges: Sequence[Rows], piece: str, fin
         held = next((w for w in wedges if w.low < point.low < w.high), None)
         if held is not None:
             findings.report(
-                "while-held/piece-rows-stitches",
-                (point.span, "what"),
-                (held.span, "held-here"),
-                helps=("let-done-before",),
+                "while-held/whole-width",
+                (point.span, "this"),
+                (held.span, "held"),
+                helps=("before-or-after",),
                 what=point.what,
                 piece=piece,
             )
@@ -147,18 +152,18 @@ def parted_with_nothing_held(piece: Piece, outline: Outline, place: Place) -> bo
             continue
         low, high = heights[wedge.from_level], heights[wedge.to_level]
         for gap in outline.gaps:
-            for word, at in (("parts", gap.low), ("rejoins", gap.high)):
+            for rejoins, at in ((False, gap.low), (True, gap.high)):
                 over = tuple(s for s, a, h, b in zip(sizes, low, at, high, strict=True) if a + NOTHING < h < b - NOTHING)
                 if over:
                     place.findings.report(
-                        "while-held/piece-rows-stitches-2",
+                        "while-held/parting",
                         (gap.opening.origin.span, "at"),
-                        (wedge.origin.span, "held-here"),
-                        helps=("let-wedge-end",),
+                        (wedge.origin.span, "held"),
+                        helps=("end-or-begin",),
                         sizes=place.scope.only(over),
-                        name=piece.name,
-                        word=word,
-                        name_2=gap.opening.name,
+                        piece=piece.name,
+                        rejoins=rejoins,
+                        opening=gap.opening.name,
                         at=place.per_size(at),
                     )
                     return False
@@ -172,9 +177,9 @@ def not_repeated(points: Sequence[Rows], repeats: Sequence[Rows], piece: str, fi
         if rows is not None:
             findings.report(
                 "in-repeat",
-                (point.span, "what"),
-                (rows.span, "repeated-here"),
-                helps=("let-done-before",),
+                (point.span, "this"),
+                (rows.span, "repeated"),
+                helps=("before-or-after",),
                 what=point.what,
                 piece=piece,
             )

@@ -16,6 +16,7 @@ from walewright.design.findings import Findings, Used
 from walewright.design.shape_extents import extents
 from walewright.design.values import HIDDEN
 from walewright.report.model import Span
+from walewright.report.said import said
 from walewright.source import syntax
 
 DEEPEST = 20
@@ -41,6 +42,8 @@ NAMES: Mapping[type, tuple[str, ...]] = {
     syntax.Shoulders: ("from_level",),
 }
 """Fields that hold a name of something, by kind of statement."""
+FIELD_KINDS = {"to_level": "level", "from_level": "level", "called": "edge", "name": "name of something"}
+"""What a field names, where it is not called so itself."""
 
 OF_A_PIECE = (
     *(k for k in NAMES if k not in (syntax.LevelDef, syntax.EdgeRef)),
@@ -84,7 +87,7 @@ def _sound(shape: syntax.Shape, findings: Findings) -> None:
     findings.once("value", (*named, *lets))
     for statement in shape.body:
         if not isinstance(statement, (*OF_A_PIECE, syntax.Let, syntax.Broken)):
-            findings.report("impossible-statement/statement-cannot-stand", (statement.span, "shape"))
+            findings.report("impossible-statement/in-shape", (statement.span, "shape"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -141,14 +144,10 @@ class _Expander:
         if extent.closed_by is not None:
             if extent.ring not in self.rings:
                 self.rings.add(extent.ring)
-                ring = " uses ".join(f"`{n}`" for n in extent.ring)
-                again = f"uses `{extent.closed_by.name}` again"
-                self.findings.report("shape-ring", (extent.closed_by.span, "again"), ring=ring, again=again)
+                self.findings.report("shape-ring", (extent.closed_by.span, "again"), ring=extent.ring, again=extent.closed_by.name)
             return False
         if extent.deep > DEEPEST:
-            self.findings.report(
-                "shape-too-large/shapes-used-within", (use.span, "goes-deep"), DEEPEST=DEEPEST, name=use.name, deep=extent.deep
-            )
+            self.findings.report("shape-too-large/deep", (use.span, "deep"), deepest=DEEPEST, used=use.name, deep=extent.deep)
             return False
         return True
 
@@ -156,20 +155,20 @@ class _Expander:
         most = max(uses, key=self._lines)
         if lines > MOST_STATEMENTS:
             self.findings.report(
-                "shape-too-large/shapes-give-piece",
+                "shape-too-large/piece",
                 (most.span, "comes"),
-                helps=("let-shapes-use",),
+                helps=("fewer",),
                 lines=lines,
-                MOST_STATEMENTS=MOST_STATEMENTS,
-                name=most.name,
-                lines_2=self._lines(most),
+                most=MOST_STATEMENTS,
+                used=most.name,
+                own_lines=self._lines(most),
             )
         else:
             self.findings.report(
-                "shape-too-large/shapes-give-pieces",
-                (most.span, "more-shapes-piece"),
-                helps=("write-fewer-pieces",),
-                MOST_IN_ALL=MOST_IN_ALL,
+                "shape-too-large/source",
+                (most.span, "more"),
+                helps=("fewer",),
+                most=MOST_IN_ALL,
                 lines=lines,
             )
 
@@ -197,22 +196,21 @@ class _Expander:
 
     def _values(self, use: syntax.Use, shape: syntax.Shape, at: Span) -> _Values | None:
         given = dict(use.arguments)
-        said = [name for name, _ in use.arguments]
-        self.findings.once(f"value of `{use.name}`", ((name, use.span) for name in said))
-        sound = len(given) == len(said)
+        named = [name for name, _ in use.arguments]
+        self.findings.once(said("value-given", shape=use.name), ((name, use.span) for name in named))
+        sound = len(given) == len(named)
         for name in given:
             if name not in shape.parameters:
-                self.findings.unknown(f"value of shape `{use.name}`", name, use.span, shape.parameters, code="unknown-argument")
+                self.findings.unknown(said("value-of", shape=use.name), name, use.span, shape.parameters, code="unknown-argument")
                 sound = False
         missing = [p for p in shape.parameters if p not in given]
         if missing:
             self.findings.report(
                 "missing-argument",
-                (use.span, "no"),
+                (use.span, "lacking"),
                 (shape.span, "shape"),
-                name=use.name,
-                missing=tuple(f"`{p}`" for p in missing),
-                join=" and no ".join(missing),
+                used=use.name,
+                missing=tuple(missing),
             )
         if missing or not sound:
             return None
@@ -264,13 +262,12 @@ class _Expander:
         if given.span not in self.misnamed:
             self.misnamed.add(given.span)
             self.findings.lose(parameter)
-            what = field.removeprefix("to_").removeprefix("from_").replace("called", "edge").replace("name", "name of something")
             self.findings.report(
                 "name-expected",
                 (given.span, "quantity"),
-                (node.span, "names-here"),
+                (node.span, "named"),
                 parameter=parameter,
                 shape=values.shape,
-                what=what,
+                what=FIELD_KINDS.get(field, field),
             )
         return parameter

@@ -9,10 +9,10 @@ from walewright.design.findings import Findings, amount, near_help
 from walewright.design.model import Measurement, Origin
 from walewright.design.places import per_size
 from walewright.design.tables import Published, Shipped, SizeTable, size_table
-from walewright.design.units import LENGTH, NUMBER
+from walewright.design.units import LENGTH, NUMBER, written
 from walewright.design.values import Value, literal, measured
 from walewright.report.model import Severity, Span
-from walewright.report.said import said
+from walewright.report.said import BySize, said
 from walewright.source import syntax
 
 LARGEST_CM = 400.0
@@ -60,21 +60,19 @@ class _Reader:
     def _written(self, row: syntax.SizeRow) -> Measurement | None:
         have, want = len(row.values), len(self.node.names)
         if have != want:
-            lacking = ", ".join(self.node.names[have:])
             self.findings.report(
                 "ragged-row",
-                (row.span, "count-3"),
-                (self.node.span, "count-4"),
-                notes=(said("value", lacking=lacking),) if lacking else (),
-                name=row.name,
-                count=_count(have, "value"),
-                count_2=_count(want, "size"),
-                count_3=_count(have, "value"),
-                count_4=_count(want, "size"),
+                (row.span, "values"),
+                (self.node.span, "sizes"),
+                notes=("lacking",) if have < want else (),
+                row=row.name,
+                values=have,
+                wanted=want,
+                lacking=self.node.names[have:],
             )
             return None
         if row.unit is None:
-            self.findings.report("no-unit/unit", (row.span, "bare-numbers"), helps=("end-row-cm",), name=row.name)
+            self.findings.report("no-unit/row", (row.span, "bare"), helps=("cm",), row=row.name)
             return None
         indices = [self.node.names.index(s) for s in self.chosen]
         values: list[float] = []
@@ -84,8 +82,8 @@ class _Reader:
                 return None
             value, dimension = read
             if dimension != LENGTH:
-                what = "a percentage" if dimension == NUMBER else dimension.kind
-                self.findings.report("wrong-unit/must-length", (row.span, "what"), name=row.name, what=what)
+                kind = said("percentage") if dimension == NUMBER else dimension.kind
+                self.findings.report("wrong-unit/row", (row.span, "dimension"), row=row.name, dimension=kind)
                 return None
             values.append(value)
         return self._sound(row, tuple(values), "")
@@ -102,7 +100,7 @@ class _Reader:
                 (row.span, "table"),
                 notes=("it-has",),
                 helps=near_help(measurement, table.measurements),
-                name=name,
+                table=name,
                 measurement=measurement,
                 measurements=tuple(table.measurements),
             )
@@ -115,14 +113,14 @@ class _Reader:
             self.findings.report(
                 "unknown-table-size",
                 (row.span, "table"),
-                (self.node.span, "sizes-pattern"),
+                (self.node.span, "sizes"),
                 notes=("it-has",),
-                helps=("give-them-here",),
+                helps=("own",),
                 sizes=absent if len(absent) < len(self.chosen) else (),
-                name=name,
+                table=name,
                 measurement=measurement,
                 absent=tuple(absent),
-                entries=tuple(entries),
+                known=tuple(entries),
                 with_own=_with_own(row, absent),
             )
             return None
@@ -132,13 +130,13 @@ class _Reader:
         if recalled:
             self.findings.report(
                 "table-from-memory",
-                (row.span, "seen-published-table"),
+                (row.span, "not-seen"),
                 notes=("memory",),
-                helps=("check-figures-write",),
+                helps=("check",),
                 severity=Severity.WARNING,
                 sizes=recalled if len(recalled) < len(self.chosen) else (),
                 measurement=measurement,
-                name=name,
+                table=name,
                 recalled=tuple(recalled),
             )
         values = tuple(own[s] if s in own else entries[s].middle_cm for s in self.chosen)
@@ -146,13 +144,13 @@ class _Reader:
 
     def _own(self, row: syntax.SizeRow) -> dict[str, float] | None:
         """The author's own figures for sizes of a row from a table, in cm; None when one of them cannot be used."""
-        self.findings.once(f"figure of `{row.name}`", ((o.size, o.span) for o in row.own))
+        self.findings.once(said("figure-of", row=row.name), ((o.size, o.span) for o in row.own))
         found: dict[str, float] = {}
         for figure in row.own:
             if figure.size not in self.node.names:
                 self.findings.unknown("size", figure.size, figure.span, self.node.names, code="unknown-size")
                 return None
-            value = measured(figure.value, LENGTH, f"`{row.name}` of {figure.size}", self.findings)
+            value = measured(figure.value, LENGTH, said("row-of-size", row=row.name, size=figure.size), self.findings)
             if value is None:
                 return None
             found.setdefault(figure.size, value)
@@ -164,17 +162,16 @@ class _Reader:
         if not doubtful:
             return
         sizes = tuple(e.size for e in doubtful)
-        figures = ", ".join(f"{e.size} {amount(e.middle_cm)}" for e in doubtful)
         self.findings.report(
             "table-slip",
-            (row.span, "used-here"),
-            notes=tuple(dict.fromkeys(f"{e.size}: {e.note}" for e in doubtful)),
-            helps=("give-your-own",),
+            (row.span, "here"),
+            notes=tuple(dict.fromkeys(said("doubt", size=e.size, note=e.note) for e in doubtful)),
+            helps=("own",),
             severity=Severity.WARNING,
             sizes=sizes if len(sizes) < len(self.chosen) else (),
             measurement=measurement,
-            name=table.name,
-            figures=figures,
+            table=table.name,
+            figures=BySize(sizes, tuple(e.middle_cm for e in doubtful)),
             with_own=_with_own(row, sizes),
         )
 
@@ -185,21 +182,21 @@ class _Reader:
         if below:
             self.findings.report(
                 "negative-measurement",
-                (row.span, "chosen"),
+                (row.span, "values"),
                 sizes=below if len(below) < len(values) else (),
-                name=row.name,
-                chosen=per_size(self.chosen, values),
+                row=row.name,
+                values=per_size(self.chosen, values),
             )
             return None
         if above:
             self.findings.report(
                 "absurd-measurement",
-                (row.span, "chosen"),
-                helps=("look-unit",),
+                (row.span, "values"),
+                helps=("look",),
                 sizes=above if len(above) < len(values) else (),
-                name=row.name,
-                LARGEST_CM=amount(LARGEST_CM),
-                chosen=per_size(self.chosen, values),
+                row=row.name,
+                longest=amount(LARGEST_CM),
+                values=per_size(self.chosen, values),
             )
             return None
         falls = [i for i in range(1, len(values)) if values[i] < values[i - 1]]
@@ -209,11 +206,11 @@ class _Reader:
                 "row-falls",
                 (row.span, "then"),
                 severity=Severity.WARNING,
-                name=row.name,
-                chosen=self.chosen[at - 1],
-                chosen_2=self.chosen[at],
-                values=amount(values[at - 1]),
-                values_2=amount(values[at]),
+                row=row.name,
+                one=self.chosen[at - 1],
+                next=self.chosen[at],
+                value=amount(values[at - 1]),
+                next_value=amount(values[at]),
             )
         known = self.shipped.described(published)
         origin = Origin(f"sizes / {row.name}", row.span)
@@ -229,9 +226,5 @@ def _credit(used: list[Published], own: tuple[str, ...]) -> str:
 
 def _with_own(row: syntax.SizeRow, sizes: tuple[str, ...]) -> str:
     """The row with a place for own figures."""
-    given = [f"{o.size} {amount(o.value.value, o.value.unit or 'cm')}" for o in row.own]
+    given = [f"{o.size} {written(o.value.value, o.value.unit or 'cm')}" for o in row.own]
     return ", ".join((f"{row.name} from {row.table} {row.table_row}", *given, *(f"{s} ... cm" for s in sizes)))
-
-
-def _count(number: int, word: str) -> str:
-    return f"{number} {word}" if number == 1 else f"{number} {word}s"

@@ -11,6 +11,7 @@ from walewright.design.openings import TAKEN_KNOWN, offset
 from walewright.design.outline import NOTHING, SIDES, Outline, level_index, stretch
 from walewright.design.places import NOT_NEGATIVE, POSITIVE, concerned
 from walewright.report.model import Span
+from walewright.report.said import Said, said
 from walewright.source import syntax
 
 MOST_HOLES = 100
@@ -27,15 +28,15 @@ def upper(slot: str) -> str:
 
 def slot(node: syntax.Slot, outline: Outline, cloth: Cloth) -> Slot | None:
     """A slot, checked against the width and the openings at its level."""
-    what = f"slot `{node.name}` of piece `{outline.piece}`"
+    what = said("slot-of", slot=node.name, piece=outline.piece)
     findings = cloth.place.findings
     if node.name in NAMED_ALWAYS:
         findings.report(
-            "reserved-name/every-piece-edge-2",
+            "reserved-name/opening",
             (node.span, "slot-called"),
-            notes=("kept-names",),
+            notes=("kept",),
             name=node.name,
-            NAMED_ALWAYS=tuple(NAMED_ALWAYS),
+            kept=NAMED_ALWAYS,
         )
         return None
     at = level_index(node.level, node.span, outline.piece, outline.levels, findings)
@@ -45,26 +46,26 @@ def slot(node: syntax.Slot, outline: Outline, cloth: Cloth) -> Slot | None:
     if at is None:
         return None
     place = cloth.at(at)
-    width = place.across(node.width, f"the width of {what}", POSITIVE)
-    centre = offset(node.offset, f"the middle of {what}", place)
+    width = place.across(node.width, said("width-of", of=what), POSITIVE)
+    centre = offset(node.offset, said("middle-of", of=what), place)
     if width is None or centre is None or not _within_rows(node.level, at, node.span, what, outline, findings):
         return None
     reach = {s: tuple(w / 2 for w in width) for s in SIDES}
-    if not leaves(reach, centre, outline.levels[at].height, what, f"at `{node.level}`", node.span, outline, place):
+    if not leaves(reach, centre, outline.levels[at].height, what, said("at-level", level=node.level), node.span, outline, place):
         return None
     return Slot(node.name, node.level, width, centre, node.taken, Origin(f"piece {outline.piece} / {node.name}", node.span))
 
 
-def _within_rows(level: str, at: int, span: Span, what: str, outline: Outline, findings: Findings) -> bool:
+def _within_rows(level: str, at: int, span: Span, what: Said, outline: Outline, findings: Findings) -> bool:
     if 0 < at < len(outline.levels) - 1:
         return True
-    findings.report("slot-at-edge", (span, "at"), helps=("give-level-own",), what=what, level=level, if_at=at == 0)
+    findings.report("slot-at-edge", (span, "at"), helps=("own-level",), what=what, level=level, start=at == 0)
     return False
 
 
 def buttonholes(node: syntax.Buttonholes, outline: Outline, cloth: Cloth) -> Buttonholes | None:
     """Slots one above another, checked: rows between them, and fabric on both sides of them."""
-    what = f"the buttonholes of piece `{outline.piece}`"
+    what = said("buttonholes-of", of=said("piece", piece=outline.piece))
     findings = cloth.place.findings
     if not count(node.count, node.stitches, node.span, what, findings):
         return None
@@ -76,7 +77,7 @@ def buttonholes(node: syntax.Buttonholes, outline: Outline, cloth: Cloth) -> But
         return None
     low, high = between
     place = cloth.at(low)
-    distance = place.across(node.distance, f"the distance of {what} from the edge", NOT_NEGATIVE)
+    distance = place.across(node.distance, said("distance-from-edge", of=what), NOT_NEGATIVE)
     ends = ((node.from_level, low), (node.to_level, high)) if node.count > 1 else ((node.from_level, low),)
     if distance is None or not all(_within_rows(name, at, node.span, what, outline, findings) for name, at in ends):
         return None
@@ -93,12 +94,12 @@ def buttonholes(node: syntax.Buttonholes, outline: Outline, cloth: Cloth) -> But
     return made if sound else None
 
 
-def count(holes: int, stitches: int, span: Span, what: str, findings: Findings) -> bool:
+def count(holes: int, stitches: int, span: Span, what: Said, findings: Findings) -> bool:
     """Whether the numbers of holes and of their stitches can be meant; told when not."""
-    for number, most, unit in ((holes, MOST_HOLES, "holes"), (stitches, MOST_HOLE_STITCHES, "stitches")):
+    for number, most, unit in ((holes, MOST_HOLES, "hole"), (stitches, MOST_HOLE_STITCHES, "stitch")):
         if not 1 <= number <= most:
             findings.report(
-                "not-positive/here" if number < 1 else "absurd-count/here",
+                "not-positive/number" if number < 1 else "absurd-count/number",
                 (span, "here"),
                 notes=("possible",),
                 what=what,
@@ -121,10 +122,10 @@ def _apart(made: Buttonholes, rows: PerSize | None, cloth: Cloth) -> bool:
         cloth.place.findings.report(
             "buttonholes-too-close",
             (made.origin.span, "here"),
-            helps=("bring-their-ends",),
+            helps=("apart",),
             sizes=cloth.place.scope.only(close),
             count=made.count,
-            need=need,
+            needed=need,
             rows=cloth.place.per_size(rows, "rows"),
             lacking=concerned(sizes, lacking, close),
         )
@@ -142,12 +143,16 @@ def _beside(made: Buttonholes, outline: Outline, between: tuple[int, int], cloth
     beyond = tuple(s for s, w, r in zip(sizes, wide, room, strict=True) if w >= r - NOTHING)
     if beyond:
         over = tuple(w - r + 1 / place.fabric.stitches_per_cm for w, r in zip(wide, room, strict=True))
-        place.findings.tell(
-            "beyond-the-edge",
-            f"the buttonholes of piece `{outline.piece}` leave nothing of the piece beside them",
-            (made.origin.span, f"{place.per_size(wide)} in from the {made.edge} edge"),
-            notes=(f"the piece has {place.per_size(room)} there",),
-            helps=(f"bring them {concerned(sizes, over, beyond)} nearer to the edge at least",),
+        place.findings.report(
+            "beyond-the-edge/buttonholes",
+            (made.origin.span, "in-from"),
+            notes=("room",),
+            helps=("nearer",),
             sizes=place.scope.only(beyond),
+            piece=outline.piece,
+            reach=place.per_size(wide),
+            edge=made.edge,
+            room=place.per_size(room),
+            over=concerned(sizes, over, beyond),
         )
     return not beyond

@@ -11,6 +11,7 @@ from walewright.design.model import Chart, Fabric, Level, Origin, PerSize, Repea
 from walewright.design.openings import offset
 from walewright.design.outline import NOTHING, SIDES, Outline, stretch
 from walewright.design.places import POSITIVE, Place
+from walewright.report.said import Said, said
 from walewright.source import syntax
 
 MOST_TIMES = 100
@@ -39,14 +40,14 @@ def zone(
 ) -> Zone | None:
     """Another fabric between two levels, over the whole width or a panel of it."""
     findings = cloth.place.findings
-    what = f"fabric `{node.fabric}` of piece `{outline.piece}`"
+    what = said("fabric-of", fabric=node.fabric, piece=outline.piece)
     fabric = findings.look_up("fabric", node.fabric, node.span, fabrics)
     between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
     if fabric is None or between is None:
         return None
     low, high = between
     place = cloth.at(high)
-    centre = offset(node.offset, f"the middle of {what}", place)
+    centre = offset(node.offset, said("middle-of", of=what), place)
     origin = Origin(f"piece {outline.piece} / {node.fabric} from {node.from_level}", node.span)
     if centre is None:
         return None
@@ -59,23 +60,23 @@ def zone(
     reach = {s: tuple(w / 2 for w in width) for s in SIDES}
     for at in range(low, high + 1):
         level = outline.levels[at]
-        if not leaves(reach, centre, level.height, what, f"at `{level.name}`", node.span, outline, place):
+        if not leaves(reach, centre, level.height, what, said("at-level", level=level.name), node.span, outline, place):
             return None
     return Zone(node.fabric, node.from_level, node.to_level, width, centre, origin, node.repeats or 0)
 
 
-def _width(node: syntax.Zone, fabric: Fabric, what: str, place: Place, charts: Mapping[str, Chart | None]) -> PerSize | None:
+def _width(node: syntax.Zone, fabric: Fabric, what: Said, place: Place, charts: Mapping[str, Chart | None]) -> PerSize | None:
     """The width of a panel in cm. Stitches of a charted one are its own, and it may be so many repeats wide."""
     chart = charts.get(fabric.chart)
     if node.repeats is None or node.width is not None:
         here = Place(place.scope, place.findings, fabric) if fabric.chart else place
-        return here.across(node.width, f"the width of {what}", POSITIVE) if node.width is not None else None
+        return here.across(node.width, said("width-of", of=what), POSITIVE) if node.width is not None else None
     if not fabric.chart:
         place.findings.report(
             "repeats-without-chart",
-            (node.span, "many-repeats"),
+            (node.span, "repeats"),
             (fabric.origin.span, "stitch"),
-            helps=("give-width-cm",),
+            helps=("give-width",),
             what=what,
             repeats=node.repeats,
             stitch=fabric.stitch,
@@ -83,12 +84,12 @@ def _width(node: syntax.Zone, fabric: Fabric, what: str, place: Place, charts: M
         return None
     if not 1 <= node.repeats <= MOST_REPEATS:
         place.findings.report(
-            "not-positive/repeats-wide" if node.repeats < 1 else "absurd-count/repeats-wide",
+            "not-positive/repeats" if node.repeats < 1 else "absurd-count/repeats",
             (node.span, "repeats"),
             notes=("possible",),
             what=what,
             repeats=node.repeats,
-            MOST_REPEATS=MOST_REPEATS,
+            most=MOST_REPEATS,
         )
         return None
     if chart is None:
@@ -97,7 +98,7 @@ def _width(node: syntax.Zone, fabric: Fabric, what: str, place: Place, charts: M
     return tuple(stitches / fabric.stitches_per_cm for _ in place.scope.sizes)
 
 
-def _panel(fabric: Fabric, around: Fabric | None, what: str, node: syntax.Zone, findings: Findings) -> bool:
+def _panel(fabric: Fabric, around: Fabric | None, what: Said, node: syntax.Zone, findings: Findings) -> bool:
     """Whether a panel can be knitted in the rows of the fabric around it: with its yarn, at its tension, worked by hand."""
     if around is None:
         return True
@@ -106,33 +107,33 @@ def _panel(fabric: Fabric, around: Fabric | None, what: str, node: syntax.Zone, 
         return True
     findings.report(
         "panel-fabric",
-        (node.span, "over-part-width"),
-        (fabric.origin.span, "tension"),
-        (around.origin.span, "tension-2"),
-        helps=("panel-latched-rib", "let-fabric-go"),
+        (node.span, "part"),
+        (fabric.origin.span, "fabric"),
+        (around.origin.span, "around"),
+        helps=("same-yarn", "whole-width"),
         what=what,
-        name=around.name,
+        around=around.name,
         stitch=fabric.stitch,
         yarn=fabric.yarn,
         tension=fabric.tension,
-        stitch_2=around.stitch,
-        yarn_2=around.yarn,
-        tension_2=around.tension,
+        around_stitch=around.stitch,
+        around_yarn=around.yarn,
+        around_tension=around.tension,
     )
     return False
 
 
 def repeat(node: syntax.RepeatStretch, outline: Outline, findings: Findings, place: Place) -> RepeatStretch | None:
     """Rows worked several times; the width at their end is that at their beginning."""
-    what = f"the repeat of piece `{outline.piece}`"
+    what = said("repeat-in", piece=outline.piece)
     if not 2 <= node.times <= MOST_TIMES:
         findings.report(
-            "not-positive/worked-times" if node.times < 2 else "absurd-count/worked-times",
-            (node.span, "repeat-times"),
+            "not-positive/times" if node.times < 2 else "absurd-count/times",
+            (node.span, "times"),
             notes=("possible",),
             what=what,
             times=node.times,
-            MOST_TIMES=MOST_TIMES,
+            most=MOST_TIMES,
         )
         return None
     between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
@@ -148,7 +149,7 @@ def repeat(node: syntax.RepeatStretch, outline: Outline, findings: Findings, pla
                 "repeat-changes-width",
                 (node.span, "from-to"),
                 notes=("centre",),
-                helps=("lead-edges-straight",),
+                helps=("straight",),
                 sizes=place.scope.only(moved),
                 side=side,
                 piece=outline.piece,

@@ -9,6 +9,7 @@ from collections.abc import Iterator
 
 from walewright.design.findings import Findings, Used
 from walewright.design.uses import Uses
+from walewright.report.said import said
 from walewright.source import syntax
 
 OF_THE_PATTERN = ("summary", "difficulty", "story", "note")
@@ -29,20 +30,20 @@ def texts(title: syntax.Pattern, whole: syntax.Tree, found: Uses, findings: Find
     the shape is used; `whole` has the shapes expanded."""
     own = [t for t in title.body if isinstance(t, syntax.Text)]
     for key in ONCE:
-        findings.one(key, (t for t in own if t.key == key), "the pattern")
+        findings.one(key, (t for t in own if t.key == key), said("the-pattern"))
     _known(own, OF_THE_PATTERN, findings)
     loose = [s for s in whole.statements if isinstance(s, syntax.Text)]
     _known(loose, ELSEWHERE, findings)
-    said = [(t.key, t.text) for t in (*own, *loose)]
+    printed = [(t.key, t.text) for t in (*own, *loose)]
     for name, body in _blocks(whole, found):
         noted = [s for s in body if isinstance(s, syntax.Text)]
         _known(noted, ELSEWHERE, findings)
-        said += [(t.key, f"{name}: {t.text}") for t in noted if not isinstance(t.span, Used)]
+        printed += [(t.key, f"{name}: {t.text}") for t in noted if not isinstance(t.span, Used)]
         of_shapes = dict.fromkeys((t.key, f"{t.span.name}: {t.text}") for t in noted if isinstance(t.span, Used))
-        said += [text for text in of_shapes if text not in said]
+        printed += [text for text in of_shapes if text not in printed]
     for block in (s for s in whole.statements if isinstance(s, syntax.MakingUp)):
         _known([s for s in block.body if isinstance(s, syntax.Text)], IN_MAKING_UP, findings)
-    return tuple(said)
+    return tuple(printed)
 
 
 def _blocks(whole: syntax.Tree, found: Uses) -> Iterator[tuple[str, tuple[syntax.Statement, ...]]]:
@@ -53,12 +54,12 @@ def _blocks(whole: syntax.Tree, found: Uses) -> Iterator[tuple[str, tuple[syntax
                 yield block.name, block.body
 
 
-def _known(said: list[syntax.Text], keys: tuple[str, ...], findings: Findings) -> None:
-    for text in said:
+def _known(written: list[syntax.Text], keys: tuple[str, ...], findings: Findings) -> None:
+    for text in written:
         if text.key not in keys:
             findings.report(
-                "impossible-statement/nothing-prints-text",
-                (text.span, "can-stand-here"),
+                "impossible-statement/text",
+                (text.span, "can-stand"),
                 key=text.key,
-                keys=tuple(f"`{key}`" for key in keys),
+                keys=keys,
             )

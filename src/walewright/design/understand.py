@@ -37,6 +37,7 @@ from walewright.design.uses import Uses, tell_unused, uses, with_what_is_used
 from walewright.design.values import HIDDEN, Scope
 from walewright.design.worn import Worn, stated
 from walewright.report.model import Diagnostic, Span
+from walewright.report.said import said
 from walewright.source import syntax
 
 Made = TypeVar("Made")
@@ -126,10 +127,10 @@ class _Reading:
 
     def design(self, lines_lost: bool) -> Design | None:
         findings = self.findings
-        title = findings.one("pattern", self.every(syntax.Pattern), "the source")
-        table = findings.one("sizes", self.every(syntax.Sizes), "the source")
-        bed = findings.one("machine", self.every(syntax.Machine), "the source")
-        finish = findings.one("making up", self.every(syntax.MakingUp), "the source")
+        title = findings.one("pattern", self.every(syntax.Pattern), said("the-source"))
+        table = findings.one("sizes", self.every(syntax.Sizes), said("the-source"))
+        bed = findings.one("machine", self.every(syntax.Machine), said("the-source"))
+        finish = findings.one("making up", self.every(syntax.MakingUp), said("the-source"))
         if table is not None and not table.names:
             table = None
         worked = self.every(syntax.Piece)
@@ -137,7 +138,7 @@ class _Reading:
         parts = (("pattern title", title), ("sizes", table), ("machine", bed), ("piece", worked or None))
         lacking = [what for what, node in parts if node is None]
         if lacking and not lines_lost and self.tree.statements:
-            findings.report("missing-part/source", (Span(self.tree.file, 0, 0), ""), join=" and no ".join(lacking))
+            findings.report("missing-part/source", (Span(self.tree.file, 0, 0), ""), lacking=tuple(lacking))
         self._repeated_names()
 
         own_machine = machine(bed, self.shipped.machines, findings) if bed else None
@@ -277,7 +278,7 @@ class _Reading:
     def _misplaced(self) -> None:
         for statement in self.tree.statements:
             if not isinstance(statement, TOP_LEVEL):
-                self.findings.report("impossible-statement/statement-belongs-into", (statement.span, "own-here"))
+                self.findings.report("impossible-statement/at-margin", (statement.span, "alone"))
 
 
 def _there(made: Iterable[Made | None]) -> tuple[Made, ...]:

@@ -10,6 +10,8 @@ from dataclasses import dataclass
 from functools import cache
 from typing import TYPE_CHECKING
 
+from walewright.report.said import Said, said
+
 if TYPE_CHECKING:
     import pint
 
@@ -53,9 +55,9 @@ class Dimension:
         return f"{above or '1'} per {below}" if below else above
 
     @property
-    def kind(self) -> str:
-        """What it is, for a message: "a length in cm", "a bare number"."""
-        return _KINDS.get(self, f"in {self.unit}")
+    def kind(self) -> Said:
+        """What it is, for a message."""
+        return _KINDS.get(self, said("in-unit", unit=self.unit))
 
 
 NUMBER = Dimension()
@@ -65,12 +67,18 @@ ROWS = Dimension(rows=1)
 MASS = Dimension(mass=1)
 
 _KINDS = {
-    NUMBER: "a bare number",
-    LENGTH: "a length",
-    STITCHES: "a number of stitches",
-    ROWS: "a number of rows",
-    MASS: "a weight",
+    NUMBER: said("bare-number"),
+    LENGTH: said("length"),
+    STITCHES: said("number-of-stitches"),
+    ROWS: said("number-of-rows"),
+    MASS: said("weight"),
 }
+
+
+def written(value: float, unit: str) -> str:
+    """A quantity as an author would write it: at most two decimals, no trailing noughts."""
+    text = f"{value:.2f}".rstrip("0").rstrip(".")
+    return f"{'0' if text == '-0' else text} {unit}".strip()
 
 
 def convert(value: float, unit: str) -> tuple[float, Dimension] | None:

@@ -5,12 +5,11 @@ from __future__ import annotations
 from dataclasses import replace
 
 from walewright.design.called import meant
-from walewright.design.changes import Changes, option
+from walewright.design.changes import Changes
 from walewright.design.findings import Findings
 from walewright.design.sizes import Graded
 from walewright.design.uses import Uses, uses
 from walewright.report.model import Severity
-from walewright.report.said import said
 from walewright.source import syntax
 
 
@@ -27,11 +26,11 @@ def tell_unmoved(written: syntax.Tree, expanded: syntax.Tree, graded: Graded, ch
         if row is not None and given and not made_from.has("measurement", row.name):
             findings.report(
                 "given-for-nothing",
-                notes=(said("page-holds-finished"),) if row.to_fit else (),
-                helps=("lists-what-can",),
+                notes=("finished",) if row.to_fit else (),
+                helps=("choices",),
                 severity=Severity.WARNING,
+                given=("measure", typed),
                 name=row.name,
-                option=option("measure", typed),
             )
 
 

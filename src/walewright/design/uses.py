@@ -113,7 +113,7 @@ def references(node: object) -> Iterator[Named]:
 
 
 def tell_unused(tree: syntax.Tree, found: Uses, findings: Findings) -> None:
-    """Tells of every definition of the source that nothing made comes to, and of what is unused within its shapes."""
+    """Reports every definition of the source that nothing made comes to, and of what is unused within its shapes."""
     for node in _statements(tree):
         if type(node) in DEFINITIONS and _named(node) not in found.reached:
             _tell(node, found, findings)
@@ -123,20 +123,16 @@ def tell_unused(tree: syntax.Tree, found: Uses, findings: Findings) -> None:
 
 def _tell(node: syntax.Node, found: Uses, findings: Findings) -> None:
     kind, name = _named(node)
-    by = [f"{'shape' if k == 'in a shape' else k} `{n}`" for k, n in found.users.get((kind, name), ())]
-    word = "definition" if isinstance(node, syntax.Let) else kind
-    help_ = "delete it, or use it"
-    if isinstance(node, syntax.SizeRow):
-        help_ = "delete it, use it, or end it with `to fit` if it is a measure of the body to choose a size by"
+    by = [said("named", kind="shape" if k == "in a shape" else k, name=n) for k, n in found.users.get((kind, name), ())]
     findings.report(
-        "unused-name/nothing-made-uses",
-        (node.span, said("used-only-what") if by else said("used-nowhere")),
-        notes=(said("named", fromkeys=tuple(dict.fromkeys(by))),) if by else (),
-        helps=("help",),
+        "unused-name/definition",
+        (node.span, "by-unused" if by else "nowhere"),
+        notes=("by",) if by else (),
+        helps=("or-to-fit" if isinstance(node, syntax.SizeRow) else "delete-or-use",),
         severity=Severity.WARNING,
-        word=word,
+        kind="definition" if isinstance(node, syntax.Let) else kind,
         name=name,
-        help=help_,
+        by=tuple(dict.fromkeys(by)),
     )
 
 
@@ -146,21 +142,18 @@ def _within(shape: syntax.Shape, findings: Findings) -> None:
     graph = {("", name): [("", n) for n in _words(let.value)] for name, let in lets.items()}
     made = [("", n) for s in shape.body if not isinstance(s, syntax.Let) for n in _words(s)]
     reached = _reached(made, graph)
-    unused: list[tuple[str, str, Span, str]] = [
-        (p, "value", shape.span, "delete it here and in every `use`, or use it") for p in shape.parameters
-    ]
-    unused += [(name, "definition", let.span, "delete it, or use it") for name, let in lets.items()]
+    unused: list[tuple[str, str, Span, str]] = [(p, "value", shape.span, "delete-in-uses") for p in shape.parameters]
+    unused += [(name, "definition", let.span, "delete-or-use") for name, let in lets.items()]
     for name, kind, span, help_ in unused:
         if ("", name) not in reached:
             findings.report(
-                "unused-name/nothing-shape-uses",
-                (span, "used-nowhere"),
-                helps=("help",),
+                "unused-name/in-shape",
+                (span, "nowhere"),
+                helps=(help_,),
                 severity=Severity.WARNING,
-                name=shape.name,
-                sort=kind,
-                name_2=name,
-                help=help_,
+                shape=shape.name,
+                kind=kind,
+                name=name,
             )
 
 

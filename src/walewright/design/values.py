@@ -13,9 +13,9 @@ from dataclasses import dataclass, replace
 
 from walewright.design.findings import Findings, amount
 from walewright.design.model import PerSize
-from walewright.design.units import NUMBER, WORDS, Dimension, convert
+from walewright.design.units import NUMBER, WORDS, Dimension, convert, written
 from walewright.report.model import Span
-from walewright.report.said import said
+from walewright.report.said import Said, said
 from walewright.source import syntax
 
 FUNCTIONS = ("min", "max", "round")
@@ -130,19 +130,15 @@ class Scope:
             self._findings.unknown("function", call.function, call.span, FUNCTIONS)
             return None
         if not call.args or (call.function == "round" and len(call.args) != 2):
-            wanted = "a value and what to round it to" if call.function == "round" else "at least one value"
-            self._findings.report(
-                "impossible-statement/takes", (call.span, "given"), function=call.function, wanted=wanted, args=len(call.args)
-            )
+            kind = "impossible-statement/round" if call.function == "round" else "impossible-statement/no-value"
+            self._findings.report(kind, (call.span, "given"), function=call.function, count=len(call.args))
             return None
         values = [self.value(a) for a in call.args]
         given = [v for v in values if v is not None]
         if len(given) < len(values) or not all(self.agree(given[0], v) for v in given[1:]):
             return None
         if call.function == "round" and min(given[1].amounts) <= 0:
-            self._findings.report(
-                "not-positive/rounding-needs-step", (given[1].span, "amounts"), amounts=amount(min(given[1].amounts), "")
-            )
+            self._findings.report("not-positive/step", (given[1].span, "step"), step=amount(min(given[1].amounts), ""))
             return None
         work = _WORK[call.function]
         return Value(tuple(work(a) for a in zip(*(v.amounts for v in given), strict=True)), given[0].dimension, call.span)
@@ -163,11 +159,11 @@ class Scope:
         bare = NUMBER in (one.dimension, other.dimension)
         self._findings.report(
             "mixed-units",
-            (one.span, "sort"),
-            (other.span, "sort-2"),
-            helps=(said("write-bare-number"),) if bare else (),
-            sort=one.dimension.kind,
-            sort_2=other.dimension.kind,
+            (one.span, "one"),
+            (other.span, "other"),
+            helps=("write-unit",) if bare else (),
+            one=one.dimension.kind,
+            other=other.dimension.kind,
         )
         return False
 
@@ -179,8 +175,8 @@ class Scope:
         for name in names:
             self._known[name] = None
         shown = names if len(names) <= MOST_SHOWN else [*names[:MOST_SHOWN], "..."]
-        ring = " needs ".join(f"`{n.partition(HIDDEN)[0]}`" for n in (*shown, names[0]))
-        places = ((self._lets[n].span, f"`{n.partition(HIDDEN)[0]}`") for n in names[:MOST_SHOWN])
+        ring = tuple(n.partition(HIDDEN)[0] for n in (*shown, names[0]))
+        places = ((self._lets[n].span, said("named-here", name=n.partition(HIDDEN)[0])) for n in names[:MOST_SHOWN])
         self._findings.report("cyclic-let", *places, ring=ring)
 
 
@@ -194,18 +190,18 @@ def literal(number: syntax.Number, findings: Findings) -> tuple[float, Dimension
     return read
 
 
-def measured(number: syntax.Number, wanted: Dimension, what: str, findings: Findings) -> float | None:
+def measured(number: syntax.Number, wanted: Dimension, what: Said, findings: Findings) -> float | None:
     """A literal that must be of one dimension and above zero."""
     read = literal(number, findings)
     if read is None:
         return None
     value, dimension = read
     if number.unit is None:
-        findings.report("no-unit/needs-unit", (number.span, "bare-number"), helps=("write",), what=what, unit=wanted.unit)
+        findings.report("no-unit/amount", (number.span, "bare"), helps=("write",), what=what, unit=wanted.unit)
     elif dimension != wanted:
-        findings.report("wrong-unit/must", (number.span, "sort-2"), what=what, sort=wanted.kind, sort_2=dimension.kind)
+        findings.report("wrong-unit/amount", (number.span, "dimension"), what=what, wanted=wanted.kind, dimension=dimension.kind)
     elif value <= 0:
-        findings.report("not-positive/must-more-zero", (number.span, "value"), what=what, value=amount(value, wanted.unit))
+        findings.report("not-positive/amount", (number.span, "value"), what=what, value=amount(value, wanted.unit))
     else:
         return value
     return None
@@ -239,7 +235,7 @@ def names(expression: syntax.Expr) -> Iterator[str]:
 def words(expression: syntax.Expr) -> str:
     """The expression as an author would write it, for a printed requirement."""
     if isinstance(expression, syntax.Number):
-        return amount(expression.value, expression.unit or "")
+        return written(expression.value, expression.unit or "")
     if isinstance(expression, syntax.Name):
         return expression.name
     if isinstance(expression, syntax.Negative):

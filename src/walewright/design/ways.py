@@ -22,9 +22,9 @@ def shaping_way(
             "no-such-tool",
             (span, "fashioned"),
             (machine.origin.span, "bed"),
-            notes=("tools-hand-prongs",),
-            depth=depth,
-            prongs=tuple(str(p) for p in machine.prongs),
+            notes=("at-hand",),
+            inset=depth,
+            prongs=machine.prongs,
         )
         return None
     return Way("fashioned", depth, at_once)

@@ -10,6 +10,7 @@ from walewright.design.findings import Findings
 from walewright.design.model import EdgeRun, Origin, PerSize, Wedge
 from walewright.design.outline import NOTHING, SIDES, Outline, level_index, stretch
 from walewright.design.places import POSITIVE, Place, concerned
+from walewright.report.said import Said, said
 from walewright.source import syntax
 
 KINDS_KNOWN = ("in", "out", "both")
@@ -26,7 +27,7 @@ def shoulders(node: syntax.Shoulders, outline: Outline, findings: Findings) -> W
         findings.report(
             "shoulders-at-top",
             (node.span, "top"),
-            notes=("levels-start-up",),
+            notes=("levels",),
             from_level=node.from_level,
             piece=outline.piece,
             levels=tuple(level.name for level in outline.levels),
@@ -52,7 +53,7 @@ def _edge_is_free(made: Wedge, outline: Outline, findings: Findings) -> bool:
             "edge-past-shoulder",
             (run.origin.span, "up"),
             (made.origin.span, "held"),
-            helps=("end-edge-hold",),
+            helps=("end-or-hold",),
             piece=outline.piece,
             to_level=run.to_level,
             from_level=made.from_level,
@@ -68,7 +69,7 @@ def wedge(node: syntax.Wedge, outline: Outline, cloth: Cloth) -> Wedge | None:
     """Short rows at an edge, checked: the edge stands still, the width is there, and each step has a stitch."""
     place = cloth.place
     findings = place.findings
-    what = f"the wedge of piece `{outline.piece}`"
+    what = said("wedge-of", piece=outline.piece)
     between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
     for called, word, known in (("kind of wedge", node.kind, KINDS_KNOWN), ("edge to hold at", node.edge, EDGES_KNOWN)):
         if word not in known:
@@ -77,8 +78,8 @@ def wedge(node: syntax.Wedge, outline: Outline, cloth: Cloth) -> Wedge | None:
     if between is None:
         return None
     here = cloth.at(between[1])
-    width = here.across(node.width, f"the width of {what}", POSITIVE)
-    rest = here.across(node.rest, f"what rests outside {what}", POSITIVE) if node.rest is not None else None
+    width = here.across(node.width, said("width-of", of=what), POSITIVE)
+    rest = here.across(node.rest, said("rest-outside", of=what), POSITIVE) if node.rest is not None else None
     if width is None or (node.rest is not None and rest is None):
         return None
     side = "" if node.edge == "both" else f"{node.edge} "
@@ -87,6 +88,15 @@ def wedge(node: syntax.Wedge, outline: Outline, cloth: Cloth) -> Wedge | None:
     made = Wedge(name, node.edge, node.from_level, origin, node.to_level, width, node.kind, rest)
     sound = _edge_stands(made, between, outline, findings) and _has_width(made, outline, here)
     return made if sound and _has_stitches(made, between, cloth) else None
+
+
+def wedge_words(made: Wedge) -> Said:
+    """What a wedge is called in a message."""
+    if made.width is None:
+        return said("the-shoulders")
+    if made.edge == "both":
+        return said("the-wedge", level=made.from_level)
+    return said("the-side-wedge", side=made.edge, level=made.from_level)
 
 
 def sides_of(made: Wedge) -> tuple[str, ...]:
@@ -104,9 +114,9 @@ def _edge_stands(made: Wedge, between: tuple[int, int], outline: Outline, findin
             if inside and _moves(run):
                 findings.report(
                     "edge-moves-in-wedge",
-                    (run.origin.span, "moves-here"),
+                    (run.origin.span, "moves"),
                     (made.origin.span, "held"),
-                    helps=("lead-edge-straight",),
+                    helps=("straight",),
                     side=side,
                     piece=outline.piece,
                     from_level=made.from_level,
@@ -140,16 +150,15 @@ def _has_width(made: Wedge, outline: Outline, place: Place) -> bool:
     wide = tuple(s for s, h, r in zip(sizes, held, room, strict=True) if h > r - spare + NOTHING)
     if wide:
         over = tuple(h - r + spare for h, r in zip(held, room, strict=True))
-        each = " at each edge" if share == 2 else ""
         place.findings.report(
-            "wedge-too-wide/wider-piece-room",
+            "wedge-too-wide/one",
             (made.origin.span, "held"),
-            notes=("there-are",),
-            helps=("make-narrower-piece",),
+            notes=("room",),
+            helps=("narrower",),
             sizes=place.scope.only(wide),
-            name=made.name,
+            wedge=wedge_words(made),
             piece=outline.piece,
-            each=each,
+            each=share == 2,
             held=place.per_size(held),
             room=place.per_size(room),
             over=concerned(sizes, over, wide),
@@ -173,10 +182,10 @@ def _has_stitches(made: Wedge, between: tuple[int, int], cloth: Cloth) -> bool:
         place.findings.report(
             "wedge-too-steep",
             (made.origin.span, "in"),
-            helps=("make-wider", "end-lower"),
+            helps=("wider", "lower"),
             sizes=place.scope.only(over),
-            name=made.name,
-            ROWS_A_STEP=ROWS_A_STEP[made.kind],
+            wedge=wedge_words(made),
+            rows_a_step=ROWS_A_STEP[made.kind],
             stitches=place.per_size(stitches, "stitches"),
             rows=place.per_size(rows, "rows"),
             wider=concerned(place.scope.sizes, wider, over),
@@ -196,10 +205,10 @@ def together(wedges: Sequence[Wedge], outline: Outline, place: Place) -> bool:
         apart = not set(sides_of(one)) & set(sides_of(other))
         if not apart or low != start or high != end:
             place.findings.report(
-                "stretches-overlap/two-wedges-piece",
-                (other.origin.span, "this-one"),
-                (one.origin.span, "and-this-one"),
-                helps=("wedges-worked-same",),
+                "stretches-overlap/wedges",
+                (other.origin.span, "this"),
+                (one.origin.span, "that"),
+                helps=("same-time",),
                 piece=outline.piece,
             )
             return False
@@ -210,17 +219,17 @@ def together(wedges: Sequence[Wedge], outline: Outline, place: Place) -> bool:
         if wide:
             over = tuple(b - r for b, r in zip(both, room, strict=True))
             place.findings.report(
-                "wedge-too-wide/wedges-both-edges",
-                (other.origin.span, "held"),
-                (one.origin.span, "held-2"),
-                notes=("piece-wide",),
-                helps=("make-them-narrower",),
+                "wedge-too-wide/both",
+                (other.origin.span, "other"),
+                (one.origin.span, "one"),
+                notes=("room",),
+                helps=("narrower",),
                 sizes=place.scope.only(wide),
                 piece=outline.piece,
-                held=place.per_size(_held(other)),
-                held_2=place.per_size(_held(one)),
+                other_held=place.per_size(_held(other)),
+                one_held=place.per_size(_held(one)),
                 room=place.per_size(room),
-                over=concerned(sizes, over, wide),
+                by=concerned(sizes, over, wide),
             )
             return False
     return True

@@ -13,6 +13,7 @@ from walewright.design.requirements import spoken
 from walewright.design.units import LENGTH, NUMBER
 from walewright.design.values import Scope, words
 from walewright.report.model import Span
+from walewright.report.said import Said, said
 from walewright.source import syntax
 
 PARTS = ("head", "hand", "foot", "hips", "calf")
@@ -38,10 +39,10 @@ class Worn:
         values: PerSize | None = ()
         measured = self.measured(node.amount)
         if not isinstance(node.amount, syntax.Round | syntax.Along):
-            values = self._length(node.amount, f"`{node.name}`")
+            values = self._length(node.amount, said("quoted", name=node.name))
         elif measured is None:
             return None
-        body = self._length(node.fits, f"what `{node.name}` fits") if node.fits is not None else ()
+        body = self._length(node.fits, said("what-it-fits", name=node.name)) if node.fits is not None else ()
         if values is None or body is None:
             return None
         fits = words(node.fits) if node.fits is not None else ""
@@ -52,7 +53,7 @@ class Worn:
         if isinstance(amount, syntax.Along):
             at = self._place(amount.place)
             if at is not None and not at[1] and at[0] not in self.bands:
-                self.findings.report("no-such-edge", (amount.span, "edge"), amount=spoken(amount))
+                self.findings.report("no-such-edge/piece-alone", (amount.span, "edge"), measured=spoken(amount))
                 return None
             return Measured("along", *at) if at is not None else None
         if not isinstance(amount, syntax.Round):
@@ -66,7 +67,7 @@ class Worn:
             return Measured("round", amount.piece, amount.level)
         if amount.level in edges:
             return Measured("round", amount.piece, f"edge {edges[amount.level]}")
-        self.findings.unknown(f"level of piece `{amount.piece}`", amount.level, amount.span, levels)
+        self.findings.unknown(said("level-of", piece=amount.piece), amount.level, amount.span, levels)
         return None
 
     def passage(self, node: syntax.Through) -> Passage | None:
@@ -74,7 +75,7 @@ class Worn:
         if node.part not in PARTS:
             self.findings.unknown("part of the body", node.part, node.span, PARTS)
             return None
-        figure = self._length(node.figure, f"the {node.part}") if node.figure is not None else ()
+        figure = self._length(node.figure, said("the-part", part=node.part)) if node.figure is not None else ()
         share = self._share(node.share) if node.share is not None else ()
         if at is None or figure is None or share is None:
             return None
@@ -83,7 +84,7 @@ class Worn:
 
     def lap(self, node: syntax.Lap) -> Lap | None:
         over, under = self._place(node.over), self._place(node.under)
-        width = self._length(node.width, "a lap") if node.width is not None else ()
+        width = self._length(node.width, said("a-lap")) if node.width is not None else ()
         if over is None or under is None or width is None:
             return None
         return Lap(over, under, width, Origin(f"lap {over[0]} over {under[0]}", node.span))
@@ -100,11 +101,11 @@ class Worn:
         if names is None:
             return None
         if node.edge not in names:
-            self.findings.unknown(f"edge of piece `{node.owner}`", node.edge, node.span, names, code="no-such-edge")
+            self.findings.unknown(said("edge-of-piece", piece=node.owner), node.edge, node.span, names, code="no-such-edge")
             return None
         return node.owner, names[node.edge]
 
-    def _length(self, expression: syntax.Expr, what: str) -> PerSize | None:
+    def _length(self, expression: syntax.Expr, what: Said) -> PerSize | None:
         return Place(self.scope, self.findings, None).across(expression, what, POSITIVE)
 
     def _share(self, expression: syntax.Expr) -> PerSize | None:
@@ -113,7 +114,7 @@ class Worn:
             return None
         if value.dimension != NUMBER or min(value.amounts) < 1:
             place: Span = value.span
-            kind = value.dimension.kind if value.dimension == LENGTH else "less than its own length"
-            self.findings.report("bad-stretch", (place, "sort"), helps=("write",), sort=kind)
+            label = "length" if value.dimension == LENGTH else "less"
+            self.findings.report("bad-stretch", (place, label), helps=("write",))
             return None
         return value.amounts

@@ -6,11 +6,11 @@ A sentence has places for facts in braces, `{name}`, and says how each is writte
     {names:and}         "a, b and c"
     {names:names}       "a, b, c", the first of many and how many more there are
     {names:and`}        the same with each in backquotes, as `or`` and `names``; one that is a phrase stays as it is
-    {clauses:apart}     "a; b; c"
-    {edges:then}        "a then b then c"
+    {names:/ needs }    "a needs b needs c": the text between them; as "`/ needs " each in backquotes, as "term/ needs " each a term
     {clause:cannot}     a clause of a rule denied; as it is, it states what the rule asks for
-    {n:stitch|stitches} "1 stitch", "3 stitches"
-    {n:=one|more}       one of two texts, by whether it is one; the number is in neither, unless it is written there
+    {n:stitch|stitches} "1 stitch", "3 stitches"; with a `#` for the number where it does not stand first, or not in both:
+                        {n:a stitch|# stitches}
+    {n:=one|more}       one of two texts, by whether it is one, without the number
     {n:word}            a small number as a word
     {kind:term}         a word of a closed kind, from the language's table of terms; `terms` for its plural. In place of the word
                         there can be a phrase, whose plural is the phrase of its key with `/many` behind it
@@ -54,7 +54,6 @@ class Language:
     words: tuple[str, ...] = ()
     """Of the numbers from nought."""
     joined: tuple[str, str] = (" and ", " or ")
-    then: str = " then "
     more: str = "and {count} more"
     point: str = "."
 
@@ -105,7 +104,8 @@ def worded(diagnostic: Diagnostic, language: Language) -> Worded:
     message = _filled(wording.message, facts, language)
     if diagnostic.given is not None and not diagnostic.labels:
         option, name = diagnostic.given
-        message = phrased(Said("by-option", (("message", message), ("option", option), ("name", name))), language)
+        key = "by-option-of" if name else "by-option"
+        message = phrased(Said(key, (("message", message), ("option", option), ("name", name))), language)
     return Worded(
         message,
         tuple(_text(label.text, wording.labels, facts, language) for label in diagnostic.labels),
@@ -153,9 +153,13 @@ class _Filling(Formatter):
         if format_spec.startswith("="):
             one, _, many = format_spec[1:].partition("|")
             return one if fact == 1 else many
+        if "/" in format_spec and isinstance(fact, tuple):
+            way, _, between = format_spec.partition("/")
+            return between.join(self.format_field(f, way) if way == "term" else self.named(f, way == "`") for f in fact)
         if "|" in format_spec:
             one, _, many = format_spec.partition("|")
-            return f"{self.plain(fact)} {one if fact == 1 else many}"
+            text = one if fact == 1 else many
+            return text.replace("#", self.plain(fact)) if "#" in format_spec else f"{self.plain(fact)} {text}"
         if isinstance(fact, tuple) and format_spec:
             return self.listed(fact, format_spec)
         match format_spec:
@@ -200,10 +204,6 @@ class _Filling(Formatter):
         match way.removesuffix("`"):
             case "names":
                 return self.names(texts)
-            case "apart":
-                return "; ".join(texts)
-            case "then":
-                return self.language.then.join(texts)
             case "and" | "or" as last:
                 return self.joined(texts, self.language.joined[last == "or"])
         raise ValueError(f"several facts cannot be written as {way!r}")

@@ -275,7 +275,7 @@ def _move(
     loose = slack(design, piece, which, number + 1)
     off = max(factor + factor * run.steps / 2, loose)
     quantity = Quantity(
-        said("width-at" if alike else "edge-at", **place),
+        said("width-wanted" if alike else "edge-at", **place),
         (piece.name,),
         run.origin,
         terms,
@@ -321,7 +321,7 @@ def cast_off(draft: Draft, design: Design, piece: Piece, run: EdgeRun, edge: Edg
     want(
         draft,
         Quantity(
-            said("cast-off", **edge),
+            said("begun-cast-off", **edge),
             (piece.name,),
             run.origin,
             terms,

@@ -23,7 +23,7 @@ def piece_rules(draft: Draft, design: Design, piece: Piece, terms: Sequence[Piec
     _levels(draft, piece, terms)
     _bed(draft, design, piece, terms)
     for side in SIDES[:1] if piece.symmetric else SIDES:
-        which = said("edge-of", piece=piece.name)
+        which = said("outer-edge", piece=piece.name)
         edge = _Edge(piece, which, runs_of(piece, side), tuple(t.edge(side) for t in terms), 1)
         _edge_rules(draft, edge)
     _left_over(draft, piece, terms)

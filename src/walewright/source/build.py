@@ -97,9 +97,9 @@ class Builder:
         if makes.places:
             (row,) = tree.children
             values[makes.places] = tuple(self.span(token) for token in getattr(row, "children", ()))
-        for name, (called, written) in makes.needs.items():
+        for name, (called, help_) in makes.needs.items():
             if name not in values and values.get("kind") not in makes.unless:
-                raise _incomplete(str(tree.data), called, written, span)
+                raise _incomplete(str(tree.data), called, help_, span)
         return makes.node(**values, span=span, said=tuple(said.items()))
 
     def child(self, child: Tree[Token] | Token, depth: int = 0) -> Any:
@@ -162,9 +162,9 @@ class Builder:
             raise Refused(
                 diagnosed(
                     "number-too-long",
-                    (span, "before-after"),
-                    MOST_DIGITS=MOST_DIGITS,
-                    MOST_DECIMALS=MOST_DECIMALS,
+                    (span, "digits"),
+                    most_whole=MOST_DIGITS,
+                    most_decimals=MOST_DECIMALS,
                     whole=len(whole),
                     decimals=len(decimals),
                 )
@@ -175,15 +175,13 @@ class Builder:
         """Raises `Refused` for a symbol that is seen only together with the one before it, or not at all."""
         if unicodedata.category(symbol)[0] not in "MC":
             return
-        raise Refused(
-            diagnosed("invisible-symbol", (self.span(symbol), "symbol-own"), helps=("delete-draw-chart",), ord=ord(symbol))
-        )
+        raise Refused(diagnosed("invisible-symbol", (self.span(symbol), "own"), helps=("delete",), letter=ord(symbol)))
 
     def whole(self, value: float, token: Tree[Token] | Token) -> int:
         """A number that counts something; raises `Refused` when it has a fraction."""
         if value == int(value):
             return int(value)
-        raise Refused(diagnosed("not-whole-number", (self.span(token), "count"), token=token))
+        raise Refused(diagnosed("not-whole-number", (self.span(token), "count"), number=str(token)))
 
     def span(self, item: Tree[Token] | Token) -> Span:
         """Where a token or tree stands in the file."""
@@ -195,13 +193,13 @@ def _merge(values: dict[str, object], places: dict[str, Span], part: Part) -> No
     """Takes over the fields of a part; raises `Refused` when one of them has been said before."""
     again = next((name for name in part.values if name in places), None)
     if again is not None:
-        raise Refused(diagnosed("repeated-option", (part.span, "said-again"), (places[again], "said-first")))
+        raise Refused(diagnosed("repeated-option", (part.span, "again"), (places[again], "first")))
     values.update(part.values)
     places.update(dict.fromkeys(part.values, part.span))
 
 
-def _incomplete(line: str, called: str, written: str, span: Span) -> Refused:
-    return Refused(diagnosed("incomplete-statement", (span, "no"), helps=("add",), line=line, called=called, written=written))
+def _incomplete(line: str, called: str, help_: str, span: Span) -> Refused:
+    return Refused(diagnosed("incomplete-statement", (span, "lacking"), helps=(help_,), line=line, lacking=called))
 
 
 def _check_spelling(node: syntax.Statement, line: str) -> None:
@@ -255,8 +253,8 @@ def _check_name(node: syntax.Statement) -> None:
             diagnosed(
                 "reserved-word",
                 (node.span, "named"),
-                notes=("words-cannot-names",),
-                helps=("call-something-longer",),
+                notes=("taken",),
+                helps=("longer",),
                 name=name,
                 taken=tuple(taken),
             )
@@ -266,4 +264,4 @@ def _check_name(node: syntax.Statement) -> None:
 def _check_depth(node: syntax.Statement) -> None:
     """Raises `Refused` for a depth of what is one row deep."""
     if isinstance(node, syntax.Edging) and node.kind == "chained" and node.depth is not None:
-        raise Refused(diagnosed("chained-depth", (node.depth.span, "depth"), helps=("leave-depth-out",), name=node.name))
+        raise Refused(diagnosed("chained-depth", (node.depth.span, "depth"), helps=("leave-out",), edging=node.name))

@@ -11,7 +11,6 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from walewright.report.model import Diagnostic, Span, diagnosed
-from walewright.report.said import said
 from walewright.source.text import ESCAPES
 
 TAB_COLUMNS = 4
@@ -99,15 +98,13 @@ def _unfit(file: str, line: Line) -> Diagnostic | None:
         kind = unicodedata.category(letter)
         if (kind in ("Cc", "Cs", "Zl", "Zp") and letter != "\t") or letter in TURNS_DIRECTION:
             place = Span(file, line.start + index, line.start + index + 1)
-            what = "turns the direction of writing" if letter in TURNS_DIRECTION else "is no letter of a text"
-            return diagnosed(
-                "control-character", (place, "invisible-here"), helps=("delete-type-line",), ord=ord(letter), what=what
-            )
+            kind = "control-character/turns" if letter in TURNS_DIRECTION else "control-character/no-letter"
+            return diagnosed(kind, (place, "invisible"), helps=("delete",), letter=ord(letter))
     return None
 
 
 def _unclosed(place: Span) -> Diagnostic:
-    return diagnosed("unclosed-text", (place, "text-end-line"), notes=("inside-text-quote",), helps=("close",))
+    return diagnosed("unclosed-text", (place, "to-end"), notes=("quotes",), helps=("close",))
 
 
 def _unknown_escapes(file: str, line: Line) -> Iterator[Diagnostic]:
@@ -118,9 +115,9 @@ def _unknown_escapes(file: str, line: Line) -> Iterator[Diagnostic]:
                 yield diagnosed(
                     "unknown-escape",
                     (Span(file, place, place + 2), "text"),
-                    notes=("backslash-can-stand",),
-                    helps=("write-backslash",),
-                    found=found[1],
+                    notes=("known",),
+                    helps=("double",),
+                    letter=found[1],
                 )
 
 
@@ -130,12 +127,13 @@ def _tabs(file: str, text: str, lines: list[Line]) -> Diagnostic:
     return diagnosed(
         "tab-indent",
         (Span(file, tab, tab + 1), "tab"),
-        notes=(said("so", further="is 1 further line" if further == 1 else f"are {further} further lines"),) if further else (),
-        helps=("write-spaces-instead",),
-        TAB_COLUMNS=TAB_COLUMNS,
+        notes=("further",) if further else (),
+        helps=("spaces",),
+        columns=TAB_COLUMNS,
+        further=further,
     )
 
 
 def empty(file: str) -> Diagnostic:
     """For a text without a statement."""
-    return diagnosed("empty-source", (Span(file, 0, 0), "statement"), helps=("begin-title-such",))
+    return diagnosed("empty-source", (Span(file, 0, 0), "nothing"), helps=("title",))

@@ -31,8 +31,9 @@ def too_long(file: str, text: str) -> Diagnostic | None:
     lines = text.count("\n") + 1
     if lines <= MOST_LINES and len(text) <= MOST_CHARACTERS:
         return None
-    have, most = (f"{lines:,} lines", MOST_LINES) if lines > MOST_LINES else (f"{len(text):,} characters", MOST_CHARACTERS)
-    return diagnosed("source-too-long", (Span(file, 0, 0), "begins-here"), helps=("write-source-each",), have=have, most=most)
+    kind = "source-too-long/lines" if lines > MOST_LINES else "source-too-long/characters"
+    count, most = (lines, MOST_LINES) if lines > MOST_LINES else (len(text), MOST_CHARACTERS)
+    return diagnosed(kind, (Span(file, 0, 0), "begins"), helps=("divide",), count=count, most=most)
 
 
 def beyond_limits(content: str, span: Span) -> Diagnostic | None:
@@ -46,17 +47,17 @@ def beyond_limits(content: str, span: Span) -> Diagnostic | None:
     if length > LONGEST:
         return diagnosed(
             "line-too-long",
-            (Span(span.file, span.start, span.start + 1), "begins-here"),
-            helps=("write-statement-line",),
+            (Span(span.file, span.start, span.start + 1), "begins"),
+            helps=("one-statement",),
             length=length,
-            LONGEST=LONGEST,
+            most=LONGEST,
         )
     return None
 
 
 def too_deep(span: Span) -> Diagnostic:
     """For what begins at the level that is one too many."""
-    return diagnosed("too-deep", (span, "still-deeper-here"), helps=("give-parts-names",), DEEPEST=DEEPEST)
+    return diagnosed("too-deep", (span, "deeper"), helps=("name-parts",), most=DEEPEST)
 
 
 def _bracket_beyond(content: str) -> int | None:

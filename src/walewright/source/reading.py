@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import dataclass
 
-from walewright.report.model import Diagnostic, Label, Span
+from walewright.report.model import Diagnostic, Span, diagnosed
 from walewright.report.near import near
 from walewright.source import syntax
 from walewright.source.blocks import Entry, assembled, placed
@@ -88,7 +87,7 @@ class _Reader:
         here = Span(self.file, line.start - min(line.column, 1), line.start)
         if not self.open:
             if not line.tabbed:
-                self._indent_fault("this line is indented, and no block is open here", here, f"indented {line.column}")
+                self._indent_fault("wrong-indent/no-block", here, "indented", line)
             return 0
         while self.open[-1].indent is None or (self.open[-1].guessed and not line.tabbed):
             if line.column > self.open[-1].outer:
@@ -102,13 +101,10 @@ class _Reader:
             return len(self.open)
         fitting = self._reads_inside(line)
         if line.tabbed:
-            # Told of as a tab; how far it was meant to indent nobody knows.
+            # Reported as a tab; how far it was meant to indent nobody knows.
             return fitting or len(self.open)
-        self._indent_fault(
-            "this line is not indented as the others of its block",
-            here,
-            f"indented {line.column}, the block {self.open[(fitting or len(self.open)) - 1].indent}",
-        )
+        column = self.open[(fitting or len(self.open)) - 1].indent or 0
+        self._indent_fault("wrong-indent/unlike-block", here, "unlike", line, column)
         if not fitting and _first(line) in first_words("in_file"):
             return 0
         return fitting or len(self.open)
@@ -118,18 +114,15 @@ class _Reader:
         if _first(line) in first_words("in_file") and (not fitting or _reads("in_file", line)):
             return 0
         if fitting:
-            self._indent_fault(
-                "this line belongs to the block above it and is not indented", line.span(self.file), "at the left margin"
-            )
+            self._indent_fault("wrong-indent/at-margin", line.span(self.file), "at-margin", line)
         return fitting
 
     def _reads_inside(self, line: Line) -> int:
         """The depth of the innermost open block in which the line reads; 0 for none."""
         return next((n for n in range(len(self.open), 0, -1) if _reads(self.open[n - 1].kind, line)), 0)
 
-    def _indent_fault(self, message: str, here: Span, label: str) -> None:
-        helps = ("a line of a block is indented as the first line of the block; all others begin at the left margin",)
-        self.told.append(Diagnostic("wrong-indent", message, (Label(here, label),), helps=helps))
+    def _indent_fault(self, kind: str, here: Span, label: str, line: Line, block: int = 0) -> None:
+        self.told.append(diagnosed(kind, (here, label), helps=("as-first-line",), indent=line.column, block=block))
 
     def _take_as(self, kind: str, line: Line) -> None:
         """Reads the line as one of that kind; a line already reported is not reported again."""
@@ -146,7 +139,7 @@ class _Reader:
                 statement = unreadable(kind, line, self.file)
         if isinstance(statement, Diagnostic):
             # A name that cannot be read is reported once, not wherever it is used.
-            if statement.code != "name-unreadable" or statement.message not in {d.message for d in self.told}:
+            if statement.code != "name-unreadable" or _what(statement) not in {_what(d) for d in self.told}:
                 self.told.append(statement)
             statement = None
         self._keep(statement or syntax.Broken(line.content, span=span), line)
@@ -157,13 +150,18 @@ class _Reader:
 
 def _without_uses(told: list[Diagnostic], text: str) -> list[Diagnostic]:
     """What was told, but for lines that do not read only for a name that is refused where it is given."""
-    refused = {name for d in told if d.code == "reserved-word" for name in re.findall("`(.*?)`", d.labels[0].text)}
+    refused = {dict(d.facts)["name"] for d in told if d.code == "reserved-word"}
 
     def uses(diagnostic: Diagnostic) -> bool:
         place = diagnostic.labels[0].span
         return diagnostic.code == "unreadable-line" and text[place.start : place.end] in refused
 
     return [d for d in told if not uses(d)]
+
+
+def _what(diagnostic: Diagnostic) -> tuple[object, ...]:
+    """What is reported, wherever it stands."""
+    return diagnostic.code, diagnostic.case, diagnostic.facts
 
 
 def _first(line: Line) -> str:

@@ -32,7 +32,7 @@ class Makes:
     fields: tuple[str, ...] = ()
     fixed: Mapping[str, object] = field(default_factory=dict)
     needs: Mapping[str, tuple[str, str]] = field(default_factory=dict)
-    """Fields that a part has to fill: what the author calls it, and how that part is written."""
+    """Fields that a part has to fill: what the author calls it, and the key of the help that shows how it is written."""
     unless: tuple[str, ...] = ()
     """Kinds (the field `kind`) that need nothing of that."""
     places: str = ""
@@ -43,14 +43,14 @@ class Makes:
     """A field whose amount is written without a sign and meant the other way round: `left of centre`, `in`."""
 
 
-_DEPTH = {"depth": ("depth", "it, such as `6 cm deep`")}
+_DEPTH = {"depth": ("depth", "add-depth")}
 _NECK = {
-    "width": ("width", "it, such as `18 cm wide`"),
-    "depth": ("depth", "it, such as `8 cm deep`"),
-    "shape": ("shape", "one of `round`, `v`, `square`"),
+    "width": ("width", "add-width"),
+    "depth": ("depth", "add-neck-depth"),
+    "shape": ("shape", "add-shape"),
 }
-_WAY = {"way": ("way of casting on", "one of `on waste yarn`, `with e-wrap`, `with chain`, `along` edges")}
-_KIND = {"kind": ("way of holding", "one of `held in`, `let out`, `held in and let out`")}
+_WAY = {"way": ("way of casting on", "add-start")}
+_KIND = {"kind": ("way of holding", "add-holding")}
 
 CELL_KINDS = {
     "hole": "hole",

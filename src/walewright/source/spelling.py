@@ -10,7 +10,7 @@ import re
 import unicodedata
 
 from walewright.report.model import Diagnostic, Span, diagnosed
-from walewright.report.said import said
+from walewright.report.said import Said, said
 
 LONGEST = 60
 """Letters of a name; what a line of the page holds is less than twice as much."""
@@ -19,23 +19,23 @@ INVISIBLE = frozenset("\u115f\u1160\u17b4\u17b5\u3164\uffa0")
 """Letters by their category that leave no mark (Unicode, DerivedCoreProperties.txt, Default_Ignorable_Code_Point)."""
 
 
-def misspelt(name: str) -> tuple[str, str] | None:
+def misspelt(name: str) -> tuple[Said, str] | None:
     """What is wrong with a name, and a name that would do ("" where there is none to propose); None for a sound one."""
     unseen = next((c for c in name if c in INVISIBLE), None)
     if unseen is not None:
-        return f"has the character U+{ord(unseen):04X}, which cannot be seen", "".join(c for c in name if c not in INVISIBLE)
+        return said("unseen", letter=ord(unseen)), "".join(c for c in name if c not in INVISIBLE)
     if len(name) > LONGEST:
-        return f"has {len(name)} letters, and {LONGEST} are the most", ""
+        return said("too-long", count=len(name), most=LONGEST), ""
     plain = unicodedata.normalize("NFKC", name)
     if plain != name:
-        return f"has letters that are written `{plain}` by themselves", plain
+        return said("joined-letters", plain=plain), plain
     foreign = next((c for c in name if not (c.isalpha() or c in "0123456789_.-/")), None)
     if foreign is not None:
         digit = str(unicodedata.digit(foreign, ""))
-        return f"has `{foreign}`, which is no letter and none of the digits 0 to 9", name.replace(foreign, digit) if digit else ""
+        return said("foreign-letter", letter=foreign), name.replace(foreign, digit) if digit else ""
     spaced = re.sub("_+", "_", name).strip("_")
     if spaced != name:
-        return "is printed with a space for each `_`, and spaces at its ends, or two together, cannot be seen", spaced
+        return said("unseen-spaces"), spaced
     return None
 
 
@@ -44,14 +44,14 @@ def name_fault(name: str, line: str, span: Span) -> Diagnostic | None:
     wrong = misspelt(name)
     if wrong is None:
         return None
-    says, better = wrong
+    fault, better = wrong
     sound = better if better and misspelt(better) is None and not better[0].isdigit() else ""
     return diagnosed(
         "name-unreadable/name",
-        (_place(name, line, span), "cannot-read-back"),
-        helps=(said("call", sound=sound) if sound else said("give-name-letters"),),
+        (_place(name, line, span), "not-read-back"),
+        helps=(said("call", sound=sound) if sound else said("letters"),),
         shown=_shown(name),
-        says=says,
+        fault=fault,
     )
 
 
@@ -74,11 +74,11 @@ def mark_fault(word: str, span: Span) -> Diagnostic:
     better = unicodedata.normalize("NFKC", word)
     sound = better if misspelt(better) is None else ""
     return diagnosed(
-        "name-unreadable/name-u-mark",
-        (span, "names-none"),
-        helps=(said("call", sound=sound) if sound else said("give-name-letters"),),
+        "name-unreadable/mark",
+        (span, "no-marks"),
+        helps=(said("call", sound=sound) if sound else said("letters"),),
         shown=_shown(word),
-        ord=ord(mark),
+        letter=ord(mark),
     )
 
 
@@ -91,13 +91,13 @@ def tension_fault(tension: str, line: str, span: Span) -> Diagnostic | None:
     wrong = misspelt(tension)
     if wrong is None and "_" not in tension:
         return None
-    says = wrong[0] if wrong is not None else "has `_`, which is a space on the page"
+    fault = wrong[0] if wrong is not None else said("space-on-page")
     return diagnosed(
         "name-unreadable/tension",
-        (_place(tension, line, span), "cannot-read-back"),
-        helps=("write-dial-digits",),
+        (_place(tension, line, span), "not-read-back"),
+        helps=("as-dial",),
         shown=_shown(tension),
-        says=says,
+        fault=fault,
     )
 
 

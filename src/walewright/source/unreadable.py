@@ -8,8 +8,9 @@ from typing import Any
 
 from lark.exceptions import UnexpectedInput
 
-from walewright.report.model import Diagnostic, Label, Span, diagnosed
+from walewright.report.model import Diagnostic, Span, diagnosed
 from walewright.report.near import near
+from walewright.report.said import Said, said
 from walewright.source.grammar import expected, first_words, literals, parser
 from walewright.source.layout import Line
 from walewright.source.spelling import mark_fault, marked_name
@@ -67,14 +68,16 @@ def unreadable(kind: str, line: Line, file: str) -> Diagnostic:
     helps = _meant(line.content, halt, open_here) or _meant_before(kind, line.content, halt)
     sample = example(kind, first, literals().get(halt.read[1], "") if len(halt.read) > 1 else "")
     if sample:
-        helps.append(f"such a line reads `{sample}`")
-    if halt.word:
-        message = f"`{halt.word}` cannot follow {before}"
-        label = Label(_place(file, line, halt), "reading stopped here")
-    else:
-        message = f"the line ends too soon after {before}"
-        label = Label(_place(file, line, halt), "the line ends")
-    return Diagnostic("unreadable-line", message, (label,), (f"here can stand: {_list(words)}",), tuple(helps))
+        helps.append(said("reads", sample=sample))
+    return diagnosed(
+        "unreadable-line/cannot-follow" if halt.word else "unreadable-line/ends-too-soon",
+        (_place(file, line, halt), "stopped" if halt.word else "ends"),
+        notes=("can-stand",),
+        helps=helps,
+        word=halt.word,
+        before=before,
+        words=words,
+    )
 
 
 def _before_a_word(kind: str, content: str, halt: Stop) -> Stop:
@@ -92,49 +95,49 @@ def _before_a_word(kind: str, content: str, halt: Stop) -> Stop:
 def _unknown_line(kind: str, line: Line, file: str, halt: Stop) -> Diagnostic:
     """For a line whose first word begins no line of this kind."""
     here = first_words(kind)
-    place = (Label(_place(file, line, halt), "the line begins so"),)
+    place = _place(file, line, halt)
     elsewhere = places_of(halt.word)
     if elsewhere:
         return diagnosed(
-            "misplaced-line", *place, notes=("stands",), word=halt.word, PLACES=PLACES[kind], elsewhere=tuple(elsewhere)
+            "misplaced-line", (place, "begins"), notes=("stands",), word=halt.word, place=PLACES[kind], elsewhere=elsewhere
         )
     meant = near(halt.word, here)
     sample = example(kind, meant or "")
-    helps = [f"`{meant}` is close"] if meant else []
-    helps += [f"such a line reads `{sample}`"] if sample else []
-    begins = ", ".join(f"`{begun}`" for w in sorted(here) for begun in beginnings(kind, w)) or "a name"
+    helps = [said("close", meant=meant)] if meant else []
+    helps += [said("reads", sample=sample)] if sample else []
+    beginning = tuple(begun for w in sorted(here) for begun in beginnings(kind, w))
     return diagnosed(
-        "unreadable-line/line-begins",
-        *place,
-        notes=("lines-begin",),
-        helps=tuple(helps),
-        PLACES=PLACES[kind],
+        "unreadable-line/unknown-beginning",
+        (place, "begins"),
+        notes=("beginnings" if beginning else "name-begins",),
+        helps=helps,
+        place=PLACES[kind],
         word=halt.word,
-        begins=begins,
+        beginnings=beginning,
     )
 
 
-def _meant(content: str, halt: Stop, open_here: frozenset[str]) -> list[str]:
+def _meant(content: str, halt: Stop, open_here: frozenset[str]) -> list[Said]:
     """Proposals for slips that are made again and again."""
-    helps = []
+    helps: list[Said] = []
     meant = near(halt.word, _words(open_here)) if halt.word else None
     if meant and meant != halt.word:
-        helps.append(f"`{meant}` is close")
+        helps.append(said("close", meant=meant))
     if halt.word in _TYPOGRAPHIC:
-        helps.append('texts stand in straight quotes, `"`')
+        helps.append(said("straight-quotes"))
     # The comma itself may have been read, as one before an option.
     if _DECIMAL_COMMA.match(content, max(0, halt.start - 1)) or _DECIMAL_COMMA.match(content, max(0, halt.start - 2)):
-        helps.append("a decimal fraction is written with a point, such as `2.5`")
+        helps.append(said("decimal-point"))
     return helps
 
 
-def _meant_before(kind: str, content: str, halt: Stop) -> list[str]:
+def _meant_before(kind: str, content: str, halt: Stop) -> list[Said]:
     """A proposal for the last word read, where it was taken for a name and is nearly a word that could stand in its place."""
     if halt.read[-1] != "NAME":
         return []
     word = _WORD.findall(content[: halt.start])[-1]
     meant = near(word, _words(expected(kind, halt.read[:-1])))
-    return [f"`{meant}` is close"] if meant and meant != word else []
+    return [said("close", meant=meant)] if meant and meant != word else []
 
 
 def _words(terminals: frozenset[str]) -> list[str]:
@@ -148,8 +151,4 @@ def _place(file: str, line: Line, halt: Stop) -> Span:
 
 def _quoted(read: str) -> str:
     """The end of what was read."""
-    return f"`{read}`" if len(read) <= LONGEST_QUOTE else f"`…{read[-LONGEST_QUOTE:].lstrip()}`"
-
-
-def _list(words: tuple[str, ...]) -> str:
-    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} or {words[-1]}"
+    return read if len(read) <= LONGEST_QUOTE else f"…{read[-LONGEST_QUOTE:].lstrip()}"

@@ -4,23 +4,24 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from walewright.report.said import Said, said
 from walewright.source.grammar import KINDS, expected, first_words, literals
 
-UNITS = "a unit (cm, mm, m, in, stitches, rows, g, %)"
-COMPARISONS = "a comparison (<= >= = < >)"
-SUMS = "a sum (+ - * /)"
+UNITS = "a-unit"
+COMPARISONS = "a-comparison"
+SUMS = "a-sum"
 
 GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
-    ("a name", ("NAME",)),
-    ("a number", ("NUMBER", "VALUE")),
-    ("a name of a size", ("SIZE",)),
-    ("a text in double quotes", ("TEXT",)),
-    ("which needle, such as `3rd`", ("ORDINAL",)),
-    ("a tension setting, such as `4`", ("TENSION",)),
-    ("a way of casting off, such as `chain`", ("WAY",)),
-    ("a count, such as `2/28`", ("COUNT",)),
-    ("a system of counts (tex, dtex, denier, Nm, Ne, NeK, lea)", ("tex", "dtex", "denier", "Nm", "Ne", "NeK", "lea")),
-    ("a symbol of one character", ("SYMBOL", "CELL")),
+    ("a-name", ("NAME",)),
+    ("a-number", ("NUMBER", "VALUE")),
+    ("a-size", ("SIZE",)),
+    ("a-text", ("TEXT",)),
+    ("which-needle", ("ORDINAL",)),
+    ("a-tension", ("TENSION",)),
+    ("a-cast-off", ("WAY",)),
+    ("a-count", ("COUNT",)),
+    ("a-count-system", ("tex", "dtex", "denier", "Nm", "Ne", "NeK", "lea")),
+    ("a-symbol", ("SYMBOL", "CELL")),
     (
         UNITS,
         ("cm", "mm", "m", "in", "stitches", "stitch", "sts", "st", "rows", "row", "g", "%"),
@@ -28,10 +29,10 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
     (SUMS, ("+", "-", "*", "/")),
     ("brackets", ("(",)),
     (COMPARISONS, ("<=", ">=", "=", "<", ">")),
-    ("`round(… to …)`", ("round",)),
-    ("the end of the line", ("$END",)),
+    ("round-to", ("round",)),
+    ("line-end", ("$END",)),
 )
-"""Terminals named together in a message. A word in no group is shown as written."""
+"""The key of a phrase, and the terminals that it names together in a message. A word in no group is shown as written."""
 
 WHOLE_GROUPS_ONLY = (UNITS, COMPARISONS, SUMS)
 """Groups whose words stand on their own where not all of them can stand."""
@@ -40,16 +41,16 @@ ONE_WORD_SAYS_NOTHING = ("making", "left", "right", "stocking", "latched")
 """First words that say nothing without their second; which that can be, the grammar says."""
 
 PLACES = {
-    "in_file": "at the left margin",
-    "in_pattern": "in a `pattern` block",
-    "in_sizes": "in a `sizes` block",
-    "in_machine": "in a `machine` block",
-    "in_fabric": "in a `fabric` block",
-    "in_chart": "in a `chart` block",
-    "in_piece": "in a `piece` block",
-    "in_opening": "in an `opening` block",
-    "in_shape": "in a `shape` block",
-    "in_making_up": "in a `making up` block",
+    "in_file": said("at-margin"),
+    "in_pattern": said("in-a-block", block="pattern"),
+    "in_sizes": said("in-a-block", block="sizes"),
+    "in_machine": said("in-a-block", block="machine"),
+    "in_fabric": said("in-a-block", block="fabric"),
+    "in_chart": said("in-a-block", block="chart"),
+    "in_piece": said("in-a-block", block="piece"),
+    "in_opening": said("in-an-block", block="opening"),
+    "in_shape": said("in-a-block", block="shape"),
+    "in_making_up": said("in-a-block", block="making up"),
 }
 """Where a line of each kind stands."""
 
@@ -126,18 +127,19 @@ PLACE_EXAMPLES = {
 """A line that reads, in blocks whose lines begin with any name."""
 
 
-def in_words(terminals: Iterable[str]) -> tuple[str, ...]:
+def in_words(terminals: Iterable[str]) -> tuple[str | Said, ...]:
     """The terminals as an author knows them: groups first, then words in the order of the alphabet."""
     known = literals()
     open_words = {known.get(t, t) for t in terminals}
-    told = []
+    told: list[str | Said] = []
     for words, members in GROUPS:
         there = open_words & set(members)
         if not there or (words in WHOLE_GROUPS_ONLY and len(there) < len(members)):
             continue
         open_words -= there
-        told.append(words)
-    return (*told, *sorted("a comma" if w == "," else f"`{w}`" for w in open_words))
+        told.append(said(words))
+    commas = [said("a-comma")] if "," in open_words else []
+    return (*told, *sorted(open_words - {","}), *commas)
 
 
 def wordless(terminals: Iterable[str]) -> tuple[str, ...]:
@@ -164,6 +166,6 @@ def example(kind: str, first: str, second: str = "") -> str | None:
     return PLACE_EXAMPLES.get(kind)
 
 
-def places_of(first: str) -> tuple[str, ...]:
+def places_of(first: str) -> tuple[Said, ...]:
     """Where a line with that first word can stand."""
     return tuple(PLACES[kind] for kind in KINDS if first in first_words(kind))

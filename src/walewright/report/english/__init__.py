@@ -10,10 +10,10 @@ from walewright.report.english.counts import WORDINGS as COUNTS
 from walewright.report.english.garment import WORDINGS as GARMENT
 from walewright.report.english.lines import WORDINGS as LINES
 from walewright.report.english.materials import WORDINGS as MATERIALS
-from walewright.report.english.proven import PHRASES as PROVEN
-from walewright.report.english.proven import WORDINGS as PROOF
 from walewright.report.english.patterned import WORDINGS as PATTERNED
 from walewright.report.english.phrases import PHRASES, TERMS
+from walewright.report.english.proven import PHRASES as PROVEN
+from walewright.report.english.proven import WORDINGS as PROOF
 from walewright.report.english.rules import CLAUSES, EDGES, FIGURES
 from walewright.report.english.shapes import WORDINGS as SHAPES
 from walewright.report.english.values import WORDINGS as VALUES

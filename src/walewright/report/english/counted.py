@@ -19,7 +19,7 @@ PHRASES: dict[str, str] = {
     "wider-bed": "knit it on a bed of {needles} needles or more",
     "would-do": "it would do with {figures:and}",
     # ------------------------------------------------------------- sizes and their figures
-    "figures": "{sizes}: {figures:apart}",
+    "figures": "{sizes}: {figures:/; }",
     "in-size": "{size}: {note}",
     # ------------------------------------------------------------- joins
     "along-rows": "rows",
@@ -45,7 +45,6 @@ PHRASES: dict[str, str] = {
     "opening-in-its-way": "opening `{opening}` is in its way from its row {row}",
     "parted-there": "the {piece} is parted by the {opening} there",
     "plain-row": "a plain row",
-    "quoted": "`{name}`",
     "row-meets": "in row {row} of the seam {here} meets {there}",
     "row-of-pattern": "row {row} of `{fabric}`",
     "rows-left": "{rows:row is|rows are} left to `{level}`",
@@ -54,10 +53,9 @@ PHRASES: dict[str, str] = {
     "stitches-taken-off": "{stitches:stitch is|stitches are} taken off",
     "too-few-there": "{widths:and} there, {lacks} too few on its side",
     # ------------------------------------------------------------- what lies in a piece
-    "band": "band `{band}`",
     "edge-at-row": "the {side} edge of the {piece} at row {row}",
     "edging-of": "`{edging}` of the {piece}",
-    "hole-wide": ("{hole}, {stitches:stitch|stitches} wide, {parts:?where the piece parts, at row|at row} {row}; {works:apart}"),
+    "hole-wide": ("{hole}, {stitches:stitch|stitches} wide, {parts:?where the piece parts, at row|at row} {row}; {works:/; }"),
     "in-work-there": "{stitches:stitch is|stitches are} in work there",
     "on-an-end-needle": "it lies on an end needle",
     "panel-of": "the panel of `{fabric}` in the {piece}",
@@ -66,7 +64,6 @@ PHRASES: dict[str, str] = {
     "zone-of": "`{fabric}` in the {piece}",
     # ------------------------------------------------------------- places on the bed
     "along": "along {along}",
-    "at-level": "at `{level}`",
     "at-start": "at the start",
     "bed": "{needles} needles",
 }

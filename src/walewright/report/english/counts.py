@@ -139,7 +139,7 @@ WORDINGS: dict[str, Wording] = {
         "band `{band}` takes up to {stitches} needles, and the bed has {needles}",
         labels={"picked-up-here": "picked up here"},
         helps={
-            "several-bands": "knit it as {bands:word} bands: {each:apart}",
+            "several-bands": "knit it as {bands:word} bands: {each:/; }",
             "lengthways": ("knit it lengthways, as a piece that is joined to `{edge}`, which takes {takes} needles by itself"),
         },
     ),

@@ -32,7 +32,7 @@ WORDINGS: dict[str, Wording] = {
         labels={"knitted-here": "knitted here"},
         notes={
             "catches": "more than {most_stitches} stitches or {most} of loose yarn catches on fingers and buttons",
-            "floats": "{size}: {pieces:apart}",
+            "floats": "{size}: {pieces:/; }",
         },
         helps={
             "lift-it": (
@@ -77,7 +77,7 @@ PHRASES: dict[str, str] = {
     "folded": "the {fabric} is folded {front:?front|behind}, where its inside would show",
     "hangs-elsewhere": "the {hung} does not hang on what it is glued to",
     "hangs-on-nothing-glued": "the {hung} hangs on what nothing is glued to",
-    "join-done": "`{way} {one:then} from its {one_end} to {other:then} from its {other_end}`",
+    "join-done": "`{way} {one:/ then } from its {one_end} to {other:/ then } from its {other_end}`",
     "joined-otherwise": "{one} {other:?to {other}|upon itself} was joined otherwise than it is glued",
     "linked-wrong-sides": "the {piece} and the {other_piece} are linked with their wrong sides together",
     "loops-open": "the open loops of {edge} of the {piece} were taken up by nothing",

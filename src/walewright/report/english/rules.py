@@ -88,8 +88,8 @@ CLAUSES: dict[str, tuple[str, str]] = {
         "the edges of the {piece} cannot be counted from the middle of its start",
     ),
     "groups-held": (
-        "each {rows:word} rows of the {wedge} of the {piece} hold {stitches:=a stitch|{stitches} stitches} at least",
-        "there cannot be {stitches:=a stitch|{stitches} stitches} for each {rows:word} rows of the {wedge} of the {piece}",
+        "each {rows:word} rows of the {wedge} of the {piece} hold {stitches:a stitch|# stitches} at least",
+        "there cannot be {stitches:a stitch|# stitches} for each {rows:word} rows of the {wedge} of the {piece}",
     ),
     "held-in-and-out": (
         "the {wedge} of the {piece} is held in and let out in as many rows",
@@ -103,8 +103,8 @@ CLAUSES: dict[str, tuple[str, str]] = {
         ),
     ),
     "keeps-stitches": (
-        "the {piece} keeps {stitches:=a stitch|{stitches} stitches} at the least",
-        "the {piece} cannot keep {stitches:=a stitch|{stitches} stitches} at all levels",
+        "the {piece} keeps {stitches:a stitch|# stitches} at the least",
+        "the {piece} cannot keep {stitches:a stitch|# stitches} at all levels",
     ),
     "levels-rise": (
         "there are two rows or more between two levels of the {piece}",
@@ -119,9 +119,9 @@ CLAUSES: dict[str, tuple[str, str]] = {
         ),
     ),
     "moves-at-rate": (
-        "{edge} moves by {stitches:=a stitch|{stitches} stitches} {rows:=every row|every {rows} rows}, once at least",
+        "{edge} moves by {stitches:a stitch|# stitches} {rows:every row|every # rows}, once at least",
         (
-            "{edge} cannot move by {stitches:=a stitch|{stitches} stitches} {rows:=every row|every {rows} rows}: the rows below "
+            "{edge} cannot move by {stitches:a stitch|# stitches} {rows:every row|every # rows}: the rows below "
             "`{level}` and the width there do not allow it"
         ),
     ),
@@ -166,7 +166,7 @@ CLAUSES: dict[str, tuple[str, str]] = {
 }
 
 FIGURES: dict[str, str] = {
-    "cast-off": "the cast-off of the {opening:?{opening} of the }{piece} before `{level}`",
+    "begun-cast-off": "the cast-off of the {opening:?{opening} of the }{piece} before `{level}`",
     "edge-at": "the edge of the {piece} at `{level}` on the {side}",
     "edge-move": "the move of the edge of the {piece} to `{level}`{side:? on the {side}}",
     "flat-part": "the flat part of the {part} of the {piece}{place:? at `{place}`}",
@@ -180,12 +180,12 @@ FIGURES: dict[str, str] = {
     "rows-between": "the rows from `{low}` to `{high}` of the {piece}",
     "rows-held": "the rows of the {wedge} of the {piece}",
     "start": "the start of the {piece}",
-    "width-at": "the width of the {piece} at `{level}`",
+    "width-wanted": "the width of the {piece} at `{level}`",
 }
 """What a message calls a wanted number."""
 
 EDGES: dict[str, str] = {
-    "edge-of": "the edge of the {piece}",
+    "outer-edge": "the edge of the {piece}",
     "edge-of-opening": "the edge of the {opening} of the {piece}",
     "edge-to": "{edge} to `{level}`",
 }

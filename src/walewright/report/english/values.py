@@ -4,325 +4,226 @@ from __future__ import annotations
 
 from walewright.report.wording import Wording
 
+_NO_SUCH_EDGE = Wording(
+    "no {what:term} is called `{name}`",
+    labels={"here": "not known"},
+    notes={"known": "known here: {known:names}", "nothing": "there is no {what:term} here"},
+)
 WORDINGS: dict[str, Wording] = {
     "absurd-measurement": Wording(
-        "`{name}` is more than {LARGEST_CM}",
-        labels={
-            "chosen": "{chosen}",
-        },
-        helps={
-            "look-unit": "look at the unit",
-        },
+        "`{row}` is more than {longest}", labels={"values": "{values}"}, helps={"look": "look at the unit"}
     ),
-    "bad-measure": Wording(
-        "`{name}` cannot be {cm} ({option})",
-        helps={
-            "must-more-most": "it must be more than 0 and at most {LARGEST_CM:g} cm",
-        },
+    "bad-ball": Wording(
+        "`{text}` is no yarn and ball", helps={"ball-example": "write a label, grams and metres, such as `my wool, 50 g = 120 m`"}
     ),
-    "bad-tension": Wording(
-        "no bed knits {number} to {SWATCH_CM:g} cm ({option})",
-        notes={
-            "bed-knits-cm": "a bed knits {least} to {most} to {SWATCH_CM:g} cm",
-        },
-        helps={
-            "look-number-both": "look at which number is which, and that both are to 10 cm",
-        },
+    "bad-bed": Wording(
+        "`{text}` is no bed",
+        helps={"bed-example": "write a shipped bed, or facts, such as `standard` or `needles=180, pitch=4.5 mm`"},
     ),
-    "cyclic-let": Wording(
-        "{ring}: this has no end",
+    "bad-dial": Wording(
+        "`{text}` is no setting of a dial", helps={"dial-example": "write the number that the dial shows, such as `6` or `4.5`"}
     ),
-    "division-by-zero": Wording(
-        "this divides by zero",
-        labels={
-            "zero": "zero",
-        },
+    "bad-measure/out-of-range": Wording(
+        "`{name}` cannot be {length}", helps={"range": "it must be more than 0 and at most {longest}"}
     ),
+    "bad-measure/unreadable": Wording(
+        "`{text}` is no length", helps={"measure-example": "write a number and its unit, such as `104 cm`"}
+    ),
+    "bad-swatch": Wording(
+        "`{text}` is no swatch",
+        helps={"swatch-example": "write stitches, rows, width, height and weight, such as `40 st 60 rows 23.5 cm 21 cm 28 g`"},
+    ),
+    "bad-tension/out-of-range": Wording(
+        "no bed knits {count} to {width}",
+        notes={"possible": "a bed knits {least} to {most} to {width}"},
+        helps={"look": "look at which number is which, and that both are to 10 cm"},
+    ),
+    "bad-tension/unreadable": Wording(
+        "`{text}` is no tension", helps={"tension-example": "write stitches and rows to 10 cm, such as `17 st 24 rows`"}
+    ),
+    "cyclic-let": Wording("{ring:`/ needs }: this has no end", labels={"named-here": "`{name}`"}),
+    "division-by-zero": Wording("this divides by zero", labels={"zero": "zero"}),
     "given-for-nothing": Wording(
-        "no stitch of the garment follows from `{name}` ({option})",
-        notes={
-            "page-holds-finished": "the page holds the finished garment against it, no more",
-        },
-        helps={
-            "lists-what-can": "`walewright choices` lists what can be given",
-        },
+        "no stitch of the garment follows from `{name}`",
+        notes={"finished": "the page holds the finished garment against it, no more"},
+        helps={"choices": "`walewright choices` lists what can be given"},
     ),
-    "given-twice/given-tension-swatch": Wording(
-        "`{name}` is given a tension and a swatch ({option})",
-        helps={
-            "leave-them-out": "leave one of them out: a swatch says the tension too",
-        },
+    "given-twice/tension-and-swatch": Wording(
+        "`{name}` is given a tension and a swatch", helps={"leave-one": "leave one of them out: a swatch says the tension too"}
     ),
-    "given-twice/given-twice": Wording(
-        "`{name}` is given twice, as {found} and as {text} ({option})",
-        helps={
-            "leave-them-out": "leave one of them out",
-        },
-    ),
-    "impossible-statement/nothing-prints-text": Wording(
-        "nothing prints a text `{key}` here",
-        labels={
-            "can-stand-here": "{keys:or} can stand here",
-        },
-    ),
-    "impossible-statement/statement-belongs-into": Wording(
-        "this statement belongs into a block",
-        labels={
-            "own-here": "on its own here",
-        },
-    ),
-    "impossible-statement/statement-cannot-stand": Wording(
-        "this statement cannot stand in a shape",
-        labels={
-            "shape": "in a shape",
-        },
-    ),
-    "impossible-statement/takes": Wording(
-        "`{function}` takes {wanted}",
-        labels={
-            "given": "{args} given",
-        },
-    ),
-    "missing-part/source": Wording(
-        "the source has no {join}",
-    ),
+    "given-twice/texts": Wording("`{name}` is given twice, as {one} and as {other}", helps={"leave-one": "leave one of them out"}),
+    "impossible-statement/at-margin": Wording("this statement belongs inside a block", labels={"alone": "on its own here"}),
+    "impossible-statement/in-shape": Wording("this statement cannot stand in a shape", labels={"shape": "in a shape"}),
+    "impossible-statement/no-value": Wording("`{function}` takes at least one value", labels={"given": "{count} given"}),
+    "impossible-statement/round": Wording("`{function}` takes a value and what to round it to", labels={"given": "{count} given"}),
+    "impossible-statement/text": Wording("nothing prints a text `{key}` here", labels={"can-stand": "{keys:or`} can stand here"}),
+    "missing-part/source": Wording("the source has no {lacking:term/ and no }"),
     "mixed-units": Wording(
-        "{sort} and {sort_2} do not mix",
-        labels={
-            "sort": "{sort}",
-            "sort-2": "{sort_2}",
-        },
-        helps={
-            "write-bare-number": "write the bare number with its unit",
-        },
+        "{one} and {other} do not mix",
+        labels={"one": "{one}", "other": "{other}"},
+        helps={"write-unit": "write the bare number with its unit"},
     ),
     "name-expected": Wording(
-        "`{parameter}` of shape `{shape}` is a {what}, and a quantity is given",
-        labels={
-            "quantity": "a quantity",
-            "names-here": "`{parameter}` names a {what} here",
-        },
+        "`{parameter}` of shape `{shape}` is a {what:term}, and a quantity is given",
+        labels={"quantity": "a quantity", "named": "`{parameter}` names a {what:term} here"},
     ),
-    "negative-measurement": Wording(
-        "`{name}` is less than nothing",
-        labels={
-            "chosen": "{chosen}",
-        },
+    "names-look-alike": Wording(
+        "the {what:terms} `{known}` and `{name}` look alike, and are two",
+        labels={"this": "`{name}`", "that": "`{known}`"},
+        notes={"letters": "`{one}` is {named}, `{other}` is {other_named}"},
+        helps={"rename": "give one of them another name, or write the same name in the same letters"},
     ),
-    "no-unit/unit": Wording(
-        "`{name}` has no unit",
-        labels={
-            "bare-numbers": "bare numbers",
-        },
-        helps={
-            "end-row-cm": "end the row with cm",
-        },
-    ),
-    "not-positive/must-more-zero": Wording(
-        "{what} must be more than zero",
-        labels={
-            "value": "{value}",
-        },
-    ),
-    "not-positive/rounding-needs-step": Wording(
-        "rounding needs a step above zero",
-        labels={
-            "amounts": "{amounts}",
-        },
-    ),
-    "number-too-large": Wording(
-        "this comes to more than any garment has",
-        labels={
-            "too-large": "too large",
-        },
-    ),
+    "negative-measurement": Wording("`{row}` is less than nothing", labels={"values": "{values}"}),
+    "no-such-edge": _NO_SUCH_EDGE,
+    "no-unit/amount": Wording("{what} needs a unit", labels={"bare": "a bare number"}, helps={"write": "write it in {unit}"}),
+    "no-unit/row": Wording("`{row}` has no unit", labels={"bare": "bare numbers"}, helps={"cm": "end the row with cm"}),
+    "not-positive/amount": Wording("{what} must be more than zero", labels={"value": "{value}"}),
+    "not-positive/step": Wording("rounding needs a step above zero", labels={"step": "{step}"}),
+    "number-too-large": Wording("this comes to more than any garment has", labels={"too-large": "too large"}),
     "ragged-row": Wording(
-        "`{name}` has {count} for {count_2}",
-        labels={
-            "count-3": "{count_3}",
-            "count-4": "{count_4}",
-        },
-        notes={
-            "value": "no value for {lacking}",
-        },
+        "`{row}` has {values:value|values} for {wanted:size|sizes}",
+        labels={"values": "{values:value|values}", "sizes": "{wanted:size|sizes}"},
+        notes={"lacking": "no value for {lacking}"},
     ),
-    "row-falls": Wording(
-        "`{name}` gets smaller from {chosen} to {chosen_2}",
-        labels={
-            "then": "{values}, then {values_2}",
-        },
+    "repeated-name": Wording("`{name}` is the name of two {what:terms}", labels={"again": "here again", "first": "first here"}),
+    "repeated-statement": Wording("{owner} has two `{what}` statements", labels={"again": "here again", "first": "first here"}),
+    "require-fails/bare": Wording(
+        "it is required that {requirement}, and it is not so",
+        labels={"fails": "fails in {failing}"},
+        notes={"against": "{size}: {left} against {right}"},
     ),
-    "shape-ring": Wording(
-        "{ring}: this has no end",
-        labels={
-            "again": "{again}",
-        },
+    "require-fails/because": Wording(
+        "it is required that {requirement}, and it is not so: {because}",
+        labels={"fails": "fails in {failing}"},
+        notes={"against": "{size}: {left} against {right}"},
     ),
-    "shape-too-large/shapes-give-piece": Wording(
-        "shapes give this piece {lines:,} lines, and {MOST_STATEMENTS:,} are the most",
-        labels={
-            "comes": "`{name}` comes to {lines_2:,}",
-        },
-        helps={
-            "let-shapes-use": "let shapes use fewer shapes, or write what is repeated as a stretch with `repeat`",
-        },
+    "row-falls": Wording("`{row}` gets smaller from {one} to {next}", labels={"then": "{value}, then {next_value}"}),
+    "shape-too-large/deep": Wording(
+        "shapes are used within shapes more than {deepest} deep", labels={"deep": "`{used}` goes {deep} deep"}
     ),
-    "shape-too-large/shapes-give-pieces": Wording(
-        "shapes give the pieces of this source more than {MOST_IN_ALL:,} lines together",
-        labels={
-            "more-shapes-piece": "{lines:,} more by the shapes of this piece",
-        },
-        helps={
-            "write-fewer-pieces": "write fewer pieces with these shapes, or two sources",
-        },
+    "shape-too-large/piece": Wording(
+        "shapes give this piece {lines:,} lines, and {most:,} are the most",
+        labels={"comes": "`{used}` comes to {own_lines:,}"},
+        helps={"fewer": "let shapes use fewer shapes, or write what is repeated as a stretch with `repeat`"},
     ),
-    "shape-too-large/shapes-used-within": Wording(
-        "shapes are used within shapes more than {DEEPEST} deep",
-        labels={
-            "goes-deep": "`{name}` goes {deep} deep",
-        },
+    "shape-too-large/source": Wording(
+        "shapes give the pieces of this source more than {most:,} lines together",
+        labels={"more": "{lines:,} more by the shapes of this piece"},
+        helps={"fewer": "write fewer pieces with these shapes, or two sources"},
     ),
     "table-from-memory": Wording(
-        "`{measurement}` in the table `{name}` is from memory",
-        labels={
-            "seen-published-table": "not seen in a published table",
-        },
-        notes={
-            "memory": "from memory: {recalled}",
-        },
-        helps={
-            "check-figures-write": "check the figures, or write them out",
-        },
+        "`{measurement}` in the table `{table}` is from memory",
+        labels={"not-seen": "not seen in a published table"},
+        notes={"memory": "from memory: {recalled}"},
+        helps={"check": "check the figures, or write them out"},
     ),
     "table-slip": Wording(
-        "`{measurement}` in the table `{name}` is likely misprinted in its source: {figures}",
-        labels={
-            "used-here": "used here",
-        },
-        helps={
-            "give-your-own": "give your own figures here: `{with_own}`",
-        },
+        "`{measurement}` in the table `{table}` is likely misprinted in its source: {figures}",
+        labels={"here": "used here"},
+        notes={"doubt": "{size}: {note}"},
+        helps={"own": "give your own figures here: `{with_own}`"},
     ),
-    "tension-not-yours/keep-tension-source": Wording(
-        "{listed} keep{if_rest:?s} the tension of the source, beside your own of `{first}` ({came_by})",
-        notes={
-            "another-yarn-cannot": "`{name}` is in another yarn, `{yarn}`: it cannot be reckoned from `{first}`",
-        },
-        helps={
-            "knit-swatch-give": 'knit a swatch, and give what it measures: `--tension "{name}=... st ... rows"`',
-        },
+    "tension-not-yours/beside-own": Wording(
+        "{fabrics:names`} keep{single:?s} the tension of the source, beside your own of `{own}`",
+        notes={"not-reckoned": "`{fabric}` is in another yarn, `{yarn}`: it cannot be reckoned from `{own}`"},
+        helps={"swatch": 'knit a swatch, and give what it measures: `--tension "{fabric}=... st ... rows"`'},
     ),
-    "tension-not-yours/keeps-tension-source": Wording(
-        "`{name}` keeps the tension of the source, in another yarn ({option})",
-        notes={
-            "source-s-cm": "the source's {stitches_per_cm} and {rows_per_cm} to 10 cm were measured in its own yarn",
-        },
-        helps={
-            "knit-swatch-give": 'knit a swatch, and give what it measures: `--tension "{name}=... st ... rows"`',
-        },
+    "tension-not-yours/other-yarn": Wording(
+        "`{fabric}` keeps the tension of the source, in another yarn",
+        notes={"measured-in": "the source's {stitches} and {rows} to 10 cm were measured in its own yarn"},
+        helps={"swatch": 'knit a swatch, and give what it measures: `--tension "{fabric}=... st ... rows"`'},
     ),
     "too-many": Wording(
-        "there are {places} {what}, and {most} are the most",
-        labels={
-            "too-many-here": "one too many from here on",
-        },
+        "there are {count} {what:terms}, and {most} are the most",
+        labels={"from-here": "one too many from here on"},
+        helps={"second-source": "write a second source, or leave out what no garment needs"},
+    ),
+    "unknown-argument": _NO_SUCH_EDGE,
+    "unknown-name": _NO_SUCH_EDGE,
+    "unknown-name/given": Wording(
+        "no {what:term} is called `{name}`",
+        notes={"here": "{what:terms} here: {known:names}", "none-here": "there is no {what:term} here"},
         helps={
-            "write-second-source": "write a second source, or leave out what no garment needs",
+            "close-as": "`{close}` is close: it is `{own}`",
+            "choices": "`walewright choices` lists what can be given, with its names",
         },
     ),
-    "unknown-name/called": Wording(
-        "no {what} is called `{name}` ({option})",
-        notes={
-            "s-here": "{what}s here: {known}",
-            "here": "there is no {what} here",
-        },
-        helps={
-            "lists-what-can": "`walewright choices` lists what can be given, with its names",
-        },
-    ),
-    "unknown-name/may": Wording(
-        "`{name}` may be {found:or} ({option})",
-        helps={
-            "write-source-does": "write it as the source does",
-        },
-    ),
-    "unknown-size/size-named-option": Wording(
-        "no size is named (option --size)",
-        notes={
-            "pattern": "the pattern has {names}",
-        },
-    ),
+    "unknown-name/several": Wording("`{name}` may be {meant:or`}", helps={"as-in-source": "write it as the source does"}),
+    "unknown-size": _NO_SUCH_EDGE,
+    "unknown-size/given": Wording("the pattern has no size `{size}`", notes={"it-has": "it has {names}"}),
+    "unknown-size/no-name": Wording("no size is named", notes={"pattern-has": "the pattern has {names}"}),
+    "unknown-size/several": Wording("`{size}` is several sizes", notes={"it-has": "it has {names}"}),
+    "unknown-table": _NO_SUCH_EDGE,
     "unknown-table-row": Wording(
-        "the table `{name}` has no measurement `{measurement}`",
-        labels={
-            "table": "not in the table",
-        },
-        notes={
-            "it-has": "it has {measurements}",
-        },
+        "the table `{table}` has no measurement `{measurement}`",
+        labels={"table": "not in the table"},
+        notes={"it-has": "it has {measurements}"},
     ),
     "unknown-table-size": Wording(
-        "the table `{name}` has no `{measurement}` for {absent}",
-        labels={
-            "table": "not in the table",
-            "sizes-pattern": "sizes of this pattern",
-        },
-        notes={
-            "it-has": "it has {entries}",
-        },
+        "the table `{table}` has no `{measurement}` for {absent}",
+        labels={"table": "not in the table", "sizes": "sizes of this pattern"},
+        notes={"it-has": "it has {known}"},
+        helps={"own": "give them here: `{with_own}`, with your own figures"},
+    ),
+    "unused-name/definition": Wording(
+        "nothing that is made uses the {kind:term} `{name}`",
+        labels={"by-unused": "used only by what is itself unused", "nowhere": "used nowhere"},
+        notes={"by": "named by {by}"},
         helps={
-            "give-them-here": "give them here: `{with_own}`, with your own figures",
+            "delete-or-use": "delete it, or use it",
+            "or-to-fit": "delete it, use it, or end it with `to fit` if it is a measure of the body to choose a size by",
         },
     ),
-    "unused-name/nothing-made-uses": Wording(
-        "nothing that is made uses the {word} `{name}`",
-        labels={
-            "used-only-what": "used only by what is itself unused",
-            "used-nowhere": "used nowhere",
-        },
-        notes={
-            "named": "named by {fromkeys}",
-        },
+    "unused-name/edge": Wording(
+        "nothing is joined to the edge `{edge}` of piece `{piece}`, and no statement names it",
+        labels={"only-here": "named here only"},
         helps={
-            "help": "{help}",
+            "leave-out-or-free": (
+                "leave `called {edge}` out, or write what is joined to it; if nothing is to be, write `free {piece} {edge}`"
+            )
         },
     ),
-    "unused-name/nothing-shape-uses": Wording(
-        "nothing in shape `{name}` uses its {sort} `{name_2}`",
-        labels={
-            "used-nowhere": "`{name_2}` is used nowhere in it",
-        },
+    "unused-name/in-shape": Wording(
+        "nothing in shape `{shape}` uses its {kind:term} `{name}`",
+        labels={"nowhere": "`{name}` is used nowhere in it"},
+        helps={"delete-in-uses": "delete it here and in every `use`, or use it", "delete-or-use": "delete it, or use it"},
+    ),
+    "unused-name/level": Wording(
+        "nothing goes to the level `{level}` of piece `{piece}` or stands at it",
+        labels={"unnamed": "no line of the piece names it"},
+        helps={"delete-or-use": "delete it, or let an edge, an opening or a fabric begin or end there"},
+    ),
+    "without-effect": Wording(
+        "this changes nothing: {why}",
+        labels={"here": "without effect"},
         helps={
-            "help": "{help}",
+            "leave-out": "leave that out",
+            "leave-out-or-after": "leave that out, or let the edging be added after",
+            "leave-out-or-of-model": "leave that out, or say it of `{model}`",
+            "leave-out-or-along": "leave that out, or begin the piece `along` an edge",
+            "leave-out-or-slope": "leave that out, or let the edge slope or curve",
+            "leave-out-or-one-at-a-time": ("leave that out, or move one stitch at a time, or take two in with `two at once`"),
+            "leave-out-or-width": "leave that out, or say how wide a panel it is, such as `8 cm wide`",
+            "leave-one-width-out": "leave one of the two widths out",
+            "leave-weight-or-loop-out": (
+                "leave one of the two out: the weight, if the yarn to a stitch was measured with more care"
+            ),
+            "leave-out-or-fits": "leave that out, or say which it fits, such as `, fits bust`",
+            "leave-out-or-use-whole-width": "leave that out, or use the fabric over a whole width too",
+            "leave-out-or-knit-in": "leave that out, or let a symbol be `knit in` another yarn",
+            "leave-out-or-wider": "leave that out, or let it begin some stitches wide",
         },
     ),
     "worked-out-measure": Wording(
-        "`{name}` is worked out by the pattern and cannot be given ({option})",
-        notes={
-            "follows": "it follows from {listed}",
-            "same-every-body": "it is the same for every body",
-        },
+        "`{name}` is worked out by the pattern and cannot be given",
+        notes={"follows": "it follows from {rows:names`}", "same": "it is the same for every body"},
         helps={
-            "give-such": 'give {found}, such as `--measure "{found_2}=... cm"`',
             "leave-out": "leave it out",
+            "give-one": 'give one of these, such as `--measure "{first}=... cm"`',
+            "give-it": 'give `{first}`, such as `--measure "{first}=... cm"`',
         },
     ),
-    "wrong-unit/length-2": Wording(
-        "`{left}` is a length",
-        labels={
-            "sort": "{sort}",
-        },
-    ),
-    "wrong-unit/must": Wording(
-        "{what}: this must be {sort}",
-        labels={
-            "sort-2": "{sort_2}",
-        },
-    ),
-    "wrong-unit/must-length": Wording(
-        "`{name}` must be a length",
-        labels={
-            "what": "{what}",
-        },
-    ),
+    "wrong-unit/amount": Wording("{what}: this must be {wanted}", labels={"dimension": "{dimension}"}),
+    "wrong-unit/compared": Wording("`{measured}` is a length", labels={"dimension": "{dimension}"}),
+    "wrong-unit/row": Wording("`{row}` must be a length", labels={"dimension": "{dimension}"}),
 }
