@@ -6,6 +6,7 @@ then; a figure has to mean the very design that the solver tried.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import fields, is_dataclass, replace
 from itertools import islice, product
@@ -52,21 +53,27 @@ def applied(text: str, edits: Sequence[Edit]) -> str:
 
 def _renamed(outcome: Outcome, again: Again, diagnostic: Diagnostic, meant: str) -> tuple[Edit, ...]:
     """The name at the first place, and wherever the same message points at the same name."""
-    spans = [label.span for label in diagnostic.labels if label.span.file == outcome.file]
-    if not spans or spans[0] != diagnostic.labels[0].span:
+    spans = dict.fromkeys(label.span for label in diagnostic.labels if label.span.file == outcome.file)
+    first = diagnostic.labels[0].span if diagnostic.labels else None
+    if first not in spans:
         return ()
-    wrong = _text(outcome, spans[0])
-    edits = tuple(Edit(span, meant) for span in dict.fromkeys(spans) if _text(outcome, span) == wrong)
-    if not wrong or not any(c.isalnum() for c in wrong) or any(c.isspace() for c in wrong) or wrong == meant:
+    # A place is the name itself, or the line that it stands on.
+    wrong = str(dict(diagnostic.facts).get("name", outcome.text[first.start : first.end]))
+    found = [_word(outcome.text, wrong, span) for span in spans]
+    edits = tuple(Edit(span, meant) for span in dict.fromkeys(span for span in found if span is not None))
+    if found[0] is None or wrong == meant:
         return ()
     after = again(applied(outcome.text, edits)).diagnostics
-    at = spans[0].start
-    gone = not any(d.code == diagnostic.code and d.labels and d.labels[0].span.start == at for d in after)
+    gone = not any(d.code == diagnostic.code and d.labels and d.labels[0].span.start == first.start for d in after)
     return edits if gone else ()
 
 
-def _text(outcome: Outcome, span: Span) -> str:
-    return outcome.text[span.start : span.end]
+def _word(text: str, word: str, within: Span) -> Span | None:
+    """Where a word stands within a stretch of the text; None where it is not there, or not there alone."""
+    whole = re.compile(rf"(?<![\w./-]){re.escape(word)}(?![\w./-])")
+    found = [m.start() for m in whole.finditer(text, within.start, within.end)]
+    alone = len(found) == 1 and any(c.isalnum() for c in word) and not any(c.isspace() for c in word)
+    return Span(within.file, found[0], found[0] + len(word)) if alone else None
 
 
 # ----------------------------------------------------------------- figures
