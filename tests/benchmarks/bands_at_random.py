@@ -1,6 +1,6 @@
 """Edgings, bands and strips drawn at random, by hand: each is proven or truly told.
 
-    python tests/benchmarks/bands_at_random.py N [SEED]
+    python -m tests.benchmarks.bands_at_random N [SEED]
 
 N draws from SEED (0) on. Prints what is neither, and counts by kind and what was told.
 """
@@ -10,12 +10,8 @@ from __future__ import annotations
 import sys
 import time
 from collections import Counter
-from pathlib import Path
 
-sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "whole"))
-
-from bands_at_random import drawn
-
+from tests.whole.bands_at_random import drawn
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.pipeline import compile
@@ -43,7 +39,7 @@ def main() -> int:
         errors = [d for d in outcome.diagnostics if d.severity is Severity.ERROR]
         found[kind, " ".join(sorted({d.code for d in errors})) or "proven"] += 1
         bad = [d for d in errors if d.code in FAULTS or d.code.startswith("words-")]
-        if bad or not (outcome.proven or all(d.labels and d.helps for d in errors)):
+        if bad or not (outcome.proven or all(d.labels and in_english(d).helps for d in errors)):
             wrong += 1
             print(f"{seed} {kind}: {errors[0].code}: {in_english(errors[0]).message}"[:600], flush=True)
     for (kind, told), number in sorted(found.items()):

@@ -1,6 +1,6 @@
 """Every word of a source has an effect: each line taken out, each number changed, each option put where it does not stand.
 
-Run on demand: `python tests/benchmarks/words_without_effect.py [SEED [SHARE]] [SOURCE...]`, for every change to every shipped
+Run on demand: `python -m tests.benchmarks.words_without_effect [SEED [SHARE]] [SOURCE...]`, for every change to every shipped
 garment and to every whole source and example of the documentation, where nothing else is said; with a seed and a share (0 to 1),
 for that share of the changes, drawn at random. A source is named by what its name begins with (`windrow`, `docs/techniques`).
 Interrupted (`timeout -s INT 600 python …`), it tells how far it came, and what it found till then.
@@ -20,19 +20,15 @@ from collections import Counter
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from functools import cache
-from pathlib import Path
 
+from tests.docs.blocks import blocks
 from walewright import design, glue, knit, pages, pipeline, plan, solve, source
 from walewright.cli.sources import shipped
 from walewright.cli.text_copy import text_copy
 from walewright.design import Changes
 from walewright.pages.model import PageOptions
+from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Severity
-
-sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "docs"))
-
-from blocks import blocks
-
 from walewright.world import shipped_names, shipped_text
 
 SHIPPED = shipped()
@@ -247,7 +243,7 @@ Told = tuple[tuple[str, str, tuple[str, ...]], ...]
 
 def _told(diagnostics: tuple[Diagnostic, ...]) -> Told:
     """What is told, without the places, which move when a line is taken out."""
-    return tuple((d.code, d.message, tuple(label.text for label in d.labels)) for d in diagnostics)
+    return tuple((d.code, in_english(d).message, in_english(d).labels) for d in diagnostics)
 
 
 class Compiled:

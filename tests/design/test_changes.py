@@ -6,12 +6,13 @@ from collections.abc import Callable
 from typing import Any
 
 import pytest
-from shaped import HEAD, SHIPPED, piece
 
+from tests.design.shaped import HEAD, SHIPPED, piece
 from walewright.design import Changes, malformed, understand_all
 from walewright.design.called import folded, meant
 from walewright.design.given import Counts, read_bed, read_dial, read_measure, read_swatch, read_tension, read_yarn
 from walewright.design.model import Design
+from walewright.report.english import in_english
 from walewright.report.model import Diagnostic
 from walewright.source import read as read_source
 from walewright.source.syntax import Binary, Let, Machine, MachineFact, Name, Number
@@ -72,7 +73,7 @@ def test_a_row_that_moves_no_stitch_is_named(read: Read) -> None:
     design, (said,) = read(changes=Changes(measures={"Bust": "100 cm"}))
     assert design is not None
     assert said.code == "given-for-nothing"
-    assert said.message.endswith("`bust` (option --measure Bust)")
+    assert in_english(said).message.endswith("`bust` (option --measure Bust)")
 
 
 # ----------------------------------------------------------------- what follows is not given
@@ -84,13 +85,13 @@ def test_a_let_is_refused_with_the_rows_that_it_follows_from(read: Read) -> None
     design, (said,) = read(quarter, let=half, changes=Changes(measures={"quarter": "30 cm"}))
     assert design is None
     assert said.code == "worked-out-measure"
-    assert said.message.endswith("(option --measure quarter)")
-    assert said.notes == ("it follows from `bust`, `length`",)
+    assert in_english(said).message.endswith("(option --measure quarter)")
+    assert in_english(said).notes == ("it follows from `bust`, `length`",)
 
 
 def test_a_let_that_follows_from_nothing_says_so(read: Read) -> None:
     _, (said,) = read(changes=Changes(measures={"half": "30 cm"}))
-    assert (said.code, said.notes) == ("worked-out-measure", ("it is the same for every body",))
+    assert (said.code, in_english(said).notes) == ("worked-out-measure", ("it is the same for every body",))
 
 
 def test_a_row_goes_before_a_let_that_reads_alike(read: Read) -> None:
@@ -205,15 +206,15 @@ def test_what_cannot_be_used_is_told_with_its_option(read: Read, changes: Change
     design, (said,) = read(changes=changes)
     assert design is None
     assert said.code == code
-    assert said.message.endswith(")")
-    assert f"(option {option}" in said.message
+    assert in_english(said).message.endswith(")")
+    assert f"(option {option}" in in_english(said).message
     assert said.labels == ()
 
 
 def test_what_is_beyond_a_bed_says_the_limit(read: Read) -> None:
     _, (said,) = read(changes=Changes(tensions={"plain": "17 st 240 rows"}))
-    assert "240 rows" in said.message
-    assert said.notes == ("a bed knits 3 to 100 rows to 10 cm",)
+    assert "240 rows" in in_english(said).message
+    assert in_english(said).notes == ("a bed knits 3 to 100 rows to 10 cm",)
 
 
 @pytest.mark.parametrize(
@@ -222,7 +223,7 @@ def test_what_is_beyond_a_bed_says_the_limit(read: Read) -> None:
 )
 def test_a_misspelt_name_is_helped(read: Read, typed: str, close: str) -> None:
     _, (said,) = read(changes=Changes(measures={typed: "60 cm"}))
-    assert said.helps == (close,)
+    assert in_english(said).helps == (close,)
 
 
 def test_malformed_texts_are_found_without_a_source() -> None:

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import pytest
-from drawing import chart, drawn, lacy, marked, piece, places, plain, said, said_of, sound, source
 
+from tests.design.drawing import chart, drawn, lacy, marked, piece, places, plain, said, said_of, sound, source
 from walewright.design.model import Cell
+from walewright.report.english import in_english
 from walewright.report.model import Severity
 
 
@@ -59,7 +60,7 @@ def test_a_row_too_long_is_marked_at_its_first_cell_too_many() -> None:
 
 def test_a_row_too_short_is_marked_at_its_end() -> None:
     (told,) = said_of("......", "..O/..", ".....", "......")
-    assert "row 2 of chart `lace` has 5 cells, and row 1 has 6" in told.message
+    assert "row 2 of chart `lace` has 5 cells, and row 1 has 6" in in_english(told).message
     assert places(source(chart("......", "..O/..", ".....", "......")), [told]) == [("chart-ragged", 2, 6)]
 
 
@@ -71,14 +72,14 @@ def test_an_unknown_symbol_is_told_once_with_the_one_it_is_taken_for() -> None:
     keys = ["key . knit", "key O hole", "key / two from left"]
     assert marked("..0/..", "..0/..", "..O/..", keys=keys) == [("chart-unknown-symbol", 2, 3)]
     (told,) = said_of("..0/..", "..0/..", "..O/..", keys=keys)
-    assert told.helps == ("`O` is close",)
-    assert "row 2, column 3 of chart `lace`" in told.message
-    assert [label.text for label in told.labels] == ["not in the key", "here too"]
+    assert in_english(told).helps == ("`O` is close",)
+    assert "row 2, column 3 of chart `lace`" in in_english(told).message
+    assert list(in_english(told).labels) == ["not in the key", "here too"]
 
 
 def test_a_symbol_like_no_other_is_proposed_a_line_of_the_key() -> None:
     (told,) = said_of("..Z...", "......", keys=["key . knit"])
-    assert told.helps == ("add a line for it, such as `key Z knit`",)
+    assert in_english(told).helps == ("add a line for it, such as `key Z knit`",)
 
 
 def test_symbols_given_twice_and_not_drawn() -> None:
@@ -100,7 +101,7 @@ def test_a_chart_without_a_repeat_used_in_two_ways() -> None:
         chart("..O/..", "......"), plain(), plain(lacy(), name="lacy"), piece("fabric lacy from hem to low", "motif lace at middle")
     )
     assert [d.code for d in told] == ["chart-in-two-ways"]
-    assert [label.text for label in told[0].labels] == ["one chart", "repeated in a fabric", "worked once as a motif"]
+    assert list(in_english(told[0]).labels) == ["one chart", "repeated in a fabric", "worked once as a motif"]
 
 
 # ----------------------------------------------------------------- moves
@@ -140,8 +141,8 @@ def test_what_does_not_belong_together_is_marked_at_its_cell(row: str, code: str
 def test_two_moves_onto_one_needle_leave_two_holes() -> None:
     assert marked("..A...", "......") == [("hole-unasked", 2, 2), ("hole-unasked", 2, 4)]
     (first, _) = said_of("..A...", "......")
-    assert first.message.startswith("row 2, column 2 of chart `lace`: its loop is moved to the right")
-    assert first.labels[1].text == "the loop lies here"
+    assert in_english(first).message.startswith("row 2, column 2 of chart `lace`: its loop is moved to the right")
+    assert in_english(first).labels[1] == "the loop lies here"
 
 
 def test_one_fault_is_told_once_though_the_repeat_lies_side_by_side() -> None:
@@ -166,8 +167,8 @@ def test_more_loops_than_a_tool_has_prongs() -> None:
     assert marked("O>>>/.", "......") == [("move-beyond-tools", 2, 1)]
     assert said_of("O>>/..", "......") == ()
     (told,) = said_of("O>>>/.", "......")
-    assert "4 loops" in told.message
-    assert told.notes == ("the largest transfer tool at hand has 3 prongs",)
+    assert "4 loops" in in_english(told).message
+    assert in_english(told).notes == ("the largest transfer tool at hand has 3 prongs",)
 
 
 def test_a_hole_above_a_hole() -> None:
@@ -256,7 +257,7 @@ def test_a_stitch_slipped_too_long_is_warned_of() -> None:
     (never,) = said_of(".V....")
     assert never.severity is Severity.ERROR
     assert len(never.labels) == 1
-    assert "draw a row that knits there" in never.helps[0]
+    assert "draw a row that knits there" in in_english(never).helps[0]
 
 
 def test_ladders_need_two_rows_and_plain_stitches() -> None:

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import pytest
-from drawing import piece, plain, said, sound
-from shaped import only, understood
 
+from tests.design.drawing import piece, plain, said, sound
+from tests.design.shaped import only, understood
 from walewright.design.changes import Changes
 from walewright.design.counts import tex
 from walewright.design.findings import Findings
 from walewright.design.regauged import changed_fabrics
+from walewright.report.english import in_english
 from walewright.report.model import NOWHERE
 from walewright.source.syntax import YarnCount
 
@@ -66,7 +67,7 @@ def test_an_unknown_system_is_told_with_those_that_are_known() -> None:
     findings = Findings()
     assert tex(YarnCount("2/28", "worsted"), "the yarn", NOWHERE, findings) is None
     (told,) = findings.all()
-    assert "NeK" in told.notes[0]
+    assert "NeK" in in_english(told).notes[0]
 
 
 def test_a_cone_is_as_long_as_its_count_says() -> None:

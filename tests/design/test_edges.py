@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import pytest
-from shaped import HEAD, LEVELS, design, front, only, piece, told, understood
 
+from tests.design.shaped import HEAD, LEVELS, design, front, only, piece, told, understood
 from walewright.design.model import EdgeRun, Way
+from walewright.report.english import in_english
 from walewright.report.model import Severity
 
 
@@ -82,7 +83,7 @@ def test_free_widths_and_levels() -> None:
 def test_free_levels_rise_at_both_ends() -> None:
     said = only(piece(levels="hem 0 cm, low between 10 cm and 45 cm, top length"))
     assert said.code == "levels-fall"
-    assert "at its highest" in said.message
+    assert "at its highest" in in_english(said).message
     assert told(piece(levels="hem between 0 cm and 1 cm, top length")) == ["first-level"]
     assert told(piece(levels="hem 0 cm, top between 40 cm and 40 cm")) == ["range-falls"]
 
@@ -92,9 +93,9 @@ def test_a_slope_too_flat_says_by_how_much_in_each_size() -> None:
     levels = "hem 0 cm, low 35 cm, top length"
     said = only(piece("edges straight to low", "edges slope by -14 cm at top", levels=levels))
     assert (said.code, said.sizes) == ("slope-too-flat", ("S",))
-    assert said.helps[:2] == ("move it S 4 cm less", "or set `top` S 2 cm higher")
-    assert said.helps[2] == "or move several stitches at a time: `steps -1.4 cm 10 times to top`"
-    assert "`wedge`" in said.helps[3]
+    assert in_english(said).helps[:2] == ("move it S 4 cm less", "or set `top` S 2 cm higher")
+    assert in_english(said).helps[2] == "or move several stitches at a time: `steps -1.4 cm 10 times to top`"
+    assert "`wedge`" in in_english(said).helps[3]
     # The proposal works.
     assert told(piece("edges straight to low", "edges steps -1.4 cm 10 times to top", levels=levels)) == []
 
@@ -112,9 +113,12 @@ def test_a_slope_too_flat_says_by_how_much_in_each_size() -> None:
 )
 def test_a_move_the_wrong_way_is_told_as_one(line: str, moves: str, help_: str) -> None:
     said = only(piece("edges straight to low", line))
-    assert (said.code, said.message) == ("cast-off-too-wide", f"stitches are cast off, and then the edge {moves} to `top`")
-    assert said.helps == (help_, "leave out what is cast off")
-    assert "-" not in said.notes[0]
+    assert (said.code, in_english(said).message) == (
+        "cast-off-too-wide",
+        f"stitches are cast off, and then the edge {moves} to `top`",
+    )
+    assert in_english(said).helps == (help_, "leave out what is cast off")
+    assert "-" not in in_english(said).notes[0]
 
 
 @pytest.mark.parametrize(
@@ -141,8 +145,8 @@ def test_across_too_far_both_ways_names_the_sizes_that_its_figure_is_for() -> No
     text = piece("edges straight to low", "across to wide wide at low", levels="hem 0 cm, low 10 cm, top length")
     (said,) = (d for d in understood(text, head=head)[1] if d.severity is Severity.ERROR)
     assert (said.code, said.sizes) == ("across-too-far", ("S",))
-    assert "more than doubled" in said.message
-    assert said.helps == ("write at most S 80 cm",)
+    assert "more than doubled" in in_english(said).message
+    assert in_english(said).helps == ("write at most S 80 cm",)
 
 
 def test_free_numbers_are_refused_only_if_no_choice_of_them_fits() -> None:

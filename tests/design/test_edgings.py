@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import pytest
-from drawing import FRAME, chart, lacy, piece, plain, said, sound
-from shaped import only
 
+from tests.design.drawing import FRAME, chart, lacy, piece, plain, said, sound
+from tests.design.shaped import only
 from walewright.design.model import Edging, Join
+from walewright.report.english import in_english
 
 RIB = plain("latched rib every 3rd needle in wool at tension 4", name="rib")
 STRIPED = plain("stripes of 4 rows wool, 2 rows navy at tension 4", name="striped")
@@ -76,7 +77,7 @@ def test_what_is_added_after_hangs_on_loops(kind: str) -> None:
 def test_a_mock_rib_is_not_added_after(ribs: str, added: str) -> None:
     (told,) = said(plain(), STRIPED, welt(f"3 cm deep, mock rib {ribs}{added}", "plain"), piece())
     assert told.code == "edging-only-first"
-    assert told.helps
+    assert in_english(told).helps
 
 
 @pytest.mark.parametrize("kind", ["3 cm deep, facing", "chained"])
@@ -104,7 +105,7 @@ def test_an_edging_left_open_is_told_of_where_it_is_used() -> None:
     open_welt = welt("3 cm deep, added after, cast off waste")
     told = only(plain(), open_welt, piece(way="on waste yarn, with welt"), head=FRAME)
     assert told.code == "edging-left-open"
-    assert [label.text for label in told.labels] == ["the start of piece `front`", "left on waste yarn"]
+    assert list(in_english(told).labels) == ["the start of piece `front`", "left on waste yarn"]
     band = only(plain(), open_welt, piece(), "band collar with welt along front end", head=FRAME)
     assert band.code == "edging-left-open"
     assert said(plain(), open_welt, piece()) == ()

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import pytest
-from shaped import HEAD, SHIPPED, piece
 
+from tests.design.shaped import HEAD, SHIPPED, piece
 from walewright.design import Changes, understand
 from walewright.design.idle_places import AT_EDGES, AT_LEVELS
 from walewright.design.shapes import NAMES
+from walewright.report.english import in_english
 from walewright.report.model import Severity
 from walewright.source import read, syntax
 
@@ -25,8 +26,8 @@ def warned(*parts: str) -> list[tuple[str, str]]:
     design, found = understand(tree, SHIPPED, Changes())
     assert [d for d in found if d.severity is Severity.ERROR] == []
     assert design is not None
-    told = [d for d in found if d.code == "unused-name" and d.message.startswith(("nothing goes", "nothing is joined"))]
-    return [(d.message, text[d.labels[0].span.start : d.labels[0].span.end]) for d in told]
+    told = [d for d in found if d.code == "unused-name" and in_english(d).message.startswith(("nothing goes", "nothing is joined"))]
+    return [(in_english(d).message, text[d.labels[0].span.start : d.labels[0].span.end]) for d in told]
 
 
 def test_a_level_that_nothing_comes_to() -> None:

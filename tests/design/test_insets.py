@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import pytest
-from shaped import design, front, only, piece, told
 
+from tests.design.shaped import design, front, only, piece, told
 from walewright.design.model import EdgeName
+from walewright.report.english import in_english
 
 SHORT = "hem 0 cm, low 10 cm, middle 12 cm, high 14 cm, top length"
 
@@ -54,7 +55,7 @@ def test_a_wedge_beside_a_gap_has_the_room_of_its_part() -> None:
     lines = ("opening vent 10 cm wide from low to top", "wedge 16 cm wide at left edge from middle to high, held in")
     said = only(piece(*lines, levels=SHORT))
     assert said.code == "wedge-too-wide"
-    assert said.notes == ("there are 15 cm",)
+    assert in_english(said).notes == ("there are 15 cm",)
     assert told(piece(lines[0], lines[1].replace("16", "15"), levels=SHORT)) == []
 
 
@@ -152,7 +153,7 @@ def test_a_repeat_keeps_its_rows_and_changes_no_width() -> None:
     assert (made.from_level, made.to_level, made.times) == ("low", "high", 3)
     said = only(piece("edges straight to low", "left edge slope by 2 cm at high", "repeat 3 times from low to high"))
     assert said.code == "repeat-changes-width"
-    assert "left edge" in said.message
+    assert "left edge" in in_english(said).message
 
 
 def test_a_repeat_may_begin_where_the_width_was_changed_across() -> None:

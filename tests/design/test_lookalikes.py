@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import pytest
-from shaped import HEAD, LEVELS, only, piece, told
 
+from tests.design.shaped import HEAD, LEVELS, only, piece, told
 from walewright.design.lookalikes import CONFUSABLE, skeleton
+from walewright.report.english import in_english
 
 
 @pytest.mark.parametrize(
@@ -62,15 +63,15 @@ def test_the_table_leads_to_latin_letters_only() -> None:
 def test_a_name_like_another_is_told(parts: tuple[str, ...], what: str) -> None:
     said = only(*parts)
     assert said.code == "names-look-alike"
-    assert said.message.startswith(f"the {what}s ")
-    assert "U+" in said.notes[0]
+    assert in_english(said).message.startswith(f"the {what}s ")
+    assert "U+" in in_english(said).notes[0]
     assert len(said.labels) == 2
 
 
 def test_sizes_that_look_alike_are_told_at_the_sizes() -> None:
     said = only(piece(), head=HEAD.replace("sizes S M", "sizes M М"))
     assert said.code == "names-look-alike"
-    assert said.notes == ("`M` is U+004D latin capital letter m, `М` is U+041C cyrillic capital letter em",)
+    assert in_english(said).notes == ("`M` is U+004D latin capital letter m, `М` is U+041C cyrillic capital letter em",)
 
 
 def test_one_pair_is_told_once_and_kinds_are_apart() -> None:

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import pytest
-from shaped import design, front, only, piece, told
 
+from tests.design.shaped import design, front, only, piece, told
 from walewright.design.model import EdgeRun, Opening
+from walewright.report.english import in_english
 
 
 def opening(*lines: str, **options: str) -> Opening:
@@ -83,29 +84,29 @@ def test_openings_one_after_the_other_stand_in_their_order() -> None:
 def test_rows_over_the_whole_width_lie_between_two_openings() -> None:
     said = only(piece("opening b 2 cm wide from middle to high", "opening a 2 cm wide from low to middle"))
     assert said.code == "openings-touch"
-    assert said.message == "`b` of piece `front` begins in the row where `a` ends"
-    assert said.helps == ("let `b` begin at a level of its own, two rows up or more",)
+    assert in_english(said).message == "`b` of piece `front` begins in the row where `a` ends"
+    assert in_english(said).helps == ("let `b` begin at a level of its own, two rows up or more",)
     assert told(piece("opening b 2 cm wide from middle to high", "opening a 2 cm wide from low to lower", levels=LOWER)) == []
 
 
 def test_openings_may_not_share_rows() -> None:
     said = only(piece("neck 10 cm wide, 11 cm deep, round", "opening a 2 cm wide from low to high"))
     assert (said.code, said.sizes) == ("openings-overlap", ("S",))
-    assert said.helps == ("let one end before the other begins: they share S 1 cm",)
+    assert in_english(said).helps == ("let one end before the other begins: they share S 1 cm",)
 
 
 def test_a_neck_wider_than_its_piece_says_by_how_much() -> None:
     # A stitch of 0.5 cm has to stay on each side.
     said = only(piece("neck length wide, 4 cm deep, square"))
     assert said.code == "neck-too-wide"
-    assert said.helps == ("make it S 1 cm, M 3 cm narrower at least, or the piece as much wider there",)
+    assert in_english(said).helps == ("make it S 1 cm, M 3 cm narrower at least, or the piece as much wider there",)
 
 
 def test_an_opening_over_one_edge_says_how_far_it_is_off() -> None:
     said = only(piece("opening slit 10 cm wide from low to high, 16 cm right of centre"))
     assert said.code == "beyond-the-edge"
-    assert said.notes[1] == "right of it, at its top, the piece has -1 cm"
-    assert said.helps == ("make it 1.5 cm narrower at least on that side, or move it as far towards the centre",)
+    assert in_english(said).notes[1] == "right of it, at its top, the piece has -1 cm"
+    assert in_english(said).helps == ("make it 1.5 cm narrower at least on that side, or move it as far towards the centre",)
 
 
 @pytest.mark.parametrize(

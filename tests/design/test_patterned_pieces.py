@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import pytest
-from drawing import chart, lacy, piece, places, plain, said, sound, source
 
+from tests.design.drawing import chart, lacy, piece, places, plain, said, sound, source
+from walewright.report.english import in_english
 from walewright.report.model import Diagnostic
 
 LACE = chart("..O/..", "......")
@@ -237,7 +238,7 @@ def test_what_cannot_be_in_a_charted_piece(lines: tuple[str, ...]) -> None:
     # The message stands at what is in the way, and says how to mend it.
     text = piece(*across).replace("in plain", f"in {cloth}")
     (clash,) = said(*CLOTHS, text)
-    assert clash.helps
+    assert in_english(clash).helps
     assert len(clash.labels) == 2
 
 
@@ -345,7 +346,7 @@ def test_the_cell_in_the_way_is_marked_once() -> None:
     other = one.replace("piece front", "piece back")
     found = said(*parts, one, other)
     assert places(source(*parts, one, other), found) == [("chart-begins-open", 1, 3)]
-    assert found[0].helps
+    assert in_english(found[0]).helps
 
 
 @pytest.mark.parametrize("line", ["fabric lacy from hem to low", "fabric lacy from hem to low, 3 repeats wide"])

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import pytest
-from shaped import HEAD, SHIPPED, piece
 
+from tests.design.shaped import HEAD, SHIPPED, piece
 from walewright.design import Changes, understand
 from walewright.design.model import Design
+from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Severity
 from walewright.source import read
 
@@ -57,8 +58,8 @@ def test_another_colour_of_the_yarn_changes_too_and_another_yarn_is_named() -> N
     assert design.fabric("trim").basis == "source"
     assert said.code == "tension-not-yours"
     assert said.severity is Severity.WARNING
-    assert "`trim`" in said.message
-    assert "`border`" not in said.message
+    assert "`trim`" in in_english(said).message
+    assert "`border`" not in in_english(said).message
 
 
 def test_a_fabric_that_is_given_is_not_reckoned() -> None:
@@ -105,14 +106,14 @@ def test_a_yarn_of_ones_own_weighs_by_its_ball() -> None:
     assert design.fabric("plain").swatch_grams == pytest.approx(6)
     # Navy is as thick as the source's wool, not as the knitter's: it cannot be reckoned from it.
     assert [d.code for d in told] == ["tension-not-yours"]
-    assert "`border`" in told[0].message
+    assert "`border`" in in_english(told[0]).message
 
 
 def test_a_yarn_without_a_tension_is_warned_of() -> None:
     _, told = regraded(Changes(yarns={"cotton": "thick cotton, 50 g = 75 m"}))
     assert [d.code for d in told] == ["tension-not-yours"]
-    assert "`trim`" in told[0].message
-    assert "(option --yarn cotton)" in told[0].message
+    assert "`trim`" in in_english(told[0]).message
+    assert "(option --yarn cotton)" in in_english(told[0]).message
 
 
 def test_the_same_yarn_in_other_balls_is_no_other_yarn() -> None:

@@ -5,10 +5,11 @@ from __future__ import annotations
 from typing import Any
 
 import pytest
-from shaped import HEAD, PATTERNS, SHIPPED, design, front, only, piece, told
 
+from tests.design.dump import dump
+from tests.design.shaped import HEAD, PATTERNS, SHIPPED, design, front, only, piece, told
 from walewright.design import shapes, wanted_shapes
-from walewright.design.dump import dump
+from walewright.report.english import in_english
 from walewright.source import read
 from walewright.source.syntax import Shape, Use
 
@@ -104,13 +105,13 @@ def test_rings_and_floods_end() -> None:
     ring = "shape a(to)\n    use b, to to\n\nshape b(to)\n    use a, to to\n"
     said = only(ring, piece("use a, to low"))
     assert said.code == "shape-ring"
-    assert said.message == "`a` uses `b` uses `a`: this has no end"
+    assert in_english(said).message == "`a` uses `b` uses `a`: this has no end"
     flood = "".join(f"shape s{n}(to)\n" + f"    use s{n + 1}, to to\n" * 2 + "\n" for n in range(18))
     last = "shape s18(to)\n    edges straight to to\n"
     assert told(flood, last, piece("use s0, to low"))[0] == "shape-too-large"
     lets = "shape a(by)\n    let b = c\n    let c = b\n    edges slope by by + b at low\n"
     said = only(lets, piece("use a, by 2 cm"))
-    assert (said.code, said.message) == ("cyclic-let", "`b` needs `c` needs `b`: this has no end")
+    assert (said.code, in_english(said).message) == ("cyclic-let", "`b` needs `c` needs `b`: this has no end")
 
 
 def _doubling(depth: int) -> str:
@@ -130,7 +131,7 @@ def test_shapes_that_double_are_counted_and_not_followed(monkeypatch: pytest.Mon
     said = only(_doubling(19), piece("use s0, to low"))
     # Each shape is two uses and what these come to; the last one is one line.
     assert said.code == "shape-too-large"
-    assert f"{2**21 - 2 - 2**19:,} lines" in said.message
+    assert f"{2**21 - 2 - 2**19:,} lines" in in_english(said).message
     assert followed == []
     assert only(_doubling(1200), piece("use s0, to low")).code == "shape-too-large"
 

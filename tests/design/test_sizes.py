@@ -8,6 +8,7 @@ from walewright.design.findings import Findings
 from walewright.design.model import Measurement
 from walewright.design.sizes import grade
 from walewright.design.tables import Shipped
+from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Severity, Span
 from walewright.source.syntax import Number, OwnFigure, SizeRow, Sizes
 
@@ -63,7 +64,7 @@ def test_a_ragged_row_shows_the_row_and_the_header(shipped: Shipped, values: tup
     assert rows["length"] is None
     assert said.code == "ragged-row"
     assert [label.span for label in said.labels] == [ROW, HEADER]
-    assert said.notes == lacking
+    assert in_english(said).notes == lacking
 
 
 @pytest.mark.parametrize(
@@ -89,13 +90,13 @@ def test_a_faulty_row_has_no_value_and_one_message(shipped: Shipped, row: SizeRo
 
 def test_what_a_table_has_is_listed(shipped: Shipped) -> None:
     _, (table,) = graded(shipped, SizeRow("bust", table="wimen", table_row="bust"))
-    assert "men, women" in table.notes[0]
-    assert table.helps == ("`women` is close",)
+    assert "men, women" in in_english(table).notes[0]
+    assert in_english(table).helps == ("`women` is close",)
     _, (row,) = graded(shipped, SizeRow("bust", table="women", table_row="busts"))
-    assert "cross_back" in row.notes[0]
+    assert "cross_back" in in_english(row).notes[0]
     _, (size,) = graded(shipped, SizeRow("bust", table="women", table_row="bust"), names=("M", "XXL"))
     assert size.sizes == ("XXL",)
-    assert "5X" in size.notes[0]
+    assert "5X" in in_english(size).notes[0]
 
 
 def test_only_the_sizes_concerned_are_named(shipped: Shipped) -> None:
@@ -129,7 +130,7 @@ def test_own_figures_stand_where_the_table_has_none(shipped: Shipped) -> None:
     lacking = SizeRow("waist", table="men", table_row="waist", own=(own("3X", 132),))
     rows, told = graded(shipped, lacking, names=("XL", "3X", "4X"))
     assert (rows["waist"], told[0].code, told[0].sizes) == (None, "unknown-table-size", ("4X",))
-    assert told[0].helps == ("give them here: `waist from men waist, 3X 132 cm, 4X ... cm`, with your own figures",)
+    assert in_english(told[0]).helps == ("give them here: `waist from men waist, 3X 132 cm, 4X ... cm`, with your own figures",)
     whole = SizeRow("waist", table="men", table_row="waist", own=(own("3X", 132), own("4X", 55, "in")))
     rows, told = graded(shipped, whole, names=("XL", "3X", "4X"))
     assert [(d.code, d.sizes) for d in told] == [("table-from-memory", ("XL",))]
@@ -157,8 +158,8 @@ def test_own_figures_that_cannot_be_used(shipped: Shipped, figures: tuple[OwnFig
 def test_a_likely_misprint_is_named_with_its_figure_and_why(shipped: Shipped) -> None:
     rows, (said,) = graded(shipped, SizeRow("back", table="women", table_row="cross_back"), names=("L", "2X", "4X"))
     assert (said.code, said.severity, said.sizes) == ("table-slip", Severity.WARNING, ("2X", "4X"))
-    assert said.message == "`cross_back` in the table `women` is likely misprinted in its source: 2X 45.5 cm, 4X 47 cm"
-    assert all("arm_length_to_underarm" in note for note in said.notes)
+    assert in_english(said).message == "`cross_back` in the table `women` is likely misprinted in its source: 2X 45.5 cm, 4X 47 cm"
+    assert all("arm_length_to_underarm" in note for note in in_english(said).notes)
     back = rows["back"]
     assert back is not None
     assert back.values == (42.5, 45.5, 47.0)

@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from shaped import HEAD, SHIPPED, piece
 
+from tests.design.shaped import HEAD, SHIPPED, piece
 from walewright.design import Changes, understand
 from walewright.design.texts import ELSEWHERE, IN_MAKING_UP, OF_THE_PATTERN
+from walewright.report.english import in_english
 from walewright.report.model import Severity
 from walewright.source import read, syntax
 from walewright.source.grammar import parser
@@ -82,6 +83,6 @@ def test_a_text_that_nothing_prints_is_refused(where: str) -> None:
         for s in made.statements
     )
     _, found = understand(replace(made, statements=statements), SHIPPED, Changes())
-    assert [(d.code, d.message) for d in found if d.severity is Severity.ERROR] == [
+    assert [(d.code, in_english(d).message) for d in found if d.severity is Severity.ERROR] == [
         ("impossible-statement", "nothing prints a text `moral` here")
     ]

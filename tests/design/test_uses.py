@@ -6,12 +6,13 @@ from collections.abc import Iterator
 from dataclasses import fields
 
 import pytest
-from shaped import SHIPPED
 
+from tests.design.shaped import SHIPPED
 from walewright.design import Changes, understand
 from walewright.design.model import Design
 from walewright.design.shapes import NAMES
 from walewright.design.uses import DEFINITIONS, REFERENCES
+from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Severity
 from walewright.source import read, syntax
 
@@ -45,12 +46,12 @@ def understood(*more: str, lines: tuple[str, ...] = (), frame: str = SCARF) -> t
     assert unread == ()
     design, found = understand(tree, SHIPPED, Changes())
     # The bend is there to be used by some of these; `test_idle_places.py` looks at levels that are not.
-    return design, tuple(d for d in found if "level `bend`" not in d.message)
+    return design, tuple(d for d in found if "level `bend`" not in in_english(d).message)
 
 
 def told(*more: str, lines: tuple[str, ...] = ()) -> list[str]:
     """What is said, and for errors their code."""
-    return [d.message if d.severity is Severity.WARNING else d.code for d in understood(*more, lines=lines)[1]]
+    return [in_english(d).message if d.severity is Severity.WARNING else d.code for d in understood(*more, lines=lines)[1]]
 
 
 def test_all_used_is_quiet() -> None:
@@ -78,12 +79,12 @@ def test_a_definition_is_told_of_until_it_is_used(definition: str, what: str, us
 
 def test_what_only_an_unused_one_uses_is_unused_and_says_by_what() -> None:
     design, found = understood(SILK, SHEEN, TRIM)
-    assert [(d.code, d.message) for d in found] == [
+    assert [(d.code, in_english(d).message) for d in found] == [
         ("unused-name", "nothing that is made uses the yarn `silk`"),
         ("unused-name", "nothing that is made uses the fabric `sheen`"),
         ("unused-name", "nothing that is made uses the edging `trim`"),
     ]
-    assert [d.notes for d in found] == [("named by fabric `sheen`",), ("named by edging `trim`",), ()]
+    assert [in_english(d).notes for d in found] == [("named by fabric `sheen`",), ("named by edging `trim`",), ()]
     assert design is not None
     assert [y.name for y in design.yarns] == ["wool"]
     assert [f.name for f in design.fabrics] == ["plain"]
@@ -105,8 +106,8 @@ def test_a_motif_uses_its_chart_and_the_chart_its_yarn() -> None:
 def test_a_row_of_the_sizes() -> None:
     frame = SCARF.replace("    length 140 cm\n", "    length 140 cm\n    wrist 16 cm{fit}\n")
     design, (one,) = understood(frame=frame.replace("{fit}", ""))
-    assert one.message == "nothing that is made uses the measurement `wrist`"
-    assert "to fit" in one.helps[0]
+    assert in_english(one).message == "nothing that is made uses the measurement `wrist`"
+    assert "to fit" in in_english(one).helps[0]
     assert design is not None
     assert [m.name for m in design.measurements] == ["length"]
     # A measure of the body is printed to choose a size by.

@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from walewright.design.findings import Findings
 from walewright.design.units import LENGTH, NUMBER, STITCHES, Dimension
 from walewright.design.values import Scope, Value, words
+from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Span
 from walewright.source.syntax import Binary, Broken, Call, Expr, Let, Name, Negative, Number
 
@@ -88,8 +89,8 @@ def test_what_cannot_be_mixed_shows_both_places(one: Expr, other: Expr, op: str)
 def test_an_unknown_name_proposes_a_near_one() -> None:
     _, (said,) = worked(Name("bsut", span=at(1)))
     assert said.code == "unknown-name"
-    assert said.helps == ("`bust` is close",)
-    assert "bust" in said.notes[0]
+    assert in_english(said).helps == ("`bust` is close",)
+    assert "bust" in in_english(said).notes[0]
 
 
 def test_nothing_is_said_of_what_was_said_before() -> None:

@@ -6,8 +6,10 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from tests.draws import draws
 from walewright import source
 from walewright.report.codes import SOURCE
+from walewright.report.english import in_english
 from walewright.report.model import Diagnostic
 from walewright.source import syntax as s
 from walewright.source.grammar import literals
@@ -20,7 +22,7 @@ def told(text: str) -> tuple[Diagnostic, ...]:
 
 def only(text: str) -> Diagnostic:
     found = told(text)
-    assert len(found) == 1, [d.message for d in found]
+    assert len(found) == 1, [in_english(d).message for d in found]
     return found[0]
 
 
@@ -285,7 +287,7 @@ def test_an_indented_header_begins_a_block_of_its_own() -> None:
 
 def test_tabs_are_one_message_with_a_count() -> None:
     found = only("piece a in b\n\tend cast off\n\tshoulders held from tip\n\tneck 3 cm wide, 3 cm deep, v")
-    assert found.notes == ("so are 2 further lines",)
+    assert in_english(found).notes == ("so are 2 further lines",)
 
 
 @pytest.mark.parametrize(
@@ -317,32 +319,34 @@ def test_tabs_are_one_message_with_a_count() -> None:
     ],
 )
 def test_what_was_meant_is_proposed(text: str, helps: str) -> None:
-    assert helps in only(text).helps
+    assert helps in in_english(only(text)).helps
 
 
 def test_what_can_stand_is_told_in_words() -> None:
     units = "a unit (cm, mm, m, in, stitches, rows, g, %)"
-    assert only("let a = 3 )").notes == (f"here can stand: {units}, a sum (+ - * /) or the end of the line",)
-    assert only(CHART + "key knit knit").notes == ("here can stand: a symbol of one character",)
-    assert only(CHART + "| . O").notes == ("here can stand: a symbol of one character or `|`",)
-    assert only('yarn f "w", 50 g of 2/28').notes == ("here can stand: a system of counts (tex, dtex, denier, Nm, Ne, NeK, lea)",)
-    assert only("fabric f\n    zigzag").notes == (
+    assert in_english(only("let a = 3 )")).notes == (f"here can stand: {units}, a sum (+ - * /) or the end of the line",)
+    assert in_english(only(CHART + "key knit knit")).notes == ("here can stand: a symbol of one character",)
+    assert in_english(only(CHART + "| . O")).notes == ("here can stand: a symbol of one character or `|`",)
+    assert in_english(only('yarn f "w", 50 g of 2/28')).notes == (
+        "here can stand: a system of counts (tex, dtex, denier, Nm, Ne, NeK, lea)",
+    )
+    assert in_english(only("fabric f\n    zigzag")).notes == (
         "lines there begin with: `chart`, `latched rib`, `note`, `right side`, `stocking stitch`, `stripes`, `swatch`",
     )
-    assert only("require a b").notes == ("here can stand: a sum (+ - * /), brackets or a comparison (<= >= = < >)",)
+    assert in_english(only("require a b")).notes == ("here can stand: a sum (+ - * /), brackets or a comparison (<= >= = < >)",)
 
 
 def test_a_word_taken_for_an_amount_is_where_reading_stops() -> None:
     said = only(PIECE + "neck 18 cm wide, 8 cm deep, round, with 3")
-    assert said.message.startswith("`with` cannot follow")
-    assert "a sum" not in said.notes[0]
+    assert in_english(said).message.startswith("`with` cannot follow")
+    assert "a sum" not in in_english(said).notes[0]
 
 
 def test_lines_known_by_their_second_word_are_told_of() -> None:
-    assert only(PIECE + "left shoulder held at top").helps == ("such a line reads `left shoulder held from tip`",)
-    begun = only(PIECE + "zigzag").notes[0]
+    assert in_english(only(PIECE + "left shoulder held at top")).helps == ("such a line reads `left shoulder held from tip`",)
+    begun = in_english(only(PIECE + "zigzag")).notes[0]
     assert all(f"`{side} {what}`" in begun for side in ("left", "right") for what in ("edge", "shoulder"))
-    assert "shoulder" not in only(PIECE + "opening slit 2 cm wide from a to b\n        zigzag").notes[0]
+    assert "shoulder" not in in_english(only(PIECE + "opening slit 2 cm wide from a to b\n        zigzag")).notes[0]
 
 
 # Lines of words of the language in any order, with signs and slips: the likeliest rubbish there is.
@@ -356,7 +360,7 @@ rubbish = st.lists(
 ).map("\n".join)
 
 
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=draws(300), deadline=None)
 @given(rubbish)
 def test_any_text_has_a_tree_and_known_codes(text: str) -> None:
     tree, found = source.read("f.wale", text)

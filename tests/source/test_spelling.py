@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from walewright.report.english import in_english
 from walewright.source import read
 from walewright.source.spelling import LONGEST, misspelt
 
@@ -35,7 +36,7 @@ def test_at_the_name(line: str, at: str, proposed: str | None) -> None:
     assert said.code == "name-unreadable"
     place = said.labels[0].span
     assert line[place.start : place.end] == at
-    assert (f"`{proposed}`" in said.helps[0]) == (proposed is not None)
+    assert (f"`{proposed}`" in in_english(said).helps[0]) == (proposed is not None)
     assert type(tree.statements[0]).__name__ == "Broken", "so that where the name is used nothing more is told"
 
 
@@ -58,7 +59,7 @@ def test_in_a_piece(line: str, at: str) -> None:
 @pytest.mark.parametrize("tension", ["x_y", "4_", "_"])
 def test_a_tension_is_as_a_dial_has_it(tension: str) -> None:
     (said,) = read("a.wale", f"fabric plain\n    stocking stitch in wool at tension {tension}")[1]
-    assert (said.code, f"`{tension}`" in said.message) == ("name-unreadable", True)
+    assert (said.code, f"`{tension}`" in in_english(said).message) == ("name-unreadable", True)
     (said,) = read("a.wale", f"edging w in rib, 3 cm deep, folded, fold row at tension {tension}")[1]
     assert said.code == "name-unreadable"
 
@@ -89,7 +90,7 @@ def test_a_mark_without_a_letter_of_its_own(line: str, at: str, proposed: str | 
     assert said.code == "name-unreadable"
     place = said.labels[0].span
     assert line[place.start : place.end] == at
-    assert (f"`{proposed}`" in said.helps[0]) == (proposed is not None)
+    assert (f"`{proposed}`" in in_english(said).helps[0]) == (proposed is not None)
 
 
 def test_a_name_is_told_once_wherever_it_is_used() -> None:

@@ -49,7 +49,7 @@ def proven_or_true(outcome: Outcome, stitches: float, rows: float, bed: str) -> 
     codes = sorted({d.code for d in errors})
     assert set(codes) <= TRUE_WHEN.keys(), f"{codes}: {[in_english(d).message for d in errors]}"
     for diagnostic in errors:
-        assert diagnostic.helps, f"{diagnostic.code} does not say how to mend it"
+        assert in_english(diagnostic).helps, f"{diagnostic.code} does not say how to mend it"
         TRUE_WHEN[diagnostic.code](outcome, stitches, rows, bed)
     return " ".join(codes)
 

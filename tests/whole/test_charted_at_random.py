@@ -7,12 +7,13 @@ from __future__ import annotations
 
 from random import Random
 
-from charted_at_random import Charted, charted
-from charts_at_random import FAMILIES, MEANINGS, Drawing
-from garment import SHIPPED
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from tests.draws import draws
+from tests.whole.charted_at_random import Charted, charted
+from tests.whole.charts_at_random import FAMILIES, MEANINGS, Drawing
+from tests.whole.garment import SHIPPED
 from walewright.bed import Course, Fabric
 from walewright.bed.loops import Kind
 from walewright.design import Changes
@@ -48,7 +49,7 @@ FIXED = 60
 """Draws that are the same in every run: enough of them for each family to be among the proven."""
 
 
-@settings(max_examples=EXAMPLES)
+@settings(max_examples=draws(EXAMPLES))
 @given(st.integers(min_value=0, max_value=2**32))
 def test_drawn_garments_are_proven_or_truly_refused(seed: int) -> None:
     drawn = charted(Random(seed))
@@ -81,7 +82,7 @@ def came_to(drawn: Charted, outcome: Outcome) -> str:
     assert errors, drawn.text
     for error in errors:
         assert error.code in HONEST, f"{error.code}: {in_english(error).message}\n\n{drawn.text}"
-        assert error.helps, error
+        assert in_english(error).helps, error
         assert error.labels, error
         assert all(x.span != NOWHERE and drawn.text[x.span.start : x.span.end].strip() for x in error.labels), error
     return " ".join(sorted({d.code for d in errors}))

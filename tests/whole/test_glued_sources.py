@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import pytest
-from glued_garments import CARDIGAN, MITTENS, PANELS, PULLOVER, errors, made
+
+from tests.whole.glued_garments import CARDIGAN, MITTENS, PANELS, PULLOVER, errors, made
+from walewright.report.english import in_english
 
 from walewright.report.english import in_english
 

@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from garment import BEDS, SHIPPED, proven_or_true, regraded, tidewrack
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as hs
 
+from tests.draws import draws
+from tests.whole.garment import BEDS, SHIPPED, proven_or_true, regraded, tidewrack
 from walewright.design import Changes
 from walewright.pipeline import compile, from_design
 from walewright.report.english import in_english
@@ -20,6 +21,14 @@ ROWS = (14, 15.5, 17, 18.5, 20, 21.5, 23, 24.5, 26, 27.5, 29, 30.5, 32, 33, 34, 
 """Ten by twenty: the grid of 200 tensions, to 10 cm, each on every bed in the smallest, a middle and the largest size."""
 
 
+@pytest.mark.parametrize("bed", BEDS)
+@pytest.mark.parametrize("stitches", [STITCHES[0], STITCHES[4], STITCHES[-1]])
+@pytest.mark.parametrize("rows", [ROWS[1], ROWS[-2]])
+def test_corners_of_the_grid_of_tensions(bed: str, stitches: float, rows: float) -> None:
+    proven_or_true(regraded(stitches, rows, bed, sizes=("XS", "L", "4X")), stitches, rows, bed)
+
+
+@pytest.mark.campaign
 @pytest.mark.parametrize("bed", BEDS)
 @pytest.mark.parametrize("stitches", STITCHES)
 def test_grid_of_tensions(bed: str, stitches: float) -> None:
@@ -58,7 +67,7 @@ def test_a_height_gives_way_before_a_width() -> None:
     assert proven_or_true(outcome, 11.40625, 15, "bulky") == "proven"
 
 
-@settings(max_examples=25, deadline=None, suppress_health_check=list(HealthCheck))
+@settings(max_examples=draws(25), deadline=None, suppress_health_check=list(HealthCheck))
 @given(
     stitches=hs.floats(10, 26),
     rows=hs.floats(14, 40),
@@ -73,4 +82,4 @@ def test_any_tension_body_and_bed(stitches: float, rows: float, bed: str, bust: 
     else:
         # Another body may break the pattern's own requirements too; every refusal still has to say how to mend it.
         assert outcome.diagnostics
-        assert all(d.helps for d in outcome.diagnostics if d.severity.value == "error")
+        assert all(in_english(d).helps for d in outcome.diagnostics if d.severity.value == "error")

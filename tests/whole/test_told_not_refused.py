@@ -7,6 +7,7 @@ import pytest
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.pipeline import Outcome, compile
+from walewright.report.english import in_english
 from walewright.report.model import Severity
 
 HEAD = """\
@@ -75,7 +76,7 @@ def test_it_is_told_at_the_line(lines: tuple[str, ...], more: str, code: str) ->
     assert errors(outcome) == [code]
     (found,) = (d for d in outcome.diagnostics if d.severity is Severity.ERROR)
     assert found.labels[0].span.file == "trial.wale"
-    assert found.helps
+    assert in_english(found).helps
 
 
 def test_parts_are_not_gathered() -> None:

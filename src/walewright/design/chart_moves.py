@@ -18,17 +18,19 @@ TAKES = {
 """By kind of cell: the ways that the loops it takes have gone."""
 PASSES_ON = {RIGHTWARDS: "from left", LEFTWARDS: "from right"}
 """Kind of cell in the middle of a run of moves: a loop came, and its own went on."""
+ENDS_ON = {RIGHTWARDS: "two from left", LEFTWARDS: "two from right"}
+"""Kind of cell at the end of a run of moves: two loops lie there."""
 SIDE = {RIGHTWARDS: "right", LEFTWARDS: "left"}
 
 
 def check_moves(drawn: Drawn, machine: Machine | None) -> None:
     """Reports moves and holes that do not belong together."""
     for row in range(drawn.height):
-        _Row(drawn, row, machine).check()
+        _ChartRow(drawn, row, machine).check()
     _holes_above_holes(drawn)
 
 
-class _Row:
+class _ChartRow:
     """One row as it stands on the needles; numbers are places in `stands`."""
 
     def __init__(self, drawn: Drawn, row: int, machine: Machine | None) -> None:
@@ -119,7 +121,7 @@ class _Row:
             "nowhere",
             helps=("draw-taker",),
             side=SIDE[way],
-            taker=self.drawn.symbol_for("two " + PASSES_ON[way]),
+            taker=self.drawn.symbol_for(ENDS_ON[way]),
         )
 
     def _tool(self, hole: int, way: int) -> None:

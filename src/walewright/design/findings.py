@@ -45,20 +45,6 @@ class Findings:
         self._alike: set[tuple[str | Said, str, str]] = set()
         self._lost = {word for b in broken for word in re.findall(r"\w+", b.text)}
 
-    def tell(
-        self,
-        code: str,
-        message: str,
-        *labels: tuple[Span, str],
-        notes: tuple[str | Said, ...] = (),
-        helps: tuple[str | Said, ...] = (),
-        sizes: tuple[str, ...] = (),
-        severity: Severity = Severity.ERROR,
-    ) -> None:
-        """TO GO: every call becomes a `report`."""
-        found = tuple(Label(span, text) for span, text in labels)
-        self._told.append(Diagnostic(code, message, _places(found), notes, helps, severity, sizes))
-
     def report(
         self,
         kind: str,

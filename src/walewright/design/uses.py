@@ -123,7 +123,8 @@ def tell_unused(tree: syntax.Tree, found: Uses, findings: Findings) -> None:
 
 def _tell(node: syntax.Node, found: Uses, findings: Findings) -> None:
     kind, name = _named(node)
-    by = [said("named", kind="shape" if k == "in a shape" else k, name=n) for k, n in found.users.get((kind, name), ())]
+    users = [("shape" if k == "in a shape" else k, n) for k, n in found.users.get((kind, name), ())]
+    by = tuple(dict.fromkeys(said("named", kind=k, name=n) for k, n in users))
     findings.report(
         "unused-name/definition",
         (node.span, "by-unused" if by else "nowhere"),
@@ -132,7 +133,7 @@ def _tell(node: syntax.Node, found: Uses, findings: Findings) -> None:
         severity=Severity.WARNING,
         kind="definition" if isinstance(node, syntax.Let) else kind,
         name=name,
-        by=tuple(dict.fromkeys(by)),
+        by=by,
     )
 
 

@@ -65,7 +65,8 @@ class _Sums:
             yield (high - low) * fabric.rows_per_cm * max(again, default=1), weight
 
     def faults(self) -> Iterator[Diagnostic]:
-        piece, sizes, top = self.piece, self.design.sizes, self.piece.levels[-1]
+        piece, top = self.piece, self.piece.levels[-1]
+        sizes = self.design.sizes
         flat = [i for i, rows in enumerate(self.rows) if rows < FEWEST_ROWS - 0.5]
         thin = [i for i, needles in enumerate(self.needles) if needles < FEWEST_STITCHES - 0.5]
         endless = [i for i, rows in enumerate(self.rows) if rows > MOST_ROWS]

@@ -40,17 +40,22 @@ WHOLE_GROUPS_ONLY = (UNITS, COMPARISONS, SUMS)
 ONE_WORD_SAYS_NOTHING = ("making", "left", "right", "stocking", "latched")
 """First words that say nothing without their second; which that can be, the grammar says."""
 
+BLOCK_KINDS = {
+    "in_pattern": "pattern",
+    "in_sizes": "sizes",
+    "in_machine": "machine",
+    "in_fabric": "fabric",
+    "in_chart": "chart",
+    "in_piece": "piece",
+    "in_shape": "shape",
+    "in_making_up": "making up",
+}
+"""The block that lines of each kind stand in, as its first line calls it."""
+
 PLACES = {
     "in_file": said("at-margin"),
-    "in_pattern": said("in-a-block", block="pattern"),
-    "in_sizes": said("in-a-block", block="sizes"),
-    "in_machine": said("in-a-block", block="machine"),
-    "in_fabric": said("in-a-block", block="fabric"),
-    "in_chart": said("in-a-block", block="chart"),
-    "in_piece": said("in-a-block", block="piece"),
-    "in_opening": said("in-an-block", block="opening"),
-    "in_shape": said("in-a-block", block="shape"),
-    "in_making_up": said("in-a-block", block="making up"),
+    **{kind: said("in-block", block=block) for kind, block in BLOCK_KINDS.items()},
+    "in_opening": said("in-opening-block"),
 }
 """Where a line of each kind stands."""
 

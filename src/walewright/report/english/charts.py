@@ -98,12 +98,6 @@ WORDINGS: dict[str, Wording] = {
             "draw-purl": "draw purl beside it in its row and the {needed} rows below",
         },
     ),
-    "edge-stitches-too-few": Wording(
-        "fabric `{name}` of piece `{name_2}` needs {need} edge {if_need:?stitch|stitches}, and has {edge}",
-        labels={"edge": "{edge_2} edge {if_edge:?stitch|stitches}", "label": "{label}"},
-        notes={"why": "{why}"},
-        helps={"write-behind-tension": "write `{need} edge {if_need:?stitch|stitches}` behind its tension"},
-    ),
     "edge-stitches-too-few/none": Wording(
         "fabric `{fabric}` of piece `{piece}` needs {needed:edge stitch|edge stitches}, and has none",
         labels={

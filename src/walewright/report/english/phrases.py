@@ -121,8 +121,8 @@ PHRASES: dict[str, str] = {
     "symbol-that-means": "a cell that means `{kind}`",
     # Where lines of the source stand, and what can stand in them.
     "at-margin": "at the left margin",
-    "in-a-block": "in a `{block}` block",
-    "in-an-block": "in an `{block}` block",
+    "in-block": "in a `{block}` block",
+    "in-opening-block": "in an `opening` block",
     "a-unit": "a unit (cm, mm, m, in, stitches, rows, g, %)",
     "a-comparison": "a comparison (<= >= = < >)",
     "a-sum": "a sum (+ - * /)",

@@ -187,9 +187,6 @@ WORDINGS: dict[str, Wording] = {
         labels={"bare": "a bare number"},
         helps={"or-count": "write it in cm, mm, in or {count}", "length": "write it in cm, mm or in"},
     ),
-    "no-unit/needs-unit": Wording(
-        "{what} needs a unit", labels={"bare-number": "a bare number"}, helps={"help": "{help}", "write": "write it in {unit}"}
-    ),
     "no-width-left/opening": Wording(
         "{what} has no width left at `{level}`",
         labels={"wide": "{width} wide"},

@@ -1,0 +1,188 @@
+"""Laws of what is reported and of the table of words: each report has its sentence, each sentence its report and its facts.
+
+The code is read, not run: a report that no test comes to is held to them as well. `reported.py` says what is read.
+"""
+
+from __future__ import annotations
+
+import ast
+from collections.abc import Iterator
+from functools import cache
+from pathlib import Path
+
+import pytest
+
+from tests.laws.code_tree import PACKAGE, dotted, stage
+from tests.laws.reported import GROUPS, Report, fields_of, literals, named_kinds, of_package, phrases, reports, sources, wordy
+from walewright.report.codes import CODES
+from walewright.report.english import ENGLISH
+from walewright.report.wording import Wording
+
+TERMS = frozenset(ENGLISH.terms)
+TO_COME = frozenset({"solve", "glue", "fit", "proof", "readback", "regrade", "world", "cli", "pipeline"})
+"""Packages whose reports are not yet all in the table."""
+
+HELD = [p for p in sources() if stage(p) not in TO_COME]
+
+
+@cache
+def package_literals(package: str) -> frozenset[str]:
+    return frozenset().union(*(literals(p) for p in of_package(package)))
+
+
+@cache
+def everywhere() -> frozenset[str]:
+    return frozenset().union(*(literals(p) for p in sources()))
+
+
+def standing_in(kind: str) -> list[Path]:
+    """The modules in which a kind is written."""
+    return [p for p in sources() if kind in literals(p)]
+
+
+@cache
+def direct() -> frozenset[str]:
+    """The kinds that are written in the call that reports them."""
+    return frozenset(kind for path in sources() for report in reports(path) for kind in report.kinds)
+
+
+def template(entry: Wording, group: str, key: str) -> str | None:
+    """The words of a part of a report: the entry's own, or a phrase's."""
+    own: str | None = getattr(entry, group).get(key)
+    return own if own is not None else ENGLISH.phrases.get(key)
+
+
+def lacking(report: Report, kind: str) -> Iterator[str]:
+    """What a report of a kind lacks: the entry, words for a key, or facts that its sentences need."""
+    entry = ENGLISH.wordings.get(kind)
+    if entry is None:
+        yield f"no entry {kind}"
+        return
+    if not report.any_facts:
+        yield from (f"{kind}: no fact {name}" for name in sorted(fields_of(entry.message) - report.facts))
+    for group in GROUPS:
+        for key in sorted(report.keys[group]):
+            if not any(template(ENGLISH.wordings[k], group, key) for k in {kind, *report.kinds} & set(ENGLISH.wordings)):
+                yield f"{kind}: no {group} {key}"
+        wanted = report.keys[group] if group in report.whole else report.keys[group] | set(getattr(entry, group))
+        for key in sorted(wanted):
+            words = template(entry, group, key)
+            needed = fields_of(words or "") - report.facts
+            if needed and not report.any_facts and not any(needed <= given for given in said_facts(report.package, key)):
+                yield f"{kind}: no facts {sorted(needed)} for {group} {key}"
+
+
+@cache
+def said_facts(package: str, key: str) -> tuple[frozenset[str], ...]:
+    """What is given with a phrase of this key, wherever a package makes one; or one whose key is worked out there."""
+    made = (phrase for path in of_package(package) for phrase in phrases(path))
+    return tuple(phrase.facts for phrase in made if phrase.key == key)
+
+
+@pytest.mark.parametrize("path", HELD, ids=dotted)
+def test_every_report_has_its_words_and_every_place_in_them_its_fact(path: Path) -> None:
+    found = [f"line {r.line}: {fault}" for r in reports(path) for kind in r.kinds for fault in lacking(r, kind)]
+    assert found == []
+
+
+@pytest.mark.parametrize("path", HELD, ids=dotted)
+def test_every_fact_goes_into_the_words(path: Path) -> None:
+    found = []
+    for report in reports(path):
+        entries = [ENGLISH.wordings[kind] for kind in report.kinds if kind in ENGLISH.wordings]
+        used = {
+            name
+            for entry in entries
+            for words in (
+                entry.message,
+                *(w for group in GROUPS for w in getattr(entry, group).values()),
+                *(ENGLISH.phrases.get(key, "") for group in GROUPS for key in report.keys[group]),
+            )
+            for name in fields_of(words)
+        }
+        if entries and report.facts - used:
+            found.append(f"line {report.line}: {sorted(report.facts - used)} in no sentence of {report.kinds[0]}")
+    assert found == []
+
+
+@pytest.mark.parametrize("path", HELD, ids=dotted)
+def test_a_kind_that_is_worked_out_elsewhere_has_its_facts(path: Path) -> None:
+    """A kind written in one place and reported in another: some report of its package that takes its kind gives all it needs."""
+    package = stage(path)
+    taking = [r for p in of_package(package) for r in reports(p) if not r.kinds and not r.passes_on]
+    found = []
+    for kind in sorted(literals(path) & set(ENGLISH.wordings) - direct()):
+        if not any(not list(lacking(report, kind)) for report in taking):
+            found.append(kind)
+    assert found == []
+
+
+@pytest.mark.parametrize("path", HELD, ids=dotted)
+def test_every_phrase_has_its_words_and_its_facts(path: Path) -> None:
+    known = {key for entry in ENGLISH.wordings.values() for group in GROUPS for key in getattr(entry, group)}
+    found = []
+    for phrase in phrases(path):
+        if not phrase.key:
+            continue
+        words = ENGLISH.phrases.get(phrase.key)
+        if words is None and phrase.key not in known:
+            found.append(f"line {phrase.line}: no words for {phrase.key}")
+        elif words is not None and phrase.key not in known and not phrase.within_report and fields_of(words) != phrase.facts:
+            found.append(f"line {phrase.line}: {phrase.key} takes {sorted(fields_of(words))}")
+    assert found == []
+
+
+@pytest.mark.parametrize("path", HELD, ids=dotted)
+def test_no_stage_holds_words(path: Path) -> None:
+    assert list(wordy(path, TERMS)) == []
+
+
+@pytest.mark.parametrize("path", HELD, ids=dotted)
+def test_the_old_ways_to_report_are_not_used(path: Path) -> None:
+    """Words given as such: `tell`, and diagnostics or labels that are made by hand."""
+    if stage(path) == "report" or dotted(path) == "walewright.design.findings":
+        return
+    found = [
+        f"line {n.lineno}: {ast.unparse(n.func)}"
+        for n in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+        if isinstance(n, ast.Call) and ast.unparse(n.func).split(".")[-1] in ("tell", "Diagnostic", "Label")
+    ]
+    assert found == []
+
+
+@pytest.mark.parametrize("path", HELD, ids=dotted)
+def test_kinds_of_named_things_are_terms(path: Path) -> None:
+    assert [(line, kind) for line, kind in named_kinds(path) if kind not in TERMS] == []
+
+
+def test_every_entry_is_reported() -> None:
+    assert sorted(set(ENGLISH.wordings) - everywhere()) == []
+
+
+@pytest.mark.parametrize("kind", sorted(ENGLISH.wordings))
+def test_every_key_of_an_entry_is_used_where_it_is_reported(kind: str) -> None:
+    packages = {stage(p) for p in standing_in(kind)}
+    entry = ENGLISH.wordings[kind]
+    keys = {key for group in GROUPS for key in getattr(entry, group)}
+    assert sorted(keys - frozenset().union(*(package_literals(p) for p in packages))) == []
+
+
+def test_every_phrase_and_every_term_is_used() -> None:
+    phrases_used = {key.removesuffix("/many") for key in ENGLISH.phrases}
+    assert sorted((phrases_used | TERMS) - everywhere()) == []
+
+
+def test_every_kind_has_a_code() -> None:
+    assert sorted({kind.partition("/")[0] for kind in ENGLISH.wordings} - set(CODES)) == []
+
+
+def test_a_code_has_either_one_message_or_cases() -> None:
+    """But for what several stages report, which share the code of one thing."""
+    cased = {kind.partition("/")[0] for kind in ENGLISH.wordings if "/" in kind}
+    shared = {"unknown-name", "unknown-size", "no-such-edge", "repeated-statement"}
+    assert sorted(cased & set(ENGLISH.wordings) - shared) == []
+
+
+def test_the_law_sees_the_compiler() -> None:
+    assert PACKAGE.is_dir()
+    assert sum(len(reports(path)) for path in HELD) > 100
