@@ -5,7 +5,6 @@ from __future__ import annotations
 import pytest
 
 from tests.glue.sewn import JACKET, MITTENS, NECKBAND, SHOULDERS, SIDES, VEST, body, codes, lines, panel, sewn, told
-
 from walewright.report.english import in_english
 
 

@@ -5,7 +5,6 @@ from __future__ import annotations
 import pytest
 
 from tests.glue.sewn import FRONT_NECK, SHOULDERS, SIDES, VEST, body, panel, sewn, told
-
 from walewright.report.english import in_english
 
 SLEEVES = """\

@@ -1,9 +1,9 @@
 """The table of words against the code that reports: each call has its entry with all that its sentences need, and each entry its
 call.
 
-The code is read, not run: keys are found as they are written, so a key that is put together has to be so in an f-string whose parts
-can be seen. A call that takes its facts from elsewhere (`**facts`, `facts=facts`) is looked at for its keys only; what its sentences
-need is seen where a test words it, for a fact that is missing there raises KeyError.
+The code is read, not run: keys are found as they are written, so a key that is put together has to be so in an f-string whose
+parts can be seen. A call that takes its facts from elsewhere (`**facts`, `facts=facts`) is looked at for its keys only; what its
+sentences need is seen where a test words it, for a fact that is missing there raises KeyError.
 """
 
 from __future__ import annotations
@@ -22,7 +22,9 @@ from walewright.report.english import ENGLISH
 from walewright.report.wording import Wording
 
 PACKAGE = Path(__file__).parents[2] / "src" / "walewright"
-STAGES = sorted(p.name for p in PACKAGE.iterdir() if p.is_dir() and p.name not in ("report", "py", "bed") and not p.name.startswith("_"))
+OTHERS = ("report", "py", "bed")
+"""What reports nothing: the bed's refusals come to an author by the proof."""
+STAGES = sorted(p.name for p in PACKAGE.iterdir() if p.is_dir() and p.name not in OTHERS and not p.name.startswith("_"))
 MAKERS = ("diagnosed", "report", "refusal", "fault", "_fault")
 """What makes a diagnostic: a function, or a method of that name."""
 PARAMETERS = {"fault": {"at", "label", "notes"}, "_fault": {"sizes"}, "refusal": {"notes"}}
@@ -147,7 +149,10 @@ SHARED = {**ENGLISH.phrases, **{key: states for key, (states, _) in ENGLISH.clau
 
 def keyed(call: Call) -> Iterator[tuple[str, set[str] | None]]:
     """(key, names of its own facts) of the labels, notes and helps that can be seen in a call."""
-    for argument in (*call.node.args[2 if call.maker == "refusal" else 1 :], *(k.value for k in call.node.keywords if k.arg in ("notes", "helps", "label"))):
+    for argument in (
+        *call.node.args[2 if call.maker == "refusal" else 1 :],
+        *(k.value for k in call.node.keywords if k.arg in ("notes", "helps", "label")),
+    ):
         for node in ast.walk(argument):
             if isinstance(node, ast.Call) and ast.unparse(node.func) == "said":
                 own = {k.arg for k in node.keywords if k.arg}
@@ -162,7 +167,8 @@ def test_a_label_a_note_and_a_help_have_words_and_what_these_need(stage: str) ->
     wrong = []
     for call in calls(stage):
         for key, own in keyed(call):
-            found = [t for _, w in entries(call) for k, t in (*w.labels.items(), *w.notes.items(), *w.helps.items()) if re.fullmatch(key, k)]
+            own_words = [(k, t) for _, w in entries(call) for table in (w.labels, w.notes, w.helps) for k, t in table.items()]
+            found = [t for k, t in own_words if re.fullmatch(key, k)]
             shared = [t for k, t in SHARED.items() if re.fullmatch(key, k)]
             if not found and not shared:
                 wrong.append((call.place, key, "no words"))

@@ -6,9 +6,9 @@ from dataclasses import replace
 
 import pytest
 
+from tests.solve.workshop import Workshop, solve
 from walewright.design.model import Design, EdgeName, Piece, Way
 from walewright.report.english import in_english
-from tests.solve.workshop import Workshop, solve
 from walewright.report.model import Diagnostic, Severity
 from walewright.solve.conflict import _smallest  # the smallest set is what a message rests on
 from walewright.solve.highs import feasible

@@ -7,8 +7,6 @@ import pytest
 from tests.whole.glued_garments import CARDIGAN, MITTENS, PANELS, PULLOVER, errors, made
 from walewright.report.english import in_english
 
-from walewright.report.english import in_english
-
 NECK = "along back neck + front neck"
 FRONTS = "right_front neckline + back neck + left_front neckline"
 LEFT_ARM = "left_front armhole + back armhole_right"

@@ -190,12 +190,13 @@ def show(
     yarn: YarnOption = [],  # noqa: B006
     dial: DialOption = [],  # noqa: B006
     bed: BedOption = "",
+    messages: MessagesOption = "text",
 ) -> int:
     """Print what a stage of the compiler made of a source, as JSON. Writes nothing."""
     from walewright.cli.options import Asked
     from walewright.cli.show import show as run_show
 
-    return run_show(context.obj, stage, file, Asked(size, tension, swatch, measure, yarn, dial, bed))
+    return run_show(context.obj, stage, file, Asked(size, tension, swatch, measure, yarn, dial, bed, messages))
 
 
 @app.command("format")

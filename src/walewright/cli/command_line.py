@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from typer import BadParameter
 from typer.exceptions import TyperException
 
-from walewright.cli.console import Form
+from walewright.cli.console import MessageForm
 from walewright.report.model import Diagnostic, Label, Span, diagnosed
 from walewright.report.said import Fact
 
@@ -28,7 +28,7 @@ class CommandLine:
         return " ".join(("walewright", *(shlex.quote(a) for a in self.arguments)))
 
     @property
-    def form(self) -> Form:
+    def form(self) -> MessageForm:
         """How messages are wanted. It is looked for in the arguments themselves, for where these are wrong that is a message
         too."""
         pairs = zip(self.arguments, self.arguments[1:], strict=False)
@@ -107,7 +107,7 @@ class CommandLine:
         known = getattr(getattr(getattr(fault, "ctx", None), "command", None), "commands", None)
         if known is not None:
             return self._no_command(tuple(known))
-        return self.fault("command-line", "help-shows", at=(), parser=words[:1].lower() + words[1:])
+        return self.fault("command-line/parser", "help-shows", at=(), parser=words[:1].lower() + words[1:])
 
     def _no_command(self, known: tuple[str, ...]) -> Diagnostic:
         """Before the name of a command stand options of the whole program only, which take no values."""

@@ -19,7 +19,7 @@ from walewright.report.model import Diagnostic
 if TYPE_CHECKING:
     from walewright.report.as_json import Edits
 
-Form = Literal["text", "json"]
+MessageForm = Literal["text", "json"]
 """How messages are written: for people, or for programs."""
 
 
@@ -61,7 +61,7 @@ def say(text: str, *, done: bool = False) -> None:
 
 
 def report(
-    diagnostics: Iterable[Diagnostic], sources: Mapping[str, str], form: Form = "text", edits: Edits | None = None
+    diagnostics: Iterable[Diagnostic], sources: Mapping[str, str], form: MessageForm = "text", edits: Edits | None = None
 ) -> None:
     """Diagnostics with the places they speak of, in colour on a terminal, or for programs; `sources` maps file names to their
     texts, `edits` tells what helps change in them."""

@@ -11,8 +11,8 @@ from walewright.report.said import said
 
 
 def each(line: CommandLine, files: Sequence[str], work: Callable[[str], int], doing: str) -> int:
-    """Run `work` (file -> exit code), which is `doing` something ("building"), on every file; the worst code is returned. Exceptions are reported, see `mishaps`; only where
-    nobody listens any more, or can, the rest is left."""
+    """Run `work` (file -> exit code), which is `doing` something ("building"), on every file; the worst code is returned.
+    Exceptions are reported, see `mishaps`; only where nobody listens any more, or can, the rest is left."""
     worst = 0
     for file in files:
         try:

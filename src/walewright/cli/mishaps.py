@@ -16,7 +16,7 @@ STOPPED = 128
 """What a shell adds to a signal's number for the exit code of what it ended."""
 
 
-def told(fault: Exception, doing: Said, form: console.Form) -> int:
+def told(fault: Exception, doing: Said, form: console.MessageForm) -> int:
     """Say what an exception means that came up while `doing` something ("building a.wale"); returns the exit code."""
     found = _of_the_world(fault, doing)
     if found is None:
@@ -26,7 +26,7 @@ def told(fault: Exception, doing: Said, form: console.Form) -> int:
     return 1
 
 
-def lost(fault: console.OutputLost, form: console.Form) -> int:
+def lost(fault: console.OutputLost, form: console.MessageForm) -> int:
     """Say that standard output is lost, and what was done all the same; returns the exit code."""
     notes = ("done-before",) if fault.done else ()
     found = diagnosed("output-lost", notes=notes, helps=("send-elsewhere",), reason=fault.reason, done=fault.done)

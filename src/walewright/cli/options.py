@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Literal, cast, get_args
 
 from walewright.cli.command_line import MESSAGES, CommandLine
-from walewright.cli.console import Form
+from walewright.cli.console import MessageForm
 from walewright.report.model import Diagnostic
 
 if TYPE_CHECKING:
@@ -20,7 +20,7 @@ Units = Literal["cm", "in", "both"]
 FORMATS = ("pdf", "html", "text", "plan")
 PAPERS = get_args(PaperSize)
 UNITS = get_args(Units)
-FORMS = get_args(Form)
+FORMS = get_args(MessageForm)
 
 
 @dataclass(frozen=True, slots=True)

@@ -28,9 +28,7 @@ def drawn_in(design: Design, glued: Glued, cloths: Sequence[Cloth]) -> Iterator[
             yield diagnosed(
                 "start-draws-in",
                 ((piece.start_origin or piece.origin).span, "begun-here"),
-                notes=tuple(
-                    said("narrower", size=design.sizes[i], wide=Amount(wide[i]), edges=Amount(edges[i])) for i in bad
-                ),
+                notes=tuple(said("narrower", size=design.sizes[i], wide=Amount(wide[i]), edges=Amount(edges[i])) for i in bad),
                 helps=("as-wide",),
                 severity=Severity.WARNING,
                 sizes=() if len(bad) == len(design.sizes) else tuple(design.sizes[i] for i in bad),

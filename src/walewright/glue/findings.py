@@ -350,4 +350,3 @@ def _worn_side(surface: Surface, edge: int) -> str:
     """At which side of a piece, seen from the side that is worn inside, a row edge lies; "" of an opening's edges."""
     ring = surface.edges[edge].ring
     return "" if "inner" in ring.begin | ring.end else "left" if ring.first == "bottom" else "right"
-

@@ -103,15 +103,13 @@ def float_warnings(found: Sequence[tuple[str, Sequence[LongFloat]]]) -> Iterator
 
 
 def _told(floats: Sequence[FloatFound]) -> tuple[Said, ...]:
-    """ "back, 12 floats, the first at RC 2, before row 3, on needles L 5 to R 1 and L 15 to L 9, the last at RC 24", "front, ..."."""
+    """ "back, 12 floats, the first at RC 2, before row 3, on needles L 5 to R 1, the last at RC 24", and so for each piece."""
     parts = []
     for piece in dict.fromkeys(f.piece for f in floats):
         there = [f for f in floats if f.piece == piece]
         rows = [f.row for f in there]
         first = [said("range", least=f.first, most=f.last) for f in there if f.row == rows[0]]
-        at = said(
-            "float-at", counter=rows[0] - 1, row=rows[0], needles=tuple(first[:TOLD]), more=max(0, len(first) - TOLD)
-        )
+        at = said("float-at", counter=rows[0] - 1, row=rows[0], needles=tuple(first[:TOLD]), more=max(0, len(first) - TOLD))
         if min(rows) != max(rows):
             parts.append(said("floats-of", piece=piece, floats=len(there), at=at, last=max(rows) - 1))
         else:

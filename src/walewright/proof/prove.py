@@ -128,9 +128,7 @@ def _unlike(design: Design, glued: Glued, garment: SizedGarment, result: BedResu
     loose = (said("loops-open", edge=edge, piece=piece) for piece, edge in result.open_edges)
     joined = (*otherwise_joined(glued, result), *otherwise_hung(design, glued, result), *otherwise_out(design, glued, result))
     for otherwise in (*loose, *joined, *left_free(design, glued, result), *folds(design, result)):
-        yield diagnosed(
-            "knitted-otherwise/garment", helps=("fault-of-the-plan",), sizes=(garment.size,), otherwise=otherwise
-        )
+        yield diagnosed("knitted-otherwise/garment", helps=("fault-of-the-plan",), sizes=(garment.size,), otherwise=otherwise)
 
 
 def _unmatched(design: Design, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:

@@ -29,10 +29,11 @@ WORDINGS: dict[str, Wording] = {
     "bad-date/after-9999": Wording("the environment variable {variable} is after the year 9999: {text}", **_DATE),
     "bad-date/before-1970": Wording("the environment variable {variable} is before 1970: {text}", **_DATE),
     "bad-date/no-number": Wording("the environment variable {variable} is no number: {text}", **_DATE),
-    "command-line": Wording("{parser}", helps={"help-shows": "`walewright --help` shows how"}),
-    "command-unknown/none": Wording(
-        "there is no command", labels={"wanted-here": "one is wanted here"}, helps=_COMMANDS
+    "command-line/parser": Wording("{parser}", helps={"help-shows": "`walewright --help` shows how"}),
+    "command-line/stage": Wording(
+        "no stage is called `{stage}`", labels={"no-stage": "not a stage"}, helps={"stages": "the stages are {stages}"}
     ),
+    "command-unknown/none": Wording("there is no command", labels={"wanted-here": "one is wanted here"}, helps=_COMMANDS),
     "command-unknown/word": Wording("there is no command {command}", labels={"not-known": "not known"}, helps=_COMMANDS),
     "given-too-far": Wording(
         "this pattern cannot be made with {what} {text:?{text}|as its file has it}",
@@ -56,10 +57,7 @@ WORDINGS: dict[str, Wording] = {
         helps={"free-memory": "close other programs, or build fewer sizes at a time with --size"},
     ),
     "memory-exhausted/stack": Wording(
-        (
-            "what is written there goes deeper than can be followed: the stack ran out while {doing}; nothing was written "
-            "for it"
-        ),
+        ("what is written there goes deeper than can be followed: the stack ran out while {doing}; nothing was written for it"),
         helps={"less-deep": "make expressions, or what refers to one another, less deep"},
     ),
     "option-unknown": Wording(
@@ -131,9 +129,7 @@ WORDINGS: dict[str, Wording] = {
         "the page printer warns: {warning}",
         helps={"look-at-it": "look at the PDF before you give it away"},
     ),
-    "source-is-folder": Wording(
-        "this is a folder, not a source", helps={"name-a-file": "name a file in it that ends in {suffix}"}
-    ),
+    "source-is-folder": Wording("this is a folder, not a source", helps={"name-a-file": "name a file in it that ends in {suffix}"}),
     "source-linked": Wording(
         "the file has {names} names (hard links); written anew, it would be parted from the others",
         helps={"copy-it": "copy it to a file of its own, and format that"},
@@ -154,9 +150,7 @@ WORDINGS: dict[str, Wording] = {
     "source-not-text/encoding": Wording(
         "the text is not UTF-8: byte {byte} fits no letter", helps={"save-as-utf-8": "save the file as UTF-8 in your editor"}
     ),
-    "source-read-only": Wording(
-        "the file is read-only", helps={"free-permissions": "free its permissions, or format a copy"}
-    ),
+    "source-read-only": Wording("the file is read-only", helps={"free-permissions": "free its permissions, or format a copy"}),
     "source-too-large": Wording(
         "the file has {size:.1f}; a source may have {most:.1f}", helps={"right-file": "check that the right file was named"}
     ),

@@ -59,9 +59,7 @@ WORDINGS: dict[str, Wording] = {
         labels={"joined-here": "joined here"},
         notes={"gap": "{side}: nothing joins the end of `{edge}` to `{next}`"},
         helps={
-            "join-between": (
-                "join first what lies between the edges, such as a shoulder between two halves of an armhole"
-            ),
+            "join-between": ("join first what lies between the edges, such as a shoulder between two halves of an armhole"),
         },
     ),
     "lap-apart": Wording(
@@ -164,9 +162,7 @@ WORDINGS: dict[str, Wording] = {
         labels={"way": "{way:term}"},
         notes={"reach": "{size}: from the middle of the back neck {reach:.1f}, the body's {body:.1f}"},
         helps={
-            "longer": (
-                "make the sleeve longer: from the middle of the back neck to the wrist, less what the body's pieces reach"
-            ),
+            "longer": ("make the sleeve longer: from the middle of the back neck to the wrist, less what the body's pieces reach"),
         },
     ),
     "require-fails/on-the-garment": Wording(
