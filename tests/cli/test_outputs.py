@@ -12,6 +12,7 @@ from walewright import world
 from walewright.cli import main
 from walewright.cli.command_line import CommandLine
 from walewright.cli.outputs import unfit_outputs
+from walewright.report.english import in_english
 
 Said = pytest.CaptureFixture[str]
 
@@ -95,7 +96,7 @@ def test_a_folder_named_like_a_source(sound: Path, capsys: Said) -> None:
 
 
 def clashes(*files: str, formats: tuple[str, ...] = ("text", "plan")) -> list[str]:
-    return [d.message for d in unfit_outputs(CommandLine(files), files, "out", formats) if d.code == "output-clash"]
+    return [in_english(d).message for d in unfit_outputs(CommandLine(files), files, "out", formats) if d.code == "output-clash"]
 
 
 COMPOSED = unicodedata.normalize("NFC", "Möwe")

@@ -11,6 +11,7 @@ from walewright.cli.worn_tables import worn_tables
 from walewright.fit import Ring
 from walewright.plan import schema
 from walewright.plan.worn import worn as as_json
+from walewright.report.english import in_english
 from walewright.report.model import Severity
 
 
@@ -64,7 +65,7 @@ def test_a_neck_too_tight_for_a_child_is_an_error() -> None:
     (told,) = worn(narrow, child).told
     assert (told.code, told.severity) == ("too-tight", Severity.ERROR)
     # 8 + 4 + 8 + 6 = 26 cm, 52 stitches, and two more for whole threes; a head of 54.25 cm, that of the table, and 3 cm.
-    assert "27.0 cm at rest, 35.1 cm stretched; the head is 54.2 cm, and 57.2 cm are needed" in told.notes[0]
+    assert "27.0 cm at rest, 35.1 cm stretched; the head is 54.2 cm, and 57.2 cm are needed" in in_english(told).notes[0]
     assert worn(VEST, child).codes() == []
 
 

@@ -6,6 +6,7 @@ from walewright.cli.sources import shipped
 from walewright.design import Changes, understand
 from walewright.design.model import Design
 from walewright.glue import Glued, glue
+from walewright.report.english import in_english
 from walewright.report.model import Diagnostic
 from walewright.source import read
 
@@ -147,7 +148,7 @@ def understood(text: str) -> Design:
 def sewn(text: str) -> Glued:
     """The garment, put together; there is nothing to say about it."""
     glued, told = glue(understood(text))
-    assert glued is not None, [(d.code, d.message) for d in told]
+    assert glued is not None, [(d.code, in_english(d).message) for d in told]
     assert told == ()
     return glued
 

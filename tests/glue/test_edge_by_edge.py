@@ -5,6 +5,7 @@ from __future__ import annotations
 from tests.glue.sewn import HEAD, JACKET, SHIPPED
 from walewright.design import Changes
 from walewright.pipeline import compile
+from walewright.report.english import in_english
 
 APART = "join back side to right_front side\njoin back side to left_front side\n"
 
@@ -13,13 +14,13 @@ def test_two_fronts_joined_in_one_line_are_measured_one_by_one() -> None:
     together = HEAD + JACKET.replace(APART, "join back side to right_front side + left_front side\n")
     assert together != HEAD + JACKET
     made = compile(together, "sewn.wale", SHIPPED, Changes())
-    assert made.proven, [d.message for d in made.diagnostics]
+    assert made.proven, [in_english(d).message for d in made.diagnostics]
 
 
 def test_and_so_where_the_fronts_are_named_first() -> None:
     together = HEAD + JACKET.replace(APART, "join right_front side + left_front side to back side\n")
     made = compile(together, "sewn.wale", SHIPPED, Changes())
-    assert made.proven, [d.message for d in made.diagnostics]
+    assert made.proven, [in_english(d).message for d in made.diagnostics]
 
 
 def test_a_band_that_names_the_edge_of_both_copies_is_shown_how_each_has_its_own() -> None:
@@ -30,5 +31,5 @@ def test_a_band_that_names_the_edge_of_both_copies_is_shown_how_each_has_its_own
     )
     twice = compile(HEAD + cuffs.format("glove end + glove end"), "sewn.wale", SHIPPED, Changes())
     (refused,) = [d for d in twice.diagnostics if d.code == "line-not-in-order"]
-    assert refused.helps[0] == "if each copy of the glove is to have its own, name its edge once"
+    assert in_english(refused).helps[0] == "if each copy of the glove is to have its own, name its edge once"
     assert compile(HEAD + cuffs.format("glove end"), "sewn.wale", SHIPPED, Changes()).proven

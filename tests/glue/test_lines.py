@@ -6,6 +6,7 @@ import pytest
 
 from tests.glue.sewn import JACKET, MITTENS, NECKBAND, SHOULDERS, SIDES, VEST, body, codes, lines, panel, sewn, told, understood
 from walewright.glue.model import Face, facing, right_side
+from walewright.report.english import in_english
 
 
 def test_the_neckband_of_a_pullover() -> None:
@@ -59,7 +60,7 @@ def test_lines_round_a_jacket(along: str, fits: bool) -> None:
 def test_the_order_that_works_is_proposed() -> None:
     mixed = "back neck + right_front neckline + left_front neckline"
     (said,) = told(JACKET.replace("right_front neckline + back neck + left_front neckline", mixed))
-    assert said.helps[0] == "write `along right_front neckline + back neck + left_front neckline`"
+    assert in_english(said).helps[0] == "write `along right_front neckline + back neck + left_front neckline`"
 
 
 def test_a_band_is_knitted_once_for_each_copy() -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from tests.glue.sewn import FRONT_NECK, SHOULDERS, SIDES, VEST, body, panel, sewn, told
+from walewright.report.english import in_english
 
 SLEEVES = """\
 piece sleeve in plain, knit 2
@@ -43,7 +44,7 @@ BOTH_SHOULDERS = "`along front shoulder_left` and `along front shoulder_right`"
 def test_a_band_has_one_line(text: str, helps: tuple[str, ...]) -> None:
     (found,) = told(text)
     assert found.code == "band-up-both-sides"
-    assert found.helps == helps
+    assert in_english(found).helps == helps
 
 
 def test_the_name_that_stands_for_several_is_told_with_what_it_stands_for() -> None:
@@ -56,9 +57,12 @@ def test_copies_of_a_piece_have_lines_that_are_alike() -> None:
     text = VEST + SLEEVES.format(along="front armhole + back armhole") + SHOULDERS + SIDES + "join sleeve under to sleeve under\n"
     (found,) = told(text)
     assert found.code == "start-on-both-sides"
-    assert found.helps == (f"write 2 pieces, {ARMHOLES}",)
+    assert in_english(found).helps == (f"write 2 pieces, {ARMHOLES}",)
     (found,) = told(panel("rug", copies=2) + SLEEVES.format(along="rug side"))
-    assert found.helps == ("write 2 pieces, `along rug side_left` and `along rug side_right`", "or only one, `along rug side_left`")
+    assert in_english(found).helps == (
+        "write 2 pieces, `along rug side_left` and `along rug side_right`",
+        "or only one, `along rug side_left`",
+    )
     lines = sewn(panel("rug", copies=2) + SLEEVES.format(along="rug side_left")).lines_of("sleeve")
     assert [[(place.edge, place.copy) for place in line.along] for line in lines] == [[("side left", 1)], [("side left", 2)]]
 
@@ -77,7 +81,7 @@ def test_where_no_way_to_name_the_lines_leads_on_none_is_proposed() -> None:
         + panel("rug", end="on waste yarn")
         + BAND.format(along="rug side")
     )[:1]
-    assert not any("`along" in text for text in found.helps)
+    assert not any("`along" in text for text in in_english(found).helps)
 
 
 def test_the_edges_of_both_sides_may_be_parts_of_one_line() -> None:

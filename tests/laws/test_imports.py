@@ -14,7 +14,7 @@ OPERATIONS, STEPS, BED, WRITE, PROOF = "knit.operations", "knit.steps", "bed.mod
 
 ALLOWED: dict[str, set[str]] = {
     "report": set(),
-    "world": {"report.model"},
+    "world": {"report.model", "report.said"},
     "source": {"report", "world"},
     "design": {"report", "world", SYNTAX},
     "glue": {"report", DESIGN},

@@ -41,7 +41,6 @@ TO_BE_RENAMED = frozenset(
         "Kind",
         "Lap",
         "Line",
-        "Lines",
         "Loop",
         "Machine",
         "Made",

@@ -20,7 +20,7 @@ from walewright.report.wording import Wording
 
 TERMS = frozenset(ENGLISH.terms)
 TO_COME = frozenset({"solve", "glue", "fit", "proof", "readback", "regrade", "world", "cli", "pipeline"})
-"""Packages whose reports are not yet all in the table."""
+"""Packages that hand on phrases and clauses whose keys they choose: `tests/report/test_table.py` holds them."""
 
 HELD = [p for p in sources() if stage(p) not in TO_COME]
 

@@ -8,6 +8,7 @@ from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.pages.hand_tools import tools
 from walewright.pipeline import compile
+from walewright.report.english import in_english
 
 SOURCE = """pattern "Cushion"
 
@@ -41,7 +42,7 @@ BORDER = "\nedging trim in plain, 2 cm deep, added after\nband border with trim 
 def listed(line: str) -> str:
     more = BORDER if line.endswith("on waste yarn") else ""
     outcome = compile(SOURCE.format(line=line) + more, "cushion.wale", shipped(), Changes())
-    assert outcome.design is not None, [d.message for d in outcome.diagnostics]
+    assert outcome.design is not None, [in_english(d).message for d in outcome.diagnostics]
     assert outcome.instructions is not None
     return " / ".join(tools(outcome.design, outcome.instructions))
 

@@ -12,6 +12,7 @@ from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.pipeline import Outcome
 from walewright.plan import plan_bytes, schema
+from walewright.report.english import in_english
 
 SOURCE = """
 pattern "Sampler"
@@ -119,7 +120,7 @@ piece side in spotted
 @pytest.fixture(scope="module")
 def outcome() -> Outcome:
     made = pipeline.compile(SOURCE, "sampler.wale", shipped(), Changes())
-    assert made.proven, [(d.code, d.message, d.notes) for d in made.diagnostics]
+    assert made.proven, [(d.code, in_english(d).message, in_english(d).notes) for d in made.diagnostics]
     return made
 
 
@@ -139,7 +140,7 @@ def test_each_pattern_has_its_picture(outcome: Outcome) -> None:
 
 def test_long_floats_are_told_and_nothing_else(outcome: Outcome) -> None:
     assert [d.code for d in outcome.diagnostics] == ["long-float"]
-    assert "in spotted" in outcome.diagnostics[0].message
+    assert "in spotted" in in_english(outcome.diagnostics[0]).message
     assert outcome.proof is not None
     assert {(f.yarn, f.stitches) for f in outcome.proof.sizes[0].floats} == {("navy", 7)}
 

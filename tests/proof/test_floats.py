@@ -10,6 +10,7 @@ from tests.proof.charted_by_hand import DESIGN, LACE_PLACE, MOTIF_PLACE, PLACED,
 from walewright.bed import Fabric
 from walewright.bed.model import Float
 from walewright.proof.floats import LONGEST_CM, LONGEST_STITCHES, LongFloat, float_warnings, long_floats
+from walewright.report.english import in_english
 from walewright.report.model import Severity
 from walewright.solve.model import SizedPiece
 
@@ -54,10 +55,13 @@ def test_one_warning_for_all_sizes_with_rows_and_needles() -> None:
     small = found(Float(3, "navy", -4, 1), Float(5, "navy", -4, 2), fabric="lace")
     (warning,) = float_warnings([("S", ()), ("M", small), ("L", small[:1])])
     assert (warning.code, warning.severity, warning.sizes) == ("long-float", Severity.WARNING, ("M", "L"))
-    assert "navy floats over 7 needles" in warning.message
-    assert "M: cloth, 2 floats: the first at RC 2, before row 3, past needles L 4 to R 2; the last at RC 4" in warning.notes
-    assert "L: cloth, at RC 2, before row 3, past needles L 4 to R 2" in warning.notes
-    assert "catch" in warning.helps[0]
+    assert "navy floats over 7 needles" in in_english(warning).message
+    assert (
+        "M: cloth, 2 floats: the first at RC 2, before row 3, past needles L 4 to R 2; the last at RC 4"
+        in in_english(warning).notes
+    )
+    assert "L: cloth, at RC 2, before row 3, past needles L 4 to R 2" in in_english(warning).notes
+    assert "catch" in in_english(warning).helps[0]
 
 
 def test_many_floats_of_a_row_are_counted() -> None:
@@ -65,10 +69,13 @@ def test_many_floats_of_a_row_are_counted() -> None:
     assert len(many) == 1, "floats beyond the row are none of it"
     row = [replace(many[0], found=replace(many[0].found, first=f"L {at}")) for at in (5, 4, 3, 2)]
     (warning,) = float_warnings([("S", row)])
-    assert warning.notes[1] == "S: cloth, at RC 2, before row 3, past needles L 5 to R 6, L 4 to R 6, L 3 to R 6 and 1 more"
+    assert (
+        in_english(warning).notes[1]
+        == "S: cloth, at RC 2, before row 3, past needles L 5 to R 6, L 4 to R 6, L 3 to R 6 and 1 more"
+    )
 
 
 def test_each_yarn_and_place_has_its_own_warning() -> None:
     floats = found(Float(3, "navy", -4, 1), Float(4, "wool", -4, 1))
-    assert [w.message.split()[0] for w in float_warnings([("S", floats)])] == ["navy", "wool"]
+    assert [in_english(w).message.split()[0] for w in float_warnings([("S", floats)])] == ["navy", "wool"]
     assert list(float_warnings([("S", ())])) == []

@@ -8,6 +8,7 @@ from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.pipeline import compile
 from walewright.proof.model import Measure
+from walewright.report.english import in_english
 from walewright.solve.model import Deviation
 from walewright.world import shipped_text
 
@@ -51,7 +52,7 @@ TWO_FABRICS = """levels hem 0 cm, low 7.1 cm, high 13.3 cm, top length
 def table(text: str, name: str = "wanted.wale", **kept: object) -> tuple[dict[str, Deviation], dict[str, Measure]]:
     """What the first piece has in its only size: counted, and knitted."""
     outcome = compile(text, name, shipped(), Changes(**kept))  # type: ignore[arg-type]
-    assert outcome.proven, [d.message for d in outcome.diagnostics]
+    assert outcome.proven, [in_english(d).message for d in outcome.diagnostics]
     _, counts, _, proof = outcome.result()
     piece = proof.sizes[0].pieces[0]
     told = [d for d in counts.sizes[0].deviations if d.piece == piece.name]

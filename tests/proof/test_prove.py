@@ -12,6 +12,7 @@ from walewright.design import Changes
 from walewright.knit.operations import Pass, Work
 from walewright.pipeline import Outcome, compile
 from walewright.proof import prove
+from walewright.report.english import in_english
 from walewright.solve.model import Phrase
 
 
@@ -63,15 +64,15 @@ def test_a_fault_of_the_bed_is_told_with_its_piece_and_size(sound: Outcome) -> N
     results = (*sound.results[:2], broken, *sound.results[3:])
     _, found = prove(sound.design, sound.glued, sound.counts, sound.works, results, sound.results)
     assert [(d.code, d.sizes) for d in found] == [("bed-refuses", (sound.design.sizes[2],))]
-    assert "R 51" in found[0].message
-    assert found[0].labels[0].text == "back is described here"
+    assert "R 51" in in_english(found[0]).message
+    assert in_english(found[0]).labels[0] == "back is described here"
 
 
 def test_an_open_start_is_the_source_s_to_mend(sound: Outcome) -> None:
     open_start = tidewrack().replace("start half wide on waste yarn, with welt", "start half wide on waste yarn", 1)
     outcome = compile(open_start, "tidewrack.wale", SHIPPED, Changes(sizes=("M", "L")))
     assert [(d.code, d.sizes) for d in outcome.diagnostics] == [("loops-left-open", ())]
-    assert "back" in outcome.diagnostics[0].message
+    assert "back" in in_english(outcome.diagnostics[0]).message
 
 
 def test_counts_that_were_not_knitted_are_refused(sound: Outcome) -> None:

@@ -10,6 +10,7 @@ from tests.draws import draws
 from tests.write.chart_garments import LOZENGE, ROSE, WIDE, worked
 from walewright.knit import steps as st
 from walewright.readback import read_back
+from walewright.report.english import in_english
 from walewright.write import plain_text, write
 
 PLAN = worked(
@@ -87,7 +88,7 @@ def test_damage_is_found(there: str, instead: str, code: str, message: str) -> N
     work, faults = read_back(TEXT.replace(there, instead, 1), 0)
     assert work is None
     assert code in {f.code for f in faults}
-    assert any(message in f.message for f in faults), faults
+    assert any(message in in_english(f).message for f in faults), faults
 
 
 def test_strips_that_disagree_where_they_overlap() -> None:
@@ -111,7 +112,7 @@ def test_a_row_missing_in_one_strip() -> None:
     end = TEXT.index("\n", at + 1)
     work, faults = read_back(TEXT[:at] + TEXT[end:], 0)
     assert work is None
-    assert faults[0].message == "chart wide: row 200 does not stand in every strip"
+    assert in_english(faults[0]).message == "chart wide: row 200 does not stand in every strip"
 
 
 def test_a_fault_points_at_the_key_s_line_with_all_its_words() -> None:

@@ -9,6 +9,7 @@ from walewright.knit import expand
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan, Step, StepBlock
 from walewright.readback import read_back, read_back_all
+from walewright.report.english import in_english
 from walewright.write import plain_text, write
 
 BED = Bed(100, (1, 2, 3))
@@ -108,4 +109,4 @@ def test_a_cord_that_is_not_drawn_keeps_the_part() -> None:
     lines = [line for line in flat(TEXT).split("\n") if "draw the ravel cord out" not in line]
     work, faults = read_back("\n".join(lines), 0)
     assert work is None
-    assert "not waiting" in faults[0].message
+    assert "not waiting" in in_english(faults[0]).message

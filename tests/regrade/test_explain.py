@@ -8,6 +8,7 @@ from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.pipeline import Outcome, compile, counted
 from walewright.regrade import Trials, explained
+from walewright.report.english import in_english
 
 SHIPPED = shipped()
 TEXT = """\
@@ -50,7 +51,7 @@ def told(changes: Changes, text: str = TEXT, more: int = 99) -> tuple[Outcome, i
 
 
 def errors(outcome: Outcome) -> list[tuple[str, str]]:
-    return [(d.code, d.message) for d in outcome.diagnostics if d.severity.value == "error"]
+    return [(d.code, in_english(d).message) for d in outcome.diagnostics if d.severity.value == "error"]
 
 
 @pytest.mark.parametrize(
@@ -96,7 +97,7 @@ def test_two_that_fail_each_by_itself_are_both_named() -> None:
 def test_what_the_pattern_says_is_kept_below_it() -> None:
     outcome, _ = told(Changes(measures={"length": "15 cm"}))
     (said,) = (d for d in outcome.diagnostics if d.severity.value == "error")
-    assert said.notes == ("the pattern: `top` is not above `middle` in piece `front`",)
+    assert in_english(said).notes == ("the pattern: `top` is not above `middle` in piece `front`",)
 
 
 def test_a_fault_of_the_source_is_the_sources() -> None:

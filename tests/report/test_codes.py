@@ -57,16 +57,10 @@ def test_the_table_has_every_code_of_the_commands() -> None:
     for folder in ("cli", "world"):
         for path in (ROOT / "src" / "walewright" / folder).rglob("*.py"):
             for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
-                if isinstance(node, ast.Call) and ast.unparse(node.func) in (
-                    "Diagnostic",
-                    "diagnosed",
-                    "refusal",
-                    "line.fault",
-                    "self.fault",
-                ):
+                if isinstance(node, ast.Call) and ast.unparse(node.func) in ("diagnosed", "refusal", "line.fault", "self.fault"):
                     told |= {
-                        str(a.value).partition("/")[0]
-                        for a in (*node.args[:2], *(k.value for k in node.keywords if k.arg == "code"))
-                        if isinstance(a, ast.Constant) and re.fullmatch(r"[a-z]+(-[a-z]+)+(/[a-z-]+)?", str(a.value))
+                        str(x.value).partition("/")[0]
+                        for x in ast.walk(node.args[1 if ast.unparse(node.func) == "refusal" else 0])
+                        if isinstance(x, ast.Constant) and re.fullmatch(r"[a-z]+(-[a-z]+)+(/.*)?", str(x.value))
                     }
     assert told == set(COMMANDS)

@@ -8,6 +8,7 @@ import pytest
 
 from tests.solve.workshop import Workshop, solve
 from walewright.design.model import Design, Piece, RepeatStretch
+from walewright.report.english import in_english
 from walewright.report.model import Diagnostic
 from walewright.solve import solver
 from walewright.solve.amounts import FEWEST_ROWS, FEWEST_STITCHES, MOST_HEIGHTS, MOST_ROWS
@@ -41,7 +42,7 @@ def test_a_piece_has_a_least_size(width: float, height: float, says: str) -> Non
     shop = Workshop("S M")
     found = told(shop.design(plain(shop, width, height)))
     assert found.code == "too-small"
-    assert found.message.startswith(says)
+    assert in_english(found).message.startswith(says)
     assert found.labels
     assert found.sizes == ()
 
@@ -61,7 +62,7 @@ def test_rows_that_are_repeated_count_as_often() -> None:
     repeated = RepeatStretch("hem", "middle", 100, piece.origin)
     found = told(shop.design(replace(piece, repeats=(repeated,))))
     assert found.code == "too-much-knitting"
-    assert found.message == f"the back has 60,600 rows, and {MOST_ROWS:,} are the most"
+    assert in_english(found).message == f"the back has 60,600 rows, and {MOST_ROWS:,} are the most"
 
 
 @pytest.mark.usefixtures("_unsolved")
@@ -70,8 +71,8 @@ def test_all_sizes_together_have_a_limit_and_some_can_be_built() -> None:
     found = told(shop.design(plain(shop, 120, 100)))
     assert found.code == "too-much-knitting"
     # 360 needles and 400 rows, forty times.
-    assert found.message.startswith("all sizes together have 5,760,000 stitches")
-    assert found.helps == ("build up to 27 of the 40 sizes at a time, each named with `--size`",)
+    assert in_english(found).message.startswith("all sizes together have 5,760,000 stitches")
+    assert in_english(found).helps == ("build up to 27 of the 40 sizes at a time, each named with `--size`",)
 
 
 @pytest.mark.usefixtures("_unsolved")
@@ -79,7 +80,7 @@ def test_as_many_sizes_as_are_named_are_within_all_limits() -> None:
     """Too many stitches, and of heights so many that fewer sizes go at a time than by the stitches."""
     shop = Workshop(" ".join(f"s{i}" for i in range(60)), across=3.0, up=4.0, needles=400)
     many = [replace(plain(shop, 60, 5), name=f"p{i}") for i in range(30)]
-    (help_,) = told(shop.design(*many)).helps
+    (help_,) = in_english(told(shop.design(*many))).helps
     able = int(help_.split()[3])
     assert able * sum(len(p.levels) for p in many) <= MOST_HEIGHTS < (able + 1) * sum(len(p.levels) for p in many)
 
@@ -88,9 +89,10 @@ def test_as_many_sizes_as_are_named_are_within_all_limits() -> None:
 def test_rows_and_heights_of_many_pieces_have_a_limit() -> None:
     shop = Workshop(" ".join(f"s{i}" for i in range(50)))
     many = [replace(plain(shop, 10, height), name=f"p{i}") for i, height in enumerate([10.0] * 25)]
-    assert told(shop.design(*many)).message == f"all sizes together have 3,750 heights to find, and {MOST_HEIGHTS:,} are the most"
+    found = told(shop.design(*many))
+    assert in_english(found).message == f"all sizes together have 3,750 heights to find, and {MOST_HEIGHTS:,} are the most"
     high = [replace(plain(shop, 4, 200), name=f"p{i}") for i in range(5)]
-    assert "150,000 rows" in told(shop.design(*high)).message
+    assert "150,000 rows" in in_english(told(shop.design(*high))).message
 
 
 def test_the_widest_sensible_garment_is_counted() -> None:

@@ -1,4 +1,4 @@
-"""Every code that this stage tells is registered; `tests/docs/` asks for its page."""
+"""Every code that this stage reports is registered; `tests/docs/` asks for its page."""
 
 from __future__ import annotations
 
@@ -16,8 +16,8 @@ def told() -> list[str]:
     found: set[str] = set()
     for module in (ROOT / "src" / "walewright" / "solve").glob("*.py"):
         for node in ast.walk(ast.parse(module.read_text(encoding="utf-8"))):
-            if isinstance(node, ast.Call) and ast.unparse(node.func) == "Diagnostic" and isinstance(node.args[0], ast.Constant):
-                found.add(str(node.args[0].value))
+            if isinstance(node, ast.Call) and ast.unparse(node.func) == "diagnosed":
+                found |= {str(x.value).partition("/")[0] for x in ast.walk(node.args[0]) if isinstance(x, ast.Constant)}
     return sorted(found)
 
 

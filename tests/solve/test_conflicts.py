@@ -8,6 +8,7 @@ import pytest
 
 from tests.solve.workshop import Workshop, solve
 from walewright.design.model import Design, EdgeName, Piece, Way
+from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Severity
 from walewright.solve.conflict import _smallest  # the smallest set is what a message rests on
 from walewright.solve.highs import feasible
@@ -32,10 +33,10 @@ def test_a_piece_wider_than_the_bed(workshop: type[Workshop]) -> None:
     found = told(workshop(across=2.0, needles=100).design(straight(workshop(across=2.0), "back", (48.0, 52.0, 55.0))))
     assert found.code == "wider-than-bed"
     assert found.sizes == ("M", "L")
-    assert found.message == "the back takes up to 110 needles, and the bed has 100"
-    assert found.notes[0] == "M: 52 cm at the start take 104 needles"
-    assert found.notes[-1] == "at 20.0 stitches to 10 cm, 100 needles make 50 cm"
-    assert found.helps == (
+    assert in_english(found).message == "the back takes up to 110 needles, and the bed has 100"
+    assert in_english(found).notes[0] == "M: 52 cm at the start take 104 needles"
+    assert in_english(found).notes[-1] == "at 20.0 stitches to 10 cm, 100 needles make 50 cm"
+    assert in_english(found).helps == (
         "make it 50 cm wide at the most",
         "knit it at 18.1 stitches to 10 cm or fewer",
         "knit it on a bed of 110 needles or more",
@@ -47,7 +48,7 @@ def test_a_piece_wider_than_the_bed(workshop: type[Workshop]) -> None:
 def test_panels_are_proposed_only_where_somebody_would_sew_them(workshop: type[Workshop], needles: int, panels: int) -> None:
     found = told(workshop(needles=needles).design(straight(workshop(), "back", 50.0)))
     assert found.code == "wider-than-bed"
-    assert sum("panels" in h for h in found.helps) == panels
+    assert sum("panels" in h for h in in_english(found).helps) == panels
 
 
 @pytest.mark.parametrize(("help_at", "across"), [("the tension", 1.81), ("the bed", 2.0)])
@@ -73,7 +74,7 @@ def test_the_longer_side_decides_on_a_bed(workshop: type[Workshop]) -> None:
     found = told(shop.design(shop.piece("back", 40, levels, (shop.run("top", 12),), (shop.run("top", -12),))))
     # It leans, so that both sides together decide: 64 needles left of the middle of its start, 40 right of it.
     assert found.code == "wider-than-bed"
-    assert "104 needles" in found.message
+    assert "104 needles" in in_english(found).message
 
 
 def test_a_one_sided_piece_leans_to_where_there_is_room(workshop: type[Workshop]) -> None:
@@ -95,11 +96,11 @@ def test_edges_joined_row_for_row_that_differ(workshop: type[Workshop]) -> None:
     assert found.code == "join-does-not-meet"
     assert found.sizes == ("L",)
     assert found.labels[0].span == join.origin.span
-    assert found.notes == (
+    assert in_english(found).notes == (
         "L: back side 102 rows, 34.0 cm; front side 90 rows, 30.0 cm: 12 rows apart",
         "L: `up` of the back is 34 cm up; `up` of the front is 30 cm up",
     )
-    assert found.helps == (
+    assert in_english(found).helps == (
         "it would do with the height of `up` of the back at 30.6 cm in L",
         "it would do with the height of `up` of the front at 33.4 cm in L",
     )
@@ -123,7 +124,7 @@ def test_where_two_conflicts_stand_side_by_side_both_are_in_the_proposal(worksho
     # The join makes one programme of the two pieces, which have no level in common.
     join = shop.join("back side", "front side")
     found = told(shop.design(steep("back", "low", "high"), steep("front", "up", "top"), joins=(join,)))
-    (proposed,) = found.helps
+    (proposed,) = in_english(found).helps
     for name in ("back", "front"):
         assert f"of the {name} at " in proposed
 
@@ -135,7 +136,7 @@ def test_lengths_beyond_the_easing(workshop: type[Workshop]) -> None:
     found = told(shop.design(back, sleeve, joins=(shop.join("sleeve end", "back side + back side", 2.0),)))
     assert found.code == "join-does-not-meet"
     assert found.sizes == ("L",)
-    assert "the width" not in found.message
+    assert "the width" not in in_english(found).message
 
 
 def test_within_the_easing_counts_are_found_that_meet(workshop: type[Workshop]) -> None:
@@ -157,12 +158,12 @@ def test_too_many_moves_in_too_few_rows(workshop: type[Workshop]) -> None:
     found = told(shop.design(shop.piece("sleeve", 20, levels, (shop.run("widest", 6), shop.run("top")))))
     assert found.code == "counts-conflict"
     assert found.sizes == ("M",)
-    assert found.message == (
+    assert in_english(found).message == (
         "because `widest` of the sleeve is 5 cm up, the sleeve starts 20 cm wide and the sleeve is 32 cm wide at `widest`, the "
         "edge of the sleeve to `widest` cannot move so far in so few rows: it moves by one stitch once in two rows at most"
     )
     assert len(found.labels) == 4
-    assert found.helps[0].startswith("it would do with the height of `widest` of the sleeve at ")
+    assert in_english(found).helps[0].startswith("it would do with the height of `widest` of the sleeve at ")
 
 
 def test_fashioned_shaping_needs_no_carriage(workshop: type[Workshop]) -> None:
@@ -178,7 +179,7 @@ def test_shoulders_of_fewer_stitches_than_groups(workshop: type[Workshop]) -> No
     runs = (shop.run("tip"), shop.run("top"))
     found = told(shop.design(shop.piece("back", 30, levels, runs, neck=shop.neck("back", 18, 4, 9), held_from="tip")))
     assert found.code == "counts-conflict"
-    assert "there cannot be a stitch for each two rows of the shoulders of the back" in found.message
+    assert "there cannot be a stitch for each two rows of the shoulders of the back" in in_english(found).message
 
 
 def test_a_v_neck_that_is_too_shallow(workshop: type[Workshop]) -> None:
@@ -187,7 +188,7 @@ def test_a_v_neck_that_is_too_shallow(workshop: type[Workshop]) -> None:
     piece = shop.piece("front", 40, levels, (shop.run("top"),), neck=shop.neck("front", 18, 4, 0, "v"))
     found = told(shop.design(piece))
     assert found.code == "counts-conflict"
-    assert "the edge of the neck of the front cannot move so far in so few rows" in found.message
+    assert "the edge of the neck of the front cannot move so far in so few rows" in in_english(found).message
 
 
 def test_the_conflict_told_is_smallest(workshop: type[Workshop]) -> None:
@@ -228,7 +229,7 @@ def test_a_band_of_more_stitches_than_needles(workshop: type[Workshop]) -> None:
     front = shop.piece("front", 40, levels, (shop.run("top"),), neck=neck)
     found = told(shop.design(back, front, bands=(shop.band("neckband", "front neck"),), rib=rib))
     assert found.code == "wider-than-bed"
-    assert found.message.startswith("band `neckband` takes up to ")
+    assert in_english(found).message.startswith("band `neckband` takes up to ")
 
 
 def test_rows_are_not_joined_to_stitches_without_easing(workshop: type[Workshop]) -> None:
@@ -236,7 +237,7 @@ def test_rows_are_not_joined_to_stitches_without_easing(workshop: type[Workshop]
     back, sleeve = straight(shop, "back", 40), straight(shop, "sleeve", 30)
     found = told(shop.design(back, sleeve, joins=(shop.join("sleeve end", "back side"),)))
     assert found.code == "join-does-not-meet"
-    assert found.notes == ("sleeve end runs along stitches, back side along rows",)
+    assert in_english(found).notes == ("sleeve end runs along stitches, back side along rows",)
     assert solve(shop.design(back, sleeve, joins=(shop.join("sleeve end", "back side", 1.0),)))[1] == ()
 
 
@@ -248,4 +249,4 @@ def test_rows_that_cannot_meet_are_counted_beside_widths_solved_apart(workshop: 
     join = replace(shop.join("back side", "half side"), one=(EdgeName("back", "side right"),))
     found = told(shop.design(back, half, joins=(join,)))
     assert found.code == "join-does-not-meet"
-    assert found.notes[0] == "M: back side right 90 rows, 30.0 cm; half side 180 rows, 60.0 cm: 90 rows apart"
+    assert in_english(found).notes[0] == "M: back side right 90 rows, 30.0 cm; half side 180 rows, 60.0 cm: 90 rows apart"

@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 from tests.draws import draws
 from tests.solve.workshop import Workshop, solve
 from walewright.design.model import Design, Piece, Way
+from walewright.report.said import said
 from walewright.solve.highs import solve_programme
 from walewright.solve.model import Counts, SizedGarment
 from walewright.solve.programme import Draft, Kind, Linear, Rule, Wish, total
@@ -187,7 +188,7 @@ def test_two_figures_off_by_one_are_better_than_one_off_by_two() -> None:
     for terms in (one, two):
         draft.wishes.append(Wish(terms, 1.0, OFF_COST, BEYOND_COST))
     both = Linear(total((one, 1), (two, 1)), 4, 4)
-    draft.rules.append(Rule("sum", Kind.JOIN, (), ("",), ("",), ((0, both),)))
+    draft.rules.append(Rule(said("sum"), Kind.JOIN, (), (said("sum"),), ((0, both),)))
     answer = solve_programme(draft.programme())
     assert answer.values == {0: 2, 1: 2}
 

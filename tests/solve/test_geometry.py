@@ -9,6 +9,7 @@ import pytest
 
 from tests.solve.workshop import Workshop, origin, solve
 from walewright.design.model import Design, Opening, Piece, RepeatStretch, Slot, Wedge, Zone
+from walewright.report.english import in_english
 from walewright.solve.geometry import EdgeLength, edge_length, held_rows, knitted_rows, stretches
 from walewright.solve.lengths import FINE, edge_terms
 from walewright.solve.model import Phrase, SizedOpening, SizedPiece, SizedRepeat, SizedRun, SizedWedge
@@ -225,7 +226,7 @@ def test_a_name_on_both_edges_with_a_wedge_at_one_is_told(workshop: type[Worksho
     counts, (told,) = solve(shop.design(plain(shop, wedges=(wedge,))))
     assert counts is None
     assert told.code == "called-edges-differ"
-    assert told.notes == ("M: 2 rows on the left, 30 on the right",)
+    assert in_english(told).notes == ("M: 2 rows on the left, 30 on the right",)
 
 
 def numbers(design: Design) -> dict[int, int]:

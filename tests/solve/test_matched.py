@@ -8,6 +8,7 @@ import pytest
 
 from tests.solve.workshop import Workshop, origin, solve
 from walewright.design.model import Design, Fabric, Join, Piece, Zone
+from walewright.report.english import in_english
 from walewright.solve.model import SizedGarment
 
 
@@ -43,7 +44,7 @@ def refused(made: Design) -> str:
     counts, told = solve(made)
     assert counts is None
     assert [d.code for d in told] == ["cannot-match"]
-    return " ".join((told[0].message, *told[0].notes))
+    return " ".join((in_english(told[0]).message, *in_english(told[0]).notes))
 
 
 @pytest.mark.parametrize("fabric", ["waves", "bars"])
@@ -82,7 +83,7 @@ def test_what_cannot_match_says_why(workshop: type[Workshop]) -> None:
 def test_welts_too_far_apart_are_a_conflict(workshop: type[Workshop]) -> None:
     counts, told = solve(design(workshop("M"), welt=(4, 8)))
     assert counts is None
-    assert "begin in the same rows" in " ".join((told[0].message, *(label.text for label in told[0].labels)))
+    assert "begin in the same rows" in " ".join((in_english(told[0]).message, *in_english(told[0]).labels))
 
 
 def test_sides_of_several_edges_are_held_against_each_other_row_by_row(workshop: type[Workshop]) -> None:

@@ -8,6 +8,7 @@ import pytest
 
 from tests.solve.workshop import Workshop, solve
 from walewright.design.model import Design, EdgeRun, Join, Level, Piece, Way
+from walewright.report.english import in_english
 from walewright.solve.geometry import edge_length
 from walewright.solve.matching import movers
 from walewright.solve.model import Counts
@@ -110,18 +111,18 @@ def test_a_cap_that_cannot_be_high_enough(workshop: type[Workshop]) -> None:
     assert counts is None
     assert told.code == "cap-cannot-meet"
     assert told.sizes == ("M", "L")
-    assert [note[:3] for note in told.notes] == ["M: ", "L: "]
-    assert told.helps[0].startswith("let `top` of the sleeve be ")
-    assert told.helps[0].endswith("at the most")
-    assert told.helps[1].startswith("make the sleeve ")
-    assert told.helps[1].endswith("wide at `widest`")
+    assert [note[:3] for note in in_english(told).notes] == ["M: ", "L: "]
+    assert in_english(told).helps[0].startswith("let `top` of the sleeve be ")
+    assert in_english(told).helps[0].endswith("at the most")
+    assert in_english(told).helps[1].startswith("make the sleeve ")
+    assert in_english(told).helps[1].endswith("wide at `widest`")
 
 
 def test_both_changes_proposed_do(workshop: type[Workshop]) -> None:
     shop = workshop("M")
     _, (told,) = solve(set_in(shop, sleeve(shop, most=8.0)))
-    high = float(told.helps[0].split(" be ")[1].split(" cm")[0])
-    wide = float(told.helps[1].removeprefix("make the sleeve ").split(" cm")[0])
+    high = float(in_english(told).helps[0].split(" be ")[1].split(" cm")[0])
+    wide = float(in_english(told).helps[1].removeprefix("make the sleeve ").split(" cm")[0])
     low = sleeve(shop, most=8.0)
     higher = replace(low, levels=(*low.levels[:-1], replace(low.levels[-1], most=shop.each(high))))
     counted(set_in(shop, higher))
@@ -139,8 +140,8 @@ def test_a_cap_that_cannot_be_low_enough(workshop: type[Workshop]) -> None:
     shop = workshop("M")
     _, (told,) = solve(set_in(shop, sleeve(shop, least=17.0, most=20.0), 18.0))
     assert told.code == "cap-cannot-meet"
-    assert told.helps[0].split("`")[1::2] == ["curved", "sloped", "top"]
-    assert told.helps[0].endswith("at the least")
+    assert in_english(told).helps[0].split("`")[1::2] == ["curved", "sloped", "top"]
+    assert in_english(told).helps[0].endswith("at the least")
 
 
 def test_levels_free_of_any_join_stay_with_the_programme(workshop: type[Workshop]) -> None:

@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 from tests.draws import draws
 from tests.solve.workshop import Workshop, origin, solve
 from walewright.design.model import Design, Motif, Piece, Way, Zone
+from walewright.report.english import in_english
 from walewright.solve.geometry import edge_length
 from walewright.solve.model import Counts, SizedPiece
 
@@ -152,7 +153,7 @@ def test_a_bed_too_narrow_for_the_next_repeat_is_in_the_message(workshop: type[W
     assert counts is None
     (message,) = told
     assert message.code == "counts-conflict"
-    text = " ".join((message.message, *(label.text for label in message.labels)))
+    text = " ".join((in_english(message).message, *in_english(message).labels))
     assert "the bed has 100 needles" in text
     assert "whole repeats of 40" in text
 
@@ -164,7 +165,7 @@ def test_a_join_row_for_row_with_loops_makes_both_pieces_go_by_the_repeats(works
     one, other = straight(shop, 40, fabric="waves"), replace(straight(shop, 40), name="lining", origin=origin("lining"))
     design = shop.design(one, other, joins=(shop.join("body end", "lining end"),), charts=(chart,), fabrics=(charted,))
     (message,) = solve(design)[1]
-    assert "whole repeats of 14" in " ".join((message.message, *(x.text for x in message.labels)))
+    assert "whole repeats of 14" in " ".join((in_english(message).message, *in_english(message).labels))
 
 
 def test_repeats_at_the_level_where_a_zone_begins(workshop: type[Workshop]) -> None:
@@ -202,7 +203,7 @@ def test_whole_repeats_that_begin_beside_a_neck_are_told(workshop: type[Workshop
     model = shop.piece("body", 40, shop.levels("body", hem=0, tip=40, top=50), (shop.run("top"),), neck=neck, zones=(zone,))
     (told,) = solve(shop.design(model, charts=(chart,), fabrics=(charted,)))[1]
     assert told.code == "repeats-on-a-slope"
-    assert "parted by the neck" in told.notes[0]
+    assert "parted by the neck" in in_english(told).notes[0]
     assert only(shop.design(model, charts=(chart,), fabrics=(replace(charted, fit="centred"),))).charts
     assert only(shop.design(replace(model, openings=()), charts=(chart,), fabrics=(charted,))).charts
 
@@ -219,7 +220,7 @@ def test_whole_repeats_where_the_width_changes_at_once_are_told(workshop: type[W
     model = shop.piece("body", 44, levels, runs, zones=(zone,), held_from=held)
     (told,) = solve(shop.design(model, charts=(chart,), fabrics=(charted,)))[1]
     assert told.code == "repeats-on-a-slope"
-    assert what.replace("cast off", "taken off") in " ".join(told.notes)
+    assert what.replace("cast off", "taken off") in " ".join(in_english(told).notes)
     assert told.helps
     later = replace(zone, from_level="tip" if what == "cast off" else "waist")
     for possible in (replace(model, zones=(later,)), model):
@@ -391,7 +392,7 @@ def test_repeats_that_never_agree_on_one_width_are_told_with_a_way_out(workshop:
     fabrics = shop.charted(low, 2, 3, edge=1), shop.charted(high, 2, 3, edge=2)
     (told,) = solve(shop.design(model, charts=(low, high), fabrics=fabrics))[1]
     assert told.code == "counts-conflict"
-    assert sorted(told.helps) == ["let `high` be centred", "let `low` be centred"]
+    assert sorted(in_english(told).helps) == ["let `high` be centred", "let `low` be centred"]
     mended = (fabrics[0], replace(fabrics[1], fit="centred"))
     assert only(shop.design(model, charts=(low, high), fabrics=mended)).charts
 
@@ -418,7 +419,7 @@ def test_a_motif_ends_before_a_neck_takes_its_needles(workshop: type[Workshop]) 
         motif = Motif("anchor", level, shop.each(centre), origin("motif"))
         _, told = solve(shop.design(replace(model, motifs=(motif,)), charts=(chart,)))
         assert [d.code for d in told] == codes
-        assert all("opening `neck` is in its way from its row" in d.notes[0] for d in told)
+        assert all("opening `neck` is in its way from its row" in in_english(d).notes[0] for d in told)
 
 
 def test_a_motif_may_be_there_twice_in_a_row(workshop: type[Workshop]) -> None:

@@ -11,6 +11,7 @@ from typer.exceptions import TyperException
 from walewright import __version__
 from walewright.cli import console, mishaps, stops
 from walewright.cli.command_line import FILE, CommandLine
+from walewright.report.said import said
 
 Files = Annotated[list[str], typer.Argument(metavar="FILE...", help="Sources, ending in .wale.")]
 SizeOption = Annotated[list[str], typer.Option("--size", metavar="SIZE", help="Only this size (repeat, or list with commas).")]
@@ -45,6 +46,9 @@ BedOption = Annotated[
         help='Your own bed: a shipped one, as "standard", facts, as "needles=180, pitch=4.5 mm", or a file with a `machine` block.',
     ),
 ]
+MessagesOption = Annotated[
+    str, typer.Option("--messages", metavar="FORM", help="text, or json: for programs, an object of JSON a line (docs/files.md).")
+]
 
 app = typer.Typer(
     name="walewright",
@@ -64,7 +68,7 @@ def run(arguments: tuple[str, ...]) -> int:
         code = _answer(arguments)
         console.finish()
     except console.OutputLost as fault:
-        return mishaps.lost(fault)
+        return mishaps.lost(fault, CommandLine(arguments).form)
     return code
 
 
@@ -74,7 +78,7 @@ def _answer(arguments: tuple[str, ...]) -> int:
         with stops.stoppable():
             result = app(args=list(arguments), prog_name="walewright", standalone_mode=False, obj=line)
     except TyperException as fault:
-        console.report((line.usage_fault(fault),), {FILE: line.text})
+        console.report((line.usage_fault(fault),), {FILE: line.text}, line.form)
         return 2
     except (KeyboardInterrupt, typer.Abort):
         return mishaps.STOPPED + signal.SIGINT
@@ -91,7 +95,7 @@ def _answer(arguments: tuple[str, ...]) -> int:
         if isinstance(fault, OSError) and "--help" in arguments:
             # Help is the one thing that the option parser itself prints.
             raise console.lost_by(fault) from fault
-        return mishaps.told(fault, "starting")
+        return mishaps.told(fault, said("starting"), line.form)
     return result if isinstance(result, int) else 0
 
 
@@ -120,12 +124,13 @@ def check(
     yarn: YarnOption = [],  # noqa: B006
     dial: DialOption = [],  # noqa: B006
     bed: BedOption = "",
+    messages: MessagesOption = "text",
 ) -> int:
     """Work out and prove every size, and print the counts. Writes nothing."""
     from walewright.cli.check import check as run_check
     from walewright.cli.options import Asked
 
-    return run_check(context.obj, files, Asked(size, tension, swatch, measure, yarn, dial, bed))
+    return run_check(context.obj, files, Asked(size, tension, swatch, measure, yarn, dial, bed, messages))
 
 
 @app.command()
@@ -145,6 +150,7 @@ def build(
     formats: Annotated[
         list[str], typer.Option("--as", metavar="FORMATS", help="Of pdf, html, text, plan (repeat, or list with commas).")
     ] = [],  # noqa: B006
+    messages: MessagesOption = "text",
 ) -> int:
     """Print proven patterns: NAME.pdf, NAME.html, NAME.txt and NAME.plan.json."""
     from walewright.cli.build import build as run_build
@@ -153,9 +159,9 @@ def build(
     line: CommandLine = context.obj
     wanted, faults = printing(line, paper, units, formats)
     if wanted is None:
-        console.report(faults, {FILE: line.text})
+        console.report(faults, {FILE: line.text}, line.form)
         return 2
-    return run_build(line, files, out, wanted, Asked(size, tension, swatch, measure, yarn, dial, bed))
+    return run_build(line, files, out, wanted, Asked(size, tension, swatch, measure, yarn, dial, bed, messages))
 
 
 @app.command()
@@ -163,12 +169,13 @@ def choices(
     context: typer.Context,
     files: Files,
     size: SizeOption = [],  # noqa: B006
+    messages: MessagesOption = "text",
 ) -> int:
     """List what a knitter can give in place of the source's own: sizes, measurements, tensions, yarns and bed. Writes nothing."""
     from walewright.cli.choices import choices as run_choices
     from walewright.cli.options import Asked
 
-    return run_choices(context.obj, files, Asked(size))
+    return run_choices(context.obj, files, Asked(size, messages=messages))
 
 
 @app.command()
@@ -183,12 +190,13 @@ def show(
     yarn: YarnOption = [],  # noqa: B006
     dial: DialOption = [],  # noqa: B006
     bed: BedOption = "",
+    messages: MessagesOption = "text",
 ) -> int:
     """Print what a stage of the compiler made of a source, as JSON. Writes nothing."""
     from walewright.cli.options import Asked
     from walewright.cli.show import show as run_show
 
-    return run_show(context.obj, stage, file, Asked(size, tension, swatch, measure, yarn, dial, bed))
+    return run_show(context.obj, stage, file, Asked(size, tension, swatch, measure, yarn, dial, bed, messages))
 
 
 @app.command("format")
@@ -196,8 +204,9 @@ def format_(
     context: typer.Context,
     files: Files,
     check_only: Annotated[bool, typer.Option("--check", help="Only say which files would change; exit 1 if any would.")] = False,
+    messages: MessagesOption = "text",
 ) -> int:
     """Write sources anew with even spacing and indents. Their meaning and comments stay."""
     from walewright.cli.format import format_sources
 
-    return format_sources(context.obj, files, check_only)
+    return format_sources(context.obj, files, check_only, messages)

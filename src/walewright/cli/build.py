@@ -29,11 +29,11 @@ def build(line: CommandLine, files: Sequence[str], out: str, printing: options.P
     today, undated = world.today()
     faults = (*wanted.faults, *(unfit_names(line, files) or unfit_outputs(line, files, out, printing.formats)))
     if changes is None or today is None or faults:
-        console.report((*faults, *((undated,) if undated else ())), {FILE: line.text, **wanted.texts})
+        console.report((*faults, *((undated,) if undated else ())), {FILE: line.text, **wanted.texts}, line.form)
         return 2
     unsettled = world.settle(out)
     if unsettled is not None:
-        console.report((unsettled,), {})
+        console.report((unsettled,), {}, line.form)
         return 1
     shipped = sources.shipped()
 
@@ -43,26 +43,29 @@ def build(line: CommandLine, files: Sequence[str], out: str, printing: options.P
             name = PurePath(file).stem
             bar.step(f"proving {name}")
             outcome = sources.compile_file(file, shipped, changes)
-            console.report(line.placed(outcome.diagnostics), {file: outcome.text, FILE: line.text, **wanted.texts})
+            edits, texts = sources.edits(outcome, shipped, changes), {FILE: line.text, **wanted.texts}
+            console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits)
             if not outcome.proven:
                 return options.exit_code(outcome.diagnostics)
-            made = _render(outcome, printing, today, lambda form: bar.step(f"printing {name} as {form}"))
+            made, doubts = _render(outcome, printing, today, lambda form: bar.step(f"printing {name} as {form}"))
+            console.report(doubts, {}, line.form)
             names = product_names(file, printing.formats)
             unwritable = world.write_set(out, {names[form]: data for form, data in made.items()})
             if unwritable is not None:
-                console.report((unwritable,), {})
+                console.report((unwritable,), {}, line.form)
                 return 1
             console.say("\n".join(f"wrote {named(str(PurePath(out, names[form])))}" for form in made), done=True)
             return 0
 
-        return each(files, one, "building")
+        return each(line, files, one, "building")
 
 
 def _render(
     outcome: Outcome, printing: options.Printing, today: datetime.date, starting: Callable[[str], None]
-) -> dict[str, bytes]:
-    """format -> bytes of every format asked for; `starting` is told each before it is made."""
+) -> tuple[dict[str, bytes], tuple[Diagnostic, ...]]:
+    """format -> bytes of every format asked for, and what the page printer warns of; `starting` is told each before it is made."""
     made: dict[str, bytes] = {}
+    warnings: tuple[str, ...] = ()
     if {"pdf", "html"} & set(printing.formats):
         from walewright import pages
         from walewright.pages import PageOptions
@@ -75,7 +78,6 @@ def _render(
         starting(form)
         if form == "pdf":
             made[form], warnings = pages.pdf(page, sheet)
-            console.report((_doubt(outcome.file, warning) for warning in warnings), {})
         elif form == "html":
             made[form] = page.encode()
         elif form == "text":
@@ -86,8 +88,8 @@ def _render(
             from walewright.plan import plan_bytes
 
             made[form] = plan_bytes(outcome)
-    return made
+    return made, tuple(_doubt(outcome.file, warning) for warning in warnings)
 
 
 def _doubt(file: str, warning: str) -> Diagnostic:
-    return diagnosed("page-printer", (Span(file, 0, 0), ""), helps=("look-pdf-before",), severity=Severity.WARNING, warning=warning)
+    return diagnosed("page-printer", (Span(file, 0, 0), ""), helps=("look-at-it",), severity=Severity.WARNING, warning=warning)

@@ -26,19 +26,20 @@ def check(line: CommandLine, files: Sequence[str], asked: options.Asked) -> int:
     changes = wanted.changes
     faults = (*wanted.faults, *unfit_names(line, files))
     if changes is None or faults:
-        console.report(faults, {FILE: line.text, **wanted.texts})
+        console.report(faults, {FILE: line.text, **wanted.texts}, line.form)
         return 2
     shipped = sources.shipped()
 
     def one(file: str) -> int:
         outcome = sources.compile_file(file, shipped, changes)
-        console.report(line.placed(outcome.diagnostics), {file: outcome.text, FILE: line.text, **wanted.texts})
+        edits, texts = sources.edits(outcome, shipped, changes), {FILE: line.text, **wanted.texts}
+        console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits)
         if not outcome.proven:
             return options.exit_code(outcome.diagnostics)
         console.say(summary(outcome))
         return 0
 
-    return each(files, one, "checking")
+    return each(line, files, one, "checking")
 
 
 def summary(outcome: Outcome) -> str:

@@ -21,19 +21,20 @@ def choices(line: CommandLine, files: Sequence[str], asked: options.Asked) -> in
     wanted = options.wanted(line, asked)
     faults = (*wanted.faults, *sources.unfit_names(line, files))
     if wanted.changes is None or faults:
-        console.report(faults, {FILE: line.text})
+        console.report(faults, {FILE: line.text}, line.form)
         return 2
     changes, shipped = wanted.changes, sources.shipped()
 
     def one(file: str) -> int:
         outcome = sources.understand_file(file, shipped, changes)
-        console.report(line.placed(outcome.diagnostics), {file: outcome.text, FILE: line.text})
+        edits = sources.edits(outcome, shipped, changes)
+        console.report(line.placed(outcome.diagnostics), {file: outcome.text, FILE: line.text}, line.form, edits)
         if outcome.design is None:
             return options.exit_code(outcome.diagnostics)
         console.say(listing(file, outcome.design, sorted(shipped.machines)))
         return 0
 
-    return each(files, one, "listing")
+    return each(line, files, one, "listing")
 
 
 def listing(file: str, design: Design, beds: Sequence[str]) -> str:

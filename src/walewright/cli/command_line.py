@@ -2,20 +2,18 @@
 
 from __future__ import annotations
 
-import re
 import shlex
 from dataclasses import dataclass, replace
 
 from typer import BadParameter
 from typer.exceptions import TyperException
 
-from walewright.report.model import Diagnostic, Label, Span
+from walewright.cli.console import MessageForm
+from walewright.report.model import Diagnostic, Label, Span, diagnosed
+from walewright.report.said import Fact
 
 FILE = "command line"
-
-COMMANDS = "the commands are check, choices, build, format and show"
-
-OPTION = re.compile(r" \(option (--\w+)(?: ([^()]+))?\)$")
+MESSAGES = "--messages"
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,6 +26,14 @@ class CommandLine:
     def text(self) -> str:
         """As it would be typed."""
         return " ".join(("walewright", *(shlex.quote(a) for a in self.arguments)))
+
+    @property
+    def form(self) -> MessageForm:
+        """How messages are wanted. It is looked for in the arguments themselves, for where these are wrong that is a message
+        too."""
+        pairs = zip(self.arguments, self.arguments[1:], strict=False)
+        given = [b for a, b in pairs if a == MESSAGES] + [a for a in self.arguments if a.startswith(f"{MESSAGES}=")]
+        return "json" if any(text.rpartition("=")[2] == "json" for text in given) else "text"
 
     def span(self, *wanted: str) -> Span:
         """Where an argument stands that is, or begins with, the first of `wanted` that is there; else the end of the line."""
@@ -43,21 +49,28 @@ class CommandLine:
                     return span
         return Span(FILE, at, at)
 
-    def fault(self, code: str, message: str, *, at: tuple[str, ...], label: str = "", helps: tuple[str, ...]) -> Diagnostic:
-        """A diagnostic that points into the command line."""
-        return Diagnostic(code, message, (Label(self.span(*at), label),), helps=helps)
+    def fault(
+        self,
+        kind: str,
+        *helps: str,
+        at: tuple[str, ...],
+        label: str = "",
+        notes: tuple[str, ...] = (),
+        **facts: Fact,
+    ) -> Diagnostic:
+        """A diagnostic that points into the command line; label, notes and helps by their keys."""
+        return diagnosed(kind, (self.span(*at), label), notes=notes, helps=helps, facts=facts)
 
     def placed(self, diagnostics: tuple[Diagnostic, ...]) -> tuple[Diagnostic, ...]:
-        """Diagnostics about an option that came back from the pipeline without a place ("… (option --tension plain)") get
-        their place in the command line; all others stay as they are."""
+        """Diagnostics about something given that came back from the pipeline without a place get that of its option in the
+        command line; all others stay as they are."""
         return tuple(self._placed(d) for d in diagnostics)
 
     def _placed(self, diagnostic: Diagnostic) -> Diagnostic:
-        named = None if diagnostic.labels else OPTION.search(diagnostic.message)
-        if named is None:
+        if diagnostic.labels or diagnostic.given is None:
             return diagnostic
-        place = self._given(named[1], named[2] or "")
-        return replace(diagnostic, message=diagnostic.message[: named.start()], labels=(Label(place),))
+        option, name = diagnostic.given
+        return replace(diagnostic, labels=(Label(self._given(f"--{option}", name)),))
 
     def _given(self, option: str, name: str) -> Span:
         """Where an option gives something of that name: a fabric may be named by several options."""
@@ -77,55 +90,33 @@ class CommandLine:
     def usage_fault(self, fault: TyperException) -> Diagnostic:
         """What the option parser refused, as a coded diagnostic."""
         option = getattr(fault, "option_name", None)
-        if option is not None and "No such option" in fault.format_message():
-            near = tuple(getattr(fault, "possibilities", None) or ())
-            proposal = f"did you mean {' or '.join(near)}?" if near else "`walewright --help` lists the options"
-            return self.fault("option-unknown", f"there is no option {option}", at=(option,), label="not known", helps=(proposal,))
-        if option is not None and "not take a value" in fault.format_message():
-            return self.fault("option-value", f"the option {option} takes no value", at=(option,), helps=(f"write {option} alone",))
+        if option is not None and hasattr(fault, "possibilities"):
+            near = tuple(fault.possibilities or ())
+            help_ = "did-you-mean" if near else "help-lists-options"
+            return self.fault("option-unknown", help_, at=(option,), label="not-known", option=option, near=near)
         if option is not None:
-            return self.fault(
-                "option-value", f"the option {option} wants a value", at=(option,), helps=(f"write a value after {option}",)
-            )
-        message = fault.format_message().rstrip(".")
-        if message.startswith("No such command"):
-            word = message.split("'")[1] if "'" in message else ""
-            return self.fault(
-                "command-unknown",
-                f"there is no command {word!r}",
-                at=(word,),
-                label="not known",
-                helps=(COMMANDS,),
-            )
-        if message.startswith("Missing"):
-            return self._missing(fault, message)
+            # An option has no value where nothing stands behind it; with a value behind it, it is one that takes none.
+            case, help_ = ("value-missing", "value-after") if self.arguments[-1:] == (option,) else ("no-value", "alone")
+            return self.fault(f"option-value/{case}", help_, at=(option,), option=option)
+        param = getattr(fault, "param", None)
+        if param is not None and hasattr(fault, "param_type"):
+            return self._missing(tuple(param.opts))
+        words = getattr(fault, "message", "").rstrip(".")
         if isinstance(fault, BadParameter):
-            names = tuple(getattr(fault.param, "opts", ()))
-            return self.fault("option-value", fault.message.rstrip("."), at=names, helps=("`walewright --help` lists the values",))
-        return self.fault("command-line", message[:1].lower() + message[1:], at=(), helps=("`walewright --help` shows how",))
+            return self.fault("option-value/parser", "help-lists", at=tuple(getattr(param, "opts", ())), parser=words)
+        known = getattr(getattr(getattr(fault, "ctx", None), "command", None), "commands", None)
+        if known is not None:
+            return self._no_command(tuple(known))
+        return self.fault("command-line/parser", "help-shows", at=(), parser=words[:1].lower() + words[1:])
 
-    def _missing(self, fault: TyperException, message: str) -> Diagnostic:
-        names = tuple(getattr(getattr(fault, "param", None), "opts", ()))
-        if "command" in message:
-            return self.fault(
-                "command-unknown",
-                "there is no command",
-                at=(),
-                label="one is wanted here",
-                helps=(COMMANDS,),
-            )
+    def _no_command(self, known: tuple[str, ...]) -> Diagnostic:
+        """Before the name of a command stand options of the whole program only, which take no values."""
+        word = next((argument for argument in self.arguments if not argument.startswith("-")), None)
+        if word is None:
+            return self.fault("command-unknown/none", "commands", at=(), label="wanted-here", known=known)
+        return self.fault("command-unknown/word", "commands", at=(word,), label="not-known", command=repr(word), known=known)
+
+    def _missing(self, names: tuple[str, ...]) -> Diagnostic:
         if any(n.startswith("-") for n in names):
-            return self.fault(
-                "argument-missing",
-                f"the option {names[0]} is missing",
-                at=(),
-                label="it is wanted here",
-                helps=(f"add {names[0]} and its value",),
-            )
-        return self.fault(
-            "argument-missing",
-            "no source file is named",
-            at=(),
-            label="one is wanted here",
-            helps=("name one or more files that end in .wale",),
-        )
+            return self.fault("argument-missing/option", "add-it", at=(), label="wanted-here", option=names[0])
+        return self.fault("argument-missing/file", "name-files", at=(), label="wanted-here")

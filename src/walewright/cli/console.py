@@ -10,11 +10,17 @@ import os
 import sys
 from collections.abc import Iterable, Iterator, Mapping
 from contextlib import contextmanager
-from typing import TextIO
+from typing import TYPE_CHECKING, Literal, TextIO
 
 from walewright import __version__
 from walewright.report.columns import harmless, named
 from walewright.report.model import Diagnostic
+
+if TYPE_CHECKING:
+    from walewright.report.as_json import Edits
+
+MessageForm = Literal["text", "json"]
+"""How messages are written: for people, or for programs."""
 
 
 class OutputLost(Exception):
@@ -54,10 +60,18 @@ def say(text: str, *, done: bool = False) -> None:
         raise lost_by(fault, untold) from fault
 
 
-def report(diagnostics: Iterable[Diagnostic], sources: Mapping[str, str]) -> None:
-    """Diagnostics with the places they speak of, in colour on a terminal; `sources` maps file names to their texts."""
+def report(
+    diagnostics: Iterable[Diagnostic], sources: Mapping[str, str], form: MessageForm = "text", edits: Edits | None = None
+) -> None:
+    """Diagnostics with the places they speak of, in colour on a terminal, or for programs; `sources` maps file names to their
+    texts, `edits` tells what helps change in them."""
     told = tuple(diagnostics)
     if not told:
+        return
+    if form == "json":
+        from walewright.report.as_json import as_json, no_edits
+
+        _tell(as_json(told, sources, edits or no_edits))
         return
     from walewright.report.render import terminal
 

@@ -5,11 +5,14 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from walewright.cli import console, mishaps
+from walewright.cli.command_line import CommandLine
+from walewright.report.columns import named
+from walewright.report.said import said
 
 
-def each(files: Sequence[str], work: Callable[[str], int], doing: str) -> int:
-    """Run `work` (file -> exit code) on every file; the worst code is returned. Exceptions are reported, see `mishaps`; only where
-    nobody listens any more, or can, the rest is left."""
+def each(line: CommandLine, files: Sequence[str], work: Callable[[str], int], doing: str) -> int:
+    """Run `work` (file -> exit code), which is `doing` something ("building"), on every file; the worst code is returned.
+    Exceptions are reported, see `mishaps`; only where nobody listens any more, or can, the rest is left."""
     worst = 0
     for file in files:
         try:
@@ -17,6 +20,6 @@ def each(files: Sequence[str], work: Callable[[str], int], doing: str) -> int:
         except (BrokenPipeError, console.OutputLost):
             raise
         except Exception as fault:
-            code = mishaps.told(fault, f"{doing} {file}")
+            code = mishaps.told(fault, said(doing, file=named(file)), line.form)
         worst = max(worst, code)
     return worst

@@ -8,27 +8,28 @@ from walewright import world
 from walewright.cli import console
 from walewright.cli.command_line import FILE, CommandLine
 from walewright.cli.each import each
-from walewright.cli.sources import unfit_names
+from walewright.cli.options import unfit_form
+from walewright.cli.sources import edits_of_text, unfit_names
 from walewright.pipeline import has_errors
 from walewright.report.columns import named
 
 
-def format_sources(line: CommandLine, files: Sequence[str], check_only: bool) -> int:
+def format_sources(line: CommandLine, files: Sequence[str], check_only: bool, messages: str = "text") -> int:
     """Rewrite each file whose spacing differs, or only tell. A file that cannot be read whole is left as it is."""
     from walewright import source
 
-    unfit = unfit_names(line, files)
+    unfit = (*unfit_form(line, messages), *unfit_names(line, files))
     if unfit:
-        console.report(unfit, {FILE: line.text})
+        console.report(unfit, {FILE: line.text}, line.form)
         return 2
 
     def one(file: str) -> int:
         held, fault = world.read_held(file)
         if held is None:
-            console.report((fault,) if fault else (), {})
+            console.report((fault,) if fault else (), {}, line.form)
             return 1
         tree, faults = source.read(file, held.text)
-        console.report(faults, {file: held.text})
+        console.report(faults, {file: held.text}, line.form, edits_of_text(file, held.text))
         if has_errors(faults):
             return 1
         tidy = held.bytes_of(source.tidy(tree))
@@ -40,9 +41,9 @@ def format_sources(line: CommandLine, files: Sequence[str], check_only: bool) ->
             return 1
         unwritable = world.rewrite(held, tidy)
         if unwritable is not None:
-            console.report((unwritable,), {})
+            console.report((unwritable,), {}, line.form)
             return 1
         console.say(f"rewrote {named(file)}{mixed}", done=True)
         return 0
 
-    return each(files, one, "formatting")
+    return each(line, files, one, "formatting")

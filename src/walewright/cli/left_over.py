@@ -5,6 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
+from walewright.report.english import in_english
+from walewright.report.model import Diagnostic
+
 if TYPE_CHECKING:
     from walewright.pipeline import Outcome
     from walewright.proof.model import Measure
@@ -26,15 +29,21 @@ def left_over(outcome: Outcome) -> str:
     """Unused names, edges that nothing joins and every figure that is marked, a line each; then of what there is nothing."""
     free = outcome.fit.free if outcome.fit is not None else ()
     # An edge that nothing is joined to and no statement names is unused and unsewn; it stands here once.
-    unjoined = {f"the edge `{edge.partition(' ')[0]}` of piece `{piece}`" for piece, edge in free}
-    told = [d.message for d in outcome.diagnostics if d.code == "unused-name"]
-    unused = [f"unused: {message}" for message in told if not any(edge in message for edge in unjoined)]
+    unjoined = {(piece, edge.partition(" ")[0]) for piece, edge in free}
+    named = [d for d in outcome.diagnostics if d.code == "unused-name" and not (d.case == "edge" and _edge(d) in unjoined)]
+    unused = [f"unused: {in_english(d).message}" for d in named]
     unsewn = [f"unsewn: nothing is joined to {piece} {edge.replace(' ', '_')}" for piece, edge in free]
     off = list(_off(outcome))
     kinds = (("unused", unused), ("unsewn", unsewn), ("off by more than a stitch or a row", off))
     missing = [word for word, found in kinds if not found]
     last = f"nothing is {_either(missing)}; no loop is open" if missing else "no loop is open"
     return "\n".join((*unused, *unsewn, *off, last))
+
+
+def _edge(diagnostic: Diagnostic) -> tuple[object, object]:
+    """The piece and the name of the edge that a diagnostic is of."""
+    facts = dict(diagnostic.facts)
+    return facts["piece"], facts["edge"]
 
 
 def _off(outcome: Outcome) -> Iterator[str]:

@@ -4,7 +4,10 @@ from __future__ import annotations
 
 from walewright.cli import console
 from walewright.report.columns import named
+from walewright.report.english import ENGLISH
 from walewright.report.model import Diagnostic, diagnosed
+from walewright.report.said import Said
+from walewright.report.wording import phrased
 
 BUG = 70
 """Exit code of a fault of the compiler itself (EX_SOFTWARE of sysexits.h)."""
@@ -13,40 +16,35 @@ STOPPED = 128
 """What a shell adds to a signal's number for the exit code of what it ended."""
 
 
-def told(fault: Exception, doing: str) -> int:
+def told(fault: Exception, doing: Said, form: console.MessageForm) -> int:
     """Say what an exception means that came up while `doing` something ("building a.wale"); returns the exit code."""
-    found = _of_the_world(fault, named(doing))
+    found = _of_the_world(fault, doing)
     if found is None:
-        console.confess(fault, named(doing))
+        console.confess(fault, phrased(doing, ENGLISH))
         return BUG
-    console.report((found,), {})
+    console.report((found,), {}, form)
     return 1
 
 
-def lost(fault: console.OutputLost) -> int:
+def lost(fault: console.OutputLost, form: console.MessageForm) -> int:
     """Say that standard output is lost, and what was done all the same; returns the exit code."""
-    notes = (f"done before that: {fault.done}",) if fault.done else ()
-    found = diagnosed("output-lost", notes=notes, helps=("send-file-terminal",), reason=fault.reason)
-    console.report((found,), {})
+    notes = ("done-before",) if fault.done else ()
+    found = diagnosed("output-lost", notes=notes, helps=("send-elsewhere",), reason=fault.reason, done=fault.done)
+    console.report((found,), {}, form)
     return 1
 
 
-def _of_the_world(fault: Exception, doing: str) -> Diagnostic | None:
+def _of_the_world(fault: Exception, doing: Said) -> Diagnostic | None:
     match fault:
         case MemoryError():
-            helps = ("close other programs, or build fewer sizes at a time with --size",)
-            return diagnosed("memory-exhausted/memory-ran-out", helps=helps, doing=doing)
+            return diagnosed("memory-exhausted/memory", helps=("free-memory",), doing=doing)
         case RecursionError():
-            helps = ("make expressions, or what refers to one another, less deep",)
-            message = f"what is written there goes deeper than can be followed: the stack ran out while {doing}"
-            return diagnosed("memory-exhausted/nothing-was-written", helps=helps, message=message)
+            return diagnosed("memory-exhausted/stack", helps=("less-deep",), doing=doing)
         case ImportError() | FileNotFoundError():
-            helps = ("install it again, with the packages that the README names; or, where memory is short, free some",)
-            message = f"a part of the installation cannot be loaded while {doing}: {_short(_first_cause(fault))}"
-            return Diagnostic("installation-incomplete", message, helps=helps)
+            reason = _short(_first_cause(fault))
+            return diagnosed("installation-incomplete", helps=("install-again",), doing=doing, reason=reason)
         case OSError():
-            helps = ("see what the system's words say about it, and run the command again",)
-            return diagnosed("system-refused", helps=helps, doing=doing, short=_short(fault))
+            return diagnosed("system-refused", helps=("see-the-words",), doing=doing, reason=_short(fault))
         case _:
             return None
 

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Literal, cast, get_args
 
-from walewright.cli.command_line import CommandLine
+from walewright.cli.command_line import MESSAGES, CommandLine
+from walewright.cli.console import MessageForm
 from walewright.report.model import Diagnostic
 
 if TYPE_CHECKING:
@@ -19,6 +20,7 @@ Units = Literal["cm", "in", "both"]
 FORMATS = ("pdf", "html", "text", "plan")
 PAPERS = get_args(PaperSize)
 UNITS = get_args(Units)
+FORMS = get_args(MessageForm)
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,6 +43,8 @@ class Asked:
     yarns: Sequence[str] = ()
     dials: Sequence[str] = ()
     bed: str = ""
+    messages: str = "text"
+    """In which form messages are wanted."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,11 +71,10 @@ def wanted(line: CommandLine, asked: Asked) -> Wanted:
     place in the command line; whether it suits the source is asked when the source is read."""
     from walewright.design import Changes, malformed
 
-    faults: list[Diagnostic] = []
+    faults = list(unfit_form(line, asked.messages))
     sizes = tuple(name for text in asked.sizes for name in _listed(text))
     if asked.sizes and not sizes:
-        help_ = "write a size of the source, as --size M"
-        faults.append(line.fault("option-value", "no size is named", at=("--size",), helps=(help_,)))
+        faults.append(line.fault("option-value/no-size", "name-a-size", at=("--size",)))
     pairs = {name: _pairs(line, option, getattr(asked, name), example, faults) for option, name, example in PAIRS}
     own, texts = _own_bed(line, asked.bed, faults) if asked.bed.endswith(BED_FILE) else (None, {})
     changes = Changes(sizes=sizes or None, **pairs, bed="" if own or texts else asked.bed, own_bed=own)
@@ -96,9 +99,7 @@ def _own_bed(line: CommandLine, file: str, faults: list[Diagnostic]) -> tuple[Ma
     faults += unread
     beds = [s for s in tree.statements if isinstance(s, Machine)]
     if not unread and (len(beds) != 1 or any(not isinstance(s, Machine | Text) for s in tree.statements)):
-        what = "no bed" if not beds else "more than a bed"
-        help_ = "write one `machine` block in it, such as `machine mine` with `needles 180` and `pitch 4.5 mm`"
-        faults.append(line.fault("option-value", f"--bed: {file} describes {what}", at=(file, "--bed"), helps=(help_,)))
+        faults.append(line.fault("option-value/bed-file", "one-machine", at=(file, "--bed"), file=file, several=bool(beds)))
     return (beds[0] if beds else None), {file: text}
 
 
@@ -112,6 +113,17 @@ def exit_code(diagnostics: Sequence[Diagnostic]) -> int:
     return 2 if any(d.code in MALFORMED for d in diagnostics) else 1
 
 
+def unfit_form(line: CommandLine, messages: str) -> Iterator[Diagnostic]:
+    """Whether messages are wanted in a form that there is not."""
+    if messages not in FORMS:
+        yield _not_one_of(line, MESSAGES, messages, FORMS)
+
+
+def _not_one_of(line: CommandLine, option: str, text: str, known: tuple[str, ...]) -> Diagnostic:
+    place, label = (text, option), "not-known"
+    return line.fault("option-value/not-one-of", "one-of", at=place, label=label, option=option, text=repr(text), known=known)
+
+
 def printing(line: CommandLine, paper: str, units: str, formats: Sequence[str]) -> tuple[Printing | None, tuple[Diagnostic, ...]]:
     """Paper, units and formats, each of the known ones."""
     faults: list[Diagnostic] = []
@@ -122,15 +134,7 @@ def printing(line: CommandLine, paper: str, units: str, formats: Sequence[str]) 
         *(("--as", name, FORMATS) for name in asked),
     ):
         if value not in known:
-            faults.append(
-                line.fault(
-                    "option-value",
-                    f"{option} cannot be {value!r}",
-                    at=(value, option),
-                    label="not known",
-                    helps=(f"write one of {', '.join(known)}",),
-                )
-            )
+            faults.append(_not_one_of(line, option, value, known))
     if faults:
         return None, tuple(faults)
     return Printing(cast(PaperSize, paper), cast(Units, units), tuple(f for f in FORMATS if f in asked)), ()
@@ -145,14 +149,9 @@ def _pairs(line: CommandLine, option: str, texts: Sequence[str], example: str, f
     for text in texts:
         name, equals, value = (part.strip() for part in text.partition("="))
         if not (name and equals and value):
-            what = "a name, an equals sign and a value are wanted"
-            faults.append(
-                line.fault("option-value", f"{option}: {what}", at=(text, option), helps=(f'write {option} "{example}"',))
-            )
+            faults.append(line.fault("option-value/no-pair", "as-in", at=(text, option), option=option, example=example))
         elif name in found:
-            faults.append(
-                line.fault("option-value", f"{option}: {name} is given twice", at=(text, option), helps=("leave one of them out",))
-            )
+            faults.append(line.fault("option-value/given-twice", "leave-one-out", at=(text, option), option=option, name=name))
         else:
             found[name] = value
     return found

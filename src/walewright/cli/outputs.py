@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import os
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
 from pathlib import PurePath
 
 from walewright import world
@@ -24,8 +23,8 @@ def product_names(file: str, formats: Sequence[str]) -> Mapping[str, str]:
 def unfit_outputs(line: CommandLine, files: Sequence[str], out: str, formats: Sequence[str]) -> tuple[Diagnostic, ...]:
     """Everything that is wrong with where the products of `files` would go, told before anything is written."""
     if world.is_source_name(os.path.normpath(out)):
-        message = f"--out cannot be {named(out)}: a name that ends in {world.SOURCE_SUFFIX} is a source's"
-        return (line.fault("option-value", message, at=(out, "--out"), helps=("name a folder, as --out out",)),)
+        place, suffix = (out, "--out"), world.SOURCE_SUFFIX
+        return (line.fault("option-value/source-folder", "name-a-folder", at=place, out=named(out), suffix=suffix),)
     return (*_clashes(line, files, formats), *_over_sources(line, files, out, formats))
 
 
@@ -37,15 +36,19 @@ def _clashes(line: CommandLine, files: Sequence[str], formats: Sequence[str]) ->
             of, other = first.setdefault(world.alike(name), (at, name))
             if of == at:
                 continue
-            before = files[of]
-            shown, shown_other = named(name), named(other)
-            if name == other:
-                message = f"{named(before)} and {named(file)} would both be written to {shown}"
-            else:
-                message = f"{named(before)} and {named(file)} would be written to {shown_other} and {shown}"
-            note = "on many systems these are one name: capitals count as small letters, and accents written apart as composed"
-            fault = line.fault("output-clash", message, at=(file,), helps=("build them into different folders, or rename one",))
-            found.append(fault if name == other else _with_note(fault, note))
+            case, notes = ("same", ()) if name == other else ("alike", ("one-name",))
+            found.append(
+                line.fault(
+                    f"output-clash/{case}",
+                    "other-folders",
+                    at=(file,),
+                    notes=notes,
+                    one=named(files[of]),
+                    other=named(file),
+                    product=named(other),
+                    other_product=named(name),
+                )
+            )
             # One message for two sources, however many products they share.
             break
     return tuple(found)
@@ -59,11 +62,7 @@ def _over_sources(line: CommandLine, files: Sequence[str], out: str, formats: Se
             path = os.path.join(out, name)
             lost = world.source_behind(path, known)
             if lost is not None:
-                message = f"{named(path)} would be written over a source: it is another name of {named(lost)}"
-                helps = ("choose another folder with --out, or rename what has that name",)
-                found.append(line.fault("output-is-source", message, at=(file,), helps=helps))
+                names = named(path), named(lost)
+                fault = line.fault("output-is-source", "other-folder", at=(file,), product=names[0], source=names[1])
+                found.append(fault)
     return tuple(found)
-
-
-def _with_note(fault: Diagnostic, note: str) -> Diagnostic:
-    return replace(fault, notes=(*fault.notes, note))

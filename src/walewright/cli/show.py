@@ -51,11 +51,12 @@ def show(line: CommandLine, stage: str, file: str, asked: options.Asked) -> int:
     wanted = options.wanted(line, asked)
     faults = (*wanted.faults, *sources.unfit_names(line, (file,)), *_unknown(line, stage))
     if wanted.changes is None or faults:
-        console.report(faults, {FILE: line.text, **wanted.texts})
+        console.report(faults, {FILE: line.text, **wanted.texts}, line.form)
         return 2
     reach = sources.understand_file if stage in UNDERSTOOD else sources.compile_file
     outcome = reach(file, sources.shipped(), wanted.changes)
-    console.report(line.placed(outcome.diagnostics), {file: outcome.text, FILE: line.text, **wanted.texts})
+    edits, texts = sources.edits(outcome, sources.shipped(), wanted.changes), {FILE: line.text, **wanted.texts}
+    console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits)
     result = RESULTS[stage](outcome)
     if result:
         console.say(document(stage, file, result))
@@ -65,8 +66,7 @@ def show(line: CommandLine, stage: str, file: str, asked: options.Asked) -> int:
 def _unknown(line: CommandLine, stage: str) -> tuple[Diagnostic, ...]:
     if stage in RESULTS:
         return ()
-    helps = (f"the stages are {', '.join(RESULTS)}",)
-    return (line.fault("usage", f"no stage is called `{stage}`", at=(stage,), label="not a stage", helps=helps),)
+    return (line.fault("command-line/stage", "stages", at=(stage,), label="no-stage", stage=stage, stages=tuple(RESULTS)),)
 
 
 def document(stage: str, file: str, result: object) -> str:

@@ -14,6 +14,7 @@ from walewright.report.model import Diagnostic
 
 if TYPE_CHECKING:
     from walewright.design import Changes, Shipped
+    from walewright.report.as_json import Edits
 
 
 LONGEST_SEARCH_S = 20.0
@@ -60,15 +61,36 @@ def understand_file(file: str, given: Shipped, wanted: Changes) -> Outcome:
     return pipeline.understood(text, file, given, wanted)
 
 
+def edits(outcome: Outcome, given: Shipped, wanted: Changes) -> Edits:
+    """What the helps of an outcome's diagnostics change in its source."""
+    from walewright import pipeline
+    from walewright.cli.edits import edits_of
+
+    def again(text: str) -> Outcome:
+        return pipeline.understood(text, outcome.file, given, wanted)
+
+    return lambda diagnostic, number: edits_of(outcome, again, diagnostic, number)
+
+
+def edits_of_text(file: str, text: str) -> Edits:
+    """The same of a text that is only read."""
+    from walewright import source
+    from walewright.cli.edits import edits_of
+
+    def again(other: str) -> Outcome:
+        return Outcome(file, other, diagnostics=source.read(file, other)[1])
+
+    return lambda diagnostic, number: edits_of(Outcome(file, text), again, diagnostic, number)
+
+
 def unfit_names(line: CommandLine, files: Sequence[str]) -> tuple[Diagnostic, ...]:
     """Of the files named on the command line, those that cannot be sources, whatever is in them."""
     return tuple(_unfit_name(line, file) for file in files if not world.is_source_name(file))
 
 
 def _unfit_name(line: CommandLine, file: str) -> Diagnostic:
-    message = f"{named(file)} is not named like a source: those end in {world.SOURCE_SUFFIX}"
-    helps = (f"name a file that ends in {world.SOURCE_SUFFIX}, or rename this one",)
-    return line.fault("source-name", message, at=(file,), label="no source's name", helps=helps)
+    suffix = world.SOURCE_SUFFIX
+    return line.fault("source-name", "name-or-rename", at=(file,), label="no-name", file=named(file), suffix=suffix)
 
 
 def _folder(folder: str, suffix: str) -> dict[str, str]:

@@ -8,7 +8,7 @@ from walewright.design.model import Design
 from walewright.fit.cloth import Cloth
 from walewright.glue.model import Glued
 from walewright.report.model import Diagnostic, Severity, diagnosed
-from walewright.report.said import said
+from walewright.report.said import Amount, said
 
 SHARE = 0.85
 """Of the edges' length, at rest, that a first row has at least: what is picked up for is some 10 % less than what it is picked up
@@ -28,9 +28,9 @@ def drawn_in(design: Design, glued: Glued, cloths: Sequence[Cloth]) -> Iterator[
             yield diagnosed(
                 "start-draws-in",
                 ((piece.start_origin or piece.origin).span, "begun-here"),
-                notes=tuple(said("cm-edges-cm", among=design.sizes[i], wide=wide[i], edges=edges[i]) for i in bad),
-                helps=("start-wide-edges",),
+                notes=tuple(said("narrower", size=design.sizes[i], wide=Amount(wide[i]), edges=Amount(edges[i])) for i in bad),
+                helps=("as-wide",),
                 severity=Severity.WARNING,
                 sizes=() if len(bad) == len(design.sizes) else tuple(design.sizes[i] for i in bad),
-                name=piece.name,
+                piece=piece.name,
             )

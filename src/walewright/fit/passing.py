@@ -12,6 +12,7 @@ from walewright.fit.model import ROWS, Passing, Ring
 from walewright.fit.rings import STRIPS, measure
 from walewright.glue.model import Chain, Glued, Place
 from walewright.report.model import Diagnostic, Severity, diagnosed
+from walewright.report.said import Amount, Said, said
 
 HEAD_MORE = 2.0
 """cm that a neck has to be wider, stretched, than the head (common practice)."""
@@ -105,17 +106,16 @@ def _stated(design: Design, walkers: Sequence[Walker], passage: Passage, edges: 
     if not values and known is not None:
         values, own, source = known[0].values, known[1], known[0].source
     if not values:
-        return diagnosed(
-            "nothing-to-measure/known-how-large", (passage.origin.span, "passes"), helps=("write-row-sizes",), part=passage.part
-        )
+        place = passage.origin.span, "passes"
+        return diagnosed("nothing-to-measure/size-unknown", place, helps=("write-it",), part=passage.part)
     lengths = [_length(design, w, edges, ring) for w in walkers] if edges else [None]
     known_lengths = [length for length in lengths if length is not None]
     if len(known_lengths) < len(lengths):
         return diagnosed(
-            "nothing-to-measure/edge-opening",
-            (passage.origin.span, "nothing-passes-here"),
-            helps=("name-band-edge",),
-            path=passage.origin.path.removeprefix("through "),
+            "nothing-to-measure/no-opening",
+            (passage.origin.span, "nothing-passes"),
+            helps=("name-the-edge",),
+            edge=passage.origin.path.removeprefix("through "),
         )
     relaxed = tuple(length[0] for length in known_lengths)
     stretched = tuple(length[1] for length in known_lengths)
@@ -180,17 +180,17 @@ def _findings(design: Design, passing: Passing) -> Iterator[Diagnostic]:
         return
     sizes = tuple(design.sizes[i] for i in bad)
     rows = tuple(_row(design, passing, i) for i in bad)
-    source = (f"{passing.part}: {passing.source.removeprefix('Source: ')}",) if passing.source else ()
+    source = (said("source", source=passing.source.removeprefix("Source: ")),) if passing.source else ()
     only = () if len(bad) == len(design.sizes) else sizes
     if passing.never:
         yield diagnosed(
             "lets-through",
             (passing.origin.span, "never-passes"),
             notes=(*rows, *source),
-            helps=("make-opening-smaller",),
+            helps=("smaller",),
             sizes=only,
             part=passing.part,
-            name=passing.name,
+            opening=passing.name,
         )
         return
     child = design.for_children
@@ -198,24 +198,27 @@ def _findings(design: Design, passing: Passing) -> Iterator[Diagnostic]:
         "too-tight" if child else "opening-too-tight",
         (passing.origin.span, "too-tight"),
         notes=(*rows, *source),
-        helps=("make-opening-wider", "if-swatch-stretches"),
+        helps=("wider", "stretches-more"),
         severity=Severity.ERROR if child else Severity.WARNING,
         sizes=only,
         part=passing.part,
-        spoken=_spoken(passing),
+        opening=passing.name if passing.name in ROLES else said("opening-at", name=passing.name),
         place=passing.place,
     )
 
 
-def _spoken(passing: Passing) -> str:
-    return passing.name if passing.name in ("neck", "cuff", "waist", "leg") else f"opening at `{passing.name}`"
+ROLES = ("neck", "cuff", "waist", "leg")
+"""Openings that are called by what they are."""
 
 
-def _row(design: Design, passing: Passing, i: int) -> str:
-    needs = "" if passing.never else f", and {passing.needed[i]:.1f} cm are needed"
-    return (
-        f"{design.sizes[i]}: {passing.relaxed[i]:.1f} cm at rest, {passing.stretched[i]:.1f} cm stretched; "
-        f"the {passing.part} is {passing.figure[i]:.1f} cm{needs}"
+def _row(design: Design, passing: Passing, i: int) -> Said:
+    return said(
+        "passes",
+        size=design.sizes[i],
+        relaxed=Amount(passing.relaxed[i]),
+        stretched=Amount(passing.stretched[i]),
+        figure=Amount(passing.figure[i]),
+        needed=0 if passing.never else Amount(passing.needed[i]),
     )
 
 

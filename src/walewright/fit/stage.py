@@ -17,8 +17,8 @@ from walewright.fit.reach import reaches
 from walewright.fit.rings import free_row_edges, rings
 from walewright.fit.roles import with_roles
 from walewright.glue.model import Glued, Place
-from walewright.report.model import Diagnostic, Label, Severity, Span, diagnosed
-from walewright.report.said import said
+from walewright.report.model import Diagnostic, Severity, Span, diagnosed
+from walewright.report.said import Amount, said
 from walewright.solve.model import Counts
 
 CHEST = ("bust", "chest")
@@ -64,15 +64,15 @@ def _stated(design: Design, walkers: Sequence[Walker]) -> tuple[list[tuple[str, 
     plain: list[tuple[str, PerSize]] = []
     eases: list[Ease] = []
     told: list[Diagnostic] = []
-    for said in design.finished:
-        girth = measured(design, walkers, said.measured) if said.measured and said.measured.kind == "round" else None
-        values = said.values or (girth.values if girth else ()) or _along(walkers, said.measured)
+    for one in design.finished:
+        girth = measured(design, walkers, one.measured) if one.measured and one.measured.kind == "round" else None
+        values = one.values or (girth.values if girth else ()) or _along(walkers, one.measured)
         if not values:
-            told.append(_nothing(said.measured, said.origin.span))
-        elif said.body:
-            eases.append(Ease(said.name, values, said.fits, said.body, girth))
+            told.append(_nothing(one.measured, one.origin.span))
+        elif one.body:
+            eases.append(Ease(one.name, values, one.fits, one.body, girth))
         else:
-            plain.append((said.name, values))
+            plain.append((one.name, values))
     return plain, eases, told
 
 
@@ -86,15 +86,9 @@ def _along(walkers: Sequence[Walker], what: Measured | None) -> PerSize:
 
 
 def _nothing(what: Measured | None, span: Span) -> Diagnostic:
-    round_it = what is not None and what.kind == "round"
-    return Diagnostic(
-        "nothing-to-measure",
-        "nothing goes all round there: the edges of the pieces are not joined to a ring" if round_it else "there is no such length",
-        (Label(span, "measured here"),),
-        helps=("join the pieces, or say what laps over what: `lap right_front edge over left_front edge, 8 cm wide`",)
-        if round_it
-        else (),
-    )
+    if what is not None and what.kind == "round":
+        return diagnosed("nothing-to-measure/no-ring", (span, "measured-here"), helps=("join-the-pieces",))
+    return diagnosed("nothing-to-measure/no-length", (span, "measured-here"))
 
 
 def _told_by_pieces(design: Design, all_girths: Sequence[Girth], known: Sequence[Ease]) -> list[Ease]:
@@ -115,24 +109,23 @@ def _otherwise(design: Design, whole: Fit) -> Iterator[Diagnostic]:
     """A stated girth of the body beside what the pieces come to."""
     at = next((g for g in whole.girths if g.body), None)
     chest = {m.name for m in design.measurements if m.to_fit and m.body in CHEST}
-    for said in design.finished:
-        if at is None or not said.values or said.fits not in chest:
+    for one in design.finished:
+        if at is None or not one.values or one.fits not in chest:
             continue
-        bad = [i for i, (a, b) in enumerate(zip(said.values, at.values, strict=True)) if abs(a - b) > OTHERWISE]
-        if bad:
+        pairs = zip(design.sizes, one.values, at.values, strict=True)
+        off = {size: (stated, knitted) for size, stated, knitted in pairs if abs(stated - knitted) > OTHERWISE}
+        if off:
             yield diagnosed(
                 "finished-otherwise",
-                (said.origin.span, "stated"),
-                notes=tuple(
-                    said("stated-cm-knitted", among=design.sizes[i], values=said.values[i], values_2=at.values[i]) for i in bad
-                ),
-                helps=("write-measured",),
+                (one.origin.span, "stated"),
+                notes=tuple(said("knitted", size=s, stated=Amount(a), knitted=Amount(b)) for s, (a, b) in off.items()),
+                helps=("measure-it",),
                 severity=Severity.WARNING,
-                sizes=_only(design, bad),
-                name=said.name,
+                sizes=tuple(off) if len(off) < len(design.sizes) else (),
+                measurement=one.name,
                 piece=at.piece,
                 at=at.at,
-                fits=said.fits,
+                fits=one.fits,
             )
 
 
@@ -143,23 +136,20 @@ def _small(design: Design, whole: Fit) -> Iterator[Diagnostic]:
         bad = [i for i, e in enumerate(ease.ease) if e < -0.05]
         if not bad or ease.name in stretching:
             continue
-        said = next((f.origin for f in design.finished if f.name == ease.name), None)
+        stated = next((f.origin for f in design.finished if f.name == ease.name), None)
         body = next((m.origin for m in design.measurements if m.name == ease.fits), None)
-        origin = said or body
-        wording = (
-            f"finished {ease.name} round {ease.girth.piece} {ease.girth.at}"
-            if ease.girth and not said
-            else f"finished {ease.name} ..."
-        )
+        origin = stated or body
+        lengths = [(design.sizes[i], Amount(ease.finished[i]), Amount(ease.body[i])) for i in bad]
         yield diagnosed(
             "smaller-than-body",
-            *(Label(origin.span, "to fit"),) if origin is not None else (),
-            notes=tuple(said("finished-cm-body", among=design.sizes[i], finished=ease.finished[i], body=ease.body[i]) for i in bad),
-            helps=("if-worn-stretched",),
+            *((origin.span, "to-fit"),) if origin is not None else (),
+            notes=tuple(said("beside-body", size=size, finished=finished, body=own) for size, finished, own in lengths),
+            helps=("it-stretches",),
             severity=Severity.WARNING,
             sizes=_only(design, bad),
             fits=ease.fits,
-            wording=wording,
+            measurement=ease.name,
+            round=f"{ease.girth.piece} {ease.girth.at}" if ease.girth and not stated else "",
         )
 
 
@@ -170,12 +160,14 @@ def _short(design: Design, reach: Sequence[Reach]) -> Iterator[Diagnostic]:
             yield diagnosed(
                 "reach-too-short",
                 (design.piece(one.sleeve).origin.span, "way"),
-                notes=tuple(said("middle-back-neck", among=design.sizes[i], values=one.values[i], body=one.body[i]) for i in bad),
-                helps=("make-sleeve-longer",),
+                notes=tuple(
+                    said("reach", size=design.sizes[i], reach=Amount(one.values[i]), body=Amount(one.body[i])) for i in bad
+                ),
+                helps=("longer",),
                 severity=Severity.WARNING,
                 sizes=_only(design, bad),
                 sleeve=one.sleeve,
-                SHORT=SHORT,
+                short=Amount(SHORT),
                 way=one.way,
             )
 
@@ -192,12 +184,14 @@ def _required(design: Design, walkers: Sequence[Walker]) -> Iterator[Diagnostic]
             continue
         bad = [i for i, (a, b) in enumerate(zip(values, required.right, strict=True)) if not _holds(a, required, b)]
         if bad:
-            yield Diagnostic(
-                "require-fails",
-                f"it is required that {required.text}, and it is not so" + (f": {required.because}" if required.because else ""),
-                (Label(required.origin.span, f"fails in {', '.join(design.sizes[i] for i in bad)}"),),
-                tuple(f"{design.sizes[i]}: {values[i]:.1f} cm against {required.right[i]:.1f} cm" for i in bad),
+            lengths = [(design.sizes[i], Amount(values[i]), Amount(required.right[i])) for i in bad]
+            yield diagnosed(
+                "require-fails/on-the-garment",
+                (required.origin.span, said("fails", sizes=tuple(size for size, _, _ in lengths))),
+                notes=tuple(said("against", size=size, found=found, wanted=wanted) for size, found, wanted in lengths),
                 sizes=_only(design, bad),
+                required=required.text,
+                because=required.because,
             )
 
 
@@ -211,9 +205,8 @@ def _laps(design: Design, first: Walker) -> Iterator[Diagnostic]:
     for lap in design.laps:
         ends = [{n for k, n in first.ring.items() if k[0] == owner and edge in ("", k[1])} for owner, edge in (lap.over, lap.under)]
         if not ends[0] & ends[1]:
-            yield diagnosed(
-                "lap-apart", (lap.origin.span, "lapped-here"), helps=("name-two-bands",), over=lap.over[0], under=lap.under[0]
-            )
+            place = (lap.origin.span, "lapped-here")
+            yield diagnosed("lap-apart", place, helps=("name-two",), over=lap.over[0], under=lap.under[0])
 
 
 def _only(design: Design, bad: Sequence[int]) -> tuple[str, ...]:

@@ -11,7 +11,8 @@ from walewright.glue.joins import twisted as is_twisted
 from walewright.glue.lines import Hanging, Hung, apart
 from walewright.glue.order import Ordered
 from walewright.glue.surface import Surface, SurfaceEdge
-from walewright.report.model import Diagnostic, Label, Severity, diagnosed
+from walewright.report.model import Diagnostic, Severity, diagnosed
+from walewright.report.said import Fact, Said, said
 
 
 def spoken(names: Sequence[EdgeName]) -> str:
@@ -45,84 +46,71 @@ def _used_twice(origin: Origin, names: Sequence[EdgeName], surface: Surface, use
         there, free = units(surface, name, used=True), units(surface, name)
         if there and len(free) < min(list(names).count(name), len(there)):
             before = next((users[e] for u in there for e in u.path if e in users), None)
-            labels: tuple[Label, ...] = (Label(origin.span, "used here"),)
+            labels = [(origin.span, "used-here")]
             if before is not None and before.span != origin.span:
-                labels = (*labels, Label(before.span, "and already used here"))
+                labels.append((before.span, "already-used"))
             copies = surface.edges[there[0].path[0]].copies
-            notes = (f"the {name.piece} is knitted {copies} times; a band is knitted once for each",) if copies > 1 else ()
-            return diagnosed("edge-used-twice", *labels, notes=notes, helps=("take-two-out",), fact=spoken((name,)))
+            notes = ("copies",) if copies > 1 else ()
+            facts: dict[str, Fact] = {"edge": spoken((name,)), "piece": name.piece, "copies": copies}
+            return diagnosed("edge-used-twice", *labels, notes=notes, helps=("take-one-out",), facts=facts)
     return None
 
 
 def _no_partner(join: Join, surface: Surface) -> Diagnostic:
     sides = [side for side in (join.one, join.other) if len(side) > 1]
-    notes = tuple(f"{spoken(side)}: {_gap(side, surface)}" for side in sides if _gap(side, surface))
     return diagnosed(
-        "join-not-in-line/cannot-put-edges",
+        "join-not-in-line/no-one-line",
         (join.origin.span, "joined-here"),
-        notes=notes,
-        helps=("join-first-what",),
+        notes=tuple(note for side in sides for note in _gap(side, surface)),
+        helps=("join-between",),
         one=spoken(join.one),
         other=spoken(join.other),
     )
 
 
-def _gap(side: Sequence[EdgeName], surface: Surface) -> str:
+def _gap(side: Sequence[EdgeName], surface: Surface) -> Iterator[Said]:
     found = apart(surface, tuple(side), inside=True) and apart(surface, tuple(side), inside=False)
-    return f"nothing joins the end of `{spoken(found[:1])}` to `{spoken(found[1:])}`" if found else ""
+    if found:
+        yield said("gap", side=spoken(side), edge=spoken(found[:1]), next=spoken(found[1:]))
 
 
 def _not_in_line(hanging: Hanging, surface: Surface) -> Diagnostic:
     between = apart(surface, hanging.along, hanging.inside)
-    side = f"{hanging.face} side"
     notes = []
     if between is not None:
-        notes.append(f"`{spoken(between[:1])}` does not end where `{spoken(between[1:])}` begins")
+        notes.append(said("apart", edge=spoken(between[:1]), next=spoken(between[1:])))
         notes += _nameless(hanging, between, surface)
-    notes.append(f"from the left needle to the right, with the {side} to the knitter, edges are hung {_round(hanging.inside)}")
     return diagnosed(
         "line-not-in-order",
         (hanging.origin.span, "hung-here"),
-        notes=tuple(notes),
+        notes=(*notes, "clockwise" if hanging.inside else "anticlockwise"),
         helps=_as_a_line(hanging),
         along=spoken(hanging.along),
+        side=hanging.face,
     )
 
 
-def _as_a_line(hanging: Hanging) -> tuple[str, ...]:
+def _as_a_line(hanging: Hanging) -> tuple[Said, ...]:
     once = tuple(dict.fromkeys((name.piece, name.edge) for name in hanging.along))
     if len(hanging.along) > 1 and len(once) == 1:
-        return (
-            f"if each copy of the {hanging.along[0].piece} is to have its own, name its edge once",
-            "else join what lies between them, or name the edge that lies between them too",
-        )
-    return ("join what lies between them, or name the edge that lies between them too",)
+        return said("name-once", piece=hanging.along[0].piece), said("join-between", otherwise=True)
+    return (said("join-between", otherwise=False),)
 
 
-def _nameless(hanging: Hanging, between: tuple[EdgeName, EdgeName], surface: Surface) -> list[str]:
+def _nameless(hanging: Hanging, between: tuple[EdgeName, EdgeName], surface: Surface) -> list[Said]:
     """An edge without a name beside the two: often the rest of the way to the top."""
     one, other = between if hanging.inside else between[::-1]
     after = {surface.edges[u.path[-1]].after for u in units(surface, one, used=True)}
     after |= {e for e, edge in enumerate(surface.edges) for u in units(surface, other, used=True) if edge.after == u.path[0]}
     loose = [surface.edges[e] for e in sorted(after) if not surface.edges[e].ring.edge]
-    return [
-        f"between them the {edge.owner} has an edge without a name{_from_to(edge)}: give it the name of the one it goes on from, "
-        "or one of its own"
-        for edge in loose[:1]
-    ]
+    return [said("nameless", piece=edge.owner, **_from_to(edge)) for edge in loose[:1]]
 
 
-def _from_to(edge: SurfaceEdge) -> str:
+def _from_to(edge: SurfaceEdge) -> dict[str, Fact]:
+    """The levels between which an edge lies; none of one that is not on the way from a level to a level."""
     levels = [next((c.removeprefix("level ") for c in at if c.startswith("level ")), "") for at in (edge.ring.begin, edge.ring.end)]
     low, high = levels if edge.ring.first == "bottom" else levels[::-1]
-    return f", from `{low}` to `{high}`" if low and high else ""
-
-
-def _round(inside: bool) -> str:
-    """The direction in which edges lie on the needles."""
-    if inside:
-        return "clockwise as the piece lay on the bed: up its left edge, along its top to the right, down its right edge"
-    return "anticlockwise as the piece lay on the bed: up its right edge, along its top to the left, down its left edge"
+    return {"low": low if high else "", "high": high}
 
 
 # ----------------------------------------------------------------- seams and lines that cannot be made
@@ -139,11 +127,11 @@ def twisted_seams(design: Design, joining: Joining) -> Iterator[Diagnostic]:
             yield diagnosed(
                 "seam-twisted",
                 (design.joins[g.join].origin.span, "joined-here"),
-                helps=("join-left-edge",),
-                owner=one.owner,
+                helps=("left-to-right",),
+                piece=one.owner,
                 edge=one.ring.edge,
-                owner_2=other.owner,
-                edge_2=other.ring.edge,
+                other_piece=other.owner,
+                other_edge=other.ring.edge,
                 side=side,
             )
 
@@ -164,14 +152,13 @@ def left_over(design: Design, joining: Joining) -> list[Diagnostic]:
             found.append(
                 diagnosed(
                     "copies-left-over",
-                    (piece.origin.span, "the"),
-                    *(Label(j.origin.span, "joined here") for j in joins),
-                    notes=(),
-                    helps=("write-name-what",),
-                    name=piece.name,
+                    (piece.origin.span, "piece"),
+                    *((j.origin.span, "joined-here") for j in joins),
+                    helps=("knit-fewer",),
+                    piece=piece.name,
                     copies=piece.copies,
                     idle=len(idle),
-                    copies_2=piece.copies - len(idle),
+                    joined=piece.copies - len(idle),
                 )
             )
     return found
@@ -196,17 +183,16 @@ def half_joined(design: Design, joining: Joining) -> Iterator[Diagnostic]:
 def _half(join: Join, name: EdgeName, loose: Unit, surface: Surface) -> Diagnostic:
     free = surface.edges[loose.path[0]]
     sides = dict.fromkeys(surface.edges[u.path[0]].ring.edge for u in units(surface, name, used=True))
-    named = " or ".join(f"`{name.piece} {_one_word(side)}`" for side in sides)
     return diagnosed(
         "edge-half-joined",
         (join.origin.span, "joined-here"),
-        notes=("stays-open-edge",),
-        helps=("if-meant-name",),
+        notes=("stays-open",),
+        helps=("name-the-side",),
         severity=Severity.WARNING,
-        fact=spoken((name,)),
+        edge=spoken((name,)),
         piece=name.piece,
-        one_word=_one_word(free.ring.edge),
-        named=named,
+        free=spoken((EdgeName(name.piece, free.ring.edge),)),
+        sides=tuple(said("quoted", name=spoken((EdgeName(name.piece, side),))) for side in sides),
     )
 
 
@@ -224,17 +210,12 @@ def mixed_copies(surface: Surface, lines: Sequence[Hung]) -> Iterator[Diagnostic
                 yield diagnosed(
                     "copies-mixed",
                     (line.hanging.origin.span, "hung-here"),
-                    notes=(),
-                    helps=("describe-copies-them",),
-                    owner=owner,
+                    helps=("pieces-of-their-own",),
+                    hung=owner,
                     times=times,
-                    owner_2=edge.owner,
+                    piece=edge.owner,
                     copies=edge.copies,
                 )
-
-
-def _one_word(edge: str) -> str:
-    return edge.replace(" ", "_")
 
 
 def shut_lines(design: Design, joining: Joining, work: Ordered) -> Iterator[Diagnostic]:
@@ -250,9 +231,8 @@ def shut_lines(design: Design, joining: Joining, work: Ordered) -> Iterator[Diag
         yield diagnosed(
             "line-closed",
             (line.hanging.origin.span, "hung-here"),
-            *(Label(j.origin.span, "joined before") for j in joins),
-            notes=(),
-            helps=("let-these-joins",),
+            *((j.origin.span, "joined-before") for j in joins),
+            helps=("join-later",),
             along=spoken(line.hanging.along),
         )
 
@@ -267,16 +247,15 @@ def left_open(design: Design, surface: Surface) -> list[Diagnostic]:
         edge = surface.edges[e]
         names[f"{edge.owner} {edge.ring.edge}"] = names.get(f"{edge.owner} {edge.ring.edge}", 0) + 1
     owners = list(dict.fromkeys(surface.edges[e].owner for e in loose))
-    said = [f"`{name}`" + (f" of {count} copies" if count > 1 else "") for name, count in names.items()]
     sizes = _sizes_open(design, surface, loose)
     return [
         diagnosed(
             "loops-left-open",
-            *tuple(Label(design.piece(owner).origin.span, f"the {owner}") for owner in owners),
-            notes=("when-waste-yarn",),
-            helps=("take-them-up", "close-them-start"),
+            *((design.piece(owner).origin.span, said("the", name=owner)) for owner in owners),
+            notes=("runs-down",),
+            helps=("take-them-up", "close-them"),
             sizes=sizes,
-            said=tuple(said),
+            edges=tuple(said("edge-of-copies", edge=name, copies=count) for name, count in names.items()),
         )
     ]
 
@@ -293,11 +272,7 @@ def _sizes_open(design: Design, surface: Surface, loose: Sequence[int]) -> tuple
 
 def crossed(design: Design) -> list[Diagnostic]:
     """What to say of a garment with a handle."""
-    return [
-        diagnosed(
-            "seams-cross", *tuple(Label(j.origin.span, "joined here") for j in design.joins), notes=(), helps=("look-piece-joined",)
-        )
-    ]
+    return [diagnosed("seams-cross", *((j.origin.span, "joined-here") for j in design.joins), helps=("exchanged",))]
 
 
 # ----------------------------------------------------------------- mirror images
@@ -316,13 +291,12 @@ def not_mirrored(design: Design, surface: Surface, lines: Sequence[Hung]) -> Ite
                 yield diagnosed(
                     "line-not-mirrored",
                     (other.hanging.origin.span, "hung-here"),
-                    (one.hanging.origin.span, "here"),
-                    notes=(),
-                    helps=("begin-mirrored-corner",),
-                    owner=other.hanging.owner,
-                    owner_2=begun.owner,
-                    owner_3=one.hanging.owner,
-                    owner_4=first.owner,
+                    (one.hanging.origin.span, "and-here"),
+                    helps=("mirrored-corner",),
+                    hung=other.hanging.owner,
+                    piece=begun.owner,
+                    model_hung=one.hanging.owner,
+                    model=first.owner,
                 )
 
 
@@ -353,15 +327,14 @@ def named_for_other_side(design: Design, surface: Surface, lines: Sequence[Hung]
             continue
         (side,) = opens
         if side == called:
-            worn = {"left": "right", "right": "left"}[side]
             yield diagnosed(
                 "named-for-other-side",
                 (piece.origin.span, "called"),
-                notes=("left-front-opens",),
-                helps=("call-other-side",),
+                notes=("left-opens-right",),
+                helps=("other-side",),
                 severity=Severity.WARNING,
-                name=piece.name,
-                worn=worn,
+                piece=piece.name,
+                worn={"left": "right", "right": "left"}[side],
                 called=called,
             )
 
@@ -377,7 +350,3 @@ def _worn_side(surface: Surface, edge: int) -> str:
     """At which side of a piece, seen from the side that is worn inside, a row edge lies; "" of an opening's edges."""
     ring = surface.edges[edge].ring
     return "" if "inner" in ring.begin | ring.end else "left" if ring.first == "bottom" else "right"
-
-
-def _and(parts: Sequence[str]) -> str:
-    return ", ".join(parts[:-1]) + f" and {parts[-1]}" if len(parts) > 1 else parts[0]

@@ -11,6 +11,7 @@ from walewright.glue.findings import spoken
 from walewright.glue.lines import Hanging, apart
 from walewright.glue.surface import Surface
 from walewright.report.model import Diagnostic, Severity
+from walewright.report.said import Said, said
 
 OF_LINES = ("line-not-in-order", "line-closed", "line-not-mirrored")
 MOST_NAMED = 6
@@ -24,16 +25,16 @@ Key = tuple[str, int, int]
 
 @dataclass(frozen=True, slots=True)
 class _Written:
-    """`said`: "right" or "wrong" side facing, where that has to be written too."""
+    """`facing`: "right" or "wrong" side, where that has to be written too."""
 
     along: tuple[EdgeName, ...]
-    said: str
+    facing: str
 
     @property
-    def help(self) -> str:
-        if self.said:
-            return f"turn them over: `along {spoken(self.along)}, {self.said} side facing`"
-        return f"write `along {spoken(self.along)}`"
+    def help(self) -> Said:
+        if self.facing:
+            return said("turn-over", along=spoken(self.along), side=self.facing)
+        return said("write-along", along=spoken(self.along))
 
 
 def with_proposals(
@@ -85,18 +86,18 @@ def _other_ways(hanging: Hanging, surface: Surface) -> Iterator[_Written]:
     if len(hanging.along) > MOST_NAMED:
         return
     for inside in (hanging.inside, not hanging.inside):
-        said = "" if inside == hanging.inside else "right" if hanging.inside else "wrong"
+        facing = "" if inside == hanging.inside else "right" if hanging.inside else "wrong"
         for along in dict.fromkeys(permutations(hanging.along)):
-            if (along != hanging.along or said) and apart(surface, along, inside) is None:
-                yield _Written(along, said)
+            if (along != hanging.along or facing) and apart(surface, along, inside) is None:
+                yield _Written(along, facing)
 
 
 def _rewritten(design: Design, hanging: Hanging, written: _Written) -> Design:
     bands = tuple(
-        replace(b, along=written.along, facing=written.said or b.facing) if b.name == hanging.owner else b for b in design.bands
+        replace(b, along=written.along, facing=written.facing or b.facing) if b.name == hanging.owner else b for b in design.bands
     )
     pieces = tuple(
-        replace(p, start_along=written.along, start_facing=written.said or p.start_facing) if p.name == hanging.owner else p
+        replace(p, start_along=written.along, start_facing=written.facing or p.start_facing) if p.name == hanging.owner else p
         for p in design.pieces
     )
     return replace(design, bands=bands, pieces=pieces)

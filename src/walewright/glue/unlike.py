@@ -17,6 +17,7 @@ from walewright.glue.lines import Hanging, Hung, apart
 from walewright.glue.proposals import Attempt
 from walewright.glue.surface import Surface
 from walewright.report.model import Diagnostic, Severity, diagnosed
+from walewright.report.said import Fact, Said, said
 
 EdgeNames = tuple[EdgeName, ...]
 
@@ -30,26 +31,26 @@ def unlike(surface: Surface, lines: Sequence[Hung]) -> Iterator[Diagnostic]:
     """One message for each band or piece whose lines are of different edges."""
     for hanging, ways in _unlike(surface, lines):
         place = next(i for i in range(len(hanging.along)) if len({way[i : i + 1] for way in ways}) > 1)
-        name = spoken(hanging.along[place : place + 1])
-        edges = [f"`{spoken(way[place : place + 1])}`" for way in ways]
-        stands = f"`{name}`, which is not one edge but {len(edges)}: {_and(edges)}"
+        facts: dict[str, Fact] = {
+            "name": spoken(hanging.along[place : place + 1]),
+            "count": len(ways),
+            "edges": tuple(said("quoted", name=spoken(way[place : place + 1])) for way in ways),
+        }
         if hanging.copies:
             yield diagnosed(
                 "start-on-both-sides",
                 (hanging.origin.span, "begun-here"),
-                notes=("copies-piece-knitted",),
-                helps=("name-them-describe",),
-                owner=hanging.owner,
-                stands=stands,
+                notes=("knitted-alike",),
+                helps=("a-piece-for-each",),
+                facts={"piece": hanging.owner, **facts},
             )
         else:
             yield diagnosed(
                 "band-up-both-sides",
                 (hanging.origin.span, "picked-up-here"),
-                notes=("band-line-each",),
-                helps=("name-them-write",),
-                owner=hanging.owner,
-                stands=stands,
+                notes=("one-line",),
+                helps=("a-band-for-each",),
+                facts={"band": hanging.owner, **facts},
             )
 
 
@@ -80,10 +81,6 @@ def _opening(surface: Surface, edge: int) -> str:
     """Of whose edge it may be a part; empty of one without parts."""
     head, _, part = surface.edges[edge].ring.edge.rpartition(" ")
     return head if part in WHOLE_GAP else ""
-
-
-def _and(parts: Sequence[str]) -> str:
-    return f"{', '.join(parts[:-1])} and {parts[-1]}"
 
 
 # ----------------------------------------------------------------- what leads further
@@ -126,11 +123,10 @@ def _orders(hanging: Hanging, way: EdgeNames, surface: Surface) -> list[EdgeName
     return [some for some in dict.fromkeys(orders) if apart(surface, some, hanging.inside) is None]
 
 
-def _help(hanging: Hanging, ways: Sequence[EdgeNames], alone: Sequence[Diagnostic]) -> tuple[str, ...]:
-    said = _and([f"`along {spoken(way)}`" for way in ways])
-    what = "pieces" if hanging.copies else "bands"
-    several = f"write {len(ways)} {what}, {said}"
-    return (several,) if _errors(alone) else (several, f"or only one, `along {spoken(ways[0])}`")
+def _help(hanging: Hanging, ways: Sequence[EdgeNames], alone: Sequence[Diagnostic]) -> tuple[Said, ...]:
+    each = tuple(said("quoted", name=f"along {spoken(way)}") for way in ways)
+    several = said("write-several", count=len(ways), pieces=hanging.copies, each=each)
+    return (several,) if _errors(alone) else (several, said("or-only-one", along=spoken(ways[0])))
 
 
 def _one(design: Design, hanging: Hanging, way: EdgeNames) -> Design:

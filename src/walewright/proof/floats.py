@@ -12,6 +12,7 @@ from walewright.knit.operations import needle
 from walewright.proof.model import FloatFound
 from walewright.proof.spent import courses_by_row, knit_of
 from walewright.report.model import Diagnostic, Severity, diagnosed
+from walewright.report.said import Amount, Said, said
 from walewright.solve.model import SizedGarment, SizedPiece
 
 LONGEST_STITCHES = 5
@@ -82,34 +83,35 @@ def float_warnings(found: Sequence[tuple[str, Sequence[LongFloat]]]) -> Iterator
             there = [f.found for f in floats if (f.within, f.found.yarn, f.origin) == (within, yarn, origin)]
             if there:
                 sizes.append(size)
-                notes.append(f"{size}: {_told(there)}")
+                notes.append(said("floats", size=size, pieces=_told(there)))
                 longest = max(longest, *(f.stitches for f in there))
                 cm = max(cm, *(f.cm for f in there))
         yield diagnosed(
             "long-float",
             (origin.span, "knitted-here"),
-            notes=("more-stitches-cm", *notes),
-            helps=("catch-when-such",),
+            notes=("catches", *notes),
+            helps=("lift-it",),
             severity=Severity.WARNING,
             sizes=tuple(sizes),
             yarn=yarn,
-            longest=longest,
-            cm=cm,
+            needles=longest,
+            length=Amount(cm),
             within=within,
-            LONGEST_STITCHES=LONGEST_STITCHES,
-            LONGEST_CM=LONGEST_CM,
+            most_stitches=LONGEST_STITCHES,
+            most=Amount(LONGEST_CM),
         )
 
 
-def _told(floats: Sequence[FloatFound]) -> str:
-    """ "back, 12 floats, the first at RC 2, before row 3, on needles L 5 to R 1 and L 15 to L 9, the last at RC 24; front, ..."."""
+def _told(floats: Sequence[FloatFound]) -> tuple[Said, ...]:
+    """ "back, 12 floats, the first at RC 2, before row 3, on needles L 5 to R 1, the last at RC 24", and so for each piece."""
     parts = []
     for piece in dict.fromkeys(f.piece for f in floats):
         there = [f for f in floats if f.piece == piece]
         rows = [f.row for f in there]
-        first = [f"{f.first} to {f.last}" for f in there if f.row == rows[0]]
-        more = f" and {len(first) - TOLD} more" if len(first) > TOLD else ""
-        at = f"at RC {rows[0] - 1}, before row {rows[0]}, past needles {', '.join(first[:TOLD])}{more}"
-        many = min(rows) != max(rows)
-        parts.append(f"{piece}, {len(there)} floats: the first {at}; the last at RC {max(rows) - 1}" if many else f"{piece}, {at}")
-    return "; ".join(parts)
+        first = [said("range", least=f.first, most=f.last) for f in there if f.row == rows[0]]
+        at = said("float-at", counter=rows[0] - 1, row=rows[0], needles=tuple(first[:TOLD]), more=max(0, len(first) - TOLD))
+        if min(rows) != max(rows):
+            parts.append(said("floats-of", piece=piece, floats=len(there), at=at, last=max(rows) - 1))
+        else:
+            parts.append(said("float-of", piece=piece, at=at))
+    return tuple(parts)

@@ -9,6 +9,7 @@ from walewright.bed import BedResult, Fabric
 from walewright.design.model import Design, Piece
 from walewright.glue.model import OPPOSITE, Chain, EndAt, Glued, Line, Seam, right_side
 from walewright.knit.operations import Join
+from walewright.report.said import Fact, Said, said
 
 Walk = tuple[tuple[tuple[str, str, int], ...], str]
 """((piece, edge, copy), ...) along one side of a seam or a line, and the end of the first edge at which it begins."""
@@ -17,7 +18,7 @@ STRIPS = ("left strip", "right strip")
 """Ends of edgings at the start, which are no edges of a piece on the bed."""
 
 
-def left_free(design: Design, glued: Glued, result: BedResult) -> Iterator[str]:
+def left_free(design: Design, glued: Glued, result: BedResult) -> Iterator[Said]:
     """Edges of pieces that are free in one of the two and not in the other, each with where it is free."""
     pieces = {p.name: p for p in design.pieces}
     wanted = {
@@ -30,8 +31,7 @@ def left_free(design: Design, glued: Glued, result: BedResult) -> Iterator[str]:
     known = {(p, e) for p, e, _ in wanted}
     for piece, edge, copy in sorted(wanted ^ found):
         if (piece, edge, copy) in wanted or (piece, edge) in known or edge not in ("end", "start"):
-            where = "glued and not on the bed" if (piece, edge, copy) in wanted else "on the bed and not as glued"
-            yield f"the {edge} of the {piece} stays free {where}"
+            yield said("edge-free", edge=edge, piece=piece, glued=(piece, edge, copy) in wanted)
 
 
 def _edged(piece: Piece, edge: str) -> bool:
@@ -45,14 +45,14 @@ def _shoulder(edge: str) -> str:
     return f"shoulder {part}" if head == "end" and part in ("left", "right") else edge
 
 
-def folds(design: Design, result: BedResult) -> Iterator[str]:
+def folds(design: Design, result: BedResult) -> Iterator[Said]:
     """Hems whose inside comes to lie at the side that is worn outside."""
     for fabric in result.fabrics:
         edging = _edging_of(design, fabric.name)
         if edging and fabric.folded:
             inside = "front" if design.fabric(design.edging(edging).fabric).right_side == "knit" else "behind"
             if fabric.folded != inside:
-                yield f"the {fabric.name} is folded {fabric.folded}, where its inside would show"
+                yield said("folded", fabric=fabric.name, front=fabric.folded == "front")
 
 
 def _edging_of(design: Design, block: str) -> str:
@@ -68,7 +68,7 @@ def _edging_of(design: Design, block: str) -> str:
 # ----------------------------------------------------------------- seams
 
 
-def otherwise_joined(glued: Glued, result: BedResult) -> Iterator[str]:
+def otherwise_joined(glued: Glued, result: BedResult) -> Iterator[Said]:
     """Seams that are in the one and not in the other, or twice, whichever side and end they are told from."""
     copies = {fabric.name: fabric.copies for fabric in result.fabrics}
     wanted = Counter(min(_ways(seam)) for seam in glued.seams)
@@ -77,9 +77,9 @@ def otherwise_joined(glued: Glued, result: BedResult) -> Iterator[str]:
     linked = (seam for fabric in result.fabrics if fabric.hung_over for seam in _linked(fabric))
     made = Counter(told.get(seam, seam) for seam in (*sewn, *linked))
     for seam in (wanted - made).elements():
-        yield f"{_spoken(seam)} was not joined as it is glued"
+        yield said("not-joined", **_sides(seam))
     for seam in (made - wanted).elements():
-        yield f"{_spoken(seam)} was joined otherwise than it is glued"
+        yield said("joined-otherwise", **_sides(seam))
 
 
 def _ways(seam: Seam) -> tuple[tuple[Walk, Walk], ...]:
@@ -120,29 +120,29 @@ def _linked(fabric: Fabric) -> Iterator[tuple[Walk, Walk]]:
         yield one, other
 
 
-def _spoken(seam: tuple[Walk, Walk]) -> str:
-    one, other = (" then ".join(f"{piece} {edge}" for piece, edge, _ in walk) for walk, _ in seam)
-    return f"{one} to {other}" if other else f"{one} upon itself"
+def _sides(seam: tuple[Walk, Walk]) -> dict[str, Fact]:
+    one, other = (" + ".join(f"{piece} {edge}" for piece, edge, _ in walk) for walk, _ in seam)
+    return {"one": one, "other": other}
 
 
 # ----------------------------------------------------------------- lines and sides
 
 
-def otherwise_hung(design: Design, glued: Glued, result: BedResult) -> Iterator[str]:
+def otherwise_hung(design: Design, glued: Glued, result: BedResult) -> Iterator[Said]:
     """Bands and pieces that hang on other edges, in another order or with another side to the knitter than they are glued."""
     fabrics = {fabric.name: fabric for fabric in result.fabrics}
     worn = dict(glued.worn)
     for owner in dict.fromkeys(line.owner for line in glued.lines):
         fabric = fabrics.get(owner)
         if fabric is None or Counter(_hung(fabric, fabrics)) != Counter(_line(line, fabrics) for line in glued.lines_of(owner)):
-            yield f"the {owner} does not hang on what it is glued to"
+            yield said("hangs-elsewhere", hung=owner)
     for fabric in result.fabrics:
         if fabric.hung_over:
             first = fabric.hung[0]
             if first.facing != worn[first.piece]:
-                yield f"the {first.piece} and the {fabric.hung_over[0].piece} are linked with their wrong sides together"
+                yield said("linked-wrong-sides", piece=first.piece, other_piece=fabric.hung_over[0].piece)
         elif fabric.hung and not glued.lines_of(fabric.name):
-            yield f"the {fabric.name} hangs on what nothing is glued to"
+            yield said("hangs-on-nothing-glued", hung=fabric.name)
 
 
 def _hung(fabric: Fabric, fabrics: dict[str, Fabric]) -> Iterator[tuple[Walk, str]]:
@@ -165,7 +165,7 @@ def _on_the_bed(fabric: Fabric, edge: str) -> str:
     return edge if len(found) != 1 else f"{found[0].name} {found[0].part}"
 
 
-def otherwise_out(design: Design, glued: Glued, result: BedResult) -> Iterator[str]:
+def otherwise_out(design: Design, glued: Glued, result: BedResult) -> Iterator[Said]:
     """Of all that hangs together, pieces that come to lie with the side inside that is to be worn out; what falls apart."""
     worn = dict(glued.worn)
     parts: dict[tuple[str, int], set[bool]] = {}
@@ -176,6 +176,6 @@ def otherwise_out(design: Design, glued: Glued, result: BedResult) -> Iterator[s
             parts.setdefault(part, set()).add(turned == (face == "purl"))
     for part, ways in parts.items():
         if len(ways) > 1:
-            yield f"of what hangs together with the {part[0]} some lies with its right side in"
+            yield said("right-side-in", piece=part[0])
     if len(parts) != glued.parts:
-        yield f"on the bed the garment falls into {len(parts)} parts, and as glued into {glued.parts}"
+        yield said("falls-apart", parts=len(parts), glued=glued.parts)

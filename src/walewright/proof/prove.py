@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from itertools import zip_longest
 
 from walewright.bed import BedResult, Fabric, seam
@@ -24,8 +25,9 @@ from walewright.proof.seams import pairs, seam_proofs, spoken, unlike
 from walewright.proof.sewing import seams_cm
 from walewright.proof.spent import long_rows, spent
 from walewright.proof.yarn import yarn_uses
-from walewright.report.model import Diagnostic, Label, diagnosed
-from walewright.report.said import said
+from walewright.report.model import Diagnostic, Span, diagnosed
+from walewright.report.said import Said, said
+from walewright.report.wording import message_of
 from walewright.solve.model import Counts, SizedGarment
 
 
@@ -74,13 +76,11 @@ def _refusals(design: Design, garment: SizedGarment, result: BedResult) -> Itera
         yield diagnosed(
             "bed-refuses",
             *_place(design, fault.block),
-            notes=("bed-stopped-move",),
-            helps=("fault-plan-source",),
+            notes=(said("stopped", move=fault.index + 1, fault=fault.code),),
+            helps=("fault-of-the-plan",),
             sizes=(garment.size,),
             block=fault.block,
-            message=fault.message,
-            index=fault.index + 1,
-            coded=fault.code,
+            refusal=fault.message,
         )
 
 
@@ -94,9 +94,9 @@ def _miscounts(design: Design, garment: SizedGarment, result: BedResult) -> Iter
     for name, (where, counted, knitted) in (*pieces, *bands, *every):
         if counted != knitted:
             yield diagnosed(
-                "knitted-otherwise/was-counted-knitted",
+                "knitted-otherwise/counts",
                 *_place(design, name),
-                helps=("fault-plan-source",),
+                helps=("fault-of-the-plan",),
                 sizes=(garment.size,),
                 name=name,
                 counted=counted,
@@ -113,27 +113,22 @@ def _unequal(design: Design, glued: Glued, garment: SizedGarment, result: BedRes
             found = seam(fabrics, pairs(side))
             if rows is not None and found is not None and found.rows != rows:
                 yield diagnosed(
-                    "knitted-otherwise/seam-along-was",
+                    "knitted-otherwise/seam",
                     (design.joins[made.join].origin.span, "joined-here"),
-                    helps=("fault-plan-source",),
+                    helps=("fault-of-the-plan",),
                     sizes=(garment.size,),
                     side=spoken(side),
-                    rows=rows,
-                    rows_2=found.rows,
+                    counted=rows,
+                    knitted=found.rows,
                 )
 
 
 def _unlike(design: Design, glued: Glued, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
     """What is joined, hung, worn, free, open or folded on the bed otherwise than the garment was glued."""
-    loose = (f"the open loops of {edge} of the {piece} were taken up by nothing" for piece, edge in result.open_edges)
+    loose = (said("loops-open", edge=edge, piece=piece) for piece, edge in result.open_edges)
     joined = (*otherwise_joined(glued, result), *otherwise_hung(design, glued, result), *otherwise_out(design, glued, result))
-    for message in (*loose, *joined, *left_free(design, glued, result), *folds(design, result)):
-        yield Diagnostic(
-            "knitted-otherwise",
-            message,
-            helps=("this is a fault of the plan, not of the source: please report it with the source",),
-            sizes=(garment.size,),
-        )
+    for otherwise in (*loose, *joined, *left_free(design, glued, result), *folds(design, result)):
+        yield diagnosed("knitted-otherwise/garment", helps=("fault-of-the-plan",), sizes=(garment.size,), otherwise=otherwise)
 
 
 def _unmatched(design: Design, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
@@ -143,9 +138,9 @@ def _unmatched(design: Design, garment: SizedGarment, result: BedResult) -> Iter
         for where, counted, knitted in matches(design, garment, sized, fabrics):
             if counted != knitted:
                 yield diagnosed(
-                    "knitted-otherwise/was-counted-knitted-2",
+                    "knitted-otherwise/pattern",
                     (sized.origin.span, "joined-here"),
-                    helps=("fault-plan-source",),
+                    helps=("fault-of-the-plan",),
                     sizes=(garment.size,),
                     where=where,
                     counted=counted,
@@ -158,17 +153,14 @@ def _unpaired(design: Design, garment: SizedGarment, result: BedResult) -> Itera
     fabrics = _by_name(result)
     for sized in garment.pieces:
         for row, at, what in unpaired(sized, fabrics[sized.name]):
-            lacks = "stitch drawn through two loops" if what == "hole" else "hole"
             yield diagnosed(
-                "lace-unpaired",
+                f"lace-unpaired/{what}",
                 *_place(design, sized.name),
-                helps=("fault-plan-source",),
+                helps=("fault-of-the-plan",),
                 sizes=(garment.size,),
-                name=sized.name,
-                what=what,
-                at=at,
+                piece=sized.name,
+                needle=at,
                 row=row,
-                lacks=lacks,
             )
 
 
@@ -179,63 +171,65 @@ def _misread(garment: SizedGarment, result: BedResult, again: BedResult | None) 
     for fabric in result.fabrics:
         if copies.get(fabric.name) != fabric:
             yield diagnosed(
-                "words-knit-otherwise/printed-words-knit",
-                notes=tuple(said("reading-them-back", block=f.block, message=f.message) for f in again.faults),
-                helps=("fault-words-source",),
+                "words-knit-otherwise/fabric",
+                notes=tuple(said("reading-back", block=f.block, refusal=f.message) for f in again.faults),
+                helps=("fault-of-the-words",),
                 sizes=(garment.size,),
                 name=fabric.name,
             )
     yield from _put_together_otherwise(garment, result, again)
     if again.faults and not result.faults:
         for fault in again.faults:
-            yield diagnosed(
-                "words-knit-otherwise/printed-words-stop", sizes=(garment.size,), block=fault.block, message=fault.message
-            )
+            yield diagnosed("words-knit-otherwise/stop", sizes=(garment.size,), block=fault.block, refusal=fault.message)
 
 
 def _put_together_otherwise(garment: SizedGarment, result: BedResult, again: BedResult) -> Iterator[Diagnostic]:
     """Seams, the order of work, and what stays free: the first difference of each kind."""
     if again.faults:
         return
+    orders = ((a, b) for a, b in zip_longest(result.done, again.done) if a != b)
+    free = (edge for edge in again.free_edges if edge not in result.free_edges)
+    taken = (edge for edge in result.free_edges if edge not in again.free_edges)
     found = (
-        next((f"say {_done(b)} where {_done(a)} was planned" for a, b in zip_longest(result.done, again.done) if a != b), ""),
-        next((f"leave the {e} of the {p} free" for p, e, _ in again.free_edges if (p, e, _) not in result.free_edges), ""),
-        next((f"take up the {e} of the {p}" for p, e, _ in result.free_edges if (p, e, _) not in again.free_edges), ""),
+        next((said("order", planned=_done(a), printed=_done(b)) for a, b in orders), None),
+        next((said("left-free", edge=edge, piece=piece) for piece, edge, _ in free), None),
+        next((said("taken-up", edge=edge, piece=piece) for piece, edge, _ in taken), None),
     )
-    for otherwise in filter(None, found):
+    for one in filter(None, found):
         yield diagnosed(
-            "words-knit-otherwise/printed-words", helps=("fault-words-source",), sizes=(garment.size,), otherwise=otherwise
+            f"words-knit-otherwise/{one.key}",
+            helps=("fault-of-the-words",),
+            sizes=(garment.size,),
+            facts=dict(one.facts),
         )
 
 
-def _done(task: str | Join | None) -> str:
-    """A block, or a join of the order of work, in words."""
+def _done(task: str | Join | None) -> Said:
+    """A block, or a join of the order of work."""
     if not isinstance(task, Join):
-        return f"`{task}`" if task else "nothing more"
-    one, other = (" then ".join(f"{p} {e}{f' ({c})' if c else ''}" for p, e, c in side) for side in (task.one, task.other))
-    return f"`{task.way} {one} from its {task.ends[0]} to {other} from its {task.ends[1]}`"
+        return said("quoted", name=task) if task else said("nothing-more")
+    sides = (tuple(said("edge-and-copy", edge=f"{p} {e}", copy=c) for p, e, c in side) for side in (task.one, task.other))
+    one, other = sides
+    return said("join-done", way=task.way, one=one, one_end=task.ends[0], other=other, other_end=task.ends[1])
 
 
-def _place(design: Design, block: str) -> tuple[Label, ...]:
+def _place(design: Design, block: str) -> tuple[tuple[Span, Said], ...]:
     """The statement that the block comes from: the piece whose name it begins with, or the band."""
     described = [(band.name, band.origin.span) for band in design.bands]
     described += [(piece.name, piece.origin.span) for piece in design.pieces]
     for name, span in sorted(described, key=lambda d: -len(d[0])):
         if block == name or block.startswith(f"{name} "):
-            return (Label(span, f"{name} is described here"),)
+            return ((span, said("described-here", name=name)),)
     return ()
 
 
 def _merged(faults: list[Diagnostic]) -> tuple[Diagnostic, ...]:
     """One message for all sizes that fail alike."""
-    merged: dict[tuple[str, str], Diagnostic] = {}
+    merged: dict[Said, Diagnostic] = {}
     for fault in faults:
-        key = (fault.code, fault.message)
+        key = message_of(fault)
         known = merged.get(key)
-        sizes = fault.sizes if known is None else tuple(dict.fromkeys((*known.sizes, *fault.sizes)))
-        merged[key] = Diagnostic(
-            fault.code, fault.message, fault.labels, fault.notes, fault.helps, severity=fault.severity, sizes=sizes
-        )
+        merged[key] = replace(fault, sizes=tuple(dict.fromkeys((*(known.sizes if known is not None else ()), *fault.sizes))))
     return tuple(merged.values())
 
 

@@ -14,7 +14,8 @@ from walewright.readback.hands import Contradiction, Hands
 from walewright.readback.layout import Line, Section, Text, is_note, laid_out
 from walewright.readback.sentences import Graded, Loop, Phrase, Reading, Rows, Said, Seams, Track, Unreadable, said
 from walewright.readback.together import Shapings
-from walewright.report.model import Diagnostic, Label, Span
+from walewright.report.model import Diagnostic, Span, diagnosed
+from walewright.report.said import Fact
 
 PRINTED = "printed words"
 """Name of the text in the spans of diagnostics."""
@@ -29,7 +30,7 @@ def read_back(text: str, size: int) -> tuple[Work | None, tuple[Diagnostic, ...]
     charts, torn = _charts(page)
     faults = (*torn, *_unreadable(page))
     if not faults and not 0 <= size < len(page.sizes):
-        faults = (_fault("words-no-such-size", f"there is no size number {size + 1}; the text is for {len(page.sizes)}", 0, 0),)
+        faults = (_fault("words-no-such-size", 0, 0, number=size + 1, sizes_known=len(page.sizes)),)
     return (None, faults) if faults else _worked(page, size, charts)
 
 
@@ -53,17 +54,17 @@ def read_back_all(text: str) -> tuple[tuple[Work, ...] | None, tuple[Diagnostic,
 # ----------------------------------------------------------------- what cannot be read
 
 
-def _fault(code: str, message: str, start: int, end: int, *notes: str, sizes: tuple[str, ...] = ()) -> Diagnostic:
-    return Diagnostic(code, message, (Label(Span(PRINTED, start, end)),), notes, sizes=sizes)
+def _fault(kind: str, start: int, end: int, *notes: str, sizes: tuple[str, ...] = (), **facts: Fact) -> Diagnostic:
+    return diagnosed(kind, (Span(PRINTED, start, end), ""), notes=notes, sizes=sizes, facts=facts)
 
 
 def _unreadable(page: Text) -> tuple[Diagnostic, ...]:
     """Everything wrong with the text that no size is needed to see."""
-    faults = [_fault("words-unreadable", "this line is no heading, no step and no note", start, end) for start, end in page.strange]
+    faults = [_fault("words-unreadable/line", start, end) for start, end in page.strange]
     if not page.sizes:
-        return (*faults, _fault("words-no-sizes", "the text does not begin with its sizes", 0, 0))
+        return (*faults, _fault("words-no-sizes", 0, 0))
     if not page.sections:
-        return (*faults, _fault("words-unreadable", "the text has no sections", 0, 0))
+        return (*faults, _fault("words-unreadable/no-sections", 0, 0))
     for section in page.sections:
         for line in section.lines:
             faults += _line_faults(line, len(page.sizes))
@@ -77,9 +78,9 @@ def _charts(page: Text) -> tuple[dict[str, Drawing], tuple[Diagnostic, ...]]:
     for sheet in page.sheets:
         drawn = drawing(sheet)
         if isinstance(drawn, Wrong):
-            faults.append(_fault(drawn.code, f"chart {sheet.name}: {drawn.message}", drawn.start, drawn.end))
+            faults.append(_fault(f"{drawn.code}/chart", drawn.start, drawn.end, chart=sheet.name, fault=drawn.message))
         elif sheet.name in charts:
-            faults.append(_fault("words-contradict", f"there are two charts {sheet.name}", sheet.start, sheet.end))
+            faults.append(_fault("words-contradict/chart-twice", sheet.start, sheet.end, chart=sheet.name))
         else:
             charts[sheet.name] = drawn
     return charts, tuple(faults)
@@ -87,20 +88,18 @@ def _charts(page: Text) -> tuple[dict[str, Drawing], tuple[Diagnostic, ...]]:
 
 def _line_faults(line: Line, sizes: int) -> Iterator[Diagnostic]:
     if line.only is not None and not line.only <= set(range(sizes)):
-        yield _fault("words-size-count", f"this is for size {max(line.only) + 1} and the text has {sizes}", line.start, line.end)
+        yield _fault("words-size-count/size", line.start, line.end, number=max(line.only) + 1, sizes_known=sizes)
     if is_note(line):
         return
     told = said(line.words)
     if isinstance(told, Unreadable):
         rest = line.words[told.at :]
-        yield _fault(
-            "words-unreadable", "this is not a printed sentence", line.start, line.end, f"it is not understood from: {rest}"
-        )
+        yield _fault("words-unreadable/sentence", line.start, line.end, "from-there", rest=rest)
         return
     for number in _numbers(told):
         if len(number.readings) not in (1, sizes):
             count = len(number.readings)
-            yield _fault("words-size-count", f"a number has {count} readings and the text {sizes} sizes", line.start, line.end)
+            yield _fault("words-size-count/readings", line.start, line.end, readings=count, sizes_known=sizes)
             return
 
 
@@ -177,7 +176,7 @@ def _obeyed(section: Section, size: int, obey: Callable[[Phrase], None], name: s
             for phrase in together.in_rows(size):
                 obey(phrase)
     except Contradiction as fault:
-        return _fault("words-contradict", f"{section.name}: {fault}", start, end, sizes=(name,))
+        return _fault("words-contradict/section", start, end, sizes=(name,), section=section.name, fault=str(fault))
     return None
 
 

@@ -15,7 +15,9 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from walewright.regrade.line import Line, lines
-from walewright.report.model import Diagnostic, Severity
+from walewright.report.model import Diagnostic, Severity, diagnosed
+from walewright.report.said import said
+from walewright.report.wording import message_of
 
 if TYPE_CHECKING:
     from walewright.design import Changes
@@ -74,7 +76,7 @@ def failed(outcome: Outcome) -> bool:
 def _in_itself(diagnostic: Diagnostic, changes: Changes) -> bool:
     """Whether it tells what is wrong with something given by itself: with its option, or in the file of a bed."""
     own = changes.own_bed.span.file if changes.own_bed is not None else None
-    return "(option --" in diagnostic.message or any(label.span.file == own for label in diagnostic.labels)
+    return diagnostic.given is not None or any(label.span.file == own for label in diagnostic.labels)
 
 
 def _causes(changes: Changes, source: Edition, trials: Trials) -> list[Cause]:
@@ -112,27 +114,24 @@ def _named(kind: str, typed: str, source: Edition) -> str:
 def _told(cause: Cause, source: Edition, trials: Trials, told: list[Diagnostic]) -> Diagnostic:
     """The cause with its limit, and what the pattern says of it."""
     limit = _limit(cause, source, trials)
-    what = f"`{cause.name}`" if cause.name else "the bed"
-    given = cause.text or "as its file has it"
-    said = f"this pattern cannot be made with {what} {given} (option --{cause.kind} {cause.typed}".rstrip() + ")"
-    notes = tuple(dict.fromkeys(f"the pattern: {_said(d)}" for d in told))[:MOST_NOTES]
     if limit is None:
-        helps = (f"without it the pattern is made: the source has {_own(cause, source)}",)
+        help_ = said("without-it", own=_own(cause, source))
     else:
         line, works, fails = limit
-        option = f'`--{line.kind} "{cause.typed or line.name}={works}"`' if line.name else f'`--bed "{works}"`'
-        way = "at most" if line.rises else "at least"
-        helps = (f"{what} may be {way} {works} here, with all else as given: {option} was tried and works, {fails} does not",)
-    return Diagnostic("given-too-far", said, notes=notes, helps=helps)
-
-
-def _said(diagnostic: Diagnostic) -> str:
-    sizes = f" ({', '.join(diagnostic.sizes)})" if diagnostic.sizes else ""
-    return f"{diagnostic.message}{sizes}"
+        option = f'--{line.kind} "{cause.typed or line.name}={works}"' if line.name else f'--bed "{works}"'
+        help_ = said("may-be", rises=line.rises, works=works, option=option, fails=fails)
+    return diagnosed(
+        "given-too-far",
+        notes=tuple(dict.fromkeys(said("the-pattern", message=message_of(d), sizes=d.sizes) for d in told))[:MOST_NOTES],
+        helps=(help_,),
+        given=(cause.kind, cause.typed),
+        what=said("quoted", name=cause.name) if cause.name else said("bed-given"),
+        text=cause.text,
+    )
 
 
 def _own(cause: Cause, source: Edition) -> str:
-
+    """The source's own value, as it is written there."""
     for row in source.measurements:
         if cause.kind == "measure" and row.name == cause.name:
             values = dict.fromkeys(f"{v:g}" for v in row.values)

@@ -53,7 +53,7 @@ class Change:
     owner: str
     at: str
     values: tuple[tuple[str, float], ...]
-    name: str = ""
+    name: Said | None = None
 
 
 @dataclass(frozen=True, slots=True)

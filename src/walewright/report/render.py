@@ -1,4 +1,4 @@
-"""Diagnostics as text for a terminal, with their lines of source. Nothing is printed here."""
+"""Diagnostics as text, with the lines of source that they speak of. Nothing is printed here."""
 
 from __future__ import annotations
 

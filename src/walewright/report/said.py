@@ -6,9 +6,9 @@ as their author wrote them, counts, lengths by size. The words are put in at the
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Hashable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from typing import TypeAlias
+from typing import TypeAlias, TypeVar
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,6 +44,22 @@ of a closed kind ("level", "left") that the table translates where the sentence 
 def said(key: str, **facts: Fact) -> Said:
     """A sentence or phrase with its facts."""
     return Said(key, tuple(facts.items()))
+
+
+def tenths(cm: float) -> Amount:
+    """A length as it is told: to a millimetre."""
+    return Amount(round(cm, 1))
+
+
+T = TypeVar("T", bound=Hashable)
+
+
+def grouped(of_size: Mapping[str, T]) -> Iterator[tuple[T, tuple[str, ...]]]:
+    """What there is for each size, once, with the sizes that it holds for."""
+    found: dict[T, list[str]] = {}
+    for size, what in of_size.items():
+        found.setdefault(what, []).append(size)
+    yield from ((what, tuple(sizes)) for what, sizes in found.items())
 
 
 def by_size(sizes: Sequence[str], values: Sequence[float], unit: str = "cm", only: Sequence[str] | None = None) -> BySize:

@@ -6,13 +6,16 @@ A sentence has places for facts in braces, `{name}`, and says how each is writte
     {names:and}         "a, b and c"
     {names:names}       "a, b, c", the first of many and how many more there are
     {names:and`}        the same with each in backquotes, as `or`` and `names``; one that is a phrase stays as it is
+    {names:/ needs }    "a needs b needs c": the text between them; as "`/ needs " each in backquotes, as "term/ needs " each a term
+    {clause:cannot}     a clause of a rule denied; as it is, it states what the rule asks for
     {n:stitch|stitches} "1 stitch", "3 stitches"; with a `#` for the number where it does not stand first, or not in both:
                         {n:a stitch|# stitches}
-    {names:/ needs }    "a needs b needs c": the text between them; as "`/ needs " each in backquotes, as "term/ needs " each a term
+    {n:=one|more}       one of two texts, by whether it is one, without the number
+    {n:word}            a small number as a word
     {kind:term}         a word of a closed kind, from the language's table of terms; `terms` for its plural. In place of the word
                         there can be a phrase, whose plural is the phrase of its key with `/many` behind it
-    {flag:?yes|no}      one of two texts, by whether the fact holds; `{flag:?yes}` has nothing for no
-    {x:.1f}             a number written so
+    {flag:?yes|no}      one of two texts, by whether the fact holds; `{flag:?yes}` has nothing for no. Both may have places
+    {x:.1f}             a number written so, with its unit if it is a length
 """
 
 from __future__ import annotations
@@ -42,11 +45,14 @@ class Wording:
 @dataclass(frozen=True, slots=True)
 class Language:
     """A language's words. `wordings`: by code, or code/case where a code has several messages. `phrases`: parts of sentences.
-    `terms`: words of closed kinds, each with its plural."""
+    `terms`: words of closed kinds, each with its plural. `clauses`: what a rule asks for, stated and denied."""
 
     wordings: Mapping[str, Wording]
     phrases: Mapping[str, str]
     terms: Mapping[str, tuple[str, str]]
+    clauses: Mapping[str, tuple[str, str]] = field(default_factory=dict)
+    words: tuple[str, ...] = ()
+    """Of the numbers from nought."""
     joined: tuple[str, str] = (" and ", " or ")
     more: str = "and {count} more"
     point: str = "."
@@ -68,6 +74,22 @@ class Worded:
     helps: tuple[str, ...]
 
 
+MESSAGE = "message of "
+"""Before a diagnostic's code and case, the key of its message."""
+
+
+def message_of(diagnostic: Diagnostic) -> Said:
+    """A diagnostic's message as a phrase of another one."""
+    if diagnostic.case is None:
+        return Said("shown", (("shown", diagnostic.message),))
+    return Said(MESSAGE + kind_of(diagnostic), diagnostic.facts)
+
+
+def kind_of(diagnostic: Diagnostic) -> str:
+    """Where its words stand: its code, or code/case where the code has several messages."""
+    return f"{diagnostic.code}/{diagnostic.case}" if diagnostic.case else diagnostic.code
+
+
 def worded(diagnostic: Diagnostic, language: Language) -> Worded:
     """The diagnostic's message, labels, notes and helps in the words of a language."""
     if diagnostic.case is None:
@@ -77,11 +99,10 @@ def worded(diagnostic: Diagnostic, language: Language) -> Worded:
             tuple(_text(note, {}, {}, language) for note in diagnostic.notes),
             tuple(_text(help_, {}, {}, language) for help_ in diagnostic.helps),
         )
-    key = f"{diagnostic.code}/{diagnostic.case}" if diagnostic.case else diagnostic.code
-    wording = language.wordings[key]
+    wording = language.wordings[kind_of(diagnostic)]
     facts = dict(diagnostic.facts)
     message = _filled(wording.message, facts, language)
-    if diagnostic.given is not None:
+    if diagnostic.given is not None and not diagnostic.labels:
         option, name = diagnostic.given
         key = "by-option-of" if name else "by-option"
         message = phrased(Said(key, (("message", message), ("option", option), ("name", name))), language)
@@ -103,8 +124,15 @@ def _text(what: str | Said, own: Mapping[str, str], facts: Mapping[str, Fact], l
         return what
     template = own.get(what.key)
     if template is None:
-        template = language.phrases[what.key]
+        template = _shared(what.key, language)
     return _filled(template, {**facts, **dict(what.facts)}, language)
+
+
+def _shared(key: str, language: Language) -> str:
+    """The template of a phrase, of a clause that states what a rule asks for, or of another diagnostic's message."""
+    if key.startswith(MESSAGE):
+        return language.wordings[key.removeprefix(MESSAGE)].message
+    return language.phrases[key] if key in language.phrases else language.clauses[key][0]
 
 
 def _filled(template: str, facts: Mapping[str, Fact], language: Language) -> str:
@@ -122,6 +150,9 @@ class _Filling(Formatter):
         if format_spec.startswith("?"):
             yes, _, no = format_spec[1:].partition("|")
             return yes if fact else no
+        if format_spec.startswith("="):
+            one, _, many = format_spec[1:].partition("|")
+            return one if fact == 1 else many
         if "/" in format_spec and isinstance(fact, tuple):
             way, _, between = format_spec.partition("/")
             return between.join(self.format_field(f, way) if way == "term" else self.named(f, way == "`") for f in fact)
@@ -129,16 +160,21 @@ class _Filling(Formatter):
             one, _, many = format_spec.partition("|")
             text = one if fact == 1 else many
             return text.replace("#", self.plain(fact)) if "#" in format_spec else f"{self.plain(fact)} {text}"
+        if isinstance(fact, tuple) and format_spec:
+            return self.listed(fact, format_spec)
         match format_spec:
             case "":
                 return self.plain(fact)
-            case "and" | "or" | "names" | "and`" | "or`" | "names`" if isinstance(fact, tuple):
-                quoted = format_spec.endswith("`")
-                return self.listed(format_spec.removesuffix("`"), [self.named(f, quoted) for f in fact])
+            case "cannot" if isinstance(fact, Said):
+                return _filled(self.language.clauses[fact.key][1], dict(fact.facts), self.language)
+            case "word" if isinstance(fact, int):
+                return self.language.words[fact] if fact < len(self.language.words) else str(fact)
             case "term" | "terms" if isinstance(fact, str):
                 return self.language.terms[fact][format_spec == "terms"]
             case "term" | "terms" if isinstance(fact, Said):
                 return self.plain(fact if format_spec == "term" else Said(f"{fact.key}/many", fact.facts))
+        if isinstance(fact, Amount):
+            return f"{self.format_field(fact.value, format_spec)} {fact.unit}".strip()
         return format(value, format_spec).replace(".", self.language.point)
 
     def plain(self, fact: Fact) -> str:
@@ -163,8 +199,14 @@ class _Filling(Formatter):
     def named(self, fact: Fact, quoted: bool) -> str:
         return f"`{fact}`" if quoted and isinstance(fact, str) else self.plain(fact)
 
-    def listed(self, way: str, texts: list[str]) -> str:
-        return self.names(texts) if way == "names" else self.joined(texts, self.language.joined[way == "or"])
+    def listed(self, facts: tuple[Fact, ...], way: str) -> str:
+        texts = [self.named(fact, way.endswith("`")) for fact in facts]
+        match way.removesuffix("`"):
+            case "names":
+                return self.names(texts)
+            case "and" | "or" as last:
+                return self.joined(texts, self.language.joined[last == "or"])
+        raise ValueError(f"several facts cannot be written as {way!r}")
 
     def joined(self, texts: list[str], last: str) -> str:
         return last.join((", ".join(texts[:-1]), texts[-1])) if len(texts) > 1 else "".join(texts)
@@ -176,4 +218,4 @@ class _Filling(Formatter):
         return f"{', '.join(texts[:MOST_NAMES])} {self.language.more.format(count=more)}"
 
 
-__all__ = ["Label", "Language", "Worded", "Wording", "phrased", "worded"]
+__all__ = ["Label", "Language", "Worded", "Wording", "kind_of", "message_of", "phrased", "worded"]

@@ -11,7 +11,7 @@ from itertools import pairwise
 
 from walewright.design.model import Design, Fabric, Piece
 from walewright.report.model import Diagnostic, diagnosed
-from walewright.report.said import said
+from walewright.report.said import Amount, Said, said
 from walewright.solve.bed_width import only, widest
 from walewright.solve.gauge import highest, level_number, stages
 
@@ -72,40 +72,40 @@ class _Sums:
         endless = [i for i, rows in enumerate(self.rows) if rows > MOST_ROWS]
         if flat:
             yield diagnosed(
-                "too-small/rows-fewer-piece",
+                "too-small/rows",
                 (top.origin.span, "top"),
                 (piece.origin.span, "piece"),
-                notes=tuple(said("cm-rows", among=sizes[i], height=top.height[i], amount=_amount(self.rows[i])) for i in flat),
-                helps=("look-unit-what",),
+                notes=tuple(said("high", size=sizes[i], height=Amount(top.height[i]), rows=_round(self.rows[i])) for i in flat),
+                helps=("look-at-height",),
                 sizes=only(self.design, flat),
-                name=piece.name,
-                amount=_amount(min(self.rows)),
-                FEWEST_ROWS=FEWEST_ROWS,
-                name_2=top.name,
+                piece=piece.name,
+                rows=_round(min(self.rows)),
+                fewest=FEWEST_ROWS,
+                level=top.name,
             )
         if thin:
             yield diagnosed(
-                "too-small/stitches-wide-fewer",
-                (piece.start_origin.span if piece.start_origin else piece.origin.span, "wide-gets"),
-                notes=tuple(said("stitches-widest", among=sizes[i], amount=_amount(self.needles[i])) for i in thin),
-                helps=("look-unit-cord",),
+                "too-small/stitches",
+                (piece.start_origin.span if piece.start_origin else piece.origin.span, "widest"),
+                notes=tuple(said("at-the-widest", size=sizes[i], stitches=_round(self.needles[i])) for i in thin),
+                helps=("look-at-width",),
                 sizes=only(self.design, thin),
-                name=piece.name,
-                amount=_amount(min(self.needles)),
-                FEWEST_STITCHES=FEWEST_STITCHES,
+                piece=piece.name,
+                stitches=_round(min(self.needles)),
+                fewest=FEWEST_STITCHES,
             )
         if endless:
             yield diagnosed(
-                "too-much-knitting/rows-most",
+                "too-much-knitting/rows",
                 (top.origin.span, "top"),
                 (piece.origin.span, "piece"),
-                notes=tuple(said("rows", among=sizes[i], amount=_amount(self.rows[i])) for i in endless),
-                helps=("look-unit-rows",),
+                notes=tuple(said("rows", size=sizes[i], rows=_round(self.rows[i])) for i in endless),
+                helps=("look-at-rows",),
                 sizes=only(self.design, endless),
-                name=piece.name,
-                amount=_amount(max(self.rows)),
-                MOST_ROWS=MOST_ROWS,
-                name_2=top.name,
+                piece=piece.name,
+                rows=_round(max(self.rows)),
+                most=MOST_ROWS,
+                level=top.name,
             )
 
 
@@ -113,38 +113,36 @@ def _all_together(design: Design, made: list[_Sums]) -> Iterator[Diagnostic]:
     """What is too much of all pieces in all sizes: the first of the three sums that is."""
     sizes = range(len(design.sizes))
     own = [sums for sums in made if sums.piece.mirror_of is None]
-    weights = ", ".join(f"of a {kind} {weight}" for kind, weight in BY_HAND.items())
-    counted = f"a plain stitch counts once, one {weights}, of a chart with yarns of its own {IN_COLOURS}"
-    sums: tuple[tuple[str, list[list[float]], list[_Sums], int, str], ...] = (
-        ("stitches to work out", [s.work for s in made], made, MOST_STITCHES, counted),
-        ("rows", [s.rows for s in made], made, MOST_ROWS_IN_ALL, ""),
+    weights = tuple(said("weight-of", kind=kind, weight=weight) for kind, weight in BY_HAND.items())
+    counted = said("stitches-count", weights=weights, in_colours=IN_COLOURS)
+    sums: tuple[tuple[str, list[list[float]], list[_Sums], int, tuple[Said, ...]], ...] = (
+        ("stitches-in-all", [s.work for s in made], made, MOST_STITCHES, (counted,)),
+        ("rows-in-all", [s.rows for s in made], made, MOST_ROWS_IN_ALL, ()),
         (
-            "heights to find",
+            "heights-in-all",
             [[float(len(s.piece.levels))] * len(sizes) for s in own],
             own,
             MOST_HEIGHTS,
-            "a level is a height a size",
+            (said("level-is-a-height"),),
         ),
     )
     # As many as stay within all three limits, whichever sizes they are.
     able = min(
         int(limit // (max(sum(of_piece[i] for of_piece in amounts) for i in sizes) or 1)) for _, amounts, _, limit, _ in sums
     )
-    for what, amounts, whose, limit, note in sums:
+    for case, amounts, whose, limit, notes in sums:
         by_size = [sum(of_piece[i] for of_piece in amounts) for i in sizes]
         if sum(by_size) <= limit:
             continue
         most = max(range(len(whose)), key=lambda n: sum(amounts[n]))
-        some = f"build up to {able} of the {len(sizes)} sizes at a time, each named with `--size`"
         yield diagnosed(
-            "too-much-knitting/all-sizes-together",
-            (whose[most].piece.origin.span, "them"),
-            notes=(said("shown", shown=note),) if note else (),
-            helps=(said("shown", shown=some) if able else said("look-units-how"),),
-            amount=_amount(sum(by_size)),
-            what=what,
-            limit=limit,
-            amount_2=_amount(sum(amounts[most])),
+            f"too-much-knitting/{case}",
+            (whose[most].piece.origin.span, "of-them"),
+            notes=notes,
+            helps=(said("sizes-at-a-time", able=able, sizes=len(sizes)) if able else said("look-at-units"),),
+            amount=_round(sum(by_size)),
+            most=limit,
+            of_piece=_round(sum(amounts[most])),
         )
         return
 
@@ -155,5 +153,7 @@ def _weight(design: Design, fabric: Fabric) -> int:
     return BY_HAND.get(fabric.stitch, 1)
 
 
-def _amount(number: float) -> str:
-    return f"{number:,.0f}" if number >= 10 else f"{number:.2g}"
+def _round(number: float) -> float:
+    """As it is told: a whole number, or one of few stitches or rows with two figures."""
+    told = round(number) if number >= 10 else float(f"{number:.2g}")
+    return int(told) if told == int(told) else told

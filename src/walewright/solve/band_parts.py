@@ -13,8 +13,8 @@ from math import comb, floor
 
 from walewright.design.model import Band, Design, EdgeName
 from walewright.glue.model import Chain, Glued, Line
-from walewright.report.model import Diagnostic, Label, Severity, diagnosed
-from walewright.report.said import said
+from walewright.report.model import Diagnostic, Severity, diagnosed
+from walewright.report.said import Said, said
 from walewright.solve.bands import apart, places_of, sized_band, stitches_along
 from walewright.solve.bed_width import bed, only
 from walewright.solve.model import SizedBand, SizedPiece
@@ -176,17 +176,17 @@ def _fits(design: Design, glued: Glued, garments: Garments, parts: Sequence[Band
 
 
 def _told(design: Design, band: Band, widest: int, parts: Sequence[Band], ends: Ends) -> Diagnostic:
-    return Diagnostic(
+    return diagnosed(
         "band-parted",
-        f"band `{band.name}` takes up to {widest} needles, and the bed has {design.machine.needles}: it is knitted in "
-        f"{len(ends)} parts",
-        (Label(band.origin.span, "picked up here"), *bed(design.machine)),
-        (
-            *(f"`{part.name}`: along {written(part.along)}" for part in parts),
-            "their ends are sewn together in the seams where they meet, a stitch of each",
-        ),
-        ("write them as bands of their own to part it elsewhere",),
+        (band.origin.span, "picked-up-here"),
+        bed(design.machine),
+        notes=(*(said("part", part=part.name, along=written(part.along)) for part in parts), "ends-sewn"),
+        helps=("bands-of-their-own",),
         severity=Severity.WARNING,
+        band=band.name,
+        stitches=widest,
+        needles=design.machine.needles,
+        parts=len(ends),
     )
 
 
@@ -206,39 +206,32 @@ def bands_too_wide(design: Design, glued: Glued, garments: Garments, bands: Sequ
         over = [i for i, count in enumerate(stitches) if count > needles]
         if over:
             yield diagnosed(
-                "wider-than-bed/band-takes-up",
+                "wider-than-bed/band",
                 (band.origin.span, "picked-up-here"),
-                *bed(design.machine),
-                notes=tuple(said("stitches", among=design.sizes[i], stitches=stitches[i]) for i in over),
+                bed(design.machine),
+                notes=tuple(said("in-size", size=design.sizes[i], note=said("stitches", stitches=stitches[i])) for i in over),
                 helps=tuple(_ways_out(design, band, glued.lines_of(band.name), garments, max(stitches))),
                 sizes=only(design, over),
-                name=band.name,
+                band=band.name,
                 stitches=max(stitches),
                 needles=needles,
             )
 
 
-def _ways_out(design: Design, band: Band, lines: Sequence[Line], garments: Garments, most: int) -> Iterator[str]:
+def _ways_out(design: Design, band: Band, lines: Sequence[Line], garments: Garments, most: int) -> Iterator[Said]:
     along = next((parts_of(band.along, ends) for ends in ways_to_part(design, band, lines[0], garments)), ())
     if along:
-        each = "; ".join(f"along {written(part)}" for part in along)
-        yield f"knit it as {_NUMBERS.get(len(along), str(len(along)))} bands: {each}"
+        yield said("several-bands", bands=len(along), each=tuple(said("along", along=written(part)) for part in along))
     else:
         counts = [stitches_along(design, band, lines[0], pieces) for pieces in garments]
         longest = max(range(len(band.along)), key=lambda n: max(count[n] for count in counts))
         takes = max(count[longest] for count in counts)
         if takes > design.machine.needles:
-            yield (
-                f"knit it lengthways, as a piece that is joined to `{written(band.along[longest : longest + 1])}`, which takes "
-                f"{takes} needles by itself"
-            )
+            yield said("lengthways", edge=written(band.along[longest : longest + 1]), takes=takes)
     per_10_cm = loosest(design, band, lines, garments)
     if per_10_cm is not None:
-        yield f"knit it at {per_10_cm:g} stitches to 10 cm or fewer"
-    yield f"knit it on a bed of {most + most % 2} needles or more"
-
-
-_NUMBERS = {2: "two", 3: "three", 4: "four", 5: "five", 6: "six"}
+        yield said("knit-looser", stitches=per_10_cm)
+    yield said("wider-bed", needles=most + most % 2)
 
 
 def loosest(design: Design, band: Band, lines: Sequence[Line], garments: Garments) -> float | None:

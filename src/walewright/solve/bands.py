@@ -15,7 +15,7 @@ from math import ceil, floor
 from walewright.design.model import Band, Design, EdgeName, Edging, Fabric, Piece
 from walewright.glue.model import Chain, EndAt, Line, Place
 from walewright.report.model import Diagnostic, diagnosed
-from walewright.report.said import said
+from walewright.report.said import Amount, said
 from walewright.solve.edgings import edging_rows, even, needles_of
 from walewright.solve.gauge import fabric_above
 from walewright.solve.geometry import Stretch, split_part, stretches
@@ -275,19 +275,18 @@ def crowded_holes(design: Design, garments: Sequence[Sequence[SizedBand]]) -> It
             floor(band.first[i] * fabric.stitches_per_cm + 0.5) + floor(band.last[i] * fabric.stitches_per_cm + 0.5) for i in over
         ]
         room = min((made[i].stitches - e - 1) // (band.hole_stitches + 1) for i, e in zip(over, edges, strict=True))
-        deeper = (
-            "make the band deeper" if design.edging(band.edging).kind != "chained" else "give the band an edging that has a depth"
-        )
-        shallow = any(s.rows < 4 for s in made)
-        helps = [f"work {max(room, 0)} buttonholes at the most"] if room > 0 else ["let the first and the last lie nearer the ends"]
+        if any(s.rows < 4 for s in made):
+            help_ = said("deeper", chained=design.edging(band.edging).kind == "chained")
+        else:
+            help_ = said("fewer", room=room) if room > 0 else said("nearer-ends")
         yield diagnosed(
             "buttonholes-crowded",
             (band.origin.span, "buttonholes-here"),
-            notes=tuple(said("stitches-rows", among=design.sizes[i], stitches=made[i].stitches, rows=made[i].rows) for i in over),
-            helps=(said("buttonhole-needs-two", deeper=deeper),) if shallow else tuple(helps),
+            notes=tuple(said("band-has", size=design.sizes[i], stitches=made[i].stitches, rows=made[i].rows) for i in over),
+            helps=(help_,),
             sizes=tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else (),
-            holes=band.holes,
-            name=band.name,
+            buttonholes=band.holes,
+            band=band.name,
         )
 
 
@@ -332,10 +331,10 @@ def short_starts(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> It
         yield diagnosed(
             "start-longer-than-edges",
             (piece.origin.span, "begun-here"),
-            notes=tuple(said("stitches-places", among=design.sizes[i], made=made[i][0], made_2=made[i][1]) for i in over),
-            helps=("start-cm-wide", "begin-along-more"),
+            notes=tuple(said("places", size=design.sizes[i], stitches=made[i][0], places=made[i][1]) for i in over),
+            helps=("narrower", "more-edges"),
             sizes=tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else (),
-            name=piece.name,
+            piece=piece.name,
             along=along,
-            floor=floor(fits / per_cm * 10) / 10,
+            widest=Amount(floor(fits / per_cm * 10) / 10),
         )

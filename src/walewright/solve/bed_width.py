@@ -7,12 +7,12 @@ from dataclasses import dataclass, replace
 from math import ceil, floor
 
 from walewright.design.model import Design, Machine, Piece
-from walewright.report.model import Change, Diagnostic, Label, Span, diagnosed
+from walewright.report.model import Change, Diagnostic, Span, diagnosed
+from walewright.report.said import Amount, Said, said, tenths
 from walewright.solve.edges import ACROSS_RUN
 from walewright.solve.gauge import fabric_above, fabric_below
 from walewright.solve.lean import may_lean
 from walewright.solve.multiples import multiples, slack, station
-from walewright.solve.quantities import length
 from walewright.solve.terms import SIDES
 from walewright.solve.widths import across
 
@@ -33,11 +33,13 @@ class Station:
     needles: float
     cm: float
     per_cm: float
-    where: str
+    where: Said
     span: Span
     at: str
     """The level."""
     fabric: str
+    by_side: str = ""
+    """Where one side alone decides it: that side."""
 
 
 def too_wide(design: Design) -> Iterator[Diagnostic]:
@@ -52,15 +54,11 @@ def too_wide(design: Design) -> Iterator[Diagnostic]:
             continue
         most = max((stations[i] for i in over), key=lambda s: s.needles)
         per_cm = most.per_cm
-        notes = tuple(
-            f"{design.sizes[i]}: {length(stations[i].cm)} {stations[i].where} take {_even(stations[i].needles)} needles"
-            for i in over
-        )
         yield diagnosed(
-            "wider-than-bed/takes-up-needles",
-            (most.span, "rstrip"),
-            *bed(design.machine),
-            notes=(*notes, "stitches-cm-needles"),
+            "wider-than-bed/piece",
+            (most.span, said("widest", where=most.where, by_side=most.by_side)),
+            bed(design.machine),
+            notes=(*(_takes(design.sizes[i], stations[i]) for i in over), "needles-make"),
             helps=_panels(_even(most.needles), needles),
             sizes=only(design, over),
             changes=(
@@ -68,13 +66,16 @@ def too_wide(design: Design) -> Iterator[Diagnostic]:
                 (Change("stitches", most.fabric, "", _in(design, over, floor(needles / most.cm * 100) / 10)),),
                 (Change("needles", "", "", _in(design, over, _even(most.needles))),),
             ),
-            name=piece.name,
-            even=_even(most.needles),
+            piece=piece.name,
+            takes=_even(most.needles),
             needles=needles,
-            rstrip=f"widest {most.where}".rstrip(","),
-            per_cm=per_cm * 10,
-            length=length(floor(needles / per_cm * 10) / 10),
+            tension=per_cm * 10,
+            room=Amount(floor(needles / per_cm * 10) / 10),
         )
+
+
+def _takes(size: str, at: Station) -> Said:
+    return said("takes", size=size, cm=tenths(at.cm), where=at.where, by_side=at.by_side, takes=_even(at.needles))
 
 
 def _narrower(design: Design, piece: Piece) -> float:
@@ -87,21 +88,19 @@ def _narrower(design: Design, piece: Piece) -> float:
     return max(found)
 
 
-def _panels(stitches: int, needles: int) -> tuple[str, ...]:
+def _panels(stitches: int, needles: int) -> tuple[Said, ...]:
     """The way round a narrow bed: panels of equal width. A seam takes a stitch of each edge that it joins (common practice).
     None for a bed so narrow that nobody would sew so many together."""
     count = max(2, ceil(stitches / max(needles - 2 * _SEAM, 1)))
     if count > _MOST_PANELS:
         return ()
     each = 2 * ceil((stitches / count + 2 * _SEAM) / 2)
-    number = {2: "two", 3: "three", 4: "four"}.get(count, str(count))
-    seams = "a seam" if count == 2 else "seams"
-    return (f"knit it as {number} pieces (panels) of {each} needles each, joined by {seams}",)
+    return (said("panels", panels=count, each=each, seams=count - 1),)
 
 
-def bed(machine: Machine) -> tuple[Label, ...]:
+def bed(machine: Machine) -> tuple[Span, Said]:
     """Where the bed is named, for a message about what it has no room for."""
-    return (Label(machine.origin.span, f"{machine.needles} needles"),)
+    return machine.origin.span, said("bed", needles=machine.needles)
 
 
 def _in(design: Design, over: list[int], value: float) -> tuple[tuple[str, float], ...]:
@@ -129,7 +128,7 @@ def widest(design: Design, piece: Piece, size: int) -> Station:
         by.stitches(start) / 2,
         start / 2,
         by.per_cm,
-        "at the start",
+        said("at-start"),
         piece.origin.span,
         first,
         fabric_above(design, piece, first).name,
@@ -140,10 +139,8 @@ def widest(design: Design, piece: Piece, size: int) -> Station:
         # It is started wherever it finds room: both sides together decide.
         return replace(further, needles=left.needles + right.needles, cm=left.cm + right.cm)
     # The centre mark stays in the middle of the start, so the longer side decides.
-    where = further.where
-    if further is not at_start and not piece.symmetric:
-        where = f"{where}, reckoned by its {'left' if further is left else 'right'} side,"
-    return replace(further, needles=2 * further.needles, cm=2 * further.cm, where=where)
+    by_side = "" if further is at_start or piece.symmetric else "left" if further is left else "right"
+    return replace(further, needles=2 * further.needles, cm=2 * further.cm, by_side=by_side)
 
 
 def _furthest(design: Design, piece: Piece, side: str, found: Station, size: int) -> Station:
@@ -154,5 +151,6 @@ def _furthest(design: Design, piece: Piece, side: str, found: Station, size: int
         by = across(design, piece, run.to_level, size, side, run.path == ACROSS_RUN)
         if by.stitches(place) > found.needles + 1e-9:
             knit = (fabric_above if run.path == ACROSS_RUN else fabric_below)(design, piece, run.to_level)
-            found = Station(by.stitches(place), place, by.per_cm, f"at `{run.to_level}`", run.origin.span, run.to_level, knit.name)
+            where = said("at-level", level=run.to_level)
+            found = Station(by.stitches(place), place, by.per_cm, where, run.origin.span, run.to_level, knit.name)
     return found

@@ -11,7 +11,7 @@ from walewright.solve.free_levels import Places, Trial, by_share, leading, measu
 from walewright.solve.gauge import stages
 from walewright.solve.joining import spoken
 from walewright.solve.matching import height_cm, nearest
-from walewright.solve.quantities import EXACT, length
+from walewright.solve.quantities import EXACT
 from walewright.solve.seams import ROUNDING_CM, allowed_cm, easing_changes, sides_told
 
 _BEYOND = 40
@@ -33,19 +33,19 @@ def unmet_cap(trial: Trial, found: Sequence[Places]) -> Diagnostic | None:
         "cap-cannot-meet",
         (join.origin.span, "joined-here"),
         (level.origin.span, "free"),
-        (piece.origin.span, "the"),
-        notes=tuple(said("here", among=design.sizes[i], sides_told=sides_told(design, join, i, made[i])) for i in over),
-        helps=("change-widths-these",),
+        (piece.origin.span, "piece"),
+        notes=tuple(said("in-size", size=design.sizes[i], note=sides_told(design, join, i, made[i])) for i in over),
+        helps=("change-widths",),
         sizes=tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else (),
         changes=(
             *_other_range(trial, found, over),
             *_other_width(trial, found, over),
             *easing_changes(design, join, {i: abs(offs[i]) for i in over}),
         ),
-        name=name,
+        piece=name,
         one=spoken(join.one),
         other=spoken(join.other),
-        name_2=level.name,
+        level=level.name,
     )
 
 
@@ -101,12 +101,8 @@ def _other_width(trial: Trial, found: Sequence[Places], over: Sequence[int]) -> 
     if there is None or not _meet(trial, there, over):
         return ()
     per_cm = next(f for low, high, f in reversed(stages(design, piece)) if where in (low.name, high.name)).stitches_per_cm
-    values = tuple((design.sizes[i], float(_tenths(2 * there[i][widths[i][0][0]] / per_cm))) for i in over)
+    values = tuple((design.sizes[i], round(2 * there[i][widths[i][0][0]] / per_cm, 1)) for i in over)
     return ((Change("width", name, where, values),),)
-
-
-def _tenths(cm: float) -> str:
-    return length(cm).removesuffix(" cm")
 
 
 def _meet(trial: Trial, choice: Sequence[Places], over: Sequence[int]) -> bool:

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
 from walewright.design.model import Design, Fabric, Motif, Piece
-from walewright.report.model import Diagnostic, Label, diagnosed
+from walewright.report.model import Diagnostic, diagnosed
+from walewright.report.said import Fact, Said, said
 from walewright.solve.gauge import fabric_above
 from walewright.solve.geometry import ends_at, gap_runs
 from walewright.solve.model import SizedChart, SizedOpening, SizedPiece, SizedRun
@@ -118,23 +119,23 @@ def repeats_cut(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Ite
                 continue
             level = next(x for x in piece.levels if x.name == stretch.from_level)
             yield diagnosed(
-                "repeats-on-a-slope/whole-repeats-begin",
+                "repeats-on-a-slope/no-one-width",
                 (stretch.origin.span, "begins-here"),
-                (level.origin.span, "here"),
+                (level.origin.span, "level"),
                 notes=_notes(by_size),
-                helps=("let-begin-level", "let-centred"),
+                helps=("another-level", "or-centred"),
                 sizes=_only(design, by_size),
-                name=fabric.name,
-                name_2=level.name,
-                name_3=piece.name,
+                fabric=fabric.name,
+                level=level.name,
+                piece=piece.name,
             )
 
 
-def _at_once(sized: SizedPiece, row: int) -> str:
+def _at_once(sized: SizedPiece, row: int) -> Said | None:
     """What happens to the width in the very row; nothing if no stitch is moved or held there and the piece is not parted."""
     parted = next((o for o in sized.openings if o.row <= row < ends_at(sized, o)), None)
     if parted is not None:
-        return f"the {sized.name} is parted by the {parted.name} there"
+        return said("parted-there", piece=sized.name, opening=parted.name)
     by = [
         change
         for run in (*sized.left, *sized.right)
@@ -144,9 +145,9 @@ def _at_once(sized: SizedPiece, row: int) -> str:
     ]
     held = sum(sum(w.groups[:-1] if w.kind == "out" else w.groups[:1]) + w.rest for w in sized.wedges if w.from_row == row)
     off, on = -sum(b for b in by if b < 0), sum(b for b in by if b > 0)
-    said = ((off, "taken off"), (on, "added"), (held, "held"))
-    moved = ", ".join(f"{count} {'stitch is' if count == 1 else 'stitches are'} {what}" for count, what in said if count)
-    return f"{moved}, at one end before the next row and at the other after it" if moved else ""
+    counts = ((off, "taken-off"), (on, "added"), (held, "held"))
+    moved = tuple(said(f"stitches-{what}", stitches=count) for count, what in counts if count)
+    return said("moved-at-both-ends", moved=moved) if moved else None
 
 
 # ----------------------------------------------------------------- motifs
@@ -175,68 +176,52 @@ def motifs_outside(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> 
             cut = {design.sizes[i]: note for i, (s, c) in enumerate(made) if not _beyond(s, c) and (note := _cut(s, c))}
             above = {design.sizes[i]: note for i, (s, c) in enumerate(made) if (note := _too_high(design, piece, s, c))}
             chart = design.chart(motif.chart)
-            what = f"`{motif.chart}` on the {piece.name}"
-            if beside:
-                yield diagnosed(
-                    "motif-outside/reaches-edge-piece",
-                    *_labels(design, motif, f"{chart.width} stitches wide"),
-                    notes=_notes(beside),
-                    helps=("move-middle-begin",),
-                    sizes=_only(design, beside),
-                    what=what,
-                )
-            if cut:
-                yield diagnosed(
-                    "motif-outside/reaches-into-opening",
-                    *_labels(design, motif, f"{chart.width} stitches wide, {len(chart.rows)} rows high"),
-                    notes=_notes(cut),
-                    helps=("begin-lower-move",),
-                    sizes=_only(design, cut),
-                    what=what,
-                )
-            if above:
-                yield diagnosed(
-                    "motif-too-high",
-                    *_labels(design, motif, f"{len(chart.rows)} rows high"),
-                    notes=_notes(above),
-                    helps=("begin-lower-level",),
-                    sizes=_only(design, above),
-                    what=what,
-                )
+            facts: dict[str, Fact] = {"motif": motif.chart, "piece": piece.name, "stitches": chart.width, "rows": len(chart.rows)}
+            for kind, help_, found in (
+                ("motif-outside/edge", "towards-the-middle", beside),
+                ("motif-outside/opening", "away-from-the-opening", cut),
+                ("motif-too-high", "lower", above),
+            ):
+                if found:
+                    yield diagnosed(
+                        kind,
+                        (motif.origin.span, "begun-here"),
+                        (chart.origin.span, "as-large"),
+                        notes=_notes(found),
+                        helps=(help_,),
+                        sizes=_only(design, found),
+                        facts=facts,
+                    )
 
 
-def _labels(design: Design, motif: Motif, fact: str) -> tuple[Label, ...]:
-    return Label(motif.origin.span, "begun here"), Label(design.chart(motif.chart).origin.span, fact)
+def _notes(by_size: Mapping[str, Said]) -> tuple[Said, ...]:
+    return tuple(said("in-size", size=size, note=note) for size, note in by_size.items())
 
 
-def _notes(by_size: dict[str, str]) -> tuple[str, ...]:
-    return tuple(f"{size}: {note}" for size, note in by_size.items())
-
-
-def _only(design: Design, by_size: dict[str, str]) -> tuple[str, ...]:
+def _only(design: Design, by_size: Mapping[str, Said]) -> tuple[str, ...]:
     return tuple(by_size) if len(by_size) < len(design.sizes) else ()
 
 
-def _beyond(sized: SizedPiece, chart: SizedChart) -> str:
+def _beyond(sized: SizedPiece, chart: SizedChart) -> Said | None:
     """In its first row the whole motif lies on needles in work, none of them at an end."""
     row = chart.from_row
     left, right = ends(sized, row)
     gap = next((g for _, *g in _gaps(sized, row)), None)
     parts = [(left, right)] if gap is None else [(left, gap[0] - 1), (gap[1] + 1, right)]
     if any(a + OF_THE_EDGE <= chart.first and chart.last <= b - OF_THE_EDGE for a, b in parts):
-        return ""
-    where = " and ".join(f"{b - a + 1} stitches" for a, b in parts)
+        return None
+    widths = tuple(said("stitches", stitches=b - a + 1) for a, b in parts)
     outside = max(parts[0][0] + OF_THE_EDGE - chart.first, chart.last - parts[-1][1] + OF_THE_EDGE)
-    return f"{where} there" + (f", {outside} too few on its side" if outside > 0 else ", and an opening in its way")
+    return said("too-few-there", widths=widths, lacks=outside) if outside > 0 else said("opening-between", widths=widths)
 
 
-def _cut(sized: SizedPiece, chart: SizedChart) -> str:
+def _cut(sized: SizedPiece, chart: SizedChart) -> Said | None:
     """Where an opening that is not there yet in its first row takes needles of a motif, or the stitch beside it."""
     for row in range(chart.from_row, chart.to_row):
         for opening, first, last in _gaps(sized, row):
             if chart.last + chart.edge >= first and chart.first - chart.edge <= last:
-                return f"opening `{opening.name}` is in its way from its row {row - chart.from_row + 1}"
-    return ""
+                return said("opening-in-its-way", opening=opening.name, row=row - chart.from_row + 1)
+    return None
 
 
 def _gaps(sized: SizedPiece, row: int) -> Iterator[tuple[SizedOpening, int, int]]:
@@ -247,9 +232,9 @@ def _gaps(sized: SizedPiece, row: int) -> Iterator[tuple[SizedOpening, int, int]
             yield opening, left, opening.first + opening.flat - 1 - _come(gap_runs(opening, "right"), row)
 
 
-def _too_high(design: Design, piece: Piece, sized: SizedPiece, chart: SizedChart) -> str:
+def _too_high(design: Design, piece: Piece, sized: SizedPiece, chart: SizedChart) -> Said | None:
     """A motif ends where the fabric that it lies in does, or below."""
     stretch = next(s for s in whole_width(design, piece) if sized.row(s.from_level) <= chart.from_row < sized.row(s.to_level))
     left = sized.counter(sized.row(stretch.to_level)) - sized.counter(chart.from_row)
     high = chart.to_row - chart.from_row
-    return f"{left} rows are left to `{stretch.to_level}`" if high > left else ""
+    return said("rows-left", rows=left, level=stretch.to_level) if high > left else None

@@ -10,13 +10,13 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 
 from walewright.design.model import Design
-from walewright.report.model import Change, Diagnostic, Label, diagnosed
-from walewright.report.said import said
+from walewright.report.model import Change, Diagnostic, Label, Span, diagnosed
+from walewright.report.said import Said, grouped, said
 from walewright.solve.highs import Slack, feasible, relaxed
 from walewright.solve.programme import Kind, Linear, Programme, Rule, amount
 from walewright.solve.seams import unmet
 
-Sides = Callable[[Rule, int], str]
+Sides = Callable[[Rule, int], Said | None]
 """What the sides of a join come to in a size, when they need not meet; by its rule."""
 
 
@@ -24,7 +24,7 @@ def explain(design: Design, part: Programme, sides: Sides) -> tuple[tuple[Diagno
     """One message for each different set of rules that cannot hold together, over the sizes where it is so; and whether there is
     one because of a size by itself, and not because of all of them together. `sides` says what the sides of a join come to."""
     rules = sorted(part.rules, key=lambda r: r.kind)
-    conflicts: list[tuple[tuple[str, ...], list[int]]] = []
+    conflicts: list[tuple[tuple[Said, ...], list[int]]] = []
     for size in range(len(design.sizes)):
         own = [rule.only(frozenset({size})) for rule in rules]
         if feasible(_lines(own)):
@@ -61,7 +61,7 @@ def _smallest(rules: Sequence[Rule]) -> list[Rule]:
 
 
 def _message(
-    design: Design, rules: Sequence[Rule], names: Sequence[str], sizes: Sequence[int], graded: bool, sides: Sides
+    design: Design, rules: Sequence[Rule], names: Sequence[Said], sizes: Sequence[int], graded: bool, sides: Sides
 ) -> Diagnostic:
     found = [rule for rule in rules if rule.name in names]
     # What fails is what binds the wanted numbers together: a join rather than the hands, the hands rather than the bed.
@@ -70,15 +70,14 @@ def _message(
     because = sorted((r for r in found if r is not failing), key=lambda r: -r.kind)
     first = sizes[0]
     changes, helps = _smallest_changes(design, rules, found, sizes, graded)
-    figures = {design.sizes[i]: "; ".join(r.says[i] for r in because if r.kind.is_wanted) for i in sizes}
-    notes = tuple(f"{where}: {text}" for text, where in _grouped(figures).items() if text)
+    figures = {design.sizes[i]: tuple(r.says[i] for r in because if r.kind.is_wanted) for i in sizes}
+    notes = tuple(said("figures", sizes=where, figures=says) for says, where in grouped(figures) if says)
     only = tuple(design.sizes[i] for i in sizes) if len(sizes) < len(design.sizes) else ()
     if failing.kind is Kind.JOIN and all(r.kind.is_wanted for r in because):
         join = next(j for j in design.joins if j.origin in failing.origins)
-        lengths = tuple(f"{design.sizes[i]}: {text}" for i in sizes if (text := sides(failing, i)))
+        lengths = tuple(said("in-size", size=design.sizes[i], note=note) for i in sizes if (note := sides(failing, i)) is not None)
         told = unmet(join, (*lengths, *notes), only, design, helps, changes)
-        return replace(told, labels=(told.labels[0], *_labels(because, first)))
-    reasons = _and([r.says[first] for r in because])
+        return replace(told, labels=(told.labels[0], *(Label(*place) for place in _labels(because, first))))
     free = next((r for r in because if r.ranged and r.figure[0] == "height"), None)
     if free is not None and failing.kind is Kind.CONSTRUCTION:
         _, name, level = free.figure
@@ -86,31 +85,30 @@ def _message(
             "free-level-without-room",
             (free.origins[0].span, "free"),
             *_labels([failing, *(r for r in because if r is not free)], first),
-            notes=notes or (said("here", among=design.sizes[first], says=free.says[first]),),
-            helps=helps or (said("let-go-farther", level=level, name=name),),
+            notes=notes or (said("in-size", size=design.sizes[first], note=free.says[first]),),
+            helps=helps or ("go-farther",),
             sizes=only,
             changes=changes,
-            name=name,
-            fails=failing.fails[first],
+            piece=name,
+            failing=failing.says[first],
             level=level,
         )
-    return Diagnostic(
-        "counts-conflict",
-        f"because {reasons}, {failing.fails[first]}" if reasons else failing.fails[first],
-        (Label(failing.origins[0].span, failing.says[first]), *_labels(because, first)),
-        notes if len(notes) > 1 else (),
-        helps or tuple(f"change {_and(names)}" for names in [[r.name for r in found if r.kind.is_wanted]] if names),
+    wanted = tuple(r.name for r in found if r.kind.is_wanted)
+    return diagnosed(
+        "counts-conflict/because" if because else "counts-conflict/alone",
+        (failing.origins[0].span, failing.says[first]),
+        *_labels(because, first),
+        notes=notes if len(notes) > 1 else (),
+        helps=helps or ((said("change", figures=wanted),) if wanted else ()),
         sizes=only,
         changes=changes,
+        because=tuple(r.says[first] for r in because),
+        failing=failing.says[first],
     )
 
 
-def _labels(because: Sequence[Rule], size: int) -> tuple[Label, ...]:
-    return tuple(Label(rule.origins[-1].span, rule.says[size]) for rule in because)
-
-
-def _and(clauses: Sequence[str]) -> str:
-    return clauses[0] if len(clauses) == 1 else ", ".join(clauses[:-1]) + f" and {clauses[-1]}" if clauses else ""
+def _labels(because: Sequence[Rule], size: int) -> tuple[tuple[Span, Said], ...]:
+    return tuple((rule.origins[-1].span, rule.says[size]) for rule in because)
 
 
 Candidates = tuple[tuple[Change, ...], ...]
@@ -118,7 +116,7 @@ Candidates = tuple[tuple[Change, ...], ...]
 
 def _smallest_changes(
     design: Design, rules: Sequence[Rule], found: Sequence[Rule], sizes: Sequence[int], graded: bool
-) -> tuple[Candidates, tuple[str, ...]]:
+) -> tuple[Candidates, tuple[Said, ...]]:
     """The wanted lengths to write instead, so that everything else holds: those of one figure each, what has to change least first,
     then of several. Beside them what to write in place of what is not a figure."""
     wanted = [rule for rule in found if rule.kind.is_wanted and rule.cm_per_unit]
@@ -135,11 +133,11 @@ def _smallest_changes(
     candidates = [_as_changes(by_name, values) for _, values in possible]
     otherwise = tuple(dict.fromkeys(rule.otherwise for rule in found if rule.otherwise))
     # A figure that cannot be written by itself, because others follow from it, is only named.
-    named = tuple(f"change {_and(list(values))}" for _, values in possible[:1])
+    named = tuple(said("change", figures=tuple(values)) for _, values in possible[:1])
     return tuple(c for c in candidates if c), otherwise or named
 
 
-def _as_changes(rules: Mapping[str, Rule], values: Mapping[str, Mapping[str, float]]) -> tuple[Change, ...]:
+def _as_changes(rules: Mapping[Said, Rule], values: Mapping[Said, Mapping[str, float]]) -> tuple[Change, ...]:
     made = [Change(*rules[name].figure, tuple(by_size.items()), name) for name, by_size in values.items()]
     return tuple(made) if all(change.what for change in made) else ()
 
@@ -147,7 +145,7 @@ def _as_changes(rules: Mapping[str, Rule], values: Mapping[str, Mapping[str, flo
 def _further(rules: Sequence[Rule], free: Sequence[Rule], sizes: Sequence[int], graded: bool) -> list[Rule]:
     """The wanted figures of further conflicts that are there when the `free` ones may be anything."""
     names = {rule.name for rule in free}
-    further: set[str] = set()
+    further: set[Said] = set()
     for group in [list(sizes)] if graded else [[i] for i in sizes]:
         among = frozenset({*group, -1} if graded else group)
         left = [rule.only(among) for rule in rules if rule.name not in names]
@@ -162,9 +160,9 @@ def _further(rules: Sequence[Rule], free: Sequence[Rule], sizes: Sequence[int], 
 
 def _changed(
     design: Design, rules: Sequence[Rule], free: Sequence[Rule], sizes: Sequence[int], graded: bool
-) -> tuple[float, dict[str, dict[str, float]]] | None:
+) -> tuple[float, dict[Said, dict[str, float]]] | None:
     """(centimetres changed, rule name to size to new length in cm) when only the `free` figures may change; None: not possible."""
-    changed: dict[str, dict[str, float]] = {}
+    changed: dict[Said, dict[str, float]] = {}
     cost = 0.0
     for group in [list(sizes)] if graded else [[i] for i in sizes]:
         among = {*group, -1} if graded else set(group)
@@ -181,11 +179,3 @@ def _changed(
                 reached = amount(line.terms, answer.values)
                 changed.setdefault(rule.name, {})[design.sizes[i]] = reached * rule.cm_per_unit
     return cost, changed
-
-
-def _grouped(by_size: dict[str, str]) -> dict[str, str]:
-    """Text to the sizes it holds for, as "S, M"."""
-    found: dict[str, list[str]] = {}
-    for size, text in by_size.items():
-        found.setdefault(text, []).append(size)
-    return {text: ", ".join(sizes) for text, sizes in found.items()}

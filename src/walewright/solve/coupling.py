@@ -11,7 +11,8 @@ from dataclasses import replace
 from enum import IntEnum
 
 from walewright.design.model import Design
-from walewright.report.model import Diagnostic, Label, Severity, diagnosed
+from walewright.report.model import Diagnostic, Severity, diagnosed
+from walewright.report.said import Said, said
 from walewright.solve.programme import Draft, Kind, Linear, Programme, Rule, Values, total
 
 LET_GO_COST = 300.0
@@ -54,7 +55,7 @@ def _giving_way(draft: Draft, rule: Rule) -> Rule:
     lines: list[tuple[int, Linear]] = []
     for size, line in rule.constraints:
         of = draft.variables[line.terms[0][0]]
-        more = draft.variable(f"{rule.name}: let go", of.piece, of.size)
+        more = draft.variable("let go", of.piece, of.size)
         draft.nudges.append((more, LET_GO_COST))
         lines.append((size, replace(line, terms=total((line.terms, 1), (((more, 1),), -1 if line.low is None else 1)))))
     return replace(rule, constraints=tuple(lines))
@@ -65,17 +66,16 @@ def told(design: Design, programme: Programme, values: Values, coupling: Couplin
     if coupling is Coupling.GRADED:
         return
     broken = [r for r in programme.rules if r.kind is Kind.GRADING and any(not line.holds(values) for _, line in r.constraints)]
-    what = [rule.name.removeprefix("grading of ") for rule in broken]
-    notes = [f"{name} goes down from one size to the next where it should not" for name in what]
+    notes = [Said("goes-down", rule.name.facts) for rule in broken]
     if not coupling.together:
-        notes.append("where shaping differs from size to size, each has rows of its own")
+        notes.append(said("rows-of-its-own"))
     if notes:
         origins = tuple(dict.fromkeys(origin.span for rule in broken for origin in rule.origins))
         places = origins or tuple(piece.origin.span for piece in design.pieces[:1])
         yield diagnosed(
             "sizes-not-graded",
-            *tuple(Label(span, "let go here" if broken else "the first piece") for span in places),
+            *((span, "let-go" if broken else "first-piece") for span in places),
             notes=tuple(notes),
-            helps=("give-figures-differ",),
+            helps=("differ-more",),
             severity=Severity.WARNING,
         )

@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from walewright.design.model import Design, EdgeRun, PerSize, Piece
+from walewright.report.said import Fact, said
 from walewright.solve.gauge import fabric_below, level_number
 from walewright.solve.lean import may_lean
 from walewright.solve.multiples import leeway, slack
@@ -16,6 +17,9 @@ from walewright.solve.terms import EdgeTerms, ways
 from walewright.solve.widths import BOTH, Across, across
 
 PerSizeTerms = tuple[Terms, ...]
+
+Edge = dict[str, Fact]
+"""The facts of a figure or a clause that say which edge it is of, and where."""
 
 ACROSS_RUN = "across"
 """Path of a run without rows: the loops are hung back evenly on more or fewer needles."""
@@ -90,9 +94,8 @@ def pinned(draft: Draft, design: Design, piece: Piece) -> PerSizeTerms:
     unit = new(draft, design, piece, "zero")
     sizes = len(design.sizes)
     lines = tuple((i, Linear(terms, 1, 1)) for i, terms in enumerate(unit))
-    says = (f"the edges of the {piece.name} are counted from the middle of its start",) * sizes
-    fails = (f"the edges of the {piece.name} cannot be counted from the middle of its start",) * sizes
-    draft.rules.append(Rule(f"zero of the {piece.name}", Kind.CONSTRUCTION, (piece.origin,), says, fails, lines))
+    clause = said("from-the-middle", piece=piece.name)
+    draft.rules.append(Rule(clause, Kind.CONSTRUCTION, (piece.origin,), (clause,) * sizes, lines))
     return tuple(total((terms, design.machine.needles)) for terms in unit)
 
 
@@ -117,7 +120,7 @@ def _start(draft: Draft, design: Design, piece: Piece, one: PerSizeTerms) -> Per
     terms, factor = doubled(half, one)
     by = _reckoned(design, piece, piece.levels[0].name)
     quantity = Quantity(
-        f"the start of the {piece.name}",
+        said("start", piece=piece.name),
         (piece.name,),
         piece.origin,
         terms,
@@ -126,8 +129,7 @@ def _start(draft: Draft, design: Design, piece: Piece, one: PerSizeTerms) -> Per
         piece.start_width,
         "st",
         (max(2.0, slack(design, piece, "left", 0)),) * len(design.sizes),
-        f"the {piece.name} starts {{cm}} wide",
-        f"the {piece.name} cannot start {{cm}} wide",
+        said("starts-wide", piece=piece.name),
         times=piece.copies,
         figure=("width", piece.name, piece.levels[0].name),
     )
@@ -211,7 +213,7 @@ def _edge(
         still: tuple[tuple[int, ...], ...] = ((1,),) * count
         directions.append(_move(draft, design, piece, side, run, walk, one, zero) if moving else still)
         after.append(walk.now)
-        cast = f"of the {piece.name} before `{run.to_level}`"
+        cast: Edge = {"piece": piece.name, "opening": "", "level": run.to_level}
         casts.append(cast_off(draft, design, piece, run, cast) if any(run.cast_off) else nothing)
         counted = moving and (run.path == "steps" or run.rate is not None)
         steps.append(new(draft, design, piece, f"{run.path} to {run.to_level}") if counted else nothing)
@@ -250,8 +252,7 @@ def _move(
     factor = 2 if alike else 1
     # Loops hung back across the work are measured in what is knitted with them, shaped edges in what they were knitted in.
     by = _reckoned(design, piece, run.to_level, side, run.path == ACROSS_RUN)
-    place = f"`{run.to_level}`" if alike else f"`{run.to_level}` on the {side}"
-    reach = "wide" if alike else "from the centre"
+    place: Edge = {"piece": piece.name, "level": run.to_level, "side": "" if alike else side}
     found = walk.lead(run, _halved(by) if alike else by)
     if run.rate is not None:
         # Where it comes to follows from its rows, and is not wanted.
@@ -274,7 +275,7 @@ def _move(
     loose = slack(design, piece, which, number + 1)
     off = max(factor + factor * run.steps / 2, loose)
     quantity = Quantity(
-        f"the {'width' if alike else 'edge'} of the {piece.name} at {place}",
+        said("width-wanted" if alike else "edge-at", **place),
         (piece.name,),
         run.origin,
         terms,
@@ -283,8 +284,7 @@ def _move(
         least,
         "st",
         (float(off),) * count,
-        f"the {piece.name} is {{cm}} {reach} at {place}",
-        f"the {piece.name} cannot be {{cm}} {reach} at {place}",
+        said("is-wide-at" if alike else "is-from-the-centre", **place),
         near=0.5 if alike else ONE_EDGE,
         times=piece.copies,
         signed=any(zero),
@@ -299,7 +299,7 @@ def _move(
     want(
         draft,
         Quantity(
-            f"the move of the edge of the {piece.name} to {place}",
+            said("edge-move", **place),
             (piece.name,),
             run.origin,
             moved,
@@ -308,21 +308,20 @@ def _move(
             wide,
             "st",
             (max(1 + run.steps / 2, loose),) * count,
-            f"the edge of the {piece.name} moves by {{cm}} to {place}",
-            f"the edge of the {piece.name} cannot move by {{cm}} to {place}",
+            said("edge-moves", **place),
         ),
     )
     return found
 
 
-def cast_off(draft: Draft, design: Design, piece: Piece, run: EdgeRun, what: str) -> PerSizeTerms:
-    """What a run casts off at once, per size."""
+def cast_off(draft: Draft, design: Design, piece: Piece, run: EdgeRun, edge: Edge) -> PerSizeTerms:
+    """What a run of an `edge` casts off at once, per size."""
     per_cm = fabric_below(design, piece, run.to_level).stitches_per_cm
-    terms = new(draft, design, piece, f"cast off {what}")
+    terms = new(draft, design, piece, f"{edge['opening']} cast off before {run.to_level}")
     want(
         draft,
         Quantity(
-            f"the cast-off {what}",
+            said("begun-cast-off", **edge),
             (piece.name,),
             run.origin,
             terms,
@@ -331,8 +330,7 @@ def cast_off(draft: Draft, design: Design, piece: Piece, run: EdgeRun, what: str
             run.cast_off,
             "st",
             (1.0,) * len(design.sizes),
-            f"the edge {what} begins with {{cm}} cast off",
-            f"the edge {what} cannot begin with {{cm}} cast off",
+            said("begins-cast-off", **edge),
             LESSER,
             figure=("cast-off", piece.name, run.to_level) if piece.symmetric and run in piece.left else ("", "", ""),
         ),

@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 from math import ceil, floor
 
 from walewright.design.model import Design, EdgeName, Join, Level, Piece
+from walewright.report.said import Said
 from walewright.solve.garment import sized_pieces
 from walewright.solve.gauge import rows_to
 from walewright.solve.highs import solve_programme
@@ -139,7 +140,7 @@ def _each_by_itself(trial: Trial, size: int, share: Places) -> Places | None:
             still = sum(c * trial.base[v] for v, c in line.terms if v not in share)
             ends = [None if end is None else end - still for end in (line.low, line.high)]
             lines.append((size, Linear(moving, *ends)))
-    rule = Rule("ways of the free levels", Kind.CONSTRUCTION, (), (), (), tuple(lines))
+    rule = Rule(Said("free-ways"), Kind.CONSTRUCTION, (), (), tuple(lines))
     wishes = tuple(Wish(((v, 1),), float(at), 1.0, 1.0) for v, at in share.items())
     answer = solve_programme(Programme(trial.programme.variables, (rule,), wishes))
     return None if answer.status != "optimal" or answer.values is None else {v: answer.values.get(v, at) for v, at in share.items()}

@@ -6,7 +6,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from walewright.design.model import Design, EdgeRun, Opening, Piece
-from walewright.solve.edges import PerSizeTerms, cast_off, doubled, new
+from walewright.report.said import said
+from walewright.solve.edges import Edge, PerSizeTerms, cast_off, doubled, new
 from walewright.solve.gauge import fabric_at, fabric_below, level_number, rows_down
 from walewright.solve.programme import Draft, Terms, total
 from walewright.solve.quantities import LESSER, Quantity, want
@@ -70,31 +71,29 @@ def opening_terms(
 def _quantity(
     piece: Piece,
     opening: Opening,
-    name: str,
+    figure: str,
     terms: PerSizeTerms,
     factor: int,
     wanted: tuple[float, ...],
     cm: tuple[float, ...],
-    adjective: str,
+    clause: str,
     share: float = 1.0,
     unit: str = "st",
-    place: str = "",
+    level: str = "",
 ) -> Quantity:
-    what = f"the {opening.name} of the {piece.name}"
+    part: Edge = {"part": opening.name, "piece": piece.name, "place": level}
     origin = opening.origin
     # What is nothing is nothing: no stitch is taken where none is wanted.
     off = tuple(2.0 if w else 0.0 for w in wanted)
-    said, denied = f"{what} is {{cm}} {adjective}{place}", f"{what} cannot be {{cm}} {adjective}{place}"
-    return Quantity(
-        f"the {name} of {what}{place}", (piece.name,), origin, terms, factor, wanted, cm, unit, off, said, denied, share
-    )
+    name, says = said(figure, **part), said(clause, **part)
+    return Quantity(name, (piece.name,), origin, terms, factor, wanted, cm, unit, off, says, share)
 
 
 def _depth(draft: Draft, design: Design, piece: Piece, opening: Opening) -> PerSizeTerms:
     terms = new(draft, design, piece, f"{opening.name} depth")
     end = end_level(piece, opening)
     wanted = tuple(rows_down(design, piece, end, cm, i) for i, cm in enumerate(opening.depth))
-    want(draft, _quantity(piece, opening, "depth", terms, 2, wanted, opening.depth, "deep", unit="rows"))
+    want(draft, _quantity(piece, opening, "part-depth", terms, 2, wanted, opening.depth, "is-deep", unit="rows"))
     return terms
 
 
@@ -118,8 +117,8 @@ def _steps(draft: Draft, design: Design, piece: Piece, opening: Opening, runs: S
 
 def _casts(draft: Draft, design: Design, piece: Piece, opening: Opening, runs: Sequence[EdgeRun]) -> list[PerSizeTerms]:
     nothing: PerSizeTerms = tuple(() for _ in design.sizes)
-    what = f"of the {opening.name} of the {piece.name} before"
-    return [cast_off(draft, design, piece, r, f"{what} `{r.to_level}`") if any(r.cast_off) else nothing for r in runs]
+    edge: Edge = {"piece": piece.name, "opening": opening.name}
+    return [cast_off(draft, design, piece, r, {**edge, "level": r.to_level}) if any(r.cast_off) else nothing for r in runs]
 
 
 # ----------------------------------------------------------------- a gap in the middle
@@ -140,8 +139,8 @@ def _alike(
         terms, factor = doubled(half, middle)
         wanted = tuple(f * p for f, p in zip(opening.flat, per_cm, strict=True))
         # A square gap's flat part is its width, which everybody sees.
-        name, adjective, share = ("flat part", "flat at its middle", LESSER) if any(moving) else ("width", "wide", 1.0)
-        want(draft, _quantity(piece, opening, name, terms, factor, wanted, opening.flat, adjective, share))
+        name, clause, share = ("flat-part", "is-flat-middle", LESSER) if any(moving) else ("part-width", "is-wide", 1.0)
+        want(draft, _quantity(piece, opening, name, terms, factor, wanted, opening.flat, clause, share))
     else:
         half = tuple(() for _ in design.sizes)
     now, after = half, list[PerSizeTerms]()
@@ -154,12 +153,12 @@ def _alike(
             now = new(draft, design, piece, f"{opening.name} width" + ("" if last else f" at {run.to_level}"))
             terms, factor = doubled(now, middle)
             per = fabric_below(design, piece, run.to_level).stitches_per_cm
-            place = "" if last else f" at `{run.to_level}`"
+            level = "" if last else run.to_level
             wanted = tuple(w * per for w in least)
             after.append(now)
             if run.rate is not None:
                 continue
-            quantity = _quantity(piece, opening, "width", terms, factor, wanted, least, "wide", place=place)
+            quantity = _quantity(piece, opening, "part-width", terms, factor, wanted, least, "is-wide", level=level)
             want_range(draft, quantity, tuple(w * per for w in most), most)
         else:
             after.append(now)
@@ -196,15 +195,15 @@ def _apart(
         wanted_left = tuple(f / 2 - m for m, f in zip(middle, flat, strict=True))
         left = signed(draft, f"{piece.name}: {opening.name} place at the left", piece.name, wanted_left)
         taken = tuple(total((a, 1), (b, 1)) for a, b in zip(left, right, strict=True))
-        want(draft, _quantity(piece, opening, "flat part", taken, 1, flat, opening.flat, "flat at its parting", LESSER))
+        want(draft, _quantity(piece, opening, "flat-part", taken, 1, flat, opening.flat, "is-flat-parting", LESSER))
     else:
         left = tuple(total((terms, -1)) for terms in right)
-    what = f"the {opening.name} of the {piece.name}"
+    part: Edge = {"part": opening.name, "piece": piece.name}
     side = "right" if sum(centre) >= 0 else "left"
     want_place(
         draft,
         Quantity(
-            f"the place of {what}",
+            said("part-place", **part),
             (piece.name,),
             opening.origin,
             tuple(total((b, 1), (a, -1)) for a, b in zip(left, right, strict=True)),
@@ -213,8 +212,7 @@ def _apart(
             centre,
             "st",
             (3.0,) * len(design.sizes),
-            f"{what} is {{cm}} {side} of the centre",
-            f"{what} cannot be {{cm}} {side} of the centre",
+            said("is-off-centre", **part, side=side),
             LESSER,
         ),
     )
@@ -227,8 +225,8 @@ def _apart(
 def _moving(draft: Draft, design: Design, piece: Piece, opening: Opening, side: str, start: PerSizeTerms) -> tuple[EdgeTerms, ...]:
     runs = gap_runs(opening, side)
     now, after = start, list[PerSizeTerms]()
-    what = f"the {side} edge of the {opening.name} of the {piece.name}"
     for run in runs:
+        edge: Edge = {"part": opening.name, "piece": piece.name, "side": side, "level": run.to_level}
         if any(run.change) or any(run.most or ()):
             move = new(draft, design, piece, f"{opening.name} {side} to {run.to_level}")
             signs = [1 if c >= 0 else -1 for c in run.change]
@@ -239,7 +237,7 @@ def _moving(draft: Draft, design: Design, piece: Piece, opening: Opening, side: 
             per_cm = fabric_below(design, piece, run.to_level).stitches_per_cm
             least, most = (tuple(abs(c) for c in changes) for changes in (run.change, run.most or run.change))
             quantity = Quantity(
-                f"the move of {what} to `{run.to_level}`",
+                said("part-move", **edge),
                 (piece.name,),
                 run.origin,
                 move,
@@ -248,8 +246,7 @@ def _moving(draft: Draft, design: Design, piece: Piece, opening: Opening, side: 
                 least,
                 "st",
                 (float(1 + run.steps / 2),) * len(design.sizes),
-                f"{what} moves by {{cm}} to `{run.to_level}`",
-                f"{what} cannot move by {{cm}} to `{run.to_level}`",
+                said("part-moves", **edge),
             )
             want_range(draft, quantity, tuple(c * per_cm for c in most), most)
         else:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from walewright.design.model import Design, Opening, PerSize, Piece, Wedge
+from walewright.report.said import Fact, said
 from walewright.solve.edges import PerSizeTerms, new, runs_of
 from walewright.solve.gaps import end_level
 from walewright.solve.gauge import fabric_above, level_number, rows_to
@@ -100,11 +101,10 @@ def _steady(draft: Draft, design: Design, piece: Piece, wedge: Wedge, pairs: Per
         return
     cm = tuple(b - a for a, b in zip(begin.height, end.height, strict=True))
     wanted = tuple(rows_to(design, piece, end.name, i) - rows_to(design, piece, begin.name, i) for i in range(len(cm)))
-    what = f"the {wedge.name} of the {piece.name}"
     want(
         draft,
         Quantity(
-            f"the rows of {what}",
+            said("rows-held", wedge=wedge.name, piece=piece.name),
             (piece.name,),
             wedge.origin,
             pairs,
@@ -113,8 +113,7 @@ def _steady(draft: Draft, design: Design, piece: Piece, wedge: Wedge, pairs: Per
             cm,
             "rows",
             (4.0,) * len(cm),
-            f"{what} is {{cm}} high",
-            f"{what} cannot be {{cm}} high",
+            said("is-high", part=wedge.name, piece=piece.name),
             STEADY,
             Kind.BETWEEN,
         ),
@@ -124,12 +123,13 @@ def _steady(draft: Draft, design: Design, piece: Piece, wedge: Wedge, pairs: Per
 def _width(draft: Draft, design: Design, piece: Piece, wedge: Wedge, name: str, cm: PerSize) -> PerSizeTerms:
     per_cm = fabric_above(design, piece, wedge.from_level).stitches_per_cm
     terms = new(draft, design, piece, f"{wedge.name} {name} at {wedge.from_level} {wedge.edge}")
-    what = f"the {wedge.name} of the {piece.name}"
-    spoken = "is {cm} wide" if name == "width" else "rests {cm}"
+    # A wedge at both edges has one number for the two.
+    figure: dict[str, Fact] = {"wedge": wedge.name, "piece": piece.name, "edge": wedge.edge, "level": wedge.from_level}
+    figure["both"] = wedge.edge == "both"
     want(
         draft,
         Quantity(
-            f"the {name} of {what} at the {wedge.edge} edge from `{wedge.from_level}`",
+            said("held-width" if name == "width" else "held-rest", **figure),
             (piece.name,),
             wedge.origin,
             terms,
@@ -138,8 +138,7 @@ def _width(draft: Draft, design: Design, piece: Piece, wedge: Wedge, name: str, 
             cm,
             "st",
             (1.0,) * len(design.sizes),
-            f"{what} {spoken}",
-            f"{what} cannot be held so: it {spoken}",
+            said("is-held-wide" if name == "width" else "rests", wedge=wedge.name, piece=piece.name),
         ),
     )
     return terms

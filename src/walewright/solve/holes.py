@@ -11,7 +11,8 @@ from dataclasses import replace
 from math import ceil
 
 from walewright.design.model import Buttonholes, Design, Piece, Slot
-from walewright.report.model import Diagnostic, Label
+from walewright.report.model import Diagnostic, diagnosed
+from walewright.report.said import Amount, Said, said
 from walewright.solve.gauge import fabric_below
 from walewright.solve.model import InWork, SizedOpening, SizedPiece, SizedRun, SizedSlot
 
@@ -37,7 +38,7 @@ def holes_at_edges(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> 
     for number, piece in enumerate(design.pieces):
         cuts: tuple[Slot | Buttonholes, ...] = (*piece.slots, *piece.buttonholes)
         for cut in cuts:
-            notes: dict[str, str] = {}
+            notes: dict[str, Said] = {}
             shifts: list[int | None] = []
             for size, pieces in enumerate(garments):
                 sized = pieces[number]
@@ -47,38 +48,34 @@ def holes_at_edges(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> 
                         shifts.append(off)
                         notes.setdefault(design.sizes[size], _note(sized, slot))
             if notes:
-                yield Diagnostic(
-                    "hole-at-edge",
-                    f"{_called(cut, piece)} reaches an edge, or stitches that are just moved",
-                    (Label(cut.origin.span, "here"),),
-                    (*(f"{size}: {note}" for size, note in notes.items()), _NEEDS),
-                    tuple(_ways_out(design, piece, cut, shifts)),
+                yield diagnosed(
+                    "hole-at-edge/slot" if isinstance(cut, Slot) else "hole-at-edge/buttonhole",
+                    (cut.origin.span, "here"),
+                    notes=(*(said("in-size", size=size, note=note) for size, note in notes.items()), "needs"),
+                    helps=tuple(_ways_out(design, piece, cut, shifts)),
                     sizes=tuple(notes) if len(notes) < len(design.sizes) else (),
+                    slot=cut.name if isinstance(cut, Slot) else "",
+                    piece=piece.name,
                 )
-
-
-_NEEDS = "a hole needs a stitch on each side that is not moved in the rows about it"
 
 
 def _is_of(cut: Slot | Buttonholes, slot: SizedSlot) -> bool:
     return isinstance(cut, Buttonholes) or cut.name == slot.name
 
 
-def _called(cut: Slot | Buttonholes, piece: Piece) -> str:
-    if isinstance(cut, Slot):
-        return f"the slot `{cut.name}` of the {piece.name}"
-    return f"a buttonhole of the {piece.name}"
-
-
-def _note(sized: SizedPiece, slot: SizedSlot) -> str:
-    count = slot.last - slot.first + 1
+def _note(sized: SizedPiece, slot: SizedSlot) -> Said:
     works = [last - first + 1 for first, last in (part.about(slot.row) for part in _parts(sized, slot.row))]
-    wide = "; ".join(f"{work} stitches are in work there" for work in works)
-    rows = "at row" if not any(w.row == slot.row for w in sized.openings) else "where the piece parts, at row"
-    return f"{slot.name}, {count} {'stitch' if count == 1 else 'stitches'} wide, {rows} {sized.counter(slot.row)}; {wide}"
+    return said(
+        "hole-wide",
+        hole=slot.name,
+        stitches=slot.last - slot.first + 1,
+        parts=any(w.row == slot.row for w in sized.openings),
+        row=sized.counter(slot.row),
+        works=tuple(said("in-work-there", stitches=work) for work in works),
+    )
 
 
-def _ways_out(design: Design, piece: Piece, cut: Slot | Buttonholes, shifts: Sequence[int | None]) -> Iterator[str]:
+def _ways_out(design: Design, piece: Piece, cut: Slot | Buttonholes, shifts: Sequence[int | None]) -> Iterator[Said]:
     known = [shift for shift in shifts if shift is not None]
     level = cut.to_level if isinstance(cut, Buttonholes) else cut.level
     per_cm = fabric_below(design, piece, level).stitches_per_cm
@@ -86,21 +83,21 @@ def _ways_out(design: Design, piece: Piece, cut: Slot | Buttonholes, shifts: Seq
     if isinstance(cut, Slot):
         if not lacks_room:
             most = max(known, key=abs)
-            yield f"let it lie {_cm(abs(most) / per_cm)} further to the {'right' if most > 0 else 'left'} on the bed"
-        yield f"make it narrower, or put `{cut.level}` where the edges go straight on and the piece is not parted"
+            yield said("further", cm=_cm(abs(most) / per_cm), side="right" if most > 0 else "left")
+        yield said("narrower", level=cut.level)
         return
     if not lacks_room:
         most = max(known, key=abs)
         inwards = most if cut.edge == "left" else -most
         # Rounding may take another half stitch.
         far = (abs(most) + 0.5) / per_cm
-        yield f"put them {_cm(far)} {'further from' if inwards > 0 else 'nearer to'} the {cut.edge} edge"
+        yield said("move-them", cm=_cm(far), inwards=inwards > 0, edge=cut.edge)
     else:
-        yield "make the piece wider there, or the buttonholes over fewer stitches"
+        yield said("room")
 
 
-def _cm(value: float) -> str:
-    return f"{ceil(value * 10 - 1e-9) / 10:g} cm"
+def _cm(value: float) -> Amount:
+    return Amount(ceil(value * 10 - 1e-9) / 10)
 
 
 # ----------------------------------------------------------------- room

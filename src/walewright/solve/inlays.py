@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 from math import floor
 
 from walewright.design.model import Buttonholes, Design, Piece, Slot
+from walewright.report.said import said
 from walewright.solve.edges import PerSizeTerms, doubled, new
 from walewright.solve.gauge import fabric_below
 from walewright.solve.model import SizedRepeat, SizedRun, SizedSlot, SizedZone
@@ -18,10 +19,9 @@ def slot_terms(draft: Draft, design: Design, piece: Piece, slot: Slot, one: PerS
     """Stitches of a slot, per size. One in the middle has an even or odd number of them as its piece has."""
     count = new(draft, design, piece, f"{slot.name} width")
     per_cm = fabric_below(design, piece, slot.level).stitches_per_cm
-    what = f"the {slot.name} of the {piece.name}"
     terms, factor = (count, 1) if any(slot.centre) else doubled(count, one)
     quantity = Quantity(
-        f"the width of {what}",
+        said("part-width", part=slot.name, piece=piece.name, place=""),
         (piece.name,),
         slot.origin,
         terms,
@@ -30,8 +30,7 @@ def slot_terms(draft: Draft, design: Design, piece: Piece, slot: Slot, one: PerS
         slot.width,
         "st",
         (2.0,) * len(design.sizes),
-        f"{what} is {{cm}} wide",
-        f"{what} cannot be {{cm}} wide",
+        said("is-wide", part=slot.name, piece=piece.name, place=""),
     )
     want(draft, quantity)
     return tuple(total((t, factor)) for t in terms)

@@ -6,14 +6,13 @@ from collections.abc import Sequence
 from itertools import combinations, pairwise
 from math import ceil
 
-from walewright.design.model import Design, Opening, Origin, Piece, Wedge
+from walewright.design.model import Design, Opening, Piece, Wedge
+from walewright.report.said import said
 from walewright.solve.gaps import end_level, gap_runs
 from walewright.solve.gauge import fabric_below, level_number
 from walewright.solve.held import beside, edge_at, end_of, wedge_sides
-from walewright.solve.programme import Draft, Kind, Linear, Rule, total
+from walewright.solve.programme import Draft, Linear, Lines, asks, total
 from walewright.solve.terms import SIDES, PieceTerms
-
-Lines = list[tuple[int, Linear]]
 
 
 def inside_rules(draft: Draft, design: Design, piece: Piece, terms: Sequence[PieceTerms]) -> None:
@@ -35,30 +34,14 @@ def inside_rules(draft: Draft, design: Design, piece: Piece, terms: Sequence[Pie
             (i, Linear(total((t.rows[holes.to_level], 1), (t.rows[holes.from_level], -1)), holes.count - 1, None))
             for i, t in enumerate(terms)
         ]
-        what = f"the {holes.count} buttonholes of the {piece.name}"
-        fails = f"{what} cannot be two rows apart"
-        _rule(
-            draft,
-            f"rows of {what} at the {holes.edge}",
-            (holes.origin,),
-            f"{what} are two rows apart at least",
-            fails,
-            lines,
-            len(terms),
-        )
-
-
-def _rule(draft: Draft, name: str, origins: tuple[Origin, ...], says: str, fails: str, lines: Lines, sizes: int) -> None:
-    made = [(i, line) for i, line in lines if line.terms]
-    if made:
-        draft.rules.append(Rule(name, Kind.CONSTRUCTION, origins, (says,) * sizes, (fails,) * sizes, tuple(made)))
+        clause = said("buttonholes-apart", piece=piece.name, buttonholes=holes.count, edge=holes.edge)
+        asks(draft, clause, (holes.origin,), lines, len(terms))
 
 
 # ----------------------------------------------------------------- openings
 
 
 def _form(draft: Draft, piece: Piece, opening: Opening, number: int, terms: Sequence[PieceTerms]) -> None:
-    what = f"the {opening.name} of the {piece.name}"
     lines: Lines = []
     least = 0 if opening.shape == "edges" else 1
     for i, t in enumerate(terms):
@@ -72,8 +55,7 @@ def _form(draft: Draft, piece: Piece, opening: Opening, number: int, terms: Sequ
             ]
             if len(both) == len(SIDES):
                 lines.append((i, Linear(total((both[0], 1), (both[1], 1)), 0, None)))
-    says = f"{what} begins above the start and ends above its parting"
-    _rule(draft, f"form of {what}", (opening.origin,), says, f"{what} cannot be formed", lines, len(terms))
+    asks(draft, said("opening-formed", opening=opening.name, piece=piece.name), (opening.origin,), lines, len(terms))
 
 
 def _beside(draft: Draft, piece: Piece, opening: Opening, number: int, terms: Sequence[PieceTerms]) -> None:
@@ -93,10 +75,8 @@ def _beside(draft: Draft, piece: Piece, opening: Opening, number: int, terms: Se
                         lines.append((i, Linear(total((outer, 1), (inner, -1)), least, None)))
             if level_number(piece, end) == len(piece.levels) - 1:
                 lines.append((i, Linear(total((t.edge(side).after[-1], 1), (gap.after[-1], -1)), least, None)))
-    what = f"the {opening.name} of the {piece.name}"
-    says = f"{least} stitches or more are left on each side of {what}"
-    fails = f"no stitches can be left on each side of {what}"
-    _rule(draft, f"stitches beside {what}", (opening.origin,), says, fails, list(dict.fromkeys(lines)), len(terms))
+    clause = said("stitches-beside", opening=opening.name, piece=piece.name, stitches=least)
+    asks(draft, clause, (opening.origin,), list(dict.fromkeys(lines)), len(terms))
 
 
 def _joined_between(draft: Draft, piece: Piece, one: int, other: int, terms: Sequence[PieceTerms]) -> None:
@@ -105,10 +85,8 @@ def _joined_between(draft: Draft, piece: Piece, one: int, other: int, terms: Seq
     lines: Lines = [
         (i, Linear(total((t.openings[other].from_rows, 1), (t.openings[one].to_rows, -1)), 1, None)) for i, t in enumerate(terms)
     ]
-    what = f"the end of the {lower.name} and the parting of the {upper.name} of the {piece.name}"
-    says = f"there are two rows or more between {what}"
-    fails = f"there cannot be two rows or more between {what}"
-    _rule(draft, f"whole rows between {what}", (lower.origin, upper.origin), says, fails, lines, len(terms))
+    clause = said("whole-rows-between", lower=lower.name, upper=upper.name, piece=piece.name)
+    asks(draft, clause, (lower.origin, upper.origin), lines, len(terms))
 
 
 def _least(opening: Opening) -> int:
@@ -133,15 +111,10 @@ def _wedge(draft: Draft, piece: Piece, wedge: Wedge, number: int, terms: Sequenc
         if both:
             half = ((draft.variable(f"{piece.name}: groups of {wedge.name} {number}", piece.name, i), 2),)
             even.append((i, Linear(total((own.pairs, 1), (half, -1)), 0, 0)))
-    group = "a stitch" if least == 1 else f"{least} stitches"
-    what = f"the {wedge.name} of the {piece.name}"
-    each = "four rows" if both else "two rows"
-    says = f"each {each} of {what} hold {group} at least"
-    fails = f"there cannot be {group} for each {each} of {what}"
-    _rule(draft, f"groups of {what} ({number})", (wedge.origin,), says, fails, lines, len(terms))
-    says = f"{what} is held in and let out in as many rows"
-    fails = f"{what} cannot be held in and let out in as many rows"
-    _rule(draft, f"rows of {what} in and out ({number})", (wedge.origin,), says, fails, even, len(terms))
+    groups = said("groups-held", wedge=wedge.name, piece=piece.name, stitches=least, rows=4 if both else 2, number=number)
+    asks(draft, groups, (wedge.origin,), lines, len(terms))
+    alike = said("held-in-and-out", wedge=wedge.name, piece=piece.name, number=number)
+    asks(draft, alike, (wedge.origin,), even, len(terms))
 
 
 def _together(piece: Piece, one: Wedge, other: Wedge) -> bool:
@@ -172,11 +145,9 @@ def _in_work(draft: Draft, piece: Piece, numbers: tuple[int, ...], terms: Sequen
             for side, h in held.items():
                 inner = t.openings[gap].edge(side).after[-1]
                 lines.append((i, Linear(total((reach[side], 1), (inner, -1), (h, -1)), stays, None)))
-    what = " and ".join(dict.fromkeys(f"the {w.name}" for w in wedges)) + f" of the {piece.name}"
-    says = f"some stitches stay in work beside {what}"
-    fails = f"no stitches can stay in work beside {what}"
-    origins = tuple(w.origin for w in wedges)
-    _rule(draft, f"in work beside {what} {numbers}", origins, says, fails, lines, len(terms))
+    names = tuple(dict.fromkeys(said("the", name=w.name) for w in wedges))
+    clause = said("stays-in-work", wedges=names, piece=piece.name, numbers=numbers)
+    asks(draft, clause, tuple(w.origin for w in wedges), lines, len(terms))
 
 
 # ----------------------------------------------------------------- slots
@@ -193,6 +164,4 @@ def _slots(draft: Draft, design: Design, piece: Piece, terms: Sequence[PieceTerm
                 for reach in edge_at(piece, side, slot.level, t.edge(side)):
                     # Its middle may be half a stitch from where it is wanted.
                     lines.append((i, Linear(total((reach, 2), (t.slots[number], -1)), ceil(2 * towards) + 3, None)))
-        what = f"the {slot.name} of the {piece.name}"
-        fails = f"{what} cannot lie inside the piece"
-        _rule(draft, f"room for {what}", (slot.origin,), f"{what} lies inside the piece", fails, lines, len(terms))
+        asks(draft, said("lies-inside", slot=slot.name, piece=piece.name), (slot.origin,), lines, len(terms))

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from walewright.design.model import Design, EdgeName, Join
 from walewright.glue.model import Glued
+from walewright.report.said import Fact, Said, said, tenths
 from walewright.solve.gauge import stages
 from walewright.solve.lengths import FINE, ROUNDING, Garment, Measured, edge_terms
 from walewright.solve.programme import Draft, Kind, Linear, Rule, Wish, total
@@ -85,12 +86,11 @@ def join_rules(draft: Draft, design: Design, garment: Garment, matched: Sequence
                 lines.append((size, Linear(total((one.stitches, 1), (other.stitches, -1)), 0, 0)))
             elif all(join.origin != other_join.origin for other_join in matched):
                 lines += _lengths(draft, design, join, size, one, other)
-        says = tuple(_says(join, i) for i in range(len(design.sizes)))
-        fails = tuple(s.replace(" are ", " cannot be ", 1) for s in says)
         kept = tuple((i, line) for i, line in lines if line.terms)
         if kept:
-            name = f"join of {spoken(join.one)} and {spoken(join.other)}"
-            draft.rules.append(Rule(name, Kind.JOIN, (join.origin,), says, fails, kept))
+            name = said("join", one=spoken(join.one), other=spoken(join.other))
+            says = tuple(_says(join, i) for i in range(len(design.sizes)))
+            draft.rules.append(Rule(name, Kind.JOIN, (join.origin,), says, kept))
 
 
 def _lengths(draft: Draft, design: Design, join: Join, size: int, one: Measured, other: Measured) -> list[tuple[int, Linear]]:
@@ -111,16 +111,16 @@ def _lengths(draft: Draft, design: Design, join: Join, size: int, one: Measured,
     return [(size, Linear(terms, apart - off, apart + off))]
 
 
-def _says(join: Join, size: int) -> str:
-    text = f"{spoken(join.one)} and {spoken(join.other)}"
+def _says(join: Join, size: int) -> Said:
+    sides: dict[str, Fact] = {"one": spoken(join.one), "other": spoken(join.other)}
     longer = longer_cm(join, size)
     if join.way in LOOPS:
-        return f"{text} are {join.way} loop to loop"
+        return said("joined-loops", **sides, way=join.way)
     if longer:
-        return f"{text} are joined, the one {longer:g} cm longer than the other"
+        return said("joined-longer", **sides, longer=tenths(longer))
     if easing_mm(join, size):
-        return f"{text} are joined with {easing_mm(join, size) / 10:g} cm eased in"
-    return f"{text} are joined row for row"
+        return said("joined-eased", **sides, easing=tenths(easing_mm(join, size) / 10))
+    return said("joined-rows", **sides)
 
 
 def spoken(side: Sequence[EdgeName]) -> str:

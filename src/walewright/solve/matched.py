@@ -5,15 +5,15 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 
 from walewright.design.model import Design, EdgeName, EdgeRun, Fabric, Join
-from walewright.report.model import Diagnostic, Label, diagnosed
-from walewright.report.said import said
+from walewright.report.model import Diagnostic, diagnosed
+from walewright.report.said import Said, said
 from walewright.solve.gauge import level_number
 from walewright.solve.geometry import held_rows, knitted_rows, split_part
 from walewright.solve.joining import LOOPS, easing_mm, spoken
 from walewright.solve.lengths import Garment
 from walewright.solve.model import SizedPiece
 from walewright.solve.multiples import Stretch, whole_width
-from walewright.solve.programme import Draft, Kind, Linear, Rule, total
+from walewright.solve.programme import Draft, Linear, Lines, asks, total
 from walewright.solve.terms import SIDES
 
 PATTERNED = frozenset({"chart", "stripes"})
@@ -27,41 +27,35 @@ def cannot_match(design: Design) -> Iterator[Diagnostic]:
             yield _told(design, join, fault)
 
 
-def _fault(design: Design, join: Join) -> tuple[str, str] | None:
-    """(what is in the way, what would help), if anything is."""
+def _fault(design: Design, join: Join) -> Said | None:
+    """What is in the way, if anything is: the case of the message, with its facts."""
     one, other = ([_along(design, edge) for edge in side] for side in (join.one, join.other))
     if join.way in LOOPS or any(not runs for runs in (*one, *other)):
-        return "only edges along rows can be matched row by row", "sew it without `matching`"
+        return said("not-along-rows")
     if join.longer is not None or any(easing_mm(join, i) for i in range(len(design.sizes))):
-        return "what is eased in moves the rows past each other", "leave the easing out: then both edges get equal rows"
+        return said("eased")
     fabrics = [tuple(_patterned(design, side)) for side in (join.one, join.other)]
     if not fabrics[0] and not fabrics[1]:
-        return "neither edge is in a charted fabric or in stripes", "sew it without `matching`"
+        return said("no-pattern")
     if fabrics[0] != fabrics[1]:
-        here, there = (" and ".join(f"`{f.name}`" for f in found) or "no pattern" for found in fabrics)
-        return (
-            f"along {spoken(join.one)} lies {here}, along {spoken(join.other)} {there}",
-            "knit both in the same fabrics in the same order",
-        )
+        here, there = (tuple(said("quoted", name=f.name) for f in found) or (said("no-pattern"),) for found in fabrics)
+        return said("other-fabrics", here=here, there=there)
     for fabric in fabrics[0]:
-        told = _not_whole(design, fabric)
-        if told is not None:
-            return told
+        fault = _not_whole(design, fabric)
+        if fault is not None:
+            return fault
     return _apart(design, join)
 
 
-def _apart(design: Design, join: Join) -> tuple[str, str] | None:
+def _apart(design: Design, join: Join) -> Said | None:
     """Whether a pattern begins with the one edge, or below it, and further up along the other: no rows could make that equal."""
     if len(join.one) != 1 or len(join.other) != 1:
         return None
     sides = [list(_beginnings(design, edge)) for edge in (*join.one, *join.other)]
     for (fabric, here, one), (_, there, other) in zip(*sides, strict=False):
         if (one > 0) - (one < 0) != (other > 0) - (other < 0):
-            return (
-                f"`{fabric.name}` begins at `{here}` of the {join.one[0].piece} and at `{there}` of the {join.other[0].piece}, "
-                "which lie otherwise to the beginnings of these edges",
-                "let it begin at the same height in both pieces",
-            )
+            pieces = {"piece": join.one[0].piece, "other_piece": join.other[0].piece}
+            return said("begins-elsewhere", fabric=fabric.name, here=here, there=there, **pieces)
     return None
 
 
@@ -73,34 +67,31 @@ def _beginnings(design: Design, edge: EdgeName) -> Iterator[tuple[Fabric, str, i
             yield stretch.fabric, stretch.from_level, level_number(piece, stretch.from_level) - level_number(piece, levels[0])
 
 
-def _not_whole(design: Design, fabric: Fabric) -> tuple[str, str] | None:
+def _not_whole(design: Design, fabric: Fabric) -> Said | None:
     """Whether a repeat would be broken at the seam."""
     if fabric.stitch != "chart":
         return None
     chart = design.chart(fabric.chart)
     if not chart.repeat:
-        return f"the chart of `{fabric.name}` has no repeat", "give the chart a repeat"
+        return said("no-repeat", fabric=fabric.name)
     if fabric.fit != "whole":
-        return f"`{fabric.name}` is {fabric.fit}: a repeat is cut at each edge", f"knit `{fabric.name}` in whole repeats"
+        return said("repeat-cut", fabric=fabric.name, fit=fabric.fit)
     if chart.before or chart.after:
-        return f"the chart of `{fabric.name}` has borders, which would lie side by side", "leave the borders out of the chart"
+        return said("borders", fabric=fabric.name)
     return None
 
 
-def _told(design: Design, join: Join, fault: tuple[str, str], by_size: Mapping[str, str] | None = None) -> Diagnostic:
+def _told(design: Design, join: Join, fault: Said, by_size: Mapping[str, Said] | None = None) -> Diagnostic:
     notes = by_size or {}
     pieces = tuple(dict.fromkeys(e.piece for e in (*join.one, *join.other)))
     return diagnosed(
-        "cannot-match",
+        f"cannot-match/{fault.key}",
         (join.origin.span, "joined-here"),
-        *(Label(design.piece(p).origin.span, f"the {p}") for p in pieces),
-        notes=tuple(said("here", size=size, note=note) for size, note in notes.items()),
-        helps=("fault-2",),
+        *((design.piece(p).origin.span, said("the", name=p)) for p in pieces),
+        notes=tuple(said("in-size", size=size, note=note) for size, note in notes.items()),
+        helps=("mend",),
         sizes=tuple(notes) if len(notes) < len(design.sizes) else (),
-        one=spoken(join.one),
-        other=spoken(join.other),
-        fault=fault[0],
-        fault_2=fault[1],
+        facts={"one": spoken(join.one), "other": spoken(join.other), **dict(fault.facts)},
     )
 
 
@@ -164,20 +155,16 @@ def matching_rules(draft: Draft, design: Design, garment: Garment) -> None:
         levels = _levels_of(design, one), _levels_of(design, other)
         if levels[0] is None or levels[1] is None:
             continue
-        lines: list[tuple[int, Linear]] = []
+        lines: Lines = []
         for here, there in zip(_touching(design, one), _touching(design, other), strict=False):
             for size in range(len(design.sizes)):
                 rows = [garment[edge.piece][size].rows for edge in (one, other)]
                 begin = total((rows[0][here.from_level], 1), (rows[0][levels[0][0]], -1))
                 end = total((rows[1][there.from_level], 1), (rows[1][levels[1][0]], -1))
                 lines.append((size, Linear(total((begin, 1), (end, -1)), 0, 0)))
-        lines = [(size, line) for size, line in lines if line.terms]
         if lines:
-            count = len(design.sizes)
-            says = f"the patterns of {spoken(join.one)} and {spoken(join.other)} begin in the same rows"
-            fails = says.replace(" begin ", " cannot begin ")
-            name = f"matching of {spoken(join.one)} and {spoken(join.other)}"
-            draft.rules.append(Rule(name, Kind.CONSTRUCTION, (join.origin,), (says,) * count, (fails,) * count, tuple(lines)))
+            clause = said("patterns-begin", one=spoken(join.one), other=spoken(join.other))
+            asks(draft, clause, (join.origin,), lines, len(design.sizes))
 
 
 # ----------------------------------------------------------------- afterwards
@@ -192,19 +179,19 @@ def unmatched(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Itera
     for join in design.joins:
         if not join.matching:
             continue
-        notes: dict[str, str] = {}
+        notes: dict[str, Said] = {}
         for size, pieces in enumerate(garments):
             one, other = ([course for edge in side for course in _courses(design, edge, pieces)] for side in (join.one, join.other))
             at = next((n for n, (a, b) in enumerate(zip(one, other, strict=False), 1) if a != b), None)
             if at is not None:
-                notes[design.sizes[size]] = f"in row {at} of the seam {_spoken(one[at - 1])} meets {_spoken(other[at - 1])}"
+                here, there = _spoken(one[at - 1]), _spoken(other[at - 1])
+                notes[design.sizes[size]] = said("row-meets", row=at, here=here, there=there)
         if notes:
-            fault = ("their rows do not meet", "give both pieces the same levels where the fabrics and the edges begin")
-            yield _told(design, join, fault, notes)
+            yield _told(design, join, said("rows-apart"), notes)
 
 
-def _spoken(course: Course) -> str:
-    return f"row {course[1] + 1} of `{course[0]}`" if course[0] else "a plain row"
+def _spoken(course: Course) -> Said:
+    return said("row-of-pattern", row=course[1] + 1, fabric=course[0]) if course[0] else said("plain-row")
 
 
 def _courses(design: Design, edge: EdgeName, pieces: Sequence[SizedPiece]) -> Iterator[Course]:

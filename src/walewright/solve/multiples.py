@@ -12,6 +12,7 @@ from math import gcd, lcm
 
 from walewright.design.model import Design, Fabric, Origin, Piece
 from walewright.report.model import Diagnostic, diagnosed
+from walewright.report.said import Said, said
 from walewright.solve.edgings import needles_of
 from walewright.solve.gauge import level_number
 from walewright.solve.programme import Draft, Kind, Linear, Rule, total
@@ -46,17 +47,16 @@ def whole_width(design: Design, piece: Piece) -> tuple[Stretch, ...]:
 
 @dataclass(frozen=True, slots=True)
 class Multiple:
-    """At a level the stitches are `rest` more than a multiple of `step`, `least` times it at the least. `what` and `why` are
-    clauses for a message."""
+    """At a level the stitches are `rest` more than a multiple of `step`, `least` times it at the least. `clause` says so in a
+    message."""
 
     level: str
     step: int
     rest: int
     least: int
-    what: str
-    why: str
+    clause: Said
     origins: tuple[Origin, ...]
-    otherwise: str = ""
+    otherwise: Said | None = None
     """What to write where nothing else would do."""
 
 
@@ -68,12 +68,11 @@ def multiples(design: Design, piece: Piece) -> tuple[Multiple, ...]:
         step, rest = needles_of(edging)
         first = piece.levels[0].name
         # What the piece itself cannot have is left to the hands: the last needle is kept in work.
-        parity = Multiple(first, 2, int(piece.odd), 0, "", "", ())
+        parity = Multiple(first, 2, int(piece.odd), 0, said("odd-number", piece=piece.name), ())
         others = [parity, *(m for m in found if all(station(piece, side, m.level) == 0 for side in SIDES))]
         if step and all(_agree(step, rest, m) for m in others):
-            what = f"the `{edging.name}` of the {piece.name} begins and ends alike"
-            why = f"it is worked over {rest} {_stitches(rest)} and any number of {step}"
-            found.append(Multiple(first, step, rest, 0, what, why, (piece.origin, edging.origin)))
+            alike = said("edging-alike", edging=edging.name, piece=piece.name, rest=rest, step=step)
+            found.append(Multiple(first, step, rest, 0, alike, (piece.origin, edging.origin)))
     return tuple(found)
 
 
@@ -84,14 +83,10 @@ def _whole_repeats(design: Design, piece: Piece) -> Iterator[Multiple]:
             continue
         chart = design.chart(fabric.chart)
         rest = 2 * fabric.edge + chart.before + chart.after
-        what = f"the {piece.name} is {rest} {_stitches(rest)} and whole repeats of {chart.repeat} wide at `{stretch.from_level}`"
+        level = stretch.from_level
         origins = tuple(dict.fromkeys((stretch.origin, fabric.origin)))
-        why, otherwise = f"`{fabric.name}` is knitted in whole repeats", f"let `{fabric.name}` be centred"
-        yield Multiple(stretch.from_level, chart.repeat, rest, 1, what, why, origins, otherwise)
-
-
-def _stitches(count: int) -> str:
-    return "stitch" if count == 1 else "stitches"
+        clause = said("whole-repeats", piece=piece.name, rest=rest, repeat=chart.repeat, level=level, fabric=fabric.name)
+        yield Multiple(level, chart.repeat, rest, 1, clause, origins, said("be-centred", fabric=fabric.name))
 
 
 def _agree(step: int, rest: int, other: Multiple) -> bool:
@@ -151,12 +146,9 @@ def multiple_rules(draft: Draft, design: Design, piece: Piece, terms: Sequence[P
             lines.append((size, Linear(width, multiple.rest, multiple.rest)))
             lines.append((size, Linear(times, multiple.least, None)))
         if lines:
-            says = f"{multiple.what}: {multiple.why}"
-            fails = f"it cannot be that {multiple.what}: {multiple.why}"
-            count = len(terms)
-            name = f"repeats of the {piece.name} at `{multiple.level}` ({multiple.step})"
-            said = (says,) * count, (fails,) * count
-            draft.rules.append(Rule(name, Kind.CONSTRUCTION, multiple.origins, *said, tuple(lines), otherwise=multiple.otherwise))
+            clause = multiple.clause
+            says = (clause,) * len(terms)
+            draft.rules.append(Rule(clause, Kind.CONSTRUCTION, multiple.origins, says, tuple(lines), otherwise=multiple.otherwise))
 
 
 def repeats_on_a_slope(design: Design) -> Iterator[Diagnostic]:
@@ -171,12 +163,12 @@ def repeats_on_a_slope(design: Design) -> Iterator[Diagnostic]:
                 continue
             level = next(x for x in piece.levels if x.name == stretch.from_level)
             yield diagnosed(
-                "repeats-on-a-slope/whole-repeats-begin-2",
+                "repeats-on-a-slope/edge-on-its-way",
                 (stretch.origin.span, "begins-here"),
-                (level.origin.span, "here"),
-                notes=("width-follows-slope",),
-                helps=("lead-edges-two", "let-centred"),
-                name=fabric.name,
-                name_2=level.name,
-                name_3=piece.name,
+                (level.origin.span, "level"),
+                notes=("width-follows",),
+                helps=("two-steps", "or-centred"),
+                fabric=fabric.name,
+                level=level.name,
+                piece=piece.name,
             )

@@ -117,14 +117,14 @@ def _not_kept(
     design: Design, piece: Piece, run: EdgeRun, rate: Rate, rows: Sequence[Sequence[int]], other: Rate | None
 ) -> Diagnostic:
     found = {size: where for size, where in zip(design.sizes, rows, strict=True) if where}
-    helps = [f"write `every {other.rows} rows`"] if other is not None else []
+    helps = [said("write-rate", rows=other.rows)] if other is not None else []
     return diagnosed(
-        "rate-not-kept/row-where-it-parts",
-        (run.origin.span, "every-rows"),
-        notes=tuple(said("rc", size=size, where=where[0]) for size, where in found.items()),
-        helps=(*helps, "lead-edge-level"),
+        "rate-not-kept/where-it-parts",
+        (run.origin.span, "rate"),
+        notes=tuple(said("counter", size=size, row=where[0]) for size, where in found.items()),
+        helps=(*helps, "end-at-the-level"),
         sizes=tuple(found) if len(found) < len(design.sizes) else (),
-        name=piece.name,
-        to_level=run.to_level,
+        piece=piece.name,
+        level=run.to_level,
         rows=rate.rows,
     )

@@ -11,7 +11,7 @@ from collections.abc import Iterator, Sequence
 
 from walewright.design.model import Design, Piece
 from walewright.report.model import Diagnostic, diagnosed
-from walewright.report.said import said
+from walewright.report.said import Said, said
 from walewright.solve.model import SizedPiece, SizedRun, SizedZone
 
 
@@ -19,7 +19,7 @@ def panels_crossed(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> 
     """A message for each panel that something crosses in some size; `garments[i]` are the pieces of size i."""
     for number, piece in enumerate(design.pieces):
         for index, zone in enumerate(z for z in piece.zones if z.width is not None):
-            notes: dict[str, str] = {}
+            notes: dict[str, Said] = {}
             for size, pieces in enumerate(garments):
                 sized = pieces[number]
                 panel = [z for z in sized.zones if z.first <= z.last][index]
@@ -31,20 +31,20 @@ def panels_crossed(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> 
                 yield diagnosed(
                     "panel-crossed",
                     (zone.origin.span, "panel"),
-                    notes=tuple(said("here", size=size, note=note) for size, note in notes.items()),
-                    helps=("make-panel-narrower",),
+                    notes=tuple(said("in-size", size=size, note=note) for size, note in notes.items()),
+                    helps=("narrower",),
                     sizes=tuple(notes) if len(notes) < len(design.sizes) else (),
                     fabric=zone.fabric,
-                    name=piece.name,
+                    piece=piece.name,
                 )
 
 
-def _crossing(piece: Piece, sized: SizedPiece, panel: SizedZone, latched: bool) -> Iterator[str]:
+def _crossing(piece: Piece, sized: SizedPiece, panel: SizedZone, latched: bool) -> Iterator[Said]:
     for slot in sized.slots:
         # An eyelet's stitch is hung on its neighbour; a closed slot's last one too.
         beside = slot.first - 1 <= panel.last and slot.last + 1 >= panel.first
         if panel.from_row < slot.row < panel.to_row and beside:
-            yield f"{slot.name} at row {slot.row}"
+            yield said("slot-at", slot=slot.name, row=slot.row)
     if not latched:
         return
     for side, begin, runs in (
@@ -54,7 +54,7 @@ def _crossing(piece: Piece, sized: SizedPiece, panel: SizedZone, latched: bool) 
         reach = -panel.first if side == "left" else panel.last + 1
         for row, place, kept in _moves(begin, runs):
             if panel.from_row < row < panel.to_row and place - kept < reach:
-                yield f"the {side} edge of the {piece.name} at row {row}"
+                yield said("edge-at-row", side=side, piece=piece.name, row=row)
                 break
 
 

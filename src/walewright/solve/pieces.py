@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from itertools import pairwise
 
 from walewright.design.model import Design, Level, Piece
+from walewright.report.said import said
 from walewright.solve.edges import PerSizeTerms, outer_edges
 from walewright.solve.gaps import opening_terms
 from walewright.solve.gauge import course, highest, level_number, rows_to, stages
@@ -55,10 +56,9 @@ def _middle(draft: Draft, design: Design, piece: Piece) -> PerSizeTerms:
     one: PerSizeTerms = tuple(
         ((draft.variable(f"{piece.name}: middle stitch", piece.name, i), 1),) for i in range(len(design.sizes))
     )
-    says = (f"the {piece.name} has an odd number of stitches",) * len(one)
-    fails = (f"the {piece.name} cannot have an odd number of stitches",) * len(one)
+    clause = said("odd-number", piece=piece.name)
     lines = tuple((i, Linear(terms, 1, 1)) for i, terms in enumerate(one))
-    draft.rules.append(Rule(f"middle of the {piece.name}", Kind.CONSTRUCTION, (piece.origin,), says, fails, lines))
+    draft.rules.append(Rule(clause, Kind.CONSTRUCTION, (piece.origin,), (clause,) * len(one), lines))
     return one
 
 
@@ -87,7 +87,7 @@ def _levels(draft: Draft, design: Design, piece: Piece, heights: Heights) -> tup
                 tuple(rows_to(design, piece, level.name, i, free) for i in range(len(design.sizes))) for free in (False, True)
             )
             quantity = Quantity(
-                f"the height of `{level.name}` of the {piece.name}",
+                said("height", level=level.name, piece=piece.name),
                 alike,
                 level.origin,
                 terms,
@@ -96,8 +96,7 @@ def _levels(draft: Draft, design: Design, piece: Piece, heights: Heights) -> tup
                 level.height,
                 "rows",
                 (2.0,) * len(design.sizes),
-                f"`{level.name}` of the {piece.name} is {{cm}} up",
-                f"`{level.name}` of the {piece.name} cannot be {{cm}} up",
+                said("is-up", level=level.name, piece=piece.name),
                 HIDDEN if level.name in hidden else 1.0,
                 figure=("height", piece.name, level.name),
                 times=max(_times(p, number) for p in design.pieces if p.name in alike and number < len(p.levels)),
@@ -127,9 +126,9 @@ def _stages(draft: Draft, design: Design, piece: Piece, rows: Sequence[Mapping[s
             continue
         cm = tuple(h - b for h, b in zip(high.height, low.height, strict=True))
         most = tuple(h - b for h, b in zip(highest(high), highest(low), strict=True))
-        what = f"`{low.name}` to `{high.name}` of the {piece.name}"
+        ends = {"low": low.name, "high": high.name, "piece": piece.name}
         quantity = Quantity(
-            f"the rows from {what}",
+            said("rows-between", **ends),
             (piece.name,),
             high.origin,
             tuple(total((r[high.name], 1), (r[low.name], -1)) for r in rows),
@@ -138,8 +137,7 @@ def _stages(draft: Draft, design: Design, piece: Piece, rows: Sequence[Mapping[s
             cm,
             "rows",
             (3.0,) * len(design.sizes),
-            f"it is {{cm}} from {what}",
-            f"it cannot be {{cm}} from {what}",
+            said("is-between", **ends),
             STEADY if (low.name, high.name) in held else 1.0,
             Kind.BETWEEN,
             times=_times(piece, level_number(piece, high.name)),
@@ -148,6 +146,6 @@ def _stages(draft: Draft, design: Design, piece: Piece, rows: Sequence[Mapping[s
             want(draft, quantity)
         else:
             # As far as nothing else asks for it: each of them may go anywhere in its own range.
-            for terms, *ends in zip(quantity.terms, cm, most, strict=True):
-                middle, way = (sum(ends) / 2 * fabric.rows_per_cm, abs(ends[1] - ends[0]) / 2 * fabric.rows_per_cm)
+            for terms, least, greatest in zip(quantity.terms, cm, most, strict=True):
+                middle, way = ((least + greatest) / 2 * fabric.rows_per_cm, abs(greatest - least) / 2 * fabric.rows_per_cm)
                 draft.wishes.append(Wish(total((terms, 2)), middle, CENTRAL, OFF_COST, free=way + 1))

@@ -10,6 +10,7 @@ from dataclasses import dataclass, field, replace
 from enum import IntEnum
 
 from walewright.design.model import Origin
+from walewright.report.said import Said
 
 Terms = tuple[tuple[int, int], ...]
 """(variable number, coefficient) of a linear expression."""
@@ -63,21 +64,21 @@ class Linear:
 class Rule:
     """A named group of constraints that stands or falls as one, with a clause for each size.
 
-    `says[i]` is the clause for size i ("the back is 30 cm high at `underarm`"); `fails[i]` denies it.
+    `says[i]` is the clause for size i ("the back is 30 cm high at `underarm`"), which can be denied too. `name` is no other
+    rule's; of a wanted number it is the figure ("the height of `underarm` of the back").
     `constraints` carry the size that they belong to; -1 is for those that speak of two sizes at once.
     """
 
-    name: str
+    name: Said
     kind: Kind
     origins: tuple[Origin, ...]
-    says: tuple[str, ...]
-    fails: tuple[str, ...]
+    says: tuple[Said, ...]
     constraints: tuple[tuple[int, Linear], ...]
     cm_per_unit: float = 0.0
     """Of a wanted number: how many centimetres one unit of its terms is."""
     near: tuple[tuple[int, Linear], ...] = ()
     """Of a finished width: the same as the constraints, but no more than a stitch off. Kept wherever that is possible at all."""
-    otherwise: str = ""
+    otherwise: Said | None = None
     """What to write in its place, where no other figure would do."""
 
     ranged: bool = False
@@ -143,6 +144,18 @@ class Draft:
     def programme(self) -> Programme:
         """What has been written so far."""
         return Programme(tuple(self.variables), tuple(self.rules), tuple(self.wishes), tuple(self.nudges))
+
+
+Lines = list[tuple[int, Linear]]
+"""Constraints with the sizes that they belong to."""
+
+
+def asks(draft: Draft, clause: Said, origins: tuple[Origin, ...], lines: Lines, sizes: int, kind: Kind = Kind.CONSTRUCTION) -> None:
+    """Writes a rule that says the same in every size, if it says anything. Its clause is its name: where two say the same, a fact
+    more tells them apart."""
+    made = [(i, line) for i, line in lines if line.terms]
+    if made:
+        draft.rules.append(Rule(clause, kind, origins, (clause,) * sizes, tuple(made)))
 
 
 def amount(terms: Terms, values: Values) -> int:

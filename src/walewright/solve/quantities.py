@@ -5,11 +5,13 @@ A wanted number gives a rule (so far off at the most), a wish (as near as possib
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from itertools import combinations, pairwise
 from math import ceil, floor
 
 from walewright.design.model import Origin
+from walewright.report.said import Fact, Said, said, tenths
 from walewright.solve.programme import Draft, Kind, Linear, Rule, Terms, Wish, total
 
 OFF_COST = 1.0
@@ -50,10 +52,11 @@ class Quantity:
     """A number wanted in every size: `factor` times the value of `terms[i]` should be `wanted[i]` stitches or rows.
 
     `factor` is 2 where the terms count one of two sides, or pairs of rows, and then even numbers come out. At most
-    `tolerance[i]` off is allowed. `cm` are the wanted lengths. `says` and `fails` are patterns with `{cm}` for a clause.
+    `tolerance[i]` off is allowed. `cm` are the wanted lengths. `name` is the figure, `clause` says of it what is wanted, without
+    the fact `cm`.
     """
 
-    name: str
+    name: Said
     pieces: tuple[str, ...]
     origin: Origin
     terms: tuple[Terms, ...]
@@ -62,8 +65,7 @@ class Quantity:
     cm: tuple[float, ...]
     unit: str
     tolerance: tuple[float, ...]
-    says: str
-    fails: str
+    clause: Said
     share: float = 1.0
     kind: Kind = Kind.WANTED
     near: float = 0.5
@@ -80,6 +82,10 @@ class Quantity:
     def finished_width(self) -> bool:
         """Whether it is a width that everybody sees, and not a part of one."""
         return self.unit == "st" and self.share == 1.0
+
+    def says(self, lengths: Iterable[Fact]) -> tuple[Said, ...]:
+        """The clause of each size, with its length."""
+        return tuple(Said(self.clause.key, (*self.clause.facts, ("cm", cm))) for cm in lengths)
 
 
 def want(draft: Draft, quantity: Quantity) -> None:
@@ -98,13 +104,11 @@ def want(draft: Draft, quantity: Quantity) -> None:
             near.append((size, Linear(terms, low if quantity.signed else max(low, 0), high)))
         draft.wishes.append(Wish(total((terms, factor)), wanted, OFF_COST * weight, BEYOND_COST * weight, free=1.0))
         draft.nudges += [(v, c * factor * _plainer(wanted, factor)) for v, c in terms]
-    shown = [length(cm) for cm in quantity.cm]
-    says = tuple(quantity.says.format(cm=cm) for cm in shown)
-    fails = tuple(quantity.fails.format(cm=cm) for cm in shown)
+    says = quantity.says(tenths(cm) for cm in quantity.cm)
     per_cm = max((w / cm for w, cm in zip(quantity.wanted, quantity.cm, strict=True) if cm), default=0.0)
     unit = factor / per_cm if per_cm else 0.0
     draft.rules.append(
-        Rule(quantity.name, quantity.kind, (quantity.origin,), says, fails, tuple(lines), unit, tuple(near), figure=quantity.figure)
+        Rule(quantity.name, quantity.kind, (quantity.origin,), says, tuple(lines), unit, tuple(near), figure=quantity.figure)
     )
     _grade(draft, quantity)
 
@@ -112,12 +116,6 @@ def want(draft: Draft, quantity: Quantity) -> None:
 def _within(wanted: float, off: float, factor: int) -> tuple[int, int]:
     """The least and the greatest value of the terms that is at most `off` away."""
     return ceil((wanted - off) / factor - EXACT), floor((wanted + off) / factor + EXACT)
-
-
-def length(cm: float) -> str:
-    """A length for a message."""
-    text = f"{cm:.1f}".rstrip("0").rstrip(".")
-    return f"{text} cm"
 
 
 def _plainer(wanted: float, factor: int) -> float:
@@ -154,12 +152,8 @@ def _grade(draft: Draft, quantity: Quantity) -> None:
         if more <= less + EXACT:
             lines.append((-1, Linear(growth, None, 0)))
     if lines:
-        says = f"{quantity.name} is graded as it is wanted, never down where it should go up"
-        fails = f"{quantity.name} cannot be graded without going down where it should go up"
-        count = len(quantity.terms)
-        draft.rules.append(
-            Rule(f"grading of {quantity.name}", Kind.GRADING, (quantity.origin,), (says,) * count, (fails,) * count, tuple(lines))
-        )
+        graded = said("graded", figure=quantity.name)
+        draft.rules.append(Rule(graded, Kind.GRADING, (quantity.origin,), (graded,) * len(quantity.terms), tuple(lines)))
     equal_sizes(draft, quantity.terms, quantity.wanted, quantity.factor)
     factor = quantity.factor
     for i in range(1, len(quantity.terms) - 1):

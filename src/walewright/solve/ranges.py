@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from math import ceil, floor
 
+from walewright.report.said import said, tenths
 from walewright.solve.programme import Draft, Linear, Rule, Terms, Wish, total
-from walewright.solve.quantities import BEYOND_COST, EXACT, OFF_COST, PLAIN_COST, Quantity, length, want
+from walewright.solve.quantities import BEYOND_COST, EXACT, OFF_COST, PLAIN_COST, Quantity, want
 
 CENTRAL = PLAIN_COST / 10
 """For each stitch or row off the middle of a range: decides only where nothing else does."""
@@ -36,13 +37,13 @@ def want_range(draft: Draft, quantity: Quantity, most: tuple[float, ...], most_c
         else:
             draft.wishes.append(Wish(total((terms, factor)), middle, CENTRAL))
         lines.append((size, Linear(terms, low if quantity.signed else max(low, 0), high)))
-    shown = [length(low) if high - low < EXACT else f"{length(low)} to {length(high)}" for low, high in spoken]
-    says = tuple(quantity.says.format(cm=cm) for cm in shown)
-    fails = tuple(quantity.fails.format(cm=cm) for cm in shown)
+    says = quantity.says(
+        tenths(low) if high - low < EXACT else said("range", least=tenths(low), most=tenths(high)) for low, high in spoken
+    )
     per_cm = max((w / cm for w, cm in zip(most, most_cm, strict=True) if cm), default=0.0)
     unit = factor / per_cm if per_cm else 0.0
     draft.rules.append(
-        Rule(quantity.name, quantity.kind, (quantity.origin,), says, fails, tuple(lines), unit, figure=quantity.figure, ranged=True)
+        Rule(quantity.name, quantity.kind, (quantity.origin,), says, tuple(lines), unit, figure=quantity.figure, ranged=True)
     )
 
 
@@ -53,11 +54,9 @@ def want_place(draft: Draft, quantity: Quantity) -> None:
         if terms:
             lines.append((size, Linear(terms, ceil(wanted - off - EXACT), floor(wanted + off + EXACT))))
             draft.wishes.append(Wish(terms, wanted, OFF_COST * quantity.share, BEYOND_COST * quantity.share, free=1.0))
-    shown = [length(abs(cm)) for cm in quantity.cm]
-    says = tuple(quantity.says.format(cm=cm) for cm in shown)
-    fails = tuple(quantity.fails.format(cm=cm) for cm in shown)
+    says = quantity.says(tenths(abs(cm)) for cm in quantity.cm)
     if lines:
-        draft.rules.append(Rule(quantity.name, quantity.kind, (quantity.origin,), says, fails, tuple(lines), 0.0))
+        draft.rules.append(Rule(quantity.name, quantity.kind, (quantity.origin,), says, tuple(lines), 0.0))
 
 
 def signed(draft: Draft, name: str, piece: str, wanted: tuple[float, ...]) -> tuple[Terms, ...]:

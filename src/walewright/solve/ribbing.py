@@ -8,6 +8,7 @@ from math import ceil
 
 from walewright.design.model import Design, Fabric, Piece, Zone
 from walewright.report.model import Diagnostic, Span, diagnosed
+from walewright.report.said import Amount, Said, said
 from walewright.solve.model import SizedBand, SizedPiece, rib_begin, widest_of
 
 LEAST = 3
@@ -20,7 +21,7 @@ class _Rib:
     panel those of the panel)."""
 
     fabric: Fabric
-    what: str
+    what: Said
     span: Span
     lies: tuple[tuple[tuple[int, int], tuple[int, int] | None], ...]
 
@@ -39,20 +40,20 @@ def ribs_without_columns(
         if not bare:
             continue
         if any(panel for _, panel in rib.lies):
-            notes = tuple(f"{size}: it lies on an end needle" for size in bare)
-            helps: tuple[str, ...] = ("move the panel inwards",)
+            notes = tuple(said("in-size", size=size, note=said("on-an-end-needle")) for size in bare)
+            helps: tuple[Said, ...] = (said("inwards"),)
         else:
-            notes = tuple(f"{size}: {count} {'stitch' if count == 1 else 'stitches'}" for size, count in bare.items())
+            notes = tuple(said("in-size", size=size, note=said("stitches", stitches=count)) for size, count in bare.items())
             least = ceil(LEAST / rib.fabric.stitches_per_cm * 10) / 10
-            helps = (f"make it {LEAST} stitches wide or more ({least:g} cm)", "or knit it in a fabric that is no rib")
+            helps = (said("wider", stitches=LEAST, cm=Amount(least)), said("no-rib"))
         yield diagnosed(
             "rib-without-column",
-            (rib.span, "too-narrow-rib"),
-            (rib.fabric.origin.span, "latched-rib"),
-            notes=(*notes, "two-end-needles"),
+            (rib.span, "too-narrow"),
+            (rib.fabric.origin.span, "rib"),
+            notes=(*notes, "end-needles"),
             helps=helps,
             sizes=tuple(bare) if len(bare) < len(design.sizes) else (),
-            what=rib.what,
+            rib=rib.what,
         )
 
 
@@ -63,14 +64,14 @@ def _ribs(design: Design, garments: Sequence[Sequence[SizedPiece]], bands: Seque
         fabric = design.fabric(design.edging(band.edging).fabric)
         if fabric.rib_every:
             lies = tuple((_centred(of[number].stitches), None) for of in bands)
-            yield _Rib(fabric, f"band `{band.name}`", band.origin.span, lies)
+            yield _Rib(fabric, said("band", band=band.name), band.origin.span, lies)
 
 
 def _of_piece(design: Design, piece: Piece, sizes: Sequence[SizedPiece]) -> Iterator[_Rib]:
     own = design.fabric(piece.fabric)
     if own.rib_every:
         lies = tuple((_narrowest(sized), None) for sized in sizes)
-        yield _Rib(own, f"the {piece.name}", piece.origin.span, lies)
+        yield _Rib(own, said("the", name=piece.name), piece.origin.span, lies)
     for number, zone in enumerate(piece.zones):
         fabric = design.fabric(zone.fabric)
         if fabric.rib_every:
@@ -78,11 +79,12 @@ def _of_piece(design: Design, piece: Piece, sizes: Sequence[SizedPiece]) -> Iter
     edging = design.edging(piece.start_edging) if piece.start_edging else None
     if edging is not None and design.fabric(edging.fabric).rib_every:
         lies = tuple((_centred(sized.start), None) for sized in sizes)
-        yield _Rib(design.fabric(edging.fabric), f"`{edging.name}` of the {piece.name}", piece.origin.span, lies)
+        called = said("edging-of", edging=edging.name, piece=piece.name)
+        yield _Rib(design.fabric(edging.fabric), called, piece.origin.span, lies)
 
 
-def _called(zone: Zone, piece: Piece) -> str:
-    return f"{'' if zone.width is None else 'the panel of '}`{zone.fabric}` in the {piece.name}"
+def _called(zone: Zone, piece: Piece) -> Said:
+    return said("zone-of" if zone.width is None else "panel-of", fabric=zone.fabric, piece=piece.name)
 
 
 def _narrowest(sized: SizedPiece) -> tuple[int, int]:

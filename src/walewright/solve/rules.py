@@ -6,17 +6,16 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise, product
 
-from walewright.design.model import Design, EdgeRun, Opening, Origin, Piece, Rate
+from walewright.design.model import Design, EdgeRun, Opening, Piece, Rate
+from walewright.report.said import Said, said
 from walewright.solve.edges import ACROSS_RUN, runs_of
 from walewright.solve.gaps import alike, end_level, gap_runs, rejoins
 from walewright.solve.gauge import level_number
 from walewright.solve.inside import inside_rules
 from walewright.solve.lean import may_lean
 from walewright.solve.multiples import multiple_rules
-from walewright.solve.programme import Draft, Kind, Linear, Rule, Terms, total
+from walewright.solve.programme import Draft, Kind, Linear, Lines, Terms, asks, total
 from walewright.solve.terms import SIDES, EdgeTerms, PieceTerms
-
-Lines = list[tuple[int, Linear]]
 
 
 def piece_rules(draft: Draft, design: Design, piece: Piece, terms: Sequence[PieceTerms]) -> None:
@@ -24,14 +23,15 @@ def piece_rules(draft: Draft, design: Design, piece: Piece, terms: Sequence[Piec
     _levels(draft, piece, terms)
     _bed(draft, design, piece, terms)
     for side in SIDES[:1] if piece.symmetric else SIDES:
-        edge = _Edge(piece, f"the edge of the {piece.name}", runs_of(piece, side), tuple(t.edge(side) for t in terms), 1)
+        which = said("outer-edge", piece=piece.name)
+        edge = _Edge(piece, which, runs_of(piece, side), tuple(t.edge(side) for t in terms), 1)
         _edge_rules(draft, edge)
     _left_over(draft, piece, terms)
     for number, opening in enumerate(piece.openings):
-        what = f"the edge of the {opening.name} of the {piece.name}"
+        which = said("edge-of-opening", opening=opening.name, piece=piece.name)
         for side in SIDES[:1] if alike(opening) else SIDES:
             edges = tuple(t.openings[number].edge(side) for t in terms)
-            _edge_rules(draft, _Edge(piece, what, gap_runs(opening, side), edges, -1, opening.shape == "edges"))
+            _edge_rules(draft, _Edge(piece, which, gap_runs(opening, side), edges, -1, opening.shape == "edges"))
     inside_rules(draft, design, piece, terms)
     multiple_rules(draft, design, piece, terms)
 
@@ -42,19 +42,12 @@ class _Edge:
     gap, which takes from the part."""
 
     piece: Piece
-    what: str
+    which: Said
     runs: tuple[EdgeRun, ...]
     terms: tuple[EdgeTerms, ...]
     outwards: int
     led: bool = True
     """Whether the author led it from level to level: a neck's edges were not."""
-
-
-def rule(draft: Draft, name: str, kind: Kind, origins: tuple[Origin, ...], says: str, fails: str, lines: Lines, sizes: int) -> None:
-    """Writes a rule that says the same in every size, if it says anything."""
-    made = [(i, line) for i, line in lines if line.terms]
-    if made:
-        draft.rules.append(Rule(name, kind, origins, (says,) * sizes, (fails,) * sizes, tuple(made)))
 
 
 def below(piece: Piece, run: int, side: str) -> str:
@@ -67,9 +60,7 @@ def _levels(draft: Draft, piece: Piece, terms: Sequence[PieceTerms]) -> None:
     lines: Lines = []
     for low, high in pairwise(piece.levels):
         lines += [(i, Linear(total((t.rows[high.name], 1), (t.rows[low.name], -1)), 1, None)) for i, t in enumerate(terms)]
-    says = f"there are two rows or more between two levels of the {piece.name}"
-    fails = f"there cannot be two rows or more between all levels of the {piece.name}"
-    rule(draft, f"rising levels of the {piece.name}", Kind.CONSTRUCTION, (piece.origin,), says, fails, lines, len(terms))
+    asks(draft, said("levels-rise", piece=piece.name), (piece.origin,), lines, len(terms))
 
 
 def _bed(draft: Draft, design: Design, piece: Piece, terms: Sequence[PieceTerms]) -> None:
@@ -85,10 +76,8 @@ def _bed(draft: Draft, design: Design, piece: Piece, terms: Sequence[PieceTerms]
         # Its mirror image has to find room too, with the middle stitch still at the right.
         places += [total((place, 1), (t.one, 1)) for place in (t.left.start, *t.left.after) if t.one]
         lines += [(i, Linear(place, None, half)) for place in dict.fromkeys(places)]
-    says = f"the bed has {design.machine.needles} needles"
-    fails = f"the {piece.name} cannot hang on {design.machine.needles} needles"
-    origins = (piece.origin, design.machine.origin)
-    rule(draft, f"bed width of the {piece.name}", Kind.MACHINE, origins, says, fails, lines, len(terms))
+    clause = said("bed-has", piece=piece.name, needles=design.machine.needles)
+    asks(draft, clause, (piece.origin, design.machine.origin), lines, len(terms), Kind.MACHINE)
 
 
 def _edge_rules(draft: Draft, edge: _Edge) -> None:
@@ -105,14 +94,14 @@ def _edge_rules(draft: Draft, edge: _Edge) -> None:
             _room(draft, edge, run, number)
 
 
-def _named(edge: _Edge, run: EdgeRun) -> str:
-    return f"{edge.what} to `{run.to_level}`" if edge.led else edge.what
+def _named(edge: _Edge, run: EdgeRun) -> Said:
+    return said("edge-to", edge=edge.which, level=run.to_level) if edge.led else edge.which
 
 
 def _one_way(draft: Draft, edge: _Edge, run: EdgeRun, number: int) -> None:
     """A run moves in or out, not both; steps are equal; a cast-off is part of the move."""
     lines: Lines = []
-    what = _named(edge, run)
+    which = _named(edge, run)
     for i, terms in enumerate(edge.terms):
         away, ways = terms.moved(number), terms.ways[number]
         if not any((run.change[i], (run.most or run.change)[i])):
@@ -125,16 +114,13 @@ def _one_way(draft: Draft, edge: _Edge, run: EdgeRun, number: int) -> None:
             times = run.rate.stitches if run.rate is not None else run.steps
             steps = total((terms.step[number], times), (terms.cast_off[number], 1))
             lines.append((i, Linear(total((away, 1), (steps, -sign)), 0, 0)))
-    says = f"{what} moves one way" + (" in equal steps" if run.steps else "")
-    fails = says.replace(" moves ", " cannot move ")
     count = len(edge.terms)
-    rule(draft, f"way of {what} ({number})", Kind.CONSTRUCTION, (run.origin,), says, fails, lines, count)
+    asks(draft, said("moves-one-way", edge=which, steps=run.steps, run=number), (run.origin,), lines, count)
     if run.way.kind == "fashioned" and edge.outwards > 0 and not may_lean(edge.piece):
         need = run.way.inset + 1
         lines = [(i, Linear(place, need, None)) for i, e in enumerate(edge.terms) for place in (e.before(number), e.after[number])]
-        says = f"shaping {run.way.inset} in takes {need} stitches on each side"
-        fails = f"the {edge.piece.name} cannot be shaped {run.way.inset} in"
-        rule(draft, f"stitches to shape {what} ({number})", Kind.CONSTRUCTION, (run.origin,), says, fails, lines, count)
+        clause = said("shaping-takes", piece=edge.piece.name, inset=run.way.inset, stitches=need, edge=which, run=number)
+        asks(draft, clause, (run.origin,), lines, count)
 
 
 def _left_over(draft: Draft, piece: Piece, terms: Sequence[PieceTerms]) -> None:
@@ -147,10 +133,7 @@ def _left_over(draft: Draft, piece: Piece, terms: Sequence[PieceTerms]) -> None:
         for i, t in enumerate(terms):
             width = total((_place(piece, t, "left", level), 1), (_place(piece, t, "right", level), 1))
             lines.append((i, Linear(width, need, None)))
-    stitches = "a stitch" if need == 1 else f"{need} stitches"
-    says = f"the {piece.name} keeps {stitches} at the least"
-    fails = f"the {piece.name} cannot keep {stitches} at all levels"
-    rule(draft, f"stitches left of the {piece.name}", Kind.CONSTRUCTION, (piece.origin,), says, fails, lines, len(terms))
+    asks(draft, said("keeps-stitches", piece=piece.name, stitches=need), (piece.origin,), lines, len(terms))
 
 
 def _place(piece: Piece, terms: PieceTerms, side: str, level: int) -> Terms:
@@ -164,7 +147,6 @@ def _place(piece: Piece, terms: PieceTerms, side: str, level: int) -> Terms:
 def _across(draft: Draft, edge: _Edge, run: EdgeRun, number: int) -> None:
     """Two loops go on a needle at most, and every second needle is left empty at most."""
     lines: Lines = []
-    what = f"the loops of the {edge.piece.name} at `{run.to_level}`"
     for i, terms in enumerate(edge.terms):
         # Both edges move alike, so half the width tells of the whole.
         now, then = terms.after[number], terms.before(number)
@@ -172,9 +154,8 @@ def _across(draft: Draft, edge: _Edge, run: EdgeRun, number: int) -> None:
         direction = terms.ways[number][0]
         if run.most is None:
             lines.append((i, Linear(total((now, direction), (then, -direction)), 0, None)))
-    says = f"{what} are hung two on a needle, or every second needle is left empty, at most"
-    fails = f"{what} cannot be hung back so: two go on a needle, or every second needle is left empty, at most"
-    rule(draft, f"across {what} ({number})", Kind.CONSTRUCTION, (run.origin,), says, fails, lines, len(edge.terms))
+    clause = said("hung-across", piece=edge.piece.name, level=run.to_level, run=number)
+    asks(draft, clause, (run.origin,), lines, len(edge.terms))
 
 
 def partings(piece: Piece, run: EdgeRun, number: int, runs: Sequence[EdgeRun]) -> int:
@@ -198,30 +179,29 @@ def _at_rate(draft: Draft, edge: _Edge, run: EdgeRun, rate: Rate, number: int) -
     for i, terms in enumerate(edge.terms):
         over = total((terms.pairs(number), 2), (terms.step[number], -rate.rows))
         lines += [(i, Linear(over, rate.spare, rate.spare + rate.rows - 1)), (i, Linear(terms.step[number], 1, None))]
-    what, stitches = _named(edge, run), "a stitch" if rate.stitches == 1 else f"{rate.stitches} stitches"
-    rows = "every row" if rate.rows == 1 else f"every {rate.rows} rows"
-    says = f"{what} moves by {stitches} {rows}, once at least"
-    fails = f"{what} cannot move by {stitches} {rows}: the rows below `{run.to_level}` and the width there do not allow it"
-    rule(draft, f"rate of {what} ({number})", Kind.CONSTRUCTION, (run.origin,), says, fails, lines, len(edge.terms))
+    clause = said("moves-at-rate", edge=_named(edge, run), stitches=rate.stitches, rows=rate.rows, level=run.to_level, run=number)
+    asks(draft, clause, (run.origin,), lines, len(edge.terms))
 
 
 def _room(draft: Draft, edge: _Edge, run: EdgeRun, number: int) -> None:
     """So many moves need so many rows. A new width is knitted for a row at least before the run ends."""
     lines: Lines = []
-    every, what = 1, _named(edge, run)
+    every = 1
     parts = partings(edge.piece, run, number, edge.runs) if edge.outwards > 0 else 0
     for i, terms in enumerate(edge.terms):
         found = [_rows_for(edge, run, terms, number, way, parts) for way in terms.ways[number]]
         lines += [(i, line) for line, _ in found]
         # The way that is written comes first; the other one is only what whole repeats may leave of it.
         every = max(every, found[0][1])
-    one = "one stitch" if run.way.at_once == 1 else "two stitches"
     by_stitches = run.path == "slope" or run.way.at_once > 1
-    how_often = "once a row" if by_stitches and every == 1 else "once in two rows"
-    moves = f"moves by {one}" if by_stitches else "moves"
-    says = f"{what} {moves} {how_often} at most"
-    fails = f"{what} cannot move so far in so few rows: it {moves} {how_often} at most"
-    rule(draft, f"room for {what} ({number})", Kind.CONSTRUCTION, (run.origin,), says, fails, lines, len(edge.terms))
+    clause = said(
+        "moves-at-most",
+        edge=_named(edge, run),
+        stitches=run.way.at_once if by_stitches else 0,
+        rows=1 if by_stitches and every == 1 else 2,
+        run=number,
+    )
+    asks(draft, clause, (run.origin,), lines, len(edge.terms))
 
 
 def _rows_for(edge: _Edge, run: EdgeRun, terms: EdgeTerms, number: int, way: int, parts: int) -> tuple[Linear, int]:

@@ -7,8 +7,8 @@ from math import ceil
 
 from walewright.design.model import Design, EdgeName, Join, Piece
 from walewright.glue.model import Chain, Glued, Seam
-from walewright.report.model import Change, Diagnostic, Label, diagnosed
-from walewright.report.said import said
+from walewright.report.model import Change, Diagnostic, diagnosed
+from walewright.report.said import Amount, Fact, Said, said
 from walewright.solve.geometry import NOTHING, EdgeLength, above, called_on_both, edge_length, split_part
 from walewright.solve.joining import LOOPS, easing_mm, longer_cm, near_cm, rounded, spoken
 from walewright.solve.model import SizedJoin, SizedPiece, SizedSeam
@@ -100,11 +100,11 @@ def unlike_joins(design: Design) -> list[Diagnostic]:
     for join in design.joins:
         sizes = tuple(design.sizes[i] for i in range(len(design.sizes)) if _counted_out(join, i))
         one, other = (_kinds(design, side) for side in (join.one, join.other))
-        note = f"{spoken(join.one)} runs along {one}, {spoken(join.other)} along {other}"
-        if join.way in LOOPS and {one, other} != {"stitches"}:
-            told.append(unmet(join, (note,), sizes, design, (f"sew it: only loops to loops can be {join.way}",)))
+        note = said("runs-along", one_kinds=_each_kind(one), other_kinds=_each_kind(other))
+        if join.way in LOOPS and one | other != {"stitches"}:
+            told.append(unmet(join, (note,), sizes, design, (said("sew-it", way=join.way),)))
         elif sizes and one != other:
-            told.append(unmet(join, (note,), sizes, design, ("allow some easing: then their lengths are compared",)))
+            told.append(unmet(join, (note,), sizes, design, (said("some-easing"),)))
     return told
 
 
@@ -113,9 +113,12 @@ def _counted_out(join: Join, size: int) -> bool:
     return join.way in LOOPS or (easing_mm(join, size) == 0 and join.longer is None)
 
 
-def _kinds(design: Design, side: Sequence[EdgeName]) -> str:
-    kinds = {kind for edge in side for kind in _kind(design.piece(edge.piece), edge.edge)}
-    return " and ".join(sorted(kinds))
+def _kinds(design: Design, side: Sequence[EdgeName]) -> frozenset[str]:
+    return frozenset(kind for edge in side for kind in _kind(design.piece(edge.piece), edge.edge))
+
+
+def _each_kind(kinds: frozenset[str]) -> tuple[Said, ...]:
+    return tuple(said(f"along-{kind}") for kind in sorted(kinds))
 
 
 def _kind(piece: Piece, edge: str) -> tuple[str, ...]:
@@ -134,7 +137,7 @@ def unmet_joins(design: Design, glued: Glued, garments: Sequence[Sequence[SizedP
     """A message for each join with a seam whose sides do not meet, over all sizes; `garments[i]` are the pieces of size i."""
     told: list[Diagnostic] = []
     for number, join in enumerate(design.joins):
-        notes: dict[str, None] = {}
+        notes: dict[Said, None] = {}
         sizes: dict[str, None] = {}
         off: dict[int, float] = {}
         seams = [seam for seam in glued.seams if seam.join == number and seam.other]
@@ -142,8 +145,8 @@ def unmet_joins(design: Design, glued: Glued, garments: Sequence[Sequence[SizedP
             for seam in seams:
                 one, other = (chain_length(design, pieces, side) for side in (seam.one, seam.other))
                 note = _apart(design, join, size, one, other)
-                if note:
-                    notes[f"{design.sizes[size]}: {note}"] = None
+                if note is not None:
+                    notes[said("in-size", size=design.sizes[size], note=note)] = None
                     sizes[design.sizes[size]] = None
                     apart = abs(one.cm - other.cm - longer_cm(join, size))
                     off[size] = max(off.get(size, 0.0), apart)
@@ -170,12 +173,12 @@ def uneven_edges(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> It
             runs = [next(run for run in side if run.name == name) for side in (piece.left, piece.right)]
             yield diagnosed(
                 "called-edges-differ",
-                *tuple(Label(o.span, f"called `{name}`") for o in dict.fromkeys(run.origin for run in runs)),
-                notes=tuple(said("rows-left-right", among=design.sizes[i], rows=rows[i][0], rows_2=rows[i][1]) for i in over),
-                helps=("call-each-edge",),
+                *((o.span, "called") for o in dict.fromkeys(run.origin for run in runs)),
+                notes=tuple(said("rows", size=design.sizes[i], left=rows[i][0], right=rows[i][1]) for i in over),
+                helps=("call-each",),
                 sizes=tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else (),
-                name=name,
-                name_2=piece.name,
+                edge=name,
+                piece=piece.name,
             )
 
 
@@ -199,7 +202,7 @@ def _height_changes(design: Design, join: Join, off: Mapping[int, float]) -> tup
         level = next(x for x in design.piece(name).levels if x.name == at)
         for by in (1, -1) if level.most is None else ():
             values = tuple((design.sizes[i], level.height[i] + by * apart) for i, apart in off.items())
-            changes.append((Change("height", name, at, values, f"the height of `{at}` of the {name}"),))
+            changes.append((Change("height", name, at, values, said("height", level=at, piece=name)),))
     return tuple(changes)
 
 
@@ -207,46 +210,46 @@ def _number(design: Design, join: Join) -> int:
     return next(n for n, other in enumerate(design.joins) if other.origin == join.origin)
 
 
-def sides_told(design: Design, join: Join, size: int, pieces: Sequence[SizedPiece]) -> str:
+def sides_told(design: Design, join: Join, size: int, pieces: Sequence[SizedPiece]) -> Said:
     """What both sides of a join come to, and how far they are apart: "sleeve cap 40 rows, 12.1 cm, back armhole 50 rows, ..."."""
     one, other = (side_length(design, pieces, side) for side in (join.one, join.other))
-    longer = longer_cm(join, size)
-    wanted = f", and {longer:g} cm are wanted" if longer else ""
-    return (
-        f"{spoken(join.one)} {counted(one)}, {one.cm:.1f} cm; {spoken(join.other)} {counted(other)}, {other.cm:.1f} cm: "
-        f"{_difference(join, one, other)}{wanted}"
+    return said(
+        "sides",
+        one=spoken(join.one),
+        one_count=counted(one),
+        one_cm=Amount(one.cm),
+        other=spoken(join.other),
+        other_count=counted(other),
+        other_cm=Amount(other.cm),
+        difference=_difference(join, one, other),
+        longer=longer_cm(join, size),
     )
 
 
-def _difference(join: Join, one: EdgeLength, other: EdgeLength) -> str:
+def _difference(join: Join, one: EdgeLength, other: EdgeLength) -> Said:
     """ "6 rows apart", or "the first 1.4 cm longer"."""
     rows, stitches = abs(one.rows - other.rows), abs(one.stitches - other.stitches)
     if _counted_out(join, 0):
-        return f"{counted(EdgeLength(rows, stitches, 0.0))} apart"
-    return f"the first {abs(one.cm - other.cm):.1f} cm {'longer' if one.cm >= other.cm else 'shorter'}"
+        return said("apart", count=counted(EdgeLength(rows, stitches, 0.0)))
+    return said("first-longer", cm=Amount(abs(one.cm - other.cm)), longer=one.cm >= other.cm)
 
 
 def unmet(
     join: Join,
-    notes: tuple[str, ...],
+    notes: tuple[Said, ...],
     sizes: tuple[str, ...],
     design: Design,
-    helps: tuple[str, ...] = (),
+    helps: tuple[Said, ...] = (),
     changes: tuple[tuple[Change, ...], ...] = (),
 ) -> Diagnostic:
     """The message that the sides of a join do not meet."""
-    mine = tuple(
-        Label(piece.origin.span, f"the {piece.name}")
-        for piece in design.pieces
-        if any(e.piece == piece.name for e in (*join.one, *join.other))
-    )
-    advice = helps or ("change the levels or widths that these edges come from, or allow more easing",)
+    names = {e.piece for e in (*join.one, *join.other)}
     return diagnosed(
         "join-does-not-meet",
         (join.origin.span, "joined-here"),
-        *mine,
+        *((piece.origin.span, said("the", name=piece.name)) for piece in design.pieces if piece.name in names),
         notes=notes,
-        helps=advice,
+        helps=helps or ("change-levels",),
         sizes=sizes if len(sizes) < len(design.sizes) else (),
         changes=changes,
         one=spoken(join.one),
@@ -259,25 +262,27 @@ def allowed_cm(design: Design, join: Join, size: int) -> float:
     return easing_mm(join, size) / 10 or near_cm(design, join)
 
 
-def _apart(design: Design, join: Join, size: int, one: EdgeLength, other: EdgeLength) -> str:
+def _apart(design: Design, join: Join, size: int, one: EdgeLength, other: EdgeLength) -> Said | None:
+    lengths: dict[str, Fact] = {"one_cm": Amount(one.cm), "other_cm": Amount(other.cm)}
     if _counted_out(join, size):
         if (one.rows, one.stitches) == (other.rows, other.stitches):
-            return ""
-        lengths = f"{counted(one)} ({one.cm:.1f} cm) against {counted(other)} ({other.cm:.1f} cm)"
-        return f"{lengths}: {_difference(join, one, other)}, and no easing is allowed"
+            return None
+        counts = {"one_count": counted(one), "other_count": counted(other)}
+        return said("counts-against", **lengths, **counts, difference=_difference(join, one, other))
     longer = longer_cm(join, size)
     apart = abs(one.cm - other.cm - longer)
     allowed = allowed_cm(design, join, size)
     if apart <= allowed + ROUNDING_CM:
-        return ""
-    lengths = f"{one.cm:.1f} cm against {other.cm:.1f} cm"
+        return None
     if longer:
-        return f"{lengths}: {one.cm - other.cm:.1f} cm longer, and it should be {longer:g} cm, {allowed:.1f} cm more or less"
-    return f"{lengths}: {apart:.1f} cm apart, and {allowed:g} cm can be eased in"
+        return said("not-as-longer", **lengths, found=Amount(one.cm - other.cm), longer=longer, allowed=Amount(allowed))
+    return said("not-eased", **lengths, apart=Amount(apart), allowed=allowed)
 
 
-def counted(length: EdgeLength) -> str:
+def counted(length: EdgeLength) -> Said:
     """ "98 rows", "40 stitches", or both."""
-    parts = [f"{length.rows} rows"] if length.rows else []
-    parts += [f"{length.stitches} stitches"] if length.stitches else []
-    return " and ".join(parts) or "nothing"
+    if length.rows and length.stitches:
+        return said("rows-and-stitches", rows=length.rows, stitches=length.stitches)
+    if length.rows:
+        return said("rows", rows=length.rows)
+    return said("stitches", stitches=length.stitches) if length.stitches else said("nothing")

@@ -8,7 +8,8 @@ from functools import cache
 
 from walewright.design.model import Design, Join
 from walewright.glue.model import Glued
-from walewright.report.model import Diagnostic, Label, diagnosed
+from walewright.report.model import Diagnostic, diagnosed
+from walewright.report.said import Said, said
 from walewright.solve.amounts import unfit_amounts
 from walewright.solve.band_parts import Glue, bands_of, bands_too_wide, parted, together_as_it_is
 from walewright.solve.bands import crowded_holes, short_starts, start_pick_ups
@@ -155,7 +156,7 @@ def _answered(design: Design, programme: Programme, terms: Garment, known: Answe
     return found, told, final
 
 
-def _without(design: Design, part: Programme, parts: Sequence[Programme], terms: Garment) -> Callable[[Rule, int], str]:
+def _without(design: Design, part: Programme, parts: Sequence[Programme], terms: Garment) -> Callable[[Rule, int], Said | None]:
     """What the sides of a join come to where its rule is left out."""
 
     @cache
@@ -164,12 +165,12 @@ def _without(design: Design, part: Programme, parts: Sequence[Programme], terms:
         answers = [(other, best(other, len(design.sizes))) for other in parts if other is not part]
         return _values(answers) if all(answer.values is not None for _, answer in answers) else None
 
-    def sides(rule: Rule, size: int) -> str:
+    def sides(rule: Rule, size: int) -> Said | None:
         answer = solve_programme(replace(part, rules=tuple(r for r in part.rules if r.name != rule.name)))
         join = next((j for j in design.joins if j.origin in rule.origins), None)
         others = elsewhere()
         if answer.values is None or others is None or join is None:
-            return ""
+            return None
         names = dict.fromkeys(e.piece for e in (*join.one, *join.other))
         values = {**others, **answer.values}
         made = [sized_pieces(design, design.piece(n), terms[n], values, together=False)[size] for n in names]
@@ -196,9 +197,9 @@ def _gave_up(design: Design, part: Programme) -> Diagnostic:
     names = _pieces(part)
     return diagnosed(
         "no-proven-best",
-        *tuple(Label(design.piece(name).origin.span, f"the {name}") for name in names),
-        helps=("give-figures-differ",),
-        names=tuple(names),
+        *((design.piece(name).origin.span, said("the", name=name)) for name in names),
+        helps=("differ-less",),
+        pieces=names,
     )
 
 

@@ -6,14 +6,14 @@ is not proposed; where nothing does, only what names no figure is left.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from math import ceil, floor
 
 from walewright.design.model import Design
 from walewright.report.model import Change, Diagnostic
+from walewright.report.said import Fact, Said, grouped, said, tenths
 from walewright.solve.changed import changed, figures
-from walewright.solve.quantities import length
 
 MOST_TRIED = 10
 """Designs counted for the helps of one run: a bound that is the same on every computer."""
@@ -47,7 +47,7 @@ def helped(design: Design, told: tuple[Diagnostic, ...], count: Count) -> tuple[
             done = tries.nearest(diagnostic, changes)
             if done is not None:
                 found.append(done)
-        words = tuple(spoken(design, changes) for changes in found)
+        words = tuple(proposed(design, changes) for changes in found)
         # Beside a bed's width the other way round stays, which is no figure.
         spare = () if found and diagnostic.code != "wider-than-bed" else diagnostic.helps
         made.append(replace(diagnostic, helps=(*words, *spare), changes=tuple(found)))
@@ -98,7 +98,7 @@ class _Tries:
 
 
 def _key(diagnostic: Diagnostic) -> tuple[str, object]:
-    return diagnostic.code, diagnostic.labels[0].span if diagnostic.labels else diagnostic.message
+    return diagnostic.code, diagnostic.labels[0].span if diagnostic.labels else (diagnostic.case, diagnostic.facts)
 
 
 def _away(now: float, value: float) -> float:
@@ -110,43 +110,31 @@ def _away(now: float, value: float) -> float:
 # ----------------------------------------------------------------- words
 
 
-def spoken(design: Design, changes: Sequence[Change]) -> str:
+def proposed(design: Design, changes: Sequence[Change]) -> Said:
     """A change as a help."""
-    (first, *more) = changes
+    first = changes[0]
     values = _each(design, first)
     match first.what:
         case "needles":
-            return f"knit it on a bed of {max(v for _, v in first.values):g} needles or more"
+            return said("wider-bed", needles=max(v for _, v in first.values))
         case "stitches":
-            return f"knit it at {min(v for _, v in first.values):g} stitches to 10 cm or fewer"
+            return said("knit-looser", stitches=min(v for _, v in first.values))
         case "widest":
-            return f"make it {length(min(v for _, v in first.values))} wide at the most"
+            return said("narrow-it", cm=tenths(min(v for _, v in first.values)))
         case "easing":
-            return f"allow {values} of easing"
+            return said("allow-easing", lengths=values)
         case "least" | "most":
-            owner = first.owner
-            said = [f"`{c.at}`{f' of the {owner}' if n == 0 else ''} be {_each(design, c)}" for n, c in enumerate(changes)]
-            return f"let {_and([said[0], *(s for s in said[1:])])} at the {first.what}"
-        case "width" if not first.name:
-            return f"make the {first.owner} {values} wide at `{first.at}`"
-    return f"it would do with {_and([f'{c.name} at {_each(design, c)}' for c in (first, *more)])}"
+            ends = [said("end-of", level=first.at, piece=first.owner, lengths=values)]
+            ends += [said("end-too", level=c.at, lengths=_each(design, c)) for c in changes[1:]]
+            return said("let-ends-be", ends=tuple(ends), least=first.what == "least")
+        case "width" if first.name is None:
+            return said("make-wide", piece=first.owner, lengths=values, level=first.at)
+    return said("would-do", figures=tuple(said("figure-at", figure=c.name, lengths=_each(design, c)) for c in changes if c.name))
 
 
-def _each(design: Design, change: Change) -> str:
+def _each(design: Design, change: Change) -> tuple[Fact, ...]:
     """ "38 cm", or "38 cm in M and 40 cm in L, XL"."""
-    by_size = {size: length(value) for size, value in change.values}
+    by_size = {size: tenths(value) for size, value in change.values}
     if len(by_size) == len(design.sizes) and len(set(by_size.values())) == 1:
-        return next(iter(by_size.values()))
-    return _and([f"{text} in {where}" for text, where in grouped(by_size)])
-
-
-def grouped(by_size: dict[str, str]) -> Iterator[tuple[str, str]]:
-    """Each text with the sizes it holds for, as "S, M"."""
-    found: dict[str, list[str]] = {}
-    for size, text in by_size.items():
-        found.setdefault(text, []).append(size)
-    yield from ((text, ", ".join(sizes)) for text, sizes in found.items())
-
-
-def _and(parts: Sequence[str]) -> str:
-    return ", ".join(parts[:-1]) + f" and {parts[-1]}" if len(parts) > 1 else parts[0]
+        return tuple(by_size.values())[:1]
+    return tuple(said("in-sizes", length=length, sizes=sizes) for length, sizes in grouped(by_size))

@@ -6,7 +6,7 @@ import datetime
 import os
 from collections.abc import Mapping
 
-from walewright.report.model import Diagnostic
+from walewright.report.model import Diagnostic, diagnosed
 
 VARIABLE = "SOURCE_DATE_EPOCH"
 LAST_SECOND = 253_402_300_799
@@ -25,20 +25,15 @@ def today(environment: Mapping[str, str] = os.environ) -> tuple[datetime.date | 
         return datetime.date.today(), None
     digits = given.removeprefix("-")
     if not (digits.isascii() and digits.isdigit()):
-        return None, _refused(given, "is no number")
+        return None, _refused(given, "no-number")
     if given.startswith("-") and digits.strip("0"):
-        return None, _refused(given, "is before 1970")
+        return None, _refused(given, "before-1970")
     # Compared by length first: Python reads no number of more than some thousand digits.
     if len(digits.lstrip("0")) > len(str(LAST_SECOND)) or int(digits) > LAST_SECOND:
-        return None, _refused(given, "is after the year 9999")
+        return None, _refused(given, "after-9999")
     return datetime.datetime.fromtimestamp(int(digits), tz=datetime.UTC).date(), None
 
 
-def _refused(given: str, why: str) -> Diagnostic:
+def _refused(given: str, case: str) -> Diagnostic:
     shown = given if len(given) <= 40 else f"{given[:40]}…"
-    return Diagnostic(
-        "bad-date",
-        f"the environment variable {VARIABLE} {why}: {shown!r}",
-        notes=("it sets the date on the page, in whole seconds since the beginning of 1970",),
-        helps=(f"set it to such a number, as {VARIABLE}=1767225600 for 1 January 2026, or unset it for today's date",),
-    )
+    return diagnosed(f"bad-date/{case}", notes=("sets-the-date",), helps=("set-or-unset",), variable=VARIABLE, text=repr(shown))

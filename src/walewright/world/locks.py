@@ -9,6 +9,8 @@ import time
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
 
+from walewright.report.said import said
+from walewright.world.refusals import Hindrance
 from walewright.world.undisturbed import undisturbed
 
 LOCK = ".walewright-lock"
@@ -18,11 +20,11 @@ PATIENCE_S = 30.0
 _PAUSE_S = 0.02
 
 
-class Busy(OSError):
+class Busy(Hindrance):
     """Another writer holds the folder."""
 
     def __init__(self) -> None:
-        super().__init__(errno.EBUSY, "another build is writing into this folder")
+        super().__init__(errno.EBUSY, said("another-build"))
 
 
 @contextmanager

@@ -7,6 +7,8 @@ import stat
 from dataclasses import dataclass
 
 from walewright.report.model import Diagnostic
+from walewright.report.said import Amount
+from walewright.world.names import SOURCE_SUFFIX
 from walewright.world.refusals import reason, refusal
 
 LARGEST_SOURCE = 2 * 1024 * 1024
@@ -19,10 +21,10 @@ _BYTES = getattr(os, "O_BINARY", 0)
 """Where a system changes line ends unless it is told not to."""
 
 KINDS = (
-    (stat.S_ISFIFO, "a named pipe"),
-    (stat.S_ISSOCK, "a socket"),
-    (stat.S_ISCHR, "a device"),
-    (stat.S_ISBLK, "a device"),
+    (stat.S_ISFIFO, "pipe"),
+    (stat.S_ISSOCK, "socket"),
+    (stat.S_ISCHR, "device"),
+    (stat.S_ISBLK, "device"),
 )
 
 
@@ -59,16 +61,14 @@ def read_held(path: str) -> tuple[Held | None, Diagnostic | None]:
             return None, fault
         data, before, after = _read(path)
     except FileNotFoundError:
-        return None, refusal(path, "source-missing", "there is no such file", "check the name and the folder")
+        return None, refusal(path, "source-missing", "check-the-name")
     except (OSError, ValueError) as failed:
-        message = f"the file cannot be read: {reason(failed)}"
-        return None, refusal(path, "source-unreadable", message, "check its name and its permissions")
+        return None, refusal(path, "source-unreadable/refused", "check-permissions", reason=reason(failed))
     fault = _unfit(path, before)
     if fault is None and len(data) > LARGEST_SOURCE:
         fault = _too_large(path, max(len(data), after.st_size))
     if fault is None and (len(data) != before.st_size or not unchanged(before, after)):
-        message = "the file was changed while it was read"
-        fault = refusal(path, "source-unreadable", message, "run the command again when nothing writes to it any more")
+        fault = refusal(path, "source-unreadable/changed-while-read", "run-again")
     if fault is not None:
         return None, fault
     return _understood(path, data, before)
@@ -86,17 +86,16 @@ def _state(facts: os.stat_result) -> tuple[int, ...]:
 def _unfit(path: str, facts: os.stat_result) -> Diagnostic | None:
     """Why a file is not to be read, by what the system says of it."""
     if stat.S_ISDIR(facts.st_mode):
-        return refusal(path, "source-is-folder", "this is a folder, not a source", "name a file in it that ends in .wale")
+        return refusal(path, "source-is-folder", "name-a-file", suffix=SOURCE_SUFFIX)
     if not stat.S_ISREG(facts.st_mode):
-        kind = next((name for test, name in KINDS if test(facts.st_mode)), "no plain file")
-        message = f"this is {kind}, not a file with a text"
-        return refusal(path, "source-not-file", message, "save the source as a plain file and name that")
+        kind = next((name for test, name in KINDS if test(facts.st_mode)), "other")
+        return refusal(path, f"source-not-file/{kind}", "save-plain")
     return _too_large(path, facts.st_size) if facts.st_size > LARGEST_SOURCE else None
 
 
 def _too_large(path: str, size: int) -> Diagnostic:
-    message = f"the file has {size / 1e6:.1f} MB; a source may have {LARGEST_SOURCE / 1e6:.1f} MB"
-    return refusal(path, "source-too-large", message, "check that the right file was named")
+    most = Amount(LARGEST_SOURCE / 1e6, "MB")
+    return refusal(path, "source-too-large", "right-file", size=Amount(size / 1e6, "MB"), most=most)
 
 
 def _read(path: str) -> tuple[bytes, os.stat_result, os.stat_result]:
@@ -118,13 +117,11 @@ def _read(path: str) -> tuple[bytes, os.stat_result, os.stat_result]:
 
 def _understood(path: str, data: bytes, facts: os.stat_result) -> tuple[Held | None, Diagnostic | None]:
     if b"\0" in data:
-        message = "this is a binary file, not a text"
-        return None, refusal(path, "source-not-text", message, "name a text file that ends in .wale")
+        return None, refusal(path, "source-not-text/binary", "name-a-text", suffix=SOURCE_SUFFIX)
     try:
         text = data.decode("utf-8-sig")
     except UnicodeDecodeError as failed:
-        message = f"the text is not UTF-8: byte {failed.start + 1} fits no letter"
-        return None, refusal(path, "source-not-text", message, "save the file as UTF-8 in your editor")
+        return None, refusal(path, "source-not-text/encoding", "save-as-utf-8", byte=failed.start + 1)
     both = text.count("\r\n")
     ends = {"\r\n": both, "\r": text.count("\r") - both, "\n": text.count("\n") - both}
     used = [end for end, times in ends.items() if times]

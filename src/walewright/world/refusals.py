@@ -2,19 +2,30 @@
 
 from __future__ import annotations
 
-from walewright.report.model import Diagnostic, Label, Span
+from walewright.report.model import Diagnostic, Span, diagnosed
+from walewright.report.said import Fact, Said
 
 
-def refusal(path: str, code: str, message: str, *helps: str, notes: tuple[str, ...] = ()) -> Diagnostic:
-    """A diagnostic about the file `path` as a whole."""
-    return Diagnostic(code=code, message=message, labels=(Label(Span(path, 0, 0)),), notes=notes, helps=helps)
+def refusal(path: str, kind: str, *helps: str, notes: tuple[str, ...] = (), **facts: Fact) -> Diagnostic:
+    """A diagnostic about the file `path` as a whole; `helps` and `notes` by their keys."""
+    return diagnosed(kind, (Span(path, 0, 0), ""), helps=helps, notes=notes, facts=facts)
 
 
-def reason(fault: OSError | ValueError) -> str:
+class Hindrance(OSError):
+    """What we ourselves find in the way of a file, with the phrase that says it."""
+
+    def __init__(self, number: int, hindrance: Said) -> None:
+        super().__init__(number, hindrance.key)
+        self.hindrance = hindrance
+
+
+def reason(fault: OSError | ValueError) -> Fact:
     """Why the system refused: "no space left on device"."""
+    if isinstance(fault, Hindrance):
+        return fault.hindrance
     return (getattr(fault, "strerror", None) or str(fault)).lower()
 
 
 def unwritable(path: str, fault: OSError, *helps: str, notes: tuple[str, ...] = ()) -> Diagnostic:
     """What a refused write comes to."""
-    return refusal(path, "output-unwritable", f"the file cannot be written: {reason(fault)}", *helps, notes=notes)
+    return refusal(path, "output-unwritable/refused", *helps, notes=notes, reason=reason(fault))

@@ -43,7 +43,7 @@ def rewrite(held: Held, data: bytes) -> Diagnostic | None:
             finally:
                 clear(folder)
     except OSError as failed:
-        return unwritable(path, failed, "free the permissions of its folder, or make room on its disk")
+        return unwritable(path, failed, "free-its-folder")
     return None
 
 
@@ -52,21 +52,15 @@ def _unfit(held: Held, real: str, facts: os.stat_result) -> Diagnostic | None:
     if not unchanged(held.facts, facts):
         return _changed(path)
     if facts.st_nlink > 1:
-        return refusal(
-            path,
-            "source-linked",
-            f"the file has {facts.st_nlink} names (hard links); written anew, it would be parted from the others",
-            "copy it to a file of its own, and format that",
-        )
+        return refusal(path, "source-linked", "copy-it", names=facts.st_nlink)
     # Whoever may do everything (root) is told as well: somebody took care that this file is not changed.
     if not facts.st_mode & (stat.S_IWUSR | stat.S_IWGRP | stat.S_IWOTH) or not os.access(real, os.W_OK):
-        return refusal(path, "source-read-only", "the file is read-only", "free its permissions, or format a copy")
+        return refusal(path, "source-read-only", "free-permissions")
     return None
 
 
 def _changed(path: str) -> Diagnostic:
-    message = "the file was changed after it was read; it is left as it is"
-    return refusal(path, "source-unreadable", message, "run the command again when nothing writes to it any more")
+    return refusal(path, "source-unreadable/changed-after-read", "run-again")
 
 
 def _keep(facts: os.stat_result, real: str, aside: str) -> None:

@@ -23,14 +23,15 @@ import stat
 from collections.abc import Mapping
 
 from walewright.report.model import Diagnostic
+from walewright.report.said import said
 from walewright.world.locks import LOCK, Busy, alone_in
 from walewright.world.names import is_source_name
-from walewright.world.refusals import reason, refusal, unwritable
+from walewright.world.refusals import Hindrance, reason, refusal, unwritable
 
 NEW = ".walewright-new"
 WHOLE = ".walewright-whole"
 
-ELSEWHERE = "choose another folder with --out, or free its permissions"
+ELSEWHERE = "elsewhere"
 
 
 class _At(Exception):
@@ -55,10 +56,10 @@ def write_set(folder: str, files: Mapping[str, bytes]) -> Diagnostic | None:
             _decide(folder)
             _move_all(folder, first=True)
     except Busy as busy:
-        return unwritable(folder, busy, "wait for the other build, or choose another folder with --out")
+        return unwritable(folder, busy, "wait-for-it")
     except _At as refused:
         _remove_folders(made)
-        notes = ("some of its set are in place; the next build into this folder completes it",) if refused.decided else ()
+        notes = ("partly-in-place",) if refused.decided else ()
         return unwritable(refused.path, refused.fault, ELSEWHERE, notes=notes)
     except OSError as fault:
         _remove_folders(made)
@@ -167,7 +168,7 @@ def _move_all(folder: str, first: bool = False) -> None:
         for name in _held(whole):
             path = os.path.join(folder, name)
             if is_source_name(name):
-                raise PermissionError(errno.EPERM, "a source has its name")
+                raise Hindrance(errno.EPERM, said("source-has-its-name"))
             _refuse_folder(path)
             os.replace(os.path.join(whole, name), path)
             moved += 1
@@ -188,17 +189,17 @@ def _held(aside: str) -> list[str]:
     except FileNotFoundError:
         return []
     if not stat.S_ISDIR(facts.st_mode):
-        raise NotADirectoryError(errno.ENOTDIR, "its name is kept for a folder of builds")
+        raise Hindrance(errno.ENOTDIR, said("kept-for-builds"))
     names = sorted(os.listdir(aside))
     for name in names:
         if not stat.S_ISREG(os.lstat(os.path.join(aside, name)).st_mode):
-            raise FileExistsError(errno.EEXIST, f"it holds {name!r}, which no build put there")
+            raise Hindrance(errno.EEXIST, said("holds-another", name=repr(name)))
     return names
 
 
 def _refuse_folder(path: str) -> None:
     if os.path.isdir(path) and not os.path.islink(path):
-        raise IsADirectoryError(errno.EISDIR, "a folder has its name")
+        raise Hindrance(errno.EISDIR, said("folder-has-its-name"))
 
 
 def _clear_quietly(folder: str) -> None:
@@ -219,7 +220,7 @@ def _make_folders(folder: str) -> list[str]:
     try:
         os.makedirs(folder, exist_ok=True)
     except FileExistsError as fault:
-        raise NotADirectoryError(errno.ENOTDIR, "a file has the folder's name") from fault
+        raise Hindrance(errno.ENOTDIR, said("file-has-its-name")) from fault
     return missing
 
 
@@ -234,9 +235,5 @@ def _remove_folders(made: list[str]) -> None:
 
 def _unsettled(path: str, fault: OSError) -> Diagnostic:
     return refusal(
-        path,
-        "output-unwritable",
-        f"what a build that was killed left here cannot be put in order: {reason(fault)}",
-        "free what is in the way, and build again",
-        f"or delete {NEW} and {WHOLE} in this folder, and build everything in it anew",
+        path, "output-unwritable/left-behind", "free-the-way", "delete-what-was-left", reason=reason(fault), new=NEW, whole=WHOLE
     )

@@ -3,21 +3,29 @@
 from __future__ import annotations
 
 from walewright.report.english.charts import WORDINGS as CHARTS
+from walewright.report.english.commands import PHRASES as OUTSIDE
+from walewright.report.english.commands import WORDINGS as COMMANDS
+from walewright.report.english.counted import PHRASES as COUNTED
 from walewright.report.english.counts import WORDINGS as COUNTS
 from walewright.report.english.garment import WORDINGS as GARMENT
 from walewright.report.english.lines import WORDINGS as LINES
 from walewright.report.english.materials import WORDINGS as MATERIALS
-from walewright.report.english.outside import WORDINGS as OUTSIDE
+from walewright.report.english.patterned import WORDINGS as PATTERNED
 from walewright.report.english.phrases import PHRASES, TERMS
+from walewright.report.english.proven import PHRASES as PROVEN
+from walewright.report.english.proven import WORDINGS as PROOF
+from walewright.report.english.rules import CLAUSES, EDGES, FIGURES
 from walewright.report.english.shapes import WORDINGS as SHAPES
 from walewright.report.english.values import WORDINGS as VALUES
 from walewright.report.model import Diagnostic
 from walewright.report.wording import Language, Worded, worded
 
 ENGLISH = Language(
-    wordings={**LINES, **VALUES, **MATERIALS, **SHAPES, **CHARTS, **GARMENT, **COUNTS, **OUTSIDE},
-    phrases=PHRASES,
+    wordings={**LINES, **VALUES, **MATERIALS, **SHAPES, **CHARTS, **GARMENT, **COUNTS, **PATTERNED, **PROOF, **COMMANDS},
+    phrases={**PHRASES, **COUNTED, **FIGURES, **EDGES, **PROVEN, **OUTSIDE},
     terms=TERMS,
+    clauses=CLAUSES,
+    words=("nought", "one", "two", "three", "four", "five", "six"),
 )
 
 

@@ -5,134 +5,153 @@ from __future__ import annotations
 from walewright.report.wording import Wording
 
 WORDINGS: dict[str, Wording] = {
+    "band-parted": Wording(
+        "band `{band}` takes up to {stitches} needles, and the bed has {needles}: it is knitted in {parts} parts",
+        labels={"picked-up-here": "picked up here"},
+        notes={
+            "part": "`{part}`: along {along}",
+            "ends-sewn": "their ends are sewn together in the seams where they meet, a stitch of each",
+        },
+        helps={"bands-of-their-own": "write them as bands of their own to part it elsewhere"},
+    ),
     "buttonholes-crowded": Wording(
-        "the {holes} buttonholes of band `{name}` do not fit on it",
+        "the {buttonholes} buttonholes of band `{band}` do not fit on it",
         labels={"buttonholes-here": "buttonholes here"},
-        notes={"stitches-rows": "{among}: {stitches} stitches and {rows} rows"},
-        helps={"buttonhole-needs-two": "{deeper}: a buttonhole needs two rows below it and two above"},
+        notes={"band-has": "{size}: {stitches:stitch|stitches} and {rows:row|rows}"},
+        helps={
+            "deeper": (
+                "{chained:?give the band an edging that has a depth|make the band deeper}: a buttonhole needs two rows below it "
+                "and two above"
+            ),
+            "fewer": "work {room:buttonhole|buttonholes} at the most",
+            "nearer-ends": "let the first and the last lie nearer the ends",
+        },
     ),
     "called-edges-differ": Wording(
-        "`{name}` of the {name_2} has more rows on one side than on the other",
-        notes={"rows-left-right": "{among}: {rows} rows on the left, {rows_2} on the right"},
-        helps={"call-each-edge": "call each edge by a name of its own (`left edge ... called`, `right edge ... called`)"},
-    ),
-    "cannot-match": Wording(
-        "{one} and {other} cannot be matched: {fault}",
-        labels={"joined-here": "joined here"},
-        notes={"here": "{size}: {note}"},
-        helps={"fault-2": "{fault_2}"},
+        "`{edge}` of the {piece} has more rows on one side than on the other",
+        labels={"called": "called `{edge}`"},
+        notes={"rows": "{size}: {left} rows on the left, {right} on the right"},
+        helps={"call-each": "call each edge by a name of its own (`left edge ... called`, `right edge ... called`)"},
     ),
     "cap-cannot-meet": Wording(
-        "however far up the free levels of the {name} are, {one} cannot meet {other}",
-        labels={"joined-here": "joined here", "free": "`{name_2}` is free", "the": "the {name}"},
-        notes={"here": "{among}: {sides_told}"},
-        helps={"change-widths-these": "change the widths that these edges come from, or allow more easing"},
+        "however far up the free levels of the {piece} are, {one} cannot meet {other}",
+        labels={"joined-here": "joined here", "free": "`{level}` is free", "piece": "the {piece}"},
+        helps={"change-widths": "change the widths that these edges come from, or allow more easing"},
     ),
+    "counts-conflict/alone": Wording("{failing:cannot}"),
+    "counts-conflict/because": Wording("because {because:and}, {failing:cannot}"),
     "free-level-without-room": Wording(
-        "wherever the free levels of the {name} are, {fails}",
+        "wherever the free levels of the {piece} are, {failing:cannot}",
         labels={"free": "`{level}` is free"},
-        notes={"here": "{among}: {says}"},
         helps={
-            "let-go-farther": "let `{level}` of the {name} go farther, or let the edges between these levels move in less",
+            "go-farther": "let `{level}` of the {piece} go farther, or let the edges between these levels move in less",
+        },
+    ),
+    "hole-at-edge/buttonhole": Wording(
+        "a buttonhole of the {piece} reaches an edge, or stitches that are just moved",
+        labels={"here": "here"},
+        notes={"needs": "a hole needs a stitch on each side that is not moved in the rows about it"},
+        helps={
+            "move-them": "put them {cm} {inwards:?further from|nearer to} the {edge} edge",
+            "room": "make the piece wider there, or the buttonholes over fewer stitches",
+        },
+    ),
+    "hole-at-edge/slot": Wording(
+        "the slot `{slot}` of the {piece} reaches an edge, or stitches that are just moved",
+        labels={"here": "here"},
+        notes={"needs": "a hole needs a stitch on each side that is not moved in the rows about it"},
+        helps={
+            "further": "let it lie {cm} further to the {side} on the bed",
+            "narrower": "make it narrower, or put `{level}` where the edges go straight on and the piece is not parted",
         },
     ),
     "join-does-not-meet": Wording(
         "{one} and {other} do not meet",
         labels={"joined-here": "joined here"},
-    ),
-    "motif-outside/reaches-edge-piece": Wording(
-        "{what} reaches to the edge of the piece or beyond",
+        notes={"runs-along": "{one} runs along {one_kinds:and}, {other} along {other_kinds:and}"},
         helps={
-            "move-middle-begin": "move it to the middle, or begin it where the piece is wider: a stitch has to be left on each side",
+            "change-levels": "change the levels or widths that these edges come from, or allow more easing",
+            "sew-it": "sew it: only loops to loops can be {way}",
+            "some-easing": "allow some easing: then their lengths are compared",
         },
     ),
-    "motif-outside/reaches-into-opening": Wording(
-        "{what} reaches into an opening",
-        helps={"begin-lower-move": "begin it lower, or move it away from the opening: a stitch has to be left beside it"},
+    "motif-outside/edge": Wording(
+        "`{motif}` on the {piece} reaches to the edge of the piece or beyond",
+        labels={"begun-here": "begun here", "as-large": "{stitches:stitch|stitches} wide"},
+        helps={
+            "towards-the-middle": (
+                "move it to the middle, or begin it where the piece is wider: a stitch has to be left on each side"
+            ),
+        },
+    ),
+    "motif-outside/opening": Wording(
+        "`{motif}` on the {piece} reaches into an opening",
+        labels={"begun-here": "begun here", "as-large": "{stitches:stitch|stitches} wide, {rows:row|rows} high"},
+        helps={
+            "away-from-the-opening": "begin it lower, or move it away from the opening: a stitch has to be left beside it",
+        },
     ),
     "motif-too-high": Wording(
-        "{what} is higher than its fabric goes on there",
-        helps={"begin-lower-level": "begin it at a lower level"},
+        "`{motif}` on the {piece} is higher than its fabric goes on there",
+        labels={"begun-here": "begun here", "as-large": "{rows:row|rows} high"},
+        helps={"lower": "begin it at a lower level"},
     ),
     "no-proven-best": Wording(
-        "no best counts were found for {names} within the solver's limit",
-        helps={"give-figures-differ": "give figures that differ less from each other between the sizes, or fewer sizes"},
+        "no best counts were found for {pieces:and} within the solver's limit",
+        helps={"differ-less": "give figures that differ less from each other between the sizes, or fewer sizes"},
     ),
     "panel-crossed": Wording(
-        "the panel of {fabric} in the {name} is crossed",
+        "the panel of {fabric} in the {piece} is crossed",
         labels={"panel": "this panel"},
-        notes={"here": "{size}: {note}"},
-        helps={"make-panel-narrower": "make the panel narrower, end it below, or move it or what crosses it to the side"},
-    ),
-    "repeats-on-a-slope/whole-repeats-begin": Wording(
-        "whole repeats of `{name}` begin at `{name_2}` of the {name_3}, where no one width stands",
-        labels={"begins-here": "begins here", "here": "`{name_2}`"},
-        helps={
-            "let-begin-level": "let `{name}` begin at a level above or below",
-            "let-centred": "or let `{name}` be centred",
-        },
-    ),
-    "repeats-on-a-slope/whole-repeats-begin-2": Wording(
-        "whole repeats of `{name}` begin at `{name_2}` of the {name_3}, where its edge is on its way",
-        labels={"begins-here": "begins here", "here": "`{name_2}`"},
-        notes={"width-follows-slope": "the width there follows from the slope and cannot be chosen for the repeats"},
-        helps={
-            "lead-edges-two": "lead the edges to `{name_2}` and on from there in two steps (`edges ... at {name_2}`)",
-            "let-centred": "or let `{name}` be centred",
-        },
+        helps={"narrower": "make the panel narrower, end it below, or move it or what crosses it to the side"},
     ),
     "rib-without-column": Wording(
-        "{what} has no stitch that its rib could be latched up on",
-        labels={"too-narrow-rib": "too narrow for a rib", "latched-rib": "latched rib"},
-        notes={"two-end-needles": "the two end needles are never latched up: the edge would run"},
+        "{rib} has no stitch that its rib could be latched up on",
+        labels={"too-narrow": "too narrow for a rib", "rib": "latched rib"},
+        notes={"end-needles": "the two end needles are never latched up: the edge would run"},
+        helps={
+            "inwards": "move the panel inwards",
+            "wider": "make it {stitches:stitch|stitches} wide or more ({cm})",
+            "no-rib": "or knit it in a fabric that is no rib",
+        },
     ),
     "sizes-not-graded": Wording(
         "the sizes cannot be graded as evenly as they are wanted: each by itself could be counted, but not all together",
+        labels={"let-go": "let go here", "first-piece": "the first piece"},
+        notes={
+            "goes-down": "{figure} goes down from one size to the next where it should not",
+            "rows-of-its-own": "where shaping differs from size to size, each has rows of its own",
+        },
         helps={
-            "give-figures-differ": "give figures that differ by more from size to size, or knit the sizes from separate patterns",
+            "differ-more": "give figures that differ by more from size to size, or knit the sizes from separate patterns",
         },
     ),
     "start-longer-than-edges": Wording(
-        "the {name} starts on more stitches than can be picked up along {along}",
+        "the {piece} starts on more stitches than can be picked up along {along}",
         labels={"begun-here": "begun here"},
-        notes={"stitches-places": "{among}: {made} stitches, and {made_2} places"},
+        notes={"places": "{size}: {stitches:stitch|stitches}, and {places:place|places}"},
         helps={
-            "start-cm-wide": "start it {floor:g} cm wide at the most",
-            "begin-along-more": "or begin it along more edges",
+            "narrower": "start it {widest} wide at the most",
+            "more-edges": "or begin it along more edges",
         },
     ),
-    "too-much-knitting/all-sizes-together": Wording(
-        "all sizes together have {amount} {what}, and {limit:,} are the most",
-        labels={"them": "{amount_2} of them"},
-        notes={"shown": "{shown}"},
-        helps={"shown": "{shown}", "look-units-how": "look at the units, and at how many pieces there are"},
-    ),
-    "too-much-knitting/rows-most": Wording(
-        "the {name} has {amount} rows, and {MOST_ROWS:,} are the most",
-        labels={"top": "`{name_2}` is its top", "piece": "this piece"},
-        notes={"rows": "{among}: {amount} rows"},
-        helps={"look-unit-rows": "look at the unit, at the rows of the swatch, and at how often rows are repeated"},
-    ),
-    "too-small/rows-fewer-piece": Wording(
-        "the {name} has {amount} rows, and fewer than {FEWEST_ROWS} are no piece of knitting",
-        labels={"top": "`{name_2}` is its top", "piece": "this piece"},
-        notes={"cm-rows": "{among}: {height:.3g} cm are {amount} rows"},
-        helps={"look-unit-what": "look at the unit, and at what its height is reckoned from"},
-    ),
-    "too-small/stitches-wide-fewer": Wording(
-        "the {name} is {amount} stitches wide, and fewer than {FEWEST_STITCHES} are no piece",
-        labels={"wide-gets": "as wide as it gets"},
-        notes={"stitches-widest": "{among}: {amount} stitches at the widest"},
-        helps={"look-unit-cord": "look at the unit; a cord is no piece, and is named with `cord`"},
-    ),
-    "wider-than-bed/band-takes-up": Wording(
-        "band `{name}` takes up to {stitches} needles, and the bed has {needles}",
+    "wider-than-bed/band": Wording(
+        "band `{band}` takes up to {stitches} needles, and the bed has {needles}",
         labels={"picked-up-here": "picked up here"},
-        notes={"stitches": "{among}: {stitches} stitches"},
+        helps={
+            "several-bands": "knit it as {bands:word} bands: {each:/; }",
+            "lengthways": ("knit it lengthways, as a piece that is joined to `{edge}`, which takes {takes} needles by itself"),
+        },
     ),
-    "wider-than-bed/takes-up-needles": Wording(
-        "the {name} takes up to {even} needles, and the bed has {needles}",
-        labels={"rstrip": "{rstrip}"},
-        notes={"stitches-cm-needles": "at {per_cm:.1f} stitches to 10 cm, {needles} needles make {length}"},
+    "wider-than-bed/piece": Wording(
+        "the {piece} takes up to {takes} needles, and the bed has {needles}",
+        labels={"widest": "widest {where}{by_side:?, reckoned by its {by_side} side}"},
+        notes={
+            "takes": "{size}: {cm} {where}{by_side:?, reckoned by its {by_side} side,} take {takes} needles",
+            "needles-make": "at {tension:.1f} stitches to 10 cm, {needles} needles make {room}",
+        },
+        helps={
+            "panels": ("knit it as {panels:word} pieces (panels) of {each} needles each, joined by {seams:=a seam|seams}"),
+        },
     ),
 }

@@ -8,6 +8,13 @@ PHRASES: dict[str, str] = {
     "by-shape": "by shape `{shape}`",
     "close": "`{meant}` is close",
     "here-too": "here too",
+    "edge-of-copies": "`{edge}`{copies:=| of {copies} copies}",
+    "opening-at": "opening at `{name}`",
+    "or-only-one": "or only one, `along {along}`",
+    "the": "the {name}",
+    "turn-over": "turn them over: `along {along}, {side} side facing`",
+    "write-along": "write `along {along}`",
+    "write-several": "write {count} {pieces:?pieces|bands}, {each:and}",
     "shown": "{shown}",
     "stitches-and-rows": "{stitches} and {rows}",
     "by-option-of": "{message} (option --{option} {name})",
@@ -258,3 +265,4 @@ TERMS: dict[str, tuple[str, str]] = {
     "yarn": ("yarn", "yarns"),
     "yarn count system": ("yarn count system", "yarn count systems"),
 }
+TERMS |= {word: (word, word) for word in ("from the neck", "half the span", "over the shoulder")}

@@ -1,0 +1,87 @@
+"""Words for what the proof finds, and for printed words that do not read."""
+
+from __future__ import annotations
+
+from walewright.report.wording import Wording
+
+_PLAN = {"fault-of-the-plan": "this is a fault of the plan, not of the source: please report it with the source"}
+_WORDS = {"fault-of-the-words": "this is a fault of the words, not of the source: please report it with the source"}
+
+WORDINGS: dict[str, Wording] = {
+    "bed-refuses": Wording(
+        "{block} cannot be knitted as planned: {refusal}",
+        notes={"stopped": "the bed stopped at move {move} of {block} ({fault})"},
+        helps=_PLAN,
+    ),
+    "knitted-otherwise/counts": Wording("the {name} was counted with {counted} at {where} and knitted with {knitted}", helps=_PLAN),
+    "knitted-otherwise/garment": Wording("{otherwise}", helps=_PLAN),
+    "knitted-otherwise/pattern": Wording(
+        "at {where} {counted} was counted and {knitted} knitted", labels={"joined-here": "joined here"}, helps=_PLAN
+    ),
+    "knitted-otherwise/seam": Wording(
+        "the seam along {side} was counted with {counted} rows and knitted with {knitted}",
+        labels={"joined-here": "joined here"},
+        helps=_PLAN,
+    ),
+    "lace-unpaired/decrease": Wording("the {piece} has a decrease at needle {needle} in row {row} and no hole to it", helps=_PLAN),
+    "lace-unpaired/hole": Wording(
+        "the {piece} has a hole at needle {needle} in row {row} and no stitch drawn through two loops to it", helps=_PLAN
+    ),
+    "long-float": Wording(
+        "{yarn} floats over {needles} needles ({length:.1f}) in {within}",
+        labels={"knitted-here": "knitted here"},
+        notes={
+            "catches": "more than {most_stitches} stitches or {most} of loose yarn catches on fingers and buttons",
+            "floats": "{size}: {pieces:/; }",
+        },
+        helps={
+            "lift-it": (
+                "catch it: when such a row is knitted, lift the float of {yarn} with a transfer tool on to the needle at "
+                "its middle, above that needle's stitch: the next row knits both as one; or draw a stitch of the yarn "
+                "between"
+            ),
+        },
+    ),
+    "words-contradict/chart": Wording("chart {chart}: {fault}"),
+    "words-contradict/chart-twice": Wording("there are two charts {chart}"),
+    "words-contradict/section": Wording("{section}: {fault}"),
+    "words-knit-otherwise/fabric": Wording(
+        "the printed words for {name} knit another fabric than the plan",
+        notes={"reading-back": "reading them back: {block}: {refusal}"},
+        helps=_WORDS,
+    ),
+    "words-knit-otherwise/left-free": Wording("the printed words leave the {edge} of the {piece} free", helps=_WORDS),
+    "words-knit-otherwise/order": Wording("the printed words say {printed} where {planned} was planned", helps=_WORDS),
+    "words-knit-otherwise/stop": Wording("the printed words stop at {block}: {refusal}"),
+    "words-knit-otherwise/taken-up": Wording("the printed words take up the {edge} of the {piece}", helps=_WORDS),
+    "words-no-sizes": Wording("the text does not begin with its sizes"),
+    "words-no-such-size": Wording("there is no size number {number}; the text is for {sizes_known}"),
+    "words-size-count/readings": Wording("a number has {readings} readings and the text {sizes_known} sizes"),
+    "words-size-count/size": Wording("this is for size {number} and the text has {sizes_known}"),
+    "words-unreadable/chart": Wording("chart {chart}: {fault}"),
+    "words-unreadable/line": Wording("this line is no heading, no step and no note"),
+    "words-unreadable/no-sections": Wording("the text has no sections"),
+    "words-unreadable/sentence": Wording(
+        "this is not a printed sentence", notes={"from-there": "it is not understood from: {rest}"}
+    ),
+}
+
+PHRASES: dict[str, str] = {
+    "described-here": "{name} is described here",
+    "edge-and-copy": "{edge}{copy:? ({copy})}",
+    "edge-free": "the {edge} of the {piece} stays free {glued:?glued and not on the bed|on the bed and not as glued}",
+    "falls-apart": "on the bed the garment falls into {parts:part|parts}, and as glued into {glued}",
+    "float-at": "at RC {counter}, before row {row}, past needles {needles}{more:? and {more} more}",
+    "float-of": "{piece}, {at}",
+    "floats-of": "{piece}, {floats} floats: the first {at}; the last at RC {last}",
+    "folded": "the {fabric} is folded {front:?front|behind}, where its inside would show",
+    "hangs-elsewhere": "the {hung} does not hang on what it is glued to",
+    "hangs-on-nothing-glued": "the {hung} hangs on what nothing is glued to",
+    "join-done": "`{way} {one:/ then } from its {one_end} to {other:/ then } from its {other_end}`",
+    "joined-otherwise": "{one} {other:?to {other}|upon itself} was joined otherwise than it is glued",
+    "linked-wrong-sides": "the {piece} and the {other_piece} are linked with their wrong sides together",
+    "loops-open": "the open loops of {edge} of the {piece} were taken up by nothing",
+    "not-joined": "{one} {other:?to {other}|upon itself} was not joined as it is glued",
+    "nothing-more": "nothing more",
+    "right-side-in": "of what hangs together with the {piece} some lies with its right side in",
+}
