@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import ast
-import re
 import shlex
 from pathlib import Path
 

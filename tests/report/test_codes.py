@@ -12,7 +12,6 @@ from tests.docs import error_pages
 from walewright import source
 from walewright.report.codes import CODES, COMMANDS, SOURCE
 from walewright.report.english import ENGLISH
-from walewright.report.model import Severity
 
 ROOT = Path(__file__).resolve().parents[2]
 

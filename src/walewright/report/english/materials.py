@@ -50,9 +50,8 @@ WORDINGS: dict[str, Wording] = {
         helps={"write": "write the count, or the count and the plies with a stroke between, such as `2/28 Nm`"},
     ),
     "border-needs-whole": Wording(
-        (
-            "chart `{chart}` has {borders:column|columns} beside its repeat, and repeats that are {fit:term} have no end to put them at"
-        ),
+        "chart `{chart}` has {borders:column|columns} beside its repeat, and repeats that are {fit:term} have no end to put "
+        "them at",
         labels={"fit": "{fit:term}", "columns": "{before:column|columns} before the repeat, {after} after it"},
         helps={"whole": "write `whole repeats`, or make the repeat the whole chart"},
     ),
