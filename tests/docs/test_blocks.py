@@ -25,6 +25,7 @@ WHOLE = [b for b in WALE if b.info == "wale" and not b.page.startswith("docs/err
 PARTS = [b for b in WALE if b.info == "wale part"]
 FRAMES = [b for b in WALE if b.info == "wale frame"]
 EXAMPLES = [b for b in WALE if b.info == "wale example"]
+WRONG = [b for b in WALE if b.info.startswith("wale error: ")]
 OF_CODES = [b for b in WALE if b.page.startswith("docs/errors/")]
 
 
@@ -33,10 +34,11 @@ def compiled(block: Block) -> Outcome:
 
 
 def test_every_block_is_of_a_kind_that_is_tested() -> None:
-    assert set(WALE) == {*WHOLE, *PARTS, *FRAMES, *EXAMPLES, *OF_CODES}
+    assert set(WALE) == {*WHOLE, *PARTS, *FRAMES, *EXAMPLES, *WRONG, *OF_CODES}
     assert WHOLE
     assert PARTS
     assert EXAMPLES
+    assert WRONG
     assert len(FRAMES) == 1
 
 
@@ -68,6 +70,12 @@ def test_an_example_is_proven_below_the_frame(block: Block) -> None:
 def test_an_example_is_tidy(block: Block) -> None:
     tree, _ = source.read(block.name, block.source)
     assert source.tidy(tree) == block.source
+
+
+@pytest.mark.parametrize("block", WRONG, ids=lambda b: b.name)
+def test_a_wrong_source_fails_as_it_says(block: Block) -> None:
+    codes = [d.code for d in compiled(block).diagnostics if d.severity is Severity.ERROR]
+    assert codes == [block.info.removeprefix("wale error: ")]
 
 
 @pytest.mark.parametrize("block", PARTS, ids=lambda b: b.name)
