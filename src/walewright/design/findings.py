@@ -166,7 +166,7 @@ def _places(labels: Iterable[Label]) -> tuple[Label, ...]:
         span = label.span
         if isinstance(span, Used):
             shown[Label(Span(span.file, span.start, span.end), said("by-shape", shape=span.name))] = None
-            shown[Label(span.shape, label.text)] = None
+            shown[Label(span.shape, label.said)] = None
         elif span != NOWHERE:
             shown[label] = None
     return tuple(shown)

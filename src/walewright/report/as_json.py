@@ -53,7 +53,7 @@ class _Told:
     def whole(self) -> dict[str, object]:
         d, words = self.diagnostic, self.words
         labels = [
-            {**self.place(label.span), **self.said(label.text, text)} for label, text in zip(d.labels, words.labels, strict=True)
+            {**self.place(label.span), **self.said(label.said, text)} for label, text in zip(d.labels, words.labels, strict=True)
         ]
         helps = [
             {**self.said(help_, text), "edits": [self.edit(edit) for edit in self.edits(d, n)]}
@@ -82,8 +82,8 @@ class _Told:
                 found |= {f"{name}_line": at.line, f"{name}_column": at.column}
         return found
 
-    def said(self, what: str | Said, text: str) -> dict[str, object]:
-        if isinstance(what, Said):
+    def said(self, what: Said | None, text: str) -> dict[str, object]:
+        if what is not None:
             return {"key": what.key, "text": text, "facts": self.facts(what.facts)}
         return {"key": None, "text": text, "facts": {}}
 

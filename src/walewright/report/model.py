@@ -41,7 +41,8 @@ class Label:
     """A place and what is there."""
 
     span: Span
-    text: str | Said = ""
+    said: Said | None = None
+    """Nothing where the place says enough."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,21 +59,21 @@ class Change:
 
 @dataclass(frozen=True, slots=True)
 class Diagnostic:
-    """One mistake, one message. `labels[0]` is the primary place; `code` is a slug from `report.codes`."""
+    """One mistake, one message, as facts; `report.wording` has its words. `labels[0]` is the primary place; `code` is a slug from
+    `report.codes`."""
 
     code: str
-    message: str
+    case: str = ""
+    """Which of the messages of its code it is; empty where the code has one."""
+    facts: tuple[tuple[str, Fact], ...] = ()
     labels: tuple[Label, ...] = ()
-    notes: tuple[str | Said, ...] = ()
-    helps: tuple[str | Said, ...] = ()
+    notes: tuple[Said, ...] = ()
+    helps: tuple[Said, ...] = ()
     severity: Severity = Severity.ERROR
     sizes: tuple[str, ...] = field(default=())
     """Names of the sizes concerned, where not all are."""
     changes: tuple[tuple[Change, ...], ...] = field(default=())
     """What the first helps change, one after the other: of those that name a figure. They have been tried."""
-    case: str | None = None
-    """Which of the messages of its code it is; empty where the code has one."""
-    facts: tuple[tuple[str, Fact], ...] = ()
     given: tuple[str, str] | None = None
     """The option of the command line that brought in what is wrong, and the name it was given for (empty where it has none)."""
 
@@ -96,18 +97,17 @@ def diagnosed(
     code, _, case = kind.partition("/")
     return Diagnostic(
         code,
-        "",
-        tuple(label if isinstance(label, Label) else Label(label[0], _said(label[1])) for label in labels),
+        case,
+        tuple({**(facts or {}), **more}.items()),
+        tuple(label if isinstance(label, Label) else Label(label[0], _said(label[1]) if label[1] else None) for label in labels),
         tuple(_said(note) for note in notes),
         tuple(_said(help_) for help_ in helps),
         severity,
         sizes,
         changes,
-        case,
-        tuple({**(facts or {}), **more}.items()),
         given,
     )
 
 
-def _said(text: str | Said) -> str | Said:
-    return Said(text) if isinstance(text, str) and text else text
+def _said(key: str | Said) -> Said:
+    return Said(key) if isinstance(key, str) else key

@@ -80,8 +80,6 @@ MESSAGE = "message of "
 
 def message_of(diagnostic: Diagnostic) -> Said:
     """A diagnostic's message as a phrase of another one."""
-    if diagnostic.case is None:
-        return Said("shown", (("shown", diagnostic.message),))
     return Said(MESSAGE + kind_of(diagnostic), diagnostic.facts)
 
 
@@ -92,13 +90,6 @@ def kind_of(diagnostic: Diagnostic) -> str:
 
 def worded(diagnostic: Diagnostic, language: Language) -> Worded:
     """The diagnostic's message, labels, notes and helps in the words of a language."""
-    if diagnostic.case is None:
-        return Worded(
-            diagnostic.message,
-            tuple(_text(label.text, {}, {}, language) for label in diagnostic.labels),
-            tuple(_text(note, {}, {}, language) for note in diagnostic.notes),
-            tuple(_text(help_, {}, {}, language) for help_ in diagnostic.helps),
-        )
     wording = language.wordings[kind_of(diagnostic)]
     facts = dict(diagnostic.facts)
     message = _filled(wording.message, facts, language)
@@ -108,7 +99,7 @@ def worded(diagnostic: Diagnostic, language: Language) -> Worded:
         message = phrased(Said(key, (("message", message), ("option", option), ("name", name))), language)
     return Worded(
         message,
-        tuple(_text(label.text, wording.labels, facts, language) for label in diagnostic.labels),
+        tuple(_text(label.said, wording.labels, facts, language) if label.said else "" for label in diagnostic.labels),
         tuple(_text(note, wording.notes, facts, language) for note in diagnostic.notes),
         tuple(_text(help_, wording.helps, facts, language) for help_ in diagnostic.helps),
     )
@@ -119,9 +110,7 @@ def phrased(phrase: Said, language: Language) -> str:
     return _text(phrase, {}, {}, language)
 
 
-def _text(what: str | Said, own: Mapping[str, str], facts: Mapping[str, Fact], language: Language) -> str:
-    if isinstance(what, str):
-        return what
+def _text(what: Said, own: Mapping[str, str], facts: Mapping[str, Fact], language: Language) -> str:
     template = own.get(what.key)
     if template is None:
         template = _shared(what.key, language)
