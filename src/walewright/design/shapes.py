@@ -39,11 +39,12 @@ NAMES: Mapping[type, tuple[str, ...]] = {
     syntax.Motif: ("chart", "level"),
     syntax.RepeatStretch: ("from_level", "to_level"),
     syntax.Shoulders: ("from_level",),
+    syntax.Regauged: ("of", "within"),
 }
 """Fields that hold a name of something, by kind of statement."""
 
 OF_A_PIECE = (
-    *(k for k in NAMES if k not in (syntax.LevelDef, syntax.EdgeRef)),
+    *(k for k in NAMES if k not in (syntax.LevelDef, syntax.EdgeRef, syntax.Regauged)),
     syntax.Levels,
     syntax.Neck,
     syntax.End,
@@ -260,6 +261,7 @@ class _Expander:
         if given.span not in self.misnamed:
             self.misnamed.add(given.span)
             self.findings.lose(parameter)
+            field = "fabric" if isinstance(node, syntax.Regauged) else field
             what = field.removeprefix("to_").removeprefix("from_").replace("called", "edge").replace("name", "name of something")
             self.findings.tell(
                 "name-expected",

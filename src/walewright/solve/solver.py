@@ -12,6 +12,7 @@ from walewright.solve.amounts import unfit_amounts
 from walewright.solve.band_parts import Glue, bands_of, bands_too_wide, parted, together_as_it_is
 from walewright.solve.bands import crowded_holes, short_starts, start_pick_ups
 from walewright.solve.bed_width import too_wide
+from walewright.solve.begun import begun_rules
 from walewright.solve.caps import unmet_cap
 from walewright.solve.charts import motifs_outside, repeats_cut
 from walewright.solve.conflict import explain
@@ -120,6 +121,7 @@ def programme_of(design: Design, matched: Sequence[Join] = ()) -> tuple[Programm
         terms.setdefault(piece.name, _image(design, piece.name, terms))
     join_rules(draft, design, terms, matched)
     matching_rules(draft, design, terms)
+    begun_rules(draft, design, terms)
     return draft.programme(), terms
 
 
