@@ -59,7 +59,7 @@ class Compiled:
         if self.understood.design is None or failed(self.understood):
             return self.understood
         with _unexplained(alone=len(self.understood.design.sizes) == 1):
-            return pipeline._counted(self.understood)
+            return pipeline._counted(self.understood, helps=False)
 
     @cached_property
     def planned(self) -> Outcome | None:
@@ -108,15 +108,14 @@ class Compiled:
 
 @contextmanager
 def _unexplained(alone: bool) -> Iterator[None]:
-    """Refusals without helps; of one size `alone` also without what a conflict is about. Of several, the sizes that are at fault
-    decide how the others are coupled."""
+    """Refusals of one size `alone` without what a conflict is about. Of several, the sizes that are at fault decide how the others
+    are coupled."""
     refused = Diagnostic("counts-conflict", "cannot be counted")
-    with mock.patch.object(solve.solver, "helped", lambda design, against, count: against):
-        if not alone:
-            yield
-            return
-        with mock.patch.object(solve.solver, "explain", return_value=((refused,), True)):
-            yield
+    if not alone:
+        yield
+        return
+    with mock.patch.object(solve.solver, "explain", return_value=((refused,), True)):
+        yield
 
 
 def _written(made: Outcome) -> Outcome:
