@@ -6,7 +6,6 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from walewright.design.cloth import Cloth
-from walewright.design.findings import amount
 from walewright.design.model import PerSize, Rate
 from walewright.design.outline import SIDES, Side
 from walewright.design.places import POSITIVE, Place
@@ -141,25 +140,6 @@ def _sum(one: PerSize, other: PerSize) -> PerSize:
 
 def _half(width: PerSize, before: PerSize) -> PerSize:
     return tuple((w - b) / 2 for w, b in zip(width, before, strict=True))
-
-
-ROWS_A_STEP = 2
-"""Several stitches at once are cast off or on where the carriage is, which comes back every second row."""
-
-
-def other_ways(node: syntax.Edge, change: PerSize, rows: PerSize, gap: bool) -> tuple[str, ...]:
-    """Proposals for an edge that moves by more stitches than a slope can: several stitches at once, or rows held in place of an
-    edge. `change` in cm and `rows` are those of one edge; `gap`: it is the edge of a gap."""
-    times = int(min(rows) // ROWS_A_STEP)
-    if not times:
-        return ()
-    each = tuple(c / times for c in change)
-    alike = max(each) - min(each) < 1e-6
-    length = amount(each[0]) if alike else f"{'-' if each[0] < 0 else ''}L"
-    ways = [f"or move several stitches at a time: `steps {length} {times} times to {node.to_level}`"]
-    if not gap and max(change) < 0:
-        ways.append("or let the stitches stay and hold them in short rows: a `wedge`, and at the top `shoulders`")
-    return tuple(ways)
 
 
 def tell_wrong_way(node: syntax.Edge, change: PerSize, gap: bool, sizes: tuple[str, ...], place: Place) -> None:

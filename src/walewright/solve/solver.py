@@ -19,6 +19,7 @@ from walewright.solve.conflict import explain
 from walewright.solve.coupling import Coupling, coupled
 from walewright.solve.coupling import told as let_go
 from walewright.solve.deviations import deviations
+from walewright.solve.flat import too_flat, too_steep
 from walewright.solve.garment import sized_pieces
 from walewright.solve.highs import Answer, feasible, solve_programme
 from walewright.solve.holes import holes_at_edges
@@ -63,6 +64,8 @@ def attempt(design: Design, glued: Glued, glue: Glue = together_as_it_is) -> tup
         *cannot_match(design),
         *repeats_on_a_slope(design),
         *too_wide(design),
+        *too_flat(design),
+        *too_steep(design),
     )
     told = told or tuple(unfit_amounts(design))
     if told:

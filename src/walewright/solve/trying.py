@@ -21,11 +21,14 @@ MOST_TRIED = 10
 FARTHER = (1.0, 1.5, 2.5)
 """Shares of a reckoned change that are tried, the least first."""
 
-OF_THE_BED = ("needles", "stitches", "widest")
-"""What is reckoned exactly, and gets no truer farther away."""
+EXACTLY = ("needles", "stitches", "widest", "steps")
+"""What is reckoned exactly, and gets no truer farther away: of the bed, and how often a step is made."""
+
+OTHERWISE = ("wider-than-bed", "slope-too-flat")
+"""Messages whose helps name another way as well, which is no figure, and which stays beside those that do."""
 
 MOST_TOLD = 2
-"""Changes of one message that are printed, the nearest first; of a bed's width all."""
+"""Changes of one message that are printed, the nearest first; of those `OTHERWISE` all."""
 
 Told = tuple[Diagnostic, ...]
 Count = Callable[[Design], Told]
@@ -37,7 +40,7 @@ def helped(design: Design, told: Told, count: Count) -> Told:
     tries = _Tries(design, told, count)
     made: list[Diagnostic] = []
     for diagnostic in told:
-        most = len(diagnostic.changes) if diagnostic.code == "wider-than-bed" else MOST_TOLD
+        most = len(diagnostic.changes) if diagnostic.code in OTHERWISE else MOST_TOLD
         found: list[tuple[Change, ...]] = []
         for changes in diagnostic.changes:
             if len(found) >= most:
@@ -49,8 +52,7 @@ def helped(design: Design, told: Told, count: Count) -> Told:
             if done is not None:
                 found.append(done)
         words = tuple(spoken(design, changes) for changes in found)
-        # Beside a bed's width the other way round stays, which is no figure.
-        spare = () if found and diagnostic.code != "wider-than-bed" else diagnostic.helps
+        spare = () if found and diagnostic.code not in OTHERWISE else diagnostic.helps
         made.append(replace(diagnostic, helps=(*words, *spare), changes=tuple(found)))
     return tuple(made)
 
@@ -92,7 +94,7 @@ class _Tries:
             if now is None:
                 return None
             values = tuple((size, _away(now[size], now[size] + share * (value - now[size]))) for size, value in change.values)
-            if share > 1.0 and change.what in OF_THE_BED:
+            if share > 1.0 and change.what in EXACTLY:
                 return None
             made.append(replace(change, values=values))
         return tuple(made)
@@ -128,6 +130,8 @@ def spoken(design: Design, changes: Sequence[Change]) -> str:
             owner = first.owner
             said = [f"`{c.at}`{f' of the {owner}' if n == 0 else ''} be {_each(design, c)}" for n, c in enumerate(changes)]
             return f"let {_and([said[0], *(s for s in said[1:])])} at the {first.what}"
+        case "steps":
+            return first.name
         case "width" if not first.name:
             return f"make the {first.owner} {values} wide at `{first.at}`"
     return f"it would do with {_and([f'{c.name} at {_each(design, c)}' for c in (first, *more)])}"
