@@ -1,14 +1,42 @@
 """Property tests take the same examples every time, so that a failure is a change's and not the day's.
 
-`HYPOTHESIS_PROFILE=explore pytest` looks for new ones.
+`pytest -m campaign` draws many more of them, `HYPOTHESIS_PROFILE=explore pytest` looks for new ones.
 """
 
 from __future__ import annotations
 
 import os
 
-from hypothesis import settings
+import pytest
+from hypothesis import is_hypothesis_test, settings
 
-settings.register_profile("steady", derandomize=True, deadline=None)
-settings.register_profile("explore", deadline=None, max_examples=500)
-settings.load_profile(os.environ.get("HYPOTHESIS_PROFILE", "steady"))
+from tests.draws import PROFILES
+from tests.whole import shipped_once
+
+for name, examples in PROFILES.items():
+    settings.register_profile(name, derandomize=name != "explore", deadline=None, max_examples=examples)
+
+
+def _campaign(config: pytest.Config) -> bool:
+    return config.getoption("markexpr") == "campaign"
+
+
+def pytest_configure(config: pytest.Config) -> None:
+    """The profile is chosen before the tests are read, because they take it over as they are."""
+    settings.load_profile(os.environ.get("HYPOTHESIS_PROFILE", "campaign" if _campaign(config) else "steady"))
+
+
+@pytest.hookimpl(tryfirst=True)
+def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
+    """A campaign takes every property test, with more examples."""
+    if _campaign(config):
+        for item in items:
+            if is_hypothesis_test(getattr(item, "obj", None)):
+                item.add_marker("campaign")
+
+
+@pytest.fixture(scope="session", autouse=True)
+def _garments_compiled_once(tmp_path_factory: pytest.TempPathFactory) -> None:
+    """All workers of a run share what has been compiled of the shipped garments."""
+    own = tmp_path_factory.getbasetemp()
+    shipped_once.keep_in(own.parent if "PYTEST_XDIST_WORKER" in os.environ else own)

@@ -11,8 +11,8 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import pytest
-from by_hand import BED, Ops, again, apart_and_together, rows, seam_of, strip, welt
 
+from tests.bed.by_hand import BED, Ops, again, apart_and_together, rows, seam_of, strip, welt
 from walewright.bed import Bed, BedResult, Fabric, knit
 from walewright.knit.operations import (
     Block,

@@ -6,8 +6,8 @@ from collections.abc import Callable
 from dataclasses import replace
 
 import pytest
-from by_hand import seam_of, with_blocks
 
+from tests.bed.by_hand import seam_of, with_blocks
 from walewright.bed import Bed, BedResult, knit
 from walewright.knit.operations import (
     Block,
@@ -335,7 +335,6 @@ DAMAGES: dict[str, tuple[str, Edit, str, tuple[str, ...]]] = {
 }
 
 
-THUMB = PickUpEdge("mitten", "thumb", "whole", -4, -1)
 THUMB_UPPER = PickUpEdge("mitten", "thumb upper", "whole", 0, 3)
 SLOT = CastOn("e-wrap", -4, -1, own_length=True)
 GAP = CastOn("e-wrap", 0, 3, own_length=True)

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from by_hand import rows, seam_of, strip, welt
 
+from tests.bed.by_hand import rows, seam_of, strip, welt
 from walewright.bed import Bed, Fabric, Seam, knit, seam
 from walewright.knit.operations import Join, NameEdge, Work
 

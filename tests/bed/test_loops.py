@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import pytest
-from by_hand import fabric
 
+from tests.bed.by_hand import fabric
 from walewright.bed import BedResult, Fabric, Kind
 from walewright.knit.operations import (
     BreakYarn,

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from by_hand import sampler, with_blocks
 
+from tests.bed.by_hand import sampler, with_blocks
 from walewright.bed import Bed, knit
 from walewright.knit.operations import (
     Block,

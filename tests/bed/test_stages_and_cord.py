@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import pytest
-from by_hand import Ops, fabric, refusal, rows
 
+from tests.bed.by_hand import Ops, fabric, refusal, rows
 from walewright.bed import BedResult, Fabric
 from walewright.knit.operations import (
     BreakYarn,

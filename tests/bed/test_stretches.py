@@ -6,8 +6,8 @@ from collections.abc import Callable, Iterable
 from math import hypot
 
 import pytest
-from by_hand import Ops, fabric, rows
 
+from tests.bed.by_hand import Ops, fabric, rows
 from walewright.bed import BedResult, Fabric
 from walewright.knit.operations import (
     BreakYarn,

@@ -6,8 +6,8 @@ from collections.abc import Callable
 from dataclasses import replace
 
 import pytest
-from by_hand import BED, Ops, fabric, refusal, rows
 
+from tests.bed.by_hand import BED, Ops, fabric, refusal, rows
 from walewright.bed import BedResult, Fabric, Kind, knit
 from walewright.knit.operations import (
     Block,

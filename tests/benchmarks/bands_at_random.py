@@ -1,6 +1,6 @@
 """Edgings, bands and strips drawn at random, by hand: each is proven or truly told.
 
-    python tests/benchmarks/bands_at_random.py N [SEED]
+    python -m tests.benchmarks.bands_at_random N [SEED]
 
 N draws from SEED (0) on. Prints what is neither, and counts by kind and what was told.
 """
@@ -10,12 +10,8 @@ from __future__ import annotations
 import sys
 import time
 from collections import Counter
-from pathlib import Path
 
-sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "whole"))
-
-from bands_at_random import drawn
-
+from tests.whole.bands_at_random import drawn
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.pipeline import compile

@@ -1,6 +1,6 @@
 """How long the compiler takes beside the page printer it ends in.
 
-Run on demand: `python tests/benchmarks/bench_compile.py [GARMENT...]`, for a plain garment and a charted one, where none is named.
+Run on demand: `python -m tests.benchmarks.bench_compile [GARMENT...]`, for a plain garment and a charted one, where none is named.
 Both are timed in one run on one machine, so that the ratio means something where seconds would not: the time from text to proven
 plan for all sizes, over the time WeasyPrint alone takes to print the HTML that came of it.
 """

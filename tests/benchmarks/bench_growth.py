@@ -1,4 +1,4 @@
-"""How time grows with what is written. Run on demand: `python tests/benchmarks/bench_growth.py [KIND ...]`.
+"""How time grows with what is written. Run on demand: `python -m tests.benchmarks.bench_growth [KIND ...]`.
 
 For each kind a source with n, 2n and 4n of it is compiled, refused or proven; printed are the seconds and the exponents of
 both doublings: 1 is linear, 2 quadratic. What is refused early for being too many is marked with its code.

@@ -1,4 +1,4 @@
-"""How the time to a proven plan grows with the number of sizes. Run on demand: `python tests/benchmarks/bench_sizes.py`.
+"""How the time to a proven plan grows with the number of sizes. Run on demand: `python -m tests.benchmarks.bench_sizes`.
 
 The cardigan, the largest garment that is shipped, is given 5, 10, 20 and 40 sizes drawn evenly between its smallest and its
 largest. Ratios in one run: seconds per size over those of 5 sizes, and, for 10 sizes, the proven plan over the time

@@ -1,6 +1,6 @@
 """Garments with patterned fabrics drawn at random, many of them.
 
-Run on demand: `python tests/benchmarks/charted_at_random.py [N [FIRST]]`, for N draws from number FIRST on. Prints, by family of
+Run on demand: `python -m tests.benchmarks.charted_at_random [N [FIRST]]`, for N draws from number FIRST on. Prints, by family of
 technique, how many came to a proven pattern and which codes refused the others. The first that is neither proven nor honestly
 refused stops the run, with its number and its source. The draws are those of `tests/whole/test_charted_at_random.py`.
 """
@@ -10,11 +10,8 @@ from __future__ import annotations
 import sys
 import time
 from collections import Counter, defaultdict
-from pathlib import Path
 
-sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "whole"))
-
-from test_charted_at_random import came_to, compiled
+from tests.whole.test_charted_at_random import came_to, compiled
 
 
 def main() -> None:

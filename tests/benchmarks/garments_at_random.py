@@ -1,6 +1,6 @@
 """Garments drawn at random, by hand: each has to be proven, none of its damages may be.
 
-    python tests/benchmarks/garments_at_random.py common|other FROM TO
+    python -m tests.benchmarks.garments_at_random common|other FROM TO
 
 Prints what does not hold with its number, and counts by kind, damage and what was told.
 """
@@ -10,13 +10,10 @@ from __future__ import annotations
 import sys
 import time
 from collections import Counter
-from pathlib import Path
 
-sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "whole"))
-
-from garments_at_random import drawn
-from more_garments_at_random import more
-from test_garments_at_random import looked_at
+from tests.whole.garments_at_random import drawn
+from tests.whole.more_garments_at_random import more
+from tests.whole.test_garments_at_random import looked_at
 
 
 def main() -> int:

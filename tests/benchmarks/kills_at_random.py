@@ -1,6 +1,6 @@
 """Builds killed at random moments, by hand: after each, every set of files is wholly the old one or wholly the new one.
 
-    python tests/benchmarks/kills_at_random.py [KILLS] [SEED]
+    python -m tests.benchmarks.kills_at_random [KILLS] [SEED]
 
 Several small sources are built into a folder that holds an older set of each, and the build is ended by SIGKILL or SIGTERM: at a
 moment drawn from all of its time or, about every second one, right after a set begins to be written. What lies there then is

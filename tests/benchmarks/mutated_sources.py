@@ -1,6 +1,6 @@
 """The shipped and the documented sources, mutated, each through everything. Run by hand:
 
-    python tests/benchmarks/mutated_sources.py N [SEED [FOLDER]]
+    python -m tests.benchmarks.mutated_sources N [SEED [FOLDER]]
 
 Draw number i of N has the seed SEED + i, so that a run is resumed by giving the seed after the last one reported. Most often
 numbers change a little and options are exchanged for others that the grammar has there (`small_changes.py`), so that the source
@@ -28,13 +28,10 @@ from importlib import import_module
 from pathlib import Path
 from pkgutil import walk_packages
 
-sys.path.insert(0, str(Path(__file__).resolve().parent))
-
-from mutating import mutated
-from small_changes import changed
-from variants_at_random import FAULTS, one_size, sources, variant
-
 import walewright
+from tests.benchmarks.mutating import mutated
+from tests.benchmarks.small_changes import changed
+from tests.benchmarks.variants_at_random import FAULTS, one_size, sources, variant
 from walewright import pages, pipeline, plan
 from walewright.cli.sources import shipped
 from walewright.design import Changes, Shipped

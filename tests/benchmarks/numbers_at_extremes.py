@@ -1,6 +1,6 @@
 """Each number of a shipped garment made extreme, through everything. Run by hand:
 
-    python tests/benchmarks/numbers_at_extremes.py N [SEED [FOLDER]]
+    python -m tests.benchmarks.numbers_at_extremes N [SEED [FOLDER]]
 
 A draw is one number of one source put to one of `EXTREMES`, in one of the source's sizes; N draws of all there are, in an order
 that SEED shuffles. Each is compiled in a process with the limits of `mutated_sources.py`, and what is no fault of the author's is
@@ -15,12 +15,9 @@ import sys
 from collections import Counter
 from pathlib import Path
 
-sys.path.insert(0, str(Path(__file__).resolve().parent))
-
-from mutated_sources import in_a_process, kept, ready
-from mutating import NUMBER, ROOT, TEXT
-from variants_at_random import one_size
-
+from tests.benchmarks.mutated_sources import in_a_process, kept, ready
+from tests.benchmarks.mutating import NUMBER, ROOT, TEXT
+from tests.benchmarks.variants_at_random import one_size
 from walewright.cli.sources import shipped
 
 SOURCES = ("tidewrack", "shoal", "hawser", "halyard", "breakwater", "mooring", "saltmarsh", "teasel", "peatbank", "fulmar")

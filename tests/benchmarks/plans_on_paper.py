@@ -1,6 +1,6 @@
 """Plan documents followed on paper: all sizes of every shipped garment, and every source of the documentation that is proven.
 
-Run on demand: `python tests/benchmarks/plans_on_paper.py [GARMENT...]`. Prints how much was followed; stops at the first
+Run on demand: `python -m tests.benchmarks.plans_on_paper [GARMENT...]`. Prints how much was followed; stops at the first
 difference. Two sizes of each garment are followed with the other tests, in `tests/plan/test_on_paper.py`.
 """
 
@@ -9,19 +9,13 @@ from __future__ import annotations
 import json
 import sys
 from dataclasses import fields
-from pathlib import Path
 
+from tests.docs.test_blocks import EXAMPLES, WHOLE, below_the_frame
+from tests.plan.plan_on_paper import Tally, follow
+from tests.whole.shipped_once import GARMENTS, SHIPPED, source
 from walewright.design import Changes
 from walewright.pipeline import compile
 from walewright.plan import plan_bytes
-
-sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "whole"))
-sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "docs"))
-sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "plan"))
-
-from plan_on_paper import Tally, follow
-from shipped_once import GARMENTS, SHIPPED, source
-from test_blocks import EXAMPLES, WHOLE, below_the_frame
 
 
 def main(names: list[str]) -> None:

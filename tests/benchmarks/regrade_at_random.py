@@ -1,6 +1,6 @@
 """Shipped garments at tensions and for bodies drawn at random, each refusal looked into, each help followed.
 
-Run on demand: `python tests/benchmarks/regrade_at_random.py RESULTS [FIRST [COUNT [GARMENT...]]]`. A draw is the same on every
+Run on demand: `python -m tests.benchmarks.regrade_at_random RESULTS [FIRST [COUNT [GARMENT...]]]`. A draw is the same on every
 computer. Each writes a line into the file RESULTS; what is there already is not drawn again, so a run that was stopped is taken up
 where it was, and runs of several days add up. At the end the sum of the whole file is printed:
 
@@ -23,15 +23,12 @@ from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
+from tests.whole.shipped_once import GARMENTS, SHIPPED, design_of, source
 from walewright.design import Changes
 from walewright.design.model import Design
 from walewright.pipeline import Outcome, compile, from_design
 from walewright.report.model import Change, Diagnostic, Severity
 from walewright.solve.changed import changed
-
-sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "whole"))
-
-from shipped_once import GARMENTS, SHIPPED, design_of, source
 
 SPREAD = 0.35
 FAULTS = ("bed-refuses", "words-", "knitted-otherwise")

@@ -10,7 +10,7 @@ import random
 import re
 from collections.abc import Callable, Mapping, Sequence
 
-from mutating import GRAMMAR, NUMBER, TEXT
+from tests.benchmarks.mutating import GRAMMAR, NUMBER, TEXT
 
 Lines = list[str]
 Change = Callable[[Lines, random.Random, Sequence[str]], None]

@@ -13,12 +13,13 @@ from dataclasses import replace
 from functools import cached_property
 from unittest import mock
 
+from walewright.design.dump import dump
+
 from walewright import bed, pages, pipeline, plan, proof, readback, solve, write
 from walewright.bed import BedResult
 from walewright.cli.sources import shipped
 from walewright.cli.text_copy import text_copy
 from walewright.design import Changes
-from walewright.design.dump import dump
 from walewright.pages.model import PageOptions, Sheet
 from walewright.pipeline import Outcome
 from walewright.report.model import Diagnostic, Severity

@@ -1,6 +1,6 @@
 """Variants of the shipped and the documented sources, by hand: each either proven or refused at a line of its own.
 
-    python tests/benchmarks/variants_at_random.py 600 [SEED] [FOLDER]
+    python -m tests.benchmarks.variants_at_random 600 [SEED] [FOLDER]
 
 Numbers are changed, ways of starting, ending, shaping and holding exchanged, lines left out or written twice. What comes to a
 refusal of the bed, to words that do not read back, or to an exception is a fault of the compiler: such sources are written to
@@ -15,15 +15,12 @@ import sys
 from collections import Counter
 from pathlib import Path
 
+from tests.docs.blocks import blocks
+from walewright import pipeline
+from walewright.cli.sources import shipped
+from walewright.design import Changes
+
 ROOT = Path(__file__).resolve().parents[2]
-sys.path.insert(0, str(ROOT / "tests" / "docs"))
-
-from blocks import blocks  # noqa: E402
-
-from walewright import pipeline  # noqa: E402
-from walewright.cli.sources import shipped  # noqa: E402
-from walewright.design import Changes  # noqa: E402
-
 FAULTS = ("bed-refuses", "knitted-otherwise", "lace-unpaired", "words-")
 NUMBER = re.compile(r"(?<![\w\".])\d+(?:\.\d+)?(?![\w\".])")
 EXCHANGED = (

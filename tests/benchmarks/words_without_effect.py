@@ -1,6 +1,6 @@
 """Every word of a source has an effect: each line taken out, each number changed, each option put where it does not stand.
 
-Run on demand: `python tests/benchmarks/words_without_effect.py RESULTS [SEED [SHARE]] [SOURCE...]`, for every change to every
+Run on demand: `python -m tests.benchmarks.words_without_effect RESULTS [SEED [SHARE]] [SOURCE...]`, for every change to every
 shipped garment and to every whole source and example of the documentation, where nothing else is said; with a seed and a share (0
 to 1), for that share of the changes, drawn at random. A source is named by what its name begins with (`windrow`,
 `docs/techniques`). Each change writes a line into the file RESULTS; what is there already is not tried again, so a run that was
@@ -27,13 +27,10 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
+from tests.benchmarks.stage_by_stage import Compiled, shows, told
+from tests.docs.blocks import blocks
 from walewright import source
 from walewright.world import shipped_names, shipped_text
-
-sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "docs"))
-
-from blocks import blocks
-from stage_by_stage import Compiled, shows, told
 
 NUMBER = re.compile(r"(?<![\w./-])(?P<value>\d+(?:\.\d+)?)(?P<gap>\s*)(?P<unit>[a-z%]+\b)?")
 TEXT = re.compile(r'"(?:\\.|[^"\\])*"')

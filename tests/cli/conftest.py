@@ -5,7 +5,8 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from bad_sources import SOUND
+
+from tests.cli.bad_sources import SOUND
 
 
 @pytest.fixture

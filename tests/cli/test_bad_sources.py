@@ -5,8 +5,8 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from bad_sources import BAD, SOUND, Bad
 
+from tests.cli.bad_sources import BAD, SOUND, Bad
 from walewright import pipeline
 from walewright.cli import main
 from walewright.cli.sources import shipped

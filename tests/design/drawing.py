@@ -5,8 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 
-from shaped import understood
-
+from tests.design.shaped import understood
 from walewright.design.model import Chart, Design
 from walewright.report.model import Diagnostic
 

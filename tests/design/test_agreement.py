@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from shaped import HEAD, SHIPPED
 
+from tests.design.shaped import HEAD, SHIPPED
 from walewright.design import Changes, understand
 from walewright.report.model import Diagnostic, Severity
 from walewright.source import read

@@ -6,8 +6,8 @@ from collections.abc import Callable
 from typing import Any
 
 import pytest
-from shaped import HEAD, SHIPPED, piece
 
+from tests.design.shaped import HEAD, SHIPPED, piece
 from walewright.design import Changes, malformed, understand_all
 from walewright.design.called import folded, meant
 from walewright.design.given import Counts, read_bed, read_dial, read_measure, read_swatch, read_tension, read_yarn

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from drawing import chart, drawn, lacy, marked, piece, places, plain, said, said_of, sound, source
 
+from tests.design.drawing import chart, drawn, lacy, marked, piece, places, plain, said, said_of, sound, source
 from walewright.design.model import Cell
 from walewright.report.model import Severity
 

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import pytest
-from drawing import piece, plain, said, sound
-from shaped import only, understood
 
+from tests.design.drawing import piece, plain, said, sound
+from tests.design.shaped import only, understood
 from walewright.design.changes import Changes
 from walewright.design.counts import tex
 from walewright.design.findings import Findings

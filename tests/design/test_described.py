@@ -5,8 +5,8 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from shaped import HEAD, piece
 
+from tests.design.shaped import HEAD, piece
 from walewright.cli.sources import shipped
 from walewright.design import Changes, understand_all
 from walewright.design.tables import size_table

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from shaped import HEAD, LEVELS, design, front, only, piece, told, understood
 
+from tests.design.shaped import HEAD, LEVELS, design, front, only, piece, told, understood
 from walewright.design.model import EdgeRun, Way
 from walewright.report.model import Severity
 

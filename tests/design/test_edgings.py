@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import pytest
-from drawing import FRAME, chart, lacy, piece, plain, said, sound
-from shaped import only
 
+from tests.design.drawing import FRAME, chart, lacy, piece, plain, said, sound
+from tests.design.shaped import only
 from walewright.design.model import Edging, Join
 
 RIB = plain("latched rib every 3rd needle in wool at tension 4", name="rib")

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from shaped import HEAD, design, front, piece, told, understood
 
+from tests.design.shaped import HEAD, design, front, piece, told, understood
 from walewright.report.model import Severity
 
 WRITTEN = "sizes S M\n    length 40 42 cm"

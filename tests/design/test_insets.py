@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from shaped import design, front, only, piece, told
 
+from tests.design.shaped import design, front, only, piece, told
 from walewright.design.model import EdgeName
 
 SHORT = "hem 0 cm, low 10 cm, middle 12 cm, high 14 cm, top length"

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from shaped import HEAD, LEVELS, only, piece, told
 
+from tests.design.shaped import HEAD, LEVELS, only, piece, told
 from walewright.design.lookalikes import CONFUSABLE, skeleton
 
 

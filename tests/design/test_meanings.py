@@ -6,8 +6,8 @@ from collections.abc import Iterator
 from dataclasses import fields
 
 import pytest
-from shaped import HEAD, piece, understood
 
+from tests.design.shaped import HEAD, piece, understood
 from walewright.design.findings import Findings
 from walewright.design.meanings import MEANINGS, tell_idle
 from walewright.source import read

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 import pytest
-from shaped import HEAD, only, piece, told
 
+from tests.design.shaped import HEAD, only, piece, told
 from walewright.design import findings, values
 from walewright.design.numbers import MOST_SIZES
 

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from shaped import design, front, only, piece, told
 
+from tests.design.shaped import design, front, only, piece, told
 from walewright.design.model import EdgeRun, Opening
 
 

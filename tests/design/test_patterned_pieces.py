@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from drawing import chart, lacy, piece, places, plain, said, sound, source
 
+from tests.design.drawing import chart, lacy, piece, places, plain, said, sound, source
 from walewright.report.model import Diagnostic
 
 LACE = chart("..O/..", "......")

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from shaped import HEAD, SHIPPED, piece
 
+from tests.design.shaped import HEAD, SHIPPED, piece
 from walewright.design import Changes, understand
 from walewright.design.model import Design
 from walewright.report.model import Diagnostic, Severity

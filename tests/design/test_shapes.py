@@ -5,10 +5,10 @@ from __future__ import annotations
 from typing import Any
 
 import pytest
-from shaped import HEAD, PATTERNS, SHIPPED, design, front, only, piece, told
 
+from tests.design.dump import dump
+from tests.design.shaped import HEAD, PATTERNS, SHIPPED, design, front, only, piece, told
 from walewright.design import shapes, wanted_shapes
-from walewright.design.dump import dump
 from walewright.source import read
 from walewright.source.syntax import Shape, Use
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from shaped import HEAD, SHIPPED, piece
 
+from tests.design.shaped import HEAD, SHIPPED, piece
 from walewright.design import Changes, understand
 from walewright.design.texts import ELSEWHERE, IN_MAKING_UP, OF_THE_PATTERN
 from walewright.report.model import Severity

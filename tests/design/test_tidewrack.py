@@ -7,8 +7,8 @@ from pathlib import Path
 import pytest
 from syrupy.assertion import SnapshotAssertion
 
+from tests.design.dump import dump
 from walewright.design import Changes, Shipped, understand
-from walewright.design.dump import dump
 from walewright.design.model import Design
 from walewright.source import read
 

@@ -8,8 +8,8 @@ from typing import Any
 
 import pytest
 
+from tests.design.dump import dump
 from walewright.design import Changes, Shipped, understand
-from walewright.design.dump import dump
 from walewright.report.model import Severity, Span
 from walewright.source.syntax import (
     Band,

@@ -6,8 +6,8 @@ from collections.abc import Iterator
 from dataclasses import fields
 
 import pytest
-from shaped import SHIPPED
 
+from tests.design.shaped import SHIPPED
 from walewright.design import Changes, understand
 from walewright.design.model import Design
 from walewright.design.shapes import NAMES

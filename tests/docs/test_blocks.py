@@ -13,9 +13,9 @@ from dataclasses import replace
 from pathlib import Path
 
 import pytest
-from blocks import ROOT, Block, blocks, pages
-from handwork_told import untold
 
+from tests.docs.blocks import ROOT, Block, blocks, pages
+from tests.whole.handwork_told import untold
 from walewright import pipeline, source
 from walewright.cli.sources import shipped
 from walewright.design import Changes

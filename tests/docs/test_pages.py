@@ -6,8 +6,7 @@ import json
 import re
 import typing
 
-from blocks import ROOT
-
+from tests.docs.blocks import ROOT
 from walewright.knit import operations
 from walewright.plan import moves, schema
 

@@ -5,8 +5,7 @@ from __future__ import annotations
 import re
 from pathlib import Path
 
-from blocks import EXAMPLE_PAGES, ROOT, blocks
-
+from tests.docs.blocks import EXAMPLE_PAGES, ROOT, blocks
 from walewright import source
 from walewright.source import syntax
 

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from shipped_once import SHIPPED, source
 
+from tests.whole.shipped_once import SHIPPED, source
 from walewright.design import Changes
 from walewright.fit import Fit
 from walewright.pipeline import compile

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import pytest
-from tried_on import Worn, worn
-from wardrobe import CARDIGAN, DOLMAN, GORES, HAT, HEAD, PULLOVER, RAGLAN, TUBE, VEST
 
+from tests.fit.tried_on import Worn, worn
+from tests.fit.wardrobe import CARDIGAN, DOLMAN, GORES, HAT, HEAD, PULLOVER, RAGLAN, TUBE, VEST
 from walewright.fit import Girth
 
 

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import pytest
 from jsonschema import Draft202012Validator
-from tried_on import Worn, worn
-from wardrobe import BAG_HEAD, CARDIGAN, HEAD, PULLOVER, RAGLAN, SOCK, SOCK_HEAD, TUBE, VEST
 
+from tests.fit.tried_on import Worn, worn
+from tests.fit.wardrobe import BAG_HEAD, CARDIGAN, HEAD, PULLOVER, RAGLAN, SOCK, SOCK_HEAD, TUBE, VEST
 from walewright.cli.worn_tables import worn_tables
 from walewright.fit import Ring
 from walewright.plan import schema

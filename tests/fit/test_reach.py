@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import pytest
-from tried_on import worn
-from wardrobe import CARDIGAN, DOLMAN, HEAD, PULLOVER, RAGLAN, SLEEVE, VEST
+
+from tests.fit.tried_on import worn
+from tests.fit.wardrobe import CARDIGAN, DOLMAN, HEAD, PULLOVER, RAGLAN, SLEEVE, VEST
 
 
 @pytest.mark.parametrize(

@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from wardrobe import HEAD
-
+from tests.fit.wardrobe import HEAD
 from walewright import bed, fit, glue, knit, pipeline, solve
 from walewright.cli.sources import shipped
 from walewright.design import Changes

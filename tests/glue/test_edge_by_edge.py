@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from sewn import HEAD, JACKET, SHIPPED
-
+from tests.glue.sewn import HEAD, JACKET, SHIPPED
 from walewright.design import Changes
 from walewright.pipeline import compile
 

@@ -7,8 +7,8 @@ import re
 from pathlib import Path
 
 import pytest
-from sewn import MITTENS, NECKBAND, SHOULDERS, SIDES, SLEEVE, SLEEVES, VEST, body, codes, panel, told
 
+from tests.glue.sewn import MITTENS, NECKBAND, SHOULDERS, SIDES, SLEEVE, SLEEVES, VEST, body, codes, panel, told
 from walewright import glue
 from walewright.cli.sources import shipped
 from walewright.design import Changes, understand
@@ -51,13 +51,6 @@ def test_the_page_of_a_code(code: str) -> None:
     assert of_page(code, right=True) == []
 
 
-SLOTTED = """\
-piece panel in plain
-    levels hem 0 cm, low 10 cm, top length
-    start 30 cm wide with e-wrap
-    slot pocket 6 cm wide at low
-    end cast off
-"""
 ON_START = """\
 piece more in plain
     levels foot 0 cm, top 10 cm

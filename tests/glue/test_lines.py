@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from sewn import JACKET, MITTENS, NECKBAND, SHOULDERS, SIDES, VEST, body, codes, lines, panel, sewn, told
+
+from tests.glue.sewn import JACKET, MITTENS, NECKBAND, SHOULDERS, SIDES, VEST, body, codes, lines, panel, sewn, told
 
 
 def test_the_neckband_of_a_pullover() -> None:

@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 import pytest
-from sewn import JACKET, MITTENS, NECKBAND, PULLOVER, SHOULDERS, SIDES, VEST, codes, panel, sewn, understood
 
+from tests.glue.sewn import JACKET, MITTENS, NECKBAND, PULLOVER, SHOULDERS, SIDES, VEST, codes, panel, sewn, understood
 from walewright.glue.model import right_side
 from walewright.glue.rings import rings
 from walewright.glue.surface import Surface
 
 ROUND = "join skirt side_right to skirt side_left, each to the next all round\n"
-CUSHION = "join back side to front side\njoin back start to front start\njoin back end to front end\n"
 
 
 @pytest.mark.parametrize(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from sewn import HEAD, MITTENS, NECKBAND, PULLOVER, SHOULDERS, SIDES, SLEEVE, SLEEVES, VEST, panel, sewn, work
+from tests.glue.sewn import HEAD, MITTENS, NECKBAND, PULLOVER, SHOULDERS, SIDES, SLEEVE, SLEEVES, VEST, panel, sewn, work
 
 RIGHT, LEFT = "back shoulder right ~ front shoulder left", "back shoulder left ~ front shoulder right"
 

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from sewn import body, panel, understood
 
+from tests.glue.sewn import body, panel, understood
 from walewright.glue.rings import RingEdge, rings, strip
 
 

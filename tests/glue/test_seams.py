@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from sewn import JACKET, MITTENS, PULLOVER, SHOULDERS, SIDES, SLEEVE, SLEEVES, VEST, body, panel, seams, sewn
+
+from tests.glue.sewn import JACKET, MITTENS, PULLOVER, SHOULDERS, SIDES, SLEEVE, SLEEVES, VEST, body, panel, seams, sewn
 
 RAGLAN = """\
 piece back in plain

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from sewn import FRONT_NECK, SHOULDERS, SIDES, VEST, body, panel, sewn, told
+
+from tests.glue.sewn import FRONT_NECK, SHOULDERS, SIDES, VEST, body, panel, sewn, told
 
 SLEEVES = """\
 piece sleeve in plain, knit 2

@@ -6,8 +6,8 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 import pytest
-from put_together import glued, sized_seams
 
+from tests.knit.put_together import glued, sized_seams
 from walewright.bed import Bed, BedResult, Gauge, knit
 from walewright.design.model import (
     Band,

@@ -7,7 +7,8 @@ from collections.abc import Set
 from pathlib import Path
 
 import pytest
-from code_tree import dotted, modules, stage, tree
+
+from tests.laws.code_tree import dotted, modules, stage, tree
 
 LONGEST_FILE = 400
 DOORS = {"world", "cli"}

@@ -6,7 +6,8 @@ import ast
 from pathlib import Path
 
 import pytest
-from code_tree import PACKAGE, dotted, imports, modules, stage, tree
+
+from tests.laws.code_tree import PACKAGE, dotted, imports, modules, stage, tree
 
 SYNTAX, DESIGN, GLUE, SOLVE, FIT = "source.syntax", "design.model", "glue.model", "solve.model", "fit.model"
 OPERATIONS, STEPS, BED, WRITE, PROOF = "knit.operations", "knit.steps", "bed.model", "write.model", "proof.model"

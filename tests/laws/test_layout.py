@@ -55,6 +55,13 @@ def test_the_wheel_brings_everything_it_needs(wheel: Path) -> None:
     assert (code | shipped) - held == set()
 
 
+def test_the_wheel_brings_its_licence(wheel: Path) -> None:
+    inside = zipfile.ZipFile(wheel)
+    licences = [name for name in inside.namelist() if name.endswith(".dist-info/licenses/docs/LICENSE")]
+    assert len(licences) == 1
+    assert inside.read(licences[0]) == (ROOT / "docs" / "LICENSE").read_bytes()
+
+
 def test_an_unpacked_wheel_works_away_from_the_checkout(wheel: Path, tmp_path: Path) -> None:
     zipfile.ZipFile(wheel).extractall(tmp_path / "installed")
     source = tmp_path / "scarf.wale"

@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from worked import SHIPPED, WIDE
-
+from tests.outside.worked import SHIPPED, WIDE
 from walewright.design import Changes
 from walewright.pipeline import compile
 

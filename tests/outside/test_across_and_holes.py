@@ -5,8 +5,8 @@ from __future__ import annotations
 from itertools import pairwise
 
 import pytest
-from worked import compiled, garment, knitted, proven
 
+from tests.outside.worked import compiled, garment, knitted, proven
 from walewright.knit.operations import Close, Pass
 from walewright.knit.steps import SpreadEvenly, Step
 from walewright.pipeline import Outcome

@@ -5,8 +5,9 @@ from __future__ import annotations
 from itertools import pairwise
 
 import pytest
-from finished import girth, printed_ease, reach, width, worn_girth
-from worked import INCH, WIDE, knitted, proven
+
+from tests.outside.finished import girth, printed_ease, reach, width, worn_girth
+from tests.outside.worked import INCH, WIDE, knitted, proven
 
 BODY = """
 piece back in plain

@@ -7,8 +7,8 @@ from itertools import pairwise
 
 import pytest
 from PIL import Image, ImageDraw
-from worked import PER_INCH, garment, moves, proven
 
+from tests.outside.worked import PER_INCH, garment, moves, proven
 from walewright.solve.curves import straight, targets
 from walewright.solve.model import Phrase
 from walewright.solve.schedule import ALLOWED_BEYOND, Taper, deviation, least_deviation

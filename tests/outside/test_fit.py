@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import pytest
-from tried_on import worn
-from wardrobe import HEAD, VEST
 
+from tests.fit.tried_on import worn
+from tests.fit.wardrobe import HEAD, VEST
 from walewright.fit import shares
 
 SLEEVE = """

@@ -7,8 +7,8 @@ from collections import Counter
 from itertools import groupby, pairwise
 
 import pytest
-from worked import compiled, knitted, proven
 
+from tests.outside.worked import compiled, knitted, proven
 from walewright.bed.loops import Kind
 from walewright.knit import operations as op
 from walewright.pipeline import Outcome

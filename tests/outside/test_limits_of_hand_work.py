@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import pytest
-from worked import INCH, knitted, proven
-from worked import compiled as plain_compiled
 
+from tests.outside.worked import INCH, knitted, proven
+from tests.outside.worked import compiled as plain_compiled
 from walewright.knit.operations import Cross, Drop
 from walewright.pipeline import Outcome
 

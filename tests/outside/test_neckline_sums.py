@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from worked import garment
 
+from tests.outside.worked import garment
 from walewright.solve.curves import quarter_ellipse, targets
 from walewright.solve.schedule import ALLOWED_BEYOND
 from walewright.solve.stairs import Flight

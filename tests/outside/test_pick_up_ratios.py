@@ -5,8 +5,8 @@ from __future__ import annotations
 from itertools import pairwise
 
 import pytest
-from worked import PER_INCH, garment, knitted, picked, proven
 
+from tests.outside.worked import PER_INCH, garment, knitted, picked, proven
 from walewright.pipeline import Outcome
 
 STRIP = """

@@ -6,7 +6,8 @@ A fabric whose swatch was not weighed is compiled twice, once higher: what the s
 from __future__ import annotations
 
 import pytest
-from spending import Panel, more
+
+from tests.outside.spending import Panel, more
 
 # Wales and courses to the centimetre of a fabric whose rows to the stitch are those of relaxed plain knitting.
 WALES, COURSES = 2.2, 2.2 * 1.3

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from worked import PER_INCH, garment, knitted, proven
 
+from tests.outside.worked import PER_INCH, garment, knitted, proven
 from walewright.knit.operations import Hold, Pass, Release
 from walewright.pipeline import Outcome
 

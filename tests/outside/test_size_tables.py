@@ -6,8 +6,8 @@ import csv
 from pathlib import Path
 
 import pytest
-from worked import SHIPPED
 
+from tests.outside.worked import SHIPPED
 from walewright.design import Changes
 from walewright.design.model import Measurement
 from walewright.design.tables import size_table

@@ -5,9 +5,9 @@ from __future__ import annotations
 from itertools import pairwise
 
 import pytest
-from finished import length, width
-from worked import INCH, cast_offs, compiled, garment, moves, proven
 
+from tests.outside.finished import length, width
+from tests.outside.worked import INCH, cast_offs, compiled, garment, moves, proven
 from walewright.solve.model import SizedRun
 
 

@@ -6,8 +6,8 @@ from collections import Counter
 from itertools import pairwise
 
 import pytest
-from worked import PER_INCH, knitted, proven
 
+from tests.outside.worked import PER_INCH, knitted, proven
 from walewright.bed import Fabric
 
 PIECE = """

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from worked import SHIPPED
 
+from tests.outside.worked import SHIPPED
 from walewright.design import Changes
 from walewright.design.findings import Findings
 from walewright.design.given import read_tension

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from worked import PER_INCH, WIDE, knitted, proven
 
+from tests.outside.worked import PER_INCH, WIDE, knitted, proven
 from walewright.bed import Fabric
 
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 from itertools import pairwise
 
 import pytest
-from worked import INCH, PER_INCH, WIDE, garment, knitted, proven
 
+from tests.outside.worked import INCH, PER_INCH, WIDE, garment, knitted, proven
 from walewright.solve.model import SizedPiece
 
 PANEL = """

@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from spending import Panel, more
-from worked import INCH, PER_INCH, compiled, proven
 
+from tests.outside.spending import Panel, more
+from tests.outside.worked import INCH, PER_INCH, compiled, proven
 from walewright.proof.yarn import CHAIN_LOOPS
 
 SQUARE = """

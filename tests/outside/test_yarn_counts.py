@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from worked import HEAD
 
+from tests.outside.worked import HEAD
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.pipeline import compile

@@ -2,12 +2,8 @@
 
 from __future__ import annotations
 
-import importlib.util
-import sys
 from collections.abc import Callable
 from dataclasses import dataclass
-from pathlib import Path
-from types import ModuleType
 
 import pytest
 
@@ -35,18 +31,6 @@ class Pattern:
         chosen = {"version": "0.1.0", "date": "2025-11-25", **options}
         made = self.design, self.counts, self.instructions, self.proof
         return compose(*made, PageOptions(**chosen), self.fit)  # type: ignore[arg-type]
-
-
-@pytest.fixture(scope="session")
-def gallery() -> ModuleType:
-    """The module of hand-built pieces beside this file."""
-    spec = importlib.util.spec_from_file_location("pages_gallery", Path(__file__).with_name("gallery.py"))
-    assert spec is not None
-    assert spec.loader is not None
-    module = importlib.util.module_from_spec(spec)
-    sys.modules[spec.name] = module
-    spec.loader.exec_module(module)
-    return module
 
 
 STEPS = (

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
-from types import ModuleType
 from typing import Any
 
 import pytest
 
+from tests.pages import gallery
 from walewright.design import model as d
 from walewright.fit import model as fit
 from walewright.pages.finished import size_notes, size_table
@@ -88,7 +88,7 @@ def test_notes_say_what_is_measured_and_what_a_seam_takes(pattern: Make) -> None
     assert "seam takes" not in size_notes(replace(design, joins=()), None, "cm")[0]
 
 
-def cardigan(gallery: ModuleType) -> tuple[d.Design, Any, tuple[Any, ...]]:
+def cardigan() -> tuple[d.Design, Any, tuple[Any, ...]]:
     """A back and the gallery's fronts, the sides joined."""
     one, other, back = gallery.front(), gallery.mirror(), gallery.tail()
     names = {"front_left": one, "front_right": other, "back": back}
@@ -118,8 +118,8 @@ def cardigan(gallery: ModuleType) -> tuple[d.Design, Any, tuple[Any, ...]]:
     return design, counts, tuple(measured(design, counts, p.name) for p in design.pieces)
 
 
-def test_a_cardigans_fronts_lie_side_by_side_on_the_cover(gallery: ModuleType) -> None:
-    design, counts, made = cardigan(gallery)
+def test_a_cardigans_fronts_lie_side_by_side_on_the_cover() -> None:
+    design, counts, made = cardigan()
     drawing = cover(design, counts, made)
     assert "seen from the front" in drawing.title
     assert [s.kind for s in drawing.strokes].count("inside") == 1
@@ -127,7 +127,7 @@ def test_a_cardigans_fronts_lie_side_by_side_on_the_cover(gallery: ModuleType) -
     assert "The pieces of Cardigan" in cover(without, counts, made).title
 
 
-def test_what_is_no_body_is_laid_out_as_a_group(gallery: ModuleType) -> None:
+def test_what_is_no_body_is_laid_out_as_a_group() -> None:
     for make in (gallery.thumb, gallery.shawl, gallery.scarf, gallery.skirt):
         made = make()
         design, counts = made.design(), made.counts()
@@ -137,7 +137,7 @@ def test_what_is_no_body_is_laid_out_as_a_group(gallery: ModuleType) -> None:
         assert {"cloth"} <= {s.kind for s in drawing.strokes}
 
 
-def test_a_tube_is_drawn_folded(gallery: ModuleType) -> None:
+def test_a_tube_is_drawn_folded() -> None:
     def width(design: d.Design, made: Any) -> float:
         import re
 

@@ -6,10 +6,10 @@ import re
 from collections.abc import Iterator
 from dataclasses import replace
 from itertools import combinations, pairwise
-from types import ModuleType
 
 import pytest
 
+from tests.pages import gallery
 from walewright.pages.dimensions import Ruler, overlap
 from walewright.pages.measures import MeasuredPiece
 from walewright.pages.model import Drawing
@@ -32,7 +32,7 @@ def of_one_size(piece: MeasuredPiece, size: int) -> MeasuredPiece:
     )
 
 
-def drawn(gallery: ModuleType, name: str, size: int | None = None, units: str = "cm") -> Drawing:
+def drawn(name: str, size: int | None = None, units: str = "cm") -> Drawing:
     """With letters in the smaller of two sizes, or with figures in size number `size`."""
     piece: MeasuredPiece = getattr(gallery, name)().measured()
     sizes = gallery.SIZES
@@ -68,8 +68,8 @@ def ruled(of: Drawing, pens: tuple[str, ...]) -> Iterator[tuple[float, float, fl
 
 @pytest.mark.parametrize("name", NAMES)
 @pytest.mark.parametrize(("size", "units"), [(None, "cm"), (0, "cm"), (1, "in"), (0, "both")])
-def test_nothing_lies_on_lettering(gallery: ModuleType, name: str, size: int | None, units: str) -> None:
-    made = drawn(gallery, name, size, units)
+def test_nothing_lies_on_lettering(name: str, size: int | None, units: str) -> None:
+    made = drawn(name, size, units)
     texts = boxes(made)
     assert not [(a, b) for a, b in combinations(texts, 2) if overlap(a, b)]
     # Dimension lines, slits and hairlines keep off as well.
@@ -78,8 +78,8 @@ def test_nothing_lies_on_lettering(gallery: ModuleType, name: str, size: int | N
 
 @pytest.mark.parametrize("name", NAMES)
 @pytest.mark.parametrize("size", [None, 0])
-def test_everything_is_on_the_paper_and_fits_a_page(gallery: ModuleType, name: str, size: int | None) -> None:
-    made = drawn(gallery, name, size)
+def test_everything_is_on_the_paper_and_fits_a_page(name: str, size: int | None) -> None:
+    made = drawn(name, size)
     assert made.width < 150
     assert made.height < 110
     for left, top, right, bottom in (*boxes(made), *ruled(made, ("outline", "measure", "guide"))):
@@ -90,14 +90,14 @@ def test_everything_is_on_the_paper_and_fits_a_page(gallery: ModuleType, name: s
 
 
 @pytest.mark.parametrize("name", NAMES)
-def test_every_measure_has_its_letter_on_the_drawing(gallery: ModuleType, name: str) -> None:
+def test_every_measure_has_its_letter_on_the_drawing(name: str) -> None:
     table = legend(getattr(gallery, name)().measured(), gallery.SIZES, "cm")
     assert table is not None
-    letters = [t.text for t in drawn(gallery, name).letterings if t.kind == "letter"]
+    letters = [t.text for t in drawn(name).letterings if t.kind == "letter"]
     assert sorted(letters) == sorted(row.key for row in table.groups[0].rows if row.key)
 
 
-def test_what_is_measured(gallery: ModuleType) -> None:
+def test_what_is_measured() -> None:
     def labels(name: str) -> dict[str, tuple[str, tuple[int, ...]]]:
         return {m.label: (m.unit, m.counts) for m in getattr(gallery, name)().measured().measures}
 
@@ -125,19 +125,19 @@ def pens(of: Drawing) -> set[str]:
     return {s.kind for s in of.strokes}
 
 
-def test_marks_are_drawn_and_named(gallery: ModuleType) -> None:
-    assert "buttonholes" in words(drawn(gallery, "front"))
-    assert "slit" in pens(drawn(gallery, "front"))
-    vest = drawn(gallery, "vest", 0)
+def test_marks_are_drawn_and_named() -> None:
+    assert "buttonholes" in words(drawn("front"))
+    assert "slit" in pens(drawn("front"))
+    vest = drawn("vest", 0)
     assert {"thumb", "R 9 to R 16", "moss"} <= set(words(vest))
     assert {"tint", "seam", "cloth"} <= pens(vest)
-    skirt = drawn(gallery, "skirt")
+    skirt = drawn("skirt")
     assert "dart" in pens(skirt)
     assert "× 8" in [t.text for t in skirt.letterings]
-    tail = drawn(gallery, "tail")
+    tail = drawn("tail")
     assert {"rib", "drawn up", "hung back closer"} <= set(words(tail))
-    assert "mark" in pens(drawn(gallery, "thumb"))
-    assert pens(drawn(gallery, "shawl")) <= {"outline", "measure", "guide"}
+    assert "mark" in pens(drawn("thumb"))
+    assert pens(drawn("shawl")) <= {"outline", "measure", "guide"}
 
 
 def test_a_label_without_room_goes_a_lane_further_out() -> None:

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from types import ModuleType
-
 import pytest
 
+from tests.pages import gallery
 from walewright.design.model import Fabric, Origin, Way
 from walewright.pages.grid import plain
 from walewright.pages.outline import Outline
@@ -184,7 +183,7 @@ def test_loops_hung_back_over_the_width_are_a_step() -> None:
     assert shape.right == ((10, 0), (10, 10), (6, 10), (6, 20))
 
 
-def test_a_zone_of_another_tension_steps_the_edge_and_counts_its_own_rows(gallery: ModuleType) -> None:
+def test_a_zone_of_another_tension_steps_the_edge_and_counts_its_own_rows() -> None:
     made = gallery.tail()
     grid = made.grid()
     # 30 rows at 3 a cm, then 14 in the rib with the same rows but 2.4 stitches a cm.
@@ -195,7 +194,7 @@ def test_a_zone_of_another_tension_steps_the_edge_and_counts_its_own_rows(galler
     assert shape.edge_x(12, "right") == pytest.approx(12.5)
 
 
-def test_a_mirror_image_is_one(gallery: ModuleType) -> None:
+def test_a_mirror_image_is_one() -> None:
     one, other = (made().measured().outlines[0] for made in (gallery.front, gallery.mirror))
     assert {(-x, y) for x, y in one.polygon} == set(other.polygon)
     assert one.polygon != other.polygon

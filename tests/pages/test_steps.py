@@ -5,11 +5,11 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 from dataclasses import replace
-from types import ModuleType
 from typing import Any
 
 import pytest
 
+from tests.pages import gallery
 from walewright.design import model as d
 from walewright.pages import html
 from walewright.pages.facts import section_facts
@@ -194,7 +194,7 @@ def test_a_seam_s_box_goes_by_what_lies_against_what(pattern: Make, one: str, ot
     assert told & seams == titles
 
 
-def test_facts_tell_what_the_drawing_marks(gallery: ModuleType) -> None:
+def test_facts_tell_what_the_drawing_marks() -> None:
     def facts(name: str) -> dict[str, str]:
         made = getattr(gallery, name)()
         section = Section(made.name, made.name, 1, ())

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from needles_on_paper import COMES_AWAY, HELPERS, MOST_TOGETHER, Op, Paper
+from tests.plan.needles_on_paper import COMES_AWAY, HELPERS, MOST_TOGETHER, Op, Paper
 
 
 def transfer(p: Paper, op: Op) -> None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from itertools import pairwise
 
-from hands_on_paper import (
+from tests.plan.hands_on_paper import (
     close,
     cross,
     draw_long,
@@ -23,7 +23,7 @@ from hands_on_paper import (
     spread,
     transfer,
 )
-from needles_on_paper import COMES_AWAY, NEAR, Hanging, Op, Paper
+from tests.plan.needles_on_paper import COMES_AWAY, NEAR, Hanging, Op, Paper
 
 OTHER = {"left": "right", "right": "left"}
 

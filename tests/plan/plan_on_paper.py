@@ -10,8 +10,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from typing import Any
 
-from moves_on_paper import DONE
-from needles_on_paper import Differs, Paper, Row
+from tests.plan.moves_on_paper import DONE
+from tests.plan.needles_on_paper import Differs, Paper, Row
 
 Json = dict[str, Any]
 COUNTS = ("pass", "picture-row")

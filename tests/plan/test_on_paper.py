@@ -15,34 +15,42 @@ from typing import Any
 
 import pytest
 from jsonschema import Draft202012Validator
-from moves_on_paper import DONE
-from needles_on_paper import Differs
-from plan_on_paper import follow
 
+from tests.plan.moves_on_paper import DONE
+from tests.plan.needles_on_paper import Differs
+from tests.plan.plan_on_paper import follow
+from tests.whole.shipped_once import GARMENTS, compiled
 from walewright import pipeline
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.plan import plan_bytes, schema
-from walewright.world import shipped_names, shipped_text
+from walewright.world import shipped_text
 
 Json = dict[str, Any]
-GARMENTS = tuple(name.removesuffix(".wale") for name in shipped_names("patterns", suffix=".wale"))
 DOCUMENT = Path(__file__).resolve().parents[2] / "docs" / "plan.md"
 DAMAGED = ("barnacle", "bollard", "dunlin", "hawser", "saltmarsh", "shoal")
 """Together these have every operation."""
 
 
-def made(name: str, *, ends: bool) -> Json:
-    """A garment's plan in its first size, and (`ends`) its last."""
+def ends(name: str) -> Json:
+    """A garment's plan in its first and last size."""
+    outcome = compiled(name)
+    assert outcome.proven, outcome.diagnostics
+    document: Json = json.loads(plan_bytes(outcome))
+    sizes = document["sizes"]
+    return {**document, "sizes": [sizes[0], *sizes[1:][-1:]]}
+
+
+def made(name: str) -> Json:
+    """A garment's plan, compiled in its first size alone."""
     text = shipped_text("patterns", f"{name}.wale")
     names = re.search(r"^sizes +(.+)$", text, re.MULTILINE)
     assert names is not None
-    sizes = names[1].split()
     outcome = pipeline.compile(
         text,
         f"{name}.wale",
         shipped(),
-        Changes(sizes=tuple(dict.fromkeys(sizes[:: max(len(sizes) - 1, 1) if ends else len(sizes)]))),
+        Changes(sizes=(names[1].split()[0],)),
     )
     assert outcome.proven, outcome.diagnostics
     read: Json = json.loads(plan_bytes(outcome))
@@ -52,12 +60,12 @@ def made(name: str, *, ends: bool) -> Json:
 @cache
 def plan(name: str) -> Json:
     """The same, of one size, to be damaged."""
-    return made(name, ends=False)
+    return made(name)
 
 
 @pytest.mark.parametrize("name", GARMENTS)
 def test_a_shipped_plan_is_what_its_operations_make(name: str) -> None:
-    document = made(name, ends=True)
+    document = ends(name)
     followed = follow(document)
     assert followed.sizes == len(document["sizes"])
     assert followed.stated

@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from by_hand import BED, Ops, rows
-
+from tests.bed.by_hand import BED, Ops, rows
 from walewright.bed import Fabric, knit
 from walewright.design.model import Cell, Chart, Design, EdgeRun, Key, Level, Machine, Motif, Origin, Piece, Way, Yarn
 from walewright.design.model import Fabric as Knit

@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from by_hand import rows
-from charted_by_hand import BEGIN, DESIGN, END, HERE, PLACED, SIZED, garment, key, knitted
 
+from tests.bed.by_hand import rows
+from tests.proof.charted_by_hand import BEGIN, DESIGN, END, HERE, PLACED, SIZED, garment, key, knitted
 from walewright.bed import Fabric
 from walewright.design.model import Chart, Design
 from walewright.knit.operations import PictureRow

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from charted_by_hand import DESIGN, HERE, PLACED, SIZED, knitted, lace
 
+from tests.proof.charted_by_hand import DESIGN, HERE, PLACED, SIZED, knitted, lace
 from walewright.design.model import Design, EdgeName, Way
 from walewright.proof.charted import charts, matches, moved_at
 from walewright.solve.model import Phrase, SizedChart, SizedGarment, SizedJoin, SizedPiece, SizedRun, SizedWedge

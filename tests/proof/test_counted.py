@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-import charted_by_hand as by_chart
 import pytest
-from by_hand import BED, Ops, again, apart_and_together, rows
 
+from tests.bed.by_hand import BED, Ops, again, apart_and_together, rows
+from tests.proof import charted_by_hand as by_chart
 from walewright.bed import Fabric, knit
 from walewright.design.model import Design, EdgeRun, Edging, Level, Machine, Opening, Origin, Piece, Slot, Way, Wedge, Yarn
 from walewright.design.model import Fabric as Knit

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from charted_by_hand import DESIGN, LACE_PLACE, MOTIF_PLACE, PLACED, SIZED, garment, knitted, lace
 
+from tests.proof.charted_by_hand import DESIGN, LACE_PLACE, MOTIF_PLACE, PLACED, SIZED, garment, knitted, lace
 from walewright.bed import Fabric
 from walewright.bed.model import Float
 from walewright.proof.floats import LONGEST_CM, LONGEST_STITCHES, LongFloat, float_warnings, long_floats

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from by_hand import Ops, rows
-from charted_by_hand import BEGIN, END, HOLES, PLACED, SIZED, knitted, lace
-
+from tests.bed.by_hand import Ops, rows
+from tests.proof.charted_by_hand import BEGIN, END, HOLES, PLACED, SIZED, knitted, lace
 from walewright.knit.operations import CastOff, FillFromBelow, IntoWork, OutOfWork, Transfer
 from walewright.proof.lace import Unpaired, unpaired
 from walewright.solve.model import SizedPiece

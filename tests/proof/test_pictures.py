@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from by_hand import Ops, rows
-from charted_by_hand import BEGIN, DESIGN, END, HERE, PLACED, SIZED, garment, key, knitted, lace
-
+from tests.bed.by_hand import Ops, rows
+from tests.proof.charted_by_hand import BEGIN, DESIGN, END, HERE, PLACED, SIZED, garment, key, knitted, lace
 from walewright.bed.model import Float
 from walewright.design.model import Chart
 from walewright.knit.operations import Cross, LatchUp, PictureRow

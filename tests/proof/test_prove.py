@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from garment import SHIPPED, regraded, tidewrack
 
+from tests.whole.garment import SHIPPED, regraded, tidewrack
 from walewright.bed import Bed, BedResult, Fault, Gauge, knit
 from walewright.design import Changes
 from walewright.knit.operations import Pass, Work

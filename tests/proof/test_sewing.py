@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from charted_by_hand import DESIGN, END, HERE, knitted, lace
 
+from tests.proof.charted_by_hand import DESIGN, END, HERE, knitted, lace
 from walewright.design.model import EdgeName, Join
 from walewright.glue.model import Glued, Place, Seam
 from walewright.knit.operations import NameEdge

@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from by_hand import Ops, rows
-from charted_by_hand import BEGIN, DESIGN, END, LACE, PLAIN, knitted
 
+from tests.bed.by_hand import Ops, rows
+from tests.proof.charted_by_hand import BEGIN, DESIGN, END, LACE, PLAIN, knitted
 from walewright.knit.operations import (
     BreakYarn,
     CastOn,

@@ -6,10 +6,11 @@ from collections import Counter
 from dataclasses import replace
 
 import pytest
-from garment import regraded, tidewrack
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from tests.draws import draws
+from tests.whole.garment import regraded, tidewrack
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.design.findings import Findings
@@ -225,7 +226,7 @@ def test_waste_yarn_has_no_parts(design: Design) -> None:
     assert (waste.garment_grams, waste.swatch_grams, waste.reserve_grams) == (0, 0, 0)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=draws(60), deadline=None)
 @given(
     tighter=st.floats(1.0, 1.6),
     taller=st.floats(1.0, 1.6),

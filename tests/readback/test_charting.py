@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from chart_garments import CELLS, PICTURE_CELLS, chart, worked
 
+from tests.write.chart_garments import CELLS, PICTURE_CELLS, chart, worked
 from walewright.design.model import Cell, Chart
 from walewright.knit import operations as op
 from walewright.knit import steps as st

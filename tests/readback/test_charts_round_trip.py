@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import pytest
-from chart_garments import CELLS, LOZENGE, PICTURE_CELLS, ROSE, WIDE, chart, charted_plans, charts, edged, worked
 from hypothesis import HealthCheck, given, settings
 
+from tests.draws import draws
+from tests.write.chart_garments import CELLS, LOZENGE, PICTURE_CELLS, ROSE, WIDE, chart, charted_plans, charts, edged, worked
 from walewright.design.model import Cell, Chart
 from walewright.knit import expand
 from walewright.knit import operations as op
@@ -52,7 +53,7 @@ def same(drawn: Chart) -> Drawing:
     return Drawing(drawn.name, rows, drawn.before, drawn.repeat, drawn.after, drawn.picture)
 
 
-@settings(max_examples=100, deadline=None)
+@settings(max_examples=draws(100), deadline=None)
 @given(charts("lozenge"))
 def test_any_chart_prints_and_reads_back_as_itself(drawn: Chart) -> None:
     assert read(printed(drawn)) == same(drawn)
@@ -88,7 +89,7 @@ def test_every_kind_of_cell_is_in_the_sample() -> None:
     assert {*KINDS, "knit", "purl", "tuck", "slip", "long", "ladder", "cross"} == {cell.kind for cell in CELLS.values()}
 
 
-@settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
+@settings(max_examples=draws(60), deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
 @given(charted_plans())
 def test_any_charted_plan(made: tuple[tuple[SizePlan, ...], tuple[Chart, ...]]) -> None:
     plans, drawn = made

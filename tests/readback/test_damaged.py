@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import pytest
-from garments import three_sizes
 from hypothesis import given, settings
 from hypothesis import strategies as hs
 
+from tests.draws import draws
+from tests.write.garments import three_sizes
 from walewright.knit import expand
 from walewright.readback import read_back, read_back_all
 from walewright.write import plain_text, write
@@ -81,7 +82,7 @@ def test_another_number_is_other_work(number: str) -> None:
     assert (work == expand(three_sizes()[0])) is (number == "12")
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=draws(150), deadline=None)
 @given(hs.data())
 def test_no_damage_is_an_exception(data: hs.DataObject) -> None:
     at = data.draw(hs.integers(0, len(TEXT) - 1))

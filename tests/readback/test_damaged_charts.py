@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import pytest
-from chart_garments import LOZENGE, ROSE, WIDE, worked
 from hypothesis import given, settings
 from hypothesis import strategies as hs
 
+from tests.draws import draws
+from tests.write.chart_garments import LOZENGE, ROSE, WIDE, worked
 from walewright.knit import steps as st
 from walewright.readback import read_back
 from walewright.write import plain_text, write
@@ -120,7 +121,7 @@ def test_a_fault_points_at_the_key_s_line_with_all_its_words() -> None:
     assert text[span.start : span.end].endswith("below it show.")
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=draws(150), deadline=None)
 @given(hs.data())
 def test_any_damage_is_a_value(data: hs.DataObject) -> None:
     """A letter changed, a stretch cut out or a line doubled in the small charts: faults or moves, never an exception."""

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import inspect
 import re
 
 import pytest
-from garments import KINDS, SAMPLES, joined
 
+from tests.write.garments import KINDS, SAMPLES, joined
 from walewright.knit import steps as st
-from walewright.readback.hands import Hands
+from walewright.readback.hands import OBEYED, Hands
 from walewright.readback.sentences import Phrase, Unreadable, parser, said
 from walewright.write.lines import lines, sentence
 
@@ -20,7 +21,22 @@ def rule(kind: type[st.Step]) -> str:
 @pytest.mark.parametrize("kind", KINDS, ids=rule)
 def test_every_kind_of_step_has_a_rule(kind: type[st.Step]) -> None:
     assert rule(kind) in {r.origin.name for r in parser().rules}
-    assert kind in (st.Repeat, st.JoinEdges) or callable(getattr(Hands, rule(kind)))
+    assert kind in (st.Repeat, st.JoinEdges) or rule(kind) in OBEYED
+
+
+def test_every_phrase_of_the_grammar_is_obeyed() -> None:
+    """A repeat is written out and a join is not knitted; the counter that rows begin from together is no phrase of its own."""
+    phrases = {r.expansion[0].name for r in parser().rules if r.origin.name == "_phrase"}
+    assert {*phrases, "at", "stands"} - {"repeat", "join_edges"} == set(OBEYED) - {"reads"}
+
+
+@pytest.mark.parametrize("step", SAMPLES, ids=lambda s: type(s).__name__)
+def test_a_method_takes_what_the_words_give(step: st.Step) -> None:
+    (line,) = lines([(step,)])
+    told = said(sentence(line, (0,)).text)
+    for phrase in told if not isinstance(told, Unreadable) else ():
+        if isinstance(phrase, Phrase) and phrase.kind != "join_edges":
+            assert inspect.signature(OBEYED[phrase.kind]).bind(Hands(), *phrase.arguments)
 
 
 @pytest.mark.parametrize("step", SAMPLES, ids=lambda s: type(s).__name__)

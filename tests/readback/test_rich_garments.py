@@ -5,8 +5,8 @@ from __future__ import annotations
 import re
 
 import pytest
-from rich_garments import hoods, yokes
 
+from tests.write.rich_garments import hoods, yokes
 from walewright.knit import expand
 from walewright.knit import operations as op
 from walewright.knit.steps import SizePlan

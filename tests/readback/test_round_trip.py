@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from garments import size_plans, three_sizes
 from hypothesis import HealthCheck, given, settings
 
+from tests.draws import draws
+from tests.write.garments import size_plans, three_sizes
 from walewright.knit import expand
 from walewright.knit.steps import SizePlan
 from walewright.readback import read_back, read_back_all
@@ -23,7 +24,7 @@ def test_all_sizes_at_once() -> None:
     assert works == tuple(expand(p) for p in three_sizes())
 
 
-@settings(max_examples=120, deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
+@settings(max_examples=draws(120), deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
 @given(size_plans())
 def test_any_plan(plans: tuple[SizePlan, ...]) -> None:
     works, faults = read_back_all(plain_text(write(plans)))

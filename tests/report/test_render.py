@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import io
-import json
 from collections.abc import Callable
 from dataclasses import replace
 
@@ -11,7 +10,7 @@ import pytest
 from syrupy.assertion import SnapshotAssertion
 
 from walewright.report.model import NOWHERE, Diagnostic, Label, Severity, Span
-from walewright.report.render import MOST_PER_FILE, as_json, concise, terminal
+from walewright.report.render import MOST_PER_FILE, terminal
 
 Make = Callable[..., Diagnostic]
 FILE = "shawl.wale"
@@ -83,8 +82,7 @@ def test_no_place_at_all(snapshot: SnapshotAssertion) -> None:
 
 
 def test_nothing_to_tell() -> None:
-    assert terminal([], {}) == concise([], {}) == ""
-    assert json.loads(as_json([], {})) == []
+    assert terminal([], {}) == ""
 
 
 def test_at_most_so_many_of_a_file_and_errors_first(told: Make, snapshot: SnapshotAssertion) -> None:
@@ -101,34 +99,14 @@ def test_at_most_so_many_of_a_file_and_errors_first(told: Make, snapshot: Snapsh
 def test_every_diagnostic_once(told: Make) -> None:
     one = told(TEXT, ("12 rows", "rows"))
     assert terminal([one, one], {FILE: TEXT}) == terminal([one], {FILE: TEXT})
-    assert concise([one, one], {FILE: TEXT}).count("\n") == 0
-    assert len(json.loads(as_json([one, one], {FILE: TEXT}))) == 1
-
-
-def test_concise(told: Make) -> None:
-    one = told(TEXT, ("12 rows", "rows"), sizes=("S", "M"))
-    away = Diagnostic("source-missing", "there is\nno such file", (Label(Span("b.wale", 0, 0)),))
-    nowhere = Diagnostic("row-falls", "it falls", severity=Severity.WARNING)
-    assert concise([one, away, nowhere], {FILE: TEXT}).splitlines() == [
-        "shawl.wale:4:15: error[mixed-units]: a length and a number of rows do not mix (in S, M)",
-        "b.wale: error[source-missing]: there is no such file",
-        "warning[row-falls]: it falls",
-    ]
-
-
-def test_json(told: Make, snapshot: SnapshotAssertion) -> None:
-    one = told(WIDE, ("本", "this \x1b"), ("and more\n", "that"), notes=("n",), helps=("h",), sizes=("S",))
-    assert as_json([one], {FILE: WIDE}) == snapshot
-    assert "start_line" not in as_json([one], {})
 
 
 def test_nothing_in_a_source_takes_effect_in_a_terminal() -> None:
     text = "note \x1b[2J\x07\u202e\x85\u2028\ud800 end"
     found = Diagnostic("control-character", f"read {text}", (Label(Span(FILE, 5, 6), text),), (text,), (text,), sizes=(text,))
-    for shown in (terminal([found], {FILE: text}), concise([found], {FILE: text}), terminal([found], {})):
+    for shown in (terminal([found], {FILE: text}), terminal([found], {})):
         assert all(c.isprintable() or c == "\n" for c in shown)
         shown.encode()
-    as_json([found], {FILE: text}).encode("ascii")
 
 
 def test_markup_says_the_same_and_nothing_of_the_source_is_a_tag(told: Make) -> None:

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from workshop import Workshop
+
+from tests.solve.workshop import Workshop
 
 
 @pytest.fixture

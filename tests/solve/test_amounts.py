@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from workshop import Workshop, solve
 
+from tests.solve.workshop import Workshop, solve
 from walewright.design.model import Design, Piece, RepeatStretch
 from walewright.report.model import Diagnostic
 from walewright.solve import solver

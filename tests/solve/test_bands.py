@@ -8,8 +8,9 @@ from itertools import pairwise
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from workshop import Workshop, origin, solve
 
+from tests.draws import draws
+from tests.solve.workshop import Workshop, origin, solve
 from walewright.design.model import Design, EdgeName, Piece, Slot
 from walewright.solve.bands import SUITS_RIB, _Part, shared_out
 from walewright.solve.model import SizedBand
@@ -195,7 +196,7 @@ def test_halves_that_differ_get_each_their_own(workshop: type[Workshop]) -> None
 PARTS = st.lists(st.tuples(st.integers(1, 60), st.floats(0.5, 70), st.integers(0, 30)), min_size=1, max_size=3)
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=draws(200), deadline=None)
 @given(PARTS, st.sampled_from([0, 4, 6]))
 def test_shares_add_up_and_fit(necks: list[tuple[int, float, int]], repeat: int) -> None:
     parts: list[_Part] = []

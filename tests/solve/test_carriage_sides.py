@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from workshop import SIMPLE, Workshop, solve
 
+from tests.solve.workshop import SIMPLE, Workshop, solve
 from walewright.design.model import EdgeRun
 from walewright.solve.model import SizedPiece
 

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import pytest
-from test_amounts import plain
-from workshop import Workshop
 
+from tests.solve.test_amounts import plain
+from tests.solve.workshop import Workshop
 from walewright.design.machine import MOST_NEEDLES
 from walewright.design.materials import FEWEST_PER_CM, MOST_PER_CM
 from walewright.report.model import Change

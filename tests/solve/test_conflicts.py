@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from workshop import Workshop, solve
 
-from walewright.design.model import Design, Piece, Way
+from tests.solve.workshop import Workshop, solve
+from walewright.design.model import Design, EdgeName, Piece, Way
 from walewright.report.model import Diagnostic, Severity
 from walewright.solve.conflict import _smallest  # the smallest set is what a message rests on
 from walewright.solve.highs import feasible
@@ -238,3 +238,14 @@ def test_rows_are_not_joined_to_stitches_without_easing(workshop: type[Workshop]
     assert found.code == "join-does-not-meet"
     assert found.notes == ("sleeve end runs along stitches, back side along rows",)
     assert solve(shop.design(back, sleeve, joins=(shop.join("sleeve end", "back side", 1.0),)))[1] == ()
+
+
+def test_rows_that_cannot_meet_are_counted_beside_widths_solved_apart(workshop: type[Workshop]) -> None:
+    # The half shares its height with the back, and nothing its width, which the length of a side is reckoned with all the same.
+    shop = workshop("M", across=2.0, up=3.0)
+    back = straight(shop, "back", 40.0)
+    half = shop.piece("half", 32.0, shop.levels("half", hem=0, top=60), (shop.run("top", name="side"),), (shop.run("top"),))
+    join = replace(shop.join("back side", "half side"), one=(EdgeName("back", "side right"),))
+    found = told(shop.design(back, half, joins=(join,)))
+    assert found.code == "join-does-not-meet"
+    assert found.notes[0] == "M: back side right 90 rows, 30.0 cm; half side 180 rows, 60.0 cm: 90 rows apart"

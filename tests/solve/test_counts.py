@@ -8,11 +8,12 @@ from itertools import pairwise
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from workshop import Workshop, solve
 
+from tests.draws import draws
+from tests.solve.workshop import Workshop, solve
 from walewright.design.model import Design, Piece, Way
 from walewright.solve.highs import solve_programme
-from walewright.solve.model import Counts, SizedGarment, SizedPiece
+from walewright.solve.model import Counts, SizedGarment
 from walewright.solve.programme import Draft, Kind, Linear, Rule, Wish, total
 from walewright.solve.quantities import BEYOND_COST, OFF_COST
 from walewright.solve.solver import programme_of
@@ -50,10 +51,6 @@ def pullover(shop: Workshop) -> Design:
     )
     band = shop.band("neckband", "back neck + front neck")
     return shop.design(body(shop, "back", 2.5, 12), body(shop, "front", 8, 9), sleeve, joins=joins, bands=(band,))
-
-
-def width_at(piece: SizedPiece, row: int) -> int:
-    return piece.start + sum(by for run in (*piece.left, *piece.right) for at, by in run.changes() if at <= row)
 
 
 def sound(design: Design, counts: Counts) -> None:
@@ -315,7 +312,7 @@ def test_every_rule_is_kept_in_whole_numbers(workshop: type[Workshop]) -> None:
     assert "rising levels of the back" in names
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=draws(40), deadline=None)
 @given(
     across=st.floats(0.9, 4.0),
     ratio=st.floats(1.1, 1.8),

@@ -7,8 +7,9 @@ from dataclasses import replace
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from workshop import Workshop, origin, solve
 
+from tests.draws import draws
+from tests.solve.workshop import Workshop, origin, solve
 from walewright.design.model import Band, Design, EdgeName, Edging, Zone
 from walewright.solve.bands import SUITS_RIB, _Part, shared_out
 from walewright.solve.edgings import needles_of
@@ -104,7 +105,7 @@ def test_a_band_along_a_slope_suits_its_kind(workshop: type[Workshop], kind: str
         assert abs(made.stitches - edge.cm * 2) <= step / 2 + 1e-6
 
 
-@settings(max_examples=200)
+@settings(max_examples=draws(200))
 @given(
     st.lists(st.tuples(st.integers(20, 80), st.floats(0.5, 0.95)), min_size=1, max_size=3),
     st.integers(0, 30),

@@ -6,8 +6,8 @@ from dataclasses import replace
 from pathlib import Path
 
 import pytest
-from workshop import Workshop, origin, solve
 
+from tests.solve.workshop import Workshop, origin, solve
 from walewright.design.model import Design, RepeatStretch
 from walewright.solve.joining import _CURVED_COST, _LONGER_COST
 from walewright.solve.lengths import FINE

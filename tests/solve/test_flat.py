@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from workshop import Workshop, origin, solve
 
+from tests.solve.workshop import Workshop, origin, solve
 from walewright.design.model import Design, Opening, PerSize, Way, Wedge
 from walewright.report.model import Diagnostic
 from walewright.solve.changed import changed

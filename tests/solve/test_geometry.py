@@ -6,8 +6,8 @@ from dataclasses import replace
 from math import hypot
 
 import pytest
-from workshop import Workshop, origin, solve
 
+from tests.solve.workshop import Workshop, origin, solve
 from walewright.design.model import Design, Opening, Piece, RepeatStretch, Slot, Wedge, Zone
 from walewright.solve.geometry import EdgeLength, edge_length, held_rows, knitted_rows, stretches
 from walewright.solve.lengths import FINE, edge_terms

@@ -9,6 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from tests.draws import draws
 from walewright.solve.curves import Curve, arch, quarter_ellipse, straight, targets
 from walewright.solve.model import Phrase
 from walewright.solve.schedule import ALLOWED_BEYOND, Taper, least_deviation
@@ -59,7 +60,7 @@ def programmed(slots: Sequence[int], most: Sequence[int], least_gap: int, total:
 CURVES = st.sampled_from([straight, quarter_ellipse, arch])
 
 
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=draws(25), deadline=None)
 @given(CURVES, st.integers(1, 40), st.integers(2, 110), st.integers(1, 3), st.integers(1, 2), st.integers(1, 3))
 def test_the_least_deviation_of_single_moves(curve: Path, moves: int, rows: int, gap: int, step: int, first: int) -> None:
     line = targets(curve(moves, rows), rows)
@@ -71,7 +72,7 @@ def test_the_least_deviation_of_single_moves(curve: Path, moves: int, rows: int,
         assert found == pytest.approx(expected, abs=1e-5)
 
 
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=draws(25), deadline=None)
 @given(
     st.sampled_from([quarter_ellipse, arch]), st.integers(1, 40), st.integers(1, 45), st.integers(1, 2), st.sets(st.integers(0, 44))
 )
@@ -104,7 +105,7 @@ def astray(made: Sequence[tuple[int, int]], line: Sequence[float]) -> float:
 SINGLES = st.sets(st.integers(0, 12))
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=draws(60), deadline=None)
 @given(
     st.sampled_from([quarter_ellipse, arch]),
     st.lists(st.tuples(st.integers(0, 30), st.integers(1, 25), SINGLES), min_size=1, max_size=4),
@@ -129,7 +130,7 @@ def test_no_stairs_stray_more_than_half_a_stitch_beyond_what_they_must(curve: Pa
         assert astray(moves, flight.line) <= least_of_flight(flight) + ALLOWED_BEYOND + 1e-6 if flight.stitches else not moves
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=draws(60), deadline=None)
 @given(
     CURVES,
     st.lists(st.tuples(st.integers(0, 40), st.integers(2, 60)), min_size=1, max_size=4),
@@ -159,7 +160,7 @@ def test_no_moves_of_several_stitches_stray_more_than_half_a_stitch_beyond(curve
         assert astray(moves, [at * size for at in taper.line]) <= (least + ALLOWED_BEYOND / size) * size + 1e-6
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=draws(60), deadline=None)
 @given(st.sampled_from([quarter_ellipse, arch]), st.integers(1, 6), st.integers(1, 5), st.sets(st.integers(0, 4)))
 def test_stairs_against_every_way_there_is(curve: Path, stitches: int, pairs: int, singles: set[int]) -> None:
     rows = 2 * pairs

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from workshop import Workshop, solve
 
+from tests.solve.workshop import Workshop, solve
 from walewright.design.model import Design, EdgeRun, Join, Level, Piece, Way
 from walewright.solve.geometry import edge_length
 from walewright.solve.matching import movers

@@ -8,6 +8,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from tests.draws import draws
 from walewright.design.model import EdgeRun, Origin, Rate, Way
 from walewright.report.model import Span
 from walewright.solve.shaping import edge_runs
@@ -48,7 +49,7 @@ ANY = st.builds(
 )
 
 
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=draws(300), deadline=None)
 @given(ANY, st.integers(1, 60), st.sampled_from([PAIR, LEFT, RIGHT]), st.sampled_from([-1, 1]))
 def test_all_moves_are_one_gap_apart_and_as_many_as_there_are_gaps(rate: Rate, pairs: int, whose: str, sign: int) -> None:
     rows = 2 * pairs
@@ -68,7 +69,7 @@ def test_all_moves_are_one_gap_apart_and_as_many_as_there_are_gaps(rate: Rate, p
         assert {row % 2 for row, _ in made} == {1 if whose == LEFT else 0}
 
 
-@settings(max_examples=100, deadline=None)
+@settings(max_examples=draws(100), deadline=None)
 @given(ANY, st.integers(8, 60), st.sampled_from([LEFT, RIGHT]), st.sampled_from([-1, 1]))
 def test_a_mirror_image_moves_in_the_same_rows_or_one_apart(rate: Rate, pairs: int, whose: str, sign: int) -> None:
     span = counted(rate, 2 * pairs, sign)

@@ -7,8 +7,9 @@ from dataclasses import replace
 import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
-from workshop import Workshop, origin, solve
 
+from tests.draws import draws
+from tests.solve.workshop import Workshop, origin, solve
 from walewright.design.model import Design, Motif, Piece, Way, Zone
 from walewright.solve.geometry import edge_length
 from walewright.solve.model import Counts, SizedPiece
@@ -58,7 +59,7 @@ NUMBERS = {
 }
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=draws(150), deadline=None)
 @given(**NUMBERS)
 def test_the_knitted_count_is_a_legal_multiple_with_its_edges_centred_as_asked(
     repeat: int,

@@ -8,6 +8,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from tests.draws import draws
 from walewright.solve.curves import quarter_ellipse, straight, targets
 from walewright.solve.model import Phrase
 from walewright.solve.schedule import ALLOWED_BEYOND, Taper, best_schedule, deviation, least_deviation
@@ -47,7 +48,7 @@ SMALL = st.builds(
 )
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=draws(150), deadline=None)
 @given(SMALL)
 def test_the_least_deviation_is_that_of_exhaustive_search(wanted: Taper) -> None:
     least, all_ways = least_deviation(wanted), exhaustive(wanted)
@@ -56,7 +57,7 @@ def test_the_least_deviation_is_that_of_exhaustive_search(wanted: Taper) -> None
         assert least == pytest.approx(all_ways)
 
 
-@settings(max_examples=100, deadline=None)
+@settings(max_examples=draws(100), deadline=None)
 @given(SMALL)
 def test_the_best_schedule_has_the_deviation_it_claims(wanted: Taper) -> None:
     found = best_schedule(wanted)
@@ -68,7 +69,7 @@ def test_the_best_schedule_has_the_deviation_it_claims(wanted: Taper) -> None:
 MANY = st.lists(st.tuples(st.integers(0, 30), st.integers(2, 90)), min_size=1, max_size=5)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=draws(60), deadline=None)
 @given(MANY, st.sampled_from([1, 2]))
 def test_phrases_keep_the_promise_in_every_size(sizes: list[tuple[int, int]], step: int) -> None:
     tapers = [taper(moves, rows, gap=step, step=step) for moves, rows in sizes]

@@ -8,8 +8,9 @@ from itertools import pairwise
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from workshop import Workshop, origin, solve
 
+from tests.draws import draws
+from tests.solve.workshop import Workshop, origin, solve
 from walewright.design.model import (
     Buttonholes,
     Design,
@@ -618,7 +619,7 @@ PATHS = st.sampled_from(["slope", "curve", "arch"])
 MOVES = st.sampled_from([-4.0, -2.5, 0.0, 1.5, 3.0])
 
 
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=draws(25), deadline=None)
 @given(
     across=st.floats(1.0, 3.5),
     steps=st.lists(st.floats(6.0, 15.0), min_size=4, max_size=4),

@@ -8,6 +8,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from tests.draws import draws
 from walewright.design.model import EdgeRun, Origin, Way
 from walewright.solve.curves import quarter_ellipse, targets
 from walewright.solve.model import Phrase
@@ -50,7 +51,7 @@ def least(wanted: Flight) -> float:
 SIZES = st.lists(st.tuples(st.integers(0, 24), st.integers(1, 30)), min_size=1, max_size=4)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=draws(60), deadline=None)
 @given(SIZES)
 def test_stairs_keep_near_the_curve_in_every_size(sizes: list[tuple[int, int]]) -> None:
     flights = [flight(stitches, 2 * pairs) for stitches, pairs in sizes]

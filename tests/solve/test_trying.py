@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from workshop import Workshop, origin, put_together, solve
 
+from tests.solve.workshop import Workshop, origin, put_together, solve
 from walewright.design.model import Design, Piece
 from walewright.report.model import Change, Diagnostic, Label
 from walewright.solve.changed import changed, figures

@@ -5,8 +5,8 @@ from __future__ import annotations
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from source_trees import symbols
 
+from tests.source.source_trees import symbols
 from walewright import source
 from walewright.source import syntax as s
 

@@ -6,6 +6,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from tests.draws import draws
 from walewright import source
 from walewright.report.codes import SOURCE
 from walewright.report.model import Diagnostic
@@ -356,7 +357,7 @@ rubbish = st.lists(
 ).map("\n".join)
 
 
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=draws(300), deadline=None)
 @given(rubbish)
 def test_any_text_has_a_tree_and_known_codes(text: str) -> None:
     tree, found = source.read("f.wale", text)

@@ -6,15 +6,16 @@ from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, given, settings
-from source_trees import expressions, trees
 
+from tests.draws import draws
+from tests.source.source_trees import expressions, trees
 from walewright import source
 from walewright.source import syntax
 from walewright.source.expressions import expression
 
 PATTERNS = sorted((Path(__file__).resolve().parents[2] / "patterns").rglob("*.wale"))
 
-few = settings(max_examples=150, deadline=None, suppress_health_check=list(HealthCheck))
+few = settings(max_examples=draws(150), deadline=None, suppress_health_check=list(HealthCheck))
 
 
 @few

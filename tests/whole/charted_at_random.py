@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from random import Random
 
-from charts_at_random import FAMILIES, Drawing, drawing
+from tests.whole.charts_at_random import FAMILIES, Drawing, drawing
 
 BEDS = {"fine": (34, 48), "standard": (28, 40), "mid": (20, 28), "bulky": (13, 18)}
 """Stitches and rows to 10 cm, about, of what is knitted on a bed."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from random import Random
 
-from garments_at_random import Drawn, _body, _head, _line, _lines, _start, _twice, _two_bodies, _without
+from tests.whole.garments_at_random import Drawn, _body, _head, _line, _lines, _start, _twice, _two_bodies, _without
 
 
 def _sleeve(dice: Random) -> str:

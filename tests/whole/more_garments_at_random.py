@@ -5,10 +5,10 @@ from __future__ import annotations
 
 from random import Random
 
-import closed_garments_at_random as closed
-import open_garments_at_random as opens
-import other_garments_at_random as others
-from garments_at_random import Drawn
+from tests.whole import closed_garments_at_random as closed
+from tests.whole import open_garments_at_random as opens
+from tests.whole import other_garments_at_random as others
+from tests.whole.garments_at_random import Drawn
 
 KINDS = {
     "set in": closed._set_in,

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from random import Random
 
-from closed_garments_at_random import _exchanged, _sleeve
-from garments_at_random import Drawn, _head, _line, _lines, _start, _twice, _without
+from tests.whole.closed_garments_at_random import _exchanged, _sleeve
+from tests.whole.garments_at_random import Drawn, _head, _line, _lines, _start, _twice, _without
 
 
 def _turned_collar(kind: str, dice: Random) -> Drawn:

@@ -9,10 +9,11 @@ import re
 from pathlib import Path
 
 import pytest
-from bands_at_random import BEDS, KINDS, drawn
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from tests.draws import draws, few_of
+from tests.whole.bands_at_random import BEDS, KINDS, drawn
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.knit import operations as op
@@ -45,7 +46,7 @@ def proven_or_told(text: str) -> tuple[Diagnostic, ...]:
 
 
 @pytest.mark.parametrize("kind", sorted({kind.__name__ for kind in KINDS}))
-@pytest.mark.parametrize("draw", range(3))
+@pytest.mark.parametrize("draw", few_of(range(3), 1))
 def test_drawn(kind: str, draw: int) -> None:
     seeds = (seed for seed in range(1_000) if drawn(seed)[0] == kind)
     proven_or_told(drawn([next(seeds) for _ in range(draw + 1)][-1])[1])
@@ -102,7 +103,7 @@ edge
     )
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=draws(40), deadline=None)
 @given(
     st.sampled_from(sorted(EVERY)),
     st.integers(1, 4),
@@ -123,7 +124,7 @@ def test_buttonholes_in_a_strip_of_rib(
     assert {d.code for d in told} <= {"buttonholes-too-close"}, told
 
 
-@settings(max_examples=30, deadline=None)
+@settings(max_examples=draws(30), deadline=None)
 @given(
     st.sampled_from(sorted(EVERY)),
     st.integers(1, 4),

@@ -5,9 +5,9 @@ from __future__ import annotations
 import re
 
 import pytest
-from handwork_told import steps, untold, words_for
-from shipped_once import GARMENTS, compiled
 
+from tests.whole.handwork_told import steps, untold, words_for
+from tests.whole.shipped_once import GARMENTS, compiled
 from walewright.knit import steps as st
 from walewright.pages.howto import TECHNIQUES
 from walewright.pages.howto.scene import Scene

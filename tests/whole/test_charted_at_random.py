@@ -7,12 +7,13 @@ from __future__ import annotations
 
 from random import Random
 
-from charted_at_random import Charted, charted
-from charts_at_random import FAMILIES, MEANINGS, Drawing
-from garment import SHIPPED
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from tests.draws import draws
+from tests.whole.charted_at_random import Charted, charted
+from tests.whole.charts_at_random import FAMILIES, MEANINGS, Drawing
+from tests.whole.garment import SHIPPED
 from walewright.bed import Course, Fabric
 from walewright.bed.loops import Kind
 from walewright.design import Changes
@@ -47,7 +48,7 @@ FIXED = 60
 """Draws that are the same in every run: enough of them for each family to be among the proven."""
 
 
-@settings(max_examples=EXAMPLES)
+@settings(max_examples=draws(EXAMPLES))
 @given(st.integers(min_value=0, max_value=2**32))
 def test_drawn_garments_are_proven_or_truly_refused(seed: int) -> None:
     drawn = charted(Random(seed))

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from glued_garments import CARDIGAN, PULLOVER, errors, made
-
+from tests.whole.glued_garments import CARDIGAN, PULLOVER, errors, made
 from walewright.knit.operations import NEXT_COPY, PickUpEdge
 
 STRIPS = CARDIGAN.replace(

@@ -5,8 +5,8 @@ from __future__ import annotations
 import re
 
 import pytest
-from shipped_once import SHIPPED
 
+from tests.whole.shipped_once import SHIPPED
 from walewright.design import Changes
 from walewright.pipeline import Outcome, compile
 

@@ -6,8 +6,20 @@ from collections.abc import Callable
 from dataclasses import replace
 
 import pytest
-from glued_garments import CARDIGAN, MITTENS, PANELS, PULLOVER, caught, changed, joins_changed, made, misread, moved, work_of
 
+from tests.whole.glued_garments import (
+    CARDIGAN,
+    MITTENS,
+    PANELS,
+    PULLOVER,
+    caught,
+    changed,
+    joins_changed,
+    made,
+    misread,
+    moved,
+    work_of,
+)
 from walewright.knit.operations import HangFeet, IntoWork, Operation, PickUpEdge, Rehang, Work
 
 

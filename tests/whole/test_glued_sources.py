@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from glued_garments import CARDIGAN, MITTENS, PANELS, PULLOVER, errors, made
+
+from tests.whole.glued_garments import CARDIGAN, MITTENS, PANELS, PULLOVER, errors, made
 
 NECK = "along back neck + front neck"
 FRONTS = "right_front neckline + back neck + left_front neckline"

@@ -5,7 +5,8 @@ from __future__ import annotations
 from re import Match, escape, subn
 
 import pytest
-from glued_garments import CARDIGAN, MITTENS, PANELS, PULLOVER, made, misread
+
+from tests.whole.glued_garments import CARDIGAN, MITTENS, PANELS, PULLOVER, made, misread
 
 IN_WORDS: tuple[tuple[str, str, str, str], ...] = (
     (

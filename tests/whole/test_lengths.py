@@ -4,8 +4,8 @@ within what two ways of drawing one line through whole rows may differ."""
 from __future__ import annotations
 
 import pytest
-from garment import SHIPPED
 
+from tests.whole.garment import SHIPPED
 from walewright.bed import seam
 from walewright.bed.fabric import Fabric
 from walewright.design import Changes

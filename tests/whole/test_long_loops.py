@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections import Counter
 
 import pytest
-from shipped_once import GARMENTS, compiled
 
+from tests.whole.shipped_once import GARMENTS, compiled
 from walewright.knit.operations import DrawLong
 from walewright.pages.facts import long_loops
 

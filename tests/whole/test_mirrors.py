@@ -5,8 +5,8 @@ from __future__ import annotations
 import random
 
 import pytest
-from garment import SHIPPED
 
+from tests.whole.garment import SHIPPED
 from walewright.design import Changes
 from walewright.pipeline import compile
 from walewright.solve.geometry import edge_length

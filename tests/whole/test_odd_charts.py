@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from garment import SHIPPED
 
+from tests.whole.garment import SHIPPED
 from walewright.design import Changes
 from walewright.pipeline import compile
 from walewright.report.model import Severity

@@ -6,8 +6,8 @@ import random
 from itertools import pairwise
 
 import pytest
-from garment import SHIPPED
 
+from tests.whole.garment import SHIPPED
 from walewright.bed import Fabric
 from walewright.design import Changes
 from walewright.pipeline import Outcome, compile

@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from garment import BEDS, SHIPPED, proven_or_true, regraded, tidewrack
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as hs
 
+from tests.draws import draws
+from tests.whole.garment import BEDS, SHIPPED, proven_or_true, regraded, tidewrack
 from walewright.design import Changes
 from walewright.pipeline import compile, from_design
 from walewright.report.model import Severity
@@ -19,6 +20,14 @@ ROWS = (14, 15.5, 17, 18.5, 20, 21.5, 23, 24.5, 26, 27.5, 29, 30.5, 32, 33, 34, 
 """Ten by twenty: the grid of 200 tensions, to 10 cm, each on every bed in the smallest, a middle and the largest size."""
 
 
+@pytest.mark.parametrize("bed", BEDS)
+@pytest.mark.parametrize("stitches", [STITCHES[0], STITCHES[4], STITCHES[-1]])
+@pytest.mark.parametrize("rows", [ROWS[1], ROWS[-2]])
+def test_corners_of_the_grid_of_tensions(bed: str, stitches: float, rows: float) -> None:
+    proven_or_true(regraded(stitches, rows, bed, sizes=("XS", "L", "4X")), stitches, rows, bed)
+
+
+@pytest.mark.campaign
 @pytest.mark.parametrize("bed", BEDS)
 @pytest.mark.parametrize("stitches", STITCHES)
 def test_grid_of_tensions(bed: str, stitches: float) -> None:
@@ -57,7 +66,7 @@ def test_a_height_gives_way_before_a_width() -> None:
     assert proven_or_true(outcome, 11.40625, 15, "bulky") == "proven"
 
 
-@settings(max_examples=25, deadline=None, suppress_health_check=list(HealthCheck))
+@settings(max_examples=draws(25), deadline=None, suppress_health_check=list(HealthCheck))
 @given(
     stitches=hs.floats(10, 26),
     rows=hs.floats(14, 40),

@@ -6,8 +6,9 @@ import random
 import re
 
 import pytest
-from shipped_once import GARMENTS, SHIPPED, compiled, design_of, source
 
+from tests.draws import few_of
+from tests.whole.shipped_once import GARMENTS, SHIPPED, compiled, design_of, source
 from walewright.design import Changes
 from walewright.pipeline import compile
 from walewright.report.model import Diagnostic, Severity
@@ -19,7 +20,7 @@ SINGLE = frozenset({"ebb", "sandbar"})
 """Garments of one size by their nature: shawls."""
 
 DRAWN = 4
-"""Random tensions and bodies for each garment in this test; `tests/benchmarks/regrade_at_random.py` draws more."""
+"""Random tensions and bodies for each garment, one of them in every run; `tests/benchmarks/regrade_at_random.py` draws more."""
 
 TOLD = frozenset(
     {
@@ -134,18 +135,19 @@ def drawn(name: str, count: int) -> list[Changes]:
     return found
 
 
+@pytest.mark.parametrize("draw", few_of(range(DRAWN), 1))
 @pytest.mark.parametrize("name", GARMENTS)
-def test_regraded_at_random(name: str) -> None:
-    for changes in drawn(name, DRAWN):
-        outcome = compile(source(name), f"{name}.wale", SHIPPED, changes)
-        if outcome.proven:
-            continue
-        errors = [d for d in outcome.diagnostics if d.severity is Severity.ERROR]
-        assert errors, changes
-        for error in errors:
-            assert error.code in TOLD, (changes, error.code, error.message)
-            assert error.helps, error
-            assert_true(error)
+def test_regraded_at_random(name: str, draw: int) -> None:
+    changes = drawn(name, draw + 1)[draw]
+    outcome = compile(source(name), f"{name}.wale", SHIPPED, changes)
+    if outcome.proven:
+        return
+    errors = [d for d in outcome.diagnostics if d.severity is Severity.ERROR]
+    assert errors, changes
+    for error in errors:
+        assert error.code in TOLD, (changes, error.code, error.message)
+        assert error.helps, error
+        assert_true(error)
 
 
 def assert_true(told: Diagnostic) -> None:

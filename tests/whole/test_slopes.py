@@ -8,8 +8,8 @@ from itertools import pairwise
 from math import cos, hypot, pi, sin
 
 import pytest
-from garment import SHIPPED
 
+from tests.whole.garment import SHIPPED
 from walewright.bed.slopes import RowEnd, length_as_worn, loose_cm
 from walewright.design import Changes
 from walewright.design.model import Design, EdgeRun, Way

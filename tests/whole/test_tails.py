@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import pytest
-from handwork_told import steps
-from shipped_once import GARMENTS, compiled
 
+from tests.whole.handwork_told import steps
+from tests.whole.shipped_once import GARMENTS, compiled
 from walewright.knit import steps as st
 from walewright.knit.operations import BreakYarn
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 
 import pytest
-from shipped_once import GARMENTS, compiled, design_of
 
+from tests.whole.shipped_once import GARMENTS, compiled, design_of
 from walewright.design.model import Cell, Chart, Design, Edging
 from walewright.knit import steps as st
 from walewright.knit.steps import Repeat, Step, Together

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from garments import joined, joining
 from hypothesis import strategies as hs
 
+from tests.write.garments import joined, joining
 from walewright.design.model import Cell, Chart, Key, Origin
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan, Step, StepBlock

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from garments import joined, joining
-
+from tests.write.garments import joined, joining
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan, Step, StepBlock
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import pytest
-from garments import joined
 from hypothesis import given
 from hypothesis import strategies as hs
 
+from tests.write.garments import joined
 from walewright.knit import steps as st
 from walewright.write.align import align, closeness, likeness
 

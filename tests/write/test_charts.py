@@ -5,9 +5,9 @@ from __future__ import annotations
 from itertools import pairwise
 
 import pytest
-from chart_garments import CELLS, LOZENGE, ROSE, WIDE, chart, worked
 from syrupy.assertion import SnapshotAssertion
 
+from tests.write.chart_garments import CELLS, LOZENGE, ROSE, WIDE, chart, worked
 from walewright.design.model import Cell, Chart
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import pytest
-from garments import three_sizes
-from rich_garments import hoods, yokes
 
+from tests.write.garments import three_sizes
+from tests.write.rich_garments import hoods, yokes
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan, StepBlock
 from walewright.write import shared, write

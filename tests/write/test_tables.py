@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from rich_garments import yoke, yokes
-
+from tests.write.rich_garments import yoke, yokes
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan, Step, StepBlock
 from walewright.write import plain_text, write

@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from garments import joined, joining, sweater, three_sizes
 from syrupy.assertion import SnapshotAssertion
 
+from tests.write.garments import joined, joining, sweater, three_sizes
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan
 from walewright.write import plain_text, write

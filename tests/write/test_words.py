@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from garments import KINDS, SAMPLES, joined
 
+from tests.write.garments import KINDS, SAMPLES, joined
 from walewright.knit import steps as st
 from walewright.write.said import Said
 from walewright.write.words import TEMPLATES, has_number, phrase

@@ -198,12 +198,8 @@ class Fabric:
     def _density(self) -> Density:
         return Density(self.gauges, self.fabrics)
 
-    def rows_between(self, after: int, to: int) -> int:
-        """How many of the counter's rows after+1 .. to were knitted, in whichever part."""
-        return sum(1 for row in self._by_row if after < row <= to)
-
     def height_cm(self, after: int, to: int) -> float | None:
-        """Height of those rows, each at its own gauge, beside panels."""
+        """Height of the counter's rows after+1 .. to, in whichever part, each at its own gauge, beside panels."""
         height = 0.0
         for course in (courses[-1] for row, courses in self._by_row.items() if after < row <= to):
             gauge = self._density.base(course)

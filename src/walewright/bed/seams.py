@@ -17,7 +17,7 @@ _ROUNDED = 0.5 + _CLOSE
 """Lengths are told in whole millimetres."""
 WAYS = ("sewn", "gathered", "grafted")
 
-Walk = Sequence[tuple[str, str, int]]
+SeamWalk = Sequence[tuple[str, str, int]]
 """(piece, edge, copy) along one side of a seam."""
 
 
@@ -59,7 +59,7 @@ def seam(fabrics: Mapping[str, Fabric], side: Sequence[tuple[str, str]]) -> Seam
     )
 
 
-def spoken(side: Walk) -> str:
+def spoken(side: SeamWalk) -> str:
     """ "back armhole + front armhole"."""
     return " + ".join(f"{piece} {edge}" for piece, edge, _ in side)
 
@@ -108,7 +108,7 @@ def _closed(op: Join, index: int, pieces: Mapping[str, Piece], fabrics: Mapping[
     return fault
 
 
-def _measured(fabrics: Mapping[str, Fabric], side: Walk) -> Seam:
+def _measured(fabrics: Mapping[str, Fabric], side: SeamWalk) -> Seam:
     found = seam(fabrics, [(piece, edge) for piece, edge, _ in side])
     assert found is not None
     return found
@@ -162,15 +162,15 @@ def _brought_together(op: Join, index: int, text: str, fabrics: Mapping[str, Fab
     return None
 
 
-_At = tuple[str, int, Corner]
+_CornerAt = tuple[str, int, Corner]
 
 
 def _walked(
-    side: Walk, begin: str, number: int, fabrics: Mapping[str, Fabric], meetings: Meetings
-) -> tuple[_At, _At, list[Turned]] | None:
+    side: SeamWalk, begin: str, number: int, fabrics: Mapping[str, Fabric], meetings: Meetings
+) -> tuple[_CornerAt, _CornerAt, list[Turned]] | None:
     """The first and the last corner of a side, and for each edge of which piece and whether it is walked clockwise round it."""
-    at: _At | None = None
-    first: _At | None = None
+    at: _CornerAt | None = None
+    first: _CornerAt | None = None
     sheets: list[Turned] = []
     for name, edge_name, copy in side:
         (edge,) = fabrics[name].edge(edge_name)

@@ -15,7 +15,7 @@ from math import hypot, inf
 ROOM = 0.25
 """Share of a row by which the string may pass higher or lower than where a stitch was moved: rows come whole, the line does not."""
 
-Point = tuple[float, float]
+CurvePoint = tuple[float, float]
 """(across, up), in cm."""
 
 
@@ -50,9 +50,9 @@ def loose_cm(rows: Sequence[RowEnd], length: float) -> float:
     return max(max(row.up for row in rows) / 2, length / 100) if sloping else 0.0
 
 
-def _spans(rows: Sequence[RowEnd]) -> Iterator[tuple[Point, list[_Gate], Point]]:
+def _spans(rows: Sequence[RowEnd]) -> Iterator[tuple[CurvePoint, list[_Gate], CurvePoint]]:
     """Stretches between points where the string is held fast, each with the gates on its way, which only go one way."""
-    begin: Point = (0.0, 0.0)
+    begin: CurvePoint = (0.0, 0.0)
     gates: list[_Gate] = []
     across = up = turned = 0.0
     for row in rows:
@@ -74,7 +74,7 @@ def _spans(rows: Sequence[RowEnd]) -> Iterator[tuple[Point, list[_Gate], Point]]
     yield begin, gates, (across, up)
 
 
-def _taut(begin: Point, gates: Sequence[_Gate], end: Point) -> float:
+def _taut(begin: CurvePoint, gates: Sequence[_Gate], end: CurvePoint) -> float:
     """The shortest way through the gates, which lie one beyond the other. From where it last bent, the string sees a wedge of
     directions that all gates so far leave open; where the next gate lies outside, it bends around the one in its way."""
     ways = [*gates, _Gate(end[0], end[1], end[1])]

@@ -171,6 +171,26 @@ def choices(
     return run_choices(context.obj, files, Asked(size))
 
 
+@app.command()
+def show(
+    context: typer.Context,
+    stage: Annotated[str, typer.Argument(metavar="STAGE", help="A stage of the compiler, such as solve or knit.")],
+    file: Annotated[str, typer.Argument(metavar="FILE", help="A source, ending in .wale.")],
+    size: SizeOption = [],  # noqa: B006
+    tension: TensionOption = [],  # noqa: B006
+    swatch: SwatchOption = [],  # noqa: B006
+    measure: MeasureOption = [],  # noqa: B006
+    yarn: YarnOption = [],  # noqa: B006
+    dial: DialOption = [],  # noqa: B006
+    bed: BedOption = "",
+) -> int:
+    """Print what a stage of the compiler made of a source, as JSON. Writes nothing."""
+    from walewright.cli.options import Asked
+    from walewright.cli.show import show as run_show
+
+    return run_show(context.obj, stage, file, Asked(size, tension, swatch, measure, yarn, dial, bed))
+
+
 @app.command("format")
 def format_(
     context: typer.Context,

@@ -13,7 +13,7 @@ from walewright.report.model import Diagnostic, Label, Span
 
 FILE = "command line"
 
-COMMANDS = "the commands are check, choices, build and format"
+COMMANDS = "the commands are check, choices, build, format and show"
 
 OPTION = re.compile(r" \(option (--\w+)(?: ([^()]+))?\)$")
 

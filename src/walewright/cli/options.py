@@ -13,11 +13,11 @@ if TYPE_CHECKING:
     from walewright.design import Changes
     from walewright.source.syntax import Machine
 
-Paper = Literal["a4", "letter"]
+PaperSize = Literal["a4", "letter"]
 Units = Literal["cm", "in", "both"]
 
 FORMATS = ("pdf", "html", "text", "plan")
-PAPERS = get_args(Paper)
+PAPERS = get_args(PaperSize)
 UNITS = get_args(Units)
 
 
@@ -25,7 +25,7 @@ UNITS = get_args(Units)
 class Printing:
     """How pages are wanted: `paper` a4 | letter, `units` cm | in | both, `formats` of FORMATS in that order."""
 
-    paper: Paper = "a4"
+    paper: PaperSize = "a4"
     units: Units = "cm"
     formats: tuple[str, ...] = FORMATS
 
@@ -133,7 +133,7 @@ def printing(line: CommandLine, paper: str, units: str, formats: Sequence[str]) 
             )
     if faults:
         return None, tuple(faults)
-    return Printing(cast(Paper, paper), cast(Units, units), tuple(f for f in FORMATS if f in asked)), ()
+    return Printing(cast(PaperSize, paper), cast(Units, units), tuple(f for f in FORMATS if f in asked)), ()
 
 
 def _listed(text: str) -> list[str]:

@@ -23,11 +23,11 @@ SIDE = {RIGHTWARDS: "right", LEFTWARDS: "left"}
 def check_moves(drawn: Drawn, machine: Machine | None) -> None:
     """Tells of moves and holes that do not belong together."""
     for row in range(drawn.height):
-        _Row(drawn, row, machine).check()
+        _ChartRow(drawn, row, machine).check()
     _holes_above_holes(drawn)
 
 
-class _Row:
+class _ChartRow:
     """One row as it stands on the needles; numbers are places in `stands`."""
 
     def __init__(self, drawn: Drawn, row: int, machine: Machine | None) -> None:

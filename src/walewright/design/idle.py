@@ -5,14 +5,12 @@ Names that may be levels or edges of the piece are not: they are known only wher
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import fields
 
 from walewright.design.findings import Findings
 from walewright.design.uses import REFERENCES
 from walewright.source import syntax
-
-Tell = Callable[[str, str, syntax.Node], None]
 
 
 def look_into(

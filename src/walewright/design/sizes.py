@@ -36,7 +36,7 @@ def grade(node: syntax.Sizes, chosen: tuple[str, ...], shipped: Shipped, finding
     findings.once("size", ((n, node.span) for n in node.names))
     rows = [s for s in node.body if isinstance(s, syntax.SizeRow)]
     findings.once("measurement", ((r.name, r.span) for r in rows))
-    reader = _Reader(node, chosen, shipped, findings)
+    reader = _SizesReader(node, chosen, shipped, findings)
     understood: dict[str, Measurement | None] = {}
     for row in rows:
         if row.name not in understood:
@@ -44,7 +44,7 @@ def grade(node: syntax.Sizes, chosen: tuple[str, ...], shipped: Shipped, finding
     return Graded(chosen, understood, {r.name: r.span for r in reversed(rows)})
 
 
-class _Reader:
+class _SizesReader:
     def __init__(self, node: syntax.Sizes, chosen: tuple[str, ...], shipped: Shipped, findings: Findings) -> None:
         self.node = node
         self.chosen = chosen

@@ -5,15 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from math import hypot
-from typing import Literal
 
 from walewright.bed import Fabric
 from walewright.design.model import Band, Design, EdgeRun, Opening, Piece
 from walewright.design.model import Fabric as Knit
 from walewright.glue.model import Place
+from walewright.knit.operations import Side
 from walewright.solve.model import SizedBand, SizedGarment, SizedPiece
 
-Side = Literal["left", "right"]
 SIDES: tuple[Side, Side] = ("left", "right")
 SHOULDERS = ("shoulder left", "shoulder right")
 TOPS = ("end", *SHOULDERS)

@@ -6,7 +6,7 @@ the edges of both sides, or for the shoulders beside a neck, the lines are of di
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from itertools import islice, permutations, product
 
@@ -14,11 +14,11 @@ from walewright.design.model import Band, Design, EdgeName, Join, Piece
 from walewright.glue.chains import WHOLE_GAP, in_line
 from walewright.glue.findings import spoken
 from walewright.glue.lines import Hanging, Hung, apart
+from walewright.glue.proposals import Attempt
 from walewright.glue.surface import Surface
 from walewright.report.model import Diagnostic, Label, Severity
 
-Named = tuple[EdgeName, ...]
-Attempt = Callable[[Design], tuple[Diagnostic, ...]]
+EdgeNames = tuple[EdgeName, ...]
 
 MOST_NAMED = 4
 """Names of a line that are tried in every order."""
@@ -51,7 +51,7 @@ def unlike(surface: Surface, lines: Sequence[Hung]) -> Iterator[Diagnostic]:
             )
 
 
-def _unlike(surface: Surface, lines: Sequence[Hung]) -> Iterator[tuple[Hanging, tuple[Named, ...]]]:
+def _unlike(surface: Surface, lines: Sequence[Hung]) -> Iterator[tuple[Hanging, tuple[EdgeNames, ...]]]:
     """Those hangings, with the names of each kind of line."""
     for hanging in dict.fromkeys(line.hanging for line in lines):
         ways = tuple(dict.fromkeys(_named(surface, line) for line in lines if line.hanging is hanging))
@@ -59,7 +59,7 @@ def _unlike(surface: Surface, lines: Sequence[Hung]) -> Iterator[tuple[Hanging, 
             yield hanging, ways
 
 
-def _named(surface: Surface, line: Hung) -> Named:
+def _named(surface: Surface, line: Hung) -> EdgeNames:
     """The edges of a line, each by the name that means it alone; a way round an opening is one."""
     found: list[EdgeName] = []
     before: int | None = None
@@ -95,7 +95,7 @@ def with_lines_named(
     found = dict(_unlike(surface, lines))
     if not found:
         return tuple(told)
-    best: dict[Hanging, tuple[Named, ...]] = {}
+    best: dict[Hanging, tuple[EdgeNames, ...]] = {}
     mended = design
     for hanging, ways in found.items():
         before = _errors(attempt(mended))
@@ -119,26 +119,26 @@ def _errors(told: Sequence[Diagnostic]) -> set[tuple[str, int, int]]:
     return {(d.code, d.labels[0].span.start, d.labels[0].span.end) for d in told if d.severity is Severity.ERROR}
 
 
-def _orders(hanging: Hanging, way: Named, surface: Surface) -> list[Named]:
+def _orders(hanging: Hanging, way: EdgeNames, surface: Surface) -> list[EdgeNames]:
     orders = [way, *(permutations(way) if 1 < len(way) <= MOST_NAMED else ())]
     return [some for some in dict.fromkeys(orders) if apart(surface, some, hanging.inside) is None]
 
 
-def _help(hanging: Hanging, ways: Sequence[Named], alone: Sequence[Diagnostic]) -> tuple[str, ...]:
+def _help(hanging: Hanging, ways: Sequence[EdgeNames], alone: Sequence[Diagnostic]) -> tuple[str, ...]:
     said = _and([f"`along {spoken(way)}`" for way in ways])
     what = "pieces" if hanging.copies else "bands"
     several = f"write {len(ways)} {what}, {said}"
     return (several,) if _errors(alone) else (several, f"or only one, `along {spoken(ways[0])}`")
 
 
-def _one(design: Design, hanging: Hanging, way: Named) -> Design:
+def _one(design: Design, hanging: Hanging, way: EdgeNames) -> Design:
     """It runs along one of its lines only."""
     bands = tuple(replace(b, along=way) if b.name == hanging.owner else b for b in design.bands)
     pieces = tuple(replace(p, start_along=way) if p.name == hanging.owner else p for p in design.pieces)
     return replace(design, bands=bands, pieces=pieces)
 
 
-def _apart(design: Design, hanging: Hanging, ways: Sequence[Named]) -> Design:
+def _apart(design: Design, hanging: Hanging, ways: Sequence[EdgeNames]) -> Design:
     """A band, or a piece with its joins, for each of the lines."""
     names = [hanging.owner, *(f"{hanging.owner} {n}" for n in range(2, len(ways) + 1))]
     bands: list[Band] = []

@@ -17,14 +17,14 @@ from walewright.solve.model import SizedWedge
 
 
 @dataclass(frozen=True, slots=True)
-class Turn:
+class HoldingTurn:
     """`kind` "hold", "return" (some) or "all"."""
 
     kind: str
     stitches: int
 
 
-def turns(wedge: SizedWedge) -> tuple[Turn, ...]:
+def turns(wedge: SizedWedge) -> tuple[HoldingTurn, ...]:
     """What happens at the held edge, turn by turn; the resting stitches go and come back with the outermost group."""
     groups = wedge.groups
     if wedge.kind == "both":
@@ -36,7 +36,7 @@ def turns(wedge: SizedWedge) -> tuple[Turn, ...]:
     if not held:
         return ()
     outermost = (held[0] + wedge.rest, *held[1:])
-    return (*(Turn("hold", n) for n in outermost), *(Turn("return", n) for n in back), Turn("all", 0))
+    return (*(HoldingTurn("hold", n) for n in outermost), *(HoldingTurn("return", n) for n in back), HoldingTurn("all", 0))
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,7 +61,7 @@ def wedge_groups(track: str, wedge: SizedWedge, end: HeldEnd, origin: str, both_
     mine = [(k, turn) for k, turn in enumerate(turns(wedge)) if end.first_row <= wedge.from_row + 2 * k < end.last_row]
     row = wedge.from_row + end.lead
     if both_sorts and mine and not is_uneven(wedge):
-        larger = _begin(Turn("hold", mine[0][1].stitches + 1), end.side, origin)
+        larger = _begin(HoldingTurn("hold", mine[0][1].stitches + 1), end.side, origin)
         body = _round(larger, end.side, origin)
         yield Group((track, 1), row, row, (), st.Repeat(body, 0, origin=origin))
     for number, (turn, some) in enumerate(groupby(mine, key=lambda m: m[1])):
@@ -83,13 +83,13 @@ def _round(begin: st.Step, side: Side, origin: str) -> tuple[st.Step, ...]:
     return begin, st.KnitRows(1, origin=origin), st.WrapHeld(side, origin=origin), st.KnitRows(1, origin=origin)
 
 
-def _begin(turn: Turn, side: Side, origin: str) -> st.Step:
+def _begin(turn: HoldingTurn, side: Side, origin: str) -> st.Step:
     if turn.kind == "hold":
         return st.HoldAtEnd(side, turn.stitches, origin=origin)
     return st.ReturnSome(side, turn.stitches, origin=origin)
 
 
-def _class(wedge: SizedWedge, turn: Turn, number: int) -> int:
+def _class(wedge: SizedWedge, turn: HoldingTurn, number: int) -> int:
     """The same number for the same stage in every size: groups differ by one stitch at most, and a size may have but one kind."""
     if turn.kind == "all":
         return 9

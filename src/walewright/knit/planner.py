@@ -31,7 +31,7 @@ from walewright.knit.weave import crowded, weave
 from walewright.knit.zones import Fabrics
 from walewright.solve.model import Counts, SizedGarment, SizedOpening, SizedPiece
 
-Paragraph = tuple[str, tuple[Step, ...]]
+PlannedParagraph = tuple[str, tuple[Step, ...]]
 
 SHAPED = "Knit and shape"
 _UNSHAPED = (st.KnitTo, st.KnitRows, st.Now, st.MarkEdges, st.StartChart, st.StopChart, st.StopChartOn, st.StartStripes)
@@ -157,7 +157,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
     fabrics = Fabrics(design, piece, sized)
     found = figures(fabrics)
     state = State(piece.name, by_needle=False)
-    paragraphs: list[Paragraph] = []
+    paragraphs: list[PlannedParagraph] = []
 
     def add(title: str, steps: tuple[Step, ...]) -> None:
         nonlocal state

@@ -16,14 +16,14 @@ from walewright.solve.model import Counts, SizedChart, SizedPiece
 
 
 @dataclass(frozen=True, slots=True)
-class Use:
+class ChartUse:
     """One place of a chart: piece by piece in every size, or None in a size that has it not."""
 
     piece: str
     sized: tuple[tuple[SizedPiece, SizedChart] | None, ...]
 
 
-def uses(design: Design, counts: Counts, chart: Chart) -> tuple[Use, ...]:
+def uses(design: Design, counts: Counts, chart: Chart) -> tuple[ChartUse, ...]:
     """Every place where `chart` is worked, by piece, from the bottom up and from left to right."""
     made = []
     for piece in design.pieces:
@@ -33,7 +33,7 @@ def uses(design: Design, counts: Counts, chart: Chart) -> tuple[Use, ...]:
             here = sorted((c for c in sized.charts if c.chart == chart.name), key=lambda c: (c.from_row, c.first))
             found.append([(sized, c) for c in here])
         for number in range(max((len(f) for f in found), default=0)):
-            made.append(Use(piece.name, tuple(f[number] if number < len(f) else None for f in found)))
+            made.append(ChartUse(piece.name, tuple(f[number] if number < len(f) else None for f in found)))
     return tuple(made)
 
 
@@ -49,7 +49,7 @@ def column_right_of_centre(chart: Chart, sized: SizedChart) -> int:
     return before + (-sized.start) % repeat
 
 
-def centres(chart: Chart, found: tuple[Use, ...]) -> tuple[Centre, ...]:
+def centres(chart: Chart, found: tuple[ChartUse, ...]) -> tuple[Centre, ...]:
     """The lines of the chart that lie on the bed's centre mark, in any size and piece; of a motif its own middle."""
     if not chart.repeat:
         return (Centre(chart.width / 2, "middle"),)
@@ -58,7 +58,7 @@ def centres(chart: Chart, found: tuple[Use, ...]) -> tuple[Centre, ...]:
     return tuple(Centre(column, "centre mark" if len(lines) == 1 else "") for column in sorted(lines))
 
 
-def places(chart: Chart, found: tuple[Use, ...], sizes: tuple[str, ...]) -> SizeTable | None:
+def places(chart: Chart, found: tuple[ChartUse, ...], sizes: tuple[str, ...]) -> SizeTable | None:
     """The table, one group a place; pieces that are alike share one. None when the chart is not worked."""
     names = _names(found)
     if len({tuple(_across(chart, use)) for use in found}) == 1 and len({tuple(_up(use)) for use in found}) > 1:
@@ -69,7 +69,7 @@ def places(chart: Chart, found: tuple[Use, ...], sizes: tuple[str, ...]) -> Size
     return SizeTable("Where the chart lies", sizes, tuple(made), "On the bed") if made else None
 
 
-def _names(found: tuple[Use, ...]) -> list[str]:
+def _names(found: tuple[ChartUse, ...]) -> list[str]:
     """The piece of each use, with a number where the piece works the chart more than once."""
     total, done = Counter(use.piece for use in found), Counter[str]()
     made = []
@@ -87,16 +87,16 @@ def _groups(names: list[str], rows: list[tuple[Row, ...]]) -> Iterator[RowGroup]
     yield from (RowGroup(sentence(listed(named)), of) for of, named in groups.items())
 
 
-def _row(use: Use, label: str, told: Callable[[SizedPiece, SizedChart], str], note: str = "") -> Row:
+def _row(use: ChartUse, label: str, told: Callable[[SizedPiece, SizedChart], str], note: str = "") -> Row:
     return Row(label, tuple(Cell(told(*at) if at is not None else "–") for at in use.sized), note=note)
 
 
-def _up(use: Use) -> Iterator[Row]:
+def _up(use: ChartUse) -> Iterator[Row]:
     yield _row(use, "From RC", lambda p, c: str(p.counter(c.from_row)))
     yield _row(use, "To RC", lambda p, c: str(p.counter(last_row(p, c.first, c.last, c.from_row, c.to_row))))
 
 
-def _across(chart: Chart, use: Use) -> Iterator[Row]:
+def _across(chart: Chart, use: ChartUse) -> Iterator[Row]:
     def row(label: str, told: Callable[[SizedPiece, SizedChart], str], note: str = "") -> Row:
         return _row(use, label, told, note)
 

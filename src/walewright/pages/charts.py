@@ -44,7 +44,9 @@ def anchor(chart: str) -> str:
     return "chart-" + re.sub(r"[^A-Za-z0-9_]+", "-", chart)
 
 
-def _part(design: Design, chart: Chart, found: tuple[chart_places.Use, ...], text: ChartText | None, proof: Proof) -> ChartPart:
+def _part(
+    design: Design, chart: Chart, found: tuple[chart_places.ChartUse, ...], text: ChartText | None, proof: Proof
+) -> ChartPart:
     fabric = _fabric(design, chart, found)
     whole = cut(chart.width, len(chart.rows), fabric.stitches_per_cm / fabric.rows_per_cm)
     lines = chart_places.centres(chart, found)
@@ -73,7 +75,7 @@ def _part(design: Design, chart: Chart, found: tuple[chart_places.Use, ...], tex
     )
 
 
-def _fabric(design: Design, chart: Chart, found: tuple[chart_places.Use, ...]) -> Fabric:
+def _fabric(design: Design, chart: Chart, found: tuple[chart_places.ChartUse, ...]) -> Fabric:
     """That of the chart; of a motif, the one in which it stands."""
     for use in found:
         for at in use.sized:
@@ -82,7 +84,7 @@ def _fabric(design: Design, chart: Chart, found: tuple[chart_places.Use, ...]) -
     raise LookupError(chart.name)
 
 
-def _picture(chart: Chart, found: tuple[chart_places.Use, ...], proof: Proof) -> FabricPicture | None:
+def _picture(chart: Chart, found: tuple[chart_places.ChartUse, ...], proof: Proof) -> FabricPicture | None:
     names = {at[1].fabric for use in found for at in use.sized if at is not None and at[1].fabric} | {chart.name}
     return next((p for p in proof.pictures if p.fabric in names), None)
 

@@ -11,7 +11,7 @@ from walewright.pages.figures import cm, inches, length, listed, sentence, unit
 from walewright.pages.measures import MeasuredPiece, name_of
 from walewright.pages.model import Cell, Row, RowGroup, SizeTable
 
-Finished = tuple[str, str, tuple[float, ...]]
+FinishedMeasure = tuple[str, str, tuple[float, ...]]
 """(piece, what, cm in each size)"""
 
 
@@ -59,7 +59,7 @@ def _finished(pieces: tuple[MeasuredPiece, ...], fit: Fit | None) -> Iterator[tu
     yield from _merged([f for p in pieces for f in _of_piece(p, with_widths=p.piece.name not in round_them)])
 
 
-def _of_piece(piece: MeasuredPiece, with_widths: bool) -> Iterator[Finished]:
+def _of_piece(piece: MeasuredPiece, with_widths: bool) -> Iterator[FinishedMeasure]:
     has_whole = any(m.place == "whole" for m in piece.measures)
     repeated = any(s.repeats for s in piece.sized)
     for m in piece.measures:
@@ -77,7 +77,7 @@ def _unrolled(piece: MeasuredPiece, size: int) -> float:
     return piece.outlines[size].height + piece.edging_cm[size] + more
 
 
-def _merged(rows: list[Finished]) -> Iterator[tuple[str, tuple[float, ...]]]:
+def _merged(rows: list[FinishedMeasure]) -> Iterator[tuple[str, tuple[float, ...]]]:
     """Pieces that measure alike share a row."""
     names: dict[tuple[str, tuple[float, ...]], list[str]] = {}
     for piece, what, values in rows:

@@ -9,12 +9,12 @@ from walewright.fit.model import Buttons, Ease, Fit, Girth, Passing, Reach
 from walewright.pages.figures import graded, length, listed, sentence
 from walewright.pages.measures import name_of
 
-Line = tuple[str, PerSize]
+EaseRow = tuple[str, PerSize]
 
 _CLOSING = {"closed": "", "lapped": ", buttoned", "edge to edge": ", edges meeting"}
 
 
-def finished(fit: Fit) -> Iterator[Line]:
+def finished(fit: Fit) -> Iterator[EaseRow]:
     """Girths, reach and what the author states, in the order of the table."""
     own = next((g.over for g in fit.girths if g.body), ())
     for girth in fit.girths:
@@ -42,7 +42,7 @@ def reach_label(reach: Reach, several: bool) -> str:
     return f"Middle of the back neck to the end of the {end}"
 
 
-def eases(fit: Fit) -> Iterator[Line]:
+def eases(fit: Fit) -> Iterator[EaseRow]:
     """Finished less body: girths, and, where the body's is known, reach."""
     for ease in fit.eases:
         yield ease_label(ease), ease.ease

@@ -20,7 +20,7 @@ NAMED = 5.0
 
 
 @dataclass(frozen=True, slots=True)
-class _Item:
+class _GroupItem:
     """A piece to lay out, in cm: its extent, folded lengthwise where its own edges are joined (`squeeze` 1/2), turned
     round where its right side is the knit side (less than 0)."""
 
@@ -60,13 +60,13 @@ def _placing(origin: Point, scale: float) -> Place:
     return lambda p: (origin[0] + p[0] * scale, origin[1] - p[1] * scale)
 
 
-def _item(design: Design, piece: MeasuredPiece, size: int) -> _Item:
+def _item(design: Design, piece: MeasuredPiece, size: int) -> _GroupItem:
     shape = piece.outlines[size]
     squeeze = (0.5 if _tube(design, piece.piece.name) else 1.0) * (-1 if mirrored(design, piece) else 1)
     half = piece.edging_widths[size] / 2
     left, right = sorted((min(shape.polygon_left, -half) * squeeze, max(shape.polygon_right, half) * squeeze))
     foot = piece.edging_cm[size]
-    return _Item(piece, squeeze, left, max(right - left, 0.5), max(shape.height + foot, 0.5), foot)
+    return _GroupItem(piece, squeeze, left, max(right - left, 0.5), max(shape.height + foot, 0.5), foot)
 
 
 def _tube(design: Design, name: str) -> bool:
@@ -74,15 +74,15 @@ def _tube(design: Design, name: str) -> bool:
     return any({e.piece for e in (*j.one, *j.other)} == {name} for j in design.joins)
 
 
-def _gap(items: list[_Item]) -> float:
+def _gap(items: list[_GroupItem]) -> float:
     return 0.12 * max(i.width for i in items)
 
 
-def _width(row: list[_Item], gap: float) -> float:
+def _width(row: list[_GroupItem], gap: float) -> float:
     return sum(i.width for i in row) + gap * (len(row) - 1)
 
 
-def _fitted(items: list[_Item], count: int) -> tuple[list[list[_Item]], float]:
+def _fitted(items: list[_GroupItem], count: int) -> tuple[list[list[_GroupItem]], float]:
     """`items` in at most `count` rows of about the same number, and mm of paper a cm at which they fill the box."""
     long = -(-len(items) // count)
     rows = [items[i : i + long] for i in range(0, len(items), long)]

@@ -34,7 +34,7 @@ DEEP = 0.35
 LONG = 0.9
 """How much higher a row of long stitches is."""
 
-Strand = tuple[str, str]
+DrawnStrand = tuple[str, str]
 """(path data, yarn)."""
 
 
@@ -174,10 +174,10 @@ def _head_behind(cloth: _Cloth, loop: PictureLoop) -> bool:
     return through is None or cloth.knit_seen(through)
 
 
-def _layers(cloth: _Cloth, loops: Iterable[PictureLoop]) -> tuple[list[Strand], list[Strand]]:
+def _layers(cloth: _Cloth, loops: Iterable[PictureLoop]) -> tuple[list[DrawnStrand], list[DrawnStrand]]:
     """What lies behind and what in front, of loops that stand upright."""
-    behind: list[Strand] = []
-    front: list[Strand] = []
+    behind: list[DrawnStrand] = []
+    front: list[DrawnStrand] = []
     for loop in loops:
         legs, rounds = (front, behind) if cloth.knit_seen(loop) else (behind, front)
         legs.extend(_lower(cloth, loop))
@@ -204,7 +204,7 @@ def _corners(cloth: _Cloth, loop: PictureLoop, sign: int) -> tuple[tuple[float, 
     return foot, ((x0 + x1) / 2 + sign * WAIST * w, (y0 + y1) / 2 + 0.05 * h), shoulder
 
 
-def _lower(cloth: _Cloth, loop: PictureLoop) -> Iterator[Strand]:
+def _lower(cloth: _Cloth, loop: PictureLoop) -> Iterator[DrawnStrand]:
     for sign in (-1, 1):
         foot, middle, _ = _corners(cloth, loop, sign)
         lean = (cloth.top(loop)[0] - cloth.place(loop)) / 4
@@ -215,7 +215,7 @@ def _lower(cloth: _Cloth, loop: PictureLoop) -> Iterator[Strand]:
         )
 
 
-def _upper(cloth: _Cloth, loop: PictureLoop) -> Iterator[Strand]:
+def _upper(cloth: _Cloth, loop: PictureLoop) -> Iterator[DrawnStrand]:
     for sign in (-1, 1):
         _, middle, shoulder = _corners(cloth, loop, sign)
         lean = (cloth.top(loop)[0] - cloth.place(loop)) / 4
@@ -226,13 +226,13 @@ def _upper(cloth: _Cloth, loop: PictureLoop) -> Iterator[Strand]:
         )
 
 
-def _head(cloth: _Cloth, loop: PictureLoop) -> Strand:
+def _head(cloth: _Cloth, loop: PictureLoop) -> DrawnStrand:
     (x0, y), (x1, _) = _corners(cloth, loop, -1)[2], _corners(cloth, loop, 1)[2]
     arch = y - 0.62 * cloth.rise(cloth.top(loop)[2])
     return _curve((x0, y + 0.03), (x0 - 0.02 * cloth.w, arch), (x1 + 0.02 * cloth.w, arch), (x1, y + 0.03)), loop.yarn
 
 
-def _feet(cloth: _Cloth, loop: PictureLoop) -> Iterator[Strand]:
+def _feet(cloth: _Cloth, loop: PictureLoop) -> Iterator[DrawnStrand]:
     """Half of the arc to each neighbour."""
     w, h = cloth.w, cloth.rise(loop.row)
     for sign in (-1, 1):
@@ -245,14 +245,14 @@ def _feet(cloth: _Cloth, loop: PictureLoop) -> Iterator[Strand]:
         )
 
 
-def _drawn_through(cloth: _Cloth, loop: PictureLoop) -> Iterator[Strand]:
+def _drawn_through(cloth: _Cloth, loop: PictureLoop) -> Iterator[DrawnStrand]:
     """The legs of the loop that is drawn through a leaning one, where they lie in front of its head."""
     through = cloth.child.get((loop.column, loop.row))
     if through is not None and cloth.knit_seen(through):
         yield from _lower(cloth, through)
 
 
-def _bars(cloth: _Cloth) -> Iterator[Strand]:
+def _bars(cloth: _Cloth) -> Iterator[DrawnStrand]:
     """Yarn that lies past a needle: straight across, behind everything."""
     for loop in cloth.picture.loops:
         if loop.kind == "float":
@@ -268,7 +268,7 @@ def _curve(a: tuple[float, float], b: tuple[float, float], c: tuple[float, float
 # ----------------------------------------------------------------- yarn on paper
 
 
-def _draw(design: Design, paper: Paper, strands: list[Strand], width: float) -> None:
+def _draw(design: Design, paper: Paper, strands: list[DrawnStrand], width: float) -> None:
     """Strands of one depth: their outlines first, then the yarns, a path each."""
     by_yarn: dict[str, list[str]] = {}
     for data, yarn in strands:

@@ -11,7 +11,7 @@ from walewright.pages.grid import Point
 from walewright.pages.measures import MeasuredPiece
 from walewright.pages.pens import Paper, path
 
-Place = Callable[[Point], Point]
+Placement = Callable[[Point], Point]
 
 Stripe = tuple[tuple[Point, ...], str]
 """(corners in cm on the piece, "#rrggbb")."""
@@ -22,7 +22,7 @@ def mirrored(design: Design, piece: MeasuredPiece) -> bool:
     return design.fabric(piece.piece.fabric).right_side == "knit"
 
 
-def show_panels(paper: Paper, piece: MeasuredPiece, size: int, put: Place) -> None:
+def show_panels(paper: Paper, piece: MeasuredPiece, size: int, put: Placement) -> None:
     """Other fabrics over a part of the width: tinted, with lines up their sides."""
     sized, grid, shape = piece.sized[size], piece.grids[size], piece.outlines[size]
     for low, high, first, last in ((z.from_row, z.to_row, z.first, z.last) for z in sized.zones if z.first <= z.last):
@@ -35,7 +35,7 @@ def show_panels(paper: Paper, piece: MeasuredPiece, size: int, put: Place) -> No
             paper.draw("hatch", *(path([put(p) for p in side]) for side in sides))
 
 
-def show_motifs(paper: Paper, design: Design, piece: MeasuredPiece, size: int, put: Place) -> None:
+def show_motifs(paper: Paper, design: Design, piece: MeasuredPiece, size: int, put: Placement) -> None:
     """Motifs: those in colours with their cells; others as a tinted box. Where and which way round they lie is `put`'s to say."""
     sized, grid = piece.sized[size], piece.grids[size]
     for motif in (c for c in sized.charts if not c.fabric):
@@ -75,7 +75,7 @@ def stripes(design: Design, piece: MeasuredPiece, size: int, shape: Sequence[Poi
             row, turn = row + rows, turn + 1
 
 
-def show_stripes(paper: Paper, found: Sequence[Stripe], put: Place) -> None:
+def show_stripes(paper: Paper, found: Sequence[Stripe], put: Placement) -> None:
     """Stripes in their colours, a path a yarn."""
     by_yarn: dict[str, list[str]] = {}
     for area, shade in found:

@@ -12,7 +12,7 @@ from walewright.solve.model import SizedPiece, rib_begin, widest_of
 Told = Iterator[tuple[str, int, int]]
 """(where, counted, knitted)."""
 
-Rib = tuple[str, int, int, int, int, int]
+LatchedRib = tuple[str, int, int, int, int, int]
 """(fabric, every how many needles, first and last row as counted, first and last slot; first > last: the whole width)."""
 
 
@@ -60,7 +60,7 @@ def _stitches(fabric: Fabric, passes: Iterable[Course]) -> Iterator[tuple[int, i
             yield slot, face, slot in ends
 
 
-def _ribs(design: Design, piece: Piece, sized: SizedPiece) -> Iterator[Rib]:
+def _ribs(design: Design, piece: Piece, sized: SizedPiece) -> Iterator[LatchedRib]:
     at = 0
     for zone in sorted(sized.zones, key=lambda z: z.from_row):
         every = design.fabric(zone.fabric).rib_every

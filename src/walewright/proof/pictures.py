@@ -25,7 +25,7 @@ STRIPED_COLUMNS = 12
 
 
 @dataclass(frozen=True, slots=True)
-class Window:
+class PictureWindow:
     """Needles from slot `left` on and rows from reading `low` of the counter on."""
 
     left: int
@@ -42,7 +42,7 @@ class Window:
         return 0 <= column < self.columns and 0 <= row < self.rows
 
 
-Find = Callable[[SizedPiece, Fabric], Window | None]
+Find = Callable[[SizedPiece, Fabric], PictureWindow | None]
 
 
 def pictures(design: Design, garments: Sequence[SizedGarment], knitted: Sequence[dict[str, Fabric]]) -> tuple[FabricPicture, ...]:
@@ -75,13 +75,13 @@ def _first(
 
 
 def _of_fabric(design: Design, knit: Knit) -> Find:
-    def find(sized: SizedPiece, fabric: Fabric) -> Window | None:
+    def find(sized: SizedPiece, fabric: Fabric) -> PictureWindow | None:
         return _striped(design, knit, sized, fabric) if knit.stripes else _charted(design, knit, sized)
 
     return find
 
 
-def _charted(design: Design, knit: Knit, sized: SizedPiece) -> Window | None:
+def _charted(design: Design, knit: Knit, sized: SizedPiece) -> PictureWindow | None:
     """Two repeats each way, the ones nearest the middle of what the chart lies on, from its first row on."""
     placed = next((c for c in sized.charts if c.fabric == knit.name), None)
     if placed is None:
@@ -96,10 +96,10 @@ def _charted(design: Design, knit: Knit, sized: SizedPiece) -> Window | None:
         spare = (placed.start - placed.first) % chart.repeat
         left += spare + (width - columns - spare) // 2 // chart.repeat * chart.repeat
     rows = min(MOST, placed.to_row - placed.from_row, REPEATS * len(chart.rows) if chart.repeat else len(chart.rows))
-    return Window(left, columns, row, rows)
+    return PictureWindow(left, columns, row, rows)
 
 
-def _striped(design: Design, knit: Knit, sized: SizedPiece, fabric: Fabric) -> Window | None:
+def _striped(design: Design, knit: Knit, sized: SizedPiece, fabric: Fabric) -> PictureWindow | None:
     """The stripes twice, a dozen stitches wide, in the middle of the first row."""
     whole = design.piece(sized.name)
     zone = next((z for z in sized.zones if z.fabric == knit.name and z.first > z.last), None)
@@ -112,11 +112,11 @@ def _striped(design: Design, knit: Knit, sized: SizedPiece, fabric: Fabric) -> W
     most = (sized.rows if zone is None else zone.to_row) - (0 if zone is None else zone.from_row)
     columns = min(STRIPED_COLUMNS, extent[1] - extent[0] + 1)
     left = (extent[0] + extent[1] + 1 - columns) // 2
-    return Window(left, columns, row, min(MOST, most, REPEATS * sum(rows for _, rows in knit.stripes)))
+    return PictureWindow(left, columns, row, min(MOST, most, REPEATS * sum(rows for _, rows in knit.stripes)))
 
 
 def _of_motif(design: Design, name: str) -> Find:
-    def find(sized: SizedPiece, fabric: Fabric) -> Window | None:
+    def find(sized: SizedPiece, fabric: Fabric) -> PictureWindow | None:
         placed = next((c for c in sized.charts if c.chart == name and not c.fabric), None)
         if placed is None:
             return None
@@ -124,7 +124,7 @@ def _of_motif(design: Design, name: str) -> Find:
         row = first_row(sized, placed)
         low = max(row - MARGIN, 1)
         columns = min(MOST, placed.last - placed.first + 1 + 2 * MARGIN)
-        return Window(placed.first - MARGIN, columns, low, min(MOST, row - low + len(chart.rows) + MARGIN))
+        return PictureWindow(placed.first - MARGIN, columns, low, min(MOST, row - low + len(chart.rows) + MARGIN))
 
     return find
 
@@ -132,7 +132,7 @@ def _of_motif(design: Design, name: str) -> Find:
 # ----------------------------------------------------------------- what is there
 
 
-def picture(name: str, fabric: Fabric, window: Window) -> FabricPicture:
+def picture(name: str, fabric: Fabric, window: PictureWindow) -> FabricPicture:
     """The loops of a window by row and column, and the floats that cross it."""
     loops = [told for course in _courses(fabric, window) for told in _loops(fabric, course, window)]
     loops.sort(key=lambda told: (told.row, told.column))
@@ -145,7 +145,7 @@ def picture(name: str, fabric: Fabric, window: Window) -> FabricPicture:
     return FabricPicture(name, window.columns, window.rows, tuple(loops), tuple(sorted(set(floats))))
 
 
-def _courses(fabric: Fabric, window: Window) -> Iterator[Course]:
+def _courses(fabric: Fabric, window: PictureWindow) -> Iterator[Course]:
     """Of the piece itself, not of an edging before it; of the parts of a parted piece only the one worked first."""
     main = fabric.passes()[0].section if fabric.passes() else 0
     sections: dict[int, int] = {}
@@ -156,7 +156,7 @@ def _courses(fabric: Fabric, window: Window) -> Iterator[Course]:
             yield course
 
 
-def _loops(fabric: Fabric, course: Course, window: Window) -> Iterator[PictureLoop]:
+def _loops(fabric: Fabric, course: Course, window: PictureWindow) -> Iterator[PictureLoop]:
     there = set(looped(fabric, course))
     for loop in range(course.first_loop, course.first_loop + course.count):
         slot = fabric.slots[loop]

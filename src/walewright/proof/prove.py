@@ -27,8 +27,6 @@ from walewright.proof.yarn import yarn_uses
 from walewright.report.model import Diagnostic, Label
 from walewright.solve.model import Counts, SizedGarment
 
-Found = tuple[Diagnostic, ...]
-
 
 def prove(
     design: Design,
@@ -37,7 +35,7 @@ def prove(
     works: tuple[Work, ...],
     results: tuple[BedResult, ...],
     read_back: tuple[BedResult | None, ...],
-) -> tuple[Proof | None, Found]:
+) -> tuple[Proof | None, tuple[Diagnostic, ...]]:
     """Compare, size by size: what the bed made of the plan (`results`) with the counts, and with what it made of the
     printed words (`read_back`; None where they could not be read). Any difference is a diagnostic and no proof; a proof can come
     with warnings."""
@@ -216,7 +214,7 @@ def _place(design: Design, block: str) -> tuple[Label, ...]:
     return ()
 
 
-def _merged(faults: list[Diagnostic]) -> Found:
+def _merged(faults: list[Diagnostic]) -> tuple[Diagnostic, ...]:
     """One message for all sizes that fail alike."""
     merged: dict[tuple[str, str], Diagnostic] = {}
     for fault in faults:

@@ -42,7 +42,7 @@ class Spent:
 
 def spent(design: Design, fabrics: Iterable[Fabric]) -> Spent:
     """Count it all."""
-    counts: Counts = Counter()
+    counts: LoopCounts = Counter()
     tails: Counter[str] = Counter()
     waste = 0
     ravel: list[int] = []
@@ -58,12 +58,12 @@ def spent(design: Design, fabrics: Iterable[Fabric]) -> Spent:
     return Spent(tallies, tails, waste, tuple(ravel))
 
 
-Counts = Counter[tuple[str, str, str]]
+LoopCounts = Counter[tuple[str, str, str]]
 """By (fabric, yarn, field of `Tally`)."""
 
 
-def _counts(design: Design, fabric: Fabric) -> Counts:
-    counts: Counts = Counter()
+def _counts(design: Design, fabric: Fabric) -> LoopCounts:
+    counts: LoopCounts = Counter()
 
     def add(what: str, name: str, yarn: str, tension: str, count: int) -> None:
         counts[knit_of(design, name, yarn, tension).name, yarn, what] += count

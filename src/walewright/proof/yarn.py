@@ -58,7 +58,7 @@ class _Loop:
 
 
 @dataclass(frozen=True, slots=True)
-class _Part:
+class _YarnPart:
     """Grams of a yarn in one fabric: in the garment, and in the fabric's swatch."""
 
     garment: float
@@ -74,7 +74,7 @@ def yarn_uses(design: Design, spent: Spent, seams_cm: Mapping[str, float] | None
 
     The swatches of all fabrics are included. `seams_cm` is the length sewn with each yarn."""
     tex = {yarn.name: yarn.tex for yarn in design.yarns}
-    grams: dict[str, dict[str, _Part]] = {yarn.name: {} for yarn in design.yarns}
+    grams: dict[str, dict[str, _YarnPart]] = {yarn.name: {} for yarn in design.yarns}
     for knit in design.fabrics:
         own = {yarn: t for (name, yarn), t in spent.tallies.items() if name == knit.name and yarn in tex}
         for name, part in _of_fabric(knit, own, tex).items():
@@ -100,23 +100,23 @@ def _loop(knit: Knit, tex: float) -> _Loop:
     return _Loop(loop_length_cm(knit.stitches_per_cm, knit.rows_per_cm), "estimated", error)
 
 
-def _of_fabric(knit: Knit, own: Mapping[str, Tally], tex: Mapping[str, float]) -> dict[str, _Part]:
+def _of_fabric(knit: Knit, own: Mapping[str, Tally], tex: Mapping[str, float]) -> dict[str, _YarnPart]:
     """Grams of each yarn in the garment's share of a fabric and in its swatch; they share both alike."""
     loop = _loop(knit, tex.get(knit.yarn, 0.0))
     swatch = _swatch(knit, tex.get(knit.yarn, 0.0))
     cells = sum(t.loops + t.empty for t in own.values())
     if not cells:
         # Not knitted in this size but as a cast-off, or not at all: the swatch is its own yarn's.
-        found = {yarn: _Part(_chains(t, loop.cm, tex[yarn])) for yarn, t in own.items()}
+        found = {yarn: _YarnPart(_chains(t, loop.cm, tex[yarn])) for yarn, t in own.items()}
         if knit.yarn in tex:
-            found[knit.yarn] = _Part(found[knit.yarn].garment if knit.yarn in found else 0.0, swatch)
+            found[knit.yarn] = _YarnPart(found[knit.yarn].garment if knit.yarn in found else 0.0, swatch)
         return found
     if loop.way == "weighed":
         each = grams_per_stitch(knit)
         lengths = {yarn: (t.loops + t.longs + t.passed / KW_WET) * tex[yarn] for yarn, t in own.items()}
         whole = sum(lengths.values())
         return {
-            yarn: _Part(
+            yarn: _YarnPart(
                 each * cells * lengths[yarn] / whole + CHAIN_LOOPS * t.chains * each * tex[yarn] / tex[knit.yarn],
                 swatch * lengths[yarn] / whole,
             )
@@ -127,7 +127,7 @@ def _of_fabric(knit: Knit, own: Mapping[str, Tally], tex: Mapping[str, float]) -
     swatch_cells = swatch / (loop.cm * tex[knit.yarn] / 1e5)
     for yarn, t in own.items():
         garment = ((t.loops + t.longs) * loop.cm + t.passed / knit.stitches_per_cm) * tex[yarn] / 1e5
-        result[yarn] = _Part(garment + _chains(t, loop.cm, tex[yarn]), garment * swatch_cells / cells)
+        result[yarn] = _YarnPart(garment + _chains(t, loop.cm, tex[yarn]), garment * swatch_cells / cells)
     return result
 
 
@@ -142,7 +142,7 @@ def _chains(tally: Tally, cm: float, tex: float) -> float:
     return CHAIN_LOOPS * tally.chains * cm * tex / 1e5
 
 
-def _use(design: Design, yarn: Yarn, by_fabric: Mapping[str, _Part], sewn: float) -> YarnUse:
+def _use(design: Design, yarn: Yarn, by_fabric: Mapping[str, _YarnPart], sewn: float) -> YarnUse:
     garment = sum(part.garment for part in by_fabric.values()) + sewn
     swatches = sum(part.swatch for part in by_fabric.values())
     reserve = (garment + swatches) * SPARE

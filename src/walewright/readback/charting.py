@@ -16,7 +16,7 @@ from walewright.readback.charts import Drawing, Mark
 from walewright.readback.groups import Found, groups
 
 Moves = list[Operation]
-Yarn = tuple[str, str]
+YarnAtTension = tuple[str, str]
 """Yarn and tension."""
 _WITHOUT_SLACK = 2
 """Stitches over as many that can be crossed with stitches close beside them on both sides."""
@@ -193,7 +193,7 @@ class Charting:
 
     # ------------------------------------------------------------- one row
 
-    def knit(self, counter: int, working: Sequence[int], to: Side, yarn: Yarn | None) -> Moves:
+    def knit(self, counter: int, working: Sequence[int], to: Side, yarn: YarnAtTension | None) -> Moves:
         """The row after `counter`, over the needles in working position. Raises ValueError where a yarn is needed and there is
         none."""
         owned = self._owned(counter, working)
@@ -279,7 +279,7 @@ class Charting:
         return max((c.purl.get(slot, 0) for c in self._charts), default=0)
 
     def _across(
-        self, at: dict[int, tuple[InForce, Mark]], working: Sequence[int], to: Side, yarn: Yarn | None, pictures: bool
+        self, at: dict[int, tuple[InForce, Mark]], working: Sequence[int], to: Side, yarn: YarnAtTension | None, pictures: bool
     ) -> Moves:
         slips, longs = (sorted(s for s in at if _kind(at, s) == kind) for kind in ("slip", "long"))
         tucks = [s for s in at if _kind(at, s) == "tuck" and s not in at[s][0].tucked]

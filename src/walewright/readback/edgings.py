@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from typing import Any
 
 from walewright.knit import operations as op
 from walewright.readback.mind import Contradiction, Mind
@@ -13,13 +12,12 @@ from walewright.readback.mind import Contradiction, Mind
 class Edgings(Mind):
     """Methods are named for the grammar's phrases."""
 
-    def use_looser(self, yarn: str, *told: Any) -> None:
-        """`told`: the tension, by how many numbers it is looser, and than which; or only the setting before the next one."""
-        tension = told[0] if len(told) > 1 else f"looser than {told[0]}"
-        if len(told) > 1:
-            by, than = told[1], told[2]
-            if not by[0] <= _turns(tension) - _turns(than) <= by[-1]:
-                raise Contradiction(f"tension {tension} is not {' to '.join(map(str, by))} numbers looser than {than}")
+    def use_looser(self, yarn: str, named: str, by: tuple[int, ...] = (), than: str = "") -> None:
+        """`named`: the tension, where it is said by how many numbers it is looser than which; else the setting before the next
+        one."""
+        tension = named if by else f"looser than {named}"
+        if by and not by[0] <= _turns(tension) - _turns(than) <= by[-1]:
+            raise Contradiction(f"tension {tension} is not {' to '.join(map(str, by))} numbers looser than {than}")
         self.made.append(op.UseYarn(yarn, tension))
         self._yarn = (yarn, tension)
 
@@ -52,25 +50,29 @@ class Edgings(Mind):
         if len(self._working()) != stitches:
             raise Contradiction(f"{stitches} stitches should be in work now, and {len(self._working())} are")
 
-    def hang_to_link(self, facing: str, stitches: int, part: str, piece: str, *rest: Any) -> None:
-        *where, last = rest
-        over = last == "over"
-        self._pick_up(facing, stitches, part, piece, where if over else rest, over)
+    def hang_to_link(self, facing: str, stitches: int, part: str, piece: str, *rest: int | str) -> None:
+        over = rest[-1] == "over"
+        self._pick_up(facing, stitches, part, piece, rest[:-1] if over else rest, over)
 
     def rehang_start(self, facing: str, loops: int, piece: str) -> None:
         part = self._part()
         self._count(loops, part[0], part[-1])
         self.made.append(op.Rehang(piece, part[0], part[-1], facing))
 
-    def pick_up_along(self, facing: str, stitches: int, part: str, piece: str, *rest: Any) -> None:
+    def pick_up_along(self, facing: str, stitches: int, part: str, piece: str, *rest: int | str) -> None:
         self._pick_up(facing, stitches, part, piece, rest, over=False)
 
-    def _pick_up(self, facing: str, stitches: int, part: str, piece: str, rest: Sequence[Any], over: bool) -> None:
+    def _pick_up(self, facing: str, stitches: int, part: str, piece: str, rest: Sequence[int | str], over: bool) -> None:
         """`rest`: which copy, if that is said, the edge, its end at the left, the first and the last needle."""
-        *copy, edge, left_end, first, last = rest
+        match rest:
+            case [str(edge), str(left_end), int(first), int(last)]:
+                which = 0
+            case [int(which), str(edge), str(left_end), int(first), int(last)]:
+                pass
+            case _:
+                raise TypeError(f"the grammar gives other words: {rest}")
         self._count(stitches, first, last)
         self._all(first, last, ("work",))
-        which = copy[0] if copy else 0
         self.made.append(op.PickUpEdge(piece, edge, part, first, last, over, facing, left_end, which))
 
     def latch_rib(self, left: int, right: int, every: int, rows: int) -> None:

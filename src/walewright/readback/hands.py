@@ -6,8 +6,8 @@ that cannot be obeyed, or whose numbers disagree with what is on the bed, raise 
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Any, cast
+from collections.abc import Callable, Mapping
+from typing import cast
 
 from walewright.knit import operations as op
 from walewright.knit.operations import Side
@@ -18,6 +18,7 @@ from walewright.readback.mind import Contradiction as Contradiction
 from walewright.readback.partings import Partings
 from walewright.readback.patterns import Patterns
 from walewright.readback.ribs import Ribs
+from walewright.readback.sentences import Reading
 
 
 class Hands(Partings, Edgings, Patterns, Ribs):
@@ -26,13 +27,13 @@ class Hands(Partings, Edgings, Patterns, Ribs):
     def __init__(self, charts: Mapping[str, Drawing] | None = None) -> None:
         super().__init__(charts or {})
 
-    def obey(self, phrase: str, *arguments: Any) -> None:
+    def obey(self, phrase: str, *arguments: Reading) -> None:
         """Do what the phrase of that name says. Stitches that leave a chart by it are settled before, and so are columns of deep
         ribs that it disturbs."""
         done = len(self.made)
         columns, ribs = self._columns_before(), len(self._deep)
         there = self._in_reach()
-        getattr(self, phrase)(*arguments)
+        OBEYED[phrase](self, *arguments)
         if self._in_reach() != there:
             self.made[done:done] = self._leaving()
         if columns and phrase not in _ROWS and len(self._deep) == ribs:
@@ -200,6 +201,68 @@ class Hands(Partings, Edgings, Patterns, Ribs):
     def say(self, text: str) -> None:
         """Words that nothing follows from."""
 
+
+OBEYED: Mapping[str, Callable[..., None]] = {
+    "needles_to_work": Hands.needles_to_work,
+    "carriage_at": Hands.carriage_at,
+    "waste_start": Hands.waste_start,
+    "closed_start": Hands.closed_start,
+    "use_yarn_step": Hands.use_yarn_step,
+    "set_row_counter": Hands.set_row_counter,
+    "knit_rows": Hands.knit_rows,
+    "knit_to": Hands.knit_to,
+    "reads": Hands.reads,
+    "at": Hands.at,
+    "stands": Hands.stands,
+    "decrease": Hands.decrease,
+    "increase_fashioned": Hands.increase_fashioned,
+    "increase_at_carriage": Hands.increase_at_carriage,
+    "cast_off_at_carriage": Hands.cast_off_at_carriage,
+    "cast_on_at_carriage": Hands.cast_on_at_carriage,
+    "hold_at_end": Hands.hold_at_end,
+    "wrap_held": Hands.wrap_held,
+    "return_held": Hands.return_held,
+    "return_some": Hands.return_some,
+    "mark_edges": Hands.mark_edges,
+    "now": Hands.now,
+    "now_in_half": Hands.now_in_half,
+    "edge_is": Hands.edge_is,
+    "say": Hands.say,
+    "spread_evenly": Hands.spread_evenly,
+    "slot_on_waste": Hands.slot_on_waste,
+    "slot_closed": Hands.slot_closed,
+    "eyelet_at": Hands.eyelet_at,
+    "centre_to_waste": Hands.centre_to_waste,
+    "close_centre": Hands.close_centre,
+    "cast_on_between": Hands.cast_on_between,
+    "hold_part": Hands.hold_part,
+    "part_on_cord": Hands.part_on_cord,
+    "draw_parts_cord": Hands.draw_parts_cord,
+    "off_on_waste": Hands.off_on_waste,
+    "cast_off_all": Hands.cast_off_all,
+    "gather_all": Hands.gather_all,
+    "sew_off_all": Hands.sew_off_all,
+    "break_off": Hands.break_off,
+    "return_part": Hands.return_part,
+    "use_looser": Hands.use_looser,
+    "every_out_of_work": Hands.every_out_of_work,
+    "picot_row": Hands.picot_row,
+    "fold_up": Hands.fold_up,
+    "hang_to_link": Hands.hang_to_link,
+    "rehang_start": Hands.rehang_start,
+    "pick_up_along": Hands.pick_up_along,
+    "latch_rib": Hands.latch_rib,
+    "latch_panel": Hands.latch_panel,
+    "start_chart": Hands.start_chart,
+    "stop_chart": Hands.stop_chart,
+    "stop_chart_on": Hands.stop_chart_on,
+    "start_stripes": Hands.start_stripes,
+    "stop_stripes": Hands.stop_stripes,
+    "latch_in_stages": Hands.latch_in_stages,
+    "latch_panel_in_stages": Hands.latch_panel_in_stages,
+}
+"""The method for each phrase of the grammar, and for `reads`, which stands for rows that are named together. Its arguments are
+those of the words, in their order."""
 
 _ROWS = ("knit_rows", "knit_to", "at")
 """Phrases that knit rows: charts move stitches in them, where no rib is."""

@@ -7,13 +7,12 @@ other sizes.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from typing import Any
 
 from walewright.knit.operations import Block, Join, Work
 from walewright.readback.charts import Drawing, Wrong, drawing
 from walewright.readback.hands import Contradiction, Hands
 from walewright.readback.layout import Line, Section, Text, is_note, laid_out
-from walewright.readback.sentences import Graded, Loop, Phrase, Rows, Said, Seams, Track, Unreadable, said
+from walewright.readback.sentences import Graded, Loop, Phrase, Reading, Rows, Said, Seams, Track, Unreadable, said
 from walewright.readback.together import Shapings
 from walewright.report.model import Diagnostic, Label, Span
 
@@ -23,10 +22,8 @@ PRINTED = "printed words"
 MOST_PHRASES = 100_000
 """In one section, repeats written out. A piece has some hundreds; see also `hands.MOST_MOVES`."""
 
-Found = tuple[Diagnostic, ...]
 
-
-def read_back(text: str, size: int) -> tuple[Work | None, Found]:
+def read_back(text: str, size: int) -> tuple[Work | None, tuple[Diagnostic, ...]]:
     """The work of size number `size` (from 0) as the printed `text` tells it, or what is wrong with the text."""
     page = laid_out(text)
     charts, torn = _charts(page)
@@ -36,7 +33,7 @@ def read_back(text: str, size: int) -> tuple[Work | None, Found]:
     return (None, faults) if faults else _worked(page, size, charts)
 
 
-def read_back_all(text: str) -> tuple[tuple[Work, ...] | None, Found]:
+def read_back_all(text: str) -> tuple[tuple[Work, ...] | None, tuple[Diagnostic, ...]]:
     """The work of every size, in the order of the text's sizes; the text is looked through once."""
     page = laid_out(text)
     charts, torn = _charts(page)
@@ -60,7 +57,7 @@ def _fault(code: str, message: str, start: int, end: int, *notes: str, sizes: tu
     return Diagnostic(code, message, (Label(Span(PRINTED, start, end)),), notes, sizes=sizes)
 
 
-def _unreadable(page: Text) -> Found:
+def _unreadable(page: Text) -> tuple[Diagnostic, ...]:
     """Everything wrong with the text that no size is needed to see."""
     faults = [_fault("words-unreadable", "this line is no heading, no step and no note", start, end) for start, end in page.strange]
     if not page.sizes:
@@ -73,7 +70,7 @@ def _unreadable(page: Text) -> Found:
     return tuple(faults)
 
 
-def _charts(page: Text) -> tuple[dict[str, Drawing], Found]:
+def _charts(page: Text) -> tuple[dict[str, Drawing], tuple[Diagnostic, ...]]:
     """The charts by name, and everything that is wrong with them."""
     charts: dict[str, Drawing] = {}
     faults: list[Diagnostic] = []
@@ -120,7 +117,7 @@ def _numbers(told: tuple[Said, ...]) -> Iterator[Graded]:
 # ----------------------------------------------------------------- what is worked
 
 
-def _worked(page: Text, size: int, charts: Mapping[str, Drawing]) -> tuple[Work | None, Found]:
+def _worked(page: Text, size: int, charts: Mapping[str, Drawing]) -> tuple[Work | None, tuple[Diagnostic, ...]]:
     name = page.sizes[size]
     tasks: list[Block | Join] = []
     for section in page.sections:
@@ -170,7 +167,7 @@ def _obeyed(section: Section, size: int, obey: Callable[[Phrase], None], name: s
                 together = None
             start, end = line.start, line.end
             if isinstance(first, Phrase) and first.kind == "together":
-                begin, last = _arguments(first, size)
+                begin, last = (a.of(size) for a in first.arguments if isinstance(a, Graded))
                 together = Shapings(begin, last, line.start, line.end)
                 continue
             for phrase in counted(_phrases(told, size)):
@@ -209,7 +206,7 @@ def _skipped(phrase: Phrase, size: int) -> bool:
     return True in dashes
 
 
-def _arguments(phrase: Phrase, size: int) -> list[Any]:
+def _arguments(phrase: Phrase, size: int) -> list[Reading]:
     return [a.of(size) if isinstance(a, Graded | Rows) else a for a in phrase.arguments]
 
 
@@ -222,7 +219,8 @@ def _obey(hands: Hands, phrase: Phrase, size: int) -> None:
 def _sew(tasks: list[Block | Join], phrase: Phrase, size: int) -> None:
     if phrase.kind != "join_edges":
         raise Contradiction("only joins and notes stand under a heading of joining")
-    tasks += _joins(*_arguments(phrase, size))
+    joins: Callable[..., Iterator[Join]] = _joins
+    tasks += joins(*_arguments(phrase, size))
 
 
 def _joins(way: str, seams: Seams, rows: int, one_mm: int, other_mm: int, easing_mm: int = 0, longer_mm: int = 0) -> Iterator[Join]:

@@ -53,6 +53,8 @@ class Rows:
 
 
 Argument = Graded | Rows | str | int | Seams | Stripes | tuple[int, int] | tuple[str, ...]
+Reading = str | int | Seams | Stripes | tuple[int, ...] | tuple[str, ...] | None
+"""An argument as one size reads it."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -15,7 +15,7 @@ CUT = "…"
 
 
 @dataclass(frozen=True, slots=True)
-class Mark:
+class MarkedText:
     """A label where it begins: from column to column of one line, counted from 1, the last not marked."""
 
     line: int
@@ -66,17 +66,17 @@ def excerpt(diagnostic: Diagnostic, known: Mapping[str, Source], paint: Paint) -
     return lines
 
 
-def _mark(label: Label, text: Source, primary: bool) -> Mark:
+def _mark(label: Label, text: Source, primary: bool) -> MarkedText:
     start, end = text.place(label.span.start), text.place(label.span.end)
     words = harmless(label.text)
     if end.line > start.line:
         words = f"{words} (to line {end.line})".strip()
         end = Place(start.line, len(text.line(start.line)) + 1)
     # An empty place, such as the end of a line, gets a mark of one column.
-    return Mark(start.line, start.column, max(end.column, start.column + 1), words, primary)
+    return MarkedText(start.line, start.column, max(end.column, start.column + 1), words, primary)
 
 
-def _marked(text: Source, marks: list[Mark], severity: Severity, paint: Paint) -> list[str]:
+def _marked(text: Source, marks: list[MarkedText], severity: Severity, paint: Paint) -> list[str]:
     numbers = sorted({m.line for m in marks})
     margin = len(str(numbers[-1]))
     bar = paint.faint(f"{' ' * margin} |")
@@ -96,7 +96,7 @@ def _marked(text: Source, marks: list[Mark], severity: Severity, paint: Paint) -
     return lines
 
 
-def _view(line: str, mark: Mark) -> View:
+def _view(line: str, mark: MarkedText) -> View:
     """All of a line, or as much of it around its first mark as is wide enough to understand it."""
     if _columns(line) <= WIDEST:
         return View(line, 0, len(line))

@@ -1,8 +1,7 @@
-"""Diagnostics as text: with their lines of source for a terminal, a line each, or as JSON. Nothing is printed here."""
+"""Diagnostics as text for a terminal, with their lines of source. Nothing is printed here."""
 
 from __future__ import annotations
 
-import json
 from collections.abc import Iterable, Mapping
 
 from walewright.report.columns import harmless, named
@@ -35,21 +34,6 @@ def terminal(diagnostics: Iterable[Diagnostic], sources: Mapping[str, str], *, m
     if told:
         blocks.append(paint.strong(_counted(told)))
     return "\n\n".join(blocks)
-
-
-def concise(diagnostics: Iterable[Diagnostic], sources: Mapping[str, str]) -> str:
-    """A line for each diagnostic: `file:line:column: error[code]: message`, without the place where there is none."""
-    known = {name: source(text) for name, text in sources.items()}
-    return "\n".join(_line(d, known) for d in unique(diagnostics))
-
-
-def as_json(diagnostics: Iterable[Diagnostic], sources: Mapping[str, str]) -> str:
-    """A JSON array of objects: code, severity, message, labels, notes, helps, sizes.
-
-    A label has file, start and end (offsets in code points), text, and, where the source is given, start_line,
-    start_column, end_line and end_column, counted from 1."""
-    known = {name: source(text) for name, text in sources.items()}
-    return json.dumps([_object(d, known) for d in unique(diagnostics)], ensure_ascii=True, indent=2)
 
 
 def unique(diagnostics: Iterable[Diagnostic]) -> tuple[Diagnostic, ...]:
@@ -98,36 +82,3 @@ def _counted(diagnostics: Iterable[Diagnostic]) -> str:
 
 def _span(diagnostic: Diagnostic) -> Span:
     return diagnostic.labels[0].span if diagnostic.labels else Span("", 0, 0)
-
-
-def _line(diagnostic: Diagnostic, known: Mapping[str, Source]) -> str:
-    span = _span(diagnostic)
-    where = ""
-    if span.file in known:
-        place = known[span.file].place(span.start)
-        where = f"{named(span.file)}:{place.line}:{place.column}: "
-    elif span.file:
-        where = f"{named(span.file)}: "
-    sizes = f" (in {', '.join(diagnostic.sizes)})" if diagnostic.sizes else ""
-    said = f"{where}{diagnostic.severity.value}[{diagnostic.code}]: {diagnostic.message}{sizes}"
-    return harmless(said.replace("\n", " "))
-
-
-def _object(diagnostic: Diagnostic, known: Mapping[str, Source]) -> dict[str, object]:
-    return {
-        "code": diagnostic.code,
-        "severity": diagnostic.severity.value,
-        "message": diagnostic.message,
-        "labels": [_label(label.span, label.text, known) for label in diagnostic.labels],
-        "notes": list(diagnostic.notes),
-        "helps": list(diagnostic.helps),
-        "sizes": list(diagnostic.sizes),
-    }
-
-
-def _label(span: Span, text: str, known: Mapping[str, Source]) -> dict[str, object]:
-    found: dict[str, object] = {"file": span.file, "start": span.start, "end": span.end, "text": text}
-    if span.file in known:
-        for name, place in (("start", known[span.file].place(span.start)), ("end", known[span.file].place(span.end))):
-            found |= {f"{name}_line": place.line, f"{name}_column": place.column}
-    return found

@@ -6,7 +6,7 @@ refused here would have taken minutes, or would not have been readable on the pa
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from itertools import pairwise
 
 from walewright.design.model import Design, Fabric, Piece
@@ -64,37 +64,41 @@ class _Sums:
             yield (high - low) * fabric.rows_per_cm * max(again, default=1), weight
 
     def faults(self) -> Iterator[Diagnostic]:
-        piece, sizes, top = self.piece, self.design.sizes, self.piece.levels[-1]
+        piece, top = self.piece, self.piece.levels[-1]
+        high = (Label(top.origin.span, f"`{top.name}` is its top"), Label(piece.origin.span, "this piece"))
+        wide = (Label(piece.start_origin.span if piece.start_origin else piece.origin.span, "as wide as it gets"),)
         flat = [i for i, rows in enumerate(self.rows) if rows < FEWEST_ROWS - 0.5]
         thin = [i for i, needles in enumerate(self.needles) if needles < FEWEST_STITCHES - 0.5]
         endless = [i for i, rows in enumerate(self.rows) if rows > MOST_ROWS]
         if flat:
-            yield Diagnostic(
+            yield self._fault(
                 "too-small",
-                f"the {piece.name} has {_amount(min(self.rows))} rows, and fewer than {FEWEST_ROWS} are no piece of knitting",
-                (Label(top.origin.span, f"`{top.name}` is its top"), Label(piece.origin.span, "this piece")),
-                tuple(f"{sizes[i]}: {top.height[i]:.3g} cm are {_amount(self.rows[i])} rows" for i in flat),
-                ("look at the unit, and at what its height is reckoned from",),
-                sizes=only(self.design, flat),
+                f"has {_amount(min(self.rows))} rows, and fewer than {FEWEST_ROWS} are no piece of knitting",
+                high,
+                {i: f"{top.height[i]:.3g} cm are {_amount(self.rows[i])} rows" for i in flat},
+                "look at the unit, and at what its height is reckoned from",
             )
         if thin:
-            yield Diagnostic(
+            yield self._fault(
                 "too-small",
-                f"the {piece.name} is {_amount(min(self.needles))} stitches wide, and fewer than {FEWEST_STITCHES} are no piece",
-                (Label(piece.start_origin.span if piece.start_origin else piece.origin.span, "as wide as it gets"),),
-                tuple(f"{sizes[i]}: {_amount(self.needles[i])} stitches at the widest" for i in thin),
-                ("look at the unit; a cord is no piece, and is named with `cord`",),
-                sizes=only(self.design, thin),
+                f"is {_amount(min(self.needles))} stitches wide, and fewer than {FEWEST_STITCHES} are no piece",
+                wide,
+                {i: f"{_amount(self.needles[i])} stitches at the widest" for i in thin},
+                "look at the unit; a cord is no piece, and is named with `cord`",
             )
         if endless:
-            yield Diagnostic(
+            yield self._fault(
                 "too-much-knitting",
-                f"the {piece.name} has {_amount(max(self.rows))} rows, and {MOST_ROWS:,} are the most",
-                (Label(top.origin.span, f"`{top.name}` is its top"), Label(piece.origin.span, "this piece")),
-                tuple(f"{sizes[i]}: {_amount(self.rows[i])} rows" for i in endless),
-                ("look at the unit, at the rows of the swatch, and at how often rows are repeated",),
-                sizes=only(self.design, endless),
+                f"has {_amount(max(self.rows))} rows, and {MOST_ROWS:,} are the most",
+                high,
+                {i: f"{_amount(self.rows[i])} rows" for i in endless},
+                "look at the unit, at the rows of the swatch, and at how often rows are repeated",
             )
+
+    def _fault(self, code: str, says: str, labels: tuple[Label, ...], by_size: Mapping[int, str], proposed: str) -> Diagnostic:
+        """What the piece `says` of itself; `by_size`: how much it is in each size that is at fault."""
+        notes = tuple(f"{self.design.sizes[i]}: {note}" for i, note in by_size.items())
+        return Diagnostic(code, f"the {self.piece.name} {says}", labels, notes, (proposed,), sizes=only(self.design, list(by_size)))
 
 
 def _all_together(design: Design, made: list[_Sums]) -> Iterator[Diagnostic]:

@@ -35,10 +35,6 @@ class Coupling(IntEnum):
         return self < Coupling.APART
 
 
-ACROSS_SIZES = -1
-"""The size of a constraint that speaks of two sizes."""
-
-
 def coupled(programme: Programme, coupling: Coupling) -> Programme:
     """The programme with its sizes as closely coupled as that."""
     if coupling is Coupling.GRADED:

@@ -230,15 +230,6 @@ class InWork:
         return min(last - first + 1 for first, last in (self.at(near) for near in (row - 1, row, row + 1)))
 
 
-def parts_at(sized: SizedPiece, row: int) -> Iterator[InWork]:
-    """What is knitted by itself about a row: the parts beside an opening that is open or is just parting, or the whole width."""
-    for opening in sized.openings:
-        if opening.row <= row <= (opening.to_row or sized.rows):
-            yield from (InWork(sized, side, opening) for side in ("left", "right"))
-            return
-    yield InWork(sized)
-
-
 def _moved(runs: Sequence[SizedRun], row: int) -> int:
     return sum(by for run in runs for at, by in run.changes() if at <= row)
 

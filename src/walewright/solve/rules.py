@@ -211,9 +211,10 @@ def _room(draft: Draft, edge: _Edge, run: EdgeRun, number: int) -> None:
     every, what = 1, _named(edge, run)
     parts = partings(edge.piece, run, number, edge.runs) if edge.outwards > 0 else 0
     for i, terms in enumerate(edge.terms):
-        for way in terms.ways[number]:
-            line, every = _rows_for(edge, run, terms, number, way, parts)
-            lines.append((i, line))
+        found = [_rows_for(edge, run, terms, number, way, parts) for way in terms.ways[number]]
+        lines += [(i, line) for line, _ in found]
+        # The way that is written comes first; the other one is only what whole repeats may leave of it.
+        every = max(every, found[0][1])
     one = "one stitch" if run.way.at_once == 1 else "two stitches"
     by_stitches = run.path == "slope" or run.way.at_once > 1
     how_often = "once a row" if by_stitches and every == 1 else "once in two rows"

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import replace
+from functools import cache
 
 from walewright.design.model import Design, Join
 from walewright.glue.model import Glued
@@ -38,10 +39,8 @@ from walewright.solve.rules import piece_rules
 from walewright.solve.seams import sides_told, sized_join, sized_seam, uneven_edges, unlike_joins, unmet_joins
 from walewright.solve.trying import helped
 
-Found = tuple[Diagnostic, ...]
 
-
-def solve(design: Design, glued: Glued, glue: Glue = together_as_it_is) -> tuple[Counts | None, Found]:
+def solve(design: Design, glued: Glued, glue: Glue = together_as_it_is) -> tuple[Counts | None, tuple[Diagnostic, ...]]:
     """Count the design, which is put together as `glued` says. Bands wider than the bed are parted where `glue` can put the
     garment together so (`Counts.parted`). The counts are None where it cannot be done; the diagnostics say
     why. Never raises for a fault of the author's."""
@@ -49,17 +48,17 @@ def solve(design: Design, glued: Glued, glue: Glue = together_as_it_is) -> tuple
     if counts is not None:
         return counts, told
 
-    def count(other: Design) -> Found:
+    def count(other: Design) -> tuple[Diagnostic, ...]:
         made, against = attempt(other, glued, glue)
         return () if made is not None else against
 
     return None, helped(design, told, count)
 
 
-def attempt(design: Design, glued: Glued, glue: Glue = together_as_it_is) -> tuple[Counts | None, Found]:
+def attempt(design: Design, glued: Glued, glue: Glue = together_as_it_is) -> tuple[Counts | None, tuple[Diagnostic, ...]]:
     """The same, with changes for helps that nobody has tried yet. Sizes are coupled as closely as they can be: none is refused that
     could be counted by itself."""
-    told: Found = (
+    told: tuple[Diagnostic, ...] = (
         *unlike_joins(design),
         *cannot_match(design),
         *repeats_on_a_slope(design),
@@ -83,7 +82,7 @@ def attempt(design: Design, glued: Glued, glue: Glue = together_as_it_is) -> tup
     return alone[:2]
 
 
-def _attempted(design: Design, glued: Glued, coupling: Coupling, glue: Glue) -> tuple[Counts | None, Found, bool]:
+def _attempted(design: Design, glued: Glued, coupling: Coupling, glue: Glue) -> tuple[Counts | None, tuple[Diagnostic, ...], bool]:
     """The counts, or what stands against them, and whether it does so however the sizes are coupled."""
     joins, design = design.joins, replace(design, joins=edge_by_edge(design.joins, glued))
     matched = tuple(join for join in design.joins if movers(design, join))
@@ -142,16 +141,17 @@ Answers = list[tuple[Programme, Answer]]
 """The independent parts of a programme, each with its best numbers."""
 
 
-def _answered(design: Design, programme: Programme, terms: Garment, known: Answers) -> tuple[Answers, Found, bool]:
+def _answered(design: Design, programme: Programme, terms: Garment, known: Answers) -> tuple[Answers, tuple[Diagnostic, ...], bool]:
     """The best numbers of each part, or why there are none, and whether that is so for some size by itself. A part that is among
     the `known` is not solved again."""
-    told: Found = ()
+    told: tuple[Diagnostic, ...] = ()
     found: Answers = []
     final = False
-    for part in components(programme):
+    parts = tuple(components(programme))
+    for part in parts:
         answer = next((a for p, a in known if p == part), None) or best(part, len(design.sizes))
         if answer.status == "infeasible":
-            why, by_itself = explain(design, part, _without(design, part, terms))
+            why, by_itself = explain(design, part, _without(design, part, parts, terms))
             told, final = (*told, *why), final or by_itself
         elif answer.values is None or answer.status != "optimal":
             told += (_gave_up(design, part),)
@@ -160,16 +160,24 @@ def _answered(design: Design, programme: Programme, terms: Garment, known: Answe
     return found, told, final
 
 
-def _without(design: Design, part: Programme, terms: Garment) -> Callable[[Rule, int], str]:
+def _without(design: Design, part: Programme, parts: Sequence[Programme], terms: Garment) -> Callable[[Rule, int], str]:
     """What the sides of a join come to where its rule is left out."""
+
+    @cache
+    def elsewhere() -> dict[int, int] | None:
+        """The numbers that this part leaves alone: a join of rows says nothing of widths."""
+        answers = [(other, best(other, len(design.sizes))) for other in parts if other is not part]
+        return _values(answers) if all(answer.values is not None for _, answer in answers) else None
 
     def sides(rule: Rule, size: int) -> str:
         answer = solve_programme(replace(part, rules=tuple(r for r in part.rules if r.name != rule.name)))
         join = next((j for j in design.joins if j.origin in rule.origins), None)
-        if answer.values is None or join is None:
+        others = elsewhere()
+        if answer.values is None or others is None or join is None:
             return ""
         names = dict.fromkeys(e.piece for e in (*join.one, *join.other))
-        made = [sized_pieces(design, design.piece(n), terms[n], answer.values, together=False)[size] for n in names]
+        values = {**others, **answer.values}
+        made = [sized_pieces(design, design.piece(n), terms[n], values, together=False)[size] for n in names]
         return sides_told(design, join, size, made)
 
     return sides
@@ -215,7 +223,7 @@ def _counted(
     answers: Answers,
     together: bool,
     glue: Glue,
-) -> tuple[Counts | None, Found]:
+) -> tuple[Counts | None, tuple[Diagnostic, ...]]:
     values = _values(answers)
     exact = [values[number] for number in range(len(programme.variables))]
     broken = [rule.name for rule in programme.broken(exact)]

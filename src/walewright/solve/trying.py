@@ -30,12 +30,11 @@ OTHERWISE = ("wider-than-bed", "slope-too-flat")
 MOST_TOLD = 2
 """Changes of one message that are printed, the nearest first; of those `OTHERWISE` all."""
 
-Told = tuple[Diagnostic, ...]
-Count = Callable[[Design], Told]
+Count = Callable[[Design], tuple[Diagnostic, ...]]
 """What there is to say against a design; nothing where it can be counted."""
 
 
-def helped(design: Design, told: Told, count: Count) -> Told:
+def helped(design: Design, told: tuple[Diagnostic, ...], count: Count) -> tuple[Diagnostic, ...]:
     """The messages with those of their changes, in words, that do."""
     tries = _Tries(design, told, count)
     made: list[Diagnostic] = []
@@ -60,7 +59,7 @@ def helped(design: Design, told: Told, count: Count) -> Told:
 class _Tries:
     """What is left of the tries of one run."""
 
-    def __init__(self, design: Design, told: Told, count: Count) -> None:
+    def __init__(self, design: Design, told: tuple[Diagnostic, ...], count: Count) -> None:
         self.design, self.told, self.count = design, told, count
         self.left = MOST_TRIED
 

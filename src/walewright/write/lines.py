@@ -18,7 +18,7 @@ from walewright.write.row_by_row import SHAPING, Rows
 from walewright.write.said import Phrase, Said, plain
 from walewright.write.words import check, has_number, kinds, phrase, repeated
 
-Sizes = tuple[int, ...]
+SizeNumbers = tuple[int, ...]
 
 _ONE_SENTENCE = (st.KnitRows, *SHAPING)
 _ONE_LINE = (
@@ -44,14 +44,14 @@ class Line:
     """Sentences of one printed line, each a row of columns; `sizes` are those that work any of it."""
 
     sentences: tuple[tuple[Column[Step], ...], ...]
-    sizes: Sizes
+    sizes: SizeNumbers
 
     @property
     def columns(self) -> tuple[Column[Step], ...]:
         return tuple(c for s in self.sentences for c in s)
 
 
-def present(column: Column[Step]) -> Sizes:
+def present(column: Column[Step]) -> SizeNumbers:
     """The sizes that have something in the column."""
     return tuple(i for i, step in enumerate(column) if step is not None)
 
@@ -86,11 +86,11 @@ def _same_line(line: Line, column: Column[Step]) -> bool:
     return line.sizes == present(column) and any(isinstance(before, a) and isinstance(step, b) for a, b in _ONE_LINE)
 
 
-def grouped(printed: Sequence[Line], sizes: int) -> list[tuple[Sizes, list[Line]]]:
+def grouped(printed: Sequence[Line], sizes: int) -> list[tuple[SizeNumbers, list[Line]]]:
     """Runs of lines under one head: (sizes named in the head, lines). A single line that less than half of the sizes skip
     stays among the others where each of its phrases has a number to be a dash; else it goes under a head of its own."""
     everybody = tuple(range(sizes))
-    groups: list[tuple[Sizes, list[Line]]] = []
+    groups: list[tuple[SizeNumbers, list[Line]]] = []
     for i, line in enumerate(printed):
         head = everybody
         if line.sizes != everybody:
@@ -105,7 +105,7 @@ def grouped(printed: Sequence[Line], sizes: int) -> list[tuple[Sizes, list[Line]
     return groups
 
 
-def sentence(line: Line, group: Sizes) -> Sentence:
+def sentence(line: Line, group: SizeNumbers) -> Sentence:
     """The line in words, for the sizes `group`."""
     runs: list[Run] = []
     for before, columns in zip((None, *line.sentences), line.sentences, strict=False):
@@ -127,7 +127,7 @@ def _is_stated(step: Step) -> bool:
     return isinstance(step, _STATED) and not (isinstance(step, st.Say) and step.head == "By hand")
 
 
-def _spoken(columns: tuple[Column[Step], ...], group: Sizes, before: Column[Step] | None) -> Phrase:
+def _spoken(columns: tuple[Column[Step], ...], group: SizeNumbers, before: Column[Step] | None) -> Phrase:
     step = _step(columns[0])
     if isinstance(step, st.Say):
         return (Run(f"{step.head}: {plain(step.text)}"),)
@@ -152,7 +152,7 @@ def _counter_said(before: Column[Step], column: Column[Step]) -> bool:
     return True
 
 
-def _reached(column: Column[Step], group: Sizes) -> tuple[str, str]:
+def _reached(column: Column[Step], group: SizeNumbers) -> tuple[str, str]:
     step = _step(column)
     if not isinstance(step, st.Now):
         return "", ""

@@ -79,12 +79,12 @@ def _put_together(title: str) -> str:
     return BEFORE + spelt(title.removeprefix(BEFORE)).replace(" ", SPACE) if title.startswith(BEFORE) else title
 
 
-Part = tuple[str, tuple[Step, ...]]
+SectionPart = tuple[str, tuple[Step, ...]]
 
 
-def _paired(rows: list[Column[Part]]) -> list[Column[Part]]:
+def _paired(rows: list[Column[SectionPart]]) -> list[Column[SectionPart]]:
     """The rows, where every size has just one of two neighbours those two as one: it goes by another title in some sizes."""
-    made: list[Column[Part]] = []
+    made: list[Column[SectionPart]] = []
     for row in rows:
         if made and all((a is None) != (b is None) for a, b in zip(made[-1], row, strict=True)):
             made[-1] = tuple(a if b is None else b for a, b in zip(made[-1], row, strict=True))
@@ -93,9 +93,9 @@ def _paired(rows: list[Column[Part]]) -> list[Column[Part]]:
     return made
 
 
-def _titled(block: StepBlock) -> list[Part]:
+def _titled(block: StepBlock) -> list[SectionPart]:
     """The paragraphs, one without a title joined to the one before it."""
-    parts: list[Part] = []
+    parts: list[SectionPart] = []
     for title, steps in block.paragraphs:
         if parts and not title:
             parts[-1] = (parts[-1][0], (*parts[-1][1], *steps))
@@ -104,10 +104,10 @@ def _titled(block: StepBlock) -> list[Part]:
     return parts
 
 
-def _folded(parts: list[Part]) -> list[Part]:
+def _folded(parts: list[SectionPart]) -> list[SectionPart]:
     """The paragraphs without steps that do nothing, stretches of shaping as one."""
     tally = Tally()
-    made: list[Part] = []
+    made: list[SectionPart] = []
     for title, steps in parts:
         rows, tally = folded([s for s in steps if worked(s)], tally)
         made.append((title, rows))
