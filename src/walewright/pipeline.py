@@ -196,7 +196,9 @@ def _prove(outcome: Outcome) -> Outcome:
     works, unread = readback.read_back_all(outcome.plain_text)
     again: tuple[BedResult | None, ...] = (None,) * len(outcome.design.sizes)
     if works is not None:
-        again = tuple(bed.knit(work, machine) for work in works)
+        # The bed is a function of the work alone: the same moves, one by one, are the same fabric without knitting it again.
+        planned = zip(works, outcome.works, outcome.results, strict=True)
+        again = tuple(result if read == work else bed.knit(read, machine) for read, work, result in planned)
     proven, faults = proof.prove(outcome.design, outcome.glued, outcome.counts, outcome.works, outcome.results, again)
     return replace(outcome, proof=proven, diagnostics=(*outcome.diagnostics, *unread, *faults))
 

@@ -112,6 +112,16 @@ def test_each_length_of_cord_is_drawn_by_itself(one: One) -> None:
     assert refusal(one(*PARTED, *halves(two, [DrawCord(0, 0), Release(0, 0)]))) == "cord-drawn-in-part"
 
 
+def test_cord_laid_anew_is_another_length(one: One) -> None:
+    """However the loops lay on cord before."""
+    anew = [LayCord(0, 3), DrawCord(0, 3), Release(0, 3), LayCord(0, 1), LayCord(2, 3)]
+    apart = fabric(one(*PARTED, *halves(anew, [DrawCord(0, 1), DrawCord(2, 3), Release(0, 3)])))
+    held = fabric(one(*PARTED, *halves([Hold(0, 3)], [Release(0, 3)])))
+    assert apart.parents == held.parents
+    joined = [LayCord(0, 1), LayCord(2, 3), DrawCord(0, 1), DrawCord(2, 3), Release(0, 3), LayCord(0, 3)]
+    assert refusal(one(*PARTED, *halves(joined, [DrawCord(0, 1), DrawCord(2, 3)]))) == "cord-drawn-in-part"
+
+
 @pytest.mark.parametrize(
     ("put_by", "back", "code"),
     [
@@ -146,3 +156,15 @@ def test_the_yarn_passes_cord_by(one: One) -> None:
 def test_cord_keeps_no_waste(one: One) -> None:
     waste = (MoveCarriage("right"), IntoWork(0, 7), UseYarn("waste", "waste"), CastOn("comb", 0, 7), *rows(2, "left"))
     assert refusal(one(*waste, LayCord(0, 3), Pass("left"))) == "only-waste-yarn"
+
+
+# ------------------------------------------------------------------ the yarn of a cast-off
+
+
+def test_a_cast_off_begins_where_the_yarn_hangs(one: One) -> None:
+    """A carriage pushed across without knitting has left the yarn at the other side."""
+    assert fabric(one(*PARTED, CastOff(0, 7, "right"))).edge("end")
+    across = MoveCarriage("left")
+    assert refusal(one(*PARTED, across, CastOff(0, 7, "left"))) == "cast-off-away-from-carriage"
+    assert refusal(one(*PARTED, across, CastOff(0, 7, "right"))) == "cast-off-away-from-carriage"
+    assert fabric(one(*PARTED, BreakYarn(), across, UseYarn("wool", "4"), CastOff(0, 7, "left"))).edge("end")

@@ -116,6 +116,7 @@ def test_what_was_cast_on_or_hung_can_be_folded_up_too(one: One) -> None:
         (HangFeet(tuple(range(9))), "hang-feet-count"),
         (HangFeet((*range(7), 8)), "not-in-work"),
         (HangFeet((1, 0, *range(2, 8))), "needles-reversed"),
+        (HangFeet((0, 0, *range(2, 8))), "needles-reversed"),
         (HangFeet((*range(7), 30)), "beyond-bed"),
     ],
 )

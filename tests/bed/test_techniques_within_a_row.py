@@ -202,6 +202,7 @@ def test_the_other_yarn_goes_on_from_where_it_hangs(one: One) -> None:
         ((Hold(0, 0), Pass("left"), LayIn("navy", "4", (0,), "left")), "float-at-edge"),
         ((Hold(2, 2), Pass("left"), LiftOff(2, 2), LayIn("waste", "4", (2,), "left")), "only-waste-yarn"),
         ((Hold(2, 2), Pass("left"), LiftOff(2, 2), LayIn("navy", "4", (), "left")), "lay-in-nowhere"),
+        ((Hold(2, 2), Pass("left"), LiftOff(2, 2), LayIn("navy", "4", (2, 2), "left")), "needles-reversed"),
         (
             (Hold(2, 2), Hold(4, 4), Pass("left"), LiftOff(2, 2), LiftOff(4, 4), LayIn("navy", "4", (4, 2), "left")),
             "needles-reversed",

@@ -35,8 +35,8 @@ def with_sizes(text: str, count: int) -> str:
             lines.append("sizes " + " ".join(f"s{i}" for i in range(count)))
         elif name in BODY and " from " in line:
             lines.append(f"    {name} {row(*BODY[name])}, to fit")
-        elif re.fullmatch(r"    \w+( +[\d.]+){6} cm", line):
-            figures = [float(f) for f in re.findall(r"[\d.]+", line.split(maxsplit=1)[1])]
+        elif re.fullmatch(r"    \w+( +[\d.]+){6} cm( \".*\")?", line):
+            figures = [float(f) for f in re.findall(r"[\d.]+", line.partition('"')[0].split(maxsplit=1)[1])]
             lines.append(f"    {name} {row(figures[0], figures[-1])}")
         else:
             lines.append(line)

@@ -15,7 +15,7 @@ import sys
 from collections import Counter
 from pathlib import Path
 
-from tests.docs.blocks import blocks
+from tests.docs.blocks import SOUND, blocks
 from walewright import pipeline
 from walewright.cli.sources import shipped
 from walewright.design import Changes
@@ -85,11 +85,9 @@ def _exchanged(line: str, chance: random.Random) -> str:
 
 
 def sources() -> list[tuple[str, str]]:
-    """Every shipped garment, and every whole source of the documentation; examples below their frame."""
-    (frame,) = (b.text for b in blocks("wale") if b.info == "wale frame")
+    """Every shipped garment, and every sound source of the documentation, whole with its frame."""
     found = [(p.stem, p.read_text()) for p in sorted((ROOT / "patterns").glob("*.wale"))]
-    found += [(b.name, b.text) for b in blocks("wale") if b.info == "wale"]
-    return found + [(b.name, f"{frame}\n{b.text}") for b in blocks("wale") if b.info == "wale example"]
+    return found + [(b.name, b.source) for b in blocks("wale") if SOUND.fullmatch(b.info)]
 
 
 def one_size(text: str, chance: random.Random) -> Changes:

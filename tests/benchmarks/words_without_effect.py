@@ -28,7 +28,7 @@ from pathlib import Path
 from typing import Any
 
 from tests.benchmarks.stage_by_stage import Compiled, shows, told
-from tests.docs.blocks import blocks
+from tests.docs.blocks import SOUND, blocks
 from walewright import source
 from walewright.world import shipped_names, shipped_text
 
@@ -112,11 +112,11 @@ class Change:
 
 @dataclass(frozen=True, slots=True)
 class Written:
-    """A source: `text`, of which the lines up to `frame` are not changed."""
+    """A source: `text`, of which only the lines of `own` are changed, or all."""
 
     name: str
     text: str
-    frame: int = 0
+    own: str = ""
 
     @property
     def lines(self) -> list[str]:
@@ -157,21 +157,18 @@ EXPLAINED: tuple[tuple[str, str, str], ...] = (
 
 
 def sources() -> Iterator[Written]:
-    """Every shipped garment, every whole source of the documentation, every example below its frame."""
+    """Every shipped garment, and every sound source of the documentation, whole with its frame."""
     for name in shipped_names("patterns", suffix=".wale"):
         yield Written(name, shipped_text("patterns", name))
-    found = blocks("wale")
-    (frame,) = (b.text for b in found if b.info == "wale frame")
-    for block in found:
-        if block.info == "wale example":
-            yield Written(block.name, f"{frame}\n{block.text}", frame.count("\n") + 1)
-        elif block.info == "wale":
-            yield Written(block.name, block.text)
+    for block in blocks("wale"):
+        if SOUND.fullmatch(block.info):
+            yield Written(block.name, block.source, block.text)
 
 
 def changes(written: Written) -> Iterator[Change]:
     """All that is tried with a source."""
     lines = written.lines
+    own = {line.strip() for line in written.own.split("\n")}
     block = ""
     for at, line in enumerate(lines):
         bare = TEXT.sub(lambda m: "_" * len(m[0]), line)
@@ -179,7 +176,7 @@ def changes(written: Written) -> Iterator[Change]:
         if not bare.strip() or bare.strip().startswith("#"):
             continue
         block = block if line.startswith(" ") else bare.split()[0]
-        if at < written.frame:
+        if written.own and line.strip() not in own:
             continue
         last = at + 1
         while last < len(lines) and lines[last].strip() and _indent(lines[last]) > _indent(line):

@@ -44,6 +44,14 @@ def test_a_full_output_is_told(arguments: str, sound: Path) -> None:
 
 
 @needs_full
+@pytest.mark.parametrize("buffered", ["", "1"])
+def test_a_table_that_does_not_fit_is_told(buffered: str, sound: Path) -> None:
+    done = shell("check slackwater.wale > /dev/full", sound, PYTHONUNBUFFERED=buffered)
+    assert done.returncode == 1
+    assert b"output-lost" in done.stderr
+
+
+@needs_full
 def test_what_was_written_before_the_output_was_lost_is_told(sound: Path) -> None:
     done = shell("build slackwater.wale --as text > /dev/full", sound)
     assert done.returncode == 1

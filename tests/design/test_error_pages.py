@@ -9,6 +9,7 @@ from pathlib import Path
 
 import pytest
 
+from tests.docs import error_pages
 from walewright.design import Changes, Shipped, understand
 from walewright.design.changes import ATTRIBUTES
 from walewright.report.codes import DESIGN
@@ -16,7 +17,6 @@ from walewright.report.model import Diagnostic, Severity
 from walewright.source import read
 
 ROOT = Path(__file__).parents[2]
-PAGES = ROOT / "docs" / "errors"
 WORDS_OF_THE_TRADE = {"cast-off", "e-wrap", "sewn-off"}
 WITHOUT_EXAMPLE = {"impossible-statement"}
 
@@ -29,12 +29,6 @@ def told_codes() -> list[str]:
             if isinstance(node, ast.Constant) and isinstance(node.value, str) and re.fullmatch(r"[a-z]+(-[a-z]+)+", node.value):
                 found.add(node.value)
     return sorted(found - WORDS_OF_THE_TRADE)
-
-
-def blocks(code: str, kind: str) -> list[str]:
-    """The page's fenced blocks of one kind."""
-    page = (PAGES / f"{code}.md").read_text()
-    return re.findall(rf"^```{kind}\n(.*?)^```$", page, flags=re.DOTALL | re.MULTILINE)
 
 
 def changes(command: str) -> Changes:
@@ -63,27 +57,20 @@ def test_every_code_is_registered_and_every_registered_code_is_told() -> None:
     assert set(CODES) == set(DESIGN)
 
 
-@pytest.mark.parametrize("code", CODES)
-def test_the_page_names_its_code_and_weight(code: str) -> None:
-    page = (PAGES / f"{code}.md").read_text()
-    assert page.startswith(f"# {code}\n\n")
-    assert f"\n{DESIGN[code].severity.value.capitalize()}. " in page
-
-
 @pytest.mark.parametrize("code", sorted(set(CODES) - WITHOUT_EXAMPLE))
 def test_the_wrong_example_causes_this_message_alone(code: str, shipped: Shipped) -> None:
-    asked = blocks(code, "sh wrong")
-    (text,) = blocks(code, "wale") if asked else blocks(code, "wale wrong")
-    sound, told = understood(text, shipped, changes(asked[0]) if asked else Changes())
+    page = error_pages.page(code)
+    text = page.wrong.source if page.wrong else page.source
+    sound, told = understood(text, shipped, changes(page.commands[0]) if page.commands else Changes())
     assert [d.code for d in told] == [code]
     assert told[0].severity is DESIGN[code].severity
     assert sound is (told[0].severity is Severity.WARNING)
 
 
 @pytest.mark.parametrize("code", sorted(set(CODES) - WITHOUT_EXAMPLE))
-def test_the_other_example_is_sound(code: str, shipped: Shipped) -> None:
-    (text,) = blocks(code, "wale")
-    asked = blocks(code, "sh")
-    sound, told = understood(text, shipped, changes(asked[0]) if asked else Changes())
+def test_the_mended_example_is_sound(code: str, shipped: Shipped) -> None:
+    page = error_pages.page(code)
+    text = page.mended.source if page.mended else page.source
+    sound, told = understood(text, shipped, changes(page.commands[1]) if page.commands else Changes())
     assert told == ()
     assert sound

@@ -1,15 +1,13 @@
 """What the documentation shows is true: its sources compile, its wrong sources fail as said, its links lead somewhere.
 
 A ```wale block is a whole source; ```wale part is some lines of one; ```wale example is a whole source below the one
-```wale frame; ```wale error: CODE must give that code, and nothing else; ```wale wrong, on the page of a code, must give
-that code.
+```wale frame. The other kinds stand on the pages of codes, see `error_pages.py`; `test_codes.py` tests them.
 """
 
 from __future__ import annotations
 
 import re
 import textwrap
-from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -23,47 +21,43 @@ from walewright.pipeline import Outcome
 from walewright.report.model import Severity
 
 WALE = blocks("wale")
-WHOLE = [b for b in WALE if b.info == "wale"]
+WHOLE = [b for b in WALE if b.info == "wale" and not b.page.startswith("docs/errors/")]
 PARTS = [b for b in WALE if b.info == "wale part"]
 FRAMES = [b for b in WALE if b.info == "wale frame"]
 EXAMPLES = [b for b in WALE if b.info == "wale example"]
-WRONG = [b for b in WALE if b.info.startswith("wale error: ")]
-SHOWN_WRONG = [b for b in WALE if b.info == "wale wrong" and b.page.startswith("docs/errors/")]
+OF_CODES = [b for b in WALE if b.page.startswith("docs/errors/")]
 
 
 def compiled(block: Block) -> Outcome:
-    return pipeline.compile(block.text, block.name, shipped(), Changes())
+    return pipeline.compile(block.source, block.name, shipped(), Changes())
 
 
 def test_every_block_is_of_a_kind_that_is_tested() -> None:
-    assert set(WALE) == {*WHOLE, *PARTS, *FRAMES, *EXAMPLES, *WRONG, *SHOWN_WRONG}
+    assert set(WALE) == {*WHOLE, *PARTS, *FRAMES, *EXAMPLES, *OF_CODES}
     assert WHOLE
     assert PARTS
     assert EXAMPLES
-    assert WRONG
-    assert SHOWN_WRONG
     assert len(FRAMES) == 1
+
+
+KINDS_OF_CODES = re.compile(r"wale( wrong| mended)?( in \w+)?|wale frame \w+")
+
+
+def test_every_block_on_a_page_of_codes_is_of_a_kind_that_is_tested() -> None:
+    assert [b.name for b in OF_CODES if not KINDS_OF_CODES.fullmatch(b.info)] == []
 
 
 @pytest.mark.parametrize("block", WHOLE, ids=lambda b: b.name)
 def test_a_whole_source_is_proven(block: Block) -> None:
     outcome = compiled(block)
-    if block.page.startswith("docs/errors/"):
-        # "One that does not" cause it.
-        assert Path(block.page).stem not in {d.code for d in outcome.diagnostics}
-        return
     assert [d for d in outcome.diagnostics if d.severity is Severity.ERROR] == []
     assert outcome.proven
     assert untold(outcome) == set()
 
 
-def below_the_frame(block: Block) -> Block:
-    return replace(block, text=f"{FRAMES[0].text}\n{block.text}")
-
-
 @pytest.mark.parametrize("block", EXAMPLES, ids=lambda b: b.name)
 def test_an_example_is_proven_below_the_frame(block: Block) -> None:
-    outcome = compiled(below_the_frame(block))
+    outcome = compiled(block)
     # What the frame has for other examples is not used in this one.
     assert [d for d in outcome.diagnostics if d.severity is Severity.ERROR] == []
     assert outcome.proven
@@ -72,20 +66,8 @@ def test_an_example_is_proven_below_the_frame(block: Block) -> None:
 
 @pytest.mark.parametrize("block", EXAMPLES, ids=lambda b: b.name)
 def test_an_example_is_tidy(block: Block) -> None:
-    whole = below_the_frame(block)
-    tree, _ = source.read(whole.name, whole.text)
-    assert source.tidy(tree) == whole.text
-
-
-@pytest.mark.parametrize("block", WRONG, ids=lambda b: b.name)
-def test_a_wrong_source_fails_as_it_says(block: Block) -> None:
-    codes = [d.code for d in compiled(block).diagnostics if d.severity is Severity.ERROR]
-    assert codes == [block.info.removeprefix("wale error: ")]
-
-
-@pytest.mark.parametrize("block", SHOWN_WRONG, ids=lambda b: b.name)
-def test_the_page_of_a_code_shows_it(block: Block) -> None:
-    assert Path(block.page).stem in {d.code for d in compiled(block).diagnostics}
+    tree, _ = source.read(block.name, block.source)
+    assert source.tidy(tree) == block.source
 
 
 @pytest.mark.parametrize("block", PARTS, ids=lambda b: b.name)
@@ -95,7 +77,7 @@ def test_a_part_can_be_read(block: Block) -> None:
     assert not as_it_stands or not within_a_piece, as_it_stands
 
 
-@pytest.mark.parametrize("block", [b for b in WHOLE if "/errors/" not in b.page], ids=lambda b: b.name)
+@pytest.mark.parametrize("block", WHOLE, ids=lambda b: b.name)
 def test_a_shown_source_is_tidy(block: Block) -> None:
     tree, _ = source.read(block.name, block.text)
     assert source.tidy(tree) == block.text

@@ -85,6 +85,13 @@ piece sleeve in plain, knit 2
     edges slope to 44 cm wide at top called seam
     end cast off
 """
+STRIP = """\
+piece strip in plain
+    levels foot 0 cm, head {high}
+    start 4 cm wide with e-wrap
+    right edge straight to head called seam
+    end cast off
+"""
 FRONT_NECK = "9 cm deep, round, cast off"
 SHOULDERS = "join back shoulder to front shoulder\n"
 SIDES = "join back side to front side\n"

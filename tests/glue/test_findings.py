@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import ast
-import re
 from pathlib import Path
 
 import pytest
 
+from tests.docs import error_pages
 from tests.glue.sewn import MITTENS, NECKBAND, SHOULDERS, SIDES, SLEEVE, SLEEVES, VEST, body, codes, panel, told
 from walewright import glue
 from walewright.cli.sources import shipped
@@ -17,7 +17,6 @@ from walewright.report.model import Diagnostic, Severity
 from walewright.source import read
 
 ROOT = Path(__file__).parents[2]
-PAGES = ROOT / "docs" / "errors"
 
 
 def said_codes() -> set[str]:
@@ -34,10 +33,7 @@ def test_the_table_has_exactly_the_codes_of_the_stage() -> None:
     assert said_codes() == set(GLUE)
 
 
-def of_page(code: str, right: bool) -> list[Diagnostic]:
-    page = (PAGES / f"{code}.md").read_text()
-    fenced = re.findall(r"^```wale([^\n]*)\n(.*?)^```$", page, flags=re.DOTALL | re.MULTILINE)
-    text = next(text for info, text in fenced if (info == "") is right)
+def of_source(text: str) -> list[Diagnostic]:
     design, unclear = understand(read("page.wale", text)[0], shipped(), Changes())
     assert design is not None, unclear
     return list(glue.glue(design)[1])
@@ -45,10 +41,11 @@ def of_page(code: str, right: bool) -> list[Diagnostic]:
 
 @pytest.mark.parametrize("code", sorted(GLUE))
 def test_the_page_of_a_code(code: str) -> None:
-    page = (PAGES / f"{code}.md").read_text()
-    assert page.startswith(f"# {code}\n\n{GLUE[code].severity.value.capitalize()}. ")
-    assert {d.code for d in of_page(code, right=False)} == {code}
-    assert of_page(code, right=True) == []
+    page = error_pages.page(code)
+    assert page.wrong
+    assert page.mended
+    assert {d.code for d in of_source(page.wrong.source)} == {code}
+    assert of_source(page.mended.source) == []
 
 
 ON_START = """\
@@ -66,7 +63,9 @@ def spans(said: Diagnostic) -> int:
 
 def test_every_message_shows_its_place() -> None:
     for code in GLUE:
-        said = of_page(code, right=False)[0]
+        wrong = error_pages.page(code).wrong
+        assert wrong
+        said = of_source(wrong.source)[0]
         assert said.labels
         assert said.helps or said.severity is Severity.WARNING
 

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from tests.glue.sewn import JACKET, MITTENS, NECKBAND, SHOULDERS, SIDES, VEST, body, codes, lines, panel, sewn, told
+from tests.glue.sewn import JACKET, MITTENS, NECKBAND, SHOULDERS, SIDES, VEST, body, codes, lines, panel, sewn, told, understood
+from walewright.glue.model import Face, facing, right_side
 
 
 def test_the_neckband_of_a_pullover() -> None:
@@ -100,3 +101,31 @@ def test_a_line_needs_and_spares_seams() -> None:
     (line,) = made.lines
     joins = [[p.text for p in (*made.seams[n].one, *made.seams[n].other)] for n in (*line.needs, *line.spares)]
     assert joins == [["back shoulder right", "front shoulder left"], ["back shoulder left", "front shoulder right"]]
+
+
+def test_no_order_is_proposed_where_something_else_stays_wrong() -> None:
+    mixed = "back neck + right_front neckline + left_front neckline"
+    twice = "join back side to right_front side\n"
+    said = told(JACKET.replace("right_front neckline + back neck + left_front neckline", mixed) + twice)
+    assert {d.code for d in said} == {"line-not-in-order", "edge-used-twice"}
+    assert not any(text.startswith("write `along") for d in said for text in d.helps)
+
+
+KNOBBLY = panel("rug").replace("in plain", "in knobs")
+
+
+@pytest.mark.parametrize(("fabric", "right_side_is"), [("plain", "knit"), ("knobs", "purl")])
+def test_the_purl_side_is_to_the_knitter(fabric: str, right_side_is: str) -> None:
+    design = understood(VEST + KNOBBLY)
+    assert right_side(design, fabric) == right_side_is
+    # Worn as its fabric is meant, a piece is knitted with its purl side to the knitter; worn inside out, with the other.
+    assert facing(design, right_side(design, fabric), fabric) == "purl"
+    assert facing(design, "knit" if right_side_is == "purl" else "purl", fabric) == "knit"
+
+
+@pytest.mark.parametrize("worn", ["knit", "purl"])
+def test_the_author_can_say_which_side_faces(worn: Face) -> None:
+    design = understood(VEST + KNOBBLY)
+    for fabric in ("plain", "knobs"):
+        assert facing(design, worn, fabric, "right") == worn
+        assert facing(design, worn, fabric, "wrong") == ("purl" if worn == "knit" else "knit")

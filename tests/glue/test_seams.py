@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.glue.sewn import JACKET, MITTENS, PULLOVER, SHOULDERS, SIDES, SLEEVE, SLEEVES, VEST, body, panel, seams, sewn
+from tests.glue.sewn import JACKET, MITTENS, PULLOVER, SHOULDERS, SIDES, SLEEVE, SLEEVES, STRIP, VEST, body, panel, seams, sewn
 
 RAGLAN = """\
 piece back in plain
@@ -181,3 +181,47 @@ def test_ends_of_strips_are_sewn_in_the_seam_that_they_lie_in_line_with() -> Non
     back, front = (body(name, start="on waste yarn, with welt") for name in ("back", "front"))
     made = sewn(back + front + SIDES)
     assert {tuple(sorted(pair)) for seam in made.seams for pair in seam.over_strips if any(pair)} == {("back", "front")}
+
+
+def over(longer: str, front_first: bool = False) -> tuple[tuple[tuple[str, ...], tuple[str, ...]], bool]:
+    """The strips whose ends lie beside a front band, beyond the front's edge at the top and the hem; and whether there are any."""
+    welted = JACKET.replace("start 22 cm wide with e-wrap", "start 22 cm wide on waste yarn, with welt")
+    band = STRIP.format(high="length - 8 cm").replace(
+        "edges straight to head called seam", "right edge straight to head called seam"
+    )
+    sides = "right_front front to strip seam" if front_first else "strip seam to right_front front"
+    seam = sewn(welted + band + f"join {sides}, easing 1 cm, longer by {longer}\n").seams[-1]
+    assert {seam.one[0].owner, seam.other[0].owner} == {"strip", "right_front"}
+    assert seam.one_begins == seam.other_begins
+    top, hem = seam.over_strips if seam.one_begins == ("top",) else seam.over_strips[::-1]
+    return (top, hem), seam.beyond
+
+
+@pytest.mark.parametrize(
+    ("longer", "top", "hem"),
+    [
+        # The welt is 4 cm deep, the collar 2.5 cm: what comes nearest to the difference lies along the strip.
+        ("0.5 cm", (), ()),
+        ("2.5 cm", ("neckband",), ()),
+        ("3 cm", ("neckband",), ()),
+        ("4 cm", (), ("right_front",)),
+        ("5 cm", (), ("right_front",)),
+        ("6.5 cm", ("neckband",), ("right_front",)),
+        ("9 cm", ("neckband",), ("right_front",)),
+    ],
+)
+def test_a_longer_strip_lies_along_the_ends_of_edgings_and_bands(longer: str, top: tuple[str, ...], hem: tuple[str, ...]) -> None:
+    assert over(longer) == ((top, hem), bool(top or hem))
+    assert over(f"-{longer}", front_first=True) == ((top, hem), bool(top or hem))
+
+
+def test_a_strip_that_is_no_longer_ends_with_the_edge() -> None:
+    assert over("0 cm") == (((), ()), False)
+
+
+def test_an_edge_grafted_to_itself_joins_its_copies_two_and_two() -> None:
+    rugs = panel("half", end="on waste yarn", copies=4) + "join half end to half end, grafted\n"
+    assert seams(sewn(rugs)) == ["half 1 end ~ half 2 end", "half 3 end ~ half 4 end"]
+    # Sewn, it is folded: each copy is closed by itself.
+    sides = "join half start to half start\n"
+    assert [(s.one[0].copy, s.other) for s in sewn(panel("half", copies=2) + sides).seams] == [(1, ()), (2, ())]

@@ -46,6 +46,12 @@ def test_a_band_has_one_line(text: str, helps: tuple[str, ...]) -> None:
     assert found.helps == helps
 
 
+def test_the_name_that_stands_for_several_is_told_with_what_it_stands_for() -> None:
+    (found,) = told(body("front", FRONT_NECK) + BAND.format(along="front shoulder"))
+    meant = "`front shoulder`, which is not one edge but 2: `front shoulder_left` and `front shoulder_right`"
+    assert found.message == f"band `trim` is to run along {meant}"
+
+
 def test_copies_of_a_piece_have_lines_that_are_alike() -> None:
     text = VEST + SLEEVES.format(along="front armhole + back armhole") + SHOULDERS + SIDES + "join sleeve under to sleeve under\n"
     (found,) = told(text)
@@ -55,6 +61,14 @@ def test_copies_of_a_piece_have_lines_that_are_alike() -> None:
     assert found.helps == ("write 2 pieces, `along rug side_left` and `along rug side_right`", "or only one, `along rug side_left`")
     lines = sewn(panel("rug", copies=2) + SLEEVES.format(along="rug side_left")).lines_of("sleeve")
     assert [[(place.edge, place.copy) for place in line.along] for line in lines] == [[("side left", 1)], [("side left", 2)]]
+
+
+def test_the_copies_are_shared_out_among_the_lines() -> None:
+    """Eight sleeves on four rugs are four at each side; of four, two would be at each, and the rugs have four such edges."""
+    (found,) = told(panel("rug", copies=4) + SLEEVES.format(along="rug side").replace("knit 2", "knit 8"))
+    assert found.helps[0] == "write 2 pieces, `along rug side_left` and `along rug side_right`"
+    (found,) = told(panel("rug", copies=4) + SLEEVES.format(along="rug side").replace("knit 2", "knit 4"))
+    assert not any("write 2 pieces" in text for text in found.helps)
 
 
 def test_where_no_way_to_name_the_lines_leads_on_none_is_proposed() -> None:

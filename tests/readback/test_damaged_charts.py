@@ -72,6 +72,7 @@ def test_another_fabric_is_read_from_other_words(there: str, instead: str) -> No
         ("goes one needle to\n    the left.", "goes one needle to\n    the right.", "words-contradict", "a loop comes from"),
         ("Repeat: columns 1 to 10 across", "Repeat: columns 1 to 9 across", "words-contradict", "not those beside the repeat"),
         ("Repeat: columns 1 to 10 across", "Repeat: columns 2 to 11 across", "words-contradict", "the chart has 10 columns"),
+        ("Repeat: columns 1 to 10 across", "Repeat: columns 0 to 10 across", "words-contradict", "the chart has 10 columns"),
         ("columns 1 to 3 once at the left", "columns 1 to 2 once at the left", "words-contradict", "not those beside the repeat"),
         ("the 4 columns and 3 rows", "the 4 columns and 2 rows", "words-contradict", "4 columns and 3 rows"),
         ("Repeat: none; the 4 columns and 3 rows are worked once.\n", "", "words-contradict", "has to say once what is repeated"),

@@ -139,3 +139,20 @@ def test_without_work_left_the_sources_own_figures_are_told() -> None:
     ((code, _),) = errors(outcome)
     assert code == "given-too-far"
     assert "40, 42 cm" in next(d for d in outcome.diagnostics if d.code == code).helps[0]
+
+
+def test_what_counts_but_is_not_proven_is_gone_back_from() -> None:
+    """The limit is the last that is proven, however far from what can be counted; what failed is named beside it."""
+    given = Changes(measures={"length": "15 cm"})
+
+    def whole(changes: Changes) -> Outcome:
+        made = compile(TEXT, "cushion.wale", SHIPPED, changes)
+        longest = float(dict(changes.measures).get("length", "99 cm").split()[0])
+        return made if longest >= 33 else counted(TEXT.replace("wide wide", "wide 900 cm"), "cushion.wale", SHIPPED, changes)
+
+    trials = Trials(lambda c: counted(TEXT, "cushion.wale", SHIPPED, c), whole, lambda: True)
+    outcome = explained(compile(TEXT, "cushion.wale", SHIPPED, given), given, trials)
+    (help_,) = next(d for d in outcome.diagnostics if d.code == "given-too-far").helps
+    works, fails = (float(said.split("=")[-1].split()[0].strip('"`')) for said in (help_.split("`")[3], help_.split("works, ")[1]))
+    assert works >= 33 > fails
+    assert works - fails <= 5

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from walewright.design.fabrics import Fabric
@@ -51,3 +53,16 @@ def test_a_bed_goes_by_two_needles_and_keeps_what_else_is_given() -> None:
 )
 def test_nothing_lies_between_two_yarns_two_beds_or_for_what_is_not_there(kind: str, name: str, text: str) -> None:
     assert list(lines(kind, name, text, SOURCE)) == []
+
+
+@pytest.mark.parametrize("text", ["28 st 30 rows 0 cm 10 cm", "28 st 30 rows 10 cm 0 cm", "28 st 30 rows", "a swatch"])
+def test_a_swatch_without_a_size_leads_nowhere(text: str) -> None:
+    assert list(lines("swatch", "plain", text, SOURCE)) == []
+
+
+def test_lengths_between_are_those_a_tape_has() -> None:
+    """Whole halves of a centimetre, neither end among them."""
+    (line,) = lines("measure", "bust", "95 cm", replace(SOURCE, measurements=(replace(SOURCE.measurements[0], values=(94.0,)),)))
+    assert line.texts == ("94 cm", "94.5 cm", "95 cm")
+    (line,) = lines("measure", "bust", "94.1 cm", replace(SOURCE, measurements=(replace(SOURCE.measurements[0], values=(94.0,)),)))
+    assert line.texts == ("94 cm", "94.1 cm")

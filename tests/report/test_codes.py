@@ -8,13 +8,11 @@ from pathlib import Path
 
 import pytest
 
+from tests.docs import error_pages
 from walewright import source
 from walewright.report.codes import CODES, COMMANDS, SOURCE
-from walewright.report.model import Severity
 
 ROOT = Path(__file__).resolve().parents[2]
-PAGES = ROOT / "docs" / "errors"
-FENCE = re.compile(r"^```wale([^\n]*)\n(.*?)^```$", re.MULTILINE | re.DOTALL)
 
 
 def written_codes(folder: Path) -> set[str]:
@@ -40,31 +38,17 @@ def test_codes_are_slugs_and_summaries_sentences() -> None:
         assert info.summary[0].isupper(), code
 
 
-def fences(code: str) -> list[tuple[str, str]]:
-    """(words after `wale`, text) of every example on the page of a code."""
-    return [(kind.strip(), text) for kind, text in FENCE.findall((PAGES / f"{code}.md").read_text(encoding="utf-8"))]
-
-
 LONGER_THAN_A_PAGE = {"source-too-long"}
-"""Codes of which no example can be printed; tests/source/test_faults.py makes them."""
+"""Codes that commands cause on their page."""
 
 
 @pytest.mark.parametrize("code", sorted(set(SOURCE) - LONGER_THAN_A_PAGE))
 def test_the_page_of_a_code(code: str) -> None:
-    page = (PAGES / f"{code}.md").read_text(encoding="utf-8")
-    assert page.startswith(f"# {code}\n\n{'Error' if SOURCE[code].severity is Severity.ERROR else 'Warning'}. ")
-    (wrong, failing), (right, mended) = fences(code)
-    assert wrong == f"error: {code}"
-    assert right == ""
-    assert {d.code for d in source.read("page.wale", failing)[1]} == {code}
-    assert source.read("page.wale", mended)[1] == ()
-
-
-@pytest.mark.parametrize("code", sorted(COMMANDS))
-def test_a_code_of_the_commands_has_a_page(code: str) -> None:
-    page = (PAGES / f"{code}.md").read_text(encoding="utf-8")
-    assert page.startswith(f"# {code}\n\n{'Error' if COMMANDS[code].severity is Severity.ERROR else 'Warning'}. ")
-    assert COMMANDS[code].summary in page
+    page = error_pages.page(code)
+    assert page.wrong
+    assert page.mended
+    assert {d.code for d in source.read("page.wale", page.wrong.source)[1]} == {code}
+    assert source.read("page.wale", page.mended.source)[1] == ()
 
 
 def test_the_table_has_every_code_of_the_commands() -> None:

@@ -101,6 +101,25 @@ def test_every_diagnostic_once(told: Make) -> None:
     assert terminal([one, one], {FILE: TEXT}) == terminal([one], {FILE: TEXT})
 
 
+def test_each_file_has_its_share_of_what_is_shown(told: Make) -> None:
+    """The file of a diagnostic is that of its first label, wherever its others are."""
+    one = told(TEXT, ("12 rows", "rows"), ("let half", "a length"))
+    away = replace(one, labels=(Label(Span("b.wale", 0, 0)), *one.labels))
+    many = [replace(one, message=f"m{n}") for n in range(MOST_PER_FILE)]
+    assert "not shown" not in terminal([*many, away], {FILE: TEXT})
+    assert "shawl.wale: 1 error more not shown" in terminal([*many, replace(one, message="last")], {FILE: TEXT})
+
+
+def test_nowhere_is_no_place() -> None:
+    assert (NOWHERE.file, NOWHERE.start, NOWHERE.end) == ("", 0, 0)
+
+
+def test_a_span_to_another_covers_both() -> None:
+    first, second = Span(FILE, 4, 9), Span(FILE, 6, 20)
+    assert first.to(second) == second.to(first) == Span(FILE, 4, 20)
+    assert Span(FILE, 2, 30).to(first) == Span(FILE, 2, 30)
+
+
 def test_nothing_in_a_source_takes_effect_in_a_terminal() -> None:
     text = "note \x1b[2J\x07\u202e\x85\u2028\ud800 end"
     found = Diagnostic("control-character", f"read {text}", (Label(Span(FILE, 5, 6), text),), (text,), (text,), sizes=(text,))

@@ -9,8 +9,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from tests.draws import draws
+from walewright.design.model import Way
+from walewright.design.origin import Origin
+from walewright.report.model import Span
 from walewright.solve.curves import quarter_ellipse, straight, targets
-from walewright.solve.model import Phrase
+from walewright.solve.model import Phrase, SizedRun
 from walewright.solve.schedule import ALLOWED_BEYOND, Taper, best_schedule, deviation, least_deviation
 from walewright.solve.structure import STRUCTURES, phrase_schedules
 
@@ -111,3 +114,17 @@ def test_the_greatest_gap_goes_first_only_if_it_follows_the_line() -> None:
 
 def test_moves_that_do_not_fit_are_refused() -> None:
     assert phrase_schedules([taper(5, 20), taper(5, 5)], [-1, -1]) is None
+
+
+PHRASES = st.lists(
+    st.tuples(st.lists(st.tuples(st.integers(0, 4), st.integers(-3, 3)), min_size=1, max_size=3), st.integers(0, 4)), max_size=4
+)
+
+
+@given(PHRASES, st.integers(0, 5), st.integers(-1, 60))
+def test_what_is_moved_up_to_a_row_is_the_sum_of_the_moves_till_then(
+    drawn: list[tuple[list[tuple[int, int]], int]], begin: int, to: int
+) -> None:
+    made = tuple(Phrase(tuple(g for g, _ in motif), tuple(by for _, by in motif), times) for motif, times in drawn)
+    run = SizedRun("side", begin, 99, made, Way("simple"), Origin(Span("", 0, 0)))
+    assert run.moved(to) == sum(by for row, by in run.changes() if row <= to)

@@ -6,6 +6,7 @@ import pytest
 
 from walewright import source
 from walewright.source import grammar, rules, syntax, words
+from walewright.source.terminals import OPTIONS
 
 
 def _states() -> list[frozenset[str]]:
@@ -42,10 +43,10 @@ def test_words_that_are_also_names_cannot_be_names_of_amounts() -> None:
         literals[t] for terminals in _states() if terminals & name_like for t in terminals if literals.get(t, "").isidentifier()
     }
     taken = {*rules.AMOUNT_NAMES_TAKEN, *rules.EDGING_NAMES_TAKEN, *rules.EDGE_NAMES_TAKEN, *rules.SIZE_NAMES_TAKEN}
-    assert clashes == {*taken, *grammar.OPTIONS}
+    assert clashes == {*taken, *OPTIONS}
 
 
-@pytest.mark.parametrize("word", sorted(grammar.OPTIONS))
+@pytest.mark.parametrize("word", sorted(OPTIONS))
 def test_a_word_of_an_option_is_a_name_before_anything_else(word: str) -> None:
     for depth, value in ((word, syntax.Name(word)), (f"{word} / 2", syntax.Binary("/", syntax.Name(word), syntax.Number(2)))):
         tree, told = source.read("", f"let {word} = 3 cm\nedging e in f, folded, {depth} deep")

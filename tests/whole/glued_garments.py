@@ -6,11 +6,11 @@ from collections.abc import Callable
 from dataclasses import replace
 from functools import cache
 
-from walewright import bed, proof, readback
+from walewright import bed, proof
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.knit.operations import Block, Join, Operation, Work
-from walewright.pipeline import Outcome, _bed, compile
+from walewright.pipeline import Outcome, _bed, _prove, compile
 from walewright.report.model import Severity
 
 SHIPPED = shipped()
@@ -140,14 +140,7 @@ def misread(text: str, words: str) -> set[str]:
     """What the reader, or else the comparison with the plan, says of other printed words for the garment."""
     outcome = made(text)
     assert outcome.proven, outcome.diagnostics
-    assert outcome.design is not None
-    assert outcome.glued is not None
-    assert outcome.counts is not None
-    works, unread = readback.read_back_all(words)
-    if works is None:
-        return {d.code for d in unread}
-    again = bed.knit(works[0], _bed(outcome.design))
-    _, told = proof.prove(outcome.design, outcome.glued, outcome.counts, outcome.works, outcome.results, (again,))
+    told = _prove(replace(outcome, plain_text=words, proof=None, diagnostics=())).diagnostics
     return {d.code for d in told if d.severity is Severity.ERROR}
 
 

@@ -13,6 +13,7 @@ from walewright.bed.density import Density, fabric_at
 from walewright.bed.loops import NOTHING, SEWN_COURSE, YARNLESS, YARNLESS_COURSES, Kind
 from walewright.bed.model import PARTS, Bar, Course, Crossed, Edge, Float, Gauge, Hung, Link, Part, Turn
 from walewright.bed.outline import reaches
+from walewright.bed.sameness import digest, same
 from walewright.knit.operations import Side
 
 _SHOULDERS = ("end", "shoulder")
@@ -38,7 +39,7 @@ def _spaced(name: str) -> str:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Fabric:
-    """One piece, edging or band as knitted; equal to another of the same `digest`.
+    """One piece, edging or band as knitted; equal to another if it is the `same` (`sameness`).
 
     Loops are numbered in the order of making; `slots`, `parents`, `kinds` (`Kind`) and `faces` (0 purl side to the knitter,
     1 re-formed) hold one entry each and are not to be changed. A parent below 0: -1 none, -2 waste yarn, -3 ravel yarn.
@@ -61,7 +62,6 @@ class Fabric:
     feet: tuple[int, ...]
     gauges: Mapping[tuple[str, str], Gauge]
     fabrics: Mapping[str, Gauge]
-    digest: str
     spreads: tuple[Hung, ...]
     floats: tuple[Float, ...]
     crossings: tuple[tuple[int, int], ...]
@@ -72,8 +72,10 @@ class Fabric:
     """(loops made before, counter, slot, rows): how deep a wale was dropped and latched up, each time."""
     corded: tuple[tuple[int, int, int, int], ...]
     """(loops made before, counter, first slot, last slot) of what waited on ravel cord."""
-    tails_cm: Mapping[str, int]
-    """Length of the tails asked for, by yarn, in all."""
+    tails: tuple[tuple[str, int], ...]
+    """(yarn, cm) of each tail, 0 where no length was asked for."""
+    waste: tuple[tuple[str, str | int, int], ...]
+    """Edges cast on or taken off in waste yarn, and the rows of it."""
     helpers: Mapping[str, int]
     """Loops of "waste" and "ravel" yarn that held it and came away."""
     _rows: tuple[Course, ...] = field(repr=False)
@@ -95,10 +97,23 @@ class Fabric:
     """Edges that were hung over these, to be linked with them."""
 
     def __eq__(self, other: object) -> bool:
-        return isinstance(other, Fabric) and self.digest == other.digest
+        return isinstance(other, Fabric) and same(self, other)
 
     def __hash__(self) -> int:
-        return hash(self.digest)
+        return hash((self.name, self.slots.tobytes()))
+
+    @property
+    def digest(self) -> str:
+        """The same for the same fabric."""
+        return digest(self)
+
+    @property
+    def tails_cm(self) -> dict[str, int]:
+        """Length of the tails asked for, by yarn, in all."""
+        lengths: Counter[str] = Counter()
+        for yarn, cm in self.tails:
+            lengths[yarn] += cm
+        return {yarn: cm for yarn, cm in lengths.items() if cm}
 
     # -------------------------------------------------------------- loops
 

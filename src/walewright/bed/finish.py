@@ -1,9 +1,7 @@
-"""The end of a block: is every loop held, which edges are there, and the fabric with its digest."""
+"""The end of a block: is every loop held, which edges are there, and the fabric."""
 
 from __future__ import annotations
 
-import hashlib
-from collections import Counter
 from itertools import groupby
 
 from walewright.bed.corners import corners
@@ -11,7 +9,7 @@ from walewright.bed.edges import SIDES, ended, feet, named, start
 from walewright.bed.fabric import Fabric
 from walewright.bed.loops import NOTHING, Kind
 from walewright.bed.machine import CORDED, HELD, Machine, Refusal
-from walewright.bed.model import Course, Edge, Float
+from walewright.bed.model import Course, Float
 from walewright.bed.outline import shape, whole_rows
 from walewright.knit.operations import Block, needle
 
@@ -53,14 +51,14 @@ def finish(m: Machine, block: Block) -> Fabric | tuple[int, Refusal]:
         feet=() if m.feet_hung_at is not None else feet(m),
         gauges=m.bed.gauges,
         fabrics=m.bed.fabrics,
-        digest=_digest(m, block, edges, floats),
         spreads=tuple(m.spreads),
         floats=floats,
         crossings=tuple(m.kept.crossings),
         crosses=tuple(m.kept.crosses),
         latched=tuple(m.kept.latched),
         corded=tuple(m.kept.corded),
-        tails_cm=_tails(m),
+        tails=tuple(m.kept.tails),
+        waste=tuple(m.waste),
         helpers=dict(m.kept.helpers),
         _rows=rows,
         _by_row=_by_row(rows),
@@ -85,13 +83,6 @@ def _floats(m: Machine) -> tuple[Float, ...]:
         else:
             runs.append(one)
     return tuple(runs)
-
-
-def _tails(m: Machine) -> dict[str, int]:
-    lengths: Counter[str] = Counter()
-    for yarn, cm in m.kept.tails:
-        lengths[yarn] += cm
-    return {yarn: cm for yarn, cm in lengths.items() if cm}
 
 
 def _held_in_rows(m: Machine, rows: tuple[Course, ...]) -> dict[int, frozenset[int]]:
@@ -164,38 +155,3 @@ def _every_loop_held(m: Machine) -> Refusal | None:
         f"nothing holds the loop made on needle {name} at RC {course.counter}",
         (("needle", name), ("row", course.counter)),
     )
-
-
-def _digest(m: Machine, block: Block, edges: list[Edge], floats: tuple[Float, ...]) -> str:
-    """Of all that makes the fabric: loops, parents, faces, yarns, tensions, wraps, floats, crossings, tails, edges, what it hangs
-    on (of which copy, which side to the knitter), and what was said to be knitted; not of what the counter read.
-
-    The rows of waste yarn are in it too: they come away, but to knit them otherwise than told is not to knit the same.
-    """
-    runs: dict[int, int] = {}
-    courses = [
-        (
-            *(c.kind, c.to, c.yarn, c.tension, runs.setdefault(c.run, len(runs))),
-            *(c.first, c.last, c.count, c.first_loop, c.fabric, c.panels),
-        )
-        for c in m.courses
-    ]
-    ends = [(e.name, e.part, e.along, e.count, e.points, e.live) for e in edges]
-    links = [(link.loop, link.piece, link.loops) for link in m.links]
-    by_hand = (
-        [(f.yarn, f.first, f.last) for f in floats],
-        [slot for _, slot in m.kept.crossings],
-        [(c.before, c.first, c.last, c.left, c.front) for c in m.kept.crosses],
-        [(yarn, cm) for yarn, cm in m.kept.tails if cm],
-        m.folded,
-        [(before, slot, rows) for before, _, slot, rows in m.kept.latched],
-        [(before, first, last) for before, _, first, last in m.kept.corded],
-    )
-    hung = [[(h.piece, h.edge, h.part, h.copy, h.first, h.last, h.facing) for h in line] for line in (m.hung, m.over_hung)]
-    made = (block.name, block.copies, courses, sorted(m.loops.more.items()), ends, links, hung, m.waste, by_hand)
-    digest = hashlib.sha256(repr(made).encode())
-    for flat in (m.loops.slot, m.loops.parent):
-        digest.update(flat.tobytes())
-    digest.update(m.loops.kind)
-    digest.update(m.loops.face)
-    return digest.hexdigest()

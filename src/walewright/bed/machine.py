@@ -139,25 +139,28 @@ class Machine:
         if self._layout is None:
             position = bytes(self.position)
             runs = tuple(found.span() for found in _RUNS.finditer(position))
-            size = len(position)
-            live_first = size - len(position.lstrip(b"\0"))
-            live_last = len(position.rstrip(b"\0")) - 1
             inside: tuple[int, ...] = ()
             beyond: dict[Side, int] = {"left": -1, "right": -1}
             first, last = (runs[0][0], runs[-1][1] - 1) if runs else (-1, -1)
             if runs and position.find(HELD) >= 0:
                 inside = tuple(found.start() for found in _HELD_ONES.finditer(position, first, last))
                 beyond = {"left": position.rfind(HELD, 0, first), "right": position.find(HELD, last + 1)}
-            self._layout = Layout(runs, first, last, live_first, live_last, inside, beyond)
+            self._layout = Layout(runs, first, last, *self.live_ends(), inside, beyond)
         return self._layout
+
+    def live_ends(self) -> tuple[int, int]:
+        """Outermost needles that are in work, held or wait on cord; the one beyond the other where there are none."""
+        return len(self.position) - len(self.position.lstrip(b"\0")), len(self.position.rstrip(b"\0")) - 1
 
     def working_ends(self) -> tuple[int, int] | None:
         """Outermost working needles with loops."""
-        runs, top = self.layout().runs, self.top
-        first = next((i for a, b in runs for i in range(a, b) if top[i] != NOTHING), None)
-        if first is None:
-            return None
-        return first, next(i for a, b in reversed(runs) for i in range(b - 1, a - 1, -1) if top[i] != NOTHING)
+        position, top = self.position, self.top
+        first, last = position.find(WORKING), position.rfind(WORKING)
+        while first >= 0 and top[first] == NOTHING:
+            first = position.find(WORKING, first + 1)
+        while last >= 0 and top[last] == NOTHING:
+            last = position.rfind(WORKING, 0, last)
+        return None if first < 0 else (first, last)
 
     def stitches(self) -> int:
         """Needles in work or held: those that carry loops, and empty ones that get one from the next row (an increase)."""
@@ -226,8 +229,8 @@ class Machine:
     ) -> Course:
         """Record what the loops from `first_loop` on were made by; needles as indices. `run` and `yarn` (with its tension) where
         they are not those in use, `count` where later loops have been made already."""
-        at = self.layout()
         half = self.half
+        live_first, live_last = self.live_ends()
         yarnless = kind in YARNLESS_COURSES
         name, tension = yarn or (self.yarn or "", self.tension)
         course = Course(
@@ -243,8 +246,8 @@ class Machine:
             "" if yarnless else tension,
             -1 if yarnless else self.run if run is None else run,
             to,
-            at.live_first - half,
-            at.live_last - half,
+            live_first - half,
+            live_last - half,
             self.fabric,
             self.panels,
         )

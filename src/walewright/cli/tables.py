@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from io import StringIO
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
@@ -13,7 +14,6 @@ def plain(table: Table) -> str:
     from rich.console import Console
 
     # A table is wider than most terminals with eight sizes; the terminal's own wrapping is better than cut cells.
-    paper = Console(width=1000, no_color=True, highlight=False, markup=False)
-    with paper.capture() as printed:
-        paper.print(table)
-    return "\n".join(row.rstrip() for row in printed.get().splitlines())
+    printed = StringIO()
+    Console(file=printed, width=1000, no_color=True, highlight=False, markup=False).print(table)
+    return "\n".join(row.rstrip() for row in printed.getvalue().splitlines())

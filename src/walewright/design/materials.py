@@ -169,7 +169,8 @@ def _charted(node: syntax.Stitch, charts: Mapping[str, Chart | None], findings: 
     if fit != "whole" and borders:
         findings.tell(
             "border-needs-whole",
-            f"chart `{chart.name}` has {borders} columns beside its repeat, and repeats that are {fit} have no end to put them at",
+            f"chart `{chart.name}` has {borders} column{'' if borders == 1 else 's'} beside its repeat, and repeats that are {fit} "
+            "have no end to put them at",
             (node.span, fit),
             (chart.origin.span, f"{chart.before} columns before the repeat, {chart.after} after it"),
             helps=("write `whole repeats`, or make the repeat the whole chart",),

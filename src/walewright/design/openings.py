@@ -47,7 +47,7 @@ def neck(node: syntax.Neck, outline: Outline, cloth: Cloth, machine: Machine | N
             f"{what} is as deep as the piece is high, or deeper",
             (node.span, f"{place.per_size(depth)} deep"),
             (top.origin.span, f"`{top.name}` at {place.per_size(top.height)}"),
-            helps=(f"make it more than {concerned(place.scope.sizes, over, deep)} less deep",),
+            helps=(f"make it less deep, by more than this: {concerned(place.scope.sizes, over, deep)}",),
             sizes=place.scope.only(deep),
         )
         return None

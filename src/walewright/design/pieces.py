@@ -201,7 +201,7 @@ def _wide_enough(outline: Outline, statements: tuple[syntax.Edge | syntax.Across
                 code,
                 f"piece `{outline.piece}` {says} at `{level.name}`",
                 ((below or statements)[-1].span if statements else block.node.span, place.per_size(widths)),
-                helps=(f"move the edges more than {concerned(sizes, lacking, none)} less in, between them",) if none else (),
+                helps=(f"move the two edges in by less, together by more than {concerned(sizes, lacking, none)}",) if none else (),
                 sizes=place.scope.only(none or vast),
             )
             return False

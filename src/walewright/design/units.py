@@ -1,4 +1,4 @@
-"""Units of the language: written words to amounts in our own base units, by a pint registry of our own.
+"""Units of the language: written words to amounts in our own base units.
 
 Base units: centimetre, stitch, row, gram. Conversion happens once, where a literal is read; after that a quantity is
 a float and a `Dimension`. The inch is 2.54 cm exactly (international yard and pound agreement, 1959).
@@ -7,26 +7,6 @@ a float and a `Dimension`. The inch is 2.54 cm exactly (international yard and p
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import cache
-from typing import TYPE_CHECKING
-
-if TYPE_CHECKING:
-    import pint
-
-DEFINITIONS = """
-centimetre = [length] = cm
-millimetre = centimetre / 10 = mm
-metre = 100 * centimetre = m
-inch = 2.54 * centimetre = in
-gram = [mass] = g
-stitch = [stitches] = st = stitches = sts
-row = [rows] = _ = rows
-percent = 0.01 = %
-"""
-"""The whole unit file: short, so that loading it costs a few milliseconds (pint's stock file takes a hundred)."""
-
-WORDS = ("cm", "mm", "m", "in", "g", "stitch", "stitches", "st", "sts", "row", "rows", "%")
-"""What an author may write behind a number."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,6 +44,20 @@ STITCHES = Dimension(stitches=1)
 ROWS = Dimension(rows=1)
 MASS = Dimension(mass=1)
 
+UNITS = {
+    "cm": (1.0, LENGTH),
+    "mm": (1 / 10, LENGTH),
+    "m": (100.0, LENGTH),
+    "in": (2.54, LENGTH),
+    "g": (1.0, MASS),
+    **dict.fromkeys(("stitch", "stitches", "st", "sts"), (1.0, STITCHES)),
+    **dict.fromkeys(("row", "rows"), (1.0, ROWS)),
+    "%": (0.01, NUMBER),
+}
+"""What an author may write behind a number: how many of the base unit it is, and of what."""
+
+WORDS = tuple(UNITS)
+
 _KINDS = {
     NUMBER: "a bare number",
     LENGTH: "a length",
@@ -75,18 +69,8 @@ _KINDS = {
 
 def convert(value: float, unit: str) -> tuple[float, Dimension] | None:
     """`value` of `unit` in base units with its dimension; None for a word that is no unit of the language."""
-    if unit not in WORDS:
+    if unit not in UNITS:
         return None
-    quantity = _registry().Quantity(value, unit).to_base_units()
-    powers = {str(name).strip("[]"): int(float(str(power))) for name, power in quantity.dimensionality.items()}
+    factor, dimension = UNITS[unit]
     # Ten decimals of a centimetre: drops the noise of binary fractions (25.4 mm is 2.54 cm), nothing a tape could show.
-    return round(float(quantity.magnitude), 10), Dimension(**powers)
-
-
-@cache
-def _registry() -> pint.UnitRegistry[float]:
-    import pint  # here, because most commands never read a unit and the import is slow
-
-    registry: pint.UnitRegistry[float] = pint.UnitRegistry(None)
-    registry.load_definitions(DEFINITIONS.strip().splitlines())
-    return registry
+    return round(value * factor, 10), dimension

@@ -7,8 +7,21 @@ data, warnings = pages.pdf(page, sheet)
 
 from __future__ import annotations
 
-from walewright.pages.compose import compose
-from walewright.pages.model import PageOptions, Sheet
-from walewright.pages.render import html, pdf
+from importlib import import_module
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from walewright.pages.composing import compose
+    from walewright.pages.model import PageOptions, Sheet
+    from walewright.pages.render import html, pdf
 
 __all__ = ["PageOptions", "Sheet", "compose", "html", "pdf"]
+
+_WHERE = {"PageOptions": "model", "Sheet": "model", "compose": "composing", "html": "render", "pdf": "render"}
+
+
+def __getattr__(name: str) -> Any:
+    """What is asked for, loaded then: tables on a terminal need a few words of this package, and no page."""
+    if name not in _WHERE:
+        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+    return getattr(import_module(f"{__name__}.{_WHERE[name]}"), name)

@@ -33,8 +33,8 @@ def _words(proof: Proof) -> tuple[str, ...]:
         lines.append(f"The printed words were not read back for: {', '.join(unread)}.")
     else:
         lines.append(
-            "Then the printed words themselves were read back by a second reader that knows nothing of the first, "
-            "and what they tell a knitter to do made the same fabric."
+            "Then the printed words themselves were read back by a second reader that knows nothing of the first: what they "
+            "tell a knitter to do is what was knitted, move for move, or was knitted in its turn and made the same fabric."
         )
     return tuple(lines)
 

@@ -143,7 +143,7 @@ class SizeProof:
     loops: int
     """Loops of garment yarn, each block times its copies."""
     read_back: bool
-    """True when the printed words, read back, knitted the same fabric."""
+    """True when the printed words, read back, are the same moves, or knitted the same fabric."""
     bobbins: tuple[BobbinUse, ...] = ()
     floats: tuple[FloatFound, ...] = ()
 

@@ -37,8 +37,8 @@ def prove(
     read_back: tuple[BedResult | None, ...],
 ) -> tuple[Proof | None, tuple[Diagnostic, ...]]:
     """Compare, size by size: what the bed made of the plan (`results`) with the counts, and with what it made of the
-    printed words (`read_back`; None where they could not be read). Any difference is a diagnostic and no proof; a proof can come
-    with warnings."""
+    printed words (`read_back`: None where they could not be read, the very same result where they are the same moves). Any
+    difference is a diagnostic and no proof; a proof can come with warnings."""
     faults: list[Diagnostic] = []
     sizes: list[SizeProof] = []
     floats: list[tuple[str, tuple[LongFloat, ...]]] = []

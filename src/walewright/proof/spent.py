@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
+from functools import cache
 
 from walewright.bed import Course, Fabric
 from walewright.bed.density import fabric_at
@@ -65,16 +66,21 @@ LoopCounts = Counter[tuple[str, str, str]]
 def _counts(design: Design, fabric: Fabric) -> LoopCounts:
     counts: LoopCounts = Counter()
 
+    @cache
+    def swatch(name: str, yarn: str, tension: str) -> str:
+        return knit_of(design, name, yarn, tension).name
+
     def add(what: str, name: str, yarn: str, tension: str, count: int) -> None:
-        counts[knit_of(design, name, yarn, tension).name, yarn, what] += count
+        counts[swatch(name, yarn, tension), yarn, what] += count
 
     for (name, yarn, tension), count in fabric.loops_by_fabric.items():
         add("loops", name, yarn, tension, count)
+    tails = fabric.tails_cm
     for course in fabric.courses:
         if course.kind in CHAIN_COURSES:
             add("loops", course.fabric, course.yarn, course.tension, -course.count)
             add("chains", course.fabric, course.yarn, course.tension, course.count)
-        elif course.kind == APART and fabric.tails_cm.get(course.yarn):
+        elif course.kind == APART and tails.get(course.yarn):
             add("loops", course.fabric, course.yarn, course.tension, -course.count)
     if Kind.LONG in fabric.kinds:
         for loop in (i for i, kind in enumerate(fabric.kinds) if kind == Kind.LONG):

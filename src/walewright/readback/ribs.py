@@ -79,6 +79,8 @@ class Ribs(Mind):
 
     def _row_done(self) -> None:
         """A row has been knitted, and the counter reads it."""
+        if not self._deep:
+            return
         waiting = any(state.startswith("waiting") for state in self._needles.values())
         for rib in list(self._deep):
             if not rib.begun < self._row <= rib.rows[-1]:

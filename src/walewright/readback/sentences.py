@@ -10,14 +10,12 @@ from typing import Any, cast
 
 from lark import Lark, Token, Transformer, Tree
 from lark.exceptions import UnexpectedInput
-from lark.lexer import PatternRE, PatternStr, TerminalDef
 
 from walewright.knit.operations import NEXT_COPY, Side, slot
+from walewright.readback.terminals import NAME_SPACE, whole_words
+from walewright.world.tables import Grammar, made
 
 SKIPPED = "–"
-
-NAME_SPACE = "\N{NO-BREAK SPACE}"
-"""Between the words of a name, which is one word with underscores."""
 
 _DEEPEST = 20
 """Square brackets in a line. No plan nests its repeats so deep; it is a limit for damaged texts."""
@@ -118,32 +116,15 @@ def chart_line(line: str) -> Phrase | Unreadable:
         return Unreadable(fault.pos_in_stream if fault.pos_in_stream is not None else len(line))
 
 
+GRAMMAR = Grammar(
+    "instructions", "readback/terminals.py", ("start", "chart_line"), whole_words, lambda: {"transformer": _Phrases()}
+)
+
+
 @cache
 def parser() -> Lark:
     """The LALR parser of `grammar/instructions.lark`; its results are tuples of `Said`, or a `Phrase` of a chart's line."""
-    from walewright.world import shipped_text
-
-    return Lark(
-        shipped_text("grammar", "instructions.lark"),
-        parser="lalr",
-        start=["start", "chart_line"],
-        lexer="contextual",
-        maybe_placeholders=False,
-        edit_terminals=_whole_words,
-        transformer=_Phrases(),
-    )
-
-
-def _whole_words(terminal: TerminalDef) -> None:
-    # A fixed phrase such as "to" is not the beginning of a longer word, and wins over names where both can stand.
-    if isinstance(terminal.pattern, PatternStr):
-        if terminal.pattern.value[-1].isalnum():
-            terminal.pattern = _bounded(terminal.pattern)
-        terminal.priority = 1
-
-
-def _bounded(pattern: PatternStr) -> PatternRE:
-    return PatternRE(rf"{re.escape(pattern.value)}(?![\w{NAME_SPACE}])", pattern.flags, raw=pattern.raw)
+    return made(GRAMMAR)
 
 
 def _graded(written: str, read: Callable[[str], int]) -> Graded:

@@ -6,7 +6,7 @@ measures the fabric that it made, and knows no phrases; the two have to agree.
 
 from __future__ import annotations
 
-from collections.abc import Container, Iterable, Sequence
+from collections.abc import Callable, Container, Iterable, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 from math import hypot
@@ -185,6 +185,13 @@ def fabric_at(design: Design, piece: Piece, sized: SizedPiece, row: int) -> Fabr
     return design.fabric(piece.fabric if zone is None else zone.fabric)
 
 
+def _fabrics(design: Design, piece: Piece, sized: SizedPiece) -> Callable[[int], Fabric]:
+    """As `fabric_at`, for one row after the other: the fabrics are looked up once."""
+    base = design.fabric(piece.fabric)
+    zones = [(z.from_row, z.to_row, design.fabric(z.fabric)) for z in sized.zones if z.first > z.last]
+    return lambda row: next((fabric for after, to, fabric in zones if after < row <= to), base)
+
+
 def knitted_rows(sized: SizedPiece, from_row: int, to_row: int) -> tuple[int, ...]:
     """The rows after `from_row` up to `to_row` as they are knitted one after the other: those of a repeat come again."""
     rows = list(range(1, sized.rows + 1))
@@ -250,6 +257,7 @@ def _polyline(
     line, count, sideways, before, turned = [(0.0, 0.0)], 0, 0, between[0], ""
     across = up = 0.0
     rows_per_cm = 0.0
+    fabric_of = _fabrics(design, piece, sized)
     for row in knitted_rows(sized, *between):
         # Back at the beginning of a repeat nothing is moved: the moves there led into it.
         if row == before + 1 and row > 1 and before in by_row:
@@ -259,7 +267,7 @@ def _polyline(
         before = row
         if row in held:
             continue
-        fabric = fabric_at(design, piece, sized, row)
+        fabric = fabric_of(row)
         wide, high = sideways / fabric.stitches_per_cm, 1 / fabric.rows_per_cm
         if sideways and turned == "step":
             line += [(across, up), (across + wide, up + high)]

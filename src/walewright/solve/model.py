@@ -57,6 +57,23 @@ class SizedRun:
                     row += gap
                     yield row, by
 
+    def moved(self, to: int) -> int:
+        """Stitches moved in all up to row `to`, phrase by phrase."""
+        row, stitches = self.from_row, 0
+        for phrase in self.phrases:
+            if row > to:
+                break
+            if row + phrase.rows <= to:
+                row, stitches = row + phrase.rows, stitches + phrase.change
+                continue
+            times, left = divmod(to - row, sum(phrase.gaps))
+            stitches += sum(phrase.by) * times
+            for gap, by in zip(phrase.gaps, phrase.by, strict=True):
+                left -= gap
+                stitches += by if left >= 0 else 0
+            break
+        return stitches
+
 
 @dataclass(frozen=True, slots=True)
 class SizedOpening:
@@ -231,7 +248,7 @@ class InWork:
 
 
 def _moved(runs: Sequence[SizedRun], row: int) -> int:
-    return sum(by for run in runs for at, by in run.changes() if at <= row)
+    return sum(run.moved(row) for run in runs)
 
 
 def rib_begin(every: int, first: int, last: int, panel: tuple[int, int] | None = None) -> int | None:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 from walewright.solve.model import Phrase
 from walewright.solve.schedule import CLOSE, Taper, least_deviation, places
@@ -77,10 +78,10 @@ def phrase_schedules(tapers: Sequence[Taper], by: Sequence[int]) -> tuple[tuple[
     searches: dict[Taper, _Search] = {}
     for taper in tapers:
         if taper not in searches:
-            least = least_deviation(taper)
-            if least is None:
+            search = _search(taper)
+            if search is None:
                 return None
-            searches[taper] = _Search(taper, least + taper.allowed_beyond)
+            searches[taper] = search
     if not any(taper.moves for taper in tapers):
         return tuple(() for _ in tapers)
     structure = _common([search for taper, search in searches.items() if taper.moves])
@@ -89,6 +90,13 @@ def phrase_schedules(tapers: Sequence[Taper], by: Sequence[int]) -> tuple[tuple[
         return tuple(_phrases(f, structure, step) for f, step in zip(made, by, strict=True) if f is not None)
     alone = [searches[taper].fewest() for taper in tapers]
     return tuple(_phrases(f, tuple(len(g) for g, _ in f.phrases()), step) for f, step in zip(alone, by, strict=True))
+
+
+@lru_cache(maxsize=256)
+def _search(taper: Taper) -> _Search | None:
+    """Remembered: where levels are found by trying, most tapers are tried again."""
+    least = least_deviation(taper)
+    return None if least is None else _Search(taper, least + taper.allowed_beyond)
 
 
 def _common(searches: Sequence[_Search]) -> Structure | None:
@@ -179,10 +187,19 @@ class _Search:
     def _work(self, reached: dict[_State, _Found], made: int, slot: int, found: _Found, gaps: tuple[int, ...]) -> None:
         places, moves, even = self.places, self.taper.moves, self.even
         worst, uneven, times = found.worst, found.uneven, 0
-        each = sum((gap - even) ** 2 for gap in gaps)
+        first = gaps[0]
+        second = gaps[1] if len(gaps) > 1 else 0
+        each = (first - even) ** 2 + ((second - even) ** 2 if second else 0.0)
         while made + len(gaps) <= moves:
-            for gap in gaps:
-                slot += gap
+            slot += first
+            share = places[made].get(slot)
+            if share is None:
+                return
+            made += 1
+            if share > worst:
+                worst = share
+            if second:
+                slot += second
                 share = places[made].get(slot)
                 if share is None:
                     return
@@ -191,9 +208,9 @@ class _Search:
                     worst = share
             times += 1
             uneven += each
-            state = (made, slot)
-            if _beats(worst, uneven, reached.get(state)):
-                reached[state] = _Found(worst, uneven, (gaps, times), found)
+            known = reached.get((made, slot))
+            if known is None or _beats(worst, uneven, known):
+                reached[made, slot] = _Found(worst, uneven, (gaps, times), found)
 
     def _motifs(self, made: int, slot: int, length: int) -> Iterator[tuple[int, ...]]:
         if made + length > self.taper.moves:

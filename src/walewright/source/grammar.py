@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping
 from functools import cache, lru_cache
 from typing import Any
 
 from lark import Lark, Token, Tree
 from lark.exceptions import UnexpectedInput
-from lark.lexer import PatternRE, PatternStr, TerminalDef
+from lark.lexer import PatternStr
+
+from walewright.source.terminals import whole_word
+from walewright.world.tables import Grammar, made
 
 KINDS = (
     "in_file",
@@ -43,42 +45,13 @@ HEADERS: Mapping[str, Mapping[str, str]] = {
 }
 """Kind of block to the first words of its lines that open a block in it, and the kind of that block."""
 
-OPTIONS: Mapping[str, str] = {
-    "folded": r"\s*(?:,|$)",
-    "picot": r"\s*(?:,|$)",
-    "rolled": r"\s*(?:,|$)",
-    "facing": r"\s*(?:,|$)",
-    "chained": r"\s*(?:,|$)",
-    "mock": r"\s+rib\b",
-    "fold": r"\s+row\b",
-    "inside": r"\s+at\b",
-}
-"""Words that stand where an amount can stand, and what follows them: before anything else they are names of measurements."""
+GRAMMAR = Grammar("source", "source/terminals.py", KINDS, whole_word, lambda: {"propagate_positions": True})
 
 
 @cache
 def parser() -> Lark:
     """The LALR parser, with one start symbol for each of `KINDS`."""
-    from walewright.world import shipped_text
-
-    return Lark(
-        shipped_text("grammar", "source.lark"),
-        parser="lalr",
-        lexer="contextual",
-        start=list(KINDS),
-        propagate_positions=True,
-        maybe_placeholders=False,
-        edit_terminals=_whole_word,
-    )
-
-
-def _whole_word(terminal: TerminalDef) -> None:
-    """Make a literal word match whole words only, and win over names where both can stand."""
-    if isinstance(terminal.pattern, PatternStr) and terminal.pattern.value[-1].isalnum():
-        word = terminal.pattern.value
-        followed = rf"(?={OPTIONS[word]})" if word in OPTIONS else ""
-        terminal.pattern = PatternRE(rf"{re.escape(word)}(?![\w]){followed}", raw=word)
-        terminal.priority = 1
+    return made(GRAMMAR)
 
 
 @cache

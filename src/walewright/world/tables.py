@@ -1,0 +1,97 @@
+"""Parse tables: worked out once for a grammar and shipped beside it as `grammar/NAME.tables`.
+
+To work them out takes ten times as long as to read them. They are plain JSON that can make nothing but a parser, and hold for the
+very grammar, the very code that edits its terminals, and the library's release that they were worked out for: of any other, of
+a damaged file, and where there is none, the parser is made from the grammar itself. Asking for a parser writes nothing.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Any
+
+from walewright.world.shipped import package_text, shipped_text
+
+if TYPE_CHECKING:
+    from lark import Lark
+    from lark.lexer import TerminalDef
+
+
+@dataclass(frozen=True, slots=True)
+class Grammar:
+    """A grammar and how its parser is made: `name` of grammar/NAME.lark, `module` the file in which `edit` is."""
+
+    name: str
+    module: str
+    start: tuple[str, ...]
+    edit: Callable[[TerminalDef], None]
+    options: Callable[[], Mapping[str, Any]]
+    """What the parser makes of what it reads: options that do not change its tables."""
+
+
+def made(grammar: Grammar) -> Lark:
+    """The LALR parser, from its tables where they hold, else from the grammar."""
+    try:
+        head, _, body = shipped_text("grammar", f"{grammar.name}.tables").partition("\n")
+        if head == _head(grammar, body):
+            return _restored(body, grammar.options())
+    except Exception:  # Whatever is wrong with them, the grammar says the same.
+        pass
+    return worked_out(grammar)
+
+
+def worked_out(grammar: Grammar) -> Lark:
+    """The parser made from the grammar itself."""
+    from lark import Lark
+
+    return Lark(
+        shipped_text("grammar", f"{grammar.name}.lark"),
+        parser="lalr",
+        lexer="contextual",
+        start=list(grammar.start),
+        maybe_placeholders=False,
+        edit_terminals=grammar.edit,
+        **grammar.options(),
+    )
+
+
+def tables(grammar: Grammar) -> str:
+    """What stands in the file: what the tables are of, and on the next line the tables."""
+    from lark.grammar import Rule
+    from lark.lark import _LOAD_ALLOWED_OPTIONS
+    from lark.lexer import TerminalDef
+
+    data, memo = worked_out(grammar).memo_serialize([TerminalDef, Rule])
+    left_out = {*_LOAD_ALLOWED_OPTIONS, "edit_terminals"}
+    data["options"] = {name: value for name, value in data["options"].items() if name not in left_out}
+    body = json.dumps({"data": data, "memo": memo}, separators=(",", ":")) + "\n"
+    return f"{_head(grammar, body)}\n{body}"
+
+
+def _head(grammar: Grammar, body: str) -> str:
+    import lark
+
+    release = ".".join(lark.__version__.split(".")[:2])
+    of = (release, *grammar.start, shipped_text("grammar", f"{grammar.name}.lark"), package_text(grammar.module), body)
+    return hashlib.sha256("\0".join(of).encode()).hexdigest()
+
+
+def _restored(body: str, options: Mapping[str, Any]) -> Lark:
+    from lark import Lark
+
+    found = json.loads(body)
+    table = found["data"]["parser"]["parser"]
+    # In JSON all keys are texts; those of the tables are numbers.
+    table["tokens"] = _numbered(table["tokens"])
+    table["states"] = {int(state): _numbered(actions) for state, actions in table["states"].items()}
+    # What the library's own tool for parsers of their own calls; it has no types.
+    restore: Any = Lark._load_from_dict
+    parser: Lark = restore(found["data"], _numbered(found["memo"]), **options)
+    return parser
+
+
+def _numbered(texts: Mapping[str, Any]) -> dict[int, Any]:
+    return {int(key): value for key, value in texts.items()}

@@ -1,0 +1,54 @@
+"""What a step or an operation is where nothing more is said of it, as most are."""
+
+from __future__ import annotations
+
+from dataclasses import MISSING, fields, is_dataclass
+
+import pytest
+
+from walewright.knit import operations, steps
+
+UNSAID = {
+    # Folded towards the knitter; hung, or begun on waste yarn, as it is usually done.
+    "FoldUp": {"way": "in front"},
+    "WasteStart": {"way": "comb"},
+    "RehangStart": {"facing": "purl"},
+    "Rehang": {"facing": "purl"},
+    "HangFeet": {"behind": False},
+    "PickUpAlong": {"copy": "", "loops": ""},
+    "PickUpEdge": {"over": False, "facing": "purl", "left_end": "", "copy": 0},
+    "HangToLink": {"copy": ""},
+    # Sewn edge to edge, neither longer than the other.
+    "JoinEdges": {"longer_mm": 0, "way": "sewn", "rows": 0, "one_mm": 0, "other_mm": 0, "edges": "", "strips": ""},
+    "Join": {"longer_mm": 0, "way": "sewn", "rows": 0, "one_mm": 0, "other_mm": 0},
+    # No length of yarn is kept for anything.
+    "SlotOnWaste": {"length_cm": 0},
+    "SlotClosed": {"length_cm": 0},
+    "CastOnBetween": {"length_cm": 0},
+    "CastOn": {"own_length": False, "length_cm": 0},
+    "BreakOff": {"tail_cm": 0},
+    "BreakYarn": {"tail_cm": 0},
+    # The usual rows.
+    "UseYarnStep": {"before": "", "fabric": ""},
+    "UseYarn": {"carried": False},
+    "InFabric": {"first": 0, "last": -1},
+    "PictureRow": {"crossed": True},
+    "LatchInStages": {"sooner": ""},
+    "LatchPanelInStages": {"sooner": ""},
+    "LatchUp": {"goes_on": False},
+    "MarkEdges": {"ends": "both ends", "at": "begin"},
+    "Say": {"head": "Note"},
+    "StepBlock": {"joining": False},
+    "Block": {"copies": 1},
+}
+
+
+@pytest.mark.parametrize("made", [steps, operations], ids=["steps", "operations"])
+def test_what_is_not_said_is_what_is_usual(made: object) -> None:
+    found = {}
+    for name, kind in vars(made).items():
+        if is_dataclass(kind):
+            unsaid = {f.name: f.default for f in fields(kind) if f.default is not MISSING and f.name != "origin"}
+            if unsaid:
+                found[name] = unsaid
+    assert found == {name: unsaid for name, unsaid in UNSAID.items() if hasattr(made, name)}
