@@ -13,8 +13,7 @@ from dataclasses import replace
 from functools import cached_property
 from unittest import mock
 
-from walewright.design.dump import dump
-
+from tests.design.dump import dump
 from walewright import bed, pages, pipeline, plan, proof, readback, solve, write
 from walewright.bed import BedResult
 from walewright.cli.sources import shipped
