@@ -150,7 +150,7 @@ def test_what_counts_but_is_not_proven_is_gone_back_from() -> None:
         longest = float(dict(changes.measures).get("length", "99 cm").split()[0])
         return made if longest >= 33 else counted(TEXT.replace("wide wide", "wide 900 cm"), "cushion.wale", SHIPPED, changes)
 
-    trials = Trials(lambda c: counted(TEXT, "cushion.wale", SHIPPED, c), whole, lambda: True)
+    trials = Trials(lambda c: counted(TEXT, "cushion.wale", SHIPPED, c), whole)
     outcome = explained(compile(TEXT, "cushion.wale", SHIPPED, given), given, trials)
     (help_,) = next(d for d in outcome.diagnostics if d.code == "given-too-far").helps
     works, fails = (float(said.split("=")[-1].split()[0].strip('"`')) for said in (help_.split("`")[3], help_.split("works, ")[1]))
