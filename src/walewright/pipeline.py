@@ -75,11 +75,11 @@ def compile(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome
 
 
 def counted(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome:
-    """As `compile`, as far as the stitches and rows of every size."""
+    """As `compile`, as far as the stitches and rows of every size. No helps are tried for what cannot be counted."""
     outcome = understood(text, file, shipped, changes)
     if outcome.design is None or has_errors(outcome.diagnostics):
         return outcome
-    return _counted(outcome)
+    return _counted(outcome, helps=False)
 
 
 def from_design(outcome: Outcome) -> Outcome:
@@ -90,11 +90,11 @@ def from_design(outcome: Outcome) -> Outcome:
     return _prove(_worn(_knit_and_write(outcome)))
 
 
-def _counted(outcome: Outcome) -> Outcome:
+def _counted(outcome: Outcome, helps: bool = True) -> Outcome:
     outcome = _put_together(outcome)
     if outcome.glued is None or has_errors(outcome.diagnostics):
         return outcome
-    return _count(outcome)
+    return _count(outcome, helps)
 
 
 def understood(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome:
@@ -141,12 +141,13 @@ def _put_together(outcome: Outcome) -> Outcome:
     return replace(outcome, glued=glued, diagnostics=(*outcome.diagnostics, *apart))
 
 
-def _count(outcome: Outcome) -> Outcome:
+def _count(outcome: Outcome, helps: bool) -> Outcome:
     from walewright import glue, solve
 
     assert outcome.design is not None
     assert outcome.glued is not None
-    counts, told = solve.solve(outcome.design, outcome.glued, lambda design: glue.glue(design)[0])
+    count = solve.solve if helps else solve.attempt
+    counts, told = count(outcome.design, outcome.glued, lambda design: glue.glue(design)[0])
     made = replace(outcome, counts=counts, diagnostics=(*outcome.diagnostics, *told))
     if counts is None or counts.parted is None:
         return made

@@ -1,17 +1,21 @@
 """Every word of a source has an effect: each line taken out, each number changed, each option put where it does not stand.
 
-Run on demand: `python -m tests.benchmarks.words_without_effect [SEED [SHARE]] [SOURCE...]`, for every change to every shipped
-garment and to every whole source and example of the documentation, where nothing else is said; with a seed and a share (0 to 1),
-for that share of the changes, drawn at random. A source is named by what its name begins with (`windrow`, `docs/techniques`).
-Interrupted (`timeout -s INT 600 python …`), it tells how far it came, and what it found till then.
+Run on demand: `python -m tests.benchmarks.words_without_effect RESULTS [SEED [SHARE]] [SOURCE...]`, for every change to every
+shipped garment and to every whole source and example of the documentation, where nothing else is said; with a seed and a share (0
+to 1), for that share of the changes, drawn at random. A source is named by what its name begins with (`windrow`,
+`docs/techniques`). Each change writes a line into the file RESULTS; what is there already is not tried again, so a run that was
+stopped (`timeout -s INT 600 python ...`) is taken up where it was, and runs with other seeds add up. At the end the sum of the
+whole file is printed, and what is not explained.
 
-A change shows if what is told, what is knitted, the plain text, the plan document or the page is another. It is tried in the first
-size (for a figure in the sizes: in the size it is of), and if nothing shows there, in all of them. What changes nothing is listed;
-what is listed and does not stand in `EXPLAINED` is a word that is ignored.
+A change shows if what is told, what is knitted, the plain text, the plan document or the page is another (`stage_by_stage`). It is
+tried in the first size (for a figure in the sizes: in the size it is of), and if nothing shows there, in each of the others whose
+design is another, and in all of them at once. What changes nothing is listed; what is listed and does not stand in `EXPLAINED` is a
+word that is ignored. One that is explained is tried in one size only.
 """
 
 from __future__ import annotations
 
+import json
 import random
 import re
 import sys
@@ -20,18 +24,14 @@ from collections import Counter
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from functools import cache
+from pathlib import Path
+from typing import Any
 
+from tests.benchmarks.stage_by_stage import Compiled, shows, told
 from tests.docs.blocks import SOUND, blocks
-from walewright import design, glue, knit, pages, pipeline, plan, solve, source
-from walewright.cli.sources import shipped
-from walewright.cli.text_copy import text_copy
-from walewright.design import Changes
-from walewright.pages.model import PageOptions
-from walewright.report.english import in_english
-from walewright.report.model import Diagnostic, Severity
+from walewright import source
 from walewright.world import shipped_names, shipped_text
 
-SHIPPED = shipped()
 NUMBER = re.compile(r"(?<![\w./-])(?P<value>\d+(?:\.\d+)?)(?P<gap>\s*)(?P<unit>[a-z%]+\b)?")
 TEXT = re.compile(r'"(?:\\.|[^"\\])*"')
 OPTIONS: dict[str, tuple[str, ...]] = {
@@ -235,137 +235,105 @@ def _indent(line: str) -> int:
     return len(line) - len(line.lstrip(" "))
 
 
-Told = tuple[tuple[str, str, tuple[str, ...]], ...]
+Sizes = tuple[str, ...] | None
+Key = tuple[str, int, str, str, str]
 
 
-def _told(diagnostics: tuple[Diagnostic, ...]) -> Told:
-    """What is told, without the places, which move when a line is taken out."""
-    return tuple((d.code, in_english(d).message, in_english(d).labels) for d in diagnostics)
+class Tried:
+    """The changes to one source, one after the other, beside the source as it is."""
+
+    def __init__(self, written: Written) -> None:
+        self.written = written
+        statements = source.read("", written.text)[0].statements
+        self.names = next((s.names for s in statements if isinstance(s, source.syntax.Sizes)), ())
+        self.originals: dict[Sizes, Compiled] = {}
+
+    def original(self, sizes: Sizes) -> Compiled:
+        return self.originals.setdefault(sizes, Compiled(self.written.text, sizes))
+
+    def first(self, number: int) -> Sizes:
+        return (self.names[min(number, len(self.names) - 1)],) if self.names else None
+
+    @property
+    def comparable(self) -> bool:
+        """A page of a code shows a source that stops there or at its open loops: nothing of it is printed, to be compared."""
+        return self.original(self.first(0)).proven is not None
+
+    def stage(self, change: Change) -> str:
+        """Where the change shows, or an empty text."""
+        first = self.first(change.size)
+        at = self._shows(change, first)
+        if at or len(self.names) < 2 or explained(change, self.written.lines[change.line].strip()):
+            return at
+        every = Compiled(change.text, None)
+        if _alike(self.original(None), every):
+            return ""
+        alone: list[Sizes] = [(name,) for name in self.names if (name,) != first]
+        return next((at for sizes in (*alone, None) if (at := self._shows(change, sizes))), "")
+
+    def _shows(self, change: Change, sizes: Sizes) -> str:
+        return shows(self.original(sizes), Compiled(change.text, sizes))
 
 
-class Compiled:
-    """One text in some sizes, taken only as far as it is asked for."""
-
-    def __init__(self, text: str, sizes: tuple[str, ...] | None) -> None:
-        self.text = text
-        self.changes = Changes(sizes=sizes)
-
-    @cache  # noqa: B019 - the object lives as long as its answers are wanted
-    def understood(self) -> tuple[design.understand.__class__, ...] | tuple[object, Told]:
-        tree, unread = source.read("it.wale", self.text)
-        shapes, unshaped = pipeline._shapes(tree, SHIPPED)
-        meant, unclear = design.understand(tree, SHIPPED, self.changes, shapes)
-        return meant, _told((*unread, *unshaped, *unclear)), _failed((*unread, *unshaped, *unclear))
-
-    @cache  # noqa: B019
-    def planned(self) -> tuple[object, Told]:
-        """The steps of every size, and what was told on the way."""
-        meant, told, failed = self.understood()
-        if meant is None or failed:
-            return None, told
-        glued, apart = glue.glue(meant)
-        if glued is None or _failed(apart):
-            return None, (*told, *_told(apart))
-        counts, impossible = solve.solve(meant, glued)
-        told = (*told, *_told(apart), *_told(impossible))
-        if counts is None or _failed(impossible):
-            return None, told
-        return knit.plan(meant, glued, counts), told
-
-    @cache  # noqa: B019
-    def printed(self) -> tuple[object, ...]:
-        """All that a knitter and another program get."""
-        outcome = pipeline.compile(self.text, "it.wale", SHIPPED, self.changes)
-        told = _told(outcome.diagnostics)
-        if not outcome.proven:
-            return (told,)
-        meant, counts, words, proof = outcome.result()
-        sheet = pages.compose(meant, counts, words, proof, PageOptions(date="today"), outcome.fit)
-        return told, text_copy(outcome, "cm"), pages.html(sheet), plan.plan_bytes(outcome)
+def _alike(one: Compiled, other: Compiled) -> bool:
+    """Whether two texts mean the same, and the same is told of them."""
+    return told(one.understood.diagnostics) == told(other.understood.diagnostics) and one.meant == other.meant
 
 
-def _failed(diagnostics: tuple[Diagnostic, ...]) -> bool:
-    return any(d.severity is Severity.ERROR for d in diagnostics)
+def key_of(written: Written, change: Change) -> Key:
+    return written.name, change.line + 1, change.kind, change.what, written.lines[change.line].strip()
 
 
-def shows(was: Compiled, now: Compiled) -> str:
-    """The first stage at which two texts differ, or an empty text."""
-    if was.understood()[1] != now.understood()[1]:
-        return "told"
-    if _same_design(was.understood()[0], now.understood()[0]):
-        return ""
-    if was.planned()[1] != now.planned()[1]:
-        return "told later"
-    if repr(was.planned()[0]) != repr(now.planned()[0]):
-        return "knitted"
-    for stage, one, other in zip(("told later", "text", "page", "plan"), was.printed(), now.printed(), strict=False):
-        if one != other:
-            return stage
-    return ""
-
-
-def _same_design(one: object, other: object) -> bool:
-    from walewright.design.dump import dump
-
-    return one is other or (one is not None and other is not None and dump(one) == dump(other))
-
-
-def tried(written: Written, keep: Callable[[], bool]) -> Iterator[tuple[Change, str]]:
-    """Each change to a source, and where it shows."""
-    names = next((s.names for s in source.read("", written.text)[0].statements if isinstance(s, source.syntax.Sizes)), ())
-    originals: dict[tuple[str, ...] | None, Compiled] = {}
-
-    def stage(change: Change, sizes: tuple[str, ...] | None) -> str:
-        was = originals.setdefault(sizes, Compiled(written.text, sizes))
-        return shows(was, Compiled(change.text, sizes))
-
-    for change in changes(written):
-        if not keep():
+def tried(known: set[Key], keep: Callable[[], bool], among: tuple[str, ...]) -> Iterator[dict[str, object]]:
+    """A line of the results for each change that is kept and not known yet."""
+    for written in sources():
+        if among and not written.name.startswith(among):
             continue
-        size = names[min(change.size, len(names) - 1)] if names else None
-        at = stage(change, (size,) if size else None)
-        if not at and len(names) > 1:
-            at = stage(change, None)
-        yield change, at
+        todo = [change for change in changes(written) if keep() and key_of(written, change) not in known]
+        if not todo:
+            continue
+        beside = Tried(written)
+        if not beside.comparable:
+            continue
+        for change in todo:
+            began = time.process_time()
+            stage = beside.stage(change)
+            why = explained(change, written.lines[change.line].strip()) if stage in ("", "plan") else ""
+            seconds = round(time.process_time() - began, 2)
+            yield {"change": key_of(written, change), "stage": stage, "explained": why, "seconds": seconds}
+
+
+def summed(lines: list[dict[str, Any]]) -> None:
+    """Prints what all changes came to, and what is ignored."""
+    found = Counter(f"{line['change'][2]}: {line['stage'] or 'nowhere'}" for line in lines)
+    lost = [line for line in lines if line["stage"] in ("", "plan") and not line["explained"]]
+    of = len({line["change"][0] for line in lines})
+    seconds = sum(line["seconds"] for line in lines)
+    print(f"{len(lines)} changes to {of} sources in {seconds:.0f} s of one core; unexplained {len(lost)}")
+    for what, count in sorted(found.items()):
+        print(f"    {what} {count}")
+    for line in lost:
+        name, number, kind, what, text = line["change"]
+        print(f"{name}:{number}: {'only in the plan document: ' if line['stage'] else ''}{kind} {what}: {text}")
 
 
 def main() -> None:
     """Change, compile and list."""
-    said = sys.argv[1:]
+    results, said = Path(sys.argv[1]), sys.argv[2:]
     seed = int(said.pop(0)) if said and said[0].isdigit() else 0
     share = float(said.pop(0)) if said and re.fullmatch(r"[\d.]+", said[0]) else 1.0
     draw = random.Random(seed)
-    found: Counter[str] = Counter()
-    lost: list[str] = []
-    began = time.monotonic()
-    at = ""
-    try:
-        for written in sources():
-            if said and not any(written.name.startswith(name) for name in said):
-                continue
-            at = written.name
-            _try(written, lambda: draw.random() < share, found, lost)
-        at = ""
-    except KeyboardInterrupt:
-        print(f"stopped at {at}")
-    print(f"{sum(found.values())} changes in {time.monotonic() - began:.0f} s; unexplained {len(lost)}")
-    for what, count in sorted(found.items()):
-        print(f"    {what} {count}")
-
-
-def _try(written: Written, keep: Callable[[], bool], found: Counter[str], lost: list[str]) -> None:
-    """Counts what becomes of the changes to one source, and lists those that show nowhere and are not explained."""
-    if len(Compiled(written.text, None).printed()) == 1:
-        # A page of a code shows a source that stops there or at its open loops: nothing of it is printed, to be compared.
-        return
-    for change, stage in tried(written, keep):
-        found[f"{change.kind}: {stage or 'nowhere'}"] += 1
-        line = written.lines[change.line].strip()
-        if stage in ("", "plan") and not explained(change, line):
-            if not stage:
-                lost.append(line)
-            where = "only in the plan document: " if stage else ""
-            print(f"{written.name}:{change.line + 1}: {where}{change.kind} {change.what}: {line}", flush=True)
+    lines = [json.loads(text) for text in results.read_text(encoding="utf-8").splitlines()] if results.exists() else []
+    known: set[Key] = {tuple(line["change"]) for line in lines}  # type: ignore[misc]
+    with results.open("a", encoding="utf-8") as file:
+        try:
+            for line in tried(known, lambda: draw.random() < share, tuple(said)):
+                file.write(json.dumps(line) + "\n")
+                file.flush()
+                lines.append(line)
+        except KeyboardInterrupt:
+            print("stopped")
+    summed(lines)
 
 
 if __name__ == "__main__":

@@ -32,7 +32,7 @@ def test_a_mistake_is_one_coded_message_in_its_place(bad: Bad) -> None:
     line = bad.text[begins : bad.text.find("\n", span.start)]
     assert bad.line in line
     assert bad.text[span.start : span.end].startswith(bad.at)
-    assert errors[0].helps or errors[0].notes or len(errors[0].labels) > 1 or errors[0].labels[0].text
+    assert errors[0].helps or errors[0].notes or len(errors[0].labels) > 1 or errors[0].labels[0].said
     assert not outcome.proven
 
 

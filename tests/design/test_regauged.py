@@ -120,6 +120,18 @@ def test_the_same_yarn_in_other_balls_is_no_other_yarn() -> None:
     assert regraded(Changes(yarns={"cotton": "cotton, 100 g = 220 m"}))[1] == ()
 
 
+def test_a_dial_given_alone_leaves_the_other_numbers_as_a_start() -> None:
+    design, _ = regraded(Changes(dials={"plain": "6"}))
+    assert {f.name: (f.tension, f.start_dial) for f in design.fabrics} == {
+        "plain": ("6", False),
+        "rib": ("4", True),
+        "trim": ("5", True),
+        "border": ("4", True),
+    }
+    as_it_is, _ = regraded(Changes(dials={"plain": "4"}))
+    assert not any(f.start_dial for f in as_it_is.fabrics)
+
+
 def test_a_dial_is_the_knitters_or_a_start() -> None:
     design, _ = regraded(Changes(tensions={"plain": "16 st 36 rows"}, dials={"plain": "6", "trim": "4.."}))
     plain, trim, rib = (design.fabric(n) for n in ("plain", "trim", "rib"))

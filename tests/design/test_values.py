@@ -7,25 +7,62 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from walewright.design.findings import Findings
+from walewright.design.model import Fabric, Origin
 from walewright.design.units import LENGTH, NUMBER, STITCHES, Dimension
 from walewright.design.values import Scope, Value, words
 from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Span
-from walewright.source.syntax import Binary, Broken, Call, Expr, Let, Name, Negative, Number
+from walewright.source.syntax import Binary, Broken, Call, Expr, Let, Name, Negative, Number, Regauged
 
 
 def at(place: int) -> Span:
     return Span("v.wale", place, place + 1)
 
 
+def fabric(name: str, stitches: float) -> Fabric:
+    return Fabric(name, "stocking stitch", 0, "wool", "4", stitches, 40, 10, 10, 30, Origin(name))
+
+
 def worked(expression: Expr, *lets: Let, broken: str = "") -> tuple[Value | None, tuple[Diagnostic, ...]]:
     findings = Findings([Broken(broken)] if broken else [])
     bust = Value((80.0, 90.0), LENGTH, at(90))
-    scope = Scope(findings, ("S", "M"), {"bust": bust, "spoilt": None}, {n.name: n for n in lets})
+    fabrics = {"rib": fabric("rib", 30), "plain": fabric("plain", 25), "unread": None}
+    scope = Scope(findings, ("S", "M"), {"bust": bust, "spoilt": None}, {n.name: n for n in lets}, fabrics)
     return scope.value(expression), findings.all()
 
 
 CM4 = Number(4, "cm", span=at(1))
+
+
+def test_as_many_stitches_are_wider_in_a_looser_fabric() -> None:
+    value, told = worked(Regauged("stitches", Binary("/", Name("bust"), Number(2)), "rib", "plain"))
+    assert not told
+    assert value is not None
+    assert value.amounts == pytest.approx((48.0, 54.0))
+    assert value.dimension == LENGTH
+
+
+@pytest.mark.parametrize(
+    ("wrong", "code", "message"),
+    [
+        (Regauged("stitches", CM4, "rub", "plain"), "unknown-name", "no fabric is called `rub`"),
+        (Regauged("stitches", CM4, "rib", "plane"), "unknown-name", "no fabric is called `plane`"),
+        (Regauged("loops", CM4, "rib", "plain"), "unknown-name", "no function is called `loops`"),
+        (Regauged("stitches", Number(4, "rows"), "rib", "plain"), "wrong-unit", "`stitches` takes a width, as a length"),
+    ],
+)
+def test_stitches_are_those_of_a_width_in_a_fabric(wrong: Regauged, code: str, message: str) -> None:
+    value, told = worked(wrong)
+    assert value is None
+    assert [(d.code, in_english(d).message) for d in told] == [(code, message)]
+
+
+def test_of_a_fabric_that_was_reported_nothing_is_told_again() -> None:
+    assert worked(Regauged("stitches", CM4, "rib", "unread")) == (None, ())
+
+
+def test_an_author_reads_it_as_it_was_written() -> None:
+    assert words(Regauged("stitches", Binary("+", Name("bust"), CM4), "rib", "plain")) == "stitches(bust + 4 cm of rib in plain)"
 
 
 def test_a_length_is_worked_out_for_every_size() -> None:

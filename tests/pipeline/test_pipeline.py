@@ -81,7 +81,7 @@ def test_what_is_proven_may_be_printed() -> None:
     whole = through(TEXT)
     assert whole.proven
     assert whole.result() == (whole.design, whole.counts, whole.instructions, whole.proof)
-    refused = Diagnostic("row-falls", "it falls", severity=Severity.ERROR)
+    refused = Diagnostic("row-falls", severity=Severity.ERROR)
     warned = replace(refused, severity=Severity.WARNING)
     assert has_errors((warned, refused))
     assert not has_errors((warned, warned))

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 import pytest
 
 from walewright.cli.sources import shipped
-from walewright.design import Changes
+from walewright.design import Changes, Shipped
 from walewright.pipeline import Outcome, compile, counted
 from walewright.regrade import Trials, explained
+from walewright.regrade.trials import A_HEIGHT, A_TRIAL, MOST_WORK, STITCHES, work
 from walewright.report.english import in_english
 
 SHIPPED = shipped()
@@ -38,15 +41,18 @@ piece front in plain
 """
 
 
-def told(changes: Changes, text: str = TEXT, more: int = 99) -> tuple[Outcome, int]:
-    """The outcome as it is explained, with so many trials at most, and how many were made."""
+def told(changes: Changes, text: str = TEXT, work: float = MOST_WORK) -> tuple[Outcome, int]:
+    """The outcome as it is explained, with so much work at most, and how many trials were made."""
     made = []
 
-    def asked() -> bool:
-        made.append(1)
-        return len(made) <= more
+    def tried(by: Callable[[str, str, Shipped, Changes], Outcome]) -> Callable[[Changes], Outcome]:
+        def trial(changes: Changes) -> Outcome:
+            made.append(changes)
+            return by(text, "cushion.wale", SHIPPED, changes)
 
-    trials = Trials(lambda c: counted(text, "cushion.wale", SHIPPED, c), lambda c: compile(text, "cushion.wale", SHIPPED, c), asked)
+        return trial
+
+    trials = Trials(tried(counted), tried(compile), work)
     return explained(compile(text, "cushion.wale", SHIPPED, changes), changes, trials), len(made)
 
 
@@ -69,7 +75,7 @@ def test_what_did_it_is_named_with_a_limit_that_works(changes: Changes, what: st
     ((code, message),) = errors(outcome)
     assert code == "given-too-far"
     assert message.endswith(what)
-    (help_,) = next(d for d in outcome.diagnostics if d.code == code).helps
+    (help_,) = in_english(next(d for d in outcome.diagnostics if d.code == code)).helps
     assert limit in help_
     works = help_.split("`")[3 if help_.startswith("`") else 1].split('"')[1]
     name, _, value = works.rpartition("=") if "--bed" not in help_ else ("", "", works)
@@ -115,11 +121,28 @@ def test_sizes_alone_explain_nothing_and_cost_nothing() -> None:
     assert told(Changes(measures={"length": "44 cm"}))[1] == 0
 
 
-def test_without_time_the_sources_own_figures_are_told() -> None:
-    outcome, _ = told(Changes(measures={"length": "15 cm"}), more=1)
+def test_the_search_is_bounded_by_the_work_that_is_in_it() -> None:
+    """Twice the pieces are twice the work of counting; what is knitted and read back is counted by its stitches."""
+    of_one = compile(TEXT, "cushion.wale", SHIPPED, Changes(sizes=("S",)))
+    both = compile(TEXT, "cushion.wale", SHIPPED, Changes())
+    only_counted = counted(TEXT, "cushion.wale", SHIPPED, Changes(sizes=("S",)))
+    assert work(only_counted) == A_TRIAL + 3 * A_HEIGHT
+    stitches = work(of_one) - work(only_counted)
+    assert stitches == pytest.approx(52 * 74 / STITCHES)
+    assert work(both) == pytest.approx(A_TRIAL + 6 * A_HEIGHT + (52 * 74 + 54 * 78) / STITCHES)
+    limits = [
+        in_english(told(Changes(measures={"length": "15 cm"}), work=enough)[0].diagnostics[0]).helps
+        for enough in (50 * A_TRIAL, 300)
+    ]
+    assert "at least 25.5 cm" in limits[0][0]
+    assert "40, 42 cm" in limits[1][0]
+
+
+def test_without_work_left_the_sources_own_figures_are_told() -> None:
+    outcome, _ = told(Changes(measures={"length": "15 cm"}), work=1)
     ((code, _),) = errors(outcome)
     assert code == "given-too-far"
-    assert "40, 42 cm" in next(d for d in outcome.diagnostics if d.code == code).helps[0]
+    assert "40, 42 cm" in in_english(next(d for d in outcome.diagnostics if d.code == code)).helps[0]
 
 
 def test_what_counts_but_is_not_proven_is_gone_back_from() -> None:
@@ -131,9 +154,9 @@ def test_what_counts_but_is_not_proven_is_gone_back_from() -> None:
         longest = float(dict(changes.measures).get("length", "99 cm").split()[0])
         return made if longest >= 33 else counted(TEXT.replace("wide wide", "wide 900 cm"), "cushion.wale", SHIPPED, changes)
 
-    trials = Trials(lambda c: counted(TEXT, "cushion.wale", SHIPPED, c), whole, lambda: True)
+    trials = Trials(lambda c: counted(TEXT, "cushion.wale", SHIPPED, c), whole)
     outcome = explained(compile(TEXT, "cushion.wale", SHIPPED, given), given, trials)
-    (help_,) = next(d for d in outcome.diagnostics if d.code == "given-too-far").helps
+    (help_,) = in_english(next(d for d in outcome.diagnostics if d.code == "given-too-far")).helps
     works, fails = (float(said.split("=")[-1].split()[0].strip('"`')) for said in (help_.split("`")[3], help_.split("works, ")[1]))
     assert works >= 33 > fails
     assert works - fails <= 5

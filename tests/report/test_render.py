@@ -9,8 +9,9 @@ from dataclasses import replace
 import pytest
 from syrupy.assertion import SnapshotAssertion
 
-from walewright.report.model import NOWHERE, Diagnostic, Label, Severity, Span
-from walewright.report.render import MOST_PER_FILE, terminal
+from tests.report.bare import bare, bare_label, terminal
+from walewright.report.model import NOWHERE, Diagnostic, Severity, Span
+from walewright.report.render import MOST_PER_FILE
 
 Make = Callable[..., Diagnostic]
 FILE = "shawl.wale"
@@ -55,7 +56,7 @@ def test_wide_letters_and_tabs(told: Make, snapshot: SnapshotAssertion, mark: st
 
 @pytest.mark.parametrize("text", ["let a =", "let a =\n", "let a =\r\n", "\n", "x\n\n\n"])
 def test_the_end_of_the_file(snapshot: SnapshotAssertion, text: str) -> None:
-    end = Diagnostic("unreadable-line", "the line ends too soon", (Label(Span(FILE, len(text), len(text)), "ends"),))
+    end = bare("unreadable-line", "the line ends too soon", (bare_label(Span(FILE, len(text), len(text)), "ends"),))
     assert terminal([end], {FILE: text}) == snapshot
 
 
@@ -68,8 +69,8 @@ def test_a_long_line_is_cut_around_its_mark(told: Make, snapshot: SnapshotAssert
 
 def test_two_files_and_a_source_that_is_not_at_hand(told: Make, snapshot: SnapshotAssertion) -> None:
     found = told(TEXT, ("12 rows", "rows"))
-    other = Label(Span("command line", 11, 20), "--measure")
-    away = Label(Span("other.wale", 3, 5), "in a file that is not shown")
+    other = bare_label(Span("command line", 11, 20), "--measure")
+    away = bare_label(Span("other.wale", 3, 5), "in a file that is not shown")
     assert (
         terminal([replace(found, labels=(*found.labels, other, away))], {FILE: TEXT, "command line": "walewright --measure"})
         == snapshot
@@ -77,7 +78,7 @@ def test_two_files_and_a_source_that_is_not_at_hand(told: Make, snapshot: Snapsh
 
 
 def test_no_place_at_all(snapshot: SnapshotAssertion) -> None:
-    found = Diagnostic("unknown-size", "the pattern has no size `XXL`", (Label(NOWHERE, ""),), severity=Severity.WARNING)
+    found = bare("unknown-size", "the pattern has no size `XXL`", (bare_label(NOWHERE, ""),), severity=Severity.WARNING)
     assert terminal([found], {}) == snapshot
 
 
@@ -92,7 +93,7 @@ def test_at_most_so_many_of_a_file_and_errors_first(told: Make, snapshot: Snapsh
     assert shown.count("error[") == MOST_PER_FILE - 2
     assert shown.count("warning[") == 2
     assert shown.splitlines()[-3:] == ["shawl.wale: 6 warnings more not shown", "", "8 errors, 8 warnings"]
-    elsewhere = Diagnostic("source-missing", "there is no such file", (Label(Span("b.wale", 0, 0)),))
+    elsewhere = bare("source-missing", "there is no such file", (bare_label(Span("b.wale", 0, 0)),))
     assert "there is no such file" in terminal([*warnings, *errors, elsewhere], {FILE: TEXT})
 
 
@@ -104,10 +105,10 @@ def test_every_diagnostic_once(told: Make) -> None:
 def test_each_file_has_its_share_of_what_is_shown(told: Make) -> None:
     """The file of a diagnostic is that of its first label, wherever its others are."""
     one = told(TEXT, ("12 rows", "rows"), ("let half", "a length"))
-    away = replace(one, labels=(Label(Span("b.wale", 0, 0)), *one.labels))
-    many = [replace(one, message=f"m{n}") for n in range(MOST_PER_FILE)]
+    away = replace(one, labels=(bare_label(Span("b.wale", 0, 0)), *one.labels))
+    many = [replace(one, facts=(("message", f"m{n}"),)) for n in range(MOST_PER_FILE)]
     assert "not shown" not in terminal([*many, away], {FILE: TEXT})
-    assert "shawl.wale: 1 error more not shown" in terminal([*many, replace(one, message="last")], {FILE: TEXT})
+    assert "shawl.wale: 1 error more not shown" in terminal([*many, replace(one, facts=(("message", "last"),))], {FILE: TEXT})
 
 
 def test_nowhere_is_no_place() -> None:
@@ -122,7 +123,7 @@ def test_a_span_to_another_covers_both() -> None:
 
 def test_nothing_in_a_source_takes_effect_in_a_terminal() -> None:
     text = "note \x1b[2J\x07\u202e\x85\u2028\ud800 end"
-    found = Diagnostic("control-character", f"read {text}", (Label(Span(FILE, 5, 6), text),), (text,), (text,), sizes=(text,))
+    found = bare("control-character", f"read {text}", (bare_label(Span(FILE, 5, 6), text),), (text,), (text,), sizes=(text,))
     for shown in (terminal([found], {FILE: text}), terminal([found], {})):
         assert all(c.isprintable() or c == "\n" for c in shown)
         shown.encode()

@@ -158,6 +158,38 @@ def test_a_piece_begun_along_edges_has_no_more_stitches_than_places(workshop: ty
     assert in_english(told).helps[0] == "start it 14 cm wide at the most"
 
 
+def collared(shop: Workshop, least: float, most: float | None) -> Design:
+    """A collar begun along an edge of 12 cm that casts off 3 cm on the way."""
+    edge = (shop.run("low", name="edge"), shop.run("top", -6.0, name="edge", cast_off=3.0))
+    front = shop.piece("front", 40, shop.levels("front", hem=0, low=4, top=12), edge)
+    made = shop.piece("collar", least, shop.levels("collar", seam=0, rim=6), (shop.run("rim"),))
+    begun = replace(made, start_way="along", start_along=(EdgeName("front", "edge left"),))
+    return shop.design(front, begun if most is None else replace(begun, start_most=shop.each(most)))
+
+
+@pytest.mark.parametrize(("rows_per_cm", "start"), [(3.0, 28), (1.5, 24)])
+def test_a_free_start_has_as_many_stitches_as_there_are_places(workshop: type[Workshop], rows_per_cm: float, start: int) -> None:
+    """Row ends, and what the edge casts off at once: as wide as the middle of the range, or as there are places."""
+    shop = workshop("M", up=rows_per_cm)
+    counts, told = solve(collared(shop, 11, 17))
+    assert told == ()
+    assert counts is not None
+    collar = counts.sizes[0].piece("collar")
+    assert collar.start == start
+    assert sum(p.stitches for p in collar.start_pick_ups) == start
+    _, fixed = solve(collared(shop, 14, None))
+    assert [d.code for d in fixed] == ([] if start == 28 else ["start-longer-than-edges"])
+
+
+def test_what_a_free_start_has_no_places_for_is_told(workshop: type[Workshop]) -> None:
+    counts, (told,) = solve(collared(workshop("M", up=1.0), 11, 17))
+    assert counts is None
+    assert told.code == "counts-conflict"
+    assert in_english(told).message.endswith(
+        "the stitches of the start of the collar cannot have a place each along front edge left"
+    )
+
+
 def test_halves_that_differ_get_each_their_own(workshop: type[Workshop]) -> None:
     edge = EdgeName("front", "slit")
     parts = [_Part(edge, "left", 40, 14.0, 28.0, False), _Part(edge, "right", 40, 12.0, 24.0, False)]

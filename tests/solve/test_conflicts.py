@@ -119,14 +119,14 @@ def test_where_two_conflicts_stand_side_by_side_both_are_in_the_proposal(worksho
 
     def steep(name: str, up: str, top: str) -> Piece:
         levels = shop.levels(name, hem=0, **{up: 2, top: 30})
-        return shop.piece(name, 40, levels, (shop.run(up, 6), shop.run(top, name="side")))
+        return shop.piece(name, 40, levels, (shop.run(up, 6, "steps", steps=12), shop.run(top, name="side")))
 
     # The join makes one programme of the two pieces, which have no level in common.
     join = shop.join("back side", "front side")
     found = told(shop.design(steep("back", "low", "high"), steep("front", "up", "top"), joins=(join,)))
     (proposed,) = in_english(found).helps
     for name in ("back", "front"):
-        assert f"of the {name} at " in proposed
+        assert f"of the {name}" in proposed
 
 
 def test_lengths_beyond_the_easing(workshop: type[Workshop]) -> None:
@@ -155,14 +155,14 @@ def test_within_the_easing_counts_are_found_that_meet(workshop: type[Workshop]) 
 def test_too_many_moves_in_too_few_rows(workshop: type[Workshop]) -> None:
     shop = workshop()
     levels = shop.levels("sleeve", cuff=0, widest=(10, 5, 10), top=40)
-    found = told(shop.design(shop.piece("sleeve", 20, levels, (shop.run("widest", 6), shop.run("top")))))
+    found = told(shop.design(shop.piece("sleeve", 20, levels, (shop.run("widest", 6, "steps", steps=12), shop.run("top")))))
     assert found.code == "counts-conflict"
     assert found.sizes == ("M",)
     assert in_english(found).message == (
-        "because `widest` of the sleeve is 5 cm up, the sleeve starts 20 cm wide and the sleeve is 32 cm wide at `widest`, the "
-        "edge of the sleeve to `widest` cannot move so far in so few rows: it moves by one stitch once in two rows at most"
+        "because `widest` of the sleeve is 5 cm up, the edge of the sleeve to `widest` cannot move so far in so few rows: it moves "
+        "once in two rows at most"
     )
-    assert len(found.labels) == 4
+    assert len(found.labels) == 2
     assert in_english(found).helps[0].startswith("it would do with the height of `widest` of the sleeve at ")
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from tests.solve.tiny import Number, least, off, plainness, tiny
+from walewright.report.english import in_english
 
 SIZES = "S M L"
 
@@ -144,9 +145,11 @@ def test_what_hands_cannot_do_is_blamed_and_the_figures_that_ask_for_it_are_name
     assert made.line() == "edges steps 2 cm 6 times to a"
     assert made.line(1).startswith("levels hem 0 cm")
     assert len(error.labels) == 2
-    assert error.message.startswith(f"because `a` of the back is {low} cm up, the edge of the back to `a` cannot move so far")
+    assert in_english(error).message.startswith(
+        f"because `a` of the back is {low} cm up, the edge of the back to `a` cannot move so far"
+    )
     # One centimetre is one row. The figure that is proposed is the one that is kept, though two rows less would be given way to.
-    assert error.helps == ("it would do with the height of `a` of the back at 14 cm",)
+    assert in_english(error).helps == ("it would do with the height of `a` of the back at 14 cm",)
     assert tiny(STEPS.format(low=12, times=6)).counts is not None
 
 
@@ -183,7 +186,7 @@ piece back in wavy
     made = tiny(text.format(22), needles=20)
     assert made.error.code == "counts-conflict"
     assert made.line() == "piece back in wavy"
-    assert made.error.labels[0].text.endswith("`wavy` is knitted in whole repeats")
+    assert in_english(made.error).labels[0].endswith("`wavy` is knitted in whole repeats")
     assert "machine own" in made.blamed
     assert tiny(text.format(21), needles=20).piece.start == 14
     assert tiny(text.format(22), needles=28).piece.start == 28
@@ -194,7 +197,7 @@ def test_only_the_sizes_are_told_that_have_the_conflict() -> None:
     made = tiny(text, sizes=SIZES)
     assert made.error.code == "counts-conflict"
     assert made.error.sizes == ("S", "L")
-    assert made.error.helps == ("it would do with the height of `a` of the back at 14 cm in S, L",)
+    assert in_english(made.error).helps == ("it would do with the height of `a` of the back at 14 cm in S, L",)
 
 
 @pytest.mark.parametrize(("wide", "needles"), [(27, 20), (21.5, 20), (30, 24)])
@@ -202,11 +205,11 @@ def test_what_is_proposed_for_a_piece_too_wide_does(wide: float, needles: int) -
     text = "piece back in plain\n    levels hem 0 cm, top 20 cm\n    start {0:g} cm wide with e-wrap\n    end cast off\n"
     made = tiny(text.format(wide), needles=needles)
     assert made.error.code == "wider-than-bed"
-    assert f"make it {needles} cm wide at the most" in made.error.helps
+    assert f"make it {needles} cm wide at the most" in in_english(made.error).helps
     assert tiny(text.format(needles), needles=needles).piece.start == needles
     # A stitch too many may be left out.
     assert tiny(text.format(needles + 1), needles=needles).piece.start == needles
-    needed = next(h for h in made.error.helps if h.startswith("knit it on a bed of"))
+    needed = next(h for h in in_english(made.error).helps if h.startswith("knit it on a bed of"))
     beds = int(needed.split()[6])
     assert beds == 2 * round(wide / 2 + 1e-9) or beds == 2 * -(-(wide - 1) // 2)
     assert tiny(text.format(wide), needles=beds).counts is not None

@@ -484,7 +484,8 @@ def test_more_groups_than_stitches(workshop: type[Workshop]) -> None:
     wedge = Wedge("dart", "left", "dart", origin("dart"), "up", shop.each(5.0), "in")
     counts, told = solve(shop.design(shop.piece("body", 40, levels, (shop.run("top"),), wedges=(wedge,))))
     assert counts is None
-    assert "a stitch for each two rows of the dart" in in_english(told[0]).message
+    assert told[0].code == "wedge-too-steep"
+    assert in_english(told[0]).message == "the dart has fewer stitches than steps: a step takes 2 rows and a stitch at least"
 
 
 # ----------------------------------------------------------------- fabrics

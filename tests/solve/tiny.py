@@ -15,6 +15,7 @@ import pytest
 
 from walewright import pipeline
 from walewright.design import Changes, Shipped
+from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Severity
 from walewright.solve.model import Counts, SizedGarment, SizedPiece, SizedRun
 
@@ -43,7 +44,7 @@ class Tiny:
 
     @property
     def garments(self) -> tuple[SizedGarment, ...]:
-        assert self.counts is not None, [(d.code, d.message, d.notes) for d in self.errors]
+        assert self.counts is not None, [(d.code, in_english(d).message, in_english(d).notes) for d in self.errors]
         return self.counts.sizes
 
     @property

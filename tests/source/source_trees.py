@@ -38,6 +38,7 @@ def _operations(inner: st.SearchStrategy[s.Expr]) -> st.SearchStrategy[s.Expr]:
         st.builds(s.Negative, inner),
         st.builds(s.Call, functions, several),
         st.builds(s.Call, st.just("round"), st.tuples(inner, inner)),
+        st.builds(s.Regauged, amount_names, inner, names, names),
     )
 
 

@@ -317,6 +317,11 @@ A, B, C = s.Name("a"), s.Name("b"), s.Name("c")
         ("-a * b", s.Binary("*", s.Negative(A), B)),
         ("-(a * b)", s.Negative(s.Binary("*", A, B))),
         ("min(a, b, c)", s.Call("min", (A, B, C))),
+        ("stitches(a + b of rib in plain)", s.Regauged("stitches", s.Binary("+", A, B), "rib", "plain")),
+        (
+            "2 * stitches(3 in of rib in plain)",
+            s.Binary("*", s.Number(2), s.Regauged("stitches", s.Number(3, "in"), "rib", "plain")),
+        ),
         ("round(a / b to c)", s.Call("round", (s.Binary("/", A, B), C))),
     ],
 )

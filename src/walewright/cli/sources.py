@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from time import monotonic
 from typing import TYPE_CHECKING
 
 from walewright import world
@@ -15,10 +14,6 @@ from walewright.report.model import Diagnostic
 if TYPE_CHECKING:
     from walewright.design import Changes, Shipped
     from walewright.report.as_json import Edits
-
-
-LONGEST_SEARCH_S = 20.0
-"""How long the limits of what was given are looked for; what is known by then is told."""
 
 
 def shipped() -> Shipped:
@@ -42,11 +37,9 @@ def compile_file(file: str, given: Shipped, wanted: Changes) -> Outcome:
     if text is None:
         return Outcome(file, "", diagnostics=_only(fault))
     outcome = pipeline.compile(text, file, given, wanted)
-    until = monotonic() + LONGEST_SEARCH_S
     trials = Trials(
         lambda changes: pipeline.counted(text, file, given, changes),
         lambda changes: pipeline.compile(text, file, given, changes),
-        lambda: monotonic() < until,
     )
     return regrade.explained(outcome, wanted, trials)
 

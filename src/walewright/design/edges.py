@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from walewright.design.cloth import Cloth
 from walewright.design.findings import Findings
 from walewright.design.model import EdgeRun, Level, Machine, Origin, PerSize, Way
-from walewright.design.moves import Move, move, other_ways, rated, tell_wrong_way
+from walewright.design.moves import Move, move, rated, tell_wrong_way
 from walewright.design.outline import SIDES, Side, level_index
 from walewright.design.places import NOT_NEGATIVE, POSITIVE, concerned
 from walewright.design.rates import rate_of, rows_enough
@@ -101,7 +101,7 @@ def _run(node: syntax.Edge, now: Sides, on: Tracing) -> Sides | None:
     cast_off = _cast_off(node, moved.change, on) if moved is not None else None
     if moved is None or cast_off is None or way is None:
         return None
-    if not _at_once_is_inwards(node, moved, on) or not _not_too_flat(node, moved, cast_off, way, (come, to), on):
+    if not _at_once_is_inwards(node, moved, on):
         return None
     run = EdgeRun(
         node.called or "",
@@ -319,42 +319,6 @@ def _at_once_is_inwards(node: syntax.Edge, moved: Move, on: Tracing) -> bool:
     if out:
         on.findings.report("two-at-once-outwards", (node.span, "two"), sizes=on.cloth.place.scope.only(out), to_level=node.to_level)
     return not out
-
-
-def _not_too_flat(node: syntax.Edge, moved: Move, cast_off: PerSize, way: Way, between: tuple[int, int], on: Tracing) -> bool:
-    """Whether the rows are there for the moves of a slope, when free numbers are at their best. One stitch more or less is
-    the solver's to find."""
-    fabric = on.cloth.below(between[1])
-    rows = on.cloth.rows(*between, free=True)
-    if node.path != "slope" or fabric is None or rows is None:
-        return True
-    wide: list[float] = []
-    tall: list[float] = []
-    for size, (count, off) in enumerate(zip(rows, cast_off, strict=True)):
-        ends = [moved.change[size], (moved.most or moved.change)[size]]
-        nearest = 0.0 if min(ends) <= 0 <= max(ends) else min(ends, key=abs)
-        inwards = nearest * on.inwards >= 0
-        stitches = max(abs(nearest) - off, 0.0) * fabric.stitches_per_cm
-        # Without a tool, a new needle is put to work at the carriage side only: every second row on each side.
-        a_row = float(way.at_once) if inwards else 1.0 if way.kind == "fashioned" else 0.5
-        wide.append((stitches - count * a_row) / fabric.stitches_per_cm)
-        tall.append((stitches / a_row - count) / fabric.rows_per_cm)
-    over = tuple(s for s, w in zip(on.sizes, wide, strict=True) if w * fabric.stitches_per_cm > 1 + 1e-6)
-    if not over:
-        return True
-    place = on.cloth.place
-    on.findings.report(
-        "slope-too-flat",
-        (node.span, "over"),
-        helps=("move-less", "set-higher", *other_ways(node, moved.change, rows, on.gap)),
-        sizes=place.scope.only(over),
-        to_level=node.to_level,
-        change=place.per_size(tuple(abs(c) for c in moved.change)),
-        rows=place.per_size(rows, "rows"),
-        wide=concerned(on.sizes, tuple(wide), over),
-        tall=concerned(on.sizes, tuple(tall), over),
-    )
-    return False
 
 
 def _check_names(edges: tuple[syntax.Edge, ...], on: Tracing) -> None:

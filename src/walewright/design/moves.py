@@ -10,7 +10,6 @@ from walewright.design.model import PerSize, Rate
 from walewright.design.outline import SIDES, Side
 from walewright.design.places import POSITIVE, Place
 from walewright.design.rates import far
-from walewright.design.units import written
 from walewright.report.said import Said, said
 from walewright.source import syntax
 
@@ -137,25 +136,6 @@ def _sum(one: PerSize, other: PerSize) -> PerSize:
 
 def _half(width: PerSize, before: PerSize) -> PerSize:
     return tuple((w - b) / 2 for w, b in zip(width, before, strict=True))
-
-
-ROWS_A_STEP = 2
-"""Several stitches at once are cast off or on where the carriage is, which comes back every second row."""
-
-
-def other_ways(node: syntax.Edge, change: PerSize, rows: PerSize, gap: bool) -> tuple[Said, ...]:
-    """Proposals for an edge that moves by more stitches than a slope can: several stitches at once, or rows held in place of an
-    edge. `change` in cm and `rows` are those of one edge; `gap`: it is the edge of a gap."""
-    times = int(min(rows) // ROWS_A_STEP)
-    if not times:
-        return ()
-    each = tuple(c / times for c in change)
-    alike = max(each) - min(each) < 1e-6
-    length = written(each[0], "cm") if alike else f"{'-' if each[0] < 0 else ''}L"
-    ways = [said("steps", length=length, times=times)]
-    if not gap and max(change) < 0:
-        ways.append(said("hold"))
-    return tuple(ways)
 
 
 def tell_wrong_way(node: syntax.Edge, change: PerSize, gap: bool, sizes: tuple[str, ...], place: Place) -> None:

@@ -86,7 +86,16 @@ def changed_fabrics(
             tell_malformed("dial", typed, text, findings)
         elif fabric is not None:
             result[name] = replace(fabric, tension=label, own_dial=True, start_dial=False)
-    return result
+    return _beside_dials(result, fabrics)
+
+
+def _beside_dials(now: Mapping[str, Fabric | None], before: Mapping[str, Fabric | None]) -> dict[str, Fabric | None]:
+    """A dial that is given as another number than the source's is another bed's, or another hand's: no number of the source is more
+    than a start beside it. None is reckoned, for the numbers of a dial are no measure."""
+    pairs = [(f, before[name]) for name, f in now.items() if f is not None and f.own_dial]
+    if all(was is not None and was.tension == f.tension for f, was in pairs):
+        return dict(now)
+    return {name: f if f is None or f.own_dial else replace(f, start_dial=True) for name, f in now.items()}
 
 
 def in_place_of(

@@ -40,13 +40,14 @@ NAMES: Mapping[type, tuple[str, ...]] = {
     syntax.Motif: ("chart", "level"),
     syntax.RepeatStretch: ("from_level", "to_level"),
     syntax.Shoulders: ("from_level",),
+    syntax.Regauged: ("of", "within"),
 }
 """Fields that hold a name of something, by kind of statement."""
 FIELD_KINDS = {"to_level": "level", "from_level": "level", "called": "edge", "name": "name of something"}
 """What a field names, where it is not called so itself."""
 
 OF_A_PIECE = (
-    *(k for k in NAMES if k not in (syntax.LevelDef, syntax.EdgeRef)),
+    *(k for k in NAMES if k not in (syntax.LevelDef, syntax.EdgeRef, syntax.Regauged)),
     syntax.Levels,
     syntax.Neck,
     syntax.End,
@@ -262,6 +263,7 @@ class _Expander:
         if given.span not in self.misnamed:
             self.misnamed.add(given.span)
             self.findings.lose(parameter)
+            field = "fabric" if isinstance(node, syntax.Regauged) else field
             self.findings.report(
                 "name-expected",
                 (given.span, "quantity"),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping
 from typing import TypeVar
 
 from walewright.design.agreement import look_for_disagreement
@@ -21,7 +21,7 @@ from walewright.design.likely import look_at_swatches
 from walewright.design.machine import machine
 from walewright.design.materials import fabric, yarn
 from walewright.design.meanings import tell_idle
-from walewright.design.model import Design
+from walewright.design.model import Design, Fabric
 from walewright.design.names import edge_names, edges, given_edges
 from walewright.design.numbers import not_too_many
 from walewright.design.own_bed import changed_bed
@@ -157,7 +157,7 @@ class _Reading:
         if table is None:
             # Without sizes no expression has a value; the rest waits for them.
             return None
-        written, graded, scope = self._sizes(table)
+        written, graded, scope = self._sizes(table, fabrics)
         look_for_disagreement(table, graded, self.found, findings)
         tell_unmoved(self.written, self.tree, graded, self.changes, findings)
         edgings = self._by_name(self.every(syntax.Edging), lambda n: edging(n, fabrics, scope, findings))
@@ -213,7 +213,7 @@ class _Reading:
             given=given(source, graded.rows, fabrics, yarns, knitted, self.changes),
         )
 
-    def _sizes(self, table: syntax.Sizes) -> tuple[Graded, Graded, Scope]:
+    def _sizes(self, table: syntax.Sizes, fabrics: Mapping[str, Fabric | None]) -> tuple[Graded, Graded, Scope]:
         """The size table as written and with the knitter's changes, and the scope of all names with a value; every `let` worked
         out."""
         findings = self.findings
@@ -223,7 +223,7 @@ class _Reading:
             lets.setdefault(let.name, let)
         # What a shape works out for itself has no name that a knitter could know.
         graded = changed_rows(written, {n: node for n, node in lets.items() if HIDDEN not in n}, self.changes, findings)
-        scope = Scope(findings, graded.sizes, graded.values(), lets)
+        scope = Scope(findings, graded.sizes, graded.values(), lets, fabrics)
         for name, node in lets.items():
             scope.named(name, node.span)
         return written, graded, scope

@@ -23,6 +23,7 @@ REFERENCES: Mapping[type, Mapping[str, str]] = {
     syntax.Stitch: {"yarn": "yarn", "chart": "chart"},
     syntax.Stripe: {"yarn": "yarn"},
     syntax.ChartKey: {"yarn": "yarn"},
+    syntax.Regauged: {"of": "fabric", "within": "fabric"},
     syntax.Edging: {"fabric": "fabric"},
     syntax.Piece: {"fabric": "fabric"},
     syntax.Start: {"edging": "edging"},

@@ -12,13 +12,15 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, replace
 
 from walewright.design.findings import Findings, amount
-from walewright.design.model import PerSize
-from walewright.design.units import NUMBER, WORDS, Dimension, convert, written
+from walewright.design.model import Fabric, PerSize
+from walewright.design.units import LENGTH, NUMBER, WORDS, Dimension, convert, written
 from walewright.report.model import Span
 from walewright.report.said import Said, said
 from walewright.source import syntax
 
 FUNCTIONS = ("min", "max", "round")
+REGAUGED = "stitches"
+"""The function that takes a width from one fabric to another."""
 
 HIDDEN = "@"
 """In the names of definitions that an author cannot write: those of a shape, local to one use of it."""
@@ -50,10 +52,12 @@ class Scope:
         sizes: tuple[str, ...],
         measured: Mapping[str, Value | None],
         lets: Mapping[str, syntax.Let],
+        fabrics: Mapping[str, Fabric | None] | None = None,
     ) -> None:
         self._findings = findings
         self.sizes = sizes
         self._lets = lets
+        self._fabrics = fabrics or {}
         self._known: dict[str, Value | None] = dict(measured)
         # Once and for all: who asks for them has a name that is none of them, and there may be many such.
         self.names = tuple(n for n in dict.fromkeys((*measured, *lets)) if HIDDEN not in n)
@@ -97,6 +101,8 @@ class Scope:
             return inner and Value(tuple(-a for a in inner.amounts), inner.dimension, expression.span)
         if isinstance(expression, syntax.Call):
             return self._call(expression)
+        if isinstance(expression, syntax.Regauged):
+            return self._regauged(expression)
         return self._binary(expression)
 
     # ------------------------------------------------------------ kinds of expression
@@ -142,6 +148,26 @@ class Scope:
             return None
         work = _WORK[call.function]
         return Value(tuple(work(a) for a in zip(*(v.amounts for v in given), strict=True)), given[0].dimension, call.span)
+
+    def _regauged(self, call: syntax.Regauged) -> Value | None:
+        if call.function != REGAUGED:
+            self._findings.unknown("function", call.function, call.span, (REGAUGED,))
+            return None
+        value = self.value(call.value)
+        for field, name in (("of", call.of), ("within", call.within)):
+            if name not in self._fabrics:
+                self._findings.unknown("fabric", name, call.place_of(field) or call.span, self._fabrics)
+                return None
+        of, within = self._fabrics[call.of], self._fabrics[call.within]
+        if value is None or of is None or within is None:
+            return None
+        if value.dimension != LENGTH:
+            self._findings.report(
+                "wrong-unit/regauged", (value.span, "dimension"), function=REGAUGED, dimension=value.dimension.kind
+            )
+            return None
+        share = of.stitches_per_cm / within.stitches_per_cm
+        return self._bounded(Value(tuple(a * share for a in value.amounts), LENGTH, call.span))
 
     # ------------------------------------------------------------ what is told
 
@@ -230,6 +256,8 @@ def names(expression: syntax.Expr) -> Iterator[str]:
     elif isinstance(expression, syntax.Call):
         for argument in expression.args:
             yield from names(argument)
+    elif isinstance(expression, syntax.Regauged):
+        yield from names(expression.value)
 
 
 def words(expression: syntax.Expr) -> str:
@@ -244,6 +272,8 @@ def words(expression: syntax.Expr) -> str:
     if isinstance(expression, syntax.Call):
         between = " to " if expression.function == "round" else ", "
         return f"{expression.function}({between.join(words(a) for a in expression.args)})"
+    if isinstance(expression, syntax.Regauged):
+        return f"{expression.function}({words(expression.value)} of {expression.of} in {expression.within})"
     left, right = words(expression.left), words(expression.right)
     if _strength(expression.left) < _strength(expression):
         left = f"({left})"

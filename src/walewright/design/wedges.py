@@ -15,7 +15,6 @@ from walewright.source import syntax
 
 KINDS_KNOWN = ("in", "out", "both")
 EDGES_KNOWN = ("both", *SIDES)
-ROWS_A_STEP = {"in": 2, "out": 2, "both": 4}
 
 
 def shoulders(node: syntax.Shoulders, outline: Outline, findings: Findings) -> Wedge | None:
@@ -87,7 +86,7 @@ def wedge(node: syntax.Wedge, outline: Outline, cloth: Cloth) -> Wedge | None:
     origin = Origin(f"piece {outline.piece} / {name}", node.span)
     made = Wedge(name, node.edge, node.from_level, origin, node.to_level, width, node.kind, rest)
     sound = _edge_stands(made, between, outline, findings) and _has_width(made, outline, here)
-    return made if sound and _has_stitches(made, between, cloth) else None
+    return made if sound else None
 
 
 def wedge_words(made: Wedge) -> Said:
@@ -164,34 +163,6 @@ def _has_width(made: Wedge, outline: Outline, place: Place) -> bool:
             over=concerned(sizes, over, wide),
         )
     return not wide
-
-
-def _has_stitches(made: Wedge, between: tuple[int, int], cloth: Cloth) -> bool:
-    """Whether each step has a stitch at least, give or take one, which is the solver's to find."""
-    fabric = cloth.below(between[1])
-    rows = cloth.rows(*between)
-    if fabric is None or rows is None or made.width is None:
-        return True
-    place = cloth.place
-    steps = tuple(r / ROWS_A_STEP[made.kind] for r in rows)
-    stitches = tuple(w * fabric.stitches_per_cm for w in made.width)
-    over = tuple(s for s, n, st in zip(place.scope.sizes, steps, stitches, strict=True) if n > st + 1)
-    if over:
-        wider = tuple((n - st) / fabric.stitches_per_cm for n, st in zip(steps, stitches, strict=True))
-        lower = tuple((n - st) * ROWS_A_STEP[made.kind] / fabric.rows_per_cm for n, st in zip(steps, stitches, strict=True))
-        place.findings.report(
-            "wedge-too-steep",
-            (made.origin.span, "in"),
-            helps=("wider", "lower"),
-            sizes=place.scope.only(over),
-            wedge=wedge_words(made),
-            rows_a_step=ROWS_A_STEP[made.kind],
-            stitches=place.per_size(stitches, "stitches"),
-            rows=place.per_size(rows, "rows"),
-            wider=concerned(place.scope.sizes, wider, over),
-            lower=concerned(place.scope.sizes, lower, over),
-        )
-    return not over
 
 
 def together(wedges: Sequence[Wedge], outline: Outline, place: Place) -> bool:

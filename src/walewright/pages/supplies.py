@@ -107,6 +107,20 @@ def _own(design: Design, fabric: Fabric) -> Iterator[str]:
             f"The dial is a start: where the steps say {fabric.tension}, set the number at which your own swatch comes out so, "
             "and note it here: ______"
         )
+    was = next((f.tension for f in design.edition.fabrics if f.name == fabric.name), "") if design.edition else ""
+    others = _other_dials(design, fabric)
+    if fabric.own_dial and fabric.tension != was and others:
+        yield (
+            f"The dial is yours. The steps of its edgings say {' and '.join(others)} as well: numbers of the source, beside its "
+            f"{was}; set yours as much looser or tighter."
+        )
+
+
+def _other_dials(design: Design, fabric: Fabric) -> tuple[str, ...]:
+    """The settings of fold rows and inner rows of the edgings in a fabric."""
+    edgings = [e for e in design.edgings if e.fabric == fabric.name]
+    found = (t for e in edgings for t in (e.fold_tension, e.inside_tension) if t and t != fabric.tension)
+    return tuple(dict.fromkeys(found))
 
 
 def stitch_words(fabric: Fabric) -> str:

@@ -4,17 +4,17 @@ A source that compiles by itself and not with what was given fails for something
 that without which the rest passes; else each that fails by itself. How far that may go is found by halving the way between the
 source's own value and the given one, with all else as it is; the value that is told was compiled to the end, and works.
 
-Whether there is time for another trial is asked before each, so that a garment that takes long to count is explained with what is
+The trials are bounded by the work that is in them (`trials`), so that a garment that takes long to count is explained with what is
 known by then.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from walewright.regrade.line import Line, lines
+from walewright.regrade.trials import Trials, failed
 from walewright.report.model import Diagnostic, Severity, diagnosed
 from walewright.report.said import said
 from walewright.report.wording import message_of
@@ -28,16 +28,6 @@ MOST_NOTES = 3
 """Errors of the pattern that are repeated below what caused them."""
 MOST_CAUSES = 4
 """Things given whose limits are looked for."""
-
-
-@dataclass(frozen=True, slots=True)
-class Trials:
-    """How to compile the source with some changes: `count` as far as its stitches and rows, `whole` to the proof; `more` says
-    whether there is time for another."""
-
-    count: Callable[[Changes], Outcome]
-    whole: Callable[[Changes], Outcome]
-    more: Callable[[], bool]
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,22 +45,17 @@ class Cause:
 def explained(outcome: Outcome, changes: Changes, trials: Trials) -> Outcome:
     """The outcome with its errors told as what they come of, where something given causes them; else as it is."""
     told = [d for d in outcome.diagnostics if d.severity is Severity.ERROR]
-    if not told or not changes.regrade or any(_in_itself(d, changes) for d in told) or not trials.more():
+    if not told or not changes.regrade or any(_in_itself(d, changes) for d in told):
         return outcome
     # What fails only when it is knitted and worn has to be knitted to be seen.
     trials = replace(trials, count=trials.whole) if outcome.plans else trials
-    alone = trials.count(changes.only(()))
+    alone = trials.counted(changes.only(()))
     source = alone.design.edition if alone.design is not None else None
     if source is None or failed(alone):
         return outcome
     found = [_told(cause, source, trials, told) for cause in _causes(changes, source, trials)]
     rest = tuple(d for d in outcome.diagnostics if d.severity is not Severity.ERROR)
     return replace(outcome, diagnostics=(*found, *rest)) if found else outcome
-
-
-def failed(outcome: Outcome) -> bool:
-    """Whether anything told forbids going on."""
-    return any(d.severity is Severity.ERROR for d in outcome.diagnostics)
 
 
 def _in_itself(diagnostic: Diagnostic, changes: Changes) -> bool:
@@ -89,13 +74,13 @@ def _causes(changes: Changes, source: Edition, trials: Trials) -> list[Cause]:
         if len(given) == 1:
             return [Cause(kind, _named(kind, typed, source), typed, text, changes)]
         others = changes.only(k for k in every if k != (kind, typed))
-        if trials.more() and not failed(trials.count(others)):
+        if trials.more and not failed(trials.counted(others)):
             found.append(Cause(kind, _named(kind, typed, source), typed, text, changes))
     if found:
         return found[:MOST_CAUSES]
     for kind, typed, text in given:
         only = changes.only([(kind, typed)])
-        if trials.more() and failed(trials.count(only)):
+        if trials.more and failed(trials.counted(only)):
             found.append(Cause(kind, _named(kind, typed, source), typed, text, only))
     return found[:MOST_CAUSES]
 
@@ -146,28 +131,28 @@ def _own(cause: Cause, source: Edition) -> str:
 
 
 def _limit(cause: Cause, source: Edition, trials: Trials) -> tuple[Line, str, str] | None:
-    """(line, the last text that works, the next one, which does not); None where none is found in time."""
+    """(line, the last text that works, the next one, which does not); None where none is found with the work that is left."""
     for line in lines(cause.kind, cause.name, cause.text, source):
         good, bad = 0, line.last
 
         def tried(at: int, line: Line = line) -> Changes:
             return _with(cause, line, line.texts[at])
 
-        if not trials.more():
+        if not trials.more:
             return None
-        if failed(trials.count(tried(good))):
+        if failed(trials.counted(tried(good))):
             continue
         while bad - good > 1:
-            if not trials.more():
+            if not trials.more:
                 return None
             middle = (good + bad) // 2
-            if failed(trials.count(tried(middle))):
+            if failed(trials.counted(tried(middle))):
                 bad = middle
             else:
                 good = middle
         # What counts may still not be proven: the proof has the last word, a step or two nearer to the source.
-        while good >= 0 and trials.more():
-            if not failed(trials.whole(tried(good))):
+        while good >= 0 and trials.more:
+            if not failed(trials.proven(tried(good))):
                 return line, line.texts[good], line.texts[bad]
             good, bad = good - max(1, good // 4), good
         return None

@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
-from walewright.design.model import Design, EdgeRun, Join, Level, PerSize, Piece
+from walewright.design.model import Design, EdgeRun, Join, Level, PerSize, Piece, Way
 from walewright.report.model import Change
 from walewright.solve.gauge import highest, level_number
 
@@ -55,10 +55,14 @@ def _written(design: Design, change: Change) -> PerSize | None:
             return highest(piece.levels[level_number(piece, change.at)])
         case "cast-off":
             return next(run.cast_off for run in piece.left if run.to_level == change.at)
+        case "steps":
+            return (0.0,) * len(design.sizes)
+        case "wedge":
+            return next((wedge.width for wedge in piece.wedges if wedge.name == change.at), None)
         case "width" | "widest":
-            left, right = (_place(piece, side, change.at) for side in ("left", "right"))
+            left, right = (place(piece, side, change.at) for side in ("left", "right"))
             return None if left is None or right is None else tuple(a + b for a, b in zip(left, right, strict=True))
-    return _place(piece, change.what.removesuffix(" edge"), change.at)
+    return place(piece, change.what.removesuffix(" edge"), change.at)
 
 
 def _one(design: Design, change: Change) -> Design | None:
@@ -90,6 +94,10 @@ def _one(design: Design, change: Change) -> Design | None:
             return _levelled(design, change, new)
         case "cast-off":
             return _each_copy(design, change.owner, lambda piece: _cast_off(piece, change.at, new))
+        case "steps":
+            return _each_copy(design, change.owner, lambda piece: _stepped(piece, change.at, round(max(values.values()))))
+        case "wedge":
+            return _each_copy(design, change.owner, lambda piece: _wedged(piece, change, new))
         case "width" | "widest":
             return _each_copy(design, change.owner, lambda piece: _widened(piece, ("left", "right"), change.at, new, 0.5))
     side = change.what.removesuffix(" edge")
@@ -158,7 +166,7 @@ def _each_copy(design: Design, owner: str, edit: _Edit) -> Design | None:
     return replace(design, pieces=tuple(pieces))
 
 
-def _place(piece: Piece, side: str, level: str) -> PerSize | None:
+def place(piece: Piece, side: str, level: str) -> PerSize | None:
     """How far from the centre an edge is wanted at a level where one of its runs ends; None where none does."""
     at = tuple(w / 2 for w in piece.start_width)
     if level == piece.levels[0].name:
@@ -177,7 +185,7 @@ def _widened(piece: Piece, sides: Sequence[str], level: str, new: Sequence[float
     edges: Mapping[str, tuple[EdgeRun, ...]] = {"left": piece.left, "right": piece.right}
     made = dict(edges)
     for side in sides:
-        now = _place(piece, side, level)
+        now = place(piece, side, level)
         if now is None:
             return None
         by = tuple(0.0 if v is None else share * v - a for a, v in zip(now, new, strict=True))
@@ -197,6 +205,30 @@ def _widened(piece: Piece, sides: Sequence[str], level: str, new: Sequence[float
     if level == piece.levels[0].name:
         start = _set(start, new)
     return replace(piece, left=made["left"], right=made["right"], start_width=start)
+
+
+def _stepped(piece: Piece, level: str, times: int) -> Piece:
+    """Its slopes to a level in so many equal steps."""
+
+    def edge(runs: tuple[EdgeRun, ...]) -> tuple[EdgeRun, ...]:
+        plain = Way("simple")
+        return tuple(
+            replace(run, path="steps", steps=times, way=plain) if (run.to_level, run.path) == (level, "slope") else run
+            for run in runs
+        )
+
+    return replace(piece, left=edge(piece.left), right=edge(piece.right))
+
+
+def _wedged(piece: Piece, change: Change, new: Sequence[float | None]) -> Piece:
+    """A wedge as wide; in a mirror image it lies at the other edge."""
+    other = {"left": "right", "right": "left"}
+    words = change.at.split(" ")
+    name = change.at if piece.name == change.owner else " ".join((other.get(words[0], words[0]), *words[1:]))
+    return replace(
+        piece,
+        wedges=tuple(replace(w, width=_set(w.width, new)) if w.name == name and w.width is not None else w for w in piece.wedges),
+    )
 
 
 def _cast_off(piece: Piece, level: str, new: Sequence[float | None]) -> Piece:

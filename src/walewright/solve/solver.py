@@ -14,12 +14,14 @@ from walewright.solve.amounts import unfit_amounts
 from walewright.solve.band_parts import Glue, bands_of, bands_too_wide, parted, together_as_it_is
 from walewright.solve.bands import crowded_holes, short_starts, start_pick_ups
 from walewright.solve.bed_width import too_wide
+from walewright.solve.begun import begun_rules
 from walewright.solve.caps import unmet_cap
 from walewright.solve.charts import motifs_outside, repeats_cut
 from walewright.solve.conflict import explain
 from walewright.solve.coupling import Coupling, coupled
 from walewright.solve.coupling import told as let_go
 from walewright.solve.deviations import deviations
+from walewright.solve.flat import too_flat, too_steep
 from walewright.solve.garment import sized_pieces
 from walewright.solve.highs import Answer, feasible, solve_programme
 from walewright.solve.holes import holes_at_edges
@@ -62,6 +64,8 @@ def attempt(design: Design, glued: Glued, glue: Glue = together_as_it_is) -> tup
         *cannot_match(design),
         *repeats_on_a_slope(design),
         *too_wide(design),
+        *too_flat(design),
+        *too_steep(design),
     )
     told = told or tuple(unfit_amounts(design))
     if told:
@@ -120,6 +124,7 @@ def programme_of(design: Design, matched: Sequence[Join] = ()) -> tuple[Programm
         terms.setdefault(piece.name, _image(design, piece.name, terms))
     join_rules(draft, design, terms, matched)
     matching_rules(draft, design, terms)
+    begun_rules(draft, design, terms)
     return draft.programme(), terms
 
 

@@ -21,11 +21,14 @@ MOST_TRIED = 10
 FARTHER = (1.0, 1.5, 2.5)
 """Shares of a reckoned change that are tried, the least first."""
 
-OF_THE_BED = ("needles", "stitches", "widest")
-"""What is reckoned exactly, and gets no truer farther away."""
+EXACTLY = ("needles", "stitches", "widest", "steps")
+"""What is reckoned exactly, and gets no truer farther away: of the bed, and how often a step is made."""
+
+OTHERWISE = ("wider-than-bed", "slope-too-flat")
+"""Messages whose helps name another way as well, which is no figure, and which stays beside those that do."""
 
 MOST_TOLD = 2
-"""Changes of one message that are printed, the nearest first; of a bed's width all."""
+"""Changes of one message that are printed, the nearest first; of those `OTHERWISE` all."""
 
 Count = Callable[[Design], tuple[Diagnostic, ...]]
 """What there is to say against a design; nothing where it can be counted."""
@@ -36,7 +39,7 @@ def helped(design: Design, told: tuple[Diagnostic, ...], count: Count) -> tuple[
     tries = _Tries(design, told, count)
     made: list[Diagnostic] = []
     for diagnostic in told:
-        most = len(diagnostic.changes) if diagnostic.code == "wider-than-bed" else MOST_TOLD
+        most = len(diagnostic.changes) if diagnostic.code in OTHERWISE else MOST_TOLD
         found: list[tuple[Change, ...]] = []
         for changes in diagnostic.changes:
             if len(found) >= most:
@@ -48,8 +51,7 @@ def helped(design: Design, told: tuple[Diagnostic, ...], count: Count) -> tuple[
             if done is not None:
                 found.append(done)
         words = tuple(proposed(design, changes) for changes in found)
-        # Beside a bed's width the other way round stays, which is no figure.
-        spare = () if found and diagnostic.code != "wider-than-bed" else diagnostic.helps
+        spare = () if found and diagnostic.code not in OTHERWISE else diagnostic.helps
         made.append(replace(diagnostic, helps=(*words, *spare), changes=tuple(found)))
     return tuple(made)
 
@@ -91,7 +93,7 @@ class _Tries:
             if now is None:
                 return None
             values = tuple((size, _away(now[size], now[size] + share * (value - now[size]))) for size, value in change.values)
-            if share > 1.0 and change.what in OF_THE_BED:
+            if share > 1.0 and change.what in EXACTLY:
                 return None
             made.append(replace(change, values=values))
         return tuple(made)
@@ -127,6 +129,8 @@ def proposed(design: Design, changes: Sequence[Change]) -> Said:
             ends = [said("end-of", level=first.at, piece=first.owner, lengths=values)]
             ends += [said("end-too", level=c.at, lengths=_each(design, c)) for c in changes[1:]]
             return said("let-ends-be", ends=tuple(ends), least=first.what == "least")
+        case "steps" if first.name is not None:
+            return first.name
         case "width" if first.name is None:
             return said("make-wide", piece=first.owner, lengths=values, level=first.at)
     return said("would-do", figures=tuple(said("figure-at", figure=c.name, lengths=_each(design, c)) for c in changes if c.name))

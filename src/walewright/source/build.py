@@ -134,6 +134,9 @@ class Builder:
             return syntax.Negative(*parts, span=span)
         if rule == "call":
             return syntax.Call(parts[0], parts[1:], span=span)
+        if rule == "regauged":
+            of, within = (self.span(c) for c in tree.children[2:])
+            return syntax.Regauged(*parts, span=span, said=(("of", of), ("within", within)))
         if rule == "round_call":
             return syntax.Call("round", parts, span=span)
         return syntax.Binary(OPERATIONS[rule], *parts, span=span)

@@ -29,6 +29,8 @@ def expression(value: syntax.Expr) -> str:
     if isinstance(value, syntax.Call):
         between = " to " if value.function == "round" else ", "
         return f"{value.function}({between.join(expression(a) for a in value.args)})"
+    if isinstance(value, syntax.Regauged):
+        return f"{value.function}({expression(value.value)} of {value.of} in {value.within})"
     if isinstance(value, syntax.Negative):
         return f"-{_within(value.value, 3)}"
     strength = _strength(value)

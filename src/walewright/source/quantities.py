@@ -53,4 +53,15 @@ class Call(Node):
     args: tuple[Expr, ...]
 
 
-Expr = Number | Name | Negative | Binary | Call
+@dataclass(frozen=True, slots=True)
+class Regauged(Node):
+    """`stitches(a of rib in plain)`: as wide as the stitches are in fabric `within` that take `value` in fabric `of`. `function` is
+    the word in front, as it is written."""
+
+    function: str
+    value: Expr
+    of: str
+    within: str
+
+
+Expr = Number | Name | Negative | Binary | Call | Regauged

@@ -29,16 +29,16 @@ from walewright.source.piece_lines import (
     Wedge,
     Zone,
 )
-from walewright.source.quantities import Binary, Call, Expr, Name, Negative, Node, Number
+from walewright.source.quantities import Binary, Call, Expr, Name, Negative, Node, Number, Regauged
 from walewright.source.wearing_lines import Along, Cord, Finished, Free, Lap, Measured, PlaceRef, Round, Through
 
 __all__ = [
     "Across", "Along", "Band", "Binary", "Broken", "Buttonholes", "Call", "Chart", "ChartKey", "ChartRepeat", "ChartRow",
     "ChartWay", "Comment", "Cord", "Edge", "EdgeRef", "Edging", "End", "Expr", "Fabric", "Finished", "Free", "Join", "Lap",
-    "Let", "LevelDef", "Levels", "Machine", "MachineFact", "MakingUp", "Measured", "Motif", "Name", "Neck", "Negative", "Node",
-    "Number", "Opening", "OwnFigure", "Pattern", "Piece", "PlaceRef", "RepeatStretch", "Require", "RightSide", "Round", "Shape",
-    "Shoulders", "SizeRow", "Sizes", "Slot", "Start", "Statement", "Stitch", "Stripe", "Swatch", "Text", "Through", "Tree",
-    "Use", "Wedge", "Yarn", "YarnCount", "Zone",
+    "Let", "LevelDef", "Levels", "Machine", "MachineFact", "MakingUp", "Measured", "Motif", "Name", "Neck", "Negative",
+    "Node", "Number", "Opening", "OwnFigure", "Pattern", "Piece", "PlaceRef", "Regauged", "RepeatStretch", "Require",
+    "RightSide", "Round", "Shape", "Shoulders", "SizeRow", "Sizes", "Slot", "Start", "Statement", "Stitch", "Stripe",
+    "Swatch", "Text", "Through", "Tree", "Use", "Wedge", "Yarn", "YarnCount", "Zone",
 ]  # fmt: skip
 
 

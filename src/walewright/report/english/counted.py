@@ -17,6 +17,8 @@ PHRASES: dict[str, str] = {
     "narrow-it": "make it {cm} wide at the most",
     "range": "{least} to {most}",
     "wider-bed": "knit it on a bed of {needles} needles or more",
+    "of-sizes": "{amount} ({sizes})",
+    "several-at-a-time": "move several stitches at a time: `steps {cm} {times} times to {level}`",
     "would-do": "it would do with {figures:and}",
     # ------------------------------------------------------------- sizes and their figures
     "figures": "{sizes}: {figures:/; }",

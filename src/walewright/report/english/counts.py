@@ -126,6 +126,12 @@ WORDINGS: dict[str, Wording] = {
             "differ-more": "give figures that differ by more from size to size, or knit the sizes from separate patterns",
         },
     ),
+    "slope-too-flat": Wording(
+        "the edge to `{level}` moves by more stitches than its rows allow",
+        labels={"over": "by {change} over {rows}"},
+        notes={"too-much": "it moves by {wide} too much, or its end is {tall} too low"},
+        helps={"hold": "let the stitches stay and hold them in short rows: a `wedge`, and at the top `shoulders`"},
+    ),
     "start-longer-than-edges": Wording(
         "the {piece} starts on more stitches than can be picked up along {along}",
         labels={"begun-here": "begun here"},
@@ -134,6 +140,11 @@ WORDINGS: dict[str, Wording] = {
             "narrower": "start it {widest} wide at the most",
             "more-edges": "or begin it along more edges",
         },
+    ),
+    "wedge-too-steep": Wording(
+        "the {wedge} has fewer stitches than steps: a step takes {rows_a_step} rows and a stitch at least",
+        labels={"in": "{stitches} in {rows}"},
+        helps={"wider-or-lower": "make the wedge wider, or end it lower"},
     ),
     "wider-than-bed/band": Wording(
         "band `{band}` takes up to {stitches} needles, and the bed has {needles}",

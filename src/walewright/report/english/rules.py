@@ -149,6 +149,10 @@ CLAUSES: dict[str, tuple[str, str]] = {
         "{stitches:stitch or more is|stitches or more are} left on each side of the {opening} of the {piece}",
         "no stitches can be left on each side of the {opening} of the {piece}",
     ),
+    "place-for-each-stitch": (
+        "each stitch of the start of the {piece} has a place along {edges}",
+        "the stitches of the start of the {piece} cannot have a place each along {edges}",
+    ),
     "whole-repeats": (
         (
             "the {piece} is {rest:stitch|stitches} and whole repeats of {repeat} wide at `{level}`: `{fabric}` is knitted in "
@@ -180,6 +184,7 @@ FIGURES: dict[str, str] = {
     "rows-between": "the rows from `{low}` to `{high}` of the {piece}",
     "rows-held": "the rows of the {wedge} of the {piece}",
     "start": "the start of the {piece}",
+    "width-of-the": "the width of the {part} of the {piece}",
     "width-wanted": "the width of the {piece} at `{level}`",
 }
 """What a message calls a wanted number."""

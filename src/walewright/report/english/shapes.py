@@ -294,16 +294,6 @@ WORDINGS: dict[str, Wording] = {
         labels={"top": "from the top"},
         notes={"levels": "levels from the start up: {levels}"},
     ),
-    "slope-too-flat": Wording(
-        "the edge to `{to_level}` moves by more stitches than its rows allow",
-        labels={"over": "by {change} over {rows}"},
-        helps={
-            "move-less": "move it {wide} less",
-            "set-higher": "or set `{to_level}` {tall} higher",
-            "steps": "or move several stitches at a time: `steps {length} {times} times to {to_level}`",
-            "hold": "or let the stitches stay and hold them in short rows: a `wedge`, and at the top `shoulders`",
-        },
-    ),
     "slot-at-edge": Wording(
         "{what} is at `{level}`, where there are no rows {start:?below|above} it",
         labels={"at": "at `{level}`"},
@@ -330,11 +320,6 @@ WORDINGS: dict[str, Wording] = {
     ),
     "two-at-once-outwards": Wording(
         "the edge to `{to_level}` moves outwards, and two stitches at once can only be taken in", labels={"two": "two at once"}
-    ),
-    "wedge-too-steep": Wording(
-        "{wedge} has fewer stitches than steps: a step takes {rows_a_step} rows and a stitch at least",
-        labels={"in": "{stitches} in {rows}"},
-        helps={"wider": "make it {wider} wider", "lower": "or end it {lower} lower"},
     ),
     "wedge-too-wide/both": Wording(
         "the wedges at both edges are together wider than piece `{piece}`",

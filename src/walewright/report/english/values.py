@@ -225,5 +225,6 @@ WORDINGS: dict[str, Wording] = {
     ),
     "wrong-unit/amount": Wording("{what}: this must be {wanted}", labels={"dimension": "{dimension}"}),
     "wrong-unit/compared": Wording("`{measured}` is a length", labels={"dimension": "{dimension}"}),
+    "wrong-unit/regauged": Wording("`{function}` takes a width, as a length", labels={"dimension": "{dimension}"}),
     "wrong-unit/row": Wording("`{row}` must be a length", labels={"dimension": "{dimension}"}),
 }

@@ -1,0 +1,170 @@
+"""Two texts compared stage by stage, no further than to the first at which they differ.
+
+The stages are pure, so what was made of equal things is equal and is not made again: of equal plans the bed has knitted the same
+fabric, from an equal sheet the same page is printed. What a stage looks for to explain a refusal is left out, since a refusal shows
+whatever its explanation: the text that is compared with compiles.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import replace
+from functools import cached_property
+from unittest import mock
+
+from tests.design.dump import dump
+from walewright import bed, pages, pipeline, plan, proof, readback, solve, write
+from walewright.bed import BedResult
+from walewright.cli.sources import shipped
+from walewright.cli.text_copy import text_copy
+from walewright.design import Changes
+from walewright.pages.model import PageOptions, Sheet
+from walewright.pipeline import Outcome
+from walewright.report.english import in_english
+from walewright.report.model import Diagnostic, Severity
+
+SHIPPED = shipped()
+
+Told = tuple[tuple[str, str, tuple[str, ...]], ...]
+
+
+def told(diagnostics: tuple[Diagnostic, ...]) -> Told:
+    """What is told, without the places, which move when a line is taken out."""
+    return tuple((d.code, in_english(d).message, in_english(d).labels) for d in diagnostics)
+
+
+def failed(outcome: Outcome) -> bool:
+    return any(d.severity is Severity.ERROR for d in outcome.diagnostics)
+
+
+class Compiled:
+    """One text in some sizes, taken only as far as it is asked for; a stage that is not come to is None."""
+
+    def __init__(self, text: str, sizes: tuple[str, ...] | None) -> None:
+        self.text = text
+        self.changes = Changes(sizes=sizes)
+
+    @cached_property
+    def understood(self) -> Outcome:
+        return pipeline.understood(self.text, "it.wale", SHIPPED, self.changes)
+
+    @cached_property
+    def meant(self) -> str:
+        """The canonical text of the design, empty where there is none."""
+        design = self.understood.design
+        return "" if design is None else dump(design)
+
+    @cached_property
+    def counted(self) -> Outcome:
+        if self.understood.design is None or failed(self.understood):
+            return self.understood
+        with _unexplained(alone=len(self.understood.design.sizes) == 1):
+            return pipeline._counted(self.understood, helps=False)
+
+    @cached_property
+    def planned(self) -> Outcome | None:
+        from walewright import knit
+
+        made = self.counted
+        if made.design is None or made.glued is None or made.counts is None or failed(made):
+            return None
+        return replace(made, plans=knit.plan(made.design, made.glued, made.counts))
+
+    @cached_property
+    def knitted(self) -> tuple[Outcome, tuple[BedResult | None, ...]] | None:
+        """As far as the words, and what the bed knits from them when they are read back."""
+        from walewright import knit
+
+        made = self.planned
+        if made is None or made.design is None:
+            return None
+        works = tuple(knit.expand(size, made.design.charts) for size in made.plans)
+        machine = pipeline._bed(made.design)
+        made = _written(replace(made, works=works, results=tuple(bed.knit(work, machine) for work in works)))
+        read, unread = readback.read_back_all(made.plain_text)
+        again = tuple(bed.knit(work, machine) for work in read) if read is not None else (None,) * len(works)
+        return replace(made, diagnostics=(*made.diagnostics, *unread)), again
+
+    def knitted_as(self, other: Compiled) -> tuple[Outcome, tuple[BedResult | None, ...]] | None:
+        """The same, of another's fabric where the bed and all that it is told are the other's."""
+        own, its, known = self.planned, other.planned, other.knitted
+        if known is None or own is None or its is None or own.design is None or its.design is None:
+            return self.knitted
+        alike = own.plans == its.plans and own.design.sizes == its.design.sizes and own.design.charts == its.design.charts
+        if not alike or pipeline._bed(own.design) != pipeline._bed(its.design):
+            return self.knitted
+        words, again = known
+        made = _written(replace(own, works=words.works, results=words.results))
+        return (made, again) if made.plain_text == words.plain_text else self.knitted
+
+    @cached_property
+    def proven(self) -> Outcome | None:
+        return _proven(self.knitted)
+
+    @cached_property
+    def sheet(self) -> Sheet | None:
+        return _sheet(self.proven)
+
+
+@contextmanager
+def _unexplained(alone: bool) -> Iterator[None]:
+    """Refusals of one size `alone` without what a conflict is about. Of several, the sizes that are at fault decide how the others
+    are coupled."""
+    refused = Diagnostic("counts-conflict", "cannot be counted")
+    if not alone:
+        yield
+        return
+    with mock.patch.object(solve.solver, "explain", return_value=((refused,), True)):
+        yield
+
+
+def _written(made: Outcome) -> Outcome:
+    assert made.design is not None
+    instructions = write.write(made.plans, made.design.sizes, made.design.charts)
+    return replace(made, instructions=instructions, plain_text=write.plain_text(instructions))
+
+
+def _proven(knitted: tuple[Outcome, tuple[BedResult | None, ...]] | None) -> Outcome | None:
+    """Worn and proven; None where that is refused."""
+    if knitted is None:
+        return None
+    made, again = pipeline._worn(knitted[0]), knitted[1]
+    assert made.design is not None
+    assert made.glued is not None
+    assert made.counts is not None
+    proven, faults = proof.prove(made.design, made.glued, made.counts, made.works, made.results, again)
+    made = replace(made, proof=proven, diagnostics=(*made.diagnostics, *faults))
+    return made if made.proven else None
+
+
+def _sheet(proven: Outcome | None) -> Sheet | None:
+    return None if proven is None else pages.compose(*proven.result(), PageOptions(date="today"), proven.fit)
+
+
+def shows(was: Compiled, now: Compiled) -> str:
+    """The first stage at which two texts differ, or an empty text."""
+    if told(was.understood.diagnostics) != told(now.understood.diagnostics):
+        return "told"
+    if was.meant == now.meant:
+        return ""
+    if told(was.counted.diagnostics) != told(now.counted.diagnostics):
+        return "told later"
+    one, other = was.planned, now.planned
+    if one is None or other is None:
+        return "" if one is other else "told later"
+    if one.plans != other.plans:
+        return "knitted"
+    before, after = was.proven, _proven(now.knitted_as(was))
+    if before is None or after is None:
+        return "" if before is after else "told later"
+    if told(before.diagnostics) != told(after.diagnostics):
+        return "told later"
+    if text_copy(before, "cm") != text_copy(after, "cm"):
+        return "text"
+    page, its = was.sheet, _sheet(after)
+    assert page is not None
+    assert its is not None
+    if page != its and pages.html(page) != pages.html(its):
+        return "page"
+    return "" if plan.plan_bytes(before) == plan.plan_bytes(after) else "plan"
