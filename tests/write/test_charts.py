@@ -84,7 +84,7 @@ def test_column_numbers_stand_above_their_columns() -> None:
 
 def test_what_is_repeated_is_told() -> None:
     def repeat(drawn: Chart) -> str:
-        return next(n for n in chart_text(drawn).notes if n.startswith("Repeat: "))
+        return next(n.text for n in chart_text(drawn).notes if n.kind is NoteKind.REPEAT)
 
     assert repeat(LOZENGE) == "Repeat: columns 1 to 10 across; rows 1 to 4 upwards."
     assert repeat(ROSE) == "Repeat: none; the 4 columns and 3 rows are worked once."

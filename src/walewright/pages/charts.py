@@ -14,7 +14,7 @@ from walewright.pages.measures import name_of
 from walewright.pages.model import ChartPart, ChartSheet, Drawing, Fact, KeyRow
 from walewright.proof.model import FabricPicture, Proof
 from walewright.solve.model import Counts
-from walewright.write.model import ChartText, Instructions
+from walewright.write.model import ChartText, Instructions, NoteKind
 
 RIGHT_SIDE = {
     "knit": "the knit side, which faces away from you at the machine",
@@ -22,8 +22,8 @@ RIGHT_SIDE = {
 }
 
 
-SAID_ABOVE = ("The purl side faces you", "Repeat:")
-"""How those notes of the plain text begin that the facts above a drawn chart say in full."""
+SAID_ABOVE = (NoteKind.SIDE, NoteKind.REPEAT)
+"""Those notes of the plain text that the facts above a drawn chart say in full."""
 
 
 def charts(design: Design, counts: Counts, instructions: Instructions, proof: Proof) -> tuple[ChartPart, ...]:
@@ -65,7 +65,7 @@ def _part(
         anchor=anchor(chart.name),
         title=sentence(text.title if text else f"Chart {name_of(chart.name)}"),
         facts=tuple(_facts(design, chart, fabric, len(lines))),
-        notes=tuple(n for n in text.notes if not n.startswith(SAID_ABOVE)) if text else (),
+        notes=tuple(n.text for n in text.notes if n.kind not in SAID_ABOVE) if text else (),
         map=chart_drawing.sheet_map(chart, whole) if several else None,
         sheets=sheets,
         key=key(design, chart, text),

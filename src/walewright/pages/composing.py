@@ -19,7 +19,7 @@ from walewright.pages.parts import Drawings, parts
 from walewright.pages.schematic import drawing, fitting_scale, legend
 from walewright.proof.model import Proof
 from walewright.solve.model import Counts
-from walewright.write.model import Instructions
+from walewright.write.model import Abbreviation, Instructions
 
 
 def compose(
@@ -130,7 +130,7 @@ def _kinds(instructions: Instructions) -> frozenset[str]:
 def _for_some_sizes(instructions: Instructions) -> bool:
     everybody = len(instructions.sizes)
     return any(
-        len(s.sizes) < everybody or "–" in s.text for sec in instructions.sections for p in sec.paragraphs for s in p.sentences
+        len(s.sizes) < everybody or Abbreviation.SKIPPED in s.short for sec in instructions.sections for p in sec.paragraphs for s in p.sentences
     )
 
 

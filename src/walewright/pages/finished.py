@@ -65,7 +65,7 @@ def _of_piece(piece: MeasuredPiece, with_widths: bool) -> Iterator[FinishedMeasu
     for m in piece.measures:
         wanted = (m.place == "whole" and not repeated) or (m.place == "rise" and not has_whole)
         if wanted or m.place == "neck width" or (with_widths and m.place in ("start", "across")):
-            yield piece.piece.name, m.label.lower().removeprefix("whole "), m.values
+            yield piece.piece.name, m.named, m.values
     if repeated:
         yield piece.piece.name, "length, with all repeats", tuple(_unrolled(piece, i) for i in range(len(piece.sized)))
 

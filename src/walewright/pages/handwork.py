@@ -43,7 +43,7 @@ def by_hand(design: Design, section: Section) -> tuple[tuple[str, str], ...]:
 
 
 def features(design: Design, section: Section) -> Iterator[str]:
-    """What a section needs: the classes of its steps, "start chain", "cell hole", "edging folded", "yarn carried" and the like."""
+    """What a section needs: the kinds of its steps, "start chain", "cell hole", "edging folded" and the like."""
     kinds = {kind for p in section.paragraphs for s in p.sentences for kind in s.kinds}
     yield from sorted(kinds)
     if section.joining and "JoinEdges" in kinds:
@@ -62,9 +62,6 @@ def features(design: Design, section: Section) -> Iterator[str]:
     if "StartChart" in kinds:
         for chart in _charts(design, section):
             yield from _of_chart(chart)
-    if any("StartStripes" in s.kinds and "carr" in s.text for p in section.paragraphs for s in p.sentences):
-        # Whether a yarn is carried or broken is what the sentence says.
-        yield "yarn carried"
     for edging in _edgings(design, section):
         yield f"edging {edging.kind} {edging.mock}" if edging.mock else f"edging {edging.kind}"
 

@@ -23,14 +23,25 @@ SAME = 0.05
 class Measure:
     """`place` tells the drawing where it belongs: start | across | rise | whole | edging | neck width | neck depth | shoulder |
     gap width | gap height | dart. `at` are the names concerned: one level of a width, two of a height, an opening, a side.
-    `counts` are the stitches or rows (`unit` "st" | "rows"), empty where a measure has none of one fabric."""
+    `counts` are the stitches or rows (`unit` "st" | "rows"), empty where a measure has none of one fabric. `named` is what is
+    measured, as it stands in mid-sentence."""
 
-    label: str
+    named: str
     place: str
     at: tuple[str, ...]
     values: tuple[float, ...]
     counts: tuple[int, ...] = ()
     unit: str = ""
+
+    @property
+    def spoken(self) -> str:
+        """In mid-sentence, where the whole has to be told from its parts."""
+        return f"whole {self.named}" if self.place == "whole" else self.named
+
+    @property
+    def label(self) -> str:
+        """At the head of a row."""
+        return sentence(self.spoken)
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,18 +92,17 @@ def _measures(whole: MeasuredPiece) -> Iterator[Measure]:
     piece, sizes = whole.piece, range(len(whole.sized))
     first = piece.levels[0].name
     starts = tuple(s.start for s in whole.sized)
-    yield Measure(f"Width at {name_of(first)}", "start", (first,), tuple(o.start_width for o in whole.outlines), starts, "st")
+    yield Measure(f"width at {name_of(first)}", "start", (first,), tuple(o.start_width for o in whole.outlines), starts, "st")
     yield from _widths(whole)
     rises = list(_rises(whole))
     yield from rises
     if any(whole.edging_cm):
         rows = tuple(s.edging_rows for s in whole.sized)
-        yield Measure(f"Depth of {name_of(piece.start_edging or '')}", "edging", (), whole.edging_cm, rows, "rows")
+        yield Measure(f"depth of {name_of(piece.start_edging or '')}", "edging", (), whole.edging_cm, rows, "rows")
     if len(rises) + any(whole.edging_cm) > 1:
-        label = f"Whole length, with {name_of(piece.start_edging or '')}" if any(whole.edging_cm) else "Whole length"
-        if any(s.repeats for s in whole.sized):
-            label += ", each repeat once"
-        yield Measure(label, "whole", (), tuple(whole.outlines[i].height + whole.edging_cm[i] for i in sizes))
+        edged = f", with {name_of(piece.start_edging or '')}" if any(whole.edging_cm) else ""
+        once = ", each repeat once" if any(s.repeats for s in whole.sized) else ""
+        yield Measure(f"length{edged}{once}", "whole", (), tuple(whole.outlines[i].height + whole.edging_cm[i] for i in sizes))
     yield from _openings(whole)
     yield from _darts(whole)
 
@@ -107,7 +117,7 @@ def _widths(whole: MeasuredPiece) -> Iterator[Measure]:
         counts = tuple(stitches_at(s, row) for row, s in zip(rows, whole.sized, strict=True))
         now = tuple(g.wide(c, row) for c, row, g in zip(counts, rows, whole.grids, strict=True))
         if any(abs(a - b) > SAME for a, b in zip(now, before, strict=True)) and any(counts):
-            yield Measure(f"Width at {name_of(level.name)}", "across", (level.name,), now, counts, "st")
+            yield Measure(f"width at {name_of(level.name)}", "across", (level.name,), now, counts, "st")
         before = now
 
 
@@ -119,8 +129,8 @@ def _rises(whole: MeasuredPiece) -> Iterator[Measure]:
         values = tuple(whole.height(i, upper.name) - whole.height(i, lower.name) for i in sizes)
         if any(value > SAME for value in values):
             rows = tuple(s.row(upper.name) - s.row(lower.name) for s in whole.sized)
-            label = f"{sentence(lower.name)} to {name_of(upper.name)}"
-            yield Measure(label, "rise", (lower.name, upper.name), values, rows, "rows")
+            named = f"{name_of(lower.name)} to {name_of(upper.name)}"
+            yield Measure(named, "rise", (lower.name, upper.name), values, rows, "rows")
             lower = upper
 
 
@@ -137,9 +147,9 @@ def _openings(whole: MeasuredPiece) -> Iterator[Measure]:
         ends = [o.to_row or s.rows for o, s in zip(openings, whole.sized, strict=True)]
         in_cm = tuple(w * g.across(end) for w, g, end in zip(widths, whole.grids, ends, strict=True))
         if any(in_cm):
-            yield Measure(f"Width of {name_of(name)}", places[0], (name,), in_cm, widths, "st")
+            yield Measure(f"width of {name_of(name)}", places[0], (name,), in_cm, widths, "st")
         deep = tuple(g.height(end) - g.height(end - d) for g, end, d in zip(whole.grids, ends, depths, strict=True))
-        yield Measure(f"{'Height' if closed else 'Depth'} of {name_of(name)}", places[1], (name,), deep, depths, "rows")
+        yield Measure(f"{'height' if closed else 'depth'} of {name_of(name)}", places[1], (name,), deep, depths, "rows")
         if not closed:
             yield from _shoulders(whole, name_of(name))
 
@@ -152,23 +162,25 @@ def _shoulders(whole: MeasuredPiece, opening: str) -> Iterator[Measure]:
     right = tuple(abs(o.shoulder_right[0][0] - o.shoulder_right[-1][0]) for o in whole.outlines)
     left = tuple(abs(o.shoulder_left[0][0] - o.shoulder_left[-1][0]) for o in whole.outlines)
 
-    def measure(label: str, side: str, widths: tuple[float, ...]) -> Iterator[Measure]:
+    def measure(named: str, side: str, widths: tuple[float, ...]) -> Iterator[Measure]:
         if any(width > SAME for width in widths):
             ends = zip(widths, whole.grids, whole.sized, strict=True)
-            yield Measure(label, "shoulder", (side,), widths, tuple(round(w / g.across(s.rows)) for w, g, s in ends), "st")
+            yield Measure(named, "shoulder", (side,), widths, tuple(round(w / g.across(s.rows)) for w, g, s in ends), "st")
 
     beside = "shoulder" if opening == "neck" else f"part beside the {opening}"
     if all(abs(a - b) <= SAME for a, b in zip(left, right, strict=True)):
-        yield from measure(sentence(beside), "right", right)
+        yield from measure(beside, "right", right)
     else:
-        yield from measure(f"Left {beside}", "left", left)
-        yield from measure(f"Right {beside}", "right", right)
+        yield from measure(f"left {beside}", "left", left)
+        yield from measure(f"right {beside}", "right", right)
 
 
 def _darts(whole: MeasuredPiece) -> Iterator[Measure]:
     """How far the short rows reach into the piece. Those of both edges made by one statement are one measure."""
     sides = dict.fromkeys((d.name, d.side) for o in whole.outlines for d in o.darts)
     told: set[tuple[str, int]] = set()
+    # Rows held for a shoulder have no width of their own, and no name that says what they are.
+    wedges = {w.name for w in whole.piece.wedges if w.width is not None}
     for name, side in sides:
         for number in range(min(sum((d.name, d.side) == (name, side) for d in o.darts) for o in whole.outlines)):
             found = [[d for d in o.darts if (d.name, d.side) == (name, side)][number] for o in whole.outlines]
@@ -179,8 +191,8 @@ def _darts(whole: MeasuredPiece) -> Iterator[Measure]:
             counts = tuple(d.wedge.rest + reaches(d.wedge.groups, d.wedge.kind) for d in found)
             values = tuple(c * g.across(d.wedge.to_row) for c, d, g in zip(counts, found, whole.grids, strict=True))
             at = next(i for i, d in enumerate(whole.outlines[0].darts) if d == found[0])
-            label = f"Depth of the {name_of(name)}" if "wedge" in name else f"Depth of the {name_of(name)} short rows"
-            yield Measure(label, "dart", (str(at),), values, counts, "st")
+            of_rows = "" if name in wedges else " short rows"
+            yield Measure(f"depth of the {name_of(name)}{of_rows}", "dart", (str(at),), values, counts, "st")
 
 
 def _full_width_ends(sized: SizedPiece) -> int:

@@ -118,7 +118,7 @@ def _line(sentence: Sentence, copies: int, sizes: tuple[str, ...], named: bool) 
     some = len(sentence.sizes) < len(sizes) and not named
     fits = len(sentence.row) <= COLUMN
     # What the line says itself need not be said beneath it.
-    said = fits or not sentence.row or sentence.row in sentence.text
+    said = fits or not sentence.row or sentence.row_said
     return Line(
         pieces=tuple(_stretches(sentence.runs)),
         boxes=0 if sentence.check else copies,

@@ -121,7 +121,7 @@ def _figures(measure: Measure, size: int, units: str) -> tuple[str, ...]:
 def _alt(piece: MeasuredPiece, sizes: tuple[str, ...], size: int) -> str:
     names = {"st": "stitches", "rows": "rows"}
     told = "; ".join(
-        f"{m.label[:1].lower()}{m.label[1:]} {cm(m.values[size])} centimetres"
+        f"{m.spoken} {cm(m.values[size])} centimetres"
         + (f", {m.counts[size]} {names[m.unit]}" if m.counts else "")
         for m in piece.measures
     )

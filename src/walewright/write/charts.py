@@ -10,7 +10,7 @@ from collections.abc import Iterator, Sequence
 
 from walewright.design.model import Cell, Chart
 from walewright.knit.steps import Repeat, SizePlan, StartChart, Step, Together
-from walewright.write.model import ChartText
+from walewright.write.model import ChartNote, ChartText, NoteKind
 from walewright.write.said import spelt
 
 MEANINGS = {
@@ -113,7 +113,7 @@ def _from_to(first: int, last: int, what: str) -> str:
 
 def chart_text(chart: Chart) -> ChartText:
     """The chart with the words of those symbols that occur in it. Two of the notes begin with what they are about: "Repeat: "
-    and, of a picture, "Way: "."""
+    and, of a picture, "Way: ", as their reader asks for."""
     used = {symbol for row in chart.rows for symbol in row}
     key = tuple((k.symbol, spelt(meaning(k.cell, chart.picture, chart.stage))) for k in chart.key if k.symbol in used)
     kinds = {k.cell.kind for k in chart.key if k.symbol in used}
@@ -127,11 +127,14 @@ def chart_text(chart: Chart) -> ChartText:
         chart.picture,
         key,
         (
-            SIDE,
-            *_when(kinds, max((k.cell.cross for k in chart.key if k.symbol in used), default=0), chart.stage),
-            *((_next_row(len(chart.rows)),) if chart.repeat else ()),
-            f"Repeat: {repeated(chart)}.",
-            *((f"Way: {PICTURE_WAY}.",) if chart.picture else ()),
+            ChartNote(NoteKind.SIDE, SIDE),
+            *(
+                ChartNote(NoteKind.WHEN, said)
+                for said in _when(kinds, max((k.cell.cross for k in chart.key if k.symbol in used), default=0), chart.stage)
+            ),
+            *((ChartNote(NoteKind.NEXT_ROW, _next_row(len(chart.rows))),) if chart.repeat else ()),
+            ChartNote(NoteKind.REPEAT, f"Repeat: {repeated(chart)}."),
+            *((ChartNote(NoteKind.WAY, f"Way: {PICTURE_WAY}."),) if chart.picture else ()),
         ),
     )
 

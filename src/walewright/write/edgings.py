@@ -5,7 +5,7 @@ from __future__ import annotations
 from walewright.knit import steps as st
 from walewright.write.grading import Graded
 from walewright.write.model import Run
-from walewright.write.said import Phrase, Said, counted, rows, span, sts, worded
+from walewright.write.said import RC, ST, STS, Phrase, Said, counted, rows, span, sts, worded
 
 
 def every_out_of_work(s: Said) -> Phrase:
@@ -17,8 +17,8 @@ def every_out_of_work(s: Said) -> Phrase:
 
 def picot_row(s: Said) -> Phrase:
     """Words of `steps.PicotRow`."""
-    which = "move every 2nd st, beginning with the 2nd from the left and leaving out the last"
-    return worded(f"{which}, one needle to the right and leave the empty needles in work")
+    which = ", beginning with the 2nd from the left and leaving out the last"
+    return worded("move every 2nd ", ST, f"{which}, one needle to the right and leave the empty needles in work")
 
 
 def use_looser(s: Said) -> Phrase:
@@ -49,14 +49,17 @@ def fold_up(s: Said) -> Phrase:
     return worded(before + folded, *loops, hung, *sts(s.graded("stitches")))
 
 
-OVER = {"empty needles": "", "the other piece": ", over the sts of the other piece"}
+OVER: dict[str, tuple[str | Run, ...]] = {
+    "empty needles": (),
+    "the other piece": (", over the ", STS, " of the other piece"),
+}
 
 
 def hang_to_link(s: Said) -> Phrase:
     """Words of `steps.HangToLink`."""
     loops = counted(s.graded("stitches"), "open loop", "open loops")
     edge = f" along the {PARTS[s.any.part]} of the {s.any.piece}{_copy(s)} {s.any.edge}, {_end(s)}, on needles "
-    return worded(f"{s.any.facing} side facing, hang the ", *loops, edge, *span(s), OVER[s.any.over])
+    return worded(f"{s.any.facing} side facing, hang the ", *loops, edge, *span(s), *OVER[s.any.over])
 
 
 def _copy(s: Said) -> str:
@@ -99,15 +102,17 @@ def latch_rib(s: Said) -> Phrase:
     left, right, every = _beginning(s)
     return worded(
         *("beginning with ", left, " and ", right, ", drop every ", every),
-        *(" st outwards, end needles left out, ", *rows(s.graded("rows"))),
+        *(" ", ST, " outwards, end needles left out, ", *rows(s.graded("rows"))),
         " deep, and latch it up on the other face",
     )
 
 
-_SOONER = {
-    "": "",
-    "disturbed": " and never deeper than to the RC named before, sooner where its st is about to be moved, cast off, held, taken "
-    "off or hung with another",
+_SOONER: dict[str, tuple[str | Run, ...]] = {
+    "": (),
+    "disturbed": (
+        *(" and never deeper than to the ", RC, "named before, sooner where its ", ST),
+        " is about to be moved, cast off, held, taken off or hung with another",
+    ),
 }
 
 
@@ -117,10 +122,10 @@ def _at_rows(s: Said) -> tuple[str | Run, ...]:
     longest = max(len(rows) for rows in lists if rows)
     columns = [_graded_row(lists, i, longest, s) for i in range(longest)]
     *most, last = (column.number() for column in columns)
-    named: list[str | Run] = [", at RC "]
+    named: list[str | Run] = [", at ", RC]
     for number, row in enumerate(most):
         named += [", " if number else "", row]
-    return (*named, " and " if most else "", last, ", each time down to where it was latched up last", _SOONER[s.any.sooner])
+    return (*named, " and " if most else "", last, ", each time down to where it was latched up last", *_SOONER[s.any.sooner])
 
 
 def _graded_row(lists: list[list[int] | None], number: int, longest: int, s: Said) -> Graded:
@@ -135,14 +140,14 @@ def _graded_row(lists: list[list[int] | None], number: int, longest: int, s: Sai
 def latch_in_stages(s: Said) -> Phrase:
     """Words of `steps.LatchInStages`."""
     left, right, every = _beginning(s)
-    which = (" st on the other face, beginning with ", left, " and ", right, " and counting outwards, end needles left out")
+    which = (" ", ST, " on the other face, beginning with ", left, " and ", right, " and counting outwards, end needles left out")
     return worded("from here on latch up every ", every, *which, *_at_rows(s))
 
 
 def latch_panel_in_stages(s: Said) -> Phrase:
     """Words of `steps.LatchPanelInStages`."""
     left, right, every = _beginning(s)
-    which = (" st on the other face, counted outwards from ", left, " and ", right, ", only those on needles ", *span(s))
+    which = (" ", ST, " on the other face, counted outwards from ", left, " and ", right, ", only those on needles ", *span(s))
     return worded("from here on latch up every ", every, *which, ", end needles left out", *_at_rows(s))
 
 
@@ -150,6 +155,6 @@ def latch_panel(s: Said) -> Phrase:
     """Words of `steps.LatchPanel`."""
     left, right, every = _beginning(s)
     return worded(
-        *("of every ", every, " st counted outwards from ", left, " and ", right, ", drop those on needles ", *span(s)),
+        *("of every ", every, " ", ST, " counted outwards from ", left, " and ", right, ", drop those on needles ", *span(s)),
         *(", end needles left out, ", *rows(s.graded("rows")), " deep, and latch them up on the other face"),
     )

@@ -9,9 +9,9 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from walewright.knit.operations import needle
-from walewright.write.model import Run
+from walewright.write.model import Abbreviation, Run
 
-SKIPPED = "–"
+SKIPPED = Abbreviation.SKIPPED.value
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,22 +30,40 @@ class Graded:
                 return spell(only)
         return bracketed([SKIPPED if v is None or i not in self.group else spell(v) for i, v in enumerate(self.values)])
 
+    @property
+    def short(self) -> frozenset[Abbreviation]:
+        """The dash, where `text` has one."""
+        printed = {self.values[i] for i in self.group}
+        if len(printed) == 1 and None not in printed:
+            return frozenset()
+        return frozenset({Abbreviation.SKIPPED} if any(v is None or i not in self.group for i, v in enumerate(self.values)) else ())
+
+    def _run(self, text: str, kind: str = "number") -> Run:
+        return Run(text, kind, self.short)
+
     def number(self) -> Run:
-        return Run(self.text(), "number")
+        return self._run(self.text())
 
     def counter(self) -> Run:
         """As the row counter's three drums show it."""
-        return Run(self.text(lambda rows: f"{rows:03}"), "number")
+        return self._run(self.text(lambda rows: f"{rows:03}"))
 
     def needle(self) -> Run:
-        return Run(self.text(needle), "needle")
+        printed = (v for i, v in enumerate(self.values) if v is not None and i in self.group)
+        sides = frozenset(Abbreviation.LEFT if v < 0 else Abbreviation.RIGHT for v in printed)
+        return Run(self.text(needle), "needle", self.short | sides)
 
     def ordinal(self) -> Run:
-        return Run(self.text(ordinal), "number")
+        return self._run(self.text(ordinal))
 
     def of(self, one: str, many: str) -> str:
         """`one` where every size's number is 1, else `many`."""
-        return one if {v for v in self.values if v is not None} == {1} else many
+        return one if self.of_one else many
+
+    @property
+    def of_one(self) -> bool:
+        """Whether every size's number is 1."""
+        return {v for v in self.values if v is not None} == {1}
 
     def always(self, value: int) -> bool:
         """Whether no size has another number."""

@@ -12,10 +12,9 @@ from dataclasses import dataclass
 from walewright.knit import steps as st
 from walewright.knit.steps import Step
 from walewright.write.align import Column
-from walewright.write.grading import SKIPPED
-from walewright.write.model import Run, Sentence
+from walewright.write.model import Manner, Run, Sentence
 from walewright.write.row_by_row import SHAPING, Rows
-from walewright.write.said import Phrase, Said, plain
+from walewright.write.said import Phrase, Said, capital, plain
 from walewright.write.words import check, has_number, kinds, phrase, repeated
 
 SizeNumbers = tuple[int, ...]
@@ -120,7 +119,25 @@ def sentence(line: Line, group: SizeNumbers) -> Sentence:
         next((s.origin for c in line.columns for s in c if s is not None and s.origin), ""),
         all(_is_stated(_step(c)) for c in line.columns),
         tuple(kind for c in line.columns for kind in kinds(Said(c, group))),
+        manner=_manner(_step(line.columns[0])),
+        row_said=bool(row) and _row_said(line, group),
     )
+
+
+def _row_said(line: Line, group: SizeNumbers) -> bool:
+    """Whether the counter value that the line ends with stands in it: in the check itself, or as the row that is knitted to."""
+    *_, before, last = (None, *line.columns)
+    if before is None or len(line.sentences[-1]) > 1 or not _counter_said(before, last):
+        return True
+    return isinstance(_step(before), st.KnitTo) and Said(before, group).graded("row") == Said(last, group).graded("row")
+
+
+_MANNERS = {"Note": Manner.NOTE, "By hand": Manner.BY_HAND}
+"""By the head of `steps.Say`, which stands alone on its line."""
+
+
+def _manner(step: Step) -> Manner:
+    return _MANNERS[step.head] if isinstance(step, st.Say) else Manner.STEPS
 
 
 def _is_stated(step: Step) -> bool:
@@ -139,8 +156,7 @@ def _spoken(columns: tuple[Column[Step], ...], group: SizeNumbers, before: Colum
         else:
             words = check(said) if before is not None and _counter_said(before, column) else phrase(said)
         runs += (*([Run(", ")] if runs else []), *words)
-    first = runs[0]
-    return (Run(first.text[:1].upper() + first.text[1:], first.kind), *runs[1:], Run("."))
+    return (*capital(tuple(runs)), Run("."))
 
 
 def _counter_said(before: Column[Step], column: Column[Step]) -> bool:
@@ -165,12 +181,7 @@ def _joined(runs: Iterable[Run]) -> tuple[Run, ...]:
     made: list[Run] = []
     for run in runs:
         if made and made[-1].kind == run.kind == "word":
-            made[-1] = Run(made[-1].text + run.text)
+            made[-1] = Run(made[-1].text + run.text, run.kind, made[-1].short | run.short)
         else:
             made.append(run)
     return tuple(made)
-
-
-def skips(runs: Iterable[Run]) -> bool:
-    """Whether a dash for a skipping size stands in the runs."""
-    return any(SKIPPED in r.text for r in runs if r.kind != "word")

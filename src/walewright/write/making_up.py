@@ -7,14 +7,14 @@ from collections.abc import Sequence
 from walewright.knit.steps import EdgeInSeam, SeamOf
 from walewright.write.grading import Graded
 from walewright.write.model import Run
-from walewright.write.said import Phrase, Said, rows, worded
+from walewright.write.said import RC, Phrase, Said, rows, worded
 
 
 def edge_is(s: Said) -> Phrase:
     """Words of `steps.EdgeIs`."""
     start, end = s.graded("from_row").number(), s.graded("to_row").number()
     edges, make = ("edge", "makes") if s.any.where in ("left", "right") else ("edges", "make")
-    return worded(f"the {s.any.where} {edges} from RC ", start, " to RC ", end, f" {make} the {s.any.edge}")
+    return worded(f"the {s.any.where} {edges} from ", RC, start, " to ", RC, end, f" {make} the {s.any.edge}")
 
 
 JOINED = {"sewn": "join", "gathered": "gather", "grafted": "graft"}

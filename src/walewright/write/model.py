@@ -6,14 +6,49 @@ No HTML here, and no knitting decisions: those are in the steps the text was wri
 from __future__ import annotations
 
 from dataclasses import dataclass
+from enum import Enum
+
+
+class Abbreviation(Enum):
+    """What stands for something longer in the sentences, in the order in which it is explained."""
+
+    COL = "COL"
+    COR = "COR"
+    LEFT = "L"
+    RIGHT = "R"
+    RC = "RC"
+    STITCH = "st(s)"
+    SKIPPED = "–"
+    """The dash of a size that skips something."""
+
+
+class Manner(Enum):
+    """What a sentence is: steps in the words of their templates, or plain prose, in which nothing is graded or abbreviated."""
+
+    STEPS = "steps"
+    NOTE = "note"
+    BY_HAND = "by hand"
+    """Something to do off the bed, as the author says it."""
+
+
+class NoteKind(Enum):
+    """What a note beside a chart is about. The repeat and the way are read back; the others are for the knitter alone."""
+
+    SIDE = "side"
+    WHEN = "when"
+    NEXT_ROW = "next row"
+    REPEAT = "repeat"
+    WAY = "way"
 
 
 @dataclass(frozen=True, slots=True)
 class Run:
-    """A stretch of a sentence. kind: "word" (plain), "number" (graded: brackets), "needle", "check" (what must be true)."""
+    """A stretch of a sentence. kind: "word" (plain), "number" (graded: brackets), "needle", "check" (what must be true).
+    `short` are the abbreviations that stand in it."""
 
     text: str
     kind: str = "word"
+    short: frozenset[Abbreviation] = frozenset()
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,10 +77,18 @@ class Sentence:
     """Class names of the steps it says, in their order, those inside a repeat after "Repeat"; none for the note above a table."""
     cells: Cells | None = None
     """The same words set as a row of a table, in a paragraph that is one."""
+    manner: Manner = Manner.STEPS
+    row_said: bool = False
+    """Whether the words name the counter value `row` themselves."""
 
     @property
     def text(self) -> str:
         return "".join(r.text for r in self.runs)
+
+    @property
+    def short(self) -> frozenset[Abbreviation]:
+        """The abbreviations that it uses."""
+        return frozenset(a for r in self.runs for a in r.short)
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,9 +119,17 @@ class Section:
 
 
 @dataclass(frozen=True, slots=True)
+class ChartNote:
+    """A plain sentence beside a chart."""
+
+    kind: NoteKind
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
 class ChartText:
     """A chart as the plain text has it: `rows` from the bottom up, a character a needle; `key` (symbol, what is done), the symbols
-    that occur, in the author's order; `notes` plain sentences: which side faces, the repeat, how the yarns are laid."""
+    that occur, in the author's order; `notes`: which side faces, the repeat, how the yarns are laid."""
 
     name: str
     title: str
@@ -88,7 +139,7 @@ class ChartText:
     after: int
     picture: bool
     key: tuple[tuple[str, str], ...]
-    notes: tuple[str, ...]
+    notes: tuple[ChartNote, ...]
 
 
 @dataclass(frozen=True, slots=True)

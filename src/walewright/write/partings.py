@@ -6,7 +6,7 @@ from walewright.knit import steps as st
 from walewright.knit.steps import Step
 from walewright.write.grading import Graded
 from walewright.write.model import Run
-from walewright.write.said import Phrase, Said, counted, needles, rows, span, sts, worded
+from walewright.write.said import ST, STS, Phrase, Said, counted, needles, rows, span, sts, worded
 
 CHANGED = {"two together": "2 loops on the next", "an empty needle": "none on the next"}
 
@@ -27,7 +27,7 @@ def spread_evenly(s: Said) -> Phrase:
     else:
         rounds += ("1 loop each on the last ", *counted(rest, "needle", "needles"))
     onto = ("hang them back from the left on needles ", *span(s), ", ", *sts(s.graded("stitches")))
-    return worded("take the sts in work off on waste yarn and ", *onto, ": ", *rounds)
+    return worded("take the ", STS, " in work off on waste yarn and ", *onto, ": ", *rounds)
 
 
 def _rest(step: Step) -> int:
@@ -64,7 +64,7 @@ def slot_closed(s: Said) -> Phrase:
 def eyelet_at(s: Said) -> Phrase:
     """Words of `steps.EyeletAt`."""
     way = f" one needle to the {s.any.side} and leave the empty needle in work"
-    return worded("move the st of ", s.graded("needle").needle(), way)
+    return worded("move the ", ST, " of ", s.graded("needle").needle(), way)
 
 
 def _gap(s: Said) -> tuple[str | Run, ...]:
@@ -110,22 +110,22 @@ def draw_parts_cord(s: Said) -> Phrase:
 def off_on_waste(s: Said) -> Phrase:
     """Words of `steps.OffOnWaste`."""
     tally = rows(s.graded("rows"))
-    return worded("knit ", *tally, f" of waste yarn over the sts in work and take them off the bed ({s.any.edge})")
+    return worded("knit ", *tally, " of waste yarn over the ", STS, f" in work and take them off the bed ({s.any.edge})")
 
 
 def cast_off_all(s: Said) -> Phrase:
     """Words of `steps.CastOffAll`."""
-    return worded("cast off the sts in work from the carriage side")
+    return worded("cast off the ", STS, " in work from the carriage side")
 
 
 def sew_off_all(s: Said) -> Phrase:
     """Words of `steps.SewOffAll`."""
-    return worded("cast off the sts in work by back-stitch with the tail, from the carriage side")
+    return worded("cast off the ", STS, " in work by back-stitch with the tail, from the carriage side")
 
 
 def gather_all(s: Said) -> Phrase:
     """Words of `steps.GatherAll`."""
-    return worded("thread the tail of the yarn through the sts in work, take them off the bed and draw them up")
+    return worded("thread the tail of the yarn through the ", STS, " in work, take them off the bed and draw them up")
 
 
 def break_off(s: Said) -> Phrase:

@@ -3,18 +3,18 @@
 from __future__ import annotations
 
 from walewright.write.model import Run
-from walewright.write.said import Phrase, Said, span, sts, worded
+from walewright.write.said import STS, Phrase, Said, span, sts, worded
 
 
 def start_chart(s: Said) -> Phrase:
     """Words of `steps.StartChart`."""
     fabric = f"“{s.any.fabric}” by " if s.any.fabric else ""
     edge = s.graded("edge")
-    beside = " and the sts that come to work beside them" if s.any.area == "whole" else " alone"
+    beside = (" and the ", STS, " that come to work beside them") if s.any.area == "whole" else (" alone",)
     plain: tuple[str | Run, ...] = () if edge.always(0) else (", plain on the ", *sts(edge), " at each end of the part in work")
     first = "its repeat beginning" if s.any.fabric else "its first column"
     return worded(
-        *(f"from the next row work {fabric}the chart {s.any.chart}, from its row 1, on needles ", *span(s), beside),
+        *(f"from the next row work {fabric}the chart {s.any.chart}, from its row 1, on needles ", *span(s), *beside),
         *(*plain, f", {first} on needle ", s.graded("start").needle()),
     )
 

@@ -14,8 +14,8 @@ from collections.abc import Iterator
 
 from walewright.write.grading import bracketed
 from walewright.write.grid import grid_lines
-from walewright.write.model import Cells, ChartText, Instructions, Paragraph, Run, Section, Sentence
-from walewright.write.sections import NOTES, heading
+from walewright.write.model import Cells, ChartText, Instructions, Manner, NoteKind, Paragraph, Run, Section, Sentence
+from walewright.write.sections import heading
 
 WIDTH = 92
 _MOST_BOXES = 4
@@ -26,6 +26,9 @@ _COUNTED = re.compile(
     r"(?<=[\d)]) (?=(?:sts?|rows?|times?|loops?|mm)\b)"
     r"|(?<=RC) |(?<=st) (?=in\b)|(?<=sts) (?=in\b)|(?<=,) (?=CO[LR]\b)"
 )
+_READ_BACK = (NoteKind.REPEAT, NoteKind.WAY)
+"""Notes that stand below a chart, with its key: its reader needs them."""
+
 _KEPT = "\N{NARROW NO-BREAK SPACE}"
 """Where a line is not broken. It is printed as a plain space; the spaces within names are not."""
 
@@ -43,10 +46,10 @@ def plain_text(instructions: Instructions) -> str:
 def _chart(chart: ChartText) -> Iterator[str]:
     """The notes, the grid, and then one line for what is repeated, the way of a picture and each symbol."""
     yield from (chart.title, "=" * len(chart.title), "")
-    told = [note for note in chart.notes if note.startswith(("Repeat: ", "Way: "))]
+    told = [note.text for note in chart.notes if note.kind in _READ_BACK]
     for note in chart.notes:
-        if note not in told:
-            yield from _wrapped(f"Note: {note}", "-   ")
+        if note.kind not in _READ_BACK:
+            yield from _wrapped(f"Note: {note.text}", "-   ")
     yield ""
     yield from grid_lines(chart)
     for line in (*told, *(f"Key: {symbol}  {words}." for symbol, words in chart.key)):
@@ -119,7 +122,7 @@ def _wrapped(text: str, mark: str) -> list[str]:
 
 def _unbroken(sentence: Sentence) -> str:
     """The text with graded numbers, and what they count, kept on one line."""
-    if sentence.runs[0].text.startswith(NOTES):
+    if sentence.manner is not Manner.STEPS:
         return sentence.text
     return _COUNTED.sub(_KEPT, _kept(sentence.runs))
 

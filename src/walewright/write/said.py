@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from walewright.knit.steps import Step
 from walewright.write.grading import Graded
-from walewright.write.model import Run
+from walewright.write.model import Abbreviation, Run
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,6 +40,12 @@ Phrase = tuple[Run, ...]
 SPACE = "\N{NO-BREAK SPACE}"
 """Between the words of a name: it shows the reader of the printed text where a name ends."""
 
+ST, STS = (Run(word, short=frozenset({Abbreviation.STITCH})) for word in ("st", "sts"))
+"""A stitch, and stitches, where no number stands before them."""
+
+RC = Run("RC ", short=frozenset({Abbreviation.RC}))
+"""Before a counter value."""
+
 
 def spelt(text: str) -> str:
     """The names of the source in a text as words: `left_front` is "left front"."""
@@ -51,14 +57,20 @@ def worded(*parts: str | Run) -> Phrase:
     return tuple(Run(spelt(p)) if isinstance(p, str) else p for p in parts if p)
 
 
+def capital(words: Phrase) -> Phrase:
+    """The words, the first with a capital."""
+    first, *rest = words
+    return (replace(first, text=first.text[:1].upper() + first.text[1:]), *rest)
+
+
 def counted(number: Graded, one: str, many: str) -> tuple[Run, str]:
     """A number and what it counts, in the singular where it is 1 for all."""
     return number.number(), f" {number.of(one, many)}"
 
 
-def sts(number: Graded) -> tuple[Run, str]:
+def sts(number: Graded) -> tuple[Run, str, Run]:
     """A number of stitches."""
-    return counted(number, "st", "sts")
+    return number.number(), " ", ST if number.of_one else STS
 
 
 def rows(number: Graded) -> tuple[Run, str]:

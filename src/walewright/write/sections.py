@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from itertools import groupby
 
@@ -10,18 +9,15 @@ from walewright.design.model import Chart
 from walewright.knit.steps import SizePlan, Step, StepBlock, Together
 from walewright.write.align import Column, align
 from walewright.write.charts import worked_charts
-from walewright.write.grading import SKIPPED, only
-from walewright.write.lines import Line, grouped, lines, sentence, skips
-from walewright.write.model import Instructions, Paragraph, Section, Sentence
+from walewright.write.grading import only
+from walewright.write.lines import Line, grouped, lines, sentence
+from walewright.write.model import Abbreviation, Instructions, Paragraph, Section, Sentence
 from walewright.write.row_by_row import Rows, closeness, folded, likeness, only_several
 from walewright.write.said import SPACE, spelt
 from walewright.write.table import tabled
 from walewright.write.tally import Tally
 from walewright.write.together import side_by_side
 from walewright.write.words import worked
-
-NOTES = ("Note: ", "By hand: ")
-"""How an author's own words begin."""
 
 ALL_SIZES = "All sizes"
 """Title of a paragraph that goes on after one for some sizes only."""
@@ -151,24 +147,19 @@ def _going_on(is_table: bool, head: str, before: Paragraph | None) -> str:
     return AFTERWARDS if before is not None and before.table else ""
 
 
-_MEANINGS = (
-    (r"\bCOL\b", "COL", "carriage on the left"),
-    (r"\bCOR\b", "COR", "carriage on the right"),
-    (r"\bL \d", "L", "needle left of the centre mark: L 1 is the first"),
-    (r"\bR \d", "R", "needle right of the centre mark: R 1 is the first"),
-    (r"\bRC\b", "RC", "row counter: RC 20 is when 20 rows are counted, before row 21"),
-    (r"\bsts?\b", "st(s)", "stitch(es)"),
-)
-"""(where it occurs, abbreviation, meaning), alphabetically."""
-
-_SKIPS = (SKIPPED, "your size skips this")
+_MEANINGS = {
+    Abbreviation.COL: "carriage on the left",
+    Abbreviation.COR: "carriage on the right",
+    Abbreviation.LEFT: "needle left of the centre mark: L 1 is the first",
+    Abbreviation.RIGHT: "needle right of the centre mark: R 1 is the first",
+    Abbreviation.RC: "row counter: RC 20 is when 20 rows are counted, before row 21",
+    Abbreviation.STITCH: "stitch(es)",
+    Abbreviation.SKIPPED: "your size skips this",
+}
+"""Alphabetically; the dash goes last."""
 
 
 def _abbreviations(sections: Sequence[Section]) -> tuple[tuple[str, str], ...]:
-    """Those that occur, alphabetically; the dash goes last."""
-    sentences = [s for section in sections for p in section.paragraphs for s in p.sentences if not s.text.startswith(NOTES)]
-    text = "\n".join(s.text for s in sentences)
-    found = [(short, meaning) for pattern, short, meaning in _MEANINGS if re.search(pattern, text)]
-    if any(skips(s.runs) for s in sentences):
-        found.append(_SKIPS)
-    return tuple(found)
+    """Those that occur, with their meanings."""
+    used = {short for section in sections for p in section.paragraphs for s in p.sentences for short in s.short}
+    return tuple((short.value, meaning) for short, meaning in _MEANINGS.items() if short in used)

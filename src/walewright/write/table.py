@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from walewright.write.align import Column
 from walewright.write.grading import Graded
-from walewright.write.model import Cells, Run, Sentence
+from walewright.write.model import Cells, Manner, Run, Sentence
 from walewright.write.row_by_row import Entry, Rows, announced, table
-from walewright.write.said import Phrase, Said, sts
+from walewright.write.said import RC, Said, capital, sts, worded
 from walewright.write.words import kinds, phrase
 
 
@@ -14,7 +14,7 @@ def tabled(stretches: Column[Rows], group: tuple[int, ...]) -> tuple[Sentence, .
     """What is announced first, then the rows. `group` are the sizes that the table is printed for."""
     note = f"Note: at the same time {announced(stretches)}. At each RC do what stands there; the sts are counted after it."
     working = tuple(i for i, s in enumerate(stretches) if s is not None)
-    head = Sentence((Run(note),), working, "", "", "", True)
+    head = Sentence((Run(note),), working, "", "", "", True, manner=Manner.NOTE)
     return (head, *(_row(entries, group) for entries in table(stretches)))
 
 
@@ -29,9 +29,8 @@ def _row(entries: Column[Entry], group: tuple[int, ...]) -> Sentence:
         what += (*([Run(", ")] if what else []), *phrase(step))
         told += kinds(step)
     row = Graded(tuple(None if e is None else e.row for e in entries), group)
-    count, unit = sts(Graded(tuple(None if e is None else e.stitches for e in entries), working))
-    stitches = (count, Run(unit))
-    runs = (Run("RC "), row.number(), Run(": "), *what, Run("; "), *stitches, Run("."))
+    stitches = worded(*sts(Graded(tuple(None if e is None else e.stitches for e in entries), working)))
+    runs = (RC, row.number(), Run(": "), *what, Run("; "), *stitches, Run("."))
     return Sentence(
         runs,
         working,
@@ -40,10 +39,7 @@ def _row(entries: Column[Entry], group: tuple[int, ...]) -> Sentence:
         next((s.origin for e in entries if e is not None for s in e.steps if s.origin), ""),
         False,
         ("KnitTo", *told),
-        Cells((row.number(),), _capital(tuple(what)), stitches),
+        Cells((row.number(),), capital(tuple(what)), stitches),
+        row_said=True,
     )
 
-
-def _capital(words: Phrase) -> Phrase:
-    first, *rest = words
-    return (Run(first.text[:1].upper() + first.text[1:], first.kind), *rest)

@@ -6,7 +6,7 @@ from walewright.knit import steps as st
 from walewright.knit.steps import Step
 from walewright.write.align import Column, align, closeness, likeness
 from walewright.write.model import Run, Sentence
-from walewright.write.said import Said, spelt
+from walewright.write.said import RC, Said, spelt
 from walewright.write.words import has_number, kinds, phrase, worked
 
 
@@ -14,7 +14,7 @@ def side_by_side(column: Column[st.Together], group: tuple[int, ...]) -> tuple[S
     """The rows, then a line for each track. `group` are the sizes that the lines are printed for."""
     said = Said(column, group)
     begin, end = said.graded("from_row").number(), said.graded("to_row").number()
-    runs = (Run("At the same time, from RC "), begin, Run(" to RC "), end, Run(":"))
+    runs = (Run("At the same time, from "), RC, begin, Run(" to "), RC, end, Run(":"))
     head = Sentence(runs, said.working, "", "", said.any.origin, True, ("Together",))
     rows = align([() if step is None else step.tracks for step in column], lambda track: track.title)
     return (head, *(_line(tracks, group) for tracks in rows))

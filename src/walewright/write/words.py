@@ -13,8 +13,8 @@ from walewright.knit import steps as st
 from walewright.knit.steps import Step
 from walewright.write import edgings, making_up, partings, patterns
 from walewright.write.grading import Graded
-from walewright.write.model import Run
-from walewright.write.said import Phrase, Said, counted, plain, rows, span, sts, worded
+from walewright.write.model import Abbreviation, Run
+from walewright.write.said import RC, Phrase, Said, counted, plain, rows, span, sts, worded
 
 
 def phrase(said: Said) -> Phrase:
@@ -31,12 +31,14 @@ def kinds(said: Said) -> tuple[str, ...]:
 
 
 def kind(step: Step) -> str:
-    """ "Decrease 2 in", "Decrease 1", "EveryOutOfWork 3"; of any other step the class name."""
+    """ "Decrease 2 in", "Decrease 1", "EveryOutOfWork 3", "StartStripes carried"; of any other step the class name."""
     match step:
         case st.Decrease():
             return f"Decrease {step.by} in" if step.inset else f"Decrease {step.by}"
         case st.EveryOutOfWork():
             return f"EveryOutOfWork {step.every}"
+        case st.StartStripes() if step.carried:
+            return "StartStripes carried"
     return type(step).__name__
 
 
@@ -92,7 +94,7 @@ def _knit_rows(s: Said) -> Phrase:
 
 
 def _knit_to(s: Said) -> Phrase:
-    return worded("knit to RC ", s.graded("row").number())
+    return worded("knit to ", RC, s.graded("row").number())
 
 
 def _in(inset: Graded) -> tuple[str | Run, ...]:
@@ -180,20 +182,27 @@ def _mark_edges(s: Said) -> Phrase:
 
 
 _CARRIAGES = {"left": 0, "right": 1}
+_CARRIAGE_AT = (Abbreviation.COL, Abbreviation.COR)
 
 
 def _now(s: Said) -> Phrase:
-    return check(s, f"RC {s.graded('row').text()}, ")
+    return check(s, s.graded("row"))
 
 
-def check(said: Said, counter: str = "") -> Phrase:
+def check(said: Said, row: Graded | None = None) -> Phrase:
     """What must be true, without the counter where the same line has just named its value."""
     stitches = said.graded("stitches")
     sides = tuple(_CARRIAGES[s.side] if isinstance(s, st.Now) else None for s in said.steps)
     # The stitches have the dash of who skips this; the carriage needs none where it is on one side for all others.
-    carriage = Graded(sides, said.working).text(lambda side: ("COL", "COR")[side])
-    beside = f"and {said.graded('waiting').text()} waiting, " if isinstance(said.any, st.NowInHalf) else ""
-    return (Run(f"{stitches.text()} {stitches.of('st', 'sts')}, {beside}{counter}{carriage}", "check"),)
+    carriage = Graded(sides, said.working)
+    at = carriage.text(lambda side: _CARRIAGE_AT[side].value)
+    waiting = said.graded("waiting") if isinstance(said.any, st.NowInHalf) else None
+    beside = f"and {waiting.text()} waiting, " if waiting else ""
+    counter = f"RC {row.text()}, " if row else ""
+    short = {Abbreviation.STITCH, *(_CARRIAGE_AT[v] for v in carriage.values if v is not None), *([Abbreviation.RC] if row else [])}
+    for graded in (stitches, carriage, *filter(None, (waiting, row))):
+        short |= graded.short
+    return (Run(f"{stitches.text()} {stitches.of('st', 'sts')}, {beside}{counter}{at}", "check", frozenset(short)),)
 
 
 def _say(s: Said) -> Phrase:

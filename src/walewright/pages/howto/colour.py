@@ -66,7 +66,7 @@ TECHNIQUES = (
     ),
     Technique(
         "Stripes carried up the side",
-        ("yarn carried",),
+        ("StartStripes carried",),
         "The yarn that rests is not broken: it hangs at the edge. Before it is taken up again wind it once round the other, and "
         "leave it so loose that the edge is not drawn in. It is always at the side where its stripe ended.",
         "the resting yarn led up the side of the fabric to its next stripe",
