@@ -57,7 +57,7 @@ def test_every_graded_figure_of_a_page_is_kept_whole(pattern: Make) -> None:
 
 def test_a_long_counter_stands_beneath_its_line_unless_the_line_says_it(pattern: Make) -> None:
     long = "88 (90: 92: 94: 96: 98: 100: 102)"
-    lines = (sentence("Decrease.", long), sentence(f"Knit to RC {long}.", long), sentence("Knit.", "12"))
+    lines = (sentence("Decrease.", long), replace(sentence(f"Knit to RC {long}.", long), row_said=True), sentence("Knit.", "12"))
     part = with_paragraph(pattern(2), Paragraph("", "", lines)).sheet().parts[0]
     assert [(x.row, x.below) for x in part.stages[0].lines] == [("", f"RC {long}"), ("", ""), ("12", "")]
     assert not part.wide
@@ -150,7 +150,7 @@ def test_every_step_that_hands_carry_out_is_told_or_needs_no_telling() -> None:
     told = {kind.split(" ")[0] for t in TECHNIQUES for kind in t.when if kind[0].isupper()}
     # A chart is told by its symbols, a fold by its edging, a closed start by its way.
     plain = {
-        "StartChart", "StopChart", "StopChartOn", "StartStripes", "StopStripes", "FoldUp", "ClosedStart", "Together", "Track",
+        "StartChart", "StopChart", "StopChartOn", "StopStripes", "FoldUp", "ClosedStart", "Together", "Track",
         "UseLooser", "NeedlesToWork", "CarriageAt", "UseYarnStep", "SetRowCounter", "KnitRows", "KnitTo",
         "Repeat", "Now", "NowInHalf",
         "BreakOff", "EdgeIs", "JoinEdges", "SeamOf", "EdgeInSeam", "Say",

@@ -146,7 +146,7 @@ def _titled(blocks: Sequence[StepBlock]) -> Iterator[StepBlock]:
         number += 1
         after = next((b for b in blocks[at + 1 :] if not b.joining), None)
         title = "Making up" if after is None else f"Before the {after.name}"
-        yield replace(block, name=f"{JOINING} {number}", title=title)
+        yield replace(block, name=f"{JOINING} {number}", title=title, before=after.name if after else "")
 
 
 # ----------------------------------------------------------------- a piece's sentences

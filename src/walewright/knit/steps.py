@@ -350,6 +350,8 @@ class StepBlock:
     copies: int
     paragraphs: tuple[tuple[str, tuple[Step, ...]], ...]
     joining: bool = False
+    before: str = ""
+    """Of something joined: the name of what is knitted next, empty where nothing is."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -67,6 +67,8 @@ class YarnUse:
     swatch_grams: float = 0.0
     reserve_grams: float = 0.0
     """What `grams` is made of; of waste yarn and ravel cord 0."""
+    error_told: bool = False
+    """Whether `way` names the error as well."""
 
 
 @dataclass(frozen=True, slots=True)

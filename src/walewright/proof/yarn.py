@@ -149,7 +149,9 @@ def _use(design: Design, yarn: Yarn, by_fabric: Mapping[str, _YarnPart], sewn: f
     grams = garment + swatches + reserve
     balls = math.ceil(grams / yarn.ball_grams - 1e-9)
     way, error = _way(design, yarn, {name: part.whole for name, part in by_fabric.items()})
-    return YarnUse(yarn.name, yarn.label, grams / yarn.tex * 1000, grams, balls, way, error, "yarn", garment, swatches, reserve)
+    metres = grams / yarn.tex * 1000
+    parts = (garment, swatches, reserve)
+    return YarnUse(yarn.name, yarn.label, metres, grams, balls, way, error, "yarn", *parts, error_told=True)
 
 
 def _way(design: Design, yarn: Yarn, by_fabric: Mapping[str, float]) -> tuple[str, float]:

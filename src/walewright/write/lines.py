@@ -14,7 +14,7 @@ from walewright.knit.steps import Step
 from walewright.write.align import Column
 from walewright.write.model import Manner, Run, Sentence
 from walewright.write.row_by_row import SHAPING, Rows
-from walewright.write.said import Phrase, Said, capital, plain
+from walewright.write.said import Phrase, Said, capital, joined, plain
 from walewright.write.words import check, has_number, kinds, phrase, repeated
 
 SizeNumbers = tuple[int, ...]
@@ -112,7 +112,7 @@ def sentence(line: Line, group: SizeNumbers) -> Sentence:
     last = line.columns[-1]
     row, side = _reached(last, group)
     return Sentence(
-        _joined(runs),
+        joined(runs),
         line.sizes,
         row,
         side,
@@ -174,14 +174,3 @@ def _reached(column: Column[Step], group: SizeNumbers) -> tuple[str, str]:
         return "", ""
     sides = {s.side for s in column if isinstance(s, st.Now)}
     return Said(column, group).graded("row").text(), sides.pop() if len(sides) == 1 else ""
-
-
-def _joined(runs: Iterable[Run]) -> tuple[Run, ...]:
-    """Neighbouring runs of plain words as one."""
-    made: list[Run] = []
-    for run in runs:
-        if made and made[-1].kind == run.kind == "word":
-            made[-1] = Run(made[-1].text + run.text, run.kind, made[-1].short | run.short)
-        else:
-            made.append(run)
-    return tuple(made)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -54,7 +55,18 @@ def spelt(text: str) -> str:
 
 def worded(*parts: str | Run) -> Phrase:
     """The parts as runs, plain text as words."""
-    return tuple(Run(spelt(p)) if isinstance(p, str) else p for p in parts if p)
+    return joined(Run(spelt(p)) if isinstance(p, str) else p for p in parts if p)
+
+
+def joined(runs: Iterable[Run]) -> Phrase:
+    """Neighbouring runs of plain words as one."""
+    made: list[Run] = []
+    for run in runs:
+        if made and made[-1].kind == run.kind == "word":
+            made[-1] = Run(made[-1].text + run.text, run.kind, made[-1].short | run.short)
+        else:
+            made.append(run)
+    return tuple(made)
 
 
 def capital(words: Phrase) -> Phrase:

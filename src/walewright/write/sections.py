@@ -61,18 +61,14 @@ def _section(column: Column[StepBlock]) -> Section:
         title = max((p[0] for p in row if p is not None), key=len)
         paragraphs += _graded(title, [() if p is None else p[1] for p in row], paragraphs[-1] if paragraphs else None)
     if block.joining:
-        return Section(block.name, _put_together(block.title), 1, tuple(paragraphs), joining=True)
+        return Section(block.name, _put_together(block), 1, tuple(paragraphs), joining=True)
     title = heading(block.title, block.copies) if block.title[:1].islower() else spelt(block.title)
     return Section(block.name, title, block.copies, tuple(paragraphs))
 
 
-BEFORE = "Before the "
-"""How the heading of something joined before something else is knitted begins."""
-
-
-def _put_together(title: str) -> str:
+def _put_together(block: StepBlock) -> str:
     """The heading with the name of what comes next as words; plain spaces tell it from the name of a piece."""
-    return BEFORE + spelt(title.removeprefix(BEFORE)).replace(" ", SPACE) if title.startswith(BEFORE) else title
+    return f"Before the {spelt(block.before).replace(' ', SPACE)}" if block.before else block.title
 
 
 SectionPart = tuple[str, tuple[Step, ...]]
