@@ -236,7 +236,17 @@ def test_the_palette_differs_in_lightness_from_neighbour_to_neighbour() -> None:
 
 def lace_pattern(pattern: Make) -> Any:
     made = with_charts(pattern(2), LACE, lies={"back": (lying(-27, 26, -26),), "front": (lying(-27, 26, -26),)})
-    text = w.ChartText("trial", "Chart trial", LACE.rows, 1, 8, 1, False, (("O", "leave the needle empty"),), (w.ChartNote(w.NoteKind.WHEN, "A note."),))
+    text = w.ChartText(
+        "trial",
+        "Chart trial",
+        LACE.rows,
+        1,
+        8,
+        1,
+        False,
+        (("O", "leave the needle empty"),),
+        (w.ChartNote(w.NoteKind.WHEN, "A note."),),
+    )
     sections = [
         replace(
             sec, paragraphs=(w.Paragraph("", "", (w.Sentence((w.Run("Work it."),), (0, 1), "", "", "", False, ("StartChart",)),)),)

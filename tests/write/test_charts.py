@@ -97,4 +97,6 @@ def test_a_wide_cross_is_said_to_need_a_column_beside_it() -> None:
     for half, said in ((2, False), (3, True)):
         cells = {**CELLS, "W": Cell("cross", "", half, "left")}
         text = chart_text(chart("cable", "-" + "W" * 2 * half, "-" + "." * 2 * half, cells=cells))
-        assert ("A cross of 3 over 3 or wider without such a column beside it is knit plain." in [n.text for n in text.notes]) == said
+        assert (
+            "A cross of 3 over 3 or wider without such a column beside it is knit plain." in [n.text for n in text.notes]
+        ) == said

@@ -130,7 +130,10 @@ def _kinds(instructions: Instructions) -> frozenset[str]:
 def _for_some_sizes(instructions: Instructions) -> bool:
     everybody = len(instructions.sizes)
     return any(
-        len(s.sizes) < everybody or Abbreviation.SKIPPED in s.short for sec in instructions.sections for p in sec.paragraphs for s in p.sentences
+        len(s.sizes) < everybody or Abbreviation.SKIPPED in s.short
+        for sec in instructions.sections
+        for p in sec.paragraphs
+        for s in p.sentences
     )
 
 

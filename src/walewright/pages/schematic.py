@@ -121,8 +121,7 @@ def _figures(measure: Measure, size: int, units: str) -> tuple[str, ...]:
 def _alt(piece: MeasuredPiece, sizes: tuple[str, ...], size: int) -> str:
     names = {"st": "stitches", "rows": "rows"}
     told = "; ".join(
-        f"{m.spoken} {cm(m.values[size])} centimetres"
-        + (f", {m.counts[size]} {names[m.unit]}" if m.counts else "")
+        f"{m.spoken} {cm(m.values[size])} centimetres" + (f", {m.counts[size]} {names[m.unit]}" if m.counts else "")
         for m in piece.measures
     )
     drawn = f" in size {sizes[size]}" if len(sizes) > 1 else ""

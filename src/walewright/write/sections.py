@@ -62,8 +62,7 @@ def _section(column: Column[StepBlock]) -> Section:
         paragraphs += _graded(title, [() if p is None else p[1] for p in row], paragraphs[-1] if paragraphs else None)
     if block.joining:
         return Section(block.name, _put_together(block), 1, tuple(paragraphs), joining=True)
-    title = heading(block.title, block.copies) if block.title[:1].islower() else spelt(block.title)
-    return Section(block.name, title, block.copies, tuple(paragraphs))
+    return Section(block.name, heading(block.title, block.copies), block.copies, tuple(paragraphs))
 
 
 def _put_together(block: StepBlock) -> str:

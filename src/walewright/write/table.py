@@ -42,4 +42,3 @@ def _row(entries: Column[Entry], group: tuple[int, ...]) -> Sentence:
         Cells((row.number(),), capital(tuple(what)), stitches),
         row_said=True,
     )
-
