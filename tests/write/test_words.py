@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 
 from tests.write.garments import KINDS, SAMPLES, joined
 from walewright.knit import steps as st
+from walewright.write.lines import lines, sentence
+from walewright.write.model import Abbreviation, Manner
 from walewright.write.said import Said
-from walewright.write.words import TEMPLATES, has_number, phrase
+from walewright.write.words import TEMPLATES, has_number, kind, phrase
 
 SIZES = (0, 1)
 
@@ -109,6 +113,49 @@ def test_a_number_or_none(step: st.Step) -> None:
 )  # fmt: skip
 def test_words(steps: tuple[st.Step | None, ...], words: str) -> None:
     assert "".join(r.text for r in phrase(Said(steps, SIZES))) == words
+
+
+SHORT = {
+    Abbreviation.COL: r"\bCOL\b",
+    Abbreviation.COR: r"\bCOR\b",
+    Abbreviation.LEFT: r"\bL \d",
+    Abbreviation.RIGHT: r"\bR \d",
+    Abbreviation.RC: r"\bRC\b",
+    Abbreviation.STITCH: r"\bsts?\b",
+    Abbreviation.SKIPPED: "–",
+}
+
+
+@pytest.mark.parametrize("skipped", [False, True])
+@pytest.mark.parametrize("step", SAMPLES, ids=lambda s: type(s).__name__)
+def test_a_phrase_knows_the_abbreviations_in_it(step: st.Step, skipped: bool) -> None:
+    runs = phrase(Said((step, None if skipped else step), SIZES))
+    text = "".join(r.text for r in runs)
+    assert {a for r in runs for a in r.short} == {a for a, pattern in SHORT.items() if re.search(pattern, text)}
+
+
+@pytest.mark.parametrize(("head", "manner"), [("Note", Manner.NOTE), ("By hand", Manner.BY_HAND)])
+def test_plain_words_are_no_steps_and_abbreviate_nothing(head: str, manner: Manner) -> None:
+    said = sentence(lines([(st.Say("Knit 3 sts – to RC 4, at L 1.", head),)])[0], (0,))
+    assert (said.manner, said.short, said.text) == (manner, frozenset(), f"{head}: Knit 3 sts – to RC 4, at L 1.")
+
+
+def test_a_sentence_knows_whether_it_names_the_counter() -> None:
+    def told(*steps: st.Step) -> tuple[str, bool]:
+        (line,) = lines([(step,) for step in steps])
+        made = sentence(line, (0,))
+        return made.text, made.row_said
+
+    now = st.Now(80, 20, "left")
+    assert told(now) == ("80 sts, RC 20, COL.", True)
+    assert told(st.KnitTo(20), now) == ("Knit to RC 20. 80 sts, COL.", True)
+    assert told(st.SetRowCounter(20), now) == ("Set the row counter to 020. 80 sts, COL.", False)
+
+
+def test_stripes_say_whether_a_yarn_is_carried() -> None:
+    starts = [s for s in SAMPLES if isinstance(s, st.StartStripes)]
+    assert {kind(s) for s in starts} == {"StartStripes carried", "StartStripes"}
+    assert [s for s in starts if (kind(s) == "StartStripes carried") is not bool(s.carried)] == []
 
 
 def test_kinds_of_runs() -> None:
