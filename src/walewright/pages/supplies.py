@@ -51,8 +51,8 @@ def yarn_notes(proof: Proof) -> tuple[str, ...]:
     ways: dict[str, list[str]] = {}
     for use in (u for size in proof.sizes for u in size.yarn):
         share = f"{round(use.error * 100)} %"
-        told = use.error and not use.error_told
-        ways.setdefault(use.label, []).append(f"{use.way}; right to about {share}" if told else use.way)
+        added = use.error > 0 and not use.error_told
+        ways.setdefault(use.label, []).append(f"{use.way}; right to about {share}" if added else use.way)
     labels: dict[str, dict[str, None]] = {}
     for label, told in ways.items():
         for way in _with_figures(told):
