@@ -8,7 +8,7 @@ from walewright.design.model import Design, Edging, Piece
 from walewright.knit.operations import needle
 from walewright.pages.chart_places import last_row
 from walewright.pages.fabric_words import dial_words
-from walewright.pages.figures import graded, listed, sentence
+from walewright.pages.figures import Figure, figure, listed, sentence, words
 from walewright.pages.marks import alike, motifs, slots_name
 from walewright.pages.measures import name_of
 from walewright.pages.model import Fact
@@ -69,8 +69,8 @@ def _piece(design: Design, piece: Piece, sized: list[SizedPiece]) -> Iterator[Fa
     yield from _motifs(sized)
     for number in range(min(len(s.repeats) for s in sized)):
         repeats = [s.repeats[number] for s in sized]
-        rows = graded([str(r.to_row - r.from_row) for r in repeats])
-        yield Fact("Repeated", f"{rows} rows, {graded([str(r.times) for r in repeats])} times in all")
+        rows, times = figure([str(r.to_row - r.from_row) for r in repeats]), figure([str(r.times) for r in repeats])
+        yield Fact("Repeated", *words(rows, " rows, ", times, " times in all"))
     if piece.end_way == "gathered":
         yield Fact("End", "all stitches drawn up on the tail")
 
@@ -84,17 +84,17 @@ def _slots(sized: list[SizedPiece]) -> Iterator[Fact]:
     for number in range(min(len(g) for g in groups)):
         of_size = [g[number] for g in groups]
         one = of_size[0][0]
-        rows = "; ".join(
-            graded([_row(s, slots[min(i, len(slots) - 1)].row) for s, slots in zip(sized, of_size, strict=True)])
-            for i in _distinct_rows(of_size)
-        )
-        stitches = graded([str(s[0].last - s[0].first + 1) for s in of_size])
+        rows: list[str | Figure] = []
+        for i in _distinct_rows(of_size):
+            at = [_row(s, slots[min(i, len(slots) - 1)].row) for s, slots in zip(sized, of_size, strict=True)]
+            rows += ["; ", figure(at)] if rows else [", at ", figure(at, "RC ")]
+        stitches = figure([str(s[0].last - s[0].first + 1) for s in of_size])
         count = f"{len(of_size[0])} of " if len(of_size[0]) > 1 else ""
         if one.taken == "eyelet":
-            told = f"{graded([str(len(s)) for s in of_size])}, at RC {rows}"
+            told = words(figure([str(len(s)) for s in of_size]), *rows)
         else:
-            told = f"{count}{stitches} stitches, {_needles(of_size)}, at RC {rows}; {_TAKEN.get(one.taken, one.taken)}"
-        yield Fact(sentence(slots_name(of_size[0])), told)
+            told = words(count, stitches, " stitches, ", *_needles(of_size), *rows, f"; {_TAKEN.get(one.taken, one.taken)}")
+        yield Fact(sentence(slots_name(of_size[0])), *told)
 
 
 def _distinct_rows(of_size: Sequence[list[SizedSlot]]) -> list[int]:
@@ -103,19 +103,23 @@ def _distinct_rows(of_size: Sequence[list[SizedSlot]]) -> list[int]:
     return [i for i, slot in enumerate(first) if all(slot.row != before.row for before in first[:i])]
 
 
-def _needles(of_size: Sequence[list[SizedSlot]]) -> str:
+def _needles(of_size: Sequence[list[SizedSlot]]) -> tuple[str | Figure, ...]:
     if any(len({(s.first, s.last) for s in slots}) > 1 for slots in of_size):
-        return "on the needles that the steps name"
-    return f"needles {graded([needle(s[0].first) for s in of_size])} to {graded([needle(s[0].last) for s in of_size])}"
+        return ("on the needles that the steps name",)
+    return _from_to([s[0].first for s in of_size], [s[0].last for s in of_size])
+
+
+def _from_to(first: Sequence[int], last: Sequence[int]) -> tuple[str | Figure, ...]:
+    return "needles ", figure([needle(n) for n in first]), " to ", figure([needle(n) for n in last])
 
 
 def _openings(sized: list[SizedPiece]) -> Iterator[Fact]:
     for number, opening in enumerate(sized[0].openings):
         if opening.rejoins and all(len(s.openings) > number for s in sized):
-            low = graded([_row(s, s.openings[number].row) for s in sized])
-            high = graded([_row(s, s.openings[number].to_row) for s in sized])
-            what = f"the parts beside it are knitted one after the other from RC {low} to {high}"
-            yield Fact(sentence(name_of(opening.name)), what)
+            low = figure([_row(s, s.openings[number].row) for s in sized], "RC ")
+            high = figure([_row(s, s.openings[number].to_row) for s in sized])
+            told = words("the parts beside it are knitted one after the other from ", low, " to ", high)
+            yield Fact(sentence(name_of(opening.name)), *told)
 
 
 def _wedges(sized: list[SizedPiece]) -> Iterator[Fact]:
@@ -123,10 +127,10 @@ def _wedges(sized: list[SizedPiece]) -> Iterator[Fact]:
         found = [s.wedges[number] for s in sized]
         one = found[0]
         sides = "both edges" if one.edge == "both" else f"the {one.edge} edge"
-        low = graded([_row(s, w.from_row) for s, w in zip(sized, found, strict=True)])
-        rows = graded([str(w.to_row - w.from_row) for w in found])
-        what = f"{graded([str(_held(w)) for w in found])} stitches at {sides} {_KIND[one.kind]}, {rows} rows from RC {low}"
-        yield Fact(sentence(name_of(one.name)) if one.name else "Short rows", what)
+        low = figure([_row(s, w.from_row) for s, w in zip(sized, found, strict=True)], "RC ")
+        rows, held = figure([str(w.to_row - w.from_row) for w in found]), figure([str(_held(w)) for w in found])
+        told = words(held, f" stitches at {sides} {_KIND[one.kind]}, ", rows, " rows from ", low)
+        yield Fact(sentence(name_of(one.name)) if one.name else "Short rows", *told)
 
 
 def _held(wedge: SizedWedge) -> int:
@@ -138,12 +142,12 @@ def _zones(design: Design, sized: list[SizedPiece]) -> Iterator[Fact]:
     for number in range(min(len(s.zones) for s in sized)):
         found = [s.zones[number] for s in sized]
         fabric = design.fabric(found[0].fabric)
-        low = graded([_row(s, z.from_row) for s, z in zip(sized, found, strict=True)])
-        high = graded([_row(s, _end(s, z)) for s, z in zip(sized, found, strict=True)])
-        told = f"{stitch_words(fabric)} at {dial_words(fabric)}, RC {low} to {high}"
-        if found[0].first <= found[0].last:
-            told += f", needles {graded([needle(z.first) for z in found])} to {graded([needle(z.last) for z in found])}"
-        yield Fact(sentence(name_of(found[0].fabric)), told)
+        low = figure([_row(s, z.from_row) for s, z in zip(sized, found, strict=True)], "RC ")
+        high = figure([_row(s, _end(s, z)) for s, z in zip(sized, found, strict=True)])
+        panel = found[0].first <= found[0].last
+        needles = (", ", *_from_to([z.first for z in found], [z.last for z in found])) if panel else ()
+        told = words(f"{stitch_words(fabric)} at {dial_words(fabric)}, ", low, " to ", high, *needles)
+        yield Fact(sentence(name_of(found[0].fabric)), *told)
 
 
 def _end(sized: SizedPiece, zone: SizedZone) -> int:
@@ -155,10 +159,10 @@ def _motifs(sized: list[SizedPiece]) -> Iterator[Fact]:
     found = [motifs(s) for s in sized]
     for number in range(min(len(f) for f in found)):
         one = [f[number] for f in found]
-        low = graded([_row(s, m.from_row) for s, m in zip(sized, one, strict=True)])
-        high = graded([_row(s, m.to_row) for s, m in zip(sized, one, strict=True)])
-        told = f"RC {low} to {high}, needles {graded([needle(m.first) for m in one])} to {graded([needle(m.last) for m in one])}"
-        yield Fact(f"Motif {name_of(one[0].chart)}", told)
+        low = figure([_row(s, m.from_row) for s, m in zip(sized, one, strict=True)], "RC ")
+        high = figure([_row(s, m.to_row) for s, m in zip(sized, one, strict=True)])
+        told = words(low, " to ", high, ", ", *_from_to([m.first for m in one], [m.last for m in one]))
+        yield Fact(f"Motif {name_of(one[0].chart)}", *told)
 
 
 def long_loops(proof: Proof, section: str) -> Iterator[Fact]:
@@ -166,7 +170,8 @@ def long_loops(proof: Proof, section: str) -> Iterator[Fact]:
     rows = [next((p.long_rows for p in size.pieces if p.name == section), ()) for size in proof.sizes]
     if any(rows):
         most, times, whole = ([str(n) for n in of] for of in zip(*((max(r, default=0), len(r), sum(r)) for r in rows), strict=True))
-        yield Fact("Loops drawn long", f"by hand, at most {graded(most)} in a row, in {graded(times)} rows; {graded(whole)} in all")
+        told = words("by hand, at most ", figure(most), " in a row, in ", figure(times), " rows; ", figure(whole), " in all")
+        yield Fact("Loops drawn long", *told)
 
 
 def _holes(bands: list[SizedBand]) -> Iterator[Fact]:
@@ -175,5 +180,5 @@ def _holes(bands: list[SizedBand]) -> Iterator[Fact]:
         return
     stitches = {h.last - h.first + 1 for found in holes for h in found}
     size = "eyelets" if stitches == {1} else f"of {listed([str(s) for s in sorted(stitches)])} stitches"
-    row = graded([str(h[0].row) for h in holes])
-    yield Fact("Buttonholes", f"{graded([str(len(found)) for found in holes])} {size}, at RC {row}")
+    count, row = figure([str(len(found)) for found in holes]), figure([str(h[0].row) for h in holes], "RC ")
+    yield Fact("Buttonholes", *words(count, f" {size}, at ", row))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from dataclasses import dataclass
 
 CM_PER_INCH = 2.54
 
@@ -42,6 +43,39 @@ def graded(values: Sequence[str]) -> str:
     if len(set(values)) == 1:
         return values[0]
     return f"{values[0]} ({': '.join(values[1:])})"
+
+
+@dataclass(frozen=True, slots=True)
+class Figure:
+    """One figure a size, as printed; `whole` where no line may break it."""
+
+    text: str
+    whole: bool
+
+
+def figure(values: Sequence[str], before: str = "") -> Figure:
+    """As `graded`, with what stands before it and is not parted from it: "RC 10 (12: 14)"."""
+    return Figure(before + graded(values), len(values) >= SEVERAL and len(set(values)) > 1)
+
+
+SEVERAL = 3
+"""Sizes from which on a figure in brackets is kept whole."""
+
+
+def words(*parts: str | Figure) -> tuple[str, tuple[tuple[int, int], ...]]:
+    """The parts as one text, and where in it figures begin and end. A figure takes the mark behind it."""
+    text = ""
+    spans: list[tuple[int, int]] = []
+    for part in parts:
+        if isinstance(part, Figure):
+            if part.whole:
+                spans.append((len(text), len(text) + len(part.text)))
+            text += part.text
+            continue
+        if spans and spans[-1][1] == len(text) and part.startswith((",", ".", ";")):
+            spans[-1] = (spans[-1][0], len(text) + 1)
+        text += part
+    return text, tuple(spans)
 
 
 def whole_grams(*parts: float) -> tuple[int, ...]:

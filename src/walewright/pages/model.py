@@ -126,11 +126,17 @@ class SizeTable:
 
 # ----------------------------------------------------------------- words
 
+Spans = tuple[tuple[int, int], ...]
+"""Where figures begin and end in a text."""
+
 
 @dataclass(frozen=True, slots=True)
 class Fact:
+    """`figures` as in write.model.Run."""
+
     label: str
     text: str
+    figures: Spans = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -154,10 +160,11 @@ class HowTo:
 
 @dataclass(frozen=True, slots=True)
 class Piece:
-    """A stretch of a sentence; `kind` as in write.model.Run."""
+    """A stretch of a sentence; `kind` and `figures` as in write.model.Run."""
 
     text: str
     kind: str
+    figures: Spans = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -173,6 +180,8 @@ class Line:
     check: bool
     sizes: str
     below: str = ""
+    row_figures: Spans = ()
+    below_figures: Spans = ()
 
 
 @dataclass(frozen=True, slots=True)

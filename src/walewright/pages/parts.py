@@ -11,7 +11,7 @@ from walewright.pages.handwork import by_hand
 from walewright.pages.measures import name_of
 from walewright.pages.model import Drawing, Fact, Line, Part, RowLine, SizeTable, Stage
 from walewright.pages.model import Piece as Stretch
-from walewright.pages.unbroken import graded_length
+from walewright.pages.unbroken import longest
 from walewright.proof.model import Proof
 from walewright.solve.model import Counts
 from walewright.write.model import Instructions, Paragraph, Run, Section, Sentence
@@ -57,8 +57,8 @@ def _part(
     return Part(
         anchor=anchor,
         title=name_of(section.title),
-        facts=tuple(f for f in facts if drawing is None or graded_length(f.text) <= BESIDE),
-        details=tuple(f for f in facts if drawing is not None and graded_length(f.text) > BESIDE),
+        facts=tuple(f for f in facts if drawing is None or longest(f.figures) <= BESIDE),
+        details=tuple(f for f in facts if drawing is not None and longest(f.figures) > BESIDE),
         drawing=drawing,
         legend=legend,
         stages=stages,
@@ -119,6 +119,7 @@ def _line(sentence: Sentence, copies: int, sizes: tuple[str, ...], named: bool) 
     fits = len(sentence.row) <= COLUMN
     # What the line says itself need not be said beneath it.
     said = fits or not sentence.row or sentence.row_said
+    below = "" if said else f"RC {sentence.row}"
     return Line(
         pieces=tuple(_stretches(sentence.runs)),
         boxes=0 if sentence.check else copies,
@@ -126,7 +127,9 @@ def _line(sentence: Sentence, copies: int, sizes: tuple[str, ...], named: bool) 
         side=sentence.side,
         check=sentence.check,
         sizes=", ".join(sizes[i] for i in sentence.sizes) if some else "",
-        below="" if said else f"RC {sentence.row}",
+        below=below,
+        row_figures=((0, len(sentence.row)),) if fits and sentence.row_graded else (),
+        below_figures=((0, len(below)),) if below and sentence.row_graded else (),
     )
 
 
@@ -136,18 +139,27 @@ def _stretches(runs: tuple[Run, ...]) -> Iterator[Stretch]:
     break a line that ends in a blank at its first word."""
     made: list[Stretch] = []
     for run in runs:
-        text, last = run.text, made[-1] if made else None
+        text, figures, last = run.text, run.figures, made[-1] if made else None
         if run.kind == "needle":
             text = re.sub(r"\b([LR]) (?=\d)", "\\1\N{NO-BREAK SPACE}", text)
         if run.kind == "word":
             if last is not None and last.kind == "check":
                 stop = re.match(r"[.,;:]?\s*", text)
                 assert stop is not None
-                made[-1] = Stretch(last.text + stop.group().rstrip(), "check")
+                made[-1] = _stopped(last, stop.group().rstrip())
                 text = text[stop.end() :]
         elif last is not None and last.kind == "word" and last.text.endswith(" "):
             made[-1] = Stretch(last.text.rstrip(), "word")
-            text = text if run.kind == "check" else " " + text
+            if run.kind != "check":
+                text, figures = " " + text, tuple((begin + 1, end + 1) for begin, end in figures)
         if text:
-            made.append(Stretch(text, run.kind))
+            made.append(Stretch(text, run.kind, figures))
     yield from made
+
+
+def _stopped(check: Stretch, stop: str) -> Stretch:
+    """With the full stop, which goes with a figure at the end."""
+    *most, last = check.figures or ((0, 0),)
+    ends = last[1] == len(check.text)
+    figures = (*most, (last[0], last[1] + len(stop))) if ends else check.figures
+    return Stretch(check.text + stop, check.kind, figures)

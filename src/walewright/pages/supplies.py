@@ -8,7 +8,7 @@ from collections.abc import Iterator
 
 from walewright.design.model import Design, Fabric
 from walewright.pages.fabric_words import basis_words, dial_words
-from walewright.pages.figures import CM_PER_INCH, cm, graded, listed, metres, ordinal, sentence, whole_grams
+from walewright.pages.figures import CM_PER_INCH, cm, figure, graded, listed, metres, ordinal, sentence, whole_grams, words
 from walewright.pages.model import Advice, Cell, Fact, Row, RowGroup, SizeTable, Tension
 from walewright.proof.model import Proof
 from walewright.solve.model import Counts, SizedGarment
@@ -137,7 +137,7 @@ def machine(design: Design, counts: Counts) -> tuple[Fact, ...]:
     facts = [
         Fact("Machine", f"{sentence(bed.label.partition(',')[0])}, single bed"),
         Fact("Needles", f"{bed.needles}, {_plain(bed.pitch_mm)} mm apart"),
-        Fact("In use, at most", graded(widest)),
+        Fact("In use, at most", *words(figure(widest))),
     ]
     if bed.edge_reminder:
         facts.append(Fact("Edges", sentence(bed.edge_reminder)))

@@ -13,6 +13,9 @@ from walewright.write.model import Abbreviation, Run
 
 SKIPPED = Abbreviation.SKIPPED.value
 
+SEVERAL = 3
+"""Sizes from which on a figure in brackets is kept whole."""
+
 
 @dataclass(frozen=True, slots=True)
 class Graded:
@@ -31,30 +34,41 @@ class Graded:
         return bracketed([SKIPPED if v is None or i not in self.group else spell(v) for i, v in enumerate(self.values)])
 
     @property
+    def alone(self) -> bool:
+        """Whether one number stands for all."""
+        printed = {self.values[i] for i in self.group}
+        return len(printed) == 1 and None not in printed
+
+    @property
+    def whole(self) -> bool:
+        """Whether the text is one figure that no line may break."""
+        return len(self.values) >= SEVERAL and not self.alone
+
+    @property
     def short(self) -> frozenset[Abbreviation]:
         """The dash, where `text` has one."""
-        printed = {self.values[i] for i in self.group}
-        if len(printed) == 1 and None not in printed:
+        if self.alone:
             return frozenset()
         return frozenset({Abbreviation.SKIPPED} if any(v is None or i not in self.group for i, v in enumerate(self.values)) else ())
 
-    def _run(self, text: str, kind: str = "number") -> Run:
-        return Run(text, kind, self.short)
+    def run(self, text: str, kind: str = "number", short: frozenset[Abbreviation] = frozenset()) -> Run:
+        """The number as printed in `text`."""
+        return Run(text, kind, self.short | short, ((0, len(text)),) if self.whole else ())
 
     def number(self) -> Run:
-        return self._run(self.text())
+        return self.run(self.text())
 
     def counter(self) -> Run:
         """As the row counter's three drums show it."""
-        return self._run(self.text(lambda rows: f"{rows:03}"))
+        return self.run(self.text(lambda rows: f"{rows:03}"))
 
     def needle(self) -> Run:
         printed = (v for i, v in enumerate(self.values) if v is not None and i in self.group)
         sides = frozenset(Abbreviation.LEFT if v < 0 else Abbreviation.RIGHT for v in printed)
-        return Run(self.text(needle), "needle", self.short | sides)
+        return self.run(self.text(needle), "needle", sides)
 
     def ordinal(self) -> Run:
-        return self._run(self.text(ordinal))
+        return self.run(self.text(ordinal))
 
     def of(self, one: str, many: str) -> str:
         """`one` where every size's number is 1, else `many`."""

@@ -121,6 +121,7 @@ def sentence(line: Line, group: SizeNumbers) -> Sentence:
         tuple(kind for c in line.columns for kind in kinds(Said(c, group))),
         manner=_manner(_step(line.columns[0])),
         row_said=bool(row) and _row_said(line, group),
+        row_graded=bool(row) and Said(last, group).graded("row").whole,
     )
 
 

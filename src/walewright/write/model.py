@@ -44,11 +44,12 @@ class NoteKind(Enum):
 @dataclass(frozen=True, slots=True)
 class Run:
     """A stretch of a sentence. kind: "word" (plain), "number" (graded: brackets), "needle", "check" (what must be true).
-    `short` are the abbreviations that stand in it."""
+    `short` are the abbreviations that stand in it, `figures` where graded figures begin and end that no line may break."""
 
     text: str
     kind: str = "word"
     short: frozenset[Abbreviation] = frozenset()
+    figures: tuple[tuple[int, int], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,6 +81,8 @@ class Sentence:
     manner: Manner = Manner.STEPS
     row_said: bool = False
     """Whether the words name the counter value `row` themselves."""
+    row_graded: bool = False
+    """Whether `row` is a figure that no line may break."""
 
     @property
     def text(self) -> str:

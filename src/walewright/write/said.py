@@ -69,6 +69,21 @@ def joined(runs: Iterable[Run]) -> Phrase:
     return tuple(made)
 
 
+def together(kind: str, *parts: str | Run) -> Run:
+    """The parts as one run. A figure takes the mark behind it: "RC 10 (12: 14),"."""
+    text, short = "", frozenset[Abbreviation]()
+    figures: list[tuple[int, int]] = []
+    for part in parts:
+        if isinstance(part, Run):
+            figures += ((begin + len(text), end + len(text)) for begin, end in part.figures)
+            text, short = text + part.text, short | part.short
+            continue
+        if figures and figures[-1][1] == len(text) and part.startswith((",", ".", ";")):
+            figures[-1] = (figures[-1][0], len(text) + 1)
+        text += part
+    return Run(text, kind, short, tuple(figures))
+
+
 def capital(words: Phrase) -> Phrase:
     """The words, the first with a capital."""
     first, *rest = words

@@ -41,4 +41,5 @@ def _row(entries: Column[Entry], group: tuple[int, ...]) -> Sentence:
         ("KnitTo", *told),
         Cells((row.number(),), capital(tuple(what)), stitches),
         row_said=True,
+        row_graded=row.whole,
     )

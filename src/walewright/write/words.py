@@ -14,7 +14,7 @@ from walewright.knit.steps import Step
 from walewright.write import edgings, making_up, partings, patterns
 from walewright.write.grading import Graded
 from walewright.write.model import Abbreviation, Run
-from walewright.write.said import RC, Phrase, Said, counted, plain, rows, span, sts, worded
+from walewright.write.said import RC, ST, STS, Phrase, Said, counted, plain, rows, span, sts, together, worded
 
 
 def phrase(said: Said) -> Phrase:
@@ -195,14 +195,13 @@ def check(said: Said, row: Graded | None = None) -> Phrase:
     sides = tuple(_CARRIAGES[s.side] if isinstance(s, st.Now) else None for s in said.steps)
     # The stitches have the dash of who skips this; the carriage needs none where it is on one side for all others.
     carriage = Graded(sides, said.working)
-    at = carriage.text(lambda side: _CARRIAGE_AT[side].value)
-    waiting = said.graded("waiting") if isinstance(said.any, st.NowInHalf) else None
-    beside = f"and {waiting.text()} waiting, " if waiting else ""
-    counter = f"RC {row.text()}, " if row else ""
-    short = {Abbreviation.STITCH, *(_CARRIAGE_AT[v] for v in carriage.values if v is not None), *([Abbreviation.RC] if row else [])}
-    for graded in (stitches, carriage, *filter(None, (waiting, row))):
-        short |= graded.short
-    return (Run(f"{stitches.text()} {stitches.of('st', 'sts')}, {beside}{counter}{at}", "check", frozenset(short)),)
+    at = frozenset(_CARRIAGE_AT[v] for v in carriage.values if v is not None)
+    parts: list[str | Run] = [stitches.number(), " ", ST if stitches.of_one else STS, ", "]
+    if isinstance(said.any, st.NowInHalf):
+        parts += ["and ", said.graded("waiting").number(), " waiting, "]
+    if row:
+        parts += [row.run(f"{RC.text}{row.text()}", short=RC.short), ", "]
+    return (together("check", *parts, carriage.run(carriage.text(lambda side: _CARRIAGE_AT[side].value), short=at)),)
 
 
 def _say(s: Said) -> Phrase:
