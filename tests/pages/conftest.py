@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import dataclass
 
@@ -233,13 +234,20 @@ def say(text: str, sizes: tuple[int, ...], row: str = "", side: str = "", check:
     for letter in text:
         if letter in kinds:
             if run_text:
-                runs.append(w.Run(run_text, kind))
+                runs.append(run_of(run_text, kind))
             kind, run_text = ("word" if kind == kinds[letter] else kinds[letter]), ""
         else:
             run_text += letter
     if run_text:
-        runs.append(w.Run(run_text, kind))
-    return w.Sentence(tuple(runs), sizes, row, side, "by hand", check, said)
+        runs.append(run_of(run_text, kind))
+    return w.Sentence(tuple(runs), sizes, row, side, "by hand", check, said, row_graded=":" in row)
+
+
+FIGURES = re.compile(r"(?:\b(?:[LR]|RC) )?[^\s()]+ \([^()]*:[^()]*\),?")
+
+
+def run_of(text: str, kind: str) -> w.Run:
+    return w.Run(text, kind, figures=tuple(found.span() for found in FIGURES.finditer(text)))
 
 
 def make_instructions(count: int, counts: s.Counts) -> w.Instructions:

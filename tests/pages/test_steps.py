@@ -13,9 +13,10 @@ from tests.pages import gallery
 from walewright.design import model as d
 from walewright.pages import html
 from walewright.pages.facts import section_facts
+from walewright.pages.figures import figure, words
 from walewright.pages.handwork import handwork
 from walewright.pages.howto import TECHNIQUES
-from walewright.pages.unbroken import graded_length, stretches
+from walewright.pages.unbroken import longest, stretches
 from walewright.write.model import Cells, Paragraph, Run, Section, Sentence
 
 Make = Callable[..., Any]
@@ -31,19 +32,20 @@ def with_paragraph(made: Any, *paragraphs: Paragraph) -> Any:
 
 
 def test_a_graded_figure_is_one_stretch_with_its_brackets_needle_and_stop() -> None:
-    text = "Bring needles L 26 (L 30: L 33) to R 26 (R 30: R 33), then RC 8 (9: 10). Done (neck centre)."
-    kept = [t for t, kind in stretches(text) if kind]
+    left, right, row = figure(["L 26", "L 30", "L 33"]), figure(["R 26", "R 30", "R 33"]), figure(["8", "9", "10"], "RC ")
+    text, figures = words("Bring needles ", left, " to ", right, ", then ", row, ". Done (neck centre).")
+    assert text == "Bring needles L 26 (L 30: L 33) to R 26 (R 30: R 33), then RC 8 (9: 10). Done (neck centre)."
+    kept = [t for t, kind in stretches(text, figures) if kind]
     assert kept == ["L 26 (L 30: L 33)", "R 26 (R 30: R 33),", "RC 8 (9: 10)."]
-    assert "".join(t for t, _ in stretches(text)) == text
-    assert graded_length(text) == len("R 26 (R 30: R 33),")
-    assert graded_length("none (here)") == 0
+    assert "".join(t for t, _ in stretches(text, figures)) == text
+    assert longest(figures) == len("R 26 (R 30: R 33),")
+    assert words("none (here), ", figure(["4", "4", "4"])) == ("none (here), 4", ())
 
 
 def test_a_long_figure_is_set_smaller_rather_than_broken() -> None:
-    figure = f"100 ({': '.join(str(n) for n in range(101, 113))})"
-    assert stretches(figure)[0] == (figure, "long")
-    figure = f"100 ({': '.join(str(n) for n in range(101, 121))})"
-    assert stretches(figure)[0] == (figure, "longer")
+    for last, kind in ((113, "long"), (121, "longer")):
+        text, figures = words(figure([str(n) for n in range(100, last)]))
+        assert stretches(text, figures) == ((text, kind),)
 
 
 def test_every_graded_figure_of_a_page_is_kept_whole(pattern: Make) -> None:

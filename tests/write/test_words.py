@@ -152,6 +152,20 @@ def test_a_sentence_knows_whether_it_names_the_counter() -> None:
     assert told(st.SetRowCounter(20), now) == ("Set the row counter to 020. 80 sts, COL.", False)
 
 
+def test_the_figures_of_three_sizes_are_known() -> None:
+    def kept(*steps: st.Step) -> list[str]:
+        runs = phrase(Said(steps, tuple(range(len(steps)))))
+        return [r.text[begin:end] for r in runs for begin, end in r.figures]
+
+    assert kept(*(st.Now(n, r, side) for n, r, side in ((80, 20, "left"), (84, 21, "right"), (90, 22, "left")))) == [
+        "80 (84: 90)",
+        "RC 20 (21: 22),",
+        "COL (COR: COL)",
+    ]
+    assert kept(*(st.NeedlesToWork(-n, n - 1, 80) for n in (40, 42, 44))) == ["L 40 (L 42: L 44)", "R 40 (R 42: R 44)"]
+    assert kept(st.KnitTo(4), st.KnitTo(6)) == []
+
+
 def test_stripes_say_whether_a_yarn_is_carried() -> None:
     starts = [s for s in SAMPLES if isinstance(s, st.StartStripes)]
     assert {kind(s) for s in starts} == {"StartStripes carried", "StartStripes"}
