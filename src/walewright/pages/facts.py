@@ -8,7 +8,7 @@ from walewright.design.model import Design, Edging, Piece
 from walewright.knit.operations import needle
 from walewright.pages.chart_places import last_row
 from walewright.pages.fabric_words import dial_words
-from walewright.pages.figures import Figure, figure, listed, sentence, words
+from walewright.pages.figures import SizedFigure, figure, listed, sentence, words
 from walewright.pages.marks import alike, motifs, slots_name
 from walewright.pages.measures import name_of
 from walewright.pages.model import Fact
@@ -84,7 +84,7 @@ def _slots(sized: list[SizedPiece]) -> Iterator[Fact]:
     for number in range(min(len(g) for g in groups)):
         of_size = [g[number] for g in groups]
         one = of_size[0][0]
-        rows: list[str | Figure] = []
+        rows: list[str | SizedFigure] = []
         for i in _distinct_rows(of_size):
             at = [_row(s, slots[min(i, len(slots) - 1)].row) for s, slots in zip(sized, of_size, strict=True)]
             rows += ["; ", figure(at)] if rows else [", at ", figure(at, "RC ")]
@@ -103,13 +103,13 @@ def _distinct_rows(of_size: Sequence[list[SizedSlot]]) -> list[int]:
     return [i for i, slot in enumerate(first) if all(slot.row != before.row for before in first[:i])]
 
 
-def _needles(of_size: Sequence[list[SizedSlot]]) -> tuple[str | Figure, ...]:
+def _needles(of_size: Sequence[list[SizedSlot]]) -> tuple[str | SizedFigure, ...]:
     if any(len({(s.first, s.last) for s in slots}) > 1 for slots in of_size):
         return ("on the needles that the steps name",)
     return _from_to([s[0].first for s in of_size], [s[0].last for s in of_size])
 
 
-def _from_to(first: Sequence[int], last: Sequence[int]) -> tuple[str | Figure, ...]:
+def _from_to(first: Sequence[int], last: Sequence[int]) -> tuple[str | SizedFigure, ...]:
     return "needles ", figure([needle(n) for n in first]), " to ", figure([needle(n) for n in last])
 
 

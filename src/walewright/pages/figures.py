@@ -46,28 +46,28 @@ def graded(values: Sequence[str]) -> str:
 
 
 @dataclass(frozen=True, slots=True)
-class Figure:
+class SizedFigure:
     """One figure a size, as printed; `whole` where no line may break it."""
 
     text: str
     whole: bool
 
 
-def figure(values: Sequence[str], before: str = "") -> Figure:
+def figure(values: Sequence[str], before: str = "") -> SizedFigure:
     """As `graded`, with what stands before it and is not parted from it: "RC 10 (12: 14)"."""
-    return Figure(before + graded(values), len(values) >= SEVERAL and len(set(values)) > 1)
+    return SizedFigure(before + graded(values), len(values) >= SEVERAL and len(set(values)) > 1)
 
 
 SEVERAL = 3
 """Sizes from which on a figure in brackets is kept whole."""
 
 
-def words(*parts: str | Figure) -> tuple[str, tuple[tuple[int, int], ...]]:
+def words(*parts: str | SizedFigure) -> tuple[str, tuple[tuple[int, int], ...]]:
     """The parts as one text, and where in it figures begin and end. A figure takes the mark behind it."""
     text = ""
     spans: list[tuple[int, int]] = []
     for part in parts:
-        if isinstance(part, Figure):
+        if isinstance(part, SizedFigure):
             if part.whole:
                 spans.append((len(text), len(text) + len(part.text)))
             text += part.text
