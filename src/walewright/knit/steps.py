@@ -343,13 +343,14 @@ class Say(Step):
 
 @dataclass(frozen=True, slots=True)
 class StepBlock:
-    """The steps of one thing on the bed (see operations.Block), in paragraphs with a title each ("Shape neck")."""
+    """The steps of one thing on the bed (see operations.Block, also for `of`), in paragraphs with a title each ("Shape neck")."""
 
     name: str
     title: str
     copies: int
     paragraphs: tuple[tuple[str, tuple[Step, ...]], ...]
     joining: bool = False
+    of: str = ""
 
 
 @dataclass(frozen=True, slots=True)
