@@ -21,17 +21,16 @@ from walewright.cli.text_copy import text_copy
 from walewright.design import Changes
 from walewright.pages.model import PageOptions, Sheet
 from walewright.pipeline import Outcome
-from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Severity
 
 SHIPPED = shipped()
 
-Told = tuple[tuple[str, str, tuple[str, ...]], ...]
+Told = tuple[tuple[object, ...], ...]
 
 
 def told(diagnostics: tuple[Diagnostic, ...]) -> Told:
-    """What is told, without the places, which move when a line is taken out."""
-    return tuple((d.code, in_english(d).message, in_english(d).labels) for d in diagnostics)
+    """What is reported, without the places, which move when a line is taken out."""
+    return tuple((d.code, d.case, d.facts, tuple(label.said for label in d.labels)) for d in diagnostics)
 
 
 def failed(outcome: Outcome) -> bool:
@@ -111,7 +110,7 @@ class Compiled:
 def _unexplained(alone: bool) -> Iterator[None]:
     """Refusals of one size `alone` without what a conflict is about. Of several, the sizes that are at fault decide how the others
     are coupled."""
-    refused = Diagnostic("counts-conflict", "cannot be counted")
+    refused = Diagnostic("counts-conflict")
     if not alone:
         yield
         return

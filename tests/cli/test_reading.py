@@ -10,6 +10,7 @@ import pytest
 
 from walewright import world
 from walewright.cli import main
+from walewright.report.english import in_english
 from walewright.world import reading
 
 Said = pytest.CaptureFixture[str]
@@ -19,8 +20,8 @@ def refused(path: Path) -> str:
     text, fault = world.read_source(str(path))
     assert text is None
     assert fault is not None
-    assert fault.helps
-    return f"{fault.code}: {fault.message}"
+    assert in_english(fault).helps
+    return f"{fault.code}: {in_english(fault).message}"
 
 
 @pytest.mark.parametrize("command", ["check", "build", "format"])

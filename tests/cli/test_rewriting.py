@@ -10,6 +10,7 @@ import pytest
 
 from walewright import world
 from walewright.cli import main
+from walewright.report.english import in_english
 
 Said = pytest.CaptureFixture[str]
 
@@ -123,7 +124,7 @@ def test_a_file_that_somebody_changed_meanwhile_is_left(untidy: Path) -> None:
     untidy.write_text("# theirs\n", encoding="utf-8")
     fault = world.rewrite(held, b"ours")
     assert fault is not None
-    assert "changed" in fault.message
+    assert "changed" in in_english(fault).message
     assert untidy.read_text(encoding="utf-8") == "# theirs\n"
     untidy.unlink()
     assert world.rewrite(held, b"ours") is not None

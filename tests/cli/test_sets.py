@@ -14,6 +14,7 @@ import pytest
 
 from walewright import world
 from walewright.cli import stops
+from walewright.report.english import in_english
 from walewright.world import locks, sets
 from walewright.world.locks import alone_in
 
@@ -122,10 +123,10 @@ def test_a_refusal_at_any_step_is_told_and_leaves_the_old_set(tmp_path: Path, mo
         there = {name: data for name, data in held(folder).items() if not name.startswith(".")}
         if fault is None:
             assert there == NEW
-        elif not fault.notes:
+        elif not in_english(fault).notes:
             told += 1
             assert fault.code == "output-unwritable"
-            assert "no space left on device" in fault.message
+            assert "no space left on device" in in_english(fault).message
             assert there == OLD
         assert world.write_set(str(folder), NEW) is None
         assert held(folder) == NEW
@@ -174,7 +175,7 @@ def test_a_full_disk_leaves_no_new_folder(tmp_path: Path, monkeypatch: pytest.Mo
     fault = world.write_set(str(tmp_path / "new" / "out"), NEW)
     monkeypatch.undo()
     assert fault is not None
-    assert "no space left on device" in fault.message
+    assert "no space left on device" in in_english(fault).message
     assert os.listdir(tmp_path) == []
 
 
@@ -195,7 +196,7 @@ def test_a_set_that_cannot_begin_to_move_is_taken_back(tmp_path: Path, monkeypat
     fault = world.write_set(str(tmp_path), NEW)
     monkeypatch.undo()
     assert fault is not None
-    assert fault.notes == ()
+    assert in_english(fault).notes == ()
     assert held(tmp_path) == OLD
     assert sorted(os.listdir(tmp_path)) == sorted(OLD)
 
@@ -213,7 +214,7 @@ def test_names_that_cannot_be_written(name: str, why: str, tmp_path: Path) -> No
         return
     fault = world.write_set(str(tmp_path), {"a.pdf": b"new", name: b"new"})
     assert fault is not None
-    assert why in fault.message
+    assert why in in_english(fault).message
     assert held(tmp_path) == OLD
     assert sorted(os.listdir(tmp_path)) == sorted([*OLD, "folder"])
 
@@ -236,7 +237,7 @@ def test_a_running_build_is_told_of_and_left_alone(tmp_path: Path, monkeypatch: 
         assert (tmp_path / sets.NEW / "a.pdf").exists()
         fault = world.write_set(str(tmp_path), NEW)
     assert fault is not None
-    assert "another build" in fault.message
+    assert "another build" in in_english(fault).message
     assert world.settle(str(tmp_path)) is None
     assert os.listdir(tmp_path) == []
 

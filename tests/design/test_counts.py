@@ -12,6 +12,7 @@ from walewright.design.findings import Findings
 from walewright.design.regauged import changed_fabrics
 from walewright.report.english import in_english
 from walewright.report.model import NOWHERE
+from walewright.report.said import Said
 from walewright.source.syntax import YarnCount
 
 HEAD = 'pattern "Trial"\nsizes S M\n    length 40 42 cm\nmachine bulky\n'
@@ -19,7 +20,7 @@ HEAD = 'pattern "Trial"\nsizes S M\n    length 40 42 cm\nmachine bulky\n'
 
 def grams(text: str, system: str) -> float | None:
     findings = Findings()
-    found = tex(YarnCount(text, system), "the yarn", NOWHERE, findings)
+    found = tex(YarnCount(text, system), Said("yarn"), NOWHERE, findings)
     assert (found is None) == findings.failed
     return found
 
@@ -65,7 +66,7 @@ def test_what_is_no_count(text: str, system: str) -> None:
 
 def test_an_unknown_system_is_told_with_those_that_are_known() -> None:
     findings = Findings()
-    assert tex(YarnCount("2/28", "worsted"), "the yarn", NOWHERE, findings) is None
+    assert tex(YarnCount("2/28", "worsted"), Said("yarn"), NOWHERE, findings) is None
     (told,) = findings.all()
     assert "NeK" in in_english(told).notes[0]
 

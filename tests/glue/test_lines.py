@@ -109,7 +109,7 @@ def test_no_order_is_proposed_where_something_else_stays_wrong() -> None:
     twice = "join back side to right_front side\n"
     said = told(JACKET.replace("right_front neckline + back neck + left_front neckline", mixed) + twice)
     assert {d.code for d in said} == {"line-not-in-order", "edge-used-twice"}
-    assert not any(text.startswith("write `along") for d in said for text in d.helps)
+    assert not any(text.startswith("write `along") for d in said for text in in_english(d).helps)
 
 
 KNOBBLY = panel("rug").replace("in plain", "in knobs")

@@ -50,7 +50,7 @@ def test_a_band_has_one_line(text: str, helps: tuple[str, ...]) -> None:
 def test_the_name_that_stands_for_several_is_told_with_what_it_stands_for() -> None:
     (found,) = told(body("front", FRONT_NECK) + BAND.format(along="front shoulder"))
     meant = "`front shoulder`, which is not one edge but 2: `front shoulder_left` and `front shoulder_right`"
-    assert found.message == f"band `trim` is to run along {meant}"
+    assert in_english(found).message == f"band `trim` is to run along {meant}"
 
 
 def test_copies_of_a_piece_have_lines_that_are_alike() -> None:
@@ -70,9 +70,9 @@ def test_copies_of_a_piece_have_lines_that_are_alike() -> None:
 def test_the_copies_are_shared_out_among_the_lines() -> None:
     """Eight sleeves on four rugs are four at each side; of four, two would be at each, and the rugs have four such edges."""
     (found,) = told(panel("rug", copies=4) + SLEEVES.format(along="rug side").replace("knit 2", "knit 8"))
-    assert found.helps[0] == "write 2 pieces, `along rug side_left` and `along rug side_right`"
+    assert in_english(found).helps[0] == "write 2 pieces, `along rug side_left` and `along rug side_right`"
     (found,) = told(panel("rug", copies=4) + SLEEVES.format(along="rug side").replace("knit 2", "knit 4"))
-    assert not any("write 2 pieces" in text for text in found.helps)
+    assert not any("write 2 pieces" in text for text in in_english(found).helps)
 
 
 def test_where_no_way_to_name_the_lines_leads_on_none_is_proposed() -> None:

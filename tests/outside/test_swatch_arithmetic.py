@@ -15,6 +15,7 @@ from walewright.design.units import STITCHES
 from walewright.design.values import Scope
 from walewright.pipeline import compile
 from walewright.report.english import in_english
+from walewright.report.said import said
 from walewright.source import syntax
 from walewright.source.syntax import Binary, Call, Number
 
@@ -37,14 +38,14 @@ def stitches(cloth: Fabric, width: float, unit: str = "cm") -> float:
 
 def rows(cloth: Fabric, height: float, unit: str = "cm") -> float:
     findings = Findings()
-    height_cm = Place(Scope(findings, ("M",), {}, {}), findings, cloth).up(Number(height, unit), "the height")
+    height_cm = Place(Scope(findings, ("M",), {}, {}), findings, cloth).up(Number(height, unit), said("height"))
     assert height_cm is not None
     return height_cm[0] * cloth.rows_per_cm
 
 
 def across(cloth: Fabric, expression: syntax.Expr) -> float:
     findings = Findings()
-    width = Place(Scope(findings, ("M",), {}, {}), findings, cloth).across(expression, "the width")
+    width = Place(Scope(findings, ("M",), {}, {}), findings, cloth).across(expression, said("width"))
     assert width is not None
     return width[0]
 

@@ -10,6 +10,7 @@ from tests.draws import draws
 from tests.write.garments import three_sizes
 from walewright.knit import expand
 from walewright.readback import read_back, read_back_all
+from walewright.report.english import in_english
 from walewright.write import plain_text, write
 
 TEXT = plain_text(write(three_sizes()))
@@ -57,7 +58,7 @@ def test_a_fault_shows_its_line() -> None:
     line = text[span.start : span.end]
     assert line.startswith("[ ] Knit 4 (–: 6) rows, decreese")
     assert line.endswith("COR.")
-    assert "decreese 1" in fault.notes[0]
+    assert "decreese 1" in in_english(fault).notes[0]
 
 
 def test_every_bad_line_is_told_once() -> None:

@@ -12,7 +12,9 @@ from hypothesis import strategies as st
 from tests.draws import draws
 from tests.solve.workshop import Workshop, solve
 from walewright.design.model import Design, Piece, Way
+from walewright.report.english import ENGLISH
 from walewright.report.said import said
+from walewright.report.wording import phrased
 from walewright.solve.highs import solve_programme
 from walewright.solve.model import Counts, SizedGarment
 from walewright.solve.programme import Draft, Kind, Linear, Rule, Wish, total
@@ -308,9 +310,9 @@ def test_every_rule_is_kept_in_whole_numbers(workshop: type[Workshop]) -> None:
     """The programme's own rules, tried on numbers that break one of them."""
     programme, _ = programme_of(pullover(workshop()))
     zeros = [0] * len(programme.variables)
-    names = {rule.name for rule in programme.broken(zeros)}
-    assert said("start", piece="back") in names
-    assert said("levels-rise", piece="back") in names
+    names = {phrased(rule.name, ENGLISH) for rule in programme.broken(zeros)}
+    assert "the start of the back" in names
+    assert "rising levels of the back" in names
 
 
 @settings(max_examples=draws(40), deadline=None)

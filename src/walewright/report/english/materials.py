@@ -221,7 +221,7 @@ WORDINGS: dict[str, Wording] = {
         labels={"loop": "{loop} of yarn to a stitch, {dense:.0f} g to the square metre"},
         notes={
             "plain": (
-                "in `{yarn}` plain knitting as dense takes {plain_loop} to a stitch and weighs {usual:.0f} g to the square metre"
+                "in `{yarn}` plain knitting of this density takes {plain_loop} to a stitch and weighs {usual:.0f} g to the square metre"
             )
         },
         helps={"look": "look at the weight and its unit, and at whether that block was weighed and no more"},
@@ -230,7 +230,7 @@ WORDINGS: dict[str, Wording] = {
         "yarn `{yarn}`, {grams} = {metres}, is too {thick:?thick|thin} for the swatch of fabric `{fabric}`",
         labels={"ball": "{grams} = {metres}: {tex} g to 1000 m", "swatch": "`{fabric}` in it: {density} to 10 cm"},
         notes={
-            "metres-usual": ("as many stitches and rows to 10 cm are knitted in yarns of about {least} to {most} to {grams}"),
+            "metres-usual": ("this many stitches and rows to 10 cm are knitted in yarns of about {least} to {most} to {grams}"),
             "tightness": ("its tightness factor would be {cover:.2g}; {usual_least} to {usual_most} is usual in plain knitting"),
         },
         helps={
