@@ -199,8 +199,8 @@ def test_a_slot_has_waiting_stitches_below_and_closed_ones_above(one: One) -> No
     assert made.edge("thumb_upper") == made.edge("thumb upper")
     row = made.passes(2)[0]
     assert [made.parents_of(row.first_loop + i) for i in range(6)] == [(6,), (7,), (12,), (13,), (10,), (11,)]
-    runs = {course.kind: course.run for course in made.courses}
-    assert runs["cast on e-wrap apart"] not in (runs["cast on e-wrap"], runs["knit"]), "a length of its own"
+    runs = {(course.kind, course.apart): course.run for course in made.courses}
+    assert runs["cast on", True] not in (runs["cast on", False], runs["knit", False]), "a length of its own"
 
 
 @pytest.mark.parametrize(

@@ -106,11 +106,12 @@ def test_a_gap_is_cast_on_again_and_has_an_edge_above(paired: dict[str, Fabric])
     assert (made.inner_end(20, "left"), made.inner_end(24, "left")) == (0, -1)
     assert (made.inner_end(20, "right"), made.inner_end(24, "right")) == (3, 4)
     row = made.passes(25)[0]
-    assert [made.course_of(made.parents_of(row.first_loop + i)[0]).kind for i in (7, 8, 11, 12)] == [
-        "knit",
-        "cast on e-wrap apart",
-        "cast on e-wrap apart",
-        "knit",
+    below = [made.course_of(made.parents_of(row.first_loop + i)[0]) for i in (7, 8, 11, 12)]
+    assert [(course.kind, course.cast_on, course.apart) for course in below] == [
+        ("knit", "", False),
+        ("cast on", "e-wrap", True),
+        ("cast on", "e-wrap", True),
+        ("knit", "", False),
     ]
 
 
@@ -357,7 +358,7 @@ def test_a_piece_counts_from_where_its_edging_ends(paired: dict[str, Fabric]) ->
     assert (made.rows, made.passes(1)[0].tension, made.stitches_at(0)) == (28, "4", 16)
     assert len([c for c in made.courses if c.kind == "knit"]) > len(made.passes()) == 28 + 6, "the edging, and both parts' rows"
     (foot,) = made.edge("start")
-    assert (made.course_of(foot.points[0][0]).kind, foot.length_cm) == ("cast on e-wrap", pytest.approx(16 / 1.3))
+    assert (made.course_of(foot.points[0][0]).cast_on, foot.length_cm) == ("e-wrap", pytest.approx(16 / 1.3))
     assert made.rows_in_wale(-8) == 26, "then its stitch is hung on another needle"
     (palm,) = made.edge("palm")
     assert palm.count == 14

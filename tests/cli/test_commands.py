@@ -19,6 +19,7 @@ from walewright.cli import main
 from walewright.cli.check import summary
 from walewright.cli.sources import shipped
 from walewright.design import Changes
+from walewright.pages.measure_words import measure_words
 
 Said = pytest.CaptureFixture[str]
 
@@ -67,7 +68,7 @@ def test_check_marks_what_is_off_by_more_than_its_stitch_or_row(sound: Path) -> 
     assert outcome.proof is not None
     (size,) = outcome.proof.sizes
     wide, *rest = size.pieces[0].measures
-    assert (wide.what, wide.unit) == ("width at start", "st")
+    assert (measure_words(wide.key), wide.unit) == ("width at start", "st")
 
     def shown(off: float) -> str:
         piece = replace(size.pieces[0], measures=(replace(wide, off=off), *rest))

@@ -119,7 +119,7 @@ def test_a_rolled_edge_is_plain_from_a_closed_one(room: Any) -> None:
 
 def test_a_striped_edging_has_its_stripes(room: Any) -> None:
     steps = cast_on(room, "bars", "e-wrap")
-    assert steps[5] == st.StartStripes("lined", "1 row of wool, 1 row of navy", "4", "")
+    assert steps[5] == st.StartStripes("lined", (("wool", 1), ("navy", 1)), "4", ())
     assert steps[-2:] == (st.StopStripes("lined"), st.UseYarnStep("wool", "4"))
 
 

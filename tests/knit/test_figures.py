@@ -226,7 +226,7 @@ def test_rows_worked_several_times_count_for_the_chart(room: Any) -> None:
 
 def test_a_striped_piece_says_its_stripes_once(room: Any) -> None:
     made = room.knit((room.piece("back", 16, 12, fabric="striped"),))
-    start = st.StartStripes("striped", "4 rows of wool, 2 rows of navy", "4", "wool and navy")
+    start = st.StartStripes("striped", (("wool", 4), ("navy", 2)), "4", ("wool", "navy"))
     assert [s for s in made.steps() if isinstance(s, st.StartStripes | st.StopStripes)] == [start]
     yarns = [m for m in made.works[0].blocks[0].operations if isinstance(m, op.UseYarn | op.BreakYarn)]
     assert yarns == [
@@ -242,7 +242,7 @@ def test_a_striped_zone_ends_and_the_yarn_is_named_again_whichever_came_last(roo
     made = room.knit((room.piece("back", 16, 30, zones=(zone,)),))
     assert said(made.paragraph("Knit and shape")) == [
         st.KnitTo(10),
-        st.StartStripes("striped", "4 rows of wool, 2 rows of navy", "4", "wool and navy"),
+        st.StartStripes("striped", (("wool", 4), ("navy", 2)), "4", ("wool", "navy")),
         st.KnitTo(end),
         st.StopStripes("striped"),
         st.UseYarnStep("wool", "4"),

@@ -496,12 +496,12 @@ def test_an_unknown_chart_is_refused() -> None:
 # ----------------------------------------------------------------- stripes
 
 
-def stripes(text: str, carried: str) -> st.StartStripes:
-    return st.StartStripes("striped", text, "4", carried)
+def stripes(rows: tuple[tuple[str, int], ...], *carried: str) -> st.StartStripes:
+    return st.StartStripes("striped", rows, "4", carried)
 
 
 def test_carried_yarns_hang_and_are_taken_up() -> None:
-    made, after = work(ready(), stripes("2 rows of wool, 2 rows of navy", "wool and navy"), st.KnitRows(5))
+    made, after = work(ready(), stripes((("wool", 2), ("navy", 2)), "wool", "navy"), st.KnitRows(5))
     assert made == [
         op.InFabric("striped"),
         op.Pass("left"),
@@ -516,19 +516,19 @@ def test_carried_yarns_hang_and_are_taken_up() -> None:
 
 
 def test_a_yarn_that_is_not_carried_is_broken_off() -> None:
-    made, _ = work(ready(), stripes("1 row of wool, 1 row of navy", ""), st.KnitRows(2))
+    made, _ = work(ready(), stripes((("wool", 1), ("navy", 1))), st.KnitRows(2))
     assert made[2:4] == [op.BreakYarn(), op.UseYarn("navy", "4")]
 
 
 def test_one_yarn_carried_past_another_that_is_not() -> None:
-    made, _ = work(ready(), stripes("6 rows of wool, 2 rows of navy", "wool"), st.KnitRows(9))
+    made, _ = work(ready(), stripes((("wool", 6), ("navy", 2)), "wool"), st.KnitRows(9))
     yarns = [m for m in made if isinstance(m, op.UseYarn | op.BreakYarn)]
     assert yarns == [op.UseYarn("navy", "4", carried=True), op.BreakYarn(), op.UseYarn("wool", "4", carried=True)]
 
 
 def test_stripes_go_by_the_counter_and_end() -> None:
     state = ready(row=8)
-    _, state = work(state, stripes("2 rows of wool, 2 rows of navy", ""), st.KnitRows(2), st.BreakOff(), st.SetRowCounter(11))
+    _, state = work(state, stripes((("wool", 2), ("navy", 2))), st.KnitRows(2), st.BreakOff(), st.SetRowCounter(11))
     made, state = work(state, st.KnitRows(1))
     assert made == [op.UseYarn("navy", "4"), op.Pass("left")]
     made, _ = work(state, st.StopStripes("striped"), st.KnitRows(4))

@@ -11,6 +11,7 @@ from tests.outside.worked import SHIPPED
 from walewright.design import Changes
 from walewright.design.model import Measurement
 from walewright.design.tables import size_table
+from walewright.pages.measure_words import measure_words
 from walewright.pipeline import compile
 from walewright.report.english import in_english
 
@@ -105,7 +106,7 @@ piece panel in plain
     assert outcome.design is not None
     (found,) = outcome.design.measurements
     # What is knitted is half of it, to a stitch.
-    (start,) = [m.knitted_cm for m in outcome.proof.sizes[0].pieces[0].measures if m.what == "width at start"]
+    (start,) = [m.knitted_cm for m in outcome.proof.sizes[0].pieces[0].measures if measure_words(m.key) == "width at start"]
     assert start == pytest.approx(found.values[0] / 2, abs=1 / 2.8 + 1e-9)
     return found
 

@@ -7,6 +7,7 @@ from itertools import pairwise
 import pytest
 
 from tests.outside.worked import INCH, PER_INCH, WIDE, garment, knitted, proven
+from walewright.pages.measure_words import measure_words
 from walewright.solve.model import SizedPiece
 
 PANEL = """
@@ -133,7 +134,7 @@ def test_an_inch_is_not_two_and_a_half_centimetres(inches: int, cm: float) -> No
     and 152.4 cm, not 90 and 150."""
     outcome = proven(PANEL.format(wide=f"{inches} in", high="20 cm", odd=""), 10, 15, WIDE)
     assert outcome.proof is not None
-    (start,) = [m for m in outcome.proof.sizes[0].pieces[0].measures if m.what == "width at start"]
+    (start,) = [m for m in outcome.proof.sizes[0].pieces[0].measures if measure_words(m.key) == "width at start"]
     assert start.wanted_cm == pytest.approx(cm)
     # Ten stitches to 10 cm: each is 1 cm.
     assert knitted(outcome, "panel").stitches_at(1) == pytest.approx(cm, abs=1)
@@ -165,5 +166,10 @@ piece gore in plain, knit 4
 """
     outcome = proven(pieces, 6 * PER_INCH, 8 * PER_INCH)
     assert outcome.proof is not None
-    widths = [(p.copies, m.knitted_cm) for p in outcome.proof.sizes[0].pieces for m in p.measures if m.what == "width at start"]
+    widths = [
+        (p.copies, m.knitted_cm)
+        for p in outcome.proof.sizes[0].pieces
+        for m in p.measures
+        if measure_words(m.key) == "width at start"
+    ]
     assert sum(copies * cm for copies, cm in widths) / INCH == pytest.approx(28, abs=0.01)

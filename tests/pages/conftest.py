@@ -13,6 +13,7 @@ from walewright.fit.model import Fit, Girth
 from walewright.pages import PageOptions, Sheet, compose
 from walewright.proof import model as p
 from walewright.solve import model as s
+from walewright.solve.model import MeasureKey
 from walewright.write import model as w
 
 ORIGIN = d.Origin("by hand")
@@ -421,9 +422,9 @@ def make_proof(count: int) -> p.Proof:
                 94 + 2 * i,
                 5000 + 700 * i,
                 (
-                    p.Measure("width at hem", 44 + 5 * i, 44.66 + 4.6 * i, 0.4, "st"),
-                    p.Measure("height of underarm", 28.4, 29.16, 0, "rows"),
-                    p.Measure("width of neck", 17 + 0.5 * i, 16.94, -0.2, "st"),
+                    p.Measure(MeasureKey("width", "level", "hem"), 44 + 5 * i, 44.66 + 4.6 * i, 0.4, "st"),
+                    p.Measure(MeasureKey("height", "level", "underarm"), 28.4, 29.16, 0, "rows"),
+                    p.Measure(MeasureKey("width", "opening", "neck"), 17 + 0.5 * i, 16.94, -0.2, "st"),
                 ),
             )
             for name in ("back", "front", "sleeve")

@@ -34,10 +34,12 @@ from walewright.knit.operations import (
     Work,
     Wrap,
 )
+from walewright.pages.measure_words import measure_words
 from walewright.proof.counted import as_counted
 from walewright.proof.measures import measures
 from walewright.solve.model import (
     Deviation,
+    MeasureKey,
     Phrase,
     SizedOpening,
     SizedPiece,
@@ -363,7 +365,7 @@ def test_knitting_that_was_not_counted_is_told(what: str) -> None:
 
 
 def test_everything_of_the_bag_is_measured() -> None:
-    found = {m.what: m for m in measures(DESIGN, DESIGNED["bag"], BAG, knitted("bag", bag()), 0)}
+    found = {measure_words(m.key): m for m in measures(DESIGN, DESIGNED["bag"], BAG, knitted("bag", bag()), 0)}
     assert {what: (round(m.knitted_cm, 2), m.unit) for what, m in found.items()} == {
         "width at start": (12.31, "st"),
         "width at crown across": (6.15, "st"),
@@ -385,7 +387,7 @@ def test_everything_of_the_bag_is_measured() -> None:
 
 
 def test_a_repeat_counts_once_and_a_zone_at_its_own_gauge() -> None:
-    found = {m.what: m for m in measures(DESIGN, DESIGNED["hat"], HAT, knitted("hat", hat()), 0)}
+    found = {measure_words(m.key): m for m in measures(DESIGN, DESIGNED["hat"], HAT, knitted("hat", hat()), 0)}
     assert found["height of high"].knitted_cm == pytest.approx(2 / 1.85 + 4 / 2.0)
     assert found["height of top"].knitted_cm == pytest.approx(14 / 1.85 + 4 / 2.0)
     assert found["height of top"].off == pytest.approx((4 / 2.0 - 4 / 1.85) * 1.85, abs=1e-3)
@@ -396,13 +398,13 @@ def test_what_was_chosen_from_a_range_is_what_was_wanted() -> None:
     levels = tuple(replace(level, most=(20.0,)) if level.name == "top" else level for level in bag_piece.levels)
     free = replace(bag_piece, levels=levels, start_most=(14.0,))
     chosen = (
-        Deviation("bag", "height of top", 15.0, 27.75, 28, 15.1, "rows"),
-        Deviation("bag", "height of palm", 99.0, 1.0, 1, 1.0, "rows"),
-        Deviation("bag", "width at start", 12.3, 16.0, 16, 12.3, "st"),
-        Deviation("hat", "width at start", 50.0, 16.0, 16, 12.3, "st"),
+        Deviation("bag", MeasureKey("height", "level", "top"), 15.0, 27.75, 28, 15.1, "rows"),
+        Deviation("bag", MeasureKey("height", "level", "palm"), 99.0, 1.0, 1, 1.0, "rows"),
+        Deviation("bag", MeasureKey("width", "start"), 12.3, 16.0, 16, 12.3, "st"),
+        Deviation("hat", MeasureKey("width", "start"), 50.0, 16.0, 16, 12.3, "st"),
     )
     fabric = knitted("bag", bag())
-    found = {m.what: m.wanted_cm for m in measures(DESIGN, free, BAG, fabric, 0, chosen)}
+    found = {measure_words(m.key): m.wanted_cm for m in measures(DESIGN, free, BAG, fabric, 0, chosen)}
     assert (found["height of top"], found["width at start"]) == (15.0, 12.3)
     assert found["height of palm"] == pytest.approx(14 / 1.85), "no range there"
 
@@ -459,6 +461,6 @@ def test_a_width_with_a_panel_is_in_both_gauges() -> None:
     design = replace(by_chart.DESIGN, fabrics=(by_chart.PLAIN, cable))
     sized = replace(by_chart.SIZED, charts=(), zones=(SizedZone("cable", 0, 10, -2, 1, HERE),))
     (start, *_) = measures(design, design.pieces[0], sized, by_chart.knitted(by_chart.lace()), 0)
-    assert start.what == "width at start"
+    assert measure_words(start.key) == "width at start"
     assert start.knitted_cm == pytest.approx(8 / 1.3 + 4 / 1.6)
     assert start.off == pytest.approx((start.knitted_cm - 9.2) * 1.3, abs=1e-3)

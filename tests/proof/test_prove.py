@@ -55,8 +55,12 @@ def test_seams_have_the_same_rows_on_both_sides(sound: Outcome) -> None:
         assert side.one_rows
 
 
-def test_a_fault_of_the_bed_is_told_with_its_piece_and_size(sound: Outcome) -> None:
-    fault = Fault("beyond-bed", "back welt", 3, "needle R 51 is beyond the bed")
+@pytest.mark.parametrize(
+    ("block", "described"),
+    [("back", "back"), ("back welt", "back"), ("back shoulder right link", "back"), ("neckband", "neckband")],
+)
+def test_a_fault_of_the_bed_is_told_with_its_piece_and_size(sound: Outcome, block: str, described: str) -> None:
+    fault = Fault("beyond-bed", block, 3, "needle R 51 is beyond the bed")
     broken = replace(sound.results[2], faults=(fault,))
     assert sound.design is not None
     assert sound.glued is not None
@@ -65,7 +69,7 @@ def test_a_fault_of_the_bed_is_told_with_its_piece_and_size(sound: Outcome) -> N
     _, found = prove(sound.design, sound.glued, sound.counts, sound.works, results, sound.results)
     assert [(d.code, d.sizes) for d in found] == [("bed-refuses", (sound.design.sizes[2],))]
     assert "R 51" in in_english(found[0]).message
-    assert in_english(found[0]).labels[0] == "back is described here"
+    assert in_english(found[0]).labels[0] == f"{described} is described here"
 
 
 def test_an_open_start_is_the_source_s_to_mend(sound: Outcome) -> None:

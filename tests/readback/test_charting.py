@@ -238,7 +238,7 @@ def test_a_chart_waits_for_its_first_row_where_the_counter_is_set_back() -> None
 
 
 def test_stripes_wait_for_their_first_row_where_the_counter_is_set_back() -> None:
-    start = st.StartStripes("bands", "1 row of navy, 1 row of wool", "4", "")
+    start = st.StartStripes("bands", (("navy", 1), ("wool", 1)), "4", ())
     made = moves(LACE, st.KnitRows(2), start, st.KnitRows(2), st.SetRowCounter(0), st.KnitRows(3))
     navy, wool = ((op.BreakYarn(), op.UseYarn(name, "4")) for name in ("navy", "wool"))
     begun = (op.InFabric("bands"), *navy, LEFT, *wool, RIGHT)
@@ -259,18 +259,18 @@ def test_a_ladder_on_the_last_needle_knits_plain() -> None:
     assert moves(grid, start, st.KnitRows(3)) == (LEFT, RIGHT, LEFT)
 
 
-STRIPES = "2 rows of wool, 1 row of navy"
+STRIPES = (("wool", 2), ("navy", 1))
 
 
 @pytest.mark.parametrize(
     ("carried", "changes"),
     [
-        ("", ((op.BreakYarn(), op.UseYarn("navy", "4")), (op.BreakYarn(), op.UseYarn("wool", "4")))),
-        ("wool", ((op.UseYarn("navy", "4", carried=True),), (op.BreakYarn(), op.UseYarn("wool", "4", carried=True)))),
-        ("wool and navy", ((op.UseYarn("navy", "4", carried=True),), (op.UseYarn("wool", "4", carried=True),))),
+        ((), ((op.BreakYarn(), op.UseYarn("navy", "4")), (op.BreakYarn(), op.UseYarn("wool", "4")))),
+        (("wool",), ((op.UseYarn("navy", "4", carried=True),), (op.BreakYarn(), op.UseYarn("wool", "4", carried=True)))),
+        (("wool", "navy"), ((op.UseYarn("navy", "4", carried=True),), (op.UseYarn("wool", "4", carried=True),))),
     ],
 )
-def test_stripes(carried: str, changes: tuple[tuple[op.Operation, ...], ...]) -> None:
+def test_stripes(carried: tuple[str, ...], changes: tuple[tuple[op.Operation, ...], ...]) -> None:
     steps = (st.StartStripes("bands", STRIPES, "4", carried), st.KnitRows(4), st.StopStripes("bands"))
     there, back = changes
     expected = (op.InFabric("bands"), LEFT, RIGHT, *there, LEFT, *back, RIGHT, op.InFabric(""))

@@ -78,7 +78,7 @@ def test_names_can_be_any_word(name: str) -> None:
         st.StartChart(name, "", "panel", -4, 3, 0, -4),
         st.StopChart(name),
         st.StopChartOn(name, -4, 3),
-        st.StartStripes(name, f"2 rows of {name}, 1 row of wool", "4.", f"{name} and wool"),
+        st.StartStripes(name, ((name, 2), ("wool", 1)), "4.", (name, "wool")),
         st.StopStripes(name),
         st.HangToLink(name, name, "whole", 2, -1, 0, "knit", "the other piece", "right"),
     )

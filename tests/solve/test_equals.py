@@ -9,6 +9,7 @@ import pytest
 
 from tests.solve.workshop import Workshop, origin, solve
 from walewright.design.model import Design, RepeatStretch
+from walewright.pages.measure_words import measure_words
 from walewright.solve.joining import _CURVED_COST, _LONGER_COST
 from walewright.solve.lengths import FINE
 from walewright.solve.pieces import _times
@@ -23,7 +24,7 @@ def widths(design: Design, what: str) -> list[tuple[float, int]]:
     counts, told = solve(design)
     assert told == ()
     assert counts is not None
-    return [next((d.wanted, d.solved) for d in g.deviations if d.what == what) for g in counts.sizes]
+    return [next((d.wanted, d.solved) for d in g.deviations if measure_words(d.key) == what) for g in counts.sizes]
 
 
 @pytest.mark.parametrize("upper", [17.9, 18.0, 18.1, 18.2, 18.3, 18.4])

@@ -8,6 +8,7 @@ import pytest
 
 from tests.solve.workshop import Workshop, solve
 from walewright.design.model import Design, EdgeRun, Join, Level, Piece, Way
+from walewright.pages.measure_words import measure_words
 from walewright.report.english import in_english
 from walewright.solve.geometry import edge_length
 from walewright.solve.matching import movers
@@ -100,7 +101,7 @@ def test_each_size_gets_its_own_height_and_the_table_says_so(workshop: type[Work
     for garment in garments:
         (join,) = garment.joins
         assert abs(join.one_cm - join.other_cm - 2.0) <= 1.0
-        (height,) = [d for d in garment.deviations if d.piece == "sleeve" and d.what == "height of top"]
+        (height,) = [d for d in garment.deviations if d.piece == "sleeve" and measure_words(d.key) == "height of top"]
         assert height.wanted == pytest.approx(height.solved)
 
 

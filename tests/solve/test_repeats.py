@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 from tests.draws import draws
 from tests.solve.workshop import Workshop, origin, solve
 from walewright.design.model import Design, Motif, Piece, Way, Zone
+from walewright.pages.measure_words import measure_words
 from walewright.report.english import in_english
 from walewright.solve.geometry import edge_length
 from walewright.solve.model import Counts, SizedPiece
@@ -141,7 +142,7 @@ def test_the_nearest_multiple_is_taken_in_every_size_and_the_check_table_says_so
     counts = solved(shop.design(model, charts=(chart,), fabrics=(shop.charted(chart, 2.0, 3.0, edge=1),)))
     # 5 more than a multiple of 12: 77 or 89, 89, 101.
     assert [g.pieces[0].start for g in counts.sizes] == [77, 89, 101]
-    off = [d.solved - d.wanted for g in counts.sizes for d in g.deviations if d.what == "width at start"]
+    off = [d.solved - d.wanted for g in counts.sizes for d in g.deviations if measure_words(d.key) == "width at start"]
     assert off == pytest.approx([-3, -1, 1])
 
 
@@ -293,7 +294,7 @@ def test_a_panel_has_the_repeats_nearest_to_its_width(
     assert made.first + made.last == (0 if odd else -1)
     # The panel takes more stitches to the cm than what is beside it.
     assert abs(piece.start - ((40 - stitches / 2.6) * 2 + stitches)) <= 1
-    (start,) = (d for g in solved(design).sizes for d in g.deviations if d.what == "width at start")
+    (start,) = (d for g in solved(design).sizes for d in g.deviations if measure_words(d.key) == "width at start")
     assert start.solved_cm == pytest.approx((piece.start - stitches) / 2 + stitches / 2.6)
     assert abs(start.solved - start.wanted) <= 1
     for edge in ("start", "end"):

@@ -78,9 +78,8 @@ def test_widths_and_heights_are_as_wanted(name: str) -> None:
                 # Where a width has to be a multiple, it is the nearest one.
                 across += max(slack(design, shaped, side, at) for side in ("left", "right") for at in range(len(shaped.levels)))
             for measure in piece.measures:
-                up = 4 if "wedge" in measure.what else 2
-                added_up = re.search(r", (\d+) times$", measure.what)
-                times = int(added_up[1]) if added_up else 1
+                up = 4 if measure.key.at == "wedge" else 2
+                times = measure.key.times or 1
                 most = times * (across if measure.unit == "st" else up)
                 assert abs(measure.off) <= most + 1e-6, (size.size, piece.name, measure)
 

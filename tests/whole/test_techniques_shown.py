@@ -92,8 +92,7 @@ def stripes(name: str) -> Iterator[tuple[set[str], set[str]]]:
     """(yarns, those that are carried up) of each start of stripes."""
     for step in plans_of(name):
         if isinstance(step, st.StartStripes):
-            yarns = {part.split(" of ")[1] for part in step.stripes.split(", ")}
-            yield yarns, {yarn for yarn in yarns if yarn in step.carried.replace(",", "").split()}
+            yield {yarn for yarn, _ in step.stripes}, set(step.carried)
 
 
 def band_on(design: Design, edge: str) -> bool:

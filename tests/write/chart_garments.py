@@ -134,7 +134,7 @@ def charted_plans(draw: hs.DrawFn) -> tuple[tuple[SizePlan, ...], tuple[Chart, .
                     steps.append(st.ReturnHeld("right"))
         steps.append(st.KnitRows(2))
         if striped:
-            steps += (st.StopChart("lozenge"), st.StartStripes("bands", "3 rows of navy, 1 row of wool", "4", "navy"))
+            steps += (st.StopChart("lozenge"), st.StartStripes("bands", (("navy", 3), ("wool", 1)), "4", ("navy",)))
             steps += (st.KnitRows(9), st.StopStripes("bands"))
         plans.append(worked(f"{size}X", tuple(steps)))
     return tuple(plans), (lace, rose)
@@ -185,7 +185,7 @@ def edged(size: str, stitches: int, every: int) -> SizePlan:
         st.KnitRows(3),
         st.FoldUp(stitches, "the same needles", stitches),
         st.UseYarnStep("navy", "2", "carried"),
-        st.StartStripes("bands", "2 rows of navy, 4 rows of wool", "4", "navy and wool"),
+        st.StartStripes("bands", (("navy", 2), ("wool", 4)), "4", ("navy", "wool")),
         st.KnitRows(2 * every + 12),
         st.StopStripes("bands"),
         st.BreakOff(120),

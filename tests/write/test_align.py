@@ -51,6 +51,10 @@ def test_of_equally_long_alignments_the_one_with_equal_numbers_is_taken() -> Non
     assert align([one, other], likeness, closeness) == [(st.KnitRows(2), None), (st.KnitRows(30), st.KnitRows(30))]
 
 
+def stripes(rows: int, *carried: str) -> st.StartStripes:
+    return st.StartStripes("bands", (("wool", rows), ("navy", 2)), "4", carried)
+
+
 @pytest.mark.parametrize(
     ("one", "other", "alike"),
     [
@@ -66,6 +70,9 @@ def test_of_equally_long_alignments_the_one_with_equal_numbers_is_taken() -> Non
         (joined("a b", "c d", 5, 0), joined("a b", "c d", 5, 9), True),
         (joined("a b", "c d", 5, -9), joined("a b", "c d", 5, 9), False),
         (st.Say("a"), st.Say("b"), False),
+        (stripes(2, "wool"), stripes(2, "wool"), True),
+        (stripes(2, "wool"), stripes(4, "wool"), False),
+        (stripes(2, "wool"), stripes(2), False),
     ],
 )
 def test_likeness(one: st.Step, other: st.Step, alike: bool) -> None:

@@ -14,7 +14,6 @@ from walewright.bed.outline import Between, Shape, Stretch, missing_row, reaches
 from walewright.knit.operations import NameEdge, Side, other
 
 SIDES: tuple[Side, Side] = ("left", "right")
-APART = " apart"
 
 
 def ended(m: Machine) -> Iterator[Edge]:
@@ -26,13 +25,9 @@ def ended(m: Machine) -> Iterator[Edge]:
         for course in m.courses:
             same_row = (course.counter, course.section) == (at.counter, at.section)
             same_needles = (course.first, course.last) == (first, first + edge.count - 1)
-            if edge.live and _cast_apart(course) and same_row and same_needles:
+            if edge.live and course.apart and same_row and same_needles:
                 name = edge.name if edge.part == "whole" else f"{edge.name} {edge.part}"
                 yield _stitches(m, f"{name} {UPPER}", "whole", course)
-
-
-def _cast_apart(course: Course) -> bool:
-    return course.kind.startswith("cast on") and course.kind.endswith(APART)
 
 
 def _stitches(m: Machine, name: str, part: Part, course: Course) -> Edge:
@@ -66,7 +61,7 @@ def start(m: Machine, passes: tuple[Course, ...], rows: tuple[Course, ...]) -> l
         loops = list(range(first.first_loop, first.first_loop + first.count))
     else:
         before = [c for c in m.courses if c.first_loop < passes[0].first_loop]
-        hung = [c for c in before if c.kind.startswith(("cast on", "rehang", "pick up"))]
+        hung = [c for c in before if c.kind in ("cast on", "rehang", "pick up")]
         loops = [loop for c in hung for loop in range(c.first_loop, c.first_loop + c.count)] or list(feet(m))
     points = tuple((loop,) for loop in sorted(loops, key=m.loops.slot.__getitem__))
     length = _density(m).width_cm(first, (m.loops.slot[loop] for (loop,) in points), len(points))
@@ -163,7 +158,7 @@ def _inner(m: Machine, op: NameEdge, outline: Shape) -> list[Edge] | Refusal:
         if course.kind == "close":
             found.append(_stitches(m, op.edge, "centre", course))
     for course in _in_gap(m, stretch, op.to_row, "last"):
-        if _cast_apart(course):
+        if course.apart:
             found.append(_stitches(m, f"{op.edge} {UPPER}", "whole", course))
     return found
 
@@ -216,4 +211,4 @@ def _taken_out(m: Machine, op: NameEdge) -> Iterator[tuple[int, int]]:
 
 
 def _between(m: Machine) -> Between:
-    return Between(tuple(c for c in m.courses if c.kind == "cast off" or c.kind.startswith("cast on")), tuple(m.spreads))
+    return Between(tuple(c for c in m.courses if c.kind in ("cast off", "cast on")), tuple(m.spreads))

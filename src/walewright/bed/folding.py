@@ -7,6 +7,7 @@ from itertools import pairwise
 from walewright.bed.edges import feet
 from walewright.bed.loops import Kind
 from walewright.bed.machine import Machine, Refusal
+from walewright.bed.model import Course
 from walewright.bed.needles import needs_work
 from walewright.knit.operations import HangFeet
 
@@ -42,6 +43,11 @@ def hang_feet(m: Machine, op: HangFeet) -> Refusal | None:
     return None
 
 
+def _made_as(course: Course) -> tuple[object, ...]:
+    """What all courses of one row have in common."""
+    return course.kind, course.cast_on, course.apart, course.counter, course.section
+
+
 def _first_row(m: Machine) -> tuple[int, ...]:
     """The feet on waste yarn, what was cast on, or the first row on loops hung from elsewhere; from left to right.
 
@@ -51,9 +57,9 @@ def _first_row(m: Machine) -> tuple[int, ...]:
     found = feet(m)
     if not found:
         first = m.courses[0]
-        if not first.kind.startswith("cast on"):
+        if first.kind != "cast on":
             first = next((course for course in m.courses if course.kind == "knit"), first)
-        same = [c for c in m.courses if (c.kind, c.counter, c.section) == (first.kind, first.counter, first.section)]
+        same = [c for c in m.courses if _made_as(c) == _made_as(first)]
         ids = [loop for c in same for loop in range(c.first_loop, c.first_loop + c.count)]
         found = tuple(sorted(ids, key=m.loops.slot.__getitem__))
     return () if set(found) & {*m.top, *(loop for more in m.more.values() for loop in more)} else found

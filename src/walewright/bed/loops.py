@@ -8,6 +8,9 @@ from __future__ import annotations
 from array import array
 from dataclasses import dataclass, field
 from enum import IntEnum
+from typing import get_args
+
+from walewright.bed.model import CourseKind, Hanging
 
 NOTHING = -1
 """No loop: an empty needle, or no parent."""
@@ -35,8 +38,8 @@ class Kind(IntEnum):
 
 
 YARNLESS = (Kind.FILL, Kind.REHUNG, Kind.PICKED, Kind.CLOSED)
-YARNLESS_COURSES = ("fill", "rehang", "hang feet", "pick up", "close")
-SEWN_COURSE = "sew off"
+YARNLESS_COURSES: tuple[CourseKind, ...] = get_args(Hanging)
+SEWN_COURSE: CourseKind = "sew off"
 """Its yarn is the tail's, which is measured by its length."""
 
 

@@ -13,7 +13,7 @@ from dataclasses import dataclass, field
 from walewright.bed.corners import HungEdge, Meetings
 from walewright.bed.fabric import Piece
 from walewright.bed.loops import HELPERS, NOTHING, YARNLESS_COURSES, Kind, Loops
-from walewright.bed.model import Bar, Bed, Course, Edge, Hung, Link, Part, Turn
+from walewright.bed.model import Bar, Bed, Course, CourseKind, Edge, Hung, Link, Part, Turn
 from walewright.bed.pending import Kept, Pending, Strand
 from walewright.knit.operations import NameEdge, Side, needle
 
@@ -218,7 +218,7 @@ class Machine:
 
     def course(
         self,
-        kind: str,
+        kind: CourseKind,
         first: int,
         last: int,
         first_loop: int,
@@ -226,6 +226,8 @@ class Machine:
         run: int | None = None,
         yarn: tuple[str, str] | None = None,
         count: int | None = None,
+        cast_on: str = "",
+        apart: bool = False,
     ) -> Course:
         """Record what the loops from `first_loop` on were made by; needles as indices. `run` and `yarn` (with its tension) where
         they are not those in use, `count` where later loops have been made already."""
@@ -250,6 +252,8 @@ class Machine:
             live_last - half,
             self.fabric,
             self.panels,
+            cast_on,
+            apart,
         )
         self.courses.append(course)
         return course

@@ -50,20 +50,26 @@ class Fault:
     data: tuple[tuple[str, int | str], ...] = ()
 
 
+Made = Literal["knit", "laid", "by hand", "cast on", "cast off", "sew off", "wrap"]
+Hanging = Literal["close", "fill", "rehang", "hang feet", "pick up"]
+CourseKind = Made | Hanging
+"""What made a course: with yarn, or by hanging and drawing older loops."""
+
+
 @dataclass(frozen=True, slots=True)
 class Course:
     """`count` loops made in one go, ids from `first_loop`, on slots `first`..`last`, by rising slot (a cast-off as it went).
 
-    `kind` is "knit" (a pass; in picture knitting each block of one), "laid" (yarn laid over a held needle in mid-row, whatever
-    became of it: its loop's kind tells), "by hand" (another yarn's loops on held needles), "cast on <way>", "cast on <way> apart"
-    (with a length of its own), "cast off", "sew off", "close", "wrap", "fill", "rehang", "hang feet" or "pick up".
+    `kind` "knit" is a pass, in picture knitting each block of one; "laid" yarn laid over a held needle in mid-row, whatever became
+    of it (its loop's kind tells); "by hand" another yarn's loops on held needles. `cast_on` is the way something was cast on
+    ("e-wrap", "chain"), else empty, and `apart` says that it was with a length of its own.
     `counter` is the row counter afterwards;
     `section` counts how often the counter was set back, so that it tells the parts of a parted piece, and `stretch` how often
     parts have come together again. `run` is the same number as long as the yarn is unbroken. `to` is where a pass
     went, or where a cast-off began. `live_first`..`live_last` are the slots of the outermost loops on the bed at that moment.
     """
 
-    kind: str
+    kind: CourseKind
     counter: int
     section: int
     stretch: int
@@ -81,6 +87,13 @@ class Course:
     """What `InFabric` said of the whole width."""
     panels: tuple[tuple[str, int, int], ...] = ()
     """What it said of needles: (fabric, first slot, last slot)."""
+    cast_on: str = ""
+    apart: bool = False
+
+    @property
+    def chained(self) -> bool:
+        """Whether each stitch is a chain around a needle."""
+        return self.kind == "cast off" or self.cast_on == "chain"
 
 
 @dataclass(frozen=True, slots=True)

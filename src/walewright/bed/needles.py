@@ -113,9 +113,9 @@ def cast_on(m: Machine, op: CastOn) -> Refusal | None:
             m.top[i] = m.loops.add(i - m.half, Kind.CAST_ON)
         if op.own_length:
             m.runs += 1
-            m.course(f"cast on {op.way} apart", first, last, begin, run=m.runs)
+            m.course("cast on", first, last, begin, run=m.runs, cast_on=op.way, apart=True)
             return _length_spent(m, op, begin)
-        m.course(f"cast on {op.way}", first, last, begin)
+        m.course("cast on", first, last, begin, cast_on=op.way)
     if m.side is not None and not op.own_length:
         m.yarn_side = m.side
         m.yarn_at = last if m.side == "right" else first

@@ -36,7 +36,7 @@ def _around(fabric: Fabric) -> tuple[object, ...]:
     courses = [
         (
             *(c.kind, c.to, c.yarn, c.tension, runs.setdefault(c.run, len(runs))),
-            *(c.first, c.last, c.count, c.first_loop, c.fabric, c.panels),
+            *(c.first, c.last, c.count, c.first_loop, c.fabric, c.panels, c.cast_on, c.apart),
         )
         for c in fabric.courses
     ]

@@ -8,7 +8,7 @@ from walewright.bed.linking import over_another
 from walewright.bed.loops import Kind
 from walewright.bed.lying import beside, from_the_left, hung_edge, same_side, turned, wrong_end
 from walewright.bed.machine import Machine, Refusal
-from walewright.bed.model import Link, Part
+from walewright.bed.model import CourseKind, Link, Part
 from walewright.bed.needles import needs_empty
 from walewright.knit.operations import NEXT_COPY, PickUpEdge, Rehang, needle
 
@@ -154,7 +154,7 @@ def _evenly(path: list[tuple[tuple[int, ...], bool]], count: int) -> list[tuple[
     return hung
 
 
-def _hang(m: Machine, piece: str, kind: str, loop_kind: Kind, first: int, hung: list[tuple[int, ...]]) -> None:
+def _hang(m: Machine, piece: str, kind: CourseKind, loop_kind: Kind, first: int, hung: list[tuple[int, ...]]) -> None:
     begin = len(m.loops.parent)
     for i, loops in enumerate(hung, first):
         loop = m.loops.add(i - m.half, loop_kind)

@@ -75,18 +75,20 @@ def _yarn_table(outcome: Outcome) -> Table:
 def _piece_table(outcome: Outcome, index: int) -> Table:
     from rich.table import Table
 
+    from walewright.pages.measure_words import measure_words
+
     _, counts, _, proof = outcome.result()
     sizes = proof.sizes
     pieces = [size.pieces[index] for size in sizes]
-    solved = [{(d.piece, d.what): d.solved for d in garment.deviations} for garment in counts.sizes]
+    solved = [{(d.piece, d.key): d.solved for d in garment.deviations} for garment in counts.sizes]
     table = Table(title=pieces[0].name, title_justify="left", title_style="", box=None, pad_edge=False)
     for heading in ("", ""):
         table.add_column(heading)
     for size in sizes:
         table.add_column(size.size, justify="right")
     for at, measure in enumerate(pieces[0].measures):
-        counted = [found.get((piece.name, measure.what)) for found, piece in zip(solved, pieces, strict=True)]
-        table.add_row(measure.what, measure.unit, *("" if count is None else str(count) for count in counted))
+        counted = [found.get((piece.name, measure.key)) for found, piece in zip(solved, pieces, strict=True)]
+        table.add_row(measure_words(measure.key), measure.unit, *("" if count is None else str(count) for count in counted))
         both = (piece.measures[at] for piece in pieces)
         table.add_row("", "cm wanted/knitted", *(f"{m.wanted_cm:.1f}/{m.knitted_cm:.1f}{MARK if is_off(m) else ''}" for m in both))
     table.add_row("rows", "", *(str(p.rows) for p in pieces))

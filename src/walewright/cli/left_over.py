@@ -47,12 +47,15 @@ def _edge(diagnostic: Diagnostic) -> tuple[object, object]:
 
 
 def _off(outcome: Outcome) -> Iterator[str]:
+    from walewright.pages.measure_words import measure_words
+
     _, _, _, proof = outcome.result()
     for size in proof.sizes:
         for piece in size.pieces:
             for measure in filter(is_off, piece.measures):
                 way = "much" if measure.off > 0 else "little"
-                yield f"off: {piece.name}, {measure.what}, {size.size}: {abs(measure.off):.1f} {measure.unit} too {way} ({MARK})"
+                where = f"{piece.name}, {measure_words(measure.key)}, {size.size}"
+                yield f"off: {where}: {abs(measure.off):.1f} {measure.unit} too {way} ({MARK})"
 
 
 def _either(words: list[str]) -> str:

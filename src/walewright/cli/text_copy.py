@@ -116,11 +116,13 @@ def _measurements(design: Design, units: str) -> list[str]:
 
 def _finished(proof: Proof, units: str) -> list[str]:
     """Every width and height of each piece as knitted, without its edgings."""
+    from walewright.pages.measure_words import measure_words
+
     lines: list[str] = []
     for at, piece in enumerate(proof.sizes[0].pieces):
         for number, measure in enumerate(piece.measures):
             values = [size.pieces[at].measures[number].knitted_cm for size in proof.sizes]
-            lines.append(f"{piece.name}, {measure.what}: {_lengths(values, units)}".replace("_", " "))
+            lines.append(f"{piece.name}, {measure_words(measure.key)}: {_lengths(values, units)}".replace("_", " "))
     return lines
 
 

@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Literal
 
 from walewright.design.origin import Origin, PerSize
 
 
 @dataclass(frozen=True, slots=True)
 class Measured:
-    """What is measured on the garment when it is knitted: `kind` "round" (all round at `at`, a level or, after "edge ", a row
-    edge of piece `owner`) or "along" (an edge `at` of the piece, or, where that is empty, the last edge of the band `owner`)."""
+    """What is measured on the garment when it is knitted: `kind` "round level" or "round edge" (all round at the level or
+    the row edge `at` of piece `owner`) or "along" (an edge `at` of the piece, or, where that is empty, the last edge of the band
+    `owner`)."""
 
-    kind: str
+    kind: Literal["round level", "round edge", "along"]
     owner: str
     at: str
 
@@ -45,6 +47,11 @@ class Passage:
     figure: PerSize
     share: PerSize
     origin: Origin
+
+    @property
+    def place(self) -> str:
+        """What its author names: the band, or the piece and the edge."""
+        return f"{self.owner} {self.edge}".rstrip()
 
 
 @dataclass(frozen=True, slots=True)

@@ -64,9 +64,9 @@ class Worn:
         edges = self.known.get(amount.piece) or {}
         levels = [level.name for level in piece.levels]
         if amount.level in levels:
-            return Measured("round", amount.piece, amount.level)
+            return Measured("round level", amount.piece, amount.level)
         if amount.level in edges:
-            return Measured("round", amount.piece, f"edge {edges[amount.level]}")
+            return Measured("round edge", amount.piece, edges[amount.level])
         self.findings.unknown(said("level-of", piece=amount.piece), amount.level, amount.span, levels)
         return None
 

@@ -211,7 +211,7 @@ def _sideways(design: Design, walkers: Sequence[Walker], upright: Container[str]
         if piece.name in upright:
             continue
         for edge in walkers[0].cloth.row_edges[piece.name]:
-            made = measured(design, walkers, Measured("round", piece.name, f"edge {edge.name}")) if edge.name else None
+            made = measured(design, walkers, Measured("round edge", piece.name, edge.name)) if edge.name else None
             if made is not None and made.closing == "closed":
                 found.append(made)
     return found
@@ -227,13 +227,12 @@ def measured(design: Design, walkers: Sequence[Walker], what: Measured) -> Girth
     there = [m for m in made if m is not None]
     if not there or len(there) < len(made):
         return None
-    at = what.at.removeprefix("edge ")
-    return Girth(what.owner, at, _over(there[0]), there[0].closing, tuple(m.cm for m in there))
+    return Girth(what.owner, what.at, _over(there[0]), there[0].closing, tuple(m.cm for m in there))
 
 
 def _at(walker: Walker, what: Measured) -> Loop | None:
     cloth = walker.cloth
-    if not what.at.startswith("edge "):
+    if what.kind != "round edge":
         return walker.across(what.owner, 1, max(cloth.sized(what.owner).row(what.at), 1))
-    edge = cloth.named(what.owner, what.at.removeprefix("edge "))
+    edge = cloth.named(what.owner, what.at)
     return walker.along(what.owner, 1, edge) if edge is not None else None

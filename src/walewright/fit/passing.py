@@ -115,15 +115,16 @@ def _stated(design: Design, walkers: Sequence[Walker], passage: Passage, edges: 
             "nothing-to-measure/no-opening",
             (passage.origin.span, "nothing-passes"),
             helps=("name-the-edge",),
-            edge=passage.origin.path.removeprefix("through "),
+            edge=passage.place,
         )
     relaxed = tuple(length[0] for length in known_lengths)
     stretched = tuple(length[1] for length in known_lengths)
     if passage.share:
         stretched = tuple(a * b for a, b in zip(relaxed, passage.share, strict=True))
     more = values if passage.never else tuple(needed(passage.part, cm, own) for cm in values)
-    name = passage.origin.path.removeprefix("through ")
-    return Passing(name, passage.part, passage.never, relaxed, stretched, values, more, source, passage.origin, name)
+    return Passing(
+        passage.place, passage.part, passage.never, relaxed, stretched, values, more, source, passage.origin, passage.place
+    )
 
 
 def _length(design: Design, walker: Walker, edges: Chain, ring: Ring | None) -> tuple[float, float] | None:

@@ -65,7 +65,7 @@ def _stated(design: Design, walkers: Sequence[Walker]) -> tuple[list[tuple[str, 
     eases: list[Ease] = []
     told: list[Diagnostic] = []
     for one in design.finished:
-        girth = measured(design, walkers, one.measured) if one.measured and one.measured.kind == "round" else None
+        girth = measured(design, walkers, one.measured) if one.measured and one.measured.kind != "along" else None
         values = one.values or (girth.values if girth else ()) or _along(walkers, one.measured)
         if not values:
             told.append(_nothing(one.measured, one.origin.span))
@@ -86,7 +86,7 @@ def _along(walkers: Sequence[Walker], what: Measured | None) -> PerSize:
 
 
 def _nothing(what: Measured | None, span: Span) -> Diagnostic:
-    if what is not None and what.kind == "round":
+    if what is not None and what.kind != "along":
         return diagnosed("nothing-to-measure/no-ring", (span, "measured-here"), helps=("join-the-pieces",))
     return diagnosed("nothing-to-measure/no-length", (span, "measured-here"))
 
@@ -177,7 +177,7 @@ def _required(design: Design, walkers: Sequence[Walker]) -> Iterator[Diagnostic]
     for required in design.requirements:
         if required.measured is None:
             continue
-        girth = measured(design, walkers, required.measured) if required.measured.kind == "round" else None
+        girth = measured(design, walkers, required.measured) if required.measured.kind != "along" else None
         values = girth.values if girth is not None else _along(walkers, required.measured)
         if not values:
             yield _nothing(required.measured, required.origin.span)

@@ -31,7 +31,9 @@ def edging_block(design: Design, piece: Piece, sized: SizedPiece, facing: Face, 
         *set_aside(edging, -left, sized.start - left - 1),
         st.RehangStart(piece.name, in_work(edging, -left, sized.start - left - 1), facing, origin=edging.origin.path),
     )
-    return _hung(design, edging, f"{piece.name} {edging.name}", piece.copies, hang, sized.start, sized.edging_rows, tail)
+    return _hung(
+        design, edging, f"{piece.name} {edging.name}", piece.name, piece.copies, hang, sized.start, sized.edging_rows, tail
+    )
 
 
 def band_block(design: Design, glued: Glued, garment: SizedGarment, band: Band, sized: SizedBand) -> StepBlock:
@@ -49,7 +51,9 @@ def band_block(design: Design, glued: Glued, garment: SizedGarment, band: Band, 
     )
     # It has two ends, and one of them is sewn with its tail: to the other, or to what it meets.
     tail = seam_tail_cm(_depth_cm(design, edging, sized.rows))
-    made = _hung(design, edging, band.name, sized.copies, hang, sized.stitches, sized.rows, tail, sized.holes, sized.behind)
+    made = _hung(
+        design, edging, band.name, band.name, sized.copies, hang, sized.stitches, sized.rows, tail, sized.holes, sized.behind
+    )
     *before, (title, off) = made.paragraphs
     return replace(made, paragraphs=(*before, (title, (*corner_notes(design, garment, band, sized), *off))))
 
@@ -79,6 +83,7 @@ def _hung(
     design: Design,
     edging: Edging,
     name: str,
+    of: str,
     copies: int,
     hang: tuple[Step, ...],
     stitches: int,
@@ -102,7 +107,7 @@ def _hung(
     off = _off(design, edging, in_work(edging, first, last), tail)
     if behind:
         off = (*off, st.Say("Oversew the two layers of each buttonhole together.", origin=origin))
-    return StepBlock(name, name, copies, (("Hang on", hang), ("Knit", knit), ("Finish", off)))
+    return StepBlock(name, name, copies, (("Hang on", hang), ("Knit", knit), ("Finish", off)), of=of)
 
 
 def _off(design: Design, edging: Edging, stitches: int, tail: int) -> tuple[Step, ...]:

@@ -31,7 +31,7 @@ def _block(block: StepBlock, charts: tuple[Chart, ...]) -> Block:
         for step in steps:
             more, state = perform(state, step)
             made += more
-    return Block(block.name, tuple(made), block.copies)
+    return Block(block.name, tuple(made), block.copies, block.of)
 
 
 def _joins(block: StepBlock) -> Iterator[Join]:

@@ -82,8 +82,7 @@ def _stripes(fabrics: Fabrics, number: int, from_row: int, to_row: int, fabric: 
 
 def start_stripes(fabric: Fabric, origin: str) -> st.StartStripes:
     """The sentence that begins a striped fabric."""
-    text = ", ".join(f"{rows} {'row' if rows == 1 else 'rows'} of {yarn}" for yarn, rows in fabric.stripes)
-    return st.StartStripes(fabric.name, text, fabric.tension, _listed(carried(fabric.stripes)), origin=origin)
+    return st.StartStripes(fabric.name, fabric.stripes, fabric.tension, carried(fabric.stripes), origin=origin)
 
 
 def carried(stripes: tuple[tuple[str, int], ...]) -> tuple[str, ...]:
@@ -102,10 +101,6 @@ def _longest_wait(stripes: tuple[tuple[str, int], ...], yarn: str) -> int:
         wait = 0 if y == yarn else wait + rows
         longest = max(longest, wait)
     return longest
-
-
-def _listed(names: tuple[str, ...]) -> str:
-    return " and ".join(part for part in (", ".join(names[:-1]), *names[-1:]) if part)
 
 
 # ----------------------------------------------------------------- in the parts of a piece

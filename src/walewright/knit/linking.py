@@ -45,7 +45,7 @@ def link_block(design: Design, seam: Seam, sized: SizedSeam, worn: Face, copies:
     place = seam.one[0]
     copy = f" {ordinal(place.copy)}" if place.copies > 1 and copies == 1 else ""
     name = f"{place.owner} {place.edge}{copy} link"
-    return StepBlock(name, name, copies, (("Hang on", on), ("Knit", knit), ("Finish", off)))
+    return StepBlock(name, name, copies, (("Hang on", on), ("Knit", knit), ("Finish", off)), of=place.owner)
 
 
 def _hung(

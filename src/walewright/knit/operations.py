@@ -7,7 +7,7 @@ An operation says what is done, never what is hoped for, except `Check`, which s
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from walewright.knit.hand_work import DrawLong as DrawLong
 from walewright.knit.hand_work import HangFeet as HangFeet
@@ -370,11 +370,13 @@ Operation = (
 @dataclass(frozen=True, slots=True)
 class Block:
     """The operations of one thing on the bed, from an empty bed to an empty bed: a piece, an edging knitted on
-    to a piece, or a band. `name` is the piece's or band's ("back", "back welt", "neckband"); `copies` knitted alike."""
+    to a piece, or a band. `name` is the piece's or band's ("back", "back welt", "neckband"); `copies` knitted alike. `of`: the
+    piece or band that it is described with, as far as known."""
 
     name: str
     operations: tuple[Operation, ...]
     copies: int = 1
+    of: str = field(default="", compare=False)
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Mapping
 from dataclasses import replace
 from typing import Any
@@ -13,8 +12,6 @@ from walewright.knit.charting import InForce
 from walewright.knit.operations import Operation
 from walewright.knit.rows import Done, stopped
 from walewright.knit.state import State, Stripes
-
-_STRIPE = re.compile(r"(\d+) rows? of (\S+)")
 
 
 def _in_fabric(fabric: str, of: st.StartChart | InForce) -> op.InFabric:
@@ -48,18 +45,8 @@ def _stop_chart(s: State, step: st.StopChart | st.StopChartOn) -> Done:
     return (*stopped(ended), *said), replace(s, in_force=tuple(one for one in s.in_force if one is not ended))
 
 
-def stripe_rows(text: str) -> tuple[tuple[str, int], ...]:
-    """ "4 rows of wool, 2 rows of navy" as ((yarn, rows), ...)."""
-    return tuple((found[2], int(found[1])) for found in (_STRIPE.fullmatch(part) for part in text.split(", ")) if found)
-
-
-def carried_yarns(text: str) -> tuple[str, ...]:
-    """ "wool, navy and red" as the three names; nothing for an empty text."""
-    return tuple(name for part in text.split(" and ") for name in part.split(", ") if name)
-
-
 def _start_stripes(s: State, step: st.StartStripes) -> Done:
-    stripes = Stripes(step.fabric, stripe_rows(step.stripes), step.tension, carried_yarns(step.carried), s.row)
+    stripes = Stripes(step.fabric, step.stripes, step.tension, step.carried, s.row)
     return (op.InFabric(step.fabric),), replace(s, stripes=stripes, fabric="")
 
 

@@ -42,14 +42,13 @@ class StopChartOn(Step):
 
 @dataclass(frozen=True, slots=True)
 class StartStripes(Step):
-    """From the next row on knit in stripes, again and again from the first: `stripes` "4 rows of wool, 2 rows of navy", at
-    `tension`, as fabric `fabric`. `carried` names the yarns that are carried up the side ("wool and navy", "navy" or empty); any
-    other is broken off at the end of its stripe."""
+    """From the next row on knit in `stripes` of (yarn, rows), again and again from the first, at `tension`, as fabric `fabric`.
+    `carried` are the yarns that are carried up the side; any other is broken off at the end of its stripe."""
 
     fabric: str
-    stripes: str
+    stripes: tuple[tuple[str, int], ...]
     tension: str
-    carried: str
+    carried: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)

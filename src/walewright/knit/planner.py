@@ -210,7 +210,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
     if last:
         add("Finish", off(last))
     add("Edges for making up", tuple(edge_notes(piece, sized)))
-    return StepBlock(piece.name, piece.name, piece.copies, tuple(p for p in paragraphs if p[1]))
+    return StepBlock(piece.name, piece.name, piece.copies, tuple(p for p in paragraphs if p[1]), of=piece.name)
 
 
 def _word(piece: Piece, opening: SizedOpening) -> str:

@@ -1,4 +1,5 @@
-"""What every step is: fields that are text, which agree in all sizes, numbers, which may differ, and where it comes from."""
+"""What every step is: fields of text, or lists with text in them, which agree in all sizes; numbers, which may differ; and where it
+comes from."""
 
 from __future__ import annotations
 
@@ -21,8 +22,8 @@ def shape(step: Step) -> tuple[Any, ...]:
         if isinstance(value, str):
             parts.append(value)
         elif isinstance(value, tuple):
-            # A list of numbers may be longer in one size than in another.
-            parts.append(tuple(shape(s) for s in value if isinstance(s, Step)))
+            # A list of numbers may be longer in one size than in another; names, and what is said of each, agree.
+            parts.append(tuple(shape(s) if isinstance(s, Step) else s for s in value if isinstance(s, Step | str | tuple)))
     return tuple(parts)
 
 

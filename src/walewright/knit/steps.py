@@ -343,7 +343,7 @@ class Say(Step):
 
 @dataclass(frozen=True, slots=True)
 class StepBlock:
-    """The steps of one thing on the bed (see operations.Block), in paragraphs with a title each ("Shape neck")."""
+    """The steps of one thing on the bed (see operations.Block, also for `of`), in paragraphs with a title each ("Shape neck")."""
 
     name: str
     title: str
@@ -352,6 +352,7 @@ class StepBlock:
     joining: bool = False
     before: str = ""
     """Of something joined: the name of what is knitted next, empty where nothing is."""
+    of: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from walewright.pages.figures import CM_PER_INCH, sentence
+from walewright.pages.measure_words import measure_words
 from walewright.pages.model import Cell, Checked, Row, RowGroup, SizeTable
 from walewright.proof.model import JoinProof, PieceProof, Proof, SizeProof
 
@@ -49,17 +50,17 @@ def _piece(size: SizeProof, name: str) -> PieceProof | None:
 
 def _piece_table(proof: Proof, name: str, sizes: tuple[str, ...], units: str) -> SizeTable:
     pieces = [_piece(s, name) for s in proof.sizes]
-    whats = dict.fromkeys(m.what for p in pieces if p for m in p.measures)
+    keys = dict.fromkeys(m.key for p in pieces if p for m in p.measures)
     rows = []
-    for what in whats:
+    for key in keys:
         cells = []
         for piece in pieces:
-            measure = next((m for m in piece.measures if m.what == what), None) if piece else None
+            measure = next((m for m in piece.measures if m.key == key), None) if piece else None
             if measure is None:
                 cells.append(ABSENT)
             else:
                 cells.append(Cell(_length(measure.knitted_cm, units), _length(measure.wanted_cm, units)))
-        rows.append(Row(sentence(what), tuple(cells)))
+        rows.append(Row(sentence(measure_words(key)), tuple(cells)))
     unit = "inches" if units == "in" else "cm"
     return SizeTable(f"{sentence(name)}: knitted, and wanted in small type, in {unit}", sizes, (RowGroup("", tuple(rows)),))
 

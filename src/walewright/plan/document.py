@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from walewright import __version__, world
 from walewright.knit.operations import Block, Join
 from walewright.plan import shapes
+from walewright.plan.measured import measured
 from walewright.plan.moves import block, join_side
 from walewright.plan.regraded import regraded
 from walewright.plan.shapes import Json, cm
@@ -124,7 +125,7 @@ def _size(design: Design, garment: SizedGarment, work: Work, proof: SizeProof) -
         "deviations": [
             {
                 "piece": d.piece,
-                "what": d.what,
+                "what": measured(d.key),
                 "unit": d.unit,
                 "wanted_cm": cm(d.wanted_cm),
                 "wanted": cm(d.wanted),
@@ -172,7 +173,7 @@ def _piece(design: Design, piece: SizedPiece, proof: PieceProof) -> Json:
 
 def _measure(measure: Measure) -> Json:
     return {
-        "what": measure.what,
+        "what": measured(measure.key),
         "unit": measure.unit,
         "wanted_cm": cm(measure.wanted_cm),
         "knitted_cm": cm(measure.knitted_cm),

@@ -171,7 +171,7 @@ def hole(slot: SizedSlot, counter: int, fabric: Fabric) -> Told:
         bars = sum(1 for bar in fabric.bars if (bar.counter, bar.slot) == (counter + 1, slot.first))
         yield f"{where}: empty needles", 1, bars
         return
-    yield f"{where}: stitches cast on again", needles, _worked(fabric, "cast on e-wrap apart", counter, slot)
+    yield f"{where}: stitches cast on again", needles, _cast_on_again(fabric, counter, slot)
     if slot.taken == "waste":
         lower = [fabric.slots[point[0]] for edge in fabric.edge(slot.name) if edge.live for point in edge.points]
         placed = sum(1 for at, wanted in zip(lower, range(slot.first, slot.last + 1), strict=False) if at == wanted)
@@ -179,18 +179,22 @@ def hole(slot: SizedSlot, counter: int, fabric: Fabric) -> Told:
         rows = {fabric.course_of(point[0]).counter for edge in fabric.edge(slot.name) for point in edge.points}
         yield f"{where}: row", counter, max(rows, default=-1)
     else:
-        yield f"{where}: stitches closed", needles, _worked(fabric, "close", counter, slot)
+        closed = sum(course.count for course in _worked(fabric, counter, slot) if course.kind == "close")
+        yield f"{where}: stitches closed", needles, closed
 
 
 def cast_on_again(sized: SizedPiece, slot: SizedSlot, fabric: Fabric) -> int:
     """Stitches cast on with a length of yarn of their own on a slot's needles, in its row."""
-    return _worked(fabric, "cast on e-wrap apart", sized.counter(slot.row), slot)
+    return _cast_on_again(fabric, sized.counter(slot.row), slot)
 
 
-def _worked(fabric: Fabric, kind: str, counter: int, slot: SizedSlot) -> int:
-    """Stitches of that kind made on exactly those needles when the counter read so."""
-    at = (kind, counter, slot.first, slot.last)
-    return sum(c.count for c in fabric.courses if (c.kind, c.counter, c.first, c.last) == at)
+def _cast_on_again(fabric: Fabric, counter: int, slot: SizedSlot) -> int:
+    return sum(course.count for course in _worked(fabric, counter, slot) if course.apart and course.cast_on == "e-wrap")
+
+
+def _worked(fabric: Fabric, counter: int, slot: SizedSlot) -> Iterator[Course]:
+    """What was made on exactly those needles when the counter read so."""
+    return (c for c in fabric.courses if (c.counter, c.first, c.last) == (counter, slot.first, slot.last))
 
 
 # ----------------------------------------------------------------- wedges

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from walewright.bed import Fabric
 from walewright.design.model import Design, Opening, Piece, Wedge
 from walewright.knit.operations import Side
 from walewright.proof.counted import cast_on_again, gap_at, gap_end, knit_at
 from walewright.proof.model import Measure
-from walewright.solve.model import Deviation, SizedOpening, SizedPiece, SizedWedge
+from walewright.solve.model import Deviation, MeasureKey, SizedOpening, SizedPiece, SizedWedge
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,7 +23,7 @@ class _Made:
     sized: SizedPiece
     fabric: Fabric
     size: int
-    chosen: Mapping[str, float]
+    chosen: Mapping[MeasureKey, float]
 
     def stitches_per_cm(self, row: int) -> float:
         """Of the row just below `row`; at the start, of the first row."""
@@ -43,12 +43,11 @@ class _Made:
     def rows_per_cm(self, row: int) -> float:
         return knit_at(self.design, self.piece, self.sized, max(row, 1)).rows_per_cm
 
-    def width(self, where: str, wanted_cm: float, stitches: int, per_cm: float, panels_cm: float = 0.0) -> Measure:
-        """`where` "at top", or "of neck": an opening or slot may have a level's name."""
+    def width(self, key: MeasureKey, wanted_cm: float, stitches: int, per_cm: float, panels_cm: float = 0.0) -> Measure:
         cm = stitches / per_cm + panels_cm
-        return Measure(f"width {where}", wanted_cm, cm, round((cm - wanted_cm) * per_cm, 3), "st")
+        return Measure(key, wanted_cm, cm, round((cm - wanted_cm) * per_cm, 3), "st")
 
-    def height(self, what: str, wanted_cm: float, after: int, to: int) -> Measure:
+    def height(self, key: MeasureKey, wanted_cm: float, after: int, to: int) -> Measure:
         """Of the counts' rows after+1 .. to that were knitted, a repeat once, each at its gauge."""
         rows = range(after + 1, to + 1)
         knitted = [row for row in rows if self.fabric.passes(self.sized.counter(row))]
@@ -57,7 +56,7 @@ class _Made:
         # Where there are several fabrics, off by so many rows of the last one.
         one_fabric = all(self.rows_per_cm(row) == up for row in rows)
         off = len(knitted) - wanted_cm * up if one_fabric else (cm - wanted_cm) * up
-        return Measure(what, wanted_cm, len(knitted) / up if one_fabric else cm, round(off, 3), "rows")
+        return Measure(key, wanted_cm, len(knitted) / up if one_fabric else cm, round(off, 3), "rows")
 
     def between(self, after: int, to: int) -> float | None:
         """Wanted height between two rows that are fixed levels; None where one of them is free or no level."""
@@ -71,7 +70,7 @@ def measures(
     """Widths and heights at every level, then openings, slots and wedges, of one piece in size number `size`.
 
     Where the design leaves a range, `deviations` say which value of it was chosen: that is what is wanted."""
-    chosen = {d.what: d.wanted_cm for d in deviations if d.piece == piece.name}
+    chosen = {d.key: d.wanted_cm for d in deviations if d.piece == piece.name}
     made = _Made(design, piece, sized, fabric, size, chosen)
     found = [*_widths(made), *_heights(made)]
     for opening in piece.openings:
@@ -80,7 +79,8 @@ def measures(
         for cut in sized.slots:
             if cut.name == slot.name:
                 stitches = cast_on_again(sized, cut, fabric)
-                found.append(made.width(f"of {slot.name}", slot.width[size], stitches, made.stitches_per_cm(cut.row)))
+                key = MeasureKey("width", "slot", slot.name)
+                found.append(made.width(key, slot.width[size], stitches, made.stitches_per_cm(cut.row)))
     found += _together(made, found)
     for wedge in piece.wedges:
         if wedge.width is not None:
@@ -91,19 +91,23 @@ def measures(
 # ----------------------------------------------------------------- widths and heights
 
 
+_START = MeasureKey("width", "start")
+
+
 def _widths(made: _Made) -> Iterator[Measure]:
     piece, sized, fabric, size = made.piece, made.sized, made.fabric, made.size
     wanted = piece.start_width[size]
     if piece.start_most is not None:
-        wanted = made.chosen.get("width at start", wanted)
-    yield made.width("at start", wanted, fabric.stitches_at(0), made.stitches_per_cm(0), made.panels_cm(0))
-    for row, station, width, free, spread in _stations(piece, sized, size):
+        wanted = made.chosen.get(_START, wanted)
+    yield made.width(_START, wanted, fabric.stitches_at(0), made.stitches_per_cm(0), made.panels_cm(0))
+    for row, level, width, free, spread in _stations(piece, sized, size):
         stitches = _stitches(fabric, sized.counter(row), spread)
         if stitches is not None:
-            cm = made.chosen.get(f"width at {station}", width) if free else width
+            key = MeasureKey("width", "level", level, across=spread)
+            cm = made.chosen.get(key, width) if free else width
             # Loops hung back on other needles are measured in what is knitted with them.
             at = min(row + 1, sized.rows) if spread else row
-            yield made.width(f"at {station}", cm, stitches, made.stitches_per_cm(at), made.panels_cm(at))
+            yield made.width(key, cm, stitches, made.stitches_per_cm(at), made.panels_cm(at))
 
 
 def _stitches(fabric: Fabric, counter: int, spread: bool) -> int | None:
@@ -116,7 +120,7 @@ def _stitches(fabric: Fabric, counter: int, spread: bool) -> int | None:
 
 
 def _stations(piece: Piece, sized: SizedPiece, size: int) -> Iterator[tuple[int, str, float, bool, bool]]:
-    """(row, station, wanted width in cm, chosen from a range, after loops were hung back) at the end of each run of the outer edges
+    """(row, level, wanted width in cm, chosen from a range, after loops were hung back) at the end of each run of the outer edges
     that changes the width in some size; where loops are hung back at a level as well, that is a station of its own. Where nothing
     changes there is nothing further to measure (every width is compared with the counts all the same), and where the other edge is
     half-way along a run, no width is asked for."""
@@ -137,7 +141,7 @@ def _stations(piece: Piece, sized: SizedPiece, size: int) -> Iterator[tuple[int,
             below = [run for run, across in both if rows[run.to_level] < row or (rows[run.to_level] == row and across <= spread)]
             free = piece.start_most is not None or any(run.most is not None for run in below)
             width = piece.start_width[size] + sum(run.change[size] for run in below)
-            yield row, level.name + (" across" if spread else ""), width, free, spread
+            yield row, level.name, width, free, spread
 
 
 def _half_way(piece: Piece, rows: Mapping[str, int], at: int) -> bool:
@@ -155,9 +159,9 @@ def _heights(made: _Made) -> Iterator[Measure]:
     for level in made.piece.levels:
         row = made.sized.row(level.name)
         if row:
-            what = f"height of {level.name}"
+            key = MeasureKey("height", "level", level.name)
             height = level.height[made.size]
-            yield made.height(what, height if level.most is None else made.chosen.get(what, height), 0, row)
+            yield made.height(key, height if level.most is None else made.chosen.get(key, height), 0, row)
 
 
 SEVERAL = 3
@@ -172,17 +176,19 @@ def _together(made: _Made, found: list[Measure]) -> Iterator[Measure]:
         heights = {level.name: level.height[made.size] for level in piece.levels}
         wanted, times = heights[repeat.to_level] - heights[repeat.from_level], repeat.times * piece.copies
         if all(level.most is None for level in piece.levels):
-            one = made.height(f"{repeat.from_level} to {repeat.to_level}, {times} times", wanted, after, to)
-            yield _times(one, one.what, times)
+            key = MeasureKey("height", "stretch", repeat.from_level, to=repeat.to_level)
+            yield _times(made.height(key, wanted, after, to), times)
     if piece.copies >= SEVERAL:
-        top = f"height of {piece.levels[-1].name}"
+        whole = (_START, MeasureKey("height", "level", piece.levels[-1].name))
         for one in found:
-            if one.what in ("width at start", top):
-                yield _times(one, f"{one.what}, {piece.copies} times", piece.copies)
+            if one.key in whole:
+                yield _times(one, piece.copies)
 
 
-def _times(one: Measure, what: str, times: int) -> Measure:
-    return Measure(what, times * one.wanted_cm, times * one.knitted_cm, round(times * one.off, 3), one.unit)
+def _times(one: Measure, times: int) -> Measure:
+    return Measure(
+        replace(one.key, times=times), times * one.wanted_cm, times * one.knitted_cm, round(times * one.off, 3), one.unit
+    )
 
 
 # ----------------------------------------------------------------- within the outline
@@ -192,13 +198,14 @@ def _opening(made: _Made, opening: Opening, counted: SizedOpening) -> Iterator[M
     to = gap_end(made.sized, counted)
     gap = gap_at(made.fabric, made.sized.counter(to))
     if gap is not None:
+        key = MeasureKey("width", "opening", opening.name)
         wanted = opening.width[made.size]
         if any(run.most is not None for run in (*opening.left, *opening.right)):
-            wanted = made.chosen.get(f"width of {opening.name}", wanted)
-        yield made.width(f"of {opening.name}", wanted, gap, made.stitches_per_cm(to))
+            wanted = made.chosen.get(key, wanted)
+        yield made.width(key, wanted, gap, made.stitches_per_cm(to))
     depth = opening.depth[made.size] if opening.from_level is None else made.between(counted.row, to)
     if depth is not None:
-        yield made.height(f"depth of {opening.name}", depth, counted.row, to)
+        yield made.height(MeasureKey("depth", "opening", opening.name), depth, counted.row, to)
 
 
 def _wedge(made: _Made, wedge: Wedge, held: SizedWedge) -> Iterator[Measure]:
@@ -213,4 +220,4 @@ def _wedge(made: _Made, wedge: Wedge, held: SizedWedge) -> Iterator[Measure]:
     beside = [edge + at if side == "left" else edge - at for at in (inwards, inwards - 1)]
     rows = max(made.fabric.rows_in_wale(at, counter, counter + held.to_row - held.from_row) for at in beside)
     up = made.rows_per_cm(held.to_row)
-    yield Measure(f"height of {wedge.name} inside", wanted, rows / up, round(rows - wanted * up, 3), "rows")
+    yield Measure(MeasureKey("height", "wedge", wedge.name), wanted, rows / up, round(rows - wanted * up, 3), "rows")

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from walewright.solve.model import MeasureKey
+
 
 @dataclass(frozen=True, slots=True)
 class Measure:
-    """`what` such as "width at hem" or "height of underarm": wanted and knitted, in cm; `off` is knitted minus wanted,
-    in `unit` ("st" | "rows")."""
+    """Wanted and knitted, in cm; `off` is knitted minus wanted, in `unit` ("st" | "rows")."""
 
-    what: str
+    key: MeasureKey
     wanted_cm: float
     knitted_cm: float
     off: float

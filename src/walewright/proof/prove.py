@@ -9,7 +9,7 @@ from itertools import zip_longest
 from walewright.bed import BedResult, Fabric, seam
 from walewright.design.model import Design
 from walewright.glue.model import Glued
-from walewright.knit.operations import Join, Work, needle
+from walewright.knit.operations import Block, Join, Work, needle
 from walewright.proof.banded import band_as_counted
 from walewright.proof.bobbins import bobbins
 from walewright.proof.charted import matches
@@ -47,9 +47,9 @@ def prove(
     floats: list[tuple[str, tuple[LongFloat, ...]]] = []
     apart = unlike(glued, counts)
     for index, garment in enumerate(counts.sizes):
-        faults += _refusals(design, garment, results[index])
+        faults += _refusals(design, garment, works[index], results[index])
         if not results[index].faults:
-            faults += _miscounts(design, garment, results[index])
+            faults += _miscounts(design, garment, works[index], results[index])
             faults += _unequal(design, glued, garment, results[index])
             faults += _unlike(design, glued, garment, results[index])
             faults += _unmatched(design, garment, results[index])
@@ -71,11 +71,12 @@ def prove(
 # ----------------------------------------------------------------- what does not hold
 
 
-def _refusals(design: Design, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
+def _refusals(design: Design, garment: SizedGarment, work: Work, result: BedResult) -> Iterator[Diagnostic]:
+    described = _described(work)
     for fault in result.faults:
         yield diagnosed(
             "bed-refuses",
-            *_place(design, fault.block),
+            *_place(design, described.get(fault.block, "")),
             notes=(said("stopped", move=fault.index + 1, fault=fault.code),),
             helps=("fault-of-the-plan",),
             sizes=(garment.size,),
@@ -84,7 +85,8 @@ def _refusals(design: Design, garment: SizedGarment, result: BedResult) -> Itera
         )
 
 
-def _miscounts(design: Design, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
+def _miscounts(design: Design, garment: SizedGarment, work: Work, result: BedResult) -> Iterator[Diagnostic]:
+    described = _described(work)
     fabrics = _by_name(result)
     pieces = ((s.name, told) for s in garment.pieces for told in as_counted(design, design.piece(s.name), s, fabrics[s.name]))
     # A band that was not knitted at all leaves its edges open, which the garment's proof reports.
@@ -95,7 +97,7 @@ def _miscounts(design: Design, garment: SizedGarment, result: BedResult) -> Iter
         if counted != knitted:
             yield diagnosed(
                 "knitted-otherwise/counts",
-                *_place(design, name),
+                *_place(design, described.get(name, "")),
                 helps=("fault-of-the-plan",),
                 sizes=(garment.size,),
                 name=name,
@@ -213,14 +215,15 @@ def _done(task: str | Join | None) -> Said:
     return said("join-done", way=task.way, one=one, one_end=task.ends[0], other=other, other_end=task.ends[1])
 
 
-def _place(design: Design, block: str) -> tuple[tuple[Span, Said], ...]:
-    """The statement that the block comes from: the piece whose name it begins with, or the band."""
-    described = [(band.name, band.origin.span) for band in design.bands]
-    described += [(piece.name, piece.origin.span) for piece in design.pieces]
-    for name, span in sorted(described, key=lambda d: -len(d[0])):
-        if block == name or block.startswith(f"{name} "):
-            return ((span, said("described-here", name=name)),)
-    return ()
+def _described(work: Work) -> dict[str, str]:
+    """The piece or band that each block is described with."""
+    return {task.name: task.of for task in work.tasks if isinstance(task, Block)}
+
+
+def _place(design: Design, name: str) -> tuple[tuple[Span, Said], ...]:
+    """The statement that describes the piece or band of that name."""
+    origins = [(piece.name, piece.origin) for piece in design.pieces] + [(band.name, band.origin) for band in design.bands]
+    return tuple((origin.span, said("described-here", name=name)) for of, origin in origins if of == name)
 
 
 def _merged(faults: list[Diagnostic]) -> tuple[Diagnostic, ...]:

@@ -13,8 +13,6 @@ from walewright.bed.loops import YARNLESS_COURSES, Kind
 from walewright.design.model import Design
 from walewright.design.model import Fabric as Knit
 
-CHAIN_COURSES = ("cast off", "cast on chain")
-APART = "cast on e-wrap apart"
 """Made of a length that is cut for it and counts whole, as tails do."""
 
 
@@ -77,10 +75,10 @@ def _counts(design: Design, fabric: Fabric) -> LoopCounts:
         add("loops", name, yarn, tension, count)
     tails = fabric.tails_cm
     for course in fabric.courses:
-        if course.kind in CHAIN_COURSES:
+        if course.chained:
             add("loops", course.fabric, course.yarn, course.tension, -course.count)
             add("chains", course.fabric, course.yarn, course.tension, course.count)
-        elif course.kind == APART and tails.get(course.yarn):
+        elif course.apart and course.cast_on == "e-wrap" and tails.get(course.yarn):
             add("loops", course.fabric, course.yarn, course.tension, -course.count)
     if Kind.LONG in fabric.kinds:
         for loop in (i for i, kind in enumerate(fabric.kinds) if kind == Kind.LONG):

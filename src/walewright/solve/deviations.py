@@ -9,7 +9,7 @@ from walewright.design.model import Design, Opening, Piece
 from walewright.solve.edges import ACROSS_RUN
 from walewright.solve.gaps import end_level
 from walewright.solve.gauge import fabric_above, fabric_below, highest, level_number, rows_down, rows_to
-from walewright.solve.model import Deviation, SizedOpening, SizedPiece
+from walewright.solve.model import Deviation, MeasureKey, SizedOpening, SizedPiece
 from walewright.solve.widths import Across, across
 
 
@@ -17,7 +17,11 @@ def deviations(design: Design, piece: Piece, sized: SizedPiece, size: int) -> It
     """The rows of the check table that a piece has in one size. What was free is wanted as it was solved."""
     first = piece.levels[0].name
     yield _width(
-        piece, "start", _ranged(piece.start_width, piece.start_most, size), sized.start, across(design, piece, first, size)
+        piece,
+        MeasureKey("width", "start"),
+        _ranged(piece.start_width, piece.start_most, size),
+        sized.start,
+        across(design, piece, first, size),
     )
     yield from _outline(design, piece, sized, size)
     for opening, made in zip(piece.openings, sized.openings, strict=True):
@@ -34,11 +38,10 @@ def _ranged(least: tuple[float, ...], most: tuple[float, ...] | None, size: int)
     return min(ends), max(ends)
 
 
-def _width(piece: Piece, where: str, wanted: Range, stitches: int, by: Across, of: str = "at") -> Deviation:
-    """`of` "at" a level, or "of" an opening, slot or wedge, which may have a level's name."""
+def _width(piece: Piece, key: MeasureKey, wanted: Range, stitches: int, by: Across) -> Deviation:
     solved = by.cm(stitches)
     cm = min(max(solved, wanted[0]), wanted[1])
-    return Deviation(piece.name, f"width {of} {where}", cm, by.stitches(cm), stitches, solved, "st")
+    return Deviation(piece.name, key, cm, by.stitches(cm), stitches, solved, "st")
 
 
 def _outline(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Iterator[Deviation]:
@@ -69,10 +72,10 @@ def _outline(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Iter
             if not any(r.change[size] or (r.most or r.change)[size] for r, _ in ending) and here != knitted:
                 # Straight on in another fabric: the same stitches are wanted, whatever they measure there.
                 same = here.cm(knitted.stitches(wanted[0])), here.cm(knitted.stitches(wanted[1]))
-                yield _width(piece, level.name, same, stitches, here)
+                yield _width(piece, MeasureKey("width", "level", level.name), same, stitches, here)
                 continue
             knitted = here
-            yield _width(piece, level.name + (" across" if spread else ""), wanted, stitches, here)
+            yield _width(piece, MeasureKey("width", "level", level.name, across=spread), wanted, stitches, here)
         row = sized.row(level.name)
         if row:
             yield _height(design, piece, sized, level.name, row, size)
@@ -105,7 +108,7 @@ def _height(design: Design, piece: Piece, sized: SizedPiece, name: str, row: int
         solved = sum((sized.row(b.name) - sized.row(a.name)) / found for (a, b), found in zip(pairwise(below), per_cm, strict=True))
     else:
         solved = row / up
-    return Deviation(piece.name, f"height of {name}", cm, wanted, row, solved, "rows")
+    return Deviation(piece.name, MeasureKey("height", "level", name), cm, wanted, row, solved, "rows")
 
 
 def _opening(design: Design, piece: Piece, opening: Opening, made: SizedOpening, size: int) -> Iterator[Deviation]:
@@ -113,7 +116,13 @@ def _opening(design: Design, piece: Piece, opening: Opening, made: SizedOpening,
     fabric = fabric_below(design, piece, end)
     changes = [(r.change[size], (r.most or r.change)[size]) for r in (*opening.left, *opening.right)]
     ends = opening.flat[size] + sum(low for low, _ in changes), opening.flat[size] + sum(high for _, high in changes)
-    yield _width(piece, opening.name, (min(ends), max(ends)), made.width, Across(fabric.stitches_per_cm, 0.0), "of")
+    yield _width(
+        piece,
+        MeasureKey("width", "opening", opening.name),
+        (min(ends), max(ends)),
+        made.width,
+        Across(fabric.stitches_per_cm, 0.0),
+    )
     rows = made.to_row - made.row
     if opening.from_level is None:
         cm = opening.depth[size]
@@ -125,7 +134,7 @@ def _opening(design: Design, piece: Piece, opening: Opening, made: SizedOpening,
         if any(piece.levels[level_number(piece, name)].most for name in (begin, end)):
             cm, wanted = rows / fabric.rows_per_cm, float(rows)
     solved = cm + (rows - wanted) / fabric.rows_per_cm
-    yield Deviation(piece.name, f"depth of {opening.name}", cm, wanted, rows, solved, "rows")
+    yield Deviation(piece.name, MeasureKey("depth", "opening", opening.name), cm, wanted, rows, solved, "rows")
 
 
 def _inside(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Iterator[Deviation]:
@@ -136,10 +145,11 @@ def _inside(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Itera
             continue
         done.add(wedge.name)
         fabric = fabric_above(design, piece, wedge.from_level)
-        yield _width(piece, wedge.name, (wedge.width[size],) * 2, sum(made[0].groups), Across(fabric.stitches_per_cm, 0.0), "of")
+        by = Across(fabric.stitches_per_cm, 0.0)
+        yield _width(piece, MeasureKey("width", "wedge", wedge.name), (wedge.width[size],) * 2, sum(made[0].groups), by)
     for slot in piece.slots:
         solved = next(s for s in sized.slots if s.name == slot.name)
         fabric = fabric_below(design, piece, slot.level)
-        yield _width(
-            piece, slot.name, (slot.width[size],) * 2, solved.last - solved.first + 1, Across(fabric.stitches_per_cm, 0.0), "of"
-        )
+        by = Across(fabric.stitches_per_cm, 0.0)
+        stitches = solved.last - solved.first + 1
+        yield _width(piece, MeasureKey("width", "slot", slot.name), (slot.width[size],) * 2, stitches, by)

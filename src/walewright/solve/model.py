@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from typing import Literal
 
 from walewright.design.model import Band, EdgeName, Origin, Way
 from walewright.glue.model import Glued
@@ -338,12 +339,24 @@ class SizedJoin:
 
 
 @dataclass(frozen=True, slots=True)
+class MeasureKey:
+    """What is measured of a piece. A level's width stands `across` what was hung back on other needles there, if it was; a wedge's
+    height is beside its held stitches. A stretch goes from the level `name` to the level `to`. `times`: so many added up."""
+
+    what: Literal["width", "height", "depth"]
+    at: Literal["start", "level", "opening", "slot", "wedge", "stretch"]
+    name: str = ""
+    across: bool = False
+    to: str = ""
+    times: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class Deviation:
-    """Wanted against solved, for the check table and the proof: `what` is "width at hem" (unit "st") or
-    "height of underarm" (unit "rows")."""
+    """Wanted against solved, for the check table and the proof; `unit` is "st" or "rows"."""
 
     piece: str
-    what: str
+    key: MeasureKey
     wanted_cm: float
     wanted: float
     solved: int

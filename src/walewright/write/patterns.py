@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Set
+
 from walewright.write.model import Run
 from walewright.write.said import STS, Phrase, Said, span, sts, worded
 
@@ -32,20 +34,20 @@ def stop_chart_on(s: Said) -> Phrase:
 def start_stripes(s: Said) -> Phrase:
     """Words of `steps.StartStripes`."""
     again = "in stripes, again and again from the first"
+    stripes = ", ".join(f"{rows} {'row' if rows == 1 else 'rows'} of {yarn}" for yarn, rows in s.any.stripes)
     return worded(
-        f"from the next row knit “{s.any.fabric}”, tension {s.any.tension}, {again}: {s.any.stripes}; ",
-        carrying(s.any.stripes, s.any.carried),
+        f"from the next row knit “{s.any.fabric}”, tension {s.any.tension}, {again}: {stripes}; ",
+        carrying({yarn for yarn, _ in s.any.stripes}, s.any.carried),
     )
 
 
-def carrying(stripes: str, carried: str) -> str:
-    """What becomes of the yarns of `stripes` ("4 rows of wool, 2 rows of navy") at the end of their stripe."""
+def carrying(used: Set[str], carried: tuple[str, ...]) -> str:
+    """What becomes of the yarns `used` in stripes at the end of their stripe."""
     if not carried:
         return "every yarn broken off at the end of its stripe"
-    kept = carried.replace(", ", " and ").split(" and ")
-    used = {stripe.rpartition(" of ")[2] for stripe in stripes.split(", ")}
-    rest = ", any other broken off at the end of its stripe" if used - set(kept) else ""
-    return f"{carried} carried up the side{rest}"
+    listed = " and ".join(part for part in (", ".join(carried[:-1]), carried[-1]) if part)
+    rest = ", any other broken off at the end of its stripe" if used - set(carried) else ""
+    return f"{listed} carried up the side{rest}"
 
 
 def stop_stripes(s: Said) -> Phrase:

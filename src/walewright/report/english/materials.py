@@ -221,7 +221,8 @@ WORDINGS: dict[str, Wording] = {
         labels={"loop": "{loop} of yarn to a stitch, {dense:.0f} g to the square metre"},
         notes={
             "plain": (
-                "in `{yarn}` plain knitting of this density takes {plain_loop} to a stitch and weighs {usual:.0f} g to the square metre"
+                "in `{yarn}` plain knitting of this density takes {plain_loop} to a stitch and weighs {usual:.0f} g to the "
+                "square metre"
             )
         },
         helps={"look": "look at the weight and its unit, and at whether that block was weighed and no more"},
