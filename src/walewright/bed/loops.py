@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 from enum import IntEnum
 from typing import get_args
 
-from walewright.bed.model import CourseKind, Hanging
+from walewright.bed.model import CourseKind, YarnlessCourse
 
 NOTHING = -1
 """No loop: an empty needle, or no parent."""
@@ -38,7 +38,7 @@ class Kind(IntEnum):
 
 
 YARNLESS = (Kind.FILL, Kind.REHUNG, Kind.PICKED, Kind.CLOSED)
-YARNLESS_COURSES: tuple[CourseKind, ...] = get_args(Hanging)
+YARNLESS_COURSES: tuple[CourseKind, ...] = get_args(YarnlessCourse)
 SEWN_COURSE: CourseKind = "sew off"
 """Its yarn is the tail's, which is measured by its length."""
 

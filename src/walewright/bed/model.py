@@ -50,9 +50,9 @@ class Fault:
     data: tuple[tuple[str, int | str], ...] = ()
 
 
-Made = Literal["knit", "laid", "by hand", "cast on", "cast off", "sew off", "wrap"]
-Hanging = Literal["close", "fill", "rehang", "hang feet", "pick up"]
-CourseKind = Made | Hanging
+YarnCourse = Literal["knit", "laid", "by hand", "cast on", "cast off", "sew off", "wrap"]
+YarnlessCourse = Literal["close", "fill", "rehang", "hang feet", "pick up"]
+CourseKind = YarnCourse | YarnlessCourse
 """What made a course: with yarn, or by hanging and drawing older loops."""
 
 
