@@ -56,9 +56,7 @@ KEYS = {
 
 TO_GO = {
     "cli.text_copy._materials": "takes the label of a machine apart once more",
-    "pages.checked._piece_table": "finds a measure by its words",
     "pages.checked._seam": "finds a join by its words",
-    "proof.measures._together": "finds a measure by its words",
     "solve.changed._one": "takes the name of an edge out of what a change says",
     "solve.changed._written": "takes the name of an edge out of what a change says",
 }

@@ -96,7 +96,7 @@ def sound(design: Design, counts: Counts) -> None:
 def near(garment: SizedGarment, stitches: float = 1.0) -> None:
     """Within a stitch, and within a row or, where other levels and parity force it, two."""
     for d in garment.deviations:
-        allowed = stitches if d.unit == "st" else 2.0 if d.key.what == "height" else 1.0
+        allowed = stitches if d.unit == "st" else 2.0 if d.key.extent == "height" else 1.0
         # Of two figures equally near to a thousandth the one that grades more evenly is taken.
         assert abs(d.solved - d.wanted) <= allowed + 1e-3, d
 

@@ -85,6 +85,9 @@ def tiny(body: str, *, sizes: str = "M", needles: int = 60, across: float = 1.0,
         + body
     )
     made = pipeline.counted(text, "tiny.wale", Shipped({}, {}), Changes())
+    if made.counts is None:
+        # What would do is tried for what cannot be counted.
+        made = pipeline.compile(text, "tiny.wale", Shipped({}, {}), Changes())
     errors = tuple(d for d in made.diagnostics if d.severity is Severity.ERROR)
     return Tiny(text, made.counts, errors, tuple(d for d in made.diagnostics if d.severity is not Severity.ERROR))
 

@@ -61,7 +61,7 @@ def _near(outcome: Outcome) -> None:
         for piece in size.pieces:
             for measure in piece.measures:
                 # A slope takes the same even number of rows in all sizes, so the level where it begins may be two rows off.
-                allowed = 2.0 if measure.key.what == "height" and measure.key.at != "stretch" else 1.0
+                allowed = 2.0 if measure.key.extent == "height" and measure.key.at != "stretch" else 1.0
                 assert abs(measure.off) <= allowed + 1e-6, f"{size.size} {piece.name} {measure}"
         for join in size.joins:
             assert abs(join.one_cm - join.other_cm) <= join.easing_cm + 0.05 + (0 if join.easing_cm else 0.5)

@@ -11,7 +11,7 @@ def measure_words(key: MeasureKey) -> str:
 
 
 def _one(key: MeasureKey) -> str:
-    match key.what, key.at:
+    match key.extent, key.at:
         case "width", "start":
             return "width at start"
         case "width", "level":
@@ -20,4 +20,4 @@ def _one(key: MeasureKey) -> str:
             return f"height of {key.name} inside"
         case _, "stretch":
             return f"{key.name} to {key.to}"
-    return f"{key.what} of {key.name}"
+    return f"{key.extent} of {key.name}"

@@ -12,11 +12,11 @@ def measured(key: MeasureKey) -> str:
     """ "width at LEVEL" or "width at start", else "WHAT of NAME"; with a word behind what lies across or inside, and the times."""
     if key.at == "stretch":
         named = f"{key.name} to {key.to}"
-    elif key.what == "width" and key.at in ("start", "level"):
+    elif key.extent == "width" and key.at in ("start", "level"):
         named = f"width at {key.name or 'start'}"
     else:
-        named = f"{key.what} of {key.name}"
+        named = f"{key.extent} of {key.name}"
     across = " across" if key.across else ""
-    inside = " inside" if key.at == "wedge" and key.what == "height" else ""
+    inside = " inside" if key.at == "wedge" and key.extent == "height" else ""
     times = "" if key.times is None else f", {key.times} times"
     return f"{named}{across}{inside}{times}"

@@ -343,7 +343,7 @@ class MeasureKey:
     """What is measured of a piece. A level's width stands `across` what was hung back on other needles there, if it was; a wedge's
     height is beside its held stitches. A stretch goes from the level `name` to the level `to`. `times`: so many added up."""
 
-    what: Literal["width", "height", "depth"]
+    extent: Literal["width", "height", "depth"]
     at: Literal["start", "level", "opening", "slot", "wedge", "stretch"]
     name: str = ""
     across: bool = False
