@@ -126,7 +126,8 @@ class Written:
 def explained(change: Change, line: str) -> str:
     """Why such a change shows nowhere, or an empty text."""
     return next(
-        (why for kind, pattern, why in EXPLAINED if kind in change.kind and re.search(pattern, f"{change.what}\n{line}")), ""
+        (why for kinds, pattern, why in EXPLAINED if change.kind in kinds.split() and re.search(pattern, f"{change.what}\n{line}")),
+        "",
     )
 
 
@@ -144,6 +145,7 @@ EXPLAINED: tuple[tuple[str, str, str], ...] = (
     ("number line option", r"\nfinished .*stretches", "a permission to be smaller than the body, which no size needs"),
     ("option", r"added `, stretches", "a permission: of a measurement for nothing that has to stretch"),
     ("number", r"\n.*\b(min|max|round)\(", "the other of two amounts is taken, or the rounded one is the same"),
+    ("number", r"\nneck .*\b\d stitch(es)? flat", "a stitch more or less, as the width of the neck is even or odd"),
     ("number", r"\n.*\bbetween\b", "the end of a range that is not reached"),
     ("number", r"\njoin .*easing", "fullness that may be, and is not needed"),
     ("line number", r"\n(prongs|needles|waste rows|pitch)\b", "a fact of the bed that this garment does not come to"),
@@ -165,10 +167,23 @@ def sources() -> Iterator[Written]:
             yield Written(block.name, block.source, block.text)
 
 
+def _own_lines(written: Written) -> set[int]:
+    """The numbers of the lines that are changed. Each of the block's own is where its text stands last: a frame's lines may read
+    alike."""
+    lines = [line.strip() for line in written.lines]
+    if not written.own:
+        return set(range(len(lines)))
+    found: set[int] = set()
+    for text in reversed([line.strip() for line in written.own.split("\n")]):
+        at = next((n for n in range(len(lines) - 1, -1, -1) if n not in found and lines[n] == text), None)
+        found |= {at} if at is not None else set()
+    return found
+
+
 def changes(written: Written) -> Iterator[Change]:
     """All that is tried with a source."""
     lines = written.lines
-    own = {line.strip() for line in written.own.split("\n")}
+    own = _own_lines(written)
     block = ""
     for at, line in enumerate(lines):
         bare = TEXT.sub(lambda m: "_" * len(m[0]), line)
@@ -176,7 +191,7 @@ def changes(written: Written) -> Iterator[Change]:
         if not bare.strip() or bare.strip().startswith("#"):
             continue
         block = block if line.startswith(" ") else bare.split()[0]
-        if written.own and line.strip() not in own:
+        if at not in own:
             continue
         last = at + 1
         while last < len(lines) and lines[last].strip() and _indent(lines[last]) > _indent(line):
