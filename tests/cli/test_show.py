@@ -38,6 +38,12 @@ def test_counts_follow_what_is_given(sound: Path, capsys: Said) -> None:
 
 def test_the_same_hands_are_read_back(sound: Path, capsys: Said) -> None:
     planned, read = (shown(capsys, stage, str(sound))["result"] for stage in ("hands", "readback"))
+    for work in planned:
+        for block in work["tasks"]:
+            # Words do not say which piece a welt is of.
+            assert block.pop("of", None) != ""
+    for work in read:
+        assert {block.pop("of", "") for block in work["tasks"]} == {""}
     assert planned == read
 
 
