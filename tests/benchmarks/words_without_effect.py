@@ -145,6 +145,7 @@ EXPLAINED: tuple[tuple[str, str, str], ...] = (
     ("number line option", r"\nfinished .*stretches", "a permission to be smaller than the body, which no size needs"),
     ("option", r"added `, stretches", "a permission: of a measurement for nothing that has to stretch"),
     ("number", r"\n.*\b(min|max|round)\(", "the other of two amounts is taken, or the rounded one is the same"),
+    ("option", r"added `, as hood`\n.*mirror of", "a mirror image is what its model is"),
     ("number", r"\nneck .*\b\d stitch(es)? flat", "a stitch more or less, as the width of the neck is even or odd"),
     ("number", r"\n.*\bbetween\b", "the end of a range that is not reached"),
     ("number", r"\njoin .*easing", "fullness that may be, and is not needed"),
