@@ -38,8 +38,8 @@ UNSAID = {
     "LatchUp": {"goes_on": False},
     "MarkEdges": {"ends": "both ends", "at": "begin"},
     "Say": {"head": "Note"},
-    "StepBlock": {"joining": False},
-    "Block": {"copies": 1},
+    "StepBlock": {"joining": False, "before": "", "of": ""},
+    "Block": {"copies": 1, "of": ""},
 }
 
 

@@ -312,7 +312,7 @@ def test_every_rule_is_kept_in_whole_numbers(workshop: type[Workshop]) -> None:
     zeros = [0] * len(programme.variables)
     names = {phrased(rule.name, ENGLISH) for rule in programme.broken(zeros)}
     assert "the start of the back" in names
-    assert "rising levels of the back" in names
+    assert "there are two rows or more between two levels of the back" in names
 
 
 @settings(max_examples=draws(40), deadline=None)
