@@ -101,8 +101,8 @@ def test_edges_joined_row_for_row_that_differ(workshop: type[Workshop]) -> None:
         "L: `up` of the back is 34 cm up; `up` of the front is 30 cm up",
     )
     assert in_english(found).helps == (
-        "it would do with the height of `up` of the back at 30.6 cm in L",
-        "it would do with the height of `up` of the front at 33.4 cm in L",
+        "the height of `up` of the back at 30.6 cm in L would work",
+        "the height of `up` of the front at 33.4 cm in L would work",
     )
     assert [change.values for (change,) in found.changes] == [(("L", 30.6),), (("L", 33.4),)]
 
@@ -163,7 +163,7 @@ def test_too_many_moves_in_too_few_rows(workshop: type[Workshop]) -> None:
         "once in two rows at most"
     )
     assert len(found.labels) == 2
-    assert in_english(found).helps[0].startswith("it would do with the height of `widest` of the sleeve at ")
+    assert in_english(found).helps[0].startswith("the height of `widest` of the sleeve at ")
 
 
 def test_fashioned_shaping_needs_no_carriage(workshop: type[Workshop]) -> None:

@@ -150,7 +150,7 @@ def test_what_hands_cannot_do_is_blamed_and_the_figures_that_ask_for_it_are_name
         f"because `a` of the back is {low} cm up, the edge of the back to `a` cannot move so far"
     )
     # One centimetre is one row. The figure that is proposed is the one that is kept, though two rows less would be given way to.
-    assert in_english(error).helps == ("it would do with the height of `a` of the back at 14 cm",)
+    assert in_english(error).helps == ("the height of `a` of the back at 14 cm would work",)
     assert tiny(STEPS.format(low=12, times=6)).counts is not None
 
 
@@ -198,7 +198,7 @@ def test_only_the_sizes_are_told_that_have_the_conflict() -> None:
     made = tiny(text, sizes=SIZES)
     assert made.error.code == "counts-conflict"
     assert made.error.sizes == ("S", "L")
-    assert in_english(made.error).helps == ("it would do with the height of `a` of the back at 14 cm in S, L",)
+    assert in_english(made.error).helps == ("the height of `a` of the back at 14 cm in S, L would work",)
 
 
 @pytest.mark.parametrize(("wide", "needles"), [(27, 20), (21.5, 20), (30, 24)])

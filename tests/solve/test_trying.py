@@ -98,7 +98,7 @@ def test_a_change_that_is_too_small_is_made_larger_and_then_as_small_as_does(wor
     (said,) = helped(design, (told,), lambda other: at_least(other, 33.6, told))
     # To 32 cm it does not, half as much again is 33, two and a half times as much 35; halfway back 34 does too.
     assert said.changes[0][0].values == (("M", 34.0),)
-    assert in_english(said).helps == ("it would do with the height of `up` of the back at 34 cm",)
+    assert in_english(said).helps == ("the height of `up` of the back at 34 cm would work",)
 
 
 def test_what_does_not_is_not_printed(workshop: type[Workshop]) -> None:

@@ -27,7 +27,7 @@ def meant(name: str, known: Mapping[str, Iterable[str]]) -> tuple[str, ...]:
 
 
 def look_up(name: str, known: Mapping[str, Iterable[str]], what: str, given: tuple[str, str], findings: Findings) -> str | None:
-    """The one that is meant; None when there is none, or more than one, which is reported with the option it was `given` by."""
+    """The one that is meant; None for no such name, or for several, which is reported with the option it was `given` by."""
     found = meant(name, known)
     if len(found) == 1:
         return found[0]

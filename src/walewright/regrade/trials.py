@@ -1,6 +1,6 @@
 """Trials of the source with other changes, as many as a bound of work allows.
 
-Work is reckoned from what is counted and knitted, never from a clock: what is told of a copy is the same on every computer.
+Work is reckoned from what is counted and knitted, never from a clock: a copy is explained in the same words on every computer.
 """
 
 from __future__ import annotations

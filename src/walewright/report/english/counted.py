@@ -19,7 +19,7 @@ PHRASES: dict[str, str] = {
     "wider-bed": "knit it on a bed of {needles} needles or more",
     "of-sizes": "{amount} ({sizes})",
     "several-at-a-time": "move several stitches at a time: `steps {cm} {times} times to {level}`",
-    "would-do": "it would do with {figures:and}",
+    "would-do": "{figures:and} would work",
     # ------------------------------------------------------------- sizes and their figures
     "figures": "{sizes}: {figures:/; }",
     "in-size": "{size}: {note}",
