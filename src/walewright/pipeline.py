@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
-from walewright.report.model import Diagnostic, Severity
+from walewright.report.model import Diagnostic, has_errors
 
 if TYPE_CHECKING:
     from walewright.bed import Bed, BedResult
@@ -55,11 +55,6 @@ class Outcome:
         if not self.proven or not self.design or not self.counts or not self.instructions or not self.proof:
             raise ValueError(f"{self.file} is not proven")
         return self.design, self.counts, self.instructions, self.proof
-
-
-def has_errors(diagnostics: tuple[Diagnostic, ...]) -> bool:
-    """Whether one of them forbids going on (warnings do not)."""
-    return any(d.severity is Severity.ERROR for d in diagnostics)
 
 
 def compile(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome:

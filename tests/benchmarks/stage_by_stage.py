@@ -21,7 +21,7 @@ from walewright.cli.text_copy import text_copy
 from walewright.design import Changes
 from walewright.pages.model import PageOptions, Sheet
 from walewright.pipeline import Outcome
-from walewright.report.model import Diagnostic, Severity
+from walewright.report.model import Diagnostic, has_errors
 
 SHIPPED = shipped()
 
@@ -34,7 +34,7 @@ def told(diagnostics: tuple[Diagnostic, ...]) -> Told:
 
 
 def failed(outcome: Outcome) -> bool:
-    return any(d.severity is Severity.ERROR for d in outcome.diagnostics)
+    return has_errors(outcome.diagnostics)
 
 
 class Compiled:

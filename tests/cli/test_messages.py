@@ -111,7 +111,14 @@ def test_a_form_that_there_is_not_is_refused(command: str, capsys: pytest.Captur
 
 @pytest.mark.parametrize(
     ("arguments", "form"),
-    [(("check",), "text"), (("--messages", "json"), "json"), (("--messages=json",), "json"), (("--messages", "text"), "text")],
+    [
+        (("check", "--messages", "json", "--messages", "text"), "text"),
+        (("check", "--messages=text", "--messages", "json"), "json"),
+        (("check",), "text"),
+        (("--messages", "json"), "json"),
+        (("--messages=json",), "json"),
+        (("--messages", "text"), "text"),
+    ],
 )
 def test_the_form_is_read_from_the_arguments(arguments: tuple[str, ...], form: str) -> None:
     assert CommandLine(arguments).form == form

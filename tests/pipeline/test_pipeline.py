@@ -11,8 +11,8 @@ from walewright.bed import Bed
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.knit.operations import Work
-from walewright.pipeline import Outcome, compile, counted, from_design, has_errors, understood
-from walewright.report.model import Diagnostic, Severity
+from walewright.pipeline import Outcome, compile, counted, from_design, understood
+from walewright.report.model import Diagnostic, Severity, has_errors
 
 SHIPPED = shipped()
 TEXT = """\

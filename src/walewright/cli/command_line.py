@@ -31,9 +31,12 @@ class CommandLine:
     def form(self) -> MessageForm:
         """How messages are wanted. It is looked for in the arguments themselves, for where these are wrong that is a message
         too."""
-        pairs = zip(self.arguments, self.arguments[1:], strict=False)
-        given = [b for a, b in pairs if a == MESSAGES] + [a for a in self.arguments if a.startswith(f"{MESSAGES}=")]
-        return "json" if any(text.rpartition("=")[2] == "json" for text in given) else "text"
+        asked = ""
+        for argument, value in zip(self.arguments, (*self.arguments[1:], ""), strict=True):
+            if argument == MESSAGES or argument.startswith(f"{MESSAGES}="):
+                # Given several times, the last holds, as for every option.
+                asked = argument.partition("=")[2] or value
+        return "json" if asked == "json" else "text"
 
     def span(self, *wanted: str) -> Span:
         """Where an argument stands that is, or begins with, the first of `wanted` that is there; else the end of the line."""

@@ -34,7 +34,7 @@ Again = Callable[[str], "Outcome"]
 def edits_of(outcome: Outcome, again: Again, diagnostic: Diagnostic, number: int) -> tuple[Edit, ...]:
     """What help `number` of a diagnostic changes in the outcome's source; nothing where it is no change of the text."""
     help_ = diagnostic.helps[number]
-    if not isinstance(help_, str) and help_.key == NEAR:
+    if help_.key == NEAR:
         return _renamed(outcome, again, diagnostic, str(dict(help_.facts)["meant"]))
     if number < len(diagnostic.changes):
         return _with_figures(outcome, again, diagnostic.changes[number])
@@ -116,11 +116,9 @@ def _ways(outcome: Outcome, design: Design, change: Change) -> Iterator[tuple[Ed
 
 def _numbers(outcome: Outcome) -> Iterator[Number]:
     """Every number of the source, in its order."""
-    from walewright.source import read
     from walewright.source.quantities import Node, Number
 
-    tree, _ = read(outcome.file, outcome.text)
-    left: list[object] = list(reversed(tree.statements))
+    left: list[object] = list(reversed(outcome.tree.statements)) if outcome.tree is not None else []
     while left:
         node = left.pop()
         if isinstance(node, Number):

@@ -10,8 +10,8 @@ from walewright.cli.command_line import FILE, CommandLine
 from walewright.cli.each import each
 from walewright.cli.options import unfit_form
 from walewright.cli.sources import edits_of_text, unfit_names
-from walewright.pipeline import has_errors
 from walewright.report.columns import named
+from walewright.report.model import has_errors
 
 
 def format_sources(line: CommandLine, files: Sequence[str], check_only: bool, messages: str = "text") -> int:

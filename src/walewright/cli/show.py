@@ -12,8 +12,7 @@ from typing import TYPE_CHECKING, Any
 from walewright import __version__
 from walewright.cli import console, options, sources
 from walewright.cli.command_line import FILE, CommandLine
-from walewright.pipeline import has_errors
-from walewright.report.model import Diagnostic, Span
+from walewright.report.model import Diagnostic, Span, has_errors
 
 if TYPE_CHECKING:
     from walewright.pipeline import Outcome

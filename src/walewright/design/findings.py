@@ -13,7 +13,7 @@ from dataclasses import dataclass, replace
 from typing import TypeVar
 
 from walewright.design.lookalikes import skeleton
-from walewright.report.model import NOWHERE, Diagnostic, Label, Severity, Span, diagnosed
+from walewright.report.model import NOWHERE, Diagnostic, Label, Severity, Span, diagnosed, has_errors
 from walewright.report.near import near
 from walewright.report.said import Amount, Fact, Said, said
 from walewright.source import syntax
@@ -152,7 +152,7 @@ class Findings:
 
     @property
     def failed(self) -> bool:
-        return any(d.severity is Severity.ERROR for d in self._told)
+        return has_errors(self._told)
 
     def all(self) -> tuple[Diagnostic, ...]:
         """Everything told, in the order of the source; what has no place comes first."""

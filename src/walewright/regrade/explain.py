@@ -14,8 +14,8 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from walewright.regrade.line import Line, lines
-from walewright.regrade.trials import Trials, failed
-from walewright.report.model import Diagnostic, Severity, diagnosed
+from walewright.regrade.trials import Trials
+from walewright.report.model import Diagnostic, Severity, diagnosed, has_errors
 from walewright.report.said import said
 from walewright.report.wording import message_of
 
@@ -51,7 +51,7 @@ def explained(outcome: Outcome, changes: Changes, trials: Trials) -> Outcome:
     trials = replace(trials, count=trials.whole) if outcome.plans else trials
     alone = trials.counted(changes.only(()))
     source = alone.design.edition if alone.design is not None else None
-    if source is None or failed(alone):
+    if source is None or has_errors(alone.diagnostics):
         return outcome
     found = [_told(cause, source, trials, told) for cause in _causes(changes, source, trials)]
     rest = tuple(d for d in outcome.diagnostics if d.severity is not Severity.ERROR)
@@ -65,7 +65,7 @@ def _in_itself(diagnostic: Diagnostic, changes: Changes) -> bool:
 
 
 def _causes(changes: Changes, source: Edition, trials: Trials) -> list[Cause]:
-    given = [(kind, typed, text) for kind, typed, text in changes.texts() if kind not in ("dial",)]
+    given = [(kind, typed, text) for kind, typed, text in changes.texts() if kind != "dial"]
     if changes.own_bed is not None:
         given.append(("bed", "", ""))
     every = [(kind, typed) for kind, typed, _ in given]
@@ -74,13 +74,13 @@ def _causes(changes: Changes, source: Edition, trials: Trials) -> list[Cause]:
         if len(given) == 1:
             return [Cause(kind, _named(kind, typed, source), typed, text, changes)]
         others = changes.only(k for k in every if k != (kind, typed))
-        if trials.more and not failed(trials.counted(others)):
+        if trials.more and not has_errors(trials.counted(others).diagnostics):
             found.append(Cause(kind, _named(kind, typed, source), typed, text, changes))
     if found:
         return found[:MOST_CAUSES]
     for kind, typed, text in given:
         only = changes.only([(kind, typed)])
-        if trials.more and failed(trials.counted(only)):
+        if trials.more and has_errors(trials.counted(only).diagnostics):
             found.append(Cause(kind, _named(kind, typed, source), typed, text, only))
     return found[:MOST_CAUSES]
 
@@ -140,19 +140,19 @@ def _limit(cause: Cause, source: Edition, trials: Trials) -> tuple[Line, str, st
 
         if not trials.more:
             return None
-        if failed(trials.counted(tried(good))):
+        if has_errors(trials.counted(tried(good)).diagnostics):
             continue
         while bad - good > 1:
             if not trials.more:
                 return None
             middle = (good + bad) // 2
-            if failed(trials.counted(tried(middle))):
+            if has_errors(trials.counted(tried(middle)).diagnostics):
                 bad = middle
             else:
                 good = middle
         # What counts may still not be proven: the proof has the last word, a step or two nearer to the source.
         while good >= 0 and trials.more:
-            if not failed(trials.proven(tried(good))):
+            if not has_errors(trials.proven(tried(good)).diagnostics):
                 return line, line.texts[good], line.texts[bad]
             good, bad = good - max(1, good // 4), good
         return None

@@ -9,8 +9,6 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from walewright.report.model import Severity
-
 if TYPE_CHECKING:
     from walewright.design import Changes
     from walewright.pipeline import Outcome
@@ -62,8 +60,3 @@ def work(outcome: Outcome) -> float:
     if outcome.counts is not None and outcome.plans:
         done += sum(piece.start * piece.rows for size in outcome.counts.sizes for piece in size.pieces) / STITCHES
     return done
-
-
-def failed(outcome: Outcome) -> bool:
-    """Whether anything told forbids going on."""
-    return any(d.severity is Severity.ERROR for d in outcome.diagnostics)

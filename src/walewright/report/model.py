@@ -78,6 +78,11 @@ class Diagnostic:
     """The option of the command line that brought in what is wrong, and the name it was given for (empty where it has none)."""
 
 
+def has_errors(diagnostics: Iterable[Diagnostic]) -> bool:
+    """Whether one of them forbids going on (warnings do not)."""
+    return any(d.severity is Severity.ERROR for d in diagnostics)
+
+
 def diagnosed(
     kind: str,
     /,

@@ -25,7 +25,7 @@ from dataclasses import dataclass, field
 from string import Formatter
 from typing import Any
 
-from walewright.report.model import Diagnostic, Label
+from walewright.report.model import Diagnostic
 from walewright.report.said import Amount, BySize, Fact, Said
 
 MOST_NAMES = 20
@@ -207,4 +207,4 @@ class _Filling(Formatter):
         return f"{', '.join(texts[:MOST_NAMES])} {self.language.more.format(count=more)}"
 
 
-__all__ = ["Label", "Language", "Worded", "Wording", "kind_of", "message_of", "phrased", "worded"]
+__all__ = ["Language", "Worded", "Wording", "kind_of", "message_of", "phrased", "worded"]

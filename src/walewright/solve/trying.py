@@ -105,8 +105,8 @@ def _key(diagnostic: Diagnostic) -> tuple[str, object]:
 
 def _away(now: float, value: float) -> float:
     """In tenths, away from what is written today, so that no rounding undoes it."""
-    tenths = round(10 * value, 6)
-    return (ceil(tenths) if value >= now else floor(tenths)) / 10
+    exact = round(10 * value, 6)
+    return (ceil(exact) if value >= now else floor(exact)) / 10
 
 
 # ----------------------------------------------------------------- words
