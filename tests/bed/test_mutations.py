@@ -8,9 +8,11 @@ import pytest
 
 from tests.bed.by_hand import sampler, with_blocks
 from walewright.bed import Bed, knit
+from walewright.bed.sameness import same
 from walewright.knit.operations import (
     Block,
     BreakYarn,
+    CastOn,
     Check,
     Gather,
     InFabric,
@@ -178,3 +180,18 @@ def test_more_waste_rows_are_told_apart(work: Work, bed: Bed) -> None:
     codes, digests = outcome(changed(work, 0, ops), bed)
     assert codes == ()
     assert digests != outcome(work, bed)[1]
+
+
+def test_another_way_to_cast_on_is_another_fabric(work: Work, bed: Bed) -> None:
+    """An e-wrap and a chain hold the same loops, and are not the same edge."""
+    block, at = next((b, i) for b, i in places(work) if isinstance(work.blocks[b].operations[i], CastOn))
+    ways = []
+    for way in ("e-wrap", "chain"):
+        operations = list(work.blocks[block].operations)
+        operations[at] = replace(operations[at], way=way)  # type: ignore[call-arg]
+        ways.append(knit(changed(work, block, operations), bed).fabrics[block])
+    one, other = ways
+    assert one != other
+    assert one.digest != other.digest
+    assert not same(one, other)
+    assert same(one, one)

@@ -51,4 +51,5 @@ def test_what_is_not_said_is_what_is_usual(made: object) -> None:
             unsaid = {f.name: f.default for f in fields(kind) if f.default is not MISSING and f.name != "origin"}
             if unsaid:
                 found[name] = unsaid
+    assert set(UNSAID) <= {*vars(steps), *vars(operations)}
     assert found == {name: unsaid for name, unsaid in UNSAID.items() if hasattr(made, name)}

@@ -42,8 +42,23 @@ def test_what_is_said_is_there_as_data_and_in_words() -> None:
     assert (found["code"], found["case"], found["severity"], found["sizes"]) == ("option-unknown", None, "warning", ["S"])
     assert found["message"] == "there is no option \x1b--é"
     assert found["facts"] == {"option": "\x1b--é", "near": []}
-    assert [h["key"] for h in found["helps"]] == ["help-lists-options"]
+    words = "`walewright --help` lists the options"
+    assert found["helps"] == [{"key": "help-lists-options", "text": words, "facts": {}, "edits": []}]
     assert as_json([unknown()], {}).isascii()
+
+
+def test_notes_are_there_as_data_and_in_words() -> None:
+    note = said("close", meant="front")
+    (found,) = told(unknown(notes=(note,)))
+    assert found["notes"] == [{"key": "close", "text": "`front` is close", "facts": {"meant": "front"}}]
+
+
+def test_columns_count_code_points_and_lines_go_on() -> None:
+    letters, begin = TEXT.index("の本"), TEXT.index("物")
+    labels = [Span(FILE, letters, letters + 2), Span(FILE, begin, HALF.end)]
+    (found,) = told(diagnosed("option-unknown", *((span, "not-known") for span in labels), option="x", near=()))
+    keys = ("start_line", "start_column", "end_line", "end_column")
+    assert [[label[key] for key in keys] for label in found["labels"]] == [[1, 13, 1, 15], [1, 12, 3, 9]]
 
 
 def test_facts_keep_their_units_and_sizes() -> None:

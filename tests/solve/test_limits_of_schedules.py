@@ -166,6 +166,7 @@ piece back in plain
 """)
     piece = made.piece
     runs = piece.left if side == "left" else piece.right
+    assert len(piece.slots) == 4
     for slot in piece.slots:
         out = 10 + sum(by for row, by in moves(runs) if row < slot.row)
         assert slot.first == (4 - out if side == "left" else out - 4 - 1)
