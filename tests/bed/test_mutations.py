@@ -182,14 +182,15 @@ def test_more_waste_rows_are_told_apart(work: Work, bed: Bed) -> None:
     assert digests != outcome(work, bed)[1]
 
 
-def test_another_way_to_cast_on_is_another_fabric(work: Work, bed: Bed) -> None:
+def test_another_way_to_cast_on_is_another_fabric(pair: Work, bed: Bed) -> None:
     """An e-wrap and a chain hold the same loops, and are not the same edge."""
-    block, at = next((b, i) for b, i in places(work) if isinstance(work.blocks[b].operations[i], CastOn))
+    cast_on = [(b, i, op) for b, i in places(pair) if isinstance(op := pair.blocks[b].operations[i], CastOn) and op.way != "comb"]
+    block, at, _ = cast_on[0]
     ways = []
     for way in ("e-wrap", "chain"):
-        operations = list(work.blocks[block].operations)
+        operations = list(pair.blocks[block].operations)
         operations[at] = replace(operations[at], way=way)  # type: ignore[call-arg]
-        ways.append(knit(changed(work, block, operations), bed).fabrics[block])
+        ways.append(knit(changed(pair, block, operations), bed).fabrics[block])
     one, other = ways
     assert one != other
     assert one.digest != other.digest

@@ -83,7 +83,6 @@ def reached(piece: SizedPiece, middle: int = 0) -> dict[str, int]:
 @pytest.mark.parametrize(
     ("by", "other"),
     [(2, 0), (3, 0), (3, 1), (5, 0), (6, 0), (6, 1), (6, -1), (6, -2), (-1, 6), (8, -4), (7, 0), (3, 4), (8, 0), (0, 8), (-4, 8)],
-    [(2, 0), (3, 0), (3, 1), (5, 0), (6, 0), (6, 1), (6, -1), (6, -2), (-1, 6), (8, -4), (7, 0), (3, 4), (8, 0), (0, 8), (-4, 8)],
 )
 def test_edges_of_their_own_have_room_on_the_bed_together(by: int, other: int) -> None:
     """Twenty needles, 14 stitches at the start: both edges as far out as they ever are, together, with as much room each."""
