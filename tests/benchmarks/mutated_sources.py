@@ -13,6 +13,7 @@ that the bed refuses, words that do not read back, or what took too long or too 
 
 from __future__ import annotations
 
+import gc
 import json
 import os
 import random
@@ -31,7 +32,7 @@ from pkgutil import walk_packages
 import walewright
 from tests.benchmarks.mutating import mutated
 from tests.benchmarks.small_changes import changed
-from tests.benchmarks.variants_at_random import FAULTS, one_size, sources, variant
+from tests.benchmarks.variants_at_random import FAULTS, ROOT, one_size, sources, variant
 from walewright import pages, pipeline, plan
 from walewright.cli.sources import shipped
 from walewright.design import Changes, Shipped
@@ -152,6 +153,10 @@ def ready() -> None:
     grammars = (("walewright.source.grammar", "parser"), ("walewright.readback.sentences", "parser"))
     for module_name, function in grammars:
         getattr(import_module(module_name), function, lambda: None)()
+    # A first page, so that no child compiles the templates again.
+    compiled((ROOT / "patterns/bollard.wale").read_text(), Changes(sizes=("toddler",)), shipped())
+    gc.collect()
+    gc.freeze()
     signal.signal(signal.SIGALRM, _overdue)
 
 

@@ -8,6 +8,7 @@ import logging
 import os
 from collections.abc import Iterator
 from contextlib import contextmanager
+from functools import cache
 
 from jinja2 import FileSystemLoader, StrictUndefined
 from jinja2.sandbox import SandboxedEnvironment
@@ -23,6 +24,14 @@ THEME = "booklet"
 
 def html(sheet: Sheet) -> str:
     """The sheet as one HTML document with its theme inside; a browser without the sheet's fonts takes its own."""
+    # The theme is the project's own file: it alone is let through unescaped.
+    theme = Markup(world.package_text(f"pages/themes/{THEME}.css"))
+    return _templates().get_template("sheet.html").render(sheet=sheet, theme=theme)
+
+
+@cache
+def _templates() -> SandboxedEnvironment:
+    """The templates, compiled once a process: compiling them takes longer than filling them in."""
     environment = SandboxedEnvironment(
         loader=FileSystemLoader(str(world.package_path("pages/templates"))),
         autoescape=True,
@@ -32,9 +41,7 @@ def html(sheet: Sheet) -> str:
         keep_trailing_newline=True,
     )
     environment.filters["stretches"] = stretches
-    # The theme is the project's own file: it alone is let through unescaped.
-    theme = Markup(world.package_text(f"pages/themes/{THEME}.css"))
-    return environment.get_template("sheet.html").render(sheet=sheet, theme=theme)
+    return environment
 
 
 def pdf(page: str, sheet: Sheet) -> tuple[bytes, tuple[str, ...]]:
