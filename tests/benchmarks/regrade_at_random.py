@@ -29,7 +29,7 @@ from walewright.design.model import Design
 from walewright.pipeline import Outcome, compile, from_design
 from walewright.report.english import in_english
 from walewright.report.model import Change, Diagnostic, Severity
-from walewright.solve.changed import changed
+from walewright.solve.conflict.changed import changed
 
 SPREAD = 0.35
 FAULTS = ("bed-refuses", "words-", "knitted-otherwise")

@@ -47,7 +47,7 @@ WANTED, WANTED_OF_EACH = 0.85, 0.75
 
 def packages() -> dict[str, list[Path]]:
     """The modules of each package, and of the pipeline, which is one by itself."""
-    found = {p.name: sorted(p.glob("*.py")) for p in sorted((ROOT / CODE).iterdir()) if (p / "__init__.py").exists()}
+    found = {p.name: sorted(p.rglob("*.py")) for p in sorted((ROOT / CODE).iterdir()) if (p / "__init__.py").exists()}
     found["pipeline"] = [ROOT / CODE / "pipeline.py"]
     return {name: [m.relative_to(ROOT) for m in modules] for name, modules in found.items()}
 

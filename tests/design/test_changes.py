@@ -9,9 +9,9 @@ import pytest
 
 from tests.design.shaped import HEAD, SHIPPED, piece
 from walewright.design import Changes, malformed, understand_all
-from walewright.design.called import folded, meant
-from walewright.design.given import Counts, read_bed, read_dial, read_measure, read_swatch, read_tension, read_yarn
 from walewright.design.model import Design
+from walewright.design.reading.called import folded, meant
+from walewright.design.reading.given import Counts, read_bed, read_dial, read_measure, read_swatch, read_tension, read_yarn
 from walewright.report.english import in_english
 from walewright.report.model import Diagnostic
 from walewright.source import read as read_source

@@ -6,10 +6,10 @@ import pytest
 
 from tests.design.drawing import piece, plain, said, sound
 from tests.design.shaped import only, understood
-from walewright.design.changes import Changes
-from walewright.design.counts import tex
 from walewright.design.findings import Findings
-from walewright.design.regauged import changed_fabrics
+from walewright.design.reading.changes import Changes
+from walewright.design.reading.counts import tex
+from walewright.design.reading.regauged import changed_fabrics
 from walewright.report.english import in_english
 from walewright.report.model import NOWHERE
 from walewright.report.said import Said

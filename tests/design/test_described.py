@@ -9,7 +9,7 @@ import pytest
 from tests.design.shaped import HEAD, piece
 from walewright.cli.sources import shipped
 from walewright.design import Changes, understand_all
-from walewright.design.tables import size_table
+from walewright.design.reading.tables import size_table
 from walewright.source import read, tidy
 from walewright.source.syntax import SizeRow, Sizes
 

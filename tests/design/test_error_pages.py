@@ -10,7 +10,7 @@ import pytest
 
 from tests.docs import error_pages
 from walewright.design import Changes, Shipped, understand
-from walewright.design.changes import ATTRIBUTES
+from walewright.design.reading.changes import ATTRIBUTES
 from walewright.report.codes import DESIGN
 from walewright.report.english import ENGLISH
 from walewright.report.model import Diagnostic, Severity
@@ -23,7 +23,7 @@ WITHOUT_EXAMPLE = {"impossible-statement"}
 def told_codes() -> list[str]:
     """The code of every literal in the stage's modules that is the kind of a diagnostic."""
     found: set[str] = set()
-    for module in (ROOT / "src" / "walewright" / "design").glob("*.py"):
+    for module in (ROOT / "src" / "walewright" / "design").rglob("*.py"):
         for node in ast.walk(ast.parse(module.read_text())):
             if isinstance(node, ast.Constant) and isinstance(node.value, str) and node.value in ENGLISH.wordings:
                 found.add(node.value.partition("/")[0])

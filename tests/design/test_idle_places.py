@@ -6,8 +6,8 @@ import pytest
 
 from tests.design.shaped import HEAD, SHIPPED, piece
 from walewright.design import Changes, understand
-from walewright.design.idle_places import AT_EDGES, AT_LEVELS
-from walewright.design.shapes import NAMES
+from walewright.design.pieces.shapes import NAMES
+from walewright.design.used.idle_places import AT_EDGES, AT_LEVELS
 from walewright.report.english import in_english
 from walewright.report.model import Severity
 from walewright.source import read, syntax

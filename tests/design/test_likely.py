@@ -7,7 +7,7 @@ import pytest
 from walewright import pipeline
 from walewright.cli.sources import shipped
 from walewright.design import understand
-from walewright.design.changes import Changes
+from walewright.design.reading.changes import Changes
 from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Severity
 from walewright.source import read

@@ -5,9 +5,9 @@ from __future__ import annotations
 import pytest
 
 from walewright.design.findings import Findings
-from walewright.design.machine import machine
 from walewright.design.model import Machine as Bed
-from walewright.design.tables import Shipped
+from walewright.design.reading.machine import machine
+from walewright.design.reading.tables import Shipped
 from walewright.source.syntax import Broken, Machine, MachineFact, Number
 
 

@@ -9,7 +9,7 @@ import pytest
 
 from tests.design.shaped import HEAD, piece, understood
 from walewright.design.findings import Findings
-from walewright.design.meanings import MEANINGS, tell_idle
+from walewright.design.reading.meanings import MEANINGS, tell_idle
 from walewright.source import read
 from walewright.source.grammar import parser
 from walewright.source.rules import RULES

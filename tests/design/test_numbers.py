@@ -7,8 +7,9 @@ from collections.abc import Iterable
 import pytest
 
 from tests.design.shaped import HEAD, only, piece, told
-from walewright.design import findings, values
-from walewright.design.numbers import MOST_SIZES
+from walewright.design import findings
+from walewright.design.reading import values
+from walewright.design.reading.numbers import MOST_SIZES
 from walewright.report.english import in_english
 
 

@@ -8,7 +8,8 @@ import pytest
 
 from tests.design.dump import dump
 from tests.design.shaped import HEAD, PATTERNS, SHIPPED, design, front, only, piece, told
-from walewright.design import shapes, wanted_shapes
+from walewright.design import wanted_shapes
+from walewright.design.pieces import shapes
 from walewright.report.english import in_english
 from walewright.source import read
 from walewright.source.syntax import Shape, Use

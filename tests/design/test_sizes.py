@@ -6,8 +6,8 @@ import pytest
 
 from walewright.design.findings import Findings
 from walewright.design.model import Measurement
-from walewright.design.sizes import grade
-from walewright.design.tables import Shipped
+from walewright.design.reading.sizes import grade
+from walewright.design.reading.tables import Shipped
 from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Severity, Span
 from walewright.source.syntax import Number, OwnFigure, SizeRow, Sizes

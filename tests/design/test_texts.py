@@ -8,7 +8,7 @@ import pytest
 
 from tests.design.shaped import HEAD, SHIPPED, piece
 from walewright.design import Changes, understand
-from walewright.design.texts import ELSEWHERE, IN_MAKING_UP, OF_THE_PATTERN
+from walewright.design.used.texts import ELSEWHERE, IN_MAKING_UP, OF_THE_PATTERN
 from walewright.report.english import in_english
 from walewright.report.model import Severity
 from walewright.source import read, syntax

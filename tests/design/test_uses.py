@@ -10,8 +10,8 @@ import pytest
 from tests.design.shaped import SHIPPED
 from walewright.design import Changes, understand
 from walewright.design.model import Design
-from walewright.design.shapes import NAMES
-from walewright.design.uses import DEFINITIONS, REFERENCES
+from walewright.design.pieces.shapes import NAMES
+from walewright.design.used.uses import DEFINITIONS, REFERENCES
 from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Severity
 from walewright.source import read, syntax

@@ -8,8 +8,8 @@ from hypothesis import strategies as st
 
 from walewright.design.findings import Findings
 from walewright.design.model import Fabric, Origin
-from walewright.design.units import LENGTH, NUMBER, STITCHES, Dimension
-from walewright.design.values import Scope, Value, words
+from walewright.design.reading.units import LENGTH, NUMBER, STITCHES, Dimension
+from walewright.design.reading.values import Scope, Value, words
 from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Span
 from walewright.source.syntax import Binary, Broken, Call, Expr, Let, Name, Negative, Number, Regauged

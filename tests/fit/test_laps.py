@@ -8,7 +8,7 @@ from tests.fit.wardrobe import CARDIGAN, HEAD
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.design.model import Origin
-from walewright.design.wearing import Lap
+from walewright.design.model.wearing import Lap
 from walewright.fit.girths import lap_of
 from walewright.pipeline import understood
 

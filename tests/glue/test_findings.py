@@ -23,7 +23,7 @@ ROOT = Path(__file__).parents[2]
 def said_codes() -> set[str]:
     """First arguments of the diagnostics that the stage makes."""
     found = set()
-    for module in (ROOT / "src" / "walewright" / "glue").glob("*.py"):
+    for module in (ROOT / "src" / "walewright" / "glue").rglob("*.py"):
         for node in ast.walk(ast.parse(module.read_text())):
             if isinstance(node, ast.Call) and ast.unparse(node.func) == "diagnosed" and isinstance(node.args[0], ast.Constant):
                 found.add(str(node.args[0].value).partition("/")[0])

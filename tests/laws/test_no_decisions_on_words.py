@@ -33,7 +33,7 @@ AUTHORS_SOURCE = frozenset({"source"})
 
 ALLOWED = {
     "cli.edits._renamed": "the author's source, cut at the spans of what is edited in it",
-    "design.counts.tex": "a yarn's count as its author wrote it, read as a number",
+    "design.reading.counts.tex": "a yarn's count as its author wrote it, read as a number",
     "design.findings.__init__": "the author's source: the names within a line",
     "pages.composing._cover_facts": "the author's label of a machine, printed as far as its first comma",
     "pages.handwork.anchor": "an anchor is made of a title; nothing depends on what it says",
@@ -49,16 +49,16 @@ ALLOWED = {
 """Functions that take words apart, and what for: none of them decides by what the words say."""
 
 KEYS = {
-    "solve.trying._scaled": "of a change `what` is a key of the solver's own",
-    "solve.trying.proposed": "of a change `what` is a key of the solver's own",
+    "solve.conflict.trying._scaled": "of a change `what` is a key of the solver's own",
+    "solve.conflict.trying.proposed": "of a change `what` is a key of the solver's own",
 }
 """Functions where a field of such a name holds no words."""
 
 TO_GO = {
     "cli.text_copy._materials": "takes the label of a machine apart once more",
     "pages.checked._seam": "finds a join by its words",
-    "solve.changed._one": "takes the name of an edge out of what a change says",
-    "solve.changed._written": "takes the name of an edge out of what a change says",
+    "solve.conflict.changed._one": "takes the name of an edge out of what a change says",
+    "solve.conflict.changed._written": "takes the name of an edge out of what a change says",
 }
 """Functions that still decide by words. None may come in."""
 

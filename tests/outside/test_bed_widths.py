@@ -15,7 +15,7 @@ import pytest
 from walewright import pipeline
 from walewright.cli.sources import shipped
 from walewright.design import Changes
-from walewright.design.machine import profile
+from walewright.design.reading.machine import profile
 
 with (Path(__file__).parent / "bed_widths.csv").open(encoding="utf-8", newline="") as table:
     PUBLISHED = tuple(csv.DictReader(table))

@@ -9,10 +9,10 @@ import pytest
 from PIL import Image, ImageDraw
 
 from tests.outside.worked import PER_INCH, garment, moves, proven
-from walewright.solve.curves import straight, targets
+from walewright.solve.edges.curves import straight, targets
 from walewright.solve.model import Phrase
-from walewright.solve.schedule import ALLOWED_BEYOND, Taper, deviation, least_deviation
-from walewright.solve.structure import phrase_schedules
+from walewright.solve.schedule.schedule import ALLOWED_BEYOND, Taper, deviation, least_deviation
+from walewright.solve.schedule.structure import phrase_schedules
 
 
 def rows_of(phrases: tuple[Phrase, ...]) -> list[int]:

@@ -5,9 +5,9 @@ from __future__ import annotations
 import pytest
 
 from tests.outside.worked import garment
-from walewright.solve.curves import quarter_ellipse, targets
-from walewright.solve.schedule import ALLOWED_BEYOND
-from walewright.solve.stairs import Flight
+from walewright.solve.edges.curves import quarter_ellipse, targets
+from walewright.solve.schedule.schedule import ALLOWED_BEYOND
+from walewright.solve.schedule.stairs import Flight
 
 
 def neck(shape: str, width: int, flat: int, rows: int) -> list[tuple[int, int]]:

@@ -13,7 +13,7 @@ from pathlib import Path
 
 import pytest
 
-from walewright.design.tables import SizeTable, size_table
+from walewright.design.reading.tables import SizeTable, size_table
 
 HERE = Path(__file__).parent
 TABLES = HERE.parents[1] / "patterns" / "tables"

@@ -7,12 +7,12 @@ import pytest
 from tests.outside.worked import SHIPPED
 from walewright.design import Changes
 from walewright.design.findings import Findings
-from walewright.design.given import read_tension
-from walewright.design.materials import fabric
 from walewright.design.model import Fabric, Origin, Yarn
-from walewright.design.places import Place
-from walewright.design.units import STITCHES
-from walewright.design.values import Scope
+from walewright.design.reading.given import read_tension
+from walewright.design.reading.materials import fabric
+from walewright.design.reading.places import Place
+from walewright.design.reading.units import STITCHES
+from walewright.design.reading.values import Scope
 from walewright.pipeline import compile
 from walewright.report.english import in_english
 from walewright.report.said import said

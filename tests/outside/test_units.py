@@ -5,7 +5,7 @@ from __future__ import annotations
 import pint
 import pytest
 
-from walewright.design.units import LENGTH, MASS, NUMBER, WORDS, Dimension, convert
+from walewright.design.reading.units import LENGTH, MASS, NUMBER, WORDS, Dimension, convert
 
 
 def test_the_inch_is_2_54_centimetres() -> None:

@@ -15,7 +15,7 @@ from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.design.findings import Findings
 from walewright.design.model import Design, Yarn
-from walewright.design.regauged import changed_fabrics
+from walewright.design.reading.regauged import changed_fabrics
 from walewright.pipeline import compile
 from walewright.proof.plain_knit import KW_WET, loop_length_cm
 from walewright.proof.spent import Spent, Tally

@@ -6,8 +6,8 @@ from dataclasses import replace
 
 import pytest
 
-from walewright.design.fabrics import Fabric
 from walewright.design.model import Edition, Machine, Measurement, Origin
+from walewright.design.model.fabrics import Fabric
 from walewright.regrade.line import lines
 
 HERE = Origin("here")

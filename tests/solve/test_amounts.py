@@ -11,7 +11,7 @@ from walewright.design.model import Design, Piece, RepeatStretch
 from walewright.report.english import in_english
 from walewright.report.model import Diagnostic
 from walewright.solve import solver
-from walewright.solve.amounts import FEWEST_ROWS, FEWEST_STITCHES, MOST_HEIGHTS, MOST_ROWS
+from walewright.solve.conflict.amounts import FEWEST_ROWS, FEWEST_STITCHES, MOST_HEIGHTS, MOST_ROWS
 
 
 @pytest.fixture

@@ -13,7 +13,7 @@ from tests.draws import draws
 from tests.solve.workshop import Workshop, origin, solve
 from walewright.design.model import Design, EdgeName, Piece, Slot
 from walewright.report.english import in_english
-from walewright.solve.bands import SUITS_RIB, _Part, shared_out
+from walewright.solve.joins.bands import SUITS_RIB, _Part, shared_out
 from walewright.solve.model import SizedBand
 
 

@@ -6,10 +6,10 @@ import pytest
 
 from tests.solve.test_amounts import plain
 from tests.solve.workshop import Workshop
-from walewright.design.machine import MOST_NEEDLES
-from walewright.design.materials import FEWEST_PER_CM, MOST_PER_CM
+from walewright.design.reading.machine import MOST_NEEDLES
+from walewright.design.reading.materials import FEWEST_PER_CM, MOST_PER_CM
 from walewright.report.model import Change
-from walewright.solve.changed import FEWEST_TO_10_CM, MOST_TO_10_CM, WIDEST_BED, changed
+from walewright.solve.conflict.changed import FEWEST_TO_10_CM, MOST_TO_10_CM, WIDEST_BED, changed
 
 
 def test_the_bounds_are_those_of_the_language() -> None:

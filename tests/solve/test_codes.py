@@ -14,7 +14,7 @@ ROOT = Path(__file__).parents[2]
 
 def told() -> list[str]:
     found: set[str] = set()
-    for module in (ROOT / "src" / "walewright" / "solve").glob("*.py"):
+    for module in (ROOT / "src" / "walewright" / "solve").rglob("*.py"):
         for node in ast.walk(ast.parse(module.read_text(encoding="utf-8"))):
             if isinstance(node, ast.Call) and ast.unparse(node.func) == "diagnosed":
                 found |= {str(x.value).partition("/")[0] for x in ast.walk(node.args[0]) if isinstance(x, ast.Constant)}

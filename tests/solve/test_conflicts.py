@@ -10,9 +10,9 @@ from tests.solve.workshop import Workshop, solve
 from walewright.design.model import Design, EdgeName, Piece, Way
 from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Severity
-from walewright.solve.conflict import _smallest  # the smallest set is what a message rests on
-from walewright.solve.highs import feasible
-from walewright.solve.programme import Kind
+from walewright.solve.algebra.highs import feasible
+from walewright.solve.algebra.programme import Kind
+from walewright.solve.conflict.conflict import _smallest
 from walewright.solve.solver import programme_of
 
 

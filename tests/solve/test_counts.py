@@ -15,10 +15,10 @@ from walewright.design.model import Design, Piece, Way
 from walewright.report.english import ENGLISH
 from walewright.report.said import said
 from walewright.report.wording import phrased
-from walewright.solve.highs import solve_programme
+from walewright.solve.algebra.highs import solve_programme
+from walewright.solve.algebra.programme import Draft, Kind, Linear, Rule, Wish, total
+from walewright.solve.algebra.quantities import BEYOND_COST, OFF_COST
 from walewright.solve.model import Counts, SizedGarment
-from walewright.solve.programme import Draft, Kind, Linear, Rule, Wish, total
-from walewright.solve.quantities import BEYOND_COST, OFF_COST
 from walewright.solve.solver import programme_of
 
 

@@ -11,8 +11,8 @@ from hypothesis import strategies as st
 from tests.draws import draws
 from tests.solve.workshop import Workshop, origin, solve
 from walewright.design.model import Band, Design, EdgeName, Edging, Zone
-from walewright.solve.bands import SUITS_RIB, _Part, shared_out
-from walewright.solve.edgings import needles_of
+from walewright.solve.edges.edgings import needles_of
+from walewright.solve.joins.bands import SUITS_RIB, _Part, shared_out
 from walewright.solve.model import SizedGarment
 
 

@@ -10,11 +10,11 @@ import pytest
 from tests.solve.workshop import Workshop, origin, solve
 from walewright.design.model import Design, RepeatStretch
 from walewright.pages.measure_words import measure_words
-from walewright.solve.joining import _CURVED_COST, _LONGER_COST
-from walewright.solve.lengths import FINE
-from walewright.solve.pieces import _times
-from walewright.solve.quantities import BEYOND_COST, EQUAL_COST, HIDDEN, LESSER, OFF_COST, PLAIN_COST, STEADY, UNEVEN_COST
-from walewright.solve.ranges import CENTRAL
+from walewright.solve.algebra.quantities import BEYOND_COST, EQUAL_COST, HIDDEN, LESSER, OFF_COST, PLAIN_COST, STEADY, UNEVEN_COST
+from walewright.solve.algebra.ranges import CENTRAL
+from walewright.solve.edges.lengths import FINE
+from walewright.solve.edges.pieces import _times
+from walewright.solve.joins.joining import _CURVED_COST, _LONGER_COST
 from walewright.solve.solver import programme_of
 
 DOCS = Path(__file__).resolve().parents[2] / "docs"

@@ -10,7 +10,7 @@ from tests.solve.workshop import Workshop, origin, solve
 from walewright.design.model import Design, Opening, PerSize, Way, Wedge
 from walewright.report.english import in_english
 from walewright.report.model import Diagnostic
-from walewright.solve.changed import changed
+from walewright.solve.conflict.changed import changed
 
 SIMPLE = Way("simple")
 

@@ -10,10 +10,10 @@ import pytest
 from tests.solve.workshop import Workshop, origin, solve
 from walewright.design.model import Design, Opening, Piece, RepeatStretch, Slot, Wedge, Zone
 from walewright.report.english import in_english
-from walewright.solve.geometry import EdgeLength, edge_length, held_rows, knitted_rows, stretches
-from walewright.solve.lengths import FINE, edge_terms
+from walewright.solve.algebra.programme import amount
+from walewright.solve.edges.geometry import EdgeLength, edge_length, held_rows, knitted_rows, stretches
+from walewright.solve.edges.lengths import FINE, edge_terms
 from walewright.solve.model import Phrase, SizedOpening, SizedPiece, SizedRepeat, SizedRun, SizedWedge
-from walewright.solve.programme import amount
 from walewright.solve.solver import programme_of
 
 UP, ACROSS = 1 / 3.0, 1 / 2.0
@@ -230,7 +230,7 @@ def test_a_name_on_both_edges_with_a_wedge_at_one_is_told(workshop: type[Worksho
 
 
 def numbers(design: Design) -> dict[int, int]:
-    from walewright.solve.programme import components
+    from walewright.solve.algebra.programme import components
     from walewright.solve.solver import best
 
     programme, _ = programme_of(design)

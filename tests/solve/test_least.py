@@ -10,12 +10,12 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from tests.draws import draws
-from walewright.solve.curves import Curve, arch, quarter_ellipse, straight, targets
+from walewright.solve.edges.curves import Curve, arch, quarter_ellipse, straight, targets
 from walewright.solve.model import Phrase
-from walewright.solve.schedule import ALLOWED_BEYOND, Taper, least_deviation
-from walewright.solve.stairs import Flight, flight_schedules
-from walewright.solve.stairs import least_deviation as least_of_flight
-from walewright.solve.structure import phrase_schedules
+from walewright.solve.schedule.schedule import ALLOWED_BEYOND, Taper, least_deviation
+from walewright.solve.schedule.stairs import Flight, flight_schedules
+from walewright.solve.schedule.stairs import least_deviation as least_of_flight
+from walewright.solve.schedule.structure import phrase_schedules
 
 Path = Callable[[int, int], Curve]
 

@@ -10,10 +10,10 @@ from tests.solve.workshop import Workshop, solve
 from walewright.design.model import Design, EdgeRun, Join, Level, Piece, Way
 from walewright.pages.measure_words import measure_words
 from walewright.report.english import in_english
-from walewright.solve.geometry import edge_length
-from walewright.solve.matching import movers
+from walewright.solve.edges.geometry import edge_length
+from walewright.solve.joins.matching import movers
+from walewright.solve.joins.seams import side_length
 from walewright.solve.model import Counts
-from walewright.solve.seams import side_length
 
 DOUBLE = Way("fashioned", 2)
 

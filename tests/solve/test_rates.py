@@ -11,10 +11,10 @@ from hypothesis import strategies as st
 from tests.draws import draws
 from walewright.design.model import EdgeRun, Origin, Rate, Way
 from walewright.report.model import Span
-from walewright.solve.shaping import edge_runs
-from walewright.solve.spans import GAP, LEFT, PAIR, RIGHT
-from walewright.solve.spans import Span as Counted
-from walewright.solve.turned import turned_runs
+from walewright.solve.schedule.shaping import edge_runs
+from walewright.solve.schedule.spans import GAP, LEFT, PAIR, RIGHT
+from walewright.solve.schedule.spans import Span as Counted
+from walewright.solve.schedule.turned import turned_runs
 
 HERE = Origin("piece front / edge to top", Span("front.wale", 0, 1))
 

@@ -13,7 +13,7 @@ from tests.solve.workshop import Workshop, origin, solve
 from walewright.design.model import Design, Motif, Piece, Way, Zone
 from walewright.pages.measure_words import measure_words
 from walewright.report.english import in_english
-from walewright.solve.geometry import edge_length
+from walewright.solve.edges.geometry import edge_length
 from walewright.solve.model import Counts, SizedPiece
 
 

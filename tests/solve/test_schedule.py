@@ -10,12 +10,12 @@ from hypothesis import strategies as st
 
 from tests.draws import draws
 from walewright.design.model import Way
-from walewright.design.origin import Origin
+from walewright.design.model.origin import Origin
 from walewright.report.model import Span
-from walewright.solve.curves import quarter_ellipse, straight, targets
+from walewright.solve.edges.curves import quarter_ellipse, straight, targets
 from walewright.solve.model import Phrase, SizedRun
-from walewright.solve.schedule import ALLOWED_BEYOND, Taper, best_schedule, deviation, least_deviation
-from walewright.solve.structure import STRUCTURES, phrase_schedules
+from walewright.solve.schedule.schedule import ALLOWED_BEYOND, Taper, best_schedule, deviation, least_deviation
+from walewright.solve.schedule.structure import STRUCTURES, phrase_schedules
 
 
 def taper(moves: int, rows: int, gap: int = 1, step: int = 1, curved: bool = False) -> Taper:

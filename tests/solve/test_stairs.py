@@ -10,12 +10,12 @@ from hypothesis import strategies as st
 
 from tests.draws import draws
 from walewright.design.model import EdgeRun, Origin, Way
-from walewright.solve.curves import quarter_ellipse, targets
+from walewright.solve.edges.curves import quarter_ellipse, targets
 from walewright.solve.model import Phrase
-from walewright.solve.schedule import ALLOWED_BEYOND
-from walewright.solve.shaping import edge_runs
-from walewright.solve.spans import Span
-from walewright.solve.stairs import Flight, flight_schedules
+from walewright.solve.schedule.schedule import ALLOWED_BEYOND
+from walewright.solve.schedule.shaping import edge_runs
+from walewright.solve.schedule.spans import Span
+from walewright.solve.schedule.stairs import Flight, flight_schedules
 
 
 def flight(stitches: int, rows: int, first: int = 1) -> Flight:

@@ -11,9 +11,9 @@ from walewright.design.model import Design, Piece
 from walewright.report.english import in_english
 from walewright.report.model import Change, Diagnostic, Label, diagnosed
 from walewright.report.said import said
-from walewright.solve.changed import changed, figures
+from walewright.solve.conflict.changed import changed, figures
+from walewright.solve.conflict.trying import MOST_TRIED, helped
 from walewright.solve.solver import attempt
-from walewright.solve.trying import MOST_TRIED, helped
 
 
 def straight(shop: Workshop, name: str, width: float, height: float | tuple[float, ...] = 30.0) -> Piece:

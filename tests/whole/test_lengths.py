@@ -13,8 +13,8 @@ from walewright.glue import glue
 from walewright.pages.measure_words import measure_words
 from walewright.pipeline import Outcome, compile
 from walewright.report.english import in_english
-from walewright.solve.geometry import stretches
-from walewright.solve.seams import chain_length
+from walewright.solve.edges.geometry import stretches
+from walewright.solve.joins.seams import chain_length
 
 HEAD = """pattern "Edges"
 

@@ -10,7 +10,7 @@ from tests.whole.garment import SHIPPED
 from walewright.design import Changes
 from walewright.pipeline import compile
 from walewright.report.english import in_english
-from walewright.solve.geometry import edge_length
+from walewright.solve.edges.geometry import edge_length
 from walewright.solve.model import SizedRun
 
 SOURCE = """pattern "Fronts"

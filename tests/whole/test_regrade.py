@@ -14,7 +14,7 @@ from walewright.design import Changes
 from walewright.pipeline import compile, from_design
 from walewright.report.english import in_english
 from walewright.report.model import Severity
-from walewright.solve.changed import changed
+from walewright.solve.conflict.changed import changed
 
 STITCHES = (10, 11.5, 13, 14.5, 16, 17.5, 19, 21, 23.5, 26)
 ROWS = (14, 15.5, 17, 18.5, 20, 21.5, 23, 24.5, 26, 27.5, 29, 30.5, 32, 33, 34, 35, 36, 37, 38.5, 40)

@@ -13,7 +13,7 @@ from walewright.design import Changes
 from walewright.pipeline import compile
 from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Severity
-from walewright.solve.multiples import slack
+from walewright.solve.edges.multiples import slack
 from walewright.source import read, tidy
 from walewright.write import shared
 

@@ -82,7 +82,7 @@ def _word(text: str, word: str, within: Span) -> Span | None:
 def _with_figures(outcome: Outcome, again: Again, changes: Sequence[Change]) -> tuple[Edit, ...]:
     """The numbers of the text that these figures come from, each by itself or all that are alike, if the text with other numbers
     means the design that was tried."""
-    from walewright.solve.changed import changed
+    from walewright.solve.conflict.changed import changed
 
     design = outcome.design
     wanted = changed(design, changes) if design is not None else None
@@ -101,7 +101,7 @@ def _with_figures(outcome: Outcome, again: Again, changes: Sequence[Change]) -> 
 
 def _ways(outcome: Outcome, design: Design, change: Change) -> Iterator[tuple[Edit, ...]]:
     """Edits that may write a figure otherwise: it is one number now, and to be one number, in all sizes."""
-    from walewright.solve.changed import figures
+    from walewright.solve.conflict.changed import figures
 
     now, values = set((figures(design, change) or {}).values()), {value for _, value in change.values}
     if len(now) != 1 or len(values) != 1 or len(change.values) < len(design.sizes):
@@ -131,7 +131,7 @@ def _numbers(outcome: Outcome) -> Iterator[Number]:
 
 def _worth(number: Number) -> float:
     """In cm; what is no length as it is."""
-    from walewright.design.units import LENGTH, convert
+    from walewright.design.reading.units import LENGTH, convert
 
     read = convert(number.value, number.unit) if number.unit is not None else None
     return read[0] if read is not None and read[1] == LENGTH else number.value

@@ -5,37 +5,37 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Mapping
 from typing import TypeVar
 
-from walewright.design.agreement import look_for_disagreement
-from walewright.design.changes import Changes, changed_rows, chosen_sizes
-from walewright.design.children import CAUTIONS, look_after, table_of_children
-from walewright.design.companions import companions
-from walewright.design.cords import drawn_through
-from walewright.design.edgings import closed, edging
-from walewright.design.edition import edition, given
+from walewright.design.charts.grids import chart, first_row, uses_of
 from walewright.design.findings import Findings, broken
-from walewright.design.grids import chart, first_row, uses_of
-from walewright.design.idle import look_into
-from walewright.design.idle_places import tell_idle_places
-from walewright.design.joins import band, cord, join
-from walewright.design.likely import look_at_swatches
-from walewright.design.machine import machine
-from walewright.design.materials import fabric, yarn
-from walewright.design.meanings import tell_idle
 from walewright.design.model import Design, Fabric
-from walewright.design.names import edge_names, edges, given_edges
-from walewright.design.numbers import not_too_many
-from walewright.design.own_bed import changed_bed
-from walewright.design.pieces import Workroom, pieces
-from walewright.design.regauged import changed_fabrics, changed_yarns, in_place_of
-from walewright.design.requirements import requirement
-from walewright.design.shapes import expanded
-from walewright.design.sizes import Graded, grade
-from walewright.design.tables import Shipped
-from walewright.design.texts import texts
-from walewright.design.unmoved import tell_unmoved
-from walewright.design.uses import Uses, tell_unused, uses, with_what_is_used
-from walewright.design.values import HIDDEN, Scope
-from walewright.design.worn import Worn, stated
+from walewright.design.pieces.cords import drawn_through
+from walewright.design.pieces.edgings import closed, edging
+from walewright.design.pieces.joins import band, cord, join
+from walewright.design.pieces.names import edge_names, edges, given_edges
+from walewright.design.pieces.shapes import expanded
+from walewright.design.pieces.worn import Worn, stated
+from walewright.design.put_together import Workroom, pieces
+from walewright.design.reading.changes import Changes, changed_rows, chosen_sizes
+from walewright.design.reading.children import CAUTIONS, look_after, table_of_children
+from walewright.design.reading.companions import companions
+from walewright.design.reading.likely import look_at_swatches
+from walewright.design.reading.machine import machine
+from walewright.design.reading.materials import fabric, yarn
+from walewright.design.reading.meanings import tell_idle
+from walewright.design.reading.numbers import not_too_many
+from walewright.design.reading.own_bed import changed_bed
+from walewright.design.reading.regauged import changed_fabrics, changed_yarns, in_place_of
+from walewright.design.reading.requirements import requirement
+from walewright.design.reading.sizes import Graded, grade
+from walewright.design.reading.tables import Shipped
+from walewright.design.reading.values import HIDDEN, Scope
+from walewright.design.used.agreement import look_for_disagreement
+from walewright.design.used.edition import edition, given
+from walewright.design.used.idle import look_into
+from walewright.design.used.idle_places import tell_idle_places
+from walewright.design.used.texts import texts
+from walewright.design.used.unmoved import tell_unmoved
+from walewright.design.used.uses import Uses, tell_unused, uses, with_what_is_used
 from walewright.report.model import Diagnostic, Span
 from walewright.report.said import said
 from walewright.source import syntax

@@ -87,7 +87,7 @@ def _causes(changes: Changes, source: Edition, trials: Trials) -> list[Cause]:
 
 def _named(kind: str, typed: str, source: Edition) -> str:
     """The source's name of what was typed as a page prints it."""
-    from walewright.design.called import meant
+    from walewright.design.reading.called import meant
 
     known: dict[str, tuple[str, ...]] = {
         "measure": {m.name: (m.published, m.printed) for m in source.measurements},

@@ -9,8 +9,8 @@ import math
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from walewright.design.given import read_bed, read_measure, read_swatch, read_tension
 from walewright.design.model import Edition, Fabric
+from walewright.design.reading.given import read_bed, read_measure, read_swatch, read_tension
 from walewright.source import syntax
 
 STEP_CM = 0.5

@@ -10,35 +10,35 @@ from walewright.design.model import Design, Join
 from walewright.glue.model import Glued
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Said, said
-from walewright.solve.amounts import unfit_amounts
-from walewright.solve.band_parts import Glue, bands_of, bands_too_wide, parted, together_as_it_is
-from walewright.solve.bands import crowded_holes, short_starts, start_pick_ups
-from walewright.solve.bed_width import too_wide
-from walewright.solve.begun import begun_rules
-from walewright.solve.caps import unmet_cap
-from walewright.solve.charts import motifs_outside, repeats_cut
-from walewright.solve.conflict import explain
-from walewright.solve.coupling import Coupling, coupled
-from walewright.solve.coupling import told as let_go
-from walewright.solve.deviations import deviations
-from walewright.solve.flat import too_flat, too_steep
-from walewright.solve.garment import sized_pieces
-from walewright.solve.highs import Answer, feasible, solve_programme
-from walewright.solve.holes import holes_at_edges
-from walewright.solve.joining import edge_by_edge, join_rules
-from walewright.solve.lengths import Garment
-from walewright.solve.matched import cannot_match, matching_rules, unmatched
-from walewright.solve.matching import movers, pinned
+from walewright.solve.algebra.coupling import Coupling, coupled
+from walewright.solve.algebra.coupling import told as let_go
+from walewright.solve.algebra.highs import Answer, feasible, solve_programme
+from walewright.solve.algebra.programme import Draft, Programme, Rule, components
+from walewright.solve.conflict.amounts import unfit_amounts
+from walewright.solve.conflict.conflict import explain
+from walewright.solve.conflict.flat import too_flat, too_steep
+from walewright.solve.conflict.trying import helped
+from walewright.solve.edges.bed_width import too_wide
+from walewright.solve.edges.charts import motifs_outside, repeats_cut
+from walewright.solve.edges.holes import holes_at_edges
+from walewright.solve.edges.lengths import Garment
+from walewright.solve.edges.multiples import repeats_on_a_slope
+from walewright.solve.edges.panels import panels_crossed
+from walewright.solve.edges.pieces import Heights, PieceTerms, image, piece_terms
+from walewright.solve.edges.ribbing import ribs_without_columns
+from walewright.solve.edges.rules import piece_rules
+from walewright.solve.joins.band_parts import Glue, bands_of, bands_too_wide, parted, together_as_it_is
+from walewright.solve.joins.bands import crowded_holes, short_starts, start_pick_ups
+from walewright.solve.joins.begun import begun_rules
+from walewright.solve.joins.caps import unmet_cap
+from walewright.solve.joins.joining import edge_by_edge, join_rules
+from walewright.solve.joins.matched import cannot_match, matching_rules, unmatched
+from walewright.solve.joins.matching import movers, pinned
+from walewright.solve.joins.seams import sides_told, sized_join, sized_seam, uneven_edges, unlike_joins, unmet_joins
 from walewright.solve.model import Component, Counts, SizedGarment, SizedPiece
-from walewright.solve.multiples import repeats_on_a_slope
-from walewright.solve.paced import rates_not_kept
-from walewright.solve.panels import panels_crossed
-from walewright.solve.pieces import Heights, PieceTerms, image, piece_terms
-from walewright.solve.programme import Draft, Programme, Rule, components
-from walewright.solve.ribbing import ribs_without_columns
-from walewright.solve.rules import piece_rules
-from walewright.solve.seams import sides_told, sized_join, sized_seam, uneven_edges, unlike_joins, unmet_joins
-from walewright.solve.trying import helped
+from walewright.solve.schedule.paced import rates_not_kept
+from walewright.solve.sized.deviations import deviations
+from walewright.solve.sized.garment import sized_pieces
 
 
 def solve(design: Design, glued: Glued, glue: Glue = together_as_it_is) -> tuple[Counts | None, tuple[Diagnostic, ...]]:

@@ -1,0 +1,1 @@
+"""charts: grids read, and where in a piece their repeats lie."""

@@ -1,0 +1,373 @@
+"""The design: what the source means, everything in centimetres, per size, each datum with its origin.
+
+`PerSize` tuples run in the order of `Design.sizes`. Nothing here knows a stitch count; the only stitch
+numbers are those the author wrote (a rib's "every 3rd needle", a fashioned decrease "2 in").
+Outline convention: a piece is seen as it hangs on the bed, knitter's left = `left`; heights rise from the start.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from walewright.design.model.charts import Chart
+from walewright.design.model.fabrics import Fabric, Yarn
+from walewright.design.model.origin import Origin, PerSize
+from walewright.design.model.rate import Rate as Rate
+from walewright.design.model.regrading import Edition, Given
+from walewright.design.model.wearing import Finished, Lap, Measured, Passage
+from walewright.design.model.within import Motif, RepeatStretch, Zone
+
+
+@dataclass(frozen=True, slots=True)
+class Measurement:
+    """A row of the size table, in cm. `source` credits a shipped table, else empty."""
+
+    name: str
+    values: PerSize
+    to_fit: bool
+    source: str
+    origin: Origin
+    published: str = ""
+    """What the shipped table that it comes from calls it: "centre_back_neck_to_wrist"; else empty."""
+    about: str = ""
+    """How it is taken, in plain words: the author's, or the shipped table's."""
+    printed: str = ""
+    """What pages call it where they do not use its name: "back neck to wrist"."""
+
+    @property
+    def body(self) -> str:
+        """What it is called in the trade: by the shipped table, or, of a measure of the body, by the author."""
+        return self.published or (self.name if self.to_fit else "")
+
+
+@dataclass(frozen=True, slots=True)
+class Machine:
+    """A bed. `needles` is even; `pitch_mm` between needles; `prongs` of the transfer tools at hand."""
+
+    name: str
+    label: str
+    needles: int
+    pitch_mm: float
+    prongs: tuple[int, ...]
+    waste_rows: int
+    edge_reminder: str
+    """Printed when the edge needle moves (edge weights or guides), or empty."""
+    origin: Origin
+
+    @property
+    def words(self) -> str:
+        """ "180 needles, 4.5 mm apart"."""
+        return f"{self.needles} needles, {self.pitch_mm:g} mm apart"
+
+    @property
+    def stage(self) -> tuple[int, int]:
+        """How many rows of a column are dropped and latched up at once, and how many at most, so that it hangs free above comb and
+        weights: 20 to 30 on fine and standard beds, 10 to 15 on coarser ones, even, so that the carriage's side stays (common
+        practice). Between a standard bed's 4.5 mm and a mid-gauge one's 6 mm no figure is known: the middle divides them."""
+        return (24, 30) if self.pitch_mm < 5.25 else (12, 15)
+
+
+@dataclass(frozen=True, slots=True)
+class Edging:
+    name: str
+    fabric: str
+    depth: PerSize
+    when: str
+    """"after" (hung on to finished loops) or "first" (knitted before the piece, which goes on from it)."""
+    cast_off: str
+    """"chain", "sewn" (by back-stitch) or "waste" (left open on waste yarn, to be sewn or grafted down)."""
+    origin: Origin
+    kind: str = "plain"
+    """"plain" (so deep, then cast off) | "folded" (so deep, a fold row, as deep again, and its first row hung up) | "picot"
+    (folded along a row of eyelets) | "mock rib" (folded, with needles out of work) | "rolled" (plain, and rolls by itself) |
+    "facing" (a fold row first, then so deep; turned in whole and sewn down) | "chained" (one row, then cast off: no depth)."""
+    mock: int = 0
+    """Of a mock rib: every so many needles one is out of work: 2 (1x1) or 3 (2x1)."""
+    fold_tension: str = ""
+    """Of the fold row, looser; empty: there is none."""
+    inside_tension: str = ""
+    """Of the part inside the fold, tighter; empty: as the outside."""
+
+
+@dataclass(frozen=True, slots=True)
+class Level:
+    """A named height above the start. With `most` the level is free: anywhere from `height` to `most`, as joins need it."""
+
+    name: str
+    height: PerSize
+    origin: Origin
+    most: PerSize | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Way:
+    """How an edge is shaped: "simple" or "fashioned" `inset` stitches in, `at_once` (1 or 2) stitches at a time."""
+
+    kind: str
+    inset: int = 0
+    at_once: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class EdgeRun:
+    """One edge of a piece from the previous run's level up to `to_level`.
+
+    `change` is this edge's move in cm, outwards positive, over the run; `cast_off` (>= 0 cm) of an inward
+    move is cast off at once at the bottom of the run. `path`: straight | slope | curve (level at first, upright in the end) |
+    arch (upright at first, level in the end) | steps | rate | across (no rows: at `to_level`, which the run before has come to,
+    the loops are hung back evenly on more or fewer needles; both edges have it, with equal changes).
+    `steps`: number of equal steps for path "steps", else 0; `rate` that of path "rate", whose move follows from its rows. With
+    `most` the change is free: from `change`, where the run begins as far out as it may, to `most`, where it begins as far in as
+    it may."""
+
+    name: str
+    to_level: str
+    path: str
+    change: PerSize
+    cast_off: PerSize
+    steps: int
+    way: Way
+    origin: Origin
+    most: PerSize | None = None
+    rate: Rate | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Opening:
+    """The width parts round a gap; the parts beside it go on one after the other, to the top or until they rejoin.
+
+    The parting is at `from_level`, or, where that is None, `depth` cm below `to_level`. `flat` cm are taken at once there
+    (`taken`: "waste" or "cast-off"), their middle `centre` cm right of the piece's centre line. `left` and `right` are the
+    gap's two edges from the parting to `to_level`: a positive change widens the gap. A `to_level` below the top: the parts
+    rejoin there and the gap's stitches are cast on again. `width` is the gap's last width.
+    shape: round | v | square, of a `neck` statement; else "edges"."""
+
+    name: str
+    width: PerSize
+    depth: PerSize
+    flat: PerSize
+    shape: str
+    way: Way
+    origin: Origin
+    from_level: str | None = None
+    to_level: str = ""
+    centre: PerSize = ()
+    taken: str = "waste"
+    left: tuple[EdgeRun, ...] = ()
+    right: tuple[EdgeRun, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Slot:
+    """At `level`, `width` cm of stitches, their middle `centre` cm right of the centre line, are taken off on waste yarn or
+    closed ("cast-off") and as many cast on again in their place; knitting goes on over the whole width."""
+
+    name: str
+    level: str
+    width: PerSize
+    centre: PerSize
+    taken: str
+    origin: Origin
+
+
+@dataclass(frozen=True, slots=True)
+class Buttonholes:
+    """`count` slots of `stitches` (1: an eyelet), `distance` cm of fabric between them and the `edge`, evenly from `from_level`
+    to `to_level`, one at each."""
+
+    count: int
+    stitches: int
+    from_level: str
+    to_level: str
+    edge: str
+    distance: PerSize
+    origin: Origin
+
+
+@dataclass(frozen=True, slots=True)
+class Wedge:
+    """Short rows by holding at an outer edge, from `from_level` to `to_level`.
+
+    `width` cm in from the edge are held in steps; None: all the stitches between the edge and the opening (or the centre when
+    there is none). `kind` "in": held step by step from the edge inwards, then all returned; "out": held at once, returned step
+    by step outwards; "both": in, then out. `rest` cm nearest the edge, on top of `width`, are held all the while."""
+
+    name: str
+    edge: str
+    """"both", "left" or "right"."""
+    from_level: str
+    origin: Origin
+    to_level: str = ""
+    """Empty: the piece's top."""
+    width: PerSize | None = None
+    kind: str = "in"
+    rest: PerSize | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    name: str
+    fabric: str
+    copies: int
+    mirror_of: str | None
+    levels: tuple[Level, ...]
+    start_width: PerSize
+    start_way: str
+    """"waste" | "hand waste" (waste yarn cast on by hand) | "e-wrap" | "chain" | "along" (hung on edges of other pieces)."""
+    start_edging: str | None
+    left: tuple[EdgeRun, ...]
+    right: tuple[EdgeRun, ...]
+    openings: tuple[Opening, ...]
+    wedges: tuple[Wedge, ...]
+    end_way: str
+    """"waste" | "cast-off" | "sewn-off" (cast off by back-stitch) | "gathered"."""
+    origin: Origin
+    odd: bool = False
+    """An odd number of stitches: one needle more right of the centre mark than left of it."""
+    start_most: PerSize | None = None
+    """Of a free start width: from `start_width` to this."""
+    start_along: tuple[EdgeName, ...] = ()
+    """Of a start "along": the edges whose loops are hung on, in order."""
+    slots: tuple[Slot, ...] = ()
+    buttonholes: tuple[Buttonholes, ...] = ()
+    zones: tuple[Zone, ...] = ()
+    repeats: tuple[RepeatStretch, ...] = ()
+    purpose: str = ""
+    motifs: tuple[Motif, ...] = ()
+    start_facing: str = ""
+    """Of a start "along": as `Band.facing`."""
+    start_origin: Origin | None = None
+    """Where the start is described; a mirror image has no such line."""
+
+    @property
+    def symmetric(self) -> bool:
+        return self.left == self.right
+
+
+@dataclass(frozen=True, slots=True)
+class EdgeName:
+    """A piece's edge. Names given by the author with `called` (of one edge or both), of openings and slots, and always: start,
+    end, neck, shoulder."""
+
+    piece: str
+    edge: str
+
+
+@dataclass(frozen=True, slots=True)
+class Band:
+    """An edging knitted on loops picked up along edges, in the order worked."""
+
+    name: str
+    edging: str
+    along: tuple[EdgeName, ...]
+    origin: Origin
+    holes: int = 0
+    """Buttonholes of `hole_stitches` (1: eyelets) at half the depth, the outermost `first` and `last` cm from the band's ends."""
+    hole_stitches: int = 0
+    first: PerSize = ()
+    last: PerSize = ()
+    facing: str = ""
+    """The side of the pieces to the knitter when they are hung: "right" or "wrong", as they are worn; empty: so that the right side
+    of the band comes outside."""
+    places: tuple[tuple[int, ...], ...] = ()
+    """Of a part of a band that is wider than the bed: per size, the stitches between its beginning and each of its buttonholes."""
+
+
+@dataclass(frozen=True, slots=True)
+class Join:
+    """Edges put together; `easing` is the difference in length allowed, in cm (0 and no `longer`: equal rows).
+
+    `longer`: `one` shall be that much longer than `other`, within the easing (where none is given: as near as rows allow).
+    `way`: "sewn" | "grafted" | "linked" (both need open loops or equal stitches) | "gathered" (sewn, the fullness drawn in)."""
+
+    one: tuple[EdgeName, ...]
+    other: tuple[EdgeName, ...]
+    easing: PerSize
+    origin: Origin
+    longer: PerSize | None = None
+    way: str = "sewn"
+    matching: bool = False
+    """Stitch patterns go on across the join without a break: row by row up the seam, and by whole repeats across it."""
+    next_copy: str = ""
+    """Of a piece knitted several times: "" (each copy by itself), "next" (each to the next one) or "all round" (and the last to
+    the first)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Cord:
+    """A cord or ribbon drawn through a piece, `length` cm long."""
+
+    piece: str
+    length: PerSize
+    origin: Origin
+
+
+@dataclass(frozen=True, slots=True)
+class Requirement:
+    """left relation right, in cm per size; already evaluated. Checked by `design`, or, where the left side is `measured` on the
+    knitted garment, by `fit` (`left` is then empty)."""
+
+    left: PerSize
+    relation: str
+    right: PerSize
+    text: str
+    because: str
+    origin: Origin
+    measured: Measured | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Design:
+    file: str
+    title: str
+    texts: tuple[tuple[str, str], ...]
+    """(key, text) of the pattern block: summary, story, difficulty, note."""
+    sizes: tuple[str, ...]
+    measurements: tuple[Measurement, ...]
+    machine: Machine
+    yarns: tuple[Yarn, ...]
+    fabrics: tuple[Fabric, ...]
+    edgings: tuple[Edging, ...]
+    pieces: tuple[Piece, ...]
+    bands: tuple[Band, ...]
+    joins: tuple[Join, ...]
+    requirements: tuple[Requirement, ...]
+    making_up: tuple[str, ...]
+    """What to do by hand, in the author's words and order."""
+    cords: tuple[Cord, ...] = ()
+    for_children: bool = False
+    """Whether its sizes come from the shipped tables of babies and children."""
+    cautions: tuple[str, ...] = ()
+    """Published limits, with their sources, that are to be printed with a garment for children that has a hood."""
+    joins_before: tuple[int, ...] = ()
+    """For each step of `making_up`, how many of `joins` come before it; where nothing is said of a step, all."""
+    charts: tuple[Chart, ...] = ()
+    free: tuple[EdgeName, ...] = ()
+    """Edges that are meant to stay free."""
+    finished: tuple[Finished, ...] = ()
+    passages: tuple[Passage, ...] = ()
+    laps: tuple[Lap, ...] = ()
+    bodies: tuple[Measurement, ...] = ()
+    """Measures of the body that shipped tables have for these sizes and the source does not speak of."""
+    edition: Edition | None = None
+    """The source's own figures; None where a design comes of no source."""
+    given: tuple[Given, ...] = ()
+    """What the knitter gave in their place."""
+
+    def chart(self, name: str) -> Chart:
+        return next(c for c in self.charts if c.name == name)
+
+    def fabric(self, name: str) -> Fabric:
+        return next(f for f in self.fabrics if f.name == name)
+
+    def whole_fabrics(self) -> tuple[Fabric, ...]:
+        """Those that something is knitted in over its whole width; of panels alone, nothing is measured by its rows."""
+        used = {p.fabric for p in self.pieces} | {e.fabric for e in self.edgings}
+        used |= {zone.fabric for p in self.pieces for zone in p.zones if zone.width is None}
+        return tuple(f for f in self.fabrics if f.name in used)
+
+    def edging(self, name: str) -> Edging:
+        return next(e for e in self.edgings if e.name == name)
+
+    def piece(self, name: str) -> Piece:
+        return next(p for p in self.pieces if p.name == name)

@@ -1,0 +1,39 @@
+"""What a knitter gave in place of the source's own figures, and those figures: kept side by side, so that every copy can say from
+what it was regraded."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from walewright.design.model.fabrics import Fabric, Yarn
+from walewright.design.model.origin import PerSize
+
+if TYPE_CHECKING:
+    from walewright.design.model import Machine, Measurement
+
+
+@dataclass(frozen=True, slots=True)
+class Given:
+    """One thing given. `kind`: "measure", "tension", "swatch", "dial", "yarn" or "bed"; `name` that of the row, fabric or yarn,
+    empty for the bed. `own` and `source` say both in words; a measure has no words, but its length in `own_cm` and, per size,
+    in `source_cm`."""
+
+    kind: str
+    name: str
+    own: str = ""
+    source: str = ""
+    own_cm: float = 0.0
+    source_cm: PerSize = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Edition:
+    """What the source itself says, for the sizes made: `measurements` in cm, `fabrics`, `yarns`, its bed; `sizes` are all that it
+    has. Nothing that is used nowhere."""
+
+    sizes: tuple[str, ...]
+    measurements: tuple[Measurement, ...]
+    fabrics: tuple[Fabric, ...]
+    yarns: tuple[Yarn, ...]
+    machine: Machine

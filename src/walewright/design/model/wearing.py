@@ -1,0 +1,65 @@
+"""What is said of a garment as it is worn: finished measurements, openings that the body passes, laps."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from walewright.design.model.origin import Origin, PerSize
+
+
+@dataclass(frozen=True, slots=True)
+class Measured:
+    """What is measured on the garment when it is knitted: `kind` "round level" or "round edge" (all round at the level or
+    the row edge `at` of piece `owner`) or "along" (an edge `at` of the piece, or, where that is empty, the last edge of the band
+    `owner`)."""
+
+    kind: Literal["round level", "round edge", "along"]
+    owner: str
+    at: str
+
+
+@dataclass(frozen=True, slots=True)
+class Finished:
+    """A finished measurement that the author states: `values` as worked out, or empty where it is `measured`. `fits` names what of
+    the body it fits, `body` is how large that is; empty: none. `stretches`: it may be smaller than the body."""
+
+    name: str
+    values: PerSize
+    measured: Measured | None
+    fits: str
+    body: PerSize
+    stretches: bool
+    origin: Origin
+
+
+@dataclass(frozen=True, slots=True)
+class Passage:
+    """An opening that a part of the body ("head", "hand" ...) must pass, or (`never`) must not.
+
+    `edge` is empty for a band's last edge. `figure` and `share` (stretched length to relaxed length) are the
+    author's, else empty."""
+
+    owner: str
+    edge: str
+    part: str
+    never: bool
+    figure: PerSize
+    share: PerSize
+    origin: Origin
+
+    @property
+    def place(self) -> str:
+        """What its author names: the band, or the piece and the edge."""
+        return f"{self.owner} {self.edge}".rstrip()
+
+
+@dataclass(frozen=True, slots=True)
+class Lap:
+    """A piece or band, or (`edge` not empty) an edge of a piece, laid over another for the wearing: (owner, edge). `width` is how
+    far, empty: the whole width of the narrower one."""
+
+    over: tuple[str, str]
+    under: tuple[str, str]
+    width: PerSize
+    origin: Origin

@@ -1,0 +1,43 @@
+"""What is done within a piece over some of its rows: another fabric, a motif, rows worked again and again."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from walewright.design.model.origin import Origin, PerSize
+
+
+@dataclass(frozen=True, slots=True)
+class Zone:
+    """Another fabric from one level to another, over the whole width, or (`width`) over a panel of it whose middle is
+    `centre` cm right of the centre line."""
+
+    fabric: str
+    from_level: str
+    to_level: str
+    width: PerSize | None
+    centre: PerSize
+    origin: Origin
+    repeats: int = 0
+    """Of a panel of a charted fabric given in repeats: how many wide (`width` is then the width of so many)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Motif:
+    """A chart without a repeat, worked once in the fabric of its place: its first row is the one above `level`, its middle `centre`
+    cm right of the centre line."""
+
+    chart: str
+    level: str
+    centre: PerSize
+    origin: Origin
+
+
+@dataclass(frozen=True, slots=True)
+class RepeatStretch:
+    """The rows between two levels are worked `times` times in all. Heights of the piece's levels count it once."""
+
+    from_level: str
+    to_level: str
+    times: int
+    origin: Origin

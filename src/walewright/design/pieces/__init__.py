@@ -1,0 +1,1 @@
+"""pieces: levels, edges, openings and what lies in a piece, and how pieces are joined."""

@@ -1,0 +1,71 @@
+"""Whether what is cut into a piece leaves fabric beside it, in every size; by how much it does not, where it does not."""
+
+from __future__ import annotations
+
+from walewright.design.model import PerSize
+from walewright.design.pieces.outline import NOTHING, SIDES, Gap, Outline
+from walewright.design.reading.places import Place, concerned
+from walewright.report.model import Span
+from walewright.report.said import Said, said
+
+
+def fits(gap: Gap, what: Said, outline: Outline, place: Place) -> bool:
+    """Whether a gap leaves fabric on both sides at its parting, at every level it passes and at its end."""
+    opening = gap.opening
+    sizes = range(len(gap.low))
+    passed = [x.height for x in outline.levels if all(gap.low[i] < x.height[i] < gap.high[i] for i in sizes)]
+    where = [(said("at-its-top"), gap.high), (said("where-it-parts"), gap.low), *((said("on-the-way"), h) for h in passed)]
+    for words, heights in where:
+        reach = {s: tuple(gap.reach(s, i, h) for i, h in enumerate(heights)) for s in SIDES}
+        kind = "beyond-the-edge/room" if opening.shape == "edges" else "neck-too-wide"
+        if not leaves(reach, opening.centre, heights, what, words, opening.origin.span, outline, place, kind):
+            return False
+    return True
+
+
+def leaves(
+    reach: dict[str, PerSize],
+    centre: PerSize,
+    heights: PerSize,
+    what: Said,
+    where: Said,
+    span: Span,
+    outline: Outline,
+    place: Place,
+    kind: str = "beyond-the-edge/room",
+) -> bool:
+    """Whether at these heights a piece goes on beside something that reaches so far left and right of its middle (cm); `kind` is
+    the diagnostic where it does not."""
+    sizes = place.scope.sizes
+    beside = {
+        side: tuple(edge + sign * c - r for edge, c, r in zip(outline.position(side, heights), centre, reach[side], strict=True))
+        for side, sign in (("left", 1), ("right", -1))
+    }
+    short = tuple(s for s, *room in zip(sizes, *beside.values(), strict=True) if min(room) <= NOTHING)
+    if not short:
+        return True
+    taken = tuple(a + b for a, b in zip(*reach.values(), strict=True))
+    centred = not any(centre)
+    notes: tuple[Said, ...]
+    if centred:
+        # The narrower side of the piece decides.
+        narrow = tuple(2 * min(a, b) for a, b in zip(*(outline.position(s, heights) for s in SIDES), strict=True))
+        notes = (said("piece-wide", where=where, width=place.per_size(narrow)),)
+        over = tuple(t - n for t, n in zip(taken, narrow, strict=True))
+    else:
+        notes = tuple(said("beside", side=side, where=where, room=place.per_size(room)) for side, room in beside.items())
+        over = tuple(max(-min(room), 0.0) for room in zip(*beside.values(), strict=True))
+    stitch = 1 / place.fabric.stitches_per_cm if place.fabric else 0.0
+    least = tuple(o + stitch * (2 if centred else 1) for o in over)
+    by = concerned(sizes, least, short)
+    place.findings.report(
+        kind,
+        (span, "wide"),
+        notes=notes,
+        helps=("narrower" if centred else "narrower-or-inwards",),
+        sizes=place.scope.only(short),
+        what=what,
+        taken=place.per_size(taken),
+        by=by,
+    )
+    return False

@@ -1,0 +1,216 @@
+"""Bands along edges, joins of edges, and cords."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from walewright.design.findings import Findings
+from walewright.design.model import Band, Cord, EdgeName, Edging, Fabric, Join, Origin, PerSize, Piece
+from walewright.design.pieces.levels import ON_WASTE
+from walewright.design.pieces.names import Edges, edges
+from walewright.design.pieces.slots import count
+from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, Place
+from walewright.design.reading.values import Scope
+from walewright.report.said import Said, said
+from walewright.source import syntax
+
+WAYS_KNOWN = ("sewn", "grafted", "linked", "gathered")
+EXACT_WAYS = ("grafted", "linked")
+"""Ways that go loop by loop."""
+
+
+def band(
+    node: syntax.Band,
+    known: Edges,
+    edgings: Mapping[str, Edging | None],
+    fabrics: Mapping[str, Fabric | None],
+    scope: Scope,
+    findings: Findings,
+) -> Band | None:
+    """An edging picked up along edges, with its buttonholes."""
+    edging = findings.look_up("edging", node.edging, node.span, edgings)
+    along = edges(node.along, known, findings)
+    what = said("band", band=node.name)
+    if edging is not None and edging.when == "first":
+        findings.report(
+            "edging-first-in-band",
+            (node.span, "with"),
+            (edging.origin.span, "knitted-first"),
+            helps=("after",),
+            band=what,
+            edging=edging.name,
+        )
+        return None
+    ends: tuple[PerSize, PerSize] | None = ((), ())
+    if node.holes or node.hole_stitches:
+        ends = _holes(node, what, edging, fabrics, scope, findings)
+    if edging is None or along is None or ends is None:
+        return None
+    return Band(
+        node.name, node.edging, along, Origin(f"band {node.name}", node.span), node.holes, node.hole_stitches, *ends, node.facing
+    )
+
+
+def _holes(
+    node: syntax.Band,
+    what: Said,
+    edging: Edging | None,
+    fabrics: Mapping[str, Fabric | None],
+    scope: Scope,
+    findings: Findings,
+) -> tuple[PerSize, PerSize] | None:
+    """How far the outermost buttonholes are from the band's ends."""
+    place = Place(scope, findings, fabrics.get(edging.fabric) if edging else None)
+    if not count(node.holes, node.hole_stitches, node.span, said("buttonholes-of", of=what), findings):
+        return None
+    found: list[PerSize] = []
+    for word, wanted in (("first", node.first), ("last", node.last)):
+        if wanted is None:
+            findings.report("missing-part/buttonhole", (node.span, "none"), helps=("add",), band=what, which=word)
+            continue
+        length = place.across(wanted, said("place-of-buttonhole", which=word, of=what), NOT_NEGATIVE)
+        found += [length] if length is not None else []
+    return (found[0], found[1]) if len(found) == 2 else None
+
+
+def join(
+    node: syntax.Join,
+    known: Edges,
+    pieces: Mapping[str, Piece | None],
+    edgings: Mapping[str, Edging | None],
+    fabrics: Mapping[str, Fabric | None],
+    scope: Scope,
+    findings: Findings,
+) -> Join | None:
+    """Two rows of edges put together. Rows of easing are rows of the first piece's fabric."""
+    one = edges(node.one, known, findings)
+    other = edges(node.other, known, findings)
+    if node.way not in WAYS_KNOWN:
+        findings.unknown("way to join", node.way, node.span, WAYS_KNOWN)
+        return None
+    easing: PerSize | None = tuple(0.0 for _ in scope.sizes)
+    longer: PerSize | None = None
+    first = pieces.get(node.one[0].piece) if node.one else None
+    place = Place(scope, findings, fabrics.get(first.fabric) if first else None)
+    if node.easing is not None:
+        easing = place.up(node.easing, said("easing-of-join"), NOT_NEGATIVE)
+    if node.longer is not None:
+        longer = place.up(node.longer, said("longer-side"))
+    if one is None or other is None or easing is None or (node.longer is not None and longer is None):
+        return None
+    if node.next_copy and not _of_one_piece(node, pieces, findings):
+        return None
+    origin = Origin(f"join {_words(one)} to {_words(other)}", node.span)
+    made = Join(one, other, easing, origin, longer, node.way, node.matching, node.next_copy)
+    if made.way not in EXACT_WAYS:
+        return made
+    return made if _two_edges(made, node, pieces, findings) and _loop_by_loop(made, node, pieces, edgings, findings) else None
+
+
+def _of_one_piece(node: syntax.Join, pieces: Mapping[str, Piece | None], findings: Findings) -> bool:
+    """Whether a join of each copy to the next one is of one piece that is knitted several times."""
+    names = {ref.piece for ref in (*node.one, *node.other)}
+    piece = pieces.get(next(iter(names))) if len(names) == 1 else None
+    if len(names) == 1 and (piece is None or piece.copies > 1):
+        return True
+    findings.report(
+        "next-of-one/two-pieces" if len(names) > 1 else "next-of-one/knitted-once",
+        (node.span, "next"),
+        *([(piece.origin.span, "once")] if piece is not None else []),
+        helps=("leave-out-or-several",),
+        piece=next(iter(names)),
+    )
+    return False
+
+
+def _two_edges(made: Join, node: syntax.Join, pieces: Mapping[str, Piece | None], findings: Findings) -> bool:
+    """Whether the sides of a join loop by loop are two edges: of another piece, of another copy or of its other side."""
+    if frozenset(made.one) != frozenset(made.other):
+        return True
+    for edge in made.one:
+        piece = pieces.get(edge.piece)
+        if piece is None or piece.copies > 1 or _on_both_sides(piece, edge.edge):
+            return True
+    findings.report("joined-to-itself", (node.span, "twice"), helps=("another",), edges=_words(made.one), way=made.way)
+    return False
+
+
+def _on_both_sides(piece: Piece, edge: str) -> bool:
+    """Whether the name is that of an edge at the left and of one at the right."""
+    return all(any(run.name == edge for run in runs) for runs in (piece.left, piece.right)) or (
+        edge == "shoulder" and any(not o.to_level or o.to_level == piece.levels[-1].name for o in piece.openings)
+    )
+
+
+def _loop_by_loop(
+    made: Join,
+    node: syntax.Join,
+    pieces: Mapping[str, Piece | None],
+    edgings: Mapping[str, Edging | None],
+    findings: Findings,
+) -> bool:
+    """Whether a join that goes loop by loop has loops on both sides, and no fullness to lose."""
+    if node.easing is not None or node.longer is not None:
+        findings.report(
+            "loops-do-not-ease",
+            (node.span, "easing" if node.easing is not None else "longer"),
+            helps=("leave-out",),
+            way=made.way,
+        )
+        return False
+    closed_may_be = made.way == "linked"
+    for edge, ref in zip((*made.one, *made.other), (*node.one, *node.other), strict=True):
+        piece = pieces.get(edge.piece)
+        if piece is not None and not _has_loops(piece, edge.edge, edgings, closed_may_be):
+            findings.report(
+                "join-needs-loops",
+                (ref.span, "here"),
+                (piece.origin.span, "piece"),
+                helps=(_loops_by(edge.edge, piece, closed_may_be),),
+                way=made.way,
+                closed_too=closed_may_be,
+                piece=edge.piece,
+                edge=ref.edge,
+            )
+            return False
+    return True
+
+
+def _has_loops(piece: Piece, edge: str, edgings: Mapping[str, Edging | None], closed_may_be: bool) -> bool:
+    """Whether an edge is a row of stitches that are open, or (`closed_may_be`) cast off or cast on. An edging that is left on
+    waste yarn has the open loops of its start."""
+    if edge in ("end", "shoulder", "shoulder left", "shoulder right"):
+        return piece.end_way == "waste" or (closed_may_be and piece.end_way in ("cast-off", "sewn-off"))
+    if edge == "start":
+        edging = edgings.get(piece.start_edging) if piece.start_edging is not None else None
+        is_open = piece.start_way in ON_WASTE and (edging is None or (edging.when, edging.cast_off) == ("after", "waste"))
+        return is_open or (closed_may_be and piece.start_way != "along")
+    for slot in piece.slots:
+        if edge == slot.name:
+            return slot.taken == "waste" or closed_may_be
+        if edge == f"{slot.name} upper":
+            return closed_may_be
+    return False
+
+
+def _loops_by(edge: str, piece: Piece, closed_may_be: bool) -> str:
+    """The help that gives an edge its loops; of an edge along the rows, or the cast-on one above a slot, nothing does."""
+    if edge == "start":
+        # What is hung on a start closes it, but for what is left on waste yarn.
+        return "begin-on-waste" if piece.start_edging is None else "begin-without-edging"
+    if edge in ("end", "shoulder", "shoulder left", "shoulder right"):
+        return "end-on-waste-or-cast-off" if closed_may_be else "end-on-waste"
+    return "sew"
+
+
+def _words(names: tuple[EdgeName, ...]) -> str:
+    return " + ".join(f"{n.piece} {n.edge}" for n in names)
+
+
+def cord(node: syntax.Cord, known: Edges, scope: Scope, findings: Findings) -> Cord | None:
+    """A cord drawn through a piece."""
+    findings.look_up("piece", node.piece, node.span, known)
+    length = Place(scope, findings, None).across(node.length, said("cord-of", piece=node.piece), POSITIVE)
+    if length is None or node.piece not in known:
+        return None
+    return Cord(node.piece, length, Origin(f"cord {node.piece}", node.span))

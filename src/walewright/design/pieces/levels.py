@@ -1,0 +1,127 @@
+"""Levels and starts: how high a piece's named heights are, how wide it begins, and on what."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from itertools import pairwise
+
+from walewright.design.findings import Findings, amount
+from walewright.design.model import Edging, Level, Origin, PerSize
+from walewright.design.pieces.edgings import FOLDED
+from walewright.design.pieces.moves import rises, width_range
+from walewright.design.reading.places import Place
+from walewright.report.said import said
+from walewright.source import syntax
+
+STARTS_KNOWN = ("waste", "hand waste", "e-wrap", "chain", "along")
+ON_WASTE = ("waste", "hand waste")
+"""Starts whose first row of garment yarn is open, to be hung up."""
+CLOSED_STARTS = ("e-wrap", "chain")
+
+
+def levels(stack: syntax.Levels, piece: str, place: Place) -> tuple[Level, ...] | None:
+    """The levels, strictly rising from 0 in every size; free ones rise at both ends of their ranges."""
+    findings = place.findings
+    findings.once("level", ((d.name, d.span) for d in stack.levels))
+    if len(stack.levels) < 2:
+        findings.report("missing-part/two-levels", (stack.span, "least"), piece=piece)
+        return None
+    found = [level for d in stack.levels if (level := _level(d, piece, place)) is not None]
+    if len(found) < len(stack.levels) or len({d.name for d in stack.levels}) < len(found):
+        return None
+    first = found[0]
+    if first.most is not None or any(abs(h) > 1e-9 for h in first.height):
+        label = "in-range" if first.most is not None else "at"
+        findings.report("first-level", (first.origin.span, label), piece=piece, heights=place.per_size(first.height))
+        return None
+    # Counted, so that every pair is told of.
+    fallen = sum(not _above(low, high, piece, place) for low, high in pairwise(found))
+    return None if fallen else tuple(found)
+
+
+def _level(node: syntax.LevelDef, piece: str, place: Place) -> Level | None:
+    what = said("level-in", level=node.name, piece=piece)
+    height = place.up(node.height, what)
+    origin = Origin(f"piece {piece} / level {node.name}", node.span)
+    if node.most is None:
+        return Level(node.name, height, origin) if height is not None else None
+    most = place.up(node.most, what)
+    if height is None or most is None or not rises(height, most, node.most, what, place):
+        return None
+    return Level(node.name, height, origin, most)
+
+
+def _above(low: Level, high: Level, piece: str, place: Place) -> bool:
+    sizes = place.scope.sizes
+    for lower, upper in ((low.height, high.height), (low.most or low.height, high.most or high.height)):
+        fallen = [i for i in range(len(sizes)) if upper[i] <= lower[i] + 1e-9]
+        if fallen:
+            highest = lower is low.most or upper is high.most
+            place.findings.report(
+                "levels-fall",
+                (high.origin.span, "upper"),
+                (low.origin.span, "lower"),
+                notes=tuple(said("then", size=sizes[i], low=amount(lower[i]), high=amount(upper[i])) for i in fallen),
+                sizes=place.scope.only(tuple(sizes[i] for i in fallen)),
+                upper=high.name,
+                lower=low.name,
+                highest=highest,
+                piece=piece,
+            )
+            return False
+    return True
+
+
+def start(
+    node: syntax.Start, piece: str, place: Place, edgings: Mapping[str, Edging | None]
+) -> tuple[PerSize, PerSize | None] | None:
+    """The width a piece begins with (of a free one, from the first to the second), its way and edging checked."""
+    findings = place.findings
+    widths = width_range(node.width, node.most, said("start-of-piece", piece=piece), place)
+    if node.way not in STARTS_KNOWN:
+        findings.unknown("way to start", node.way, node.span, STARTS_KNOWN)
+        return None
+    if node.edging is not None:
+        edging = findings.look_up("edging", node.edging, node.span, edgings)
+        if edging is None or not _suits(edging, node, findings):
+            return None
+    return widths
+
+
+def _suits(edging: Edging, node: syntax.Start, findings: Findings) -> bool:
+    """Whether an edging can be made at such a start."""
+    waste = node.way in ON_WASTE
+    how = "on-waste" if waste else "along" if node.way == "along" else "with"
+    if edging.when == "after" and not waste:
+        findings.report(
+            "edging-needs-loops",
+            (node.span, how),
+            (edging.origin.span, "added-after"),
+            helps=("on-waste",),
+            edging=edging.name,
+            way=node.way,
+        )
+        return False
+    if edging.when == "first" and edging.kind in FOLDED:
+        if not waste:
+            findings.report(
+                "edging-needs-waste-start",
+                (node.span, how),
+                (edging.origin.span, "kind-first"),
+                helps=("on-waste",),
+                edging=edging.name,
+                way=node.way,
+                made_as=edging.kind,
+            )
+        return waste
+    if edging.when == "first" and node.way not in CLOSED_STARTS:
+        findings.report(
+            "edging-needs-closed-start",
+            (node.span, how),
+            (edging.origin.span, "knitted-first"),
+            helps=("closed",),
+            edging=edging.name,
+            way=node.way,
+        )
+        return False
+    return True

@@ -1,0 +1,158 @@
+"""How far one statement moves an edge, in cm per size; where a width or a level is free, from how far to how far."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+
+from walewright.design.model import PerSize, Rate
+from walewright.design.pieces.cloth import Cloth
+from walewright.design.pieces.outline import SIDES, Side
+from walewright.design.pieces.rates import far
+from walewright.design.reading.places import POSITIVE, Place
+from walewright.report.said import Said, said
+from walewright.source import syntax
+
+MOST_STEPS = 200
+"""More steps than that are a slope."""
+
+
+@dataclass(frozen=True, slots=True)
+class Move:
+    """The move of one edge, outwards positive: `change`, or where it is free from `change` to `most`. `least` and `farthest`
+    are where the edge may stand after it."""
+
+    change: PerSize
+    most: PerSize | None
+    least: PerSize
+    farthest: PerSize
+    by: tuple[PerSize, PerSize] | None = None
+    """How far the least and the farthest position are moved."""
+
+    def of(self, side: Side) -> Move:
+        """The same move of that side."""
+        if self.by is None:
+            return self
+        return replace(self, least=_sum(side.least, self.by[0]), farthest=_sum(side.most, self.by[1]))
+
+
+def move(node: syntax.Edge, come: int, to: int, now: Mapping[str, Side], cloth: Cloth, what: Said) -> Move | None:
+    """The move of each edge of the statement from level `come` to level `to`; None when told why there is none."""
+    place = cloth.at(to)
+    here = now[SIDES[0] if node.which == "both" else node.which]
+    if node.path == "straight":
+        still = tuple(0.0 for _ in place.scope.sizes)
+        return _moved(here, still, None)
+    times = node.times if node.path == "steps" and node.times is not None else 1
+    if times < 1:
+        place.findings.report("not-positive/edge-steps", (node.span, "steps"), times=times)
+        return None
+    if times > MOST_STEPS:
+        place.findings.report("absurd-count/edge-steps", (node.span, "steps"), most=MOST_STEPS, times=times)
+        return None
+    if node.by is not None:
+        by = place.across(node.by, said("edge-of", of=what))
+        return _moved(here, tuple(b * times for b in by), None) if by is not None else None
+    if node.width is None:
+        place.findings.report("missing-part/how-far", (node.span, "neither"), path=node.path, to_level=node.to_level)
+        return None
+    if node.which != "both":
+        place.findings.report("width-of-one-edge", (node.span, "one-edge"), helps=("write-by",), side=node.which)
+        return None
+    return _to_width(node, node.width, now, place, what)
+
+
+def _to_width(node: syntax.Edge, wanted: syntax.Expr, now: Mapping[str, Side], place: Place, what: Said) -> Move | None:
+    widths = width_range(wanted, node.width_most, said("width-at", of=what, level=node.to_level), place)
+    if widths is None:
+        return None
+    width, most = widths
+    left, right = now["left"], now["right"]
+    least_before, most_before = _sum(left.least, right.least), _sum(left.most, right.most)
+    widest = most or width
+    by = (_half(width, least_before), _half(widest, most_before))
+    if most is None and least_before == most_before:
+        return replace(_moved(left, by[0], None), by=by)
+    lowest, highest = _half(width, most_before), _half(widest, least_before)
+    return Move(
+        lowest,
+        highest,
+        _sum(left.least, by[0]),
+        _sum(left.most, by[1]),
+        by,
+    )
+
+
+def rated(
+    node: syntax.Edge, rate: Rate, cast_off: PerSize, between: tuple[int, int], now: Mapping[str, Side], cloth: Cloth
+) -> Move | None:
+    """The move of an edge at a rate, with what is cast off before it."""
+    here = now[SIDES[0] if node.which == "both" else node.which]
+    found = far(rate, -1 if isinstance(node.by, syntax.Negative) else 1, cast_off, *between, cloth)
+    if found is None:
+        return None
+    least, most = found
+    return _moved(here, least, most if most != least else None)
+
+
+def width_range(
+    wanted: syntax.Expr, most: syntax.Expr | None, what: Said, place: Place, least: float = POSITIVE
+) -> tuple[PerSize, PerSize | None] | None:
+    """A width across, or the two ends of a free one."""
+    low = place.across(wanted, what, least)
+    if most is None:
+        return (low, None) if low is not None else None
+    high = place.across(most, what, least)
+    if low is None or high is None or not rises(low, high, most, what, place):
+        return None
+    return low, high
+
+
+def rises(low: PerSize, high: PerSize, most: syntax.Expr, what: Said, place: Place) -> bool:
+    """Whether the second end of a range is above the first in every size; told where it is not."""
+    sizes = place.scope.sizes
+    falls = tuple(s for s, a, b in zip(sizes, low, high, strict=True) if b <= a + 1e-9)
+    if falls:
+        place.findings.report(
+            "range-falls",
+            (most.span, "from-to"),
+            helps=("lesser-first",),
+            sizes=place.scope.only(falls),
+            what=what,
+            low=place.per_size(low),
+            high=place.per_size(high),
+        )
+    return not falls
+
+
+def _moved(side: Side, change: PerSize, most: PerSize | None) -> Move:
+    by = (tuple(map(min, change, most or change)), tuple(map(max, change, most or change)))
+    return Move(change, most, _sum(side.least, by[0]), _sum(side.most, by[1]), by)
+
+
+def _sum(one: PerSize, other: PerSize) -> PerSize:
+    return tuple(a + b for a, b in zip(one, other, strict=True))
+
+
+def _half(width: PerSize, before: PerSize) -> PerSize:
+    return tuple((w - b) / 2 for w, b in zip(width, before, strict=True))
+
+
+def tell_wrong_way(node: syntax.Edge, change: PerSize, gap: bool, sizes: tuple[str, ...], place: Place) -> None:
+    """Reports an edge that casts stitches off and then moves to where it would have more of them; `change` in cm, outwards
+    positive."""
+    helps = ["leave-out"]
+    if node.by is not None:
+        helps.insert(0, "without-minus" if gap else "minus")
+    elif node.width is not None:
+        helps.insert(0, "wider" if gap else "narrower")
+    place.findings.report(
+        "cast-off-too-wide/wrong-way",
+        (node.span, "other-way"),
+        notes=("moves",),
+        helps=tuple(helps),
+        sizes=place.scope.only(sizes),
+        gap=gap,
+        to_level=node.to_level,
+        change=place.per_size(tuple(abs(c) for c in change)),
+    )

@@ -1,0 +1,121 @@
+"""Names of edges: which edges a piece has, and the check that every edge spoken of is there."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+
+from walewright.design.findings import Findings
+from walewright.design.model import EdgeName
+from walewright.design.pieces.slots import upper
+from walewright.report.model import Span
+from walewright.report.said import said
+from walewright.source import syntax
+
+Edges = Mapping[str, Mapping[str, str] | None]
+"""By piece: an edge's name in the source to its name in the design. None where a lost line may have named more."""
+
+
+def edge_names(nodes: Iterable[syntax.Piece]) -> Edges:
+    """By piece, the edges that can be joined or picked up along.
+
+    Read off the statements, so that edges are checked even of a piece that is not understood. A piece that is parted to its
+    top ends in two shoulders. A slot has a lower edge of its own name and an upper one, and so has an opening that closes
+    again. An edge that runs up both sides has parts, `side_left` and `side_right`, and a gap `neck_centre` as well. A mirror
+    image has the edges of its model.
+    """
+    first: dict[str, syntax.Piece] = {}
+    for node in nodes:
+        first.setdefault(node.name, node)
+    return {name: _names(_model(node, first)) for name, node in first.items()}
+
+
+def _model(node: syntax.Piece, nodes: Mapping[str, syntax.Piece]) -> syntax.Piece | None:
+    """The piece that has the shape; None when the mirrors lead nowhere."""
+    seen = {node.name}
+    while node.mirror_of is not None:
+        if node.mirror_of in seen or node.mirror_of not in nodes:
+            return None
+        node = nodes[node.mirror_of]
+        seen.add(node.name)
+    return node
+
+
+def _names(node: syntax.Piece | None) -> dict[str, str] | None:
+    if node is None or any(isinstance(s, syntax.Broken) for s in node.body):
+        return None
+    tops = {s.levels[-1].name for s in node.body if isinstance(s, syntax.Levels) and s.levels}
+    openings = [s for s in node.body if isinstance(s, syntax.Opening)]
+    parted = any(isinstance(s, syntax.Neck) for s in node.body) or any(o.to_level in tops for o in openings)
+    found = {"start": "start"}
+    found |= {name: name for name, _ in _given(node.body)}
+    found["shoulder" if parted else "end"] = "shoulder" if parted else "end"
+    for slot in node.body:
+        if isinstance(slot, syntax.Slot) and slot.taken == "waste":
+            found[upper(slot.name)] = f"{slot.name} upper"
+        elif isinstance(slot, syntax.Slot):
+            # Closed, it has no stitches to take up.
+            found.pop(slot.name, None)
+            found.pop(upper(slot.name), None)
+    for opening in openings:
+        if opening.to_level not in tops:
+            found[upper(opening.name)] = f"{opening.name} upper"
+    for edge in _two_sided(node.body, parted):
+        for side in ("left", "right"):
+            found.setdefault(f"{edge}_{side}", f"{edge} {side}")
+    gaps = [s.name for s in openings] + ["neck" for s in node.body if isinstance(s, syntax.Neck)]
+    for gap in gaps:
+        for part in ("left", "centre", "right"):
+            found.setdefault(f"{gap}_{part}", f"{gap} {part}")
+    return found
+
+
+def _two_sided(body: tuple[syntax.Statement, ...], parted: bool) -> Iterator[str]:
+    """Edges that have a left and a right part: those called on both sides, and the shoulders."""
+    edges = [n for n in body if isinstance(n, syntax.Edge) and n.called]
+    called = [{n.called for n in edges if n.which in ("both", side)} for side in ("left", "right")]
+    yield from sorted(name for name in called[0] & called[1] if name)
+    if parted:
+        yield "shoulder"
+
+
+def _given(body: tuple[syntax.Statement, ...]) -> list[tuple[str, Span]]:
+    """Names given to edges in a piece's block: of the outer edges once, though each side may have it."""
+    called: dict[str, Span] = {}
+    for node in body:
+        if isinstance(node, syntax.Edge) and node.called:
+            called.setdefault(node.called, node.span)
+    given = list(called.items())
+    for node in body:
+        if isinstance(node, syntax.Neck):
+            given.append(("neck", node.span))
+        elif isinstance(node, syntax.Opening):
+            given.append((node.name, node.span))
+        elif isinstance(node, syntax.Slot):
+            given += [(node.name, node.span), (upper(node.name), node.span)]
+    return given
+
+
+def given_edges(node: syntax.Piece) -> Iterator[tuple[str, Span]]:
+    """The names that a piece gives to its edges, openings and slots, and where."""
+    yield from _given(node.body)
+
+
+def told_apart(node: syntax.Piece, findings: Findings) -> bool:
+    """Whether edges, openings and slots of a piece have names of their own; told where two share one."""
+    given = _given(node.body)
+    findings.once("edge", given)
+    return len({name for name, _ in given}) == len(given)
+
+
+def edges(refs: tuple[syntax.EdgeRef, ...], known: Edges, findings: Findings) -> tuple[EdgeName, ...] | None:
+    """The edges, or None when one is not there."""
+    found: list[EdgeName] = []
+    for ref in refs:
+        names = findings.look_up("piece", ref.piece, ref.span, known)
+        if names is None:
+            continue
+        if ref.edge in names:
+            found.append(EdgeName(ref.piece, names[ref.edge]))
+        else:
+            findings.unknown(said("edge-of-piece", piece=ref.piece), ref.edge, ref.span, names, code="no-such-edge")
+    return tuple(found) if len(found) == len(refs) else None

@@ -1,0 +1,254 @@
+"""Openings: where the width parts round a gap, to the top of the piece or until the parts rejoin. A neck is one of them."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from walewright.design.findings import Findings
+from walewright.design.model import EdgeRun, Machine, Opening, Origin, PerSize, Way
+from walewright.design.pieces.cloth import Cloth
+from walewright.design.pieces.edges import NAMED_ALWAYS, Tracing, traced
+from walewright.design.pieces.fitting import fits
+from walewright.design.pieces.outline import NOTHING, Gap, Outline, Side, stretch
+from walewright.design.pieces.ways import shaping_way
+from walewright.design.reading.meanings import LEAVE_OUT
+from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, Place, concerned
+from walewright.report.said import Said, said
+from walewright.source import syntax
+
+FLAT_SHARE = {"round": 0.5, "v": 0.0, "square": 1.0}
+"""How much of a neck's width is taken at once when the author does not say: a round neck takes about half
+(common practice), a V nothing, a square neck all of it."""
+PATHS = {"round": "curve", "v": "slope", "square": "straight"}
+TAKE_SOME = said("leave-out-or-wider")
+TAKEN_KNOWN = ("waste", "cast-off")
+
+
+def neck(node: syntax.Neck, outline: Outline, cloth: Cloth, machine: Machine | None, odd: bool) -> Gap | None:
+    """The neck of a piece, checked against the width and the height that the piece has. `odd`: the piece has a centre stitch."""
+    what = said("neck-of", piece=outline.piece)
+    place = cloth.at(len(outline.levels) - 1)
+    findings = place.findings
+    width = place.across(node.width, said("width-of", of=what), POSITIVE)
+    depth = place.up(node.depth, said("depth-of", of=what), POSITIVE)
+    way = shaping_way(node.way, node.inset, node.span, machine, findings)
+    if node.shape not in FLAT_SHARE:
+        findings.unknown("neck shape", node.shape, node.span, FLAT_SHARE)
+        return None
+    flat = _flat(node, what, width, place, odd)
+    if width is None or depth is None or flat is None or way is None or not _taken(node.taken, node, findings):
+        return None
+    top = outline.levels[-1]
+    origin = Origin(f"piece {outline.piece} / neck", node.span)
+    deep = tuple(s for s, d, h in zip(place.scope.sizes, depth, top.height, strict=True) if d >= h - NOTHING)
+    if deep:
+        over = tuple(d - h for d, h in zip(depth, top.height, strict=True))
+        findings.report(
+            "neck-too-deep",
+            (node.span, "deep"),
+            (top.origin.span, "at"),
+            helps=("less",),
+            sizes=place.scope.only(deep),
+            what=what,
+            depth=place.per_size(depth),
+            top=top.name,
+            height=place.per_size(top.height),
+            by=concerned(place.scope.sizes, over, deep),
+        )
+        return None
+    half = tuple((w - f) / 2 for w, f in zip(width, flat, strict=True))
+    if not any(half):
+        findings.idle(node, "way", said("edges-straight-up", what=what), LEAVE_OUT)
+    if not any(flat):
+        findings.idle(node, "taken", said("parts-at-point", what=what), TAKE_SOME)
+    path = PATHS[node.shape] if any(half) else "straight"
+    still = tuple(0.0 for _ in width)
+    runs = (EdgeRun("", top.name, path, half, still, 0, way, origin),)
+    made = Opening(
+        "neck",
+        width,
+        depth,
+        flat,
+        node.shape,
+        way,
+        origin,
+        to_level=top.name,
+        centre=still,
+        taken=node.taken,
+        left=runs,
+        right=runs,
+    )
+    parting = tuple(h - d for h, d in zip(top.height, depth, strict=True))
+    reach = tuple((at, tuple(w / 2 for w in wide)) for at, wide in ((parting, flat), (top.height, width)))
+    gap = Gap(made, parting, top.height, reach, reach)
+    return gap if fits(gap, what, outline, place) else None
+
+
+def _flat(node: syntax.Neck, what: Said, width: PerSize | None, place: Place, odd: bool) -> PerSize | None:
+    if node.flat is None and node.shape == "v" and odd:
+        # The centre stitch stands at the point.
+        return width and place.across(syntax.Number(1, "stitch"), said("point-of", of=what), NOT_NEGATIVE)
+    if node.flat is None:
+        return width and tuple(w * FLAT_SHARE[node.shape] for w in width)
+    flat = place.across(node.flat, said("flat-of", of=what), NOT_NEGATIVE)
+    if flat is None or width is None:
+        return None
+    sizes = place.scope.sizes
+    wider = tuple(s for s, f, w in zip(sizes, flat, width, strict=True) if f > w + 1e-6)
+    narrower = tuple(s for s, f, w in zip(sizes, flat, width, strict=True) if f < w - 1e-6)
+    if wider or (node.shape == "square" and narrower):
+        place.findings.report(
+            "neck-flat",
+            (node.flat.span, "flat"),
+            (node.width.span, "neck"),
+            sizes=place.scope.only(wider or narrower),
+            what=what,
+            wider=bool(wider),
+            flat=place.per_size(flat),
+            width=place.per_size(width),
+        )
+        return None
+    return flat
+
+
+def _taken(taken: str, node: syntax.Neck | syntax.Opening | syntax.Slot, findings: Findings) -> bool:
+    if taken not in TAKEN_KNOWN:
+        findings.unknown("way to take stitches off", taken, node.span, TAKEN_KNOWN)
+    return taken in TAKEN_KNOWN
+
+
+def opening(node: syntax.Opening, outline: Outline, cloth: Cloth, machine: Machine | None) -> Gap | None:
+    """A parting from level to level, with the edges of its gap; checked against the width that the piece has there."""
+    what = said("opening-of", opening=node.name, piece=outline.piece)
+    findings = cloth.place.findings
+    if node.name in NAMED_ALWAYS and node.name != "neck":
+        findings.report(
+            "reserved-name/opening",
+            (node.span, "opening-called"),
+            notes=("kept",),
+            name=node.name,
+            kept=NAMED_ALWAYS,
+        )
+        return None
+    between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
+    if between is None or not _taken(node.taken, node, findings):
+        return None
+    low, high = between
+    place = cloth.at(low)
+    width = place.across(node.width, said("width-at-parting", of=what), NOT_NEGATIVE)
+    centre = offset(node.offset, said("middle-of", of=what), place)
+    if width is None or centre is None:
+        return None
+    if low == 0:
+        findings.report("opening-at-start", (node.span, "from"), helps=("own-level",), what=what, from_level=node.from_level)
+        return None
+    if not any(width):
+        findings.idle(node, "taken", said("begins-as-slit", what=what), TAKE_SOME)
+    path = f"piece {outline.piece} / {node.name}"
+    origin = Origin(path, node.span)
+    on = Tracing(outline.piece, what, path, outline.levels, cloth, machine, low, high, gap=True)
+    edges = traced((s for s in node.body if isinstance(s, syntax.Edge)), width, width, on, origin)
+    if edges is None or not _stays_open(edges, what, on, node):
+        return None
+    heights = tuple(outline.levels[i].height for i in between)
+    ends = tuple(side.most for side in edges.values())
+    made = Opening(
+        node.name,
+        tuple(a + b for a, b in zip(*ends, strict=True)),
+        tuple(b - a for a, b in zip(*heights, strict=True)),
+        width,
+        "edges",
+        next((r.way for r in edges["left"].runs if any(r.change)), Way("simple")),
+        origin,
+        from_level=node.from_level,
+        to_level=node.to_level,
+        centre=centre,
+        taken=node.taken,
+        left=edges["left"].runs,
+        right=edges["right"].runs,
+    )
+    left, right = (tuple((outline.levels[i].height, reach) for i, reach in edges[side].corners) for side in ("left", "right"))
+    gap = Gap(made, heights[0], heights[1], left, right)
+    return gap if fits(gap, what, outline, place) else None
+
+
+def offset(wanted: syntax.Expr | None, what: Said, place: Place) -> PerSize | None:
+    """How far right of the centre line, in cm; 0 where nothing is said."""
+    if wanted is None:
+        return tuple(0.0 for _ in place.scope.sizes)
+    return place.across(wanted, what)
+
+
+def _stays_open(edges: dict[str, Side], what: Said, on: Tracing, node: syntax.Opening) -> bool:
+    """Whether the gap's edges do not cross."""
+    place = on.cloth.place
+    for level in range(on.first, on.last + 1):
+        at = on.levels[level]
+        left, right = (edges[side].at(at.height, on.levels) for side in ("left", "right"))
+        crossed = tuple(s for s, a, b in zip(on.sizes, left, right, strict=True) if a + b < -NOTHING)
+        if crossed:
+            short = tuple(-(a + b) for a, b in zip(left, right, strict=True))
+            place.findings.report(
+                "no-width-left/opening",
+                (node.span, "wide"),
+                helps=("less",),
+                sizes=place.scope.only(crossed),
+                what=what,
+                level=at.name,
+                width=place.per_size(tuple(a + b for a, b in zip(left, right, strict=True))),
+                short=concerned(on.sizes, short, crossed),
+            )
+            return False
+    return True
+
+
+def apart(gaps: Sequence[Gap], outline: Outline, place: Place) -> bool:
+    """Whether no two openings are open in the same rows; told where they are."""
+    sizes = place.scope.sizes
+    for number, one in enumerate(gaps):
+        for other in gaps[:number]:
+            both = tuple(
+                s for i, s in enumerate(sizes) if one.low[i] < other.high[i] - NOTHING and other.low[i] < one.high[i] - NOTHING
+            )
+            if both:
+                over = tuple(min(a, b) - max(c, d) for a, b, c, d in zip(one.high, other.high, one.low, other.low, strict=True))
+                place.findings.report(
+                    "openings-overlap",
+                    (one.opening.origin.span, "one"),
+                    (other.opening.origin.span, "other"),
+                    helps=("end-before",),
+                    sizes=place.scope.only(both),
+                    one=one.opening.name,
+                    other=other.opening.name,
+                    piece=outline.piece,
+                    one_low=place.per_size(one.low),
+                    one_high=place.per_size(one.high),
+                    other_low=place.per_size(other.low),
+                    other_high=place.per_size(other.high),
+                    shared=concerned(sizes, over, both),
+                )
+                return False
+            lower, upper = (one, other) if one.low < other.low else (other, one)
+            if not _whole_rows_between(lower, upper, outline, place):
+                return False
+    return True
+
+
+def _whole_rows_between(lower: Gap, upper: Gap, outline: Outline, place: Place) -> bool:
+    """Whether the piece parts again above the place where its parts come together, not in the same row."""
+    touch = tuple(s for i, s in enumerate(place.scope.sizes) if upper.low[i] < lower.high[i] + NOTHING)
+    if touch:
+        place.findings.report(
+            "openings-touch",
+            (upper.opening.origin.span, "from"),
+            (lower.opening.origin.span, "to"),
+            notes=("whole-rows",),
+            helps=("own-level",),
+            sizes=place.scope.only(touch),
+            upper=upper.opening.name,
+            piece=outline.piece,
+            lower=lower.opening.name,
+            low=place.per_size(upper.low),
+            high=place.per_size(lower.high),
+        )
+    return not touch

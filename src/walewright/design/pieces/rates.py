@@ -1,0 +1,119 @@
+"""Rates: an edge that moves by so many stitches every so many rows, and how far that takes it."""
+
+from __future__ import annotations
+
+from math import ceil, floor
+
+from walewright.design.model import Machine, PerSize, Rate, Way
+from walewright.design.pieces.cloth import Cloth
+from walewright.report.said import Said, said
+from walewright.source import syntax
+
+MOST_EVERY = 200
+"""A stitch in more rows than that is no slope."""
+
+PAIR = 2
+"""Rows in which the carriage comes back to the side where it was."""
+
+
+def rate_of(node: syntax.Edge, way: Way, cloth: Cloth, machine: Machine | None, gap: bool, at_start: bool) -> Rate | None:
+    """The rate of a statement; None when told why it cannot be kept. `gap`: of the edge of a gap, which takes from the fabric where
+    it moves outwards; `at_start`: no row is knitted below it."""
+    findings, every, stitches = cloth.place.findings, node.every or 0, _stitches(node)
+    if not 1 <= every <= MOST_EVERY:
+        kind = "not-positive/every" if every < 1 else "absurd-count/every"
+        findings.report(kind, (node.span, "every"), every=every, most=MOST_EVERY)
+        return None
+    if stitches == 0:
+        findings.report("not-positive/rate", (node.span, "none"))
+        return None
+    inwards = isinstance(node.by, syntax.Negative) != gap
+    # By more than two it is cast off, and `two at once` means nothing (`meanings`).
+    if inwards and stitches < way.at_once:
+        findings.report(
+            "rate-not-kept/two-at-once",
+            (node.span, "two"),
+            helps=("write",),
+            to_level=node.to_level,
+            stitches=stitches,
+            every=2 * every,
+        )
+        return None
+    single = (stitches == 1 and (inwards or way.kind == "fashioned")) or (inwards and stitches == way.at_once)
+    if not single and every % PAIR:
+        _tell_odd(node, stitches, every, cloth, machine)
+        return None
+    return _rate(stitches, every, not single, gap, node.cast_off is not None, at_start and not inwards)
+
+
+def _rate(stitches: int, every: int, at_carriage: bool, gap: bool, cast_off: bool, from_nothing: bool) -> Rate:
+    """At the carriage's side two edges take two rows, so that each move has one before and one after it. What is cast off first
+    takes two rows too, and a first increase needs a stitch below the last row's to be filled from."""
+    if at_carriage:
+        return Rate(stitches, every, 2 * PAIR if cast_off else PAIR, 0 if gap else PAIR, True)
+    return Rate(stitches, every, PAIR if cast_off or from_nothing else 1, 1, False)
+
+
+def _stitches(node: syntax.Edge) -> int:
+    number = node.by.value if isinstance(node.by, syntax.Negative) else node.by
+    return round(number.value) if isinstance(number, syntax.Number) else 0
+
+
+def _tell_odd(node: syntax.Edge, stitches: int, every: int, cloth: Cloth, machine: Machine | None) -> None:
+    helps: list[str | Said] = ["even"]
+    tools = sorted(machine.prongs) if machine is not None else []
+    if stitches == 1 and tools:
+        helps.append(said("fashioned", prongs=tools[0]))
+    cloth.place.findings.report(
+        "rate-not-kept/increase-at-carriage" if stitches == 1 else "rate-not-kept/several-at-carriage",
+        (node.span, "every"),
+        helps=helps,
+        to_level=node.to_level,
+        rows=every,
+        even=every + 1,
+        stitches=stitches,
+    )
+
+
+def rows_enough(node: syntax.Edge, rate: Rate, come: int, to: int, cloth: Cloth) -> bool:
+    """Whether the edge moves once at least in every size; told where it does not."""
+    rows, sizes = cloth.rows(come, to, free=True), cloth.place.scope.sizes
+    if rows is None:
+        return False
+    few = tuple(s for s, r in zip(sizes, rows, strict=True) if rate.moves(_up(r)) == 0)
+    if few:
+        low = cloth.levels[come].name
+        cloth.place.findings.report(
+            "rate-not-kept/too-few-rows",
+            (node.span, "every"),
+            notes=("there",),
+            helps=("straight", "fewer"),
+            sizes=cloth.place.scope.only(few),
+            low=low,
+            to_level=node.to_level,
+            every=rate.rows,
+            rows=cloth.at(to).per_size(rows, "there"),
+        )
+    return not few
+
+
+def _up(rows: float) -> int:
+    """The even number of rows that may come of so many, at the most."""
+    return 2 * ceil(rows / 2 - 1e-6)
+
+
+def far(rate: Rate, outwards: int, cast_off: PerSize, come: int, to: int, cloth: Cloth) -> tuple[PerSize, PerSize] | None:
+    """How far an edge moves at a rate, `outwards` 1 or -1, in cm: at the least and at the most, for a level may come out a row
+    lower or higher than it is written, and a free one is anywhere. None when a fabric is not known."""
+    fabric = cloth.below(to)
+    lowest, highest = cloth.rows(come, to), cloth.rows(come, to, free=True)
+    if fabric is None or lowest is None or highest is None:
+        return None
+    ends = [2 * floor(rows / 2 + 1e-6) for rows in lowest], [_up(rows) for rows in highest]
+    least, most = (
+        tuple(
+            outwards * (rate.stitches * rate.moves(r) / fabric.stitches_per_cm + off) for r, off in zip(rows, cast_off, strict=True)
+        )
+        for rows in ends
+    )
+    return least, most

@@ -1,0 +1,158 @@
+"""Slots and buttonholes: stitches taken out in mid-row and cast on again in their place."""
+
+from __future__ import annotations
+
+from walewright.design.findings import Findings
+from walewright.design.model import Buttonholes, Origin, PerSize, Slot
+from walewright.design.pieces.cloth import Cloth
+from walewright.design.pieces.edges import NAMED_ALWAYS
+from walewright.design.pieces.fitting import leaves
+from walewright.design.pieces.openings import TAKEN_KNOWN, offset
+from walewright.design.pieces.outline import NOTHING, SIDES, Outline, level_index, stretch
+from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, concerned
+from walewright.report.model import Span
+from walewright.report.said import Said, said
+from walewright.source import syntax
+
+MOST_HOLES = 100
+MOST_HOLE_STITCHES = 20
+"""Far beyond any button: a number above is a slip."""
+ROWS_A_HOLE = 4
+"""Rows from one buttonhole to the next at the least: a row each to close and to cover it, on even rows of the counter."""
+
+
+def upper(slot: str) -> str:
+    """How the cast-on edge above a slot is called in a source."""
+    return f"{slot}_upper"
+
+
+def slot(node: syntax.Slot, outline: Outline, cloth: Cloth) -> Slot | None:
+    """A slot, checked against the width and the openings at its level."""
+    what = said("slot-of", slot=node.name, piece=outline.piece)
+    findings = cloth.place.findings
+    if node.name in NAMED_ALWAYS:
+        findings.report(
+            "reserved-name/opening",
+            (node.span, "slot-called"),
+            notes=("kept",),
+            name=node.name,
+            kept=NAMED_ALWAYS,
+        )
+        return None
+    at = level_index(node.level, node.span, outline.piece, outline.levels, findings)
+    if node.taken not in TAKEN_KNOWN:
+        findings.unknown("way to take stitches off", node.taken, node.span, TAKEN_KNOWN)
+        return None
+    if at is None:
+        return None
+    place = cloth.at(at)
+    width = place.across(node.width, said("width-of", of=what), POSITIVE)
+    centre = offset(node.offset, said("middle-of", of=what), place)
+    if width is None or centre is None or not _within_rows(node.level, at, node.span, what, outline, findings):
+        return None
+    reach = {s: tuple(w / 2 for w in width) for s in SIDES}
+    if not leaves(reach, centre, outline.levels[at].height, what, said("at-level", level=node.level), node.span, outline, place):
+        return None
+    return Slot(node.name, node.level, width, centre, node.taken, Origin(f"piece {outline.piece} / {node.name}", node.span))
+
+
+def _within_rows(level: str, at: int, span: Span, what: Said, outline: Outline, findings: Findings) -> bool:
+    if 0 < at < len(outline.levels) - 1:
+        return True
+    findings.report("slot-at-edge", (span, "at"), helps=("own-level",), what=what, level=level, start=at == 0)
+    return False
+
+
+def buttonholes(node: syntax.Buttonholes, outline: Outline, cloth: Cloth) -> Buttonholes | None:
+    """Slots one above another, checked: rows between them, and fabric on both sides of them."""
+    what = said("buttonholes-of", of=said("piece", piece=outline.piece))
+    findings = cloth.place.findings
+    if not count(node.count, node.stitches, node.span, what, findings):
+        return None
+    if node.edge not in SIDES:
+        findings.unknown("edge", node.edge, node.span, SIDES)
+        return None
+    between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
+    if between is None:
+        return None
+    low, high = between
+    place = cloth.at(low)
+    distance = place.across(node.distance, said("distance-from-edge", of=what), NOT_NEGATIVE)
+    ends = ((node.from_level, low), (node.to_level, high)) if node.count > 1 else ((node.from_level, low),)
+    if distance is None or not all(_within_rows(name, at, node.span, what, outline, findings) for name, at in ends):
+        return None
+    made = Buttonholes(
+        node.count,
+        node.stitches,
+        node.from_level,
+        node.to_level,
+        node.edge,
+        distance,
+        Origin(f"piece {outline.piece} / buttonholes", node.span),
+    )
+    sound = _apart(made, cloth.rows(low, high), cloth) and _beside(made, outline, between, cloth)
+    return made if sound else None
+
+
+def count(holes: int, stitches: int, span: Span, what: Said, findings: Findings) -> bool:
+    """Whether the numbers of holes and of their stitches can be meant; told when not."""
+    for number, most, unit in ((holes, MOST_HOLES, "hole"), (stitches, MOST_HOLE_STITCHES, "stitch")):
+        if not 1 <= number <= most:
+            findings.report(
+                "not-positive/number" if number < 1 else "absurd-count/number",
+                (span, "here"),
+                notes=("possible",),
+                what=what,
+                number=number,
+                unit=unit,
+                most=most,
+            )
+            return False
+    return True
+
+
+def _apart(made: Buttonholes, rows: PerSize | None, cloth: Cloth) -> bool:
+    if made.count == 1 or rows is None or cloth.own is None:
+        return True
+    sizes = cloth.place.scope.sizes
+    need = ROWS_A_HOLE * (made.count - 1)
+    close = tuple(s for s, r in zip(sizes, rows, strict=True) if r < need - 1)
+    if close:
+        lacking = tuple((need - r) / cloth.own.rows_per_cm for r in rows)
+        cloth.place.findings.report(
+            "buttonholes-too-close",
+            (made.origin.span, "here"),
+            helps=("apart",),
+            sizes=cloth.place.scope.only(close),
+            count=made.count,
+            needed=need,
+            rows=cloth.place.per_size(rows, "rows"),
+            lacking=concerned(sizes, lacking, close),
+        )
+    return not close
+
+
+def _beside(made: Buttonholes, outline: Outline, between: tuple[int, int], cloth: Cloth) -> bool:
+    place = cloth.at(between[0])
+    if place.fabric is None:
+        return True
+    sizes = place.scope.sizes
+    low, high = (outline.levels[i].height for i in between)
+    room = outline.room(made.edge, low, high)
+    wide = tuple(d + made.stitches / place.fabric.stitches_per_cm for d in made.distance)
+    beyond = tuple(s for s, w, r in zip(sizes, wide, room, strict=True) if w >= r - NOTHING)
+    if beyond:
+        over = tuple(w - r + 1 / place.fabric.stitches_per_cm for w, r in zip(wide, room, strict=True))
+        place.findings.report(
+            "beyond-the-edge/buttonholes",
+            (made.origin.span, "in-from"),
+            notes=("room",),
+            helps=("nearer",),
+            sizes=place.scope.only(beyond),
+            piece=outline.piece,
+            reach=place.per_size(wide),
+            edge=made.edge,
+            room=place.per_size(room),
+            over=concerned(sizes, over, beyond),
+        )
+    return not beyond

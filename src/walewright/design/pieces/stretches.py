@@ -1,0 +1,163 @@
+"""Stretches of rows: zones in another fabric, and rows that are repeated."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from walewright.design.findings import Findings
+from walewright.design.model import Chart, Fabric, Level, Origin, PerSize, RepeatStretch, Zone
+from walewright.design.pieces.cloth import Cloth
+from walewright.design.pieces.fitting import leaves
+from walewright.design.pieces.openings import offset
+from walewright.design.pieces.outline import NOTHING, SIDES, Outline, stretch
+from walewright.design.reading.places import POSITIVE, Place
+from walewright.report.said import Said, said
+from walewright.source import syntax
+
+MOST_TIMES = 100
+MOST_REPEATS = 400
+
+
+def cloth_of(
+    nodes: Sequence[syntax.Zone], piece: str, levels: tuple[Level, ...], place: Place, fabrics: Mapping[str, Fabric | None]
+) -> Cloth:
+    """The fabrics by height; faults of the zones are told by `zone`, not here."""
+    numbers = {level.name: number for number, level in enumerate(levels)}
+    bands = tuple(
+        (numbers[n.from_level], numbers[n.to_level], fabrics[n.fabric])
+        for n in nodes
+        if n.width is None and n.repeats is None and n.fabric in fabrics and n.from_level in numbers and n.to_level in numbers
+    )
+    return Cloth(place, levels, bands)
+
+
+def zone(
+    node: syntax.Zone,
+    outline: Outline,
+    cloth: Cloth,
+    fabrics: Mapping[str, Fabric | None],
+    charts: Mapping[str, Chart | None],
+) -> Zone | None:
+    """Another fabric between two levels, over the whole width or a panel of it."""
+    findings = cloth.place.findings
+    what = said("fabric-of", fabric=node.fabric, piece=outline.piece)
+    fabric = findings.look_up("fabric", node.fabric, node.span, fabrics)
+    between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
+    if fabric is None or between is None:
+        return None
+    low, high = between
+    place = cloth.at(high)
+    centre = offset(node.offset, said("middle-of", of=what), place)
+    origin = Origin(f"piece {outline.piece} / {node.fabric} from {node.from_level}", node.span)
+    if centre is None:
+        return None
+    if node.width is None and node.repeats is None:
+        return Zone(node.fabric, node.from_level, node.to_level, None, centre, origin)
+    width = _width(node, fabric, what, place, charts)
+    arounds = dict.fromkeys(cloth.below(level) for level in range(low + 1, high + 1))
+    if width is None or not all(_panel(fabric, around, what, node, findings) for around in arounds):
+        return None
+    reach = {s: tuple(w / 2 for w in width) for s in SIDES}
+    for at in range(low, high + 1):
+        level = outline.levels[at]
+        if not leaves(reach, centre, level.height, what, said("at-level", level=level.name), node.span, outline, place):
+            return None
+    return Zone(node.fabric, node.from_level, node.to_level, width, centre, origin, node.repeats or 0)
+
+
+def _width(node: syntax.Zone, fabric: Fabric, what: Said, place: Place, charts: Mapping[str, Chart | None]) -> PerSize | None:
+    """The width of a panel in cm. Stitches of a charted one are its own, and it may be so many repeats wide."""
+    chart = charts.get(fabric.chart)
+    if node.repeats is None or node.width is not None:
+        here = Place(place.scope, place.findings, fabric) if fabric.chart else place
+        return here.across(node.width, said("width-of", of=what), POSITIVE) if node.width is not None else None
+    if not fabric.chart:
+        place.findings.report(
+            "repeats-without-chart",
+            (node.span, "repeats"),
+            (fabric.origin.span, "stitch"),
+            helps=("give-width",),
+            what=what,
+            repeats=node.repeats,
+            stitch=fabric.stitch,
+        )
+        return None
+    if not 1 <= node.repeats <= MOST_REPEATS:
+        place.findings.report(
+            "not-positive/repeats" if node.repeats < 1 else "absurd-count/repeats",
+            (node.span, "repeats"),
+            notes=("possible",),
+            what=what,
+            repeats=node.repeats,
+            most=MOST_REPEATS,
+        )
+        return None
+    if chart is None:
+        return None
+    stitches = chart.before + node.repeats * chart.repeat + chart.after
+    return tuple(stitches / fabric.stitches_per_cm for _ in place.scope.sizes)
+
+
+def _panel(fabric: Fabric, around: Fabric | None, what: Said, node: syntax.Zone, findings: Findings) -> bool:
+    """Whether a panel can be knitted in the rows of the fabric around it: with its yarn, at its tension, worked by hand."""
+    if around is None:
+        return True
+    alike = (fabric.yarn, fabric.tension) == (around.yarn, around.tension)
+    if fabric.stitch in ("latched rib", "chart") and alike:
+        return True
+    findings.report(
+        "panel-fabric",
+        (node.span, "part"),
+        (fabric.origin.span, "fabric"),
+        (around.origin.span, "around"),
+        helps=("same-yarn", "whole-width"),
+        what=what,
+        around=around.name,
+        stitch=fabric.stitch,
+        yarn=fabric.yarn,
+        tension=fabric.tension,
+        around_stitch=around.stitch,
+        around_yarn=around.yarn,
+        around_tension=around.tension,
+    )
+    return False
+
+
+def repeat(node: syntax.RepeatStretch, outline: Outline, findings: Findings, place: Place) -> RepeatStretch | None:
+    """Rows worked several times; the width at their end is that at their beginning."""
+    what = said("repeat-in", piece=outline.piece)
+    if not 2 <= node.times <= MOST_TIMES:
+        findings.report(
+            "not-positive/times" if node.times < 2 else "absurd-count/times",
+            (node.span, "times"),
+            notes=("possible",),
+            what=what,
+            times=node.times,
+            most=MOST_TIMES,
+        )
+        return None
+    between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
+    if between is None:
+        return None
+    low, high = (outline.levels[i].height for i in between)
+    sizes = place.scope.sizes
+    for side in SIDES:
+        before, after = outline.position(side, low, above=True), outline.position(side, high)
+        moved = tuple(s for s, a, b in zip(sizes, before, after, strict=True) if abs(a - b) > NOTHING)
+        if moved:
+            findings.report(
+                "repeat-changes-width",
+                (node.span, "from-to"),
+                notes=("centre",),
+                helps=("straight",),
+                sizes=place.scope.only(moved),
+                side=side,
+                piece=outline.piece,
+                from_level=node.from_level,
+                to_level=node.to_level,
+                before=place.per_size(before),
+                after=place.per_size(after),
+            )
+            return None
+    origin = Origin(f"piece {outline.piece} / repeat from {node.from_level}", node.span)
+    return RepeatStretch(node.from_level, node.to_level, node.times, origin)

@@ -1,0 +1,268 @@
+"""Pieces: what stands in each piece's block, put together and checked against each other."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field, replace
+from typing import TypeVar
+
+from walewright.design.charts.areas import Ground
+from walewright.design.charts.charted import charted
+from walewright.design.charts.motifs import motif
+from walewright.design.findings import Findings, amount
+from walewright.design.model import Chart, EdgeName, Edging, Fabric, Level, Machine, Origin, PerSize, Piece
+from walewright.design.pieces.cloth import Cloth
+from walewright.design.pieces.edges import Tracing, traced
+from walewright.design.pieces.levels import levels, start
+from walewright.design.pieces.mirrors import put_mirror
+from walewright.design.pieces.names import Edges, edges, told_apart
+from walewright.design.pieces.openings import apart, neck, opening
+from walewright.design.pieces.outline import Outline
+from walewright.design.pieces.rows_shared import one_thing_at_a_time
+from walewright.design.pieces.slots import buttonholes, slot
+from walewright.design.pieces.stretches import cloth_of, repeat, zone
+from walewright.design.pieces.wedges import shoulders, together, wedge
+from walewright.design.reading.places import LONGEST_CM, Place, concerned
+from walewright.design.reading.values import Scope
+from walewright.report.model import Span
+from walewright.report.said import said
+from walewright.source import syntax
+
+ENDS_KNOWN = ("waste", "cast-off", "sewn-off", "gathered")
+PURPOSES_KNOWN = ("", "hood")
+MOST_COPIES = 100
+
+Made = TypeVar("Made")
+Kind = TypeVar("Kind", bound=syntax.Node)
+
+
+@dataclass(frozen=True, slots=True)
+class Workroom:
+    """What pieces are made of and in; `edges` are the edges that can be spoken of. `first_rows`: where the cells of the charts'
+    first rows stand. `told` are faults of a fabric or a chart that one piece in it has shown: the others would show them again."""
+
+    scope: Scope
+    fabrics: Mapping[str, Fabric | None]
+    charts: Mapping[str, Chart | None]
+    edgings: Mapping[str, Edging | None]
+    machine: Machine | None
+    edges: Edges
+    findings: Findings
+    first_rows: Mapping[str, tuple[Span, ...]] = field(default_factory=dict)
+    told: set[tuple[str, str]] = field(default_factory=set)
+
+
+def pieces(nodes: tuple[syntax.Piece, ...], room: Workroom) -> dict[str, Piece | None]:
+    """Every piece by name, in the order of the source; None for those that could not be understood."""
+    first: dict[str, syntax.Piece] = {}
+    for node in nodes:
+        first.setdefault(node.name, node)
+    made: dict[str, Piece | None] = {n: _piece(p, first, room) for n, p in first.items() if p.mirror_of is None}
+    for node in first.values():
+        if node.mirror_of is not None and node.name not in made:
+            put_mirror(node, first, made, lambda n: _header(n, room.findings), room.findings)
+    return {name: made[name] for name in first}
+
+
+@dataclass(frozen=True, slots=True)
+class _Block:
+    """A piece's block by kinds of statements."""
+
+    node: syntax.Piece
+    room: Workroom
+
+    def every(self, kind: type[Kind]) -> tuple[Kind, ...]:
+        return tuple(s for s in self.node.body if isinstance(s, kind))
+
+    def one(self, what: str, kind: type[Kind]) -> Kind | None:
+        return self.room.findings.one(what, self.every(kind), said("piece", piece=self.node.name))
+
+    def understood(self, kind: type[Kind], make: Callable[[Kind], Made | None]) -> tuple[Made, ...] | None:
+        """All of a kind; None when one could not be understood."""
+        made = [make(n) for n in self.every(kind)]
+        return None if any(m is None for m in made) else tuple(m for m in made if m is not None)
+
+
+def _piece(node: syntax.Piece, nodes: Mapping[str, syntax.Piece], room: Workroom) -> Piece | None:
+    findings = room.findings
+    block = _Block(node, room)
+    fabric = findings.look_up("fabric", node.fabric, node.span, room.fabrics)
+    place = Place(room.scope, findings, fabric)
+    begin, stack, end = block.one("start", syntax.Start), block.one("levels", syntax.Levels), block.one("end", syntax.End)
+    lacking = [w for w, s in (("start", begin), ("levels", stack), ("end", end)) if s is None]
+    if lacking and not block.every(syntax.Broken):
+        findings.report("missing-part/piece", (node.span, "here"), piece=node.name, lacking=tuple(lacking))
+    _header(node, findings)
+    named = told_apart(node, findings)
+    heights = levels(stack, node.name, place) if stack else None
+    cloth = cloth_of(block.every(syntax.Zone), node.name, heights, place, room.fabrics) if heights else Cloth(place, ())
+    width = start(begin, node.name, cloth.at(1) if heights else place, room.edgings) if begin else None
+    along = _along(begin, node, nodes, room) if begin else ()
+    if end and end.way not in ENDS_KNOWN:
+        findings.unknown("way to end", end.way, end.span, ENDS_KNOWN)
+        end = None
+    if heights is None or width is None or begin is None:
+        return None
+    outline = _outline(block, heights, width, cloth)
+    inside = _inside(block, outline, cloth, begin) if outline else None
+    if inside is not None and end is not None and not _can_be_gathered(end, inside, findings):
+        return None
+    if fabric is None or end is None or along is None or outline is None or inside is None or not named:
+        return None
+    return replace(
+        inside,
+        start_width=width[0],
+        start_most=width[1],
+        start_along=along,
+        start_facing=begin.facing,
+        start_origin=Origin(f"piece {node.name}", begin.span),
+        end_way=end.way,
+    )
+
+
+def _can_be_gathered(end: syntax.End, piece: Piece, findings: Findings) -> bool:
+    """Whether one tail can be drawn through all the last loops: those of a piece in two parts come off one part at a time."""
+    top = piece.levels[-1].name
+    parted = next((o for o in piece.openings if (o.to_level or top) == top), None)
+    if end.way != "gathered" or parted is None:
+        return True
+    findings.report(
+        "gathered-in-parts",
+        (end.span, "gathered"),
+        (parted.origin.span, "open"),
+        helps=("end-below",),
+        piece=piece.name,
+        opening=parted.name,
+        top=top,
+    )
+    return False
+
+
+def _header(node: syntax.Piece, findings: Findings) -> None:
+    """Tells what is wrong with a piece's first line."""
+    if node.purpose not in PURPOSES_KNOWN:
+        findings.unknown("purpose of a piece", node.purpose, node.span, PURPOSES_KNOWN[1:])
+    if not 1 <= node.copies <= MOST_COPIES:
+        findings.report(
+            "not-positive/copies" if node.copies < 1 else "absurd-count/copies",
+            (node.span, "knit"),
+            notes=("possible",),
+            piece=node.name,
+            copies=node.copies,
+            most=MOST_COPIES,
+        )
+
+
+def _along(
+    begin: syntax.Start, node: syntax.Piece, nodes: Mapping[str, syntax.Piece], room: Workroom
+) -> tuple[EdgeName, ...] | None:
+    """The edges of other pieces that a piece is begun on. Those pieces are knitted before it: they stand before it."""
+    if begin.way != "along":
+        return ()
+    found = edges(begin.along, room.edges, room.findings)
+    if not begin.along:
+        room.findings.report("missing-part/along", (begin.span, "none"), piece=node.name)
+        return None
+    before = list(nodes)[: list(nodes).index(node.name)]
+    for ref in begin.along:
+        if ref.piece in nodes and ref.piece not in before:
+            room.findings.report(
+                "along-later-piece",
+                (ref.span, "along"),
+                (nodes[ref.piece].span, "piece"),
+                helps=("write-before",) if ref.piece != node.name else (),
+                piece=node.name,
+                model=ref.piece,
+                edge=ref.edge,
+            )
+            return None
+    return found
+
+
+def _outline(block: _Block, heights: tuple[Level, ...], width: tuple[PerSize, PerSize | None], cloth: Cloth) -> Outline | None:
+    """The outer edges, led from the start to the top, and wide enough at every level."""
+    node = block.node
+    path = f"piece {node.name}"
+    on = Tracing(node.name, said("piece", piece=node.name), path, heights, cloth, block.room.machine, 0, len(heights) - 1)
+    statements = tuple(s for s in node.body if isinstance(s, syntax.Edge | syntax.Across))
+    sides = traced(statements, width[0], width[1] or width[0], on, Origin(path, node.span))
+    if sides is None:
+        return None
+    outline = Outline(node.name, heights, sides["left"], sides["right"])
+    return outline if _wide_enough(outline, statements, block, cloth.place) else None
+
+
+def _wide_enough(outline: Outline, statements: tuple[syntax.Edge | syntax.Across, ...], block: _Block, place: Place) -> bool:
+    sizes = place.scope.sizes
+    for index, level in enumerate(outline.levels):
+        widths = outline.width(level.height)
+        none = tuple(s for s, w in zip(sizes, widths, strict=True) if w < 1e-6)
+        vast = tuple(s for s, w in zip(sizes, widths, strict=True) if w > LONGEST_CM)
+        if none or vast:
+            passed = {x.name for x in outline.levels[: index + 1]}
+            below = [s for s in statements if isinstance(s, syntax.Edge) and s.to_level in passed]
+            lacking = tuple(-w for w in widths)
+            place.findings.report(
+                "no-width-left/piece" if none else "absurd-length/piece",
+                ((below or statements)[-1].span if statements else block.node.span, "width"),
+                helps=("less-in",) if none else (),
+                sizes=place.scope.only(none or vast),
+                piece=outline.piece,
+                level=level.name,
+                width=place.per_size(widths),
+                lacking=concerned(sizes, lacking, none),
+                longest=amount(LONGEST_CM / 100, "m"),
+            )
+            return False
+    return True
+
+
+def _inside(block: _Block, outline: Outline, cloth: Cloth, begin: syntax.Start) -> Piece | None:
+    """The piece but for its start's width and for its end: what parts it, is held in it, cut into it or goes over a stretch."""
+    node, room, findings = block.node, block.room, block.room.findings
+    block.one("neck", syntax.Neck)
+    block.one("shoulders", syntax.Shoulders)
+    necks = block.understood(syntax.Neck, lambda n: neck(n, outline, cloth, room.machine, node.centre_stitch))
+    openings = block.understood(syntax.Opening, lambda n: opening(n, outline, cloth, room.machine))
+    if necks is None or openings is None or not apart((*openings, *necks[:1]), outline, cloth.place):
+        return None
+    # Openings from the start up; those of one piece never share rows.
+    gaps = tuple(sorted((*openings, *necks[:1]), key=lambda g: g.low))
+    parted = replace(outline, gaps=gaps)
+    wedges = block.understood(syntax.Wedge, lambda n: wedge(n, parted, cloth))
+    held = block.understood(syntax.Shoulders, lambda n: shoulders(n, parted, findings))
+    slots = block.understood(syntax.Slot, lambda n: slot(n, parted, cloth))
+    holes = block.understood(syntax.Buttonholes, lambda n: buttonholes(n, parted, cloth))
+    zones = block.understood(syntax.Zone, lambda n: zone(n, parted, cloth, room.fabrics, room.charts))
+    repeats = block.understood(syntax.RepeatStretch, lambda n: repeat(n, parted, findings, cloth.place))
+    motifs = block.understood(syntax.Motif, lambda n: motif(n, parted, cloth, room.charts))
+    if wedges is None or held is None or slots is None or holes is None:
+        return None
+    if zones is None or repeats is None or motifs is None:
+        return None
+    made = Piece(
+        name=node.name,
+        fabric=node.fabric,
+        copies=node.copies,
+        mirror_of=None,
+        levels=outline.levels,
+        start_width=(),
+        start_way=begin.way,
+        start_edging=begin.edging,
+        left=outline.left.runs,
+        right=outline.right.runs,
+        openings=tuple(g.opening for g in gaps),
+        wedges=(*wedges, *held[:1]),
+        end_way="",
+        origin=Origin(f"piece {node.name}", node.span),
+        odd=node.centre_stitch,
+        slots=slots,
+        buttonholes=holes,
+        zones=zones,
+        repeats=repeats,
+        purpose=node.purpose,
+        motifs=motifs,
+    )
+    sound = together(made.wedges, parted, cloth.place) and one_thing_at_a_time(made, parted, cloth.place)
+    ground = Ground(parted, cloth, room.fabrics, room.charts, room.told, room.edgings, room.first_rows)
+    return made if sound and charted(made, ground) else None

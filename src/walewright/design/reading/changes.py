@@ -1,0 +1,186 @@
+"""A knitter's changes: fewer sizes, another tension, another body, another yarn or bed. They stand beside the source, never in it.
+
+Each comes as a short text ("17 st 24 rows", "104 cm"); what cannot be used is reported with the option it came by, for no
+line of the source stands behind it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass, field, fields, replace
+
+from walewright.design.findings import Findings, amount, near_help
+from walewright.design.model import Measurement, Origin
+from walewright.design.reading.called import look_up, meant
+from walewright.design.reading.given import WAYS, read_measure
+from walewright.design.reading.sizes import LARGEST_CM, Graded
+from walewright.design.reading.values import names as names_in
+from walewright.report.model import NOWHERE, Diagnostic
+from walewright.source import syntax
+
+
+@dataclass(frozen=True, slots=True)
+class Changes:
+    """`sizes`: names to keep, or None for all. By name of the fabric: `tensions` ("17 st 24 rows", to 10 cm), `swatches`
+    ("40 st 60 rows 23.5 cm 21 cm 28 g"), `dials` ("6"). `measures`: name of a row to "104 cm", for all sizes kept. `yarns`: name to
+    "my wool, 50 g = 120 m". `bed`: "standard", or facts of the source's ("needles=180"); `own_bed` one that the knitter has
+    described in a file of its own, read."""
+
+    sizes: tuple[str, ...] | None = None
+    tensions: Mapping[str, str] = field(default_factory=dict)
+    measures: Mapping[str, str] = field(default_factory=dict)
+    swatches: Mapping[str, str] = field(default_factory=dict)
+    dials: Mapping[str, str] = field(default_factory=dict)
+    yarns: Mapping[str, str] = field(default_factory=dict)
+    bed: str = ""
+    own_bed: syntax.Machine | None = None
+
+    def texts(self) -> Iterator[tuple[str, str, str]]:
+        """(kind, name, text) of everything given but sizes; the bed has no name."""
+        for kind, attribute in ATTRIBUTES.items():
+            for name, text in getattr(self, attribute).items():
+                yield kind, name, text
+        if self.bed:
+            yield "bed", "", self.bed
+
+    def only(self, kept: Iterable[tuple[str, str]]) -> Changes:
+        """These sizes with nothing given but what is `kept`: (kind, name)."""
+        wanted = set(kept)
+        mappings = {
+            attribute: {name: text for name, text in getattr(self, attribute).items() if (kind, name) in wanted}
+            for kind, attribute in ATTRIBUTES.items()
+        }
+        bed = ("bed", "") in wanted
+        return Changes(self.sizes, **mappings, bed=self.bed if bed else "", own_bed=self.own_bed if bed else None)
+
+    def with_text(self, kind: str, name: str, text: str) -> Changes:
+        """These, with another text for one thing given."""
+        if kind == "bed":
+            return replace(self, bed=text)
+        mappings = {attribute: dict(getattr(self, attribute)) for attribute in ATTRIBUTES.values()}
+        mappings[ATTRIBUTES[kind]][name] = text
+        return Changes(self.sizes, **mappings, bed=self.bed, own_bed=self.own_bed)
+
+    @property
+    def regrade(self) -> bool:
+        """Whether anything but sizes is given."""
+        return any(getattr(self, f.name) for f in fields(self) if f.name != "sizes")
+
+
+ATTRIBUTES = {"measure": "measures", "tension": "tensions", "swatch": "swatches", "dial": "dials", "yarn": "yarns"}
+"""Kind of what is given (the option's own word) to the field of `Changes`."""
+
+
+def malformed(changes: Changes) -> tuple[Diagnostic, ...]:
+    """Every text that does not read, whatever the source; what reads may still be impossible there."""
+    findings = Findings()
+    for kind, name, text in changes.texts():
+        if WAYS[kind].read(text) is None:
+            tell_malformed(kind, name, text, findings)
+    return findings.all()
+
+
+def tell_malformed(kind: str, name: str, text: str, findings: Findings) -> None:
+    """A text that is not what its option takes."""
+    way = WAYS[kind]
+    findings.report(way.fault, helps=(way.example,), given=(kind, name), text=text)
+
+
+def chosen_sizes(names: tuple[str, ...], changes: Changes, findings: Findings) -> tuple[str, ...]:
+    """The sizes to make, in the order of the header; those that do not exist are reported and left out."""
+    if changes.sizes is None:
+        return names
+    chosen: set[str] = set()
+    for size in changes.sizes:
+        found = meant(size, dict.fromkeys(names, ()))
+        chosen.update(found[:1] if len(found) == 1 else ())
+        if len(found) != 1:
+            findings.report(
+                "unknown-size/several" if found else "unknown-size/given",
+                notes=("it-has",),
+                helps=near_help(size, names),
+                given=("size", ""),
+                size=size,
+                names=names,
+            )
+    if not changes.sizes:
+        findings.report("unknown-size/no-name", notes=("pattern-has",), given=("size", ""), names=names)
+    # When none is left, all are read, so that the source's own faults are still told.
+    return tuple(n for n in names if n in chosen) or names
+
+
+def by_own_name(
+    kind: str, texts: Mapping[str, str], known: Mapping[str, Iterable[str]], what: str, findings: Findings
+) -> dict[str, tuple[str, str]]:
+    """The name in the source of what is given -> (as it was typed, its text). What is unknown, or given twice, is reported."""
+    found: dict[str, tuple[str, str]] = {}
+    for typed, text in texts.items():
+        name = look_up(typed, known, what, (kind, typed), findings)
+        if name is not None and name in found:
+            findings.report(
+                "given-twice/texts", helps=("leave-one",), given=(kind, typed), name=name, one=found[name][1], other=text
+            )
+        elif name is not None:
+            found[name] = typed, text
+    return found
+
+
+def changed_rows(graded: Graded, lets: Mapping[str, syntax.Let], changes: Changes, findings: Findings) -> Graded:
+    """The size table with the knitter's own measurements in it. Only rows can be given: what the source works out from them, by a
+    `let` or as a finished measurement, is refused with the rows that it follows from."""
+    rows = dict(graded.rows)
+    known = {n: (m.published, m.printed) if m is not None else () for n, m in rows.items()}
+    texts: dict[str, str] = {}
+    for typed, text in changes.measures.items():
+        found = () if meant(typed, known) else meant(typed, dict.fromkeys(lets, ()))
+        if len(found) == 1:
+            _worked_out(found[0], typed, rows, lets, findings)
+        else:
+            texts[typed] = text
+    for name, (typed, text) in by_own_name("measure", texts, known, "measurement", findings).items():
+        cm = read_measure(text)
+        if cm is None:
+            tell_malformed("measure", typed, text, findings)
+        elif not 0 < cm <= LARGEST_CM:
+            findings.report(
+                "bad-measure/out-of-range",
+                helps=("range",),
+                given=("measure", typed),
+                name=name,
+                length=amount(cm),
+                longest=amount(LARGEST_CM),
+            )
+        else:
+            row = rows[name]
+            own = Origin(f"measure {name}", NOWHERE)
+            values = (cm,) * len(graded.sizes)
+            rows[name] = row and replace(row, values=values, source="", origin=own)
+    return replace(graded, rows=rows)
+
+
+def _worked_out(
+    name: str, typed: str, rows: Mapping[str, Measurement | None], lets: Mapping[str, syntax.Let], findings: Findings
+) -> None:
+    """Refuses what the source works out itself."""
+    found: dict[str, None] = {}
+    seen: set[str] = set()
+    left = [name]
+    while left:
+        last = left.pop()
+        if last in seen:
+            continue
+        seen.add(last)
+        if last in lets:
+            # In the order in which they are written, which a stack turns round.
+            left += reversed(tuple(names_in(lets[last].value)))
+        elif last in rows:
+            found[last] = None
+    findings.report(
+        "worked-out-measure",
+        notes=("follows" if found else "same",),
+        helps=("leave-out" if not found else "give-one" if len(found) > 1 else "give-it",),
+        given=("measure", typed),
+        name=name,
+        rows=tuple(found),
+        first=next(iter(found), ""),
+    )

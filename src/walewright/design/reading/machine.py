@@ -1,0 +1,141 @@
+"""The bed: a shipped profile by name, such a profile with facts of its own, or a bed of the author's."""
+
+from __future__ import annotations
+
+import tomllib
+from collections.abc import Mapping
+from dataclasses import replace
+from typing import Any
+
+from walewright.design.findings import Findings, amount
+from walewright.design.model import Machine, Origin
+from walewright.design.reading.units import LENGTH, NUMBER, ROWS
+from walewright.design.reading.values import literal
+from walewright.report.said import Fact, Said
+from walewright.source import syntax
+
+KEYS = ("needles", "pitch", "prongs", "waste rows")
+
+PRONGS = (1, 2, 3)
+"""The transfer tools of an ordinary bed (common practice)."""
+WASTE_ROWS = 8
+"""Eight to ten rows of waste yarn (common practice)."""
+FEWEST_NEEDLES = 20
+"""Narrower than any bed that is sold, toys among them: a number below is a slip."""
+MOST_NEEDLES = 400
+LEAST_PITCH_MM = 1.0
+MOST_PITCH_MM = 30.0
+MOST_PRONGS = 20
+MOST_WASTE_ROWS = 100
+"""Far beyond the widest and coarsest beds and their tools: a number above is a slip."""
+
+
+def profile(name: str, text: str) -> Machine:
+    """A shipped profile from its TOML: label, needles, pitch_mm, prongs, waste_rows, edge_reminder."""
+    read: Mapping[str, Any] = tomllib.loads(text)
+    return Machine(
+        name=name,
+        label=str(read["label"]),
+        needles=int(read["needles"]),
+        pitch_mm=float(read["pitch_mm"]),
+        prongs=tuple(int(p) for p in read["prongs"]),
+        waste_rows=int(read["waste_rows"]),
+        edge_reminder=str(read["edge_reminder"]),
+        origin=Origin(f"machine {name}"),
+    )
+
+
+def machine(node: syntax.Machine, profiles: Mapping[str, str], findings: Findings) -> Machine | None:
+    """The bed of a `machine` statement; None when told why not."""
+    facts = [f for f in node.body if isinstance(f, syntax.MachineFact)]
+    findings.once("machine fact", ((f.key, f.span) for f in facts))
+    origin = Origin(f"machine {node.name}", node.span)
+    if node.name in profiles:
+        bed = replace(profile(node.name, profiles[node.name]), origin=origin)
+    elif not node.body:
+        findings.unknown("shipped machine", node.name, node.span, sorted(profiles))
+        return None
+    else:
+        lacking = [k for k in ("needles", "pitch") if k not in {f.key for f in facts}]
+        if lacking:
+            if not any(isinstance(s, syntax.Broken) for s in node.body):
+                findings.report(
+                    "missing-part/machine",
+                    (node.span, "own-bed"),
+                    notes=("shipped",),
+                    machine=node.name,
+                    lacking=tuple(lacking),
+                    shipped=tuple(sorted(profiles)),
+                )
+            return None
+        bed = Machine(node.name, node.name, 0, 0.0, PRONGS, WASTE_ROWS, "", origin)
+    sound = True
+    for fact in facts:
+        changed = _with(bed, fact, findings)
+        sound = sound and changed is not None
+        bed = changed or bed
+    return bed if sound else None
+
+
+def _with(bed: Machine, fact: syntax.MachineFact, findings: Findings) -> Machine | None:
+    """The bed with one fact of its own."""
+    if fact.key not in KEYS:
+        findings.unknown("machine fact", fact.key, fact.span, KEYS)
+        return None
+    if fact.key == "pitch":
+        pitch = _single(fact, findings)
+        read = pitch and literal(pitch, findings)
+        if not read:
+            return None
+        if read[1] != LENGTH or not LEAST_PITCH_MM <= read[0] * 10 <= MOST_PITCH_MM:
+            _refuse(fact, "pitch", findings, amount(LEAST_PITCH_MM, ""), amount(MOST_PITCH_MM, "mm"))
+            return None
+        return replace(bed, pitch_mm=round(read[0] * 10, 9))
+    wholes = [_whole(n, fact, findings) for n in fact.values]
+    if not wholes or None in wholes:
+        if not wholes:
+            _refuse(fact, "some-number", findings)
+        return None
+    numbers = tuple(n for n in wholes if n is not None)
+    most = {"prongs": MOST_PRONGS, "waste rows": MOST_WASTE_ROWS, "needles": MOST_NEEDLES}[fact.key]
+    if max(numbers) > most:
+        _refuse(fact, "at-most", findings, most=most)
+        return None
+    if fact.key == "needles" and min(numbers) < FEWEST_NEEDLES:
+        _refuse(fact, "at-least", findings, least=FEWEST_NEEDLES)
+        return None
+    if fact.key == "prongs":
+        return replace(bed, prongs=tuple(sorted(set(numbers))))
+    if _single(fact, findings) is None:
+        return None
+    if fact.key == "waste rows":
+        return replace(bed, waste_rows=numbers[0])
+    if numbers[0] % 2:
+        findings.report("odd-needles", (fact.span, "odd"), needles=numbers[0])
+        return None
+    return replace(bed, needles=numbers[0])
+
+
+def _single(fact: syntax.MachineFact, findings: Findings) -> syntax.Number | None:
+    if len(fact.values) == 1:
+        return fact.values[0]
+    _refuse(fact, "one-number", findings)
+    return None
+
+
+def _whole(number: syntax.Number, fact: syntax.MachineFact, findings: Findings) -> int | None:
+    read = literal(number, findings)
+    if read is None:
+        return None
+    rows = fact.key == "waste rows" and read[1] == ROWS
+    if not (rows or (read[1] == NUMBER and number.unit is None)) or read[0] != int(read[0]) or read[0] < 1:
+        _refuse(fact, "whole-numbers", findings)
+        return None
+    return int(read[0])
+
+
+def _refuse(fact: syntax.MachineFact, wanted: str, findings: Findings, least: Fact = 0, most: Fact = 0) -> None:
+    """`wanted` is the key of the phrase for what the fact has to be, `least` and `most` its bounds."""
+    findings.report(
+        "bad-machine-fact", (fact.span, "not-that"), key=fact.key, wanted=Said(wanted, (("least", least), ("most", most)))
+    )

@@ -1,0 +1,35 @@
+"""The bed of a knitter's own: a shipped one by name, facts in place of the source's, or one described in a file."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+
+from walewright.design.findings import Findings
+from walewright.design.model import Machine, Origin
+from walewright.design.reading.changes import Changes, tell_malformed
+from walewright.design.reading.given import read_bed
+from walewright.design.reading.machine import machine
+from walewright.report.model import NOWHERE
+from walewright.source import syntax
+
+
+def changed_bed(
+    node: syntax.Machine, bed: Machine | None, profiles: Mapping[str, str], changes: Changes, findings: Findings
+) -> Machine | None:
+    """The bed that is knitted on: the source's `bed`, which is that of `node`, or the knitter's; None when told why not."""
+    if changes.own_bed is not None:
+        return machine(changes.own_bed, profiles, findings)
+    if not changes.bed:
+        return bed
+    read = read_bed(changes.bed)
+    if read is None:
+        tell_malformed("bed", "", changes.bed, findings)
+        return None
+    facts = tuple(f for f in node.body if not (isinstance(f, syntax.MachineFact) and f.key in {own.key for own in read.facts}))
+    # A bed by name is that bed, whatever the source says of its own.
+    wanted = syntax.Machine(read.name, read.facts) if read.name else replace(node, body=(*facts, *read.facts))
+    own = Findings()
+    made = machine(wanted, profiles, own)
+    findings.take(own, "bed", "")
+    return made and replace(made, origin=Origin("bed", NOWHERE))

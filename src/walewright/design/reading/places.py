@@ -1,0 +1,116 @@
+"""Quantities in their place: across the work stitches become cm, up the work rows do, by the swatch of the fabric there."""
+
+from __future__ import annotations
+
+from walewright.design.findings import Findings, amount
+from walewright.design.model import Fabric, PerSize
+from walewright.design.reading.units import LENGTH, NUMBER, ROWS, STITCHES
+from walewright.design.reading.values import Scope, Value
+from walewright.report.said import BySize, Said, by_size
+from walewright.source import syntax
+
+LONGEST_CM = 1000.0
+"""No knitted length is above ten metres: such a number is a slip of the unit."""
+
+
+class Place:
+    """Evaluates expressions where a length of the garment is meant; all results in cm per size."""
+
+    def __init__(self, scope: Scope, findings: Findings, fabric: Fabric | None) -> None:
+        self.scope = scope
+        self.findings = findings
+        self.fabric = fabric
+        """None when it is not known; then a count has no length, and nothing more is said of it."""
+
+    def across(self, expression: syntax.Expr, what: Said, least: float | None = None) -> PerSize | None:
+        """A length across the work: cm, or stitches of the fabric here."""
+        value = self.scope.value(expression)
+        if value is None:
+            return None
+        if value.dimension == ROWS:
+            self.findings.report("rows-across", (value.span, "rows"), what=what)
+            return None
+        if value.dimension == STITCHES:
+            return self._checked(_over(value, self.fabric.stitches_per_cm), what, least, value) if self.fabric else None
+        return self._length(value, what, least, "stitches")
+
+    def up(self, expression: syntax.Expr, what: Said, least: float | None = None) -> PerSize | None:
+        """A length up the work: cm, or rows of the fabric here."""
+        value = self.scope.value(expression)
+        if value is None:
+            return None
+        if value.dimension == STITCHES:
+            self.findings.report("stitches-up", (value.span, "stitches"), what=what)
+            return None
+        if value.dimension == ROWS:
+            return self._checked(_over(value, self.fabric.rows_per_cm), what, least, value) if self.fabric else None
+        return self._length(value, what, least, "rows")
+
+    def _length(self, value: Value, what: Said, least: float | None, count: str) -> PerSize | None:
+        if not is_length(value, what, self.findings, count if self.fabric else ""):
+            return None
+        return self._checked(value.amounts, what, least, value)
+
+    def _checked(self, amounts: PerSize, what: Said, least: float | None, value: Value) -> PerSize | None:
+        """`least` None: any sign; 0: zero is allowed; above 0: it must be more than zero."""
+        sizes = self.scope.sizes
+        if least is not None:
+            low = tuple(s for s, a in zip(sizes, amounts, strict=True) if a < 0 or (least > 0 and a <= 1e-9))
+            if low:
+                self.findings.report(
+                    "not-positive/length",
+                    (value.span, "amounts"),
+                    sizes=self.scope.only(low),
+                    what=what,
+                    above=least > 0,
+                    amounts=self.per_size(amounts),
+                )
+                return None
+        high = tuple(s for s, a in zip(sizes, amounts, strict=True) if abs(a) > LONGEST_CM)
+        if high:
+            self.findings.report(
+                "absurd-length/value",
+                (value.span, "amounts"),
+                helps=("look",),
+                sizes=self.scope.only(high),
+                what=what,
+                longest=amount(LONGEST_CM / 100, "m"),
+                amounts=self.per_size(amounts),
+            )
+            return None
+        return amounts
+
+    def per_size(self, amounts: PerSize, unit: str = "cm") -> BySize:
+        """ "18 cm" when all sizes agree, else "XS 18 cm, S 19 cm"."""
+        return per_size(self.scope.sizes, amounts, unit)
+
+
+POSITIVE = 1.0
+"""For `least`: more than zero."""
+NOT_NEGATIVE = 0.0
+"""For `least`: zero or more."""
+
+
+def is_length(value: Value, what: Said, findings: Findings, count: str = "") -> bool:
+    """Whether the value is in cm; reported when it is not. `count`: "stitches" or "rows" where those can be given too."""
+    if value.dimension == LENGTH:
+        return True
+    if value.dimension == NUMBER:
+        findings.report("no-unit/length", (value.span, "bare"), helps=("or-count" if count else "length",), what=what, count=count)
+    else:
+        findings.report("wrong-unit/length", (value.span, "dimension"), what=what, dimension=value.dimension.kind)
+    return False
+
+
+def per_size(sizes: tuple[str, ...], amounts: PerSize, unit: str = "cm") -> BySize:
+    """Amounts for a message: one for all sizes where they agree, else each with the name of its size."""
+    return by_size(sizes, amounts, unit)
+
+
+def concerned(sizes: tuple[str, ...], amounts: PerSize, only: tuple[str, ...], unit: str = "cm") -> BySize:
+    """The amounts of the sizes `only`, for a message; one amount where all sizes have it."""
+    return by_size(sizes, amounts, unit, only)
+
+
+def _over(value: Value, density: float) -> PerSize:
+    return tuple(a / density for a in value.amounts)

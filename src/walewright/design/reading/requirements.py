@@ -1,0 +1,80 @@
+"""Requirements: what the author says must hold between measurements, checked for every size."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from walewright.design.findings import Findings, amount
+from walewright.design.model import Measured, Origin, Requirement
+from walewright.design.reading.units import LENGTH
+from walewright.design.reading.values import Scope, words
+from walewright.report.said import said
+from walewright.source import syntax
+
+CLOSE = 1e-6
+"""Lengths nearer than this are equal: far below a stitch, above the noise of binary fractions."""
+
+RELATIONS = ("<=", ">=", "=", "<", ">")
+
+
+def requirement(
+    node: syntax.Require, measured: Measured | None, known: Mapping[str, Measured], scope: Scope, findings: Findings
+) -> Requirement | None:
+    """The requirement with both sides worked out; told, size by size, where it does not hold. `measured` is what its left side
+    stands for where that is measured on the garment, `known` the finished measurements of that kind by name."""
+    if node.relation not in RELATIONS:
+        findings.unknown("relation", node.relation, node.span, RELATIONS)
+        return None
+    if isinstance(node.left, syntax.Name) and node.left.name in known:
+        return _later(node, node.left.name, known[node.left.name], scope, findings)
+    if isinstance(node.left, syntax.Round | syntax.Along):
+        return _later(node, spoken(node.left), measured, scope, findings) if measured is not None else None
+    left, right = scope.value(node.left), scope.value(node.right)
+    if left is None or right is None or not scope.agree(left, right):
+        return None
+    text = f"{words(node.left)} {node.relation} {words(node.right)}"
+    unit = left.dimension.unit
+    fails = [
+        (size, a, b) for size, a, b in zip(scope.sizes, left.amounts, right.amounts, strict=True) if not _holds(a, node.relation, b)
+    ]
+    if fails:
+        findings.report(
+            "require-fails/because" if node.because else "require-fails/bare",
+            (node.span, "fails"),
+            notes=tuple(said("against", size=size, left=amount(a, unit), right=amount(b, unit)) for size, a, b in fails),
+            sizes=scope.only(tuple(size for size, _, _ in fails)),
+            requirement=text,
+            because=node.because or "",
+            failing=tuple(size for size, _, _ in fails),
+        )
+    return Requirement(left.amounts, node.relation, right.amounts, text, node.because or "", Origin(f"require {text}", node.span))
+
+
+def spoken(measured: syntax.Measured) -> str:
+    """What is measured, as the author writes it."""
+    if isinstance(measured, syntax.Round):
+        return f"round {measured.piece} {measured.level}"
+    return f"along {measured.place.owner} {measured.place.edge or ''}".rstrip()
+
+
+def _later(node: syntax.Require, left: str, measured: Measured, scope: Scope, findings: Findings) -> Requirement | None:
+    """A requirement that can be checked only when the garment is knitted."""
+    right = scope.value(node.right)
+    if right is None:
+        return None
+    if right.dimension != LENGTH:
+        findings.report("wrong-unit/compared", (right.span, "dimension"), measured=left, dimension=right.dimension.kind)
+        return None
+    text = f"{left} {node.relation} {words(node.right)}"
+    return Requirement((), node.relation, right.amounts, text, node.because or "", Origin(f"require {text}", node.span), measured)
+
+
+def _holds(left: float, relation: str, right: float) -> bool:
+    over = left - right
+    return {
+        "<=": over <= CLOSE,
+        ">=": over >= -CLOSE,
+        "=": abs(over) <= CLOSE,
+        "<": over < -CLOSE,
+        ">": over > CLOSE,
+    }[relation]

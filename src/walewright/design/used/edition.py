@@ -1,0 +1,71 @@
+"""What was given beside what the source says: the record of a regraded copy."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+
+from walewright.design.model import Machine, Measurement
+from walewright.design.model.fabrics import Fabric, Yarn
+from walewright.design.model.regrading import Edition, Given
+from walewright.design.reading.changes import Changes
+from walewright.design.used.uses import Uses
+
+
+def edition(
+    sizes: tuple[str, ...],
+    measurements: Iterable[Measurement | None],
+    fabrics: Iterable[Fabric | None],
+    yarns: Iterable[Yarn | None],
+    machine: Machine,
+    found: Uses,
+) -> Edition:
+    """The source's own figures, but for what nothing uses."""
+    return Edition(
+        sizes,
+        tuple(m for m in measurements if m is not None and found.has("measurement", m.name)),
+        tuple(f for f in fabrics if f is not None and found.has("fabric", f.name)),
+        tuple(y for y in yarns if y is not None and found.has("yarn", y.name)),
+        machine,
+    )
+
+
+def given(
+    source: Edition,
+    measurements: Mapping[str, Measurement | None],
+    fabrics: Mapping[str, Fabric | None],
+    yarns: Mapping[str, Yarn | None],
+    machine: Machine,
+    changes: Changes,
+) -> tuple[Given, ...]:
+    """Everything that the knitter's copy has otherwise by their own wish, in the order of the source."""
+    return tuple(_given(source, measurements, fabrics, yarns, machine, changes))
+
+
+def _given(
+    source: Edition,
+    measurements: Mapping[str, Measurement | None],
+    fabrics: Mapping[str, Fabric | None],
+    yarns: Mapping[str, Yarn | None],
+    machine: Machine,
+    changes: Changes,
+) -> Iterator[Given]:
+    for row in source.measurements:
+        now = measurements[row.name]
+        if now is not None and now.origin.path.startswith("measure "):
+            yield Given("measure", row.name, own_cm=now.values[0], source_cm=row.values)
+    for fabric in source.fabrics:
+        own = fabrics[fabric.name]
+        if own is None:
+            continue
+        if own.basis.startswith("given") and own.origin.path.startswith("swatch "):
+            yield Given("swatch", fabric.name, own.swatch_words, fabric.swatch_words)
+        elif own.basis.startswith("given"):
+            yield Given("tension", fabric.name, own.tension_words, fabric.tension_words)
+        if own.own_dial:
+            yield Given("dial", fabric.name, own.tension, fabric.tension)
+    for yarn in source.yarns:
+        of_own = yarns[yarn.name]
+        if of_own is not None and of_own.origin.path.startswith("own "):
+            yield Given("yarn", yarn.name, of_own.words, yarn.words)
+    if changes.bed or changes.own_bed is not None:
+        yield Given("bed", "", machine.words, source.machine.words)

@@ -1,0 +1,75 @@
+"""Shapes of the source that no piece uses: what would be wrong in them wherever they were used is reported too.
+
+Names that may be levels or edges of the piece are not: they are known only where a shape is used.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import fields
+
+from walewright.design.findings import Findings
+from walewright.design.used.uses import REFERENCES
+from walewright.report.said import said
+from walewright.source import syntax
+
+
+def look_into(
+    idle: Iterable[syntax.Shape],
+    shapes: Mapping[str, syntax.Shape],
+    shipped: Iterable[str],
+    known: Mapping[str, Iterable[str]],
+    findings: Findings,
+) -> None:
+    """Tells of every name in the `idle` shapes that nothing has. `shapes` are the source's own, `shipped` the names of the
+    others; `known` are the names of each kind of definition."""
+    elsewhere = tuple(shipped)
+    for shape in idle:
+        own = {*shape.parameters, *(s.name for s in shape.body if isinstance(s, syntax.Let))}
+        for kind, name, node in _named(shape.body):
+            if name not in own and kind in known and name not in known[kind]:
+                findings.unknown(kind, name, node.span, known[kind])
+        for use in (s for s in shape.body if isinstance(s, syntax.Use)):
+            _use(use, shapes, elsewhere, findings)
+
+
+def _use(use: syntax.Use, shapes: Mapping[str, syntax.Shape], shipped: tuple[str, ...], findings: Findings) -> None:
+    """Whether a shape within an idle one is there and is given what it asks for. Of a shipped one only the name is known here."""
+    if use.name not in shapes:
+        if use.name not in shipped:
+            findings.unknown("shape", use.name, use.span, (*shapes, *shipped))
+        return
+    shape = shapes[use.name]
+    given = [name for name, _ in use.arguments]
+    findings.once(said("value-given", shape=use.name), ((name, use.span) for name in given))
+    for name in given:
+        if name not in shape.parameters:
+            findings.unknown(said("value-of", shape=use.name), name, use.span, shape.parameters, code="unknown-argument")
+    missing = [p for p in shape.parameters if p not in given]
+    if missing:
+        findings.report(
+            "missing-argument",
+            (use.span, "lacking"),
+            (shape.span, "shape"),
+            used=use.name,
+            missing=tuple(missing),
+        )
+
+
+def _named(node: object) -> Iterator[tuple[str, str, syntax.Node]]:
+    """(kind, name, where) of every definition that is named; a bare name that a `use` gives may be a level and is left out."""
+    if isinstance(node, tuple):
+        for part in node:
+            yield from _named(part)
+    if not isinstance(node, syntax.Node):
+        return
+    if isinstance(node, syntax.Use):
+        yield from _named(tuple(value for _, value in node.arguments if not isinstance(value, syntax.Name)))
+        return
+    kinds = REFERENCES.get(type(node), {})
+    for field in fields(node):
+        value = getattr(node, field.name)
+        if field.name in kinds and value:
+            yield kinds[field.name], value, node
+        elif isinstance(value, syntax.Node | tuple):
+            yield from _named(value)

@@ -1,0 +1,65 @@
+"""The author's words: which texts a source has, in the order in which they are printed, and what each is about.
+
+Each reaches the page, the plain text and the plan document. A key that nothing prints is refused.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from walewright.design.findings import Findings, Used
+from walewright.design.used.uses import Uses
+from walewright.report.said import said
+from walewright.source import syntax
+
+OF_THE_PATTERN = ("summary", "difficulty", "story", "note")
+"""Keys that the block of `pattern` can have, in the order of the page."""
+ONCE = ("summary", "difficulty", "story")
+ELSEWHERE = ("note",)
+"""Keys that can stand at the left margin and in blocks."""
+IN_MAKING_UP = ("step",)
+
+Texts = tuple[tuple[str, str], ...]
+"""(key, text), in the order in which they are printed."""
+
+
+def texts(title: syntax.Pattern, whole: syntax.Tree, found: Uses, findings: Findings) -> Texts:
+    """The texts of the pattern's block, then notes that stand elsewhere, headed by what they are about.
+
+    Of a definition that nothing uses no note is printed. A note of a shape is headed by the shape, and stands once however often
+    the shape is used; `whole` has the shapes expanded."""
+    own = [t for t in title.body if isinstance(t, syntax.Text)]
+    for key in ONCE:
+        findings.one(key, (t for t in own if t.key == key), said("the-pattern"))
+    _known(own, OF_THE_PATTERN, findings)
+    loose = [s for s in whole.statements if isinstance(s, syntax.Text)]
+    _known(loose, ELSEWHERE, findings)
+    printed = [(t.key, t.text) for t in (*own, *loose)]
+    for name, body in _blocks(whole, found):
+        noted = [s for s in body if isinstance(s, syntax.Text)]
+        _known(noted, ELSEWHERE, findings)
+        printed += [(t.key, f"{name}: {t.text}") for t in noted if not isinstance(t.span, Used)]
+        of_shapes = dict.fromkeys((t.key, f"{t.span.name}: {t.text}") for t in noted if isinstance(t.span, Used))
+        printed += [text for text in of_shapes if text not in printed]
+    for block in (s for s in whole.statements if isinstance(s, syntax.MakingUp)):
+        _known([s for s in block.body if isinstance(s, syntax.Text)], IN_MAKING_UP, findings)
+    return tuple(printed)
+
+
+def _blocks(whole: syntax.Tree, found: Uses) -> Iterator[tuple[str, tuple[syntax.Statement, ...]]]:
+    """What is about one thing: fabrics that are used, then pieces."""
+    for kind, named in ((syntax.Fabric, "fabric"), (syntax.Piece, "")):
+        for block in (s for s in whole.statements if isinstance(s, kind)):
+            if not named or found.has(named, block.name):
+                yield block.name, block.body
+
+
+def _known(written: list[syntax.Text], keys: tuple[str, ...], findings: Findings) -> None:
+    for text in written:
+        if text.key not in keys:
+            findings.report(
+                "impossible-statement/text",
+                (text.span, "can-stand"),
+                key=text.key,
+                keys=keys,
+            )

@@ -1,0 +1,1 @@
+"""algebra: the integer programme, its terms and wishes, and the one place that solves it."""

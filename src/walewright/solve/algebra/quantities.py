@@ -1,0 +1,163 @@
+"""Quantities: every number that the author wants somewhere, in all sizes, and what wanting it means to the programme.
+
+A wanted number gives a rule (so far off at the most), a wish (as near as possible), and, over the sizes, the grading.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from itertools import combinations, pairwise
+from math import ceil, floor
+
+from walewright.design.model import Origin
+from walewright.report.said import Fact, Said, said, tenths
+from walewright.solve.algebra.programme import Draft, Kind, Linear, Rule, Terms, Wish, total
+
+OFF_COST = 1.0
+"""For each stitch or row off the wanted number."""
+
+BEYOND_COST = 30.0
+"""More for each above the first: no figure is off by more than one for the sake of another, unless a rule forces it."""
+
+NEAR = 1.0
+"""Stitches that a finished width may be off, unless a rule forces it: a height beside it gives way first."""
+
+STEADY = 3.0
+"""Share of what has to come out alike in all sizes: the rows of a slope. A level below or above it gives way."""
+
+LESSER = 0.3
+"""Share of that for what nobody sees as a measurement: the flat part of a neck, a first cast-off."""
+
+HIDDEN = 0.02
+"""Share of that for what nobody sees at all: where a held slope begins, when its height and the top are what is measured."""
+
+UNEVEN_COST = 0.001
+"""For each stitch or row by which a step of the grading is out of step with what is wanted."""
+
+EQUAL_COST = 1.5
+"""For each stitch or row by which two sizes differ that are wanted alike: what else is as good as equal is decided by that."""
+
+PLAIN_COST = 0.0001
+"""Decides between two numbers equally near: the plainer one."""
+
+TIE = 1e-6
+"""Distances that differ by less than that are equal."""
+
+EXACT = 1e-9
+
+
+@dataclass(frozen=True, slots=True)
+class Quantity:
+    """A number wanted in every size: `factor` times the value of `terms[i]` should be `wanted[i]` stitches or rows.
+
+    `factor` is 2 where the terms count one of two sides, or pairs of rows, and then even numbers come out. At most
+    `tolerance[i]` off is allowed. `cm` are the wanted lengths. `name` is the figure, `clause` says of it what is wanted, without
+    the fact `cm`.
+    """
+
+    name: Said
+    pieces: tuple[str, ...]
+    origin: Origin
+    terms: tuple[Terms, ...]
+    factor: int
+    wanted: tuple[float, ...]
+    cm: tuple[float, ...]
+    unit: str
+    tolerance: tuple[float, ...]
+    clause: Said
+    share: float = 1.0
+    kind: Kind = Kind.WANTED
+    near: float = 0.5
+    """Share of the tolerance that a finished width is kept within wherever that can be."""
+    times: int = 1
+    """How often it is knitted: what each is off adds up."""
+    signed: bool = False
+    """Whether it may be less than none: an edge that is drawn past the middle of its piece's start."""
+
+    figure: tuple[str, str, str] = ("", "", "")
+    """(what, of which piece, at which level), as in `Change`; empty where no single figure says it."""
+
+    @property
+    def finished_width(self) -> bool:
+        """Whether it is a width that everybody sees, and not a part of one."""
+        return self.unit == "st" and self.share == 1.0
+
+    def says(self, lengths: Iterable[Fact]) -> tuple[Said, ...]:
+        """The clause of each size, with its length."""
+        return tuple(Said(self.clause.key, (*self.clause.facts, ("cm", cm))) for cm in lengths)
+
+
+def want(draft: Draft, quantity: Quantity) -> None:
+    """Writes a quantity into the programme."""
+    factor, weight = quantity.factor, quantity.share * quantity.times
+    lines: list[tuple[int, Linear]] = []
+    near: list[tuple[int, Linear]] = []
+    for size, (terms, wanted, off) in enumerate(zip(quantity.terms, quantity.wanted, quantity.tolerance, strict=True)):
+        if not terms:
+            continue
+        low, high = _within(wanted, off, factor)
+        lines.append((size, Linear(terms, low if quantity.signed else max(low, 0), high)))
+        if quantity.finished_width and off <= 2 * NEAR:
+            # An edge by itself gets half of it, so that the width between two has no more either.
+            low, high = _within(wanted, NEAR * off * quantity.near, factor)
+            near.append((size, Linear(terms, low if quantity.signed else max(low, 0), high)))
+        draft.wishes.append(Wish(total((terms, factor)), wanted, OFF_COST * weight, BEYOND_COST * weight, free=1.0))
+        draft.nudges += [(v, c * factor * _plainer(wanted, factor)) for v, c in terms]
+    says = quantity.says(tenths(cm) for cm in quantity.cm)
+    per_cm = max((w / cm for w, cm in zip(quantity.wanted, quantity.cm, strict=True) if cm), default=0.0)
+    unit = factor / per_cm if per_cm else 0.0
+    draft.rules.append(
+        Rule(quantity.name, quantity.kind, (quantity.origin,), says, tuple(lines), unit, tuple(near), figure=quantity.figure)
+    )
+    _grade(draft, quantity)
+
+
+def _within(wanted: float, off: float, factor: int) -> tuple[int, int]:
+    """The least and the greatest value of the terms that is at most `off` away."""
+    return ceil((wanted - off) / factor - EXACT), floor((wanted + off) / factor + EXACT)
+
+
+def _plainer(wanted: float, factor: int) -> float:
+    """The cost of one more where two numbers are equally near: positive if the lower of them is the plainer one."""
+    low = floor(wanted / factor) * factor
+    high = low + factor
+    if abs(high - wanted - (wanted - low)) > TIE:
+        return 0.0
+    return PLAIN_COST if _plainness(low) >= _plainness(high) else -PLAIN_COST
+
+
+def _plainness(number: int) -> int:
+    """Tens are plainer than fours, fours than the rest."""
+    return 2 * (number % 10 == 0) + (number % 4 == 0)
+
+
+def equal_sizes(draft: Draft, terms: tuple[Terms, ...], wanted: tuple[float, ...], factor: int = 1) -> None:
+    """What is wanted alike in two sizes should come out alike, whatever lies between them."""
+    for i, j in combinations(range(len(terms)), 2):
+        apart = total((terms[i], factor), (terms[j], -factor))
+        if apart and abs(wanted[i] - wanted[j]) <= TIE:
+            draft.wishes.append(Wish(apart, 0.0, EQUAL_COST))
+
+
+def _grade(draft: Draft, quantity: Quantity) -> None:
+    """What is wanted no smaller comes out no smaller, from size to size; and the steps are as even as those wanted."""
+    lines: list[tuple[int, Linear]] = []
+    for (smaller, less), (larger, more) in pairwise(zip(quantity.terms, quantity.wanted, strict=True)):
+        growth = total((larger, 1), (smaller, -1))
+        if not growth:
+            continue
+        if more >= less - EXACT:
+            lines.append((-1, Linear(growth, 0, None)))
+        if more <= less + EXACT:
+            lines.append((-1, Linear(growth, None, 0)))
+    if lines:
+        graded = said("graded", figure=quantity.name)
+        draft.rules.append(Rule(graded, Kind.GRADING, (quantity.origin,), (graded,) * len(quantity.terms), tuple(lines)))
+    equal_sizes(draft, quantity.terms, quantity.wanted, quantity.factor)
+    factor = quantity.factor
+    for i in range(1, len(quantity.terms) - 1):
+        bend = total((quantity.terms[i - 1], factor), (quantity.terms[i], -2 * factor), (quantity.terms[i + 1], factor))
+        if bend:
+            wanted = quantity.wanted[i - 1] - 2 * quantity.wanted[i] + quantity.wanted[i + 1]
+            draft.wishes.append(Wish(bend, wanted, UNEVEN_COST))

@@ -1,0 +1,123 @@
+"""The numbers of a piece in one size as terms over the programme's variables.
+
+Stitches of an edge are counted from the centre mark outwards, those of a gap's edge from the centre mark to that side (less
+than none where the gap does not reach the mark). Rows are counted in pairs.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+
+from walewright.solve.algebra.programme import Terms, total
+
+SIDES = ("left", "right")
+OTHER = {"left": "right", "right": "left"}
+
+
+@dataclass(frozen=True, slots=True)
+class EdgeTerms:
+    """One edge in one size: stitches from the centre at the start and after each run; what each run casts off at once and by how
+    much each of its steps goes, or how often it moves at its rate (no terms where it does not); pairs of rows to where each run
+    begins and ends; and which ways each run may go: 1 away from the centre, -1 towards it."""
+
+    start: Terms
+    after: tuple[Terms, ...]
+    cast_off: tuple[Terms, ...]
+    step: tuple[Terms, ...]
+    from_rows: tuple[Terms, ...] = ()
+    to_rows: tuple[Terms, ...] = ()
+    ways: tuple[tuple[int, ...], ...] = ()
+
+    def before(self, run: int) -> Terms:
+        """Stitches from the centre at the beginning of run number `run`."""
+        return self.after[run - 1] if run else self.start
+
+    def moved(self, run: int) -> Terms:
+        """By how much run number `run` takes the edge away from the centre."""
+        return total((self.after[run], 1), (self.before(run), -1))
+
+    def pairs(self, run: int) -> Terms:
+        """Pairs of rows of run number `run`."""
+        return total((self.to_rows[run], 1), (self.from_rows[run], -1))
+
+
+@dataclass(frozen=True, slots=True)
+class OpeningTerms:
+    """A gap. `left` and `right` are its edges; `from_rows` and `to_rows` pairs of rows to its parting and to its end; `depth` is
+    the pairs of rows between."""
+
+    depth: Terms
+    left: EdgeTerms
+    right: EdgeTerms
+    from_rows: Terms
+    to_rows: Terms
+
+    def edge(self, side: str) -> EdgeTerms:
+        """The gap's edge at that side."""
+        return self.left if side == "left" else self.right
+
+    @property
+    def width(self) -> Terms:
+        """Stitches of the whole gap at its end."""
+        return total((self.left.after[-1], 1), (self.right.after[-1], 1))
+
+    @property
+    def taken(self) -> Terms:
+        """Stitches taken at the parting."""
+        return total((self.left.start, 1), (self.right.start, 1))
+
+
+@dataclass(frozen=True, slots=True)
+class WedgeTerms:
+    """`held`: side to the stitches of its groups; `rest`: those held all the while; `pairs` of rows."""
+
+    held: tuple[tuple[str, Terms], ...]
+    rest: Terms
+    from_rows: Terms
+    pairs: Terms
+
+
+@dataclass(frozen=True, slots=True)
+class PieceTerms:
+    """A piece in one size. `rows` are pairs of rows up to each level; the first level has no terms: it is 0.
+
+    `one` is a variable that is 1 in a piece of an odd number of stitches, else no terms. `slots` are stitches."""
+
+    left: EdgeTerms
+    right: EdgeTerms
+    rows: Mapping[str, Terms]
+    openings: tuple[OpeningTerms, ...]
+    wedges: tuple[WedgeTerms, ...] = ()
+    slots: tuple[Terms, ...] = ()
+    one: Terms = ()
+
+    def edge(self, side: str) -> EdgeTerms:
+        """The edge at that side."""
+        return self.left if side == "left" else self.right
+
+
+def ways(least: float, most: float) -> tuple[int, ...]:
+    """Which ways an edge may go that moves by something between the two."""
+    return tuple(d for d in (1, -1) if d * least > 0 or d * most > 0) or (1,)
+
+
+def image(terms: PieceTerms) -> PieceTerms:
+    """The numbers of a mirror image: left and right exchanged. Of an odd number the middle stitch stays right of the mark."""
+    one = terms.one
+    openings = tuple(
+        replace(
+            o,
+            left=_shifted(o.right, one, -1),
+            right=_shifted(o.left, one, 1),
+        )
+        for o in terms.openings
+    )
+    wedges = tuple(replace(w, held=tuple((OTHER[side], held) for side, held in reversed(w.held))) for w in terms.wedges)
+    return replace(terms, left=_shifted(terms.right, one, -1), right=_shifted(terms.left, one, 1), openings=openings, wedges=wedges)
+
+
+def _shifted(edge: EdgeTerms, one: Terms, by: int) -> EdgeTerms:
+    if not one:
+        return edge
+    return replace(edge, start=total((edge.start, 1), (one, by)), after=tuple(total((place, 1), (one, by)) for place in edge.after))

@@ -1,0 +1,338 @@
+"""Outer edges in the programme: where each of them is at the start and after each of its runs."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+
+from walewright.design.model import Design, EdgeRun, PerSize, Piece
+from walewright.report.said import Fact, said
+from walewright.solve.algebra.programme import Draft, Kind, Linear, Rule, Terms, Wish, total
+from walewright.solve.algebra.quantities import BEYOND_COST, LESSER, OFF_COST, Quantity, equal_sizes, want
+from walewright.solve.algebra.ranges import want_range
+from walewright.solve.algebra.terms import EdgeTerms, ways
+from walewright.solve.edges.gauge import fabric_below, level_number
+from walewright.solve.edges.lean import may_lean
+from walewright.solve.edges.multiples import leeway, slack
+from walewright.solve.edges.widths import BOTH, Across, across
+
+PerSizeTerms = tuple[Terms, ...]
+
+Edge = dict[str, Fact]
+"""The facts of a figure or a clause that say which edge it is of, and where."""
+
+ACROSS_RUN = "across"
+"""Path of a run without rows: the loops are hung back evenly on more or fewer needles."""
+
+ONE_EDGE = 1.0
+"""Stitches that one edge by itself may be off so that the width between two comes out."""
+
+
+def new(draft: Draft, design: Design, piece: Piece, name: str) -> PerSizeTerms:
+    """A new number of the piece in every size."""
+    return tuple(((draft.variable(f"{piece.name}: {name}", piece.name, i), 1),) for i in range(len(design.sizes)))
+
+
+def runs_of(piece: Piece, side: str) -> tuple[EdgeRun, ...]:
+    """The runs of the outer edge at that side."""
+    return piece.left if side == "left" else piece.right
+
+
+def outer_edges(
+    draft: Draft, design: Design, piece: Piece, rows: Sequence[Mapping[str, Terms]], one: PerSizeTerms
+) -> tuple[tuple[EdgeTerms, ...], tuple[EdgeTerms, ...]]:
+    """Both edges of a piece, per size. Edges alike share their numbers: then widths are wanted, else each edge's distance from
+    the centre. `one` is the middle stitch of an odd number."""
+    start = _start(draft, design, piece, one)
+    if piece.symmetric:
+        left = _edge(draft, design, piece, "both", start, rows, one)
+        return left, tuple(_beside(edge, extra) for edge, extra in zip(left, one, strict=True))
+    right_start = tuple(total((terms, 1), (extra, 1)) for terms, extra in zip(start, one, strict=True))
+    zero: PerSizeTerms = pinned(draft, design, piece) if may_lean(piece) else tuple(() for _ in start)
+    left = _edge(draft, design, piece, "left", start, rows, one, zero)
+    right = _edge(draft, design, piece, "right", right_start, rows, one, zero)
+    _both_together(draft, design, piece, left, right)
+    return left, right
+
+
+def _both_together(draft: Draft, design: Design, piece: Piece, left: Sequence[EdgeTerms], right: Sequence[EdgeTerms]) -> None:
+    """Of a piece whose edges go their own ways the width is what is measured: two edges, each as near as it can be, may be a stitch
+    off together. Wherever both have come to a place, the sum of the two is wanted as well."""
+    if piece.start_most is not None or any(run.most is not None for run in (*piece.left, *piece.right)):
+        return
+    for name in [level.name for level in piece.levels[1:]]:
+        come = [_come_to(piece, side, name) for side in ("left", "right")]
+        ending = [run for run in (*piece.left, *piece.right) if run.to_level == name]
+        if None in come or not any(any(run.change) for run in ending) or any(run.path == ACROSS_RUN for run in ending):
+            continue
+        runs = [run for side, last in zip((piece.left, piece.right), come, strict=True) for run in side[: (last or 0) + 1]]
+        cm = [piece.start_width[i] + sum(run.change[i] for run in runs) for i in range(len(design.sizes))]
+        by = _reckoned(design, piece, name)
+        wanted = tuple(b.stitches(c) for b, c in zip(by, cm, strict=True))
+        terms = tuple(
+            total((one.after[come[0] or 0], 1), (other.after[come[1] or 0], 1)) for one, other in zip(left, right, strict=True)
+        )
+        draft.wishes += [Wish(t, w, OFF_COST, BEYOND_COST) for t, w in zip(terms, wanted, strict=True) if t]
+        equal_sizes(draft, terms, wanted)
+
+
+def _come_to(piece: Piece, side: str, name: str) -> int | None:
+    """Number of the run that ends at a level, or leads straight on past it; None where the edge is on its way there."""
+    to = level_number(piece, name)
+    for number, run in enumerate(runs_of(piece, side)):
+        end = level_number(piece, run.to_level)
+        if end == to or (end > to and not any(run.change)):
+            return number
+        if end > to:
+            return None
+    return len(runs_of(piece, side)) - 1
+
+
+def pinned(draft: Draft, design: Design, piece: Piece) -> PerSizeTerms:
+    """As many stitches as the bed has needles, by which the places of a one-sided piece's edges are counted up: an edge may be
+    drawn past the middle of the start, and no number of the programme is less than none."""
+    unit = new(draft, design, piece, "zero")
+    sizes = len(design.sizes)
+    lines = tuple((i, Linear(terms, 1, 1)) for i, terms in enumerate(unit))
+    clause = said("from-the-middle", piece=piece.name)
+    draft.rules.append(Rule(clause, Kind.CONSTRUCTION, (piece.origin,), (clause,) * sizes, lines))
+    return tuple(total((terms, design.machine.needles)) for terms in unit)
+
+
+def _beside(edge: EdgeTerms, one: Terms) -> EdgeTerms:
+    """The right edge of a piece whose edges are alike."""
+    if not one:
+        return edge
+    after = tuple(total((place, 1), (one, 1)) for place in edge.after)
+    return replace(edge, start=total((edge.start, 1), (one, 1)), after=after)
+
+
+def doubled(terms: PerSizeTerms, one: PerSizeTerms) -> tuple[PerSizeTerms, int]:
+    """(terms, factor) of a width of which `terms` is the left half: even, or odd with the middle stitch."""
+    if not any(one):
+        return terms, 2
+    return tuple(total((t, 2), (extra, 1)) for t, extra in zip(terms, one, strict=True)), 1
+
+
+def _start(draft: Draft, design: Design, piece: Piece, one: PerSizeTerms) -> PerSizeTerms:
+    """Stitches left of the centre mark at the start."""
+    half = new(draft, design, piece, "start")
+    terms, factor = doubled(half, one)
+    by = _reckoned(design, piece, piece.levels[0].name)
+    quantity = Quantity(
+        said("start", piece=piece.name),
+        (piece.name,),
+        piece.origin,
+        terms,
+        factor,
+        tuple(b.stitches(w) for b, w in zip(by, piece.start_width, strict=True)),
+        piece.start_width,
+        "st",
+        (max(2.0, slack(design, piece, "left", 0)),) * len(design.sizes),
+        said("starts-wide", piece=piece.name),
+        times=piece.copies,
+        figure=("width", piece.name, piece.levels[0].name),
+    )
+    most = piece.start_most or piece.start_width
+    want_range(draft, quantity, tuple(b.stitches(w) for b, w in zip(by, most, strict=True)), most)
+    return half
+
+
+def _reckoned(design: Design, piece: Piece, level: str, side: str = BOTH, above: bool = False) -> tuple[Across, ...]:
+    """How widths are reckoned at a level, per size."""
+    return tuple(across(design, piece, level, i, side, above) for i in range(len(design.sizes)))
+
+
+@dataclass(slots=True)
+class _Walk:
+    """Where an edge has come to: its terms, and how far from the centre it is wanted, in cm (`least` to `most`)."""
+
+    now: PerSizeTerms
+    least: PerSize
+    most: PerSize
+    by: tuple[Across, ...]
+    """How it was reckoned where it was measured last."""
+
+    @property
+    def free(self) -> bool:
+        """Whether it may have come to several places."""
+        return any(abs(a - b) > 1e-9 for a, b in zip(self.least, self.most, strict=True))
+
+    def lead(self, run: EdgeRun, by: tuple[Across, ...]) -> tuple[tuple[int, ...], ...]:
+        """On over a run that is reckoned `by`; which ways it may go in each size. A width to come to takes the least
+        change from the farthest place, and the most from the nearest."""
+        if run.most is None:
+            ends = [self.least, self.most], [run.change, run.change]
+        else:
+            ends = [self.most, self.least], [run.change, run.most]
+        one, other = (tuple(p + c for p, c in zip(*each, strict=True)) for each in zip(*ends, strict=True))
+        least, most = tuple(map(min, one, other)), tuple(map(max, one, other))
+        if all(abs(b.per_cm - a.per_cm) < 1e-9 and abs(b.spare - a.spare) < 1e-9 for a, b in zip(self.by, by, strict=True)):
+            # Straight on is straight on, wherever that is.
+            found = tuple(ways(a, b) for a, b in zip(run.change, run.most or run.change, strict=True))
+        else:
+            # In another fabric as wide is more or fewer stitches.
+            moves = zip(self.by, by, self.least, self.most, least, most, strict=True)
+            found = tuple(
+                ways(now.stitches(c) - then.stitches(b), now.stitches(d) - then.stitches(a)) for then, now, a, b, c, d in moves
+            )
+        self.least, self.most, self.by = least, most, by
+        return found
+
+
+def _halved(by: tuple[Across, ...]) -> tuple[Across, ...]:
+    """The same for half a width."""
+    return tuple(replace(b, spare=b.spare / 2) for b in by)
+
+
+def _edge(
+    draft: Draft,
+    design: Design,
+    piece: Piece,
+    side: str,
+    start: PerSizeTerms,
+    rows: Sequence[Mapping[str, Terms]],
+    one: PerSizeTerms,
+    zero: PerSizeTerms = (),
+) -> tuple[EdgeTerms, ...]:
+    """One edge; `side` "both": it stands for two alike. `zero` is what its places are counted up by, if at all."""
+    count = len(design.sizes)
+    nothing: PerSizeTerms = tuple(() for _ in design.sizes)
+    first = piece.start_width
+    begun = _reckoned(design, piece, piece.levels[0].name, side)
+    walk = _Walk(start, tuple(w / 2 for w in first), tuple(w / 2 for w in piece.start_most or first), begun)
+    after: list[PerSizeTerms] = []
+    casts: list[PerSizeTerms] = []
+    steps: list[PerSizeTerms] = []
+    directions: list[tuple[tuple[int, ...], ...]] = []
+    if side == BOTH:
+        walk.by = _halved(walk.by)
+    levels = [piece.levels[0].name]
+    for run in piece.right if side == "right" else piece.left:
+        moving = any(run.change) or any(run.most or ())
+        still: tuple[tuple[int, ...], ...] = ((1,),) * count
+        directions.append(_move(draft, design, piece, side, run, walk, one, zero) if moving else still)
+        after.append(walk.now)
+        cast: Edge = {"piece": piece.name, "opening": "", "level": run.to_level}
+        casts.append(cast_off(draft, design, piece, run, cast) if any(run.cast_off) else nothing)
+        counted = moving and (run.path == "steps" or run.rate is not None)
+        steps.append(new(draft, design, piece, f"{run.path} to {run.to_level}") if counted else nothing)
+        levels.append(run.to_level)
+    return tuple(
+        EdgeTerms(
+            start[i],
+            tuple(a[i] for a in after),
+            tuple(c[i] for c in casts),
+            tuple(s[i] for s in steps),
+            tuple(rows[i][level] for level in levels[:-1]),
+            tuple(rows[i][level] for level in levels[1:]),
+            tuple(d[i] for d in directions),
+        )
+        for i in range(count)
+    )
+
+
+def _move(
+    draft: Draft,
+    design: Design,
+    piece: Piece,
+    side: str,
+    run: EdgeRun,
+    walk: _Walk,
+    one: PerSizeTerms,
+    zero: PerSizeTerms,
+) -> tuple[tuple[int, ...], ...]:
+    """Leads the walk over a run that changes the width, and wants what is written of it; which ways it may go."""
+    alike, count = side == "both", len(design.sizes)
+    before, was_free = walk.now, walk.free
+    name = f"width at {run.to_level}" if alike else f"{side} at {run.to_level}"
+    walk.now = new(draft, design, piece, f"{name} across" if run.path == ACROSS_RUN else name)
+    if any(zero):
+        walk.now = tuple(total((place, 1), (z, -1)) for place, z in zip(walk.now, zero, strict=True))
+    factor = 2 if alike else 1
+    # Loops hung back across the work are measured in what is knitted with them, shaped edges in what they were knitted in.
+    by = _reckoned(design, piece, run.to_level, side, run.path == ACROSS_RUN)
+    place: Edge = {"piece": piece.name, "level": run.to_level, "side": "" if alike else side}
+    found = walk.lead(run, _halved(by) if alike else by)
+    if run.rate is not None:
+        # Where it comes to follows from its rows, and is not wanted.
+        return found
+    which, number = "right" if side == "right" else "left", runs_of(piece, side).index(run)
+    may_turn = leeway(design, piece, which, number)
+    # Where whole repeats take more than a small move has, what is left of it may go the other way.
+    turned = (
+        f if len(f) > 1 or abs(c) * b.per_cm > may_turn else (f[0], -f[0]) for f, c, b in zip(found, run.change, by, strict=True)
+    )
+    found = tuple(turned) if may_turn else found
+    if alike:
+        terms, unit = doubled(walk.now, one)
+        extra = 0.0
+    else:
+        terms, unit = walk.now, 1
+        extra = (0.5 if side == "right" else -0.5) if piece.odd else 0.0
+    least, most = (tuple(factor * p for p in places) for places in (walk.least, walk.most))
+    # Steps are equal, so each of them may be off by half a stitch.
+    loose = slack(design, piece, which, number + 1)
+    off = max(factor + factor * run.steps / 2, loose)
+    quantity = Quantity(
+        said("width-wanted" if alike else "edge-at", **place),
+        (piece.name,),
+        run.origin,
+        terms,
+        unit,
+        tuple(b.stitches(c) + extra for b, c in zip(by, least, strict=True)),
+        least,
+        "st",
+        (float(off),) * count,
+        said("is-wide-at" if alike else "is-from-the-centre", **place),
+        near=0.5 if alike else ONE_EDGE,
+        times=piece.copies,
+        signed=any(zero),
+        figure=("width" if alike else f"{side} edge", piece.name, run.to_level),
+    )
+    if not was_free or run.most is not None:
+        want_range(draft, quantity, tuple(b.stitches(c) + extra for b, c in zip(by, most, strict=True)), most)
+        return found
+    # What the edge starts from is free: how far it moves is wanted, not where it comes to.
+    moved = tuple(total((now, d), (then, -d)) for now, then, (d, *_) in zip(walk.now, before, found, strict=True))
+    wide = tuple(abs(c) for c in run.change)
+    want(
+        draft,
+        Quantity(
+            said("edge-move", **place),
+            (piece.name,),
+            run.origin,
+            moved,
+            1,
+            tuple(c * b.per_cm for b, c in zip(by, wide, strict=True)),
+            wide,
+            "st",
+            (max(1 + run.steps / 2, loose),) * count,
+            said("edge-moves", **place),
+        ),
+    )
+    return found
+
+
+def cast_off(draft: Draft, design: Design, piece: Piece, run: EdgeRun, edge: Edge) -> PerSizeTerms:
+    """What a run of an `edge` casts off at once, per size."""
+    per_cm = fabric_below(design, piece, run.to_level).stitches_per_cm
+    terms = new(draft, design, piece, f"{edge['opening']} cast off before {run.to_level}")
+    want(
+        draft,
+        Quantity(
+            said("begun-cast-off", **edge),
+            (piece.name,),
+            run.origin,
+            terms,
+            1,
+            tuple(c * per_cm for c in run.cast_off),
+            run.cast_off,
+            "st",
+            (1.0,) * len(design.sizes),
+            said("begins-cast-off", **edge),
+            LESSER,
+            figure=("cast-off", piece.name, run.to_level) if piece.symmetric and run in piece.left else ("", "", ""),
+        ),
+    )
+    return terms

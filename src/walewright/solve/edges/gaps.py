@@ -1,0 +1,258 @@
+"""Openings in the programme: where a gap begins, how wide it is and where its edges go."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+
+from walewright.design.model import Design, EdgeRun, Opening, Piece
+from walewright.report.said import said
+from walewright.solve.algebra.programme import Draft, Terms, total
+from walewright.solve.algebra.quantities import LESSER, Quantity, want
+from walewright.solve.algebra.ranges import signed, want_place, want_range
+from walewright.solve.algebra.terms import SIDES, EdgeTerms, OpeningTerms, ways
+from walewright.solve.edges.edges import Edge, PerSizeTerms, cast_off, doubled, new
+from walewright.solve.edges.gauge import fabric_at, fabric_below, level_number, rows_down
+
+
+def gap_runs(opening: Opening, side: str) -> tuple[EdgeRun, ...]:
+    """The runs of the gap's edge at that side: a positive change widens it."""
+    return opening.left if side == "left" else opening.right
+
+
+def alike(opening: Opening) -> bool:
+    """Whether the gap lies in the middle and its edges are each other's mirror image."""
+    return not any(opening.centre) and [_shape(r) for r in opening.left] == [_shape(r) for r in opening.right]
+
+
+def _shape(run: EdgeRun) -> EdgeRun:
+    return replace(run, name="", origin=replace(run.origin, path=""))
+
+
+def end_level(piece: Piece, opening: Opening) -> str:
+    """The level where the parts end or rejoin."""
+    return opening.to_level or piece.levels[-1].name
+
+
+def rejoins(piece: Piece, opening: Opening) -> bool:
+    """Whether the parts come together again below the top."""
+    return level_number(piece, end_level(piece, opening)) < len(piece.levels) - 1
+
+
+def opening_terms(
+    draft: Draft, design: Design, piece: Piece, opening: Opening, rows: Sequence[Mapping[str, Terms]], one: PerSizeTerms
+) -> tuple[OpeningTerms, ...]:
+    """The numbers of an opening, per size."""
+    count = range(len(design.sizes))
+    end = end_level(piece, opening)
+    to_rows = [rows[i][end] for i in count]
+    if opening.from_level is None:
+        depth = _depth(draft, design, piece, opening)
+        from_rows = [total((to_rows[i], 1), (depth[i], -1)) for i in count]
+    else:
+        from_rows = [rows[i][opening.from_level] for i in count]
+        depth = tuple(total((to_rows[i], 1), (from_rows[i], -1)) for i in count)
+    if alike(opening):
+        left, right = _alike(draft, design, piece, opening, one)
+    else:
+        left, right = _apart(draft, design, piece, opening, one)
+    made: list[OpeningTerms] = []
+    for i in count:
+        edges: list[EdgeTerms] = []
+        for side, edge in zip(SIDES, (left[i], right[i]), strict=True):
+            at = (from_rows[i], *(rows[i][run.to_level] for run in gap_runs(opening, side)))
+            runs = gap_runs(opening, side)
+            directions = tuple(ways(run.change[i], (run.most or run.change)[i]) for run in runs)
+            edges.append(replace(edge, from_rows=at[:-1], to_rows=at[1:], ways=directions))
+        made.append(OpeningTerms(depth[i], edges[0], edges[1], from_rows[i], to_rows[i]))
+    return tuple(made)
+
+
+def _quantity(
+    piece: Piece,
+    opening: Opening,
+    figure: str,
+    terms: PerSizeTerms,
+    factor: int,
+    wanted: tuple[float, ...],
+    cm: tuple[float, ...],
+    clause: str,
+    share: float = 1.0,
+    unit: str = "st",
+    level: str = "",
+) -> Quantity:
+    part: Edge = {"part": opening.name, "piece": piece.name, "place": level}
+    origin = opening.origin
+    # What is nothing is nothing: no stitch is taken where none is wanted.
+    off = tuple(2.0 if w else 0.0 for w in wanted)
+    name, says = said(figure, **part), said(clause, **part)
+    return Quantity(name, (piece.name,), origin, terms, factor, wanted, cm, unit, off, says, share)
+
+
+def _depth(draft: Draft, design: Design, piece: Piece, opening: Opening) -> PerSizeTerms:
+    terms = new(draft, design, piece, f"{opening.name} depth")
+    end = end_level(piece, opening)
+    wanted = tuple(rows_down(design, piece, end, cm, i) for i, cm in enumerate(opening.depth))
+    want(draft, _quantity(piece, opening, "part-depth", terms, 2, wanted, opening.depth, "is-deep", unit="rows"))
+    return terms
+
+
+def _flat_per_cm(design: Design, piece: Piece, opening: Opening, size: int) -> float:
+    """Stitches to the cm at the parting."""
+    if opening.from_level is not None:
+        return fabric_below(design, piece, opening.from_level).stitches_per_cm
+    end = level_number(piece, end_level(piece, opening))
+    return fabric_at(design, piece, piece.levels[end].height[size] - opening.depth[size], size).stitches_per_cm
+
+
+def _steps(draft: Draft, design: Design, piece: Piece, opening: Opening, runs: Sequence[EdgeRun]) -> list[PerSizeTerms]:
+    nothing: PerSizeTerms = tuple(() for _ in design.sizes)
+    return [
+        new(draft, design, piece, f"{opening.name} {r.path} to {r.to_level}")
+        if r.rate is not None or (r.path == "steps" and any(r.change))
+        else nothing
+        for r in runs
+    ]
+
+
+def _casts(draft: Draft, design: Design, piece: Piece, opening: Opening, runs: Sequence[EdgeRun]) -> list[PerSizeTerms]:
+    nothing: PerSizeTerms = tuple(() for _ in design.sizes)
+    edge: Edge = {"piece": piece.name, "opening": opening.name}
+    return [cast_off(draft, design, piece, r, {**edge, "level": r.to_level}) if any(r.cast_off) else nothing for r in runs]
+
+
+# ----------------------------------------------------------------- a gap in the middle
+
+
+def _alike(
+    draft: Draft, design: Design, piece: Piece, opening: Opening, one: PerSizeTerms
+) -> tuple[tuple[EdgeTerms, ...], tuple[EdgeTerms, ...]]:
+    """Both edges of a gap in the middle share their numbers. Of a gap that takes stitches in a piece of an odd number, the
+    middle one is taken too; one that takes none parts the piece beside it."""
+    middle = tuple(m if flat else () for m, flat in zip(one, opening.flat, strict=True))
+    runs = opening.left
+    width = opening.flat
+    moving = [bool(any(r.change) or any(r.most or ())) for r in runs]
+    if any(opening.flat):
+        per_cm = [_flat_per_cm(design, piece, opening, i) for i in range(len(design.sizes))]
+        half = new(draft, design, piece, f"{opening.name} flat part")
+        terms, factor = doubled(half, middle)
+        wanted = tuple(f * p for f, p in zip(opening.flat, per_cm, strict=True))
+        # A square gap's flat part is its width, which everybody sees.
+        name, clause, share = ("flat-part", "is-flat-middle", LESSER) if any(moving) else ("part-width", "is-wide", 1.0)
+        want(draft, _quantity(piece, opening, name, terms, factor, wanted, opening.flat, clause, share))
+    else:
+        half = tuple(() for _ in design.sizes)
+    now, after = half, list[PerSizeTerms]()
+    least = most = width
+    for number, run in enumerate(runs):
+        least = tuple(w + 2 * c for w, c in zip(least, run.change, strict=True))
+        most = tuple(w + 2 * c for w, c in zip(most, run.most or run.change, strict=True))
+        if moving[number]:
+            last = not any(moving[number + 1 :])
+            now = new(draft, design, piece, f"{opening.name} width" + ("" if last else f" at {run.to_level}"))
+            terms, factor = doubled(now, middle)
+            per = fabric_below(design, piece, run.to_level).stitches_per_cm
+            level = "" if last else run.to_level
+            wanted = tuple(w * per for w in least)
+            after.append(now)
+            if run.rate is not None:
+                continue
+            quantity = _quantity(piece, opening, "part-width", terms, factor, wanted, least, "is-wide", level=level)
+            want_range(draft, quantity, tuple(w * per for w in most), most)
+        else:
+            after.append(now)
+    casts, steps = _casts(draft, design, piece, opening, runs), _steps(draft, design, piece, opening, runs)
+    left = tuple(
+        EdgeTerms(half[i], tuple(a[i] for a in after), tuple(c[i] for c in casts), tuple(s[i] for s in steps))
+        for i in range(len(design.sizes))
+    )
+    right = tuple(
+        replace(edge, start=total((edge.start, 1), (m, 1)), after=tuple(total((place, 1), (m, 1)) for place in edge.after))
+        if m
+        else edge
+        for edge, m in zip(left, middle, strict=True)
+    )
+    return left, right
+
+
+# ----------------------------------------------------------------- any other gap
+
+
+def _apart(
+    draft: Draft, design: Design, piece: Piece, opening: Opening, one: PerSizeTerms
+) -> tuple[tuple[EdgeTerms, ...], tuple[EdgeTerms, ...]]:
+    """Edges of their own: the parting has a place and a width, and every run moves by so much."""
+    sizes = range(len(design.sizes))
+    per_cm = [_flat_per_cm(design, piece, opening, i) for i in sizes]
+    centre = opening.centre or tuple(0.0 for _ in sizes)
+    flat = tuple(opening.flat[i] * per_cm[i] for i in sizes)
+    # The middle of a piece of an odd number lies half a stitch right of the centre mark.
+    middle = tuple(centre[i] * per_cm[i] + (0.5 if one[i] else 0.0) for i in sizes)
+    wanted_right = tuple(m + f / 2 for m, f in zip(middle, flat, strict=True))
+    right = signed(draft, f"{piece.name}: {opening.name} place", piece.name, wanted_right)
+    if any(flat):
+        wanted_left = tuple(f / 2 - m for m, f in zip(middle, flat, strict=True))
+        left = signed(draft, f"{piece.name}: {opening.name} place at the left", piece.name, wanted_left)
+        taken = tuple(total((a, 1), (b, 1)) for a, b in zip(left, right, strict=True))
+        want(draft, _quantity(piece, opening, "flat-part", taken, 1, flat, opening.flat, "is-flat-parting", LESSER))
+    else:
+        left = tuple(total((terms, -1)) for terms in right)
+    part: Edge = {"part": opening.name, "piece": piece.name}
+    side = "right" if sum(centre) >= 0 else "left"
+    want_place(
+        draft,
+        Quantity(
+            said("part-place", **part),
+            (piece.name,),
+            opening.origin,
+            tuple(total((b, 1), (a, -1)) for a, b in zip(left, right, strict=True)),
+            1,
+            tuple(2 * m for m in middle),
+            centre,
+            "st",
+            (3.0,) * len(design.sizes),
+            said("is-off-centre", **part, side=side),
+            LESSER,
+        ),
+    )
+    return (
+        _moving(draft, design, piece, opening, "left", left),
+        _moving(draft, design, piece, opening, "right", right),
+    )
+
+
+def _moving(draft: Draft, design: Design, piece: Piece, opening: Opening, side: str, start: PerSizeTerms) -> tuple[EdgeTerms, ...]:
+    runs = gap_runs(opening, side)
+    now, after = start, list[PerSizeTerms]()
+    for run in runs:
+        edge: Edge = {"part": opening.name, "piece": piece.name, "side": side, "level": run.to_level}
+        if any(run.change) or any(run.most or ()):
+            move = new(draft, design, piece, f"{opening.name} {side} to {run.to_level}")
+            signs = [1 if c >= 0 else -1 for c in run.change]
+            now = tuple(total((t, 1), (m, s)) for t, m, s in zip(now, move, signs, strict=True))
+            after.append(now)
+            if run.rate is not None:
+                continue
+            per_cm = fabric_below(design, piece, run.to_level).stitches_per_cm
+            least, most = (tuple(abs(c) for c in changes) for changes in (run.change, run.most or run.change))
+            quantity = Quantity(
+                said("part-move", **edge),
+                (piece.name,),
+                run.origin,
+                move,
+                1,
+                tuple(c * per_cm for c in least),
+                least,
+                "st",
+                (float(1 + run.steps / 2),) * len(design.sizes),
+                said("part-moves", **edge),
+            )
+            want_range(draft, quantity, tuple(c * per_cm for c in most), most)
+        else:
+            after.append(now)
+    casts, steps = _casts(draft, design, piece, opening, runs), _steps(draft, design, piece, opening, runs)
+    return tuple(
+        EdgeTerms(start[i], tuple(a[i] for a in after), tuple(c[i] for c in casts), tuple(s[i] for s in steps))
+        for i in range(len(design.sizes))
+    )

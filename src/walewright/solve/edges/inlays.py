@@ -1,0 +1,88 @@
+"""What lies inside the outline: slots, buttonholes, zones and panels, and stretches worked again."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from math import floor
+
+from walewright.design.model import Buttonholes, Design, Piece, Slot
+from walewright.report.said import said
+from walewright.solve.algebra.programme import Draft, total
+from walewright.solve.algebra.quantities import Quantity, want
+from walewright.solve.edges.edges import PerSizeTerms, doubled, new
+from walewright.solve.edges.gauge import fabric_below
+from walewright.solve.edges.widths import panel_slots, placed
+from walewright.solve.model import SizedRepeat, SizedRun, SizedSlot, SizedZone
+
+
+def slot_terms(draft: Draft, design: Design, piece: Piece, slot: Slot, one: PerSizeTerms) -> PerSizeTerms:
+    """Stitches of a slot, per size. One in the middle has an even or odd number of them as its piece has."""
+    count = new(draft, design, piece, f"{slot.name} width")
+    per_cm = fabric_below(design, piece, slot.level).stitches_per_cm
+    terms, factor = (count, 1) if any(slot.centre) else doubled(count, one)
+    quantity = Quantity(
+        said("part-width", part=slot.name, piece=piece.name, place=""),
+        (piece.name,),
+        slot.origin,
+        terms,
+        factor,
+        tuple(w * per_cm for w in slot.width),
+        slot.width,
+        "st",
+        (2.0,) * len(design.sizes),
+        said("is-wide", part=slot.name, piece=piece.name, place=""),
+    )
+    want(draft, quantity)
+    return tuple(total((t, factor)) for t in terms)
+
+
+def sized_slots(
+    design: Design, piece: Piece, stitches: Mapping[str, int], rows: Mapping[str, int], size: int, lean: int
+) -> Iterator[SizedSlot]:
+    """The slots of a piece that starts `lean` stitches off the centre mark; `stitches` of each by its name."""
+    for slot in piece.slots:
+        per_cm = fabric_below(design, piece, slot.level).stitches_per_cm
+        count = stitches[slot.name]
+        first = placed(piece, count, (slot.centre[size] if slot.centre else 0.0) * per_cm) - lean
+        yield SizedSlot(slot.name, rows[slot.level], first, first + count - 1, slot.taken, slot.origin)
+
+
+def hole_rows(count: int, first: int, last: int) -> tuple[int, ...]:
+    """Even rows from the first to the last, as evenly as even rows are."""
+    if count == 1:
+        return (first,)
+    pairs = (last - first) // 2
+    return tuple(first + 2 * ((2 * pairs * i + count - 1) // (2 * (count - 1))) for i in range(count))
+
+
+def sized_buttonholes(
+    design: Design,
+    piece: Piece,
+    holes: Buttonholes,
+    rows: Mapping[str, int],
+    reach: int,
+    runs: tuple[SizedRun, ...],
+    size: int,
+) -> Iterator[SizedSlot]:
+    """Buttonholes beside an outer edge, which moves by `runs` from `reach` stitches outside the centre mark on."""
+    per_cm = fabric_below(design, piece, holes.to_level).stitches_per_cm
+    between = floor(holes.distance[size] * per_cm + 0.5)
+    taken = "eyelet" if holes.stitches == 1 else "cast-off"
+    for number, row in enumerate(hole_rows(holes.count, rows[holes.from_level], rows[holes.to_level]), 1):
+        edge = reach + sum(by for run in runs for at, by in run.changes() if at < row)
+        first = between - edge if holes.edge == "left" else edge - between - holes.stitches
+        yield SizedSlot(f"buttonhole {number}", row, first, first + holes.stitches - 1, taken, holes.origin)
+
+
+def sized_zones(design: Design, piece: Piece, rows: Mapping[str, int], size: int, lean: int) -> Iterator[SizedZone]:
+    """Zones over the whole width (no slots of their own) and panels, centred on needles."""
+    for zone in piece.zones:
+        first, last = 0, -1
+        if zone.width is not None:
+            first, last = (slot - lean for slot in panel_slots(design, piece, zone, size))
+        yield SizedZone(zone.fabric, rows[zone.from_level], rows[zone.to_level], first, last, zone.origin)
+
+
+def sized_repeats(piece: Piece, rows: Mapping[str, int]) -> tuple[SizedRepeat, ...]:
+    """The stretches worked several times."""
+    return tuple(SizedRepeat(rows[r.from_level], rows[r.to_level], r.times, r.origin) for r in piece.repeats)

@@ -1,0 +1,253 @@
+"""Edges in the programme: their rows, stitches and lengths as sums of numbers that are still to be found."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from itertools import pairwise
+from math import hypot
+
+from walewright.design.model import Design, EdgeRun, Fabric, Opening, Piece, Rate
+from walewright.solve.algebra.programme import Terms, total
+from walewright.solve.algebra.terms import SIDES, EdgeTerms, PieceTerms
+from walewright.solve.edges.curves import quarter_ellipse
+from walewright.solve.edges.edges import ACROSS_RUN, runs_of
+from walewright.solve.edges.gaps import end_level, gap_runs, rejoins
+from walewright.solve.edges.gauge import fabric_above, fabric_below, level_number
+from walewright.solve.edges.geometry import above, called_on_both, split_part
+from walewright.solve.edges.held import end_of
+from walewright.solve.edges.multiples import leeway
+from walewright.solve.edges.widths import across
+
+FINE = 10_000
+"""Lengths in a rule are whole ten-thousandths of a centimetre."""
+
+ROUNDING = 300
+"""What a length may lose to rounding and to moves a stitch wider than wanted, over all its terms: 0.3 mm."""
+
+_SLOPE = 0.01
+"""Share by which a slope may come out longer than the straight line between its ends: rows are whole."""
+
+_CAST_OFF = 1.5
+"""Stitches to two rows of a curve from which on they come to two and more, which are cast off."""
+
+Garment = Mapping[str, Sequence[PieceTerms]]
+"""Piece name to its terms per size; a mirror image has its model's."""
+
+
+@dataclass(frozen=True, slots=True)
+class Measured:
+    """Rows, stitches, and length in 1/FINE cm, each a sum of terms and (of rows and length) a number more. `rough`: the length
+    is that of a curve as it is wanted, which the rows that come out will only be near; `loose`: by how much it may be off
+    because of slopes."""
+
+    rows: Terms = ()
+    stitches: Terms = ()
+    length: Terms = ()
+    more_rows: int = 0
+    more_length: int = 0
+    rough: bool = False
+    loose: int = 0
+
+    def plus(self, other: Measured, times: int = 1) -> Measured:
+        """Both, one after the other, the other so many times."""
+        return Measured(
+            total((self.rows, 1), (other.rows, times)),
+            total((self.stitches, 1), (other.stitches, times)),
+            total((self.length, 1), (other.length, times)),
+            self.more_rows + times * other.more_rows,
+            self.more_length + times * other.more_length,
+            self.rough or other.rough,
+            self.loose + times * other.loose,
+        )
+
+
+def edge_terms(design: Design, piece: Piece, terms: PieceTerms, name: str, size: int, round_it: bool = False) -> Measured:
+    """One named edge in one size, as `geometry` measures it afterwards."""
+    head, part = split_part(name)
+    if head == "start":
+        first = piece.levels[0].name
+        loops = _loops(total((terms.left.start, 1), (terms.right.start, 1)), fabric_above(design, piece, first))
+        return loops.plus(_in_panels(design, piece, first, size))
+    if head in ("end", "shoulder"):
+        parted = bool(part) or any(not rejoins(piece, o) for o in piece.openings)
+        loops = _loops(_top(piece, terms, part), fabric_below(design, piece, ""))
+        return loops.plus(_in_panels(design, piece, "", size, parted))
+    for opening, own in zip(piece.openings, terms.openings, strict=True):
+        end = end_level(piece, opening)
+        if opening.name == head:
+            sides = tuple(side for side in SIDES if part in ("", side))
+            found = Measured()
+            for side in sides:
+                found = found.plus(_gap_side(design, piece, terms, opening, side, size))
+            # The rows above the parting are as near to those below it as the programme needs.
+            return found if part in SIDES else found.plus(_loops(own.taken, fabric_below(design, piece, end)))
+        if above(head) == opening.name:
+            return _loops(own.width, fabric_above(design, piece, end))
+    for slot, stitches in zip(piece.slots, terms.slots, strict=True):
+        if head == slot.name:
+            return _loops(stitches, fabric_below(design, piece, slot.level))
+        if above(head) == slot.name:
+            return _loops(stitches, fabric_above(design, piece, slot.level))
+    side = part or ("left" if any(run.name == head for run in piece.left) else "right")
+    times = 2 if round_it and not part and head in called_on_both(piece) else 1
+    return Measured().plus(_outer(design, piece, terms, side, head, size), times)
+
+
+def _loops(stitches: Terms, fabric: Fabric) -> Measured:
+    return Measured(stitches=stitches, length=total((stitches, round(FINE / fabric.stitches_per_cm))))
+
+
+def _in_panels(design: Design, piece: Piece, level: str, size: int, parted: bool = False) -> Measured:
+    """What charted panels add to the length of all stitches at a level. Of `parted` ones it is not known before they are counted
+    how many stitches of a panel are on which side."""
+    by = across(design, piece, level, size, charted=True)
+    if not by.spare:
+        return Measured()
+    return Measured(rough=True) if parted else Measured(more_length=-round(FINE * by.spare / by.per_cm))
+
+
+def _top(piece: Piece, terms: PieceTerms, part: str) -> Terms:
+    """Stitches of the last row, or of its part at one side of an opening."""
+    open_at_top = [o for o, own in zip(terms.openings, piece.openings, strict=True) if not rejoins(piece, own)]
+    width = {side: total((terms.edge(side).after[-1], 1), *((o.edge(side).after[-1], -1) for o in open_at_top)) for side in SIDES}
+    return width[part] if part in SIDES else total((width["left"], 1), (width["right"], 1))
+
+
+# ----------------------------------------------------------------- rows
+
+
+def _stretches(piece: Piece, terms: PieceTerms, low: int, high: int, side: str) -> Iterator[tuple[int, Terms, int]]:
+    """(number of the level below, rows that reach the edge at that side, and a number more) from each level to the next."""
+    for number in range(low, high):
+        below, over = piece.levels[number].name, piece.levels[number + 1].name
+        times = 1
+        for repeat in piece.repeats:
+            if level_number(piece, repeat.from_level) <= number < level_number(piece, repeat.to_level):
+                times *= repeat.times
+        rows, more = total((terms.rows[over], 2 * times), (terms.rows[below], -2 * times)), 0
+        for wedge in piece.wedges:
+            begin, end = level_number(piece, wedge.from_level), level_number(piece, end_of(piece, wedge))
+            if wedge.edge in ("both", side) and begin <= number < end:
+                # Of all the rows of a wedge, two reach the edge that is held.
+                rows, more = (), (2 * times if number == begin else 0)
+        yield number, rows, more
+
+
+def _upright(design: Design, piece: Piece, terms: PieceTerms, low: int, high: int, side: str) -> Measured:
+    """The rows between two levels, one above another."""
+    found = Measured()
+    for number, rows, more in _stretches(piece, terms, low, high, side):
+        row = FINE / fabric_above(design, piece, piece.levels[number].name).rows_per_cm
+        found = found.plus(Measured(rows, (), total((rows, round(row))), more, round(row * more)))
+    return found
+
+
+def _outer(design: Design, piece: Piece, terms: PieceTerms, side: str, name: str, size: int) -> Measured:
+    found = Measured()
+    low = piece.levels[0].name
+    for number, run in enumerate(runs_of(piece, side)):
+        if run.name == name:
+            begin, end = level_number(piece, low), level_number(piece, run.to_level)
+            found = found.plus(_upright(design, piece, terms, begin, end, side))
+            high = piece.levels[end].height[size] - piece.levels[begin].height[size]
+            found = found.plus(_sideways(design, piece, side, run, terms.edge(side), number, size, high))
+        low = run.to_level
+    return found
+
+
+def _gap_side(design: Design, piece: Piece, terms: PieceTerms, opening: Opening, side: str, size: int) -> Measured:
+    """The inner edge of the part at one side of an opening."""
+    own = terms.openings[piece.openings.index(opening)]
+    end = end_level(piece, opening)
+    to = level_number(piece, end)
+    if opening.from_level is None:
+        rows = total((own.depth, 2))
+        found = Measured(rows, (), total((rows, round(FINE / fabric_below(design, piece, end).rows_per_cm))))
+        low = piece.levels[to].height[size] - opening.depth[size]
+    else:
+        begin = level_number(piece, opening.from_level)
+        found = _upright(design, piece, terms, begin, to, "")
+        low = piece.levels[begin].height[size]
+    for number, run in enumerate(gap_runs(opening, side)):
+        high = piece.levels[level_number(piece, run.to_level)].height[size]
+        found = found.plus(_sideways(design, piece, "", run, own.edge(side), number, size, high - low))
+        low = high
+    return found
+
+
+# ----------------------------------------------------------------- moves
+
+
+def _sideways(
+    design: Design, piece: Piece, side: str, run: EdgeRun, edge: EdgeTerms, number: int, size: int, height: float
+) -> Measured:
+    """What the moves of a run add to the length of its rows: each makes one row slant."""
+    if run.path == ACROSS_RUN or not (any(run.change) or any(run.most or ())):
+        return Measured()
+    fabric = fabric_below(design, piece, run.to_level)
+    moved = total((edge.moved(number), 1 if run.change[size] >= 0 else -1))
+    cast = edge.cast_off[number]
+    found = Measured()
+    if cast:
+        found = found.plus(_bent(cast, run.cast_off[size] * fabric.stitches_per_cm, 1, fabric))
+        moved = total((moved, 1), (cast, -1))
+    wide = abs(run.change[size]) - run.cast_off[size]
+    if run.path == "steps":
+        return found.plus(_bent(edge.step[number], wide * fabric.stitches_per_cm / run.steps, run.steps, fabric))
+    if run.rate is not None:
+        return found.plus(_paced(run, run.rate, edge.step[number], edge.pairs(number), fabric))
+    turns = bool(side) and len(edge.ways[number]) > 1 and bool(leeway(design, piece, side, number))
+    if run.path in ("curve", "arch") or run.most is not None or turns:
+        by_twos = run.way.at_once > 1
+        return found.plus(Measured(more_length=round(FINE * _curve_more(wide, height, fabric, by_twos)), rough=True))
+    return found.plus(_slant(moved, total((edge.pairs(number), 2)), wide, height, fabric))
+
+
+def _paced(run: EdgeRun, rate: Rate, moves: Terms, pairs: Terms, fabric: Fabric) -> Measured:
+    """What moves at a rate add: steps where they are cast off or on, else a straight slope of a known angle."""
+    if rate.stitches > 1 and rate.stitches != run.way.at_once:
+        return Measured(length=total((moves, round(FINE * _step(rate.stitches, fabric)))))
+    wide, high = rate.stitches / fabric.stitches_per_cm, rate.rows / fabric.rows_per_cm
+    rows = max(run.most or run.change, key=abs)
+    made = _slant(total((moves, rate.stitches)), total((moves, rate.rows)), wide, high, fabric)
+    return replace(made, loose=round(FINE * _SLOPE * abs(rows) * hypot(wide, high) / wide))
+
+
+def _slant(moved: Terms, rows: Terms, wide: float, height: float, fabric: Fabric) -> Measured:
+    """What a straight slope adds to the length of its rows. By its wanted width and height its angle is known: near them its
+    length is its width times the sine and its height times the cosine of that."""
+    straight = hypot(wide, height)
+    if straight <= 0:
+        return Measured()
+    across = total((moved, round(FINE * wide / straight / fabric.stitches_per_cm)))
+    up = total((rows, round(FINE * (height / straight - 1) / fabric.rows_per_cm)))
+    return Measured(length=total((across, 1), (up, 1)), loose=round(FINE * _SLOPE * straight))
+
+
+def _step(stitches: float, fabric: Fabric) -> float:
+    """By how much a row is longer across which so many stitches are cast off or on, in cm."""
+    up = 1 / fabric.rows_per_cm
+    return hypot(stitches / fabric.stitches_per_cm, up) - up
+
+
+def _bent(terms: Terms, wanted: float, times: int, fabric: Fabric) -> Measured:
+    """`times` moves of as many stitches as the terms come to, near what is wanted; the line from there on is straight enough."""
+    near = max(1, round(wanted))
+    slope = _step(near + 1, fabric) - _step(near, fabric)
+    level = _step(near, fabric) - slope * near
+    return Measured(length=total((terms, round(FINE * times * slope))), more_length=round(FINE * times * level))
+
+
+def _curve_more(wide: float, height: float, fabric: Fabric, by_twos: bool) -> float:
+    """By how much a quarter of an ellipse is longer than its rows; either way round it is the same. Where two rows ask for more
+    than a stitch they are cast off, unless they are moved two at once; the rest lies as smooth as it is drawn."""
+    stitches, rows = round(wide * fabric.stitches_per_cm), max(2, 2 * round(height * fabric.rows_per_cm / 2))
+    if stitches <= 0:
+        return 0.0
+    places = [quarter_ellipse(stitches, rows)(row) for row in range(0, rows + 1, 2)]
+    more, up = 0.0, 2 / fabric.rows_per_cm
+    for before, after in pairwise(places):
+        smooth = by_twos or after - before < _CAST_OFF
+        more += hypot((after - before) / fabric.stitches_per_cm, up) - up if smooth else _step(after - before, fabric)
+    return more

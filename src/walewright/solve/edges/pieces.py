@@ -1,0 +1,151 @@
+"""Pieces in the programme: which numbers a piece has in a size, as terms over variables."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from itertools import pairwise
+
+from walewright.design.model import Design, Level, Piece
+from walewright.report.said import said
+from walewright.solve.algebra.programme import Draft, Kind, Linear, Rule, Terms, Wish, total
+from walewright.solve.algebra.quantities import HIDDEN, OFF_COST, STEADY, Quantity, want
+from walewright.solve.algebra.ranges import CENTRAL, want_range
+from walewright.solve.algebra.terms import SIDES, EdgeTerms, OpeningTerms, PieceTerms, WedgeTerms, image
+from walewright.solve.edges.edges import PerSizeTerms, outer_edges
+from walewright.solve.edges.gaps import opening_terms
+from walewright.solve.edges.gauge import course, highest, level_number, rows_to, stages
+from walewright.solve.edges.held import end_of, wedge_terms
+from walewright.solve.edges.inlays import slot_terms
+
+__all__ = ["SIDES", "EdgeTerms", "Heights", "OpeningTerms", "PieceTerms", "WedgeTerms", "image", "piece_terms"]
+
+Course = tuple[tuple[str, tuple[float, ...]], ...]
+
+Heights = dict[tuple[str, tuple[float, ...], tuple[float, ...], Course], tuple[Terms, ...]]
+"""(level, least and greatest heights, fabrics up to it) to its terms per size: levels alike in all of them share their rows."""
+
+
+def piece_terms(draft: Draft, design: Design, piece: Piece, heights: Heights) -> tuple[PieceTerms, ...]:
+    """The numbers of a piece that is no mirror image, per size; what is wanted of them is written into the draft."""
+    sizes = range(len(design.sizes))
+    one = _middle(draft, design, piece)
+    rows = _levels(draft, design, piece, heights)
+    left, right = outer_edges(draft, design, piece, rows, one)
+    openings = tuple(opening_terms(draft, design, piece, o, rows, one) for o in piece.openings)
+    wedges = tuple(wedge_terms(draft, design, piece, w, rows, {"left": left, "right": right}, openings) for w in piece.wedges)
+    slots = tuple(slot_terms(draft, design, piece, slot, one) for slot in piece.slots)
+    _stages(draft, design, piece, rows)
+    return tuple(
+        PieceTerms(
+            left[i],
+            right[i],
+            rows[i],
+            tuple(o[i] for o in openings),
+            tuple(w[i] for w in wedges),
+            tuple(s[i] for s in slots),
+            one[i],
+        )
+        for i in sizes
+    )
+
+
+def _middle(draft: Draft, design: Design, piece: Piece) -> PerSizeTerms:
+    """The middle stitch of an odd number: a variable that is 1, so that sums of stitches need no numbers besides terms."""
+    if not piece.odd:
+        return tuple(() for _ in design.sizes)
+    one: PerSizeTerms = tuple(
+        ((draft.variable(f"{piece.name}: middle stitch", piece.name, i), 1),) for i in range(len(design.sizes))
+    )
+    clause = said("odd-number", piece=piece.name)
+    lines = tuple((i, Linear(terms, 1, 1)) for i, terms in enumerate(one))
+    draft.rules.append(Rule(clause, Kind.CONSTRUCTION, (piece.origin,), (clause,) * len(one), lines))
+    return one
+
+
+def _key(design: Design, piece: Piece, level: Level) -> tuple[str, tuple[float, ...], tuple[float, ...], Course]:
+    return level.name, level.height, highest(level), course(design, piece, level.name)
+
+
+def _levels(draft: Draft, design: Design, piece: Piece, heights: Heights) -> tuple[dict[str, Terms], ...]:
+    found: tuple[dict[str, Terms], ...] = tuple({} for _ in design.sizes)
+    # Where a wedge begins or ends gives way: what is seen is how high it is, and the top.
+    hidden = {name for w in piece.wedges for name in (w.from_level, end_of(piece, w))} - {piece.levels[-1].name}
+    for number, level in enumerate(piece.levels):
+        key = _key(design, piece, level)
+        if number == 0:
+            terms: tuple[Terms, ...] = tuple(() for _ in design.sizes)
+        elif key in heights:
+            terms = heights[key]
+        else:
+            name = f"{piece.name}: rows to {level.name}"
+            terms = tuple(((draft.variable(name, piece.name, i), 1),) for i in range(len(design.sizes)))
+            heights[key] = terms
+            alike = tuple(
+                p.name for p in design.pieces if any(x.name == level.name and _key(design, p, x) == key for x in p.levels)
+            )
+            wanted, most = (
+                tuple(rows_to(design, piece, level.name, i, free) for i in range(len(design.sizes))) for free in (False, True)
+            )
+            quantity = Quantity(
+                said("height", level=level.name, piece=piece.name),
+                alike,
+                level.origin,
+                terms,
+                2,
+                wanted,
+                level.height,
+                "rows",
+                (2.0,) * len(design.sizes),
+                said("is-up", level=level.name, piece=piece.name),
+                HIDDEN if level.name in hidden else 1.0,
+                figure=("height", piece.name, level.name),
+                times=max(_times(p, number) for p in design.pieces if p.name in alike and number < len(p.levels)),
+            )
+            want_range(draft, quantity, most, highest(level))
+        for i, of_size in enumerate(found):
+            of_size[level.name] = terms[i]
+    return found
+
+
+def _times(piece: Piece, number: int) -> int:
+    """How often the rows below a level are knitted: in every copy, and a repeat's again and again."""
+    times = piece.copies
+    for repeat in piece.repeats:
+        if level_number(piece, repeat.from_level) < number <= level_number(piece, repeat.to_level):
+            times *= repeat.times
+    return times
+
+
+def _stages(draft: Draft, design: Design, piece: Piece, rows: Sequence[Mapping[str, Terms]]) -> None:
+    """The rows between two levels are wanted for themselves, not as what two rounded levels leave between them: an armhole
+    meets its sleeve, and a held slope equally high in all sizes gets the same steps in all. Two free levels keep their
+    distance, as far as that is not free too."""
+    held = {(wedge.from_level, end_of(piece, wedge)) for wedge in piece.wedges}
+    for (low, high), (_, _, fabric) in zip(pairwise(piece.levels), stages(design, piece), strict=True):
+        if low is piece.levels[0] or (low.most is None) != (high.most is None):
+            continue
+        cm = tuple(h - b for h, b in zip(high.height, low.height, strict=True))
+        most = tuple(h - b for h, b in zip(highest(high), highest(low), strict=True))
+        ends = {"low": low.name, "high": high.name, "piece": piece.name}
+        quantity = Quantity(
+            said("rows-between", **ends),
+            (piece.name,),
+            high.origin,
+            tuple(total((r[high.name], 1), (r[low.name], -1)) for r in rows),
+            2,
+            tuple(c * fabric.rows_per_cm for c in cm),
+            cm,
+            "rows",
+            (3.0,) * len(design.sizes),
+            said("is-between", **ends),
+            STEADY if (low.name, high.name) in held else 1.0,
+            Kind.BETWEEN,
+            times=_times(piece, level_number(piece, high.name)),
+        )
+        if low.most is None:
+            want(draft, quantity)
+        else:
+            # As far as nothing else asks for it: each of them may go anywhere in its own range.
+            for terms, least, greatest in zip(quantity.terms, cm, most, strict=True):
+                middle, way = ((least + greatest) / 2 * fabric.rows_per_cm, abs(greatest - least) / 2 * fabric.rows_per_cm)
+                draft.wishes.append(Wish(total((terms, 2)), middle, CENTRAL, OFF_COST, free=way + 1))

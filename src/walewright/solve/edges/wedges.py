@@ -1,0 +1,27 @@
+"""Wedges: the groups in which stitches are held, one for every two rows, or, held in and let out, for every four."""
+
+from __future__ import annotations
+
+from walewright.design.model import Piece
+from walewright.solve.algebra.programme import Values, amount
+from walewright.solve.algebra.terms import PieceTerms
+from walewright.solve.model import SizedWedge
+
+
+def groups(stitches: int, count: int) -> tuple[int, ...]:
+    """`stitches` in `count` groups that differ by one at most, the larger ones first (outermost)."""
+    size, more = divmod(stitches, count)
+    return (size + 1,) * more + (size,) * (count - more)
+
+
+def sized_wedges(piece: Piece, terms: PieceTerms, values: Values) -> tuple[SizedWedge, ...]:
+    """The wedges of a piece in one size; one at both edges whose groups differ comes as two."""
+    made: list[SizedWedge] = []
+    for wedge, own in zip(piece.wedges, terms.wedges, strict=True):
+        count = amount(own.pairs, values) // (2 if wedge.kind == "both" else 1)
+        row, rest = 2 * amount(own.from_rows, values), amount(own.rest, values)
+        held = {side: groups(amount(stitches, values), count) for side, stitches in own.held}
+        if len(set(held.values())) == 1:
+            held = {wedge.edge: next(iter(held.values()))}
+        made += [SizedWedge(wedge.name, edge, row, g, wedge.origin, wedge.kind, rest) for edge, g in held.items()]
+    return tuple(made)

@@ -1,0 +1,340 @@
+"""Bands: how many stitches are picked up along each part of an edge.
+
+A band walks its edges in the order they are named. A neck is walked as the piece hung on the bed, from left to right: down the
+left half's edge, across the centre, up the right half's. The back hung with its right side away from the knitter, so its right
+end meets the left end of the front, and the walk goes on once round.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from itertools import pairwise
+from math import ceil, floor
+
+from walewright.design.model import Band, Design, EdgeName, Edging, Fabric, Piece
+from walewright.glue.model import Chain, EndAt, Line, Place
+from walewright.report.model import Diagnostic, diagnosed
+from walewright.report.said import Amount, said
+from walewright.solve.edges.edgings import edging_rows, even, needles_of
+from walewright.solve.edges.gauge import fabric_above
+from walewright.solve.edges.geometry import Stretch, split_part, stretches
+from walewright.solve.model import NEXT_COPY, PickUp, SizedBand, SizedPiece, SizedSlot
+
+STITCH_FOR_STITCH = 0.15
+"""Loops are taken one for one while the band is at most so much finer or coarser than they are (from memory; common practice
+is stitch for stitch along cast-off and live edges)."""
+
+SUITS_RIB = 0.03
+"""Share by which a band's stitches may be changed so that its rib comes out whole."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Part:
+    """A stretch of the walk: `points` places to pick up at, `wanted` stitches; a `firm` number is not adjusted. The two halves
+    of a neck are parts that are not firm; where they are each other's mirror image they get the same."""
+
+    edge: EdgeName
+    part: str
+    points: int
+    cm: float
+    wanted: float
+    firm: bool
+    facing: str = "purl"
+    left_end: EndAt = "left"
+    copy: int = 0
+    live: bool = False
+
+
+def sized_band(design: Design, band: Band, size: int, pieces: Sequence[SizedPiece], lines: Sequence[Line]) -> SizedBand:
+    """A band in one size, one for each of its `lines`, which are alike."""
+    edging = design.edging(band.edging)
+    fabric = design.fabric(edging.fabric)
+    parts, counts = _counted(design, band, lines[0], pieces)
+    rows = edging_rows(design, edging, size)
+    holes = tuple(_holes(band, size, sum(counts), rows, fabric)) if band.holes else ()
+    behind = tuple(_behind(edging, rows, holes))
+    return SizedBand(band.name, sum(counts), rows, _pick_ups(parts, counts), band.origin, holes, len(lines), behind)
+
+
+def _counted(design: Design, band: Band, line: Line, pieces: Sequence[SizedPiece]) -> tuple[list[_Part], tuple[int, ...]]:
+    """The stretches of a band's line, and the stitches of each."""
+    edging = design.edging(band.edging)
+    fabric = design.fabric(edging.fabric)
+    parts = _walk(design, line, pieces, fabric)
+    step, rest = needles_of(edging)
+    return parts, shared_out(parts, step, rest) if step else shared_out(parts, 2 * fabric.rib_every)
+
+
+def places_of(band: Band, line: Line) -> tuple[Chain, ...]:
+    """The edges of a band's line by the names that the band has for them: an opening is one name and up to three edges."""
+    found: list[Chain] = []
+    todo = list(line.along)
+    for name in band.along:
+        own = [todo.pop(0)]
+        while todo and (todo[0].owner, todo[0].copy) == (own[0].owner, own[0].copy) and split_part(todo[0].edge)[0] == name.edge:
+            own.append(todo.pop(0))
+        found.append(tuple(own))
+    return tuple(found)
+
+
+def stitches_along(design: Design, band: Band, line: Line, pieces: Sequence[SizedPiece]) -> tuple[int, ...]:
+    """Stitches that a band takes along each of the edges that it names."""
+    found: list[int] = []
+    for own in places_of(band, line):
+        at = [line.along.index(place) for place in own]
+        part = replace(line, along=own, left_ends=tuple(line.left_ends[n] for n in at))
+        found.append(len(_walk(design, part, pieces, design.fabric(design.edging(band.edging).fabric))))
+    _, counts = _counted(design, band, line, pieces)
+    ends = [sum(found[: n + 1]) for n in range(len(found))]
+    return tuple(sum(counts[a:z]) for a, z in pairwise((0, *ends)))
+
+
+def _pick_ups(parts: Sequence[_Part], counts: Sequence[int]) -> tuple[PickUp, ...]:
+    return tuple(
+        PickUp(p.edge, p.part, count, p.points, p.cm, p.facing, p.left_end, p.copy, p.live)
+        for p, count in zip(parts, counts, strict=True)
+        if count
+    )
+
+
+def _walk(design: Design, line: Line, pieces: Sequence[SizedPiece], band: Fabric) -> list[_Part]:
+    """The parts of a line from the left needle to the right."""
+    found: list[_Part] = []
+    for place, end in zip(line.along, line.left_ends, strict=True):
+        sized = next(p for p in pieces if p.name == place.owner)
+        head, _ = split_part(place.edge)
+        for stretch in stretches(design, design.piece(place.owner), sized, place.edge):
+            if stretch.points:
+                alone = stretch.part in ("left", "right") and _on_one_side(design.piece(place.owner), head)
+                part = _part(EdgeName(place.owner, head), replace(stretch, part="whole") if alone else stretch, band)
+                told = replace(part, facing=line.facing, left_end=end, copy=which_copy(place, line))
+                found.append(replace(told, live=_is_live(design.piece(place.owner), place.edge)))
+    return found
+
+
+def _is_live(piece: Piece, edge: str) -> bool:
+    """Whether the edge is one of open loops."""
+    head, part = split_part(edge)
+    if head in ("end", "shoulder"):
+        return piece.end_way == "waste"
+    if part == "centre":
+        return any(o.name == head and o.taken == "waste" for o in piece.openings)
+    return any(slot.name == edge and slot.taken == "waste" for slot in piece.slots)
+
+
+def _on_one_side(piece: Piece, edge: str) -> bool:
+    """Whether the name is that of an outer edge at one side only: then it has no parts."""
+    sides = [any(run.name == edge for run in runs) for runs in (piece.left, piece.right)]
+    return sides in ([True, False], [False, True])
+
+
+def which_copy(place: Place, line: Line) -> int:
+    """The number of a copy where it has to be told: not where each copy has a line of its own. Where each line lies on two copies,
+    joined each to the next, one is its own and the other the next."""
+    if line.copies == 1:
+        return place.copy if place.copies > 1 else 0
+    return NEXT_COPY if (place.copy - line.copy) % place.copies == 1 and place.copies > 1 else 0
+
+
+def _part(edge: EdgeName, stretch: Stretch, band: Fabric) -> _Part:
+    """Along rows by length. Along stitches one for one, or by length where the band's tension is far from theirs."""
+    cm = stretch.length.cm
+    wanted = cm * band.stitches_per_cm
+    count = stretch.length.stitches
+    if not count:
+        return _Part(edge, stretch.part, stretch.points, cm, wanted, False)
+    if wanted / count >= 1 - STITCH_FOR_STITCH:
+        wanted = count
+    return _Part(edge, stretch.part, stretch.points, cm, float(min(count, even(wanted)) if wanted != count else count), True)
+
+
+# ----------------------------------------------------------------- sharing out
+
+
+def _groups(parts: Sequence[_Part]) -> Iterator[tuple[int, ...]]:
+    """Parts that are not firm; two halves of one edge that are each other's mirror image go together."""
+    soft = [i for i, p in enumerate(parts) if not p.firm]
+    taken: set[int] = set()
+    for i in soft:
+        if i in taken:
+            continue
+        one = parts[i]
+        twin = next((k for k in soft if k > i and parts[k].part != one.part and _alike(parts[k], one)), None)
+        group = (i,) if twin is None else (i, twin)
+        taken |= set(group)
+        yield group
+
+
+def _alike(one: _Part, other: _Part) -> bool:
+    return one.edge == other.edge and one.points == other.points and abs(one.wanted - other.wanted) < 1e-9
+
+
+def shared_out(parts: Sequence[_Part], repeat: int, rest: int = 0) -> tuple[int, ...]:
+    """Stitches of each part: even in all where the loops allow it, `rest` more than a multiple of `repeat` (0: any) where that
+    changes little. The two halves of a neck that are alike get the same."""
+    firm = sum(round(p.wanted) for p in parts if p.firm)
+    counts = [round(p.wanted) for p in parts]
+    groups = list(_groups(parts))
+    if not groups:
+        return tuple(counts)
+    soft = [i for group in groups for i in group]
+    wanted = sum(parts[i].wanted for i in soft)
+    least, most = firm + len(soft), firm + sum(parts[i].points for i in soft)
+    if rest:
+        # Of halves that get the same only every second sum can be had.
+        parity = firm % 2 if all(len(group) == 2 for group in groups) else None
+        goal = _suiting(firm + wanted, repeat, rest, least, most, parity) - firm
+    else:
+        goal = _total(firm + wanted, repeat, least, most) - firm
+    _fill(parts, groups, counts, goal, {i: parts[i].wanted * goal / wanted for i in soft})
+    return tuple(counts)
+
+
+def _suiting(wanted: float, repeat: int, rest: int, least: int, most: int, parity: int | None) -> int:
+    """The nearest sum that is `rest` more than a multiple of `repeat`, and even or odd as asked for; where the loops give none that
+    is near enough, as for a plain edging."""
+    near = max(SUITS_RIB * wanted, repeat / 2)
+    numbers = range(max(least, floor(wanted - near)), min(most, ceil(wanted + near)) + 1)
+    suit = [n for n in numbers if n % repeat == rest and parity in (None, n % 2) and abs(n - wanted) <= near + 1e-9]
+    return min(suit, key=lambda n: (abs(n - wanted), n), default=_total(wanted, 0, least, most))
+
+
+def _fill(parts: Sequence[_Part], groups: Sequence[tuple[int, ...]], counts: list[int], goal: int, ideal: dict[int, float]) -> None:
+    """Sets the counts of the groups, one at least and no more than there are places, to come to `goal` as far as that goes."""
+    shares = [min(max(1, floor(ideal[g[0]])), parts[g[0]].points) for g in groups]
+
+    def missing() -> int:
+        return goal - sum(len(g) * share for g, share in zip(groups, shares, strict=True))
+
+    while (rest := missing()) != 0:
+        step = 1 if rest > 0 else -1
+        open_to = [k for k, g in enumerate(groups) if len(g) <= abs(rest) and 1 <= shares[k] + step <= parts[g[0]].points]
+        if not open_to:
+            break
+        most_off = max(open_to, key=lambda k: (round(step * (ideal[groups[k][0]] - shares[k]), 9), -k))
+        shares[most_off] += step
+    for share, group in zip(shares, groups, strict=True):
+        for i in group:
+            counts[i] = share
+
+
+def _total(wanted: float, repeat: int, least: int, most: int) -> int:
+    if repeat:
+        whole = repeat * floor(wanted / repeat + 0.5)
+        if least <= whole <= most and abs(whole - wanted) <= SUITS_RIB * wanted:
+            return whole
+    goal = 2 * floor(wanted / 2 + 0.5)
+    return min(max(goal, least + least % 2), most - most % 2)
+
+
+# ----------------------------------------------------------------- buttonholes
+
+
+def _places(band: Band, size: int, stitches: int, fabric: Fabric) -> list[int]:
+    """Stitches between the band's beginning and each of its buttonholes, the outermost as far from the ends as written."""
+    if band.places:
+        return list(band.places[size])
+    first = floor(band.first[size] * fabric.stitches_per_cm + 0.5)
+    last = stitches - floor(band.last[size] * fabric.stitches_per_cm + 0.5) - band.hole_stitches
+    if band.holes == 1:
+        return [first]
+    return [first + floor((last - first) * k / (band.holes - 1) + 0.5) for k in range(band.holes)]
+
+
+def _holes(band: Band, size: int, stitches: int, rows: int, fabric: Fabric) -> Iterator[SizedSlot]:
+    """The buttonholes, on an even row at half the depth, so that the carriage is at the right."""
+    row = max(2, 2 * floor(rows / 4 + 0.5))
+    taken = "eyelet" if band.hole_stitches == 1 else "cast-off"
+    for number, place in enumerate(_places(band, size, stitches, fabric), 1):
+        first = place - stitches // 2
+        yield SizedSlot(f"buttonhole {number}", row, first, first + band.hole_stitches - 1, taken, band.origin)
+
+
+def _behind(edging: Edging, rows: int, holes: Sequence[SizedSlot]) -> Iterator[SizedSlot]:
+    """The same holes in the layer that is folded behind, as many rows beyond the fold as theirs are before it. A fold along a row
+    of its own, or of eyelets, lies in the middle of that row. What is closed lies between two rows; the bar of an eyelet is in the
+    row after its own."""
+    if edging.kind not in ("folded", "picot"):
+        return
+    both = 2 * rows + (1 if edging.fold_tension or edging.kind == "picot" else 0)
+    for hole in holes:
+        yield replace(hole, row=both - hole.row - (1 if hole.taken == "eyelet" else 0))
+
+
+def crowded_holes(design: Design, garments: Sequence[Sequence[SizedBand]]) -> Iterator[Diagnostic]:
+    """A message for each band whose buttonholes do not lie on it side by side, a stitch at least between them and at its ends;
+    `garments[i]` are the bands of size i."""
+    for number, band in enumerate(design.bands):
+        made = [bands[number] for bands in garments]
+        over = [i for i, sized in enumerate(made) if band.holes and not apart(sized)]
+        if not over:
+            continue
+        fabric = design.fabric(design.edging(band.edging).fabric)
+        edges = [
+            floor(band.first[i] * fabric.stitches_per_cm + 0.5) + floor(band.last[i] * fabric.stitches_per_cm + 0.5) for i in over
+        ]
+        room = min((made[i].stitches - e - 1) // (band.hole_stitches + 1) for i, e in zip(over, edges, strict=True))
+        if any(s.rows < 4 for s in made):
+            help_ = said("deeper", chained=design.edging(band.edging).kind == "chained")
+        else:
+            help_ = said("fewer", room=room) if room > 0 else said("nearer-ends")
+        yield diagnosed(
+            "buttonholes-crowded",
+            (band.origin.span, "buttonholes-here"),
+            notes=tuple(said("band-has", size=design.sizes[i], stitches=made[i].stitches, rows=made[i].rows) for i in over),
+            helps=(help_,),
+            sizes=tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else (),
+            buttonholes=band.holes,
+            band=band.name,
+        )
+
+
+def apart(band: SizedBand) -> bool:
+    """Whether the buttonholes lie on the band, a stitch at least between them and at its ends."""
+    begin, end = -(band.stitches // 2), band.stitches - band.stitches // 2 - 1
+    holes = band.holes
+    inside = all(begin < hole.first and hole.last < end and 0 < hole.row < band.rows for hole in holes)
+    return inside and all(after.first - before.last > 1 for before, after in pairwise(holes))
+
+
+# ----------------------------------------------------------------- pieces begun along edges
+
+
+def start_pick_ups(design: Design, piece: Piece, sized: SizedPiece, pieces: Sequence[SizedPiece], line: Line) -> tuple[PickUp, ...]:
+    """What a piece begun along edges is hung on: its stitches shared out over them as long as they are; fewer than its stitches
+    where there are no more places (`short_starts` reports it)."""
+    fabric = fabric_above(design, piece, piece.levels[0].name)
+    parts = [replace(p, firm=False) for p in _walk(design, line, pieces, fabric)]
+    if not parts:
+        return ()
+    counts = [0] * len(parts)
+    wanted = sum(p.wanted for p in parts)
+    goal = min(sized.start, sum(p.points for p in parts))
+    groups = [(i,) for i in range(len(parts))]
+    _fill(parts, groups, counts, goal, {i: p.wanted * goal / wanted for i, p in enumerate(parts)})
+    return _pick_ups(parts, counts)
+
+
+def short_starts(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Iterator[Diagnostic]:
+    """A message for each piece begun along edges with more stitches than these have places; `garments[i]` are size i's."""
+    for number, piece in enumerate(design.pieces):
+        if piece.start_way != "along":
+            continue
+        made = [(pieces[number].start, sum(p.stitches for p in pieces[number].start_pick_ups)) for pieces in garments]
+        over = [i for i, (start, hung) in enumerate(made) if start != hung]
+        if not over:
+            continue
+        along = " + ".join(f"{e.piece} {e.edge}" for e in piece.start_along)
+        per_cm = fabric_above(design, piece, piece.levels[0].name).stitches_per_cm
+        fits = min(made[i][1] // 2 * 2 for i in over)
+        yield diagnosed(
+            "start-longer-than-edges",
+            (piece.origin.span, "begun-here"),
+            notes=tuple(said("places", size=design.sizes[i], stitches=made[i][0], places=made[i][1]) for i in over),
+            helps=("narrower", "more-edges"),
+            sizes=tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else (),
+            piece=piece.name,
+            along=along,
+            widest=Amount(floor(fits / per_cm * 10) / 10),
+        )

@@ -1,0 +1,138 @@
+"""Joins in the programme: how many rows and stitches each side has, and how long it is, as far as that is linear."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from walewright.design.model import Design, EdgeName, Join
+from walewright.glue.model import Glued
+from walewright.report.said import Fact, Said, said, tenths
+from walewright.solve.algebra.programme import Draft, Kind, Linear, Rule, Wish, total
+from walewright.solve.edges.gauge import stages
+from walewright.solve.edges.lengths import FINE, ROUNDING, Garment, Measured, edge_terms
+
+LOOPS = frozenset({"grafted", "linked"})
+"""Ways of joining that take loop to loop."""
+
+_NEAR_ROWS = 2
+"""Rows that a length may be off where it has to be as near as rows allow: they come in pairs."""
+
+_CURVED_COST = 20.0 / FINE
+"""For each unit that a curved edge is longer or shorter than its join can take: above a row or two, below what rules say."""
+
+_LONGER_COST = 0.5 / FINE
+"""For each unit off, of a join that is to be as near as rows allow: less than moving any wanted number by one more."""
+
+
+def easing_mm(join: Join, size: int) -> int:
+    """Easing as it is printed and checked: whole millimetres."""
+    return round(join.easing[size] * 10)
+
+
+def longer_cm(join: Join, size: int) -> float:
+    """By how much `one` shall be longer, in whole millimetres."""
+    return 0.0 if join.longer is None else round(join.longer[size] * 10) / 10
+
+
+def near_cm(design: Design, join: Join) -> float:
+    """How far off a join may be that has to be as near as rows allow: one that goes round a piece moves twice for each row."""
+    pieces = [design.piece(name) for name in dict.fromkeys(e.piece for e in (*join.one, *join.other))]
+    fabrics = (fabric for piece in pieces for _, _, fabric in stages(design, piece))
+    twice = 2 if rounded(join.one) or rounded(join.other) else 1
+    return twice * _NEAR_ROWS * max(1 / f.rows_per_cm for f in fabrics)
+
+
+def rounded(side: Sequence[EdgeName]) -> frozenset[str]:
+    """Pieces that a side of a join goes round, up one edge, along their stitches and down the other: of those, edges called on
+    both sides count on both. Otherwise one of them lies on one of the other piece's, and counts once."""
+    along = {e.piece for e in side if e.edge in ("start", "end")}
+    return frozenset(e.piece for e in side if e.piece in along)
+
+
+def edge_by_edge(joins: Sequence[Join], glued: Glued) -> tuple[Join, ...]:
+    """The joins, each that names several edges to lie one by one along others written as one for each seam: the two sides of a back
+    called by one name, along a left and a right front."""
+    found: list[Join] = []
+    for number, join in enumerate(joins):
+        seams = [seam for seam in glued.seams if seam.join == number]
+        if not seams or len(join.one) == len(join.other) or any(len(s.one) != 1 or len(s.other) != 1 for s in seams):
+            found.append(join)
+            continue
+        sides = dict.fromkeys((s.one[0].owner, s.one[0].edge, s.other[0].owner, s.other[0].edge) for s in seams)
+        found += [replace(join, one=(EdgeName(a, b),), other=(EdgeName(c, d),)) for a, b, c, d in sides]
+    return tuple(found)
+
+
+def with_free_levels(design: Design, join: Join) -> tuple[str, ...]:
+    """Pieces whose free levels are chosen so that this join comes out: `matching` does that, not the programme."""
+    if join.longer is None and not any(join.easing):
+        return ()
+    names = dict.fromkeys(e.piece for e in (*join.one, *join.other))
+    models = {n: design.piece(n).mirror_of or n for n in names}
+    return tuple(n for n, model in models.items() if any(level.most for level in design.piece(model).levels))
+
+
+def join_rules(draft: Draft, design: Design, garment: Garment, matched: Sequence[Join]) -> None:
+    """Writes a rule for each join: equal rows and stitches, or lengths within the easing; for those that are `matched` by free
+    levels only what their way of joining asks for."""
+    for join in design.joins:
+        lines: list[tuple[int, Linear]] = []
+        for size in range(len(design.sizes)):
+            one, other = (side_terms(design, garment, side, size) for side in (join.one, join.other))
+            if join.way in LOOPS or (easing_mm(join, size) == 0 and join.longer is None):
+                rows = other.more_rows - one.more_rows
+                lines.append((size, Linear(total((one.rows, 1), (other.rows, -1)), rows, rows)))
+                lines.append((size, Linear(total((one.stitches, 1), (other.stitches, -1)), 0, 0)))
+            elif all(join.origin != other_join.origin for other_join in matched):
+                lines += _lengths(draft, design, join, size, one, other)
+        kept = tuple((i, line) for i, line in lines if line.terms)
+        if kept:
+            name = said("join", one=spoken(join.one), other=spoken(join.other))
+            says = tuple(_says(join, i) for i in range(len(design.sizes)))
+            draft.rules.append(Rule(name, Kind.JOIN, (join.origin,), says, kept))
+
+
+def _lengths(draft: Draft, design: Design, join: Join, size: int, one: Measured, other: Measured) -> list[tuple[int, Linear]]:
+    """Lengths within the easing, as a rule. Of a curve the length is only roughly known before its rows are: then it is a wish,
+    and the joins are held against their lengths when all is counted."""
+    terms = total((one.length, 1), (other.length, -1))
+    apart = other.more_length - one.more_length + round(longer_cm(join, size) * FINE)
+    off = round((easing_mm(join, size) / 10 or near_cm(design, join)) * FINE) - ROUNDING
+    # A slope is known to a hundredth of its length: so much less is asked for, as far as that leaves some room.
+    off = max(off - one.loose - other.loose, off // 2)
+    if not terms:
+        return []
+    if not easing_mm(join, size):
+        draft.wishes.append(Wish(terms, apart, _LONGER_COST))
+    if one.rough or other.rough:
+        draft.wishes.append(Wish(terms, apart, 0.0, _CURVED_COST, free=off))
+        return []
+    return [(size, Linear(terms, apart - off, apart + off))]
+
+
+def _says(join: Join, size: int) -> Said:
+    sides: dict[str, Fact] = {"one": spoken(join.one), "other": spoken(join.other)}
+    longer = longer_cm(join, size)
+    if join.way in LOOPS:
+        return said("joined-loops", **sides, way=join.way)
+    if longer:
+        return said("joined-longer", **sides, longer=tenths(longer))
+    if easing_mm(join, size):
+        return said("joined-eased", **sides, easing=tenths(easing_mm(join, size) / 10))
+    return said("joined-rows", **sides)
+
+
+def spoken(side: Sequence[EdgeName]) -> str:
+    """ "back armhole + front armhole"."""
+    return " + ".join(f"{e.piece} {e.edge}" for e in side)
+
+
+def side_terms(design: Design, garment: Garment, side: Sequence[EdgeName], size: int) -> Measured:
+    """One side of a join in one size."""
+    found = Measured()
+    whole = rounded(side)
+    for edge in side:
+        piece = design.piece(edge.piece)
+        found = found.plus(edge_terms(design, piece, garment[edge.piece][size], edge.edge, size, edge.piece in whole))
+    return found

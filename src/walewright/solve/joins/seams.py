@@ -1,0 +1,288 @@
+"""Joins of the counted garment: what both sides come to, and whether they meet."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from math import ceil
+
+from walewright.design.model import Design, EdgeName, Join, Piece
+from walewright.glue.model import Chain, Glued, Seam
+from walewright.report.model import Change, Diagnostic, diagnosed
+from walewright.report.said import Amount, Fact, Said, said
+from walewright.solve.edges.geometry import NOTHING, EdgeLength, above, called_on_both, edge_length, split_part
+from walewright.solve.joins.joining import LOOPS, easing_mm, longer_cm, near_cm, rounded, spoken
+from walewright.solve.model import SizedJoin, SizedPiece, SizedSeam
+
+ROUNDING_CM = 1e-6
+
+
+def side_length(design: Design, pieces: Sequence[SizedPiece], side: Sequence[EdgeName]) -> EdgeLength:
+    """Rows, stitches and centimetres of one side of a join."""
+    found = NOTHING
+    whole = rounded(side)
+    for edge in side:
+        piece = design.piece(edge.piece)
+        sized = next(p for p in pieces if p.name == edge.piece)
+        found = found.plus(edge_length(design, piece, sized, edge.edge, edge.piece in whole))
+    return found
+
+
+def apart_cm(design: Design, join: Join, size: int, pieces: Sequence[SizedPiece]) -> float:
+    """By how much `one` is longer than it should be (negative: shorter)."""
+    one, other = (side_length(design, pieces, side) for side in (join.one, join.other))
+    return one.cm - other.cm - longer_cm(join, size)
+
+
+def sized_join(design: Design, join: Join, size: int, pieces: Sequence[SizedPiece]) -> SizedJoin:
+    """A join in one size."""
+    one, other = (side_length(design, pieces, side) for side in (join.one, join.other))
+    along_rows = not (one.stitches or other.stitches)
+    easing = easing_mm(join, size) / 10
+    if not easing and join.longer is not None:
+        # As near as rows allow: what they leave open is what has to be eased in.
+        easing = max(1, ceil(10 * (abs(apart_cm(design, join, size, pieces)) - ROUNDING_CM))) / 10
+    return SizedJoin(
+        join.one,
+        join.other,
+        one.rows if along_rows else None,
+        other.rows if along_rows else None,
+        one.cm,
+        other.cm,
+        easing,
+        join.origin,
+        longer_cm(join, size),
+        join.way,
+        join.matching,
+    )
+
+
+def chain_length(design: Design, pieces: Sequence[SizedPiece], chain: Chain) -> EdgeLength:
+    """Rows, stitches and centimetres of one side of a seam."""
+    found = NOTHING
+    for length in _lengths(design, pieces, chain):
+        found = found.plus(length)
+    return found
+
+
+def _lengths(design: Design, pieces: Sequence[SizedPiece], chain: Chain) -> list[EdgeLength]:
+    by_name = {p.name: p for p in pieces}
+    return [edge_length(design, design.piece(p.owner), by_name[p.owner], p.edge) for p in chain]
+
+
+def sized_seam(design: Design, seam: Seam, size: int, pieces: Sequence[SizedPiece]) -> SizedSeam:
+    """One seam of a join in one size."""
+    join = design.joins[seam.join]
+    one, other = (chain_length(design, pieces, chain) for chain in (seam.one, seam.other))
+    along_rows = not (one.stitches or other.stitches) and bool(seam.other)
+    easing, longer = easing_mm(join, size) / 10, longer_cm(join, size)
+    if not easing and join.longer is not None:
+        # As near as rows allow: what they leave open is what has to be eased in.
+        easing = max(1, ceil(10 * (abs(one.cm - other.cm - longer) - ROUNDING_CM))) / 10
+    return SizedSeam(
+        one.rows if along_rows else None,
+        other.rows if along_rows else None,
+        one.cm,
+        other.cm,
+        easing,
+        longer,
+        tuple(length.stitches for length in _lengths(design, pieces, seam.one)),
+        tuple(length.stitches for length in _lengths(design, pieces, seam.other)),
+    )
+
+
+STITCH_EDGES = frozenset({"start", "end", "shoulder"})
+"""Edges along stitches that every piece has."""
+
+
+def unlike_joins(design: Design) -> list[Diagnostic]:
+    """A message for each join row for row or loop for loop of rows to stitches: no counts could make those equal."""
+    told: list[Diagnostic] = []
+    for join in design.joins:
+        sizes = tuple(design.sizes[i] for i in range(len(design.sizes)) if _counted_out(join, i))
+        one, other = (_kinds(design, side) for side in (join.one, join.other))
+        note = said("runs-along", one_kinds=_each_kind(one), other_kinds=_each_kind(other))
+        if join.way in LOOPS and one | other != {"stitches"}:
+            told.append(unmet(join, (note,), sizes, design, (said("sew-it", way=join.way),)))
+        elif sizes and one != other:
+            told.append(unmet(join, (note,), sizes, design, (said("some-easing"),)))
+    return told
+
+
+def _counted_out(join: Join, size: int) -> bool:
+    """Whether rows and stitches have to be equal, and not lengths alike."""
+    return join.way in LOOPS or (easing_mm(join, size) == 0 and join.longer is None)
+
+
+def _kinds(design: Design, side: Sequence[EdgeName]) -> frozenset[str]:
+    return frozenset(kind for edge in side for kind in _kind(design.piece(edge.piece), edge.edge))
+
+
+def _each_kind(kinds: frozenset[str]) -> tuple[Said, ...]:
+    return tuple(said(f"along-{kind}") for kind in sorted(kinds))
+
+
+def _kind(piece: Piece, edge: str) -> tuple[str, ...]:
+    head, part = split_part(edge)
+    if head in STITCH_EDGES or part == "centre" or head in {s.name for s in piece.slots}:
+        return ("stitches",)
+    if above(head) in {*(s.name for s in piece.slots), *(o.name for o in piece.openings)}:
+        return ("stitches",)
+    opening = next((o for o in piece.openings if o.name == head), None)
+    if opening is not None and not part and any(opening.flat):
+        return ("rows", "stitches")
+    return ("rows",)
+
+
+def unmet_joins(design: Design, glued: Glued, garments: Sequence[Sequence[SizedPiece]]) -> list[Diagnostic]:
+    """A message for each join with a seam whose sides do not meet, over all sizes; `garments[i]` are the pieces of size i."""
+    told: list[Diagnostic] = []
+    for number, join in enumerate(design.joins):
+        notes: dict[Said, None] = {}
+        sizes: dict[str, None] = {}
+        off: dict[int, float] = {}
+        seams = [seam for seam in glued.seams if seam.join == number and seam.other]
+        for size, pieces in enumerate(garments):
+            for seam in seams:
+                one, other = (chain_length(design, pieces, side) for side in (seam.one, seam.other))
+                note = _apart(design, join, size, one, other)
+                if note is not None:
+                    notes[said("in-size", size=design.sizes[size], note=note)] = None
+                    sizes[design.sizes[size]] = None
+                    apart = abs(one.cm - other.cm - longer_cm(join, size))
+                    off[size] = max(off.get(size, 0.0), apart)
+        if notes:
+            changes = (*easing_changes(design, join, off), *_height_changes(design, join, off))
+            told.append(unmet(join, tuple(notes), tuple(sizes), design, changes=changes))
+    return told
+
+
+def uneven_edges(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Iterator[Diagnostic]:
+    """A message for each name given to both edges of a piece that have not the same rows there; `garments[i]` are the pieces of
+    size i. A join that takes one for the other would be wrong for one of them."""
+    for number, piece in enumerate(design.pieces):
+        if piece.mirror_of is not None:
+            continue
+        for name in sorted(called_on_both(piece)):
+            rows = [
+                tuple(edge_length(design, piece, pieces[number], f"{name} {side}").rows for side in ("left", "right"))
+                for pieces in garments
+            ]
+            over = [i for i, (left, right) in enumerate(rows) if left != right]
+            if not over:
+                continue
+            runs = [next(run for run in side if run.name == name) for side in (piece.left, piece.right)]
+            yield diagnosed(
+                "called-edges-differ",
+                *((o.span, "called") for o in dict.fromkeys(run.origin for run in runs)),
+                notes=tuple(said("rows", size=design.sizes[i], left=rows[i][0], right=rows[i][1]) for i in over),
+                helps=("call-each",),
+                sizes=tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else (),
+                edge=name,
+                piece=piece.name,
+            )
+
+
+def easing_changes(design: Design, join: Join, off: Mapping[int, float]) -> tuple[tuple[Change, ...], ...]:
+    """The easing with which sides that are `off` so many cm would meet; none for what is not compared by length."""
+    if not off or any(_counted_out(join, size) for size in off):
+        return ()
+    values = tuple((design.sizes[i], ceil(10 * apart - ROUNDING_CM) / 10) for i, apart in off.items())
+    return ((Change("easing", str(_number(design, join)), "", values),),)
+
+
+def _height_changes(design: Design, join: Join, off: Mapping[int, float]) -> tuple[tuple[Change, ...], ...]:
+    """Levels where the joined edges end, moved by as much as these are apart, up and down, those of the fewest pieces first."""
+    found: dict[tuple[str, str], None] = {}
+    for edge in (*join.one, *join.other):
+        piece = design.piece(edge.piece)
+        runs = [run for side in (piece.left, piece.right) for run in side if run.name == split_part(edge.edge)[0]]
+        found |= {(piece.mirror_of or piece.name, run.to_level): None for run in runs}
+    changes: list[tuple[Change, ...]] = []
+    for name, at in found:
+        level = next(x for x in design.piece(name).levels if x.name == at)
+        for by in (1, -1) if level.most is None else ():
+            values = tuple((design.sizes[i], level.height[i] + by * apart) for i, apart in off.items())
+            changes.append((Change("height", name, at, values, said("height", level=at, piece=name)),))
+    return tuple(changes)
+
+
+def _number(design: Design, join: Join) -> int:
+    return next(n for n, other in enumerate(design.joins) if other.origin == join.origin)
+
+
+def sides_told(design: Design, join: Join, size: int, pieces: Sequence[SizedPiece]) -> Said:
+    """What both sides of a join come to, and how far they are apart: "sleeve cap 40 rows, 12.1 cm, back armhole 50 rows, ..."."""
+    one, other = (side_length(design, pieces, side) for side in (join.one, join.other))
+    return said(
+        "sides",
+        one=spoken(join.one),
+        one_count=counted(one),
+        one_cm=Amount(one.cm),
+        other=spoken(join.other),
+        other_count=counted(other),
+        other_cm=Amount(other.cm),
+        difference=_difference(join, one, other),
+        longer=longer_cm(join, size),
+    )
+
+
+def _difference(join: Join, one: EdgeLength, other: EdgeLength) -> Said:
+    """ "6 rows apart", or "the first 1.4 cm longer"."""
+    rows, stitches = abs(one.rows - other.rows), abs(one.stitches - other.stitches)
+    if _counted_out(join, 0):
+        return said("apart", count=counted(EdgeLength(rows, stitches, 0.0)))
+    return said("first-longer", cm=Amount(abs(one.cm - other.cm)), longer=one.cm >= other.cm)
+
+
+def unmet(
+    join: Join,
+    notes: tuple[Said, ...],
+    sizes: tuple[str, ...],
+    design: Design,
+    helps: tuple[Said, ...] = (),
+    changes: tuple[tuple[Change, ...], ...] = (),
+) -> Diagnostic:
+    """The message that the sides of a join do not meet."""
+    names = {e.piece for e in (*join.one, *join.other)}
+    return diagnosed(
+        "join-does-not-meet",
+        (join.origin.span, "joined-here"),
+        *((piece.origin.span, said("the", name=piece.name)) for piece in design.pieces if piece.name in names),
+        notes=notes,
+        helps=helps or ("change-levels",),
+        sizes=sizes if len(sizes) < len(design.sizes) else (),
+        changes=changes,
+        one=spoken(join.one),
+        other=spoken(join.other),
+    )
+
+
+def allowed_cm(design: Design, join: Join, size: int) -> float:
+    """How far off the wanted difference of lengths a join may be."""
+    return easing_mm(join, size) / 10 or near_cm(design, join)
+
+
+def _apart(design: Design, join: Join, size: int, one: EdgeLength, other: EdgeLength) -> Said | None:
+    lengths: dict[str, Fact] = {"one_cm": Amount(one.cm), "other_cm": Amount(other.cm)}
+    if _counted_out(join, size):
+        if (one.rows, one.stitches) == (other.rows, other.stitches):
+            return None
+        counts = {"one_count": counted(one), "other_count": counted(other)}
+        return said("counts-against", **lengths, **counts, difference=_difference(join, one, other))
+    longer = longer_cm(join, size)
+    apart = abs(one.cm - other.cm - longer)
+    allowed = allowed_cm(design, join, size)
+    if apart <= allowed + ROUNDING_CM:
+        return None
+    if longer:
+        return said("not-as-longer", **lengths, found=Amount(one.cm - other.cm), longer=longer, allowed=Amount(allowed))
+    return said("not-eased", **lengths, apart=Amount(apart), allowed=allowed)
+
+
+def counted(length: EdgeLength) -> Said:
+    """ "98 rows", "40 stitches", or both."""
+    if length.rows and length.stitches:
+        return said("rows-and-stitches", rows=length.rows, stitches=length.stitches)
+    if length.rows:
+        return said("rows", rows=length.rows)
+    return said("stitches", stitches=length.stitches) if length.stitches else said("nothing")

@@ -1,0 +1,1 @@
+"""schedule: on which rows an edge moves, from counted stitches and rows."""

@@ -1,0 +1,161 @@
+"""Shaping: the runs of an edge in all sizes, from counted stitches and rows to rows of moves."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from walewright.design.model import EdgeRun
+from walewright.solve.edges.curves import PATHS, straight, targets
+from walewright.solve.model import Phrase, SizedRun
+from walewright.solve.schedule.paced import paced
+from walewright.solve.schedule.schedule import Taper
+from walewright.solve.schedule.spans import GAP, LEFT, PAIR, RIGHT, Span
+from walewright.solve.schedule.stairs import Flight, flight_schedules
+from walewright.solve.schedule.structure import phrase_schedules
+
+FILLED_FROM = 2
+"""A fashioned increase is filled from the stitch below the last row's: at the start there is none after one row."""
+
+
+def edge_runs(run: EdgeRun, whose: str, spans: Sequence[Span]) -> tuple[SizedRun, ...] | None:
+    """A run of an edge in every size; None if its moves do not fit into its rows in some size."""
+    if run.path == "across":
+        return tuple(_across(run, span) for span in spans)
+    begin = [_cast_off_gap(whose, span) for span in spans]
+    by_twos = run.way.at_once > 1 and run.path != "steps"
+    if run.rate is not None:
+        rest: tuple[tuple[Phrase, ...], ...] | None = paced(run.rate, whose, spans, begin)
+    else:
+        rest = (_curved if run.path in PATHS and not by_twos else _even)(run, spans, begin, whose)
+    if rest is None:
+        return None
+    first: list[tuple[Phrase, ...]] = [() for _ in spans]
+    if any(span.cast_off for span in spans):
+        first = [
+            (Phrase((gap,), (-max(span.cast_off, 1),), 1 if span.cast_off else 0),) for span, gap in zip(spans, begin, strict=True)
+        ]
+    return tuple(
+        SizedRun(run.name, span.from_row, span.to_row, (*head, *tail), run.way, run.origin)
+        for span, head, tail in zip(spans, first, rest, strict=True)
+    )
+
+
+def _across(run: EdgeRun, span: Span) -> SizedRun:
+    change = (Phrase((0,), (span.change or span.sign,), 1 if span.change else 0),)
+    return SizedRun(run.name, span.from_row, span.to_row, change, run.way, run.origin, across=True)
+
+
+# ----------------------------------------------------------------- when hands can work
+
+
+def _cast_off_gap(whose: str, span: Span) -> int:
+    """A cast-off is made where the carriage stands: it begins the whole width at the right, and a part at its outer edge."""
+    return 1 if whose == GAP or (whose == LEFT and not span.in_parts(0)) else 0
+
+
+def _at_carriage(whose: str, span: Span, first: int) -> tuple[int, ...]:
+    """Counter values, from the run's beginning, at which the carriage is at the edge, not before `first`."""
+    if whose == PAIR:
+        # Even rows, so that either end comes to the carriage, with a row knitted after the second. Not where the piece parts
+        # or rejoins: one end would belong to the whole width and the other to a part.
+        ends = {row - span.from_row for between in span.parted for row in between}
+        return tuple(t for t in _even_slots(span, first) if t not in ends)
+    if whose == GAP:
+        return tuple(range(first | 1, span.rows, 2))
+    if whose == RIGHT:
+        return tuple(range(max(2, first + first % 2), span.rows, 2))
+    # The carriage is at the left at odd rows; a part at the left begins with it there.
+    return tuple(t for t in range(max(1, first), span.rows) if (t % 2 == 1) != span.in_parts(t))
+
+
+def _even_slots(span: Span, first: int) -> tuple[int, ...]:
+    return tuple(range(max(2, first + first % 2), span.rows - 1, 2))
+
+
+def _any_slots(span: Span, first: int) -> tuple[int, ...]:
+    return tuple(range(max(1, first), span.rows))
+
+
+def _after(span: Span, begin: int, whose: str) -> int:
+    """The first row at which a move may follow a cast-off, which takes two rows for two edges."""
+    if not span.cast_off:
+        return 1
+    return begin + 2 if whose == PAIR or begin == 0 else begin + 1
+
+
+def _stairs(slots: tuple[int, ...]) -> tuple[int, ...]:
+    """The slots that are two rows apart at least."""
+    kept: list[int] = []
+    for slot in slots:
+        if not kept or slot >= kept[-1] + 2:
+            kept.append(slot)
+    return tuple(kept)
+
+
+# ----------------------------------------------------------------- moves
+
+
+def _even(run: EdgeRun, spans: Sequence[Span], begin: Sequence[int], whose: str) -> tuple[tuple[Phrase, ...], ...] | None:
+    """Moves of one size: single stitches of a slope, two at once along any line, or equal steps."""
+    tapers: list[Taper] = []
+    by: list[int] = []
+    for span, gap in zip(spans, begin, strict=True):
+        size, moves = _size(run, span)
+        by_twos = size > 1 and not span.steps
+        needs_carriage = (size > 1 and not by_twos) or (span.sign > 0 and run.way.kind != "fashioned")
+        first = max(_after(span, gap, whose), FILLED_FROM if span.sign > 0 and span.from_row == 0 else 1)
+        slots = _at_carriage(whose, span, first) if needs_carriage else _any_slots(span, first)
+        line = targets(PATHS.get(run.path, straight)(span.rest, span.rows), span.rows)
+        in_moves = tuple(stitches / size for stitches in line)
+        tapers.append(
+            Taper(moves, span.rows, in_moves, slots, 2 if needs_carriage else 1, gap if span.cast_off else 0, size, span.rest)
+        )
+        by.append(span.sign * size)
+    phrases = phrase_schedules(tapers, by)
+    return phrases and _less_last(phrases, [t.moves * t.size - t.stitches for t in tapers])
+
+
+def _size(run: EdgeRun, span: Span) -> tuple[int, int]:
+    """(stitches a move, moves)."""
+    if span.steps:
+        moves = min(span.steps, span.rest)
+        return (span.rest // moves if moves else 1), moves
+    size = run.way.at_once if span.sign < 0 else 1
+    return size, -(-span.rest // size)
+
+
+def _less_last(phrases: tuple[tuple[Phrase, ...], ...], less: Sequence[int]) -> tuple[tuple[Phrase, ...], ...]:
+    """The last move of a size is so many stitches less than the others: in every size it stands alone then."""
+    if not any(less):
+        return phrases
+    made: list[tuple[Phrase, ...]] = []
+    for of_size, few in zip(phrases, less, strict=True):
+        worked = [n for n, phrase in enumerate(of_size) if phrase.times]
+        alone = Phrase((2,), (-1,), 0)
+        some = list(of_size)
+        if few and worked:
+            last = some[worked[-1]]
+            *gaps, gap = last.gaps
+            sign = -1 if last.by[-1] < 0 else 1
+            alone = Phrase((gap,), (last.by[-1] - sign * few,), 1)
+            some[worked[-1]] = replace(last, times=last.times - 1)
+            if gaps:
+                some[worked[-1] + 1 : worked[-1] + 1] = [Phrase(tuple(gaps), last.by[:-1], 1)]
+        made.append((*some, alone))
+    return tuple(made)
+
+
+def _curved(run: EdgeRun, spans: Sequence[Span], begin: Sequence[int], whose: str) -> tuple[tuple[Phrase, ...], ...] | None:
+    flights: list[Flight] = []
+    for span, gap in zip(spans, begin, strict=True):
+        fashioned = span.sign > 0 and run.way.kind == "fashioned"
+        first = max(_after(span, gap, whose), FILLED_FROM if fashioned and span.from_row == 0 else 1)
+        slots = several = _at_carriage(whose, span, first)
+        if whose == PAIR and (span.sign < 0 or fashioned):
+            # One stitch goes at both ends at once, where the piece parts too.
+            slots = _even_slots(span, first)
+        line = targets(PATHS[run.path](span.rest, span.rows), span.rows)
+        single = frozenset(slots) - frozenset(several)
+        flights.append(Flight(span.rest, span.rows, line, _stairs(slots), single, gap if span.cast_off else 0, run.path == "arch"))
+    return flight_schedules(flights, [span.sign for span in spans])

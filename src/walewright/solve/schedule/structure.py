@@ -1,0 +1,239 @@
+"""Structures: the phrases that a schedule is written in, alike in all sizes where that can be.
+
+A structure is a list of motif lengths. (1, 2) is a phrase with one gap ("every 4th row 5 times") and then one with two
+("the 3rd and then the 2nd row, 4 times"). A size may work a phrase no times at all.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+
+from walewright.solve.model import Phrase
+from walewright.solve.schedule.schedule import CLOSE, Taper, least_deviation, places
+
+Structure = tuple[int, ...]
+
+STRUCTURES: tuple[Structure, ...] = (
+    (1,),
+    (1, 1),
+    (2,),
+    (2, 1),
+    (1, 2),
+    (1, 1, 1),
+    (2, 2),
+    (1, 1, 2),
+    (1, 2, 1),
+    (2, 1, 1),
+    (1, 1, 1, 1),
+    (2, 1, 2),
+    (2, 2, 1),
+    (1, 2, 2),
+    (1, 2, 1, 2),
+    (2, 1, 2, 1),
+)
+"""Plainest first: fewest phrases, and of as many those with fewer gaps to keep in mind."""
+
+ALIKE = 2
+"""Rows by which the two gaps of a motif may differ: the next row, or the next that the carriage allows."""
+
+MORE_PHRASES = 1
+"""A structure may have so many phrases more, if all sizes then work every one of them."""
+
+_LONGEST = 12
+"""Phrases that one size may take when no common structure fits."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Found:
+    """Phrases so far: their greatest deviation, how uneven their gaps are (squares, added up), and the last of them as (gaps,
+    times) with what goes before it."""
+
+    worst: float
+    uneven: float
+    last: tuple[tuple[int, ...], int] | None = None
+    before: _Found | None = None
+
+    def phrases(self) -> tuple[tuple[tuple[int, ...], int], ...]:
+        """All phrases, the first first."""
+        found: list[tuple[tuple[int, ...], int]] = []
+        at: _Found | None = self
+        while at is not None and at.last is not None:
+            found.append(at.last)
+            at = at.before
+        return tuple(reversed(found))
+
+
+_State = tuple[int, int]
+"""Moves made and the slot of the last one (before the first: where its gap is counted from)."""
+
+
+def phrase_schedules(tapers: Sequence[Taper], by: Sequence[int]) -> tuple[tuple[Phrase, ...], ...] | None:
+    """Phrases for each taper, of one structure where possible; each move is `by[i]` stitches in size i.
+
+    None if the moves of some taper do not fit into its slots. No schedule deviates more than half a stitch above the least
+    that is possible.
+    """
+    searches: dict[Taper, _Search] = {}
+    for taper in tapers:
+        if taper not in searches:
+            search = _search(taper)
+            if search is None:
+                return None
+            searches[taper] = search
+    if not any(taper.moves for taper in tapers):
+        return tuple(() for _ in tapers)
+    structure = _common([search for taper, search in searches.items() if taper.moves])
+    if structure is not None:
+        made = [searches[taper].best(structure) for taper in tapers]
+        return tuple(_phrases(f, structure, step) for f, step in zip(made, by, strict=True) if f is not None)
+    alone = [searches[taper].fewest() for taper in tapers]
+    return tuple(_phrases(f, tuple(len(g) for g, _ in f.phrases()), step) for f, step in zip(alone, by, strict=True))
+
+
+@lru_cache(maxsize=256)
+def _search(taper: Taper) -> _Search | None:
+    """Remembered: where levels are found by trying, most tapers are tried again."""
+    least = least_deviation(taper)
+    return None if least is None else _Search(taper, least + taper.allowed_beyond)
+
+
+def _common(searches: Sequence[_Search]) -> Structure | None:
+    """The plainest structure that suits all; rather one with a phrase more than one whose phrases some size leaves out: then every
+    size reads the same sentences."""
+    suits = next((s for s in STRUCTURES if all(search.fits(s) for search in searches)), None)
+    if suits is None:
+        return None
+    longest = len(suits) + MORE_PHRASES
+    whole = (s for s in STRUCTURES if len(s) <= longest and all(search.fits_whole(s) for search in searches))
+    return next(whole, suits)
+
+
+def _phrases(found: _Found, structure: Structure, step: int) -> tuple[Phrase, ...]:
+    made = [Phrase(gaps, (step,) * len(gaps), times) for gaps, times in found.phrases()]
+    # A phrase not worked in this size keeps its place, so that the sizes line up.
+    return tuple(
+        phrase if phrase.times else Phrase((1,) * length, (step,) * length, 0)
+        for phrase, length in zip(made, structure, strict=True)
+    )
+
+
+def _finished(states: dict[_State, _Found], moves: int) -> _Found | None:
+    ends = [(found.worst, found.uneven, slot, found) for (made, slot), found in states.items() if made == moves]
+    return min(ends, key=lambda e: (round(e[0], 9), round(e[1], 9), e[2]))[3] if ends else None
+
+
+class _Search:
+    """Phrases that keep every move of a taper at a place that is allowed. What a beginning of phrases leads to is worked out
+    once for all structures that begin so."""
+
+    def __init__(self, taper: Taper, limit: float) -> None:
+        self.taper = taper
+        self.places = places(taper, limit)
+        self.even = taper.rows / max(taper.moves, 1)
+        begin = {(0, taper.begin): _Found(0.0, 0.0)}
+        self.reached: dict[tuple[Structure, bool], dict[_State, _Found]] = {((), True): begin, ((), False): begin}
+
+    def fits(self, structure: Structure) -> bool:
+        """Whether some schedule of that structure keeps within the limit."""
+        return _finished(self._after(structure, True), self.taper.moves) is not None
+
+    def fits_whole(self, structure: Structure) -> bool:
+        """Whether one does that leaves no phrase out."""
+        return _finished(self._after(structure, False), self.taper.moves) is not None
+
+    def best(self, structure: Structure) -> _Found | None:
+        """The least deviating schedule of that structure, if possible with all its phrases; None if none keeps within the limit."""
+        whole = _finished(self._after(structure, False), self.taper.moves)
+        return whole or _finished(self._after(structure, True), self.taper.moves)
+
+    def _after(self, structure: Structure, may_skip: bool) -> dict[_State, _Found]:
+        key = (structure, may_skip)
+        if key not in self.reached:
+            before = self._after(structure[:-1], may_skip)
+            self.reached[key] = self.after_phrase(before, structure[-1], may_skip)
+        return self.reached[key]
+
+    def fewest(self) -> _Found:
+        """The schedule with the fewest phrases; there always is one, since the best schedule is within the limit."""
+        states: dict[_State, _Found] = {(0, self.taper.begin): _Found(0.0, 0.0)}
+        for _ in range(max(_LONGEST, self.taper.moves)):
+            done = _finished(states, self.taper.moves)
+            if done is not None:
+                return done
+            merged: dict[_State, _Found] = {}
+            for length in (1, 2):
+                for state, found in self.after_phrase(states, length, may_skip=False).items():
+                    if _beats(found.worst, found.uneven, merged.get(state)):
+                        merged[state] = found
+            states = merged
+        done = _finished(states, self.taper.moves)
+        assert done is not None, "the best schedule has at most one phrase a move"
+        return done
+
+    def after_phrase(self, states: dict[_State, _Found], length: int, may_skip: bool) -> dict[_State, _Found]:
+        """The states that one more phrase of `length` gaps leads to, each with the least deviating way there."""
+        reached: dict[_State, _Found] = {}
+        if may_skip:
+            skipped = ((1,) * length, 0)
+            for state, found in states.items():
+                reached[state] = _Found(found.worst, found.uneven, skipped, found)
+        for (made, slot), found in states.items():
+            for gaps in self._motifs(made, slot, length):
+                self._work(reached, made, slot, found, gaps)
+        return reached
+
+    def _work(self, reached: dict[_State, _Found], made: int, slot: int, found: _Found, gaps: tuple[int, ...]) -> None:
+        places, moves, even = self.places, self.taper.moves, self.even
+        worst, uneven, times = found.worst, found.uneven, 0
+        first = gaps[0]
+        second = gaps[1] if len(gaps) > 1 else 0
+        each = (first - even) ** 2 + ((second - even) ** 2 if second else 0.0)
+        while made + len(gaps) <= moves:
+            slot += first
+            share = places[made].get(slot)
+            if share is None:
+                return
+            made += 1
+            if share > worst:
+                worst = share
+            if second:
+                slot += second
+                share = places[made].get(slot)
+                if share is None:
+                    return
+                made += 1
+                if share > worst:
+                    worst = share
+            times += 1
+            uneven += each
+            known = reached.get((made, slot))
+            if known is None or _beats(worst, uneven, known):
+                reached[made, slot] = _Found(worst, uneven, (gaps, times), found)
+
+    def _motifs(self, made: int, slot: int, length: int) -> Iterator[tuple[int, ...]]:
+        if made + length > self.taper.moves:
+            return
+        for gap in self._gaps(made, slot):
+            if length == 1:
+                yield (gap,)
+                continue
+            for second in self._gaps(made + 1, slot + gap):
+                # Twice the same gap is a phrase of one.
+                if 0 < abs(second - gap) <= ALIKE:
+                    yield gap, second
+
+    def _gaps(self, made: int, slot: int) -> Iterator[int]:
+        """Gaps that bring the next move to a place of its own. The first move of all waits for a row to be knitted."""
+        least = slot + (self.taper.least_gap if made else 1)
+        for at in self.places[made]:
+            if at >= least:
+                yield at - slot
+
+
+def _beats(worst: float, uneven: float, known: _Found | None) -> bool:
+    """Whether it deviates less, or, deviating alike, has the more even gaps."""
+    if known is None or worst < known.worst - CLOSE:
+        return True
+    return worst <= known.worst + CLOSE and uneven < known.uneven - CLOSE

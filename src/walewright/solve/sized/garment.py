@@ -1,0 +1,187 @@
+"""The counted garment: solved numbers put together into pieces, edges and openings of every size."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from walewright.design.model import Design, EdgeRun, Opening, Piece
+from walewright.solve.algebra.programme import Values, amount
+from walewright.solve.edges.charts import sized_charts
+from walewright.solve.edges.edges import runs_of
+from walewright.solve.edges.edgings import edging_rows
+from walewright.solve.edges.gaps import alike, gap_runs, rejoins
+from walewright.solve.edges.holes import settled
+from walewright.solve.edges.inlays import sized_buttonholes, sized_repeats, sized_slots, sized_zones
+from walewright.solve.edges.lean import lean, may_lean
+from walewright.solve.edges.pieces import SIDES, EdgeTerms, OpeningTerms, PieceTerms
+from walewright.solve.edges.wedges import sized_wedges
+from walewright.solve.model import Phrase, SizedOpening, SizedPiece, SizedRun
+from walewright.solve.schedule.shaping import edge_runs
+from walewright.solve.schedule.spans import GAP, LEFT, PAIR, RIGHT, Span
+from walewright.solve.schedule.turned import turned_runs
+
+Runs = tuple[SizedRun, ...]
+
+
+def sized_pieces(
+    design: Design, piece: Piece, terms: Sequence[PieceTerms], values: Values, together: bool = True
+) -> tuple[SizedPiece, ...]:
+    """A piece in every size. A mirror image has its model's schedule, moved to the carriage sides of its own edges. Schedules are
+    of one form in all sizes, or (not `together`) each is as plain as it can be by itself."""
+    turned = _turned(design, piece)
+    outlines = _outlines(piece, terms, values, turned) if together else [_outlines(piece, (t,), values, turned)[0] for t in terms]
+    return tuple(_piece(design, piece, t, values, outline, i) for i, (t, outline) in enumerate(zip(terms, outlines, strict=True)))
+
+
+def _outlines(piece: Piece, terms: Sequence[PieceTerms], values: Values, turned: bool) -> list[_Outline]:
+    edges = _outer(piece, terms, values, turned)
+    gaps = [_opening(piece, opening, [t.openings[n] for t in terms], values) for n, opening in enumerate(piece.openings)]
+    return [_Outline(edges["left"][i], edges["right"][i], tuple(gap[i] for gap in gaps)) for i in range(len(terms))]
+
+
+@dataclass(frozen=True, slots=True)
+class _Outline:
+    left: Runs
+    right: Runs
+    openings: tuple[SizedOpening, ...]
+
+
+def _turned(design: Design, piece: Piece) -> bool:
+    """Whether a piece is the mirror image of one that is scheduled for itself."""
+    return piece.mirror_of is not None and not _turned(design, design.piece(piece.mirror_of))
+
+
+def _outer(piece: Piece, terms: Sequence[PieceTerms], values: Values, turned: bool) -> dict[str, list[Runs]]:
+    """The runs of both outer edges, per size."""
+    parted = [tuple((2 * amount(o.from_rows, values), 2 * amount(o.to_rows, values)) for o in t.openings) for t in terms]
+    edges: dict[str, list[Runs]] = {}
+    for side in SIDES:
+        if side == "right" and piece.symmetric:
+            edges[side] = edges["left"]
+            continue
+        whose = PAIR if piece.symmetric else LEFT if side == "left" else RIGHT
+        edges[side] = _edge(runs_of(piece, side), [t.edge(side) for t in terms], values, whose, parted, turned and whose != PAIR)
+    return edges
+
+
+def _edge(
+    runs: Sequence[EdgeRun],
+    edges: Sequence[EdgeTerms],
+    values: Values,
+    whose: str,
+    parted: Sequence[tuple[tuple[int, int], ...]],
+    turned: bool = False,
+) -> list[Runs]:
+    """All runs of an edge, per size. At a gap a part loses what the gap gains."""
+    made: list[Runs] = []
+    sign = -1 if whose == GAP else 1
+    for number, run in enumerate(runs):
+        spans = [
+            Span(
+                2 * amount(edge.from_rows[number], values),
+                2 * amount(edge.to_rows[number], values),
+                sign * amount(edge.moved(number), values),
+                amount(edge.cast_off[number], values),
+                run.steps if run.path == "steps" else 0,
+                between,
+            )
+            for edge, between in zip(edges, parted, strict=True)
+        ]
+        sized = (turned_runs if turned else edge_runs)(run, whose, spans)
+        assert sized is not None, f"no room at the edge to {run.to_level}, though its rule holds"
+        made.append(sized)
+    return [tuple(run[i] for run in made) for i in range(len(edges))]
+
+
+# ----------------------------------------------------------------- openings
+
+
+def _opening(piece: Piece, opening: Opening, terms: Sequence[OpeningTerms], values: Values) -> tuple[SizedOpening, ...]:
+    """An opening in every size. The moves are those of a part that begins with the carriage at its outer edge, so that casting
+    off at the gap is possible after one row and then after every second."""
+    none: list[tuple[tuple[int, int], ...]] = [() for _ in terms]
+    right = _edge(gap_runs(opening, "right"), [t.right for t in terms], values, GAP, none)
+    left = right
+    if not alike(opening):
+        left = _edge(gap_runs(opening, "left"), [t.left for t in terms], values, GAP, none)
+    made: list[SizedOpening] = []
+    for size, own in enumerate(terms):
+        row, to_row = 2 * amount(own.from_rows, values), 2 * amount(own.to_rows, values)
+        made.append(
+            SizedOpening(
+                opening.name,
+                row,
+                amount(own.taken, values),
+                amount(own.width, values),
+                _in_one(opening, row, to_row, right[size]),
+                opening.origin,
+                to_row,
+                -amount(own.left.start, values),
+                opening.taken,
+                rejoins(piece, opening),
+                left[size],
+                right[size],
+            )
+        )
+    return tuple(made)
+
+
+def _in_one(opening: Opening, row: int, to_row: int, runs: Runs) -> SizedRun:
+    """The runs of a gap's edge as one: plain rows before a run's first move belong to its gap."""
+    phrases: list[Phrase] = []
+    at = row
+    for run in runs:
+        late = run.from_row - at
+        for phrase in run.phrases:
+            here = phrase
+            if phrase.times and late:
+                gap, *gaps = phrase.gaps
+                phrases.append(Phrase((gap + late, *gaps), phrase.by, 1))
+                here, late = Phrase(phrase.gaps, phrase.by, phrase.times - 1), 0
+            phrases.append(here)
+        at = max((change for change, _ in run.changes()), default=at)
+    return SizedRun(opening.name, row, to_row, tuple(phrases), opening.way, opening.origin)
+
+
+# ----------------------------------------------------------------- the whole piece
+
+
+def _piece(design: Design, piece: Piece, terms: PieceTerms, values: Values, outline: _Outline, size: int) -> SizedPiece:
+    rows = {level: 2 * amount(t, values) for level, t in terms.rows.items()}
+    start = amount(terms.left.start, values) + amount(terms.right.start, values)
+    left, right = outline.left, outline.right
+    edging = 0 if piece.start_edging is None else edging_rows(design, design.edging(piece.start_edging), size)
+    stitches = {slot.name: amount(t, values) for slot, t in zip(piece.slots, terms.slots, strict=True)}
+    off = lean(design.machine.needles, start, left, right) if may_lean(piece) else 0
+    begin = {"left": start // 2 + off, "right": start - start // 2 - off}
+    slots = [*sized_slots(design, piece, stitches, rows, size, off)]
+    for holes in piece.buttonholes:
+        slots += sized_buttonholes(design, piece, holes, rows, begin[holes.edge], left if holes.edge == "left" else right, size)
+    made = SizedPiece(
+        piece.name,
+        start,
+        tuple((level.name, rows[level.name]) for level in piece.levels),
+        rows[piece.levels[-1].name],
+        left,
+        right,
+        outline.openings,
+        sized_wedges(piece, terms, values),
+        edging,
+        _widest(start, left, right),
+        slots=tuple(sorted(slots, key=lambda s: (s.row, s.first))),
+        zones=tuple(sized_zones(design, piece, rows, size, off)),
+        repeats=sized_repeats(piece, rows),
+        lean=off,
+    )
+    made = replace(made, slots=settled(made, made.slots, frozenset(holes.origin.path for holes in piece.buttonholes)))
+    return replace(made, charts=sized_charts(design, piece, made, size))
+
+
+def _widest(start: int, left: Runs, right: Runs) -> int:
+    moves = sorted((row, by) for run in (*left, *right) for row, by in run.changes())
+    width = most = start
+    for _, by in moves:
+        width += by
+        most = max(most, width)
+    return most
