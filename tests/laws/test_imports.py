@@ -27,7 +27,9 @@ ALLOWED: dict[str, set[str]] = {
     # The proof compares fabrics, and measures their edges as the bed does.
     "proof": {"report", "world", DESIGN, GLUE, SOLVE, OPERATIONS, "bed"},
     "fit": {"report", "world", DESIGN, GLUE, SOLVE, OPERATIONS, "bed"},
-    "pages": {"report", "world", FIT, DESIGN, GLUE, SOLVE, STEPS, OPERATIONS, WRITE, PROOF},
+    "guide": {"report", DESIGN, SOLVE},
+    "figures": {"report", DESIGN, SOLVE, PROOF, OPERATIONS, "guide.model", "guide.numbers"},
+    "sheet": {"report", "world", "figures", "guide", FIT, DESIGN, GLUE, SOLVE, STEPS, OPERATIONS, WRITE, PROOF},
     "plan": {"report", "world", "pipeline", FIT, DESIGN, GLUE, SOLVE, STEPS, OPERATIONS, BED, WRITE, PROOF},
     # Above the pipeline: it compiles again and again.
     "regrade": {"report", "pipeline", "design", SYNTAX},

@@ -7,7 +7,7 @@ from itertools import pairwise
 import pytest
 
 from tests.outside.worked import INCH, PER_INCH, WIDE, garment, knitted, proven
-from walewright.pages.measure_words import measure_words
+from walewright.guide.english.measure_words import measure_words
 from walewright.solve.model import SizedPiece
 
 PANEL = """

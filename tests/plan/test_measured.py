@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from walewright.pages.measure_words import measure_words
+from walewright.guide.english.measure_words import measure_words
 from walewright.plan.measured import measured
 from walewright.solve.model import MeasureKey
 

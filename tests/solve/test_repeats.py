@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from tests.draws import draws
 from tests.solve.workshop import Workshop, origin, solve
 from walewright.design.model import Design, Motif, Piece, Way, Zone
-from walewright.pages.measure_words import measure_words
+from walewright.guide.english.measure_words import measure_words
 from walewright.report.english import in_english
 from walewright.solve.edges.geometry import edge_length
 from walewright.solve.model import Counts, SizedPiece
