@@ -5,11 +5,11 @@ from __future__ import annotations
 import pytest
 
 from tests.figures import gallery
+from walewright.counted.model import Phrase, SizedOpening, SizedPiece, SizedRun, SizedWedge
 from walewright.design.model import Fabric, Origin, Way
 from walewright.figures.grid import plain
 from walewright.figures.outline import Outline
 from walewright.figures.outline import outline as outline_on
-from walewright.solve.model import Phrase, SizedOpening, SizedPiece, SizedRun, SizedWedge
 
 ORIGIN = Origin("by hand")
 SIMPLE = Way("simple")

@@ -8,12 +8,12 @@ from typing import Any
 
 import pytest
 
+from walewright.counted.model import SizedZone
 from walewright.design import model as d
 from walewright.figures import yarns
 from walewright.figures.measures import measured
 from walewright.figures.pens import Paper
 from walewright.figures.worked import clipped, show_panels, stripes
-from walewright.solve.model import SizedZone
 
 Make = Callable[..., Any]
 ORIGIN = d.Origin("by hand")
