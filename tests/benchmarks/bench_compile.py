@@ -16,6 +16,7 @@ from pathlib import Path
 from walewright import pipeline, sheet
 from walewright.cli.sources import shipped
 from walewright.design import Changes
+from walewright.guide.english import LANGUAGE
 from walewright.sheet import PageOptions
 
 PATTERNS = Path(__file__).resolve().parents[2] / "patterns"
@@ -49,7 +50,7 @@ def _time(source: Path) -> None:
 
     outcome = compiled()
     assert outcome.proven
-    made = sheet.compose(outcome.design, outcome.counts, outcome.instructions, outcome.proof, PageOptions())
+    made = sheet.compose(LANGUAGE, outcome.design, outcome.counts, outcome.instructions, outcome.proof, PageOptions())
     html = sheet.html(made)
     proving = seconds(compiled)
     printing = seconds(lambda: sheet.pdf(html, made))

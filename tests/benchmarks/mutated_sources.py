@@ -36,6 +36,7 @@ from tests.benchmarks.variants_at_random import FAULTS, ROOT, one_size, sources,
 from walewright import pipeline, plan, sheet
 from walewright.cli.sources import shipped
 from walewright.design import Changes, Shipped
+from walewright.guide.english import LANGUAGE
 from walewright.report.english import in_english
 from walewright.report.render import terminal
 
@@ -72,7 +73,7 @@ def compiled(text: str, changes: Changes, data: Shipped) -> Result:
         return Result(ours[0].code, f"{in_english(ours[0]).message} {in_english(ours[0]).notes[-1:]}", codes)
     if outcome.proven:
         design, counts, instructions, proof = outcome.result()
-        sheet.html(sheet.compose(design, counts, instructions, proof, sheet.PageOptions(), outcome.fit))
+        sheet.html(sheet.compose(LANGUAGE, design, counts, instructions, proof, sheet.PageOptions(), outcome.fit))
         plan.plan_bytes(outcome)
     return Result("proven" if outcome.proven else "refused", "", codes)
 

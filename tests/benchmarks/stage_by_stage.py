@@ -16,9 +16,11 @@ from unittest import mock
 from tests.design.dump import dump
 from walewright import bed, pipeline, plan, proof, readback, sheet, solve, write
 from walewright.bed import BedResult
+from walewright.cli.formats.format import Pattern
+from walewright.cli.formats.text import text
 from walewright.cli.sources import shipped
-from walewright.cli.text_copy import text_copy
 from walewright.design import Changes
+from walewright.guide.english import LANGUAGE
 from walewright.pipeline import Outcome
 from walewright.report.model import Diagnostic, has_errors
 from walewright.sheet.model import PageOptions, Sheet
@@ -138,7 +140,11 @@ def _proven(knitted: tuple[Outcome, tuple[BedResult | None, ...]] | None) -> Out
 
 
 def _sheet(proven: Outcome | None) -> Sheet | None:
-    return None if proven is None else sheet.compose(*proven.result(), PageOptions(date="today"), proven.fit)
+    return None if proven is None else sheet.compose(LANGUAGE, *proven.result(), PageOptions(date="today"), proven.fit)
+
+
+def _text(proven: Outcome) -> str:
+    return text(Pattern(proven, LANGUAGE, "a4", "cm", "0", ""))
 
 
 def shows(was: Compiled, now: Compiled) -> str:
@@ -159,7 +165,7 @@ def shows(was: Compiled, now: Compiled) -> str:
         return "" if before is after else "told later"
     if told(before.diagnostics) != told(after.diagnostics):
         return "told later"
-    if text_copy(before, "cm") != text_copy(after, "cm"):
+    if _text(before) != _text(after):
         return "text"
     page, its = was.sheet, _sheet(after)
     assert page is not None

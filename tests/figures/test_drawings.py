@@ -13,6 +13,7 @@ from walewright.figures.garment import cover, middle_size
 from walewright.figures.measures import measured
 from walewright.figures.model import Drawing
 from walewright.figures.schematic import drawing, fitting_scale
+from walewright.guide.english import LANGUAGE
 from walewright.sheet.legends import legend
 
 Make = Callable[..., Any]
@@ -30,12 +31,12 @@ def points(drawing_: Drawing) -> list[tuple[float, float]]:
 def schematic(pattern: Any, name: str, units: str = "cm") -> Drawing:
     piece = measured(pattern.design, pattern.counts, name)
     size = middle_size(pattern.counts)
-    return drawing(piece, pattern.design.sizes, size, units, fitting_scale((piece,), size))
+    return drawing(LANGUAGE, piece, pattern.design.sizes, size, units, fitting_scale((piece,), size))
 
 
 def test_measures_of_a_body(pattern: Make) -> None:
     made = pattern(3)
-    found = {m.label: m.values for m in measured(made.design, made.counts, "front").measures}
+    found = {m.label(LANGUAGE): m.values for m in measured(made.design, made.counts, "front").measures}
     per_stitch, per_row = 30.8 / 40, 32.4 / 60
     assert found["Width at hem"] == pytest.approx([n * per_stitch for n in (58, 64, 70)])
     assert found["Hem to underarm"] == pytest.approx([54 * per_row] * 3)
@@ -49,7 +50,7 @@ def test_measures_of_a_body(pattern: Make) -> None:
 
 def test_a_sleeve_is_measured_where_it_is_widest_and_has_no_neck(pattern: Make) -> None:
     made = pattern(2)
-    found = {m.label: m.values for m in measured(made.design, made.counts, "sleeve").measures}
+    found = {m.label(LANGUAGE): m.values for m in measured(made.design, made.counts, "sleeve").measures}
     assert found["Width at widest"] == pytest.approx([n * 30.8 / 40 for n in (52, 54)])
     assert "Width of neck" not in found
 
@@ -59,13 +60,13 @@ def test_one_size_stands_on_the_drawing(pattern: Make) -> None:
     texts = [t.text for t in schematic(made, "front").letterings]
     assert "44.5 cm · 58 st" in texts
     assert [t for t in texts if t in ("29 cm", "54 rows")] == ["29 cm", "54 rows"]
-    assert legend(measured(made.design, made.counts, "front"), made.design.sizes, "cm") is None
+    assert legend(LANGUAGE, measured(made.design, made.counts, "front"), made.design.sizes, "cm") is None
 
 
 def test_many_sizes_have_letters_and_a_legend(pattern: Make) -> None:
     made = pattern(8)
     letters = {t.text for t in schematic(made, "front").letterings if t.kind == "letter"}
-    table = legend(measured(made.design, made.counts, "front"), made.design.sizes, "cm")
+    table = legend(LANGUAGE, measured(made.design, made.counts, "front"), made.design.sizes, "cm")
     assert table is not None
     rows = table.groups[0].rows
     assert letters == {row.key for row in rows if row.key}
@@ -92,8 +93,8 @@ def test_the_title_of_a_schematic_says_its_measurements(pattern: Make) -> None:
 def test_the_cover_hangs_two_sleeves_on_the_body(pattern: Make) -> None:
     made = pattern(3)
     pieces = tuple(measured(made.design, made.counts, p.name) for p in made.design.pieces)
-    whole = cover(made.design, made.counts, pieces)
-    bare = cover(replace(made.design, joins=()), made.counts, pieces)
+    whole = cover(LANGUAGE, made.design, made.counts, pieces)
+    bare = cover(LANGUAGE, replace(made.design, joins=()), made.counts, pieces)
     found = points(whole)
     assert all(0 <= x <= whole.width and 0 <= y <= whole.height for x, y in found)
     # With sleeves the garment is wider than it is high, without them the body alone is not.

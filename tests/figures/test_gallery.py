@@ -15,6 +15,7 @@ from walewright.figures.measures import MeasuredPiece
 from walewright.figures.model import Drawing
 from walewright.figures.pens import LETTER_MM, Paper
 from walewright.figures.schematic import drawing, fitting_scale
+from walewright.guide.english import LANGUAGE
 from walewright.sheet.legends import legend
 
 NAMES = ("front", "mirror", "vest", "skirt", "tail", "thumb", "shawl", "scarf")
@@ -40,7 +41,7 @@ def drawn(name: str, size: int | None = None, units: str = "cm") -> Drawing:
     if size is not None:
         piece, sizes = of_one_size(piece, size), (sizes[size],)
     fabrics = (gallery.PLAIN, gallery.RIB, gallery.TUCK)
-    return drawing(piece, sizes, 0, units, fitting_scale((piece,), 0), fabrics)
+    return drawing(LANGUAGE, piece, sizes, 0, units, fitting_scale((piece,), 0), fabrics)
 
 
 def boxes(of: Drawing) -> list[tuple[float, float, float, float]]:
@@ -92,7 +93,7 @@ def test_everything_is_on_the_paper_and_fits_a_page(name: str, size: int | None)
 
 @pytest.mark.parametrize("name", NAMES)
 def test_every_measure_has_its_letter_on_the_drawing(name: str) -> None:
-    table = legend(getattr(gallery, name)().measured(), gallery.SIZES, "cm")
+    table = legend(LANGUAGE, getattr(gallery, name)().measured(), gallery.SIZES, "cm")
     assert table is not None
     letters = [t.text for t in drawn(name).letterings if t.kind == "letter"]
     assert sorted(letters) == sorted(row.key for row in table.groups[0].rows if row.key)
@@ -100,7 +101,7 @@ def test_every_measure_has_its_letter_on_the_drawing(name: str) -> None:
 
 def test_what_is_measured() -> None:
     def labels(name: str) -> dict[str, tuple[str, tuple[int, ...]]]:
-        return {m.label: (m.unit, m.counts) for m in getattr(gallery, name)().measured().measures}
+        return {m.label(LANGUAGE): (m.unit, m.counts) for m in getattr(gallery, name)().measured().measures}
 
     vest = labels("vest")
     assert vest["Width of pocket"] == ("st", (14, 14))

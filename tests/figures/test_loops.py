@@ -14,6 +14,7 @@ from walewright.figures import yarns
 from walewright.figures.cables import cables
 from walewright.figures.loops import picture
 from walewright.figures.model import Drawing
+from walewright.guide.english import LANGUAGE
 from walewright.proof.model import FabricPicture, PictureLoop
 
 Make = Callable[..., Any]
@@ -56,24 +57,24 @@ WOOL = yarns.PALETTE[0]
 
 def test_every_loop_is_seven_strands(design: d.Design) -> None:
     # Two lower and two upper halves of legs, a head, two feet.
-    assert len(strands(picture(design, shown(plain(5, 4)), "knit"), WOOL)) == 5 * 4 * 7
+    assert len(strands(picture(LANGUAGE, design, shown(plain(5, 4)), "knit"), WOOL)) == 5 * 4 * 7
 
 
 def test_from_the_knit_side_left_and_right_are_exchanged(design: d.Design) -> None:
     loops = plain(4, 2)
     loops[0, 0] = replace(loops[0, 0], yarn="navy")
-    from_knit, from_purl = (strands(picture(design, shown(loops), side), "#203050") for side in ("knit", "purl"))
-    whole = picture(design, shown(loops), "knit")
+    from_knit, from_purl = (strands(picture(LANGUAGE, design, shown(loops), side), "#203050") for side in ("knit", "purl"))
+    whole = picture(LANGUAGE, design, shown(loops), "knit")
     middle = whole.left + whole.width / 2
     assert all(x > middle for data in from_knit for x in xs(data))
     assert all(x < middle for data in from_purl for x in xs(data))
-    assert "seen from the purl side" in picture(design, shown(loops), "purl").title
+    assert "seen from the purl side" in picture(LANGUAGE, design, shown(loops), "purl").title
 
 
 def test_legs_lie_in_front_on_the_knit_side_and_behind_on_the_purl_side(design: d.Design) -> None:
     one = replace(plain(1, 1)[0, 0], through=())
     single = FabricPicture("plain", 1, 1, (one,), ())
-    knit, purl = (strands(picture(design, single, side), WOOL) for side in ("knit", "purl"))
+    knit, purl = (strands(picture(LANGUAGE, design, single, side), WOOL) for side in ("knit", "purl"))
     # The feet reach furthest to the side: first painted from the knit side, after the lower legs from the purl side.
     assert wide(knit[:2]) < wide(knit)
     assert knit != purl
@@ -83,22 +84,26 @@ def test_legs_lie_in_front_on_the_knit_side_and_behind_on_the_purl_side(design: 
 def test_a_re_formed_stitch_is_seen_from_its_other_side(design: d.Design) -> None:
     loops = plain(3, 3)
     loops[1, 1] = replace(loops[1, 1], yarn="navy")
-    before = strands(picture(design, shown(loops), "knit"), "#203050")
+    before = strands(picture(LANGUAGE, design, shown(loops), "knit"), "#203050")
     loops[1, 1] = replace(loops[1, 1], face=1)
-    after = strands(picture(design, shown(loops), "knit"), "#203050")
+    after = strands(picture(LANGUAGE, design, shown(loops), "knit"), "#203050")
     assert sorted(before) == sorted(after)
     assert before != after
 
 
 def test_a_moved_loop_leans_and_its_hole_stays_open(design: d.Design) -> None:
-    upright = wide(strands(picture(design, shown(plain(4, 4)), "knit"), WOOL))
+    upright = wide(strands(picture(LANGUAGE, design, shown(plain(4, 4)), "knit"), WOOL))
     loops = plain(4, 4)
     loops[2, 2] = replace(loops[2, 2], through=((2, 1), (1, 1)))
     loops[1, 2] = replace(loops[1, 2], kind="bar", through=())
-    leaning = picture(design, shown(loops), "knit")
+    leaning = picture(LANGUAGE, design, shown(loops), "knit")
     legs = [data for data in strands(leaning, WOOL) if abs(xs(data)[0] - xs(data)[1]) > upright * 0.9]
     assert len(legs) > len(
-        [d_ for d_ in strands(picture(design, shown(plain(4, 4)), "knit"), WOOL) if abs(xs(d_)[0] - xs(d_)[1]) > upright * 0.9]
+        [
+            d_
+            for d_ in strands(picture(LANGUAGE, design, shown(plain(4, 4)), "knit"), WOOL)
+            if abs(xs(d_)[0] - xs(d_)[1]) > upright * 0.9
+        ]
     )
 
 
@@ -112,10 +117,10 @@ def test_a_held_loop_is_as_tall_as_its_rows(design: d.Design) -> None:
 
     loops = plain(3, 5)
     loops[1, 1] = replace(loops[1, 1], yarn="navy")
-    short = tallest(picture(design, shown(loops), "purl"))
+    short = tallest(picture(LANGUAGE, design, shown(loops), "purl"))
     del loops[1, 2]
     loops[1, 3] = replace(loops[1, 3], through=((1, 1),))
-    assert tallest(picture(design, shown(loops), "purl")) > 1.6 * short
+    assert tallest(picture(LANGUAGE, design, shown(loops), "purl")) > 1.6 * short
 
 
 def crossed(k: int, left_over: bool) -> dict[tuple[int, int], PictureLoop]:
@@ -133,7 +138,7 @@ def crossed(k: int, left_over: bool) -> dict[tuple[int, int], PictureLoop]:
 @pytest.mark.parametrize("left_over", [True, False])
 def test_of_two_groups_that_cross_the_one_in_front_is_painted_last(design: d.Design, k: int, left_over: bool) -> None:
     for side in ("purl", "knit"):
-        colours = [s.colour for s in picture(design, shown(crossed(k, left_over)), side).strokes if s.kind == "strand"]
+        colours = [s.colour for s in picture(LANGUAGE, design, shown(crossed(k, left_over)), side).strokes if s.kind == "strand"]
         # What lies in front for the knitter lies behind on the side that faces away.
         assert colours[-1] == ("#203050" if left_over == (side == "purl") else WOOL)
 
@@ -171,7 +176,7 @@ def test_moved_loops_of_lace_are_no_cable() -> None:
 
 def test_floats_are_broken_lines_from_the_knit_side_only(design: d.Design) -> None:
     of = shown(plain(6, 3), ((1, 1, 3, "navy"),))
-    knit, purl = picture(design, of, "knit"), picture(design, of, "purl")
+    knit, purl = picture(LANGUAGE, design, of, "knit"), picture(LANGUAGE, design, of, "purl")
     (dashes,) = [s for s in knit.strokes if s.kind == "dashes"]
     x0, x1 = xs(dashes.data)
     assert x1 - x0 == pytest.approx(3 * 4.4, abs=0.05)
@@ -183,4 +188,4 @@ def test_a_ladder_is_bars(design: d.Design) -> None:
     loops = plain(3, 3)
     for row in range(3):
         loops[1, row] = replace(loops[1, row], kind="float", through=(), yarn="navy")
-    assert len(strands(picture(design, shown(loops), "knit"), "#203050")) == 3
+    assert len(strands(picture(LANGUAGE, design, shown(loops), "knit"), "#203050")) == 3

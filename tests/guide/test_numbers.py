@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from walewright.guide.numbers import cm, graded, inches, listed, ordinal, sentence
+from walewright.guide.english import LANGUAGE
+from walewright.guide.numbers import cm, graded, inches, sentence
 
 
 @pytest.mark.parametrize(("value", "text"), [(47.1, "47"), (47.3, "47.5"), (0.1, "0"), (-0.1, "0"), (100, "100")])
@@ -28,6 +29,15 @@ def test_graded() -> None:
 
 
 def test_words() -> None:
-    assert [ordinal(n) for n in (1, 2, 3, 4, 11, 12, 13, 21)] == ["1st", "2nd", "3rd", "4th", "11th", "12th", "13th", "21st"]
-    assert listed(["a", "b", "c"]) == "a, b and c"
+    assert [LANGUAGE.ordinal(n) for n in (1, 2, 3, 4, 11, 12, 13, 21)] == [
+        "1st",
+        "2nd",
+        "3rd",
+        "4th",
+        "11th",
+        "12th",
+        "13th",
+        "21st",
+    ]
+    assert LANGUAGE.listed(["a", "b", "c"]) == "a, b and c"
     assert sentence("upper_arm") == "Upper arm"

@@ -36,7 +36,6 @@ ALLOWED = {
     "design.reading.counts.tex": "a yarn's count as its author wrote it, read as a number",
     "design.findings.__init__": "the author's source: the names within a line",
     "sheet.composing._cover_facts": "the author's label of a machine, printed as far as its first comma",
-    "sheet.handwork.anchor": "an anchor is made of a title; nothing depends on what it says",
     "sheet.parts._stretches": "where a line may break: a blank and a stop go with the figure beside them",
     "sheet.supplies.machine": "the author's label of a machine, printed as far as its first comma",
     "report.excerpt.column": "the author's source, shown under a message",
@@ -55,7 +54,7 @@ KEYS = {
 """Functions where a field of such a name holds no words."""
 
 TO_GO = {
-    "cli.text_copy._materials": "takes the label of a machine apart once more",
+    "sheet.text_copy._materials": "takes the label of a machine apart once more",
     "sheet.checked._seam": "finds a join by its words",
     "solve.conflict.changed._one": "takes the name of an edge out of what a change says",
     "solve.conflict.changed._written": "takes the name of an edge out of what a change says",

@@ -5,6 +5,7 @@ The one place that knows where these figures come from: when the compiler measur
 
 from __future__ import annotations
 
+from walewright.guide.english import LANGUAGE
 from walewright.pipeline import Outcome
 from walewright.sheet.fitting import eases
 
@@ -48,5 +49,5 @@ def reach(outcome: Outcome, back: str, shoulder: str, sleeve: str, cuff: str, to
 def printed_ease(outcome: Outcome) -> tuple[float, ...]:
     """cm of ease, size by size, that the page prints for the girth of the body."""
     assert outcome.fit is not None
-    (values,) = [values for label, values in eases(outcome.fit) if ": all round" in label]
+    (values,) = [values for label, values in eases(LANGUAGE, outcome.fit) if ": all round" in label]
     return values

@@ -11,6 +11,7 @@ import pytest
 from walewright.counted.model import MeasureKey
 from walewright.design import model as d
 from walewright.fit.model import Fit, Girth
+from walewright.guide.english import LANGUAGE
 from walewright.proof import model as p
 from walewright.sheet import PageOptions, Sheet, compose
 from walewright.solve import model as s
@@ -32,7 +33,7 @@ class Pattern:
     def sheet(self, **options: str) -> Sheet:
         chosen = {"version": "0.1.0", "date": "2025-11-25", **options}
         made = self.design, self.counts, self.instructions, self.proof
-        return compose(*made, PageOptions(**chosen), self.fit)  # type: ignore[arg-type]
+        return compose(LANGUAGE, *made, PageOptions(**chosen), self.fit)  # type: ignore[arg-type]
 
 
 STEPS = (

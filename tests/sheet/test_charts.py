@@ -14,6 +14,8 @@ from walewright.design import model as d
 from walewright.figures import chart_drawing, symbols, yarns
 from walewright.figures.chart_sheets import LEAST, OVERLAP, ROOM, Cut, Window, cut, letter
 from walewright.figures.model import Drawing
+from walewright.guide.english import LANGUAGE
+from walewright.guide.english.drawings import DRAWINGS
 from walewright.proof import model as p
 from walewright.sheet import chart_places, html
 from walewright.sheet.charts import charts
@@ -101,7 +103,7 @@ def test_a_chart_that_fits_is_one_sheet_as_large_as_may_be() -> None:
 
 def test_sheets_say_what_is_on_which(pattern: Make) -> None:
     made = with_charts(pattern(1), ISLAND, lies={"front": (lying(-50, 49, -50, ""),)})
-    (part,) = charts(made.design, made.counts, made.instructions, made.proof)
+    (part,) = charts(LANGUAGE, made.design, made.counts, made.instructions, made.proof)
     assert len(part.sheets) > 4
     assert part.map is not None
     assert {t.text for t in part.map.letterings} == {letter(i) for i in range(len(part.sheets))}
@@ -118,7 +120,7 @@ def test_sheets_say_what_is_on_which(pattern: Make) -> None:
 def test_a_large_chart_in_colours_stays_small(pattern: Make) -> None:
     made = with_charts(pattern(1), ISLAND, lies={})
     whole = cut(ISLAND.width, len(ISLAND.rows), 0.75)
-    drawn = [chart_drawing.sheet(made.design, ISLAND, whole, sheet, ()) for sheet in whole.sheets]
+    drawn = [chart_drawing.sheet(LANGUAGE, made.design, ISLAND, whole, sheet, ()) for sheet in whole.sheets]
     cells = sum(len(sheet.rows) * len(sheet.columns) for sheet in whole.sheets)
     size = sum(len(st.data) for one in drawn for st in one.strokes) + sum(len(tile.data) for one in drawn for tile in one.tiles)
     # The worst there is: two rows of three with a yarn that changes at every needle.
@@ -144,7 +146,7 @@ def test_every_cell_of_a_colour_is_filled_once_and_again_in_overlaps(pattern: Ma
     whole = cut(ISLAND.width, len(ISLAND.rows), 0.75)
     for symbol, name in (("N", "navy"), ("G", "gold")):
         shade = yarns.colour(made.design, name)
-        total = sum(squares(chart_drawing.sheet(made.design, ISLAND, whole, sheet, ()), shade) for sheet in whole.sheets)
+        total = sum(squares(chart_drawing.sheet(LANGUAGE, made.design, ISLAND, whole, sheet, ()), shade) for sheet in whole.sheets)
         shown = sum(ISLAND.rows[r][c] == symbol for sheet in whole.sheets for r in sheet.rows for c in sheet.columns)
         assert shown > sum(row.count(symbol) for row in ISLAND.rows)
         assert total / (whole.width * whole.height) == pytest.approx(shown, rel=0.01)
@@ -154,7 +156,8 @@ def test_every_cell_of_a_colour_is_filled_once_and_again_in_overlaps(pattern: Ma
 
 
 def test_each_kind_has_its_own_symbol() -> None:
-    kinds = [k for k in symbols.NAMES if k not in ("knit", "tuck", "cross")]
+    kinds = [k.removeprefix("cell/") for k in DRAWINGS if k.startswith("cell/")]
+    kinds = [k for k in kinds if k not in ("knit", "tuck", "cross")]
     drawn = [symbols.symbol(k, 0, 0, 4, 3) for k in kinds]
     drawn += [symbols.tuck(0, 0, 4, 6)] + [
         symbols.cross(0, 0, 4, 3, d.Cell("cross", "", k, side)) for k in (1, 2) for side in ("left", "right")
@@ -263,7 +266,7 @@ def lace_pattern(pattern: Make) -> Any:
 
 def test_the_key_has_every_symbol_that_occurs_with_words_and_number(pattern: Make) -> None:
     made = lace_pattern(pattern)
-    (part,) = charts(made.design, made.counts, made.instructions, made.proof)
+    (part,) = charts(LANGUAGE, made.design, made.counts, made.instructions, made.proof)
     rows = {k.written: k for k in part.key}
     assert set(rows) == set("".join(LACE.rows))
     assert (rows["O"].name, rows["O"].what, rows["O"].standard) == ("Eyelet", "leave the needle empty", "JIS L 0201 1030")
@@ -280,7 +283,7 @@ def test_the_key_has_every_symbol_that_occurs_with_words_and_number(pattern: Mak
 
 def test_where_the_chart_lies(pattern: Make) -> None:
     made = lace_pattern(pattern)
-    (part,) = charts(made.design, made.counts, made.instructions, made.proof)
+    (part,) = charts(LANGUAGE, made.design, made.counts, made.instructions, made.proof)
     assert part.places is not None
     # Back and front are alike and share a table.
     (group,) = part.places.groups
@@ -311,15 +314,15 @@ def test_a_motif_is_marked_at_its_own_middle(pattern: Make) -> None:
     motif = chart(("..", ".O", "O/"), key("O", "hole"), key("/", "two from right"))
     made = with_charts(pattern(1), motif, lies={"front": (lying(10, 11, 10, ""),)})
     found = chart_places.uses(made.design, made.counts, motif)
-    assert chart_places.centres(motif, found) == (chart_drawing.Centre(1.0, "middle"),)
-    table = chart_places.places(motif, found, ("XS",))
+    assert chart_places.centres(LANGUAGE, motif, found) == (chart_drawing.Centre(1.0, "middle"),)
+    table = chart_places.places(LANGUAGE, motif, found, ("XS",))
     assert table is not None
     assert {r.label: r.cells[0].text for r in table.groups[0].rows}["Middle at"] == "R 11 | R 12"
 
 
 def test_no_chart_no_page(pattern: Make) -> None:
     made = with_charts(pattern(1), LACE, lies={})
-    assert charts(made.design, made.counts, made.instructions, made.proof) == ()
+    assert charts(LANGUAGE, made.design, made.counts, made.instructions, made.proof) == ()
 
 
 def test_tools_with_as_many_prongs_as_stitches_are_moved_together() -> None:
@@ -338,15 +341,15 @@ def test_bobbins_and_floats_are_listed(pattern: Make) -> None:
         replace(made.proof.sizes[1], bobbins=ends[:1]),
     )
     proof = replace(made.proof, sizes=sizes)
-    (table,) = bobbins(made.design, proof)
+    (table,) = bobbins(LANGUAGE, made.design, proof)
     assert table.rows == (
         ("1", "Navy", "L 3 to R 2", "RC 9", "to RC 40; it hangs from RC 14 to 16 and is taken up again", "2.5", "2.5"),
         ("2", "Navy", "L 3 to R 2", "RC 19", "to RC 40", "5.0", "–"),
     )
-    told = floats(made.design, proof)
+    told = floats(LANGUAGE, made.design, proof)
     assert told is not None
     assert told.rows == (("Front (XS)", "Gold", "33, 35", "L 9 to L 3: 7 stitches, 5.4 cm"),)
-    assert floats(made.design, made.proof) is None
+    assert floats(LANGUAGE, made.design, made.proof) is None
     page = html(replace(made, proof=proof).sheet())
     assert "Bobbins for the front" in page
     assert "L 9 to L 3: 7 stitches" in page

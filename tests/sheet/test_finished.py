@@ -13,6 +13,7 @@ from walewright.design import model as d
 from walewright.figures.garment import cover
 from walewright.figures.measures import measured
 from walewright.fit import model as fit
+from walewright.guide.english import LANGUAGE
 from walewright.sheet.finished import size_notes, size_table
 
 Make = Callable[..., Any]
@@ -33,7 +34,7 @@ WORN = fit.Fit((BODY, SLEEVE), (BUST,), (("collar", (60.0, 61.0)),), (REACH,), (
 
 
 def rows(made: Any, worn: fit.Fit | None) -> dict[str, dict[str, list[str]]]:
-    table = size_table(made.design, pieces(made), worn, "cm")
+    table = size_table(LANGUAGE, made.design, pieces(made), worn, "cm")
     return {g.title: {r.label: [c.text for c in r.cells] for r in g.rows} for g in table.groups}
 
 
@@ -67,7 +68,7 @@ def test_laps_are_told(pattern: Make) -> None:
 
 def test_notes_say_what_passes_and_where_buttons_are_sewn(pattern: Make) -> None:
     design = pattern(2).design
-    notes = size_notes(design, WORN, "cm")
+    notes = size_notes(LANGUAGE, design, WORN, "cm")
     (neck,) = [note for note in notes if note.startswith("Neck")]
     assert neck.startswith("Neck: 47 (50) cm at rest, stretched about 61 (65) cm, so that the head goes through; ")
     assert neck.endswith("it was reckoned with 56 cm for the head.")
@@ -76,16 +77,16 @@ def test_notes_say_what_passes_and_where_buttons_are_sewn(pattern: Make) -> None
     assert "from the lower end, at 1.5 cm and 40 (42) cm" in buttons
     # What does not pass is no promise.
     tight = replace(WORN, passings=(replace(NECK, stretched=(50.0, 65.0)),))
-    assert not [n for n in size_notes(design, tight, "cm") if n.startswith("Neck")]
+    assert not [n for n in size_notes(LANGUAGE, design, tight, "cm") if n.startswith("Neck")]
 
 
 def test_notes_say_what_is_measured_and_what_a_seam_takes(pattern: Make) -> None:
     design = pattern(2).design
-    assert "before seaming" in size_notes(design, None, "cm")[0]
+    assert "before seaming" in size_notes(LANGUAGE, design, None, "cm")[0]
     # Two stitches of 0.77 cm.
-    assert "one stitch of each side into it: about 1.5 cm in all" in size_notes(design, None, "cm")[0]
-    assert "about ½ in in all" in size_notes(design, None, "in")[0]
-    assert "seam takes" not in size_notes(replace(design, joins=()), None, "cm")[0]
+    assert "one stitch of each side into it: about 1.5 cm in all" in size_notes(LANGUAGE, design, None, "cm")[0]
+    assert "about ½ in in all" in size_notes(LANGUAGE, design, None, "in")[0]
+    assert "seam takes" not in size_notes(LANGUAGE, replace(design, joins=()), None, "cm")[0]
 
 
 def cardigan() -> tuple[d.Design, Any, tuple[Any, ...]]:
@@ -120,18 +121,18 @@ def cardigan() -> tuple[d.Design, Any, tuple[Any, ...]]:
 
 def test_a_cardigans_fronts_lie_side_by_side_on_the_cover() -> None:
     design, counts, made = cardigan()
-    drawing = cover(design, counts, made)
+    drawing = cover(LANGUAGE, design, counts, made)
     assert "seen from the front" in drawing.title
     assert [s.kind for s in drawing.strokes].count("inside") == 1
     without = replace(design, joins=())
-    assert "The pieces of Cardigan" in cover(without, counts, made).title
+    assert "The pieces of Cardigan" in cover(LANGUAGE, without, counts, made).title
 
 
 def test_what_is_no_body_is_laid_out_as_a_group() -> None:
     for make in (gallery.thumb, gallery.shawl, gallery.scarf, gallery.skirt):
         made = make()
         design, counts = made.design(), made.counts()
-        drawing = cover(design, counts, (measured(design, counts, made.name),))
+        drawing = cover(LANGUAGE, design, counts, (measured(design, counts, made.name),))
         assert drawing.title == "The pieces of P in size S, to one scale"
         assert drawing.height < 120
         assert {"cloth"} <= {s.kind for s in drawing.strokes}
@@ -141,7 +142,7 @@ def test_a_tube_is_drawn_folded() -> None:
     def width(design: d.Design, made: Any) -> float:
         import re
 
-        of = cover(design, made.counts(), (measured(design, made.counts(), made.name),))
+        of = cover(LANGUAGE, design, made.counts(), (measured(design, made.counts(), made.name),))
         xs = [float(x) for s in of.strokes if s.kind == "cloth" for x in re.findall(r"[ML](-?[\d.]+) ", s.data)]
         ys = [float(y) for s in of.strokes if s.kind == "cloth" for y in re.findall(r"[ML]-?[\d.]+ (-?[\d.]+)", s.data)]
         return (max(xs) - min(xs)) / (max(ys) - min(ys))

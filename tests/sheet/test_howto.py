@@ -12,6 +12,7 @@ import pytest
 from walewright.design import model as d
 from walewright.figures.hands import TECHNIQUES, Technique
 from walewright.figures.hands.scene import Scene
+from walewright.guide.english import LANGUAGE
 from walewright.sheet import html
 from walewright.sheet.handwork import anchor, handwork
 from walewright.write.model import Paragraph, Run, Sentence
@@ -74,24 +75,25 @@ def everything(pattern: Make) -> Any:
 
 def test_every_technique_is_told_once(pattern: Make) -> None:
     made = everything(pattern)
-    found = [h.title for h in handwork(made.design, made.instructions)]
-    assert found == [t.title for t in TECHNIQUES]
+    found = [h.title for h in handwork(LANGUAGE, made.design, made.instructions)]
+    assert found == [LANGUAGE.how_to[t.key].title for t in TECHNIQUES]
 
 
 def test_titles_and_places_are_unique() -> None:
-    assert len({t.title for t in TECHNIQUES}) == len({anchor(t) for t in TECHNIQUES}) == len(TECHNIQUES)
+    assert set(LANGUAGE.how_to) == {t.key for t in TECHNIQUES}
+    assert len({h.title for h in LANGUAGE.how_to.values()}) == len({anchor(t) for t in TECHNIQUES}) == len(TECHNIQUES)
 
 
-@pytest.mark.parametrize("technique", TECHNIQUES, ids=lambda t: t.title)
+@pytest.mark.parametrize("technique", TECHNIQUES, ids=lambda t: t.key)
 def test_a_drawing_stays_in_its_frame_and_is_named(technique: Technique) -> None:
-    scene = Scene()
+    scene = Scene(LANGUAGE)
     technique.draw(scene)
-    drawn = scene.finished(f"{technique.title}: {technique.shown}")
+    drawn = scene.finished(LANGUAGE.how_to[technique.key].shown)
     assert len(drawn.strokes) >= 2
     points = [(float(x), float(y)) for s in drawn.strokes for x, y in re.findall(r"[ML](-?[\d.]+) (-?[\d.]+)", s.data)]
     assert all(-0.5 <= x <= drawn.width + 0.5 and -0.5 <= y <= drawn.height + 0.5 for x, y in points), sorted(points)[-3:]
     assert all(0 <= t.x <= drawn.width and 0 < t.y <= drawn.height for t in drawn.letterings)
-    assert len(technique.shown) > 20
+    assert len(drawn.title) > 20
 
 
 def test_a_piece_points_to_the_boxes_of_its_own_handwork(pattern: Make) -> None:
@@ -107,7 +109,7 @@ def test_a_piece_points_to_the_boxes_of_its_own_handwork(pattern: Make) -> None:
 
 def test_what_is_not_needed_is_not_told(pattern: Make) -> None:
     made = pattern(2)
-    told = {h.title for h in handwork(made.design, made.instructions)}
+    told = {h.title for h in handwork(LANGUAGE, made.design, made.instructions)}
     assert not told & {"Eyelet and lace", "Picture knitting", "Folded hem", "Latch-tool chain", "Buttonholes"}
     assert {"Start on waste yarn", "Latched rib", "Sewing row to row", "Sewing stitches to rows"} <= told
 
@@ -119,7 +121,7 @@ def test_stripes_are_told_of_only_where_a_yarn_is_carried(pattern: Make) -> None
     def told(kind: str) -> set[str]:
         lines = (Sentence((Run("Stripes."),), (0, 1), "", "", "", False, (kind,)),)
         sections = (replace(first, paragraphs=(Paragraph("", "", lines),)), *others)
-        return {h.title for h in handwork(made.design, replace(made.instructions, sections=sections))}
+        return {h.title for h in handwork(LANGUAGE, made.design, replace(made.instructions, sections=sections))}
 
     assert "Stripes carried up the side" in told("StartStripes carried")
     assert "Stripes carried up the side" not in told("StartStripes")

@@ -12,7 +12,8 @@ import pytest
 from tests.figures import gallery
 from walewright.design import model as d
 from walewright.figures.hands import TECHNIQUES
-from walewright.guide.numbers import figure, words
+from walewright.guide.english import LANGUAGE
+from walewright.guide.numbers import figure, unmarked
 from walewright.sheet import html
 from walewright.sheet.facts import section_facts
 from walewright.sheet.handwork import handwork
@@ -33,18 +34,18 @@ def with_paragraph(made: Any, *paragraphs: Paragraph) -> Any:
 
 def test_a_graded_figure_is_one_stretch_with_its_brackets_needle_and_stop() -> None:
     left, right, row = figure(["L 26", "L 30", "L 33"]), figure(["R 26", "R 30", "R 33"]), figure(["8", "9", "10"], "RC ")
-    text, figures = words("Bring needles ", left, " to ", right, ", then ", row, ". Done (neck centre).")
+    text, figures = unmarked(f"Bring needles {left.marked} to {right.marked}, then {row.marked}. Done (neck centre).")
     assert text == "Bring needles L 26 (L 30: L 33) to R 26 (R 30: R 33), then RC 8 (9: 10). Done (neck centre)."
     kept = [t for t, kind in stretches(text, figures) if kind]
     assert kept == ["L 26 (L 30: L 33)", "R 26 (R 30: R 33),", "RC 8 (9: 10)."]
     assert "".join(t for t, _ in stretches(text, figures)) == text
     assert longest(figures) == len("R 26 (R 30: R 33),")
-    assert words("none (here), ", figure(["4", "4", "4"])) == ("none (here), 4", ())
+    assert unmarked("none (here), " + figure(["4", "4", "4"]).marked) == ("none (here), 4", ())
 
 
 def test_a_long_figure_is_set_smaller_rather_than_broken() -> None:
     for last, kind in ((113, "long"), (121, "longer")):
-        text, figures = words(figure([str(n) for n in range(100, last)]))
+        text, figures = unmarked(figure([str(n) for n in range(100, last)]).marked)
         assert stretches(text, figures) == ((text, kind),)
 
 
@@ -139,10 +140,10 @@ def closed(made: Any) -> Any:
 @pytest.mark.parametrize(("kind", "title"), TOLD.items())
 def test_a_technique_is_told_where_a_step_needs_it(pattern: Make, kind: str, title: str) -> None:
     made = closed(pattern(2))
-    without = [a.title for a in handwork(made.design, made.instructions)]
+    without = [a.title for a in handwork(LANGUAGE, made.design, made.instructions)]
     assert title not in without
     needing = with_paragraph(made, Paragraph("", "", (sentence("Do it.", kinds=("Repeat", kind)),)))
-    assert title in [a.title for a in handwork(needing.design, needing.instructions)]
+    assert title in [a.title for a in handwork(LANGUAGE, needing.design, needing.instructions)]
 
 
 def test_every_step_that_hands_carry_out_is_told_or_needs_no_telling() -> None:
@@ -167,12 +168,12 @@ def test_every_step_that_hands_carry_out_is_told_or_needs_no_telling() -> None:
 )
 def test_joins_are_told(pattern: Make, way: str, title: str) -> None:
     made = closed(pattern(2))
-    assert title not in [a.title for a in handwork(made.design, made.instructions)]
+    assert title not in [a.title for a in handwork(LANGUAGE, made.design, made.instructions)]
     joins = (replace(made.design.joins[0], way=way), *made.design.joins[1:])
     if way == "linked":
         # A link is a section of its own, in which the stitches are hung.
         made = with_paragraph(made, Paragraph("", "", (sentence("Hang.", kinds=("HangToLink",)),)))
-    assert title in [a.title for a in handwork(replace(made.design, joins=joins), made.instructions)]
+    assert title in [a.title for a in handwork(LANGUAGE, replace(made.design, joins=joins), made.instructions)]
 
 
 SEAMS = [
@@ -191,8 +192,8 @@ def test_a_seam_s_box_goes_by_what_lies_against_what(pattern: Make, one: str, ot
     sides = [(d.EdgeName(*edge.split(" ", 1)),) for edge in (one, other)]
     pieces = tuple(replace(p, end_way=end_way) for p in made.design.pieces)
     design = replace(made.design, pieces=pieces, joins=(replace(made.design.joins[0], one=sides[0], other=sides[1]),))
-    told = {a.title for a in handwork(design, made.instructions)}
-    seams = {t.title for t in TECHNIQUES if any(w.startswith("join ") for w in t.when)}
+    told = {a.title for a in handwork(LANGUAGE, design, made.instructions)}
+    seams = {LANGUAGE.how_to[t.key].title for t in TECHNIQUES if any(w.startswith("join ") for w in t.when)}
     assert told & seams == titles
 
 
@@ -200,7 +201,7 @@ def test_facts_tell_what_the_drawing_marks() -> None:
     def facts(name: str) -> dict[str, str]:
         made = getattr(gallery, name)()
         section = Section(made.name, made.name, 1, ())
-        return {f.label: f.text for f in section_facts(made.design(), made.counts(), section)}
+        return {f.label: f.text for f in section_facts(LANGUAGE, made.design(), made.counts(), section)}
 
     front = facts("front")
     assert front["Buttonholes"].startswith("5 of 2 stitches, needles R 17 to R 18, at RC 6; 20; 34; 48; 62; closed")

@@ -6,6 +6,7 @@ import pytest
 
 from walewright.cli.sources import shipped
 from walewright.design import Changes
+from walewright.guide.english import LANGUAGE
 from walewright.pipeline import compile
 from walewright.report.english import in_english
 from walewright.sheet.hand_tools import tools
@@ -45,7 +46,7 @@ def listed(line: str) -> str:
     outcome = compile(SOURCE.format(line=line) + more, "cushion.wale", shipped(), Changes())
     assert outcome.design is not None, [in_english(d).message for d in outcome.diagnostics]
     assert outcome.instructions is not None
-    return " / ".join(tools(outcome.design, outcome.instructions))
+    return " / ".join(tools(LANGUAGE, outcome.design, outcome.instructions))
 
 
 @pytest.mark.parametrize(
@@ -93,8 +94,10 @@ def test_a_dial_of_ones_own_moves_no_other_number_and_the_page_says_so(dial: str
     outcome = compile(FOLDED, "bag.wale", shipped(), Changes(dials={"plain": dial}))
     assert outcome.proven, outcome.diagnostics
     assert outcome.design is not None
-    plain, rib = (tension.text for tension in tensions(outcome.design, "cm"))
+    plain, rib = (tension.text for tension in tensions(LANGUAGE, outcome.design, "cm"))
     said = "The steps of its edgings say 8 and 5 as well: numbers of the source, beside its 6; set yours as much looser or tighter."
     assert (said in plain) == moved
     assert ("The dial is a start: where the steps say 4" in rib) == moved
-    assert "The dial" not in " ".join(t.text for t in tensions(compile(FOLDED, "bag.wale", shipped(), Changes()).result()[0], "cm"))
+    assert "The dial" not in " ".join(
+        t.text for t in tensions(LANGUAGE, compile(FOLDED, "bag.wale", shipped(), Changes()).result()[0], "cm")
+    )

@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 from walewright import pipeline
 from walewright.cli.sources import shipped
 from walewright.design import Changes
+from walewright.guide.english import LANGUAGE
 from walewright.guide.numbers import whole_grams
 from walewright.sheet.supplies import tensions, yarn_table
 from walewright.world import shipped_text
@@ -41,7 +42,7 @@ def test_the_page_tells_garment_swatches_and_reserve(name: str) -> None:
         Changes(sizes=(size,), tensions={"plain": "17.3 st 23.7 rows"} if name == "tidewrack" else {}),
     )
     design, _, _, proof = outcome.result()
-    table = yarn_table(design, proof)
+    table = yarn_table(LANGUAGE, design, proof)
     cells = {row.label: int(row.cells[0].text) for row in table.groups[0].rows}
     assert list(cells) == [
         "Balls to buy",
@@ -53,6 +54,6 @@ def test_the_page_tells_garment_swatches_and_reserve(name: str) -> None:
     ]
     assert cells["Grams in all"] == cells["Grams for the garment"] + cells["Grams for swatches"] + cells["Grams in reserve"]
     assert cells["Balls to buy"] * design.yarns[0].ball_grams >= cells["Grams in all"]
-    for tension in tensions(design, "cm"):
+    for tension in tensions(LANGUAGE, design, "cm"):
         weighed = re.search(r"weigh ([\d.]+) g", tension.text)
         assert weighed is None or len(weighed[1]) <= 3, tension.text

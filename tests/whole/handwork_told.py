@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
+from walewright.guide.english import LANGUAGE
 from walewright.knit import steps as st
 from walewright.knit.steps import Repeat, Step, Together
 from walewright.pipeline import Outcome
@@ -104,6 +105,6 @@ def untold(outcome: Outcome) -> set[str]:
     """What no box of the pattern says, of all that its steps ask of hands."""
     assert outcome.design is not None
     assert outcome.instructions is not None
-    texts = " ".join(text for box in handwork(outcome.design, outcome.instructions) for text in box.lines)
+    texts = " ".join(text for box in handwork(LANGUAGE, outcome.design, outcome.instructions) for text in box.lines)
     moves = [s for s in steps(outcome) if not isinstance(s, (*OF_THE_MACHINE, *OF_CHARTS))]
     return {f"{step}: {words}" for step in moves if (words := words_for(step)) not in texts}

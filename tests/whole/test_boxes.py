@@ -10,6 +10,7 @@ from tests.whole.handwork_told import steps, untold, words_for
 from tests.whole.shipped_once import GARMENTS, compiled
 from walewright.figures.hands import TECHNIQUES
 from walewright.figures.hands.scene import Scene
+from walewright.guide.english import LANGUAGE
 from walewright.knit import steps as st
 
 
@@ -33,14 +34,14 @@ TURNED_UP = ("Folded hem", "Picot hem", "Mock rib 1 by 1", "Mock rib 2 by 1")
 @pytest.mark.parametrize("title", TURNED_UP)
 def test_a_fold_is_turned_up_towards_the_knitter(title: str) -> None:
     """The purl side faces the knitter and lies inside a hem, so that the first row comes up in front."""
-    text = next(t.text for t in TECHNIQUES if t.title == title)
+    text = next(h.text for h in LANGUAGE.how_to.values() if h.title == title)
     assert re.search(r"up in front, towards you,.{0,20} purl sides", text)
     assert "behind" not in text
 
 
 def test_the_fold_is_drawn_as_it_lies() -> None:
-    scene = Scene()
-    next(t for t in TECHNIQUES if t.title == "Folded hem").draw(scene)
+    scene = Scene(LANGUAGE)
+    next(t for t in TECHNIQUES if t.key == "folded-hem").draw(scene)
     drawn = scene.finished("fold")
     at = {w.text: w.x for w in drawn.letterings}
     # The bed is at the left, the knitter at the right.

@@ -6,6 +6,7 @@ import pytest
 
 from walewright.cli.sources import shipped
 from walewright.design import Changes
+from walewright.guide.english import LANGUAGE
 from walewright.knit import steps as st
 from walewright.pipeline import Outcome, compile
 from walewright.proof.latched import deepest, latched
@@ -129,7 +130,7 @@ def test_a_deep_rib_is_proven(name: str, machine: str) -> None:
         drops = [rows for fabric in result.fabrics for *_, rows in fabric.latched]
         assert drops
         assert max(drops) <= design.machine.stage[1]
-    told = {h.title for h in handwork(design, instructions)}
+    told = {h.title for h in handwork(LANGUAGE, design, instructions)}
     assert "Latching in stages" in told
 
 
@@ -226,5 +227,5 @@ def test_a_half_of_a_neck_waits_as_long_as_it_can(deep: str, cord: bool) -> None
     design, _, instructions, _ = outcome.result()
     kinds = {type(s) for plan in outcome.plans for block in plan.blocks for _, steps in block.paragraphs for s in steps}
     assert (st.PartOnCord in kinds, st.HoldPart in kinds) == (cord, not cord)
-    assert ("A part waiting on ravel cord" in {h.title for h in handwork(design, instructions)}) == cord
-    assert any(tool.startswith("Ravel cord") for tool in tools(design, instructions)) == cord
+    assert ("A part waiting on ravel cord" in {h.title for h in handwork(LANGUAGE, design, instructions)}) == cord
+    assert any(tool.startswith("Ravel cord") for tool in tools(LANGUAGE, design, instructions)) == cord

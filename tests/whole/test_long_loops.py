@@ -7,6 +7,7 @@ from collections import Counter
 import pytest
 
 from tests.whole.shipped_once import GARMENTS, compiled
+from walewright.guide.english import LANGUAGE
 from walewright.knit.operations import DrawLong
 from walewright.sheet.facts import long_loops
 
@@ -25,8 +26,8 @@ def test_the_loops_drawn_long_are_those_that_hands_draw(name: str) -> None:
 def test_they_are_told_where_there_are_any() -> None:
     made = compiled("barnacle")
     assert made.proof is not None
-    (fact,) = long_loops(made.proof, "wrap")
+    (fact,) = long_loops(LANGUAGE, made.proof, "wrap")
     rows = made.proof.sizes[0].pieces[0].long_rows
     assert fact.text.startswith(f"by hand, at most {max(rows)} (")
     assert f"{sum(rows)} (" in fact.text
-    assert list(long_loops(made.proof, "nothing")) == []
+    assert list(long_loops(LANGUAGE, made.proof, "nothing")) == []

@@ -9,9 +9,11 @@ import re
 import pytest
 
 from walewright import pipeline, plan, sheet
+from walewright.cli.formats.format import Pattern
+from walewright.cli.formats.text import text
 from walewright.cli.sources import shipped
-from walewright.cli.text_copy import text_copy
 from walewright.design import Changes
+from walewright.guide.english import LANGUAGE
 from walewright.sheet.model import PageOptions
 
 SOURCE = """\
@@ -48,10 +50,10 @@ def printed() -> dict[str, str]:
     """The three results, blanks and entities evened."""
     outcome = pipeline.compile(SOURCE, "mat.wale", shipped(), Changes())
     assert outcome.proven
-    made = sheet.compose(*outcome.result(), PageOptions(date="today"), outcome.fit)
+    made = sheet.compose(LANGUAGE, *outcome.result(), PageOptions(date="today"), outcome.fit)
     results = {
         "page": html.unescape(re.sub(r"<[^>]*>", "", sheet.html(made))),
-        "text": text_copy(outcome, "cm"),
+        "text": text(Pattern(outcome, LANGUAGE, "a4", "cm", "0", "")),
         "plan": plan.plan_bytes(outcome).decode(),
     }
     return {name: " ".join(text.replace("\N{NO-BREAK SPACE}", " ").split()) for name, text in results.items()}

@@ -2,27 +2,26 @@
 
 from __future__ import annotations
 
-import datetime
 import os
 from collections.abc import Callable, Sequence
 from pathlib import PurePath
-from typing import TYPE_CHECKING
 
 from walewright import __version__, world
 from walewright.cli import console, options, sources
 from walewright.cli.command_line import FILE, CommandLine
 from walewright.cli.each import each
+from walewright.cli.formats import format_named
+from walewright.cli.formats.format import Pattern
 from walewright.cli.outputs import product_names, unfit_outputs
 from walewright.cli.sources import unfit_names
 from walewright.report.columns import named
 from walewright.report.model import Diagnostic, Severity, Span, diagnosed
 
-if TYPE_CHECKING:
-    from walewright.pipeline import Outcome
-
 
 def build(line: CommandLine, files: Sequence[str], out: str, printing: options.Printing, asked: options.Asked) -> int:
     """Compile each file and write its pages into the folder `out`. Returns the exit code."""
+    from walewright.guide.english import LANGUAGE
+
     wanted = options.wanted(line, asked)
     changes = wanted.changes
     out = out or os.curdir
@@ -47,7 +46,8 @@ def build(line: CommandLine, files: Sequence[str], out: str, printing: options.P
             console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits)
             if not outcome.proven:
                 return options.exit_code(outcome.diagnostics)
-            made, doubts = _render(outcome, printing, today, lambda form: bar.step(f"printing {name} as {form}"))
+            pattern = Pattern(outcome, LANGUAGE, printing.paper, printing.units, __version__, today.isoformat())
+            made, doubts = _render(pattern, printing.formats, lambda form: bar.step(f"printing {name} as {form}"))
             console.report(doubts, {}, line.form)
             names = product_names(file, printing.formats)
             unwritable = world.write_set(out, {names[form]: data for form, data in made.items()})
@@ -61,34 +61,16 @@ def build(line: CommandLine, files: Sequence[str], out: str, printing: options.P
 
 
 def _render(
-    outcome: Outcome, printing: options.Printing, today: datetime.date, starting: Callable[[str], None]
+    pattern: Pattern, formats: Sequence[str], starting: Callable[[str], None]
 ) -> tuple[dict[str, bytes], tuple[Diagnostic, ...]]:
     """format -> bytes of every format asked for, and what the page printer warns of; `starting` is told each before it is made."""
     made: dict[str, bytes] = {}
-    warnings: tuple[str, ...] = ()
-    if {"pdf", "html"} & set(printing.formats):
-        from walewright import sheet
-        from walewright.sheet import PageOptions
-
-        design, counts, instructions, proof = outcome.result()
-        look = PageOptions(paper=printing.paper, units=printing.units, version=__version__, date=today.isoformat())
-        booklet = sheet.compose(design, counts, instructions, proof, look, outcome.fit)
-        page = sheet.html(booklet)
-    for form in printing.formats:
+    doubts: list[Diagnostic] = []
+    for form in formats:
         starting(form)
-        if form == "pdf":
-            made[form], warnings = sheet.pdf(page, booklet)
-        elif form == "html":
-            made[form] = page.encode()
-        elif form == "text":
-            from walewright.cli.text_copy import text_copy
-
-            made[form] = text_copy(outcome, printing.units).encode()
-        else:
-            from walewright.plan import plan_bytes
-
-            made[form] = plan_bytes(outcome)
-    return made, tuple(_doubt(outcome.file, warning) for warning in warnings)
+        made[form], warnings = format_named(form).make(pattern)
+        doubts += (_doubt(pattern.outcome.file, warning) for warning in warnings)
+    return made, tuple(doubts)
 
 
 def _doubt(file: str, warning: str) -> Diagnostic:

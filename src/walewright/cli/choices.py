@@ -40,9 +40,10 @@ def choices(line: CommandLine, files: Sequence[str], asked: options.Asked) -> in
 def listing(file: str, design: Design, beds: Sequence[str]) -> str:
     """A table of measurements, one of everything else, and how they are given."""
     from walewright.cli.tables import plain
+    from walewright.guide.english import LANGUAGE
     from walewright.sheet.regrading import to_regrade
 
-    found = to_regrade(design, "cm")
+    found = to_regrade(LANGUAGE, design, "cm")
     head = f"{named(file)}: {design.title}, what can be given in place of the source's own"
     tables = [_measures(design), _others(found.others.rows)]
     example = found.lines[-1].replace(f"build {file.rpartition('/')[2]}", f"build {file}")

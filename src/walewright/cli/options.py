@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Literal, cast, get_args
 
 from walewright.cli.command_line import MESSAGES, CommandLine
 from walewright.cli.console import MessageForm
+from walewright.cli.formats import NAMES as FORMATS
 from walewright.report.model import Diagnostic
 
 if TYPE_CHECKING:
@@ -17,7 +18,6 @@ if TYPE_CHECKING:
 PaperSize = Literal["a4", "letter"]
 Units = Literal["cm", "in", "both"]
 
-FORMATS = ("pdf", "html", "text", "plan")
 PAPERS = get_args(PaperSize)
 UNITS = get_args(Units)
 FORMS = get_args(MessageForm)
@@ -25,7 +25,7 @@ FORMS = get_args(MessageForm)
 
 @dataclass(frozen=True, slots=True)
 class Printing:
-    """How pages are wanted: `paper` a4 | letter, `units` cm | in | both, `formats` of FORMATS in that order."""
+    """How pages are wanted: `paper` a4 | letter, `units` cm | in | both, `formats` of those there are, in their order."""
 
     paper: PaperSize = "a4"
     units: Units = "cm"

@@ -8,16 +8,15 @@ from pathlib import PurePath
 
 from walewright import world
 from walewright.cli.command_line import CommandLine
+from walewright.cli.formats import format_named
 from walewright.report.columns import named
 from walewright.report.model import Diagnostic
-
-SUFFIXES = {"pdf": ".pdf", "html": ".html", "text": ".txt", "plan": ".plan.json"}
 
 
 def product_names(file: str, formats: Sequence[str]) -> Mapping[str, str]:
     """format -> name of the file that is written for the source `file`."""
     stem = PurePath(file).stem
-    return {form: stem + SUFFIXES[form] for form in formats}
+    return {form: stem + format_named(form).suffix for form in formats}
 
 
 def unfit_outputs(line: CommandLine, files: Sequence[str], out: str, formats: Sequence[str]) -> tuple[Diagnostic, ...]:

@@ -14,10 +14,11 @@ if TYPE_CHECKING:
 
 def worn_tables(fit: Fit, sizes: Sequence[str]) -> list[Table]:
     """Those that have something to show."""
+    from walewright.guide.english import LANGUAGE
     from walewright.sheet import fitting
 
-    finished = [(label, "cm", values) for label, values in fitting.finished(fit)]
-    finished += [(f"ease, {label[:1].lower()}{label[1:]}", "cm", values) for label, values in fitting.eases(fit)]
+    finished = [(label, "cm", values) for label, values in fitting.finished(LANGUAGE, fit)]
+    finished += [(f"ease, {label[:1].lower()}{label[1:]}", "cm", values) for label, values in fitting.eases(LANGUAGE, fit)]
     tables = [_table("as worn", sizes, finished), _table("openings", sizes, _openings(fit))]
     passes = [
         (

@@ -12,6 +12,7 @@ from walewright.figures import symbols, yarns
 from walewright.figures.chart_sheets import Cut, Window
 from walewright.figures.model import Drawing, Tile
 from walewright.figures.pens import Paper, path
+from walewright.guide.model import Guide
 
 SIDE, ENDS = 7.5, 4.4
 """mm beside the cells for the rows' numbers, and above and below them for the columns'."""
@@ -33,6 +34,7 @@ class Centre:
 
 @dataclass(frozen=True, slots=True)
 class _Sheet:
+    guide: Guide
     design: Design
     chart: Chart
     cut: Cut
@@ -62,10 +64,10 @@ class _Sheet:
                 yield row, column, kinds[self.chart.rows[row][column]]
 
 
-def sheet(design: Design, chart: Chart, cut: Cut, window: Window, centres: tuple[Centre, ...]) -> Drawing:
+def sheet(guide: Guide, design: Design, chart: Chart, cut: Cut, window: Window, centres: tuple[Centre, ...]) -> Drawing:
     """One sheet of a chart, the purl side facing, row 1 at the bottom."""
     paper = Paper()
-    on = _Sheet(design, chart, cut, window, paper)
+    on = _Sheet(guide, design, chart, cut, window, paper)
     _colours(on)
     paper.draw("grid", *_lines(on, lambda n: n % 5 != 0))
     paper.draw("fifth", *_lines(on, lambda n: n % 5 == 0))
@@ -76,11 +78,14 @@ def sheet(design: Design, chart: Chart, cut: Cut, window: Window, centres: tuple
     _numbers(on)
     _centres(on, centres)
     _neighbours(on)
-    of = f", sheet {window.letter}" if len(cut.sheets) > 1 else ""
-    title = (
-        f"Chart {chart.name.replace('_', ' ')}{of}: columns {window.left + 1} "
-        f"to {window.right}, rows {window.low + 1} to {window.high}, as the purl side faces you. The key and the plain text of the "
-        "pattern say the same in words."
+    title = guide.say(
+        "drawing/chart",
+        chart=chart.name.replace("_", " "),
+        sheet=window.letter if len(cut.sheets) > 1 else "",
+        left=window.left + 1,
+        right=window.right,
+        low=window.low + 1,
+        high=window.high,
     )
     rise = ENDS + NOTE
     return paper.finished(title, on.wide + 2 * SIDE, on.high + 2 * rise, -SIDE, -rise)
@@ -242,20 +247,20 @@ def _neighbours(on: _Sheet) -> None:
     foot = on.high + ENDS + 2.9
     if left is not None:
         middle = on.y((window.low + window.high) / 2)
-        on.paper.letter(-SIDE + 1.9, middle, f"also on sheet {left.letter}", turn=-90, kind="word")
+        on.paper.letter(-SIDE + 1.9, middle, on.guide.say("chart/also-on", sheet=left.letter), turn=-90, kind="word")
     if below is not None:
-        on.paper.letter(0.0, foot, f"grey rows: also on sheet {below.letter}", "start", kind="word")
+        on.paper.letter(0.0, foot, on.guide.say("chart/also-on-rows", sheet=below.letter), "start", kind="word")
     if right is not None:
         middle = on.y((window.low + window.high) / 2)
-        on.paper.letter(on.wide + SIDE - 0.6, middle, f"goes on on sheet {right.letter}", turn=-90, kind="word")
+        on.paper.letter(on.wide + SIDE - 0.6, middle, on.guide.say("chart/goes-on", sheet=right.letter), turn=-90, kind="word")
     if above is not None:
-        on.paper.letter(on.wide, -ENDS - 1.6, f"goes on on sheet {above.letter}", "end", kind="word")
+        on.paper.letter(on.wide, -ENDS - 1.6, on.guide.say("chart/goes-on", sheet=above.letter), "end", kind="word")
 
 
 # ----------------------------------------------------------------- map and key
 
 
-def sheet_map(chart: Chart, cut: Cut) -> Drawing:
+def sheet_map(guide: Guide, chart: Chart, cut: Cut) -> Drawing:
     """How the sheets lie, lettered, to scale."""
     paper = Paper()
     columns, rows = chart.width, len(chart.rows)
@@ -269,7 +274,8 @@ def sheet_map(chart: Chart, cut: Cut) -> Drawing:
     if chart.repeat:
         x0, x1 = chart.before * scale, (chart.before + chart.repeat) * scale
         paper.draw("box", path([(x0, 0), (x1, 0), (x1, rows * rise), (x0, rows * rise)], closed=True))
-    title = f"Map of the {len(cut.sheets)} sheets of chart {chart.name.replace('_', ' ')}, {cut.sheets[0].letter} at the lower left"
+    named, first = chart.name.replace("_", " "), cut.sheets[0].letter
+    title = guide.say("drawing/chart-map", sheets=len(cut.sheets), chart=named, first=first)
     return paper.finished(title, wide + 1.2, rows * rise + 1.2, -0.6, -0.6)
 
 
@@ -277,7 +283,7 @@ KEY_CELL, KEY_WIDEST = 4.6, 22.0
 """mm, of a symbol in the key, and of all the cells of one."""
 
 
-def key_drawing(design: Design, chart: Chart, cell: Cell) -> Drawing:
+def key_drawing(guide: Guide, design: Design, chart: Chart, cell: Cell) -> Drawing:
     """One symbol in its cell: a cross over all its cells, a tuck over two rows."""
     paper, w = Paper(), min(KEY_CELL, KEY_WIDEST / (2 * cell.cross or 1))
     wide = w * (2 * cell.cross if cell.kind == "cross" else 1)
@@ -297,5 +303,6 @@ def key_drawing(design: Design, chart: Chart, cell: Cell) -> Drawing:
     elif data := symbols.symbol(cell.kind, 0, 0, w, w):
         paper.draw("symbol", data)
     paper.draw("fifth", box)
-    named = f"a cell of {yarns.yarn_named(design, cell.yarn).label}" if cell.yarn else symbols.name(cell)
-    return paper.finished(f"Symbol: {named}", wide + 0.6, high + 0.6, -0.3, -0.3)
+    yarn = yarns.yarn_named(design, cell.yarn).label if cell.yarn else ""
+    named = guide.say("drawing/cell-of", yarn=yarn) if yarn else symbols.name(guide, cell)
+    return paper.finished(guide.say("drawing/symbol", name=named), wide + 0.6, high + 0.6, -0.3, -0.3)

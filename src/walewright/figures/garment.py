@@ -12,6 +12,7 @@ from walewright.figures.group import group
 from walewright.figures.measures import MeasuredPiece
 from walewright.figures.model import Drawing
 from walewright.figures.worn import Placed, Trunk, worn
+from walewright.guide.model import Guide
 from walewright.solve.model import Counts
 
 OPEN = 0.8
@@ -23,14 +24,14 @@ def middle_size(counts: Counts) -> int:
     return (len(counts.sizes) - 1) // 2
 
 
-def cover(design: Design, counts: Counts, pieces: tuple[MeasuredPiece, ...]) -> Drawing:
+def cover(guide: Guide, design: Design, counts: Counts, pieces: tuple[MeasuredPiece, ...]) -> Drawing:
     """The garment in its middle size."""
     size = middle_size(counts)
-    named = f" in size {counts.sizes[size].size}" if len(counts.sizes) > 1 else ""
+    named = counts.sizes[size].size if len(counts.sizes) > 1 else ""
     trunk = _trunk(design, counts, pieces, size)
     if trunk is not None:
-        return worn(design, pieces, trunk, size, f"{design.title}, drawn from its pieces{named}, seen from the front")
-    return group(design, pieces, size, f"The pieces of {design.title}{named}, to one scale")
+        return worn(design, pieces, trunk, size, guide.say("drawing/worn", title=design.title, size=named))
+    return group(design, pieces, size, guide.say("drawing/group", title=design.title, size=named))
 
 
 def _trunk(design: Design, counts: Counts, pieces: tuple[MeasuredPiece, ...], size: int) -> Trunk | None:

@@ -18,6 +18,7 @@ from walewright.figures.cables import cables
 from walewright.figures.measures import name_of
 from walewright.figures.model import Drawing
 from walewright.figures.pens import Paper, path
+from walewright.guide.model import Guide
 from walewright.proof.model import FabricPicture, PictureLoop
 
 WIDEST, STITCH = 78.0, 4.4
@@ -79,7 +80,7 @@ class _Cloth:
         return (loop.face == 0) == self.mirrored
 
 
-def picture(design: Design, shown: FabricPicture, right_side: str) -> Drawing:
+def picture(guide: Guide, design: Design, shown: FabricPicture, right_side: str) -> Drawing:
     """The picture of `shown`, seen from its `right_side` ("knit" or "purl")."""
     crossed, aside = cables(shown, right_side == "knit")
     cloth = _cloth(design, shown, right_side == "knit", aside)
@@ -110,10 +111,7 @@ def picture(design: Design, shown: FabricPicture, right_side: str) -> Drawing:
         _group(design, cloth, paper, cable.front, solid=True)
     _floats(design, cloth, paper)
     side = "knit" if right_side == "knit" else "purl"
-    title = (
-        f"Fabric {name_of(shown.fabric)} drawn from its loops, {shown.columns} stitches by {shown.rows} rows, seen from the "
-        f"{side} side, its right side"
-    )
+    title = guide.say("drawing/fabric", fabric=name_of(shown.fabric), columns=shown.columns, rows=shown.rows, side=side)
     edge = 0.45 * cloth.w
     return paper.finished(title, shown.columns * cloth.w + 2 * edge, cloth.base[-1] + 2 * edge, -edge, -edge)
 

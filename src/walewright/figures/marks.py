@@ -13,6 +13,7 @@ from walewright.figures.measures import MeasuredPiece, name_of
 from walewright.figures.outline import Outline
 from walewright.figures.pens import Paper, hatched, loops, path, zigzag
 from walewright.figures.worked import clipped
+from walewright.guide.model import Guide
 from walewright.knit.operations import needle
 from walewright.solve.model import SizedChart, SizedPiece, SizedRun, SizedSlot, SizedZone
 
@@ -23,6 +24,8 @@ RIB = 1.7
 @dataclass(frozen=True, slots=True)
 class Bench:
     """The piece laid on paper: its origin (middle of the start) at (0, 0) mm, y downwards."""
+
+    guide: Guide
 
     piece: MeasuredPiece
     size: int
@@ -107,11 +110,16 @@ def words(bench: Bench) -> None:
         places = (((x0 + x1) / 2, y, "middle") for y in ((low + high) / 2 + 0.9, high - 1.4, low + 3.2))
         bench.ruler.write_free(places, (name_of(motif.chart),), "word")
     if bench.piece.piece.end_way == "gathered":
-        bench.ruler.write_free(((0.0, bench.top + 5, "middle"), (bench.right + 1, bench.top + 1, "start")), ("drawn up",), "word")
+        bench.ruler.write_free(
+            ((0.0, bench.top + 5, "middle"), (bench.right + 1, bench.top + 1, "start")),
+            (bench.guide.say("label/drawn-up"),),
+            "word",
+        )
     for run in sized.right:
         if run.across:
             x, y = bench.stitch(bench.piece.grids[bench.size].middle, run.from_row)
-            told = "hung back closer" if sum(by for _, by in run.changes()) < 0 else "hung back wider"
+            closer = sum(by for _, by in run.changes()) < 0
+            told = bench.guide.say("label/hung-closer" if closer else "label/hung-wider")
             bench.ruler.write_free(((x, y + d, "middle") for d in (4.0, -2.6, 7.0, -6.0)), (told,), "word")
     _way_of_knitting(bench)
 
@@ -127,12 +135,12 @@ def alike(slots: tuple[SizedSlot, ...]) -> list[list[SizedSlot]]:
     return made
 
 
-def slots_name(slots: list[SizedSlot]) -> str:
+def slots_name(guide: Guide, slots: list[SizedSlot]) -> str:
     """What a group of slots is called."""
     if len(slots) == 1 and slots[0].name:
         return name_of(slots[0].name)
     kind = "eyelet" if slots[0].taken == "eyelet" else "buttonhole" if slots[0].taken == "cast-off" else "slot"
-    return kind if len(slots) == 1 else f"{kind}s"
+    return guide.say(f"slot/{kind}" if len(slots) == 1 else f"slot/{kind}s")
 
 
 # ----------------------------------------------------------------- fabrics
@@ -219,9 +227,9 @@ def _slit(bench: Bench, slot: SizedSlot) -> None:
 def _name_slit(bench: Bench, slots: list[SizedSlot]) -> None:
     slot = slots[len(slots) // 2]
     (x0, y), (x1, _) = bench.stitch(slot.first, slot.row), bench.stitch(slot.last + 1, slot.row)
-    text = [slots_name(slots)]
+    text = [slots_name(bench.guide, slots)]
     if bench.alone and len(slots) == 1 and slot.taken != "eyelet":
-        text.append(f"{needle(slot.first)} to {needle(slot.last)}")
+        text.append(bench.guide.needles(needle(slot.first), needle(slot.last)))
     lift = 3.6 * (len(text) - 1)
     middle = (x0 + x1) / 2
     places = [
@@ -267,7 +275,7 @@ def _bracket(bench: Bench, from_row: int, to_row: int, text: str) -> None:
 def _way_of_knitting(bench: Bench) -> None:
     """An arrow: which way the piece grows on the bed. Left out where nothing is free."""
     shape, grid = bench.piece.outlines[bench.size], bench.piece.grids[bench.size]
-    text = ("knitted this way",)
+    text = (bench.guide.say("label/knitted-this-way"),)
     for share, rise in itertools.product((0.5, 0.2, 0.62), (0.1, 0.3, 0.5, 0.68)):
         height = shape.height * rise
         x0, x1 = (shape.edge_x(height, side) * bench.scale for side in ("left", "right"))

@@ -12,7 +12,9 @@ from dataclasses import dataclass, replace
 from walewright.design.model import Design, Piece
 from walewright.figures.grid import Grid, grid
 from walewright.figures.outline import Outline, on_top, outline
+from walewright.guide.model import Guide
 from walewright.guide.numbers import sentence
+from walewright.report.said import Said, said
 from walewright.solve.model import Counts, SizedOpening, SizedPiece, SizedRun
 
 SAME = 0.05
@@ -24,24 +26,23 @@ class Measure:
     """`place` tells the drawing where it belongs: start | across | rise | whole | edging | neck width | neck depth | shoulder |
     gap width | gap height | dart. `at` are the names concerned: one level of a width, two of a height, an opening, a side.
     `counts` are the stitches or rows (`unit` "st" | "rows"), empty where a measure has none of one fabric. `named` is what is
-    measured, as it stands in mid-sentence."""
+    measured, as the guide has a phrase for it in mid-sentence."""
 
-    named: str
+    named: Said
     place: str
     at: tuple[str, ...]
     values: tuple[float, ...]
     counts: tuple[int, ...] = ()
     unit: str = ""
 
-    @property
-    def spoken(self) -> str:
+    def spoken(self, guide: Guide) -> str:
         """In mid-sentence, where the whole has to be told from its parts."""
-        return f"whole {self.named}" if self.place == "whole" else self.named
+        named = guide.said(self.named)
+        return guide.say("measure/whole", what=named) if self.place == "whole" else named
 
-    @property
-    def label(self) -> str:
+    def label(self, guide: Guide) -> str:
         """At the head of a row."""
-        return sentence(self.spoken)
+        return sentence(self.spoken(guide))
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,17 +93,19 @@ def _measures(whole: MeasuredPiece) -> Iterator[Measure]:
     piece, sizes = whole.piece, range(len(whole.sized))
     first = piece.levels[0].name
     starts = tuple(s.start for s in whole.sized)
-    yield Measure(f"width at {name_of(first)}", "start", (first,), tuple(o.start_width for o in whole.outlines), starts, "st")
+    yield Measure(
+        said("measure/width-at", name=name_of(first)), "start", (first,), tuple(o.start_width for o in whole.outlines), starts, "st"
+    )
     yield from _widths(whole)
     rises = list(_rises(whole))
     yield from rises
     if any(whole.edging_cm):
         rows = tuple(s.edging_rows for s in whole.sized)
-        yield Measure(f"depth of {name_of(piece.start_edging or '')}", "edging", (), whole.edging_cm, rows, "rows")
+        yield Measure(said("measure/depth-of", name=name_of(piece.start_edging or "")), "edging", (), whole.edging_cm, rows, "rows")
     if len(rises) + any(whole.edging_cm) > 1:
-        edged = f", with {name_of(piece.start_edging or '')}" if any(whole.edging_cm) else ""
-        once = ", each repeat once" if any(s.repeats for s in whole.sized) else ""
-        yield Measure(f"length{edged}{once}", "whole", (), tuple(whole.outlines[i].height + whole.edging_cm[i] for i in sizes))
+        edged = name_of(piece.start_edging or "") if any(whole.edging_cm) else ""
+        named = said("measure/length", edging=edged, once=any(s.repeats for s in whole.sized))
+        yield Measure(named, "whole", (), tuple(whole.outlines[i].height + whole.edging_cm[i] for i in sizes))
     yield from _openings(whole)
     yield from _darts(whole)
 
@@ -117,7 +120,7 @@ def _widths(whole: MeasuredPiece) -> Iterator[Measure]:
         counts = tuple(stitches_at(s, row) for row, s in zip(rows, whole.sized, strict=True))
         now = tuple(g.wide(c, row) for c, row, g in zip(counts, rows, whole.grids, strict=True))
         if any(abs(a - b) > SAME for a, b in zip(now, before, strict=True)) and any(counts):
-            yield Measure(f"width at {name_of(level.name)}", "across", (level.name,), now, counts, "st")
+            yield Measure(said("measure/width-at", name=name_of(level.name)), "across", (level.name,), now, counts, "st")
         before = now
 
 
@@ -129,7 +132,7 @@ def _rises(whole: MeasuredPiece) -> Iterator[Measure]:
         values = tuple(whole.height(i, upper.name) - whole.height(i, lower.name) for i in sizes)
         if any(value > SAME for value in values):
             rows = tuple(s.row(upper.name) - s.row(lower.name) for s in whole.sized)
-            named = f"{name_of(lower.name)} to {name_of(upper.name)}"
+            named = said("measure/rise", lower=name_of(lower.name), upper=name_of(upper.name))
             yield Measure(named, "rise", (lower.name, upper.name), values, rows, "rows")
             lower = upper
 
@@ -147,9 +150,10 @@ def _openings(whole: MeasuredPiece) -> Iterator[Measure]:
         ends = [o.to_row or s.rows for o, s in zip(openings, whole.sized, strict=True)]
         in_cm = tuple(w * g.across(end) for w, g, end in zip(widths, whole.grids, ends, strict=True))
         if any(in_cm):
-            yield Measure(f"width of {name_of(name)}", places[0], (name,), in_cm, widths, "st")
+            yield Measure(said("measure/width-of", name=name_of(name)), places[0], (name,), in_cm, widths, "st")
         deep = tuple(g.height(end) - g.height(end - d) for g, end, d in zip(whole.grids, ends, depths, strict=True))
-        yield Measure(f"{'height' if closed else 'depth'} of {name_of(name)}", places[1], (name,), deep, depths, "rows")
+        named = said("measure/height-of" if closed else "measure/depth-of", name=name_of(name))
+        yield Measure(named, places[1], (name,), deep, depths, "rows")
         if not closed:
             yield from _shoulders(whole, name_of(name))
 
@@ -162,17 +166,17 @@ def _shoulders(whole: MeasuredPiece, opening: str) -> Iterator[Measure]:
     right = tuple(abs(o.shoulder_right[0][0] - o.shoulder_right[-1][0]) for o in whole.outlines)
     left = tuple(abs(o.shoulder_left[0][0] - o.shoulder_left[-1][0]) for o in whole.outlines)
 
-    def measure(named: str, side: str, widths: tuple[float, ...]) -> Iterator[Measure]:
+    def measure(named: Said, side: str, widths: tuple[float, ...]) -> Iterator[Measure]:
         if any(width > SAME for width in widths):
             ends = zip(widths, whole.grids, whole.sized, strict=True)
             yield Measure(named, "shoulder", (side,), widths, tuple(round(w / g.across(s.rows)) for w, g, s in ends), "st")
 
-    beside = "shoulder" if opening == "neck" else f"part beside the {opening}"
+    beside = said("measure/shoulder") if opening == "neck" else said("measure/beside", opening=opening)
     if all(abs(a - b) <= SAME for a, b in zip(left, right, strict=True)):
         yield from measure(beside, "right", right)
     else:
-        yield from measure(f"left {beside}", "left", left)
-        yield from measure(f"right {beside}", "right", right)
+        yield from measure(said("measure/left", what=beside), "left", left)
+        yield from measure(said("measure/right", what=beside), "right", right)
 
 
 def _darts(whole: MeasuredPiece) -> Iterator[Measure]:
@@ -191,8 +195,8 @@ def _darts(whole: MeasuredPiece) -> Iterator[Measure]:
             counts = tuple(d.wedge.rest + reaches(d.wedge.groups, d.wedge.kind) for d in found)
             values = tuple(c * g.across(d.wedge.to_row) for c, d, g in zip(counts, found, whole.grids, strict=True))
             at = next(i for i, d in enumerate(whole.outlines[0].darts) if d == found[0])
-            of_rows = "" if name in wedges else " short rows"
-            yield Measure(f"depth of the {name_of(name)}{of_rows}", "dart", (str(at),), values, counts, "st")
+            named = said("measure/held" if name in wedges else "measure/short-rows", name=name_of(name))
+            yield Measure(named, "dart", (str(at),), values, counts, "st")
 
 
 def _full_width_ends(sized: SizedPiece) -> int:

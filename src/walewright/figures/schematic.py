@@ -10,6 +10,7 @@ from walewright.figures.marks import Bench, cloth, words
 from walewright.figures.measures import Measure, MeasuredPiece, name_of
 from walewright.figures.model import Drawing
 from walewright.figures.pens import Paper
+from walewright.guide.model import Guide
 from walewright.guide.numbers import cm, inches
 
 BOX = (84.0, 62.0)
@@ -41,7 +42,13 @@ def _extent(piece: MeasuredPiece, size: int) -> tuple[float, float]:
 
 
 def drawing(
-    piece: MeasuredPiece, sizes: tuple[str, ...], size: int, units: str, shared_scale: float, fabrics: tuple[Fabric, ...] = ()
+    guide: Guide,
+    piece: MeasuredPiece,
+    sizes: tuple[str, ...],
+    size: int,
+    units: str,
+    shared_scale: float,
+    fabrics: tuple[Fabric, ...] = (),
 ) -> Drawing:
     """The schematic, its outline that of size number `size`. A piece that would be tiny at the shared scale is drawn up to
     twice as large, or as large as its lettering needs."""
@@ -49,10 +56,10 @@ def drawing(
     scale = min(BOX[0] / width, BOX[1] / height, max(shared_scale * 2, LEAST / max(width, height)))
     paper = Paper()
     kind = "letter" if lettered(piece, sizes) else "figure"
-    bench = Bench(piece, size, scale, fabrics, not lettered(piece, sizes), paper, Ruler(paper, kind))
+    bench = Bench(guide, piece, size, scale, fabrics, not lettered(piece, sizes), paper, Ruler(paper, kind))
     cloth(bench)
     bench.ruler.blank = bool(piece.sized[size].zones or piece.sized[size].charts)
-    labelled = list(zip(labels(piece, sizes, units), piece.measures, strict=True))
+    labelled = list(zip(labels(guide, piece, sizes, units), piece.measures, strict=True))
     # What has few places to stand goes first.
     for place in _ORDER:
         for label, measure in labelled:
@@ -60,7 +67,7 @@ def drawing(
                 _PLACES[place](bench, measure, label)
     words(bench)
     bench.ruler.draw_guides()
-    return _trimmed(bench, _alt(piece, sizes, size))
+    return _trimmed(bench, _alt(guide, piece, sizes, size))
 
 
 def lettered(piece: MeasuredPiece, sizes: tuple[str, ...]) -> bool:
@@ -68,11 +75,11 @@ def lettered(piece: MeasuredPiece, sizes: tuple[str, ...]) -> bool:
     return len(sizes) > 1 or len(piece.measures) > CROWDED
 
 
-def labels(piece: MeasuredPiece, sizes: tuple[str, ...], units: str) -> tuple[tuple[str, ...], ...]:
+def labels(guide: Guide, piece: MeasuredPiece, sizes: tuple[str, ...], units: str) -> tuple[tuple[str, ...], ...]:
     """The lines that letter each measure: its letter, or its figures."""
     if lettered(piece, sizes):
         return tuple((_letter(i),) for i in range(len(piece.measures)))
-    return tuple(_figures(m, 0, units) for m in piece.measures)
+    return tuple(_figures(guide, m, 0, units) for m in piece.measures)
 
 
 def _letter(index: int) -> str:
@@ -81,22 +88,24 @@ def _letter(index: int) -> str:
     return LETTERS[index] if index < count else _letter(index // count - 1) + _letter(index % count)
 
 
-def _figures(measure: Measure, size: int, units: str) -> tuple[str, ...]:
+def _figures(guide: Guide, measure: Measure, size: int, units: str) -> tuple[str, ...]:
     value = measure.values[size]
-    lengths = {"cm": (f"{cm(value)} cm",), "in": (f"{inches(value)} in",), "both": (f"{cm(value)} cm", f"{inches(value)} in")}[
-        units
-    ]
-    return (*lengths, f"{measure.counts[size]} {measure.unit}") if measure.counts else lengths
+    in_cm, in_inches = guide.say("label/cm", value=cm(value)), guide.say("label/in", value=inches(value))
+    lengths = {"cm": (in_cm,), "in": (in_inches,), "both": (in_cm, in_inches)}[units]
+    return (*lengths, guide.say(f"label/{measure.unit}", count=measure.counts[size])) if measure.counts else lengths
 
 
-def _alt(piece: MeasuredPiece, sizes: tuple[str, ...], size: int) -> str:
-    names = {"st": "stitches", "rows": "rows"}
-    told = "; ".join(
-        f"{m.spoken} {cm(m.values[size])} centimetres" + (f", {m.counts[size]} {names[m.unit]}" if m.counts else "")
-        for m in piece.measures
-    )
-    drawn = f" in size {sizes[size]}" if len(sizes) > 1 else ""
-    return f"Schematic of the {name_of(piece.piece.name)}{drawn}: {told}."
+def _alt(guide: Guide, piece: MeasuredPiece, sizes: tuple[str, ...], size: int) -> str:
+    told = "; ".join(_told(guide, m, size) for m in piece.measures)
+    drawn = sizes[size] if len(sizes) > 1 else ""
+    return guide.say("drawing/schematic", piece=name_of(piece.piece.name), size=drawn, told=told)
+
+
+def _told(guide: Guide, measure: Measure, size: int) -> str:
+    what, value = measure.spoken(guide), cm(measure.values[size])
+    if not measure.counts:
+        return guide.say("drawing/measured", what=what, cm=value)
+    return guide.say(f"drawing/measured-{measure.unit}", what=what, cm=value, count=measure.counts[size])
 
 
 # ----------------------------------------------------------------- where each dimension stands

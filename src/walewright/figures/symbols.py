@@ -9,6 +9,7 @@ way the loop is moved on the bed. The ladder, the long stitch and the hatches of
 from __future__ import annotations
 
 from walewright.design.model import Cell
+from walewright.guide.model import Guide
 
 STANDARD = "JIS L 0201"
 
@@ -28,38 +29,21 @@ the one that was on the needle before."""
 _NUMBERLESS = ("tuck", "slip", "cross")
 """In the standard from memory, their numbers not known."""
 
-NAMES = {
-    "knit": "plain stitch",
-    "hole": "eyelet",
-    "from left": "stitch moved to the right",
-    "from right": "stitch moved to the left",
-    "two from left": "two together, from the left",
-    "two from right": "two together, from the right",
-    "three": "three together",
-    "purl": "stitch re-formed",
-    "tuck": "tuck",
-    "slip": "slip",
-    "long": "long stitch",
-    "ladder": "ladder",
-    "cross": "cross",
-}
-"""What a kind of cell is called in a key."""
-
 
 def standard(cell: Cell) -> str:
-    """ "JIS L 0201 1030", the standard alone where its number is not known, or "own drawing"."""
+    """ "JIS L 0201 1030", the standard alone where its number is not known, or "" of our own drawings."""
     if cell.yarn:
-        return "own drawing"
+        return ""
     if cell.kind in _NUMBERS:
         return f"{STANDARD} {_NUMBERS[cell.kind]}"
-    return STANDARD if cell.kind in _NUMBERLESS else "own drawing"
+    return STANDARD if cell.kind in _NUMBERLESS else ""
 
 
-def name(cell: Cell) -> str:
+def name(guide: Guide, cell: Cell) -> str:
     """What the cell is called."""
     if cell.kind == "cross":
-        return f"{cell.cross} × {cell.cross} cross, the {cell.hung_first} ones hung first"
-    return NAMES[cell.kind]
+        return guide.say("cell/cross", count=cell.cross, side=cell.hung_first)
+    return guide.say(f"cell/{cell.kind}")
 
 
 _SHAPES: dict[str, tuple[tuple[tuple[float, float], ...], ...]] = {

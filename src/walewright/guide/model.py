@@ -1,8 +1,20 @@
-"""What the guide says, as data."""
+"""A language of the guide: everything printed that is not a sentence of the instructions, as one value.
+
+Its sentences are templates by their keys, in which facts have their places as `report.wording` has them. Who prints gets the value
+and asks it; nobody else knows which language it is.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
+
+from walewright.counted.model import MeasureKey
+from walewright.guide.numbers import SizedFigure, unmarked
+from walewright.report.said import Fact, Said
+from walewright.report.wording import Language, phrased
+
+Spans = tuple[tuple[int, int], ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -12,3 +24,62 @@ class Advice:
     title: str
     lines: tuple[str, ...]
     ordered: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class HowTo:
+    """What hands do, in a box: `shown` says what its drawing shows."""
+
+    title: str
+    text: str
+    shown: str
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Guide:
+    """`code`: the language as HTML names it (BCP 47). `words`: templates of labels, facts and sentences. `advice` and `how_to`:
+    whole texts, by their keys and by those of `figures.hands`. `ordinal`: "1st"."""
+
+    code: str
+    words: Language
+    advice: Mapping[str, Advice]
+    how_to: Mapping[str, HowTo]
+    ordinal: Callable[[int], str]
+
+    def say(self, key: str, **facts: Fact) -> str:
+        """The sentence of that key with its facts. Raises KeyError for a key, or a fact, that is not there."""
+        return self.said(Said(key, tuple(facts.items())))
+
+    def said(self, phrase: Said) -> str:
+        """The same of a phrase that a drawing or a table carries as data."""
+        return phrased(phrase, self.words)
+
+    def figured(self, key: str, **facts: Fact | SizedFigure) -> tuple[str, Spans]:
+        """The sentence, and where in it figures begin and end; a fact may be a sentence with marked figures of its own."""
+        return unmarked(self.say(key, **{name: f.marked if isinstance(f, SizedFigure) else f for name, f in facts.items()}))
+
+    def listed(self, names: Sequence[str]) -> str:
+        """ "a", "a and b", "a, b and c"."""
+        return self.say("listed", names=tuple(names))
+
+    def needles(self, first: str, last: str) -> str:
+        """ "L 20 to R 20"."""
+        return self.say("from-to", first=first, last=last)
+
+    def measure(self, key: MeasureKey) -> str:
+        """ "width at hem", "depth of neck", "height of underarm, 4 times"; names stand as their author wrote them."""
+        one = self.say(_measured(key), name=key.name, to=key.to, across=key.across, extent=key.extent)
+        return one if key.times is None else self.say("measured/times", what=one, times=key.times)
+
+
+def _measured(key: MeasureKey) -> str:
+    match key.extent, key.at:
+        case "width", "start":
+            return "measured/start"
+        case "width", "level":
+            return "measured/level"
+        case "height", "wedge":
+            return "measured/wedge"
+        case _, "stretch":
+            return "measured/stretch"
+    return "measured/of"

@@ -33,11 +33,6 @@ def length(value_cm: float, units: str) -> tuple[str, str]:
     return cm(value_cm), inches(value_cm) if units == "both" else ""
 
 
-def unit(units: str) -> str:
-    """The unit that a table's caption names."""
-    return {"cm": "cm", "in": "inches", "both": "cm, with inches in small type"}[units]
-
-
 def graded(values: Sequence[str]) -> str:
     """One figure a size: "78 (84: 90)"; a single figure where all agree."""
     if len(set(values)) == 1:
@@ -52,6 +47,30 @@ class SizedFigure:
     text: str
     whole: bool
 
+    @property
+    def marked(self) -> str:
+        """Its text with a private letter before and behind, which stays there while a sentence is put together; see `unmarked`."""
+        return f"{_BEGINS}{self.text}{_ENDS}" if self.whole else self.text
+
+
+_BEGINS, _ENDS = "\ue000", "\ue001"
+
+
+def unmarked(text: str) -> tuple[str, tuple[tuple[int, int], ...]]:
+    """The text without its marks, and where in it figures begin and end. A figure takes the mark of punctuation behind it."""
+    plain, begins = "", 0
+    spans: list[tuple[int, int]] = []
+    for letter in text:
+        if letter == _BEGINS:
+            begins = len(plain)
+        elif letter == _ENDS:
+            spans.append((begins, len(plain)))
+        else:
+            if spans and letter in ",.;" and spans[-1][1] == len(plain):
+                spans[-1] = (spans[-1][0], len(plain) + 1)
+            plain += letter
+    return plain, tuple(spans)
+
 
 def figure(values: Sequence[str], before: str = "") -> SizedFigure:
     """As `graded`, with what stands before it and is not parted from it: "RC 10 (12: 14)"."""
@@ -60,22 +79,6 @@ def figure(values: Sequence[str], before: str = "") -> SizedFigure:
 
 SEVERAL = 3
 """Sizes from which on a figure in brackets is kept whole."""
-
-
-def words(*parts: str | SizedFigure) -> tuple[str, tuple[tuple[int, int], ...]]:
-    """The parts as one text, and where in it figures begin and end. A figure takes the mark behind it."""
-    text = ""
-    spans: list[tuple[int, int]] = []
-    for part in parts:
-        if isinstance(part, SizedFigure):
-            if part.whole:
-                spans.append((len(text), len(text) + len(part.text)))
-            text += part.text
-            continue
-        if spans and spans[-1][1] == len(text) and part.startswith((",", ".", ";")):
-            spans[-1] = (spans[-1][0], len(text) + 1)
-        text += part
-    return text, tuple(spans)
 
 
 def whole_grams(*parts: float) -> tuple[int, ...]:
@@ -91,20 +94,6 @@ def whole_grams(*parts: float) -> tuple[int, ...]:
 def metres(value: float) -> str:
     """To the next 10 m."""
     return str(int(-(-value // 10) * 10))
-
-
-def ordinal(number: int) -> str:
-    """1 -> "1st"."""
-    if number % 100 in (11, 12, 13):
-        return f"{number}th"
-    return f"{number}{ {1: 'st', 2: 'nd', 3: 'rd'}.get(number % 10, 'th') }"
-
-
-def listed(words: Sequence[str]) -> str:
-    """ "a", "a and b", "a, b and c"."""
-    if len(words) < 2:
-        return "".join(words)
-    return f"{', '.join(words[:-1])} and {words[-1]}"
 
 
 def sentence(words: str) -> str:

@@ -9,7 +9,8 @@ from dataclasses import dataclass
 from walewright.design.model import Chart, Design
 from walewright.figures.chart_drawing import Centre
 from walewright.figures.measures import name_of
-from walewright.guide.numbers import listed, ordinal, sentence
+from walewright.guide.model import Guide
+from walewright.guide.numbers import sentence
 from walewright.knit.operations import needle
 from walewright.sheet.model import Cell, Row, RowGroup, SizeTable
 from walewright.solve.model import Counts, SizedChart, SizedPiece
@@ -49,66 +50,71 @@ def column_right_of_centre(chart: Chart, sized: SizedChart) -> int:
     return before + (-sized.start) % repeat
 
 
-def centres(chart: Chart, found: tuple[ChartUse, ...]) -> tuple[Centre, ...]:
+def centres(guide: Guide, chart: Chart, found: tuple[ChartUse, ...]) -> tuple[Centre, ...]:
     """The lines of the chart that lie on the bed's centre mark, in any size and piece; of a motif its own middle."""
     if not chart.repeat:
-        return (Centre(chart.width / 2, "middle"),)
+        return (Centre(chart.width / 2, guide.say("chart/middle")),)
     lines = {column_right_of_centre(chart, at[1]) for use in found for at in use.sized if at is not None}
     # Of several each wedge would want the same words: a fact beside the chart has them.
-    return tuple(Centre(column, "centre mark" if len(lines) == 1 else "") for column in sorted(lines))
+    word = guide.say("chart/centre-mark") if len(lines) == 1 else ""
+    return tuple(Centre(column, word) for column in sorted(lines))
 
 
-def places(chart: Chart, found: tuple[ChartUse, ...], sizes: tuple[str, ...]) -> SizeTable | None:
+def places(guide: Guide, chart: Chart, found: tuple[ChartUse, ...], sizes: tuple[str, ...]) -> SizeTable | None:
     """The table, one group a place; pieces that are alike share one. None when the chart is not worked."""
-    names = _names(found)
-    if len({tuple(_across(chart, use)) for use in found}) == 1 and len({tuple(_up(use)) for use in found}) > 1:
+    names = _names(guide, found)
+    if len({tuple(_across(guide, chart, use)) for use in found}) == 1 and len({tuple(_up(guide, use)) for use in found}) > 1:
         # What is the same everywhere is said once.
-        made = [*_groups(names, [tuple(_up(use)) for use in found]), RowGroup("Across, each time", tuple(_across(chart, found[0])))]
+        made = [
+            *_groups(guide, names, [tuple(_up(guide, use)) for use in found]),
+            RowGroup(guide.say("places/across"), tuple(_across(guide, chart, found[0]))),
+        ]
     else:
-        made = list(_groups(names, [(*_up(use), *_across(chart, use)) for use in found]))
-    return SizeTable("Where the chart lies", sizes, tuple(made), "On the bed") if made else None
+        made = list(_groups(guide, names, [(*_up(guide, use), *_across(guide, chart, use)) for use in found]))
+    return SizeTable(guide.say("places"), sizes, tuple(made), guide.say("places/heading")) if made else None
 
 
-def _names(found: tuple[ChartUse, ...]) -> list[str]:
+def _names(guide: Guide, found: tuple[ChartUse, ...]) -> list[str]:
     """The piece of each use, with a number where the piece works the chart more than once."""
     total, done = Counter(use.piece for use in found), Counter[str]()
     made = []
     for use in found:
         done[use.piece] += 1
-        made.append(name_of(use.piece) + (f", {ordinal(done[use.piece])} time" if total[use.piece] > 1 else ""))
+        name, nth = name_of(use.piece), guide.ordinal(done[use.piece])
+        made.append(guide.say("places/time", piece=name, ordinal=nth) if total[use.piece] > 1 else name)
     return made
 
 
-def _groups(names: list[str], rows: list[tuple[Row, ...]]) -> Iterator[RowGroup]:
+def _groups(guide: Guide, names: list[str], rows: list[tuple[Row, ...]]) -> Iterator[RowGroup]:
     """One group for all whose rows are alike."""
     groups: dict[tuple[Row, ...], list[str]] = {}
     for name, of in zip(names, rows, strict=True):
         groups.setdefault(of, []).append(name)
-    yield from (RowGroup(sentence(listed(named)), of) for of, named in groups.items())
+    yield from (RowGroup(sentence(guide.listed(named)), of) for of, named in groups.items())
 
 
 def _row(use: ChartUse, label: str, told: Callable[[SizedPiece, SizedChart], str], note: str = "") -> Row:
     return Row(label, tuple(Cell(told(*at) if at is not None else "–") for at in use.sized), note=note)
 
 
-def _up(use: ChartUse) -> Iterator[Row]:
-    yield _row(use, "From RC", lambda p, c: str(p.counter(c.from_row)))
-    yield _row(use, "To RC", lambda p, c: str(p.counter(last_row(p, c.first, c.last, c.from_row, c.to_row))))
+def _up(guide: Guide, use: ChartUse) -> Iterator[Row]:
+    yield _row(use, guide.say("places/from"), lambda p, c: str(p.counter(c.from_row)))
+    yield _row(use, guide.say("places/to"), lambda p, c: str(p.counter(last_row(p, c.first, c.last, c.from_row, c.to_row))))
 
 
-def _across(chart: Chart, use: ChartUse) -> Iterator[Row]:
-    def row(label: str, told: Callable[[SizedPiece, SizedChart], str], note: str = "") -> Row:
-        return _row(use, label, told, note)
+def _across(guide: Guide, chart: Chart, use: ChartUse) -> Iterator[Row]:
+    def row(key: str, told: Callable[[SizedPiece, SizedChart], str], note: str = "") -> Row:
+        return _row(use, guide.say(f"places/{key}"), told, note)
 
-    yield row("First needle", lambda p, c: needle(c.first))
-    yield row("Last needle", lambda p, c: needle(c.last))
+    yield row("first", lambda p, c: needle(c.first))
+    yield row("last", lambda p, c: needle(c.last))
     if chart.repeat:
-        yield row("Plain edge stitches", lambda p, c: str(c.edge), "at each end")
-        yield row("Repeat’s first column", lambda p, c: needle(c.start), f"column {chart.before + 1}")
-        yield row("Whole repeats", lambda p, c: str(c.repeats))
-        yield row("At the centre mark", lambda p, c: _between(chart, column_right_of_centre(chart, c)), "columns left, right")
+        yield row("edge", lambda p, c: str(c.edge), guide.say("places/edge-note"))
+        yield row("start", lambda p, c: needle(c.start), guide.say("places/start-note", column=chart.before + 1))
+        yield row("repeats", lambda p, c: str(c.repeats))
+        yield row("centre", lambda p, c: _between(chart, column_right_of_centre(chart, c)), guide.say("places/centre-note"))
     else:
-        yield row("Middle at", lambda p, c: _middle(c))
+        yield row("middle", lambda p, c: _middle(c))
 
 
 def last_row(piece: SizedPiece, first: int, last: int, from_row: int, to_row: int) -> int:

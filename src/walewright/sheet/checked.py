@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from walewright.guide.english.measure_words import measure_words
+from collections.abc import Iterable
+
+from walewright.guide.model import Guide
 from walewright.guide.numbers import CM_PER_INCH, sentence
 from walewright.proof.model import JoinProof, PieceProof, Proof, SizeProof
 from walewright.sheet.model import Cell, Checked, Row, RowGroup, SizeTable
@@ -10,34 +12,23 @@ from walewright.sheet.model import Cell, Checked, Row, RowGroup, SizeTable
 ABSENT = Cell("–")
 
 
-def checked(proof: Proof, units: str) -> Checked:
+def checked(guide: Guide, proof: Proof, units: str) -> Checked:
     """The proof's tables. Lengths in cm, or in inches where `units` is "in"."""
     sizes = tuple(s.size.replace("_", " ") for s in proof.sizes)
     names = dict.fromkeys(p.name for s in proof.sizes for p in s.pieces)
-    pieces = tuple(_piece_table(proof, name, sizes, units) for name in names if _measured(proof, name))
-    return Checked(_words(proof), pieces, _whole_table(proof, sizes, units))
+    pieces = tuple(_piece_table(guide, proof, name, sizes, units) for name in names if _measured(proof, name))
+    return Checked(_words(guide, proof), pieces, _whole_table(guide, proof, sizes, units))
 
 
-def _words(proof: Proof) -> tuple[str, ...]:
+def _words(guide: Guide, proof: Proof) -> tuple[str, ...]:
     count = len(proof.sizes)
-    subject = "the garment was" if count == 1 else f"each of the {count} sizes was"
-    loops, operations = sum(s.loops for s in proof.sizes), sum(s.operations for s in proof.sizes)
-    lines = [
-        f"Before these pages were printed, {subject} knitted loop by loop on a needle bed in the computer: "
-        f"{_thousands(loops)} loops in {_thousands(operations)} moves of hand and carriage. "
-        "No move was made that the machine cannot make, and no loop was left that nothing holds.",
-        "The tables below set what was knitted beside what was wanted. Stitches and rows are whole: "
-        "the smallest step is one stitch or one row.",
-    ]
-    unread = [s.size for s in proof.sizes if not s.read_back]
-    if unread:
-        lines.append(f"The printed words were not read back for: {', '.join(unread)}.")
-    else:
-        lines.append(
-            "Then the printed words themselves were read back by a second reader that knows nothing of the first: what they "
-            "tell a knitter to do is what was knitted, move for move, or was knitted in its turn and made the same fabric."
-        )
-    return tuple(lines)
+    loops, moves = (_thousands(sum(getattr(s, of) for s in proof.sizes)) for of in ("loops", "operations"))
+    unread = tuple(s.size for s in proof.sizes if not s.read_back)
+    return (
+        guide.say("checked/one" if count == 1 else "checked/each", sizes=count, loops=loops, moves=moves),
+        guide.say("checked/tables"),
+        guide.say("checked/unread", sizes=unread) if unread else guide.say("checked/read"),
+    )
 
 
 def _measured(proof: Proof, name: str) -> bool:
@@ -48,7 +39,7 @@ def _piece(size: SizeProof, name: str) -> PieceProof | None:
     return next((p for p in size.pieces if p.name == name), None)
 
 
-def _piece_table(proof: Proof, name: str, sizes: tuple[str, ...], units: str) -> SizeTable:
+def _piece_table(guide: Guide, proof: Proof, name: str, sizes: tuple[str, ...], units: str) -> SizeTable:
     pieces = [_piece(s, name) for s in proof.sizes]
     keys = dict.fromkeys(m.key for p in pieces if p for m in p.measures)
     rows = []
@@ -60,23 +51,26 @@ def _piece_table(proof: Proof, name: str, sizes: tuple[str, ...], units: str) ->
                 cells.append(ABSENT)
             else:
                 cells.append(Cell(_length(measure.knitted_cm, units), _length(measure.wanted_cm, units)))
-        rows.append(Row(sentence(measure_words(key)), tuple(cells)))
-    unit = "inches" if units == "in" else "cm"
-    return SizeTable(f"{sentence(name)}: knitted, and wanted in small type, in {unit}", sizes, (RowGroup("", tuple(rows)),))
+        rows.append(Row(sentence(guide.measure(key)), tuple(cells)))
+    unit = guide.say("sizes/in" if units == "in" else "sizes/cm")
+    return SizeTable(guide.say("checked/piece", piece=sentence(name), unit=unit), sizes, (RowGroup("", tuple(rows)),))
 
 
-def _whole_table(proof: Proof, sizes: tuple[str, ...], units: str) -> SizeTable:
+def _whole_table(guide: Guide, proof: Proof, sizes: tuple[str, ...], units: str) -> SizeTable:
+    def row(key: str, cells: Iterable[Cell]) -> Row:
+        return Row(guide.say(f"checked/{key}"), tuple(cells))
+
     bed = (
-        Row("Outermost needles", tuple(_needles(s) for s in proof.sizes)),
-        Row("Most stitches on the bed", tuple(Cell(str(max((p.most_stitches for p in s.pieces), default=0))) for s in proof.sizes)),
-        Row("Loops", tuple(Cell(_thousands(s.loops)) for s in proof.sizes)),
-        Row("Words read back", tuple(Cell("yes" if s.read_back else "no") for s in proof.sizes)),
+        row("needles", (_needles(s) for s in proof.sizes)),
+        row("most", (Cell(str(max((p.most_stitches for p in s.pieces), default=0))) for s in proof.sizes)),
+        row("loops", (Cell(_thousands(s.loops)) for s in proof.sizes)),
+        row("words", (Cell(guide.say("checked/yes" if s.read_back else "checked/no")) for s in proof.sizes)),
     )
-    groups = [RowGroup("On the bed", bed)]
+    groups = [RowGroup(guide.say("checked/bed"), bed)]
     texts = dict.fromkeys(j.text for s in proof.sizes for j in s.joins)
     if texts:
-        groups.append(RowGroup("Seams: one side, and the other in small type", tuple(_seam(proof, text, units) for text in texts)))
-    return SizeTable("The whole garment", sizes, tuple(groups))
+        groups.append(RowGroup(guide.say("checked/seams"), tuple(_seam(guide, proof, text, units) for text in texts)))
+    return SizeTable(guide.say("checked/whole"), sizes, tuple(groups))
 
 
 def _needles(size: SizeProof) -> Cell:
@@ -86,13 +80,13 @@ def _needles(size: SizeProof) -> Cell:
     return Cell(widest.first_needle, widest.last_needle)
 
 
-def _seam(proof: Proof, text: str, units: str) -> Row:
+def _seam(guide: Guide, proof: Proof, text: str, units: str) -> Row:
     joins = [next((j for j in s.joins if j.text == text), None) for s in proof.sizes]
     in_rows = all(j is None or (j.one_rows is not None and j.other_rows is not None) for j in joins)
     return Row(
         sentence(text.replace("_", " ")),
         tuple(ABSENT if j is None else _sides(j, in_rows, units) for j in joins),
-        note="rows" if in_rows else ("in" if units == "in" else "cm"),
+        note=guide.say("checked/rows" if in_rows else "checked/in" if units == "in" else "checked/cm"),
     )
 
 

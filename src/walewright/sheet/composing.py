@@ -9,10 +9,10 @@ from walewright.figures.garment import cover, middle_size
 from walewright.figures.measures import MeasuredPiece, measured
 from walewright.figures.schematic import drawing, fitting_scale
 from walewright.fit.model import Fit
-from walewright.guide.english import advice
+from walewright.guide.model import Guide
 from walewright.guide.numbers import graded, sentence
 from walewright.proof.model import Proof
-from walewright.sheet import hand_tools, lengths, regrading, supplies
+from walewright.sheet import advice, hand_tools, lengths, regrading, supplies
 from walewright.sheet.charts import charts, other_pictures
 from walewright.sheet.checked import checked
 from walewright.sheet.finished import size_notes, size_table
@@ -25,83 +25,94 @@ from walewright.write.model import Abbreviation, Instructions
 
 
 def compose(
-    design: Design, counts: Counts, instructions: Instructions, proof: Proof, options: PageOptions, fit: Fit | None = None
+    guide: Guide,
+    design: Design,
+    counts: Counts,
+    instructions: Instructions,
+    proof: Proof,
+    options: PageOptions,
+    fit: Fit | None = None,
 ) -> Sheet:
-    """The sheet of a proven pattern. All come from one build and have the same sizes in the same order. `fit`: the garment as it is
-    worn; without it nothing is printed that goes round a body."""
+    """The sheet of a proven pattern, in the language of `guide`, which is that of the instructions. All come from one build and
+    have the same sizes in the same order. `fit`: the garment as it is worn; without it nothing is printed that goes round a
+    body."""
     # On the page a size is called as people say it: "3 months".
     design = replace(design, sizes=tuple(size.replace("_", " ") for size in design.sizes))
     instructions = replace(instructions, sizes=design.sizes)
     pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
-    drawings = _drawings(design, pieces, counts, options.units)
-    sections = parts(design, counts, instructions, proof, drawings, options.units)
-    charted = charts(design, counts, instructions, proof)
+    drawings = _drawings(guide, design, pieces, counts, options.units)
+    sections = parts(guide, design, counts, instructions, proof, drawings, options.units)
+    charted = charts(guide, design, counts, instructions, proof)
     texts = {
         key: tuple(text for k, text in design.texts if k == key) for key in ("summary", "difficulty", "story", "note", "author")
     }
     return Sheet(
-        language="en",
+        language=guide.code,
         paper={"a4": "A4", "letter": "letter"}[options.paper],
         title=design.title,
         summary=" ".join(texts["summary"]),
         difficulty=" ".join(texts["difficulty"]),
         story=texts["story"],
         notes=texts["note"],
-        cover_facts=_cover_facts(design, " ".join(texts["difficulty"])),
-        cover=cover(design, counts, pieces),
-        contents=_contents(design, sections, instructions, charted),
-        sizes=size_table(design, pieces, fit, options.units),
-        size_notes=size_notes(design, fit, options.units),
-        materials=supplies.yarn_table(design, proof),
-        materials_notes=supplies.yarn_notes(proof),
-        tools=hand_tools.tools(design, instructions),
-        tensions=supplies.tensions(design, options.units),
-        swatch=supplies.swatch_advice(),
-        machine=supplies.machine(design, counts),
-        reading=advice.reading(design.sizes, _for_some_sizes(instructions), _kinds(instructions)),
-        handwork=handwork(design, instructions),
+        cover_facts=_cover_facts(guide, design, " ".join(texts["difficulty"])),
+        cover=cover(guide, design, counts, pieces),
+        contents=_contents(guide, design, sections, instructions, charted),
+        sizes=size_table(guide, design, pieces, fit, options.units),
+        size_notes=size_notes(guide, design, fit, options.units),
+        materials=supplies.yarn_table(guide, design, proof),
+        materials_notes=supplies.yarn_notes(guide, proof),
+        tools=hand_tools.tools(guide, design, instructions),
+        tensions=supplies.tensions(guide, design, options.units),
+        swatch=guide.advice["swatch"],
+        machine=supplies.machine(guide, design, counts),
+        reading=advice.reading(guide, design.sizes, _for_some_sizes(instructions), _kinds(instructions)),
+        handwork=handwork(guide, design, instructions),
         example=graded(design.sizes) if len(design.sizes) > 1 else "",
         abbreviations=instructions.abbreviations,
         parts=sections,
-        trouble=advice.trouble(),
-        safety=advice.safety(),
-        children=advice.cautions(design),
-        checked=checked(proof, options.units),
+        trouble=advice.trouble(guide),
+        safety=guide.advice["safety"],
+        children=advice.cautions(guide, design),
+        checked=checked(guide, proof, options.units),
         author=", ".join(texts["author"]),
         version=options.version,
         date=options.date,
-        colophon=_colophon(design, options),
+        colophon=_colophon(guide, design, options),
         charts=charted,
-        pictures=other_pictures(design, charted, proof),
-        bobbins=lengths.bobbins(design, proof),
-        floats=lengths.floats(design, proof),
-        regraded=regrading.regraded(design, options.units),
-        regraded_line=regrading.regraded_line(design, options.units),
-        regrade=regrading.to_regrade(design, options.units),
+        pictures=other_pictures(guide, design, charted, proof),
+        bobbins=lengths.bobbins(guide, design, proof),
+        floats=lengths.floats(guide, design, proof),
+        regraded=regrading.regraded(guide, design, options.units),
+        regraded_line=regrading.regraded_line(guide, design, options.units),
+        words=page_words(guide),
+        regrade=regrading.to_regrade(guide, design, options.units),
     )
 
 
-def _drawings(design: Design, pieces: tuple[MeasuredPiece, ...], counts: Counts, units: str) -> Drawings:
+def _drawings(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], counts: Counts, units: str) -> Drawings:
     size, sizes = middle_size(counts), design.sizes
     scale = fitting_scale(pieces, size)
-    return {p.piece.name: (drawing(p, sizes, size, units, scale, design.fabrics), legend(p, sizes, units)) for p in pieces}
+    return {
+        p.piece.name: (drawing(guide, p, sizes, size, units, scale, design.fabrics), legend(guide, p, sizes, units)) for p in pieces
+    }
 
 
-def _cover_facts(design: Design, difficulty: str) -> tuple[Fact, ...]:
+def _cover_facts(guide: Guide, design: Design, difficulty: str) -> tuple[Fact, ...]:
     sizes = "\N{NO-BREAK SPACE}· ".join(size.replace(" ", "\N{NO-BREAK SPACE}") for size in design.sizes)
-    facts = [Fact("Sizes" if len(design.sizes) > 1 else "Size", sizes)]
+    facts = [Fact(guide.say("cover/sizes" if len(design.sizes) > 1 else "cover/size"), sizes)]
     yarns = ", ".join(y.label for y in design.yarns)
-    facts.append(Fact("Yarn", sentence(yarns)))
+    facts.append(Fact(guide.say("cover/yarn"), sentence(yarns)))
     bed = design.machine
     # A profile's label may go on, after a comma, with what the materials page says in full.
-    facts.append(Fact("Machine", f"{sentence(bed.label.partition(',')[0])}, {bed.needles} needles"))
+    label = sentence(bed.label.partition(",")[0])
+    facts.append(Fact(guide.say("machine"), guide.say("cover/machine", machine=label, needles=bed.needles)))
     if difficulty:
-        facts.append(Fact("Difficulty", difficulty))
+        facts.append(Fact(guide.say("cover/difficulty"), difficulty))
     return tuple(facts)
 
 
 def _contents(
-    design: Design, sections: tuple[Part, ...], instructions: Instructions, charted: tuple[ChartPart, ...]
+    guide: Guide, design: Design, sections: tuple[Part, ...], instructions: Instructions, charted: tuple[ChartPart, ...]
 ) -> tuple[tuple[str, str], ...]:
     # An edging is found behind its piece, and what is joined before a link beside it.
     named = {p.name for p in design.pieces} | {b.name for b in design.bands}
@@ -112,15 +123,15 @@ def _contents(
         if section.name in named or (section.joining and section is last)
     )
     return (
-        ("sizes", "Sizes and measurements"),
-        ("materials", "Materials, tension and machine"),
-        ("reading", "Reading the pattern"),
+        ("sizes", guide.say("page/sizes")),
+        ("materials", guide.say("page/materials")),
+        ("reading", guide.say("contents/reading")),
         *((chart.anchor, chart.title) for chart in charted),
         *((part.anchor, part.title) for part in listed),
-        ("trouble", "When things go wrong"),
-        ("safety", "Working safely"),
-        ("regrade", "To regrade"),
-        ("checked", "How the pattern was checked"),
+        ("trouble", guide.say("page/trouble")),
+        ("safety", guide.advice["safety"].title),
+        ("regrade", guide.say("page/regrade")),
+        ("checked", guide.say("page/checked")),
     )
 
 
@@ -139,7 +150,42 @@ def _for_some_sizes(instructions: Instructions) -> bool:
     )
 
 
-def _colophon(design: Design, options: PageOptions) -> str:
+def _colophon(guide: Guide, design: Design, options: PageOptions) -> str:
     made = f"Walewright {options.version}".strip()
-    dated = f", {options.date}" if options.date else ""
-    return f"{design.title}. Set from one source by {made}{dated}. {advice.SAFETY_SOURCE}"
+    return guide.say("page/colophon", title=design.title, made=made, date=options.date)
+
+
+def page_words(guide: Guide) -> dict[str, str]:
+    """The headings and other words that the templates themselves set."""
+    return {word: guide.say(f"page/{word}") for word in PAGE_WORDS}
+
+
+PAGE_WORDS = (
+    "abbreviations",
+    "at-this-row",
+    "carriage",
+    "checked",
+    "done",
+    "explained-elsewhere",
+    "hand-operated",
+    "in-text",
+    "key",
+    "left",
+    "materials",
+    "measure",
+    "needed",
+    "notes",
+    "rc",
+    "regrade",
+    "right",
+    "sizes",
+    "step",
+    "stitches",
+    "symbol",
+    "trouble",
+    "what-is-done",
+    "what-it-is",
+    "work-by-hand",
+    "yours",
+)
+"""By these names the templates ask for them."""

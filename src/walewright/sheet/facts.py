@@ -4,40 +4,41 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from walewright.design.model import Design, Edging, Piece
+from walewright.design.model import Design, EdgeName, Edging, Piece
 from walewright.figures.marks import alike, motifs, slots_name
 from walewright.figures.measures import name_of
-from walewright.guide.english.fabric_words import dial_words
-from walewright.guide.numbers import SizedFigure, figure, listed, sentence, words
+from walewright.guide.model import Guide
+from walewright.guide.numbers import SizedFigure, figure, sentence
 from walewright.knit.operations import needle
 from walewright.proof.model import Proof
 from walewright.sheet.chart_places import last_row
 from walewright.sheet.model import Fact
-from walewright.sheet.supplies import stitch_words
+from walewright.sheet.supplies import dial_words, stitch_words
 from walewright.solve.model import Counts, SizedBand, SizedPiece, SizedSlot, SizedWedge, SizedZone
 from walewright.write.model import Section
 
-_TAKEN = {"waste": "left on waste yarn", "cast-off": "closed and cast on again", "eyelet": "each an empty needle"}
 
-_KIND = {"in": "held step by step from the edge", "out": "held, and returned step by step", "both": "held, then returned"}
+def _fact(guide: Guide, label: str, key: str, **facts: str | int) -> Fact:
+    return Fact(guide.say(f"fact/{label}"), guide.say(f"fact/{key}", **facts))
 
 
-def section_facts(design: Design, counts: Counts, section: Section) -> Iterator[Fact]:
+def section_facts(guide: Guide, design: Design, counts: Counts, section: Section) -> Iterator[Fact]:
     """The facts of a piece, an edging on a piece, or a band."""
     fabric_name = _fabric(design, section.name)
     if fabric_name is not None:
         fabric = design.fabric(fabric_name)
         yarn = next(y for y in design.yarns if y.name == fabric.yarn)
-        yield Fact("Fabric", f"{stitch_words(fabric)}, in {yarn.label} at {dial_words(fabric)}")
+        stitch, dial = stitch_words(guide, fabric), dial_words(guide, fabric)
+        yield _fact(guide, "fabric", "stitch-yarn-dial", stitch=stitch, yarn=yarn.label, dial=dial)
     if section.copies > 1:
-        yield Fact("Make", f"{section.copies} alike: one box to tick for each")
+        yield _fact(guide, "make", "alike", count=section.copies)
     piece = next((p for p in design.pieces if p.name == section.name), None)
     if piece is not None:
-        yield from _piece(design, piece, [g.piece(section.name) for g in counts.sizes])
+        yield from _piece(guide, design, piece, [g.piece(section.name) for g in counts.sizes])
     for band in design.bands:
         if band.name == section.name:
-            yield Fact("Along", ", then ".join(name_of(f"{e.piece} {e.edge}") for e in band.along))
-            yield from _holes([next(b for b in g.bands if b.name == band.name) for g in counts.sizes])
+            yield Fact(guide.say("fact/along"), _edges(guide, band.along))
+            yield from _holes(guide, [next(b for b in g.bands if b.name == band.name) for g in counts.sizes])
 
 
 def _fabric(design: Design, section: str) -> str | None:
@@ -51,50 +52,59 @@ def _fabric(design: Design, section: str) -> str | None:
     return edging.fabric if edging else None
 
 
-def _piece(design: Design, piece: Piece, sized: list[SizedPiece]) -> Iterator[Fact]:
+def _piece(guide: Guide, design: Design, piece: Piece, sized: list[SizedPiece]) -> Iterator[Fact]:
     if piece.mirror_of is not None:
-        yield Fact(
-            "Mirror image", f"of the {name_of(piece.mirror_of)}, shaped where its own carriage stands: work it from its own lines"
-        )
+        yield _fact(guide, "mirror", "mirror-of", piece=name_of(piece.mirror_of))
     if len(sized) == 1:
         # With more sizes these figures stand in the legend.
-        yield Fact("Widest", f"{sized[0].widest} stitches")
-        yield Fact("Rows", _row(sized[0], sized[0].rows))
+        yield _fact(guide, "widest", "stitches", count=sized[0].widest)
+        yield Fact(guide.say("fact/rows"), _row(sized[0], sized[0].rows))
     if piece.start_along:
-        yield Fact("Begun on", ", then ".join(name_of(f"{e.piece} {e.edge}") for e in piece.start_along))
-    yield from _slots(sized)
-    yield from _openings(sized)
-    yield from _wedges(sized)
-    yield from _zones(design, sized)
-    yield from _motifs(sized)
+        yield Fact(guide.say("fact/begun-on"), _edges(guide, piece.start_along))
+    yield from _slots(guide, sized)
+    yield from _openings(guide, sized)
+    yield from _wedges(guide, sized)
+    yield from _zones(guide, design, sized)
+    yield from _motifs(guide, sized)
     for number in range(min(len(s.repeats) for s in sized)):
         repeats = [s.repeats[number] for s in sized]
         rows, times = figure([str(r.to_row - r.from_row) for r in repeats]), figure([str(r.times) for r in repeats])
-        yield Fact("Repeated", *words(rows, " rows, ", times, " times in all"))
+        yield Fact(guide.say("fact/repeated"), *guide.figured("fact/repeats", rows=rows, times=times))
     if piece.end_way == "gathered":
-        yield Fact("End", "all stitches drawn up on the tail")
+        yield _fact(guide, "end", "drawn-up")
+
+
+def _edges(guide: Guide, edges: Sequence[EdgeName]) -> str:
+    return guide.say("fact/then", edges=tuple(name_of(f"{e.piece} {e.edge}") for e in edges))
+
+
+def _counter(guide: Guide, rows: Sequence[str]) -> SizedFigure:
+    """What the counter reads in each size, "RC" before it."""
+    return figure(rows, f"{guide.say('rc')} ")
 
 
 def _row(sized: SizedPiece, row: int) -> str:
     return str(sized.counter(row))
 
 
-def _slots(sized: list[SizedPiece]) -> Iterator[Fact]:
+def _slots(guide: Guide, sized: list[SizedPiece]) -> Iterator[Fact]:
     groups = [alike(s.slots) for s in sized]
     for number in range(min(len(g) for g in groups)):
         of_size = [g[number] for g in groups]
         one = of_size[0][0]
-        rows: list[str | SizedFigure] = []
-        for i in _distinct_rows(of_size):
-            at = [_row(s, slots[min(i, len(slots) - 1)].row) for s, slots in zip(sized, of_size, strict=True)]
-            rows += ["; ", figure(at)] if rows else [", at ", figure(at, "RC ")]
-        stitches = figure([str(s[0].last - s[0].first + 1) for s in of_size])
-        count = f"{len(of_size[0])} of " if len(of_size[0]) > 1 else ""
+        rows = [
+            [_row(s, slots[min(i, len(slots) - 1)].row) for s, slots in zip(sized, of_size, strict=True)]
+            for i in _distinct_rows(of_size)
+        ]
+        at = "; ".join((_counter(guide, rows[0]).marked, *(figure(row).marked for row in rows[1:])))
         if one.taken == "eyelet":
-            told = words(figure([str(len(s)) for s in of_size]), *rows)
+            told = guide.figured("fact/eyelets", count=figure([str(len(s)) for s in of_size]), rows=at)
         else:
-            told = words(count, stitches, " stitches, ", *_needles(of_size), *rows, f"; {_TAKEN.get(one.taken, one.taken)}")
-        yield Fact(sentence(slots_name(of_size[0])), *told)
+            stitches = figure([str(s[0].last - s[0].first + 1) for s in of_size])
+            several = len(of_size[0]) if len(of_size[0]) > 1 else 0
+            needles = _needles(guide, of_size)
+            told = guide.figured(f"fact/slots-{one.taken}", stitches=stitches, several=several, needles=needles, rows=at)
+        yield Fact(sentence(slots_name(guide, of_size[0])), *told)
 
 
 def _distinct_rows(of_size: Sequence[list[SizedSlot]]) -> list[int]:
@@ -103,34 +113,34 @@ def _distinct_rows(of_size: Sequence[list[SizedSlot]]) -> list[int]:
     return [i for i, slot in enumerate(first) if all(slot.row != before.row for before in first[:i])]
 
 
-def _needles(of_size: Sequence[list[SizedSlot]]) -> tuple[str | SizedFigure, ...]:
+def _needles(guide: Guide, of_size: Sequence[list[SizedSlot]]) -> str:
     if any(len({(s.first, s.last) for s in slots}) > 1 for slots in of_size):
-        return ("on the needles that the steps name",)
-    return _from_to([s[0].first for s in of_size], [s[0].last for s in of_size])
+        return guide.say("fact/needles-of-the-steps")
+    return _from_to(guide, [s[0].first for s in of_size], [s[0].last for s in of_size])
 
 
-def _from_to(first: Sequence[int], last: Sequence[int]) -> tuple[str | SizedFigure, ...]:
-    return "needles ", figure([needle(n) for n in first]), " to ", figure([needle(n) for n in last])
+def _from_to(guide: Guide, first: Sequence[int], last: Sequence[int]) -> str:
+    low, high = (figure([needle(n) for n in of]).marked for of in (first, last))
+    return guide.say("fact/needles", first=low, last=high)
 
 
-def _openings(sized: list[SizedPiece]) -> Iterator[Fact]:
+def _openings(guide: Guide, sized: list[SizedPiece]) -> Iterator[Fact]:
     for number, opening in enumerate(sized[0].openings):
         if opening.rejoins and all(len(s.openings) > number for s in sized):
-            low = figure([_row(s, s.openings[number].row) for s in sized], "RC ")
+            low = _counter(guide, [_row(s, s.openings[number].row) for s in sized])
             high = figure([_row(s, s.openings[number].to_row) for s in sized])
-            told = words("the parts beside it are knitted one after the other from ", low, " to ", high)
-            yield Fact(sentence(name_of(opening.name)), *told)
+            yield Fact(sentence(name_of(opening.name)), *guide.figured("fact/one-after-the-other", low=low, high=high))
 
 
-def _wedges(sized: list[SizedPiece]) -> Iterator[Fact]:
+def _wedges(guide: Guide, sized: list[SizedPiece]) -> Iterator[Fact]:
     for number in range(min(len(s.wedges) for s in sized)):
         found = [s.wedges[number] for s in sized]
         one = found[0]
-        sides = "both edges" if one.edge == "both" else f"the {one.edge} edge"
-        low = figure([_row(s, w.from_row) for s, w in zip(sized, found, strict=True)], "RC ")
+        low = _counter(guide, [_row(s, w.from_row) for s, w in zip(sized, found, strict=True)])
         rows, held = figure([str(w.to_row - w.from_row) for w in found]), figure([str(_held(w)) for w in found])
-        told = words(held, f" stitches at {sides} {_KIND[one.kind]}, ", rows, " rows from ", low)
-        yield Fact(sentence(name_of(one.name)) if one.name else "Short rows", *told)
+        sides = guide.say(f"fact/{one.edge}-edge")
+        told = guide.figured(f"fact/held-{one.kind}", held=held, sides=sides, rows=rows, low=low)
+        yield Fact(sentence(name_of(one.name)) if one.name else guide.say("fact/short-rows"), *told)
 
 
 def _held(wedge: SizedWedge) -> int:
@@ -138,15 +148,16 @@ def _held(wedge: SizedWedge) -> int:
     return wedge.rest + sum(wedge.groups if wedge.kind == "both" else wedge.groups[:-1])
 
 
-def _zones(design: Design, sized: list[SizedPiece]) -> Iterator[Fact]:
+def _zones(guide: Guide, design: Design, sized: list[SizedPiece]) -> Iterator[Fact]:
     for number in range(min(len(s.zones) for s in sized)):
         found = [s.zones[number] for s in sized]
         fabric = design.fabric(found[0].fabric)
-        low = figure([_row(s, z.from_row) for s, z in zip(sized, found, strict=True)], "RC ")
+        low = _counter(guide, [_row(s, z.from_row) for s, z in zip(sized, found, strict=True)])
         high = figure([_row(s, _end(s, z)) for s, z in zip(sized, found, strict=True)])
         panel = found[0].first <= found[0].last
-        needles = (", ", *_from_to([z.first for z in found], [z.last for z in found])) if panel else ()
-        told = words(f"{stitch_words(fabric)} at {dial_words(fabric)}, ", low, " to ", high, *needles)
+        needles = _from_to(guide, [z.first for z in found], [z.last for z in found]) if panel else ""
+        stitch, dial = stitch_words(guide, fabric), dial_words(guide, fabric)
+        told = guide.figured("fact/zone", stitch=stitch, dial=dial, low=low, high=high, needles=needles)
         yield Fact(sentence(name_of(found[0].fabric)), *told)
 
 
@@ -155,30 +166,34 @@ def _end(sized: SizedPiece, zone: SizedZone) -> int:
     return last_row(sized, zone.first, zone.last, zone.from_row, zone.to_row) if zone.first <= zone.last else zone.to_row
 
 
-def _motifs(sized: list[SizedPiece]) -> Iterator[Fact]:
+def _motifs(guide: Guide, sized: list[SizedPiece]) -> Iterator[Fact]:
     found = [motifs(s) for s in sized]
     for number in range(min(len(f) for f in found)):
         one = [f[number] for f in found]
-        low = figure([_row(s, m.from_row) for s, m in zip(sized, one, strict=True)], "RC ")
+        low = _counter(guide, [_row(s, m.from_row) for s, m in zip(sized, one, strict=True)])
         high = figure([_row(s, m.to_row) for s, m in zip(sized, one, strict=True)])
-        told = words(low, " to ", high, ", ", *_from_to([m.first for m in one], [m.last for m in one]))
-        yield Fact(f"Motif {name_of(one[0].chart)}", *told)
+        needles = _from_to(guide, [m.first for m in one], [m.last for m in one])
+        told = guide.figured("fact/motif-lies", low=low, high=high, needles=needles)
+        yield Fact(guide.say("fact/motif", chart=name_of(one[0].chart)), *told)
 
 
-def long_loops(proof: Proof, section: str) -> Iterator[Fact]:
+def long_loops(guide: Guide, proof: Proof, section: str) -> Iterator[Fact]:
     """Stitches drawn long by hand, one by one, as many as the bed counted."""
     rows = [next((p.long_rows for p in size.pieces if p.name == section), ()) for size in proof.sizes]
     if any(rows):
-        most, times, whole = ([str(n) for n in of] for of in zip(*((max(r, default=0), len(r), sum(r)) for r in rows), strict=True))
-        told = words("by hand, at most ", figure(most), " in a row, in ", figure(times), " rows; ", figure(whole), " in all")
-        yield Fact("Loops drawn long", *told)
+        most, times, whole = (
+            figure([str(n) for n in of]) for of in zip(*((max(r, default=0), len(r), sum(r)) for r in rows), strict=True)
+        )
+        told = guide.figured("fact/drawn-by-hand", most=most, times=times, whole=whole)
+        yield Fact(guide.say("fact/drawn-long"), *told)
 
 
-def _holes(bands: list[SizedBand]) -> Iterator[Fact]:
+def _holes(guide: Guide, bands: list[SizedBand]) -> Iterator[Fact]:
     holes = [b.holes for b in bands]
     if not all(holes):
         return
     stitches = {h.last - h.first + 1 for found in holes for h in found}
-    size = "eyelets" if stitches == {1} else f"of {listed([str(s) for s in sorted(stitches)])} stitches"
-    count, row = figure([str(len(found)) for found in holes]), figure([str(h[0].row) for h in holes], "RC ")
-    yield Fact("Buttonholes", *words(count, f" {size}, at ", row))
+    wide = "" if stitches == {1} else guide.listed([str(s) for s in sorted(stitches)])
+    count, row = figure([str(len(found)) for found in holes]), _counter(guide, [str(h[0].row) for h in holes])
+    key = "fact/holes-of" if wide else "fact/hole-eyelets"
+    yield Fact(guide.say("fact/buttonholes"), *guide.figured(key, count=count, stitches=wide, row=row))

@@ -7,42 +7,47 @@ from collections.abc import Iterator
 from walewright.design.model import Design
 from walewright.figures.measures import MeasuredPiece, name_of
 from walewright.fit.model import Fit
-from walewright.guide.numbers import cm, inches, length, listed, sentence, unit
+from walewright.guide.model import Guide
+from walewright.guide.numbers import cm, inches, length, sentence
+from walewright.report.said import Said, said
 from walewright.sheet import fitting
 from walewright.sheet.model import Cell, Row, RowGroup, SizeTable
 
-FinishedMeasure = tuple[str, str, tuple[float, ...]]
+FinishedMeasure = tuple[str, Said, tuple[float, ...]]
 """(piece, what, cm in each size)"""
 
 
-def size_table(design: Design, pieces: tuple[MeasuredPiece, ...], fit: Fit | None, units: str) -> SizeTable:
+def size_table(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], fit: Fit | None, units: str) -> SizeTable:
     """To fit, from the source's size rows so marked; finished, from the knitted garment; ease, where both are known."""
     to_fit = tuple(Row(sentence(m.name), _cells(m.values, units)) for m in design.measurements if m.to_fit)
-    finished = tuple(Row(label, _cells(values, units)) for label, values in _finished(pieces, fit))
-    between = tuple(Row(label, _cells(values, units)) for label, values in (fitting.eases(fit) if fit is not None else ()))
-    named = (("To fit", to_fit), ("Finished", finished), ("Ease: finished less body", between))
-    return SizeTable(f"Sizes in {unit(units)}", design.sizes, tuple(RowGroup(title, rows) for title, rows in named if rows))
+    finished = tuple(Row(label, _cells(values, units)) for label, values in _finished(guide, pieces, fit))
+    between = tuple(Row(label, _cells(values, units)) for label, values in (fitting.eases(guide, fit) if fit is not None else ()))
+    named = (("sizes/to-fit", to_fit), ("sizes/finished", finished), ("sizes/ease", between))
+    groups = tuple(RowGroup(guide.say(title), rows) for title, rows in named if rows)
+    return SizeTable(guide.say("sizes", unit=guide.say(f"sizes/{units}")), design.sizes, groups)
 
 
-def size_notes(design: Design, fit: Fit | None, units: str) -> tuple[str, ...]:
+def size_notes(guide: Guide, design: Design, fit: Fit | None, units: str) -> tuple[str, ...]:
     """What the finished measurements are, what passes where, and where the bodies' come from."""
     sources: dict[str, list[str]] = {}
     for m in design.measurements:
         if m.source:
             sources.setdefault(m.source, []).append(name_of(m.name))
-    credits = (f"{sentence(listed(names))}: {source.removeprefix('Source: ').rstrip('.')}." for source, names in sources.items())
-    return (seam_note(design, units), *(fitting.notes(fit, units) if fit is not None else ()), *credits)
+    credits = (
+        f"{sentence(guide.listed(names))}: {source.removeprefix('Source: ').rstrip('.')}." for source, names in sources.items()
+    )
+    return (seam_note(guide, design, units), *(fitting.notes(guide, fit, units) if fit is not None else ()), *credits)
 
 
-def seam_note(design: Design, units: str) -> str:
+def seam_note(guide: Guide, design: Design, units: str) -> str:
     """What is measured, and what a seam takes of it."""
-    note = "Finished measurements are those of the pieces as knitted and blocked, before seaming; what is all round is seamed."
+    note = guide.say("sizes/as-knitted")
     if not any(join.way == "sewn" for join in design.joins):
         return note
     widths = sorted({2 / design.fabric(p.fabric).stitches_per_cm for p in design.pieces})
-    in_cm, in_inches = f"{listed(list(dict.fromkeys(cm(w, 0.1) for w in widths)))} cm", f"{listed([inches(w) for w in widths])} in"
-    told = {"cm": in_cm, "in": in_inches, "both": f"{in_cm} ({in_inches})"}[units]
-    return f"{note} A sewn seam takes one stitch of each side into it: about {told} in all."
+    in_cm = guide.listed(list(dict.fromkeys(cm(w, 0.1) for w in widths)))
+    in_inches = guide.listed([inches(w) for w in widths])
+    return guide.say("sizes/seamed", note=note, told=guide.say(f"told/{units}", cm=in_cm, inches=in_inches))
 
 
 def _cells(values: tuple[float, ...], units: str) -> tuple[Cell, ...]:
@@ -52,11 +57,11 @@ def _cells(values: tuple[float, ...], units: str) -> tuple[Cell, ...]:
 # ----------------------------------------------------------------- rows of the table
 
 
-def _finished(pieces: tuple[MeasuredPiece, ...], fit: Fit | None) -> Iterator[tuple[str, tuple[float, ...]]]:
+def _finished(guide: Guide, pieces: tuple[MeasuredPiece, ...], fit: Fit | None) -> Iterator[tuple[str, tuple[float, ...]]]:
     if fit is not None:
-        yield from fitting.finished(fit)
+        yield from fitting.finished(guide, fit)
     round_them = {name for g in fit.girths for name in g.over} if fit is not None else set()
-    yield from _merged([f for p in pieces for f in _of_piece(p, with_widths=p.piece.name not in round_them)])
+    yield from _merged(guide, [f for p in pieces for f in _of_piece(p, with_widths=p.piece.name not in round_them)])
 
 
 def _of_piece(piece: MeasuredPiece, with_widths: bool) -> Iterator[FinishedMeasure]:
@@ -67,7 +72,7 @@ def _of_piece(piece: MeasuredPiece, with_widths: bool) -> Iterator[FinishedMeasu
         if wanted or m.place == "neck width" or (with_widths and m.place in ("start", "across")):
             yield piece.piece.name, m.named, m.values
     if repeated:
-        yield piece.piece.name, "length, with all repeats", tuple(_unrolled(piece, i) for i in range(len(piece.sized)))
+        yield piece.piece.name, said("measure/length-unrolled"), tuple(_unrolled(piece, i) for i in range(len(piece.sized)))
 
 
 def _unrolled(piece: MeasuredPiece, size: int) -> float:
@@ -77,10 +82,10 @@ def _unrolled(piece: MeasuredPiece, size: int) -> float:
     return piece.outlines[size].height + piece.edging_cm[size] + more
 
 
-def _merged(rows: list[FinishedMeasure]) -> Iterator[tuple[str, tuple[float, ...]]]:
+def _merged(guide: Guide, rows: list[FinishedMeasure]) -> Iterator[tuple[str, tuple[float, ...]]]:
     """Pieces that measure alike share a row."""
-    names: dict[tuple[str, tuple[float, ...]], list[str]] = {}
+    names: dict[tuple[Said, tuple[float, ...]], list[str]] = {}
     for piece, what, values in rows:
         names.setdefault((what, tuple(round(v, 3) for v in values)), []).append(name_of(piece))
     for (what, values), pieces in names.items():
-        yield f"{sentence(listed(pieces))}: {what}", values
+        yield guide.say("sizes/of-pieces", pieces=sentence(guide.listed(pieces)), what=what), values

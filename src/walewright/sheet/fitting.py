@@ -7,96 +7,100 @@ from collections.abc import Iterator
 from walewright.design.model import PerSize
 from walewright.figures.measures import name_of
 from walewright.fit.model import Buttons, Ease, Fit, Girth, Passing, Reach
-from walewright.guide.numbers import graded, length, listed, sentence
+from walewright.guide.model import Guide
+from walewright.guide.numbers import graded, length, sentence
 
 EaseRow = tuple[str, PerSize]
 
-_CLOSING = {"closed": "", "lapped": ", buttoned", "edge to edge": ", edges meeting"}
 
-
-def finished(fit: Fit) -> Iterator[EaseRow]:
+def finished(guide: Guide, fit: Fit) -> Iterator[EaseRow]:
     """Girths, reach and what the author states, in the order of the table."""
     own = next((g.over for g in fit.girths if g.body), ())
     for girth in fit.girths:
-        yield girth_label(girth, set(girth.over) == set(own)), girth.values
+        yield girth_label(guide, girth, set(girth.over) == set(own)), girth.values
     for reach in fit.reaches:
-        yield reach_label(reach, len(fit.reaches) > 1), reach.values
+        yield reach_label(guide, reach, len(fit.reaches) > 1), reach.values
     for ease in fit.eases:
         if ease.girth is None or not any(g.values == ease.finished for g in fit.girths):
-            yield f"{sentence(name_of(ease.name))}, finished", ease.finished
+            yield guide.say("fit/finished", name=sentence(name_of(ease.name))), ease.finished
     for name, values in fit.stated:
         yield sentence(name_of(name)), values
 
 
-def girth_label(girth: Girth, of_body: bool) -> str:
+def girth_label(guide: Guide, girth: Girth, of_body: bool) -> str:
     """What goes round, and where: the pieces are named unless it is the body."""
-    where = "below the armholes" if girth.body else f"at {name_of(girth.at)}"
-    over = listed([name_of(name) for name in dict.fromkeys(girth.over)])
-    what = "All round" if of_body else f"{sentence(over)}: all round"
-    return f"{what}, {where}{_CLOSING[girth.closing]}"
+    over = sentence(guide.listed([name_of(name) for name in dict.fromkeys(girth.over)]))
+    where = _where(guide, girth)
+    what = guide.say("fit/girth", where=where) if of_body else guide.say("fit/girth-of", over=over, where=where)
+    return guide.say(f"fit/{girth.closing}", what=what)
 
 
-def reach_label(reach: Reach, several: bool) -> str:
+def _where(guide: Guide, girth: Girth) -> str:
+    return guide.say("fit/below-armholes") if girth.body else guide.say("fit/at", level=name_of(girth.at))
+
+
+def reach_label(guide: Guide, reach: Reach, several: bool) -> str:
     """From where to where; `several` sleeves differ."""
-    end = name_of(reach.sleeve) if several else "sleeve"
-    return f"Middle of the back neck to the end of the {end}"
+    return guide.say("fit/reach-of", sleeve=name_of(reach.sleeve)) if several else guide.say("fit/reach")
 
 
-def eases(fit: Fit) -> Iterator[EaseRow]:
+def eases(guide: Guide, fit: Fit) -> Iterator[EaseRow]:
     """Finished less body: girths, and, where the body's is known, reach."""
     for ease in fit.eases:
-        yield ease_label(ease), ease.ease
+        yield ease_label(guide, ease), ease.ease
     for reach in fit.reaches:
         if reach.body:
             values = tuple(a - b for a, b in zip(reach.values, reach.body, strict=True))
-            yield "Back neck to wrist", values
+            yield guide.say("fit/neck-to-wrist"), values
 
 
-def ease_label(ease: Ease) -> str:
+def ease_label(guide: Guide, ease: Ease) -> str:
     """The measure of the body, and what is held against it."""
-    at = ease.girth
-    if at is None:
-        return f"{sentence(name_of(ease.fits))}: {name_of(ease.name)} as finished"
-    where = "below the armholes" if at.body else f"at {name_of(at.at)}"
-    return f"{sentence(name_of(ease.fits))}: all round {where}"
+    body = sentence(name_of(ease.fits))
+    if ease.girth is None:
+        return guide.say("fit/ease-as-finished", body=body, name=name_of(ease.name))
+    return guide.say("fit/ease-round", body=body, where=_where(guide, ease.girth))
 
 
 # ----------------------------------------------------------------- notes
 
 
-def notes(fit: Fit, units: str) -> Iterator[str]:
+def notes(guide: Guide, fit: Fit, units: str) -> Iterator[str]:
     """What passes through which opening, and where buttons are sewn."""
     for passing in fit.passings:
         if not passing.never and all(passing.good):
-            yield passing_note(passing, units)
+            yield passing_note(guide, passing, units)
     for buttons in fit.buttons:
-        yield buttons_note(buttons, units)
+        yield buttons_note(guide, buttons, units)
 
 
-def passing_note(passing: Passing, units: str) -> str:
+def passing_note(guide: Guide, passing: Passing, units: str) -> str:
     """What goes through, and how far the opening has to stretch for it."""
-    rest, wide = told(passing.relaxed, units), told(passing.stretched, units)
-    more = f"; it was reckoned with {told(passing.figure, units)} for the {passing.part}"
-    return (
-        f"{sentence(name_of(passing.name))}: {rest} at rest, stretched about {wide}, so that the {passing.part} goes through{more}."
+    return guide.say(
+        "fit/passes",
+        opening=sentence(name_of(passing.name)),
+        rest=told(guide, passing.relaxed, units),
+        wide=told(guide, passing.stretched, units),
+        part=passing.part,
+        figure=told(guide, passing.figure, units),
     )
 
 
-def buttons_note(buttons: Buttons, units: str) -> str:
+def buttons_note(guide: Guide, buttons: Buttons, units: str) -> str:
     """How many buttons, and where."""
-    count = len(buttons.places)
-    places = listed([told(p, units) for p in buttons.places])
-    many = "1 button" if count == 1 else f"{count} buttons"
-    return (
-        f"The {name_of(buttons.over)} laps over the {name_of(buttons.under)} by {told(buttons.overlap, units)}. Sew {many} on the "
-        f"{name_of(buttons.under)}, {told(buttons.across, units)} in from its outer edge, below the buttonholes: from the lower "
-        f"end, at {places}."
+    return guide.say(
+        "fit/buttons",
+        over=name_of(buttons.over),
+        under=name_of(buttons.under),
+        overlap=told(guide, buttons.overlap, units),
+        count=len(buttons.places),
+        across=told(guide, buttons.across, units),
+        places=guide.listed([told(guide, p, units) for p in buttons.places]),
     )
 
 
-def told(values: PerSize, units: str) -> str:
+def told(guide: Guide, values: PerSize, units: str) -> str:
     """A length in all sizes, graded: "47 (51: 51) cm"."""
     first, second = zip(*(length(v, units) for v in values), strict=True)
-    if units != "both":
-        return f"{graded(list(first))} {units}"
-    return f"{graded(list(first))} cm ({graded(list(second))} in)"
+    shown = graded(list(first))
+    return guide.say(f"told/{units}", cm=shown, inches=shown if units == "in" else graded(list(second)))

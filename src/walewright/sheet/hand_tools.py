@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from walewright.design.model import Cell, Chart, Design, EdgeRun, Piece
-from walewright.guide.numbers import graded, listed, sentence
+from walewright.guide.model import Guide
+from walewright.guide.numbers import graded, sentence
 from walewright.write.model import Instructions
 
 
@@ -40,50 +41,42 @@ def moved_together(chart: Chart) -> set[int]:
     return counts
 
 
-def tools(design: Design, instructions: Instructions) -> tuple[str, ...]:
+def tools(guide: Guide, design: Design, instructions: Instructions) -> tuple[str, ...]:
     """Everything beside the yarn and the machine."""
     sentences = (s for section in instructions.sections for p in section.paragraphs for s in p.sentences)
-    return tuple(_tools(design, any("PartOnCord" in s.kinds for s in sentences)))
+    return tuple(_tools(guide, design, any("PartOnCord" in s.kinds for s in sentences)))
 
 
 def _cord(start: bool, part: bool) -> Iterator[str]:
     """Ravel cord for starts, and for a part that waits on it."""
-    if start and part:
-        yield (
-            "Ravel cord: two strong, slippery lengths, one longer than the bed is wide for the start, one for a part that waits, "
-            "three times as long as that is wide"
-        )
-    elif start:
-        yield "Ravel cord: one strong, slippery length, longer than the bed is wide"
-    elif part:
-        yield "Ravel cord: one strong, slippery length, three times as long as the part is wide that waits on it"
+    if start or part:
+        yield "tool/cord-both" if start and part else "tool/cord-start" if start else "tool/cord-part"
 
 
-def _tools(design: Design, part_on_cord: bool) -> Iterator[str]:
+def _tools(guide: Guide, design: Design, part_on_cord: bool) -> Iterator[str]:
     charts = worked(design)
     kinds = {cell.kind for chart in charts for cell in used(chart)}
-    if any(_wants_waste(p) for p in design.pieces):
-        yield "Waste yarn: smooth, of about the same thickness and in a contrasting colour"
     starts = {p.start_way for p in design.pieces}
-    yield from _cord(bool(starts & {"waste", "hand waste"}), part_on_cord)
-    yield "Cast-on comb, and weights for the width in work" if "waste" in starts else "Weights for the width in work"
+    if any(_wants_waste(p) for p in design.pieces):
+        yield guide.say("tool/waste-yarn")
+    yield from (guide.say(key) for key in _cord(bool(starts & {"waste", "hand waste"}), part_on_cord))
+    yield guide.say("tool/comb-and-weights" if "waste" in starts else "tool/weights")
     insets = {run.way.inset for p in design.pieces for run in _runs(p) if run.way.kind == "fashioned"}
     prongs = sorted({1} | {i for i in insets if i} | {n for c in charts for n in moved_together(c)})
-    counted = f"{listed([str(p) for p in prongs])} prong{'s' if prongs[-1] > 1 else ''}"
-    yield f"Transfer tool{'s' if len(prongs) > 1 else ''} with {counted}"
+    yield guide.say("tool/transfer", prongs=tuple(str(p) for p in prongs), tools=len(prongs), most=prongs[-1])
     crossed = sorted({cell.cross for chart in charts for cell in used(chart) if cell.kind == "cross"})
     if crossed:
-        yield f"Two of each for the crosses: {listed([f'{k}-prong tools' for k in crossed])}"
-    yield "Latch tool"
+        yield guide.say("tool/for-crosses", tools=tuple(guide.say("tool/prongs", prongs=k) for k in crossed))
+    yield guide.say("tool/latch")
     if "long" in kinds:
-        yield "A strip of card or a thin rod to measure long stitches by"
+        yield guide.say("tool/card")
     if any(chart.picture for chart in charts):
-        yield "Bobbins for picture knitting, one for each block of the row that has most"
+        yield guide.say("tool/bobbins")
     if any(run.name for p in design.pieces for run in (*p.left, *p.right)):
-        yield "Short lengths of contrasting thread to mark edges"
+        yield guide.say("tool/thread")
     for cord in design.cords:
-        yield f"Cord or ribbon for the {sentence(cord.piece).lower()}: {graded([f'{cm:g}' for cm in cord.length])} cm"
-    yield "Blunt sewing needle, tape measure, scissors with covered points"
+        yield guide.say("tool/cord", piece=sentence(cord.piece).lower(), cm=graded([f"{cm:g}" for cm in cord.length]))
+    yield guide.say("tool/last")
 
 
 def _wants_waste(piece: Piece) -> bool:

@@ -4,42 +4,42 @@ refer to the boxes."""
 from __future__ import annotations
 
 import itertools
-import re
 from collections.abc import Iterable, Iterator
 
 from walewright.design.model import Chart, Design, EdgeName, Edging, Join
 from walewright.figures.hands import TECHNIQUES, Technique
 from walewright.figures.hands.scene import Scene
 from walewright.figures.measures import name_of
+from walewright.guide.model import Guide
 from walewright.sheet.charts import anchor as chart_anchor
 from walewright.sheet.model import HowTo
 from walewright.write.model import Instructions, Section
 
 
-def handwork(design: Design, instructions: Instructions) -> tuple[HowTo, ...]:
+def handwork(guide: Guide, design: Design, instructions: Instructions) -> tuple[HowTo, ...]:
     """What is done by hand in this pattern, one technique each; none when nothing needs a word."""
     needed = frozenset(f for section in instructions.sections for f in features(design, section))
-    return tuple(_how_to(t) for t in TECHNIQUES if needed & set(t.when))
+    return tuple(_how_to(guide, t) for t in TECHNIQUES if needed & set(t.when))
 
 
-def _how_to(technique: Technique) -> HowTo:
-    scene = Scene()
+def _how_to(guide: Guide, technique: Technique) -> HowTo:
+    told, scene = guide.how_to[technique.key], Scene(guide)
     technique.draw(scene)
-    return HowTo(anchor(technique), technique.title, (technique.text,), scene.finished(f"{technique.title}: {technique.shown}"))
+    drawn = scene.finished(guide.say("drawing/how-to", title=told.title, shown=told.shown))
+    return HowTo(anchor(technique), told.title, (told.text,), drawn)
 
 
 def anchor(technique: Technique) -> str:
     """The place of its box."""
-    return "how-" + re.sub(r"[^a-z0-9]+", "-", technique.title.lower())
+    return f"how-{technique.key}"
 
 
-def by_hand(design: Design, section: Section) -> tuple[tuple[str, str], ...]:
+def by_hand(guide: Guide, design: Design, section: Section) -> tuple[tuple[str, str], ...]:
     """(anchor, title) of the charts that a section works and of the boxes that explain its handwork."""
     needed = set(features(design, section))
-    charts = (
-        [(chart_anchor(c.name), f"Chart {name_of(c.name)}") for c in _charts(design, section)] if "StartChart" in needed else []
-    )
-    return (*charts, *((anchor(t), t.title) for t in TECHNIQUES if needed & set(t.when)))
+    worked = _charts(design, section) if "StartChart" in needed else []
+    charts = ((chart_anchor(c.name), guide.say("chart", chart=name_of(c.name))) for c in worked)
+    return (*charts, *((anchor(t), guide.how_to[t.key].title) for t in TECHNIQUES if needed & set(t.when)))
 
 
 def features(design: Design, section: Section) -> Iterator[str]:

@@ -5,66 +5,64 @@ from __future__ import annotations
 from walewright.design.model import Design
 from walewright.figures.measures import name_of
 from walewright.figures.yarns import yarn_named
-from walewright.guide.numbers import graded, listed, sentence
+from walewright.guide.model import Guide
+from walewright.guide.numbers import graded, sentence
 from walewright.proof.model import BobbinUse, FloatFound, Proof
 from walewright.sheet.model import ListTable
 
-LONG_FLOATS = (
-    "Long floats, on which fingers catch: catch each at its middle. When the next row is to be knitted, lift the float with a "
-    "transfer tool on to the needle at the middle of those that it passes, above its stitch; both are knitted as one"
-)
+MOST = 8
+"""Rows of one float that are named."""
 
 NARROW = "\N{NO-BREAK SPACE}"
 """Keeps the name of a size in one line of a narrow column."""
 
 
-def bobbins(design: Design, proof: Proof) -> tuple[ListTable, ...]:
+def bobbins(guide: Guide, design: Design, proof: Proof) -> tuple[ListTable, ...]:
     """A table for each piece with picture knitting: one line an end of yarn, its length a size."""
     found: dict[str, dict[int, list[BobbinUse | None]]] = {}
     for place, size in enumerate(proof.sizes):
         for use in size.bobbins:
             rows = found.setdefault(use.piece, {})
             rows.setdefault(use.number, [None] * len(proof.sizes))[place] = use
-    return tuple(_bobbins(design, piece, rows) for piece, rows in found.items())
+    return tuple(_bobbins(guide, design, piece, rows) for piece, rows in found.items())
 
 
-def _bobbins(design: Design, piece: str, rows: dict[int, list[BobbinUse | None]]) -> ListTable:
+def _bobbins(guide: Guide, design: Design, piece: str, rows: dict[int, list[BobbinUse | None]]) -> ListTable:
     made = []
     for number, uses in sorted(rows.items()):
         some = next(u for u in uses if u is not None)
-        places = (_block(uses), _begins(uses), _ends(uses))
+        places = (_block(guide, uses), _begins(guide, uses), _ends(guide, uses))
         lengths = (f"{u.metres:.1f}" if u is not None else "–" for u in uses)
         made.append((str(number), sentence(yarn_named(design, some.yarn).label), *places, *lengths))
-    heads = (
-        "Bobbin",
-        "Yarn",
-        "Its block begins on",
-        "Counter before its first row",
-        "Last row",
-        *(f"{s.replace(' ', NARROW)}, m" for s in design.sizes),
-    )
-    return ListTable(f"Bobbins for the {name_of(piece)}: what to wind on each, tails included", heads, tuple(made))
+    columns = ("bobbin", "yarn", "begins-on", "counter", "last-row")
+    metres = (guide.say("bobbins/metres", size=s.replace(" ", NARROW)) for s in design.sizes)
+    heads = (*(guide.say(f"bobbins/{column}") for column in columns), *metres)
+    return ListTable(guide.say("bobbins", piece=name_of(piece)), heads, tuple(made))
 
 
-def _block(uses: list[BobbinUse | None]) -> str:
+def _block(guide: Guide, uses: list[BobbinUse | None]) -> str:
     """The needles of a block's first row, in the order of the sizes, what is alike said once."""
     first, last = (_said([str(getattr(u, end)) if u is not None else "–" for u in uses]) for end in ("first", "last"))
-    return first if first == last else f"{first} to {last}"
+    return first if first == last else guide.needles(first, last)
 
 
-def _begins(uses: list[BobbinUse | None]) -> str:
+def _begins(guide: Guide, uses: list[BobbinUse | None]) -> str:
     """What the counter reads when the first row with the end is about to be knitted."""
-    return f"RC {_said([str(u.row - 1) if u is not None else '–' for u in uses])}"
+    return guide.say("bobbins/begins", row=_said([str(u.row - 1) if u is not None else "–" for u in uses]))
 
 
-def _ends(uses: list[BobbinUse | None]) -> str:
+def _ends(guide: Guide, uses: list[BobbinUse | None]) -> str:
     """What the counter reads after the last row with the end, and whether it hangs in between, to be taken up again."""
-    ends = f"to RC {_said([str(u.last_row) if u is not None else '–' for u in uses])}"
+    ends = guide.say("bobbins/ends", row=_said([str(u.last_row) if u is not None else "–" for u in uses]))
     rests = [u.rests for u in uses if u is not None]
     if not any(rests):
         return ends
-    hangs = [listed([f"RC {a - 1} to {z}" for a, z in stretches]) if stretches else "–" for stretches in rests]
-    return f"{ends}; it hangs from {_said(hangs)} and is taken up again"
+    hangs = [guide.listed([_stretch(guide, *at) for at in stretches]) if stretches else "–" for stretches in rests]
+    return guide.say("bobbins/hangs", ends=ends, hangs=_said(hangs))
+
+
+def _stretch(guide: Guide, first: int, last: int) -> str:
+    return guide.say("bobbins/stretch", first=first - 1, last=last)
 
 
 def _said(found: list[str]) -> str:
@@ -73,7 +71,7 @@ def _said(found: list[str]) -> str:
     return there.pop() if len(there) == 1 else graded(found)
 
 
-def floats(design: Design, proof: Proof) -> ListTable | None:
+def floats(guide: Guide, design: Design, proof: Proof) -> ListTable | None:
     """The long floats of all sizes, alike ones of several rows or sizes in one line; None without any."""
     found: dict[tuple[str, str, str, str, int], list[tuple[FloatFound, str]]] = {}
     for size, name in zip(proof.sizes, design.sizes, strict=True):
@@ -86,10 +84,13 @@ def floats(design: Design, proof: Proof) -> ListTable | None:
         told = [] if len(names) == len(design.sizes) else names
         # A row is found by what the counter reads before it, as everywhere on the sheet.
         at = sorted({one.row - 1 for one, _ in ones})
-        shown = ", ".join(str(r) for r in at[:8]) + (f" and {len(at) - 8} more" if len(at) > 8 else "")
-        where = f"{sentence(name_of(piece))}{f' ({listed(told)})' if told else ''}"
-        across = f"{first} to {last}: {stitches} stitches, {cm:.1f} cm"
+        shown = ", ".join(str(r) for r in at[:MOST])
+        if len(at) > MOST:
+            shown = guide.say("floats/more", shown=shown, count=len(at) - MOST)
+        where = f"{sentence(name_of(piece))}{f' ({guide.listed(told)})' if told else ''}"
+        across = guide.say("floats/across", first=first, last=last, stitches=stitches, cm=f"{cm:.1f}")
         rows.append((where, sentence(yarn_named(design, yarn).label), shown, across))
     if not rows:
         return None
-    return ListTable(LONG_FLOATS, ("Piece", "Yarn", "RC before the row", "Needles that it passes"), tuple(rows))
+    heads = tuple(guide.say(f"floats/{column}") for column in ("piece", "yarn", "row", "needles"))
+    return ListTable(guide.say("floats"), heads, tuple(rows))

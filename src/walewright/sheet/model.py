@@ -5,6 +5,7 @@ Nothing here is a length, a stitch or a row any more, except inside drawings, wh
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal
 
@@ -63,8 +64,8 @@ class SizeTable:
     caption: str
     sizes: tuple[str, ...]
     groups: tuple[RowGroup, ...]
-    heading: str = "Measure"
-    """Over the rows' labels."""
+    heading: str = ""
+    """Over the rows' labels; empty where they are measures."""
 
 
 # ----------------------------------------------------------------- words
@@ -196,6 +197,8 @@ class ChartPart:
     places: SizeTable | None
     picture: Drawing | None
     picture_note: str
+    cut_note: str = ""
+    """Where there are several sheets: how they go together."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -209,12 +212,11 @@ class ListTable:
 
 @dataclass(frozen=True, slots=True)
 class Tension:
-    """A fabric's tension: two figures to 10 cm (or 4 in) and the words about them."""
+    """A fabric's tension: `density`, two figures to 10 cm (or 4 in) that begin and end at `figures`, and the words about it."""
 
     title: str
-    stitches: str
-    rows: str
-    per: str
+    density: str
+    figures: Spans
     text: str
 
 
@@ -276,6 +278,8 @@ class Sheet:
     date: str
     """ISO date, or empty."""
     colophon: str
+    words: Mapping[str, str]
+    """Headings and other words of the templates."""
     charts: tuple[ChartPart, ...] = ()
     pictures: tuple[ChartSheet, ...] = ()
     """Of fabrics without a chart, such as stripes."""

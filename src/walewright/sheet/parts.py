@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from walewright.design.model import Design
 from walewright.figures.measures import name_of
 from walewright.figures.model import Drawing
+from walewright.guide.model import Guide
 from walewright.proof.model import Proof
 from walewright.sheet.facts import long_loops, section_facts
 from walewright.sheet.handwork import by_hand
@@ -32,20 +33,21 @@ BESIDE = 20
 
 
 def parts(
-    design: Design, counts: Counts, instructions: Instructions, proof: Proof, drawings: Drawings, units: str
+    guide: Guide, design: Design, counts: Counts, instructions: Instructions, proof: Proof, drawings: Drawings, units: str
 ) -> tuple[Part, ...]:
     """One part a section, in the order of work."""
     made = []
     for section in instructions.sections:
         drawing, legend = drawings.get(section.name, (None, None))
-        found = (*section_facts(design, counts, section), *long_loops(proof, section.name))
-        facts = (*found, *_schematic_fact(drawing, legend, units))
-        links = by_hand(design, section)
-        made.append(_part(section, instructions.sizes, _anchor(section.name), facts, drawing, legend, links))
+        found = (*section_facts(guide, design, counts, section), *long_loops(guide, proof, section.name))
+        facts = (*found, *_schematic_fact(guide, drawing, legend, units))
+        links = by_hand(guide, design, section)
+        made.append(_part(guide, section, instructions.sizes, _anchor(section.name), facts, drawing, legend, links))
     return tuple(made)
 
 
 def _part(
+    guide: Guide,
     section: Section,
     sizes: tuple[str, ...],
     anchor: str,
@@ -54,7 +56,7 @@ def _part(
     legend: SizeTable | None,
     links: tuple[tuple[str, str], ...],
 ) -> Part:
-    stages = _stages(section, sizes)
+    stages = _stages(guide, section, sizes)
     return Part(
         anchor=anchor,
         title=name_of(section.title),
@@ -79,27 +81,27 @@ def _anchor(name: str) -> str:
     return "part-" + re.sub(r"[^A-Za-z0-9_]+", "-", name)
 
 
-def _schematic_fact(drawing: Drawing | None, legend: SizeTable | None, units: str) -> tuple[Fact, ...]:
+def _schematic_fact(guide: Guide, drawing: Drawing | None, legend: SizeTable | None, units: str) -> tuple[Fact, ...]:
     # A legend names the unit itself; "both" stands with its units on the drawing.
     if drawing is None or legend is not None or units == "both":
         return ()
-    return (Fact("Schematic", f"measurements in {'inches' if units == 'in' else 'centimetres'}"),)
+    return (Fact(guide.say("fact/schematic"), guide.say("fact/schematic-unit", unit=guide.say(f"unit/{units}"))),)
 
 
-def _stages(section: Section, sizes: tuple[str, ...]) -> tuple[Stage, ...]:
-    return tuple(_stage(p, section.copies, sizes) for p in section.paragraphs if p.sentences)
+def _stages(guide: Guide, section: Section, sizes: tuple[str, ...]) -> tuple[Stage, ...]:
+    return tuple(_stage(guide, p, section.copies, sizes) for p in section.paragraphs if p.sentences)
 
 
-def _stage(paragraph: Paragraph, copies: int, sizes: tuple[str, ...]) -> Stage:
+def _stage(guide: Guide, paragraph: Paragraph, copies: int, sizes: tuple[str, ...]) -> Stage:
     only = paragraph.only
     if only:
         working = sorted({i for s in paragraph.sentences for i in s.sizes})
-        only = f"{only}: {', '.join(sizes[i] for i in working)}"
+        only = guide.say("part/only", only=only, sizes=tuple(sizes[i] for i in working))
     named = bool(only)
     if paragraph.table and _fits(paragraph):
-        lines = tuple(_line(s, copies, sizes, named) for s in paragraph.sentences if s.cells is None)
+        lines = tuple(_line(guide, s, copies, sizes, named) for s in paragraph.sentences if s.cells is None)
         return Stage(paragraph.title, only, lines, tuple(_row_line(s, copies) for s in paragraph.sentences if s.cells is not None))
-    return Stage(paragraph.title, only, tuple(_line(s, copies, sizes, named) for s in paragraph.sentences))
+    return Stage(paragraph.title, only, tuple(_line(guide, s, copies, sizes, named) for s in paragraph.sentences))
 
 
 def _fits(paragraph: Paragraph) -> bool:
@@ -115,12 +117,12 @@ def _row_line(sentence: Sentence, copies: int) -> RowLine:
     return RowLine(row, what, stitches, copies)
 
 
-def _line(sentence: Sentence, copies: int, sizes: tuple[str, ...], named: bool) -> Line:
+def _line(guide: Guide, sentence: Sentence, copies: int, sizes: tuple[str, ...], named: bool) -> Line:
     some = len(sentence.sizes) < len(sizes) and not named
     fits = len(sentence.row) <= COLUMN
     # What the line says itself need not be said beneath it.
     said = fits or not sentence.row or sentence.row_said
-    below = "" if said else f"RC {sentence.row}"
+    below = "" if said else f"{guide.say('rc')} {sentence.row}"
     return Line(
         pieces=tuple(_stretches(sentence.runs)),
         boxes=0 if sentence.check else copies,

@@ -6,19 +6,11 @@ from collections.abc import Iterator
 
 from walewright.design.model import Design, Edition, Fabric, Given, Measurement
 from walewright.figures.measures import name_of
-from walewright.guide.numbers import graded, length, sentence
+from walewright.guide.model import Guide
+from walewright.guide.numbers import length, sentence
+from walewright.sheet.fitting import told
 from walewright.sheet.model import Cell, ListTable, Regrade, Row, RowGroup, SizeTable
 from walewright.sheet.supplies import stitch_words
-
-WHAT = {
-    "measure": "{name}",
-    "tension": "Tension of {name}, to 10 cm",
-    "swatch": "Swatch of {name}",
-    "dial": "Dial for {name}",
-    "yarn": "Yarn: {name}",
-    "bed": "Bed",
-}
-"""What each kind of given thing is called."""
 
 
 def source_of(design: Design) -> Edition:
@@ -26,84 +18,77 @@ def source_of(design: Design) -> Edition:
     return design.edition or Edition(design.sizes, design.measurements, design.fabrics, design.yarns, design.machine)
 
 
-def regraded(design: Design, units: str) -> ListTable | None:
+def regraded(guide: Guide, design: Design, units: str) -> ListTable | None:
     """Each thing that the knitter gave, beside the source's; None for the source's own edition."""
     if not design.given:
         return None
-    rows = tuple((_what(g), *_both(g, units)) for g in design.given)
-    return ListTable("Regraded", ("What", "In this copy", "In the source"), rows)
+    rows = tuple((_what(guide, g), *_both(guide, g, units)) for g in design.given)
+    heads = tuple(guide.say(f"regraded/{column}") for column in ("what", "own", "source"))
+    return ListTable(guide.say("regraded"), heads, rows)
 
 
-def _what(given: Given) -> str:
-    return sentence(WHAT[given.kind].format(name=name_of(given.name)))
+def _what(guide: Guide, given: Given) -> str:
+    return sentence(guide.say(f"regraded/{given.kind}", name=name_of(given.name)))
 
 
-def _both(given: Given, units: str) -> tuple[str, str]:
+def _both(guide: Guide, given: Given, units: str) -> tuple[str, str]:
     if given.kind != "measure":
         return given.own, given.source
-    return _told((given.own_cm,), units), _told(given.source_cm, units)
+    return told(guide, (given.own_cm,), units), told(guide, given.source_cm, units)
 
 
-def _told(values: tuple[float, ...], units: str) -> str:
-    first, second = zip(*(length(v, units) for v in values), strict=True)
-    if units != "both":
-        return f"{graded(list(first))} {units}"
-    return f"{graded(list(first))} cm ({graded(list(second))} in)"
-
-
-def regraded_line(design: Design, units: str) -> str:
+def regraded_line(guide: Guide, design: Design, units: str) -> str:
     """The same in one sentence, for a cover; empty for the source's own edition."""
-    told = [f"{_what(g)[:1].lower()}{_what(g)[1:]} {_both(g, units)[0]}" for g in design.given]
-    return f"Regraded: {'; '.join(told)}." if told else ""
+    each = [f"{_what(guide, g)[:1].lower()}{_what(guide, g)[1:]} {_both(guide, g, units)[0]}" for g in design.given]
+    return guide.say("regraded/line", told="; ".join(each)) if each else ""
 
 
 # ----------------------------------------------------------------- what can be given
 
 
-def to_regrade(design: Design, units: str) -> Regrade:
+def to_regrade(guide: Guide, design: Design, units: str) -> Regrade:
     """The list of what can be given, with the source's own figures."""
     source = source_of(design)
-    caption = "Measurements (--measure), in the source"
-    rows = tuple(_measure(m, units) for m in source.measurements)
-    measures = SizeTable(f"{caption}, {_unit(units)}", design.sizes, (RowGroup("", rows),)) if rows else None
-    others = ListTable("Everything else", ("What", "Option", "In the source"), tuple(_others(source)))
-    return Regrade(measures, others, tuple(_lines(source, design.file.rpartition("/")[2])))
+    caption = guide.say("regrade/measures", unit=guide.say(f"regrade/{units}"))
+    rows = tuple(_measure(guide, m, units) for m in source.measurements)
+    measures = SizeTable(caption, design.sizes, (RowGroup("", rows),)) if rows else None
+    heads = guide.say("regraded/what"), guide.say("regrade/option"), guide.say("regraded/source")
+    others = ListTable(guide.say("regrade/others"), heads, tuple(_others(guide, source)))
+    such_as = guide.say("regrade/such-as", command=_command(source, design.file.rpartition("/")[2]))
+    return Regrade(measures, others, (guide.say("regrade/how"), such_as))
 
 
-def _unit(units: str) -> str:
-    return {"cm": "cm", "in": "inches", "both": "cm and inches"}[units]
-
-
-def _measure(row: Measurement, units: str) -> Row:
-    about = row.about + (", to fit" if row.about and row.to_fit else "to fit" if row.to_fit else "")
+def _measure(guide: Guide, row: Measurement, units: str) -> Row:
+    about = row.about
+    if row.to_fit:
+        about = guide.say("regrade/about-to-fit", about=about) if about else guide.say("regrade/to-fit")
     return Row(sentence(row.name), tuple(Cell(*length(v, units)) for v in row.values), note=about)
 
 
-def _others(source: Edition) -> Iterator[tuple[str, str, str]]:
+def _others(guide: Guide, source: Edition) -> Iterator[tuple[str, str, str]]:
     if len(source.sizes) > 1:
-        yield "Size", "--size", ", ".join(size.replace("_", " ") for size in source.sizes)
+        yield guide.say("regrade/size"), "--size", ", ".join(size.replace("_", " ") for size in source.sizes)
     for fabric in source.fabrics:
-        yield sentence(fabric.name), "--tension or --swatch", f"{fabric.tension_words} to 10 cm, in {fabric_words(fabric)}"
-        yield f"{sentence(fabric.name)}: tension dial", "--dial", fabric.tension
+        tension = guide.say("regrade/to-10-cm", tension=fabric.tension_words, fabric=fabric_words(guide, fabric))
+        yield sentence(fabric.name), guide.say("regrade/tension-or-swatch"), tension
+        yield guide.say("regrade/dial", fabric=sentence(fabric.name)), "--dial", fabric.tension
     for yarn in source.yarns:
         yield sentence(yarn.name), "--yarn", yarn.words
-    yield "Bed", "--bed", f"{source.machine.name}: {source.machine.words}"
+    bed = guide.say("regrade/bed", bed=source.machine.name, words=source.machine.words)
+    yield guide.say("regraded/bed"), "--bed", bed
 
 
-def fabric_words(fabric: Fabric) -> str:
+def fabric_words(guide: Guide, fabric: Fabric) -> str:
     """ "stocking stitch in wool"."""
-    return f"{stitch_words(fabric)} in {name_of(fabric.yarn)}"
+    return guide.say("regrade/fabric", stitch=stitch_words(guide, fabric), yarn=name_of(fabric.yarn))
 
 
-def _lines(source: Edition, file: str) -> Iterator[str]:
+def _command(source: Edition, file: str) -> str:
+    """A command line that gives a size, a tension and a measurement of the source's."""
     size = f" --size {source.sizes[len(source.sizes) // 2]}" if len(source.sizes) > 1 else ""
     fabric = source.fabrics[0] if source.fabrics else None
     tension = f' --tension "{fabric.name}={fabric.tension_words}"' if fabric is not None else ""
     row = next(iter(source.measurements), None)
     middle = len(row.values) // 2 if row is not None else 0
     own = f' --measure "{row.name}={length(row.values[middle], "cm")[0]} cm"' if row is not None else ""
-    yield (
-        "Another tension, body, yarn or bed is given when the pattern is built; the source stays as it is. Names may be written as "
-        "they stand here. A measurement that is not in the list follows from those that are."
-    )
-    yield f"Such as: walewright build {file}{size}{tension}{own}"
+    return f"walewright build {file}{size}{tension}{own}"

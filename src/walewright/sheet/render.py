@@ -26,7 +26,7 @@ def html(sheet: Sheet) -> str:
     """The sheet as one HTML document with its theme inside; a browser without the sheet's fonts takes its own."""
     # The theme is the project's own file: it alone is let through unescaped.
     theme = Markup(world.package_text(f"sheet/themes/{THEME}.css"))
-    return _templates().get_template("sheet.html").render(sheet=sheet, theme=theme)
+    return _templates().get_template("sheet.html").render(sheet=sheet, words=sheet.words, theme=theme)
 
 
 @cache

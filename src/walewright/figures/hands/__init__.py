@@ -1,7 +1,4 @@
-"""howto: what hands do, a technique a box, in words of our own and with a small drawing of needles and tools.
-
-All of it is common practice where no source is named.
-"""
+"""hands: what hands do, a small drawing of needles and tools for each technique; its words are the guide's."""
 
 from __future__ import annotations
 

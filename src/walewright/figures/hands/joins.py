@@ -86,60 +86,10 @@ def _gathered(s: Scene) -> None:
 
 
 TECHNIQUES = (
-    Technique(
-        "Sewing row to row",
-        ("join rows to rows",),
-        "Lay the pieces side by side, right sides up. Take the needle under the bar between the edge stitch and its "
-        "neighbour on one side, then on the other, row for row, and draw the thread so that the edge stitches turn in: one "
-        "stitch of each side goes into the seam.",
-        "a thread going to and fro between the edge stitches of two pieces",
-        _sewn,
-    ),
-    Technique(
-        "Sewing stitches to rows",
-        ("join stitches to rows",),
-        "Lay the pieces right sides up, the edge of stitches against the edge of rows; pin the middle, the ends and the quarters "
-        "first. On the side of the stitches take the needle under both legs of the stitch just inside the cast-off or cast-on, or, "
-        "where the loops are still on waste yarn, through each loop before its waste comes out; on the side of the rows under the "
-        "bar between the edge stitch and its neighbour. A stitch is wider than a row is high: here and there take two bars for one "
-        "stitch, so that both edges come out even, or as much longer as the line says.",
-        "a thread going to and fro between the stitches of one edge and the bars of the other, two bars for some stitches",
-        _to_rows,
-    ),
-    Technique(
-        "Sewing stitch to stitch",
-        ("join stitches to stitches",),
-        "Lay the two edges against each other, right sides up. Take the needle under both legs of a stitch just inside the "
-        "cast-off or cast-on of one, then of the stitch opposite, and go on stitch for stitch; draw the thread so that both chains "
-        "turn in. The seam has to lie as flat as a row and not hold the edge in.",
-        "a thread going to and fro under the stitches of two closed edges",
-        _stitch_to_stitch,
-    ),
-    Technique(
-        "Grafting",
-        ("join grafted",),
-        "Lay the two rows of open loops against each other, right sides up, and unravel the waste a few loops at a time. "
-        "With a blunt needle go down through a loop and up through the next on one side, then on the other, as a row of "
-        "stitches runs, drawing each to the size of its neighbours. It takes three to four times the length of the row.",
-        "two rows of open loops joined by a thread that runs as a row of stitches does",
-        _grafted,
-    ),
-    Technique(
-        "Linking on the bed",
-        ("join linked", "HangToLink"),
-        "Hang one edge on the bed with the side facing that the line names, loop for loop, then the other on the same needles "
-        "with its other side facing, so that the right sides meet. Set the dial two to three numbers looser than the pieces, as "
-        "the line says, thick yarn the more, and knit one row over both, slowly; or draw the second piece’s loops through the "
-        "first one’s and knit those. Cast off loosely: the seam must not be tighter than the pieces, nor may it grow.",
-        "two loops on every needle, one of each piece",
-        _linked,
-    ),
-    Technique(
-        "Sewing a gathered edge",
-        ("join gathered",),
-        "Run a thread through the longer edge and draw it up to the length of the other. Spread the fullness evenly, pin, "
-        "and sew; the thread stays until the seam is done.",
-        "a longer edge drawn up in small waves above a straight one",
-        _gathered,
-    ),
+    Technique("sewing-row-to-row", ("join rows to rows",), _sewn),
+    Technique("sewing-stitches-to-rows", ("join stitches to rows",), _to_rows),
+    Technique("sewing-stitch-to-stitch", ("join stitches to stitches",), _stitch_to_stitch),
+    Technique("grafting", ("join grafted",), _grafted),
+    Technique("linking-on-the-bed", ("join linked", "HangToLink"), _linked),
+    Technique("sewing-a-gathered-edge", ("join gathered",), _gathered),
 )

@@ -12,6 +12,7 @@ from dataclasses import dataclass, field, replace
 
 from walewright.figures.model import Drawing
 from walewright.figures.pens import Paper, path
+from walewright.guide.model import Guide
 
 STEP, MARGIN = 7.4, 4.2
 HOOK = 9.0
@@ -26,6 +27,7 @@ OUT, BACK = 5.0, -4.5
 
 @dataclass(slots=True)
 class Scene:
+    guide: Guide
     paper: Paper = field(default_factory=Paper)
     count: int = 6
 
@@ -165,8 +167,9 @@ class Scene:
         self.paper.draw("arrow", path([(x1, y1), *wings], closed=True))
         return self
 
-    def word(self, x: float, y: float, text: str, anchor: str = "middle") -> Scene:
-        self.paper.letter(x, y, text, anchor, kind="word")
+    def word(self, x: float, y: float, key: str, anchor: str = "middle") -> Scene:
+        """A word of the guide's on the drawing."""
+        self.paper.letter(x, y, self.guide.say(f"hands/{key}"), anchor, kind="word")
         return self
 
     def number(self, x: float, y: float, text: str) -> Scene:

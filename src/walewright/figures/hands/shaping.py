@@ -90,105 +90,20 @@ def _hung_back(s: Scene) -> None:
     s.loop(1, 15.5, top=HOOK - 3.6)
     s.loop(4, 15.5, top=HOOK - 3.6)
     s.transfer_tool(5, 1)
-    s.word(s.x(1), 21.6, "two on one")
-    s.word(s.x(3) + 3.6, 21.6, "or one left empty")
+    s.word(s.x(1), 21.6, "two-on-one")
+    s.word(s.x(3) + 3.6, 21.6, "or-one-left-empty")
 
 
 TECHNIQUES = (
-    Technique(
-        "A decrease at the edge",
-        ("Decrease 1", "Decrease 2"),
-        "Move the end loop on to its neighbour and push the emptied needle out of work. Where the line says 2 stitches, do it "
-        "twice: then three loops share the end needle. Move the edge weight each time.",
-        "the end loop set on its neighbour, its own needle pushed out of work",
-        _decrease,
-    ),
-    Technique(
-        "A decrease some stitches in",
-        ("Decrease 1 in",),
-        "Take the tool with as many prongs as the line says stitches in, lift the end loops together and set them one needle "
-        "inwards: two loops then share the innermost of these needles. Push the emptied end needle out of work and move the edge "
-        "weight.",
-        "a tool with two prongs setting the two end loops one needle inwards",
-        _decrease_in,
-    ),
-    Technique(
-        "Two decreased at once, some stitches in",
-        ("Decrease 2 in",),
-        "Take the tool with as many prongs as the line says stitches in, lift the end loops together and set them two needles "
-        "inwards: two loops then share each of the two innermost of these needles. Push the two emptied end needles out of work "
-        "and move the edge weight.",
-        "a tool with two prongs setting the two end loops two needles inwards",
-        _decrease_two_in,
-    ),
-    Technique(
-        "An increase some stitches in",
-        ("IncreaseFashioned",),
-        "With the tool of as many prongs, lift the end loops together and set them one needle outwards. On the needle left "
-        "empty hang the loop below the next stitch inwards, so that no hole is left.",
-        "the end loops set outwards, and the loop of the row below being hung on the needle left empty",
-        _increase,
-    ),
-    Technique(
-        "An increase at the carriage",
-        ("IncreaseAtCarriage",),
-        "Bring the next empty needle to work on the side where the carriage stands: the next row lays a loop in its hook. "
-        "See that the loop is caught, and that it knits in the row after.",
-        "an empty needle brought to work beside the last stitch",
-        _at_carriage,
-    ),
-    Technique(
-        "Casting off",
-        ("CastOffAtCarriage", "CastOffAll"),
-        "At the carriage side, set the end loop on the next needle, lay the yarn in that hook, pull a loose loop through "
-        "both, and go on. Make the loops as long as two stitches, so that the edge stretches. "
-        "Push the emptied needles out of work.",
-        "two loops on one needle and the latch tool drawing the yarn through both",
-        _cast_off,
-    ),
-    Technique(
-        "Casting on beside the work",
-        ("CastOnAtCarriage",),
-        "On the carriage side, bring the empty needles right out and lead the yarn round each from the work outwards, a "
-        "loop on each shank, not tight. Hang a weight below the new loops before the next row.",
-        "empty needles beside the work, the yarn wound round them outwards",
-        _cast_on,
-    ),
-    Technique(
-        "Holding",
-        ("HoldAtEnd", "HoldPart", "ReturnHeld", "ReturnPart", "ReturnSome"),
-        "Pull the needles right out and set the carriage so that it does not knit them. What is taken back to work is "
-        "pushed by hand until the latch lies behind the loop; a part that still waits stays out. Take weights away from held "
-        "stitches, and set the carriage back to knit all when none is held any more.",
-        "three needles pulled right out with their stitches; the yarn passes them by",
-        _held,
-    ),
-    Technique(
-        "Wrapping",
-        ("WrapHeld",),
-        "Before the carriage goes back, lay the yarn under and over the held needle next to the knitting. Without it there "
-        "is a hole.",
-        "the yarn laid round the innermost needle that is held",
-        _wrapped,
-    ),
-    Technique(
-        "Returning needles in steps",
-        ("ReturnSome",),
-        "Push back only the needles that the line names, those next to the knitting, to the place where the latch lies "
-        "behind the loop; the others stay held. Knit towards them, wrap the first that is still held, and knit back. Move "
-        "the weights to where rows are being added: held stitches with a weight below them stretch.",
-        "the needle next to the knitting pushed back while others stay held",
-        _returned,
-    ),
-    Technique(
-        "Hanging stitches back evenly",
-        ("SpreadEvenly",),
-        "Leave the counter, the carriage and the garment yarn as they are: lift the loops off on to combs or a thread, or knit "
-        "some rows of waste yarn by hand and take the work off. Push the emptied needles out of work. Bring the needles that "
-        "the line names to work. With the purl side facing, hang the loops back from left to right in the order given, through "
-        "the garment yarn and not the waste; where two share a needle put both in one hook, where a needle stays empty leave it "
-        "in work: the next row gives it a loop. Count before the waste is drawn out, and knit the first row slowly.",
-        "loops hung back, two on some of the needles",
-        _hung_back,
-    ),
+    Technique("a-decrease-at-the-edge", ("Decrease 1", "Decrease 2"), _decrease),
+    Technique("a-decrease-some-stitches-in", ("Decrease 1 in",), _decrease_in),
+    Technique("two-decreased-at-once-some-stitches-in", ("Decrease 2 in",), _decrease_two_in),
+    Technique("an-increase-some-stitches-in", ("IncreaseFashioned",), _increase),
+    Technique("an-increase-at-the-carriage", ("IncreaseAtCarriage",), _at_carriage),
+    Technique("casting-off", ("CastOffAtCarriage", "CastOffAll"), _cast_off),
+    Technique("casting-on-beside-the-work", ("CastOnAtCarriage",), _cast_on),
+    Technique("holding", ("HoldAtEnd", "HoldPart", "ReturnHeld", "ReturnPart", "ReturnSome"), _held),
+    Technique("wrapping", ("WrapHeld",), _wrapped),
+    Technique("returning-needles-in-steps", ("ReturnSome",), _returned),
+    Technique("hanging-stitches-back-evenly", ("SpreadEvenly",), _hung_back),
 )

@@ -1,4 +1,4 @@
-"""One technique: when it is needed, what is said and what is drawn."""
+"""One technique: when it is needed, and what is drawn."""
 
 from __future__ import annotations
 
@@ -11,10 +11,8 @@ from walewright.figures.hands.scene import Scene
 @dataclass(frozen=True, slots=True)
 class Technique:
     """`when` are the features of a pattern that need it, any of them: the class of a step ("WasteStart"), or such as "cell hole",
-    "edging folded", "join grafted"; see `handwork.features`. `shown` says what the drawing shows."""
+    "edging folded", "join grafted"; see `handwork.features`. What is said of it stands in the guide under its `key`."""
 
-    title: str
+    key: str
     when: tuple[str, ...]
-    text: str
-    shown: str
     draw: Callable[[Scene], None]

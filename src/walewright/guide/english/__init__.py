@@ -1,1 +1,37 @@
 """english: the guide in English."""
+
+from __future__ import annotations
+
+from walewright.guide.english import advice, charts, drawings, facts, page, tables, text_copy, tools
+from walewright.guide.english.howto import HOW_TO
+from walewright.guide.model import Guide
+from walewright.report.wording import Language
+
+__all__ = ["LANGUAGE"]
+
+
+def _ordinal(number: int) -> str:
+    if number % 100 in (11, 12, 13):
+        return f"{number}th"
+    return f"{number}{ {1: 'st', 2: 'nd', 3: 'rd'}.get(number % 10, 'th') }"
+
+
+PHRASES = (advice.LINES, charts.CHARTS, drawings.DRAWINGS, facts.FACTS, page.PAGE, tables.TABLES, text_copy.TEXT_COPY, tools.TOOLS)
+
+TERMS = {
+    "left": ("left", "left"),
+    "right": ("right", "right"),
+    "knit": ("knit", "knit"),
+    "purl": ("purl", "purl"),
+    "width": ("width", "widths"),
+    "height": ("height", "heights"),
+    "depth": ("depth", "depths"),
+}
+
+LANGUAGE = Guide(
+    code="en",
+    words=Language({}, {key: text for phrases in PHRASES for key, text in phrases.items()}, TERMS),
+    advice=advice.ADVICE,
+    how_to=HOW_TO,
+    ordinal=_ordinal,
+)

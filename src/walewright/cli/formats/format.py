@@ -1,0 +1,51 @@
+"""A format, and the pattern that it is made of."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from functools import cached_property
+from typing import TYPE_CHECKING, Literal
+
+if TYPE_CHECKING:
+    from walewright.guide.model import Guide
+    from walewright.pipeline import Outcome
+    from walewright.sheet import Sheet
+
+
+@dataclass(frozen=True)
+class Pattern:
+    """A proven outcome, to be printed in the language of `guide`. `date` is ISO; `theme` a style sheet in place of the house's, or
+    "". The sheet and its HTML are made once, when the first format asks for them."""
+
+    outcome: Outcome
+    guide: Guide
+    paper: Literal["a4", "letter"]
+    units: Literal["cm", "in", "both"]
+    version: str
+    date: str
+
+    @cached_property
+    def sheet(self) -> Sheet:
+        from walewright.sheet import PageOptions, compose
+
+        options = PageOptions(paper=self.paper, units=self.units, version=self.version, date=self.date)
+        return compose(self.guide, *self.outcome.result(), options, self.outcome.fit)
+
+    @cached_property
+    def page(self) -> str:
+        from walewright.sheet import html
+
+        return html(self.sheet)
+
+
+Made = tuple[bytes, tuple[str, ...]]
+"""The bytes of a file, and what the page printer warns of."""
+
+
+@dataclass(frozen=True, slots=True)
+class Format:
+    """`suffix`: what the name of its files ends in, with the stop."""
+
+    suffix: str
+    make: Callable[[Pattern], Made]

@@ -1,0 +1,21 @@
+"""Plain text, from the same sheet as the pages."""
+
+from __future__ import annotations
+
+from walewright.cli.formats.format import Format, Made, Pattern
+
+
+def text(pattern: Pattern) -> str:
+    """The text copy of a pattern."""
+    from walewright.sheet.text_copy import text_copy
+
+    design, _, _, proof = pattern.outcome.result()
+    outcome = pattern.outcome
+    return text_copy(pattern.guide, pattern.sheet, design, proof, outcome.plain_text, outcome.fit, pattern.units)
+
+
+def _make(pattern: Pattern) -> Made:
+    return text(pattern).encode(), ()
+
+
+FORMAT = Format(".txt", _make)

@@ -1,0 +1,50 @@
+"""What hands need beside yarn and machine, and what is said of fabrics, their tension and the machine."""
+
+from __future__ import annotations
+
+TOOLS = {
+    "tool/waste-yarn": "Waste yarn: smooth, of about the same thickness and in a contrasting colour",
+    "tool/cord-both": "Ravel cord: two strong, slippery lengths, one longer than the bed is wide for the start, one for a part "
+    "that waits, three times as long as that is wide",
+    "tool/cord-start": "Ravel cord: one strong, slippery length, longer than the bed is wide",
+    "tool/cord-part": "Ravel cord: one strong, slippery length, three times as long as the part is wide that waits on it",
+    "tool/comb-and-weights": "Cast-on comb, and weights for the width in work",
+    "tool/weights": "Weights for the width in work",
+    "tool/transfer": "Transfer {tools:=tool|tools} with {prongs:and} {most:=prong|prongs}",
+    "tool/for-crosses": "Two of each for the crosses: {tools:and}",
+    "tool/prongs": "{prongs}-prong tools",
+    "tool/latch": "Latch tool",
+    "tool/card": "A strip of card or a thin rod to measure long stitches by",
+    "tool/bobbins": "Bobbins for picture knitting, one for each block of the row that has most",
+    "tool/thread": "Short lengths of contrasting thread to mark edges",
+    "tool/cord": "Cord or ribbon for the {piece}: {cm} cm",
+    "tool/last": "Blunt sewing needle, tape measure, scissors with covered points",
+    # Fabrics.
+    "stitch/chart": "chart {chart}",
+    "stitch/every": "{stitch}, every {nth} needle",
+    "basis/given": "As you measured it{weighed:?|; its weight is reckoned from that of the source's swatch}.",
+    "basis/reckoned": "Reckoned from your {fabric}: knit a swatch of it too.",
+    "basis/source": "As measured for the source.",
+    "tension/dial": "tension {dial}",
+    "tension/start-dial": "tension {dial} to start with",
+    "tension/title": "{stitch}, {dial}",
+    "tension/cm": "10 cm",
+    "tension/in": "4 in",
+    "tension/both": "10 cm (4 in)",
+    "tension/density": "{stitches} stitches and {rows} rows to {per}",
+    "tension/swatch-cm": "In {yarn}. {stitches} stitches by {rows} rows measure {width} cm by {height} cm{grams:? and weigh "
+    "{grams} g}.{purl:? Its right side is the purl side.}",
+    "tension/swatch-in": "In {yarn}. {stitches} stitches by {rows} rows measure {width} in by {height} in{grams:? and weigh "
+    "{grams} g}.{purl:? Its right side is the purl side.}",
+    "tension/dial-is-a-start": "The dial is a start: where the steps say {dial}, set the number at which your own swatch comes "
+    "out so, and note it here: ______",
+    "tension/dial-is-yours": "The dial is yours. The steps of its edgings say {others:/ and } as well: numbers of the source, "
+    "beside its {was}; set yours as much looser or tighter.",
+    # The machine.
+    "machine": "Machine",
+    "machine/single-bed": "{machine}, single bed",
+    "machine/needles": "Needles",
+    "machine/apart": "{needles}, {pitch} mm apart",
+    "machine/in-use": "In use, at most",
+    "machine/edges": "Edges",
+}

@@ -1,0 +1,40 @@
+"""The house's own words to the knitter, those that a pattern needs: how to read the pages, what to do when things go wrong,
+cautions."""
+
+from __future__ import annotations
+
+from walewright.design.model import Design
+from walewright.guide.model import Advice, Guide
+
+
+def reading(guide: Guide, sizes: tuple[str, ...], some_sizes_only: bool, kinds: frozenset[str] = frozenset()) -> Advice:
+    """How to read the pattern. `some_sizes_only`: it has lines that not all sizes work. `kinds` of steps that it has."""
+    keys = []
+    if len(sizes) > 1:
+        keys += ["order-of-sizes", *(["dashes"] if some_sizes_only else [])]
+    keys += ["counter", "tick", *(["together"] if "Together" in kinds else []), "bar", "left-and-right", "purl-side", "edges"]
+    return Advice(guide.say("reading"), tuple(guide.say(f"reading/{key}") for key in keys))
+
+
+TROUBLE = ("jam", "dropped", "row-count", "length")
+
+
+def trouble(guide: Guide) -> tuple[Advice, ...]:
+    """When things go wrong."""
+    return tuple(guide.advice[key] for key in TROUBLE)
+
+
+def cautions(guide: Guide, design: Design) -> Advice | None:
+    """Cautions for a garment that is for children, or has a hood and may be made for one; else None."""
+    hood = any(p.purpose == "hood" for p in design.pieces)
+    if design.for_children:
+        return children(guide, bool(design.cords), hood, design.cautions)
+    return guide.advice["hood"] if hood else None
+
+
+def children(guide: Guide, cords: bool, hoods: bool, own: tuple[str, ...]) -> Advice:
+    """Cautions for a garment that a child wears; `cords` and `hoods`: it has them; `own` are the design's own cautions."""
+    of_this = [*(["cord"] if cords else []), *(["hood"] if hoods else [])]
+    keys = ["small-parts", "no-cords", *of_this, "drawstrings", "loose-threads", "nightwear"]
+    lines = [guide.say(f"children/{key}") for key in keys]
+    return Advice(guide.say("children"), (*lines, *own, guide.say("children/rules-differ")))

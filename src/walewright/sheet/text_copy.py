@@ -1,0 +1,199 @@
+"""The text copy: what has to be known before knitting, then the printed steps as plain text.
+
+What the page has as words it takes from the same sheet; measurements are finer here than there, since nobody reads them in columns.
+"""
+
+from __future__ import annotations
+
+import textwrap
+from collections.abc import Iterable, Sequence
+
+from walewright.design.model import Design, Fabric
+from walewright.fit.model import Fit
+from walewright.guide.model import Guide
+from walewright.guide.numbers import CM_PER_INCH, graded, whole_grams
+from walewright.proof.model import Proof
+from walewright.sheet import fitting
+from walewright.sheet.finished import seam_note
+from walewright.sheet.lengths import bobbins, floats
+from walewright.sheet.model import ListTable, Sheet
+from walewright.sheet.regrading import source_of
+from walewright.sheet.supplies import basis_words, dial_words, stitch_words
+
+WIDE, HANGING = 96, 94
+"""Characters of a line, and of one of several that hang below the first."""
+
+
+def text_copy(guide: Guide, sheet: Sheet, design: Design, proof: Proof, steps: str, fit: Fit | None, units: str) -> str:
+    """The whole pattern as plain text: `steps` are the instructions, `sheet` is composed of the same pattern in the same language
+    and `units`, cm | in | both."""
+    long = floats(guide, design, proof)
+    parts = (
+        _title(design),
+        _regraded(guide, sheet),
+        _section(guide.say("text/sizes"), (graded(design.sizes), *_measurements(guide, design, units))),
+        _section(guide.say("text/finished"), (*_finished(guide, proof, units), *_worn(guide, design, fit, units))),
+        _section(guide.say("text/tension"), (_tension(guide, design, fabric, units) for fabric in design.fabrics)),
+        _section(guide.say("text/materials"), _materials(guide, sheet, design, proof)),
+        *(_table(table) for table in (*bobbins(guide, design, proof), *((long,) if long else ()))),
+        _notes(guide, sheet),
+        _section(guide.say("page/abbreviations"), (f"{short}: {meaning}" for short, meaning in sheet.abbreviations)),
+        _steps(steps, len(design.sizes)),
+        _cautions(sheet),
+        _to_regrade(guide, sheet, design, units),
+        guide.say("text/proven", version=sheet.version),
+    )
+    return "\n\n".join(part for part in parts if part) + "\n"
+
+
+def _title(design: Design) -> str:
+    texts = [text for key, text in design.texts if key != "note"]
+    return "\n".join((design.title, "=" * len(design.title), *(textwrap.fill(text, WIDE) for text in texts)))
+
+
+def _notes(guide: Guide, sheet: Sheet) -> str:
+    """The author's remarks, each with a hanging indent; empty where there is none."""
+    notes = [textwrap.fill(text, HANGING, subsequent_indent="    ") for text in sheet.notes]
+    return _section(guide.say("page/notes"), notes) if notes else ""
+
+
+def _regraded(guide: Guide, sheet: Sheet) -> str:
+    """What this copy was regraded from; empty for the source's own edition."""
+    if sheet.regraded is None:
+        return ""
+    rows = (guide.say("text/regraded", what=what, own=own, source=of) for what, own, of in sheet.regraded.rows)
+    return _section(sheet.regraded.caption, (row.strip() for row in rows))
+
+
+def _to_regrade(guide: Guide, sheet: Sheet, design: Design, units: str) -> str:
+    """What can be given, with the source's own figures."""
+    assert sheet.regrade is not None
+    rows = [
+        f"{m.name.replace('_', ' ')}: {_lengths(guide, m.values, units)}{f', {m.about}' if m.about else ''} (--measure)"
+        for m in source_of(design).measurements
+    ]
+    rows += [f"{what[:1].lower()}{what[1:]}: {value} ({option})" for what, option, value in sheet.regrade.others.rows]
+    lines = (*sheet.regrade.lines, *rows)
+    return _section(guide.say("page/regrade"), (textwrap.fill(line, HANGING, subsequent_indent="    ") for line in lines))
+
+
+def _section(title: str, lines: Iterable[str]) -> str:
+    return "\n".join((title, "-" * len(title), *lines))
+
+
+def _steps(printed: str, sizes: int) -> str:
+    """The printed steps. Their first line, by which they are read back, says which sizes the figures are for: in a copy for one
+    size it says nothing that the head of the copy has not said."""
+    head, _, steps = printed.strip().partition("\n")
+    return steps.strip() if sizes == 1 else f"{head}\n{steps}"
+
+
+def _words(name: str) -> str:
+    return name.replace("_", " ")
+
+
+def _table(table: ListTable) -> str:
+    """A table line by line, each with its heads: there is no room for columns beside graded figures."""
+    head, *heads = table.heads
+    lines = []
+    for first, *cells in table.rows:
+        told = "; ".join(f"{name[:1].lower()}{name[1:]}: {cell}" for name, cell in zip(heads, cells, strict=True))
+        line = f"{head.lower()} {first}: {told}"
+        lines.append(textwrap.fill(line, 92, subsequent_indent="    ", break_long_words=False, break_on_hyphens=False))
+    title = textwrap.wrap(table.caption, 92)
+    return _section(table.caption, lines) if len(title) == 1 else "\n".join((*title, "-" * len(title[-1]), *lines))
+
+
+def _measurements(guide: Guide, design: Design, units: str) -> list[str]:
+    return [
+        guide.say(
+            "text/measurement",
+            name=_words(m.name),
+            to_fit=m.to_fit,
+            lengths=_lengths(guide, m.values, units),
+            source=f" ({m.source})" if m.source else "",
+        )
+        for m in design.measurements
+    ]
+
+
+def _finished(guide: Guide, proof: Proof, units: str) -> list[str]:
+    """Every width and height of each piece as knitted, without its edgings."""
+    lines: list[str] = []
+    for at, piece in enumerate(proof.sizes[0].pieces):
+        for number, measure in enumerate(piece.measures):
+            values = [size.pieces[at].measures[number].knitted_cm for size in proof.sizes]
+            lines.append(f"{piece.name}, {guide.measure(measure.key)}: {_lengths(guide, values, units)}".replace("_", " "))
+    return lines
+
+
+def _worn(guide: Guide, design: Design, fit: Fit | None, units: str) -> list[str]:
+    """Ease where a body measurement is known, and what the finished measurements are."""
+    said, lines = [seam_note(guide, design, units)], []
+    if fit is not None:
+        lines = [f"{label.lower()}: {_lengths(guide, values, units)}" for label, values in fitting.finished(guide, fit)]
+        eases = ((label.lower(), _lengths(guide, values, units)) for label, values in fitting.eases(guide, fit))
+        lines += [guide.say("text/ease", what=label, lengths=lengths) for label, lengths in eases]
+        said += fitting.notes(guide, fit, units)
+    return [*lines, *(textwrap.fill(line, WIDE) for line in said)]
+
+
+def _cautions(sheet: Sheet) -> str:
+    if sheet.children is None:
+        return ""
+    lines = (textwrap.fill(line, HANGING, initial_indent="- ", subsequent_indent="  ") for line in sheet.children.lines)
+    return _section(sheet.children.title, lines)
+
+
+def _tension(guide: Guide, design: Design, fabric: Fabric, units: str) -> str:
+    per_cm = fabric.stitches_per_cm, fabric.rows_per_cm
+    in_cm = guide.say("text/to-10-cm", stitches=f"{per_cm[0] * 10:.1f}", rows=f"{per_cm[1] * 10:.1f}")
+    inch = [f"{of * CM_PER_INCH:.2f}" for of in per_cm]
+    in_inches = guide.say("text/to-1-in", stitches=inch[0], rows=inch[1])
+    basis = basis_words(guide, fabric, bool(design.given)).removesuffix(".")
+    return guide.say(
+        "text/fabric",
+        fabric=_words(fabric.name),
+        density={"cm": in_cm, "in": in_inches, "both": f"{in_cm} ({in_inches})"}[units],
+        stitch=stitch_words(guide, fabric),
+        yarn=_words(fabric.yarn),
+        dial=dial_words(guide, fabric),
+        basis=f" ({basis[:1].lower()}{basis[1:]})" if basis else "",
+    )
+
+
+def _materials(guide: Guide, sheet: Sheet, design: Design, proof: Proof) -> list[str]:
+    machine = design.machine
+    # A shipped label may speak of needles that the source has since replaced; only its first words are kept.
+    bed = (machine.label or machine.name).split(",")[0]
+    lines = [guide.say("text/machine", bed=bed, needles=machine.needles, pitch=f"{machine.pitch_mm:g}")]
+    for at, yarn in enumerate(design.yarns):
+        uses = [size.yarn[at] for size in proof.sizes]
+        parts = zip(*(whole_grams(use.garment_grams, use.swatch_grams, use.reserve_grams) for use in uses), strict=True)
+        garment, swatches, reserve, grams = (graded([str(part) for part in of]) for of in parts)
+        lines.append(
+            guide.say(
+                "text/yarn",
+                yarn=yarn.label or _words(yarn.name),
+                balls=graded([str(use.balls) for use in uses]),
+                one=all(use.balls == 1 for use in uses),
+                ball_grams=f"{yarn.ball_grams:g}",
+                ball_metres=f"{yarn.ball_metres:g}",
+                grams=grams,
+                garment=garment,
+                swatches=swatches,
+                reserve=reserve,
+            )
+        )
+        lines.extend(f"    {guide.say('text/reckoned', way=way)}" for way in sorted({use.way for use in uses}))
+    return [*lines, *(textwrap.fill(tool[:1].lower() + tool[1:], 92, subsequent_indent="    ") for tool in sheet.tools)]
+
+
+def _lengths(guide: Guide, values_cm: Sequence[float], units: str) -> str:
+    in_cm = graded([f"{v:.1f}".removesuffix(".0") for v in values_cm])
+    return guide.say(f"text/{units}", cm=in_cm, inches=graded([_inches(v) for v in values_cm]))
+
+
+def _inches(cm: float) -> str:
+    # A quarter of an inch is as fine as a tape is read in this trade (common practice).
+    return f"{round(cm / CM_PER_INCH * 4) / 4:g}"
