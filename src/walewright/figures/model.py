@@ -11,6 +11,8 @@ class Stroke:
     lines of held rows), slit, mark, tint (a zone's ground), blank (white paper again), cloth (a filled shape that hides what
     lies behind it), inside.
 
+    A `colour` is "#rrggbb" or the name that a theme has for one: ink, accent, paper.
+
     Of charts: fill (in `colour`), grid, fifth (every fifth line), symbol, light (a symbol on a dark yarn), box (round the
     repeat), veil (over what is also on another sheet), centre. Of fabric and handwork: strand and dashes (both in `colour`,
     `width` mm wide), steel (needles), tool, thread, arrow (filled). tiled: filled with the tile that `colour` names."""

@@ -55,8 +55,8 @@ def hatch(index: int, x: float, y: float, w: float, h: float) -> str:
 
 
 def hatch_ink(colour_: str) -> tuple[str, float]:
-    """Colour and width in mm of a hatch's lines on a yarn of this colour: those of `hatch_pen`."""
-    return ("#ffffff", 0.26) if hatch_pen(colour_) == "light" else ("#1b2224", 0.3)
+    """Colour, by its name in a theme, and width in mm of a hatch's lines on a yarn of this colour: those of `hatch_pen`."""
+    return ("paper", 0.26) if hatch_pen(colour_) == "light" else ("ink", 0.3)
 
 
 def hatch_pen(colour_: str) -> str:

@@ -175,6 +175,8 @@ PAGE_WORDS = (
     "measure",
     "needed",
     "notes",
+    "of",
+    "page",
     "rc",
     "regrade",
     "right",

@@ -6,6 +6,7 @@ import datetime
 import hashlib
 import logging
 import os
+from collections import defaultdict
 from collections.abc import Iterator
 from contextlib import contextmanager
 from functools import cache
@@ -17,16 +18,20 @@ from markupsafe import Markup
 from walewright import world
 from walewright.sheet.model import Sheet
 from walewright.sheet.tagging import finish
+from walewright.sheet.theme import colours, lettering, pen
 from walewright.sheet.unbroken import stretches
 
-THEME = "booklet"
+HOUSE = "booklet"
 
 
-def html(sheet: Sheet) -> str:
-    """The sheet as one HTML document with its theme inside; a browser without the sheet's fonts takes its own."""
-    # The theme is the project's own file: it alone is let through unescaped.
-    theme = Markup(world.package_text(f"sheet/themes/{THEME}.css"))
-    return _templates().get_template("sheet.html").render(sheet=sheet, words=sheet.words, theme=theme)
+def html(sheet: Sheet, theme: str = "") -> str:
+    """The sheet as one HTML document with its style sheet inside, and over that a publisher's `theme`, in which nothing is `unfit`;
+    a browser without the sheet's fonts takes its own."""
+    house = world.package_text(f"sheet/themes/{HOUSE}.css")
+    css = f"{house}\n{theme}" if theme else house
+    # Style sheets alone are let through unescaped: the house's own, and one that was looked through.
+    made = {"sheet": sheet, "words": sheet.words, "theme": Markup(css), "colours": defaultdict(str, colours(css))}
+    return _templates().get_template("sheet.html").render(made)
 
 
 @cache
@@ -40,7 +45,7 @@ def _templates() -> SandboxedEnvironment:
         lstrip_blocks=True,
         keep_trailing_newline=True,
     )
-    environment.filters["stretches"] = stretches
+    environment.filters |= {"stretches": stretches, "pen": pen, "lettering": lettering}
     return environment
 
 

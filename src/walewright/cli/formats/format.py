@@ -24,6 +24,7 @@ class Pattern:
     units: Literal["cm", "in", "both"]
     version: str
     date: str
+    theme: str = ""
 
     @cached_property
     def sheet(self) -> Sheet:
@@ -36,7 +37,7 @@ class Pattern:
     def page(self) -> str:
         from walewright.sheet import html
 
-        return html(self.sheet)
+        return html(self.sheet, self.theme)
 
 
 Made = tuple[bytes, tuple[str, ...]]

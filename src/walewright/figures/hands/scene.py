@@ -98,7 +98,7 @@ class Scene:
 
     def other(self, *points: tuple[float, float]) -> Scene:
         """A second yarn: a heavier line."""
-        self.paper.draw("strand", _smooth(points), colour="#1f5a61", width=0.85)
+        self.paper.draw("strand", _smooth(points), colour="accent", width=0.85)
         return self
 
     def bars(self, at: float, top: float, bottom: float, wide: float = 3.4) -> Scene:

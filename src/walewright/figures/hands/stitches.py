@@ -50,7 +50,7 @@ def _cross(s: Scene) -> None:
     for a, b in ((3, 1), (4, 2)):
         s.other((s.x(a), 19), (s.x(a) - 0.6, 16.6), (s.x(b) + 1.4, 10.6), (s.x(b), HOOK - 1.9))
     for a, b in ((1, 3), (2, 4)):
-        s.paper.draw("strand", path([(s.x(a), 19), (s.x(a) + 0.6, 16.6), (s.x(b) - 1.4, 10.6)]), colour="#ffffff", width=2.2)
+        s.paper.draw("strand", path([(s.x(a), 19), (s.x(a) + 0.6, 16.6), (s.x(b) - 1.4, 10.6)]), colour="paper", width=2.2)
         s.yarn((s.x(a) - 0.5, 19), (s.x(a) + 0.1, 16.2), (s.x(b) - 1.9, 10.2), (s.x(b), HOOK - 1.9))
         s.yarn((s.x(a) + 0.5, 19), (s.x(a) + 1.1, 16.8), (s.x(b) - 0.9, 11), (s.x(b) + 0.2, HOOK - 1.9))
     s.arrow((s.x(1), 21.4), (s.x(2) + 3, 21.4))

@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 PAGE = {
+    # Between the number of a page and that of all, and before that of another page.
+    "page/of": " of ",
+    "page/page": "p.",
     "page/hand-operated": "Pattern for the hand-operated knitting machine",
     "page/sizes": "Sizes and measurements",
     "page/yours": "This copy was regraded for you from the source's own edition, which stays as it is.",
