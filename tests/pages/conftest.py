@@ -167,7 +167,11 @@ def body_counts(name: str, i: int, front: bool) -> s.SizedPiece:
         top,
         edges,
         edges,
-        (s.SizedOpening("neck", row, flat, width, s.SizedRun("neck", row, top, phrases, SIMPLE, ORIGIN), ORIGIN),),
+        (
+            s.SizedOpening(
+                "neck", row, flat, width, s.SizedRun("neck", row, top, phrases, SIMPLE, ORIGIN), ORIGIN, top, -(flat // 2)
+            ),
+        ),
         (s.SizedWedge("shoulders", "both", tip, groups, ORIGIN),),
         12,
         start,

@@ -75,7 +75,7 @@ def test_edges_may_differ() -> None:
 
 
 def test_the_neck_runs_from_the_left_half_round_to_the_right() -> None:
-    opening = SizedOpening("neck", 64, 8, 16, run(64, 80, Phrase((1,), (-2,), 1), Phrase((2,), (-1,), 2)), ORIGIN)
+    opening = SizedOpening("neck", 64, 8, 16, run(64, 80, Phrase((1,), (-2,), 1), Phrase((2,), (-1,), 2)), ORIGIN, 80, -4)
     shape = outline(piece(run(0, 80), openings=(opening,)))
     right = ((2, 16), (3, 16.25), (4, 17.25), (4, 20))
     assert shape.neck == (*((-x, y) for x, y in reversed(right)), *right)
@@ -85,7 +85,7 @@ def test_the_neck_runs_from_the_left_half_round_to_the_right() -> None:
 
 
 def test_held_rows_slope_the_shoulder_from_the_outer_edge_up_to_the_neck() -> None:
-    opening = SizedOpening("neck", 72, 16, 16, run(72, 80), ORIGIN)
+    opening = SizedOpening("neck", 72, 16, 16, run(72, 80), ORIGIN, 80, -8)
     wedge = SizedWedge("shoulders", "both", 74, (4, 4, 4), ORIGIN)
     shape = outline(piece(run(0, 74), openings=(opening,), wedges=(wedge,)))
     assert shape.right[-1] == (10, 18.5)

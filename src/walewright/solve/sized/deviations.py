@@ -151,5 +151,4 @@ def _inside(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Itera
         solved = next(s for s in sized.slots if s.name == slot.name)
         fabric = fabric_below(design, piece, slot.level)
         by = Across(fabric.stitches_per_cm, 0.0)
-        stitches = solved.last - solved.first + 1
-        yield _width(piece, MeasureKey("width", "slot", slot.name), (slot.width[size],) * 2, stitches, by)
+        yield _width(piece, MeasureKey("width", "slot", slot.name), (slot.width[size],) * 2, solved.stitches, by)
