@@ -29,7 +29,9 @@ ALLOWED: dict[str, set[str]] = {
     # The proof compares fabrics, and measures their edges as the bed does.
     "proof": {"report", "world", DESIGN, GLUE, "counted", SOLVE, OPERATIONS, "bed"},
     "fit": {"report", "world", DESIGN, GLUE, "counted", SOLVE, OPERATIONS, "bed"},
-    "pages": {"report", "world", FIT, DESIGN, GLUE, "counted", SOLVE, STEPS, OPERATIONS, WRITE, PROOF},
+    "guide": {"report", DESIGN, "counted"},
+    "figures": {"report", DESIGN, "counted", SOLVE, PROOF, OPERATIONS, "guide.model", "guide.numbers"},
+    "sheet": {"report", "world", "figures", "guide", FIT, DESIGN, GLUE, "counted", SOLVE, STEPS, OPERATIONS, WRITE, PROOF},
     "plan": {"report", "world", "pipeline", FIT, DESIGN, GLUE, "counted", SOLVE, STEPS, OPERATIONS, BED, WRITE, PROOF},
     # Above the pipeline: it compiles again and again.
     "regrade": {"report", "pipeline", "design", SYNTAX},

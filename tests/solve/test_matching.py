@@ -10,7 +10,7 @@ from tests.solve.workshop import Workshop, solve
 from walewright.counted import counted_piece
 from walewright.counted.edges import edge_length
 from walewright.design.model import Design, EdgeRun, Join, Level, Piece, Way
-from walewright.pages.measure_words import measure_words
+from walewright.guide.english.measure_words import measure_words
 from walewright.report.english import in_english
 from walewright.solve.joins.matching import movers
 from walewright.solve.joins.seams import side_length

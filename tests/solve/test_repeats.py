@@ -14,7 +14,7 @@ from walewright.counted import counted_piece
 from walewright.counted.edges import edge_length
 from walewright.counted.model import SizedPiece
 from walewright.design.model import Design, Motif, Piece, Way, Zone
-from walewright.pages.measure_words import measure_words
+from walewright.guide.english.measure_words import measure_words
 from walewright.report.english import in_english
 from walewright.solve.model import Counts
 

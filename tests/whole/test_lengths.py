@@ -12,7 +12,7 @@ from walewright.counted import counted_piece
 from walewright.counted.edges import stretches
 from walewright.design import Changes
 from walewright.glue import glue
-from walewright.pages.measure_words import measure_words
+from walewright.guide.english.measure_words import measure_words
 from walewright.pipeline import Outcome, compile
 from walewright.report.english import in_english
 from walewright.solve.joins.seams import chain_length
