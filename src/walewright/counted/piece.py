@@ -108,6 +108,22 @@ class CountedPiece:
         return done
 
     @property
+    def edging(self) -> Fabric | None:
+        """What the edging along the start is knitted in."""
+        name = self.piece.start_edging
+        return None if name is None else self.design.fabric(self.design.edging(name).fabric)
+
+    @property
+    def edging_cm(self) -> float:
+        """How deep that edging is as it is seen; 0 where there is none."""
+        return 0.0 if self.edging is None else self.sized.edging_rows / self.edging.rows_per_cm
+
+    @property
+    def edging_width_cm(self) -> float:
+        """Its own width at its outer edge, narrower or wider than the start as its fabric is; 0 where there is none."""
+        return 0.0 if self.edging is None else self.sized.start / self.edging.stitches_per_cm
+
+    @property
     def middle(self) -> float:
         """The middle of the start in stitches right of the bed's centre mark: 0, of an odd number 1/2, of a piece that begins off
         the centre more or less."""

@@ -125,8 +125,7 @@ class Cloth:
         if place.edge in ("left strip", "right strip"):
             return self.start_depth(piece.name)
         if place.edge == "start" and piece.start_edging is not None:
-            own = self.design.fabric(self.design.edging(piece.start_edging).fabric)
-            return self.sized(piece.name).start / own.stitches_per_cm
+            return self.counted[piece.name].edging_width_cm
         edge = self.named(piece.name, place.edge)
         if edge is not None:
             return self.row_edge(piece.name, edge)
@@ -149,10 +148,7 @@ class Cloth:
 
     def start_depth(self, piece: str) -> float:
         """How deep the edging at the start of a piece is."""
-        edging = self.design.piece(piece).start_edging
-        if edging is None:
-            return 0.0
-        return self.sized(piece).edging_rows / self.design.fabric(self.design.edging(edging).fabric).rows_per_cm
+        return self.counted[piece].edging_cm
 
 
 def cloth(design: Design, size: int, garment: SizedGarment, fabrics: Iterable[Fabric]) -> Cloth:
