@@ -69,10 +69,8 @@ class CountedPiece:
         stripes = band.fabric.stripes
         if not stripes:
             return band.fabric.yarn
-        # The row above one that ends a repeat comes after all its times.
-        done = self.sized.counter(row - 1) - self.sized.counter(band.low)
         order = [yarn for yarn, rows in stripes for _ in range(rows)]
-        return order[done % len(order)]
+        return order[(row - 1 - band.low) % len(order)]
 
     def yarns(self, row: int) -> tuple[str, ...]:
         """The yarns that row `row` (1 ...) may be knitted with: in picture knitting all of the picture's."""
@@ -89,7 +87,7 @@ class CountedPiece:
         """The height of row `row` (1 ...)."""
         return 1 / self.fabric(row).rows_per_cm
 
-    def width_cm(self, stitches: int, row: float) -> float:
+    def width_cm(self, stitches: float, row: float) -> float:
         """The width of a whole row of so many stitches, all its panels among them."""
         return stitches * self.stitch_cm(row) + self.panels_cm(row)
 
