@@ -6,6 +6,7 @@ from collections import Counter
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
+from walewright.counted.model import SizedChart, SizedPiece
 from walewright.design.model import Chart, Design
 from walewright.figures.chart_drawing import Centre
 from walewright.figures.measures import name_of
@@ -13,7 +14,7 @@ from walewright.guide.model import Guide
 from walewright.guide.numbers import sentence
 from walewright.knit.operations import needle
 from walewright.sheet.model import Cell, Row, RowGroup, SizeTable
-from walewright.solve.model import Counts, SizedChart, SizedPiece
+from walewright.solve.model import Counts
 
 
 @dataclass(frozen=True, slots=True)

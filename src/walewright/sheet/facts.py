@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from walewright.counted.model import SizedBand, SizedPiece, SizedSlot, SizedZone
 from walewright.design.model import Design, EdgeName, Edging, Piece
 from walewright.figures.marks import alike, motifs, slots_name
 from walewright.figures.measures import name_of
@@ -14,7 +15,7 @@ from walewright.proof.model import Proof
 from walewright.sheet.chart_places import last_row
 from walewright.sheet.model import Fact
 from walewright.sheet.supplies import dial_words, stitch_words
-from walewright.solve.model import Counts, SizedBand, SizedPiece, SizedSlot, SizedWedge, SizedZone
+from walewright.solve.model import Counts
 from walewright.write.model import Section
 
 
@@ -100,7 +101,7 @@ def _slots(guide: Guide, sized: list[SizedPiece]) -> Iterator[Fact]:
         if one.taken == "eyelet":
             told = guide.figured("fact/eyelets", count=figure([str(len(s)) for s in of_size]), rows=at)
         else:
-            stitches = figure([str(s[0].last - s[0].first + 1) for s in of_size])
+            stitches = figure([str(s[0].stitches) for s in of_size])
             several = len(of_size[0]) if len(of_size[0]) > 1 else 0
             needles = _needles(guide, of_size)
             told = guide.figured(f"fact/slots-{one.taken}", stitches=stitches, several=several, needles=needles, rows=at)
@@ -137,15 +138,10 @@ def _wedges(guide: Guide, sized: list[SizedPiece]) -> Iterator[Fact]:
         found = [s.wedges[number] for s in sized]
         one = found[0]
         low = _counter(guide, [_row(s, w.from_row) for s, w in zip(sized, found, strict=True)])
-        rows, held = figure([str(w.to_row - w.from_row) for w in found]), figure([str(_held(w)) for w in found])
+        rows, held = figure([str(w.to_row - w.from_row) for w in found]), figure([str(w.reach) for w in found])
         sides = guide.say(f"fact/{one.edge}-edge")
         told = guide.figured(f"fact/held-{one.kind}", held=held, sides=sides, rows=rows, low=low)
         yield Fact(sentence(name_of(one.name)) if one.name else guide.say("fact/short-rows"), *told)
-
-
-def _held(wedge: SizedWedge) -> int:
-    """Stitches that are ever held: the innermost group is not, where it is not held in and let out again."""
-    return wedge.rest + sum(wedge.groups if wedge.kind == "both" else wedge.groups[:-1])
 
 
 def _zones(guide: Guide, design: Design, sized: list[SizedPiece]) -> Iterator[Fact]:
@@ -154,7 +150,7 @@ def _zones(guide: Guide, design: Design, sized: list[SizedPiece]) -> Iterator[Fa
         fabric = design.fabric(found[0].fabric)
         low = _counter(guide, [_row(s, z.from_row) for s, z in zip(sized, found, strict=True)])
         high = figure([_row(s, _end(s, z)) for s, z in zip(sized, found, strict=True)])
-        panel = found[0].first <= found[0].last
+        panel = found[0].panel is not None
         needles = _from_to(guide, [z.first for z in found], [z.last for z in found]) if panel else ""
         stitch, dial = stitch_words(guide, fabric), dial_words(guide, fabric)
         told = guide.figured("fact/zone", stitch=stitch, dial=dial, low=low, high=high, needles=needles)
@@ -163,7 +159,7 @@ def _zones(guide: Guide, design: Design, sized: list[SizedPiece]) -> Iterator[Fa
 
 def _end(sized: SizedPiece, zone: SizedZone) -> int:
     """The row at which a fabric ends: a panel's needles may leave it sooner."""
-    return last_row(sized, zone.first, zone.last, zone.from_row, zone.to_row) if zone.first <= zone.last else zone.to_row
+    return last_row(sized, zone.first, zone.last, zone.from_row, zone.to_row) if zone.panel is not None else zone.to_row
 
 
 def _motifs(guide: Guide, sized: list[SizedPiece]) -> Iterator[Fact]:
@@ -192,7 +188,7 @@ def _holes(guide: Guide, bands: list[SizedBand]) -> Iterator[Fact]:
     holes = [b.holes for b in bands]
     if not all(holes):
         return
-    stitches = {h.last - h.first + 1 for found in holes for h in found}
+    stitches = {h.stitches for found in holes for h in found}
     wide = "" if stitches == {1} else guide.listed([str(s) for s in sorted(stitches)])
     count, row = figure([str(len(found)) for found in holes]), _counter(guide, [str(h[0].row) for h in holes])
     key = "fact/holes-of" if wide else "fact/hole-eyelets"

@@ -6,12 +6,13 @@ import math
 import re
 from collections.abc import Iterator
 
+from walewright.counted.model import SizedGarment
 from walewright.design.model import Design, Fabric
 from walewright.guide.model import Guide
 from walewright.guide.numbers import CM_PER_INCH, SizedFigure, cm, figure, graded, metres, sentence, unmarked, whole_grams
 from walewright.proof.model import Proof
 from walewright.sheet.model import Cell, Fact, Row, RowGroup, SizeTable, Tension
-from walewright.solve.model import Counts, SizedGarment
+from walewright.solve.model import Counts
 
 
 def yarn_table(guide: Guide, design: Design, proof: Proof) -> SizeTable:
