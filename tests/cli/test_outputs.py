@@ -140,3 +140,20 @@ def test_what_cannot_be_looked_at_hides_no_source(sound: Path) -> None:
     assert str(sound) in known.values()
     assert world.source_behind(str(sound.parent / "x.txt"), known) is None
     assert world.source_behind("a\0b.txt", known) is None
+
+
+def test_a_theme_is_laid_over_the_house_and_told_where_it_reaches_out(
+    tmp_path: Path, sound: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    theme = tmp_path / "mine.css"
+    theme.write_text(":root { --accent: #c0ffee }", encoding="utf-8")
+    out = tmp_path / "out"
+    assert main(["build", str(sound), "--as", "html", "--out", str(out), "--theme", str(theme)]) == 0
+    assert "#c0ffee" in next(out.glob("*.html")).read_text(encoding="utf-8")
+    theme.write_text("a { background: url(x) }", encoding="utf-8")
+    assert main(["build", str(sound), "--as", "html", "--out", str(out), "--theme", str(theme)]) == 2
+    assert "theme-reaches-out" in capsys.readouterr().err
+    assert main(["build", str(sound), "--as", "html", "--out", str(out), "--theme", str(sound)]) == 2
+    assert "option-value" in capsys.readouterr().err
+    assert main(["build", str(sound), "--as", "html", "--out", str(out), "--theme", str(tmp_path / "none.css")]) == 2
+    assert "source-missing" in capsys.readouterr().err

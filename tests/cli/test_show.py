@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 
 from walewright.cli import main
-from walewright.cli.show import RESULTS, data
+from walewright.cli.commands.show import RESULTS, data
 
 Said = pytest.CaptureFixture[str]
 

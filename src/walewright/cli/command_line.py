@@ -111,7 +111,11 @@ class CommandLine:
             case click.MissingParameter(param=click.Parameter() as missing):
                 return self._missing(missing)
             case click.NoSuchCommand(command_name=word):
-                known = tuple(fault.ctx.command.commands) if fault.ctx and isinstance(fault.ctx.command, click.Group) else ()
+                known = (
+                    tuple(fault.ctx.command.list_commands(fault.ctx))
+                    if fault.ctx and isinstance(fault.ctx.command, click.Group)
+                    else ()
+                )
                 command = repr(word)
                 return self.fault("command-unknown", "commands", at=(word,), label="not-known", command=command, known=known)
             case TooMany(arguments=more):

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any, Literal, cast, get_args
 from walewright.cli.command_line import MESSAGES, CommandLine
 from walewright.cli.console import MessageForm
 from walewright.cli.formats import NAMES as FORMATS
+from walewright.report.columns import named
 from walewright.report.model import Diagnostic
 
 if TYPE_CHECKING:
@@ -30,6 +31,8 @@ class Printing:
     paper: PaperSize = "a4"
     units: Units = "cm"
     formats: tuple[str, ...] = FORMATS
+    theme: str = ""
+    """The text of a publisher's style sheet, looked through."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -136,8 +139,11 @@ def _not_one_of(line: CommandLine, option: str, text: str, known: tuple[str, ...
     return line.fault("option-value/not-one-of", "one-of", at=place, label=label, option=option, text=repr(text), known=known)
 
 
-def printing(line: CommandLine, paper: str, units: str, formats: Sequence[str]) -> tuple[Printing | None, tuple[Diagnostic, ...]]:
-    """Paper, units and formats, each of the known ones."""
+def printing(
+    line: CommandLine, paper: str, units: str, formats: Sequence[str], theme: str
+) -> tuple[Printing | None, tuple[Diagnostic, ...], dict[str, str]]:
+    """Paper, units and formats, each of the known ones, and a theme that fetches nothing; or why not, and the text of the theme by
+    the name of its file, for its messages."""
     faults: list[Diagnostic] = []
     asked = [name for text in formats for name in _listed(text)] or list(FORMATS)
     for option, value, known in (
@@ -147,9 +153,28 @@ def printing(line: CommandLine, paper: str, units: str, formats: Sequence[str]) 
     ):
         if value not in known:
             faults.append(_not_one_of(line, option, value, known))
+    css = _theme(line, theme, faults) if theme else ""
     if faults:
-        return None, tuple(faults)
-    return Printing(cast(PaperSize, paper), cast(Units, units), tuple(f for f in FORMATS if f in asked)), ()
+        return None, tuple(faults), {theme: css}
+    return Printing(cast(PaperSize, paper), cast(Units, units), tuple(f for f in FORMATS if f in asked), css), (), {}
+
+
+THEME_FILE = ".css"
+
+
+def _theme(line: CommandLine, file: str, faults: list[Diagnostic]) -> str:
+    """The text of a publisher's style sheet."""
+    from walewright import world
+    from walewright.sheet.theme import unfit
+
+    if not file.endswith(THEME_FILE):
+        faults.append(
+            line.fault("option-value/theme-file", "name-a-theme", at=(file, "--theme"), file=named(file), suffix=THEME_FILE)
+        )
+        return ""
+    css, fault = world.read_source(file)
+    faults += (fault,) if fault is not None else unfit(file, css or "")
+    return css or ""
 
 
 def _listed(text: str) -> list[str]:

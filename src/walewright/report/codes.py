@@ -289,6 +289,7 @@ COMMANDS = _errors(
     source_too_large="A source is larger than any pattern.",
     source_unreadable="A source cannot be read, or changes while it is.",
     system_refused="The system refused something that was needed.",
+    theme_reaches_out="A theme would fetch something from outside.",
 ) | _warnings(
     page_printer="The printer of the pages warns of something.",
 )

@@ -4,18 +4,21 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+import click
+
 from walewright import world
 from walewright.cli import console
 from walewright.cli.command_line import FILE, CommandLine
 from walewright.cli.each import each
 from walewright.cli.options import unfit_form
+from walewright.cli.parameters import FILES, HELP, MESSAGES, command
 from walewright.cli.sources import edits_of_text, unfit_names
 from walewright.report.columns import named
 from walewright.report.model import has_errors
 
 
-def format_sources(line: CommandLine, files: Sequence[str], check_only: bool, messages: str = "text") -> int:
-    """Rewrite each file whose spacing differs, or only tell. A file that cannot be read whole is left as it is."""
+def _format(line: CommandLine, /, files: Sequence[str], check_only: bool, messages: str) -> int:
+    """Write sources anew with even spacing and indents. Their meaning and comments stay."""
     unfit = (*unfit_form(line, messages), *unfit_names(line, files))
     if unfit:
         console.report(unfit, {FILE: line.text}, line.form)
@@ -47,3 +50,13 @@ def format_sources(line: CommandLine, files: Sequence[str], check_only: bool, me
         return 0
 
     return each(line, files, one, "formatting")
+
+
+COMMAND = command(
+    "format",
+    _format,
+    FILES,
+    click.option("--check", "check_only", is_flag=True, help="Only say which files would change; exit 1 if any would."),
+    MESSAGES,
+    HELP,
+)

@@ -9,9 +9,12 @@ from dataclasses import fields, is_dataclass
 from enum import Enum
 from typing import TYPE_CHECKING, Any
 
+import click
+
 from walewright import __version__
 from walewright.cli import console, options, sources
 from walewright.cli.command_line import FILE, CommandLine
+from walewright.cli.parameters import GIVEN, HELP, MESSAGES, SIZES, command
 from walewright.report.model import Diagnostic, Span, has_errors
 
 if TYPE_CHECKING:
@@ -44,10 +47,10 @@ UNDERSTOOD = ("source", "design")
 """Stages for which no stitch has to be counted."""
 
 
-def show(line: CommandLine, stage: str, file: str, asked: options.Asked) -> int:
-    """Print the stage's result of one source. Returns the exit code: not 0 where the source did not come so far, or has an
-    error all the same."""
-    wanted = options.wanted(line, asked)
+def _show(line: CommandLine, /, stage: str, file: str, **asked: Any) -> int:
+    """Print what a stage of the compiler made of a source, as JSON. Writes nothing."""
+    # The exit code is not 0 where the source did not come so far, or has an error all the same.
+    wanted = options.wanted(line, options.Asked(**asked))
     faults = (*wanted.faults, *sources.unfit_names(line, (file,)), *_unknown(line, stage))
     if faults:
         console.report(faults, {FILE: line.text, **wanted.texts}, line.form)
@@ -102,3 +105,15 @@ def _fields(value: Any) -> Iterator[tuple[str, Any]]:
     for field in fields(value):
         if not field.name.startswith("_"):
             yield field.name, data(getattr(value, field.name))
+
+
+COMMAND = command(
+    "show",
+    _show,
+    click.argument("stage", metavar="STAGE", help="A stage of the compiler, such as solve or knit."),
+    click.argument("file", metavar="FILE", help="A source, ending in .wale."),
+    SIZES,
+    GIVEN,
+    MESSAGES,
+    HELP,
+)

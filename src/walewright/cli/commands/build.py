@@ -5,24 +5,38 @@ from __future__ import annotations
 import os
 from collections.abc import Callable, Sequence
 from pathlib import PurePath
+from typing import Any
+
+import click
 
 from walewright import __version__, world
 from walewright.cli import console, options, sources
 from walewright.cli.command_line import FILE, CommandLine
 from walewright.cli.each import each
-from walewright.cli.formats import format_named
+from walewright.cli.formats import NAMES, format_named
 from walewright.cli.formats.format import Pattern
 from walewright.cli.outputs import product_names, unfit_outputs
+from walewright.cli.parameters import FILES, GIVEN, HELP, MESSAGES, SIZES, command
 from walewright.cli.sources import unfit_names
 from walewright.report.columns import named
 from walewright.report.model import Diagnostic, Severity, Span, diagnosed
 
 
-def build(line: CommandLine, files: Sequence[str], out: str, printing: options.Printing, asked: options.Asked) -> int:
+def _build(
+    line: CommandLine, /, files: Sequence[str], out: str, paper: str, units: str, formats: Sequence[str], theme: str, **asked: Any
+) -> int:
+    """Print proven patterns: NAME.pdf, NAME.html, NAME.txt and NAME.plan.json."""
+    printing, faults, texts = options.printing(line, paper, units, formats, theme)
+    if printing is None:
+        console.report(faults, {FILE: line.text, **texts}, line.form)
+        return 2
+    return _printed(line, files, out, printing, options.wanted(line, options.Asked(**asked)))
+
+
+def _printed(line: CommandLine, files: Sequence[str], out: str, printing: options.Printing, wanted: options.Wanted) -> int:
     """Compile each file and write its pages into the folder `out`. Returns the exit code."""
     from walewright.guide.english import LANGUAGE
 
-    wanted = options.wanted(line, asked)
     out = out or os.curdir
     today, undated = world.today()
     faults = (*wanted.faults, *(unfit_names(line, files) or unfit_outputs(line, files, out, printing.formats)))
@@ -44,7 +58,7 @@ def build(line: CommandLine, files: Sequence[str], out: str, printing: options.P
             console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits)
             if not outcome.proven:
                 return options.exit_code(outcome.diagnostics)
-            pattern = Pattern(outcome, LANGUAGE, printing.paper, printing.units, __version__, today.isoformat())
+            pattern = Pattern(outcome, LANGUAGE, printing.paper, printing.units, __version__, today.isoformat(), printing.theme)
             made, doubts = _render(pattern, printing.formats, lambda form: bar.step(f"printing {name} as {form}"))
             console.report(doubts, {}, line.form)
             names = product_names(file, printing.formats)
@@ -73,3 +87,19 @@ def _render(
 
 def _doubt(file: str, warning: str) -> Diagnostic:
     return diagnosed("page-printer", (Span(file, 0, 0), ""), helps=("look-at-it",), severity=Severity.WARNING, warning=warning)
+
+
+COMMAND = command(
+    "build",
+    _build,
+    FILES,
+    click.option("--out", default="out", show_default=True, metavar="DIR", help="Folder for what is built; made if missing."),
+    SIZES,
+    GIVEN,
+    click.option("--paper", default="a4", show_default=True, metavar="PAPER", help="a4 or letter."),
+    click.option("--units", default="cm", show_default=True, metavar="UNITS", help="cm, in or both."),
+    click.option("--as", "formats", multiple=True, metavar="FORMATS", help=f"Of {', '.join(NAMES)} (repeat, or list with commas)."),
+    click.option("--theme", default="", metavar="FILE", help="Your own style sheet, ending in .css, laid over the house's."),
+    MESSAGES,
+    HELP,
+)

@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import Any
 
 from walewright.cli import console, options, sources
 from walewright.cli.command_line import FILE, CommandLine
 from walewright.cli.each import each
+from walewright.cli.parameters import FILES, GIVEN, HELP, MESSAGES, SIZES, command
 from walewright.cli.sources import unfit_names
 
 
-def check(line: CommandLine, files: Sequence[str], asked: options.Asked) -> int:
-    """Compile each file and print its table. Returns the exit code."""
-    wanted = options.wanted(line, asked)
+def _check(line: CommandLine, /, files: Sequence[str], **asked: Any) -> int:
+    """Work out and prove every size, and print the counts. Writes nothing."""
+    wanted = options.wanted(line, options.Asked(**asked))
     faults = (*wanted.faults, *unfit_names(line, files))
     if faults:
         console.report(faults, {FILE: line.text, **wanted.texts}, line.form)
@@ -30,3 +32,6 @@ def check(line: CommandLine, files: Sequence[str], asked: options.Asked) -> int:
         return 0
 
     return each(line, files, one, "checking")
+
+
+COMMAND = command("check", _check, FILES, SIZES, GIVEN, MESSAGES, HELP)

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from walewright.cli import console, options, sources
 from walewright.cli.command_line import FILE, CommandLine
 from walewright.cli.each import each
+from walewright.cli.parameters import FILES, HELP, MESSAGES, SIZES, command
 from walewright.report.columns import named
 
 if TYPE_CHECKING:
@@ -16,9 +17,10 @@ if TYPE_CHECKING:
     from walewright.design.model import Design
 
 
-def choices(line: CommandLine, files: Sequence[str], asked: options.Asked) -> int:
-    """Print the lists of each file. A garment need not be proven for that, only understood. Returns the exit code."""
-    wanted = options.wanted(line, asked)
+def _choices(line: CommandLine, /, files: Sequence[str], **asked: Any) -> int:
+    """List what a knitter can give in place of the source's own: sizes, measurements, tensions, yarns and bed. Writes nothing."""
+    # A garment need not be proven for that, only understood.
+    wanted = options.wanted(line, options.Asked(**asked))
     faults = (*wanted.faults, *sources.unfit_names(line, files))
     if faults:
         console.report(faults, {FILE: line.text}, line.form)
@@ -76,3 +78,6 @@ def _others(rows: Sequence[Sequence[str]]) -> Table:
     for what, option, value in rows:
         table.add_row(what, option, value)
     return table
+
+
+COMMAND = command("choices", _choices, FILES, SIZES, MESSAGES, HELP)

@@ -1,0 +1,91 @@
+"""A theme: its colours in drawings, and what it may not do."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from typing import Any
+
+import pytest
+
+from tests.laws.code_tree import PACKAGE
+from walewright.figures.model import Stroke
+from walewright.sheet import html, pdf
+from walewright.sheet.theme import LETTERINGS, PENS, colours, pen, unfit
+
+Make = Callable[..., Any]
+
+HOUSE = (PACKAGE / "sheet" / "themes" / "booklet.css").read_text(encoding="utf-8")
+
+
+def test_the_house_has_every_colour_that_a_pen_asks_for() -> None:
+    asked = {name for text in (*PENS.values(), *LETTERINGS.values()) for name in re.findall(r"\{([\w-]+)\}", text)}
+    assert asked - {"colour", "width"} <= set(colours(HOUSE))
+
+
+def test_every_colour_of_the_house_is_a_property() -> None:
+    assert len(re.findall(r"#[0-9a-fA-F]{3,6}\b", re.sub(r":root \{.*?\}", "", HOUSE, flags=re.DOTALL))) == 0
+    used = set(re.findall(r"var\(--([\w-]+)\)", HOUSE))
+    drawn = {name for text in PENS.values() for name in re.findall(r"\{([\w-]+)\}", text)}
+    assert used - {"of", "page"} | (drawn - {"colour", "width"}) == set(colours(HOUSE))
+
+
+def test_the_last_of_a_name_holds_and_one_may_stand_for_another() -> None:
+    known = colours(":root { --ink: #111; --accent: var( --ink ); }\n@media print { :root { --ink: red } } :root { --ink: #222 }")
+    assert known == {"ink": "#222", "accent": "#222"}
+    assert colours(":root { --a: var(--b); --b: var(--a) }")["a"] in ("var(--a)", "var(--b)")
+
+
+def test_a_theme_colours_text_and_drawings(pattern: Make) -> None:
+    made = pattern(1).sheet()
+    plain, red = html(made), html(made, ":root { --accent: #c0ffee }")
+    assert 'stroke="#1f5a61"' in plain
+    assert 'stroke="#1f5a61"' not in red
+    assert 'stroke="#c0ffee"' in red
+    head = red.index("</style>")
+    assert red[:head].index("--accent: #1f5a61") < red[:head].index("--accent: #c0ffee")
+    data, warnings = pdf(red, made)
+    assert (data[:5], warnings) == (b"%PDF-", ())
+
+
+def test_a_colour_cannot_leave_its_attribute() -> None:
+    drawn = pen(Stroke("M0 0", "outline"), {"ink": '"/><script>'})
+    assert "<" not in drawn
+    assert drawn.count('"') == 8
+
+
+@pytest.mark.parametrize(
+    ("css", "what"),
+    [
+        ("a { background: url(x.png) }", "url()"),
+        ('a { background: url("x.png") }', "url()"),
+        ("a { background: u\\72l(x.png) }", "url()"),
+        ("a { background: URL('//example.org') }", "url()"),
+        ('@import "x.css";', "@import"),
+        ("@IMPORT url(x.css);", "@import"),
+        ('@font-face { font-family: X; src: local("X") }', "@font-face"),
+        ("@media print { a { content: image-set('x.png' 1x) } }", "image-set()"),
+        ("a { --x: { b: [url(x)] } }", "url()"),
+        ("a { background: url(x y) }", "url()"),
+        ("/* </style> */", "</"),
+        ("a::after { content: '</style>' }", "</"),
+    ],
+)
+def test_what_would_fetch_something_is_refused_where_it_stands(css: str, what: str) -> None:
+    found = unfit("mine.css", css)
+    assert what in [dict(d.facts)["what"] for d in found]
+    for one in found:
+        assert one.code == "theme-reaches-out"
+        (label,) = one.labels
+        assert css[label.span.start : label.span.end].lower()[:1] in "u@i<s"
+
+
+def test_the_place_is_that_of_the_line() -> None:
+    css = "a { color: red }\n\n  b { background: url(x) }"
+    (fault,) = unfit("mine.css", css)
+    assert css[fault.labels[0].span.start :].startswith("url(x)")
+
+
+def test_what_reaches_for_nothing_is_let_through() -> None:
+    assert unfit("mine.css", HOUSE.replace("url(", "none(")) == ()
+    assert unfit("mine.css", "/* url(x) */ a { content: 'url(x) @import' }") == ()
