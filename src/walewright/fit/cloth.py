@@ -12,8 +12,8 @@ from walewright.design.model import Fabric as Knit
 from walewright.glue.model import Place
 from walewright.knit.operations import Side
 from walewright.solve.model import SizedBand, SizedGarment, SizedPiece
+from walewright.trade.sides import SIDES
 
-SIDES: tuple[Side, Side] = ("left", "right")
 SHOULDERS = ("shoulder left", "shoulder right")
 TOPS = ("end", *SHOULDERS)
 

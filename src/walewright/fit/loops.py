@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from walewright.design.model import Design
 from walewright.fit.cloth import SHOULDERS, Cloth, RowEdge
 from walewright.glue.model import Chain, EndAt, Glued, Place
+from walewright.trade.sides import EdgeSide
 
 MOST_CHORDS = 200
 
@@ -217,7 +218,7 @@ class Walker:
             return None
         return Chord(piece, copy, "across", row, width), exits[0], exits[1]
 
-    def _at_row(self, piece: str, copy: int, row: int, side: str) -> Exit | None:
+    def _at_row(self, piece: str, copy: int, row: int, side: EdgeSide) -> Exit | None:
         edges = [e for e in self.cloth.row_edges[piece] if e.side == side and e.low < row <= e.high]
         return Exit((piece, edges[0].name, copy), edges[0].share(row)) if edges else None
 

@@ -9,8 +9,8 @@ from itertools import pairwise
 
 from walewright.design.model import EdgeName
 from walewright.glue.surface import Path, Surface
+from walewright.trade.sides import SIDES
 
-SIDES = ("left", "right")
 WHOLE_GAP = ("left", "centre", "right")
 TOP = ("end", "shoulder")
 

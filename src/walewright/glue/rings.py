@@ -11,6 +11,7 @@ from dataclasses import dataclass
 
 from walewright.design.model import Design, EdgeRun, Opening, Piece
 from walewright.glue.model import EndAt
+from walewright.trade.sides import EdgeSide
 
 OPEN_STARTS = ("waste", "hand waste")
 
@@ -83,7 +84,7 @@ def _corner(level: str, where: str) -> frozenset[str]:
 # ----------------------------------------------------------------- sides and top
 
 
-def _side(piece: Piece, side: str) -> Iterator[RingEdge]:
+def _side(piece: Piece, side: EdgeSide) -> Iterator[RingEdge]:
     """The edges of one side from the start up."""
     runs = piece.left if side == "left" else piece.right
     both = {r.name for r in piece.left if r.name} & {r.name for r in piece.right}
@@ -105,7 +106,7 @@ def _side(piece: Piece, side: str) -> Iterator[RingEdge]:
         yield RingEdge(edge, "rows", _corner(low, "outer"), _corner(high, "outer"), "bottom", "top")
 
 
-def _held(piece: Piece, side: str, low: str, run: EdgeRun) -> bool:
+def _held(piece: Piece, side: EdgeSide, low: str, run: EdgeRun) -> bool:
     """Whether all of a run's stitches are held: of its rows a few at most reach the edge, and they belong to the slope."""
     order = [level.name for level in piece.levels]
     begin, end = order.index(low), order.index(run.to_level)

@@ -16,11 +16,7 @@ from walewright.knit.spread import spread_groups
 from walewright.knit.tracks import BOTH, Ends, alike, mark_groups, marks, run_groups
 from walewright.knit.zones import Fabrics
 from walewright.solve.model import InWork, SizedOpening, SizedPiece, SizedRun
-
-SIDES: tuple[Side, Side] = ("left", "right")
-
-_INNER: dict[Side, Side] = {"left": "right", "right": "left"}
-"""The gap is at the other end of a part than its outer edge."""
+from walewright.trade.sides import OTHER_SIDE, SIDES
 
 _LEAD: dict[Side, int] = {"left": 0, "right": 1}
 """Over the full width the carriage is at the right at even rows: the left end can be held at once, the right a row later."""
@@ -106,7 +102,7 @@ def _part(
         groups += beside(found, side, opening, last_row)
         groups += _outer_edge(pattern, sized, side, work)
         inner = opening.left if side == "left" else opening.right
-        groups += _runs(f"gap {side} {opening.name}", inner, Ends(f"{_INNER[side]} end", first_row, work.fewest))
+        groups += _runs(f"gap {side} {opening.name}", inner, Ends(f"{OTHER_SIDE[side]} end", first_row, work.fewest))
         slots = tuple(s for s in sized.slots if (s.first < opening.first) == (side == "left"))
     groups += slot_groups([s for s in slots if first_row <= s.row < last_row], fabrics.at)
     groups += _marks(pattern, sized, side)

@@ -18,10 +18,10 @@ from walewright.proof.charted import charts
 from walewright.proof.floats import chart_rows
 from walewright.proof.latched import latched
 from walewright.solve.model import SizedOpening, SizedPiece, SizedRun, SizedSlot, SizedWedge, SizedZone, rib_begin, widest_of
+from walewright.trade.sides import SIDES
 
 Told = Iterator[tuple[str, int, int]]
 """(where, counted, knitted)."""
-SIDES: tuple[Side, Side] = ("left", "right")
 LATCHED_RIB = "latched rib"
 
 

@@ -12,6 +12,10 @@ from typing import Literal
 
 from walewright.design.model import Band, EdgeName, Origin, Way
 from walewright.glue.model import Glued
+from walewright.trade.ends import SlotTaken, Taken
+from walewright.trade.joins import JoinWay
+from walewright.trade.shaping import WedgeKind
+from walewright.trade.sides import EdgeSide, WhichEdges
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,7 +96,7 @@ class SizedOpening:
     """Where the parts end, or rejoin (`rejoins`): the gap's `width` stitches are then cast on again."""
     first: int = 0
     """Slot of the first needle of the gap at its parting (the needle right of the parting line where `flat` is 0)."""
-    taken: str = "waste"
+    taken: Taken = "waste"
     rejoins: bool = False
     left: tuple[SizedRun, ...] = ()
     """The gap's edges, as runs of the parts beside it: `left` is the inner edge of the part left of the gap, and a negative
@@ -109,7 +113,7 @@ class SizedSlot:
     row: int
     first: int
     last: int
-    taken: str
+    taken: SlotTaken
     origin: Origin
 
 
@@ -165,11 +169,11 @@ class SizedWedge:
     So `to_row - from_row` is 2 * len(groups), of "both" 4 * len(groups). `to_row` is the first row after it that all knit."""
 
     name: str
-    edge: str
+    edge: WhichEdges
     from_row: int
     groups: tuple[int, ...]
     origin: Origin
-    kind: str = "in"
+    kind: WedgeKind = "in"
     rest: int = 0
 
     @property
@@ -223,7 +227,7 @@ class InWork:
     "right") of `opening`."""
 
     sized: SizedPiece
-    side: str | None = None
+    side: EdgeSide | None = None
     opening: SizedOpening | None = None
 
     def at(self, row: int) -> tuple[int, int]:
@@ -334,7 +338,7 @@ class SizedJoin:
     easing_cm: float
     origin: Origin
     longer_cm: float = 0.0
-    way: str = "sewn"
+    way: JoinWay = "sewn"
     matching: bool = False
 
 

@@ -10,6 +10,7 @@ from collections.abc import Iterator, Sequence
 
 from walewright.design.model import Cell, Chart
 from walewright.knit.steps import Repeat, SizePlan, StartChart, Step, Together
+from walewright.trade.cells import CellKind
 from walewright.write.model import ChartNote, ChartText, NoteKind
 from walewright.write.said import spelt
 
@@ -149,7 +150,7 @@ def _next_row(rows: int) -> str:
     )
 
 
-def _when(kinds: set[str], widest: int, stage: int) -> Iterator[str]:
+def _when(kinds: set[CellKind], widest: int, stage: int) -> Iterator[str]:
     """When within a row, or after which row, what the marks ask for is done."""
     if kinds & {"hole", "cross"}:
         yield BEFORE

@@ -9,19 +9,20 @@ from walewright.design.findings import Findings
 from walewright.design.model import EdgeRun, Level, Machine, Origin, PerSize, Way
 from walewright.design.pieces.cloth import Cloth
 from walewright.design.pieces.moves import Move, move, rated, tell_wrong_way
-from walewright.design.pieces.outline import SIDES, Side, level_index
+from walewright.design.pieces.outline import Side, level_index
 from walewright.design.pieces.rates import rate_of, rows_enough
 from walewright.design.pieces.ways import shaping_way
 from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, concerned
 from walewright.report.model import Span
 from walewright.report.said import Said, said
 from walewright.source import syntax
+from walewright.trade.sides import SIDES, EdgeSide
 
 PATHS_KNOWN = ("straight", "slope", "curve", "arch", "steps", "rate")
 NAMED_ALWAYS = ("start", "end", "neck", "shoulder")
 """Edges that exist without being called."""
 
-Sides = dict[str, Side]
+Sides = dict[EdgeSide, Side]
 
 
 @dataclass(frozen=True, slots=True)
@@ -151,7 +152,7 @@ def _cast_off_inwards(node: syntax.Edge, on: Tracing) -> bool:
     return False
 
 
-def _may_come(node: syntax.Edge, to: int, which: tuple[str, ...], now: Sides, on: Tracing) -> bool:
+def _may_come(node: syntax.Edge, to: int, which: tuple[EdgeSide, ...], now: Sides, on: Tracing) -> bool:
     """Whether the edges of a statement stand at one level, below the one they are led to."""
     names = [level.name for level in on.levels]
     if not _together(node.span, {now[side].level for side in which}, now, on):

@@ -8,10 +8,11 @@ from itertools import combinations
 from walewright.design.findings import Findings
 from walewright.design.model import EdgeRun, Origin, PerSize, Wedge
 from walewright.design.pieces.cloth import Cloth
-from walewright.design.pieces.outline import NOTHING, SIDES, Outline, level_index, stretch
+from walewright.design.pieces.outline import NOTHING, Outline, level_index, stretch
 from walewright.design.reading.places import POSITIVE, Place, concerned
 from walewright.report.said import Said, said
 from walewright.source import syntax
+from walewright.trade.sides import SIDES, EdgeSide
 
 KINDS_KNOWN = ("in", "out", "both")
 EDGES_KNOWN = ("both", *SIDES)
@@ -98,7 +99,7 @@ def wedge_words(made: Wedge) -> Said:
     return said("the-side-wedge", side=made.edge, level=made.from_level)
 
 
-def sides_of(made: Wedge) -> tuple[str, ...]:
+def sides_of(made: Wedge) -> tuple[EdgeSide, ...]:
     """The edges a wedge is held at."""
     return SIDES if made.edge == "both" else (made.edge,)
 

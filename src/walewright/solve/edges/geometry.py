@@ -13,6 +13,7 @@ from math import hypot
 
 from walewright.design.model import Design, Fabric, Piece
 from walewright.solve.model import SizedOpening, SizedPiece, SizedRun, SizedSlot, SizedWedge
+from walewright.trade.sides import SIDES, EdgeSide
 
 PARTS = ("left", "centre", "right")
 """Of an opening's edge, or of an edge on both sides, from left to right as the piece hung on the bed."""
@@ -108,7 +109,7 @@ def _named(design: Design, piece: Piece, sized: SizedPiece, head: str) -> tuple[
             return (row.loops("whole", slot.row + (slot.name != head), slot.first, slot_width(slot)),)
     return tuple(
         _row_edge(design, piece, sized, side, runs, head)
-        for side, runs in (("left", sized.left), ("right", sized.right))
+        for side, runs in zip(SIDES, (sized.left, sized.right), strict=True)
         if any(run.name == head for run in runs)
     )
 
@@ -200,7 +201,7 @@ def knitted_rows(sized: SizedPiece, from_row: int, to_row: int) -> tuple[int, ..
     return tuple(rows[sized.counter(from_row) : sized.counter(to_row)])
 
 
-def held_rows(sized: SizedPiece, side: str) -> frozenset[int]:
+def held_rows(sized: SizedPiece, side: EdgeSide) -> frozenset[int]:
     """Rows that do not reach the outer edge because its stitches are held."""
     found: set[int] = set()
     for wedge in sized.wedges:
@@ -209,7 +210,7 @@ def held_rows(sized: SizedPiece, side: str) -> frozenset[int]:
     return frozenset(found)
 
 
-def _held(sized: SizedPiece, wedge: SizedWedge, side: str) -> set[int]:
+def _held(sized: SizedPiece, wedge: SizedWedge, side: EdgeSide) -> set[int]:
     """A hold is made where the carriage is not: it is at the right, or, of a part beside an opening, at the part's outer edge.
     So a left edge that is first held below a parting comes back a row later above it."""
     count = len(wedge.groups)
@@ -219,13 +220,13 @@ def _held(sized: SizedPiece, wedge: SizedWedge, side: str) -> set[int]:
     return set(range(first + 1, last + 1)) if rows else set()
 
 
-def _lead(sized: SizedPiece, row: int, side: str) -> int:
+def _lead(sized: SizedPiece, row: int, side: EdgeSide) -> int:
     """Rows that are knitted after an even row before stitches of that edge can be held."""
     parted = any(o.row <= row < ends_at(sized, o) for o in sized.openings)
     return 1 if parted or side == "right" else 0
 
 
-def _row_edge(design: Design, piece: Piece, sized: SizedPiece, side: str, runs: Sequence[SizedRun], name: str) -> Stretch:
+def _row_edge(design: Design, piece: Piece, sized: SizedPiece, side: EdgeSide, runs: Sequence[SizedRun], name: str) -> Stretch:
     own = [run for run in runs if run.name == name]
     return _polyline(design, piece, sized, side, (own[0].from_row, own[-1].to_row), runs, held_rows(sized, side))
 

@@ -20,6 +20,7 @@ from walewright.solve.edges.edgings import edging_rows, even, needles_of
 from walewright.solve.edges.gauge import fabric_above
 from walewright.solve.edges.geometry import Stretch, split_part, stretches
 from walewright.solve.model import NEXT_COPY, PickUp, SizedBand, SizedPiece, SizedSlot
+from walewright.trade.ends import SlotTaken
 
 STITCH_FOR_STITCH = 0.15
 """Loops are taken one for one while the band is at most so much finer or coarser than they are (from memory; common practice
@@ -245,7 +246,7 @@ def _places(band: Band, size: int, stitches: int, fabric: Fabric) -> list[int]:
 def _holes(band: Band, size: int, stitches: int, rows: int, fabric: Fabric) -> Iterator[SizedSlot]:
     """The buttonholes, on an even row at half the depth, so that the carriage is at the right."""
     row = max(2, 2 * floor(rows / 4 + 0.5))
-    taken = "eyelet" if band.hole_stitches == 1 else "cast-off"
+    taken: SlotTaken = "eyelet" if band.hole_stitches == 1 else "cast-off"
     for number, place in enumerate(_places(band, size, stitches, fabric), 1):
         first = place - stitches // 2
         yield SizedSlot(f"buttonhole {number}", row, first, first + band.hole_stitches - 1, taken, band.origin)

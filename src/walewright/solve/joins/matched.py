@@ -8,13 +8,13 @@ from walewright.design.model import Design, EdgeName, EdgeRun, Fabric, Join
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Said, said
 from walewright.solve.algebra.programme import Draft, Linear, Lines, asks, total
-from walewright.solve.algebra.terms import SIDES
 from walewright.solve.edges.gauge import level_number
 from walewright.solve.edges.geometry import held_rows, knitted_rows, split_part
 from walewright.solve.edges.lengths import Garment
 from walewright.solve.edges.multiples import Stretch, whole_width
 from walewright.solve.joins.joining import LOOPS, easing_mm, spoken
 from walewright.solve.model import SizedPiece
+from walewright.trade.sides import SIDES, EdgeSide
 
 PATTERNED = frozenset({"chart", "stripes"})
 
@@ -98,7 +98,7 @@ def _told(design: Design, join: Join, fault: Said, by_size: Mapping[str, Said] |
 # ----------------------------------------------------------------- what lies along an edge
 
 
-def _along(design: Design, edge: EdgeName) -> tuple[str, EdgeRun, EdgeRun] | None:
+def _along(design: Design, edge: EdgeName) -> tuple[EdgeSide, EdgeRun, EdgeRun] | None:
     """(side, first run, last run) of an outer edge called by that name; of one called on both sides the left one. None: it is no
     such edge."""
     head, part = split_part(edge.edge)
