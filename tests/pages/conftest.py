@@ -8,12 +8,12 @@ from dataclasses import dataclass
 
 import pytest
 
+from walewright.counted.model import MeasureKey
 from walewright.design import model as d
 from walewright.fit.model import Fit, Girth
 from walewright.pages import PageOptions, Sheet, compose
 from walewright.proof import model as p
 from walewright.solve import model as s
-from walewright.solve.model import MeasureKey
 from walewright.write import model as w
 
 ORIGIN = d.Origin("by hand")

@@ -5,11 +5,11 @@ from __future__ import annotations
 import pytest
 
 from tests.pages import gallery
+from walewright.counted.model import Phrase, SizedOpening, SizedPiece, SizedRun, SizedWedge
 from walewright.design.model import Fabric, Origin, Way
 from walewright.pages.grid import plain
 from walewright.pages.outline import Outline
 from walewright.pages.outline import outline as outline_on
-from walewright.solve.model import Phrase, SizedOpening, SizedPiece, SizedRun, SizedWedge
 
 ORIGIN = Origin("by hand")
 SIMPLE = Way("simple")

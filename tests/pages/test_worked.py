@@ -8,12 +8,12 @@ from typing import Any
 
 import pytest
 
+from walewright.counted.model import SizedZone
 from walewright.design import model as d
 from walewright.pages import yarns
 from walewright.pages.measures import measured
 from walewright.pages.pens import Paper
 from walewright.pages.worked import clipped, show_panels, stripes
-from walewright.solve.model import SizedZone
 
 Make = Callable[..., Any]
 ORIGIN = d.Origin("by hand")

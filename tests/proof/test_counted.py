@@ -10,6 +10,18 @@ import pytest
 from tests.bed.by_hand import BED, Ops, again, apart_and_together, rows
 from tests.proof import charted_by_hand as by_chart
 from walewright.bed import Fabric, knit
+from walewright.counted.model import (
+    Deviation,
+    MeasureKey,
+    Phrase,
+    SizedOpening,
+    SizedPiece,
+    SizedRepeat,
+    SizedRun,
+    SizedSlot,
+    SizedWedge,
+    SizedZone,
+)
 from walewright.design.model import Design, EdgeRun, Edging, Level, Machine, Opening, Origin, Piece, Slot, Way, Wedge, Yarn
 from walewright.design.model import Fabric as Knit
 from walewright.knit.operations import (
@@ -37,18 +49,6 @@ from walewright.knit.operations import (
 from walewright.pages.measure_words import measure_words
 from walewright.proof.counted import as_counted
 from walewright.proof.measures import measures
-from walewright.solve.model import (
-    Deviation,
-    MeasureKey,
-    Phrase,
-    SizedOpening,
-    SizedPiece,
-    SizedRepeat,
-    SizedRun,
-    SizedSlot,
-    SizedWedge,
-    SizedZone,
-)
 
 HERE = Origin("by hand")
 SIMPLE = Way("simple")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
+from walewright.counted.model import SizedChart, SizedOpening, SizedPiece, SizedRun
 from walewright.design.model import Design, Fabric, Motif, Piece
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Fact, Said, said
@@ -11,7 +12,6 @@ from walewright.solve.edges.gauge import fabric_above
 from walewright.solve.edges.geometry import ends_at, gap_runs
 from walewright.solve.edges.multiples import Stretch, whole_width
 from walewright.solve.edges.widths import placed_right
-from walewright.solve.model import SizedChart, SizedOpening, SizedPiece, SizedRun
 from walewright.trade.sides import SIDES
 
 OF_THE_EDGE = 1
