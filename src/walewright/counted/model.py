@@ -11,9 +11,10 @@ from typing import Literal
 
 from walewright.design.model import EdgeName, Origin, Way
 from walewright.trade.ends import SlotTaken, Taken
+from walewright.trade.fabrics import ChartArea, FabricSide
 from walewright.trade.joins import JoinWay
 from walewright.trade.shaping import WedgeKind
-from walewright.trade.sides import WhichEdges
+from walewright.trade.sides import EdgeEnd, EdgePart, WhichEdges
 
 
 @dataclass(frozen=True, slots=True)
@@ -135,7 +136,7 @@ class SizedChart:
 
     chart: str
     fabric: str
-    area: str
+    area: ChartArea
     from_row: int
     to_row: int
     first: int
@@ -229,13 +230,13 @@ class PickUp:
     (left and right as the piece hung on the bed). `points` is what is there: loops on waste, or rows."""
 
     edge: EdgeName
-    part: str
+    part: EdgePart
     stitches: int
     points: int
     cm: float
-    facing: str = "purl"
+    facing: FabricSide = "purl"
     """The side of the piece to the knitter, "purl" or "knit"."""
-    left_end: str = ""
+    left_end: EdgeEnd | Literal[""] = ""
     """The end that hangs at the left: of rows "bottom" or "top", of stitches "left" or "right" as they hung on the bed."""
     copy: int = 0
     """Which of several copies of the piece; 0: the only one, or each copy with its own; `NEXT_COPY`."""
@@ -313,7 +314,7 @@ class Deviation:
     wanted: float
     solved: int
     solved_cm: float
-    unit: str
+    unit: Literal["st", "rows"]
 
 
 @dataclass(frozen=True, slots=True)

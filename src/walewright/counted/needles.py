@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from walewright.counted.model import SizedOpening, SizedPiece, SizedRun
+from walewright.trade.sides import EdgeSide
 
 
 @dataclass(frozen=True, slots=True)
@@ -14,7 +15,7 @@ class InWork:
     "right") of `opening`."""
 
     sized: SizedPiece
-    side: str | None = None
+    side: EdgeSide | None = None
     opening: SizedOpening | None = None
 
     def at(self, row: int) -> tuple[int, int]:

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from typing import Literal
 
 from walewright.design.model import Design
 from walewright.fit.cloth import SHOULDERS, Cloth, RowEdge
@@ -72,7 +73,7 @@ class Chord:
 
     owner: str
     copy: int
-    kind: str
+    kind: Literal["strip", "across", "up"]
     at: float
     cm: float
 

@@ -10,6 +10,8 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from walewright.design.model import Cell, Chart
+from walewright.trade.fabrics import ChartArea
+from walewright.trade.sides import EdgeSide
 
 PLAIN = Cell("knit")
 SINGLE = frozenset({"purl", "tuck", "slip", "long", "ladder"})
@@ -29,7 +31,7 @@ class InForce:
 
     chart: Chart
     fabric: str
-    area: str
+    area: ChartArea
     first: int
     last: int
     edge: int
@@ -148,7 +150,7 @@ class Crossed:
 
     first: int
     last: int
-    hung_first: str
+    hung_first: EdgeSide
 
 
 @dataclass(frozen=True, slots=True)
@@ -230,5 +232,5 @@ def _crosses(symbols: Mapping[int, str], cells: Mapping[int, Cell], needles: Act
             begin = slot
         if slot - begin + 1 == 2 * cross.cross:
             if needles.all(begin, slot):
-                yield Crossed(begin, slot, cross.hung_first)
+                yield Crossed(begin, slot, cross.hung_first or "right")
             begin = None

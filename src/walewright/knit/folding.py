@@ -16,6 +16,7 @@ from walewright.knit import steps as st
 from walewright.knit.dial import HEM, looser
 from walewright.knit.edging_hands import idle_slots
 from walewright.knit.figures import start_stripes
+from walewright.knit.manners import FoldOnto, FoldWay
 from walewright.knit.operations import Side, other
 from walewright.knit.ribbed import Ribbed
 from walewright.knit.slots import slot_step
@@ -146,9 +147,9 @@ def _hung_up(edging: Edging, fabric: Fabric, first: int, last: int) -> Iterator[
     if fabric.stripes:
         yield st.StopStripes(fabric.name, origin=origin)
     if edging.kind in FOLDED:
-        onto = "all needles" if _filled(edging) else "the same needles"
+        onto: FoldOnto = "all needles" if _filled(edging) else "the same needles"
         # What is hidden lies at the side that is worn inside.
-        way = "in front" if fabric.right_side == "knit" else "behind"
+        way: FoldWay = "in front" if fabric.right_side == "knit" else "behind"
         yield st.FoldUp(in_work(edging, first, last), onto, _after_fold(edging, first, last), way, origin=origin)
 
 

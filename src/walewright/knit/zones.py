@@ -11,6 +11,7 @@ from walewright.counted.needles import widest_of
 from walewright.counted.ribs import rib_begin
 from walewright.design.model import Design, Fabric, Piece
 from walewright.knit import steps as st
+from walewright.knit.manners import Sooner
 from walewright.knit.order import Group, Key, Move, Rank, alone
 from walewright.knit.ribbed import Ribbed
 from walewright.knit.stages import stage_rows
@@ -118,7 +119,7 @@ class Fabrics:
             return
         cuts = sorted({rib.to_row, *rib.cuts(self.sized)})
         rows = stage_rows(counter(rib.from_row), (counter(row) for row in cuts), *stage)
-        sooner = "disturbed" if rib.disturbed(self.sized, self.piece.symmetric) else ""
+        sooner: Sooner = "disturbed" if rib.disturbed(self.sized, self.piece.symmetric) else ""
         deepest = max(counter(z) - counter(a) for a, z in pairwise((rib.from_row, *cuts)))
         if deepest <= stage[1] and not sooner:
             yield alone(key, Move(end, Rank.LATCH, rib.step(counter(end) - counter(begin))))

@@ -16,6 +16,7 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping
 from dataclasses import dataclass
+from typing import Literal
 
 from walewright.design.model import Design, Yarn
 from walewright.design.model import Fabric as Knit
@@ -53,7 +54,7 @@ class _Loop:
     """Yarn in a stitch, in cm, with the way it was come by and its error as a share."""
 
     cm: float
-    way: str
+    way: Literal["weighed", "measured", "estimated"]
     error: float
 
 

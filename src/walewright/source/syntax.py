@@ -34,6 +34,7 @@ from walewright.source.wearing_lines import Along, Cord, Finished, Free, Lap, Me
 from walewright.trade.cells import CellKind
 from walewright.trade.edgings import EdgingCastOff, EdgingKind, EdgingWhen
 from walewright.trade.fabrics import ChartFit, ColourWay, FabricSide, StitchKind
+from walewright.trade.relations import Relation
 from walewright.trade.sides import EdgeSide
 
 __all__ = [
@@ -303,7 +304,7 @@ class Require(Node):
     """`require armhole >= upper_arm / 2 + 2 cm`, `require along neckband >= head * 0.8`: `relation` is one of <= >= = < >."""
 
     left: Expr | Measured
-    relation: str
+    relation: Relation
     right: Expr
     because: str | None = None
 

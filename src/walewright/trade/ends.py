@@ -20,20 +20,22 @@ SlotTaken = Literal[Taken, "eyelet"]
 
 WasteCastOn = Literal["comb", "by hand"]
 
+ClosedCastOn = Literal["e-wrap", "chain"]
+
 
 @dataclass(frozen=True, slots=True)
 class StartFacts:
     waste: WasteCastOn | None = None
     """How the waste yarn is cast on below it; None where the piece's own yarn comes first. Above waste yarn its loops are open."""
-    closed: bool = False
-    """Its first row is cast on in its own yarn: a finished edge."""
+    cast_on: ClosedCastOn | None = None
+    """How its first row is cast on in its own yarn: a finished edge."""
 
 
 STARTS: Mapping[StartWay, StartFacts] = {
     "waste": StartFacts(waste="comb"),
     "hand waste": StartFacts(waste="by hand"),
-    "e-wrap": StartFacts(closed=True),
-    "chain": StartFacts(closed=True),
+    "e-wrap": StartFacts(cast_on="e-wrap"),
+    "chain": StartFacts(cast_on="chain"),
     "along": StartFacts(),
 }
 

@@ -12,6 +12,9 @@ ChartFit = Literal["whole", "centred", "balanced"]
 """whole: only whole repeats across | centred: the middle of a repeat at the centre mark, what is left cut alike on both sides |
 balanced: the border of two repeats there."""
 
+ChartArea = Literal["whole", "panel"]
+"""whole: as far as the part in work reaches | panel: on needles of its own alone."""
+
 FabricSide = Literal["knit", "purl"]
 """knit: the side that faces away from the knitter | purl."""
 

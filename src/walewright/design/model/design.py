@@ -19,6 +19,7 @@ from walewright.design.model.within import Motif, RepeatStretch, Zone
 from walewright.trade.edgings import EdgingCastOff, EdgingKind, EdgingWhen
 from walewright.trade.ends import EndWay, StartWay, Taken
 from walewright.trade.joins import JoinWay, NextCopy, WornFacing
+from walewright.trade.relations import Relation
 from walewright.trade.shaping import OpeningShape, RunPath, WayKind, WedgeKind
 from walewright.trade.sides import EdgeSide, WhichEdges
 
@@ -313,7 +314,7 @@ class Requirement:
     knitted garment, by `fit` (`left` is then empty)."""
 
     left: PerSize
-    relation: str
+    relation: Relation
     right: PerSize
     text: str
     because: str

@@ -3,9 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Literal
 
 from walewright.design.model.origin import Origin
 from walewright.trade.fabrics import ChartFit, FabricSide, StitchKind
+
+SwatchBasis = Literal["source", "given", "given, not weighed", "reckoned"]
+"""Whose swatch it is: the author's; the knitter's, its weight reckoned from the author's or not; or reckoned from the knitter's in
+another fabric."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,7 +65,7 @@ class Fabric:
     """Of stitch "stripes": (yarn, rows), from the first knitted on; `yarn` is the first one's."""
     right_side: FabricSide = "knit"
     """"knit" (the side that faces away from the knitter) or "purl"."""
-    basis: str = "source"
+    basis: SwatchBasis = "source"
     """Whose swatch it is: "source" (the author's), "given" (the knitter's; "given, not weighed" where its weight is reckoned from
     the author's) or "reckoned" (from the knitter's in fabric `reckoned_from`)."""
     reckoned_from: str = ""

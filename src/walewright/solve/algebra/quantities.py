@@ -9,6 +9,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from itertools import combinations, pairwise
 from math import ceil, floor
+from typing import Literal
 
 from walewright.design.model import Origin
 from walewright.report.said import Fact, Said, said, tenths
@@ -63,7 +64,7 @@ class Quantity:
     factor: int
     wanted: tuple[float, ...]
     cm: tuple[float, ...]
-    unit: str
+    unit: Literal["st", "rows"]
     tolerance: tuple[float, ...]
     clause: Said
     share: float = 1.0

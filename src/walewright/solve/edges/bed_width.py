@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from math import ceil, floor
+from typing import Literal
 
 from walewright.design.model import Design, Machine, Piece
 from walewright.report.model import Change, Diagnostic, Span, diagnosed
@@ -38,7 +39,7 @@ class Station:
     at: str
     """The level."""
     fabric: str
-    by_side: str = ""
+    by_side: EdgeSide | Literal[""] = ""
     """Where one side alone decides it: that side."""
 
 
@@ -139,7 +140,7 @@ def widest(design: Design, piece: Piece, size: int) -> Station:
         # It is started wherever it finds room: both sides together decide.
         return replace(further, needles=left.needles + right.needles, cm=left.cm + right.cm)
     # The centre mark stays in the middle of the start, so the longer side decides.
-    by_side = "" if further is at_start or piece.symmetric else "left" if further is left else "right"
+    by_side: EdgeSide | Literal[""] = "" if further is at_start or piece.symmetric else "left" if further is left else "right"
     return replace(further, needles=2 * further.needles, cm=2 * further.cm, by_side=by_side)
 
 

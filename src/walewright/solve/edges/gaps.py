@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from typing import Literal
 
 from walewright.design.model import Design, EdgeRun, Opening, Piece
 from walewright.report.said import said
@@ -79,7 +80,7 @@ def _quantity(
     cm: tuple[float, ...],
     clause: str,
     share: float = 1.0,
-    unit: str = "st",
+    unit: Literal["st", "rows"] = "st",
     level: str = "",
 ) -> Quantity:
     part: Edge = {"part": opening.name, "piece": piece.name, "place": level}

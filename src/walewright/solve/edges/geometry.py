@@ -13,10 +13,7 @@ from math import hypot
 
 from walewright.counted.model import SizedOpening, SizedPiece, SizedRun, SizedSlot, SizedWedge
 from walewright.design.model import Design, Fabric, Piece
-from walewright.trade.sides import SIDES, EdgeSide
-
-PARTS = ("left", "centre", "right")
-"""Of an opening's edge, or of an edge on both sides, from left to right as the piece hung on the bed."""
+from walewright.trade.sides import GAP_PARTS, SIDES, EdgePart, EdgeSide
 
 UPPER = " upper"
 """What stands behind the name of a gap or slot to mean the stitches cast on above it."""
@@ -43,7 +40,7 @@ class Stretch:
     """One part of an edge. `part` is "whole", "left", "centre" or "right"; `points` are the places along it where a needle can
     take something up, from below or from the left."""
 
-    part: str
+    part: EdgePart
     length: EdgeLength
     points: int
 
@@ -71,7 +68,7 @@ def stretches(design: Design, piece: Piece, sized: SizedPiece, edge: str, round_
 def split_part(edge: str) -> tuple[str, str]:
     """ "neck centre" is the part "centre" of "neck"; of any other name the part is empty."""
     head, _, tail = edge.rpartition(" ")
-    return (head, tail) if head and tail in PARTS else (edge, "")
+    return (head, tail) if head and tail in GAP_PARTS else (edge, "")
 
 
 def called_on_both(piece: Piece) -> frozenset[str]:
@@ -126,7 +123,7 @@ class _Row:
     piece: Piece
     sized: SizedPiece
 
-    def loops(self, part: str, row: int, first: int, count: int) -> Stretch:
+    def loops(self, part: EdgePart, row: int, first: int, count: int) -> Stretch:
         """`count` stitches from slot `first` on, as they lie in a row."""
         per_cm = fabric_at(self.design, self.piece, self.sized, row).stitches_per_cm
         cm = count / per_cm
@@ -242,7 +239,7 @@ def _polyline(
     design: Design,
     piece: Piece,
     sized: SizedPiece,
-    part: str,
+    part: EdgePart,
     between: tuple[int, int],
     runs: Sequence[SizedRun],
     held: frozenset[int],

@@ -21,6 +21,8 @@ from walewright.solve.edges.edgings import edging_rows, even, needles_of
 from walewright.solve.edges.gauge import fabric_above
 from walewright.solve.edges.geometry import Stretch, split_part, stretches
 from walewright.trade.ends import SlotTaken
+from walewright.trade.fabrics import FabricSide
+from walewright.trade.sides import EdgePart
 
 STITCH_FOR_STITCH = 0.15
 """Loops are taken one for one while the band is at most so much finer or coarser than they are (from memory; common practice
@@ -36,12 +38,12 @@ class _Part:
     of a neck are parts that are not firm; where they are each other's mirror image they get the same."""
 
     edge: EdgeName
-    part: str
+    part: EdgePart
     points: int
     cm: float
     wanted: float
     firm: bool
-    facing: str = "purl"
+    facing: FabricSide = "purl"
     left_end: EndAt = "left"
     copy: int = 0
     live: bool = False
