@@ -15,7 +15,7 @@ YarnLeft = Literal["", "carried"]
 
 SpreadChange = Literal["two together", "an empty needle"]
 
-MarkAt = Literal["begin", "end"]
+MarkWhen = Literal["begin", "end"]
 
 SayHead = Literal["Note", "By hand"]
 

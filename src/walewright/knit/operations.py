@@ -8,7 +8,6 @@ An operation says what is done, never what is hoped for, except `Check`, which s
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from typing import Literal
 
 from walewright.knit.hand_work import DrawLong as DrawLong
 from walewright.knit.hand_work import HangFeet as HangFeet
@@ -274,12 +273,10 @@ NEXT_COPY = -1
 
 @dataclass(frozen=True, slots=True)
 class PickUpEdge:
-    """Pick up along `edge` of `piece` on the empty needles in work `first..last`, evenly over what is there.
-    `part` "whole" | "left" | "centre" | "right" as the piece hung on the bed.
+    """Pick up along `part` of `edge` of `piece` on the empty needles in work `first..last`, evenly over what is there.
 
-    The piece's `facing` side ("purl" or "knit") is to the knitter, and the edge's `left_end` hangs at the left: of rows "bottom" or
-    "top", of stitches "left" or "right" as they hung on the bed. `copy` is which of the piece's copies, 0 where there is one, or
-    where each copy of this block takes its own; `NEXT_COPY`."""
+    The piece's `facing` side is to the knitter, and the edge's `left_end` hangs at the left. `copy` is which of the piece's
+    copies, 0 where there is one, or where each copy of this block takes its own; `NEXT_COPY`."""
 
     piece: str
     edge: str
@@ -289,7 +286,7 @@ class PickUpEdge:
     over: bool = False
     """The needles carry the stitches of another piece already, which are to be linked with these."""
     facing: HungFace = "purl"
-    left_end: HungEnd | Literal[""] = ""
+    left_end: SeamEnd = ""
     copy: int = 0
 
 

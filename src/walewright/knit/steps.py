@@ -23,7 +23,7 @@ from walewright.knit.joining_steps import EdgeInSeam as EdgeInSeam
 from walewright.knit.joining_steps import EdgeIs as EdgeIs
 from walewright.knit.joining_steps import JoinEdges as JoinEdges
 from walewright.knit.joining_steps import SeamOf as SeamOf
-from walewright.knit.manners import EndsShaped, MarkAt, SayHead, SpreadChange, YarnLeft
+from walewright.knit.manners import EndsShaped, MarkWhen, SayHead, SpreadChange, YarnLeft
 from walewright.knit.operations import Side
 from walewright.knit.part_steps import DrawPartsCord as DrawPartsCord
 from walewright.knit.part_steps import HoldPart as HoldPart
@@ -247,7 +247,7 @@ class MarkEdges(Step):
 
     what: str
     ends: EndsShaped = "both ends"
-    at: MarkAt = "begin"
+    at: MarkWhen = "begin"
 
 
 @dataclass(frozen=True, slots=True)
