@@ -31,7 +31,9 @@ ALLOWED: dict[str, set[str]] = {
     # The proof compares fabrics, and measures their edges as the bed does.
     "proof": {"report", "trade", "world", DESIGN, GLUE, "counted", SOLVE, OPERATIONS, "bed"},
     "fit": {"report", "trade", "world", DESIGN, GLUE, "counted", SOLVE, OPERATIONS, "bed"},
-    "pages": {"report", "trade", "world", FIT, DESIGN, GLUE, "counted", SOLVE, STEPS, OPERATIONS, WRITE, PROOF},
+    "guide": {"report", "trade", DESIGN, "counted"},
+    "figures": {"report", "trade", DESIGN, "counted", SOLVE, PROOF, OPERATIONS, "guide.model", "guide.numbers"},
+    "sheet": {"report", "trade", "world", "figures", "guide", FIT, DESIGN, GLUE, "counted", SOLVE, STEPS, OPERATIONS, WRITE, PROOF},
     "plan": {"report", "trade", "world", "pipeline", FIT, DESIGN, GLUE, "counted", SOLVE, STEPS, OPERATIONS, BED, WRITE, PROOF},
     # Above the pipeline: it compiles again and again.
     "regrade": {"report", "pipeline", "design", SYNTAX},

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from walewright.counted.model import MeasureKey
-from walewright.pages.measure_words import measure_words
+from walewright.guide.english.measure_words import measure_words
 from walewright.plan.measured import measured
 
 CALLED = {

@@ -24,6 +24,7 @@ from walewright.counted.model import (
 )
 from walewright.design.model import Design, EdgeRun, Edging, Level, Machine, Opening, Origin, Piece, Slot, Way, Wedge, Yarn
 from walewright.design.model import Fabric as Knit
+from walewright.guide.english.measure_words import measure_words
 from walewright.knit.operations import (
     Block,
     CastOff,
@@ -46,7 +47,6 @@ from walewright.knit.operations import (
     Work,
     Wrap,
 )
-from walewright.pages.measure_words import measure_words
 from walewright.proof.counted import as_counted
 from walewright.proof.measures import measures
 

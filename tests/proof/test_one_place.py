@@ -7,7 +7,7 @@ import pytest
 from walewright.cli.sources import shipped
 from walewright.counted.model import Deviation
 from walewright.design import Changes
-from walewright.pages.measure_words import measure_words
+from walewright.guide.english.measure_words import measure_words
 from walewright.pipeline import compile
 from walewright.proof.model import Measure
 from walewright.report.english import in_english

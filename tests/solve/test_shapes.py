@@ -26,7 +26,7 @@ from walewright.design.model import (
     Wedge,
     Zone,
 )
-from walewright.pages.measure_words import measure_words
+from walewright.guide.english.measure_words import measure_words
 from walewright.report.english import in_english
 from walewright.solve.model import Counts
 
