@@ -27,9 +27,8 @@ from walewright.design.reading.values import Scope
 from walewright.report.model import Span
 from walewright.report.said import said
 from walewright.source import syntax
-from walewright.trade.ends import EndWay
+from walewright.trade.ends import ENDS, EndWay
 
-ENDS_KNOWN = ("waste", "cast-off", "sewn-off", "gathered")
 PURPOSES_KNOWN = ("", "hood")
 MOST_COPIES = 100
 
@@ -99,8 +98,8 @@ def _piece(node: syntax.Piece, nodes: Mapping[str, syntax.Piece], room: Workroom
     cloth = cloth_of(block.every(syntax.Zone), node.name, heights, place, room.fabrics) if heights else Cloth(place, ())
     width = start(begin, node.name, cloth.at(1) if heights else place, room.edgings) if begin else None
     along = _along(begin, node, nodes, room) if begin else ()
-    if end and end.way not in ENDS_KNOWN:
-        findings.unknown("way to end", end.way, end.span, ENDS_KNOWN)
+    if end and end.way not in ENDS:
+        findings.unknown("way to end", end.way, end.span, ENDS)
         end = None
     if heights is None or width is None or begin is None:
         return None

@@ -14,6 +14,7 @@ from typing import Literal
 from walewright.design.model import Design
 from walewright.fit.cloth import SHOULDERS, Cloth, RowEdge
 from walewright.glue.model import Chain, EndAt, Glued, Place
+from walewright.trade.joins import JOINS
 from walewright.trade.sides import EdgeSide
 
 MOST_CHORDS = 200
@@ -46,7 +47,7 @@ def bonds(design: Design, glued: Glued) -> dict[Key, Bond]:
     """What every edge is put together with."""
     found: dict[Key, Bond] = {}
     for seam in glued.seams:
-        sewn = design.joins[seam.join].way in ("sewn", "gathered")
+        sewn = JOINS[design.joins[seam.join].way].by_needle
         sides = ((seam.one, seam.one_begins), (seam.other, seam.other_begins))
         for (own, begins), (across, across_begins) in (sides, sides[::-1]):
             for at, place in enumerate(own):

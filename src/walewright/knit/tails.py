@@ -15,11 +15,11 @@ from walewright.design.model import Design, Fabric, Piece
 from walewright.glue.model import Chain, Glued, Place, Seam, start_facing
 from walewright.knit.folding import counted
 from walewright.knit.lengths import grafting_cm, seam_tail_cm
+from walewright.trade.joins import JOINS
 from walewright.trade.sides import SIDES, EdgeSide
 
 LAST = ("end", "shoulder")
 """Names of the last edge of a piece: an author may call it either."""
-_SEWN = ("sewn", "gathered")
 
 Where = tuple[str, str]
 """(piece, "start", or "end" with a side where the author named one)."""
@@ -54,7 +54,7 @@ def tails(design: Design, glued: Glued, garment: SizedGarment) -> Tails:
     seams: dict[Where, float] = {}
     used: set[tuple[Where, int]] = set()
     for made, sized in zip(glued.seams, garment.seams, strict=True):
-        if design.joins[made.join].way not in _SEWN or _both_open(design, made):
+        if not JOINS[design.joins[made.join].way].by_needle or _both_open(design, made):
             continue
         for where, copy in _hanging(design, garment, made):
             if (where, copy) not in used and where not in grafts:

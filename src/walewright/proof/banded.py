@@ -8,6 +8,7 @@ from walewright.counted.ribs import rib_begin
 from walewright.design.model import Design
 from walewright.proof.counted import Told, hole
 from walewright.proof.latched import columns
+from walewright.trade.edgings import EDGINGS
 
 
 def band_as_counted(design: Design, sized: SizedBand, fabric: Fabric) -> Told:
@@ -16,8 +17,7 @@ def band_as_counted(design: Design, sized: SizedBand, fabric: Fabric) -> Told:
     knit = design.fabric(edging.fabric)
     first = -(sized.stitches // 2)
     last = first + sized.stitches - 1
-    # A facing is turned in along a row of its own, the first.
-    begun = 1 if edging.kind == "facing" else 0
+    begun = EDGINGS[edging.kind].rows_before
     yield "the first row", sized.stitches, sum(course.count for course in fabric.passes(1))
     for cut in sized.holes:
         yield from hole(cut, begun + cut.row, fabric)

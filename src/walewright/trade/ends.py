@@ -6,7 +6,10 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal
 
-StartWay = Literal["waste", "hand waste", "e-wrap", "chain", "along"]
+OwnStart = Literal["waste", "hand waste", "e-wrap", "chain"]
+"""Ways to begin on needles of its own."""
+
+StartWay = Literal[OwnStart, "along"]
 """waste | hand waste: waste yarn cast on by hand | e-wrap | chain | along: hung on edges of other pieces."""
 
 EndWay = Literal["waste", "cast-off", "sewn-off", "gathered"]

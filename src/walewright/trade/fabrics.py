@@ -32,7 +32,7 @@ class StitchFacts:
     """It goes by the row counter: rows worked again would bring it out of step."""
 
 
-STITCHES: Mapping[StitchKind, StitchFacts] = {
+STITCH_KINDS: Mapping[StitchKind, StitchFacts] = {
     "stocking stitch": StitchFacts(plain=True),
     "latched rib": StitchFacts(),
     "chart": StitchFacts(counts_rows=True),

@@ -25,22 +25,7 @@ OpeningShape = Literal[NeckShape, "edges"]
 """edges: each edge is given by itself."""
 
 
-@dataclass(frozen=True, slots=True)
-class PathFacts:
-    """What is asked of a path."""
-
-    curved: bool = False
-    """It is not a straight line."""
-
-
-PATHS: Mapping[EdgePath, PathFacts] = {
-    "straight": PathFacts(),
-    "slope": PathFacts(),
-    "curve": PathFacts(curved=True),
-    "arch": PathFacts(curved=True),
-    "steps": PathFacts(),
-    "rate": PathFacts(),
-}
+PATHS: tuple[EdgePath, ...] = ("straight", "slope", "curve", "arch", "steps", "rate")
 
 
 @dataclass(frozen=True, slots=True)

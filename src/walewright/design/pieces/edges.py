@@ -16,9 +16,9 @@ from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, concerned
 from walewright.report.model import Span
 from walewright.report.said import Said, said
 from walewright.source import syntax
+from walewright.trade.shaping import PATHS
 from walewright.trade.sides import SIDES, EdgeSide
 
-PATHS_KNOWN = ("straight", "slope", "curve", "arch", "steps", "rate")
 NAMED_ALWAYS = ("start", "end", "neck", "shoulder")
 """Edges that exist without being called."""
 
@@ -86,8 +86,8 @@ def _run(node: syntax.Edge, now: Sides, on: Tracing) -> Sides | None:
     to = level_index(node.to_level, node.span, on.piece, on.levels, findings)
     if to is None:
         return None
-    if node.path not in PATHS_KNOWN:
-        findings.unknown("edge path", node.path, node.span, PATHS_KNOWN)
+    if node.path not in PATHS:
+        findings.unknown("edge path", node.path, node.span, PATHS)
         return None
     which = SIDES if node.which == "both" else (node.which,)
     if not _may_come(node, to, which, now, on):

@@ -12,10 +12,8 @@ from walewright.design.pieces.outline import NOTHING, Outline, level_index, stre
 from walewright.design.reading.places import POSITIVE, Place, concerned
 from walewright.report.said import Said, said
 from walewright.source import syntax
-from walewright.trade.sides import SIDES, EdgeSide
-
-KINDS_KNOWN = ("in", "out", "both")
-EDGES_KNOWN = ("both", *SIDES)
+from walewright.trade.shaping import WEDGES
+from walewright.trade.sides import SIDES, WHICH_EDGES, EdgeSide
 
 
 def shoulders(node: syntax.Shoulders, outline: Outline, findings: Findings) -> Wedge | None:
@@ -71,7 +69,7 @@ def wedge(node: syntax.Wedge, outline: Outline, cloth: Cloth) -> Wedge | None:
     findings = place.findings
     what = said("wedge-of", piece=outline.piece)
     between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
-    for called, word, known in (("kind of wedge", node.kind, KINDS_KNOWN), ("edge to hold at", node.edge, EDGES_KNOWN)):
+    for called, word, known in (("kind of wedge", node.kind, WEDGES), ("edge to hold at", node.edge, WHICH_EDGES)):
         if word not in known:
             findings.unknown(called, word, node.span, known)
             return None

@@ -12,9 +12,9 @@ from walewright.solve.edges.bed_width import only
 from walewright.solve.edges.gaps import gap_runs
 from walewright.solve.edges.gauge import fabric_below, highest, level_number, rows_to
 from walewright.solve.edges.held import end_of
+from walewright.trade.shaping import WEDGES
 from walewright.trade.sides import SIDES, EdgeSide
 
-ROWS_A_STEP = {"in": 2, "out": 2, "both": 4}
 """Rows of each step of a wedge, by its kind; a step of an edge takes two, as one that is held in."""
 A_STITCH = 1.0
 """More or less is the solver's to find."""
@@ -107,7 +107,7 @@ def _higher(design: Design, piece: Piece, level: str, by: dict[int, float]) -> t
 
 def _in_steps(design: Design, piece: Piece, run: EdgeRun, rows: PerSize) -> tuple[tuple[Change, ...], ...]:
     """Several stitches at a time, cast off or on where the carriage is, which comes back every second row."""
-    times = int(min(rows) // ROWS_A_STEP["in"])
+    times = int(min(rows) // WEDGES["in"].rows_a_step)
     if not times or run.most is not None or any(run.cast_off):
         return ()
     each = tuple(c / times for c in run.change)
@@ -129,7 +129,7 @@ def too_steep(design: Design) -> Iterator[Diagnostic]:
 def _steep(design: Design, piece: Piece, wedge: Wedge) -> Diagnostic | None:
     if wedge.width is None:
         return None
-    end, each = end_of(piece, wedge), ROWS_A_STEP[wedge.kind]
+    end, each = end_of(piece, wedge), WEDGES[wedge.kind].rows_a_step
     fabric = fabric_below(design, piece, end)
     count = range(len(design.sizes))
     rows = tuple(rows_to(design, piece, end, i) - rows_to(design, piece, wedge.from_level, i) for i in count)

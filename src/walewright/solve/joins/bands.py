@@ -20,6 +20,7 @@ from walewright.report.said import Amount, said
 from walewright.solve.edges.edgings import edging_rows, even, needles_of
 from walewright.solve.edges.gauge import fabric_above
 from walewright.solve.edges.geometry import Stretch, split_part, stretches
+from walewright.trade.edgings import EDGINGS
 from walewright.trade.ends import SlotTaken
 from walewright.trade.fabrics import FabricSide
 from walewright.trade.sides import EdgePart
@@ -279,7 +280,7 @@ def crowded_holes(design: Design, garments: Sequence[Sequence[SizedBand]]) -> It
         ]
         room = min((made[i].stitches - e - 1) // (band.hole_stitches + 1) for i, e in zip(over, edges, strict=True))
         if any(s.rows < 4 for s in made):
-            help_ = said("deeper", chained=design.edging(band.edging).kind == "chained")
+            help_ = said("deeper", chained=not EDGINGS[design.edging(band.edging).kind].has_depth)
         else:
             help_ = said("fewer", room=room) if room > 0 else said("nearer-ends")
         yield diagnosed(

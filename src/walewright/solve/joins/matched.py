@@ -13,10 +13,10 @@ from walewright.solve.edges.gauge import level_number
 from walewright.solve.edges.geometry import held_rows, knitted_rows, split_part
 from walewright.solve.edges.lengths import Garment
 from walewright.solve.edges.multiples import Stretch, whole_width
-from walewright.solve.joins.joining import LOOPS, easing_mm, spoken
+from walewright.solve.joins.joining import easing_mm, spoken
+from walewright.trade.fabrics import STITCH_KINDS
+from walewright.trade.joins import JOINS
 from walewright.trade.sides import SIDES, EdgeSide
-
-PATTERNED = frozenset({"chart", "stripes"})
 
 
 def cannot_match(design: Design) -> Iterator[Diagnostic]:
@@ -30,7 +30,7 @@ def cannot_match(design: Design) -> Iterator[Diagnostic]:
 def _fault(design: Design, join: Join) -> Said | None:
     """What is in the way, if anything is: the case of the message, with its facts."""
     one, other = ([_along(design, edge) for edge in side] for side in (join.one, join.other))
-    if join.way in LOOPS or any(not runs for runs in (*one, *other)):
+    if JOINS[join.way].by_loops or any(not runs for runs in (*one, *other)):
         return said("not-along-rows")
     if join.longer is not None or any(easing_mm(join, i) for i in range(len(design.sizes))):
         return said("eased")
@@ -129,7 +129,7 @@ def _touching(design: Design, edge: EdgeName) -> Iterator[Stretch]:
     low, high = (level_number(piece, name) for name in levels)
     for stretch in whole_width(design, piece):
         begin, end = level_number(piece, stretch.from_level), level_number(piece, stretch.to_level)
-        if stretch.fabric.stitch in PATTERNED and begin < high and end > low:
+        if STITCH_KINDS[stretch.fabric.stitch].counts_rows and begin < high and end > low:
             yield stretch
 
 
