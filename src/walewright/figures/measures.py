@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
+from typing import Literal
 
 from walewright.design.model import Design, Piece
 from walewright.figures.grid import Grid, grid
@@ -31,7 +32,7 @@ class Measure:
     at: tuple[str, ...]
     values: tuple[float, ...]
     counts: tuple[int, ...] = ()
-    unit: str = ""
+    unit: Literal["st", "rows", ""] = ""
 
     @property
     def spoken(self) -> str:

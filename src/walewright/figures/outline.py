@@ -14,6 +14,7 @@ from dataclasses import dataclass
 
 from walewright.figures.grid import Grid, Point
 from walewright.solve.model import SizedOpening, SizedPiece, SizedRun, SizedWedge
+from walewright.trade.sides import EdgeSide
 
 __all__ = ["STEP", "Dart", "Gap", "Outline", "Point", "outline"]
 
@@ -35,7 +36,7 @@ class Dart:
     """Held rows in mid-piece: the corner at the edge where they begin, the innermost end, and the corner where they are over."""
 
     name: str
-    side: str
+    side: EdgeSide
     lines: tuple[Point, ...]
     wedge: SizedWedge
 

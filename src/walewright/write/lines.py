@@ -8,9 +8,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from typing import Literal
 
 from walewright.knit import steps as st
 from walewright.knit.manners import SayHead
+from walewright.knit.operations import Side
 from walewright.knit.steps import Step
 from walewright.write.align import Column
 from walewright.write.model import Manner, Run, Sentence
@@ -170,7 +172,7 @@ def _counter_said(before: Column[Step], column: Column[Step]) -> bool:
     return True
 
 
-def _reached(column: Column[Step], group: SizeNumbers) -> tuple[str, str]:
+def _reached(column: Column[Step], group: SizeNumbers) -> tuple[str, Side | Literal[""]]:
     step = _step(column)
     if not isinstance(step, st.Now):
         return "", ""

@@ -9,6 +9,8 @@ from dataclasses import dataclass
 from enum import Enum
 from typing import Literal
 
+from walewright.trade.sides import EdgeSide
+
 
 class Abbreviation(Enum):
     """What stands for something longer in the sentences, in the order in which it is explained."""
@@ -75,7 +77,7 @@ class Sentence:
     runs: tuple[Run, ...]
     sizes: tuple[int, ...]
     row: str
-    side: str
+    side: EdgeSide | Literal[""]
     origin: str
     check: bool
     """True for a line that only states what must be true."""
