@@ -36,6 +36,7 @@ OPEN = {
     "knit.steps.StepBlock.before": AUTHORS,
     "report.model.Change.at": AUTHORS,
     "solve.edges.bed_width.Station.at": AUTHORS,
+    "source.piece_lines.Without.part": AUTHORS,
     "source.wearing_lines.Through.part": "as written; `design` knows the parts of the body",
     "source.quantities.Number.unit": "as written; `design` knows the units",
     "source.syntax.SizeRow.unit": "as written; `design` knows the units",
