@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from typing import Literal
 
 from walewright.counted import CountedPiece, counted_piece
 from walewright.counted.model import SizedPiece, SizedRun
@@ -34,7 +35,7 @@ class Measure:
     at: tuple[str, ...]
     values: tuple[float, ...]
     counts: tuple[int, ...] = ()
-    unit: str = ""
+    unit: Literal["st", "rows", ""] = ""
 
     def spoken(self, guide: Guide) -> str:
         """In mid-sentence, where the whole has to be told from its parts."""

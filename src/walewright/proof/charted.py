@@ -7,6 +7,7 @@ from collections.abc import Iterator, Mapping
 from walewright.bed import Fabric
 from walewright.counted.model import SizedChart, SizedGarment, SizedJoin, SizedPiece
 from walewright.design.model import Chart, Design, EdgeName
+from walewright.trade.sides import EdgeSide
 
 Told = Iterator[tuple[str, int, int]]
 """(where, counted, knitted)."""
@@ -42,7 +43,7 @@ def _with_moves(slot: int, by: int) -> tuple[int, int]:
     return min(slot, slot + by), max(slot, slot + by)
 
 
-def moved_at(sized: SizedPiece, side: str, row: int) -> int:
+def moved_at(sized: SizedPiece, side: EdgeSide, row: int) -> int:
     """Stitches by which an end moves inwards in the very row `row`: those taken off and those held from there on."""
     runs = sized.left if side == "left" else sized.right
     shaped = sum(by for run in runs if not run.across and run.to_row > row for at, by in run.changes() if at == row)

@@ -67,9 +67,9 @@ def _whole_table(guide: Guide, proof: Proof, sizes: tuple[str, ...], units: str)
         row("words", (Cell(guide.say("checked/yes" if s.read_back else "checked/no")) for s in proof.sizes)),
     )
     groups = [RowGroup(guide.say("checked/bed"), bed)]
-    texts = dict.fromkeys(j.text for s in proof.sizes for j in s.joins)
-    if texts:
-        groups.append(RowGroup(guide.say("checked/seams"), tuple(_seam(guide, proof, text, units) for text in texts)))
+    joins = dict.fromkeys(j.join for s in proof.sizes for j in s.joins)
+    if joins:
+        groups.append(RowGroup(guide.say("checked/seams"), tuple(_seam(guide, proof, join, units) for join in joins)))
     return SizeTable(guide.say("checked/whole"), sizes, tuple(groups))
 
 
@@ -80,11 +80,12 @@ def _needles(size: SizeProof) -> Cell:
     return Cell(widest.first_needle, widest.last_needle)
 
 
-def _seam(guide: Guide, proof: Proof, text: str, units: str) -> Row:
-    joins = [next((j for j in s.joins if j.text == text), None) for s in proof.sizes]
+def _seam(guide: Guide, proof: Proof, join: int, units: str) -> Row:
+    """A join of the design, by its number; of its seams, which are alike on both sides, the first."""
+    joins = [next((j for j in s.joins if j.join == join), None) for s in proof.sizes]
     in_rows = all(j is None or (j.one_rows is not None and j.other_rows is not None) for j in joins)
     return Row(
-        sentence(text.replace("_", " ")),
+        sentence(next(j.text for j in joins if j is not None).replace("_", " ")),
         tuple(ABSENT if j is None else _sides(j, in_rows, units) for j in joins),
         note=guide.say("checked/rows" if in_rows else "checked/in" if units == "in" else "checked/cm"),
     )

@@ -103,9 +103,7 @@ def _cover_facts(guide: Guide, design: Design, difficulty: str) -> tuple[Fact, .
     yarns = ", ".join(y.label for y in design.yarns)
     facts.append(Fact(guide.say("cover/yarn"), sentence(yarns)))
     bed = design.machine
-    # A profile's label may go on, after a comma, with what the materials page says in full.
-    label = sentence(bed.label.partition(",")[0])
-    facts.append(Fact(guide.say("machine"), guide.say("cover/machine", machine=label, needles=bed.needles)))
+    facts.append(Fact(guide.say("machine"), guide.say("cover/machine", machine=sentence(bed.called), needles=bed.needles)))
     if difficulty:
         facts.append(Fact(guide.say("cover/difficulty"), difficulty))
     return tuple(facts)

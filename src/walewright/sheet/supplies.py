@@ -149,9 +149,8 @@ def machine(guide: Guide, design: Design, counts: Counts) -> tuple[Fact, ...]:
     """The bed that is wanted, and how much of it each size takes."""
     bed = design.machine
     widest = [str(_widest(garment)) for garment in counts.sizes]
-    label = sentence(bed.label.partition(",")[0])
     facts = [
-        Fact(guide.say("machine"), guide.say("machine/single-bed", machine=label)),
+        Fact(guide.say("machine"), guide.say("machine/single-bed", machine=sentence(bed.called))),
         Fact(guide.say("machine/needles"), guide.say("machine/apart", needles=bed.needles, pitch=_plain(bed.pitch_mm))),
         Fact(guide.say("machine/in-use"), *unmarked(figure(widest).marked)),
     ]

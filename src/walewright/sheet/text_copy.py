@@ -164,9 +164,7 @@ def _tension(guide: Guide, design: Design, fabric: Fabric, units: str) -> str:
 
 def _materials(guide: Guide, sheet: Sheet, design: Design, proof: Proof) -> list[str]:
     machine = design.machine
-    # A shipped label may speak of needles that the source has since replaced; only its first words are kept.
-    bed = (machine.label or machine.name).split(",")[0]
-    lines = [guide.say("text/machine", bed=bed, needles=machine.needles, pitch=f"{machine.pitch_mm:g}")]
+    lines = [guide.say("text/machine", bed=machine.called, needles=machine.needles, pitch=f"{machine.pitch_mm:g}")]
     for at, yarn in enumerate(design.yarns):
         uses = [size.yarn[at] for size in proof.sizes]
         parts = zip(*(whole_grams(use.garment_grams, use.swatch_grams, use.reserve_grams) for use in uses), strict=True)

@@ -8,10 +8,10 @@ from walewright.counted.model import SizedChart, SizedOpening, SizedPiece, Sized
 from walewright.design.model import Design, Fabric, Motif, Piece
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Fact, Said, said
-from walewright.solve.algebra.terms import SIDES
 from walewright.solve.edges.gauge import fabric_above
 from walewright.solve.edges.multiples import Stretch, whole_width
 from walewright.solve.edges.widths import placed_right
+from walewright.trade.sides import SIDES
 
 OF_THE_EDGE = 1
 """Stitches at an end of the width that a panel or a motif keeps away from at the least: the edge stitch goes into the seam."""
@@ -144,8 +144,8 @@ def _at_once(sized: SizedPiece, row: int) -> Said | None:
     ]
     held = sum(sum(w.groups[:-1] if w.kind == "out" else w.groups[:1]) + w.rest for w in sized.wedges if w.from_row == row)
     off, on = -sum(b for b in by if b < 0), sum(b for b in by if b > 0)
-    counts = ((off, "taken-off"), (on, "added"), (held, "held"))
-    moved = tuple(said(f"stitches-{what}", stitches=count) for count, what in counts if count)
+    counts = ((off, "stitches-taken-off"), (on, "stitches-added"), (held, "stitches-held"))
+    moved = tuple(said(what, stitches=count) for count, what in counts if count)
     return said("moved-at-both-ends", moved=moved) if moved else None
 
 
