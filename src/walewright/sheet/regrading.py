@@ -74,7 +74,8 @@ def _others(guide: Guide, source: Edition) -> Iterator[tuple[str, str, str]]:
         yield guide.say("regrade/dial", fabric=sentence(fabric.name)), "--dial", fabric.tension
     for yarn in source.yarns:
         yield sentence(yarn.name), "--yarn", yarn.words
-    bed = guide.say("regrade/bed", bed=source.machine.name, words=source.machine.words)
+    machine = source.machine
+    bed = guide.say("regrade/bed", bed=machine.name, needles=machine.needles, pitch=f"{machine.pitch_mm:g}")
     yield guide.say("regraded/bed"), "--bed", bed
 
 

@@ -149,7 +149,7 @@ TABLES = {
     "regrade/tension-or-swatch": "--tension or --swatch",
     "regrade/to-10-cm": "{tension} to 10 cm, in {fabric}",
     "regrade/dial": "{fabric}: tension dial",
-    "regrade/bed": "{bed}: {words}",
+    "regrade/bed": "{bed}: {needles} needles, {pitch} mm apart",
     "regrade/fabric": "{stitch} in {yarn}",
     "regrade/how": "Another tension, body, yarn or bed is given when the pattern is built; the source stays as it is. Names "
     "may be written as they stand here. A measurement that is not in the list follows from those that are.",
