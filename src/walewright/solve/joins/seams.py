@@ -40,7 +40,7 @@ def sized_join(design: Design, join: Join, size: int, pieces: Sequence[SizedPiec
     easing = easing_mm(join, size) / 10
     if not easing and join.longer is not None:
         # As near as rows allow: what they leave open is what has to be eased in.
-        easing = max(1, ceil(10 * (abs(apart_cm(design, join, size, pieces)) - ROUNDING_CM))) / 10
+        easing = max(1, ceil(10 * (abs(one.cm - other.cm - longer_cm(join, size)) - ROUNDING_CM))) / 10
     return SizedJoin(
         join.one,
         join.other,
