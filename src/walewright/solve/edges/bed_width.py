@@ -8,7 +8,7 @@ from math import ceil, floor
 
 from walewright.design.model import Design, Machine, Piece
 from walewright.report.model import Change, Diagnostic, Span, diagnosed
-from walewright.report.said import Amount, Said, said, tenths
+from walewright.report.said import Amount, Said, only, said, tenths
 from walewright.solve.algebra.terms import SIDES
 from walewright.solve.edges.edges import ACROSS_RUN
 from walewright.solve.edges.gauge import fabric_above, fabric_below
@@ -60,12 +60,13 @@ def too_wide(design: Design) -> Iterator[Diagnostic]:
             bed(design.machine),
             notes=(*(_takes(design.sizes[i], stations[i]) for i in over), "needles-make"),
             helps=_panels(_even(most.needles), needles),
-            sizes=only(design, over),
+            sizes=only(design.sizes, over),
             changes=(
-                (Change("widest", piece.name, most.at, _in(design, over, floor(needles / per_cm * 10) / 10)),),
-                (Change("stitches", most.fabric, "", _in(design, over, floor(needles / most.cm * 100) / 10)),),
-                (Change("needles", "", "", _in(design, over, _even(most.needles))),),
+                (Change("widest", piece.name, most.at, _in(design, over, floor(needles / per_cm * 10) / 10), exact=True),),
+                (Change("stitches", most.fabric, "", _in(design, over, floor(needles / most.cm * 100) / 10), exact=True),),
+                (Change("needles", "", "", _in(design, over, _even(most.needles)), exact=True),),
             ),
+            other_ways=True,
             piece=piece.name,
             takes=_even(most.needles),
             needles=needles,
@@ -105,11 +106,6 @@ def bed(machine: Machine) -> tuple[Span, Said]:
 
 def _in(design: Design, over: list[int], value: float) -> tuple[tuple[str, float], ...]:
     return tuple((design.sizes[i], value) for i in over)
-
-
-def only(design: Design, over: list[int]) -> tuple[str, ...]:
-    """The names of the sizes that a message is of; none where it is of all."""
-    return tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else ()
 
 
 def _even(stitches: float) -> int:

@@ -7,7 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from walewright.counted.model import SizedChart, SizedOpening, SizedPiece, SizedRun
 from walewright.design.model import Design, Fabric, Motif, Piece
 from walewright.report.model import Diagnostic, diagnosed
-from walewright.report.said import Fact, Said, said
+from walewright.report.said import Fact, Said, only, said
 from walewright.solve.algebra.terms import SIDES
 from walewright.solve.edges.gauge import fabric_above
 from walewright.solve.edges.geometry import ends_at, gap_runs
@@ -124,7 +124,7 @@ def repeats_cut(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Ite
                 (level.origin.span, "level"),
                 notes=_notes(by_size),
                 helps=("another-level", "or-centred"),
-                sizes=_only(design, by_size),
+                sizes=only(design.sizes, by_size),
                 fabric=fabric.name,
                 level=level.name,
                 piece=piece.name,
@@ -189,17 +189,13 @@ def motifs_outside(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> 
                         (chart.origin.span, "as-large"),
                         notes=_notes(found),
                         helps=(help_,),
-                        sizes=_only(design, found),
+                        sizes=only(design.sizes, found),
                         facts=facts,
                     )
 
 
 def _notes(by_size: Mapping[str, Said]) -> tuple[Said, ...]:
     return tuple(said("in-size", size=size, note=note) for size, note in by_size.items())
-
-
-def _only(design: Design, by_size: Mapping[str, Said]) -> tuple[str, ...]:
-    return tuple(by_size) if len(by_size) < len(design.sizes) else ()
 
 
 def _beyond(sized: SizedPiece, chart: SizedChart) -> Said | None:

@@ -16,7 +16,7 @@ from walewright.counted.model import NEXT_COPY, PickUp, SizedBand, SizedPiece, S
 from walewright.design.model import Band, Design, EdgeName, Edging, Fabric, Piece
 from walewright.glue.model import Chain, EndAt, Line, Place
 from walewright.report.model import Diagnostic, diagnosed
-from walewright.report.said import Amount, said
+from walewright.report.said import Amount, only, said
 from walewright.solve.edges.edgings import edging_rows, even, needles_of
 from walewright.solve.edges.gauge import fabric_above
 from walewright.solve.edges.geometry import Stretch, split_part, stretches
@@ -284,7 +284,7 @@ def crowded_holes(design: Design, garments: Sequence[Sequence[SizedBand]]) -> It
             (band.origin.span, "buttonholes-here"),
             notes=tuple(said("band-has", size=design.sizes[i], stitches=made[i].stitches, rows=made[i].rows) for i in over),
             helps=(help_,),
-            sizes=tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else (),
+            sizes=only(design.sizes, over),
             buttonholes=band.holes,
             band=band.name,
         )
@@ -333,7 +333,7 @@ def short_starts(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> It
             (piece.origin.span, "begun-here"),
             notes=tuple(said("places", size=design.sizes[i], stitches=made[i][0], places=made[i][1]) for i in over),
             helps=("narrower", "more-edges"),
-            sizes=tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else (),
+            sizes=only(design.sizes, over),
             piece=piece.name,
             along=along,
             widest=Amount(floor(fits / per_cm * 10) / 10),

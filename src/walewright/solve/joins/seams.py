@@ -9,7 +9,7 @@ from walewright.counted.model import SizedJoin, SizedPiece, SizedSeam
 from walewright.design.model import Design, EdgeName, Join, Piece
 from walewright.glue.model import Chain, Glued, Seam
 from walewright.report.model import Change, Diagnostic, diagnosed
-from walewright.report.said import Amount, Fact, Said, said
+from walewright.report.said import Amount, Fact, Said, only, said
 from walewright.solve.edges.geometry import NOTHING, EdgeLength, above, called_on_both, edge_length, split_part
 from walewright.solve.joins.joining import LOOPS, easing_mm, longer_cm, near_cm, rounded, spoken
 
@@ -176,7 +176,7 @@ def uneven_edges(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> It
                 *((o.span, "called") for o in dict.fromkeys(run.origin for run in runs)),
                 notes=tuple(said("rows", size=design.sizes[i], left=rows[i][0], right=rows[i][1]) for i in over),
                 helps=("call-each",),
-                sizes=tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else (),
+                sizes=only(design.sizes, over),
                 edge=name,
                 piece=piece.name,
             )
@@ -250,7 +250,7 @@ def unmet(
         *((piece.origin.span, said("the", name=piece.name)) for piece in design.pieces if piece.name in names),
         notes=notes,
         helps=helps or ("change-levels",),
-        sizes=sizes if len(sizes) < len(design.sizes) else (),
+        sizes=only(design.sizes, sizes),
         changes=changes,
         one=spoken(join.one),
         other=spoken(join.other),
