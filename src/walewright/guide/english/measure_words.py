@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from walewright.solve.model import MeasureKey
+from walewright.counted.model import MeasureKey
 
 
 def measure_words(key: MeasureKey) -> str:
