@@ -49,7 +49,6 @@ ALLOWED = {
 """Functions that take words apart, and what for: none of them decides by what the words say."""
 
 KEYS = {
-    "solve.conflict.trying._scaled": "of a change `what` is a key of the solver's own",
     "solve.conflict.trying.proposed": "of a change `what` is a key of the solver's own",
 }
 """Functions where a field of such a name holds no words."""

@@ -264,12 +264,12 @@ def _counted(
         return None, told
     garments = tuple(
         SizedGarment(
-            design.sizes[i],
-            pieces[i],
-            bands[i],
-            tuple(sized_join(design, join, i, pieces[i]) for join in design.joins),
-            tuple(d for p, s in zip(design.pieces, pieces[i], strict=True) for d in deviations(design, p, s, i)),
-            tuple(sized_seam(design, seam, i, pieces[i]) for seam in again.seams),
+            size=design.sizes[i],
+            pieces=pieces[i],
+            bands=bands[i],
+            joins=tuple(sized_join(design, join, i, pieces[i]) for join in design.joins),
+            deviations=tuple(d for p, s in zip(design.pieces, pieces[i], strict=True) for d in deviations(design, p, s, i)),
+            seams=tuple(sized_seam(design, seam, i, pieces[i]) for seam in again.seams),
         )
         for i in count
     )

@@ -27,10 +27,10 @@ FARTHER = (1.0, 1.5, 2.5)
 """Shares of a reckoned change that are tried, the least first."""
 
 MOST_TOLD = 2
-"""Changes of one message that are printed, the nearest first; of one with other ways beside them all."""
+"""Instead of one message that are printed, the nearest first; of one with other ways beside them all."""
 
-Changes = tuple[Change, ...]
-"""Figures that are written otherwise at once."""
+Instead = tuple[Change, ...]
+"""Figures to write instead, all at once."""
 
 Count = Callable[[Design], tuple[Diagnostic, ...]]
 """What there is to say against a design; nothing where it can be counted."""
@@ -46,7 +46,7 @@ def helped(design: Design, told: tuple[Diagnostic, ...], count: Count, glance: C
     return tuple(_proposing(design, diagnostic, ways) for diagnostic, ways in zip(told, found, strict=True))
 
 
-def _proposing(design: Design, diagnostic: Diagnostic, ways: Sequence[Changes]) -> Diagnostic:
+def _proposing(design: Design, diagnostic: Diagnostic, ways: Sequence[Instead]) -> Diagnostic:
     words = tuple(proposed(design, changes) for changes in ways)
     spare = () if ways and not diagnostic.other_ways else diagnostic.helps
     return replace(diagnostic, helps=(*words, *spare), changes=tuple(ways))
@@ -59,10 +59,10 @@ class _Tries:
         self.design, self.told, self.count, self.glance = design, told, count, glance
         self.left = MOST_TRIED
 
-    def found(self, diagnostic: Diagnostic) -> list[Changes]:
-        """Changes that mend one mistake and bring no other."""
+    def found(self, diagnostic: Diagnostic) -> list[Instead]:
+        """Instead that mend one mistake and bring no other."""
         most = len(diagnostic.changes) if diagnostic.other_ways else MOST_TOLD
-        found: list[Changes] = []
+        found: list[Instead] = []
         for changes in diagnostic.changes:
             if len(found) >= most:
                 break
@@ -74,7 +74,7 @@ class _Tries:
                 found.append(done)
         return found
 
-    def together(self, found: Sequence[Sequence[Changes]]) -> list[list[Changes]]:
+    def together(self, found: Sequence[Sequence[Instead]]) -> list[list[Instead]]:
         """Of the changes for each mistake those with which, and with one for each other, the design is counted; those first that
         go together."""
         alike = ([ways[min(n, len(ways) - 1)] for ways in found] for n in range(max(map(len, found)) if all(found) else 0))
@@ -87,11 +87,11 @@ class _Tries:
             for n, (way, ways) in enumerate(zip(whole, found, strict=True))
         ]
 
-    def _counted(self, choice: Sequence[Changes]) -> bool:
+    def _counted(self, choice: Sequence[Instead]) -> bool:
         against = self._against([change for changes in choice for change in changes], self.count)
         return against is not None and not against
 
-    def _nearest(self, diagnostic: Diagnostic, changes: Changes) -> Changes | None:
+    def _nearest(self, diagnostic: Diagnostic, changes: Instead) -> Instead | None:
         """The least of the change that does: as it was reckoned, or farther; None if it does not, or cannot be tried any more."""
         failed = 0.0
         for share in FARTHER:
@@ -104,7 +104,7 @@ class _Tries:
             failed = share
         return None
 
-    def _does(self, diagnostic: Diagnostic, changes: Changes) -> bool:
+    def _does(self, diagnostic: Diagnostic, changes: Instead) -> bool:
         against = self._against(changes, self.glance or self.count)
         if against is None:
             return False
@@ -120,7 +120,7 @@ class _Tries:
         self.left -= count is self.count
         return count(design)
 
-    def _scaled(self, changes: Changes, share: float) -> Changes | None:
+    def _scaled(self, changes: Instead, share: float) -> Instead | None:
         made: list[Change] = []
         for change in changes:
             now = figures(self.design, change)

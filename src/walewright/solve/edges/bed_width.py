@@ -121,13 +121,13 @@ def widest(design: Design, piece: Piece, size: int) -> Station:
     first = piece.levels[0].name
     by = across(design, piece, first, size)
     at_start = Station(
-        by.stitches(start) / 2,
-        start / 2,
-        by.per_cm,
-        said("at-start"),
-        piece.origin.span,
-        first,
-        fabric_above(design, piece, first).name,
+        needles=by.stitches(start) / 2,
+        cm=start / 2,
+        per_cm=by.per_cm,
+        where=said("at-start"),
+        span=piece.origin.span,
+        at=first,
+        fabric=fabric_above(design, piece, first).name,
     )
     left, right = (_furthest(design, piece, side, at_start, size) for side in ("left", "right"))
     further = max(left, right, key=lambda s: s.needles)
@@ -148,5 +148,13 @@ def _furthest(design: Design, piece: Piece, side: str, found: Station, size: int
         if by.stitches(place) > found.needles + 1e-9:
             knit = (fabric_above if run.path == ACROSS_RUN else fabric_below)(design, piece, run.to_level)
             where = said("at-level", level=run.to_level)
-            found = Station(by.stitches(place), place, by.per_cm, where, run.origin.span, run.to_level, knit.name)
+            found = Station(
+                needles=by.stitches(place),
+                cm=place,
+                per_cm=by.per_cm,
+                where=where,
+                span=run.origin.span,
+                at=run.to_level,
+                fabric=knit.name,
+            )
     return found

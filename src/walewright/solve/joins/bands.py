@@ -54,7 +54,16 @@ def sized_band(design: Design, band: Band, size: int, pieces: Sequence[SizedPiec
     rows = edging_rows(design, edging, size)
     holes = tuple(_holes(band, size, sum(counts), rows, fabric)) if band.holes else ()
     behind = tuple(_behind(edging, rows, holes))
-    return SizedBand(band.name, sum(counts), rows, _pick_ups(parts, counts), band.origin, holes, len(lines), behind)
+    return SizedBand(
+        name=band.name,
+        stitches=sum(counts),
+        rows=rows,
+        pick_ups=_pick_ups(parts, counts),
+        origin=band.origin,
+        holes=holes,
+        copies=len(lines),
+        behind=behind,
+    )
 
 
 def _counted(design: Design, band: Band, line: Line, pieces: Sequence[SizedPiece]) -> tuple[list[_Part], tuple[int, ...]]:
@@ -92,7 +101,17 @@ def stitches_along(design: Design, band: Band, line: Line, pieces: Sequence[Size
 
 def _pick_ups(parts: Sequence[_Part], counts: Sequence[int]) -> tuple[PickUp, ...]:
     return tuple(
-        PickUp(p.edge, p.part, count, p.points, p.cm, p.facing, p.left_end, p.copy, p.live)
+        PickUp(
+            edge=p.edge,
+            part=p.part,
+            stitches=count,
+            points=p.points,
+            cm=p.cm,
+            facing=p.facing,
+            left_end=p.left_end,
+            copy=p.copy,
+            live=p.live,
+        )
         for p, count in zip(parts, counts, strict=True)
         if count
     )
@@ -143,10 +162,17 @@ def _part(edge: EdgeName, stretch: Stretch, band: Fabric) -> _Part:
     wanted = cm * band.stitches_per_cm
     count = stretch.length.stitches
     if not count:
-        return _Part(edge, stretch.part, stretch.points, cm, wanted, False)
+        return _Part(edge=edge, part=stretch.part, points=stretch.points, cm=cm, wanted=wanted, firm=False)
     if wanted / count >= 1 - STITCH_FOR_STITCH:
         wanted = count
-    return _Part(edge, stretch.part, stretch.points, cm, float(min(count, even(wanted)) if wanted != count else count), True)
+    return _Part(
+        edge=edge,
+        part=stretch.part,
+        points=stretch.points,
+        cm=cm,
+        wanted=float(min(count, even(wanted)) if wanted != count else count),
+        firm=True,
+    )
 
 
 # ----------------------------------------------------------------- sharing out
@@ -248,7 +274,9 @@ def _holes(band: Band, size: int, stitches: int, rows: int, fabric: Fabric) -> I
     taken = "eyelet" if band.hole_stitches == 1 else "cast-off"
     for number, place in enumerate(_places(band, size, stitches, fabric), 1):
         first = place - stitches // 2
-        yield SizedSlot(f"buttonhole {number}", row, first, first + band.hole_stitches - 1, taken, band.origin)
+        yield SizedSlot(
+            name=f"buttonhole {number}", row=row, first=first, last=first + band.hole_stitches - 1, taken=taken, origin=band.origin
+        )
 
 
 def _behind(edging: Edging, rows: int, holes: Sequence[SizedSlot]) -> Iterator[SizedSlot]:

@@ -42,17 +42,17 @@ def sized_join(design: Design, join: Join, size: int, pieces: Sequence[SizedPiec
         # As near as rows allow: what they leave open is what has to be eased in.
         easing = max(1, ceil(10 * (abs(one.cm - other.cm - longer_cm(join, size)) - ROUNDING_CM))) / 10
     return SizedJoin(
-        join.one,
-        join.other,
-        one.rows if along_rows else None,
-        other.rows if along_rows else None,
-        one.cm,
-        other.cm,
-        easing,
-        join.origin,
-        longer_cm(join, size),
-        join.way,
-        join.matching,
+        one=join.one,
+        other=join.other,
+        one_rows=one.rows if along_rows else None,
+        other_rows=other.rows if along_rows else None,
+        one_cm=one.cm,
+        other_cm=other.cm,
+        easing_cm=easing,
+        origin=join.origin,
+        longer_cm=longer_cm(join, size),
+        way=join.way,
+        matching=join.matching,
     )
 
 
@@ -79,14 +79,14 @@ def sized_seam(design: Design, seam: Seam, size: int, pieces: Sequence[SizedPiec
         # As near as rows allow: what they leave open is what has to be eased in.
         easing = max(1, ceil(10 * (abs(one.cm - other.cm - longer) - ROUNDING_CM))) / 10
     return SizedSeam(
-        one.rows if along_rows else None,
-        other.rows if along_rows else None,
-        one.cm,
-        other.cm,
-        easing,
-        longer,
-        tuple(length.stitches for length in _lengths(design, pieces, seam.one)),
-        tuple(length.stitches for length in _lengths(design, pieces, seam.other)),
+        one_rows=one.rows if along_rows else None,
+        other_rows=other.rows if along_rows else None,
+        one_cm=one.cm,
+        other_cm=other.cm,
+        easing_cm=easing,
+        longer_cm=longer,
+        one_stitches=tuple(length.stitches for length in _lengths(design, pieces, seam.one)),
+        other_stitches=tuple(length.stitches for length in _lengths(design, pieces, seam.other)),
     )
 
 

@@ -41,7 +41,7 @@ def _ranged(least: tuple[float, ...], most: tuple[float, ...] | None, size: int)
 def _width(piece: Piece, key: MeasureKey, wanted: Range, stitches: int, by: Across) -> Deviation:
     solved = by.cm(stitches)
     cm = min(max(solved, wanted[0]), wanted[1])
-    return Deviation(piece.name, key, cm, by.stitches(cm), stitches, solved, "st")
+    return Deviation(piece=piece.name, key=key, wanted_cm=cm, wanted=by.stitches(cm), solved=stitches, solved_cm=solved, unit="st")
 
 
 def _outline(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Iterator[Deviation]:
@@ -108,7 +108,15 @@ def _height(design: Design, piece: Piece, sized: SizedPiece, name: str, row: int
         solved = sum((sized.row(b.name) - sized.row(a.name)) / found for (a, b), found in zip(pairwise(below), per_cm, strict=True))
     else:
         solved = row / up
-    return Deviation(piece.name, MeasureKey("height", "level", name), cm, wanted, row, solved, "rows")
+    return Deviation(
+        piece=piece.name,
+        key=MeasureKey("height", "level", name),
+        wanted_cm=cm,
+        wanted=wanted,
+        solved=row,
+        solved_cm=solved,
+        unit="rows",
+    )
 
 
 def _opening(design: Design, piece: Piece, opening: Opening, made: SizedOpening, size: int) -> Iterator[Deviation]:
@@ -134,7 +142,15 @@ def _opening(design: Design, piece: Piece, opening: Opening, made: SizedOpening,
         if any(piece.levels[level_number(piece, name)].most for name in (begin, end)):
             cm, wanted = rows / fabric.rows_per_cm, float(rows)
     solved = cm + (rows - wanted) / fabric.rows_per_cm
-    yield Deviation(piece.name, MeasureKey("depth", "opening", opening.name), cm, wanted, rows, solved, "rows")
+    yield Deviation(
+        piece=piece.name,
+        key=MeasureKey("depth", "opening", opening.name),
+        wanted_cm=cm,
+        wanted=wanted,
+        solved=rows,
+        solved_cm=solved,
+        unit="rows",
+    )
 
 
 def _inside(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Iterator[Deviation]:
