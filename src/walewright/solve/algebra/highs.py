@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Any
 
 from walewright.solve.algebra.programme import Linear, Programme, Terms, Wish
-from walewright.solve.algebra.reduced import reduced
 
 NODE_LIMIT = 200_000
 """Far above what a garment takes (a handful); a node limit, unlike a time limit, gives the same result on every computer."""
@@ -88,18 +87,15 @@ class _Matrix:
 
 def solve_programme(programme: Programme) -> Answer:
     """The best values of the variables that occur in the programme."""
-    smaller = reduced(programme)
     matrix = _Matrix()
-    for line in smaller.lines:
-        matrix.line(line)
-    for wish in smaller.wishes:
+    for rule in programme.rules:
+        for _, line in rule.constraints:
+            matrix.line(line)
+    for wish in programme.wishes:
         matrix.wish(wish)
-    for variable, cost in smaller.nudges:
+    for variable, cost in programme.nudges:
         matrix.cost[matrix.variable(variable)] += cost
-    answer = _run(matrix)
-    if answer.values is None:
-        return answer
-    return replace(answer, values={v: answer.values.get(leader, 0) for v, leader in smaller.leader.items()})
+    return _run(matrix)
 
 
 def feasible(lines: Sequence[Linear]) -> bool:
@@ -123,8 +119,7 @@ def relaxed(lines: Sequence[Linear], slacks: Sequence[Slack]) -> Answer:
 def _run(matrix: _Matrix) -> Answer:
     import highspy  # half of the start-up time of this stage
 
-    void = any(not columns and not low <= 0 <= high for columns, _, low, high in matrix.rows)
-    if void or any(low > high for low, high in zip(matrix.lower, matrix.upper, strict=True)):
+    if any(low > high for low, high in zip(matrix.lower, matrix.upper, strict=True)):
         return Answer("infeasible", None, 0.0, 0.0)
     if not matrix.cost:
         held = all(low <= 0 <= high for _, _, low, high in matrix.rows)

@@ -27,7 +27,7 @@ FARTHER = (1.0, 1.5, 2.5)
 """Shares of a reckoned change that are tried, the least first."""
 
 MOST_TOLD = 2
-"""Instead of one message that are printed, the nearest first; of one with other ways beside them all."""
+"""Changes of one message that are printed, the nearest first; of one with other ways beside them all."""
 
 Instead = tuple[Change, ...]
 """Figures to write instead, all at once."""
