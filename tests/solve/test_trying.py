@@ -96,7 +96,7 @@ def test_of_several_mistakes_each_change_is_counted_with_one_for_each_other(work
     assert [d.code for d in told] == ["wider-than-bed", "wider-than-bed"]
     assert all(d.changes for d in told)
     back, front = told
-    assert "widest" not in [changes[0].what for changes in back.changes]
+    assert "widest" not in [changes[0].figure for changes in back.changes]
     for changes in product(back.changes, front.changes):
         # Each is good for something with one of the others.
         assert any(_counts(design, (*changes[0], *other)) for other in front.changes)

@@ -148,7 +148,7 @@ def proposed(design: Design, changes: Sequence[Change]) -> Said:
     """A change as a help."""
     first = changes[0]
     values = _each(design, first)
-    match first.what:
+    match first.figure:
         case "needles":
             return said("wider-bed", needles=max(v for _, v in first.values))
         case "stitches":
@@ -160,7 +160,7 @@ def proposed(design: Design, changes: Sequence[Change]) -> Said:
         case "least" | "most":
             ends = [said("end-of", level=first.at, piece=first.owner, lengths=values)]
             ends += [said("end-too", level=c.at, lengths=_each(design, c)) for c in changes[1:]]
-            return said("let-ends-be", ends=tuple(ends), least=first.what == "least")
+            return said("let-ends-be", ends=tuple(ends), least=first.figure == "least")
         case "steps" if first.name is not None:
             return first.name
         case "width" if first.name is None:
