@@ -194,6 +194,11 @@ class SizedWedge:
         return self.from_row + (4 if self.kind == "both" else 2) * len(self.groups)
 
     @property
+    def at_once(self) -> int:
+        """Stitches that are held as it begins."""
+        return self.rest + sum(self.groups[:-1] if self.kind == "out" else self.groups[:1])
+
+    @property
     def reach(self) -> int:
         """Stitches that are ever held: the innermost group is not, where it is not held in and let out again."""
         return self.rest + sum(self.groups if self.kind == "both" else self.groups[:-1])

@@ -58,6 +58,15 @@ def moves(runs: Iterable[SizedRun]) -> Counter[int]:
     return found
 
 
+def moved_in(sized: SizedPiece, row: int, *sides: str) -> tuple[tuple[int, ...], int]:
+    """What happens in the very row at outer edges, those of the `sides` or both: by how many stitches they are moved on their way
+    further, outwards positive, and how many stitches are held from there on."""
+    runs = (run for side in sides or ("left", "right") for run in (sized.left if side == "left" else sized.right))
+    by = (change for run in runs if not run.across and run.to_row > row for at, change in run.changes() if at == row)
+    wedges = (w for w in sized.wedges if w.from_row == row and (not sides or w.edge in (*sides, "both")))
+    return tuple(by), sum(wedge.at_once for wedge in wedges)
+
+
 def top_width(sized: SizedPiece) -> int:
     """Stitches of the last row, an opening's included."""
     return sized.start + moved((*sized.left, *sized.right))

@@ -109,7 +109,7 @@ class CountedPiece:
     def edging(self) -> Fabric | None:
         """What the edging along the start is knitted in."""
         name = self.piece.start_edging
-        return None if name is None else self.design.fabric(self.design.edging(name).fabric)
+        return None if name is None else self.design.edged_in(name)
 
     @property
     def edging_cm(self) -> float:

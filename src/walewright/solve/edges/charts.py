@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 
 from walewright.counted.model import SizedChart, SizedOpening, SizedPiece, SizedRun
+from walewright.counted.needles import moved_in
 from walewright.design.model import Design, Fabric, Motif, Piece
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Fact, Said, said
@@ -116,7 +117,7 @@ def repeats_cut(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Ite
             by_size = {size: note for size, one in beginning.items() if (note := _at_once(one, one.row(stretch.from_level)))}
             if not by_size:
                 continue
-            level = next(x for x in piece.levels if x.name == stretch.from_level)
+            level = piece.level(stretch.from_level)
             yield diagnosed(
                 "repeats-on-a-slope/no-one-width",
                 (stretch.origin.span, "begins-here"),
@@ -135,14 +136,7 @@ def _at_once(sized: SizedPiece, row: int) -> Said | None:
     parted = sized.parted(row)
     if parted is not None:
         return said("parted-there", piece=sized.name, opening=parted.name)
-    by = [
-        change
-        for run in (*sized.left, *sized.right)
-        if not run.across and run.to_row > row
-        for at, change in run.changes()
-        if at == row
-    ]
-    held = sum(sum(w.groups[:-1] if w.kind == "out" else w.groups[:1]) + w.rest for w in sized.wedges if w.from_row == row)
+    by, held = moved_in(sized, row)
     off, on = -sum(b for b in by if b < 0), sum(b for b in by if b > 0)
     counts = ((off, "taken-off"), (on, "added"), (held, "held"))
     moved = tuple(said(f"stitches-{what}", stitches=count) for count, what in counts if count)
