@@ -39,7 +39,7 @@ def asked(*zones: SizedZone, fabric: str = "plain", rows: int = 60, start: int =
 
 def test_a_row_is_in_the_fabric_that_its_zone_says_and_else_in_the_pieces_own() -> None:
     of = asked(zone("rib", 0, 6), zone("bands", 20, 30))
-    named = [(band.low, band.high, band.fabric.name) for band in of.bands]
+    named = [(layer.low, layer.high, layer.fabric.name) for layer in of.layers]
     assert named == [(0, 6, "rib"), (6, 20, "plain"), (20, 30, "bands"), (30, 60, "plain")]
     assert [of.fabric(row).name for row in (0, 1, 6, 7, 20, 21, 30, 31, 60)] == [
         *("rib", "rib", "rib"),
@@ -55,7 +55,7 @@ def test_above_a_row_is_the_fabric_of_the_next_one() -> None:
 
 
 def test_a_zone_without_a_row_in_this_size_is_nowhere() -> None:
-    assert [(band.low, band.high) for band in asked(zone("rib", 20, 20)).bands] == [(0, 60)]
+    assert [(layer.low, layer.high) for layer in asked(zone("rib", 20, 20)).layers] == [(0, 60)]
 
 
 def test_a_panel_leaves_the_fabric_beside_it_as_it_is() -> None:
@@ -142,8 +142,8 @@ layers = some.builds(
 def test_rows_and_stitches_add_up_to_the_whole(found: tuple[SizedZone, ...], first: int, more: int, row: int, beside: bool) -> None:
     panel = zone("cable", 12, 48, first, min(first + more, 19))
     of = asked(*found, *(panel,) if beside else ())
-    assert [band.low for band in of.bands] == [0, *(band.high for band in of.bands[:-1])]
-    assert of.bands[-1].high == 60
+    assert [layer.low for layer in of.layers] == [0, *(layer.high for layer in of.layers[:-1])]
+    assert of.layers[-1].high == 60
     assert of.height_cm(row) == pytest.approx(sum(of.row_cm(at) for at in range(1, row + 1)))
     assert of.point(20, row)[0] - of.point(-20, row)[0] == pytest.approx(of.width_cm(40, row))
     single = sum(of.point(x + 1, row)[0] - of.point(x, row)[0] for x in range(-20, 20))

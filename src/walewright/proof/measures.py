@@ -43,7 +43,7 @@ class _Made:
         knitted = [row for row in range(after + 1, to + 1) if self.fabric.passes(self.sized.counter(row))]
         cm, last = sum(self.of.row_cm(row) for row in knitted), self.of.fabric(to)
         # Where there are several fabrics, off by so many rows of the last one.
-        one_fabric = len({band.fabric.rows_per_cm for band in self.of.bands if band.low < to and after < band.high}) == 1
+        one_fabric = len({at.fabric.rows_per_cm for at in self.of.layers if at.low < to and after < at.high}) == 1
         off = len(knitted) - wanted_cm * last.rows_per_cm if one_fabric else (cm - wanted_cm) * last.rows_per_cm
         return Measure(key, wanted_cm, len(knitted) / last.rows_per_cm if one_fabric else cm, round(off, 3), "rows")
 
