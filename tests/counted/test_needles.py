@@ -7,7 +7,7 @@ from dataclasses import replace
 from tests.counted.test_piece import asked, zone
 from tests.solve.workshop import SIMPLE, origin
 from walewright.counted.model import Phrase, SizedOpening, SizedRepeat, SizedRun, SizedWedge
-from walewright.counted.needles import InWork, moves, shoulders, top_width, widest_of
+from walewright.counted.needles import InWork, ends, last_row, moved_in, moves, shoulders, stitches_at, top_width, widest_of
 from walewright.counted.ribs import ribs
 
 
@@ -29,6 +29,10 @@ def test_an_edge_is_where_its_moves_have_brought_it() -> None:
     assert widest_of(sized, 4, 20) == (-19, 18)
     assert InWork(sized).about(20) == (-12, 11)
     assert InWork(sized).fewest(20) == 24
+    # At row 20 one run ends and the next one casts off at once; at row 16 the first is on its way.
+    assert [ends(sized, row) for row in (16, 20, 22)] == [(-17, 16), (-15, 14), (-12, 11)]
+    assert [stitches_at(sized, row) for row in (16, 20, 22)] == [32, 30, 24]
+    assert moved_in(sized, 20) == ((-3, -3), 0)
 
 
 def test_the_parts_beside_an_opening_lose_what_it_gains() -> None:
@@ -36,6 +40,7 @@ def test_the_parts_beside_an_opening_lose_what_it_gains() -> None:
     assert [InWork(sized, side, NECK).at(40) for side in ("left", "right")] == [(-20, -3), (2, 19)]
     assert [InWork(sized, side, NECK).at(60) for side in ("left", "right")] == [(-20, -6), (5, 19)]
     assert shoulders(sized, NECK) == (15, 15)
+    assert [last_row(sized, first, 1, 20, 60) for first in (-2, -3)] == [40, 60]
     assert [sized.parted(row) is NECK for row in (39, 40, 59, 60)] == [False, True, True, False]
 
 

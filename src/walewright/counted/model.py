@@ -160,6 +160,10 @@ class SizedChart:
     repeats: int
     origin: Origin
 
+    @property
+    def stitches(self) -> int:
+        return self.last - self.first + 1
+
 
 @dataclass(frozen=True, slots=True)
 class SizedRepeat:

@@ -32,7 +32,7 @@ def charts(design: Design, sized: SizedPiece, fabric: Fabric) -> Told:
             if design.fabric(placed.fabric).fit == "whole":
                 yield f"{where}: stitches", 2 * placed.edge + columns, extent[1] - extent[0] + 1
         else:
-            yield f"{where}: needles", columns, placed.last - placed.first + 1
+            yield f"{where}: needles", columns, placed.stitches
             inside = max(0, min(placed.last, extent[1]) - max(placed.first, extent[0]) + 1)
             yield f"{where}: needles in work", columns, inside
 

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
-from walewright.counted.model import SizedChart, SizedOpening, SizedPiece, SizedRun
-from walewright.counted.needles import moved_in
+from walewright.counted.model import SizedChart, SizedOpening, SizedPiece
+from walewright.counted.needles import come, ends, moved_in
 from walewright.design.model import Design, Fabric, Motif, Piece
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Fact, Said, said
@@ -57,17 +57,6 @@ def _kept_clear(sized: SizedPiece, from_row: int, to_row: int) -> int:
         if run.way.kind == "fashioned" and any(from_row <= row < to_row for row, _ in run.changes())
     )
     return max((way.inset + way.at_once for way in ways), default=OF_THE_EDGE)
-
-
-def ends(sized: SizedPiece, row: int) -> tuple[int, int]:
-    """First and last slot of the width at an even row, before what is moved there on the way further."""
-    left = sized.start_left + _come(sized.left, row)
-    right = sized.start - sized.start_left + _come(sized.right, row)
-    return -left, right - 1
-
-
-def _come(runs: Sequence[SizedRun], row: int) -> int:
-    return sum(by for run in runs for at, by in run.changes() if at < row or run.to_row <= row)
 
 
 # ----------------------------------------------------------------- over the whole width
@@ -221,8 +210,8 @@ def _gaps(sized: SizedPiece, row: int) -> Iterator[tuple[SizedOpening, int, int]
     """The opening that parts an even row, if there is one, with first and last slot of its gap; of a slit the last is before."""
     opening = sized.parted(row)
     if opening is not None:
-        left = opening.first + _come(opening.edge("left"), row)
-        yield opening, left, opening.first + opening.flat - 1 - _come(opening.edge("right"), row)
+        left = opening.first + come(opening.edge("left"), row)
+        yield opening, left, opening.first + opening.flat - 1 - come(opening.edge("right"), row)
 
 
 def _too_high(design: Design, piece: Piece, sized: SizedPiece, chart: SizedChart) -> Said | None:
