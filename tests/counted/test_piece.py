@@ -13,7 +13,7 @@ from tests.draws import draws
 from tests.solve.workshop import Workshop, origin
 from walewright.counted import CountedPiece, counted_piece
 from walewright.counted.model import SizedChart, SizedPiece, SizedZone
-from walewright.design.model import Edging
+from walewright.design.model import Cell, Edging, Key
 
 # 2 stitches and 3 rows a cm; the rib 4 and 6; the cable 5 and 3; bands as the plain one.
 SHOP = Workshop("M", 2.0, 3.0)
@@ -77,12 +77,13 @@ def test_stripes_begin_with_the_rows_that_they_are_knitted_in() -> None:
 
 
 def test_a_picture_lends_its_yarns_to_its_own_rows() -> None:
-    chart = replace(SHOP.chart("fish", 4, 6, motif=True), picture=True, rows=("....", "#..."))
+    scale = Key("#", Cell("knit", "navy"), origin("chart fish"))
+    chart = replace(SHOP.chart("fish", 4, 6, motif=True), picture=True, key=(scale,))
     fish = SizedChart("fish", "", "panel", 10, 16, -2, 1, 1, -2, 0, origin("fish"))
     of = asked(charts=(fish,))
     of = replace(of, design=replace(of.design, charts=(chart,)))
     assert of.yarns(10) == ("wool",)
-    assert of.yarns(11) == ("wool", *chart.yarns)
+    assert of.yarns(11) == of.yarns(16) == ("wool", "navy")
     assert of.yarns(17) == ("wool",)
 
 
@@ -112,6 +113,9 @@ def test_a_point_lies_as_far_out_as_the_stitches_between_it_and_the_middle_are_w
     assert of.point(8, 3)[0] == pytest.approx(8 / 5)
     assert of.point(20, 3)[0] == pytest.approx(8 / 5 + 12 / 2)
     assert of.point(-20, 3)[0] == pytest.approx(-2 / 5 - 18 / 2)
+    ended = asked(zone("cable", 0, 30, -2, 7))
+    assert [ended.point(8, 30, above)[0] for above in (False, True)] == pytest.approx([8 / 5, 8 / 2])
+    assert [ended.point(8, row)[0] for row in (0, 31)] == pytest.approx([8 / 5, 8 / 2])
     assert asked(lean=6).point(-26, 0) == (-10, 0)
     assert asked(start=41).point(-20, 0)[0] == pytest.approx(-10.25)
 
