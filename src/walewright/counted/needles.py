@@ -7,6 +7,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from walewright.counted.model import SizedOpening, SizedPiece, SizedRun
+from walewright.trade.sides import EdgeSide
 
 
 @dataclass(frozen=True, slots=True)
@@ -15,7 +16,7 @@ class InWork:
     "right") of `opening`."""
 
     sized: SizedPiece
-    side: str | None = None
+    side: EdgeSide | None = None
     opening: SizedOpening | None = None
 
     def at(self, row: int) -> tuple[int, int]:

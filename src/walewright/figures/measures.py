@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from typing import Literal
 
 from walewright.counted import CountedPiece, counted_piece
 from walewright.counted.model import SizedPiece
@@ -33,7 +34,7 @@ class Measure:
     at: tuple[str, ...]
     values: tuple[float, ...]
     counts: tuple[int, ...] = ()
-    unit: str = ""
+    unit: Literal["st", "rows", ""] = ""
 
     @property
     def spoken(self) -> str:

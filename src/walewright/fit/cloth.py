@@ -13,8 +13,8 @@ from walewright.counted.model import SizedBand, SizedGarment, SizedPiece
 from walewright.design.model import Band, Design, EdgeRun, Opening, Piece
 from walewright.glue.model import Place
 from walewright.knit.operations import Side
+from walewright.trade.sides import SIDES
 
-SIDES: tuple[Side, Side] = ("left", "right")
 SHOULDERS = ("shoulder left", "shoulder right")
 TOPS = ("end", *SHOULDERS)
 

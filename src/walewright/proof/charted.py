@@ -8,6 +8,7 @@ from walewright.bed import Fabric
 from walewright.counted.model import SizedChart, SizedGarment, SizedJoin, SizedPiece
 from walewright.counted.needles import moved_in
 from walewright.design.model import Chart, Design, EdgeName
+from walewright.trade.sides import EdgeSide
 
 Told = Iterator[tuple[str, int, int]]
 """(where, counted, knitted)."""
@@ -43,7 +44,7 @@ def _with_moves(slot: int, by: int) -> tuple[int, int]:
     return min(slot, slot + by), max(slot, slot + by)
 
 
-def _inwards(sized: SizedPiece, side: str, row: int) -> int:
+def _inwards(sized: SizedPiece, side: EdgeSide, row: int) -> int:
     """Stitches by which an end moves inwards in the very row `row`: those taken off and those held from there on."""
     by, held = moved_in(sized, row, side)
     return held - sum(by)

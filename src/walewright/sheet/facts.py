@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
 from walewright.counted.model import SizedBand, SizedPiece, SizedSlot, SizedZone
 from walewright.counted.needles import last_row
@@ -16,11 +16,21 @@ from walewright.proof.model import Proof
 from walewright.sheet.model import Fact
 from walewright.sheet.supplies import stitch_words
 from walewright.solve.model import Counts
+from walewright.trade.ends import SlotTaken
+from walewright.trade.shaping import WedgeKind
 from walewright.write.model import Section
 
-_TAKEN = {"waste": "left on waste yarn", "cast-off": "closed and cast on again", "eyelet": "each an empty needle"}
+_TAKEN: Mapping[SlotTaken, str] = {
+    "waste": "left on waste yarn",
+    "cast-off": "closed and cast on again",
+    "eyelet": "each an empty needle",
+}
 
-_KIND = {"in": "held step by step from the edge", "out": "held, and returned step by step", "both": "held, then returned"}
+_KIND: Mapping[WedgeKind, str] = {
+    "in": "held step by step from the edge",
+    "out": "held, and returned step by step",
+    "both": "held, then returned",
+}
 
 
 def section_facts(design: Design, counts: Counts, section: Section) -> Iterator[Fact]:

@@ -10,6 +10,7 @@ from typing import Literal
 
 from walewright.figures.model import Drawing
 from walewright.guide.model import Advice
+from walewright.trade.sides import EdgeSide
 from walewright.write.model import Run
 
 
@@ -102,7 +103,7 @@ class Line:
     pieces: tuple[Run, ...]
     boxes: int
     row: str
-    side: str
+    side: EdgeSide | Literal[""]
     check: bool
     sizes: str
     below: str = ""

@@ -9,10 +9,10 @@ from walewright.counted.needles import come, ends, moved_in
 from walewright.design.model import Design, Fabric, Motif, Piece
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Fact, Said, said
-from walewright.solve.algebra.terms import SIDES
 from walewright.solve.edges.gauge import fabric_above
 from walewright.solve.edges.multiples import Stretch, whole_width
 from walewright.solve.edges.widths import placed_right
+from walewright.trade.sides import SIDES
 
 OF_THE_EDGE = 1
 """Stitches at an end of the width that a panel or a motif keeps away from at the least: the edge stitch goes into the seam."""
@@ -127,8 +127,8 @@ def _at_once(sized: SizedPiece, row: int) -> Said | None:
         return said("parted-there", piece=sized.name, opening=parted.name)
     by, held = moved_in(sized, row)
     off, on = -sum(b for b in by if b < 0), sum(b for b in by if b > 0)
-    counts = ((off, "taken-off"), (on, "added"), (held, "held"))
-    moved = tuple(said(f"stitches-{what}", stitches=count) for count, what in counts if count)
+    counts = ((off, "stitches-taken-off"), (on, "stitches-added"), (held, "stitches-held"))
+    moved = tuple(said(what, stitches=count) for count, what in counts if count)
     return said("moved-at-both-ends", moved=moved) if moved else None
 
 
