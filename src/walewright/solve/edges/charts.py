@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
-from walewright.counted.model import SizedChart, SizedOpening, SizedPiece, SizedRun
+from walewright.counted.model import SizedChart, SizedOpening, SizedPiece
+from walewright.counted.needles import come, ends, moved_in
 from walewright.design.model import Design, Fabric, Motif, Piece
 from walewright.report.model import Diagnostic, diagnosed
-from walewright.report.said import Fact, Said, said
+from walewright.report.said import Fact, Said, only, said
 from walewright.solve.edges.gauge import fabric_above
 from walewright.solve.edges.multiples import Stretch, whole_width
 from walewright.solve.edges.widths import placed_right
@@ -29,17 +30,17 @@ def sized_charts(design: Design, piece: Piece, sized: SizedPiece, size: int) -> 
         repeats = (made.last - made.first + 1 - chart.before - chart.after) // chart.repeat if chart.repeat else 0
         found.append(
             SizedChart(
-                chart.name,
-                fabric.name,
-                "panel",
-                made.from_row,
-                made.to_row,
-                made.first,
-                made.last,
-                _kept_clear(sized, made.from_row, made.to_row),
-                made.first + (chart.before if chart.repeat else 0),
-                repeats,
-                zone.origin,
+                chart=chart.name,
+                fabric=fabric.name,
+                area="panel",
+                from_row=made.from_row,
+                to_row=made.to_row,
+                first=made.first,
+                last=made.last,
+                edge=_kept_clear(sized, made.from_row, made.to_row),
+                start=made.first + (chart.before if chart.repeat else 0),
+                repeats=repeats,
+                origin=zone.origin,
             )
         )
     found += [_motif(design, piece, sized, motif, size) for motif in piece.motifs]
@@ -56,17 +57,6 @@ def _kept_clear(sized: SizedPiece, from_row: int, to_row: int) -> int:
         if run.way.kind == "fashioned" and any(from_row <= row < to_row for row, _ in run.changes())
     )
     return max((way.inset + way.at_once for way in ways), default=OF_THE_EDGE)
-
-
-def ends(sized: SizedPiece, row: int) -> tuple[int, int]:
-    """First and last slot of the width at an even row, before what is moved there on the way further."""
-    left = sized.start_left + _come(sized.left, row)
-    right = sized.start - sized.start_left + _come(sized.right, row)
-    return -left, right - 1
-
-
-def _come(runs: Sequence[SizedRun], row: int) -> int:
-    return sum(by for run in runs for at, by in run.changes() if at < row or run.to_row <= row)
 
 
 # ----------------------------------------------------------------- over the whole width
@@ -87,7 +77,17 @@ def _over_all(design: Design, sized: SizedPiece, stretch: Stretch) -> Iterator[S
     inside = (start, last - chart.after) if fabric.fit == "whole" else (start, last)
     repeats = max(0, inside[1] - inside[0] + 1) // chart.repeat if chart.repeat else 0
     yield SizedChart(
-        chart.name, fabric.name, "whole", row, sized.row(stretch.to_level), first, last, fabric.edge, start, repeats, stretch.origin
+        chart=chart.name,
+        fabric=fabric.name,
+        area="whole",
+        from_row=row,
+        to_row=sized.row(stretch.to_level),
+        first=first,
+        last=last,
+        edge=fabric.edge,
+        start=start,
+        repeats=repeats,
+        origin=stretch.origin,
     )
 
 
@@ -116,14 +116,14 @@ def repeats_cut(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Ite
             by_size = {size: note for size, one in beginning.items() if (note := _at_once(one, one.row(stretch.from_level)))}
             if not by_size:
                 continue
-            level = next(x for x in piece.levels if x.name == stretch.from_level)
+            level = piece.level(stretch.from_level)
             yield diagnosed(
                 "repeats-on-a-slope/no-one-width",
                 (stretch.origin.span, "begins-here"),
                 (level.origin.span, "level"),
                 notes=_notes(by_size),
                 helps=("another-level", "or-centred"),
-                sizes=_only(design, by_size),
+                sizes=only(design.sizes, by_size),
                 fabric=fabric.name,
                 level=level.name,
                 piece=piece.name,
@@ -135,14 +135,7 @@ def _at_once(sized: SizedPiece, row: int) -> Said | None:
     parted = sized.parted(row)
     if parted is not None:
         return said("parted-there", piece=sized.name, opening=parted.name)
-    by = [
-        change
-        for run in (*sized.left, *sized.right)
-        if not run.across and run.to_row > row
-        for at, change in run.changes()
-        if at == row
-    ]
-    held = sum(sum(w.groups[:-1] if w.kind == "out" else w.groups[:1]) + w.rest for w in sized.wedges if w.from_row == row)
+    by, held = moved_in(sized, row)
     off, on = -sum(b for b in by if b < 0), sum(b for b in by if b > 0)
     counts = ((off, "stitches-taken-off"), (on, "stitches-added"), (held, "stitches-held"))
     moved = tuple(said(what, stitches=count) for count, what in counts if count)
@@ -162,7 +155,19 @@ def _motif(design: Design, piece: Piece, sized: SizedPiece, motif: Motif, size: 
     last = first + chart.width - 1
     to_row = row + len(chart.rows)
     edge = _kept_clear(sized, row, to_row)
-    return SizedChart(chart.name, "", "panel", row, to_row, first, last, edge, first, 0, motif.origin)
+    return SizedChart(
+        chart=chart.name,
+        fabric="",
+        area="panel",
+        from_row=row,
+        to_row=to_row,
+        first=first,
+        last=last,
+        edge=edge,
+        start=first,
+        repeats=0,
+        origin=motif.origin,
+    )
 
 
 def motifs_outside(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Iterator[Diagnostic]:
@@ -188,17 +193,13 @@ def motifs_outside(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> 
                         (chart.origin.span, "as-large"),
                         notes=_notes(found),
                         helps=(help_,),
-                        sizes=_only(design, found),
+                        sizes=only(design.sizes, found),
                         facts=facts,
                     )
 
 
 def _notes(by_size: Mapping[str, Said]) -> tuple[Said, ...]:
     return tuple(said("in-size", size=size, note=note) for size, note in by_size.items())
-
-
-def _only(design: Design, by_size: Mapping[str, Said]) -> tuple[str, ...]:
-    return tuple(by_size) if len(by_size) < len(design.sizes) else ()
 
 
 def _beyond(sized: SizedPiece, chart: SizedChart) -> Said | None:
@@ -227,8 +228,8 @@ def _gaps(sized: SizedPiece, row: int) -> Iterator[tuple[SizedOpening, int, int]
     """The opening that parts an even row, if there is one, with first and last slot of its gap; of a slit the last is before."""
     opening = sized.parted(row)
     if opening is not None:
-        left = opening.first + _come(opening.edge("left"), row)
-        yield opening, left, opening.first + opening.flat - 1 - _come(opening.edge("right"), row)
+        left = opening.first + come(opening.edge("left"), row)
+        yield opening, left, opening.first + opening.flat - 1 - come(opening.edge("right"), row)
 
 
 def _too_high(design: Design, piece: Piece, sized: SizedPiece, chart: SizedChart) -> Said | None:
