@@ -49,6 +49,23 @@ def test_a_slope_moves_as_far_as_its_rows_go(workshop: type[Workshop], by: float
     assert (counts is not None) == possible
 
 
+@pytest.mark.parametrize(("least", "most", "possible"), [(-12.0, -8.0, True), (-12.0, -9.0, False), (-12.0, 2.0, True)])
+def test_a_free_width_counts_at_its_nearest(workshop: type[Workshop], least: float, most: float, possible: bool) -> None:
+    """15 rows: an edge that may go 8 cm in need not go 12; one that has to go 9 cannot, and no figure of it can be written."""
+    shop = workshop("M")
+    design = sloped(shop, least)
+    free = replace(design.piece("front").left[1], most=shop.each(most))
+    runs = (design.piece("front").left[0], free, design.piece("front").left[2])
+    design = replace(design, pieces=(replace(design.piece("front"), left=runs, right=runs),))
+    counts, told = solve(design)
+    assert (counts is not None) == possible
+    if not possible:
+        (flat,) = told
+        assert flat.code == "slope-too-flat"
+        assert {change.figure for changes in flat.changes for change in changes} <= {"height", "most"}
+        assert flat.changes
+
+
 @pytest.mark.parametrize("left_only", [False, True])
 @pytest.mark.parametrize("by", [-12.0, 7.0])
 def test_what_is_proposed_for_a_slope_does(workshop: type[Workshop], by: float, left_only: bool) -> None:
