@@ -174,7 +174,7 @@ def _together(made: _Made, found: list[Measure]) -> Iterator[Measure]:
     for repeat in piece.repeats:
         after, to = made.sized.row(repeat.from_level), made.sized.row(repeat.to_level)
         heights = {level.name: level.height[made.size] for level in piece.levels}
-        wanted, times = heights[repeat.to_level] - heights[repeat.from_level], repeat.times * piece.copies
+        wanted, times = heights[repeat.to_level] - heights[repeat.from_level], repeat.times[made.size] * piece.copies
         if all(level.most is None for level in piece.levels):
             key = MeasureKey("height", "stretch", repeat.from_level, to=repeat.to_level)
             yield _times(made.height(key, wanted, after, to), times)
