@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
-from typing import TYPE_CHECKING, Literal, cast, get_args
+from dataclasses import dataclass, field, replace
+from typing import TYPE_CHECKING, Any, Literal, cast, get_args
 
 from walewright.cli.command_line import MESSAGES, CommandLine
 from walewright.cli.console import MessageForm
@@ -49,11 +49,19 @@ class Asked:
 
 @dataclass(frozen=True, slots=True)
 class Wanted:
-    """What is given, or, with None, why it cannot be taken. `texts`: the text of a bed's file by its name, for its messages."""
+    """What a knitter gives, as `design.Changes` has it by the names of its `fields`, or why it cannot be taken. `texts`: the text
+    of a bed's file by its name, for its messages."""
 
-    changes: Changes | None
+    fields: Mapping[str, Any]
     faults: tuple[Diagnostic, ...]
     texts: Mapping[str, str] = field(default_factory=dict)
+
+    @property
+    def changes(self) -> Changes:
+        """For the pipeline, without faults only. What reads them is loaded with it, which nobody waits for who gives nothing."""
+        from walewright.design import Changes
+
+        return Changes(**self.fields)
 
 
 PAIRS = (
@@ -69,17 +77,21 @@ PAIRS = (
 def wanted(line: CommandLine, asked: Asked) -> Wanted:
     """The knitter's own sizes, tensions, swatches, measurements, yarns, dials and bed. What does not read is told here, with its
     place in the command line; whether it suits the source is asked when the source is read."""
-    from walewright.design import Changes, malformed
-
     faults = list(unfit_form(line, asked.messages))
     sizes = tuple(name for text in asked.sizes for name in _listed(text))
     if asked.sizes and not sizes:
         faults.append(line.fault("option-value/no-size", "name-a-size", at=("--size",)))
     pairs = {name: _pairs(line, option, getattr(asked, name), example, faults) for option, name, example in PAIRS}
     own, texts = _own_bed(line, asked.bed, faults) if asked.bed.endswith(BED_FILE) else (None, {})
-    changes = Changes(sizes=sizes or None, **pairs, bed="" if own or texts else asked.bed, own_bed=own)
-    faults += line.placed(malformed(changes)) if not faults else ()
-    return Wanted(None if faults else changes, tuple(faults), texts)
+    given = {**pairs, "bed": "" if own or texts else asked.bed, "own_bed": own}
+    found = Wanted({"sizes": sizes or None, **given}, tuple(faults), texts)
+    return found if faults or not any(given.values()) else replace(found, faults=_malformed(line, found))
+
+
+def _malformed(line: CommandLine, given: Wanted) -> tuple[Diagnostic, ...]:
+    from walewright.design import malformed
+
+    return line.placed(malformed(given.changes))
 
 
 BED_FILE = ".wale"

@@ -49,12 +49,12 @@ def show(line: CommandLine, stage: str, file: str, asked: options.Asked) -> int:
     error all the same."""
     wanted = options.wanted(line, asked)
     faults = (*wanted.faults, *sources.unfit_names(line, (file,)), *_unknown(line, stage))
-    if wanted.changes is None or faults:
+    if faults:
         console.report(faults, {FILE: line.text, **wanted.texts}, line.form)
         return 2
     reach = sources.understand_file if stage in UNDERSTOOD else sources.compile_file
-    outcome = reach(file, sources.shipped(), wanted.changes)
-    edits, texts = sources.edits(outcome, sources.shipped(), wanted.changes), {FILE: line.text, **wanted.texts}
+    outcome = reach(file, wanted)
+    edits, texts = sources.edits(outcome, wanted), {FILE: line.text, **wanted.texts}
     console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits)
     result = RESULTS[stage](outcome)
     if result:

@@ -86,9 +86,9 @@ class SizedOpening:
     width: int
     run: SizedRun
     origin: Origin
-    to_row: int = 0
-    """Where the parts end, or rejoin (`rejoins`): the gap's `width` stitches are then cast on again."""
-    first: int = 0
+    to_row: int
+    """Where the parts end, at the top, or rejoin (`rejoins`): the gap's `width` stitches are then cast on again."""
+    first: int
     """Slot of the first needle of the gap at its parting (the needle right of the parting line where `flat` is 0)."""
     taken: str = "waste"
     rejoins: bool = False
@@ -96,6 +96,15 @@ class SizedOpening:
     """The gap's edges, as runs of the parts beside it: `left` is the inner edge of the part left of the gap, and a negative
     `by` takes stitches from that part. Rows are those of the part, which begins with the carriage at its outer edge."""
     right: tuple[SizedRun, ...] = ()
+
+    @property
+    def depth(self) -> int:
+        """Rows from the parting to where the parts end."""
+        return self.to_row - self.row
+
+    def edge(self, side: str) -> tuple[SizedRun, ...]:
+        """The inner edge of the part at that side of the gap."""
+        return (self.left if side == "left" else self.right) or (self.run,)
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,6 +119,11 @@ class SizedSlot:
     taken: str
     origin: Origin
 
+    @property
+    def stitches(self) -> int:
+        """Taken there, and cast on again above."""
+        return self.last - self.first + 1
+
 
 @dataclass(frozen=True, slots=True)
 class SizedZone:
@@ -121,6 +135,11 @@ class SizedZone:
     first: int
     last: int
     origin: Origin
+
+    @property
+    def panel(self) -> tuple[int, int] | None:
+        """First and last slot of a panel; None of what goes over the whole width."""
+        return (self.first, self.last) if self.first <= self.last else None
 
 
 @dataclass(frozen=True, slots=True)
@@ -174,6 +193,11 @@ class SizedWedge:
     def to_row(self) -> int:
         return self.from_row + (4 if self.kind == "both" else 2) * len(self.groups)
 
+    @property
+    def reach(self) -> int:
+        """Stitches that are ever held: the innermost group is not, where it is not held in and let out again."""
+        return self.rest + sum(self.groups if self.kind == "both" else self.groups[:-1])
+
 
 @dataclass(frozen=True, slots=True)
 class SizedPiece:
@@ -211,8 +235,16 @@ class SizedPiece:
         return dict(self.levels)[level]
 
     def counter(self, row: int) -> int:
-        """What the row counter shows when `row` is come to for the last time."""
+        """What the row counter shows at `row`: where a repeat ends, after its last time, and within one, the first time."""
         return row + sum((r.times - 1) * (r.to_row - r.from_row) for r in self.repeats if r.to_row <= row)
+
+    def within(self, from_row: int, to_row: int, counter: int) -> bool:
+        """Whether the row that brought the counter there lies between two rows, in any time of a repeat."""
+        return self.counter(from_row) < counter <= self.counter(to_row)
+
+    def parted(self, row: int) -> SizedOpening | None:
+        """The opening that the piece is parted by in the row above `row`."""
+        return next((o for o in self.openings if o.row <= row < o.to_row), None)
 
 
 NEXT_COPY = -1

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 
-from walewright.figures.grid import Point
+from walewright.counted.outline import Point
 from walewright.figures.pens import LETTER_MM, Paper, path
 
 TICK = 1.1

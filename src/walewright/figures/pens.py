@@ -6,7 +6,7 @@ import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 
-from walewright.figures.grid import Point
+from walewright.counted.outline import Point
 from walewright.figures.model import Drawing, Lettering, Stroke, Tile
 
 LETTER_MM = 1.55

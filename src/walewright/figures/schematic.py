@@ -222,7 +222,7 @@ def _trimmed(bench: Bench, title: str) -> Drawing:
     """The paper cut round everything on it."""
     ruler = bench.ruler
     boxes = [*ruler.texts, *ruler.lines, (bench.left, bench.top, bench.right, bench.foot)]
-    half = bench.piece.edging_widths[bench.size] / 2 * bench.scale
+    half = bench.piece.counted[bench.size].edging_width_cm / 2 * bench.scale
     boxes.append((-half, 0.0, half, bench.foot))
     left, top = min(b[0] for b in boxes) - EDGE, min(b[1] for b in boxes) - EDGE
     right, bottom = max(b[2] for b in boxes) + EDGE, max(b[3] for b in boxes) + EDGE

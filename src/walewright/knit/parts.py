@@ -6,6 +6,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 
+from walewright.counted import counted_piece
 from walewright.counted.model import SizedOpening, SizedPiece, SizedRun
 from walewright.counted.needles import InWork
 from walewright.design.model import Design, Piece
@@ -95,7 +96,7 @@ def parts(pattern: Pattern, sized: SizedPiece) -> tuple[PiecePart, ...]:
 def _part(
     pattern: Pattern, sized: SizedPiece, side: Side | None, opening: SizedOpening | None, first_row: int, last_row: int
 ) -> PiecePart:
-    fabrics = Fabrics(pattern.design, pattern.piece, sized)
+    fabrics = Fabrics(counted_piece(pattern.design, sized))
     groups = [*fabrics.groups(first_row, last_row), *_wedges(pattern, sized, side, first_row, last_row)]
     found = figures(fabrics)
     work = InWork(sized, side, opening)

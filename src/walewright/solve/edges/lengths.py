@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 from math import hypot
 
+from walewright.counted.edges import above, called_on_both, split_part
 from walewright.design.model import Design, EdgeRun, Fabric, Opening, Piece, Rate
 from walewright.solve.algebra.programme import Terms, total
 from walewright.solve.algebra.terms import SIDES, EdgeTerms, PieceTerms
@@ -14,7 +15,6 @@ from walewright.solve.edges.curves import quarter_ellipse
 from walewright.solve.edges.edges import ACROSS_RUN, runs_of
 from walewright.solve.edges.gaps import end_level, gap_runs, rejoins
 from walewright.solve.edges.gauge import fabric_above, fabric_below, level_number
-from walewright.solve.edges.geometry import above, called_on_both, split_part
 from walewright.solve.edges.held import end_of
 from walewright.solve.edges.multiples import leeway
 from walewright.solve.edges.widths import across

@@ -97,10 +97,6 @@ class Across:
         """Stitches of so many centimetres."""
         return cm * self.per_cm + self.spare
 
-    def cm(self, stitches: float) -> float:
-        """Centimetres of so many stitches."""
-        return (stitches - self.spare) / self.per_cm
-
 
 def across(
     design: Design, piece: Piece, level: str, size: int, side: str = BOTH, above: bool = False, charted: bool = False

@@ -12,6 +12,8 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 from math import ceil, floor
 
+from walewright.counted import counted_piece
+from walewright.counted.edges import Stretch, split_part, stretches
 from walewright.counted.model import NEXT_COPY, PickUp, SizedBand, SizedPiece, SizedSlot
 from walewright.design.model import Band, Design, EdgeName, Edging, Fabric, Piece
 from walewright.glue.model import Chain, EndAt, Line, Place
@@ -19,7 +21,6 @@ from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Amount, said
 from walewright.solve.edges.edgings import edging_rows, even, needles_of
 from walewright.solve.edges.gauge import fabric_above
-from walewright.solve.edges.geometry import Stretch, split_part, stretches
 
 STITCH_FOR_STITCH = 0.15
 """Loops are taken one for one while the band is at most so much finer or coarser than they are (from memory; common practice
@@ -104,7 +105,7 @@ def _walk(design: Design, line: Line, pieces: Sequence[SizedPiece], band: Fabric
     for place, end in zip(line.along, line.left_ends, strict=True):
         sized = next(p for p in pieces if p.name == place.owner)
         head, _ = split_part(place.edge)
-        for stretch in stretches(design, design.piece(place.owner), sized, place.edge):
+        for stretch in stretches(counted_piece(design, sized), place.edge):
             if stretch.points:
                 alone = stretch.part in ("left", "right") and _on_one_side(design.piece(place.owner), head)
                 part = _part(EdgeName(place.owner, head), replace(stretch, part="whole") if alone else stretch, band)

@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from math import ceil
 
+from walewright.counted import counted_piece
+from walewright.counted.edges import NOTHING, EdgeLength, above, called_on_both, edge_length, split_part
 from walewright.counted.model import SizedJoin, SizedPiece, SizedSeam
 from walewright.design.model import Design, EdgeName, Join, Piece
 from walewright.glue.model import Chain, Glued, Seam
 from walewright.report.model import Change, Diagnostic, diagnosed
 from walewright.report.said import Amount, Fact, Said, said
-from walewright.solve.edges.geometry import NOTHING, EdgeLength, above, called_on_both, edge_length, split_part
 from walewright.solve.joins.joining import LOOPS, easing_mm, longer_cm, near_cm, rounded, spoken
 
 ROUNDING_CM = 1e-6
@@ -21,9 +22,8 @@ def side_length(design: Design, pieces: Sequence[SizedPiece], side: Sequence[Edg
     found = NOTHING
     whole = rounded(side)
     for edge in side:
-        piece = design.piece(edge.piece)
         sized = next(p for p in pieces if p.name == edge.piece)
-        found = found.plus(edge_length(design, piece, sized, edge.edge, edge.piece in whole))
+        found = found.plus(edge_length(counted_piece(design, sized), edge.edge, edge.piece in whole))
     return found
 
 
@@ -66,7 +66,7 @@ def chain_length(design: Design, pieces: Sequence[SizedPiece], chain: Chain) -> 
 
 def _lengths(design: Design, pieces: Sequence[SizedPiece], chain: Chain) -> list[EdgeLength]:
     by_name = {p.name: p for p in pieces}
-    return [edge_length(design, design.piece(p.owner), by_name[p.owner], p.edge) for p in chain]
+    return [edge_length(counted_piece(design, by_name[p.owner]), p.edge) for p in chain]
 
 
 def sized_seam(design: Design, seam: Seam, size: int, pieces: Sequence[SizedPiece]) -> SizedSeam:
@@ -164,7 +164,7 @@ def uneven_edges(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> It
             continue
         for name in sorted(called_on_both(piece)):
             rows = [
-                tuple(edge_length(design, piece, pieces[number], f"{name} {side}").rows for side in ("left", "right"))
+                tuple(edge_length(counted_piece(design, pieces[number]), f"{name} {side}").rows for side in ("left", "right"))
                 for pieces in garments
             ]
             over = [i for i, (left, right) in enumerate(rows) if left != right]
