@@ -9,7 +9,7 @@ from walewright.report.model import NOWHERE, Span
 PerSize = tuple[float, ...]
 """A quantity for each size, in the order of `Design.sizes`."""
 
-Counts = tuple[int, ...]
+CountPerSize = tuple[int, ...]
 """A number of things for each size, in the same order."""
 
 

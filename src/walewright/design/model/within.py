@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from walewright.design.model.origin import Counts, Origin, PerSize
+from walewright.design.model.origin import CountPerSize, Origin, PerSize
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,5 +39,5 @@ class RepeatStretch:
 
     from_level: str
     to_level: str
-    times: Counts
+    times: CountPerSize
     origin: Origin

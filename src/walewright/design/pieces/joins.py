@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from walewright.design.findings import Findings
-from walewright.design.model import Band, Cord, Counts, EdgeName, Edging, Fabric, Join, Origin, PerSize, Piece
+from walewright.design.model import Band, Cord, CountPerSize, EdgeName, Edging, Fabric, Join, Origin, PerSize, Piece
 from walewright.design.pieces.levels import ON_WASTE
 from walewright.design.pieces.names import Edges, edges
 from walewright.design.pieces.slots import possible
@@ -42,7 +42,7 @@ def band(
             edging=edging.name,
         )
         return None
-    holes: tuple[Counts, PerSize, PerSize] | None = ((), (), ())
+    holes: tuple[CountPerSize, PerSize, PerSize] | None = ((), (), ())
     if node.holes != 0 or node.hole_stitches:
         holes = _holes(node, what, edging, fabrics, scope, findings)
     if edging is None or along is None or holes is None:
@@ -68,7 +68,7 @@ def _holes(
     fabrics: Mapping[str, Fabric | None],
     scope: Scope,
     findings: Findings,
-) -> tuple[Counts, PerSize, PerSize] | None:
+) -> tuple[CountPerSize, PerSize, PerSize] | None:
     """How many buttonholes there are, and how far the outermost are from the band's ends."""
     place = Place(scope, findings, fabrics.get(edging.fabric) if edging else None)
     meant = said("buttonholes-of", of=what)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from walewright.design.findings import Findings
-from walewright.design.model import Buttonholes, Counts, Origin, PerSize, Slot
+from walewright.design.model import Buttonholes, CountPerSize, Origin, PerSize, Slot
 from walewright.design.pieces.cloth import Cloth
 from walewright.design.pieces.edges import NAMED_ALWAYS
 from walewright.design.pieces.fitting import leaves
@@ -97,7 +97,7 @@ def buttonholes(node: syntax.Buttonholes, outline: Outline, cloth: Cloth) -> But
     return made if sound else None
 
 
-def possible(holes: Counts, stitches: int, span: Span, what: Said, scope: Scope, findings: Findings) -> bool:
+def possible(holes: CountPerSize, stitches: int, span: Span, what: Said, scope: Scope, findings: Findings) -> bool:
     """Whether the numbers of holes and of their stitches can be meant; reported where not."""
     for numbers, most, unit in ((holes, MOST_HOLES, "hole"), ((stitches,) * len(holes), MOST_HOLE_STITCHES, "stitch")):
         wrong = tuple(i for i, number in enumerate(numbers) if not 1 <= number <= most)

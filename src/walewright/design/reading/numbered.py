@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from walewright.design.findings import Findings
-from walewright.design.model import Counts
+from walewright.design.model import CountPerSize
 from walewright.design.reading.places import per_size
 from walewright.design.reading.units import NUMBER
 from walewright.design.reading.values import Scope
@@ -14,7 +14,7 @@ NEAR = 1e-9
 """How far from a whole number a count may come out for the way in which computers divide."""
 
 
-def numbered(count: int | syntax.Name, scope: Scope, what: Said, findings: Findings) -> Counts | None:
+def numbered(count: int | syntax.Name, scope: Scope, what: Said, findings: Findings) -> CountPerSize | None:
     """The count of each size; None, and reported, where the name is not that of whole numbers without a unit."""
     if not isinstance(count, syntax.Name):
         return (count,) * len(scope.sizes)
@@ -29,7 +29,7 @@ def numbered(count: int | syntax.Name, scope: Scope, what: Said, findings: Findi
     broken = tuple(s for s, n in zip(scope.sizes, value.amounts, strict=True) if abs(n - round(n)) > NEAR)
     if broken:
         findings.report(
-            "not-whole-number/count",
+            "count-not-whole",
             (count.span, "here"),
             helps=("round",),
             sizes=scope.only(broken),

@@ -205,7 +205,7 @@ WORDINGS: dict[str, Wording] = {
     "not-positive/edge-steps": Wording("an edge in steps needs at least one step", labels={"steps": "{times} steps"}),
     "not-positive/every": _EVERY,
     "not-positive/length": Wording("{what} must be {above:?more than zero|zero or more}", labels={"amounts": "{amounts}"}),
-    "not-whole-number/count": Wording(
+    "count-not-whole": Wording(
         "{what}: `{name}` is not a whole number",
         labels={"here": "{values}"},
         helps={"round": "round it, as in `let whole = round({name} to 1)`"},
