@@ -15,9 +15,7 @@ from walewright.counted.model import SizedOpening, SizedPiece, SizedRun, SizedWe
 from walewright.counted.needles import moved, moves, shoulders, top_width
 from walewright.counted.piece import CountedPiece
 from walewright.design.model import Piece
-
-PARTS = ("left", "centre", "right")
-"""Of an opening's edge, or of an edge on both sides, from left to right as the piece hung on the bed."""
+from walewright.trade.sides import GAP_PARTS, SIDES, EdgePart, EdgeSide
 
 UPPER = " upper"
 """What stands behind the name of a gap or slot to mean the stitches cast on above it."""
@@ -44,7 +42,7 @@ class Stretch:
     """One part of an edge. `part` is "whole", "left", "centre" or "right"; `points` are the places along it where a needle can
     take something up, from below or from the left."""
 
-    part: str
+    part: EdgePart
     length: EdgeLength
     points: int
 
@@ -72,7 +70,7 @@ def stretches(of: CountedPiece, edge: str, round_it: bool = False) -> tuple[Stre
 def split_part(edge: str) -> tuple[str, str]:
     """ "neck centre" is the part "centre" of "neck"; of any other name the part is empty."""
     head, _, tail = edge.rpartition(" ")
-    return (head, tail) if head and tail in PARTS else (edge, "")
+    return (head, tail) if head and tail in GAP_PARTS else (edge, "")
 
 
 def called_on_both(piece: Piece) -> frozenset[str]:
@@ -107,12 +105,12 @@ def _named(of: CountedPiece, head: str) -> tuple[Stretch, ...]:
             return (_loops(of, "whole", slot.row + (slot.name != head), slot.first, slot.stitches),)
     return tuple(
         _row_edge(of, side, runs, head)
-        for side, runs in (("left", sized.left), ("right", sized.right))
+        for side, runs in zip(SIDES, (sized.left, sized.right), strict=True)
         if any(run.name == head for run in runs)
     )
 
 
-def _loops(of: CountedPiece, part: str, row: int, first: int, count: int) -> Stretch:
+def _loops(of: CountedPiece, part: EdgePart, row: int, first: int, count: int) -> Stretch:
     """`count` stitches from slot `first` on, as they lie in a row. A charted panel has a gauge of its own; the wales of a latched
     one are counted as the fabric that they were knitted in."""
     base = of.stitch_cm(row)
@@ -135,7 +133,7 @@ def knitted_rows(sized: SizedPiece, from_row: int, to_row: int) -> tuple[int, ..
     return tuple(rows[sized.counter(from_row) : sized.counter(to_row)])
 
 
-def held_rows(sized: SizedPiece, side: str) -> frozenset[int]:
+def held_rows(sized: SizedPiece, side: EdgeSide) -> frozenset[int]:
     """Rows that do not reach the outer edge because its stitches are held."""
     found: set[int] = set()
     for wedge in sized.wedges:
@@ -144,7 +142,7 @@ def held_rows(sized: SizedPiece, side: str) -> frozenset[int]:
     return frozenset(found)
 
 
-def _held(sized: SizedPiece, wedge: SizedWedge, side: str) -> set[int]:
+def _held(sized: SizedPiece, wedge: SizedWedge, side: EdgeSide) -> set[int]:
     """A hold is made where the carriage is not: it is at the right, or, of a part beside an opening, at the part's outer edge.
     So a left edge that is first held below a parting comes back a row later above it."""
     count = len(wedge.groups)
@@ -154,24 +152,26 @@ def _held(sized: SizedPiece, wedge: SizedWedge, side: str) -> set[int]:
     return set(range(first + 1, last + 1)) if rows else set()
 
 
-def _lead(sized: SizedPiece, row: int, side: str) -> int:
+def _lead(sized: SizedPiece, row: int, side: EdgeSide) -> int:
     """Rows that are knitted after an even row before stitches of that edge can be held."""
     return 1 if sized.parted(row) or side == "right" else 0
 
 
-def _row_edge(of: CountedPiece, side: str, runs: Sequence[SizedRun], name: str) -> Stretch:
+def _row_edge(of: CountedPiece, side: EdgeSide, runs: Sequence[SizedRun], name: str) -> Stretch:
     own = [run for run in runs if run.name == name]
     return _polyline(of, side, (own[0].from_row, own[-1].to_row), runs, held_rows(of.sized, side))
 
 
 def _gap(of: CountedPiece, opening: SizedOpening) -> tuple[Stretch, ...]:
     rows = opening.row, opening.to_row
-    left, right = (_polyline(of, p, rows, opening.edge(p), frozenset()) for p in ("left", "right"))
+    left, right = (_polyline(of, p, rows, opening.edge(p), frozenset()) for p in SIDES)
     centre = _loops(of, "centre", opening.row, opening.first, opening.flat)
     return (left, centre, right) if opening.flat else (left, right)
 
 
-def _polyline(of: CountedPiece, part: str, between: tuple[int, int], runs: Sequence[SizedRun], held: frozenset[int]) -> Stretch:
+def _polyline(
+    of: CountedPiece, part: EdgePart, between: tuple[int, int], runs: Sequence[SizedRun], held: frozenset[int]
+) -> Stretch:
     """Straight from turn to turn, through the middle of the stitch that is moved there; stitches cast off or on at once are crossed
     within the row above them. Loops hung back across the work are drawn together or apart: that moves no edge.
 

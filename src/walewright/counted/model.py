@@ -10,6 +10,11 @@ from dataclasses import dataclass
 from typing import Literal
 
 from walewright.design.model import EdgeName, Origin, Way
+from walewright.trade.ends import SlotTaken, Taken
+from walewright.trade.fabrics import ChartArea, FabricSide
+from walewright.trade.joins import JoinWay
+from walewright.trade.shaping import WedgeKind
+from walewright.trade.sides import EdgeEnd, EdgePart, EdgeSide, WhichEdges
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,7 +95,7 @@ class SizedOpening:
     """Where the parts end, at the top, or rejoin (`rejoins`): the gap's `width` stitches are then cast on again."""
     first: int
     """Slot of the first needle of the gap at its parting (the needle right of the parting line where `flat` is 0)."""
-    taken: str = "waste"
+    taken: Taken = "waste"
     rejoins: bool = False
     left: tuple[SizedRun, ...] = ()
     """The gap's edges, as runs of the parts beside it: `left` is the inner edge of the part left of the gap, and a negative
@@ -102,7 +107,7 @@ class SizedOpening:
         """Rows from the parting to where the parts end."""
         return self.to_row - self.row
 
-    def edge(self, side: str) -> tuple[SizedRun, ...]:
+    def edge(self, side: EdgeSide) -> tuple[SizedRun, ...]:
         """The inner edge of the part at that side of the gap."""
         return (self.left if side == "left" else self.right) or (self.run,)
 
@@ -116,7 +121,7 @@ class SizedSlot:
     row: int
     first: int
     last: int
-    taken: str
+    taken: SlotTaken
     origin: Origin
 
     @property
@@ -150,7 +155,7 @@ class SizedChart:
 
     chart: str
     fabric: str
-    area: str
+    area: ChartArea
     from_row: int
     to_row: int
     first: int
@@ -159,6 +164,10 @@ class SizedChart:
     start: int
     repeats: int
     origin: Origin
+
+    @property
+    def stitches(self) -> int:
+        return self.last - self.first + 1
 
 
 @dataclass(frozen=True, slots=True)
@@ -182,16 +191,21 @@ class SizedWedge:
     So `to_row - from_row` is 2 * len(groups), of "both" 4 * len(groups). `to_row` is the first row after it that all knit."""
 
     name: str
-    edge: str
+    edge: WhichEdges
     from_row: int
     groups: tuple[int, ...]
     origin: Origin
-    kind: str = "in"
+    kind: WedgeKind = "in"
     rest: int = 0
 
     @property
     def to_row(self) -> int:
         return self.from_row + (4 if self.kind == "both" else 2) * len(self.groups)
+
+    @property
+    def at_once(self) -> int:
+        """Stitches that are held as it begins."""
+        return self.rest + sum(self.groups[:-1] if self.kind == "out" else self.groups[:1])
 
     @property
     def reach(self) -> int:
@@ -257,13 +271,13 @@ class PickUp:
     (left and right as the piece hung on the bed). `points` is what is there: loops on waste, or rows."""
 
     edge: EdgeName
-    part: str
+    part: EdgePart
     stitches: int
     points: int
     cm: float
-    facing: str = "purl"
+    facing: FabricSide = "purl"
     """The side of the piece to the knitter, "purl" or "knit"."""
-    left_end: str = ""
+    left_end: EdgeEnd | Literal[""] = ""
     """The end that hangs at the left: of rows "bottom" or "top", of stitches "left" or "right" as they hung on the bed."""
     copy: int = 0
     """Which of several copies of the piece; 0: the only one, or each copy with its own; `NEXT_COPY`."""
@@ -314,7 +328,7 @@ class SizedJoin:
     easing_cm: float
     origin: Origin
     longer_cm: float = 0.0
-    way: str = "sewn"
+    way: JoinWay = "sewn"
     matching: bool = False
 
 
@@ -342,7 +356,7 @@ class Deviation:
     wanted: float
     solved: int
     solved_cm: float
-    unit: str
+    unit: Literal["st", "rows"]
 
 
 @dataclass(frozen=True, slots=True)

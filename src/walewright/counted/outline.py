@@ -14,6 +14,7 @@ from dataclasses import dataclass
 
 from walewright.counted.model import SizedOpening, SizedPiece, SizedRun, SizedWedge
 from walewright.counted.piece import CountedPiece
+from walewright.trade.sides import EdgeSide
 
 Point = tuple[float, float]
 """(x, y): x to the right, y upwards."""
@@ -36,7 +37,7 @@ class Dart:
     """Held rows in mid-piece: the corner at the edge where they begin, the innermost end, and the corner where they are over."""
 
     name: str
-    side: str
+    side: EdgeSide
     lines: tuple[Point, ...]
     wedge: SizedWedge
 
@@ -98,7 +99,7 @@ class Outline:
         """Width of the start, cm."""
         return self.right[0][0] - self.left[0][0]
 
-    def edge_x(self, height: float, side: str) -> float:
+    def edge_x(self, height: float, side: EdgeSide) -> float:
         """x in cm of the outer edge of `side` at that height, just below any step there; above the edge's end, that of the slope
         on from it."""
         edge = self.right if side == "right" else self.left
@@ -151,18 +152,18 @@ def _edge(runs: tuple[SizedRun, ...], x: float, sign: int) -> Iterator[Point]:
             last = run.to_row
 
 
-def on_top(piece: SizedPiece, side: str) -> SizedWedge | None:
+def on_top(piece: SizedPiece, side: EdgeSide) -> SizedWedge | None:
     """The holding that slopes the end of an edge: the last one of `side`, held up to the top."""
     found = [w for w in piece.wedges if w.edge in ("both", side) and w.kind == "in" and w.to_row >= piece.rows]
     return found[-1] if found else None
 
 
-def at_foot(piece: SizedPiece, side: str) -> SizedWedge | None:
+def at_foot(piece: SizedPiece, side: EdgeSide) -> SizedWedge | None:
     """The holding that curves the start: all but the middle held at row 0, and returned step by step."""
     return next((w for w in piece.wedges if w.edge in ("both", side) and w.kind == "out" and w.from_row == 0), None)
 
 
-def _cut(piece: SizedPiece, side: str, points: Iterable[Point]) -> Iterator[Point]:
+def _cut(piece: SizedPiece, side: EdgeSide, points: Iterable[Point]) -> Iterator[Point]:
     """An edge between the slope of its foot and that of its top: held needles do not rise."""
     top, foot = on_top(piece, side), at_foot(piece, side)
     low = foot.to_row - 2 if foot else 0
@@ -197,7 +198,7 @@ def _meeting(piece: SizedPiece, left: float, right: float) -> tuple[float, float
     return meet, meet
 
 
-def _shoulder(piece: SizedPiece, corner: Point, side: str, inner: float, rows: float) -> Iterator[Point]:
+def _shoulder(piece: SizedPiece, corner: Point, side: EdgeSide, inner: float, rows: float) -> Iterator[Point]:
     wedge = on_top(piece, side)
     sign = 1 if side == "right" else -1
     if wedge is not None:
@@ -300,7 +301,7 @@ def _dart(wedge: SizedWedge, x: float, inwards: int) -> Iterator[Point]:
 def _line(of: CountedPiece, points: Iterable[Point]) -> tuple[Point, ...]:
     """A line of (stitches, row) in cm, without points that lie straight between their neighbours."""
     found = list(points)
-    if len(of.bands) == 1 and not of.panels:
+    if len(of.layers) == 1 and not of.panels:
         return _straightened([of.point(*p) for p in found])
     made = [point for a, b in itertools.pairwise(found) for point in _piecewise(of, a, b)]
     return _straightened(made or [of.point(*p) for p in found])
@@ -311,7 +312,7 @@ def _piecewise(of: CountedPiece, a: Point, b: Point) -> Iterator[Point]:
         yield from (of.point(*a), of.point(*b))
         return
     up = b[1] > a[1]
-    ends = {float(band.low) for band in of.bands} | {float(r) for p in of.panels for r in (p.low, p.high)}
+    ends = {float(layer.low) for layer in of.layers} | {float(r) for p in of.panels for r in (p.low, p.high)}
     cuts = sorted(row for row in ends if min(a[1], b[1]) < row < max(a[1], b[1]))
     for low, high in itertools.pairwise([a[1], *(cuts if up else reversed(cuts)), b[1]]):
         for row, leaving in ((low, True), (high, False)):

@@ -14,6 +14,7 @@ from walewright.figures.measures import MeasuredPiece, name_of
 from walewright.figures.pens import Paper, hatched, loops, path, zigzag
 from walewright.figures.worked import clipped
 from walewright.knit.operations import needle
+from walewright.trade.sides import SIDES, EdgeSide
 
 RIB = 1.7
 """Between a band's rib lines, mm."""
@@ -180,11 +181,11 @@ def _area(bench: Bench, zone: SizedZone) -> list[Point]:
         # As far as it lies on the piece: an opening may end it.
         x0, x1 = (x / bench.scale for x in _zone_ends(bench, zone))
         return [bench.at(p) for p in clipped(clipped(shape.polygon, 1, low, high), 0, x0, x1)]
-    left, right = (list(_side(shape, side, low, high)) for side in ("left", "right"))
+    left, right = (list(_side(shape, side, low, high)) for side in SIDES)
     return [bench.at(p) for p in (*right, *reversed(left))]
 
 
-def _side(shape: Outline, side: str, low: float, high: float) -> Iterator[Point]:
+def _side(shape: Outline, side: EdgeSide, low: float, high: float) -> Iterator[Point]:
     """An outer edge from just above `low` to just below `high`: without the steps to the fabrics there."""
     tiny = min(1e-3, (high - low) / 4)
     yield shape.edge_x(low + tiny, side), low

@@ -8,7 +8,7 @@ from walewright.design.model import Fabric
 from walewright.figures.dimensions import LANE, Box, Ruler, box_round, lanes
 from walewright.figures.marks import Bench, cloth, words
 from walewright.figures.measures import Measure, MeasuredPiece, name_of
-from walewright.figures.model import Drawing
+from walewright.figures.model import Drawing, LetteringKind
 from walewright.figures.pens import Paper
 from walewright.guide.numbers import cm, inches
 
@@ -48,7 +48,7 @@ def drawing(
     width, height = _extent(piece, size)
     scale = min(BOX[0] / width, BOX[1] / height, max(shared_scale * 2, LEAST / max(width, height)))
     paper = Paper()
-    kind = "letter" if lettered(piece, sizes) else "figure"
+    kind: LetteringKind = "letter" if lettered(piece, sizes) else "figure"
     bench = Bench(piece, size, scale, fabrics, not lettered(piece, sizes), paper, Ruler(paper, kind))
     cloth(bench)
     bench.ruler.blank = bool(piece.sized[size].zones or piece.sized[size].charts)

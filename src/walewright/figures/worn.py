@@ -14,6 +14,7 @@ from walewright.figures.measures import MeasuredPiece
 from walewright.figures.model import Drawing
 from walewright.figures.pens import Paper, hatched, path, stitch, turned
 from walewright.figures.worked import Stripe, mirrored, show_motifs, show_panels, show_stripes, stripes
+from walewright.trade.sides import SIDES
 
 HANG = 52.0
 """Degrees below the horizontal at which a sleeve hangs."""
@@ -159,7 +160,7 @@ def _tip(body: Placed, edges: list[EdgeName], size: int) -> Point | None:
     """The upper end, at the garment's right, of the first of the edges that is an outer edge of the front."""
     names = {e.edge for e in edges if e.piece == body.piece.piece.name} - {""}
     shape, sized = body.piece.outlines[size], body.piece.sized[size]
-    for side, runs, sign in (("right", sized.right, 1), ("left", sized.left, -1)):
+    for side, runs, sign in zip(SIDES[::-1], (sized.right, sized.left), (1, -1), strict=True):
         for run in runs:
             if run.name in names:
                 height = body.piece.counted[size].height_cm(run.to_row)

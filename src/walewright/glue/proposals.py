@@ -12,6 +12,7 @@ from walewright.glue.lines import Hanging, apart
 from walewright.glue.surface import Surface
 from walewright.report.model import Diagnostic, Severity
 from walewright.report.said import Said, said
+from walewright.trade.joins import WornFacing
 
 OF_LINES = ("line-not-in-order", "line-closed", "line-not-mirrored")
 MOST_NAMED = 6
@@ -28,7 +29,7 @@ class _Written:
     """`facing`: "right" or "wrong" side, where that has to be written too."""
 
     along: tuple[EdgeName, ...]
-    facing: str
+    facing: WornFacing
 
     @property
     def help(self) -> Said:
@@ -54,7 +55,7 @@ def with_proposals(
     mended = design
     for hanging, better in ways.values():
         mended = _rewritten(mended, hanging, better)
-    if not ways or _errors(attempt(mended)):
+    if not ways or errors(attempt(mended)):
         return tuple(told)
     return tuple(_proposing(one, ways[number][1]) if number in ways else one for number, one in enumerate(told))
 
@@ -68,11 +69,12 @@ def _that_lead_further(
     design: Design, hanging: Hanging, surface: Surface, before: set[Key], attempt: Attempt
 ) -> Iterator[_Written]:
     for written in islice(_other_ways(hanging, surface), MOST_TRIED):
-        if _errors(attempt(_rewritten(design, hanging, written))) < before:
+        if errors(attempt(_rewritten(design, hanging, written))) < before:
             yield written
 
 
-def _errors(told: Iterable[Diagnostic]) -> set[Key]:
+def errors(told: Iterable[Diagnostic]) -> set[Key]:
+    """What is wrong, each by its code and place: what a change must make fewer, and add nothing to."""
     return {_key(one) for one in told if one.severity is Severity.ERROR}
 
 
@@ -86,7 +88,7 @@ def _other_ways(hanging: Hanging, surface: Surface) -> Iterator[_Written]:
     if len(hanging.along) > MOST_NAMED:
         return
     for inside in (hanging.inside, not hanging.inside):
-        facing = "" if inside == hanging.inside else "right" if hanging.inside else "wrong"
+        facing: WornFacing = "" if inside == hanging.inside else "right" if hanging.inside else "wrong"
         for along in dict.fromkeys(permutations(hanging.along)):
             if (along != hanging.along or facing) and apart(surface, along, inside) is None:
                 yield _Written(along, facing)

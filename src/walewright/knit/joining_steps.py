@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from walewright.knit.manners import SeamEdges
+from walewright.knit.move_kinds import HungEnd, NamedRows, SeamWay
 from walewright.knit.step import Step
 
 
@@ -13,7 +15,7 @@ class EdgeIs(Step):
     to `to_row`."""
 
     edge: str
-    where: str
+    where: NamedRows
     from_row: int
     to_row: int
 
@@ -26,7 +28,7 @@ class EdgeInSeam(Step):
     piece: str
     edge: str
     copy: str
-    begin: str
+    begin: HungEnd
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,11 +47,11 @@ class JoinEdges(Step):
     seams: tuple[SeamOf, ...]
     easing_mm: int
     longer_mm: int = 0
-    way: str = "sewn"
+    way: SeamWay = "sewn"
     rows: int = 0
     one_mm: int = 0
     other_mm: int = 0
-    edges: str = ""
+    edges: SeamEdges = ""
     """ "open": both are open loops, which no seam holds. "no tail": of a graft, neither is a last row, where a tail hangs.
     "beyond": what one side is longer lies along the strips."""
     strips: str = ""

@@ -23,6 +23,7 @@ from walewright.knit.joining_steps import EdgeInSeam as EdgeInSeam
 from walewright.knit.joining_steps import EdgeIs as EdgeIs
 from walewright.knit.joining_steps import JoinEdges as JoinEdges
 from walewright.knit.joining_steps import SeamOf as SeamOf
+from walewright.knit.manners import EndsShaped, MarkWhen, SayHead, SpreadChange, YarnLeft
 from walewright.knit.operations import Side
 from walewright.knit.part_steps import DrawPartsCord as DrawPartsCord
 from walewright.knit.part_steps import HoldPart as HoldPart
@@ -38,6 +39,7 @@ from walewright.knit.step import numbers as numbers
 from walewright.knit.step import shape as shape
 from walewright.knit.together import Together as Together
 from walewright.knit.together import Track as Track
+from walewright.trade.ends import ClosedCastOn, WasteCastOn
 
 # ----------------------------------------------------------------- setting up
 
@@ -64,7 +66,7 @@ class WasteStart(Step):
     ravel cord."""
 
     rows: int
-    way: str = "comb"
+    way: WasteCastOn = "comb"
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,7 +82,7 @@ class EveryOutOfWork(Step):
 class ClosedStart(Step):
     """Cast on over all needles in work, `way` "e-wrap" or "chain"."""
 
-    way: str
+    way: ClosedCastOn
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,7 +91,7 @@ class UseYarnStep(Step):
 
     yarn: str
     tension: str
-    before: str = ""
+    before: YarnLeft = ""
     """What becomes of the yarn before it: "" (broken off), or "carried" (left hanging at its side, to be taken up again)."""
     fabric: str = ""
     """The fabric that it is knitted as, where another one of that yarn and tension has another gauge."""
@@ -120,7 +122,7 @@ class Decrease(Step):
     """Decrease `by` (1 or 2) stitches at `ends` ("both ends", "left end", "right end") of the part in work; `inset` 0
     is simple, else fashioned with that many prongs. The emptied needles go out of work."""
 
-    ends: str
+    ends: EndsShaped
     by: int
     inset: int
 
@@ -130,7 +132,7 @@ class IncreaseFashioned(Step):
     """Increase 1 at `ends`: move the `inset` end loops one needle outwards and fill the gap from the stitch below on its
     inner side."""
 
-    ends: str
+    ends: EndsShaped
     inset: int
 
 
@@ -192,7 +194,7 @@ class SpreadEvenly(Step):
     first: int
     last: int
     stitches: int
-    changed: str
+    changed: SpreadChange
     singles: int
     runs: int
     more_singles: int
@@ -244,8 +246,8 @@ class MarkEdges(Step):
     "end" ends."""
 
     what: str
-    ends: str = "both ends"
-    at: str = "begin"
+    ends: EndsShaped = "both ends"
+    at: MarkWhen = "begin"
 
 
 @dataclass(frozen=True, slots=True)
@@ -338,7 +340,7 @@ class Say(Step):
     to do when the pieces are off the bed."""
 
     text: str
-    head: str = "Note"
+    head: SayHead = "Note"
 
 
 @dataclass(frozen=True, slots=True)

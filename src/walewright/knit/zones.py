@@ -10,6 +10,7 @@ from walewright.counted import CountedPiece
 from walewright.counted.ribs import ribs
 from walewright.design.model import Design, Fabric
 from walewright.knit import steps as st
+from walewright.knit.manners import Sooner
 from walewright.knit.order import Group, Key, Move, Rank, alone
 from walewright.knit.ribbed import Ribbed
 from walewright.knit.stages import stage_rows
@@ -33,11 +34,11 @@ class Fabrics:
 
     def goes_on(self, row: int) -> bool:
         """Whether stripes go on over `row`, which change their yarn by themselves."""
-        return bool(self.at(row).stripes) and all(row not in (band.low, band.high) for band in self.of.bands)
+        return bool(self.at(row).stripes) and all(row not in (at.low, at.high) for at in self.of.layers)
 
     def origin(self, row: int) -> str:
         """The statement of what begins at `row`."""
-        begins = (b.zone.origin.path for b in self.of.bands if b.zone is not None and row in (b.low, b.high))
+        begins = (at.zone.origin.path for at in self.of.layers if at.zone is not None and row in (at.low, at.high))
         return next(begins, self.of.piece.origin.path)
 
     def _changes(self, row: int) -> bool:
@@ -78,7 +79,7 @@ class Fabrics:
             return
         cuts = sorted({rib.to_row, *rib.cuts(self.of.sized)})
         rows = stage_rows(counter(rib.from_row), (counter(row) for row in cuts), *stage)
-        sooner = "disturbed" if rib.disturbed(self.of.sized, self.of.piece.symmetric) else ""
+        sooner: Sooner = "disturbed" if rib.disturbed(self.of.sized, self.of.piece.symmetric) else ""
         deepest = max(counter(z) - counter(a) for a, z in pairwise((rib.from_row, *cuts)))
         if deepest <= stage[1] and not sooner:
             yield alone(key, Move(end, Rank.LATCH, rib.step(counter(end) - counter(begin))))

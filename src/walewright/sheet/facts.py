@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
 from walewright.counted.model import SizedBand, SizedPiece, SizedSlot, SizedZone
+from walewright.counted.needles import last_row
 from walewright.design.model import Design, Edging, Piece
 from walewright.figures.marks import alike, motifs, slots_name
 from walewright.figures.measures import name_of
@@ -12,15 +13,24 @@ from walewright.guide.english.fabric_words import dial_words
 from walewright.guide.numbers import SizedFigure, figure, listed, sentence, words
 from walewright.knit.operations import needle
 from walewright.proof.model import Proof
-from walewright.sheet.chart_places import last_row
 from walewright.sheet.model import Fact
 from walewright.sheet.supplies import stitch_words
 from walewright.solve.model import Counts
+from walewright.trade.ends import SlotTaken
+from walewright.trade.shaping import WedgeKind
 from walewright.write.model import Section
 
-_TAKEN = {"waste": "left on waste yarn", "cast-off": "closed and cast on again", "eyelet": "each an empty needle"}
+_TAKEN: Mapping[SlotTaken, str] = {
+    "waste": "left on waste yarn",
+    "cast-off": "closed and cast on again",
+    "eyelet": "each an empty needle",
+}
 
-_KIND = {"in": "held step by step from the edge", "out": "held, and returned step by step", "both": "held, then returned"}
+_KIND: Mapping[WedgeKind, str] = {
+    "in": "held step by step from the edge",
+    "out": "held, and returned step by step",
+    "both": "held, then returned",
+}
 
 
 def section_facts(design: Design, counts: Counts, section: Section) -> Iterator[Fact]:

@@ -6,10 +6,13 @@ Counts of one size are plain integers; a garment is `Counts.sizes[i]` for size i
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Literal
 
 from walewright.counted.model import SizedGarment
 from walewright.design.model import Band
 from walewright.glue.model import Glued
+
+SolveStatus = Literal["optimal", "infeasible", "stopped"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,7 +20,7 @@ class Component:
     """One independently solved part of the programme: proven optimal when `status` is "optimal" and objective equals bound."""
 
     pieces: tuple[str, ...]
-    status: str
+    status: SolveStatus
     objective: float
     bound: float
 

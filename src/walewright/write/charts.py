@@ -6,14 +6,30 @@ The knitter sits before the purl side; left and right are those of the bed. Ever
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
+from typing import Literal
 
 from walewright.design.model import Cell, Chart
 from walewright.knit.steps import Repeat, SizePlan, StartChart, Step, Together
+from walewright.trade.cells import CellKind
 from walewright.write.model import ChartNote, ChartText, NoteKind
 from walewright.write.said import spelt
 
-MEANINGS = {
+OneFormKind = Literal[
+    "hole",
+    "from left",
+    "from right",
+    "two from left",
+    "two from right",
+    "three",
+    "purl",
+    "tuck",
+    "slip",
+    "long",
+    "ladder",
+]
+
+MEANINGS: Mapping[OneFormKind, str] = {
     "hole": "leave the needle empty in work; its st goes one needle to the side that the marks beside it show",
     "from left": "the st of the needle on the left comes here; the needle's own goes one needle to the right",
     "from right": "the st of the needle on the right comes here; the needle's own goes one needle to the left",
@@ -27,7 +43,7 @@ MEANINGS = {
     "ladder": "knit, having moved the st one needle to the right before the column's first row; before the next row without such a"
     " mark, drop the column of these marks",
 }
-"""Of the kinds of `design.model.Cell` that have but one form."""
+"""Of the kinds of cells that have but one form."""
 
 PURL_IN_STAGES = (
     "knit; where {rows} or more such marks of a column are not latched up yet and no cross stands beside the column in the row"
@@ -72,7 +88,7 @@ LADDERS = (
 
 
 def meaning(cell: Cell, picture: bool, stage: int = 0) -> str:
-    """What a symbol asks for, without a capital or full stop; `stage` as in `Chart`. Raises KeyError for a kind without words."""
+    """What a symbol asks for, without a capital or full stop; `stage` as in `Chart`."""
     if cell.kind == "knit":
         return _knit(cell.yarn, picture)
     if cell.kind == "cross":
@@ -149,7 +165,7 @@ def _next_row(rows: int) -> str:
     )
 
 
-def _when(kinds: set[str], widest: int, stage: int) -> Iterator[str]:
+def _when(kinds: set[CellKind], widest: int, stage: int) -> Iterator[str]:
     """When within a row, or after which row, what the marks ask for is done."""
     if kinds & {"hole", "cross"}:
         yield BEFORE

@@ -2,7 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from walewright.knit import steps as st
+from walewright.knit.manners import FoldOnto, FoldWay, LinkedOver, Sooner
+from walewright.knit.operations import HungPart
 from walewright.write.grading import Graded
 from walewright.write.model import Run
 from walewright.write.said import RC, ST, STS, Phrase, Said, counted, rows, span, sts, worded
@@ -28,7 +32,7 @@ def use_looser(s: Said) -> Phrase:
     return worded(f"change to {s.any.yarn}, tension {s.any.tension}, {s.any.numbers} looser than tension {s.any.than}")
 
 
-ONTO = {
+ONTO: Mapping[FoldOnto, tuple[str, str]] = {
     "the same needles": ("", "each on the needle that knitted it"),
     "all needles": (
         "bring the needles out of work back to work; ",
@@ -37,7 +41,10 @@ ONTO = {
 }
 
 
-WAYS = {"in front": "in front, towards you, purl sides together,", "behind": "behind, away from you, knit sides together,"}
+WAYS: Mapping[FoldWay, str] = {
+    "in front": "in front, towards you, purl sides together,",
+    "behind": "behind, away from you, knit sides together,",
+}
 
 
 def fold_up(s: Said) -> Phrase:
@@ -49,7 +56,7 @@ def fold_up(s: Said) -> Phrase:
     return worded(before + folded, *loops, hung, *sts(s.graded("stitches")))
 
 
-OVER: dict[str, tuple[str | Run, ...]] = {
+OVER: Mapping[LinkedOver, tuple[str | Run, ...]] = {
     "empty needles": (),
     "the other piece": (", over the ", STS, " of the other piece"),
 }
@@ -78,7 +85,7 @@ def rehang_start(s: Said) -> Phrase:
     return worded(f"{s.any.facing} side facing, hang the ", *loops, row, " on these needles and unravel its waste yarn")
 
 
-PARTS = {"whole": "whole", "left": "left part", "centre": "centre", "right": "right part"}
+PARTS: Mapping[HungPart, str] = {"whole": "whole", "left": "left part", "centre": "centre", "right": "right part"}
 
 
 def pick_up_along(s: Said) -> Phrase:
@@ -107,7 +114,7 @@ def latch_rib(s: Said) -> Phrase:
     )
 
 
-_SOONER: dict[str, tuple[str | Run, ...]] = {
+_SOONER: Mapping[Sooner, tuple[str | Run, ...]] = {
     "": (),
     "disturbed": (
         *(" and never deeper than to the ", RC, "named before, sooner where its ", ST),

@@ -9,7 +9,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from walewright.knit.operations import needle
-from walewright.write.model import Abbreviation, Run
+from walewright.write.model import Abbreviation, Run, RunKind
 
 SKIPPED = Abbreviation.SKIPPED.value
 
@@ -51,7 +51,7 @@ class Graded:
             return frozenset()
         return frozenset({Abbreviation.SKIPPED} if any(v is None or i not in self.group for i, v in enumerate(self.values)) else ())
 
-    def run(self, text: str, kind: str = "number", short: frozenset[Abbreviation] = frozenset()) -> Run:
+    def run(self, text: str, kind: RunKind = "number", short: frozenset[Abbreviation] = frozenset()) -> Run:
         """The number as printed in `text`."""
         return Run(text, kind, self.short | short, ((0, len(text)),) if self.whole else ())
 

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
+from walewright.knit.operations import SeamWay
 from walewright.knit.steps import EdgeInSeam, SeamOf
 from walewright.write.grading import Graded
 from walewright.write.model import Run
@@ -17,7 +18,7 @@ def edge_is(s: Said) -> Phrase:
     return worded(f"the {s.any.where} {edges} from ", RC, start, " to ", RC, end, f" {make} the {s.any.edge}")
 
 
-JOINED = {"sewn": "join", "gathered": "gather", "grafted": "graft"}
+JOINED: Mapping[SeamWay, str] = {"sewn": "join", "gathered": "gather", "grafted": "graft"}
 
 
 HOW = {

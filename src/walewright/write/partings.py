@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from walewright.knit import steps as st
+from walewright.knit.manners import SpreadChange
 from walewright.knit.steps import Step
 from walewright.write.grading import Graded
 from walewright.write.model import Run
 from walewright.write.said import ST, STS, Phrase, Said, counted, needles, rows, span, sts, worded
 
-CHANGED = {"two together": "2 loops on the next", "an empty needle": "none on the next"}
+CHANGED: Mapping[SpreadChange, str] = {"two together": "2 loops on the next", "an empty needle": "none on the next"}
 
 
 def spread_evenly(s: Said) -> Phrase:

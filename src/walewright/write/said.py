@@ -8,7 +8,7 @@ from typing import Any
 
 from walewright.knit.steps import Step
 from walewright.write.grading import Graded
-from walewright.write.model import Abbreviation, Run
+from walewright.write.model import Abbreviation, Run, RunKind
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,7 +69,7 @@ def joined(runs: Iterable[Run]) -> Phrase:
     return tuple(made)
 
 
-def together(kind: str, *parts: str | Run) -> Run:
+def together(kind: RunKind, *parts: str | Run) -> Run:
     """The parts as one run. A figure takes the mark behind it: "RC 10 (12: 14),"."""
     text, short = "", frozenset[Abbreviation]()
     figures: list[tuple[int, int]] = []

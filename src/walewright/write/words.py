@@ -7,10 +7,12 @@ capital or full stop; `sentences` puts phrases together. Each template has a rul
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 
 from walewright.knit import steps as st
+from walewright.knit.operations import Side
 from walewright.knit.steps import Step
+from walewright.trade.ends import ClosedCastOn, WasteCastOn
 from walewright.write import edgings, making_up, partings, patterns
 from walewright.write.grading import Graded
 from walewright.write.model import Abbreviation, Run
@@ -67,9 +69,9 @@ def _waste_start(s: Said) -> Phrase:
     return worded(f"cast on in waste yarn {WASTE_WAYS[s.any.way]} and knit ", *tally, ", then 1 row with ravel cord")
 
 
-WASTE_WAYS = {"comb": "with the comb", "by hand": "by e-wrap"}
+WASTE_WAYS: Mapping[WasteCastOn, str] = {"comb": "with the comb", "by hand": "by e-wrap"}
 
-WAYS = {"e-wrap": "e-wrap", "chain": "latch-tool chain"}
+WAYS: Mapping[ClosedCastOn, str] = {"e-wrap": "e-wrap", "chain": "latch-tool chain"}
 
 
 def _closed_start(s: Said) -> Phrase:
@@ -181,7 +183,7 @@ def _mark_edges(s: Said) -> Phrase:
     return worded(f"tie a marker thread at {_ends(s)} for the {end}{s.any.what}")
 
 
-_CARRIAGES = {"left": 0, "right": 1}
+_CARRIAGES: Mapping[Side, int] = {"left": 0, "right": 1}
 _CARRIAGE_AT = (Abbreviation.COL, Abbreviation.COR)
 
 

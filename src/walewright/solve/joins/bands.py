@@ -21,6 +21,10 @@ from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Amount, said
 from walewright.solve.edges.edgings import edging_rows, even, needles_of
 from walewright.solve.edges.gauge import fabric_above
+from walewright.trade.edgings import EDGINGS
+from walewright.trade.ends import SlotTaken
+from walewright.trade.fabrics import FabricSide
+from walewright.trade.sides import EdgePart
 
 STITCH_FOR_STITCH = 0.15
 """Loops are taken one for one while the band is at most so much finer or coarser than they are (from memory; common practice
@@ -36,12 +40,12 @@ class _Part:
     of a neck are parts that are not firm; where they are each other's mirror image they get the same."""
 
     edge: EdgeName
-    part: str
+    part: EdgePart
     points: int
     cm: float
     wanted: float
     firm: bool
-    facing: str = "purl"
+    facing: FabricSide = "purl"
     left_end: EndAt = "left"
     copy: int = 0
     live: bool = False
@@ -85,7 +89,7 @@ def stitches_along(design: Design, band: Band, line: Line, pieces: Sequence[Size
     for own in places_of(band, line):
         at = [line.along.index(place) for place in own]
         part = replace(line, along=own, left_ends=tuple(line.left_ends[n] for n in at))
-        found.append(len(_walk(design, part, pieces, design.fabric(design.edging(band.edging).fabric))))
+        found.append(len(_walk(design, part, pieces, design.edged_in(band.edging))))
     _, counts = _counted(design, band, line, pieces)
     ends = [sum(found[: n + 1]) for n in range(len(found))]
     return tuple(sum(counts[a:z]) for a, z in pairwise((0, *ends)))
@@ -247,7 +251,7 @@ def _places(band: Band, size: int, stitches: int, fabric: Fabric) -> list[int]:
 def _holes(band: Band, size: int, stitches: int, rows: int, fabric: Fabric) -> Iterator[SizedSlot]:
     """The buttonholes, on an even row at half the depth, so that the carriage is at the right."""
     row = max(2, 2 * floor(rows / 4 + 0.5))
-    taken = "eyelet" if band.hole_stitches == 1 else "cast-off"
+    taken: SlotTaken = "eyelet" if band.hole_stitches == 1 else "cast-off"
     for number, place in enumerate(_places(band, size, stitches, fabric), 1):
         first = place - stitches // 2
         yield SizedSlot(f"buttonhole {number}", row, first, first + band.hole_stitches - 1, taken, band.origin)
@@ -272,13 +276,13 @@ def crowded_holes(design: Design, garments: Sequence[Sequence[SizedBand]]) -> It
         over = [i for i, sized in enumerate(made) if band.holes and not apart(sized)]
         if not over:
             continue
-        fabric = design.fabric(design.edging(band.edging).fabric)
+        fabric = design.edged_in(band.edging)
         edges = [
             floor(band.first[i] * fabric.stitches_per_cm + 0.5) + floor(band.last[i] * fabric.stitches_per_cm + 0.5) for i in over
         ]
         room = min((made[i].stitches - e - 1) // (band.hole_stitches + 1) for i, e in zip(over, edges, strict=True))
         if any(s.rows < 4 for s in made):
-            help_ = said("deeper", chained=design.edging(band.edging).kind == "chained")
+            help_ = said("deeper", chained=not EDGINGS[design.edging(band.edging).kind].has_depth)
         else:
             help_ = said("fewer", room=room) if room > 0 else said("nearer-ends")
         yield diagnosed(

@@ -12,7 +12,8 @@ from walewright.design.model import Design, EdgeName, Join, Piece
 from walewright.glue.model import Chain, Glued, Seam
 from walewright.report.model import Change, Diagnostic, diagnosed
 from walewright.report.said import Amount, Fact, Said, said
-from walewright.solve.joins.joining import LOOPS, easing_mm, longer_cm, near_cm, rounded, spoken
+from walewright.solve.joins.joining import easing_mm, longer_cm, near_cm, rounded, spoken
+from walewright.trade.joins import JOINS
 
 ROUNDING_CM = 1e-6
 
@@ -101,7 +102,7 @@ def unlike_joins(design: Design) -> list[Diagnostic]:
         sizes = tuple(design.sizes[i] for i in range(len(design.sizes)) if _counted_out(join, i))
         one, other = (_kinds(design, side) for side in (join.one, join.other))
         note = said("runs-along", one_kinds=_each_kind(one), other_kinds=_each_kind(other))
-        if join.way in LOOPS and one | other != {"stitches"}:
+        if JOINS[join.way].by_loops and one | other != {"stitches"}:
             told.append(unmet(join, (note,), sizes, design, (said("sew-it", way=join.way),)))
         elif sizes and one != other:
             told.append(unmet(join, (note,), sizes, design, (said("some-easing"),)))
@@ -110,7 +111,7 @@ def unlike_joins(design: Design) -> list[Diagnostic]:
 
 def _counted_out(join: Join, size: int) -> bool:
     """Whether rows and stitches have to be equal, and not lengths alike."""
-    return join.way in LOOPS or (easing_mm(join, size) == 0 and join.longer is None)
+    return JOINS[join.way].by_loops or (easing_mm(join, size) == 0 and join.longer is None)
 
 
 def _kinds(design: Design, side: Sequence[EdgeName]) -> frozenset[str]:
@@ -199,7 +200,7 @@ def _height_changes(design: Design, join: Join, off: Mapping[int, float]) -> tup
         found |= {(piece.mirror_of or piece.name, run.to_level): None for run in runs}
     changes: list[tuple[Change, ...]] = []
     for name, at in found:
-        level = next(x for x in design.piece(name).levels if x.name == at)
+        level = design.piece(name).level(at)
         for by in (1, -1) if level.most is None else ():
             values = tuple((design.sizes[i], level.height[i] + by * apart) for i, apart in off.items())
             changes.append((Change("height", name, at, values, said("height", level=at, piece=name)),))
