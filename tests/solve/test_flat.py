@@ -86,7 +86,7 @@ def test_only_the_sizes_concerned_are_told_and_changed(workshop: type[Workshop])
     assert said.sizes == ("S",)
     assert in_english(said).labels[0] == "by 9 cm over 12 rows (S), 18 rows (M)"
     assert in_english(said).notes == ("it moves by 3 cm too much, or its end is 2 cm too low",)
-    sizes = [[size for size, _ in change[0].values] for change in said.changes if change[0].what != "steps"]
+    sizes = [[size for size, _ in change[0].values] for change in said.changes if change[0].figure != "steps"]
     assert sizes == [["S"], ["S"]]
 
 
@@ -127,7 +127,7 @@ def test_a_wedge_has_a_stitch_for_each_step(workshop: type[Workshop], wide: floa
         otherwise = changed(design, change)
         assert otherwise is not None
         assert solve(otherwise)[0] is not None
-    assert possible or [change[0].what for change in told[0].changes] == ["wedge", "height"]
+    assert possible or [change[0].figure for change in told[0].changes] == ["wedge", "height"]
 
 
 def test_a_wedge_of_a_mirror_image_is_changed_with_its_models(workshop: type[Workshop]) -> None:
