@@ -28,7 +28,7 @@ class Place:
         if value is None:
             return None
         if value.dimension == ROWS:
-            self.findings.report("rows-across", (value.span, "rows"), what=what)
+            self.findings.report("rows-across", (value.span, "rows"), helps=("width",), what=what)
             return None
         if value.dimension == STITCHES:
             return self._checked(_over(value, self.fabric.stitches_per_cm), what, least, value) if self.fabric else None
@@ -40,7 +40,7 @@ class Place:
         if value is None:
             return None
         if value.dimension == STITCHES:
-            self.findings.report("stitches-up", (value.span, "stitches"), what=what)
+            self.findings.report("stitches-up", (value.span, "stitches"), helps=("height",), what=what)
             return None
         if value.dimension == ROWS:
             return self._checked(_over(value, self.fabric.rows_per_cm), what, least, value) if self.fabric else None
@@ -98,7 +98,9 @@ def is_length(value: Value, what: Said, findings: Findings, count: str = "") -> 
     if value.dimension == NUMBER:
         findings.report("no-unit/length", (value.span, "bare"), helps=("or-count" if count else "length",), what=what, count=count)
     else:
-        findings.report("wrong-unit/length", (value.span, "dimension"), what=what, dimension=value.dimension.kind)
+        findings.report(
+            "wrong-unit/length", (value.span, "dimension"), helps=("a-length",), what=what, dimension=value.dimension.kind
+        )
     return False
 
 

@@ -20,7 +20,11 @@ _TIMES = Wording(
 _ROOM = Wording(
     "{what} leaves nothing of the piece beside it",
     labels={"wide": "{taken} wide"},
-    notes={"piece-wide": "the piece {where} is {width} wide", "beside": "{side:term} of it, {where}, the piece has {room}"},
+    notes={
+        "piece-wide": "the piece {where} is {width} wide",
+        "beside": "{side:term} of it, {where}, the piece has {room}",
+        "beyond": "on the {side:term}, {where}, it goes {over} beyond the edge of the piece",
+    },
     helps={
         "narrower": "make it {by} narrower at least, or the piece as much wider there",
         "narrower-or-inwards": "make it {by} narrower at least on that side, or move it as far towards the centre",
@@ -107,6 +111,7 @@ WORDINGS: dict[str, Wording] = {
         "the edge has already come to `{reached}`, which is not below `{to_level}`",
         labels={"to": "to `{to_level}`"},
         notes={"levels": "levels of piece `{piece}` from the start up: {levels}"},
+        helps={"another-level": "name a level above `{reached}`"},
     ),
     "edge-moves-in-wedge": Wording(
         "the {side:term} edge of piece `{piece}` is held from `{from_level}` on and moves there",
@@ -117,6 +122,7 @@ WORDINGS: dict[str, Wording] = {
         "{what} ends at `{end}`, below `{to_level}`",
         labels={"to": "to `{to_level}`"},
         notes={"levels": "levels of piece `{piece}` from the start up: {levels}"},
+        helps={"another-level": "name `{end}`, or a level below it"},
     ),
     "edge-past-shoulder": Wording(
         "an edge of piece `{piece}` goes on to `{to_level}` while the shoulders are held from `{from_level}`",
@@ -150,7 +156,9 @@ WORDINGS: dict[str, Wording] = {
         helps={"on-waste": "start on waste yarn"},
     ),
     "first-level": Wording(
-        "the first level of piece `{piece}` is its start, at 0 cm", labels={"at": "at {heights}", "in-range": "anywhere in a range"}
+        "the first level of piece `{piece}` is its start, at 0 cm",
+        labels={"at": "at {heights}", "in-range": "anywhere in a range"},
+        helps={"begin-at-0": "write it at 0 cm, and what is higher as a level above it"},
     ),
     "gathered-in-parts": Wording(
         "the last loops of piece `{piece}` are to be gathered, and `{opening}` parts it to its top",
@@ -166,15 +174,29 @@ WORDINGS: dict[str, Wording] = {
         "`{upper}` is not above `{lower}`{highest:? at its highest} in piece `{piece}`",
         labels={"upper": "`{upper}`", "lower": "`{lower}`"},
         notes={"then": "{size}: {low}, then {high}"},
+        helps={"apart": "put `{upper}` higher, or `{lower}` lower"},
     ),
     "missing-part/along": Wording("the start of piece `{piece}` is along no edge", labels={"none": "no edge"}),
     "missing-part/how-far": Wording("the {path} to `{to_level}` does not say how far", labels={"neither": "no width and no `by`"}),
-    "missing-part/piece": Wording("piece `{piece}` has no {lacking:term/ and no }", labels={"here": "this piece"}),
-    "missing-part/two-levels": Wording("piece `{piece}` needs two levels or more", labels={"least": "start and top at least"}),
-    "named-in-opening": Wording("the edges of {what} go by its own name", labels={"called": "called `{called}`"}),
+    "missing-part/piece": Wording(
+        "piece `{piece}` has no {lacking:term/ and no }",
+        labels={"here": "this piece"},
+        helps={"add-lines": "add a line that begins with {lacking:and`}"},
+    ),
+    "missing-part/two-levels": Wording(
+        "piece `{piece}` needs two levels or more",
+        labels={"least": "start and top at least"},
+        helps={"second-level": "add a level above the start, such as `top 60 cm`"},
+    ),
+    "named-in-opening": Wording(
+        "the edges of {what} go by its own name",
+        labels={"called": "called `{called}`"},
+        helps={"leave-name-out": "leave out `called {called}`; where the edge is meant, the opening's name stands for it"},
+    ),
     "neck-flat": Wording(
         "the flat part of {what} is {wider:?wider than the neck|less than the whole of a square neck}",
         labels={"flat": "flat {flat}", "neck": "neck {width}"},
+        helps={"narrower": "{wider:?make the flat part narrower, or the neck wider|leave it out: a square neck is all flat}"},
     ),
     "neck-too-deep": Wording(
         "{what} is as deep as the piece is high, or deeper",
@@ -272,7 +294,9 @@ WORDINGS: dict[str, Wording] = {
         helps={"straight": "lead the edges straight through them, or back to where they began"},
     ),
     "repeated-statement/across": Wording(
-        "the width of piece `{piece}` is changed across at `{level}` twice", labels={"again": "here again", "first": "first here"}
+        "the width of piece `{piece}` is changed across at `{level}` twice",
+        labels={"again": "here again", "first": "first here"},
+        helps={"leave-one-out": "leave one of the two out"},
     ),
     "repeats-without-chart": Wording(
         "{what} is {repeats} repeats wide, and has no chart that repeats",
@@ -280,30 +304,46 @@ WORDINGS: dict[str, Wording] = {
         helps={"give-width": "give its width in cm or stitches"},
     ),
     "reserved-name/called-edge": Wording(
-        "every piece has an edge `{name}` already", labels={"here": "called so here"}, notes={"kept": "kept names: {kept}"}
+        "every piece has an edge `{name}` already",
+        labels={"here": "called so here"},
+        notes={"kept": "kept names: {kept}"},
+        helps={"rename": "call it by another name"},
     ),
     "reserved-name/opening": Wording(
         "every piece has an edge `{name}` already",
         labels={"opening-called": "an opening called so", "slot-called": "a slot called so"},
         notes={"kept": "kept names: {kept}"},
+        helps={"rename": "call it by another name"},
     ),
-    "rows-across": Wording("{what} runs across the work, and rows run up", labels={"rows": "rows"}),
-    "shape-ring": Wording("{ring:`/ uses }: this has no end", labels={"again": "uses `{again}` again"}),
+    "rows-across": Wording(
+        "{what} runs across the work, and rows run up", labels={"rows": "rows"}, helps={"width": "write a length or stitches"}
+    ),
+    "shape-ring": Wording(
+        "{ring:`/ uses }: this has no end",
+        labels={"again": "uses `{again}` again"},
+        helps={"without": "write one of these shapes without the others"},
+    ),
     "shoulders-at-top": Wording(
         "the shoulders are held from `{from_level}`, the top of piece `{piece}`: no rows are left for them",
         labels={"top": "from the top"},
         notes={"levels": "levels from the start up: {levels}"},
+        helps={"lower": "name a level below the top"},
     ),
     "slot-at-edge": Wording(
         "{what} is at `{level}`, where there are no rows {start:?below|above} it",
         labels={"at": "at `{level}`"},
         helps={"own-level": "give it a level of its own {start:?above the start|below the top}"},
     ),
-    "stitches-up": Wording("{what} runs up the work, and stitches run across", labels={"stitches": "stitches"}),
+    "stitches-up": Wording(
+        "{what} runs up the work, and stitches run across",
+        labels={"stitches": "stitches"},
+        helps={"height": "write a length or rows"},
+    ),
     "stretch-falls": Wording(
         "{what} goes from `{from_level}` to `{to_level}`, which is not above it",
         labels={"from-to": "from `{from_level}` to `{to_level}`"},
         notes={"levels": "levels of piece `{piece}` from the start up: {levels}"},
+        helps={"higher": "name a level above `{from_level}` behind `to`"},
     ),
     "stretches-overlap/two-things": Wording(
         "{one} and {other} of piece `{piece}` share rows",
@@ -319,7 +359,9 @@ WORDINGS: dict[str, Wording] = {
         helps={"same-time": "wedges worked at the same time are one at each edge, between the same two levels"},
     ),
     "two-at-once-outwards": Wording(
-        "the edge to `{to_level}` moves outwards, and two stitches at once can only be taken in", labels={"two": "two at once"}
+        "the edge to `{to_level}` moves outwards, and two stitches at once can only be taken in",
+        labels={"two": "two at once"},
+        helps={"one-at-a-time": "leave out `two at once`"},
     ),
     "wedge-too-wide/both": Wording(
         "the wedges at both edges are together wider than piece `{piece}`",
@@ -353,5 +395,7 @@ WORDINGS: dict[str, Wording] = {
         labels={"one-edge": "only the {side:term} edge"},
         helps={"write-by": "write `by` and how far the {side:term} edge moves"},
     ),
-    "wrong-unit/length": Wording("{what} is a length", labels={"dimension": "{dimension}"}),
+    "wrong-unit/length": Wording(
+        "{what} is a length", labels={"dimension": "{dimension}"}, helps={"a-length": "write a length, such as `40 cm`"}
+    ),
 }
