@@ -17,19 +17,6 @@ _REPEATS = Wording(
 _TIMES = Wording(
     "{what} is worked {times} times", labels={"times": "repeat {times} times"}, notes={"possible": "2 to {most} are possible"}
 )
-_ROOM = Wording(
-    "{what} leaves nothing of the piece beside it",
-    labels={"wide": "{taken} wide"},
-    notes={
-        "piece-wide": "the piece {where} is {width} wide",
-        "beside": "{side:term} of it, {where}, the piece has {room}",
-        "beyond": "on the {side:term}, {where}, it goes {over} beyond the edge of the piece",
-    },
-    helps={
-        "narrower": "make it {by} narrower at least, or the piece as much wider there",
-        "narrower-or-inwards": "make it {by} narrower at least on that side, or move it as far towards the centre",
-    },
-)
 WORDINGS: dict[str, Wording] = {
     "absurd-count/at-once": Wording("one stitch or two are moved at once", labels={"once": "{at_once} at once"}),
     "absurd-count/copies": _COPIES,
@@ -63,18 +50,6 @@ WORDINGS: dict[str, Wording] = {
         "piece `{piece}` is begun on `{model}`, which is not knitted before it",
         labels={"along": "along `{model} {edge}`", "piece": "piece `{model}`"},
         helps={"write-before": "write piece `{model}` before piece `{piece}`"},
-    ),
-    "beyond-the-edge/buttonholes": Wording(
-        "the buttonholes of piece `{piece}` leave nothing of the piece beside them",
-        labels={"in-from": "{reach} in from the {edge:term} edge"},
-        notes={"room": "the piece has {room} there"},
-        helps={"nearer": "bring them {over} nearer to the edge at least"},
-    ),
-    "beyond-the-edge/room": _ROOM,
-    "buttonholes-too-close": Wording(
-        "{count} buttonholes need {needed} rows from the first to the last",
-        labels={"here": "{rows} here"},
-        helps={"apart": "bring their ends {lacking} further apart, or make fewer of them"},
     ),
     "cast-off-at-start": Wording(
         "stitches of {what} are cast off at `{first}`, where no row is knitted yet",
@@ -117,12 +92,6 @@ WORDINGS: dict[str, Wording] = {
         "the {side:term} edge of piece `{piece}` is held from `{from_level}` on and moves there",
         labels={"moves": "moves here", "held": "held from `{from_level}`"},
         helps={"straight": "lead this edge straight from `{from_level}` to `{to_level}`"},
-    ),
-    "edge-past-opening": Wording(
-        "{what} ends at `{end}`, below `{to_level}`",
-        labels={"to": "to `{to_level}`"},
-        notes={"levels": "levels of piece `{piece}` from the start up: {levels}"},
-        helps={"another-level": "name `{end}`, or a level below it"},
     ),
     "edge-past-shoulder": Wording(
         "an edge of piece `{piece}` goes on to `{to_level}` while the shoulders are held from `{from_level}`",
@@ -188,31 +157,10 @@ WORDINGS: dict[str, Wording] = {
         labels={"least": "start and top at least"},
         helps={"second-level": "add a level above the start, such as `top 60 cm`"},
     ),
-    "named-in-opening": Wording(
-        "the edges of {what} go by its own name",
-        labels={"called": "called `{called}`"},
-        helps={"leave-name-out": "leave out `called {called}`; where the edge is meant, the opening's name stands for it"},
-    ),
-    "neck-flat": Wording(
-        "the flat part of {what} is {wider:?wider than the neck|less than the whole of a square neck}",
-        labels={"flat": "flat {flat}", "neck": "neck {width}"},
-        helps={"narrower": "{wider:?make the flat part narrower, or the neck wider|leave it out: a square neck is all flat}"},
-    ),
-    "neck-too-deep": Wording(
-        "{what} is as deep as the piece is high, or deeper",
-        labels={"deep": "{depth} deep", "at": "`{top}` at {height}"},
-        helps={"less": "make it less deep, by more than this: {by}"},
-    ),
-    "neck-too-wide": _ROOM,
     "no-unit/length": Wording(
         "{what} needs a unit",
         labels={"bare": "a bare number"},
         helps={"or-count": "write it in cm, mm, in or {count}", "length": "write it in cm, mm or in"},
-    ),
-    "no-width-left/opening": Wording(
-        "{what} has no width left at `{level}`",
-        labels={"wide": "{width} wide"},
-        helps={"less": "bring its edges {short} less together"},
     ),
     "no-width-left/piece": Wording(
         "piece `{piece}` has no width left at `{level}`",
@@ -227,22 +175,6 @@ WORDINGS: dict[str, Wording] = {
     "not-positive/rate": Wording("an edge that moves at a rate moves by a stitch at least", labels={"none": "by no stitch"}),
     "not-positive/repeats": _REPEATS,
     "not-positive/times": _TIMES,
-    "opening-at-start": Wording(
-        "{what} begins at the start, where no row is knitted yet",
-        labels={"from": "from `{from_level}`"},
-        helps={"own-level": "give it a level of its own, two rows up or more"},
-    ),
-    "openings-overlap": Wording(
-        "`{one}` and `{other}` of piece `{piece}` are open in the same rows",
-        labels={"one": "from {one_low} to {one_high}", "other": "from {other_low} to {other_high}"},
-        helps={"end-before": "let one end before the other begins: they share {shared}"},
-    ),
-    "openings-touch": Wording(
-        "`{upper}` of piece `{piece}` begins in the row where `{lower}` ends",
-        labels={"from": "from {low}", "to": "to {high}"},
-        notes={"whole-rows": "rows over the whole width join the parts of one before the piece parts for the other"},
-        helps={"own-level": "let `{upper}` begin at a level of its own, two rows up or more"},
-    ),
     "panel-fabric": Wording(
         "{what} cannot be knitted as a panel in the rows of `{around}`",
         labels={
@@ -309,12 +241,6 @@ WORDINGS: dict[str, Wording] = {
         notes={"kept": "kept names: {kept}"},
         helps={"rename": "call it by another name"},
     ),
-    "reserved-name/opening": Wording(
-        "every piece has an edge `{name}` already",
-        labels={"opening-called": "an opening called so", "slot-called": "a slot called so"},
-        notes={"kept": "kept names: {kept}"},
-        helps={"rename": "call it by another name"},
-    ),
     "rows-across": Wording(
         "{what} runs across the work, and rows run up", labels={"rows": "rows"}, helps={"width": "write a length or stitches"}
     ),
@@ -328,11 +254,6 @@ WORDINGS: dict[str, Wording] = {
         labels={"top": "from the top"},
         notes={"levels": "levels from the start up: {levels}"},
         helps={"lower": "name a level below the top"},
-    ),
-    "slot-at-edge": Wording(
-        "{what} is at `{level}`, where there are no rows {start:?below|above} it",
-        labels={"at": "at `{level}`"},
-        helps={"own-level": "give it a level of its own {start:?above the start|below the top}"},
     ),
     "stitches-up": Wording(
         "{what} runs up the work, and stitches run across",
