@@ -15,7 +15,7 @@ from walewright.design.findings import Findings, amount
 from walewright.design.model import Fabric, PerSize
 from walewright.design.reading.units import LENGTH, NUMBER, WORDS, Dimension, convert, written
 from walewright.report.model import Span
-from walewright.report.said import Said, said
+from walewright.report.said import Said, only, said
 from walewright.source import syntax
 
 FUNCTIONS = ("min", "max", "round")
@@ -199,7 +199,7 @@ class Scope:
 
     def only(self, sizes: tuple[str, ...]) -> tuple[str, ...]:
         """The sizes concerned, empty when all are."""
-        return () if len(sizes) == len(self.sizes) else sizes
+        return only(self.sizes, sizes)
 
     def _tell_cycle(self, names: list[str]) -> None:
         for name in names:

@@ -53,13 +53,13 @@ class Measured:
     def plus(self, other: Measured, times: int = 1) -> Measured:
         """Both, one after the other, the other so many times."""
         return Measured(
-            total((self.rows, 1), (other.rows, times)),
-            total((self.stitches, 1), (other.stitches, times)),
-            total((self.length, 1), (other.length, times)),
-            self.more_rows + times * other.more_rows,
-            self.more_length + times * other.more_length,
-            self.rough or other.rough,
-            self.loose + times * other.loose,
+            rows=total((self.rows, 1), (other.rows, times)),
+            stitches=total((self.stitches, 1), (other.stitches, times)),
+            length=total((self.length, 1), (other.length, times)),
+            more_rows=self.more_rows + times * other.more_rows,
+            more_length=self.more_length + times * other.more_length,
+            rough=self.rough or other.rough,
+            loose=self.loose + times * other.loose,
         )
 
 

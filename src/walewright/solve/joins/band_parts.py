@@ -15,8 +15,8 @@ from walewright.counted.model import SizedBand, SizedPiece
 from walewright.design.model import Band, Design, EdgeName
 from walewright.glue.model import Chain, Glued, Line
 from walewright.report.model import Diagnostic, Severity, diagnosed
-from walewright.report.said import Said, said
-from walewright.solve.edges.bed_width import bed, only
+from walewright.report.said import Said, only, said
+from walewright.solve.edges.bed_width import bed
 from walewright.solve.joins.bands import apart, places_of, sized_band, stitches_along
 
 Ends = tuple[int, ...]
@@ -211,7 +211,7 @@ def bands_too_wide(design: Design, glued: Glued, garments: Garments, bands: Sequ
                 bed(design.machine),
                 notes=tuple(said("in-size", size=design.sizes[i], note=said("stitches", stitches=stitches[i])) for i in over),
                 helps=tuple(_ways_out(design, band, glued.lines_of(band.name), garments, max(stitches))),
-                sizes=only(design, over),
+                sizes=only(design.sizes, over),
                 band=band.name,
                 stitches=max(stitches),
                 needles=needles,
