@@ -14,7 +14,7 @@ from dataclasses import dataclass, replace
 from walewright.design.findings import Findings, amount
 from walewright.design.model import Fabric, PerSize
 from walewright.design.reading.units import LENGTH, NUMBER, WORDS, Dimension, convert, written
-from walewright.report.model import Span
+from walewright.report.model import NOWHERE, Span
 from walewright.report.said import Said, only, said
 from walewright.source import syntax
 
@@ -38,6 +38,8 @@ class Value:
     amounts: PerSize
     dimension: Dimension
     span: Span
+    row: Span = NOWHERE
+    """Of a row of `sizes` without a unit: where that row is."""
 
     def on(self, span: Span) -> Value:
         return replace(self, span=span)

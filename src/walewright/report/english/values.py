@@ -268,6 +268,11 @@ WORDINGS: dict[str, Wording] = {
         labels={"dimension": "{dimension}"},
         helps={"a-length": "compare it with a length, such as `40 cm`"},
     ),
+    "wrong-unit/count": Wording(
+        "{what} are counted, and `{name}` is {dimension}",
+        labels={"here": "{dimension}"},
+        helps={"no-unit": "write the row or the sum without a unit"},
+    ),
     "wrong-unit/regauged": Wording(
         "`{function}` takes a width, as a length",
         labels={"dimension": "{dimension}"},
