@@ -6,6 +6,7 @@ from walewright.design.findings import Findings, amount
 from walewright.design.model import Fabric, PerSize
 from walewright.design.reading.units import LENGTH, NUMBER, ROWS, STITCHES
 from walewright.design.reading.values import Scope, Value
+from walewright.report.model import NOWHERE
 from walewright.report.said import BySize, Said, by_size
 from walewright.source import syntax
 
@@ -28,7 +29,7 @@ class Place:
         if value is None:
             return None
         if value.dimension == ROWS:
-            self.findings.report("rows-across", (value.span, "rows"), what=what)
+            self.findings.report("rows-across", (value.span, "rows"), helps=("width",), what=what)
             return None
         if value.dimension == STITCHES:
             return self._checked(_over(value, self.fabric.stitches_per_cm), what, least, value) if self.fabric else None
@@ -40,7 +41,7 @@ class Place:
         if value is None:
             return None
         if value.dimension == STITCHES:
-            self.findings.report("stitches-up", (value.span, "stitches"), what=what)
+            self.findings.report("stitches-up", (value.span, "stitches"), helps=("height",), what=what)
             return None
         if value.dimension == ROWS:
             return self._checked(_over(value, self.fabric.rows_per_cm), what, least, value) if self.fabric else None
@@ -96,9 +97,13 @@ def is_length(value: Value, what: Said, findings: Findings, count: str = "") -> 
     if value.dimension == LENGTH:
         return True
     if value.dimension == NUMBER:
-        findings.report("no-unit/length", (value.span, "bare"), helps=("or-count" if count else "length",), what=what, count=count)
+        row = ((value.row, "row"),) if value.row != NOWHERE else ()
+        helps = ("row-unit" if row else "or-count" if count else "length",)
+        findings.report("no-unit/length", (value.span, "bare"), *row, helps=helps, what=what, count=count)
     else:
-        findings.report("wrong-unit/length", (value.span, "dimension"), what=what, dimension=value.dimension.kind)
+        findings.report(
+            "wrong-unit/length", (value.span, "dimension"), helps=("a-length",), what=what, dimension=value.dimension.kind
+        )
     return False
 
 

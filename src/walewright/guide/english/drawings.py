@@ -60,6 +60,7 @@ DRAWINGS = {
     "measured/stretch": "{name} to {to}",
     "measured/of": "{extent:term} of {name}",
     "measured/times": "{what}, {times} times",
+    "measured/together": "{what}, all together",
     # Symbols of charts.
     "cell/knit": "plain stitch",
     "cell/hole": "eyelet",

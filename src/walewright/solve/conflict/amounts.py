@@ -59,7 +59,9 @@ class _Sums:
         heights = [highest(level)[size] for level in piece.levels]
         for number, ((low, high), (_, _, fabric)) in enumerate(zip(pairwise(heights), stages(self.design, piece), strict=True)):
             again = [
-                r.times for r in piece.repeats if level_number(piece, r.from_level) <= number < level_number(piece, r.to_level)
+                r.times[size]
+                for r in piece.repeats
+                if level_number(piece, r.from_level) <= number < level_number(piece, r.to_level)
             ]
             within = [self.design.fabric(z.fabric) for z in piece.zones]
             weight = max(_weight(self.design, f) for f in (fabric, *within))

@@ -71,7 +71,7 @@ def sized_buttonholes(
     per_cm = fabric_below(design, piece, holes.to_level).stitches_per_cm
     between = floor(holes.distance[size] * per_cm + 0.5)
     taken: SlotTaken = "eyelet" if holes.stitches == 1 else "cast-off"
-    for number, row in enumerate(hole_rows(holes.count, rows[holes.from_level], rows[holes.to_level]), 1):
+    for number, row in enumerate(hole_rows(holes.counts[size], rows[holes.from_level], rows[holes.to_level]), 1):
         edge = reach + sum(by for run in runs for at, by in run.changes() if at < row)
         first = between - edge if holes.edge == "left" else edge - between - holes.stitches
         yield SizedSlot(
@@ -95,6 +95,6 @@ def sized_zones(design: Design, piece: Piece, rows: Mapping[str, int], size: int
         )
 
 
-def sized_repeats(piece: Piece, rows: Mapping[str, int]) -> tuple[SizedRepeat, ...]:
+def sized_repeats(piece: Piece, rows: Mapping[str, int], size: int) -> tuple[SizedRepeat, ...]:
     """The stretches worked several times."""
-    return tuple(SizedRepeat(rows[r.from_level], rows[r.to_level], r.times, r.origin) for r in piece.repeats)
+    return tuple(SizedRepeat(rows[r.from_level], rows[r.to_level], r.times[size], r.origin) for r in piece.repeats)

@@ -113,7 +113,7 @@ def _times(piece: Piece, number: int) -> int:
     times = piece.copies
     for repeat in piece.repeats:
         if level_number(piece, repeat.from_level) < number <= level_number(piece, repeat.to_level):
-            times *= repeat.times
+            times *= max(repeat.times)
     return times
 
 

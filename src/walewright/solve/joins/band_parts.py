@@ -130,7 +130,7 @@ def _parts(
         while name in taken:
             name += "_part"
         names.append(name)
-    bare = replace(band, holes=0, hole_stitches=0, first=(), last=())
+    bare = replace(band, holes=(), hole_stitches=0, first=(), last=())
     plain = [replace(bare, name=name, along=along) for name, along in zip(names, alongs, strict=True)]
     if not band.holes:
         return tuple(plain)
@@ -144,9 +144,9 @@ def _parts(
     found: list[Band] = []
     for number, part in enumerate(plain):
         own = tuple(tuple(of[number]) for of in places if of is not None)
-        most = max(len(some) for some in own)
-        holes = replace(part, holes=most, hole_stitches=band.hole_stitches, first=band.first, last=band.last, places=own)
-        found.append(holes if most else part)
+        counts = tuple(len(some) for some in own)
+        holes = replace(part, holes=counts, hole_stitches=band.hole_stitches, first=band.first, last=band.last, places=own)
+        found.append(holes if any(counts) else part)
     return tuple(found)
 
 

@@ -268,9 +268,10 @@ def _places(band: Band, size: int, stitches: int, fabric: Fabric) -> list[int]:
         return list(band.places[size])
     first = floor(band.first[size] * fabric.stitches_per_cm + 0.5)
     last = stitches - floor(band.last[size] * fabric.stitches_per_cm + 0.5) - band.hole_stitches
-    if band.holes == 1:
+    count = band.holes[size]
+    if count == 1:
         return [first]
-    return [first + floor((last - first) * k / (band.holes - 1) + 0.5) for k in range(band.holes)]
+    return [first + floor((last - first) * k / (count - 1) + 0.5) for k in range(count)]
 
 
 def _holes(band: Band, size: int, stitches: int, rows: int, fabric: Fabric) -> Iterator[SizedSlot]:
@@ -318,7 +319,7 @@ def crowded_holes(design: Design, garments: Sequence[Sequence[SizedBand]]) -> It
             notes=tuple(said("band-has", size=design.sizes[i], stitches=made[i].stitches, rows=made[i].rows) for i in over),
             helps=(help_,),
             sizes=only(design.sizes, over),
-            buttonholes=band.holes,
+            buttonholes=max(band.holes[i] for i in over),
             band=band.name,
         )
 

@@ -171,7 +171,7 @@ def _piece(design: Design, piece: Piece, terms: PieceTerms, values: Values, outl
         widest=_widest(start, left, right),
         slots=tuple(sorted(slots, key=lambda s: (s.row, s.first))),
         zones=tuple(sized_zones(design, piece, rows, size, off)),
-        repeats=sized_repeats(piece, rows),
+        repeats=sized_repeats(piece, rows, size),
         lean=off,
     )
     made = replace(made, slots=settled(made, made.slots, frozenset(holes.origin.path for holes in piece.buttonholes)))
