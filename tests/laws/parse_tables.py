@@ -6,11 +6,12 @@ from __future__ import annotations
 from pathlib import Path
 
 from walewright.readback import sentences
+from walewright.readback.english import LANGUAGE
 from walewright.source import grammar
 from walewright.world.tables import Grammar, tables
 
 FOLDER = Path(__file__).resolve().parents[2] / "grammar"
-GRAMMARS = (grammar.GRAMMAR, sentences.GRAMMAR)
+GRAMMARS = (grammar.GRAMMAR, sentences.grammar(LANGUAGE))
 
 
 def file(of: Grammar) -> Path:

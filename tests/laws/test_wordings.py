@@ -19,8 +19,9 @@ from walewright.report.english import ENGLISH
 from walewright.report.wording import Wording
 
 TERMS = frozenset(ENGLISH.terms)
-TO_COME = frozenset({"solve", "glue", "fit", "proof", "readback", "regrade", "world", "cli", "pipeline"})
-"""Packages that hand on phrases and clauses whose keys they choose: `test_table_of_words.py` holds them."""
+TO_COME = frozenset({"solve", "glue", "fit", "proof", "readback", "regrade", "world", "cli", "pipeline", "knit", "write"})
+"""Packages that hand on phrases and clauses whose keys they choose: `test_table_of_words.py` holds them, and of what is printed
+`test_printed_words.py`."""
 
 HELD = [p for p in sources() if stage(p) not in TO_COME]
 

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import pytest
 
+from tests.in_english import read_back
 from walewright.knit import operations as op
-from walewright.readback import read_back
 from walewright.readback.hands import Contradiction, Hands
 
 START = "Take the carriage to the right without knitting.\n[ ] Bring needles L 5 to R 5 to working position: 10 sts."

@@ -18,12 +18,6 @@ if TYPE_CHECKING:
     from walewright.pipeline import Outcome
 
 
-def _read_back(outcome: Outcome) -> object:
-    from walewright import readback
-
-    return readback.read_back_all(outcome.plain_text)[0] if outcome.plain_text else None
-
-
 RESULTS: dict[str, Callable[[Outcome], object]] = {
     "source": lambda o: o.tree,
     "design": lambda o: o.design,
@@ -34,7 +28,7 @@ RESULTS: dict[str, Callable[[Outcome], object]] = {
     "bed": lambda o: o.results,
     "fit": lambda o: o.fit,
     "write": lambda o: o.instructions,
-    "readback": _read_back,
+    "readback": lambda o: o.read,
     "proof": lambda o: o.proof,
 }
 """Stage -> its result, or None (or nothing) where the source did not come so far. `knit` has the steps, `hands` the operations they

@@ -11,8 +11,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Any
 
+from walewright.readback.language import ReadLanguage
 from walewright.readback.layout import Printed, Sheet
-from walewright.readback.sentences import Phrase, Unreadable, chart_line
+from walewright.readback.sentences import Phrase, Unreadable, chart_line, meaning
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,10 +55,8 @@ class Wrong:
     end: int
 
 
-_STRIP = re.compile(r"Columns ([0-9]{1,4}) to ([0-9]{1,4}) of ([0-9]{1,4})(?:, columns ([0-9]{1,4}) to ([0-9]{1,4}) as before)?:")
 _ROW = re.compile(r" *([0-9]{1,4}) \| (\S(?: \S)*) \| ([0-9]{1,4})")
 _RULER = re.compile(r" *[0-9][0-9 ]*")
-_KEY = re.compile(r"Key: (\S)  (?=\S)")
 
 
 @dataclass(slots=True)
@@ -78,22 +77,23 @@ class _Fault(Exception):
         self.wrong = Wrong(code, message, place.start, place.end)
 
 
-def drawing(sheet: Sheet) -> Drawing | Wrong:
+def drawing(sheet: Sheet, language: ReadLanguage) -> Drawing | Wrong:
     """The chart of a section, or the first thing that is wrong with it."""
     try:
-        return _drawn(sheet)
+        return _drawn(sheet, language)
     except _Fault as fault:
         return fault.wrong
 
 
-def _drawn(sheet: Sheet) -> Drawing:
+def _drawn(sheet: Sheet, language: ReadLanguage) -> Drawing:
+    layout = language.layout
     strips: list[_Strip] = []
     told: list[tuple[str, Phrase, Printed]] = []
     for line in sheet.lines:
-        if (found := _STRIP.fullmatch(line.words)) is not None:
+        if (found := layout.strip.fullmatch(line.words)) is not None:
             strips.append(_strip(found, line, strips))
-        elif line.words.startswith(("Repeat:", "Way:", "Key:")):
-            told.append(_told(line))
+        elif layout.told.match(line.words) is not None:
+            told.append(_told(line, language))
         elif (row := _ROW.fullmatch(line.words)) is not None and strips:
             _into(strips[-1], row, line)
         elif _RULER.fullmatch(line.words) is not None and strips:
@@ -113,9 +113,9 @@ def _drawn(sheet: Sheet) -> Drawing:
 
 
 def _strip(found: re.Match[str], line: Printed, strips: list[_Strip]) -> _Strip:
-    first, last, of = (int(found[n]) for n in (1, 2, 3))
+    first, last, of = (int(found[n]) for n in ("first", "last", "width"))
     before = strips[-1] if strips else None
-    begin, end = (int(found[4]), int(found[5])) if found[4] else (first, first - 1)
+    begin, end = (int(found["again"]), int(found["before"])) if found["again"] else (first, first - 1)
     if not 1 <= first <= last <= of or (before is not None and before.of != of):
         raise _Fault("these columns are not in the chart", line)
     if begin != first or end != (before.last if before is not None else 0) or end < first - 1 or end >= last:
@@ -174,14 +174,13 @@ def _laid_together(strips: list[_Strip], title: Printed) -> list[tuple[str, Prin
 # ----------------------------------------------------------------- the words beside it
 
 
-def _told(line: Printed) -> tuple[str, Phrase, Printed]:
+def _told(line: Printed, language: ReadLanguage) -> tuple[str, Phrase, Printed]:
     """(symbol, what is said of it); the symbol is empty for what is said of the whole chart."""
-    key = _KEY.match(line.words)
-    words = f"Key: {line.words[key.end() :]}" if key is not None else line.words
-    said = chart_line(words)
-    if isinstance(said, Unreadable) or (words.startswith("Key:") and key is None):
+    key = language.layout.key.match(line.words)
+    said = meaning(line.words[key.end() :], language) if key is not None else chart_line(line.words, language)
+    if isinstance(said, Unreadable):
         raise _Fault("the words of the chart make no sense here", line, "words-unreadable")
-    return key[1] if key is not None else "", said, line
+    return key["symbol"] if key is not None else "", said, line
 
 
 def _key(told: list[tuple[str, Phrase, Printed]], title: Printed) -> tuple[dict[str, Mark], bool]:

@@ -28,6 +28,8 @@ ENGLISH = Language(
     words=("nought", "one", "two", "three", "four", "five", "six"),
 )
 
+LANGUAGE = ENGLISH
+
 
 def in_english(diagnostic: Diagnostic) -> Worded:
     """A diagnostic's message, labels, notes and helps in English."""
