@@ -13,10 +13,10 @@ import time
 from collections.abc import Callable
 from pathlib import Path
 
-from walewright import pages, pipeline
+from walewright import pipeline, sheet
 from walewright.cli.sources import shipped
 from walewright.design import Changes
-from walewright.pages import PageOptions
+from walewright.sheet import PageOptions
 
 PATTERNS = Path(__file__).resolve().parents[2] / "patterns"
 GARMENTS = ("tidewrack", "anemone")
@@ -49,11 +49,11 @@ def _time(source: Path) -> None:
 
     outcome = compiled()
     assert outcome.proven
-    sheet = pages.compose(outcome.design, outcome.counts, outcome.instructions, outcome.proof, PageOptions())
-    html = pages.html(sheet)
+    made = sheet.compose(outcome.design, outcome.counts, outcome.instructions, outcome.proof, PageOptions())
+    html = sheet.html(made)
     proving = seconds(compiled)
-    printing = seconds(lambda: pages.pdf(html, sheet))
-    composing = seconds(lambda: pages.html(sheet))
+    printing = seconds(lambda: sheet.pdf(html, made))
+    composing = seconds(lambda: sheet.html(made))
     print(f"{source.stem}, {len(outcome.plans)} sizes")
     print(f"  text to proven plan: {proving:.2f} s")
     print(f"  HTML from the plan:  {composing:.2f} s")

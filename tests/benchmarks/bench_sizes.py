@@ -11,11 +11,11 @@ import re
 import time
 from pathlib import Path
 
-from walewright import pages, pipeline
+from walewright import pipeline, sheet
 from walewright.cli.sources import shipped
 from walewright.design import Changes
-from walewright.pages import PageOptions
 from walewright.report.english import in_english
+from walewright.sheet import PageOptions
 
 SOURCE = Path(__file__).resolve().parents[2] / "patterns" / "marram.wale"
 COUNTS = (5, 10, 20, 40)
@@ -58,10 +58,10 @@ def main() -> None:
         per_size = per_size or taken / count
         line = f"{count:3} sizes: {taken:6.2f} s, per size {taken / count / per_size:.2f} of that with {COUNTS[0]}"
         if count == 10:
-            sheet = pages.compose(*outcome.result(), PageOptions())
-            html = pages.html(sheet)
+            made = sheet.compose(*outcome.result(), PageOptions())
+            html = sheet.html(made)
             begun = time.perf_counter()
-            pages.pdf(html, sheet)
+            sheet.pdf(html, made)
             line += f"; proven plan / PDF {taken / (time.perf_counter() - begun):.2f}"
         print(line)
 

@@ -33,7 +33,7 @@ import walewright
 from tests.benchmarks.mutating import mutated
 from tests.benchmarks.small_changes import changed
 from tests.benchmarks.variants_at_random import FAULTS, ROOT, one_size, sources, variant
-from walewright import pages, pipeline, plan
+from walewright import pipeline, plan, sheet
 from walewright.cli.sources import shipped
 from walewright.design import Changes, Shipped
 from walewright.report.english import in_english
@@ -72,7 +72,7 @@ def compiled(text: str, changes: Changes, data: Shipped) -> Result:
         return Result(ours[0].code, f"{in_english(ours[0]).message} {in_english(ours[0]).notes[-1:]}", codes)
     if outcome.proven:
         design, counts, instructions, proof = outcome.result()
-        pages.html(pages.compose(design, counts, instructions, proof, pages.PageOptions(), outcome.fit))
+        sheet.html(sheet.compose(design, counts, instructions, proof, sheet.PageOptions(), outcome.fit))
         plan.plan_bytes(outcome)
     return Result("proven" if outcome.proven else "refused", "", codes)
 

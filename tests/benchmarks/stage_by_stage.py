@@ -1,7 +1,7 @@
 """Two texts compared stage by stage, no further than to the first at which they differ.
 
 The stages are pure, so what was made of equal things is equal and is not made again: of equal plans the bed has knitted the same
-fabric, from an equal sheet the same page is printed. What a stage looks for to explain a refusal is left out, since a refusal shows
+fabric, from an equal made the same page is printed. What a stage looks for to explain a refusal is left out, since a refusal shows
 whatever its explanation: the text that is compared with compiles.
 """
 
@@ -14,14 +14,14 @@ from functools import cached_property
 from unittest import mock
 
 from tests.design.dump import dump
-from walewright import bed, pages, pipeline, plan, proof, readback, solve, write
+from walewright import bed, pipeline, plan, proof, readback, sheet, solve, write
 from walewright.bed import BedResult
 from walewright.cli.sources import shipped
 from walewright.cli.text_copy import text_copy
 from walewright.design import Changes
-from walewright.pages.model import PageOptions, Sheet
 from walewright.pipeline import Outcome
 from walewright.report.model import Diagnostic, has_errors
+from walewright.sheet.model import PageOptions, Sheet
 
 SHIPPED = shipped()
 
@@ -102,7 +102,7 @@ class Compiled:
         return _proven(self.knitted)
 
     @cached_property
-    def sheet(self) -> Sheet | None:
+    def made(self) -> Sheet | None:
         return _sheet(self.proven)
 
 
@@ -138,7 +138,7 @@ def _proven(knitted: tuple[Outcome, tuple[BedResult | None, ...]] | None) -> Out
 
 
 def _sheet(proven: Outcome | None) -> Sheet | None:
-    return None if proven is None else pages.compose(*proven.result(), PageOptions(date="today"), proven.fit)
+    return None if proven is None else sheet.compose(*proven.result(), PageOptions(date="today"), proven.fit)
 
 
 def shows(was: Compiled, now: Compiled) -> str:
@@ -164,6 +164,6 @@ def shows(was: Compiled, now: Compiled) -> str:
     page, its = was.sheet, _sheet(after)
     assert page is not None
     assert its is not None
-    if page != its and pages.html(page) != pages.html(its):
+    if page != its and sheet.html(page) != sheet.html(its):
         return "page"
     return "" if plan.plan_bytes(before) == plan.plan_bytes(after) else "plan"

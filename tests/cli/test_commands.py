@@ -19,7 +19,7 @@ from walewright.cli import main
 from walewright.cli.check import summary
 from walewright.cli.sources import shipped
 from walewright.design import Changes
-from walewright.pages.measure_words import measure_words
+from walewright.guide.english.measure_words import measure_words
 
 Said = pytest.CaptureFixture[str]
 

@@ -9,6 +9,7 @@ import pytest
 
 from tests.knit.put_together import glued, sized_seams
 from walewright.bed import Bed, BedResult, Gauge, knit
+from walewright.counted.model import Phrase, SizedBand, SizedGarment, SizedJoin, SizedPiece, SizedRun
 from walewright.design.model import (
     Band,
     Cell,
@@ -28,7 +29,7 @@ from walewright.design.model import (
 from walewright.knit import expand, plan
 from walewright.knit import steps as st
 from walewright.knit.operations import Work
-from walewright.solve.model import Counts, Phrase, SizedBand, SizedGarment, SizedJoin, SizedPiece, SizedRun
+from walewright.solve.model import Counts
 
 HERE = Origin("here")
 SIMPLE = Way("simple")

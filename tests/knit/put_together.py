@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from walewright.counted.model import SizedGarment, SizedJoin, SizedPiece, SizedSeam
 from walewright.design.model import Design, EdgeName, Origin, Piece
 from walewright.glue.model import EndAt, Glued, Line, Place, Seam, Task
-from walewright.solve.model import SizedGarment, SizedJoin, SizedPiece, SizedSeam
 
 HERE = Origin("here")
 OF_STITCHES = ("start", "end", "shoulder")

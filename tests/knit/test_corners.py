@@ -6,9 +6,9 @@ from typing import Any
 
 import pytest
 
+from walewright.counted.model import Phrase, PickUp, SizedBand, SizedOpening
 from walewright.design.model import Band, EdgeName
 from walewright.knit import steps as st
-from walewright.solve.model import Phrase, PickUp, SizedBand, SizedOpening
 
 
 def notes(room: Any, flat: int, *phrases: Phrase, rows: int = 6, arm: float = 10.0) -> list[str]:

@@ -7,6 +7,7 @@ from typing import Any
 
 import pytest
 
+from walewright.counted.model import PickUp, SizedBand, SizedJoin, SizedOpening
 from walewright.design.model import Band, EdgeName, Fabric, Join, Origin
 from walewright.knit import operations as op
 from walewright.knit import steps as st
@@ -14,7 +15,6 @@ from walewright.knit.dial import HEM, LINKING, Looser, looser
 from walewright.knit.hands import perform
 from walewright.knit.lengths import tail_cm
 from walewright.knit.state import State
-from walewright.solve.model import PickUp, SizedBand, SizedJoin, SizedOpening
 
 PLAIN = Fabric("plain", "stocking stitch", 0, "wool", "4", 20, 30, 10, 10, 0, Origin("here"))
 NEEDLES = st.NeedlesToWork(-8, 7, 16)

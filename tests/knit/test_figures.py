@@ -6,10 +6,10 @@ from typing import Any
 
 import pytest
 
+from walewright.counted.model import Phrase, SizedChart, SizedOpening, SizedRepeat, SizedZone
 from walewright.knit import operations as op
 from walewright.knit import steps as st
 from walewright.knit.figures import carried
-from walewright.solve.model import Phrase, SizedChart, SizedOpening, SizedRepeat, SizedZone
 
 
 def sized_chart(room: Any, name: str, from_row: int, to_row: int, first: int, last: int, **fields: Any) -> SizedChart:

@@ -6,12 +6,7 @@ from typing import Any
 
 import pytest
 
-from walewright.design.model import Band, EdgeName, Join, Way
-from walewright.knit import operations as op
-from walewright.knit import steps as st
-from walewright.knit.stages import rib_slots
-from walewright.knit.steps import shape
-from walewright.solve.model import (
+from walewright.counted.model import (
     Phrase,
     PickUp,
     SizedBand,
@@ -22,6 +17,11 @@ from walewright.solve.model import (
     SizedWedge,
     SizedZone,
 )
+from walewright.design.model import Band, EdgeName, Join, Way
+from walewright.knit import operations as op
+from walewright.knit import steps as st
+from walewright.knit.stages import rib_slots
+from walewright.knit.steps import shape
 
 FULL = Way("fashioned", 3)
 TWO = Way("fashioned", 3, 2)

@@ -6,12 +6,12 @@ from typing import Any
 
 import pytest
 
+from walewright.counted.model import Phrase, SizedOpening, SizedSlot, SizedZone
 from walewright.design.model import Way
 from walewright.knit import operations as op
 from walewright.knit import steps as st
 from walewright.knit.parting import MOST_HELD
 from walewright.knit.stages import stage_rows
-from walewright.solve.model import Phrase, SizedOpening, SizedSlot, SizedZone
 
 FINE, BULKY = (24, 30), (12, 15)
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from walewright.counted.model import Phrase, SizedRun, SizedWedge
 from walewright.design.model import Origin, Way
 from walewright.knit import steps as st
 from walewright.knit.holding import HeldEnd, wedge_groups
@@ -12,7 +13,6 @@ from walewright.knit.state import State
 from walewright.knit.tracks import BOTH, Ends
 from walewright.knit.tracks import run_groups as groups_of_run
 from walewright.knit.weave import crowded, weave
-from walewright.solve.model import Phrase, SizedRun, SizedWedge
 
 HERE = Origin("test")
 SIMPLE = Way("simple")

@@ -29,7 +29,7 @@ FORBIDDEN_CALLS = {
 FORBIDDEN_MODULES = {"os", "pathlib", "tempfile", "random", "subprocess", "socket", "time", "logging"}
 
 
-HANDED_ON = {"walewright.pages.render": {"os", "logging"}, "walewright.pages.fonts": {"pathlib"}}
+HANDED_ON = {"walewright.sheet.render": {"os", "logging"}, "walewright.sheet.fonts": {"pathlib"}}
 """Modules that the page renderer has to be told something through: its date by the environment, its fonts by their paths."""
 
 

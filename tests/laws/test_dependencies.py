@@ -10,7 +10,7 @@ from collections.abc import Iterable
 from importlib.metadata import packages_distributions
 
 from tests.laws.code_tree import ROOT, modules, tree
-from walewright.pages.fonts import FACES
+from walewright.sheet.fonts import FACES
 
 PROJECT = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
 TOOLS = {"pytest-xdist", "hatchling", "mypy", "ruff"}
@@ -73,7 +73,7 @@ def test_every_dependency_has_a_lower_bound() -> None:
 
 def test_the_law_sees_an_import_within_a_function() -> None:
     text = (
-        "import os\ndef f():\n    from numpy import array\n    import lark.visitors\nfrom walewright import pages\nfrom . import x"
+        "import os\ndef f():\n    from numpy import array\n    import lark.visitors\nfrom walewright import sheet\nfrom . import x"
     )
     assert imported([ast.parse(text)]) == {"numpy", "lark"}
 

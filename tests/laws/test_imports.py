@@ -18,17 +18,21 @@ ALLOWED: dict[str, set[str]] = {
     "source": {"report", "world"},
     "design": {"report", "world", SYNTAX},
     "glue": {"report", DESIGN},
-    "solve": {"report", "world", DESIGN, GLUE},
-    "knit": {"report", "world", DESIGN, GLUE, SOLVE},
+    # Questions about counted pieces are asked in one place, by the solver's own late checks too.
+    "counted": {DESIGN},
+    "solve": {"report", "world", DESIGN, GLUE, "counted"},
+    "knit": {"report", "world", DESIGN, GLUE, "counted", SOLVE},
     # The bed and the reader share nothing with what they check but the words for moves.
     "bed": {"report", OPERATIONS},
     "write": {"report", "world", DESIGN, SOLVE, STEPS, OPERATIONS},
     "readback": {"report", "world", OPERATIONS},
     # The proof compares fabrics, and measures their edges as the bed does.
-    "proof": {"report", "world", DESIGN, GLUE, SOLVE, OPERATIONS, "bed"},
-    "fit": {"report", "world", DESIGN, GLUE, SOLVE, OPERATIONS, "bed"},
-    "pages": {"report", "world", FIT, DESIGN, GLUE, SOLVE, STEPS, OPERATIONS, WRITE, PROOF},
-    "plan": {"report", "world", "pipeline", FIT, DESIGN, GLUE, SOLVE, STEPS, OPERATIONS, BED, WRITE, PROOF},
+    "proof": {"report", "world", DESIGN, GLUE, "counted", SOLVE, OPERATIONS, "bed"},
+    "fit": {"report", "world", DESIGN, GLUE, "counted", SOLVE, OPERATIONS, "bed"},
+    "guide": {"report", DESIGN, "counted"},
+    "figures": {"report", DESIGN, "counted", SOLVE, PROOF, OPERATIONS, "guide.model", "guide.numbers"},
+    "sheet": {"report", "world", "figures", "guide", FIT, DESIGN, GLUE, "counted", SOLVE, STEPS, OPERATIONS, WRITE, PROOF},
+    "plan": {"report", "world", "pipeline", FIT, DESIGN, GLUE, "counted", SOLVE, STEPS, OPERATIONS, BED, WRITE, PROOF},
     # Above the pipeline: it compiles again and again.
     "regrade": {"report", "pipeline", "design", SYNTAX},
 }

@@ -35,10 +35,10 @@ ALLOWED = {
     "cli.edits._renamed": "the author's source, cut at the spans of what is edited in it",
     "design.reading.counts.tex": "a yarn's count as its author wrote it, read as a number",
     "design.findings.__init__": "the author's source: the names within a line",
-    "pages.composing._cover_facts": "the author's label of a machine, printed as far as its first comma",
-    "pages.handwork.anchor": "an anchor is made of a title; nothing depends on what it says",
-    "pages.parts._stretches": "where a line may break: a blank and a stop go with the figure beside them",
-    "pages.supplies.machine": "the author's label of a machine, printed as far as its first comma",
+    "sheet.composing._cover_facts": "the author's label of a machine, printed as far as its first comma",
+    "sheet.handwork.anchor": "an anchor is made of a title; nothing depends on what it says",
+    "sheet.parts._stretches": "where a line may break: a blank and a stop go with the figure beside them",
+    "sheet.supplies.machine": "the author's label of a machine, printed as far as its first comma",
     "report.excerpt.column": "the author's source, shown under a message",
     "report.excerpt.shown": "the author's source, shown under a message",
     "report.places.line": "the author's source, cut into lines",
@@ -57,7 +57,7 @@ KEYS = {
 
 TO_GO = {
     "cli.text_copy._materials": "takes the label of a machine apart once more",
-    "pages.checked._seam": "finds a join by its words",
+    "sheet.checked._seam": "finds a join by its words",
     "solve.conflict.changed._one": "takes the name of an edge out of what a change says",
     "solve.conflict.changed._written": "takes the name of an edge out of what a change says",
 }

@@ -5,8 +5,8 @@ The one place that knows where these figures come from: when the compiler measur
 
 from __future__ import annotations
 
-from walewright.pages.fitting import eases
 from walewright.pipeline import Outcome
+from walewright.sheet.fitting import eases
 
 
 def width(outcome: Outcome, piece: str, level: str, size: int = 0) -> float:

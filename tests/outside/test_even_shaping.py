@@ -9,8 +9,8 @@ import pytest
 from PIL import Image, ImageDraw
 
 from tests.outside.worked import PER_INCH, garment, moves, proven
+from walewright.counted.model import Phrase
 from walewright.solve.edges.curves import straight, targets
-from walewright.solve.model import Phrase
 from walewright.solve.schedule.schedule import ALLOWED_BEYOND, Taper, deviation, least_deviation
 from walewright.solve.schedule.structure import phrase_schedules
 

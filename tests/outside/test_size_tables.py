@@ -11,7 +11,7 @@ from tests.outside.worked import SHIPPED
 from walewright.design import Changes
 from walewright.design.model import Measurement
 from walewright.design.reading.tables import size_table
-from walewright.pages.measure_words import measure_words
+from walewright.guide.english.measure_words import measure_words
 from walewright.pipeline import compile
 from walewright.report.english import in_english
 

@@ -8,7 +8,7 @@ import pytest
 
 from tests.outside.finished import length, width
 from tests.outside.worked import INCH, cast_offs, compiled, garment, moves, proven
-from walewright.solve.model import SizedRun
+from walewright.counted.model import SizedRun
 
 
 def sides(run: SizedRun) -> int:

@@ -7,8 +7,8 @@ from itertools import pairwise
 import pytest
 
 from tests.outside.worked import INCH, PER_INCH, WIDE, garment, knitted, proven
-from walewright.pages.measure_words import measure_words
-from walewright.solve.model import SizedPiece
+from walewright.counted.model import SizedPiece
+from walewright.guide.english.measure_words import measure_words
 
 PANEL = """
 piece panel in plain{odd}

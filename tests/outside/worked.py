@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from walewright.bed import Fabric
 from walewright.cli.sources import shipped
+from walewright.counted.model import SizedGarment, SizedRun
 from walewright.design import Changes
 from walewright.knit.operations import CastOff, Pass, SetCounter
 from walewright.pipeline import Outcome, compile
 from walewright.report.english import in_english
-from walewright.solve.model import SizedGarment, SizedRun
 
 SHIPPED = shipped()
 

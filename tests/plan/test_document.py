@@ -165,8 +165,7 @@ def test_the_schema_knows_every_operation_and_its_fields(operation: object) -> N
 
 
 def test_everything_that_a_piece_can_have_is_told() -> None:
-    from walewright.design.model import Origin, Way
-    from walewright.solve.model import (
+    from walewright.counted.model import (
         Phrase,
         SizedChart,
         SizedOpening,
@@ -177,6 +176,7 @@ def test_everything_that_a_piece_can_have_is_told() -> None:
         SizedWedge,
         SizedZone,
     )
+    from walewright.design.model import Origin, Way
 
     at = Origin("by hand")
     run = SizedRun("side", 0, 40, (Phrase((4,), (-2,), 3),), Way("fashioned", 2, 2), at)

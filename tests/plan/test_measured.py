@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import pytest
 
-from walewright.pages.measure_words import measure_words
+from walewright.counted.model import MeasureKey
+from walewright.guide.english.measure_words import measure_words
 from walewright.plan.measured import measured
-from walewright.solve.model import MeasureKey
 
 CALLED = {
     MeasureKey("width", "start"): "width at start",

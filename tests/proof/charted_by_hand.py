@@ -6,10 +6,10 @@ from dataclasses import replace
 
 from tests.bed.by_hand import BED, Ops, rows
 from walewright.bed import Fabric, knit
+from walewright.counted.model import SizedChart, SizedGarment, SizedPiece, SizedRun
 from walewright.design.model import Cell, Chart, Design, EdgeRun, Key, Level, Machine, Motif, Origin, Piece, Way, Yarn
 from walewright.design.model import Fabric as Knit
 from walewright.knit.operations import Block, CastOff, CastOn, IntoWork, MoveCarriage, SetCounter, Transfer, UseYarn, Work
-from walewright.solve.model import SizedChart, SizedGarment, SizedPiece, SizedRun
 
 HERE = Origin("by hand")
 LACE_PLACE = Origin("fabric lace")

@@ -7,9 +7,9 @@ from dataclasses import replace
 import pytest
 
 from tests.proof.charted_by_hand import DESIGN, HERE, PLACED, SIZED, knitted, lace
+from walewright.counted.model import Phrase, SizedChart, SizedGarment, SizedJoin, SizedPiece, SizedRun, SizedWedge
 from walewright.design.model import Design, EdgeName, Way
 from walewright.proof.charted import charts, matches, moved_at
-from walewright.solve.model import Phrase, SizedChart, SizedGarment, SizedJoin, SizedPiece, SizedRun, SizedWedge
 
 
 def differences(design: Design = DESIGN, **changed: object) -> list[str]:

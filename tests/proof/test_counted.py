@@ -10,8 +10,21 @@ import pytest
 from tests.bed.by_hand import BED, Ops, again, apart_and_together, rows
 from tests.proof import charted_by_hand as by_chart
 from walewright.bed import Fabric, knit
+from walewright.counted.model import (
+    Deviation,
+    MeasureKey,
+    Phrase,
+    SizedOpening,
+    SizedPiece,
+    SizedRepeat,
+    SizedRun,
+    SizedSlot,
+    SizedWedge,
+    SizedZone,
+)
 from walewright.design.model import Design, EdgeRun, Edging, Level, Machine, Opening, Origin, Piece, Slot, Way, Wedge, Yarn
 from walewright.design.model import Fabric as Knit
+from walewright.guide.english.measure_words import measure_words
 from walewright.knit.operations import (
     Block,
     CastOff,
@@ -34,21 +47,8 @@ from walewright.knit.operations import (
     Work,
     Wrap,
 )
-from walewright.pages.measure_words import measure_words
 from walewright.proof.counted import as_counted
 from walewright.proof.measures import measures
-from walewright.solve.model import (
-    Deviation,
-    MeasureKey,
-    Phrase,
-    SizedOpening,
-    SizedPiece,
-    SizedRepeat,
-    SizedRun,
-    SizedSlot,
-    SizedWedge,
-    SizedZone,
-)
 
 HERE = Origin("by hand")
 SIMPLE = Way("simple")

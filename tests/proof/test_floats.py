@@ -9,10 +9,10 @@ import pytest
 from tests.proof.charted_by_hand import DESIGN, LACE_PLACE, MOTIF_PLACE, PLACED, SIZED, garment, knitted, lace
 from walewright.bed import Fabric
 from walewright.bed.model import Float
+from walewright.counted.model import SizedPiece
 from walewright.proof.floats import LONGEST_CM, LONGEST_STITCHES, LongFloat, float_warnings, long_floats
 from walewright.report.english import in_english
 from walewright.report.model import Severity
-from walewright.solve.model import SizedPiece
 
 
 def with_floats(*floats: Float, fabric: str = "") -> Fabric:

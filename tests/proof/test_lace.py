@@ -6,9 +6,9 @@ from dataclasses import replace
 
 from tests.bed.by_hand import Ops, rows
 from tests.proof.charted_by_hand import BEGIN, END, HOLES, PLACED, SIZED, knitted, lace
+from walewright.counted.model import SizedPiece
 from walewright.knit.operations import CastOff, FillFromBelow, IntoWork, OutOfWork, Transfer
 from walewright.proof.lace import Unpaired, unpaired
-from walewright.solve.model import SizedPiece
 
 
 def found(ops: Ops, sized: SizedPiece = SIZED) -> list[Unpaired]:

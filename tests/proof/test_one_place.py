@@ -5,12 +5,12 @@ from __future__ import annotations
 import pytest
 
 from walewright.cli.sources import shipped
+from walewright.counted.model import Deviation
 from walewright.design import Changes
-from walewright.pages.measure_words import measure_words
+from walewright.guide.english.measure_words import measure_words
 from walewright.pipeline import compile
 from walewright.proof.model import Measure
 from walewright.report.english import in_english
-from walewright.solve.model import Deviation
 from walewright.world import shipped_text
 
 SOURCE = """pattern "Wanted"

@@ -8,12 +8,12 @@ import pytest
 
 from tests.whole.garment import SHIPPED, regraded, tidewrack
 from walewright.bed import Bed, BedResult, Fault, Gauge, knit
+from walewright.counted.model import Phrase
 from walewright.design import Changes
 from walewright.knit.operations import Pass, Work
 from walewright.pipeline import Outcome, compile
 from walewright.proof import prove
 from walewright.report.english import in_english
-from walewright.solve.model import Phrase
 
 
 @pytest.fixture(scope="module")

@@ -11,10 +11,10 @@ from hypothesis import strategies as st
 
 from tests.draws import draws
 from tests.solve.workshop import Workshop, origin, solve
+from walewright.counted.model import SizedBand
 from walewright.design.model import Design, EdgeName, Piece, Slot
 from walewright.report.english import in_english
 from walewright.solve.joins.bands import SUITS_RIB, _Part, shared_out
-from walewright.solve.model import SizedBand
 
 
 def necked(shop: Workshop, rib_across: float = 2.0, rib_every: int = 3) -> Design:

@@ -5,8 +5,8 @@ from __future__ import annotations
 import pytest
 
 from tests.solve.workshop import SIMPLE, Workshop, solve
+from walewright.counted.model import SizedPiece
 from walewright.design.model import EdgeRun
-from walewright.solve.model import SizedPiece
 
 PARTED_FROM = 1_000_000
 

@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 
 from tests.draws import draws
 from tests.solve.workshop import Workshop, solve
+from walewright.counted.model import SizedGarment
 from walewright.design.model import Design, Piece, Way
 from walewright.report.english import ENGLISH
 from walewright.report.said import said
@@ -18,7 +19,7 @@ from walewright.report.wording import phrased
 from walewright.solve.algebra.highs import solve_programme
 from walewright.solve.algebra.programme import Draft, Kind, Linear, Rule, Wish, total
 from walewright.solve.algebra.quantities import BEYOND_COST, OFF_COST
-from walewright.solve.model import Counts, SizedGarment
+from walewright.solve.model import Counts
 from walewright.solve.solver import programme_of
 
 

@@ -10,10 +10,10 @@ from hypothesis import strategies as st
 
 from tests.draws import draws
 from tests.solve.workshop import Workshop, origin, solve
+from walewright.counted.model import SizedGarment
 from walewright.design.model import Band, Design, EdgeName, Edging, Zone
 from walewright.solve.edges.edgings import needles_of
 from walewright.solve.joins.bands import SUITS_RIB, _Part, shared_out
-from walewright.solve.model import SizedGarment
 
 
 def edging(shop: Workshop, kind: str, mock: int = 0, when: str = "first", depth: float = 3.0) -> Edging:

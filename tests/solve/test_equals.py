@@ -9,7 +9,7 @@ import pytest
 
 from tests.solve.workshop import Workshop, origin, solve
 from walewright.design.model import Design, RepeatStretch
-from walewright.pages.measure_words import measure_words
+from walewright.guide.english.measure_words import measure_words
 from walewright.solve.algebra.quantities import BEYOND_COST, EQUAL_COST, HIDDEN, LESSER, OFF_COST, PLAIN_COST, STEADY, UNEVEN_COST
 from walewright.solve.algebra.ranges import CENTRAL
 from walewright.solve.edges.lengths import FINE

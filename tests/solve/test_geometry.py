@@ -8,12 +8,12 @@ from math import hypot
 import pytest
 
 from tests.solve.workshop import Workshop, origin, solve
+from walewright.counted.model import Phrase, SizedOpening, SizedPiece, SizedRepeat, SizedRun, SizedWedge
 from walewright.design.model import Design, Opening, Piece, RepeatStretch, Slot, Wedge, Zone
 from walewright.report.english import in_english
 from walewright.solve.algebra.programme import amount
 from walewright.solve.edges.geometry import EdgeLength, edge_length, held_rows, knitted_rows, stretches
 from walewright.solve.edges.lengths import FINE, edge_terms
-from walewright.solve.model import Phrase, SizedOpening, SizedPiece, SizedRepeat, SizedRun, SizedWedge
 from walewright.solve.solver import programme_of
 
 UP, ACROSS = 1 / 3.0, 1 / 2.0

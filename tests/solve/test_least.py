@@ -10,8 +10,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from tests.draws import draws
+from walewright.counted.model import Phrase
 from walewright.solve.edges.curves import Curve, arch, quarter_ellipse, straight, targets
-from walewright.solve.model import Phrase
 from walewright.solve.schedule.schedule import ALLOWED_BEYOND, Taper, least_deviation
 from walewright.solve.schedule.stairs import Flight, flight_schedules
 from walewright.solve.schedule.stairs import least_deviation as least_of_flight

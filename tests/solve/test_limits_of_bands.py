@@ -8,8 +8,8 @@ from math import floor
 import pytest
 
 from tests.solve.tiny import Tiny, tiny
+from walewright.counted.model import SizedBand
 from walewright.report.english import in_english
-from walewright.solve.model import SizedBand
 
 
 def fabric(name: str, across: float, up: float = 1.0, stitch: str = "stocking stitch", deep: str = "6 cm deep") -> str:

@@ -7,8 +7,8 @@ from math import floor, lcm
 import pytest
 
 from tests.solve.tiny import Number, least, tiny, width, width_at
+from walewright.counted.model import SizedChart
 from walewright.report.english import in_english
-from walewright.solve.model import SizedChart
 
 
 def chart(name: str, columns: int, fit: str, before: int = 0, after: int = 0) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from tests.solve.tiny import Number, least, off, plainness, tiny
-from walewright.pages.measure_words import measure_words
+from walewright.guide.english.measure_words import measure_words
 from walewright.report.english import in_english
 
 SIZES = "S M L"

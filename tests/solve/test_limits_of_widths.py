@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from tests.solve.tiny import Number, agrees, least, moves, off, tiny, width, width_at
-from walewright.solve.model import SizedPiece
+from walewright.counted.model import SizedPiece
 
 WIDTHS = (6.0, 7.0, 7.3, 8.9, 9.0, 11.0, 12.6, 13.0, 19.0)
 """The ties among them go to tens, then fours, whichever is the lower one."""

@@ -7,9 +7,9 @@ from dataclasses import replace
 import pytest
 
 from tests.solve.workshop import Workshop, origin, solve
+from walewright.counted.model import SizedGarment
 from walewright.design.model import Design, Fabric, Join, Piece, Zone
 from walewright.report.english import in_english
-from walewright.solve.model import SizedGarment
 
 
 def pieces(shop: Workshop, *, welt: tuple[float, float] = (5, 5), fabrics: tuple[str, str] = ("waves", "waves")) -> list[Piece]:

@@ -8,7 +8,7 @@ import pytest
 
 from tests.solve.workshop import Workshop, solve
 from walewright.design.model import Design, EdgeRun, Join, Level, Piece, Way
-from walewright.pages.measure_words import measure_words
+from walewright.guide.english.measure_words import measure_words
 from walewright.report.english import in_english
 from walewright.solve.edges.geometry import edge_length
 from walewright.solve.joins.matching import movers

@@ -10,11 +10,12 @@ from hypothesis import strategies as st
 
 from tests.draws import draws
 from tests.solve.workshop import Workshop, origin, solve
+from walewright.counted.model import SizedPiece
 from walewright.design.model import Design, Motif, Piece, Way, Zone
-from walewright.pages.measure_words import measure_words
+from walewright.guide.english.measure_words import measure_words
 from walewright.report.english import in_english
 from walewright.solve.edges.geometry import edge_length
-from walewright.solve.model import Counts, SizedPiece
+from walewright.solve.model import Counts
 
 
 def solved(design: Design) -> Counts:

@@ -9,11 +9,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from tests.draws import draws
+from walewright.counted.model import Phrase, SizedRun
 from walewright.design.model import Way
 from walewright.design.model.origin import Origin
 from walewright.report.model import Span
 from walewright.solve.edges.curves import quarter_ellipse, straight, targets
-from walewright.solve.model import Phrase, SizedRun
 from walewright.solve.schedule.schedule import ALLOWED_BEYOND, Taper, best_schedule, deviation, least_deviation
 from walewright.solve.schedule.structure import STRUCTURES, phrase_schedules
 

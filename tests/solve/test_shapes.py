@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 
 from tests.draws import draws
 from tests.solve.workshop import Workshop, origin, solve
+from walewright.counted.model import SizedOpening, SizedPiece, SizedRun
 from walewright.design.model import (
     Buttonholes,
     Design,
@@ -25,9 +26,9 @@ from walewright.design.model import (
     Wedge,
     Zone,
 )
-from walewright.pages.measure_words import measure_words
+from walewright.guide.english.measure_words import measure_words
 from walewright.report.english import in_english
-from walewright.solve.model import Counts, SizedOpening, SizedPiece, SizedRun
+from walewright.solve.model import Counts
 
 OTHER = {"left": "right", "right": "left"}
 

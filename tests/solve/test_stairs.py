@@ -9,9 +9,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from tests.draws import draws
+from walewright.counted.model import Phrase
 from walewright.design.model import EdgeRun, Origin, Way
 from walewright.solve.edges.curves import quarter_ellipse, targets
-from walewright.solve.model import Phrase
 from walewright.solve.schedule.schedule import ALLOWED_BEYOND
 from walewright.solve.schedule.shaping import edge_runs
 from walewright.solve.schedule.spans import Span

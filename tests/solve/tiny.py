@@ -14,10 +14,11 @@ from math import ceil, floor
 import pytest
 
 from walewright import pipeline
+from walewright.counted.model import SizedGarment, SizedPiece, SizedRun
 from walewright.design import Changes, Shipped
 from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Severity
-from walewright.solve.model import Counts, SizedGarment, SizedPiece, SizedRun
+from walewright.solve.model import Counts
 
 HEAD = """\
 pattern "Tiny"

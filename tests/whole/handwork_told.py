@@ -6,8 +6,8 @@ from collections.abc import Iterable, Iterator
 
 from walewright.knit import steps as st
 from walewright.knit.steps import Repeat, Step, Together
-from walewright.pages.handwork import handwork
 from walewright.pipeline import Outcome
+from walewright.sheet.handwork import handwork
 
 OF_THE_MACHINE = (
     st.NeedlesToWork, st.CarriageAt, st.UseYarnStep, st.SetRowCounter, st.KnitRows, st.KnitTo, st.Now, st.NowInHalf, st.BreakOff,

@@ -8,9 +8,9 @@ import pytest
 
 from tests.whole.handwork_told import steps, untold, words_for
 from tests.whole.shipped_once import GARMENTS, compiled
+from walewright.figures.hands import TECHNIQUES
+from walewright.figures.hands.scene import Scene
 from walewright.knit import steps as st
-from walewright.pages.howto import TECHNIQUES
-from walewright.pages.howto.scene import Scene
 
 
 @pytest.mark.parametrize("name", GARMENTS)

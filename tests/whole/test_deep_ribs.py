@@ -7,11 +7,11 @@ import pytest
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.knit import steps as st
-from walewright.pages.hand_tools import tools
-from walewright.pages.handwork import handwork
 from walewright.pipeline import Outcome, compile
 from walewright.proof.latched import deepest, latched
 from walewright.report.english import in_english
+from walewright.sheet.hand_tools import tools
+from walewright.sheet.handwork import handwork
 
 HEAD = """pattern "Strips"
 

@@ -10,7 +10,7 @@ from walewright.bed import seam
 from walewright.bed.fabric import Fabric
 from walewright.design import Changes
 from walewright.glue import glue
-from walewright.pages.measure_words import measure_words
+from walewright.guide.english.measure_words import measure_words
 from walewright.pipeline import Outcome, compile
 from walewright.report.english import in_english
 from walewright.solve.edges.geometry import stretches

@@ -8,7 +8,7 @@ import pytest
 
 from tests.whole.shipped_once import GARMENTS, compiled
 from walewright.knit.operations import DrawLong
-from walewright.pages.facts import long_loops
+from walewright.sheet.facts import long_loops
 
 
 @pytest.mark.parametrize("name", GARMENTS)

@@ -7,11 +7,11 @@ import random
 import pytest
 
 from tests.whole.garment import SHIPPED
+from walewright.counted.model import SizedRun
 from walewright.design import Changes
 from walewright.pipeline import compile
 from walewright.report.english import in_english
 from walewright.solve.edges.geometry import edge_length
-from walewright.solve.model import SizedRun
 
 SOURCE = """pattern "Fronts"
 sizes S M

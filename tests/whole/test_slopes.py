@@ -11,11 +11,11 @@ import pytest
 
 from tests.whole.garment import SHIPPED
 from walewright.bed.slopes import RowEnd, length_as_worn, loose_cm
+from walewright.counted.model import SizedPiece, SizedRun
 from walewright.design import Changes
 from walewright.design.model import Design, EdgeRun, Way
 from walewright.pipeline import compile
 from walewright.solve.edges.geometry import edge_length
-from walewright.solve.model import SizedPiece, SizedRun
 from walewright.solve.schedule.shaping import Span, edge_runs
 
 WAYS = Way("simple"), Way("fashioned", 2), Way("fashioned", 2, 2)

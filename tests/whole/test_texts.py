@@ -8,11 +8,11 @@ import re
 
 import pytest
 
-from walewright import pages, pipeline, plan
+from walewright import pipeline, plan, sheet
 from walewright.cli.sources import shipped
 from walewright.cli.text_copy import text_copy
 from walewright.design import Changes
-from walewright.pages.model import PageOptions
+from walewright.sheet.model import PageOptions
 
 SOURCE = """\
 pattern "Mat"
@@ -48,9 +48,9 @@ def printed() -> dict[str, str]:
     """The three results, blanks and entities evened."""
     outcome = pipeline.compile(SOURCE, "mat.wale", shipped(), Changes())
     assert outcome.proven
-    sheet = pages.compose(*outcome.result(), PageOptions(date="today"), outcome.fit)
+    made = sheet.compose(*outcome.result(), PageOptions(date="today"), outcome.fit)
     results = {
-        "page": html.unescape(re.sub(r"<[^>]*>", "", pages.html(sheet))),
+        "page": html.unescape(re.sub(r"<[^>]*>", "", sheet.html(made))),
         "text": text_copy(outcome, "cm"),
         "plan": plan.plan_bytes(outcome).decode(),
     }

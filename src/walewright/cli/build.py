@@ -67,17 +67,17 @@ def _render(
     made: dict[str, bytes] = {}
     warnings: tuple[str, ...] = ()
     if {"pdf", "html"} & set(printing.formats):
-        from walewright import pages
-        from walewright.pages import PageOptions
+        from walewright import sheet
+        from walewright.sheet import PageOptions
 
         design, counts, instructions, proof = outcome.result()
         look = PageOptions(paper=printing.paper, units=printing.units, version=__version__, date=today.isoformat())
-        sheet = pages.compose(design, counts, instructions, proof, look, outcome.fit)
-        page = pages.html(sheet)
+        booklet = sheet.compose(design, counts, instructions, proof, look, outcome.fit)
+        page = sheet.html(booklet)
     for form in printing.formats:
         starting(form)
         if form == "pdf":
-            made[form], warnings = pages.pdf(page, sheet)
+            made[form], warnings = sheet.pdf(page, booklet)
         elif form == "html":
             made[form] = page.encode()
         elif form == "text":

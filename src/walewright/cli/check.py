@@ -75,7 +75,7 @@ def _yarn_table(outcome: Outcome) -> Table:
 def _piece_table(outcome: Outcome, index: int) -> Table:
     from rich.table import Table
 
-    from walewright.pages.measure_words import measure_words
+    from walewright.guide.english.measure_words import measure_words
 
     _, counts, _, proof = outcome.result()
     sizes = proof.sizes

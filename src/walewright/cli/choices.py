@@ -40,7 +40,7 @@ def choices(line: CommandLine, files: Sequence[str], asked: options.Asked) -> in
 def listing(file: str, design: Design, beds: Sequence[str]) -> str:
     """A table of measurements, one of everything else, and how they are given."""
     from walewright.cli.tables import plain
-    from walewright.pages.regrading import to_regrade
+    from walewright.sheet.regrading import to_regrade
 
     found = to_regrade(design, "cm")
     head = f"{named(file)}: {design.title}, what can be given in place of the source's own"
@@ -53,8 +53,8 @@ def listing(file: str, design: Design, beds: Sequence[str]) -> str:
 def _measures(design: Design) -> Table:
     from rich.table import Table
 
-    from walewright.pages.figures import cm
-    from walewright.pages.regrading import source_of
+    from walewright.guide.numbers import cm
+    from walewright.sheet.regrading import source_of
 
     table = Table(title="--measure, in cm", title_justify="left", title_style="", box=None, pad_edge=False)
     table.add_column("")

@@ -47,7 +47,7 @@ def _edge(diagnostic: Diagnostic) -> tuple[object, object]:
 
 
 def _off(outcome: Outcome) -> Iterator[str]:
-    from walewright.pages.measure_words import measure_words
+    from walewright.guide.english.measure_words import measure_words
 
     _, _, _, proof = outcome.result()
     for size in proof.sizes:

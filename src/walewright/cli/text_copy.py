@@ -10,9 +10,9 @@ from walewright import __version__
 
 if TYPE_CHECKING:
     from walewright.design.model import Design, Fabric
-    from walewright.pages.model import ListTable
     from walewright.pipeline import Outcome
     from walewright.proof.model import Proof
+    from walewright.sheet.model import ListTable
     from walewright.write.model import Instructions
 
 CM_PER_INCH = 2.54
@@ -21,7 +21,7 @@ CM_PER_INCH = 2.54
 
 def text_copy(outcome: Outcome, units: str) -> str:
     """The whole pattern as plain text; lengths in `units` cm | in | both. Only for a proven outcome."""
-    from walewright.pages.lengths import bobbins, floats
+    from walewright.sheet.lengths import bobbins, floats
 
     design, _, instructions, proof = outcome.result()
     long = floats(design, proof)
@@ -56,7 +56,7 @@ def _notes(design: Design) -> str:
 
 def _regraded(design: Design, units: str) -> str:
     """What this copy was regraded from; empty for the source's own edition."""
-    from walewright.pages.regrading import regraded
+    from walewright.sheet.regrading import regraded
 
     table = regraded(design, units)
     return (
@@ -68,7 +68,7 @@ def _regraded(design: Design, units: str) -> str:
 
 def _to_regrade(design: Design, units: str) -> str:
     """What can be given, with the source's own figures."""
-    from walewright.pages.regrading import source_of, to_regrade
+    from walewright.sheet.regrading import source_of, to_regrade
 
     found = to_regrade(design, units)
     rows = [
@@ -116,7 +116,7 @@ def _measurements(design: Design, units: str) -> list[str]:
 
 def _finished(proof: Proof, units: str) -> list[str]:
     """Every width and height of each piece as knitted, without its edgings."""
-    from walewright.pages.measure_words import measure_words
+    from walewright.guide.english.measure_words import measure_words
 
     lines: list[str] = []
     for at, piece in enumerate(proof.sizes[0].pieces):
@@ -128,8 +128,8 @@ def _finished(proof: Proof, units: str) -> list[str]:
 
 def _ease(outcome: Outcome, units: str) -> list[str]:
     """Ease where a body measurement is known, and what the finished measurements are."""
-    from walewright.pages import fitting
-    from walewright.pages.finished import seam_note
+    from walewright.sheet import fitting
+    from walewright.sheet.finished import seam_note
 
     design, _, _, _ = outcome.result()
     said, lines = [seam_note(design, units)], []
@@ -141,7 +141,7 @@ def _ease(outcome: Outcome, units: str) -> list[str]:
 
 
 def _cautions(design: Design) -> str:
-    from walewright.pages.advice import cautions
+    from walewright.guide.english.advice import cautions
 
     said = cautions(design)
     if said is None:
@@ -151,8 +151,8 @@ def _cautions(design: Design) -> str:
 
 
 def _tension(design: Design, fabric: Fabric, units: str) -> str:
-    from walewright.pages.fabric_words import basis_words, dial_words
-    from walewright.pages.supplies import stitch_words
+    from walewright.guide.english.fabric_words import basis_words, dial_words
+    from walewright.sheet.supplies import stitch_words
 
     stitches, rows = fabric.stitches_per_cm, fabric.rows_per_cm
     in_cm = f"{stitches * 10:.1f} stitches and {rows * 10:.1f} rows to 10 cm"
@@ -164,8 +164,8 @@ def _tension(design: Design, fabric: Fabric, units: str) -> str:
 
 
 def _materials(design: Design, instructions: Instructions, proof: Proof) -> list[str]:
-    from walewright.pages.figures import whole_grams
-    from walewright.pages.hand_tools import tools
+    from walewright.guide.numbers import whole_grams
+    from walewright.sheet.hand_tools import tools
 
     machine = design.machine
     # A shipped label may speak of needles that the source has since replaced; only its first words are kept.

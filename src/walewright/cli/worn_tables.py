@@ -14,7 +14,7 @@ if TYPE_CHECKING:
 
 def worn_tables(fit: Fit, sizes: Sequence[str]) -> list[Table]:
     """Those that have something to show."""
-    from walewright.pages import fitting
+    from walewright.sheet import fitting
 
     finished = [(label, "cm", values) for label, values in fitting.finished(fit)]
     finished += [(f"ease, {label[:1].lower()}{label[1:]}", "cm", values) for label, values in fitting.eases(fit)]

@@ -7,11 +7,11 @@ from dataclasses import dataclass
 from math import hypot
 
 from walewright.bed import Fabric
+from walewright.counted.model import SizedBand, SizedGarment, SizedPiece
 from walewright.design.model import Band, Design, EdgeRun, Opening, Piece
 from walewright.design.model import Fabric as Knit
 from walewright.glue.model import Place
 from walewright.knit.operations import Side
-from walewright.solve.model import SizedBand, SizedGarment, SizedPiece
 
 SIDES: tuple[Side, Side] = ("left", "right")
 SHOULDERS = ("shoulder left", "shoulder right")

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from walewright.counted.model import SizedBand, SizedGarment, SizedPiece, SizedSlot
 from walewright.design.model import Band, Design, Edging, Piece
 from walewright.glue.model import Chain, Face, Glued, Line, Seam
 from walewright.knit import steps as st
@@ -18,7 +19,6 @@ from walewright.knit.steps import Step, StepBlock
 from walewright.knit.tails import Tails
 from walewright.knit.zones import said_of
 from walewright.report.said import Said, said
-from walewright.solve.model import SizedBand, SizedGarment, SizedPiece, SizedSlot
 
 
 def edging_block(design: Design, piece: Piece, sized: SizedPiece, facing: Face, tails: Tails) -> StepBlock:

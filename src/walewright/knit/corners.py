@@ -12,11 +12,11 @@ from collections.abc import Iterator
 from itertools import pairwise
 from math import atan2, degrees, radians, tan
 
+from walewright.counted.model import PickUp, SizedBand, SizedGarment, SizedOpening, SizedPiece, SizedRun
 from walewright.design.model import Band, Design, Fabric
 from walewright.knit import steps as st
 from walewright.knit.zones import Fabrics
 from walewright.report.said import Said, said
-from walewright.solve.model import PickUp, SizedBand, SizedGarment, SizedOpening, SizedPiece, SizedRun
 
 SHARP = 60
 """Degrees that a line turns by at a corner; what turns less is taken for a curve, or lies flat by itself (from memory)."""

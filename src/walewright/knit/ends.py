@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from walewright.counted.model import PickUp, SizedOpening, SizedPiece, SizedRun
 from walewright.design.model import Design, Edging, Fabric, Piece
 from walewright.knit import steps as st
 from walewright.knit.copies import Copy
@@ -13,7 +14,6 @@ from walewright.knit.operations import Side, other
 from walewright.knit.steps import Step
 from walewright.knit.tails import Tails
 from walewright.knit.zones import said_of
-from walewright.solve.model import PickUp, SizedOpening, SizedPiece, SizedRun
 
 WASTE_WAYS = {"waste": "comb", "hand waste": "by hand"}
 """How waste yarn is cast on, by the way a piece starts."""

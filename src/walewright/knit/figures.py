@@ -9,12 +9,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from walewright.counted.model import SizedChart, SizedOpening
 from walewright.design.model import Fabric
 from walewright.knit import steps as st
 from walewright.knit.operations import Side, other
 from walewright.knit.order import Group, Key, Move, Rank, alone
 from walewright.knit.zones import Fabrics
-from walewright.solve.model import SizedChart, SizedOpening
 
 MOST_CARRIED = 4
 """Rows that a yarn is carried past at the side. Common practice: carry every 2 or 4 rows, else break it off."""

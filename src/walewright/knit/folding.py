@@ -9,6 +9,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
+from walewright.counted.model import SizedSlot
+from walewright.counted.ribs import rib_begin
 from walewright.design.model import Edging, Fabric
 from walewright.knit import steps as st
 from walewright.knit.dial import HEM, looser
@@ -19,7 +21,6 @@ from walewright.knit.ribbed import Ribbed
 from walewright.knit.slots import slot_step
 from walewright.knit.stages import stage_rows
 from walewright.knit.steps import Step
-from walewright.solve.model import SizedSlot, rib_begin
 
 FOLDED = ("folded", "picot", "mock rib")
 """Kinds whose first row is hung up again."""

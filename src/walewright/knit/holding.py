@@ -10,10 +10,10 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import groupby
 
+from walewright.counted.model import SizedWedge
 from walewright.knit import steps as st
 from walewright.knit.operations import Side
 from walewright.knit.order import Group, Move, Rank
-from walewright.solve.model import SizedWedge
 
 
 @dataclass(frozen=True, slots=True)

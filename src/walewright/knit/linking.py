@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from walewright.counted.model import SizedSeam
 from walewright.design.model import Design
 from walewright.glue.model import OPPOSITE, Chain, EndAt, Face, Seam
 from walewright.knit import steps as st
@@ -12,7 +13,6 @@ from walewright.knit.dial import LINKING, looser
 from walewright.knit.lengths import SEWN_IN
 from walewright.knit.steps import Step, StepBlock
 from walewright.report.said import said
-from walewright.solve.model import SizedSeam
 
 _OTHER: dict[Face, Face] = {"purl": "knit", "knit": "purl"}
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from walewright.counted.model import SizedOpening
 from walewright.design.model import Fabric
 from walewright.knit import steps as st
 from walewright.knit.lengths import SEWN_IN, length_cm
@@ -11,7 +12,6 @@ from walewright.knit.operations import Side
 from walewright.knit.state import Part, State
 from walewright.knit.steps import Step
 from walewright.report.said import said
-from walewright.solve.model import SizedOpening
 
 MOST_HELD = 30
 """Rows that a part waits with its needles right out; longer, its stitches are worn by the yarn and the brushes that pass (common

@@ -6,6 +6,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 
+from walewright.counted.model import SizedOpening, SizedPiece, SizedRun
+from walewright.counted.needles import InWork
 from walewright.design.model import Design, Piece
 from walewright.knit.figures import beside, figures, whole_width
 from walewright.knit.holding import HeldEnd, is_uneven, wedge_groups
@@ -15,7 +17,6 @@ from walewright.knit.slots import slot_groups
 from walewright.knit.spread import spread_groups
 from walewright.knit.tracks import BOTH, Ends, alike, mark_groups, marks, run_groups
 from walewright.knit.zones import Fabrics
-from walewright.solve.model import InWork, SizedOpening, SizedPiece, SizedRun
 
 SIDES: tuple[Side, Side] = ("left", "right")
 

@@ -11,6 +11,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import groupby
 
+from walewright.counted.model import SizedGarment, SizedOpening, SizedPiece
 from walewright.design.model import Design, Piece
 from walewright.glue.model import Glued, Task, start_facing
 from walewright.knit import parting
@@ -30,7 +31,7 @@ from walewright.knit.tails import Tails, tails
 from walewright.knit.weave import crowded, weave
 from walewright.knit.zones import Fabrics
 from walewright.report.said import said
-from walewright.solve.model import Counts, SizedGarment, SizedOpening, SizedPiece
+from walewright.solve.model import Counts
 
 PlannedParagraph = tuple[st.Words, tuple[Step, ...]]
 

@@ -6,9 +6,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
+from walewright.counted.model import SizedPiece
 from walewright.knit import steps as st
 from walewright.knit.tracks import BOTH, Ends, run_groups
-from walewright.solve.model import SizedPiece
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from walewright.counted.model import SizedGarment, SizedSeam
 from walewright.design.model import Design
 from walewright.glue.model import OPPOSITE, Chain, EndAt, Glued, Seam
 from walewright.knit import steps as st
@@ -11,7 +12,6 @@ from walewright.knit.copies import EACH, of_several
 from walewright.knit.linking import link_block
 from walewright.knit.steps import Step, StepBlock
 from walewright.knit.tails import open_end, places
-from walewright.solve.model import SizedGarment, SizedSeam
 
 
 def made_on_the_bed(design: Design, seam: Seam) -> bool:

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 
+from walewright.counted.model import SizedSlot
 from walewright.design.model import Fabric
 from walewright.knit import steps as st
 from walewright.knit.lengths import length_cm
 from walewright.knit.order import Group, Move, Rank, alone
-from walewright.solve.model import SizedSlot
 
 
 def slot_step(slot: SizedSlot, fabric: Fabric) -> st.Step:

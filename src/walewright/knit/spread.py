@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from walewright.counted.model import SizedPiece
 from walewright.knit import steps as st
 from walewright.knit.order import Group, Move, Rank, alone
-from walewright.solve.model import SizedPiece
 
 
 def spread_groups(sized: SizedPiece) -> Iterator[Group]:

@@ -10,11 +10,11 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 
+from walewright.counted.model import SizedGarment
 from walewright.design.model import Design, Fabric, Piece
 from walewright.glue.model import Chain, Glued, Place, Seam, start_facing
 from walewright.knit.folding import counted
 from walewright.knit.lengths import grafting_cm, seam_tail_cm
-from walewright.solve.model import SizedGarment
 
 LAST = ("end", "shoulder")
 """Names of the last edge of a piece: an author may call it either."""

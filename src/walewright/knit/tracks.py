@@ -7,9 +7,9 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from itertools import pairwise
 
+from walewright.counted.model import SizedRun
 from walewright.knit import steps as st
 from walewright.knit.order import Group, Move, Rank
-from walewright.solve.model import SizedRun
 
 BOTH = "both ends"
 

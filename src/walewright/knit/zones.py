@@ -6,12 +6,14 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import pairwise
 
+from walewright.counted.model import SizedPiece, SizedZone
+from walewright.counted.needles import widest_of
+from walewright.counted.ribs import rib_begin
 from walewright.design.model import Design, Fabric, Piece
 from walewright.knit import steps as st
 from walewright.knit.order import Group, Key, Move, Rank, alone
 from walewright.knit.ribbed import Ribbed
 from walewright.knit.stages import stage_rows
-from walewright.solve.model import SizedPiece, SizedZone, rib_begin, widest_of
 
 
 @dataclass(frozen=True, slots=True)

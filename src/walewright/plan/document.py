@@ -15,12 +15,12 @@ from walewright.plan.shapes import Json, cm
 from walewright.plan.worn import worn
 
 if TYPE_CHECKING:
+    from walewright.counted.model import SizedBand, SizedGarment, SizedPiece
     from walewright.design.model import Design, Fabric, Measurement, Yarn
     from walewright.design.model import Machine as Bed
     from walewright.knit.operations import Work
     from walewright.pipeline import Outcome
     from walewright.proof.model import BobbinUse, FloatFound, JoinProof, Measure, PieceProof, SizeProof, YarnUse
-    from walewright.solve.model import SizedBand, SizedGarment, SizedPiece
 
 FORMAT = 1
 """Version of the document's shape: rises when a reader of the old shape could misunderstand the new one."""

@@ -5,7 +5,7 @@ It is part of the format of docs/plan.md and stays as it is where the pages come
 
 from __future__ import annotations
 
-from walewright.solve.model import MeasureKey
+from walewright.counted.model import MeasureKey
 
 
 def measured(key: MeasureKey) -> str:

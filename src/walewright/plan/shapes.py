@@ -5,8 +5,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
+    from walewright.counted.model import PickUp, SizedChart, SizedOpening, SizedPiece, SizedRun, SizedSlot, SizedWedge, SizedZone
     from walewright.design.model import Chart
-    from walewright.solve.model import PickUp, SizedChart, SizedOpening, SizedPiece, SizedRun, SizedSlot, SizedWedge, SizedZone
 
 Json = dict[str, Any]
 

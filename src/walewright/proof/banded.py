@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from walewright.bed import Fabric
+from walewright.counted.model import SizedBand
+from walewright.counted.ribs import rib_begin
 from walewright.design.model import Design
 from walewright.proof.counted import Told, hole
 from walewright.proof.latched import columns
-from walewright.solve.model import SizedBand, rib_begin
 
 
 def band_as_counted(design: Design, sized: SizedBand, fabric: Fabric) -> Told:

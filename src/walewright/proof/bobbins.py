@@ -8,13 +8,13 @@ from itertools import pairwise
 from walewright.bed import Course, Fabric
 from walewright.bed.density import fabric_at
 from walewright.bed.loops import YARNLESS_COURSES
+from walewright.counted.model import SizedChart, SizedGarment, SizedPiece
 from walewright.design.model import Design
 from walewright.knit.operations import needle
 from walewright.proof.floats import chart_rows
 from walewright.proof.model import BobbinUse
 from walewright.proof.spent import knit_of
 from walewright.proof.yarn import loop_cm
-from walewright.solve.model import SizedChart, SizedGarment, SizedPiece
 
 TAIL_CM = 15
 """At each end of a bobbin's yarn, to be darned in (common practice)."""

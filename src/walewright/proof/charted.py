@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 
 from walewright.bed import Fabric
+from walewright.counted.model import SizedChart, SizedGarment, SizedJoin, SizedPiece
 from walewright.design.model import Chart, Design, EdgeName
-from walewright.solve.model import SizedChart, SizedGarment, SizedJoin, SizedPiece
 
 Told = Iterator[tuple[str, int, int]]
 """(where, counted, knitted)."""

@@ -11,13 +11,15 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 
 from walewright.bed import Course, Fabric
+from walewright.counted.model import SizedOpening, SizedPiece, SizedRun, SizedSlot, SizedWedge, SizedZone
+from walewright.counted.needles import widest_of
+from walewright.counted.ribs import rib_begin
 from walewright.design.model import Design, Piece
 from walewright.design.model import Fabric as Knit
 from walewright.knit.operations import Side
 from walewright.proof.charted import charts
 from walewright.proof.floats import chart_rows
 from walewright.proof.latched import latched
-from walewright.solve.model import SizedOpening, SizedPiece, SizedRun, SizedSlot, SizedWedge, SizedZone, rib_begin, widest_of
 
 Told = Iterator[tuple[str, int, int]]
 """(where, counted, knitted)."""

@@ -7,13 +7,13 @@ from dataclasses import dataclass
 
 from walewright.bed import Fabric
 from walewright.bed.density import fabric_at
+from walewright.counted.model import SizedGarment, SizedPiece
 from walewright.design.model import Design, Origin
 from walewright.knit.operations import needle
 from walewright.proof.model import FloatFound
 from walewright.proof.spent import courses_by_row, knit_of
 from walewright.report.model import Diagnostic, Severity, diagnosed
 from walewright.report.said import Amount, Said, said
-from walewright.solve.model import SizedGarment, SizedPiece
 
 LONGEST_STITCHES = 5
 """Source: alessandrina.com, fair-isle pages."""

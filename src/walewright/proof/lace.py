@@ -10,9 +10,9 @@ from collections.abc import Iterator
 
 from walewright.bed import Course, Fabric
 from walewright.bed.loops import Kind
+from walewright.counted.model import SizedPiece
 from walewright.knit.operations import needle
 from walewright.proof.floats import chart_rows
-from walewright.solve.model import SizedPiece
 
 Unpaired = tuple[int, str, str]
 """(row, needle, "hole" or "decrease")."""

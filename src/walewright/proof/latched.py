@@ -6,8 +6,10 @@ from collections.abc import Iterable, Iterator
 from itertools import chain
 
 from walewright.bed import Course, Fabric
+from walewright.counted.model import SizedPiece
+from walewright.counted.needles import widest_of
+from walewright.counted.ribs import rib_begin
 from walewright.design.model import Design, Piece
-from walewright.solve.model import SizedPiece, rib_begin, widest_of
 
 Told = Iterator[tuple[str, int, int]]
 """(where, counted, knitted)."""

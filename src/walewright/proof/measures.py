@@ -6,11 +6,11 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 
 from walewright.bed import Fabric
+from walewright.counted.model import Deviation, MeasureKey, SizedOpening, SizedPiece, SizedWedge
 from walewright.design.model import Design, Opening, Piece, Wedge
 from walewright.knit.operations import Side
 from walewright.proof.counted import cast_on_again, gap_at, gap_end, knit_at
 from walewright.proof.model import Measure
-from walewright.solve.model import Deviation, MeasureKey, SizedOpening, SizedPiece, SizedWedge
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from walewright.solve.model import MeasureKey
+from walewright.counted.model import MeasureKey
 
 
 @dataclass(frozen=True, slots=True)

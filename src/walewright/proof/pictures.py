@@ -7,12 +7,12 @@ from dataclasses import dataclass
 
 from walewright.bed import Course, Fabric
 from walewright.bed.loops import NOTHING, YARNLESS_COURSES, Kind
+from walewright.counted.model import SizedGarment, SizedPiece
 from walewright.design.model import Design
 from walewright.design.model import Fabric as Knit
 from walewright.proof.charted import first_row
 from walewright.proof.model import FabricPicture, PictureLoop
 from walewright.proof.spent import looped
-from walewright.solve.model import SizedGarment, SizedPiece
 
 MOST = 40
 """Columns or rows of a window, at most."""

@@ -7,6 +7,7 @@ from dataclasses import replace
 from itertools import zip_longest
 
 from walewright.bed import BedResult, Fabric, seam
+from walewright.counted.model import SizedGarment
 from walewright.design.model import Design
 from walewright.glue.model import Glued
 from walewright.knit.operations import Block, Join, Work, needle
@@ -28,7 +29,7 @@ from walewright.proof.yarn import yarn_uses
 from walewright.report.model import Diagnostic, Span, diagnosed
 from walewright.report.said import Said, said
 from walewright.report.wording import message_of
-from walewright.solve.model import Counts, SizedGarment
+from walewright.solve.model import Counts
 
 
 def prove(

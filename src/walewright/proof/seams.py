@@ -6,10 +6,11 @@ from collections.abc import Iterator, Mapping
 from itertools import groupby
 
 from walewright.bed import Fabric, seam
+from walewright.counted.model import SizedGarment
 from walewright.design.model import Design, EdgeName
 from walewright.glue.model import Chain, Glued
 from walewright.proof.model import JoinProof
-from walewright.solve.model import Counts, SizedGarment
+from walewright.solve.model import Counts
 
 
 def unlike(glued: Glued, counts: Counts) -> frozenset[int]:

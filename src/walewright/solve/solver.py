@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 from functools import cache
 
+from walewright.counted.model import SizedGarment, SizedPiece
 from walewright.design.model import Design, Join
 from walewright.glue.model import Glued
 from walewright.report.model import Diagnostic, diagnosed
@@ -35,7 +36,7 @@ from walewright.solve.joins.joining import edge_by_edge, join_rules
 from walewright.solve.joins.matched import cannot_match, matching_rules, unmatched
 from walewright.solve.joins.matching import movers, pinned
 from walewright.solve.joins.seams import sides_told, sized_join, sized_seam, uneven_edges, unlike_joins, unmet_joins
-from walewright.solve.model import Component, Counts, SizedGarment, SizedPiece
+from walewright.solve.model import Component, Counts
 from walewright.solve.schedule.paced import rates_not_kept
 from walewright.solve.sized.deviations import deviations
 from walewright.solve.sized.garment import sized_pieces

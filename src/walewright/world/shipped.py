@@ -38,7 +38,7 @@ def shipped_names(kind: ShippedKind, folder: str = "", suffix: str = "") -> tupl
 
 
 def package_text(relative: str) -> str:
-    """Text of a data file inside the package itself, such as "pages/sheet.css". Raises FileNotFoundError."""
+    """Text of a data file inside the package itself, such as "sheet/themes/booklet.css". Raises FileNotFoundError."""
     return (_PACKAGE / relative).read_text(encoding="utf-8")
 
 

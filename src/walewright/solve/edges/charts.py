@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
+from walewright.counted.model import SizedChart, SizedOpening, SizedPiece, SizedRun
 from walewright.design.model import Design, Fabric, Motif, Piece
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Fact, Said, said
@@ -12,7 +13,6 @@ from walewright.solve.edges.gauge import fabric_above
 from walewright.solve.edges.geometry import ends_at, gap_runs
 from walewright.solve.edges.multiples import Stretch, whole_width
 from walewright.solve.edges.widths import placed_right
-from walewright.solve.model import SizedChart, SizedOpening, SizedPiece, SizedRun
 
 OF_THE_EDGE = 1
 """Stitches at an end of the width that a panel or a motif keeps away from at the least: the edge stitch goes into the seam."""

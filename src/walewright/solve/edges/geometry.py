@@ -11,8 +11,8 @@ from dataclasses import dataclass
 from itertools import pairwise
 from math import hypot
 
+from walewright.counted.model import SizedOpening, SizedPiece, SizedRun, SizedSlot, SizedWedge
 from walewright.design.model import Design, Fabric, Piece
-from walewright.solve.model import SizedOpening, SizedPiece, SizedRun, SizedSlot, SizedWedge
 
 PARTS = ("left", "centre", "right")
 """Of an opening's edge, or of an edge on both sides, from left to right as the piece hung on the bed."""

@@ -10,11 +10,12 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from math import ceil
 
+from walewright.counted.model import SizedOpening, SizedPiece, SizedRun, SizedSlot
+from walewright.counted.needles import InWork
 from walewright.design.model import Buttonholes, Design, Piece, Slot
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Amount, Said, said
 from walewright.solve.edges.gauge import fabric_below
-from walewright.solve.model import InWork, SizedOpening, SizedPiece, SizedRun, SizedSlot
 
 _A_STITCH = 1
 """A buttonhole may lie a stitch off: by so much widths are rounded too."""

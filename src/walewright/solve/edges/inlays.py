@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from math import floor
 
+from walewright.counted.model import SizedRepeat, SizedRun, SizedSlot, SizedZone
 from walewright.design.model import Buttonholes, Design, Piece, Slot
 from walewright.report.said import said
 from walewright.solve.algebra.programme import Draft, total
@@ -12,7 +13,6 @@ from walewright.solve.algebra.quantities import Quantity, want
 from walewright.solve.edges.edges import PerSizeTerms, doubled, new
 from walewright.solve.edges.gauge import fabric_below
 from walewright.solve.edges.widths import panel_slots, placed
-from walewright.solve.model import SizedRepeat, SizedRun, SizedSlot, SizedZone
 
 
 def slot_terms(draft: Draft, design: Design, piece: Piece, slot: Slot, one: PerSizeTerms) -> PerSizeTerms:

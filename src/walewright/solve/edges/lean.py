@@ -10,8 +10,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import accumulate
 
+from walewright.counted.model import SizedRun
 from walewright.design.model import Piece
-from walewright.solve.model import SizedRun
 
 
 def may_lean(piece: Piece) -> bool:

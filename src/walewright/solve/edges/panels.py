@@ -9,10 +9,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from walewright.counted.model import SizedPiece, SizedRun, SizedZone
 from walewright.design.model import Design, Piece
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Said, said
-from walewright.solve.model import SizedPiece, SizedRun, SizedZone
 
 
 def panels_crossed(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Iterator[Diagnostic]:

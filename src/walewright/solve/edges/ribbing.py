@@ -6,10 +6,12 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from math import ceil
 
+from walewright.counted.model import SizedBand, SizedPiece
+from walewright.counted.needles import widest_of
+from walewright.counted.ribs import rib_begin
 from walewright.design.model import Design, Fabric, Piece, Zone
 from walewright.report.model import Diagnostic, Span, diagnosed
 from walewright.report.said import Amount, Said, said
-from walewright.solve.model import SizedBand, SizedPiece, rib_begin, widest_of
 
 LEAST = 3
 """Stitches of the narrowest rib: a column between two end needles."""

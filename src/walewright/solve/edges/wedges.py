@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
+from walewright.counted.model import SizedWedge
 from walewright.design.model import Piece
 from walewright.solve.algebra.programme import Values, amount
 from walewright.solve.algebra.terms import PieceTerms
-from walewright.solve.model import SizedWedge
 
 
 def groups(stitches: int, count: int) -> tuple[int, ...]:

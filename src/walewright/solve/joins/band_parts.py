@@ -11,13 +11,13 @@ from dataclasses import replace
 from itertools import combinations, pairwise
 from math import comb, floor
 
+from walewright.counted.model import SizedBand, SizedPiece
 from walewright.design.model import Band, Design, EdgeName
 from walewright.glue.model import Chain, Glued, Line
 from walewright.report.model import Diagnostic, Severity, diagnosed
 from walewright.report.said import Said, said
 from walewright.solve.edges.bed_width import bed, only
 from walewright.solve.joins.bands import apart, places_of, sized_band, stitches_along
-from walewright.solve.model import SizedBand, SizedPiece
 
 Ends = tuple[int, ...]
 """After how many of its edges each part of a band ends; the last is the number of all."""

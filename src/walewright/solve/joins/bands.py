@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 from math import ceil, floor
 
+from walewright.counted.model import NEXT_COPY, PickUp, SizedBand, SizedPiece, SizedSlot
 from walewright.design.model import Band, Design, EdgeName, Edging, Fabric, Piece
 from walewright.glue.model import Chain, EndAt, Line, Place
 from walewright.report.model import Diagnostic, diagnosed
@@ -19,7 +20,6 @@ from walewright.report.said import Amount, said
 from walewright.solve.edges.edgings import edging_rows, even, needles_of
 from walewright.solve.edges.gauge import fabric_above
 from walewright.solve.edges.geometry import Stretch, split_part, stretches
-from walewright.solve.model import NEXT_COPY, PickUp, SizedBand, SizedPiece, SizedSlot
 
 STITCH_FOR_STITCH = 0.15
 """Loops are taken one for one while the band is at most so much finer or coarser than they are (from memory; common practice

@@ -10,6 +10,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from math import ceil, floor
 
+from walewright.counted.model import SizedPiece
 from walewright.design.model import Design, EdgeName, Join, Level, Piece
 from walewright.report.said import Said
 from walewright.solve.algebra.highs import solve_programme
@@ -18,7 +19,6 @@ from walewright.solve.algebra.quantities import EXACT
 from walewright.solve.edges.gauge import rows_to
 from walewright.solve.edges.lengths import Garment
 from walewright.solve.joins.seams import apart_cm
-from walewright.solve.model import SizedPiece
 from walewright.solve.sized.garment import sized_pieces
 
 Places = Mapping[int, int]

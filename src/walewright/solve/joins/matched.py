@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
+from walewright.counted.model import SizedPiece
 from walewright.design.model import Design, EdgeName, EdgeRun, Fabric, Join
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Said, said
@@ -14,7 +15,6 @@ from walewright.solve.edges.geometry import held_rows, knitted_rows, split_part
 from walewright.solve.edges.lengths import Garment
 from walewright.solve.edges.multiples import Stretch, whole_width
 from walewright.solve.joins.joining import LOOPS, easing_mm, spoken
-from walewright.solve.model import SizedPiece
 
 PATTERNED = frozenset({"chart", "stripes"})
 

@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from math import ceil
 
+from walewright.counted.model import SizedJoin, SizedPiece, SizedSeam
 from walewright.design.model import Design, EdgeName, Join, Piece
 from walewright.glue.model import Chain, Glued, Seam
 from walewright.report.model import Change, Diagnostic, diagnosed
 from walewright.report.said import Amount, Fact, Said, said
 from walewright.solve.edges.geometry import NOTHING, EdgeLength, above, called_on_both, edge_length, split_part
 from walewright.solve.joins.joining import LOOPS, easing_mm, longer_cm, near_cm, rounded, spoken
-from walewright.solve.model import SizedJoin, SizedPiece, SizedSeam
 
 ROUNDING_CM = 1e-6
 

@@ -11,10 +11,10 @@ from collections.abc import Collection, Iterable, Iterator, Sequence
 from dataclasses import replace
 from itertools import groupby, pairwise
 
+from walewright.counted.model import Phrase, SizedPiece
 from walewright.design.model import Design, EdgeRun, Piece, Rate
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import said
-from walewright.solve.model import Phrase, SizedPiece
 from walewright.solve.schedule.spans import GAP, LEFT, PAIR, RIGHT, Span
 
 EVEN = 2

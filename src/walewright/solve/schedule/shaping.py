@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from walewright.counted.model import Phrase, SizedRun
 from walewright.design.model import EdgeRun
 from walewright.solve.edges.curves import PATHS, straight, targets
-from walewright.solve.model import Phrase, SizedRun
 from walewright.solve.schedule.paced import paced
 from walewright.solve.schedule.schedule import Taper
 from walewright.solve.schedule.spans import GAP, LEFT, PAIR, RIGHT, Span

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from math import inf
 
-from walewright.solve.model import Phrase
+from walewright.counted.model import Phrase
 from walewright.solve.schedule.schedule import ALLOWED_BEYOND, CLOSE
 
 

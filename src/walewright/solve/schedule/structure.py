@@ -10,7 +10,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
-from walewright.solve.model import Phrase
+from walewright.counted.model import Phrase
 from walewright.solve.schedule.schedule import CLOSE, Taper, least_deviation, places
 
 Structure = tuple[int, ...]

@@ -6,8 +6,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from itertools import zip_longest
 
+from walewright.counted.model import Phrase, SizedRun
 from walewright.design.model import EdgeRun
-from walewright.solve.model import Phrase, SizedRun
 from walewright.solve.schedule.shaping import edge_runs
 from walewright.solve.schedule.spans import LEFT, RIGHT, Span
 

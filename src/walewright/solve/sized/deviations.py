@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
+from walewright.counted.model import Deviation, MeasureKey, SizedOpening, SizedPiece
 from walewright.design.model import Design, Opening, Piece
 from walewright.solve.edges.edges import ACROSS_RUN
 from walewright.solve.edges.gaps import end_level
 from walewright.solve.edges.gauge import fabric_above, fabric_below, highest, level_number, rows_down, rows_to
 from walewright.solve.edges.widths import Across, across
-from walewright.solve.model import Deviation, MeasureKey, SizedOpening, SizedPiece
 
 
 def deviations(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Iterator[Deviation]:

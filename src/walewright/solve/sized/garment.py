@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from walewright.counted.model import Phrase, SizedOpening, SizedPiece, SizedRun
 from walewright.design.model import Design, EdgeRun, Opening, Piece
 from walewright.solve.algebra.programme import Values, amount
 from walewright.solve.edges.charts import sized_charts
@@ -16,7 +17,6 @@ from walewright.solve.edges.inlays import sized_buttonholes, sized_repeats, size
 from walewright.solve.edges.lean import lean, may_lean
 from walewright.solve.edges.pieces import SIDES, EdgeTerms, OpeningTerms, PieceTerms
 from walewright.solve.edges.wedges import sized_wedges
-from walewright.solve.model import Phrase, SizedOpening, SizedPiece, SizedRun
 from walewright.solve.schedule.shaping import edge_runs
 from walewright.solve.schedule.spans import GAP, LEFT, PAIR, RIGHT, Span
 from walewright.solve.schedule.turned import turned_runs

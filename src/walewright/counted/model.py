@@ -1,0 +1,326 @@
+"""A counted piece: every stitch and row of it in one size, and when each edge changes; and what a garment of such pieces has.
+
+Row numbers are row-counter values: what is at row n is done when n rows are counted, before row n + 1.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Literal
+
+from walewright.design.model import EdgeName, Origin, Way
+
+
+@dataclass(frozen=True, slots=True)
+class Phrase:
+    """`times` times over: for each (gap, by) of the motif, knit `gap` rows, then move the edge by `by`
+    stitches (outwards positive). A gap of 0 is allowed for the first change of a run only."""
+
+    gaps: tuple[int, ...]
+    by: tuple[int, ...]
+    times: int
+
+    @property
+    def rows(self) -> int:
+        return sum(self.gaps) * self.times
+
+    @property
+    def change(self) -> int:
+        return sum(self.by) * self.times
+
+
+@dataclass(frozen=True, slots=True)
+class SizedRun:
+    """One edge between two rows. Changes are placed by `phrases` from `from_row` on; plain rows then lead to `to_row`.
+
+    Moves of one stitch are decreases or increases in the run's `way`; inward moves of two or more are
+    cast off, outward ones cast on. Cast-offs, casts-on and simple increases happen at the carriage side: of a
+    pair of edges shaped alike the carriage-side edge is moved at the scheduled row, the other one row later."""
+
+    name: str
+    from_row: int
+    to_row: int
+    phrases: tuple[Phrase, ...]
+    way: Way
+    origin: Origin
+    across: bool = False
+    """The one change, at `from_row` (= `to_row`), is loops hung back evenly over the whole width, not shaping at the edge."""
+
+    def changes(self) -> Iterator[tuple[int, int]]:
+        """(row, stitches) of each move, rows rising."""
+        row = self.from_row
+        for phrase in self.phrases:
+            for _ in range(phrase.times):
+                for gap, by in zip(phrase.gaps, phrase.by, strict=True):
+                    row += gap
+                    yield row, by
+
+    def moved(self, to: int) -> int:
+        """Stitches moved in all up to row `to`, phrase by phrase."""
+        row, stitches = self.from_row, 0
+        for phrase in self.phrases:
+            if row > to:
+                break
+            if row + phrase.rows <= to:
+                row, stitches = row + phrase.rows, stitches + phrase.change
+                continue
+            times, left = divmod(to - row, sum(phrase.gaps))
+            stitches += sum(phrase.by) * times
+            for gap, by in zip(phrase.gaps, phrase.by, strict=True):
+                left -= gap
+                stitches += by if left >= 0 else 0
+            break
+        return stitches
+
+
+@dataclass(frozen=True, slots=True)
+class SizedOpening:
+    """The parting. At `row` the `flat` centre stitches go to waste yarn (none if 0) and the halves part;
+    each half's neck edge then moves by `run` (inwards for the half = negative `by`), rows counted for the
+    half that is worked first; the other is its mirror image."""
+
+    name: str
+    row: int
+    flat: int
+    width: int
+    run: SizedRun
+    origin: Origin
+    to_row: int = 0
+    """Where the parts end, or rejoin (`rejoins`): the gap's `width` stitches are then cast on again."""
+    first: int = 0
+    """Slot of the first needle of the gap at its parting (the needle right of the parting line where `flat` is 0)."""
+    taken: str = "waste"
+    rejoins: bool = False
+    left: tuple[SizedRun, ...] = ()
+    """The gap's edges, as runs of the parts beside it: `left` is the inner edge of the part left of the gap, and a negative
+    `by` takes stitches from that part. Rows are those of the part, which begins with the carriage at its outer edge."""
+    right: tuple[SizedRun, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class SizedSlot:
+    """At `row`, the loops of slots `first`..`last` go on waste yarn or are closed ("cast-off"), and as many are cast on again.
+    "eyelet": the one loop is moved to its neighbour towards the centre, and the empty needle stays in work."""
+
+    name: str
+    row: int
+    first: int
+    last: int
+    taken: str
+    origin: Origin
+
+
+@dataclass(frozen=True, slots=True)
+class SizedZone:
+    """Fabric `fabric` from `from_row` to `to_row`, over the whole width (`first` > `last`) or over slots `first`..`last`."""
+
+    fabric: str
+    from_row: int
+    to_row: int
+    first: int
+    last: int
+    origin: Origin
+
+
+@dataclass(frozen=True, slots=True)
+class SizedChart:
+    """A chart worked from the row above `from_row` to `to_row`, its first row first: of a charted fabric (`fabric`) over the whole
+    width or as a panel, or of a motif (`fabric` empty). At `from_row` it lies on needles `first`..`last`; the rest as in
+    `steps.StartChart`. `repeats` whole repeats lie side by side there."""
+
+    chart: str
+    fabric: str
+    area: str
+    from_row: int
+    to_row: int
+    first: int
+    last: int
+    edge: int
+    start: int
+    repeats: int
+    origin: Origin
+
+
+@dataclass(frozen=True, slots=True)
+class SizedRepeat:
+    """Rows `from_row`..`to_row` are worked `times` times in all."""
+
+    from_row: int
+    to_row: int
+    times: int
+    origin: Origin
+
+
+@dataclass(frozen=True, slots=True)
+class SizedWedge:
+    """Holding at an outer edge from `from_row`. `groups` run from the outermost inwards.
+
+    kind "in": one plain row, then `groups[0]` stitches held, 2 rows, `groups[1]` held, 2 rows … ; the last group stays in
+    work, all return, one closing row. kind "out": its mirror image in time: at `from_row` all groups but the last
+    (innermost) are held, and they return one by one, the inner ones first, every 2 rows, until all are in work. kind "both": in
+    without the return, then out. `rest` stitches outside the first group are held from `from_row` to `to_row`.
+    So `to_row - from_row` is 2 * len(groups), of "both" 4 * len(groups). `to_row` is the first row after it that all knit."""
+
+    name: str
+    edge: str
+    from_row: int
+    groups: tuple[int, ...]
+    origin: Origin
+    kind: str = "in"
+    rest: int = 0
+
+    @property
+    def to_row(self) -> int:
+        return self.from_row + (4 if self.kind == "both" else 2) * len(self.groups)
+
+
+@dataclass(frozen=True, slots=True)
+class SizedPiece:
+    """One piece in one size. `levels` maps level name to row; `start` stitches are centred on the bed
+    (equal needles left and right of the centre mark, of an odd number one more at the right); `rows` is the row of the top
+    level. All rows count a repeated stretch once; `counter` tells what the row counter shows."""
+
+    name: str
+    start: int
+    levels: tuple[tuple[str, int], ...]
+    rows: int
+    left: tuple[SizedRun, ...]
+    right: tuple[SizedRun, ...]
+    openings: tuple[SizedOpening, ...]
+    wedges: tuple[SizedWedge, ...]
+    edging_rows: int
+    """Rows of the edging along the start as it is seen (of a folded one those of the outside), 0 if none."""
+    widest: int
+    slots: tuple[SizedSlot, ...] = ()
+    zones: tuple[SizedZone, ...] = ()
+    repeats: tuple[SizedRepeat, ...] = ()
+    start_pick_ups: tuple[PickUp, ...] = ()
+    """Of a start "along": what is hung on from where, in order; it comes to `start` stitches."""
+    charts: tuple[SizedChart, ...] = ()
+    """By rising `from_row`."""
+    lean: int = 0
+    """Stitches that a one-sided piece starts further left than centred (negative: right), so that it finds room on the bed."""
+
+    @property
+    def start_left(self) -> int:
+        """Stitches left of the centre mark at the start."""
+        return self.start // 2 + self.lean
+
+    def row(self, level: str) -> int:
+        return dict(self.levels)[level]
+
+    def counter(self, row: int) -> int:
+        """What the row counter shows when `row` is come to for the last time."""
+        return row + sum((r.times - 1) * (r.to_row - r.from_row) for r in self.repeats if r.to_row <= row)
+
+
+NEXT_COPY = -1
+"""In place of the number of a copy: each copy takes the next one, the last the first."""
+
+
+@dataclass(frozen=True, slots=True)
+class PickUp:
+    """`stitches` to pick up along one edge of a piece. `part`: "whole", or of a neck "left", "centre", "right"
+    (left and right as the piece hung on the bed). `points` is what is there: loops on waste, or rows."""
+
+    edge: EdgeName
+    part: str
+    stitches: int
+    points: int
+    cm: float
+    facing: str = "purl"
+    """The side of the piece to the knitter, "purl" or "knit"."""
+    left_end: str = ""
+    """The end that hangs at the left: of rows "bottom" or "top", of stitches "left" or "right" as they hung on the bed."""
+    copy: int = 0
+    """Which of several copies of the piece; 0: the only one, or each copy with its own; `NEXT_COPY`."""
+    live: bool = False
+    """Whether open loops wait there."""
+
+
+@dataclass(frozen=True, slots=True)
+class SizedBand:
+    name: str
+    stitches: int
+    rows: int
+    pick_ups: tuple[PickUp, ...]
+    origin: Origin
+    holes: tuple[SizedSlot, ...] = ()
+    """Buttonholes; rows are those of what is seen, from 0 on."""
+    copies: int = 1
+    behind: tuple[SizedSlot, ...] = ()
+    """Their counterparts in the layer that is folded behind, which lie on them when it is hung up; rows as the counter shows
+    them."""
+
+
+@dataclass(frozen=True, slots=True)
+class SizedSeam:
+    """A seam of `Glued.seams` with its lengths: rows of each side where both are row edges (else None), and cm."""
+
+    one_rows: int | None
+    other_rows: int | None
+    one_cm: float
+    other_cm: float
+    easing_cm: float
+    longer_cm: float
+    one_stitches: tuple[int, ...] = ()
+    other_stitches: tuple[int, ...] = ()
+    """Of each edge, along the seam; 0 of edges of rows."""
+
+
+@dataclass(frozen=True, slots=True)
+class SizedJoin:
+    """A join with its lengths: rows of each side where both are row edges (else None), and cm."""
+
+    one: tuple[EdgeName, ...]
+    other: tuple[EdgeName, ...]
+    one_rows: int | None
+    other_rows: int | None
+    one_cm: float
+    other_cm: float
+    easing_cm: float
+    origin: Origin
+    longer_cm: float = 0.0
+    way: str = "sewn"
+    matching: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class MeasureKey:
+    """What is measured of a piece. A level's width stands `across` what was hung back on other needles there, if it was; a wedge's
+    height is beside its held stitches. A stretch goes from the level `name` to the level `to`. `times`: so many added up."""
+
+    extent: Literal["width", "height", "depth"]
+    at: Literal["start", "level", "opening", "slot", "wedge", "stretch"]
+    name: str = ""
+    across: bool = False
+    to: str = ""
+    times: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Deviation:
+    """Wanted against solved, for the check table and the proof; `unit` is "st" or "rows"."""
+
+    piece: str
+    key: MeasureKey
+    wanted_cm: float
+    wanted: float
+    solved: int
+    solved_cm: float
+    unit: str
+
+
+@dataclass(frozen=True, slots=True)
+class SizedGarment:
+    size: str
+    pieces: tuple[SizedPiece, ...]
+    bands: tuple[SizedBand, ...]
+    joins: tuple[SizedJoin, ...]
+    deviations: tuple[Deviation, ...]
+    seams: tuple[SizedSeam, ...] = ()
+    """In the order of `Glued.seams`."""
+
+    def piece(self, name: str) -> SizedPiece:
+        return next(p for p in self.pieces if p.name == name)

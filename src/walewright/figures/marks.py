@@ -1,0 +1,299 @@
+"""What is drawn on a piece besides its outline: edgings, other fabrics, openings, slits, held rows, gathers, repeats."""
+
+from __future__ import annotations
+
+import itertools
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from walewright.design.model import Fabric
+from walewright.figures.dimensions import Ruler, box_round
+from walewright.figures.grid import Point
+from walewright.figures.measures import MeasuredPiece, name_of
+from walewright.figures.outline import Outline
+from walewright.figures.pens import Paper, hatched, loops, path, zigzag
+from walewright.figures.worked import clipped
+from walewright.knit.operations import needle
+from walewright.solve.model import SizedChart, SizedPiece, SizedRun, SizedSlot, SizedZone
+
+RIB = 1.7
+"""Between a band's rib lines, mm."""
+
+
+@dataclass(frozen=True, slots=True)
+class Bench:
+    """The piece laid on paper: its origin (middle of the start) at (0, 0) mm, y downwards."""
+
+    piece: MeasuredPiece
+    size: int
+    scale: float
+    fabrics: tuple[Fabric, ...]
+    alone: bool
+    """The drawing is of one size only: needles and rows may stand on it."""
+    paper: Paper
+    ruler: Ruler
+
+    def at(self, point: Point) -> Point:
+        """cm of the piece in mm of paper."""
+        return point[0] * self.scale, -point[1] * self.scale
+
+    @property
+    def left(self) -> float:
+        return self.piece.outlines[self.size].polygon_left * self.scale
+
+    @property
+    def right(self) -> float:
+        return self.piece.outlines[self.size].polygon_right * self.scale
+
+    @property
+    def top(self) -> float:
+        return -self.piece.outlines[self.size].height * self.scale
+
+    @property
+    def foot(self) -> float:
+        return self.piece.edging_cm[self.size] * self.scale
+
+    def stitch(self, slot: float, row: float) -> Point:
+        """The paper's point at a needle's left side (`slot` of the bed) and a row."""
+        return self.at(self.piece.grids[self.size].at((slot, float(row))))
+
+
+def cloth(bench: Bench) -> None:
+    """The piece with everything on it, lettering excepted; what lettering must keep off is told to the ruler."""
+    shape, sized, paper = bench.piece.outlines[bench.size], bench.piece.sized[bench.size], bench.paper
+    for zone in sized.zones:
+        _zone(bench, zone)
+    _edging(bench)
+    paper.draw("outline", path([bench.at(p) for p in shape.polygon], closed=True))
+    for motif in motifs(sized):
+        _motif(bench, motif)
+    for gap in shape.gaps:
+        paper.draw("cloth", path([bench.at(p) for p in gap.edge], closed=True))
+    for dart in shape.darts:
+        lines = [bench.at(p) for p in dart.lines]
+        paper.draw("dart", path(lines))
+        bench.ruler.lines.append(box_round(lines))
+    for slot in sized.slots:
+        _slit(bench, slot)
+    for run in sized.right:
+        if run.across:
+            _across(bench, run)
+    if bench.piece.piece.start_way == "along":
+        x0, x1 = bench.at(shape.left[0])[0], bench.at(shape.right[0])[0]
+        paper.draw("mark", *loops(x0, x1, 0.0))
+    if bench.piece.piece.end_way == "gathered":
+        _drawn_up(bench)
+    for repeat in sized.repeats:
+        _bracket(bench, repeat.from_row, repeat.to_row, f"× {repeat.times}")
+
+
+def words(bench: Bench) -> None:
+    """Names on the piece, where there is room for them when the dimension lines are drawn: each thing is also told in words
+    beside the drawing."""
+    sized = bench.piece.sized[bench.size]
+    for slots in alike(sized.slots):
+        _name_slit(bench, slots)
+    for zone in sized.zones:
+        x0, x1 = _zone_ends(bench, zone)
+        middle = (x0 + x1) / 2
+        area = _area(bench, zone)
+        low, high = max(y for _, y in area), min(y for _, y in area)
+        ys = [(low + high) / 2 + 0.9, low - 1.2, high + 2.6, low - (low - high) * 0.3, low - (low - high) * 0.7]
+        xs = [middle, x0 + (x1 - x0) * 0.28, x0 + (x1 - x0) * 0.72]
+        places = ((x, y, "middle") for y in ys for x in xs)
+        bench.ruler.write_free(places, (name_of(zone.fabric),), "word")
+    for motif in motifs(sized):
+        (x0, low), (x1, high) = bench.stitch(motif.first, motif.from_row), bench.stitch(motif.last + 1, motif.to_row)
+        places = (((x0 + x1) / 2, y, "middle") for y in ((low + high) / 2 + 0.9, high - 1.4, low + 3.2))
+        bench.ruler.write_free(places, (name_of(motif.chart),), "word")
+    if bench.piece.piece.end_way == "gathered":
+        bench.ruler.write_free(((0.0, bench.top + 5, "middle"), (bench.right + 1, bench.top + 1, "start")), ("drawn up",), "word")
+    for run in sized.right:
+        if run.across:
+            x, y = bench.stitch(bench.piece.grids[bench.size].middle, run.from_row)
+            told = "hung back closer" if sum(by for _, by in run.changes()) < 0 else "hung back wider"
+            bench.ruler.write_free(((x, y + d, "middle") for d in (4.0, -2.6, 7.0, -6.0)), (told,), "word")
+    _way_of_knitting(bench)
+
+
+def alike(slots: tuple[SizedSlot, ...]) -> list[list[SizedSlot]]:
+    """Slots in groups: those of a row of buttonholes together (same stitches, taken the same way, three or more of them)."""
+    groups: dict[tuple[str, int], list[SizedSlot]] = {}
+    for slot in slots:
+        groups.setdefault((slot.taken, slot.last - slot.first), []).append(slot)
+    made: list[list[SizedSlot]] = []
+    for group in groups.values():
+        made.extend([group] if len(group) > 2 or group[0].taken == "eyelet" else [[s] for s in group])
+    return made
+
+
+def slots_name(slots: list[SizedSlot]) -> str:
+    """What a group of slots is called."""
+    if len(slots) == 1 and slots[0].name:
+        return name_of(slots[0].name)
+    kind = "eyelet" if slots[0].taken == "eyelet" else "buttonhole" if slots[0].taken == "cast-off" else "slot"
+    return kind if len(slots) == 1 else f"{kind}s"
+
+
+# ----------------------------------------------------------------- fabrics
+
+
+def _edging(bench: Bench) -> None:
+    depth, shape = bench.foot, bench.piece.outlines[bench.size]
+    if not depth:
+        return
+    half = bench.piece.edging_widths[bench.size] / 2 * bench.scale
+    # An edging on a curved start is drawn along it.
+    upper = [bench.at(p) for p in shape.foot] or [bench.at(shape.left[0]), bench.at(shape.right[0])]
+    wide = upper[-1][0] - upper[0][0]
+    lower = [(-half + (x - upper[0][0]) / wide * 2 * half, y + depth) for x, y in upper]
+    for (a, b), (c, d) in zip(itertools.pairwise(upper), itertools.pairwise(lower), strict=True):
+        bench.paper.draw("hatch", *hatched((a, b), (c, d), RIB))
+    bench.paper.draw("outline", path([upper[0], *lower, upper[-1]]))
+
+
+def _zone(bench: Bench, zone: SizedZone) -> None:
+    area = _area(bench, zone)
+    bench.paper.draw("tint", path(area, closed=True))
+    if next((bool(f.rib_every) for f in bench.fabrics if f.name == zone.fabric), False):
+        x0, x1 = _zone_ends(bench, zone)
+        low, high = max(y for _, y in area), min(y for _, y in area)
+        bench.paper.draw("hatch", *hatched(((x0, high), (x1, high)), ((x0, low), (x1, low)), RIB))
+    bench.paper.draw("seam", path(area, closed=True))
+
+
+def motifs(sized: SizedPiece) -> tuple[SizedChart, ...]:
+    """Charts worked once in another fabric; charted fabrics and panels are zones."""
+    return tuple(c for c in sized.charts if not c.fabric)
+
+
+def _motif(bench: Bench, motif: SizedChart) -> None:
+    (x0, low), (x1, high) = bench.stitch(motif.first, motif.from_row), bench.stitch(motif.last + 1, motif.to_row)
+    box = path([(x0, low), (x1, low), (x1, high), (x0, high)], closed=True)
+    bench.paper.draw("tint", box)
+    bench.paper.draw("dart", box)
+
+
+def _area(bench: Bench, zone: SizedZone) -> list[Point]:
+    shape, grid = bench.piece.outlines[bench.size], bench.piece.grids[bench.size]
+    low, high = grid.height(zone.from_row), grid.height(zone.to_row)
+    if zone.first <= zone.last:
+        # As far as it lies on the piece: an opening may end it.
+        x0, x1 = (x / bench.scale for x in _zone_ends(bench, zone))
+        return [bench.at(p) for p in clipped(clipped(shape.polygon, 1, low, high), 0, x0, x1)]
+    left, right = (list(_side(shape, side, low, high)) for side in ("left", "right"))
+    return [bench.at(p) for p in (*right, *reversed(left))]
+
+
+def _side(shape: Outline, side: str, low: float, high: float) -> Iterator[Point]:
+    """An outer edge from just above `low` to just below `high`: without the steps to the fabrics there."""
+    tiny = min(1e-3, (high - low) / 4)
+    yield shape.edge_x(low + tiny, side), low
+    yield from (p for p in (shape.right if side == "right" else shape.left) if low + tiny < p[1] < high - tiny)
+    yield shape.edge_x(high - tiny, side), high
+
+
+def _zone_ends(bench: Bench, zone: SizedZone) -> tuple[float, float]:
+    """x in mm of both sides of a zone, where they stand narrowest."""
+    if zone.first <= zone.last:
+        return bench.stitch(zone.first, zone.to_row)[0], bench.stitch(zone.last + 1, zone.to_row)[0]
+    area = _area(bench, zone)
+    middle = sum(x for x, _ in area) / len(area)
+    return max(x for x, _ in area if x <= middle), min(x for x, _ in area if x > middle)
+
+
+# ----------------------------------------------------------------- slits, gathers, repeats
+
+
+def _slit(bench: Bench, slot: SizedSlot) -> None:
+    (x0, y), (x1, _) = bench.stitch(slot.first, slot.row), bench.stitch(slot.last + 1, slot.row)
+    if slot.taken == "eyelet":
+        x, r = (x0 + x1) / 2, 0.6
+        bench.paper.draw("slit", f"M{x - r:.2f} {y:.2f}a{r} {r} 0 1 0 {2 * r} 0a{r} {r} 0 1 0 {-2 * r} 0")
+    else:
+        ends = (path([(x, y - 0.8), (x, y + 0.8)]) for x in (x0, x1))
+        bench.paper.draw("slit", path([(x0, y), (x1, y)]), *ends)
+    bench.ruler.lines.append((x0 - 0.3, y - 0.9, x1 + 0.3, y + 0.9))
+
+
+def _name_slit(bench: Bench, slots: list[SizedSlot]) -> None:
+    slot = slots[len(slots) // 2]
+    (x0, y), (x1, _) = bench.stitch(slot.first, slot.row), bench.stitch(slot.last + 1, slot.row)
+    text = [slots_name(slots)]
+    if bench.alone and len(slots) == 1 and slot.taken != "eyelet":
+        text.append(f"{needle(slot.first)} to {needle(slot.last)}")
+    lift = 3.6 * (len(text) - 1)
+    middle = (x0 + x1) / 2
+    places = [
+        (middle, y - 2.0 - lift, "middle"),
+        (middle, y + 3.6, "middle"),
+        (x1 + 1.6, y + 0.9, "start"),
+        (x0 - 1.6, y + 0.9, "end"),
+    ]
+    bench.ruler.write_free(places, tuple(text), "word")
+
+
+def _across(bench: Bench, run: SizedRun) -> None:
+    """Gathers along the row where the loops are hung back on other needles."""
+    shape, y = bench.piece.outlines[bench.size], bench.stitch(0, run.from_row)[1]
+    height = -y / bench.scale
+    tiny = 1e-3
+    widths = [
+        (shape.edge_x(h, "left") * bench.scale, shape.edge_x(h, "right") * bench.scale) for h in (height - tiny, height + tiny)
+    ]
+    x0, x1 = max(w[0] for w in widths), min(w[1] for w in widths)
+    bench.paper.draw("mark", zigzag(x0, x1, y, 1.6))
+    bench.ruler.lines.append((x0, y - 1.2, x1, y + 1.2))
+
+
+def _drawn_up(bench: Bench) -> None:
+    """A running thread through the last loops, its ends drawn up."""
+    shape = bench.piece.outlines[bench.size]
+    x0, x1 = shape.edge_x(shape.height, "left") * bench.scale, shape.edge_x(shape.height, "right") * bench.scale
+    y = bench.top
+    bench.paper.draw("mark", zigzag(x0, x1, y, 1.4, 1.2), path([(x0 - 3, y - 2.2), (x0, y), (x0 - 3, y + 0.2)]))
+    bench.ruler.lines.append((x0 - 3, y - 2.4, x1, y + 0.9))
+
+
+def _bracket(bench: Bench, from_row: int, to_row: int, text: str) -> None:
+    y0, y1 = bench.stitch(0, from_row)[1], bench.stitch(0, to_row)[1]
+    x = bench.left - 3.2
+    bench.paper.draw("slit", path([(x + 1.4, y0), (x, y0), (x, y1), (x + 1.4, y1)]))
+    bench.ruler.lines.append((x - 0.2, y1, x + 1.5, y0))
+    places = ((x - 1.2, (y0 + y1) / 2 + 1 + d, "end") for d in (0.0, 3.0, -3.0))
+    bench.ruler.write_free(places, (text,), "figure")
+
+
+def _way_of_knitting(bench: Bench) -> None:
+    """An arrow: which way the piece grows on the bed. Left out where nothing is free."""
+    shape, grid = bench.piece.outlines[bench.size], bench.piece.grids[bench.size]
+    text = ("knitted this way",)
+    for share, rise in itertools.product((0.5, 0.2, 0.62), (0.1, 0.3, 0.5, 0.68)):
+        height = shape.height * rise
+        x0, x1 = (shape.edge_x(height, side) * bench.scale for side in ("left", "right"))
+        x, y = x0 + (x1 - x0) * share, -height * bench.scale
+        box = (x - 2, y - 9, x + 27, y)
+        if (
+            x1 - x < 28
+            or not bench.ruler.free(box)
+            or _in_gap(bench, box)
+            or height + 9 / bench.scale > grid.height(shape_rows(bench))
+        ):
+            continue
+        bench.paper.draw("measure", path([(x, y), (x, y - 8)]), path([(x - 1.2, y - 6.2), (x, y - 8), (x + 1.2, y - 6.2)]))
+        bench.ruler.write(x + 2, y - 3, text, "start", kind="word")
+        bench.ruler.lines.append((x - 1.2, y - 8, x + 1.2, y))
+        return
+
+
+def shape_rows(bench: Bench) -> int:
+    """The rows below any opening: there the piece is whole across."""
+    sized = bench.piece.sized[bench.size]
+    return min([sized.rows, *(o.row for o in sized.openings)])
+
+
+def _in_gap(bench: Bench, box: tuple[float, float, float, float]) -> bool:
+    gaps: Iterator[tuple[float, float, float, float]] = (
+        box_round([bench.at(p) for p in gap.edge]) for gap in bench.piece.outlines[bench.size].gaps
+    )
+    return any(box[0] < g[2] and g[0] < box[2] and box[1] < g[3] and g[1] < box[3] for g in gaps)

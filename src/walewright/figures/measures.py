@@ -1,0 +1,206 @@
+"""What is measured on a piece: its widths, heights, openings and shoulders, in centimetres and in stitches or rows, for every
+size.
+
+The same measures letter the schematic, fill its legend and head the table of finished measurements.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, replace
+
+from walewright.design.model import Design, Piece
+from walewright.figures.grid import Grid, grid
+from walewright.figures.outline import Outline, on_top, outline
+from walewright.guide.numbers import sentence
+from walewright.solve.model import Counts, SizedOpening, SizedPiece, SizedRun
+
+SAME = 0.05
+"""cm. Widths that differ by less are one width."""
+
+
+@dataclass(frozen=True, slots=True)
+class Measure:
+    """`place` tells the drawing where it belongs: start | across | rise | whole | edging | neck width | neck depth | shoulder |
+    gap width | gap height | dart. `at` are the names concerned: one level of a width, two of a height, an opening, a side.
+    `counts` are the stitches or rows (`unit` "st" | "rows"), empty where a measure has none of one fabric. `named` is what is
+    measured, as it stands in mid-sentence."""
+
+    named: str
+    place: str
+    at: tuple[str, ...]
+    values: tuple[float, ...]
+    counts: tuple[int, ...] = ()
+    unit: str = ""
+
+    @property
+    def spoken(self) -> str:
+        """In mid-sentence, where the whole has to be told from its parts."""
+        return f"whole {self.named}" if self.place == "whole" else self.named
+
+    @property
+    def label(self) -> str:
+        """At the head of a row."""
+        return sentence(self.spoken)
+
+
+@dataclass(frozen=True, slots=True)
+class MeasuredPiece:
+    """A piece with its outline in each size. `edging_cm` is the depth of the edging along the start, 0 where there is none;
+    `edging_widths` its own width at the outer edge, narrower or wider than the start as its fabric is."""
+
+    piece: Piece
+    sized: tuple[SizedPiece, ...]
+    outlines: tuple[Outline, ...]
+    grids: tuple[Grid, ...]
+    edging_cm: tuple[float, ...]
+    edging_widths: tuple[float, ...]
+    measures: tuple[Measure, ...]
+
+    def height(self, size: int, level: str) -> float:
+        """cm from the start to `level` in size number `size`."""
+        return self.grids[size].height(self.sized[size].row(level))
+
+
+def measured(design: Design, counts: Counts, name: str) -> MeasuredPiece:
+    """The piece called `name` of the design, measured in all sizes."""
+    piece = design.piece(name)
+    sized = tuple(garment.piece(name) for garment in counts.sizes)
+    grids = tuple(grid(design, piece, s) for s in sized)
+    edging_cm = tuple(0.0 for _ in sized)
+    edging_widths = edging_cm
+    if piece.start_edging is not None:
+        band = design.fabric(design.edging(piece.start_edging).fabric)
+        edging_cm = tuple(s.edging_rows / band.rows_per_cm for s in sized)
+        edging_widths = tuple(s.start / band.stitches_per_cm for s in sized)
+    outlines = tuple(outline(s, g) for s, g in zip(sized, grids, strict=True))
+    bare = MeasuredPiece(piece, sized, outlines, grids, edging_cm, edging_widths, ())
+    return replace(bare, measures=tuple(_measures(bare)))
+
+
+def stitches_at(sized: SizedPiece, row: int) -> int:
+    """Stitches between the outer edges at `row`, before any change there that belongs to what comes after."""
+
+    def moved(runs: tuple[SizedRun, ...]) -> int:
+        below = [run for run in runs if run.from_row < row]
+        return sum(by for run in below for at, by in run.changes() if at <= row)
+
+    return sized.start + moved(sized.left) + moved(sized.right)
+
+
+def _measures(whole: MeasuredPiece) -> Iterator[Measure]:
+    piece, sizes = whole.piece, range(len(whole.sized))
+    first = piece.levels[0].name
+    starts = tuple(s.start for s in whole.sized)
+    yield Measure(f"width at {name_of(first)}", "start", (first,), tuple(o.start_width for o in whole.outlines), starts, "st")
+    yield from _widths(whole)
+    rises = list(_rises(whole))
+    yield from rises
+    if any(whole.edging_cm):
+        rows = tuple(s.edging_rows for s in whole.sized)
+        yield Measure(f"depth of {name_of(piece.start_edging or '')}", "edging", (), whole.edging_cm, rows, "rows")
+    if len(rises) + any(whole.edging_cm) > 1:
+        edged = f", with {name_of(piece.start_edging or '')}" if any(whole.edging_cm) else ""
+        once = ", each repeat once" if any(s.repeats for s in whole.sized) else ""
+        yield Measure(f"length{edged}{once}", "whole", (), tuple(whole.outlines[i].height + whole.edging_cm[i] for i in sizes))
+    yield from _openings(whole)
+    yield from _darts(whole)
+
+
+def _widths(whole: MeasuredPiece) -> Iterator[Measure]:
+    """Widths at the levels above the start where the piece has become wider or narrower."""
+    before = tuple(o.start_width for o in whole.outlines)
+    for level in whole.piece.levels[1:]:
+        rows = [s.row(level.name) for s in whole.sized]
+        if any(row > _full_width_ends(s) for row, s in zip(rows, whole.sized, strict=True)):
+            return
+        counts = tuple(stitches_at(s, row) for row, s in zip(rows, whole.sized, strict=True))
+        now = tuple(g.wide(c, row) for c, row, g in zip(counts, rows, whole.grids, strict=True))
+        if any(abs(a - b) > SAME for a, b in zip(now, before, strict=True)) and any(counts):
+            yield Measure(f"width at {name_of(level.name)}", "across", (level.name,), now, counts, "st")
+        before = now
+
+
+def _rises(whole: MeasuredPiece) -> Iterator[Measure]:
+    """Heights from level to level."""
+    sizes = range(len(whole.sized))
+    lower = whole.piece.levels[0]
+    for upper in whole.piece.levels[1:]:
+        values = tuple(whole.height(i, upper.name) - whole.height(i, lower.name) for i in sizes)
+        if any(value > SAME for value in values):
+            rows = tuple(s.row(upper.name) - s.row(lower.name) for s in whole.sized)
+            named = f"{name_of(lower.name)} to {name_of(upper.name)}"
+            yield Measure(named, "rise", (lower.name, upper.name), values, rows, "rows")
+            lower = upper
+
+
+def _openings(whole: MeasuredPiece) -> Iterator[Measure]:
+    names = dict.fromkeys(o.name for s in whole.sized for o in s.openings)
+    for name in names:
+        found = [next((o for o in s.openings if o.name == name), None) for s in whole.sized]
+        openings = [o for o in found if o is not None]
+        if len(openings) < len(found):
+            continue
+        closed = openings[0].rejoins
+        places = ("gap width", "gap height") if closed else ("neck width", "neck depth")
+        widths, depths = tuple(o.width for o in openings), tuple(_rows_of(o, s) for o, s in zip(openings, whole.sized, strict=True))
+        ends = [o.to_row or s.rows for o, s in zip(openings, whole.sized, strict=True)]
+        in_cm = tuple(w * g.across(end) for w, g, end in zip(widths, whole.grids, ends, strict=True))
+        if any(in_cm):
+            yield Measure(f"width of {name_of(name)}", places[0], (name,), in_cm, widths, "st")
+        deep = tuple(g.height(end) - g.height(end - d) for g, end, d in zip(whole.grids, ends, depths, strict=True))
+        yield Measure(f"{'height' if closed else 'depth'} of {name_of(name)}", places[1], (name,), deep, depths, "rows")
+        if not closed:
+            yield from _shoulders(whole, name_of(name))
+
+
+def _rows_of(opening: SizedOpening, sized: SizedPiece) -> int:
+    return (opening.to_row or sized.rows) - opening.row
+
+
+def _shoulders(whole: MeasuredPiece, opening: str) -> Iterator[Measure]:
+    right = tuple(abs(o.shoulder_right[0][0] - o.shoulder_right[-1][0]) for o in whole.outlines)
+    left = tuple(abs(o.shoulder_left[0][0] - o.shoulder_left[-1][0]) for o in whole.outlines)
+
+    def measure(named: str, side: str, widths: tuple[float, ...]) -> Iterator[Measure]:
+        if any(width > SAME for width in widths):
+            ends = zip(widths, whole.grids, whole.sized, strict=True)
+            yield Measure(named, "shoulder", (side,), widths, tuple(round(w / g.across(s.rows)) for w, g, s in ends), "st")
+
+    beside = "shoulder" if opening == "neck" else f"part beside the {opening}"
+    if all(abs(a - b) <= SAME for a, b in zip(left, right, strict=True)):
+        yield from measure(beside, "right", right)
+    else:
+        yield from measure(f"left {beside}", "left", left)
+        yield from measure(f"right {beside}", "right", right)
+
+
+def _darts(whole: MeasuredPiece) -> Iterator[Measure]:
+    """How far the short rows reach into the piece. Those of both edges made by one statement are one measure."""
+    sides = dict.fromkeys((d.name, d.side) for o in whole.outlines for d in o.darts)
+    told: set[tuple[str, int]] = set()
+    # Rows held for a shoulder have no width of their own, and no name that says what they are.
+    wedges = {w.name for w in whole.piece.wedges if w.width is not None}
+    for name, side in sides:
+        for number in range(min(sum((d.name, d.side) == (name, side) for d in o.darts) for o in whole.outlines)):
+            found = [[d for d in o.darts if (d.name, d.side) == (name, side)][number] for o in whole.outlines]
+            if (name, found[0].wedge.from_row) in told and found[0].wedge.edge == "both":
+                continue
+            told.add((name, found[0].wedge.from_row))
+            reaches: Callable[[tuple[int, ...], str], int] = lambda g, kind: sum(g if kind == "both" else g[:-1])  # noqa: E731
+            counts = tuple(d.wedge.rest + reaches(d.wedge.groups, d.wedge.kind) for d in found)
+            values = tuple(c * g.across(d.wedge.to_row) for c, d, g in zip(counts, found, whole.grids, strict=True))
+            at = next(i for i, d in enumerate(whole.outlines[0].darts) if d == found[0])
+            of_rows = "" if name in wedges else " short rows"
+            yield Measure(f"depth of the {name_of(name)}{of_rows}", "dart", (str(at),), values, counts, "st")
+
+
+def _full_width_ends(sized: SizedPiece) -> int:
+    """The last row over which the piece has its full width."""
+    slopes = [on_top(sized, side) for side in ("left", "right")]
+    return min([sized.rows, *(w.from_row for w in slopes if w is not None)])
+
+
+def name_of(word: str) -> str:
+    """An author's name as a reader sees it in mid-sentence."""
+    return word.replace("_", " ")

@@ -1,0 +1,229 @@
+"""The measured schematic of one piece: its outline with dimension lines, lettered for a legend or carrying the figures."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from walewright.design.model import Fabric
+from walewright.figures.dimensions import LANE, Box, Ruler, box_round, lanes
+from walewright.figures.marks import Bench, cloth, words
+from walewright.figures.measures import Measure, MeasuredPiece, name_of
+from walewright.figures.model import Drawing
+from walewright.figures.pens import Paper
+from walewright.guide.numbers import cm, inches
+
+BOX = (84.0, 62.0)
+"""Largest outline, mm of paper."""
+
+LEAST = 34.0
+"""A piece is drawn at least so long one way, mm: its figures need the room."""
+
+CROWDED = 12
+"""Measures. A drawing with more of them carries letters even of one size."""
+
+LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ"
+
+EDGE = 1.0
+"""Round the whole drawing, mm."""
+
+LETTER_STEP, FIGURE_STEP = 5.0, 6.0
+"""From one lane to the next, mm."""
+
+
+def fitting_scale(pieces: tuple[MeasuredPiece, ...], size: int) -> float:
+    """mm of paper a cm at which the largest piece fits: all schematics share it, so that they can be compared."""
+    return min(min(BOX[0] / _extent(p, size)[0], BOX[1] / _extent(p, size)[1]) for p in pieces)
+
+
+def _extent(piece: MeasuredPiece, size: int) -> tuple[float, float]:
+    shape = piece.outlines[size]
+    return max(shape.width, 1.0), max(shape.height + piece.edging_cm[size], 1.0)
+
+
+def drawing(
+    piece: MeasuredPiece, sizes: tuple[str, ...], size: int, units: str, shared_scale: float, fabrics: tuple[Fabric, ...] = ()
+) -> Drawing:
+    """The schematic, its outline that of size number `size`. A piece that would be tiny at the shared scale is drawn up to
+    twice as large, or as large as its lettering needs."""
+    width, height = _extent(piece, size)
+    scale = min(BOX[0] / width, BOX[1] / height, max(shared_scale * 2, LEAST / max(width, height)))
+    paper = Paper()
+    kind = "letter" if lettered(piece, sizes) else "figure"
+    bench = Bench(piece, size, scale, fabrics, not lettered(piece, sizes), paper, Ruler(paper, kind))
+    cloth(bench)
+    bench.ruler.blank = bool(piece.sized[size].zones or piece.sized[size].charts)
+    labelled = list(zip(labels(piece, sizes, units), piece.measures, strict=True))
+    # What has few places to stand goes first.
+    for place in _ORDER:
+        for label, measure in labelled:
+            if measure.place == place:
+                _PLACES[place](bench, measure, label)
+    words(bench)
+    bench.ruler.draw_guides()
+    return _trimmed(bench, _alt(piece, sizes, size))
+
+
+def lettered(piece: MeasuredPiece, sizes: tuple[str, ...]) -> bool:
+    """Whether the schematic carries letters and a legend stands beneath: for several sizes, or for more figures than have room."""
+    return len(sizes) > 1 or len(piece.measures) > CROWDED
+
+
+def labels(piece: MeasuredPiece, sizes: tuple[str, ...], units: str) -> tuple[tuple[str, ...], ...]:
+    """The lines that letter each measure: its letter, or its figures."""
+    if lettered(piece, sizes):
+        return tuple((_letter(i),) for i in range(len(piece.measures)))
+    return tuple(_figures(m, 0, units) for m in piece.measures)
+
+
+def _letter(index: int) -> str:
+    """A … Z, then AA, AB …; no I and no O, which look like a line and a figure."""
+    count = len(LETTERS)
+    return LETTERS[index] if index < count else _letter(index // count - 1) + _letter(index % count)
+
+
+def _figures(measure: Measure, size: int, units: str) -> tuple[str, ...]:
+    value = measure.values[size]
+    lengths = {"cm": (f"{cm(value)} cm",), "in": (f"{inches(value)} in",), "both": (f"{cm(value)} cm", f"{inches(value)} in")}[
+        units
+    ]
+    return (*lengths, f"{measure.counts[size]} {measure.unit}") if measure.counts else lengths
+
+
+def _alt(piece: MeasuredPiece, sizes: tuple[str, ...], size: int) -> str:
+    names = {"st": "stitches", "rows": "rows"}
+    told = "; ".join(
+        f"{m.spoken} {cm(m.values[size])} centimetres" + (f", {m.counts[size]} {names[m.unit]}" if m.counts else "")
+        for m in piece.measures
+    )
+    drawn = f" in size {sizes[size]}" if len(sizes) > 1 else ""
+    return f"Schematic of the {name_of(piece.piece.name)}{drawn}: {told}."
+
+
+# ----------------------------------------------------------------- where each dimension stands
+
+
+def _step(bench: Bench) -> float:
+    return LETTER_STEP if bench.ruler.kind == "letter" else FIGURE_STEP
+
+
+def _start(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+    shape = bench.piece.outlines[bench.size]
+    x0, x1 = bench.at(shape.left[0])[0], bench.at(shape.right[0])[0]
+    bench.ruler.across(x0, x1, lanes(bench.foot + LANE - 1, _step(bench)), label, (bench.foot, bench.foot))
+
+
+def _across(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+    shape, height = bench.piece.outlines[bench.size], bench.piece.height(bench.size, measure.at[0])
+    (x0, y), (x1, _) = bench.at((shape.edge_x(height, "left"), height)), bench.at((shape.edge_x(height, "right"), height))
+    if y - bench.top < 1 and not shape.neck:
+        bench.ruler.across(x0, x1, lanes(bench.top - LANE + 1, -_step(bench)), label, (y, y))
+        return
+    below, above = lanes(bench.foot + LANE - 1, _step(bench)), lanes(bench.top - LANE + 1, -_step(bench))
+    near = [y + d for d in (0.0, 2.5, -2.5, 5.0, -5.0, 8.0) if bench.top + 1 < y + d < bench.foot]
+    if not bench.ruler.has_room(x0, x1, label):
+        # Figures wider than the piece would lie across its edges.
+        near = []
+    bench.ruler.across(x0, x1, (*near, *(above if y - bench.top < bench.foot - y else below)), label, (y, y))
+
+
+def _rise(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+    y0, y1 = (bench.at((0, bench.piece.height(bench.size, name)))[1] for name in measure.at)
+    _up_right(bench, y0, y1, label)
+
+
+def _edging(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+    _up_right(bench, bench.foot, 0.0, label)
+
+
+def _up_right(bench: Bench, y0: float, y1: float, label: tuple[str, ...]) -> None:
+    shape = bench.piece.outlines[bench.size]
+    x = bench.ruler.up(lanes(bench.right + LANE, _step(bench)), y0, y1, label, +1)
+    for y in (y0, y1):
+        # Hairlines lead from the piece's edge to the line; those of the edging from its own.
+        edge = shape.edge_x(max(0.0, -y / bench.scale), "right") * bench.scale
+        bench.ruler.guide((edge + 0.8, y), (x + 1.6, y))
+
+
+def _whole(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+    bracket = 5.0 if bench.piece.sized[bench.size].repeats else 0.0
+    bench.ruler.up(lanes(bench.left - LANE - bracket, -_step(bench)), bench.foot, bench.top, label, -1)
+
+
+def _neck_width(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+    neck = bench.piece.outlines[bench.size].neck
+    x0, x1 = bench.at(neck[0])[0], bench.at(neck[-1])[0]
+    bench.ruler.across(x0, x1, lanes(bench.top - LANE + 1, -_step(bench)), label, (bench.top, bench.top))
+
+
+def _neck_depth(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+    neck = bench.piece.outlines[bench.size].neck
+    bottom = min(y for _, y in neck)
+    x0, x1 = min(x for x, y in neck if y <= bottom + 0.05), max(x for x, y in neck if y <= bottom + 0.05)
+    x, y = bench.at(((x0 + x1) / 2, bottom))
+    places = (x, x + 3, x - 3, x + 6, x - 6, *lanes(bench.right + LANE, _step(bench)))
+    text = (" · ".join(label),)
+    if bench.ruler.kind == "figure" and bench.ruler.write_free(((x, y + d, "middle") for d in (4.0, 7.0, 10.0)), text, "figure"):
+        # Figures are wider than most necks are: they stand beneath.
+        label = ()
+    bench.ruler.up(places, y, bench.top, label, +1)
+
+
+def _shoulder(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+    shape = bench.piece.outlines[bench.size]
+    line = shape.shoulder_left if measure.at == ("left",) else shape.shoulder_right
+    xs = sorted(bench.at(p)[0] for p in (line[0], line[-1]))
+    bench.ruler.across(xs[0], xs[1], lanes(bench.top - LANE + 1, -_step(bench)), label, (bench.top, bench.top))
+
+
+def _gap_box(bench: Bench, name: str) -> Box:
+    gap = next(g for g in bench.piece.outlines[bench.size].gaps if g.name == name)
+    return box_round([bench.at(p) for p in gap.edge])
+
+
+def _gap_width(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+    x0, top, x1, bottom = _gap_box(bench, measure.at[0])
+    inside = [top + (bottom - top) * t for t in (0.35, 0.5, 0.2, 0.7)] if bottom - top > 5 else []
+    bench.ruler.across(x0, x1, (*inside, top - 2.4, top - 5, bottom + 2.4, bottom + 5), label, (top, top))
+
+
+def _gap_height(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+    x0, top, x1, bottom = _gap_box(bench, measure.at[0])
+    places = (x0 + (x1 - x0) * t for t in (0.5, 0.25, 0.75)) if x1 - x0 > 8 else iter(())
+    bench.ruler.up((*places, x1 + 2.4, *lanes(bench.right + LANE, _step(bench))), bottom, top, label, +1)
+
+
+def _dart(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+    dart = bench.piece.outlines[bench.size].darts[int(measure.at[0])]
+    points = [bench.at(p) for p in dart.lines]
+    x0, top, x1, bottom = box_round(points)
+    bench.ruler.across(x0, x1, [v for d in (2.2, 4.5, 7.0, 10.0) for v in (top - d, bottom + d)], label, None)
+
+
+_Place = Callable[[Bench, Measure, tuple[str, ...]], None]
+
+_PLACES: dict[str, _Place] = {
+    "start": _start,
+    "across": _across,
+    "rise": _rise,
+    "edging": _edging,
+    "whole": _whole,
+    "neck width": _neck_width,
+    "neck depth": _neck_depth,
+    "shoulder": _shoulder,
+    "gap width": _gap_width,
+    "gap height": _gap_height,
+    "dart": _dart,
+}
+
+_ORDER = ("gap width", "gap height", "dart", "neck depth", "start", "neck width", "shoulder", "across", "edging", "rise", "whole")
+
+
+def _trimmed(bench: Bench, title: str) -> Drawing:
+    """The paper cut round everything on it."""
+    ruler = bench.ruler
+    boxes = [*ruler.texts, *ruler.lines, (bench.left, bench.top, bench.right, bench.foot)]
+    half = bench.piece.edging_widths[bench.size] / 2 * bench.scale
+    boxes.append((-half, 0.0, half, bench.foot))
+    left, top = min(b[0] for b in boxes) - EDGE, min(b[1] for b in boxes) - EDGE
+    right, bottom = max(b[2] for b in boxes) + EDGE, max(b[3] for b in boxes) + EDGE
+    return bench.paper.finished(title, right - left, bottom - top, left, top)

@@ -1,0 +1,111 @@
+"""What a garment's drawing shows of its fabrics: panels and motifs as quiet areas, stripes in the colours of their yarns."""
+
+from __future__ import annotations
+
+import itertools
+from collections.abc import Callable, Iterator, Sequence
+
+from walewright.design.model import Design
+from walewright.figures import yarns
+from walewright.figures.grid import Point
+from walewright.figures.measures import MeasuredPiece
+from walewright.figures.pens import Paper, path
+
+Placement = Callable[[Point], Point]
+
+Stripe = tuple[tuple[Point, ...], str]
+"""(corners in cm on the piece, "#rrggbb")."""
+
+
+def mirrored(design: Design, piece: MeasuredPiece) -> bool:
+    """Whether its right side is seen from behind the bed, so that left and right are exchanged."""
+    return design.fabric(piece.piece.fabric).right_side == "knit"
+
+
+def show_panels(paper: Paper, piece: MeasuredPiece, size: int, put: Placement) -> None:
+    """Other fabrics over a part of the width: tinted, with lines up their sides."""
+    sized, grid, shape = piece.sized[size], piece.grids[size], piece.outlines[size]
+    for low, high, first, last in ((z.from_row, z.to_row, z.first, z.last) for z in sized.zones if z.first <= z.last):
+        y0, y1 = grid.height(low), grid.height(high)
+        x0, x1 = grid.at((first, high))[0], grid.at((last + 1, high))[0]
+        area = clipped(clipped(shape.polygon, 1, y0, y1), 0, x0, x1)
+        if area:
+            paper.draw("tint", path([put(p) for p in area], closed=True))
+            sides = [[(x, y0), (x, min(y1, _ceiling(shape.polygon, x, y0)))] for x in (x0, x1)]
+            paper.draw("hatch", *(path([put(p) for p in side]) for side in sides))
+
+
+def show_motifs(paper: Paper, design: Design, piece: MeasuredPiece, size: int, put: Placement) -> None:
+    """Motifs: those in colours with their cells; others as a tinted box. Where and which way round they lie is `put`'s to say."""
+    sized, grid = piece.sized[size], piece.grids[size]
+    for motif in (c for c in sized.charts if not c.fabric):
+        chart = design.chart(motif.chart)
+        cells = {key.symbol: key.cell for key in chart.key}
+
+        def box(first: int, end: int, low: int, high: int) -> str:
+            spots = [(first, low), (end, low), (end, high), (first, high)]
+            return path([put(grid.at(spot)) for spot in spots], closed=True)
+
+        paper.draw("blank" if chart.yarns else "tint", box(motif.first, motif.last + 1, motif.from_row, motif.to_row))
+        drawn: dict[str, list[str]] = {}
+        for row, line in enumerate(chart.rows):
+            start = motif.first
+            for symbol, run in itertools.groupby(line):
+                end, low = start + len(list(run)), motif.from_row + row
+                if cells[symbol].yarn:
+                    shade = yarns.colour(design, cells[symbol].yarn)
+                    drawn.setdefault(shade, []).append(box(start, end, low, low + 1))
+                start = end
+        for shade, boxes in drawn.items():
+            paper.draw("fill", *boxes, colour=shade)
+
+
+def stripes(design: Design, piece: MeasuredPiece, size: int, shape: Sequence[Point]) -> Iterator[Stripe]:
+    """The stripes of fabrics over the whole width, as far as they lie within `shape` (cm on the piece)."""
+    sized, grid = piece.sized[size], piece.grids[size]
+    spans = [(z.fabric, z.from_row, z.to_row) for z in sized.zones if z.first > z.last]
+    for name, start, end in spans or [(piece.piece.fabric, 0, sized.rows)]:
+        fabric = design.fabric(name)
+        row, turn = start, 0
+        while fabric.stripes and row < end:
+            yarn, rows = fabric.stripes[turn % len(fabric.stripes)]
+            area = clipped(shape, 1, grid.height(row), grid.height(min(row + rows, end)))
+            if area:
+                yield tuple(area), yarns.colour(design, yarn)
+            row, turn = row + rows, turn + 1
+
+
+def show_stripes(paper: Paper, found: Sequence[Stripe], put: Placement) -> None:
+    """Stripes in their colours, a path a yarn."""
+    by_yarn: dict[str, list[str]] = {}
+    for area, shade in found:
+        by_yarn.setdefault(shade, []).append(path([put(p) for p in area], closed=True))
+    for shade, drawn in by_yarn.items():
+        paper.draw("fill", *drawn, colour=shade)
+
+
+def clipped(shape: Sequence[Point], axis: int, low: float, high: float) -> list[Point]:
+    """The part of a polygon between two lines across `axis` (0: x, 1: y), to be filled; parts that fall apart hang together by
+    lines along the cuts. Sutherland and Hodgman's way, one line after the other (Reentrant polygon clipping, 1974)."""
+    found = list(shape)
+    for limit, sign in ((low, 1), (high, -1)):
+        made: list[Point] = []
+        for a, b in itertools.pairwise([*found, *found[:1]]):
+            inside, next_inside = sign * (a[axis] - limit) >= 0, sign * (b[axis] - limit) >= 0
+            if inside:
+                made.append(a)
+            if inside != next_inside:
+                t = (limit - a[axis]) / (b[axis] - a[axis])
+                made.append((a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t))
+        found = made
+    return found if len(found) > 2 else []
+
+
+def _ceiling(shape: Sequence[Point], x: float, above: float) -> float:
+    """Where a line up from (x, above) first meets the outline."""
+    met = [
+        a[1] + (b[1] - a[1]) * (x - a[0]) / (b[0] - a[0])
+        for a, b in itertools.pairwise([*shape, *shape[:1]])
+        if a[0] != b[0] and min(a[0], b[0]) <= x <= max(a[0], b[0])
+    ]
+    return min((y for y in met if y > above + 1e-6), default=above)

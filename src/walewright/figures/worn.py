@@ -1,0 +1,275 @@
+"""A garment with a body, as it is worn: sleeves folded along their middle and let hang, the back's neck seen through the
+front's, bands and welts with their ribs."""
+
+from __future__ import annotations
+
+import itertools
+import math
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+
+from walewright.design.model import Design, EdgeName
+from walewright.figures.grid import Point
+from walewright.figures.measures import MeasuredPiece
+from walewright.figures.model import Drawing
+from walewright.figures.outline import Outline
+from walewright.figures.pens import Paper, hatched, path, stitch, turned
+from walewright.figures.worked import Stripe, mirrored, show_motifs, show_panels, show_stripes, stripes
+
+HANG = 52.0
+"""Degrees below the horizontal at which a sleeve hangs."""
+
+BOX = (150.0, 100.0)
+"""mm of paper."""
+
+RIB = 1.25
+"""Between rib lines, mm."""
+
+STITCH = 2.2
+"""Width of a drawn stitch, mm."""
+
+EDGE = 1.0
+"""Round the drawing, mm."""
+
+Place = Callable[[Point], Point]
+
+
+@dataclass(frozen=True, slots=True)
+class Placed:
+    """A piece of the front, its origin `x` cm right of the garment's middle."""
+
+    piece: MeasuredPiece
+    x: float
+
+    def at(self, point: Point) -> Point:
+        return point[0] + self.x, point[1]
+
+
+@dataclass(frozen=True, slots=True)
+class Trunk:
+    """The front, in one piece or in two side by side; the back; `band` cm of band along the neck or between the fronts."""
+
+    fronts: tuple[Placed, ...]
+    back: MeasuredPiece | None
+    band: float
+
+
+@dataclass(frozen=True, slots=True)
+class _Sleeve:
+    """In cm, y upwards, hanging at the garment's right: the folded shape, and its cuff's inner and outer edge."""
+
+    shape: tuple[Point, ...]
+    cuff: tuple[tuple[Point, Point], tuple[Point, Point]] | None
+    striped: tuple[Stripe, ...]
+
+
+def worn(design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, size: int, title: str) -> Drawing:
+    """The garment made up, seen from its right side; the pieces are measured as they hang on the bed."""
+    sleeves = tuple(_sleeves(design, pieces, trunk, size))
+    corners = [(0.0, max(p.piece.outlines[size].height for p in trunk.fronts) + 2.0)]
+    for placed in trunk.fronts:
+        foot = -placed.piece.edging_cm[size]
+        corners += [*(placed.at(p) for p in placed.piece.outlines[size].polygon), (0.0, foot)]
+    corners += [(x * side, y) for sleeve in sleeves for x, y in sleeve.shape for side in (1, -1)]
+    low, high = min(y for _, y in corners), max(y for _, y in corners)
+    wide = max(abs(x) for x, _ in corners)
+    scale = min(BOX[0] / (2 * wide), BOX[1] / (high - low))
+    across = -scale if mirrored(design, trunk.fronts[0].piece) else scale
+    place: Place = lambda p: (EDGE + wide * scale + p[0] * across, EDGE + (high - p[1]) * scale)  # noqa: E731
+    paper = Paper()
+    _back(paper, trunk, size, place)
+    for sleeve in sleeves:
+        for side in (1, -1):
+            _draw_sleeve(paper, sleeve, side, place)
+    for placed in trunk.fronts:
+        draw_piece(paper, design, placed.piece, size, lambda p, on=placed: place(on.at(p)))  # type: ignore[misc]
+    if len(trunk.fronts) == 1:
+        _neckband(paper, trunk, size, place)
+    else:
+        _front_bands(paper, trunk, size, place)
+    return paper.finished(title, 2 * (wide * scale + EDGE), (high - low) * scale + 2 * EDGE)
+
+
+def draw_piece(paper: Paper, design: Design, piece: MeasuredPiece, size: int, place: Place, squeeze: float = 1.0) -> None:
+    """A piece as cloth with its edging's ribs; `squeeze` 1/2 folds it lengthwise, and less than 0 turns it round."""
+
+    def put(p: Point) -> Point:
+        return place((p[0] * squeeze, p[1]))
+
+    shape = piece.outlines[size]
+    foot, half = piece.edging_cm[size], piece.edging_widths[size] / 2
+    if foot:
+        wide = max(shape.start_width, 1e-6)
+        upper = [put(p) for p in shape.foot]
+        lower = [put((-half + (x - shape.foot[0][0]) / wide * 2 * half, y - foot)) for x, y in shape.foot]
+        paper.draw("cloth", path([*upper, *reversed(lower)], closed=True))
+        for (a, b), (c, d) in zip(itertools.pairwise(upper), itertools.pairwise(lower), strict=True):
+            paper.draw("hatch", *hatched((a, b), (c, d), RIB))
+    paper.draw("cloth", path([put(p) for p in shape.polygon], closed=True))
+    for gap in shape.gaps:
+        paper.draw("inside", path([put(p) for p in gap.edge], closed=True))
+    striped = tuple(stripes(design, piece, size, shape.polygon))
+    if not striped:
+        paper.draw("texture", *_wales(shape, put))
+    show_stripes(paper, striped, put)
+    show_panels(paper, piece, size, put)
+    show_motifs(paper, design, piece, size, put)
+    # What lies over the inner half of the outline is no part of it.
+    paper.draw("outline", path([put(p) for p in shape.polygon], closed=True))
+
+
+def _wales(shape: Outline, put: Place) -> Iterator[str]:
+    """Stitches in columns that rise from the hem in a slow wave: enough to show the fabric and its direction."""
+    first_height = shape.left[0][1]
+    at_left = max(shape.left[0][0], shape.edge_x(shape.height * 0.3, "left"))
+    at_right = min(shape.right[0][0], shape.edge_x(shape.height * 0.3, "right"))
+    foot = put((0.0, first_height))[1]
+    x0, x1 = sorted(put((x, first_height))[0] for x in (at_left, at_right))
+    rows = (foot - put((0.0, first_height + shape.height * 0.36))[1]) / (STITCH * 0.8)
+    count = int((x1 - x0 - STITCH) / STITCH)
+    first = (x0 + x1 - count * STITCH) / 2
+    for wale in range(count):
+        wave = 0.55 + 0.34 * math.sin(wale * 0.2 + 0.6) + 0.12 * math.sin(wale * 0.47 + 2)
+        for row in range(1, 1 + round(rows * wave)):
+            yield stitch(first + wale * STITCH, foot - row * STITCH * 0.8 - 0.4, STITCH)
+
+
+# ----------------------------------------------------------------- sleeves
+
+
+def _sleeves(design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, size: int) -> Iterator[_Sleeve]:
+    """Pieces joined to edges of the front and of another piece, at once or by one edge of theirs: those go round an armhole."""
+    done: set[str] = set()
+    front = {p.piece.piece.name for p in trunk.fronts}
+    bodies = front | ({trunk.back.piece.name} if trunk.back else set())
+    met: dict[tuple[str, str], list[EdgeName]] = {}
+    for join in design.joins:
+        for own, other in ((join.one, join.other), (join.other, join.one)):
+            if len({e.piece for e in own}) == 1 and own[0].piece not in bodies:
+                met.setdefault((own[0].piece, own[0].edge), []).extend(other)
+    for (name, _), others in met.items():
+        if name in done or len({e.piece for e in others}) < 2:
+            continue
+        tip = next((t for t in (_tip(placed, others, size) for placed in trunk.fronts) if t is not None), None)
+        if tip is not None:
+            done.add(name)
+            yield _hung(design, next(p for p in pieces if p.piece.name == name), tip, size)
+
+
+def _tip(body: Placed, edges: list[EdgeName], size: int) -> Point | None:
+    """The upper end, at the garment's right, of the first of the edges that is an outer edge of the front."""
+    names = {e.edge for e in edges if e.piece == body.piece.piece.name} - {""}
+    shape, sized = body.piece.outlines[size], body.piece.sized[size]
+    for side, runs, sign in (("right", sized.right, 1), ("left", sized.left, -1)):
+        for run in runs:
+            if run.name in names:
+                height = body.piece.grids[size].height(run.to_row)
+                return sign * body.at((shape.edge_x(height, side), height))[0], height
+    return None
+
+
+def _hung(design: Design, sleeve: MeasuredPiece, tip: Point, size: int) -> _Sleeve:
+    shape = sleeve.outlines[size]
+    top = (0.0, shape.height)
+    foot, half = -sleeve.edging_cm[size], sleeve.edging_widths[size] / 2
+
+    def hang(points: list[Point]) -> list[Point]:
+        return [(x + tip[0], y + tip[1] - shape.height) for x, y in turned(points, top, 90 - HANG)]
+
+    edge = [*shape.left, *shape.shoulder_left, top]
+    striped = tuple((tuple(hang(list(area))), shade) for area, shade in stripes(design, sleeve, size, [(0.0, 0.0), *edge]))
+    if not foot:
+        return _Sleeve(tuple(hang([(0.0, 0.0), *edge])), None, striped)
+    cuff = hang([shape.left[0], (0.0, 0.0), (-half, foot), (0.0, foot)])
+    return _Sleeve(tuple(hang([(0.0, foot), (-half, foot), *edge])), ((cuff[0], cuff[1]), (cuff[2], cuff[3])), striped)
+
+
+def _draw_sleeve(paper: Paper, sleeve: _Sleeve, side: int, place: Place) -> None:
+    def put(p: Point) -> Point:
+        return place((p[0] * side, p[1]))
+
+    paper.draw("cloth", path([put(p) for p in sleeve.shape], closed=True))
+    show_stripes(paper, sleeve.striped, put)
+    paper.draw("outline", path([put(p) for p in sleeve.shape], closed=True))
+    if sleeve.cuff is not None:
+        upper, lower = ((put(a), put(b)) for a, b in sleeve.cuff)
+        paper.draw("hatch", *_ribs(upper, lower))
+        paper.draw("seam", path(list(upper)))
+
+
+def _ribs(upper: tuple[Point, Point], lower: tuple[Point, Point]) -> list[str]:
+    # The cuff lies aslant: its ribs are counted along its own edge.
+    length = ((upper[0][0] - upper[1][0]) ** 2 + (upper[0][1] - upper[1][1]) ** 2) ** 0.5
+    flat = max(abs(upper[1][0] - upper[0][0]), 1e-6)
+    return hatched(upper, lower, RIB * flat / max(length, 1e-6))
+
+
+# ----------------------------------------------------------------- neck and front
+
+
+def _back(paper: Paper, trunk: Trunk, size: int, place: Place) -> None:
+    """The back as far as it is seen: through the front's neck, or between the fronts."""
+    if trunk.back is None:
+        return
+    front, back = trunk.fronts[0].piece.outlines[size], trunk.back.outlines[size]
+    rise = max(p.piece.outlines[size].height for p in trunk.fronts) - back.height
+    if len(trunk.fronts) > 1:
+        paper.draw("inside", path([place((x, y + rise)) for x, y in back.polygon], closed=True))
+        return
+    line = [(x, y + rise) for x, y in back.neck]
+    if not line or not front.neck:
+        return
+    paper.draw("inside", path([place(p) for p in (*line, *reversed(front.neck))], closed=True))
+    if trunk.band:
+        above = _inner(line, trunk.band)
+        paper.draw("cloth", path([place(p) for p in (*line, *reversed(above))], closed=True))
+        paper.draw("hatch", *_rungs(line, above, place))
+    else:
+        paper.draw("seam", path([place(p) for p in line]))
+
+
+def _neckband(paper: Paper, trunk: Trunk, size: int, place: Place) -> None:
+    line = list(trunk.fronts[0].piece.outlines[size].neck)
+    if not trunk.band or not line:
+        return
+    inner = _inner(line, trunk.band)
+    paper.draw("cloth", path([place(p) for p in (*line, *reversed(inner))], closed=True))
+    paper.draw("hatch", *_rungs(line, inner, place))
+
+
+def _front_bands(paper: Paper, trunk: Trunk, size: int, place: Place) -> None:
+    """A band along the inner edge of each front, the right one over the left."""
+    if not trunk.band:
+        return
+    for placed, side in zip(trunk.fronts, (1, -1), strict=True):
+        shape = placed.piece.outlines[size]
+        foot = -placed.piece.edging_cm[size]
+        edge = shape.right if side > 0 else shape.left
+        outer = [placed.at(p) for p in ((edge[0][0], foot), *edge)]
+        inner = [(x + side * trunk.band, y) for x, y in outer]
+        paper.draw("cloth", path([place(p) for p in (*outer, *reversed(inner))], closed=True))
+        paper.draw("hatch", *_rungs(outer, inner, place))
+
+
+def _inner(line: list[Point], depth: float) -> list[Point]:
+    """The inner edge of a band of that depth along a neck line: the line drawn in towards the middle of the neck's top."""
+    middle, top = (line[0][0] + line[-1][0]) / 2, line[0][1]
+    half = max((line[-1][0] - line[0][0]) / 2, 1e-6)
+    drop = max(top - min(y for _, y in line), 1e-6)
+    across, down = max(half - depth, 0.0) / half, (drop - depth) / drop
+    return [(middle + (x - middle) * across, top - (top - y) * down) for x, y in line]
+
+
+def _rungs(outer: list[Point], inner: list[Point], place: Place) -> list[str]:
+    """Rib lines across a curved band."""
+    rungs = []
+    for (a, b), (c, d) in zip(itertools.pairwise(outer), itertools.pairwise(inner), strict=True):
+        pa, pb, pc, pd = place(a), place(b), place(c), place(d)
+        length = ((pb[0] - pa[0]) ** 2 + (pb[1] - pa[1]) ** 2) ** 0.5
+        count = max(1, round(length / RIB))
+        for i in range(count):
+            t = i / count
+            start = (pa[0] + (pb[0] - pa[0]) * t, pa[1] + (pb[1] - pa[1]) * t)
+            end = (pc[0] + (pd[0] - pc[0]) * t, pc[1] + (pd[1] - pc[1]) * t)
+            rungs.append(path([start, end]))
+    return rungs

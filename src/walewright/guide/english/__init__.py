@@ -1,0 +1,1 @@
+"""english: the guide in English."""

@@ -1,0 +1,163 @@
+"""The house's own words to the knitter: how to read the pages, what to do when things go wrong, safety.
+
+Trade advice is common practice where no source is named.
+"""
+
+from __future__ import annotations
+
+from walewright.design.model import Design
+from walewright.guide.model import Advice
+
+
+def reading(sizes: tuple[str, ...], some_sizes_only: bool, kinds: frozenset[str] = frozenset()) -> Advice:
+    """How to read the pattern. `some_sizes_only`: it has lines that not all sizes work. `kinds` of steps that it has."""
+    lines = []
+    if len(sizes) > 1:
+        lines.append(
+            "Figures for the sizes always stand in the same order, the smallest first and the others in brackets. "
+            "A figure alone is for every size. Mark yours throughout before you begin."
+        )
+        if some_sizes_only:
+            lines.append("A dash in the brackets, or a heading that names sizes, means that the others leave this out.")
+    lines += [
+        "RC is the row counter. “RC 84” means that 84 rows are counted: "
+        "what is written there is done after row 84 and before the next row.",
+        "Tick each line off when it is done. The columns beside it say what the counter then reads "
+        "and at which side the carriage then stands.",
+        *_together(kinds),
+        "Words with a bar beside them ask for nothing: they say what must now be true. If it is not, stop and look for the reason.",
+        "Left and right are those of the machine as you sit before it. "
+        "Needles are counted outwards from the centre mark: L 1, L 2 to the left, R 1, R 2 to the right.",
+        "The purl side faces you; the knit side hangs away from you.",
+        "The left and the right edge of a piece are those that it had on the bed. Worn with the knit side out, a front has its "
+        "left edge at the wearer’s left and a back has it at the wearer’s right: so the left edge of a back meets the right edge "
+        "of a front.",
+    ]
+    return Advice("How to read the pattern", tuple(lines))
+
+
+def _together(kinds: frozenset[str]) -> tuple[str, ...]:
+    """How lines are read that belong to the same rows."""
+    if "Together" not in kinds:
+        return ()
+    return (
+        "“At the same time”: the lines that follow, one for each edge, all begin at the same row. Knit each row once; after each "
+        "row do what any of the lines asks for there: first wraps, then what returns to work, then what goes into hold, then the "
+        "rest, each in the order of the lines. Words in square brackets are one round of work. "
+        "For each line write the rows of your size into the margin first, and tick them off as you come to them.",
+    )
+
+
+def trouble() -> tuple[Advice, ...]:
+    """When things go wrong: common practice in words of our own."""
+    return (
+        Advice(
+            "The carriage jams",
+            (
+                "Do not force it. Free it as the machine’s manual says and take it back to the side where the row began.",
+                "Undo what was knitted of that row and see that every loop lies in its hook, or behind an open latch.",
+                "Set the row counter back by the row, and knit it again. Look for the cause: a bent needle, a closed latch, "
+                "yarn caught at the mast, too little weight at the edge.",
+            ),
+            ordered=True,
+        ),
+        Advice(
+            "A stitch is dropped",
+            (
+                "Catch the loop with the latch tool at once; hang a weight below it so that it runs no further.",
+                "Work it up again through the bar of each row that it missed, from the purl side, and hang it on its needle.",
+                "Count the needles with loops against the next line that says how many there must be.",
+            ),
+            ordered=True,
+        ),
+        Advice(
+            "The row count is in doubt",
+            (
+                "Do not trust the counter after a jam or an interruption: it counts crossings, not rows.",
+                "Count the rows from the last marked row on the purl side, and set the counter to what you have counted.",
+                "Compare the carriage's side with the next line that names both. An even number of rows after such a line it is at "
+                "the side that the line names; after an odd number opposite. A half that was begun with the counter set back has "
+                "lines of its own.",
+            ),
+        ),
+        Advice(
+            "The piece is too long or too short",
+            (
+                "Fabric on the machine is stretched by the weights: measure it only after it has rested.",
+                "Keep to the rows. If the tension is right, so are they; seams match because both pieces have the same rows.",
+            ),
+        ),
+    )
+
+
+def safety() -> Advice:
+    """Cautions, restated from the health and safety page of
+    https://kcguild.org.uk/sharing-knowledge/machine-knitting/using-your-knitting-machine/health-and-safety-machine-knit/;
+    covered scissors from https://lib.zlibraries.com/text/mr5xoo1p3p4k/machine-knitting-designing-with-colour/10;
+    rest and cleaning are common practice."""
+    return Advice(
+        "Working safely",
+        (
+            "Before each session see that the clamps are firm: they loosen as you knit. Lift a bed with care, "
+            "and let nobody walk behind it.",
+            "Tie back hair, and keep sleeves, cords and jewellery away from the carriage.",
+            "Hooks and posts are sharp and hard: mind fingers and face when you bend over the bed. "
+            "The wires of a yarn mast spring back when yarn runs out or breaks.",
+            "Weights are heavy and fall on feet. Keep scissors at the machine with their points covered, "
+            "and yarn and cables off the floor where you walk.",
+            "Do not leave children alone with the machine.",
+            "Rest wrists and shoulders. Clean with spirit only away from flames and with a window open.",
+            "The machine’s manual and the rules of the place where you work or sell come before anything said here.",
+        ),
+    )
+
+
+def cautions(design: Design) -> Advice | None:
+    """Cautions for a garment that is for children, or has a hood and may be made for one; else None."""
+    hood = any(p.purpose == "hood" for p in design.pieces)
+    if design.for_children:
+        return children(bool(design.cords), hood, design.cautions)
+    return Advice("If a child wears it", HOOD_OF_THE_GROWN) if hood else None
+
+
+HOOD_OF_THE_GROWN = (
+    "This garment has a hood and is sized for grown people. Made for a child, it has no cord or drawstring at hood, head or neck "
+    "up to 7 years or 134 cm, and from 7 to 14 years none with free ends there (EN 14682, as told by the Finnish Safety and "
+    "Chemicals Agency); in the United States none at hood and neck of outerwear in sizes 2T to 12 (16 CFR 1120.3).",
+    "Draw nothing through the edge of the hood then, and let it come away easily when it is caught.",
+)
+"""For a small size of a garment that no table of children stands behind; sources as in `children`."""
+
+
+def children(cords: bool, hoods: bool, own: tuple[str, ...]) -> Advice:
+    """Cautions for a garment that a child wears; `cords` and `hoods`: it has them; `own` are the design's own cautions.
+
+    Figures as read in the sources named in each line; "common practice" where there is none."""
+    lines = [
+        "For children of under 3 years: buttons, beads and all that can come off are small parts that can choke. In the United "
+        "States, articles for them may not have parts, nor lose parts in use, that fit wholly into the test cylinder of "
+        "16 CFR 1501. Sew what you must use through and through with strong thread, pull at it, and look again after each "
+        "wash; a knitted tie, an overlap or a shoulder opening needs none of it.",
+        "No cords or drawstrings at the hood, head or neck of anything for a child up to 7 years or 134 cm, and none that are "
+        "tied behind the neck (EN 14682, as told by the Finnish Safety and Chemicals Agency); from 7 to 14 years none with "
+        "free ends there. In the United States none at hood and neck of outerwear in sizes 2T to 12 (CPSC; ASTM F1816-97; "
+        "16 CFR 1120.3).",
+        "At waist and hem, of outerwear in sizes 2T to 16, no more than 3 in (7.6 cm) of a drawstring outside its channel with "
+        "the garment at its full width, no toggles or knots at free ends, and a string in one piece sewn fast (CPSC).",
+        "No loose threads, long floats or open loops inside: they can go tight round fingers and toes. Turn the garment out and "
+        "look before it is worn first, and after each wash (common practice).",
+        "Nightwear for children has rules of its own on burning: in the United States 16 CFR 1615 and 1616, with garments for "
+        "9 months or less and tight-fitting ones left out.",
+        "Rules differ from place to place and change. Those of the place where you give or sell the garment come before "
+        "anything said here.",
+    ]
+    if hoods:
+        lines.insert(2, "This garment has a hood: draw nothing through its edge, and let it come away easily when it is caught.")
+    if cords:
+        lines.insert(
+            2, "This garment has a cord: see that it is allowed where and for whom it is made, and leave it out where it is not."
+        )
+    return Advice("If a child wears it", (*lines[:-1], *own, lines[-1]))
+
+
+SAFETY_SOURCE = "Cautions after the health and safety page for machine knitters at kcguild.org.uk."

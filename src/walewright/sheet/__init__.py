@@ -1,0 +1,27 @@
+"""sheet: what is printed, put together: figures and words into one document, its templates and theme, HTML and PDF.
+
+made = sheet.compose(design, counts, instructions, proof, sheet.PageOptions(paper="a4", units="cm"))
+page = sheet.html(made)
+data, warnings = sheet.pdf(page, made)
+"""
+
+from __future__ import annotations
+
+from importlib import import_module
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from walewright.sheet.composing import compose
+    from walewright.sheet.model import PageOptions, Sheet
+    from walewright.sheet.render import html, pdf
+
+__all__ = ["PageOptions", "Sheet", "compose", "html", "pdf"]
+
+_WHERE = {"PageOptions": "model", "Sheet": "model", "compose": "composing", "html": "render", "pdf": "render"}
+
+
+def __getattr__(name: str) -> Any:
+    """What is asked for, loaded then: tables on a terminal need a few words of this package, and no page."""
+    if name not in _WHERE:
+        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+    return getattr(import_module(f"{__name__}.{_WHERE[name]}"), name)

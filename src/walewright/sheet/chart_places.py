@@ -1,0 +1,132 @@
+"""Where a chart lies on the bed: per size the needles, the repeats, and what is at the centre mark."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+
+from walewright.design.model import Chart, Design
+from walewright.figures.chart_drawing import Centre
+from walewright.figures.measures import name_of
+from walewright.guide.numbers import listed, ordinal, sentence
+from walewright.knit.operations import needle
+from walewright.sheet.model import Cell, Row, RowGroup, SizeTable
+from walewright.solve.model import Counts, SizedChart, SizedPiece
+
+
+@dataclass(frozen=True, slots=True)
+class ChartUse:
+    """One place of a chart: piece by piece in every size, or None in a size that has it not."""
+
+    piece: str
+    sized: tuple[tuple[SizedPiece, SizedChart] | None, ...]
+
+
+def uses(design: Design, counts: Counts, chart: Chart) -> tuple[ChartUse, ...]:
+    """Every place where `chart` is worked, by piece, from the bottom up and from left to right."""
+    made = []
+    for piece in design.pieces:
+        found = []
+        for garment in counts.sizes:
+            sized = garment.piece(piece.name)
+            here = sorted((c for c in sized.charts if c.chart == chart.name), key=lambda c: (c.from_row, c.first))
+            found.append([(sized, c) for c in here])
+        for number in range(max((len(f) for f in found), default=0)):
+            made.append(ChartUse(piece.name, tuple(f[number] if number < len(f) else None for f in found)))
+    return tuple(made)
+
+
+def column_right_of_centre(chart: Chart, sized: SizedChart) -> int:
+    """The column (from 0) that lies on needle R 1, the first right of the centre mark; it may be none of a motif's."""
+    before, repeat, after = chart.before, chart.repeat, chart.after
+    if not repeat:
+        return -sized.start
+    if sized.first <= 0 < sized.first + before:
+        return -sized.first
+    if sized.last - after < 0 <= sized.last:
+        return before + repeat - (sized.last - after + 1)
+    return before + (-sized.start) % repeat
+
+
+def centres(chart: Chart, found: tuple[ChartUse, ...]) -> tuple[Centre, ...]:
+    """The lines of the chart that lie on the bed's centre mark, in any size and piece; of a motif its own middle."""
+    if not chart.repeat:
+        return (Centre(chart.width / 2, "middle"),)
+    lines = {column_right_of_centre(chart, at[1]) for use in found for at in use.sized if at is not None}
+    # Of several each wedge would want the same words: a fact beside the chart has them.
+    return tuple(Centre(column, "centre mark" if len(lines) == 1 else "") for column in sorted(lines))
+
+
+def places(chart: Chart, found: tuple[ChartUse, ...], sizes: tuple[str, ...]) -> SizeTable | None:
+    """The table, one group a place; pieces that are alike share one. None when the chart is not worked."""
+    names = _names(found)
+    if len({tuple(_across(chart, use)) for use in found}) == 1 and len({tuple(_up(use)) for use in found}) > 1:
+        # What is the same everywhere is said once.
+        made = [*_groups(names, [tuple(_up(use)) for use in found]), RowGroup("Across, each time", tuple(_across(chart, found[0])))]
+    else:
+        made = list(_groups(names, [(*_up(use), *_across(chart, use)) for use in found]))
+    return SizeTable("Where the chart lies", sizes, tuple(made), "On the bed") if made else None
+
+
+def _names(found: tuple[ChartUse, ...]) -> list[str]:
+    """The piece of each use, with a number where the piece works the chart more than once."""
+    total, done = Counter(use.piece for use in found), Counter[str]()
+    made = []
+    for use in found:
+        done[use.piece] += 1
+        made.append(name_of(use.piece) + (f", {ordinal(done[use.piece])} time" if total[use.piece] > 1 else ""))
+    return made
+
+
+def _groups(names: list[str], rows: list[tuple[Row, ...]]) -> Iterator[RowGroup]:
+    """One group for all whose rows are alike."""
+    groups: dict[tuple[Row, ...], list[str]] = {}
+    for name, of in zip(names, rows, strict=True):
+        groups.setdefault(of, []).append(name)
+    yield from (RowGroup(sentence(listed(named)), of) for of, named in groups.items())
+
+
+def _row(use: ChartUse, label: str, told: Callable[[SizedPiece, SizedChart], str], note: str = "") -> Row:
+    return Row(label, tuple(Cell(told(*at) if at is not None else "–") for at in use.sized), note=note)
+
+
+def _up(use: ChartUse) -> Iterator[Row]:
+    yield _row(use, "From RC", lambda p, c: str(p.counter(c.from_row)))
+    yield _row(use, "To RC", lambda p, c: str(p.counter(last_row(p, c.first, c.last, c.from_row, c.to_row))))
+
+
+def _across(chart: Chart, use: ChartUse) -> Iterator[Row]:
+    def row(label: str, told: Callable[[SizedPiece, SizedChart], str], note: str = "") -> Row:
+        return _row(use, label, told, note)
+
+    yield row("First needle", lambda p, c: needle(c.first))
+    yield row("Last needle", lambda p, c: needle(c.last))
+    if chart.repeat:
+        yield row("Plain edge stitches", lambda p, c: str(c.edge), "at each end")
+        yield row("Repeat’s first column", lambda p, c: needle(c.start), f"column {chart.before + 1}")
+        yield row("Whole repeats", lambda p, c: str(c.repeats))
+        yield row("At the centre mark", lambda p, c: _between(chart, column_right_of_centre(chart, c)), "columns left, right")
+    else:
+        yield row("Middle at", lambda p, c: _middle(c))
+
+
+def last_row(piece: SizedPiece, first: int, last: int, from_row: int, to_row: int) -> int:
+    """Where the needles of a chart or panel leave it: a gap that begins below its end, and takes all its needles, ends it there."""
+    taken = (o.row for o in piece.openings if o.flat and o.first <= first and last < o.first + o.flat)
+    return min((row for row in taken if row > from_row), default=to_row) if to_row else to_row
+
+
+def _between(chart: Chart, right: int) -> str:
+    """The numbers of the columns on L 1 and R 1."""
+    left = right - 1
+    if right == chart.before:
+        left = chart.before + chart.repeat - 1
+    return f"{left + 1} | {right + 1}"
+
+
+def _middle(sized: SizedChart) -> str:
+    middle = (sized.first + sized.last + 1) // 2
+    if (sized.last - sized.first) % 2 == 0:
+        return needle((sized.first + sized.last) // 2)
+    return f"{needle(middle - 1)} | {needle(middle)}"

@@ -1,0 +1,110 @@
+"""How the pattern was checked: the proof as tables."""
+
+from __future__ import annotations
+
+from walewright.guide.english.measure_words import measure_words
+from walewright.guide.numbers import CM_PER_INCH, sentence
+from walewright.proof.model import JoinProof, PieceProof, Proof, SizeProof
+from walewright.sheet.model import Cell, Checked, Row, RowGroup, SizeTable
+
+ABSENT = Cell("–")
+
+
+def checked(proof: Proof, units: str) -> Checked:
+    """The proof's tables. Lengths in cm, or in inches where `units` is "in"."""
+    sizes = tuple(s.size.replace("_", " ") for s in proof.sizes)
+    names = dict.fromkeys(p.name for s in proof.sizes for p in s.pieces)
+    pieces = tuple(_piece_table(proof, name, sizes, units) for name in names if _measured(proof, name))
+    return Checked(_words(proof), pieces, _whole_table(proof, sizes, units))
+
+
+def _words(proof: Proof) -> tuple[str, ...]:
+    count = len(proof.sizes)
+    subject = "the garment was" if count == 1 else f"each of the {count} sizes was"
+    loops, operations = sum(s.loops for s in proof.sizes), sum(s.operations for s in proof.sizes)
+    lines = [
+        f"Before these pages were printed, {subject} knitted loop by loop on a needle bed in the computer: "
+        f"{_thousands(loops)} loops in {_thousands(operations)} moves of hand and carriage. "
+        "No move was made that the machine cannot make, and no loop was left that nothing holds.",
+        "The tables below set what was knitted beside what was wanted. Stitches and rows are whole: "
+        "the smallest step is one stitch or one row.",
+    ]
+    unread = [s.size for s in proof.sizes if not s.read_back]
+    if unread:
+        lines.append(f"The printed words were not read back for: {', '.join(unread)}.")
+    else:
+        lines.append(
+            "Then the printed words themselves were read back by a second reader that knows nothing of the first: what they "
+            "tell a knitter to do is what was knitted, move for move, or was knitted in its turn and made the same fabric."
+        )
+    return tuple(lines)
+
+
+def _measured(proof: Proof, name: str) -> bool:
+    return any(p.measures for s in proof.sizes for p in s.pieces if p.name == name)
+
+
+def _piece(size: SizeProof, name: str) -> PieceProof | None:
+    return next((p for p in size.pieces if p.name == name), None)
+
+
+def _piece_table(proof: Proof, name: str, sizes: tuple[str, ...], units: str) -> SizeTable:
+    pieces = [_piece(s, name) for s in proof.sizes]
+    keys = dict.fromkeys(m.key for p in pieces if p for m in p.measures)
+    rows = []
+    for key in keys:
+        cells = []
+        for piece in pieces:
+            measure = next((m for m in piece.measures if m.key == key), None) if piece else None
+            if measure is None:
+                cells.append(ABSENT)
+            else:
+                cells.append(Cell(_length(measure.knitted_cm, units), _length(measure.wanted_cm, units)))
+        rows.append(Row(sentence(measure_words(key)), tuple(cells)))
+    unit = "inches" if units == "in" else "cm"
+    return SizeTable(f"{sentence(name)}: knitted, and wanted in small type, in {unit}", sizes, (RowGroup("", tuple(rows)),))
+
+
+def _whole_table(proof: Proof, sizes: tuple[str, ...], units: str) -> SizeTable:
+    bed = (
+        Row("Outermost needles", tuple(_needles(s) for s in proof.sizes)),
+        Row("Most stitches on the bed", tuple(Cell(str(max((p.most_stitches for p in s.pieces), default=0))) for s in proof.sizes)),
+        Row("Loops", tuple(Cell(_thousands(s.loops)) for s in proof.sizes)),
+        Row("Words read back", tuple(Cell("yes" if s.read_back else "no") for s in proof.sizes)),
+    )
+    groups = [RowGroup("On the bed", bed)]
+    texts = dict.fromkeys(j.text for s in proof.sizes for j in s.joins)
+    if texts:
+        groups.append(RowGroup("Seams: one side, and the other in small type", tuple(_seam(proof, text, units) for text in texts)))
+    return SizeTable("The whole garment", sizes, tuple(groups))
+
+
+def _needles(size: SizeProof) -> Cell:
+    if not size.pieces:
+        return ABSENT
+    widest = max(size.pieces, key=lambda p: p.most_stitches)
+    return Cell(widest.first_needle, widest.last_needle)
+
+
+def _seam(proof: Proof, text: str, units: str) -> Row:
+    joins = [next((j for j in s.joins if j.text == text), None) for s in proof.sizes]
+    in_rows = all(j is None or (j.one_rows is not None and j.other_rows is not None) for j in joins)
+    return Row(
+        sentence(text.replace("_", " ")),
+        tuple(ABSENT if j is None else _sides(j, in_rows, units) for j in joins),
+        note="rows" if in_rows else ("in" if units == "in" else "cm"),
+    )
+
+
+def _sides(join: JoinProof, in_rows: bool, units: str) -> Cell:
+    if in_rows:
+        return Cell(str(join.one_rows), str(join.other_rows))
+    return Cell(_length(join.one_cm, units), _length(join.other_cm, units))
+
+
+def _length(value_cm: float, units: str) -> str:
+    return f"{value_cm / CM_PER_INCH:.2f}" if units == "in" else f"{value_cm:.1f}"
+
+
+def _thousands(value: int) -> str:
+    return f"{value:,}".replace(",", "\u202f")

@@ -1,0 +1,135 @@
+"""The handwork behind the short sentences: each technique is explained once, in a box, and only if the pattern has it; the pieces
+refer to the boxes."""
+
+from __future__ import annotations
+
+import itertools
+import re
+from collections.abc import Iterable, Iterator
+
+from walewright.design.model import Chart, Design, EdgeName, Edging, Join
+from walewright.figures.hands import TECHNIQUES, Technique
+from walewright.figures.hands.scene import Scene
+from walewright.figures.measures import name_of
+from walewright.sheet.charts import anchor as chart_anchor
+from walewright.sheet.model import HowTo
+from walewright.write.model import Instructions, Section
+
+
+def handwork(design: Design, instructions: Instructions) -> tuple[HowTo, ...]:
+    """What is done by hand in this pattern, one technique each; none when nothing needs a word."""
+    needed = frozenset(f for section in instructions.sections for f in features(design, section))
+    return tuple(_how_to(t) for t in TECHNIQUES if needed & set(t.when))
+
+
+def _how_to(technique: Technique) -> HowTo:
+    scene = Scene()
+    technique.draw(scene)
+    return HowTo(anchor(technique), technique.title, (technique.text,), scene.finished(f"{technique.title}: {technique.shown}"))
+
+
+def anchor(technique: Technique) -> str:
+    """The place of its box."""
+    return "how-" + re.sub(r"[^a-z0-9]+", "-", technique.title.lower())
+
+
+def by_hand(design: Design, section: Section) -> tuple[tuple[str, str], ...]:
+    """(anchor, title) of the charts that a section works and of the boxes that explain its handwork."""
+    needed = set(features(design, section))
+    charts = (
+        [(chart_anchor(c.name), f"Chart {name_of(c.name)}") for c in _charts(design, section)] if "StartChart" in needed else []
+    )
+    return (*charts, *((anchor(t), t.title) for t in TECHNIQUES if needed & set(t.when)))
+
+
+def features(design: Design, section: Section) -> Iterator[str]:
+    """What a section needs: the kinds of its steps, "start chain", "cell hole", "edging folded" and the like."""
+    kinds = {kind for p in section.paragraphs for s in p.sentences for kind in s.kinds}
+    yield from sorted(kinds)
+    if section.joining and "JoinEdges" in kinds:
+        for join in design.joins:
+            if join.way != "linked":
+                yield from _of_join(design, join)
+    if "HangToLink" in kinds:
+        yield "join linked"
+    piece = next((p for p in design.pieces if p.name == section.name), None)
+    if piece is not None:
+        yield f"start {piece.start_way}"
+        if piece.buttonholes:
+            yield "buttonholes"
+    if any(b.holes for b in design.bands if b.name == section.name):
+        yield "buttonholes"
+    if "StartChart" in kinds:
+        for chart in _charts(design, section):
+            yield from _of_chart(chart)
+    for edging in _edgings(design, section):
+        yield f"edging {edging.kind} {edging.mock}" if edging.mock else f"edging {edging.kind}"
+
+
+LAST = ("end", "shoulder")
+
+
+def _of_join(design: Design, join: Join) -> Iterator[str]:
+    """How it is put together; of what is sewn, what lies against what."""
+    edges = (*join.one, *join.other)
+    if join.way == "sewn" and all(_waits(design, e) for e in edges):
+        # No seam holds open loops: they are grafted, or linked on the bed.
+        yield from ("join grafted", "join linked")
+        return
+    yield f"join {join.way}"
+    if join.way in ("sewn", "gathered"):
+        for one in dict.fromkeys(_of_stitches(design, e) for e in join.one):
+            for other in dict.fromkeys(_of_stitches(design, e) for e in join.other):
+                yield f"join {'stitches' if one or other else 'rows'} to {'stitches' if one and other else 'rows'}"
+
+
+def _waits(design: Design, edge: EdgeName) -> bool:
+    """Whether its loops are on waste yarn."""
+    return edge.edge.partition(" ")[0] in LAST and design.piece(edge.piece).end_way == "waste"
+
+
+def _of_stitches(design: Design, edge: EdgeName) -> bool:
+    """Whether stitches lie along the edge: a start, an end, the lips of a slot, what was taken at once of an opening; along any
+    other it is rows."""
+    name, _, part = edge.edge.partition(" ")
+    piece = design.piece(edge.piece)
+    return name in ("start", *LAST, *(s.name for s in piece.slots)) or part in ("centre", "upper")
+
+
+def _charts(design: Design, section: Section) -> list[Chart]:
+    """The charts of a piece's fabric, of those within it, and of its motifs; of an edging's or band's fabric."""
+    piece = next((p for p in design.pieces if p.name == section.name), None)
+    fabrics = [e.fabric for e in _edgings(design, section)]
+    names = []
+    if piece is not None:
+        fabrics += [piece.fabric, *(z.fabric for z in piece.zones)]
+        names += [m.chart for m in piece.motifs]
+    names += [f.chart for f in design.fabrics if f.name in fabrics and f.chart]
+    return [c for c in design.charts if c.name in names]
+
+
+def _edgings(design: Design, section: Section) -> Iterable[Edging]:
+    named = {b.edging for b in design.bands if b.name == section.name}
+    for piece in design.pieces:
+        own = piece.start_edging
+        if own is not None and section.name in (f"{piece.name} {own}", piece.name):
+            edging = design.edging(own)
+            # One that is knitted first has no section of its own.
+            if section.name != piece.name or edging.when == "first":
+                named.add(own)
+    return [e for e in design.edgings if e.name in named]
+
+
+def _of_chart(chart: Chart) -> Iterator[str]:
+    cells = {k.symbol: k.cell for k in chart.key}
+    used = [cells[symbol] for symbol in dict.fromkeys("".join(chart.rows))]
+    yield from (f"cell {cell.kind}" for cell in used if not cell.yarn)
+    if chart.stage:
+        yield "cell purl in stages"
+    if any(cell.yarn for cell in used):
+        yield "picture" if chart.picture else "other yarn"
+    for row in chart.rows:
+        for one, other in itertools.pairwise(row):
+            if {cells[one].kind, cells[other].kind} == {"cross", "purl"}:
+                yield "cross beside purl"
+                return

@@ -1,0 +1,289 @@
+"""The sheet: everything that is printed, already worded and formatted. Templates only lay it out.
+
+Nothing here is a length, a stitch or a row any more, except inside drawings, which are in millimetres of paper.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from walewright.figures.model import Drawing
+from walewright.guide.model import Advice
+
+
+@dataclass(frozen=True, slots=True)
+class PageOptions:
+    """How pages are wanted. `version` is the compiler's, `date` is ISO (or "" for an undated copy)."""
+
+    paper: Literal["a4", "letter"] = "a4"
+    units: Literal["cm", "in", "both"] = "cm"
+    version: str = ""
+    date: str = ""
+
+
+# ----------------------------------------------------------------- tables
+
+
+@dataclass(frozen=True, slots=True)
+class Cell:
+    """One size's figure, and a smaller one beneath it where two are compared."""
+
+    text: str
+    under: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """`key` is a legend's letter or empty; `note` is small print after the label; `cells` run in the order of the sizes."""
+
+    label: str
+    cells: tuple[Cell, ...]
+    key: str = ""
+    note: str = ""
+
+    @property
+    def in_line(self) -> bool:
+        """Whether the smaller figures are short enough to stand beside the others in a column of eight sizes."""
+        return all(len(c.text) + len(c.under) <= 10 for c in self.cells)
+
+
+@dataclass(frozen=True, slots=True)
+class RowGroup:
+    """Rows under a small heading ("To fit"), which may be empty."""
+
+    title: str
+    rows: tuple[Row, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class SizeTable:
+    """A table with one column a size."""
+
+    caption: str
+    sizes: tuple[str, ...]
+    groups: tuple[RowGroup, ...]
+    heading: str = "Measure"
+    """Over the rows' labels."""
+
+
+# ----------------------------------------------------------------- words
+
+Spans = tuple[tuple[int, int], ...]
+"""Where figures begin and end in a text."""
+
+
+@dataclass(frozen=True, slots=True)
+class Fact:
+    """`figures` as in write.model.Run."""
+
+    label: str
+    text: str
+    figures: Spans = ()
+
+
+@dataclass(frozen=True, slots=True)
+class HowTo:
+    """One technique in a box, with a drawing of needles and tools; `anchor` is its place on the page."""
+
+    anchor: str
+    title: str
+    lines: tuple[str, ...]
+    drawing: Drawing
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """A stretch of a sentence; `kind` and `figures` as in write.model.Run."""
+
+    text: str
+    kind: str
+    figures: Spans = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """One line of the steps. `boxes` tick boxes stand before it (one a copy; none before a line that only checks).
+    `row` is the counter, `side` "left" | "right" | "". A counter too long for its column, and not said in the line anyway, stands
+    beneath in `below`. `sizes` names the sizes where not all work it."""
+
+    pieces: tuple[Piece, ...]
+    boxes: int
+    row: str
+    side: str
+    check: bool
+    sizes: str
+    below: str = ""
+    row_figures: Spans = ()
+    below_figures: Spans = ()
+
+
+@dataclass(frozen=True, slots=True)
+class RowLine:
+    """One row of a table of rows: what is done when the counter reads `row`, and the stitches there are then."""
+
+    row: tuple[Piece, ...]
+    pieces: tuple[Piece, ...]
+    stitches: tuple[Piece, ...]
+    boxes: int
+
+
+@dataclass(frozen=True, slots=True)
+class Stage:
+    """Lines under a small title; `only` is "" or such as "1st and 2nd sizes only: XS, S". With `rows` the stage is a table of
+    what is done at which row, below the lines."""
+
+    title: str
+    only: str
+    lines: tuple[Line, ...]
+    rows: tuple[RowLine, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """A piece, edging or band: one section of the pages. `short`: it is kept on one page. `counted`: some of its lines
+    state the row counter or the carriage side; `wide`: graded counter readings stand in the column."""
+
+    anchor: str
+    title: str
+    facts: tuple[Fact, ...]
+    details: tuple[Fact, ...]
+    """Facts with long figures, which stand beneath the drawing."""
+    drawing: Drawing | None
+    legend: SizeTable | None
+    stages: tuple[Stage, ...]
+    short: bool
+    counted: bool
+    wide: bool
+    by_hand: tuple[tuple[str, str], ...] = ()
+    """(anchor, title) of the boxes that explain its handwork, and of the charts that it works."""
+
+
+# ----------------------------------------------------------------- charts
+
+
+@dataclass(frozen=True, slots=True)
+class KeyRow:
+    """A symbol as drawn and as the plain text writes it, its name, what is done, and its number in the standard."""
+
+    drawing: Drawing
+    written: str
+    name: str
+    what: str
+    standard: str
+
+
+@dataclass(frozen=True, slots=True)
+class ChartSheet:
+    """`caption` such as "Sheet A: columns 1 to 30, rows 1 to 52"; empty where one sheet holds the whole chart."""
+
+    drawing: Drawing
+    caption: str
+
+
+@dataclass(frozen=True, slots=True)
+class ChartPart:
+    """One chart: `sheets` of it, a `map` of them where there are several, where it lies (`places`), and its fabric as the bed
+    knitted it."""
+
+    anchor: str
+    title: str
+    facts: tuple[Fact, ...]
+    notes: tuple[str, ...]
+    map: Drawing | None
+    sheets: tuple[ChartSheet, ...]
+    key: tuple[KeyRow, ...]
+    places: SizeTable | None
+    picture: Drawing | None
+    picture_note: str
+
+
+@dataclass(frozen=True, slots=True)
+class ListTable:
+    """A plain table: its heads, and rows of as many texts, the first of each the row's head."""
+
+    caption: str
+    heads: tuple[str, ...]
+    rows: tuple[tuple[str, ...], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Tension:
+    """A fabric's tension: two figures to 10 cm (or 4 in) and the words about them."""
+
+    title: str
+    stitches: str
+    rows: str
+    per: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Regrade:
+    """What can be given in place of the source's own: measurements a size, everything else, and words about it."""
+
+    measures: SizeTable | None
+    others: ListTable
+    lines: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Checked:
+    """How the pattern was checked: the words, wanted against knitted of every piece, and one table over all."""
+
+    lines: tuple[str, ...]
+    pieces: tuple[SizeTable, ...]
+    whole: SizeTable
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """The whole booklet, in the order in which it is printed."""
+
+    language: str
+    paper: str
+    """CSS page size: "A4" or "letter"."""
+    title: str
+    summary: str
+    difficulty: str
+    story: tuple[str, ...]
+    notes: tuple[str, ...]
+    cover_facts: tuple[Fact, ...]
+    cover: Drawing
+    contents: tuple[tuple[str, str], ...]
+    """(anchor, title) of every section after the cover."""
+    sizes: SizeTable
+    size_notes: tuple[str, ...]
+    materials: SizeTable
+    materials_notes: tuple[str, ...]
+    tools: tuple[str, ...]
+    tensions: tuple[Tension, ...]
+    swatch: Advice
+    machine: tuple[Fact, ...]
+    reading: Advice
+    handwork: tuple[HowTo, ...]
+    example: str
+    """The sizes as they stand in brackets, or "" for a single size."""
+    abbreviations: tuple[tuple[str, str], ...]
+    parts: tuple[Part, ...]
+    trouble: tuple[Advice, ...]
+    safety: Advice
+    children: Advice | None
+    """Cautions for a garment that a child wears, where it is for children."""
+    checked: Checked
+    author: str
+    version: str
+    date: str
+    """ISO date, or empty."""
+    colophon: str
+    charts: tuple[ChartPart, ...] = ()
+    pictures: tuple[ChartSheet, ...] = ()
+    """Of fabrics without a chart, such as stripes."""
+    bobbins: tuple[ListTable, ...] = ()
+    floats: ListTable | None = None
+    """Floats that are longer than fingers like."""
+    regraded: ListTable | None = None
+    """What a knitter gave, beside the source's own; None for the source's own edition."""
+    regraded_line: str = ""
+    """The same in one sentence."""
+    regrade: Regrade | None = None

@@ -1,0 +1,166 @@
+"""The working pages: each section of the instructions with its drawing, facts and lines."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from walewright.design.model import Design
+from walewright.figures.measures import name_of
+from walewright.figures.model import Drawing
+from walewright.proof.model import Proof
+from walewright.sheet.facts import long_loops, section_facts
+from walewright.sheet.handwork import by_hand
+from walewright.sheet.model import Fact, Line, Part, RowLine, SizeTable, Stage
+from walewright.sheet.model import Piece as Stretch
+from walewright.sheet.unbroken import longest
+from walewright.solve.model import Counts
+from walewright.write.model import Instructions, Paragraph, Run, Section, Sentence
+
+Drawings = dict[str, tuple[Drawing, SizeTable | None]]
+"""Piece name -> its schematic and legend."""
+
+
+SHORT = 12
+"""Lines. A section without a drawing and with no more lines than this is kept on one page."""
+
+COLUMN = 16
+"""Characters that the counter's column and a table of rows take in one line."""
+
+BESIDE = 20
+"""Characters of a graded figure that go beside a drawing; facts with longer ones stand beneath it."""
+
+
+def parts(
+    design: Design, counts: Counts, instructions: Instructions, proof: Proof, drawings: Drawings, units: str
+) -> tuple[Part, ...]:
+    """One part a section, in the order of work."""
+    made = []
+    for section in instructions.sections:
+        drawing, legend = drawings.get(section.name, (None, None))
+        found = (*section_facts(design, counts, section), *long_loops(proof, section.name))
+        facts = (*found, *_schematic_fact(drawing, legend, units))
+        links = by_hand(design, section)
+        made.append(_part(section, instructions.sizes, _anchor(section.name), facts, drawing, legend, links))
+    return tuple(made)
+
+
+def _part(
+    section: Section,
+    sizes: tuple[str, ...],
+    anchor: str,
+    facts: tuple[Fact, ...],
+    drawing: Drawing | None,
+    legend: SizeTable | None,
+    links: tuple[tuple[str, str], ...],
+) -> Part:
+    stages = _stages(section, sizes)
+    return Part(
+        anchor=anchor,
+        title=name_of(section.title),
+        facts=tuple(f for f in facts if drawing is None or longest(f.figures) <= BESIDE),
+        details=tuple(f for f in facts if drawing is not None and longest(f.figures) > BESIDE),
+        drawing=drawing,
+        legend=legend,
+        stages=stages,
+        short=drawing is None and sum(len(s.lines) + len(s.rows) for s in stages) <= SHORT,
+        counted=_counted(section),
+        wide=any(len(line.row) > 5 for s in stages for line in s.lines),
+        by_hand=links,
+    )
+
+
+def _counted(section: Section) -> bool:
+    return any(s.row or s.side for p in section.paragraphs for s in p.sentences)
+
+
+def _anchor(name: str) -> str:
+    # Piece names are words of letters, digits and underscores; a section's name may join two with a space.
+    return "part-" + re.sub(r"[^A-Za-z0-9_]+", "-", name)
+
+
+def _schematic_fact(drawing: Drawing | None, legend: SizeTable | None, units: str) -> tuple[Fact, ...]:
+    # A legend names the unit itself; "both" stands with its units on the drawing.
+    if drawing is None or legend is not None or units == "both":
+        return ()
+    return (Fact("Schematic", f"measurements in {'inches' if units == 'in' else 'centimetres'}"),)
+
+
+def _stages(section: Section, sizes: tuple[str, ...]) -> tuple[Stage, ...]:
+    return tuple(_stage(p, section.copies, sizes) for p in section.paragraphs if p.sentences)
+
+
+def _stage(paragraph: Paragraph, copies: int, sizes: tuple[str, ...]) -> Stage:
+    only = paragraph.only
+    if only:
+        working = sorted({i for s in paragraph.sentences for i in s.sizes})
+        only = f"{only}: {', '.join(sizes[i] for i in working)}"
+    named = bool(only)
+    if paragraph.table and _fits(paragraph):
+        lines = tuple(_line(s, copies, sizes, named) for s in paragraph.sentences if s.cells is None)
+        return Stage(paragraph.title, only, lines, tuple(_row_line(s, copies) for s in paragraph.sentences if s.cells is not None))
+    return Stage(paragraph.title, only, tuple(_line(s, copies, sizes, named) for s in paragraph.sentences))
+
+
+def _fits(paragraph: Paragraph) -> bool:
+    """Whether the figures of a table of rows go into its columns."""
+    cells = [s.cells for s in paragraph.sentences if s.cells is not None]
+    return all(len("".join(r.text for r in runs)) <= COLUMN for c in cells for runs in (c.row, c.stitches))
+
+
+def _row_line(sentence: Sentence, copies: int) -> RowLine:
+    cells = sentence.cells
+    assert cells is not None
+    row, what, stitches = (tuple(_stretches(runs)) for runs in (cells.row, cells.what, cells.stitches))
+    return RowLine(row, what, stitches, copies)
+
+
+def _line(sentence: Sentence, copies: int, sizes: tuple[str, ...], named: bool) -> Line:
+    some = len(sentence.sizes) < len(sizes) and not named
+    fits = len(sentence.row) <= COLUMN
+    # What the line says itself need not be said beneath it.
+    said = fits or not sentence.row or sentence.row_said
+    below = "" if said else f"RC {sentence.row}"
+    return Line(
+        pieces=tuple(_stretches(sentence.runs)),
+        boxes=0 if sentence.check else copies,
+        row=sentence.row if fits else "",
+        side=sentence.side,
+        check=sentence.check,
+        sizes=", ".join(sizes[i] for i in sentence.sizes) if some else "",
+        below=below,
+        row_figures=((0, len(sentence.row)),) if fits and sentence.row_graded else (),
+        below_figures=((0, len(below)),) if below and sentence.row_graded else (),
+    )
+
+
+def _stretches(runs: tuple[Run, ...]) -> Iterator[Stretch]:
+    """A sentence's runs as they are set: what must be true takes its full stop with it, since it stands on a line of its own;
+    a needle's letter stays with its number; and a blank before a figure is set with the figure, because the renderer may
+    break a line that ends in a blank at its first word."""
+    made: list[Stretch] = []
+    for run in runs:
+        text, figures, last = run.text, run.figures, made[-1] if made else None
+        if run.kind == "needle":
+            text = re.sub(r"\b([LR]) (?=\d)", "\\1\N{NO-BREAK SPACE}", text)
+        if run.kind == "word":
+            if last is not None and last.kind == "check":
+                stop = re.match(r"[.,;:]?\s*", text)
+                assert stop is not None
+                made[-1] = _stopped(last, stop.group().rstrip())
+                text = text[stop.end() :]
+        elif last is not None and last.kind == "word" and last.text.endswith(" "):
+            made[-1] = Stretch(last.text.rstrip(), "word")
+            if run.kind != "check":
+                text, figures = " " + text, tuple((begin + 1, end + 1) for begin, end in figures)
+        if text:
+            made.append(Stretch(text, run.kind, figures))
+    yield from made
+
+
+def _stopped(check: Stretch, stop: str) -> Stretch:
+    """With the full stop, which goes with a figure at the end."""
+    *most, last = check.figures or ((0, 0),)
+    ends = last[1] == len(check.text)
+    figures = (*most, (last[0], last[1] + len(stop))) if ends else check.figures
+    return Stretch(check.text + stop, check.kind, figures)

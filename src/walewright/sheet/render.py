@@ -1,0 +1,112 @@
+"""Sheet to HTML, HTML to PDF. The same sheet gives the same bytes."""
+
+from __future__ import annotations
+
+import datetime
+import hashlib
+import logging
+import os
+from collections.abc import Iterator
+from contextlib import contextmanager
+from functools import cache
+
+from jinja2 import FileSystemLoader, StrictUndefined
+from jinja2.sandbox import SandboxedEnvironment
+from markupsafe import Markup
+
+from walewright import world
+from walewright.sheet.model import Sheet
+from walewright.sheet.tagging import finish
+from walewright.sheet.unbroken import stretches
+
+THEME = "booklet"
+
+
+def html(sheet: Sheet) -> str:
+    """The sheet as one HTML document with its theme inside; a browser without the sheet's fonts takes its own."""
+    # The theme is the project's own file: it alone is let through unescaped.
+    theme = Markup(world.package_text(f"sheet/themes/{THEME}.css"))
+    return _templates().get_template("sheet.html").render(sheet=sheet, theme=theme)
+
+
+@cache
+def _templates() -> SandboxedEnvironment:
+    """The templates, compiled once a process: compiling them takes longer than filling them in."""
+    environment = SandboxedEnvironment(
+        loader=FileSystemLoader(str(world.package_path("sheet/templates"))),
+        autoescape=True,
+        undefined=StrictUndefined,
+        trim_blocks=True,
+        lstrip_blocks=True,
+        keep_trailing_newline=True,
+    )
+    environment.filters["stretches"] = stretches
+    return environment
+
+
+def pdf(page: str, sheet: Sheet) -> tuple[bytes, tuple[str, ...]]:
+    """`page`, the HTML of `sheet`, as a tagged PDF (PDF/UA-1), and the renderer's warnings: none, when all is well.
+
+    Raises ModuleNotFoundError when the font packages are not installed."""
+    # The renderer takes most of a second to import: only those who print wait for it.
+    import weasyprint
+    from weasyprint.text.fonts import FontConfiguration
+
+    from walewright.sheet.fonts import ShippedOnly, font_face_css
+
+    fetcher = ShippedOnly()
+    fonts = FontConfiguration()
+    with _warnings() as said, _dated(sheet.date):
+        faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=fetcher)
+        document = weasyprint.HTML(string=page, url_fetcher=fetcher)
+        data: bytes = document.write_pdf(
+            stylesheets=[faces],
+            font_config=fonts,
+            pdf_variant="pdf/ua-1",
+            finisher=finish,
+            pdf_identifier=hashlib.sha256(page.encode()).hexdigest()[:32].encode(),
+        )
+    return data, tuple(said)
+
+
+class _Gather(logging.Handler):
+    def __init__(self) -> None:
+        super().__init__(logging.WARNING)
+        self.said: list[str] = []
+
+    def emit(self, record: logging.LogRecord) -> None:
+        self.said.append(record.getMessage())
+
+
+@contextmanager
+def _warnings() -> Iterator[list[str]]:
+    """What the renderer and its font library have to complain of, gathered instead of printed."""
+    gather = _Gather()
+    loggers = [logging.getLogger(name) for name in ("weasyprint", "fontTools")]
+    before = [(logger.propagate, logger.level) for logger in loggers]
+    for logger in loggers:
+        logger.addHandler(gather)
+        logger.propagate = False
+        logger.setLevel(logging.WARNING)
+    try:
+        yield gather.said
+    finally:
+        for logger, (propagate, level) in zip(loggers, before, strict=True):
+            logger.removeHandler(gather)
+            logger.propagate, logger.level = propagate, level
+
+
+@contextmanager
+def _dated(date: str) -> Iterator[None]:
+    """The sheet's date as this process's SOURCE_DATE_EPOCH, which the font library writes into embedded fonts."""
+    day = datetime.date.fromisoformat(date) if date else datetime.date(1980, 1, 1)
+    epoch = int(datetime.datetime(day.year, day.month, day.day, tzinfo=datetime.UTC).timestamp())
+    before = os.environ.get("SOURCE_DATE_EPOCH")
+    os.environ["SOURCE_DATE_EPOCH"] = str(epoch)
+    try:
+        yield
+    finally:
+        if before is None:
+            del os.environ["SOURCE_DATE_EPOCH"]
+        else:
+            os.environ["SOURCE_DATE_EPOCH"] = before

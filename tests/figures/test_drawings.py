@@ -1,0 +1,109 @@
+"""Measures, schematics and the cover drawing."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from dataclasses import replace
+from typing import Any
+
+import pytest
+
+from walewright.figures.garment import cover, middle_size
+from walewright.figures.measures import measured
+from walewright.figures.model import Drawing
+from walewright.figures.schematic import drawing, fitting_scale
+from walewright.sheet.legends import legend
+
+Make = Callable[..., Any]
+
+
+def points(drawing_: Drawing) -> list[tuple[float, float]]:
+    """Corners of everything drawn, from the drawing's upper left corner."""
+    found = []
+    for stroke in drawing_.strokes:
+        for x, y in re.findall(r"[ML](-?[\d.]+) (-?[\d.]+)", stroke.data):
+            found.append((float(x) - drawing_.left, float(y) - drawing_.top))
+    return found
+
+
+def schematic(pattern: Any, name: str, units: str = "cm") -> Drawing:
+    piece = measured(pattern.design, pattern.counts, name)
+    size = middle_size(pattern.counts)
+    return drawing(piece, pattern.design.sizes, size, units, fitting_scale((piece,), size))
+
+
+def test_measures_of_a_body(pattern: Make) -> None:
+    made = pattern(3)
+    found = {m.label: m.values for m in measured(made.design, made.counts, "front").measures}
+    per_stitch, per_row = 30.8 / 40, 32.4 / 60
+    assert found["Width at hem"] == pytest.approx([n * per_stitch for n in (58, 64, 70)])
+    assert found["Hem to underarm"] == pytest.approx([54 * per_row] * 3)
+    assert found["Tip to top"] == pytest.approx([6 * per_row] * 3)
+    assert found["Depth of neck"] == pytest.approx([16 * per_row] * 3)
+    assert found["Width of neck"] == pytest.approx([n * per_stitch for n in (22, 22, 24)])
+    assert found["Shoulder"] == pytest.approx([n * per_stitch for n in (18, 21, 23)])
+    assert found["Depth of welt"] == pytest.approx([12 * 29.4 / 60] * 3)
+    assert found["Whole length, with welt"] == pytest.approx([n * per_row + 12 * 29.4 / 60 for n in (94, 96, 98)])
+
+
+def test_a_sleeve_is_measured_where_it_is_widest_and_has_no_neck(pattern: Make) -> None:
+    made = pattern(2)
+    found = {m.label: m.values for m in measured(made.design, made.counts, "sleeve").measures}
+    assert found["Width at widest"] == pytest.approx([n * 30.8 / 40 for n in (52, 54)])
+    assert "Width of neck" not in found
+
+
+def test_one_size_stands_on_the_drawing(pattern: Make) -> None:
+    made = pattern(1)
+    texts = [t.text for t in schematic(made, "front").letterings]
+    assert "44.5 cm · 58 st" in texts
+    assert [t for t in texts if t in ("29 cm", "54 rows")] == ["29 cm", "54 rows"]
+    assert legend(measured(made.design, made.counts, "front"), made.design.sizes, "cm") is None
+
+
+def test_many_sizes_have_letters_and_a_legend(pattern: Make) -> None:
+    made = pattern(8)
+    letters = {t.text for t in schematic(made, "front").letterings if t.kind == "letter"}
+    table = legend(measured(made.design, made.counts, "front"), made.design.sizes, "cm")
+    assert table is not None
+    rows = table.groups[0].rows
+    assert letters == {row.key for row in rows if row.key}
+    assert [row.label for row in rows if not row.key] == ["Most stitches", "Rows in all"]
+    assert all(len(row.cells) == 8 for row in rows)
+    assert [c.text for c in rows[0].cells][:2] == ["44.5", "49.5"]
+    assert [c.under for c in rows[0].cells][:2] == ["58", "64"]
+
+
+@pytest.mark.parametrize("name", ["back", "front", "sleeve"])
+@pytest.mark.parametrize("count", [1, 3, 8])
+def test_nothing_is_drawn_off_the_paper(pattern: Make, name: str, count: int) -> None:
+    made = schematic(pattern(count), name)
+    assert all(0 <= x <= made.width and 0 <= y <= made.height for x, y in points(made))
+    assert made.width < 130
+    assert all(made.left <= t.x <= made.left + made.width and made.top <= t.y <= made.top + made.height for t in made.letterings)
+
+
+def test_the_title_of_a_schematic_says_its_measurements(pattern: Make) -> None:
+    assert "in size S: width at hem 49.5 centimetres, 64 stitches; " in schematic(pattern(3), "front").title
+    assert "front: width at hem 44.5 centimetres" in schematic(pattern(1), "front").title
+
+
+def test_the_cover_hangs_two_sleeves_on_the_body(pattern: Make) -> None:
+    made = pattern(3)
+    pieces = tuple(measured(made.design, made.counts, p.name) for p in made.design.pieces)
+    whole = cover(made.design, made.counts, pieces)
+    bare = cover(replace(made.design, joins=()), made.counts, pieces)
+    found = points(whole)
+    assert all(0 <= x <= whole.width and 0 <= y <= whole.height for x, y in found)
+    # With sleeves the garment is wider than it is high, without them the body alone is not.
+    assert whole.width / whole.height > 1.4
+    assert bare.width / bare.height < 1.1
+    # The drawing is the same on both sides.
+    left, right = min(x for x, _ in found), max(x for x, _ in found)
+    assert left + right == pytest.approx(whole.width, abs=0.1)
+    assert "size S" in whole.title
+
+
+def test_a_drawing_has_few_paths(pattern: Make) -> None:
+    assert len(schematic(pattern(8), "front").strokes) < 25

@@ -1,0 +1,152 @@
+"""Finished measurements, what seams take, and ease."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from typing import Any
+
+import pytest
+
+from tests.figures import gallery
+from walewright.design import model as d
+from walewright.figures.garment import cover
+from walewright.figures.measures import measured
+from walewright.fit import model as fit
+from walewright.sheet.finished import size_notes, size_table
+
+Make = Callable[..., Any]
+ORIGIN = d.Origin("by hand")
+
+
+def pieces(made: Any) -> tuple[Any, ...]:
+    return tuple(measured(made.design, made.counts, p.name) for p in made.design.pieces)
+
+
+BODY = fit.Girth("back", "underarm", ("back", "front"), "closed", (89.5, 98.5), True)
+SLEEVE = fit.Girth("sleeve", "cuff", ("sleeve",), "closed", (20.0, 22.0))
+REACH = fit.Reach("sleeve", "over the shoulder", (70.0, 72.0), (71.0, 73.0), "reach")
+BUST = fit.Ease("bust", BODY.values, "bust", (76.0, 86.0), BODY)
+NECK = fit.Passing("neck", "head", False, (47.0, 50.0), (61.0, 65.0), (56.0, 56.0), (59.0, 59.0), "", ORIGIN)
+BUTTONS = fit.Buttons("buttonhole_band", "button_band", (2.0, 2.0), ((1.5, 1.5), (40.0, 42.0)), (1.0, 1.0))
+WORN = fit.Fit((BODY, SLEEVE), (BUST,), (("collar", (60.0, 61.0)),), (REACH,), (), (NECK,), (BUTTONS,), ())
+
+
+def rows(made: Any, worn: fit.Fit | None) -> dict[str, dict[str, list[str]]]:
+    table = size_table(made.design, pieces(made), worn, "cm")
+    return {g.title: {r.label: [c.text for c in r.cells] for r in g.rows} for g in table.groups}
+
+
+def test_ease_is_finished_less_body(pattern: Make) -> None:
+    told = rows(pattern(2), WORN)
+    assert told["Ease: finished less body"] == {
+        "Bust: all round below the armholes": ["13.5", "12.5"],
+        "Back neck to wrist": ["-1", "-1"],
+    }
+
+
+def test_finished_is_what_goes_round_and_reaches(pattern: Make) -> None:
+    told = rows(pattern(2), WORN)["Finished"]
+    assert told["All round, below the armholes"] == ["89.5", "98.5"]
+    assert told["Sleeve: all round, at cuff"] == ["20", "22"]
+    assert told["Middle of the back neck to the end of the sleeve"] == ["70", "72"]
+    assert told["Collar"] == ["60", "61"]
+
+
+def test_what_cannot_be_told_is_not_printed(pattern: Make) -> None:
+    told = rows(pattern(2), fit.Fit((), (), (), (), (), (), (), ()))
+    assert "Ease: finished less body" not in told
+    assert not [label for label in told["Finished"] if "round" in label or "neck to" in label.lower()]
+
+
+def test_laps_are_told(pattern: Make) -> None:
+    lapped = replace(BODY, closing="lapped")
+    told = rows(pattern(2), replace(WORN, girths=(lapped,)))["Finished"]
+    assert "All round, below the armholes, buttoned" in told
+
+
+def test_notes_say_what_passes_and_where_buttons_are_sewn(pattern: Make) -> None:
+    design = pattern(2).design
+    notes = size_notes(design, WORN, "cm")
+    (neck,) = [note for note in notes if note.startswith("Neck")]
+    assert neck.startswith("Neck: 47 (50) cm at rest, stretched about 61 (65) cm, so that the head goes through; ")
+    assert neck.endswith("it was reckoned with 56 cm for the head.")
+    (buttons,) = [note for note in notes if "button" in note]
+    assert "Sew 2 buttons on the button band, 1 cm in from its outer edge" in buttons
+    assert "from the lower end, at 1.5 cm and 40 (42) cm" in buttons
+    # What does not pass is no promise.
+    tight = replace(WORN, passings=(replace(NECK, stretched=(50.0, 65.0)),))
+    assert not [n for n in size_notes(design, tight, "cm") if n.startswith("Neck")]
+
+
+def test_notes_say_what_is_measured_and_what_a_seam_takes(pattern: Make) -> None:
+    design = pattern(2).design
+    assert "before seaming" in size_notes(design, None, "cm")[0]
+    # Two stitches of 0.77 cm.
+    assert "one stitch of each side into it: about 1.5 cm in all" in size_notes(design, None, "cm")[0]
+    assert "about ½ in in all" in size_notes(design, None, "in")[0]
+    assert "seam takes" not in size_notes(replace(design, joins=()), None, "cm")[0]
+
+
+def cardigan() -> tuple[d.Design, Any, tuple[Any, ...]]:
+    """A back and the gallery's fronts, the sides joined."""
+    one, other, back = gallery.front(), gallery.mirror(), gallery.tail()
+    names = {"front_left": one, "front_right": other, "back": back}
+    counts_of, design_pieces = [], []
+    for name, made in names.items():
+        runs = back.sized[0].left if name == "back" else ()
+        sized = tuple(replace(p, name=name) for p in made.sized)
+        if runs:
+            named = tuple(replace(r, name="side") if i == 0 else r for i, r in enumerate(runs))
+            sized = tuple(replace(p, left=named, right=named) for p in sized)
+        counts_of.append(sized)
+        edges = {
+            side: tuple(
+                d.EdgeRun(r.name, made.piece.levels[1].name, "straight", (0.0,), (0.0,), 0, r.way, ORIGIN) for r in of if r.name
+            )
+            for side, of in (("left", sized[0].left), ("right", sized[0].right))
+        }
+        mirror_of = "front_left" if name == "front_right" else None
+        design_pieces.append(replace(made.piece, name=name, mirror_of=mirror_of, left=edges["left"], right=edges["right"]))
+    counts = gallery.s.Counts(
+        tuple(gallery.s.SizedGarment(size, tuple(p[i] for p in counts_of), (), (), ()) for i, size in enumerate(gallery.SIZES)), ()
+    )
+    sides = tuple(
+        d.Join((d.EdgeName("back", "side"),), (d.EdgeName(f, "side"),), (0.0, 0.0), ORIGIN) for f in ("front_left", "front_right")
+    )
+    design = replace(one.design(), pieces=tuple(design_pieces), joins=sides, title="Cardigan")
+    return design, counts, tuple(measured(design, counts, p.name) for p in design.pieces)
+
+
+def test_a_cardigans_fronts_lie_side_by_side_on_the_cover() -> None:
+    design, counts, made = cardigan()
+    drawing = cover(design, counts, made)
+    assert "seen from the front" in drawing.title
+    assert [s.kind for s in drawing.strokes].count("inside") == 1
+    without = replace(design, joins=())
+    assert "The pieces of Cardigan" in cover(without, counts, made).title
+
+
+def test_what_is_no_body_is_laid_out_as_a_group() -> None:
+    for make in (gallery.thumb, gallery.shawl, gallery.scarf, gallery.skirt):
+        made = make()
+        design, counts = made.design(), made.counts()
+        drawing = cover(design, counts, (measured(design, counts, made.name),))
+        assert drawing.title == "The pieces of P in size S, to one scale"
+        assert drawing.height < 120
+        assert {"cloth"} <= {s.kind for s in drawing.strokes}
+
+
+def test_a_tube_is_drawn_folded() -> None:
+    def width(design: d.Design, made: Any) -> float:
+        import re
+
+        of = cover(design, made.counts(), (measured(design, made.counts(), made.name),))
+        xs = [float(x) for s in of.strokes if s.kind == "cloth" for x in re.findall(r"[ML](-?[\d.]+) ", s.data)]
+        ys = [float(y) for s in of.strokes if s.kind == "cloth" for y in re.findall(r"[ML]-?[\d.]+ (-?[\d.]+)", s.data)]
+        return (max(xs) - min(xs)) / (max(ys) - min(ys))
+
+    made = gallery.thumb()
+    flat = made.design()
+    closed = replace(flat, joins=(d.Join((d.EdgeName("thumb", "side"),), (d.EdgeName("thumb", "side"),), (0.0, 0.0), ORIGIN),))
+    assert width(closed, made) == pytest.approx(width(flat, made) / 2, rel=0.02)

@@ -1,0 +1,166 @@
+"""The sheet as PDF: paper, text, tags, fonts, the same bytes again, and no way out to the network."""
+
+from __future__ import annotations
+
+import io
+import os
+import re
+import socket
+from collections.abc import Callable, Iterator
+from typing import Any
+
+import pypdf
+import pytest
+
+from walewright.sheet import html, pdf
+from walewright.sheet.fonts import FACES, ShippedOnly, font_face_css
+
+Make = Callable[..., Any]
+
+
+@pytest.fixture(scope="module")
+def booklet(pattern: Make) -> tuple[bytes, tuple[str, ...]]:
+    sheet = pattern(8).sheet()
+    return pdf(html(sheet), sheet)
+
+
+@pytest.fixture(scope="module")
+def read(booklet: tuple[bytes, tuple[str, ...]]) -> pypdf.PdfReader:
+    return pypdf.PdfReader(io.BytesIO(booklet[0]))
+
+
+def test_the_renderer_has_nothing_to_complain_of(booklet: tuple[bytes, tuple[str, ...]]) -> None:
+    assert booklet[1] == ()
+
+
+def test_what_the_renderer_complains_of_is_handed_back(pattern: Make) -> None:
+    sheet = pattern(1).sheet()
+    page = html(sheet).replace("</body>", '<img alt="" src="https://example.org/x.png"></body>')
+    _, warnings = pdf(page, sheet)
+    assert any("example.org" in w for w in warnings)
+
+
+def test_text(read: pypdf.PdfReader) -> None:
+    text = " ".join(page.extract_text() for page in read.pages)
+    for words in ("Tidewrack", "Sizes and measurements", "58 (64: 70: 76: 82: 88: 94: 100)", "How the pattern was checked"):
+        assert words in text
+    assert f"2 of {len(read.pages)}" in read.pages[1].extract_text()
+    assert "Tidewrack" in read.pages[1].extract_text()
+
+
+@pytest.mark.parametrize(("paper", "size"), [("a4", (210, 297)), ("letter", (215.9, 279.4))])
+def test_paper(pattern: Make, paper: str, size: tuple[float, float]) -> None:
+    sheet = pattern(1).sheet(paper=paper)
+    data, warnings = pdf(html(sheet), sheet)
+    assert warnings == ()
+    for page in pypdf.PdfReader(io.BytesIO(data)).pages:
+        mm = [float(v) / 72 * 25.4 for v in page.mediabox[2:]]
+        assert mm == pytest.approx(size, abs=0.1)
+
+
+def elements(node: Any) -> Iterator[Any]:
+    """The structure elements under a node of the tag tree."""
+    kids = node.get("/K", ())
+    for kid in kids if isinstance(kids, list) else [kids]:
+        element = kid.get_object()
+        if isinstance(element, dict) and "/S" in element:
+            yield element
+            yield from elements(element)
+
+
+def test_it_is_tagged(read: pypdf.PdfReader, pattern: Make) -> None:
+    root: Any = read.trailer["/Root"]
+    assert root["/Lang"] == "en"
+    assert root["/MarkInfo"]["/Marked"]
+    assert "/StructTreeRoot" in root
+    tags = list(elements(root["/StructTreeRoot"]))
+    figures = [o for o in tags if o["/S"] == "/Figure"]
+    assert len(figures) == 4 + len(pattern(8).sheet().handwork)
+    assert all(len(str(o["/Alt"])) > 20 for o in figures)
+    kinds = {o["/S"] for o in tags}
+    assert {"/H1", "/H2", "/H3", "/Table", "/TH", "/TD", "/P", "/L"} <= kinds
+
+
+def test_metadata(read: pypdf.PdfReader) -> None:
+    assert read.metadata is not None
+    assert read.metadata.title == "Tidewrack"
+    assert str(read.metadata.creation_date_raw).startswith("D:20251125")
+
+
+def test_only_the_sheets_own_fonts_are_used_and_they_are_embedded(read: pypdf.PdfReader) -> None:
+    names = set()
+    for page in read.pages:
+        fonts: Any = page["/Resources"].get("/Font", {})  # type: ignore[union-attr]
+        for font in fonts.values():
+            base = font.get_object()
+            names.add(str(base["/BaseFont"]))
+            descriptor = base["/DescendantFonts"][0].get_object()["/FontDescriptor"].get_object()
+            assert "/FontFile2" in descriptor or "/FontFile3" in descriptor
+    assert names
+    assert all("Sheet-" in name for name in names), names
+
+
+def test_the_same_sheet_gives_the_same_bytes(pattern: Make, monkeypatch: pytest.MonkeyPatch) -> None:
+    sheet = pattern(1).sheet()
+    first, _ = pdf(html(sheet), sheet)
+    monkeypatch.setenv("SOURCE_DATE_EPOCH", "1")
+    second, _ = pdf(html(sheet), sheet)
+    assert first == second
+    assert os.environ["SOURCE_DATE_EPOCH"] == "1"
+
+
+def test_an_undated_sheet_says_no_date(pattern: Make) -> None:
+    sheet = pattern(1).sheet(date="")
+    data, _ = pdf(html(sheet), sheet)
+    metadata = pypdf.PdfReader(io.BytesIO(data)).metadata
+    assert metadata is not None
+    assert metadata.creation_date is None
+
+
+def test_no_connection_is_made(pattern: Make, monkeypatch: pytest.MonkeyPatch) -> None:
+    def refuse(*_: object, **__: object) -> None:
+        raise AssertionError("a connection was tried")
+
+    monkeypatch.setattr(socket, "create_connection", refuse)
+    monkeypatch.setattr(socket.socket, "connect", refuse)
+    sheet = pattern(1).sheet()
+    page = html(sheet).replace("</head>", '<link rel="stylesheet" href="http://127.0.0.1:9/x.css"></head>')
+    _, warnings = pdf(page, sheet)
+    assert any("may not fetch" in w for w in warnings)
+
+
+@pytest.mark.parametrize(
+    "url",
+    [
+        "https://example.org/font.ttf",
+        "file:///etc/passwd",
+        "file://example.org/etc/passwd",
+        "data:text/css,body{}",
+        "ftp://example.org/x",
+    ],
+)
+def test_the_door_is_shut(url: str) -> None:
+    with pytest.raises(ValueError, match="may not fetch"):
+        ShippedOnly().fetch(url)
+
+
+def test_the_door_lets_the_fonts_through() -> None:
+    urls = [part.split('"')[0] for part in font_face_css().split('url("')[1:]]
+    assert len(urls) == len(FACES)
+    for url in urls:
+        assert ShippedOnly().fetch(url).read()[:4] == b"\x00\x01\x00\x00"
+
+
+@pytest.mark.parametrize("above", range(170, 235, 5))
+def test_no_page_ends_between_a_heading_and_what_it_heads(pattern: Make, above: int) -> None:
+    """A band's section below so many mm of something else: its heading, its facts and where its handwork is told go with its
+    first step."""
+    sheet = pattern(1).sheet()
+    page = html(sheet)
+    sections = re.findall(r'<section class="part[^"]*"[^>]*>.*?</section>', page, re.DOTALL)
+    section = next(s for s in sections if "<figure" not in s and 'class="by-hand"' in s and "facts" in s)
+    spaced = f'{page[: page.index("<body")]}<body class="sizes-1"><div style="height: {above}mm"></div>{section}</body></html>'
+    data, _ = pdf(spaced, sheet)
+    first = pypdf.PdfReader(io.BytesIO(data)).pages[0].extract_text()
+    assert ("Explained elsewhere" in first) == ("Done" in first)
+    assert not first.rstrip().endswith(("Step", "RC", "Carriage"))

@@ -1,0 +1,232 @@
+"""The steps on the page: figures in one line, tables of rows, techniques explained where they are used."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from dataclasses import replace
+from typing import Any
+
+import pytest
+
+from tests.figures import gallery
+from walewright.design import model as d
+from walewright.figures.hands import TECHNIQUES
+from walewright.guide.numbers import figure, words
+from walewright.sheet import html
+from walewright.sheet.facts import section_facts
+from walewright.sheet.handwork import handwork
+from walewright.sheet.unbroken import longest, stretches
+from walewright.write.model import Cells, Paragraph, Run, Section, Sentence
+
+Make = Callable[..., Any]
+
+
+def sentence(text: str, row: str = "", cells: Cells | None = None, kinds: tuple[str, ...] = ()) -> Sentence:
+    return Sentence((Run(text),), (0, 1), row, "", "by hand", False, kinds, cells)
+
+
+def with_paragraph(made: Any, *paragraphs: Paragraph) -> Any:
+    section = replace(made.instructions.sections[0], paragraphs=paragraphs)
+    return replace(made, instructions=replace(made.instructions, sections=(section,)))
+
+
+def test_a_graded_figure_is_one_stretch_with_its_brackets_needle_and_stop() -> None:
+    left, right, row = figure(["L 26", "L 30", "L 33"]), figure(["R 26", "R 30", "R 33"]), figure(["8", "9", "10"], "RC ")
+    text, figures = words("Bring needles ", left, " to ", right, ", then ", row, ". Done (neck centre).")
+    assert text == "Bring needles L 26 (L 30: L 33) to R 26 (R 30: R 33), then RC 8 (9: 10). Done (neck centre)."
+    kept = [t for t, kind in stretches(text, figures) if kind]
+    assert kept == ["L 26 (L 30: L 33)", "R 26 (R 30: R 33),", "RC 8 (9: 10)."]
+    assert "".join(t for t, _ in stretches(text, figures)) == text
+    assert longest(figures) == len("R 26 (R 30: R 33),")
+    assert words("none (here), ", figure(["4", "4", "4"])) == ("none (here), 4", ())
+
+
+def test_a_long_figure_is_set_smaller_rather_than_broken() -> None:
+    for last, kind in ((113, "long"), (121, "longer")):
+        text, figures = words(figure([str(n) for n in range(100, last)]))
+        assert stretches(text, figures) == ((text, kind),)
+
+
+def test_every_graded_figure_of_a_page_is_kept_whole(pattern: Make) -> None:
+    page = html(pattern(8).sheet())
+    body = re.sub(r"<(svg|style|title)\b.*?</\1>", "", page, flags=re.S)
+    body = re.sub(r'<p class="example">.*?</p>', "", body)
+    kept = re.sub(r'<span class="(whole|long|longer)">.*?</span>', "", body)
+    assert len(kept) < len(body)
+    assert re.findall(r"\d+ \(\d+: [^)]*\)", re.sub(r"<[^>]+>", "", kept)) == []
+
+
+def test_a_long_counter_stands_beneath_its_line_unless_the_line_says_it(pattern: Make) -> None:
+    long = "88 (90: 92: 94: 96: 98: 100: 102)"
+    lines = (sentence("Decrease.", long), replace(sentence(f"Knit to RC {long}.", long), row_said=True), sentence("Knit.", "12"))
+    part = with_paragraph(pattern(2), Paragraph("", "", lines)).sheet().parts[0]
+    assert [(x.row, x.below) for x in part.stages[0].lines] == [("", f"RC {long}"), ("", ""), ("12", "")]
+    assert not part.wide
+
+
+def row(at: str, what: str, stitches: str) -> Sentence:
+    cells = Cells((Run(at, "number"),), (Run(what),), (Run(stitches, "number"),))
+    return sentence(f"RC {at}: {what}; {stitches}.", cells=cells)
+
+
+def test_a_table_of_rows(pattern: Make) -> None:
+    note = sentence("Armhole and neck are shaped at the same time.")
+    table = Paragraph(
+        "Shape", "", (note, row("34 (36)", "Decrease 1", "80 (84) sts"), row("36 (38)", "Cast off 3", "77 (81) sts")), True
+    )
+    after = Paragraph("Finish", "", (sentence("Cast off."),))
+    made = with_paragraph(pattern(2), table, after)
+    first, second = made.sheet().parts[0].stages
+    assert [len(first.lines), len(first.rows), len(second.lines), len(second.rows)] == [1, 2, 1, 0]
+    page = html(made.sheet())
+    (rows,) = re.findall(r'<table class="steps rows">.*?</table>', page, flags=re.S)
+    cells = [re.sub(r"<[^>]+>", "", c).strip() for c in re.findall(r"<t[hd][^>]*>(.*?)</t[hd]>", rows, flags=re.S)]
+    assert cells == [
+        "Done",
+        "RC",
+        "At this row",
+        "Stitches",
+        "□",
+        "34 (36)",
+        "Decrease 1",
+        "80 (84) sts",
+        "□",
+        "36 (38)",
+        "Cast off 3",
+        "77 (81) sts",
+    ]
+    # Tables are closed again: what comes after has one of its own.
+    assert page.count("<table") == page.count("</table>")
+    assert page.index("at the same time") < page.index("At this row") < page.index("Cast off.")
+
+
+def test_a_table_whose_figures_are_too_long_is_set_as_sentences(pattern: Make) -> None:
+    figure = "34 (36: 38: 40: 42: 44: 46: 48)"
+    table = Paragraph("Shape", "", (row(figure, "Decrease 1", "80 sts"),), True)
+    (stage,) = with_paragraph(pattern(2), table).sheet().parts[0].stages
+    assert stage.rows == ()
+    assert "".join(p.text for p in stage.lines[0].pieces) == f"RC {figure}: Decrease 1; 80 sts."
+
+
+TOLD = {
+    "SpreadEvenly": "Hanging stitches back evenly",
+    "ReturnSome": "Returning needles in steps",
+    "CloseCentre": "Closing stitches without yarn",
+    "SlotClosed": "Closing stitches without yarn",
+    "SlotOnWaste": "A slot on waste yarn",
+    "CastOnBetween": "E-wrap with a length of its own",
+    "EyeletAt": "Eyelet and lace",
+    "SewOffAll": "Back-stitch cast-off",
+    "PicotRow": "Picot hem",
+    "EveryOutOfWork 2": "Mock rib 1 by 1",
+    "EveryOutOfWork 3": "Mock rib 2 by 1",
+    "Decrease 2": "A decrease at the edge",
+    "Decrease 1 in": "A decrease some stitches in",
+    "Decrease 2 in": "Two decreased at once, some stitches in",
+    "HangToLink": "Linking on the bed",
+    "GatherAll": "Drawing up",
+    "CastOnAtCarriage": "Casting on beside the work",
+}
+
+
+def closed(made: Any) -> Any:
+    """Without loops on waste yarn, which no seam holds: they want grafting or linking, and boxes of these."""
+    pieces = tuple(replace(p, end_way="cast-off") for p in made.design.pieces)
+    return replace(made, design=replace(made.design, pieces=pieces))
+
+
+@pytest.mark.parametrize(("kind", "title"), TOLD.items())
+def test_a_technique_is_told_where_a_step_needs_it(pattern: Make, kind: str, title: str) -> None:
+    made = closed(pattern(2))
+    without = [a.title for a in handwork(made.design, made.instructions)]
+    assert title not in without
+    needing = with_paragraph(made, Paragraph("", "", (sentence("Do it.", kinds=("Repeat", kind)),)))
+    assert title in [a.title for a in handwork(needing.design, needing.instructions)]
+
+
+def test_every_step_that_hands_carry_out_is_told_or_needs_no_telling() -> None:
+    import walewright.knit.steps as st
+
+    # Of some the numbers are told with them.
+    told = {kind.split(" ")[0] for t in TECHNIQUES for kind in t.when if kind[0].isupper()}
+    # A chart is told by its symbols, a fold by its edging, a closed start by its way.
+    plain = {
+        "StartChart", "StopChart", "StopChartOn", "StopStripes", "FoldUp", "ClosedStart", "Together", "Track",
+        "UseLooser", "NeedlesToWork", "CarriageAt", "UseYarnStep", "SetRowCounter", "KnitRows", "KnitTo",
+        "Repeat", "Now", "NowInHalf",
+        "BreakOff", "EdgeIs", "JoinEdges", "SeamOf", "EdgeInSeam", "Say",
+    }  # fmt: skip
+    classes = {name for name, of in vars(st).items() if isinstance(of, type) and issubclass(of, st.Step)} - {"Step"}
+    assert told <= classes
+    assert classes - told == plain
+
+
+@pytest.mark.parametrize(
+    ("way", "title"), [("grafted", "Grafting"), ("linked", "Linking on the bed"), ("gathered", "Sewing a gathered edge")]
+)
+def test_joins_are_told(pattern: Make, way: str, title: str) -> None:
+    made = closed(pattern(2))
+    assert title not in [a.title for a in handwork(made.design, made.instructions)]
+    joins = (replace(made.design.joins[0], way=way), *made.design.joins[1:])
+    if way == "linked":
+        # A link is a section of its own, in which the stitches are hung.
+        made = with_paragraph(made, Paragraph("", "", (sentence("Hang.", kinds=("HangToLink",)),)))
+    assert title in [a.title for a in handwork(replace(made.design, joins=joins), made.instructions)]
+
+
+SEAMS = [
+    ("back side", "front side", "cast-off", {"Sewing row to row"}),
+    ("sleeve end", "back armhole", "cast-off", {"Sewing stitches to rows"}),
+    ("sleeve end", "back armhole", "waste", {"Sewing stitches to rows"}),
+    ("back shoulder", "front shoulder left", "cast-off", {"Sewing stitch to stitch"}),
+    ("back shoulder", "front shoulder", "waste", {"Grafting", "Linking on the bed"}),
+    ("back start", "front side", "cast-off", {"Sewing stitches to rows"}),
+]
+
+
+@pytest.mark.parametrize(("one", "other", "end_way", "titles"), SEAMS)
+def test_a_seam_s_box_goes_by_what_lies_against_what(pattern: Make, one: str, other: str, end_way: str, titles: set[str]) -> None:
+    made = pattern(2)
+    sides = [(d.EdgeName(*edge.split(" ", 1)),) for edge in (one, other)]
+    pieces = tuple(replace(p, end_way=end_way) for p in made.design.pieces)
+    design = replace(made.design, pieces=pieces, joins=(replace(made.design.joins[0], one=sides[0], other=sides[1]),))
+    told = {a.title for a in handwork(design, made.instructions)}
+    seams = {t.title for t in TECHNIQUES if any(w.startswith("join ") for w in t.when)}
+    assert told & seams == titles
+
+
+def test_facts_tell_what_the_drawing_marks() -> None:
+    def facts(name: str) -> dict[str, str]:
+        made = getattr(gallery, name)()
+        section = Section(made.name, made.name, 1, ())
+        return {f.label: f.text for f in section_facts(made.design(), made.counts(), section)}
+
+    front = facts("front")
+    assert front["Buttonholes"].startswith("5 of 2 stitches, needles R 17 to R 18, at RC 6; 20; 34; 48; 62; closed")
+    assert facts("mirror")["Mirror image"].startswith("of the front right")
+    assert front["Shoulder"] == "14 stitches at the left edge held step by step from the edge, 6 rows from RC 96"
+    vest = facts("vest")
+    assert vest["Thumb"] == "8 stitches, needles R 9 to R 16, at RC 52; left on waste yarn"
+    assert vest["Pocket"].endswith("from RC 20 to 40")
+    assert vest["Moss"].endswith("RC 0 to 64, needles L 22 to L 9")
+    skirt = facts("skirt")
+    assert skirt["Repeated"] == "48 rows, 8 times in all"
+    # Rows above a repeat are told as the counter shows them.
+    assert facts("thumb")["Begun on"] == "hand thumb, then hand thumb upper"
+    assert facts("tail")["End"] == "all stitches drawn up on the tail"
+
+
+def test_cautions_only_for_children(pattern: Make) -> None:
+    made = pattern(2)
+    assert made.sheet().children is None
+    assert "If a child wears it" not in html(made.sheet())
+    young = replace(made.design, for_children=True)
+    words = html(replace(made, design=young).sheet())
+    for told in ("16 CFR 1501", "EN 14682", "7.6 cm", "loose threads", "Rules differ from place to place"):
+        assert told in words
+    assert "This garment has a cord" not in words
+    corded = replace(young, cords=(d.Cord("front", (50.0, 50.0), d.Origin("by hand")),))
+    assert "This garment has a cord" in html(replace(made, design=corded).sheet())
+    hooded = replace(young, pieces=(replace(young.pieces[0], purpose="hood"), *young.pieces[1:]))
+    assert "This garment has a hood" in html(replace(made, design=hooded).sheet())

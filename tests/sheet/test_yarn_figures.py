@@ -1,0 +1,58 @@
+"""Yarn as a buyer reads it: whole grams that add up, whole balls, and what they are for."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from walewright import pipeline
+from walewright.cli.sources import shipped
+from walewright.design import Changes
+from walewright.guide.numbers import whole_grams
+from walewright.sheet.supplies import tensions, yarn_table
+from walewright.world import shipped_text
+
+
+@given(st.lists(st.floats(0, 3000), min_size=1, max_size=4))
+def test_grams_add_up_and_are_enough(parts: list[float]) -> None:
+    *found, whole = whole_grams(*parts)
+    assert sum(found) == whole
+    assert sum(parts) - 1e-6 <= whole < sum(parts) + 1
+    assert all(abs(rounded - part) < 1.001 for rounded, part in zip(found, parts, strict=True))
+
+
+def test_what_has_most_to_lose_is_rounded_up() -> None:
+    assert whole_grams(9.4, 8.3, 1.8) == (10, 8, 2, 20)
+    assert whole_grams(84.0, 12.0, 4.8) == (84, 12, 5, 101)
+    assert whole_grams(0.0, 0.0, 0.0) == (0, 0, 0, 0)
+
+
+@pytest.mark.parametrize("name", ["tidewrack", "limpet"])
+def test_the_page_tells_garment_swatches_and_reserve(name: str) -> None:
+    text = shipped_text("patterns", f"{name}.wale")
+    size = text.partition("\nsizes")[2].split()[0]
+    outcome = pipeline.compile(
+        text,
+        f"{name}.wale",
+        shipped(),
+        Changes(sizes=(size,), tensions={"plain": "17.3 st 23.7 rows"} if name == "tidewrack" else {}),
+    )
+    design, _, _, proof = outcome.result()
+    table = yarn_table(design, proof)
+    cells = {row.label: int(row.cells[0].text) for row in table.groups[0].rows}
+    assert list(cells) == [
+        "Balls to buy",
+        "Metres",
+        "Grams in all",
+        "Grams for the garment",
+        "Grams for swatches",
+        "Grams in reserve",
+    ]
+    assert cells["Grams in all"] == cells["Grams for the garment"] + cells["Grams for swatches"] + cells["Grams in reserve"]
+    assert cells["Balls to buy"] * design.yarns[0].ball_grams >= cells["Grams in all"]
+    for tension in tensions(design, "cm"):
+        weighed = re.search(r"weigh ([\d.]+) g", tension.text)
+        assert weighed is None or len(weighed[1]) <= 3, tension.text
