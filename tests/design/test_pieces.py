@@ -118,7 +118,9 @@ def test_a_mirror_image_changes_sides(read: Cut, cut: Cut) -> None:
     [
         (PieceNode("right", "plain", mirror_of="bakc"), ["unknown-name"]),
         (PieceNode("right", "plain", mirror_of="right"), ["mirror-ring"]),
-        (PieceNode("right", "plain", mirror_of="back", body=(End("waste"),)), ["mirror-with-shape"]),
+        (PieceNode("right", "plain", mirror_of="back", body=(End("waste"),)), ["same-as-model"]),
+        (PieceNode("right", like="bakc"), ["unknown-name"]),
+        (PieceNode("right", like="right"), ["like-ring"]),
         (PieceNode("right", "plian", mirror_of="back"), ["mirror-other-fabric"]),
     ],
 )

@@ -170,7 +170,7 @@ def nodes() -> Iterator[type]:
 OTHER_NAMES = {
     "Band.name", "Opening.name", "Piece.name", "LevelDef.name", "Slot.name",  # made, not only defined
     "Piece.mirror_of", "Cord.piece", "EdgeRef.piece", "EdgeRef.edge", "SizeRow.table", "SizeRow.table_row", "Machine.name",
-    "OwnFigure.size", "Finished.name", "Round.piece", "Round.level", "PlaceRef.owner", "Through.part",
+    "OwnFigure.size", "Finished.name", "Round.piece", "Round.level", "PlaceRef.owner", "Through.part", "Piece.like", "Without.part",
 }  # fmt: skip
 WORDS = {
     "text", "key", "title", "unit", "label", "system", "colour", "stitch", "tension", "fit", "face", "symbol", "kind", "hung_first",

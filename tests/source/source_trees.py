@@ -201,19 +201,33 @@ piece_lines = (
     st.builds(s.Zone, names, names, names, st.none(), offsets, counts),
     st.builds(s.Motif, names, names, offsets),
     st.builds(s.RepeatStretch, counts, names, names),
+    st.builds(s.Without, names),
     st.builds(s.Use, names, st.lists(st.tuples(names, expressions), max_size=3).map(tuple)),
     st.builds(s.End, st.sampled_from(("waste", "cast-off", "sewn-off", "gathered"))),
     _text("note"),
 )
-pieces = st.builds(
-    s.Piece,
-    names,
-    names,
-    counts,
-    _maybe(names),
-    _body(*piece_lines),
-    st.booleans(),
-    st.sampled_from(("", "hood")),
+pieces = st.one_of(
+    st.builds(
+        s.Piece,
+        names,
+        names,
+        counts,
+        _maybe(names),
+        _body(*piece_lines),
+        st.booleans(),
+        st.sampled_from(("", "hood")),
+    ),
+    st.builds(
+        s.Piece,
+        names,
+        st.one_of(st.just(""), names),
+        counts,
+        st.none(),
+        _body(*piece_lines),
+        st.booleans(),
+        st.sampled_from(("", "hood")),
+        names,
+    ),
 )
 lets = st.builds(s.Let, amount_names, expressions)
 shapes = st.builds(s.Shape, names, st.lists(amount_names, max_size=4).map(tuple), _body(*piece_lines, lets))

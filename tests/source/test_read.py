@@ -107,6 +107,8 @@ def statement(kind: str, line: str) -> s.Statement:
             s.Join((s.EdgeRef("a", "side"),), (s.EdgeRef("b", "side"),), way="linked", matching=True),
         ),
         ("", "piece a in b, mirror of c, knit 2", s.Piece("a", "b", 2, "c")),
+        ("", "piece a like b", s.Piece("a", "", like="b")),
+        ("", "piece a like b, in c, knit 2", s.Piece("a", "c", 2, like="b")),
         ("", "band a with b along c neck + d neck", s.Band("a", "b", (s.EdgeRef("c", "neck"), s.EdgeRef("d", "neck")))),
         (
             "",
@@ -246,6 +248,7 @@ def statement(kind: str, line: str) -> s.Statement:
             "fabric cable from hem to top, 3 cm wide, 3 cm left of centre",
             s.Zone("cable", "hem", "top", CM3, s.Negative(CM3)),
         ),
+        ("piece a like b", "without neck", s.Without("neck")),
         ("piece a in b", "repeat 8 times from base to gore", s.RepeatStretch(8, "base", "gore")),
         (
             "piece a in b",

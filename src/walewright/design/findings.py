@@ -30,10 +30,12 @@ MOST_PLACES = 8
 
 @dataclass(frozen=True, slots=True)
 class Used(Span):
-    """The place of a `use`, standing for what a statement of the shape `name` says there; `shape` is that statement's place."""
+    """The place of a `use`, standing for what a statement of the shape `name` says there; `shape` is that statement's place. Or the
+    place of a piece's first line, standing for what a statement of the piece `model` says there, which the piece is like."""
 
     shape: Span = NOWHERE
     name: str = ""
+    model: str = ""
 
 
 class Findings:
@@ -42,6 +44,7 @@ class Findings:
     def __init__(self, broken: Iterable[syntax.Broken] = ()) -> None:
         self._told: list[Diagnostic] = []
         self._unknown: dict[tuple[str | Said, str], int] = {}
+        self._at: dict[tuple[str, tuple[Span, ...]], tuple[int, bool]] = {}
         self._alike: set[tuple[str | Said, str, str]] = set()
         self._lost = {word for b in broken for word in re.findall(r"\w+", b.text)}
 
@@ -62,7 +65,22 @@ class Findings:
         made = diagnosed(
             kind, *labels, notes=notes, helps=helps, severity=severity, sizes=sizes, facts={**(facts or {}), **more}, given=given
         )
-        self._told.append(replace(made, labels=_places(made.labels)))
+        self._add(replace(made, labels=_places(made.labels)), kind, made.labels)
+
+    def _add(self, made: Diagnostic, kind: str, labels: tuple[Label, ...]) -> None:
+        """A diagnostic, but for one of a piece that is like another whose statement has the same fault: it has one message, the
+        model's."""
+        key = (kind, tuple(label.span.shape if isinstance(label.span, Used) else label.span for label in labels))
+        copied = any(isinstance(label.span, Used) and label.span.model for label in labels)
+        at = self._at.get(key)
+        if at is None:
+            self._at[key] = (len(self._told), copied)
+            self._told.append(made)
+        elif at[1] and not copied:
+            self._at[key] = (at[0], False)
+            self._told[at[0]] = made
+        elif not copied:
+            self._told.append(made)
 
     def take(self, others: Findings, option: str, name: str) -> None:
         """Everything that was found in a knitter's text, with the option and the name that it was given by, and without a place in
@@ -91,8 +109,7 @@ class Findings:
                 labels = dict.fromkeys((*self._told[at].labels, *_places((Label(span, said("here-too")),))))
                 self._told[at] = replace(self._told[at], labels=tuple(labels))
             return
-        self._unknown[what, name] = len(self._told)
-        known = tuple(names) if len(self._unknown) <= MOST_PROPOSED else None
+        known = tuple(names) if len(self._unknown) < MOST_PROPOSED else None
         self.report(
             code,
             (span, "here"),
@@ -102,6 +119,7 @@ class Findings:
             name=name,
             known=known or (),
         )
+        self._unknown[what, name] = len(self._told) - 1
 
     def look_up(self, what: str | Said, name: str, span: Span, known: Mapping[str, T | None]) -> T | None:
         """The thing called `name`, or None: not there (told now) or there but not understood (told before)."""
@@ -165,7 +183,8 @@ def _places(labels: Iterable[Label]) -> tuple[Label, ...]:
     for label in labels:
         span = label.span
         if isinstance(span, Used):
-            shown[Label(Span(span.file, span.start, span.end), said("by-shape", shape=span.name))] = None
+            by = said("by-model", model=span.model) if span.model else said("by-shape", shape=span.name)
+            shown[Label(Span(span.file, span.start, span.end), by)] = None
             shown[Label(span.shape, label.said)] = None
         elif span != NOWHERE:
             shown[label] = None

@@ -8,11 +8,13 @@ from typing import TypeVar
 from walewright.design.charts.grids import chart, first_row, uses_of
 from walewright.design.findings import Findings, broken
 from walewright.design.model import Design, Fabric
+from walewright.design.pieces.alike import written_out
 from walewright.design.pieces.cords import drawn_through
 from walewright.design.pieces.edgings import closed, edging
 from walewright.design.pieces.joins import band, cord, join
 from walewright.design.pieces.names import edge_names, edges, given_edges
 from walewright.design.pieces.shapes import expanded
+from walewright.design.pieces.turned_over import turned_over
 from walewright.design.pieces.worn import Worn, stated
 from walewright.design.put_together import Workroom, pieces
 from walewright.design.reading.changes import Changes, changed_rows, chosen_sizes
@@ -100,7 +102,8 @@ def _meant(
 ) -> tuple[Uses, syntax.Tree, Findings, Design | None]:
     lost = tuple(broken(tree.statements))
     findings = Findings(lost)
-    whole = expanded(tree, shapes, sorted(shipped.shapes), findings)
+    tree = written_out(tree, findings)
+    whole = turned_over(expanded(tree, shapes, sorted(shipped.shapes), findings), findings)
     found = uses(tree, whole)
     if not not_too_many(whole, findings):
         return found, whole, findings, None

@@ -190,6 +190,14 @@ class Use(Node):
 
 
 @dataclass(frozen=True, slots=True)
+class Without(Node):
+    """`without pocket`: what a piece leaves out of those that it is like; `part` is the name of an opening, slot, motif, zone or
+    shape, or `neck`, `shoulders`, `buttonholes`, `wedges`."""
+
+    part: str
+
+
+@dataclass(frozen=True, slots=True)
 class Neck(Node):
     """`neck 18 cm wide, 8 cm deep, round` (shapes: round, v, square), optionally `, 7 cm flat`, `, cast off` and
     `, fashioned 2 in`.

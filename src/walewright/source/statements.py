@@ -151,7 +151,10 @@ def _piece(piece: syntax.Piece) -> str:
     mirror = f"mirror of {piece.mirror_of}" if piece.mirror_of is not None else ""
     centre = "centre stitch" if piece.centre_stitch else ""
     purpose = f"as {piece.purpose}" if piece.purpose else ""
-    return _options(f"piece {piece.name} in {piece.fabric}", [copies, mirror, centre, purpose])
+    fabric = f"in {piece.fabric}" if piece.fabric else ""
+    if piece.like is not None:
+        return _options(f"piece {piece.name} like {piece.like}", [fabric, copies, centre, purpose])
+    return _options(f"piece {piece.name} {fabric}", [copies, mirror, centre, purpose])
 
 
 def _levels(levels: syntax.Levels) -> str:
@@ -317,6 +320,7 @@ _LINES: dict[type, Callable[[Any], str]] = {
     syntax.Wedge: _wedge,
     syntax.Zone: _zone,
     syntax.Motif: lambda s: _options(f"motif {s.chart} at {s.level}", [_offset(s.offset)]),
+    syntax.Without: lambda s: f"without {s.part}",
     syntax.RepeatStretch: lambda s: f"repeat {s.times} times {_between(s.from_level, s.to_level)}",
     syntax.Shape: _shape,
     syntax.Use: _use,

@@ -27,6 +27,7 @@ from walewright.source.piece_lines import (
     Start,
     Use,
     Wedge,
+    Without,
     Zone,
 )
 from walewright.source.quantities import Binary, Call, Expr, Name, Negative, Node, Number, Regauged
@@ -38,7 +39,7 @@ __all__ = [
     "Let", "LevelDef", "Levels", "Machine", "MachineFact", "MakingUp", "Measured", "Motif", "Name", "Neck", "Negative",
     "Node", "Number", "Opening", "OwnFigure", "Pattern", "Piece", "PlaceRef", "Regauged", "RepeatStretch", "Require",
     "RightSide", "Round", "Shape", "Shoulders", "SizeRow", "Sizes", "Slot", "Start", "Statement", "Stitch", "Stripe",
-    "Swatch", "Text", "Through", "Tree", "Use", "Wedge", "Yarn", "YarnCount", "Zone",
+    "Swatch", "Text", "Through", "Tree", "Use", "Wedge", "Without", "Yarn", "YarnCount", "Zone",
 ]  # fmt: skip
 
 
@@ -271,10 +272,11 @@ class Edging(Node):
 
 @dataclass(frozen=True, slots=True)
 class Piece(Node):
-    """`piece back in plain`, `piece sleeve in plain, knit 2`, `piece left in plain, mirror of right` with a block."""
+    """`piece back in plain`, `piece sleeve in plain, knit 2`, `piece left in plain, mirror of right`, `piece front like back`
+    with a block. `fabric` is empty where it is that of the piece that this one is `like`."""
 
     name: str
-    fabric: str
+    fabric: str = ""
     copies: int = 1
     mirror_of: str | None = None
     body: tuple[Statement, ...] = ()
@@ -282,6 +284,8 @@ class Piece(Node):
     """`, centre stitch`: an odd number of stitches, one of them at the centre."""
     purpose: str = ""
     """`, as hood`: what the piece is, where that matters for safety. "hood" or empty."""
+    like: str | None = None
+    """The piece whose statements it has, but for those in its own block."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -343,6 +347,7 @@ Statement = (
     | Zone
     | Motif
     | RepeatStretch
+    | Without
     | Shape
     | Use
     | Cord

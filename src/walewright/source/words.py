@@ -103,6 +103,7 @@ EXAMPLES = {
     "wedge": "wedge 9 cm wide at both edges from dart to dart_top, held in",
     "motif": "motif anchor at yoke, 4 cm left of centre",
     "repeat": "repeat 8 times from base to gore",
+    "without": "without pocket",
     "use": "use armhole_set_in, chest chest, tip tip, off 3 cm, across 36 cm",
     "neck": "neck 18 cm wide, 8 cm deep, round",
     "shoulders": "shoulders held from tip",

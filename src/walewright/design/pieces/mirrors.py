@@ -41,9 +41,6 @@ def _image(
 ) -> Piece | None:
     of = node.mirror_of or ""
     model = findings.look_up("piece", of, node.span, made)
-    own = [s for s in node.body if not isinstance(s, syntax.Text | syntax.Broken)]
-    if own:
-        findings.report("mirror-with-shape", (own[0].span, "own"), (node.span, "mirror"), piece=node.name, model=of)
     if of in nodes and nodes[of].fabric != node.fabric:
         findings.report(
             "mirror-other-fabric", (node.span, "own"), (nodes[of].span, "model"), fabric=nodes[of].fabric, own_fabric=node.fabric

@@ -191,7 +191,8 @@ class _Expander:
 
     @staticmethod
     def _mark(at: Span, shape: str) -> Callable[[Span], Span]:
-        return lambda span: Used(at.file, at.start, at.end, span, shape)
+        model = at.model if isinstance(at, Used) else ""
+        return lambda span: Used(at.file, at.start, at.end, span, shape, model)
 
     # ------------------------------------------------------------ values of the names
 

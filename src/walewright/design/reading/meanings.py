@@ -172,6 +172,7 @@ MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
     },
     syntax.Piece: {
         "copies": EVERYWHERE, "mirror_of": EVERYWHERE, "centre_stitch": _centre_stitch, "purpose": EVERYWHERE,
+        "fabric": EVERYWHERE,
     },
     syntax.Start: {"way": EVERYWHERE, "edging": EVERYWHERE, "along": EVERYWHERE, "facing": _facing},
     syntax.Edge: {

@@ -13,7 +13,7 @@ from dataclasses import fields
 
 from walewright.design.findings import Findings, Used
 from walewright.design.model import Design, Level, Piece
-from walewright.report.model import Severity
+from walewright.report.model import Severity, Span
 from walewright.source import syntax
 
 AT_LEVELS: Mapping[type, tuple[str, ...]] = {
@@ -49,10 +49,12 @@ def tell_idle_places(whole: syntax.Tree, design: Design, findings: Findings) -> 
     models = {piece.name: _model(piece, design) for piece in design.pieces}
     outside = {(models.get(owner, owner), name) for owner, name in _named(whole.statements)}
     shared = _shared(design)
-    for node in whole.statements:
-        if isinstance(node, syntax.Piece) and node.mirror_of is None:
-            _levels(node, outside, shared, findings)
-            _edges(node, outside, findings)
+    made = [node for node in whole.statements if isinstance(node, syntax.Piece) and node.mirror_of is None]
+    # A name that pieces share, because one is like the other, is used where that of any of them is.
+    used = {_written(edge) for node in made for edge in _called(node) if _is_named(node, edge, outside)}
+    for node in made:
+        _levels(node, outside, shared, findings)
+        _edges(node, used, findings)
 
 
 def _model(piece: Piece, design: Design) -> str:
@@ -101,23 +103,35 @@ def _highest(level: Level) -> tuple[float, ...]:
     return level.most or level.height
 
 
-def _edges(node: syntax.Piece, outside: set[Place], findings: Findings) -> None:
-    told: set[str] = set()
-    for edge in (s for s in node.body if isinstance(s, syntax.Edge)):
-        name = edge.called
-        if name is None or name in told or any((node.name, name + part) in outside for part in PARTS):
-            continue
-        told.add(name)
+def _called(node: syntax.Piece) -> Iterator[syntax.Edge]:
+    return (s for s in node.body if isinstance(s, syntax.Edge) and s.called is not None)
+
+
+def _is_named(node: syntax.Piece, edge: syntax.Edge, outside: set[Place]) -> bool:
+    return any((node.name, f"{edge.called}{part}") in outside for part in PARTS)
+
+
+def _written(edge: syntax.Edge) -> Span:
+    """Where an edge's name is written: in the piece, in the piece that it is like, or in a shape."""
+    span = edge.place_of("called") or edge.span
+    return span.shape if isinstance(span, Used) else span
+
+
+def _edges(node: syntax.Piece, used: set[Span], findings: Findings) -> None:
+    named = {edge.called for edge in _called(node) if _written(edge) in used}
+    for edge in _called(node):
         span = edge.place_of("called") or edge.span
-        if not isinstance(span, Used):
-            findings.report(
-                "unused-name/edge",
-                (span, "only-here"),
-                helps=("leave-out-or-free",),
-                severity=Severity.WARNING,
-                edge=name,
-                piece=node.name,
-            )
+        if edge.called in named or isinstance(span, Used):
+            continue
+        named.add(edge.called)
+        findings.report(
+            "unused-name/edge",
+            (span, "only-here"),
+            helps=("leave-out-or-free",),
+            severity=Severity.WARNING,
+            edge=str(edge.called),
+            piece=node.name,
+        )
 
 
 def _named(node: object) -> Iterator[Place]:

@@ -141,15 +141,17 @@ WORDINGS: dict[str, Wording] = {
         labels={"easing": "with easing", "longer": "longer by"},
         helps={"leave-out": "leave that out, or let the edges be sewn"},
     ),
+    "like-half-edge": Wording(
+        "`{model}` gives the width of both edges at `{level}`, and one edge alone is written here",
+        labels={"one": "one edge", "both": "both edges of `{model}`"},
+        helps={"other-edge": "write the run of the other edge to `{level}` as well"},
+    ),
+    "like-ring": Wording("piece `{piece}` is in the end like itself", labels={"like": "{ring:and`} are like each other"}),
     "mirror-other-fabric": Wording(
         "a mirror image is knitted in the fabric of its model, `{fabric}`",
         labels={"own": "in `{own_fabric}`", "model": "in `{fabric}`"},
     ),
     "mirror-ring": Wording("piece `{piece}` is in the end a mirror of itself", labels={"mirror": "mirror of `{piece}`"}),
-    "mirror-with-shape": Wording(
-        "piece `{piece}` is the mirror of `{model}` and has a shape of its own",
-        labels={"own": "its own", "mirror": "mirror of `{model}`"},
-    ),
     "missing-argument": Wording(
         "shape `{used}` needs {missing:and`}, and this use does not say it",
         labels={"lacking": "no {missing:/ and no }", "shape": "shape `{used}`"},

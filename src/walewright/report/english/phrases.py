@@ -6,6 +6,7 @@ PHRASES: dict[str, str] = {
     # What is said in several sentences.
     "by-option": "{message} (option --{option})",
     "by-shape": "by shape `{shape}`",
+    "by-model": "like `{model}`",
     "close": "`{meant}` is close",
     "here-too": "here too",
     "edge-of-copies": "`{edge}`{copies:=| of {copies} copies}",
@@ -85,6 +86,8 @@ PHRASES: dict[str, str] = {
     "symbol-of/many": "symbols of chart `{chart}`",
     "value-given": "value of `{shape}`",
     "value-given/many": "values of `{shape}`",
+    "part-of": "part of `{piece}`",
+    "part-of/many": "parts of `{piece}`",
     "value-of": "value of shape `{shape}`",
     "value-of/many": "values of shape `{shape}`",
     # Where, and of what kind.
@@ -157,6 +160,7 @@ PHRASES: dict[str, str] = {
     "repeats-wide": "the panel of `{fabric}` is {repeats} repeats wide, and its width follows from that",
     "weighed": "this swatch was weighed, so the yarn is reckoned from its weight and not from what was unravelled",
     "compared-with-none": "`{name}` is compared with no measure of the body, so it cannot be smaller than one",
+    "written-anew": "this piece has `{what}` of its own, which takes that one's place",
     "panels-only": "fabric `{fabric}` is used for panels only, and a panel is whole repeats without edge stitches",
     "one-yarn": "chart `{chart}` is in one yarn, so no colours meet in its rows",
     "edges-straight-up": "the edges of {what} go straight up, and nothing is shaped there",

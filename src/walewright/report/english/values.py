@@ -183,6 +183,11 @@ WORDINGS: dict[str, Wording] = {
             )
         },
     ),
+    "same-as-model": Wording(
+        "this line changes nothing: `{model}` says the same",
+        labels={"again": "as in `{model}`"},
+        helps={"leave-out": "leave it out"},
+    ),
     "unused-name/in-shape": Wording(
         "nothing in shape `{shape}` uses its {kind:term} `{name}`",
         labels={"nowhere": "`{name}` is used nowhere in it"},
@@ -213,6 +218,11 @@ WORDINGS: dict[str, Wording] = {
             "leave-out-or-knit-in": "leave that out, or let a symbol be `knit in` another yarn",
             "leave-out-or-wider": "leave that out, or let it begin some stitches wide",
         },
+    ),
+    "without-model": Wording(
+        "`without` leaves out what a piece has from another one that it is like, or whose mirror image it is",
+        labels={"no-model": "this piece has all its lines itself"},
+        helps={"delete": "delete this line, and what is not wanted"},
     ),
     "worked-out-measure": Wording(
         "`{name}` is worked out by the pattern and cannot be given",

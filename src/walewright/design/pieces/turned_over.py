@@ -1,0 +1,95 @@
+"""Mirror images with a block of their own: the model's statements turned over, with those of the block in their places.
+
+Such a piece has nothing left to be mirrored later: it stands by itself, and its outline says what the model's says with left and
+right exchanged. A mirror image without a block keeps its model, and with it the model's counts.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+
+from walewright.design.findings import Findings, Used
+from walewright.design.pieces.alike import Body, marked, merged
+from walewright.report.model import Span
+from walewright.source import syntax
+
+OTHER = {"left": "right", "right": "left"}
+
+
+def turned_over(tree: syntax.Tree, findings: Findings) -> syntax.Tree:
+    """The tree with the mirror images written out that say something of their own. Shapes are expanded before."""
+    if not any(isinstance(s, syntax.Piece) and _differs(s) for s in tree.statements):
+        return tree
+    nodes = {s.name: s for s in reversed(tree.statements) if isinstance(s, syntax.Piece)}
+    statements = tuple(_written(s, nodes, findings) if isinstance(s, syntax.Piece) and _differs(s) else s for s in tree.statements)
+    return replace(tree, statements=statements)
+
+
+def _differs(piece: syntax.Piece) -> bool:
+    return piece.mirror_of is not None and any(not isinstance(s, syntax.Text | syntax.Broken) for s in piece.body)
+
+
+def _written(piece: syntax.Piece, nodes: Mapping[str, syntax.Piece], findings: Findings) -> syntax.Piece:
+    """The piece as if it had been written without a model; as it was, where no model can be found or the fabric is another, which
+    is reported where mirror images are made."""
+    model = nodes.get(piece.mirror_of or "")
+    met = {piece.name}
+    turned = False
+    while model is not None and model.mirror_of is not None and not _differs(model):
+        if model.name in met:
+            return replace(piece, body=_texts(piece.body))
+        met.add(model.name)
+        model, turned = nodes.get(model.mirror_of), not turned
+    if model is None or model.name in met or model.fabric != piece.fabric:
+        return replace(piece, body=_texts(piece.body))
+    if _differs(model):
+        model = _written(model, {n: p for n, p in nodes.items() if n != piece.name}, findings)
+        if model.mirror_of is not None:
+            return replace(piece, body=_texts(piece.body))
+
+    def mark(span: Span) -> Span:
+        inner, name = (span.shape, span.name) if isinstance(span, Used) else (span, "")
+        return Used(piece.span.file, piece.span.start, piece.span.end, inner, name, model.name)
+
+    copied: Body = tuple(marked(s, mark) for s in model.body if not isinstance(s, syntax.Text))
+    if not turned:
+        images = {n.mirror_of: n.name for n in reversed(list(nodes.values())) if n.mirror_of is not None}
+        copied = tuple(_turned(s, images) for s in copied)
+    return replace(
+        piece,
+        mirror_of=None,
+        centre_stitch=piece.centre_stitch or model.centre_stitch,
+        purpose=piece.purpose or model.purpose,
+        body=merged(copied, piece, model.name, findings),
+    )
+
+
+def _texts(body: Body) -> Body:
+    return tuple(s for s in body if isinstance(s, syntax.Text | syntax.Broken))
+
+
+def _turned(statement: syntax.Statement, images: Mapping[str, str]) -> syntax.Statement:
+    """The statement with left and right exchanged, as it says the same of the mirror image. What hangs on an edge of another piece
+    hangs on that of its mirror image, where there is one."""
+    match statement:
+        case syntax.Edge():
+            return replace(statement, which=OTHER.get(statement.which, statement.which))
+        case syntax.Wedge() | syntax.Shoulders() | syntax.Buttonholes():
+            return replace(statement, edge=OTHER.get(statement.edge, statement.edge))
+        case syntax.Opening():
+            body = tuple(_turned(s, images) for s in statement.body)
+            return replace(statement, offset=_negative(statement.offset), body=body)
+        case syntax.Slot() | syntax.Zone() | syntax.Motif():
+            return replace(statement, offset=_negative(statement.offset))
+        case syntax.Start():
+            along = tuple(replace(ref, piece=images.get(ref.piece, ref.piece)) for ref in reversed(statement.along))
+            return replace(statement, along=along)
+        case _:
+            return statement
+
+
+def _negative(offset: syntax.Expr | None) -> syntax.Expr | None:
+    if offset is None:
+        return None
+    return offset.value if isinstance(offset, syntax.Negative) else syntax.Negative(offset, span=offset.span)
