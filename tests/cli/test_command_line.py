@@ -21,6 +21,8 @@ Said = pytest.CaptureFixture[str]
         (["check"], "argument-missing", "no source file"),
         (["knit", "x.wale"], "command-unknown", "knit"),
         (["build", "x.wale", "--paper", "a5"], "option-value", "a5"),
+        (["build", "x.wale", "--language", "englisch"], "language-unknown", "did you mean english?"),
+        (["check", "x.wale", "--language=welsh"], "language-unknown", "write one of english"),
         (["build", "x.wale", "--units", "ells"], "option-value", "ells"),
         (["build", "x.wale", "--as", "pdf,doc"], "option-value", "doc"),
         (["check", "x.wale", "--size"], "option-value", "--size"),

@@ -11,6 +11,7 @@ from typer.exceptions import TyperException
 from walewright import __version__
 from walewright.cli import console, mishaps, stops
 from walewright.cli.command_line import FILE, CommandLine
+from walewright.languages import ENGLISH
 from walewright.report.said import said
 
 Files = Annotated[list[str], typer.Argument(metavar="FILE...", help="Sources, ending in .wale.")]
@@ -48,6 +49,9 @@ BedOption = Annotated[
 ]
 MessagesOption = Annotated[
     str, typer.Option("--messages", metavar="FORM", help="text, or json: for programs, an object of JSON a line (docs/files.md).")
+]
+LanguageOption = Annotated[
+    str, typer.Option("--language", metavar="NAME", help="The language that is printed and told in, such as english.")
 ]
 
 app = typer.Typer(
@@ -125,12 +129,13 @@ def check(
     dial: DialOption = [],  # noqa: B006
     bed: BedOption = "",
     messages: MessagesOption = "text",
+    language: LanguageOption = ENGLISH,
 ) -> int:
     """Work out and prove every size, and print the counts. Writes nothing."""
     from walewright.cli.check import check as run_check
     from walewright.cli.options import Asked
 
-    return run_check(context.obj, files, Asked(size, tension, swatch, measure, yarn, dial, bed, messages))
+    return run_check(context.obj, files, Asked(size, tension, swatch, measure, yarn, dial, bed, messages, language))
 
 
 @app.command()
@@ -151,6 +156,7 @@ def build(
         list[str], typer.Option("--as", metavar="FORMATS", help="Of pdf, html, text, plan (repeat, or list with commas).")
     ] = [],  # noqa: B006
     messages: MessagesOption = "text",
+    language: LanguageOption = ENGLISH,
 ) -> int:
     """Print proven patterns: NAME.pdf, NAME.html, NAME.txt and NAME.plan.json."""
     from walewright.cli.build import build as run_build
@@ -161,7 +167,7 @@ def build(
     if wanted is None:
         console.report(faults, {FILE: line.text}, line.form)
         return 2
-    return run_build(line, files, out, wanted, Asked(size, tension, swatch, measure, yarn, dial, bed, messages))
+    return run_build(line, files, out, wanted, Asked(size, tension, swatch, measure, yarn, dial, bed, messages, language))
 
 
 @app.command()
@@ -170,12 +176,13 @@ def choices(
     files: Files,
     size: SizeOption = [],  # noqa: B006
     messages: MessagesOption = "text",
+    language: LanguageOption = ENGLISH,
 ) -> int:
     """List what a knitter can give in place of the source's own: sizes, measurements, tensions, yarns and bed. Writes nothing."""
     from walewright.cli.choices import choices as run_choices
     from walewright.cli.options import Asked
 
-    return run_choices(context.obj, files, Asked(size, messages=messages))
+    return run_choices(context.obj, files, Asked(size, messages=messages, language=language))
 
 
 @app.command()
@@ -191,12 +198,13 @@ def show(
     dial: DialOption = [],  # noqa: B006
     bed: BedOption = "",
     messages: MessagesOption = "text",
+    language: LanguageOption = ENGLISH,
 ) -> int:
     """Print what a stage of the compiler made of a source, as JSON. Writes nothing."""
     from walewright.cli.options import Asked
     from walewright.cli.show import show as run_show
 
-    return run_show(context.obj, stage, file, Asked(size, tension, swatch, measure, yarn, dial, bed, messages))
+    return run_show(context.obj, stage, file, Asked(size, tension, swatch, measure, yarn, dial, bed, messages, language))
 
 
 @app.command("format")

@@ -42,13 +42,13 @@ def build(line: CommandLine, files: Sequence[str], out: str, printing: options.P
         def one(file: str) -> int:
             name = PurePath(file).stem
             bar.step(f"proving {name}")
-            outcome = sources.compile_file(file, shipped, changes)
+            outcome = sources.compile_file(file, shipped, changes, wanted.language)
             edits, texts = sources.edits(outcome, shipped, changes), {FILE: line.text, **wanted.texts}
-            console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits)
+            console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits, wanted.language)
             if not outcome.proven:
                 return options.exit_code(outcome.diagnostics)
             made, doubts = _render(outcome, printing, today, lambda form: bar.step(f"printing {name} as {form}"))
-            console.report(doubts, {}, line.form)
+            console.report(doubts, {}, line.form, language=wanted.language)
             names = product_names(file, printing.formats)
             unwritable = world.write_set(out, {names[form]: data for form, data in made.items()})
             if unwritable is not None:

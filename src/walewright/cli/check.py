@@ -31,9 +31,9 @@ def check(line: CommandLine, files: Sequence[str], asked: options.Asked) -> int:
     shipped = sources.shipped()
 
     def one(file: str) -> int:
-        outcome = sources.compile_file(file, shipped, changes)
+        outcome = sources.compile_file(file, shipped, changes, wanted.language)
         edits, texts = sources.edits(outcome, shipped, changes), {FILE: line.text, **wanted.texts}
-        console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits)
+        console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits, wanted.language)
         if not outcome.proven:
             return options.exit_code(outcome.diagnostics)
         console.say(summary(outcome))

@@ -6,9 +6,12 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Literal, cast, get_args
 
+from walewright import languages
 from walewright.cli.command_line import MESSAGES, CommandLine
 from walewright.cli.console import MessageForm
+from walewright.languages import ENGLISH, PrintedIn
 from walewright.report.model import Diagnostic
+from walewright.report.near import near
 
 if TYPE_CHECKING:
     from walewright.design import Changes
@@ -45,6 +48,8 @@ class Asked:
     bed: str = ""
     messages: str = "text"
     """In which form messages are wanted."""
+    language: str = ENGLISH
+    """In which language it is printed and told."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,6 +59,8 @@ class Wanted:
     changes: Changes | None
     faults: tuple[Diagnostic, ...]
     texts: Mapping[str, str] = field(default_factory=dict)
+    language: PrintedIn | None = None
+    """What is printed and told in, where it is not English."""
 
 
 PAIRS = (
@@ -71,7 +78,7 @@ def wanted(line: CommandLine, asked: Asked) -> Wanted:
     place in the command line; whether it suits the source is asked when the source is read."""
     from walewright.design import Changes, malformed
 
-    faults = list(unfit_form(line, asked.messages))
+    faults = [*unfit_form(line, asked.messages), *_unknown_language(line, asked.language)]
     sizes = tuple(name for text in asked.sizes for name in _listed(text))
     if asked.sizes and not sizes:
         faults.append(line.fault("option-value/no-size", "name-a-size", at=("--size",)))
@@ -79,7 +86,19 @@ def wanted(line: CommandLine, asked: Asked) -> Wanted:
     own, texts = _own_bed(line, asked.bed, faults) if asked.bed.endswith(BED_FILE) else (None, {})
     changes = Changes(sizes=sizes or None, **pairs, bed="" if own or texts else asked.bed, own_bed=own)
     faults += line.placed(malformed(changes)) if not faults else ()
-    return Wanted(None if faults else changes, tuple(faults), texts)
+    if faults:
+        return Wanted(None, tuple(faults), texts)
+    return Wanted(changes, (), texts, None if asked.language == ENGLISH else languages.printed(asked.language))
+
+
+def _unknown_language(line: CommandLine, name: str) -> Iterator[Diagnostic]:
+    """Whether a language is asked for that there is not."""
+    there = languages.known()
+    if name not in there:
+        meant = near(name, there)
+        help_ = "did-you-mean" if meant else "one-of"
+        place, label = (name, "--language"), "not-known"
+        yield line.fault("language-unknown", help_, at=place, label=label, name=repr(name), near=meant or "", known=there)
 
 
 BED_FILE = ".wale"

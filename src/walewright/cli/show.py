@@ -46,10 +46,12 @@ def show(line: CommandLine, stage: str, file: str, asked: options.Asked) -> int:
     if wanted.changes is None or faults:
         console.report(faults, {FILE: line.text, **wanted.texts}, line.form)
         return 2
-    reach = sources.understand_file if stage in UNDERSTOOD else sources.compile_file
-    outcome = reach(file, sources.shipped(), wanted.changes)
+    if stage in UNDERSTOOD:
+        outcome = sources.understand_file(file, sources.shipped(), wanted.changes)
+    else:
+        outcome = sources.compile_file(file, sources.shipped(), wanted.changes, wanted.language)
     edits, texts = sources.edits(outcome, sources.shipped(), wanted.changes), {FILE: line.text, **wanted.texts}
-    console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits)
+    console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits, wanted.language)
     result = RESULTS[stage](outcome)
     if result:
         console.say(document(stage, file, result))

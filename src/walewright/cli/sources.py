@@ -13,6 +13,7 @@ from walewright.report.model import Diagnostic
 
 if TYPE_CHECKING:
     from walewright.design import Changes, Shipped
+    from walewright.languages import PrintedIn
     from walewright.report.as_json import Edits
 
 
@@ -28,18 +29,18 @@ def shipped() -> Shipped:
     )
 
 
-def compile_file(file: str, given: Shipped, wanted: Changes) -> Outcome:
-    """Read `file` and take it through the pipeline."""
+def compile_file(file: str, given: Shipped, wanted: Changes, language: PrintedIn | None = None) -> Outcome:
+    """Read `file` and take it through the pipeline, printed in the language (English, if none is named)."""
     from walewright import pipeline, regrade
     from walewright.regrade import Trials
 
     text, fault = world.read_source(file)
     if text is None:
         return Outcome(file, "", diagnostics=_only(fault))
-    outcome = pipeline.compile(text, file, given, wanted)
+    outcome = pipeline.compile(text, file, given, wanted, language)
     trials = Trials(
         lambda changes: pipeline.counted(text, file, given, changes),
-        lambda changes: pipeline.compile(text, file, given, changes),
+        lambda changes: pipeline.compile(text, file, given, changes, language),
     )
     return regrade.explained(outcome, wanted, trials)
 

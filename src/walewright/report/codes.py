@@ -273,6 +273,7 @@ COMMANDS = _errors(
     command_unknown="There is no such command.",
     installation_incomplete="Something that the compiler needs is not installed.",
     memory_exhausted="Memory, or the stack, ran out.",
+    language_unknown="There is no such language to print in.",
     option_unknown="There is no such option.",
     option_value="An option has a value that it cannot have.",
     output_clash="Two results would be written to one file.",
