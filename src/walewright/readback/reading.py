@@ -79,7 +79,7 @@ def _charts(page: Text, language: ReadLanguage) -> tuple[dict[str, Drawing], tup
     for sheet in page.sheets:
         drawn = drawing(sheet, language)
         if isinstance(drawn, Wrong):
-            faults.append(_fault(f"{drawn.code}/chart", drawn.start, drawn.end, chart=sheet.name, fault=drawn.message))
+            faults.append(_fault(f"{drawn.code}/chart", drawn.start, drawn.end, chart=sheet.name, fault=drawn.why))
         elif sheet.name in charts:
             faults.append(_fault("words-contradict/chart-twice", sheet.start, sheet.end, chart=sheet.name))
         else:
@@ -143,7 +143,7 @@ def _obeyed(section: Section, size: int, obey: Callable[[Phrase], None], name: s
         for phrase in phrases:
             done += 1
             if done > MOST_PHRASES:
-                raise Contradiction(f"this is more than {MOST_PHRASES} things to do")
+                raise Contradiction("contradiction/things-to-do", most=MOST_PHRASES)
             yield phrase
 
     together: Shapings | None = None
@@ -158,7 +158,7 @@ def _obeyed(section: Section, size: int, obey: Callable[[Phrase], None], name: s
             if isinstance(first, Track):
                 start, end = line.start, line.end
                 if together is None:
-                    raise Contradiction("this goes on together with something, and no rows are named for it")
+                    raise Contradiction("contradiction/track-without-rows")
                 together.tracks.append((first.title, list(counted(_phrases(told, size)))))
                 together.stop = line.end
                 continue
@@ -179,7 +179,7 @@ def _obeyed(section: Section, size: int, obey: Callable[[Phrase], None], name: s
             for phrase in together.in_rows(size):
                 obey(phrase)
     except Contradiction as fault:
-        return _fault("words-contradict/section", start, end, sizes=(name,), section=section.name, fault=str(fault))
+        return _fault("words-contradict/section", start, end, sizes=(name,), section=section.name, fault=fault.why)
     return None
 
 
@@ -204,7 +204,7 @@ def _phrases(told: tuple[Said, ...], size: int) -> Iterator[Phrase]:
 def _skipped(phrase: Phrase, size: int) -> bool:
     dashes = {a.of(size) is None for a in phrase.arguments if isinstance(a, Graded) and len(a.readings) > 1}
     if len(dashes) > 1:
-        raise Contradiction("one number has a dash for this size and another has none")
+        raise Contradiction("contradiction/some-dashes")
     return True in dashes
 
 
@@ -214,13 +214,13 @@ def _arguments(phrase: Phrase, size: int) -> list[Reading]:
 
 def _obey(hands: Hands, phrase: Phrase, size: int) -> None:
     if phrase.kind == "join_edges":
-        raise Contradiction("edges are joined only under a heading of joining")
+        raise Contradiction("contradiction/join-among-steps")
     hands.obey(phrase.kind, *_arguments(phrase, size))
 
 
 def _sew(tasks: list[Block | Join], phrase: Phrase, size: int) -> None:
     if phrase.kind != "join_edges":
-        raise Contradiction("only joins and notes stand under a heading of joining")
+        raise Contradiction("contradiction/step-among-joins")
     joins: Callable[..., Iterator[Join]] = _joins
     tasks += joins(*_arguments(phrase, size))
 
