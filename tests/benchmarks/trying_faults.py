@@ -26,7 +26,7 @@ HERE = Path(__file__).resolve().parent
 ROOT = HERE.parents[1]
 CODE = Path("src/walewright")
 
-LOADED = ("hypothesis", "syrupy", "xdist", "pint", "lark", "highspy", "numpy", "jinja2", "rich", "typer", "weasyprint")
+LOADED = ("hypothesis", "syrupy", "xdist", "pint", "lark", "highspy", "numpy", "jinja2", "rich", "click", "weasyprint")
 """What tests of nearly all folders need and no fault is made in: loaded once, before anything is tried."""
 
 THROUGH_S, OTHERS_S = 40.0, 15.0

@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+import re
 import subprocess
 import sys
 from pathlib import Path
 
+import click
 import pytest
 
 import walewright
 from walewright.cli import main
+from walewright.cli.command_line import CommandLine
+from walewright.report.english import in_english
 
 Said = pytest.CaptureFixture[str]
 
@@ -19,7 +23,11 @@ Said = pytest.CaptureFixture[str]
     [
         (["check", "--sise", "M", "x.wale"], "option-unknown", "--sise"),
         (["check"], "argument-missing", "no source file"),
+        (["show"], "argument-missing", "no stage"),
         (["knit", "x.wale"], "command-unknown", "knit"),
+        (["-"], "command-unknown", "'-'"),
+        (["show", "knit", "x.wale", "y.wale"], "command-line", "one argument more than the command takes: y.wale"),
+        (["show", "knit", "x.wale", "y", "z"], "command-line", "2 arguments more than the command takes: y, z"),
         (["build", "x.wale", "--paper", "a5"], "option-value", "a5"),
         (["build", "x.wale", "--language", "englisch"], "language-unknown", "did you mean english?"),
         (["check", "x.wale", "--language=welsh"], "language-unknown", "write one of english"),
@@ -85,6 +93,69 @@ def test_an_option_that_does_not_fit_the_source_is_shown_in_place(
 def test_the_version(capsys: Said) -> None:
     assert main(["--version"]) == 0
     assert capsys.readouterr().out == f"walewright {walewright.__version__}\n"
+
+
+@pytest.mark.parametrize(
+    ("arguments", "column", "letters"),
+    [
+        (["check", "x.wale", "--size", "S", "--size"], 34, 6),
+        (["check", "-xy", "x.wale"], 18, 3),
+        (["check", ""], 18, 2),
+        (["show", "knit", "x.wale", "knit", "fit"], 29, 4),
+    ],
+)
+def test_the_very_argument_is_marked(arguments: list[str], column: int, letters: int, capsys: Said) -> None:
+    """The columns are counted by hand."""
+    assert main(arguments) == 2
+    told = capsys.readouterr().err
+    assert f"column {column}\n" in told
+    assert re.search(rf"\| {' ' * (column - 1)}\^{{{letters}}}(?!\^)", told)
+
+
+def test_what_the_parser_refuses_for_another_reason_is_told_without_its_words() -> None:
+    """Its sentences are those of a library, and of the language that the system is set to."""
+    told = CommandLine(("check",)).usage_fault(click.ClickException("der Befehl passt nicht"))
+    assert in_english(told).message == "the command line cannot be understood"
+
+
+USAGES = {
+    "": "walewright [OPTIONS] COMMAND [ARGS]...",
+    "check": "walewright check [OPTIONS] FILE...",
+    "show": "walewright show [OPTIONS] STAGE FILE",
+}
+
+
+@pytest.mark.parametrize("command", USAGES)
+def test_help_names_every_argument_and_option(command: str, capsys: Said) -> None:
+    assert main([*command.split(), "--help"]) == 0
+    usage, *rest = capsys.readouterr().out.splitlines()
+    assert usage == f"Usage: {USAGES[command]}"
+    there = {line.split()[0] for line in rest if line[:2] == "  " and line[2:3] not in (" ", "")}
+    assert (
+        there
+        >= {
+            "": {"--version", "--help", "check", "build", "choices", "show", "format"},
+            "check": {
+                "FILE...",
+                "--size",
+                "--tension",
+                "--swatch",
+                "--measure",
+                "--yarn",
+                "--dial",
+                "--bed",
+                "--messages",
+                "--help",
+            },
+            "show": {"STAGE", "FILE", "--size", "--tension", "--swatch", "--measure", "--yarn", "--dial", "--bed", "--messages"},
+        }[command]
+    )
+
+
+def test_commands_are_listed_in_the_order_of_their_use(capsys: Said) -> None:
+    assert main(["--help"]) == 0
+    listed = capsys.readouterr().out.partition("Commands:")[2].partition("Exit codes")[0]
+    assert [line.split()[0] for line in listed.splitlines() if line.strip()] == ["check", "build", "choices", "show", "format"]
 
 
 @pytest.mark.parametrize(

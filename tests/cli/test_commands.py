@@ -16,8 +16,8 @@ import pytest
 
 from walewright import pipeline
 from walewright.cli import main
-from walewright.cli.check import summary
 from walewright.cli.sources import shipped
+from walewright.cli.summary import summary
 from walewright.design import Changes
 from walewright.guide.english.measure_words import measure_words
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import subprocess
+import sys
 from pathlib import Path
 
 import pytest
@@ -89,3 +91,34 @@ def test_the_first_cause_is_what_is_told(sound: Path, capsys: Said, monkeypatch:
     told = capsys.readouterr().err
     assert "failed to map segment" in told
     assert "READ THIS" not in told
+
+
+HOARDING = """
+import resource, sys
+from walewright import pipeline
+from walewright.cli import main
+
+def hoard(*_):
+    used = next(int(line.split()[1]) for line in open("/proc/self/status") if line.startswith("VmSize"))
+    resource.setrlimit(resource.RLIMIT_AS, (used * 1024 + (32 << 20),) * 2)
+    kept = []
+    for size in (1 << 20, 1 << 12, 1 << 6):
+        try:
+            while True:
+                kept.append(bytearray(size))
+        except MemoryError:
+            pass
+    raise MemoryError
+
+pipeline.compile = hoard
+sys.exit(main(["check", sys.argv[1]]))
+"""
+
+
+@pytest.mark.skipif(not Path("/proc/self/status").exists(), reason="memory in use is read from /proc")
+def test_memory_that_is_really_gone_is_told_all_the_same(sound: Path) -> None:
+    """What tells it is loaded only then, and has to find room."""
+    found = subprocess.run([sys.executable, "-c", HOARDING, str(sound)], capture_output=True, text=True, timeout=120)
+    assert (found.returncode, found.stdout) == (1, "")
+    assert "memory ran out" in found.stderr
+    assert "Traceback" not in found.stderr

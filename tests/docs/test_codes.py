@@ -15,7 +15,6 @@ from walewright.report.codes import CODES
 
 UNSHOWN = {
     "bed-refuses": "no source is known that causes it: a fault of the compiler",
-    "command-line": "no command is known that causes it: what the option parser refuses has codes of its own",
     "impossible-statement": "no text causes it: only a tree built by a program",
     "installation-incomplete": "what the compiler needs is there when it is tested",
     "knitted-otherwise": "no source is known that causes it: a fault of the compiler",

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from walewright.counted import CountedPiece, counted_piece
+from walewright.counted import model as s
 from walewright.design import model as d
-from walewright.figures.grid import Grid, grid
 from walewright.figures.measures import MeasuredPiece, measured
-from walewright.solve import model as s
+from walewright.solve.model import Counts
 
 ORIGIN = d.Origin("by hand")
 SIMPLE = d.Way("simple")
@@ -44,14 +45,14 @@ class Sketch:
         edging = d.Edging("welt", "rib", (3.0, 3.0), "after", "chain", ORIGIN)
         return d.Design("p.wale", "P", (), SIZES, (), bare, (yarn,), (PLAIN, RIB, TUCK), (edging,), (self.piece,), (), (), (), ())
 
-    def counts(self) -> s.Counts:
-        return s.Counts(tuple(s.SizedGarment(size, (p,), (), (), ()) for size, p in zip(SIZES, self.sized, strict=True)), ())
+    def counts(self) -> Counts:
+        return Counts(tuple(s.SizedGarment(size, (p,), (), (), ()) for size, p in zip(SIZES, self.sized, strict=True)), ())
 
     def measured(self) -> MeasuredPiece:
         return measured(self.design(), self.counts(), self.name)
 
-    def grid(self, size: int = 0) -> Grid:
-        return grid(self.design(), self.piece, self.sized[size])
+    def counted(self, size: int = 0) -> CountedPiece:
+        return counted_piece(self.design(), self.sized[size])
 
 
 def sketch(

@@ -24,11 +24,8 @@ def of_one_size(piece: MeasuredPiece, size: int) -> MeasuredPiece:
     one = slice(size, size + 1)
     return replace(
         piece,
-        sized=piece.sized[one],
         outlines=piece.outlines[one],
-        grids=piece.grids[one],
-        edging_cm=piece.edging_cm[one],
-        edging_widths=piece.edging_widths[one],
+        counted=piece.counted[one],
         measures=tuple(replace(m, values=m.values[one], counts=m.counts[one]) for m in piece.measures),
     )
 

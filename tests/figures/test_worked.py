@@ -8,6 +8,7 @@ from typing import Any
 
 import pytest
 
+from walewright.counted import counted_piece
 from walewright.counted.model import SizedZone
 from walewright.design import model as d
 from walewright.figures import yarns
@@ -43,7 +44,8 @@ def test_stripes_have_their_yarns_colours_and_fill_the_piece(pattern: Make) -> N
     found = list(stripes(design, piece, 0, shape))
     assert {shade for _, shade in found} == {"#203050", yarns.colour(design, design.fabric(own).yarn)}
     assert sum(area(corners) for corners, _ in found) == pytest.approx(area(shape), rel=0.01)
-    assert not list(stripes(made.design, piece, 0, shape))
+    unstriped = measured(made.design, made.counts, made.design.pieces[0].name)
+    assert not list(stripes(made.design, unstriped, 0, shape))
 
 
 def test_a_panel_is_tinted_between_two_lines(pattern: Make) -> None:
@@ -51,7 +53,8 @@ def test_a_panel_is_tinted_between_two_lines(pattern: Make) -> None:
     piece = measured(made.design, made.counts, made.design.pieces[0].name)
     zone = SizedZone(piece.piece.fabric, 10, 30, -5, 4, ORIGIN)
     paper = Paper()
-    show_panels(paper, replace(piece, sized=(replace(piece.sized[0], zones=(zone,)),)), 0, lambda p: (p[0], -p[1]))
+    panelled = counted_piece(made.design, replace(piece.sized[0], zones=(zone,)))
+    show_panels(paper, replace(piece, counted=(panelled,)), 0, lambda p: (p[0], -p[1]))
     drawn = paper.finished("panel", 1, 1).strokes
     assert [stroke.kind for stroke in drawn] == ["tint", "hatch"]
     assert drawn[1].data.count("M") == 2

@@ -49,17 +49,9 @@ ALLOWED = {
 }
 """Functions that take words apart, and what for: none of them decides by what the words say."""
 
-KEYS = {
-    "solve.conflict.trying._scaled": "of a change `what` is a key of the solver's own",
-    "solve.conflict.trying.proposed": "of a change `what` is a key of the solver's own",
-}
-"""Functions where a field of such a name holds no words."""
-
 TO_GO = {
     "cli.text_copy._materials": "takes the label of a machine apart once more",
     "sheet.checked._seam": "finds a join by its words",
-    "solve.conflict.changed._one": "takes the name of an edge out of what a change says",
-    "solve.conflict.changed._written": "takes the name of an edge out of what a change says",
 }
 """Functions that still decide by words. None may come in."""
 
@@ -147,7 +139,7 @@ def _decides(node: ast.expr, names: frozenset[str]) -> bool:
 
 
 READ = tuple(p for p in modules() if stage(p) not in AUTHORS_SOURCE)
-EXCEPTIONS = {**ALLOWED, **KEYS, **TO_GO}
+EXCEPTIONS = {**ALLOWED, **TO_GO}
 
 
 def placed(path: Path) -> list[tuple[str, str]]:

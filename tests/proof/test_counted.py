@@ -10,6 +10,7 @@ import pytest
 from tests.bed.by_hand import BED, Ops, again, apart_and_together, rows
 from tests.proof import charted_by_hand as by_chart
 from walewright.bed import Fabric, knit
+from walewright.counted import counted_piece
 from walewright.counted.model import (
     Deviation,
     MeasureKey,
@@ -206,7 +207,7 @@ def knitted(name: str, ops: Ops) -> Fabric:
 
 
 def differences(sized: SizedPiece, fabric: Fabric) -> list[tuple[str, int, int]]:
-    return [told for told in as_counted(DESIGN, DESIGNED[sized.name], sized, fabric) if told[1] != told[2]]
+    return [told for told in as_counted(counted_piece(DESIGN, sized), fabric) if told[1] != told[2]]
 
 
 @pytest.mark.parametrize("name", MADE)
@@ -365,7 +366,7 @@ def test_knitting_that_was_not_counted_is_told(what: str) -> None:
 
 
 def test_everything_of_the_bag_is_measured() -> None:
-    found = {measure_words(m.key): m for m in measures(DESIGN, DESIGNED["bag"], BAG, knitted("bag", bag()), 0)}
+    found = {measure_words(m.key): m for m in measures(counted_piece(DESIGN, BAG), knitted("bag", bag()), 0)}
     assert {what: (round(m.knitted_cm, 2), m.unit) for what, m in found.items()} == {
         "width at start": (12.31, "st"),
         "width at crown across": (6.15, "st"),
@@ -387,7 +388,7 @@ def test_everything_of_the_bag_is_measured() -> None:
 
 
 def test_a_repeat_counts_once_and_a_zone_at_its_own_gauge() -> None:
-    found = {measure_words(m.key): m for m in measures(DESIGN, DESIGNED["hat"], HAT, knitted("hat", hat()), 0)}
+    found = {measure_words(m.key): m for m in measures(counted_piece(DESIGN, HAT), knitted("hat", hat()), 0)}
     assert found["height of high"].knitted_cm == pytest.approx(2 / 1.85 + 4 / 2.0)
     assert found["height of top"].knitted_cm == pytest.approx(14 / 1.85 + 4 / 2.0)
     assert found["height of top"].off == pytest.approx((4 / 2.0 - 4 / 1.85) * 1.85, abs=1e-3)
@@ -404,7 +405,9 @@ def test_what_was_chosen_from_a_range_is_what_was_wanted() -> None:
         Deviation("hat", MeasureKey("width", "start"), 50.0, 16.0, 16, 12.3, "st"),
     )
     fabric = knitted("bag", bag())
-    found = {measure_words(m.key): m.wanted_cm for m in measures(DESIGN, free, BAG, fabric, 0, chosen)}
+    found = {
+        measure_words(m.key): m.wanted_cm for m in measures(replace(counted_piece(DESIGN, BAG), piece=free), fabric, 0, chosen)
+    }
     assert (found["height of top"], found["width at start"]) == (15.0, 12.3)
     assert found["height of palm"] == pytest.approx(14 / 1.85), "no range there"
 
@@ -414,7 +417,7 @@ def test_what_was_chosen_from_a_range_is_what_was_wanted() -> None:
 
 def charted(sized: SizedPiece, design: Design, ops: Ops) -> list[tuple[str, int, int]]:
     made = by_chart.knitted(ops)
-    return [told for told in as_counted(design, design.pieces[0], sized, made) if told[1] != told[2]]
+    return [told for told in as_counted(counted_piece(design, sized), made) if told[1] != told[2]]
 
 
 def in_wool(*moves: object, stripes: tuple[tuple[str, int], ...] = ()) -> list[tuple[str, int, int]]:
@@ -460,7 +463,7 @@ def test_a_width_with_a_panel_is_in_both_gauges() -> None:
     cable = replace(by_chart.PLAIN, name="cable", swatch_stitches=16)
     design = replace(by_chart.DESIGN, fabrics=(by_chart.PLAIN, cable))
     sized = replace(by_chart.SIZED, charts=(), zones=(SizedZone("cable", 0, 10, -2, 1, HERE),))
-    (start, *_) = measures(design, design.pieces[0], sized, by_chart.knitted(by_chart.lace()), 0)
+    (start, *_) = measures(counted_piece(design, sized), by_chart.knitted(by_chart.lace()), 0)
     assert measure_words(start.key) == "width at start"
     assert start.knitted_cm == pytest.approx(8 / 1.3 + 4 / 1.6)
     assert start.off == pytest.approx((start.knitted_cm - 9.2) * 1.3, abs=1e-3)

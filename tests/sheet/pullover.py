@@ -8,12 +8,13 @@ from dataclasses import dataclass
 
 import pytest
 
+from walewright.counted import model as s
 from walewright.counted.model import MeasureKey
 from walewright.design import model as d
 from walewright.fit.model import Fit, Girth
 from walewright.proof import model as p
 from walewright.sheet import PageOptions, Sheet, compose
-from walewright.solve import model as s
+from walewright.solve.model import Counts
 from walewright.write import model as w
 
 ORIGIN = d.Origin("by hand")
@@ -24,7 +25,7 @@ NAMES = ("XS", "S", "M", "L", "XL", "2X", "3X", "4X")
 @dataclass(frozen=True)
 class Pattern:
     design: d.Design
-    counts: s.Counts
+    counts: Counts
     instructions: w.Instructions
     proof: p.Proof
     fit: Fit | None = None
@@ -167,7 +168,11 @@ def body_counts(name: str, i: int, front: bool) -> s.SizedPiece:
         top,
         edges,
         edges,
-        (s.SizedOpening("neck", row, flat, width, s.SizedRun("neck", row, top, phrases, SIMPLE, ORIGIN), ORIGIN),),
+        (
+            s.SizedOpening(
+                "neck", row, flat, width, s.SizedRun("neck", row, top, phrases, SIMPLE, ORIGIN), ORIGIN, top, -(flat // 2)
+            ),
+        ),
         (s.SizedWedge("shoulders", "both", tip, groups, ORIGIN),),
         12,
         start,
@@ -185,7 +190,7 @@ def sleeve_counts(i: int) -> s.SizedPiece:
     return s.SizedPiece("sleeve", start, levels, top, edges, edges, (), (), 12, start + 2 * times)
 
 
-def make_counts(count: int) -> s.Counts:
+def make_counts(count: int) -> Counts:
     def edge(piece: str, name: str) -> d.EdgeName:
         return d.EdgeName(piece, name)
 
@@ -202,7 +207,7 @@ def make_counts(count: int) -> s.Counts:
                 (),
             )
         )
-    return s.Counts(tuple(garments), ())
+    return Counts(tuple(garments), ())
 
 
 def grade(values: list[int]) -> str:
@@ -251,7 +256,7 @@ def run_of(text: str, kind: str) -> w.Run:
     return w.Run(text, kind, figures=tuple(found.span() for found in FIGURES.finditer(text)))
 
 
-def make_instructions(count: int, counts: s.Counts) -> w.Instructions:
+def make_instructions(count: int, counts: Counts) -> w.Instructions:
     every = tuple(range(count))
     sections = []
     for name in ("back", "front"):

@@ -10,6 +10,7 @@ from typing import Any
 
 import pytest
 
+from walewright.counted import model as s
 from walewright.design import model as d
 from walewright.figures import chart_drawing, symbols, yarns
 from walewright.figures.chart_sheets import LEAST, OVERLAP, ROOM, Cut, Window, cut, letter
@@ -19,7 +20,6 @@ from walewright.sheet import chart_places, html
 from walewright.sheet.charts import charts
 from walewright.sheet.hand_tools import moved_together
 from walewright.sheet.lengths import bobbins, floats
-from walewright.solve import model as s
 from walewright.write import model as w
 
 Make = Callable[..., Any]

@@ -108,7 +108,7 @@ def cardigan() -> tuple[d.Design, Any, tuple[Any, ...]]:
         }
         mirror_of = "front_left" if name == "front_right" else None
         design_pieces.append(replace(made.piece, name=name, mirror_of=mirror_of, left=edges["left"], right=edges["right"]))
-    counts = gallery.s.Counts(
+    counts = gallery.Counts(
         tuple(gallery.s.SizedGarment(size, tuple(p[i] for p in counts_of), (), (), ()) for i, size in enumerate(gallery.SIZES)), ()
     )
     sides = tuple(

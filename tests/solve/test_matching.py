@@ -7,10 +7,11 @@ from dataclasses import replace
 import pytest
 
 from tests.solve.workshop import Workshop, solve
+from walewright.counted import counted_piece
+from walewright.counted.edges import edge_length
 from walewright.design.model import Design, EdgeRun, Join, Level, Piece, Way
 from walewright.guide.english.measure_words import measure_words
 from walewright.report.english import in_english
-from walewright.solve.edges.geometry import edge_length
 from walewright.solve.joins.matching import movers
 from walewright.solve.joins.seams import side_length
 from walewright.solve.model import Counts
@@ -166,8 +167,7 @@ def test_a_side_that_goes_round_a_piece_counts_both_its_edges(workshop: type[Wor
     design = set_in(shop, sleeve(shop))
     (garment,) = counted(design).sizes
     made = garment.piece("sleeve")
-    piece = design.piece("sleeve")
-    cap, end = (edge_length(design, piece, made, name) for name in ("cap", "end"))
+    cap, end = (edge_length(counted_piece(design, made), name) for name in ("cap", "end"))
     side = side_length(design, garment.pieces, design.joins[0].one)
     assert side.rows == 2 * cap.rows
     assert side.stitches == end.stitches

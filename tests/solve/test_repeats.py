@@ -10,11 +10,12 @@ from hypothesis import strategies as st
 
 from tests.draws import draws
 from tests.solve.workshop import Workshop, origin, solve
+from walewright.counted import counted_piece
+from walewright.counted.edges import edge_length
 from walewright.counted.model import SizedPiece
 from walewright.design.model import Design, Motif, Piece, Way, Zone
 from walewright.guide.english.measure_words import measure_words
 from walewright.report.english import in_english
-from walewright.solve.edges.geometry import edge_length
 from walewright.solve.model import Counts
 
 
@@ -299,7 +300,7 @@ def test_a_panel_has_the_repeats_nearest_to_its_width(
     assert start.solved_cm == pytest.approx((piece.start - stitches) / 2 + stitches / 2.6)
     assert abs(start.solved - start.wanted) <= 1
     for edge in ("start", "end"):
-        assert edge_length(design, design.pieces[0], piece, edge).cm == pytest.approx(start.solved_cm)
+        assert edge_length(counted_piece(design, piece), edge).cm == pytest.approx(start.solved_cm)
 
 
 def test_a_panel_that_cannot_be_in_the_middle_lies_half_a_needle_right(workshop: type[Workshop]) -> None:

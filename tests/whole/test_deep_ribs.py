@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from walewright.cli.sources import shipped
+from walewright.counted import counted_piece
 from walewright.design import Changes
 from walewright.knit import steps as st
 from walewright.pipeline import Outcome, compile
@@ -208,13 +209,13 @@ def test_the_proof_sees_a_column_that_was_left_out_or_dropped_too_deep() -> None
     design, counts, _, _ = outcome.result()
     (fabric,) = outcome.results[0].fabrics
     sized = counts.sizes[0].piece("body")
-    told = list(latched(design, design.piece("body"), sized, fabric))
+    told = list(latched(counted_piece(design, sized), fabric))
     assert told
     assert all(counted == knitted for _, counted, knitted in told)
     faces = bytearray(fabric.faces)
     faces[faces.index(1)] = 0
     object.__setattr__(fabric, "faces", bytes(faces))
-    assert any(counted != knitted for _, counted, knitted in latched(design, design.piece("body"), sized, fabric))
+    assert any(counted != knitted for _, counted, knitted in latched(counted_piece(design, sized), fabric))
     object.__setattr__(fabric, "latched", (*fabric.latched, (0, 40, 1, 31)))
     assert [(counted, knitted) for _, counted, knitted in deepest(design, fabric)] == [(30, 31)]
 

@@ -8,12 +8,13 @@ import pytest
 from tests.whole.garment import SHIPPED
 from walewright.bed import seam
 from walewright.bed.fabric import Fabric
+from walewright.counted import counted_piece
+from walewright.counted.edges import stretches
 from walewright.design import Changes
 from walewright.glue import glue
 from walewright.guide.english.measure_words import measure_words
 from walewright.pipeline import Outcome, compile
 from walewright.report.english import in_english
-from walewright.solve.edges.geometry import stretches
 from walewright.solve.joins.seams import chain_length
 
 HEAD = """pattern "Edges"
@@ -188,7 +189,7 @@ def test_edges_are_as_long_as_they_are_knitted(what: str) -> None:
         knitted = fabrics(outcome, size)
         for piece in outcome.design.pieces:
             for edge in knitted[piece.name].edges:
-                found = stretches(outcome.design, piece, garment.piece(piece.name), edge.name, round_it=True)
+                found = stretches(counted_piece(outcome.design, garment.piece(piece.name)), edge.name, round_it=True)
                 own = [s for s in found if edge.part in ("whole", s.part)]
                 assert own, f"{piece.name} {edge.name} {edge.part}: not counted"
                 where = f"{garment.size} {piece.name} {edge.name} {edge.part}"

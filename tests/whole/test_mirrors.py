@@ -7,11 +7,12 @@ import random
 import pytest
 
 from tests.whole.garment import SHIPPED
+from walewright.counted import counted_piece
+from walewright.counted.edges import edge_length
 from walewright.counted.model import SizedRun
 from walewright.design import Changes
 from walewright.pipeline import compile
 from walewright.report.english import in_english
-from walewright.solve.edges.geometry import edge_length
 
 SOURCE = """pattern "Fronts"
 sizes S M
@@ -73,7 +74,7 @@ def test_a_mirror_image_has_its_models_curve(number: int) -> None:
                         assert abs(row - at) <= 1
                     compared += 1
         for edge in ("foot", "side", "neckline"):
-            lengths = [edge_length(outcome.design, p, garment.piece(p.name), edge) for p in (one, other)]
+            lengths = [edge_length(counted_piece(outcome.design, garment.piece(p.name)), edge) for p in (one, other)]
             assert lengths[0].rows == lengths[1].rows
             assert lengths[0].cm == pytest.approx(lengths[1].cm, abs=0.15)
     assert compared

@@ -11,11 +11,12 @@ import pytest
 
 from tests.whole.garment import SHIPPED
 from walewright.bed.slopes import RowEnd, length_as_worn, loose_cm
+from walewright.counted import counted_piece
+from walewright.counted.edges import edge_length
 from walewright.counted.model import SizedPiece, SizedRun
 from walewright.design import Changes
 from walewright.design.model import Design, EdgeRun, Way
 from walewright.pipeline import compile
-from walewright.solve.edges.geometry import edge_length
 from walewright.solve.schedule.shaping import Span, edge_runs
 
 WAYS = Way("simple"), Way("fashioned", 2), Way("fashioned", 2, 2)
@@ -77,7 +78,7 @@ def test_three_reckonings_agree(gauge: tuple[float, float]) -> None:
             continue
         (run,) = made
         sized = SizedPiece("back", 100, (("hem", 0), ("top", FROM + rows)), FROM + rows, made, (), (), (), 0, 100)
-        counted = edge_length(plan, piece, sized, "edge").cm
+        counted = edge_length(counted_piece(plan, sized), "edge").cm
         ends = row_ends(run, across, up)
         string, loose = length_as_worn(ends), loose_cm(ends, counted)
         where = f"{path} by {by} over {rows} rows, {way}: {run.phrases}"

@@ -12,7 +12,7 @@ from dataclasses import dataclass, field
 from walewright.bed.model import Edge, Part
 from walewright.bed.outline import Shape, reaches
 from walewright.bed.sides import Sides
-from walewright.knit.operations import NEXT_COPY, NameEdge, Side
+from walewright.knit.operations import NEXT_COPY, HungFace, HungPart, NameEdge, SeamEnd, Side
 
 Corner = tuple[str, int]
 """A side ("left", "right") and a row along it; or a name of an opening or a slot and where there: 0 foot left, 1 foot right, 2 head
@@ -29,13 +29,13 @@ class HungEdge:
 
     piece: str
     edge: str
-    part: str
+    part: HungPart
     copy: int
     first: int
     last: int
     corners: tuple[Corner, Corner] | None
-    facing: str
-    left_end: str
+    facing: HungFace
+    left_end: SeamEnd
     """Which of its ends is at the left: of rows "bottom" or "top", of stitches "left" or "right"."""
 
     def copy_for(self, number: int, copies: int) -> int:

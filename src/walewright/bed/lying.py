@@ -7,14 +7,17 @@ way round.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from typing import Literal
+
 from walewright.bed.corners import Corners, HungEdge
 from walewright.bed.fabric import Fabric
 from walewright.bed.machine import Machine, Refusal
 from walewright.bed.model import Edge
 from walewright.bed.sides import clockwise_backwards
-from walewright.knit.operations import PickUpEdge
+from walewright.knit.operations import HungEnd, PickUpEdge
 
-ENDS = {"rows": ("bottom", "top"), "stitches": ("left", "right")}
+ENDS: Mapping[Literal["rows", "stitches"], tuple[HungEnd, HungEnd]] = {"rows": ("bottom", "top"), "stitches": ("left", "right")}
 """Ends of an edge, in the order of its points."""
 
 
@@ -44,7 +47,7 @@ def wrong_end(m: Machine, op: PickUpEdge, edges: tuple[Edge, ...]) -> Refusal | 
     )
 
 
-def _end_at_left(op: PickUpEdge, edges: tuple[Edge, ...]) -> str:
+def _end_at_left(op: PickUpEdge, edges: tuple[Edge, ...]) -> HungEnd:
     first = edges[-1] if op.facing == "knit" else edges[0]
     return ENDS[first.along][turned(first, op.facing)]
 

@@ -3,66 +3,18 @@
 from __future__ import annotations
 
 import signal
-from typing import Annotated
+from collections.abc import Callable
+from typing import Any, TypeVar
 
-import typer
-from typer.exceptions import TyperException
+import click
 
 from walewright import __version__
-from walewright.cli import console, mishaps, stops
-from walewright.cli.command_line import FILE, CommandLine
+from walewright.cli import console, stops
+from walewright.cli.command_line import FILE, CommandLine, TooMany
 from walewright.languages import ENGLISH
 from walewright.report.said import said
 
-Files = Annotated[list[str], typer.Argument(metavar="FILE...", help="Sources, ending in .wale.")]
-SizeOption = Annotated[list[str], typer.Option("--size", metavar="SIZE", help="Only this size (repeat, or list with commas).")]
-TensionOption = Annotated[
-    list[str], typer.Option("--tension", metavar="FABRIC=TENSION", help='Your own tension over 10 cm, as "plain=17 st 24 rows".')
-]
-SwatchOption = Annotated[
-    list[str],
-    typer.Option(
-        "--swatch",
-        metavar="FABRIC=SWATCH",
-        help='Your own swatch as you measured and weighed it, as "plain=40 st 60 rows 23.5 cm 21 cm 28 g".',
-    ),
-]
-MeasureOption = Annotated[
-    list[str],
-    typer.Option("--measure", metavar="NAME=LENGTH", help='Your own measurement, as "length=60 cm".'),
-]
-YarnOption = Annotated[
-    list[str],
-    typer.Option("--yarn", metavar="YARN=LABEL, BALL", help='Your own yarn and its ball, as "wool=my wool, 50 g = 120 m".'),
-]
-DialOption = Annotated[
-    list[str],
-    typer.Option("--dial", metavar="FABRIC=NUMBER", help='The number of your tension dial, as "plain=6".'),
-]
-BedOption = Annotated[
-    str,
-    typer.Option(
-        "--bed",
-        metavar="BED",
-        help='Your own bed: a shipped one, as "standard", facts, as "needles=180, pitch=4.5 mm", or a file with a `machine` block.',
-    ),
-]
-MessagesOption = Annotated[
-    str, typer.Option("--messages", metavar="FORM", help="text, or json: for programs, an object of JSON a line (docs/files.md).")
-]
-LanguageOption = Annotated[
-    str, typer.Option("--language", metavar="NAME", help="The language that is printed and told in, such as english.")
-]
-
-app = typer.Typer(
-    name="walewright",
-    add_completion=False,
-    pretty_exceptions_enable=False,
-    rich_markup_mode=None,
-    help="Compile garments for the hand-operated knitting machine from sources to proven, printed instructions.",
-    epilog="Exit codes: 0 done; 1 a source has errors or cannot be made as asked, or a file cannot be read or written; "
-    "2 the command line is wrong, such as a value that is not what its option takes; 70 a fault of the compiler.",
-)
+Command = TypeVar("Command", bound=Callable[..., object])
 
 
 def run(arguments: tuple[str, ...]) -> int:
@@ -72,6 +24,8 @@ def run(arguments: tuple[str, ...]) -> int:
         code = _answer(arguments)
         console.finish()
     except console.OutputLost as fault:
+        from walewright.cli import mishaps
+
         return mishaps.lost(fault, CommandLine(arguments).form)
     return code
 
@@ -79,16 +33,16 @@ def run(arguments: tuple[str, ...]) -> int:
 def _answer(arguments: tuple[str, ...]) -> int:
     line = CommandLine(arguments)
     try:
-        with stops.stoppable():
-            result = app(args=list(arguments), prog_name="walewright", standalone_mode=False, obj=line)
-    except TyperException as fault:
+        with stops.stoppable(), app.make_context("walewright", list(arguments), obj=line) as context:
+            result = app.invoke(context)
+    except click.ClickException as fault:
         console.report((line.usage_fault(fault),), {FILE: line.text}, line.form)
         return 2
-    except (KeyboardInterrupt, typer.Abort):
-        return mishaps.STOPPED + signal.SIGINT
+    except (KeyboardInterrupt, click.Abort):
+        return stops.STOPPED + signal.SIGINT
     except stops.Stopped as stopped:
         return stopped.exit_code
-    except typer.Exit as leaving:
+    except click.exceptions.Exit as leaving:
         return leaving.exit_code
     except BrokenPipeError:
         console.abandon_output()
@@ -96,125 +50,225 @@ def _answer(arguments: tuple[str, ...]) -> int:
     except console.OutputLost:
         raise
     except Exception as fault:  # the last resort: a message instead of a traceback
-        if isinstance(fault, OSError) and "--help" in arguments:
-            # Help is the one thing that the option parser itself prints.
-            raise console.lost_by(fault) from fault
+        from walewright.cli import mishaps
+
         return mishaps.told(fault, said("starting"), line.form)
     return result if isinstance(result, int) else 0
 
 
-@app.callback(invoke_without_command=True)
-def start(
-    context: typer.Context,
-    version: Annotated[bool, typer.Option("--version", help="Print the version and leave.")] = False,
-) -> None:
-    """Compile garments for the hand-operated knitting machine from sources to proven, printed instructions."""
-    if version:
+# ----------------------------------------------------------------- parameters
+
+
+class _Program(click.Group):
+    def list_commands(self, ctx: click.Context) -> list[str]:
+        """In the order in which they are written here, the most used first."""
+        return list(self.commands)
+
+
+class _Command(click.Command):
+    allow_extra_args = True
+
+    def parse_args(self, ctx: click.Context, args: list[str]) -> list[str]:
+        """As the library does; raises TooMany, with what nothing takes, where the library has a sentence."""
+        more = super().parse_args(ctx, args)
+        if more:
+            raise TooMany(more, ctx)
+        return more
+
+    def format_arguments(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
+        """The arguments, each with whether it has to be there, as for options."""
+        found = [record for param in self.params if isinstance(param, click.Argument) if (record := param.get_help_record(ctx))]
+        if found:
+            with formatter.section("Arguments"):
+                formatter.write_dl([(name, f"{about}  [required]") for name, about in found])
+
+
+def _help(context: click.Context, _: click.Parameter, wanted: bool) -> None:
+    if wanted:
+        console.say(context.get_help())
+        raise click.exceptions.Exit(0)
+
+
+def _version(_: click.Context, __: click.Parameter, wanted: bool) -> None:
+    if wanted:
         console.say(f"walewright {__version__}")
-        raise typer.Exit(0)
+        raise click.exceptions.Exit(0)
+
+
+def _together(*options: Callable[[Command], Command]) -> Callable[[Command], Command]:
+    """Several decorators as one, in the order in which the help lists them."""
+
+    def decorate(command: Command) -> Command:
+        for option in reversed(options):
+            command = option(command)
+        return command
+
+    return decorate
+
+
+def _leaving(
+    name: str, callback: Callable[[click.Context, click.Parameter, bool], None], about: str
+) -> Callable[[Command], Command]:
+    """An option that answers by itself, whatever else is typed."""
+    return click.option(name, is_flag=True, is_eager=True, expose_value=False, callback=callback, help=about)
+
+
+HELP = _leaving("--help", _help, "Show this message and exit.")
+FILES = click.argument("files", nargs=-1, required=True, metavar="FILE...", help="Sources, ending in .wale.")
+SIZES = click.option("--size", "sizes", multiple=True, metavar="SIZE", help="Only this size (repeat, or list with commas).")
+MESSAGES = click.option(
+    "--messages",
+    default="text",
+    show_default=True,
+    metavar="FORM",
+    help="text, or json: for programs, an object of JSON a line (docs/files.md).",
+)
+LANGUAGE = click.option(
+    "--language",
+    default=ENGLISH,
+    show_default=True,
+    metavar="NAME",
+    help="The language that is printed and told in.",
+)
+GIVEN = _together(
+    click.option(
+        "--tension",
+        "tensions",
+        multiple=True,
+        metavar="FABRIC=TENSION",
+        help='Your own tension over 10 cm, as "plain=17 st 24 rows".',
+    ),
+    click.option(
+        "--swatch",
+        "swatches",
+        multiple=True,
+        metavar="FABRIC=SWATCH",
+        help='Your own swatch as you measured and weighed it, as "plain=40 st 60 rows 23.5 cm 21 cm 28 g".',
+    ),
+    click.option("--measure", "measures", multiple=True, metavar="NAME=LENGTH", help='Your own measurement, as "length=60 cm".'),
+    click.option(
+        "--yarn",
+        "yarns",
+        multiple=True,
+        metavar="YARN=LABEL, BALL",
+        help='Your own yarn and its ball, as "wool=my wool, 50 g = 120 m".',
+    ),
+    click.option("--dial", "dials", multiple=True, metavar="FABRIC=NUMBER", help='The number of your tension dial, as "plain=6".'),
+    click.option(
+        "--bed",
+        default="",
+        metavar="BED",
+        help='Your own bed: a shipped one, as "standard", facts, as "needles=180, pitch=4.5 mm", or a file with a `machine` block.',
+    ),
+)
+"""What a knitter gives. What is typed goes to the fields of `options.Asked` by the names of the parameters."""
+
+
+# ----------------------------------------------------------------- commands
+
+
+@click.group(
+    cls=_Program,
+    invoke_without_command=True,
+    subcommand_metavar="COMMAND [ARGS]...",
+    add_help_option=False,
+    help="Compile garments for the hand-operated knitting machine from sources to proven, printed instructions.",
+    epilog="Exit codes: 0 done; 1 a source has errors or cannot be made as asked, or a file cannot be read or written; "
+    "2 the command line is wrong, such as a value that is not what its option takes; 70 a fault of the compiler.",
+)
+@_together(_leaving("--version", _version, "Print the version and leave."), HELP)
+@click.pass_context
+def app(context: click.Context) -> None:
+    """The program; without a command it shows its help."""
     if context.invoked_subcommand is None:
         console.say(context.get_help())
-        raise typer.Exit(0)
 
 
-@app.command()
-def check(
-    context: typer.Context,
-    files: Files,
-    size: SizeOption = [],  # noqa: B006 - the option parser copies it
-    tension: TensionOption = [],  # noqa: B006
-    swatch: SwatchOption = [],  # noqa: B006
-    measure: MeasureOption = [],  # noqa: B006
-    yarn: YarnOption = [],  # noqa: B006
-    dial: DialOption = [],  # noqa: B006
-    bed: BedOption = "",
-    messages: MessagesOption = "text",
-    language: LanguageOption = ENGLISH,
-) -> int:
+def _command(name: str) -> Callable[[Callable[..., int]], click.Command]:
+    return app.command(name, cls=_Command, add_help_option=False)
+
+
+@_command("check")
+@_together(FILES, SIZES, GIVEN, LANGUAGE, MESSAGES, HELP)
+@click.pass_obj
+def check(line: CommandLine, /, files: tuple[str, ...], **asked: Any) -> int:
     """Work out and prove every size, and print the counts. Writes nothing."""
     from walewright.cli.check import check as run_check
     from walewright.cli.options import Asked
 
-    return run_check(context.obj, files, Asked(size, tension, swatch, measure, yarn, dial, bed, messages, language))
+    return run_check(line, files, Asked(**asked))
 
 
-@app.command()
+@_command("build")
+@_together(
+    FILES,
+    click.option("--out", default="out", show_default=True, metavar="DIR", help="Folder for what is built; made if missing."),
+    SIZES,
+    GIVEN,
+    LANGUAGE,
+    click.option("--paper", default="a4", show_default=True, metavar="PAPER", help="a4 or letter."),
+    click.option("--units", default="cm", show_default=True, metavar="UNITS", help="cm, in or both."),
+    click.option(
+        "--as", "formats", multiple=True, metavar="FORMATS", help="Of pdf, html, text, plan (repeat, or list with commas)."
+    ),
+    MESSAGES,
+    HELP,
+)
+@click.pass_obj
 def build(
-    context: typer.Context,
-    files: Files,
-    out: Annotated[str, typer.Option("--out", metavar="DIR", help="Folder for what is built; made if missing.")] = "out",
-    size: SizeOption = [],  # noqa: B006
-    tension: TensionOption = [],  # noqa: B006
-    swatch: SwatchOption = [],  # noqa: B006
-    measure: MeasureOption = [],  # noqa: B006
-    yarn: YarnOption = [],  # noqa: B006
-    dial: DialOption = [],  # noqa: B006
-    bed: BedOption = "",
-    paper: Annotated[str, typer.Option("--paper", metavar="PAPER", help="a4 or letter.")] = "a4",
-    units: Annotated[str, typer.Option("--units", metavar="UNITS", help="cm, in or both.")] = "cm",
-    formats: Annotated[
-        list[str], typer.Option("--as", metavar="FORMATS", help="Of pdf, html, text, plan (repeat, or list with commas).")
-    ] = [],  # noqa: B006
-    messages: MessagesOption = "text",
-    language: LanguageOption = ENGLISH,
+    line: CommandLine, /, files: tuple[str, ...], out: str, paper: str, units: str, formats: tuple[str, ...], **asked: Any
 ) -> int:
     """Print proven patterns: NAME.pdf, NAME.html, NAME.txt and NAME.plan.json."""
     from walewright.cli.build import build as run_build
     from walewright.cli.options import Asked, printing
 
-    line: CommandLine = context.obj
     wanted, faults = printing(line, paper, units, formats)
     if wanted is None:
         console.report(faults, {FILE: line.text}, line.form)
         return 2
-    return run_build(line, files, out, wanted, Asked(size, tension, swatch, measure, yarn, dial, bed, messages, language))
+    return run_build(line, files, out, wanted, Asked(**asked))
 
 
-@app.command()
-def choices(
-    context: typer.Context,
-    files: Files,
-    size: SizeOption = [],  # noqa: B006
-    messages: MessagesOption = "text",
-    language: LanguageOption = ENGLISH,
-) -> int:
+@_command("choices")
+@_together(FILES, SIZES, MESSAGES, HELP)
+@click.pass_obj
+def choices(line: CommandLine, /, files: tuple[str, ...], **asked: Any) -> int:
     """List what a knitter can give in place of the source's own: sizes, measurements, tensions, yarns and bed. Writes nothing."""
     from walewright.cli.choices import choices as run_choices
     from walewright.cli.options import Asked
 
-    return run_choices(context.obj, files, Asked(size, messages=messages, language=language))
+    return run_choices(line, files, Asked(**asked))
 
 
-@app.command()
-def show(
-    context: typer.Context,
-    stage: Annotated[str, typer.Argument(metavar="STAGE", help="A stage of the compiler, such as solve or knit.")],
-    file: Annotated[str, typer.Argument(metavar="FILE", help="A source, ending in .wale.")],
-    size: SizeOption = [],  # noqa: B006
-    tension: TensionOption = [],  # noqa: B006
-    swatch: SwatchOption = [],  # noqa: B006
-    measure: MeasureOption = [],  # noqa: B006
-    yarn: YarnOption = [],  # noqa: B006
-    dial: DialOption = [],  # noqa: B006
-    bed: BedOption = "",
-    messages: MessagesOption = "text",
-    language: LanguageOption = ENGLISH,
-) -> int:
+@_command("show")
+@_together(
+    click.argument("stage", metavar="STAGE", help="A stage of the compiler, such as solve or knit."),
+    click.argument("file", metavar="FILE", help="A source, ending in .wale."),
+    SIZES,
+    GIVEN,
+    LANGUAGE,
+    MESSAGES,
+    HELP,
+)
+@click.pass_obj
+def show(line: CommandLine, /, stage: str, file: str, **asked: Any) -> int:
     """Print what a stage of the compiler made of a source, as JSON. Writes nothing."""
     from walewright.cli.options import Asked
     from walewright.cli.show import show as run_show
 
-    return run_show(context.obj, stage, file, Asked(size, tension, swatch, measure, yarn, dial, bed, messages, language))
+    return run_show(line, stage, file, Asked(**asked))
 
 
-@app.command("format")
-def format_(
-    context: typer.Context,
-    files: Files,
-    check_only: Annotated[bool, typer.Option("--check", help="Only say which files would change; exit 1 if any would.")] = False,
-    messages: MessagesOption = "text",
-) -> int:
+@_command("format")
+@_together(
+    FILES,
+    click.option("--check", "check_only", is_flag=True, help="Only say which files would change; exit 1 if any would."),
+    MESSAGES,
+    HELP,
+)
+@click.pass_obj
+def format_(line: CommandLine, /, files: tuple[str, ...], check_only: bool, messages: str) -> int:
     """Write sources anew with even spacing and indents. Their meaning and comments stay."""
     from walewright.cli.format import format_sources
 
-    return format_sources(context.obj, files, check_only, messages)
+    return format_sources(line, files, check_only, messages)

@@ -24,31 +24,29 @@ if TYPE_CHECKING:
 def build(line: CommandLine, files: Sequence[str], out: str, printing: options.Printing, asked: options.Asked) -> int:
     """Compile each file and write its pages into the folder `out`. Returns the exit code."""
     wanted = options.wanted(line, asked)
-    changes = wanted.changes
     out = out or os.curdir
     today, undated = world.today()
     faults = (*wanted.faults, *(unfit_names(line, files) or unfit_outputs(line, files, out, printing.formats)))
-    if changes is None or today is None or faults:
+    if today is None or faults:
         console.report((*faults, *((undated,) if undated else ())), {FILE: line.text, **wanted.texts}, line.form)
         return 2
     unsettled = world.settle(out)
     if unsettled is not None:
         console.report((unsettled,), {}, line.form)
         return 1
-    shipped = sources.shipped()
 
     with console.progress(len(files) * (1 + len(printing.formats))) as bar:
 
         def one(file: str) -> int:
             name = PurePath(file).stem
             bar.step(f"proving {name}")
-            outcome = sources.compile_file(file, shipped, changes, wanted.language)
-            edits, texts = sources.edits(outcome, shipped, changes), {FILE: line.text, **wanted.texts}
-            console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits, wanted.language)
+            outcome = sources.compile_file(file, wanted)
+            edits, texts = sources.edits(outcome, wanted), {FILE: line.text, **wanted.texts}
+            console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits, wanted.printed)
             if not outcome.proven:
                 return options.exit_code(outcome.diagnostics)
             made, doubts = _render(outcome, printing, today, lambda form: bar.step(f"printing {name} as {form}"))
-            console.report(doubts, {}, line.form, language=wanted.language)
+            console.report(doubts, {}, line.form, language=wanted.printed)
             names = product_names(file, printing.formats)
             unwritable = world.write_set(out, {names[form]: data for form, data in made.items()})
             if unwritable is not None:

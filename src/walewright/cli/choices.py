@@ -20,18 +20,17 @@ def choices(line: CommandLine, files: Sequence[str], asked: options.Asked) -> in
     """Print the lists of each file. A garment need not be proven for that, only understood. Returns the exit code."""
     wanted = options.wanted(line, asked)
     faults = (*wanted.faults, *sources.unfit_names(line, files))
-    if wanted.changes is None or faults:
+    if faults:
         console.report(faults, {FILE: line.text}, line.form)
         return 2
-    changes, shipped = wanted.changes, sources.shipped()
 
     def one(file: str) -> int:
-        outcome = sources.understand_file(file, shipped, changes)
-        edits = sources.edits(outcome, shipped, changes)
+        outcome = sources.understand_file(file, wanted)
+        edits = sources.edits(outcome, wanted)
         console.report(line.placed(outcome.diagnostics), {file: outcome.text, FILE: line.text}, line.form, edits)
         if outcome.design is None:
             return options.exit_code(outcome.diagnostics)
-        console.say(listing(file, outcome.design, sorted(shipped.machines)))
+        console.say(listing(file, outcome.design, sorted(sources.shipped().machines)))
         return 0
 
     return each(line, files, one, "listing")

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import shlex
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
-from typer import BadParameter
-from typer.exceptions import TyperException
+import click
 
 from walewright.cli.console import MessageForm
 from walewright.report.model import Diagnostic, Label, Span, diagnosed
@@ -14,6 +14,14 @@ from walewright.report.said import Fact
 
 FILE = "command line"
 MESSAGES = "--messages"
+
+
+class TooMany(click.UsageError):
+    """More arguments than a command takes; `arguments` are those in excess."""
+
+    def __init__(self, arguments: Sequence[str], context: click.Context) -> None:
+        super().__init__("", context)
+        self.arguments = tuple(arguments)
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,19 +46,22 @@ class CommandLine:
                 asked = argument.partition("=")[2] or value
         return "json" if asked == "json" else "text"
 
-    def span(self, *wanted: str) -> Span:
-        """Where an argument stands that is, or begins with, the first of `wanted` that is there; else the end of the line."""
-        places: list[tuple[str, Span]] = []
+    def _places(self) -> Iterator[tuple[str, Span]]:
+        """Every argument, and where it is typed."""
         at = len("walewright")
         for argument in self.arguments:
-            typed = len(shlex.quote(argument))
-            places.append((argument, Span(FILE, at + 1, at + 1 + typed)))
-            at += 1 + typed
-        for word in filter(None, wanted):
+            start, at = at + 1, at + 1 + len(shlex.quote(argument))
+            yield argument, Span(FILE, start, at)
+
+    def span(self, *wanted: str) -> Span:
+        """Where an argument stands that is, or begins with, the first of `wanted` that is there; else the end of the line."""
+        places = list(self._places())
+        for word in wanted:
             for argument, span in places:
                 if argument == word or argument.startswith(f"{word}="):
                     return span
-        return Span(FILE, at, at)
+        end = len(self.text)
+        return Span(FILE, end, end)
 
     def fault(
         self,
@@ -77,49 +88,57 @@ class CommandLine:
 
     def _given(self, option: str, name: str) -> Span:
         """Where an option gives something of that name: a fabric may be named by several options."""
-        at = len("walewright") + 1
         before = ""
-        for argument in self.arguments:
-            typed = len(shlex.quote(argument))
+        for argument, span in self._places():
             joined = argument.startswith(f"{option}=")
             value = argument.removeprefix(f"{option}=") if joined else argument
             named = not name or value.partition("=")[0].strip() == name
             if named and (joined or before == option):
-                return Span(FILE, at, at + typed)
-            at += typed + 1
+                return span
             before = argument
-        return self.span(name, option)
+        return self.span(*filter(None, (name, option)))
 
-    def usage_fault(self, fault: TyperException) -> Diagnostic:
-        """What the option parser refused, as a coded diagnostic."""
-        option = getattr(fault, "option_name", None)
-        if option is not None and hasattr(fault, "possibilities"):
-            near = tuple(fault.possibilities or ())
-            help_ = "did-you-mean" if near else "help-lists-options"
-            return self.fault("option-unknown", help_, at=(option,), label="not-known", option=option, near=near)
-        if option is not None:
-            # An option has no value where nothing stands behind it; with a value behind it, it is one that takes none.
-            case, help_ = ("value-missing", "value-after") if self.arguments[-1:] == (option,) else ("no-value", "alone")
-            return self.fault(f"option-value/{case}", help_, at=(option,), option=option)
-        param = getattr(fault, "param", None)
-        if param is not None and hasattr(fault, "param_type"):
-            return self._missing(tuple(param.opts))
-        words = getattr(fault, "message", "").rstrip(".")
-        if isinstance(fault, BadParameter):
-            return self.fault("option-value/parser", "help-lists", at=tuple(getattr(param, "opts", ())), parser=words)
-        known = getattr(getattr(getattr(fault, "ctx", None), "command", None), "commands", None)
-        if known is not None:
-            return self._no_command(tuple(known))
-        return self.fault("command-line/parser", "help-shows", at=(), parser=words[:1].lower() + words[1:])
+    def usage_fault(self, fault: click.ClickException) -> Diagnostic:
+        """What the option parser refused, as a coded diagnostic. Nothing is taken from the parser's own sentences."""
+        match fault:
+            case click.NoSuchOption(option_name=str(option)):
+                near = tuple(fault.possibilities or ())
+                help_ = "did-you-mean" if near else "help-lists-options"
+                place = self._with_letter(option)
+                return self.fault("option-unknown", help_, at=place, label="not-known", option=option, near=near)
+            case click.BadOptionUsage(option_name=str(option)):
+                return self._misused(option)
+            case click.MissingParameter(param=click.Parameter() as missing):
+                return self._missing(missing)
+            case click.NoSuchCommand(command_name=word):
+                known = tuple(fault.ctx.command.commands) if fault.ctx and isinstance(fault.ctx.command, click.Group) else ()
+                command = repr(word)
+                return self.fault("command-unknown", "commands", at=(word,), label="not-known", command=command, known=known)
+            case TooMany(arguments=more):
+                # They are the last; the first of them may be a word that stands further ahead too.
+                first = self._last(more[0])
+                facts: dict[str, Fact] = {"more": more, "count": len(more)}
+                return diagnosed("command-line/too-many", (first, "in-excess"), helps=("leave-out",), facts=facts)
+        return self.fault("command-line/other", "help-shows", at=())
 
-    def _no_command(self, known: tuple[str, ...]) -> Diagnostic:
-        """Before the name of a command stand options of the whole program only, which take no values."""
-        word = next((argument for argument in self.arguments if not argument.startswith("-")), None)
-        if word is None:
-            return self.fault("command-unknown/none", "commands", at=(), label="wanted-here", known=known)
-        return self.fault("command-unknown/word", "commands", at=(word,), label="not-known", command=repr(word), known=known)
+    def _with_letter(self, option: str) -> tuple[str, ...]:
+        """The argument that an unknown option stands in: of a single letter, one that may have several (-xy)."""
+        if option.startswith("--"):
+            return (option,)
+        return (option, *(a for a in self.arguments if a[:1] == "-" and a[1:2] != "-" and option[1:] in a))
 
-    def _missing(self, names: tuple[str, ...]) -> Diagnostic:
-        if any(n.startswith("-") for n in names):
-            return self.fault("argument-missing/option", "add-it", at=(), label="wanted-here", option=names[0])
-        return self.fault("argument-missing/file", "name-files", at=(), label="wanted-here")
+    def _misused(self, option: str) -> Diagnostic:
+        """An option has no value where nothing stands behind it; with a value behind it, it is one that takes none."""
+        if self.arguments[-1:] != (option,):
+            return self.fault("option-value/no-value", "alone", at=(option,), option=option)
+        place = self._last(option)
+        return diagnosed("option-value/value-missing", (place, ""), helps=("value-after",), facts={"option": option})
+
+    def _last(self, word: str) -> Span:
+        return next(span for argument, span in reversed(list(self._places())) if argument == word)
+
+    def _missing(self, missing: click.Parameter) -> Diagnostic:
+        if missing.name == "stage":
+            return self.fault("argument-missing/stage", "name-stage", at=(), label="wanted-here")
+        help_ = "name-a-file" if missing.nargs == 1 else "name-files"
+        return self.fault("argument-missing/file", help_, at=(), label="wanted-here")

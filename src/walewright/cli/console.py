@@ -190,6 +190,8 @@ class Progress:
 
     def step(self, doing: str) -> None:
         """Say what is being done now, and count the last thing as done."""
+        if self._bar is None:
+            return
         from rich.markup import escape
         from rich.progress import Progress as Bar
 

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from traceback import clear_frames
 
-from walewright.cli import console, mishaps
+from walewright.cli import console
 from walewright.cli.command_line import CommandLine
 from walewright.report.columns import named
 from walewright.report.said import said
@@ -20,6 +21,11 @@ def each(line: CommandLine, files: Sequence[str], work: Callable[[str], int], do
         except (BrokenPipeError, console.OutputLost):
             raise
         except Exception as fault:
+            if isinstance(fault, MemoryError):
+                # What the stages still hold is let go first: to say what happened takes memory too.
+                clear_frames(fault.__traceback__)
+            from walewright.cli import mishaps
+
             code = mishaps.told(fault, said(doing, file=named(file)), line.form)
         worst = max(worst, code)
     return worst

@@ -16,8 +16,6 @@ from walewright.report.model import has_errors
 
 def format_sources(line: CommandLine, files: Sequence[str], check_only: bool, messages: str = "text") -> int:
     """Rewrite each file whose spacing differs, or only tell. A file that cannot be read whole is left as it is."""
-    from walewright import source
-
     unfit = (*unfit_form(line, messages), *unfit_names(line, files))
     if unfit:
         console.report(unfit, {FILE: line.text}, line.form)
@@ -28,6 +26,8 @@ def format_sources(line: CommandLine, files: Sequence[str], check_only: bool, me
         if held is None:
             console.report((fault,) if fault else (), {}, line.form)
             return 1
+        from walewright import source
+
         tree, faults = source.read(file, held.text)
         console.report(faults, {file: held.text}, line.form, edits_of_text(file, held.text))
         if has_errors(faults):

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from walewright.report.english import in_english
 from walewright.report.model import Diagnostic
 
 if TYPE_CHECKING:
@@ -31,13 +30,19 @@ def left_over(outcome: Outcome) -> str:
     # An edge that nothing is joined to and no statement names is unused and unsewn; it stands here once.
     unjoined = {(piece, edge.partition(" ")[0]) for piece, edge in free}
     named = [d for d in outcome.diagnostics if d.code == "unused-name" and not (d.case == "edge" and _edge(d) in unjoined)]
-    unused = [f"unused: {in_english(d).message}" for d in named]
+    unused = [f"unused: {_message(d)}" for d in named]
     unsewn = [f"unsewn: nothing is joined to {piece} {edge.replace(' ', '_')}" for piece, edge in free]
     off = list(_off(outcome))
     kinds = (("unused", unused), ("unsewn", unsewn), ("off by more than a stitch or a row", off))
     missing = [word for word, found in kinds if not found]
     last = f"nothing is {_either(missing)}; no loop is open" if missing else "no loop is open"
     return "\n".join((*unused, *unsewn, *off, last))
+
+
+def _message(diagnostic: Diagnostic) -> str:
+    from walewright.report.english import in_english
+
+    return in_english(diagnostic).message
 
 
 def _edge(diagnostic: Diagnostic) -> tuple[object, object]:

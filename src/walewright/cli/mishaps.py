@@ -4,22 +4,20 @@ from __future__ import annotations
 
 from walewright.cli import console
 from walewright.report.columns import named
-from walewright.report.english import ENGLISH
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Said
-from walewright.report.wording import phrased
 
 BUG = 70
 """Exit code of a fault of the compiler itself (EX_SOFTWARE of sysexits.h)."""
-
-STOPPED = 128
-"""What a shell adds to a signal's number for the exit code of what it ended."""
 
 
 def told(fault: Exception, doing: Said, form: console.MessageForm) -> int:
     """Say what an exception means that came up while `doing` something ("building a.wale"); returns the exit code."""
     found = _of_the_world(fault, doing)
     if found is None:
+        from walewright.report.english import ENGLISH
+        from walewright.report.wording import phrased
+
         console.confess(fault, phrased(doing, ENGLISH))
         return BUG
     console.report((found,), {}, form)

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
-from typing import TYPE_CHECKING, Literal, cast, get_args
+from dataclasses import dataclass, field, replace
+from typing import TYPE_CHECKING, Any, Literal, cast, get_args
 
 from walewright import languages
 from walewright.cli.command_line import MESSAGES, CommandLine
@@ -54,13 +54,26 @@ class Asked:
 
 @dataclass(frozen=True, slots=True)
 class Wanted:
-    """What is given, or, with None, why it cannot be taken. `texts`: the text of a bed's file by its name, for its messages."""
+    """What a knitter gives, as `design.Changes` has it by the names of its `fields`, or why it cannot be taken. `texts`: the text
+    of a bed's file by its name, for its messages."""
 
-    changes: Changes | None
+    fields: Mapping[str, Any]
     faults: tuple[Diagnostic, ...]
     texts: Mapping[str, str] = field(default_factory=dict)
-    language: PrintedIn | None = None
-    """What is printed and told in, where it is not English."""
+    language: str = ENGLISH
+    """One of those that there are."""
+
+    @property
+    def printed(self) -> PrintedIn | None:
+        """What is printed and told in, where it is not English."""
+        return None if self.language == ENGLISH else languages.printed(self.language)
+
+    @property
+    def changes(self) -> Changes:
+        """For the pipeline, without faults only. What reads them is loaded with it, which nobody waits for who gives nothing."""
+        from walewright.design import Changes
+
+        return Changes(**self.fields)
 
 
 PAIRS = (
@@ -76,29 +89,33 @@ PAIRS = (
 def wanted(line: CommandLine, asked: Asked) -> Wanted:
     """The knitter's own sizes, tensions, swatches, measurements, yarns, dials and bed. What does not read is told here, with its
     place in the command line; whether it suits the source is asked when the source is read."""
-    from walewright.design import Changes, malformed
-
     faults = [*unfit_form(line, asked.messages), *_unknown_language(line, asked.language)]
     sizes = tuple(name for text in asked.sizes for name in _listed(text))
     if asked.sizes and not sizes:
         faults.append(line.fault("option-value/no-size", "name-a-size", at=("--size",)))
     pairs = {name: _pairs(line, option, getattr(asked, name), example, faults) for option, name, example in PAIRS}
     own, texts = _own_bed(line, asked.bed, faults) if asked.bed.endswith(BED_FILE) else (None, {})
-    changes = Changes(sizes=sizes or None, **pairs, bed="" if own or texts else asked.bed, own_bed=own)
-    faults += line.placed(malformed(changes)) if not faults else ()
-    if faults:
-        return Wanted(None, tuple(faults), texts)
-    return Wanted(changes, (), texts, None if asked.language == ENGLISH else languages.printed(asked.language))
+    given = {**pairs, "bed": "" if own or texts else asked.bed, "own_bed": own}
+    found = Wanted({"sizes": sizes or None, **given}, tuple(faults), texts, asked.language)
+    return found if faults or not any(given.values()) else replace(found, faults=_malformed(line, found))
 
 
 def _unknown_language(line: CommandLine, name: str) -> Iterator[Diagnostic]:
     """Whether a language is asked for that there is not."""
+    if name == ENGLISH:
+        return
     there = languages.known()
     if name not in there:
         meant = near(name, there)
         help_ = "did-you-mean" if meant else "one-of"
         place, label = (name, "--language"), "not-known"
         yield line.fault("language-unknown", help_, at=place, label=label, name=repr(name), near=meant or "", known=there)
+
+
+def _malformed(line: CommandLine, given: Wanted) -> tuple[Diagnostic, ...]:
+    from walewright.design import malformed
+
+    return line.placed(malformed(given.changes))
 
 
 BED_FILE = ".wale"

@@ -43,15 +43,13 @@ def show(line: CommandLine, stage: str, file: str, asked: options.Asked) -> int:
     error all the same."""
     wanted = options.wanted(line, asked)
     faults = (*wanted.faults, *sources.unfit_names(line, (file,)), *_unknown(line, stage))
-    if wanted.changes is None or faults:
+    if faults:
         console.report(faults, {FILE: line.text, **wanted.texts}, line.form)
         return 2
-    if stage in UNDERSTOOD:
-        outcome = sources.understand_file(file, sources.shipped(), wanted.changes)
-    else:
-        outcome = sources.compile_file(file, sources.shipped(), wanted.changes, wanted.language)
-    edits, texts = sources.edits(outcome, sources.shipped(), wanted.changes), {FILE: line.text, **wanted.texts}
-    console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits, wanted.language)
+    reach = sources.understand_file if stage in UNDERSTOOD else sources.compile_file
+    outcome = reach(file, wanted)
+    edits, texts = sources.edits(outcome, wanted), {FILE: line.text, **wanted.texts}
+    console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits, wanted.printed)
     result = RESULTS[stage](outcome)
     if result:
         console.say(document(stage, file, result))

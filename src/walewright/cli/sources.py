@@ -3,20 +3,23 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import cache
 from typing import TYPE_CHECKING
 
 from walewright import world
 from walewright.cli.command_line import CommandLine
-from walewright.pipeline import Outcome
 from walewright.report.columns import named
 from walewright.report.model import Diagnostic
 
 if TYPE_CHECKING:
-    from walewright.design import Changes, Shipped
-    from walewright.languages import PrintedIn
-    from walewright.report.as_json import Edits
+    from walewright.cli.edits import Again
+    from walewright.cli.options import Wanted
+    from walewright.design import Shipped
+    from walewright.pipeline import Outcome
+    from walewright.report.as_json import Edit, Edits
 
 
+@cache
 def shipped() -> Shipped:
     """Every size table, machine profile and shape of this installation, by its file's name."""
     from walewright.design import Shipped
@@ -29,52 +32,67 @@ def shipped() -> Shipped:
     )
 
 
-def compile_file(file: str, given: Shipped, wanted: Changes, language: PrintedIn | None = None) -> Outcome:
-    """Read `file` and take it through the pipeline, printed in the language (English, if none is named)."""
-    from walewright import pipeline, regrade
+def compile_file(file: str, wanted: Wanted) -> Outcome:
+    """Read `file` and take it through the pipeline, printed in the language wanted."""
+    text, fault = world.read_source(file)
+    # Only now, so that a source that cannot be had is told at once.
+    from walewright import pipeline
+
+    if text is None:
+        return pipeline.Outcome(file, "", diagnostics=_only(fault))
+    from walewright import regrade
     from walewright.regrade import Trials
 
-    text, fault = world.read_source(file)
-    if text is None:
-        return Outcome(file, "", diagnostics=_only(fault))
-    outcome = pipeline.compile(text, file, given, wanted, language)
+    given, own = shipped(), wanted.changes
+    outcome = pipeline.compile(text, file, given, own, wanted.printed)
     trials = Trials(
         lambda changes: pipeline.counted(text, file, given, changes),
-        lambda changes: pipeline.compile(text, file, given, changes, language),
+        lambda changes: pipeline.compile(text, file, given, changes, wanted.printed),
     )
-    return regrade.explained(outcome, wanted, trials)
+    return regrade.explained(outcome, own, trials)
 
 
-def understand_file(file: str, given: Shipped, wanted: Changes) -> Outcome:
+def understand_file(file: str, wanted: Wanted) -> Outcome:
     """Read `file` and understand it, without counting a stitch."""
-    from walewright import pipeline
-
     text, fault = world.read_source(file)
-    if text is None:
-        return Outcome(file, "", diagnostics=_only(fault))
-    return pipeline.understood(text, file, given, wanted)
-
-
-def edits(outcome: Outcome, given: Shipped, wanted: Changes) -> Edits:
-    """What the helps of an outcome's diagnostics change in its source."""
     from walewright import pipeline
-    from walewright.cli.edits import edits_of
+
+    if text is None:
+        return pipeline.Outcome(file, "", diagnostics=_only(fault))
+    return pipeline.understood(text, file, shipped(), wanted.changes)
+
+
+def edits(outcome: Outcome, wanted: Wanted) -> Edits:
+    """What the helps of an outcome's diagnostics change in its source."""
 
     def again(text: str) -> Outcome:
-        return pipeline.understood(text, outcome.file, given, wanted)
+        from walewright import pipeline
 
-    return lambda diagnostic, number: edits_of(outcome, again, diagnostic, number)
+        return pipeline.understood(text, outcome.file, shipped(), wanted.changes)
+
+    return _edits(outcome, again)
 
 
 def edits_of_text(file: str, text: str) -> Edits:
     """The same of a text that is only read."""
-    from walewright import source
-    from walewright.cli.edits import edits_of
+
+    from walewright.pipeline import Outcome
 
     def again(other: str) -> Outcome:
+        from walewright import source
+
         return Outcome(file, other, diagnostics=source.read(file, other)[1])
 
-    return lambda diagnostic, number: edits_of(Outcome(file, text), again, diagnostic, number)
+    return _edits(Outcome(file, text), again)
+
+
+def _edits(outcome: Outcome, again: Again) -> Edits:
+    def edits(diagnostic: Diagnostic, number: int) -> tuple[Edit, ...]:
+        from walewright.cli.edits import edits_of
+
+        return edits_of(outcome, again, diagnostic, number)
+
+    return edits
 
 
 def unfit_names(line: CommandLine, files: Sequence[str]) -> tuple[Diagnostic, ...]:

@@ -8,7 +8,8 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from types import FrameType
 
-from walewright.cli.mishaps import STOPPED
+STOPPED = 128
+"""What a shell adds to a signal's number for the exit code of what it ended."""
 
 REQUESTS = tuple(getattr(signal, name) for name in ("SIGTERM", "SIGHUP") if hasattr(signal, name))
 

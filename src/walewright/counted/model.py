@@ -10,6 +10,11 @@ from dataclasses import dataclass
 from typing import Literal
 
 from walewright.design.model import EdgeName, Origin, Way
+from walewright.trade.ends import SlotTaken, Taken
+from walewright.trade.fabrics import ChartArea, FabricSide
+from walewright.trade.joins import JoinWay
+from walewright.trade.shaping import WedgeKind
+from walewright.trade.sides import EdgeEnd, EdgePart, EdgeSide, WhichEdges
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,16 +91,25 @@ class SizedOpening:
     width: int
     run: SizedRun
     origin: Origin
-    to_row: int = 0
-    """Where the parts end, or rejoin (`rejoins`): the gap's `width` stitches are then cast on again."""
-    first: int = 0
+    to_row: int
+    """Where the parts end, at the top, or rejoin (`rejoins`): the gap's `width` stitches are then cast on again."""
+    first: int
     """Slot of the first needle of the gap at its parting (the needle right of the parting line where `flat` is 0)."""
-    taken: str = "waste"
+    taken: Taken = "waste"
     rejoins: bool = False
     left: tuple[SizedRun, ...] = ()
     """The gap's edges, as runs of the parts beside it: `left` is the inner edge of the part left of the gap, and a negative
     `by` takes stitches from that part. Rows are those of the part, which begins with the carriage at its outer edge."""
     right: tuple[SizedRun, ...] = ()
+
+    @property
+    def depth(self) -> int:
+        """Rows from the parting to where the parts end."""
+        return self.to_row - self.row
+
+    def edge(self, side: EdgeSide) -> tuple[SizedRun, ...]:
+        """The inner edge of the part at that side of the gap."""
+        return (self.left if side == "left" else self.right) or (self.run,)
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,8 +121,13 @@ class SizedSlot:
     row: int
     first: int
     last: int
-    taken: str
+    taken: SlotTaken
     origin: Origin
+
+    @property
+    def stitches(self) -> int:
+        """Taken there, and cast on again above."""
+        return self.last - self.first + 1
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,6 +141,11 @@ class SizedZone:
     last: int
     origin: Origin
 
+    @property
+    def panel(self) -> tuple[int, int] | None:
+        """First and last slot of a panel; None of what goes over the whole width."""
+        return (self.first, self.last) if self.first <= self.last else None
+
 
 @dataclass(frozen=True, slots=True)
 class SizedChart:
@@ -131,7 +155,7 @@ class SizedChart:
 
     chart: str
     fabric: str
-    area: str
+    area: ChartArea
     from_row: int
     to_row: int
     first: int
@@ -163,16 +187,21 @@ class SizedWedge:
     So `to_row - from_row` is 2 * len(groups), of "both" 4 * len(groups). `to_row` is the first row after it that all knit."""
 
     name: str
-    edge: str
+    edge: WhichEdges
     from_row: int
     groups: tuple[int, ...]
     origin: Origin
-    kind: str = "in"
+    kind: WedgeKind = "in"
     rest: int = 0
 
     @property
     def to_row(self) -> int:
         return self.from_row + (4 if self.kind == "both" else 2) * len(self.groups)
+
+    @property
+    def reach(self) -> int:
+        """Stitches that are ever held: the innermost group is not, where it is not held in and let out again."""
+        return self.rest + sum(self.groups if self.kind == "both" else self.groups[:-1])
 
 
 @dataclass(frozen=True, slots=True)
@@ -211,8 +240,16 @@ class SizedPiece:
         return dict(self.levels)[level]
 
     def counter(self, row: int) -> int:
-        """What the row counter shows when `row` is come to for the last time."""
+        """What the row counter shows at `row`: where a repeat ends, after its last time, and within one, the first time."""
         return row + sum((r.times - 1) * (r.to_row - r.from_row) for r in self.repeats if r.to_row <= row)
+
+    def within(self, from_row: int, to_row: int, counter: int) -> bool:
+        """Whether the row that brought the counter there lies between two rows, in any time of a repeat."""
+        return self.counter(from_row) < counter <= self.counter(to_row)
+
+    def parted(self, row: int) -> SizedOpening | None:
+        """The opening that the piece is parted by in the row above `row`."""
+        return next((o for o in self.openings if o.row <= row < o.to_row), None)
 
 
 NEXT_COPY = -1
@@ -225,13 +262,13 @@ class PickUp:
     (left and right as the piece hung on the bed). `points` is what is there: loops on waste, or rows."""
 
     edge: EdgeName
-    part: str
+    part: EdgePart
     stitches: int
     points: int
     cm: float
-    facing: str = "purl"
+    facing: FabricSide = "purl"
     """The side of the piece to the knitter, "purl" or "knit"."""
-    left_end: str = ""
+    left_end: EdgeEnd | Literal[""] = ""
     """The end that hangs at the left: of rows "bottom" or "top", of stitches "left" or "right" as they hung on the bed."""
     copy: int = 0
     """Which of several copies of the piece; 0: the only one, or each copy with its own; `NEXT_COPY`."""
@@ -282,7 +319,7 @@ class SizedJoin:
     easing_cm: float
     origin: Origin
     longer_cm: float = 0.0
-    way: str = "sewn"
+    way: JoinWay = "sewn"
     matching: bool = False
 
 
@@ -309,7 +346,7 @@ class Deviation:
     wanted: float
     solved: int
     solved_cm: float
-    unit: str
+    unit: Literal["st", "rows"]
 
 
 @dataclass(frozen=True, slots=True)

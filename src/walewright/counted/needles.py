@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections import Counter
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from walewright.counted.model import SizedOpening, SizedPiece, SizedRun
+from walewright.trade.sides import EdgeSide
 
 
 @dataclass(frozen=True, slots=True)
@@ -14,7 +16,7 @@ class InWork:
     "right") of `opening`."""
 
     sized: SizedPiece
-    side: str | None = None
+    side: EdgeSide | None = None
     opening: SizedOpening | None = None
 
     def at(self, row: int) -> tuple[int, int]:
@@ -23,9 +25,9 @@ class InWork:
         first = -sized.start_left - _moved(sized.left, row)
         last = sized.start - sized.start_left - 1 + _moved(sized.right, row)
         if gap is not None and self.side == "left":
-            last = gap.first - 1 + _moved(gap.left or (gap.run,), row)
+            last = gap.first - 1 + _moved(gap.edge("left"), row)
         elif gap is not None and self.side == "right":
-            first = gap.first + gap.flat - _moved(gap.right or (gap.run,), row)
+            first = gap.first + gap.flat - _moved(gap.edge("right"), row)
         return first, last
 
     def about(self, row: int) -> tuple[int, int]:
@@ -39,8 +41,36 @@ class InWork:
         return min(last - first + 1 for first, last in (self.at(near) for near in (row - 1, row, row + 1)))
 
 
-def _moved(runs: Sequence[SizedRun], row: int) -> int:
+def _moved(runs: Iterable[SizedRun], row: int) -> int:
     return sum(run.moved(row) for run in runs)
+
+
+def moved(runs: Iterable[SizedRun]) -> int:
+    """Stitches that runs move outwards in all."""
+    return sum(by for run in runs for _, by in run.changes())
+
+
+def moves(runs: Iterable[SizedRun]) -> Counter[int]:
+    """Row to the stitches by which the edge moves when so many rows are knitted."""
+    found: Counter[int] = Counter()
+    for run in runs:
+        for row, by in run.changes():
+            found[row] += by
+    return found
+
+
+def top_width(sized: SizedPiece) -> int:
+    """Stitches of the last row, an opening's included."""
+    return sized.start + moved((*sized.left, *sized.right))
+
+
+def shoulders(sized: SizedPiece, opening: SizedOpening) -> tuple[int, int]:
+    """Stitches of the last row left and right of an opening."""
+    both = top_width(sized) - opening.width
+    if not opening.left:
+        return both // 2, both - both // 2
+    left = sized.start_left + moved(sized.left) + opening.first + moved(opening.left)
+    return left, both - left
 
 
 def widest_of(sized: SizedPiece, from_row: int, to_row: int) -> tuple[int, int]:

@@ -27,8 +27,8 @@ from walewright.design.reading.values import Scope
 from walewright.report.model import Span
 from walewright.report.said import said
 from walewright.source import syntax
+from walewright.trade.ends import ENDS, EndWay
 
-ENDS_KNOWN = ("waste", "cast-off", "sewn-off", "gathered")
 PURPOSES_KNOWN = ("", "hood")
 MOST_COPIES = 100
 
@@ -98,13 +98,13 @@ def _piece(node: syntax.Piece, nodes: Mapping[str, syntax.Piece], room: Workroom
     cloth = cloth_of(block.every(syntax.Zone), node.name, heights, place, room.fabrics) if heights else Cloth(place, ())
     width = start(begin, node.name, cloth.at(1) if heights else place, room.edgings) if begin else None
     along = _along(begin, node, nodes, room) if begin else ()
-    if end and end.way not in ENDS_KNOWN:
-        findings.unknown("way to end", end.way, end.span, ENDS_KNOWN)
+    if end and end.way not in ENDS:
+        findings.unknown("way to end", end.way, end.span, ENDS)
         end = None
     if heights is None or width is None or begin is None:
         return None
     outline = _outline(block, heights, width, cloth)
-    inside = _inside(block, outline, cloth, begin) if outline else None
+    inside = _inside(block, outline, cloth, begin, end.way if end else "waste") if outline else None
     if inside is not None and end is not None and not _can_be_gathered(end, inside, findings):
         return None
     if fabric is None or end is None or along is None or outline is None or inside is None or not named:
@@ -116,7 +116,6 @@ def _piece(node: syntax.Piece, nodes: Mapping[str, syntax.Piece], room: Workroom
         start_along=along,
         start_facing=begin.facing,
         start_origin=Origin(f"piece {node.name}", begin.span),
-        end_way=end.way,
     )
 
 
@@ -217,8 +216,8 @@ def _wide_enough(outline: Outline, statements: tuple[syntax.Edge | syntax.Across
     return True
 
 
-def _inside(block: _Block, outline: Outline, cloth: Cloth, begin: syntax.Start) -> Piece | None:
-    """The piece but for its start's width and for its end: what parts it, is held in it, cut into it or goes over a stretch."""
+def _inside(block: _Block, outline: Outline, cloth: Cloth, begin: syntax.Start, end_way: EndWay) -> Piece | None:
+    """The piece but for its start's width what parts it, is held in it, cut into it or goes over a stretch."""
     node, room, findings = block.node, block.room, block.room.findings
     block.one("neck", syntax.Neck)
     block.one("shoulders", syntax.Shoulders)
@@ -253,7 +252,7 @@ def _inside(block: _Block, outline: Outline, cloth: Cloth, begin: syntax.Start) 
         right=outline.right.runs,
         openings=tuple(g.opening for g in gaps),
         wedges=(*wedges, *held[:1]),
-        end_way="",
+        end_way=end_way,
         origin=Origin(f"piece {node.name}", node.span),
         odd=node.centre_stitch,
         slots=slots,

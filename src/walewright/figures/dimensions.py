@@ -9,7 +9,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 
-from walewright.figures.grid import Point
+from walewright.counted.outline import Point
+from walewright.figures.model import LetteringKind
 from walewright.figures.pens import LETTER_MM, Paper, path
 
 TICK = 1.1
@@ -46,7 +47,7 @@ class Ruler:
     behind lettering, since there is hatching."""
 
     paper: Paper
-    kind: str
+    kind: LetteringKind
     blank: bool = False
     texts: list[Box] = field(default_factory=list)
     lines: list[Box] = field(default_factory=list)
@@ -66,7 +67,9 @@ class Ruler:
         """Whether nothing lettered, or ruled, lies in the box."""
         return not any(overlap(box, b) for b in self.texts) and not (of_lines and any(overlap(box, b) for b in self.lines))
 
-    def write(self, x: float, y: float, lines: tuple[str, ...], anchor: str = "middle", turn: int = 0, kind: str = "") -> None:
+    def write(
+        self, x: float, y: float, lines: tuple[str, ...], anchor: str = "middle", turn: int = 0, kind: LetteringKind | None = None
+    ) -> None:
         """Letter lines of text and remember their box."""
         box = self.box(x, y, lines, anchor, turn)
         self.texts.append(box)
@@ -79,7 +82,7 @@ class Ruler:
             else:
                 self.paper.letter(x, y + number * LINE, line, anchor, 0, kind or self.kind)
 
-    def write_free(self, places: Iterable[tuple[float, float, str]], lines: tuple[str, ...], kind: str) -> bool:
+    def write_free(self, places: Iterable[tuple[float, float, str]], lines: tuple[str, ...], kind: LetteringKind) -> bool:
         """Letter at the first of (x, y, anchor) that is free; False, and nothing, where none is."""
         for x, y, anchor in places:
             if self.free(self.box(x, y, lines, anchor)):

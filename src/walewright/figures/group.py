@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from walewright.counted.outline import Point
 from walewright.design.model import Design
-from walewright.figures.grid import Point
 from walewright.figures.measures import MeasuredPiece, name_of
 from walewright.figures.model import Drawing
 from walewright.figures.pens import LETTER_MM, Paper
@@ -63,7 +63,7 @@ def _placing(origin: Point, scale: float) -> Place:
 def _item(design: Design, piece: MeasuredPiece, size: int) -> _GroupItem:
     shape = piece.outlines[size]
     squeeze = (0.5 if _tube(design, piece.piece.name) else 1.0) * (-1 if mirrored(design, piece) else 1)
-    half = piece.edging_widths[size] / 2
+    half = piece.counted[size].edging_width_cm / 2
     left, right = sorted((min(shape.polygon_left, -half) * squeeze, max(shape.polygon_right, half) * squeeze))
     foot = piece.edging_cm[size]
     return _GroupItem(piece, squeeze, left, max(right - left, 0.5), max(shape.height + foot, 0.5), foot)

@@ -6,15 +6,15 @@ import itertools
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from walewright.counted.model import SizedChart, SizedPiece, SizedRun, SizedSlot, SizedZone
+from walewright.counted.outline import Outline, Point
 from walewright.design.model import Fabric
 from walewright.figures.dimensions import Ruler, box_round
-from walewright.figures.grid import Point
 from walewright.figures.measures import MeasuredPiece, name_of
-from walewright.figures.outline import Outline
 from walewright.figures.pens import Paper, hatched, loops, path, zigzag
 from walewright.figures.worked import clipped
 from walewright.knit.operations import needle
-from walewright.solve.model import SizedChart, SizedPiece, SizedRun, SizedSlot, SizedZone
+from walewright.trade.sides import SIDES, EdgeSide
 
 RIB = 1.7
 """Between a band's rib lines, mm."""
@@ -55,7 +55,7 @@ class Bench:
 
     def stitch(self, slot: float, row: float) -> Point:
         """The paper's point at a needle's left side (`slot` of the bed) and a row."""
-        return self.at(self.piece.grids[self.size].at((slot, float(row))))
+        return self.at(self.piece.counted[self.size].point(slot, row))
 
 
 def cloth(bench: Bench) -> None:
@@ -110,7 +110,7 @@ def words(bench: Bench) -> None:
         bench.ruler.write_free(((0.0, bench.top + 5, "middle"), (bench.right + 1, bench.top + 1, "start")), ("drawn up",), "word")
     for run in sized.right:
         if run.across:
-            x, y = bench.stitch(bench.piece.grids[bench.size].middle, run.from_row)
+            x, y = bench.stitch(bench.piece.counted[bench.size].middle, run.from_row)
             told = "hung back closer" if sum(by for _, by in run.changes()) < 0 else "hung back wider"
             bench.ruler.write_free(((x, y + d, "middle") for d in (4.0, -2.6, 7.0, -6.0)), (told,), "word")
     _way_of_knitting(bench)
@@ -142,7 +142,7 @@ def _edging(bench: Bench) -> None:
     depth, shape = bench.foot, bench.piece.outlines[bench.size]
     if not depth:
         return
-    half = bench.piece.edging_widths[bench.size] / 2 * bench.scale
+    half = bench.piece.counted[bench.size].edging_width_cm / 2 * bench.scale
     # An edging on a curved start is drawn along it.
     upper = [bench.at(p) for p in shape.foot] or [bench.at(shape.left[0]), bench.at(shape.right[0])]
     wide = upper[-1][0] - upper[0][0]
@@ -175,17 +175,17 @@ def _motif(bench: Bench, motif: SizedChart) -> None:
 
 
 def _area(bench: Bench, zone: SizedZone) -> list[Point]:
-    shape, grid = bench.piece.outlines[bench.size], bench.piece.grids[bench.size]
-    low, high = grid.height(zone.from_row), grid.height(zone.to_row)
-    if zone.first <= zone.last:
+    shape, of = bench.piece.outlines[bench.size], bench.piece.counted[bench.size]
+    low, high = of.height_cm(zone.from_row), of.height_cm(zone.to_row)
+    if zone.panel is not None:
         # As far as it lies on the piece: an opening may end it.
         x0, x1 = (x / bench.scale for x in _zone_ends(bench, zone))
         return [bench.at(p) for p in clipped(clipped(shape.polygon, 1, low, high), 0, x0, x1)]
-    left, right = (list(_side(shape, side, low, high)) for side in ("left", "right"))
+    left, right = (list(_side(shape, side, low, high)) for side in SIDES)
     return [bench.at(p) for p in (*right, *reversed(left))]
 
 
-def _side(shape: Outline, side: str, low: float, high: float) -> Iterator[Point]:
+def _side(shape: Outline, side: EdgeSide, low: float, high: float) -> Iterator[Point]:
     """An outer edge from just above `low` to just below `high`: without the steps to the fabrics there."""
     tiny = min(1e-3, (high - low) / 4)
     yield shape.edge_x(low + tiny, side), low
@@ -195,7 +195,7 @@ def _side(shape: Outline, side: str, low: float, high: float) -> Iterator[Point]
 
 def _zone_ends(bench: Bench, zone: SizedZone) -> tuple[float, float]:
     """x in mm of both sides of a zone, where they stand narrowest."""
-    if zone.first <= zone.last:
+    if zone.panel is not None:
         return bench.stitch(zone.first, zone.to_row)[0], bench.stitch(zone.last + 1, zone.to_row)[0]
     area = _area(bench, zone)
     middle = sum(x for x, _ in area) / len(area)
@@ -266,7 +266,7 @@ def _bracket(bench: Bench, from_row: int, to_row: int, text: str) -> None:
 
 def _way_of_knitting(bench: Bench) -> None:
     """An arrow: which way the piece grows on the bed. Left out where nothing is free."""
-    shape, grid = bench.piece.outlines[bench.size], bench.piece.grids[bench.size]
+    shape, of = bench.piece.outlines[bench.size], bench.piece.counted[bench.size]
     text = ("knitted this way",)
     for share, rise in itertools.product((0.5, 0.2, 0.62), (0.1, 0.3, 0.5, 0.68)):
         height = shape.height * rise
@@ -277,7 +277,7 @@ def _way_of_knitting(bench: Bench) -> None:
             x1 - x < 28
             or not bench.ruler.free(box)
             or _in_gap(bench, box)
-            or height + 9 / bench.scale > grid.height(shape_rows(bench))
+            or height + 9 / bench.scale > of.height_cm(shape_rows(bench))
         ):
             continue
         bench.paper.draw("measure", path([(x, y), (x, y - 8)]), path([(x - 1.2, y - 6.2), (x, y - 8), (x + 1.2, y - 6.2)]))

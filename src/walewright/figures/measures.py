@@ -6,14 +6,16 @@ The same measures letter the schematic, fill its legend and head the table of fi
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from typing import Literal
 
+from walewright.counted import CountedPiece, counted_piece
+from walewright.counted.model import SizedPiece, SizedRun
+from walewright.counted.outline import Outline, on_top, outline
 from walewright.design.model import Design, Piece
-from walewright.figures.grid import Grid, grid
-from walewright.figures.outline import Outline, on_top, outline
 from walewright.guide.numbers import sentence
-from walewright.solve.model import Counts, SizedOpening, SizedPiece, SizedRun
+from walewright.solve.model import Counts
 
 SAME = 0.05
 """cm. Widths that differ by less are one width."""
@@ -31,7 +33,7 @@ class Measure:
     at: tuple[str, ...]
     values: tuple[float, ...]
     counts: tuple[int, ...] = ()
-    unit: str = ""
+    unit: Literal["st", "rows", ""] = ""
 
     @property
     def spoken(self) -> str:
@@ -46,35 +48,31 @@ class Measure:
 
 @dataclass(frozen=True, slots=True)
 class MeasuredPiece:
-    """A piece with its outline in each size. `edging_cm` is the depth of the edging along the start, 0 where there is none;
-    `edging_widths` its own width at the outer edge, narrower or wider than the start as its fabric is."""
+    """A piece as it is counted in each size, with its outlines."""
 
     piece: Piece
-    sized: tuple[SizedPiece, ...]
+    counted: tuple[CountedPiece, ...]
     outlines: tuple[Outline, ...]
-    grids: tuple[Grid, ...]
-    edging_cm: tuple[float, ...]
-    edging_widths: tuple[float, ...]
     measures: tuple[Measure, ...]
+
+    @property
+    def sized(self) -> tuple[SizedPiece, ...]:
+        return tuple(of.sized for of in self.counted)
+
+    @property
+    def edging_cm(self) -> tuple[float, ...]:
+        """The depth of the edging along the start in each size."""
+        return tuple(of.edging_cm for of in self.counted)
 
     def height(self, size: int, level: str) -> float:
         """cm from the start to `level` in size number `size`."""
-        return self.grids[size].height(self.sized[size].row(level))
+        return self.counted[size].height_cm(self.counted[size].sized.row(level))
 
 
 def measured(design: Design, counts: Counts, name: str) -> MeasuredPiece:
     """The piece called `name` of the design, measured in all sizes."""
-    piece = design.piece(name)
-    sized = tuple(garment.piece(name) for garment in counts.sizes)
-    grids = tuple(grid(design, piece, s) for s in sized)
-    edging_cm = tuple(0.0 for _ in sized)
-    edging_widths = edging_cm
-    if piece.start_edging is not None:
-        band = design.fabric(design.edging(piece.start_edging).fabric)
-        edging_cm = tuple(s.edging_rows / band.rows_per_cm for s in sized)
-        edging_widths = tuple(s.start / band.stitches_per_cm for s in sized)
-    outlines = tuple(outline(s, g) for s, g in zip(sized, grids, strict=True))
-    bare = MeasuredPiece(piece, sized, outlines, grids, edging_cm, edging_widths, ())
+    counted = tuple(counted_piece(design, garment.piece(name)) for garment in counts.sizes)
+    bare = MeasuredPiece(design.piece(name), counted, tuple(outline(of) for of in counted), ())
     return replace(bare, measures=tuple(_measures(bare)))
 
 
@@ -115,7 +113,7 @@ def _widths(whole: MeasuredPiece) -> Iterator[Measure]:
         if any(row > _full_width_ends(s) for row, s in zip(rows, whole.sized, strict=True)):
             return
         counts = tuple(stitches_at(s, row) for row, s in zip(rows, whole.sized, strict=True))
-        now = tuple(g.wide(c, row) for c, row, g in zip(counts, rows, whole.grids, strict=True))
+        now = tuple(of.width_cm(c, row) for c, row, of in zip(counts, rows, whole.counted, strict=True))
         if any(abs(a - b) > SAME for a, b in zip(now, before, strict=True)) and any(counts):
             yield Measure(f"width at {name_of(level.name)}", "across", (level.name,), now, counts, "st")
         before = now
@@ -143,19 +141,15 @@ def _openings(whole: MeasuredPiece) -> Iterator[Measure]:
             continue
         closed = openings[0].rejoins
         places = ("gap width", "gap height") if closed else ("neck width", "neck depth")
-        widths, depths = tuple(o.width for o in openings), tuple(_rows_of(o, s) for o, s in zip(openings, whole.sized, strict=True))
-        ends = [o.to_row or s.rows for o, s in zip(openings, whole.sized, strict=True)]
-        in_cm = tuple(w * g.across(end) for w, g, end in zip(widths, whole.grids, ends, strict=True))
+        widths, depths = tuple(o.width for o in openings), tuple(o.depth for o in openings)
+        ends = [o.to_row for o in openings]
+        in_cm = tuple(w * of.stitch_cm(end) for w, of, end in zip(widths, whole.counted, ends, strict=True))
         if any(in_cm):
             yield Measure(f"width of {name_of(name)}", places[0], (name,), in_cm, widths, "st")
-        deep = tuple(g.height(end) - g.height(end - d) for g, end, d in zip(whole.grids, ends, depths, strict=True))
+        deep = tuple(of.height_cm(o.to_row) - of.height_cm(o.row) for of, o in zip(whole.counted, openings, strict=True))
         yield Measure(f"{'height' if closed else 'depth'} of {name_of(name)}", places[1], (name,), deep, depths, "rows")
         if not closed:
             yield from _shoulders(whole, name_of(name))
-
-
-def _rows_of(opening: SizedOpening, sized: SizedPiece) -> int:
-    return (opening.to_row or sized.rows) - opening.row
 
 
 def _shoulders(whole: MeasuredPiece, opening: str) -> Iterator[Measure]:
@@ -164,8 +158,8 @@ def _shoulders(whole: MeasuredPiece, opening: str) -> Iterator[Measure]:
 
     def measure(named: str, side: str, widths: tuple[float, ...]) -> Iterator[Measure]:
         if any(width > SAME for width in widths):
-            ends = zip(widths, whole.grids, whole.sized, strict=True)
-            yield Measure(named, "shoulder", (side,), widths, tuple(round(w / g.across(s.rows)) for w, g, s in ends), "st")
+            ends = zip(widths, whole.counted, strict=True)
+            yield Measure(named, "shoulder", (side,), widths, tuple(round(w / of.stitch_cm(of.sized.rows)) for w, of in ends), "st")
 
     beside = "shoulder" if opening == "neck" else f"part beside the {opening}"
     if all(abs(a - b) <= SAME for a, b in zip(left, right, strict=True)):
@@ -187,9 +181,8 @@ def _darts(whole: MeasuredPiece) -> Iterator[Measure]:
             if (name, found[0].wedge.from_row) in told and found[0].wedge.edge == "both":
                 continue
             told.add((name, found[0].wedge.from_row))
-            reaches: Callable[[tuple[int, ...], str], int] = lambda g, kind: sum(g if kind == "both" else g[:-1])  # noqa: E731
-            counts = tuple(d.wedge.rest + reaches(d.wedge.groups, d.wedge.kind) for d in found)
-            values = tuple(c * g.across(d.wedge.to_row) for c, d, g in zip(counts, found, whole.grids, strict=True))
+            counts = tuple(d.wedge.reach for d in found)
+            values = tuple(c * of.stitch_cm(d.wedge.to_row) for c, d, of in zip(counts, found, whole.counted, strict=True))
             at = next(i for i, d in enumerate(whole.outlines[0].darts) if d == found[0])
             of_rows = "" if name in wedges else " short rows"
             yield Measure(f"depth of the {name_of(name)}{of_rows}", "dart", (str(at),), values, counts, "st")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Literal
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,17 +22,20 @@ class Stroke:
     width: float = 0.0
 
 
+LetteringKind = Literal["letter", "figure", "word", "count"]
+"""letter: of a legend | figure | word | count: small, of rows and columns."""
+
+
 @dataclass(frozen=True, slots=True)
 class Lettering:
-    """Text in a drawing, at (x, y) mm, the baseline's `anchor` start | middle | end, turned by `turn` degrees about (x, y).
-    `kind`: letter (of a legend) | figure | word | count (small, of rows and columns)."""
+    """Text in a drawing, at (x, y) mm, the baseline's `anchor` start | middle | end, turned by `turn` degrees about (x, y)."""
 
     x: float
     y: float
     text: str
     anchor: str = "middle"
     turn: int = 0
-    kind: str = "figure"
+    kind: LetteringKind = "figure"
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,8 +6,8 @@ import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 
-from walewright.figures.grid import Point
-from walewright.figures.model import Drawing, Lettering, Stroke, Tile
+from walewright.counted.outline import Point
+from walewright.figures.model import Drawing, Lettering, LetteringKind, Stroke, Tile
 
 LETTER_MM = 1.55
 """Width of an average character of the drawings' lettering (about 8 pt), to leave room for it."""
@@ -49,7 +49,7 @@ class Paper:
         self._tiles.append(tile)
         self.draw("tiled", *data, colour=tile.name)
 
-    def letter(self, x: float, y: float, text: str, anchor: str = "middle", turn: int = 0, kind: str = "figure") -> None:
+    def letter(self, x: float, y: float, text: str, anchor: str = "middle", turn: int = 0, kind: LetteringKind = "figure") -> None:
         self._letterings.append(Lettering(round(x, 2), round(y, 2), text, anchor, turn, kind))
 
     def finished(self, title: str, width: float, height: float, left: float = 0.0, top: float = 0.0) -> Drawing:

@@ -8,7 +8,7 @@ from walewright.design.model import Fabric
 from walewright.figures.dimensions import LANE, Box, Ruler, box_round, lanes
 from walewright.figures.marks import Bench, cloth, words
 from walewright.figures.measures import Measure, MeasuredPiece, name_of
-from walewright.figures.model import Drawing
+from walewright.figures.model import Drawing, LetteringKind
 from walewright.figures.pens import Paper
 from walewright.guide.numbers import cm, inches
 
@@ -48,7 +48,7 @@ def drawing(
     width, height = _extent(piece, size)
     scale = min(BOX[0] / width, BOX[1] / height, max(shared_scale * 2, LEAST / max(width, height)))
     paper = Paper()
-    kind = "letter" if lettered(piece, sizes) else "figure"
+    kind: LetteringKind = "letter" if lettered(piece, sizes) else "figure"
     bench = Bench(piece, size, scale, fabrics, not lettered(piece, sizes), paper, Ruler(paper, kind))
     cloth(bench)
     bench.ruler.blank = bool(piece.sized[size].zones or piece.sized[size].charts)
@@ -222,7 +222,7 @@ def _trimmed(bench: Bench, title: str) -> Drawing:
     """The paper cut round everything on it."""
     ruler = bench.ruler
     boxes = [*ruler.texts, *ruler.lines, (bench.left, bench.top, bench.right, bench.foot)]
-    half = bench.piece.edging_widths[bench.size] / 2 * bench.scale
+    half = bench.piece.counted[bench.size].edging_width_cm / 2 * bench.scale
     boxes.append((-half, 0.0, half, bench.foot))
     left, top = min(b[0] for b in boxes) - EDGE, min(b[1] for b in boxes) - EDGE
     right, bottom = max(b[2] for b in boxes) + EDGE, max(b[3] for b in boxes) + EDGE

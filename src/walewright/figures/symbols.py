@@ -8,11 +8,14 @@ way the loop is moved on the bed. The ladder, the long stitch and the hatches of
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from walewright.design.model import Cell
+from walewright.trade.cells import CellKind
 
 STANDARD = "JIS L 0201"
 
-_NUMBERS = {
+_NUMBERS: Mapping[CellKind, str | None] = {
     "knit": "1010",
     "purl": "1020",
     "hole": "1030",
@@ -21,14 +24,16 @@ _NUMBERS = {
     "three": "1060",
     "from right": "1090",
     "from left": "1100",
+    "tuck": "",
+    "slip": "",
+    "cross": "",
+    "long": None,
+    "ladder": None,
 }
-"""Read. "Moved right" is that on the face: on the bed the stitch is moved left; and the stitch that on the face lies on top is
-the one that was on the needle before."""
+"""Read; empty of what is in the standard from memory, its number not known, None of what it has not. "Moved right" is that on the
+face: on the bed the stitch is moved left; and the stitch that on the face lies on top is the one that was on the needle before."""
 
-_NUMBERLESS = ("tuck", "slip", "cross")
-"""In the standard from memory, their numbers not known."""
-
-NAMES = {
+NAMES: Mapping[CellKind, str] = {
     "knit": "plain stitch",
     "hole": "eyelet",
     "from left": "stitch moved to the right",
@@ -48,11 +53,10 @@ NAMES = {
 
 def standard(cell: Cell) -> str:
     """ "JIS L 0201 1030", the standard alone where its number is not known, or "own drawing"."""
-    if cell.yarn:
+    number = _NUMBERS[cell.kind]
+    if cell.yarn or number is None:
         return "own drawing"
-    if cell.kind in _NUMBERS:
-        return f"{STANDARD} {_NUMBERS[cell.kind]}"
-    return STANDARD if cell.kind in _NUMBERLESS else "own drawing"
+    return f"{STANDARD} {number}".rstrip()
 
 
 def name(cell: Cell) -> str:
@@ -62,7 +66,12 @@ def name(cell: Cell) -> str:
     return NAMES[cell.kind]
 
 
-_SHAPES: dict[str, tuple[tuple[tuple[float, float], ...], ...]] = {
+_SHAPES: Mapping[CellKind, tuple[tuple[tuple[float, float], ...], ...]] = {
+    "knit": (),
+    "hole": (),
+    "tuck": (),
+    "long": (),
+    "cross": (),
     "purl": (((0.2, 0.5), (0.8, 0.5)),),
     "from left": (((0.18, 0.84), (0.82, 0.16)),),
     "from right": (((0.82, 0.84), (0.18, 0.16)),),
@@ -72,10 +81,10 @@ _SHAPES: dict[str, tuple[tuple[tuple[float, float], ...], ...]] = {
     "slip": (((0.2, 0.16), (0.5, 0.84), (0.8, 0.16)),),
     "ladder": (((0.36, 0.0), (0.36, 1.0)), ((0.64, 0.0), (0.64, 1.0)), ((0.36, 0.5), (0.64, 0.5))),
 }
-"""Strokes within a cell of 1 by 1, y downwards."""
+"""Strokes within a cell of 1 by 1, y downwards; none of what is drawn round or over several cells."""
 
 
-def symbol(kind: str, x: float, y: float, w: float, h: float) -> str:
+def symbol(kind: CellKind, x: float, y: float, w: float, h: float) -> str:
     """The symbol of a cell whose upper left corner is (x, y), "" for a plain stitch. Tucks and crosses reach over several cells:
     see `tuck` and `cross`."""
     if kind == "hole":
@@ -84,7 +93,7 @@ def symbol(kind: str, x: float, y: float, w: float, h: float) -> str:
     if kind == "long":
         (a, b), (c, d), (e, f), (g, k) = ((x + w * u, y + h * v) for u, v in ((0.4, 0.96), (0.0, -0.2), (1.0, -0.2), (0.6, 0.96)))
         return f"M{_n(a)} {_n(b)}C{_n(c)} {_n(d)} {_n(e)} {_n(f)} {_n(g)} {_n(k)}"
-    return "".join(_line([(x + w * u, y + h * v) for u, v in stroke]) for stroke in _SHAPES.get(kind, ()))
+    return "".join(_line([(x + w * u, y + h * v) for u, v in stroke]) for stroke in _SHAPES[kind])
 
 
 def tuck(x: float, top: float, w: float, rise: float, begins: bool = True, ends: bool = True) -> str:

@@ -5,9 +5,9 @@ from __future__ import annotations
 import itertools
 from collections.abc import Callable, Iterator, Sequence
 
+from walewright.counted.outline import Point
 from walewright.design.model import Design
 from walewright.figures import yarns
-from walewright.figures.grid import Point
 from walewright.figures.measures import MeasuredPiece
 from walewright.figures.pens import Paper, path
 
@@ -24,10 +24,10 @@ def mirrored(design: Design, piece: MeasuredPiece) -> bool:
 
 def show_panels(paper: Paper, piece: MeasuredPiece, size: int, put: Placement) -> None:
     """Other fabrics over a part of the width: tinted, with lines up their sides."""
-    sized, grid, shape = piece.sized[size], piece.grids[size], piece.outlines[size]
-    for low, high, first, last in ((z.from_row, z.to_row, z.first, z.last) for z in sized.zones if z.first <= z.last):
-        y0, y1 = grid.height(low), grid.height(high)
-        x0, x1 = grid.at((first, high))[0], grid.at((last + 1, high))[0]
+    of, shape = piece.counted[size], piece.outlines[size]
+    for panel in of.panels:
+        y0, y1 = of.height_cm(panel.low), of.height_cm(panel.high)
+        x0, x1 = of.point(panel.first, panel.high)[0], of.point(panel.last + 1, panel.high)[0]
         area = clipped(clipped(shape.polygon, 1, y0, y1), 0, x0, x1)
         if area:
             paper.draw("tint", path([put(p) for p in area], closed=True))
@@ -37,14 +37,14 @@ def show_panels(paper: Paper, piece: MeasuredPiece, size: int, put: Placement) -
 
 def show_motifs(paper: Paper, design: Design, piece: MeasuredPiece, size: int, put: Placement) -> None:
     """Motifs: those in colours with their cells; others as a tinted box. Where and which way round they lie is `put`'s to say."""
-    sized, grid = piece.sized[size], piece.grids[size]
-    for motif in (c for c in sized.charts if not c.fabric):
+    of = piece.counted[size]
+    for motif in (c for c in of.sized.charts if not c.fabric):
         chart = design.chart(motif.chart)
         cells = {key.symbol: key.cell for key in chart.key}
 
         def box(first: int, end: int, low: int, high: int) -> str:
             spots = [(first, low), (end, low), (end, high), (first, high)]
-            return path([put(grid.at(spot)) for spot in spots], closed=True)
+            return path([put(of.point(*spot)) for spot in spots], closed=True)
 
         paper.draw("blank" if chart.yarns else "tint", box(motif.first, motif.last + 1, motif.from_row, motif.to_row))
         drawn: dict[str, list[str]] = {}
@@ -62,14 +62,12 @@ def show_motifs(paper: Paper, design: Design, piece: MeasuredPiece, size: int, p
 
 def stripes(design: Design, piece: MeasuredPiece, size: int, shape: Sequence[Point]) -> Iterator[Stripe]:
     """The stripes of fabrics over the whole width, as far as they lie within `shape` (cm on the piece)."""
-    sized, grid = piece.sized[size], piece.grids[size]
-    spans = [(z.fabric, z.from_row, z.to_row) for z in sized.zones if z.first > z.last]
-    for name, start, end in spans or [(piece.piece.fabric, 0, sized.rows)]:
-        fabric = design.fabric(name)
-        row, turn = start, 0
-        while fabric.stripes and row < end:
-            yarn, rows = fabric.stripes[turn % len(fabric.stripes)]
-            area = clipped(shape, 1, grid.height(row), grid.height(min(row + rows, end)))
+    of = piece.counted[size]
+    for band in of.bands:
+        row, turn, stripes = band.low, 0, band.fabric.stripes
+        while stripes and row < band.high:
+            yarn, rows = stripes[turn % len(stripes)]
+            area = clipped(shape, 1, of.height_cm(row), of.height_cm(min(row + rows, band.high)))
             if area:
                 yield tuple(area), yarns.colour(design, yarn)
             row, turn = row + rows, turn + 1

@@ -8,13 +8,13 @@ import math
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
+from walewright.counted.outline import Outline, Point
 from walewright.design.model import Design, EdgeName
-from walewright.figures.grid import Point
 from walewright.figures.measures import MeasuredPiece
 from walewright.figures.model import Drawing
-from walewright.figures.outline import Outline
 from walewright.figures.pens import Paper, hatched, path, stitch, turned
 from walewright.figures.worked import Stripe, mirrored, show_motifs, show_panels, show_stripes, stripes
+from walewright.trade.sides import SIDES
 
 HANG = 52.0
 """Degrees below the horizontal at which a sleeve hangs."""
@@ -97,7 +97,7 @@ def draw_piece(paper: Paper, design: Design, piece: MeasuredPiece, size: int, pl
         return place((p[0] * squeeze, p[1]))
 
     shape = piece.outlines[size]
-    foot, half = piece.edging_cm[size], piece.edging_widths[size] / 2
+    foot, half = piece.edging_cm[size], piece.counted[size].edging_width_cm / 2
     if foot:
         wide = max(shape.start_width, 1e-6)
         upper = [put(p) for p in shape.foot]
@@ -160,10 +160,10 @@ def _tip(body: Placed, edges: list[EdgeName], size: int) -> Point | None:
     """The upper end, at the garment's right, of the first of the edges that is an outer edge of the front."""
     names = {e.edge for e in edges if e.piece == body.piece.piece.name} - {""}
     shape, sized = body.piece.outlines[size], body.piece.sized[size]
-    for side, runs, sign in (("right", sized.right, 1), ("left", sized.left, -1)):
+    for side, runs, sign in zip(SIDES[::-1], (sized.right, sized.left), (1, -1), strict=True):
         for run in runs:
             if run.name in names:
-                height = body.piece.grids[size].height(run.to_row)
+                height = body.piece.counted[size].height_cm(run.to_row)
                 return sign * body.at((shape.edge_x(height, side), height))[0], height
     return None
 
@@ -171,7 +171,7 @@ def _tip(body: Placed, edges: list[EdgeName], size: int) -> Point | None:
 def _hung(design: Design, sleeve: MeasuredPiece, tip: Point, size: int) -> _Sleeve:
     shape = sleeve.outlines[size]
     top = (0.0, shape.height)
-    foot, half = -sleeve.edging_cm[size], sleeve.edging_widths[size] / 2
+    foot, half = -sleeve.edging_cm[size], sleeve.counted[size].edging_width_cm / 2
 
     def hang(points: list[Point]) -> list[Point]:
         return [(x + tip[0], y + tip[1] - shape.height) for x, y in turned(points, top, 90 - HANG)]

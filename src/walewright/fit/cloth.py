@@ -7,13 +7,13 @@ from dataclasses import dataclass
 from math import hypot
 
 from walewright.bed import Fabric
+from walewright.counted import CountedPiece, counted_piece
 from walewright.counted.model import SizedBand, SizedGarment, SizedPiece
 from walewright.design.model import Band, Design, EdgeRun, Opening, Piece
-from walewright.design.model import Fabric as Knit
 from walewright.glue.model import Place
 from walewright.knit.operations import Side
+from walewright.trade.sides import SIDES
 
-SIDES: tuple[Side, Side] = ("left", "right")
 SHOULDERS = ("shoulder left", "shoulder right")
 TOPS = ("end", *SHOULDERS)
 
@@ -39,6 +39,7 @@ class Cloth:
     design: Design
     size: int
     garment: SizedGarment
+    counted: Mapping[str, CountedPiece]
     fabrics: Mapping[str, Fabric]
     row_edges: Mapping[str, tuple[RowEdge, ...]]
     """By piece, from the start up, the left ones first."""
@@ -61,16 +62,11 @@ class Cloth:
 
     def stitch(self, owner: str, row: int = 1) -> float:
         """cm of one stitch in row `row` of a piece (0: at its start), beside its panels."""
-        return 1 / self._knit(owner, row).stitches_per_cm
+        return self.counted[owner].stitch_cm(row)
 
     def row_height(self, owner: str, row: int = 1) -> float:
         """cm of that row."""
-        return 1 / self._knit(owner, row).rows_per_cm
-
-    def _knit(self, owner: str, row: int) -> Knit:
-        zones = (z for z in self.sized(owner).zones if z.first > z.last and z.from_row < max(row, 1) <= z.to_row)
-        zone = next(zones, None)
-        return self.design.fabric(self.design.piece(owner).fabric if zone is None else zone.fabric)
+        return self.counted[owner].row_cm(row)
 
     def width(self, piece: str, row: int) -> float | None:
         """From outer edge to outer edge in row `row` (0: at the start), without the gap of an opening."""
@@ -93,7 +89,7 @@ class Cloth:
 
     def parted(self, piece: str, row: int) -> bool:
         """Whether an opening parts the piece in row `row`."""
-        return any(o.row < row <= (o.to_row or self.sized(piece).rows) for o in self.sized(piece).openings)
+        return self.sized(piece).parted(row - 1) is not None
 
     def height(self, piece: str, share: float) -> float:
         """Along the wale at that share of the start's width, from the left edge (0) to the right one (1); without its edging."""
@@ -129,8 +125,7 @@ class Cloth:
         if place.edge in ("left strip", "right strip"):
             return self.start_depth(piece.name)
         if place.edge == "start" and piece.start_edging is not None:
-            own = self.design.fabric(self.design.edging(piece.start_edging).fabric)
-            return self.sized(piece.name).start / own.stitches_per_cm
+            return self.counted[piece.name].edging_width_cm
         edge = self.named(piece.name, place.edge)
         if edge is not None:
             return self.row_edge(piece.name, edge)
@@ -153,16 +148,14 @@ class Cloth:
 
     def start_depth(self, piece: str) -> float:
         """How deep the edging at the start of a piece is."""
-        edging = self.design.piece(piece).start_edging
-        if edging is None:
-            return 0.0
-        return self.sized(piece).edging_rows / self.design.fabric(self.design.edging(edging).fabric).rows_per_cm
+        return self.counted[piece].edging_cm
 
 
 def cloth(design: Design, size: int, garment: SizedGarment, fabrics: Iterable[Fabric]) -> Cloth:
     """The cloth of size number `size`: as counted, and as the bed knitted it."""
     edges = {p.name: tuple(_row_edges(p, garment.piece(p.name))) for p in design.pieces}
-    return Cloth(design, size, garment, {f.name: f for f in fabrics}, edges)
+    counted = {p.name: counted_piece(design, p) for p in garment.pieces}
+    return Cloth(design, size, garment, counted, {f.name: f for f in fabrics}, edges)
 
 
 def _row_edges(piece: Piece, sized: SizedPiece) -> Iterator[RowEdge]:

@@ -9,10 +9,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from typing import Literal
 
 from walewright.design.model import Design
 from walewright.fit.cloth import SHOULDERS, Cloth, RowEdge
 from walewright.glue.model import Chain, EndAt, Glued, Place
+from walewright.trade.joins import JOINS
+from walewright.trade.sides import EdgeSide
 
 MOST_CHORDS = 200
 
@@ -44,7 +47,7 @@ def bonds(design: Design, glued: Glued) -> dict[Key, Bond]:
     """What every edge is put together with."""
     found: dict[Key, Bond] = {}
     for seam in glued.seams:
-        sewn = design.joins[seam.join].way in ("sewn", "gathered")
+        sewn = JOINS[design.joins[seam.join].way].by_needle
         sides = ((seam.one, seam.one_begins), (seam.other, seam.other_begins))
         for (own, begins), (across, across_begins) in (sides, sides[::-1]):
             for at, place in enumerate(own):
@@ -71,7 +74,7 @@ class Chord:
 
     owner: str
     copy: int
-    kind: str
+    kind: Literal["strip", "across", "up"]
     at: float
     cm: float
 
@@ -217,7 +220,7 @@ class Walker:
             return None
         return Chord(piece, copy, "across", row, width), exits[0], exits[1]
 
-    def _at_row(self, piece: str, copy: int, row: int, side: str) -> Exit | None:
+    def _at_row(self, piece: str, copy: int, row: int, side: EdgeSide) -> Exit | None:
         edges = [e for e in self.cloth.row_edges[piece] if e.side == side and e.low < row <= e.high]
         return Exit((piece, edges[0].name, copy), edges[0].share(row)) if edges else None
 

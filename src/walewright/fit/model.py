@@ -5,14 +5,16 @@ Lengths are cm in each size, in the order of the design's sizes.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal
 
 from walewright.design.model import Origin, PerSize
 from walewright.glue.model import Chain
+from walewright.trade.worn import BodyPart, ReachWay
 
 Closing = Literal["closed", "lapped", "edge to edge"]
-ROWS = {
+ROWS: Mapping[BodyPart, tuple[str, ...]] = {
     "head": ("head",),
     "hand": ("hand",),
     "foot": ("foot_circumference", "foot"),
@@ -72,7 +74,7 @@ class Passing:
     itself), `stretched` what the opening comes to. `figure` is the part's size, `source` where that is from."""
 
     name: str
-    part: str
+    part: BodyPart
     never: bool
     relaxed: PerSize
     stretched: PerSize
@@ -96,7 +98,7 @@ class Reach:
     span" (sleeves in one with the body). `body` is empty where nothing is known."""
 
     sleeve: str
-    way: str
+    way: ReachWay
     values: PerSize
     body: PerSize = ()
     fits: str = ""

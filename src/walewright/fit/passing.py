@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
 from walewright.design.model import Design, Measurement, Passage
 from walewright.fit.cloth import Cloth
 from walewright.fit.girths import narrower, width_of
 from walewright.fit.loops import Walker
-from walewright.fit.model import ROWS, Passing, Ring
+from walewright.fit.model import ROWS, Passing, Ring, Role
 from walewright.fit.rings import STRIPS, measure
 from walewright.glue.model import Chain, Glued, Place
 from walewright.report.model import Diagnostic, Severity, diagnosed
 from walewright.report.said import Amount, Said, said
+from walewright.trade.worn import BodyPart
 
 HEAD_MORE = 2.0
 """cm that a neck has to be wider, stretched, than the head (common practice)."""
@@ -26,7 +27,7 @@ HIPS_MORE = 2.0
 """cm that a waist has to be wider, stretched, than the hips (common practice)."""
 
 
-def figure(design: Design, part: str) -> tuple[Measurement, bool] | None:
+def figure(design: Design, part: BodyPart) -> tuple[Measurement, bool] | None:
     """How large a part of the body is, and whether the source says so itself."""
     for rows, own in ((design.measurements, True), (design.bodies, False)):
         found = next((m for name in ROWS[part] for m in rows if m.body == name), None)
@@ -35,7 +36,7 @@ def figure(design: Design, part: str) -> tuple[Measurement, bool] | None:
     return None
 
 
-def needed(part: str, cm: float, own: bool) -> float:
+def needed(part: BodyPart, cm: float, own: bool) -> float:
     """The length of an opening that lets a part of the body through."""
     match part:
         case "head":
@@ -50,6 +51,9 @@ def needed(part: str, cm: float, own: bool) -> float:
 
 
 # ----------------------------------------------------------------- what is held against what
+
+_PASSES: Mapping[Role, BodyPart | None] = {"": None, "neck": "head", "cuff": "hand", "waist": "hips", "leg": "foot"}
+"""What has to pass an opening of that role."""
 
 
 def passings(
@@ -70,14 +74,14 @@ def passings(
         else:
             found.append(made)
     for ring in rings:
-        part = {"neck": "head", "cuff": "hand", "waist": "hips", "leg": "foot"}.get(ring.role)
+        part = _PASSES[ring.role]
         known = figure(design, part) if part is not None and id(ring) not in spoken else None
         if part is not None and known is not None and ring.relaxed:
             found.append(_by_itself(design, ring, part, known))
     return tuple(found), (*told, *(d for p in found for d in _findings(design, p)))
 
 
-def _by_itself(design: Design, ring: Ring, part: str, known: tuple[Measurement, bool]) -> Passing:
+def _by_itself(design: Design, ring: Ring, part: BodyPart, known: tuple[Measurement, bool]) -> Passing:
     row, own = known
     more = tuple(needed(part, cm, own) for cm in row.values)
     at = ring.edges[0]

@@ -18,6 +18,7 @@ from walewright.fit.loops import Walker
 from walewright.fit.model import Reach, Ring
 from walewright.fit.rings import edges_below, is_sleeve
 from walewright.glue.model import Glued, Place
+from walewright.trade.worn import ReachWay
 
 ROW = "centre_back_neck_to_wrist"
 LONG_SLEEVES = "arm_length_to_underarm"
@@ -42,7 +43,7 @@ def reaches(
     for piece in design.pieces:
         if piece.name in own.owners or not is_sleeve(walkers[0], tubes, piece.name):
             continue
-        way = "from the neck" if piece.name in at_neck and _top_free(glued, piece.name) else "over the shoulder"
+        way: ReachWay = "from the neck" if piece.name in at_neck and _top_free(glued, piece.name) else "over the shoulder"
         values = tuple(_way(w.cloth, glued, back, piece.name, way) for w in walkers)
         if all(v > 0 for v in values):
             found.append(_held(design, piece.name, way, values))
@@ -52,7 +53,7 @@ def reaches(
     return tuple(reversed(alike.values()))
 
 
-def _held(design: Design, sleeve: str, way: str, values: tuple[float, ...]) -> Reach:
+def _held(design: Design, sleeve: str, way: ReachWay, values: tuple[float, ...]) -> Reach:
     row = body_reach(design)
     return Reach(sleeve, way, values, row.values if row else (), row.name if row else "")
 
@@ -87,7 +88,7 @@ def _top_free(glued: Glued, piece: str) -> bool:
     return not begun and not any((piece, top) in seamed for top in TOPS)
 
 
-def _way(cloth: Cloth, glued: Glued, back: str, sleeve: str, way: str) -> float:
+def _way(cloth: Cloth, glued: Glued, back: str, sleeve: str, way: ReachWay) -> float:
     return (_shoulders(cloth, back) if way == "over the shoulder" else _neck_width(cloth, back)) / 2 + whole(cloth, glued, sleeve)
 
 

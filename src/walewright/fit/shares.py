@@ -7,7 +7,11 @@ all shares here are from memory, set low. An author who has stretched a swatch s
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from walewright.design.model import Design, Edging, Fabric
+from walewright.trade.edgings import EdgingCastOff
+from walewright.trade.ends import STARTS, ClosedCastOn, EndWay, StartWay
 
 RIB_1_SEWN = 1.5
 """Latched rib 1x1, sewn off. From memory."""
@@ -36,13 +40,14 @@ E_WRAP = 1.2
 ROWS = 1.15
 """A row edge, lengthways. From memory."""
 
-_STARTS = {"e-wrap": E_WRAP, "chain": CHAINED}
+_STARTS: Mapping[ClosedCastOn, float] = {"e-wrap": E_WRAP, "chain": CHAINED}
 
 
-def of_edging(design: Design, edging: Edging, start_way: str = "") -> float:
+def of_edging(design: Design, edging: Edging, start_way: StartWay | None = None) -> float:
     """The share of an edging's last edge: the tightest of its fabric, its way of being closed and its start decides."""
     share = _kind(design.fabric(edging.fabric), edging)
-    return min(share, _STARTS.get(start_way, share)) if edging.when == "first" else share
+    begun = STARTS[start_way].cast_on if start_way is not None and edging.when == "first" else None
+    return share if begun is None else min(share, _STARTS[begun])
 
 
 def _kind(fabric: Fabric, edging: Edging) -> float:
@@ -59,17 +64,19 @@ def _kind(fabric: Fabric, edging: Edging) -> float:
             return CHAINED
         case "facing":
             return FOLDED_SEWN
-    return closed(fabric, edging.cast_off)
+        case "plain":
+            return closed(fabric, edging.cast_off)
 
 
-def closed(fabric: Fabric, way: str) -> float:
-    """Of a last row, closed by "chain" ("cast-off") or "sewn" ("sewn-off"), or "waste": its live loops sewn down."""
-    sewn = way.startswith("sewn")
+def closed(fabric: Fabric, way: EdgingCastOff | EndWay) -> float:
+    """Of a last row, however closed; "waste": its live loops sewn down."""
+    sewn = way in ("sewn", "sewn-off")
     if fabric.stitch == "latched rib":
         return (RIB_1_SEWN if fabric.rib_every == 2 else RIB_2_SEWN) if sewn else RIB_CHAIN
     return SEWN if sewn or way == "waste" else CHAIN
 
 
-def started(way: str) -> float:
+def started(way: StartWay) -> float:
     """Of a first row without an edging."""
-    return _STARTS.get(way, CHAIN)
+    begun = STARTS[way].cast_on
+    return CHAIN if begun is None else _STARTS[begun]

@@ -9,9 +9,8 @@ from itertools import pairwise
 
 from walewright.design.model import EdgeName
 from walewright.glue.surface import Path, Surface
+from walewright.trade.sides import GAP_PARTS, SIDES
 
-SIDES = ("left", "right")
-WHOLE_GAP = ("left", "centre", "right")
 TOP = ("end", "shoulder")
 
 
@@ -36,7 +35,7 @@ def _paths(surface: Surface, name: EdgeName) -> Iterator[Path]:
         return
     for _, first in _copies(surface, name.piece):
         by_name = {surface.edges[e].ring.edge: e for e in first}
-        parts = [by_name[f"{head} {part}"] for part in WHOLE_GAP if f"{head} {part}" in by_name]
+        parts = [by_name[f"{head} {part}"] for part in GAP_PARTS if f"{head} {part}" in by_name]
         if not parts:
             continue
         if in_line(surface, parts):

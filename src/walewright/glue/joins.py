@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 from walewright.design.model import Design, EdgeName, Join, PerSize
 from walewright.glue.chains import Run, Unit, runs, units, wanted
 from walewright.glue.surface import Path, Surface, SurfaceEdge
+from walewright.trade.joins import JOINS
 
 UPSIDE_DOWN = 0.4
 """Cost of a seam that has the bottom of one row edge meet the top of the other, where nothing else is known."""
@@ -166,15 +167,12 @@ def _wanted_once(surface: Surface, names: Sequence[EdgeName]) -> int:
 def _one_edge(joining: Joining, number: int, join: Join) -> None:
     """An edge and itself: sewn or drawn up, it is closed at each copy; loop by loop, the copies meet two and two."""
     pool = _pool(joining.surface, join.one)
-    if join.way in LOOP_BY_LOOP:
+    if JOINS[join.way].by_loops:
         for one, other in zip(pool[::2], pool[1::2], strict=False):
             joining.put(number, one.path, other.path)
         return
     for unit in pool:
         joining.put(number, unit.path, ())
-
-
-LOOP_BY_LOOP = ("grafted", "linked")
 
 
 def _each_to_the_next(joining: Joining, number: int, join: Join) -> None:

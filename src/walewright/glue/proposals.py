@@ -12,6 +12,7 @@ from walewright.glue.lines import Hanging, apart
 from walewright.glue.surface import Surface
 from walewright.report.model import Diagnostic, Severity
 from walewright.report.said import Said, said
+from walewright.trade.joins import WornFacing
 
 OF_LINES = ("line-not-in-order", "line-closed", "line-not-mirrored")
 MOST_NAMED = 6
@@ -28,7 +29,7 @@ class _Written:
     """`facing`: "right" or "wrong" side, where that has to be written too."""
 
     along: tuple[EdgeName, ...]
-    facing: str
+    facing: WornFacing
 
     @property
     def help(self) -> Said:
@@ -86,7 +87,7 @@ def _other_ways(hanging: Hanging, surface: Surface) -> Iterator[_Written]:
     if len(hanging.along) > MOST_NAMED:
         return
     for inside in (hanging.inside, not hanging.inside):
-        facing = "" if inside == hanging.inside else "right" if hanging.inside else "wrong"
+        facing: WornFacing = "" if inside == hanging.inside else "right" if hanging.inside else "wrong"
         for along in dict.fromkeys(permutations(hanging.along)):
             if (along != hanging.along or facing) and apart(surface, along, inside) is None:
                 yield _Written(along, facing)

@@ -6,13 +6,18 @@ start. An opening that closes again and a slot are rings of their own, walked th
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from typing import Literal
 
 from walewright.design.model import Design, EdgeRun, Opening, Piece
 from walewright.glue.model import EndAt
+from walewright.trade.ends import STARTS, EndWay
+from walewright.trade.sides import EdgeSide
 
-OPEN_STARTS = ("waste", "hand waste")
+EdgeState = Literal["rows", "live", "closed", "drawn", "strip"]
+"""rows | live: open loops | closed: stitches | drawn: gathered to a point | strip: the end of an edging at the start, or of a
+band."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,7 +29,7 @@ class RingEdge:
     the start or of a band). An edging at the start is part of the piece: then `start` is the edging's last edge."""
 
     edge: str
-    state: str
+    state: EdgeState
     begin: frozenset[str]
     end: frozenset[str]
     first: EndAt
@@ -71,7 +76,7 @@ def _outer_ring(design: Design, piece: Piece) -> Iterator[RingEdge]:
         yield RingEdge("right strip", "strip", _corner(first, "outer"), _corner("", "outer"), "top", "bottom")
         live = edging.cast_off == "waste" and edging.when == "after"
     else:
-        live = piece.start_way in OPEN_STARTS
+        live = STARTS[piece.start_way].waste is not None
     at = _corner("" if edging else first, "outer")
     yield RingEdge("start", "live" if live else "closed", at, at, "right", "left")
 
@@ -83,7 +88,7 @@ def _corner(level: str, where: str) -> frozenset[str]:
 # ----------------------------------------------------------------- sides and top
 
 
-def _side(piece: Piece, side: str) -> Iterator[RingEdge]:
+def _side(piece: Piece, side: EdgeSide) -> Iterator[RingEdge]:
     """The edges of one side from the start up."""
     runs = piece.left if side == "left" else piece.right
     both = {r.name for r in piece.left if r.name} & {r.name for r in piece.right}
@@ -105,7 +110,7 @@ def _side(piece: Piece, side: str) -> Iterator[RingEdge]:
         yield RingEdge(edge, "rows", _corner(low, "outer"), _corner(high, "outer"), "bottom", "top")
 
 
-def _held(piece: Piece, side: str, low: str, run: EdgeRun) -> bool:
+def _held(piece: Piece, side: EdgeSide, low: str, run: EdgeRun) -> bool:
     """Whether all of a run's stitches are held: of its rows a few at most reach the edge, and they belong to the slope."""
     order = [level.name for level in piece.levels]
     begin, end = order.index(low), order.index(run.to_level)
@@ -116,8 +121,11 @@ def _held(piece: Piece, side: str, low: str, run: EdgeRun) -> bool:
     return False
 
 
+_LAST_ROW: Mapping[EndWay, EdgeState] = {"waste": "live", "cast-off": "closed", "sewn-off": "closed", "gathered": "drawn"}
+
+
 def _top(piece: Piece, top: str) -> Iterator[RingEdge]:
-    state = {"waste": "live", "gathered": "drawn"}.get(piece.end_way, "closed")
+    state = _LAST_ROW[piece.end_way]
     parted = next((o for o in piece.openings if not rejoins(piece, o)), None)
     outer, inner = _corner(top, "outer"), _corner(top, "inner")
     if parted is None:
@@ -133,7 +141,7 @@ def _gap(piece: Piece, opening: Opening, above: frozenset[str]) -> Iterator[Ring
     foot = _corner(opening.from_level or "", "inner")
     yield RingEdge(f"{opening.name} left", "rows", above, foot, "top", "bottom")
     if any(opening.flat):
-        state = "live" if opening.taken == "waste" else "closed"
+        state: EdgeState = "live" if opening.taken == "waste" else "closed"
         yield RingEdge(f"{opening.name} centre", state, foot, foot, "left", "right")
     yield RingEdge(f"{opening.name} right", "rows", foot, above, "bottom", "top")
 

@@ -11,13 +11,14 @@ from dataclasses import replace
 from itertools import islice, permutations, product
 
 from walewright.design.model import Band, Design, EdgeName, Join, Piece
-from walewright.glue.chains import WHOLE_GAP, in_line
+from walewright.glue.chains import in_line
 from walewright.glue.findings import spoken
 from walewright.glue.lines import Hanging, Hung, apart
 from walewright.glue.proposals import Attempt
 from walewright.glue.surface import Surface
 from walewright.report.model import Diagnostic, Severity, diagnosed
 from walewright.report.said import Fact, Said, said
+from walewright.trade.sides import GAP_PARTS
 
 EdgeNames = tuple[EdgeName, ...]
 
@@ -80,7 +81,7 @@ def _named(surface: Surface, line: Hung) -> EdgeNames:
 def _opening(surface: Surface, edge: int) -> str:
     """Of whose edge it may be a part; empty of one without parts."""
     head, _, part = surface.edges[edge].ring.edge.rpartition(" ")
-    return head if part in WHOLE_GAP else ""
+    return head if part in GAP_PARTS else ""
 
 
 # ----------------------------------------------------------------- what leads further

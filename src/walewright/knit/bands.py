@@ -19,6 +19,7 @@ from walewright.knit.steps import Step, StepBlock
 from walewright.knit.tails import Tails
 from walewright.knit.zones import said_of
 from walewright.report.said import Said, said
+from walewright.trade.edgings import EDGINGS
 
 
 def edging_block(design: Design, piece: Piece, sized: SizedPiece, facing: Face, tails: Tails) -> StepBlock:
@@ -42,7 +43,7 @@ def band_block(design: Design, glued: Glued, garment: SizedGarment, band: Band, 
     edging = design.edging(band.edging)
     first = -(sized.stitches // 2)
     last = first + sized.stitches - 1
-    idle = idle_slots(first, last, edging.mock) if edging.kind == "mock rib" else ()
+    idle = idle_slots(first, last, edging.mock) if EDGINGS[edging.kind].idle_needles else ()
     hang = (
         *open_and_joined(glued, glued.lines_of(band.name)[0]),
         st.CarriageAt("right", origin=band.origin.path),

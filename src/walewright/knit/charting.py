@@ -10,12 +10,11 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from walewright.design.model import Cell, Chart
+from walewright.trade.cells import CELLS
+from walewright.trade.fabrics import ChartArea
+from walewright.trade.sides import EdgeSide
 
 PLAIN = Cell("knit")
-SINGLE = frozenset({"purl", "tuck", "slip", "long", "ladder"})
-"""Kinds of cells that need no neighbour."""
-
-_TAKERS = ("two from left", "two from right", "three")
 
 Span = tuple[int, int]
 """First and last slot; none where last < first."""
@@ -29,7 +28,7 @@ class InForce:
 
     chart: Chart
     fabric: str
-    area: str
+    area: ChartArea
     first: int
     last: int
     edge: int
@@ -148,7 +147,7 @@ class Crossed:
 
     first: int
     last: int
-    hung_first: str
+    hung_first: EdgeSide
 
 
 @dataclass(frozen=True, slots=True)
@@ -176,7 +175,7 @@ def row_of(one: InForce, counter: int, needles: Active) -> RowOfChart:
         if column is not None and key[symbols[column]] != PLAIN:
             found[slot] = symbols[column]
     cells = {slot: key[symbol] for slot, symbol in found.items()}
-    single = {s: c for s, c in cells.items() if s in needles and (c.kind in SINGLE or (c.kind == "knit" and c.yarn))}
+    single = {s: c for s, c in cells.items() if s in needles and (CELLS[c.kind].single or (c.kind == "knit" and c.yarn))}
     return RowOfChart(tuple(_moves(cells, needles)), tuple(_crosses(found, cells, needles)), single)
 
 
@@ -194,17 +193,15 @@ def _window(one: InForce, span: Span) -> Span:
 def _moves(cells: Mapping[int, Cell], needles: Active) -> Iterator[tuple[int, tuple[Moved, ...]]]:
     runs: list[tuple[int, int, tuple[Moved, ...], tuple[int, ...]]] = []
     for q, taker in cells.items():
-        if taker.kind not in _TAKERS:
+        takes = CELLS[taker.kind]
+        if not takes.takes_from or not takes.keeps_own:
             continue
         first = last = q
         moved: list[Moved] = []
         holes: list[int] = []
-        for kind, by in (("two from left", -1), ("two from right", 1)):
-            if taker.kind not in (kind, "three"):
-                continue
-            passing = kind.removeprefix("two ")
-            p = q + by
-            while p in cells and cells[p].kind == passing:
+        for side in takes.takes_from:
+            p = q + (by := -1 if side == "left" else 1)
+            while p in cells and CELLS[cells[p].kind].passes_on == side:
                 p += by
             if p not in cells or cells[p].kind != "hole":
                 break
@@ -224,11 +221,11 @@ def _crosses(symbols: Mapping[int, str], cells: Mapping[int, Cell], needles: Act
     begin: int | None = None
     for slot in sorted(symbols):
         cross = cells[slot]
-        if cross.kind != "cross":
+        if not CELLS[cross.kind].of_groups:
             continue
         if begin is None or slot - 1 not in symbols or symbols[slot - 1] != symbols[slot]:
             begin = slot
         if slot - begin + 1 == 2 * cross.cross:
             if needles.all(begin, slot):
-                yield Crossed(begin, slot, cross.hung_first)
+                yield Crossed(begin, slot, cross.hung_first or "right")
             begin = None

@@ -8,14 +8,14 @@ to the band's own stretch. Nothing can be taken in mid-row without moving every 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
 from itertools import pairwise
 from math import atan2, degrees, radians, tan
 
+from walewright.counted import counted_piece
 from walewright.counted.model import PickUp, SizedBand, SizedGarment, SizedOpening, SizedPiece, SizedRun
+from walewright.counted.needles import moves
 from walewright.design.model import Band, Design, Fabric
 from walewright.knit import steps as st
-from walewright.knit.zones import Fabrics
 from walewright.report.said import Said, said
 
 SHARP = 60
@@ -62,7 +62,7 @@ def _excess_cm(design: Design, garment: SizedGarment, one: PickUp, other: PickUp
     opening = next((o for o in sized.openings if o.name == one.edge.edge), None)
     if opening is None:
         return 0.0
-    fabric = Fabrics(design, design.piece(sized.name), sized).at(opening.row)
+    fabric = counted_piece(design, sized).fabric(opening.row, above=True)
     turn = _turn(fabric, sized, opening, {one.part, other.part}, depth)
     return 2 * depth * tan(radians(turn / 2)) if SHARP <= turn < STRAIGHT else 0.0
 
@@ -76,9 +76,4 @@ def _turn(fabric: Fabric, sized: SizedPiece, opening: SizedOpening, parts: set[s
 def _out(fabric: Fabric, runs: tuple[SizedRun, ...], row: int, depth: float) -> float:
     """How far, in cm, a gap's edge has gone outwards when it is so high above the parting."""
     top = row + depth * fabric.rows_per_cm
-    return sum(-by for at, by in _changes(runs) if at <= top) / fabric.stitches_per_cm
-
-
-def _changes(runs: tuple[SizedRun, ...]) -> Iterator[tuple[int, int]]:
-    for run in runs:
-        yield from run.changes()
+    return sum(-by for at, by in moves(runs).items() if at <= top) / fabric.stitches_per_cm

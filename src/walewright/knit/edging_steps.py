@@ -3,8 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Literal
 
 from walewright.knit.copies import NONE, Copy
+from walewright.knit.manners import FoldOnto, FoldWay, LinkedOver, LoopsOpen, Sooner
+from walewright.knit.move_kinds import HungEnd, HungFace, HungPart
 from walewright.knit.step import Step
 
 
@@ -32,7 +35,7 @@ class RehangStart(Step):
 
     piece: str
     stitches: int
-    facing: str = "purl"
+    facing: HungFace = "purl"
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,14 +45,14 @@ class PickUpAlong(Step):
 
     piece: str
     edge: str
-    part: str
+    part: HungPart
     stitches: int
     first: int
     last: int
-    facing: str
-    left_end: str
+    facing: HungFace
+    left_end: HungEnd | Literal[""]
     copy: Copy = NONE
-    loops: str = ""
+    loops: LoopsOpen = ""
     """ "open": as many open loops as there are stitches wait there, and each goes on a needle."""
 
 
@@ -67,9 +70,9 @@ class FoldUp(Step):
     front" (purl sides together) or "behind" (knit sides together)."""
 
     loops: int
-    onto: str
+    onto: FoldOnto
     stitches: int
-    way: str = "in front"
+    way: FoldWay = "in front"
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,13 +82,13 @@ class HangToLink(Step):
 
     piece: str
     edge: str
-    part: str
+    part: HungPart
     stitches: int
     first: int
     last: int
-    facing: str
-    over: str
-    left_end: str
+    facing: HungFace
+    over: LinkedOver
+    left_end: HungEnd
     copy: Copy = NONE
 
 
@@ -109,7 +112,7 @@ class LatchInStages(Step):
     every: int
     begin: int
     rows: tuple[int, ...]
-    sooner: str = ""
+    sooner: Sooner = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,7 +124,7 @@ class LatchPanelInStages(Step):
     rows: tuple[int, ...]
     first: int
     last: int
-    sooner: str = ""
+    sooner: Sooner = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,13 +10,12 @@ from walewright.knit import steps as st
 from walewright.knit.copies import Copy
 from walewright.knit.folding import counted, first_use, knitted, set_aside
 from walewright.knit.lengths import gathering_cm, tail_cm
-from walewright.knit.operations import Side, other
+from walewright.knit.manners import LoopsOpen
+from walewright.knit.operations import NamedRows, Side, other
 from walewright.knit.steps import Step
 from walewright.knit.tails import Tails
 from walewright.knit.zones import said_of
-
-WASTE_WAYS = {"waste": "comb", "hand waste": "by hand"}
-"""How waste yarn is cast on, by the way a piece starts."""
+from walewright.trade.ends import STARTS
 
 
 def start(design: Design, piece: Piece, sized: SizedPiece, use: st.UseYarnStep) -> tuple[Step, ...]:
@@ -39,10 +38,10 @@ def start(design: Design, piece: Piece, sized: SizedPiece, use: st.UseYarnStep) 
             # After stripes it is said which of their yarns goes on.
             if said != use or design.fabric(edging.fabric).stripes:
                 begin = (*begin, use)
-        elif piece.start_way in WASTE_WAYS:
-            begin = (*_waste_start(design, piece, 0, needles), use)
+        elif (cast_on := STARTS[piece.start_way].cast_on) is not None:
+            begin = (st.CarriageAt("right"), needles, use, st.ClosedStart(cast_on, origin=origin))
         else:
-            begin = (st.CarriageAt("right"), needles, use, st.ClosedStart(piece.start_way, origin=origin))
+            begin = (*_waste_start(design, piece, 0, needles), use)
     return (*begin, st.SetRowCounter(0, origin=origin), st.Now(sized.start, 0, "right", origin=origin))
 
 
@@ -56,7 +55,10 @@ def _waste_start(design: Design, piece: Piece, rows: int, *needles: Step) -> tup
     waste = design.machine.waste_rows
     # The ravel row is one more pass.
     side: Side = "right" if (waste + 1 + rows) % 2 == 0 else "left"
-    return (st.CarriageAt(side), *needles, st.WasteStart(waste, WASTE_WAYS[piece.start_way], origin=piece.origin.path))
+    way = STARTS[piece.start_way].waste
+    if way is None:
+        raise ValueError(f"{piece.name} does not start on waste yarn")
+    return (st.CarriageAt(side), *needles, st.WasteStart(waste, way, origin=piece.origin.path))
 
 
 def _edging_first(design: Design, edging: Edging, piece: Piece, sized: SizedPiece, needles: st.NeedlesToWork) -> tuple[Step, ...]:
@@ -68,11 +70,11 @@ def _edging_first(design: Design, edging: Edging, piece: Piece, sized: SizedPiec
     said = said_of(design, fabric)
     use = first_use(edging, fabric, sized.edging_rows, said)
     begin: tuple[Step, ...]
-    if piece.start_way in WASTE_WAYS:
+    if (cast_on := STARTS[piece.start_way].cast_on) is None:
         begin = (*_waste_start(design, piece, rows, needles, *set_aside(edging, needles.first, needles.last)), use)
     else:
         side: Side = "right" if rows % 2 == 0 else other("right")
-        begin = (st.CarriageAt(side, origin=origin), needles, use, st.ClosedStart(piece.start_way, origin=origin))
+        begin = (st.CarriageAt(side, origin=origin), needles, use, st.ClosedStart(cast_on, origin=origin))
     return (
         *begin,
         st.SetRowCounter(0, origin=origin),
@@ -89,7 +91,7 @@ def pick_ups(picked: tuple[PickUp, ...], first: int, origin: str, idle: tuple[in
             stitches = pick.stitches - sum(at <= x <= last for x in idle)
             copy = Copy(pick.copy)
             where = pick.edge.piece, pick.edge.edge, pick.part, stitches, at, last
-            loops = "open" if pick.live and stitches == pick.points else ""
+            loops: LoopsOpen = "open" if pick.live and stitches == pick.points else ""
             yield st.PickUpAlong(*where, pick.facing, pick.left_end, copy, loops, origin=origin)
             at = last + 1
 
@@ -139,7 +141,7 @@ def _named(runs: tuple[SizedRun, ...]) -> list[Named]:
     return found
 
 
-def _edge(sized: SizedPiece, named: Named, where: str) -> Step:
+def _edge(sized: SizedPiece, named: Named, where: NamedRows) -> Step:
     name, begin, end, origin = named
     return st.EdgeIs(name, where, sized.counter(begin), sized.counter(end), origin=origin)
 

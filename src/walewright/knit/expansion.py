@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from walewright.design.model import Chart
 from walewright.knit.hands import perform
-from walewright.knit.operations import Block, Join, Operation, Work
+from walewright.knit.operations import Block, Join, Operation, SeamEnd, Work
 from walewright.knit.state import State
 from walewright.knit.steps import EdgeInSeam, JoinEdges, Say, SizePlan, StepBlock
 
@@ -41,7 +41,7 @@ def _joins(block: StepBlock) -> Iterator[Join]:
             raise TypeError(f"not a join: {step!r}")
         told = (step.easing_mm, step.longer_mm, step.way, step.rows, step.one_mm, step.other_mm)
         for seam in step.seams:
-            ends = (seam.one[0].begin, seam.other[0].begin) if seam.other else ("", "")
+            ends: tuple[SeamEnd, SeamEnd] = (seam.one[0].begin, seam.other[0].begin) if seam.other else ("", "")
             yield Join(_edges(seam.one), _edges(seam.other), ends, *told)
 
 

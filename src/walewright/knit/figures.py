@@ -54,9 +54,9 @@ class Figure:
 
 def figures(fabrics: Fabrics) -> tuple[Figure, ...]:
     """Those of a piece: its charts by rising first row, and its stripes."""
-    charts = fabrics.sized.charts
+    charts = fabrics.of.sized.charts
     found = [_chart(number, chart, _several(chart, charts)) for number, chart in enumerate(charts)]
-    striped = [(a, z, fabric) for a, z, fabric in fabrics.spans() if fabric.stripes]
+    striped = [(b.low, b.high, b.fabric) for b in fabrics.of.bands if b.fabric.stripes]
     found += (_stripes(fabrics, number, *span) for number, span in enumerate(striped))
     return tuple(found)
 

@@ -16,14 +16,13 @@ from walewright.knit import steps as st
 from walewright.knit.dial import HEM, looser
 from walewright.knit.edging_hands import idle_slots
 from walewright.knit.figures import start_stripes
+from walewright.knit.manners import FoldOnto, FoldWay
 from walewright.knit.operations import Side, other
 from walewright.knit.ribbed import Ribbed
 from walewright.knit.slots import slot_step
 from walewright.knit.stages import stage_rows
 from walewright.knit.steps import Step
-
-FOLDED = ("folded", "picot", "mock rib")
-"""Kinds whose first row is hung up again."""
+from walewright.trade.edgings import EDGINGS
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,7 +55,8 @@ def legs(edging: Edging, rows: int) -> tuple[Leg, ...]:
             return (Leg(1, edging.fold_tension), outside)
         case "chained":
             return (Leg(max(rows, 1), outside=True),)
-    return (outside,)
+        case "plain" | "rolled":
+            return (outside,)
 
 
 def counted(edging: Edging, rows: int) -> int:
@@ -66,12 +66,12 @@ def counted(edging: Edging, rows: int) -> int:
 
 def in_work(edging: Edging, first: int, last: int) -> int:
     """Of the needles `first`..`last` those that an edging is knitted on."""
-    return last - first + 1 - (len(idle_slots(first, last, edging.mock)) if edging.kind == "mock rib" else 0)
+    return last - first + 1 - (len(idle_slots(first, last, edging.mock)) if EDGINGS[edging.kind].idle_needles else 0)
 
 
 def set_aside(edging: Edging, first: int, last: int) -> tuple[Step, ...]:
     """A mock rib's needles out of work."""
-    if edging.kind != "mock rib":
+    if not EDGINGS[edging.kind].idle_needles:
         return ()
     return (st.EveryOutOfWork(edging.mock, in_work(edging, first, last), origin=edging.origin.path),)
 
@@ -145,16 +145,16 @@ def _hung_up(edging: Edging, fabric: Fabric, first: int, last: int) -> Iterator[
     origin = edging.origin.path
     if fabric.stripes:
         yield st.StopStripes(fabric.name, origin=origin)
-    if edging.kind in FOLDED:
-        onto = "all needles" if _filled(edging) else "the same needles"
+    if EDGINGS[edging.kind].folded:
+        onto: FoldOnto = "all needles" if _filled(edging) else "the same needles"
         # What is hidden lies at the side that is worn inside.
-        way = "in front" if fabric.right_side == "knit" else "behind"
+        way: FoldWay = "in front" if fabric.right_side == "knit" else "behind"
         yield st.FoldUp(in_work(edging, first, last), onto, _after_fold(edging, first, last), way, origin=origin)
 
 
 def _filled(edging: Edging) -> bool:
     """Whether the needles of a mock rib that were out of work come back for what follows."""
-    return edging.kind == "mock rib" and edging.when == "first"
+    return EDGINGS[edging.kind].idle_needles and edging.when == "first"
 
 
 def _after_fold(edging: Edging, first: int, last: int) -> int:

@@ -6,7 +6,7 @@ sentence does not say.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import replace
 from typing import Any
 
@@ -20,6 +20,7 @@ from walewright.knit.rows import Done, knit_row, leave, taken_up
 from walewright.knit.stages import before_step
 from walewright.knit.stages import rib_slots as rib_slots
 from walewright.knit.state import Part, State
+from walewright.trade.ends import WasteCastOn
 
 CENTRE_WASTE_ROWS = 8
 """Rows of waste yarn that hold the centre stitches of a neck, or those of a slot. Common practice: 6 to 10."""
@@ -91,7 +92,7 @@ def _passes(s: State, rows: int) -> tuple[tuple[Operation, ...], Side]:
     return tuple(made), side
 
 
-_WASTE_CAST_ON = {"comb": "comb", "by hand": "e-wrap"}
+_WASTE_CAST_ON: Mapping[WasteCastOn, op.CastOnWay] = {"comb": "comb", "by hand": "e-wrap"}
 
 
 def _waste_start(s: State, step: st.WasteStart) -> Done:

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import groupby
+from typing import Literal
 
 from walewright.counted.model import SizedWedge
 from walewright.knit import steps as st
@@ -20,7 +21,7 @@ from walewright.knit.order import Group, Move, Rank
 class HoldingTurn:
     """`kind` "hold", "return" (some) or "all"."""
 
-    kind: str
+    kind: Literal["hold", "return", "all"]
     stitches: int
 
 

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from walewright.knit.copies import Copy
+from walewright.knit.manners import SeamEdges
+from walewright.knit.move_kinds import HungEnd, NamedRows, SeamWay
 from walewright.knit.step import Step
 
 Strip = tuple[str, str]
@@ -17,7 +19,7 @@ class EdgeIs(Step):
     to `to_row`."""
 
     edge: str
-    where: str
+    where: NamedRows
     from_row: int
     to_row: int
 
@@ -30,7 +32,7 @@ class EdgeInSeam(Step):
     piece: str
     edge: str
     copy: Copy
-    begin: str
+    begin: HungEnd
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,11 +51,11 @@ class JoinEdges(Step):
     seams: tuple[SeamOf, ...]
     easing_mm: int
     longer_mm: int = 0
-    way: str = "sewn"
+    way: SeamWay = "sewn"
     rows: int = 0
     one_mm: int = 0
     other_mm: int = 0
-    edges: str = ""
+    edges: SeamEdges = ""
     """ "open": both are open loops, which no seam holds. "no tail": of a graft, neither is a last row, where a tail hangs.
     "beyond": what one side is longer lies along the strips."""
     strips: tuple[Strip, ...] = ()

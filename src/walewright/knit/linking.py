@@ -11,8 +11,10 @@ from walewright.knit import steps as st
 from walewright.knit.copies import NONE, of_several
 from walewright.knit.dial import LINKING, looser
 from walewright.knit.lengths import SEWN_IN
+from walewright.knit.manners import LinkedOver
 from walewright.knit.steps import Step, StepBlock
 from walewright.report.said import said
+from walewright.trade.sides import GAP_PARTS, EdgePart
 
 _OTHER: dict[Face, Face] = {"purl": "knit", "knit": "purl"}
 
@@ -50,13 +52,22 @@ def link_block(design: Design, seam: Seam, sized: SizedSeam, worn: Face, copies:
 
 
 def _hung(
-    chain: Chain, begins: tuple[EndAt, ...], counts: tuple[int, ...], first: int, facing: Face, over: str, copies: int, origin: str
+    chain: Chain,
+    begins: tuple[EndAt, ...],
+    counts: tuple[int, ...],
+    first: int,
+    facing: Face,
+    over: LinkedOver,
+    copies: int,
+    origin: str,
 ) -> Iterator[Step]:
     at = first
     for place, end, stitches in zip(reversed(chain), reversed(begins), reversed(counts), strict=True):
         if stitches:
             edge, _, part = place.edge.rpartition(" ")
-            named = (edge, part) if edge and part in ("left", "right", "centre") else (place.edge, "whole")
+            named: tuple[str, EdgePart] = (place.edge, "whole")
+            if edge and part in GAP_PARTS:
+                named = (edge, part)
             copy = of_several(place.copy, place.copies) if copies == 1 else NONE
             last = at + stitches - 1
             yield st.HangToLink(place.owner, *named, stitches, at, last, facing, over, OPPOSITE[end], copy, origin=origin)

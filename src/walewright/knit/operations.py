@@ -15,6 +15,13 @@ from walewright.knit.hand_work import LayIn as LayIn
 from walewright.knit.hand_work import LiftOff as LiftOff
 from walewright.knit.hand_work import PictureRow as PictureRow
 from walewright.knit.hand_work import SewOff as SewOff
+from walewright.knit.move_kinds import CastOnWay as CastOnWay
+from walewright.knit.move_kinds import HungEnd as HungEnd
+from walewright.knit.move_kinds import HungFace as HungFace
+from walewright.knit.move_kinds import HungPart as HungPart
+from walewright.knit.move_kinds import NamedRows as NamedRows
+from walewright.knit.move_kinds import SeamEnd as SeamEnd
+from walewright.knit.move_kinds import SeamWay as SeamWay
 from walewright.knit.needle import Side as Side
 from walewright.knit.needle import needle as needle
 from walewright.knit.needle import other as other
@@ -97,7 +104,7 @@ class CastOn:
     `own_length`, a separate piece of the yarn in use, anywhere between or beside them: `length_cm` of it (0: as long as it
     takes)."""
 
-    way: str
+    way: CastOnWay
     first: int
     last: int
     own_length: bool = False
@@ -257,7 +264,7 @@ class Rehang:
     piece: str
     first: int
     last: int
-    facing: str = "purl"
+    facing: HungFace = "purl"
 
 
 NEXT_COPY = -1
@@ -266,22 +273,20 @@ NEXT_COPY = -1
 
 @dataclass(frozen=True, slots=True)
 class PickUpEdge:
-    """Pick up along `edge` of `piece` on the empty needles in work `first..last`, evenly over what is there.
-    `part` "whole" | "left" | "centre" | "right" as the piece hung on the bed.
+    """Pick up along `part` of `edge` of `piece` on the empty needles in work `first..last`, evenly over what is there.
 
-    The piece's `facing` side ("purl" or "knit") is to the knitter, and the edge's `left_end` hangs at the left: of rows "bottom" or
-    "top", of stitches "left" or "right" as they hung on the bed. `copy` is which of the piece's copies, 0 where there is one, or
-    where each copy of this block takes its own; `NEXT_COPY`."""
+    The piece's `facing` side is to the knitter, and the edge's `left_end` hangs at the left. `copy` is which of the piece's
+    copies, 0 where there is one, or where each copy of this block takes its own; `NEXT_COPY`."""
 
     piece: str
     edge: str
-    part: str
+    part: HungPart
     first: int
     last: int
     over: bool = False
     """The needles carry the stitches of another piece already, which are to be linked with these."""
-    facing: str = "purl"
-    left_end: str = ""
+    facing: HungFace = "purl"
+    left_end: SeamEnd = ""
     copy: int = 0
 
 
@@ -291,7 +296,7 @@ class NameEdge:
     "right" outer edge alone, or the "inner" edges of the parted halves, from row `from_row` to `to_row` on the counter."""
 
     edge: str
-    where: str
+    where: NamedRows
     from_row: int
     to_row: int
 
@@ -309,10 +314,10 @@ class Join:
 
     one: tuple[tuple[str, str, int], ...]
     other: tuple[tuple[str, str, int], ...]
-    ends: tuple[str, str]
+    ends: tuple[SeamEnd, SeamEnd]
     easing_mm: int
     longer_mm: int = 0
-    way: str = "sewn"
+    way: SeamWay = "sewn"
     rows: int = 0
     one_mm: int = 0
     other_mm: int = 0

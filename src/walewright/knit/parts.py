@@ -6,22 +6,20 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 
+from walewright.counted import counted_piece
 from walewright.counted.model import SizedOpening, SizedPiece, SizedRun
 from walewright.counted.needles import InWork
 from walewright.design.model import Design, Piece
 from walewright.knit.figures import beside, figures, whole_width
 from walewright.knit.holding import HeldEnd, is_uneven, wedge_groups
+from walewright.knit.manners import ONE_END
 from walewright.knit.operations import Side
 from walewright.knit.order import Group, Stretch
 from walewright.knit.slots import slot_groups
 from walewright.knit.spread import spread_groups
 from walewright.knit.tracks import BOTH, Ends, alike, mark_groups, marks, run_groups
 from walewright.knit.zones import Fabrics
-
-SIDES: tuple[Side, Side] = ("left", "right")
-
-_INNER: dict[Side, Side] = {"left": "right", "right": "left"}
-"""The gap is at the other end of a part than its outer edge."""
+from walewright.trade.sides import OTHER_SIDE, SIDES
 
 _LEAD: dict[Side, int] = {"left": 0, "right": 1}
 """Over the full width the carriage is at the right at even rows: the left end can be held at once, the right a row later."""
@@ -95,7 +93,7 @@ def parts(pattern: Pattern, sized: SizedPiece) -> tuple[PiecePart, ...]:
 def _part(
     pattern: Pattern, sized: SizedPiece, side: Side | None, opening: SizedOpening | None, first_row: int, last_row: int
 ) -> PiecePart:
-    fabrics = Fabrics(pattern.design, pattern.piece, sized)
+    fabrics = Fabrics(counted_piece(pattern.design, sized))
     groups = [*fabrics.groups(first_row, last_row), *_wedges(pattern, sized, side, first_row, last_row)]
     found = figures(fabrics)
     work = InWork(sized, side, opening)
@@ -107,7 +105,7 @@ def _part(
         groups += beside(found, side, opening, last_row)
         groups += _outer_edge(pattern, sized, side, work)
         inner = opening.left if side == "left" else opening.right
-        groups += _runs(f"gap {side} {opening.name}", inner, Ends(f"{_INNER[side]} end", first_row, work.fewest))
+        groups += _runs(f"gap {side} {opening.name}", inner, Ends(ONE_END[OTHER_SIDE[side]], first_row, work.fewest))
         slots = tuple(s for s in sized.slots if (s.first < opening.first) == (side == "left"))
     groups += slot_groups([s for s in slots if first_row <= s.row < last_row], fabrics.at)
     groups += _marks(pattern, sized, side)
@@ -150,7 +148,7 @@ def _outer_edges(pattern: Pattern, sized: SizedPiece, from_row: int, work: InWor
     for side, runs in zip(SIDES, (sized.left, sized.right), strict=True):
         for number, run in enumerate(runs):
             if number not in pattern.twins:
-                end = Ends(f"{side} end", from_row, work.fewest)
+                end = Ends(ONE_END[side], from_row, work.fewest)
                 yield from run_groups(f"outer {side}", run, number, end, run.origin.path)
 
 
@@ -158,7 +156,7 @@ def _outer_edge(pattern: Pattern, sized: SizedPiece, side: Side, work: InWork) -
     runs = sized.left if side == "left" else sized.right
     for number, run in enumerate(runs):
         track = "outer" if pattern.piece.symmetric or number in pattern.twins else f"outer {side}"
-        yield from run_groups(track, run, number, Ends(f"{side} end", fewest=work.fewest), run.origin.path)
+        yield from run_groups(track, run, number, Ends(ONE_END[side], fewest=work.fewest), run.origin.path)
 
 
 def _runs(track: str, runs: tuple[SizedRun, ...], ends: Ends) -> Iterator[Group]:
@@ -184,4 +182,4 @@ def _marks(pattern: Pattern, sized: SizedPiece, part: Side | None) -> Iterator[G
         left, right = tuple(m for m in left if m not in right), tuple(m for m in right if m not in left)
     for side, found in zip(SIDES, (left, right), strict=True):
         if part in (None, side):
-            yield from mark_groups(found, f"{side} end", origin)
+            yield from mark_groups(found, ONE_END[side], origin)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from walewright.knit.step import Step
+from walewright.trade.fabrics import ChartArea
 
 
 @dataclass(frozen=True, slots=True)
@@ -16,7 +17,7 @@ class StartChart(Step):
 
     chart: str
     fabric: str
-    area: str
+    area: ChartArea
     first: int
     last: int
     edge: int

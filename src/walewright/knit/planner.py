@@ -11,6 +11,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import groupby
 
+from walewright.counted import counted_piece
 from walewright.counted.model import SizedGarment, SizedOpening, SizedPiece
 from walewright.design.model import Design, Piece
 from walewright.glue.model import Glued, Task, start_facing
@@ -155,7 +156,7 @@ def _titled(blocks: Sequence[StepBlock]) -> Iterator[StepBlock]:
 
 def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
     design, piece = draft.pattern.design, draft.pattern.piece
-    fabrics = Fabrics(design, piece, sized)
+    fabrics = Fabrics(counted_piece(design, sized))
     found = figures(fabrics)
     state = State(piece.name, by_needle=False)
     paragraphs: list[PlannedParagraph] = []
@@ -183,7 +184,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
 
     def waits(opening: SizedOpening) -> int:
         """Rows that each part is put by for while the other is knitted."""
-        return sized.counter(opening.to_row or sized.rows) - sized.counter(opening.row)
+        return sized.counter(opening.to_row) - sized.counter(opening.row)
 
     add(said("cast-on"), start(design, piece, sized, fabrics.use(0)))
     last = "end"

@@ -8,6 +8,7 @@ from itertools import pairwise
 
 from walewright.counted.model import SizedPiece
 from walewright.knit import steps as st
+from walewright.knit.manners import Sooner
 from walewright.knit.tracks import BOTH, Ends, run_groups
 
 
@@ -29,7 +30,7 @@ class Ribbed:
             return st.LatchRib(self.every, self.begin, rows, origin=self.origin)
         return st.LatchPanel(self.every, self.begin, rows, *self.needles, origin=self.origin)
 
-    def stages(self, rows: tuple[int, ...], sooner: str) -> st.Step:
+    def stages(self, rows: tuple[int, ...], sooner: Sooner) -> st.Step:
         """The sentence that does so at these counter values."""
         if self.needles is None:
             return st.LatchInStages(self.every, self.begin, rows, sooner, origin=self.origin)

@@ -6,9 +6,11 @@ ended when the chart goes on otherwise or the needle leaves it.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
-from dataclasses import replace
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass, field, replace
+from typing import assert_never
 
+from walewright.design.model import Cell
 from walewright.knit import operations as op
 from walewright.knit.charting import Active, InForce, RowOfChart, Span, active, cell, row_of
 from walewright.knit.operations import Operation
@@ -16,8 +18,6 @@ from walewright.knit.stages import row_knitted
 from walewright.knit.state import State
 
 Done = tuple[tuple[Operation, ...], State]
-
-_HELD_FOR_ROW = ("slip", "long")
 
 NEEDS_SLACK = 3
 """A cross of so many over so many and wider cannot be made without a dropped column beside it (common practice)."""
@@ -68,8 +68,10 @@ def _charted(s: State) -> Done:
     made: list[Operation] = []
 
     held = {slot for one in s.in_force for slot in one.tucked}
-    tuck = {slot for slot, c in singles.items() if c.kind == "tuck"}
-    made += (op.Release(a, z) for a, z in ranges(held - tuck))
+    # The charts of an unknown yarn in use (none was said) have none to compare with.
+    main, tension = s.yarn or ("", "")
+    by_hand = _by_hand(singles, main)
+    made += (op.Release(a, z) for a, z in ranges(held - by_hand.tuck))
     dropped, s = _run_down(s, needles)
     made += dropped
     for _, moved in sorted(group for row in rows for group in row.moves):
@@ -77,19 +79,12 @@ def _charted(s: State) -> Done:
     crossed, in_force = _cross(s.in_force, rows)
     made += crossed
     begun = {slot for one in in_force for slot in one.ladder}
-    ladder = {slot for slot, c in singles.items() if c.kind == "ladder"}
-    made += (op.Transfer(slot, slot, 1) for slot in sorted(ladder - begun))
+    made += (op.Transfer(slot, slot, 1) for slot in sorted(by_hand.ladder - begun))
 
-    # The charts of an unknown yarn in use (none was said) have none to compare with.
-    main, tension = s.yarn or ("", "")
     picture = any(one.chart.picture and _reaches(one, mine) for one, mine in zip(in_force, needles, strict=True))
-    for_row = {kind: {slot for slot, c in singles.items() if c.kind == kind} for kind in _HELD_FOR_ROW}
-    colours: dict[str, list[int]] = {}
-    for slot, c in sorted(singles.items()) if not picture else ():
-        if c.kind == "knit" and c.yarn != main:
-            colours.setdefault(c.yarn, []).append(slot)
+    colours = {} if picture else by_hand.colours
     coloured = {slot for slots in colours.values() for slot in slots}
-    made += (op.Hold(a, z) for a, z in ranges((tuck - held) | for_row["slip"] | for_row["long"] | coloured))
+    made += (op.Hold(a, z) for a, z in ranges((by_hand.tuck - held) | by_hand.slip | by_hand.long | coloured))
 
     to = op.other(s.side or "right")
     if picture:
@@ -98,9 +93,9 @@ def _charted(s: State) -> Done:
     else:
         made.append(op.Pass(to))
 
-    made += _off_and_back(for_row["slip"])
-    made += (op.DrawLong(slot) for slot in sorted(for_row["long"]))
-    made += (op.Release(a, z) for a, z in ranges(for_row["long"]))
+    made += _off_and_back(by_hand.slip)
+    made += (op.DrawLong(slot) for slot in sorted(by_hand.long))
+    made += (op.Release(a, z) for a, z in ranges(by_hand.long))
     for yarn, slots in colours.items():
         lift, back = _off(slots), _back(slots)
         made += (*lift, op.LayIn(yarn, tension, tuple(slots), to), *back)
@@ -108,6 +103,41 @@ def _charted(s: State) -> Done:
     after = replace(s, side=to, row=s.row + 1, in_force=tuple(_counted(in_force, rows)))
     more, after = _settle(after)
     return (*made, *more), after
+
+
+@dataclass(slots=True)
+class _ByHand:
+    """The needles of a row that ask for hands, by what is done with them; `colours`: those of each yarn but the one in use."""
+
+    tuck: set[int] = field(default_factory=set)
+    slip: set[int] = field(default_factory=set)
+    long: set[int] = field(default_factory=set)
+    ladder: set[int] = field(default_factory=set)
+    colours: dict[str, list[int]] = field(default_factory=dict)
+
+
+def _by_hand(singles: Mapping[int, Cell], main: str) -> _ByHand:
+    made = _ByHand()
+    for slot, found in sorted(singles.items()):
+        match found.kind:
+            case "tuck":
+                made.tuck.add(slot)
+            case "slip":
+                made.slip.add(slot)
+            case "long":
+                made.long.add(slot)
+            case "ladder":
+                made.ladder.add(slot)
+            case "knit":
+                if found.yarn != main:
+                    made.colours.setdefault(found.yarn, []).append(slot)
+            case "purl":
+                pass  # The carriage knits it; its column is latched up later.
+            case "hole" | "from left" | "from right" | "two from left" | "two from right" | "three" | "cross":
+                pass  # Worked with its neighbours, before the row.
+            case _:
+                assert_never(found.kind)
+    return made
 
 
 def _reaches(one: InForce, needles: Active) -> bool:
@@ -146,12 +176,13 @@ def _counted(in_force: tuple[InForce, ...], rows: list[RowOfChart]) -> Iterator[
     for one, row in zip(in_force, rows, strict=True):
         purl, ladder, tucked = dict(one.purl), dict(one.ladder), set[int]()
         for slot, found in row.singles.items():
-            if found.kind == "purl":
-                purl[slot] = purl.get(slot, 0) + 1
-            elif found.kind == "ladder":
-                ladder[slot] = ladder.get(slot, 0) + 1
-            elif found.kind == "tuck":
-                tucked.add(slot)
+            match found.kind:
+                case "purl":
+                    purl[slot] = purl.get(slot, 0) + 1
+                case "ladder":
+                    ladder[slot] = ladder.get(slot, 0) + 1
+                case "tuck":
+                    tucked.add(slot)
         yield replace(one, purl=purl, ladder=ladder, tucked=frozenset(tucked))
 
 

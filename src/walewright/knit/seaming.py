@@ -10,6 +10,7 @@ from walewright.glue.model import OPPOSITE, Chain, EndAt, Glued, Seam
 from walewright.knit import steps as st
 from walewright.knit.copies import EACH, of_several
 from walewright.knit.linking import link_block
+from walewright.knit.manners import SeamEdges
 from walewright.knit.steps import Step, StepBlock
 from walewright.knit.tails import open_end, places
 
@@ -66,7 +67,7 @@ def _same(design: Design, glued: Glued, garment: SizedGarment, one: int, other: 
     )
 
 
-def _numbers(design: Design, sized: SizedSeam) -> tuple[int, ...]:
+def _numbers(design: Design, sized: SizedSeam) -> tuple[int, int, int, int, int]:
     """(easing, longer, rows, one, other): in mm, 0 where it is not told."""
     easing, longer = round(sized.easing_cm * 10), round(sized.longer_cm * 10)
     if not any(sized.other_stitches) and not sized.other_cm:
@@ -87,12 +88,15 @@ def _sentence(design: Design, glued: Glued, garment: SizedGarment, some: Sequenc
         rows = one = other = 0
     seams = tuple(_seam_of(glued.seams[group[0]], len(group) > 1) for group in some)
     open_ends = [open_end(design, p) for group in some for p in places(glued.seams[group[0]])]
-    edges = "open" if join.way == "sewn" and all(open_ends) else "no tail" if join.way == "grafted" and not any(open_ends) else ""
+    if join.way == "linked":
+        raise ValueError("what is linked is knitted, not sewn")
+    edges: SeamEdges = (
+        "open" if join.way == "sewn" and all(open_ends) else "no tail" if join.way == "grafted" and not any(open_ends) else ""
+    )
     if first.beyond:
         edges = "beyond"
     strips = _strips(design, glued, [n for group in some for n in group])
-    told = (easing, longer, join.way, rows, one, other, edges, strips)
-    return st.JoinEdges(seams, *told, origin=join.origin.path)
+    return st.JoinEdges(seams, easing, longer, join.way, rows, one, other, edges, strips, origin=join.origin.path)
 
 
 def _seam_of(seam: Seam, each: bool) -> st.SeamOf:

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from walewright.counted.model import SizedPiece
 from walewright.knit import steps as st
+from walewright.knit.manners import SpreadChange
 from walewright.knit.order import Group, Move, Rank, alone
 
 
@@ -30,7 +31,7 @@ def spread_evenly(loops: int, first: int, last: int, origin: str) -> st.SpreadEv
     if changed == 0:
         return None
     least, wider = divmod(needles - changed, changed + 1)
-    what = "two together" if needles < loops else "an empty needle"
+    what: SpreadChange = "two together" if needles < loops else "an empty needle"
     if wider == 0:
         return st.SpreadEvenly(first, last, needles, what, least, changed, least, 0, origin=origin)
     return st.SpreadEvenly(first, last, needles, what, least + 1, wider, least, changed - wider, origin=origin)

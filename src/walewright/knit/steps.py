@@ -8,7 +8,6 @@ Two steps say the same thing in two sizes when their classes and all their *text
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Literal
 
 from walewright.knit.copies import Copy as Copy
 from walewright.knit.edging_steps import FoldUp as FoldUp
@@ -26,6 +25,7 @@ from walewright.knit.joining_steps import EdgeIs as EdgeIs
 from walewright.knit.joining_steps import JoinEdges as JoinEdges
 from walewright.knit.joining_steps import SeamOf as SeamOf
 from walewright.knit.joining_steps import Strip as Strip
+from walewright.knit.manners import EndsShaped, MarkWhen, SayManner, SpreadChange, YarnLeft
 from walewright.knit.operations import Side
 from walewright.knit.part_steps import DrawPartsCord as DrawPartsCord
 from walewright.knit.part_steps import HoldPart as HoldPart
@@ -42,6 +42,7 @@ from walewright.knit.step import numbers as numbers
 from walewright.knit.step import shape as shape
 from walewright.knit.together import Together as Together
 from walewright.knit.together import Track as Track
+from walewright.trade.ends import ClosedCastOn, WasteCastOn
 
 # ----------------------------------------------------------------- setting up
 
@@ -68,7 +69,7 @@ class WasteStart(Step):
     ravel cord."""
 
     rows: int
-    way: str = "comb"
+    way: WasteCastOn = "comb"
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,7 +85,7 @@ class EveryOutOfWork(Step):
 class ClosedStart(Step):
     """Cast on over all needles in work, `way` "e-wrap" or "chain"."""
 
-    way: str
+    way: ClosedCastOn
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,7 +94,7 @@ class UseYarnStep(Step):
 
     yarn: str
     tension: str
-    before: str = ""
+    before: YarnLeft = ""
     """What becomes of the yarn before it: "" (broken off), or "carried" (left hanging at its side, to be taken up again)."""
     fabric: str = ""
     """The fabric that it is knitted as, where another one of that yarn and tension has another gauge."""
@@ -124,7 +125,7 @@ class Decrease(Step):
     """Decrease `by` (1 or 2) stitches at `ends` ("both ends", "left end", "right end") of the part in work; `inset` 0
     is simple, else fashioned with that many prongs. The emptied needles go out of work."""
 
-    ends: str
+    ends: EndsShaped
     by: int
     inset: int
 
@@ -134,7 +135,7 @@ class IncreaseFashioned(Step):
     """Increase 1 at `ends`: move the `inset` end loops one needle outwards and fill the gap from the stitch below on its
     inner side."""
 
-    ends: str
+    ends: EndsShaped
     inset: int
 
 
@@ -196,7 +197,7 @@ class SpreadEvenly(Step):
     first: int
     last: int
     stitches: int
-    changed: str
+    changed: SpreadChange
     singles: int
     runs: int
     more_singles: int
@@ -248,8 +249,8 @@ class MarkEdges(Step):
     "end" ends."""
 
     what: str
-    ends: str = "both ends"
-    at: str = "begin"
+    ends: EndsShaped = "both ends"
+    at: MarkWhen = "begin"
 
 
 @dataclass(frozen=True, slots=True)
@@ -342,7 +343,7 @@ class Say(Step):
     when the pieces are off the bed."""
 
     text: Words
-    manner: Literal["note", "by hand"] = "note"
+    manner: SayManner = "note"
 
 
 @dataclass(frozen=True, slots=True)

@@ -15,10 +15,11 @@ from walewright.design.model import Design, Fabric, Piece
 from walewright.glue.model import Chain, Glued, Place, Seam, start_facing
 from walewright.knit.folding import counted
 from walewright.knit.lengths import grafting_cm, seam_tail_cm
+from walewright.trade.joins import JOINS
+from walewright.trade.sides import SIDES, EdgeSide
 
 LAST = ("end", "shoulder")
 """Names of the last edge of a piece: an author may call it either."""
-_SEWN = ("sewn", "gathered")
 
 Where = tuple[str, str]
 """(piece, "start", or "end" with a side where the author named one)."""
@@ -53,7 +54,7 @@ def tails(design: Design, glued: Glued, garment: SizedGarment) -> Tails:
     seams: dict[Where, float] = {}
     used: set[tuple[Where, int]] = set()
     for made, sized in zip(glued.seams, garment.seams, strict=True):
-        if design.joins[made.join].way not in _SEWN or _both_open(design, made):
+        if not JOINS[design.joins[made.join].way].by_needle or _both_open(design, made):
             continue
         for where, copy in _hanging(design, garment, made):
             if (where, copy) not in used and where not in grafts:
@@ -112,17 +113,17 @@ def _hanging(design: Design, garment: SizedGarment, seam: Seam) -> Iterator[tupl
             yield (place.owner, "end"), place.copy
 
 
-def _side(garment: SizedGarment, place: Place) -> str:
-    """The side of the bed where a row edge lay, "" of any other."""
+def _side(garment: SizedGarment, place: Place) -> EdgeSide | None:
+    """The side of the bed where a row edge lay, None of any other."""
     sized = garment.piece(place.owner)
     name = _called(place.edge)
-    for side, runs in (("left", sized.left), ("right", sized.right)):
+    for side, runs in zip(SIDES, (sized.left, sized.right), strict=True):
         if place.edge.endswith(f" {side}") or (name == place.edge and any(run.name == name for run in runs)):
             return side
-    return ""
+    return None
 
 
-def _run(garment: SizedGarment, place: Place, side: str, number: int) -> bool:
+def _run(garment: SizedGarment, place: Place, side: EdgeSide, number: int) -> bool:
     """Whether the edge is the first or the last one of its side that has a name."""
     sized = garment.piece(place.owner)
     named = [run.name for run in (sized.left if side == "left" else sized.right) if run.name]

@@ -9,9 +9,10 @@ from itertools import pairwise
 
 from walewright.counted.model import SizedRun
 from walewright.knit import steps as st
+from walewright.knit.manners import EndsShaped
 from walewright.knit.order import Group, Move, Rank
 
-BOTH = "both ends"
+BOTH: EndsShaped = "both ends"
 
 
 def _wide(_: int) -> int:
@@ -24,7 +25,7 @@ class Ends:
     """Which `ends` a run moves ("both ends", "left end", "right end"), and from which row on these are the ends of the part.
     `fewest` tells the fewest stitches that the part has about a row, before or after its moves."""
 
-    ends: str
+    ends: EndsShaped
     from_row: int = 0
     fewest: Callable[[int], int] = _wide
 
@@ -120,7 +121,7 @@ def marks(runs: tuple[SizedRun, ...], met: frozenset[str], held: frozenset[int])
     return tuple(found)
 
 
-def mark_groups(found: tuple[Mark, ...], ends: str, origin: str) -> Iterator[Group]:
+def mark_groups(found: tuple[Mark, ...], ends: EndsShaped, origin: str) -> Iterator[Group]:
     """A marker thread at `ends` of the row for each of them."""
     for number, mark in enumerate(found):
         move = Move(mark.row, Rank.MARK, st.MarkEdges(mark.what, ends, "end" if mark.end else "begin", origin=origin))

@@ -28,7 +28,7 @@ def counts(piece: SizedPiece) -> Json:
         "levels": [{"name": name, "row": row} for name, row in piece.levels],
         "left": [run(r) for r in piece.left],
         "right": [run(r) for r in piece.right],
-        "openings": [_opening(o, piece.rows) for o in piece.openings],
+        "openings": [_opening(o) for o in piece.openings],
         "wedges": [_wedge(w) for w in piece.wedges],
         "slots": [slot(s) for s in piece.slots],
         "zones": [_zone(z) for z in piece.zones],
@@ -90,11 +90,11 @@ def pick_up(of: PickUp) -> Json:
     }
 
 
-def _opening(of: SizedOpening, rows: int) -> Json:
+def _opening(of: SizedOpening) -> Json:
     return {
         "name": of.name,
         "row": of.row,
-        "to_row": of.to_row or rows,
+        "to_row": of.to_row,
         "first": of.first,
         "flat": of.flat,
         "width": of.width,
@@ -134,11 +134,11 @@ def _placement(of: SizedChart) -> Json:
 
 
 def _zone(of: SizedZone) -> Json:
-    panel = of.first <= of.last
+    first, last = of.panel or (None, None)
     return {
         "fabric": of.fabric,
         "from_row": of.from_row,
         "to_row": of.to_row,
-        "first": of.first if panel else None,
-        "last": of.last if panel else None,
+        "first": first,
+        "last": last,
     }

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from walewright.bed import Fabric
 from walewright.counted.model import SizedBand
-from walewright.counted.ribs import rib_begin
+from walewright.counted.ribs import LatchedRib
 from walewright.design.model import Design
 from walewright.proof.counted import Told, hole
 from walewright.proof.latched import columns
@@ -14,8 +14,6 @@ def band_as_counted(design: Design, sized: SizedBand, fabric: Fabric) -> Told:
     """(where, counted, knitted) of one band."""
     edging = design.edging(next(b.edging for b in design.bands if b.name == sized.name))
     knit = design.fabric(edging.fabric)
-    first = -(sized.stitches // 2)
-    last = first + sized.stitches - 1
     # A facing is turned in along a row of its own, the first.
     begun = 1 if edging.kind == "facing" else 0
     yield "the first row", sized.stitches, sum(course.count for course in fabric.passes(1))
@@ -23,7 +21,7 @@ def band_as_counted(design: Design, sized: SizedBand, fabric: Fabric) -> Told:
         yield from hole(cut, begun + cut.row, fabric)
     for cut in sized.behind:
         yield from hole(cut, cut.row, fabric)
-    begin = rib_begin(knit.rib_every, first, last) if knit.rib_every else None
-    if begin is not None:
+    rib = LatchedRib(knit, 0, sized.rows, (-(sized.stitches // 2), sized.stitches - sized.stitches // 2 - 1))
+    if knit.rib_every and rib.begin is not None:
         rows = range(begun + 1, begun + sized.rows + 1)
-        yield "the rows of its rib, stitches latched up", *columns(fabric, rows, knit.rib_every, begin)
+        yield "the rows of its rib, stitches latched up", *columns(fabric, rows, rib)

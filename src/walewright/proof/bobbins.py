@@ -11,7 +11,6 @@ from walewright.bed.loops import YARNLESS_COURSES
 from walewright.counted.model import SizedChart, SizedGarment, SizedPiece
 from walewright.design.model import Design
 from walewright.knit.operations import needle
-from walewright.proof.floats import chart_rows
 from walewright.proof.model import BobbinUse
 from walewright.proof.spent import knit_of
 from walewright.proof.yarn import loop_cm
@@ -39,7 +38,7 @@ def _of_piece(design: Design, sized: SizedPiece, fabric: Fabric) -> Iterator[Bob
     laid: dict[int, list[Course]] = {}
     for course in fabric.courses:
         began.setdefault(course.run, course)
-        chart = next((c for c in pictures if chart_rows(sized, c.from_row, c.to_row, course.counter)), None)
+        chart = next((c for c in pictures if sized.within(c.from_row, c.to_row, course.counter)), None)
         if chart is not None and course.section >= main and course.kind not in YARNLESS_COURSES:
             knit = knit_of(design, fabric_at(course, course.first), course.yarn, course.tension)
             known = within.get(course.run, (chart, 0.0))
@@ -48,7 +47,7 @@ def _of_piece(design: Design, sized: SizedPiece, fabric: Fabric) -> Iterator[Bob
     number = 0
     for run, (chart, cm) in within.items():
         first = began[run]
-        if not chart_rows(sized, chart.from_row, chart.to_row, first.counter):
+        if not sized.within(chart.from_row, chart.to_row, first.counter):
             continue
         number += 1
         metres = (cm + 2 * TAIL_CM) * (1 + SPARE) / 100

@@ -7,22 +7,17 @@ from collections.abc import Iterator, Mapping
 from walewright.bed import Fabric
 from walewright.counted.model import SizedChart, SizedGarment, SizedJoin, SizedPiece
 from walewright.design.model import Chart, Design, EdgeName
+from walewright.trade.sides import EdgeSide
 
 Told = Iterator[tuple[str, int, int]]
 """(where, counted, knitted)."""
-
-
-def first_row(sized: SizedPiece, chart: SizedChart) -> int:
-    """What the counter reads when the chart's first row is knitted for the first time."""
-    before = sum((r.times - 1) * (r.to_row - r.from_row) for r in sized.repeats if r.to_row <= chart.from_row)
-    return chart.from_row + before + 1
 
 
 def charts(design: Design, sized: SizedPiece, fabric: Fabric) -> Told:
     """Of each chart of a piece: the stitches of its first row, and where it lies among them."""
     for placed in sized.charts:
         chart = design.chart(placed.chart)
-        row = first_row(sized, placed)
+        row = sized.counter(placed.from_row) + 1
         where = f"row {row}, under the chart {placed.chart}"
         extent = fabric.extent_at(row)
         if extent is None:
@@ -48,7 +43,7 @@ def _with_moves(slot: int, by: int) -> tuple[int, int]:
     return min(slot, slot + by), max(slot, slot + by)
 
 
-def moved_at(sized: SizedPiece, side: str, row: int) -> int:
+def moved_at(sized: SizedPiece, side: EdgeSide, row: int) -> int:
     """Stitches by which an end moves inwards in the very row `row`: those taken off and those held from there on."""
     runs = sized.left if side == "left" else sized.right
     shaped = sum(by for run in runs if not run.across and run.to_row > row for at, by in run.changes() if at == row)
@@ -85,7 +80,7 @@ def _match(design: Design, garment: SizedGarment, one: EdgeName, other: EdgeName
     where = f"the seam of {one.piece} {one.edge} and {other.piece} {other.edge}"
     yield f"{where}: charts along it", len(here), len(there)
     for a, b in zip(here, there, strict=False):
-        rows = first_row(sized[one.piece], a), first_row(sized[other.piece], b)
+        rows = (*(sized[e.piece].counter(c.from_row) + 1 for e, c in ((one, a), (other, b))),)
         yield f"{where}: first row of {a.chart}", rows[0], rows[1] if a.chart == b.chart else -1
         repeat = design.chart(a.chart).repeat
         ends = _phases(fabrics[one.piece], a, rows[0], repeat), _phases(fabrics[other.piece], b, rows[1], repeat)

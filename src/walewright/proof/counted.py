@@ -7,28 +7,25 @@ carriage's side and at the other it has to (see `SizedRun`).
 
 from __future__ import annotations
 
-from collections import Counter
 from collections.abc import Iterator, Sequence
 
 from walewright.bed import Course, Fabric
-from walewright.counted.model import SizedOpening, SizedPiece, SizedRun, SizedSlot, SizedWedge, SizedZone
-from walewright.counted.needles import widest_of
-from walewright.counted.ribs import rib_begin
-from walewright.design.model import Design, Piece
-from walewright.design.model import Fabric as Knit
+from walewright.counted import CountedPiece
+from walewright.counted.model import SizedOpening, SizedPiece, SizedRun, SizedSlot, SizedWedge
+from walewright.counted.needles import moves
+from walewright.counted.ribs import ribs
 from walewright.knit.operations import Side
 from walewright.proof.charted import charts
-from walewright.proof.floats import chart_rows
 from walewright.proof.latched import latched
 
 Told = Iterator[tuple[str, int, int]]
 """(where, counted, knitted)."""
 SIDES: tuple[Side, Side] = ("left", "right")
-LATCHED_RIB = "latched rib"
 
 
-def as_counted(design: Design, piece: Piece, sized: SizedPiece, fabric: Fabric) -> Told:
+def as_counted(of: CountedPiece, fabric: Fabric) -> Told:
     """(where, counted, knitted) for every width and row of the counts, and all that lies within them."""
+    sized = of.sized
     yield "the start", sized.start, fabric.stitches_at(0)
     yield "the rows", sized.counter(sized.rows), fabric.rows
     yield from _outer_edges(sized, fabric)
@@ -39,9 +36,9 @@ def as_counted(design: Design, piece: Piece, sized: SizedPiece, fabric: Fabric) 
         yield from _slot(sized, slot, fabric)
     for wedge in sized.wedges:
         yield from _wedge(sized, wedge, fabric)
-    yield from _fabrics(design, piece, sized, fabric)
-    yield from latched(design, piece, sized, fabric)
-    yield from charts(design, sized, fabric)
+    yield from _fabrics(of, fabric)
+    yield from latched(of, fabric)
+    yield from charts(of.design, sized, fabric)
 
 
 # ----------------------------------------------------------------- edges
@@ -50,15 +47,6 @@ def as_counted(design: Design, piece: Piece, sized: SizedPiece, fabric: Fabric) 
 def rows_once(sized: SizedPiece) -> dict[int, int]:
     """Row of the counts -> what the counter read, row after row, those of a repeat once."""
     return {row: sized.counter(row) for row in range(1, sized.rows + 1)}
-
-
-def moves(runs: Sequence[SizedRun]) -> Counter[int]:
-    """Row -> by how many stitches the edge moves when so many rows are counted."""
-    found: Counter[int] = Counter()
-    for run in runs:
-        for row, by in run.changes():
-            found[row] += by
-    return found
 
 
 def _reach(side: Side, slot: int) -> int:
@@ -107,23 +95,13 @@ def _near(positions: list[int], row: int, knitted: int) -> int:
 def _no_gaps(sized: SizedPiece, fabric: Fabric) -> Told:
     """A needle without a stitch between the ends of a row, but where a chart has the needle held for that row."""
     for course in fabric.passes():
-        charted = any(chart_rows(sized, c.from_row, c.to_row, course.counter) for c in sized.charts)
+        charted = any(sized.within(c.from_row, c.to_row, course.counter) for c in sized.charts)
         made = fabric.stitches_in(course) if charted else course.count
         if made != course.last - course.first + 1:
             yield f"row {course.counter}, from its first to its last stitch", course.last - course.first + 1, made
 
 
 # ----------------------------------------------------------------- openings and slots
-
-
-def gap_runs(opening: SizedOpening, part: Side) -> Sequence[SizedRun]:
-    """The gap's edge of one part."""
-    return (opening.left if part == "left" else opening.right) or (opening.run,)
-
-
-def gap_end(sized: SizedPiece, opening: SizedOpening) -> int:
-    """The row of the counts where the gap ends."""
-    return opening.to_row or sized.rows
 
 
 def gap_at(fabric: Fabric, counter: int) -> int | None:
@@ -133,12 +111,11 @@ def gap_at(fabric: Fabric, counter: int) -> int | None:
 
 
 def _opening(sized: SizedPiece, opening: SizedOpening, fabric: Fabric) -> Told:
-    to_row = gap_end(sized, opening)
-    first = opening.first if opening.left or opening.right else -(opening.flat // 2)
-    for part, begin in (("left", first - 1), ("right", first + opening.flat)):
+    to_row = opening.to_row
+    for part, begin in (("left", opening.first - 1), ("right", opening.first + opening.flat)):
         side: Side = "left" if part == "left" else "right"
         away = 1 if part == "left" else -1
-        positions = _positions(gap_runs(opening, side), to_row)
+        positions = _positions(opening.edge(side), to_row)
         for row in range(opening.row + 1, to_row + 1):
             end = fabric.inner_end(sized.counter(row), side)
             where = f"{opening.name}, {part} part, row {sized.counter(row)}"
@@ -167,7 +144,7 @@ def _slot(sized: SizedPiece, slot: SizedSlot, fabric: Fabric) -> Told:
 
 def hole(slot: SizedSlot, counter: int, fabric: Fabric) -> Told:
     """Of a slot, a buttonhole or an eyelet that is made when the counter reads so."""
-    needles = slot.last - slot.first + 1
+    needles = slot.stitches
     where = f"the {slot.name}, needles {slot.first} to {slot.last} at row {counter}"
     if slot.taken == "eyelet":
         bars = sum(1 for bar in fabric.bars if (bar.counter, bar.slot) == (counter + 1, slot.first))
@@ -212,16 +189,10 @@ def _wedge(sized: SizedPiece, wedge: SizedWedge, fabric: Fabric) -> Told:
     span = wedge.to_row - wedge.from_row
     again = next((r for r in sized.repeats if r.from_row <= wedge.from_row and wedge.to_row <= r.to_row), None)
     for time in range(1 if again is None else again.times):
-        after = sized.counter(wedge.from_row) if again is None else _begin(sized, wedge) + time * (again.to_row - again.from_row)
+        after = sized.counter(wedge.from_row) + (0 if again is None else time * (again.to_row - again.from_row))
         for side in SIDES:
             if wedge.edge in ("both", side):
                 yield from _held(wedge, fabric, side, after, after + span, _late(sized, wedge, side))
-
-
-def _begin(sized: SizedPiece, wedge: SizedWedge) -> int:
-    """What the counter read when the wedge was begun for the first time."""
-    before = sum((r.times - 1) * (r.to_row - r.from_row) for r in sized.repeats if r.to_row <= wedge.from_row)
-    return wedge.from_row + before
 
 
 def _late(sized: SizedPiece, wedge: SizedWedge, side: Side) -> int:
@@ -253,56 +224,20 @@ def _held(wedge: SizedWedge, fabric: Fabric, side: Side, after: int, to: int, la
 # ----------------------------------------------------------------- fabrics
 
 
-def zone_at(sized: SizedPiece, row: int) -> SizedZone | None:
-    """The zone over the whole width that row `row` of the counts lies in."""
-    return next((z for z in sized.zones if z.first > z.last and z.from_row < row <= z.to_row), None)
-
-
-def knit_at(design: Design, piece: Piece, sized: SizedPiece, row: int) -> Knit:
-    """The fabric over the whole width that row `row` (1 ...) is knitted in."""
-    zone = zone_at(sized, row)
-    return design.fabric(piece.fabric if zone is None else zone.fabric)
-
-
-def yarns_at(design: Design, piece: Piece, sized: SizedPiece, row: int) -> tuple[str, ...]:
-    """The yarns that row `row` (1 ...) may be knitted with: of stripes the one of that row, in picture knitting all of the
-    picture's."""
-    knit = knit_at(design, piece, sized, row)
-    zone = zone_at(sized, row)
-    if knit.stripes:
-        at = (row - 1 - (0 if zone is None else zone.from_row)) % sum(rows for _, rows in knit.stripes)
-        order = [yarn for yarn, rows in knit.stripes for _ in range(rows)]
-        return (order[at],)
-    drawn = [design.chart(c.chart) for c in sized.charts if c.from_row < row <= c.to_row]
-    return (knit.yarn, *(yarn for chart in drawn if chart.picture for yarn in chart.yarns))
-
-
-def _fabrics(design: Design, piece: Piece, sized: SizedPiece, fabric: Fabric) -> Told:
+def _fabrics(of: CountedPiece, fabric: Fabric) -> Told:
     """Yarn and tension of every row, and of a latched zone its wales."""
     wrong = 0
-    for row, counter in rows_once(sized).items():
-        wanted = knit_at(design, piece, sized, row)
-        yarns = yarns_at(design, piece, sized, row)
-        wrong += any(c.yarn not in yarns or c.tension != wanted.tension for c in fabric.passes(counter))
+    for row, counter in rows_once(of.sized).items():
+        yarns, tension = of.yarns(row), of.fabric(row).tension
+        wrong += any(c.yarn not in yarns or c.tension != tension for c in fabric.passes(counter))
     yield "rows in another yarn or tension than their fabric's", 0, wrong
-    for zone in sized.zones:
-        knit = design.fabric(zone.fabric)
-        if knit.stitch == LATCHED_RIB:
-            for course in fabric.passes(sized.counter(zone.to_row)):
-                wales = _rib(sized, course, knit.rib_every, zone)
-                latched = {
-                    fabric.slots[loop]
-                    for loop in range(course.first_loop, course.first_loop + course.count)
-                    if fabric.faces[loop] and (zone.first > zone.last or zone.first <= fabric.slots[loop] <= zone.last)
-                }
-                where = f"row {course.counter}, wales latched up for the {zone.fabric}"
-                yield where, len(wales), len(wales & latched) - len(latched - wales)
-
-
-def _rib(sized: SizedPiece, course: Course, every: int, zone: SizedZone) -> set[int]:
-    """Every nth wale outwards from where the rib begins, alike on both sides of the centre mark, never an end needle."""
-    panel = (zone.first, zone.last) if zone.first <= zone.last else None
-    begin = rib_begin(every, *widest_of(sized, zone.from_row, zone.to_row), panel)
-    slots = range(course.first + 1, course.last)
-    wales = {s for s in slots if (s if s >= 0 else -1 - s) % every == begin}
-    return wales if panel is None else {s for s in wales if zone.first <= s <= zone.last}
+    for rib in ribs(of):
+        for course in fabric.passes(of.sized.counter(rib.high)) if rib.zone is not None else ():
+            wales = {slot for slot in range(course.first + 1, course.last) if rib.has(slot)}
+            latched_up = {
+                fabric.slots[loop]
+                for loop in range(course.first_loop, course.first_loop + course.count)
+                if fabric.faces[loop] and rib.over(fabric.slots[loop])
+            }
+            where = f"row {course.counter}, wales latched up for the {rib.fabric.name}"
+            yield where, len(wales), len(wales & latched_up) - len(latched_up - wales)

@@ -59,16 +59,9 @@ def _motif(sized: SizedPiece | None, counter: int, first: int, last: int) -> tup
     """The motif that lies there."""
     for chart in () if sized is None else sized.charts:
         over = chart.first <= last and first <= chart.last
-        if not chart.fabric and over and sized is not None and chart_rows(sized, chart.from_row, chart.to_row, counter):
+        if not chart.fabric and over and sized is not None and sized.within(chart.from_row, chart.to_row, counter):
             return chart.chart, chart.origin
     return None
-
-
-def chart_rows(sized: SizedPiece, from_row: int, to_row: int, counter: int) -> bool:
-    """Whether the row that brought the counter there lies between two rows of the counts."""
-    # Of a stretch that is worked several times, `counter` gives the last reading of its end and the first one of its beginning.
-    begin = from_row + sum((r.times - 1) * (r.to_row - r.from_row) for r in sized.repeats if r.to_row <= from_row)
-    return begin < counter <= sized.counter(to_row)
 
 
 def float_warnings(found: Sequence[tuple[str, Sequence[LongFloat]]]) -> Iterator[Diagnostic]:

@@ -12,7 +12,6 @@ from walewright.bed import Course, Fabric
 from walewright.bed.loops import Kind
 from walewright.counted.model import SizedPiece
 from walewright.knit.operations import needle
-from walewright.proof.floats import chart_rows
 
 Unpaired = tuple[int, str, str]
 """(row, needle, "hole" or "decrease")."""
@@ -29,7 +28,7 @@ def unpaired(sized: SizedPiece, fabric: Fabric) -> Iterator[Unpaired]:
         return
     previous: dict[int, int] = {}
     for course in fabric.passes():
-        if any(chart_rows(sized, c.from_row, c.to_row, course.counter) for c in sized.charts):
+        if any(sized.within(c.from_row, c.to_row, course.counter) for c in sized.charts):
             loops = range(course.first_loop, course.first_loop + course.count)
             if any(loop in bars or loop in doubled for loop in loops):
                 yield from _in_row(fabric, course, bars, previous)

@@ -6,57 +6,46 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 
 from walewright.bed import Fabric
+from walewright.counted import CountedPiece
 from walewright.counted.model import Deviation, MeasureKey, SizedOpening, SizedPiece, SizedWedge
-from walewright.design.model import Design, Opening, Piece, Wedge
+from walewright.design.model import Opening, Piece, Wedge
 from walewright.knit.operations import Side
-from walewright.proof.counted import cast_on_again, gap_at, gap_end, knit_at
+from walewright.proof.counted import cast_on_again, gap_at
 from walewright.proof.model import Measure
 
 
 @dataclass(frozen=True, slots=True)
 class _Made:
-    """One piece in size number `size`: as designed, as counted, as knitted. `chosen` is what was wanted where the design leaves a
-    range, by what is measured."""
+    """One piece in size number `size`: as designed and counted, and as knitted. `chosen` is what was wanted where the design leaves
+    a range, by what is measured."""
 
-    design: Design
-    piece: Piece
-    sized: SizedPiece
+    of: CountedPiece
     fabric: Fabric
     size: int
     chosen: Mapping[MeasureKey, float]
 
-    def stitches_per_cm(self, row: int) -> float:
-        """Of the row just below `row`; at the start, of the first row."""
-        return knit_at(self.design, self.piece, self.sized, max(row, 1)).stitches_per_cm
+    @property
+    def piece(self) -> Piece:
+        return self.of.piece
 
-    def panels_cm(self, row: int) -> float:
-        """By how much the panels in the row just below `row` (at the start, in the first row) are wider than as many stitches of
-        the fabric beside them."""
-        at = max(row, 1)
-        base = self.stitches_per_cm(at)
-        return sum(
-            (zone.last - zone.first + 1) * (1 / self.design.fabric(zone.fabric).stitches_per_cm - 1 / base)
-            for zone in self.sized.zones
-            if zone.first <= zone.last and zone.from_row < at <= zone.to_row
-        )
+    @property
+    def sized(self) -> SizedPiece:
+        return self.of.sized
 
-    def rows_per_cm(self, row: int) -> float:
-        return knit_at(self.design, self.piece, self.sized, max(row, 1)).rows_per_cm
-
-    def width(self, key: MeasureKey, wanted_cm: float, stitches: int, per_cm: float, panels_cm: float = 0.0) -> Measure:
-        cm = stitches / per_cm + panels_cm
+    def width(self, key: MeasureKey, wanted_cm: float, stitches: int, row: int, whole: bool = False) -> Measure:
+        """Of stitches just below `row`, or at the start; with the panels of the `whole` width, if it is that."""
+        per_cm = self.of.fabric(row).stitches_per_cm
+        cm = stitches / per_cm + (self.of.panels_cm(row) if whole else 0.0)
         return Measure(key, wanted_cm, cm, round((cm - wanted_cm) * per_cm, 3), "st")
 
     def height(self, key: MeasureKey, wanted_cm: float, after: int, to: int) -> Measure:
         """Of the counts' rows after+1 .. to that were knitted, a repeat once, each at its gauge."""
-        rows = range(after + 1, to + 1)
-        knitted = [row for row in rows if self.fabric.passes(self.sized.counter(row))]
-        cm = sum(1 / self.rows_per_cm(row) for row in knitted)
-        up = self.rows_per_cm(to)
+        knitted = [row for row in range(after + 1, to + 1) if self.fabric.passes(self.sized.counter(row))]
+        cm, last = sum(self.of.row_cm(row) for row in knitted), self.of.fabric(to)
         # Where there are several fabrics, off by so many rows of the last one.
-        one_fabric = all(self.rows_per_cm(row) == up for row in rows)
-        off = len(knitted) - wanted_cm * up if one_fabric else (cm - wanted_cm) * up
-        return Measure(key, wanted_cm, len(knitted) / up if one_fabric else cm, round(off, 3), "rows")
+        one_fabric = len({band.fabric.rows_per_cm for band in self.of.bands if band.low < to and after < band.high}) == 1
+        off = len(knitted) - wanted_cm * last.rows_per_cm if one_fabric else (cm - wanted_cm) * last.rows_per_cm
+        return Measure(key, wanted_cm, len(knitted) / last.rows_per_cm if one_fabric else cm, round(off, 3), "rows")
 
     def between(self, after: int, to: int) -> float | None:
         """Wanted height between two rows that are fixed levels; None where one of them is free or no level."""
@@ -64,14 +53,12 @@ class _Made:
         return heights[to] - heights[after] if after in heights and to in heights else None
 
 
-def measures(
-    design: Design, piece: Piece, sized: SizedPiece, fabric: Fabric, size: int, deviations: Iterable[Deviation] = ()
-) -> tuple[Measure, ...]:
+def measures(of: CountedPiece, fabric: Fabric, size: int, deviations: Iterable[Deviation] = ()) -> tuple[Measure, ...]:
     """Widths and heights at every level, then openings, slots and wedges, of one piece in size number `size`.
 
     Where the design leaves a range, `deviations` say which value of it was chosen: that is what is wanted."""
-    chosen = {d.key: d.wanted_cm for d in deviations if d.piece == piece.name}
-    made = _Made(design, piece, sized, fabric, size, chosen)
+    piece, sized = of.piece, of.sized
+    made = _Made(of, fabric, size, {d.key: d.wanted_cm for d in deviations if d.piece == piece.name})
     found = [*_widths(made), *_heights(made)]
     for opening in piece.openings:
         found += [m for counted in sized.openings if counted.name == opening.name for m in _opening(made, opening, counted)]
@@ -80,7 +67,7 @@ def measures(
             if cut.name == slot.name:
                 stitches = cast_on_again(sized, cut, fabric)
                 key = MeasureKey("width", "slot", slot.name)
-                found.append(made.width(key, slot.width[size], stitches, made.stitches_per_cm(cut.row)))
+                found.append(made.width(key, slot.width[size], stitches, cut.row))
     found += _together(made, found)
     for wedge in piece.wedges:
         if wedge.width is not None:
@@ -99,7 +86,7 @@ def _widths(made: _Made) -> Iterator[Measure]:
     wanted = piece.start_width[size]
     if piece.start_most is not None:
         wanted = made.chosen.get(_START, wanted)
-    yield made.width(_START, wanted, fabric.stitches_at(0), made.stitches_per_cm(0), made.panels_cm(0))
+    yield made.width(_START, wanted, fabric.stitches_at(0), 0, whole=True)
     for row, level, width, free, spread in _stations(piece, sized, size):
         stitches = _stitches(fabric, sized.counter(row), spread)
         if stitches is not None:
@@ -107,7 +94,7 @@ def _widths(made: _Made) -> Iterator[Measure]:
             cm = made.chosen.get(key, width) if free else width
             # Loops hung back on other needles are measured in what is knitted with them.
             at = min(row + 1, sized.rows) if spread else row
-            yield made.width(key, cm, stitches, made.stitches_per_cm(at), made.panels_cm(at))
+            yield made.width(key, cm, stitches, at, whole=True)
 
 
 def _stitches(fabric: Fabric, counter: int, spread: bool) -> int | None:
@@ -195,14 +182,14 @@ def _times(one: Measure, times: int) -> Measure:
 
 
 def _opening(made: _Made, opening: Opening, counted: SizedOpening) -> Iterator[Measure]:
-    to = gap_end(made.sized, counted)
+    to = counted.to_row
     gap = gap_at(made.fabric, made.sized.counter(to))
     if gap is not None:
         key = MeasureKey("width", "opening", opening.name)
         wanted = opening.width[made.size]
         if any(run.most is not None for run in (*opening.left, *opening.right)):
             wanted = made.chosen.get(key, wanted)
-        yield made.width(key, wanted, gap, made.stitches_per_cm(to))
+        yield made.width(key, wanted, gap, to)
     depth = opening.depth[made.size] if opening.from_level is None else made.between(counted.row, to)
     if depth is not None:
         yield made.height(MeasureKey("depth", "opening", opening.name), depth, counted.row, to)
@@ -219,5 +206,5 @@ def _wedge(made: _Made, wedge: Wedge, held: SizedWedge) -> Iterator[Measure]:
     inwards = held.rest + sum(held.groups)
     beside = [edge + at if side == "left" else edge - at for at in (inwards, inwards - 1)]
     rows = max(made.fabric.rows_in_wale(at, counter, counter + held.to_row - held.from_row) for at in beside)
-    up = made.rows_per_cm(held.to_row)
+    up = made.of.fabric(held.to_row).rows_per_cm
     yield Measure(MeasureKey("height", "wedge", wedge.name), wanted, rows / up, round(rows - wanted * up, 3), "rows")

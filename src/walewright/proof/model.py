@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Literal
 
 from walewright.counted.model import MeasureKey
+from walewright.trade.joins import JoinWay
 
 
 @dataclass(frozen=True, slots=True)
@@ -15,7 +17,7 @@ class Measure:
     wanted_cm: float
     knitted_cm: float
     off: float
-    unit: str
+    unit: Literal["st", "rows"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,7 +46,7 @@ class JoinProof:
     other_cm: float
     easing_cm: float
     longer_cm: float = 0.0
-    way: str = "sewn"
+    way: JoinWay = "sewn"
     join: int = 0
     times: int = 1
 
@@ -62,7 +64,7 @@ class YarnUse:
     way: str
     error: float = 0.0
     """How far off it may be, as a share."""
-    kind: str = "yarn"
+    kind: Literal["yarn", "waste", "ravel"] = "yarn"
     """"yarn" (of the garment), "waste" or "ravel"."""
     garment_grams: float = 0.0
     swatch_grams: float = 0.0

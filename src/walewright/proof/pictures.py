@@ -10,7 +10,6 @@ from walewright.bed.loops import NOTHING, YARNLESS_COURSES, Kind
 from walewright.counted.model import SizedGarment, SizedPiece
 from walewright.design.model import Design
 from walewright.design.model import Fabric as Knit
-from walewright.proof.charted import first_row
 from walewright.proof.model import FabricPicture, PictureLoop
 from walewright.proof.spent import looped
 
@@ -87,7 +86,7 @@ def _charted(design: Design, knit: Knit, sized: SizedPiece) -> PictureWindow | N
     if placed is None:
         return None
     chart = design.chart(placed.chart)
-    row = first_row(sized, placed)
+    row = sized.counter(placed.from_row) + 1
     width = placed.last - placed.first + 1
     columns = min(MOST, width, REPEATS * chart.repeat if chart.repeat else chart.width)
     # As near the middle as a whole number of repeats allows.
@@ -102,7 +101,7 @@ def _charted(design: Design, knit: Knit, sized: SizedPiece) -> PictureWindow | N
 def _striped(design: Design, knit: Knit, sized: SizedPiece, fabric: Fabric) -> PictureWindow | None:
     """The stripes twice, a dozen stitches wide, in the middle of the first row."""
     whole = design.piece(sized.name)
-    zone = next((z for z in sized.zones if z.fabric == knit.name and z.first > z.last), None)
+    zone = next((z for z in sized.zones if z.fabric == knit.name and z.panel is None), None)
     if zone is None and whole.fabric != knit.name:
         return None
     row = 1 if zone is None else sized.counter(zone.from_row) + 1
@@ -121,7 +120,7 @@ def _of_motif(design: Design, name: str) -> Find:
         if placed is None:
             return None
         chart = design.chart(name)
-        row = first_row(sized, placed)
+        row = sized.counter(placed.from_row) + 1
         low = max(row - MARGIN, 1)
         columns = min(MOST, placed.last - placed.first + 1 + 2 * MARGIN)
         return PictureWindow(placed.first - MARGIN, columns, low, min(MOST, row - low + len(chart.rows) + MARGIN))

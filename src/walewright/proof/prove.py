@@ -7,6 +7,7 @@ from dataclasses import replace
 from itertools import zip_longest
 
 from walewright.bed import BedResult, Fabric, seam
+from walewright.counted import counted_piece
 from walewright.counted.model import SizedGarment
 from walewright.design.model import Design
 from walewright.glue.model import Glued
@@ -89,7 +90,7 @@ def _refusals(design: Design, garment: SizedGarment, work: Work, result: BedResu
 def _miscounts(design: Design, garment: SizedGarment, work: Work, result: BedResult) -> Iterator[Diagnostic]:
     described = _described(work)
     fabrics = _by_name(result)
-    pieces = ((s.name, told) for s in garment.pieces for told in as_counted(design, design.piece(s.name), s, fabrics[s.name]))
+    pieces = ((s.name, told) for s in garment.pieces for told in as_counted(counted_piece(design, s), fabrics[s.name]))
     # A band that was not knitted at all leaves its edges open, which the garment's proof reports.
     knitted_bands = (b for b in garment.bands if b.name in fabrics)
     bands = ((b.name, told) for b in knitted_bands for told in band_as_counted(design, b, fabrics[b.name]))
@@ -272,7 +273,7 @@ def _size(
 def _piece(design: Design, garment: SizedGarment, fabric: Fabric, index: int) -> PieceProof:
     piece = next((p for p in design.pieces if p.name == fabric.name), None)
     sized = None if piece is None else garment.piece(piece.name)
-    found = () if piece is None or sized is None else measures(design, piece, sized, fabric, index, garment.deviations)
+    found = () if piece is None or sized is None else measures(counted_piece(design, sized), fabric, index, garment.deviations)
     return PieceProof(
         fabric.name,
         fabric.copies,

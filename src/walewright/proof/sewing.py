@@ -8,10 +8,8 @@ from walewright.bed import Fabric, seam
 from walewright.design.model import Design
 from walewright.glue.model import Glued
 from walewright.proof.seams import pairs
+from walewright.trade.joins import JOINS
 
-BY_NEEDLE = ("sewn", "gathered")
-"""Ways that take a length of yarn of their own: linked seams are knitted, grafted ones are sewn with a tail that was asked for,
-where one hangs."""
 GRAFT = 4 / 3
 """A graft without a tail takes 4 widths of yarn, where a seam takes 3 lengths (common practice)."""
 LAST = ("end", "shoulder")
@@ -24,7 +22,8 @@ def seams_cm(design: Design, glued: Glued, fabrics: Mapping[str, Fabric]) -> dic
     for made in glued.seams:
         way = design.joins[made.join].way
         new_end = way == "grafted" and not any(p.edge.partition(" ")[0] in LAST for p in (*made.one, *made.other))
-        along = seam(fabrics, pairs(made.one)) if way in BY_NEEDLE or new_end else None
+        # Linked seams are knitted, grafted ones are sewn with a tail that was asked for, where one hangs.
+        along = seam(fabrics, pairs(made.one)) if JOINS[way].by_needle or new_end else None
         if along is not None:
             yarn = design.fabric(design.piece(made.one[0].owner).fabric).yarn
             found[yarn] = found.get(yarn, 0.0) + (along.length_cm or 0.0) * (GRAFT if new_end else 1)

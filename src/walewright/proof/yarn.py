@@ -16,12 +16,14 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping
 from dataclasses import dataclass
+from typing import Literal
 
 from walewright.design.model import Design, Yarn
 from walewright.design.model import Fabric as Knit
 from walewright.proof.model import YarnUse
 from walewright.proof.plain_knit import KS_DRY, KS_WET, KW_WET, loop_length_cm
 from walewright.proof.spent import Spent, Tally, grams_per_stitch
+from walewright.trade.fabrics import STITCH_KINDS
 
 __all__ = ["KS_DRY", "KS_WET", "SPARE", "loop_cm", "loop_length_cm", "yarn_uses"]
 
@@ -45,7 +47,8 @@ RAVEL_ENDS_CM = 40
 WEIGHED, MEASURED, PLAIN, OTHER = 0.05, 0.08, 0.15, 0.25
 """How far off a yarn may be that was weighed, measured, estimated for plain knit, estimated for another stitch (from memory)."""
 
-PLAIN_STITCHES = ("stocking stitch", "stripes")
+
+LoopSource = Literal["weighed", "measured", "estimated"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +56,7 @@ class _Loop:
     """Yarn in a stitch, in cm, with the way it was come by and its error as a share."""
 
     cm: float
-    way: str
+    way: LoopSource
     error: float
 
 
@@ -96,7 +99,7 @@ def _loop(knit: Knit, tex: float) -> _Loop:
         return _Loop(grams_per_stitch(knit) / tex * 1e5, "weighed", WEIGHED)
     if knit.loop_cm > 0:
         return _Loop(knit.loop_cm, "measured", MEASURED)
-    error = PLAIN if knit.stitch in PLAIN_STITCHES else OTHER
+    error = PLAIN if STITCH_KINDS[knit.stitch].plain else OTHER
     return _Loop(loop_length_cm(knit.stitches_per_cm, knit.rows_per_cm), "estimated", error)
 
 
@@ -174,7 +177,7 @@ def _listed(names: list[str]) -> str:
     return " and ".join([*([", ".join(names[:-1])] if names[1:] else []), names[-1]])
 
 
-_SAID = {
+_SAID: Mapping[LoopSource, str] = {
     "weighed": "from the weight of the swatch",
     "measured": "from the measured length of yarn in a stitch",
     "estimated": "estimated from the density by the relations of plain knitting",

@@ -7,14 +7,34 @@ bottom up here, as they are knitted.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, Literal
 
 from walewright.readback.language import ReadLanguage
 from walewright.readback.layout import Printed, Sheet
 from walewright.readback.sentences import Phrase, Unreadable, chart_line, meaning
 from walewright.report.said import Fact, Said, said
+
+MarkKind = Literal[
+    "knit",
+    "hole",
+    "left",
+    "right",
+    "onto left",
+    "onto right",
+    "onto both",
+    "purl",
+    "tuck",
+    "slip",
+    "long",
+    "ladder",
+    "cross",
+    "by hand",
+    "lay",
+]
+"""left, right: the neighbour's loop comes, the own one goes | onto left, onto right, onto both: the neighbours' come on top |
+cross: one group over the other | by hand: in a yarn of its own | lay: in blocks."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,7 +45,7 @@ class Mark:
     of "lay", empty: the yarn in use)."""
 
     symbol: str
-    kind: str
+    kind: MarkKind
     yarn: str = ""
     half: int = 0
     first: str = ""
@@ -201,7 +221,15 @@ def _key(told: list[tuple[str, Phrase, Printed]], title: Printed) -> tuple[dict[
     return meanings, picture
 
 
-_PLAIN = {"hole": "hole", "three": "onto both", "knit": "knit", "purl": "purl", "tuck": "tuck", "slip": "slip", "long": "long"}
+_PLAIN: Mapping[str, MarkKind] = {
+    "hole": "hole",
+    "three": "onto both",
+    "knit": "knit",
+    "purl": "purl",
+    "tuck": "tuck",
+    "slip": "slip",
+    "long": "long",
+}
 
 
 def _meaning(symbol: str, phrase: Phrase, line: Printed) -> Mark:
@@ -218,7 +246,7 @@ def _meaning(symbol: str, phrase: Phrase, line: Printed) -> Mark:
                 raise _Fault("contradiction/both-to-one-side", line)
             return Mark(symbol, words[0])
         case "two_from":
-            return Mark(symbol, f"onto {words[0]}")
+            return Mark(symbol, "onto left" if words[0] == "left" else "onto right")
         case "ladder":
             return Mark(symbol, "ladder")
         case "purl_in_stages":

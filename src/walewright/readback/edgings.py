@@ -50,24 +50,26 @@ class Edgings(Mind):
         if len(self._working()) != stitches:
             raise Contradiction("contradiction/stitches-in-work", stitches=stitches, there=len(self._working()))
 
-    def hang_to_link(self, facing: str, stitches: int, part: str, piece: str, *rest: int | str) -> None:
+    def hang_to_link(self, facing: op.HungFace, stitches: int, part: op.HungPart, piece: str, *rest: int | str) -> None:
         over = rest[-1] == "over"
         self._pick_up(facing, stitches, part, piece, rest[:-1] if over else rest, over)
 
-    def rehang_start(self, facing: str, loops: int, piece: str) -> None:
+    def rehang_start(self, facing: op.HungFace, loops: int, piece: str) -> None:
         part = self._part()
         self._count(loops, part[0], part[-1])
         self.made.append(op.Rehang(piece, part[0], part[-1], facing))
 
-    def pick_up_along(self, facing: str, stitches: int, part: str, piece: str, *rest: int | str) -> None:
+    def pick_up_along(self, facing: op.HungFace, stitches: int, part: op.HungPart, piece: str, *rest: int | str) -> None:
         self._pick_up(facing, stitches, part, piece, rest, over=False)
 
-    def _pick_up(self, facing: str, stitches: int, part: str, piece: str, rest: Sequence[int | str], over: bool) -> None:
+    def _pick_up(
+        self, facing: op.HungFace, stitches: int, part: op.HungPart, piece: str, rest: Sequence[int | str], over: bool
+    ) -> None:
         """`rest`: which copy, if that is said, the edge, its end at the left, the first and the last needle."""
         match rest:
-            case [str(edge), str(left_end), int(first), int(last)]:
+            case [str(edge), ("bottom" | "top" | "left" | "right") as left_end, int(first), int(last)]:
                 which = 0
-            case [int(which), str(edge), str(left_end), int(first), int(last)]:
+            case [int(which), str(edge), ("bottom" | "top" | "left" | "right") as left_end, int(first), int(last)]:
                 pass
             case _:
                 raise TypeError(f"the grammar gives other words: {rest}")

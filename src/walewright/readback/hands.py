@@ -51,14 +51,14 @@ class Hands(Partings, Edgings, Patterns, Ribs):
             self.made.append(op.MoveCarriage(side))
         self._carriage = side
 
-    def waste_start(self, way: str, rows: int) -> None:
+    def waste_start(self, way: op.CastOnWay, rows: int) -> None:
         part = self._part()
         self.made += [op.UseYarn("waste", "waste"), op.CastOn(way, part[0], part[-1])]
         self._cross(rows)
         self.made.append(op.UseYarn("ravel", "ravel"))
         self._cross(1)
 
-    def closed_start(self, way: str) -> None:
+    def closed_start(self, way: op.CastOnWay) -> None:
         part = self._part()
         self.made.append(op.CastOn(way, part[0], part[-1]))
 
@@ -195,7 +195,7 @@ class Hands(Partings, Edgings, Patterns, Ribs):
             raise Contradiction("contradiction/stitches-wait", waiting=waiting, there=there)
         self.now(stitches + waiting, *told)
 
-    def edge_is(self, where: str, from_row: int, to_row: int, edge: str) -> None:
+    def edge_is(self, where: op.NamedRows, from_row: int, to_row: int, edge: str) -> None:
         self.made.append(op.NameEdge(edge, where, from_row, to_row))
 
     def say(self, text: str) -> None:

@@ -18,6 +18,16 @@ Needle = Literal["work", "held", "waiting", "waiting, held", "waiting on cord", 
 """In working position; held for shaping; in hold with a part that waits; held for shaping within such a part; the same two while
 the part is on ravel cord."""
 
+_STATES: dict[Needle, str] = {
+    "work": "state/work",
+    "held": "state/held",
+    "waiting": "state/waiting",
+    "waiting, held": "state/waiting-held",
+    "waiting on cord": "state/on-cord",
+    "waiting on cord, held": "state/on-cord-held",
+}
+"""What a message calls them."""
+
 
 class Contradiction(Exception):
     """Words that cannot be obeyed here, and why."""
@@ -102,7 +112,7 @@ class Mind:
                 raise Contradiction(
                     "contradiction/needle-in-other-state",
                     needle=needle(s),
-                    states=tuple(said(f"state/{state}") for state in states),
+                    states=tuple(said(_STATES[state]) for state in states),
                 )
 
     def _taken(self, stitches: int, first: int, last: int) -> None:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
 
-from walewright.knit.operations import Block, Join, Work
+from walewright.knit.operations import Block, Join, SeamWay, Work
 from walewright.readback.charts import Drawing, Wrong, drawing
 from walewright.readback.hands import Contradiction, Hands
 from walewright.readback.language import ReadLanguage
@@ -225,6 +225,8 @@ def _sew(tasks: list[Block | Join], phrase: Phrase, size: int) -> None:
     tasks += joins(*_arguments(phrase, size))
 
 
-def _joins(way: str, seams: Seams, rows: int, one_mm: int, other_mm: int, easing_mm: int = 0, longer_mm: int = 0) -> Iterator[Join]:
+def _joins(
+    way: SeamWay, seams: Seams, rows: int, one_mm: int, other_mm: int, easing_mm: int = 0, longer_mm: int = 0
+) -> Iterator[Join]:
     for one, other, ends in seams:
         yield Join(one, other, ends, easing_mm, longer_mm, way, rows, one_mm, other_mm)

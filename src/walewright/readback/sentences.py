@@ -11,7 +11,7 @@ from typing import Any, cast
 from lark import Lark, Token, Transformer, Tree
 from lark.exceptions import UnexpectedInput
 
-from walewright.knit.operations import NEXT_COPY, Side, slot
+from walewright.knit.operations import NEXT_COPY, SeamEnd, Side, slot
 from walewright.readback.language import ReadLanguage
 from walewright.readback.terminals import NAME_SPACE, whole_words
 from walewright.world.tables import Grammar, made
@@ -33,7 +33,7 @@ class Graded:
 
 Edges = tuple[tuple[str, str, int], ...]
 """(piece, edge, copy) along a seam."""
-Seams = tuple[tuple[Edges, Edges, tuple[str, str]], ...]
+Seams = tuple[tuple[Edges, Edges, tuple[SeamEnd, SeamEnd]], ...]
 """Both sides of each seam, and the end of the first edge of each at which it begins."""
 Stripes = tuple[tuple[str, int], ...]
 """(yarn, rows) from the first knitted on."""

@@ -13,6 +13,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
+from walewright.design.model.regrading import GivenKind
 from walewright.regrade.line import Line, lines
 from walewright.regrade.trials import Trials
 from walewright.report.model import Diagnostic, Severity, diagnosed, has_errors
@@ -35,7 +36,7 @@ class Cause:
     """One thing given that does not go: `kept` are the changes among which it does not. `name` is the source's, `typed` the
     knitter's."""
 
-    kind: str
+    kind: GivenKind
     name: str
     typed: str
     text: str

@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from walewright.design.model import Edition, Fabric
+from walewright.design.model.regrading import GivenKind
 from walewright.design.reading.given import read_bed, read_measure, read_swatch, read_tension
 from walewright.source import syntax
 
@@ -24,7 +25,7 @@ class Line:
     """What can be tried of one thing given: `at(0)` is the source's own, `at(last)` the given one. `rises`: the given value is the
     larger one."""
 
-    kind: str
+    kind: GivenKind
     name: str
     texts: tuple[str, ...]
     rises: bool
@@ -34,7 +35,7 @@ class Line:
         return len(self.texts) - 1
 
 
-def lines(kind: str, name: str, text: str, source: Edition) -> Iterator[Line]:
+def lines(kind: GivenKind, name: str, text: str, source: Edition) -> Iterator[Line]:
     """The ways there are, the likeliest first; none where nothing lies between, as between two yarns. `name` is the source's."""
     if kind == "measure":
         row = next((m for m in source.measurements if m.name == name), None)
@@ -53,7 +54,7 @@ def lines(kind: str, name: str, text: str, source: Edition) -> Iterator[Line]:
         yield from _needles(text, source)
 
 
-def _between(kind: str, name: str, own: float, cm: float, text: str) -> Line:
+def _between(kind: GivenKind, name: str, own: float, cm: float, text: str) -> Line:
     """Half centimetres between two lengths, both ends as they are."""
     low, high = min(own, cm), max(own, cm)
     first, last = math.floor(low / STEP_CM) + 1, math.ceil(high / STEP_CM) - 1

@@ -107,7 +107,7 @@ class _Told:
     def change(self, change: Change) -> dict[str, object]:
         name = phrased(change.name, self.language) if change.name is not None else None
         values = dict(change.values)
-        return {"what": change.what, "owner": change.owner or None, "at": change.at or None, "name": name, "values": values}
+        return {"what": change.figure, "owner": change.owner or None, "at": change.at or None, "name": name, "values": values}
 
     def edit(self, edit: Edit) -> dict[str, object]:
         return {"file": edit.span.file, "start": edit.span.start, "end": edit.span.end, "text": edit.text}

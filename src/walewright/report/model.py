@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from enum import Enum
+from typing import Literal
 
 from walewright.report.said import Fact, Said
 
@@ -45,12 +46,32 @@ class Label:
     """Nothing where the place says enough."""
 
 
+WrittenFigure = Literal[
+    "width",
+    "widest",
+    "left edge",
+    "right edge",
+    "height",
+    "least",
+    "most",
+    "cast-off",
+    "steps",
+    "wedge",
+    "easing",
+    "needles",
+    "stitches",
+]
+"""Which figure of a source: `least` and `most` of a level's range."""
+
+EDGE_FIGURES: Mapping[Literal["left", "right"], WrittenFigure] = {"left": "left edge", "right": "right edge"}
+
+
 @dataclass(frozen=True, slots=True)
 class Change:
-    """One figure to be written otherwise, as data: which (`what` of `owner`, at `at`), and to what, by size. `name` is what a
+    """One figure to be written otherwise, as data: which (`figure` of `owner`, at `at`), and to what, by size. `name` is what a
     message calls it. Lengths are in cm; "needles" of a bed and "stitches" to 10 cm of a fabric are numbers."""
 
-    what: str
+    figure: WrittenFigure
     owner: str
     at: str
     values: tuple[tuple[str, float], ...]

@@ -6,13 +6,14 @@ from collections import Counter
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
+from walewright.counted.model import SizedChart, SizedPiece
 from walewright.design.model import Chart, Design
 from walewright.figures.chart_drawing import Centre
 from walewright.figures.measures import name_of
 from walewright.guide.numbers import listed, ordinal, sentence
 from walewright.knit.operations import needle
 from walewright.sheet.model import Cell, Row, RowGroup, SizeTable
-from walewright.solve.model import Counts, SizedChart, SizedPiece
+from walewright.solve.model import Counts
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
+from walewright.counted.model import SizedBand, SizedPiece, SizedSlot, SizedZone
 from walewright.design.model import Design, Edging, Piece
 from walewright.figures.marks import alike, motifs, slots_name
 from walewright.figures.measures import name_of
@@ -14,12 +15,22 @@ from walewright.proof.model import Proof
 from walewright.sheet.chart_places import last_row
 from walewright.sheet.model import Fact
 from walewright.sheet.supplies import stitch_words
-from walewright.solve.model import Counts, SizedBand, SizedPiece, SizedSlot, SizedWedge, SizedZone
+from walewright.solve.model import Counts
+from walewright.trade.ends import SlotTaken
+from walewright.trade.shaping import WedgeKind
 from walewright.write.model import Section
 
-_TAKEN = {"waste": "left on waste yarn", "cast-off": "closed and cast on again", "eyelet": "each an empty needle"}
+_TAKEN: Mapping[SlotTaken, str] = {
+    "waste": "left on waste yarn",
+    "cast-off": "closed and cast on again",
+    "eyelet": "each an empty needle",
+}
 
-_KIND = {"in": "held step by step from the edge", "out": "held, and returned step by step", "both": "held, then returned"}
+_KIND: Mapping[WedgeKind, str] = {
+    "in": "held step by step from the edge",
+    "out": "held, and returned step by step",
+    "both": "held, then returned",
+}
 
 
 def section_facts(design: Design, counts: Counts, section: Section) -> Iterator[Fact]:
@@ -88,7 +99,7 @@ def _slots(sized: list[SizedPiece]) -> Iterator[Fact]:
         for i in _distinct_rows(of_size):
             at = [_row(s, slots[min(i, len(slots) - 1)].row) for s, slots in zip(sized, of_size, strict=True)]
             rows += ["; ", figure(at)] if rows else [", at ", figure(at, "RC ")]
-        stitches = figure([str(s[0].last - s[0].first + 1) for s in of_size])
+        stitches = figure([str(s[0].stitches) for s in of_size])
         count = f"{len(of_size[0])} of " if len(of_size[0]) > 1 else ""
         if one.taken == "eyelet":
             told = words(figure([str(len(s)) for s in of_size]), *rows)
@@ -128,14 +139,9 @@ def _wedges(sized: list[SizedPiece]) -> Iterator[Fact]:
         one = found[0]
         sides = "both edges" if one.edge == "both" else f"the {one.edge} edge"
         low = figure([_row(s, w.from_row) for s, w in zip(sized, found, strict=True)], "RC ")
-        rows, held = figure([str(w.to_row - w.from_row) for w in found]), figure([str(_held(w)) for w in found])
+        rows, held = figure([str(w.to_row - w.from_row) for w in found]), figure([str(w.reach) for w in found])
         told = words(held, f" stitches at {sides} {_KIND[one.kind]}, ", rows, " rows from ", low)
         yield Fact(sentence(name_of(one.name)) if one.name else "Short rows", *told)
-
-
-def _held(wedge: SizedWedge) -> int:
-    """Stitches that are ever held: the innermost group is not, where it is not held in and let out again."""
-    return wedge.rest + sum(wedge.groups if wedge.kind == "both" else wedge.groups[:-1])
 
 
 def _zones(design: Design, sized: list[SizedPiece]) -> Iterator[Fact]:
@@ -144,7 +150,7 @@ def _zones(design: Design, sized: list[SizedPiece]) -> Iterator[Fact]:
         fabric = design.fabric(found[0].fabric)
         low = figure([_row(s, z.from_row) for s, z in zip(sized, found, strict=True)], "RC ")
         high = figure([_row(s, _end(s, z)) for s, z in zip(sized, found, strict=True)])
-        panel = found[0].first <= found[0].last
+        panel = found[0].panel is not None
         needles = (", ", *_from_to([z.first for z in found], [z.last for z in found])) if panel else ()
         told = words(f"{stitch_words(fabric)} at {dial_words(fabric)}, ", low, " to ", high, *needles)
         yield Fact(sentence(name_of(found[0].fabric)), *told)
@@ -152,7 +158,7 @@ def _zones(design: Design, sized: list[SizedPiece]) -> Iterator[Fact]:
 
 def _end(sized: SizedPiece, zone: SizedZone) -> int:
     """The row at which a fabric ends: a panel's needles may leave it sooner."""
-    return last_row(sized, zone.first, zone.last, zone.from_row, zone.to_row) if zone.first <= zone.last else zone.to_row
+    return last_row(sized, zone.first, zone.last, zone.from_row, zone.to_row) if zone.panel is not None else zone.to_row
 
 
 def _motifs(sized: list[SizedPiece]) -> Iterator[Fact]:
@@ -178,7 +184,7 @@ def _holes(bands: list[SizedBand]) -> Iterator[Fact]:
     holes = [b.holes for b in bands]
     if not all(holes):
         return
-    stitches = {h.last - h.first + 1 for found in holes for h in found}
+    stitches = {h.stitches for found in holes for h in found}
     size = "eyelets" if stitches == {1} else f"of {listed([str(s) for s in sorted(stitches)])} stitches"
     count, row = figure([str(len(found)) for found in holes]), figure([str(h[0].row) for h in holes], "RC ")
     yield Fact("Buttonholes", *words(count, f" {size}, at ", row))

@@ -72,8 +72,8 @@ def _of_piece(piece: MeasuredPiece, with_widths: bool) -> Iterator[FinishedMeasu
 
 def _unrolled(piece: MeasuredPiece, size: int) -> float:
     """Length in cm with every repeat knitted."""
-    sized, grid = piece.sized[size], piece.grids[size]
-    more = sum((r.times - 1) * (grid.height(r.to_row) - grid.height(r.from_row)) for r in sized.repeats)
+    sized, of = piece.sized[size], piece.counted[size]
+    more = sum((r.times - 1) * (of.height_cm(r.to_row) - of.height_cm(r.from_row)) for r in sized.repeats)
     return piece.outlines[size].height + piece.edging_cm[size] + more
 
 

@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from walewright.design.model import PerSize
 from walewright.figures.measures import name_of
-from walewright.fit.model import Buttons, Ease, Fit, Girth, Passing, Reach
+from walewright.fit.model import Buttons, Closing, Ease, Fit, Girth, Passing, Reach
 from walewright.guide.numbers import graded, length, listed, sentence
 
 EaseRow = tuple[str, PerSize]
 
-_CLOSING = {"closed": "", "lapped": ", buttoned", "edge to edge": ", edges meeting"}
+_CLOSING: Mapping[Closing, str] = {"closed": "", "lapped": ", buttoned", "edge to edge": ", edges meeting"}
 
 
 def finished(fit: Fit) -> Iterator[EaseRow]:

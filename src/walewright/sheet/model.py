@@ -10,6 +10,8 @@ from typing import Literal
 
 from walewright.figures.model import Drawing
 from walewright.guide.model import Advice
+from walewright.trade.sides import EdgeSide
+from walewright.write.model import RunKind
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,7 +99,7 @@ class Piece:
     """A stretch of a sentence; `kind` and `figures` as in write.model.Run."""
 
     text: str
-    kind: str
+    kind: RunKind
     figures: Spans = ()
 
 
@@ -110,7 +112,7 @@ class Line:
     pieces: tuple[Piece, ...]
     boxes: int
     row: str
-    side: str
+    side: EdgeSide | Literal[""]
     check: bool
     sizes: str
     below: str = ""

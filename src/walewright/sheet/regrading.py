@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from walewright.design.model import Design, Edition, Fabric, Given, Measurement
+from walewright.design.model.regrading import GivenKind
 from walewright.figures.measures import name_of
 from walewright.guide.numbers import graded, length, sentence
 from walewright.sheet.model import Cell, ListTable, Regrade, Row, RowGroup, SizeTable
 from walewright.sheet.supplies import stitch_words
 
-WHAT = {
+WHAT: Mapping[GivenKind, str] = {
     "measure": "{name}",
     "tension": "Tension of {name}, to 10 cm",
     "swatch": "Swatch of {name}",

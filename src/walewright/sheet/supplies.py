@@ -6,13 +6,14 @@ import math
 import re
 from collections.abc import Iterator
 
+from walewright.counted.model import SizedGarment
 from walewright.design.model import Design, Fabric
 from walewright.guide.english.fabric_words import basis_words, dial_words
 from walewright.guide.model import Advice
 from walewright.guide.numbers import CM_PER_INCH, cm, figure, graded, listed, metres, ordinal, sentence, whole_grams, words
 from walewright.proof.model import Proof
 from walewright.sheet.model import Cell, Fact, Row, RowGroup, SizeTable, Tension
-from walewright.solve.model import Counts, SizedGarment
+from walewright.solve.model import Counts
 
 
 def yarn_table(design: Design, proof: Proof) -> SizeTable:

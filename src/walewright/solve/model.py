@@ -6,23 +6,13 @@ Counts of one size are plain integers; a garment is `Counts.sizes[i]` for size i
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Literal
 
-from walewright.counted.model import MeasureKey as MeasureKey
-from walewright.counted.model import Phrase as Phrase
-from walewright.counted.model import PickUp as PickUp
-from walewright.counted.model import SizedBand as SizedBand
-from walewright.counted.model import SizedChart as SizedChart
-from walewright.counted.model import SizedGarment as SizedGarment
-from walewright.counted.model import SizedJoin as SizedJoin
-from walewright.counted.model import SizedOpening as SizedOpening
-from walewright.counted.model import SizedPiece as SizedPiece
-from walewright.counted.model import SizedRepeat as SizedRepeat
-from walewright.counted.model import SizedRun as SizedRun
-from walewright.counted.model import SizedSlot as SizedSlot
-from walewright.counted.model import SizedWedge as SizedWedge
-from walewright.counted.model import SizedZone as SizedZone
+from walewright.counted.model import SizedGarment
 from walewright.design.model import Band
 from walewright.glue.model import Glued
+
+SolveStatus = Literal["optimal", "infeasible", "stopped"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,7 +20,7 @@ class Component:
     """One independently solved part of the programme: proven optimal when `status` is "optimal" and objective equals bound."""
 
     pieces: tuple[str, ...]
-    status: str
+    status: SolveStatus
     objective: float
     bound: float
 

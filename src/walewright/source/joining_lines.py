@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from walewright.source.piece_lines import EdgeRef
 from walewright.source.quantities import Expr, Node
+from walewright.trade.joins import JoinWay, NextCopy, WornFacing
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,7 +22,7 @@ class Band(Node):
     hole_stitches: int = 0
     first: Expr | None = None
     last: Expr | None = None
-    facing: str = ""
+    facing: WornFacing = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,6 +37,6 @@ class Join(Node):
     other: tuple[EdgeRef, ...]
     easing: Expr | None = None
     longer: Expr | None = None
-    way: str = "sewn"
+    way: JoinWay = "sewn"
     matching: bool = False
-    next_copy: str = ""
+    next_copy: NextCopy = ""

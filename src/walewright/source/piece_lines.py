@@ -6,6 +6,10 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from walewright.source.quantities import Expr, Node
+from walewright.trade.ends import EndWay, StartWay, Taken
+from walewright.trade.joins import WornFacing
+from walewright.trade.shaping import EdgePath, NeckShape, WayKind, WedgeKind
+from walewright.trade.sides import EdgeSide, WhichEdges
 
 if TYPE_CHECKING:
     from walewright.source.syntax import Statement
@@ -43,11 +47,11 @@ class Start(Node):
     other pieces); `edging` names an edging added along the start; `facing` "right" | "wrong" | "" of those edges' sides."""
 
     width: Expr
-    way: str = "waste"
+    way: StartWay = "waste"
     edging: str | None = None
     along: tuple[EdgeRef, ...] = ()
     most: Expr | None = None
-    facing: str = ""
+    facing: WornFacing = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,15 +70,15 @@ class Edge(Node):
     `every` rows. `way` simple|fashioned with `inset` stitches in, `at_once` 1 or 2 stitches at a time.
     """
 
-    which: str
-    path: str
+    which: WhichEdges
+    path: EdgePath
     to_level: str
     width: Expr | None = None
     by: Expr | None = None
     cast_off: Expr | None = None
     times: int | None = None
     called: str | None = None
-    way: str | None = None
+    way: WayKind | None = None
     inset: int | None = None
     width_most: Expr | None = None
     every: int | None = None
@@ -103,7 +107,7 @@ class Opening(Node):
     from_level: str
     to_level: str
     offset: Expr | None = None
-    taken: str = "waste"
+    taken: Taken = "waste"
     body: tuple[Statement, ...] = ()
 
 
@@ -116,7 +120,7 @@ class Slot(Node):
     width: Expr
     level: str
     offset: Expr | None = None
-    taken: str = "waste"
+    taken: Taken = "waste"
 
 
 @dataclass(frozen=True, slots=True)
@@ -128,7 +132,7 @@ class Buttonholes(Node):
     stitches: int
     from_level: str
     to_level: str
-    edge: str
+    edge: EdgeSide
     distance: Expr
 
 
@@ -141,10 +145,10 @@ class Wedge(Node):
     `rest` (`, resting 12 cm`): further out from that, held all the while."""
 
     width: Expr
-    edge: str
+    edge: WhichEdges
     from_level: str
     to_level: str
-    kind: str
+    kind: WedgeKind
     rest: Expr | None = None
 
 
@@ -206,11 +210,11 @@ class Neck(Node):
 
     width: Expr
     depth: Expr
-    shape: str
+    shape: NeckShape
     flat: Expr | None = None
-    way: str | None = None
+    way: WayKind | None = None
     inset: int | None = None
-    taken: str = "waste"
+    taken: Taken = "waste"
 
 
 @dataclass(frozen=True, slots=True)
@@ -220,7 +224,7 @@ class Shoulders(Node):
     `edge` "both", or, of a piece with one shoulder, `left shoulder held from tip`, "left" or "right"."""
 
     from_level: str
-    edge: str = "both"
+    edge: WhichEdges = "both"
 
 
 @dataclass(frozen=True, slots=True)
@@ -228,4 +232,4 @@ class End(Node):
     """`end on waste yarn` | `end cast off` | `end cast off sewn` | `end gathered`: `way` is "waste" | "cast-off" | "sewn-off" |
     "gathered"."""
 
-    way: str
+    way: EndWay

@@ -2,24 +2,60 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping
 from typing import Any
 
 from walewright.source import syntax
 from walewright.source.expressions import amount, expression, number
 from walewright.source.text import escaped
+from walewright.trade.cells import CellKind
+from walewright.trade.edgings import EdgingKind, EdgingWhen
+from walewright.trade.ends import EndWay, OwnStart, Taken
+from walewright.trade.fabrics import ChartFit, ColourWay
+from walewright.trade.joins import NextCopy, WornFacing
+from walewright.trade.shaping import WayKind, WedgeKind
+from walewright.trade.sides import WhichEdges
 
-STARTS = {"waste": "on waste yarn", "hand waste": "on waste yarn by hand", "e-wrap": "with e-wrap", "chain": "with chain"}
-ENDS = {"waste": "on waste yarn", "cast-off": "cast off", "sewn-off": "cast off sewn", "gathered": "gathered"}
-TAKEN = {"waste": "on waste yarn", "cast-off": "cast off"}
-WEDGE_EDGES = {"both": "both edges", "left": "the left edge", "right": "the right edge"}
-HOLDING = {"in": "held in", "out": "let out", "both": "held in and let out"}
-WHEN = {"after": "added after", "first": "knitted first"}
-FITS = {"whole": "whole repeats", "centred": "centred", "balanced": "balanced"}
-MOCK_RIBS = {2: "mock rib 1 by 1", 3: "mock rib 2 by 1"}
-CELLS = {"three": "three together"}
-COLOUR_WAYS = {"blocks": "laid in blocks", "floats": "with floats"}
-WHICH = {"both": "edges", "left": "left edge", "right": "right edge"}
+STARTS: Mapping[OwnStart, str] = {
+    "waste": "on waste yarn",
+    "hand waste": "on waste yarn by hand",
+    "e-wrap": "with e-wrap",
+    "chain": "with chain",
+}
+ENDS: Mapping[EndWay, str] = {"waste": "on waste yarn", "cast-off": "cast off", "sewn-off": "cast off sewn", "gathered": "gathered"}
+TAKEN: Mapping[Taken, str] = {"waste": "on waste yarn", "cast-off": "cast off"}
+WEDGE_EDGES: Mapping[WhichEdges, str] = {"both": "both edges", "left": "the left edge", "right": "the right edge"}
+HOLDING: Mapping[WedgeKind, str] = {"in": "held in", "out": "let out", "both": "held in and let out"}
+WHEN: Mapping[EdgingWhen, str] = {"after": "added after", "first": "knitted first"}
+FITS: Mapping[ChartFit, str] = {"whole": "whole repeats", "centred": "centred", "balanced": "balanced"}
+EDGINGS: Mapping[EdgingKind, str] = {
+    "plain": "",
+    "folded": "folded",
+    "picot": "picot",
+    "mock rib": "mock rib",
+    "rolled": "rolled",
+    "facing": "facing",
+    "chained": "chained",
+}
+MOCK_RIBS = {0: "", 2: "1 by 1", 3: "2 by 1"}
+CELLS: Mapping[CellKind, str] = {
+    "knit": "knit",
+    "hole": "hole",
+    "from left": "from left",
+    "from right": "from right",
+    "two from left": "two from left",
+    "two from right": "two from right",
+    "three": "three together",
+    "purl": "purl",
+    "tuck": "tuck",
+    "slip": "slip",
+    "long": "long",
+    "ladder": "ladder",
+    "cross": "cross",
+}
+NEXT_COPIES: Mapping[NextCopy, str] = {"": "", "next": "each to the next", "all round": "each to the next all round"}
+COLOUR_WAYS: Mapping[ColourWay, str] = {"blocks": "laid in blocks", "floats": "with floats"}
+WHICH: Mapping[WhichEdges, str] = {"both": "edges", "left": "left edge", "right": "right edge"}
 ORDINAL_ENDINGS = {1: "st", 2: "nd", 3: "rd"}
 
 
@@ -62,7 +98,7 @@ def _offset(offset: syntax.Expr | None) -> str:
     return _maybe("", offset, "right of centre")
 
 
-def _closed(taken: str) -> str:
+def _closed(taken: Taken) -> str:
     """What is said of a gap whose stitches do not go on waste yarn, as they do unless it is said."""
     return TAKEN[taken] if taken != "waste" else ""
 
@@ -75,7 +111,7 @@ def _holes(count: int, stitches: int) -> str:
     return f"buttonholes {count} over {_counted(stitches, 'stitch', 'stitches')}"
 
 
-def _way(way: str | None, inset: int | None) -> str:
+def _way(way: WayKind | None, inset: int | None) -> str:
     return f"fashioned {inset} in" if way == "fashioned" else way or ""
 
 
@@ -124,7 +160,7 @@ def _swatch(swatch: syntax.Swatch) -> str:
 
 
 def _key(key: syntax.ChartKey) -> str:
-    meaning = CELLS.get(key.kind, key.kind)
+    meaning = CELLS[key.kind]
     if key.cross is not None:
         meaning = f"cross {key.cross} over {key.over}, {key.hung_first} first"
     yarn = f"in {key.yarn}" if key.yarn is not None else ""
@@ -139,7 +175,7 @@ def _chart_repeat(repeat: syntax.ChartRepeat) -> str:
 def _edging(edging: syntax.Edging) -> str:
     # An edging knitted first ends in the piece and has nothing to cast off.
     cast_off = f"cast off {edging.cast_off}" if (edging.when, edging.cast_off) != ("first", "chain") else ""
-    kind = MOCK_RIBS[edging.mock] if edging.kind == "mock rib" else edging.kind if edging.kind != "plain" else ""
+    kind = _joined(EDGINGS[edging.kind], MOCK_RIBS[edging.mock])
     fold = f"fold row at tension {edging.fold_tension}" if edging.fold_tension is not None else ""
     inside = f"inside at tension {edging.inside_tension}" if edging.inside_tension is not None else ""
     options = (_maybe("", edging.depth, "deep"), kind, fold, inside, WHEN[edging.when], cast_off)
@@ -167,7 +203,7 @@ def _start(start: syntax.Start) -> str:
     return _options(said, [f"with {start.edging}" if start.edging is not None else "", _facing(start.facing)])
 
 
-def _facing(facing: str) -> str:
+def _facing(facing: WornFacing) -> str:
     return f"{facing} side facing" if facing else ""
 
 
@@ -253,7 +289,7 @@ def _band(band: syntax.Band) -> str:
 def _join(join: syntax.Join) -> str:
     way = join.way if join.way != "sewn" else ""
     options = [_maybe("easing", join.easing), _maybe("longer by", join.longer), way, "matching" if join.matching else ""]
-    options.append({"next": "each to the next", "all round": "each to the next all round"}.get(join.next_copy, ""))
+    options.append(NEXT_COPIES[join.next_copy])
     return _options(f"join {_refs(join.one)} to {_refs(join.other)}", options)
 
 

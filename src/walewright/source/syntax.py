@@ -32,6 +32,11 @@ from walewright.source.piece_lines import (
 )
 from walewright.source.quantities import Binary, Call, Expr, Name, Negative, Node, Number, Regauged
 from walewright.source.wearing_lines import Along, Cord, Finished, Free, Lap, Measured, PlaceRef, Round, Through
+from walewright.trade.cells import CellKind
+from walewright.trade.edgings import EdgingCastOff, EdgingKind, EdgingWhen
+from walewright.trade.fabrics import ChartFit, ColourWay, FabricSide, StitchKind
+from walewright.trade.relations import Relation
+from walewright.trade.sides import EdgeSide
 
 __all__ = [
     "Across", "Along", "Band", "Binary", "Broken", "Buttonholes", "Call", "Chart", "ChartKey", "ChartRepeat", "ChartRow",
@@ -169,12 +174,12 @@ class Stitch(Node):
     `chart lozenge in wool at tension 5, centred, 2 edge stitches`: `fit` "whole" (`whole repeats`), "centred" or "balanced".
     `stripes of 4 rows wool, 2 rows navy at tension 5`."""
 
-    stitch: str
+    stitch: StitchKind
     yarn: str
     tension: str
     every: int | None = None
     chart: str | None = None
-    fit: str | None = None
+    fit: ChartFit | None = None
     edge: int | None = None
     stripes: tuple[Stripe, ...] = ()
 
@@ -189,7 +194,7 @@ class Stripe(Node):
 class RightSide(Node):
     """In a fabric: `right side purl` or `right side knit`."""
 
-    face: str
+    face: FabricSide
 
 
 @dataclass(frozen=True, slots=True)
@@ -205,11 +210,11 @@ class ChartKey(Node):
     """`key O hole`, `key N knit in navy`, `key C cross 2 over 2, left first`: `kind` as `design.model.Cell` has it."""
 
     symbol: str
-    kind: str
+    kind: CellKind
     yarn: str | None = None
     cross: int | None = None
     over: int | None = None
-    hung_first: str | None = None
+    hung_first: EdgeSide | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -233,7 +238,7 @@ class ChartRepeat(Node):
 class ChartWay(Node):
     """`colours laid in blocks` (picture knitting) or `colours with floats`: `way` "blocks" or "floats"."""
 
-    way: str
+    way: ColourWay
 
 
 @dataclass(frozen=True, slots=True)
@@ -262,9 +267,9 @@ class Edging(Node):
     name: str
     fabric: str
     depth: Expr | None = None
-    when: str = "after"
-    cast_off: str = "chain"
-    kind: str = "plain"
+    when: EdgingWhen = "after"
+    cast_off: EdgingCastOff = "chain"
+    kind: EdgingKind = "plain"
     mock: int = 0
     fold_tension: str | None = None
     inside_tension: str | None = None
@@ -303,7 +308,7 @@ class Require(Node):
     """`require armhole >= upper_arm / 2 + 2 cm`, `require along neckband >= head * 0.8`: `relation` is one of <= >= = < >."""
 
     left: Expr | Measured
-    relation: str
+    relation: Relation
     right: Expr
     because: str | None = None
 

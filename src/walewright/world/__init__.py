@@ -10,12 +10,17 @@ the files of a pattern in place, all or none; `rewriting` puts a source anew whe
 
 from __future__ import annotations
 
-from walewright.world.dates import today
+from importlib import import_module
+from typing import TYPE_CHECKING, Any
+
 from walewright.world.names import SOURCE_SUFFIX, alike, is_source_name, source_behind, sources_known
 from walewright.world.reading import LARGEST_SOURCE, Held, read_held, read_source
-from walewright.world.rewriting import rewrite
-from walewright.world.sets import settle, write_set
 from walewright.world.shipped import package_path, package_text, shipped_names, shipped_text
+
+if TYPE_CHECKING:
+    from walewright.world.dates import today
+    from walewright.world.rewriting import rewrite
+    from walewright.world.sets import settle, write_set
 
 __all__ = [
     "LARGEST_SOURCE",
@@ -36,3 +41,12 @@ __all__ = [
     "today",
     "write_set",
 ]
+
+LATER = {"today": "dates", "rewrite": "rewriting", "settle": "sets", "write_set": "sets"}
+"""What only commands that write need, to the module that has it: loaded when it is first asked for."""
+
+
+def __getattr__(name: str) -> Any:
+    if name not in LATER:
+        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+    return getattr(import_module(f"{__name__}.{LATER[name]}"), name)

@@ -12,6 +12,7 @@ from walewright.design.model import Cell, Chart
 from walewright.knit.steps import Repeat, SizePlan, StartChart, Step, Together
 from walewright.report.said import Said as Prose
 from walewright.report.said import said
+from walewright.trade.cells import CellKind
 from walewright.write.language import PrintedLanguage
 from walewright.write.model import ChartNote, ChartText, NoteKind
 from walewright.write.said import SPACE, prose
@@ -85,7 +86,7 @@ def _next_row(rows: int) -> Prose:
     return said("chart/one-row") if rows == 1 else said("chart/next-row", rows=rows)
 
 
-def _when(kinds: set[str], widest: int, stage: int) -> Iterator[Prose]:
+def _when(kinds: set[CellKind], widest: int, stage: int) -> Iterator[Prose]:
     """When within a row, or after which row, what the marks ask for is done."""
     if kinds & {"hole", "cross"}:
         yield said("chart/before-the-row")

@@ -9,7 +9,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from walewright.write.language import PrintedLanguage
-from walewright.write.model import Abbreviation, Run
+from walewright.write.model import Abbreviation, Run, RunKind
 
 SEVERAL = 3
 """Sizes from which on a figure in brackets is kept whole."""
@@ -50,7 +50,7 @@ class Graded:
             return frozenset()
         return frozenset({Abbreviation.SKIPPED} if any(v is None or i not in self.group for i, v in enumerate(self.values)) else ())
 
-    def run(self, text: str, kind: str = "number", short: frozenset[Abbreviation] = frozenset()) -> Run:
+    def run(self, text: str, kind: RunKind = "number", short: frozenset[Abbreviation] = frozenset()) -> Run:
         """The number as printed in `text`."""
         return Run(text, kind, self.short | short, ((0, len(text)),) if self.whole else ())
 

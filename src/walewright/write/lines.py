@@ -6,10 +6,13 @@ one sentence; what is one turn of the hands (yarn in and counter back, off and y
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from typing import Literal
 
 from walewright.knit import steps as st
+from walewright.knit.manners import SayManner
+from walewright.knit.operations import Side
 from walewright.knit.steps import Step
 from walewright.report.said import said as said_of
 from walewright.report.wording import phrased
@@ -136,7 +139,7 @@ def _row_said(line: Line, group: SizeNumbers) -> bool:
     return isinstance(_step(before), st.KnitTo) and Said(before, group).graded("row") == Said(last, group).graded("row")
 
 
-_MANNERS = {"note": Manner.NOTE, "by hand": Manner.BY_HAND}
+_MANNERS: Mapping[SayManner, Manner] = {"note": Manner.NOTE, "by hand": Manner.BY_HAND}
 """Of `steps.Say`, which stands alone on its line."""
 
 
@@ -176,7 +179,7 @@ def _counter_said(before: Column[Step], column: Column[Step]) -> bool:
     return True
 
 
-def _reached(column: Column[Step], group: SizeNumbers, language: PrintedLanguage) -> tuple[str, str]:
+def _reached(column: Column[Step], group: SizeNumbers, language: PrintedLanguage) -> tuple[str, Side | Literal[""]]:
     step = _step(column)
     if not isinstance(step, st.Now):
         return "", ""

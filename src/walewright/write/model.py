@@ -7,6 +7,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import Enum
+from typing import Literal
+
+from walewright.trade.sides import EdgeSide
 
 
 class Abbreviation(Enum):
@@ -41,13 +44,17 @@ class NoteKind(Enum):
     WAY = "way"
 
 
+RunKind = Literal["word", "number", "needle", "check"]
+"""word: plain | number: graded: brackets | needle | check: what must be true."""
+
+
 @dataclass(frozen=True, slots=True)
 class Run:
     """A stretch of a sentence. kind: "word" (plain), "number" (graded: brackets), "needle", "check" (what must be true).
     `short` are the abbreviations that stand in it, `figures` where graded figures begin and end that no line may break."""
 
     text: str
-    kind: str = "word"
+    kind: RunKind = "word"
     short: frozenset[Abbreviation] = frozenset()
     figures: tuple[tuple[int, int], ...] = ()
 
@@ -72,7 +79,7 @@ class Sentence:
     runs: tuple[Run, ...]
     sizes: tuple[int, ...]
     row: str
-    side: str
+    side: EdgeSide | Literal[""]
     origin: str
     check: bool
     """True for a line that only states what must be true."""

@@ -13,7 +13,7 @@ from walewright.report.said import Said as Prose
 from walewright.report.wording import phrased
 from walewright.write.grading import Graded
 from walewright.write.language import PrintedLanguage
-from walewright.write.model import Abbreviation, Run
+from walewright.write.model import Abbreviation, Run, RunKind
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +77,7 @@ def between(mark: str, phrases: Iterable[Iterable[str | Run]], last: str = "") -
         yield from phrase
 
 
-def together(kind: str, parts: Iterable[str | Run]) -> Run:
+def together(kind: RunKind, parts: Iterable[str | Run]) -> Run:
     """The parts as one run. A figure takes the mark behind it: "RC 10 (12: 14),"."""
     text, short = "", frozenset[Abbreviation]()
     figures: list[tuple[int, int]] = []

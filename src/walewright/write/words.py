@@ -10,6 +10,7 @@ import re
 from collections.abc import Callable, Mapping
 
 from walewright.knit import steps as st
+from walewright.knit.operations import Side
 from walewright.knit.steps import Step
 from walewright.write import joins, patterns, rounds
 from walewright.write.filling import Part, Parts, copy_word, filled
@@ -94,7 +95,7 @@ def worked(step: Step) -> Step | None:
 
 # ----------------------------------------------------------------- what must be true
 
-_CARRIAGES = {"left": 0, "right": 1}
+_CARRIAGES: Mapping[Side, int] = {"left": 0, "right": 1}
 _CARRIAGE_AT = (Abbreviation.COL, Abbreviation.COR)
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from typing import Literal
 
 from walewright.design.charts.motifs import tall
 from walewright.design.model import Chart, Edging, Fabric, PerSize, Piece
@@ -11,6 +12,7 @@ from walewright.design.pieces.cloth import Cloth
 from walewright.design.pieces.outline import NOTHING, Outline
 from walewright.report.model import Span
 from walewright.report.said import Said, said
+from walewright.trade.fabrics import StitchKind
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,13 +36,16 @@ class Ground:
         return next(x.height for x in self.outline.levels if x.name == level)
 
 
+AreaKind = Literal["chart", "rib", "stripes"]
+
+
 @dataclass(frozen=True, slots=True)
 class Area:
     """A pattern from `low` to `high` cm up, over the whole width or (`reach`) from so far left to so far right of the centre
     line, right positive. kind: "chart" | "rib" | "stripes". A motif has no `fabric` of its own."""
 
     what: Said
-    kind: str
+    kind: AreaKind
     span: Span
     low: PerSize
     high: PerSize
@@ -64,7 +69,12 @@ class Area:
         return tuple(a < d - NOTHING and c < b - NOTHING for a, b, c, d in zip(left, right, other_left, other_right, strict=True))
 
 
-KINDS = {"chart": "chart", "latched rib": "rib", "stripes": "stripes"}
+PATTERNS: Mapping[StitchKind, AreaKind | None] = {
+    "stocking stitch": None,
+    "chart": "chart",
+    "latched rib": "rib",
+    "stripes": "stripes",
+}
 
 
 def areas(piece: Piece, ground: Ground) -> tuple[Area, ...]:
@@ -75,7 +85,8 @@ def areas(piece: Piece, ground: Ground) -> tuple[Area, ...]:
 def _own(piece: Piece, ground: Ground) -> Iterator[Area]:
     """The piece's own fabric, between zones over the whole width."""
     fabric = ground.fabrics.get(piece.fabric)
-    if fabric is None or fabric.stitch not in KINDS:
+    kind = PATTERNS[fabric.stitch] if fabric is not None else None
+    if fabric is None or kind is None:
         return
     numbers = {level.name: n for n, level in enumerate(piece.levels)}
     zones = [(numbers[z.from_level], numbers[z.to_level]) for z in piece.zones if z.width is None]
@@ -85,26 +96,27 @@ def _own(piece: Piece, ground: Ground) -> Iterator[Area]:
         while last + 1 in free:
             last += 1
         low, high = piece.levels[first - 1].height, piece.levels[last].height
-        yield _whole(fabric, said("fabric", fabric=fabric.name), piece.origin.span, low, high, ground)
+        yield _whole(fabric, kind, said("fabric", fabric=fabric.name), piece.origin.span, low, high, ground)
 
 
-def _whole(fabric: Fabric, what: Said, span: Span, low: PerSize, high: PerSize, ground: Ground) -> Area:
-    return Area(what, KINDS[fabric.stitch], span, low, high, None, fabric, ground.charts.get(fabric.chart))
+def _whole(fabric: Fabric, kind: AreaKind, what: Said, span: Span, low: PerSize, high: PerSize, ground: Ground) -> Area:
+    return Area(what, kind, span, low, high, None, fabric, ground.charts.get(fabric.chart))
 
 
 def _zones(piece: Piece, ground: Ground) -> Iterator[Area]:
     for zone in piece.zones:
         fabric = ground.fabrics.get(zone.fabric)
-        if fabric is None or fabric.stitch not in KINDS:
+        kind = PATTERNS[fabric.stitch] if fabric is not None else None
+        if fabric is None or kind is None:
             continue
         low, high = ground.height(zone.from_level), ground.height(zone.to_level)
         if zone.width is None:
-            yield _whole(fabric, said("fabric", fabric=fabric.name), zone.origin.span, low, high, ground)
+            yield _whole(fabric, kind, said("fabric", fabric=fabric.name), zone.origin.span, low, high, ground)
             continue
         reach = _reach(zone.centre, zone.width)
         chart = ground.charts.get(fabric.chart)
         what = said("panel", fabric=fabric.name)
-        yield Area(what, KINDS[fabric.stitch], zone.origin.span, low, high, reach, fabric, chart)
+        yield Area(what, kind, zone.origin.span, low, high, reach, fabric, chart)
 
 
 def _motifs(piece: Piece, ground: Ground) -> Iterator[Area]:

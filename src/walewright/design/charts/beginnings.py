@@ -8,16 +8,14 @@ from walewright.design.charts.areas import Area, Ground
 from walewright.design.charts.drawn import meaning
 from walewright.design.model import Cell, Chart, Piece
 from walewright.report.model import Span
-
-OPEN_STARTS = ("waste", "hand waste")
-ON_WASTE = ("knit", "purl")
-"""Cells that leave the loop which the needle carries already alone: it is the waste yarn's."""
+from walewright.trade.cells import CELLS
+from walewright.trade.ends import STARTS
 
 
 def begins(piece: Piece, found: tuple[Area, ...], ground: Ground) -> bool:
     """Whether the charts among the areas `found` that begin with the piece can be worked from its first row on; told where not."""
     edging = ground.edgings.get(piece.start_edging) if piece.start_edging is not None else None
-    if piece.start_way not in OPEN_STARTS or (piece.start_edging is not None and edging is None):
+    if STARTS[piece.start_way].waste is None or (piece.start_edging is not None and edging is None):
         return True
     if edging is not None and edging.when == "first":
         # A row of the hem's own knits the fold together before.
@@ -28,7 +26,7 @@ def begins(piece: Piece, found: tuple[Area, ...], ground: Ground) -> bool:
 
 
 def _on_waste(piece: Piece, area: Area, ground: Ground) -> bool:
-    at = _first(area.chart, lambda cell: bool(cell.yarn) or cell.kind not in ON_WASTE)
+    at = _first(area.chart, lambda cell: bool(cell.yarn) or not CELLS[cell.kind].on_waste)
     return at is None or _tell(at, piece, area, ground)
 
 

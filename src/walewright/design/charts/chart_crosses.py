@@ -9,6 +9,7 @@ from itertools import combinations
 from walewright.design.charts.drawn import Drawn
 from walewright.design.model import Machine
 from walewright.report.model import Severity
+from walewright.trade.cells import CELLS
 
 NEEDS_SLACK = 3
 """A cross of 3 over 3 or wider is drawn too tight without slack from a dropped column beside it (common practice)."""
@@ -50,7 +51,7 @@ def _crosses(drawn: Drawn, row: int) -> Iterator[_Cross]:
         while end < len(stands) and symbols[end] == symbol:
             end += 1
         begin, at = at, end
-        if cell.kind != "cross":
+        if not CELLS[cell.kind].of_groups:
             continue
         wide = 2 * cell.cross
         through = repeat == {symbol}

@@ -2,23 +2,24 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from walewright.design.charts.drawn import Drawn
 from walewright.design.model import Machine
 from walewright.report.said import Fact
+from walewright.trade.cells import CELLS, CellKind
+from walewright.trade.sides import EdgeSide
 
 RIGHTWARDS, LEFTWARDS = 1, -1
 
-TAKES = {
-    "from left": (RIGHTWARDS,),
-    "two from left": (RIGHTWARDS,),
-    "from right": (LEFTWARDS,),
-    "two from right": (LEFTWARDS,),
-    "three": (RIGHTWARDS, LEFTWARDS),
-}
+_FROM: Mapping[EdgeSide, int] = {"left": RIGHTWARDS, "right": LEFTWARDS}
+"""The way that a loop has gone which has come from that side."""
+
+TAKES: Mapping[CellKind, tuple[int, ...]] = {kind: tuple(_FROM[s] for s in facts.takes_from) for kind, facts in CELLS.items()}
 """By kind of cell: the ways that the loops it takes have gone."""
-PASSES_ON = {RIGHTWARDS: "from left", LEFTWARDS: "from right"}
+PASSES_ON: Mapping[int, CellKind] = {_FROM[s]: kind for kind, facts in CELLS.items() if (s := facts.passes_on) is not None}
 """Kind of cell in the middle of a run of moves: a loop came, and its own went on."""
-ENDS_ON = {RIGHTWARDS: "two from left", LEFTWARDS: "two from right"}
+ENDS_ON: Mapping[int, CellKind] = {RIGHTWARDS: "two from left", LEFTWARDS: "two from right"}
 """Kind of cell at the end of a run of moves: two loops lie there."""
 SIDE = {RIGHTWARDS: "right", LEFTWARDS: "left"}
 
@@ -44,7 +45,7 @@ class _ChartRow:
         taken: dict[int, int] = {}
         """A hole to the way its loop has gone."""
         for at in range(len(self.stands)):
-            for way in TAKES.get(self.kinds[at], ()):
+            for way in TAKES[self.kinds[at]]:
                 self._source(at, way, taken)
         for at, kind in enumerate(self.kinds):
             if kind == "hole":
@@ -72,7 +73,7 @@ class _ChartRow:
         elif self.kinds[source] == PASSES_ON[way]:
             if self._beginning(source, way) is None:
                 self._report("move-without-hole/no-beginning", at, "no-hole")
-        elif self.kinds[source] in TAKES:
+        elif TAKES[self.kinds[source]]:
             self._report(
                 "move-without-hole/loop-kept",
                 at,
@@ -113,7 +114,7 @@ class _ChartRow:
 
     def _passed_on(self, at: int, way: int) -> None:
         onto = at + way
-        if 0 <= onto < len(self.kinds) and way in TAKES.get(self.kinds[onto], ()):
+        if 0 <= onto < len(self.kinds) and way in TAKES[self.kinds[onto]]:
             return
         self._report(
             "hole-without-move/gone",

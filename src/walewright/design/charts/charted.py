@@ -11,8 +11,8 @@ from walewright.design.model import Chart, EdgeRun, Fabric, Opening, PerSize, Pi
 from walewright.design.pieces.outline import NOTHING
 from walewright.report.model import Span
 from walewright.report.said import Said, said
+from walewright.trade.cells import CELLS
 
-HAND_WORKED = ("tuck", "slip", "long", "ladder", "hole")
 """Cells that leave a needle without a stitch for a row or longer: the end needle of a row has to knit."""
 
 
@@ -93,7 +93,7 @@ def _edges(piece: Piece, area: Area, ground: Ground) -> bool:
     if fabric is None or chart is None:
         return True
     reasons = [*_shaped(piece, area, ground)]
-    worked = next((k for k in chart.key if k.cell.kind in HAND_WORKED), None)
+    worked = next((k for k in chart.key if CELLS[k.cell.kind].needs_edge), None)
     floated = next((k for k in chart.key if k.cell.yarn and not chart.picture), None)
     if worked is not None:
         what = said("symbol-is", symbol=worked.symbol, kind=worked.cell.kind)

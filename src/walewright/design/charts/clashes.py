@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from itertools import combinations
 
-from walewright.design.charts.areas import Area, Ground
+from walewright.design.charts.areas import Area, AreaKind, Ground
 from walewright.design.model import Buttonholes, PerSize, Piece
 from walewright.design.pieces.outline import NOTHING
 from walewright.report.model import Span
@@ -13,8 +13,8 @@ from walewright.report.said import Said, said
 
 Reach = tuple[PerSize, PerSize]
 
-COUNTED_ROWS = ("chart", "stripes")
-"""Kinds that go by the row counter: rows worked again would bring them out of step."""
+BY_THE_COUNTER: Mapping[AreaKind, bool] = {"chart": True, "rib": False, "stripes": True}
+"""Whether it goes by the row counter: rows worked again would bring it out of step."""
 
 
 def apart(piece: Piece, found: tuple[Area, ...], ground: Ground) -> bool:
@@ -86,7 +86,7 @@ def _begins_within(later: Area, area: Area, sizes: tuple[str, ...], ground: Grou
 
 def _once(piece: Piece, area: Area, ground: Ground) -> Iterator[tuple[Said, Span, tuple[str, ...], Said]]:
     """What is worked once, or rows worked again, in a pattern: what, where, sizes, and how to mend it."""
-    if area.kind in COUNTED_ROWS:
+    if BY_THE_COUNTER[area.kind]:
         for repeat in piece.repeats:
             sizes = area.shares_rows(ground.height(repeat.from_level), ground.height(repeat.to_level), ground.sizes)
             if sizes:

@@ -9,6 +9,7 @@ from walewright.design.findings import Findings
 from walewright.design.model import Cell, Chart
 from walewright.report.model import Severity, Span
 from walewright.report.said import Fact, Said, said
+from walewright.trade.cells import CellKind
 
 MOST_TOLD = 5
 """Cells of one chart with one fault that are reported; a reader finds the others from there."""
@@ -76,7 +77,7 @@ class Drawn:
         right = tuple(Stand(c) for c in range(chart.before + chart.repeat, chart.width)) or ghost
         return (*left, *(Stand(c) for c in (*repeat, *repeat)), *right)
 
-    def runs_up(self, column: int, kind: str) -> Iterator[tuple[int, int, bool]]:
+    def runs_up(self, column: int, kind: CellKind) -> Iterator[tuple[int, int, bool]]:
         """(first row, rows, whether it never ends) of every run of cells of a kind, one above another in a column."""
         is_kind = [self.cell(row, column).kind == kind for row in range(self.height)]
         if self.upwards and all(is_kind):
@@ -126,7 +127,7 @@ class Drawn:
             cell=said("cell", row=row + 1, column=column + 1, chart=self.chart.name),
         )
 
-    def symbol_for(self, kind: str) -> Said:
+    def symbol_for(self, kind: CellKind) -> Said:
         """For a proposal: the author's own symbol of that kind, else the kind."""
         found = next((k.symbol for k in self.chart.key if k.cell.kind == kind), None)
         return said("symbol", symbol=found) if found is not None else said("symbol-that-means", kind=kind)

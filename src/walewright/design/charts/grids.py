@@ -15,13 +15,9 @@ from walewright.design.model import Cell, Chart, Key, Machine, Origin, Yarn
 from walewright.report.model import Severity, Span
 from walewright.report.said import said
 from walewright.source import syntax
+from walewright.trade.cells import CELLS
+from walewright.trade.fabrics import COLOUR_WAYS
 
-KINDS_KNOWN = (
-    "knit", "hole", "from left", "from right", "two from left", "two from right", "three", "purl", "tuck", "slip", "long",
-    "ladder", "cross",
-)  # fmt: skip
-GROUPS_KNOWN = ("left", "right")
-WAYS_KNOWN = ("floats", "blocks")
 MOST_CROSS = 20
 
 LOOK_ALIKE = ("0Oo", "1lI|", ".,·-", "/\\", "xX×", "vV", "*+")
@@ -64,8 +60,8 @@ def chart(
     keys = _keys(node, yarns, findings)
     # The first line drawn is the last row knitted.
     rows = tuple(reversed([s for s in node.body if isinstance(s, syntax.ChartRow)]))
-    if way is not None and way.way not in WAYS_KNOWN:
-        findings.unknown("way of colours", way.way, way.span, WAYS_KNOWN)
+    if way is not None and way.way not in COLOUR_WAYS:
+        findings.unknown("way of colours", way.way, way.span, COLOUR_WAYS)
         way = None
     if not any(r.cells for r in rows):
         if not broken:
@@ -144,12 +140,12 @@ def _keys(node: syntax.Chart, yarns: Mapping[str, Yarn | None], findings: Findin
 
 def _key(node: syntax.ChartKey, chart: str, yarns: Mapping[str, Yarn | None], findings: Findings) -> Key | None:
     origin = Origin(f"chart {chart} / key {node.symbol}", node.span)
-    if node.kind not in KINDS_KNOWN:
-        findings.unknown("meaning of a symbol", node.kind, node.span, KINDS_KNOWN)
+    if node.kind not in CELLS:
+        findings.unknown("meaning of a symbol", node.kind, node.span, CELLS)
         return None
     if node.yarn is not None and findings.look_up("yarn", node.yarn, node.span, yarns) is None:
         return None
-    if node.kind != "cross":
+    if not CELLS[node.kind].of_groups:
         return Key(node.symbol, Cell(node.kind, node.yarn or ""), origin)
     over = node.cross or 0
     if not 1 <= over <= MOST_CROSS or node.over not in (None, over):
@@ -164,10 +160,10 @@ def _key(node: syntax.ChartKey, chart: str, yarns: Mapping[str, Yarn | None], fi
             most=MOST_CROSS,
         )
         return None
-    if node.hung_first not in GROUPS_KNOWN:
+    if node.hung_first is None:
         findings.report("missing-part/hung-first", (node.span, "cross"), helps=("add",), symbol=node.symbol)
         return None
-    return Key(node.symbol, Cell("cross", "", over, node.hung_first or ""), origin)
+    return Key(node.symbol, Cell("cross", "", over, node.hung_first), origin)
 
 
 # ----------------------------------------------------------------- rows

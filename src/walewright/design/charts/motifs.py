@@ -9,9 +9,10 @@ from walewright.design.model import Chart, Motif, Origin, PerSize
 from walewright.design.pieces.cloth import Cloth
 from walewright.design.pieces.fitting import leaves
 from walewright.design.pieces.openings import offset
-from walewright.design.pieces.outline import NOTHING, SIDES, Outline, level_index
+from walewright.design.pieces.outline import NOTHING, Outline, level_index
 from walewright.report.said import Said, said
 from walewright.source import syntax
+from walewright.trade.sides import SIDES
 
 
 def motif(node: syntax.Motif, outline: Outline, cloth: Cloth, charts: Mapping[str, Chart | None]) -> Motif | None:

@@ -3,8 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Literal
 
 from walewright.design.model.origin import Origin
+from walewright.trade.cells import CellKind
+from walewright.trade.sides import EdgeSide
 
 
 @dataclass(frozen=True, slots=True)
@@ -18,10 +21,10 @@ class Cell:
     "ladder" (dropped when the run of such cells ends) | "cross" (one of 2 * `cross` neighbours that are exchanged).
     `yarn`: of a "knit" in another yarn than the fabric's, else empty."""
 
-    kind: str
+    kind: CellKind
     yarn: str = ""
     cross: int = 0
-    hung_first: str = ""
+    hung_first: EdgeSide | Literal[""] = ""
     """Of a cross: the group hung first, "left" or "right"; it lies in front on the right side."""
 
 

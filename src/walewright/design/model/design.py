@@ -16,6 +16,12 @@ from walewright.design.model.rate import Rate as Rate
 from walewright.design.model.regrading import Edition, Given
 from walewright.design.model.wearing import Finished, Lap, Measured, Passage
 from walewright.design.model.within import Motif, RepeatStretch, Zone
+from walewright.trade.edgings import EdgingCastOff, EdgingKind, EdgingWhen
+from walewright.trade.ends import EndWay, StartWay, Taken
+from walewright.trade.joins import JoinWay, NextCopy, WornFacing
+from walewright.trade.relations import Relation
+from walewright.trade.shaping import OpeningShape, RunPath, WayKind, WedgeKind
+from walewright.trade.sides import EdgeSide, WhichEdges
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,12 +78,12 @@ class Edging:
     name: str
     fabric: str
     depth: PerSize
-    when: str
+    when: EdgingWhen
     """"after" (hung on to finished loops) or "first" (knitted before the piece, which goes on from it)."""
-    cast_off: str
+    cast_off: EdgingCastOff
     """"chain", "sewn" (by back-stitch) or "waste" (left open on waste yarn, to be sewn or grafted down)."""
     origin: Origin
-    kind: str = "plain"
+    kind: EdgingKind = "plain"
     """"plain" (so deep, then cast off) | "folded" (so deep, a fold row, as deep again, and its first row hung up) | "picot"
     (folded along a row of eyelets) | "mock rib" (folded, with needles out of work) | "rolled" (plain, and rolls by itself) |
     "facing" (a fold row first, then so deep; turned in whole and sewn down) | "chained" (one row, then cast off: no depth)."""
@@ -103,7 +109,7 @@ class Level:
 class Way:
     """How an edge is shaped: "simple" or "fashioned" `inset` stitches in, `at_once` (1 or 2) stitches at a time."""
 
-    kind: str
+    kind: WayKind
     inset: int = 0
     at_once: int = 1
 
@@ -122,7 +128,7 @@ class EdgeRun:
 
     name: str
     to_level: str
-    path: str
+    path: RunPath
     change: PerSize
     cast_off: PerSize
     steps: int
@@ -146,13 +152,13 @@ class Opening:
     width: PerSize
     depth: PerSize
     flat: PerSize
-    shape: str
+    shape: OpeningShape
     way: Way
     origin: Origin
     from_level: str | None = None
     to_level: str = ""
     centre: PerSize = ()
-    taken: str = "waste"
+    taken: Taken = "waste"
     left: tuple[EdgeRun, ...] = ()
     right: tuple[EdgeRun, ...] = ()
 
@@ -166,7 +172,7 @@ class Slot:
     level: str
     width: PerSize
     centre: PerSize
-    taken: str
+    taken: Taken
     origin: Origin
 
 
@@ -179,7 +185,7 @@ class Buttonholes:
     stitches: int
     from_level: str
     to_level: str
-    edge: str
+    edge: EdgeSide
     distance: PerSize
     origin: Origin
 
@@ -193,14 +199,14 @@ class Wedge:
     by step outwards; "both": in, then out. `rest` cm nearest the edge, on top of `width`, are held all the while."""
 
     name: str
-    edge: str
+    edge: WhichEdges
     """"both", "left" or "right"."""
     from_level: str
     origin: Origin
     to_level: str = ""
     """Empty: the piece's top."""
     width: PerSize | None = None
-    kind: str = "in"
+    kind: WedgeKind = "in"
     rest: PerSize | None = None
 
 
@@ -212,14 +218,14 @@ class Piece:
     mirror_of: str | None
     levels: tuple[Level, ...]
     start_width: PerSize
-    start_way: str
+    start_way: StartWay
     """"waste" | "hand waste" (waste yarn cast on by hand) | "e-wrap" | "chain" | "along" (hung on edges of other pieces)."""
     start_edging: str | None
     left: tuple[EdgeRun, ...]
     right: tuple[EdgeRun, ...]
     openings: tuple[Opening, ...]
     wedges: tuple[Wedge, ...]
-    end_way: str
+    end_way: EndWay
     """"waste" | "cast-off" | "sewn-off" (cast off by back-stitch) | "gathered"."""
     origin: Origin
     odd: bool = False
@@ -234,7 +240,7 @@ class Piece:
     repeats: tuple[RepeatStretch, ...] = ()
     purpose: str = ""
     motifs: tuple[Motif, ...] = ()
-    start_facing: str = ""
+    start_facing: WornFacing = ""
     """Of a start "along": as `Band.facing`."""
     start_origin: Origin | None = None
     """Where the start is described; a mirror image has no such line."""
@@ -266,7 +272,7 @@ class Band:
     hole_stitches: int = 0
     first: PerSize = ()
     last: PerSize = ()
-    facing: str = ""
+    facing: WornFacing = ""
     """The side of the pieces to the knitter when they are hung: "right" or "wrong", as they are worn; empty: so that the right side
     of the band comes outside."""
     places: tuple[tuple[int, ...], ...] = ()
@@ -285,10 +291,10 @@ class Join:
     easing: PerSize
     origin: Origin
     longer: PerSize | None = None
-    way: str = "sewn"
+    way: JoinWay = "sewn"
     matching: bool = False
     """Stitch patterns go on across the join without a break: row by row up the seam, and by whole repeats across it."""
-    next_copy: str = ""
+    next_copy: NextCopy = ""
     """Of a piece knitted several times: "" (each copy by itself), "next" (each to the next one) or "all round" (and the last to
     the first)."""
 
@@ -308,7 +314,7 @@ class Requirement:
     knitted garment, by `fit` (`left` is then empty)."""
 
     left: PerSize
-    relation: str
+    relation: Relation
     right: PerSize
     text: str
     because: str

@@ -3,8 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Literal
 
 from walewright.design.model.origin import Origin
+from walewright.trade.fabrics import ChartFit, FabricSide, StitchKind
+
+SwatchBasis = Literal["source", "given", "given, not weighed", "reckoned"]
+"""Whose swatch it is: the author's; the knitter's, its weight reckoned from the author's or not; or reckoned from the knitter's in
+another fabric."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,7 +42,7 @@ class Fabric:
     `stitches_per_cm`, `rows_per_cm` from the swatch; `grams_per_stitch` is 0 where no weight was given."""
 
     name: str
-    stitch: str
+    stitch: StitchKind
     rib_every: int
     yarn: str
     tension: str
@@ -52,14 +58,14 @@ class Fabric:
     """Of stitch "chart": its name."""
     edge: int = 0
     """Of stitch "chart": stitches at each end of the width that are not in the chart."""
-    fit: str = "whole"
+    fit: ChartFit = "whole"
     """Of stitch "chart": "whole" (only whole repeats across), "centred" (the middle of a repeat at the centre mark, what is left
     cut alike on both sides) or "balanced" (the border of two repeats there)."""
     stripes: tuple[tuple[str, int], ...] = ()
     """Of stitch "stripes": (yarn, rows), from the first knitted on; `yarn` is the first one's."""
-    right_side: str = "knit"
+    right_side: FabricSide = "knit"
     """"knit" (the side that faces away from the knitter) or "purl"."""
-    basis: str = "source"
+    basis: SwatchBasis = "source"
     """Whose swatch it is: "source" (the author's), "given" (the knitter's; "given, not weighed" where its weight is reckoned from
     the author's) or "reckoned" (from the knitter's in fabric `reckoned_from`)."""
     reckoned_from: str = ""

@@ -4,7 +4,7 @@ what it was regraded."""
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Literal
 
 from walewright.design.model.fabrics import Fabric, Yarn
 from walewright.design.model.origin import PerSize
@@ -13,13 +13,19 @@ if TYPE_CHECKING:
     from walewright.design.model import Machine, Measurement
 
 
+GivenByName = Literal["measure", "tension", "swatch", "dial", "yarn"]
+"""What is given of a row, a fabric or a yarn, by its name."""
+
+GivenKind = Literal[GivenByName, "bed"]
+
+
 @dataclass(frozen=True, slots=True)
 class Given:
     """One thing given. `kind`: "measure", "tension", "swatch", "dial", "yarn" or "bed"; `name` that of the row, fabric or yarn,
     empty for the bed. `own` and `source` say both in words; a measure has no words, but its length in `own_cm` and, per size,
     in `source_cm`."""
 
-    kind: str
+    kind: GivenKind
     name: str
     own: str = ""
     source: str = ""

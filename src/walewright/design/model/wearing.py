@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from walewright.design.model.origin import Origin, PerSize
+from walewright.trade.worn import BodyPart
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,7 +43,7 @@ class Passage:
 
     owner: str
     edge: str
-    part: str
+    part: BodyPart
     never: bool
     figure: PerSize
     share: PerSize

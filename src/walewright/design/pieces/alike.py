@@ -15,8 +15,9 @@ from walewright.design.findings import Findings, Used
 from walewright.report.model import Severity, Span
 from walewright.report.said import said
 from walewright.source import syntax
+from walewright.trade.sides import EdgeSide, WhichEdges
 
-SIDES: Mapping[str, frozenset[str]] = {
+SIDES: Mapping[WhichEdges, frozenset[EdgeSide]] = {
     "both": frozenset(("left", "right")),
     "left": frozenset(("left",)),
     "right": frozenset(("right",)),

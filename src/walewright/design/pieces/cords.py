@@ -6,11 +6,8 @@ from collections.abc import Iterable, Iterator, Mapping
 
 from walewright.design.findings import Findings
 from walewright.design.model import Band, Chart, Cord, Edging, Fabric, Piece
-from walewright.design.pieces.edgings import FOLDED
 from walewright.report.model import Severity
-
-CHANNELS = (*FOLDED, "facing")
-"""Edgings of two layers."""
+from walewright.trade.edgings import EDGINGS
 
 
 def drawn_through(
@@ -45,7 +42,7 @@ def _channels(
 ) -> Iterator[bool]:
     yield bool(piece.slots or piece.buttonholes or piece.mirror_of)
     named = [piece.start_edging, *(b.edging for b in bands if any(e.piece == piece.name for e in b.along))]
-    yield any(edging is not None and edging.kind in CHANNELS for name in named if name for edging in (edgings.get(name),))
+    yield any(edging is not None and EDGINGS[edging.kind].channel for name in named if name for edging in (edgings.get(name),))
     yield any(b.holes for b in bands if any(e.piece == piece.name for e in b.along))
     worked = [fabrics.get(name) for name in (piece.fabric, *(z.fabric for z in piece.zones))]
     drawn = [charts.get(name) for name in (*(f.chart for f in worked if f), *(m.chart for m in piece.motifs)) if name]

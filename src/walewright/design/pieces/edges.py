@@ -9,19 +9,20 @@ from walewright.design.findings import Findings
 from walewright.design.model import EdgeRun, Level, Machine, Origin, PerSize, Way
 from walewright.design.pieces.cloth import Cloth
 from walewright.design.pieces.moves import Move, move, rated, tell_wrong_way
-from walewright.design.pieces.outline import SIDES, Side, level_index
+from walewright.design.pieces.outline import Side, level_index
 from walewright.design.pieces.rates import rate_of, rows_enough
 from walewright.design.pieces.ways import shaping_way
 from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, concerned
 from walewright.report.model import Span
 from walewright.report.said import Said, said
 from walewright.source import syntax
+from walewright.trade.shaping import PATHS
+from walewright.trade.sides import SIDES, EdgeSide
 
-PATHS_KNOWN = ("straight", "slope", "curve", "arch", "steps", "rate")
 NAMED_ALWAYS = ("start", "end", "neck", "shoulder")
 """Edges that exist without being called."""
 
-Sides = dict[str, Side]
+Sides = dict[EdgeSide, Side]
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,8 +86,8 @@ def _run(node: syntax.Edge, now: Sides, on: Tracing) -> Sides | None:
     to = level_index(node.to_level, node.span, on.piece, on.levels, findings)
     if to is None:
         return None
-    if node.path not in PATHS_KNOWN:
-        findings.unknown("edge path", node.path, node.span, PATHS_KNOWN)
+    if node.path not in PATHS:
+        findings.unknown("edge path", node.path, node.span, PATHS)
         return None
     which = SIDES if node.which == "both" else (node.which,)
     if not _may_come(node, to, which, now, on):
@@ -151,7 +152,7 @@ def _cast_off_inwards(node: syntax.Edge, on: Tracing) -> bool:
     return False
 
 
-def _may_come(node: syntax.Edge, to: int, which: tuple[str, ...], now: Sides, on: Tracing) -> bool:
+def _may_come(node: syntax.Edge, to: int, which: tuple[EdgeSide, ...], now: Sides, on: Tracing) -> bool:
     """Whether the edges of a statement stand at one level, below the one they are led to."""
     names = [level.name for level in on.levels]
     if not _together(node.span, {now[side].level for side in which}, now, on):

@@ -10,16 +10,8 @@ from walewright.design.reading.places import POSITIVE, Place
 from walewright.design.reading.values import Scope
 from walewright.report.said import Said, said
 from walewright.source import syntax
+from walewright.trade.edgings import CAST_OFFS, EDGINGS, WHENS, EdgingKind
 
-WHEN_KNOWN = ("after", "first")
-CAST_OFFS_KNOWN = ("chain", "sewn", "waste")
-KINDS_KNOWN = ("plain", "folded", "picot", "mock rib", "rolled", "facing", "chained")
-FOLDED = ("folded", "picot", "mock rib")
-"""Kinds whose first row is hung up again, so that it has to be open."""
-WITH_FOLD_ROW = ("folded", "mock rib", "facing")
-"""Kinds that may have a row of their own to fold along; a picot folds along its eyelets."""
-ONLY_AFTER = ("facing", "chained")
-ONLY_FIRST = ("mock rib",)
 MOCK_KNOWN = {2: "1 by 1", 3: "2 by 1"}
 
 
@@ -29,9 +21,9 @@ def edging(node: syntax.Edging, fabrics: Mapping[str, Fabric | None], scope: Sco
     depth = _depth(node, Place(scope, findings, cloth), findings)
     sound = True
     for what, word, known in (
-        ("way of adding an edging", node.when, WHEN_KNOWN),
-        ("cast-off", node.cast_off, CAST_OFFS_KNOWN),
-        ("kind of edging", node.kind, KINDS_KNOWN),
+        ("way of adding an edging", node.when, WHENS),
+        ("cast-off", node.cast_off, CAST_OFFS),
+        ("kind of edging", node.kind, EDGINGS),
     ):
         if word not in known:
             findings.unknown(what, word, node.span, known)
@@ -57,7 +49,7 @@ def edging(node: syntax.Edging, fabrics: Mapping[str, Fabric | None], scope: Sco
 def _depth(node: syntax.Edging, place: Place, findings: Findings) -> PerSize | None:
     if node.depth is not None:
         return place.up(node.depth, said("depth-of", of=said("edging", edging=node.name)), POSITIVE)
-    if node.kind == "chained":
+    if not EDGINGS[node.kind].has_depth:
         return tuple(0.0 for _ in place.scope.sizes)
     findings.report("missing-part/depth", (node.span, "none"), helps=("add",), edging=node.name)
     return None
@@ -65,7 +57,7 @@ def _depth(node: syntax.Edging, place: Place, findings: Findings) -> PerSize | N
 
 def _suits(node: syntax.Edging, cloth: Fabric, findings: Findings) -> bool:
     """Whether what is said of an edging goes together."""
-    if node.kind == "mock rib" and node.mock not in MOCK_KNOWN:
+    if EDGINGS[node.kind].idle_needles and node.mock not in MOCK_KNOWN:
         findings.unknown("mock rib", str(node.mock), node.span, MOCK_KNOWN.values())
         return False
     if cloth.stitch == "chart":
@@ -79,7 +71,7 @@ def _suits(node: syntax.Edging, cloth: Fabric, findings: Findings) -> bool:
             chart=cloth.chart,
         )
         return False
-    if cloth.stitch == "latched rib" and node.kind != "plain":
+    if cloth.stitch == "latched rib" and not EDGINGS[node.kind].latched:
         findings.report(
             "edging-latched",
             (node.span, "made-as"),
@@ -89,12 +81,12 @@ def _suits(node: syntax.Edging, cloth: Fabric, findings: Findings) -> bool:
             made_as=_made_as(node.kind),
         )
         return False
-    if node.when == "first" and node.kind in ONLY_AFTER:
+    if node.when == "first" and "first" not in EDGINGS[node.kind].when:
         findings.report(
             "edging-only-after", (node.span, "knitted-first"), helps=("after",), edging=node.name, made_as=_made_as(node.kind)
         )
         return False
-    if node.when == "after" and node.kind in ONLY_FIRST:
+    if node.when == "after" and "after" not in EDGINGS[node.kind].when:
         findings.report(
             "edging-only-first",
             (node.span, "added-after"),
@@ -108,19 +100,26 @@ def _suits(node: syntax.Edging, cloth: Fabric, findings: Findings) -> bool:
 
 
 def _fold_suits(node: syntax.Edging, findings: Findings) -> bool:
-    if node.fold_tension and node.kind not in WITH_FOLD_ROW:
-        fault = "edging-without-fold/picot" if node.kind == "picot" else "edging-without-fold/fold-row"
-        kinds = WITH_FOLD_ROW
-    elif node.inside_tension and node.kind not in FOLDED:
-        fault, kinds = "edging-without-fold/inside", FOLDED
+    facts = EDGINGS[node.kind]
+    if node.fold_tension and not facts.fold_row:
+        fault = "edging-without-fold/picot" if facts.eyelets else "edging-without-fold/fold-row"
+        kinds = tuple(kind for kind, other in EDGINGS.items() if other.fold_row)
+    elif node.inside_tension and not facts.folded:
+        fault, kinds = "edging-without-fold/inside", tuple(kind for kind, other in EDGINGS.items() if other.folded)
     else:
         return True
     findings.report(fault, (node.span, "here"), notes=("kinds",), helps=("leave-out",), edging=node.name, kinds=kinds)
     return False
 
 
-def _made_as(kind: str) -> Said:
-    return {"mock rib": said("a-mock-rib"), "facing": said("a-facing")}.get(kind, said("edging-kind", kind=kind))
+def _made_as(kind: EdgingKind) -> Said:
+    match kind:
+        case "mock rib":
+            return said("a-mock-rib")
+        case "facing":
+            return said("a-facing")
+        case "plain" | "folded" | "picot" | "rolled" | "chained":
+            return said("edging-kind", kind=kind)
 
 
 def closed(

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from walewright.design.model import PerSize
-from walewright.design.pieces.outline import NOTHING, SIDES, Gap, Outline
+from walewright.design.pieces.outline import NOTHING, Gap, Outline
 from walewright.design.reading.places import Place, concerned
 from walewright.report.model import Span
 from walewright.report.said import Said, said
+from walewright.trade.sides import SIDES, EdgeSide
 
 
 def fits(gap: Gap, what: Said, outline: Outline, place: Place) -> bool:
@@ -24,7 +27,7 @@ def fits(gap: Gap, what: Said, outline: Outline, place: Place) -> bool:
 
 
 def leaves(
-    reach: dict[str, PerSize],
+    reach: Mapping[EdgeSide, PerSize],
     centre: PerSize,
     heights: PerSize,
     what: Said,
@@ -39,7 +42,7 @@ def leaves(
     sizes = place.scope.sizes
     beside = {
         side: tuple(edge + sign * c - r for edge, c, r in zip(outline.position(side, heights), centre, reach[side], strict=True))
-        for side, sign in (("left", 1), ("right", -1))
+        for side, sign in zip(SIDES, (1, -1), strict=True)
     }
     short = tuple(s for s, *room in zip(sizes, *beside.values(), strict=True) if min(room) <= NOTHING)
     if not short:

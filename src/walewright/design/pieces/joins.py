@@ -6,16 +6,15 @@ from collections.abc import Mapping
 
 from walewright.design.findings import Findings
 from walewright.design.model import Band, Cord, EdgeName, Edging, Fabric, Join, Origin, PerSize, Piece
-from walewright.design.pieces.levels import ON_WASTE
 from walewright.design.pieces.names import Edges, edges
 from walewright.design.pieces.slots import count
 from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, Place
 from walewright.design.reading.values import Scope
 from walewright.report.said import Said, said
 from walewright.source import syntax
+from walewright.trade.ends import ENDS, STARTS
+from walewright.trade.joins import JOINS
 
-WAYS_KNOWN = ("sewn", "grafted", "linked", "gathered")
-EXACT_WAYS = ("grafted", "linked")
 """Ways that go loop by loop."""
 
 
@@ -85,8 +84,8 @@ def join(
     """Two rows of edges put together. Rows of easing are rows of the first piece's fabric."""
     one = edges(node.one, known, findings)
     other = edges(node.other, known, findings)
-    if node.way not in WAYS_KNOWN:
-        findings.unknown("way to join", node.way, node.span, WAYS_KNOWN)
+    if node.way not in JOINS:
+        findings.unknown("way to join", node.way, node.span, JOINS)
         return None
     easing: PerSize | None = tuple(0.0 for _ in scope.sizes)
     longer: PerSize | None = None
@@ -102,7 +101,7 @@ def join(
         return None
     origin = Origin(f"join {_words(one)} to {_words(other)}", node.span)
     made = Join(one, other, easing, origin, longer, node.way, node.matching, node.next_copy)
-    if made.way not in EXACT_WAYS:
+    if not JOINS[made.way].by_loops:
         return made
     return made if _two_edges(made, node, pieces, findings) and _loop_by_loop(made, node, pieces, edgings, findings) else None
 
@@ -180,10 +179,13 @@ def _has_loops(piece: Piece, edge: str, edgings: Mapping[str, Edging | None], cl
     """Whether an edge is a row of stitches that are open, or (`closed_may_be`) cast off or cast on. An edging that is left on
     waste yarn has the open loops of its start."""
     if edge in ("end", "shoulder", "shoulder left", "shoulder right"):
-        return piece.end_way == "waste" or (closed_may_be and piece.end_way in ("cast-off", "sewn-off"))
+        end = ENDS[piece.end_way]
+        return end.open or (closed_may_be and end.edge)
     if edge == "start":
         edging = edgings.get(piece.start_edging) if piece.start_edging is not None else None
-        is_open = piece.start_way in ON_WASTE and (edging is None or (edging.when, edging.cast_off) == ("after", "waste"))
+        is_open = STARTS[piece.start_way].waste is not None and (
+            edging is None or (edging.when, edging.cast_off) == ("after", "waste")
+        )
         return is_open or (closed_may_be and piece.start_way != "along")
     for slot in piece.slots:
         if edge == slot.name:

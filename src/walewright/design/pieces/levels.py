@@ -7,16 +7,12 @@ from itertools import pairwise
 
 from walewright.design.findings import Findings, amount
 from walewright.design.model import Edging, Level, Origin, PerSize
-from walewright.design.pieces.edgings import FOLDED
 from walewright.design.pieces.moves import rises, width_range
 from walewright.design.reading.places import Place
 from walewright.report.said import said
 from walewright.source import syntax
-
-STARTS_KNOWN = ("waste", "hand waste", "e-wrap", "chain", "along")
-ON_WASTE = ("waste", "hand waste")
-"""Starts whose first row of garment yarn is open, to be hung up."""
-CLOSED_STARTS = ("e-wrap", "chain")
+from walewright.trade.edgings import EDGINGS
+from walewright.trade.ends import STARTS
 
 
 def levels(stack: syntax.Levels, piece: str, place: Place) -> tuple[Level, ...] | None:
@@ -78,8 +74,8 @@ def start(
     """The width a piece begins with (of a free one, from the first to the second), its way and edging checked."""
     findings = place.findings
     widths = width_range(node.width, node.most, said("start-of-piece", piece=piece), place)
-    if node.way not in STARTS_KNOWN:
-        findings.unknown("way to start", node.way, node.span, STARTS_KNOWN)
+    if node.way not in STARTS:
+        findings.unknown("way to start", node.way, node.span, STARTS)
         return None
     if node.edging is not None:
         edging = findings.look_up("edging", node.edging, node.span, edgings)
@@ -90,7 +86,7 @@ def start(
 
 def _suits(edging: Edging, node: syntax.Start, findings: Findings) -> bool:
     """Whether an edging can be made at such a start."""
-    waste = node.way in ON_WASTE
+    waste = STARTS[node.way].waste is not None
     how = "on-waste" if waste else "along" if node.way == "along" else "with"
     if edging.when == "after" and not waste:
         findings.report(
@@ -102,7 +98,7 @@ def _suits(edging: Edging, node: syntax.Start, findings: Findings) -> bool:
             way=node.way,
         )
         return False
-    if edging.when == "first" and edging.kind in FOLDED:
+    if edging.when == "first" and EDGINGS[edging.kind].folded:
         if not waste:
             findings.report(
                 "edging-needs-waste-start",
@@ -114,7 +110,7 @@ def _suits(edging: Edging, node: syntax.Start, findings: Findings) -> bool:
                 made_as=edging.kind,
             )
         return waste
-    if edging.when == "first" and node.way not in CLOSED_STARTS:
+    if edging.when == "first" and STARTS[node.way].cast_on is None:
         findings.report(
             "edging-needs-closed-start",
             (node.span, how),

@@ -8,8 +8,7 @@ from dataclasses import replace
 from walewright.design.findings import Findings
 from walewright.design.model import EdgeName, EdgeRun, Opening, Origin, PerSize, Piece
 from walewright.source import syntax
-
-OTHER_SIDE = {"left": "right", "right": "left"}
+from walewright.trade.sides import OTHER_SIDE, SIDES
 
 
 def put_mirror(
@@ -71,9 +70,12 @@ def _turned(model: Piece, node: syntax.Piece, nodes: Mapping[str, syntax.Piece])
         left=runs(model.right),
         right=runs(model.left),
         openings=tuple(gap(o) for o in model.openings),
-        wedges=tuple(replace(w, edge=_other(w.edge), name=_other_words(w.name), origin=own(w.origin)) for w in model.wedges),
+        wedges=tuple(
+            replace(w, edge=w.edge if w.edge == "both" else OTHER_SIDE[w.edge], name=_other_words(w.name), origin=own(w.origin))
+            for w in model.wedges
+        ),
         slots=tuple(replace(s, centre=_turned_about(s.centre), origin=own(s.origin)) for s in model.slots),
-        buttonholes=tuple(replace(b, edge=_other(b.edge), origin=own(b.origin)) for b in model.buttonholes),
+        buttonholes=tuple(replace(b, edge=OTHER_SIDE[b.edge], origin=own(b.origin)) for b in model.buttonholes),
         zones=tuple(replace(z, centre=_turned_about(z.centre), origin=own(z.origin)) for z in model.zones),
         repeats=tuple(replace(r, origin=own(r.origin)) for r in model.repeats),
         # What a chart draws is not turned over: two fronts with one lace have it leaning the same way.
@@ -84,13 +86,9 @@ def _turned(model: Piece, node: syntax.Piece, nodes: Mapping[str, syntax.Piece])
     )
 
 
-def _other(side: str) -> str:
-    return OTHER_SIDE.get(side, side)
-
-
 def _other_words(name: str) -> str:
     first, _, rest = name.partition(" ")
-    return f"{_other(first)} {rest}" if rest else name
+    return f"{OTHER_SIDE[first]} {rest}" if rest and first in SIDES else name
 
 
 def _turned_about(centre: PerSize) -> PerSize:

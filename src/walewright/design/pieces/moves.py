@@ -7,11 +7,12 @@ from dataclasses import dataclass, replace
 
 from walewright.design.model import PerSize, Rate
 from walewright.design.pieces.cloth import Cloth
-from walewright.design.pieces.outline import SIDES, Side
+from walewright.design.pieces.outline import Side
 from walewright.design.pieces.rates import far
 from walewright.design.reading.places import POSITIVE, Place
 from walewright.report.said import Said, said
 from walewright.source import syntax
+from walewright.trade.sides import SIDES, EdgeSide
 
 MOST_STEPS = 200
 """More steps than that are a slope."""
@@ -36,7 +37,7 @@ class Move:
         return replace(self, least=_sum(side.least, self.by[0]), farthest=_sum(side.most, self.by[1]))
 
 
-def move(node: syntax.Edge, come: int, to: int, now: Mapping[str, Side], cloth: Cloth, what: Said) -> Move | None:
+def move(node: syntax.Edge, come: int, to: int, now: Mapping[EdgeSide, Side], cloth: Cloth, what: Said) -> Move | None:
     """The move of each edge of the statement from level `come` to level `to`; None when told why there is none."""
     place = cloth.at(to)
     here = now[SIDES[0] if node.which == "both" else node.which]
@@ -62,7 +63,7 @@ def move(node: syntax.Edge, come: int, to: int, now: Mapping[str, Side], cloth: 
     return _to_width(node, node.width, now, place, what)
 
 
-def _to_width(node: syntax.Edge, wanted: syntax.Expr, now: Mapping[str, Side], place: Place, what: Said) -> Move | None:
+def _to_width(node: syntax.Edge, wanted: syntax.Expr, now: Mapping[EdgeSide, Side], place: Place, what: Said) -> Move | None:
     widths = width_range(wanted, node.width_most, said("width-at", of=what, level=node.to_level), place)
     if widths is None:
         return None
@@ -84,7 +85,7 @@ def _to_width(node: syntax.Edge, wanted: syntax.Expr, now: Mapping[str, Side], p
 
 
 def rated(
-    node: syntax.Edge, rate: Rate, cast_off: PerSize, between: tuple[int, int], now: Mapping[str, Side], cloth: Cloth
+    node: syntax.Edge, rate: Rate, cast_off: PerSize, between: tuple[int, int], now: Mapping[EdgeSide, Side], cloth: Cloth
 ) -> Move | None:
     """The move of an edge at a rate, with what is cast off before it."""
     here = now[SIDES[0] if node.which == "both" else node.which]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from walewright.design.findings import Findings
 from walewright.design.model import EdgeRun, Machine, Opening, Origin, PerSize, Way
@@ -15,13 +15,11 @@ from walewright.design.reading.meanings import LEAVE_OUT
 from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, Place, concerned
 from walewright.report.said import Said, said
 from walewright.source import syntax
+from walewright.trade.ends import TAKEN
+from walewright.trade.shaping import NECKS
+from walewright.trade.sides import EdgeSide
 
-FLAT_SHARE = {"round": 0.5, "v": 0.0, "square": 1.0}
-"""How much of a neck's width is taken at once when the author does not say: a round neck takes about half
-(common practice), a V nothing, a square neck all of it."""
-PATHS = {"round": "curve", "v": "slope", "square": "straight"}
 TAKE_SOME = said("leave-out-or-wider")
-TAKEN_KNOWN = ("waste", "cast-off")
 
 
 def neck(node: syntax.Neck, outline: Outline, cloth: Cloth, machine: Machine | None, odd: bool) -> Gap | None:
@@ -32,8 +30,8 @@ def neck(node: syntax.Neck, outline: Outline, cloth: Cloth, machine: Machine | N
     width = place.across(node.width, said("width-of", of=what), POSITIVE)
     depth = place.up(node.depth, said("depth-of", of=what), POSITIVE)
     way = shaping_way(node.way, node.inset, node.span, machine, findings)
-    if node.shape not in FLAT_SHARE:
-        findings.unknown("neck shape", node.shape, node.span, FLAT_SHARE)
+    if node.shape not in NECKS:
+        findings.unknown("neck shape", node.shape, node.span, NECKS)
         return None
     flat = _flat(node, what, width, place, odd)
     if width is None or depth is None or flat is None or way is None or not _taken(node.taken, node, findings):
@@ -61,7 +59,7 @@ def neck(node: syntax.Neck, outline: Outline, cloth: Cloth, machine: Machine | N
         findings.idle(node, "way", said("edges-straight-up", what=what), LEAVE_OUT)
     if not any(flat):
         findings.idle(node, "taken", said("parts-at-point", what=what), TAKE_SOME)
-    path = PATHS[node.shape] if any(half) else "straight"
+    path = NECKS[node.shape].path if any(half) else "straight"
     still = tuple(0.0 for _ in width)
     runs = (EdgeRun("", top.name, path, half, still, 0, way, origin),)
     made = Opening(
@@ -89,7 +87,7 @@ def _flat(node: syntax.Neck, what: Said, width: PerSize | None, place: Place, od
         # The centre stitch stands at the point.
         return width and place.across(syntax.Number(1, "stitch"), said("point-of", of=what), NOT_NEGATIVE)
     if node.flat is None:
-        return width and tuple(w * FLAT_SHARE[node.shape] for w in width)
+        return width and tuple(w * NECKS[node.shape].flat_share for w in width)
     flat = place.across(node.flat, said("flat-of", of=what), NOT_NEGATIVE)
     if flat is None or width is None:
         return None
@@ -112,9 +110,9 @@ def _flat(node: syntax.Neck, what: Said, width: PerSize | None, place: Place, od
 
 
 def _taken(taken: str, node: syntax.Neck | syntax.Opening | syntax.Slot, findings: Findings) -> bool:
-    if taken not in TAKEN_KNOWN:
-        findings.unknown("way to take stitches off", taken, node.span, TAKEN_KNOWN)
-    return taken in TAKEN_KNOWN
+    if taken not in TAKEN:
+        findings.unknown("way to take stitches off", taken, node.span, TAKEN)
+    return taken in TAKEN
 
 
 def opening(node: syntax.Opening, outline: Outline, cloth: Cloth, machine: Machine | None) -> Gap | None:
@@ -179,7 +177,7 @@ def offset(wanted: syntax.Expr | None, what: Said, place: Place) -> PerSize | No
     return place.across(wanted, what)
 
 
-def _stays_open(edges: dict[str, Side], what: Said, on: Tracing, node: syntax.Opening) -> bool:
+def _stays_open(edges: Mapping[EdgeSide, Side], what: Said, on: Tracing, node: syntax.Opening) -> bool:
     """Whether the gap's edges do not cross."""
     place = on.cloth.place
     for level in range(on.first, on.last + 1):

@@ -13,8 +13,8 @@ from walewright.design.findings import Findings
 from walewright.design.model import EdgeRun, Level, Opening, PerSize
 from walewright.report.model import Span
 from walewright.report.said import Said, said
+from walewright.trade.sides import SIDES, EdgeSide
 
-SIDES = ("left", "right")
 NOTHING = 1e-6
 """cm that count as nothing: far below a stitch, above the noise of binary fractions."""
 
@@ -65,7 +65,7 @@ class Gap:
     """(heights, reach) from the parting up."""
     right: tuple[tuple[PerSize, PerSize], ...]
 
-    def reach(self, side: str, size: int, height: float) -> float:
+    def reach(self, side: EdgeSide, size: int, height: float) -> float:
         """Distance of that edge of the gap from the middle of its start, in cm."""
         corners = self.left if side == "left" else self.right
         return _between([(h[size], r[size]) for h, r in corners], height, above=False)
@@ -81,11 +81,11 @@ class Outline:
     right: Side
     gaps: tuple[Gap, ...] = ()
 
-    def side(self, which: str) -> Side:
+    def side(self, which: EdgeSide) -> Side:
         """The edge at that side."""
         return self.left if which == "left" else self.right
 
-    def position(self, which: str, heights: PerSize, above: bool = False) -> PerSize:
+    def position(self, which: EdgeSide, heights: PerSize, above: bool = False) -> PerSize:
         """Distance of an outer edge from the centre line at these heights."""
         return self.side(which).at(heights, self.levels, above)
 
@@ -101,7 +101,7 @@ class Outline:
                 return gap
         return None
 
-    def room(self, which: str, low: PerSize, high: PerSize) -> PerSize:
+    def room(self, which: EdgeSide, low: PerSize, high: PerSize) -> PerSize:
         """The least width of fabric in from an outer edge between two heights: up to the gap open there, else up to the other
         edge."""
         found: list[float] = []

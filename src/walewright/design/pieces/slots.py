@@ -7,12 +7,14 @@ from walewright.design.model import Buttonholes, Origin, PerSize, Slot
 from walewright.design.pieces.cloth import Cloth
 from walewright.design.pieces.edges import NAMED_ALWAYS
 from walewright.design.pieces.fitting import leaves
-from walewright.design.pieces.openings import TAKEN_KNOWN, offset
-from walewright.design.pieces.outline import NOTHING, SIDES, Outline, level_index, stretch
+from walewright.design.pieces.openings import offset
+from walewright.design.pieces.outline import NOTHING, Outline, level_index, stretch
 from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, concerned
 from walewright.report.model import Span
 from walewright.report.said import Said, said
 from walewright.source import syntax
+from walewright.trade.ends import TAKEN
+from walewright.trade.sides import SIDES
 
 MOST_HOLES = 100
 MOST_HOLE_STITCHES = 20
@@ -40,8 +42,8 @@ def slot(node: syntax.Slot, outline: Outline, cloth: Cloth) -> Slot | None:
         )
         return None
     at = level_index(node.level, node.span, outline.piece, outline.levels, findings)
-    if node.taken not in TAKEN_KNOWN:
-        findings.unknown("way to take stitches off", node.taken, node.span, TAKEN_KNOWN)
+    if node.taken not in TAKEN:
+        findings.unknown("way to take stitches off", node.taken, node.span, TAKEN)
         return None
     if at is None:
         return None

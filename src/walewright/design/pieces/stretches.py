@@ -9,10 +9,11 @@ from walewright.design.model import Chart, Fabric, Level, Origin, PerSize, Repea
 from walewright.design.pieces.cloth import Cloth
 from walewright.design.pieces.fitting import leaves
 from walewright.design.pieces.openings import offset
-from walewright.design.pieces.outline import NOTHING, SIDES, Outline, stretch
+from walewright.design.pieces.outline import NOTHING, Outline, stretch
 from walewright.design.reading.places import POSITIVE, Place
 from walewright.report.said import Said, said
 from walewright.source import syntax
+from walewright.trade.sides import SIDES
 
 MOST_TIMES = 100
 MOST_REPEATS = 400

@@ -13,8 +13,7 @@ from walewright.design.findings import Findings, Used
 from walewright.design.pieces.alike import Body, marked, merged
 from walewright.report.model import Span
 from walewright.source import syntax
-
-OTHER = {"left": "right", "right": "left"}
+from walewright.trade.sides import OTHER_SIDE
 
 
 def turned_over(tree: syntax.Tree, findings: Findings) -> syntax.Tree:
@@ -74,9 +73,11 @@ def _turned(statement: syntax.Statement, images: Mapping[str, str]) -> syntax.St
     hangs on that of its mirror image, where there is one."""
     match statement:
         case syntax.Edge():
-            return replace(statement, which=OTHER.get(statement.which, statement.which))
-        case syntax.Wedge() | syntax.Shoulders() | syntax.Buttonholes():
-            return replace(statement, edge=OTHER.get(statement.edge, statement.edge))
+            return replace(statement, which="both" if statement.which == "both" else OTHER_SIDE[statement.which])
+        case syntax.Wedge() | syntax.Shoulders():
+            return replace(statement, edge="both" if statement.edge == "both" else OTHER_SIDE[statement.edge])
+        case syntax.Buttonholes():
+            return replace(statement, edge=OTHER_SIDE[statement.edge])
         case syntax.Opening():
             body = tuple(_turned(s, images) for s in statement.body)
             return replace(statement, offset=_negative(statement.offset), body=body)

@@ -8,13 +8,12 @@ from itertools import combinations
 from walewright.design.findings import Findings
 from walewright.design.model import EdgeRun, Origin, PerSize, Wedge
 from walewright.design.pieces.cloth import Cloth
-from walewright.design.pieces.outline import NOTHING, SIDES, Outline, level_index, stretch
+from walewright.design.pieces.outline import NOTHING, Outline, level_index, stretch
 from walewright.design.reading.places import POSITIVE, Place, concerned
 from walewright.report.said import Said, said
 from walewright.source import syntax
-
-KINDS_KNOWN = ("in", "out", "both")
-EDGES_KNOWN = ("both", *SIDES)
+from walewright.trade.shaping import WEDGES
+from walewright.trade.sides import SIDES, WHICH_EDGES, EdgeSide
 
 
 def shoulders(node: syntax.Shoulders, outline: Outline, findings: Findings) -> Wedge | None:
@@ -70,7 +69,7 @@ def wedge(node: syntax.Wedge, outline: Outline, cloth: Cloth) -> Wedge | None:
     findings = place.findings
     what = said("wedge-of", piece=outline.piece)
     between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
-    for called, word, known in (("kind of wedge", node.kind, KINDS_KNOWN), ("edge to hold at", node.edge, EDGES_KNOWN)):
+    for called, word, known in (("kind of wedge", node.kind, WEDGES), ("edge to hold at", node.edge, WHICH_EDGES)):
         if word not in known:
             findings.unknown(called, word, node.span, known)
             return None
@@ -98,7 +97,7 @@ def wedge_words(made: Wedge) -> Said:
     return said("the-side-wedge", side=made.edge, level=made.from_level)
 
 
-def sides_of(made: Wedge) -> tuple[str, ...]:
+def sides_of(made: Wedge) -> tuple[EdgeSide, ...]:
     """The edges a wedge is held at."""
     return SIDES if made.edge == "both" else (made.edge,)
 

@@ -15,8 +15,8 @@ from walewright.design.reading.values import Scope, words
 from walewright.report.model import Span
 from walewright.report.said import Said, said
 from walewright.source import syntax
+from walewright.trade.worn import BODY_PARTS
 
-PARTS = ("head", "hand", "foot", "hips", "calf")
 """What is put through the openings of garments."""
 
 
@@ -72,8 +72,8 @@ class Worn:
 
     def passage(self, node: syntax.Through) -> Passage | None:
         at = self._place(node.place)
-        if node.part not in PARTS:
-            self.findings.unknown("part of the body", node.part, node.span, PARTS)
+        if node.part not in BODY_PARTS:
+            self.findings.unknown("part of the body", node.part, node.span, BODY_PARTS)
             return None
         figure = self._length(node.figure, said("the-part", part=node.part)) if node.figure is not None else ()
         share = self._share(node.share) if node.share is not None else ()

@@ -11,6 +11,7 @@ from dataclasses import dataclass, field, fields, replace
 
 from walewright.design.findings import Findings, amount, near_help
 from walewright.design.model import Measurement, Origin
+from walewright.design.model.regrading import GivenByName, GivenKind
 from walewright.design.reading.called import look_up, meant
 from walewright.design.reading.given import WAYS, read_measure
 from walewright.design.reading.sizes import LARGEST_CM, Graded
@@ -35,7 +36,7 @@ class Changes:
     bed: str = ""
     own_bed: syntax.Machine | None = None
 
-    def texts(self) -> Iterator[tuple[str, str, str]]:
+    def texts(self) -> Iterator[tuple[GivenKind, str, str]]:
         """(kind, name, text) of everything given but sizes; the bed has no name."""
         for kind, attribute in ATTRIBUTES.items():
             for name, text in getattr(self, attribute).items():
@@ -53,7 +54,7 @@ class Changes:
         bed = ("bed", "") in wanted
         return Changes(self.sizes, **mappings, bed=self.bed if bed else "", own_bed=self.own_bed if bed else None)
 
-    def with_text(self, kind: str, name: str, text: str) -> Changes:
+    def with_text(self, kind: GivenKind, name: str, text: str) -> Changes:
         """These, with another text for one thing given."""
         if kind == "bed":
             return replace(self, bed=text)
@@ -67,7 +68,13 @@ class Changes:
         return any(getattr(self, f.name) for f in fields(self) if f.name != "sizes")
 
 
-ATTRIBUTES = {"measure": "measures", "tension": "tensions", "swatch": "swatches", "dial": "dials", "yarn": "yarns"}
+ATTRIBUTES: Mapping[GivenByName, str] = {
+    "measure": "measures",
+    "tension": "tensions",
+    "swatch": "swatches",
+    "dial": "dials",
+    "yarn": "yarns",
+}
 """Kind of what is given (the option's own word) to the field of `Changes`."""
 
 

@@ -13,10 +13,8 @@ from walewright.design.reading.units import LENGTH, MASS, ROWS, STITCHES
 from walewright.design.reading.values import measured
 from walewright.report.said import Said, said
 from walewright.source import syntax
+from walewright.trade.fabrics import FABRIC_SIDES, FITS, STITCH_KINDS
 
-STITCHES_KNOWN = ("stocking stitch", "latched rib", "chart", "stripes")
-FITS_KNOWN = ("whole", "centred", "balanced")
-FACES_KNOWN = ("knit", "purl")
 COLOUR = re.compile(r"#[0-9a-fA-F]{6}")
 
 SHORTEST_LOOP_CM, LONGEST_LOOP_CM = 0.2, 10.0
@@ -73,8 +71,8 @@ def fabric(
     lacking = [w for w, s in (("stitch", stitch), ("swatch", swatch)) if s is None]
     if lacking and not any(isinstance(s, syntax.Broken) for s in node.body):
         findings.report("missing-part/fabric", (node.span, "here"), owner=owner, lacking=tuple(lacking))
-    if face is not None and face.face not in FACES_KNOWN:
-        findings.unknown("side of a fabric", face.face, face.span, FACES_KNOWN)
+    if face is not None and face.face not in FABRIC_SIDES:
+        findings.unknown("side of a fabric", face.face, face.span, FABRIC_SIDES)
         return None
     worked = _stitch(stitch, yarns, charts, findings) if stitch else False
     measures = block(swatch, owner, findings) if swatch else None
@@ -103,8 +101,8 @@ def fabric(
 
 def _stitch(node: syntax.Stitch, yarns: Mapping[str, Yarn | None], charts: Mapping[str, Chart | None], findings: Findings) -> bool:
     """Whether a stitch can be worked as it says."""
-    if node.stitch not in STITCHES_KNOWN:
-        findings.unknown("stitch", node.stitch, node.span, STITCHES_KNOWN)
+    if node.stitch not in STITCH_KINDS:
+        findings.unknown("stitch", node.stitch, node.span, STITCH_KINDS)
         return False
     if node.stitch == "stripes":
         return _stripes(node, yarns, findings)
@@ -138,8 +136,8 @@ def _charted(node: syntax.Stitch, charts: Mapping[str, Chart | None], findings: 
     """Whether the chart is there and can lie in the fabric as it says."""
     chart = findings.look_up("chart", node.chart or "", node.span, charts)
     fit = node.fit or "whole"
-    if fit not in FITS_KNOWN:
-        findings.unknown("way to lie on the needles", fit, node.span, FITS_KNOWN)
+    if fit not in FITS:
+        findings.unknown("way to lie on the needles", fit, node.span, FITS)
         return False
     edge = node.edge or 0
     if not 0 <= edge <= MOST_EDGE:

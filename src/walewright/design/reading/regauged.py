@@ -16,6 +16,7 @@ from dataclasses import replace
 
 from walewright.design.findings import Findings, amount
 from walewright.design.model import Fabric, Origin, Yarn
+from walewright.design.model.fabrics import SwatchBasis
 from walewright.design.reading.changes import Changes, by_own_name, tell_malformed
 from walewright.design.reading.given import Ball, Counts, read_dial, read_swatch, read_tension, read_yarn
 from walewright.design.reading.materials import FEWEST_PER_CM, MOST_PER_CM, block, yarn
@@ -131,7 +132,7 @@ def _of_tension(fabric: Fabric | None, typed: str, text: str, findings: Findings
     return fabric and _at(fabric, counts, basis="given, not weighed" if fabric.swatch_grams else "given")
 
 
-def _at(fabric: Fabric, counts: Counts, basis: str, reckoned_from: str = "") -> Fabric:
+def _at(fabric: Fabric, counts: Counts, basis: SwatchBasis, reckoned_from: str = "") -> Fabric:
     """The fabric at so many stitches and rows to 10 cm, its block as many of both as before."""
     width = fabric.swatch_stitches / counts.stitches * SWATCH_CM
     height = fabric.swatch_rows / counts.rows * SWATCH_CM

@@ -10,11 +10,10 @@ from walewright.design.reading.units import LENGTH
 from walewright.design.reading.values import Scope, words
 from walewright.report.said import said
 from walewright.source import syntax
+from walewright.trade.relations import RELATIONS
 
 CLOSE = 1e-6
 """Lengths nearer than this are equal: far below a stitch, above the noise of binary fractions."""
-
-RELATIONS = ("<=", ">=", "=", "<", ">")
 
 
 def requirement(

@@ -8,6 +8,7 @@ import io
 import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from typing import Literal
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +35,11 @@ class Described:
     about: str
 
 
+FigureStatus = Literal["read", "memory", "slip"]
+
+STATUSES: tuple[FigureStatus, ...] = ("read", "memory", "slip")
+
+
 @dataclass(frozen=True, slots=True)
 class Published:
     """One published range of one measurement of one size, in cm. `status` is "read" (seen in its source), "memory" or "slip"
@@ -44,7 +50,7 @@ class Published:
     low_cm: float
     high_cm: float
     source: str
-    status: str
+    status: FigureStatus
     note: str = ""
 
     @property
@@ -77,4 +83,5 @@ def size_table(name: str, text: str) -> SizeTable:
 def _published(line: Mapping[str, str]) -> Published:
     low = float(line["low_cm"])
     high = float(line["high_cm"] or low)
-    return Published(line["size"], line["measurement"], low, high, line["source"], line["status"], line.get("note") or "")
+    status = next(known for known in STATUSES if known == line["status"])
+    return Published(line["size"], line["measurement"], low, high, line["source"], status, line.get("note") or "")

@@ -11,30 +11,39 @@ _DATE = {
     },
 }
 _RUN_AGAIN = {"run-again": "run the command again when nothing writes to it any more"}
-_COMMANDS = {"commands": "the commands are {known:and}"}
 _SAVE_PLAIN = {"save-plain": "save the source as a plain file and name that"}
-_VALUES = {"help-lists": "`walewright --help` lists the values"}
 
 WORDINGS: dict[str, Wording] = {
     "argument-missing/file": Wording(
         "no source file is named",
         labels={"wanted-here": "one is wanted here"},
-        helps={"name-files": "name one or more files that end in .wale"},
+        helps={
+            "name-a-file": "name a file that ends in .wale",
+            "name-files": "name one or more files that end in .wale",
+        },
     ),
-    "argument-missing/option": Wording(
-        "the option {option} is missing",
-        labels={"wanted-here": "it is wanted here"},
-        helps={"add-it": "add {option} and its value"},
+    "argument-missing/stage": Wording(
+        "no stage of the compiler is named",
+        labels={"wanted-here": "one is wanted here"},
+        helps={"name-stage": "name a stage and a file that ends in .wale, as show solve cardigan.wale"},
     ),
     "bad-date/after-9999": Wording("the environment variable {variable} is after the year 9999: {text}", **_DATE),
     "bad-date/before-1970": Wording("the environment variable {variable} is before 1970: {text}", **_DATE),
     "bad-date/no-number": Wording("the environment variable {variable} is no number: {text}", **_DATE),
-    "command-line/parser": Wording("{parser}", helps={"help-shows": "`walewright --help` shows how"}),
+    "command-line/other": Wording(
+        "the command line cannot be understood", helps={"help-shows": "`walewright --help` shows what can be written"}
+    ),
     "command-line/stage": Wording(
         "no stage is called `{stage}`", labels={"no-stage": "not a stage"}, helps={"stages": "the stages are {stages}"}
     ),
-    "command-unknown/none": Wording("there is no command", labels={"wanted-here": "one is wanted here"}, helps=_COMMANDS),
-    "command-unknown/word": Wording("there is no command {command}", labels={"not-known": "not known"}, helps=_COMMANDS),
+    "command-line/too-many": Wording(
+        "{count:one argument|# arguments} more than the command takes: {more:names}",
+        labels={"in-excess": "nothing takes this"},
+        helps={"leave-out": "leave {count:=it|them} out; a value with blanks in it goes into quotes"},
+    ),
+    "command-unknown": Wording(
+        "there is no command {command}", labels={"not-known": "not known"}, helps={"commands": "the commands are {known:and}"}
+    ),
     "given-too-far": Wording(
         "this pattern cannot be made with {what} {text:?{text}|as its file has it}",
         notes={"the-pattern": "the pattern: {message}{sizes:? ({sizes})}"},
@@ -85,7 +94,6 @@ WORDINGS: dict[str, Wording] = {
     "option-value/not-one-of": Wording(
         "{option} cannot be {text}", labels={"not-known": "not known"}, helps={"one-of": "write one of {known}"}
     ),
-    "option-value/parser": Wording("{parser}", helps=_VALUES),
     "option-value/source-folder": Wording(
         "--out cannot be {out}: a name that ends in {suffix} is a source's", helps={"name-a-folder": "name a folder, as --out out"}
     ),

@@ -78,9 +78,9 @@ PHRASES: dict[str, str] = {
     "needle/left": "L {number}",
     "needle/right": "R {number}",
     "state/held": "held",
-    "state/waiting on cord": "waiting on cord",
-    "state/waiting on cord, held": "waiting on cord, held",
+    "state/on-cord": "waiting on cord",
+    "state/on-cord-held": "waiting on cord, held",
     "state/waiting": "waiting",
-    "state/waiting, held": "waiting, held",
+    "state/waiting-held": "waiting, held",
     "state/work": "work",
 }

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from walewright.solve.algebra.programme import Linear, Programme, Terms, Wish
+from walewright.solve.model import SolveStatus
 
 NODE_LIMIT = 200_000
 """Far above what a garment takes (a handful); a node limit, unlike a time limit, gives the same result on every computer."""
@@ -20,7 +21,7 @@ class Answer:
     """`values` are the variables' numbers by variable number, None when there are none. `status`: "optimal", "infeasible",
     or "stopped" when the node limit was reached."""
 
-    status: str
+    status: SolveStatus
     values: dict[int, int] | None
     objective: float
     bound: float

@@ -8,13 +8,18 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from enum import IntEnum
+from typing import Literal
 
 from walewright.design.model import Origin
+from walewright.report.model import WrittenFigure
 from walewright.report.said import Said
 
 Terms = tuple[tuple[int, int], ...]
 """(variable number, coefficient) of a linear expression."""
 
+
+FigureAt = tuple[WrittenFigure | Literal[""], str, str]
+"""Which figure, whose, and where, as in a `Change`; empty: it is none."""
 
 Values = Sequence[int] | Mapping[int, int]
 """The number of each variable, by variable number."""
@@ -83,7 +88,7 @@ class Rule:
 
     ranged: bool = False
     """Of a number that is free within a range."""
-    figure: tuple[str, str, str] = ("", "", "")
+    figure: FigureAt = ("", "", "")
     """Of a wanted number: (what, of which piece, at which level), as in `Change`."""
 
     def only(self, sizes: frozenset[int]) -> Rule:

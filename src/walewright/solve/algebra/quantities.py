@@ -9,10 +9,11 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from itertools import combinations, pairwise
 from math import ceil, floor
+from typing import Literal
 
 from walewright.design.model import Origin
 from walewright.report.said import Fact, Said, said, tenths
-from walewright.solve.algebra.programme import Draft, Kind, Linear, Rule, Terms, Wish, total
+from walewright.solve.algebra.programme import Draft, FigureAt, Kind, Linear, Rule, Terms, Wish, total
 
 OFF_COST = 1.0
 """For each stitch or row off the wanted number."""
@@ -63,7 +64,7 @@ class Quantity:
     factor: int
     wanted: tuple[float, ...]
     cm: tuple[float, ...]
-    unit: str
+    unit: Literal["st", "rows"]
     tolerance: tuple[float, ...]
     clause: Said
     share: float = 1.0
@@ -75,7 +76,7 @@ class Quantity:
     signed: bool = False
     """Whether it may be less than none: an edge that is drawn past the middle of its piece's start."""
 
-    figure: tuple[str, str, str] = ("", "", "")
+    figure: FigureAt = ("", "", "")
     """(what, of which piece, at which level), as in `Change`; empty where no single figure says it."""
 
     @property

@@ -10,9 +10,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from walewright.solve.algebra.programme import Terms, total
-
-SIDES = ("left", "right")
-OTHER = {"left": "right", "right": "left"}
+from walewright.trade.sides import OTHER_SIDE, EdgeSide
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +51,7 @@ class OpeningTerms:
     from_rows: Terms
     to_rows: Terms
 
-    def edge(self, side: str) -> EdgeTerms:
+    def edge(self, side: EdgeSide) -> EdgeTerms:
         """The gap's edge at that side."""
         return self.left if side == "left" else self.right
 
@@ -72,7 +70,7 @@ class OpeningTerms:
 class WedgeTerms:
     """`held`: side to the stitches of its groups; `rest`: those held all the while; `pairs` of rows."""
 
-    held: tuple[tuple[str, Terms], ...]
+    held: tuple[tuple[EdgeSide, Terms], ...]
     rest: Terms
     from_rows: Terms
     pairs: Terms
@@ -92,7 +90,7 @@ class PieceTerms:
     slots: tuple[Terms, ...] = ()
     one: Terms = ()
 
-    def edge(self, side: str) -> EdgeTerms:
+    def edge(self, side: EdgeSide) -> EdgeTerms:
         """The edge at that side."""
         return self.left if side == "left" else self.right
 
@@ -113,7 +111,7 @@ def image(terms: PieceTerms) -> PieceTerms:
         )
         for o in terms.openings
     )
-    wedges = tuple(replace(w, held=tuple((OTHER[side], held) for side, held in reversed(w.held))) for w in terms.wedges)
+    wedges = tuple(replace(w, held=tuple((OTHER_SIDE[side], held) for side, held in reversed(w.held))) for w in terms.wedges)
     return replace(terms, left=_shifted(terms.right, one, -1), right=_shifted(terms.left, one, 1), openings=openings, wedges=wedges)
 
 

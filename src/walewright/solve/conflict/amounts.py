@@ -6,7 +6,7 @@ refused here would have taken minutes, or would not have been readable on the pa
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from itertools import pairwise
 
 from walewright.design.model import Design, Fabric, Piece
@@ -14,6 +14,7 @@ from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Amount, Said, said
 from walewright.solve.edges.bed_width import only, widest
 from walewright.solve.edges.gauge import highest, level_number, stages
+from walewright.trade.fabrics import StitchKind
 
 FEWEST_ROWS = 4
 """Fewer are a cast-on and a cast-off that touch (common practice)."""
@@ -24,7 +25,7 @@ MOST_ROWS = 5000
 a number on the page up to four digits."""
 MOST_STITCHES = 4_000_000
 """Of a garment in all its sizes: a loop takes 150 bytes (measured)."""
-BY_HAND = {"latched rib": 2, "chart": 3}
+BY_HAND: Mapping[StitchKind, int] = {"stocking stitch": 1, "stripes": 1, "latched rib": 2, "chart": 3}
 """As many plain stitches take as long to work out as one of these (measured)."""
 IN_COLOURS = 5
 """The same for a chart with yarns of its own."""
@@ -113,7 +114,7 @@ def _all_together(design: Design, made: list[_Sums]) -> Iterator[Diagnostic]:
     """What is too much of all pieces in all sizes: the first of the three sums that is."""
     sizes = range(len(design.sizes))
     own = [sums for sums in made if sums.piece.mirror_of is None]
-    weights = tuple(said("weight-of", kind=kind, weight=weight) for kind, weight in BY_HAND.items())
+    weights = tuple(said("weight-of", kind=kind, weight=weight) for kind, weight in BY_HAND.items() if weight > 1)
     counted = said("stitches-count", weights=weights, in_colours=IN_COLOURS)
     sums: tuple[tuple[str, list[list[float]], list[_Sums], int, tuple[Said, ...]], ...] = (
         ("stitches-in-all", [s.work for s in made], made, MOST_STITCHES, (counted,)),
@@ -150,7 +151,7 @@ def _all_together(design: Design, made: list[_Sums]) -> Iterator[Diagnostic]:
 def _weight(design: Design, fabric: Fabric) -> int:
     if fabric.stitch == "chart" and any(y != fabric.yarn for y in design.chart(fabric.chart).yarns):
         return IN_COLOURS
-    return BY_HAND.get(fabric.stitch, 1)
+    return BY_HAND[fabric.stitch]
 
 
 def _round(number: float) -> float:

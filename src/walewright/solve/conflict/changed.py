@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from itertools import pairwise
+from typing import assert_never
 
 from walewright.design.model import Design, EdgeRun, Join, Level, PerSize, Piece, Way
-from walewright.report.model import Change
+from walewright.report.model import Change, WrittenFigure
 from walewright.solve.edges.gauge import highest, level_number
+from walewright.trade.sides import OTHER_SIDE, SIDES, EdgeSide
 
 _Edit = Callable[[Piece], Piece | None]
 
@@ -40,7 +42,7 @@ def figures(design: Design, change: Change) -> dict[str, float] | None:
 
 
 def _written(design: Design, change: Change) -> PerSize | None:
-    match change.what:
+    match change.figure:
         case "needles":
             return (float(design.machine.needles),) * len(design.sizes)
         case "stitches":
@@ -48,7 +50,7 @@ def _written(design: Design, change: Change) -> PerSize | None:
         case "easing":
             return design.joins[int(change.owner)].easing
     piece = design.piece(change.owner)
-    match change.what:
+    match change.figure:
         case "height" | "least":
             return piece.levels[level_number(piece, change.at)].height
         case "most":
@@ -60,9 +62,9 @@ def _written(design: Design, change: Change) -> PerSize | None:
         case "wedge":
             return next((wedge.width for wedge in piece.wedges if wedge.name == change.at), None)
         case "width" | "widest":
-            left, right = (place(piece, side, change.at) for side in ("left", "right"))
+            left, right = (place(piece, side, change.at) for side in SIDES)
             return None if left is None or right is None else tuple(a + b for a, b in zip(left, right, strict=True))
-    return place(piece, change.what.removesuffix(" edge"), change.at)
+    return place(piece, _side(change), change.at)
 
 
 def _one(design: Design, change: Change) -> Design | None:
@@ -70,7 +72,7 @@ def _one(design: Design, change: Change) -> Design | None:
     new = tuple(values.get(size) for size in design.sizes)
     if any(v is not None and v < 0 for v in new):
         return None
-    match change.what:
+    match change.figure:
         case "needles":
             most = max(values.values())
             if most > WIDEST_BED:
@@ -99,14 +101,21 @@ def _one(design: Design, change: Change) -> Design | None:
         case "wedge":
             return _each_copy(design, change.owner, lambda piece: _wedged(piece, change, new))
         case "width" | "widest":
-            return _each_copy(design, change.owner, lambda piece: _widened(piece, ("left", "right"), change.at, new, 0.5))
-    side = change.what.removesuffix(" edge")
-    other = {"left": "right", "right": "left"}
-    return _each_copy(
-        design,
-        change.owner,
-        lambda piece: _widened(piece, (side if piece.name == change.owner else other[side],), change.at, new, 1.0),
-    )
+            return _each_copy(design, change.owner, lambda piece: _widened(piece, SIDES, change.at, new, 0.5))
+        case "left edge" | "right edge":
+            side = _side(change)
+            return _each_copy(
+                design,
+                change.owner,
+                lambda piece: _widened(piece, (side if piece.name == change.owner else OTHER_SIDE[side],), change.at, new, 1.0),
+            )
+        case _:
+            assert_never(change.figure)
+
+
+def _side(change: Change) -> EdgeSide:
+    """The side of "left edge" and "right edge"."""
+    return "left" if change.figure == "left edge" else "right"
 
 
 def _set(old: PerSize, new: Sequence[float | None]) -> PerSize:
@@ -126,7 +135,7 @@ def _levelled(design: Design, change: Change, new: Sequence[float | None]) -> De
     model = of.levels[level_number(of, change.at)]
     pieces: list[Piece] = []
     for piece in design.pieces:
-        levels = tuple(_moved(level, change.what, new) if _same(level, model) else level for level in piece.levels)
+        levels = tuple(_moved(level, change.figure, new) if _same(level, model) else level for level in piece.levels)
         rising = all(a < b - ALIKE for low, high in pairwise(levels) for a, b in zip(low.height, high.height, strict=True))
         ends = all(a <= b + ALIKE for x in levels for a, b in zip(x.height, highest(x), strict=True))
         if levels != piece.levels and not (rising and ends):
@@ -139,7 +148,7 @@ def _same(one: Level, other: Level) -> bool:
     return (one.name, one.height, highest(one)) == (other.name, other.height, highest(other))
 
 
-def _moved(level: Level, what: str, new: Sequence[float | None]) -> Level:
+def _moved(level: Level, what: WrittenFigure, new: Sequence[float | None]) -> Level:
     if level.most is None:
         return replace(level, height=_set(level.height, new))
     if what == "height":
@@ -166,7 +175,7 @@ def _each_copy(design: Design, owner: str, edit: _Edit) -> Design | None:
     return replace(design, pieces=tuple(pieces))
 
 
-def place(piece: Piece, side: str, level: str) -> PerSize | None:
+def place(piece: Piece, side: EdgeSide, level: str) -> PerSize | None:
     """How far from the centre an edge is wanted at a level where one of its runs ends; None where none does."""
     at = tuple(w / 2 for w in piece.start_width)
     if level == piece.levels[0].name:
@@ -180,7 +189,7 @@ def place(piece: Piece, side: str, level: str) -> PerSize | None:
     return None
 
 
-def _widened(piece: Piece, sides: Sequence[str], level: str, new: Sequence[float | None], share: float) -> Piece | None:
+def _widened(piece: Piece, sides: Sequence[EdgeSide], level: str, new: Sequence[float | None], share: float) -> Piece | None:
     """With its edges otherwise at a level. What is straight stays so; the next width that is come to stays where it is."""
     edges: Mapping[str, tuple[EdgeRun, ...]] = {"left": piece.left, "right": piece.right}
     made = dict(edges)

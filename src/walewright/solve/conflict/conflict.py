@@ -138,8 +138,13 @@ def _smallest_changes(
 
 
 def _as_changes(rules: Mapping[Said, Rule], values: Mapping[Said, Mapping[str, float]]) -> tuple[Change, ...]:
-    made = [Change(*rules[name].figure, tuple(by_size.items()), name) for name, by_size in values.items()]
-    return tuple(made) if all(change.what for change in made) else ()
+    made: list[Change] = []
+    for name, by_size in values.items():
+        figure, owner, at = rules[name].figure
+        if not figure:
+            return ()
+        made.append(Change(figure, owner, at, tuple(by_size.items()), name))
+    return tuple(made)
 
 
 def _further(rules: Sequence[Rule], free: Sequence[Rule], sizes: Sequence[int], graded: bool) -> list[Rule]:

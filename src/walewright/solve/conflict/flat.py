@@ -5,16 +5,16 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from walewright.design.model import Design, EdgeRun, PerSize, Piece, Wedge
-from walewright.report.model import Change, Diagnostic, Span, diagnosed
+from walewright.report.model import EDGE_FIGURES, Change, Diagnostic, Span, diagnosed
 from walewright.report.said import Amount, Fact, grouped, said, tenths
-from walewright.solve.algebra.terms import SIDES
 from walewright.solve.conflict.changed import place
 from walewright.solve.edges.bed_width import only
 from walewright.solve.edges.gaps import gap_runs
 from walewright.solve.edges.gauge import fabric_below, highest, level_number, rows_to
 from walewright.solve.edges.held import end_of
+from walewright.trade.shaping import WEDGES
+from walewright.trade.sides import SIDES, EdgeSide
 
-ROWS_A_STEP = {"in": 2, "out": 2, "both": 4}
 """Rows of each step of a wedge, by its kind; a step of an edge takes two, as one that is held in."""
 A_STITCH = 1.0
 """More or less is the solver's to find."""
@@ -39,7 +39,7 @@ def too_flat(design: Design) -> Iterator[Diagnostic]:
                     low = run.to_level
 
 
-def _flat(design: Design, piece: Piece, side: str, low: str, run: EdgeRun, inwards: int) -> Diagnostic | None:
+def _flat(design: Design, piece: Piece, side: EdgeSide, low: str, run: EdgeRun, inwards: int) -> Diagnostic | None:
     if run.path != "slope":
         return None
     fabric = fabric_below(design, piece, run.to_level)
@@ -77,7 +77,7 @@ def _flat(design: Design, piece: Piece, side: str, low: str, run: EdgeRun, inwar
     )
 
 
-def _nearer(design: Design, piece: Piece, side: str, run: EdgeRun, by: dict[int, float]) -> tuple[tuple[Change, ...], ...]:
+def _nearer(design: Design, piece: Piece, side: EdgeSide, run: EdgeRun, by: dict[int, float]) -> tuple[tuple[Change, ...], ...]:
     """The edge, or the whole width where both edges are alike, not so far from where it comes from."""
     now = place(piece, side, run.to_level)
     if now is None:
@@ -87,7 +87,7 @@ def _nearer(design: Design, piece: Piece, side: str, run: EdgeRun, by: dict[int,
         values = tuple((design.sizes[i], 2 * cm) for i, cm in new.items())
         return ((Change("width", piece.name, run.to_level, values),),)
     name = said("edge-at", piece=piece.name, level=run.to_level, side=side)
-    return ((Change(f"{side} edge", piece.name, run.to_level, tuple((design.sizes[i], cm) for i, cm in new.items()), name),),)
+    return ((Change(EDGE_FIGURES[side], piece.name, run.to_level, tuple((design.sizes[i], cm) for i, cm in new.items()), name),),)
 
 
 def _higher(design: Design, piece: Piece, level: str, by: dict[int, float]) -> tuple[Change, ...]:
@@ -107,7 +107,7 @@ def _higher(design: Design, piece: Piece, level: str, by: dict[int, float]) -> t
 
 def _in_steps(design: Design, piece: Piece, run: EdgeRun, rows: PerSize) -> tuple[tuple[Change, ...], ...]:
     """Several stitches at a time, cast off or on where the carriage is, which comes back every second row."""
-    times = int(min(rows) // ROWS_A_STEP["in"])
+    times = int(min(rows) // WEDGES["in"].rows_a_step)
     if not times or run.most is not None or any(run.cast_off):
         return ()
     each = tuple(c / times for c in run.change)
@@ -129,7 +129,7 @@ def too_steep(design: Design) -> Iterator[Diagnostic]:
 def _steep(design: Design, piece: Piece, wedge: Wedge) -> Diagnostic | None:
     if wedge.width is None:
         return None
-    end, each = end_of(piece, wedge), ROWS_A_STEP[wedge.kind]
+    end, each = end_of(piece, wedge), WEDGES[wedge.kind].rows_a_step
     fabric = fabric_below(design, piece, end)
     count = range(len(design.sizes))
     rows = tuple(rows_to(design, piece, end, i) - rows_to(design, piece, wedge.from_level, i) for i in count)

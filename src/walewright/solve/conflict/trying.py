@@ -93,7 +93,7 @@ class _Tries:
             if now is None:
                 return None
             values = tuple((size, _away(now[size], now[size] + share * (value - now[size]))) for size, value in change.values)
-            if share > 1.0 and change.what in EXACTLY:
+            if share > 1.0 and change.figure in EXACTLY:
                 return None
             made.append(replace(change, values=values))
         return tuple(made)
@@ -116,7 +116,7 @@ def proposed(design: Design, changes: Sequence[Change]) -> Said:
     """A change as a help."""
     first = changes[0]
     values = _each(design, first)
-    match first.what:
+    match first.figure:
         case "needles":
             return said("wider-bed", needles=max(v for _, v in first.values))
         case "stitches":
@@ -128,7 +128,7 @@ def proposed(design: Design, changes: Sequence[Change]) -> Said:
         case "least" | "most":
             ends = [said("end-of", level=first.at, piece=first.owner, lengths=values)]
             ends += [said("end-too", level=c.at, lengths=_each(design, c)) for c in changes[1:]]
-            return said("let-ends-be", ends=tuple(ends), least=first.what == "least")
+            return said("let-ends-be", ends=tuple(ends), least=first.figure == "least")
         case "steps" if first.name is not None:
             return first.name
         case "width" if first.name is None:

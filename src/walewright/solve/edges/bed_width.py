@@ -5,16 +5,17 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from math import ceil, floor
+from typing import Literal
 
 from walewright.design.model import Design, Machine, Piece
 from walewright.report.model import Change, Diagnostic, Span, diagnosed
 from walewright.report.said import Amount, Said, said, tenths
-from walewright.solve.algebra.terms import SIDES
 from walewright.solve.edges.edges import ACROSS_RUN
 from walewright.solve.edges.gauge import fabric_above, fabric_below
 from walewright.solve.edges.lean import may_lean
 from walewright.solve.edges.multiples import multiples, slack, station
 from walewright.solve.edges.widths import across
+from walewright.trade.sides import SIDES, EdgeSide
 
 _A_STITCH = 1.0
 """A piece may be narrowed by a stitch to fit."""
@@ -38,7 +39,7 @@ class Station:
     at: str
     """The level."""
     fabric: str
-    by_side: str = ""
+    by_side: EdgeSide | Literal[""] = ""
     """Where one side alone decides it: that side."""
 
 
@@ -139,11 +140,11 @@ def widest(design: Design, piece: Piece, size: int) -> Station:
         # It is started wherever it finds room: both sides together decide.
         return replace(further, needles=left.needles + right.needles, cm=left.cm + right.cm)
     # The centre mark stays in the middle of the start, so the longer side decides.
-    by_side = "" if further is at_start or piece.symmetric else "left" if further is left else "right"
+    by_side: EdgeSide | Literal[""] = "" if further is at_start or piece.symmetric else "left" if further is left else "right"
     return replace(further, needles=2 * further.needles, cm=2 * further.cm, by_side=by_side)
 
 
-def _furthest(design: Design, piece: Piece, side: str, found: Station, size: int) -> Station:
+def _furthest(design: Design, piece: Piece, side: EdgeSide, found: Station, size: int) -> Station:
     """Where an edge is furthest from the middle of the start, and how far."""
     place = found.cm
     for run in piece.left if side == "left" else piece.right:

@@ -8,11 +8,10 @@ from walewright.counted.model import SizedChart, SizedOpening, SizedPiece, Sized
 from walewright.design.model import Design, Fabric, Motif, Piece
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Fact, Said, said
-from walewright.solve.algebra.terms import SIDES
 from walewright.solve.edges.gauge import fabric_above
-from walewright.solve.edges.geometry import ends_at, gap_runs
 from walewright.solve.edges.multiples import Stretch, whole_width
 from walewright.solve.edges.widths import placed_right
+from walewright.trade.sides import SIDES
 
 OF_THE_EDGE = 1
 """Stitches at an end of the width that a panel or a motif keeps away from at the least: the edge stitch goes into the seam."""
@@ -50,7 +49,7 @@ def sized_charts(design: Design, piece: Piece, sized: SizedPiece, size: int) -> 
 def _kept_clear(sized: SizedPiece, from_row: int, to_row: int) -> int:
     """Stitches at an end of a part that a panel or a motif leaves plain: those that a tool moves in its rows, and those they are
     laid on or filled from, for no column runs through them."""
-    inner = (run for opening in sized.openings for side in SIDES for run in gap_runs(opening, side))
+    inner = (run for opening in sized.openings for side in SIDES for run in opening.edge(side))
     ways = (
         run.way
         for run in (*sized.left, *sized.right, *inner)
@@ -133,7 +132,7 @@ def repeats_cut(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Ite
 
 def _at_once(sized: SizedPiece, row: int) -> Said | None:
     """What happens to the width in the very row; nothing if no stitch is moved or held there and the piece is not parted."""
-    parted = next((o for o in sized.openings if o.row <= row < ends_at(sized, o)), None)
+    parted = sized.parted(row)
     if parted is not None:
         return said("parted-there", piece=sized.name, opening=parted.name)
     by = [
@@ -226,10 +225,10 @@ def _cut(sized: SizedPiece, chart: SizedChart) -> Said | None:
 
 def _gaps(sized: SizedPiece, row: int) -> Iterator[tuple[SizedOpening, int, int]]:
     """The opening that parts an even row, if there is one, with first and last slot of its gap; of a slit the last is before."""
-    for opening in sized.openings:
-        if opening.row <= row < ends_at(sized, opening):
-            left = opening.first + _come(gap_runs(opening, "left"), row)
-            yield opening, left, opening.first + opening.flat - 1 - _come(gap_runs(opening, "right"), row)
+    opening = sized.parted(row)
+    if opening is not None:
+        left = opening.first + _come(opening.edge("left"), row)
+        yield opening, left, opening.first + opening.flat - 1 - _come(opening.edge("right"), row)
 
 
 def _too_high(design: Design, piece: Piece, sized: SizedPiece, chart: SizedChart) -> Said | None:

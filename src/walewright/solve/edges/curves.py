@@ -8,6 +8,8 @@ from __future__ import annotations
 from collections.abc import Callable
 from math import sqrt
 
+from walewright.trade.shaping import RunPath
+
 Curve = Callable[[float], float]
 """Rows up from the beginning of the run to stitches moved."""
 
@@ -37,8 +39,15 @@ def arch(stitches: int, rows: int) -> Curve:
     return at
 
 
-PATHS: dict[str, Callable[[int, int], Curve]] = {"curve": quarter_ellipse, "arch": arch}
-"""The lines of paths that are not straight."""
+def line_of(path: RunPath) -> Callable[[int, int], Curve]:
+    """The line that a path follows."""
+    match path:
+        case "curve":
+            return quarter_ellipse
+        case "arch":
+            return arch
+        case "straight" | "slope" | "steps" | "rate" | "across":
+            return straight
 
 
 def targets(curve: Curve, rows: int) -> tuple[float, ...]:

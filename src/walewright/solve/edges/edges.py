@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from walewright.design.model import Design, EdgeRun, PerSize, Piece
+from walewright.report.model import EDGE_FIGURES
 from walewright.report.said import Fact, said
 from walewright.solve.algebra.programme import Draft, Kind, Linear, Rule, Terms, Wish, total
 from walewright.solve.algebra.quantities import BEYOND_COST, LESSER, OFF_COST, Quantity, equal_sizes, want
@@ -15,6 +16,7 @@ from walewright.solve.edges.gauge import fabric_below, level_number
 from walewright.solve.edges.lean import may_lean
 from walewright.solve.edges.multiples import leeway, slack
 from walewright.solve.edges.widths import BOTH, Across, across
+from walewright.trade.sides import EdgeSide, WhichEdges
 
 PerSizeTerms = tuple[Terms, ...]
 
@@ -33,7 +35,7 @@ def new(draft: Draft, design: Design, piece: Piece, name: str) -> PerSizeTerms:
     return tuple(((draft.variable(f"{piece.name}: {name}", piece.name, i), 1),) for i in range(len(design.sizes)))
 
 
-def runs_of(piece: Piece, side: str) -> tuple[EdgeRun, ...]:
+def runs_of(piece: Piece, side: WhichEdges) -> tuple[EdgeRun, ...]:
     """The runs of the outer edge at that side."""
     return piece.left if side == "left" else piece.right
 
@@ -76,7 +78,7 @@ def _both_together(draft: Draft, design: Design, piece: Piece, left: Sequence[Ed
         equal_sizes(draft, terms, wanted)
 
 
-def _come_to(piece: Piece, side: str, name: str) -> int | None:
+def _come_to(piece: Piece, side: EdgeSide, name: str) -> int | None:
     """Number of the run that ends at a level, or leads straight on past it; None where the edge is on its way there."""
     to = level_number(piece, name)
     for number, run in enumerate(runs_of(piece, side)):
@@ -138,7 +140,7 @@ def _start(draft: Draft, design: Design, piece: Piece, one: PerSizeTerms) -> Per
     return half
 
 
-def _reckoned(design: Design, piece: Piece, level: str, side: str = BOTH, above: bool = False) -> tuple[Across, ...]:
+def _reckoned(design: Design, piece: Piece, level: str, side: WhichEdges = BOTH, above: bool = False) -> tuple[Across, ...]:
     """How widths are reckoned at a level, per size."""
     return tuple(across(design, piece, level, i, side, above) for i in range(len(design.sizes)))
 
@@ -189,7 +191,7 @@ def _edge(
     draft: Draft,
     design: Design,
     piece: Piece,
-    side: str,
+    side: WhichEdges,
     start: PerSizeTerms,
     rows: Sequence[Mapping[str, Terms]],
     one: PerSizeTerms,
@@ -236,7 +238,7 @@ def _move(
     draft: Draft,
     design: Design,
     piece: Piece,
-    side: str,
+    side: WhichEdges,
     run: EdgeRun,
     walk: _Walk,
     one: PerSizeTerms,
@@ -257,7 +259,8 @@ def _move(
     if run.rate is not None:
         # Where it comes to follows from its rows, and is not wanted.
         return found
-    which, number = "right" if side == "right" else "left", runs_of(piece, side).index(run)
+    which: EdgeSide = "right" if side == "right" else "left"
+    number = runs_of(piece, side).index(run)
     may_turn = leeway(design, piece, which, number)
     # Where whole repeats take more than a small move has, what is left of it may go the other way.
     turned = (
@@ -288,7 +291,7 @@ def _move(
         near=0.5 if alike else ONE_EDGE,
         times=piece.copies,
         signed=any(zero),
-        figure=("width" if alike else f"{side} edge", piece.name, run.to_level),
+        figure=("width" if side == "both" else EDGE_FIGURES[side], piece.name, run.to_level),
     )
     if not was_free or run.most is not None:
         want_range(draft, quantity, tuple(b.stitches(c) + extra for b, c in zip(by, most, strict=True)), most)

@@ -5,13 +5,14 @@ from __future__ import annotations
 from math import floor
 
 from walewright.design.model import Design, Edging
+from walewright.trade.edgings import EDGINGS
 
 _ODD = (2, 1)
 
 
 def edging_rows(design: Design, edging: Edging, size: int) -> int:
     """Rows of an edging as it is seen: of a folded one those of the outside. One that is only chained off has one row."""
-    if edging.kind == "chained":
+    if not EDGINGS[edging.kind].has_depth:
         return 1
     return even(edging.depth[size] * design.fabric(edging.fabric).rows_per_cm)
 
@@ -26,8 +27,9 @@ def needles_of(edging: Edging) -> tuple[int, int]:
 
     A mock rib begins and ends with as many needles in work as it has between those that are out; the eyelets of a picot edge, at
     every second needle, have a stitch on each side (common practice)."""
-    if edging.kind == "mock rib" and edging.mock:
+    facts = EDGINGS[edging.kind]
+    if facts.idle_needles and edging.mock:
         return edging.mock, edging.mock - 1
-    if edging.kind == "picot":
+    if facts.eyelets:
         return _ODD
     return 0, 0

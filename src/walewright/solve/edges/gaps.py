@@ -4,18 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from typing import Literal
 
 from walewright.design.model import Design, EdgeRun, Opening, Piece
 from walewright.report.said import said
 from walewright.solve.algebra.programme import Draft, Terms, total
 from walewright.solve.algebra.quantities import LESSER, Quantity, want
 from walewright.solve.algebra.ranges import signed, want_place, want_range
-from walewright.solve.algebra.terms import SIDES, EdgeTerms, OpeningTerms, ways
+from walewright.solve.algebra.terms import EdgeTerms, OpeningTerms, ways
 from walewright.solve.edges.edges import Edge, PerSizeTerms, cast_off, doubled, new
 from walewright.solve.edges.gauge import fabric_at, fabric_below, level_number, rows_down
+from walewright.trade.sides import SIDES, EdgeSide
 
 
-def gap_runs(opening: Opening, side: str) -> tuple[EdgeRun, ...]:
+def gap_runs(opening: Opening, side: EdgeSide) -> tuple[EdgeRun, ...]:
     """The runs of the gap's edge at that side: a positive change widens it."""
     return opening.left if side == "left" else opening.right
 
@@ -78,7 +80,7 @@ def _quantity(
     cm: tuple[float, ...],
     clause: str,
     share: float = 1.0,
-    unit: str = "st",
+    unit: Literal["st", "rows"] = "st",
     level: str = "",
 ) -> Quantity:
     part: Edge = {"part": opening.name, "piece": piece.name, "place": level}
@@ -222,7 +224,9 @@ def _apart(
     )
 
 
-def _moving(draft: Draft, design: Design, piece: Piece, opening: Opening, side: str, start: PerSizeTerms) -> tuple[EdgeTerms, ...]:
+def _moving(
+    draft: Draft, design: Design, piece: Piece, opening: Opening, side: EdgeSide, start: PerSizeTerms
+) -> tuple[EdgeTerms, ...]:
     runs = gap_runs(opening, side)
     now, after = start, list[PerSizeTerms]()
     for run in runs:

@@ -8,13 +8,14 @@ from walewright.design.model import Design, Opening, PerSize, Piece, Wedge
 from walewright.report.said import Fact, said
 from walewright.solve.algebra.programme import Draft, Kind, Terms, total
 from walewright.solve.algebra.quantities import STEADY, Quantity, want
-from walewright.solve.algebra.terms import OTHER, SIDES, EdgeTerms, OpeningTerms, WedgeTerms
+from walewright.solve.algebra.terms import EdgeTerms, OpeningTerms, WedgeTerms
 from walewright.solve.edges.edges import PerSizeTerms, new, runs_of
 from walewright.solve.edges.gaps import end_level
 from walewright.solve.edges.gauge import fabric_above, level_number, rows_to
+from walewright.trade.sides import OTHER_SIDE, SIDES, EdgeSide
 
 
-def wedge_sides(wedge: Wedge) -> tuple[str, ...]:
+def wedge_sides(wedge: Wedge) -> tuple[EdgeSide, ...]:
     """The edges that it is held at."""
     return SIDES if wedge.edge == "both" else (wedge.edge,)
 
@@ -41,7 +42,7 @@ def _begins_below(piece: Piece, opening: Opening, level: int) -> bool:
     return all(high - deep < low - 1e-9 for high, deep, low in heights)
 
 
-def edge_at(piece: Piece, side: str, level: str, edge: EdgeTerms) -> tuple[Terms, ...]:
+def edge_at(piece: Piece, side: EdgeSide, level: str, edge: EdgeTerms) -> tuple[Terms, ...]:
     """Where an outer edge may be at a level: its places there. None where it is on its way from one place to another."""
     number, found = level_number(piece, level), list[Terms]()
     come = 0
@@ -71,7 +72,7 @@ def wedge_terms(
     pairs = [total((rows[i][end], 1), (rows[i][wedge.from_level], -1)) for i in count]
     _steady(draft, design, piece, wedge, tuple(pairs))
     rest = _width(draft, design, piece, wedge, "rest", wedge.rest) if wedge.rest is not None else tuple(() for _ in count)
-    held: dict[str, PerSizeTerms] = {}
+    held: dict[EdgeSide, PerSizeTerms] = {}
     if wedge.width is not None:
         width = _width(draft, design, piece, wedge, "width", wedge.width)
         held = dict.fromkeys(wedge_sides(wedge), width)
@@ -82,7 +83,7 @@ def wedge_terms(
             inner = [() if gap is None else openings[gap][i].edge(side).after[-1] for i in count]
             if gap is None and wedge.edge != "both":
                 # The one shoulder of a piece is all the stitches that are left, to where the other edge has come at the top.
-                inner = [total((e.after[-1], -1)) for e in edges[OTHER[side]]]
+                inner = [total((e.after[-1], -1)) for e in edges[OTHER_SIDE[side]]]
             held[side] = tuple(total((outer[i], 1), (inner[i], -1), (rest[i], -1)) for i in count)
     return tuple(
         WedgeTerms(tuple((side, terms[i]) for side, terms in held.items()), rest[i], rows[i][wedge.from_level], pairs[i])

@@ -69,7 +69,7 @@ def _note(sized: SizedPiece, slot: SizedSlot) -> Said:
     return said(
         "hole-wide",
         hole=slot.name,
-        stitches=slot.last - slot.first + 1,
+        stitches=slot.stitches,
         parts=any(w.row == slot.row for w in sized.openings),
         row=sized.counter(slot.row),
         works=tuple(said("in-work-there", stitches=work) for work in works),
@@ -106,11 +106,8 @@ def _cm(value: float) -> Amount:
 
 def _parts(sized: SizedPiece, row: int) -> Iterator[InWork]:
     """What is knitted by itself about a row: the parts beside an opening that is open or just parting, or the whole width."""
-    for opening in sized.openings:
-        if opening.row <= row < (opening.to_row or sized.rows):
-            yield from (InWork(sized, side, opening) for side in ("left", "right"))
-            return
-    yield InWork(sized)
+    opening = sized.parted(row)
+    yield from (InWork(sized),) if opening is None else (InWork(sized, side, opening) for side in ("left", "right"))
 
 
 def _off(sized: SizedPiece, slot: SizedSlot) -> int | None:
@@ -130,9 +127,9 @@ def _room(part: InWork, row: int) -> tuple[int, int]:
     left, right = part.sized.left, part.sized.right
     gap: SizedOpening | None = part.opening
     if gap is not None and part.side == "left":
-        right = gap.left or (gap.run,)
+        right = gap.edge("left")
     elif gap is not None:
-        left = gap.right or (gap.run,)
+        left = gap.edge("right")
     return first + 1 + _reached(left, row), last - 1 - _reached(right, row)
 
 

@@ -13,6 +13,7 @@ from walewright.solve.algebra.quantities import Quantity, want
 from walewright.solve.edges.edges import PerSizeTerms, doubled, new
 from walewright.solve.edges.gauge import fabric_below
 from walewright.solve.edges.widths import panel_slots, placed
+from walewright.trade.ends import SlotTaken
 
 
 def slot_terms(draft: Draft, design: Design, piece: Piece, slot: Slot, one: PerSizeTerms) -> PerSizeTerms:
@@ -67,7 +68,7 @@ def sized_buttonholes(
     """Buttonholes beside an outer edge, which moves by `runs` from `reach` stitches outside the centre mark on."""
     per_cm = fabric_below(design, piece, holes.to_level).stitches_per_cm
     between = floor(holes.distance[size] * per_cm + 0.5)
-    taken = "eyelet" if holes.stitches == 1 else "cast-off"
+    taken: SlotTaken = "eyelet" if holes.stitches == 1 else "cast-off"
     for number, row in enumerate(hole_rows(holes.count, rows[holes.from_level], rows[holes.to_level]), 1):
         edge = reach + sum(by for run in runs for at, by in run.changes() if at < row)
         first = between - edge if holes.edge == "left" else edge - between - holes.stitches

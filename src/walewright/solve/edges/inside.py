@@ -9,10 +9,11 @@ from math import ceil
 from walewright.design.model import Design, Opening, Piece, Wedge
 from walewright.report.said import said
 from walewright.solve.algebra.programme import Draft, Linear, Lines, asks, total
-from walewright.solve.algebra.terms import SIDES, PieceTerms
+from walewright.solve.algebra.terms import PieceTerms
 from walewright.solve.edges.gaps import end_level, gap_runs
 from walewright.solve.edges.gauge import fabric_below, level_number
 from walewright.solve.edges.held import beside, edge_at, end_of, wedge_sides
+from walewright.trade.sides import SIDES
 
 
 def inside_rules(draft: Draft, design: Design, piece: Piece, terms: Sequence[PieceTerms]) -> None:
@@ -160,7 +161,7 @@ def _slots(draft: Draft, design: Design, piece: Piece, terms: Sequence[PieceTerm
         lines: Lines = []
         for i, t in enumerate(terms):
             centre = slot.centre[i] * per_cm if slot.centre else 0.0
-            for side, towards in (("left", -centre), ("right", centre)):
+            for side, towards in zip(SIDES, (-centre, centre), strict=True):
                 for reach in edge_at(piece, side, slot.level, t.edge(side)):
                     # Its middle may be half a stitch from where it is wanted.
                     lines.append((i, Linear(total((reach, 2), (t.slots[number], -1)), ceil(2 * towards) + 3, None)))

@@ -7,17 +7,18 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 from math import hypot
 
+from walewright.counted.edges import above, called_on_both, split_part
 from walewright.design.model import Design, EdgeRun, Fabric, Opening, Piece, Rate
 from walewright.solve.algebra.programme import Terms, total
-from walewright.solve.algebra.terms import SIDES, EdgeTerms, PieceTerms
+from walewright.solve.algebra.terms import EdgeTerms, PieceTerms
 from walewright.solve.edges.curves import quarter_ellipse
 from walewright.solve.edges.edges import ACROSS_RUN, runs_of
 from walewright.solve.edges.gaps import end_level, gap_runs, rejoins
 from walewright.solve.edges.gauge import fabric_above, fabric_below, level_number
-from walewright.solve.edges.geometry import above, called_on_both, split_part
 from walewright.solve.edges.held import end_of
 from walewright.solve.edges.multiples import leeway
 from walewright.solve.edges.widths import across
+from walewright.trade.sides import SIDES, EdgeSide
 
 FINE = 10_000
 """Lengths in a rule are whole ten-thousandths of a centimetre."""
@@ -89,9 +90,9 @@ def edge_terms(design: Design, piece: Piece, terms: PieceTerms, name: str, size:
             return _loops(stitches, fabric_below(design, piece, slot.level))
         if above(head) == slot.name:
             return _loops(stitches, fabric_above(design, piece, slot.level))
-    side = part or ("left" if any(run.name == head for run in piece.left) else "right")
+    outer: EdgeSide = part if part in SIDES else "left" if any(run.name == head for run in piece.left) else "right"
     times = 2 if round_it and not part and head in called_on_both(piece) else 1
-    return Measured().plus(_outer(design, piece, terms, side, head, size), times)
+    return Measured().plus(_outer(design, piece, terms, outer, head, size), times)
 
 
 def _loops(stitches: Terms, fabric: Fabric) -> Measured:
@@ -117,7 +118,7 @@ def _top(piece: Piece, terms: PieceTerms, part: str) -> Terms:
 # ----------------------------------------------------------------- rows
 
 
-def _stretches(piece: Piece, terms: PieceTerms, low: int, high: int, side: str) -> Iterator[tuple[int, Terms, int]]:
+def _stretches(piece: Piece, terms: PieceTerms, low: int, high: int, side: EdgeSide | None) -> Iterator[tuple[int, Terms, int]]:
     """(number of the level below, rows that reach the edge at that side, and a number more) from each level to the next."""
     for number in range(low, high):
         below, over = piece.levels[number].name, piece.levels[number + 1].name
@@ -134,7 +135,7 @@ def _stretches(piece: Piece, terms: PieceTerms, low: int, high: int, side: str) 
         yield number, rows, more
 
 
-def _upright(design: Design, piece: Piece, terms: PieceTerms, low: int, high: int, side: str) -> Measured:
+def _upright(design: Design, piece: Piece, terms: PieceTerms, low: int, high: int, side: EdgeSide | None) -> Measured:
     """The rows between two levels, one above another."""
     found = Measured()
     for number, rows, more in _stretches(piece, terms, low, high, side):
@@ -143,7 +144,7 @@ def _upright(design: Design, piece: Piece, terms: PieceTerms, low: int, high: in
     return found
 
 
-def _outer(design: Design, piece: Piece, terms: PieceTerms, side: str, name: str, size: int) -> Measured:
+def _outer(design: Design, piece: Piece, terms: PieceTerms, side: EdgeSide, name: str, size: int) -> Measured:
     found = Measured()
     low = piece.levels[0].name
     for number, run in enumerate(runs_of(piece, side)):
@@ -156,7 +157,7 @@ def _outer(design: Design, piece: Piece, terms: PieceTerms, side: str, name: str
     return found
 
 
-def _gap_side(design: Design, piece: Piece, terms: PieceTerms, opening: Opening, side: str, size: int) -> Measured:
+def _gap_side(design: Design, piece: Piece, terms: PieceTerms, opening: Opening, side: EdgeSide, size: int) -> Measured:
     """The inner edge of the part at one side of an opening."""
     own = terms.openings[piece.openings.index(opening)]
     end = end_level(piece, opening)
@@ -167,11 +168,11 @@ def _gap_side(design: Design, piece: Piece, terms: PieceTerms, opening: Opening,
         low = piece.levels[to].height[size] - opening.depth[size]
     else:
         begin = level_number(piece, opening.from_level)
-        found = _upright(design, piece, terms, begin, to, "")
+        found = _upright(design, piece, terms, begin, to, None)
         low = piece.levels[begin].height[size]
     for number, run in enumerate(gap_runs(opening, side)):
         high = piece.levels[level_number(piece, run.to_level)].height[size]
-        found = found.plus(_sideways(design, piece, "", run, own.edge(side), number, size, high - low))
+        found = found.plus(_sideways(design, piece, None, run, own.edge(side), number, size, high - low))
         low = high
     return found
 
@@ -180,7 +181,7 @@ def _gap_side(design: Design, piece: Piece, terms: PieceTerms, opening: Opening,
 
 
 def _sideways(
-    design: Design, piece: Piece, side: str, run: EdgeRun, edge: EdgeTerms, number: int, size: int, height: float
+    design: Design, piece: Piece, side: EdgeSide | None, run: EdgeRun, edge: EdgeTerms, number: int, size: int, height: float
 ) -> Measured:
     """What the moves of a run add to the length of its rows: each makes one row slant."""
     if run.path == ACROSS_RUN or not (any(run.change) or any(run.most or ())):
@@ -197,7 +198,7 @@ def _sideways(
         return found.plus(_bent(edge.step[number], wide * fabric.stitches_per_cm / run.steps, run.steps, fabric))
     if run.rate is not None:
         return found.plus(_paced(run, run.rate, edge.step[number], edge.pairs(number), fabric))
-    turns = bool(side) and len(edge.ways[number]) > 1 and bool(leeway(design, piece, side, number))
+    turns = side is not None and len(edge.ways[number]) > 1 and bool(leeway(design, piece, side, number))
     if run.path in ("curve", "arch") or run.most is not None or turns:
         by_twos = run.way.at_once > 1
         return found.plus(Measured(more_length=round(FINE * _curve_more(wide, height, fabric, by_twos)), rough=True))

@@ -14,9 +14,10 @@ from walewright.design.model import Design, Fabric, Origin, Piece
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Said, said
 from walewright.solve.algebra.programme import Draft, Kind, Linear, Rule, total
-from walewright.solve.algebra.terms import SIDES, PieceTerms
+from walewright.solve.algebra.terms import PieceTerms
 from walewright.solve.edges.edgings import needles_of
 from walewright.solve.edges.gauge import level_number
+from walewright.trade.sides import SIDES, EdgeSide
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,7 +98,7 @@ def _agree(step: int, rest: int, other: Multiple) -> bool:
 # ----------------------------------------------------------------- where they stand
 
 
-def station(piece: Piece, side: str, level: str) -> int | None:
+def station(piece: Piece, side: EdgeSide, level: str) -> int | None:
     """Where an edge has come to at a level, spread loops included: 0 at the start, n after its run number n (from 1); None where it
     is on its way from one place to another."""
     number, come, last = level_number(piece, level), 0, 0
@@ -112,7 +113,7 @@ def station(piece: Piece, side: str, level: str) -> int | None:
     return found
 
 
-def slack(design: Design, piece: Piece, side: str, at: int) -> float:
+def slack(design: Design, piece: Piece, side: EdgeSide, at: int) -> float:
     """Stitches that a width may be off at a station because it has to be a multiple: half of the steps from one possible number to
     the next."""
     steps = [m.step for m in multiples(design, piece) if station(piece, side, m.level) == at]
@@ -122,7 +123,7 @@ def slack(design: Design, piece: Piece, side: str, at: int) -> float:
     return lcm(*steps, 2 if piece.symmetric or at == 0 else 1) / 2
 
 
-def leeway(design: Design, piece: Piece, side: str, number: int) -> float:
+def leeway(design: Design, piece: Piece, side: EdgeSide, number: int) -> float:
     """Stitches by which a plain slope, run `number` of an edge, may come to move otherwise than is written, because where it begins
     or ends is a multiple; 0 of any other run."""
     runs = piece.left if side == "left" else piece.right

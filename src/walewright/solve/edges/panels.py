@@ -22,7 +22,7 @@ def panels_crossed(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> 
             notes: dict[str, Said] = {}
             for size, pieces in enumerate(garments):
                 sized = pieces[number]
-                panel = [z for z in sized.zones if z.first <= z.last][index]
+                panel = [z for z in sized.zones if z.panel is not None][index]
                 latched = design.fabric(zone.fabric).stitch != "chart"
                 found = next(_crossing(piece, sized, panel, latched), None)
                 if found is not None:

@@ -10,12 +10,13 @@ from walewright.report.said import said
 from walewright.solve.algebra.programme import Draft, Kind, Linear, Rule, Terms, Wish, total
 from walewright.solve.algebra.quantities import HIDDEN, OFF_COST, STEADY, Quantity, want
 from walewright.solve.algebra.ranges import CENTRAL, want_range
-from walewright.solve.algebra.terms import SIDES, EdgeTerms, OpeningTerms, PieceTerms, WedgeTerms, image
+from walewright.solve.algebra.terms import EdgeTerms, OpeningTerms, PieceTerms, WedgeTerms, image
 from walewright.solve.edges.edges import PerSizeTerms, outer_edges
 from walewright.solve.edges.gaps import opening_terms
 from walewright.solve.edges.gauge import course, highest, level_number, rows_to, stages
 from walewright.solve.edges.held import end_of, wedge_terms
 from walewright.solve.edges.inlays import slot_terms
+from walewright.trade.sides import SIDES
 
 __all__ = ["SIDES", "EdgeTerms", "Heights", "OpeningTerms", "PieceTerms", "WedgeTerms", "image", "piece_terms"]
 

@@ -9,13 +9,14 @@ from itertools import pairwise, product
 from walewright.design.model import Design, EdgeRun, Opening, Piece, Rate
 from walewright.report.said import Said, said
 from walewright.solve.algebra.programme import Draft, Kind, Linear, Lines, Terms, asks, total
-from walewright.solve.algebra.terms import SIDES, EdgeTerms, PieceTerms
+from walewright.solve.algebra.terms import EdgeTerms, PieceTerms
 from walewright.solve.edges.edges import ACROSS_RUN, runs_of
 from walewright.solve.edges.gaps import alike, end_level, gap_runs, rejoins
 from walewright.solve.edges.gauge import level_number
 from walewright.solve.edges.inside import inside_rules
 from walewright.solve.edges.lean import may_lean
 from walewright.solve.edges.multiples import multiple_rules
+from walewright.trade.sides import SIDES, EdgeSide
 
 
 def piece_rules(draft: Draft, design: Design, piece: Piece, terms: Sequence[PieceTerms]) -> None:
@@ -50,7 +51,7 @@ class _Edge:
     """Whether the author led it from level to level: a neck's edges were not."""
 
 
-def below(piece: Piece, run: int, side: str) -> str:
+def below(piece: Piece, run: int, side: EdgeSide) -> str:
     """The level where a run begins: where the last one ended."""
     runs = runs_of(piece, side)
     return runs[run - 1].to_level if run else piece.levels[0].name
@@ -136,7 +137,7 @@ def _left_over(draft: Draft, piece: Piece, terms: Sequence[PieceTerms]) -> None:
     asks(draft, said("keeps-stitches", piece=piece.name, stitches=need), (piece.origin,), lines, len(terms))
 
 
-def _place(piece: Piece, terms: PieceTerms, side: str, level: int) -> Terms:
+def _place(piece: Piece, terms: PieceTerms, side: EdgeSide, level: int) -> Terms:
     """Where an edge is at a level, taken to have come all the way where a run goes on past it."""
     runs = piece.left if side == "left" else piece.right
     edge = terms.edge(side)

@@ -6,6 +6,7 @@ from walewright.counted.model import SizedWedge
 from walewright.design.model import Piece
 from walewright.solve.algebra.programme import Values, amount
 from walewright.solve.algebra.terms import PieceTerms
+from walewright.trade.sides import WhichEdges
 
 
 def groups(stitches: int, count: int) -> tuple[int, ...]:
@@ -20,7 +21,7 @@ def sized_wedges(piece: Piece, terms: PieceTerms, values: Values) -> tuple[Sized
     for wedge, own in zip(piece.wedges, terms.wedges, strict=True):
         count = amount(own.pairs, values) // (2 if wedge.kind == "both" else 1)
         row, rest = 2 * amount(own.from_rows, values), amount(own.rest, values)
-        held = {side: groups(amount(stitches, values), count) for side, stitches in own.held}
+        held: dict[WhichEdges, tuple[int, ...]] = {side: groups(amount(stitches, values), count) for side, stitches in own.held}
         if len(set(held.values())) == 1:
             held = {wedge.edge: next(iter(held.values()))}
         made += [SizedWedge(wedge.name, edge, row, g, wedge.origin, wedge.kind, rest) for edge, g in held.items()]

@@ -9,11 +9,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 from math import floor
+from typing import Literal
 
 from walewright.design.model import Chart, Design, Piece, Zone
 from walewright.solve.edges.gauge import fabric_above, fabric_below, level_number
+from walewright.trade.sides import WhichEdges
 
-BOTH = "both"
+BOTH: Literal["both"] = "both"
 
 
 def first_slot(stitches: int, centre: float, odd: bool) -> int:
@@ -97,13 +99,9 @@ class Across:
         """Stitches of so many centimetres."""
         return cm * self.per_cm + self.spare
 
-    def cm(self, stitches: float) -> float:
-        """Centimetres of so many stitches."""
-        return (stitches - self.spare) / self.per_cm
-
 
 def across(
-    design: Design, piece: Piece, level: str, size: int, side: str = BOTH, above: bool = False, charted: bool = False
+    design: Design, piece: Piece, level: str, size: int, side: WhichEdges = BOTH, above: bool = False, charted: bool = False
 ) -> Across:
     """How a width is reckoned at a level, by what is knitted just below it (at the start by the first rows) or just `above`;
     `side` "left" or "right": from the centre line to that side; `charted`: by charted panels alone."""
@@ -127,7 +125,7 @@ def _panels_at(piece: Piece, number: int, above: bool) -> Iterator[Zone]:
             yield zone
 
 
-def _beside(first: int, last: int, side: str, centre: float) -> float:
-    """How many of the slots `first`..`last` lie at a side of the centre line."""
+def _beside(first: int, last: int, side: WhichEdges, centre: float) -> float:
+    """How many of the slots `first`..`last` lie at a side of the centre line, or at both."""
     left = min(max(centre - first, 0.0), last + 1.0 - first)
     return {"left": left, "right": last + 1 - first - left}.get(side, float(last + 1 - first))

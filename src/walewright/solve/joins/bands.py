@@ -12,6 +12,8 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 from math import ceil, floor
 
+from walewright.counted import counted_piece
+from walewright.counted.edges import Stretch, split_part, stretches
 from walewright.counted.model import NEXT_COPY, PickUp, SizedBand, SizedPiece, SizedSlot
 from walewright.design.model import Band, Design, EdgeName, Edging, Fabric, Piece
 from walewright.glue.model import Chain, EndAt, Line, Place
@@ -19,7 +21,10 @@ from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Amount, said
 from walewright.solve.edges.edgings import edging_rows, even, needles_of
 from walewright.solve.edges.gauge import fabric_above
-from walewright.solve.edges.geometry import Stretch, split_part, stretches
+from walewright.trade.edgings import EDGINGS
+from walewright.trade.ends import SlotTaken
+from walewright.trade.fabrics import FabricSide
+from walewright.trade.sides import EdgePart
 
 STITCH_FOR_STITCH = 0.15
 """Loops are taken one for one while the band is at most so much finer or coarser than they are (from memory; common practice
@@ -35,12 +40,12 @@ class _Part:
     of a neck are parts that are not firm; where they are each other's mirror image they get the same."""
 
     edge: EdgeName
-    part: str
+    part: EdgePart
     points: int
     cm: float
     wanted: float
     firm: bool
-    facing: str = "purl"
+    facing: FabricSide = "purl"
     left_end: EndAt = "left"
     copy: int = 0
     live: bool = False
@@ -104,7 +109,7 @@ def _walk(design: Design, line: Line, pieces: Sequence[SizedPiece], band: Fabric
     for place, end in zip(line.along, line.left_ends, strict=True):
         sized = next(p for p in pieces if p.name == place.owner)
         head, _ = split_part(place.edge)
-        for stretch in stretches(design, design.piece(place.owner), sized, place.edge):
+        for stretch in stretches(counted_piece(design, sized), place.edge):
             if stretch.points:
                 alone = stretch.part in ("left", "right") and _on_one_side(design.piece(place.owner), head)
                 part = _part(EdgeName(place.owner, head), replace(stretch, part="whole") if alone else stretch, band)
@@ -245,7 +250,7 @@ def _places(band: Band, size: int, stitches: int, fabric: Fabric) -> list[int]:
 def _holes(band: Band, size: int, stitches: int, rows: int, fabric: Fabric) -> Iterator[SizedSlot]:
     """The buttonholes, on an even row at half the depth, so that the carriage is at the right."""
     row = max(2, 2 * floor(rows / 4 + 0.5))
-    taken = "eyelet" if band.hole_stitches == 1 else "cast-off"
+    taken: SlotTaken = "eyelet" if band.hole_stitches == 1 else "cast-off"
     for number, place in enumerate(_places(band, size, stitches, fabric), 1):
         first = place - stitches // 2
         yield SizedSlot(f"buttonhole {number}", row, first, first + band.hole_stitches - 1, taken, band.origin)
@@ -276,7 +281,7 @@ def crowded_holes(design: Design, garments: Sequence[Sequence[SizedBand]]) -> It
         ]
         room = min((made[i].stitches - e - 1) // (band.hole_stitches + 1) for i, e in zip(over, edges, strict=True))
         if any(s.rows < 4 for s in made):
-            help_ = said("deeper", chained=design.edging(band.edging).kind == "chained")
+            help_ = said("deeper", chained=not EDGINGS[design.edging(band.edging).kind].has_depth)
         else:
             help_ = said("fewer", room=room) if room > 0 else said("nearer-ends")
         yield diagnosed(

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
+from walewright.counted.edges import split_part
 from walewright.design.model import Design, EdgeName
 from walewright.report.said import said
 from walewright.solve.algebra.programme import Draft, Kind, Linear, Rule, Terms, total
-from walewright.solve.algebra.terms import SIDES
-from walewright.solve.edges.geometry import split_part
 from walewright.solve.edges.lengths import Garment, edge_terms
 from walewright.solve.joins.joining import spoken
+from walewright.trade.sides import SIDES
 
 
 def begun_rules(draft: Draft, design: Design, terms: Garment) -> None:

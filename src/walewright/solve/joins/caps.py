@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from math import ceil, floor
+from typing import Literal
 
 from walewright.report.model import Change, Diagnostic, diagnosed
 from walewright.report.said import said
@@ -64,10 +65,10 @@ def _other_range(trial: Trial, found: Sequence[Places], over: Sequence[int]) -> 
         return ()
     top, _, _ = leading(trial, name, over[0])
     piece = design.piece(name)
-    ends: dict[str, dict[str, list[tuple[str, float]]]] = {}
+    ends: dict[Literal["least", "most"], dict[str, list[tuple[str, float]]]] = {}
     for i in over:
         lower = step_of(trial, i, there[i]) < steps[i]
-        end = "least" if lower else "most"
+        end: Literal["least", "most"] = "least" if lower else "most"
         for level in (x for x in piece.levels if x.most is not None and (x is top or lower)):
             rows = sum(2 * c * there[i][v] for v, c in trial.terms[name][i].rows[level.name])
             cm = height_cm(design, piece, level.name, i, rows)

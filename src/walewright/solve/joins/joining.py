@@ -11,8 +11,8 @@ from walewright.report.said import Fact, Said, said, tenths
 from walewright.solve.algebra.programme import Draft, Kind, Linear, Rule, Wish, total
 from walewright.solve.edges.gauge import stages
 from walewright.solve.edges.lengths import FINE, ROUNDING, Garment, Measured, edge_terms
+from walewright.trade.joins import JOINS
 
-LOOPS = frozenset({"grafted", "linked"})
 """Ways of joining that take loop to loop."""
 
 _NEAR_ROWS = 2
@@ -80,7 +80,7 @@ def join_rules(draft: Draft, design: Design, garment: Garment, matched: Sequence
         lines: list[tuple[int, Linear]] = []
         for size in range(len(design.sizes)):
             one, other = (side_terms(design, garment, side, size) for side in (join.one, join.other))
-            if join.way in LOOPS or (easing_mm(join, size) == 0 and join.longer is None):
+            if JOINS[join.way].by_loops or (easing_mm(join, size) == 0 and join.longer is None):
                 rows = other.more_rows - one.more_rows
                 lines.append((size, Linear(total((one.rows, 1), (other.rows, -1)), rows, rows)))
                 lines.append((size, Linear(total((one.stitches, 1), (other.stitches, -1)), 0, 0)))
@@ -114,7 +114,7 @@ def _lengths(draft: Draft, design: Design, join: Join, size: int, one: Measured,
 def _says(join: Join, size: int) -> Said:
     sides: dict[str, Fact] = {"one": spoken(join.one), "other": spoken(join.other)}
     longer = longer_cm(join, size)
-    if join.way in LOOPS:
+    if JOINS[join.way].by_loops:
         return said("joined-loops", **sides, way=join.way)
     if longer:
         return said("joined-longer", **sides, longer=tenths(longer))

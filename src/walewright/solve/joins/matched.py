@@ -4,19 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
+from walewright.counted.edges import held_rows, knitted_rows, split_part
 from walewright.counted.model import SizedPiece
 from walewright.design.model import Design, EdgeName, EdgeRun, Fabric, Join
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Said, said
 from walewright.solve.algebra.programme import Draft, Linear, Lines, asks, total
-from walewright.solve.algebra.terms import SIDES
 from walewright.solve.edges.gauge import level_number
-from walewright.solve.edges.geometry import held_rows, knitted_rows, split_part
 from walewright.solve.edges.lengths import Garment
 from walewright.solve.edges.multiples import Stretch, whole_width
-from walewright.solve.joins.joining import LOOPS, easing_mm, spoken
-
-PATTERNED = frozenset({"chart", "stripes"})
+from walewright.solve.joins.joining import easing_mm, spoken
+from walewright.trade.fabrics import STITCH_KINDS
+from walewright.trade.joins import JOINS
+from walewright.trade.sides import SIDES, EdgeSide
 
 
 def cannot_match(design: Design) -> Iterator[Diagnostic]:
@@ -30,7 +30,7 @@ def cannot_match(design: Design) -> Iterator[Diagnostic]:
 def _fault(design: Design, join: Join) -> Said | None:
     """What is in the way, if anything is: the case of the message, with its facts."""
     one, other = ([_along(design, edge) for edge in side] for side in (join.one, join.other))
-    if join.way in LOOPS or any(not runs for runs in (*one, *other)):
+    if JOINS[join.way].by_loops or any(not runs for runs in (*one, *other)):
         return said("not-along-rows")
     if join.longer is not None or any(easing_mm(join, i) for i in range(len(design.sizes))):
         return said("eased")
@@ -98,7 +98,7 @@ def _told(design: Design, join: Join, fault: Said, by_size: Mapping[str, Said] |
 # ----------------------------------------------------------------- what lies along an edge
 
 
-def _along(design: Design, edge: EdgeName) -> tuple[str, EdgeRun, EdgeRun] | None:
+def _along(design: Design, edge: EdgeName) -> tuple[EdgeSide, EdgeRun, EdgeRun] | None:
     """(side, first run, last run) of an outer edge called by that name; of one called on both sides the left one. None: it is no
     such edge."""
     head, part = split_part(edge.edge)
@@ -129,7 +129,7 @@ def _touching(design: Design, edge: EdgeName) -> Iterator[Stretch]:
     low, high = (level_number(piece, name) for name in levels)
     for stretch in whole_width(design, piece):
         begin, end = level_number(piece, stretch.from_level), level_number(piece, stretch.to_level)
-        if stretch.fabric.stitch in PATTERNED and begin < high and end > low:
+        if STITCH_KINDS[stretch.fabric.stitch].counts_rows and begin < high and end > low:
             yield stretch
 
 

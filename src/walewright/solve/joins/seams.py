@@ -5,13 +5,15 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from math import ceil
 
+from walewright.counted import counted_piece
+from walewright.counted.edges import NOTHING, EdgeLength, above, called_on_both, edge_length, split_part
 from walewright.counted.model import SizedJoin, SizedPiece, SizedSeam
 from walewright.design.model import Design, EdgeName, Join, Piece
 from walewright.glue.model import Chain, Glued, Seam
 from walewright.report.model import Change, Diagnostic, diagnosed
 from walewright.report.said import Amount, Fact, Said, said
-from walewright.solve.edges.geometry import NOTHING, EdgeLength, above, called_on_both, edge_length, split_part
-from walewright.solve.joins.joining import LOOPS, easing_mm, longer_cm, near_cm, rounded, spoken
+from walewright.solve.joins.joining import easing_mm, longer_cm, near_cm, rounded, spoken
+from walewright.trade.joins import JOINS
 
 ROUNDING_CM = 1e-6
 
@@ -21,9 +23,8 @@ def side_length(design: Design, pieces: Sequence[SizedPiece], side: Sequence[Edg
     found = NOTHING
     whole = rounded(side)
     for edge in side:
-        piece = design.piece(edge.piece)
         sized = next(p for p in pieces if p.name == edge.piece)
-        found = found.plus(edge_length(design, piece, sized, edge.edge, edge.piece in whole))
+        found = found.plus(edge_length(counted_piece(design, sized), edge.edge, edge.piece in whole))
     return found
 
 
@@ -66,7 +67,7 @@ def chain_length(design: Design, pieces: Sequence[SizedPiece], chain: Chain) -> 
 
 def _lengths(design: Design, pieces: Sequence[SizedPiece], chain: Chain) -> list[EdgeLength]:
     by_name = {p.name: p for p in pieces}
-    return [edge_length(design, design.piece(p.owner), by_name[p.owner], p.edge) for p in chain]
+    return [edge_length(counted_piece(design, by_name[p.owner]), p.edge) for p in chain]
 
 
 def sized_seam(design: Design, seam: Seam, size: int, pieces: Sequence[SizedPiece]) -> SizedSeam:
@@ -101,7 +102,7 @@ def unlike_joins(design: Design) -> list[Diagnostic]:
         sizes = tuple(design.sizes[i] for i in range(len(design.sizes)) if _counted_out(join, i))
         one, other = (_kinds(design, side) for side in (join.one, join.other))
         note = said("runs-along", one_kinds=_each_kind(one), other_kinds=_each_kind(other))
-        if join.way in LOOPS and one | other != {"stitches"}:
+        if JOINS[join.way].by_loops and one | other != {"stitches"}:
             told.append(unmet(join, (note,), sizes, design, (said("sew-it", way=join.way),)))
         elif sizes and one != other:
             told.append(unmet(join, (note,), sizes, design, (said("some-easing"),)))
@@ -110,7 +111,7 @@ def unlike_joins(design: Design) -> list[Diagnostic]:
 
 def _counted_out(join: Join, size: int) -> bool:
     """Whether rows and stitches have to be equal, and not lengths alike."""
-    return join.way in LOOPS or (easing_mm(join, size) == 0 and join.longer is None)
+    return JOINS[join.way].by_loops or (easing_mm(join, size) == 0 and join.longer is None)
 
 
 def _kinds(design: Design, side: Sequence[EdgeName]) -> frozenset[str]:
@@ -164,7 +165,7 @@ def uneven_edges(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> It
             continue
         for name in sorted(called_on_both(piece)):
             rows = [
-                tuple(edge_length(design, piece, pieces[number], f"{name} {side}").rows for side in ("left", "right"))
+                tuple(edge_length(counted_piece(design, pieces[number]), f"{name} {side}").rows for side in ("left", "right"))
                 for pieces in garments
             ]
             over = [i for i, (left, right) in enumerate(rows) if left != right]

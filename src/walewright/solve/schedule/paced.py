@@ -108,7 +108,7 @@ def _in_the_way(rate: Rate, whose: str, sized: SizedPiece, index: int) -> list[i
     """Rows where the piece parts or rejoins and a move of that rate would come; none if some first row spares them."""
     run = (sized.right if whose == RIGHT else sized.left)[index]
     moves = rate.moves(run.to_row - run.from_row)
-    ends = _ends(whose, ((o.row, o.to_row or sized.rows) for o in sized.openings))
+    ends = _ends(whose, ((o.row, o.to_row) for o in sized.openings))
     spoilt = [_spoilt(rate, run.from_row + at, moves, ends) for at in _able(rate, run.to_row - run.from_row, moves)]
     return min(spoilt, key=len, default=[])
 

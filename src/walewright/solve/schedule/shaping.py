@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from walewright.counted.model import Phrase, SizedRun
 from walewright.design.model import EdgeRun
-from walewright.solve.edges.curves import PATHS, straight, targets
+from walewright.solve.edges.curves import line_of, straight, targets
 from walewright.solve.schedule.paced import paced
 from walewright.solve.schedule.schedule import Taper
 from walewright.solve.schedule.spans import GAP, LEFT, PAIR, RIGHT, Span
@@ -27,7 +27,7 @@ def edge_runs(run: EdgeRun, whose: str, spans: Sequence[Span]) -> tuple[SizedRun
     if run.rate is not None:
         rest: tuple[tuple[Phrase, ...], ...] | None = paced(run.rate, whose, spans, begin)
     else:
-        rest = (_curved if run.path in PATHS and not by_twos else _even)(run, spans, begin, whose)
+        rest = (_curved if line_of(run.path) is not straight and not by_twos else _even)(run, spans, begin, whose)
     if rest is None:
         return None
     first: list[tuple[Phrase, ...]] = [() for _ in spans]
@@ -106,7 +106,7 @@ def _even(run: EdgeRun, spans: Sequence[Span], begin: Sequence[int], whose: str)
         needs_carriage = (size > 1 and not by_twos) or (span.sign > 0 and run.way.kind != "fashioned")
         first = max(_after(span, gap, whose), FILLED_FROM if span.sign > 0 and span.from_row == 0 else 1)
         slots = _at_carriage(whose, span, first) if needs_carriage else _any_slots(span, first)
-        line = targets(PATHS.get(run.path, straight)(span.rest, span.rows), span.rows)
+        line = targets(line_of(run.path)(span.rest, span.rows), span.rows)
         in_moves = tuple(stitches / size for stitches in line)
         tapers.append(
             Taper(moves, span.rows, in_moves, slots, 2 if needs_carriage else 1, gap if span.cast_off else 0, size, span.rest)
@@ -155,7 +155,7 @@ def _curved(run: EdgeRun, spans: Sequence[Span], begin: Sequence[int], whose: st
         if whose == PAIR and (span.sign < 0 or fashioned):
             # One stitch goes at both ends at once, where the piece parts too.
             slots = _even_slots(span, first)
-        line = targets(PATHS[run.path](span.rest, span.rows), span.rows)
+        line = targets(line_of(run.path)(span.rest, span.rows), span.rows)
         single = frozenset(slots) - frozenset(several)
         flights.append(Flight(span.rest, span.rows, line, _stairs(slots), single, gap if span.cast_off else 0, run.path == "arch"))
     return flight_schedules(flights, [span.sign for span in spans])

@@ -3,30 +3,23 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from itertools import pairwise
 
+from walewright.counted import CountedPiece, counted_piece
 from walewright.counted.model import Deviation, MeasureKey, SizedOpening, SizedPiece
 from walewright.design.model import Design, Opening, Piece
 from walewright.solve.edges.edges import ACROSS_RUN
 from walewright.solve.edges.gaps import end_level
-from walewright.solve.edges.gauge import fabric_above, fabric_below, highest, level_number, rows_down, rows_to
-from walewright.solve.edges.widths import Across, across
+from walewright.solve.edges.gauge import highest, level_number, rows_down, rows_to
 
 
 def deviations(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Iterator[Deviation]:
     """The rows of the check table that a piece has in one size. What was free is wanted as it was solved."""
-    first = piece.levels[0].name
-    yield _width(
-        piece,
-        MeasureKey("width", "start"),
-        _ranged(piece.start_width, piece.start_most, size),
-        sized.start,
-        across(design, piece, first, size),
-    )
-    yield from _outline(design, piece, sized, size)
+    of = counted_piece(design, sized)
+    yield _width(of, MeasureKey("width", "start"), _ranged(piece.start_width, piece.start_most, size), sized.start, 0, whole=True)
+    yield from _outline(of, size)
     for opening, made in zip(piece.openings, sized.openings, strict=True):
-        yield from _opening(design, piece, opening, made, size)
-    yield from _inside(design, piece, sized, size)
+        yield from _opening(of, opening, made, size)
+    yield from _inside(of, size)
 
 
 Range = tuple[float, float]
@@ -38,15 +31,18 @@ def _ranged(least: tuple[float, ...], most: tuple[float, ...] | None, size: int)
     return min(ends), max(ends)
 
 
-def _width(piece: Piece, key: MeasureKey, wanted: Range, stitches: int, by: Across) -> Deviation:
-    solved = by.cm(stitches)
+def _width(of: CountedPiece, key: MeasureKey, wanted: Range, stitches: int, row: int, whole: bool = False) -> Deviation:
+    """Of stitches just below `row`, or at the start; with the panels of the `whole` width, if it is that."""
+    per_cm, panels = of.fabric(row).stitches_per_cm, of.panels_cm(row) if whole else 0.0
+    solved = stitches / per_cm + panels
     cm = min(max(solved, wanted[0]), wanted[1])
-    return Deviation(piece.name, key, cm, by.stitches(cm), stitches, solved, "st")
+    return Deviation(of.piece.name, key, cm, (cm - panels) * per_cm, stitches, solved, "st")
 
 
-def _outline(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Iterator[Deviation]:
+def _outline(of: CountedPiece, size: int) -> Iterator[Deviation]:
+    piece, sized = of.piece, of.sized
     wanted = _ranged(piece.start_width, piece.start_most, size)
-    knitted = across(design, piece, piece.levels[0].name, size)
+    knitted = 0
     runs = (*piece.left, *piece.right)
     made = (*sized.left, *sized.right)
     stitches = sized.start
@@ -66,19 +62,31 @@ def _outline(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Iter
             ends = (wanted[turned] + low, wanted[not turned] + high)
             wanted = min(ends), max(ends)
             stitches += sum(by for _, run in ending for _, by in run.changes())
-            here = across(design, piece, level.name, size, above=spread)
-            if _half_way(piece, sized, sized.row(level.name)):
+            row = sized.row(level.name)
+            # Loops hung back on other needles are measured in what is knitted with them.
+            here = min(row + 1, sized.rows) if spread else row
+            if _half_way(piece, sized, row):
                 continue
-            if not any(r.change[size] or (r.most or r.change)[size] for r, _ in ending) and here != knitted:
+            if not any(r.change[size] or (r.most or r.change)[size] for r, _ in ending) and not _alike(of, here, knitted):
                 # Straight on in another fabric: the same stitches are wanted, whatever they measure there.
-                same = here.cm(knitted.stitches(wanted[0])), here.cm(knitted.stitches(wanted[1]))
-                yield _width(piece, MeasureKey("width", "level", level.name), same, stitches, here)
+                same = _as_many(of, wanted[0], knitted, here), _as_many(of, wanted[1], knitted, here)
+                yield _width(of, MeasureKey("width", "level", level.name), same, stitches, here, whole=True)
                 continue
             knitted = here
-            yield _width(piece, MeasureKey("width", "level", level.name, across=spread), wanted, stitches, here)
+            yield _width(of, MeasureKey("width", "level", level.name, across=spread), wanted, stitches, here, whole=True)
         row = sized.row(level.name)
         if row:
-            yield _height(design, piece, sized, level.name, row, size)
+            yield _height(of, level.name, row, size)
+
+
+def _alike(of: CountedPiece, one: int, other: int) -> bool:
+    """Whether as many stitches are as wide in two rows."""
+    return (of.stitch_cm(one), of.panels_cm(one)) == (of.stitch_cm(other), of.panels_cm(other))
+
+
+def _as_many(of: CountedPiece, cm: float, row: int, other: int) -> float:
+    """How wide the stitches of so many centimetres in one row are in another."""
+    return of.width_cm((cm - of.panels_cm(row)) / of.stitch_cm(row), other)
 
 
 def _half_way(piece: Piece, sized: SizedPiece, at: int) -> bool:
@@ -94,36 +102,24 @@ def _half_way(piece: Piece, sized: SizedPiece, at: int) -> bool:
     return False
 
 
-def _height(design: Design, piece: Piece, sized: SizedPiece, name: str, row: int, size: int) -> Deviation:
+def _height(of: CountedPiece, name: str, row: int, size: int) -> Deviation:
     """A level. Its rows are measured each in the fabric that it is knitted in, as they are on the bed."""
+    design, piece = of.design, of.piece
     level = piece.levels[level_number(piece, name)]
-    up = fabric_below(design, piece, name).rows_per_cm
     low, high = rows_to(design, piece, name, size), rows_to(design, piece, name, size, most=True)
     wanted = min(max(float(row), low), high)
     free = highest(level)[size] - level.height[size]
     cm = level.height[size] + (free * (wanted - low) / (high - low) if high > low else 0.0)
-    below = piece.levels[: level_number(piece, name) + 1]
-    per_cm = [fabric_below(design, piece, at.name).rows_per_cm for at in below[1:]]
-    if any(found != up for found in per_cm):
-        solved = sum((sized.row(b.name) - sized.row(a.name)) / found for (a, b), found in zip(pairwise(below), per_cm, strict=True))
-    else:
-        solved = row / up
-    return Deviation(piece.name, MeasureKey("height", "level", name), cm, wanted, row, solved, "rows")
+    return Deviation(piece.name, MeasureKey("height", "level", name), cm, wanted, row, of.height_cm(row), "rows")
 
 
-def _opening(design: Design, piece: Piece, opening: Opening, made: SizedOpening, size: int) -> Iterator[Deviation]:
+def _opening(of: CountedPiece, opening: Opening, made: SizedOpening, size: int) -> Iterator[Deviation]:
+    design, piece = of.design, of.piece
     end = end_level(piece, opening)
-    fabric = fabric_below(design, piece, end)
     changes = [(r.change[size], (r.most or r.change)[size]) for r in (*opening.left, *opening.right)]
     ends = opening.flat[size] + sum(low for low, _ in changes), opening.flat[size] + sum(high for _, high in changes)
-    yield _width(
-        piece,
-        MeasureKey("width", "opening", opening.name),
-        (min(ends), max(ends)),
-        made.width,
-        Across(fabric.stitches_per_cm, 0.0),
-    )
-    rows = made.to_row - made.row
+    yield _width(of, MeasureKey("width", "opening", opening.name), (min(ends), max(ends)), made.width, made.to_row)
+    rows, up = made.depth, of.fabric(made.to_row).rows_per_cm
     if opening.from_level is None:
         cm = opening.depth[size]
         wanted = rows_down(design, piece, end, cm, size)
@@ -132,24 +128,21 @@ def _opening(design: Design, piece: Piece, opening: Opening, made: SizedOpening,
         cm = piece.levels[level_number(piece, end)].height[size] - piece.levels[level_number(piece, begin)].height[size]
         wanted = rows_to(design, piece, end, size) - rows_to(design, piece, begin, size)
         if any(piece.levels[level_number(piece, name)].most for name in (begin, end)):
-            cm, wanted = rows / fabric.rows_per_cm, float(rows)
-    solved = cm + (rows - wanted) / fabric.rows_per_cm
+            cm, wanted = rows / up, float(rows)
+    solved = cm + (rows - wanted) / up
     yield Deviation(piece.name, MeasureKey("depth", "opening", opening.name), cm, wanted, rows, solved, "rows")
 
 
-def _inside(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Iterator[Deviation]:
+def _inside(of: CountedPiece, size: int) -> Iterator[Deviation]:
+    piece, sized = of.piece, of.sized
     done: set[str] = set()
     for wedge in piece.wedges:
         made = [w for w in sized.wedges if w.origin == wedge.origin and w.from_row == sized.row(wedge.from_level)]
         if wedge.width is None or not made or wedge.name in done:
             continue
         done.add(wedge.name)
-        fabric = fabric_above(design, piece, wedge.from_level)
-        by = Across(fabric.stitches_per_cm, 0.0)
-        yield _width(piece, MeasureKey("width", "wedge", wedge.name), (wedge.width[size],) * 2, sum(made[0].groups), by)
+        key = MeasureKey("width", "wedge", wedge.name)
+        yield _width(of, key, (wedge.width[size],) * 2, sum(made[0].groups), made[0].from_row + 1)
     for slot in piece.slots:
         solved = next(s for s in sized.slots if s.name == slot.name)
-        fabric = fabric_below(design, piece, slot.level)
-        by = Across(fabric.stitches_per_cm, 0.0)
-        stitches = solved.last - solved.first + 1
-        yield _width(piece, MeasureKey("width", "slot", slot.name), (slot.width[size],) * 2, stitches, by)
+        yield _width(of, MeasureKey("width", "slot", slot.name), (slot.width[size],) * 2, solved.stitches, solved.row)

@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from tests.figures import gallery
 from walewright.counted.model import Phrase, SizedOpening, SizedPiece, SizedRun, SizedWedge
+from walewright.counted.outline import Outline
+from walewright.counted.outline import outline as outline_on
+from walewright.counted.piece import CountedPiece, counted_piece
 from walewright.design.model import Fabric, Origin, Way
-from walewright.figures.grid import plain
-from walewright.figures.outline import Outline
-from walewright.figures.outline import outline as outline_on
 
 ORIGIN = Origin("by hand")
 SIMPLE = Way("simple")
@@ -17,8 +19,13 @@ SIMPLE = Way("simple")
 FABRIC = Fabric("plain", "stocking stitch", 0, "wool", "4", 20, 40, 10, 10, 0, ORIGIN)
 
 
+def counted(of: SizedPiece) -> CountedPiece:
+    design = gallery.sketch("p", 40, 80, (("hem", 0), ("top", 80)), (), ()).design()
+    return counted_piece(replace(design, fabrics=(FABRIC,)), of)
+
+
 def outline(of: SizedPiece) -> Outline:
-    return outline_on(of, plain(FABRIC, of))
+    return outline_on(counted(of))
 
 
 def run(from_row: int, to_row: int, *phrases: Phrase) -> SizedRun:
@@ -75,7 +82,7 @@ def test_edges_may_differ() -> None:
 
 
 def test_the_neck_runs_from_the_left_half_round_to_the_right() -> None:
-    opening = SizedOpening("neck", 64, 8, 16, run(64, 80, Phrase((1,), (-2,), 1), Phrase((2,), (-1,), 2)), ORIGIN)
+    opening = SizedOpening("neck", 64, 8, 16, run(64, 80, Phrase((1,), (-2,), 1), Phrase((2,), (-1,), 2)), ORIGIN, 80, -4)
     shape = outline(piece(run(0, 80), openings=(opening,)))
     right = ((2, 16), (3, 16.25), (4, 17.25), (4, 20))
     assert shape.neck == (*((-x, y) for x, y in reversed(right)), *right)
@@ -85,7 +92,7 @@ def test_the_neck_runs_from_the_left_half_round_to_the_right() -> None:
 
 
 def test_held_rows_slope_the_shoulder_from_the_outer_edge_up_to_the_neck() -> None:
-    opening = SizedOpening("neck", 72, 16, 16, run(72, 80), ORIGIN)
+    opening = SizedOpening("neck", 72, 16, 16, run(72, 80), ORIGIN, 80, -8)
     wedge = SizedWedge("shoulders", "both", 74, (4, 4, 4), ORIGIN)
     shape = outline(piece(run(0, 74), openings=(opening,), wedges=(wedge,)))
     assert shape.right[-1] == (10, 18.5)
@@ -185,10 +192,10 @@ def test_loops_hung_back_over_the_width_are_a_step() -> None:
 
 def test_a_zone_of_another_tension_steps_the_edge_and_counts_its_own_rows() -> None:
     made = gallery.tail()
-    grid = made.grid()
+    of = made.counted()
     # 30 rows at 3 a cm, then 14 in the rib with the same rows but 2.4 stitches a cm.
-    assert grid.height(30) == pytest.approx(10)
-    assert grid.across(40) == pytest.approx(1 / 2.4)
+    assert of.height_cm(30) == pytest.approx(10)
+    assert of.stitch_cm(40) == pytest.approx(1 / 2.4)
     shape = made.measured().outlines[0]
     assert shape.edge_x(9, "right") == pytest.approx(15)
     assert shape.edge_x(12, "right") == pytest.approx(12.5)
@@ -201,11 +208,8 @@ def test_a_mirror_image_is_one() -> None:
 
 
 def test_a_piece_that_begins_off_the_centre_is_drawn_about_its_start() -> None:
-    from dataclasses import replace
-
-    slot_at = replace(piece(run(0, 80)), lean=6)
-    grid = plain(FABRIC, slot_at)
-    shape = outline_on(slot_at, grid)
+    of = counted(replace(piece(run(0, 80)), lean=6))
+    shape = outline_on(of)
     assert (shape.left[0], shape.right[0]) == ((-10, 0), (10, 0))
     # Its first needle is L 26: what lies at a needle moves with the piece.
-    assert grid.at((-26, 0.0)) == (-10, 0)
+    assert of.point(-26, 0) == (-10, 0)

@@ -6,16 +6,16 @@ measures the fabric that it made, and knows no phrases; the two have to agree.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Container, Iterable, Sequence
+from collections.abc import Container, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 from math import hypot
 
-from walewright.counted.model import SizedOpening, SizedPiece, SizedRun, SizedSlot, SizedWedge
-from walewright.design.model import Design, Fabric, Piece
-
-PARTS = ("left", "centre", "right")
-"""Of an opening's edge, or of an edge on both sides, from left to right as the piece hung on the bed."""
+from walewright.counted.model import SizedOpening, SizedPiece, SizedRun, SizedWedge
+from walewright.counted.needles import moved, moves, shoulders, top_width
+from walewright.counted.piece import CountedPiece
+from walewright.design.model import Piece
+from walewright.trade.sides import GAP_PARTS, SIDES, EdgePart, EdgeSide
 
 UPPER = " upper"
 """What stands behind the name of a gap or slot to mean the stitches cast on above it."""
@@ -42,27 +42,27 @@ class Stretch:
     """One part of an edge. `part` is "whole", "left", "centre" or "right"; `points` are the places along it where a needle can
     take something up, from below or from the left."""
 
-    part: str
+    part: EdgePart
     length: EdgeLength
     points: int
 
 
-def edge_length(design: Design, piece: Piece, sized: SizedPiece, edge: str, round_it: bool = False) -> EdgeLength:
+def edge_length(of: CountedPiece, edge: str, round_it: bool = False) -> EdgeLength:
     """Length of a named edge. An edge called on both sides counts once, or, when a join goes round the whole outline of the
     piece (`round_it`), twice; of openings and shoulders all parts count."""
     found = NOTHING
-    for stretch in stretches(design, piece, sized, edge, round_it):
+    for stretch in stretches(of, edge, round_it):
         found = found.plus(stretch.length)
     return found
 
 
-def stretches(design: Design, piece: Piece, sized: SizedPiece, edge: str, round_it: bool = False) -> tuple[Stretch, ...]:
+def stretches(of: CountedPiece, edge: str, round_it: bool = False) -> tuple[Stretch, ...]:
     """The parts of a named edge, from left to right; `edge` may name one of them ("neck centre")."""
     head, part = split_part(edge)
-    found = _named(design, piece, sized, head)
+    found = _named(of, head)
     if part:
         return tuple(s for s in found if s.part == part)
-    if head in called_on_both(piece) and not round_it:
+    if head in called_on_both(of.piece) and not round_it:
         return found[:1]
     return found
 
@@ -70,7 +70,7 @@ def stretches(design: Design, piece: Piece, sized: SizedPiece, edge: str, round_
 def split_part(edge: str) -> tuple[str, str]:
     """ "neck centre" is the part "centre" of "neck"; of any other name the part is empty."""
     head, _, tail = edge.rpartition(" ")
-    return (head, tail) if head and tail in PARTS else (edge, "")
+    return (head, tail) if head and tail in GAP_PARTS else (edge, "")
 
 
 def called_on_both(piece: Piece) -> frozenset[str]:
@@ -83,113 +83,46 @@ def above(edge: str) -> str | None:
     return edge.removesuffix(UPPER) if edge.endswith(UPPER) else None
 
 
-def _named(design: Design, piece: Piece, sized: SizedPiece, head: str) -> tuple[Stretch, ...]:
-    row = _Row(design, piece, sized)
+def _named(of: CountedPiece, head: str) -> tuple[Stretch, ...]:
+    sized = of.sized
     if head == "start":
-        return (row.loops("whole", 1, -sized.start_left, sized.start),)
+        return (_loops(of, "whole", 1, -sized.start_left, sized.start),)
     if head in ("end", "shoulder"):
         first, width = -sized.start_left - moved(sized.left), top_width(sized)
-        parted = next((o for o in sized.openings if to_the_top(sized, o)), None)
+        parted = next((o for o in sized.openings if not o.rejoins), None)
         if parted is None:
-            return (row.loops("whole", sized.rows, first, width),)
+            return (_loops(of, "whole", sized.rows, first, width),)
         left, right = shoulders(sized, parted)
-        return (
-            row.loops("left", sized.rows, first, left),
-            row.loops("right", sized.rows, first + width - right, right),
-        )
+        return _loops(of, "left", sized.rows, first, left), _loops(of, "right", sized.rows, first + width - right, right)
     for opening in sized.openings:
         if opening.name == head:
-            return _gap(design, piece, sized, opening)
+            return _gap(of, opening)
         if opening.rejoins and above(head) == opening.name:
-            first = opening.first + moved(gap_runs(opening, "left"))
-            return (row.loops("whole", ends_at(sized, opening) + 1, first, opening.width),)
+            first = opening.first + moved(opening.edge("left"))
+            return (_loops(of, "whole", opening.to_row + 1, first, opening.width),)
     for slot in sized.slots:
         if slot.taken != "eyelet" and (slot.name == head or above(head) == slot.name):
-            return (row.loops("whole", slot.row + (slot.name != head), slot.first, slot_width(slot)),)
+            return (_loops(of, "whole", slot.row + (slot.name != head), slot.first, slot.stitches),)
     return tuple(
-        _row_edge(design, piece, sized, side, runs, head)
-        for side, runs in (("left", sized.left), ("right", sized.right))
+        _row_edge(of, side, runs, head)
+        for side, runs in zip(SIDES, (sized.left, sized.right), strict=True)
         if any(run.name == head for run in runs)
     )
 
 
-# ----------------------------------------------------------------- stitches
-
-
-@dataclass(frozen=True, slots=True)
-class _Row:
-    """What the stitches of a row measure. A charted panel has a gauge of its own; the wales of a latched one are counted as the
-    fabric that they were knitted in."""
-
-    design: Design
-    piece: Piece
-    sized: SizedPiece
-
-    def loops(self, part: str, row: int, first: int, count: int) -> Stretch:
-        """`count` stitches from slot `first` on, as they lie in a row."""
-        per_cm = fabric_at(self.design, self.piece, self.sized, row).stitches_per_cm
-        cm = count / per_cm
-        for chart in self.sized.charts:
-            inside = min(first + count - 1, chart.last) - max(first, chart.first) + 1
-            if chart.area == "panel" and chart.fabric and chart.from_row < row <= chart.to_row and inside > 0:
-                cm += inside * (1 / self.design.fabric(chart.fabric).stitches_per_cm - 1 / per_cm)
-        return Stretch(part, EdgeLength(0, count, cm), count)
-
-
-def moved(runs: Iterable[SizedRun]) -> int:
-    """Stitches that runs move outwards in all."""
-    return sum(by for run in runs for _, by in run.changes())
-
-
-def top_width(sized: SizedPiece) -> int:
-    """Stitches of the last row, an opening's included."""
-    return sized.start + moved((*sized.left, *sized.right))
-
-
-def slot_width(slot: SizedSlot) -> int:
-    """Stitches taken for a slot, and cast on again above it."""
-    return slot.last - slot.first + 1
-
-
-def to_the_top(sized: SizedPiece, opening: SizedOpening) -> bool:
-    """Whether the parts never come together again."""
-    return not opening.rejoins and ends_at(sized, opening) == sized.rows
-
-
-def ends_at(sized: SizedPiece, opening: SizedOpening) -> int:
-    """The last row of an opening."""
-    return opening.to_row or sized.rows
-
-
-def gap_runs(opening: SizedOpening, part: str) -> tuple[SizedRun, ...]:
-    """The inner edge of the part at that side of the gap."""
-    return (opening.left if part == "left" else opening.right) or (opening.run,)
-
-
-def shoulders(sized: SizedPiece, opening: SizedOpening) -> tuple[int, int]:
-    """Stitches of the last row left and right of an opening."""
-    both = top_width(sized) - opening.width
-    if not opening.left:
-        return both // 2, both - both // 2
-    left = sized.start_left + moved(sized.left) + opening.first + moved(opening.left)
-    return left, both - left
+def _loops(of: CountedPiece, part: EdgePart, row: int, first: int, count: int) -> Stretch:
+    """`count` stitches from slot `first` on, as they lie in a row. A charted panel has a gauge of its own; the wales of a latched
+    one are counted as the fabric that they were knitted in."""
+    base = of.stitch_cm(row)
+    cm = count / of.fabric(row).stitches_per_cm
+    for panel in of.panels:
+        inside = panel.inside(first, first + count)
+        if panel.fabric.stitch == "chart" and panel.low < row <= panel.high and inside > 0:
+            cm += inside * (1 / panel.fabric.stitches_per_cm - base)
+    return Stretch(part, EdgeLength(0, count, cm), count)
 
 
 # ----------------------------------------------------------------- rows
-
-
-def fabric_at(design: Design, piece: Piece, sized: SizedPiece, row: int) -> Fabric:
-    """The fabric over the whole width that row `row` (1 ...) is knitted in."""
-    zones = (z for z in sized.zones if z.first > z.last and z.from_row < row <= z.to_row)
-    zone = next(zones, None)
-    return design.fabric(piece.fabric if zone is None else zone.fabric)
-
-
-def _fabrics(design: Design, piece: Piece, sized: SizedPiece) -> Callable[[int], Fabric]:
-    """As `fabric_at`, for one row after the other: the fabrics are looked up once."""
-    base = design.fabric(piece.fabric)
-    zones = [(z.from_row, z.to_row, design.fabric(z.fabric)) for z in sized.zones if z.first > z.last]
-    return lambda row: next((fabric for after, to, fabric in zones if after < row <= to), base)
 
 
 def knitted_rows(sized: SizedPiece, from_row: int, to_row: int) -> tuple[int, ...]:
@@ -200,7 +133,7 @@ def knitted_rows(sized: SizedPiece, from_row: int, to_row: int) -> tuple[int, ..
     return tuple(rows[sized.counter(from_row) : sized.counter(to_row)])
 
 
-def held_rows(sized: SizedPiece, side: str) -> frozenset[int]:
+def held_rows(sized: SizedPiece, side: EdgeSide) -> frozenset[int]:
     """Rows that do not reach the outer edge because its stitches are held."""
     found: set[int] = set()
     for wedge in sized.wedges:
@@ -209,7 +142,7 @@ def held_rows(sized: SizedPiece, side: str) -> frozenset[int]:
     return frozenset(found)
 
 
-def _held(sized: SizedPiece, wedge: SizedWedge, side: str) -> set[int]:
+def _held(sized: SizedPiece, wedge: SizedWedge, side: EdgeSide) -> set[int]:
     """A hold is made where the carriage is not: it is at the right, or, of a part beside an opening, at the part's outer edge.
     So a left edge that is first held below a parting comes back a row later above it."""
     count = len(wedge.groups)
@@ -219,46 +152,38 @@ def _held(sized: SizedPiece, wedge: SizedWedge, side: str) -> set[int]:
     return set(range(first + 1, last + 1)) if rows else set()
 
 
-def _lead(sized: SizedPiece, row: int, side: str) -> int:
+def _lead(sized: SizedPiece, row: int, side: EdgeSide) -> int:
     """Rows that are knitted after an even row before stitches of that edge can be held."""
-    parted = any(o.row <= row < ends_at(sized, o) for o in sized.openings)
-    return 1 if parted or side == "right" else 0
+    return 1 if sized.parted(row) or side == "right" else 0
 
 
-def _row_edge(design: Design, piece: Piece, sized: SizedPiece, side: str, runs: Sequence[SizedRun], name: str) -> Stretch:
+def _row_edge(of: CountedPiece, side: EdgeSide, runs: Sequence[SizedRun], name: str) -> Stretch:
     own = [run for run in runs if run.name == name]
-    return _polyline(design, piece, sized, side, (own[0].from_row, own[-1].to_row), runs, held_rows(sized, side))
+    return _polyline(of, side, (own[0].from_row, own[-1].to_row), runs, held_rows(of.sized, side))
 
 
-def _gap(design: Design, piece: Piece, sized: SizedPiece, opening: SizedOpening) -> tuple[Stretch, ...]:
-    rows = opening.row, ends_at(sized, opening)
-    left, right = (_polyline(design, piece, sized, p, rows, gap_runs(opening, p), frozenset()) for p in ("left", "right"))
-    centre = _Row(design, piece, sized).loops("centre", opening.row, opening.first, opening.flat)
+def _gap(of: CountedPiece, opening: SizedOpening) -> tuple[Stretch, ...]:
+    rows = opening.row, opening.to_row
+    left, right = (_polyline(of, p, rows, opening.edge(p), frozenset()) for p in SIDES)
+    centre = _loops(of, "centre", opening.row, opening.first, opening.flat)
     return (left, centre, right) if opening.flat else (left, right)
 
 
 def _polyline(
-    design: Design,
-    piece: Piece,
-    sized: SizedPiece,
-    part: str,
-    between: tuple[int, int],
-    runs: Sequence[SizedRun],
-    held: frozenset[int],
+    of: CountedPiece, part: EdgePart, between: tuple[int, int], runs: Sequence[SizedRun], held: frozenset[int]
 ) -> Stretch:
     """Straight from turn to turn, through the middle of the stitch that is moved there; stitches cast off or on at once are crossed
     within the row above them. Loops hung back across the work are drawn together or apart: that moves no edge.
 
     Points are the end of every row, and the stitches cast off or on on the way."""
-    moves = [run for run in runs if not run.across]
-    by_row = _moved_at(moves)
-    turns, steps = _turns(moves), {row: abs(by) for run in moves for row, by in run.changes() if _at_once(run, by)}
-    backs = _turned_back(moves, by_row, steps)
+    own = [run for run in runs if not run.across]
+    by_row = moves(own)
+    turns, steps = _turns(own), {row: abs(by) for run in own for row, by in run.changes() if _at_once(run, by)}
+    backs = _turned_back(own, by_row, steps)
     line, count, sideways, before, turned = [(0.0, 0.0)], 0, 0, between[0], ""
     across = up = 0.0
     rows_per_cm = 0.0
-    fabric_of = _fabrics(design, piece, sized)
-    for row in knitted_rows(sized, *between):
+    for row in knitted_rows(of.sized, *between):
         # Back at the beginning of a repeat nothing is moved: the moves there led into it.
         if row == before + 1 and row > 1 and before in by_row:
             sideways += by_row[before]
@@ -267,7 +192,7 @@ def _polyline(
         before = row
         if row in held:
             continue
-        fabric = fabric_of(row)
+        fabric = of.fabric(row)
         wide, high = sideways / fabric.stitches_per_cm, 1 / fabric.rows_per_cm
         if sideways and turned == "step":
             line += [(across, up), (across + wide, up + high)]
@@ -284,22 +209,13 @@ def _polyline(
     return Stretch(part, EdgeLength(count, 0, cm), count + chains)
 
 
-def _moved_at(runs: Iterable[SizedRun]) -> dict[int, int]:
-    """Row to the stitches that the edge moves there."""
-    found: dict[int, int] = {}
-    for run in runs:
-        for row, by in run.changes():
-            found[row] = found.get(row, 0) + by
-    return found
-
-
 def _at_once(run: SizedRun, by: int) -> bool:
     """Whether a move is a step: cast off or on. Two decreased at once are laid on their neighbours, and slope like single ones;
     nothing of them is left to pick up."""
     return abs(by) > 1 and by != -run.way.at_once
 
 
-def _turned_back(runs: Iterable[SizedRun], moved: dict[int, int], steps: Container[int]) -> frozenset[int]:
+def _turned_back(runs: Iterable[SizedRun], moved: Mapping[int, int], steps: Container[int]) -> frozenset[int]:
     """Rows between two runs where an edge that sloped one way begins to slope the other way. Elsewhere it lies straight from the
     last move below such a row to the first one above it."""
 

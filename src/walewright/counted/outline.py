@@ -12,10 +12,12 @@ import itertools
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
-from walewright.figures.grid import Grid, Point
-from walewright.solve.model import SizedOpening, SizedPiece, SizedRun, SizedWedge
+from walewright.counted.model import SizedOpening, SizedPiece, SizedRun, SizedWedge
+from walewright.counted.piece import CountedPiece
+from walewright.trade.sides import EdgeSide
 
-__all__ = ["STEP", "Dart", "Gap", "Outline", "Point", "outline"]
+Point = tuple[float, float]
+"""(x, y): x to the right, y upwards."""
 
 STEP = 4
 """Stitches. A move of fewer, or one that follows within two rows, is part of a slope or a curve; a larger one is a step."""
@@ -35,7 +37,7 @@ class Dart:
     """Held rows in mid-piece: the corner at the edge where they begin, the innermost end, and the corner where they are over."""
 
     name: str
-    side: str
+    side: EdgeSide
     lines: tuple[Point, ...]
     wedge: SizedWedge
 
@@ -97,7 +99,7 @@ class Outline:
         """Width of the start, cm."""
         return self.right[0][0] - self.left[0][0]
 
-    def edge_x(self, height: float, side: str) -> float:
+    def edge_x(self, height: float, side: EdgeSide) -> float:
         """x in cm of the outer edge of `side` at that height, just below any step there; above the edge's end, that of the slope
         on from it."""
         edge = self.right if side == "right" else self.left
@@ -106,24 +108,25 @@ class Outline:
         return edge[-1][0] if found is None else found
 
 
-def outline(piece: SizedPiece, grid: Grid) -> Outline:
-    """The outline of `piece` on the grid of its fabrics."""
-    right = tuple(_cut(piece, "right", _edge(piece.right, grid.middle + piece.start / 2, +1)))
-    left = tuple(_cut(piece, "left", _edge(piece.left, grid.middle - piece.start / 2, -1)))
+def outline(of: CountedPiece) -> Outline:
+    """The outline of a counted piece, each row in its fabrics."""
+    piece = of.sized
+    right = tuple(_cut(piece, "right", _edge(piece.right, of.middle + piece.start / 2, +1)))
+    left = tuple(_cut(piece, "left", _edge(piece.left, of.middle - piece.start / 2, -1)))
     tops = [o for o in piece.openings if not o.rejoins]
     opening = tops[-1] if tops else None
-    neck = tuple(_gap(piece, opening)) if opening else ()
+    neck = tuple(_gap(opening)) if opening else ()
     inner = (neck[0][0], neck[-1][0]) if neck else _meeting(piece, left[-1][0], right[-1][0])
     rows = float(piece.rows)
     return Outline(
-        left=grid.line(left),
-        right=grid.line(right),
-        shoulder_left=grid.line(_shoulder(piece, left[-1], "left", inner[0], rows)),
-        shoulder_right=grid.line(_shoulder(piece, right[-1], "right", inner[1], rows)),
-        neck=grid.line(neck),
-        foot=grid.line(_foot(piece, left[0], right[0])),
-        gaps=tuple(Gap(o.name, grid.line(_gap(piece, o)), True) for o in piece.openings if o.rejoins),
-        darts=tuple(_darts(piece, grid)),
+        left=_line(of, left),
+        right=_line(of, right),
+        shoulder_left=_line(of, _shoulder(piece, left[-1], "left", inner[0], rows)),
+        shoulder_right=_line(of, _shoulder(piece, right[-1], "right", inner[1], rows)),
+        neck=_line(of, neck),
+        foot=_line(of, _foot(piece, left[0], right[0])),
+        gaps=tuple(Gap(o.name, _line(of, _gap(o)), True) for o in piece.openings if o.rejoins),
+        darts=tuple(_darts(of)),
     )
 
 
@@ -149,18 +152,18 @@ def _edge(runs: tuple[SizedRun, ...], x: float, sign: int) -> Iterator[Point]:
             last = run.to_row
 
 
-def on_top(piece: SizedPiece, side: str) -> SizedWedge | None:
+def on_top(piece: SizedPiece, side: EdgeSide) -> SizedWedge | None:
     """The holding that slopes the end of an edge: the last one of `side`, held up to the top."""
     found = [w for w in piece.wedges if w.edge in ("both", side) and w.kind == "in" and w.to_row >= piece.rows]
     return found[-1] if found else None
 
 
-def at_foot(piece: SizedPiece, side: str) -> SizedWedge | None:
+def at_foot(piece: SizedPiece, side: EdgeSide) -> SizedWedge | None:
     """The holding that curves the start: all but the middle held at row 0, and returned step by step."""
     return next((w for w in piece.wedges if w.edge in ("both", side) and w.kind == "out" and w.from_row == 0), None)
 
 
-def _cut(piece: SizedPiece, side: str, points: Iterable[Point]) -> Iterator[Point]:
+def _cut(piece: SizedPiece, side: EdgeSide, points: Iterable[Point]) -> Iterator[Point]:
     """An edge between the slope of its foot and that of its top: held needles do not rise."""
     top, foot = on_top(piece, side), at_foot(piece, side)
     low = foot.to_row - 2 if foot else 0
@@ -195,7 +198,7 @@ def _meeting(piece: SizedPiece, left: float, right: float) -> tuple[float, float
     return meet, meet
 
 
-def _shoulder(piece: SizedPiece, corner: Point, side: str, inner: float, rows: float) -> Iterator[Point]:
+def _shoulder(piece: SizedPiece, corner: Point, side: EdgeSide, inner: float, rows: float) -> Iterator[Point]:
     wedge = on_top(piece, side)
     sign = 1 if side == "right" else -1
     if wedge is not None:
@@ -233,13 +236,10 @@ def _stairs(wedge: SizedWedge, x: float, inwards: int, row: float, up: int) -> I
 # ----------------------------------------------------------------- openings and darts
 
 
-def _gap(piece: SizedPiece, opening: SizedOpening) -> Iterator[Point]:
+def _gap(opening: SizedOpening) -> Iterator[Point]:
     """The edge of an opening from the left part's end down, across and up to the right part's."""
-    to_row = opening.to_row or piece.rows
-    first = float(opening.first) if opening.left or opening.right else -opening.flat / 2
-    left_runs, right_runs = (opening.left or (opening.run,)), (opening.right or (opening.run,))
-    left = list(_inner(left_runs, first, +1, opening.row, to_row))
-    right = list(_inner(right_runs, first + opening.flat, -1, opening.row, to_row))
+    left = list(_inner(opening.edge("left"), opening.first, +1, opening.row, opening.to_row))
+    right = list(_inner(opening.edge("right"), opening.first + opening.flat, -1, opening.row, opening.to_row))
     yield from reversed(left)
     yield from right
 
@@ -263,16 +263,17 @@ def _inner(runs: tuple[SizedRun, ...], x: float, sign: int, row: int, to_row: in
         yield x, float(to_row)
 
 
-def _darts(piece: SizedPiece, grid: Grid) -> Iterator[Dart]:
+def _darts(of: CountedPiece) -> Iterator[Dart]:
+    piece = of.sized
     for wedge in piece.wedges:
         for side in ("left", "right") if wedge.edge == "both" else (wedge.edge,):
             if wedge in (on_top(piece, side), at_foot(piece, side)):
                 continue
             sign = 1 if side == "right" else -1
             runs = piece.right if side == "right" else piece.left
-            edge = list(_edge(runs, grid.middle + sign * piece.start / 2, sign))
+            edge = list(_edge(runs, of.middle + sign * piece.start / 2, sign))
             x = _x_at(tuple(edge), wedge.from_row)
-            yield Dart(wedge.name, side, grid.line(_dart(wedge, edge[-1][0] if x is None else x, -sign)), wedge)
+            yield Dart(wedge.name, side, _line(of, _dart(wedge, edge[-1][0] if x is None else x, -sign)), wedge)
 
 
 def _dart(wedge: SizedWedge, x: float, inwards: int) -> Iterator[Point]:
@@ -295,6 +296,45 @@ def _dart(wedge: SizedWedge, x: float, inwards: int) -> Iterator[Point]:
 
 
 # ----------------------------------------------------------------- lines
+
+
+def _line(of: CountedPiece, points: Iterable[Point]) -> tuple[Point, ...]:
+    """A line of (stitches, row) in cm, without points that lie straight between their neighbours."""
+    found = list(points)
+    if len(of.bands) == 1 and not of.panels:
+        return _straightened([of.point(*p) for p in found])
+    made = [point for a, b in itertools.pairwise(found) for point in _piecewise(of, a, b)]
+    return _straightened(made or [of.point(*p) for p in found])
+
+
+def _piecewise(of: CountedPiece, a: Point, b: Point) -> Iterator[Point]:
+    if a[1] == b[1]:
+        yield from (of.point(*a), of.point(*b))
+        return
+    up = b[1] > a[1]
+    ends = {float(band.low) for band in of.bands} | {float(r) for p in of.panels for r in (p.low, p.high)}
+    cuts = sorted(row for row in ends if min(a[1], b[1]) < row < max(a[1], b[1]))
+    for low, high in itertools.pairwise([a[1], *(cuts if up else reversed(cuts)), b[1]]):
+        for row, leaving in ((low, True), (high, False)):
+            x = a[0] + (b[0] - a[0]) * (row - a[1]) / (b[1] - a[1])
+            yield of.point(x, row, above=leaving == up)
+
+
+def _straightened(points: list[Point]) -> tuple[Point, ...]:
+    kept: list[Point] = []
+    for point in points:
+        if kept and kept[-1] == point:
+            continue
+        while len(kept) >= 2 and _on_line(kept[-2], kept[-1], point):
+            kept.pop()
+        kept.append(point)
+    return tuple(kept)
+
+
+def _on_line(a: Point, b: Point, c: Point) -> bool:
+    cross = (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])
+    onward = (b[0] - a[0]) * (c[0] - b[0]) + (b[1] - a[1]) * (c[1] - b[1])
+    return abs(cross) < 1e-9 and onward >= 0
 
 
 def _x_at(line: tuple[Point, ...], height: float) -> float | None:

@@ -1,0 +1,37 @@
+"""How hands do what a sentence tells, where there is more than one way: what a step's text fields may say."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from walewright.knit.needle import Side
+
+EndsShaped = Literal["both ends", "left end", "right end"]
+
+ONE_END: dict[Side, EndsShaped] = {"left": "left end", "right": "right end"}
+
+YarnLeft = Literal["", "carried"]
+"""What becomes of the yarn before: broken off, or left hanging at its side, to be taken up again."""
+
+SpreadChange = Literal["two together", "an empty needle"]
+
+MarkWhen = Literal["begin", "end"]
+
+SayManner = Literal["note", "by hand"]
+
+
+FoldOnto = Literal["the same needles", "all needles"]
+
+FoldWay = Literal["in front", "behind"]
+"""in front: purl sides together | behind: knit sides together."""
+
+LinkedOver = Literal["empty needles", "the other piece"]
+
+Sooner = Literal["", "disturbed"]
+"""disturbed: a wale too whose stitch is about to be moved, cast off, held, taken off or hung with another."""
+
+LoopsOpen = Literal["", "open"]
+
+SeamEdges = Literal["", "open", "no tail", "beyond"]
+"""open: both are open loops, which no seam holds | no tail: of a graft, neither is a last row, where a tail hangs | beyond: what
+one side is longer lies along the strips."""

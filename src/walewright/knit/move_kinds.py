@@ -1,0 +1,25 @@
+"""The closed sets that operations name: what planner, bed and reader mean by the same word. They are said here once more, apart
+from the tables of the trade, because the bed and the reader know nothing of those."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+CastOnWay = Literal["comb", "e-wrap", "chain"]
+
+HungFace = Literal["purl", "knit"]
+"""A side of the fabric."""
+
+HungPart = Literal["whole", "left", "centre", "right"]
+"""A part of an edge, as the piece hung on the bed."""
+
+HungEnd = Literal["bottom", "top", "left", "right"]
+"""An end of an edge: of rows the bottom or the top one, of stitches the left or the right one, as the piece hung on the bed."""
+
+SeamEnd = Literal[HungEnd, ""]
+"""The end at which a seam comes to an edge; empty: it has no other side."""
+
+NamedRows = Literal["outer", "left", "right", "inner"]
+"""Which edges of rows: the outer ones of both sides, one of them, or those of the parted halves."""
+
+SeamWay = Literal["sewn", "gathered", "grafted"]

@@ -1,0 +1,61 @@
+"""How a piece begins and ends, and what becomes of stitches in the middle of a row."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Literal
+
+OwnStart = Literal["waste", "hand waste", "e-wrap", "chain"]
+"""Ways to begin on needles of its own."""
+
+StartWay = Literal[OwnStart, "along"]
+"""waste | hand waste: waste yarn cast on by hand | e-wrap | chain | along: hung on edges of other pieces."""
+
+EndWay = Literal["waste", "cast-off", "sewn-off", "gathered"]
+"""waste: its loops wait on waste yarn | cast-off: by a chain | sewn-off: by back-stitch | gathered: the tail drawn through."""
+
+Taken = Literal["waste", "cast-off"]
+"""What becomes of the stitches that a gap or a slot takes: left on waste yarn, or closed by a chain."""
+
+SlotTaken = Literal[Taken, "eyelet"]
+"""eyelet: the one loop is moved to its neighbour, and the empty needle stays in work."""
+
+WasteCastOn = Literal["comb", "by hand"]
+
+ClosedCastOn = Literal["e-wrap", "chain"]
+
+
+@dataclass(frozen=True, slots=True)
+class StartFacts:
+    waste: WasteCastOn | None = None
+    """How the waste yarn is cast on below it; None where the piece's own yarn comes first. Above waste yarn its loops are open."""
+    cast_on: ClosedCastOn | None = None
+    """How its first row is cast on in its own yarn: a finished edge."""
+
+
+STARTS: Mapping[StartWay, StartFacts] = {
+    "waste": StartFacts(waste="comb"),
+    "hand waste": StartFacts(waste="by hand"),
+    "e-wrap": StartFacts(cast_on="e-wrap"),
+    "chain": StartFacts(cast_on="chain"),
+    "along": StartFacts(),
+}
+
+
+@dataclass(frozen=True, slots=True)
+class EndFacts:
+    open: bool = False
+    """Its loops wait to be joined."""
+    edge: bool = False
+    """Its stitches are closed side by side, so that each can be picked up."""
+
+
+ENDS: Mapping[EndWay, EndFacts] = {
+    "waste": EndFacts(open=True),
+    "cast-off": EndFacts(edge=True),
+    "sewn-off": EndFacts(edge=True),
+    "gathered": EndFacts(),
+}
+
+TAKEN: tuple[Taken, ...] = ("waste", "cast-off")

@@ -1,0 +1,35 @@
+"""How edges are put together."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Literal
+
+JoinWay = Literal["sewn", "grafted", "linked", "gathered"]
+"""sewn | grafted: loop by loop with a needle | linked: loop by loop on the bed | gathered: sewn, the fullness drawn in."""
+
+NextCopy = Literal["", "next", "all round"]
+"""Of a piece knitted several times: each copy by itself, each to the next one, or the last to the first too."""
+
+WornFacing = Literal["", "right", "wrong"]
+"""The side of pieces to the knitter when they are hung, as they are worn; empty: so that the right side of what is knitted on comes
+outside."""
+
+
+@dataclass(frozen=True, slots=True)
+class JoinFacts:
+    """What is asked of a way to join."""
+
+    by_loops: bool = False
+    """Loop meets loop: both sides have as many."""
+    by_needle: bool = False
+    """A seam, sewn with a needle."""
+
+
+JOINS: Mapping[JoinWay, JoinFacts] = {
+    "sewn": JoinFacts(by_needle=True),
+    "grafted": JoinFacts(by_loops=True),
+    "linked": JoinFacts(by_loops=True),
+    "gathered": JoinFacts(by_needle=True),
+}

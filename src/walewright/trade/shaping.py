@@ -1,0 +1,58 @@
+"""How an edge goes, and what is done with its stitches."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Literal
+
+EdgePath = Literal["straight", "slope", "curve", "arch", "steps", "rate"]
+"""straight | slope | curve: level at first, upright in the end | arch: upright at first, level in the end | steps: so many at
+once, so often | rate: so many stitches every so many rows."""
+
+RunPath = Literal[EdgePath, "across"]
+"""across: no rows: the loops are hung back evenly on more or fewer needles."""
+
+WayKind = Literal["simple", "fashioned"]
+"""simple: at the last stitch | fashioned: so many stitches in."""
+
+WedgeKind = Literal["in", "out", "both"]
+"""in: held step by step from the edge inwards, then all returned | out: held at once, returned step by step outwards | both."""
+
+NeckShape = Literal["round", "v", "square"]
+
+OpeningShape = Literal[NeckShape, "edges"]
+"""edges: each edge is given by itself."""
+
+
+PATHS: tuple[EdgePath, ...] = ("straight", "slope", "curve", "arch", "steps", "rate")
+
+
+@dataclass(frozen=True, slots=True)
+class WedgeFacts:
+    """What is asked of a wedge."""
+
+    rows_a_step: int
+    """Rows that a step of it takes."""
+
+
+WEDGES: Mapping[WedgeKind, WedgeFacts] = {"in": WedgeFacts(2), "out": WedgeFacts(2), "both": WedgeFacts(4)}
+
+WAYS: tuple[WayKind, ...] = ("simple", "fashioned")
+
+
+@dataclass(frozen=True, slots=True)
+class NeckFacts:
+    """What is asked of a neck's shape."""
+
+    path: EdgePath
+    """How its edges go."""
+    flat_share: float
+    """How much of its width is taken at once at the bottom, where its author does not say."""
+
+
+NECKS: Mapping[NeckShape, NeckFacts] = {
+    "round": NeckFacts("curve", 0.5),
+    "v": NeckFacts("slope", 0.0),
+    "square": NeckFacts("straight", 1.0),
+}
