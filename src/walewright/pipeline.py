@@ -68,7 +68,7 @@ def compile(text: str, file: str, shipped: Shipped, changes: Changes, language: 
     `shipped` are the tables and machines that a source can name, `changes` the knitter's own sizes, tensions and
     measurements, `language` what is printed in, if not English. Goes as far as it can and never raises for a fault of the author's.
     """
-    outcome = replace(understood(text, file, shipped, changes), language=language)
+    outcome = understood(text, file, shipped, changes, language)
     if outcome.design is None or has_errors(outcome.diagnostics):
         return outcome
     return from_design(outcome)
@@ -97,9 +97,9 @@ def _counted(outcome: Outcome, helps: bool = True) -> Outcome:
     return _count(outcome, helps)
 
 
-def understood(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome:
+def understood(text: str, file: str, shipped: Shipped, changes: Changes, language: PrintedIn | None = None) -> Outcome:
     """As `compile`, as far as what the source means."""
-    return _understand(Outcome(file, text), shipped, changes)
+    return _understand(Outcome(file, text, language=language), shipped, changes)
 
 
 def _understand(outcome: Outcome, shipped: Shipped, changes: Changes) -> Outcome:
@@ -108,7 +108,8 @@ def _understand(outcome: Outcome, shipped: Shipped, changes: Changes) -> Outcome
     tree, unread = source.read(outcome.file, outcome.text)
     # A source with broken lines is still understood, so that the author hears of every mistake at once.
     shapes, unshaped = _shapes(tree, shipped)
-    meant, unclear = design.understand(tree, shipped, changes, shapes)
+    spoken = source.in_language(tree, _named(outcome))
+    meant, unclear = design.understand(spoken, shipped, changes, shapes)
     return replace(outcome, tree=tree, design=meant, diagnostics=(*unread, *unshaped, *unclear))
 
 
@@ -202,6 +203,12 @@ def _prove(outcome: Outcome) -> Outcome:
         again = tuple(result if read == work else bed.knit(read, machine) for read, work, result in planned)
     proven, faults = proof.prove(outcome.design, outcome.glued, outcome.counts, outcome.works, outcome.results, again)
     return replace(outcome, read=works or (), proof=proven, diagnostics=(*outcome.diagnostics, *unread, *faults))
+
+
+def _named(outcome: Outcome) -> str:
+    from walewright.languages import ENGLISH
+
+    return outcome.language.name if outcome.language is not None else ENGLISH
 
 
 def _printed(outcome: Outcome) -> PrintedIn:

@@ -8,12 +8,14 @@ from dataclasses import fields, is_dataclass
 
 import pytest
 
-from tests.whole.shipped_once import GARMENTS, compiled
+from tests.whole.shipped_once import GARMENTS, SHIPPED, compiled
 from tests.whole.turned import MARK, language, turned
 from tests.write.garments import SAMPLES
+from walewright.design import Changes
 from walewright.knit import steps as st
+from walewright.languages import PrintedIn
 from walewright.languages import printed as english
-from walewright.pipeline import Outcome
+from walewright.pipeline import Outcome, compile
 from walewright.readback import read_back_all
 from walewright.readback.sentences import Unreadable, said
 from walewright.write import plain_text, write
@@ -84,3 +86,36 @@ def test_a_reader_of_one_language_reads_no_other() -> None:
     outcome = compiled(GARMENTS[0])
     assert read_back_all(outcome.plain_text, language().reading)[0] is None
     assert read_back_all(in_turned(outcome), english().reading)[0] is None
+
+
+SOURCE = """
+pattern "Strip", in turned "Pirts"
+    note "Wash it.", in turned "Hsaw"
+sizes M
+machine standard
+yarn wool "wool", 50 g = 82 m
+fabric plain
+    stocking stitch in wool at tension 4
+    swatch 40 stitches by 60 rows = 20 cm by 21 cm, 10 g
+piece strip in plain
+    levels hem 0 cm, top 10 cm
+    start 20 cm wide with e-wrap
+    end cast off
+making up
+    step "Sew in all ends.", in turned "Wes"
+    step "Steam it."
+"""
+
+
+@pytest.mark.parametrize(
+    ("tongue", "title", "told"),
+    [(None, "Strip", ("Sew in all ends.", "Steam it.")), (language(), "Pirts", ("Wes", "Steam it."))],
+    ids=["english", "turned"],
+)
+def test_a_text_is_taken_in_the_language_that_is_printed(tongue: PrintedIn | None, title: str, told: tuple[str, ...]) -> None:
+    outcome = compile(SOURCE, "strip.wale", SHIPPED, Changes(), tongue)
+    assert outcome.proven
+    assert outcome.design is not None
+    assert (outcome.design.title, outcome.design.making_up) == (title, told)
+    assert all(text in outcome.plain_text for text in told)
+    assert ("Hsaw" in str(outcome.design.texts)) is (tongue is not None)

@@ -156,6 +156,7 @@ DESIGN = _errors(
     repeat_parity="Whole repeats never come to the piece's even or odd number of stitches.",
     repeat_wider_than_piece="A piece is narrower than one repeat.",
     repeated_name="Two things of a kind have one name.",
+    language_twice="A text is there twice in one language.",
     repeated_statement="A block says something twice.",
     repeats_without_chart="A panel is so many repeats wide, and its fabric has none.",
     require_fails="A requirement does not hold.",

@@ -86,6 +86,11 @@ WORDINGS: dict[str, Wording] = {
         notes={"lacking": "no value for {lacking}"},
     ),
     "repeated-name": Wording("`{name}` is the name of two {what:terms}", labels={"again": "here again", "first": "first here"}),
+    "language-twice": Wording(
+        "the text is there twice in {language}",
+        labels={"again": "here again", "first": "first here"},
+        helps={"leave-one-out": "leave one of them out"},
+    ),
     "repeated-statement": Wording("{owner} has two `{what}` statements", labels={"again": "here again", "first": "first here"}),
     "require-fails/bare": Wording(
         "it is required that {requirement}, and it is not so",
