@@ -61,6 +61,12 @@ class Machine:
     origin: Origin
 
     @property
+    def called(self) -> str:
+        """Its label as far as the first comma, else its name. What follows there is said by other facts, which the source may have
+        replaced."""
+        return (self.label or self.name).partition(",")[0]
+
+    @property
     def words(self) -> str:
         """ "180 needles, 4.5 mm apart"."""
         return f"{self.needles} needles, {self.pitch_mm:g} mm apart"
@@ -249,6 +255,9 @@ class Piece:
     def symmetric(self) -> bool:
         return self.left == self.right
 
+    def level(self, name: str) -> Level:
+        return next(level for level in self.levels if level.name == name)
+
 
 @dataclass(frozen=True, slots=True)
 class EdgeName:
@@ -374,6 +383,10 @@ class Design:
 
     def edging(self, name: str) -> Edging:
         return next(e for e in self.edgings if e.name == name)
+
+    def edged_in(self, edging: str) -> Fabric:
+        """What an edging is knitted in."""
+        return self.fabric(self.edging(edging).fabric)
 
     def piece(self, name: str) -> Piece:
         return next(p for p in self.pieces if p.name == name)
