@@ -10,6 +10,7 @@ import click
 from walewright import __version__
 from walewright.cli import console
 from walewright.cli.command_line import TooMany
+from walewright.languages import ENGLISH
 
 Command = TypeVar("Command", bound=Callable[..., object])
 
@@ -72,6 +73,13 @@ MESSAGES = click.option(
     show_default=True,
     metavar="FORM",
     help="text, or json: for programs, an object of JSON a line (docs/files.md).",
+)
+LANGUAGE = click.option(
+    "--language",
+    default=ENGLISH,
+    show_default=True,
+    metavar="NAME",
+    help="The language that is printed and told in.",
 )
 GIVEN = together(
     click.option(

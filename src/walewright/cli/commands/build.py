@@ -16,7 +16,7 @@ from walewright.cli.each import each
 from walewright.cli.formats import NAMES, format_named
 from walewright.cli.formats.format import Pattern
 from walewright.cli.outputs import product_names, unfit_outputs
-from walewright.cli.parameters import FILES, GIVEN, HELP, MESSAGES, SIZES, command
+from walewright.cli.parameters import FILES, GIVEN, HELP, LANGUAGE, MESSAGES, SIZES, command
 from walewright.cli.sources import unfit_names
 from walewright.report.columns import named
 from walewright.report.model import Diagnostic, Severity, Span, diagnosed
@@ -35,7 +35,7 @@ def _build(
 
 def _printed(line: CommandLine, files: Sequence[str], out: str, printing: options.Printing, wanted: options.Wanted) -> int:
     """Compile each file and write its pages into the folder `out`. Returns the exit code."""
-    from walewright.guide.english import LANGUAGE
+    from walewright.guide import english
 
     out = out or os.curdir
     today, undated = world.today()
@@ -55,12 +55,14 @@ def _printed(line: CommandLine, files: Sequence[str], out: str, printing: option
             bar.step(f"proving {name}")
             outcome = sources.compile_file(file, wanted)
             edits, texts = sources.edits(outcome, wanted), {FILE: line.text, **wanted.texts}
-            console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits)
+            console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits, wanted.printed)
             if not outcome.proven:
                 return options.exit_code(outcome.diagnostics)
-            pattern = Pattern(outcome, LANGUAGE, printing.paper, printing.units, __version__, today.isoformat(), printing.theme)
+            pattern = Pattern(
+                outcome, english.LANGUAGE, printing.paper, printing.units, __version__, today.isoformat(), printing.theme
+            )
             made, doubts = _render(pattern, printing.formats, lambda form: bar.step(f"printing {name} as {form}"))
-            console.report(doubts, {}, line.form)
+            console.report(doubts, {}, line.form, language=wanted.printed)
             names = product_names(file, printing.formats)
             unwritable = world.write_set(out, {names[form]: data for form, data in made.items()})
             if unwritable is not None:
@@ -96,6 +98,7 @@ COMMAND = command(
     click.option("--out", default="out", show_default=True, metavar="DIR", help="Folder for what is built; made if missing."),
     SIZES,
     GIVEN,
+    LANGUAGE,
     click.option("--paper", default="a4", show_default=True, metavar="PAPER", help="a4 or letter."),
     click.option("--units", default="cm", show_default=True, metavar="UNITS", help="cm, in or both."),
     click.option("--as", "formats", multiple=True, metavar="FORMATS", help=f"Of {', '.join(NAMES)} (repeat, or list with commas)."),

@@ -8,7 +8,7 @@ from typing import Any
 from walewright.cli import console, options, sources
 from walewright.cli.command_line import FILE, CommandLine
 from walewright.cli.each import each
-from walewright.cli.parameters import FILES, GIVEN, HELP, MESSAGES, SIZES, command
+from walewright.cli.parameters import FILES, GIVEN, HELP, LANGUAGE, MESSAGES, SIZES, command
 from walewright.cli.sources import unfit_names
 
 
@@ -23,7 +23,7 @@ def _check(line: CommandLine, /, files: Sequence[str], **asked: Any) -> int:
     def one(file: str) -> int:
         outcome = sources.compile_file(file, wanted)
         edits, texts = sources.edits(outcome, wanted), {FILE: line.text, **wanted.texts}
-        console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits)
+        console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits, wanted.printed)
         if not outcome.proven:
             return options.exit_code(outcome.diagnostics)
         from walewright.cli.summary import summary
@@ -34,4 +34,4 @@ def _check(line: CommandLine, /, files: Sequence[str], **asked: Any) -> int:
     return each(line, files, one, "checking")
 
 
-COMMAND = command("check", _check, FILES, SIZES, GIVEN, MESSAGES, HELP)
+COMMAND = command("check", _check, FILES, SIZES, GIVEN, LANGUAGE, MESSAGES, HELP)

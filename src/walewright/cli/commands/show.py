@@ -14,17 +14,11 @@ import click
 from walewright import __version__
 from walewright.cli import console, options, sources
 from walewright.cli.command_line import FILE, CommandLine
-from walewright.cli.parameters import GIVEN, HELP, MESSAGES, SIZES, command
+from walewright.cli.parameters import GIVEN, HELP, LANGUAGE, MESSAGES, SIZES, command
 from walewright.report.model import Diagnostic, Span, has_errors
 
 if TYPE_CHECKING:
     from walewright.pipeline import Outcome
-
-
-def _read_back(outcome: Outcome) -> object:
-    from walewright import readback
-
-    return readback.read_back_all(outcome.plain_text)[0] if outcome.plain_text else None
 
 
 RESULTS: dict[str, Callable[[Outcome], object]] = {
@@ -37,7 +31,7 @@ RESULTS: dict[str, Callable[[Outcome], object]] = {
     "bed": lambda o: o.results,
     "fit": lambda o: o.fit,
     "write": lambda o: o.instructions,
-    "readback": _read_back,
+    "readback": lambda o: o.read,
     "proof": lambda o: o.proof,
 }
 """Stage -> its result, or None (or nothing) where the source did not come so far. `knit` has the steps, `hands` the operations they
@@ -58,7 +52,7 @@ def _show(line: CommandLine, /, stage: str, file: str, **asked: Any) -> int:
     reach = sources.understand_file if stage in UNDERSTOOD else sources.compile_file
     outcome = reach(file, wanted)
     edits, texts = sources.edits(outcome, wanted), {FILE: line.text, **wanted.texts}
-    console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits)
+    console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits, wanted.printed)
     result = RESULTS[stage](outcome)
     if result:
         console.say(document(stage, file, result))
@@ -114,6 +108,7 @@ COMMAND = command(
     click.argument("file", metavar="FILE", help="A source, ending in .wale."),
     SIZES,
     GIVEN,
+    LANGUAGE,
     MESSAGES,
     HELP,
 )
