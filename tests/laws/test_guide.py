@@ -38,7 +38,7 @@ KINDS = frozenset({
     # Typefaces, by which a theme names them.
     *("Sheet Serif", "Sheet Sans"),
 })  # fmt: skip
-"""Strings of more than one word that are compared and never printed."""
+"""Strings of more than one word that are compared and never printed; attributes of SVG, with `="` in them, are none either."""
 
 COMMAND = "walewright build "
 
@@ -49,7 +49,7 @@ def prose(module: ast.Module) -> Iterator[str]:
     for node in ast.walk(module):
         if isinstance(node, ast.Constant) and isinstance(node.value, str) and id(node) not in silent:
             text = node.value
-            if PROSE.search(text) and text not in KINDS and text != COMMAND and "url(" not in text:
+            if PROSE.search(text) and text not in KINDS and text != COMMAND and "url(" not in text and '="' not in text:
                 yield f"line {node.lineno}: {text!r}"
 
 

@@ -179,8 +179,8 @@ def test_slants_lean_the_way_the_loop_goes() -> None:
 def test_a_symbol_has_the_number_that_the_standard_gives_it() -> None:
     assert symbols.standard(d.Cell("hole")) == "JIS L 0201 1030"
     assert symbols.standard(d.Cell("from left")) == "JIS L 0201 1100"
-    assert symbols.standard(d.Cell("ladder")) == "own drawing"
-    assert symbols.standard(d.Cell("knit", "navy")) == "own drawing"
+    assert symbols.standard(d.Cell("ladder")) == ""
+    assert symbols.standard(d.Cell("knit", "navy")) == ""
     # In the standard, but its number is not known.
     assert symbols.standard(d.Cell("tuck")) == "JIS L 0201"
 
