@@ -15,7 +15,7 @@ from walewright.design.reading.given import Counts, read_bed, read_dial, read_me
 from walewright.report.english import in_english
 from walewright.report.model import Diagnostic
 from walewright.source import read as read_source
-from walewright.source.syntax import Binary, Let, Machine, MachineFact, Name, Number
+from walewright.source.syntax import Binary, Let, MachineBlock, MachineFact, Name, Number
 
 Read = Callable[..., Any]
 
@@ -159,7 +159,7 @@ def test_facts_alone_stand_for_those_of_the_source() -> None:
 
 
 def test_a_bed_that_a_file_describes() -> None:
-    own = Machine("mine", (MachineFact("needles", (Number(140),)), MachineFact("pitch", (Number(6.5, "mm"),))))
+    own = MachineBlock("mine", (MachineFact("needles", (Number(140),)), MachineFact("pitch", (Number(6.5, "mm"),))))
     design, told = copy(Changes(own_bed=own))
     assert told == ()
     assert design is not None

@@ -26,7 +26,7 @@ def knitted(stitches: float, rows: float, width: float, height: float, unit: str
     """A fabric with that swatch, read as a source's swatch line is."""
     block = syntax.Swatch(Number(stitches, "stitches"), Number(rows, "rows"), Number(width, unit), Number(height, unit))
     findings = Findings()
-    made = fabric(syntax.Fabric("plain", (syntax.Stitch("stocking stitch", "wool", "4"), block)), {"wool": YARN}, {}, findings)
+    made = fabric(syntax.FabricBlock("plain", (syntax.Stitch("stocking stitch", "wool", "4"), block)), {"wool": YARN}, {}, findings)
     assert findings.all() == ()
     assert made is not None
     return made

@@ -15,7 +15,7 @@ from walewright.source import syntax
 from walewright.trade.sides import SIDES
 
 
-def motif(node: syntax.Motif, outline: Outline, cloth: Cloth, charts: Mapping[str, Chart | None]) -> Motif | None:
+def motif(node: syntax.MotifLine, outline: Outline, cloth: Cloth, charts: Mapping[str, Chart | None]) -> Motif | None:
     """A motif, checked: its chart is worked once, its rows and its width are there."""
     findings = cloth.place.findings
     what = said("motif-of", chart=node.chart, piece=outline.piece)

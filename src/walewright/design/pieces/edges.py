@@ -57,7 +57,7 @@ class Tracing:
 
 
 def traced(
-    nodes: Iterable[syntax.Edge | syntax.Across], least: PerSize, most: PerSize, on: Tracing, origin: Origin
+    nodes: Iterable[syntax.EdgeLine | syntax.AcrossLine], least: PerSize, most: PerSize, on: Tracing, origin: Origin
 ) -> Sides | None:
     """Both edges from their statements, each led straight on to the last level; None when told why not.
 
@@ -65,9 +65,9 @@ def traced(
     half, widest = tuple(w / 2 for w in least), tuple(w / 2 for w in most)
     now = {side: Side(on.first, half, widest, (), ((on.first, widest),)) for side in SIDES}
     statements = tuple(nodes)
-    _check_names(tuple(n for n in statements if isinstance(n, syntax.Edge)), on)
+    _check_names(tuple(n for n in statements if isinstance(n, syntax.EdgeLine)), on)
     for node in statements:
-        after = _run(node, now, on) if isinstance(node, syntax.Edge) else _across(node, now, on)
+        after = _run(node, now, on) if isinstance(node, syntax.EdgeLine) else _across(node, now, on)
         if after is None:
             return None
         now = after
@@ -80,7 +80,7 @@ def traced(
     return now
 
 
-def _run(node: syntax.Edge, now: Sides, on: Tracing) -> Sides | None:
+def _run(node: syntax.EdgeLine, now: Sides, on: Tracing) -> Sides | None:
     """The sides after one statement."""
     findings = on.findings
     to = level_index(node.to_level, node.span, on.piece, on.levels, findings)
@@ -118,17 +118,17 @@ def _run(node: syntax.Edge, now: Sides, on: Tracing) -> Sides | None:
     return _moved(node, to, run, moved, now)
 
 
-def _moved(node: syntax.Edge, to: int, run: EdgeRun, moved: Move, now: Sides) -> Sides:
+def _moved(node: syntax.EdgeLine, to: int, run: EdgeRun, moved: Move, now: Sides) -> Sides:
     which = SIDES if node.which == "both" else (node.which,)
     return {side: _after(now[side], to, run, moved.of(now[side])) if side in which else now[side] for side in SIDES}
 
 
-def _origin(node: syntax.Edge, on: Tracing) -> Origin:
+def _origin(node: syntax.EdgeLine, on: Tracing) -> Origin:
     """One path for both sides, so that edges shaped alike compare alike."""
     return Origin(f"{on.path} / edge to {node.to_level}", node.span)
 
 
-def _at_rate(node: syntax.Edge, between: tuple[int, int], way: Way, now: Sides, on: Tracing) -> Sides | None:
+def _at_rate(node: syntax.EdgeLine, between: tuple[int, int], way: Way, now: Sides, on: Tracing) -> Sides | None:
     """The sides after a statement that says so many stitches every so many rows."""
     place, nothing = on.cloth.place, tuple(0.0 for _ in on.sizes)
     rate = rate_of(node, way, on.cloth, on.machine, on.gap, between[0] == 0)
@@ -144,7 +144,7 @@ def _at_rate(node: syntax.Edge, between: tuple[int, int], way: Way, now: Sides, 
     return _moved(node, between[1], run, moved, now)
 
 
-def _cast_off_inwards(node: syntax.Edge, on: Tracing) -> bool:
+def _cast_off_inwards(node: syntax.EdgeLine, on: Tracing) -> bool:
     """Tells of an edge that goes out behind what it casts off."""
     if isinstance(node.by, syntax.Negative) != on.gap:
         return True
@@ -152,7 +152,7 @@ def _cast_off_inwards(node: syntax.Edge, on: Tracing) -> bool:
     return False
 
 
-def _may_come(node: syntax.Edge, to: int, which: tuple[EdgeSide, ...], now: Sides, on: Tracing) -> bool:
+def _may_come(node: syntax.EdgeLine, to: int, which: tuple[EdgeSide, ...], now: Sides, on: Tracing) -> bool:
     """Whether the edges of a statement stand at one level, below the one they are led to."""
     names = [level.name for level in on.levels]
     if not _together(node.span, {now[side].level for side in which}, now, on):
@@ -194,7 +194,7 @@ def _after(side: Side, level: int, run: EdgeRun, moved: Move) -> Side:
 # ----------------------------------------------------------------- across
 
 
-def _across(node: syntax.Across, now: Sides, on: Tracing) -> Sides | None:
+def _across(node: syntax.AcrossLine, now: Sides, on: Tracing) -> Sides | None:
     """The sides after loops are hung back over more or fewer needles; both get the same move."""
     findings = on.findings
     at = level_index(node.level, node.span, on.piece, on.levels, findings)
@@ -266,7 +266,7 @@ def _ends(now: Sides) -> tuple[tuple[PerSize, PerSize], tuple[PerSize, PerSize]]
 # ----------------------------------------------------------------- what a run may be
 
 
-def _rows_to_cast_off(node: syntax.Edge, on: Tracing) -> bool:
+def _rows_to_cast_off(node: syntax.EdgeLine, on: Tracing) -> bool:
     """Tells of a cast-off at the start: what is cast on and closed at once is no part of the piece."""
     first = on.levels[0].name
     on.findings.report(
@@ -279,7 +279,7 @@ def _rows_to_cast_off(node: syntax.Edge, on: Tracing) -> bool:
     return False
 
 
-def _cast_off(node: syntax.Edge, change: PerSize, on: Tracing) -> PerSize | None:
+def _cast_off(node: syntax.EdgeLine, change: PerSize, on: Tracing) -> PerSize | None:
     if node.cast_off is None:
         return tuple(0.0 for _ in change)
     place = on.cloth.place
@@ -309,7 +309,7 @@ def _cast_off(node: syntax.Edge, change: PerSize, on: Tracing) -> PerSize | None
     return cast_off
 
 
-def _at_once_is_inwards(node: syntax.Edge, moved: Move, on: Tracing) -> bool:
+def _at_once_is_inwards(node: syntax.EdgeLine, moved: Move, on: Tracing) -> bool:
     if node.at_once == 1:
         return True
     if node.at_once != 2:
@@ -322,7 +322,7 @@ def _at_once_is_inwards(node: syntax.Edge, moved: Move, on: Tracing) -> bool:
     return not out
 
 
-def _check_names(edges: tuple[syntax.Edge, ...], on: Tracing) -> None:
+def _check_names(edges: tuple[syntax.EdgeLine, ...], on: Tracing) -> None:
     """A side has a name once, and the names every piece has are not given away."""
     findings = on.findings
     for node in edges:

@@ -15,7 +15,7 @@ from walewright.trade.edgings import CAST_OFFS, EDGINGS, WHENS, EdgingKind
 MOCK_KNOWN = {2: "1 by 1", 3: "2 by 1"}
 
 
-def edging(node: syntax.Edging, fabrics: Mapping[str, Fabric | None], scope: Scope, findings: Findings) -> Edging | None:
+def edging(node: syntax.EdgingLine, fabrics: Mapping[str, Fabric | None], scope: Scope, findings: Findings) -> Edging | None:
     """An edging of its kind in its fabric, checked: depth, fold and fabric suit the kind."""
     cloth = findings.look_up("fabric", node.fabric, node.span, fabrics)
     depth = _depth(node, Place(scope, findings, cloth), findings)
@@ -46,7 +46,7 @@ def edging(node: syntax.Edging, fabrics: Mapping[str, Fabric | None], scope: Sco
     )
 
 
-def _depth(node: syntax.Edging, place: Place, findings: Findings) -> PerSize | None:
+def _depth(node: syntax.EdgingLine, place: Place, findings: Findings) -> PerSize | None:
     if node.depth is not None:
         return place.up(node.depth, said("depth-of", of=said("edging", edging=node.name)), POSITIVE)
     if not EDGINGS[node.kind].has_depth:
@@ -55,7 +55,7 @@ def _depth(node: syntax.Edging, place: Place, findings: Findings) -> PerSize | N
     return None
 
 
-def _suits(node: syntax.Edging, cloth: Fabric, findings: Findings) -> bool:
+def _suits(node: syntax.EdgingLine, cloth: Fabric, findings: Findings) -> bool:
     """Whether what is said of an edging goes together."""
     if EDGINGS[node.kind].idle_needles and node.mock not in MOCK_KNOWN:
         findings.unknown("mock rib", str(node.mock), node.span, MOCK_KNOWN.values())
@@ -99,7 +99,7 @@ def _suits(node: syntax.Edging, cloth: Fabric, findings: Findings) -> bool:
     return _fold_suits(node, findings)
 
 
-def _fold_suits(node: syntax.Edging, findings: Findings) -> bool:
+def _fold_suits(node: syntax.EdgingLine, findings: Findings) -> bool:
     facts = EDGINGS[node.kind]
     if node.fold_tension and not facts.fold_row:
         fault = "edging-without-fold/picot" if facts.eyelets else "edging-without-fold/fold-row"

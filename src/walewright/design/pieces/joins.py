@@ -19,7 +19,7 @@ from walewright.trade.joins import JOINS
 
 
 def band(
-    node: syntax.Band,
+    node: syntax.BandLine,
     known: Edges,
     edgings: Mapping[str, Edging | None],
     fabrics: Mapping[str, Fabric | None],
@@ -51,7 +51,7 @@ def band(
 
 
 def _holes(
-    node: syntax.Band,
+    node: syntax.BandLine,
     what: Said,
     edging: Edging | None,
     fabrics: Mapping[str, Fabric | None],
@@ -73,7 +73,7 @@ def _holes(
 
 
 def join(
-    node: syntax.Join,
+    node: syntax.JoinLine,
     known: Edges,
     pieces: Mapping[str, Piece | None],
     edgings: Mapping[str, Edging | None],
@@ -106,7 +106,7 @@ def join(
     return made if _two_edges(made, node, pieces, findings) and _loop_by_loop(made, node, pieces, edgings, findings) else None
 
 
-def _of_one_piece(node: syntax.Join, pieces: Mapping[str, Piece | None], findings: Findings) -> bool:
+def _of_one_piece(node: syntax.JoinLine, pieces: Mapping[str, Piece | None], findings: Findings) -> bool:
     """Whether a join of each copy to the next one is of one piece that is knitted several times."""
     names = {ref.piece for ref in (*node.one, *node.other)}
     piece = pieces.get(next(iter(names))) if len(names) == 1 else None
@@ -122,7 +122,7 @@ def _of_one_piece(node: syntax.Join, pieces: Mapping[str, Piece | None], finding
     return False
 
 
-def _two_edges(made: Join, node: syntax.Join, pieces: Mapping[str, Piece | None], findings: Findings) -> bool:
+def _two_edges(made: Join, node: syntax.JoinLine, pieces: Mapping[str, Piece | None], findings: Findings) -> bool:
     """Whether the sides of a join loop by loop are two edges: of another piece, of another copy or of its other side."""
     if frozenset(made.one) != frozenset(made.other):
         return True
@@ -143,7 +143,7 @@ def _on_both_sides(piece: Piece, edge: str) -> bool:
 
 def _loop_by_loop(
     made: Join,
-    node: syntax.Join,
+    node: syntax.JoinLine,
     pieces: Mapping[str, Piece | None],
     edgings: Mapping[str, Edging | None],
     findings: Findings,
@@ -209,7 +209,7 @@ def _words(names: tuple[EdgeName, ...]) -> str:
     return " + ".join(f"{n.piece} {n.edge}" for n in names)
 
 
-def cord(node: syntax.Cord, known: Edges, scope: Scope, findings: Findings) -> Cord | None:
+def cord(node: syntax.CordLine, known: Edges, scope: Scope, findings: Findings) -> Cord | None:
     """A cord drawn through a piece."""
     findings.look_up("piece", node.piece, node.span, known)
     length = Place(scope, findings, None).across(node.length, said("cord-of", piece=node.piece), POSITIVE)

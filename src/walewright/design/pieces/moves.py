@@ -37,7 +37,7 @@ class Move:
         return replace(self, least=_sum(side.least, self.by[0]), farthest=_sum(side.most, self.by[1]))
 
 
-def move(node: syntax.Edge, come: int, to: int, now: Mapping[EdgeSide, Side], cloth: Cloth, what: Said) -> Move | None:
+def move(node: syntax.EdgeLine, come: int, to: int, now: Mapping[EdgeSide, Side], cloth: Cloth, what: Said) -> Move | None:
     """The move of each edge of the statement from level `come` to level `to`; None when told why there is none."""
     place = cloth.at(to)
     here = now[SIDES[0] if node.which == "both" else node.which]
@@ -63,7 +63,7 @@ def move(node: syntax.Edge, come: int, to: int, now: Mapping[EdgeSide, Side], cl
     return _to_width(node, node.width, now, place, what)
 
 
-def _to_width(node: syntax.Edge, wanted: syntax.Expr, now: Mapping[EdgeSide, Side], place: Place, what: Said) -> Move | None:
+def _to_width(node: syntax.EdgeLine, wanted: syntax.Expr, now: Mapping[EdgeSide, Side], place: Place, what: Said) -> Move | None:
     widths = width_range(wanted, node.width_most, said("width-at", of=what, level=node.to_level), place)
     if widths is None:
         return None
@@ -85,7 +85,7 @@ def _to_width(node: syntax.Edge, wanted: syntax.Expr, now: Mapping[EdgeSide, Sid
 
 
 def rated(
-    node: syntax.Edge, rate: Rate, cast_off: PerSize, between: tuple[int, int], now: Mapping[EdgeSide, Side], cloth: Cloth
+    node: syntax.EdgeLine, rate: Rate, cast_off: PerSize, between: tuple[int, int], now: Mapping[EdgeSide, Side], cloth: Cloth
 ) -> Move | None:
     """The move of an edge at a rate, with what is cast off before it."""
     here = now[SIDES[0] if node.which == "both" else node.which]
@@ -139,7 +139,7 @@ def _half(width: PerSize, before: PerSize) -> PerSize:
     return tuple((w - b) / 2 for w, b in zip(width, before, strict=True))
 
 
-def tell_wrong_way(node: syntax.Edge, change: PerSize, gap: bool, sizes: tuple[str, ...], place: Place) -> None:
+def tell_wrong_way(node: syntax.EdgeLine, change: PerSize, gap: bool, sizes: tuple[str, ...], place: Place) -> None:
     """Reports an edge that casts stitches off and then moves to where it would have more of them; `change` in cm, outwards
     positive."""
     helps = ["leave-out"]

@@ -109,13 +109,13 @@ def _flat(node: syntax.Neck, what: Said, width: PerSize | None, place: Place, od
     return flat
 
 
-def _taken(taken: str, node: syntax.Neck | syntax.Opening | syntax.Slot, findings: Findings) -> bool:
+def _taken(taken: str, node: syntax.Neck | syntax.OpeningLine | syntax.SlotLine, findings: Findings) -> bool:
     if taken not in TAKEN:
         findings.unknown("way to take stitches off", taken, node.span, TAKEN)
     return taken in TAKEN
 
 
-def opening(node: syntax.Opening, outline: Outline, cloth: Cloth, machine: Machine | None) -> Gap | None:
+def opening(node: syntax.OpeningLine, outline: Outline, cloth: Cloth, machine: Machine | None) -> Gap | None:
     """A parting from level to level, with the edges of its gap; checked against the width that the piece has there."""
     what = said("opening-of", opening=node.name, piece=outline.piece)
     findings = cloth.place.findings
@@ -145,7 +145,7 @@ def opening(node: syntax.Opening, outline: Outline, cloth: Cloth, machine: Machi
     path = f"piece {outline.piece} / {node.name}"
     origin = Origin(path, node.span)
     on = Tracing(outline.piece, what, path, outline.levels, cloth, machine, low, high, gap=True)
-    edges = traced((s for s in node.body if isinstance(s, syntax.Edge)), width, width, on, origin)
+    edges = traced((s for s in node.body if isinstance(s, syntax.EdgeLine)), width, width, on, origin)
     if edges is None or not _stays_open(edges, what, on, node):
         return None
     heights = tuple(outline.levels[i].height for i in between)
@@ -177,7 +177,7 @@ def offset(wanted: syntax.Expr | None, what: Said, place: Place) -> PerSize | No
     return place.across(wanted, what)
 
 
-def _stays_open(edges: Mapping[EdgeSide, Side], what: Said, on: Tracing, node: syntax.Opening) -> bool:
+def _stays_open(edges: Mapping[EdgeSide, Side], what: Said, on: Tracing, node: syntax.OpeningLine) -> bool:
     """Whether the gap's edges do not cross."""
     place = on.cloth.place
     for level in range(on.first, on.last + 1):

@@ -28,7 +28,7 @@ def upper(slot: str) -> str:
     return f"{slot}_upper"
 
 
-def slot(node: syntax.Slot, outline: Outline, cloth: Cloth) -> Slot | None:
+def slot(node: syntax.SlotLine, outline: Outline, cloth: Cloth) -> Slot | None:
     """A slot, checked against the width and the openings at its level."""
     what = said("slot-of", slot=node.name, piece=outline.piece)
     findings = cloth.place.findings
@@ -65,7 +65,7 @@ def _within_rows(level: str, at: int, span: Span, what: Said, outline: Outline, 
     return False
 
 
-def buttonholes(node: syntax.Buttonholes, outline: Outline, cloth: Cloth) -> Buttonholes | None:
+def buttonholes(node: syntax.ButtonholesLine, outline: Outline, cloth: Cloth) -> Buttonholes | None:
     """Slots one above another, checked: rows between them, and fabric on both sides of them."""
     what = said("buttonholes-of", of=said("piece", piece=outline.piece))
     findings = cloth.place.findings

@@ -20,7 +20,7 @@ MOST_REPEATS = 400
 
 
 def cloth_of(
-    nodes: Sequence[syntax.Zone], piece: str, levels: tuple[Level, ...], place: Place, fabrics: Mapping[str, Fabric | None]
+    nodes: Sequence[syntax.ZoneLine], piece: str, levels: tuple[Level, ...], place: Place, fabrics: Mapping[str, Fabric | None]
 ) -> Cloth:
     """The fabrics by height; faults of the zones are told by `zone`, not here."""
     numbers = {level.name: number for number, level in enumerate(levels)}
@@ -33,7 +33,7 @@ def cloth_of(
 
 
 def zone(
-    node: syntax.Zone,
+    node: syntax.ZoneLine,
     outline: Outline,
     cloth: Cloth,
     fabrics: Mapping[str, Fabric | None],
@@ -66,7 +66,7 @@ def zone(
     return Zone(node.fabric, node.from_level, node.to_level, width, centre, origin, node.repeats or 0)
 
 
-def _width(node: syntax.Zone, fabric: Fabric, what: Said, place: Place, charts: Mapping[str, Chart | None]) -> PerSize | None:
+def _width(node: syntax.ZoneLine, fabric: Fabric, what: Said, place: Place, charts: Mapping[str, Chart | None]) -> PerSize | None:
     """The width of a panel in cm. Stitches of a charted one are its own, and it may be so many repeats wide."""
     chart = charts.get(fabric.chart)
     if node.repeats is None or node.width is not None:
@@ -99,7 +99,7 @@ def _width(node: syntax.Zone, fabric: Fabric, what: Said, place: Place, charts: 
     return tuple(stitches / fabric.stitches_per_cm for _ in place.scope.sizes)
 
 
-def _panel(fabric: Fabric, around: Fabric | None, what: Said, node: syntax.Zone, findings: Findings) -> bool:
+def _panel(fabric: Fabric, around: Fabric | None, what: Said, node: syntax.ZoneLine, findings: Findings) -> bool:
     """Whether a panel can be knitted in the rows of the fabric around it: with its yarn, at its tension, worked by hand."""
     if around is None:
         return True
@@ -124,7 +124,7 @@ def _panel(fabric: Fabric, around: Fabric | None, what: Said, node: syntax.Zone,
     return False
 
 
-def repeat(node: syntax.RepeatStretch, outline: Outline, findings: Findings, place: Place) -> RepeatStretch | None:
+def repeat(node: syntax.RepeatLine, outline: Outline, findings: Findings, place: Place) -> RepeatStretch | None:
     """Rows worked several times; the width at their end is that at their beginning."""
     what = said("repeat-in", piece=outline.piece)
     if not 2 <= node.times <= MOST_TIMES:

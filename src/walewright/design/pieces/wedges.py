@@ -63,7 +63,7 @@ def _moves(run: EdgeRun) -> bool:
     return any(abs(c) > 1e-9 for c in (*run.change, *(run.most or ())))
 
 
-def wedge(node: syntax.Wedge, outline: Outline, cloth: Cloth) -> Wedge | None:
+def wedge(node: syntax.WedgeLine, outline: Outline, cloth: Cloth) -> Wedge | None:
     """Short rows at an edge, checked: the edge stands still, the width is there, and each step has a stitch."""
     place = cloth.place
     findings = place.findings

@@ -34,7 +34,7 @@ class Changes:
     dials: Mapping[str, str] = field(default_factory=dict)
     yarns: Mapping[str, str] = field(default_factory=dict)
     bed: str = ""
-    own_bed: syntax.Machine | None = None
+    own_bed: syntax.MachineBlock | None = None
 
     def texts(self) -> Iterator[tuple[GivenKind, str, str]]:
         """(kind, name, text) of everything given but sizes; the bed has no name."""

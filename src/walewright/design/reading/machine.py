@@ -45,7 +45,7 @@ def profile(name: str, text: str) -> Machine:
     )
 
 
-def machine(node: syntax.Machine, profiles: Mapping[str, str], findings: Findings) -> Machine | None:
+def machine(node: syntax.MachineBlock, profiles: Mapping[str, str], findings: Findings) -> Machine | None:
     """The bed of a `machine` statement; None when told why not."""
     facts = [f for f in node.body if isinstance(f, syntax.MachineFact)]
     findings.once("machine fact", ((f.key, f.span) for f in facts))

@@ -15,7 +15,7 @@ from walewright.source import syntax
 
 
 def changed_bed(
-    node: syntax.Machine, bed: Machine | None, profiles: Mapping[str, str], changes: Changes, findings: Findings
+    node: syntax.MachineBlock, bed: Machine | None, profiles: Mapping[str, str], changes: Changes, findings: Findings
 ) -> Machine | None:
     """The bed that is knitted on: the source's `bed`, which is that of `node`, or the knitter's; None when told why not."""
     if changes.own_bed is not None:
@@ -28,7 +28,7 @@ def changed_bed(
         return None
     facts = tuple(f for f in node.body if not (isinstance(f, syntax.MachineFact) and f.key in {own.key for own in read.facts}))
     # A bed by name is that bed, whatever the source says of its own.
-    wanted = syntax.Machine(read.name, read.facts) if read.name else replace(node, body=(*facts, *read.facts))
+    wanted = syntax.MachineBlock(read.name, read.facts) if read.name else replace(node, body=(*facts, *read.facts))
     own = Findings()
     made = machine(wanted, profiles, own)
     findings.take(own, "bed", "")

@@ -31,7 +31,7 @@ SAME_YARN = 0.02
 
 
 def changed_yarns(
-    nodes: Iterable[syntax.Yarn], yarns: Mapping[str, Yarn | None], changes: Changes, findings: Findings
+    nodes: Iterable[syntax.YarnLine], yarns: Mapping[str, Yarn | None], changes: Changes, findings: Findings
 ) -> dict[str, Yarn | None]:
     """The yarns with the knitter's own label and ball; the colour stays the source's."""
     written = {n.name: n for n in reversed(tuple(nodes))}
@@ -49,7 +49,7 @@ def changed_yarns(
     return result
 
 
-def _with_ball(node: syntax.Yarn, ball: Ball) -> syntax.Yarn:
+def _with_ball(node: syntax.YarnLine, ball: Ball) -> syntax.YarnLine:
     label = node.label if ball.label is None else ball.label
     return replace(node, label=label, ball_weight=ball.weight, ball_length=ball.length, count=ball.count, span=NOWHERE)
 

@@ -21,15 +21,15 @@ from walewright.source import syntax
 REFERENCES: Mapping[type, Mapping[str, str]] = {
     syntax.Name: {"name": "measurement"},
     syntax.Stitch: {"yarn": "yarn", "chart": "chart"},
-    syntax.Stripe: {"yarn": "yarn"},
+    syntax.StripeRows: {"yarn": "yarn"},
     syntax.ChartKey: {"yarn": "yarn"},
     syntax.Regauged: {"of": "fabric", "within": "fabric"},
-    syntax.Edging: {"fabric": "fabric"},
-    syntax.Piece: {"fabric": "fabric"},
+    syntax.EdgingLine: {"fabric": "fabric"},
+    syntax.PieceBlock: {"fabric": "fabric"},
     syntax.Start: {"edging": "edging"},
-    syntax.Zone: {"fabric": "fabric"},
-    syntax.Motif: {"chart": "chart"},
-    syntax.Band: {"edging": "edging"},
+    syntax.ZoneLine: {"fabric": "fabric"},
+    syntax.MotifLine: {"chart": "chart"},
+    syntax.BandLine: {"edging": "edging"},
     syntax.Use: {"name": "shape"},
 }
 """Fields that name a definition, by kind of node, and the kind of what they name."""
@@ -37,11 +37,11 @@ REFERENCES: Mapping[type, Mapping[str, str]] = {
 DEFINITIONS: Mapping[type, str] = {
     syntax.SizeRow: "measurement",
     syntax.Let: "measurement",
-    syntax.Yarn: "yarn",
-    syntax.Chart: "chart",
-    syntax.Fabric: "fabric",
-    syntax.Edging: "edging",
-    syntax.Shape: "shape",
+    syntax.YarnLine: "yarn",
+    syntax.ChartBlock: "chart",
+    syntax.FabricBlock: "fabric",
+    syntax.EdgingLine: "edging",
+    syntax.ShapeBlock: "shape",
 }
 """Statements that only say what a name stands for. All others make something, or say something about all that is made."""
 
@@ -66,7 +66,7 @@ def uses(written: syntax.Tree, expanded: syntax.Tree) -> Uses:
     made: list[Named] = []
     for node in _statements(expanded):
         found = [n for n in references(node) if n[0] != "shape"]
-        if isinstance(node, syntax.Shape):
+        if isinstance(node, syntax.ShapeBlock):
             continue
         if type(node) in DEFINITIONS and not (isinstance(node, syntax.SizeRow) and node.to_fit):
             graph.setdefault(_named(node), []).extend(found)
@@ -74,7 +74,7 @@ def uses(written: syntax.Tree, expanded: syntax.Tree) -> Uses:
             made += [*found, _named(node)] if isinstance(node, syntax.SizeRow) else found
     for node in written.statements:
         shapes = [n for n in references(node) if n[0] == "shape"]
-        if isinstance(node, syntax.Shape):
+        if isinstance(node, syntax.ShapeBlock):
             # What an unused shape names is used by it, and by nothing that is made.
             own = {*node.parameters, *(s.name for s in node.body if isinstance(s, syntax.Let))}
             named = [n for n in references(node) if n[1] not in own]
@@ -118,7 +118,7 @@ def tell_unused(tree: syntax.Tree, found: Uses, findings: Findings) -> None:
     for node in _statements(tree):
         if type(node) in DEFINITIONS and _named(node) not in found.reached:
             _tell(node, found, findings)
-        if isinstance(node, syntax.Shape):
+        if isinstance(node, syntax.ShapeBlock):
             _within(node, findings)
 
 
@@ -138,7 +138,7 @@ def _tell(node: syntax.Node, found: Uses, findings: Findings) -> None:
     )
 
 
-def _within(shape: syntax.Shape, findings: Findings) -> None:
+def _within(shape: syntax.ShapeBlock, findings: Findings) -> None:
     """Names in brackets and definitions of a shape that its statements do not come to."""
     lets = {s.name: s for s in shape.body if isinstance(s, syntax.Let)}
     graph = {("", name): [("", n) for n in _words(let.value)] for name, let in lets.items()}
