@@ -41,7 +41,7 @@ OPEN = {
     "source.quantities.Number.unit": "as written; `design` knows the units",
     "source.syntax.SizeRow.unit": "as written; `design` knows the units",
     "source.syntax.YarnCount.system": "as written, in capitals or not; `design` knows the systems",
-    "source.reading.Block.kind": GRAMMAR,
+    "source.reading.ReadBlock.kind": GRAMMAR,
     "readback.sentences.Phrase.kind": GRAMMAR,
     "report.said.Amount.unit": WORDS,
     "report.said.BySize.unit": WORDS,
