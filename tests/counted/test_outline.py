@@ -11,10 +11,10 @@ from walewright.counted.model import Phrase, SizedOpening, SizedPiece, SizedRun,
 from walewright.counted.outline import Outline
 from walewright.counted.outline import outline as outline_on
 from walewright.counted.piece import CountedPiece, counted_piece
-from walewright.design.model import Fabric, Origin, Way
+from walewright.design.model import Fabric, Origin, ShapingWay
 
 ORIGIN = Origin("by hand")
-SIMPLE = Way("simple")
+SIMPLE = ShapingWay("simple")
 # 2 stitches and 4 rows a cm, so that figures can be followed by eye.
 FABRIC = Fabric("plain", "stocking stitch", 0, "wool", "4", 20, 40, 10, 10, 0, ORIGIN)
 

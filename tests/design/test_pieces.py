@@ -7,7 +7,7 @@ from typing import Any
 
 import pytest
 
-from walewright.design.model import Design, Piece, Way
+from walewright.design.model import Design, Piece, ShapingWay
 from walewright.report.english import in_english
 from walewright.report.model import Span
 from walewright.source.syntax import Binary, EdgeLine, End, LevelDef, Levels, Name, Neck, Number, Shoulders, Start
@@ -40,7 +40,7 @@ def test_each_edge_moves_half_of_the_width(cut: Cut) -> None:
     piece = back(cut())
     assert [r.change for r in piece.left] == [(0.0, 0.0), (-4.0, -4.0), (0.0, 0.0)]
     assert piece.symmetric
-    assert piece.left[1].way == Way("fashioned", 2)
+    assert piece.left[1].way == ShapingWay("fashioned", 2)
 
 
 def test_an_edge_not_led_to_the_top_goes_straight_there_without_a_name(cut: Cut) -> None:

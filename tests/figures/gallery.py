@@ -11,7 +11,7 @@ from walewright.figures.measures import MeasuredPiece, measured
 from walewright.solve.model import Counts
 
 ORIGIN = d.Origin("by hand")
-SIMPLE = d.Way("simple")
+SIMPLE = d.ShapingWay("simple")
 SIZES = ("S", "L")
 
 PLAIN = d.Fabric("plain", "stocking stitch", 0, "wool", "4", 20, 30, 10, 10, 0, ORIGIN)
@@ -40,7 +40,7 @@ class Sketch:
     piece: d.Piece
 
     def design(self) -> d.Design:
-        bare = d.Machine("bed", "bed", 200, 4.5, (1, 2, 3), 10, "", ORIGIN)
+        bare = d.MachineProfile("bed", "bed", 200, 4.5, (1, 2, 3), 10, "", ORIGIN)
         yarn = d.Yarn("wool", "wool", 50, 200, ORIGIN)
         edging = d.Edging("welt", "rib", (3.0, 3.0), "after", "chain", ORIGIN)
         return d.Design("p.wale", "P", (), SIZES, (), bare, (yarn,), (PLAIN, RIB, TUCK), (edging,), (self.piece,), (), (), (), ())

@@ -17,14 +17,14 @@ from walewright.counted.model import (
     SizedWedge,
     SizedZone,
 )
-from walewright.design.model import Band, EdgeName, Join, Way
+from walewright.design.model import Band, EdgeName, Join, ShapingWay
 from walewright.knit import operations as op
 from walewright.knit import steps as st
 from walewright.knit.stages import rib_slots
 from walewright.knit.steps import shape
 
-FULL = Way("fashioned", 3)
-TWO = Way("fashioned", 3, 2)
+FULL = ShapingWay("fashioned", 3)
+TWO = ShapingWay("fashioned", 3, 2)
 
 
 def kinds(steps: Any) -> list[str]:
@@ -310,7 +310,7 @@ def test_two_stitches_go_at_once_and_a_last_one_alone(room: Any) -> None:
 
 
 def test_two_at_once_with_one_prong_go_one_after_the_other(room: Any) -> None:
-    runs = (room.run(0, 30, Phrase((4,), (-2,), 4), way=Way("fashioned", 1, 2)),)
+    runs = (room.run(0, 30, Phrase((4,), (-2,), 4), way=ShapingWay("fashioned", 1, 2)),)
     made = room.knit((room.piece("sleeve", 40, 30, left=runs),))
     assert repeats(made.steps())[0].body[1] == st.Decrease("both ends", 2, 0)
 

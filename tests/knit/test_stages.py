@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 
 from walewright.counted.model import Phrase, SizedOpening, SizedSlot, SizedZone
-from walewright.design.model import Way
+from walewright.design.model import ShapingWay
 from walewright.knit import operations as op
 from walewright.knit import steps as st
 from walewright.knit.parting import MOST_HELD
@@ -79,7 +79,7 @@ def test_columns_are_latched_up_before_they_fall_out_of_the_width(room: Any) -> 
 
 
 def test_a_fashioned_edge_disturbs_as_many_columns_as_the_tool_moves(room: Any) -> None:
-    runs = (room.run(0, 40, Phrase((10,), (-1,), 2), way=Way("fashioned", 3)),)
+    runs = (room.run(0, 40, Phrase((10,), (-1,), 2), way=ShapingWay("fashioned", 3)),)
     made = room.knit((room.piece("yoke", 40, 40, fabric="rib", left=runs),))
     # At row 10 the tool moves L 20 to L 18 on to L 17: that column can be dropped no deeper afterwards.
     assert [told for told in latched(made) if told[0] == -17][:2] == [(-17, 10, False), (-17, 2, False)]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from walewright.counted.model import Phrase, SizedRun, SizedWedge
-from walewright.design.model import Origin, Way
+from walewright.design.model import Origin, ShapingWay
 from walewright.knit import steps as st
 from walewright.knit.holding import HeldEnd, wedge_groups
 from walewright.knit.order import Group, Stretch
@@ -15,11 +15,11 @@ from walewright.knit.tracks import run_groups as groups_of_run
 from walewright.knit.weave import crowded, weave
 
 HERE = Origin("test")
-SIMPLE = Way("simple")
+SIMPLE = ShapingWay("simple")
 READY = State("x", first=-30, last=29, side="right")
 
 
-def run(*phrases: Phrase, to_row: int = 100, way: Way = SIMPLE) -> SizedRun:
+def run(*phrases: Phrase, to_row: int = 100, way: ShapingWay = SIMPLE) -> SizedRun:
     return SizedRun("side", 0, to_row, phrases, way, HERE)
 
 

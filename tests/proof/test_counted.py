@@ -23,7 +23,20 @@ from walewright.counted.model import (
     SizedWedge,
     SizedZone,
 )
-from walewright.design.model import Design, EdgeRun, Edging, Level, Machine, Opening, Origin, Piece, Slot, Way, Wedge, Yarn
+from walewright.design.model import (
+    Design,
+    EdgeRun,
+    Edging,
+    Level,
+    MachineProfile,
+    Opening,
+    Origin,
+    Piece,
+    ShapingWay,
+    Slot,
+    Wedge,
+    Yarn,
+)
 from walewright.design.model import Fabric as Knit
 from walewright.guide.english.measure_words import measure_words
 from walewright.knit.operations import (
@@ -52,7 +65,7 @@ from walewright.proof.counted import as_counted
 from walewright.proof.measures import measures
 
 HERE = Origin("by hand")
-SIMPLE = Way("simple")
+SIMPLE = ShapingWay("simple")
 PLAIN = Knit("plain", "stocking stitch", 0, "wool", "4", 13, 18.5, 10.0, 10.0, 20.0, HERE)
 RIB = Knit("rib", "latched rib", 3, "wool", "2", 14, 20, 10.0, 10.0, 20.0, HERE)
 
@@ -187,7 +200,7 @@ DESIGN = Design(
     texts=(),
     sizes=("one",),
     measurements=(),
-    machine=Machine("bulky", "bulky", 40, 9.0, (1, 2, 3), 8, "", HERE),
+    machine=MachineProfile("bulky", "bulky", 40, 9.0, (1, 2, 3), 8, "", HERE),
     yarns=(Yarn("wool", "wool", 100.0, 120.0, HERE),),
     fabrics=(PLAIN, RIB),
     edgings=(Edging("cuff", "rib", (2.0,), "first", "chain", HERE),),

@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 
 from tests.solve.workshop import Workshop, solve
-from walewright.design.model import Design, EdgeName, Piece, Way
+from walewright.design.model import Design, EdgeName, Piece, ShapingWay
 from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Severity
 from walewright.solve.algebra.highs import feasible
@@ -171,7 +171,7 @@ def test_too_many_moves_in_too_few_rows(workshop: type[Workshop]) -> None:
 def test_fashioned_shaping_needs_no_carriage(workshop: type[Workshop]) -> None:
     shop = workshop("M")
     levels = shop.levels("sleeve", cuff=0, widest=5, top=40)
-    way = Way("fashioned", 2)
+    way = ShapingWay("fashioned", 2)
     assert solve(shop.design(shop.piece("sleeve", 20, levels, (shop.run("widest", 6, way=way), shop.run("top")))))[1] == ()
 
 

@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from tests.draws import draws
 from tests.solve.workshop import Workshop, solve
 from walewright.counted.model import SizedGarment
-from walewright.design.model import Design, Piece, Way
+from walewright.design.model import Design, Piece, ShapingWay
 from walewright.report.english import ENGLISH
 from walewright.report.said import said
 from walewright.report.wording import phrased
@@ -45,7 +45,7 @@ def pullover(shop: Workshop) -> Design:
         "sleeve",
         (22, 23, 24),
         sleeve_levels,
-        (shop.run("widest", (7, 8.5, 10), name="side", way=Way("fashioned", 2)), shop.run("top")),
+        (shop.run("widest", (7, 8.5, 10), name="side", way=ShapingWay("fashioned", 2)), shop.run("top")),
         end_way="cast-off",
     )
     joins = (
@@ -342,7 +342,7 @@ def test_any_tension_and_any_grading_is_counted(
         "sleeve",
         22,
         shop.levels("sleeve", cuff=0, widest=40, top=43),
-        (shop.run("widest", sleeve, way=Way("fashioned", 2)), shop.run("top")),
+        (shop.run("widest", sleeve, way=ShapingWay("fashioned", 2)), shop.run("top")),
     )
     joins = (shop.join("back shoulder", "front shoulder"), shop.join("back side", "front side"))
     band = shop.band("neckband", "back neck + front neck")

@@ -9,14 +9,14 @@ import pytest
 from tests.solve.workshop import Workshop, solve
 from walewright.counted import counted_piece
 from walewright.counted.edges import edge_length
-from walewright.design.model import Design, EdgeRun, Join, Level, Piece, Way
+from walewright.design.model import Design, EdgeRun, Join, Level, Piece, ShapingWay
 from walewright.guide.english.measure_words import measure_words
 from walewright.report.english import in_english
 from walewright.solve.joins.matching import movers
 from walewright.solve.joins.seams import side_length
 from walewright.solve.model import Counts
 
-DOUBLE = Way("fashioned", 2)
+DOUBLE = ShapingWay("fashioned", 2)
 
 
 def body(shop: Workshop, name: str, armhole: float | tuple[float, ...] = 22.0) -> Piece:

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from tests.draws import draws
 from walewright.counted.model import Phrase, SizedRun
-from walewright.design.model import Way
+from walewright.design.model import ShapingWay
 from walewright.design.model.origin import Origin
 from walewright.report.model import Span
 from walewright.solve.edges.curves import quarter_ellipse, straight, targets
@@ -126,5 +126,5 @@ def test_what_is_moved_up_to_a_row_is_the_sum_of_the_moves_till_then(
     drawn: list[tuple[list[tuple[int, int]], int]], begin: int, to: int
 ) -> None:
     made = tuple(Phrase(tuple(g for g, _ in motif), tuple(by for _, by in motif), times) for motif, times in drawn)
-    run = SizedRun("side", begin, 99, made, Way("simple"), Origin(Span("", 0, 0)))
+    run = SizedRun("side", begin, 99, made, ShapingWay("simple"), Origin(Span("", 0, 0)))
     assert run.moved(to) == sum(by for row, by in run.changes() if row <= to)

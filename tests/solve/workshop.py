@@ -8,6 +8,7 @@ from walewright import solve as stage
 from walewright.design.model import (
     Band,
     Cell,
+    CellKey,
     Chart,
     Design,
     EdgeName,
@@ -15,14 +16,13 @@ from walewright.design.model import (
     Edging,
     Fabric,
     Join,
-    Key,
     Level,
-    Machine,
+    MachineProfile,
     Opening,
     Origin,
     PerSize,
     Piece,
-    Way,
+    ShapingWay,
     Wedge,
     Yarn,
 )
@@ -31,7 +31,7 @@ from walewright.glue.model import Glued, Task
 from walewright.report.model import Diagnostic, Span
 from walewright.solve.model import Counts
 
-SIMPLE = Way("simple")
+SIMPLE = ShapingWay("simple")
 
 
 def origin(path: str) -> Origin:
@@ -56,7 +56,7 @@ class Workshop:
         """A chart of `across` columns a repeat and `up` rows, plain but for its symbols; a `motif` has no repeat."""
         place = origin(f"chart {name}")
         rows = ("." * (before + across + after),) * up
-        return Chart(name, rows, (Key(".", Cell("knit"), place),), before, 0 if motif else across, after, False, place)
+        return Chart(name, rows, (CellKey(".", Cell("knit"), place),), before, 0 if motif else across, after, False, place)
 
     def charted(self, chart: Chart, across: float, up: float, fit: str = "whole", edge: int = 0) -> Fabric:
         """A fabric in a chart, of the chart's name."""
@@ -83,7 +83,7 @@ class Workshop:
         name: str = "",
         cast_off: float | PerSize = 0.0,
         steps: int = 0,
-        way: Way = SIMPLE,
+        way: ShapingWay = SIMPLE,
     ) -> EdgeRun:
         changes = self.each(change)
         path = path if any(changes) else "straight"
@@ -127,7 +127,7 @@ class Workshop:
         depth: float | PerSize,
         flat: float | PerSize = 0.0,
         shape: str = "round",
-        way: Way = SIMPLE,
+        way: ShapingWay = SIMPLE,
         to: str = "top",
     ) -> Opening:
         """A neck up to the level `to`, with the edges that `design` gives it."""
@@ -163,7 +163,7 @@ class Workshop:
             texts=(),
             sizes=self.sizes,
             measurements=(),
-            machine=Machine("own", "a bed", self.needles, 8.0, (1, 2, 3), 8, "", origin("machine own")),
+            machine=MachineProfile("own", "a bed", self.needles, 8.0, (1, 2, 3), 8, "", origin("machine own")),
             yarns=(Yarn("wool", "wool", 100, 120, origin("yarn wool")),),
             fabrics=(self.plain, replace(ribbed, name="rib"), *fabrics),
             edgings=(Edging("collar", "rib", self.each(2.5), "after", "chain", origin("edging collar")), *edgings),

@@ -15,11 +15,11 @@ from walewright.counted import counted_piece
 from walewright.counted.edges import edge_length
 from walewright.counted.model import SizedPiece, SizedRun
 from walewright.design import Changes
-from walewright.design.model import Design, EdgeRun, Way
+from walewright.design.model import Design, EdgeRun, ShapingWay
 from walewright.pipeline import compile
 from walewright.solve.schedule.shaping import Span, edge_runs
 
-WAYS = Way("simple"), Way("fashioned", 2), Way("fashioned", 2, 2)
+WAYS = ShapingWay("simple"), ShapingWay("fashioned", 2), ShapingWay("fashioned", 2, 2)
 PATHS = "slope", "curve", "arch"
 SOURCE = """pattern "One"
 sizes one

@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Literal
 
-from walewright.design.model import EdgeName, Origin, Way
+from walewright.design.model import EdgeName, Origin, ShapingWay
 from walewright.trade.ends import SlotTaken, Taken
 from walewright.trade.fabrics import ChartArea, FabricSide
 from walewright.trade.joins import JoinWay
@@ -47,7 +47,7 @@ class SizedRun:
     from_row: int
     to_row: int
     phrases: tuple[Phrase, ...]
-    way: Way
+    way: ShapingWay
     origin: Origin
     across: bool = False
     """The one change, at `from_row` (= `to_row`), is loops hung back evenly over the whole width, not shaping at the edge."""

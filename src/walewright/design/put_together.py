@@ -10,19 +10,19 @@ from walewright.design.charts.areas import Ground
 from walewright.design.charts.charted import charted
 from walewright.design.charts.motifs import motif
 from walewright.design.findings import Findings, amount
-from walewright.design.model import Chart, EdgeName, Edging, Fabric, Level, Machine, Origin, PerSize, Piece
-from walewright.design.pieces.cloth import Cloth
+from walewright.design.model import Chart, EdgeName, Edging, Fabric, Level, MachineProfile, Origin, PerSize, Piece
+from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.edges import Tracing, traced
 from walewright.design.pieces.levels import levels, start
 from walewright.design.pieces.mirrors import put_mirror
-from walewright.design.pieces.names import Edges, edges, told_apart
+from walewright.design.pieces.names import EdgesOfPieces, edges, told_apart
 from walewright.design.pieces.openings import apart, neck, opening
-from walewright.design.pieces.outline import Outline
+from walewright.design.pieces.outline import PieceOutline
 from walewright.design.pieces.rows_shared import one_thing_at_a_time
 from walewright.design.pieces.slots import buttonholes, slot
 from walewright.design.pieces.stretches import cloth_of, repeat, zone
 from walewright.design.pieces.wedges import shoulders, together, wedge
-from walewright.design.reading.places import LONGEST_CM, Place, concerned
+from walewright.design.reading.places import LONGEST_CM, AmountPlace, concerned
 from walewright.design.reading.values import Scope
 from walewright.report.model import Span
 from walewright.report.said import said
@@ -32,8 +32,8 @@ from walewright.trade.ends import ENDS, EndWay
 PURPOSES_KNOWN = ("", "hood")
 MOST_COPIES = 100
 
-Made = TypeVar("Made")
-Kind = TypeVar("Kind", bound=syntax.Node)
+MadePart = TypeVar("MadePart")
+NodeKind = TypeVar("NodeKind", bound=syntax.Node)
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,8 +45,8 @@ class Workroom:
     fabrics: Mapping[str, Fabric | None]
     charts: Mapping[str, Chart | None]
     edgings: Mapping[str, Edging | None]
-    machine: Machine | None
-    edges: Edges
+    machine: MachineProfile | None
+    edges: EdgesOfPieces
     findings: Findings
     first_rows: Mapping[str, tuple[Span, ...]] = field(default_factory=dict)
     told: set[tuple[str, str]] = field(default_factory=set)
@@ -71,13 +71,13 @@ class _Block:
     node: syntax.PieceBlock
     room: Workroom
 
-    def every(self, kind: type[Kind]) -> tuple[Kind, ...]:
+    def every(self, kind: type[NodeKind]) -> tuple[NodeKind, ...]:
         return tuple(s for s in self.node.body if isinstance(s, kind))
 
-    def one(self, what: str, kind: type[Kind]) -> Kind | None:
+    def one(self, what: str, kind: type[NodeKind]) -> NodeKind | None:
         return self.room.findings.one(what, self.every(kind), said("piece", piece=self.node.name))
 
-    def understood(self, kind: type[Kind], make: Callable[[Kind], Made | None]) -> tuple[Made, ...] | None:
+    def understood(self, kind: type[NodeKind], make: Callable[[NodeKind], MadePart | None]) -> tuple[MadePart, ...] | None:
         """All of a kind; None when one could not be understood."""
         made = [make(n) for n in self.every(kind)]
         return None if any(m is None for m in made) else tuple(m for m in made if m is not None)
@@ -87,7 +87,7 @@ def _piece(node: syntax.PieceBlock, nodes: Mapping[str, syntax.PieceBlock], room
     findings = room.findings
     block = _Block(node, room)
     fabric = findings.look_up("fabric", node.fabric, node.span, room.fabrics)
-    place = Place(room.scope, findings, fabric)
+    place = AmountPlace(room.scope, findings, fabric)
     begin, stack, end = block.one("start", syntax.Start), block.one("levels", syntax.Levels), block.one("end", syntax.End)
     lacking = [w for w, s in (("start", begin), ("levels", stack), ("end", end)) if s is None]
     if lacking and not block.every(syntax.Broken):
@@ -95,7 +95,7 @@ def _piece(node: syntax.PieceBlock, nodes: Mapping[str, syntax.PieceBlock], room
     _header(node, findings)
     named = told_apart(node, findings)
     heights = levels(stack, node.name, place) if stack else None
-    cloth = cloth_of(block.every(syntax.ZoneLine), node.name, heights, place, room.fabrics) if heights else Cloth(place, ())
+    cloth = cloth_of(block.every(syntax.ZoneLine), node.name, heights, place, room.fabrics) if heights else PieceCloth(place, ())
     width = start(begin, node.name, cloth.at(1) if heights else place, room.edgings) if begin else None
     along = _along(begin, node, nodes, room) if begin else ()
     if end and end.way not in ENDS:
@@ -178,7 +178,9 @@ def _along(
     return found
 
 
-def _outline(block: _Block, heights: tuple[Level, ...], width: tuple[PerSize, PerSize | None], cloth: Cloth) -> Outline | None:
+def _outline(
+    block: _Block, heights: tuple[Level, ...], width: tuple[PerSize, PerSize | None], cloth: PieceCloth
+) -> PieceOutline | None:
     """The outer edges, led from the start to the top, and wide enough at every level."""
     node = block.node
     path = f"piece {node.name}"
@@ -187,12 +189,12 @@ def _outline(block: _Block, heights: tuple[Level, ...], width: tuple[PerSize, Pe
     sides = traced(statements, width[0], width[1] or width[0], on, Origin(path, node.span))
     if sides is None:
         return None
-    outline = Outline(node.name, heights, sides["left"], sides["right"])
+    outline = PieceOutline(node.name, heights, sides["left"], sides["right"])
     return outline if _wide_enough(outline, statements, block, cloth.place) else None
 
 
 def _wide_enough(
-    outline: Outline, statements: tuple[syntax.EdgeLine | syntax.AcrossLine, ...], block: _Block, place: Place
+    outline: PieceOutline, statements: tuple[syntax.EdgeLine | syntax.AcrossLine, ...], block: _Block, place: AmountPlace
 ) -> bool:
     sizes = place.scope.sizes
     for index, level in enumerate(outline.levels):
@@ -218,7 +220,7 @@ def _wide_enough(
     return True
 
 
-def _inside(block: _Block, outline: Outline, cloth: Cloth, begin: syntax.Start, end_way: EndWay) -> Piece | None:
+def _inside(block: _Block, outline: PieceOutline, cloth: PieceCloth, begin: syntax.Start, end_way: EndWay) -> Piece | None:
     """The piece but for its start's width what parts it, is held in it, cut into it or goes over a stretch."""
     node, room, findings = block.node, block.room, block.room.findings
     block.one("neck", syntax.Neck)

@@ -28,7 +28,7 @@ from walewright.design.reading.numbers import not_too_many
 from walewright.design.reading.own_bed import changed_bed
 from walewright.design.reading.regauged import changed_fabrics, changed_yarns, in_place_of
 from walewright.design.reading.requirements import requirement
-from walewright.design.reading.sizes import Graded, grade
+from walewright.design.reading.sizes import GradedRows, grade
 from walewright.design.reading.tables import Shipped
 from walewright.design.reading.values import HIDDEN, Scope
 from walewright.design.used.agreement import look_for_disagreement
@@ -42,9 +42,9 @@ from walewright.report.model import Diagnostic, Span
 from walewright.report.said import said
 from walewright.source import syntax
 
-Made = TypeVar("Made")
-Named = TypeVar("Named", syntax.YarnLine, syntax.ChartBlock, syntax.FabricBlock, syntax.EdgingLine)
-Kind = TypeVar("Kind", bound=syntax.Node)
+MadeOf = TypeVar("MadeOf")
+NamedPart = TypeVar("NamedPart", syntax.YarnLine, syntax.ChartBlock, syntax.FabricBlock, syntax.EdgingLine)
+StatementKind = TypeVar("StatementKind", bound=syntax.Node)
 
 TOP_LEVEL = (
     syntax.Broken
@@ -125,7 +125,7 @@ class _Reading:
         self.changes = changes
         self.findings = findings
 
-    def every(self, kind: type[Kind]) -> tuple[Kind, ...]:
+    def every(self, kind: type[StatementKind]) -> tuple[StatementKind, ...]:
         return tuple(s for s in self.tree.statements if isinstance(s, kind))
 
     def design(self, lines_lost: bool) -> Design | None:
@@ -218,7 +218,7 @@ class _Reading:
             given=given(source, graded.rows, fabrics, yarns, knitted, self.changes),
         )
 
-    def _sizes(self, table: syntax.Sizes, fabrics: Mapping[str, Fabric | None]) -> tuple[Graded, Graded, Scope]:
+    def _sizes(self, table: syntax.Sizes, fabrics: Mapping[str, Fabric | None]) -> tuple[GradedRows, GradedRows, Scope]:
         """The size table as written and with the knitter's changes, and the scope of all names with a value; every `let` worked
         out."""
         findings = self.findings
@@ -233,9 +233,9 @@ class _Reading:
             scope.named(name, node.span)
         return written, graded, scope
 
-    def _by_name(self, nodes: tuple[Named, ...], make: Callable[[Named], Made | None]) -> dict[str, Made | None]:
+    def _by_name(self, nodes: tuple[NamedPart, ...], make: Callable[[NamedPart], MadeOf | None]) -> dict[str, MadeOf | None]:
         """Everything of a kind by name, in the order of the source; the first of two with one name counts."""
-        made: dict[str, Made | None] = {}
+        made: dict[str, MadeOf | None] = {}
         for node in nodes:
             if node.name not in made:
                 made[node.name] = make(node)
@@ -286,5 +286,5 @@ class _Reading:
                 self.findings.report("impossible-statement/at-margin", (statement.span, "alone"))
 
 
-def _there(made: Iterable[Made | None]) -> tuple[Made, ...]:
+def _there(made: Iterable[MadeOf | None]) -> tuple[MadeOf, ...]:
     return tuple(m for m in made if m is not None)

@@ -1,6 +1,6 @@
 """The design as data: what the source means, everything in centimetres, per size."""
 
-from walewright.design.model.charts import Cell, Chart, Key
+from walewright.design.model.charts import Cell, CellKey, Chart
 from walewright.design.model.design import (
     Band,
     Buttonholes,
@@ -11,13 +11,13 @@ from walewright.design.model.design import (
     Edging,
     Join,
     Level,
-    Machine,
+    MachineProfile,
     Measurement,
     Opening,
     Piece,
     Requirement,
+    ShapingWay,
     Slot,
-    Way,
     Wedge,
 )
 from walewright.design.model.fabrics import Fabric, Yarn
@@ -31,6 +31,7 @@ __all__ = [
     "Band",
     "Buttonholes",
     "Cell",
+    "CellKey",
     "Chart",
     "Cord",
     "Design",
@@ -42,10 +43,9 @@ __all__ = [
     "Finished",
     "Given",
     "Join",
-    "Key",
     "Lap",
     "Level",
-    "Machine",
+    "MachineProfile",
     "Measured",
     "Measurement",
     "Motif",
@@ -57,8 +57,8 @@ __all__ = [
     "Rate",
     "RepeatStretch",
     "Requirement",
+    "ShapingWay",
     "Slot",
-    "Way",
     "Wedge",
     "Yarn",
     "Zone",

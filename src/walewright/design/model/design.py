@@ -47,7 +47,7 @@ class Measurement:
 
 
 @dataclass(frozen=True, slots=True)
-class Machine:
+class MachineProfile:
     """A bed. `needles` is even; `pitch_mm` between needles; `prongs` of the transfer tools at hand."""
 
     name: str
@@ -106,7 +106,7 @@ class Level:
 
 
 @dataclass(frozen=True, slots=True)
-class Way:
+class ShapingWay:
     """How an edge is shaped: "simple" or "fashioned" `inset` stitches in, `at_once` (1 or 2) stitches at a time."""
 
     kind: WayKind
@@ -132,7 +132,7 @@ class EdgeRun:
     change: PerSize
     cast_off: PerSize
     steps: int
-    way: Way
+    way: ShapingWay
     origin: Origin
     most: PerSize | None = None
     rate: Rate | None = None
@@ -153,7 +153,7 @@ class Opening:
     depth: PerSize
     flat: PerSize
     shape: OpeningShape
-    way: Way
+    way: ShapingWay
     origin: Origin
     from_level: str | None = None
     to_level: str = ""
@@ -330,7 +330,7 @@ class Design:
     """(key, text) of the pattern block: summary, story, difficulty, note."""
     sizes: tuple[str, ...]
     measurements: tuple[Measurement, ...]
-    machine: Machine
+    machine: MachineProfile
     yarns: tuple[Yarn, ...]
     fabrics: tuple[Fabric, ...]
     edgings: tuple[Edging, ...]

@@ -6,10 +6,10 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from walewright.design.findings import Findings
-from walewright.design.model import EdgeRun, Level, Machine, Origin, PerSize, Way
-from walewright.design.pieces.cloth import Cloth
-from walewright.design.pieces.moves import Move, move, rated, tell_wrong_way
-from walewright.design.pieces.outline import Side, level_index
+from walewright.design.model import EdgeRun, Level, MachineProfile, Origin, PerSize, ShapingWay
+from walewright.design.pieces.cloth import PieceCloth
+from walewright.design.pieces.moves import EdgeMove, move, rated, tell_wrong_way
+from walewright.design.pieces.outline import OutlineSide, level_index
 from walewright.design.pieces.rates import rate_of, rows_enough
 from walewright.design.pieces.ways import shaping_way
 from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, concerned
@@ -22,7 +22,7 @@ from walewright.trade.sides import SIDES, EdgeSide
 NAMED_ALWAYS = ("start", "end", "neck", "shoulder")
 """Edges that exist without being called."""
 
-Sides = dict[EdgeSide, Side]
+TracedSides = dict[EdgeSide, OutlineSide]
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,8 +34,8 @@ class Tracing:
     path: str
     """Beginning of the origins' paths."""
     levels: tuple[Level, ...]
-    cloth: Cloth
-    machine: Machine | None
+    cloth: PieceCloth
+    machine: MachineProfile | None
     first: int
     last: int
     gap: bool = False
@@ -58,12 +58,12 @@ class Tracing:
 
 def traced(
     nodes: Iterable[syntax.EdgeLine | syntax.AcrossLine], least: PerSize, most: PerSize, on: Tracing, origin: Origin
-) -> Sides | None:
+) -> TracedSides | None:
     """Both edges from their statements, each led straight on to the last level; None when told why not.
 
     `least` and `most` are the width at the first level in cm (alike unless it is free)."""
     half, widest = tuple(w / 2 for w in least), tuple(w / 2 for w in most)
-    now = {side: Side(on.first, half, widest, (), ((on.first, widest),)) for side in SIDES}
+    now = {side: OutlineSide(on.first, half, widest, (), ((on.first, widest),)) for side in SIDES}
     statements = tuple(nodes)
     _check_names(tuple(n for n in statements if isinstance(n, syntax.EdgeLine)), on)
     for node in statements:
@@ -75,12 +75,14 @@ def traced(
     still = tuple(0.0 for _ in half)
     for side, so_far in now.items():
         if so_far.level < on.last:
-            rest = EdgeRun("", top, "straight", still, still, 0, Way("simple"), Origin(f"{on.path} / edge to {top}", origin.span))
-            now[side] = _after(so_far, on.last, rest, Move(still, None, so_far.least, so_far.most))
+            rest = EdgeRun(
+                "", top, "straight", still, still, 0, ShapingWay("simple"), Origin(f"{on.path} / edge to {top}", origin.span)
+            )
+            now[side] = _after(so_far, on.last, rest, EdgeMove(still, None, so_far.least, so_far.most))
     return now
 
 
-def _run(node: syntax.EdgeLine, now: Sides, on: Tracing) -> Sides | None:
+def _run(node: syntax.EdgeLine, now: TracedSides, on: Tracing) -> TracedSides | None:
     """The sides after one statement."""
     findings = on.findings
     to = level_index(node.to_level, node.span, on.piece, on.levels, findings)
@@ -118,7 +120,7 @@ def _run(node: syntax.EdgeLine, now: Sides, on: Tracing) -> Sides | None:
     return _moved(node, to, run, moved, now)
 
 
-def _moved(node: syntax.EdgeLine, to: int, run: EdgeRun, moved: Move, now: Sides) -> Sides:
+def _moved(node: syntax.EdgeLine, to: int, run: EdgeRun, moved: EdgeMove, now: TracedSides) -> TracedSides:
     which = SIDES if node.which == "both" else (node.which,)
     return {side: _after(now[side], to, run, moved.of(now[side])) if side in which else now[side] for side in SIDES}
 
@@ -128,7 +130,7 @@ def _origin(node: syntax.EdgeLine, on: Tracing) -> Origin:
     return Origin(f"{on.path} / edge to {node.to_level}", node.span)
 
 
-def _at_rate(node: syntax.EdgeLine, between: tuple[int, int], way: Way, now: Sides, on: Tracing) -> Sides | None:
+def _at_rate(node: syntax.EdgeLine, between: tuple[int, int], way: ShapingWay, now: TracedSides, on: Tracing) -> TracedSides | None:
     """The sides after a statement that says so many stitches every so many rows."""
     place, nothing = on.cloth.place, tuple(0.0 for _ in on.sizes)
     rate = rate_of(node, way, on.cloth, on.machine, on.gap, between[0] == 0)
@@ -152,7 +154,7 @@ def _cast_off_inwards(node: syntax.EdgeLine, on: Tracing) -> bool:
     return False
 
 
-def _may_come(node: syntax.EdgeLine, to: int, which: tuple[EdgeSide, ...], now: Sides, on: Tracing) -> bool:
+def _may_come(node: syntax.EdgeLine, to: int, which: tuple[EdgeSide, ...], now: TracedSides, on: Tracing) -> bool:
     """Whether the edges of a statement stand at one level, below the one they are led to."""
     names = [level.name for level in on.levels]
     if not _together(node.span, {now[side].level for side in which}, now, on):
@@ -174,7 +176,7 @@ def _may_come(node: syntax.EdgeLine, to: int, which: tuple[EdgeSide, ...], now: 
     return False
 
 
-def _together(span: Span, reached: set[int], now: Sides, on: Tracing) -> bool:
+def _together(span: Span, reached: set[int], now: TracedSides, on: Tracing) -> bool:
     if len(reached) == 1:
         return True
     names = [level.name for level in on.levels]
@@ -187,14 +189,14 @@ def _together(span: Span, reached: set[int], now: Sides, on: Tracing) -> bool:
     return False
 
 
-def _after(side: Side, level: int, run: EdgeRun, moved: Move) -> Side:
-    return Side(level, moved.least, moved.farthest, (*side.runs, run), (*side.corners, (level, moved.farthest)))
+def _after(side: OutlineSide, level: int, run: EdgeRun, moved: EdgeMove) -> OutlineSide:
+    return OutlineSide(level, moved.least, moved.farthest, (*side.runs, run), (*side.corners, (level, moved.farthest)))
 
 
 # ----------------------------------------------------------------- across
 
 
-def _across(node: syntax.AcrossLine, now: Sides, on: Tracing) -> Sides | None:
+def _across(node: syntax.AcrossLine, now: TracedSides, on: Tracing) -> TracedSides | None:
     """The sides after loops are hung back over more or fewer needles; both get the same move."""
     findings = on.findings
     at = level_index(node.level, node.span, on.piece, on.levels, findings)
@@ -251,15 +253,15 @@ def _across(node: syntax.AcrossLine, now: Sides, on: Tracing) -> Sides | None:
     free = least != most
     origin = Origin(f"{on.path} / across at {node.level}", node.span)
     nothing = tuple(0.0 for _ in width)
-    run = EdgeRun("", node.level, "across", low, nothing, 0, Way("simple"), origin, high if free else None)
-    after: Sides = {}
+    run = EdgeRun("", node.level, "across", low, nothing, 0, ShapingWay("simple"), origin, high if free else None)
+    after: TracedSides = {}
     for side, so_far in now.items():
         position = tuple(p + (w - t) / 2 for p, w, t in zip(so_far.least, width, least, strict=True))
-        after[side] = _after(so_far, at, run, Move(low, None, position, position))
+        after[side] = _after(so_far, at, run, EdgeMove(low, None, position, position))
     return after
 
 
-def _ends(now: Sides) -> tuple[tuple[PerSize, PerSize], tuple[PerSize, PerSize]]:
+def _ends(now: TracedSides) -> tuple[tuple[PerSize, PerSize], tuple[PerSize, PerSize]]:
     return (now["left"].least, now["right"].least), (now["left"].most, now["right"].most)
 
 
@@ -309,7 +311,7 @@ def _cast_off(node: syntax.EdgeLine, change: PerSize, on: Tracing) -> PerSize | 
     return cast_off
 
 
-def _at_once_is_inwards(node: syntax.EdgeLine, moved: Move, on: Tracing) -> bool:
+def _at_once_is_inwards(node: syntax.EdgeLine, moved: EdgeMove, on: Tracing) -> bool:
     if node.at_once == 1:
         return True
     if node.at_once != 2:

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Mapping
 
 from walewright.design.findings import Findings
 from walewright.design.model import Band, Edging, Fabric, Join, Origin, PerSize, Piece
-from walewright.design.reading.places import POSITIVE, Place
+from walewright.design.reading.places import POSITIVE, AmountPlace
 from walewright.design.reading.values import Scope
 from walewright.report.said import Said, said
 from walewright.source import syntax
@@ -18,7 +18,7 @@ MOCK_KNOWN = {2: "1 by 1", 3: "2 by 1"}
 def edging(node: syntax.EdgingLine, fabrics: Mapping[str, Fabric | None], scope: Scope, findings: Findings) -> Edging | None:
     """An edging of its kind in its fabric, checked: depth, fold and fabric suit the kind."""
     cloth = findings.look_up("fabric", node.fabric, node.span, fabrics)
-    depth = _depth(node, Place(scope, findings, cloth), findings)
+    depth = _depth(node, AmountPlace(scope, findings, cloth), findings)
     sound = True
     for what, word, known in (
         ("way of adding an edging", node.when, WHENS),
@@ -46,7 +46,7 @@ def edging(node: syntax.EdgingLine, fabrics: Mapping[str, Fabric | None], scope:
     )
 
 
-def _depth(node: syntax.EdgingLine, place: Place, findings: Findings) -> PerSize | None:
+def _depth(node: syntax.EdgingLine, place: AmountPlace, findings: Findings) -> PerSize | None:
     if node.depth is not None:
         return place.up(node.depth, said("depth-of", of=said("edging", edging=node.name)), POSITIVE)
     if not EDGINGS[node.kind].has_depth:

@@ -6,9 +6,9 @@ from collections.abc import Mapping
 
 from walewright.design.findings import Findings
 from walewright.design.model import Band, Cord, EdgeName, Edging, Fabric, Join, Origin, PerSize, Piece
-from walewright.design.pieces.names import Edges, edges
+from walewright.design.pieces.names import EdgesOfPieces, edges
 from walewright.design.pieces.slots import count
-from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, Place
+from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, AmountPlace
 from walewright.design.reading.values import Scope
 from walewright.report.said import Said, said
 from walewright.source import syntax
@@ -20,7 +20,7 @@ from walewright.trade.joins import JOINS
 
 def band(
     node: syntax.BandLine,
-    known: Edges,
+    known: EdgesOfPieces,
     edgings: Mapping[str, Edging | None],
     fabrics: Mapping[str, Fabric | None],
     scope: Scope,
@@ -59,7 +59,7 @@ def _holes(
     findings: Findings,
 ) -> tuple[PerSize, PerSize] | None:
     """How far the outermost buttonholes are from the band's ends."""
-    place = Place(scope, findings, fabrics.get(edging.fabric) if edging else None)
+    place = AmountPlace(scope, findings, fabrics.get(edging.fabric) if edging else None)
     if not count(node.holes, node.hole_stitches, node.span, said("buttonholes-of", of=what), findings):
         return None
     found: list[PerSize] = []
@@ -74,7 +74,7 @@ def _holes(
 
 def join(
     node: syntax.JoinLine,
-    known: Edges,
+    known: EdgesOfPieces,
     pieces: Mapping[str, Piece | None],
     edgings: Mapping[str, Edging | None],
     fabrics: Mapping[str, Fabric | None],
@@ -90,7 +90,7 @@ def join(
     easing: PerSize | None = tuple(0.0 for _ in scope.sizes)
     longer: PerSize | None = None
     first = pieces.get(node.one[0].piece) if node.one else None
-    place = Place(scope, findings, fabrics.get(first.fabric) if first else None)
+    place = AmountPlace(scope, findings, fabrics.get(first.fabric) if first else None)
     if node.easing is not None:
         easing = place.up(node.easing, said("easing-of-join"), NOT_NEGATIVE)
     if node.longer is not None:
@@ -209,10 +209,10 @@ def _words(names: tuple[EdgeName, ...]) -> str:
     return " + ".join(f"{n.piece} {n.edge}" for n in names)
 
 
-def cord(node: syntax.CordLine, known: Edges, scope: Scope, findings: Findings) -> Cord | None:
+def cord(node: syntax.CordLine, known: EdgesOfPieces, scope: Scope, findings: Findings) -> Cord | None:
     """A cord drawn through a piece."""
     findings.look_up("piece", node.piece, node.span, known)
-    length = Place(scope, findings, None).across(node.length, said("cord-of", piece=node.piece), POSITIVE)
+    length = AmountPlace(scope, findings, None).across(node.length, said("cord-of", piece=node.piece), POSITIVE)
     if length is None or node.piece not in known:
         return None
     return Cord(node.piece, length, Origin(f"cord {node.piece}", node.span))

@@ -11,11 +11,11 @@ from walewright.report.model import Span
 from walewright.report.said import said
 from walewright.source import syntax
 
-Edges = Mapping[str, Mapping[str, str] | None]
+EdgesOfPieces = Mapping[str, Mapping[str, str] | None]
 """By piece: an edge's name in the source to its name in the design. None where a lost line may have named more."""
 
 
-def edge_names(nodes: Iterable[syntax.PieceBlock]) -> Edges:
+def edge_names(nodes: Iterable[syntax.PieceBlock]) -> EdgesOfPieces:
     """By piece, the edges that can be joined or picked up along.
 
     Read off the statements, so that edges are checked even of a piece that is not understood. A piece that is parted to its
@@ -107,7 +107,7 @@ def told_apart(node: syntax.PieceBlock, findings: Findings) -> bool:
     return len({name for name, _ in given}) == len(given)
 
 
-def edges(refs: tuple[syntax.EdgeRef, ...], known: Edges, findings: Findings) -> tuple[EdgeName, ...] | None:
+def edges(refs: tuple[syntax.EdgeRef, ...], known: EdgesOfPieces, findings: Findings) -> tuple[EdgeName, ...] | None:
     """The edges, or None when one is not there."""
     found: list[EdgeName] = []
     for ref in refs:

@@ -6,11 +6,11 @@ from collections.abc import Mapping, Sequence
 
 from walewright.design.findings import Findings
 from walewright.design.model import Chart, Fabric, Level, Origin, PerSize, RepeatStretch, Zone
-from walewright.design.pieces.cloth import Cloth
+from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.fitting import leaves
 from walewright.design.pieces.openings import offset
-from walewright.design.pieces.outline import NOTHING, Outline, stretch
-from walewright.design.reading.places import POSITIVE, Place
+from walewright.design.pieces.outline import NOTHING, PieceOutline, stretch
+from walewright.design.reading.places import POSITIVE, AmountPlace
 from walewright.report.said import Said, said
 from walewright.source import syntax
 from walewright.trade.sides import SIDES
@@ -20,8 +20,12 @@ MOST_REPEATS = 400
 
 
 def cloth_of(
-    nodes: Sequence[syntax.ZoneLine], piece: str, levels: tuple[Level, ...], place: Place, fabrics: Mapping[str, Fabric | None]
-) -> Cloth:
+    nodes: Sequence[syntax.ZoneLine],
+    piece: str,
+    levels: tuple[Level, ...],
+    place: AmountPlace,
+    fabrics: Mapping[str, Fabric | None],
+) -> PieceCloth:
     """The fabrics by height; faults of the zones are told by `zone`, not here."""
     numbers = {level.name: number for number, level in enumerate(levels)}
     bands = tuple(
@@ -29,13 +33,13 @@ def cloth_of(
         for n in nodes
         if n.width is None and n.repeats is None and n.fabric in fabrics and n.from_level in numbers and n.to_level in numbers
     )
-    return Cloth(place, levels, bands)
+    return PieceCloth(place, levels, bands)
 
 
 def zone(
     node: syntax.ZoneLine,
-    outline: Outline,
-    cloth: Cloth,
+    outline: PieceOutline,
+    cloth: PieceCloth,
     fabrics: Mapping[str, Fabric | None],
     charts: Mapping[str, Chart | None],
 ) -> Zone | None:
@@ -66,11 +70,13 @@ def zone(
     return Zone(node.fabric, node.from_level, node.to_level, width, centre, origin, node.repeats or 0)
 
 
-def _width(node: syntax.ZoneLine, fabric: Fabric, what: Said, place: Place, charts: Mapping[str, Chart | None]) -> PerSize | None:
+def _width(
+    node: syntax.ZoneLine, fabric: Fabric, what: Said, place: AmountPlace, charts: Mapping[str, Chart | None]
+) -> PerSize | None:
     """The width of a panel in cm. Stitches of a charted one are its own, and it may be so many repeats wide."""
     chart = charts.get(fabric.chart)
     if node.repeats is None or node.width is not None:
-        here = Place(place.scope, place.findings, fabric) if fabric.chart else place
+        here = AmountPlace(place.scope, place.findings, fabric) if fabric.chart else place
         return here.across(node.width, said("width-of", of=what), POSITIVE) if node.width is not None else None
     if not fabric.chart:
         place.findings.report(
@@ -124,7 +130,7 @@ def _panel(fabric: Fabric, around: Fabric | None, what: Said, node: syntax.ZoneL
     return False
 
 
-def repeat(node: syntax.RepeatLine, outline: Outline, findings: Findings, place: Place) -> RepeatStretch | None:
+def repeat(node: syntax.RepeatLine, outline: PieceOutline, findings: Findings, place: AmountPlace) -> RepeatStretch | None:
     """Rows worked several times; the width at their end is that at their beginning."""
     what = said("repeat-in", piece=outline.piece)
     if not 2 <= node.times <= MOST_TIMES:

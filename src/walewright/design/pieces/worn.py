@@ -7,8 +7,8 @@ from dataclasses import dataclass
 
 from walewright.design.findings import Findings
 from walewright.design.model import Finished, Lap, Measured, Origin, Passage, PerSize, Piece
-from walewright.design.pieces.names import Edges
-from walewright.design.reading.places import POSITIVE, Place
+from walewright.design.pieces.names import EdgesOfPieces
+from walewright.design.reading.places import POSITIVE, AmountPlace
 from walewright.design.reading.requirements import spoken
 from walewright.design.reading.units import LENGTH, NUMBER
 from walewright.design.reading.values import Scope, words
@@ -31,7 +31,7 @@ def stated(nodes: Sequence[syntax.FinishedLine]) -> Iterator[syntax.Let]:
 class Worn:
     pieces: Mapping[str, Piece | None]
     bands: Collection[str]
-    known: Edges
+    known: EdgesOfPieces
     scope: Scope
     findings: Findings
 
@@ -106,7 +106,7 @@ class Worn:
         return node.owner, names[node.edge]
 
     def _length(self, expression: syntax.Expr, what: Said) -> PerSize | None:
-        return Place(self.scope, self.findings, None).across(expression, what, POSITIVE)
+        return AmountPlace(self.scope, self.findings, None).across(expression, what, POSITIVE)
 
     def _share(self, expression: syntax.Expr) -> PerSize | None:
         value = self.scope.value(expression)

@@ -20,7 +20,7 @@ LARGEST_CM = 400.0
 
 
 @dataclass(frozen=True, slots=True)
-class Graded:
+class GradedRows:
     """The chosen sizes in the header's order, and their measurements (None: reported already)."""
 
     sizes: tuple[str, ...]
@@ -32,7 +32,7 @@ class Graded:
         return {n: Value(m.values, LENGTH, self.spans[n]) if m else None for n, m in self.rows.items()}
 
 
-def grade(node: syntax.Sizes, chosen: tuple[str, ...], shipped: Shipped, findings: Findings) -> Graded:
+def grade(node: syntax.Sizes, chosen: tuple[str, ...], shipped: Shipped, findings: Findings) -> GradedRows:
     """Understands a size table for the `chosen` of its sizes."""
     findings.once("size", ((n, node.span) for n in node.names))
     rows = [s for s in node.body if isinstance(s, syntax.SizeRow)]
@@ -42,7 +42,7 @@ def grade(node: syntax.Sizes, chosen: tuple[str, ...], shipped: Shipped, finding
     for row in rows:
         if row.name not in understood:
             understood[row.name] = reader.row(row)
-    return Graded(chosen, understood, {r.name: r.span for r in reversed(rows)})
+    return GradedRows(chosen, understood, {r.name: r.span for r in reversed(rows)})
 
 
 class _SizesReader:

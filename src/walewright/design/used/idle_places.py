@@ -40,7 +40,7 @@ AT_EDGES: Mapping[type, tuple[str, str]] = {
 PARTS = ("", "_left", "_right")
 """What an edge on both sides is called: both of it, or one."""
 
-Place = tuple[str, str]
+IdlePlace = tuple[str, str]
 """(piece, level or edge)."""
 
 
@@ -64,7 +64,7 @@ def _model(piece: Piece, design: Design) -> str:
     return piece.name
 
 
-def _levels(node: syntax.PieceBlock, outside: set[Place], shared: set[Place], findings: Findings) -> None:
+def _levels(node: syntax.PieceBlock, outside: set[IdlePlace], shared: set[IdlePlace], findings: Findings) -> None:
     come_to = set(_come_to(node.body))
     for stack in (s for s in node.body if isinstance(s, syntax.Levels)):
         for level in stack.levels[1:-1]:
@@ -90,9 +90,9 @@ def _come_to(body: tuple[syntax.Statement, ...]) -> Iterator[str]:
         yield from _come_to(getattr(statement, "body", ()))
 
 
-def _shared(design: Design) -> set[Place]:
+def _shared(design: Design) -> set[IdlePlace]:
     """Levels of one name and one height in one fabric, which have one row in all their pieces."""
-    found: dict[tuple[object, ...], list[Place]] = {}
+    found: dict[tuple[object, ...], list[IdlePlace]] = {}
     for piece in design.pieces:
         for level in piece.levels if piece.mirror_of is None else ():
             found.setdefault((level.name, level.height, _highest(level), piece.fabric), []).append((piece.name, level.name))
@@ -107,7 +107,7 @@ def _called(node: syntax.PieceBlock) -> Iterator[syntax.EdgeLine]:
     return (s for s in node.body if isinstance(s, syntax.EdgeLine) and s.called is not None)
 
 
-def _is_named(node: syntax.PieceBlock, edge: syntax.EdgeLine, outside: set[Place]) -> bool:
+def _is_named(node: syntax.PieceBlock, edge: syntax.EdgeLine, outside: set[IdlePlace]) -> bool:
     return any((node.name, f"{edge.called}{part}") in outside for part in PARTS)
 
 
@@ -134,7 +134,7 @@ def _edges(node: syntax.PieceBlock, used: set[Span], findings: Findings) -> None
         )
 
 
-def _named(node: object) -> Iterator[Place]:
+def _named(node: object) -> Iterator[IdlePlace]:
     """Every piece's edge or level that a statement outside its own piece names."""
     if isinstance(node, tuple):
         for part in node:

@@ -45,7 +45,7 @@ DEFINITIONS: Mapping[type, str] = {
 }
 """Statements that only say what a name stands for. All others make something, or say something about all that is made."""
 
-Named = tuple[str, str]
+NamedIn = tuple[str, str]
 """(kind, name): a yarn and a fabric may have one name."""
 
 
@@ -53,8 +53,8 @@ Named = tuple[str, str]
 class Uses:
     """`reached`: every definition that something made comes to. `users`: which definitions name it, used or not."""
 
-    reached: frozenset[Named]
-    users: Mapping[Named, tuple[Named, ...]]
+    reached: frozenset[NamedIn]
+    users: Mapping[NamedIn, tuple[NamedIn, ...]]
 
     def has(self, kind: str, name: str) -> bool:
         return (kind, name) in self.reached
@@ -62,8 +62,8 @@ class Uses:
 
 def uses(written: syntax.Tree, expanded: syntax.Tree) -> Uses:
     """What the source uses. Shapes are used where they are `written`; all else by what they come to where they are `expanded`."""
-    graph: dict[Named, list[Named]] = {}
-    made: list[Named] = []
+    graph: dict[NamedIn, list[NamedIn]] = {}
+    made: list[NamedIn] = []
     for node in _statements(expanded):
         found = [n for n in references(node) if n[0] != "shape"]
         if isinstance(node, syntax.ShapeBlock):
@@ -97,7 +97,7 @@ def with_what_is_used(design: Design, found: Uses) -> Design:
     )
 
 
-def references(node: object) -> Iterator[Named]:
+def references(node: object) -> Iterator[NamedIn]:
     """The definitions that a node and what stands in it name."""
     if isinstance(node, tuple):
         for part in node:
@@ -183,12 +183,12 @@ def _statements(tree: syntax.Tree) -> Iterator[syntax.Node]:
             yield statement
 
 
-def _named(node: syntax.Node) -> Named:
+def _named(node: syntax.Node) -> NamedIn:
     return DEFINITIONS[type(node)], str(getattr(node, "name", ""))
 
 
-def _reached(made: Iterable[Named], graph: Mapping[Named, list[Named]]) -> frozenset[Named]:
-    seen: set[Named] = set()
+def _reached(made: Iterable[NamedIn], graph: Mapping[NamedIn, list[NamedIn]]) -> frozenset[NamedIn]:
+    seen: set[NamedIn] = set()
     left = list(made)
     while left:
         last = left.pop()
@@ -198,8 +198,8 @@ def _reached(made: Iterable[Named], graph: Mapping[Named, list[Named]]) -> froze
     return frozenset(seen)
 
 
-def _users(graph: Mapping[Named, list[Named]]) -> dict[Named, tuple[Named, ...]]:
-    users: dict[Named, dict[Named, None]] = {}
+def _users(graph: Mapping[NamedIn, list[NamedIn]]) -> dict[NamedIn, tuple[NamedIn, ...]]:
+    users: dict[NamedIn, dict[NamedIn, None]] = {}
     for user, named in graph.items():
         for one in named:
             if one != user:
