@@ -4,13 +4,15 @@ notes and helps, and the facts that are given."""
 from __future__ import annotations
 
 import ast
-from collections.abc import Iterator
+import re
+from collections.abc import Collection, Iterator
 from dataclasses import dataclass, field
 from functools import cache
 from pathlib import Path
 from string import Formatter
 
 from tests.laws.code_tree import modules, stage, tree
+from walewright.report.english import ENGLISH
 
 NOTHING: frozenset[str] = frozenset()
 CELL = frozenset({"cell"})
@@ -32,6 +34,8 @@ class Phrase:
     facts: frozenset[str]
     line: int
     within_report: bool = False
+    any_facts: bool = False
+    """Whether facts are handed on to it that do not stand there."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,6 +50,8 @@ class Report:
     any_facts: bool
     keys: dict[str, frozenset[str]] = field(hash=False)
     whole: frozenset[str] = frozenset()
+    put_together: bool = False
+    """Whether its kinds are all that a kind put together there can be; not each need be meant."""
     passes_on: bool = False
     """Whether it stands in one of the functions `REPORTING`, which hand on what they are given."""
 
@@ -97,6 +103,7 @@ def _reports(path: Path) -> Iterator[Report]:
             any(k.arg in (None, "facts") for k in node.keywords),
             keys,
             frozenset(g for g in GROUPS if all(_is_written(part) for part in groups.get(g, []))),
+            isinstance(node.args[0], ast.JoinedStr),
             function is not None and function.name in REPORTING,
         )
 
@@ -106,10 +113,29 @@ def phrases(path: Path) -> tuple[Phrase, ...]:
     """Every phrase that a module makes, the facts and parts of reports among them."""
     parts = {id(n) for _, call in _calls(path) if called(call) in REPORTING for n in _parts(call)}
     return tuple(
-        Phrase(key, frozenset(k.arg for k in node.keywords if k.arg), node.lineno, id(node) in parts)
+        Phrase(
+            key,
+            frozenset(k.arg for k in node.keywords if k.arg),
+            node.lineno,
+            id(node) in parts,
+            called(node) == "Said" or any(k.arg is None for k in node.keywords),
+        )
         for function, node in _calls(path)
-        if called(node) == "said" and node.args
-        for key in (tuple(_values(node.args[0], function)) or ("",))
+        if called(node) in ("said", "Said") and node.args
+        for key in (tuple(_values(node.args[0], function, SHARED)) or ("",))
+    )
+
+
+@cache
+def handed_on(package: str) -> tuple[tuple[str, frozenset[str]], ...]:
+    """Codes whose case a package takes from elsewhere, `f"code/{case}"`, with the facts that are given beside; among them "facts"
+    where some are handed on."""
+    return tuple(
+        (str(node.args[0].values[0].value).removesuffix("/"), frozenset(k.arg or "facts" for k in node.keywords))
+        for path in of_package(package)
+        for _, node in _calls(path)
+        if called(node) in REPORTING and node.args and isinstance(node.args[0], ast.JoinedStr)
+        if isinstance(node.args[0].values[0], ast.Constant) and str(node.args[0].values[0].value).endswith("/")
     )
 
 
@@ -118,8 +144,12 @@ def wordy(path: Path, terms: frozenset[str]) -> Iterator[tuple[int, str]]:
     for _, call in _calls(path):
         if called(call) not in REPORTING and called(call) != "said":
             continue
+        keys = {id(n) for argument in call.args[:1] for n in ast.walk(argument)}
         for node in ast.walk(call):
             if isinstance(node, ast.JoinedStr):
+                if id(node) in keys and KEY.fullmatch(pattern(node)):
+                    # A key that is put together is found among those of the table.
+                    continue
                 yield node.lineno, ast.unparse(node)
             elif isinstance(node, ast.Constant) and isinstance(node.value, str) and " " in node.value and node.value not in terms:
                 yield node.lineno, node.value
@@ -154,13 +184,26 @@ def _calls_below(node: ast.AST, function: ast.FunctionDef | None) -> Iterator[tu
         yield from _calls_below(child, child if isinstance(child, ast.FunctionDef) else function)
 
 
-def _values(node: ast.expr, function: ast.FunctionDef | None) -> Iterator[str]:
-    """The texts that an expression can be: written there, or given a name in the same function."""
+KEY = re.compile(r"(?:[a-z0-9/-]|\[a-z0-9-\]\+)+")
+KINDS: Collection[str] = ENGLISH.wordings
+SHARED: Collection[str] = frozenset(ENGLISH.phrases) | frozenset(ENGLISH.clauses)
+
+
+def pattern(node: ast.JoinedStr) -> str:
+    """A regular expression of the keys that a text put together can be."""
+    return "".join(str(part.value) if isinstance(part, ast.Constant) else "[a-z0-9-]+" for part in node.values)
+
+
+def _values(node: ast.expr, function: ast.FunctionDef | None, known: Collection[str] = KINDS) -> Iterator[str]:
+    """The texts that an expression can be: written there, given a name in the same function, or, where it is put together, those
+    of the `known` ones that it can be."""
     if isinstance(node, ast.Constant) and isinstance(node.value, str):
         yield node.value
+    elif isinstance(node, ast.JoinedStr):
+        yield from (key for key in sorted(known) if re.fullmatch(pattern(node), key))
     elif isinstance(node, ast.IfExp):
-        yield from _values(node.body, function)
-        yield from _values(node.orelse, function)
+        yield from _values(node.body, function, known)
+        yield from _values(node.orelse, function, known)
     elif isinstance(node, ast.Name) and function is not None:
         for statement in ast.walk(function):
             if isinstance(statement, ast.Assign):
@@ -171,7 +214,7 @@ def _values(node: ast.expr, function: ast.FunctionDef | None) -> Iterator[str]:
 def _given(target: ast.expr, value: ast.expr, name: str) -> Iterator[str]:
     if isinstance(target, ast.Name) and target.id == name:
         yield from _values(value, None)
-    elif isinstance(target, ast.Tuple) and isinstance(value, ast.Tuple):
+    elif isinstance(target, ast.Tuple) and isinstance(value, ast.Tuple) and len(target.elts) == len(value.elts):
         for one, other in zip(target.elts, value.elts, strict=True):
             yield from _given(one, other, name)
 

@@ -168,9 +168,7 @@ def _materials(design: Design, instructions: Instructions, proof: Proof) -> list
     from walewright.sheet.hand_tools import tools
 
     machine = design.machine
-    # A shipped label may speak of needles that the source has since replaced; only its first words are kept.
-    bed = (machine.label or machine.name).split(",")[0]
-    lines = [f"machine: {bed}, {machine.needles} needles {machine.pitch_mm:g} mm apart"]
+    lines = [f"machine: {machine.called}, {machine.needles} needles {machine.pitch_mm:g} mm apart"]
     for at, yarn in enumerate(design.yarns):
         uses = [size.yarn[at] for size in proof.sizes]
         balls = _graded([str(use.balls) for use in uses])

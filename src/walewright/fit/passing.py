@@ -185,7 +185,7 @@ def _findings(design: Design, passing: Passing) -> Iterator[Diagnostic]:
         return
     sizes = tuple(design.sizes[i] for i in bad)
     rows = tuple(_row(design, passing, i) for i in bad)
-    source = (said("source", source=passing.source.removeprefix("Source: ")),) if passing.source else ()
+    source = (said("source", source=_credited(passing.source)),) if passing.source else ()
     only = () if len(bad) == len(design.sizes) else sizes
     if passing.never:
         yield diagnosed(
@@ -214,6 +214,11 @@ def _findings(design: Design, passing: Passing) -> Iterator[Diagnostic]:
 
 ROLES = ("neck", "cuff", "waist", "leg")
 """Openings that are called by what they are."""
+
+
+def _credited(source: str) -> str:
+    """A table's credit without its first word, which the note has."""
+    return source.removeprefix("Source: ")
 
 
 def _row(design: Design, passing: Passing, i: int) -> Said:

@@ -149,7 +149,7 @@ def _small(design: Design, whole: Fit) -> Iterator[Diagnostic]:
             sizes=_only(design, bad),
             fits=ease.fits,
             measurement=ease.name,
-            round=f"{ease.girth.piece} {ease.girth.at}" if ease.girth and not stated else "",
+            round=said("place-of-piece", piece=ease.girth.piece, at=ease.girth.at) if ease.girth and not stated else "",
         )
 
 

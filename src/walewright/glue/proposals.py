@@ -55,7 +55,7 @@ def with_proposals(
     mended = design
     for hanging, better in ways.values():
         mended = _rewritten(mended, hanging, better)
-    if not ways or _errors(attempt(mended)):
+    if not ways or errors(attempt(mended)):
         return tuple(told)
     return tuple(_proposing(one, ways[number][1]) if number in ways else one for number, one in enumerate(told))
 
@@ -69,11 +69,12 @@ def _that_lead_further(
     design: Design, hanging: Hanging, surface: Surface, before: set[Key], attempt: Attempt
 ) -> Iterator[_Written]:
     for written in islice(_other_ways(hanging, surface), MOST_TRIED):
-        if _errors(attempt(_rewritten(design, hanging, written))) < before:
+        if errors(attempt(_rewritten(design, hanging, written))) < before:
             yield written
 
 
-def _errors(told: Iterable[Diagnostic]) -> set[Key]:
+def errors(told: Iterable[Diagnostic]) -> set[Key]:
+    """What is wrong, each by its code and place: what a change must make fewer, and add nothing to."""
     return {_key(one) for one in told if one.severity is Severity.ERROR}
 
 

@@ -14,9 +14,9 @@ from walewright.design.model import Band, Design, EdgeName, Join, Piece
 from walewright.glue.chains import in_line
 from walewright.glue.findings import spoken
 from walewright.glue.lines import Hanging, Hung, apart
-from walewright.glue.proposals import Attempt
+from walewright.glue.proposals import Attempt, errors
 from walewright.glue.surface import Surface
-from walewright.report.model import Diagnostic, Severity, diagnosed
+from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Fact, Said, said
 from walewright.trade.sides import GAP_PARTS
 
@@ -98,13 +98,13 @@ def with_lines_named(
     best: dict[Hanging, tuple[EdgeNames, ...]] = {}
     mended = design
     for hanging, ways in found.items():
-        before = _errors(attempt(mended))
+        before = errors(attempt(mended))
         for some in islice(product(*(_orders(hanging, way, surface) for way in ways)), MOST_TRIED):
             tried = _apart(mended, hanging, some)
-            if _errors(attempt(tried)) < before:
+            if errors(attempt(tried)) < before:
                 best[hanging], mended = some, tried
                 break
-    if len(best) < len(found) or _errors(attempt(mended)):
+    if len(best) < len(found) or errors(attempt(mended)):
         return tuple(told)
     helps = {h.origin.span: _help(h, some, attempt(_one(design, h, some[0]))) for h, some in best.items()}
     return tuple(
@@ -115,19 +115,15 @@ def with_lines_named(
     )
 
 
-def _errors(told: Sequence[Diagnostic]) -> set[tuple[str, int, int]]:
-    return {(d.code, d.labels[0].span.start, d.labels[0].span.end) for d in told if d.severity is Severity.ERROR}
-
-
 def _orders(hanging: Hanging, way: EdgeNames, surface: Surface) -> list[EdgeNames]:
     orders = [way, *(permutations(way) if 1 < len(way) <= MOST_NAMED else ())]
     return [some for some in dict.fromkeys(orders) if apart(surface, some, hanging.inside) is None]
 
 
 def _help(hanging: Hanging, ways: Sequence[EdgeNames], alone: Sequence[Diagnostic]) -> tuple[Said, ...]:
-    each = tuple(said("quoted", name=f"along {spoken(way)}") for way in ways)
+    each = tuple(said("quoted-along", along=spoken(way)) for way in ways)
     several = said("write-several", count=len(ways), pieces=hanging.copies, each=each)
-    return (several,) if _errors(alone) else (several, said("or-only-one", along=spoken(ways[0])))
+    return (several,) if errors(alone) else (several, said("or-only-one", along=spoken(ways[0])))
 
 
 def _one(design: Design, hanging: Hanging, way: EdgeNames) -> Design:

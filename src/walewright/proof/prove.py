@@ -212,7 +212,7 @@ def _done(task: str | Join | None) -> Said:
     """A block, or a join of the order of work."""
     if not isinstance(task, Join):
         return said("quoted", name=task) if task else said("nothing-more")
-    sides = (tuple(said("edge-and-copy", edge=f"{p} {e}", copy=c) for p, e, c in side) for side in (task.one, task.other))
+    sides = (tuple(said("edge-and-copy", piece=p, edge=e, copy=c) for p, e, c in side) for side in (task.one, task.other))
     one, other = sides
     return said("join-done", way=task.way, one=one, one_end=task.ends[0], other=other, other_end=task.ends[1])
 

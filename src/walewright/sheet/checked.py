@@ -73,9 +73,9 @@ def _whole_table(proof: Proof, sizes: tuple[str, ...], units: str) -> SizeTable:
         Row("Words read back", tuple(Cell("yes" if s.read_back else "no") for s in proof.sizes)),
     )
     groups = [RowGroup("On the bed", bed)]
-    texts = dict.fromkeys(j.text for s in proof.sizes for j in s.joins)
-    if texts:
-        groups.append(RowGroup("Seams: one side, and the other in small type", tuple(_seam(proof, text, units) for text in texts)))
+    joins = dict.fromkeys(j.join for s in proof.sizes for j in s.joins)
+    if joins:
+        groups.append(RowGroup("Seams: one side, and the other in small type", tuple(_seam(proof, join, units) for join in joins)))
     return SizeTable("The whole garment", sizes, tuple(groups))
 
 
@@ -86,11 +86,12 @@ def _needles(size: SizeProof) -> Cell:
     return Cell(widest.first_needle, widest.last_needle)
 
 
-def _seam(proof: Proof, text: str, units: str) -> Row:
-    joins = [next((j for j in s.joins if j.text == text), None) for s in proof.sizes]
+def _seam(proof: Proof, join: int, units: str) -> Row:
+    """A join of the design, by its number; of its seams, which are alike on both sides, the first."""
+    joins = [next((j for j in s.joins if j.join == join), None) for s in proof.sizes]
     in_rows = all(j is None or (j.one_rows is not None and j.other_rows is not None) for j in joins)
     return Row(
-        sentence(text.replace("_", " ")),
+        sentence(next(j.text for j in joins if j is not None).replace("_", " ")),
         tuple(ABSENT if j is None else _sides(j, in_rows, units) for j in joins),
         note="rows" if in_rows else ("in" if units == "in" else "cm"),
     )

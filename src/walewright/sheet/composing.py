@@ -93,8 +93,7 @@ def _cover_facts(design: Design, difficulty: str) -> tuple[Fact, ...]:
     yarns = ", ".join(y.label for y in design.yarns)
     facts.append(Fact("Yarn", sentence(yarns)))
     bed = design.machine
-    # A profile's label may go on, after a comma, with what the materials page says in full.
-    facts.append(Fact("Machine", f"{sentence(bed.label.partition(',')[0])}, {bed.needles} needles"))
+    facts.append(Fact("Machine", f"{sentence(bed.called)}, {bed.needles} needles"))
     if difficulty:
         facts.append(Fact("Difficulty", difficulty))
     return tuple(facts)

@@ -137,7 +137,7 @@ def machine(design: Design, counts: Counts) -> tuple[Fact, ...]:
     bed = design.machine
     widest = [str(_widest(garment)) for garment in counts.sizes]
     facts = [
-        Fact("Machine", f"{sentence(bed.label.partition(',')[0])}, single bed"),
+        Fact("Machine", f"{sentence(bed.called)}, single bed"),
         Fact("Needles", f"{bed.needles}, {_plain(bed.pitch_mm)} mm apart"),
         Fact("In use, at most", *words(figure(widest))),
     ]

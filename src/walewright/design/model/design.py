@@ -61,6 +61,12 @@ class MachineProfile:
     origin: Origin
 
     @property
+    def called(self) -> str:
+        """Its label as far as the first comma, else its name. What follows there is said by other facts, which the source may have
+        replaced."""
+        return (self.label or self.name).partition(",")[0]
+
+    @property
     def words(self) -> str:
         """ "180 needles, 4.5 mm apart"."""
         return f"{self.needles} needles, {self.pitch_mm:g} mm apart"

@@ -11,6 +11,8 @@ PHRASES: dict[str, str] = {
     "here-too": "here too",
     "edge-of-copies": "`{edge}`{copies:=| of {copies} copies}",
     "opening-at": "opening at `{name}`",
+    "quoted-along": "`along {along}`",
+    "place-of-piece": "{piece} {at}",
     "or-only-one": "or only one, `along {along}`",
     "the": "the {name}",
     "turn-over": "turn them over: `along {along}, {side} side facing`",

@@ -68,7 +68,7 @@ WORDINGS: dict[str, Wording] = {
 
 PHRASES: dict[str, str] = {
     "described-here": "{name} is described here",
-    "edge-and-copy": "{edge}{copy:? ({copy})}",
+    "edge-and-copy": "{piece} {edge}{copy:? ({copy})}",
     "edge-free": "the {edge} of the {piece} stays free {glued:?glued and not on the bed|on the bed and not as glued}",
     "falls-apart": "on the bed the garment falls into {parts:part|parts}, and as glued into {glued}",
     "float-at": "at RC {counter}, before row {row}, past needles {needles}{more:? and {more} more}",

@@ -144,8 +144,8 @@ def _at_once(sized: SizedPiece, row: int) -> Said | None:
     ]
     held = sum(sum(w.groups[:-1] if w.kind == "out" else w.groups[:1]) + w.rest for w in sized.wedges if w.from_row == row)
     off, on = -sum(b for b in by if b < 0), sum(b for b in by if b > 0)
-    counts = ((off, "taken-off"), (on, "added"), (held, "held"))
-    moved = tuple(said(f"stitches-{what}", stitches=count) for count, what in counts if count)
+    counts = ((off, "stitches-taken-off"), (on, "stitches-added"), (held, "stitches-held"))
+    moved = tuple(said(what, stitches=count) for count, what in counts if count)
     return said("moved-at-both-ends", moved=moved) if moved else None
 
 
