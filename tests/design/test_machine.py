@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from walewright.design.findings import Findings
-from walewright.design.model import MachineBlock as Bed
+from walewright.design.model import MachineProfile as Bed
 from walewright.design.reading.machine import machine
 from walewright.design.reading.tables import Shipped
 from walewright.source.syntax import Broken, MachineBlock, MachineFact, Number

@@ -19,16 +19,16 @@ RIB = d.Fabric("rib", "latched rib", 3, "wool", "2", 24, 30, 10, 10, 0, ORIGIN)
 TUCK = d.Fabric("moss", "stocking stitch", 0, "wool", "6", 20, 30, 10, 10, 0, ORIGIN)
 
 
-def run(from_row: int, to_row: int, *phrases: s.Phrase, name: str = "", across: bool = False) -> s.SizedRun:
+def run(from_row: int, to_row: int, *phrases: s.ShapingPhrase, name: str = "", across: bool = False) -> s.SizedRun:
     return s.SizedRun(name, from_row, to_row, phrases, SIMPLE, ORIGIN, across)
 
 
-def every(gap: int, by: int, times: int) -> s.Phrase:
-    return s.Phrase((gap,), (by,), times)
+def every(gap: int, by: int, times: int) -> s.ShapingPhrase:
+    return s.ShapingPhrase((gap,), (by,), times)
 
 
-def at_once(by: int) -> s.Phrase:
-    return s.Phrase((0,), (by,), 1)
+def at_once(by: int) -> s.ShapingPhrase:
+    return s.ShapingPhrase((0,), (by,), 1)
 
 
 @dataclass(frozen=True)

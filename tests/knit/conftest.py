@@ -9,17 +9,17 @@ import pytest
 
 from tests.knit.put_together import glued, sized_seams
 from walewright.bed import Bed, BedResult, Gauge, knit
-from walewright.counted.model import Phrase, SizedBand, SizedGarment, SizedJoin, SizedPiece, SizedRun
+from walewright.counted.model import ShapingPhrase, SizedBand, SizedGarment, SizedJoin, SizedPiece, SizedRun
 from walewright.design.model import (
     Band,
     Cell,
     CellKey,
     Chart,
     Design,
+    EdgeJoin,
     EdgeRun,
     Edging,
     Fabric,
-    Join,
     MachineProfile,
     Origin,
     Piece,
@@ -101,7 +101,7 @@ class Room:
     here = HERE
 
     def run(
-        self, from_row: int, to_row: int, *phrases: Phrase, name: str = "", way: ShapingWay = SIMPLE, across: bool = False
+        self, from_row: int, to_row: int, *phrases: ShapingPhrase, name: str = "", way: ShapingWay = SIMPLE, across: bool = False
     ) -> SizedRun:
         return SizedRun(name, from_row, to_row, phrases, way, HERE, across)
 
@@ -136,7 +136,7 @@ class Room:
         self,
         *sizes: tuple[tuple[Piece, SizedPiece], ...],
         bands: tuple[tuple[Band, SizedBand], ...] = (),
-        joins: tuple[tuple[Join, SizedJoin], ...] = (),
+        joins: tuple[tuple[EdgeJoin, SizedJoin], ...] = (),
         order: tuple[str, ...] = (),
     ) -> Done:
         """Each size's pieces as sentences and as operations, not knitted."""
@@ -154,7 +154,7 @@ class Room:
         self,
         *sizes: tuple[tuple[Piece, SizedPiece], ...],
         bands: tuple[tuple[Band, SizedBand], ...] = (),
-        joins: tuple[tuple[Join, SizedJoin], ...] = (),
+        joins: tuple[tuple[EdgeJoin, SizedJoin], ...] = (),
         order: tuple[str, ...] = (),
     ) -> Done:
         """Each size's pieces, knitted; the bed has to find no fault."""
@@ -169,7 +169,7 @@ class Room:
         self,
         sizes: tuple[tuple[tuple[Piece, SizedPiece], ...], ...],
         bands: tuple[tuple[Band, SizedBand], ...],
-        joins: tuple[tuple[Join, SizedJoin], ...],
+        joins: tuple[tuple[EdgeJoin, SizedJoin], ...],
     ) -> Design:
         return Design(
             file="hand.wale",

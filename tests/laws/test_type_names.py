@@ -8,55 +8,6 @@ from collections.abc import Iterator
 
 from tests.laws.code_tree import dotted, modules, tree
 
-TO_BE_RENAMED = frozenset(
-    [
-        "Band",
-        "Cell",
-        "Change",
-        "Column",
-        "Course",
-        "Crossed",
-        "Drawing",
-        "Edge",
-        "Ends",
-        "Fabric",
-        "Graded",
-        "Hung",
-        "InForce",
-        "Join",
-        "Key",
-        "Kind",
-        "Line",
-        "Loop",
-        "Mark",
-        "Measure",
-        "Measured",
-        "Opening",
-        "Part",
-        "Phrase",
-        "Piece",
-        "Place",
-        "Rows",
-        "Run",
-        "Said",
-        "Seam",
-        "Section",
-        "Sheet",
-        "Sides",
-        "SizeTable",
-        "Span",
-        "Stretch",
-        "Stripes",
-        "Tally",
-        "Told",
-        "Track",
-        "_Found",
-        "_Search",
-        "_State",
-    ]
-)
-"""Names that are still given twice. Many are a statement in `source` and what it means in `design`."""
-
 
 def types(module: ast.Module) -> Iterator[str]:
     """Classes and aliases of the module's top level: names in capitals throughout are values."""
@@ -78,11 +29,7 @@ def twice() -> dict[str, list[str]]:
 
 
 def test_no_type_has_the_name_of_another() -> None:
-    assert {name: where for name, where in twice().items() if name not in TO_BE_RENAMED} == {}
-
-
-def test_what_has_been_renamed_is_an_exception_no_more() -> None:
-    assert TO_BE_RENAMED - twice().keys() == set()
+    assert twice() == {}
 
 
 def test_the_law_sees_classes_and_aliases() -> None:

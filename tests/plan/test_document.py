@@ -166,7 +166,7 @@ def test_the_schema_knows_every_operation_and_its_fields(operation: object) -> N
 
 def test_everything_that_a_piece_can_have_is_told() -> None:
     from walewright.counted.model import (
-        Phrase,
+        ShapingPhrase,
         SizedChart,
         SizedOpening,
         SizedPiece,
@@ -179,8 +179,8 @@ def test_everything_that_a_piece_can_have_is_told() -> None:
     from walewright.design.model import Origin, ShapingWay
 
     at = Origin("by hand")
-    run = SizedRun("side", 0, 40, (Phrase((4,), (-2,), 3),), ShapingWay("fashioned", 2, 2), at)
-    across = SizedRun("", 40, 40, (Phrase((0,), (-4,), 1),), ShapingWay("simple"), at, across=True)
+    run = SizedRun("side", 0, 40, (ShapingPhrase((4,), (-2,), 3),), ShapingWay("fashioned", 2, 2), at)
+    across = SizedRun("", 40, 40, (ShapingPhrase((0,), (-4,), 1),), ShapingWay("simple"), at, across=True)
     opening = SizedOpening(
         "pocket", 10, 6, 6, run, at, to_row=20, first=-9, taken="cast-off", rejoins=True, left=(run,), right=(run,)
     )

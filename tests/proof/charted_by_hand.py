@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from tests.bed.by_hand import BED, Ops, rows
-from walewright.bed import Fabric, knit
+from walewright.bed import KnitFabric, knit
 from walewright.counted.model import SizedChart, SizedGarment, SizedPiece, SizedRun
 from walewright.design.model import (
     Cell,
@@ -110,7 +110,7 @@ def garment(sized: SizedPiece = SIZED) -> SizedGarment:
     return SizedGarment("one", (sized,), (), (), ())
 
 
-def knitted(ops: Ops, name: str = "cloth") -> Fabric:
+def knitted(ops: Ops, name: str = "cloth") -> KnitFabric:
     result = knit(Work("one", (Block(name, tuple(ops)),)), BED)
     assert result.faults == ()
     return result.fabrics[0]

@@ -9,12 +9,12 @@ import pytest
 
 from tests.bed.by_hand import BED, Ops, again, apart_and_together, rows
 from tests.proof import charted_by_hand as by_chart
-from walewright.bed import Fabric, knit
+from walewright.bed import KnitFabric, knit
 from walewright.counted import counted_piece
 from walewright.counted.model import (
     Deviation,
     MeasureKey,
-    Phrase,
+    ShapingPhrase,
     SizedOpening,
     SizedPiece,
     SizedRepeat,
@@ -70,7 +70,7 @@ PLAIN = Knit("plain", "stocking stitch", 0, "wool", "4", 13, 18.5, 10.0, 10.0, 2
 RIB = Knit("rib", "latched rib", 3, "wool", "2", 14, 20, 10.0, 10.0, 20.0, HERE)
 
 
-def run(name: str, from_row: int, to_row: int, *phrases: Phrase, across: bool = False) -> SizedRun:
+def run(name: str, from_row: int, to_row: int, *phrases: ShapingPhrase, across: bool = False) -> SizedRun:
     return SizedRun(name, from_row, to_row, phrases, SIMPLE, HERE, across)
 
 
@@ -109,8 +109,8 @@ def bag() -> Ops:
     ]
 
 
-IN = Phrase((2,), (-1,), 1)
-HALF = Phrase((0,), (-4,), 1)
+IN = ShapingPhrase((2,), (-1,), 1)
+HALF = ShapingPhrase((0,), (-4,), 1)
 OUTER = (run("side", 0, 26), run("", 26, 26, HALF, across=True), run("", 26, 28))
 GAP = SizedOpening(
     "gap", 18, 2, 4, run("gap", 18, 24, IN), HERE, 24, 1, "waste", True, (run("gap", 18, 24, IN),), (run("gap", 18, 24, IN),)
@@ -213,13 +213,13 @@ DESIGN = Design(
 MADE = {"bag": (BAG, bag), "hat": (HAT, hat)}
 
 
-def knitted(name: str, ops: Ops) -> Fabric:
+def knitted(name: str, ops: Ops) -> KnitFabric:
     result = knit(Work("one", (Block(name, tuple(ops)),)), BED)
     assert result.faults == ()
     return result.fabrics[0]
 
 
-def differences(sized: SizedPiece, fabric: Fabric) -> list[tuple[str, int, int]]:
+def differences(sized: SizedPiece, fabric: KnitFabric) -> list[tuple[str, int, int]]:
     return [told for told in as_counted(counted_piece(DESIGN, sized), fabric) if told[1] != told[2]]
 
 
@@ -243,13 +243,15 @@ def first_of(sized: SizedPiece, field: str, **changed: object) -> SizedPiece:
 
 LATE = (run("side", 0, 28), run("", 28, 28, HALF, across=True))
 EARLY = (run("side", 0, 25), run("", 25, 25, HALF, across=True), run("", 25, 28))
-LATER = Phrase((4,), (-1,), 1)
+LATER = ShapingPhrase((4,), (-1,), 1)
 MISCOUNTED: dict[str, SizedPiece] = {
     "start": replace(BAG, start=18),
     "one row more": replace(BAG, rows=29),
-    "an increase never made": replace(BAG, left=(run("side", 0, 26, Phrase((8,), (1,), 1)), *OUTER[1:])),
-    "moves that cancel out": replace(BAG, right=(run("side", 0, 26, Phrase((8, 8), (1, -1), 1)), *OUTER[1:])),
-    "hung back on more needles": replace(BAG, left=(OUTER[0], run("", 26, 26, Phrase((0,), (-3,), 1), across=True), OUTER[2])),
+    "an increase never made": replace(BAG, left=(run("side", 0, 26, ShapingPhrase((8,), (1,), 1)), *OUTER[1:])),
+    "moves that cancel out": replace(BAG, right=(run("side", 0, 26, ShapingPhrase((8, 8), (1, -1), 1)), *OUTER[1:])),
+    "hung back on more needles": replace(
+        BAG, left=(OUTER[0], run("", 26, 26, ShapingPhrase((0,), (-3,), 1), across=True), OUTER[2])
+    ),
     "hung back two rows later": replace(BAG, left=LATE, right=LATE),
     "hung back one row earlier": replace(BAG, left=EARLY),
     "parting two rows later": gap(row=20),

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from walewright.readback.sentences import Loop, Phrase, Unreadable, chart_line, parser, said
+from walewright.readback.sentences import ReadPhrase, ReadRepeat, Unreadable, chart_line, parser, said
 
 PAGE = (Path(__file__).parents[2] / "docs" / "words.md").read_text(encoding="utf-8")
 ROWS = [
@@ -33,13 +33,13 @@ def test_the_page_has_every_sentence() -> None:
     shown: set[str] = {"loop", "repeat", "now", "say", "track"}
     for words in CHART_LINES:
         line = chart_line(words)
-        assert isinstance(line, Phrase)
-        shown |= {line.kind, *(p.kind for p in line.arguments if isinstance(p, Phrase))}
+        assert isinstance(line, ReadPhrase)
+        shown |= {line.kind, *(p.kind for p in line.arguments if isinstance(p, ReadPhrase))}
     for words in CELLS:
         told = said(words)
         assert not isinstance(told, Unreadable)
         for one in told:
-            shown |= {one.kind} if isinstance(one, Phrase) else {p.kind for p in one.body if not isinstance(p, Loop)}
+            shown |= {one.kind} if isinstance(one, ReadPhrase) else {p.kind for p in one.body if not isinstance(p, ReadRepeat)}
     rules = {r.origin.name for r in parser().rules if not r.origin.name.startswith("_")}
     parts = {"edges", "edge", "edge_name", "eased", "round", "span", "stretched", "row", "stripe", "carried", "columns", "rows"}
     parts |= {"row_for_row", "lengths", "seam", "side", "strips", "closed_seam", "reaching"}

@@ -11,7 +11,7 @@ from walewright.design.model import Design, EdgeName, Piece, ShapingWay
 from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Severity
 from walewright.solve.algebra.highs import feasible
-from walewright.solve.algebra.programme import Kind
+from walewright.solve.algebra.programme import RuleKind
 from walewright.solve.conflict.conflict import _smallest
 from walewright.solve.solver import programme_of
 
@@ -201,7 +201,7 @@ def test_the_conflict_told_is_smallest(workshop: type[Workshop]) -> None:
     assert not feasible([line for rule in found for _, line in rule.constraints])
     for without in found:
         assert feasible([line for rule in found if rule is not without for _, line in rule.constraints])
-    assert {rule.kind for rule in found} == {Kind.JOIN, Kind.WANTED}
+    assert {rule.kind for rule in found} == {RuleKind.JOIN, RuleKind.WANTED}
 
 
 def test_no_size_is_refused_that_could_be_counted_alone(workshop: type[Workshop]) -> None:

@@ -17,7 +17,7 @@ from walewright.report.english import ENGLISH
 from walewright.report.said import said
 from walewright.report.wording import phrased
 from walewright.solve.algebra.highs import solve_programme
-from walewright.solve.algebra.programme import Draft, Kind, Linear, Rule, Wish, total
+from walewright.solve.algebra.programme import Draft, Linear, Rule, RuleKind, Wish, total
 from walewright.solve.algebra.quantities import BEYOND_COST, OFF_COST
 from walewright.solve.model import Counts
 from walewright.solve.solver import programme_of
@@ -191,7 +191,7 @@ def test_two_figures_off_by_one_are_better_than_one_off_by_two() -> None:
     for terms in (one, two):
         draft.wishes.append(Wish(terms, 1.0, OFF_COST, BEYOND_COST))
     both = Linear(total((one, 1), (two, 1)), 4, 4)
-    draft.rules.append(Rule(said("sum"), Kind.JOIN, (), (said("sum"),), ((0, both),)))
+    draft.rules.append(Rule(said("sum"), RuleKind.JOIN, (), (said("sum"),), ((0, both),)))
     answer = solve_programme(draft.programme())
     assert answer.values == {0: 2, 1: 2}
 

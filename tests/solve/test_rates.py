@@ -13,7 +13,7 @@ from walewright.design.model import EdgeRun, Origin, Rate, ShapingWay
 from walewright.report.model import Span
 from walewright.solve.schedule.shaping import edge_runs
 from walewright.solve.schedule.spans import GAP, LEFT, PAIR, RIGHT
-from walewright.solve.schedule.spans import Span as Counted
+from walewright.solve.schedule.spans import ShapingSpan as Counted
 from walewright.solve.schedule.turned import turned_runs
 
 HERE = Origin("piece front / edge to top", Span("front.wale", 0, 1))

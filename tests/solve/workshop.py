@@ -11,11 +11,11 @@ from walewright.design.model import (
     CellKey,
     Chart,
     Design,
+    EdgeJoin,
     EdgeName,
     EdgeRun,
     Edging,
     Fabric,
-    Join,
     Level,
     MachineProfile,
     Opening,
@@ -139,9 +139,9 @@ class Workshop:
         centre = self.each(0)
         return Opening("neck", wide, self.each(depth), flats, shape, way, place, to_level=to, centre=centre, left=runs, right=runs)
 
-    def join(self, one: str, other: str, easing: float = 0.0) -> Join:
+    def join(self, one: str, other: str, easing: float = 0.0) -> EdgeJoin:
         """Sides as "back side + front side"."""
-        return Join(edges(one), edges(other), self.each(easing), origin(f"join {one} to {other}"))
+        return EdgeJoin(edges(one), edges(other), self.each(easing), origin(f"join {one} to {other}"))
 
     def band(self, name: str, along: str) -> Band:
         return Band(name, "collar", edges(along), origin(f"band {name}"))
@@ -149,7 +149,7 @@ class Workshop:
     def design(
         self,
         *pieces: Piece,
-        joins: tuple[Join, ...] = (),
+        joins: tuple[EdgeJoin, ...] = (),
         bands: tuple[Band, ...] = (),
         rib: Fabric | None = None,
         charts: tuple[Chart, ...] = (),

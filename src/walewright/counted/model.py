@@ -18,7 +18,7 @@ from walewright.trade.sides import EdgeEnd, EdgePart, EdgeSide, WhichEdges
 
 
 @dataclass(frozen=True, slots=True)
-class Phrase:
+class ShapingPhrase:
     """`times` times over: for each (gap, by) of the motif, knit `gap` rows, then move the edge by `by`
     stitches (outwards positive). A gap of 0 is allowed for the first change of a run only."""
 
@@ -46,7 +46,7 @@ class SizedRun:
     name: str
     from_row: int
     to_row: int
-    phrases: tuple[Phrase, ...]
+    phrases: tuple[ShapingPhrase, ...]
     way: ShapingWay
     origin: Origin
     across: bool = False

@@ -15,7 +15,7 @@ from walewright.design.model import Design, Fabric, Piece
 
 
 @dataclass(frozen=True, slots=True)
-class Band:
+class FabricBand:
     """The rows after row `low` up to row `high`, over the whole width in `fabric`. `zone` says so; None: it is the piece's own."""
 
     low: int
@@ -46,12 +46,12 @@ class CountedPiece:
     design: Design
     piece: Piece
     sized: SizedPiece
-    bands: tuple[Band, ...]
+    bands: tuple[FabricBand, ...]
     panels: tuple[Panel, ...]
 
     # ------------------------------------------------------------- fabric and yarn
 
-    def band(self, row: float, above: bool = False) -> Band:
+    def band(self, row: float, above: bool = False) -> FabricBand:
         """Where row `row` (1 ...) lies; row 0, the start, in the first; `above`: the row above it."""
         for band in self.bands:
             if row < band.high or (row == band.high and not above):
@@ -147,12 +147,12 @@ def counted_piece(design: Design, sized: SizedPiece) -> CountedPiece:
     return CountedPiece(design, piece, sized, tuple(_bands(design, piece, sized)), panels)
 
 
-def _bands(design: Design, piece: Piece, sized: SizedPiece) -> Sequence[Band]:
+def _bands(design: Design, piece: Piece, sized: SizedPiece) -> Sequence[FabricBand]:
     whole = [z for z in sized.zones if z.panel is None and z.from_row < z.to_row]
     own = design.fabric(piece.fabric)
     rows = sorted({0, sized.rows, *(row for zone in whole for row in (zone.from_row, zone.to_row))})
-    made: list[Band] = []
+    made: list[FabricBand] = []
     for low, high in pairwise(rows):
         zone = next((z for z in whole if z.from_row <= low < z.to_row), None)
-        made.append(Band(low, high, own if zone is None else design.fabric(zone.fabric), zone))
-    return made or [Band(0, 0, own)]
+        made.append(FabricBand(low, high, own if zone is None else design.fabric(zone.fabric), zone))
+    return made or [FabricBand(0, 0, own)]

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from walewright.counted.model import SizedBand, SizedGarment, SizedPiece, SizedSlot
 from walewright.design.model import Band, Design, Edging, Piece
-from walewright.glue.model import Face, Glued, Line, Seam
+from walewright.glue.model import Face, Glued, HangingLine, Seam
 from walewright.knit import steps as st
 from walewright.knit.corners import corner_notes
 from walewright.knit.edging_hands import idle_slots
@@ -64,7 +64,7 @@ def _depth_cm(design: Design, edging: Edging, rows: int) -> float:
     return rows / design.fabric(edging.fabric).rows_per_cm
 
 
-def open_and_joined(glued: Glued, line: Line) -> Iterator[Step]:
+def open_and_joined(glued: Glued, line: HangingLine) -> Iterator[Step]:
     """What has to be joined already when the line is hung, and what has to be open still."""
     joined = [_words(seam) for seam in (glued.seams[n] for n in line.needs)]
     still = [_words(seam) for seam in (glued.seams[n] for n in line.spares)]

@@ -18,7 +18,7 @@ _NOTE = re.compile(r"(?:Note|By hand):( |$)")
 
 
 @dataclass(frozen=True, slots=True)
-class Line:
+class PrintedLine:
     """One line to read, as characters `start`..`end` of the text have it; `only` are the sizes it is for (from 0), None for all."""
 
     words: str
@@ -28,13 +28,13 @@ class Line:
 
 
 @dataclass(frozen=True, slots=True)
-class Section:
+class PrintedSection:
     """`name` as the heading tells it; under a heading of `joining` things are put together off the bed. Characters `start`..`end`
     are the heading."""
 
     name: str
     copies: int
-    lines: tuple[Line, ...]
+    lines: tuple[PrintedLine, ...]
     start: int
     end: int
     joining: bool = False
@@ -50,7 +50,7 @@ class Printed:
 
 
 @dataclass(frozen=True, slots=True)
-class Sheet:
+class PrintedSheet:
     """The section of a chart, without its notes. Characters `start`..`end` are the heading."""
 
     name: str
@@ -60,12 +60,12 @@ class Sheet:
 
 
 @dataclass(frozen=True, slots=True)
-class Text:
+class PrintedText:
     """The whole text. `strange` are the places (start, end) of lines that are nothing of what a text is made of."""
 
     sizes: tuple[str, ...]
-    sheets: tuple[Sheet, ...]
-    sections: tuple[Section, ...]
+    sheets: tuple[PrintedSheet, ...]
+    sections: tuple[PrintedSection, ...]
     strange: tuple[tuple[int, int], ...]
 
 
@@ -75,7 +75,7 @@ class _Open:
 
     heading: str
     start: int
-    lines: list[Line]
+    lines: list[PrintedLine]
     only: frozenset[int] | None = None
     chart: str = ""
     """The chart's name, if the section is one's."""
@@ -83,7 +83,7 @@ class _Open:
     in_note: bool = False
 
 
-def laid_out(text: str) -> Text:
+def laid_out(text: str) -> PrintedText:
     """The parts of a printed text. Never fails: what it cannot place is in `strange`."""
     rows = text.split("\n")
     sizes: tuple[str, ...] = ()
@@ -118,12 +118,12 @@ def laid_out(text: str) -> Text:
         elif _ONLY.fullmatch(row):
             here.only = frozenset(int(n) - 1 for n in re.findall(r"[0-9]+", row))
         elif mark is not None:
-            here.lines.append(Line(row[mark.end() :].strip(), here.only, start, start + len(row)))
+            here.lines.append(PrintedLine(row[mark.end() :].strip(), here.only, start, start + len(row)))
             going_on = True
         else:
             strange.append((start, start + len(row)))
-    sheets = tuple(Sheet(o.chart, tuple(o.printed), o.start, o.start + len(o.heading)) for o in opened if o.chart)
-    return Text(sizes, sheets, tuple(_section(o) for o in opened if not o.chart), tuple(strange))
+    sheets = tuple(PrintedSheet(o.chart, tuple(o.printed), o.start, o.start + len(o.heading)) for o in opened if o.chart)
+    return PrintedText(sizes, sheets, tuple(_section(o) for o in opened if not o.chart), tuple(strange))
 
 
 def _of_chart(here: _Open, row: str, start: int) -> bool:
@@ -139,7 +139,7 @@ def _go_on(here: _Open, row: str, end: int) -> None:
     """The row, which is indented, is put to the line before it."""
     if not here.chart:
         last = here.lines[-1]
-        here.lines[-1] = Line(f"{last.words} {row.strip()}", last.only, last.start, end)
+        here.lines[-1] = PrintedLine(f"{last.words} {row.strip()}", last.only, last.start, end)
     elif not here.in_note:
         before = here.printed[-1]
         here.printed[-1] = Printed(f"{before.words} {row.strip()}", before.start, end)
@@ -149,16 +149,16 @@ def _underlines(row: str, above: str, by: str = "=-") -> bool:
     return bool(row) and len(row) == len(above) and any(row == sign * len(row) for sign in by)
 
 
-def _section(opened: _Open) -> Section:
+def _section(opened: _Open) -> PrintedSection:
     found = _KNIT.fullmatch(opened.heading)
     title, copies = (found[1], int(found[2])) if found else (opened.heading, 1)
     # A name in quotes is printed as it is; any other had its first letter made a capital.
     quoted = len(title) > 2 and title[0] == "“" and title[-1] == "”"
     name = title[1:-1] if quoted else title[:1].lower() + title[1:]
     joining = _JOINING.fullmatch(opened.heading) is not None
-    return Section(as_name(name), copies, tuple(opened.lines), opened.start, opened.start + len(opened.heading), joining)
+    return PrintedSection(as_name(name), copies, tuple(opened.lines), opened.start, opened.start + len(opened.heading), joining)
 
 
-def is_note(line: Line) -> bool:
+def is_note(line: PrintedLine) -> bool:
     """Whether the line is the author's own words, which nothing follows from."""
     return _NOTE.match(line.words) is not None

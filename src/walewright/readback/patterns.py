@@ -7,16 +7,16 @@ from dataclasses import dataclass
 
 from walewright.knit import operations as op
 from walewright.knit.operations import Operation
-from walewright.readback.charting import Charting, InForce
-from walewright.readback.charts import Drawing
+from walewright.readback.charting import Charting, MarksInForce
+from walewright.readback.charts import ReadChart
 from walewright.readback.mind import MOST_MOVES, Contradiction, Mind
-from walewright.readback.sentences import Stripes
+from walewright.readback.sentences import ReadStripes
 
 
 @dataclass(frozen=True, slots=True)
 class _Striped:
     fabric: str
-    stripes: Stripes
+    stripes: ReadStripes
     tension: str
     carried: tuple[str, ...]
     begun: int
@@ -32,7 +32,7 @@ class _Striped:
 class Patterns(Mind):
     """Methods are named for the grammar's phrases."""
 
-    def __init__(self, charts: Mapping[str, Drawing]) -> None:
+    def __init__(self, charts: Mapping[str, ReadChart]) -> None:
         super().__init__()
         self._drawings = charts
         self._charting = Charting()
@@ -47,7 +47,7 @@ class Patterns(Mind):
             raise Contradiction(f"{op.needle(last)} is left of {op.needle(first)}")
         self._working()
         whole = area == "whole"
-        self.made += self._charting.begin(InForce(self._drawings[chart], fabric, whole, first, last, edge, start, self._row))
+        self.made += self._charting.begin(MarksInForce(self._drawings[chart], fabric, whole, first, last, edge, start, self._row))
         # A needle that another chart began something on goes by the new one.
         self.made += self._leaving()
         if fabric:
@@ -62,7 +62,7 @@ class Patterns(Mind):
         where = f"{op.needle(first)} to {op.needle(last)}"
         self._ended(self._charting.end(chart, (first, last)), f"the chart {chart} on needles {where}")
 
-    def _ended(self, ended: tuple[InForce, list[Operation]] | None, what: str) -> None:
+    def _ended(self, ended: tuple[MarksInForce, list[Operation]] | None, what: str) -> None:
         if ended is None:
             raise Contradiction(f"{what} is not being worked")
         was, settled = ended
@@ -89,7 +89,7 @@ class Patterns(Mind):
 
     # ------------------------------------------------------------- stripes
 
-    def start_stripes(self, fabric: str, tension: str, stripes: Stripes, carried: tuple[str, ...]) -> None:
+    def start_stripes(self, fabric: str, tension: str, stripes: ReadStripes, carried: tuple[str, ...]) -> None:
         if not sum(rows for _, rows in stripes):
             raise Contradiction("the stripes have no rows")
         stranger = next((yarn for yarn in carried if yarn not in {y for y, _ in stripes}), None)

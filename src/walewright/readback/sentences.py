@@ -22,7 +22,7 @@ _DEEPEST = 20
 
 
 @dataclass(frozen=True, slots=True)
-class Graded:
+class ReadGraded:
     """A number's readings: one for all sizes, or one a size; None is a dash. Needles are slots, carriage sides 0 left, 1 right."""
 
     readings: tuple[int | None, ...]
@@ -32,26 +32,26 @@ class Graded:
         return self.readings[size] if len(self.readings) > 1 else self.readings[0]
 
 
-Edges = tuple[tuple[str, str, int], ...]
+SeamEdgesRead = tuple[tuple[str, str, int], ...]
 """(piece, edge, copy) along a seam."""
-Seams = tuple[tuple[Edges, Edges, tuple[SeamEnd, SeamEnd]], ...]
+Seams = tuple[tuple[SeamEdgesRead, SeamEdgesRead, tuple[SeamEnd, SeamEnd]], ...]
 """Both sides of each seam, and the end of the first edge of each at which it begins."""
-Stripes = tuple[tuple[str, int], ...]
+ReadStripes = tuple[tuple[str, int], ...]
 """(yarn, rows) from the first knitted on."""
 
 
 @dataclass(frozen=True, slots=True)
-class Rows:
+class ReadRows:
     """Rows in a list, of which a size may have fewer than another: a dash is one that it has not."""
 
-    rows: tuple[Graded, ...]
+    rows: tuple[ReadGraded, ...]
 
     def of(self, size: int) -> tuple[int, ...]:
         return tuple(row for row in (graded.of(size) for graded in self.rows) if row is not None)
 
 
-Argument = Graded | Rows | str | int | Seams | Stripes | tuple[int, int] | tuple[str, ...]
-Reading = str | int | Seams | Stripes | tuple[int, ...] | tuple[str, ...] | None
+Argument = ReadGraded | ReadRows | str | int | Seams | ReadStripes | tuple[int, int] | tuple[str, ...]
+Reading = str | int | Seams | ReadStripes | tuple[int, ...] | tuple[str, ...] | None
 """An argument as one size reads it."""
 
 
@@ -59,11 +59,11 @@ Reading = str | int | Seams | Stripes | tuple[int, ...] | tuple[str, ...] | None
 class Several:
     """Arguments that are told together, taken apart again in the phrase they belong to."""
 
-    arguments: tuple[Graded | str, ...]
+    arguments: tuple[ReadGraded | str, ...]
 
 
 @dataclass(frozen=True, slots=True)
-class Phrase:
+class ReadPhrase:
     """`kind` is the grammar's rule, the arguments stand in the order of its words."""
 
     kind: str
@@ -71,22 +71,22 @@ class Phrase:
 
 
 @dataclass(frozen=True, slots=True)
-class Loop:
+class ReadRepeat:
     """The body is worked `times` times in all."""
 
-    body: tuple[Said, ...]
-    times: Graded
+    body: tuple[ReadSaid, ...]
+    times: ReadGraded
 
 
 @dataclass(frozen=True, slots=True)
-class Track:
+class ReadTrack:
     """One of several shapings that go on at the same time."""
 
     title: str
-    body: tuple[Said, ...]
+    body: tuple[ReadSaid, ...]
 
 
-Said = Phrase | Loop | Track
+ReadSaid = ReadPhrase | ReadRepeat | ReadTrack
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,21 +97,21 @@ class Unreadable:
 
 
 @lru_cache(maxsize=8192)
-def said(line: str) -> tuple[Said, ...] | Unreadable:
+def said(line: str) -> tuple[ReadSaid, ...] | Unreadable:
     """The phrases of a printed line, in order."""
     if line.count("[") > _DEEPEST:
         return Unreadable(line.index("["))
     try:
-        return cast("tuple[Said, ...]", parser().parse(line, start="start"))
+        return cast("tuple[ReadSaid, ...]", parser().parse(line, start="start"))
     except UnexpectedInput as fault:
         return Unreadable(fault.pos_in_stream if fault.pos_in_stream is not None else len(line))
 
 
 @lru_cache(maxsize=1024)
-def chart_line(line: str) -> Phrase | Unreadable:
+def chart_line(line: str) -> ReadPhrase | Unreadable:
     """What a line of a chart's section says, of a key without its symbol: what is repeated, a picture's way, a meaning."""
     try:
-        return cast(Phrase, parser().parse(line, start="chart_line"))
+        return cast(ReadPhrase, parser().parse(line, start="chart_line"))
     except UnexpectedInput as fault:
         return Unreadable(fault.pos_in_stream if fault.pos_in_stream is not None else len(line))
 
@@ -123,14 +123,14 @@ GRAMMAR = Grammar(
 
 @cache
 def parser() -> Lark:
-    """The LALR parser of `grammar/instructions.lark`; its results are tuples of `Said`, or a `Phrase` of a chart's line."""
+    """The LALR parser of `grammar/instructions.lark`; its results are tuples of `ReadSaid`, or a `ReadPhrase` of a chart's line."""
     return made(GRAMMAR)
 
 
-def _graded(written: str, read: Callable[[str], int]) -> Graded:
+def _graded(written: str, read: Callable[[str], int]) -> ReadGraded:
     first, _, rest = written.partition(" (")
     parts = [first, *rest.removesuffix(")").split(": ")] if rest else [first]
-    return Graded(tuple(None if p == SKIPPED else read(p) for p in parts))
+    return ReadGraded(tuple(None if p == SKIPPED else read(p) for p in parts))
 
 
 def _needle(name: str) -> int:
@@ -148,57 +148,57 @@ def as_name(written: str) -> str:
 
 
 class _Phrases(Transformer[Token, Any]):
-    """Reads the words of the grammar; each rule becomes a `Phrase` of its name."""
+    """Reads the words of the grammar; each rule becomes a `ReadPhrase` of its name."""
 
-    def __default__(self, data: Any, children: list[Any], meta: Any) -> Phrase | Tree[Any]:
+    def __default__(self, data: Any, children: list[Any], meta: Any) -> ReadPhrase | Tree[Any]:
         # Rules with an underscore only put others together: the parser takes their trees apart again.
         if data.startswith("_"):
             return Tree(data, children, meta)
         apart = ((c.arguments if isinstance(c, Several) else (c,)) for c in children)
-        return Phrase(str(data), tuple(argument for told in apart for argument in told))
+        return ReadPhrase(str(data), tuple(argument for told in apart for argument in told))
 
-    def start(self, children: list[Any]) -> tuple[Said, ...]:
+    def start(self, children: list[Any]) -> tuple[ReadSaid, ...]:
         return tuple(children)
 
-    def loop(self, children: list[Any]) -> Loop:
-        return Loop(tuple(children[:-1]), children[-1])
+    def loop(self, children: list[Any]) -> ReadRepeat:
+        return ReadRepeat(tuple(children[:-1]), children[-1])
 
-    def row(self, children: list[Any]) -> Loop:
+    def row(self, children: list[Any]) -> ReadRepeat:
         # A size whose counter value is a dash has nothing to do in the whole row.
         (at,) = children[0].arguments
-        return Loop(tuple(children), Graded(tuple(None if r is None else 1 for r in at.readings)))
+        return ReadRepeat(tuple(children), ReadGraded(tuple(None if r is None else 1 for r in at.readings)))
 
-    def track(self, children: list[Any]) -> Track:
+    def track(self, children: list[Any]) -> ReadTrack:
         title, *body = children
-        return Track(title, tuple(body))
+        return ReadTrack(title, tuple(body))
 
-    def repeat(self, children: list[Any]) -> Loop:
-        return Loop(tuple(children), Graded((1,)))
+    def repeat(self, children: list[Any]) -> ReadRepeat:
+        return ReadRepeat(tuple(children), ReadGraded((1,)))
 
     def span(self, children: list[Any]) -> Several:
         return Several((children[0], children[-1]))
 
     def round(self, children: list[Any]) -> Several:
         *singles, changed, times = children
-        return Several((*(singles or (Graded((0,)),)), changed, times))
+        return Several((*(singles or (ReadGraded((0,)),)), changed, times))
 
-    def use_yarn_step(self, children: list[Any]) -> Phrase:
+    def use_yarn_step(self, children: list[Any]) -> ReadPhrase:
         yarn, tension, *rest = children
         if not rest:
-            return Phrase("use_yarn_step", (yarn, tension))
+            return ReadPhrase("use_yarn_step", (yarn, tension))
         said = next((c.arguments[0] for c in rest if isinstance(c, Several)), "")
-        return Phrase("use_yarn_step", (yarn, tension, said, next((c for c in rest if isinstance(c, str)), "")))
+        return ReadPhrase("use_yarn_step", (yarn, tension, said, next((c for c in rest if isinstance(c, str)), "")))
 
-    def start_chart(self, children: list[Any]) -> Phrase:
+    def start_chart(self, children: list[Any]) -> ReadPhrase:
         # A motif is no fabric of its own; without plain stitches at the ends there are none.
-        fabric = [] if isinstance(children[1], Graded) else children[:1]
+        fabric = [] if isinstance(children[1], ReadGraded) else children[:1]
         chart, first, last, area, *edge, start = children[len(fabric) :]
-        return Phrase("start_chart", (chart, *(fabric or [""]), area, first, last, *(edge or [Graded((0,))]), start))
+        return ReadPhrase("start_chart", (chart, *(fabric or [""]), area, first, last, *(edge or [ReadGraded((0,))]), start))
 
-    def start_stripes(self, children: list[Any]) -> Phrase:
+    def start_stripes(self, children: list[Any]) -> ReadPhrase:
         fabric, tension, *rest = children
         carried = rest.pop() if isinstance(rest[-1], Several) else Several(())
-        return Phrase("start_stripes", (fabric, tension, tuple(rest), tuple(str(c) for c in carried.arguments)))
+        return ReadPhrase("start_stripes", (fabric, tension, tuple(rest), tuple(str(c) for c in carried.arguments)))
 
     def stripe(self, children: list[Any]) -> tuple[str, int]:
         rows, yarn = children
@@ -207,42 +207,42 @@ class _Phrases(Transformer[Token, Any]):
     def carried(self, children: list[Any]) -> Several:
         return Several(tuple(children))
 
-    def chart_line(self, children: list[Any]) -> Phrase:
-        return cast(Phrase, children[0])
+    def chart_line(self, children: list[Any]) -> ReadPhrase:
+        return cast(ReadPhrase, children[0])
 
     def columns(self, children: list[Any]) -> tuple[int, int]:
         return children[0], children[-1]
 
     rows = columns
 
-    def stretched(self, children: list[Any]) -> Graded:
-        return Graded(tuple(None if r is None else -r for r in children[0].readings))
+    def stretched(self, children: list[Any]) -> ReadGraded:
+        return ReadGraded(tuple(None if r is None else -r for r in children[0].readings))
 
     reaching = stretched
 
     def row_for_row(self, children: list[Any]) -> Several:
-        return Several((children[0], Graded((0,)), Graded((0,))))
+        return Several((children[0], ReadGraded((0,)), ReadGraded((0,))))
 
     def lengths(self, children: list[Any]) -> Several:
-        return Several((Graded((0,)), *children))
+        return Several((ReadGraded((0,)), *children))
 
-    def join_edges(self, children: list[Any]) -> Phrase:
+    def join_edges(self, children: list[Any]) -> ReadPhrase:
         way, *told = children
         seams = tuple(c for c in told if isinstance(c, tuple))
         numbers = [several.arguments for several in told if isinstance(several, Several)]
-        matched = next((n for n in numbers if len(n) == 3), (Graded((0,)),) * 3)
+        matched = next((n for n in numbers if len(n) == 3), (ReadGraded((0,)),) * 3)
         eased = next((n for n in numbers if len(n) != 3), ())
-        return Phrase("join_edges", (way, seams, *matched, *eased))
+        return ReadPhrase("join_edges", (way, seams, *matched, *eased))
 
-    def seam(self, children: list[Any]) -> tuple[Edges, Edges, tuple[str, str]]:
+    def seam(self, children: list[Any]) -> tuple[SeamEdgesRead, SeamEdgesRead, tuple[str, str]]:
         """Where nothing is said of it, a side begins at the bottom of its rows."""
         (one, begin), (other, beside) = children
         return one, other, (begin or "bottom", beside or "bottom")
 
-    def closed_seam(self, children: list[Any]) -> tuple[Edges, Edges, tuple[str, str]]:
+    def closed_seam(self, children: list[Any]) -> tuple[SeamEdgesRead, SeamEdgesRead, tuple[str, str]]:
         return (children[0],), (), ("", "")
 
-    def side(self, children: list[Any]) -> tuple[Edges, str]:
+    def side(self, children: list[Any]) -> tuple[SeamEdgesRead, str]:
         edges = tuple(c for c in children if isinstance(c, tuple))
         return edges, next((c for c in children if isinstance(c, str)), "")
 
@@ -260,25 +260,25 @@ class _Phrases(Transformer[Token, Any]):
     def edge_name(self, children: list[Any]) -> str:
         return " ".join(children)
 
-    def NUMBER(self, token: Token) -> Graded:
+    def NUMBER(self, token: Token) -> ReadGraded:
         return _graded(token, int)
 
-    def INSET(self, token: Token) -> Graded:
+    def INSET(self, token: Token) -> ReadGraded:
         return _graded(token.removeprefix(", "), int)
 
-    def ONE_MM(self, token: Token) -> Graded:
+    def ONE_MM(self, token: Token) -> ReadGraded:
         return _graded(token.removeprefix(", "), int)
 
-    def ORDINAL(self, token: Token) -> Graded:
+    def ORDINAL(self, token: Token) -> ReadGraded:
         return _graded(token, lambda word: int(word[:-2]))
 
-    def AT_ROWS(self, token: Token) -> Rows:
-        return Rows(tuple(_graded(row, int) for row in re.split(r", | and ", token.removeprefix(", at RC "))))
+    def AT_ROWS(self, token: Token) -> ReadRows:
+        return ReadRows(tuple(_graded(row, int) for row in re.split(r", | and ", token.removeprefix(", at RC "))))
 
     def SOONER(self, token: Token) -> str:
         return "sooner"
 
-    def NEEDLE(self, token: Token) -> Graded:
+    def NEEDLE(self, token: Token) -> ReadGraded:
         return _graded(token, _needle)
 
     def NAME(self, token: Token) -> str:
@@ -296,11 +296,11 @@ class _Phrases(Transformer[Token, Any]):
     def WAY(self, token: Token) -> str:
         return {"e-wrap": "e-wrap", "latch-tool chain": "chain"}[str(token)]
 
-    def CARRIAGE(self, token: Token) -> Graded:
+    def CARRIAGE(self, token: Token) -> ReadGraded:
         return _graded(token, lambda word: word == "COR")
 
-    def CHANGED(self, token: Token) -> Graded:
-        return Graded((2 if token.startswith("2") else 0,))
+    def CHANGED(self, token: Token) -> ReadGraded:
+        return ReadGraded((2 if token.startswith("2") else 0,))
 
     def JOINED(self, token: Token) -> str:
         return {"join": "sewn", "gather": "gathered", "graft": "grafted"}[token.lower()]
@@ -321,7 +321,7 @@ class _Phrases(Transformer[Token, Any]):
     def AREA(self, token: Token) -> str:
         return "panel" if token == "alone" else "whole"
 
-    def EDGE_STS(self, token: Token) -> Graded:
+    def EDGE_STS(self, token: Token) -> ReadGraded:
         return _graded(token.removeprefix(", plain on the "), int)
 
     def QUOTED_NAME(self, token: Token) -> str:

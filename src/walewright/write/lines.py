@@ -17,7 +17,7 @@ from walewright.knit.steps import Step
 from walewright.write.align import Column
 from walewright.write.model import Manner, Run, Sentence
 from walewright.write.row_by_row import SHAPING, Rows
-from walewright.write.said import Phrase, Said, capital, joined, plain
+from walewright.write.said import Phrase, StepSaid, capital, joined, plain
 from walewright.write.words import check, has_number, kinds, phrase, repeated
 
 SizeNumbers = tuple[int, ...]
@@ -121,10 +121,10 @@ def sentence(line: Line, group: SizeNumbers) -> Sentence:
         side,
         next((s.origin for c in line.columns for s in c if s is not None and s.origin), ""),
         all(_is_stated(_step(c)) for c in line.columns),
-        tuple(kind for c in line.columns for kind in kinds(Said(c, group))),
+        tuple(kind for c in line.columns for kind in kinds(StepSaid(c, group))),
         manner=_manner(_step(line.columns[0])),
         row_said=bool(row) and _row_said(line, group),
-        row_graded=bool(row) and Said(last, group).graded("row").whole,
+        row_graded=bool(row) and StepSaid(last, group).graded("row").whole,
     )
 
 
@@ -133,7 +133,7 @@ def _row_said(line: Line, group: SizeNumbers) -> bool:
     *_, before, last = (None, *line.columns)
     if before is None or len(line.sentences[-1]) > 1 or not _counter_said(before, last):
         return True
-    return isinstance(_step(before), st.KnitTo) and Said(before, group).graded("row") == Said(last, group).graded("row")
+    return isinstance(_step(before), st.KnitTo) and StepSaid(before, group).graded("row") == StepSaid(last, group).graded("row")
 
 
 _MANNERS: Mapping[SayHead, Manner] = {"Note": Manner.NOTE, "By hand": Manner.BY_HAND}
@@ -154,7 +154,7 @@ def _spoken(columns: tuple[Column[Step], ...], group: SizeNumbers, before: Colum
         return (Run(f"{step.head}: {plain(step.text)}"),)
     runs: list[Run] = []
     for column in columns:
-        said = Said(column, group)
+        said = StepSaid(column, group)
         if isinstance(step, st.Repeat):
             words = repeated(said)
         else:
@@ -177,4 +177,4 @@ def _reached(column: Column[Step], group: SizeNumbers) -> tuple[str, Side | Lite
     if not isinstance(step, st.Now):
         return "", ""
     sides = {s.side for s in column if isinstance(s, st.Now)}
-    return Said(column, group).graded("row").text(), sides.pop() if len(sides) == 1 else ""
+    return StepSaid(column, group).graded("row").text(), sides.pop() if len(sides) == 1 else ""

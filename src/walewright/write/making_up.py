@@ -8,10 +8,10 @@ from walewright.knit.operations import SeamWay
 from walewright.knit.steps import EdgeInSeam, SeamOf
 from walewright.write.grading import Graded
 from walewright.write.model import Run
-from walewright.write.said import RC, Phrase, Said, rows, worded
+from walewright.write.said import RC, Phrase, StepSaid, rows, worded
 
 
-def edge_is(s: Said) -> Phrase:
+def edge_is(s: StepSaid) -> Phrase:
     """Words of `steps.EdgeIs`."""
     start, end = s.graded("from_row").number(), s.graded("to_row").number()
     edges, make = ("edge", "makes") if s.any.where in ("left", "right") else ("edges", "make")
@@ -29,7 +29,7 @@ HOW = {
 }
 
 
-def join_edges(s: Said) -> Phrase:
+def join_edges(s: StepSaid) -> Phrase:
     """Words of `steps.JoinEdges`."""
     easing, longer = s.graded("easing_mm"), s.graded("longer_mm")
     eased: tuple[str | Run, ...] = (", easing in up to ", easing.number(), " mm")
@@ -68,7 +68,7 @@ def _from(begin: str) -> str:
     return f" from its {begin}" if begin == "top" else f" from its {begin} end"
 
 
-def _matched(s: Said) -> tuple[str | Run, ...]:
+def _matched(s: StepSaid) -> tuple[str | Run, ...]:
     """What lies against what."""
     if s.any.rows:
         return (", row for row, ", *rows(s.graded("rows")))

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Set
 
 from walewright.write.model import Run
-from walewright.write.said import STS, Phrase, Said, span, sts, worded
+from walewright.write.said import STS, Phrase, StepSaid, span, sts, worded
 
 
-def start_chart(s: Said) -> Phrase:
+def start_chart(s: StepSaid) -> Phrase:
     """Words of `steps.StartChart`."""
     fabric = f"“{s.any.fabric}” by " if s.any.fabric else ""
     edge = s.graded("edge")
@@ -21,17 +21,17 @@ def start_chart(s: Said) -> Phrase:
     )
 
 
-def stop_chart(s: Said) -> Phrase:
+def stop_chart(s: StepSaid) -> Phrase:
     """Words of `steps.StopChart`."""
     return worded(f"end the chart {s.any.chart}")
 
 
-def stop_chart_on(s: Said) -> Phrase:
+def stop_chart_on(s: StepSaid) -> Phrase:
     """Words of `steps.StopChartOn`."""
     return worded(f"end the chart {s.any.chart} on needles ", *span(s))
 
 
-def start_stripes(s: Said) -> Phrase:
+def start_stripes(s: StepSaid) -> Phrase:
     """Words of `steps.StartStripes`."""
     again = "in stripes, again and again from the first"
     stripes = ", ".join(f"{rows} {'row' if rows == 1 else 'rows'} of {yarn}" for yarn, rows in s.any.stripes)
@@ -50,6 +50,6 @@ def carrying(used: Set[str], carried: tuple[str, ...]) -> str:
     return f"{listed} carried up the side{rest}"
 
 
-def stop_stripes(s: Said) -> Phrase:
+def stop_stripes(s: StepSaid) -> Phrase:
     """Words of `steps.StopStripes`."""
     return worded(f"end the stripes “{s.any.fabric}”")

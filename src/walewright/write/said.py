@@ -12,7 +12,7 @@ from walewright.write.model import Abbreviation, Run, RunKind
 
 
 @dataclass(frozen=True, slots=True)
-class Said:
+class StepSaid:
     """One step as all sizes have it (None: skipped there), printed for the sizes `group`."""
 
     steps: tuple[Step | None, ...]
@@ -105,12 +105,12 @@ def rows(number: Graded) -> tuple[Run, str]:
     return counted(number, "row", "rows")
 
 
-def span(said: Said) -> tuple[Run, str, Run]:
+def span(said: StepSaid) -> tuple[Run, str, Run]:
     """The outermost two of several needles."""
     return said.graded("first").needle(), " to ", said.graded("last").needle()
 
 
-def needles(said: Said) -> tuple[str | Run, ...]:
+def needles(said: StepSaid) -> tuple[str | Run, ...]:
     """The needles of a few stitches; one needle, where it is only one for every size, is named once."""
     first, last = said.graded("first"), said.graded("last")
     return (first.needle(),) if first.values == last.values else span(said)

@@ -6,7 +6,7 @@ from walewright.write.align import Column
 from walewright.write.grading import Graded
 from walewright.write.model import Cells, Manner, Run, Sentence
 from walewright.write.row_by_row import Entry, Rows, announced, table
-from walewright.write.said import RC, Said, capital, sts, worded
+from walewright.write.said import RC, StepSaid, capital, sts, worded
 from walewright.write.words import kinds, phrase
 
 
@@ -25,7 +25,7 @@ def _row(entries: Column[Entry], group: tuple[int, ...]) -> Sentence:
     told: list[str] = []
     for number in range(len(steps)):
         # The dash of a size that has nothing to do stands with the counter; the other numbers are for those who have.
-        step = Said(tuple(None if e is None else e.steps[number] for e in entries), working)
+        step = StepSaid(tuple(None if e is None else e.steps[number] for e in entries), working)
         what += (*([Run(", ")] if what else []), *phrase(step))
         told += kinds(step)
     row = Graded(tuple(None if e is None else e.row for e in entries), group)

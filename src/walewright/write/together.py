@@ -6,13 +6,13 @@ from walewright.knit import steps as st
 from walewright.knit.steps import Step
 from walewright.write.align import Column, align, closeness, likeness
 from walewright.write.model import Run, Sentence
-from walewright.write.said import RC, Said, spelt
+from walewright.write.said import RC, StepSaid, spelt
 from walewright.write.words import has_number, kinds, phrase, worked
 
 
 def side_by_side(column: Column[st.Together], group: tuple[int, ...]) -> tuple[Sentence, ...]:
     """The rows, then a line for each track. `group` are the sizes that the lines are printed for."""
-    said = Said(column, group)
+    said = StepSaid(column, group)
     begin, end = said.graded("from_row").number(), said.graded("to_row").number()
     runs = (Run("At the same time, from "), RC, begin, Run(" to "), RC, end, Run(":"))
     head = Sentence(runs, said.working, "", "", said.any.origin, True, ("Together",))
@@ -26,7 +26,7 @@ def _line(tracks: Column[st.Track], group: tuple[int, ...]) -> Sentence:
     runs: list[Run] = []
     told: list[str] = []
     for column in align(steps, likeness, closeness):
-        said = Said(_skippable(column, group), group)
+        said = StepSaid(_skippable(column, group), group)
         runs += (Run(", " if runs else f"For the {spelt(title)}: "), *phrase(said))
         told += kinds(said)
     working = tuple(i for i, t in enumerate(tracks) if t is not None)

@@ -16,15 +16,15 @@ from walewright.trade.ends import ClosedCastOn, WasteCastOn
 from walewright.write import edgings, making_up, partings, patterns
 from walewright.write.grading import Graded
 from walewright.write.model import Abbreviation, Run
-from walewright.write.said import RC, ST, STS, Phrase, Said, counted, plain, rows, span, sts, together, worded
+from walewright.write.said import RC, ST, STS, Phrase, StepSaid, counted, plain, rows, span, sts, together, worded
 
 
-def phrase(said: Said) -> Phrase:
+def phrase(said: StepSaid) -> Phrase:
     """The words of one step. Raises KeyError for a kind of step without a template."""
     return TEMPLATES[type(said.any)](said)
 
 
-def kinds(said: Said) -> tuple[str, ...]:
+def kinds(said: StepSaid) -> tuple[str, ...]:
     """Class names of the steps that the phrase says, those inside a repeat after "Repeat"; with the numbers where hands do
     something else for each."""
     if not isinstance(said.any, st.Repeat):
@@ -56,15 +56,15 @@ def has_number(step: Step) -> bool:
 # ----------------------------------------------------------------- setting up
 
 
-def _needles_to_work(s: Said) -> Phrase:
+def _needles_to_work(s: StepSaid) -> Phrase:
     return worded("bring needles ", *span(s), " to working position: ", *sts(s.graded("stitches")))
 
 
-def _carriage_at(s: Said) -> Phrase:
+def _carriage_at(s: StepSaid) -> Phrase:
     return worded(f"take the carriage to the {s.any.side} without knitting")
 
 
-def _waste_start(s: Said) -> Phrase:
+def _waste_start(s: StepSaid) -> Phrase:
     tally = rows(s.graded("rows"))
     return worded(f"cast on in waste yarn {WASTE_WAYS[s.any.way]} and knit ", *tally, ", then 1 row with ravel cord")
 
@@ -74,28 +74,28 @@ WASTE_WAYS: Mapping[WasteCastOn, str] = {"comb": "with the comb", "by hand": "by
 WAYS: Mapping[ClosedCastOn, str] = {"e-wrap": "e-wrap", "chain": "latch-tool chain"}
 
 
-def _closed_start(s: Said) -> Phrase:
+def _closed_start(s: StepSaid) -> Phrase:
     return worded(f"cast on all needles in working position by {WAYS[s.any.way]}")
 
 
-def _use_yarn(s: Said) -> Phrase:
+def _use_yarn(s: StepSaid) -> Phrase:
     carried = ", the yarn before it left hanging at its side" if s.any.before == "carried" else ""
     said = f", for “{s.any.fabric}”" if s.any.fabric else ""
     return worded(f"change to {s.any.yarn}, tension {s.any.tension}{said}{carried}")
 
 
-def _set_row_counter(s: Said) -> Phrase:
+def _set_row_counter(s: StepSaid) -> Phrase:
     return worded("set the row counter to ", s.graded("rows").counter())
 
 
 # ----------------------------------------------------------------- knitting and shaping
 
 
-def _knit_rows(s: Said) -> Phrase:
+def _knit_rows(s: StepSaid) -> Phrase:
     return worded("knit ", *rows(s.graded("rows")))
 
 
-def _knit_to(s: Said) -> Phrase:
+def _knit_to(s: StepSaid) -> Phrase:
     return worded("knit to ", RC, s.graded("row").number())
 
 
@@ -103,53 +103,53 @@ def _in(inset: Graded) -> tuple[str | Run, ...]:
     return () if inset.always(0) else (", ", *sts(inset), " in")
 
 
-def _decrease(s: Said) -> Phrase:
+def _decrease(s: StepSaid) -> Phrase:
     return worded("decrease ", *sts(s.graded("by")), f" at {_ends(s)}", *_in(s.graded("inset")))
 
 
-def _increase_fashioned(s: Said) -> Phrase:
+def _increase_fashioned(s: StepSaid) -> Phrase:
     return worded("increase ", *sts(s.constant(1)), f" at {_ends(s)}", *_in(s.graded("inset")))
 
 
-def _ends(s: Said) -> str:
+def _ends(s: StepSaid) -> str:
     ends: str = s.any.ends
     return ends if ends == "both ends" else f"the {ends}"
 
 
-def _increase_at_carriage(s: Said) -> Phrase:
+def _increase_at_carriage(s: StepSaid) -> Phrase:
     return worded("increase ", *sts(s.constant(1)), " at the carriage side")
 
 
-def _cast_off_at_carriage(s: Said) -> Phrase:
+def _cast_off_at_carriage(s: StepSaid) -> Phrase:
     return worded("cast off ", *sts(s.graded("stitches")), " at the carriage side")
 
 
-def _cast_on_at_carriage(s: Said) -> Phrase:
+def _cast_on_at_carriage(s: StepSaid) -> Phrase:
     return worded("cast on ", *sts(s.graded("stitches")), " by e-wrap at the carriage side")
 
 
-def _hold_at_end(s: Said) -> Phrase:
+def _hold_at_end(s: StepSaid) -> Phrase:
     return worded(f"at the {s.any.side} end hold ", *sts(s.graded("stitches")))
 
 
-def _wrap_held(s: Said) -> Phrase:
+def _wrap_held(s: StepSaid) -> Phrase:
     return worded(f"wrap the innermost needle held at the {s.any.side}")
 
 
-def _return_held(s: Said) -> Phrase:
+def _return_held(s: StepSaid) -> Phrase:
     return worded(f"return the needles held at the {s.any.side} to work")
 
 
-def _return_some(s: Said) -> Phrase:
+def _return_some(s: StepSaid) -> Phrase:
     return worded("return the innermost ", *sts(s.graded("stitches")), f" held at the {s.any.side} to work")
 
 
-def _repeat(s: Said) -> Phrase:
+def _repeat(s: StepSaid) -> Phrase:
     inner = repeated(s)
     return worded("[", *inner, "]")
 
 
-def repeated(said: Said) -> Phrase:
+def repeated(said: StepSaid) -> Phrase:
     """The words of a repeat as a sentence of its own, without the square brackets of a repeat inside another."""
     parts: list[Run] = []
     for inner in bodies(said):
@@ -160,13 +160,13 @@ def repeated(said: Said) -> Phrase:
     return worded(*parts, ": work this ", *counted(times, "time", "times"), " in all")
 
 
-def bodies(said: Said) -> tuple[Said, ...]:
+def bodies(said: StepSaid) -> tuple[StepSaid, ...]:
     """The steps inside a repeat that are worked at all. The dash of a size that skips the repeat stands with the times; the
     body's numbers are for those who work it."""
     columns = (
         tuple(worked(s.body[i]) if isinstance(s, st.Repeat) else None for s in said.steps) for i in range(len(said.any.body))
     )
-    return tuple(Said(column, said.working) for column in columns if any(column))
+    return tuple(StepSaid(column, said.working) for column in columns if any(column))
 
 
 def worked(step: Step) -> Step | None:
@@ -178,7 +178,7 @@ def worked(step: Step) -> Step | None:
     return step
 
 
-def _mark_edges(s: Said) -> Phrase:
+def _mark_edges(s: StepSaid) -> Phrase:
     end = "end of the " if s.any.at == "end" else ""
     return worded(f"tie a marker thread at {_ends(s)} for the {end}{s.any.what}")
 
@@ -187,11 +187,11 @@ _CARRIAGES: Mapping[Side, int] = {"left": 0, "right": 1}
 _CARRIAGE_AT = (Abbreviation.COL, Abbreviation.COR)
 
 
-def _now(s: Said) -> Phrase:
+def _now(s: StepSaid) -> Phrase:
     return check(s, s.graded("row"))
 
 
-def check(said: Said, row: Graded | None = None) -> Phrase:
+def check(said: StepSaid, row: Graded | None = None) -> Phrase:
     """What must be true, without the counter where the same line has just named its value."""
     stitches = said.graded("stitches")
     sides = tuple(_CARRIAGES[s.side] if isinstance(s, st.Now) else None for s in said.steps)
@@ -206,11 +206,11 @@ def check(said: Said, row: Graded | None = None) -> Phrase:
     return (together("check", *parts, carriage.run(carriage.text(lambda side: _CARRIAGE_AT[side].value), short=at)),)
 
 
-def _say(s: Said) -> Phrase:
+def _say(s: StepSaid) -> Phrase:
     return worded(f"note “{plain(s.any.text).replace('”', '’')}”")
 
 
-TEMPLATES: dict[type[Step], Callable[[Said], Phrase]] = {
+TEMPLATES: dict[type[Step], Callable[[StepSaid], Phrase]] = {
     st.NeedlesToWork: _needles_to_work,
     st.CarriageAt: _carriage_at,
     st.EveryOutOfWork: edgings.every_out_of_work,

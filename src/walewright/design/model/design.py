@@ -286,7 +286,7 @@ class Band:
 
 
 @dataclass(frozen=True, slots=True)
-class Join:
+class EdgeJoin:
     """Edges put together; `easing` is the difference in length allowed, in cm (0 and no `longer`: equal rows).
 
     `longer`: `one` shall be that much longer than `other`, within the easing (where none is given: as near as rows allow).
@@ -342,7 +342,7 @@ class Design:
     edgings: tuple[Edging, ...]
     pieces: tuple[Piece, ...]
     bands: tuple[Band, ...]
-    joins: tuple[Join, ...]
+    joins: tuple[EdgeJoin, ...]
     requirements: tuple[Requirement, ...]
     making_up: tuple[str, ...]
     """What to do by hand, in the author's words and order."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 
 from walewright.design.findings import Findings
-from walewright.design.model import Band, Edging, Fabric, Join, Origin, PerSize, Piece
+from walewright.design.model import Band, EdgeJoin, Edging, Fabric, Origin, PerSize, Piece
 from walewright.design.reading.places import POSITIVE, AmountPlace
 from walewright.design.reading.values import Scope
 from walewright.report.said import Said, said
@@ -126,7 +126,7 @@ def closed(
     edgings: Iterable[Edging | None],
     pieces: Iterable[Piece | None],
     bands: Iterable[Band | None],
-    joins: Iterable[Join | None],
+    joins: Iterable[EdgeJoin | None],
     findings: Findings,
 ) -> None:
     """Reports edgings that are left on waste yarn where nothing takes their loops up."""

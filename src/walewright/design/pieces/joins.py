@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from walewright.design.findings import Findings
-from walewright.design.model import Band, Cord, EdgeName, Edging, Fabric, Join, Origin, PerSize, Piece
+from walewright.design.model import Band, Cord, EdgeJoin, EdgeName, Edging, Fabric, Origin, PerSize, Piece
 from walewright.design.pieces.names import EdgesOfPieces, edges
 from walewright.design.pieces.slots import count
 from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, AmountPlace
@@ -80,7 +80,7 @@ def join(
     fabrics: Mapping[str, Fabric | None],
     scope: Scope,
     findings: Findings,
-) -> Join | None:
+) -> EdgeJoin | None:
     """Two rows of edges put together. Rows of easing are rows of the first piece's fabric."""
     one = edges(node.one, known, findings)
     other = edges(node.other, known, findings)
@@ -100,7 +100,7 @@ def join(
     if node.next_copy and not _of_one_piece(node, pieces, findings):
         return None
     origin = Origin(f"join {_words(one)} to {_words(other)}", node.span)
-    made = Join(one, other, easing, origin, longer, node.way, node.matching, node.next_copy)
+    made = EdgeJoin(one, other, easing, origin, longer, node.way, node.matching, node.next_copy)
     if not JOINS[made.way].by_loops:
         return made
     return made if _two_edges(made, node, pieces, findings) and _loop_by_loop(made, node, pieces, edgings, findings) else None
@@ -122,7 +122,7 @@ def _of_one_piece(node: syntax.JoinLine, pieces: Mapping[str, Piece | None], fin
     return False
 
 
-def _two_edges(made: Join, node: syntax.JoinLine, pieces: Mapping[str, Piece | None], findings: Findings) -> bool:
+def _two_edges(made: EdgeJoin, node: syntax.JoinLine, pieces: Mapping[str, Piece | None], findings: Findings) -> bool:
     """Whether the sides of a join loop by loop are two edges: of another piece, of another copy or of its other side."""
     if frozenset(made.one) != frozenset(made.other):
         return True
@@ -142,7 +142,7 @@ def _on_both_sides(piece: Piece, edge: str) -> bool:
 
 
 def _loop_by_loop(
-    made: Join,
+    made: EdgeJoin,
     node: syntax.JoinLine,
     pieces: Mapping[str, Piece | None],
     edgings: Mapping[str, Edging | None],
