@@ -7,7 +7,7 @@ from dataclasses import replace
 from tests.counted.test_piece import asked, zone
 from tests.solve.workshop import SIMPLE, origin
 from walewright.counted.model import ShapingPhrase, SizedOpening, SizedRepeat, SizedRun, SizedWedge
-from walewright.counted.needles import InWork, moves, shoulders, top_width, widest_of
+from walewright.counted.needles import InWork, ends, last_row, moved_in, moves, shoulders, stitches_at, top_width, widest_of
 from walewright.counted.ribs import ribs
 
 
@@ -29,6 +29,10 @@ def test_an_edge_is_where_its_moves_have_brought_it() -> None:
     assert widest_of(sized, 4, 20) == (-19, 18)
     assert InWork(sized).about(20) == (-12, 11)
     assert InWork(sized).fewest(20) == 24
+    # At row 20 one run ends and the next one casts off at once; at row 16 the first is on its way.
+    assert [ends(sized, row) for row in (16, 20, 22)] == [(-17, 16), (-15, 14), (-12, 11)]
+    assert [stitches_at(sized, row) for row in (16, 20, 22)] == [32, 30, 24]
+    assert moved_in(sized, 20) == ((-3, -3), 0)
 
 
 def test_the_parts_beside_an_opening_lose_what_it_gains() -> None:
@@ -36,6 +40,8 @@ def test_the_parts_beside_an_opening_lose_what_it_gains() -> None:
     assert [InWork(sized, side, NECK).at(40) for side in ("left", "right")] == [(-20, -3), (2, 19)]
     assert [InWork(sized, side, NECK).at(60) for side in ("left", "right")] == [(-20, -6), (5, 19)]
     assert shoulders(sized, NECK) == (15, 15)
+    assert [last_row(sized, first, 1, 20, 60) for first in (-2, -3)] == [40, 60]
+    assert last_row(sized, -2, 1, 40, 60) == 60
     assert [sized.parted(row) is NECK for row in (39, 40, 59, 60)] == [False, True, True, False]
 
 
@@ -50,6 +56,7 @@ def test_what_a_wedge_holds_at_most() -> None:
     wedge = SizedWedge("dart", "left", 20, (4, 3, 2), origin("dart"), "in", 5)
     assert wedge.reach == 5 + 4 + 3
     assert replace(wedge, kind="both").reach == 5 + 4 + 3 + 2
+    assert [replace(wedge, kind=kind).at_once for kind in ("in", "both", "out")] == [5 + 4, 5 + 4, 5 + 4 + 3]
 
 
 def test_ribs_lie_in_their_zones_and_between_them_in_the_pieces_own_fabric() -> None:
@@ -59,6 +66,11 @@ def test_ribs_lie_in_their_zones_and_between_them_in_the_pieces_own_fabric() -> 
     assert found == [(0, 10, (-20, 19), None), (20, 60, (-12, 11), None)]
     first = next(ribs(of))
     assert [slot for slot in range(-6, 6) if first.has(slot)] == [-5, -2, 1, 4]
+
+
+def test_a_rib_in_a_zone_of_a_piece_in_rib_is_one_of_its_own() -> None:
+    found = [(rib.low, rib.high, rib.zone is None) for rib in ribs(asked(zone("rib", 10, 20), fabric="rib"))]
+    assert found == [(10, 20, False), (0, 10, True), (20, 60, True)]
 
 
 def test_a_panel_of_rib_has_only_its_own_wales() -> None:

@@ -13,7 +13,7 @@ from tests.draws import draws
 from tests.solve.workshop import Workshop, origin
 from walewright.counted import CountedPiece, counted_piece
 from walewright.counted.model import SizedChart, SizedPiece, SizedZone
-from walewright.design.model import Edging
+from walewright.design.model import Cell, CellKey, Edging
 
 # 2 stitches and 3 rows a cm; the rib 4 and 6; the cable 5 and 3; bands as the plain one.
 SHOP = Workshop("M", 2.0, 3.0)
@@ -39,7 +39,7 @@ def asked(*zones: SizedZone, fabric: str = "plain", rows: int = 60, start: int =
 
 def test_a_row_is_in_the_fabric_that_its_zone_says_and_else_in_the_pieces_own() -> None:
     of = asked(zone("rib", 0, 6), zone("bands", 20, 30))
-    named = [(band.low, band.high, band.fabric.name) for band in of.bands]
+    named = [(layer.low, layer.high, layer.fabric.name) for layer in of.layers]
     assert named == [(0, 6, "rib"), (6, 20, "plain"), (20, 30, "bands"), (30, 60, "plain")]
     assert [of.fabric(row).name for row in (0, 1, 6, 7, 20, 21, 30, 31, 60)] == [
         *("rib", "rib", "rib"),
@@ -55,7 +55,7 @@ def test_above_a_row_is_the_fabric_of_the_next_one() -> None:
 
 
 def test_a_zone_without_a_row_in_this_size_is_nowhere() -> None:
-    assert [(band.low, band.high) for band in asked(zone("rib", 20, 20)).bands] == [(0, 60)]
+    assert [(layer.low, layer.high) for layer in asked(zone("rib", 20, 20)).layers] == [(0, 60)]
 
 
 def test_a_panel_leaves_the_fabric_beside_it_as_it_is() -> None:
@@ -77,12 +77,13 @@ def test_stripes_begin_with_the_rows_that_they_are_knitted_in() -> None:
 
 
 def test_a_picture_lends_its_yarns_to_its_own_rows() -> None:
-    chart = replace(SHOP.chart("fish", 4, 6, motif=True), picture=True, rows=("....", "#..."))
+    scale = CellKey("#", Cell("knit", "navy"), origin("chart fish"))
+    chart = replace(SHOP.chart("fish", 4, 6, motif=True), picture=True, key=(scale,))
     fish = SizedChart("fish", "", "panel", 10, 16, -2, 1, 1, -2, 0, origin("fish"))
     of = asked(charts=(fish,))
     of = replace(of, design=replace(of.design, charts=(chart,)))
     assert of.yarns(10) == ("wool",)
-    assert of.yarns(11) == ("wool", *chart.yarns)
+    assert of.yarns(11) == of.yarns(16) == ("wool", "navy")
     assert of.yarns(17) == ("wool",)
 
 
@@ -112,6 +113,9 @@ def test_a_point_lies_as_far_out_as_the_stitches_between_it_and_the_middle_are_w
     assert of.point(8, 3)[0] == pytest.approx(8 / 5)
     assert of.point(20, 3)[0] == pytest.approx(8 / 5 + 12 / 2)
     assert of.point(-20, 3)[0] == pytest.approx(-2 / 5 - 18 / 2)
+    ended = asked(zone("cable", 0, 30, -2, 7))
+    assert [ended.point(8, 30, above)[0] for above in (False, True)] == pytest.approx([8 / 5, 8 / 2])
+    assert [ended.point(8, row)[0] for row in (0, 31)] == pytest.approx([8 / 5, 8 / 2])
     assert asked(lean=6).point(-26, 0) == (-10, 0)
     assert asked(start=41).point(-20, 0)[0] == pytest.approx(-10.25)
 
@@ -142,8 +146,8 @@ layers = some.builds(
 def test_rows_and_stitches_add_up_to_the_whole(found: tuple[SizedZone, ...], first: int, more: int, row: int, beside: bool) -> None:
     panel = zone("cable", 12, 48, first, min(first + more, 19))
     of = asked(*found, *(panel,) if beside else ())
-    assert [band.low for band in of.bands] == [0, *(band.high for band in of.bands[:-1])]
-    assert of.bands[-1].high == 60
+    assert [layer.low for layer in of.layers] == [0, *(layer.high for layer in of.layers[:-1])]
+    assert of.layers[-1].high == 60
     assert of.height_cm(row) == pytest.approx(sum(of.row_cm(at) for at in range(1, row + 1)))
     assert of.point(20, row)[0] - of.point(-20, row)[0] == pytest.approx(of.width_cm(40, row))
     single = sum(of.point(x + 1, row)[0] - of.point(x, row)[0] for x in range(-20, 20))

@@ -8,8 +8,9 @@ import pytest
 
 from tests.proof.charted_by_hand import DESIGN, HERE, PLACED, SIZED, knitted, lace
 from walewright.counted.model import ShapingPhrase, SizedChart, SizedGarment, SizedJoin, SizedPiece, SizedRun, SizedWedge
+from walewright.counted.needles import moved_in
 from walewright.design.model import Design, EdgeName, ShapingWay
-from walewright.proof.charted import charts, matches, moved_at
+from walewright.proof.charted import charts, matches
 
 
 def differences(design: Design = DESIGN, **changed: object) -> list[str]:
@@ -59,8 +60,8 @@ def test_an_end_moved_in_the_very_row_lies_where_it_was_or_where_it_goes() -> No
             placed = replace(sized, charts=(replace(PLACED, first=first, repeats=2),))
             told = [where for where, counted, made in charts(DESIGN, placed, knitted(lace())) if counted != made]
             assert (not told) == silent, (first, told)
-    assert moved_at(moved, "left", 2) == moved_at(held, "left", 2) == 2
-    assert moved_at(moved, "right", 2) == moved_at(moved, "left", 4) == 0
+    assert (moved_in(moved, 2, "left"), moved_in(held, 2, "left"), moved_in(held, 2)) == (((-2,), 0), ((), 2), ((), 2))
+    assert moved_in(moved, 2, "right") == moved_in(moved, 4, "left") == moved_in(held, 2, "right") == ((), 0)
 
 
 # ----------------------------------------------------------------- across joins

@@ -10,10 +10,8 @@ import pytest
 from tests.bed.by_hand import BED, Ops, again, apart_and_together, rows
 from tests.proof import charted_by_hand as by_chart
 from walewright.bed import KnitFabric, knit
-from walewright.counted import counted_piece
+from walewright.counted import CountedPiece, counted_piece
 from walewright.counted.model import (
-    Deviation,
-    MeasureKey,
     ShapingPhrase,
     SizedOpening,
     SizedPiece,
@@ -63,6 +61,8 @@ from walewright.knit.operations import (
 )
 from walewright.proof.counted import as_counted
 from walewright.proof.measures import measures
+from walewright.proof.model import Measure
+from walewright.solve.sized.deviations import deviations
 
 HERE = Origin("by hand")
 SIMPLE = ShapingWay("simple")
@@ -183,12 +183,15 @@ def piece(sized: SizedPiece, **more: object) -> Piece:
     return replace(made, **more)
 
 
+WIDER = (edge_run("rejoin", 0.75),)
 DESIGNED = {
     "bag": piece(
         BAG,
         left=(edge_run("crown"), edge_run("crown", -3.0, "across"), edge_run("top")),
         right=(edge_run("crown"), edge_run("crown", -3.0, "across"), edge_run("top")),
-        openings=(Opening("gap", (3.0,), (0.0,), (1.5,), "edges", SIMPLE, HERE, "split", "rejoin", (0.4,)),),
+        openings=(
+            Opening("gap", (3.0,), (0.0,), (1.5,), "edges", SIMPLE, HERE, "split", "rejoin", (0.4,), left=WIDER, right=WIDER),
+        ),
         slots=(Slot("thumb", "palm", (3.0,), (-1.0,), "waste", HERE),),
         wedges=(Wedge("dart", "right", "dart", HERE, "dart_top", (4.0,)),),
     ),
@@ -380,8 +383,12 @@ def test_knitting_that_was_not_counted_is_told(what: str) -> None:
 # ----------------------------------------------------------------- measures
 
 
+def measured(of: CountedPiece, fabric: KnitFabric) -> tuple[Measure, ...]:
+    return measures(of, fabric, 0, tuple(deviations(of.design, of.piece, of.sized, 0)))
+
+
 def test_everything_of_the_bag_is_measured() -> None:
-    found = {measure_words(m.key): m for m in measures(counted_piece(DESIGN, BAG), knitted("bag", bag()), 0)}
+    found = {measure_words(m.key): m for m in measured(counted_piece(DESIGN, BAG), knitted("bag", bag()))}
     assert {what: (round(m.knitted_cm, 2), m.unit) for what, m in found.items()} == {
         "width at start": (12.31, "st"),
         "width at crown across": (6.15, "st"),
@@ -403,28 +410,20 @@ def test_everything_of_the_bag_is_measured() -> None:
 
 
 def test_a_repeat_counts_once_and_a_zone_at_its_own_gauge() -> None:
-    found = {measure_words(m.key): m for m in measures(counted_piece(DESIGN, HAT), knitted("hat", hat()), 0)}
+    found = {measure_words(m.key): m for m in measured(counted_piece(DESIGN, HAT), knitted("hat", hat()))}
     assert found["height of high"].knitted_cm == pytest.approx(2 / 1.85 + 4 / 2.0)
     assert found["height of top"].knitted_cm == pytest.approx(14 / 1.85 + 4 / 2.0)
     assert found["height of top"].off == pytest.approx((4 / 2.0 - 4 / 1.85) * 1.85, abs=1e-3)
 
 
 def test_what_was_chosen_from_a_range_is_what_was_wanted() -> None:
-    bag_piece = DESIGNED["bag"]
-    levels = tuple(replace(level, most=(20.0,)) if level.name == "top" else level for level in bag_piece.levels)
-    free = replace(bag_piece, levels=levels, start_most=(14.0,))
-    chosen = (
-        Deviation("bag", MeasureKey("height", "level", "top"), 15.0, 27.75, 28, 15.1, "rows"),
-        Deviation("bag", MeasureKey("height", "level", "palm"), 99.0, 1.0, 1, 1.0, "rows"),
-        Deviation("bag", MeasureKey("width", "start"), 12.3, 16.0, 16, 12.3, "st"),
-        Deviation("hat", MeasureKey("width", "start"), 50.0, 16.0, 16, 12.3, "st"),
-    )
-    fabric = knitted("bag", bag())
-    found = {
-        measure_words(m.key): m.wanted_cm for m in measures(replace(counted_piece(DESIGN, BAG), piece=free), fabric, 0, chosen)
-    }
-    assert (found["height of top"], found["width at start"]) == (15.0, 12.3)
-    assert found["height of palm"] == pytest.approx(14 / 1.85), "no range there"
+    of = counted_piece(DESIGN, BAG)
+    start, *others = deviations(DESIGN, of.piece, BAG, 0)
+    chosen = (replace(start, piece="hat", wanted_cm=50.0), replace(start, wanted_cm=12.3), *others)
+    found = {measure_words(m.key): m for m in measures(of, knitted("bag", bag()), 0, chosen)}
+    assert found["width at start"].wanted_cm == 12.3
+    assert found["width at start"].off == pytest.approx(16 - 12.3 * 1.3)
+    assert found["height of palm"].wanted_cm == pytest.approx(14 / 1.85)
 
 
 # ----------------------------------------------------------------- charts, stripes and panels
@@ -478,7 +477,7 @@ def test_a_width_with_a_panel_is_in_both_gauges() -> None:
     cable = replace(by_chart.PLAIN, name="cable", swatch_stitches=16)
     design = replace(by_chart.DESIGN, fabrics=(by_chart.PLAIN, cable))
     sized = replace(by_chart.SIZED, charts=(), zones=(SizedZone("cable", 0, 10, -2, 1, HERE),))
-    (start, *_) = measures(counted_piece(design, sized), by_chart.knitted(by_chart.lace()), 0)
+    (start, *_) = measured(counted_piece(design, sized), by_chart.knitted(by_chart.lace()))
     assert measure_words(start.key) == "width at start"
     assert start.knitted_cm == pytest.approx(8 / 1.3 + 4 / 1.6)
     assert start.off == pytest.approx((start.knitted_cm - 9.2) * 1.3, abs=1e-3)

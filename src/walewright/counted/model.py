@@ -165,6 +165,10 @@ class SizedChart:
     repeats: int
     origin: Origin
 
+    @property
+    def stitches(self) -> int:
+        return self.last - self.first + 1
+
 
 @dataclass(frozen=True, slots=True)
 class SizedRepeat:
@@ -197,6 +201,11 @@ class SizedWedge:
     @property
     def to_row(self) -> int:
         return self.from_row + (4 if self.kind == "both" else 2) * len(self.groups)
+
+    @property
+    def at_once(self) -> int:
+        """Stitches that are held as it begins."""
+        return self.rest + sum(self.groups[:-1] if self.kind == "out" else self.groups[:1])
 
     @property
     def reach(self) -> int:

@@ -50,6 +50,29 @@ def moved(runs: Iterable[SizedRun]) -> int:
     return sum(by for run in runs for _, by in run.changes())
 
 
+def ends(sized: SizedPiece, row: int) -> tuple[int, int]:
+    """First and last slot of the width at an even row, before what is moved there on the way further."""
+    left, right = sized.start_left + come(sized.left, row), sized.start - sized.start_left + come(sized.right, row)
+    return -left, right - 1
+
+
+def come(runs: Iterable[SizedRun], row: int) -> int:
+    """Stitches that runs have moved outwards at an even row, without what is moved there on the way further."""
+    return sum(by for run in runs for at, by in run.changes() if at < row or run.to_row <= row)
+
+
+def stitches_at(sized: SizedPiece, row: int) -> int:
+    """Stitches between the outer edges at a row, before any change there that belongs to what comes after."""
+    below = (run for run in (*sized.left, *sized.right) if run.from_row < row)
+    return sized.start + sum(by for run in below for at, by in run.changes() if at <= row)
+
+
+def last_row(sized: SizedPiece, first: int, last: int, from_row: int, to_row: int) -> int:
+    """Where the needles of a chart or panel leave it: a gap that begins below its end, and takes all its needles, ends it there."""
+    taken = (o.row for o in sized.openings if o.flat and o.first <= first and last < o.first + o.flat)
+    return min((row for row in taken if row > from_row), default=to_row) if to_row else to_row
+
+
 def moves(runs: Iterable[SizedRun]) -> Counter[int]:
     """Row to the stitches by which the edge moves when so many rows are knitted."""
     found: Counter[int] = Counter()
@@ -57,6 +80,15 @@ def moves(runs: Iterable[SizedRun]) -> Counter[int]:
         for row, by in run.changes():
             found[row] += by
     return found
+
+
+def moved_in(sized: SizedPiece, row: int, *sides: str) -> tuple[tuple[int, ...], int]:
+    """What happens in the very row at outer edges, those of the `sides` or both: by how many stitches they are moved on their way
+    further, outwards positive, and how many stitches are held from there on."""
+    runs = (run for side in sides or ("left", "right") for run in (sized.left if side == "left" else sized.right))
+    by = (change for run in runs if not run.across and run.to_row > row for at, change in run.changes() if at == row)
+    wedges = (w for w in sized.wedges if w.from_row == row and (not sides or w.edge in (*sides, "both")))
+    return tuple(by), sum(wedge.at_once for wedge in wedges)
 
 
 def top_width(sized: SizedPiece) -> int:

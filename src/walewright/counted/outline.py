@@ -301,7 +301,7 @@ def _dart(wedge: SizedWedge, x: float, inwards: int) -> Iterator[Point]:
 def _line(of: CountedPiece, points: Iterable[Point]) -> tuple[Point, ...]:
     """A line of (stitches, row) in cm, without points that lie straight between their neighbours."""
     found = list(points)
-    if len(of.bands) == 1 and not of.panels:
+    if len(of.layers) == 1 and not of.panels:
         return _straightened([of.point(*p) for p in found])
     made = [point for a, b in itertools.pairwise(found) for point in _piecewise(of, a, b)]
     return _straightened(made or [of.point(*p) for p in found])
@@ -312,7 +312,7 @@ def _piecewise(of: CountedPiece, a: Point, b: Point) -> Iterator[Point]:
         yield from (of.point(*a), of.point(*b))
         return
     up = b[1] > a[1]
-    ends = {float(band.low) for band in of.bands} | {float(r) for p in of.panels for r in (p.low, p.high)}
+    ends = {float(layer.low) for layer in of.layers} | {float(r) for p in of.panels for r in (p.low, p.high)}
     cuts = sorted(row for row in ends if min(a[1], b[1]) < row < max(a[1], b[1]))
     for low, high in itertools.pairwise([a[1], *(cuts if up else reversed(cuts)), b[1]]):
         for row, leaving in ((low, True), (high, False)):

@@ -15,7 +15,7 @@ from walewright.design.model import Design, Fabric, Piece
 
 
 @dataclass(frozen=True, slots=True)
-class FabricBand:
+class Layer:
     """The rows after row `low` up to row `high`, over the whole width in `fabric`. `zone` says so; None: it is the piece's own."""
 
     low: int
@@ -41,36 +41,36 @@ class Panel:
 
 @dataclass(frozen=True, slots=True)
 class CountedPiece:
-    """`piece` of the design as it is counted in one size. `bands` lie upon each other without a gap, from row 0 to the top."""
+    """`piece` of the design as it is counted in one size. `layers` lie upon each other without a gap, from row 0 to the top."""
 
     design: Design
     piece: Piece
     sized: SizedPiece
-    bands: tuple[FabricBand, ...]
+    layers: tuple[Layer, ...]
     panels: tuple[Panel, ...]
 
     # ------------------------------------------------------------- fabric and yarn
 
-    def band(self, row: float, above: bool = False) -> FabricBand:
+    def layer(self, row: float, above: bool = False) -> Layer:
         """Where row `row` (1 ...) lies; row 0, the start, in the first; `above`: the row above it."""
-        for band in self.bands:
-            if row < band.high or (row == band.high and not above):
-                return band
-        return self.bands[-1]
+        for layer in self.layers:
+            if row < layer.high or (row == layer.high and not above):
+                return layer
+        return self.layers[-1]
 
     def fabric(self, row: float, above: bool = False) -> Fabric:
         """What row `row` (1 ...) is knitted in over the whole width, beside its panels; row 0 as the first; `above`: the row above
         it."""
-        return self.band(row, above).fabric
+        return self.layer(row, above).fabric
 
     def yarn(self, row: int) -> str:
-        """The yarn of row `row` (1 ...); of stripes, which begin with their band, the one of that row."""
-        band = self.band(row)
-        stripes = band.fabric.stripes
+        """The yarn of row `row` (1 ...); of stripes, which begin with their layer, the one of that row."""
+        layer = self.layer(row)
+        stripes = layer.fabric.stripes
         if not stripes:
-            return band.fabric.yarn
+            return layer.fabric.yarn
         order = [yarn for yarn, rows in stripes for _ in range(rows)]
-        return order[(row - 1 - band.low) % len(order)]
+        return order[(row - 1 - layer.low) % len(order)]
 
     def yarns(self, row: int) -> tuple[str, ...]:
         """The yarns that row `row` (1 ...) may be knitted with: in picture knitting all of the picture's."""
@@ -99,17 +99,17 @@ class CountedPiece:
     def height_cm(self, row: float) -> float:
         """From the start to `row`, what is knitted several times once."""
         done = 0.0
-        for band in self.bands:
-            if row <= band.low:
+        for layer in self.layers:
+            if row <= layer.low:
                 break
-            done += (min(row, band.high) - band.low) / band.fabric.rows_per_cm
+            done += (min(row, layer.high) - layer.low) / layer.fabric.rows_per_cm
         return done
 
     @property
     def edging(self) -> Fabric | None:
         """What the edging along the start is knitted in."""
         name = self.piece.start_edging
-        return None if name is None else self.design.fabric(self.design.edging(name).fabric)
+        return None if name is None else self.design.edged_in(name)
 
     @property
     def edging_cm(self) -> float:
@@ -144,15 +144,15 @@ def counted_piece(design: Design, sized: SizedPiece) -> CountedPiece:
     """A piece of the design as it is counted in one size."""
     piece = design.piece(sized.name)
     panels = tuple(Panel(z.from_row, z.to_row, *z.panel, design.fabric(z.fabric)) for z in sized.zones if z.panel is not None)
-    return CountedPiece(design, piece, sized, tuple(_bands(design, piece, sized)), panels)
+    return CountedPiece(design, piece, sized, tuple(_layers(design, piece, sized)), panels)
 
 
-def _bands(design: Design, piece: Piece, sized: SizedPiece) -> Sequence[FabricBand]:
+def _layers(design: Design, piece: Piece, sized: SizedPiece) -> Sequence[Layer]:
     whole = [z for z in sized.zones if z.panel is None and z.from_row < z.to_row]
     own = design.fabric(piece.fabric)
     rows = sorted({0, sized.rows, *(row for zone in whole for row in (zone.from_row, zone.to_row))})
-    made: list[FabricBand] = []
+    made: list[Layer] = []
     for low, high in pairwise(rows):
         zone = next((z for z in whole if z.from_row <= low < z.to_row), None)
-        made.append(FabricBand(low, high, own if zone is None else design.fabric(zone.fabric), zone))
-    return made or [FabricBand(0, 0, own)]
+        made.append(Layer(low, high, own if zone is None else design.fabric(zone.fabric), zone))
+    return made or [Layer(0, 0, own)]

@@ -47,9 +47,9 @@ def ribs(of: CountedPiece) -> Iterator[LatchedRib]:
         if fabric.rib_every:
             widest = widest_of(of.sized, zone.from_row, zone.to_row)
             yield LatchedRib(fabric, zone.from_row, zone.to_row, widest, zone.panel, zone)
-    for band in of.bands:
-        if band.zone is None and band.fabric.rib_every:
-            yield LatchedRib(band.fabric, band.low, band.high, widest_of(of.sized, band.low, band.high))
+    for layer in of.layers:
+        if layer.zone is None and layer.fabric.rib_every:
+            yield LatchedRib(layer.fabric, layer.low, layer.high, widest_of(of.sized, layer.low, layer.high))
 
 
 def rib_begin(every: int, first: int, last: int, panel: Slots | None = None) -> int | None:

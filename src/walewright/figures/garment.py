@@ -7,6 +7,7 @@ edges are joined as the tube that it becomes.
 
 from __future__ import annotations
 
+from walewright.counted.bands import depth_cm
 from walewright.design.model import Design, EdgeJoin
 from walewright.figures.group import group
 from walewright.figures.measures import MeasuredPiece
@@ -107,6 +108,5 @@ def _band_depth(design: Design, counts: Counts, edges: set[tuple[str, str]], siz
     """Depth in cm of the band along one of the edges, 0 without one."""
     for band in design.bands:
         if any((e.piece, e.edge) in edges for e in band.along):
-            rows = next(b.rows for b in counts.sizes[size].bands if b.name == band.name)
-            return rows / design.fabric(design.edging(band.edging).fabric).rows_per_cm
+            return depth_cm(design, next(b for b in counts.sizes[size].bands if b.name == band.name))
     return 0.0

@@ -11,7 +11,8 @@ from dataclasses import dataclass, replace
 from typing import Literal
 
 from walewright.counted import CountedPiece, counted_piece
-from walewright.counted.model import SizedPiece, SizedRun
+from walewright.counted.model import SizedPiece
+from walewright.counted.needles import stitches_at
 from walewright.counted.outline import Outline, on_top, outline
 from walewright.design.model import Design, Piece
 from walewright.guide.numbers import sentence
@@ -74,16 +75,6 @@ def measured(design: Design, counts: Counts, name: str) -> MeasuredPiece:
     counted = tuple(counted_piece(design, garment.piece(name)) for garment in counts.sizes)
     bare = MeasuredPiece(design.piece(name), counted, tuple(outline(of) for of in counted), ())
     return replace(bare, measures=tuple(_measures(bare)))
-
-
-def stitches_at(sized: SizedPiece, row: int) -> int:
-    """Stitches between the outer edges at `row`, before any change there that belongs to what comes after."""
-
-    def moved(runs: tuple[SizedRun, ...]) -> int:
-        below = [run for run in runs if run.from_row < row]
-        return sum(by for run in below for at, by in run.changes() if at <= row)
-
-    return sized.start + moved(sized.left) + moved(sized.right)
 
 
 def _measures(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:

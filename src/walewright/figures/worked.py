@@ -63,11 +63,11 @@ def show_motifs(paper: Paper, design: Design, piece: MeasuredPiece, size: int, p
 def stripes(design: Design, piece: MeasuredPiece, size: int, shape: Sequence[Point]) -> Iterator[WorkedStripe]:
     """The stripes of fabrics over the whole width, as far as they lie within `shape` (cm on the piece)."""
     of = piece.counted[size]
-    for band in of.bands:
-        row, turn, stripes = band.low, 0, band.fabric.stripes
-        while stripes and row < band.high:
+    for layer in of.layers:
+        row, turn, stripes = layer.low, 0, layer.fabric.stripes
+        while stripes and row < layer.high:
             yarn, rows = stripes[turn % len(stripes)]
-            area = clipped(shape, 1, of.height_cm(row), of.height_cm(min(row + rows, band.high)))
+            area = clipped(shape, 1, of.height_cm(row), of.height_cm(min(row + rows, layer.high)))
             if area:
                 yield tuple(area), yarns.colour(design, yarn)
             row, turn = row + rows, turn + 1

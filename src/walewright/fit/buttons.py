@@ -55,7 +55,7 @@ def _from_below(made: Buttons, cloths: Sequence[Cloth]) -> Buttons:
 def length_of(cloth: Cloth, owner: str) -> float:
     """How long a strip is: a band along its line, a piece along its rows."""
     band = cloth.band(owner)
-    return cloth.rim(*band) if band is not None else cloth.height(owner, 0.5)
+    return cloth.rim(band[1]) if band is not None else cloth.height(owner, 0.5)
 
 
 def _places(cloth: Cloth, owner: str) -> list[tuple[float, float]]:
@@ -63,7 +63,7 @@ def _places(cloth: Cloth, owner: str) -> list[tuple[float, float]]:
     band = cloth.band(owner)
     if band is not None:
         design, sized = band
-        per_cm = cloth.design.fabric(cloth.design.edging(design.edging).fabric).stitches_per_cm
+        per_cm = cloth.design.edged_in(design.edging).stitches_per_cm
         first = -(sized.stitches // 2)
         return sorted(((h.first + h.last + 1) / 2 / per_cm - first / per_cm, 0.5) for h in sized.holes)
     piece = cloth.sized(owner)

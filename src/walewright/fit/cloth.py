@@ -8,6 +8,7 @@ from math import hypot
 
 from walewright.bed import KnitFabric
 from walewright.counted import CountedPiece, counted_piece
+from walewright.counted.bands import depth_cm, rim_cm
 from walewright.counted.model import SizedBand, SizedGarment, SizedPiece
 from walewright.design.model import Band, Design, EdgeRun, Opening, Piece
 from walewright.glue.model import Place
@@ -120,7 +121,7 @@ class Cloth:
         """The length at rest of an edge of a piece, or of a band's last edge or ends; None where it is not known."""
         found = self.band(place.owner)
         if found is not None:
-            return self.rim(*found) if place.edge == "rim" else self.depth(place.owner)
+            return self.rim(found[1]) if place.edge == "rim" else self.depth(place.owner)
         piece = self.design.piece(place.owner)
         if place.edge in ("left strip", "right strip"):
             return self.start_depth(piece.name)
@@ -133,18 +134,13 @@ class Cloth:
         known = [length for length in lengths if length is not None]
         return sum(known) if lengths and len(known) == len(lengths) else None
 
-    def rim(self, band: Band, sized: SizedBand) -> float:
-        return sized.stitches / self.design.fabric(self.design.edging(band.edging).fabric).stitches_per_cm
+    def rim(self, band: SizedBand) -> float:
+        return rim_cm(self.design, band)
 
     def depth(self, owner: str) -> float:
         """How deep a band is, once: as it is seen where it is folded."""
         found = self.band(owner)
-        if found is None:
-            return 0.0
-        edging = self.design.edging(found[0].edging)
-        if edging.kind != "plain":
-            return edging.depth[self.size] if edging.depth else 0.0
-        return found[1].rows / self.design.fabric(edging.fabric).rows_per_cm
+        return 0.0 if found is None else depth_cm(self.design, found[1])
 
     def start_depth(self, piece: str) -> float:
         """How deep the edging at the start of a piece is."""

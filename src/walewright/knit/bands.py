@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from walewright.counted import counted_piece
+from walewright.counted.bands import depth_cm
 from walewright.counted.model import SizedBand, SizedGarment, SizedPiece, SizedSlot
 from walewright.design.model import Band, Design, Edging, Piece
 from walewright.glue.model import Face, Glued, HangingLine, Seam
@@ -24,7 +26,7 @@ from walewright.trade.edgings import EDGINGS
 def edging_block(design: Design, piece: Piece, sized: SizedPiece, facing: Face, tails: Tails) -> StepBlock:
     """The edging on the rehung first row of a piece, which has its side `facing` to the knitter."""
     edging = design.edging(piece.start_edging or "")
-    tail = tails.of_start(piece.name, _depth_cm(design, edging, sized.edging_rows))
+    tail = tails.of_start(piece.name, counted_piece(design, sized).edging_cm)
     left = sized.start // 2
     hang: tuple[Step, ...] = (
         st.CarriageAt("right", origin=edging.origin.path),
@@ -51,17 +53,12 @@ def band_block(design: Design, glued: Glued, garment: SizedGarment, band: Band, 
         *pick_ups(sized.pick_ups, first, band.origin.path, idle),
     )
     # It has two ends, and one of them is sewn with its tail: to the other, or to what it meets.
-    tail = seam_tail_cm(_depth_cm(design, edging, sized.rows))
+    tail = seam_tail_cm(depth_cm(design, sized))
     made = _hung(
         design, edging, band.name, band.name, sized.copies, hang, sized.stitches, sized.rows, tail, sized.holes, sized.behind
     )
     *before, (title, off) = made.paragraphs
     return replace(made, paragraphs=(*before, (title, (*corner_notes(design, garment, band, sized), *off))))
-
-
-def _depth_cm(design: Design, edging: Edging, rows: int) -> float:
-    """Of so many rows of an edging as it is seen."""
-    return rows / design.fabric(edging.fabric).rows_per_cm
 
 
 def open_and_joined(glued: Glued, line: HangingLine) -> Iterator[Step]:

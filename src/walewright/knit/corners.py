@@ -12,6 +12,7 @@ from itertools import pairwise
 from math import atan2, degrees, radians, tan
 
 from walewright.counted import counted_piece
+from walewright.counted.bands import band_fabric, depth_cm
 from walewright.counted.model import PickUp, SizedBand, SizedGarment, SizedOpening, SizedPiece, SizedRun
 from walewright.counted.needles import moves
 from walewright.design.model import Band, Design, Fabric
@@ -27,8 +28,7 @@ LEAST = 2
 
 def corner_notes(design: Design, garment: SizedGarment, band: Band, sized: SizedBand) -> tuple[st.Step, ...]:
     """A note for each number of stitches that is to be drawn in at corners of an edge, in the order of the band."""
-    fabric = design.fabric(design.edging(band.edging).fabric)
-    depth = sized.rows / fabric.rows_per_cm
+    fabric, depth = band_fabric(design, band.name), depth_cm(design, sized)
     found: Counter[tuple[str, str, int, bool]] = Counter()
     ends = (sized.pick_ups[0], sized.pick_ups[-1]) if sized.pick_ups else ()
     for one, other in pairwise(sized.pick_ups):

@@ -56,7 +56,7 @@ def figures(fabrics: Fabrics) -> tuple[Figure, ...]:
     """Those of a piece: its charts by rising first row, and its stripes."""
     charts = fabrics.of.sized.charts
     found = [_chart(number, chart, _several(chart, charts)) for number, chart in enumerate(charts)]
-    striped = [(b.low, b.high, b.fabric) for b in fabrics.of.bands if b.fabric.stripes]
+    striped = [(at.low, at.high, at.fabric) for at in fabrics.of.layers if at.fabric.stripes]
     found += (_stripes(fabrics, number, *span) for number, span in enumerate(striped))
     return tuple(found)
 

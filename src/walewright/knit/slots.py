@@ -14,7 +14,7 @@ from walewright.knit.order import Group, Move, Rank, alone
 def slot_step(slot: SizedSlot, fabric: Fabric) -> st.Step:
     """The sentence of a slot at its row, in `fabric`."""
     origin = slot.origin.path
-    stitches = slot.last - slot.first + 1
+    stitches = slot.stitches
     if slot.taken == "eyelet":
         return st.EyeletAt(slot.first, "right" if slot.first < 0 else "left", origin=origin)
     length = length_cm(fabric, stitches)

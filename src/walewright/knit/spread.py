@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from walewright.counted.model import SizedPiece
+from walewright.counted.needles import moved
 from walewright.knit import steps as st
 from walewright.knit.manners import SpreadChange
 from walewright.knit.order import Group, Move, Rank, alone
@@ -15,8 +16,8 @@ def spread_groups(sized: SizedPiece) -> Iterator[Group]:
     for number, run in enumerate(sized.left):
         if not run.across:
             continue
-        first = -sized.start_left - sum(by for before in sized.left[:number] for _, by in before.changes())
-        last = sized.start - sized.start_left - 1 + sum(by for before in sized.right[:number] for _, by in before.changes())
+        first = -sized.start_left - moved(sized.left[:number])
+        last = sized.start - sized.start_left - 1 + moved(sized.right[:number])
         outwards = sum(by for _, by in run.changes()), sum(by for _, by in sized.right[number].changes())
         step = spread_evenly(last - first + 1, first - outwards[0], last + outwards[1], run.origin.path)
         if step is not None:

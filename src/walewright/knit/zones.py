@@ -34,11 +34,11 @@ class Fabrics:
 
     def goes_on(self, row: int) -> bool:
         """Whether stripes go on over `row`, which change their yarn by themselves."""
-        return bool(self.at(row).stripes) and all(row not in (band.low, band.high) for band in self.of.bands)
+        return bool(self.at(row).stripes) and all(row not in (at.low, at.high) for at in self.of.layers)
 
     def origin(self, row: int) -> str:
         """The statement of what begins at `row`."""
-        begins = (b.zone.origin.path for b in self.of.bands if b.zone is not None and row in (b.low, b.high))
+        begins = (at.zone.origin.path for at in self.of.layers if at.zone is not None and row in (at.low, at.high))
         return next(begins, self.of.piece.origin.path)
 
     def _changes(self, row: int) -> bool:

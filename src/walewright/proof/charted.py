@@ -6,6 +6,7 @@ from collections.abc import Mapping
 
 from walewright.bed import KnitFabric
 from walewright.counted.model import SizedChart, SizedGarment, SizedJoin, SizedPiece
+from walewright.counted.needles import moved_in
 from walewright.design.model import Chart, Design, EdgeName
 from walewright.proof.told import Told
 from walewright.trade.sides import EdgeSide
@@ -23,14 +24,14 @@ def charts(design: Design, sized: SizedPiece, fabric: KnitFabric) -> Told:
             continue
         columns = _columns(chart, placed)
         if placed.area == "whole":
-            least, most = _with_moves(placed.first, moved_at(sized, "left", placed.from_row))
+            least, most = _with_moves(placed.first, _inwards(sized, "left", placed.from_row))
             yield f"{where}: its first needle by number", min(max(least, extent[0] + placed.edge), most), extent[0] + placed.edge
-            least, most = _with_moves(placed.last, -moved_at(sized, "right", placed.from_row))
+            least, most = _with_moves(placed.last, -_inwards(sized, "right", placed.from_row))
             yield f"{where}: its last needle by number", min(max(least, extent[1] - placed.edge), most), extent[1] - placed.edge
             if design.fabric(placed.fabric).fit == "whole":
                 yield f"{where}: stitches", 2 * placed.edge + columns, extent[1] - extent[0] + 1
         else:
-            yield f"{where}: needles", columns, placed.last - placed.first + 1
+            yield f"{where}: needles", columns, placed.stitches
             inside = max(0, min(placed.last, extent[1]) - max(placed.first, extent[0]) + 1)
             yield f"{where}: needles in work", columns, inside
 
@@ -41,16 +42,10 @@ def _with_moves(slot: int, by: int) -> tuple[int, int]:
     return min(slot, slot + by), max(slot, slot + by)
 
 
-def moved_at(sized: SizedPiece, side: EdgeSide, row: int) -> int:
+def _inwards(sized: SizedPiece, side: EdgeSide, row: int) -> int:
     """Stitches by which an end moves inwards in the very row `row`: those taken off and those held from there on."""
-    runs = sized.left if side == "left" else sized.right
-    shaped = sum(by for run in runs if not run.across and run.to_row > row for at, by in run.changes() if at == row)
-    held = sum(
-        (sum(w.groups[:1]) if w.kind != "out" else sum(w.groups[:-1])) + w.rest
-        for w in sized.wedges
-        if w.from_row == row and w.edge in (side, "both")
-    )
-    return held - shaped
+    by, held = moved_in(sized, row, side)
+    return held - sum(by)
 
 
 def _columns(chart: Chart, placed: SizedChart) -> int:

@@ -50,7 +50,7 @@ def folds(design: Design, result: BedResult) -> Iterator[Said]:
     for fabric in result.fabrics:
         edging = _edging_of(design, fabric.name)
         if edging and fabric.folded:
-            inside = "front" if design.fabric(design.edging(edging).fabric).right_side == "knit" else "behind"
+            inside = "front" if design.edged_in(edging).right_side == "knit" else "behind"
             if fabric.folded != inside:
                 yield said("folded", fabric=fabric.name, front=fabric.folded == "front")
 

@@ -16,13 +16,13 @@ from walewright.proof.model import Measure
 
 @dataclass(frozen=True, slots=True)
 class _Made:
-    """One piece in size number `size`: as designed and counted, and as knitted. `chosen` is what was wanted where the design leaves
-    a range, by what is measured."""
+    """One piece in size number `size`: as designed and counted, and as knitted. `wanted` has what is wanted in cm, by what is
+    measured: where the design leaves a range, what was chosen."""
 
     of: CountedPiece
     fabric: KnitFabric
     size: int
-    chosen: Mapping[MeasureKey, float]
+    wanted: Mapping[MeasureKey, float]
 
     @property
     def piece(self) -> Piece:
@@ -43,7 +43,7 @@ class _Made:
         knitted = [row for row in range(after + 1, to + 1) if self.fabric.passes(self.sized.counter(row))]
         cm, last = sum(self.of.row_cm(row) for row in knitted), self.of.fabric(to)
         # Where there are several fabrics, off by so many rows of the last one.
-        one_fabric = len({band.fabric.rows_per_cm for band in self.of.bands if band.low < to and after < band.high}) == 1
+        one_fabric = len({at.fabric.rows_per_cm for at in self.of.layers if at.low < to and after < at.high}) == 1
         off = len(knitted) - wanted_cm * last.rows_per_cm if one_fabric else (cm - wanted_cm) * last.rows_per_cm
         return Measure(key, wanted_cm, len(knitted) / last.rows_per_cm if one_fabric else cm, round(off, 3), "rows")
 
@@ -53,10 +53,9 @@ class _Made:
         return heights[to] - heights[after] if after in heights and to in heights else None
 
 
-def measures(of: CountedPiece, fabric: KnitFabric, size: int, deviations: Iterable[Deviation] = ()) -> tuple[Measure, ...]:
-    """Widths and heights at every level, then openings, slots and wedges, of one piece in size number `size`.
-
-    Where the design leaves a range, `deviations` say which value of it was chosen: that is what is wanted."""
+def measures(of: CountedPiece, fabric: KnitFabric, size: int, deviations: Iterable[Deviation]) -> tuple[Measure, ...]:
+    """Widths and heights at every level, then openings, slots and wedges, of one piece in size number `size`. `deviations` say what
+    is wanted, and where a width is asked for at all."""
     piece, sized = of.piece, of.sized
     made = _Made(of, fabric, size, {d.key: d.wanted_cm for d in deviations if d.piece == piece.name})
     found = [*_widths(made), *_heights(made)]
@@ -82,19 +81,17 @@ _START = MeasureKey("width", "start")
 
 
 def _widths(made: _Made) -> Iterator[Measure]:
-    piece, sized, fabric, size = made.piece, made.sized, made.fabric, made.size
-    wanted = piece.start_width[size]
-    if piece.start_most is not None:
-        wanted = made.chosen.get(_START, wanted)
-    yield made.width(_START, wanted, fabric.stitches_at(0), 0, whole=True)
-    for row, level, width, free, spread in _stations(piece, sized, size):
-        stitches = _stitches(fabric, sized.counter(row), spread)
+    sized, fabric = made.sized, made.fabric
+    yield made.width(_START, made.wanted[_START], fabric.stitches_at(0), 0, whole=True)
+    for key, wanted in made.wanted.items():
+        if (key.extent, key.at) != ("width", "level") or not _changes(made.piece, key):
+            continue
+        row = sized.row(key.name)
+        stitches = _stitches(fabric, sized.counter(row), key.across)
         if stitches is not None:
-            key = MeasureKey("width", "level", level, across=spread)
-            cm = made.chosen.get(key, width) if free else width
             # Loops hung back on other needles are measured in what is knitted with them.
-            at = min(row + 1, sized.rows) if spread else row
-            yield made.width(key, cm, stitches, at, whole=True)
+            at = min(row + 1, sized.rows) if key.across else row
+            yield made.width(key, wanted, stitches, at, whole=True)
 
 
 def _stitches(fabric: KnitFabric, counter: int, spread: bool) -> int | None:
@@ -106,49 +103,17 @@ def _stitches(fabric: KnitFabric, counter: int, spread: bool) -> int | None:
     return None if left is None or right is None else right - left + 1
 
 
-def _stations(piece: Piece, sized: SizedPiece, size: int) -> Iterator[tuple[int, str, float, bool, bool]]:
-    """(row, level, wanted width in cm, chosen from a range, after loops were hung back) at the end of each run of the outer edges
-    that changes the width in some size; where loops are hung back at a level as well, that is a station of its own. Where nothing
-    changes there is nothing further to measure (every width is compared with the counts all the same), and where the other edge is
-    half-way along a run, no width is asked for."""
-    rows = {level.name: sized.row(level.name) for level in piece.levels}
-    both = [
-        (run, made.across)
-        for of, counted in zip((piece.left, piece.right), (sized.left, sized.right), strict=True)
-        for run, made in zip(of, counted, strict=True)
-    ]
-    for level in piece.levels:
-        row = rows[level.name]
-        if _half_way(piece, rows, row):
-            continue
-        for spread in (False, True):
-            ends = [run for run, across in both if run.to_level == level.name and across is spread]
-            if not any(any(run.change) or run.most is not None for run in ends):
-                continue
-            below = [run for run, across in both if rows[run.to_level] < row or (rows[run.to_level] == row and across <= spread)]
-            free = piece.start_most is not None or any(run.most is not None for run in below)
-            width = piece.start_width[size] + sum(run.change[size] for run in below)
-            yield row, level.name, width, free, spread
-
-
-def _half_way(piece: Piece, rows: Mapping[str, int], at: int) -> bool:
-    """Whether an edge is in the midst of a run that moves it."""
-    for side in (piece.left, piece.right):
-        begun = 0
-        for run in side:
-            if begun < at < rows[run.to_level] and any(run.most or run.change):
-                return True
-            begun = rows[run.to_level]
-    return False
+def _changes(piece: Piece, key: MeasureKey) -> bool:
+    """Whether the width becomes another there in some size. Where nothing changes there is nothing further to measure: every width
+    is compared with the counts all the same."""
+    runs = (r for r in (*piece.left, *piece.right) if r.to_level == key.name and (r.path == "across") is key.across)
+    return any(any(run.change) or run.most is not None for run in runs)
 
 
 def _heights(made: _Made) -> Iterator[Measure]:
-    for level in made.piece.levels:
-        row = made.sized.row(level.name)
-        if row:
-            key = MeasureKey("height", "level", level.name)
-            height = level.height[made.size]
-            yield made.height(key, height if level.most is None else made.chosen.get(key, height), 0, row)
+    for key, wanted in made.wanted.items():
+        if (key.extent, key.at) == ("height", "level"):
+            yield made.height(key, wanted, 0, made.sized.row(key.name))
 
 
 SEVERAL = 3
@@ -186,10 +151,7 @@ def _opening(made: _Made, opening: Opening, counted: SizedOpening) -> Iterator[M
     gap = gap_at(made.fabric, made.sized.counter(to))
     if gap is not None:
         key = MeasureKey("width", "opening", opening.name)
-        wanted = opening.width[made.size]
-        if any(run.most is not None for run in (*opening.left, *opening.right)):
-            wanted = made.chosen.get(key, wanted)
-        yield made.width(key, wanted, gap, to)
+        yield made.width(key, made.wanted[key], gap, to)
     depth = opening.depth[made.size] if opening.from_level is None else made.between(counted.row, to)
     if depth is not None:
         yield made.height(MeasureKey("depth", "opening", opening.name), depth, counted.row, to)

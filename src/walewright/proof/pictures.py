@@ -89,7 +89,7 @@ def _charted(design: Design, knit: Knit, sized: SizedPiece) -> PictureWindow | N
         return None
     chart = design.chart(placed.chart)
     row = sized.counter(placed.from_row) + 1
-    width = placed.last - placed.first + 1
+    width = placed.stitches
     columns = min(MOST, width, REPEATS * chart.repeat if chart.repeat else chart.width)
     # As near the middle as a whole number of repeats allows.
     left = placed.first
@@ -124,7 +124,7 @@ def _of_motif(design: Design, name: str) -> Find:
         chart = design.chart(name)
         row = sized.counter(placed.from_row) + 1
         low = max(row - MARGIN, 1)
-        columns = min(MOST, placed.last - placed.first + 1 + 2 * MARGIN)
+        columns = min(MOST, placed.stitches + 2 * MARGIN)
         return PictureWindow(placed.first - MARGIN, columns, low, min(MOST, row - low + len(chart.rows) + MARGIN))
 
     return find

@@ -7,6 +7,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 from walewright.counted.model import SizedChart, SizedPiece
+from walewright.counted.needles import last_row
 from walewright.design.model import Chart, Design
 from walewright.figures.chart_drawing import Centre
 from walewright.figures.measures import name_of
@@ -110,12 +111,6 @@ def _across(chart: Chart, use: ChartUse) -> Iterator[Row]:
         yield row("At the centre mark", lambda p, c: _between(chart, column_right_of_centre(chart, c)), "columns left, right")
     else:
         yield row("Middle at", lambda p, c: _middle(c))
-
-
-def last_row(piece: SizedPiece, first: int, last: int, from_row: int, to_row: int) -> int:
-    """Where the needles of a chart or panel leave it: a gap that begins below its end, and takes all its needles, ends it there."""
-    taken = (o.row for o in piece.openings if o.flat and o.first <= first and last < o.first + o.flat)
-    return min((row for row in taken if row > from_row), default=to_row) if to_row else to_row
 
 
 def _between(chart: Chart, right: int) -> str:

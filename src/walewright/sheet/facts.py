@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 
 from walewright.counted.model import SizedBand, SizedPiece, SizedSlot, SizedZone
+from walewright.counted.needles import last_row
 from walewright.design.model import Design, Edging, Piece
 from walewright.figures.marks import alike, motifs, slots_name
 from walewright.figures.measures import name_of
@@ -12,7 +13,6 @@ from walewright.guide.english.fabric_words import dial_words
 from walewright.guide.numbers import SizedFigure, figure, listed, sentence, words
 from walewright.knit.operations import needle
 from walewright.proof.model import Proof
-from walewright.sheet.chart_places import last_row
 from walewright.sheet.model import Fact
 from walewright.sheet.supplies import stitch_words
 from walewright.solve.model import Counts

@@ -11,7 +11,7 @@ from typing import Literal
 from walewright.figures.model import Drawing
 from walewright.guide.model import Advice
 from walewright.trade.sides import EdgeSide
-from walewright.write.model import RunKind
+from walewright.write.model import Run
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,21 +95,12 @@ class HowTo:
 
 
 @dataclass(frozen=True, slots=True)
-class SentencePart:
-    """A stretch of a sentence; `kind` and `figures` as in write.model.Run."""
-
-    text: str
-    kind: RunKind
-    figures: Spans = ()
-
-
-@dataclass(frozen=True, slots=True)
 class StepLine:
     """One line of the steps. `boxes` tick boxes stand before it (one a copy; none before a line that only checks).
     `row` is the counter, `side` "left" | "right" | "". A counter too long for its column, and not said in the line anyway, stands
     beneath in `below`. `sizes` names the sizes where not all work it."""
 
-    pieces: tuple[SentencePart, ...]
+    pieces: tuple[Run, ...]
     boxes: int
     row: str
     side: EdgeSide | Literal[""]
@@ -124,9 +115,9 @@ class StepLine:
 class RowLine:
     """One row of a table of rows: what is done when the counter reads `row`, and the stitches there are then."""
 
-    row: tuple[SentencePart, ...]
-    pieces: tuple[SentencePart, ...]
-    stitches: tuple[SentencePart, ...]
+    row: tuple[Run, ...]
+    pieces: tuple[Run, ...]
+    stitches: tuple[Run, ...]
     boxes: int
 
 

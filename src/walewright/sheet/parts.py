@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from dataclasses import replace
 
 from walewright.design.model import Design
 from walewright.figures.measures import name_of
@@ -12,7 +13,6 @@ from walewright.proof.model import Proof
 from walewright.sheet.facts import long_loops, section_facts
 from walewright.sheet.handwork import by_hand
 from walewright.sheet.model import Fact, RowLine, SheetPart, SizesTable, Stage, StepLine
-from walewright.sheet.model import SentencePart as Stretch
 from walewright.sheet.unbroken import longest
 from walewright.solve.model import Counts
 from walewright.write.model import Instructions, Paragraph, Run, Section, Sentence
@@ -134,11 +134,11 @@ def _line(sentence: Sentence, copies: int, sizes: tuple[str, ...], named: bool) 
     )
 
 
-def _stretches(runs: tuple[Run, ...]) -> Iterator[Stretch]:
+def _stretches(runs: tuple[Run, ...]) -> Iterator[Run]:
     """A sentence's runs as they are set: what must be true takes its full stop with it, since it stands on a line of its own;
     a needle's letter stays with its number; and a blank before a figure is set with the figure, because the renderer may
     break a line that ends in a blank at its first word."""
-    made: list[Stretch] = []
+    made: list[Run] = []
     for run in runs:
         text, figures, last = run.text, run.figures, made[-1] if made else None
         if run.kind == "needle":
@@ -150,17 +150,17 @@ def _stretches(runs: tuple[Run, ...]) -> Iterator[Stretch]:
                 made[-1] = _stopped(last, stop.group().rstrip())
                 text = text[stop.end() :]
         elif last is not None and last.kind == "word" and last.text.endswith(" "):
-            made[-1] = Stretch(last.text.rstrip(), "word")
+            made[-1] = replace(last, text=last.text.rstrip())
             if run.kind != "check":
                 text, figures = " " + text, tuple((begin + 1, end + 1) for begin, end in figures)
         if text:
-            made.append(Stretch(text, run.kind, figures))
+            made.append(replace(run, text=text, figures=figures))
     yield from made
 
 
-def _stopped(check: Stretch, stop: str) -> Stretch:
+def _stopped(check: Run, stop: str) -> Run:
     """With the full stop, which goes with a figure at the end."""
     *most, last = check.figures or ((0, 0),)
     ends = last[1] == len(check.text)
     figures = (*most, (last[0], last[1] + len(stop))) if ends else check.figures
-    return Stretch(check.text + stop, check.kind, figures)
+    return replace(check, text=check.text + stop, figures=figures)

@@ -255,6 +255,9 @@ class Piece:
     def symmetric(self) -> bool:
         return self.left == self.right
 
+    def level(self, name: str) -> Level:
+        return next(level for level in self.levels if level.name == name)
+
 
 @dataclass(frozen=True, slots=True)
 class EdgeName:
@@ -380,6 +383,10 @@ class Design:
 
     def edging(self, name: str) -> Edging:
         return next(e for e in self.edgings if e.name == name)
+
+    def edged_in(self, edging: str) -> Fabric:
+        """What an edging is knitted in."""
+        return self.fabric(self.edging(edging).fabric)
 
     def piece(self, name: str) -> Piece:
         return next(p for p in self.pieces if p.name == name)

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
-from walewright.counted.model import SizedChart, SizedOpening, SizedPiece, SizedRun
+from walewright.counted.model import SizedChart, SizedOpening, SizedPiece
+from walewright.counted.needles import come, ends, moved_in
 from walewright.design.model import Design, Fabric, Motif, Piece
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Fact, Said, said
@@ -58,17 +59,6 @@ def _kept_clear(sized: SizedPiece, from_row: int, to_row: int) -> int:
     return max((way.inset + way.at_once for way in ways), default=OF_THE_EDGE)
 
 
-def ends(sized: SizedPiece, row: int) -> tuple[int, int]:
-    """First and last slot of the width at an even row, before what is moved there on the way further."""
-    left = sized.start_left + _come(sized.left, row)
-    right = sized.start - sized.start_left + _come(sized.right, row)
-    return -left, right - 1
-
-
-def _come(runs: Sequence[SizedRun], row: int) -> int:
-    return sum(by for run in runs for at, by in run.changes() if at < row or run.to_row <= row)
-
-
 # ----------------------------------------------------------------- over the whole width
 
 
@@ -116,7 +106,7 @@ def repeats_cut(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Ite
             by_size = {size: note for size, one in beginning.items() if (note := _at_once(one, one.row(stretch.from_level)))}
             if not by_size:
                 continue
-            level = next(x for x in piece.levels if x.name == stretch.from_level)
+            level = piece.level(stretch.from_level)
             yield diagnosed(
                 "repeats-on-a-slope/no-one-width",
                 (stretch.origin.span, "begins-here"),
@@ -135,14 +125,7 @@ def _at_once(sized: SizedPiece, row: int) -> Said | None:
     parted = sized.parted(row)
     if parted is not None:
         return said("parted-there", piece=sized.name, opening=parted.name)
-    by = [
-        change
-        for run in (*sized.left, *sized.right)
-        if not run.across and run.to_row > row
-        for at, change in run.changes()
-        if at == row
-    ]
-    held = sum(sum(w.groups[:-1] if w.kind == "out" else w.groups[:1]) + w.rest for w in sized.wedges if w.from_row == row)
+    by, held = moved_in(sized, row)
     off, on = -sum(b for b in by if b < 0), sum(b for b in by if b > 0)
     counts = ((off, "stitches-taken-off"), (on, "stitches-added"), (held, "stitches-held"))
     moved = tuple(said(what, stitches=count) for count, what in counts if count)
@@ -227,8 +210,8 @@ def _gaps(sized: SizedPiece, row: int) -> Iterator[tuple[SizedOpening, int, int]
     """The opening that parts an even row, if there is one, with first and last slot of its gap; of a slit the last is before."""
     opening = sized.parted(row)
     if opening is not None:
-        left = opening.first + _come(opening.edge("left"), row)
-        yield opening, left, opening.first + opening.flat - 1 - _come(opening.edge("right"), row)
+        left = opening.first + come(opening.edge("left"), row)
+        yield opening, left, opening.first + opening.flat - 1 - come(opening.edge("right"), row)
 
 
 def _too_high(design: Design, piece: Piece, sized: SizedPiece, chart: SizedChart) -> Said | None:

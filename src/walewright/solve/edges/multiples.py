@@ -164,7 +164,7 @@ def repeats_on_a_slope(design: Design) -> Iterator[Diagnostic]:
             over = [side for side in SIDES if station(piece, side, stretch.from_level) is None]
             if not over:
                 continue
-            level = next(x for x in piece.levels if x.name == stretch.from_level)
+            level = piece.level(stretch.from_level)
             yield diagnosed(
                 "repeats-on-a-slope/edge-on-its-way",
                 (stretch.origin.span, "begins-here"),

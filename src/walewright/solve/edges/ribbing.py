@@ -58,7 +58,7 @@ def _ribs(design: Design, garments: Sequence[Sequence[SizedPiece]], bands: Seque
     for number, piece in enumerate(design.pieces):
         yield from _of_piece(design, piece, [pieces[number] for pieces in garments])
     for number, band in enumerate(design.bands):
-        fabric = design.fabric(design.edging(band.edging).fabric)
+        fabric = design.edged_in(band.edging)
         if fabric.rib_every:
             lies = tuple(_centred(fabric, of[number].stitches) for of in bands)
             yield _Rib(fabric, said("band", band=band.name), band.origin.span, lies)

@@ -89,7 +89,7 @@ def stitches_along(design: Design, band: Band, line: HangingLine, pieces: Sequen
     for own in places_of(band, line):
         at = [line.along.index(place) for place in own]
         part = replace(line, along=own, left_ends=tuple(line.left_ends[n] for n in at))
-        found.append(len(_walk(design, part, pieces, design.fabric(design.edging(band.edging).fabric))))
+        found.append(len(_walk(design, part, pieces, design.edged_in(band.edging))))
     _, counts = _counted(design, band, line, pieces)
     ends = [sum(found[: n + 1]) for n in range(len(found))]
     return tuple(sum(counts[a:z]) for a, z in pairwise((0, *ends)))
@@ -275,7 +275,7 @@ def crowded_holes(design: Design, garments: Sequence[Sequence[SizedBand]]) -> It
         over = [i for i, sized in enumerate(made) if band.holes and not apart(sized)]
         if not over:
             continue
-        fabric = design.fabric(design.edging(band.edging).fabric)
+        fabric = design.edged_in(band.edging)
         edges = [
             floor(band.first[i] * fabric.stitches_per_cm + 0.5) + floor(band.last[i] * fabric.stitches_per_cm + 0.5) for i in over
         ]

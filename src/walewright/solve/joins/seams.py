@@ -200,7 +200,7 @@ def _height_changes(design: Design, join: EdgeJoin, off: Mapping[int, float]) ->
         found |= {(piece.mirror_of or piece.name, run.to_level): None for run in runs}
     changes: list[tuple[Change, ...]] = []
     for name, at in found:
-        level = next(x for x in design.piece(name).levels if x.name == at)
+        level = design.piece(name).level(at)
         for by in (1, -1) if level.most is None else ():
             values = tuple((design.sizes[i], level.height[i] + by * apart) for i, apart in off.items())
             changes.append((Change("height", name, at, values, said("height", level=at, piece=name)),))
