@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
-from walewright.report.model import Diagnostic, has_errors
+from walewright.report.model import Diagnostic, Severity, has_errors
 
 if TYPE_CHECKING:
     from walewright.bed import Bed, BedResult
@@ -74,22 +74,40 @@ def counted(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome
     outcome = understood(text, file, shipped, changes)
     if outcome.design is None or has_errors(outcome.diagnostics):
         return outcome
-    return _counted(outcome, helps=False)
+    together = _put_together(outcome)
+    if together.glued is None or has_errors(together.diagnostics):
+        return together
+    return _count(together, helps=False)
 
 
 def from_design(outcome: Outcome) -> Outcome:
     """The stages after a source is understood, to the proof: an outcome that has a design, taken as far as it goes."""
-    outcome = _counted(outcome)
-    if outcome.counts is None or has_errors(outcome.diagnostics):
-        return outcome
-    return _prove(_worn(_knit_and_write(outcome)))
+    together = _put_together(outcome)
+    if together.glued is None or has_errors(together.diagnostics):
+        return together
+    counted = _count(together, helps=True)
+    if counted.counts is None or has_errors(counted.diagnostics):
+        return counted
+    return _prove(_none_refused_for_others(together, _worn(_knit_and_write(counted))))
 
 
-def _counted(outcome: Outcome, helps: bool = True) -> Outcome:
-    outcome = _put_together(outcome)
-    if outcome.glued is None or has_errors(outcome.diagnostics):
-        return outcome
-    return _count(outcome, helps)
+def _none_refused_for_others(together: Outcome, worn: Outcome) -> Outcome:
+    """The garment as it is worn; where a size is refused that would not be if its rows were scheduled for it alone, with every size
+    scheduled so: all of them share the form of a curve, and in another form it may be longer."""
+    refused = _refused(worn)
+    if not refused or worn.design is None or len(worn.design.sizes) == 1:
+        return worn
+    apart = _count(together, helps=False, apart=True)
+    if apart.counts is None or has_errors(apart.diagnostics):
+        return worn
+    again = _worn(_knit_and_write(apart))
+    return again if _refused(again) < refused else worn
+
+
+def _refused(outcome: Outcome) -> frozenset[str]:
+    """The sizes that something forbids."""
+    every = outcome.design.sizes if outcome.design is not None else ()
+    return frozenset(size for d in outcome.diagnostics if d.severity is Severity.ERROR for size in d.sizes or every)
 
 
 def understood(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome:
@@ -136,12 +154,12 @@ def _put_together(outcome: Outcome) -> Outcome:
     return replace(outcome, glued=glued, diagnostics=(*outcome.diagnostics, *apart))
 
 
-def _count(outcome: Outcome, helps: bool) -> Outcome:
+def _count(outcome: Outcome, helps: bool, apart: bool = False) -> Outcome:
     from walewright import glue, solve
 
     assert outcome.design is not None
     assert outcome.glued is not None
-    count = solve.solve if helps else solve.attempt
+    count = solve.apart if apart else solve.solve if helps else solve.attempt
     counts, told = count(outcome.design, outcome.glued, lambda design: glue.glue(design)[0])
     made = replace(outcome, counts=counts, diagnostics=(*outcome.diagnostics, *told))
     if counts is None or counts.parted is None:

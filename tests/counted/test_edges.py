@@ -137,7 +137,7 @@ def test_rows_of_a_repeat_count_each_time(workshop: type[Workshop]) -> None:
     again = SizedRepeat(10, 14, 3, origin("repeat"))
     assert knitted_rows(sized((), repeats=(again,)), 8, 16) == (9, 10, *(11, 12, 13, 14) * 3, 15, 16)
     shop = workshop("M")
-    piece = plain(shop, repeats=(RepeatStretch("low", "high", 4, origin("again")),))
+    piece = plain(shop, repeats=(RepeatStretch("low", "high", shop.counts(4), origin("again")),))
     assert measured(shop, piece, "side").rows == 4 * 30
     assert measured(shop, piece, "head").rows == 30
 
@@ -206,7 +206,7 @@ def test_terms_of_the_programme_come_to_what_is_knitted(workshop: type[Workshop]
     """Before rows and stitches are known and after it, edges are equally long."""
     shop = workshop("M")
     wedge = Wedge("dart", "left", "low", origin("dart"), "high", shop.each(10))
-    base = plain(shop, wedges=(wedge,), repeats=(RepeatStretch("low", "high", 2, origin("again")),))
+    base = plain(shop, wedges=(wedge,), repeats=(RepeatStretch("low", "high", shop.counts(2), origin("again")),))
     top = (shop.run("top", -4, name="head"),)
     steps = (shop.run("top", -6, "steps", name="head", steps=3),)
     cast = (shop.run("top", -5, name="head", cast_off=2),)

@@ -30,7 +30,7 @@ def test_a_band_with_buttonholes() -> None:
     text = piece("right edge straight to top called edge")
     line = "band button with collar along front edge, buttonholes 6 over 2 stitches, 5 stitches first, 3 cm last"
     (made,) = design(text, line).bands
-    assert (made.holes, made.hole_stitches, made.first, made.last) == (6, 2, (2.0, 2.0), (3.0, 3.0))
+    assert (made.holes, made.hole_stitches, made.first, made.last) == ((6, 6), 2, (2.0, 2.0), (3.0, 3.0))
     assert told(text, line.replace("6 over 2", "6 over 0")) == ["not-positive"]
     assert told(text, line.replace("3 cm", "-3 cm")) == ["not-positive"]
 

@@ -100,7 +100,7 @@ def test_a_piece_cannot_be_begun_on_itself() -> None:
 
 def test_buttonholes() -> None:
     (made,) = front("buttonholes 6 over 2 stitches from low to high, 1.5 cm from the right edge").buttonholes
-    assert (made.count, made.stitches, made.edge, made.distance) == (6, 2, "right", (1.5, 1.5))
+    assert (made.counts, made.stitches, made.edge, made.distance) == ((6, 6), 2, "right", (1.5, 1.5))
     mirrored = design(
         piece("buttonholes 6 over 1 stitch from low to high, 1.5 cm from the right edge"), "piece back in plain, mirror of front"
     )
@@ -149,7 +149,7 @@ def test_a_zone_and_a_panel_keep_what_is_said_of_them() -> None:
 def test_a_repeat_keeps_its_rows_and_changes_no_width() -> None:
     back_again = ("edges slope by 2 cm at middle", "edges slope by -2 cm at high", "repeat 3 times from low to high")
     (made,) = front("edges straight to low", *back_again).repeats
-    assert (made.from_level, made.to_level, made.times) == ("low", "high", 3)
+    assert (made.from_level, made.to_level, made.times) == ("low", "high", (3, 3))
     said = only(piece("edges straight to low", "left edge slope by 2 cm at high", "repeat 3 times from low to high"))
     assert said.code == "repeat-changes-width"
     assert "left edge" in in_english(said).message

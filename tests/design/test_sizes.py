@@ -8,6 +8,7 @@ from walewright.design.findings import Findings
 from walewright.design.model import Measurement
 from walewright.design.reading.sizes import grade
 from walewright.design.reading.tables import Shipped
+from walewright.design.reading.units import NUMBER, ROWS, STITCHES, Dimension
 from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Severity, Span
 from walewright.source.syntax import Number, OwnFigure, SizeRow, Sizes
@@ -70,11 +71,11 @@ def test_a_ragged_row_shows_the_row_and_the_header(shipped: Shipped, values: tup
 @pytest.mark.parametrize(
     ("row", "code"),
     [
-        (SizeRow("length", (50, 52, 54)), "no-unit"),
+        (SizeRow("length", (50, 52, 54), to_fit=True), "no-unit"),
         (SizeRow("length", (50, 52, 54), "ell"), "unknown-name"),
         (SizeRow("length", (50, 52, 54), "g"), "wrong-unit"),
-        (SizeRow("length", (50, 52, 54), "rows"), "wrong-unit"),
-        (SizeRow("length", (50, 52, 54), "%"), "wrong-unit"),
+        (SizeRow("length", (50, 52, 54), "rows", to_fit=True), "wrong-unit"),
+        (SizeRow("length", (50, 52, 54), "%", to_fit=True), "wrong-unit"),
         (SizeRow("length", (-1, 52, 54), "cm"), "negative-measurement"),
         (SizeRow("length", (50, 52, 3000), "cm"), "absurd-measurement"),
         (SizeRow("bust", table="wimen", table_row="bust"), "unknown-table"),
@@ -165,3 +166,24 @@ def test_a_likely_misprint_is_named_with_its_figure_and_why(shipped: Shipped) ->
     assert back.values == (42.5, 45.5, 47.0)
     _, quiet = graded(shipped, SizeRow("back", table="women", table_row="cross_back", own=(own("2X", 47),)), names=("L", "2X"))
     assert quiet == ()
+
+
+@pytest.mark.parametrize(
+    ("unit", "kind", "amounts"),
+    [
+        (None, NUMBER, (5.0, 6.0, 7.0)),
+        ("stitches", STITCHES, (5.0, 6.0, 7.0)),
+        ("rows", ROWS, (5.0, 6.0, 7.0)),
+        ("%", NUMBER, (0.05, 0.06, 0.07)),
+    ],
+)
+def test_a_row_may_count_in_place_of_measuring(
+    shipped: Shipped, unit: str | None, kind: Dimension, amounts: tuple[float, ...]
+) -> None:
+    findings = Findings()
+    made = grade(Sizes(("S", "M", "L"), (SizeRow("holes", (5, 6, 7), unit),)), ("S", "M", "L"), shipped, findings)
+    assert findings.all() == ()
+    assert made.rows == {}
+    value = made.values()["holes"]
+    assert value is not None
+    assert (value.dimension, value.amounts) == (kind, amounts)

@@ -358,7 +358,7 @@ def test_a_band_with_buttonholes_is_latched_below_and_above_them(room: Any) -> N
     holes = tuple(SizedSlot("hole", 4, at, at + 1, "cast-off", room.here) for at in (-12, -4, 6))
     along = (EdgeName("front", "edge"),)
     sized = SizedBand("button band", 30, 8, (PickUp(along[0], "whole", 30, 41, 13.0),), room.here, holes)
-    made = room.knit((piece,), bands=((Band("button band", "welt", along, room.here, 3, 2), sized),))
+    made = room.knit((piece,), bands=((Band("button band", "welt", along, room.here, (3,), 2), sized),))
     knit = made.paragraph("Knit", block=1)
     assert kinds(knit) == [
         *("UseYarnStep", "SetRowCounter", "KnitTo", "Now", "LatchRib", "SlotClosed", "SlotClosed", "SlotClosed"),

@@ -50,7 +50,7 @@ def everything(pattern: Make) -> Any:
         design.pieces[0],
         fabric="charted",
         zones=(d.Zone("pictured", "hem", "top", None, (0.0, 0.0), ORIGIN),),
-        buttonholes=(d.Buttonholes(2, 2, "hem", "top", "right", (1.0, 1.0), ORIGIN),),
+        buttonholes=(d.Buttonholes((2, 2), 2, "hem", "top", "right", (1.0, 1.0), ORIGIN),),
     )
     # Other pieces begin in other ways, each with a section of its own.
     more = tuple(replace(back, name=f"piece{i}", start_way=way, zones=(), start_edging=f"edge{i}") for i, way in enumerate(ways))

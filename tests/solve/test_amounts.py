@@ -59,7 +59,7 @@ def test_what_is_small_and_can_be_knitted_is() -> None:
 def test_rows_that_are_repeated_count_as_often() -> None:
     shop = Workshop("S")
     piece = plain(shop, 20, 400)
-    repeated = RepeatStretch("hem", "middle", 100, piece.origin)
+    repeated = RepeatStretch("hem", "middle", shop.counts(100), piece.origin)
     found = told(shop.design(replace(piece, repeats=(repeated,))))
     assert found.code == "too-much-knitting"
     assert in_english(found).message == f"the back has 60,600 rows, and {MOST_ROWS:,} are the most"

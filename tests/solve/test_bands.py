@@ -84,7 +84,13 @@ def one_sided(shop: Workshop, holes: int = 0, stitches: int = 2, depth: float = 
     """A band up the right edge of a front."""
     levels = shop.levels("front", hem=0, top=40)
     piece = shop.piece("front", 30, levels, (shop.run("top"),), (shop.run("top", name="edge"),))
-    button = replace(shop.band("button", "front edge"), holes=holes, hole_stitches=stitches, first=shop.each(2), last=shop.each(3))
+    button = replace(
+        shop.band("button", "front edge"),
+        holes=shop.counts(holes) if holes else (),
+        hole_stitches=stitches,
+        first=shop.each(2),
+        last=shop.each(3),
+    )
     design = shop.design(piece, bands=(button,), rib=shop.fabric("rib", 2.0, 3.0))
     return replace(design, edgings=(replace(design.edgings[0], depth=shop.each(depth)),))
 

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import product
 
 import pytest
 
 from tests.solve.workshop import Workshop, origin, put_together, solve
-from walewright.design.model import Design, Piece
+from walewright.design.model import Design, Piece, Way
 from walewright.report.english import in_english
 from walewright.report.model import Change, Diagnostic, Label, diagnosed
 from walewright.report.said import said
@@ -72,6 +73,71 @@ def test_both_sides_of_a_join_are_told_with_their_difference(workshop: type[Work
     for size in sizes:
         note = next(n for n in in_english(told).notes if n.startswith(f"{size}: ") and " cm" in n)
         assert "apart" in note or "longer" in note or "shorter" in note
+
+
+# ----------------------------------------------------------------- several mistakes at once
+
+
+def too_wide_and_joined(shop: Workshop) -> Design:
+    """Two pieces wider than the bed, a sloped side of one 5 cm longer than of the other. As wide as the bed they are alike."""
+
+    def sloped(name: str, width: float) -> Piece:
+        levels = shop.levels(name, hem=0, up=30, top=60)
+        return shop.piece(name, width, levels, (shop.run("up", (20 - width) / 2, name="side"), shop.run("top")))
+
+    join = replace(shop.join("back side", "front side", 0.5), longer=shop.each(5.0))
+    return shop.design(sloped("back", 70), sloped("front", 52), joins=(join,))
+
+
+def test_of_several_mistakes_each_change_is_counted_with_one_for_each_other(workshop: type[Workshop]) -> None:
+    design = too_wide_and_joined(workshop(needles=100))
+    counts, told = solve(design)
+    assert counts is None
+    assert [d.code for d in told] == ["wider-than-bed", "wider-than-bed"]
+    assert all(d.changes for d in told)
+    back, front = told
+    assert "widest" not in [changes[0].figure for changes in back.changes]
+    for changes in product(back.changes, front.changes):
+        # Each is good for something with one of the others.
+        assert any(_counts(design, (*changes[0], *other)) for other in front.changes)
+        assert any(_counts(design, (*other, *changes[1])) for other in back.changes)
+    # The first of each go together.
+    assert _counts(design, (*back.changes[0], *front.changes[0]))
+
+
+def _counts(design: Design, changes: tuple[Change, ...]) -> bool:
+    otherwise = changed(design, changes)
+    return otherwise is not None and solve(otherwise)[0] is not None
+
+
+def test_no_figure_is_proposed_where_another_mistake_has_none(workshop: type[Workshop]) -> None:
+    """A change that was counted with nothing else mended was not counted at all."""
+    design = workshop("M").design(straight(workshop("M"), "back", 40))
+    told = refused(design, 32.0)
+    other_one = replace(told, code="join-does-not-meet", changes=())
+    made = helped(design, (told, other_one), lambda other: (other_one,))
+    assert [d.changes for d in made] == [(), ()]
+    assert in_english(made[0]).helps == ("change the height of `up` of the back",)
+
+
+def test_what_is_seen_at_a_glance_is_not_counted(workshop: type[Workshop]) -> None:
+    """Of two mistakes that are, each is looked at by itself; only both mended are counted."""
+    design = workshop("M").design(straight(workshop("M"), "back", 40))
+    one = refused(design, 32.0)
+    two = replace(one, code="wider-than-bed", case="piece", changes=((Change("needles", "", "", (("M", 250.0),)),),))
+
+    def against(other: Design) -> tuple[Diagnostic, ...]:
+        return (*at_least(other, 32.0, one), *(() if other.machine.needles >= 250 else (two,)))
+
+    counted: list[Design] = []
+
+    def count(other: Design) -> tuple[Diagnostic, ...]:
+        counted.append(other)
+        return against(other)
+
+    made = helped(design, (one, two), count, against)
+    assert [len(d.changes) for d in made] == [1, 1]
+    assert [(d.machine.needles, d.piece("back").levels[1].height) for d in counted] == [(250, (32.0,))]
 
 
 # ----------------------------------------------------------------- the mechanism by itself
@@ -153,6 +219,35 @@ def test_a_width_is_set_where_its_run_ends(workshop: type[Workshop]) -> None:
     assert made is not None
     assert [run.change for run in made.piece("back").left] == [(4.0,), (0.0,), (-6.0,)]
     assert made.piece("back").right == made.piece("back").left
+
+
+def test_an_edge_still_moves_by_what_it_casts_off(workshop: type[Workshop]) -> None:
+    """Narrower at the hem, the edge above it would have 2 cm to cast off and nothing to move."""
+    shop = workshop("M")
+    levels = shop.levels("back", hem=0, up=30, top=60)
+    design = shop.design(shop.piece("back", 44, levels, (shop.run("up"), shop.run("top", -3, cast_off=2))))
+    assert changed(design, (Change("width", "back", "hem", (("M", 42.0),)),)) is not None
+    assert changed(design, (Change("width", "back", "hem", (("M", 41.0),)),)) is None
+    assert changed(design, (Change("cast-off", "back", "top", (("M", 3.5),)),)) is None
+
+
+def test_two_at_once_go_inwards_only(workshop: type[Workshop]) -> None:
+    shop = workshop("M")
+    levels = shop.levels("back", hem=0, up=30, top=60)
+    by_twos = shop.run("top", -3, way=Way("fashioned", 2, at_once=2))
+    design = shop.design(shop.piece("back", 44, levels, (shop.run("up"), by_twos)))
+    assert changed(design, (Change("width", "back", "hem", (("M", 39.0),)),)) is not None
+    assert changed(design, (Change("width", "back", "hem", (("M", 37.0),)),)) is None
+
+
+def test_of_two_changes_of_a_bed_or_a_fabric_both_are_kept(workshop: type[Workshop]) -> None:
+    design = workshop("M").design(straight(workshop("M"), "back", 40))
+    beds = (Change("needles", "", "", (("M", 260.0),)), Change("needles", "", "", (("M", 240.0),)))
+    looser = (Change("stitches", "plain", "", (("M", 17.0),)), Change("stitches", "plain", "", (("M", 18.0),)))
+    made = changed(design, (*beds, *looser))
+    assert made is not None
+    assert made.machine.needles == 260
+    assert made.fabric("plain").stitches_per_cm == pytest.approx(1.7)
 
 
 # ----------------------------------------------------------------- free levels

@@ -10,6 +10,7 @@ from walewright.design.model import (
     Cell,
     CellKey,
     Chart,
+    CountPerSize,
     Design,
     EdgeJoin,
     EdgeName,
@@ -70,6 +71,10 @@ class Workshop:
 
     def each(self, value: float | PerSize) -> PerSize:
         return value if isinstance(value, tuple) else (float(value),) * len(self.sizes)
+
+    def counts(self, number: int) -> CountPerSize:
+        """The same number in all sizes."""
+        return (number,) * len(self.sizes)
 
     def levels(self, piece: str, **heights: float | PerSize) -> tuple[Level, ...]:
         return tuple(Level(n, self.each(h), origin(f"piece {piece} / level {n}")) for n, h in heights.items())

@@ -10,6 +10,7 @@ from hypothesis import strategies as hs
 
 from tests.draws import draws
 from tests.whole.garment import BEDS, SHIPPED, proven_or_true, regraded, tidewrack
+from tests.whole.shipped_once import source
 from walewright.design import Changes
 from walewright.pipeline import compile, from_design
 from walewright.report.english import in_english
@@ -83,3 +84,22 @@ def test_any_tension_body_and_bed(stitches: float, rows: float, bed: str, bust: 
         # Another body may break the pattern's own requirements too; every refusal still has to say how to mend it.
         assert outcome.diagnostics
         assert all(in_english(d).helps for d in outcome.diagnostics if d.severity.value == "error")
+
+
+def test_no_size_is_too_tight_for_the_form_that_it_shares() -> None:
+    """The neck of the smaller size is 4 mm shorter in the form that both sizes have in common, and a head does not go through."""
+    tension = "20.223 st 44.250 rows"
+    both = compile(
+        source("shoal"), "shoal.wale", SHIPPED, Changes(("6_years", "8_years"), {"plain": tension, "waves": tension}, {})
+    )
+    assert both.proven
+    assert [d.code for d in both.diagnostics] == ["sizes-not-graded"]
+
+
+def test_a_size_that_is_too_tight_by_itself_is_refused_with_the_others_as_they_are() -> None:
+    text = source("shoal").replace(
+        "neck        17      17      18    18.5     19.5", "neck        17      17      18    14     19.5"
+    )
+    found = compile(text, "shoal.wale", SHIPPED, Changes(("8_years", "10_years"), {}, {}))
+    assert not found.proven
+    assert [(d.code, d.sizes) for d in found.diagnostics] == [("too-tight", ("8_years",))]

@@ -335,7 +335,8 @@ class SizedJoin:
 @dataclass(frozen=True, slots=True)
 class MeasureKey:
     """What is measured of a piece. A level's width stands `across` what was hung back on other needles there, if it was; a wedge's
-    height is beside its held stitches. A stretch goes from the level `name` to the level `to`. `times`: so many added up."""
+    height is beside its held stitches. A stretch goes from the level `name` to the level `to`. `times`: that many added up, 0 for a
+    number that differs from size to size."""
 
     extent: Literal["width", "height", "depth"]
     at: Literal["start", "level", "opening", "slot", "wedge", "stretch"]

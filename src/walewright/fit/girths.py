@@ -89,9 +89,9 @@ def buttonholes(design: Design, owner: str) -> int:
     """How many buttonholes a band or a piece has."""
     band = next((b for b in design.bands if b.name == owner), None)
     if band is not None:
-        return band.holes
+        return max(band.holes, default=0)
     piece = next((p for p in design.pieces if p.name == owner), None)
-    return sum(h.count for h in piece.buttonholes) if piece is not None else 0
+    return sum(max(h.counts) for h in piece.buttonholes) if piece is not None else 0
 
 
 # ----------------------------------------------------------------- tubes

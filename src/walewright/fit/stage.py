@@ -18,7 +18,7 @@ from walewright.fit.rings import free_row_edges, rings
 from walewright.fit.roles import with_roles
 from walewright.glue.model import Glued, Place
 from walewright.report.model import Diagnostic, Severity, Span, diagnosed
-from walewright.report.said import Amount, said
+from walewright.report.said import Amount, only, said
 from walewright.solve.model import Counts
 
 CHEST = ("bust", "chest")
@@ -121,7 +121,7 @@ def _otherwise(design: Design, whole: Fit) -> Iterator[Diagnostic]:
                 notes=tuple(said("knitted", size=s, stated=Amount(a), knitted=Amount(b)) for s, (a, b) in off.items()),
                 helps=("measure-it",),
                 severity=Severity.WARNING,
-                sizes=tuple(off) if len(off) < len(design.sizes) else (),
+                sizes=only(design.sizes, off),
                 measurement=one.name,
                 piece=at.piece,
                 at=at.at,
@@ -146,7 +146,7 @@ def _small(design: Design, whole: Fit) -> Iterator[Diagnostic]:
             notes=tuple(said("beside-body", size=size, finished=finished, body=own) for size, finished, own in lengths),
             helps=("it-stretches",),
             severity=Severity.WARNING,
-            sizes=_only(design, bad),
+            sizes=only(design.sizes, bad),
             fits=ease.fits,
             measurement=ease.name,
             round=said("place-of-piece", piece=ease.girth.piece, at=ease.girth.at) if ease.girth and not stated else "",
@@ -165,7 +165,7 @@ def _short(design: Design, reach: Sequence[Reach]) -> Iterator[Diagnostic]:
                 ),
                 helps=("longer",),
                 severity=Severity.WARNING,
-                sizes=_only(design, bad),
+                sizes=only(design.sizes, bad),
                 sleeve=one.sleeve,
                 short=Amount(SHORT),
                 way=one.way,
@@ -189,7 +189,7 @@ def _required(design: Design, walkers: Sequence[Walker]) -> Iterator[Diagnostic]
                 "require-fails/on-the-garment",
                 (required.origin.span, said("fails", sizes=tuple(size for size, _, _ in lengths))),
                 notes=tuple(said("against", size=size, found=found, wanted=wanted) for size, found, wanted in lengths),
-                sizes=_only(design, bad),
+                sizes=only(design.sizes, bad),
                 required=required.text,
                 because=required.because,
             )
@@ -207,10 +207,6 @@ def _laps(design: Design, first: Walker) -> Iterator[Diagnostic]:
         if not ends[0] & ends[1]:
             place = (lap.origin.span, "lapped-here")
             yield diagnosed("lap-apart", place, helps=("name-two",), over=lap.over[0], under=lap.under[0])
-
-
-def _only(design: Design, bad: Sequence[int]) -> tuple[str, ...]:
-    return () if len(bad) == len(design.sizes) else tuple(design.sizes[i] for i in bad)
 
 
 __all__ = ["fit", "lap_of"]

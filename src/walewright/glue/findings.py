@@ -12,7 +12,7 @@ from walewright.glue.lines import Hanging, HungCopy, apart
 from walewright.glue.order import Ordered
 from walewright.glue.surface import Surface, SurfaceEdge
 from walewright.report.model import Diagnostic, Severity, diagnosed
-from walewright.report.said import Fact, Said, said
+from walewright.report.said import Fact, Said, only, said
 
 
 def spoken(names: Sequence[EdgeName]) -> str:
@@ -267,7 +267,7 @@ def _sizes_open(design: Design, surface: Surface, loose: Sequence[int]) -> tuple
         edge = surface.edges[e]
         opening = next((o for o in design.piece(edge.owner).openings if edge.ring.edge == f"{o.name} centre"), None)
         over |= {i for i in range(len(design.sizes)) if opening is None or opening.flat[i] > 0}
-    return tuple(design.sizes[i] for i in sorted(over)) if len(over) < len(design.sizes) else ()
+    return only(design.sizes, sorted(over))
 
 
 def crossed(design: Design) -> list[Diagnostic]:

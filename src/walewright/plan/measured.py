@@ -18,5 +18,5 @@ def measured(key: MeasureKey) -> str:
         named = f"{key.extent} of {key.name}"
     across = " across" if key.across else ""
     inside = " inside" if key.at == "wedge" and key.extent == "height" else ""
-    times = "" if key.times is None else f", {key.times} times"
+    times = "" if key.times is None else f", {key.times} times" if key.times else ", all together"
     return f"{named}{across}{inside}{times}"

@@ -126,20 +126,21 @@ def _together(made: _Made, found: list[Measure]) -> Iterator[Measure]:
     for repeat in piece.repeats:
         after, to = made.sized.row(repeat.from_level), made.sized.row(repeat.to_level)
         heights = {level.name: level.height[made.size] for level in piece.levels}
-        wanted, times = heights[repeat.to_level] - heights[repeat.from_level], repeat.times * piece.copies
+        wanted, times = heights[repeat.to_level] - heights[repeat.from_level], repeat.times[made.size] * piece.copies
         if all(level.most is None for level in piece.levels):
             key = MeasureKey("height", "stretch", repeat.from_level, to=repeat.to_level)
-            yield _times(made.height(key, wanted, after, to), times)
+            alike = len(set(repeat.times)) == 1
+            yield _times(made.height(key, wanted, after, to), times, times if alike else 0)
     if piece.copies >= SEVERAL:
         whole = (_START, MeasureKey("height", "level", piece.levels[-1].name))
         for one in found:
             if one.key in whole:
-                yield _times(one, piece.copies)
+                yield _times(one, piece.copies, piece.copies)
 
 
-def _times(one: Measure, times: int) -> Measure:
+def _times(one: Measure, times: int, named: int) -> Measure:
     return Measure(
-        replace(one.key, times=times), times * one.wanted_cm, times * one.knitted_cm, round(times * one.off, 3), one.unit
+        replace(one.key, times=named), times * one.wanted_cm, times * one.knitted_cm, round(times * one.off, 3), one.unit
     )
 
 

@@ -102,6 +102,7 @@ DESIGN = _errors(
     edging_only_after="An edging that is worked on loops is knitted first.",
     edging_only_first="An edging that begins on needles out of work is added after.",
     edging_without_fold="An edging without a fold has something said of its fold.",
+    count_not_whole="What counts something has a fraction in some size.",
     first_level="The first level of a piece is not at its start.",
     gathered_in_parts="The last loops of a piece in two parts are to be gathered.",
     given_twice="One thing is given twice on the command line.",

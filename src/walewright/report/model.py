@@ -76,6 +76,8 @@ class Change:
     at: str
     values: tuple[tuple[str, float], ...]
     name: Said | None = None
+    exact: bool = False
+    """Whether it is reckoned exactly, and no truer farther away: of the bed, and how often a step is made."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,6 +97,8 @@ class Diagnostic:
     """Names of the sizes concerned, where not all are."""
     changes: tuple[tuple[Change, ...], ...] = field(default=())
     """What the first helps change, one after the other: of those that name a figure. They have been tried."""
+    other_ways: bool = False
+    """Whether its helps without a figure name another way, which stays beside those that have one."""
     given: tuple[str, str] | None = None
     """The option of the command line that brought in what is wrong, and the name it was given for (empty where it has none)."""
 
@@ -113,6 +117,7 @@ def diagnosed(
     severity: Severity = Severity.ERROR,
     sizes: tuple[str, ...] = (),
     changes: tuple[tuple[Change, ...], ...] = (),
+    other_ways: bool = False,
     facts: Mapping[str, Fact] | None = None,
     given: tuple[str, str] | None = None,
     **more: Fact,
@@ -131,6 +136,7 @@ def diagnosed(
         severity,
         sizes,
         changes,
+        other_ways,
         given,
     )
 

@@ -6,7 +6,7 @@ as their author wrote them, counts, lengths by size. The words are put in at the
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Iterator, Mapping, Sequence
+from collections.abc import Collection, Hashable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import TypeAlias, TypeVar
 
@@ -60,6 +60,18 @@ def grouped(of_size: Mapping[str, T]) -> Iterator[tuple[T, tuple[str, ...]]]:
     for size, what in of_size.items():
         found.setdefault(what, []).append(size)
     yield from ((what, tuple(sizes)) for what, sizes in found.items())
+
+
+def each_size(phrase: str, amounts: Mapping[str, Amount], sizes: int) -> tuple[Fact, ...]:
+    """An amount that all of so many sizes have; else each that some have, as the `phrase` says it of its `amount` and `sizes`."""
+    if len(amounts) == sizes and len(set(amounts.values())) == 1:
+        return tuple(amounts.values())[:1]
+    return tuple(said(phrase, amount=amount, sizes=names) for amount, names in grouped(amounts))
+
+
+def only(sizes: Sequence[str], some: Collection[int] | Collection[str]) -> tuple[str, ...]:
+    """The sizes that a message is of, given by their numbers or names, as it names them: where it is of all `sizes`, none."""
+    return tuple(s if isinstance(s, str) else sizes[s] for s in some) if len(some) < len(sizes) else ()
 
 
 def by_size(sizes: Sequence[str], values: Sequence[float], unit: str = "cm", only: Sequence[str] | None = None) -> BySize:

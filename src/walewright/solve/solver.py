@@ -54,21 +54,13 @@ def solve(design: Design, glued: Glued, glue: Glue = together_as_it_is) -> tuple
         made, against = attempt(other, glued, glue)
         return () if made is not None else against
 
-    return None, helped(design, told, count)
+    return None, helped(design, told, count, _at_a_glance if _at_a_glance(design) else None)
 
 
 def attempt(design: Design, glued: Glued, glue: Glue = together_as_it_is) -> tuple[Counts | None, tuple[Diagnostic, ...]]:
     """The same, with changes for helps that nobody has tried yet. Sizes are coupled as closely as they can be: none is refused that
     could be counted by itself."""
-    told: tuple[Diagnostic, ...] = (
-        *unlike_joins(design),
-        *cannot_match(design),
-        *repeats_on_a_slope(design),
-        *too_wide(design),
-        *too_flat(design),
-        *too_steep(design),
-    )
-    told = told or tuple(unfit_amounts(design))
+    told = _at_a_glance(design)
     if told:
         return None, told
     counts, told, final = _attempted(design, glued, Coupling.GRADED, glue)
@@ -82,6 +74,25 @@ def attempt(design: Design, glued: Glued, glue: Glue = together_as_it_is) -> tup
             if counts is not None:
                 return counts, told
     return alone[:2]
+
+
+def apart(design: Design, glued: Glued, glue: Glue = together_as_it_is) -> tuple[Counts | None, tuple[Diagnostic, ...]]:
+    """The same with every size scheduled by itself: for a garment that can be counted, and of which a size is refused later for the
+    form of its curves, which it shares with the others."""
+    return _attempted(design, glued, Coupling.APART, glue)[:2]
+
+
+def _at_a_glance(design: Design) -> tuple[Diagnostic, ...]:
+    """What there is to say before anything is solved."""
+    told: tuple[Diagnostic, ...] = (
+        *unlike_joins(design),
+        *cannot_match(design),
+        *repeats_on_a_slope(design),
+        *too_wide(design),
+        *too_flat(design),
+        *too_steep(design),
+    )
+    return told or tuple(unfit_amounts(design))
 
 
 def _attempted(design: Design, glued: Glued, coupling: Coupling, glue: Glue) -> tuple[Counts | None, tuple[Diagnostic, ...], bool]:
@@ -253,12 +264,12 @@ def _counted(
         return None, told
     garments = tuple(
         SizedGarment(
-            design.sizes[i],
-            pieces[i],
-            bands[i],
-            tuple(sized_join(design, join, i, pieces[i]) for join in design.joins),
-            tuple(d for p, s in zip(design.pieces, pieces[i], strict=True) for d in deviations(design, p, s, i)),
-            tuple(sized_seam(design, seam, i, pieces[i]) for seam in again.seams),
+            size=design.sizes[i],
+            pieces=pieces[i],
+            bands=bands[i],
+            joins=tuple(sized_join(design, join, i, pieces[i]) for join in design.joins),
+            deviations=tuple(d for p, s in zip(design.pieces, pieces[i], strict=True) for d in deviations(design, p, s, i)),
+            seams=tuple(sized_seam(design, seam, i, pieces[i]) for seam in again.seams),
         )
         for i in count
     )

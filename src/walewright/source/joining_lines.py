@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from walewright.source.piece_lines import EdgeRef
-from walewright.source.quantities import Expr, Node
+from walewright.source.quantities import Expr, Name, Node
 from walewright.trade.joins import JoinWay, NextCopy, WornFacing
 
 
@@ -18,7 +18,7 @@ class BandLine(Node):
     name: str
     edging: str
     along: tuple[EdgeRef, ...]
-    holes: int = 0
+    holes: int | Name = 0
     hole_stitches: int = 0
     first: Expr | None = None
     last: Expr | None = None

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from walewright.source.quantities import Expr, Node
+from walewright.source.quantities import Expr, Name, Node
 from walewright.trade.ends import EndWay, StartWay, Taken
 from walewright.trade.joins import WornFacing
 from walewright.trade.shaping import EdgePath, NeckShape, WayKind, WedgeKind
@@ -126,9 +126,9 @@ class SlotLine(Node):
 @dataclass(frozen=True, slots=True)
 class ButtonholesLine(Node):
     """`buttonholes 6 over 2 stitches from hem to neck, 1.5 cm from the right edge`: slots one above another, the first at the
-    lower level, the last at the upper one. With 1 stitch an eyelet."""
+    lower level, the last at the upper one. With 1 stitch an eyelet. `count` is a number or the name of one."""
 
-    count: int
+    count: int | Name
     stitches: int
     from_level: str
     to_level: str
@@ -177,9 +177,10 @@ class MotifLine(Node):
 
 @dataclass(frozen=True, slots=True)
 class RepeatLine(Node):
-    """`repeat 8 times from base to gore`: the rows between the two levels are worked so many times in all."""
+    """`repeat 8 times from base to gore`: the rows between the two levels are worked that many times in all; `times` is a
+    number or the name of one."""
 
-    times: int
+    times: int | Name
     from_level: str
     to_level: str
 

@@ -107,8 +107,13 @@ def _between(from_level: str, to_level: str) -> str:
     return f"from {from_level} to {to_level}"
 
 
-def _holes(count: int, stitches: int) -> str:
-    return f"buttonholes {count} over {_counted(stitches, 'stitch', 'stitches')}"
+def _count(count: int | syntax.Name) -> str:
+    """A number that counts something, or its name."""
+    return count.name if isinstance(count, syntax.Name) else str(count)
+
+
+def _holes(count: int | syntax.Name, stitches: int) -> str:
+    return f"buttonholes {_count(count)} over {_counted(stitches, 'stitch', 'stitches')}"
 
 
 def _way(way: WayKind | None, inset: int | None) -> str:
@@ -357,7 +362,7 @@ _LINES: dict[type, Callable[[Any], str]] = {
     syntax.ZoneLine: _zone,
     syntax.MotifLine: lambda s: _options(f"motif {s.chart} at {s.level}", [_offset(s.offset)]),
     syntax.Without: lambda s: f"without {s.part}",
-    syntax.RepeatLine: lambda s: f"repeat {s.times} times {_between(s.from_level, s.to_level)}",
+    syntax.RepeatLine: lambda s: f"repeat {_count(s.times)} times {_between(s.from_level, s.to_level)}",
     syntax.ShapeBlock: _shape,
     syntax.Use: _use,
     syntax.CordLine: lambda s: f"cord {s.piece} {expression(s.length)} long",

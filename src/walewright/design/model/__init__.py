@@ -21,7 +21,7 @@ from walewright.design.model.design import (
     Wedge,
 )
 from walewright.design.model.fabrics import Fabric, Yarn
-from walewright.design.model.origin import Origin, PerSize
+from walewright.design.model.origin import CountPerSize, Origin, PerSize
 from walewright.design.model.rate import Rate
 from walewright.design.model.regrading import Edition, Given
 from walewright.design.model.wearing import Finished, Lap, Measured, Passage
@@ -34,6 +34,7 @@ __all__ = [
     "CellKey",
     "Chart",
     "Cord",
+    "CountPerSize",
     "Design",
     "EdgeJoin",
     "EdgeName",

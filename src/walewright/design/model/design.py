@@ -11,7 +11,7 @@ from dataclasses import dataclass
 
 from walewright.design.model.charts import Chart
 from walewright.design.model.fabrics import Fabric, Yarn
-from walewright.design.model.origin import Origin, PerSize
+from walewright.design.model.origin import CountPerSize, Origin, PerSize
 from walewright.design.model.rate import Rate as Rate
 from walewright.design.model.regrading import Edition, Given
 from walewright.design.model.wearing import Finished, Lap, Measured, Passage
@@ -184,10 +184,10 @@ class Slot:
 
 @dataclass(frozen=True, slots=True)
 class Buttonholes:
-    """`count` slots of `stitches` (1: an eyelet), `distance` cm of fabric between them and the `edge`, evenly from `from_level`
-    to `to_level`, one at each."""
+    """`counts` slots by size, of `stitches` (1: an eyelet), `distance` cm of fabric between them and the `edge`, evenly from
+    `from_level` to `to_level`, one at each."""
 
-    count: int
+    counts: CountPerSize
     stitches: int
     from_level: str
     to_level: str
@@ -276,8 +276,9 @@ class Band:
     edging: str
     along: tuple[EdgeName, ...]
     origin: Origin
-    holes: int = 0
-    """Buttonholes of `hole_stitches` (1: eyelets) at half the depth, the outermost `first` and `last` cm from the band's ends."""
+    holes: CountPerSize = ()
+    """Buttonholes by size, of `hole_stitches` (1: eyelets), at half the depth, the outermost `first` and `last` cm from the band's
+    ends; empty where it has none."""
     hole_stitches: int = 0
     first: PerSize = ()
     last: PerSize = ()

@@ -9,6 +9,9 @@ from walewright.report.model import NOWHERE, Span
 PerSize = tuple[float, ...]
 """A quantity for each size, in the order of `Design.sizes`."""
 
+CountPerSize = tuple[int, ...]
+"""A number of things for each size, in the same order."""
+
 
 @dataclass(frozen=True, slots=True)
 class Origin:

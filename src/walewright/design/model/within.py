@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from walewright.design.model.origin import Origin, PerSize
+from walewright.design.model.origin import CountPerSize, Origin, PerSize
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,9 +35,9 @@ class Motif:
 
 @dataclass(frozen=True, slots=True)
 class RepeatStretch:
-    """The rows between two levels are worked `times` times in all. Heights of the piece's levels count it once."""
+    """The rows between two levels are worked `times` times in all, by size. Heights of the piece's levels count it once."""
 
     from_level: str
     to_level: str
-    times: int
+    times: CountPerSize
     origin: Origin

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from walewright.design.findings import Findings
-from walewright.design.model import Band, Cord, EdgeJoin, EdgeName, Edging, Fabric, Origin, PerSize, Piece
+from walewright.design.model import Band, Cord, CountPerSize, EdgeJoin, EdgeName, Edging, Fabric, Origin, PerSize, Piece
 from walewright.design.pieces.names import EdgesOfPieces, edges
-from walewright.design.pieces.slots import count
+from walewright.design.pieces.slots import possible
+from walewright.design.reading.numbered import numbered
 from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, AmountPlace
 from walewright.design.reading.values import Scope
 from walewright.report.said import Said, said
@@ -40,13 +41,22 @@ def band(
             edging=edging.name,
         )
         return None
-    ends: tuple[PerSize, PerSize] | None = ((), ())
-    if node.holes or node.hole_stitches:
-        ends = _holes(node, what, edging, fabrics, scope, findings)
-    if edging is None or along is None or ends is None:
+    holes: tuple[CountPerSize, PerSize, PerSize] | None = ((), (), ())
+    if node.holes != 0 or node.hole_stitches:
+        holes = _holes(node, what, edging, fabrics, scope, findings)
+    if edging is None or along is None or holes is None:
         return None
+    counts, first, last = holes
     return Band(
-        node.name, node.edging, along, Origin(f"band {node.name}", node.span), node.holes, node.hole_stitches, *ends, node.facing
+        name=node.name,
+        edging=node.edging,
+        along=along,
+        origin=Origin(f"band {node.name}", node.span),
+        holes=counts,
+        hole_stitches=node.hole_stitches,
+        first=first,
+        last=last,
+        facing=node.facing,
     )
 
 
@@ -57,10 +67,12 @@ def _holes(
     fabrics: Mapping[str, Fabric | None],
     scope: Scope,
     findings: Findings,
-) -> tuple[PerSize, PerSize] | None:
-    """How far the outermost buttonholes are from the band's ends."""
+) -> tuple[CountPerSize, PerSize, PerSize] | None:
+    """How many buttonholes there are, and how far the outermost are from the band's ends."""
     place = AmountPlace(scope, findings, fabrics.get(edging.fabric) if edging else None)
-    if not count(node.holes, node.hole_stitches, node.span, said("buttonholes-of", of=what), findings):
+    meant = said("buttonholes-of", of=what)
+    counts = numbered(node.holes, scope, meant, findings)
+    if counts is None or not possible(counts, node.hole_stitches, node.span, meant, scope, findings):
         return None
     found: list[PerSize] = []
     for word, wanted in (("first", node.first), ("last", node.last)):
@@ -69,7 +81,7 @@ def _holes(
             continue
         length = place.across(wanted, said("place-of-buttonhole", which=word, of=what), NOT_NEGATIVE)
         found += [length] if length is not None else []
-    return (found[0], found[1]) if len(found) == 2 else None
+    return (counts, found[0], found[1]) if len(found) == 2 else None
 
 
 def join(

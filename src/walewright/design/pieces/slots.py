@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from walewright.design.findings import Findings
-from walewright.design.model import Buttonholes, Origin, PerSize, Slot
+from walewright.design.model import Buttonholes, CountPerSize, Origin, PerSize, Slot
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.edges import NAMED_ALWAYS
 from walewright.design.pieces.fitting import leaves
 from walewright.design.pieces.openings import offset
 from walewright.design.pieces.outline import NOTHING, PieceOutline, level_index, stretch
+from walewright.design.reading.numbered import numbered
 from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, concerned
+from walewright.design.reading.values import Scope
 from walewright.report.model import Span
 from walewright.report.said import Said, said
 from walewright.source import syntax
@@ -69,7 +71,8 @@ def buttonholes(node: syntax.ButtonholesLine, outline: PieceOutline, cloth: Piec
     """Slots one above another, checked: rows between them, and fabric on both sides of them."""
     what = said("buttonholes-of", of=said("piece", piece=outline.piece))
     findings = cloth.place.findings
-    if not count(node.count, node.stitches, node.span, what, findings):
+    counts = numbered(node.count, cloth.place.scope, what, findings)
+    if counts is None or not possible(counts, node.stitches, node.span, what, cloth.place.scope, findings):
         return None
     if node.edge not in SIDES:
         findings.unknown("edge", node.edge, node.span, SIDES)
@@ -80,11 +83,11 @@ def buttonholes(node: syntax.ButtonholesLine, outline: PieceOutline, cloth: Piec
     low, high = between
     place = cloth.at(low)
     distance = place.across(node.distance, said("distance-from-edge", of=what), NOT_NEGATIVE)
-    ends = ((node.from_level, low), (node.to_level, high)) if node.count > 1 else ((node.from_level, low),)
+    ends = ((node.from_level, low), (node.to_level, high)) if max(counts) > 1 else ((node.from_level, low),)
     if distance is None or not all(_within_rows(name, at, node.span, what, outline, findings) for name, at in ends):
         return None
     made = Buttonholes(
-        node.count,
+        counts,
         node.stitches,
         node.from_level,
         node.to_level,
@@ -96,14 +99,17 @@ def buttonholes(node: syntax.ButtonholesLine, outline: PieceOutline, cloth: Piec
     return made if sound else None
 
 
-def count(holes: int, stitches: int, span: Span, what: Said, findings: Findings) -> bool:
-    """Whether the numbers of holes and of their stitches can be meant; told when not."""
-    for number, most, unit in ((holes, MOST_HOLES, "hole"), (stitches, MOST_HOLE_STITCHES, "stitch")):
-        if not 1 <= number <= most:
+def possible(holes: CountPerSize, stitches: int, span: Span, what: Said, scope: Scope, findings: Findings) -> bool:
+    """Whether the numbers of holes and of their stitches can be meant; reported where not."""
+    for numbers, most, unit in ((holes, MOST_HOLES, "hole"), ((stitches,) * len(holes), MOST_HOLE_STITCHES, "stitch")):
+        wrong = tuple(i for i, number in enumerate(numbers) if not 1 <= number <= most)
+        if wrong:
+            number = numbers[wrong[0]]
             findings.report(
                 "not-positive/number" if number < 1 else "absurd-count/number",
                 (span, "here"),
                 notes=("possible",),
+                sizes=scope.only(tuple(scope.sizes[i] for i in wrong)),
                 what=what,
                 number=number,
                 unit=unit,
@@ -114,20 +120,21 @@ def count(holes: int, stitches: int, span: Span, what: Said, findings: Findings)
 
 
 def _apart(made: Buttonholes, rows: PerSize | None, cloth: PieceCloth) -> bool:
-    if made.count == 1 or rows is None or cloth.own is None:
+    if max(made.counts) == 1 or rows is None or cloth.own is None:
         return True
     sizes = cloth.place.scope.sizes
-    need = ROWS_A_HOLE * (made.count - 1)
-    close = tuple(s for s, r in zip(sizes, rows, strict=True) if r < need - 1)
+    needs = tuple(ROWS_A_HOLE * (count - 1) for count in made.counts)
+    close = tuple(s for s, r, need in zip(sizes, rows, needs, strict=True) if need and r < need - 1)
     if close:
-        lacking = tuple((need - r) / cloth.own.rows_per_cm for r in rows)
+        lacking = tuple((need - r) / cloth.own.rows_per_cm for r, need in zip(rows, needs, strict=True))
+        worst = max((n for n, s in enumerate(sizes) if s in close), key=lambda n: needs[n] - rows[n])
         cloth.place.findings.report(
             "buttonholes-too-close",
             (made.origin.span, "here"),
             helps=("apart",),
             sizes=cloth.place.scope.only(close),
-            count=made.count,
-            needed=need,
+            count=made.counts[worst],
+            needed=needs[worst],
             rows=cloth.place.per_size(rows, "rows"),
             lacking=concerned(sizes, lacking, close),
         )

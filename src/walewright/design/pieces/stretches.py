@@ -10,6 +10,7 @@ from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.fitting import leaves
 from walewright.design.pieces.openings import offset
 from walewright.design.pieces.outline import NOTHING, PieceOutline, stretch
+from walewright.design.reading.numbered import numbered
 from walewright.design.reading.places import POSITIVE, AmountPlace
 from walewright.report.said import Said, said
 from walewright.source import syntax
@@ -133,13 +134,18 @@ def _panel(fabric: Fabric, around: Fabric | None, what: Said, node: syntax.ZoneL
 def repeat(node: syntax.RepeatLine, outline: PieceOutline, findings: Findings, place: AmountPlace) -> RepeatStretch | None:
     """Rows worked several times; the width at their end is that at their beginning."""
     what = said("repeat-in", piece=outline.piece)
-    if not 2 <= node.times <= MOST_TIMES:
+    times = numbered(node.times, place.scope, what, findings)
+    if times is None:
+        return None
+    wrong = tuple(i for i, number in enumerate(times) if not 2 <= number <= MOST_TIMES)
+    if wrong:
         findings.report(
-            "not-positive/times" if node.times < 2 else "absurd-count/times",
+            "not-positive/times" if times[wrong[0]] < 2 else "absurd-count/times",
             (node.span, "times"),
             notes=("possible",),
+            sizes=place.scope.only(tuple(place.scope.sizes[i] for i in wrong)),
             what=what,
-            times=node.times,
+            times=times[wrong[0]],
             most=MOST_TIMES,
         )
         return None
@@ -167,4 +173,4 @@ def repeat(node: syntax.RepeatLine, outline: PieceOutline, findings: Findings, p
             )
             return None
     origin = Origin(f"piece {outline.piece} / repeat from {node.from_level}", node.span)
-    return RepeatStretch(node.from_level, node.to_level, node.times, origin)
+    return RepeatStretch(node.from_level, node.to_level, times, origin)

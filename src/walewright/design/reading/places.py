@@ -6,6 +6,7 @@ from walewright.design.findings import Findings, amount
 from walewright.design.model import Fabric, PerSize
 from walewright.design.reading.units import LENGTH, NUMBER, ROWS, STITCHES
 from walewright.design.reading.values import Scope, Value
+from walewright.report.model import NOWHERE
 from walewright.report.said import BySize, Said, by_size
 from walewright.source import syntax
 
@@ -96,7 +97,9 @@ def is_length(value: Value, what: Said, findings: Findings, count: str = "") -> 
     if value.dimension == LENGTH:
         return True
     if value.dimension == NUMBER:
-        findings.report("no-unit/length", (value.span, "bare"), helps=("or-count" if count else "length",), what=what, count=count)
+        row = ((value.row, "row"),) if value.row != NOWHERE else ()
+        helps = ("row-unit" if row else "or-count" if count else "length",)
+        findings.report("no-unit/length", (value.span, "bare"), *row, helps=helps, what=what, count=count)
     else:
         findings.report("wrong-unit/length", (value.span, "dimension"), what=what, dimension=value.dimension.kind)
     return False

@@ -1,4 +1,5 @@
-"""The size table: a header of size names, and a row of lengths per measurement, written out or from a shipped table."""
+"""The size table: a header of size names, and a row for each measurement, written out or from a shipped table. A row may also count
+something, in stitches, in rows or as plain numbers."""
 
 from __future__ import annotations
 
@@ -9,9 +10,9 @@ from walewright.design.findings import Findings, amount, near_help
 from walewright.design.model import Measurement, Origin
 from walewright.design.reading.places import per_size
 from walewright.design.reading.tables import Published, Shipped, SizeTable, size_table
-from walewright.design.reading.units import LENGTH, NUMBER, written
+from walewright.design.reading.units import LENGTH, NUMBER, ROWS, STITCHES, convert, written
 from walewright.design.reading.values import Value, literal, measured
-from walewright.report.model import Severity, Span
+from walewright.report.model import NOWHERE, Severity, Span
 from walewright.report.said import BySize, said
 from walewright.source import syntax
 
@@ -26,10 +27,12 @@ class GradedRows:
     sizes: tuple[str, ...]
     rows: Mapping[str, Measurement | None]
     spans: Mapping[str, Span]
+    counts: Mapping[str, Value | None]
+    """Rows that measure no length."""
 
     def values(self) -> dict[str, Value | None]:
         """The rows as values of expressions."""
-        return {n: Value(m.values, LENGTH, self.spans[n]) if m else None for n, m in self.rows.items()}
+        return {n: Value(m.values, LENGTH, self.spans[n]) if m else None for n, m in self.rows.items()} | dict(self.counts)
 
 
 def grade(node: syntax.Sizes, chosen: tuple[str, ...], shipped: Shipped, findings: Findings) -> GradedRows:
@@ -39,10 +42,24 @@ def grade(node: syntax.Sizes, chosen: tuple[str, ...], shipped: Shipped, finding
     findings.once("measurement", ((r.name, r.span) for r in rows))
     reader = _SizesReader(node, chosen, shipped, findings)
     understood: dict[str, Measurement | None] = {}
+    counts: dict[str, Value | None] = {}
     for row in rows:
-        if row.name not in understood:
+        if row.name in understood or row.name in counts:
+            continue
+        if is_count(row):
+            counts[row.name] = reader.count(row)
+        else:
             understood[row.name] = reader.row(row)
-    return GradedRows(chosen, understood, {r.name: r.span for r in reversed(rows)})
+    return GradedRows(chosen, understood, {r.name: r.span for r in reversed(rows)}, counts)
+
+
+def is_count(row: syntax.SizeRow) -> bool:
+    """Whether a row counts something in place of measuring it: in stitches, in rows, or without a unit. A measure of the body has
+    a unit."""
+    if row.table is not None or row.to_fit:
+        return False
+    unit = convert(1.0, row.unit) if row.unit is not None else (1.0, NUMBER)
+    return unit is not None and unit[1] in (STITCHES, ROWS, NUMBER)
 
 
 class _SizesReader:
@@ -57,7 +74,24 @@ class _SizesReader:
             return self._published(row, row.table, row.table_row or row.name)
         return self._written(row)
 
-    def _written(self, row: syntax.SizeRow) -> Measurement | None:
+    def count(self, row: syntax.SizeRow) -> Value | None:
+        """A row of stitches, rows, shares or plain numbers. No page lists it, so that a text about it would be printed nowhere."""
+        if row.about:
+            self.findings.idle(row, "about", said("counts", row=row.name), said("leave-out"))
+        if not self._complete(row):
+            return None
+        read = [
+            literal(syntax.Number(row.values[self.node.names.index(s)], row.unit, span=row.span), self.findings)
+            for s in self.chosen
+        ]
+        found = [r for r in read if r is not None]
+        if len(found) < len(read):
+            return None
+        amounts = tuple(value for value, _ in found)
+        return Value(amounts, found[0][1], row.span, row.span if row.unit is None else NOWHERE)
+
+    def _complete(self, row: syntax.SizeRow) -> bool:
+        """Whether a row has a value for each size; reported where not."""
         have, want = len(row.values), len(self.node.names)
         if have != want:
             self.findings.report(
@@ -70,6 +104,11 @@ class _SizesReader:
                 wanted=want,
                 lacking=self.node.names[have:],
             )
+            return False
+        return True
+
+    def _written(self, row: syntax.SizeRow) -> Measurement | None:
+        if not self._complete(row):
             return None
         if row.unit is None:
             self.findings.report("no-unit/row", (row.span, "bare"), helps=("cm",), row=row.name)

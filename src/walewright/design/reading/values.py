@@ -14,8 +14,8 @@ from dataclasses import dataclass, replace
 from walewright.design.findings import Findings, amount
 from walewright.design.model import Fabric, PerSize
 from walewright.design.reading.units import LENGTH, NUMBER, WORDS, Dimension, convert, written
-from walewright.report.model import Span
-from walewright.report.said import Said, said
+from walewright.report.model import NOWHERE, Span
+from walewright.report.said import Said, only, said
 from walewright.source import syntax
 
 FUNCTIONS = ("min", "max", "round")
@@ -38,6 +38,8 @@ class Value:
     amounts: PerSize
     dimension: Dimension
     span: Span
+    row: Span = NOWHERE
+    """Of a row of `sizes` without a unit: where that row is."""
 
     def on(self, span: Span) -> Value:
         return replace(self, span=span)
@@ -195,7 +197,7 @@ class Scope:
 
     def only(self, sizes: tuple[str, ...]) -> tuple[str, ...]:
         """The sizes concerned, empty when all are."""
-        return () if len(sizes) == len(self.sizes) else sizes
+        return only(self.sizes, sizes)
 
     def _tell_cycle(self, names: list[str]) -> None:
         for name in names:

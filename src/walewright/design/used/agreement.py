@@ -14,7 +14,7 @@ from walewright.design.findings import Findings, amount
 from walewright.design.reading.sizes import GradedRows
 from walewright.design.used.uses import Uses
 from walewright.report.model import Severity
-from walewright.report.said import said
+from walewright.report.said import only, said
 from walewright.source import syntax
 
 REACH, BACK, SEAM, DEPTH = "centre_back_neck_to_wrist", "cross_back", "arm_length_to_underarm", "armhole_depth"
@@ -67,7 +67,7 @@ def _cap(rows: dict[str, syntax.SizeRow], table: str, graded: GradedRows, findin
         notes=(*notes, "highest"),
         helps=("choose",),
         severity=Severity.WARNING,
-        sizes=sizes if len(sizes) < len(graded.sizes) else (),
+        sizes=only(graded.sizes, sizes),
         table=table,
         among=sizes,
         highest=HIGHEST_CAP,

@@ -7,7 +7,8 @@ from walewright.counted.model import MeasureKey
 
 def measure_words(key: MeasureKey) -> str:
     """ "width at hem", "depth of neck", "height of underarm, 4 times"; names stand as their author wrote them."""
-    return _one(key) if key.times is None else f"{_one(key)}, {key.times} times"
+    times = "" if key.times is None else f", {key.times} times" if key.times else ", all together"
+    return f"{_one(key)}{times}"
 
 
 def _one(key: MeasureKey) -> str:

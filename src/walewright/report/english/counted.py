@@ -10,7 +10,7 @@ PHRASES: dict[str, str] = {
     "end-of": "`{level}` of the {piece} be {lengths:and}",
     "end-too": "`{level}` be {lengths:and}",
     "figure-at": "{figure} at {lengths:and}",
-    "in-sizes": "{length} in {sizes}",
+    "in-sizes": "{amount} in {sizes}",
     "knit-looser": "knit it at {stitches} stitches to 10 cm or fewer",
     "let-ends-be": "let {ends:and} at the {least:?least|most}",
     "make-wide": "make the {piece} {lengths:and} wide at `{level}`",

@@ -116,7 +116,7 @@ WORDINGS: dict[str, Wording] = {
         },
     ),
     "sizes-not-graded": Wording(
-        "the sizes cannot be graded as evenly as they are wanted: each by itself could be counted, but not all together",
+        "the sizes cannot be graded as evenly as they are wanted: each can be made by itself, but not all together",
         labels={"let-go": "let go here", "first-piece": "the first piece"},
         notes={
             "goes-down": "{figure} goes down from one size to the next where it should not",

@@ -184,8 +184,12 @@ WORDINGS: dict[str, Wording] = {
     "neck-too-wide": _ROOM,
     "no-unit/length": Wording(
         "{what} needs a unit",
-        labels={"bare": "a bare number"},
-        helps={"or-count": "write it in cm, mm, in or {count}", "length": "write it in cm, mm or in"},
+        labels={"bare": "a bare number", "row": "this row has no unit"},
+        helps={
+            "row-unit": "end the row with a unit, such as cm",
+            "or-count": "write it in cm, mm, in or {count}",
+            "length": "write it in cm, mm or in",
+        },
     ),
     "no-width-left/opening": Wording(
         "{what} has no width left at `{level}`",
@@ -201,6 +205,11 @@ WORDINGS: dict[str, Wording] = {
     "not-positive/edge-steps": Wording("an edge in steps needs at least one step", labels={"steps": "{times} steps"}),
     "not-positive/every": _EVERY,
     "not-positive/length": Wording("{what} must be {above:?more than zero|zero or more}", labels={"amounts": "{amounts}"}),
+    "count-not-whole": Wording(
+        "{what}: `{name}` is not a whole number",
+        labels={"here": "{values}"},
+        helps={"round": "round it, as in `let whole = round({name} to 1)`"},
+    ),
     "not-positive/number": _NUMBER,
     "not-positive/rate": Wording("an edge that moves at a rate moves by a stitch at least", labels={"none": "by no stitch"}),
     "not-positive/repeats": _REPEATS,

@@ -235,6 +235,11 @@ WORDINGS: dict[str, Wording] = {
     ),
     "wrong-unit/amount": Wording("{what}: this must be {wanted}", labels={"dimension": "{dimension}"}),
     "wrong-unit/compared": Wording("`{measured}` is a length", labels={"dimension": "{dimension}"}),
+    "wrong-unit/count": Wording(
+        "{what} are counted, and `{name}` is {dimension}",
+        labels={"here": "{dimension}"},
+        helps={"no-unit": "write the row or the sum without a unit"},
+    ),
     "wrong-unit/regauged": Wording("`{function}` takes a width, as a length", labels={"dimension": "{dimension}"}),
     "wrong-unit/row": Wording("`{row}` must be a length", labels={"dimension": "{dimension}"}),
 }

@@ -109,7 +109,16 @@ def want(draft: Draft, quantity: Quantity) -> None:
     per_cm = max((w / cm for w, cm in zip(quantity.wanted, quantity.cm, strict=True) if cm), default=0.0)
     unit = factor / per_cm if per_cm else 0.0
     draft.rules.append(
-        Rule(quantity.name, quantity.kind, (quantity.origin,), says, tuple(lines), unit, tuple(near), figure=quantity.figure)
+        Rule(
+            name=quantity.name,
+            kind=quantity.kind,
+            origins=(quantity.origin,),
+            says=says,
+            constraints=tuple(lines),
+            cm_per_unit=unit,
+            near=tuple(near),
+            figure=quantity.figure,
+        )
     )
     _grade(draft, quantity)
 

@@ -43,7 +43,16 @@ def want_range(draft: Draft, quantity: Quantity, most: tuple[float, ...], most_c
     per_cm = max((w / cm for w, cm in zip(most, most_cm, strict=True) if cm), default=0.0)
     unit = factor / per_cm if per_cm else 0.0
     draft.rules.append(
-        Rule(quantity.name, quantity.kind, (quantity.origin,), says, tuple(lines), unit, figure=quantity.figure, ranged=True)
+        Rule(
+            name=quantity.name,
+            kind=quantity.kind,
+            origins=(quantity.origin,),
+            says=says,
+            constraints=tuple(lines),
+            cm_per_unit=unit,
+            figure=quantity.figure,
+            ranged=True,
+        )
     )
 
 
@@ -56,7 +65,16 @@ def want_place(draft: Draft, quantity: Quantity) -> None:
             draft.wishes.append(Wish(terms, wanted, OFF_COST * quantity.share, BEYOND_COST * quantity.share, free=1.0))
     says = quantity.says(tenths(abs(cm)) for cm in quantity.cm)
     if lines:
-        draft.rules.append(Rule(quantity.name, quantity.kind, (quantity.origin,), says, tuple(lines), 0.0))
+        draft.rules.append(
+            Rule(
+                name=quantity.name,
+                kind=quantity.kind,
+                origins=(quantity.origin,),
+                says=says,
+                constraints=tuple(lines),
+                cm_per_unit=0.0,
+            )
+        )
 
 
 def signed(draft: Draft, name: str, piece: str, wanted: tuple[float, ...]) -> tuple[Terms, ...]:

@@ -6,7 +6,7 @@ than none where the gap does not reach the mark). Rows are counted in pairs.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
 from walewright.solve.algebra.programme import Terms, total
@@ -26,6 +26,10 @@ class EdgeTerms:
     from_rows: tuple[Terms, ...] = ()
     to_rows: tuple[Terms, ...] = ()
     ways: tuple[tuple[int, ...], ...] = ()
+
+    def all(self) -> Iterator[Terms]:
+        """All its terms."""
+        yield from (self.start, *self.after, *self.cast_off, *self.step, *self.from_rows, *self.to_rows)
 
     def before(self, run: int) -> Terms:
         """Stitches from the centre at the beginning of run number `run`."""
@@ -89,6 +93,16 @@ class PieceTerms:
     wedges: tuple[WedgeTerms, ...] = ()
     slots: tuple[Terms, ...] = ()
     one: Terms = ()
+
+    def all(self) -> Iterator[Terms]:
+        """All its terms."""
+        yield from (*self.rows.values(), *self.slots, self.one)
+        for edge in (self.left, self.right, *(edge for o in self.openings for edge in (o.left, o.right))):
+            yield from edge.all()
+        for opening in self.openings:
+            yield from (opening.depth, opening.from_rows, opening.to_rows)
+        for wedge in self.wedges:
+            yield from (*(held for _, held in wedge.held), wedge.rest, wedge.from_rows, wedge.pairs)
 
     def edge(self, side: EdgeSide) -> EdgeTerms:
         """The edge at that side."""

@@ -11,8 +11,8 @@ from itertools import pairwise
 
 from walewright.design.model import Design, Fabric, Piece
 from walewright.report.model import Diagnostic, diagnosed
-from walewright.report.said import Amount, Said, said
-from walewright.solve.edges.bed_width import only, widest
+from walewright.report.said import Amount, Said, only, said
+from walewright.solve.edges.bed_width import widest
 from walewright.solve.edges.gauge import highest, level_number, stages
 from walewright.trade.fabrics import StitchKind
 
@@ -59,7 +59,9 @@ class _Sums:
         heights = [highest(level)[size] for level in piece.levels]
         for number, ((low, high), (_, _, fabric)) in enumerate(zip(pairwise(heights), stages(self.design, piece), strict=True)):
             again = [
-                r.times for r in piece.repeats if level_number(piece, r.from_level) <= number < level_number(piece, r.to_level)
+                r.times[size]
+                for r in piece.repeats
+                if level_number(piece, r.from_level) <= number < level_number(piece, r.to_level)
             ]
             within = [self.design.fabric(z.fabric) for z in piece.zones]
             weight = max(_weight(self.design, f) for f in (fabric, *within))
@@ -78,7 +80,7 @@ class _Sums:
                 (piece.origin.span, "piece"),
                 notes=tuple(said("high", size=sizes[i], height=Amount(top.height[i]), rows=_round(self.rows[i])) for i in flat),
                 helps=("look-at-height",),
-                sizes=only(self.design, flat),
+                sizes=only(self.design.sizes, flat),
                 piece=piece.name,
                 rows=_round(min(self.rows)),
                 fewest=FEWEST_ROWS,
@@ -90,7 +92,7 @@ class _Sums:
                 (piece.start_origin.span if piece.start_origin else piece.origin.span, "widest"),
                 notes=tuple(said("at-the-widest", size=sizes[i], stitches=_round(self.needles[i])) for i in thin),
                 helps=("look-at-width",),
-                sizes=only(self.design, thin),
+                sizes=only(self.design.sizes, thin),
                 piece=piece.name,
                 stitches=_round(min(self.needles)),
                 fewest=FEWEST_STITCHES,
@@ -102,7 +104,7 @@ class _Sums:
                 (piece.origin.span, "piece"),
                 notes=tuple(said("rows", size=sizes[i], rows=_round(self.rows[i])) for i in endless),
                 helps=("look-at-rows",),
-                sizes=only(self.design, endless),
+                sizes=only(self.design.sizes, endless),
                 piece=piece.name,
                 rows=_round(max(self.rows)),
                 most=MOST_ROWS,

@@ -77,13 +77,20 @@ def _one(design: Design, change: Change) -> Design | None:
             most = max(values.values())
             if most > WIDEST_BED:
                 return None
-            return replace(design, machine=replace(design.machine, needles=2 * -(-round(most) // 2)))
+            needles = max(design.machine.needles, 2 * -(-round(most) // 2))
+            return replace(design, machine=replace(design.machine, needles=needles))
         case "stitches":
             few = min(values.values())
             if not FEWEST_TO_10_CM <= few <= MOST_TO_10_CM:
                 return None
             fabrics = tuple(
-                replace(f, swatch_stitches=few, swatch_rows=f.rows_per_cm * 10, swatch_width_cm=10.0, swatch_height_cm=10.0)
+                replace(
+                    f,
+                    swatch_stitches=min(few, f.stitches_per_cm * 10),
+                    swatch_rows=f.rows_per_cm * 10,
+                    swatch_width_cm=10.0,
+                    swatch_height_cm=10.0,
+                )
                 if f.name == change.owner
                 else f
                 for f in design.fabrics
@@ -210,6 +217,8 @@ def _widened(piece: Piece, sides: Sequence[EdgeSide], level: str, new: Sequence[
         if following is not None:
             runs[following] = replace(runs[following], change=tuple(c - b for c, b in zip(runs[following].change, by, strict=True)))
         made[side] = tuple(runs)
+    if not all(_can_be_written(run) for runs in made.values() for run in runs):
+        return None
     start = piece.start_width
     if level == piece.levels[0].name:
         start = _set(start, new)
@@ -240,8 +249,17 @@ def _wedged(piece: Piece, change: Change, new: Sequence[float | None]) -> Piece:
     )
 
 
-def _cast_off(piece: Piece, level: str, new: Sequence[float | None]) -> Piece:
+def _cast_off(piece: Piece, level: str, new: Sequence[float | None]) -> Piece | None:
     def edge(runs: tuple[EdgeRun, ...]) -> tuple[EdgeRun, ...]:
         return tuple(replace(run, cast_off=_set(run.cast_off, new)) if run.to_level == level else run for run in runs)
 
-    return replace(piece, left=edge(piece.left), right=edge(piece.right))
+    made = replace(piece, left=edge(piece.left), right=edge(piece.right))
+    return made if all(_can_be_written(run) for run in (*made.left, *made.right)) else None
+
+
+def _can_be_written(run: EdgeRun) -> bool:
+    """Whether what is cast off at once is part of what the edge moves inwards, and two stitches at once go inwards only."""
+    for change, cast_off in zip(run.change, run.cast_off, strict=True):
+        if (cast_off and cast_off > ALIKE - change) or (run.way.at_once > 1 and change > ALIKE):
+            return False
+    return True

@@ -11,7 +11,7 @@ from dataclasses import replace
 
 from walewright.design.model import Design
 from walewright.report.model import Change, Diagnostic, Label, Span, diagnosed
-from walewright.report.said import Said, grouped, said
+from walewright.report.said import Said, grouped, only, said
 from walewright.solve.algebra.highs import Slack, feasible, relaxed
 from walewright.solve.algebra.programme import Linear, Programme, Rule, RuleKind, amount
 from walewright.solve.joins.seams import unmet
@@ -72,11 +72,11 @@ def _message(
     changes, helps = _smallest_changes(design, rules, found, sizes, graded)
     figures = {design.sizes[i]: tuple(r.says[i] for r in because if r.kind.is_wanted) for i in sizes}
     notes = tuple(said("figures", sizes=where, figures=says) for says, where in grouped(figures) if says)
-    only = tuple(design.sizes[i] for i in sizes) if len(sizes) < len(design.sizes) else ()
+    among = only(design.sizes, sizes)
     if failing.kind is RuleKind.JOIN and all(r.kind.is_wanted for r in because):
         join = next(j for j in design.joins if j.origin in failing.origins)
         lengths = tuple(said("in-size", size=design.sizes[i], note=note) for i in sizes if (note := sides(failing, i)) is not None)
-        told = unmet(join, (*lengths, *notes), only, design, helps, changes)
+        told = unmet(join, (*lengths, *notes), among, design, helps, changes)
         return replace(told, labels=(told.labels[0], *(Label(*place) for place in _labels(because, first))))
     free = next((r for r in because if r.ranged and r.figure[0] == "height"), None)
     if free is not None and failing.kind is RuleKind.CONSTRUCTION:
@@ -87,7 +87,7 @@ def _message(
             *_labels([failing, *(r for r in because if r is not free)], first),
             notes=notes or (said("in-size", size=design.sizes[first], note=free.says[first]),),
             helps=helps or ("go-farther",),
-            sizes=only,
+            sizes=among,
             changes=changes,
             piece=name,
             failing=failing.says[first],
@@ -100,7 +100,7 @@ def _message(
         *_labels(because, first),
         notes=notes if len(notes) > 1 else (),
         helps=helps or ((said("change", figures=wanted),) if wanted else ()),
-        sizes=only,
+        sizes=among,
         changes=changes,
         because=tuple(r.says[first] for r in because),
         failing=failing.says[first],

@@ -6,9 +6,8 @@ from collections.abc import Iterator
 
 from walewright.design.model import Design, EdgeRun, PerSize, Piece, Wedge
 from walewright.report.model import EDGE_FIGURES, Change, Diagnostic, Span, diagnosed
-from walewright.report.said import Amount, Fact, grouped, said, tenths
+from walewright.report.said import Amount, Fact, each_size, only, said, tenths
 from walewright.solve.conflict.changed import place
-from walewright.solve.edges.bed_width import only
 from walewright.solve.edges.gaps import gap_runs
 from walewright.solve.edges.gauge import fabric_below, highest, level_number, rows_to
 from walewright.solve.edges.held import end_of
@@ -67,8 +66,9 @@ def _flat(design: Design, piece: Piece, side: EdgeSide, low: str, run: EdgeRun, 
         (run.origin.span, "over"),
         notes=("too-much",),
         helps=("hold",) if held else (),
-        sizes=only(design, list(wide)),
+        sizes=only(design.sizes, list(wide)),
         changes=(*nearer, higher[-1:], *((higher,) if len(higher) > 1 else ())),
+        other_ways=True,
         level=run.to_level,
         change=_each(design, run.change),
         rows=_each(design, rows, "rows"),
@@ -114,7 +114,7 @@ def _in_steps(design: Design, piece: Piece, run: EdgeRun, rows: PerSize) -> tupl
     alike = max(each) - min(each) < EXACT
     cm: Fact = tenths(each[0]) if alike else f"{'-' if each[0] < 0 else ''}L"
     words = said("several-at-a-time", cm=cm, times=times, level=run.to_level)
-    return ((Change("steps", piece.name, run.to_level, tuple((size, float(times)) for size in design.sizes), words),),)
+    return ((Change("steps", piece.name, run.to_level, tuple((size, float(times)) for size in design.sizes), words, exact=True),),)
 
 
 def too_steep(design: Design) -> Iterator[Diagnostic]:
@@ -143,7 +143,7 @@ def _steep(design: Design, piece: Piece, wedge: Wedge) -> Diagnostic | None:
         "wedge-too-steep",
         (wedge.origin.span, "in"),
         helps=("wider-or-lower",),
-        sizes=only(design, list(lacking)),
+        sizes=only(design.sizes, list(lacking)),
         changes=((wide,), _higher(design, piece, end, {i: -n * each / fabric.rows_per_cm for i, n in lacking.items()})[-1:]),
         wedge=wedge.name,
         rows_a_step=each,
@@ -165,7 +165,4 @@ def _each(design: Design, amounts: PerSize, unit: str = "cm") -> Fact:
 
 def _some(design: Design, amounts: dict[int, float], unit: str = "cm") -> Fact:
     """ "2 cm", or "2 cm (S), 3 cm (M, L)"."""
-    by_size = {design.sizes[i]: _amount(value, unit) for i, value in amounts.items()}
-    if len(set(by_size.values())) == 1:
-        return next(iter(by_size.values()))
-    return tuple(said("of-sizes", amount=amount, sizes=sizes) for amount, sizes in grouped(by_size))
+    return each_size("of-sizes", {design.sizes[i]: _amount(value, unit) for i, value in amounts.items()}, len(amounts))

@@ -9,7 +9,7 @@ from typing import Literal
 
 from walewright.design.model import Design, MachineProfile, Piece
 from walewright.report.model import Change, Diagnostic, Span, diagnosed
-from walewright.report.said import Amount, Said, said, tenths
+from walewright.report.said import Amount, Said, only, said, tenths
 from walewright.solve.edges.edges import ACROSS_RUN
 from walewright.solve.edges.gauge import fabric_above, fabric_below
 from walewright.solve.edges.lean import may_lean
@@ -61,12 +61,13 @@ def too_wide(design: Design) -> Iterator[Diagnostic]:
             bed(design.machine),
             notes=(*(_takes(design.sizes[i], stations[i]) for i in over), "needles-make"),
             helps=_panels(_even(most.needles), needles),
-            sizes=only(design, over),
+            sizes=only(design.sizes, over),
             changes=(
-                (Change("widest", piece.name, most.at, _in(design, over, floor(needles / per_cm * 10) / 10)),),
-                (Change("stitches", most.fabric, "", _in(design, over, floor(needles / most.cm * 100) / 10)),),
-                (Change("needles", "", "", _in(design, over, _even(most.needles))),),
+                (Change("widest", piece.name, most.at, _in(design, over, floor(needles / per_cm * 10) / 10), exact=True),),
+                (Change("stitches", most.fabric, "", _in(design, over, floor(needles / most.cm * 100) / 10), exact=True),),
+                (Change("needles", "", "", _in(design, over, _even(most.needles)), exact=True),),
             ),
+            other_ways=True,
             piece=piece.name,
             takes=_even(most.needles),
             needles=needles,
@@ -108,11 +109,6 @@ def _in(design: Design, over: list[int], value: float) -> tuple[tuple[str, float
     return tuple((design.sizes[i], value) for i in over)
 
 
-def only(design: Design, over: list[int]) -> tuple[str, ...]:
-    """The names of the sizes that a message is of; none where it is of all."""
-    return tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else ()
-
-
 def _even(stitches: float) -> int:
     """Needles for so many stitches, as many on each side of the centre."""
     return max(2 * floor(stitches / 2 + 0.5), 2 * ceil((stitches - _A_STITCH) / 2 - 1e-9))
@@ -126,13 +122,13 @@ def widest(design: Design, piece: Piece, size: int) -> Station:
     first = piece.levels[0].name
     by = across(design, piece, first, size)
     at_start = Station(
-        by.stitches(start) / 2,
-        start / 2,
-        by.per_cm,
-        said("at-start"),
-        piece.origin.span,
-        first,
-        fabric_above(design, piece, first).name,
+        needles=by.stitches(start) / 2,
+        cm=start / 2,
+        per_cm=by.per_cm,
+        where=said("at-start"),
+        span=piece.origin.span,
+        at=first,
+        fabric=fabric_above(design, piece, first).name,
     )
     left, right = (_furthest(design, piece, side, at_start, size) for side in ("left", "right"))
     further = max(left, right, key=lambda s: s.needles)
@@ -153,5 +149,13 @@ def _furthest(design: Design, piece: Piece, side: EdgeSide, found: Station, size
         if by.stitches(place) > found.needles + 1e-9:
             knit = (fabric_above if run.path == ACROSS_RUN else fabric_below)(design, piece, run.to_level)
             where = said("at-level", level=run.to_level)
-            found = Station(by.stitches(place), place, by.per_cm, where, run.origin.span, run.to_level, knit.name)
+            found = Station(
+                needles=by.stitches(place),
+                cm=place,
+                per_cm=by.per_cm,
+                where=where,
+                span=run.origin.span,
+                at=run.to_level,
+                fabric=knit.name,
+            )
     return found

@@ -8,7 +8,7 @@ from walewright.counted.model import SizedChart, SizedOpening, SizedPiece
 from walewright.counted.needles import come, ends, moved_in
 from walewright.design.model import Design, Fabric, Motif, Piece
 from walewright.report.model import Diagnostic, diagnosed
-from walewright.report.said import Fact, Said, said
+from walewright.report.said import Fact, Said, only, said
 from walewright.solve.edges.gauge import fabric_above
 from walewright.solve.edges.multiples import FabricStretch, whole_width
 from walewright.solve.edges.widths import placed_right
@@ -30,17 +30,17 @@ def sized_charts(design: Design, piece: Piece, sized: SizedPiece, size: int) -> 
         repeats = (made.last - made.first + 1 - chart.before - chart.after) // chart.repeat if chart.repeat else 0
         found.append(
             SizedChart(
-                chart.name,
-                fabric.name,
-                "panel",
-                made.from_row,
-                made.to_row,
-                made.first,
-                made.last,
-                _kept_clear(sized, made.from_row, made.to_row),
-                made.first + (chart.before if chart.repeat else 0),
-                repeats,
-                zone.origin,
+                chart=chart.name,
+                fabric=fabric.name,
+                area="panel",
+                from_row=made.from_row,
+                to_row=made.to_row,
+                first=made.first,
+                last=made.last,
+                edge=_kept_clear(sized, made.from_row, made.to_row),
+                start=made.first + (chart.before if chart.repeat else 0),
+                repeats=repeats,
+                origin=zone.origin,
             )
         )
     found += [_motif(design, piece, sized, motif, size) for motif in piece.motifs]
@@ -77,7 +77,17 @@ def _over_all(design: Design, sized: SizedPiece, stretch: FabricStretch) -> Iter
     inside = (start, last - chart.after) if fabric.fit == "whole" else (start, last)
     repeats = max(0, inside[1] - inside[0] + 1) // chart.repeat if chart.repeat else 0
     yield SizedChart(
-        chart.name, fabric.name, "whole", row, sized.row(stretch.to_level), first, last, fabric.edge, start, repeats, stretch.origin
+        chart=chart.name,
+        fabric=fabric.name,
+        area="whole",
+        from_row=row,
+        to_row=sized.row(stretch.to_level),
+        first=first,
+        last=last,
+        edge=fabric.edge,
+        start=start,
+        repeats=repeats,
+        origin=stretch.origin,
     )
 
 
@@ -113,7 +123,7 @@ def repeats_cut(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Ite
                 (level.origin.span, "level"),
                 notes=_notes(by_size),
                 helps=("another-level", "or-centred"),
-                sizes=_only(design, by_size),
+                sizes=only(design.sizes, by_size),
                 fabric=fabric.name,
                 level=level.name,
                 piece=piece.name,
@@ -145,7 +155,19 @@ def _motif(design: Design, piece: Piece, sized: SizedPiece, motif: Motif, size: 
     last = first + chart.width - 1
     to_row = row + len(chart.rows)
     edge = _kept_clear(sized, row, to_row)
-    return SizedChart(chart.name, "", "panel", row, to_row, first, last, edge, first, 0, motif.origin)
+    return SizedChart(
+        chart=chart.name,
+        fabric="",
+        area="panel",
+        from_row=row,
+        to_row=to_row,
+        first=first,
+        last=last,
+        edge=edge,
+        start=first,
+        repeats=0,
+        origin=motif.origin,
+    )
 
 
 def motifs_outside(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Iterator[Diagnostic]:
@@ -171,17 +193,13 @@ def motifs_outside(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> 
                         (chart.origin.span, "as-large"),
                         notes=_notes(found),
                         helps=(help_,),
-                        sizes=_only(design, found),
+                        sizes=only(design.sizes, found),
                         facts=facts,
                     )
 
 
 def _notes(by_size: Mapping[str, Said]) -> tuple[Said, ...]:
     return tuple(said("in-size", size=size, note=note) for size, note in by_size.items())
-
-
-def _only(design: Design, by_size: Mapping[str, Said]) -> tuple[str, ...]:
-    return tuple(by_size) if len(by_size) < len(design.sizes) else ()
 
 
 def _beyond(sized: SizedPiece, chart: SizedChart) -> Said | None:

@@ -88,7 +88,19 @@ def _quantity(
     # What is nothing is nothing: no stitch is taken where none is wanted.
     off = tuple(2.0 if w else 0.0 for w in wanted)
     name, says = said(figure, **part), said(clause, **part)
-    return Quantity(name, (piece.name,), origin, terms, factor, wanted, cm, unit, off, says, share)
+    return Quantity(
+        name=name,
+        pieces=(piece.name,),
+        origin=origin,
+        terms=terms,
+        factor=factor,
+        wanted=wanted,
+        cm=cm,
+        unit=unit,
+        tolerance=off,
+        clause=says,
+        share=share,
+    )
 
 
 def _depth(draft: Draft, design: Design, piece: Piece, opening: Opening) -> PerSizeTerms:
@@ -205,17 +217,17 @@ def _apart(
     want_place(
         draft,
         Quantity(
-            said("part-place", **part),
-            (piece.name,),
-            opening.origin,
-            tuple(total((b, 1), (a, -1)) for a, b in zip(left, right, strict=True)),
-            1,
-            tuple(2 * m for m in middle),
-            centre,
-            "st",
-            (3.0,) * len(design.sizes),
-            said("is-off-centre", **part, side=side),
-            LESSER,
+            name=said("part-place", **part),
+            pieces=(piece.name,),
+            origin=opening.origin,
+            terms=tuple(total((b, 1), (a, -1)) for a, b in zip(left, right, strict=True)),
+            factor=1,
+            wanted=tuple(2 * m for m in middle),
+            cm=centre,
+            unit="st",
+            tolerance=(3.0,) * len(design.sizes),
+            clause=said("is-off-centre", **part, side=side),
+            share=LESSER,
         ),
     )
     return (
@@ -241,16 +253,16 @@ def _moving(
             per_cm = fabric_below(design, piece, run.to_level).stitches_per_cm
             least, most = (tuple(abs(c) for c in changes) for changes in (run.change, run.most or run.change))
             quantity = Quantity(
-                said("part-move", **edge),
-                (piece.name,),
-                run.origin,
-                move,
-                1,
-                tuple(c * per_cm for c in least),
-                least,
-                "st",
-                (float(1 + run.steps / 2),) * len(design.sizes),
-                said("part-moves", **edge),
+                name=said("part-move", **edge),
+                pieces=(piece.name,),
+                origin=run.origin,
+                terms=move,
+                factor=1,
+                wanted=tuple(c * per_cm for c in least),
+                cm=least,
+                unit="st",
+                tolerance=(float(1 + run.steps / 2),) * len(design.sizes),
+                clause=said("part-moves", **edge),
             )
             want_range(draft, quantity, tuple(c * per_cm for c in most), most)
         else:

@@ -14,7 +14,7 @@ from walewright.counted.model import SizedOpening, SizedPiece, SizedRun, SizedSl
 from walewright.counted.needles import InWork
 from walewright.design.model import Buttonholes, Design, Piece, Slot
 from walewright.report.model import Diagnostic, diagnosed
-from walewright.report.said import Amount, Said, said
+from walewright.report.said import Amount, Said, only, said
 from walewright.solve.edges.gauge import fabric_below
 
 _A_STITCH = 1
@@ -54,7 +54,7 @@ def holes_at_edges(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> 
                     (cut.origin.span, "here"),
                     notes=(*(said("in-size", size=size, note=note) for size, note in notes.items()), "needs"),
                     helps=tuple(_ways_out(design, piece, cut, shifts)),
-                    sizes=tuple(notes) if len(notes) < len(design.sizes) else (),
+                    sizes=only(design.sizes, notes),
                     slot=cut.name if isinstance(cut, Slot) else "",
                     piece=piece.name,
                 )

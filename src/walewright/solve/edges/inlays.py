@@ -22,16 +22,16 @@ def slot_terms(draft: Draft, design: Design, piece: Piece, slot: Slot, one: PerS
     per_cm = fabric_below(design, piece, slot.level).stitches_per_cm
     terms, factor = (count, 1) if any(slot.centre) else doubled(count, one)
     quantity = Quantity(
-        said("part-width", part=slot.name, piece=piece.name, place=""),
-        (piece.name,),
-        slot.origin,
-        terms,
-        factor,
-        tuple(w * per_cm for w in slot.width),
-        slot.width,
-        "st",
-        (2.0,) * len(design.sizes),
-        said("is-wide", part=slot.name, piece=piece.name, place=""),
+        name=said("part-width", part=slot.name, piece=piece.name, place=""),
+        pieces=(piece.name,),
+        origin=slot.origin,
+        terms=terms,
+        factor=factor,
+        wanted=tuple(w * per_cm for w in slot.width),
+        cm=slot.width,
+        unit="st",
+        tolerance=(2.0,) * len(design.sizes),
+        clause=said("is-wide", part=slot.name, piece=piece.name, place=""),
     )
     want(draft, quantity)
     return tuple(total((t, factor)) for t in terms)
@@ -45,7 +45,9 @@ def sized_slots(
         per_cm = fabric_below(design, piece, slot.level).stitches_per_cm
         count = stitches[slot.name]
         first = placed(piece, count, (slot.centre[size] if slot.centre else 0.0) * per_cm) - lean
-        yield SizedSlot(slot.name, rows[slot.level], first, first + count - 1, slot.taken, slot.origin)
+        yield SizedSlot(
+            name=slot.name, row=rows[slot.level], first=first, last=first + count - 1, taken=slot.taken, origin=slot.origin
+        )
 
 
 def hole_rows(count: int, first: int, last: int) -> tuple[int, ...]:
@@ -69,10 +71,12 @@ def sized_buttonholes(
     per_cm = fabric_below(design, piece, holes.to_level).stitches_per_cm
     between = floor(holes.distance[size] * per_cm + 0.5)
     taken: SlotTaken = "eyelet" if holes.stitches == 1 else "cast-off"
-    for number, row in enumerate(hole_rows(holes.count, rows[holes.from_level], rows[holes.to_level]), 1):
+    for number, row in enumerate(hole_rows(holes.counts[size], rows[holes.from_level], rows[holes.to_level]), 1):
         edge = reach + sum(by for run in runs for at, by in run.changes() if at < row)
         first = between - edge if holes.edge == "left" else edge - between - holes.stitches
-        yield SizedSlot(f"buttonhole {number}", row, first, first + holes.stitches - 1, taken, holes.origin)
+        yield SizedSlot(
+            name=f"buttonhole {number}", row=row, first=first, last=first + holes.stitches - 1, taken=taken, origin=holes.origin
+        )
 
 
 def sized_zones(design: Design, piece: Piece, rows: Mapping[str, int], size: int, lean: int) -> Iterator[SizedZone]:
@@ -81,9 +85,16 @@ def sized_zones(design: Design, piece: Piece, rows: Mapping[str, int], size: int
         first, last = 0, -1
         if zone.width is not None:
             first, last = (slot - lean for slot in panel_slots(design, piece, zone, size))
-        yield SizedZone(zone.fabric, rows[zone.from_level], rows[zone.to_level], first, last, zone.origin)
+        yield SizedZone(
+            fabric=zone.fabric,
+            from_row=rows[zone.from_level],
+            to_row=rows[zone.to_level],
+            first=first,
+            last=last,
+            origin=zone.origin,
+        )
 
 
-def sized_repeats(piece: Piece, rows: Mapping[str, int]) -> tuple[SizedRepeat, ...]:
+def sized_repeats(piece: Piece, rows: Mapping[str, int], size: int) -> tuple[SizedRepeat, ...]:
     """The stretches worked several times."""
-    return tuple(SizedRepeat(rows[r.from_level], rows[r.to_level], r.times, r.origin) for r in piece.repeats)
+    return tuple(SizedRepeat(rows[r.from_level], rows[r.to_level], r.times[size], r.origin) for r in piece.repeats)

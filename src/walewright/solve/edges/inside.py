@@ -32,10 +32,10 @@ def inside_rules(draft: Draft, design: Design, piece: Piece, terms: Sequence[Pie
     _slots(draft, design, piece, terms)
     for holes in piece.buttonholes:
         lines: Lines = [
-            (i, Linear(total((t.rows[holes.to_level], 1), (t.rows[holes.from_level], -1)), holes.count - 1, None))
+            (i, Linear(total((t.rows[holes.to_level], 1), (t.rows[holes.from_level], -1)), holes.counts[i] - 1, None))
             for i, t in enumerate(terms)
         ]
-        clause = said("buttonholes-apart", piece=piece.name, buttonholes=holes.count, edge=holes.edge)
+        clause = said("buttonholes-apart", piece=piece.name, buttonholes=max(holes.counts), edge=holes.edge)
         asks(draft, clause, (holes.origin,), lines, len(terms))
 
 

@@ -53,13 +53,13 @@ class LengthTerms:
     def plus(self, other: LengthTerms, times: int = 1) -> LengthTerms:
         """Both, one after the other, the other so many times."""
         return LengthTerms(
-            total((self.rows, 1), (other.rows, times)),
-            total((self.stitches, 1), (other.stitches, times)),
-            total((self.length, 1), (other.length, times)),
-            self.more_rows + times * other.more_rows,
-            self.more_length + times * other.more_length,
-            self.rough or other.rough,
-            self.loose + times * other.loose,
+            rows=total((self.rows, 1), (other.rows, times)),
+            stitches=total((self.stitches, 1), (other.stitches, times)),
+            length=total((self.length, 1), (other.length, times)),
+            more_rows=self.more_rows + times * other.more_rows,
+            more_length=self.more_length + times * other.more_length,
+            rough=self.rough or other.rough,
+            loose=self.loose + times * other.loose,
         )
 
 
@@ -118,14 +118,16 @@ def _top(piece: Piece, terms: PieceTerms, part: str) -> Terms:
 # ----------------------------------------------------------------- rows
 
 
-def _stretches(piece: Piece, terms: PieceTerms, low: int, high: int, side: EdgeSide | None) -> Iterator[tuple[int, Terms, int]]:
+def _stretches(
+    piece: Piece, terms: PieceTerms, low: int, high: int, side: EdgeSide | None, size: int
+) -> Iterator[tuple[int, Terms, int]]:
     """(number of the level below, rows that reach the edge at that side, and a number more) from each level to the next."""
     for number in range(low, high):
         below, over = piece.levels[number].name, piece.levels[number + 1].name
         times = 1
         for repeat in piece.repeats:
             if level_number(piece, repeat.from_level) <= number < level_number(piece, repeat.to_level):
-                times *= repeat.times
+                times *= repeat.times[size]
         rows, more = total((terms.rows[over], 2 * times), (terms.rows[below], -2 * times)), 0
         for wedge in piece.wedges:
             begin, end = level_number(piece, wedge.from_level), level_number(piece, end_of(piece, wedge))
@@ -135,10 +137,10 @@ def _stretches(piece: Piece, terms: PieceTerms, low: int, high: int, side: EdgeS
         yield number, rows, more
 
 
-def _upright(design: Design, piece: Piece, terms: PieceTerms, low: int, high: int, side: EdgeSide | None) -> LengthTerms:
+def _upright(design: Design, piece: Piece, terms: PieceTerms, low: int, high: int, side: EdgeSide | None, size: int) -> LengthTerms:
     """The rows between two levels, one above another."""
     found = LengthTerms()
-    for number, rows, more in _stretches(piece, terms, low, high, side):
+    for number, rows, more in _stretches(piece, terms, low, high, side, size):
         row = FINE / fabric_above(design, piece, piece.levels[number].name).rows_per_cm
         found = found.plus(LengthTerms(rows, (), total((rows, round(row))), more, round(row * more)))
     return found
@@ -150,7 +152,7 @@ def _outer(design: Design, piece: Piece, terms: PieceTerms, side: EdgeSide, name
     for number, run in enumerate(runs_of(piece, side)):
         if run.name == name:
             begin, end = level_number(piece, low), level_number(piece, run.to_level)
-            found = found.plus(_upright(design, piece, terms, begin, end, side))
+            found = found.plus(_upright(design, piece, terms, begin, end, side, size))
             high = piece.levels[end].height[size] - piece.levels[begin].height[size]
             found = found.plus(_sideways(design, piece, side, run, terms.edge(side), number, size, high))
         low = run.to_level
@@ -168,7 +170,7 @@ def _gap_side(design: Design, piece: Piece, terms: PieceTerms, opening: Opening,
         low = piece.levels[to].height[size] - opening.depth[size]
     else:
         begin = level_number(piece, opening.from_level)
-        found = _upright(design, piece, terms, begin, to, None)
+        found = _upright(design, piece, terms, begin, to, None, size)
         low = piece.levels[begin].height[size]
     for number, run in enumerate(gap_runs(opening, side)):
         high = piece.levels[level_number(piece, run.to_level)].height[size]

@@ -69,11 +69,13 @@ def multiples(design: Design, piece: Piece) -> tuple[Multiple, ...]:
         step, rest = needles_of(edging)
         first = piece.levels[0].name
         # What the piece itself cannot have is left to the hands: the last needle is kept in work.
-        parity = Multiple(first, 2, int(piece.odd), 0, said("odd-number", piece=piece.name), ())
+        parity = Multiple(
+            level=first, step=2, rest=int(piece.odd), least=0, clause=said("odd-number", piece=piece.name), origins=()
+        )
         others = [parity, *(m for m in found if all(station(piece, side, m.level) == 0 for side in SIDES))]
         if step and all(_agree(step, rest, m) for m in others):
             alike = said("edging-alike", edging=edging.name, piece=piece.name, rest=rest, step=step)
-            found.append(Multiple(first, step, rest, 0, alike, (piece.origin, edging.origin)))
+            found.append(Multiple(level=first, step=step, rest=rest, least=0, clause=alike, origins=(piece.origin, edging.origin)))
     return tuple(found)
 
 
@@ -87,7 +89,15 @@ def _whole_repeats(design: Design, piece: Piece) -> Iterator[Multiple]:
         level = stretch.from_level
         origins = tuple(dict.fromkeys((stretch.origin, fabric.origin)))
         clause = said("whole-repeats", piece=piece.name, rest=rest, repeat=chart.repeat, level=level, fabric=fabric.name)
-        yield Multiple(level, chart.repeat, rest, 1, clause, origins, said("be-centred", fabric=fabric.name))
+        yield Multiple(
+            level=level,
+            step=chart.repeat,
+            rest=rest,
+            least=1,
+            clause=clause,
+            origins=origins,
+            otherwise=said("be-centred", fabric=fabric.name),
+        )
 
 
 def _agree(step: int, rest: int, other: Multiple) -> bool:

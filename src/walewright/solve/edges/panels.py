@@ -12,7 +12,7 @@ from collections.abc import Iterator, Sequence
 from walewright.counted.model import SizedPiece, SizedRun, SizedZone
 from walewright.design.model import Design, Piece
 from walewright.report.model import Diagnostic, diagnosed
-from walewright.report.said import Said, said
+from walewright.report.said import Said, only, said
 
 
 def panels_crossed(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Iterator[Diagnostic]:
@@ -33,7 +33,7 @@ def panels_crossed(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> 
                     (zone.origin.span, "panel"),
                     notes=tuple(said("in-size", size=size, note=note) for size, note in notes.items()),
                     helps=("narrower",),
-                    sizes=tuple(notes) if len(notes) < len(design.sizes) else (),
+                    sizes=only(design.sizes, notes),
                     fabric=zone.fabric,
                     piece=piece.name,
                 )

@@ -38,13 +38,13 @@ def piece_terms(draft: Draft, design: Design, piece: Piece, heights: Heights) ->
     _stages(draft, design, piece, rows)
     return tuple(
         PieceTerms(
-            left[i],
-            right[i],
-            rows[i],
-            tuple(o[i] for o in openings),
-            tuple(w[i] for w in wedges),
-            tuple(s[i] for s in slots),
-            one[i],
+            left=left[i],
+            right=right[i],
+            rows=rows[i],
+            openings=tuple(o[i] for o in openings),
+            wedges=tuple(w[i] for w in wedges),
+            slots=tuple(s[i] for s in slots),
+            one=one[i],
         )
         for i in sizes
     )
@@ -88,17 +88,17 @@ def _levels(draft: Draft, design: Design, piece: Piece, heights: Heights) -> tup
                 tuple(rows_to(design, piece, level.name, i, free) for i in range(len(design.sizes))) for free in (False, True)
             )
             quantity = Quantity(
-                said("height", level=level.name, piece=piece.name),
-                alike,
-                level.origin,
-                terms,
-                2,
-                wanted,
-                level.height,
-                "rows",
-                (2.0,) * len(design.sizes),
-                said("is-up", level=level.name, piece=piece.name),
-                HIDDEN if level.name in hidden else 1.0,
+                name=said("height", level=level.name, piece=piece.name),
+                pieces=alike,
+                origin=level.origin,
+                terms=terms,
+                factor=2,
+                wanted=wanted,
+                cm=level.height,
+                unit="rows",
+                tolerance=(2.0,) * len(design.sizes),
+                clause=said("is-up", level=level.name, piece=piece.name),
+                share=HIDDEN if level.name in hidden else 1.0,
                 figure=("height", piece.name, level.name),
                 times=max(_times(p, number) for p in design.pieces if p.name in alike and number < len(p.levels)),
             )
@@ -113,7 +113,7 @@ def _times(piece: Piece, number: int) -> int:
     times = piece.copies
     for repeat in piece.repeats:
         if level_number(piece, repeat.from_level) < number <= level_number(piece, repeat.to_level):
-            times *= repeat.times
+            times *= max(repeat.times)
     return times
 
 
@@ -129,18 +129,18 @@ def _stages(draft: Draft, design: Design, piece: Piece, rows: Sequence[Mapping[s
         most = tuple(h - b for h, b in zip(highest(high), highest(low), strict=True))
         ends = {"low": low.name, "high": high.name, "piece": piece.name}
         quantity = Quantity(
-            said("rows-between", **ends),
-            (piece.name,),
-            high.origin,
-            tuple(total((r[high.name], 1), (r[low.name], -1)) for r in rows),
-            2,
-            tuple(c * fabric.rows_per_cm for c in cm),
-            cm,
-            "rows",
-            (3.0,) * len(design.sizes),
-            said("is-between", **ends),
-            STEADY if (low.name, high.name) in held else 1.0,
-            RuleKind.BETWEEN,
+            name=said("rows-between", **ends),
+            pieces=(piece.name,),
+            origin=high.origin,
+            terms=tuple(total((r[high.name], 1), (r[low.name], -1)) for r in rows),
+            factor=2,
+            wanted=tuple(c * fabric.rows_per_cm for c in cm),
+            cm=cm,
+            unit="rows",
+            tolerance=(3.0,) * len(design.sizes),
+            clause=said("is-between", **ends),
+            share=STEADY if (low.name, high.name) in held else 1.0,
+            kind=RuleKind.BETWEEN,
             times=_times(piece, level_number(piece, high.name)),
         )
         if low.most is None:

@@ -11,7 +11,7 @@ from walewright.counted.model import SizedBand, SizedPiece
 from walewright.counted.ribs import LatchedRib, ribs
 from walewright.design.model import Design, Fabric, Piece, Zone
 from walewright.report.model import Diagnostic, Span, diagnosed
-from walewright.report.said import Amount, Said, said
+from walewright.report.said import Amount, Said, only, said
 
 LEAST = 3
 """Stitches of the narrowest rib: a column between two end needles."""
@@ -49,7 +49,7 @@ def ribs_without_columns(
             (rib.fabric.origin.span, "rib"),
             notes=(*notes, "end-needles"),
             helps=helps,
-            sizes=tuple(bare) if len(bare) < len(design.sizes) else (),
+            sizes=only(design.sizes, bare),
             rib=rib.what,
         )
 

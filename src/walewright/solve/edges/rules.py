@@ -32,7 +32,12 @@ def piece_rules(draft: Draft, design: Design, piece: Piece, terms: Sequence[Piec
         which = said("edge-of-opening", opening=opening.name, piece=piece.name)
         for side in SIDES[:1] if alike(opening) else SIDES:
             edges = tuple(t.openings[number].edge(side) for t in terms)
-            _edge_rules(draft, _Edge(piece, which, gap_runs(opening, side), edges, -1, opening.shape == "edges"))
+            _edge_rules(
+                draft,
+                _Edge(
+                    piece=piece, which=which, runs=gap_runs(opening, side), terms=edges, outwards=-1, led=opening.shape == "edges"
+                ),
+            )
     inside_rules(draft, design, piece, terms)
     multiple_rules(draft, design, piece, terms)
 

@@ -24,5 +24,8 @@ def sized_wedges(piece: Piece, terms: PieceTerms, values: Values) -> tuple[Sized
         held: dict[WhichEdges, tuple[int, ...]] = {side: groups(amount(stitches, values), count) for side, stitches in own.held}
         if len(set(held.values())) == 1:
             held = {wedge.edge: next(iter(held.values()))}
-        made += [SizedWedge(wedge.name, edge, row, g, wedge.origin, wedge.kind, rest) for edge, g in held.items()]
+        made += [
+            SizedWedge(name=wedge.name, edge=edge, from_row=row, groups=g, origin=wedge.origin, kind=wedge.kind, rest=rest)
+            for edge, g in held.items()
+        ]
     return tuple(made)

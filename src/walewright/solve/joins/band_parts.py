@@ -15,8 +15,8 @@ from walewright.counted.model import SizedBand, SizedPiece
 from walewright.design.model import Band, Design, EdgeName
 from walewright.glue.model import Chain, Glued, HangingLine
 from walewright.report.model import Diagnostic, Severity, diagnosed
-from walewright.report.said import Said, said
-from walewright.solve.edges.bed_width import bed, only
+from walewright.report.said import Said, only, said
+from walewright.solve.edges.bed_width import bed
 from walewright.solve.joins.bands import apart, places_of, sized_band, stitches_along
 
 PartEnds = tuple[int, ...]
@@ -130,7 +130,7 @@ def _parts(
         while name in taken:
             name += "_part"
         names.append(name)
-    bare = replace(band, holes=0, hole_stitches=0, first=(), last=())
+    bare = replace(band, holes=(), hole_stitches=0, first=(), last=())
     plain = [replace(bare, name=name, along=along) for name, along in zip(names, alongs, strict=True)]
     if not band.holes:
         return tuple(plain)
@@ -144,9 +144,9 @@ def _parts(
     found: list[Band] = []
     for number, part in enumerate(plain):
         own = tuple(tuple(of[number]) for of in places if of is not None)
-        most = max(len(some) for some in own)
-        holes = replace(part, holes=most, hole_stitches=band.hole_stitches, first=band.first, last=band.last, places=own)
-        found.append(holes if most else part)
+        counts = tuple(len(some) for some in own)
+        holes = replace(part, holes=counts, hole_stitches=band.hole_stitches, first=band.first, last=band.last, places=own)
+        found.append(holes if any(counts) else part)
     return tuple(found)
 
 
@@ -211,7 +211,7 @@ def bands_too_wide(design: Design, glued: Glued, garments: Garments, bands: Sequ
                 bed(design.machine),
                 notes=tuple(said("in-size", size=design.sizes[i], note=said("stitches", stitches=stitches[i])) for i in over),
                 helps=tuple(_ways_out(design, band, glued.lines_of(band.name), garments, max(stitches))),
-                sizes=only(design, over),
+                sizes=only(design.sizes, over),
                 band=band.name,
                 stitches=max(stitches),
                 needles=needles,

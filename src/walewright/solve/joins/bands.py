@@ -18,7 +18,7 @@ from walewright.counted.model import NEXT_COPY, PickUp, SizedBand, SizedPiece, S
 from walewright.design.model import Band, Design, EdgeName, Edging, Fabric, Piece
 from walewright.glue.model import Chain, EndAt, HangingLine, Place
 from walewright.report.model import Diagnostic, diagnosed
-from walewright.report.said import Amount, said
+from walewright.report.said import Amount, only, said
 from walewright.solve.edges.edgings import edging_rows, even, needles_of
 from walewright.solve.edges.gauge import fabric_above
 from walewright.trade.edgings import EDGINGS
@@ -59,7 +59,16 @@ def sized_band(design: Design, band: Band, size: int, pieces: Sequence[SizedPiec
     rows = edging_rows(design, edging, size)
     holes = tuple(_holes(band, size, sum(counts), rows, fabric)) if band.holes else ()
     behind = tuple(_behind(edging, rows, holes))
-    return SizedBand(band.name, sum(counts), rows, _pick_ups(parts, counts), band.origin, holes, len(lines), behind)
+    return SizedBand(
+        name=band.name,
+        stitches=sum(counts),
+        rows=rows,
+        pick_ups=_pick_ups(parts, counts),
+        origin=band.origin,
+        holes=holes,
+        copies=len(lines),
+        behind=behind,
+    )
 
 
 def _counted(design: Design, band: Band, line: HangingLine, pieces: Sequence[SizedPiece]) -> tuple[list[_Part], tuple[int, ...]]:
@@ -97,7 +106,17 @@ def stitches_along(design: Design, band: Band, line: HangingLine, pieces: Sequen
 
 def _pick_ups(parts: Sequence[_Part], counts: Sequence[int]) -> tuple[PickUp, ...]:
     return tuple(
-        PickUp(p.edge, p.part, count, p.points, p.cm, p.facing, p.left_end, p.copy, p.live)
+        PickUp(
+            edge=p.edge,
+            part=p.part,
+            stitches=count,
+            points=p.points,
+            cm=p.cm,
+            facing=p.facing,
+            left_end=p.left_end,
+            copy=p.copy,
+            live=p.live,
+        )
         for p, count in zip(parts, counts, strict=True)
         if count
     )
@@ -148,10 +167,17 @@ def _part(edge: EdgeName, stretch: EdgeStretch, band: Fabric) -> _Part:
     wanted = cm * band.stitches_per_cm
     count = stretch.length.stitches
     if not count:
-        return _Part(edge, stretch.part, stretch.points, cm, wanted, False)
+        return _Part(edge=edge, part=stretch.part, points=stretch.points, cm=cm, wanted=wanted, firm=False)
     if wanted / count >= 1 - STITCH_FOR_STITCH:
         wanted = count
-    return _Part(edge, stretch.part, stretch.points, cm, float(min(count, even(wanted)) if wanted != count else count), True)
+    return _Part(
+        edge=edge,
+        part=stretch.part,
+        points=stretch.points,
+        cm=cm,
+        wanted=float(min(count, even(wanted)) if wanted != count else count),
+        firm=True,
+    )
 
 
 # ----------------------------------------------------------------- sharing out
@@ -242,9 +268,10 @@ def _places(band: Band, size: int, stitches: int, fabric: Fabric) -> list[int]:
         return list(band.places[size])
     first = floor(band.first[size] * fabric.stitches_per_cm + 0.5)
     last = stitches - floor(band.last[size] * fabric.stitches_per_cm + 0.5) - band.hole_stitches
-    if band.holes == 1:
+    count = band.holes[size]
+    if count == 1:
         return [first]
-    return [first + floor((last - first) * k / (band.holes - 1) + 0.5) for k in range(band.holes)]
+    return [first + floor((last - first) * k / (count - 1) + 0.5) for k in range(count)]
 
 
 def _holes(band: Band, size: int, stitches: int, rows: int, fabric: Fabric) -> Iterator[SizedSlot]:
@@ -253,7 +280,9 @@ def _holes(band: Band, size: int, stitches: int, rows: int, fabric: Fabric) -> I
     taken: SlotTaken = "eyelet" if band.hole_stitches == 1 else "cast-off"
     for number, place in enumerate(_places(band, size, stitches, fabric), 1):
         first = place - stitches // 2
-        yield SizedSlot(f"buttonhole {number}", row, first, first + band.hole_stitches - 1, taken, band.origin)
+        yield SizedSlot(
+            name=f"buttonhole {number}", row=row, first=first, last=first + band.hole_stitches - 1, taken=taken, origin=band.origin
+        )
 
 
 def _behind(edging: Edging, rows: int, holes: Sequence[SizedSlot]) -> Iterator[SizedSlot]:
@@ -289,8 +318,8 @@ def crowded_holes(design: Design, garments: Sequence[Sequence[SizedBand]]) -> It
             (band.origin.span, "buttonholes-here"),
             notes=tuple(said("band-has", size=design.sizes[i], stitches=made[i].stitches, rows=made[i].rows) for i in over),
             helps=(help_,),
-            sizes=tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else (),
-            buttonholes=band.holes,
+            sizes=only(design.sizes, over),
+            buttonholes=max(band.holes[i] for i in over),
             band=band.name,
         )
 
@@ -340,7 +369,7 @@ def short_starts(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> It
             (piece.origin.span, "begun-here"),
             notes=tuple(said("places", size=design.sizes[i], stitches=made[i][0], places=made[i][1]) for i in over),
             helps=("narrower", "more-edges"),
-            sizes=tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else (),
+            sizes=only(design.sizes, over),
             piece=piece.name,
             along=along,
             widest=Amount(floor(fits / per_cm * 10) / 10),

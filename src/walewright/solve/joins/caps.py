@@ -7,7 +7,7 @@ from math import ceil, floor
 from typing import Literal
 
 from walewright.report.model import Change, Diagnostic, diagnosed
-from walewright.report.said import said
+from walewright.report.said import only, said
 from walewright.solve.algebra.quantities import EXACT
 from walewright.solve.edges.gauge import stages
 from walewright.solve.joins.free_levels import Places, Trial, by_share, leading, measured, model, step_of
@@ -37,7 +37,7 @@ def unmet_cap(trial: Trial, found: Sequence[Places]) -> Diagnostic | None:
         (piece.origin.span, "piece"),
         notes=tuple(said("in-size", size=design.sizes[i], note=sides_told(design, join, i, made[i])) for i in over),
         helps=("change-widths",),
-        sizes=tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else (),
+        sizes=only(design.sizes, over),
         changes=(
             *_other_range(trial, found, over),
             *_other_width(trial, found, over),

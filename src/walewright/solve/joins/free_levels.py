@@ -6,7 +6,7 @@ where there is some, as near to its share as that allows.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from math import ceil, floor
 
@@ -24,6 +24,9 @@ from walewright.solve.sized.garment import sized_pieces
 Places = Mapping[int, int]
 """Variable of a free level to its rows, in pairs; with what else is different then."""
 
+Numbers = tuple[tuple[int, int], ...]
+"""Variables with their numbers, rising."""
+
 
 @dataclass(frozen=True, slots=True)
 class Trial:
@@ -39,6 +42,10 @@ class Trial:
     together: bool = True
     known: dict[tuple[int, int], Places | None] = field(default_factory=dict)
     """What `own_ways` found, by size and step."""
+    rooms: dict[int, _Room] = field(default_factory=dict)
+    """What there is room for, by size."""
+    sized: dict[tuple[str, Numbers], tuple[SizedPiece, ...]] = field(default_factory=dict)
+    """The pieces of the join that have been scheduled, each with those of its numbers that were moved."""
 
     def off(self, size: int, garment: Sequence[SizedPiece]) -> float:
         """By how much the side that moves is longer than it should be, in cm."""
@@ -101,18 +108,43 @@ def by_share(trial: Trial, size: int, step: int) -> Places:
 # ----------------------------------------------------------------- room
 
 
+@dataclass(frozen=True, slots=True)
+class _Room:
+    """What hands and bed ask of one size: for each variable the lines that say something of it, and those that the numbers found
+    so far do not keep."""
+
+    of: Mapping[int, Sequence[Linear]]
+    broken: Sequence[Linear]
+
+
+def _room(trial: Trial, size: int) -> _Room:
+    if size not in trial.rooms:
+        lines = [
+            line
+            for rule in trial.programme.rules
+            if rule.kind in (RuleKind.MACHINE, RuleKind.CONSTRUCTION)
+            for i, line in rule.constraints
+            if i == size
+        ]
+        of: dict[int, list[Linear]] = {}
+        for line in lines:
+            for v, _ in line.terms:
+                of.setdefault(v, []).append(line)
+        trial.rooms[size] = _Room(of, [line for line in lines if not _holds(line, trial.base)])
+    return trial.rooms[size]
+
+
+def _holds(line: Linear, values: Places) -> bool:
+    return line.holds(values) if all(v in values for v, _ in line.terms) else True
+
+
 def possible(trial: Trial, size: int, places: Places) -> bool:
     """Whether hands and bed can do it, with everything else as it is."""
-    values = dict(trial.base) | dict(places)
+    values = {**trial.base, **places}
     if any(number < 0 for number in values.values()):
         return False
-    return all(line.holds(values) for _, line in _asked(trial, size) if all(v in values for v, _ in line.terms))
-
-
-def _asked(trial: Trial, size: int) -> Iterator[tuple[Rule, Linear]]:
-    for rule in trial.programme.rules:
-        if rule.kind in (RuleKind.MACHINE, RuleKind.CONSTRUCTION):
-            yield from ((rule, line) for i, line in rule.constraints if i == size)
+    room = _room(trial, size)
+    return all(_holds(line, values) for lines in (room.broken, *(room.of.get(v, ()) for v in places)) for line in lines)
 
 
 def own_ways(trial: Trial, size: int, step: int) -> Places | None:
@@ -134,9 +166,9 @@ def _each_by_itself(trial: Trial, size: int, share: Places) -> Places | None:
                 least, most = _ends(trial, name, level, size)
                 low, high = (share[v], share[v]) if level is top else (ceil(least / 2 - EXACT), floor(most / 2 + EXACT))
                 lines.append((size, Linear(((v, 1),), max(low, 1), max(high, low))))
-    for _, line in _asked(trial, size):
-        moving = tuple((v, c) for v, c in line.terms if v in share)
-        if moving and all(v in share or v in trial.base for v, _ in line.terms):
+    for line in dict.fromkeys(line for v in share for line in _room(trial, size).of.get(v, ())):
+        if all(v in share or v in trial.base for v, _ in line.terms):
+            moving = tuple((v, c) for v, c in line.terms if v in share)
             still = sum(c * trial.base[v] for v, c in line.terms if v not in share)
             ends = [None if end is None else end - still for end in (line.low, line.high)]
             lines.append((size, Linear(moving, *ends)))
@@ -167,12 +199,20 @@ FreeChange = Callable[[int, int], Places | None]
 
 def measured(trial: Trial, choice: Sequence[Places]) -> tuple[tuple[SizedPiece, ...], ...]:
     """The pieces of the join in every size, scheduled as they would be knitted."""
-    values = dict(trial.base)
-    for places in choice:
-        values |= places
+    moved = {v: at for places in choice for v, at in places.items()}
     names = dict.fromkeys(e.piece for e in (*trial.join.one, *trial.join.other))
-    made = [sized_pieces(trial.design, trial.design.piece(n), trial.terms[n], values, trial.together) for n in names]
+    made = [_sized(trial, name, moved) for name in names]
     return tuple(tuple(of[i] for of in made) for i in range(len(choice)))
+
+
+def _sized(trial: Trial, name: str, moved: Places) -> tuple[SizedPiece, ...]:
+    """One of them; with the same numbers as before it is not scheduled again."""
+    own = frozenset(v for of_size in trial.terms[name] for terms in of_size.all() for v, _ in terms)
+    key = name, tuple(sorted((v, at) for v, at in moved.items() if v in own))
+    if key not in trial.sized:
+        values = {**trial.base, **moved}
+        trial.sized[key] = sized_pieces(trial.design, trial.design.piece(name), trial.terms[name], values, trial.together)
+    return trial.sized[key]
 
 
 def offs(trial: Trial, choice: Sequence[Places]) -> list[float]:

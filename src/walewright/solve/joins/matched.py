@@ -8,7 +8,7 @@ from walewright.counted.edges import held_rows, knitted_rows, split_part
 from walewright.counted.model import SizedPiece
 from walewright.design.model import Design, EdgeJoin, EdgeName, EdgeRun, Fabric
 from walewright.report.model import Diagnostic, diagnosed
-from walewright.report.said import Said, said
+from walewright.report.said import Said, only, said
 from walewright.solve.algebra.programme import Draft, Linear, Lines, asks, total
 from walewright.solve.edges.gauge import level_number
 from walewright.solve.edges.lengths import Garment
@@ -90,7 +90,7 @@ def _told(design: Design, join: EdgeJoin, fault: Said, by_size: Mapping[str, Sai
         *((design.piece(p).origin.span, said("the", name=p)) for p in pieces),
         notes=tuple(said("in-size", size=size, note=note) for size, note in notes.items()),
         helps=("mend",),
-        sizes=tuple(notes) if len(notes) < len(design.sizes) else (),
+        sizes=only(design.sizes, notes),
         facts={"one": spoken(join.one), "other": spoken(join.other), **dict(fault.facts)},
     )
 

@@ -48,7 +48,7 @@ def pinned(
         moving = tuple(name for name in movers(design, join) if name not in done)
         if not moving:
             continue
-        trial = Trial(design, programme, terms, now, join, moving, together)
+        trial = Trial(design=design, programme=programme, terms=terms, base=now, join=join, movers=moving, together=together)
         found = _search(trial)
         for places in found:
             now = now | dict(places)

@@ -11,7 +11,7 @@ from walewright.counted.model import SizedJoin, SizedPiece, SizedSeam
 from walewright.design.model import Design, EdgeJoin, EdgeName, Piece
 from walewright.glue.model import Chain, Glued, Seam
 from walewright.report.model import Change, Diagnostic, diagnosed
-from walewright.report.said import Amount, Fact, Said, said
+from walewright.report.said import Amount, Fact, Said, only, said
 from walewright.solve.joins.joining import easing_mm, longer_cm, near_cm, rounded, spoken
 from walewright.trade.joins import JOINS
 
@@ -41,19 +41,19 @@ def sized_join(design: Design, join: EdgeJoin, size: int, pieces: Sequence[Sized
     easing = easing_mm(join, size) / 10
     if not easing and join.longer is not None:
         # As near as rows allow: what they leave open is what has to be eased in.
-        easing = max(1, ceil(10 * (abs(apart_cm(design, join, size, pieces)) - ROUNDING_CM))) / 10
+        easing = max(1, ceil(10 * (abs(one.cm - other.cm - longer_cm(join, size)) - ROUNDING_CM))) / 10
     return SizedJoin(
-        join.one,
-        join.other,
-        one.rows if along_rows else None,
-        other.rows if along_rows else None,
-        one.cm,
-        other.cm,
-        easing,
-        join.origin,
-        longer_cm(join, size),
-        join.way,
-        join.matching,
+        one=join.one,
+        other=join.other,
+        one_rows=one.rows if along_rows else None,
+        other_rows=other.rows if along_rows else None,
+        one_cm=one.cm,
+        other_cm=other.cm,
+        easing_cm=easing,
+        origin=join.origin,
+        longer_cm=longer_cm(join, size),
+        way=join.way,
+        matching=join.matching,
     )
 
 
@@ -80,14 +80,14 @@ def sized_seam(design: Design, seam: Seam, size: int, pieces: Sequence[SizedPiec
         # As near as rows allow: what they leave open is what has to be eased in.
         easing = max(1, ceil(10 * (abs(one.cm - other.cm - longer) - ROUNDING_CM))) / 10
     return SizedSeam(
-        one.rows if along_rows else None,
-        other.rows if along_rows else None,
-        one.cm,
-        other.cm,
-        easing,
-        longer,
-        tuple(length.stitches for length in _lengths(design, pieces, seam.one)),
-        tuple(length.stitches for length in _lengths(design, pieces, seam.other)),
+        one_rows=one.rows if along_rows else None,
+        other_rows=other.rows if along_rows else None,
+        one_cm=one.cm,
+        other_cm=other.cm,
+        easing_cm=easing,
+        longer_cm=longer,
+        one_stitches=tuple(length.stitches for length in _lengths(design, pieces, seam.one)),
+        other_stitches=tuple(length.stitches for length in _lengths(design, pieces, seam.other)),
     )
 
 
@@ -177,7 +177,7 @@ def uneven_edges(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> It
                 *((o.span, "called") for o in dict.fromkeys(run.origin for run in runs)),
                 notes=tuple(said("rows", size=design.sizes[i], left=rows[i][0], right=rows[i][1]) for i in over),
                 helps=("call-each",),
-                sizes=tuple(design.sizes[i] for i in over) if len(over) < len(design.sizes) else (),
+                sizes=only(design.sizes, over),
                 edge=name,
                 piece=piece.name,
             )
@@ -251,7 +251,7 @@ def unmet(
         *((piece.origin.span, said("the", name=piece.name)) for piece in design.pieces if piece.name in names),
         notes=notes,
         helps=helps or ("change-levels",),
-        sizes=sizes if len(sizes) < len(design.sizes) else (),
+        sizes=only(design.sizes, sizes),
         changes=changes,
         one=spoken(join.one),
         other=spoken(join.other),

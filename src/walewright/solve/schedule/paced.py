@@ -14,7 +14,7 @@ from itertools import groupby, pairwise
 from walewright.counted.model import ShapingPhrase, SizedPiece
 from walewright.design.model import Design, EdgeRun, Piece, Rate
 from walewright.report.model import Diagnostic, diagnosed
-from walewright.report.said import said
+from walewright.report.said import only, said
 from walewright.solve.schedule.spans import GAP, LEFT, PAIR, RIGHT, ShapingSpan
 
 EVEN = 2
@@ -123,7 +123,7 @@ def _not_kept(
         (run.origin.span, "rate"),
         notes=tuple(said("counter", size=size, row=where[0]) for size, where in found.items()),
         helps=(*helps, "end-at-the-level"),
-        sizes=tuple(found) if len(found) < len(design.sizes) else (),
+        sizes=only(design.sizes, found),
         piece=piece.name,
         level=run.to_level,
         rows=rate.rows,

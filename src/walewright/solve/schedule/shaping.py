@@ -37,14 +37,16 @@ def edge_runs(run: EdgeRun, whose: str, spans: Sequence[ShapingSpan]) -> tuple[S
             for span, gap in zip(spans, begin, strict=True)
         ]
     return tuple(
-        SizedRun(run.name, span.from_row, span.to_row, (*head, *tail), run.way, run.origin)
+        SizedRun(name=run.name, from_row=span.from_row, to_row=span.to_row, phrases=(*head, *tail), way=run.way, origin=run.origin)
         for span, head, tail in zip(spans, first, rest, strict=True)
     )
 
 
 def _across(run: EdgeRun, span: ShapingSpan) -> SizedRun:
     change = (ShapingPhrase((0,), (span.change or span.sign,), 1 if span.change else 0),)
-    return SizedRun(run.name, span.from_row, span.to_row, change, run.way, run.origin, across=True)
+    return SizedRun(
+        name=run.name, from_row=span.from_row, to_row=span.to_row, phrases=change, way=run.way, origin=run.origin, across=True
+    )
 
 
 # ----------------------------------------------------------------- when hands can work
@@ -112,7 +114,16 @@ def _even(
         line = targets(line_of(run.path)(span.rest, span.rows), span.rows)
         in_moves = tuple(stitches / size for stitches in line)
         tapers.append(
-            Taper(moves, span.rows, in_moves, slots, 2 if needs_carriage else 1, gap if span.cast_off else 0, size, span.rest)
+            Taper(
+                moves=moves,
+                rows=span.rows,
+                line=in_moves,
+                slots=slots,
+                least_gap=2 if needs_carriage else 1,
+                begin=gap if span.cast_off else 0,
+                size=size,
+                stitches=span.rest,
+            )
         )
         by.append(span.sign * size)
     phrases = phrase_schedules(tapers, by)
@@ -162,5 +173,15 @@ def _curved(
             slots = _even_slots(span, first)
         line = targets(line_of(run.path)(span.rest, span.rows), span.rows)
         single = frozenset(slots) - frozenset(several)
-        flights.append(Flight(span.rest, span.rows, line, _stairs(slots), single, gap if span.cast_off else 0, run.path == "arch"))
+        flights.append(
+            Flight(
+                stitches=span.rest,
+                rows=span.rows,
+                line=line,
+                slots=_stairs(slots),
+                single=single,
+                begin=gap if span.cast_off else 0,
+                steepens=run.path == "arch",
+            )
+        )
     return flight_schedules(flights, [span.sign for span in spans])

@@ -36,7 +36,15 @@ def _width(of: CountedPiece, key: MeasureKey, wanted: Range, stitches: int, row:
     per_cm, panels = of.fabric(row).stitches_per_cm, of.panels_cm(row) if whole else 0.0
     solved = stitches / per_cm + panels
     cm = min(max(solved, wanted[0]), wanted[1])
-    return Deviation(of.piece.name, key, cm, (cm - panels) * per_cm, stitches, solved, "st")
+    return Deviation(
+        piece=of.piece.name,
+        key=key,
+        wanted_cm=cm,
+        wanted=(cm - panels) * per_cm,
+        solved=stitches,
+        solved_cm=solved,
+        unit="st",
+    )
 
 
 def _outline(of: CountedPiece, size: int) -> Iterator[Deviation]:

@@ -79,12 +79,12 @@ def _edge(
     for number, run in enumerate(runs):
         spans = [
             ShapingSpan(
-                2 * amount(edge.from_rows[number], values),
-                2 * amount(edge.to_rows[number], values),
-                sign * amount(edge.moved(number), values),
-                amount(edge.cast_off[number], values),
-                run.steps if run.path == "steps" else 0,
-                between,
+                from_row=2 * amount(edge.from_rows[number], values),
+                to_row=2 * amount(edge.to_rows[number], values),
+                change=sign * amount(edge.moved(number), values),
+                cast_off=amount(edge.cast_off[number], values),
+                steps=run.steps if run.path == "steps" else 0,
+                parted=between,
             )
             for edge, between in zip(edges, parted, strict=True)
         ]
@@ -110,18 +110,18 @@ def _opening(piece: Piece, opening: Opening, terms: Sequence[OpeningTerms], valu
         row, to_row = 2 * amount(own.from_rows, values), 2 * amount(own.to_rows, values)
         made.append(
             SizedOpening(
-                opening.name,
-                row,
-                amount(own.taken, values),
-                amount(own.width, values),
-                _in_one(opening, row, to_row, right[size]),
-                opening.origin,
-                to_row,
-                -amount(own.left.start, values),
-                opening.taken,
-                rejoins(piece, opening),
-                left[size],
-                right[size],
+                name=opening.name,
+                row=row,
+                flat=amount(own.taken, values),
+                width=amount(own.width, values),
+                run=_in_one(opening, row, to_row, right[size]),
+                origin=opening.origin,
+                to_row=to_row,
+                first=-amount(own.left.start, values),
+                taken=opening.taken,
+                rejoins=rejoins(piece, opening),
+                left=left[size],
+                right=right[size],
             )
         )
     return tuple(made)
@@ -141,7 +141,7 @@ def _in_one(opening: Opening, row: int, to_row: int, runs: Runs) -> SizedRun:
                 here, late = ShapingPhrase(phrase.gaps, phrase.by, phrase.times - 1), 0
             phrases.append(here)
         at = max((change for change, _ in run.changes()), default=at)
-    return SizedRun(opening.name, row, to_row, tuple(phrases), opening.way, opening.origin)
+    return SizedRun(name=opening.name, from_row=row, to_row=to_row, phrases=tuple(phrases), way=opening.way, origin=opening.origin)
 
 
 # ----------------------------------------------------------------- the whole piece
@@ -159,19 +159,19 @@ def _piece(design: Design, piece: Piece, terms: PieceTerms, values: Values, outl
     for holes in piece.buttonholes:
         slots += sized_buttonholes(design, piece, holes, rows, begin[holes.edge], left if holes.edge == "left" else right, size)
     made = SizedPiece(
-        piece.name,
-        start,
-        tuple((level.name, rows[level.name]) for level in piece.levels),
-        rows[piece.levels[-1].name],
-        left,
-        right,
-        outline.openings,
-        sized_wedges(piece, terms, values),
-        edging,
-        _widest(start, left, right),
+        name=piece.name,
+        start=start,
+        levels=tuple((level.name, rows[level.name]) for level in piece.levels),
+        rows=rows[piece.levels[-1].name],
+        left=left,
+        right=right,
+        openings=outline.openings,
+        wedges=sized_wedges(piece, terms, values),
+        edging_rows=edging,
+        widest=_widest(start, left, right),
         slots=tuple(sorted(slots, key=lambda s: (s.row, s.first))),
         zones=tuple(sized_zones(design, piece, rows, size, off)),
-        repeats=sized_repeats(piece, rows),
+        repeats=sized_repeats(piece, rows, size),
         lean=off,
     )
     made = replace(made, slots=settled(made, made.slots, frozenset(holes.origin.path for holes in piece.buttonholes)))
