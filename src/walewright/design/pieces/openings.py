@@ -101,6 +101,7 @@ def _flat(node: syntax.Neck, what: Said, width: PerSize | None, place: AmountPla
             "neck-flat",
             (node.flat.span, "flat"),
             (node.width.span, "neck"),
+            helps=("narrower",),
             sizes=place.scope.only(wider or narrower),
             what=what,
             wider=bool(wider),
@@ -128,6 +129,7 @@ def opening(
             "reserved-name/opening",
             (node.span, "opening-called"),
             notes=("kept",),
+            helps=("rename",),
             name=node.name,
             kept=NAMED_ALWAYS,
         )

@@ -39,6 +39,7 @@ def slot(node: syntax.SlotLine, outline: PieceOutline, cloth: PieceCloth) -> Slo
             "reserved-name/opening",
             (node.span, "slot-called"),
             notes=("kept",),
+            helps=("rename",),
             name=node.name,
             kept=NAMED_ALWAYS,
         )

@@ -10,6 +10,7 @@ from walewright.report.english.counts import WORDINGS as COUNTS
 from walewright.report.english.garment import WORDINGS as GARMENT
 from walewright.report.english.lines import WORDINGS as LINES
 from walewright.report.english.materials import WORDINGS as MATERIALS
+from walewright.report.english.openings import WORDINGS as OPENINGS
 from walewright.report.english.patterned import WORDINGS as PATTERNED
 from walewright.report.english.phrases import PHRASES, TERMS
 from walewright.report.english.proven import PHRASES as PROVEN
@@ -21,7 +22,19 @@ from walewright.report.model import Diagnostic
 from walewright.report.wording import Language, Worded, worded
 
 ENGLISH = Language(
-    wordings={**LINES, **VALUES, **MATERIALS, **SHAPES, **CHARTS, **GARMENT, **COUNTS, **PATTERNED, **PROOF, **COMMANDS},
+    wordings={
+        **LINES,
+        **VALUES,
+        **MATERIALS,
+        **SHAPES,
+        **OPENINGS,
+        **CHARTS,
+        **GARMENT,
+        **COUNTS,
+        **PATTERNED,
+        **PROOF,
+        **COMMANDS,
+    },
     phrases={**PHRASES, **COUNTED, **FIGURES, **EDGES, **PROVEN, **OUTSIDE},
     terms=TERMS,
     clauses=CLAUSES,
