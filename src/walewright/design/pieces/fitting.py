@@ -74,7 +74,7 @@ def leaves(
     return False
 
 
-def _beside(side: EdgeSide, where: Said, room: PerSize, place: Place) -> Said:
+def _beside(side: EdgeSide, where: Said, room: PerSize, place: AmountPlace) -> Said:
     """How much fabric is left on a side; or how far beyond the edge it goes, where it does so in every size."""
     if all(cm < -NOTHING for cm in room):
         return said("beyond", side=side, where=where, over=place.per_size(tuple(-cm for cm in room)))
