@@ -41,11 +41,11 @@ from walewright.trade.sides import EdgeSide
 __all__ = [
     "AcrossLine", "Along", "BandLine", "Binary", "Broken", "ButtonholesLine", "Call", "ChartBlock", "ChartKey", "ChartRepeat",
     "ChartRow", "ChartWay", "Comment", "CordLine", "EdgeLine", "EdgeRef", "EdgingLine", "End", "Expr", "FabricBlock",
-    "FinishedLine", "Free", "JoinLine", "LapLine", "Let", "LevelDef", "Levels", "MachineBlock", "MachineFact", "MakingUp",
-    "MotifLine", "Name", "Neck", "Negative", "Node", "Number", "OpeningLine", "OwnFigure", "PatternBlock", "PieceBlock",
-    "PlaceRef", "Regauged", "RepeatLine", "Require", "RightSide", "Round", "ShapeBlock", "Shoulders", "SizeRow", "Sizes",
-    "SlotLine", "Start", "Statement", "Stitch", "StripeRows", "Swatch", "TextLine", "Through", "ToMeasure", "Tree", "Use",
-    "WedgeLine", "Without", "YarnCount", "YarnLine", "ZoneLine",
+    "FinishedLine", "Free", "InLanguage", "JoinLine", "LapLine", "Let", "LevelDef", "Levels", "MachineBlock", "MachineFact",
+    "MakingUp", "MotifLine", "Name", "Neck", "Negative", "Node", "Number", "OpeningLine", "OwnFigure", "PatternBlock",
+    "PieceBlock", "PlaceRef", "Regauged", "RepeatLine", "Require", "RightSide", "Round", "ShapeBlock", "Shoulders", "SizeRow",
+    "Sizes", "SlotLine", "Start", "Statement", "Stitch", "StripeRows", "Swatch", "TextLine", "Through", "ToMeasure", "Tree",
+    "Use", "WedgeLine", "Without", "YarnCount", "YarnLine", "ZoneLine",
 ]  # fmt: skip
 
 
@@ -68,11 +68,20 @@ class Broken(Node):
 
 
 @dataclass(frozen=True, slots=True)
+class InLanguage(Node):
+    """`in german "…"`: what a text is in another printed language."""
+
+    language: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
 class TextLine(Node):
-    """`summary "…"`, `note "…"`, `difficulty "…"`, `story "…"`: `key` is the first word."""
+    """`summary "…"`, `note "…"`, `difficulty "…"`, `story "…"`, `step "…"`: `key` is the first word."""
 
     key: str
     text: str
+    others: tuple[InLanguage, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,6 +90,7 @@ class PatternBlock(Node):
 
     title: str
     body: tuple[Statement, ...]
+    others: tuple[InLanguage, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from walewright.report.english.charts import WORDINGS as CHARTS
 from walewright.report.english.commands import PHRASES as OUTSIDE
 from walewright.report.english.commands import WORDINGS as COMMANDS
+from walewright.report.english.contradictions import PHRASES as CONTRADICTIONS
 from walewright.report.english.counted import PHRASES as COUNTED
 from walewright.report.english.counts import WORDINGS as COUNTS
 from walewright.report.english.garment import WORDINGS as GARMENT
@@ -35,11 +36,13 @@ ENGLISH = Language(
         **PROOF,
         **COMMANDS,
     },
-    phrases={**PHRASES, **COUNTED, **FIGURES, **EDGES, **PROVEN, **OUTSIDE},
+    phrases={**PHRASES, **COUNTED, **FIGURES, **EDGES, **PROVEN, **CONTRADICTIONS, **OUTSIDE},
     terms=TERMS,
     clauses=CLAUSES,
     words=("nought", "one", "two", "three", "four", "five", "six"),
 )
+
+LANGUAGE = ENGLISH
 
 
 def in_english(diagnostic: Diagnostic) -> Worded:

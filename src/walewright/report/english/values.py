@@ -110,6 +110,11 @@ WORDINGS: dict[str, Wording] = {
         labels={"again": "here again", "first": "first here"},
         helps={"leave-one-out": "leave one of the two out"},
     ),
+    "language-twice": Wording(
+        "the text is there twice in {language}",
+        labels={"again": "here again", "first": "first here"},
+        helps={"leave-one-out": "leave one of them out"},
+    ),
     "require-fails/bare": Wording(
         "it is required that {requirement}, and it is not so",
         labels={"fails": "fails in {failing}"},
