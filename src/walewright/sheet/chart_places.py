@@ -14,7 +14,7 @@ from walewright.figures.measures import name_of
 from walewright.guide.model import Guide
 from walewright.guide.numbers import sentence
 from walewright.knit.operations import needle
-from walewright.sheet.model import Cell, Row, RowGroup, SizeTable
+from walewright.sheet.model import Row, RowGroup, SizesTable, TableCell
 from walewright.solve.model import Counts
 
 
@@ -62,7 +62,7 @@ def centres(guide: Guide, chart: Chart, found: tuple[ChartUse, ...]) -> tuple[Ce
     return tuple(Centre(column, word) for column in sorted(lines))
 
 
-def places(guide: Guide, chart: Chart, found: tuple[ChartUse, ...], sizes: tuple[str, ...]) -> SizeTable | None:
+def places(guide: Guide, chart: Chart, found: tuple[ChartUse, ...], sizes: tuple[str, ...]) -> SizesTable | None:
     """The table, one group a place; pieces that are alike share one. None when the chart is not worked."""
     names = _names(guide, found)
     if len({tuple(_across(guide, chart, use)) for use in found}) == 1 and len({tuple(_up(guide, use)) for use in found}) > 1:
@@ -73,7 +73,7 @@ def places(guide: Guide, chart: Chart, found: tuple[ChartUse, ...], sizes: tuple
         ]
     else:
         made = list(_groups(guide, names, [(*_up(guide, use), *_across(guide, chart, use)) for use in found]))
-    return SizeTable(guide.say("places"), sizes, tuple(made), guide.say("places/heading")) if made else None
+    return SizesTable(guide.say("places"), sizes, tuple(made), guide.say("places/heading")) if made else None
 
 
 def _names(guide: Guide, found: tuple[ChartUse, ...]) -> list[str]:
@@ -96,7 +96,7 @@ def _groups(guide: Guide, names: list[str], rows: list[tuple[Row, ...]]) -> Iter
 
 
 def _row(use: ChartUse, label: str, told: Callable[[SizedPiece, SizedChart], str], note: str = "") -> Row:
-    return Row(label, tuple(Cell(told(*at) if at is not None else "–") for at in use.sized), note=note)
+    return Row(label, tuple(TableCell(told(*at) if at is not None else "–") for at in use.sized), note=note)
 
 
 def _up(guide: Guide, use: ChartUse) -> Iterator[Row]:

@@ -7,9 +7,9 @@ from collections.abc import Iterable
 from walewright.guide.model import Guide
 from walewright.guide.numbers import CM_PER_INCH, sentence
 from walewright.proof.model import JoinProof, PieceProof, Proof, SizeProof
-from walewright.sheet.model import Cell, Checked, Row, RowGroup, SizeTable
+from walewright.sheet.model import Checked, Row, RowGroup, SizesTable, TableCell
 
-ABSENT = Cell("–")
+ABSENT = TableCell("–")
 
 
 def checked(guide: Guide, proof: Proof, units: str) -> Checked:
@@ -39,7 +39,7 @@ def _piece(size: SizeProof, name: str) -> PieceProof | None:
     return next((p for p in size.pieces if p.name == name), None)
 
 
-def _piece_table(guide: Guide, proof: Proof, name: str, sizes: tuple[str, ...], units: str) -> SizeTable:
+def _piece_table(guide: Guide, proof: Proof, name: str, sizes: tuple[str, ...], units: str) -> SizesTable:
     pieces = [_piece(s, name) for s in proof.sizes]
     keys = dict.fromkeys(m.key for p in pieces if p for m in p.measures)
     rows = []
@@ -50,34 +50,34 @@ def _piece_table(guide: Guide, proof: Proof, name: str, sizes: tuple[str, ...], 
             if measure is None:
                 cells.append(ABSENT)
             else:
-                cells.append(Cell(_length(measure.knitted_cm, units), _length(measure.wanted_cm, units)))
+                cells.append(TableCell(_length(measure.knitted_cm, units), _length(measure.wanted_cm, units)))
         rows.append(Row(sentence(guide.measure(key)), tuple(cells)))
     unit = guide.say("sizes/in" if units == "in" else "sizes/cm")
-    return SizeTable(guide.say("checked/piece", piece=sentence(name), unit=unit), sizes, (RowGroup("", tuple(rows)),))
+    return SizesTable(guide.say("checked/piece", piece=sentence(name), unit=unit), sizes, (RowGroup("", tuple(rows)),))
 
 
-def _whole_table(guide: Guide, proof: Proof, sizes: tuple[str, ...], units: str) -> SizeTable:
-    def row(key: str, cells: Iterable[Cell]) -> Row:
+def _whole_table(guide: Guide, proof: Proof, sizes: tuple[str, ...], units: str) -> SizesTable:
+    def row(key: str, cells: Iterable[TableCell]) -> Row:
         return Row(guide.say(f"checked/{key}"), tuple(cells))
 
     bed = (
         row("needles", (_needles(s) for s in proof.sizes)),
-        row("most", (Cell(str(max((p.most_stitches for p in s.pieces), default=0))) for s in proof.sizes)),
-        row("loops", (Cell(_thousands(s.loops)) for s in proof.sizes)),
-        row("words", (Cell(guide.say("checked/yes" if s.read_back else "checked/no")) for s in proof.sizes)),
+        row("most", (TableCell(str(max((p.most_stitches for p in s.pieces), default=0))) for s in proof.sizes)),
+        row("loops", (TableCell(_thousands(s.loops)) for s in proof.sizes)),
+        row("words", (TableCell(guide.say("checked/yes" if s.read_back else "checked/no")) for s in proof.sizes)),
     )
     groups = [RowGroup(guide.say("checked/bed"), bed)]
     joins = dict.fromkeys(j.join for s in proof.sizes for j in s.joins)
     if joins:
         groups.append(RowGroup(guide.say("checked/seams"), tuple(_seam(guide, proof, join, units) for join in joins)))
-    return SizeTable(guide.say("checked/whole"), sizes, tuple(groups))
+    return SizesTable(guide.say("checked/whole"), sizes, tuple(groups))
 
 
-def _needles(size: SizeProof) -> Cell:
+def _needles(size: SizeProof) -> TableCell:
     if not size.pieces:
         return ABSENT
     widest = max(size.pieces, key=lambda p: p.most_stitches)
-    return Cell(widest.first_needle, widest.last_needle)
+    return TableCell(widest.first_needle, widest.last_needle)
 
 
 def _seam(guide: Guide, proof: Proof, join: int, units: str) -> Row:
@@ -91,10 +91,10 @@ def _seam(guide: Guide, proof: Proof, join: int, units: str) -> Row:
     )
 
 
-def _sides(join: JoinProof, in_rows: bool, units: str) -> Cell:
+def _sides(join: JoinProof, in_rows: bool, units: str) -> TableCell:
     if in_rows:
-        return Cell(str(join.one_rows), str(join.other_rows))
-    return Cell(_length(join.one_cm, units), _length(join.other_cm, units))
+        return TableCell(str(join.one_rows), str(join.other_rows))
+    return TableCell(_length(join.one_cm, units), _length(join.other_cm, units))
 
 
 def _length(value_cm: float, units: str) -> str:

@@ -11,20 +11,20 @@ from walewright.guide.model import Guide
 from walewright.guide.numbers import cm, inches, length, sentence
 from walewright.report.said import Said, said
 from walewright.sheet import fitting
-from walewright.sheet.model import Cell, Row, RowGroup, SizeTable
+from walewright.sheet.model import Row, RowGroup, SizesTable, TableCell
 
 FinishedMeasure = tuple[str, Said, tuple[float, ...]]
 """(piece, what, cm in each size)"""
 
 
-def size_table(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], fit: Fit | None, units: str) -> SizeTable:
+def size_table(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], fit: Fit | None, units: str) -> SizesTable:
     """To fit, from the source's size rows so marked; finished, from the knitted garment; ease, where both are known."""
     to_fit = tuple(Row(sentence(m.name), _cells(m.values, units)) for m in design.measurements if m.to_fit)
     finished = tuple(Row(label, _cells(values, units)) for label, values in _finished(guide, pieces, fit))
     between = tuple(Row(label, _cells(values, units)) for label, values in (fitting.eases(guide, fit) if fit is not None else ()))
     named = (("sizes/to-fit", to_fit), ("sizes/finished", finished), ("sizes/ease", between))
     groups = tuple(RowGroup(guide.say(title), rows) for title, rows in named if rows)
-    return SizeTable(guide.say("sizes", unit=guide.say(f"sizes/{units}")), design.sizes, groups)
+    return SizesTable(guide.say("sizes", unit=guide.say(f"sizes/{units}")), design.sizes, groups)
 
 
 def size_notes(guide: Guide, design: Design, fit: Fit | None, units: str) -> tuple[str, ...]:
@@ -50,8 +50,8 @@ def seam_note(guide: Guide, design: Design, units: str) -> str:
     return guide.say("sizes/seamed", note=note, told=guide.say(f"told/{units}", cm=in_cm, inches=in_inches))
 
 
-def _cells(values: tuple[float, ...], units: str) -> tuple[Cell, ...]:
-    return tuple(Cell(*length(v, units)) for v in values)
+def _cells(values: tuple[float, ...], units: str) -> tuple[TableCell, ...]:
+    return tuple(TableCell(*length(v, units)) for v in values)
 
 
 # ----------------------------------------------------------------- rows of the table

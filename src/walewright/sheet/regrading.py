@@ -9,7 +9,7 @@ from walewright.figures.measures import name_of
 from walewright.guide.model import Guide
 from walewright.guide.numbers import length, sentence
 from walewright.sheet.fitting import told
-from walewright.sheet.model import Cell, ListTable, Regrade, Row, RowGroup, SizeTable
+from walewright.sheet.model import ListTable, Regrade, Row, RowGroup, SizesTable, TableCell
 from walewright.sheet.supplies import stitch_words
 
 
@@ -51,7 +51,7 @@ def to_regrade(guide: Guide, design: Design, units: str) -> Regrade:
     source = source_of(design)
     caption = guide.say("regrade/measures", unit=guide.say(f"regrade/{units}"))
     rows = tuple(_measure(guide, m, units) for m in source.measurements)
-    measures = SizeTable(caption, design.sizes, (RowGroup("", rows),)) if rows else None
+    measures = SizesTable(caption, design.sizes, (RowGroup("", rows),)) if rows else None
     heads = guide.say("regraded/what"), guide.say("regrade/option"), guide.say("regraded/source")
     others = ListTable(guide.say("regrade/others"), heads, tuple(_others(guide, source)))
     such_as = guide.say("regrade/such-as", command=_command(source, design.file.rpartition("/")[2]))
@@ -62,7 +62,7 @@ def _measure(guide: Guide, row: Measurement, units: str) -> Row:
     about = row.about
     if row.to_fit:
         about = guide.say("regrade/about-to-fit", about=about) if about else guide.say("regrade/to-fit")
-    return Row(sentence(row.name), tuple(Cell(*length(v, units)) for v in row.values), note=about)
+    return Row(sentence(row.name), tuple(TableCell(*length(v, units)) for v in row.values), note=about)
 
 
 def _others(guide: Guide, source: Edition) -> Iterator[tuple[str, str, str]]:

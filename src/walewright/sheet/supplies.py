@@ -11,22 +11,22 @@ from walewright.design.model import Design, Fabric
 from walewright.guide.model import Guide
 from walewright.guide.numbers import CM_PER_INCH, SizedFigure, cm, figure, graded, metres, sentence, unmarked, whole_grams
 from walewright.proof.model import Proof
-from walewright.sheet.model import Cell, Fact, Row, RowGroup, SizeTable, Tension
+from walewright.sheet.model import Fact, Row, RowGroup, SizesTable, TableCell, Tension
 from walewright.solve.model import Counts
 
 
-def yarn_table(guide: Guide, design: Design, proof: Proof) -> SizeTable:
+def yarn_table(guide: Guide, design: Design, proof: Proof) -> SizesTable:
     """Balls, metres and grams of each yarn a size, and what the grams are for."""
     groups = []
     for yarn in design.yarns:
         uses = [next((u for u in size.yarn if (u.yarn, u.kind) == (yarn.name, "yarn")), None) for size in proof.sizes]
         parts = [whole_grams(u.garment_grams, u.swatch_grams, u.reserve_grams) if u else None for u in uses]
         rows = (
-            Row(guide.say("yarn/balls"), tuple(Cell(str(u.balls) if u else "–") for u in uses)),
-            Row(guide.say("yarn/metres"), tuple(Cell(str(math.ceil(u.metres - 1e-9)) if u else "–") for u in uses)),
-            Row(guide.say("yarn/grams"), tuple(Cell(str(part[-1]) if part else "–") for part in parts)),
+            Row(guide.say("yarn/balls"), tuple(TableCell(str(u.balls) if u else "–") for u in uses)),
+            Row(guide.say("yarn/metres"), tuple(TableCell(str(math.ceil(u.metres - 1e-9)) if u else "–") for u in uses)),
+            Row(guide.say("yarn/grams"), tuple(TableCell(str(part[-1]) if part else "–") for part in parts)),
             *(
-                Row(guide.say(f"yarn/{what}"), tuple(Cell(str(part[at]) if part else "–") for part in parts))
+                Row(guide.say(f"yarn/{what}"), tuple(TableCell(str(part[at]) if part else "–") for part in parts))
                 for at, what in enumerate(("garment", "swatches", "reserve"))
             ),
         )
@@ -35,7 +35,7 @@ def yarn_table(guide: Guide, design: Design, proof: Proof) -> SizeTable:
     away = tuple(_comes_away(guide, proof))
     if away:
         groups.append(RowGroup(guide.say("yarn/away"), away))
-    return SizeTable(guide.say("yarn"), design.sizes, tuple(groups))
+    return SizesTable(guide.say("yarn"), design.sizes, tuple(groups))
 
 
 def _comes_away(guide: Guide, proof: Proof) -> Iterator[Row]:
@@ -43,7 +43,7 @@ def _comes_away(guide: Guide, proof: Proof) -> Iterator[Row]:
     for kind in ("waste", "ravel"):
         uses = [sum(u.metres for u in size.yarn if u.kind == kind) for size in proof.sizes]
         if any(uses):
-            yield Row(guide.say(f"yarn/{kind}"), tuple(Cell(metres(m)) for m in uses))
+            yield Row(guide.say(f"yarn/{kind}"), tuple(TableCell(metres(m)) for m in uses))
 
 
 def yarn_notes(guide: Guide, proof: Proof) -> tuple[str, ...]:
