@@ -8,13 +8,15 @@ from __future__ import annotations
 import os
 
 import pytest
-from hypothesis import is_hypothesis_test, settings
+from hypothesis import HealthCheck, is_hypothesis_test, settings
 
 from tests.draws import PROFILES
 from tests.whole import shipped_once
 
 for name, examples in PROFILES.items():
-    settings.register_profile(name, derandomize=name != "explore", deadline=None, max_examples=examples)
+    # How long a draw takes depends on what else the computer does, and says nothing of the compiler.
+    unhurried = {"deadline": None, "suppress_health_check": [HealthCheck.too_slow]}
+    settings.register_profile(name, derandomize=name != "explore", max_examples=examples, **unhurried)
 
 
 def _campaign(config: pytest.Config) -> bool:

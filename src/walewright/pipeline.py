@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from walewright.glue.model import Glued
     from walewright.knit.operations import Work
     from walewright.knit.steps import SizePlan
+    from walewright.languages import PrintedIn
     from walewright.proof.model import Proof
     from walewright.solve.model import Counts
     from walewright.source.syntax import Shape, Tree
@@ -45,6 +46,10 @@ class Outcome:
     proof: Proof | None = None
     """There only when every size was knitted as wanted and read back as printed."""
     diagnostics: tuple[Diagnostic, ...] = ()
+    language: PrintedIn | None = None
+    """What the instructions are printed in; English where nothing is said."""
+    read: tuple[Work, ...] = ()
+    """The work of each size as the printed words tell it."""
 
     @property
     def proven(self) -> bool:
@@ -57,13 +62,13 @@ class Outcome:
         return self.design, self.counts, self.instructions, self.proof
 
 
-def compile(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome:
+def compile(text: str, file: str, shipped: Shipped, changes: Changes, language: PrintedIn | None = None) -> Outcome:
     """Take the source `text`, called `file` in messages, through all stages.
 
     `shipped` are the tables and machines that a source can name, `changes` the knitter's own sizes, tensions and
-    measurements. Goes as far as it can and never raises for a fault of the author's.
+    measurements, `language` what is printed in, if not English. Goes as far as it can and never raises for a fault of the author's.
     """
-    outcome = understood(text, file, shipped, changes)
+    outcome = understood(text, file, shipped, changes, language)
     if outcome.design is None or has_errors(outcome.diagnostics):
         return outcome
     return from_design(outcome)
@@ -110,9 +115,9 @@ def _refused(outcome: Outcome) -> frozenset[str]:
     return frozenset(size for d in outcome.diagnostics if d.severity is Severity.ERROR for size in d.sizes or every)
 
 
-def understood(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome:
+def understood(text: str, file: str, shipped: Shipped, changes: Changes, language: PrintedIn | None = None) -> Outcome:
     """As `compile`, as far as what the source means."""
-    return _understand(Outcome(file, text), shipped, changes)
+    return _understand(Outcome(file, text, language=language), shipped, changes)
 
 
 def _understand(outcome: Outcome, shipped: Shipped, changes: Changes) -> Outcome:
@@ -121,7 +126,8 @@ def _understand(outcome: Outcome, shipped: Shipped, changes: Changes) -> Outcome
     tree, unread = source.read(outcome.file, outcome.text)
     # A source with broken lines is still understood, so that the author hears of every mistake at once.
     shapes, unshaped = _shapes(tree, shipped)
-    meant, unclear = design.understand(tree, shipped, changes, shapes)
+    spoken = source.in_language(tree, _named(outcome))
+    meant, unclear = design.understand(spoken, shipped, changes, shapes)
     return replace(outcome, tree=tree, design=meant, diagnostics=(*unread, *unshaped, *unclear))
 
 
@@ -178,15 +184,16 @@ def _knit_and_write(outcome: Outcome) -> Outcome:
     plans = knit.plan(outcome.design, outcome.glued, outcome.counts)
     works = tuple(knit.expand(plan, outcome.design.charts) for plan in plans)
     machine = _bed(outcome.design)
+    language = _printed(outcome).writing
     results = tuple(bed.knit(work, machine) for work in works)
-    instructions = write.write(plans, outcome.design.sizes, outcome.design.charts)
+    instructions = write.write(plans, language, outcome.design.sizes, outcome.design.charts)
     return replace(
         outcome,
         plans=plans,
         works=works,
         results=results,
         instructions=instructions,
-        plain_text=write.plain_text(instructions),
+        plain_text=write.plain_text(instructions, language),
     )
 
 
@@ -206,14 +213,26 @@ def _prove(outcome: Outcome) -> Outcome:
     assert outcome.counts is not None
     assert outcome.glued is not None
     machine = _bed(outcome.design)
-    works, unread = readback.read_back_all(outcome.plain_text)
+    works, unread = readback.read_back_all(outcome.plain_text, _printed(outcome).reading)
     again: tuple[BedResult | None, ...] = (None,) * len(outcome.design.sizes)
     if works is not None:
         # The bed is a function of the work alone: the same moves, one by one, are the same fabric without knitting it again.
         planned = zip(works, outcome.works, outcome.results, strict=True)
         again = tuple(result if read == work else bed.knit(read, machine) for read, work, result in planned)
     proven, faults = proof.prove(outcome.design, outcome.glued, outcome.counts, outcome.works, outcome.results, again)
-    return replace(outcome, proof=proven, diagnostics=(*outcome.diagnostics, *unread, *faults))
+    return replace(outcome, read=works or (), proof=proven, diagnostics=(*outcome.diagnostics, *unread, *faults))
+
+
+def _named(outcome: Outcome) -> str:
+    from walewright.languages import ENGLISH
+
+    return outcome.language.name if outcome.language is not None else ENGLISH
+
+
+def _printed(outcome: Outcome) -> PrintedIn:
+    from walewright.languages import printed
+
+    return outcome.language or printed()
 
 
 def _bed(design: Design) -> Bed:

@@ -97,7 +97,7 @@ def followed(outcome: Outcome, told: list[Diagnostic]) -> dict[str, list[int]]:
     ways = [(c, (c,)) for c in told[0].changes] if len(told) == 1 else [(told[0].changes[0], tuple(d.changes[0] for d in told))]
     found: dict[str, list[int]] = {}
     for first, all_of_them in ways:
-        counts = found.setdefault(f"{told[0].code}: {first[0].what}", [0, 0])
+        counts = found.setdefault(f"{told[0].code}: {first[0].figure}", [0, 0])
         counts[0] += 1
         counts[1] += _proven(outcome, outcome.design, [change for changes in all_of_them for change in changes])
     return found

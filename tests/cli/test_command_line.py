@@ -29,6 +29,8 @@ Said = pytest.CaptureFixture[str]
         (["show", "knit", "x.wale", "y.wale"], "command-line", "one argument more than the command takes: y.wale"),
         (["show", "knit", "x.wale", "y", "z"], "command-line", "2 arguments more than the command takes: y, z"),
         (["build", "x.wale", "--paper", "a5"], "option-value", "a5"),
+        (["build", "x.wale", "--language", "englisch"], "language-unknown", "did you mean english?"),
+        (["check", "x.wale", "--language=welsh"], "language-unknown", "write one of english"),
         (["build", "x.wale", "--units", "ells"], "option-value", "ells"),
         (["build", "x.wale", "--as", "pdf,doc"], "option-value", "doc"),
         (["check", "x.wale", "--size"], "option-value", "--size"),

@@ -105,7 +105,9 @@ def test_a_neck_wider_than_its_piece_says_by_how_much() -> None:
 def test_an_opening_over_one_edge_says_how_far_it_is_off() -> None:
     said = only(piece("opening slit 10 cm wide from low to high, 16 cm right of centre"))
     assert said.code == "beyond-the-edge"
-    assert in_english(said).notes[1] == "right of it, at its top, the piece has -1 cm"
+    left, right = in_english(said).notes
+    assert left == "left of it, at its top, the piece has 31 cm"
+    assert right == "on the right, at its top, it goes 1 cm beyond the edge of the piece"
     assert in_english(said).helps == ("make it 1.5 cm narrower at least on that side, or move it as far towards the centre",)
 
 

@@ -7,6 +7,7 @@ from dataclasses import MISSING, fields, is_dataclass
 import pytest
 
 from walewright.knit import operations, steps
+from walewright.knit.copies import NONE
 
 UNSAID = {
     # Folded towards the knitter; hung, or begun on waste yarn, as it is usually done.
@@ -15,11 +16,12 @@ UNSAID = {
     "RehangStart": {"facing": "purl"},
     "Rehang": {"facing": "purl"},
     "HangFeet": {"behind": False},
-    "PickUpAlong": {"copy": "", "loops": ""},
+    "PickUpAlong": {"copy": NONE, "loops": ""},
     "PickUpEdge": {"over": False, "facing": "purl", "left_end": "", "copy": 0},
-    "HangToLink": {"copy": ""},
+    "HangToLink": {"copy": NONE},
+    "Copy": {"number": 0, "each": False},
     # Sewn edge to edge, neither longer than the other.
-    "JoinEdges": {"longer_mm": 0, "way": "sewn", "rows": 0, "one_mm": 0, "other_mm": 0, "edges": "", "strips": ""},
+    "JoinEdges": {"longer_mm": 0, "way": "sewn", "rows": 0, "one_mm": 0, "other_mm": 0, "edges": "", "strips": ()},
     "Join": {"longer_mm": 0, "way": "sewn", "rows": 0, "one_mm": 0, "other_mm": 0},
     # No length of yarn is kept for anything.
     "SlotOnWaste": {"length_cm": 0},
@@ -37,8 +39,8 @@ UNSAID = {
     "LatchPanelInStages": {"sooner": ""},
     "LatchUp": {"goes_on": False},
     "MarkEdges": {"ends": "both ends", "at": "begin"},
-    "Say": {"head": "Note"},
-    "StepBlock": {"joining": False, "before": "", "of": ""},
+    "Say": {"manner": "note"},
+    "StepBlock": {"joining": False, "before": "", "of": "", "linked": None},
     "Block": {"copies": 1, "of": ""},
 }
 

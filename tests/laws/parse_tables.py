@@ -5,12 +5,13 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from walewright.languages import known, printed
 from walewright.readback import sentences
 from walewright.source import grammar
 from walewright.world.tables import Grammar, tables
 
 FOLDER = Path(__file__).resolve().parents[2] / "grammar"
-GRAMMARS = (grammar.GRAMMAR, sentences.GRAMMAR)
+GRAMMARS = (grammar.GRAMMAR, *(sentences.grammar(printed(name).reading) for name in known()))
 
 
 def file(of: Grammar) -> Path:

@@ -19,7 +19,7 @@ CELL = frozenset({"cell"})
 REPORTING = {"report": NOTHING, "diagnosed": NOTHING, "report_cell": CELL, "_report": CELL}
 """Functions that report a kind, their first argument, and the facts that they add to those given."""
 
-NO_FACTS = frozenset({"notes", "helps", "sizes", "severity", "changes", "facts", "given", "also"})
+NO_FACTS = frozenset({"notes", "helps", "sizes", "severity", "changes", "facts", "given", "also", "other_ways"})
 """What is given by name besides facts."""
 
 GROUPS = ("labels", "notes", "helps")

@@ -33,7 +33,6 @@ OPEN = {
     "design.model.wearing.Measured.at": AUTHORS,
     "design.pieces.shapes._Values.shape": AUTHORS,
     "fit.model.Girth.at": AUTHORS,
-    "knit.steps.StepBlock.before": AUTHORS,
     "report.model.Change.at": AUTHORS,
     "solve.edges.bed_width.Station.at": AUTHORS,
     "source.piece_lines.Without.part": AUTHORS,

@@ -6,7 +6,8 @@ import ast
 import re
 import sys
 import tomllib
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
+from functools import cache
 from importlib.metadata import packages_distributions
 
 from tests.laws.code_tree import ROOT, modules, tree
@@ -39,9 +40,15 @@ def imported(trees: Iterable[ast.Module]) -> set[str]:
     return names - OWN - sys.stdlib_module_names
 
 
+@cache
+def installed() -> Mapping[str, list[str]]:
+    """Top names of all that is installed, to the packages that bring them: every package's list of files is read for it."""
+    return packages_distributions()
+
+
 def distributions(names: Iterable[str]) -> set[str]:
     """What has to be installed for these imports; a name that nothing installed brings stands for itself."""
-    known = packages_distributions()
+    known = installed()
     return {plain(known.get(name, [name])[0]) for name in names}
 
 

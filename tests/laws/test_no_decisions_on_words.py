@@ -44,6 +44,7 @@ ALLOWED = {
     "report.places.place": "the author's source, cut into lines",
     "write.plain._kept": "where a line may break: a figure's brackets stay together",
     "write.said.capital": "the capital of a sentence",
+    "write.said.small": "the capital of a sentence",
 }
 """Functions that take words apart, and what for: none of them decides by what the words say."""
 

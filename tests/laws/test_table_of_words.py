@@ -12,11 +12,14 @@ import ast
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import cache
 from pathlib import Path
 from string import Formatter
 
 import pytest
 
+from tests.laws.code_tree import tree
+from tests.laws.reported import called
 from walewright.report.codes import CODES
 from walewright.report.english import ENGLISH
 from walewright.report.wording import Wording
@@ -48,7 +51,7 @@ class Call:
 
     @property
     def maker(self) -> str:
-        return ast.unparse(self.node.func).rpartition(".")[2]
+        return called(self.node)
 
     @property
     def open(self) -> bool:
@@ -58,7 +61,7 @@ class Call:
 
 def trees(stage: str) -> Iterator[tuple[Path, ast.Module]]:
     for path in sorted((PACKAGE / stage).rglob("*.py")):
-        yield path, ast.parse(path.read_text(encoding="utf-8"))
+        yield path, tree(path)
 
 
 def strings(node: ast.AST) -> Iterator[str]:
@@ -75,10 +78,15 @@ def strings(node: ast.AST) -> Iterator[str]:
             yield "".join(parts)
 
 
-def calls(stage: str) -> Iterator[Call]:
+@cache
+def calls(stage: str) -> tuple[Call, ...]:
+    return tuple(_calls(stage))
+
+
+def _calls(stage: str) -> Iterator[Call]:
     for path, module in trees(stage):
         for node in ast.walk(module):
-            if isinstance(node, ast.Call) and ast.unparse(node.func).rpartition(".")[2] in MAKERS:
+            if isinstance(node, ast.Call) and called(node) in MAKERS:
                 first = node.args[1:2] if ast.unparse(node.func) == "refusal" else node.args[:1]
                 kinds = tuple(kind for arg in first for kind in strings(arg))
                 if kinds:

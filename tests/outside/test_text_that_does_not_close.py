@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
+from tests.in_english import plain_text, read_back, write
 from walewright.bed import Bed, knit
 from walewright.knit import steps as st
-from walewright.readback import read_back
-from walewright.write import plain_text, write
 
 
 def printed(name: str, steps: tuple[st.Step, ...]) -> str:
     """One piece of one size as it is printed."""
-    block = st.StepBlock(name, name, 1, (("Shape", steps),))
+    block = st.StepBlock(name, 1, (("Shape", steps),))
     return plain_text(write((st.SizePlan("M", (block,)),), ("M",)))
 
 

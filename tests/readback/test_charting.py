@@ -4,13 +4,12 @@ from __future__ import annotations
 
 import pytest
 
+from tests.in_english import plain_text, read_back, write
 from tests.write.chart_garments import CELLS, PICTURE_CELLS, chart, worked
 from walewright.design.model import Cell, Chart
 from walewright.knit import operations as op
 from walewright.knit import steps as st
 from walewright.knit.steps import Step
-from walewright.readback import read_back
-from walewright.write import plain_text, write
 
 LEFT, RIGHT = op.Pass("left"), op.Pass("right")
 

@@ -6,16 +6,14 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 
 from tests.draws import draws
+from tests.in_english import drawing, laid_out, plain_text, read_back_all, write
 from tests.write.chart_garments import CELLS, LOZENGE, PICTURE_CELLS, ROSE, WIDE, chart, charted_plans, charts, edged, worked
 from walewright.design.model import Cell, Chart
 from walewright.knit import expand
 from walewright.knit import operations as op
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan
-from walewright.readback import read_back_all
-from walewright.readback.charts import Drawing, Mark, drawing
-from walewright.readback.layout import laid_out
-from walewright.write import plain_text, write
+from walewright.readback.charts import Drawing, Mark
 
 
 def printed(*drawn: Chart) -> str:

@@ -7,11 +7,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as hs
 
 from tests.draws import draws
+from tests.in_english import plain_text, read_back, read_back_all, write
 from tests.write.garments import three_sizes
 from walewright.knit import expand
-from walewright.readback import read_back, read_back_all
 from walewright.report.english import in_english
-from walewright.write import plain_text, write
 
 TEXT = plain_text(write(three_sizes()))
 

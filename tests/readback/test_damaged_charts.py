@@ -7,11 +7,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as hs
 
 from tests.draws import draws
+from tests.in_english import plain_text, read_back, write
 from tests.write.chart_garments import LOZENGE, ROSE, WIDE, worked
 from walewright.knit import steps as st
-from walewright.readback import read_back
 from walewright.report.english import in_english
-from walewright.write import plain_text, write
 
 PLAN = worked(
     "M",

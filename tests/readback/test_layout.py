@@ -4,8 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from walewright.readback.layout import is_note, laid_out
-from walewright.write.sections import heading
+from tests.in_english import heading, is_note, laid_out
 
 
 @pytest.mark.parametrize(

@@ -6,13 +6,12 @@ import re
 
 import pytest
 
+from tests.in_english import plain_text, read_back_all, write
 from tests.write.rich_garments import hoods, yokes
 from walewright.knit import expand
 from walewright.knit import operations as op
 from walewright.knit.steps import SizePlan
-from walewright.readback import read_back_all
 from walewright.report.english import in_english
-from walewright.write import plain_text, write
 
 
 @pytest.mark.parametrize("plans", [hoods(), hoods()[:1], yokes(1), yokes(3), yokes(8)], ids=["3 hoods", "hood", "1", "3", "8"])

@@ -5,11 +5,10 @@ from __future__ import annotations
 from hypothesis import HealthCheck, given, settings
 
 from tests.draws import draws
+from tests.in_english import plain_text, read_back, read_back_all, write
 from tests.write.garments import size_plans, three_sizes
 from walewright.knit import expand
 from walewright.knit.steps import SizePlan
-from walewright.readback import read_back, read_back_all
-from walewright.write import plain_text, write
 
 
 def test_a_garment() -> None:

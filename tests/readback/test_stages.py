@@ -4,13 +4,12 @@ from __future__ import annotations
 
 import pytest
 
+from tests.in_english import plain_text, read_back, read_back_all, write
 from walewright.bed import Bed, knit
 from walewright.knit import expand
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan, Step, StepBlock
-from walewright.readback import read_back, read_back_all
 from walewright.report.english import in_english
-from walewright.write import plain_text, write
 
 BED = Bed(100, (1, 2, 3))
 SOONER = ", sooner where its st is about to be moved, cast off, held, taken off or hung with another"
@@ -21,7 +20,7 @@ def piece(size: str, half: int, *steps: Step) -> SizePlan:
         *(st.CarriageAt("right"), st.NeedlesToWork(-half, half - 1, 2 * half), st.UseYarnStep("wool", "4")),
         *(st.ClosedStart("e-wrap"), st.SetRowCounter(0)),
     )
-    return SizePlan(size, (StepBlock("back", "back", 1, (("Knit", (*begin, *steps)),)),))
+    return SizePlan(size, (StepBlock("back", 1, (("Knit", (*begin, *steps)),)),))
 
 
 def ribbed(size: str, half: int, rows: tuple[int, ...]) -> SizePlan:

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import pytest
 
+from tests.in_english import read_back
 from walewright.knit import operations as op
-from walewright.readback import read_back
 from walewright.report.english import in_english
 
 START = (

@@ -49,6 +49,23 @@ def test_a_slope_moves_as_far_as_its_rows_go(workshop: type[Workshop], by: float
     assert (counts is not None) == possible
 
 
+@pytest.mark.parametrize(("least", "most", "possible"), [(-12.0, -8.0, True), (-12.0, -9.0, False), (-12.0, 2.0, True)])
+def test_a_free_width_counts_at_its_nearest(workshop: type[Workshop], least: float, most: float, possible: bool) -> None:
+    """15 rows: an edge that may go 8 cm in need not go 12; one that has to go 9 cannot, and no figure of it can be written."""
+    shop = workshop("M")
+    design = sloped(shop, least)
+    free = replace(design.piece("front").left[1], most=shop.each(most))
+    runs = (design.piece("front").left[0], free, design.piece("front").left[2])
+    design = replace(design, pieces=(replace(design.piece("front"), left=runs, right=runs),))
+    counts, told = solve(design)
+    assert (counts is not None) == possible
+    if not possible:
+        (flat,) = told
+        assert flat.code == "slope-too-flat"
+        assert {change.figure for changes in flat.changes for change in changes} <= {"height", "most"}
+        assert flat.changes
+
+
 @pytest.mark.parametrize("left_only", [False, True])
 @pytest.mark.parametrize("by", [-12.0, 7.0])
 def test_what_is_proposed_for_a_slope_does(workshop: type[Workshop], by: float, left_only: bool) -> None:
@@ -69,7 +86,7 @@ def test_only_the_sizes_concerned_are_told_and_changed(workshop: type[Workshop])
     assert said.sizes == ("S",)
     assert in_english(said).labels[0] == "by 9 cm over 12 rows (S), 18 rows (M)"
     assert in_english(said).notes == ("it moves by 3 cm too much, or its end is 2 cm too low",)
-    sizes = [[size for size, _ in change[0].values] for change in said.changes if change[0].what != "steps"]
+    sizes = [[size for size, _ in change[0].values] for change in said.changes if change[0].figure != "steps"]
     assert sizes == [["S"], ["S"]]
 
 
@@ -110,7 +127,7 @@ def test_a_wedge_has_a_stitch_for_each_step(workshop: type[Workshop], wide: floa
         otherwise = changed(design, change)
         assert otherwise is not None
         assert solve(otherwise)[0] is not None
-    assert possible or [change[0].what for change in told[0].changes] == ["wedge", "height"]
+    assert possible or [change[0].figure for change in told[0].changes] == ["wedge", "height"]
 
 
 def test_a_wedge_of_a_mirror_image_is_changed_with_its_models(workshop: type[Workshop]) -> None:

@@ -47,8 +47,12 @@ expressions: st.SearchStrategy[s.Expr] = st.recursive(
 )
 
 
+_others = st.lists(st.builds(s.InLanguage, names, texts), max_size=2).map(tuple)
+"""What a text is in other languages."""
+
+
 def _text(*keys: str) -> st.SearchStrategy[s.Text]:
-    return st.builds(s.Text, st.sampled_from(keys), texts)
+    return st.builds(s.Text, st.sampled_from(keys), texts, _others)
 
 
 def _maybe(strategy: st.SearchStrategy[object]) -> st.SearchStrategy[object]:
@@ -253,7 +257,7 @@ finished_measures = st.builds(s.Finished, amount_names, st.one_of(expressions, m
 
 statements = st.one_of(
     _text("note"),
-    st.builds(s.Pattern, texts, _body(_text("summary", "difficulty", "story", "note"))),
+    st.builds(s.Pattern, texts, _body(_text("summary", "difficulty", "story", "note")), _others),
     st.builds(s.Sizes, st.lists(size_names, min_size=1, max_size=6).map(tuple), _body(size_rows)),
     lets,
     machines,

@@ -9,6 +9,8 @@ from walewright.source import syntax as s
 
 CM3 = s.Number(3.0, "cm")
 
+GERMAN = s.InLanguage("german", "B")
+
 
 def statement(kind: str, line: str) -> s.Statement:
     """The one statement that a line of that block reads as."""
@@ -117,6 +119,8 @@ def statement(kind: str, line: str) -> s.Statement:
         ),
         ("", 'require a <= b because "so"', s.Require(s.Name("a"), "<=", s.Name("b"), "so")),
         ("", 'note "n"', s.Text("note", "n")),
+        ("", 'note "n", in german "B"', s.Text("note", "n", (GERMAN,))),
+        ("", 'pattern "A", in german "B", in welsh "C"', s.Pattern("A", (), (GERMAN, s.InLanguage("welsh", "C")))),
         ("sizes S M", "length 54 56.5 cm, to fit", s.SizeRow("length", (54.0, 56.5), "cm", to_fit=True)),
         ("sizes S M", "length 54 56 cm to fit", s.SizeRow("length", (54.0, 56.0), "cm", to_fit=True)),
         ("sizes S M", "ease -2 0", s.SizeRow("ease", (-2.0, 0.0))),

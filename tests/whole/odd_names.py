@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from pathlib import Path
 
-INSTRUCTIONS = Path(__file__).parents[2] / "grammar" / "instructions.lark"
+INSTRUCTIONS = Path(__file__).parents[2] / "grammar" / "english.lark"
 
 SOUND = {
     "size": "S",

@@ -7,6 +7,7 @@ from hypothesis import strategies as hs
 from tests.write.garments import joined, joining
 from walewright.design.model import Cell, Chart, Key, Origin
 from walewright.knit import steps as st
+from walewright.knit.copies import NONE
 from walewright.knit.steps import SizePlan, Step, StepBlock
 
 HERE = Origin("chart")
@@ -97,7 +98,7 @@ def worked(size: str, steps: tuple[Step, ...], half: int = 20) -> SizePlan:
         st.SetRowCounter(0),
     )
     off = (st.CastOffAll(), st.BreakOff(60))
-    return SizePlan(size, (StepBlock("back", "back", 1, (("Knit", (*start, *steps)), ("Finish", off))),))
+    return SizePlan(size, (StepBlock("back", 1, (("Knit", (*start, *steps)), ("Finish", off))),))
 
 
 @hs.composite
@@ -203,9 +204,9 @@ def edged(size: str, stitches: int, every: int) -> SizePlan:
         st.BreakOff(),
     )
     blocks = (
-        StepBlock("back", "back", 1, (("Rib", rib), ("Knit", rest))),
-        StepBlock("sleeve", "sleeve", 2, (("Hem", hem),)),
-        StepBlock("back end link", "back end link", 1, (("Link", link),)),
+        StepBlock("back", 1, (("Rib", rib), ("Knit", rest))),
+        StepBlock("sleeve", 2, (("Hem", hem),)),
+        StepBlock("back end link", 1, (("Link", link),), linked=st.Linked("back", "end", NONE)),
     )
     joins = joining(joined("sleeve start", "cuff end", 0, 0, "grafted", ends="left right"))
     return SizePlan(size, (*blocks, joins))

@@ -7,6 +7,7 @@ from dataclasses import replace
 from hypothesis import strategies as hs
 
 from walewright.knit import steps as st
+from walewright.knit.copies import EACH, Copy
 from walewright.knit.hands import State, perform
 from walewright.knit.steps import SizePlan, Step, StepBlock
 
@@ -14,8 +15,10 @@ SIDES = ("left", "right")
 ENDS = ("both ends", "left end", "right end")
 
 
-def joined(one: str, other: str, *numbers: int | str, ends: str = "bottom bottom", **more: int | str) -> st.JoinEdges:
-    """One seam: sides as "back armhole + front armhole left", a piece knitted several times as "sleeve.2nd end". `ends`: where the
+def joined(
+    one: str, other: str, *numbers: int | str, ends: str = "bottom bottom", **more: int | str | tuple[st.Strip, ...]
+) -> st.JoinEdges:
+    """One seam: sides as "back armhole + front armhole left", a piece knitted several times as "sleeve.2 end". `ends`: where the
     sides begin."""
 
     def side(text: str, begin: str) -> tuple[st.EdgeInSeam, ...]:
@@ -23,16 +26,16 @@ def joined(one: str, other: str, *numbers: int | str, ends: str = "bottom bottom
         for part in text.split(" + ") if text else ():
             piece, edge = part.split(" ", 1)
             name, _, copy = piece.partition(".")
-            found.append(st.EdgeInSeam(name, edge, copy, begin))
+            found.append(st.EdgeInSeam(name, edge, EACH if copy == "each" else Copy(int(copy or 0)), begin))
         return tuple(found)
 
     first, second = ends.split()
     return st.JoinEdges((st.SeamOf(side(one, first), side(other, second)),), *numbers, **more)  # type: ignore[arg-type]
 
 
-def joining(*steps: Step, title: str = "Making up") -> StepBlock:
+def joining(*steps: Step, before: str = "") -> StepBlock:
     """A block of what is put together off the bed."""
-    return StepBlock("joining", title, 1, (("", steps),), joining=True)
+    return StepBlock("joining", 1, (("", steps),), joining=True, before=before)
 
 
 def sweater(size: str, stitches: int, gap: int, group: int, times: int, copies: int = 1) -> SizePlan:
@@ -66,7 +69,6 @@ def sweater(size: str, stitches: int, gap: int, group: int, times: int, copies: 
     )
     back = StepBlock(
         "back",
-        "back",
         copies,
         (
             ("Cast on", waste),
@@ -91,9 +93,9 @@ def sweater(size: str, stitches: int, gap: int, group: int, times: int, copies: 
     hang = (st.CarriageAt("right"), st.NeedlesToWork(-half, half - 1, stitches), st.RehangStart("back", stitches))
     rib = (st.UseYarnStep("wool", "2"), st.SetRowCounter(0), st.KnitTo(12), st.Now(stitches, 12, "right"), st.LatchRib(3, 1, 12))
     off = (st.CastOffAll(), st.BreakOff())
-    welt = StepBlock("back welt", "back welt", 1, (("Hang on", hang), ("Knit", rib), ("Finish", off)))
+    welt = StepBlock("back welt", 1, (("Hang on", hang), ("Knit", rib), ("Finish", off)))
     joins = joining(
-        st.Say("Pin the pieces out.", "By hand"),
+        st.Say("Pin the pieces out.", "by hand"),
         joined("back side right", "front side left", 0, rows=60 + gap),
         joined("sleeve end", "back armhole + front armhole", 20, one_mm=400 + gap, other_mm=390, ends="left top"),
         joined("back shoulder left", "front shoulder right", 0, edges="open", ends="left right"),
@@ -121,9 +123,9 @@ SAMPLES: tuple[Step, ...] = (
     st.UseYarnStep("navy", "4..", "carried"),
     st.UseYarnStep("wool", "5", fabric="deep_rib"),
     st.UseYarnStep("navy", "5", "carried", "plain"),
-    st.UseLooser("wool", "6..", "4..", "2 to 3 numbers"),
-    st.UseLooser("navy", "10", "9", "1 number"),
-    st.UseLooser("wool", "", "B.", ""),
+    st.UseLooser("wool", "6..", "4..", (2, 3)),
+    st.UseLooser("navy", "10", "9", (1,)),
+    st.UseLooser("wool", "", "B.", ()),
     st.SetRowCounter(7),
     st.StartChart("lozenge", "lace", "whole", -43, 42, 2, -41),
     st.StartChart("plait", "cable", "panel", -6, 5, 0, -6),
@@ -178,12 +180,12 @@ SAMPLES: tuple[Step, ...] = (
     st.RehangStart("back", 80),
     st.RehangStart("back", 80, "knit"),
     st.PickUpAlong("front", "neck", "right", 30, -40, -11, "purl", "bottom"),
-    st.PickUpAlong("front", "armhole", "left", 30, -40, -11, "knit", "top", "2nd"),
+    st.PickUpAlong("front", "armhole", "left", 30, -40, -11, "knit", "top", Copy(2)),
     st.PicotRow(),
     st.FoldUp(54, "the same needles", 54),
     st.FoldUp(54, "all needles", 80),
     st.HangToLink("back", "shoulder", "right", 20, -20, -1, "knit", "empty needles", "right"),
-    st.HangToLink("front", "end", "whole", 1, 0, 0, "purl", "the other piece", "left", "1st"),
+    st.HangToLink("front", "end", "whole", 1, 0, 0, "purl", "the other piece", "left", Copy(1)),
     st.LatchRib(4, 2, 12),
     st.LatchPanel(3, 1, 20, 5, 17),
     st.LatchInStages(3, 1, (24, 48, 72, 80)),
@@ -193,7 +195,7 @@ SAMPLES: tuple[Step, ...] = (
     st.EdgeIs("neck", "inner", 100, 120),
     st.EdgeIs("front", "left", 0, 120),
     joined("back side right", "front side left", 0),
-    joined("sleeve.2nd cap", "back armhole + front armhole", 10, 20, "gathered", ends="left top"),
+    joined("sleeve.2 cap", "back armhole + front armhole", 10, 20, "gathered", ends="left top"),
     joined("collar start", "back neck", 5, -20, ends="left right"),
     joined("crown start", "crown end", 0, 0, "grafted", ends="left left"),
     joined("one start", "other start", 0, 0, "grafted", edges="no tail", ends="left left"),
@@ -203,7 +205,7 @@ SAMPLES: tuple[Step, ...] = (
         joined("back side right", "front side left", 0, rows=84),
         seams=(*joined("back side right", "front side left", 0).seams, *joined("back side left", "front side right", 0).seams),
     ),
-    joined("back side right", "front side left", 0, rows=84, strips="back welt and front welt"),
+    joined("back side right", "front side left", 0, rows=84, strips=(("back", "welt"), ("front", "welt"))),
     st.Say("Mind “the” edge: knit 3 rows (4: 5)."),
 )
 """One of every kind of step, and more where a kind is said in more ways."""
@@ -271,7 +273,7 @@ def _block(draw: hs.DrawFn, name: str, copies: int, moves: list[tuple[str, int]]
         do(st.Repeat((st.KnitRows(1), st.Decrease("left end", 1, 0)), draw(hs.integers(0, 2))))
         do(st.BreakOff(), st.OffOnWaste(8, "shoulder right"), st.CarriageAt("left"), st.ReturnPart("left", first, -5))
     do(st.CastOffAll(), st.BreakOff())
-    return StepBlock(name, name, copies, (("Knit", body), ("Finish", tuple(finish))))
+    return StepBlock(name, copies, (("Knit", body), ("Finish", tuple(finish))))
 
 
 MOVES = (

@@ -90,7 +90,6 @@ def hood(size: str, wide: int, narrow: int, group: int, groups: int, eyelets: in
     )
     block = StepBlock(
         "hood",
-        "hood",
         1,
         (("Cast on", start), ("Pierce", pierced), ("Wedge", wedge), ("Slit", slit), ("Crown", crown), ("Edges", edges)),
     )
@@ -141,7 +140,7 @@ def yoke(size: str, half: int, armhole: int, neck: tuple[int, ...], late: int) -
         st.BreakOff(),
     )
     paragraphs = (("Cast on", start), ("Part", part), ("Right half", (*woven, *rest)), ("Left half", back))
-    return SizePlan(size, (StepBlock("back", "back", 1, paragraphs),))
+    return SizePlan(size, (StepBlock("back", 1, paragraphs),))
 
 
 def yokes(count: int) -> tuple[SizePlan, ...]:

@@ -7,13 +7,14 @@ from itertools import pairwise
 import pytest
 from syrupy.assertion import SnapshotAssertion
 
+from tests.in_english import chart_text, grid_lines, plain_text, write
 from tests.write.chart_garments import CELLS, LOZENGE, ROSE, WIDE, chart, worked
 from walewright.design.model import Cell, Chart
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan
-from walewright.write import plain_text, write
-from walewright.write.charts import MEANINGS, chart_text, meaning
-from walewright.write.grid import COLUMNS, OVERLAP, grid_lines, strips
+from walewright.write.charts import meaning
+from walewright.write.english.charts import MARKS
+from walewright.write.grid import COLUMNS, OVERLAP, strips
 from walewright.write.model import NoteKind
 from walewright.write.plain import WIDTH
 
@@ -48,9 +49,9 @@ def test_the_key_has_the_symbols_that_occur_in_the_author_s_order() -> None:
 
 
 def test_every_kind_of_cell_has_its_own_words() -> None:
-    told = [meaning(cell, False) for cell in CELLS.values()]
-    assert len(set(told)) == len(told)
-    assert {*MEANINGS, "knit", "cross"} == {c.kind for c in CELLS.values()}
+    told = [meaning(cell, picture, stage).key for cell in CELLS.values() for picture in (False, True) for stage in (0, 9)]
+    assert set(MARKS) - {"mark/lay-in-use", "mark/by-hand"} <= set(told) <= set(MARKS)
+    assert len(set(MARKS.values())) == len(MARKS)
 
 
 def test_200_rows_of_100_stitches_fit_the_page() -> None:

@@ -4,7 +4,10 @@ from __future__ import annotations
 
 import pytest
 
-from walewright.write.grading import Graded, only, ordinal
+from walewright.write.english import LANGUAGE, ordinal
+from walewright.write.filling import line
+from walewright.write.grading import Graded
+from walewright.write.sections import only
 
 ALL = (0, 1, 2)
 
@@ -23,18 +26,18 @@ ALL = (0, 1, 2)
     ],
 )
 def test_numbers(values: tuple[int | None, ...], group: tuple[int, ...], text: str) -> None:
-    assert Graded(values, group).text() == text
+    assert Graded(values, group).text(LANGUAGE) == text
 
 
 def test_needles_and_counters() -> None:
-    assert Graded((-45, 3, None), ALL).needle().text == "L 45 (R 4: –)"
-    assert Graded((0, 84, 110), ALL).counter().text == "000 (084: 110)"
-    assert Graded((2, 3, 4), ALL).ordinal().text == "2nd (3rd: 4th)"
+    assert Graded((-45, 3, None), ALL).needle(LANGUAGE).text == "L 45 (R 4: –)"
+    assert Graded((0, 84, 110), ALL).counter(LANGUAGE).text == "000 (084: 110)"
+    assert Graded((2, 3, 4), ALL).ordinal(LANGUAGE).text == "2nd (3rd: 4th)"
 
 
 def test_one_is_singular_only_where_it_is_one_for_all() -> None:
-    assert Graded((1, None, 1), ALL).of("row", "rows") == "row"
-    assert Graded((1, 2, 1), ALL).of("row", "rows") == "rows"
+    assert line("knit_rows", LANGUAGE, rows=Graded((1, None, 1), ALL)) == "knit 1 (–: 1) row"
+    assert line("knit_rows", LANGUAGE, rows=Graded((1, 2, 1), ALL)) == "knit 1 (2: 1) rows"
 
 
 @pytest.mark.parametrize(
@@ -49,4 +52,4 @@ def test_ordinals(number: int, word: str) -> None:
     [((0,), "1st size only"), ((0, 1), "1st and 2nd sizes only"), ((0, 1, 3), "1st, 2nd and 4th sizes only"), ((0, 1, 2, 3), "")],
 )
 def test_heads_for_some_sizes(sizes: tuple[int, ...], head: str) -> None:
-    assert only(sizes, 4) == head
+    assert only(sizes, 4, LANGUAGE) == head

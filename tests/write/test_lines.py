@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
+from tests.in_english import write
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan, Step, StepBlock
-from walewright.write import write
 from walewright.write.model import Paragraph
 
 
 def paragraphs(*sizes: tuple[Step, ...]) -> tuple[Paragraph, ...]:
-    plans = tuple(SizePlan(f"s{i}", (StepBlock("back", "back", 1, (("Knit", steps),)),)) for i, steps in enumerate(sizes))
+    plans = tuple(SizePlan(f"s{i}", (StepBlock("back", 1, (("Knit", steps),)),)) for i, steps in enumerate(sizes))
     return write(plans).sections[0].paragraphs
 
 
@@ -117,7 +117,7 @@ def test_numbers_under_a_head_keep_their_place() -> None:
 
 def test_the_next_title_ends_a_head() -> None:
     def block(*paragraphs: tuple[str, tuple[Step, ...]]) -> SizePlan:
-        return SizePlan("s", (StepBlock("back", "back", 1, paragraphs),))
+        return SizePlan("s", (StepBlock("back", 1, paragraphs),))
 
     knit, finish = ("Knit", (st.KnitTo(4),)), ("Finish", (st.CastOffAll(),))
     some = ("Neck", (st.BreakOff(),))
@@ -126,7 +126,7 @@ def test_the_next_title_ends_a_head() -> None:
 
 
 def test_a_paragraph_without_title_goes_on() -> None:
-    plan = SizePlan("s", (StepBlock("back", "back", 1, (("Half", (st.CastOffAll(),)), ("", (st.BreakOff(),)))),))
+    plan = SizePlan("s", (StepBlock("back", 1, (("Half", (st.CastOffAll(),)), ("", (st.BreakOff(),)))),))
     (paragraph,) = write((plan,)).sections[0].paragraphs
     assert [s.text for s in paragraph.sentences] == ["Cast off the sts in work from the carriage side. Break off the yarn."]
 
@@ -151,7 +151,7 @@ def test_origins_are_kept() -> None:
 
 def test_two_titles_of_one_paragraph_are_one() -> None:
     def block(title: str) -> SizePlan:
-        return SizePlan("s", (StepBlock("back", "back", 1, (("Cast on", (st.KnitTo(4),)), (title, (st.KnitTo(6),)))),))
+        return SizePlan("s", (StepBlock("back", 1, (("Cast on", (st.KnitTo(4),)), (title, (st.KnitTo(6),)))),))
 
     made = write((block("Knit"), block("Knit and shape")), ("a", "b")).sections[0].paragraphs
     assert [(p.title, p.only) for p in made] == [("Cast on", ""), ("Knit and shape", "")]

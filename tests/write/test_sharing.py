@@ -4,15 +4,16 @@ from __future__ import annotations
 
 import pytest
 
+from tests.in_english import write
 from tests.write.garments import three_sizes
 from tests.write.rich_garments import hoods, yokes
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan, StepBlock
-from walewright.write import shared, write
+from walewright.write import shared
 
 
 def plan(*steps: st.Step) -> SizePlan:
-    return SizePlan("s", (StepBlock("back", "back", 1, (("Knit", steps),)),))
+    return SizePlan("s", (StepBlock("back", 1, (("Knit", steps),)),))
 
 
 def test_the_share_is_of_phrases() -> None:

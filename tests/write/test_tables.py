@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
+from tests.in_english import plain_text, write
 from tests.write.rich_garments import yoke, yokes
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan, Step, StepBlock
-from walewright.write import plain_text, write
 from walewright.write.model import Paragraph
 from walewright.write.plain import WIDTH
 
@@ -64,7 +64,7 @@ def test_a_size_without_the_stretch() -> None:
     none = yoke("S", 30, 0, (), 0)
     (block,) = none.blocks
     plain = tuple((t, tuple(s for s in steps if not isinstance(s, st.Decrease | st.KnitRows))) for t, steps in block.paragraphs)
-    empty = SizePlan("S", (StepBlock("back", "back", 1, plain),))
+    empty = SizePlan("S", (StepBlock("back", 1, plain),))
     table, rest = right_half((empty, yoke("M", 34, 5, (3, 2), 1)))
     assert (table.only, rest.only, rest.title) == ("2nd size only", "", "All sizes")
 
@@ -77,7 +77,7 @@ def test_eight_sizes_break_no_number() -> None:
 
 def texts(*steps: Step) -> list[str]:
     start = (st.NeedlesToWork(-20, 19, 40), st.SetRowCounter(0))
-    plan = SizePlan("s", (StepBlock("back", "back", 1, (("Knit", (*start, *steps)),)),))
+    plan = SizePlan("s", (StepBlock("back", 1, (("Knit", (*start, *steps)),)),))
     return [s.text for p in write((plan,)).sections[0].paragraphs for s in p.sentences if s.cells]
 
 

@@ -7,10 +7,10 @@ from dataclasses import replace
 import pytest
 from syrupy.assertion import SnapshotAssertion
 
+from tests.in_english import plain_text, write
 from tests.write.garments import joined, joining, sweater, three_sizes
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan
-from walewright.write import plain_text, write
 from walewright.write.plain import WIDTH
 
 

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from tests.in_english import write
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan, Step, StepBlock
-from walewright.write import shared, write
+from walewright.write import shared
 
 
 def plan(size: str, *steps: Step) -> SizePlan:
-    return SizePlan(size, (StepBlock("back", "back", 1, (("Knit and shape", steps),)),))
+    return SizePlan(size, (StepBlock("back", 1, (("Knit and shape", steps),)),))
 
 
 def raglan(times: int, rest: int) -> st.Track:

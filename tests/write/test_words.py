@@ -3,21 +3,24 @@
 from __future__ import annotations
 
 import re
+from typing import Literal
 
 import pytest
 
+from tests.in_english import has_number, phrase, sentence
 from tests.write.garments import KINDS, SAMPLES, joined
 from walewright.knit import steps as st
-from walewright.write.lines import lines, sentence
+from walewright.write.english import LANGUAGE
+from walewright.write.lines import lines
 from walewright.write.model import Abbreviation, Manner
 from walewright.write.said import Said
-from walewright.write.words import TEMPLATES, has_number, kind, phrase
+from walewright.write.words import kind, named
 
 SIZES = (0, 1)
 
 
 def test_every_kind_of_step_has_a_template() -> None:
-    assert set(TEMPLATES) == set(KINDS)
+    assert {named(k) for k in KINDS} <= set(LANGUAGE.sentences)
 
 
 def test_every_kind_of_step_has_a_sample() -> None:
@@ -134,10 +137,10 @@ def test_a_phrase_knows_the_abbreviations_in_it(step: st.Step, skipped: bool) ->
     assert {a for r in runs for a in r.short} == {a for a, pattern in SHORT.items() if re.search(pattern, text)}
 
 
-@pytest.mark.parametrize(("head", "manner"), [("Note", Manner.NOTE), ("By hand", Manner.BY_HAND)])
-def test_plain_words_are_no_steps_and_abbreviate_nothing(head: str, manner: Manner) -> None:
+@pytest.mark.parametrize(("head", "manner"), [("note", Manner.NOTE), ("by hand", Manner.BY_HAND)])
+def test_plain_words_are_no_steps_and_abbreviate_nothing(head: Literal["note", "by hand"], manner: Manner) -> None:
     said = sentence(lines([(st.Say("Knit 3 sts – to RC 4, at L 1.", head),)])[0], (0,))
-    assert (said.manner, said.short, said.text) == (manner, frozenset(), f"{head}: Knit 3 sts – to RC 4, at L 1.")
+    assert (said.manner, said.short, said.text) == (manner, frozenset(), f"{head.capitalize()}: Knit 3 sts – to RC 4, at L 1.")
 
 
 def test_a_sentence_knows_whether_it_names_the_counter() -> None:

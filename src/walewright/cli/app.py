@@ -11,6 +11,7 @@ import click
 from walewright import __version__
 from walewright.cli import console, stops
 from walewright.cli.command_line import FILE, CommandLine, TooMany
+from walewright.languages import ENGLISH
 from walewright.report.said import said
 
 Command = TypeVar("Command", bound=Callable[..., object])
@@ -122,6 +123,13 @@ MESSAGES = click.option(
     metavar="FORM",
     help="text, or json: for programs, an object of JSON a line (docs/files.md).",
 )
+LANGUAGE = click.option(
+    "--language",
+    default=ENGLISH,
+    show_default=True,
+    metavar="NAME",
+    help="The language that is printed and told in.",
+)
 GIVEN = _together(
     click.option(
         "--tension",
@@ -181,7 +189,7 @@ def _command(name: str) -> Callable[[Callable[..., int]], click.Command]:
 
 
 @_command("check")
-@_together(FILES, SIZES, GIVEN, MESSAGES, HELP)
+@_together(FILES, SIZES, GIVEN, LANGUAGE, MESSAGES, HELP)
 @click.pass_obj
 def check(line: CommandLine, /, files: tuple[str, ...], **asked: Any) -> int:
     """Work out and prove every size, and print the counts. Writes nothing."""
@@ -197,6 +205,7 @@ def check(line: CommandLine, /, files: tuple[str, ...], **asked: Any) -> int:
     click.option("--out", default="out", show_default=True, metavar="DIR", help="Folder for what is built; made if missing."),
     SIZES,
     GIVEN,
+    LANGUAGE,
     click.option("--paper", default="a4", show_default=True, metavar="PAPER", help="a4 or letter."),
     click.option("--units", default="cm", show_default=True, metavar="UNITS", help="cm, in or both."),
     click.option(
@@ -237,6 +246,7 @@ def choices(line: CommandLine, /, files: tuple[str, ...], **asked: Any) -> int:
     click.argument("file", metavar="FILE", help="A source, ending in .wale."),
     SIZES,
     GIVEN,
+    LANGUAGE,
     MESSAGES,
     HELP,
 )

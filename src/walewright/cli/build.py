@@ -42,11 +42,11 @@ def build(line: CommandLine, files: Sequence[str], out: str, printing: options.P
             bar.step(f"proving {name}")
             outcome = sources.compile_file(file, wanted)
             edits, texts = sources.edits(outcome, wanted), {FILE: line.text, **wanted.texts}
-            console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits)
+            console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits, wanted.printed)
             if not outcome.proven:
                 return options.exit_code(outcome.diagnostics)
             made, doubts = _render(outcome, printing, today, lambda form: bar.step(f"printing {name} as {form}"))
-            console.report(doubts, {}, line.form)
+            console.report(doubts, {}, line.form, language=wanted.printed)
             names = product_names(file, printing.formats)
             unwritable = world.write_set(out, {names[form]: data for form, data in made.items()})
             if unwritable is not None:

@@ -21,7 +21,7 @@ def check(line: CommandLine, files: Sequence[str], asked: options.Asked) -> int:
     def one(file: str) -> int:
         outcome = sources.compile_file(file, wanted)
         edits, texts = sources.edits(outcome, wanted), {FILE: line.text, **wanted.texts}
-        console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits)
+        console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits, wanted.printed)
         if not outcome.proven:
             return options.exit_code(outcome.diagnostics)
         from walewright.cli.summary import summary

@@ -17,6 +17,7 @@ from walewright.report.columns import harmless, named
 from walewright.report.model import Diagnostic
 
 if TYPE_CHECKING:
+    from walewright.languages import PrintedIn
     from walewright.report.as_json import Edits
 
 MessageForm = Literal["text", "json"]
@@ -61,27 +62,34 @@ def say(text: str, *, done: bool = False) -> None:
 
 
 def report(
-    diagnostics: Iterable[Diagnostic], sources: Mapping[str, str], form: MessageForm = "text", edits: Edits | None = None
+    diagnostics: Iterable[Diagnostic],
+    sources: Mapping[str, str],
+    form: MessageForm = "text",
+    edits: Edits | None = None,
+    language: PrintedIn | None = None,
 ) -> None:
     """Diagnostics with the places they speak of, in colour on a terminal, or for programs; `sources` maps file names to their
-    texts, `edits` tells what helps change in them."""
+    texts, `edits` tells what helps change in them; `language`, what they are told in if not in English."""
+    from walewright.report.english import ENGLISH
+
+    words = language.telling if language is not None else ENGLISH
     told = tuple(diagnostics)
     if not told:
         return
     if form == "json":
         from walewright.report.as_json import as_json, no_edits
 
-        _tell(as_json(told, sources, edits or no_edits))
+        _tell(as_json(told, sources, edits or no_edits, words))
         return
     from walewright.report.render import terminal
 
     if not _on_terminal():
-        _tell(terminal(told, sources))
+        _tell(terminal(told, sources, language=words))
         return
     from rich.console import Console
 
     try:
-        Console(stderr=True, highlight=False, soft_wrap=True).print(terminal(told, sources, markup=True))
+        Console(stderr=True, highlight=False, soft_wrap=True).print(terminal(told, sources, markup=True, language=words))
     except OSError:
         _abandon(sys.stderr)
 

@@ -6,9 +6,12 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING, Any, Literal, cast, get_args
 
+from walewright import languages
 from walewright.cli.command_line import MESSAGES, CommandLine
 from walewright.cli.console import MessageForm
+from walewright.languages import ENGLISH, PrintedIn
 from walewright.report.model import Diagnostic
+from walewright.report.near import near
 
 if TYPE_CHECKING:
     from walewright.design import Changes
@@ -45,6 +48,8 @@ class Asked:
     bed: str = ""
     messages: str = "text"
     """In which form messages are wanted."""
+    language: str = ENGLISH
+    """In which language it is printed and told."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,6 +60,13 @@ class Wanted:
     fields: Mapping[str, Any]
     faults: tuple[Diagnostic, ...]
     texts: Mapping[str, str] = field(default_factory=dict)
+    language: str = ENGLISH
+    """One of those that there are."""
+
+    @property
+    def printed(self) -> PrintedIn | None:
+        """What is printed and told in, where it is not English."""
+        return None if self.language == ENGLISH else languages.printed(self.language)
 
     @property
     def changes(self) -> Changes:
@@ -77,15 +89,27 @@ PAIRS = (
 def wanted(line: CommandLine, asked: Asked) -> Wanted:
     """The knitter's own sizes, tensions, swatches, measurements, yarns, dials and bed. What does not read is told here, with its
     place in the command line; whether it suits the source is asked when the source is read."""
-    faults = list(unfit_form(line, asked.messages))
+    faults = [*unfit_form(line, asked.messages), *_unknown_language(line, asked.language)]
     sizes = tuple(name for text in asked.sizes for name in _listed(text))
     if asked.sizes and not sizes:
         faults.append(line.fault("option-value/no-size", "name-a-size", at=("--size",)))
     pairs = {name: _pairs(line, option, getattr(asked, name), example, faults) for option, name, example in PAIRS}
     own, texts = _own_bed(line, asked.bed, faults) if asked.bed.endswith(BED_FILE) else (None, {})
     given = {**pairs, "bed": "" if own or texts else asked.bed, "own_bed": own}
-    found = Wanted({"sizes": sizes or None, **given}, tuple(faults), texts)
+    found = Wanted({"sizes": sizes or None, **given}, tuple(faults), texts, asked.language)
     return found if faults or not any(given.values()) else replace(found, faults=_malformed(line, found))
+
+
+def _unknown_language(line: CommandLine, name: str) -> Iterator[Diagnostic]:
+    """Whether a language is asked for that there is not."""
+    if name == ENGLISH:
+        return
+    there = languages.known()
+    if name not in there:
+        meant = near(name, there)
+        help_ = "did-you-mean" if meant else "one-of"
+        place, label = (name, "--language"), "not-known"
+        yield line.fault("language-unknown", help_, at=place, label=label, name=repr(name), near=meant or "", known=there)
 
 
 def _malformed(line: CommandLine, given: Wanted) -> tuple[Diagnostic, ...]:

@@ -18,12 +18,6 @@ if TYPE_CHECKING:
     from walewright.pipeline import Outcome
 
 
-def _read_back(outcome: Outcome) -> object:
-    from walewright import readback
-
-    return readback.read_back_all(outcome.plain_text)[0] if outcome.plain_text else None
-
-
 RESULTS: dict[str, Callable[[Outcome], object]] = {
     "source": lambda o: o.tree,
     "design": lambda o: o.design,
@@ -34,7 +28,7 @@ RESULTS: dict[str, Callable[[Outcome], object]] = {
     "bed": lambda o: o.results,
     "fit": lambda o: o.fit,
     "write": lambda o: o.instructions,
-    "readback": _read_back,
+    "readback": lambda o: o.read,
     "proof": lambda o: o.proof,
 }
 """Stage -> its result, or None (or nothing) where the source did not come so far. `knit` has the steps, `hands` the operations they
@@ -55,7 +49,7 @@ def show(line: CommandLine, stage: str, file: str, asked: options.Asked) -> int:
     reach = sources.understand_file if stage in UNDERSTOOD else sources.compile_file
     outcome = reach(file, wanted)
     edits, texts = sources.edits(outcome, wanted), {FILE: line.text, **wanted.texts}
-    console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits)
+    console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits, wanted.printed)
     result = RESULTS[stage](outcome)
     if result:
         console.say(document(stage, file, result))

@@ -33,7 +33,7 @@ def shipped() -> Shipped:
 
 
 def compile_file(file: str, wanted: Wanted) -> Outcome:
-    """Read `file` and take it through the pipeline."""
+    """Read `file` and take it through the pipeline, printed in the language wanted."""
     text, fault = world.read_source(file)
     # Only now, so that a source that cannot be had is told at once.
     from walewright import pipeline
@@ -44,10 +44,10 @@ def compile_file(file: str, wanted: Wanted) -> Outcome:
     from walewright.regrade import Trials
 
     given, own = shipped(), wanted.changes
-    outcome = pipeline.compile(text, file, given, own)
+    outcome = pipeline.compile(text, file, given, own, wanted.printed)
     trials = Trials(
         lambda changes: pipeline.counted(text, file, given, changes),
-        lambda changes: pipeline.compile(text, file, given, changes),
+        lambda changes: pipeline.compile(text, file, given, changes, wanted.printed),
     )
     return regrade.explained(outcome, own, trials)
 

@@ -135,7 +135,7 @@ class Findings:
         self.alike(what, given)
         for name, span in given:
             if name in first:
-                self.report("repeated-name", (span, "again"), (first[name], "first"), name=name, what=what)
+                self.report("repeated-name", (span, "again"), (first[name], "first"), helps=("rename",), name=name, what=what)
             else:
                 first[name] = span
 
@@ -165,7 +165,14 @@ class Findings:
             if first is None:
                 first = node
             else:
-                self.report("repeated-statement", (_span(node), "again"), (_span(first), "first"), owner=owner, what=what)
+                self.report(
+                    "repeated-statement",
+                    (_span(node), "again"),
+                    (_span(first), "first"),
+                    helps=("leave-one-out",),
+                    owner=owner,
+                    what=what,
+                )
         return first
 
     @property

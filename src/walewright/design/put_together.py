@@ -91,7 +91,7 @@ def _piece(node: syntax.Piece, nodes: Mapping[str, syntax.Piece], room: Workroom
     begin, stack, end = block.one("start", syntax.Start), block.one("levels", syntax.Levels), block.one("end", syntax.End)
     lacking = [w for w, s in (("start", begin), ("levels", stack), ("end", end)) if s is None]
     if lacking and not block.every(syntax.Broken):
-        findings.report("missing-part/piece", (node.span, "here"), piece=node.name, lacking=tuple(lacking))
+        findings.report("missing-part/piece", (node.span, "here"), helps=("add-lines",), piece=node.name, lacking=tuple(lacking))
     _header(node, findings)
     named = told_apart(node, findings)
     heights = levels(stack, node.name, place) if stack else None

@@ -13,6 +13,7 @@ from walewright.knit.fold import fold
 from walewright.knit.merging import rows_of
 from walewright.knit.order import Group, Key, Move, Stretch
 from walewright.knit.steps import Step
+from walewright.report.said import said
 
 Crowd = frozenset[Key]
 """Keys of the groups that are told together."""
@@ -61,7 +62,7 @@ def _several(rows: Stretch, keys: set[Key]) -> bool:
 
 def told(rows: Stretch, crowd: Crowd) -> st.Together | None:
     """The groups of `crowd` that move in the stretch, by tracks; None where there are none."""
-    by_title: dict[str, list[Group]] = {}
+    by_title: dict[st.Words, list[Group]] = {}
     for group in rows.groups:
         if group.key in crowd and any(rows.has(m) for m in group.moves):
             by_title.setdefault(_title(group.key), []).append(group)
@@ -143,25 +144,25 @@ def _rounds(group: Group | None, moves: list[Move], at: int) -> list[Step]:
     return [*made, st.Repeat(body, full, origin=repeat.origin)] if full else made
 
 
-def _title(key: Key) -> str:
+def _title(key: Key) -> st.Words:
     """What the knitter calls the track of a key."""
     name, _, rest = key[0].partition(" ")
     match name:
         case "gap":
             return rest.partition(" ")[2]
         case "outer":
-            return f"{rest} edge" if rest else "outer edge"
+            return said("edge-at", side=rest) if rest else said("outer-edge")
         case "wedge":
-            return f"short rows at the {rest.split()[-1]}"
-    return _OTHERS.get(name, "other work")
+            return said("short-rows", side=rest.split()[-1])
+    return said(_OTHERS.get(name, "other-work"))
 
 
 _OTHERS = {
-    "chart": "stitch pattern",
+    "chart": "stitch-pattern",
     "stripes": "stripes",
-    "mark": "marker thread",
+    "mark": "marker-thread",
     "yarn": "yarn",
     "latch": "rib",
-    "spread": "spread loops",
+    "spread": "spread-loops",
     "slot": "slots",
 }

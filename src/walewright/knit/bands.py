@@ -9,7 +9,7 @@ from walewright.counted import counted_piece
 from walewright.counted.bands import depth_cm
 from walewright.counted.model import SizedBand, SizedGarment, SizedPiece, SizedSlot
 from walewright.design.model import Band, Design, Edging, Piece
-from walewright.glue.model import Face, Glued, Line, Seam
+from walewright.glue.model import Chain, Face, Glued, Line, Seam
 from walewright.knit import steps as st
 from walewright.knit.corners import corner_notes
 from walewright.knit.edging_hands import idle_slots
@@ -20,6 +20,7 @@ from walewright.knit.operations import Side, other
 from walewright.knit.steps import Step, StepBlock
 from walewright.knit.tails import Tails
 from walewright.knit.zones import said_of
+from walewright.report.said import Said, said
 from walewright.trade.edgings import EDGINGS
 
 
@@ -63,18 +64,19 @@ def band_block(design: Design, glued: Glued, garment: SizedGarment, band: Band, 
 
 def open_and_joined(glued: Glued, line: Line) -> Iterator[Step]:
     """What has to be joined already when the line is hung, and what has to be open still."""
-    joined = [_words(seam) for seam in (glued.seams[n] for n in line.needs)]
-    still = [_words(seam) for seam in (glued.seams[n] for n in line.spares)]
-    said = [f"These are joined already, so that the edges make one line: {'; '.join(joined)}."] if joined else []
-    said += [f"Still open until this is knitted: {'; '.join(still)}."] if still else []
-    if said:
-        yield st.Say(" ".join(said), origin=line.origin.path)
+    joined = [_seam(seam) for seam in (glued.seams[n] for n in line.needs)]
+    still = [_seam(seam) for seam in (glued.seams[n] for n in line.spares)]
+    if joined or still:
+        key = "joined-and-open" if joined and still else "joined-already" if joined else "still-open"
+        yield st.Say(said(key, joined=tuple(joined), still=tuple(still)), origin=line.origin.path)
 
 
-def _words(seam: Seam) -> str:
-    """Notes are only for people: they have the names as words."""
-    one, other = (" and ".join(place.text for place in chain) for chain in (seam.one, seam.other))
-    return f"{one} to {other}".replace("_", " ")
+def _seam(seam: Seam) -> Said:
+    return said("seam", one=_chain(seam.one), other=_chain(seam.other))
+
+
+def _chain(chain: Chain) -> tuple[Said, ...]:
+    return tuple(said("edge", piece=place.owner, edge=place.edge) for place in chain)
 
 
 def _hung(
@@ -96,16 +98,17 @@ def _hung(
     first = -(stitches // 2)
     last = first + stitches - 1
     ends: Side = "right" if counted(edging, rows) % 2 == 0 else other("right")
-    said = said_of(design, fabric)
+    called = said_of(design, fabric)
     knit = (
-        first_use(edging, fabric, rows, said),
+        first_use(edging, fabric, rows, called),
         st.SetRowCounter(0, origin=origin),
-        *knitted(edging, fabric, rows, first, last, ends, design.machine.stage, holes, said, behind),
+        *knitted(edging, fabric, rows, first, last, ends, design.machine.stage, holes, called, behind),
     )
     off = _off(design, edging, in_work(edging, first, last), tail)
     if behind:
-        off = (*off, st.Say("Oversew the two layers of each buttonhole together.", origin=origin))
-    return StepBlock(name, name, copies, (("Hang on", hang), ("Knit", knit), ("Finish", off)), of=of)
+        off = (*off, st.Say(said("oversew-buttonholes"), origin=origin))
+    paragraphs = ((said("hang-on"), hang), (said("knit"), knit), (said("finish"), off))
+    return StepBlock(name, copies, paragraphs, of=of)
 
 
 def _off(design: Design, edging: Edging, stitches: int, tail: int) -> tuple[Step, ...]:

@@ -17,6 +17,7 @@ from walewright.counted.model import PickUp, SizedBand, SizedGarment, SizedOpeni
 from walewright.counted.needles import moves
 from walewright.design.model import Band, Design, Fabric
 from walewright.knit import steps as st
+from walewright.report.said import Said, said
 
 SHARP = 60
 """Degrees that a line turns by at a corner; what turns less is taken for a curve, or lies flat by itself (from memory)."""
@@ -41,18 +42,16 @@ def corner_notes(design: Design, garment: SizedGarment, band: Band, sized: Sized
             needed = {id(arm): stitches * (2 if arm.part == "centre" else 1 if arm in ends else 0) for arm in (one, other)}
             room = all(arm.stitches >= needed[id(arm)] for arm in (one, other))
             found[one.edge.piece, one.edge.edge, stitches, room] += 1
-    return tuple(st.Say(_words(*key, count), origin=band.origin.path) for key, count in found.items())
+    return tuple(st.Say(_corner(*key, count), origin=band.origin.path) for key, count in found.items())
 
 
-def _words(piece: str, edge: str, stitches: int, room: bool, corners: int) -> str:
-    where = f"the {f'{piece} {edge}'.replace('_', ' ')}"
-    corner = f"At the inner corner of {where}" if corners == 1 else f"At each of the {corners} inner corners of {where}"
-    begun = f"{corner} the last row is {stitches} sts longer than the line it comes to lie on."
+def _corner(piece: str, edge: str, stitches: int, room: bool, corners: int) -> Said:
+    where = said("edge", piece=piece, edge=edge)
+    begun = said("inner-corner" if corners == 1 else "inner-corners", where=where, corners=corners, stitches=stitches)
     if not room:
-        return f"{begun} That is more than can be drawn in: let the two sides of the band cross there, or knit it as two bands."
+        return said("corner-too-long", begun=begun)
     before, after = (stitches + 1) // 2, stitches // 2
-    times = f"{before} times on each side of it" if before == after else f"{before} times before and {after} times after it"
-    return f"{begun} Take that in as you cast off: beside the corner 2 sts together, {times}."
+    return said("corner-even" if before == after else "corner-uneven", begun=begun, before=before, after=after)
 
 
 def _excess_cm(design: Design, garment: SizedGarment, one: PickUp, other: PickUp, depth: float) -> float:

@@ -20,12 +20,12 @@ _NUMBER = re.compile(r"(\d+)(\.\d+|\.*)")
 
 @dataclass(frozen=True, slots=True)
 class Looser:
-    """A setting looser than `than`: `label`, with how many numbers that is, in words; both are empty where `than` is no number, or
-    the dial's last, and only the dial itself shows what comes next."""
+    """A setting looser than `than`: `label`, `by` how many numbers that is, least and most; both are empty where `than` is no
+    number, or the dial's last, and only the dial itself shows what comes next."""
 
     than: str
     label: str = ""
-    numbers: str = ""
+    by: tuple[int, ...] = ()
 
     @property
     def setting(self) -> str:
@@ -44,5 +44,4 @@ def looser(than: str, by: tuple[int, int]) -> Looser:
     label = f"{whole + least}{part if whole > LOOSEST or whole + least < LOOSEST else ''}"
     if least < by[0]:
         most = least
-    counted = f"{least} to {most}" if most > least else str(least)
-    return Looser(than, label, f"{counted} number{'s' if counted != '1' else ''}")
+    return Looser(than, label, (least, most) if most > least else (least,))

@@ -9,7 +9,6 @@ from typing import Any
 from walewright.knit import operations as op
 from walewright.knit import steps as st
 from walewright.knit.operations import Operation
-from walewright.knit.ordinals import number_of
 from walewright.knit.rows import Done
 from walewright.knit.stages import Rib, rib_slots
 from walewright.knit.state import State
@@ -25,7 +24,7 @@ def _rehang_start(s: State, step: st.RehangStart) -> Done:
 
 def _pick_up_along(s: State, step: st.PickUpAlong) -> Done:
     where = step.piece, step.edge, step.part, step.first, step.last
-    return (op.PickUpEdge(*where, facing=step.facing, left_end=step.left_end, copy=number_of(step.copy)),), s
+    return (op.PickUpEdge(*where, facing=step.facing, left_end=step.left_end, copy=step.copy.number),), s
 
 
 def _latch_rib(s: State, step: st.LatchRib) -> Done:
@@ -73,7 +72,7 @@ def _fold_up(s: State, step: st.FoldUp) -> Done:
 def _hang_to_link(s: State, step: st.HangToLink) -> Done:
     over = step.over == "the other piece"
     where = step.piece, step.edge, step.part, step.first, step.last, over
-    return (op.PickUpEdge(*where, facing=step.facing, left_end=step.left_end, copy=number_of(step.copy)),), s
+    return (op.PickUpEdge(*where, facing=step.facing, left_end=step.left_end, copy=step.copy.number),), s
 
 
 EDGING_HANDS: Mapping[type[st.Step], Callable[[State, Any], Done]] = {

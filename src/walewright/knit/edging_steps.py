@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
+from walewright.knit.copies import NONE, Copy
 from walewright.knit.manners import FoldOnto, FoldWay, LinkedOver, LoopsOpen, Sooner
 from walewright.knit.move_kinds import HungEnd, HungFace, HungPart
 from walewright.knit.step import Step
@@ -12,13 +13,14 @@ from walewright.knit.step import Step
 
 @dataclass(frozen=True, slots=True)
 class UseLooser(Step):
-    """Change to garment yarn `yarn`, or go on with it, at tension `tension`, `numbers` ("2 numbers") looser than `than`: for a row
-    that knits two layers together. Where the dial's labels are no numbers both are empty: the next looser setting."""
+    """Change to garment yarn `yarn`, or go on with it, at tension `tension`, `by` numbers (least and most, or the one) looser than
+    `than`: for a row that knits two layers together. Where the dial's labels are no numbers both are empty: the next looser
+    setting."""
 
     yarn: str
     tension: str
     than: str
-    numbers: str
+    by: tuple[int, ...]
 
     @property
     def setting(self) -> str:
@@ -39,7 +41,7 @@ class RehangStart(Step):
 @dataclass(frozen=True, slots=True)
 class PickUpAlong(Step):
     """Pick up `stitches` along `part` of `edge` of `piece` on needles `first`..`last`, its `facing` side to the knitter and the
-    edge's `left_end` at the left (see operations.PickUpEdge). `copy`: "1st", "2nd" of the piece's copies, or empty."""
+    edge's `left_end` at the left (see operations.PickUpEdge). `copy`: which of the piece's copies, where that has to be said."""
 
     piece: str
     edge: str
@@ -49,7 +51,7 @@ class PickUpAlong(Step):
     last: int
     facing: HungFace
     left_end: HungEnd | Literal[""]
-    copy: str = ""
+    copy: Copy = NONE
     loops: LoopsOpen = ""
     """ "open": as many open loops as there are stitches wait there, and each goes on a needle."""
 
@@ -87,7 +89,7 @@ class HangToLink(Step):
     facing: HungFace
     over: LinkedOver
     left_end: HungEnd
-    copy: str = ""
+    copy: Copy = NONE
 
 
 @dataclass(frozen=True, slots=True)

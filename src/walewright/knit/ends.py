@@ -7,11 +7,11 @@ from collections.abc import Iterator
 from walewright.counted.model import PickUp, SizedOpening, SizedPiece, SizedRun
 from walewright.design.model import Design, Edging, Fabric, Piece
 from walewright.knit import steps as st
+from walewright.knit.copies import Copy
 from walewright.knit.folding import counted, first_use, knitted, set_aside
 from walewright.knit.lengths import gathering_cm, tail_cm
 from walewright.knit.manners import LoopsOpen
 from walewright.knit.operations import NamedRows, Side, other
-from walewright.knit.ordinals import copy_word
 from walewright.knit.steps import Step
 from walewright.knit.tails import Tails
 from walewright.knit.zones import said_of
@@ -89,7 +89,7 @@ def pick_ups(picked: tuple[PickUp, ...], first: int, origin: str, idle: tuple[in
         if pick.stitches:
             last = at + pick.stitches - 1
             stitches = pick.stitches - sum(at <= x <= last for x in idle)
-            copy = copy_word(pick.copy)
+            copy = Copy(pick.copy)
             where = pick.edge.piece, pick.edge.edge, pick.part, stitches, at, last
             loops: LoopsOpen = "open" if pick.live and stitches == pick.points else ""
             yield st.PickUpAlong(*where, pick.facing, pick.left_end, copy, loops, origin=origin)

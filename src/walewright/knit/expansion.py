@@ -7,7 +7,6 @@ from collections.abc import Iterator
 from walewright.design.model import Chart
 from walewright.knit.hands import perform
 from walewright.knit.operations import Block, Join, Operation, SeamEnd, Work
-from walewright.knit.ordinals import number_of
 from walewright.knit.state import State
 from walewright.knit.steps import EdgeInSeam, JoinEdges, Say, SizePlan, StepBlock
 
@@ -47,4 +46,4 @@ def _joins(block: StepBlock) -> Iterator[Join]:
 
 
 def _edges(side: tuple[EdgeInSeam, ...]) -> tuple[tuple[str, str, int], ...]:
-    return tuple((edge.piece, edge.edge, number_of(edge.copy)) for edge in side)
+    return tuple((edge.piece, edge.edge, edge.copy.number) for edge in side)

@@ -165,7 +165,7 @@ def _after_fold(edging: Edging, first: int, last: int) -> int:
 def _joining(fabric: Fabric, origin: str) -> Step:
     """The tension of the row that knits the fold together."""
     found = looser(fabric.tension, HEM)
-    return st.UseLooser(_first_yarn(fabric), found.label, found.than, found.numbers, origin=origin)
+    return st.UseLooser(_first_yarn(fabric), found.label, found.than, found.by, origin=origin)
 
 
 def first_use(edging: Edging, fabric: Fabric, rows: int, said: str = "") -> st.UseYarnStep:

@@ -4,9 +4,13 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from walewright.knit.copies import Copy
 from walewright.knit.manners import SeamEdges
 from walewright.knit.move_kinds import HungEnd, NamedRows, SeamWay
 from walewright.knit.step import Step
+
+Strip = tuple[str, str]
+"""A band, or a piece and its edging: (name of the band or piece, name of the edging or empty)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,12 +26,12 @@ class EdgeIs(Step):
 
 @dataclass(frozen=True, slots=True)
 class EdgeInSeam(Step):
-    """An edge of a seam: `edge` ("armhole left") of a piece; `copy` "1st", "2nd" of its copies, "each" where the seam is made at
-    each of them, else empty; `begin` the end at which the seam comes to it (see operations.PickUpEdge)."""
+    """An edge of a seam: `edge` ("armhole left") of a piece; `copy` which of its copies, where that has to be said; `begin`
+    the end at which the seam comes to it (see operations.PickUpEdge)."""
 
     piece: str
     edge: str
-    copy: str
+    copy: Copy
     begin: HungEnd
 
 
@@ -42,7 +46,7 @@ class SeamOf(Step):
 @dataclass(frozen=True, slots=True)
 class JoinEdges(Step):
     """Make the `seams`, which are alike in their numbers; the rest as in operations.Join. `strips`: what is sewn on in them beyond
-    the edges, such as the ends of welts, in words' order (piece or band names, "back welt and front welt")."""
+    the edges, such as the ends of welts."""
 
     seams: tuple[SeamOf, ...]
     easing_mm: int
@@ -54,4 +58,4 @@ class JoinEdges(Step):
     edges: SeamEdges = ""
     """ "open": both are open loops, which no seam holds. "no tail": of a graft, neither is a last row, where a tail hangs.
     "beyond": what one side is longer lies along the strips."""
-    strips: str = ""
+    strips: tuple[Strip, ...] = ()

@@ -8,11 +8,12 @@ from walewright.counted.model import SizedSeam
 from walewright.design.model import Design
 from walewright.glue.model import OPPOSITE, Chain, EndAt, Face, Seam
 from walewright.knit import steps as st
+from walewright.knit.copies import NONE, of_several
 from walewright.knit.dial import LINKING, looser
 from walewright.knit.lengths import SEWN_IN
 from walewright.knit.manners import LinkedOver
-from walewright.knit.ordinals import ordinal
 from walewright.knit.steps import Step, StepBlock
+from walewright.report.said import said
 from walewright.trade.sides import GAP_PARTS, EdgePart
 
 _OTHER: dict[Face, Face] = {"purl": "knit", "knit": "purl"}
@@ -38,16 +39,16 @@ def link_block(design: Design, seam: Seam, sized: SizedSeam, worn: Face, copies:
     )
     row = looser(fabric.tension, LINKING)
     knit = (
-        st.UseLooser(fabric.yarn, row.label, row.than, row.numbers, origin=origin),
+        st.UseLooser(fabric.yarn, row.label, row.than, row.by, origin=origin),
         st.SetRowCounter(0, origin=origin),
         st.KnitRows(1, origin=origin),
         st.Now(stitches, 1, "left", origin=origin),
     )
     off = (st.CastOffAll(origin=origin), st.BreakOff(SEWN_IN, origin=origin))
     place = seam.one[0]
-    copy = f" {ordinal(place.copy)}" if place.copies > 1 and copies == 1 else ""
-    name = f"{place.owner} {place.edge}{copy} link"
-    return StepBlock(name, name, copies, (("Hang on", on), ("Knit", knit), ("Finish", off)), of=place.owner)
+    linked = st.Linked(place.owner, place.edge, of_several(place.copy, place.copies) if copies == 1 else NONE)
+    paragraphs = ((said("hang-on"), on), (said("knit"), knit), (said("finish"), off))
+    return StepBlock(linked.name, copies, paragraphs, of=place.owner, linked=linked)
 
 
 def _hung(
@@ -67,7 +68,7 @@ def _hung(
             named: tuple[str, EdgePart] = (place.edge, "whole")
             if edge and part in GAP_PARTS:
                 named = (edge, part)
-            copy = ordinal(place.copy) if place.copies > 1 and copies == 1 else ""
+            copy = of_several(place.copy, place.copies) if copies == 1 else NONE
             last = at + stitches - 1
             yield st.HangToLink(place.owner, *named, stitches, at, last, facing, over, OPPOSITE[end], copy, origin=origin)
             at = last + 1

@@ -17,7 +17,7 @@ SpreadChange = Literal["two together", "an empty needle"]
 
 MarkWhen = Literal["begin", "end"]
 
-SayHead = Literal["Note", "By hand"]
+SayManner = Literal["note", "by hand"]
 
 
 FoldOnto = Literal["the same needles", "all needles"]

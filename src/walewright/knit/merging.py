@@ -34,7 +34,7 @@ def merged(step: st.Together) -> Iterator[Step]:
             else:
                 todo.append((at, _RANKS.get(type(one), Rank.SHAPE), number, one))
         if at != step.to_row:
-            raise ValueError(f"{track.title}: {at - step.from_row} rows of {step.to_row - step.from_row}")
+            raise ValueError(f"{at - step.from_row} rows of {step.to_row - step.from_row}")
     at = step.from_row
     for row, _, _, one in sorted(todo, key=lambda t: t[:3]):
         if row > at:

@@ -11,6 +11,7 @@ from walewright.knit.lengths import SEWN_IN, length_cm
 from walewright.knit.operations import Side
 from walewright.knit.state import Part, State
 from walewright.knit.steps import Step
+from walewright.report.said import said
 
 MOST_HELD = 30
 """Rows that a part waits with its needles right out; longer, its stitches are worn by the yarn and the brushes that pass (common
@@ -95,7 +96,7 @@ def _taken_up(counter: int, begun: tuple[tuple[int, Step], ...], origin: str) ->
     if not begun:
         return ()
     again = [s for at, start in begun for s in (st.SetRowCounter(at, origin=origin), start)]
-    say = st.Say("What ended in the other part goes on here as it stood: the counter only goes by where it began.", origin=origin)
+    say = st.Say(said("goes-on-as-it-stood"), origin=origin)
     return (say, *again, st.SetRowCounter(counter, origin=origin))
 
 

@@ -31,11 +31,12 @@ from walewright.knit.steps import SizePlan, Step, StepBlock
 from walewright.knit.tails import Tails, tails
 from walewright.knit.weave import crowded, weave
 from walewright.knit.zones import Fabrics
+from walewright.report.said import said
 from walewright.solve.model import Counts
 
-PlannedParagraph = tuple[str, tuple[Step, ...]]
+PlannedParagraph = tuple[st.Words, tuple[Step, ...]]
 
-SHAPED = "Knit and shape"
+SHAPED = said("knit-and-shape")
 _UNSHAPED = (st.KnitTo, st.KnitRows, st.Now, st.MarkEdges, st.StartChart, st.StopChart, st.StopChartOn, st.StartStripes)
 
 
@@ -51,7 +52,7 @@ class _Draft:
 
     pattern: Pattern
     unrolled: frozenset[Key]
-    known: Mapping[str, Known]
+    known: Mapping[st.Words, Known]
     crowds: Mapping[tuple[int, int], tuple[Crowd, ...]]
     """What is told as going on together, by the numbers of the part and of the stretch in it."""
 
@@ -68,7 +69,7 @@ def _draft(design: Design, piece: Piece, sizes: tuple[SizedPiece, ...]) -> _Draf
     draft = _Draft(found, unrolled, {}, {place: crowds(rows) for place, rows in places.items()})
     if not unrolled or len(sizes) == 1:
         return draft
-    known: dict[str, Known] = {}
+    known: dict[st.Words, Known] = {}
     for sized in sizes:
         for title, steps in _piece_block(draft, sized, Tails()).paragraphs:
             bodies = (body_shape(s.body) for s in steps if isinstance(s, st.Repeat) and s.times > 1)
@@ -105,7 +106,7 @@ def _done(
     tasks: Sequence[Task],
 ) -> Iterator[StepBlock]:
     if room == "by hand":
-        yield StepBlock(JOINING, "", 1, (("", tuple(_by_hand(design, glued, garment, tasks))),), joining=True)
+        yield StepBlock(JOINING, 1, (("", tuple(_by_hand(design, glued, garment, tasks))),), joining=True)
     elif room == "links":
         yield from links(design, glued, garment, [task.number for task in tasks])
     else:
@@ -129,7 +130,7 @@ def _by_hand(design: Design, glued: Glued, garment: SizedGarment, tasks: Sequenc
     for kind, some in groupby(tasks, key=lambda task: task.kind):
         numbers = [task.number for task in some]
         if kind == "step":
-            yield from (st.Say(design.making_up[number], "By hand") for number in numbers)
+            yield from (st.Say(design.making_up[number], "by hand") for number in numbers)
         else:
             yield from joins(design, glued, garment, numbers)
 
@@ -139,7 +140,7 @@ JOINING = "joining"
 
 
 def _titled(blocks: Sequence[StepBlock]) -> Iterator[StepBlock]:
-    """What is joined before something else is knitted says so in its title; what comes last is the making up."""
+    """Blocks of joining know what is knitted after them; the last one is the making up."""
     number = 0
     for at, block in enumerate(blocks):
         if not block.joining:
@@ -147,8 +148,7 @@ def _titled(blocks: Sequence[StepBlock]) -> Iterator[StepBlock]:
             continue
         number += 1
         after = next((b for b in blocks[at + 1 :] if not b.joining), None)
-        title = "Making up" if after is None else f"Before the {after.name}"
-        yield replace(block, name=f"{JOINING} {number}", title=title, before=after.name if after else "")
+        yield replace(block, name=f"{JOINING} {number}", before=(after.linked or after.name) if after else "")
 
 
 # ----------------------------------------------------------------- a piece's sentences
@@ -161,13 +161,13 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
     state = State(piece.name, by_needle=False)
     paragraphs: list[PlannedParagraph] = []
 
-    def add(title: str, steps: tuple[Step, ...]) -> None:
+    def add(title: st.Words, steps: tuple[Step, ...]) -> None:
         nonlocal state
         for step in steps:
             _, state = perform(state, step)
         paragraphs.append((title, steps))
 
-    def knit(number: int, part: PiecePart, title: str) -> None:
+    def knit(number: int, part: PiecePart, title: st.Words) -> None:
         nonlocal state
         made: list[Step] = []
         known = draft.known.get(title, frozenset())
@@ -176,7 +176,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
             # What must be true is stated once between two stretches.
             made += steps[1:] if made and steps and made[-1] == steps[0] else steps
         if title == SHAPED and _plain(made):
-            title = "Knit"
+            title = said("knit")
         paragraphs.append((title, tuple(made)))
 
     def off(edge: str) -> tuple[Step, ...]:
@@ -186,15 +186,15 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
         """Rows that each part is put by for while the other is knitted."""
         return sized.counter(opening.to_row) - sized.counter(opening.row)
 
-    add("Cast on", start(design, piece, sized, fabrics.use(0)))
+    add(said("cast-on"), start(design, piece, sized, fabrics.use(0)))
     last = "end"
     for number, part in enumerate(parts(draft.pattern, sized)):
         opening = part.opening
         if part.side is None or opening is None:
-            knit(number, part, SHAPED if number == 0 else "Over the whole width")
+            knit(number, part, SHAPED if number == 0 else said("whole-width"))
             last = "end"
             if opening is not None:
-                add(f"Part for the {opening.name}", parting.part(opening, state, fabrics.use(opening.row), waits(opening)))
+                add(said("part-for", opening=opening.name), parting.part(opening, state, fabrics.use(opening.row), waits(opening)))
             continue
         word = _word(piece, opening)
         if (state.left if part.side == "left" else state.right) is not None:
@@ -202,17 +202,17 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
             begun = tuple((sized.counter(figure.from_row), figure.start) for figure in again)
             at, use = sized.counter(opening.row), fabrics.use(opening.row)
             turn = parting.turn_to(part.side, opening, state, at, use, waits(opening), begun)
-            add(f"Return to the {part.side} {word}", turn)
-        knit(number, part, f"{part.side.capitalize()} {word}")
+            add(said(f"return-to-{word}", side=part.side), turn)
+        knit(number, part, said(f"{part.side}-{word}"))
         if not opening.rejoins:
             add("", off(f"shoulder {part.side}"))
             last = ""
         elif part.side == "right":
-            add(f"Close the {opening.name}", parting.rejoin(opening, state, fabrics.at(opening.to_row)))
+            add(said("close", opening=opening.name), parting.rejoin(opening, state, fabrics.at(opening.to_row)))
     if last:
-        add("Finish", off(last))
-    add("Edges for making up", tuple(edge_notes(piece, sized)))
-    return StepBlock(piece.name, piece.name, piece.copies, tuple(p for p in paragraphs if p[1]), of=piece.name)
+        add(said("finish"), off(last))
+    add(said("edges"), tuple(edge_notes(piece, sized)))
+    return StepBlock(piece.name, piece.copies, tuple(p for p in paragraphs if p[1]), of=piece.name)
 
 
 def _word(piece: Piece, opening: SizedOpening) -> str:

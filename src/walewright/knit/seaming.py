@@ -8,9 +8,9 @@ from walewright.counted.model import SizedGarment, SizedSeam
 from walewright.design.model import Design
 from walewright.glue.model import OPPOSITE, Chain, EndAt, Glued, Seam
 from walewright.knit import steps as st
+from walewright.knit.copies import EACH, of_several
 from walewright.knit.linking import link_block
 from walewright.knit.manners import SeamEdges
-from walewright.knit.ordinals import ordinal
 from walewright.knit.steps import Step, StepBlock
 from walewright.knit.tails import open_end, places
 
@@ -116,18 +116,17 @@ def _better(one: EndAt, other: EndAt) -> int:
 
 def _edges(chain: Chain, begins: Sequence[EndAt], each: bool) -> tuple[st.EdgeInSeam, ...]:
     return tuple(
-        st.EdgeInSeam(p.owner, p.edge, "each" if each else ordinal(p.copy) if p.copies > 1 else "", end)
+        st.EdgeInSeam(p.owner, p.edge, EACH if each else of_several(p.copy, p.copies), end)
         for p, end in zip(chain, begins, strict=True)
     )
 
 
-def _strips(design: Design, glued: Glued, numbers: Sequence[int]) -> str:
+def _strips(design: Design, glued: Glued, numbers: Sequence[int]) -> tuple[st.Strip, ...]:
     """The edgings and bands whose ends are sewn on in these seams."""
     found = [name for n in numbers for pair in glued.seams[n].over_strips for name in pair if name]
-    said = [_strip(design, name) for name in found]
-    return " and ".join(dict.fromkeys(said))
+    return tuple(dict.fromkeys(_strip(design, name) for name in found))
 
 
-def _strip(design: Design, owner: str) -> str:
+def _strip(design: Design, owner: str) -> st.Strip:
     piece = next((p for p in design.pieces if p.name == owner), None)
-    return owner if piece is None else f"{owner} {piece.start_edging}"
+    return (owner, "" if piece is None else piece.start_edging or "")

@@ -4,7 +4,13 @@ comes from."""
 from __future__ import annotations
 
 from dataclasses import dataclass, field, fields
-from typing import Any
+from typing import Any, TypeAlias
+
+from walewright.knit.copies import Copy
+from walewright.report.said import Said
+
+Words: TypeAlias = str | Said
+"""What is said to people: the author's own text, or what the house says as data."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -19,7 +25,7 @@ def shape(step: Step) -> tuple[Any, ...]:
         if f.name == "origin":
             continue
         value = getattr(step, f.name)
-        if isinstance(value, str):
+        if isinstance(value, str | Said | Copy):
             parts.append(value)
         elif isinstance(value, tuple):
             # A list of numbers may be longer in one size than in another; names, and what is said of each, agree.

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from walewright.knit.copies import Copy as Copy
 from walewright.knit.edging_steps import FoldUp as FoldUp
 from walewright.knit.edging_steps import HangToLink as HangToLink
 from walewright.knit.edging_steps import LatchInStages as LatchInStages
@@ -23,7 +24,8 @@ from walewright.knit.joining_steps import EdgeInSeam as EdgeInSeam
 from walewright.knit.joining_steps import EdgeIs as EdgeIs
 from walewright.knit.joining_steps import JoinEdges as JoinEdges
 from walewright.knit.joining_steps import SeamOf as SeamOf
-from walewright.knit.manners import EndsShaped, MarkWhen, SayHead, SpreadChange, YarnLeft
+from walewright.knit.joining_steps import Strip as Strip
+from walewright.knit.manners import EndsShaped, MarkWhen, SayManner, SpreadChange, YarnLeft
 from walewright.knit.operations import Side
 from walewright.knit.part_steps import DrawPartsCord as DrawPartsCord
 from walewright.knit.part_steps import HoldPart as HoldPart
@@ -35,6 +37,7 @@ from walewright.knit.pattern_steps import StopChart as StopChart
 from walewright.knit.pattern_steps import StopChartOn as StopChartOn
 from walewright.knit.pattern_steps import StopStripes as StopStripes
 from walewright.knit.step import Step as Step
+from walewright.knit.step import Words as Words
 from walewright.knit.step import numbers as numbers
 from walewright.knit.step import shape as shape
 from walewright.knit.together import Together as Together
@@ -336,25 +339,42 @@ class BreakOff(Step):
 
 @dataclass(frozen=True, slots=True)
 class Say(Step):
-    """The author's or the house's plain words to the knitter; no operation follows from it. `head` "Note", or "By hand": a thing
-    to do when the pieces are off the bed."""
+    """The author's or the house's words to the knitter; no operation follows from it. `manner` "note", or "by hand": a thing to do
+    when the pieces are off the bed."""
 
-    text: str
-    head: SayHead = "Note"
+    text: Words
+    manner: SayManner = "note"
+
+
+@dataclass(frozen=True, slots=True)
+class Linked:
+    """The edge whose link is a block of its own: `copy` of the piece `owner`, where that has to be said."""
+
+    owner: str
+    edge: str
+    copy: Copy
+
+    @property
+    def name(self) -> str:
+        """What the block is called in all stages."""
+        number = f" {self.copy.number}" if self.copy.number else ""
+        return f"{self.owner} {self.edge}{number} link"
 
 
 @dataclass(frozen=True, slots=True)
 class StepBlock:
-    """The steps of one thing on the bed (see operations.Block, also for `of`), in paragraphs with a title each ("Shape neck")."""
+    """The steps of one thing on the bed (see operations.Block, also for `of`), in paragraphs with a title each; one without a
+    title (an empty text) goes on from the one before it."""
 
     name: str
-    title: str
     copies: int
-    paragraphs: tuple[tuple[str, tuple[Step, ...]], ...]
+    paragraphs: tuple[tuple[Words, tuple[Step, ...]], ...]
     joining: bool = False
-    before: str = ""
-    """Of something joined: the name of what is knitted next, empty where nothing is."""
+    before: str | Linked = ""
+    """Of something joined: the name of what is knitted next, or the link that is; empty where nothing is."""
     of: str = ""
+    linked: Linked | None = None
+    """Of a link, what it links."""
 
 
 @dataclass(frozen=True, slots=True)

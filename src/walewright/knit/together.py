@@ -4,14 +4,15 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from walewright.knit.step import Step
+from walewright.knit.step import Step, Words
 
 
 @dataclass(frozen=True, slots=True)
 class Track(Step):
-    """One of them: rows, shaping and repeats in `steps`, `title` what a knitter calls it ("neck")."""
+    """One of them: rows, shaping and repeats in `steps`, `title` what a knitter calls it: the name of an opening, or what the house
+    says."""
 
-    title: str
+    title: Words
     steps: tuple[Step, ...]
 
 

@@ -14,6 +14,7 @@ from walewright.knit import operations as op
 from walewright.knit.operations import Operation, Side
 from walewright.readback.charts import Drawing, Mark
 from walewright.readback.groups import Found, groups
+from walewright.readback.mind import Contradiction
 
 Moves = list[Operation]
 YarnAtTension = tuple[str, str]
@@ -194,8 +195,8 @@ class Charting:
     # ------------------------------------------------------------- one row
 
     def knit(self, counter: int, working: Sequence[int], to: Side, yarn: YarnAtTension | None) -> Moves:
-        """The row after `counter`, over the needles in working position. Raises ValueError where a yarn is needed and there is
-        none."""
+        """The row after `counter`, over the needles in working position. Raises Contradiction where a yarn is needed and there
+        is none."""
         owned = self._owned(counter, working)
         at: dict[int, tuple[InForce, Mark]] = {}
         moves: list[tuple[int, Operation]] = []
@@ -290,7 +291,7 @@ class Charting:
                 others.setdefault(at[slot][1].yarn, []).append(slot)
         by_hand = [s for slots in others.values() for s in slots]
         if (others or pictures) and yarn is None:
-            raise ValueError("no yarn is in use to knit the chart with")
+            raise Contradiction("contradiction/no-yarn")
         made: Moves = [op.Hold(*r) for r in ranges({*tucks, *slips, *longs, *by_hand})]
         for slot in tucks:
             at[slot][0].tucked.add(slot)

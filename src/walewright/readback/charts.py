@@ -11,8 +11,10 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any, Literal
 
+from walewright.readback.language import ReadLanguage
 from walewright.readback.layout import Printed, Sheet
-from walewright.readback.sentences import Phrase, Unreadable, chart_line
+from walewright.readback.sentences import Phrase, Unreadable, chart_line, meaning
+from walewright.report.said import Fact, Said, said
 
 MarkKind = Literal[
     "knit",
@@ -69,15 +71,13 @@ class Wrong:
     """`code` of a diagnostic, what is wrong, and where: characters `start`..`end` of the text."""
 
     code: str
-    message: str
+    why: Said
     start: int
     end: int
 
 
-_STRIP = re.compile(r"Columns ([0-9]{1,4}) to ([0-9]{1,4}) of ([0-9]{1,4})(?:, columns ([0-9]{1,4}) to ([0-9]{1,4}) as before)?:")
 _ROW = re.compile(r" *([0-9]{1,4}) \| (\S(?: \S)*) \| ([0-9]{1,4})")
 _RULER = re.compile(r" *[0-9][0-9 ]*")
-_KEY = re.compile(r"Key: (\S)  (?=\S)")
 
 
 @dataclass(slots=True)
@@ -93,33 +93,34 @@ class _Strip:
 
 
 class _Fault(Exception):
-    def __init__(self, message: str, place: Printed, code: str = "words-contradict") -> None:
-        super().__init__(message)
-        self.wrong = Wrong(code, message, place.start, place.end)
+    def __init__(self, key: str, place: Printed, code: str = "words-contradict", **facts: Fact) -> None:
+        super().__init__(key)
+        self.wrong = Wrong(code, said(key, **facts), place.start, place.end)
 
 
-def drawing(sheet: Sheet) -> Drawing | Wrong:
+def drawing(sheet: Sheet, language: ReadLanguage) -> Drawing | Wrong:
     """The chart of a section, or the first thing that is wrong with it."""
     try:
-        return _drawn(sheet)
+        return _drawn(sheet, language)
     except _Fault as fault:
         return fault.wrong
 
 
-def _drawn(sheet: Sheet) -> Drawing:
+def _drawn(sheet: Sheet, language: ReadLanguage) -> Drawing:
+    layout = language.layout
     strips: list[_Strip] = []
     told: list[tuple[str, Phrase, Printed]] = []
     for line in sheet.lines:
-        if (found := _STRIP.fullmatch(line.words)) is not None:
+        if (found := layout.strip.fullmatch(line.words)) is not None:
             strips.append(_strip(found, line, strips))
-        elif line.words.startswith(("Repeat:", "Way:", "Key:")):
-            told.append(_told(line))
+        elif layout.told.match(line.words) is not None:
+            told.append(_told(line, language))
         elif (row := _ROW.fullmatch(line.words)) is not None and strips:
             _into(strips[-1], row, line)
         elif _RULER.fullmatch(line.words) is not None and strips:
             _measured(strips[-1], line)
         else:
-            raise _Fault("this line is no row, no key and no note of a chart", line, "words-unreadable")
+            raise _Fault("contradiction/strange-line", line, "words-unreadable")
     title = Printed(sheet.name, sheet.start, sheet.end)
     grid = _laid_together(strips, title)
     meanings, picture = _key(told, title)
@@ -133,24 +134,24 @@ def _drawn(sheet: Sheet) -> Drawing:
 
 
 def _strip(found: re.Match[str], line: Printed, strips: list[_Strip]) -> _Strip:
-    first, last, of = (int(found[n]) for n in (1, 2, 3))
+    first, last, of = (int(found[n]) for n in ("first", "last", "width"))
     before = strips[-1] if strips else None
-    begin, end = (int(found[4]), int(found[5])) if found[4] else (first, first - 1)
+    begin, end = (int(found["again"]), int(found["before"])) if found["again"] else (first, first - 1)
     if not 1 <= first <= last <= of or (before is not None and before.of != of):
-        raise _Fault("these columns are not in the chart", line)
+        raise _Fault("contradiction/columns-beyond-chart", line)
     if begin != first or end != (before.last if before is not None else 0) or end < first - 1 or end >= last:
-        raise _Fault("these columns do not go on from the strip before", line)
+        raise _Fault("contradiction/columns-not-going-on", line)
     return _Strip(first, last, of, end - begin + 1, line, {})
 
 
 def _into(strip: _Strip, row: re.Match[str], line: Printed) -> None:
     number, cells = int(row[1]), row[2][::2]
     if row[3] != row[1]:
-        raise _Fault(f"the row is number {row[1]} at its left end and {row[3]} at its right", line)
+        raise _Fault("contradiction/row-numbers-differ", line, left=row[1], right=row[3])
     if len(cells) != strip.last - strip.first + 1:
-        raise _Fault(f"{len(cells)} symbols stand here for {strip.last - strip.first + 1} columns", line)
+        raise _Fault("contradiction/symbols-for-columns", line, symbols=len(cells), columns=strip.last - strip.first + 1)
     if strip.rows and number != min(strip.rows) - 1:
-        raise _Fault(f"row {number} stands below row {min(strip.rows)}", line)
+        raise _Fault("contradiction/rows-out-of-order", line, number=number, above=min(strip.rows))
     strip.rows[number] = (cells, line)
 
 
@@ -162,30 +163,30 @@ def _measured(strip: _Strip, line: Printed) -> None:
     number, end = numbers[0]
     for other, place in numbers:
         if place - end != 2 * (other - number) or not strip.first <= other <= strip.last:
-            raise _Fault(f"column number {other} does not stand above its column", line)
+            raise _Fault("contradiction/column-number-off", line, other=other)
 
 
 def _laid_together(strips: list[_Strip], title: Printed) -> list[tuple[str, Printed]]:
     """The rows of the whole width from the bottom up, each with its place in the last strip."""
     if not strips or not strips[0].rows:
-        raise _Fault("the chart has no rows", title)
+        raise _Fault("contradiction/no-rows", title)
     if strips[-1].last != strips[-1].of:
-        raise _Fault(f"the chart ends with column {strips[-1].last} of {strips[-1].of}", strips[-1].place)
+        raise _Fault("contradiction/chart-ends-early", strips[-1].place, last=strips[-1].last, width=strips[-1].of)
     numbers = set(strips[0].rows)
     if min(numbers) != 1:
-        raise _Fault(f"the chart has no row below row {min(numbers)}", strips[0].rows[min(numbers)][1])
+        raise _Fault("contradiction/lowest-row", strips[0].rows[min(numbers)][1], lowest=min(numbers))
     grid: list[tuple[str, Printed]] = []
     for strip in strips:
         if set(strip.rows) != numbers:
             missing = min(numbers ^ set(strip.rows))
-            raise _Fault(f"row {missing} does not stand in every strip", strip.place)
+            raise _Fault("contradiction/row-missing-in-strip", strip.place, missing=missing)
     for number in sorted(numbers):
         whole, place = "", title
         for strip in strips:
             cells, place = strip.rows[number]
             shared = cells[: strip.shared]
             if shared and whole[-strip.shared :] != shared:
-                raise _Fault(f"row {number} has other symbols where the strips overlap", place)
+                raise _Fault("contradiction/strips-disagree", place, number=number)
             whole += cells[strip.shared :]
         grid.append((whole, place))
     return grid
@@ -194,14 +195,13 @@ def _laid_together(strips: list[_Strip], title: Printed) -> list[tuple[str, Prin
 # ----------------------------------------------------------------- the words beside it
 
 
-def _told(line: Printed) -> tuple[str, Phrase, Printed]:
+def _told(line: Printed, language: ReadLanguage) -> tuple[str, Phrase, Printed]:
     """(symbol, what is said of it); the symbol is empty for what is said of the whole chart."""
-    key = _KEY.match(line.words)
-    words = f"Key: {line.words[key.end() :]}" if key is not None else line.words
-    said = chart_line(words)
-    if isinstance(said, Unreadable) or (words.startswith("Key:") and key is None):
-        raise _Fault("the words of the chart make no sense here", line, "words-unreadable")
-    return key[1] if key is not None else "", said, line
+    key = language.layout.key.match(line.words)
+    told = meaning(line.words[key.end() :], language) if key is not None else chart_line(line.words, language)
+    if isinstance(told, Unreadable):
+        raise _Fault("contradiction/words-beside-chart", line, "words-unreadable")
+    return key["symbol"] if key is not None else "", told, line
 
 
 def _key(told: list[tuple[str, Phrase, Printed]], title: Printed) -> tuple[dict[str, Mark], bool]:
@@ -211,13 +211,13 @@ def _key(told: list[tuple[str, Phrase, Printed]], title: Printed) -> tuple[dict[
         if not symbol:
             continue
         if symbol in meanings:
-            raise _Fault(f"{symbol} has two meanings", line)
+            raise _Fault("contradiction/two-meanings", line, symbol=symbol)
         mark = _meaning(symbol, phrase, line)
         if (mark.kind == "lay") != picture:
-            raise _Fault("only a chart whose yarns are laid by hand has yarns to lay, and nothing else", line)
+            raise _Fault("contradiction/yarns-laid", line)
         meanings[symbol] = mark
     if not meanings:
-        raise _Fault("the chart has no key", title)
+        raise _Fault("contradiction/no-key", title)
     return meanings, picture
 
 
@@ -243,7 +243,7 @@ def _meaning(symbol: str, phrase: Phrase, line: Printed) -> Mark:
             return Mark(symbol, "lay")
         case "from_side":
             if words[0] == words[1]:
-                raise _Fault("a loop comes from the side to which another goes", line)
+                raise _Fault("contradiction/both-to-one-side", line)
             return Mark(symbol, words[0])
         case "two_from":
             return Mark(symbol, "onto left" if words[0] == "left" else "onto right")
@@ -254,10 +254,10 @@ def _meaning(symbol: str, phrase: Phrase, line: Printed) -> Mark:
         case "cross":
             both, left, right, first = words
             if left != right or both != left + right or left < 1:
-                raise _Fault(f"{left} and {right} are not the halves of {both}", line)
+                raise _Fault("contradiction/halves", line, left=left, right=right, both=both)
             return Mark(symbol, "cross", "", left, first)
     if phrase.kind not in _PLAIN:
-        raise _Fault("this is no meaning of a symbol", line)
+        raise _Fault("contradiction/no-meaning", line)
     return Mark(symbol, _PLAIN[phrase.kind])
 
 
@@ -265,22 +265,22 @@ def _repeated(told: list[tuple[str, Phrase, Printed]], grid: list[tuple[str, Pri
     """The columns before those repeated, and the number of these."""
     lines = [(phrase, line) for _, phrase, line in told if phrase.kind in ("repeated", "worked_once")]
     if len(lines) != 1:
-        raise _Fault("the chart has to say once what is repeated", title)
+        raise _Fault("contradiction/repeat-not-told-once", title)
     ((phrase, line),) = lines
     width, height = len(grid[0][0]), len(grid)
     words: tuple[Any, ...] = phrase.arguments
     if phrase.kind == "worked_once":
         if words != (width, height):
-            raise _Fault(f"the chart has {width} columns and {height} rows", line)
+            raise _Fault("contradiction/size-of-chart", line, width=width, height=height)
         return 0, 0
     (first, last), *beside, rows = words
     if rows != (1, height):
-        raise _Fault(f"the chart has {height} rows", line)
+        raise _Fault("contradiction/rows-of-chart", line, height=height)
     if not 1 <= first <= last <= width:
-        raise _Fault(f"the chart has {width} columns", line)
+        raise _Fault("contradiction/columns-of-chart", line, width=width)
     there = list(_beside(first, last, width))
     if [(p.kind, p.arguments[0]) for p in beside] != there:
-        raise _Fault("the columns that are worked once are not those beside the repeat", line)
+        raise _Fault("contradiction/columns-beside-repeat", line)
     return first - 1, last - first + 1
 
 
@@ -293,5 +293,5 @@ def _beside(first: int, last: int, width: int) -> Iterator[tuple[str, tuple[int,
 
 def _mark(symbol: str, meanings: dict[str, Mark], place: Printed) -> Mark:
     if symbol not in meanings:
-        raise _Fault(f"the key has no {symbol}", place, "words-unreadable")
+        raise _Fault("contradiction/not-in-key", place, "words-unreadable", symbol=symbol)
     return meanings[symbol]

@@ -6,7 +6,7 @@ import re
 from collections.abc import Sequence
 
 from walewright.knit import operations as op
-from walewright.readback.mind import Contradiction, Mind
+from walewright.readback.mind import Contradiction, Mind, needle
 
 
 class Edgings(Mind):
@@ -17,19 +17,19 @@ class Edgings(Mind):
         one."""
         tension = named if by else f"looser than {named}"
         if by and not by[0] <= _turns(tension) - _turns(than) <= by[-1]:
-            raise Contradiction(f"tension {tension} is not {' to '.join(map(str, by))} numbers looser than {than}")
+            raise Contradiction("contradiction/numbers-looser", tension=tension, by=tuple(by), than=than)
         self.made.append(op.UseYarn(yarn, tension))
         self._yarn = (yarn, tension)
 
     def every_out_of_work(self, every: int, stitches: int) -> None:
         part = self._part()
         if every < 2:
-            raise Contradiction(f"every {every} needle out of work leaves none")
+            raise Contradiction("contradiction/none-left-in-work", every=every)
         for s in part[every - 1 : -1 : every]:
             self.made.append(op.OutOfWork(s, s))
             self._empty(s, s)
         if len(self._part()) != stitches:
-            raise Contradiction(f"{stitches} stitches should stay in work, and {len(self._part())} do")
+            raise Contradiction("contradiction/stitches-stay", stitches=stitches, there=len(self._part()))
 
     def picot_row(self) -> None:
         self.made += [op.Transfer(s, s, 1) for s in self._working()[1:-1:2]]
@@ -37,18 +37,18 @@ class Edgings(Mind):
     def fold_up(self, onto: str, way: str, loops: int, stitches: int) -> None:
         feet = self._working()
         if loops != len(feet):
-            raise Contradiction(f"{loops} loops are to be hung and {len(feet)} were knitted")
+            raise Contradiction("contradiction/loops-knitted", loops=loops, there=len(feet))
         if onto == "all needles":
             empty = [s for s in range(feet[0], feet[-1]) if s not in self._needles]
             if not empty:
-                raise Contradiction("no needle is out of work between those in work")
+                raise Contradiction("contradiction/none-out-of-work")
             for s in empty:
                 self.made.append(op.IntoWork(s, s))
                 self._state(s, s, "work")
             feet = [s + 1 if s + 1 in empty else s for s in feet]
         self.made.append(op.HangFeet(tuple(feet), way == "behind"))
         if len(self._working()) != stitches:
-            raise Contradiction(f"{stitches} stitches should be in work now, and {len(self._working())} are")
+            raise Contradiction("contradiction/stitches-in-work", stitches=stitches, there=len(self._working()))
 
     def hang_to_link(self, facing: op.HungFace, stitches: int, part: op.HungPart, piece: str, *rest: int | str) -> None:
         over = rest[-1] == "over"
@@ -87,7 +87,7 @@ class Edgings(Mind):
     def _wales(self, left: int, right: int, every: int) -> list[int]:
         """Every so many needles outwards from both, without those at the ends, from left to right."""
         if every < 1 or right < 0 or left != -1 - right:
-            raise Contradiction(f"{op.needle(left)} and {op.needle(right)} are not the same needle of both sides")
+            raise Contradiction("contradiction/not-mirrored", left=needle(left), right=needle(right))
         part = self._part()
         outwards = {*range(right, part[-1], every), *range(left, part[0], -every)}
         return [s for s in sorted(outwards) if part[0] < s < part[-1]]
@@ -97,5 +97,5 @@ def _turns(tension: str) -> int:
     """The whole number of a dial's label."""
     found = re.match(r"[0-9]+", tension)
     if found is None:
-        raise Contradiction(f"nobody can say how many numbers looser tension {tension} is")
+        raise Contradiction("contradiction/tension-without-number", tension=tension)
     return int(found[0])

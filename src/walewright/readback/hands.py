@@ -76,7 +76,7 @@ class Hands(Partings, Edgings, Patterns, Ribs):
 
     def _few_enough(self, rows: int) -> None:
         if len(self.made) + rows > MOST_MOVES:
-            raise Contradiction(f"this is more than {MOST_MOVES} moves")
+            raise Contradiction("contradiction/moves", most=MOST_MOVES)
 
     def _cross(self, rows: int) -> None:
         """Rows of waste yarn or ravel cord, which the counter does not count."""
@@ -92,13 +92,13 @@ class Hands(Partings, Edgings, Patterns, Ribs):
 
     def knit_to(self, row: int) -> None:
         if row < self._row:
-            raise Contradiction(f"the counter is at {self._row} already, beyond {row}")
+            raise Contradiction("contradiction/counter-beyond", counter=self._row, row=row)
         self.knit_rows(row - self._row)
 
     def reads(self, row: int) -> None:
         """The counter as it is."""
         if row != self._row:
-            raise Contradiction(f"the counter is at {self._row}, not at {row}")
+            raise Contradiction("contradiction/counter-elsewhere", counter=self._row, row=row)
 
     def at(self, row: int) -> None:
         self.knit_to(row)
@@ -107,7 +107,7 @@ class Hands(Partings, Edgings, Patterns, Ribs):
         """So many are in the part being worked."""
         there = len(self._part())
         if there != stitches:
-            raise Contradiction(f"{stitches} stitches should be in the part being worked, and {there} are")
+            raise Contradiction("contradiction/stitches-in-part", stitches=stitches, there=there)
 
     def decrease(self, by: int, ends: str, inset: int = 0) -> None:
         for side in _sides(ends):
@@ -192,7 +192,7 @@ class Hands(Partings, Edgings, Patterns, Ribs):
         """The same in one part; so many stitches of others wait."""
         there = sum(1 for state in self._needles.values() if state.startswith("waiting"))
         if there != waiting:
-            raise Contradiction(f"{waiting} stitches should wait, and {there} do")
+            raise Contradiction("contradiction/stitches-wait", waiting=waiting, there=there)
         self.now(stitches + waiting, *told)
 
     def edge_is(self, where: op.NamedRows, from_row: int, to_row: int, edge: str) -> None:
@@ -275,4 +275,4 @@ def _sides(ends: str) -> tuple[Side, ...]:
 
 def _one(stitches: int) -> None:
     if stitches != 1:
-        raise Contradiction(f"an increase adds 1 stitch, not {stitches}")
+        raise Contradiction("contradiction/increase-by-one", stitches=stitches)

@@ -5,16 +5,10 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field
 
+from walewright.readback.language import PageLayout, ReadLanguage
 from walewright.readback.sentences import as_name
 
-_SIZES = re.compile(r"Sizes (\S+)(?: \((\S.*)\))?")
-_KNIT = re.compile(r"(.+) \(knit ([0-9]{1,3})\)")
-_ONLY = re.compile(r"(?:[0-9]{1,3}[a-z]{2}, )*(?:[0-9]{1,3}[a-z]{2} and )?[0-9]{1,3}[a-z]{2} sizes? only")
 _MARK = re.compile(r"(?:\[ \] )+|- {3}")
-_CHART = re.compile(r"Chart ([^\W\d][\w\u00a0]*)")
-_JOINING = re.compile(r"Making up|Before the [^ ]+")
-"""With plain spaces: those in the name of a piece are no-break spaces."""
-_NOTE = re.compile(r"(?:Note|By hand):( |$)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,8 +77,9 @@ class _Open:
     in_note: bool = False
 
 
-def laid_out(text: str) -> Text:
+def laid_out(text: str, language: ReadLanguage) -> Text:
     """The parts of a printed text. Never fails: what it cannot place is in `strange`."""
+    layout = language.layout
     rows = text.split("\n")
     sizes: tuple[str, ...] = ()
     opened: list[_Open] = []
@@ -103,19 +98,19 @@ def laid_out(text: str) -> Text:
         if not row or _underlines(row, rows[number - 1] if number else ""):
             continue
         if _underlines(under, row, "="):
-            chart = _CHART.fullmatch(row)
-            opened.append(_Open(row, start, [], chart=as_name(chart[1]) if chart is not None else ""))
+            chart = layout.chart.fullmatch(row)
+            opened.append(_Open(row, start, [], chart=as_name(chart["name"]) if chart is not None else ""))
         elif here is not None and here.chart:
-            going_on = _of_chart(here, row, start)
+            going_on = _of_chart(here, row, start, layout)
         elif here is None:
-            found = _SIZES.fullmatch(row)
+            found = layout.sizes.fullmatch(row)
             if found is None or sizes:
                 strange.append((start, start + len(row)))
             else:
-                sizes = (found[1], *(found[2].split(": ") if found[2] else ()))
+                sizes = (found["first"], *(found["others"].split(language.between) if found["others"] else ()))
         elif _underlines(under, row, "-"):
             here.only = None
-        elif _ONLY.fullmatch(row):
+        elif layout.only.fullmatch(row):
             here.only = frozenset(int(n) - 1 for n in re.findall(r"[0-9]+", row))
         elif mark is not None:
             here.lines.append(Line(row[mark.end() :].strip(), here.only, start, start + len(row)))
@@ -123,16 +118,16 @@ def laid_out(text: str) -> Text:
         else:
             strange.append((start, start + len(row)))
     sheets = tuple(Sheet(o.chart, tuple(o.printed), o.start, o.start + len(o.heading)) for o in opened if o.chart)
-    return Text(sizes, sheets, tuple(_section(o) for o in opened if not o.chart), tuple(strange))
+    return Text(sizes, sheets, tuple(_section(o, language) for o in opened if not o.chart), tuple(strange))
 
 
-def _of_chart(here: _Open, row: str, start: int) -> bool:
+def _of_chart(here: _Open, row: str, start: int, layout: PageLayout) -> bool:
     """Whether the next row, if it is indented, goes on with this one of a chart's section."""
     note = _MARK.match(row)
-    here.in_note = note is not None and _NOTE.match(row[note.end() :]) is not None
+    here.in_note = note is not None and layout.note.match(row[note.end() :]) is not None
     if not here.in_note:
         here.printed.append(Printed(row, start, start + len(row)))
-    return here.in_note or row.startswith(("Repeat:", "Way:", "Key:"))
+    return here.in_note or layout.told.match(row) is not None
 
 
 def _go_on(here: _Open, row: str, end: int) -> None:
@@ -149,16 +144,27 @@ def _underlines(row: str, above: str, by: str = "=-") -> bool:
     return bool(row) and len(row) == len(above) and any(row == sign * len(row) for sign in by)
 
 
-def _section(opened: _Open) -> Section:
-    found = _KNIT.fullmatch(opened.heading)
-    title, copies = (found[1], int(found[2])) if found else (opened.heading, 1)
+def _section(opened: _Open, language: ReadLanguage) -> Section:
+    found = language.layout.several.fullmatch(opened.heading)
+    title, copies = (found["name"], int(found["copies"])) if found else (opened.heading, 1)
     # A name in quotes is printed as it is; any other had its first letter made a capital.
     quoted = len(title) > 2 and title[0] == "“" and title[-1] == "”"
     name = title[1:-1] if quoted else title[:1].lower() + title[1:]
-    joining = _JOINING.fullmatch(opened.heading) is not None
-    return Section(as_name(name), copies, tuple(opened.lines), opened.start, opened.start + len(opened.heading), joining)
+    joining = language.layout.joining.fullmatch(opened.heading) is not None
+    return Section(
+        as_name(_linked(name, language)), copies, tuple(opened.lines), opened.start, opened.start + len(opened.heading), joining
+    )
 
 
-def is_note(line: Line) -> bool:
+def _linked(name: str, language: ReadLanguage) -> str:
+    """The name of a heading, that of a link as all stages have it."""
+    link = language.layout.link.fullmatch(name)
+    if link is None:
+        return name
+    number = f" {link['number']}" if link["number"] else ""
+    return f"{link['owner']} {language.edge(link['edge'])}{number} link"
+
+
+def is_note(line: Line, language: ReadLanguage) -> bool:
     """Whether the line is the author's own words, which nothing follows from."""
-    return _NOTE.match(line.words) is not None
+    return language.layout.note.match(line.words) is not None

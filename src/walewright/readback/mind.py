@@ -6,6 +6,7 @@ from typing import Literal
 
 from walewright.knit import operations as op
 from walewright.knit.operations import Operation, Side
+from walewright.report.said import Fact, Said, said
 
 CENTRE_WASTE_ROWS = 8
 """Rows of waste yarn that hold the stitches of a neck's centre; the words name none. Common practice: 6 to 10."""
@@ -17,9 +18,28 @@ Needle = Literal["work", "held", "waiting", "waiting, held", "waiting on cord", 
 """In working position; held for shaping; in hold with a part that waits; held for shaping within such a part; the same two while
 the part is on ravel cord."""
 
+_STATES: dict[Needle, str] = {
+    "work": "state/work",
+    "held": "state/held",
+    "waiting": "state/waiting",
+    "waiting, held": "state/waiting-held",
+    "waiting on cord": "state/on-cord",
+    "waiting on cord, held": "state/on-cord-held",
+}
+"""What a message calls them."""
+
 
 class Contradiction(Exception):
-    """Words that cannot be obeyed here. The text says why, without a capital."""
+    """Words that cannot be obeyed here, and why."""
+
+    def __init__(self, key: str, **facts: Fact) -> None:
+        super().__init__(key)
+        self.why = said(key, **facts)
+
+
+def needle(slot: int) -> Said:
+    """A needle as a message names it."""
+    return said("needle/right", number=slot + 1) if slot >= 0 else said("needle/left", number=-slot)
 
 
 class Mind:
@@ -44,13 +64,13 @@ class Mind:
         """Slots of the part in work, those held for shaping included."""
         part = sorted(s for s, state in self._needles.items() if state in ("work", "held"))
         if not part:
-            raise Contradiction("no needle is in work")
+            raise Contradiction("contradiction/none-in-work")
         return part
 
     def _working(self) -> list[int]:
         working = sorted(s for s, state in self._needles.items() if state == "work")
         if not working:
-            raise Contradiction("no needle is in working position")
+            raise Contradiction("contradiction/none-in-working-position")
         return working
 
     def _held(self, side: Side) -> list[int]:
@@ -59,17 +79,17 @@ class Mind:
         held = sorted(s for s, state in self._needles.items() if state == "held")
         found = [s for s in held if (s < working[0] if side == "left" else s > working[-1])]
         if not found:
-            raise Contradiction(f"no needle is held at the {side}")
+            raise Contradiction("contradiction/none-held", side=side)
         return found
 
     def _at(self, carriage: Side | None) -> Side:
         if carriage is None:
-            raise Contradiction("nothing has said where the carriage is")
+            raise Contradiction("contradiction/carriage-unknown")
         return carriage
 
     def _outermost(self, side: Side, count: int, slots: list[int]) -> tuple[int, int]:
         if not 1 <= count <= len(slots):
-            raise Contradiction(f"{count} stitches are asked for and {len(slots)} are there")
+            raise Contradiction("contradiction/stitches-there", count=count, there=len(slots))
         return (slots[0], slots[count - 1]) if side == "left" else (slots[-count], slots[-1])
 
     def _state(self, first: int, last: int, state: Needle) -> None:
@@ -82,12 +102,18 @@ class Mind:
 
     def _count(self, stitches: int, first: int, last: int) -> None:
         if stitches != last - first + 1:
-            raise Contradiction(f"{op.needle(first)} to {op.needle(last)} are {last - first + 1} needles, not {stitches}")
+            raise Contradiction(
+                "contradiction/needles-counted", first=needle(first), last=needle(last), needles=last - first + 1, stitches=stitches
+            )
 
     def _all(self, first: int, last: int, states: tuple[Needle, ...]) -> None:
         for s in range(first, last + 1):
             if self._needles.get(s) not in states:
-                raise Contradiction(f"needle {op.needle(s)} is not {' or '.join(states)}")
+                raise Contradiction(
+                    "contradiction/needle-in-other-state",
+                    needle=needle(s),
+                    states=tuple(said(_STATES[state]) for state in states),
+                )
 
     def _taken(self, stitches: int, first: int, last: int) -> None:
         self._count(stitches, first, last)
@@ -101,7 +127,7 @@ class Mind:
     def _last_goes_to(self, slot: int) -> None:
         """The last of the stitches that are closed is hung on the next needle."""
         if slot not in self._needles:
-            raise Contradiction(f"there is no stitch beside {op.needle(slot - 1)} for the last of those closed")
+            raise Contradiction("contradiction/nothing-beside-closed", needle=needle(slot - 1))
         self._hung_on(slot)
 
     def _hung_on(self, slot: int) -> None:
@@ -116,8 +142,8 @@ class Mind:
     def _free(self, first: int, last: int) -> None:
         for s in range(first, last + 1):
             if s in self._needles:
-                raise Contradiction(f"needle {op.needle(s)} is not empty")
+                raise Contradiction("contradiction/needle-taken", needle=needle(s))
 
     def _enough(self, wanted: int, there: int) -> None:
         if wanted > there:
-            raise Contradiction(f"{wanted} needles are asked for and {there} are there")
+            raise Contradiction("contradiction/needles-there", wanted=wanted, there=there)

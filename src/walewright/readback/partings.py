@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from walewright.knit import operations as op
 from walewright.knit.operations import Side
-from walewright.readback.mind import CENTRE_WASTE_ROWS, Contradiction, Mind, Needle
+from walewright.readback.mind import CENTRE_WASTE_ROWS, Contradiction, Mind, Needle, needle
 
 
 class Partings(Mind):
@@ -16,17 +16,17 @@ class Partings(Mind):
         self._count(stitches, first, last)
         old = self._working()
         if old != self._part():
-            raise Contradiction("stitches are held while all are taken off")
+            raise Contradiction("contradiction/held-while-taken-off")
         counts: list[int] = []
         told = len(rounds) // 3 * 3
         for singles, changed, times in zip(rounds[:told:3], rounds[1:told:3], rounds[2:told:3], strict=True):
             self._enough((singles + 1) * times, stitches - len(counts))
             counts += [*([1] * singles), changed] * times
         if sum(rounds[told:]) != stitches - len(counts):
-            raise Contradiction(f"{stitches - len(counts)} needles are left for 1 loop each, not {sum(rounds[told:])}")
+            raise Contradiction("contradiction/needles-left", left=stitches - len(counts), told=sum(rounds[told:]))
         counts += [1] * (stitches - len(counts))
         if sum(counts) != len(old):
-            raise Contradiction(f"{sum(counts)} loops are to be hung on and {len(old)} are there")
+            raise Contradiction("contradiction/loops-spread", hung=sum(counts), there=len(old))
         self.made.append(op.Spread(old[0], old[-1], first, tuple(counts)))
         self._empty(old[0], old[-1])
         self._free(first, last)
@@ -92,10 +92,10 @@ class Partings(Mind):
 
     def draw_parts_cord(self, side: Side, first: int, last: int) -> None:
         if (first, last) not in self._cords:
-            raise Contradiction(f"no cord keeps needles {op.needle(first)} to {op.needle(last)}")
+            raise Contradiction("contradiction/no-cord-keeps-needles", first=needle(first), last=needle(last))
         begun, rows = self._cords.pop((first, last))
         if self._knitted - begun != rows:
-            raise Contradiction(f"the part should wait {rows} rows, and has waited {self._knitted - begun}")
+            raise Contradiction("contradiction/rows-waited", rows=rows, waited=self._knitted - begun)
         self.made.append(op.DrawCord(first, last))
         for s in range(first, last + 1):
             self._needles[s] = "waiting" if self._needles[s] == "waiting on cord" else "waiting, held"

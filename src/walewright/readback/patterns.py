@@ -9,8 +9,9 @@ from walewright.knit import operations as op
 from walewright.knit.operations import Operation
 from walewright.readback.charting import Charting, InForce
 from walewright.readback.charts import Drawing
-from walewright.readback.mind import MOST_MOVES, Contradiction, Mind
+from walewright.readback.mind import MOST_MOVES, Contradiction, Mind, needle
 from walewright.readback.sentences import Stripes
+from walewright.report.said import Said, said
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,9 +43,9 @@ class Patterns(Mind):
 
     def start_chart(self, chart: str, fabric: str, area: str, first: int, last: int, edge: int, start: int) -> None:
         if chart not in self._drawings:
-            raise Contradiction(f"there is no chart {chart}")
+            raise Contradiction("contradiction/no-chart", chart=chart)
         if first > last:
-            raise Contradiction(f"{op.needle(last)} is left of {op.needle(first)}")
+            raise Contradiction("contradiction/wrong-way-round", last=needle(last), first=needle(first))
         self._working()
         whole = area == "whole"
         self.made += self._charting.begin(InForce(self._drawings[chart], fabric, whole, first, last, edge, start, self._row))
@@ -56,15 +57,15 @@ class Patterns(Mind):
         self._gone_on()
 
     def stop_chart(self, chart: str) -> None:
-        self._ended(self._charting.end(chart), f"the chart {chart}")
+        self._ended(self._charting.end(chart), chart)
 
     def stop_chart_on(self, chart: str, first: int, last: int) -> None:
-        where = f"{op.needle(first)} to {op.needle(last)}"
-        self._ended(self._charting.end(chart, (first, last)), f"the chart {chart} on needles {where}")
+        where = said("contradiction/on-needles", first=needle(first), last=needle(last))
+        self._ended(self._charting.end(chart, (first, last)), chart, where)
 
-    def _ended(self, ended: tuple[InForce, list[Operation]] | None, what: str) -> None:
+    def _ended(self, ended: tuple[InForce, list[Operation]] | None, chart: str, where: Said | str = "") -> None:
         if ended is None:
-            raise Contradiction(f"{what} is not being worked")
+            raise Contradiction("contradiction/chart-not-worked", chart=chart, on=where)
         was, settled = ended
         self.made += settled
         if was.fabric:
@@ -91,17 +92,17 @@ class Patterns(Mind):
 
     def start_stripes(self, fabric: str, tension: str, stripes: Stripes, carried: tuple[str, ...]) -> None:
         if not sum(rows for _, rows in stripes):
-            raise Contradiction("the stripes have no rows")
+            raise Contradiction("contradiction/no-stripes")
         stranger = next((yarn for yarn in carried if yarn not in {y for y, _ in stripes}), None)
         if stranger is not None:
-            raise Contradiction(f"{stranger} is to be carried and is in none of the stripes")
+            raise Contradiction("contradiction/carried-in-no-stripe", stranger=stranger)
         self._striped = _Striped(fabric, stripes, tension, carried, self._row)
         self._fabric = ""
         self.made.append(op.InFabric(fabric))
 
     def stop_stripes(self, fabric: str) -> None:
         if self._striped is None or self._striped.fabric != fabric:
-            raise Contradiction(f"the stripes {fabric} are not being knitted")
+            raise Contradiction("contradiction/stripes-not-knitted", fabric=fabric)
         self._striped = None
         self.made.append(op.InFabric(""))
 
@@ -125,14 +126,11 @@ class Patterns(Mind):
             self._change_stripe(self._striped)
         self._carriage = op.other(self._at(self._carriage))
         if self._charting.any:
-            try:
-                self.made += self._charting.knit(self._row, self._in_reach(), self._carriage, self._yarn)
-            except ValueError as fault:
-                raise Contradiction(str(fault)) from fault
+            self.made += self._charting.knit(self._row, self._in_reach(), self._carriage, self._yarn)
         else:
             self.made.append(op.Pass(self._carriage))
         self._row += 1
         self._knitted += 1
         self._row_done()
         if len(self.made) > MOST_MOVES:
-            raise Contradiction(f"this is more than {MOST_MOVES} moves")
+            raise Contradiction("contradiction/moves", most=MOST_MOVES)

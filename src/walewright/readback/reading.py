@@ -11,6 +11,7 @@ from collections.abc import Callable, Iterable, Iterator, Mapping
 from walewright.knit.operations import Block, Join, SeamWay, Work
 from walewright.readback.charts import Drawing, Wrong, drawing
 from walewright.readback.hands import Contradiction, Hands
+from walewright.readback.language import ReadLanguage
 from walewright.readback.layout import Line, Section, Text, is_note, laid_out
 from walewright.readback.sentences import Graded, Loop, Phrase, Reading, Rows, Said, Seams, Track, Unreadable, said
 from walewright.readback.together import Shapings
@@ -24,26 +25,26 @@ MOST_PHRASES = 100_000
 """In one section, repeats written out. A piece has some hundreds; see also `hands.MOST_MOVES`."""
 
 
-def read_back(text: str, size: int) -> tuple[Work | None, tuple[Diagnostic, ...]]:
-    """The work of size number `size` (from 0) as the printed `text` tells it, or what is wrong with the text."""
-    page = laid_out(text)
-    charts, torn = _charts(page)
-    faults = (*torn, *_unreadable(page))
+def read_back(text: str, size: int, language: ReadLanguage) -> tuple[Work | None, tuple[Diagnostic, ...]]:
+    """The work of size number `size` (from 0) as the printed `text` tells it in its `language`, or what is wrong with it."""
+    page = laid_out(text, language)
+    charts, torn = _charts(page, language)
+    faults = (*torn, *_unreadable(page, language))
     if not faults and not 0 <= size < len(page.sizes):
         faults = (_fault("words-no-such-size", 0, 0, number=size + 1, sizes_known=len(page.sizes)),)
-    return (None, faults) if faults else _worked(page, size, charts)
+    return (None, faults) if faults else _worked(page, size, charts, language)
 
 
-def read_back_all(text: str) -> tuple[tuple[Work, ...] | None, tuple[Diagnostic, ...]]:
+def read_back_all(text: str, language: ReadLanguage) -> tuple[tuple[Work, ...] | None, tuple[Diagnostic, ...]]:
     """The work of every size, in the order of the text's sizes; the text is looked through once."""
-    page = laid_out(text)
-    charts, torn = _charts(page)
-    faults = (*torn, *_unreadable(page))
+    page = laid_out(text, language)
+    charts, torn = _charts(page, language)
+    faults = (*torn, *_unreadable(page, language))
     if faults:
         return None, faults
     works: list[Work] = []
     for size in range(len(page.sizes)):
-        work, wrong = _worked(page, size, charts)
+        work, wrong = _worked(page, size, charts, language)
         if work is None:
             faults += wrong
         else:
@@ -58,7 +59,7 @@ def _fault(kind: str, start: int, end: int, *notes: str, sizes: tuple[str, ...] 
     return diagnosed(kind, (Span(PRINTED, start, end), ""), notes=notes, sizes=sizes, facts=facts)
 
 
-def _unreadable(page: Text) -> tuple[Diagnostic, ...]:
+def _unreadable(page: Text, language: ReadLanguage) -> tuple[Diagnostic, ...]:
     """Everything wrong with the text that no size is needed to see."""
     faults = [_fault("words-unreadable/line", start, end) for start, end in page.strange]
     if not page.sizes:
@@ -67,18 +68,18 @@ def _unreadable(page: Text) -> tuple[Diagnostic, ...]:
         return (*faults, _fault("words-unreadable/no-sections", 0, 0))
     for section in page.sections:
         for line in section.lines:
-            faults += _line_faults(line, len(page.sizes))
+            faults += _line_faults(line, len(page.sizes), language)
     return tuple(faults)
 
 
-def _charts(page: Text) -> tuple[dict[str, Drawing], tuple[Diagnostic, ...]]:
+def _charts(page: Text, language: ReadLanguage) -> tuple[dict[str, Drawing], tuple[Diagnostic, ...]]:
     """The charts by name, and everything that is wrong with them."""
     charts: dict[str, Drawing] = {}
     faults: list[Diagnostic] = []
     for sheet in page.sheets:
-        drawn = drawing(sheet)
+        drawn = drawing(sheet, language)
         if isinstance(drawn, Wrong):
-            faults.append(_fault(f"{drawn.code}/chart", drawn.start, drawn.end, chart=sheet.name, fault=drawn.message))
+            faults.append(_fault(f"{drawn.code}/chart", drawn.start, drawn.end, chart=sheet.name, fault=drawn.why))
         elif sheet.name in charts:
             faults.append(_fault("words-contradict/chart-twice", sheet.start, sheet.end, chart=sheet.name))
         else:
@@ -86,12 +87,12 @@ def _charts(page: Text) -> tuple[dict[str, Drawing], tuple[Diagnostic, ...]]:
     return charts, tuple(faults)
 
 
-def _line_faults(line: Line, sizes: int) -> Iterator[Diagnostic]:
+def _line_faults(line: Line, sizes: int, language: ReadLanguage) -> Iterator[Diagnostic]:
     if line.only is not None and not line.only <= set(range(sizes)):
         yield _fault("words-size-count/size", line.start, line.end, number=max(line.only) + 1, sizes_known=sizes)
-    if is_note(line):
+    if is_note(line, language):
         return
-    told = said(line.words)
+    told = said(line.words, language)
     if isinstance(told, Unreadable):
         rest = line.words[told.at :]
         yield _fault("words-unreadable/sentence", line.start, line.end, "from-there", rest=rest)
@@ -116,15 +117,17 @@ def _numbers(told: tuple[Said, ...]) -> Iterator[Graded]:
 # ----------------------------------------------------------------- what is worked
 
 
-def _worked(page: Text, size: int, charts: Mapping[str, Drawing]) -> tuple[Work | None, tuple[Diagnostic, ...]]:
+def _worked(
+    page: Text, size: int, charts: Mapping[str, Drawing], language: ReadLanguage
+) -> tuple[Work | None, tuple[Diagnostic, ...]]:
     name = page.sizes[size]
     tasks: list[Block | Join] = []
     for section in page.sections:
         if section.joining:
-            fault = _obeyed(section, size, lambda phrase: _sew(tasks, phrase, size), name)
+            fault = _obeyed(section, size, lambda phrase: _sew(tasks, phrase, size), name, language)
         else:
             hands = Hands(charts)
-            fault = _obeyed(section, size, lambda phrase, hands=hands: _obey(hands, phrase, size), name)  # type: ignore[misc]
+            fault = _obeyed(section, size, lambda phrase, hands=hands: _obey(hands, phrase, size), name, language)  # type: ignore[misc]
             if hands.made:
                 tasks.append(Block(section.name, tuple(hands.made), section.copies))
         if fault is not None:
@@ -132,7 +135,7 @@ def _worked(page: Text, size: int, charts: Mapping[str, Drawing]) -> tuple[Work 
     return Work(name, tuple(tasks)), ()
 
 
-def _obeyed(section: Section, size: int, obey: Callable[[Phrase], None], name: str) -> Diagnostic | None:
+def _obeyed(section: Section, size: int, obey: Callable[[Phrase], None], name: str, language: ReadLanguage) -> Diagnostic | None:
     done = 0
 
     def counted(phrases: Iterable[Phrase]) -> Iterator[Phrase]:
@@ -140,22 +143,22 @@ def _obeyed(section: Section, size: int, obey: Callable[[Phrase], None], name: s
         for phrase in phrases:
             done += 1
             if done > MOST_PHRASES:
-                raise Contradiction(f"this is more than {MOST_PHRASES} things to do")
+                raise Contradiction("contradiction/things-to-do", most=MOST_PHRASES)
             yield phrase
 
     together: Shapings | None = None
     start, end = section.start, section.end
     try:
         for line in section.lines:
-            if is_note(line) or (line.only is not None and size not in line.only):
+            if is_note(line, language) or (line.only is not None and size not in line.only):
                 continue
-            told = said(line.words)
+            told = said(line.words, language)
             assert not isinstance(told, Unreadable), "lines are looked through before"
             first = told[0]
             if isinstance(first, Track):
                 start, end = line.start, line.end
                 if together is None:
-                    raise Contradiction("this goes on together with something, and no rows are named for it")
+                    raise Contradiction("contradiction/track-without-rows")
                 together.tracks.append((first.title, list(counted(_phrases(told, size)))))
                 together.stop = line.end
                 continue
@@ -176,7 +179,7 @@ def _obeyed(section: Section, size: int, obey: Callable[[Phrase], None], name: s
             for phrase in together.in_rows(size):
                 obey(phrase)
     except Contradiction as fault:
-        return _fault("words-contradict/section", start, end, sizes=(name,), section=section.name, fault=str(fault))
+        return _fault("words-contradict/section", start, end, sizes=(name,), section=section.name, fault=fault.why)
     return None
 
 
@@ -201,7 +204,7 @@ def _phrases(told: tuple[Said, ...], size: int) -> Iterator[Phrase]:
 def _skipped(phrase: Phrase, size: int) -> bool:
     dashes = {a.of(size) is None for a in phrase.arguments if isinstance(a, Graded) and len(a.readings) > 1}
     if len(dashes) > 1:
-        raise Contradiction("one number has a dash for this size and another has none")
+        raise Contradiction("contradiction/some-dashes")
     return True in dashes
 
 
@@ -211,13 +214,13 @@ def _arguments(phrase: Phrase, size: int) -> list[Reading]:
 
 def _obey(hands: Hands, phrase: Phrase, size: int) -> None:
     if phrase.kind == "join_edges":
-        raise Contradiction("edges are joined only under a heading of joining")
+        raise Contradiction("contradiction/join-among-steps")
     hands.obey(phrase.kind, *_arguments(phrase, size))
 
 
 def _sew(tasks: list[Block | Join], phrase: Phrase, size: int) -> None:
     if phrase.kind != "join_edges":
-        raise Contradiction("only joins and notes stand under a heading of joining")
+        raise Contradiction("contradiction/step-among-joins")
     joins: Callable[..., Iterator[Join]] = _joins
     tasks += joins(*_arguments(phrase, size))
 

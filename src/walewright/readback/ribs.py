@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 
 from walewright.knit import operations as op
 from walewright.knit.operations import Operation
-from walewright.readback.mind import Contradiction, Mind
+from walewright.readback.mind import Contradiction, Mind, needle
 
 
 @dataclass(slots=True)
@@ -48,9 +48,9 @@ class Ribs(Mind):
         self, every: int, left: int, right: int, rows: tuple[int, ...], panel: tuple[int, int] | None, sooner: str
     ) -> None:
         if every < 1 or right < 0 or left != -1 - right:
-            raise Contradiction(f"{op.needle(left)} and {op.needle(right)} are not the same needle of both sides")
+            raise Contradiction("contradiction/not-mirrored", left=needle(left), right=needle(right))
         if not rows or list(rows) != sorted({*rows}) or rows[0] <= self._row:
-            raise Contradiction(f"the rows of the rib do not go up from {self._row}")
+            raise Contradiction("contradiction/rows-of-rib", counter=self._row)
         rib = _Deep(right, every, rows, panel, bool(sooner), self._row)
         # Said again where another part begins with the same rib, it is the same one.
         if all(one.told != rib.told for one in self._deep):

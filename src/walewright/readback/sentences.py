@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from functools import cache, lru_cache
 from typing import Any, cast
@@ -12,10 +12,9 @@ from lark import Lark, Token, Transformer, Tree
 from lark.exceptions import UnexpectedInput
 
 from walewright.knit.operations import NEXT_COPY, SeamEnd, Side, slot
+from walewright.readback.language import ReadLanguage
 from walewright.readback.terminals import NAME_SPACE, whole_words
 from walewright.world.tables import Grammar, made
-
-SKIPPED = "–"
 
 _DEEPEST = 20
 """Square brackets in a line. No plan nests its repeats so deep; it is a limit for damaged texts."""
@@ -97,49 +96,46 @@ class Unreadable:
 
 
 @lru_cache(maxsize=8192)
-def said(line: str) -> tuple[Said, ...] | Unreadable:
+def said(line: str, language: ReadLanguage) -> tuple[Said, ...] | Unreadable:
     """The phrases of a printed line, in order."""
     if line.count("[") > _DEEPEST:
         return Unreadable(line.index("["))
-    try:
-        return cast("tuple[Said, ...]", parser().parse(line, start="start"))
-    except UnexpectedInput as fault:
-        return Unreadable(fault.pos_in_stream if fault.pos_in_stream is not None else len(line))
+    return cast("tuple[Said, ...] | Unreadable", _parsed(line, "start", language))
 
 
 @lru_cache(maxsize=1024)
-def chart_line(line: str) -> Phrase | Unreadable:
-    """What a line of a chart's section says, of a key without its symbol: what is repeated, a picture's way, a meaning."""
+def chart_line(line: str, language: ReadLanguage) -> Phrase | Unreadable:
+    """What a line of a chart's section says beside its key: what is repeated, a picture's way."""
+    return cast("Phrase | Unreadable", _parsed(line, "chart_line", language))
+
+
+@lru_cache(maxsize=1024)
+def meaning(words: str, language: ReadLanguage) -> Phrase | Unreadable:
+    """What a symbol of a chart means."""
+    return cast("Phrase | Unreadable", _parsed(words, "meaning", language))
+
+
+def _parsed(words: str, start: str, language: ReadLanguage) -> object:
     try:
-        return cast(Phrase, parser().parse(line, start="chart_line"))
+        return parser(language).parse(words, start=start)
     except UnexpectedInput as fault:
-        return Unreadable(fault.pos_in_stream if fault.pos_in_stream is not None else len(line))
+        return Unreadable(fault.pos_in_stream if fault.pos_in_stream is not None else len(words))
 
 
-GRAMMAR = Grammar(
-    "instructions", "readback/terminals.py", ("start", "chart_line"), whole_words, lambda: {"transformer": _Phrases()}
-)
+def grammar(language: ReadLanguage) -> Grammar:
+    """The language's grammar, as its parser is made."""
+
+    def options() -> Mapping[str, Any]:
+        return {"transformer": _Phrases(language)}
+
+    starts = ("start", "chart_line", "meaning")
+    return Grammar(language.grammar, "readback/terminals.py", starts, whole_words, options, language.text)
 
 
 @cache
-def parser() -> Lark:
-    """The LALR parser of `grammar/instructions.lark`; its results are tuples of `Said`, or a `Phrase` of a chart's line."""
-    return made(GRAMMAR)
-
-
-def _graded(written: str, read: Callable[[str], int]) -> Graded:
-    first, _, rest = written.partition(" (")
-    parts = [first, *rest.removesuffix(")").split(": ")] if rest else [first]
-    return Graded(tuple(None if p == SKIPPED else read(p) for p in parts))
-
-
-def _needle(name: str) -> int:
-    side: Side = "left" if name[0] == "L" else "right"
-    return slot(side, int(name[2:]))
-
-
-def _word(_: object, token: Token) -> str:
-    return str(token)
+def parser(language: ReadLanguage) -> Lark:
+    """The LALR parser of a language's grammar; its results are tuples of `Said`, or a `Phrase` of a chart's line."""
+    return made(grammar(language))
 
 
 def as_name(written: str) -> str:
@@ -147,15 +143,45 @@ def as_name(written: str) -> str:
     return written.replace(NAME_SPACE, "_")
 
 
+MEANT: Mapping[str, str | int | Graded] = {
+    **{"LEFT": "left", "RIGHT": "right", "BOTH_ENDS": "both ends", "THE_LEFT_END": "left end", "THE_RIGHT_END": "right end"},
+    **{"OUTER": "outer", "INNER": "inner"},
+    **{"WHOLE": "whole", "LEFT_PART": "left", "CENTRE": "centre", "RIGHT_PART": "right", "UPPER": "upper"},
+    **{"LEFT_END": "left", "RIGHT_END": "right", "BOTTOM": "bottom", "TOP": "top"},
+    **{"START": "start", "END": "end", "SHOULDER": "shoulder"},
+    **{"JOIN": "sewn", "GATHER": "gathered", "GRAFT": "grafted"},
+    **{"PURL_FACING": "purl", "KNIT_FACING": "knit"},
+    **{"EACH": 0, "NEXT": NEXT_COPY},
+    **{"BY_E_WRAP": "e-wrap", "BY_CHAIN": "chain", "WITH_COMB": "comb", "E_WRAPPED": "e-wrap"},
+    **{"TWO_LOOPS": Graded((2,)), "NO_LOOP": Graded((0,))},
+    **{"BESIDE": "whole", "ALONE": "panel"},
+    **{"SAME": "the same needles", "ALL": "all needles", "IN_FRONT": "in front", "BEHIND": "behind"},
+    **{"OVER": "over", "SOONER": "sooner", "LEFT_HANGING": "carried"},
+}
+"""What a terminal stands for, whatever its words are in a language."""
+
+
 class _Phrases(Transformer[Token, Any]):
-    """Reads the words of the grammar; each rule becomes a `Phrase` of its name."""
+    """Reads the words of a grammar; each rule becomes a `Phrase` of its name."""
+
+    def __init__(self, language: ReadLanguage) -> None:
+        super().__init__()
+        self._language = language
+        marks = (language.dash, language.opening, language.between, language.closing)
+        dash, opening, between, closing = (re.escape(mark) for mark in marks)
+        number = rf"(?:[0-9]{{1,4}}|{dash})"
+        self._numbers = re.compile(rf"{number}(?:{opening}{number}(?:{between}{number})*{closing})?")
+        for terminal, meant in MEANT.items():
+            setattr(self, terminal, lambda _, meant=meant: meant)
 
     def __default__(self, data: Any, children: list[Any], meta: Any) -> Phrase | Tree[Any]:
         # Rules with an underscore only put others together: the parser takes their trees apart again.
         if data.startswith("_"):
             return Tree(data, children, meta)
         apart = ((c.arguments if isinstance(c, Several) else (c,)) for c in children)
-        return Phrase(str(data), tuple(argument for told in apart for argument in told))
+        arguments = tuple(argument for told in apart for argument in told)
+        order = self._language.order.get(str(data))
+        return Phrase(str(data), tuple(arguments[at] for at in order) if order else arguments)
 
     def start(self, children: list[Any]) -> tuple[Said, ...]:
         return tuple(children)
@@ -210,6 +236,11 @@ class _Phrases(Transformer[Token, Any]):
     def chart_line(self, children: list[Any]) -> Phrase:
         return cast(Phrase, children[0])
 
+    meaning = chart_line
+
+    def kept(self, children: list[Any]) -> str:
+        return str(children[0])
+
     def columns(self, children: list[Any]) -> tuple[int, int]:
         return children[0], children[-1]
 
@@ -260,95 +291,71 @@ class _Phrases(Transformer[Token, Any]):
     def edge_name(self, children: list[Any]) -> str:
         return " ".join(children)
 
+    # ------------------------------------------------------------- words and numbers
+
+    def _graded(self, written: str, read: Callable[[str], int]) -> Graded:
+        language = self._language
+        first, _, rest = written.partition(language.opening)
+        parts = [first, *rest.removesuffix(language.closing).split(language.between)] if rest else [first]
+        return Graded(tuple(None if p == language.dash else read(p) for p in parts))
+
+    def _within(self, token: str) -> Graded:
+        """The graded number in a stretch of words."""
+        (found,) = self._numbers.findall(token)
+        return self._graded(found, int)
+
     def NUMBER(self, token: Token) -> Graded:
-        return _graded(token, int)
+        return self._graded(token, int)
 
     def INSET(self, token: Token) -> Graded:
-        return _graded(token.removeprefix(", "), int)
+        return self._within(token)
 
     def ONE_MM(self, token: Token) -> Graded:
-        return _graded(token.removeprefix(", "), int)
+        return self._within(token)
 
-    def ORDINAL(self, token: Token) -> Graded:
-        return _graded(token, lambda word: int(word[:-2]))
+    def EDGE_STS(self, token: Token) -> Graded:
+        return self._within(token)
 
     def AT_ROWS(self, token: Token) -> Rows:
-        return Rows(tuple(_graded(row, int) for row in re.split(r", | and ", token.removeprefix(", at RC "))))
+        return Rows(tuple(self._graded(row, int) for row in self._numbers.findall(token)))
 
-    def SOONER(self, token: Token) -> str:
-        return "sooner"
+    def ORDINAL(self, token: Token) -> Graded:
+        return self._graded(token, _figure)
+
+    def NTH(self, token: Token) -> int:
+        return _figure(token)
 
     def NEEDLE(self, token: Token) -> Graded:
-        return _graded(token, _needle)
+        return self._graded(token, self._needle)
+
+    def _needle(self, name: str) -> int:
+        side: Side = "left" if self._language.left in name.split(" ") else "right"
+        return slot(side, _figure(name))
+
+    def CARRIAGE(self, token: Token) -> Graded:
+        return self._graded(token, self._language.carriage.index)
 
     def NAME(self, token: Token) -> str:
         return as_name(token)
 
-    def EDGE(self, token: Token) -> str:
-        return as_name(token[1:-1])
-
-    def ENDS(self, token: Token) -> str:
-        return str(token).removeprefix("the ")
-
-    def PART(self, token: Token) -> str:
-        return str(token).removesuffix(" part")
-
-    def WAY(self, token: Token) -> str:
-        return {"e-wrap": "e-wrap", "latch-tool chain": "chain"}[str(token)]
-
-    def CARRIAGE(self, token: Token) -> Graded:
-        return _graded(token, lambda word: word == "COR")
-
-    def CHANGED(self, token: Token) -> Graded:
-        return Graded((2 if token.startswith("2") else 0,))
-
-    def JOINED(self, token: Token) -> str:
-        return {"join": "sewn", "gather": "gathered", "graft": "grafted"}[token.lower()]
-
-    def FACING(self, token: Token) -> str:
-        return token.lower().split()[0]
-
-    def END_AT(self, token: Token) -> str:
-        return token.removesuffix(" end")
-
-    def COPY(self, token: Token) -> int:
-        """0 stands for each copy."""
-        return 0 if token == "(each)" else NEXT_COPY if token == "(next)" else int(re.sub(r"\D", "", token))
-
-    def WASTE_WAY(self, token: Token) -> str:
-        return "comb" if token == "with the comb" else "e-wrap"
-
-    def AREA(self, token: Token) -> str:
-        return "panel" if token == "alone" else "whole"
-
-    def EDGE_STS(self, token: Token) -> Graded:
-        return _graded(token.removeprefix(", plain on the "), int)
-
     def QUOTED_NAME(self, token: Token) -> str:
         return as_name(token[1:-1])
+
+    def SAID_FOR(self, token: Token) -> Several:
+        return Several((as_name(token.split("“")[1].partition("”")[0]),))
 
     def COUNT(self, token: Token) -> int:
         return int(token)
 
-    def SAID_FOR(self, token: Token) -> Several:
-        return Several((as_name(token.split("“")[1].removesuffix("”")),))
-
-    def LEFT_HANGING(self, token: Token) -> str:
-        return "carried"
-
     def LOOSER(self, token: Token) -> tuple[int, ...]:
         return tuple(int(n) for n in token if n.isdecimal())
 
-    def OVER(self, token: Token) -> str:
-        return "over"
+    def TRACK(self, token: Token) -> str:
+        return str(token)
 
-    def FOLDED(self, token: Token) -> str:
-        return "behind" if token.startswith("behind") else "in front"
+    TENSION = QUOTED = TRACK
 
-    def SAME(self, token: Token) -> str:
-        return "the same needles"
 
-    def ALL(self, token: Token) -> str:
-        return "all needles"
-
-    SIDE = WHERE = EDGE_PART = TRACK = TENSION = QUOTED = _word
+def _figure(words: str) -> int:
+    """The one number in a word or two: of "2nd", of "L 12"."""
+    return int("".join(c for c in words if c.isdecimal()))

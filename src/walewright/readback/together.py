@@ -34,7 +34,7 @@ class Shapings:
         """What is done, row by row. Raises `Contradiction` where a track does not count the rows named."""
         if self.begin is None or self.end is None:
             if any(phrases for _, phrases in self.tracks):
-                raise Contradiction("there is something to do at the same time, and no rows for it")
+                raise Contradiction("contradiction/work-without-rows")
             return
         todo: list[tuple[int, int, int, Phrase]] = []
         for number, (title, phrases) in enumerate(self.tracks):
@@ -43,11 +43,11 @@ class Shapings:
                 if phrase.kind == "knit_rows":
                     at += _rows(phrase, size)
                 elif phrase.kind in ("knit_to", "set_row_counter", "now", "now_in_half"):
-                    raise Contradiction("the counter is named in the midst of what goes on at the same time")
+                    raise Contradiction("contradiction/counter-within-tracks")
                 else:
                     todo.append((at, _rank(phrase), number, phrase))
             if phrases and at != self.end:
-                raise Contradiction(f"the {title} takes {at - self.begin} rows of {self.end - self.begin}")
+                raise Contradiction("contradiction/rows-of-track", track=title, rows=at - self.begin, wanted=self.end - self.begin)
         at = self.begin
         yield Phrase("reads", (Graded((at,)),))
         for row, _, _, phrase in sorted(todo, key=lambda t: t[:3]):
@@ -56,7 +56,7 @@ class Shapings:
                 at = row
             yield phrase
         if self.end < at:
-            raise Contradiction(f"the counter cannot go from {self.begin} to {self.end}")
+            raise Contradiction("contradiction/counter-goes-back", begin=self.begin, end=self.end)
         if self.end > at:
             yield Phrase("knit_rows", (Graded((self.end - at,)),))
 

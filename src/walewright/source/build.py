@@ -166,6 +166,7 @@ class Builder:
                 diagnosed(
                     "number-too-long",
                     (span, "digits"),
+                    helps=("round-it",),
                     most_whole=MOST_DIGITS,
                     most_decimals=MOST_DECIMALS,
                     whole=len(whole),
@@ -184,7 +185,7 @@ class Builder:
         """A number that counts something; raises `Refused` when it has a fraction."""
         if value == int(value):
             return int(value)
-        raise Refused(diagnosed("not-whole-number", (self.span(token), "count"), number=str(token)))
+        raise Refused(diagnosed("not-whole-number", (self.span(token), "count"), helps=("whole",), number=str(token)))
 
     def span(self, item: Tree[Token] | Token) -> Span:
         """Where a token or tree stands in the file."""
@@ -196,7 +197,7 @@ def _merge(values: dict[str, object], places: dict[str, Span], part: Part) -> No
     """Takes over the fields of a part; raises `Refused` when one of them has been said before."""
     again = next((name for name in part.values if name in places), None)
     if again is not None:
-        raise Refused(diagnosed("repeated-option", (part.span, "again"), (places[again], "first")))
+        raise Refused(diagnosed("repeated-option", (part.span, "again"), (places[again], "first"), helps=("leave-one-out",)))
     values.update(part.values)
     places.update(dict.fromkeys(part.values, part.span))
 

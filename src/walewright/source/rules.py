@@ -68,12 +68,13 @@ CELL_KINDS = {
 """Rules for what a symbol can mean by itself, to the kind of `syntax.ChartKey`."""
 
 RULES: Mapping[str, Makes] = {
-    "pattern": Makes(syntax.Pattern, ("title",), {"body": ()}),
-    "summary": Makes(syntax.Text, ("text",), {"key": "summary"}),
-    "difficulty": Makes(syntax.Text, ("text",), {"key": "difficulty"}),
-    "story": Makes(syntax.Text, ("text",), {"key": "story"}),
-    "note": Makes(syntax.Text, ("text",), {"key": "note"}),
-    "step": Makes(syntax.Text, ("text",), {"key": "step"}),
+    "pattern": Makes(syntax.Pattern, ("title",), {"body": ()}, many="others"),
+    "summary": Makes(syntax.Text, ("text",), {"key": "summary"}, many="others"),
+    "difficulty": Makes(syntax.Text, ("text",), {"key": "difficulty"}, many="others"),
+    "story": Makes(syntax.Text, ("text",), {"key": "story"}, many="others"),
+    "note": Makes(syntax.Text, ("text",), {"key": "note"}, many="others"),
+    "step": Makes(syntax.Text, ("text",), {"key": "step"}, many="others"),
+    "in_language": Makes(syntax.InLanguage, ("language", "text")),
     "sizes": Makes(syntax.Sizes, ("names",), {"body": ()}),
     "size_row": Makes(syntax.SizeRow, ("name", "values"), many="own"),
     "row_unit": Makes(None, ("unit",)),

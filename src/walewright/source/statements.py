@@ -329,10 +329,14 @@ def _require(require: syntax.Require) -> str:
     return _joined(f"require {_amount(require.left)} {require.relation} {expression(require.right)}", because)
 
 
+def _others(text: syntax.Text | syntax.Pattern) -> list[str]:
+    return [f"in {other.language} {escaped(other.text)}" for other in text.others]
+
+
 _LINES: dict[type, Callable[[Any], str]] = {
     syntax.Broken: lambda s: s.text,
-    syntax.Text: lambda s: f"{s.key} {escaped(s.text)}",
-    syntax.Pattern: lambda s: f"pattern {escaped(s.title)}",
+    syntax.Text: lambda s: _options(f"{s.key} {escaped(s.text)}", _others(s)),
+    syntax.Pattern: lambda s: _options(f"pattern {escaped(s.title)}", _others(s)),
     syntax.Sizes: lambda s: " ".join(("sizes", *s.names)),
     syntax.SizeRow: _size_row,
     syntax.Let: lambda s: f"let {s.name} = {expression(s.value)}",

@@ -40,8 +40,8 @@ from walewright.trade.sides import EdgeSide
 
 __all__ = [
     "Across", "Along", "Band", "Binary", "Broken", "Buttonholes", "Call", "Chart", "ChartKey", "ChartRepeat", "ChartRow",
-    "ChartWay", "Comment", "Cord", "Edge", "EdgeRef", "Edging", "End", "Expr", "Fabric", "Finished", "Free", "Join", "Lap",
-    "Let", "LevelDef", "Levels", "Machine", "MachineFact", "MakingUp", "Measured", "Motif", "Name", "Neck", "Negative",
+    "ChartWay", "Comment", "Cord", "Edge", "EdgeRef", "Edging", "End", "Expr", "Fabric", "Finished", "Free", "InLanguage", "Join",
+    "Lap", "Let", "LevelDef", "Levels", "Machine", "MachineFact", "MakingUp", "Measured", "Motif", "Name", "Neck", "Negative",
     "Node", "Number", "Opening", "OwnFigure", "Pattern", "Piece", "PlaceRef", "Regauged", "RepeatStretch", "Require",
     "RightSide", "Round", "Shape", "Shoulders", "SizeRow", "Sizes", "Slot", "Start", "Statement", "Stitch", "Stripe",
     "Swatch", "Text", "Through", "Tree", "Use", "Wedge", "Without", "Yarn", "YarnCount", "Zone",
@@ -67,11 +67,20 @@ class Broken(Node):
 
 
 @dataclass(frozen=True, slots=True)
+class InLanguage(Node):
+    """`in german "…"`: what a text is in another printed language."""
+
+    language: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
 class Text(Node):
-    """`summary "…"`, `note "…"`, `difficulty "…"`, `story "…"`: `key` is the first word."""
+    """`summary "…"`, `note "…"`, `difficulty "…"`, `story "…"`, `step "…"`: `key` is the first word."""
 
     key: str
     text: str
+    others: tuple[InLanguage, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,6 +89,7 @@ class Pattern(Node):
 
     title: str
     body: tuple[Statement, ...]
+    others: tuple[InLanguage, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

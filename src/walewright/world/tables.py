@@ -30,10 +30,14 @@ class Grammar:
     edit: Callable[[TerminalDef], None]
     options: Callable[[], Mapping[str, Any]]
     """What the parser makes of what it reads: options that do not change its tables."""
+    text: str = ""
+    """The grammar itself, of one that is not shipped: it has no tables."""
 
 
 def made(grammar: Grammar) -> Lark:
     """The LALR parser, from its tables where they hold, else from the grammar."""
+    if grammar.text:
+        return worked_out(grammar)
     try:
         head, _, body = shipped_text("grammar", f"{grammar.name}.tables").partition("\n")
         if head == _head(grammar, body):
@@ -48,7 +52,7 @@ def worked_out(grammar: Grammar) -> Lark:
     from lark import Lark
 
     return Lark(
-        shipped_text("grammar", f"{grammar.name}.lark"),
+        grammar.text or shipped_text("grammar", f"{grammar.name}.lark"),
         parser="lalr",
         lexer="contextual",
         start=list(grammar.start),

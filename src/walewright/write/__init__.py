@@ -1,8 +1,8 @@
-"""write: the plans of all sizes as one graded text.
+"""write: the plans of all sizes as one graded text, in a language.
 
-Input: one `SizePlan` a size. Output: `Instructions`, a tree of sentences (`write`), and its plain text (`plain_text`), which
-`readback` reads; `shared` measures how much of it is for all sizes. Every kind of step has one template (`words`); nothing is
-decided here about the knitting.
+Input: one `SizePlan` a size, and a `PrintedLanguage`. Output: `Instructions`, a tree of sentences (`write`), and its plain text
+(`plain_text`), which `readback` reads; `shared` measures how much of it is for all sizes. Every kind of step has one template or a
+few, in the folder of the language; nothing is decided here about the knitting.
 """
 
 from walewright.write.plain import plain_text

@@ -5,13 +5,11 @@ Where all sizes that work the line agree, the number stands alone. A dash stands
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from dataclasses import dataclass
 
-from walewright.knit.operations import needle
+from walewright.write.language import PrintedLanguage
 from walewright.write.model import Abbreviation, Run, RunKind
-
-SKIPPED = Abbreviation.SKIPPED.value
 
 SEVERAL = 3
 """Sizes from which on a figure in brackets is kept whole."""
@@ -24,14 +22,15 @@ class Graded:
     values: tuple[int | None, ...]
     group: tuple[int, ...]
 
-    def text(self, spell: Callable[[int], str] = str) -> str:
+    def text(self, language: PrintedLanguage, spell: Callable[[int], str] = str) -> str:
         """The number as printed, each size's spelt by `spell`."""
         told = {self.values[i] for i in self.group}
         if len(told) == 1:
             (only,) = told
             if only is not None:
                 return spell(only)
-        return bracketed([SKIPPED if v is None or i not in self.group else spell(v) for i, v in enumerate(self.values)])
+        dash = language.marks.dash
+        return language.bracketed(tuple(dash if v is None or i not in self.group else spell(v) for i, v in enumerate(self.values)))
 
     @property
     def alone(self) -> bool:
@@ -55,24 +54,20 @@ class Graded:
         """The number as printed in `text`."""
         return Run(text, kind, self.short | short, ((0, len(text)),) if self.whole else ())
 
-    def number(self) -> Run:
-        return self.run(self.text())
+    def number(self, language: PrintedLanguage) -> Run:
+        return self.run(self.text(language))
 
-    def counter(self) -> Run:
+    def counter(self, language: PrintedLanguage) -> Run:
         """As the row counter's three drums show it."""
-        return self.run(self.text(lambda rows: f"{rows:03}"))
+        return self.run(self.text(language, lambda rows: f"{rows:03}"))
 
-    def needle(self) -> Run:
+    def needle(self, language: PrintedLanguage) -> Run:
         printed = (v for i, v in enumerate(self.values) if v is not None and i in self.group)
         sides = frozenset(Abbreviation.LEFT if v < 0 else Abbreviation.RIGHT for v in printed)
-        return self.run(self.text(needle), "needle", sides)
+        return self.run(self.text(language, language.needle), "needle", sides)
 
-    def ordinal(self) -> Run:
-        return self.run(self.text(ordinal))
-
-    def of(self, one: str, many: str) -> str:
-        """`one` where every size's number is 1, else `many`."""
-        return one if self.of_one else many
+    def ordinal(self, language: PrintedLanguage) -> Run:
+        return self.run(self.text(language, language.ordinal))
 
     @property
     def of_one(self) -> bool:
@@ -82,24 +77,3 @@ class Graded:
     def always(self, value: int) -> bool:
         """Whether no size has another number."""
         return all(v in (None, value) for v in self.values)
-
-
-def bracketed(texts: Sequence[str]) -> str:
-    """The first size's text, then the others' in brackets: "XS (S: M: L)"."""
-    first, *rest = texts
-    return f"{first} ({': '.join(rest)})" if rest else first
-
-
-def ordinal(number: int) -> str:
-    """1st, 2nd, 3rd, 4th ... 11th, 12th, 13th ... 21st."""
-    tail = "th" if number % 100 in (11, 12, 13) else {1: "st", 2: "nd", 3: "rd"}.get(number % 10, "th")
-    return f"{number}{tail}"
-
-
-def only(sizes: Sequence[int], of: int) -> str:
-    """ "1st and 2nd sizes only" for the indices `sizes`; nothing when they are all `of` them."""
-    if len(sizes) == of:
-        return ""
-    *most, last = [ordinal(i + 1) for i in sizes]
-    named = f"{', '.join(most)} and {last}" if most else last
-    return f"{named} size{'s' if most else ''} only"

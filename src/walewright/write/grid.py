@@ -4,7 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from walewright.report.said import said
+from walewright.write.language import PrintedLanguage
 from walewright.write.model import ChartText
+from walewright.write.said import prose
 
 COLUMNS = 38
 """In one strip: with the row numbers at both ends they fit the page."""
@@ -28,13 +31,13 @@ def strips(width: int) -> tuple[tuple[int, int], ...]:
     return tuple(made)
 
 
-def grid_lines(chart: ChartText) -> Iterator[str]:
+def grid_lines(chart: ChartText, language: PrintedLanguage) -> Iterator[str]:
     """The strips of the chart from left to right, each from the top row down."""
     width = len(chart.rows[0])
     before = 0
     for first, last in strips(width):
-        again = f", columns {first} to {before} as before" if before else ""
-        yield from (f"Columns {first} to {last} of {width}{again}:", "")
+        head = said("strip/again" if before else "strip", first=first, last=last, width=width, before=before)
+        yield from (prose(head, language), "")
         yield from _strip(chart.rows, first, last)
         yield ""
         before = last

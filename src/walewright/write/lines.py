@@ -11,13 +11,16 @@ from dataclasses import dataclass
 from typing import Literal
 
 from walewright.knit import steps as st
-from walewright.knit.manners import SayHead
+from walewright.knit.manners import SayManner
 from walewright.knit.operations import Side
 from walewright.knit.steps import Step
+from walewright.report.said import said as said_of
+from walewright.report.wording import phrased
 from walewright.write.align import Column
+from walewright.write.language import PrintedLanguage
 from walewright.write.model import Manner, Run, Sentence
 from walewright.write.row_by_row import SHAPING, Rows
-from walewright.write.said import Phrase, Said, capital, joined, plain
+from walewright.write.said import Phrase, Said, between, capital, joined, plain, prose, worded
 from walewright.write.words import check, has_number, kinds, phrase, repeated
 
 SizeNumbers = tuple[int, ...]
@@ -88,7 +91,7 @@ def _same_line(line: Line, column: Column[Step]) -> bool:
     return line.sizes == present(column) and any(isinstance(before, a) and isinstance(step, b) for a, b in _ONE_LINE)
 
 
-def grouped(printed: Sequence[Line], sizes: int) -> list[tuple[SizeNumbers, list[Line]]]:
+def grouped(printed: Sequence[Line], sizes: int, language: PrintedLanguage) -> list[tuple[SizeNumbers, list[Line]]]:
     """Runs of lines under one head: (sizes named in the head, lines). A single line that less than half of the sizes skip
     stays among the others where each of its phrases has a number to be a dash; else it goes under a head of its own."""
     everybody = tuple(range(sizes))
@@ -97,7 +100,7 @@ def grouped(printed: Sequence[Line], sizes: int) -> list[tuple[SizeNumbers, list
         head = everybody
         if line.sizes != everybody:
             beside = {n.sizes for n in (*printed[max(0, i - 1) : i], *printed[i + 1 : i + 2])}
-            dashes = 2 * len(line.sizes) > sizes and all(any(has_number(s) for s in c if s) for c in line.columns)
+            dashes = 2 * len(line.sizes) > sizes and all(any(has_number(s, language) for s in c if s) for c in line.columns)
             if line.sizes in beside or not dashes:
                 head = line.sizes
         if groups and groups[-1][0] == head:
@@ -107,13 +110,13 @@ def grouped(printed: Sequence[Line], sizes: int) -> list[tuple[SizeNumbers, list
     return groups
 
 
-def sentence(line: Line, group: SizeNumbers) -> Sentence:
+def sentence(line: Line, group: SizeNumbers, language: PrintedLanguage) -> Sentence:
     """The line in words, for the sizes `group`."""
     runs: list[Run] = []
     for before, columns in zip((None, *line.sentences), line.sentences, strict=False):
-        runs += ([Run(" ")] if runs else []) + list(_spoken(columns, group, before[-1] if before else None))
+        runs += ([Run(" ")] if runs else []) + list(_spoken(columns, group, before[-1] if before else None, language))
     last = line.columns[-1]
-    row, side = _reached(last, group)
+    row, side = _reached(last, group, language)
     return Sentence(
         joined(runs),
         line.sizes,
@@ -136,31 +139,35 @@ def _row_said(line: Line, group: SizeNumbers) -> bool:
     return isinstance(_step(before), st.KnitTo) and Said(before, group).graded("row") == Said(last, group).graded("row")
 
 
-_MANNERS: Mapping[SayHead, Manner] = {"Note": Manner.NOTE, "By hand": Manner.BY_HAND}
-"""By the head of `steps.Say`, which stands alone on its line."""
+_MANNERS: Mapping[SayManner, Manner] = {"note": Manner.NOTE, "by hand": Manner.BY_HAND}
+"""Of `steps.Say`, which stands alone on its line."""
 
 
 def _manner(step: Step) -> Manner:
-    return _MANNERS[step.head] if isinstance(step, st.Say) else Manner.STEPS
+    return _MANNERS[step.manner] if isinstance(step, st.Say) else Manner.STEPS
 
 
 def _is_stated(step: Step) -> bool:
-    return isinstance(step, _STATED) and not (isinstance(step, st.Say) and step.head == "By hand")
+    return isinstance(step, _STATED) and not (isinstance(step, st.Say) and step.manner == "by hand")
 
 
-def _spoken(columns: tuple[Column[Step], ...], group: SizeNumbers, before: Column[Step] | None) -> Phrase:
+def _spoken(
+    columns: tuple[Column[Step], ...], group: SizeNumbers, before: Column[Step] | None, language: PrintedLanguage
+) -> Phrase:
     step = _step(columns[0])
     if isinstance(step, st.Say):
-        return (Run(f"{step.head}: {plain(step.text)}"),)
-    runs: list[Run] = []
+        text = plain(prose(step.text, language))
+        return (Run(phrased(said_of(step.manner, text=text), language.prose)),)
+    phrases: list[Phrase] = []
     for column in columns:
         said = Said(column, group)
         if isinstance(step, st.Repeat):
-            words = repeated(said)
+            phrases.append(repeated(said, language))
+        elif before is not None and _counter_said(before, column):
+            phrases.append(check(said, language, counter=False))
         else:
-            words = check(said) if before is not None and _counter_said(before, column) else phrase(said)
-        runs += (*([Run(", ")] if runs else []), *words)
-    return (*capital(tuple(runs)), Run("."))
+            phrases.append(phrase(said, language))
+    return (*capital(worded(*between(language.sentences["between"], phrases))), Run(language.sentences["stop"]))
 
 
 def _counter_said(before: Column[Step], column: Column[Step]) -> bool:
@@ -172,9 +179,9 @@ def _counter_said(before: Column[Step], column: Column[Step]) -> bool:
     return True
 
 
-def _reached(column: Column[Step], group: SizeNumbers) -> tuple[str, Side | Literal[""]]:
+def _reached(column: Column[Step], group: SizeNumbers, language: PrintedLanguage) -> tuple[str, Side | Literal[""]]:
     step = _step(column)
     if not isinstance(step, st.Now):
         return "", ""
     sides = {s.side for s in column if isinstance(s, st.Now)}
-    return Said(column, group).graded("row").text(), sides.pop() if len(sides) == 1 else ""
+    return Said(column, group).graded("row").text(language), sides.pop() if len(sides) == 1 else ""

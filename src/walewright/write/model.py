@@ -13,15 +13,15 @@ from walewright.trade.sides import EdgeSide
 
 
 class Abbreviation(Enum):
-    """What stands for something longer in the sentences, in the order in which it is explained."""
+    """What is said with something shorter in the sentences; the language has its form."""
 
-    COL = "COL"
-    COR = "COR"
-    LEFT = "L"
-    RIGHT = "R"
-    RC = "RC"
-    STITCH = "st(s)"
-    SKIPPED = "–"
+    COL = "carriage on the left"
+    COR = "carriage on the right"
+    LEFT = "needle left of the centre"
+    RIGHT = "needle right of the centre"
+    RC = "row counter"
+    STITCH = "stitch"
+    SKIPPED = "skipped"
     """The dash of a size that skips something."""
 
 
@@ -67,6 +67,8 @@ class Cells:
     row: tuple[Run, ...]
     what: tuple[Run, ...]
     stitches: tuple[Run, ...]
+    at: tuple[Run, ...] = ()
+    """The counter value with its name, as it stands in the sentence."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -159,6 +161,6 @@ class Instructions:
     sizes: tuple[str, ...]
     sections: tuple[Section, ...]
     abbreviations: tuple[tuple[str, str], ...]
-    """(abbreviation, meaning) of those that occur, alphabetically."""
+    """(abbreviation, meaning) of those that occur, in the language's order."""
     charts: tuple[ChartText, ...] = ()
     """Those that the sections work, in the order of the source."""

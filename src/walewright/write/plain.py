@@ -12,20 +12,18 @@ import re
 import textwrap
 from collections.abc import Iterator
 
-from walewright.write.grading import bracketed
+from walewright.report.said import said
+from walewright.report.wording import phrased
 from walewright.write.grid import grid_lines
-from walewright.write.model import Cells, ChartText, Instructions, Manner, NoteKind, Paragraph, Run, Section, Sentence
-from walewright.write.sections import heading
+from walewright.write.language import PrintedLanguage
+from walewright.write.model import Abbreviation, Cells, ChartText, Instructions, Manner, NoteKind, Paragraph, Run, Section, Sentence
+from walewright.write.said import small
+from walewright.write.table import in_columns
 
 WIDTH = 92
 _MOST_BOXES = 4
 _GAP = "  "
 _NARROW = 20
-_GRADED = re.compile(r"(?:RC )?(?:\d+|CO[LR]|–)(?: \([^()]*\))?")
-_COUNTED = re.compile(
-    r"(?<=[\d)]) (?=(?:sts?|rows?|times?|loops?|mm)\b)"
-    r"|(?<=RC) |(?<=st) (?=in\b)|(?<=sts) (?=in\b)|(?<=,) (?=CO[LR]\b)"
-)
 _READ_BACK = (NoteKind.REPEAT, NoteKind.WAY)
 """Notes that stand below a chart, with its key: its reader needs them."""
 
@@ -33,45 +31,46 @@ _KEPT = "\N{NARROW NO-BREAK SPACE}"
 """Where a line is not broken. It is printed as a plain space; the spaces within names are not."""
 
 
-def plain_text(instructions: Instructions) -> str:
+def plain_text(instructions: Instructions, language: PrintedLanguage) -> str:
     """The instructions' text, in the order of work. Lines have up to 92 characters, as far as words allow."""
-    made = [f"Sizes {bracketed(instructions.sizes)}", ""]
+    made = [phrased(said("sizes", sizes=language.bracketed(instructions.sizes)), language.prose), ""]
     for chart in instructions.charts:
-        made += _chart(chart)
+        made += _chart(chart, language)
     for section in instructions.sections:
-        made += _section(section, section.title if section.joining else heading(section.name, section.copies))
+        made += _section(section, language)
     return "\n".join(made).rstrip("\n") + "\n"
 
 
-def _chart(chart: ChartText) -> Iterator[str]:
+def _chart(chart: ChartText, language: PrintedLanguage) -> Iterator[str]:
     """The notes, the grid, and then one line for what is repeated, the way of a picture and each symbol."""
     yield from (chart.title, "=" * len(chart.title), "")
     told = [note.text for note in chart.notes if note.kind in _READ_BACK]
     for note in chart.notes:
         if note.kind not in _READ_BACK:
-            yield from _wrapped(f"Note: {note.text}", "-   ")
+            yield from _wrapped(phrased(said("note", text=note.text), language.prose), "-   ")
     yield ""
-    yield from grid_lines(chart)
-    for line in (*told, *(f"Key: {symbol}  {words}." for symbol, words in chart.key)):
+    yield from grid_lines(chart, language)
+    meanings = (phrased(said("key", symbol=symbol, words=words), language.prose) for symbol, words in chart.key)
+    for line in (*told, *meanings):
         yield from textwrap.wrap(line, WIDTH, subsequent_indent="    ", break_long_words=False, break_on_hyphens=False)
     yield ""
 
 
-def _section(section: Section, title: str) -> Iterator[str]:
-    yield from (title, "=" * len(title), "")
+def _section(section: Section, language: PrintedLanguage) -> Iterator[str]:
+    yield from (section.title, "=" * len(section.title), "")
     for paragraph in section.paragraphs:
-        yield from _paragraph(paragraph, section.copies)
+        yield from _paragraph(paragraph, section.copies, language)
 
 
-def _paragraph(paragraph: Paragraph, copies: int) -> Iterator[str]:
+def _paragraph(paragraph: Paragraph, copies: int, language: PrintedLanguage) -> Iterator[str]:
     if paragraph.title:
         yield from (paragraph.title, "-" * len(paragraph.title))
     if paragraph.only:
         yield from (paragraph.only, "")
-    rows = _table_rows([s.cells for s in paragraph.sentences if s.cells], _mark(copies))
+    rows = _table_rows([s.cells for s in paragraph.sentences if s.cells], _mark(copies), language)
     for sentence in paragraph.sentences:
         if sentence.cells is None:
-            yield from _wrapped(_unbroken(sentence), "-   " if sentence.check else _mark(copies))
+            yield from _wrapped(_unbroken(sentence, language), "-   " if sentence.check else _mark(copies))
         else:
             yield from next(rows)
     yield ""
@@ -81,10 +80,10 @@ def _mark(copies: int) -> str:
     return "[ ] " * min(copies, _MOST_BOXES)
 
 
-def _table_rows(rows: list[Cells], mark: str) -> Iterator[list[str]]:
+def _table_rows(rows: list[Cells], mark: str, language: PrintedLanguage) -> Iterator[list[str]]:
     """The lines of each row of a table: in columns where they are narrow enough for that, else what is done stands beside the
     counter's values; under them where these are many."""
-    texts = [_texts(cells) for cells in rows]
+    texts = [_texts(cells, language) for cells in rows]
     row, stitches = (max((len(t[i]) for t in texts), default=0) for i in (0, 2))
     room = WIDTH - len(mark) - row - stitches - 2 * len(_GAP)
     what = max((len(b) for _, b, _ in texts if len(b) <= room), default=0)
@@ -100,10 +99,11 @@ def _table_rows(rows: list[Cells], mark: str) -> Iterator[list[str]]:
         yield [line.replace(_KEPT, " ") for line in made]
 
 
-def _texts(cells: Cells) -> tuple[str, str, str]:
+def _texts(cells: Cells, language: PrintedLanguage) -> tuple[str, str, str]:
     """The cells with the signs between them: "RC 34:", "decrease 1 st at both ends;", "80 sts."."""
-    row, what, stitches = (_COUNTED.sub(_KEPT, _kept(cell)) for cell in (cells.row, cells.what, cells.stitches))
-    return f"RC{_KEPT}{row}:", f"{what[:1].lower()}{what[1:]};", f"{stitches}."
+    columns = in_columns(cells.at, small(cells.what), cells.stitches, language)
+    row, what, stitches = (language.unbroken.sub(_KEPT, _kept(column, language)) for column in columns)
+    return row, what, stitches
 
 
 def _wrapped(text: str, mark: str) -> list[str]:
@@ -120,18 +120,28 @@ def _wrapped(text: str, mark: str) -> list[str]:
     ]
 
 
-def _unbroken(sentence: Sentence) -> str:
+def _unbroken(sentence: Sentence, language: PrintedLanguage) -> str:
     """The text with graded numbers, and what they count, kept on one line."""
     if sentence.manner is not Manner.STEPS:
         return sentence.text
-    return _COUNTED.sub(_KEPT, _kept(sentence.runs))
+    return language.unbroken.sub(_KEPT, _kept(sentence.runs, language))
 
 
-def _kept(runs: tuple[Run, ...]) -> str:
+def _figures(language: PrintedLanguage) -> re.Pattern[str]:
+    """Graded numbers and carriages in what must be true."""
+    counter, *others = (
+        re.escape(language.short(a)) for a in (Abbreviation.RC, Abbreviation.COL, Abbreviation.COR, Abbreviation.SKIPPED)
+    )
+    opening, closing = re.escape(language.marks.opening), re.escape(language.marks.closing)
+    return re.compile(rf"(?:{counter} )?(?:\d+|{'|'.join(others)})(?:{opening}[^()]*{closing})?")
+
+
+def _kept(runs: tuple[Run, ...], language: PrintedLanguage) -> str:
+    figures = _figures(language)
     return "".join(
         run.text.replace(" ", _KEPT)
         if run.kind in ("number", "needle")
-        else _GRADED.sub(lambda m: m[0].replace(" ", _KEPT), run.text)
+        else figures.sub(lambda m: m[0].replace(" ", _KEPT), run.text)
         if run.kind == "check"
         else run.text
         for run in runs

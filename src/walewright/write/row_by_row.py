@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 
 from walewright.knit import steps as st
 from walewright.knit.steps import Step
+from walewright.report.said import Said
 from walewright.write import align as align_
 from walewright.write.align import Column, align
 from walewright.write.tally import Tally, counted, more
@@ -150,29 +151,24 @@ def _one_by_one(entry: Entry) -> Iterator[Entry]:
     yield from reversed(told)
 
 
-def announced(stretches: Column[Rows]) -> str:
-    """What goes on at the same time: "decrease at the left end and hold at the right end"."""
+def announced(stretches: Column[Rows]) -> tuple[Said, ...]:
+    """What goes on at the same time, each once: decrease at the left end, hold at the right end."""
     steps = (s for rows in stretches if rows is not None for e in rows.entries for s in e.steps)
-    *most, last = dict.fromkeys(_said(s) for s in steps)
-    return f"{', '.join(most)} and {last}" if most else last
+    return tuple(dict.fromkeys(Said(_going_on(s)) for s in steps))
 
 
-def _said(step: Step) -> str:
+def _going_on(step: Step) -> str:
     match step:
         case st.Decrease(ends=ends):
-            return f"decrease at {_at(ends)}"
+            return f"decrease at {ends}"
         case st.IncreaseFashioned(ends=ends):
-            return f"increase at {_at(ends)}"
+            return f"increase at {ends}"
         case st.IncreaseAtCarriage():
-            return "increase at the carriage side"
+            return "increase at carriage"
         case st.CastOffAtCarriage():
-            return "cast off at the carriage side"
+            return "cast off at carriage"
         case st.CastOnAtCarriage():
-            return "cast on at the carriage side"
+            return "cast on at carriage"
         case st.HoldAtEnd(side=side) | st.WrapHeld(side=side) | st.ReturnHeld(side=side) | st.ReturnSome(side=side):
-            return f"hold needles at the {side}"
+            return f"hold at {side}"
     raise KeyError(type(step).__name__)
-
-
-def _at(ends: str) -> str:
-    return ends if ends == "both ends" else f"the {ends}"

@@ -1,13 +1,18 @@
-"""What is said: one step as all sizes have it, and the turns of phrase that many templates share."""
+"""What is said: one step as all sizes have it, and how words and numbers are put together."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from typing import Any
 
+from walewright.knit import steps as st
 from walewright.knit.steps import Step
+from walewright.report.said import Fact
+from walewright.report.said import Said as Prose
+from walewright.report.wording import phrased
 from walewright.write.grading import Graded
+from walewright.write.language import PrintedLanguage
 from walewright.write.model import Abbreviation, Run, RunKind
 
 
@@ -41,12 +46,6 @@ Phrase = tuple[Run, ...]
 SPACE = "\N{NO-BREAK SPACE}"
 """Between the words of a name: it shows the reader of the printed text where a name ends."""
 
-ST, STS = (Run(word, short=frozenset({Abbreviation.STITCH})) for word in ("st", "sts"))
-"""A stitch, and stitches, where no number stands before them."""
-
-RC = Run("RC ", short=frozenset({Abbreviation.RC}))
-"""Before a counter value."""
-
 
 def spelt(text: str) -> str:
     """The names of the source in a text as words: `left_front` is "left front"."""
@@ -69,7 +68,16 @@ def joined(runs: Iterable[Run]) -> Phrase:
     return tuple(made)
 
 
-def together(kind: RunKind, *parts: str | Run) -> Run:
+def between(mark: str, phrases: Iterable[Iterable[str | Run]], last: str = "") -> Iterator[str | Run]:
+    """The parts of all phrases, with the mark between two phrases; another before the last, where one is given."""
+    told = [tuple(phrase) for phrase in phrases]
+    for number, phrase in enumerate(told):
+        if number:
+            yield last if last and number == len(told) - 1 else mark
+        yield from phrase
+
+
+def together(kind: RunKind, parts: Iterable[str | Run]) -> Run:
     """The parts as one run. A figure takes the mark behind it: "RC 10 (12: 14),"."""
     text, short = "", frozenset[Abbreviation]()
     figures: list[tuple[int, int]] = []
@@ -90,32 +98,33 @@ def capital(words: Phrase) -> Phrase:
     return (replace(first, text=first.text[:1].upper() + first.text[1:]), *rest)
 
 
-def counted(number: Graded, one: str, many: str) -> tuple[Run, str]:
-    """A number and what it counts, in the singular where it is 1 for all."""
-    return number.number(), f" {number.of(one, many)}"
-
-
-def sts(number: Graded) -> tuple[Run, str, Run]:
-    """A number of stitches."""
-    return number.number(), " ", ST if number.of_one else STS
-
-
-def rows(number: Graded) -> tuple[Run, str]:
-    """A number of rows."""
-    return counted(number, "row", "rows")
-
-
-def span(said: Said) -> tuple[Run, str, Run]:
-    """The outermost two of several needles."""
-    return said.graded("first").needle(), " to ", said.graded("last").needle()
-
-
-def needles(said: Said) -> tuple[str | Run, ...]:
-    """The needles of a few stitches; one needle, where it is only one for every size, is named once."""
-    first, last = said.graded("first"), said.graded("last")
-    return (first.needle(),) if first.values == last.values else span(said)
+def small(words: Phrase) -> Phrase:
+    """The words, the first without a capital."""
+    first, *rest = words
+    return (replace(first, text=first.text[:1].lower() + first.text[1:]), *rest)
 
 
 def plain(text: str) -> str:
     """An author's text on one line."""
     return " ".join(text.split())
+
+
+def prose(words: st.Words, language: PrintedLanguage, space: str = " ") -> str:
+    """What is said without graded numbers: the author's text, or a phrase of the language with the names in it as words, `space`
+    between them."""
+    return words if isinstance(words, str) else phrased(_named(words, language, space), language.prose)
+
+
+def _named(words: Prose, language: PrintedLanguage, space: str) -> Prose:
+    return Prose(words.key, tuple((name, _fact(name, fact, language, space)) for name, fact in words.facts))
+
+
+def _fact(name: str, fact: Fact, language: PrintedLanguage, space: str) -> Fact:
+    match fact:
+        case Prose():
+            return _named(fact, language, space)
+        case tuple():
+            return tuple(_fact(name, one, language, space) for one in fact)
+        case str():
+            return (language.edge(fact) if name == "edge" else fact).replace("_", space)
+    return fact

@@ -6,32 +6,26 @@ from collections.abc import Sequence
 from itertools import groupby
 
 from walewright.design.model import Chart
-from walewright.knit.steps import SizePlan, Step, StepBlock, Together
+from walewright.knit.steps import Linked, SizePlan, Step, StepBlock, Together, Words
+from walewright.report.said import said
 from walewright.write.align import Column, align
 from walewright.write.charts import worked_charts
-from walewright.write.grading import only
+from walewright.write.language import PrintedLanguage
 from walewright.write.lines import Line, grouped, lines, sentence
-from walewright.write.model import Abbreviation, Instructions, Paragraph, Section, Sentence
+from walewright.write.model import Instructions, Paragraph, Section, Sentence
 from walewright.write.row_by_row import Rows, closeness, folded, likeness, only_several
-from walewright.write.said import SPACE, spelt
+from walewright.write.said import SPACE, prose, spelt
 from walewright.write.table import tabled
 from walewright.write.tally import Tally
 from walewright.write.together import side_by_side
 from walewright.write.words import worked
 
-ALL_SIZES = "All sizes"
-"""Title of a paragraph that goes on after one for some sizes only."""
 
-AT_ONCE = "At the same time"
-"""Title of a table that has no title of its own."""
-
-AFTERWARDS = "After that"
-"""Title of a paragraph that goes on after a table."""
-
-
-def write(plans: tuple[SizePlan, ...], sizes: Sequence[str] | None = None, charts: Sequence[Chart] = ()) -> Instructions:
-    """The graded instructions of `plans`, one plan a size. `sizes` are the names to print, those of the plans by default;
-    `charts` has at least those that the plans work.
+def write(
+    plans: tuple[SizePlan, ...], language: PrintedLanguage, sizes: Sequence[str] | None = None, charts: Sequence[Chart] = ()
+) -> Instructions:
+    """The graded instructions of `plans` in a `language`, one plan a size. `sizes` are the names to print, those of the plans by
+    default; `charts` has at least those that the plans work.
 
     Raises ValueError without plans, or when there are not as many names as plans; KeyError for a chart that is not there.
     """
@@ -39,38 +33,58 @@ def write(plans: tuple[SizePlan, ...], sizes: Sequence[str] | None = None, chart
     if not plans or len(names) != len(plans):
         raise ValueError(f"{len(plans)} plans for {len(names)} sizes")
     columns = align([p.blocks for p in plans], lambda block: (block.name, block.copies))
-    sections = tuple(_section(column) for column in columns)
-    return Instructions(names, sections, _abbreviations(sections), worked_charts(plans, charts))
+    sections = tuple(_section(column, language) for column in columns)
+    return Instructions(names, sections, _abbreviations(sections, language), worked_charts(plans, charts, language))
 
 
-def heading(name: str, copies: int) -> str:
+def heading(name: str, copies: int, language: PrintedLanguage) -> str:
     """A block's name as a heading from which it can be told: "Back welt", "Sleeve (knit 2)". A name that does not begin with
     a small letter stands in quotes as it is, and so does one that would look like the heading of a chart."""
     capital = name[:1].upper()
-    small = name[:1].islower() and capital.lower() == name[:1] and not name.startswith("chart ")
-    told = spelt(capital + name[1:] if small else f"“{name}”")
-    return f"{told} (knit {copies})" if copies != 1 else told
+    small = name[:1].islower() and capital.lower() == name[:1] and not name.startswith(_before_a_chart(language))
+    told = spelt(capital + name[1:]) if small else prose(said("as-written", name=name), language, SPACE)
+    return _several(told, copies, language)
 
 
-def _section(column: Column[StepBlock]) -> Section:
+def _several(told: str, copies: int, language: PrintedLanguage) -> str:
+    return prose(said("several", name=told, copies=copies), language) if copies != 1 else told
+
+
+def _before_a_chart(language: PrintedLanguage) -> str:
+    """What headings of charts begin with, in small letters."""
+    return prose(said("chart", chart=""), language).lower()
+
+
+def link_name(linked: Linked, language: PrintedLanguage) -> str:
+    """What the link of an edge is called."""
+    number = linked.copy.number
+    copy = language.ordinal(number) if number else ""
+    return prose(said("link-of-copy" if number else "link", owner=linked.owner, edge=linked.edge, copy=copy), language, SPACE)
+
+
+def _section(column: Column[StepBlock], language: PrintedLanguage) -> Section:
     block = next(b for b in column if b is not None)
     parts = [() if b is None else _folded(_titled(b)) for b in column]
     paragraphs: list[Paragraph] = []
     for row in _paired(align(parts, lambda part: part[0])):
         # Of two titles for one paragraph, the longer one says more.
-        title = max((p[0] for p in row if p is not None), key=len)
-        paragraphs += _graded(title, [() if p is None else p[1] for p in row], paragraphs[-1] if paragraphs else None)
+        title = max((prose(p[0], language, SPACE) for p in row if p is not None), key=len)
+        paragraphs += _graded(title, [() if p is None else p[1] for p in row], paragraphs[-1] if paragraphs else None, language)
     if block.joining:
-        return Section(block.name, _put_together(block), 1, tuple(paragraphs), joining=True)
-    return Section(block.name, heading(block.title, block.copies), block.copies, tuple(paragraphs))
+        return Section(block.name, _put_together(block, language), 1, tuple(paragraphs), joining=True)
+    name = link_name(block.linked, language) if block.linked is not None else block.name
+    return Section(block.name, heading(name, block.copies, language), block.copies, tuple(paragraphs))
 
 
-def _put_together(block: StepBlock) -> str:
+def _put_together(block: StepBlock, language: PrintedLanguage) -> str:
     """The heading with the name of what comes next as words; plain spaces tell it from the name of a piece."""
-    return f"Before the {spelt(block.before).replace(' ', SPACE)}" if block.before else block.title
+    if not block.before:
+        return prose(said("making-up"), language)
+    what = link_name(block.before, language) if isinstance(block.before, Linked) else block.before
+    return prose(said("before", what=what.replace(" ", SPACE)), language, SPACE)
 
 
-SectionPart = tuple[str, tuple[Step, ...]]
+SectionPart = tuple[Words, tuple[Step, ...]]
 
 
 def _paired(rows: list[Column[SectionPart]]) -> list[Column[SectionPart]]:
@@ -105,24 +119,24 @@ def _folded(parts: list[SectionPart]) -> list[SectionPart]:
     return made
 
 
-def _graded(title: str, lists: Sequence[Sequence[Step]], before: Paragraph | None = None) -> list[Paragraph]:
+def _graded(title: str, lists: Sequence[Sequence[Step]], before: Paragraph | None, language: PrintedLanguage) -> list[Paragraph]:
     """The lists of steps of all sizes as paragraphs, the first with the `title`; `before` is the one that they come after."""
     columns = align(only_several(lists), likeness, closeness)
     made: list[Paragraph] = []
-    for group, printed in grouped(lines(columns), len(lists)):
-        head = only(group, len(lists))
+    for group, printed in grouped(lines(columns), len(lists), language):
+        head = only(group, len(lists), language)
         for is_table, some in groupby(printed, key=_is_table):
-            told = tuple(s for line in some for s in _told(line, group))
-            named = _going_on(is_table, head, made[-1] if made else before)
+            told = tuple(s for line in some for s in _told(line, group, language))
+            named = _going_on(is_table, head, made[-1] if made else before, language)
             made.append(Paragraph((not made and spelt(title)) or named, head, told, is_table))
     return made
 
 
-def _told(line: Line, group: tuple[int, ...]) -> tuple[Sentence, ...]:
+def _told(line: Line, group: tuple[int, ...], language: PrintedLanguage) -> tuple[Sentence, ...]:
     if _is_table(line):
-        return tabled(_stretches(line), group)
+        return tabled(_stretches(line), group, language)
     together = tuple(step if isinstance(step, Together) else None for step in line.columns[0])
-    return side_by_side(together, group) if any(together) else (sentence(line, group),)
+    return side_by_side(together, group, language) if any(together) else (sentence(line, group, language),)
 
 
 def _is_table(line: Line) -> bool:
@@ -133,28 +147,23 @@ def _stretches(line: Line) -> Column[Rows]:
     return tuple(step if isinstance(step, Rows) else None for step in line.columns[0])
 
 
-def _going_on(is_table: bool, head: str, before: Paragraph | None) -> str:
+def _going_on(is_table: bool, head: str, before: Paragraph | None, language: PrintedLanguage) -> str:
     """Title of a paragraph that has none of its own."""
     if is_table:
-        return AT_ONCE
+        return prose(said("at-once"), language)
     if before is not None and before.only and not head:
-        return ALL_SIZES
-    return AFTERWARDS if before is not None and before.table else ""
+        return prose(said("all-sizes"), language)
+    return prose(said("afterwards"), language) if before is not None and before.table else ""
 
 
-_MEANINGS = {
-    Abbreviation.COL: "carriage on the left",
-    Abbreviation.COR: "carriage on the right",
-    Abbreviation.LEFT: "needle left of the centre mark: L 1 is the first",
-    Abbreviation.RIGHT: "needle right of the centre mark: R 1 is the first",
-    Abbreviation.RC: "row counter: RC 20 is when 20 rows are counted, before row 21",
-    Abbreviation.STITCH: "stitch(es)",
-    Abbreviation.SKIPPED: "your size skips this",
-}
-"""Alphabetically; the dash goes last."""
+def only(sizes: Sequence[int], of: int, language: PrintedLanguage) -> str:
+    """ "1st and 2nd sizes only" for the indices `sizes`; nothing when they are all `of` them."""
+    if len(sizes) == of:
+        return ""
+    return prose(said("only/one" if len(sizes) == 1 else "only", sizes=tuple(language.ordinal(i + 1) for i in sizes)), language)
 
 
-def _abbreviations(sections: Sequence[Section]) -> tuple[tuple[str, str], ...]:
+def _abbreviations(sections: Sequence[Section], language: PrintedLanguage) -> tuple[tuple[str, str], ...]:
     """Those that occur, with their meanings."""
     used = {short for section in sections for p in section.paragraphs for s in p.sentences for short in s.short}
-    return tuple((short.value, meaning) for short, meaning in _MEANINGS.items() if short in used)
+    return tuple(printed for short, printed in language.abbreviations.items() if short in used)

@@ -2,44 +2,58 @@
 
 from __future__ import annotations
 
+from walewright.report.said import said
 from walewright.write.align import Column
+from walewright.write.filling import phrase as filled_phrase
 from walewright.write.grading import Graded
+from walewright.write.language import PrintedLanguage
 from walewright.write.model import Cells, Manner, Run, Sentence
 from walewright.write.row_by_row import Entry, Rows, announced, table
-from walewright.write.said import RC, Said, capital, sts, worded
+from walewright.write.said import Phrase, Said, between, capital, prose, worded
 from walewright.write.words import kinds, phrase
 
 
-def tabled(stretches: Column[Rows], group: tuple[int, ...]) -> tuple[Sentence, ...]:
+def tabled(stretches: Column[Rows], group: tuple[int, ...], language: PrintedLanguage) -> tuple[Sentence, ...]:
     """What is announced first, then the rows. `group` are the sizes that the table is printed for."""
-    note = f"Note: at the same time {announced(stretches)}. At each RC do what stands there; the sts are counted after it."
+    note = prose(said("at-once/note", what=announced(stretches)), language)
     working = tuple(i for i, s in enumerate(stretches) if s is not None)
     head = Sentence((Run(note),), working, "", "", "", True, manner=Manner.NOTE)
-    return (head, *(_row(entries, group) for entries in table(stretches)))
+    return (head, *(_row(entries, group, language) for entries in table(stretches)))
 
 
-def _row(entries: Column[Entry], group: tuple[int, ...]) -> Sentence:
+def in_columns(at: Phrase, what: Phrase, stands: Phrase, language: PrintedLanguage) -> tuple[Phrase, Phrase, Phrase]:
+    """What stands in the columns of a row, with the signs between them; one after the other they are a sentence."""
+    return (
+        filled_phrase("row/at", language, at=at),
+        filled_phrase("row/steps", language, steps=what),
+        filled_phrase("row/stands", language, stands=stands),
+    )
+
+
+def _row(entries: Column[Entry], group: tuple[int, ...], language: PrintedLanguage) -> Sentence:
     steps = next(e.steps for e in entries if e is not None)
     working = tuple(i for i, e in enumerate(entries) if e is not None)
-    what: list[Run] = []
     told: list[str] = []
+    phrases: list[Phrase] = []
     for number in range(len(steps)):
         # The dash of a size that has nothing to do stands with the counter; the other numbers are for those who have.
         step = Said(tuple(None if e is None else e.steps[number] for e in entries), working)
-        what += (*([Run(", ")] if what else []), *phrase(step))
+        phrases.append(phrase(step, language))
         told += kinds(step)
+    what = worded(*between(language.sentences["between"], phrases))
     row = Graded(tuple(None if e is None else e.row for e in entries), group)
-    stitches = worded(*sts(Graded(tuple(None if e is None else e.stitches for e in entries), working)))
-    runs = (RC, row.number(), Run(": "), *what, Run("; "), *stitches, Run("."))
+    at = filled_phrase("at", language, row=row)
+    counted = Graded(tuple(None if e is None else e.stitches for e in entries), working)
+    stands = filled_phrase("stands", language, stitches=counted)
     return Sentence(
-        runs,
+        capital(worded(*between(" ", in_columns(at, what, stands, language)))),
         working,
-        row.text(),
+        row.text(language),
         "",
         next((s.origin for e in entries if e is not None for s in e.steps if s.origin), ""),
         False,
         ("KnitTo", *told),
-        Cells((row.number(),), capital(tuple(what)), stitches),
+        Cells((row.number(language),), capital(what), stands, at),
         row_said=True,
         row_graded=row.whole,
     )

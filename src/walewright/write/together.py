@@ -5,37 +5,40 @@ from __future__ import annotations
 from walewright.knit import steps as st
 from walewright.knit.steps import Step
 from walewright.write.align import Column, align, closeness, likeness
-from walewright.write.model import Run, Sentence
-from walewright.write.said import RC, Said, spelt
+from walewright.write.filling import phrase as filled_phrase
+from walewright.write.language import PrintedLanguage
+from walewright.write.model import Sentence
+from walewright.write.said import Phrase, Said, between, capital, prose, worded
 from walewright.write.words import has_number, kinds, phrase, worked
 
 
-def side_by_side(column: Column[st.Together], group: tuple[int, ...]) -> tuple[Sentence, ...]:
+def side_by_side(column: Column[st.Together], group: tuple[int, ...], language: PrintedLanguage) -> tuple[Sentence, ...]:
     """The rows, then a line for each track. `group` are the sizes that the lines are printed for."""
     said = Said(column, group)
-    begin, end = said.graded("from_row").number(), said.graded("to_row").number()
-    runs = (Run("At the same time, from "), RC, begin, Run(" to "), RC, end, Run(":"))
+    runs = filled_phrase("together", language, said)
     head = Sentence(runs, said.working, "", "", said.any.origin, True, ("Together",))
     rows = align([() if step is None else step.tracks for step in column], lambda track: track.title)
-    return (head, *(_line(tracks, group) for tracks in rows))
+    return (head, *(_line(tracks, group, language) for tracks in rows))
 
 
-def _line(tracks: Column[st.Track], group: tuple[int, ...]) -> Sentence:
+def _line(tracks: Column[st.Track], group: tuple[int, ...], language: PrintedLanguage) -> Sentence:
     title = next(t.title for t in tracks if t is not None)
     steps = [() if t is None else tuple(s for s in t.steps if worked(s)) for t in tracks]
-    runs: list[Run] = []
     told: list[str] = []
+    phrases: list[Phrase] = []
     for column in align(steps, likeness, closeness):
-        said = Said(_skippable(column, group), group)
-        runs += (Run(", " if runs else f"For the {spelt(title)}: "), *phrase(said))
+        said = Said(_skippable(column, group, language), group)
+        phrases.append(phrase(said, language))
         told += kinds(said)
+    all_of_it = worded(*between(language.sentences["between"], phrases))
+    runs = capital(filled_phrase("track", language, title=prose(title, language), steps=all_of_it))
     working = tuple(i for i, t in enumerate(tracks) if t is not None)
     origin = next((t.origin for t in tracks if t is not None and t.origin), "")
-    return Sentence((*runs, Run(".")), working, "", "", origin, False, tuple(told))
+    return Sentence(runs, working, "", "", origin, False, tuple(told))
 
 
-def _skippable(column: Column[Step], group: tuple[int, ...]) -> Column[Step]:
+def _skippable(column: Column[Step], group: tuple[int, ...], language: PrintedLanguage) -> Column[Step]:
     """Words without a number have none to be a dash: where a size skips them, the others work them once as a repeat."""
-    if all(column[i] is not None for i in group) or all(has_number(s) for s in column if s is not None):
+    if all(column[i] is not None for i in group) or all(has_number(s, language) for s in column if s is not None):
         return column
     return tuple(None if s is None else st.Repeat((s,), 1, origin=s.origin) for s in column)

@@ -1,27 +1,37 @@
-"""The words: one English template for each kind of step.
+"""The words of steps: which template of the language says a step, and the parts that are put together by themselves.
 
-A template gets one column of the alignment (the same step in every size that works it) and gives a phrase without
-capital or full stop; `sentences` puts phrases together. Each template has a rule of the same name in
-`grammar/instructions.lark`: what is said here must be readable there.
+A phrase is made of one column of the alignment (the same step in every size that works it), without capital or full stop;
+`lines` puts phrases together. What is said must be readable: `readback` has a rule of the template's name for each.
 """
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Mapping
 
 from walewright.knit import steps as st
 from walewright.knit.operations import Side
 from walewright.knit.steps import Step
-from walewright.trade.ends import ClosedCastOn, WasteCastOn
-from walewright.write import edgings, making_up, partings, patterns
+from walewright.write import joins, patterns, rounds
+from walewright.write.filling import Part, Parts, copy_word, filled
 from walewright.write.grading import Graded
+from walewright.write.language import PrintedLanguage
 from walewright.write.model import Abbreviation, Run
-from walewright.write.said import RC, ST, STS, Phrase, Said, counted, plain, rows, span, sts, together, worded
+from walewright.write.said import Phrase, Said, between, plain, prose, together, worded
 
 
-def phrase(said: Said) -> Phrase:
+def phrase(said: Said, language: PrintedLanguage) -> Phrase:
     """The words of one step. Raises KeyError for a kind of step without a template."""
-    return TEMPLATES[type(said.any)](said)
+    step = said.any
+    if isinstance(step, st.Now):
+        return check(said, language)
+    key = _CHOICES[type(step)](said) if type(step) in _CHOICES else named(type(step))
+    return worded(*filled(key, language, said, PARTS))
+
+
+def named(kind: type[Step]) -> str:
+    """The name of the template of a kind of step: that of its class in small letters."""
+    return re.sub(r"(?<=.)(?=[A-Z])", "_", kind.__name__).lower()
 
 
 def kinds(said: Said) -> tuple[str, ...]:
@@ -44,120 +54,25 @@ def kind(step: Step) -> str:
     return type(step).__name__
 
 
-def has_number(step: Step) -> bool:
+def has_number(step: Step, language: PrintedLanguage) -> bool:
     """Whether the step's phrase has a number that can be a dash for the sizes that skip it."""
-    if isinstance(step, st.JoinEdges):
-        return (step.easing_mm, step.longer_mm, step.rows) != (0, 0, 0)
-    if isinstance(step, st.BreakOff):
-        return step.tail_cm > 0
-    return type(step) in TEMPLATES and not isinstance(step, _NUMBERLESS)
+    if isinstance(step, st.Repeat):
+        return True
+    if named(type(step)) not in language.sentences or isinstance(step, st.Together):
+        return False
+    return any(run.kind != "word" for run in phrase(Said((step,), (0,)), language))
 
 
-# ----------------------------------------------------------------- setting up
+# ----------------------------------------------------------------- repeats
 
 
-def _needles_to_work(s: Said) -> Phrase:
-    return worded("bring needles ", *span(s), " to working position: ", *sts(s.graded("stitches")))
-
-
-def _carriage_at(s: Said) -> Phrase:
-    return worded(f"take the carriage to the {s.any.side} without knitting")
-
-
-def _waste_start(s: Said) -> Phrase:
-    tally = rows(s.graded("rows"))
-    return worded(f"cast on in waste yarn {WASTE_WAYS[s.any.way]} and knit ", *tally, ", then 1 row with ravel cord")
-
-
-WASTE_WAYS: Mapping[WasteCastOn, str] = {"comb": "with the comb", "by hand": "by e-wrap"}
-
-WAYS: Mapping[ClosedCastOn, str] = {"e-wrap": "e-wrap", "chain": "latch-tool chain"}
-
-
-def _closed_start(s: Said) -> Phrase:
-    return worded(f"cast on all needles in working position by {WAYS[s.any.way]}")
-
-
-def _use_yarn(s: Said) -> Phrase:
-    carried = ", the yarn before it left hanging at its side" if s.any.before == "carried" else ""
-    said = f", for “{s.any.fabric}”" if s.any.fabric else ""
-    return worded(f"change to {s.any.yarn}, tension {s.any.tension}{said}{carried}")
-
-
-def _set_row_counter(s: Said) -> Phrase:
-    return worded("set the row counter to ", s.graded("rows").counter())
-
-
-# ----------------------------------------------------------------- knitting and shaping
-
-
-def _knit_rows(s: Said) -> Phrase:
-    return worded("knit ", *rows(s.graded("rows")))
-
-
-def _knit_to(s: Said) -> Phrase:
-    return worded("knit to ", RC, s.graded("row").number())
-
-
-def _in(inset: Graded) -> tuple[str | Run, ...]:
-    return () if inset.always(0) else (", ", *sts(inset), " in")
-
-
-def _decrease(s: Said) -> Phrase:
-    return worded("decrease ", *sts(s.graded("by")), f" at {_ends(s)}", *_in(s.graded("inset")))
-
-
-def _increase_fashioned(s: Said) -> Phrase:
-    return worded("increase ", *sts(s.constant(1)), f" at {_ends(s)}", *_in(s.graded("inset")))
-
-
-def _ends(s: Said) -> str:
-    ends: str = s.any.ends
-    return ends if ends == "both ends" else f"the {ends}"
-
-
-def _increase_at_carriage(s: Said) -> Phrase:
-    return worded("increase ", *sts(s.constant(1)), " at the carriage side")
-
-
-def _cast_off_at_carriage(s: Said) -> Phrase:
-    return worded("cast off ", *sts(s.graded("stitches")), " at the carriage side")
-
-
-def _cast_on_at_carriage(s: Said) -> Phrase:
-    return worded("cast on ", *sts(s.graded("stitches")), " by e-wrap at the carriage side")
-
-
-def _hold_at_end(s: Said) -> Phrase:
-    return worded(f"at the {s.any.side} end hold ", *sts(s.graded("stitches")))
-
-
-def _wrap_held(s: Said) -> Phrase:
-    return worded(f"wrap the innermost needle held at the {s.any.side}")
-
-
-def _return_held(s: Said) -> Phrase:
-    return worded(f"return the needles held at the {s.any.side} to work")
-
-
-def _return_some(s: Said) -> Phrase:
-    return worded("return the innermost ", *sts(s.graded("stitches")), f" held at the {s.any.side} to work")
-
-
-def _repeat(s: Said) -> Phrase:
-    inner = repeated(s)
-    return worded("[", *inner, "]")
-
-
-def repeated(said: Said) -> Phrase:
+def repeated(said: Said, language: PrintedLanguage) -> Phrase:
     """The words of a repeat as a sentence of its own, without the square brackets of a repeat inside another."""
-    parts: list[Run] = []
-    for inner in bodies(said):
-        parts += (*([Run(", ")] if parts else []), *phrase(inner))
+    body = worded(*between(language.sentences["between"], (phrase(inner, language) for inner in bodies(said))))
     times = said.graded("times")
     if times.always(1) and all(said.steps[i] is not None for i in said.group):
-        return tuple(parts)
-    return worded(*parts, ": work this ", *counted(times, "time", "times"), " in all")
+        return body
+    return worded(*filled("loop", language, said, body=body))
 
 
 def bodies(said: Said) -> tuple[Said, ...]:
@@ -178,111 +93,100 @@ def worked(step: Step) -> Step | None:
     return step
 
 
-def _mark_edges(s: Said) -> Phrase:
-    end = "end of the " if s.any.at == "end" else ""
-    return worded(f"tie a marker thread at {_ends(s)} for the {end}{s.any.what}")
-
+# ----------------------------------------------------------------- what must be true
 
 _CARRIAGES: Mapping[Side, int] = {"left": 0, "right": 1}
 _CARRIAGE_AT = (Abbreviation.COL, Abbreviation.COR)
 
 
-def _now(s: Said) -> Phrase:
-    return check(s, s.graded("row"))
-
-
-def check(said: Said, row: Graded | None = None) -> Phrase:
-    """What must be true, without the counter where the same line has just named its value."""
-    stitches = said.graded("stitches")
+def check(said: Said, language: PrintedLanguage, counter: bool = True) -> Phrase:
+    """What must be true; without the `counter` where the same line has just named its value."""
     sides = tuple(_CARRIAGES[s.side] if isinstance(s, st.Now) else None for s in said.steps)
     # The stitches have the dash of who skips this; the carriage needs none where it is on one side for all others.
-    carriage = Graded(sides, said.working)
-    at = frozenset(_CARRIAGE_AT[v] for v in carriage.values if v is not None)
-    parts: list[str | Run] = [stitches.number(), " ", ST if stitches.of_one else STS, ", "]
-    if isinstance(said.any, st.NowInHalf):
-        parts += ["and ", said.graded("waiting").number(), " waiting, "]
-    if row:
-        parts += [row.run(f"{RC.text}{row.text()}", short=RC.short), ", "]
-    return (together("check", *parts, carriage.run(carriage.text(lambda side: _CARRIAGE_AT[side].value), short=at)),)
+    at = Graded(sides, said.working)
+    used = frozenset(_CARRIAGE_AT[v] for v in at.values if v is not None)
+    carriage = at.run(at.text(language, lambda side: language.short(_CARRIAGE_AT[side])), short=used)
+    key = f"{named(type(said.any))}{'' if counter else '/short'}"
+    parts = filled(key, language, said, counter=(_counter(said, language),), carriage=(carriage,))
+    return (together("check", parts),)
 
 
-def _say(s: Said) -> Phrase:
-    return worded(f"note “{plain(s.any.text).replace('”', '’')}”")
+def _counter(said: Said, language: PrintedLanguage) -> Run:
+    """The counter's value with its name, as one figure."""
+    row = said.graded("row")
+    run = together("number", filled("counter", language, said))
+    return row.run(run.text, short=run.short)
 
 
-TEMPLATES: dict[type[Step], Callable[[Said], Phrase]] = {
-    st.NeedlesToWork: _needles_to_work,
-    st.CarriageAt: _carriage_at,
-    st.EveryOutOfWork: edgings.every_out_of_work,
-    st.WasteStart: _waste_start,
-    st.ClosedStart: _closed_start,
-    st.UseYarnStep: _use_yarn,
-    st.SetRowCounter: _set_row_counter,
-    st.StartChart: patterns.start_chart,
-    st.StopChart: patterns.stop_chart,
-    st.StopChartOn: patterns.stop_chart_on,
-    st.StartStripes: patterns.start_stripes,
-    st.StopStripes: patterns.stop_stripes,
-    st.KnitRows: _knit_rows,
-    st.KnitTo: _knit_to,
-    st.Decrease: _decrease,
-    st.IncreaseFashioned: _increase_fashioned,
-    st.IncreaseAtCarriage: _increase_at_carriage,
-    st.CastOffAtCarriage: _cast_off_at_carriage,
-    st.CastOnAtCarriage: _cast_on_at_carriage,
-    st.HoldAtEnd: _hold_at_end,
-    st.WrapHeld: _wrap_held,
-    st.ReturnHeld: _return_held,
-    st.ReturnSome: _return_some,
-    st.SpreadEvenly: partings.spread_evenly,
-    st.SlotOnWaste: partings.slot_on_waste,
-    st.SlotClosed: partings.slot_closed,
-    st.EyeletAt: partings.eyelet_at,
-    st.Repeat: _repeat,
-    st.MarkEdges: _mark_edges,
-    st.Now: _now,
-    st.NowInHalf: _now,
-    st.CentreToWaste: partings.centre_to_waste,
-    st.HoldPart: partings.hold_part,
-    st.PartOnCord: partings.part_on_cord,
-    st.DrawPartsCord: partings.draw_parts_cord,
-    st.OffOnWaste: partings.off_on_waste,
-    st.CastOffAll: partings.cast_off_all,
-    st.SewOffAll: partings.sew_off_all,
-    st.CloseCentre: partings.close_centre,
-    st.CastOnBetween: partings.cast_on_between,
-    st.GatherAll: partings.gather_all,
-    st.BreakOff: partings.break_off,
-    st.ReturnPart: partings.return_part,
-    st.UseLooser: edgings.use_looser,
-    st.RehangStart: edgings.rehang_start,
-    st.PickUpAlong: edgings.pick_up_along,
-    st.PicotRow: edgings.picot_row,
-    st.FoldUp: edgings.fold_up,
-    st.HangToLink: edgings.hang_to_link,
-    st.LatchRib: edgings.latch_rib,
-    st.LatchPanel: edgings.latch_panel,
-    st.LatchInStages: edgings.latch_in_stages,
-    st.LatchPanelInStages: edgings.latch_panel_in_stages,
-    st.EdgeIs: making_up.edge_is,
-    st.JoinEdges: making_up.join_edges,
-    st.Say: _say,
+# ----------------------------------------------------------------- which template
+
+_CHOICES: Mapping[type[Step], Callable[[Said], str]] = {
+    st.UseLooser: lambda s: "use_looser" if s.any.tension else "use_looser/next",
+    st.FoldUp: lambda s: "fold_up/all" if s.any.onto == "all needles" else "fold_up",
+    st.PickUpAlong: lambda s: "pick_up_along/open" if s.any.loops == "open" else "pick_up_along",
+    st.EdgeIs: lambda s: "edge_is/one" if s.any.where in ("left", "right") else "edge_is",
 }
+"""Of the kinds of steps that have several."""
 
-_NUMBERLESS = (
-    st.CarriageAt,
-    st.ClosedStart,
-    st.UseYarnStep,
-    st.UseLooser,
-    st.StopChart,
-    st.StartStripes,
-    st.StopStripes,
-    st.WrapHeld,
-    st.ReturnHeld,
-    st.MarkEdges,
-    st.CastOffAll,
-    st.SewOffAll,
-    st.PicotRow,
-    st.GatherAll,
-    st.Say,
-)
+
+def _part(key: str, when: Callable[[Said], bool] = lambda said: True) -> Callable[[Said, PrintedLanguage], list[Part]]:
+    """A part that stands there `when` it is so."""
+    return lambda said, language: list(filled(key, language, said, PARTS)) if when(said) else []
+
+
+def _chosen(choose: Callable[[Said], str]) -> Callable[[Said, PrintedLanguage], list[Part]]:
+    """A part that has several templates."""
+    return lambda said, language: list(filled(choose(said), language, said, PARTS))
+
+
+def _one_needle(said: Said) -> bool:
+    return said.graded("first").values == said.graded("last").values
+
+
+def _middle(said: Said) -> str:
+    """The stitches where a piece parts: in the middle of the bed, as a rule."""
+    parting = (step for step in said.steps if isinstance(step, st.CentreToWaste | st.CloseCentre))
+    return "gap/centre" if all(step.first + step.last in (-1, 0) for step in parting) else "gap/between"
+
+
+def _copy(said: Said, language: PrintedLanguage) -> list[Part]:
+    copy = said.any.copy
+    return list(filled("of_copy", language, copy=copy_word(copy, language))) if copy else []
+
+
+def _text(said: Said, language: PrintedLanguage) -> list[Part]:
+    return [plain(prose(said.any.text, language)).replace("”", "’")]
+
+
+PARTS: Parts = {
+    "repeated": lambda said, language: repeated(said, language),
+    "text": _text,
+    "span": _part("span"),
+    "needles": _chosen(lambda s: "one_needle" if _one_needle(s) else "span"),
+    "inset": _part("inset", lambda s: not s.graded("inset").always(0)),
+    "said_for": _part("said_for", lambda s: bool(s.any.fabric)),
+    "left_hanging": _part("left_hanging", lambda s: s.any.before == "carried"),
+    "end_of": _part("end_of", lambda s: s.any.at == "end"),
+    "length": _chosen(lambda s: "length" if s.graded("length_cm").always(0) else "length/least"),
+    "tail": _part("tail", lambda s: not s.graded("tail_cm").always(0)),
+    "gap": _chosen(_middle),
+    "copy": _copy,
+    "over": _part("over", lambda s: s.any.over == "the other piece"),
+    "sooner": _part("sooner", lambda s: s.any.sooner == "disturbed"),
+    "at_rows": _part("at_rows"),
+    "rows_listed": rounds.rows_listed,
+    "rounds": rounds.rounds,
+    "looser": rounds.looser,
+    "fabric_by": _part("fabric_by", lambda s: bool(s.any.fabric)),
+    "area": _chosen(lambda s: f"area/{'whole' if s.any.area == 'whole' else 'panel'}"),
+    "plain_ends": _part("plain_ends", lambda s: not s.graded("edge").always(0)),
+    "first_column": _chosen(lambda s: "first_column/repeat" if s.any.fabric else "first_column"),
+    "stripes": patterns.stripes,
+    "carrying": patterns.carrying,
+    "seams": joins.seams,
+    "matched": joins.matched,
+    "eased": joins.eased,
+    "how": joins.how,
+    "strips": joins.strips,
+}
+"""Parts of sentences that are put together by themselves."""

@@ -144,6 +144,7 @@ def _warn(drawn: Drawn, again: _Cross, before: _Cross, rows: int) -> None:
         "again",
         (drawn.place(before.row, before.columns[0]), "before"),
         notes=("usual",),
+        helps=("later",),
         rows=rows,
         row=before.row + 1,
         over=wanted // 2,

@@ -118,7 +118,7 @@ class _Writer:
             if node.like in names:
                 ring = names[names.index(node.like) :]
                 if piece.name == min(ring):
-                    self.findings.report("like-ring", (piece.span, "like"), ring=tuple(ring), piece=piece.name)
+                    self.findings.report("like-ring", (piece.span, "like"), helps=("in-full",), ring=tuple(ring), piece=piece.name)
                 return None
             names.append(node.like)
         return tuple(names)

@@ -164,6 +164,7 @@ def _may_come(node: syntax.Edge, to: int, which: tuple[EdgeSide, ...], now: Side
         "edge-goes-down" if to <= come else "edge-past-opening",
         (node.span, "to"),
         notes=("levels",),
+        helps=("another-level",),
         what=on.what,
         reached=names[come],
         end=names[on.last],
@@ -217,6 +218,7 @@ def _across(node: syntax.Across, now: Sides, on: Tracing) -> Sides | None:
             "repeated-statement/across",
             (node.span, "again"),
             (earlier[0].origin.span, "first"),
+            helps=("leave-one-out",),
             piece=on.piece,
             level=node.level,
         )
@@ -318,7 +320,13 @@ def _at_once_is_inwards(node: syntax.Edge, moved: Move, on: Tracing) -> bool:
     ends = (moved.change, moved.most or moved.change)
     out = tuple(s for s, *by in zip(on.sizes, *ends, strict=True) if any(c * on.inwards < -1e-9 for c in by))
     if out:
-        on.findings.report("two-at-once-outwards", (node.span, "two"), sizes=on.cloth.place.scope.only(out), to_level=node.to_level)
+        on.findings.report(
+            "two-at-once-outwards",
+            (node.span, "two"),
+            helps=("one-at-a-time",),
+            sizes=on.cloth.place.scope.only(out),
+            to_level=node.to_level,
+        )
     return not out
 
 
@@ -327,12 +335,13 @@ def _check_names(edges: tuple[syntax.Edge, ...], on: Tracing) -> None:
     findings = on.findings
     for node in edges:
         if node.called and on.gap:
-            findings.report("named-in-opening", (node.span, "called"), what=on.what, called=node.called)
+            findings.report("named-in-opening", (node.span, "called"), helps=("leave-name-out",), what=on.what, called=node.called)
         elif node.called in NAMED_ALWAYS:
             findings.report(
                 "reserved-name/called-edge",
                 (node.span, "here"),
                 notes=("kept",),
+                helps=("rename",),
                 name=node.called,
                 kept=NAMED_ALWAYS,
             )

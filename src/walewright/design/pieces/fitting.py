@@ -56,7 +56,7 @@ def leaves(
         notes = (said("piece-wide", where=where, width=place.per_size(narrow)),)
         over = tuple(t - n for t, n in zip(taken, narrow, strict=True))
     else:
-        notes = tuple(said("beside", side=side, where=where, room=place.per_size(room)) for side, room in beside.items())
+        notes = tuple(_beside(side, where, room, place) for side, room in beside.items())
         over = tuple(max(-min(room), 0.0) for room in zip(*beside.values(), strict=True))
     stitch = 1 / place.fabric.stitches_per_cm if place.fabric else 0.0
     least = tuple(o + stitch * (2 if centred else 1) for o in over)
@@ -72,3 +72,10 @@ def leaves(
         by=by,
     )
     return False
+
+
+def _beside(side: EdgeSide, where: Said, room: PerSize, place: Place) -> Said:
+    """How much fabric is left on a side; or how far beyond the edge it goes, where it does so in every size."""
+    if all(cm < -NOTHING for cm in room):
+        return said("beyond", side=side, where=where, over=place.per_size(tuple(-cm for cm in room)))
+    return said("beside", side=side, where=where, room=place.per_size(room))

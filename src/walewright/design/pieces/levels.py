@@ -20,7 +20,7 @@ def levels(stack: syntax.Levels, piece: str, place: Place) -> tuple[Level, ...] 
     findings = place.findings
     findings.once("level", ((d.name, d.span) for d in stack.levels))
     if len(stack.levels) < 2:
-        findings.report("missing-part/two-levels", (stack.span, "least"), piece=piece)
+        findings.report("missing-part/two-levels", (stack.span, "least"), helps=("second-level",), piece=piece)
         return None
     found = [level for d in stack.levels if (level := _level(d, piece, place)) is not None]
     if len(found) < len(stack.levels) or len({d.name for d in stack.levels}) < len(found):
@@ -28,7 +28,9 @@ def levels(stack: syntax.Levels, piece: str, place: Place) -> tuple[Level, ...] 
     first = found[0]
     if first.most is not None or any(abs(h) > 1e-9 for h in first.height):
         label = "in-range" if first.most is not None else "at"
-        findings.report("first-level", (first.origin.span, label), piece=piece, heights=place.per_size(first.height))
+        findings.report(
+            "first-level", (first.origin.span, label), helps=("begin-at-0",), piece=piece, heights=place.per_size(first.height)
+        )
         return None
     # Counted, so that every pair is told of.
     fallen = sum(not _above(low, high, piece, place) for low, high in pairwise(found))
@@ -58,6 +60,7 @@ def _above(low: Level, high: Level, piece: str, place: Place) -> bool:
                 (high.origin.span, "upper"),
                 (low.origin.span, "lower"),
                 notes=tuple(said("then", size=sizes[i], low=amount(lower[i]), high=amount(upper[i])) for i in fallen),
+                helps=("apart",),
                 sizes=place.scope.only(tuple(sizes[i] for i in fallen)),
                 upper=high.name,
                 lower=low.name,

@@ -23,7 +23,7 @@ def put_mirror(
     chain = [node]
     while (of := chain[-1].mirror_of) is not None and of in nodes and of not in made:
         if nodes[of] in chain:
-            findings.report("mirror-ring", (chain[-1].span, "mirror"), piece=of)
+            findings.report("mirror-ring", (chain[-1].span, "mirror"), helps=("in-full",), piece=of)
             made.update(dict.fromkeys(n.name for n in chain))
             return
         chain.append(nodes[of])
@@ -42,7 +42,12 @@ def _image(
     model = findings.look_up("piece", of, node.span, made)
     if of in nodes and nodes[of].fabric != node.fabric:
         findings.report(
-            "mirror-other-fabric", (node.span, "own"), (nodes[of].span, "model"), fabric=nodes[of].fabric, own_fabric=node.fabric
+            "mirror-other-fabric",
+            (node.span, "own"),
+            (nodes[of].span, "model"),
+            helps=("same-fabric",),
+            fabric=nodes[of].fabric,
+            own_fabric=node.fabric,
         )
         return None
     checked(node)

@@ -99,6 +99,7 @@ def _flat(node: syntax.Neck, what: Said, width: PerSize | None, place: Place, od
             "neck-flat",
             (node.flat.span, "flat"),
             (node.width.span, "neck"),
+            helps=("narrower",),
             sizes=place.scope.only(wider or narrower),
             what=what,
             wider=bool(wider),
@@ -124,6 +125,7 @@ def opening(node: syntax.Opening, outline: Outline, cloth: Cloth, machine: Machi
             "reserved-name/opening",
             (node.span, "opening-called"),
             notes=("kept",),
+            helps=("rename",),
             name=node.name,
             kept=NAMED_ALWAYS,
         )

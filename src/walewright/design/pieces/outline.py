@@ -144,6 +144,7 @@ def stretch(
             "stretch-falls",
             (span, "from-to"),
             notes=("levels",),
+            helps=("higher",),
             what=what,
             from_level=from_level,
             to_level=to_level,

@@ -145,10 +145,18 @@ class _Expander:
         if extent.closed_by is not None:
             if extent.ring not in self.rings:
                 self.rings.add(extent.ring)
-                self.findings.report("shape-ring", (extent.closed_by.span, "again"), ring=extent.ring, again=extent.closed_by.name)
+                self.findings.report(
+                    "shape-ring",
+                    (extent.closed_by.span, "again"),
+                    helps=("without",),
+                    ring=extent.ring,
+                    again=extent.closed_by.name,
+                )
             return False
         if extent.deep > DEEPEST:
-            self.findings.report("shape-too-large/deep", (use.span, "deep"), deepest=DEEPEST, used=use.name, deep=extent.deep)
+            self.findings.report(
+                "shape-too-large/deep", (use.span, "deep"), helps=("less-deep",), deepest=DEEPEST, used=use.name, deep=extent.deep
+            )
             return False
         return True
 
@@ -211,6 +219,7 @@ class _Expander:
                 "missing-argument",
                 (use.span, "lacking"),
                 (shape.span, "shape"),
+                helps=("say-it",),
                 used=use.name,
                 missing=tuple(missing),
             )

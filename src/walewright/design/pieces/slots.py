@@ -39,6 +39,7 @@ def slot(node: syntax.Slot, outline: Outline, cloth: Cloth) -> Slot | None:
             "reserved-name/opening",
             (node.span, "slot-called"),
             notes=("kept",),
+            helps=("rename",),
             name=node.name,
             kept=NAMED_ALWAYS,
         )

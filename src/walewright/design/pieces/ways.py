@@ -23,6 +23,7 @@ def shaping_way(
             (span, "fashioned"),
             (machine.origin.span, "bed"),
             notes=("at-hand",),
+            helps=("other-tool",),
             inset=depth,
             prongs=machine.prongs,
         )

@@ -26,6 +26,7 @@ def shoulders(node: syntax.Shoulders, outline: Outline, findings: Findings) -> W
             "shoulders-at-top",
             (node.span, "top"),
             notes=("levels",),
+            helps=("lower",),
             from_level=node.from_level,
             piece=outline.piece,
             levels=tuple(level.name for level in outline.levels),

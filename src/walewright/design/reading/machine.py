@@ -111,7 +111,7 @@ def _with(bed: Machine, fact: syntax.MachineFact, findings: Findings) -> Machine
     if fact.key == "waste rows":
         return replace(bed, waste_rows=numbers[0])
     if numbers[0] % 2:
-        findings.report("odd-needles", (fact.span, "odd"), needles=numbers[0])
+        findings.report("odd-needles", (fact.span, "odd"), helps=("even",), needles=numbers[0])
         return None
     return replace(bed, needles=numbers[0])
 

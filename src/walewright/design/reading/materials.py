@@ -108,7 +108,7 @@ def _stitch(node: syntax.Stitch, yarns: Mapping[str, Yarn | None], charts: Mappi
         return _stripes(node, yarns, findings)
     sound = findings.look_up("yarn", node.yarn, node.span, yarns) is not None
     if node.stitch == "latched rib" and (node.every or 0) < 2:
-        findings.report("bad-rib", (node.span, "every" if node.every else "every-needle"), every=node.every or 0)
+        findings.report("bad-rib", (node.span, "every" if node.every else "every-needle"), helps=("wider",), every=node.every or 0)
         return False
     return (node.stitch != "chart" or _charted(node, charts, findings)) and sound
 

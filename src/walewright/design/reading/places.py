@@ -29,7 +29,7 @@ class Place:
         if value is None:
             return None
         if value.dimension == ROWS:
-            self.findings.report("rows-across", (value.span, "rows"), what=what)
+            self.findings.report("rows-across", (value.span, "rows"), helps=("width",), what=what)
             return None
         if value.dimension == STITCHES:
             return self._checked(_over(value, self.fabric.stitches_per_cm), what, least, value) if self.fabric else None
@@ -41,7 +41,7 @@ class Place:
         if value is None:
             return None
         if value.dimension == STITCHES:
-            self.findings.report("stitches-up", (value.span, "stitches"), what=what)
+            self.findings.report("stitches-up", (value.span, "stitches"), helps=("height",), what=what)
             return None
         if value.dimension == ROWS:
             return self._checked(_over(value, self.fabric.rows_per_cm), what, least, value) if self.fabric else None
@@ -101,7 +101,9 @@ def is_length(value: Value, what: Said, findings: Findings, count: str = "") -> 
         helps = ("row-unit" if row else "or-count" if count else "length",)
         findings.report("no-unit/length", (value.span, "bare"), *row, helps=helps, what=what, count=count)
     else:
-        findings.report("wrong-unit/length", (value.span, "dimension"), what=what, dimension=value.dimension.kind)
+        findings.report(
+            "wrong-unit/length", (value.span, "dimension"), helps=("a-length",), what=what, dimension=value.dimension.kind
+        )
     return False
 
 

@@ -62,7 +62,9 @@ def _later(node: syntax.Require, left: str, measured: Measured, scope: Scope, fi
     if right is None:
         return None
     if right.dimension != LENGTH:
-        findings.report("wrong-unit/compared", (right.span, "dimension"), measured=left, dimension=right.dimension.kind)
+        findings.report(
+            "wrong-unit/compared", (right.span, "dimension"), helps=("a-length",), measured=left, dimension=right.dimension.kind
+        )
         return None
     text = f"{left} {node.relation} {words(node.right)}"
     return Requirement((), node.relation, right.amounts, text, node.because or "", Origin(f"require {text}", node.span), measured)

@@ -99,6 +99,7 @@ class _SizesReader:
                 (row.span, "values"),
                 (self.node.span, "sizes"),
                 notes=("lacking",) if have < want else (),
+                helps=("a-value-each",),
                 row=row.name,
                 values=have,
                 wanted=want,
@@ -122,7 +123,7 @@ class _SizesReader:
             value, dimension = read
             if dimension != LENGTH:
                 kind = said("percentage") if dimension == NUMBER else dimension.kind
-                self.findings.report("wrong-unit/row", (row.span, "dimension"), row=row.name, dimension=kind)
+                self.findings.report("wrong-unit/row", (row.span, "dimension"), helps=("a-length",), row=row.name, dimension=kind)
                 return None
             values.append(value)
         return self._sound(row, tuple(values), "")
@@ -222,6 +223,7 @@ class _SizesReader:
             self.findings.report(
                 "negative-measurement",
                 (row.span, "values"),
+                helps=("no-minus",),
                 sizes=below if len(below) < len(values) else (),
                 row=row.name,
                 values=per_size(self.chosen, values),
@@ -244,6 +246,7 @@ class _SizesReader:
             self.findings.report(
                 "row-falls",
                 (row.span, "then"),
+                helps=("check-order",),
                 severity=Severity.WARNING,
                 row=row.name,
                 one=self.chosen[at - 1],

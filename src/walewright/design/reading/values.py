@@ -124,7 +124,7 @@ class Scope:
         if expression.op == "/":
             nought = tuple(s for s, b in zip(self.sizes, right.amounts, strict=True) if b == 0)
             if nought:
-                self._findings.report("division-by-zero", (right.span, "zero"), sizes=self.only(nought))
+                self._findings.report("division-by-zero", (right.span, "zero"), helps=("not-zero",), sizes=self.only(nought))
                 return None
             share = tuple(a / b for a, b in pairs)
             return self._bounded(Value(share, left.dimension.over(right.dimension), expression.span))
@@ -165,7 +165,11 @@ class Scope:
             return None
         if value.dimension != LENGTH:
             self._findings.report(
-                "wrong-unit/regauged", (value.span, "dimension"), function=REGAUGED, dimension=value.dimension.kind
+                "wrong-unit/regauged",
+                (value.span, "dimension"),
+                helps=("a-length",),
+                function=REGAUGED,
+                dimension=value.dimension.kind,
             )
             return None
         share = of.stitches_per_cm / within.stitches_per_cm
@@ -177,7 +181,7 @@ class Scope:
         high = tuple(s for s, a in zip(self.sizes, value.amounts, strict=True) if not abs(a) <= LARGEST)
         if not high:
             return value
-        self._findings.report("number-too-large", (value.span, "too-large"), sizes=self.only(high))
+        self._findings.report("number-too-large", (value.span, "too-large"), helps=("check-units",), sizes=self.only(high))
         return None
 
     def agree(self, one: Value, other: Value) -> bool:
@@ -205,7 +209,7 @@ class Scope:
         shown = names if len(names) <= MOST_SHOWN else [*names[:MOST_SHOWN], "..."]
         ring = tuple(n.partition(HIDDEN)[0] for n in (*shown, names[0]))
         places = ((self._lets[n].span, said("named-here", name=n.partition(HIDDEN)[0])) for n in names[:MOST_SHOWN])
-        self._findings.report("cyclic-let", *places, ring=ring)
+        self._findings.report("cyclic-let", *places, helps=("own-value",), ring=ring)
 
 
 def literal(number: syntax.Number, findings: Findings) -> tuple[float, Dimension] | None:

@@ -51,6 +51,7 @@ def _use(use: syntax.Use, shapes: Mapping[str, syntax.Shape], shipped: tuple[str
             "missing-argument",
             (use.span, "lacking"),
             (shape.span, "shape"),
+            helps=("say-it",),
             used=use.name,
             missing=tuple(missing),
         )

@@ -28,6 +28,7 @@ def texts(title: syntax.Pattern, whole: syntax.Tree, found: Uses, findings: Find
 
     Of a definition that nothing uses no note is printed. A note of a shape is headed by the shape, and stands once however often
     the shape is used; `whole` has the shapes expanded."""
+    _each_once(title, findings)
     own = [t for t in title.body if isinstance(t, syntax.Text)]
     for key in ONCE:
         findings.one(key, (t for t in own if t.key == key), said("the-pattern"))
@@ -54,8 +55,20 @@ def _blocks(whole: syntax.Tree, found: Uses) -> Iterator[tuple[str, tuple[syntax
                 yield block.name, block.body
 
 
+def _each_once(text: syntax.Text | syntax.Pattern, findings: Findings) -> None:
+    """A text is there once in each language."""
+    first: dict[str, syntax.InLanguage] = {}
+    for other in text.others:
+        before = first.setdefault(other.language, other)
+        if before is not other:
+            findings.report(
+                "language-twice", (other.span, "again"), (before.span, "first"), helps=("leave-one-out",), language=other.language
+            )
+
+
 def _known(written: list[syntax.Text], keys: tuple[str, ...], findings: Findings) -> None:
     for text in written:
+        _each_once(text, findings)
         if text.key not in keys:
             findings.report(
                 "impossible-statement/text",

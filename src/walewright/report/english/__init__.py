@@ -5,11 +5,13 @@ from __future__ import annotations
 from walewright.report.english.charts import WORDINGS as CHARTS
 from walewright.report.english.commands import PHRASES as OUTSIDE
 from walewright.report.english.commands import WORDINGS as COMMANDS
+from walewright.report.english.contradictions import PHRASES as CONTRADICTIONS
 from walewright.report.english.counted import PHRASES as COUNTED
 from walewright.report.english.counts import WORDINGS as COUNTS
 from walewright.report.english.garment import WORDINGS as GARMENT
 from walewright.report.english.lines import WORDINGS as LINES
 from walewright.report.english.materials import WORDINGS as MATERIALS
+from walewright.report.english.openings import WORDINGS as OPENINGS
 from walewright.report.english.patterned import WORDINGS as PATTERNED
 from walewright.report.english.phrases import PHRASES, TERMS
 from walewright.report.english.proven import PHRASES as PROVEN
@@ -21,12 +23,26 @@ from walewright.report.model import Diagnostic
 from walewright.report.wording import Language, Worded, worded
 
 ENGLISH = Language(
-    wordings={**LINES, **VALUES, **MATERIALS, **SHAPES, **CHARTS, **GARMENT, **COUNTS, **PATTERNED, **PROOF, **COMMANDS},
-    phrases={**PHRASES, **COUNTED, **FIGURES, **EDGES, **PROVEN, **OUTSIDE},
+    wordings={
+        **LINES,
+        **VALUES,
+        **MATERIALS,
+        **SHAPES,
+        **OPENINGS,
+        **CHARTS,
+        **GARMENT,
+        **COUNTS,
+        **PATTERNED,
+        **PROOF,
+        **COMMANDS,
+    },
+    phrases={**PHRASES, **COUNTED, **FIGURES, **EDGES, **PROVEN, **CONTRADICTIONS, **OUTSIDE},
     terms=TERMS,
     clauses=CLAUSES,
     words=("nought", "one", "two", "three", "four", "five", "six"),
 )
+
+LANGUAGE = ENGLISH
 
 
 def in_english(diagnostic: Diagnostic) -> Worded:

@@ -79,6 +79,7 @@ WORDINGS: dict[str, Wording] = {
         "{cell}: the same needles are crossed again {rows:row|rows} after row {row}",
         labels={"again": "crossed again", "before": "crossed before"},
         notes={"usual": "{over} over {over} every {usual} rows is common practice; sooner the fabric gets stiff"},
+        helps={"later": "cross them again after {usual} rows or more"},
     ),
     "cross-uneven": Wording(
         "`{symbol}` crosses {over} over {under}",

@@ -69,6 +69,11 @@ WORDINGS: dict[str, Wording] = {
         ("what is written there goes deeper than can be followed: the stack ran out while {doing}; nothing was written for it"),
         helps={"less-deep": "make expressions, or what refers to one another, less deep"},
     ),
+    "language-unknown": Wording(
+        "nothing can be printed in a language called {name}",
+        labels={"not-known": "not known"},
+        helps={"did-you-mean": "did you mean {near}?", "one-of": "write one of {known}"},
+    ),
     "option-unknown": Wording(
         "there is no option {option}",
         labels={"not-known": "not known"},

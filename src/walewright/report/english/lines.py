@@ -67,12 +67,21 @@ WORDINGS: dict[str, Wording] = {
         labels={"not-read-back": "cannot be read back from the page"},
         helps={"as-dial": "write it as the dial has it, in digits, letters and dots"},
     ),
-    "not-whole-number": Wording("a whole number belongs here, and {number} is not one", labels={"count": "a count"}),
+    "not-whole-number": Wording(
+        "a whole number belongs here, and {number} is not one",
+        labels={"count": "a count"},
+        helps={"whole": "write a number without decimals"},
+    ),
     "number-too-long": Wording(
         "a number has at most {most_whole} digits before the point and {most_decimals} after it",
         labels={"digits": "{whole} before, {decimals} after"},
+        helps={"round-it": "round it, or write it in a larger unit"},
     ),
-    "repeated-option": Wording("this line says the same thing twice", labels={"again": "said again", "first": "said first"}),
+    "repeated-option": Wording(
+        "this line says the same thing twice",
+        labels={"again": "said again", "first": "said first"},
+        helps={"leave-one-out": "leave one of the two out"},
+    ),
     "reserved-word": Wording(
         "`{name}` has a meaning of its own where this name would be used",
         labels={"named": "named `{name}`"},

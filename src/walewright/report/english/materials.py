@@ -30,7 +30,9 @@ WORDINGS: dict[str, Wording] = {
     ),
     "bad-machine-fact": Wording("`{key}` wants {wanted}", labels={"not-that": "not that"}),
     "bad-rib": Wording(
-        "a latched rib is every 2nd needle or wider apart", labels={"every": "every {every}", "every-needle": "every needle"}
+        "a latched rib is every 2nd needle or wider apart",
+        labels={"every": "every {every}", "every-needle": "every needle"},
+        helps={"wider": "write `every 2nd needle`, or a higher number"},
     ),
     "bad-stretch": Wording(
         "an edge stretches to a share of its length, 100 % or more",
@@ -146,15 +148,25 @@ WORDINGS: dict[str, Wording] = {
         labels={"one": "one edge", "both": "both edges of `{model}`"},
         helps={"other-edge": "write the run of the other edge to `{level}` as well"},
     ),
-    "like-ring": Wording("piece `{piece}` is in the end like itself", labels={"like": "{ring:and`} are like each other"}),
+    "like-ring": Wording(
+        "piece `{piece}` is in the end like itself",
+        labels={"like": "{ring:and`} are like each other"},
+        helps={"in-full": "describe one of these pieces in full"},
+    ),
     "mirror-other-fabric": Wording(
         "a mirror image is knitted in the fabric of its model, `{fabric}`",
         labels={"own": "in `{own_fabric}`", "model": "in `{fabric}`"},
+        helps={"same-fabric": "write `in {fabric}`, or describe the piece in full"},
     ),
-    "mirror-ring": Wording("piece `{piece}` is in the end a mirror of itself", labels={"mirror": "mirror of `{piece}`"}),
+    "mirror-ring": Wording(
+        "piece `{piece}` is in the end a mirror of itself",
+        labels={"mirror": "mirror of `{piece}`"},
+        helps={"in-full": "describe one of these pieces in full"},
+    ),
     "missing-argument": Wording(
         "shape `{used}` needs {missing:and`}, and this use does not say it",
         labels={"lacking": "no {missing:/ and no }", "shape": "shape `{used}`"},
+        helps={"say-it": "name it in this line, with its value behind it"},
     ),
     "missing-part/ball": Wording(
         "{owner} has neither a length nor a count",
@@ -193,10 +205,15 @@ WORDINGS: dict[str, Wording] = {
         "shaping {inset} in needs a transfer tool of {inset} prongs",
         labels={"fashioned": "fashioned {inset} in", "bed": "this bed"},
         notes={"at-hand": "the tools at hand have {prongs} prongs"},
+        helps={"other-tool": "shape fewer stitches in, or write the tool into the bed if you have it"},
     ),
     "not-positive/edge-stitches": _EDGE_STITCHES,
     "not-positive/stripe-rows": _STRIPE_ROWS,
-    "odd-needles": Wording("a bed of {needles} needles has no centre mark between two needles", labels={"odd": "an odd number"}),
+    "odd-needles": Wording(
+        "a bed of {needles} needles has no centre mark between two needles",
+        labels={"odd": "an odd number"},
+        helps={"even": "write an even number, without the last needle"},
+    ),
     "reserved-name/yarn": Wording(
         "`{name}` is what the machine's own helping yarn is called on the page",
         labels={"own": "a yarn of the garment"},

@@ -17,15 +17,6 @@ _REPEATS = Wording(
 _TIMES = Wording(
     "{what} is worked {times} times", labels={"times": "repeat {times} times"}, notes={"possible": "2 to {most} are possible"}
 )
-_ROOM = Wording(
-    "{what} leaves nothing of the piece beside it",
-    labels={"wide": "{taken} wide"},
-    notes={"piece-wide": "the piece {where} is {width} wide", "beside": "{side:term} of it, {where}, the piece has {room}"},
-    helps={
-        "narrower": "make it {by} narrower at least, or the piece as much wider there",
-        "narrower-or-inwards": "make it {by} narrower at least on that side, or move it as far towards the centre",
-    },
-)
 WORDINGS: dict[str, Wording] = {
     "absurd-count/at-once": Wording("one stitch or two are moved at once", labels={"once": "{at_once} at once"}),
     "absurd-count/copies": _COPIES,
@@ -59,18 +50,6 @@ WORDINGS: dict[str, Wording] = {
         "piece `{piece}` is begun on `{model}`, which is not knitted before it",
         labels={"along": "along `{model} {edge}`", "piece": "piece `{model}`"},
         helps={"write-before": "write piece `{model}` before piece `{piece}`"},
-    ),
-    "beyond-the-edge/buttonholes": Wording(
-        "the buttonholes of piece `{piece}` leave nothing of the piece beside them",
-        labels={"in-from": "{reach} in from the {edge:term} edge"},
-        notes={"room": "the piece has {room} there"},
-        helps={"nearer": "bring them {over} nearer to the edge at least"},
-    ),
-    "beyond-the-edge/room": _ROOM,
-    "buttonholes-too-close": Wording(
-        "{count} buttonholes need {needed} rows from the first to the last",
-        labels={"here": "{rows} here"},
-        helps={"apart": "bring their ends {lacking} further apart, or make fewer of them"},
     ),
     "cast-off-at-start": Wording(
         "stitches of {what} are cast off at `{first}`, where no row is knitted yet",
@@ -107,16 +86,12 @@ WORDINGS: dict[str, Wording] = {
         "the edge has already come to `{reached}`, which is not below `{to_level}`",
         labels={"to": "to `{to_level}`"},
         notes={"levels": "levels of piece `{piece}` from the start up: {levels}"},
+        helps={"another-level": "name a level above `{reached}`"},
     ),
     "edge-moves-in-wedge": Wording(
         "the {side:term} edge of piece `{piece}` is held from `{from_level}` on and moves there",
         labels={"moves": "moves here", "held": "held from `{from_level}`"},
         helps={"straight": "lead this edge straight from `{from_level}` to `{to_level}`"},
-    ),
-    "edge-past-opening": Wording(
-        "{what} ends at `{end}`, below `{to_level}`",
-        labels={"to": "to `{to_level}`"},
-        notes={"levels": "levels of piece `{piece}` from the start up: {levels}"},
     ),
     "edge-past-shoulder": Wording(
         "an edge of piece `{piece}` goes on to `{to_level}` while the shoulders are held from `{from_level}`",
@@ -150,7 +125,9 @@ WORDINGS: dict[str, Wording] = {
         helps={"on-waste": "start on waste yarn"},
     ),
     "first-level": Wording(
-        "the first level of piece `{piece}` is its start, at 0 cm", labels={"at": "at {heights}", "in-range": "anywhere in a range"}
+        "the first level of piece `{piece}` is its start, at 0 cm",
+        labels={"at": "at {heights}", "in-range": "anywhere in a range"},
+        helps={"begin-at-0": "write it at 0 cm, and what is higher as a level above it"},
     ),
     "gathered-in-parts": Wording(
         "the last loops of piece `{piece}` are to be gathered, and `{opening}` parts it to its top",
@@ -166,22 +143,20 @@ WORDINGS: dict[str, Wording] = {
         "`{upper}` is not above `{lower}`{highest:? at its highest} in piece `{piece}`",
         labels={"upper": "`{upper}`", "lower": "`{lower}`"},
         notes={"then": "{size}: {low}, then {high}"},
+        helps={"apart": "put `{upper}` higher, or `{lower}` lower"},
     ),
     "missing-part/along": Wording("the start of piece `{piece}` is along no edge", labels={"none": "no edge"}),
     "missing-part/how-far": Wording("the {path} to `{to_level}` does not say how far", labels={"neither": "no width and no `by`"}),
-    "missing-part/piece": Wording("piece `{piece}` has no {lacking:term/ and no }", labels={"here": "this piece"}),
-    "missing-part/two-levels": Wording("piece `{piece}` needs two levels or more", labels={"least": "start and top at least"}),
-    "named-in-opening": Wording("the edges of {what} go by its own name", labels={"called": "called `{called}`"}),
-    "neck-flat": Wording(
-        "the flat part of {what} is {wider:?wider than the neck|less than the whole of a square neck}",
-        labels={"flat": "flat {flat}", "neck": "neck {width}"},
+    "missing-part/piece": Wording(
+        "piece `{piece}` has no {lacking:term/ and no }",
+        labels={"here": "this piece"},
+        helps={"add-lines": "add a line that begins with {lacking:and`}"},
     ),
-    "neck-too-deep": Wording(
-        "{what} is as deep as the piece is high, or deeper",
-        labels={"deep": "{depth} deep", "at": "`{top}` at {height}"},
-        helps={"less": "make it less deep, by more than this: {by}"},
+    "missing-part/two-levels": Wording(
+        "piece `{piece}` needs two levels or more",
+        labels={"least": "start and top at least"},
+        helps={"second-level": "add a level above the start, such as `top 60 cm`"},
     ),
-    "neck-too-wide": _ROOM,
     "no-unit/length": Wording(
         "{what} needs a unit",
         labels={"bare": "a bare number", "row": "this row has no unit"},
@@ -190,11 +165,6 @@ WORDINGS: dict[str, Wording] = {
             "or-count": "write it in cm, mm, in or {count}",
             "length": "write it in cm, mm or in",
         },
-    ),
-    "no-width-left/opening": Wording(
-        "{what} has no width left at `{level}`",
-        labels={"wide": "{width} wide"},
-        helps={"less": "bring its edges {short} less together"},
     ),
     "no-width-left/piece": Wording(
         "piece `{piece}` has no width left at `{level}`",
@@ -214,22 +184,6 @@ WORDINGS: dict[str, Wording] = {
     "not-positive/rate": Wording("an edge that moves at a rate moves by a stitch at least", labels={"none": "by no stitch"}),
     "not-positive/repeats": _REPEATS,
     "not-positive/times": _TIMES,
-    "opening-at-start": Wording(
-        "{what} begins at the start, where no row is knitted yet",
-        labels={"from": "from `{from_level}`"},
-        helps={"own-level": "give it a level of its own, two rows up or more"},
-    ),
-    "openings-overlap": Wording(
-        "`{one}` and `{other}` of piece `{piece}` are open in the same rows",
-        labels={"one": "from {one_low} to {one_high}", "other": "from {other_low} to {other_high}"},
-        helps={"end-before": "let one end before the other begins: they share {shared}"},
-    ),
-    "openings-touch": Wording(
-        "`{upper}` of piece `{piece}` begins in the row where `{lower}` ends",
-        labels={"from": "from {low}", "to": "to {high}"},
-        notes={"whole-rows": "rows over the whole width join the parts of one before the piece parts for the other"},
-        helps={"own-level": "let `{upper}` begin at a level of its own, two rows up or more"},
-    ),
     "panel-fabric": Wording(
         "{what} cannot be knitted as a panel in the rows of `{around}`",
         labels={
@@ -281,7 +235,9 @@ WORDINGS: dict[str, Wording] = {
         helps={"straight": "lead the edges straight through them, or back to where they began"},
     ),
     "repeated-statement/across": Wording(
-        "the width of piece `{piece}` is changed across at `{level}` twice", labels={"again": "here again", "first": "first here"}
+        "the width of piece `{piece}` is changed across at `{level}` twice",
+        labels={"again": "here again", "first": "first here"},
+        helps={"leave-one-out": "leave one of the two out"},
     ),
     "repeats-without-chart": Wording(
         "{what} is {repeats} repeats wide, and has no chart that repeats",
@@ -289,30 +245,35 @@ WORDINGS: dict[str, Wording] = {
         helps={"give-width": "give its width in cm or stitches"},
     ),
     "reserved-name/called-edge": Wording(
-        "every piece has an edge `{name}` already", labels={"here": "called so here"}, notes={"kept": "kept names: {kept}"}
-    ),
-    "reserved-name/opening": Wording(
         "every piece has an edge `{name}` already",
-        labels={"opening-called": "an opening called so", "slot-called": "a slot called so"},
+        labels={"here": "called so here"},
         notes={"kept": "kept names: {kept}"},
+        helps={"rename": "call it by another name"},
     ),
-    "rows-across": Wording("{what} runs across the work, and rows run up", labels={"rows": "rows"}),
-    "shape-ring": Wording("{ring:`/ uses }: this has no end", labels={"again": "uses `{again}` again"}),
+    "rows-across": Wording(
+        "{what} runs across the work, and rows run up", labels={"rows": "rows"}, helps={"width": "write a length or stitches"}
+    ),
+    "shape-ring": Wording(
+        "{ring:`/ uses }: this has no end",
+        labels={"again": "uses `{again}` again"},
+        helps={"without": "write one of these shapes without the others"},
+    ),
     "shoulders-at-top": Wording(
         "the shoulders are held from `{from_level}`, the top of piece `{piece}`: no rows are left for them",
         labels={"top": "from the top"},
         notes={"levels": "levels from the start up: {levels}"},
+        helps={"lower": "name a level below the top"},
     ),
-    "slot-at-edge": Wording(
-        "{what} is at `{level}`, where there are no rows {start:?below|above} it",
-        labels={"at": "at `{level}`"},
-        helps={"own-level": "give it a level of its own {start:?above the start|below the top}"},
+    "stitches-up": Wording(
+        "{what} runs up the work, and stitches run across",
+        labels={"stitches": "stitches"},
+        helps={"height": "write a length or rows"},
     ),
-    "stitches-up": Wording("{what} runs up the work, and stitches run across", labels={"stitches": "stitches"}),
     "stretch-falls": Wording(
         "{what} goes from `{from_level}` to `{to_level}`, which is not above it",
         labels={"from-to": "from `{from_level}` to `{to_level}`"},
         notes={"levels": "levels of piece `{piece}` from the start up: {levels}"},
+        helps={"higher": "name a level above `{from_level}` behind `to`"},
     ),
     "stretches-overlap/two-things": Wording(
         "{one} and {other} of piece `{piece}` share rows",
@@ -328,7 +289,9 @@ WORDINGS: dict[str, Wording] = {
         helps={"same-time": "wedges worked at the same time are one at each edge, between the same two levels"},
     ),
     "two-at-once-outwards": Wording(
-        "the edge to `{to_level}` moves outwards, and two stitches at once can only be taken in", labels={"two": "two at once"}
+        "the edge to `{to_level}` moves outwards, and two stitches at once can only be taken in",
+        labels={"two": "two at once"},
+        helps={"one-at-a-time": "leave out `two at once`"},
     ),
     "wedge-too-wide/both": Wording(
         "the wedges at both edges are together wider than piece `{piece}`",
@@ -362,5 +325,7 @@ WORDINGS: dict[str, Wording] = {
         labels={"one-edge": "only the {side:term} edge"},
         helps={"write-by": "write `by` and how far the {side:term} edge moves"},
     ),
-    "wrong-unit/length": Wording("{what} is a length", labels={"dimension": "{dimension}"}),
+    "wrong-unit/length": Wording(
+        "{what} is a length", labels={"dimension": "{dimension}"}, helps={"a-length": "write a length, such as `40 cm`"}
+    ),
 }

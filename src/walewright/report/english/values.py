@@ -41,8 +41,14 @@ WORDINGS: dict[str, Wording] = {
     "bad-tension/unreadable": Wording(
         "`{text}` is no tension", helps={"tension-example": "write stitches and rows to 10 cm, such as `17 st 24 rows`"}
     ),
-    "cyclic-let": Wording("{ring:`/ needs }: this has no end", labels={"named-here": "`{name}`"}),
-    "division-by-zero": Wording("this divides by zero", labels={"zero": "zero"}),
+    "cyclic-let": Wording(
+        "{ring:`/ needs }: this has no end",
+        labels={"named-here": "`{name}`"},
+        helps={"own-value": "give one of them a value that needs none of the others"},
+    ),
+    "division-by-zero": Wording(
+        "this divides by zero", labels={"zero": "zero"}, helps={"not-zero": "write it so that this is zero in no size"}
+    ),
     "given-for-nothing": Wording(
         "no stitch of the garment follows from `{name}`",
         notes={"finished": "the page holds the finished garment against it, no more"},
@@ -73,20 +79,42 @@ WORDINGS: dict[str, Wording] = {
         notes={"letters": "`{one}` is {named}, `{other}` is {other_named}"},
         helps={"rename": "give one of them another name, or write the same name in the same letters"},
     ),
-    "negative-measurement": Wording("`{row}` is less than nothing", labels={"values": "{values}"}),
+    "negative-measurement": Wording(
+        "`{row}` is less than nothing",
+        labels={"values": "{values}"},
+        helps={"no-minus": "write what is measured, without the minus"},
+    ),
     "no-such-edge": _NO_SUCH_EDGE,
     "no-unit/amount": Wording("{what} needs a unit", labels={"bare": "a bare number"}, helps={"write": "write it in {unit}"}),
     "no-unit/row": Wording("`{row}` has no unit", labels={"bare": "bare numbers"}, helps={"cm": "end the row with cm"}),
     "not-positive/amount": Wording("{what} must be more than zero", labels={"value": "{value}"}),
     "not-positive/step": Wording("rounding needs a step above zero", labels={"step": "{step}"}),
-    "number-too-large": Wording("this comes to more than any garment has", labels={"too-large": "too large"}),
+    "number-too-large": Wording(
+        "this comes to more than any garment has",
+        labels={"too-large": "too large"},
+        helps={"check-units": "look at the figures and their units"},
+    ),
     "ragged-row": Wording(
         "`{row}` has {values:value|values} for {wanted:size|sizes}",
         labels={"values": "{values:value|values}", "sizes": "{wanted:size|sizes}"},
         notes={"lacking": "no value for {lacking}"},
+        helps={"a-value-each": "write {wanted:one value|# values}, in the order of the sizes"},
     ),
-    "repeated-name": Wording("`{name}` is the name of two {what:terms}", labels={"again": "here again", "first": "first here"}),
-    "repeated-statement": Wording("{owner} has two `{what}` statements", labels={"again": "here again", "first": "first here"}),
+    "repeated-name": Wording(
+        "`{name}` is the name of two {what:terms}",
+        labels={"again": "here again", "first": "first here"},
+        helps={"rename": "give one of them another name"},
+    ),
+    "repeated-statement": Wording(
+        "{owner} has two `{what}` statements",
+        labels={"again": "here again", "first": "first here"},
+        helps={"leave-one-out": "leave one of the two out"},
+    ),
+    "language-twice": Wording(
+        "the text is there twice in {language}",
+        labels={"again": "here again", "first": "first here"},
+        helps={"leave-one-out": "leave one of them out"},
+    ),
     "require-fails/bare": Wording(
         "it is required that {requirement}, and it is not so",
         labels={"fails": "fails in {failing}"},
@@ -97,9 +125,15 @@ WORDINGS: dict[str, Wording] = {
         labels={"fails": "fails in {failing}"},
         notes={"against": "{size}: {left} against {right}"},
     ),
-    "row-falls": Wording("`{row}` gets smaller from {one} to {next}", labels={"then": "{value}, then {next_value}"}),
+    "row-falls": Wording(
+        "`{row}` gets smaller from {one} to {next}",
+        labels={"then": "{value}, then {next_value}"},
+        helps={"check-order": "look at the order of the values; if it is meant so, leave it"},
+    ),
     "shape-too-large/deep": Wording(
-        "shapes are used within shapes more than {deepest} deep", labels={"deep": "`{used}` goes {deep} deep"}
+        "shapes are used within shapes more than {deepest} deep",
+        labels={"deep": "`{used}` goes {deep} deep"},
+        helps={"less-deep": "write the lines of the innermost shapes where they are used"},
     ),
     "shape-too-large/piece": Wording(
         "shapes give this piece {lines:,} lines, and {most:,} are the most",
@@ -234,12 +268,22 @@ WORDINGS: dict[str, Wording] = {
         },
     ),
     "wrong-unit/amount": Wording("{what}: this must be {wanted}", labels={"dimension": "{dimension}"}),
-    "wrong-unit/compared": Wording("`{measured}` is a length", labels={"dimension": "{dimension}"}),
+    "wrong-unit/compared": Wording(
+        "`{measured}` is a length",
+        labels={"dimension": "{dimension}"},
+        helps={"a-length": "compare it with a length, such as `40 cm`"},
+    ),
     "wrong-unit/count": Wording(
         "{what} are counted, and `{name}` is {dimension}",
         labels={"here": "{dimension}"},
         helps={"no-unit": "write the row or the sum without a unit"},
     ),
-    "wrong-unit/regauged": Wording("`{function}` takes a width, as a length", labels={"dimension": "{dimension}"}),
-    "wrong-unit/row": Wording("`{row}` must be a length", labels={"dimension": "{dimension}"}),
+    "wrong-unit/regauged": Wording(
+        "`{function}` takes a width, as a length",
+        labels={"dimension": "{dimension}"},
+        helps={"a-length": "write a width, such as `40 cm`"},
+    ),
+    "wrong-unit/row": Wording(
+        "`{row}` must be a length", labels={"dimension": "{dimension}"}, helps={"a-length": "write lengths, such as `40 cm`"}
+    ),
 }

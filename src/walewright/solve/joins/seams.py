@@ -59,8 +59,12 @@ def sized_join(design: Design, join: Join, size: int, pieces: Sequence[SizedPiec
 
 def chain_length(design: Design, pieces: Sequence[SizedPiece], chain: Chain) -> EdgeLength:
     """Rows, stitches and centimetres of one side of a seam."""
+    return _in_all(_lengths(design, pieces, chain))
+
+
+def _in_all(lengths: Sequence[EdgeLength]) -> EdgeLength:
     found = NOTHING
-    for length in _lengths(design, pieces, chain):
+    for length in lengths:
         found = found.plus(length)
     return found
 
@@ -73,7 +77,8 @@ def _lengths(design: Design, pieces: Sequence[SizedPiece], chain: Chain) -> list
 def sized_seam(design: Design, seam: Seam, size: int, pieces: Sequence[SizedPiece]) -> SizedSeam:
     """One seam of a join in one size."""
     join = design.joins[seam.join]
-    one, other = (chain_length(design, pieces, chain) for chain in (seam.one, seam.other))
+    ones, others = (_lengths(design, pieces, chain) for chain in (seam.one, seam.other))
+    one, other = _in_all(ones), _in_all(others)
     along_rows = not (one.stitches or other.stitches) and bool(seam.other)
     easing, longer = easing_mm(join, size) / 10, longer_cm(join, size)
     if not easing and join.longer is not None:
@@ -86,8 +91,8 @@ def sized_seam(design: Design, seam: Seam, size: int, pieces: Sequence[SizedPiec
         other_cm=other.cm,
         easing_cm=easing,
         longer_cm=longer,
-        one_stitches=tuple(length.stitches for length in _lengths(design, pieces, seam.one)),
-        other_stitches=tuple(length.stitches for length in _lengths(design, pieces, seam.other)),
+        one_stitches=tuple(length.stitches for length in ones),
+        other_stitches=tuple(length.stitches for length in others),
     )
 
 

@@ -1,0 +1,29 @@
+"""Which of a thing's copies is meant: the 1st of two sleeves, the next one, each."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from walewright.knit.operations import NEXT_COPY
+
+
+@dataclass(frozen=True, slots=True)
+class Copy:
+    """The copy of that `number`, from 1; of -1 (`operations.NEXT_COPY`) the next one, whichever it is. `each`: it is done at each
+    of them. Neither: none has to be named."""
+
+    number: int = 0
+    each: bool = False
+
+    def __bool__(self) -> bool:
+        return self.each or self.number != 0
+
+
+NONE = Copy()
+EACH = Copy(each=True)
+NEXT = Copy(NEXT_COPY)
+
+
+def of_several(number: int, copies: int) -> Copy:
+    """Copy `number` where there are several."""
+    return Copy(number) if copies > 1 else NONE

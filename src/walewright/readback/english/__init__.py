@@ -1,0 +1,29 @@
+"""Printed English as its reader has it: `grammar/english.lark`, and the layout of a page."""
+
+from __future__ import annotations
+
+import re
+
+from walewright.readback.language import PageLayout, ReadLanguage
+
+LAYOUT = PageLayout(
+    sizes=re.compile(r"Sizes (?P<first>\S+)(?: \((?P<others>\S.*)\))?"),
+    several=re.compile(r"(?P<name>.+) \(knit (?P<copies>[0-9]{1,3})\)"),
+    only=re.compile(
+        r"(?:[0-9]{1,3}(?:st|nd|rd|th), )*(?:[0-9]{1,3}(?:st|nd|rd|th) and )?[0-9]{1,3}(?:st|nd|rd|th) (?:size|sizes) only"
+    ),
+    chart=re.compile(r"Chart (?P<name>[^\W\d][\w\u00a0]*)"),
+    joining=re.compile(r"Making up|Before the [^ ]+"),
+    link=re.compile(r"(?P<owner>[^ ]+) (?P<edge>[^ ]+(?: [^ \d][^ ]*)?)(?: (?P<number>[0-9]{1,3})(?:st|nd|rd|th))? link"),
+    note=re.compile(r"(?:Note|By hand):(?: |$)"),
+    told=re.compile(r"(?:Repeat|Way|Key):"),
+    key=re.compile(r"Key: (?P<symbol>\S)  (?=\S)"),
+    strip=re.compile(
+        r"Columns (?P<first>[0-9]{1,4}) to (?P<last>[0-9]{1,4}) of (?P<width>[0-9]{1,4})"
+        r"(?:, columns (?P<again>[0-9]{1,4}) to (?P<before>[0-9]{1,4}) as before)?:"
+    ),
+)
+
+EDGES = {word: word for word in ("start", "end", "shoulder", "left", "right", "centre", "upper")}
+
+LANGUAGE = ReadLanguage("english", "english", LAYOUT, left="L", right="R", carriage=("COL", "COR"), edges=EDGES)

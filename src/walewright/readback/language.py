@@ -1,0 +1,62 @@
+"""A printed language as its reader has it: a grammar of its sentences, how a page of it is laid out, and its few single words.
+
+What a sentence says is the same data in each language: the rules and terminals of the grammars have the same names, and
+`readback.sentences` makes the same phrases of them. A language is a folder of this package with a `LANGUAGE`.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+
+@dataclass(frozen=True, slots=True)
+class PageLayout:
+    """What lines of a page look like; numbers and names are groups."""
+
+    sizes: re.Pattern[str]
+    """`first`, and the `others` with colons between them."""
+    several: re.Pattern[str]
+    """A heading's `name` and its `copies`."""
+    only: re.Pattern[str]
+    """A head over lines that are for some sizes, which it numbers."""
+    chart: re.Pattern[str]
+    """The heading of a chart, its `name`."""
+    joining: re.Pattern[str]
+    """The heading over what is put together off the bed. With plain spaces: those in the name of a piece are no-break spaces."""
+    link: re.Pattern[str]
+    """The heading over a link: the piece's name as `owner`, the `edge`, and the copy's `number` if one is named."""
+    note: re.Pattern[str]
+    """What the author's own words begin with."""
+    told: re.Pattern[str]
+    """What a line beside a chart begins with that goes on indented."""
+    key: re.Pattern[str]
+    """What a line of a chart's key begins with, its `symbol`."""
+    strip: re.Pattern[str]
+    """The line above a strip of a chart: columns `first` to `last` of `width`, and of those `again` to `before` stood before."""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class ReadLanguage:
+    """`grammar`: grammar/NAME.lark, or the grammar's own `text`. Needles are told by `left` or `right` and a number, `carriage` is
+    how its two sides are told. `edges`: its words for edges without a name of their author's, and for parts of edges. `order`: of
+    phrases whose words come in another order than the arguments of the hands' method, where each argument stands."""
+
+    name: str
+    grammar: str
+    layout: PageLayout
+    left: str
+    right: str
+    carriage: tuple[str, str]
+    edges: Mapping[str, str]
+    order: Mapping[str, tuple[int, ...]] = field(default_factory=dict)
+    dash: str = "–"
+    opening: str = " ("
+    between: str = ": "
+    closing: str = ")"
+    text: str = ""
+
+    def edge(self, words: str) -> str:
+        """An edge as all stages have it."""
+        return " ".join(self.edges.get(word, word) for word in words.split(" "))

@@ -1,0 +1,87 @@
+"""Words for what is cut into a piece: necks, openings, slots and buttonholes."""
+
+from __future__ import annotations
+
+from walewright.report.wording import Wording
+
+_ROOM = Wording(
+    "{what} leaves nothing of the piece beside it",
+    labels={"wide": "{taken} wide"},
+    notes={
+        "piece-wide": "the piece {where} is {width} wide",
+        "beside": "{side:term} of it, {where}, the piece has {room}",
+        "beyond": "on the {side:term}, {where}, it goes {over} beyond the edge of the piece",
+    },
+    helps={
+        "narrower": "make it {by} narrower at least, or the piece as much wider there",
+        "narrower-or-inwards": "make it {by} narrower at least on that side, or move it as far towards the centre",
+    },
+)
+WORDINGS: dict[str, Wording] = {
+    "beyond-the-edge/buttonholes": Wording(
+        "the buttonholes of piece `{piece}` leave nothing of the piece beside them",
+        labels={"in-from": "{reach} in from the {edge:term} edge"},
+        notes={"room": "the piece has {room} there"},
+        helps={"nearer": "bring them {over} nearer to the edge at least"},
+    ),
+    "beyond-the-edge/room": _ROOM,
+    "buttonholes-too-close": Wording(
+        "{count} buttonholes need {needed} rows from the first to the last",
+        labels={"here": "{rows} here"},
+        helps={"apart": "bring their ends {lacking} further apart, or make fewer of them"},
+    ),
+    "edge-past-opening": Wording(
+        "{what} ends at `{end}`, below `{to_level}`",
+        labels={"to": "to `{to_level}`"},
+        notes={"levels": "levels of piece `{piece}` from the start up: {levels}"},
+        helps={"another-level": "name `{end}`, or a level below it"},
+    ),
+    "named-in-opening": Wording(
+        "the edges of {what} go by its own name",
+        labels={"called": "called `{called}`"},
+        helps={"leave-name-out": "leave out `called {called}`; where the edge is meant, the opening's name stands for it"},
+    ),
+    "neck-flat": Wording(
+        "the flat part of {what} is {wider:?wider than the neck|less than the whole of a square neck}",
+        labels={"flat": "flat {flat}", "neck": "neck {width}"},
+        helps={"narrower": "{wider:?make the flat part narrower, or the neck wider|leave it out: a square neck is all flat}"},
+    ),
+    "neck-too-deep": Wording(
+        "{what} is as deep as the piece is high, or deeper",
+        labels={"deep": "{depth} deep", "at": "`{top}` at {height}"},
+        helps={"less": "make it less deep, by more than this: {by}"},
+    ),
+    "neck-too-wide": _ROOM,
+    "no-width-left/opening": Wording(
+        "{what} has no width left at `{level}`",
+        labels={"wide": "{width} wide"},
+        helps={"less": "bring its edges {short} less together"},
+    ),
+    "opening-at-start": Wording(
+        "{what} begins at the start, where no row is knitted yet",
+        labels={"from": "from `{from_level}`"},
+        helps={"own-level": "give it a level of its own, two rows up or more"},
+    ),
+    "openings-overlap": Wording(
+        "`{one}` and `{other}` of piece `{piece}` are open in the same rows",
+        labels={"one": "from {one_low} to {one_high}", "other": "from {other_low} to {other_high}"},
+        helps={"end-before": "let one end before the other begins: they share {shared}"},
+    ),
+    "openings-touch": Wording(
+        "`{upper}` of piece `{piece}` begins in the row where `{lower}` ends",
+        labels={"from": "from {low}", "to": "to {high}"},
+        notes={"whole-rows": "rows over the whole width join the parts of one before the piece parts for the other"},
+        helps={"own-level": "let `{upper}` begin at a level of its own, two rows up or more"},
+    ),
+    "reserved-name/opening": Wording(
+        "every piece has an edge `{name}` already",
+        labels={"opening-called": "an opening called so", "slot-called": "a slot called so"},
+        notes={"kept": "kept names: {kept}"},
+        helps={"rename": "call it by another name"},
+    ),
+    "slot-at-edge": Wording(
+        "{what} is at `{level}`, where there are no rows {start:?below|above} it",
+        labels={"at": "at `{level}`"},
+        helps={"own-level": "give it a level of its own {start:?above the start|below the top}"},
+    ),
+}

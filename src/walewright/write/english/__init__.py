@@ -1,0 +1,90 @@
+"""Printed English: its sentences, the words of their places, titles and notes, and what is abbreviated."""
+
+from __future__ import annotations
+
+import re
+
+from walewright.report import wording
+from walewright.write.english.charts import CHARTS
+from walewright.write.english.lines import LINES
+from walewright.write.english.prose import PROSE
+from walewright.write.english.sentences import SENTENCES
+from walewright.write.language import Noun, PrintedLanguage
+from walewright.write.model import Abbreviation
+
+ABBREVIATIONS = {
+    Abbreviation.COL: ("COL", "carriage on the left"),
+    Abbreviation.COR: ("COR", "carriage on the right"),
+    Abbreviation.LEFT: ("L", "needle left of the centre mark: L 1 is the first"),
+    Abbreviation.RIGHT: ("R", "needle right of the centre mark: R 1 is the first"),
+    Abbreviation.RC: ("RC", "row counter: RC 20 is when 20 rows are counted, before row 21"),
+    Abbreviation.STITCH: ("st(s)", "stitch(es)"),
+    Abbreviation.SKIPPED: ("–", "your size skips this"),
+}
+"""Alphabetically; the dash goes last."""
+
+NOUNS = {
+    "st": Noun("st", "sts", frozenset({Abbreviation.STITCH})),
+    "row": Noun("row", "rows"),
+    "time": Noun("time", "times"),
+    "loop": Noun("loop", "loops"),
+    "open_loop": Noun("open loop", "open loops"),
+    "needle": Noun("needle", "needles"),
+    "number": Noun("number", "numbers"),
+}
+
+TERMS = {
+    "side": {"left": "left", "right": "right"},
+    "ends": {"both ends": "both ends", "left end": "the left end", "right end": "the right end"},
+    "where": {"outer": "outer", "inner": "inner", "left": "left", "right": "right"},
+    "part": {"whole": "whole", "left": "left part", "centre": "centre", "right": "right part"},
+    "changed": {"two together": "2 loops on the next", "an empty needle": "none on the next"},
+    "facing": {"purl": "purl side facing", "knit": "knit side facing"},
+    "left_end": {
+        "left": "its left end at the left",
+        "right": "its right end at the left",
+        "bottom": "its bottom at the left",
+        "top": "its top at the left",
+    },
+    "copy": {"each": "each", "next": "next"},
+    "waste_start.way": {"comb": "with the comb", "by hand": "by e-wrap"},
+    "closed_start.way": {"e-wrap": "e-wrap", "chain": "latch-tool chain"},
+    "fold_up.way": {
+        "in front": "in front, towards you, purl sides together,",
+        "behind": "behind, away from you, knit sides together,",
+    },
+    "join_edges.way": {"sewn": "join", "gathered": "gather", "grafted": "graft"},
+    "side.begin": {"left": "left end", "right": "right end", "top": "top"},
+}
+
+EDGES = {
+    "start": "start",
+    "end": "end",
+    "shoulder": "shoulder",
+    "left": "left",
+    "right": "right",
+    "centre": "centre",
+    "upper": "upper",
+}
+
+
+def ordinal(number: int) -> str:
+    """1st, 2nd, 3rd, 4th ... 11th, 12th, 13th ... 21st."""
+    tail = "th" if number % 100 in (11, 12, 13) else {1: "st", 2: "nd", 3: "rd"}.get(number % 10, "th")
+    return f"{number}{tail}"
+
+
+LANGUAGE = PrintedLanguage(
+    name="english",
+    sentences={**SENTENCES, **LINES},
+    terms=TERMS,
+    nouns=NOUNS,
+    abbreviations=ABBREVIATIONS,
+    prose=wording.Language(wordings={}, phrases={**PROSE, **CHARTS}, terms={"left": ("left", "left"), "right": ("right", "right")}),
+    ordinal=ordinal,
+    edges=EDGES,
+    unbroken=re.compile(
+        r"(?<=[\d)]) (?=(?:sts?|rows?|times?|loops?|mm)\b)"
+        r"|(?<=RC) |(?<=st) (?=in\b)|(?<=sts) (?=in\b)|(?<=,) (?=CO[LR]\b)"
+    ),
+)

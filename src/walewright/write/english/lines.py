@@ -1,0 +1,13 @@
+"""The English of whole lines: a row of a table, and shapings that go on at the same time."""
+
+from __future__ import annotations
+
+LINES = {
+    "together": "At the same time, from {RC} {from_row} to {RC} {to_row}:",
+    "track": "For the {title}: {steps}.",
+    "at": "{RC} {row}",
+    "stands": "{stitches} {stitches|st}",
+    "row/at": "{at}:",
+    "row/steps": "{steps};",
+    "row/stands": "{stands}.",
+}

@@ -1,0 +1,94 @@
+"""English titles and notes: sentences without graded numbers."""
+
+from __future__ import annotations
+
+TITLES = {
+    "cast-on": "Cast on",
+    "hang-on": "Hang on",
+    "knit": "Knit",
+    "knit-and-shape": "Knit and shape",
+    "whole-width": "Over the whole width",
+    "part-for": "Part for the {opening}",
+    "left-half": "Left half",
+    "right-half": "Right half",
+    "left-part": "Left part",
+    "right-part": "Right part",
+    "return-to-half": "Return to the {side:term} half",
+    "return-to-part": "Return to the {side:term} part",
+    "close": "Close the {opening}",
+    "finish": "Finish",
+    "edges": "Edges for making up",
+    "all-sizes": "All sizes",
+    "at-once": "At the same time",
+    "afterwards": "After that",
+    "making-up": "Making up",
+    "before": "Before the {what}",
+    "several": "{name} (knit {copies})",
+    "as-written": "“{name}”",
+    "link": "{owner} {edge} link",
+    "link-of-copy": "{owner} {edge} {copy} link",
+}
+
+TRACKS = {
+    "edge-at": "{side:term} edge",
+    "outer-edge": "outer edge",
+    "short-rows": "short rows at the {side:term}",
+    "stitch-pattern": "stitch pattern",
+    "stripes": "stripes",
+    "marker-thread": "marker thread",
+    "yarn": "yarn",
+    "rib": "rib",
+    "spread-loops": "spread loops",
+    "slots": "slots",
+    "other-work": "other work",
+}
+
+HEADS = {
+    "sizes": "Sizes {sizes}",
+    "only/one": "{sizes} size only",
+    "only": "{sizes:and} sizes only",
+    "note": "Note: {text}",
+    "by hand": "By hand: {text}",
+    "key": "Key: {symbol}  {words}.",
+    "strip": "Columns {first} to {last} of {width}:",
+    "strip/again": "Columns {first} to {last} of {width}, columns {first} to {before} as before:",
+}
+
+NOTES = {
+    "at-once/note": "Note: at the same time {what:and}. At each RC do what stands there; the sts are counted after it.",
+    "goes-on-as-it-stood": "What ended in the other part goes on here as it stood: the counter only goes by where it began.",
+    "oversew-buttonholes": "Oversew the two layers of each buttonhole together.",
+    "joined-already": "These are joined already, so that the edges make one line: {joined:/; }.",
+    "still-open": "Still open until this is knitted: {still:/; }.",
+    "joined-and-open": "These are joined already, so that the edges make one line: {joined:/; }. Still open until this is knitted:"
+    " {still:/; }.",
+    "seam": "{one:and} to {other:and}",
+    "edge": "{piece} {edge}",
+}
+
+CORNERS = {
+    "inner-corner": "At the inner corner of the {where} the last row is {stitches} sts longer than the line it comes to lie on.",
+    "inner-corners": "At each of the {corners} inner corners of the {where} the last row is {stitches} sts longer than the line it"
+    " comes to lie on.",
+    "corner-too-long": "{begun} That is more than can be drawn in: let the two sides of the band cross there, or knit it as two"
+    " bands.",
+    "corner-even": "{begun} Take that in as you cast off: beside the corner 2 sts together, {before} times on each side of it.",
+    "corner-uneven": "{begun} Take that in as you cast off: beside the corner 2 sts together, {before} times before and {after}"
+    " times after it.",
+}
+
+ANNOUNCED = {
+    "decrease at both ends": "decrease at both ends",
+    "decrease at left end": "decrease at the left end",
+    "decrease at right end": "decrease at the right end",
+    "increase at both ends": "increase at both ends",
+    "increase at left end": "increase at the left end",
+    "increase at right end": "increase at the right end",
+    "increase at carriage": "increase at the carriage side",
+    "cast off at carriage": "cast off at the carriage side",
+    "cast on at carriage": "cast on at the carriage side",
+    "hold at left": "hold needles at the left",
+    "hold at right": "hold needles at the right",
+}
+
+PROSE = {**TITLES, **TRACKS, **HEADS, **NOTES, **CORNERS, **ANNOUNCED}

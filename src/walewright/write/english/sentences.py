@@ -1,0 +1,158 @@
+"""The English sentences of steps, by their kinds, and the parts of them that are put together by themselves."""
+
+from __future__ import annotations
+
+SETTING_UP = {
+    "needles_to_work": "bring needles {@span} to working position: {stitches} {stitches|st}",
+    "carriage_at": "take the carriage to the {side} without knitting",
+    "every_out_of_work": "push every {every:ordinal} needle from the left back out of work, but not the last one:"
+    " {stitches} {stitches|st}",
+    "waste_start": "cast on in waste yarn {way} and knit {rows} {rows|row}, then 1 row with ravel cord",
+    "closed_start": "cast on all needles in working position by {way}",
+    "use_yarn_step": "change to {yarn}, tension {tension}{@said_for}{@left_hanging}",
+    "said_for": ", for “{fabric}”",
+    "left_hanging": ", the yarn before it left hanging at its side",
+    "set_row_counter": "set the row counter to {rows:counter}",
+    "span": "{first:needle} to {last:needle}",
+    "one_needle": "{first:needle}",
+}
+
+KNITTING = {
+    "knit_rows": "knit {rows} {rows|row}",
+    "knit_to": "knit to {RC} {row}",
+    "decrease": "decrease {by} {by|st} at {ends}{@inset}",
+    "inset": ", {inset} {inset|st} in",
+    "increase_fashioned": "increase {1} {1|st} at {ends}{@inset}",
+    "increase_at_carriage": "increase {1} {1|st} at the carriage side",
+    "cast_off_at_carriage": "cast off {stitches} {stitches|st} at the carriage side",
+    "cast_on_at_carriage": "cast on {stitches} {stitches|st} by e-wrap at the carriage side",
+    "hold_at_end": "at the {side} end hold {stitches} {stitches|st}",
+    "wrap_held": "wrap the innermost needle held at the {side}",
+    "return_held": "return the needles held at the {side} to work",
+    "return_some": "return the innermost {stitches} {stitches|st} held at the {side} to work",
+    "repeat": "[{@repeated}]",
+    "loop": "{body}: work this {times} {times|time} in all",
+    "stop": ".",
+    "between": ", ",
+    "and": " and ",
+    "mark_edges": "tie a marker thread at {ends} for the {@end_of}{what}",
+    "end_of": "end of the ",
+    "now": "{stitches} {stitches|st}, {counter}, {carriage}",
+    "now/short": "{stitches} {stitches|st}, {carriage}",
+    "now_in_half": "{stitches} {stitches|st}, and {waiting} waiting, {counter}, {carriage}",
+    "now_in_half/short": "{stitches} {stitches|st}, and {waiting} waiting, {carriage}",
+    "counter": "{RC} {row}",
+    "say": "note “{@text}”",
+}
+
+PARTING = {
+    "spread_evenly": "take the {STS} in work off on waste yarn and hang them back from the left on needles {@span},"
+    " {stitches} {stitches|st}: {@rounds}",
+    "round": "{changed}, {times} {times|time}",
+    "round/singles": "1 loop each on {singles} {singles|needle} and {changed}, {times} {times|time}",
+    "rest": "1 loop each on the last {rest} {rest|needle}",
+    "rounds": "; ",
+    "slot_on_waste": "take {stitches} {stitches|st}, {@needles}, off on waste yarn ({edge})"
+    " and cast on again on the same needles by e-wrap{@length}",
+    "slot_closed": "close {stitches} {stitches|st}, {@needles}, by chaining them through each other to the right and on to the"
+    " next needle; cast on again on the same needles by e-wrap{@length}",
+    "length": " with a separate length of the yarn",
+    "length/least": " with a separate length of at least {length_cm} cm of the yarn",
+    "eyelet_at": "move the {ST} of {needle:needle} one needle to the {side} and leave the empty needle in work",
+    "centre_to_waste": "take {@gap}, off on waste yarn ({edge})",
+    "close_centre": "close {@gap}, by chaining them through each other to the right and on to the next needle",
+    "gap/centre": "the centre {stitches} {stitches|st}, {@needles}",
+    "gap/between": "the {stitches} {stitches|st} between the parts, {@needles}",
+    "cast_on_between": "cast on {stitches} {stitches|st} by e-wrap on {@needles} between the parts{@length}",
+    "hold_part": "put the {side} part, {@needles}, into hold until its turn",
+    "part_on_cord": "lay ravel cord into the hooks of the {side} part, {@needles}, by hand and push each needle fully back on it;"
+    " it waits {rows} {rows|row} for its turn, too long to wait right out",
+    "draw_parts_cord": "push the needles of the {side} part, {@needles}, right out and draw the ravel cord out of them",
+    "return_part": "return the waiting {side} part, {@needles}, to work",
+    "off_on_waste": "knit {rows} {rows|row} of waste yarn over the {STS} in work and take them off the bed ({edge})",
+    "cast_off_all": "cast off the {STS} in work from the carriage side",
+    "sew_off_all": "cast off the {STS} in work by back-stitch with the tail, from the carriage side",
+    "gather_all": "thread the tail of the yarn through the {STS} in work, take them off the bed and draw them up",
+    "break_off": "break off the yarn{@tail}",
+    "tail": ", leaving a tail of {tail_cm} cm",
+}
+
+EDGINGS = {
+    "use_looser": "change to {yarn}, tension {tension}, {@looser} looser than tension {than}",
+    "use_looser/next": "change to {yarn}, the next looser setting after tension {than}",
+    "looser": "{least} {least|number}",
+    "looser/range": "{least} to {most} {most|number}",
+    "picot_row": "move every 2nd {ST}, beginning with the 2nd from the left and leaving out the last, one needle to the right and"
+    " leave the empty needles in work",
+    "fold_up": "fold the work up {way} and hang the {loops} {loops|loop} of the first garment row from left to right,"
+    " each on the needle that knitted it: {stitches} {stitches|st}",
+    "fold_up/all": "bring the needles out of work back to work; fold the work up {way} and hang the {loops} {loops|loop} of the"
+    " first garment row from left to right, each on the needle that knitted it, but where the needle to the right of that one is"
+    " empty, on the empty one: {stitches} {stitches|st}",
+    "rehang_start": "{facing}, hang the {stitches} {stitches|loop} of the first row of the {piece} on these needles and unravel"
+    " its waste yarn",
+    "hang_to_link": "{facing}, hang the {stitches} {stitches|open_loop} along the {part} of the {piece}{@copy} {edge}, {left_end},"
+    " on needles {@span}{@over}",
+    "over": ", over the {STS} of the other piece",
+    "pick_up_along": "{facing}, pick up {stitches} {stitches|st} along the {part} of the {piece}{@copy} {edge}, {left_end},"
+    " on needles {@span}",
+    "pick_up_along/open": "{facing}, hang the {stitches} {stitches|open_loop} along the {part} of the {piece}{@copy} {edge},"
+    " {left_end}, on needles {@span}",
+    "of_copy": " ({copy})",
+    "latch_rib": "beginning with {left:needle} and {begin:needle}, drop every {every:ordinal} {ST} outwards, end needles left out,"
+    " {rows} {rows|row} deep, and latch it up on the other face",
+    "latch_panel": "of every {every:ordinal} {ST} counted outwards from {left:needle} and {begin:needle}, drop those on needles"
+    " {@span}, end needles left out, {rows} {rows|row} deep, and latch them up on the other face",
+    "latch_in_stages": "from here on latch up every {every:ordinal} {ST} on the other face, beginning with {left:needle} and"
+    " {begin:needle} and counting outwards, end needles left out{@at_rows}",
+    "latch_panel_in_stages": "from here on latch up every {every:ordinal} {ST} on the other face, counted outwards from"
+    " {left:needle} and {begin:needle}, only those on needles {@span}, end needles left out{@at_rows}",
+    "at_rows": ", at {RC} {@rows_listed}, each time down to where it was latched up last{@sooner}",
+    "sooner": " and never deeper than to the {RC} named before, sooner where its {ST} is about to be moved, cast off, held,"
+    " taken off or hung with another",
+}
+
+PATTERNS = {
+    "start_chart": "from the next row work {@fabric_by}the chart {chart}, from its row 1, on needles {@span}{@area}{@plain_ends},"
+    " {@first_column} on needle {start:needle}",
+    "fabric_by": "“{fabric}” by ",
+    "area/whole": " and the {STS} that come to work beside them",
+    "area/panel": " alone",
+    "plain_ends": ", plain on the {edge} {edge|st} at each end of the part in work",
+    "first_column": "its first column",
+    "first_column/repeat": "its repeat beginning",
+    "stop_chart": "end the chart {chart}",
+    "stop_chart_on": "end the chart {chart} on needles {@span}",
+    "start_stripes": "from the next row knit “{fabric}”, tension {tension}, in stripes, again and again from the first:"
+    " {@stripes}; {@carrying}",
+    "stripe": "{rows} {rows|row} of {yarn}",
+    "carrying": "every yarn broken off at the end of its stripe",
+    "carrying/all": "{yarns} carried up the side",
+    "carrying/some": "{yarns} carried up the side, any other broken off at the end of its stripe",
+    "stop_stripes": "end the stripes “{fabric}”",
+}
+
+JOINS = {
+    "edge_is": "the {where} edges from {RC} {from_row} to {RC} {to_row} make the {edge}",
+    "edge_is/one": "the {where} edge from {RC} {from_row} to {RC} {to_row} makes the {edge}",
+    "join_edges": "{way} {@seams}{@matched}{@eased}{@how}{@strips}",
+    "seam": "{one} to {other}",
+    "seam/closed": "{one} upon itself",
+    "side": "{edges} from its {begin}",
+    "then": " then ",
+    "edge": "{piece}{copy} {edge}",
+    "matched/rows": ", row for row, {rows} {rows|row}",
+    "matched/lengths": ", {one_mm} mm to {other_mm} mm",
+    "eased": ", easing in up to {easing_mm} mm",
+    "eased/by": ", easing in {beyond} mm, give or take {easing_mm} mm",
+    "eased/stretching": ", stretching it {beyond} mm, give or take {easing_mm} mm",
+    "eased/first_beyond": ", the first reaching {beyond} mm beyond, give or take {easing_mm} mm",
+    "eased/second_beyond": ", the second reaching {beyond} mm beyond, give or take {easing_mm} mm",
+    "how/open": ", loop for loop, by grafting, or on the bed, both on the same needles, with 1 row knitted, 2 to 3 numbers looser,"
+    " and cast off",
+    "how/no_tail": ", loop for loop with a new end of yarn, four times as long as the row",
+    "how/grafted": ", loop for loop with the long tail",
+    "strips": ", and on along the ends of {strips}",
+}
+
+SENTENCES = {**SETTING_UP, **KNITTING, **PARTING, **EDGINGS, **PATTERNS, **JOINS}

@@ -1,0 +1,68 @@
+"""What is put together by hand: the sides of seams, what lies against what, and how."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from walewright.knit.steps import EdgeInSeam, SeamOf
+from walewright.write.filling import Part, copy_word, filled
+from walewright.write.language import PrintedLanguage
+from walewright.write.said import Said, between
+
+
+def seams(said: Said, language: PrintedLanguage) -> list[Part]:
+    """Sides in the order of the seam: "back armhole left, then front armhole right to sleeve end (1st), from its right end"."""
+    return list(between(language.sentences["and"], (_seam(seam, language) for seam in said.any.seams)))
+
+
+def _seam(seam: SeamOf, language: PrintedLanguage) -> Iterator[Part]:
+    if not seam.other:
+        return filled("seam/closed", language, one=tuple(_edges(seam.one, language)))
+    return filled("seam", language, one=tuple(_side(seam.one, language)), other=tuple(_side(seam.other, language)))
+
+
+def _side(edges: Sequence[EdgeInSeam], language: PrintedLanguage) -> Iterator[Part]:
+    """With where it begins; nothing said: at the bottom of its rows."""
+    begin = edges[0].begin
+    told = tuple(_edges(edges, language))
+    return iter(told) if begin == "bottom" else filled("side", language, edges=told, begin=begin)
+
+
+def _edges(edges: Sequence[EdgeInSeam], language: PrintedLanguage) -> Iterator[Part]:
+    return between(language.sentences["then"], (_edge(edge, language) for edge in edges))
+
+
+def _edge(edge: EdgeInSeam, language: PrintedLanguage) -> Iterator[Part]:
+    copy = tuple(filled("of_copy", language, copy=copy_word(edge.copy, language))) if edge.copy else ()
+    return filled("edge", language, piece=edge.piece, copy=copy, edge=edge.edge)
+
+
+def matched(said: Said, language: PrintedLanguage) -> list[Part]:
+    """What lies against what."""
+    if said.any.rows:
+        return list(filled("matched/rows", language, said))
+    return list(filled("matched/lengths", language, said)) if said.any.one_mm else []
+
+
+def eased(said: Said, language: PrintedLanguage) -> list[Part]:
+    """What is done with the longer side."""
+    if said.graded("longer_mm").always(0):
+        return [] if said.graded("easing_mm").always(0) else list(filled("eased", language, said))
+    shorter = said.any.longer_mm < 0
+    if said.any.edges == "beyond":
+        return list(filled("eased/second_beyond" if shorter else "eased/first_beyond", language, said))
+    return list(filled("eased/stretching" if shorter else "eased/by", language, said))
+
+
+def how(said: Said, language: PrintedLanguage) -> list[Part]:
+    """Loop for loop, where both sides are open."""
+    key = {"open": "how/open", "no tail": "how/no_tail", "grafted": "how/grafted"}.get(said.any.edges or said.any.way)
+    return list(filled(key, language)) if key else []
+
+
+def strips(said: Said, language: PrintedLanguage) -> list[Part]:
+    """What is sewn on in the seam beyond the edges."""
+    if not said.any.strips:
+        return []
+    names = ([" ".join(name for name in strip if name)] for strip in said.any.strips)
+    return list(filled("strips", language, strips=tuple(between(language.sentences["and"], names))))

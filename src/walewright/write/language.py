@@ -1,0 +1,73 @@
+"""A printed language: all that is to be known of it, as one value that is handed on to whatever prints words.
+
+A sentence is a template with places in braces; `write.filling` says how they are filled in. Each kind of step has a template of
+its name in small letters (`needles_to_work`), and some have several, told apart behind a stroke (`use_looser/next`). A language
+is a folder of this package with a `LANGUAGE`.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+
+from walewright.report import wording
+from walewright.write.model import Abbreviation
+
+
+@dataclass(frozen=True, slots=True)
+class Marks:
+    """How the numbers of several sizes stand together: `78 (84: 90: 96)`, and the dash of a size that skips what is counted."""
+
+    dash: str = "–"
+    opening: str = " ("
+    between: str = ": "
+    closing: str = ")"
+
+
+@dataclass(frozen=True, slots=True)
+class Noun:
+    """What is counted: one of it, and several; `short` where the words are an abbreviation."""
+
+    one: str
+    many: str
+    short: frozenset[Abbreviation] = frozenset()
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class PrintedLanguage:
+    """`sentences`: templates by their keys. `terms`: the words for the values of a field that has a few, by the field's name, or by
+    the template's and the field's (`fold_up.way`), where two steps have a field of one name. `nouns`: what numbers count.
+    `abbreviations`: as printed, with their meanings, in the order in which they are explained."""
+
+    name: str
+    sentences: Mapping[str, str]
+    terms: Mapping[str, Mapping[str, str]]
+    nouns: Mapping[str, Noun]
+    abbreviations: Mapping[Abbreviation, tuple[str, str]]
+    prose: wording.Language
+    """Titles, notes, and what a chart's symbols mean: sentences in which nothing is graded."""
+    ordinal: Callable[[int], str]
+    edges: Mapping[str, str]
+    """Edges that have no name of their author's, and what tells the parts of an edge apart."""
+    marks: Marks = Marks()
+    unbroken: re.Pattern[str] = re.compile(r"(?!)")
+    """Spaces where no line is broken, beside those within numbers."""
+
+    def short(self, what: Abbreviation) -> str:
+        """An abbreviation as it is printed."""
+        return self.abbreviations[what][0]
+
+    def needle(self, slot: int) -> str:
+        """A needle by its side and its number from the centre mark."""
+        return f"{self.short(Abbreviation.RIGHT)} {slot + 1}" if slot >= 0 else f"{self.short(Abbreviation.LEFT)} {-slot}"
+
+    def bracketed(self, texts: tuple[str, ...]) -> str:
+        """The first size's text, then the others' behind it: "XS (S: M: L)"."""
+        first, *rest = texts
+        marks = self.marks
+        return f"{first}{marks.opening}{marks.between.join(rest)}{marks.closing}" if rest else first
+
+    def edge(self, name: str) -> str:
+        """An edge's name as words: the name that its author gave it, or the language's own, and which part of it."""
+        return " ".join(self.edges.get(part, part) for part in name.split(" "))
