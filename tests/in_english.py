@@ -10,18 +10,18 @@ from walewright.design.model import Chart
 from walewright.knit.operations import Work
 from walewright.knit.steps import SizePlan, Step
 from walewright.readback import sentences
-from walewright.readback.charts import Drawing, Wrong
+from walewright.readback.charts import ReadChart, Wrong
 from walewright.readback.charts import drawing as drawing_in
 from walewright.readback.english import LANGUAGE as READING
-from walewright.readback.layout import Line as PrintedLine
-from walewright.readback.layout import Sheet, Text
+from walewright.readback.layout import PrintedLine as PrintedLine
+from walewright.readback.layout import PrintedSheet, PrintedText
 from walewright.readback.layout import is_note as is_note_in
 from walewright.readback.layout import laid_out as laid_out_in
 from walewright.report.model import Diagnostic
 from walewright.write import charts, grid, lines, sections, words
 from walewright.write.english import LANGUAGE as WRITING
 from walewright.write.model import ChartText, Instructions, Sentence
-from walewright.write.said import Phrase, Said
+from walewright.write.said import Phrase, StepSaid
 
 
 def write(plans: tuple[SizePlan, ...], sizes: Sequence[str] | None = None, charts: Sequence[Chart] = ()) -> Instructions:
@@ -57,7 +57,7 @@ def rules() -> tuple[tuple[str, tuple[str, ...]], ...]:
     return tuple((r.origin.name, tuple(symbol.name for symbol in r.expansion)) for r in sentences.parser(READING).rules)
 
 
-def laid_out(text: str) -> Text:
+def laid_out(text: str) -> PrintedText:
     return laid_out_in(text, READING)
 
 
@@ -65,7 +65,7 @@ def is_note(line: PrintedLine) -> bool:
     return is_note_in(line, READING)
 
 
-def drawing(sheet: Sheet) -> Drawing | Wrong:
+def drawing(sheet: PrintedSheet) -> ReadChart | Wrong:
     return drawing_in(sheet, READING)
 
 
@@ -73,7 +73,7 @@ def heading(name: str, copies: int) -> str:
     return sections.heading(name, copies, WRITING)
 
 
-def phrase(told: Said) -> Phrase:
+def phrase(told: StepSaid) -> Phrase:
     return words.phrase(told, WRITING)
 
 

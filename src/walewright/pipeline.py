@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from walewright.languages import PrintedIn
     from walewright.proof.model import Proof
     from walewright.solve.model import Counts
-    from walewright.source.syntax import Shape, Tree
+    from walewright.source.syntax import ShapeBlock, Tree
     from walewright.write.model import Instructions
 
 
@@ -131,12 +131,12 @@ def _understand(outcome: Outcome, shipped: Shipped, changes: Changes) -> Outcome
     return replace(outcome, tree=tree, design=meant, diagnostics=(*unread, *unshaped, *unclear))
 
 
-def _shapes(tree: Tree, shipped: Shipped) -> tuple[tuple[Shape, ...], tuple[Diagnostic, ...]]:
+def _shapes(tree: Tree, shipped: Shipped) -> tuple[tuple[ShapeBlock, ...], tuple[Diagnostic, ...]]:
     """The shipped shapes that a tree uses, and those they use themselves; files of no use to it stay unread."""
     from walewright import design, source
-    from walewright.source.syntax import Shape
+    from walewright.source.syntax import ShapeBlock
 
-    found: list[Shape] = []
+    found: list[ShapeBlock] = []
     told: tuple[Diagnostic, ...] = ()
     seen: set[str] = set()
     wanted = list(design.wanted_shapes(tree))
@@ -146,7 +146,7 @@ def _shapes(tree: Tree, shipped: Shipped) -> tuple[tuple[Shape, ...], tuple[Diag
             continue
         seen.add(name)
         part, unread = source.read(f"patterns/shapes/{name}.wale", shipped.shapes[name])
-        found += (s for s in part.statements if isinstance(s, Shape))
+        found += (s for s in part.statements if isinstance(s, ShapeBlock))
         told += unread
         wanted += design.wanted_shapes(part)
     return tuple(found), told

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import replace
 
-from walewright.bed import Bed, BedResult, Fabric, Gauge
+from walewright.bed import Bed, BedResult, Gauge, KnitFabric
 from walewright.knit.operations import (
     Block,
     BreakYarn,
@@ -45,7 +45,7 @@ BED = Bed(40, (1, 2, 3), {("wool", "4"): Gauge(1.3, 1.85), ("wool", "2"): Gauge(
 Ops = list[Operation]
 
 
-def fabric(result: BedResult) -> Fabric:
+def fabric(result: BedResult) -> KnitFabric:
     """The first thing knitted, without a fault."""
     assert result.faults == ()
     return result.fabrics[0]

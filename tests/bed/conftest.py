@@ -13,7 +13,7 @@ from collections.abc import Callable
 import pytest
 
 from tests.bed.by_hand import BED, Ops, again, apart_and_together, rows, seam_of, strip, welt
-from walewright.bed import Bed, BedResult, Fabric, knit
+from walewright.bed import Bed, BedResult, KnitFabric, knit
 from walewright.knit.operations import (
     Block,
     BreakYarn,
@@ -297,7 +297,7 @@ def result(work: Work) -> BedResult:
 
 
 @pytest.fixture(scope="session")
-def fabrics(result: BedResult) -> dict[str, Fabric]:
+def fabrics(result: BedResult) -> dict[str, KnitFabric]:
     return {fabric.name: fabric for fabric in result.fabrics}
 
 
@@ -308,7 +308,7 @@ def pair() -> Work:
 
 
 @pytest.fixture(scope="session")
-def paired(pair: Work) -> dict[str, Fabric]:
+def paired(pair: Work) -> dict[str, KnitFabric]:
     result = knit(pair, BED)
     assert result.faults == ()
     return {fabric.name: fabric for fabric in result.fabrics}

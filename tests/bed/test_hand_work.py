@@ -7,7 +7,7 @@ from collections.abc import Callable
 import pytest
 
 from tests.bed.by_hand import fabric
-from walewright.bed import BedResult, Fabric, Kind
+from walewright.bed import BedResult, KnitFabric, LoopKind
 from walewright.bed.lying import from_the_left
 from walewright.knit.operations import (
     BreakYarn,
@@ -43,8 +43,8 @@ def refusal(result: BedResult) -> tuple[str, str]:
 def test_closing_draws_loops_through_each_other_and_on_to_the_neighbour(one: One) -> None:
     made = fabric(one(*START, Close(2, 3, "right"), Pass("left"), OntoWaste(4, 5, 8, "a"), OntoWaste(0, 1, 8, "b")))
     assert [(made.slots[i], made.parents_of(i), made.kinds[i]) for i in (6, 7)] == [
-        (2, (2,), Kind.CLOSED),
-        (3, (3, 6), Kind.CLOSED),
+        (2, (2,), LoopKind.CLOSED),
+        (3, (3, 6), LoopKind.CLOSED),
     ]
     (row,) = made.passes()
     assert [(made.slots[i], made.parents_of(i)) for i in range(row.first_loop, row.first_loop + row.count)] == [
@@ -231,14 +231,14 @@ def test_the_yarn_floats_over_no_wide_gap(one: One) -> None:
 # ------------------------------------------------------------------ hanging on
 
 
-def test_a_thumb_hangs_round_its_slot(paired: dict[str, Fabric]) -> None:
+def test_a_thumb_hangs_round_its_slot(paired: dict[str, KnitFabric]) -> None:
     """From left to right the waiting stitches, then, the work turned over, the cast-on ones from their right end on."""
     thumb, mitten = paired["thumb"], paired["mitten"]
     hung = [(thumb.slots[link.loop], [mitten.slots[loop] for loop in link.loops]) for link in thumb.links]
     assert hung == [(-4, [-4]), (-3, [-3]), (-2, [-2]), (-1, [-1]), (0, [-1]), (1, [-2]), (2, [-3]), (3, [-4])]
 
 
-def test_a_gap_is_followed_round_its_left_part_centre_and_right_part(paired: dict[str, Fabric]) -> None:
+def test_a_gap_is_followed_round_its_left_part_centre_and_right_part(paired: dict[str, KnitFabric]) -> None:
     facing, mitten = paired["facing"], paired["mitten"]
     along = [link.loops[0] for link in facing.links[:10]]
     courses = [mitten.course_of(loop) for loop in along]

@@ -7,10 +7,10 @@ from dataclasses import replace
 import pytest
 
 from tests.bed.by_hand import rows, seam_of, strip, welt
-from walewright.bed import Bed, Fabric, Seam, knit, seam
+from walewright.bed import Bed, KnitFabric, SewnSeam, knit, seam
 from walewright.knit.operations import Join, NameEdge, Work
 
-Fabrics = dict[str, Fabric]
+Fabrics = dict[str, KnitFabric]
 
 
 def test_an_edge_on_both_sides_counts_once_and_round_the_piece_as_named(fabrics: Fabrics) -> None:
@@ -19,7 +19,7 @@ def test_an_edge_on_both_sides_counts_once_and_round_the_piece_as_named(fabrics:
     assert once is not None
     assert once.length_cm is not None
     assert once.rows == 12
-    assert round_it == Seam(24, 12, pytest.approx(2 * once.length_cm + 12 / 1.3), 2 * once.loose_mm)
+    assert round_it == SewnSeam(24, 12, pytest.approx(2 * once.length_cm + 12 / 1.3), 2 * once.loose_mm)
 
 
 def test_one_sided_edges_and_gaps_count_as_they_are(paired: Fabrics) -> None:
@@ -28,7 +28,9 @@ def test_one_sided_edges_and_gaps_count_as_they_are(paired: Fabrics) -> None:
     assert seam(paired, (("mitten", "gap"),)).rows == 12
     assert seam(paired, (("mitten", "gap"),)).stitches == 2
     assert (
-        seam(paired, (("mitten", "gap_upper"),)) == seam(paired, (("mitten", "gap upper"),)) == Seam(0, 4, pytest.approx(4 / 1.3))
+        seam(paired, (("mitten", "gap_upper"),))
+        == seam(paired, (("mitten", "gap upper"),))
+        == SewnSeam(0, 4, pytest.approx(4 / 1.3))
     )
 
 

@@ -7,7 +7,7 @@ from collections.abc import Callable
 import pytest
 
 from tests.bed.by_hand import fabric
-from walewright.bed import BedResult, Fabric, Kind
+from walewright.bed import BedResult, KnitFabric, LoopKind
 from walewright.knit.operations import (
     BreakYarn,
     CastOff,
@@ -35,7 +35,7 @@ def test_a_pass_draws_one_loop_through_each(one: One) -> None:
     made = fabric(one(*START, Pass("left"), OntoWaste(0, 3, 8, "end")))
     assert list(made.parents) == [-1, -1, -1, -1, 0, 1, 2, 3]
     assert list(made.slots) == [0, 1, 2, 3] * 2
-    assert [Kind(kind) for kind in made.kinds] == [Kind.CAST_ON] * 4 + [Kind.KNIT] * 4
+    assert [LoopKind(kind) for kind in made.kinds] == [LoopKind.CAST_ON] * 4 + [LoopKind.KNIT] * 4
     (row,) = made.passes()
     assert (row.counter, row.first, row.last, row.count, row.yarn, row.tension, row.to) == (1, 0, 3, 4, "wool", "4", "left")
 
@@ -69,7 +69,7 @@ def test_a_hook_left_empty_gets_a_bar_and_then_a_stitch(one: One) -> None:
     made = fabric(one(*START, Transfer(1, 1, -1), Pass("left"), Pass("right"), OntoWaste(0, 3, 8, "end")))
     assert made.parents_of(4) == (0, 1)
     assert made.parents_of(5) == ()
-    assert made.kinds[5] == Kind.BAR
+    assert made.kinds[5] == LoopKind.BAR
     assert made.parents_of(9) == (5,)
     assert [(bar.counter, bar.slot, bar.loop, bar.at_edge) for bar in made.bars] == [(1, 1, 5, False)]
 
@@ -93,7 +93,7 @@ def test_filling_from_below_hangs_the_stitch_below_twice(one: One) -> None:
         )
     )
     fill = 8
-    assert (made.kinds[fill], made.parents_of(fill)) == (Kind.FILL, (2,))
+    assert (made.kinds[fill], made.parents_of(fill)) == (LoopKind.FILL, (2,))
     assert [made.parents_of(loop) for loop in (11, 12, 13)] == [(6,), (fill,), (7,)]
     assert made.loops == 13, "the fill takes no yarn"
     assert made.bars == ()
@@ -116,7 +116,7 @@ def short_row(*between: object) -> tuple[object, ...]:
 def test_a_held_needle_keeps_its_loop_and_gets_the_wrap(one: One) -> None:
     made = fabric(one(*short_row(Wrap(2))))
     wrap = 10
-    assert made.kinds[wrap] == Kind.WRAP
+    assert made.kinds[wrap] == LoopKind.WRAP
     last = made.passes(4)[0]
     assert [made.parents_of(last.first_loop + i) for i in range(4)] == [(11,), (12,), (6, wrap), (7,)]
     assert [made.rows_in_wale(slot) for slot in range(4)] == [4, 4, 2, 2]
@@ -129,7 +129,7 @@ def test_a_needle_held_in_mid_row_gathers_the_yarn(one: One) -> None:
     tuck = made.passes(4)[0].first_loop + 1
     held, *laid = made.parents_of(tuck)
     assert held == 5
-    assert [made.kinds[loop] for loop in laid] == [Kind.BAR, Kind.BAR]
+    assert [made.kinds[loop] for loop in laid] == [LoopKind.BAR, LoopKind.BAR]
 
 
 def test_one_needle_held_at_the_carriage_is_wrapped_by_the_yarn_coming_back(one: One) -> None:
@@ -176,14 +176,14 @@ def test_latching_up_turns_faces_and_nothing_else(one: One) -> None:
     assert ribbed.digest != plain.digest
 
 
-def test_rehung_feet_change_left_and_right(fabrics: dict[str, Fabric]) -> None:
+def test_rehung_feet_change_left_and_right(fabrics: dict[str, KnitFabric]) -> None:
     welt, back = fabrics["back welt"], fabrics["back"]
     hung = {welt.slots[link.loop]: back.slots[link.loops[0]] for link in welt.links}
     assert hung == {slot: -1 - slot for slot in range(-10, 10)}
     assert welt.loops == 6 * 20 + 20, "rows and chains; the feet take no yarn"
 
 
-def test_a_band_takes_every_live_stitch_and_spreads_over_firm_edges(fabrics: dict[str, Fabric]) -> None:
+def test_a_band_takes_every_live_stitch_and_spreads_over_firm_edges(fabrics: dict[str, KnitFabric]) -> None:
     band, back = fabrics["neckband"], fabrics["back"]
     taken = [link.loops for link in band.links if link.piece == "back"]
     assert len(taken) == 16

@@ -9,7 +9,7 @@ from math import hypot
 import pytest
 
 from tests.bed.by_hand import seam_of
-from walewright.bed import Bed, BedResult, Fabric, Kind, Seam, knit, seam
+from walewright.bed import Bed, BedResult, KnitFabric, LoopKind, SewnSeam, knit, seam
 from walewright.knit.operations import (
     BreakYarn,
     CastOff,
@@ -30,7 +30,7 @@ from walewright.knit.operations import (
     Wrap,
 )
 
-Fabrics = dict[str, Fabric]
+Fabrics = dict[str, KnitFabric]
 
 
 def test_stitches_and_widths_by_row(fabrics: Fabrics) -> None:
@@ -120,14 +120,14 @@ def test_a_start_is_all_that_was_hung_before_the_first_row(fabrics: Fabrics) -> 
     (start,) = fabrics["neckband"].edge("start")
     assert (start.count, start.length_cm) == (32, pytest.approx(32 / 1.4))
     assert fabrics["neckband"].stitches_at(0) == 32
-    assert {fabrics["neckband"].kinds[point[0]] for point in start.points} == {Kind.PICKED}
+    assert {fabrics["neckband"].kinds[point[0]] for point in start.points} == {LoopKind.PICKED}
     assert fabrics["back welt"].edge("start")[0].count == 20
 
 
 def test_seams(fabrics: Fabrics) -> None:
-    assert seam(fabrics, (("back", "shoulder"),)) == Seam(0, 12, pytest.approx(12 / 1.3))
-    assert seam(fabrics, (("back", "armhole"), ("front", "armhole"))) == Seam(16, 0, pytest.approx(16 / 1.85))
-    assert seam(fabrics, (("back", "neck"),)) == Seam(12, 4, pytest.approx(4 / 1.3 + 2 * (5 / 1.85 + hypot(2 / 1.3, 1 / 1.85))))
+    assert seam(fabrics, (("back", "shoulder"),)) == SewnSeam(0, 12, pytest.approx(12 / 1.3))
+    assert seam(fabrics, (("back", "armhole"), ("front", "armhole"))) == SewnSeam(16, 0, pytest.approx(16 / 1.85))
+    assert seam(fabrics, (("back", "neck"),)) == SewnSeam(12, 4, pytest.approx(4 / 1.3 + 2 * (5 / 1.85 + hypot(2 / 1.3, 1 / 1.85))))
     assert seam(fabrics, (("back", "hood"),)) is None
     assert seam(fabrics, (("hood", "end"),)) is None
 

@@ -7,7 +7,7 @@ from collections.abc import Callable
 import pytest
 
 from tests.bed.by_hand import Ops, fabric, refusal, rows
-from walewright.bed import BedResult, Fabric
+from walewright.bed import BedResult, KnitFabric
 from walewright.knit.operations import (
     BreakYarn,
     CastOff,
@@ -33,7 +33,7 @@ START = (MoveCarriage("right"), IntoWork(0, 7), UseYarn("wool", "4"), CastOn("e-
 OFF = OntoWaste(0, 7, 8, "end")
 
 
-def faces(made: Fabric, slot: int) -> list[int]:
+def faces(made: KnitFabric, slot: int) -> list[int]:
     return [
         made.faces[i]
         for row in range(1, made.rows + 1)

@@ -8,7 +8,7 @@ from math import hypot
 import pytest
 
 from tests.bed.by_hand import Ops, fabric, rows
-from walewright.bed import BedResult, Fabric
+from walewright.bed import BedResult, KnitFabric
 from walewright.knit.operations import (
     BreakYarn,
     CastOff,
@@ -91,7 +91,7 @@ def test_outer_edges_run_through_the_parts_beside_them(one: One) -> None:
     assert [made.outer_end(row, "right") for row in (1, 4, 8, 9)] == [3, 3, 3, None]
 
 
-def test_a_gap_is_cast_on_again_and_has_an_edge_above(paired: dict[str, Fabric]) -> None:
+def test_a_gap_is_cast_on_again_and_has_an_edge_above(paired: dict[str, KnitFabric]) -> None:
     made = paired["mitten"]
     left, centre, right = made.edge("gap")
     slope = hypot(1 / 1.3, 6 / 1.85)
@@ -262,7 +262,7 @@ def wedge(side: Side, kind: str, groups: tuple[int, ...], rest: int, edge: int) 
     return made
 
 
-def wales(made: Fabric, slots: Iterable[int], after: int, to: int) -> list[int]:
+def wales(made: KnitFabric, slots: Iterable[int], after: int, to: int) -> list[int]:
     return [made.rows_in_wale(slot, after, to) for slot in slots]
 
 
@@ -353,7 +353,7 @@ def test_an_edge_that_begins_within_a_wedge_begins_at_the_last_row_that_reached_
 # ------------------------------------------------------------------ an edging knitted first
 
 
-def test_a_piece_counts_from_where_its_edging_ends(paired: dict[str, Fabric]) -> None:
+def test_a_piece_counts_from_where_its_edging_ends(paired: dict[str, KnitFabric]) -> None:
     made = paired["mitten"]
     assert (made.rows, made.passes(1)[0].tension, made.stitches_at(0)) == (28, "4", 16)
     assert len([c for c in made.courses if c.kind == "knit"]) > len(made.passes()) == 28 + 6, "the edging, and both parts' rows"

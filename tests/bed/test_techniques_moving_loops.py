@@ -7,7 +7,7 @@ from collections.abc import Callable
 import pytest
 
 from tests.bed.by_hand import Ops, fabric, refusal, rows
-from walewright.bed import BedResult, Fabric, Kind
+from walewright.bed import BedResult, KnitFabric, LoopKind
 from walewright.knit.operations import (
     CastOff,
     CastOn,
@@ -32,7 +32,7 @@ START = (MoveCarriage("right"), IntoWork(0, 7), UseYarn("wool", "4"), CastOn("e-
 OFF = OntoWaste(0, 7, 8, "end")
 
 
-def row(made: Fabric, number: int) -> dict[int, int]:
+def row(made: KnitFabric, number: int) -> dict[int, int]:
     """Slot -> loop of row `number` (1 ...)."""
     (course,) = made.passes(number)
     return {made.slots[i]: i for i in range(course.first_loop, course.first_loop + course.count)}
@@ -45,7 +45,7 @@ def test_a_run_moved_from_a_hole_ends_in_two_together(one: One) -> None:
     made = fabric(one(*START, Transfer(2, 4, 1), *rows(2, "left"), OFF))
     first = row(made, 1)
     assert [made.parents_of(first[s]) for s in range(8)] == [(0,), (1,), (), (2,), (3,), (5, 4), (6,), (7,)]
-    assert made.kinds[first[2]] == Kind.BAR
+    assert made.kinds[first[2]] == LoopKind.BAR
     assert made.parents_of(row(made, 2)[2]) == (first[2],)
 
 
@@ -65,9 +65,9 @@ def test_a_ladder_is_bars_that_no_loop_holds(one: One) -> None:
     made = fabric(one(*LADDER, *rows(2, "right"), OFF))
     for number in (1, 2, 3):
         bar = row(made, number)[3]
-        assert (made.kinds[bar], made.parents_of(bar)) == (Kind.FLOAT, ())
+        assert (made.kinds[bar], made.parents_of(bar)) == (LoopKind.FLOAT, ())
     assert made.parents_of(row(made, 1)[4]) == (4, 3)
-    assert made.kinds[row(made, 4)[3]] == Kind.BAR
+    assert made.kinds[row(made, 4)[3]] == LoopKind.BAR
     assert made.parents_of(row(made, 5)[3]) == (row(made, 4)[3],)
     assert made.floats == (), "a ladder's bars lie one above the other"
     assert made.loops == 8 * 6, "their yarn is spent all the same"
@@ -75,7 +75,7 @@ def test_a_ladder_is_bars_that_no_loop_holds(one: One) -> None:
 
 def test_dropped_at_the_end_a_ladder_needs_nothing_more(one: One) -> None:
     made = fabric(one(*LADDER, OutOfWork(3, 3), OntoWaste(0, 2, 8, "end left"), OntoWaste(4, 7, 8, "end right")))
-    assert made.kinds.count(Kind.FLOAT) == 3
+    assert made.kinds.count(LoopKind.FLOAT) == 3
 
 
 @pytest.mark.parametrize("rows_down", [1, 2])
@@ -115,7 +115,7 @@ def test_dropped_and_latched_up_is_as_latched_up_at_once(one: One) -> None:
     both = fabric(one(*START, *rows(3, "left"), Drop(3, 2), LatchUp(3, 2), Pass("right"), OFF))
     at_once = fabric(one(*START, *rows(3, "left"), LatchUp(3, 2), Pass("right"), OFF))
     assert [both.faces[row(both, n)[3]] for n in (1, 2, 3, 4)] == [0, 1, 1, 0]
-    assert both.kinds.count(Kind.FLOAT) == 0
+    assert both.kinds.count(LoopKind.FLOAT) == 0
     assert both == at_once
 
 

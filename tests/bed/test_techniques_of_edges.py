@@ -8,7 +8,7 @@ from dataclasses import replace
 import pytest
 
 from tests.bed.by_hand import BED, Ops, fabric, refusal, rows
-from walewright.bed import BedResult, Fabric, Kind, knit
+from walewright.bed import BedResult, KnitFabric, LoopKind, knit
 from walewright.knit.operations import (
     Block,
     BreakYarn,
@@ -33,7 +33,7 @@ from walewright.knit.operations import (
 One = Callable[..., BedResult]
 
 
-def row(made: Fabric, number: int) -> dict[int, int]:
+def row(made: KnitFabric, number: int) -> dict[int, int]:
     (course,) = made.passes(number)
     return {made.slots[i]: i for i in range(course.first_loop, course.first_loop + course.count)}
 
@@ -66,7 +66,7 @@ def test_a_hem_is_closed_by_the_first_row_hung_again(one: One) -> None:
     first = range(8)
     (hung,) = (course for course in made.courses if course.kind == "hang feet")
     assert [made.parents_of(hung.first_loop + i) for i in first] == [(i,) for i in first]
-    assert {made.kinds[hung.first_loop + i] for i in first} == {Kind.REHUNG}
+    assert {made.kinds[hung.first_loop + i] for i in first} == {LoopKind.REHUNG}
     assert [made.parents_of(row(made, 1)[i]) for i in first] == [(24 + i, hung.first_loop + i) for i in first]
     assert made.feet == ()
     assert made.loops == 6 * 8, "the loops hung again take no yarn"

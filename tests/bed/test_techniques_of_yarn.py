@@ -8,7 +8,7 @@ from dataclasses import replace
 import pytest
 
 from tests.bed.by_hand import BED, Ops, fabric, refusal, rows
-from walewright.bed import Bed, BedResult, Fabric, Gauge, Kind, knit
+from walewright.bed import Bed, BedResult, Gauge, KnitFabric, LoopKind, knit
 from walewright.knit.operations import (
     Block,
     BreakYarn,
@@ -41,11 +41,11 @@ OFF = OntoWaste(0, 9, 8, "end")
 Blocks = tuple[tuple[str, int, int], ...]
 
 
-def knitted(*ops: Operation, bed: Bed) -> Fabric:
+def knitted(*ops: Operation, bed: Bed) -> KnitFabric:
     return fabric(knit(Work("S", (Block("swatch", ops),)), bed))
 
 
-def runs(made: Fabric) -> list[list[int]]:
+def runs(made: KnitFabric) -> list[list[int]]:
     """Row by row the runs of its blocks, from left to right."""
     found: dict[int, list[int]] = {}
     for course in made.courses:
@@ -230,7 +230,7 @@ def test_sewn_off_each_loop_has_a_back_stitch_through_it(one: One) -> None:
     (course,) = (c for c in made.courses if c.kind == "sew off")
     ids = range(course.first_loop, course.first_loop + course.count)
     assert [made.slots[i] for i in ids] == list(range(9, -1, -1))
-    assert all(made.kinds[i] == Kind.SEWN for i in ids)
+    assert all(made.kinds[i] == LoopKind.SEWN for i in ids)
     assert made.parents_of(ids[0]) == (last + 9,)
     assert made.parents_of(ids[1]) == (last + 8, ids[0])
     assert (course.yarn, course.run) == ("wool", made.passes()[-1].run)
@@ -264,7 +264,7 @@ def test_without_a_gauge_the_tail_is_not_measured() -> None:
 
 
 def test_tails_are_added_up_by_yarn_and_told_apart(one: One) -> None:
-    def made(*tails: int) -> Fabric:
+    def made(*tails: int) -> KnitFabric:
         first, second, third = tails
         ops: Ops = [Pass("left"), BreakYarn(first), UseYarn("navy", "4"), Pass("right"), BreakYarn(second), UseYarn("wool", "4")]
         return fabric(one(*START, *ops, Pass("left"), BreakYarn(third), Gather(0, 9)))

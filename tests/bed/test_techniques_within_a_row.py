@@ -7,7 +7,7 @@ from collections.abc import Callable
 import pytest
 
 from tests.bed.by_hand import Ops, fabric, refusal, rows
-from walewright.bed import BedResult, Fabric, Kind
+from walewright.bed import BedResult, KnitFabric, LoopKind
 from walewright.knit.operations import (
     CastOn,
     DrawLong,
@@ -33,7 +33,7 @@ START = (MoveCarriage("right"), IntoWork(0, 5), UseYarn("wool", "4"), CastOn("e-
 OFF = OntoWaste(0, 5, 8, "end")
 
 
-def by_slot(made: Fabric, first_loop: int, count: int) -> dict[int, tuple[int, ...]]:
+def by_slot(made: KnitFabric, first_loop: int, count: int) -> dict[int, tuple[int, ...]]:
     return {made.slots[i]: made.parents_of(i) for i in range(first_loop, first_loop + count)}
 
 
@@ -44,7 +44,7 @@ def test_the_stitch_after_a_tuck_is_drawn_through_all_its_bars(one: One) -> None
     made = fabric(one(*START, Hold(2, 2), *rows(2, "left"), Release(2, 2), Pass("left"), OFF))
     first, second, third = made.passes()
     bars = (first.first_loop + 5, second.first_loop + 5)
-    assert [made.kinds[bar] for bar in bars] == [Kind.BAR, Kind.BAR]
+    assert [made.kinds[bar] for bar in bars] == [LoopKind.BAR, LoopKind.BAR]
     assert by_slot(made, third.first_loop, 6)[2] == (2, *bars)
     assert by_slot(made, third.first_loop, 6)[1] == (second.first_loop + 1,)
     assert made.floats == ()
@@ -93,7 +93,7 @@ def test_yarn_lifted_off_floats_past_and_is_no_loop(one: One) -> None:
     made = fabric(one(*START, Hold(2, 3), Pass("left"), LiftOff(2, 3), Release(2, 3), Pass("right"), OFF))
     lower, upper = made.passes()
     assert by_slot(made, upper.first_loop, 6) == {0: (6,), 1: (7,), 2: (2,), 3: (3,), 4: (8,), 5: (9,)}
-    assert [made.kinds[i] for i in (10, 11)] == [Kind.FLOAT, Kind.FLOAT]
+    assert [made.kinds[i] for i in (10, 11)] == [LoopKind.FLOAT, LoopKind.FLOAT]
     assert [(f.counter, f.yarn, f.first, f.last, f.needles) for f in made.floats] == [(1, "wool", 2, 3, 2)]
     assert made.loops == 6 + 4 + 6 == sum(made.loops_by_yarn.values())
     assert made.stitches_in(lower) == 6
@@ -134,7 +134,7 @@ def test_a_long_stitch_is_drawn_through_what_its_needle_carried(one: One) -> Non
     made = fabric(one(*START, Hold(2, 2), *rows(2, "left"), DrawLong(2), Release(2, 2), Pass("left"), OFF))
     first, second, third = made.passes()
     long = second.first_loop + 5
-    assert made.kinds[long] == Kind.LONG
+    assert made.kinds[long] == LoopKind.LONG
     assert made.parents_of(long) == (2, first.first_loop + 5)
     assert made.parents_of(third.first_loop + 2) == (long,)
     assert made.floats == ()
@@ -172,7 +172,7 @@ def test_loops_laid_in_are_the_rows_own_stitches(one: One) -> None:
     assert (laid.yarn, laid.tension, laid.counter, laid.first, laid.last, laid.count, laid.to) == ("navy", "4", 1, 1, 4, 2, "left")
     assert laid.run != row.run
     assert by_slot(made, laid.first_loop, 2) == {1: (1,), 4: (4,)}
-    assert [made.kinds[laid.first_loop + i] for i in range(2)] == [Kind.KNIT, Kind.KNIT]
+    assert [made.kinds[laid.first_loop + i] for i in range(2)] == [LoopKind.KNIT, LoopKind.KNIT]
     assert by_slot(made, above.first_loop, 6)[4] == (laid.first_loop + 1,)
     assert made.stitches_at(1) == 6
     assert made.loops_by_yarn == {("wool", "4"): 6 + 4 + 6, ("navy", "4"): 2}

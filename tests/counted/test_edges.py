@@ -10,7 +10,7 @@ import pytest
 from tests.solve.workshop import Workshop, origin, solve
 from walewright.counted import CountedPiece, counted_piece
 from walewright.counted.edges import EdgeLength, edge_length, held_rows, knitted_rows, stretches
-from walewright.counted.model import Phrase, SizedOpening, SizedPiece, SizedRepeat, SizedRun, SizedWedge
+from walewright.counted.model import ShapingPhrase, SizedOpening, SizedPiece, SizedRepeat, SizedRun, SizedWedge
 from walewright.design.model import Design, Opening, Piece, RepeatStretch, Slot, Wedge, Zone
 from walewright.report.english import in_english
 from walewright.solve.algebra.programme import amount
@@ -53,7 +53,7 @@ def one_sided(shop: Workshop, piece: Piece, counted: SizedPiece) -> CountedPiece
     return counted_piece(shop.design(replace(piece, right=())), counted)
 
 
-def run(name: str, rows: tuple[int, int], *phrases: Phrase) -> SizedRun:
+def run(name: str, rows: tuple[int, int], *phrases: ShapingPhrase) -> SizedRun:
     shop = Workshop("M")
     return SizedRun(name, *rows, phrases, shop.run("top").way, origin(name))
 
@@ -103,7 +103,7 @@ def test_a_left_edge_held_across_a_parting_comes_back_a_row_later(workshop: type
 def test_a_slope_of_single_stitches_is_straight(workshop: type[Workshop]) -> None:
     shop = workshop("M")
     piece = plain(shop)
-    phrases = Phrase((0,), (-4,), 1), Phrase((2,), (-1,), 3)
+    phrases = ShapingPhrase((0,), (-4,), 1), ShapingPhrase((2,), (-1,), 3)
     left = (run("foot", (0, 30)), run("side", (30, 60), *phrases))
     (found,) = stretches(one_sided(shop, piece, sized(left)), "side")
     # The step is crossed within a row; from there to the middle of the last stitch, and on to the top.
@@ -118,7 +118,7 @@ def test_moves_while_an_edge_is_held_show_when_it_is_back(workshop: type[Worksho
     shop = workshop("M")
     piece = plain(shop)
     wedge = SizedWedge("dart", "left", 30, (3, 3, 3), origin("dart"))
-    left = (run("side", (30, 40), Phrase((3,), (-1,), 1)),)
+    left = (run("side", (30, 40), ShapingPhrase((3,), (-1,), 1)),)
     (found,) = stretches(one_sided(shop, piece, sized(left, wedges=(wedge,))), "side")
     assert found.length.rows == 6
     assert found.length.cm == pytest.approx(ACROSS / 2 + hypot(ACROSS / 2, 6 * UP))
@@ -127,7 +127,7 @@ def test_moves_while_an_edge_is_held_show_when_it_is_back(workshop: type[Worksho
 def test_loops_hung_back_move_no_edge(workshop: type[Workshop]) -> None:
     shop = workshop("M")
     piece = plain(shop)
-    across = replace(run("", (30, 30), Phrase((0,), (-5,), 1)), across=True)
+    across = replace(run("", (30, 30), ShapingPhrase((0,), (-5,), 1)), across=True)
     left = (run("foot", (0, 30)), across, run("side", (30, 60)))
     found = edge_length(one_sided(shop, piece, sized(left)), "side")
     assert found.cm == pytest.approx(30 * UP)

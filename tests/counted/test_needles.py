@@ -6,17 +6,17 @@ from dataclasses import replace
 
 from tests.counted.test_piece import asked, zone
 from tests.solve.workshop import SIMPLE, origin
-from walewright.counted.model import Phrase, SizedOpening, SizedRepeat, SizedRun, SizedWedge
+from walewright.counted.model import ShapingPhrase, SizedOpening, SizedRepeat, SizedRun, SizedWedge
 from walewright.counted.needles import InWork, ends, last_row, moved_in, moves, shoulders, stitches_at, top_width, widest_of
 from walewright.counted.ribs import ribs
 
 
-def run(low: int, high: int, *phrases: Phrase) -> SizedRun:
+def run(low: int, high: int, *phrases: ShapingPhrase) -> SizedRun:
     return SizedRun("", low, high, phrases, SIMPLE, origin("run"))
 
 
-NARROWING = (run(0, 20, Phrase((4,), (-1,), 5)), run(20, 60, Phrase((0,), (-3,), 1)))
-GAP = run(40, 60, Phrase((2,), (-1,), 3))
+NARROWING = (run(0, 20, ShapingPhrase((4,), (-1,), 5)), run(20, 60, ShapingPhrase((0,), (-3,), 1)))
+GAP = run(40, 60, ShapingPhrase((2,), (-1,), 3))
 NECK = SizedOpening("neck", 40, 4, 10, GAP, origin("neck"), 60, -2, left=(GAP,), right=(GAP,))
 
 

@@ -7,14 +7,14 @@ from dataclasses import replace
 import pytest
 
 from tests.figures import gallery
-from walewright.counted.model import Phrase, SizedOpening, SizedPiece, SizedRun, SizedWedge
+from walewright.counted.model import ShapingPhrase, SizedOpening, SizedPiece, SizedRun, SizedWedge
 from walewright.counted.outline import Outline
 from walewright.counted.outline import outline as outline_on
 from walewright.counted.piece import CountedPiece, counted_piece
-from walewright.design.model import Fabric, Origin, Way
+from walewright.design.model import Fabric, Origin, ShapingWay
 
 ORIGIN = Origin("by hand")
-SIMPLE = Way("simple")
+SIMPLE = ShapingWay("simple")
 # 2 stitches and 4 rows a cm, so that figures can be followed by eye.
 FABRIC = Fabric("plain", "stocking stitch", 0, "wool", "4", 20, 40, 10, 10, 0, ORIGIN)
 
@@ -28,7 +28,7 @@ def outline(of: SizedPiece) -> Outline:
     return outline_on(counted(of))
 
 
-def run(from_row: int, to_row: int, *phrases: Phrase) -> SizedRun:
+def run(from_row: int, to_row: int, *phrases: ShapingPhrase) -> SizedRun:
     return SizedRun("", from_row, to_row, phrases, SIMPLE, ORIGIN)
 
 
@@ -52,37 +52,39 @@ def test_a_plain_piece_is_its_rectangle() -> None:
 
 
 def test_even_decreases_make_one_straight_line() -> None:
-    shape = outline(piece(run(0, 80, Phrase((8,), (-1,), 10))))
+    shape = outline(piece(run(0, 80, ShapingPhrase((8,), (-1,), 10))))
     assert shape.right == ((10, 0), (5, 20))
     assert shape.left == ((-10, 0), (-5, 20))
 
 
 def test_plain_rows_after_the_shaping_stand_upright() -> None:
-    shape = outline(piece(run(0, 80, Phrase((8,), (1,), 5))))
+    shape = outline(piece(run(0, 80, ShapingPhrase((8,), (1,), 5))))
     assert shape.right == ((10, 0), (12.5, 10), (12.5, 20))
     assert shape.edge_x(5, "right") == pytest.approx(11.25)
     assert shape.edge_x(15, "left") == pytest.approx(-12.5)
 
 
 def test_a_cast_off_at_the_bottom_of_a_run_is_a_step() -> None:
-    shape = outline(piece(run(0, 40), run(40, 80, Phrase((0,), (-6,), 1), Phrase((4,), (-1,), 2))))
+    shape = outline(piece(run(0, 40), run(40, 80, ShapingPhrase((0,), (-6,), 1), ShapingPhrase((4,), (-1,), 2))))
     assert shape.right == ((10, 0), (10, 10), (7, 10), (6, 12), (6, 20))
 
 
 def test_a_large_cast_off_far_up_is_a_step_too() -> None:
-    shape = outline(piece(run(0, 80, Phrase((40,), (-6,), 1))))
+    shape = outline(piece(run(0, 80, ShapingPhrase((40,), (-6,), 1))))
     assert shape.right == ((10, 0), (10, 10), (7, 10), (7, 20))
 
 
 def test_edges_may_differ() -> None:
-    shape = outline(piece(run(0, 80), left=(run(0, 80, Phrase((8,), (-1,), 10)),)))
+    shape = outline(piece(run(0, 80), left=(run(0, 80, ShapingPhrase((8,), (-1,), 10)),)))
     assert shape.right == ((10, 0), (10, 20))
     assert shape.left == ((-10, 0), (-5, 20))
     assert shape.width == 20
 
 
 def test_the_neck_runs_from_the_left_half_round_to_the_right() -> None:
-    opening = SizedOpening("neck", 64, 8, 16, run(64, 80, Phrase((1,), (-2,), 1), Phrase((2,), (-1,), 2)), ORIGIN, 80, -4)
+    opening = SizedOpening(
+        "neck", 64, 8, 16, run(64, 80, ShapingPhrase((1,), (-2,), 1), ShapingPhrase((2,), (-1,), 2)), ORIGIN, 80, -4
+    )
     shape = outline(piece(run(0, 80), openings=(opening,)))
     right = ((2, 16), (3, 16.25), (4, 17.25), (4, 20))
     assert shape.neck == (*((-x, y) for x, y in reversed(right)), *right)
@@ -130,8 +132,8 @@ def test_an_opening_off_the_centre_stands_where_its_needles_are() -> None:
         ORIGIN,
         to_row=80,
         first=-14,
-        left=(run(60, 80, Phrase((2,), (-1,), 2)),),
-        right=(run(60, 80, Phrase((4,), (-1,), 3)),),
+        left=(run(60, 80, ShapingPhrase((2,), (-1,), 2)),),
+        right=(run(60, 80, ShapingPhrase((4,), (-1,), 3)),),
     )
     shape = outline(piece(run(0, 80), openings=(opening,)))
     assert shape.neck[0] == (-8, 20)
@@ -185,7 +187,7 @@ def test_stitches_returned_from_the_start_on_curve_the_hem() -> None:
 
 
 def test_loops_hung_back_over_the_width_are_a_step() -> None:
-    across = SizedRun("", 40, 40, (Phrase((0,), (-8,), 1),), SIMPLE, ORIGIN, across=True)
+    across = SizedRun("", 40, 40, (ShapingPhrase((0,), (-8,), 1),), SIMPLE, ORIGIN, across=True)
     shape = outline(piece(run(0, 40), across, run(40, 80)))
     assert shape.right == ((10, 0), (10, 10), (6, 10), (6, 20))
 

@@ -13,7 +13,7 @@ from tests.draws import draws
 from tests.solve.workshop import Workshop, origin
 from walewright.counted import CountedPiece, counted_piece
 from walewright.counted.model import SizedChart, SizedPiece, SizedZone
-from walewright.design.model import Cell, Edging, Key
+from walewright.design.model import Cell, CellKey, Edging
 
 # 2 stitches and 3 rows a cm; the rib 4 and 6; the cable 5 and 3; bands as the plain one.
 SHOP = Workshop("M", 2.0, 3.0)
@@ -77,7 +77,7 @@ def test_stripes_begin_with_the_rows_that_they_are_knitted_in() -> None:
 
 
 def test_a_picture_lends_its_yarns_to_its_own_rows() -> None:
-    scale = Key("#", Cell("knit", "navy"), origin("chart fish"))
+    scale = CellKey("#", Cell("knit", "navy"), origin("chart fish"))
     chart = replace(SHOP.chart("fish", 4, 6, motif=True), picture=True, key=(scale,))
     fish = SizedChart("fish", "", "panel", 10, 16, -2, 1, 1, -2, 0, origin("fish"))
     of = asked(charts=(fish,))

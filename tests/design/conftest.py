@@ -12,22 +12,22 @@ from walewright.design import Changes, Shipped, understand_all
 from walewright.design.model import Design
 from walewright.report.model import Diagnostic, Span
 from walewright.source.syntax import (
-    Band,
-    Edge,
+    BandLine,
+    EdgeLine,
     EdgeRef,
-    Edging,
+    EdgingLine,
     End,
-    Fabric,
-    Join,
+    FabricBlock,
+    JoinLine,
     Let,
     LevelDef,
     Levels,
-    Machine,
+    MachineBlock,
     Name,
     Neck,
     Number,
-    Pattern,
-    Piece,
+    PatternBlock,
+    PieceBlock,
     Shoulders,
     SizeRow,
     Sizes,
@@ -35,9 +35,9 @@ from walewright.source.syntax import (
     Statement,
     Stitch,
     Swatch,
-    Text,
+    TextLine,
     Tree,
-    Yarn,
+    YarnLine,
 )
 
 PATTERNS = Path(__file__).parents[2] / "patterns"
@@ -69,14 +69,14 @@ def vest() -> dict[str, Statement]:
     body: tuple[Statement, ...] = (
         levels,
         Start(Name("half", span=at(65)), "waste", "welt", span=at(66)),
-        Edge("both", "straight", "underarm", called="side", span=at(67)),
-        Edge("both", "slope", "tip", width=cm(40), called="armhole", way="fashioned", inset=2, span=at(68)),
+        EdgeLine("both", "straight", "underarm", called="side", span=at(67)),
+        EdgeLine("both", "slope", "tip", width=cm(40), called="armhole", way="fashioned", inset=2, span=at(68)),
         Neck(cm(18), cm(8), "round", span=at(69)),
         Shoulders("tip", span=at(70)),
         End("waste", span=at(71)),
     )
     return {
-        "pattern": Pattern("Vest", (Text("summary", "A vest."),), span=at(1)),
+        "pattern": PatternBlock("Vest", (TextLine("summary", "A vest."),), span=at(1)),
         "sizes": Sizes(
             ("S", "M"),
             (
@@ -86,13 +86,13 @@ def vest() -> dict[str, Statement]:
             span=at(2),
         ),
         "let": Let("half", cm(48), span=at(5)),
-        "machine": Machine("bulky", span=at(6)),
-        "yarn": Yarn("wool", "chunky wool", Number(100, "g", span=at(7)), Number(120, "m", span=at(7)), span=at(7)),
-        "fabric": Fabric("plain", (stocking(), swatch()), span=at(10)),
-        "edging": Edging("welt", "plain", cm(6), span=at(13)),
-        "piece": Piece("back", "plain", body=body, span=at(14)),
-        "band": Band("neckband", "welt", (EdgeRef("back", "neck", span=at(80)),), span=at(81)),
-        "join": Join((EdgeRef("back", "start", span=at(82)),), (EdgeRef("back", "shoulder", span=at(83)),), cm(2), span=at(84)),
+        "machine": MachineBlock("bulky", span=at(6)),
+        "yarn": YarnLine("wool", "chunky wool", Number(100, "g", span=at(7)), Number(120, "m", span=at(7)), span=at(7)),
+        "fabric": FabricBlock("plain", (stocking(), swatch()), span=at(10)),
+        "edging": EdgingLine("welt", "plain", cm(6), span=at(13)),
+        "piece": PieceBlock("back", "plain", body=body, span=at(14)),
+        "band": BandLine("neckband", "welt", (EdgeRef("back", "neck", span=at(80)),), span=at(81)),
+        "join": JoinLine((EdgeRef("back", "start", span=at(82)),), (EdgeRef("back", "shoulder", span=at(83)),), cm(2), span=at(84)),
     }
 
 
@@ -140,7 +140,7 @@ def cut(read: Understand) -> Understand:
         *nodes: Statement, without: tuple[type, ...] = (), add: tuple[Statement, ...] = (), **piece: object
     ) -> Understood:
         back = vest()["piece"]
-        assert isinstance(back, Piece)
+        assert isinstance(back, PieceBlock)
         kinds = {type(n): n for n in nodes}
         body = tuple(kinds.get(type(s), s) for s in back.body if not isinstance(s, without)) + add
         return read(piece=replace(back, **{"body": body, **piece}))

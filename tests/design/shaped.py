@@ -8,7 +8,7 @@ from walewright.design import Changes, Shipped, understand_all, wanted_shapes
 from walewright.design.model import Design, Piece
 from walewright.report.model import Diagnostic
 from walewright.source import read
-from walewright.source.syntax import Shape
+from walewright.source.syntax import ShapeBlock
 
 PATTERNS = Path(__file__).parents[2] / "patterns"
 SHIPPED = Shipped(
@@ -57,9 +57,9 @@ def understood(*parts: str, head: str = HEAD) -> tuple[Design | None, tuple[Diag
     """What the source of these parts means; its lines have to be readable."""
     tree, unread = read("trial.wale", "\n".join((head, *parts)))
     assert unread == ()
-    shapes: list[Shape] = []
+    shapes: list[ShapeBlock] = []
     for name in wanted_shapes(tree):
-        shapes += (s for s in read(f"{name}.wale", SHIPPED.shapes.get(name, ""))[0].statements if isinstance(s, Shape))
+        shapes += (s for s in read(f"{name}.wale", SHIPPED.shapes.get(name, ""))[0].statements if isinstance(s, ShapeBlock))
     # Most of these sources define more than they use; `test_uses.py` looks at that.
     return understand_all(tree, SHIPPED, Changes(), shapes)
 

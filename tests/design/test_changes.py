@@ -11,11 +11,11 @@ from tests.design.shaped import HEAD, SHIPPED, piece
 from walewright.design import Changes, malformed, understand_all
 from walewright.design.model import Design
 from walewright.design.reading.called import folded, meant
-from walewright.design.reading.given import Counts, read_bed, read_dial, read_measure, read_swatch, read_tension, read_yarn
+from walewright.design.reading.given import TensionCounts, read_bed, read_dial, read_measure, read_swatch, read_tension, read_yarn
 from walewright.report.english import in_english
 from walewright.report.model import Diagnostic
 from walewright.source import read as read_source
-from walewright.source.syntax import Binary, Let, Machine, MachineFact, Name, Number
+from walewright.source.syntax import Binary, Let, MachineBlock, MachineFact, Name, Number
 
 Read = Callable[..., Any]
 
@@ -159,7 +159,7 @@ def test_facts_alone_stand_for_those_of_the_source() -> None:
 
 
 def test_a_bed_that_a_file_describes() -> None:
-    own = Machine("mine", (MachineFact("needles", (Number(140),)), MachineFact("pitch", (Number(6.5, "mm"),))))
+    own = MachineBlock("mine", (MachineFact("needles", (Number(140),)), MachineFact("pitch", (Number(6.5, "mm"),))))
     design, told = copy(Changes(own_bed=own))
     assert told == ()
     assert design is not None
@@ -236,16 +236,16 @@ def test_malformed_texts_are_found_without_a_source() -> None:
 @pytest.mark.parametrize(
     ("text", "tension"),
     [
-        ("17 st 24 rows", Counts(17.0, 24.0)),
-        ("17.5 stitches by 24 rows", Counts(17.5, 24.0)),
-        ("17st,24rows", Counts(17.0, 24.0)),
+        ("17 st 24 rows", TensionCounts(17.0, 24.0)),
+        ("17.5 stitches by 24 rows", TensionCounts(17.5, 24.0)),
+        ("17st,24rows", TensionCounts(17.0, 24.0)),
         ("17 st", None),
         ("17 st 24 rows to 10 cm", None),
         ("24 rows 17 st", None),
         ("17 st 24 rows 3 g", None),
     ],
 )
-def test_texts_of_tension(text: str, tension: Counts | None) -> None:
+def test_texts_of_tension(text: str, tension: TensionCounts | None) -> None:
     assert read_tension(text) == tension
 
 

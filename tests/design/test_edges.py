@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from tests.design.shaped import HEAD, LEVELS, design, front, only, piece, told, understood
-from walewright.design.model import EdgeRun, Way
+from walewright.design.model import EdgeRun, ShapingWay
 from walewright.report.english import in_english
 from walewright.report.model import Severity
 
@@ -36,7 +36,7 @@ def test_a_rate_up_to_a_free_level_is_free_itself() -> None:
 
 def test_arch_and_two_at_once() -> None:
     made = front("edges slope to 36 cm wide at low, fashioned 3 in, two at once", "edges arch to 20 cm wide at top")
-    assert made.left[0].way == Way("fashioned", 3, 2)
+    assert made.left[0].way == ShapingWay("fashioned", 3, 2)
     assert (made.left[1].path, made.left[1].change) == ("arch", (-8.0, -8.0))
 
 

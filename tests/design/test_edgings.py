@@ -6,7 +6,7 @@ import pytest
 
 from tests.design.drawing import FRAME, chart, lacy, piece, plain, said, sound
 from tests.design.shaped import only
-from walewright.design.model import Edging, Join
+from walewright.design.model import EdgeJoin, Edging
 from walewright.report.english import in_english
 
 RIB = plain("latched rib every 3rd needle in wool at tension 4", name="rib")
@@ -131,7 +131,7 @@ def test_ends_cast_off_by_back_stitch_and_starts_by_hand() -> None:
     assert (made.start_way, made.end_way) == ("hand waste", "sewn-off")
 
 
-def matched(words: str) -> Join:
+def matched(words: str) -> EdgeJoin:
     (made,) = sound(plain(), piece("edges straight to top called side"), f"join front side_left to front side_right{words}").joins
     return made
 

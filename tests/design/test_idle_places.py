@@ -129,4 +129,4 @@ def test_every_field_that_names_a_level_or_an_edge_is_looked_at() -> None:
         and issubclass(kind, syntax.Node)
         and {"piece", "owner"} & set(getattr(kind, "__match_args__", ()))
     }
-    assert owners - {syntax.Cord} == set(AT_EDGES)
+    assert owners - {syntax.CordLine} == set(AT_EDGES)

@@ -5,10 +5,10 @@ from __future__ import annotations
 import pytest
 
 from walewright.design.findings import Findings
-from walewright.design.model import Machine as Bed
+from walewright.design.model import MachineProfile as Bed
 from walewright.design.reading.machine import machine
 from walewright.design.reading.tables import Shipped
-from walewright.source.syntax import Broken, Machine, MachineFact, Number
+from walewright.source.syntax import Broken, MachineBlock, MachineFact, Number
 
 
 def fact(key: str, *values: float, unit: str | None = None) -> MachineFact:
@@ -17,7 +17,7 @@ def fact(key: str, *values: float, unit: str | None = None) -> MachineFact:
 
 def bed(shipped: Shipped, name: str, *facts: MachineFact | Broken) -> tuple[Bed | None, list[str]]:
     findings = Findings()
-    made = machine(Machine(name, facts), shipped.machines, findings)
+    made = machine(MachineBlock(name, facts), shipped.machines, findings)
     return made, [d.code for d in findings.all()]
 
 

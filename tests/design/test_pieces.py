@@ -7,11 +7,11 @@ from typing import Any
 
 import pytest
 
-from walewright.design.model import Design, Piece, Way
+from walewright.design.model import Design, Piece, ShapingWay
 from walewright.report.english import in_english
 from walewright.report.model import Span
-from walewright.source.syntax import Binary, Edge, End, LevelDef, Levels, Name, Neck, Number, Shoulders, Start
-from walewright.source.syntax import Piece as PieceNode
+from walewright.source.syntax import Binary, EdgeLine, End, LevelDef, Levels, Name, Neck, Number, Shoulders, Start
+from walewright.source.syntax import PieceBlock as PieceNode
 
 Cut = Callable[..., Any]
 
@@ -40,7 +40,7 @@ def test_each_edge_moves_half_of_the_width(cut: Cut) -> None:
     piece = back(cut())
     assert [r.change for r in piece.left] == [(0.0, 0.0), (-4.0, -4.0), (0.0, 0.0)]
     assert piece.symmetric
-    assert piece.left[1].way == Way("fashioned", 2)
+    assert piece.left[1].way == ShapingWay("fashioned", 2)
 
 
 def test_an_edge_not_led_to_the_top_goes_straight_there_without_a_name(cut: Cut) -> None:
@@ -64,29 +64,29 @@ def test_the_flat_part_of_a_neck_follows_its_shape(cut: Cut, shape: str, flat: f
 
 
 def test_edges_apart_then_a_piece_is_not_symmetric(cut: Cut) -> None:
-    edges = (Edge("left", "slope", "tip", by=cm(-2)), Edge("right", "straight", "top"))
-    piece = back(cut(without=(Edge,), add=edges, name="back"))
+    edges = (EdgeLine("left", "slope", "tip", by=cm(-2)), EdgeLine("right", "straight", "top"))
+    piece = back(cut(without=(EdgeLine,), add=edges, name="back"))
     assert not piece.symmetric
     assert [(r.to_level, r.change[0]) for r in piece.left] == [("tip", -2.0), ("top", 0.0)]
     assert [(r.to_level, r.change[0]) for r in piece.right] == [("top", 0.0)]
 
 
 def test_edges_written_apart_but_alike_are_symmetric(cut: Cut) -> None:
-    edges = tuple(Edge(which, "slope", "tip", by=cm(-2)) for which in ("left", "right"))
-    assert back(cut(without=(Edge,), add=edges)).symmetric
+    edges = tuple(EdgeLine(which, "slope", "tip", by=cm(-2)) for which in ("left", "right"))
+    assert back(cut(without=(EdgeLine,), add=edges)).symmetric
 
 
-UP = Edge("both", "straight", "underarm")
+UP = EdgeLine("both", "straight", "underarm")
 """A few rows before anything is cast off."""
 
 
 def test_steps_and_cast_off_first(cut: Cut) -> None:
     edges = (
-        Edge("both", "straight", "underarm"),
-        Edge("both", "curve", "tip", width=cm(40), cast_off=cm(3)),
-        Edge("both", "steps", "top", by=cm(-2), times=3),
+        EdgeLine("both", "straight", "underarm"),
+        EdgeLine("both", "curve", "tip", width=cm(40), cast_off=cm(3)),
+        EdgeLine("both", "steps", "top", by=cm(-2), times=3),
     )
-    piece = back(cut(Neck(cm(10), cm(8), "round"), without=(Edge, Shoulders), add=edges))
+    piece = back(cut(Neck(cm(10), cm(8), "round"), without=(EdgeLine, Shoulders), add=edges))
     assert piece.left[1].cast_off == (3.0, 3.0)
     assert piece.left[1].change == (-4.0, -4.0)
     assert piece.left[2].change == (-6.0, -6.0)
@@ -98,8 +98,8 @@ def side(piece: Piece, which: str) -> list[tuple[str, str, float]]:
 
 
 def test_a_mirror_image_changes_sides(read: Cut, cut: Cut) -> None:
-    edges = (Edge("left", "slope", "tip", by=cm(-2)), Edge("right", "straight", "top"))
-    design, told = cut(without=(Edge,), add=edges)
+    edges = (EdgeLine("left", "slope", "tip", by=cm(-2)), EdgeLine("right", "straight", "top"))
+    design, told = cut(without=(EdgeLine,), add=edges)
     assert design is not None
     node = PieceNode("right", "plain", mirror_of="left")
     body = (stack(0, 30, 50, 52), Start(cm(40)), *edges, End("waste"))
@@ -129,7 +129,7 @@ def test_faulty_mirrors(read: Cut, node: PieceNode, codes_wanted: list[str]) -> 
 
 
 def test_a_mirror_of_a_mirror_is_as_its_model(read: Cut, cut: Cut) -> None:
-    edges = (Edge("left", "slope", "tip", by=cm(-2)), Edge("right", "straight", "top"))
+    edges = (EdgeLine("left", "slope", "tip", by=cm(-2)), EdgeLine("right", "straight", "top"))
     body = (stack(0, 30, 50, 52), Start(cm(40)), *edges, End("waste"))
     chain = [PieceNode(f"p{n}", "plain", mirror_of=f"p{n - 1}") for n in range(58, 0, -1)]
     design, told = read(*chain, PieceNode("p0", "plain", body=body))
@@ -179,52 +179,52 @@ def test_one_fault_of_a_piece_is_one_message(cut: Cut, node: Any, code: str) -> 
 @pytest.mark.parametrize(
     ("edges", "code"),
     [
-        ((Edge("both", "straight", "armpit"),), "unknown-name"),
-        ((Edge("both", "zigzag", "tip"),), "unknown-name"),
-        ((Edge("both", "straight", "tip"), Edge("both", "straight", "underarm")), "edge-goes-down"),
-        ((Edge("both", "straight", "tip"), Edge("both", "straight", "tip")), "edge-goes-down"),
-        ((Edge("left", "straight", "tip"), Edge("both", "straight", "top")), "edges-apart"),
-        ((Edge("left", "slope", "tip", width=cm(40)),), "width-of-one-edge"),
-        ((Edge("both", "slope", "tip"),), "missing-part"),
-        ((Edge("both", "slope", "tip", width=cm(-1)),), "not-positive"),
-        ((Edge("both", "slope", "tip", by=cm(-24)),), "no-width-left"),
-        ((UP, Edge("both", "curve", "tip", width=cm(40), cast_off=cm(5))), "cast-off-too-wide"),
-        ((UP, Edge("both", "curve", "tip", width=cm(60), cast_off=cm(5))), "cast-off-too-wide"),
-        ((UP, Edge("both", "curve", "tip", width=cm(40), cast_off=cm(-1))), "not-positive"),
-        ((Edge("both", "curve", "tip", width=cm(40), cast_off=cm(3)),), "cast-off-at-start"),
-        ((Edge("both", "steps", "tip", by=cm(-2), times=0),), "not-positive"),
-        ((Edge("both", "steps", "tip", by=cm(-2), times=500),), "absurd-count"),
-        ((Edge("both", "steps", "tip", by=cm(900), times=2),), "absurd-length"),
-        ((Edge("both", "slope", "tip", by=cm(-2), way="fashioned", inset=5),), "no-such-tool"),
-        ((Edge("both", "slope", "tip", by=Number(-4, "rows")),), "rows-across"),
-        ((Edge("both", "straight", "tip", called="neck"),), "reserved-name"),
+        ((EdgeLine("both", "straight", "armpit"),), "unknown-name"),
+        ((EdgeLine("both", "zigzag", "tip"),), "unknown-name"),
+        ((EdgeLine("both", "straight", "tip"), EdgeLine("both", "straight", "underarm")), "edge-goes-down"),
+        ((EdgeLine("both", "straight", "tip"), EdgeLine("both", "straight", "tip")), "edge-goes-down"),
+        ((EdgeLine("left", "straight", "tip"), EdgeLine("both", "straight", "top")), "edges-apart"),
+        ((EdgeLine("left", "slope", "tip", width=cm(40)),), "width-of-one-edge"),
+        ((EdgeLine("both", "slope", "tip"),), "missing-part"),
+        ((EdgeLine("both", "slope", "tip", width=cm(-1)),), "not-positive"),
+        ((EdgeLine("both", "slope", "tip", by=cm(-24)),), "no-width-left"),
+        ((UP, EdgeLine("both", "curve", "tip", width=cm(40), cast_off=cm(5))), "cast-off-too-wide"),
+        ((UP, EdgeLine("both", "curve", "tip", width=cm(60), cast_off=cm(5))), "cast-off-too-wide"),
+        ((UP, EdgeLine("both", "curve", "tip", width=cm(40), cast_off=cm(-1))), "not-positive"),
+        ((EdgeLine("both", "curve", "tip", width=cm(40), cast_off=cm(3)),), "cast-off-at-start"),
+        ((EdgeLine("both", "steps", "tip", by=cm(-2), times=0),), "not-positive"),
+        ((EdgeLine("both", "steps", "tip", by=cm(-2), times=500),), "absurd-count"),
+        ((EdgeLine("both", "steps", "tip", by=cm(900), times=2),), "absurd-length"),
+        ((EdgeLine("both", "slope", "tip", by=cm(-2), way="fashioned", inset=5),), "no-such-tool"),
+        ((EdgeLine("both", "slope", "tip", by=Number(-4, "rows")),), "rows-across"),
+        ((EdgeLine("both", "straight", "tip", called="neck"),), "reserved-name"),
         (
             (
-                Edge("both", "straight", "underarm", called="a"),
-                Edge("both", "straight", "tip", called="b"),
-                Edge("both", "straight", "top", called="a"),
+                EdgeLine("both", "straight", "underarm", called="a"),
+                EdgeLine("both", "straight", "tip", called="b"),
+                EdgeLine("both", "straight", "top", called="a"),
             ),
             "repeated-name",
         ),
         (
             (
-                Edge("left", "straight", "underarm", called="a"),
-                Edge("left", "straight", "tip", called="b"),
-                Edge("left", "straight", "top", called="a"),
+                EdgeLine("left", "straight", "underarm", called="a"),
+                EdgeLine("left", "straight", "tip", called="b"),
+                EdgeLine("left", "straight", "top", called="a"),
             ),
             "repeated-name",
         ),
         (
             (
-                Edge("both", "straight", "underarm", called="a"),
-                Edge("both", "straight", "tip", called="b"),
-                Edge("right", "straight", "top", called="a"),
+                EdgeLine("both", "straight", "underarm", called="a"),
+                EdgeLine("both", "straight", "tip", called="b"),
+                EdgeLine("right", "straight", "top", called="a"),
             ),
             "repeated-name",
         ),
     ],
 )
-def test_one_fault_of_an_edge_is_one_message(read: Cut, cut: Cut, edges: tuple[Edge, ...], code: str) -> None:
+def test_one_fault_of_an_edge_is_one_message(read: Cut, cut: Cut, edges: tuple[EdgeLine, ...], code: str) -> None:
     body = (stack(0, 30, 50, 52), Start(cm(48)), *edges, End("waste"))
     _, told = read(PieceNode("flap", "plain", body=body))
     assert [d.code for d in told] == [code]
@@ -255,9 +255,9 @@ def test_a_neck_too_wide_gives_the_numbers_of_each_size(cut: Cut) -> None:
 
 def test_the_narrower_side_of_a_lopsided_piece_bounds_its_neck(cut: Cut) -> None:
     # 24 cm on either side of the centre, less 12 cm at the left: 24 cm are left for a centred neck, of 36 cm in all.
-    edges = (Edge("left", "slope", "tip", by=cm(-12)),)
-    assert codes(cut(Neck(cm(23), cm(2), "square"), without=(Edge,), add=edges)) == []
-    assert codes(cut(Neck(cm(25), cm(2), "square"), without=(Edge,), add=edges)) == ["neck-too-wide"]
+    edges = (EdgeLine("left", "slope", "tip", by=cm(-12)),)
+    assert codes(cut(Neck(cm(23), cm(2), "square"), without=(EdgeLine,), add=edges)) == []
+    assert codes(cut(Neck(cm(25), cm(2), "square"), without=(EdgeLine,), add=edges)) == ["neck-too-wide"]
 
 
 @pytest.mark.parametrize("lacking", [Start, Levels, End])
@@ -278,5 +278,5 @@ def test_copies(cut: Cut, copies: int, code: str) -> None:
 
 
 def test_runs_that_follow_one_another_under_one_name_are_one_edge(cut: Cut) -> None:
-    edges = (Edge("both", "straight", "underarm", called="a"), Edge("both", "straight", "tip", called="a"))
-    assert [r.name for r in back(cut(without=(Edge,), add=edges)).left[:2]] == ["a", "a"]
+    edges = (EdgeLine("both", "straight", "underarm", called="a"), EdgeLine("both", "straight", "tip", called="a"))
+    assert [r.name for r in back(cut(without=(EdgeLine,), add=edges)).left[:2]] == ["a", "a"]

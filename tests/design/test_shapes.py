@@ -12,7 +12,7 @@ from walewright.design import wanted_shapes
 from walewright.design.pieces import shapes
 from walewright.report.english import in_english
 from walewright.source import read
-from walewright.source.syntax import Shape, Use
+from walewright.source.syntax import ShapeBlock, Use
 
 WAIST = """
 shape waist(narrow, wide, by, side)
@@ -156,7 +156,7 @@ def test_the_shipped_shapes_read_and_are_named_by_their_files() -> None:
     for name, text in SHIPPED.shapes.items():
         tree, unread = read(f"{name}.wale", text)
         assert unread == ()
-        assert [s.name for s in tree.statements if isinstance(s, Shape)] == [name]
+        assert [s.name for s in tree.statements if isinstance(s, ShapeBlock)] == [name]
         assert (PATTERNS / "shapes" / f"{name}.wale").is_file()
 
 

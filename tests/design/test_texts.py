@@ -61,7 +61,7 @@ KINDS = {"summary", "difficulty", "story", "note", "step"}
 
 
 def test_every_key_of_the_grammar_is_printed_where_it_can_stand() -> None:
-    assert {made.fixed["key"] for made in RULES.values() if made.node is syntax.Text} == KINDS
+    assert {made.fixed["key"] for made in RULES.values() if made.node is syntax.TextLine} == KINDS
     assert {*OF_THE_PATTERN, *ELSEWHERE, *IN_MAKING_UP} == KINDS
     stands: dict[str, set[str]] = {}
     for rule in parser().rules:
@@ -76,10 +76,10 @@ def test_every_key_of_the_grammar_is_printed_where_it_can_stand() -> None:
 @pytest.mark.parametrize("where", ["pattern", "margin", "piece", "making up"])
 def test_a_text_that_nothing_prints_is_refused(where: str) -> None:
     made = tree(FRONT, 'note "Here."', 'making up\n    step "Sew in the tails."')
-    lost = syntax.Text("moral", "Lost.")
-    kinds = {"pattern": syntax.Pattern, "margin": syntax.Text, "piece": syntax.Piece, "making up": syntax.MakingUp}
+    lost = syntax.TextLine("moral", "Lost.")
+    kinds = {"pattern": syntax.PatternBlock, "margin": syntax.TextLine, "piece": syntax.PieceBlock, "making up": syntax.MakingUp}
     statements = tuple(
-        s if not isinstance(s, kinds[where]) else lost if isinstance(s, syntax.Text) else replace(s, body=(*s.body, lost))  # type: ignore[attr-defined]
+        s if not isinstance(s, kinds[where]) else lost if isinstance(s, syntax.TextLine) else replace(s, body=(*s.body, lost))  # type: ignore[attr-defined]
         for s in made.statements
     )
     _, found = understand(replace(made, statements=statements), SHIPPED, Changes())

@@ -13,29 +13,29 @@ from walewright.design import Changes, Shipped, understand
 from walewright.report.english import in_english
 from walewright.report.model import Severity, Span
 from walewright.source.syntax import (
-    Band,
+    BandLine,
     Binary,
     Broken,
-    Edge,
+    EdgeLine,
     EdgeRef,
-    Edging,
-    Fabric,
-    Join,
+    EdgingLine,
+    FabricBlock,
+    JoinLine,
     Let,
     MakingUp,
     Name,
     Number,
-    Pattern,
-    Piece,
+    PatternBlock,
+    PieceBlock,
     Require,
     SizeRow,
     Sizes,
     Start,
     Stitch,
     Swatch,
-    Text,
+    TextLine,
     Tree,
-    Yarn,
+    YarnLine,
 )
 
 Read = Callable[..., Any]
@@ -50,7 +50,7 @@ def codes(understood: tuple[Any, Any]) -> list[str]:
 
 
 def test_a_sound_garment(read: Read) -> None:
-    design, told = read(MakingUp((Text("step", "Sew."), Text("step", "Block."))))
+    design, told = read(MakingUp((TextLine("step", "Sew."), TextLine("step", "Block."))))
     assert told == ()
     assert design.title == "Vest"
     assert design.sizes == ("S", "M")
@@ -63,8 +63,8 @@ def test_a_sound_garment(read: Read) -> None:
 
 
 def test_joins_in_the_making_up_come_where_they_stand(read: Read) -> None:
-    seam = Join((EdgeRef("back", "start"),), (EdgeRef("back", "neck"),), Number(60, "cm"))
-    design, told = read(MakingUp((Text("step", "Block."), seam, Text("step", "Sew in ends."))))
+    seam = JoinLine((EdgeRef("back", "start"),), (EdgeRef("back", "neck"),), Number(60, "cm"))
+    design, told = read(MakingUp((TextLine("step", "Block."), seam, TextLine("step", "Sew in ends."))))
     assert told == ()
     assert [join.origin.path for join in design.joins][-1] == "join back start to back neck"
     assert design.making_up == ("Block.", "Sew in ends.")
@@ -113,7 +113,7 @@ def test_a_name_that_is_not_there_is_told_once_with_all_its_places(read: Read) -
 
 
 def test_what_needs_a_failed_thing_says_nothing(read: Read) -> None:
-    assert codes(read(yarn=Yarn("wool", "w", Number(100, "cm"), Number(120, "m")))) == ["wrong-unit"]
+    assert codes(read(yarn=YarnLine("wool", "w", Number(100, "cm"), Number(120, "m")))) == ["wrong-unit"]
     assert codes(read(let=Let("half", Binary("+", Number(4, "cm"), Number(4))))) == ["mixed-units"]
     row = SizeRow("length", (1.0,), "cm")
     assert codes(read(sizes=Sizes(("S", "M"), (row,)), let=Let("half", Name("length")))) == ["ragged-row"]
@@ -122,7 +122,7 @@ def test_what_needs_a_failed_thing_says_nothing(read: Read) -> None:
 def test_several_faults_are_told_in_the_order_of_the_source(read: Read) -> None:
     told = read(
         Require(Number(1, "cm", span=at(2)), ">=", Number(2, "cm", span=at(2)), span=at(2)),
-        Join((EdgeRef("back", "sied", span=at(1)),), (EdgeRef("frunt", "side", span=at(3)),), span=at(1)),
+        JoinLine((EdgeRef("back", "sied", span=at(1)),), (EdgeRef("frunt", "side", span=at(3)),), span=at(1)),
     )[1]
     assert [d.code for d in told] == ["no-such-edge", "require-fails", "unknown-name"]
 
@@ -136,7 +136,7 @@ def test_what_is_said_twice_shows_both_places(read: Read, kind: str, vest_nodes:
 
 
 def test_a_piece_and_a_band_share_their_names(read: Read) -> None:
-    assert codes(read(Band("back", "welt", (EdgeRef("back", "neck"),)))) == ["repeated-name"]
+    assert codes(read(BandLine("back", "welt", (EdgeRef("back", "neck"),)))) == ["repeated-name"]
 
 
 def test_a_row_and_a_let_share_their_names(read: Read) -> None:
@@ -149,14 +149,14 @@ def test_a_row_and_a_let_share_their_names(read: Read) -> None:
 )
 def test_edges_of_a_piece_with_a_neck(read: Read, edge: str, code: str | None) -> None:
     ref = EdgeRef("back", edge)
-    assert codes(read(Join((ref,), (EdgeRef("back", "start"),)))) == ([code] if code else [])
+    assert codes(read(JoinLine((ref,), (EdgeRef("back", "start"),)))) == ([code] if code else [])
 
 
 def test_a_piece_without_a_neck_has_an_end(read: Read, cut: Read, vest_nodes: dict[str, Any]) -> None:
     plain = tuple(s for s in vest_nodes["piece"].body if type(s).__name__ not in ("Neck", "Shoulders"))
-    panel = Piece("panel", "plain", body=plain)
-    assert codes(read(panel, Join((EdgeRef("panel", "end"),), (EdgeRef("back", "start"),)))) == []
-    _, (said,) = read(panel, Join((EdgeRef("panel", "shoulder"),), (EdgeRef("back", "start"),)))
+    panel = PieceBlock("panel", "plain", body=plain)
+    assert codes(read(panel, JoinLine((EdgeRef("panel", "end"),), (EdgeRef("back", "start"),)))) == []
+    _, (said,) = read(panel, JoinLine((EdgeRef("panel", "shoulder"),), (EdgeRef("back", "start"),)))
     assert said.code == "no-such-edge"
     assert "end" in in_english(said).notes[0]
 
@@ -190,26 +190,26 @@ def test_a_requirement_compares_like_with_like(read: Read) -> None:
 @pytest.mark.parametrize(
     ("block", "code"),
     [
-        (Fabric("lace", (Stitch("stocking stitch", "wool", "4"),)), "missing-part"),
-        (Fabric("lace", (Stitch("stocking stitch", "silk", "4"), "swatch")), "unknown-name"),
-        (Fabric("lace", (Stitch("cable", "wool", "4"), "swatch")), "unknown-name"),
-        (Fabric("lace", (Stitch("latched rib", "wool", "4", 1), "swatch")), "bad-rib"),
-        (Fabric("lace", (Stitch("latched rib", "wool", "4"), "swatch")), "bad-rib"),
-        (Edging("hem", "lace", Number(6, "cm")), "unknown-name"),
-        (Edging("hem", "plain", Number(0, "cm")), "not-positive"),
-        (Edging("hem", "plain", Number(6, "stitches")), "stitches-up"),
-        (Edging("hem", "plain", Number(6, "cm"), when="later"), "unknown-name"),
-        (Edging("hem", "plain", Number(6, "cm"), cast_off="knots"), "unknown-name"),
-        (Yarn("silk", "s", Number(0, "g"), Number(120, "m")), "not-positive"),
-        (Yarn("silk", "s", Number(50, "g"), Number(120)), "no-unit"),
-        (Yarn("silk", "s", Number(50, "ell"), Number(120, "m")), "unknown-name"),
-        (Band("cuff", "hem", (EdgeRef("back", "neck"),)), "unknown-name"),
+        (FabricBlock("lace", (Stitch("stocking stitch", "wool", "4"),)), "missing-part"),
+        (FabricBlock("lace", (Stitch("stocking stitch", "silk", "4"), "swatch")), "unknown-name"),
+        (FabricBlock("lace", (Stitch("cable", "wool", "4"), "swatch")), "unknown-name"),
+        (FabricBlock("lace", (Stitch("latched rib", "wool", "4", 1), "swatch")), "bad-rib"),
+        (FabricBlock("lace", (Stitch("latched rib", "wool", "4"), "swatch")), "bad-rib"),
+        (EdgingLine("hem", "lace", Number(6, "cm")), "unknown-name"),
+        (EdgingLine("hem", "plain", Number(0, "cm")), "not-positive"),
+        (EdgingLine("hem", "plain", Number(6, "stitches")), "stitches-up"),
+        (EdgingLine("hem", "plain", Number(6, "cm"), when="later"), "unknown-name"),
+        (EdgingLine("hem", "plain", Number(6, "cm"), cast_off="knots"), "unknown-name"),
+        (YarnLine("silk", "s", Number(0, "g"), Number(120, "m")), "not-positive"),
+        (YarnLine("silk", "s", Number(50, "g"), Number(120)), "no-unit"),
+        (YarnLine("silk", "s", Number(50, "ell"), Number(120, "m")), "unknown-name"),
+        (BandLine("cuff", "hem", (EdgeRef("back", "neck"),)), "unknown-name"),
         (Start(Number(6, "cm")), "impossible-statement"),
-        (Edge("both", "straight", "top"), "impossible-statement"),
+        (EdgeLine("both", "straight", "top"), "impossible-statement"),
     ],
 )
 def test_faulty_materials_and_places(read: Read, vest_nodes: dict[str, Any], block: Any, code: str) -> None:
-    if isinstance(block, Fabric):
+    if isinstance(block, FabricBlock):
         real = next(s for s in vest_nodes["fabric"].body if isinstance(s, Swatch))
         block = replace(block, body=tuple(real if s == "swatch" else s for s in block.body))
     assert codes(read(block)) == [code]
@@ -245,11 +245,13 @@ def test_warnings_do_not_stop_a_design(read: Read) -> None:
 
 
 def test_a_text_of_which_there_is_one_is_told_when_twice(read: Read) -> None:
-    twice = Pattern("Vest", (Text("summary", "One."), Text("summary", "Two."), Text("note", "a"), Text("note", "b")))
+    twice = PatternBlock(
+        "Vest", (TextLine("summary", "One."), TextLine("summary", "Two."), TextLine("note", "a"), TextLine("note", "b"))
+    )
     assert codes(read(pattern=twice)) == ["repeated-statement"]
 
 
 def test_notes_outside_the_pattern_block_are_kept(read: Read, vest_nodes: dict[str, Any]) -> None:
     fabric = vest_nodes["fabric"]
-    design, _ = read(Text("note", "Read first."), fabric=replace(fabric, body=(*fabric.body, Text("note", "Rest it."))))
+    design, _ = read(TextLine("note", "Read first."), fabric=replace(fabric, body=(*fabric.body, TextLine("note", "Rest it."))))
     assert design.texts == (("summary", "A vest."), ("note", "Read first."), ("note", "plain: Rest it."))

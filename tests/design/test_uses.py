@@ -168,9 +168,10 @@ def nodes() -> Iterator[type]:
 
 
 OTHER_NAMES = {
-    "Band.name", "Opening.name", "Piece.name", "LevelDef.name", "Slot.name",  # made, not only defined
-    "Piece.mirror_of", "Cord.piece", "EdgeRef.piece", "EdgeRef.edge", "SizeRow.table", "SizeRow.table_row", "Machine.name",
-    "OwnFigure.size", "Finished.name", "Round.piece", "Round.level", "PlaceRef.owner", "Through.part", "Piece.like", "Without.part",
+    "BandLine.name", "OpeningLine.name", "PieceBlock.name", "LevelDef.name", "SlotLine.name", "PieceBlock.mirror_of",
+    "CordLine.piece", "EdgeRef.piece", "EdgeRef.edge", "SizeRow.table", "SizeRow.table_row", "MachineBlock.name",
+    "OwnFigure.size", "FinishedLine.name", "Round.piece", "Round.level", "PlaceRef.owner", "Through.part",
+    "PieceBlock.like", "Without.part",
 }  # fmt: skip
 WORDS = {
     "text", "key", "title", "unit", "label", "system", "colour", "stitch", "tension", "fit", "face", "symbol", "kind", "hung_first",

@@ -24,8 +24,8 @@ def tree(path: Path) -> syntax.Tree:
 def garment(path: Path) -> tuple[str, str, str, str]:
     """File, title, bed and range of sizes, as the README's table has them."""
     statements = tree(path).statements
-    title = next(s.title for s in statements if isinstance(s, syntax.Pattern))
-    bed = next(s.name for s in statements if isinstance(s, syntax.Machine))
+    title = next(s.title for s in statements if isinstance(s, syntax.PatternBlock))
+    bed = next(s.name for s in statements if isinstance(s, syntax.MachineBlock))
     names = [n.replace("_", " ") for s in statements if isinstance(s, syntax.Sizes) for n in s.names]
     return path.stem, title, bed, names[0] if len(names) == 1 else f"{names[0]} to {names[-1]}"
 
@@ -39,11 +39,11 @@ def test_the_readme_lists_every_garment_as_it_is() -> None:
 def test_the_page_of_shapes_lists_every_shape_as_it_is() -> None:
     page = (ROOT / "docs" / "constructions" / "shapes.md").read_text(encoding="utf-8")
     listed = {row["name"]: tuple(re.findall(r"\w+", row["values"])) for row in SHAPE.finditer(page)}
-    shapes = [s for path in (PATTERNS / "shapes").glob("*.wale") for s in tree(path).statements if isinstance(s, syntax.Shape)]
+    shapes = [s for path in (PATTERNS / "shapes").glob("*.wale") for s in tree(path).statements if isinstance(s, syntax.ShapeBlock)]
     assert listed == {s.name: s.parameters for s in shapes}
     for shape in shapes:
         row = next(r for r in SHAPE.finditer(page) if r["name"] == shape.name)
-        called = {s.called for s in shape.body if isinstance(s, syntax.Edge)} - {None, *shape.parameters}
+        called = {s.called for s in shape.body if isinstance(s, syntax.EdgeLine)} - {None, *shape.parameters}
         assert called == set(re.findall(r"`(\w+)`", row["edges"]))
 
 

@@ -11,7 +11,7 @@ from walewright.figures.measures import MeasuredPiece, measured
 from walewright.solve.model import Counts
 
 ORIGIN = d.Origin("by hand")
-SIMPLE = d.Way("simple")
+SIMPLE = d.ShapingWay("simple")
 SIZES = ("S", "L")
 
 PLAIN = d.Fabric("plain", "stocking stitch", 0, "wool", "4", 20, 30, 10, 10, 0, ORIGIN)
@@ -19,16 +19,16 @@ RIB = d.Fabric("rib", "latched rib", 3, "wool", "2", 24, 30, 10, 10, 0, ORIGIN)
 TUCK = d.Fabric("moss", "stocking stitch", 0, "wool", "6", 20, 30, 10, 10, 0, ORIGIN)
 
 
-def run(from_row: int, to_row: int, *phrases: s.Phrase, name: str = "", across: bool = False) -> s.SizedRun:
+def run(from_row: int, to_row: int, *phrases: s.ShapingPhrase, name: str = "", across: bool = False) -> s.SizedRun:
     return s.SizedRun(name, from_row, to_row, phrases, SIMPLE, ORIGIN, across)
 
 
-def every(gap: int, by: int, times: int) -> s.Phrase:
-    return s.Phrase((gap,), (by,), times)
+def every(gap: int, by: int, times: int) -> s.ShapingPhrase:
+    return s.ShapingPhrase((gap,), (by,), times)
 
 
-def at_once(by: int) -> s.Phrase:
-    return s.Phrase((0,), (by,), 1)
+def at_once(by: int) -> s.ShapingPhrase:
+    return s.ShapingPhrase((0,), (by,), 1)
 
 
 @dataclass(frozen=True)
@@ -40,7 +40,7 @@ class Sketch:
     piece: d.Piece
 
     def design(self) -> d.Design:
-        bare = d.Machine("bed", "bed", 200, 4.5, (1, 2, 3), 10, "", ORIGIN)
+        bare = d.MachineProfile("bed", "bed", 200, 4.5, (1, 2, 3), 10, "", ORIGIN)
         yarn = d.Yarn("wool", "wool", 50, 200, ORIGIN)
         edging = d.Edging("welt", "rib", (3.0, 3.0), "after", "chain", ORIGIN)
         return d.Design("p.wale", "P", (), SIZES, (), bare, (yarn,), (PLAIN, RIB, TUCK), (edging,), (self.piece,), (), (), (), ())

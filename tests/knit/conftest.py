@@ -9,21 +9,21 @@ import pytest
 
 from tests.knit.put_together import glued, sized_seams
 from walewright.bed import Bed, BedResult, Gauge, knit
-from walewright.counted.model import Phrase, SizedBand, SizedGarment, SizedJoin, SizedPiece, SizedRun
+from walewright.counted.model import ShapingPhrase, SizedBand, SizedGarment, SizedJoin, SizedPiece, SizedRun
 from walewright.design.model import (
     Band,
     Cell,
+    CellKey,
     Chart,
     Design,
+    EdgeJoin,
     EdgeRun,
     Edging,
     Fabric,
-    Join,
-    Key,
-    Machine,
+    MachineProfile,
     Origin,
     Piece,
-    Way,
+    ShapingWay,
     Yarn,
 )
 from walewright.knit import expand, plan
@@ -32,7 +32,7 @@ from walewright.knit.operations import Work
 from walewright.solve.model import Counts
 
 HERE = Origin("here")
-SIMPLE = Way("simple")
+SIMPLE = ShapingWay("simple")
 PRONGS = (1, 2, 3)
 
 FABRICS = (
@@ -60,10 +60,10 @@ EDGINGS = (
     Edging("open band", "plain", (3.0,), "after", "waste", HERE),
 )
 KEY = (
-    Key(".", Cell("knit"), HERE),
-    Key("O", Cell("hole"), HERE),
-    Key("R", Cell("two from left"), HERE),
-    Key("-", Cell("purl"), HERE),
+    CellKey(".", Cell("knit"), HERE),
+    CellKey("O", Cell("hole"), HERE),
+    CellKey("R", Cell("two from left"), HERE),
+    CellKey("-", Cell("purl"), HERE),
 )
 CHARTS = (
     Chart("lace", ("OR..", "...."), KEY, 0, 4, 0, False, HERE),
@@ -101,7 +101,7 @@ class Room:
     here = HERE
 
     def run(
-        self, from_row: int, to_row: int, *phrases: Phrase, name: str = "", way: Way = SIMPLE, across: bool = False
+        self, from_row: int, to_row: int, *phrases: ShapingPhrase, name: str = "", way: ShapingWay = SIMPLE, across: bool = False
     ) -> SizedRun:
         return SizedRun(name, from_row, to_row, phrases, way, HERE, across)
 
@@ -136,7 +136,7 @@ class Room:
         self,
         *sizes: tuple[tuple[Piece, SizedPiece], ...],
         bands: tuple[tuple[Band, SizedBand], ...] = (),
-        joins: tuple[tuple[Join, SizedJoin], ...] = (),
+        joins: tuple[tuple[EdgeJoin, SizedJoin], ...] = (),
         order: tuple[str, ...] = (),
     ) -> Done:
         """Each size's pieces as sentences and as operations, not knitted."""
@@ -154,7 +154,7 @@ class Room:
         self,
         *sizes: tuple[tuple[Piece, SizedPiece], ...],
         bands: tuple[tuple[Band, SizedBand], ...] = (),
-        joins: tuple[tuple[Join, SizedJoin], ...] = (),
+        joins: tuple[tuple[EdgeJoin, SizedJoin], ...] = (),
         order: tuple[str, ...] = (),
     ) -> Done:
         """Each size's pieces, knitted; the bed has to find no fault."""
@@ -169,7 +169,7 @@ class Room:
         self,
         sizes: tuple[tuple[tuple[Piece, SizedPiece], ...], ...],
         bands: tuple[tuple[Band, SizedBand], ...],
-        joins: tuple[tuple[Join, SizedJoin], ...],
+        joins: tuple[tuple[EdgeJoin, SizedJoin], ...],
     ) -> Design:
         return Design(
             file="hand.wale",
@@ -177,7 +177,7 @@ class Room:
             texts=(),
             sizes=tuple(f"size {i}" for i in range(len(sizes))),
             measurements=(),
-            machine=Machine("small", "small", 100, 9.0, PRONGS, 8, "", HERE),
+            machine=MachineProfile("small", "small", 100, 9.0, PRONGS, 8, "", HERE),
             yarns=(Yarn("wool", "wool", 50, 100, HERE), Yarn("navy", "navy", 50, 100, HERE)),
             fabrics=FABRICS,
             edgings=EDGINGS,

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from walewright.counted.model import SizedGarment, SizedJoin, SizedPiece, SizedSeam
 from walewright.design.model import Design, EdgeName, Origin, Piece
-from walewright.glue.model import EndAt, Glued, Line, Place, Seam, Task
+from walewright.glue.model import EndAt, Glued, HangingLine, Place, Seam, Task
 
 HERE = Origin("here")
 OF_STITCHES = ("start", "end", "shoulder")
@@ -23,7 +23,7 @@ def glued(design: Design, pieces: Sequence[SizedPiece], order: tuple[str, ...] =
             seams.append(
                 Seam(number, (one,), (other,) if other else (), (ends[0],), (ends[1],) if other else (), HERE)  # type: ignore[arg-type]
             )
-    lines = tuple(Line(b.name, 1, 1, tuple(Place(e.piece, e.edge) for e in b.along), (), "purl", HERE) for b in design.bands)
+    lines = tuple(HangingLine(b.name, 1, 1, tuple(Place(e.piece, e.edge) for e in b.along), (), "purl", HERE) for b in design.bands)
     tasks = [task for piece in design.pieces for task in _knit(piece, design)]
     tasks += [_task(name) for name in order] or [
         *(Task("band", band.name) for band in design.bands),

@@ -6,12 +6,12 @@ from typing import Any
 
 import pytest
 
-from walewright.counted.model import Phrase, PickUp, SizedBand, SizedOpening
+from walewright.counted.model import PickUp, ShapingPhrase, SizedBand, SizedOpening
 from walewright.design.model import Band, EdgeName
 from walewright.knit import steps as st
 
 
-def notes(room: Any, flat: int, *phrases: Phrase, rows: int = 6, arm: float = 10.0) -> list[str]:
+def notes(room: Any, flat: int, *phrases: ShapingPhrase, rows: int = 6, arm: float = 10.0) -> list[str]:
     """Of a band, 2 cm deep with 6 rows, round a gap `flat` stitches wide, 2 to the cm, whose edges move by `phrases`."""
     runs = ((room.run(10, 40, *phrases),), (room.run(10, 40, *phrases),))
     neck = SizedOpening("neck", 10, flat, flat, runs[0][0], room.here, 40, -(flat // 2), "waste", False, *runs)
@@ -45,14 +45,14 @@ def test_a_corner_that_has_not_the_stitches_is_said_to_have_none(room: Any) -> N
     assert "more than can be drawn in" in notes(room, 24, arm=3)[0]
 
 
-@pytest.mark.parametrize("phrases", [(Phrase((2,), (-2,), 6),), (Phrase((1,), (-1,), 12),)])
-def test_a_round_or_slanted_edge_has_no_corner(room: Any, phrases: tuple[Phrase, ...]) -> None:
+@pytest.mark.parametrize("phrases", [(ShapingPhrase((2,), (-2,), 6),), (ShapingPhrase((1,), (-1,), 12),)])
+def test_a_round_or_slanted_edge_has_no_corner(room: Any, phrases: tuple[ShapingPhrase, ...]) -> None:
     assert notes(room, 24, *phrases) == []
 
 
 def test_nearly_upright_is_a_corner_all_the_same(room: Any) -> None:
     """One stitch outwards in the first 2 cm: 76 degrees, 2 x 2 cm x tan 38 degrees, 6 stitches."""
-    assert "6 sts longer" in notes(room, 24, Phrase((4,), (-1,), 3))[0]
+    assert "6 sts longer" in notes(room, 24, ShapingPhrase((4,), (-1,), 3))[0]
 
 
 def test_what_has_no_depth_has_no_corners(room: Any) -> None:

@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 
 from walewright.counted.model import PickUp, SizedBand, SizedJoin, SizedOpening
-from walewright.design.model import Band, EdgeName, Fabric, Join, Origin
+from walewright.design.model import Band, EdgeJoin, EdgeName, Fabric, Origin
 from walewright.knit import operations as op
 from walewright.knit import steps as st
 from walewright.knit.dial import HEM, LINKING, Looser, looser
@@ -274,7 +274,7 @@ def seams(made: Any) -> list[tuple[str, str, str, str]]:
 
 def grafted(room: Any, way: str, *edges: str, **fields: Any) -> Any:
     names = tuple((EdgeName(piece, edge),) for piece, edge in zip(("front", "back"), edges, strict=True))
-    joins = ((Join(*names, (0.0,), room.here, None, way), SizedJoin(*names, None, None, 10.0, 10.0, 0.0, room.here, 0.0, way)),)
+    joins = ((EdgeJoin(*names, (0.0,), room.here, None, way), SizedJoin(*names, None, None, 10.0, 10.0, 0.0, room.here, 0.0, way)),)
     necks, starts = fields.pop("openings", {}), fields.pop("starts", {})
     pieces = tuple(
         room.piece(
@@ -314,7 +314,7 @@ def test_halves_that_are_grafted_to_each_other_have_the_tail_of_the_one_named_fi
     names = ((EdgeName("sock", "shoulder right"),), (EdgeName("sock", "shoulder left"),))
     sized = SizedJoin(*names, None, None, 8.0, 8.0, 0.0, room.here, 0.0, "grafted")
     sock = room.piece("sock", 40, 20, end_way="waste", openings=(neck,))
-    made = room.knit((sock,), joins=((Join(*names, (0.0,), room.here, None, "grafted"), sized),))
+    made = room.knit((sock,), joins=((EdgeJoin(*names, (0.0,), room.here, None, "grafted"), sized),))
     off = {s.edge: broken for broken, s in pairwise(made.steps()) if isinstance(s, st.OffOnWaste)}
     # 16 stitches of 2 to the cm: 8 cm, four times.
     assert off == {"shoulder right": st.BreakOff(35), "shoulder left": st.BreakOff(20)}
@@ -343,7 +343,7 @@ def test_a_seam_begins_with_the_tail_that_hangs_there(
     sleeve = room.piece("sleeve", 80, 120, left=own)
     names = ((EdgeName(piece, edge),), (EdgeName(*other),))
     sized = SizedJoin(*names, None, None, 40.0, 40.0, 5.0, room.here)
-    made = room.plan((back, front, sleeve), joins=((Join(*names, (5.0,), room.here), sized),))
+    made = room.plan((back, front, sleeve), joins=((EdgeJoin(*names, (5.0,), room.here), sized),))
     blocks = {block.name: block for block in made.plans[0].blocks}
     broken = {
         name: [s.tail_cm for _, steps in blocks[name].paragraphs for s in steps if isinstance(s, st.BreakOff)] for name in tails
@@ -353,7 +353,7 @@ def test_a_seam_begins_with_the_tail_that_hangs_there(
 
 def test_a_tail_sews_one_seam(room: Any) -> None:
     names = ((EdgeName("front", "end"),), (EdgeName("back", "end"),))
-    joined = (Join(*names, (5.0,), room.here), SizedJoin(*names, None, None, 40.0, 40.0, 5.0, room.here))
+    joined = (EdgeJoin(*names, (5.0,), room.here), SizedJoin(*names, None, None, 40.0, 40.0, 5.0, room.here))
     made = room.plan((room.piece("front", 80, 20), room.piece("back", 80, 20)), joins=(joined, joined))
     assert [made.paragraph("Finish", block=b)[-1] for b in (0, 1)] == [st.BreakOff(60), st.BreakOff(60)]
 
@@ -404,7 +404,7 @@ def test_a_neckband_comes_between_the_shoulders(room: Any) -> None:
     made = room.knit(
         pieces,
         bands=((Band("neckband", "welt", along, room.here), sized),),
-        joins=((Join(*names, (0.0,), room.here, None, "linked"), sized_join),),
+        joins=((EdgeJoin(*names, (0.0,), room.here, None, "linked"), sized_join),),
         order=("seam 0", "neckband", "seam 1"),
     )
     names_of = [block.name for block in made.plans[0].blocks[2:]]

@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from walewright.counted.model import Phrase, SizedChart, SizedOpening, SizedRepeat, SizedZone
+from walewright.counted.model import ShapingPhrase, SizedChart, SizedOpening, SizedRepeat, SizedZone
 from walewright.knit import operations as op
 from walewright.knit import steps as st
 from walewright.knit.figures import carried
@@ -86,7 +86,7 @@ def test_a_chart_in_the_same_yarn_and_tension_needs_no_yarn(room: Any) -> None:
 
 
 def test_a_chart_goes_on_over_shaping(room: Any) -> None:
-    runs = (room.run(0, 20, Phrase((4,), (-1,), 3)),)
+    runs = (room.run(0, 20, ShapingPhrase((4,), (-1,), 3)),)
     chart = sized_chart(room, "lace", 0, 20, -7, 6)
     made = room.knit((room.piece("back", 16, 20, fabric="figured", charts=(chart,), left=runs),))
     rows = in_rows(made.works[0].blocks[0].operations)

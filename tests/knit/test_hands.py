@@ -7,7 +7,7 @@ import pytest
 from walewright.knit import operations as op
 from walewright.knit import steps as st
 from walewright.knit.hands import perform, rib_slots
-from walewright.knit.state import Part, State
+from walewright.knit.state import State, WaitingPart
 
 READY = State("back", first=-10, last=9, side="right", row=20)
 
@@ -134,7 +134,7 @@ def test_parts_wait_on_either_side_until_they_rejoin() -> None:
     assert gap.stitches == 17
     _, left = perform(gap, st.HoldPart("right", 2, 6))
     assert (left.first, left.last, left.held_left, left.held_right) == (-10, -2, 2, 0)
-    assert left.right == Part(2, 9, 0, 3)
+    assert left.right == WaitingPart(2, 9, 0, 3)
     _, none = perform(left, st.HoldPart("left", -8, -2))
     assert (none.stitches, none.waiting, none.last < none.first) == (17, 17, True)
     made, right = perform(none, st.ReturnPart("right", 2, 6))

@@ -7,8 +7,8 @@ from typing import Any
 import pytest
 
 from walewright.counted.model import (
-    Phrase,
     PickUp,
+    ShapingPhrase,
     SizedBand,
     SizedJoin,
     SizedOpening,
@@ -17,14 +17,14 @@ from walewright.counted.model import (
     SizedWedge,
     SizedZone,
 )
-from walewright.design.model import Band, EdgeName, Join, Way
+from walewright.design.model import Band, EdgeJoin, EdgeName, ShapingWay
 from walewright.knit import operations as op
 from walewright.knit import steps as st
 from walewright.knit.stages import rib_slots
 from walewright.knit.steps import shape
 
-FULL = Way("fashioned", 3)
-TWO = Way("fashioned", 3, 2)
+FULL = ShapingWay("fashioned", 3)
+TWO = ShapingWay("fashioned", 3, 2)
 
 
 def kinds(steps: Any) -> list[str]:
@@ -115,9 +115,9 @@ def test_gores_are_one_repeat_and_the_counter_goes_on(room: Any) -> None:
 
 def test_a_keyhole_rejoins_and_the_neck_goes_on_above_it(room: Any) -> None:
     keyhole = opening(
-        room, 10, 30, -2, 4, [Phrase((5,), (-1,), 2)], [Phrase((5,), (-1,), 2)], name="keyhole", width=8, rejoins=True
+        room, 10, 30, -2, 4, [ShapingPhrase((5,), (-1,), 2)], [ShapingPhrase((5,), (-1,), 2)], name="keyhole", width=8, rejoins=True
     )
-    neck = opening(room, 40, 60, -6, 12, [Phrase((2,), (-1,), 3)], [Phrase((2,), (-1,), 3)], name="neck", width=18)
+    neck = opening(room, 40, 60, -6, 12, [ShapingPhrase((2,), (-1,), 3)], [ShapingPhrase((2,), (-1,), 3)], name="neck", width=18)
     piece = room.piece(
         "back", 40, 60, openings=(keyhole, neck), end_way="waste", start_way="waste", start_edging="welt", edging_rows=12
     )
@@ -161,15 +161,22 @@ def test_a_closed_centre_goes_towards_the_right_part(room: Any) -> None:
 
 
 def test_a_vent_off_the_centre_closes_inwards(room: Any) -> None:
-    vent = opening(room, 0, 20, -9, 2, [Phrase((9,), (1,), 1)], [Phrase((9,), (1,), 1)], name="vent", width=0, rejoins=True)
+    vent = opening(
+        room, 0, 20, -9, 2, [ShapingPhrase((9,), (1,), 1)], [ShapingPhrase((9,), (1,), 1)], name="vent", width=0, rejoins=True
+    )
     made = room.knit((room.piece("skirt", 40, 30, openings=(vent,)),))
     assert not any(isinstance(s, st.CastOnBetween) for s in made.steps())
     assert made.edge("skirt", "end") == (40,)
 
 
 def test_a_neck_goes_to_the_top_while_the_raglan_goes_on(room: Any) -> None:
-    raglan = (room.run(0, 20, name="side"), room.run(20, 60, Phrase((2,), (-1,), 19), name="raglan", way=FULL))
-    edges = [Phrase((1,), (-3,), 1), Phrase((2,), (-2,), 2), Phrase((3,), (-1,), 1), Phrase((2,), (-1,), 2)]
+    raglan = (room.run(0, 20, name="side"), room.run(20, 60, ShapingPhrase((2,), (-1,), 19), name="raglan", way=FULL))
+    edges = [
+        ShapingPhrase((1,), (-3,), 1),
+        ShapingPhrase((2,), (-2,), 2),
+        ShapingPhrase((3,), (-1,), 1),
+        ShapingPhrase((2,), (-1,), 2),
+    ]
     neck = opening(room, 44, 60, -3, 6, edges, edges, name="neck", width=26)
     made = room.knit((room.piece("front", 84, 60, left=raglan, openings=(neck,), end_way="waste"),))
     knit = made.paragraph("Knit and shape")
@@ -183,7 +190,7 @@ def test_a_neck_goes_to_the_top_while_the_raglan_goes_on(room: Any) -> None:
 
 
 def test_a_v_neck_takes_the_odd_stitch_of_the_centre(room: Any) -> None:
-    slope = [Phrase((2,), (-1,), 8)]
+    slope = [ShapingPhrase((2,), (-1,), 8)]
     neck = opening(room, 20, 40, 0, 1, slope, slope, name="neck", width=17)
     made = room.knit((room.piece("front", 41, 40, openings=(neck,), odd=True, end_way="waste"),))
     assert st.NeedlesToWork(-20, 20, 41) in made.steps()
@@ -232,9 +239,9 @@ def test_an_eyelet_is_moved_towards_the_centre(room: Any) -> None:
 def test_a_crown_is_halved_twice_and_gathered(room: Any) -> None:
     crown = (
         room.run(0, 20),
-        room.run(20, 20, Phrase((0,), (-10,), 1), across=True),
+        room.run(20, 20, ShapingPhrase((0,), (-10,), 1), across=True),
         room.run(20, 26),
-        room.run(26, 26, Phrase((0,), (-5,), 1), across=True),
+        room.run(26, 26, ShapingPhrase((0,), (-5,), 1), across=True),
     )
     made = room.knit((room.piece("hat", 40, 26, left=crown, end_way="gathered"),))
     spread = [s for s in made.steps() if isinstance(s, st.SpreadEvenly)]
@@ -244,7 +251,7 @@ def test_a_crown_is_halved_twice_and_gathered(room: Any) -> None:
 
 
 def test_gathers_let_out_leave_empty_needles(room: Any) -> None:
-    runs = (room.run(0, 10), room.run(10, 10, Phrase((0,), (7,), 1), across=True), room.run(10, 30))
+    runs = (room.run(0, 10), room.run(10, 10, ShapingPhrase((0,), (7,), 1), across=True), room.run(10, 30))
     made = room.knit((room.piece("frill", 40, 30, left=runs),))
     assert made.edge("frill", "end") == (54,)
 
@@ -303,14 +310,14 @@ def test_an_edging_knitted_first_is_below_row_0(room: Any) -> None:
 
 
 def test_two_stitches_go_at_once_and_a_last_one_alone(room: Any) -> None:
-    runs = (room.run(0, 30, Phrase((4,), (-2,), 4), Phrase((4,), (-1,), 1), way=TWO),)
+    runs = (room.run(0, 30, ShapingPhrase((4,), (-2,), 4), ShapingPhrase((4,), (-1,), 1), way=TWO),)
     made = room.knit((room.piece("sleeve", 40, 30, left=runs),))
     assert repeats(made.steps())[0] == st.Repeat((st.KnitRows(4), st.Decrease("both ends", 2, 3)), 4)
     assert made.edge("sleeve", "end") == (22,)
 
 
 def test_two_at_once_with_one_prong_go_one_after_the_other(room: Any) -> None:
-    runs = (room.run(0, 30, Phrase((4,), (-2,), 4), way=Way("fashioned", 1, 2)),)
+    runs = (room.run(0, 30, ShapingPhrase((4,), (-2,), 4), way=ShapingWay("fashioned", 1, 2)),)
     made = room.knit((room.piece("sleeve", 40, 30, left=runs),))
     assert repeats(made.steps())[0].body[1] == st.Decrease("both ends", 2, 0)
 
@@ -320,9 +327,11 @@ def asymmetric(room: Any, side: str) -> Any:
     late = 1 if side == "left" else 0
     armhole = (
         room.run(0, 20, name="side"),
-        room.run(20, 50, Phrase((late,), (-4,), 1), Phrase((2,), (-2,), 2), Phrase((3,), (-1,), 3), name="armhole"),
+        room.run(
+            20, 50, ShapingPhrase((late,), (-4,), 1), ShapingPhrase((2,), (-2,), 2), ShapingPhrase((3,), (-1,), 3), name="armhole"
+        ),
     )
-    slope = (room.run(0, 50, Phrase((5,), (-1,), 6), name="front", way=FULL),)
+    slope = (room.run(0, 50, ShapingPhrase((5,), (-1,), 6), name="front", way=FULL),)
     left, right = (armhole, slope) if side == "left" else (slope, armhole)
     return room.piece(f"{side} front", 40, 50, left=left, right=right)
 
@@ -337,7 +346,7 @@ def test_a_front_and_its_mirror_image(room: Any) -> None:
 
 
 def test_edges_named_apart_but_shaped_alike_are_shaped_in_one_sentence(room: Any) -> None:
-    shaping = (Phrase((6,), (-1,), 4),)
+    shaping = (ShapingPhrase((6,), (-1,), 4),)
     left, right = ((room.run(0, 40, *shaping, name=name),) for name in ("one", "other"))
     made = room.knit((room.piece("panel", 40, 40, left=left, right=right),))
     assert repeats(made.steps()) == [st.Repeat((st.KnitRows(6), st.Decrease("both ends", 1, 0)), 4)]
@@ -361,7 +370,7 @@ def test_a_band_with_buttonholes_is_latched_below_and_above_them(room: Any) -> N
 def test_joins_carry_how_and_how_much_longer(room: Any) -> None:
     one, other = (room.piece(name, 40, rows, left=(room.run(0, rows, name="side"),)) for name, rows in (("one", 36), ("other", 30)))
     names = (EdgeName("one", "side"),), (EdgeName("other", "side"),)
-    join = Join(*names, (0.5,), room.here, (2.0,), "gathered")
+    join = EdgeJoin(*names, (0.5,), room.here, (2.0,), "gathered")
     sized = SizedJoin(*names, 36, 30, 12.0, 10.0, 0.5, room.here, 2.0, "gathered")
     made = room.knit((one, other), joins=((join, sized),))
     assert {(sewn.easing_mm, sewn.longer_mm, sewn.way) for sewn in made.works[0].joins} == {(5, 20, "gathered")}
@@ -369,8 +378,8 @@ def test_joins_carry_how_and_how_much_longer(room: Any) -> None:
 
 def test_all_sizes_keep_one_structure(room: Any) -> None:
     def front(rounds: int, gap: int) -> Any:
-        raglan = (room.run(0, 20, name="side"), room.run(20, 60, Phrase((2,), (-1,), rounds), name="raglan", way=FULL))
-        edges = [Phrase((1,), (-3,), 1), Phrase((gap,), (-1,), 3)]
+        raglan = (room.run(0, 20, name="side"), room.run(20, 60, ShapingPhrase((2,), (-1,), rounds), name="raglan", way=FULL))
+        edges = [ShapingPhrase((1,), (-3,), 1), ShapingPhrase((gap,), (-1,), 3)]
         return room.piece(
             "front", 66, 60, left=raglan, openings=(opening(room, 44, 60, -3, 6, edges, edges, name="neck", width=18),)
         )
@@ -386,8 +395,8 @@ def test_all_sizes_keep_one_structure(room: Any) -> None:
 
 
 def test_one_size_alone_is_told_row_by_row(room: Any) -> None:
-    raglan = (room.run(0, 20, name="side"), room.run(20, 60, Phrase((2,), (-1,), 19), name="raglan", way=FULL))
-    edges = [Phrase((1,), (-3,), 1), Phrase((4,), (-1,), 3)]
+    raglan = (room.run(0, 20, name="side"), room.run(20, 60, ShapingPhrase((2,), (-1,), 19), name="raglan", way=FULL))
+    edges = [ShapingPhrase((1,), (-3,), 1), ShapingPhrase((4,), (-1,), 3)]
     front = room.piece("front", 66, 60, left=raglan, openings=(opening(room, 44, 60, -3, 6, edges, edges, name="neck", width=18),))
     alone, among = room.knit((front,)), room.knit((front,), (front,))
     assert not any(isinstance(s, st.Together) for s in alone.paragraph("Right half", 0))
@@ -398,13 +407,13 @@ def marked(made: Any) -> list[st.Step]:
     return [step for step in made.steps() if isinstance(step, st.MarkEdges)]
 
 
-def joined(room: Any, *edges: str) -> tuple[tuple[Join, SizedJoin], ...]:
+def joined(room: Any, *edges: str) -> tuple[tuple[EdgeJoin, SizedJoin], ...]:
     """Each edge of the front sewn to itself: all that counts here is that it is named."""
     found = []
     for edge in edges:
         names = ((EdgeName("front", edge),), (EdgeName("front", edge),))
         sized = SizedJoin(*names, None, None, 10.0, 10.0, 0.0, room.here, 0.0, "sewn")
-        found.append((Join(*names, (0.0,), room.here, None, "sewn"), sized))
+        found.append((EdgeJoin(*names, (0.0,), room.here, None, "sewn"), sized))
     return tuple(found)
 
 

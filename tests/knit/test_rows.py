@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from walewright.design.model import Cell, Chart, Key, Origin
+from walewright.design.model import Cell, CellKey, Chart, Origin
 from walewright.knit import operations as op
 from walewright.knit import steps as st
 from walewright.knit.hands import perform
@@ -34,7 +34,7 @@ CELLS = {
     "b": Cell("knit", "blue"),
     "r": Cell("knit", "red"),
 }
-KEY = tuple(Key(symbol, cell, HERE) for symbol, cell in CELLS.items())
+KEY = tuple(CellKey(symbol, cell, HERE) for symbol, cell in CELLS.items())
 
 
 def chart(

@@ -6,8 +6,8 @@ from typing import Any
 
 import pytest
 
-from walewright.counted.model import Phrase, SizedOpening, SizedSlot, SizedZone
-from walewright.design.model import Way
+from walewright.counted.model import ShapingPhrase, SizedOpening, SizedSlot, SizedZone
+from walewright.design.model import ShapingWay
 from walewright.knit import operations as op
 from walewright.knit import steps as st
 from walewright.knit.parting import MOST_HELD
@@ -68,7 +68,7 @@ def test_a_hole_parts_the_stages(room: Any) -> None:
 
 
 def test_columns_are_latched_up_before_they_fall_out_of_the_width(room: Any) -> None:
-    runs = (room.run(0, 40, Phrase((5,), (-1,), 7)),)
+    runs = (room.run(0, 40, ShapingPhrase((5,), (-1,), 7)),)
     made = room.knit((room.piece("yoke", 40, 40, fabric="rib", left=runs),))
     (step,) = staged(made)
     assert isinstance(step, st.LatchInStages)
@@ -79,7 +79,7 @@ def test_columns_are_latched_up_before_they_fall_out_of_the_width(room: Any) -> 
 
 
 def test_a_fashioned_edge_disturbs_as_many_columns_as_the_tool_moves(room: Any) -> None:
-    runs = (room.run(0, 40, Phrase((10,), (-1,), 2), way=Way("fashioned", 3)),)
+    runs = (room.run(0, 40, ShapingPhrase((10,), (-1,), 2), way=ShapingWay("fashioned", 3)),)
     made = room.knit((room.piece("yoke", 40, 40, fabric="rib", left=runs),))
     # At row 10 the tool moves L 20 to L 18 on to L 17: that column can be dropped no deeper afterwards.
     assert [told for told in latched(made) if told[0] == -17][:2] == [(-17, 10, False), (-17, 2, False)]
@@ -87,7 +87,7 @@ def test_a_fashioned_edge_disturbs_as_many_columns_as_the_tool_moves(room: Any) 
 
 
 def test_columns_that_come_to_work_are_as_deep_as_they_are(room: Any) -> None:
-    runs = (room.run(0, 30, Phrase((5,), (3,), 2)),)
+    runs = (room.run(0, 30, ShapingPhrase((5,), (3,), 2)),)
     made = room.knit((room.piece("yoke", 40, 30, fabric="rib", left=runs),))
     assert sum(rows for slot, rows, _ in latched(made) if slot == -2) == 30
     assert 0 < sum(rows for slot, rows, _ in latched(made) if slot == -23) < 30

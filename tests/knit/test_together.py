@@ -9,7 +9,7 @@ from walewright.knit import steps as st
 from walewright.knit.at_once import crowds, told
 from walewright.knit.hands import perform
 from walewright.knit.merging import merged
-from walewright.knit.order import Group, Move, Rank, Stretch
+from walewright.knit.order import Group, Move, Rank, RowStretch
 from walewright.knit.state import State
 
 RAGLAN = st.Decrease("right end", 1, 2)
@@ -22,8 +22,8 @@ def every(track: str, number: int, start: int, gap: int, times: int, step: st.St
     return Group((track, number), start, moves[-1].row, moves, st.Repeat((st.KnitRows(gap), step), times))
 
 
-def stretch(*groups: Group) -> Stretch:
-    return Stretch(0, 40, groups)
+def stretch(*groups: Group) -> RowStretch:
+    return RowStretch(0, 40, groups)
 
 
 OUTER, INNER = every("outer", 0, 0, 4, 3, RAGLAN), every("gap right neck", 0, 2, 3, 2, NECK)
@@ -42,7 +42,7 @@ def test_what_falls_between_is_taken_in() -> None:
 
 
 def test_a_stretch_worked_several_times_has_none() -> None:
-    assert crowds([Stretch(0, 40, (OUTER, INNER), times=3)]) == ()
+    assert crowds([RowStretch(0, 40, (OUTER, INNER), times=3)]) == ()
 
 
 def test_each_track_counts_all_the_rows() -> None:
@@ -92,6 +92,6 @@ def test_what_began_before_the_stretch_goes_on_in_rounds() -> None:
     rows = (3, 5, 8, 10, 13, 15, 18, 20)
     group = Group(("outer", 0), 0, 20, tuple(Move(r, Rank.SHAPE, RAGLAN) for r in rows), st.Repeat(body, 4))
     neck = every("gap right neck", 0, 10, 2, 3, NECK)
-    together = told(Stretch(9, 40, (group, neck)), frozenset({group.key, neck.key}))
+    together = told(RowStretch(9, 40, (group, neck)), frozenset({group.key, neck.key}))
     assert together is not None
     assert together.tracks[0].steps == (st.Repeat((st.KnitRows(1), RAGLAN), 1), st.Repeat(body, 2), st.KnitRows(0))

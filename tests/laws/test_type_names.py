@@ -8,88 +8,6 @@ from collections.abc import Iterator
 
 from tests.laws.code_tree import dotted, modules, tree
 
-TO_BE_RENAMED = frozenset(
-    [
-        "Across",
-        "Band",
-        "Block",
-        "Buttonholes",
-        "Cell",
-        "Change",
-        "Chart",
-        "Cloth",
-        "Column",
-        "Cord",
-        "Corner",
-        "Counts",
-        "Course",
-        "Crossed",
-        "Drawing",
-        "Edge",
-        "Edges",
-        "Edging",
-        "Ends",
-        "Entry",
-        "Fabric",
-        "Finished",
-        "Gap",
-        "Graded",
-        "Hung",
-        "InForce",
-        "Join",
-        "Key",
-        "Kind",
-        "Lap",
-        "Line",
-        "Loop",
-        "Machine",
-        "Made",
-        "Mark",
-        "Measure",
-        "Measured",
-        "Motif",
-        "Move",
-        "Named",
-        "Opening",
-        "Outline",
-        "Part",
-        "Pattern",
-        "Phrase",
-        "Piece",
-        "Place",
-        "Reach",
-        "RepeatStretch",
-        "Rows",
-        "Run",
-        "Said",
-        "Seam",
-        "Section",
-        "Shape",
-        "Sheet",
-        "Side",
-        "Sides",
-        "SizeTable",
-        "Slot",
-        "Span",
-        "Stretch",
-        "Stripe",
-        "Stripes",
-        "Tally",
-        "Text",
-        "Told",
-        "Track",
-        "Uses",
-        "Way",
-        "Wedge",
-        "Yarn",
-        "Zone",
-        "_Found",
-        "_Search",
-        "_State",
-    ]
-)
-"""Names that are still given twice. Many are a statement in `source` and what it means in `design`."""
-
 
 def types(module: ast.Module) -> Iterator[str]:
     """Classes and aliases of the module's top level: names in capitals throughout are values."""
@@ -111,11 +29,7 @@ def twice() -> dict[str, list[str]]:
 
 
 def test_no_type_has_the_name_of_another() -> None:
-    assert {name: where for name, where in twice().items() if name not in TO_BE_RENAMED} == {}
-
-
-def test_what_has_been_renamed_is_an_exception_no_more() -> None:
-    assert TO_BE_RENAMED - twice().keys() == set()
+    assert twice() == {}
 
 
 def test_the_law_sees_classes_and_aliases() -> None:

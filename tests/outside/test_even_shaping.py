@@ -9,13 +9,13 @@ import pytest
 from PIL import Image, ImageDraw
 
 from tests.outside.worked import PER_INCH, garment, moves, proven
-from walewright.counted.model import Phrase
+from walewright.counted.model import ShapingPhrase
 from walewright.solve.edges.curves import straight, targets
 from walewright.solve.schedule.schedule import ALLOWED_BEYOND, Taper, deviation, least_deviation
 from walewright.solve.schedule.structure import phrase_schedules
 
 
-def rows_of(phrases: tuple[Phrase, ...]) -> list[int]:
+def rows_of(phrases: tuple[ShapingPhrase, ...]) -> list[int]:
     found, row = [], 0
     for phrase in phrases:
         for _ in range(phrase.times):
@@ -37,7 +37,7 @@ def closing(moves: int, rows: int) -> Taper:
     return Taper(moves, rows, line, (*range(1, rows - rows // moves + 1), rows))
 
 
-def made(taper: Taper) -> tuple[Phrase, ...]:
+def made(taper: Taper) -> tuple[ShapingPhrase, ...]:
     found = phrase_schedules([taper], [1])
     assert found is not None
     return found[0]

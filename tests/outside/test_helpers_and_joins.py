@@ -9,7 +9,7 @@ from itertools import groupby, pairwise
 import pytest
 
 from tests.outside.worked import compiled, knitted, proven
-from walewright.bed.loops import Kind
+from walewright.bed.loops import LoopKind
 from walewright.knit import operations as op
 from walewright.pipeline import Outcome
 from walewright.report.english import in_english
@@ -213,7 +213,7 @@ piece welt in rib
 """
     )
     fabric = knitted(outcome, "welt")
-    rows = Counter(fabric.slots[loop] for loop, kind in enumerate(fabric.kinds) if kind == Kind.KNIT and fabric.faces[loop])
+    rows = Counter(fabric.slots[loop] for loop, kind in enumerate(fabric.kinds) if kind == LoopKind.KNIT and fabric.faces[loop])
     slots = sorted(rows)
     assert set(rows.values()) == {20}
     # From the middle outwards, so at the middle two turned wales are as far apart as the two halves begin.

@@ -8,7 +8,7 @@ from itertools import pairwise
 import pytest
 
 from tests.outside.worked import PER_INCH, knitted, proven
-from walewright.bed import Fabric
+from walewright.bed import KnitFabric
 
 PIECE = """
 piece part in plain{odd}
@@ -19,25 +19,25 @@ piece part in plain{odd}
 """
 
 
-def part(levels: str, start: int, *edges: str, stitches: float = 28, rows: float = 40) -> Fabric:
+def part(levels: str, start: int, *edges: str, stitches: float = 28, rows: float = 40) -> KnitFabric:
     """A piece with those edges, as the bed knitted it; an odd number of stitches has one at the centre."""
     odd = ", centre stitch" if start % 2 else ""
     lines = "\n".join(f"    {edge}" for edge in edges)
     return knitted(proven(PIECE.format(levels=levels, start=start, edges=lines, odd=odd), stitches, rows), "part")
 
 
-def widths(fabric: Fabric) -> list[int]:
+def widths(fabric: KnitFabric) -> list[int]:
     """Needles from edge to edge at each row, from the first."""
     ends = [(fabric.outer_end(row, "left"), fabric.outer_end(row, "right")) for row in range(1, fabric.rows + 1)]
     return [right - left + 1 for left, right in ends if left is not None and right is not None]
 
 
-def shaped(fabric: Fabric) -> list[tuple[int, int]]:
+def shaped(fabric: KnitFabric) -> list[tuple[int, int]]:
     """(rows knitted before it, stitches more or, negative, fewer) for each row that is wider or narrower than the last."""
     return [(row, b - a) for row, (a, b) in enumerate(pairwise(widths(fabric)), 1) if a != b]
 
 
-def gaps(fabric: Fabric) -> Counter[int]:
+def gaps(fabric: KnitFabric) -> Counter[int]:
     """How often so many rows lie between two shapings, those before the first among them."""
     return Counter(b - a for a, b in pairwise([0, *(row for row, _ in shaped(fabric))]))
 

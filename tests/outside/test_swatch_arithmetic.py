@@ -10,7 +10,7 @@ from walewright.design.findings import Findings
 from walewright.design.model import Fabric, Origin, Yarn
 from walewright.design.reading.given import read_tension
 from walewright.design.reading.materials import fabric
-from walewright.design.reading.places import Place
+from walewright.design.reading.places import AmountPlace
 from walewright.design.reading.units import STITCHES
 from walewright.design.reading.values import Scope
 from walewright.pipeline import compile
@@ -26,7 +26,7 @@ def knitted(stitches: float, rows: float, width: float, height: float, unit: str
     """A fabric with that swatch, read as a source's swatch line is."""
     block = syntax.Swatch(Number(stitches, "stitches"), Number(rows, "rows"), Number(width, unit), Number(height, unit))
     findings = Findings()
-    made = fabric(syntax.Fabric("plain", (syntax.Stitch("stocking stitch", "wool", "4"), block)), {"wool": YARN}, {}, findings)
+    made = fabric(syntax.FabricBlock("plain", (syntax.Stitch("stocking stitch", "wool", "4"), block)), {"wool": YARN}, {}, findings)
     assert findings.all() == ()
     assert made is not None
     return made
@@ -38,14 +38,14 @@ def stitches(cloth: Fabric, width: float, unit: str = "cm") -> float:
 
 def rows(cloth: Fabric, height: float, unit: str = "cm") -> float:
     findings = Findings()
-    height_cm = Place(Scope(findings, ("M",), {}, {}), findings, cloth).up(Number(height, unit), said("height"))
+    height_cm = AmountPlace(Scope(findings, ("M",), {}, {}), findings, cloth).up(Number(height, unit), said("height"))
     assert height_cm is not None
     return height_cm[0] * cloth.rows_per_cm
 
 
 def across(cloth: Fabric, expression: syntax.Expr) -> float:
     findings = Findings()
-    width = Place(Scope(findings, ("M",), {}, {}), findings, cloth).across(expression, said("width"))
+    width = AmountPlace(Scope(findings, ("M",), {}, {}), findings, cloth).across(expression, said("width"))
     assert width is not None
     return width[0]
 

@@ -5,10 +5,10 @@ from __future__ import annotations
 import pytest
 
 from tests.outside.worked import PER_INCH, WIDE, knitted, proven
-from walewright.bed import Fabric
+from walewright.bed import KnitFabric
 
 
-def charted(row: str, repeat: str, wide: str, odd: bool, edge: int = 0, stitches: float = 28, bed: str = "fine") -> Fabric:
+def charted(row: str, repeat: str, wide: str, odd: bool, edge: int = 0, stitches: float = 28, bed: str = "fine") -> KnitFabric:
     """A panel in a chart of one kind of row, knitted in whole repeats."""
     outcome = proven(
         f"""
@@ -34,7 +34,7 @@ piece panel in charted{", centre stitch" if odd else ""}
     return knitted(outcome, "panel")
 
 
-def marked(fabric: Fabric, row: int = 20) -> str:
+def marked(fabric: KnitFabric, row: int = 20) -> str:
     """A row as it was knitted, "-" for each wale that was re-formed on the other face."""
     (course,) = fabric.passes(row)
     return "".join("-" if fabric.faces[loop] else "." for loop in range(course.first_loop, course.first_loop + course.count))

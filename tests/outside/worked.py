@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from walewright.bed import Fabric
+from walewright.bed import KnitFabric
 from walewright.cli.sources import shipped
 from walewright.counted.model import SizedGarment, SizedRun
 from walewright.design import Changes
@@ -66,7 +66,7 @@ def garment(body: str, stitches: float = 28, rows: float = 40, bed: str = "fine"
     return outcome.counts.sizes[0]
 
 
-def knitted(outcome: Outcome, block: str, size: int = 0) -> Fabric:
+def knitted(outcome: Outcome, block: str, size: int = 0) -> KnitFabric:
     """A block as the bed knitted it."""
     return next(fabric for fabric in outcome.results[size].fabrics if fabric.name == block)
 

@@ -167,7 +167,7 @@ def test_the_schema_knows_every_operation_and_its_fields(operation: object) -> N
 
 def test_everything_that_a_piece_can_have_is_told() -> None:
     from walewright.counted.model import (
-        Phrase,
+        ShapingPhrase,
         SizedChart,
         SizedOpening,
         SizedPiece,
@@ -177,11 +177,11 @@ def test_everything_that_a_piece_can_have_is_told() -> None:
         SizedWedge,
         SizedZone,
     )
-    from walewright.design.model import Origin, Way
+    from walewright.design.model import Origin, ShapingWay
 
     at = Origin("by hand")
-    run = SizedRun("side", 0, 40, (Phrase((4,), (-2,), 3),), Way("fashioned", 2, 2), at)
-    across = SizedRun("", 40, 40, (Phrase((0,), (-4,), 1),), Way("simple"), at, across=True)
+    run = SizedRun("side", 0, 40, (ShapingPhrase((4,), (-2,), 3),), ShapingWay("fashioned", 2, 2), at)
+    across = SizedRun("", 40, 40, (ShapingPhrase((0,), (-4,), 1),), ShapingWay("simple"), at, across=True)
     opening = SizedOpening(
         "pocket", 10, 6, 6, run, at, to_row=20, first=-9, taken="cast-off", rejoins=True, left=(run,), right=(run,)
     )
@@ -232,13 +232,17 @@ def test_everything_that_a_piece_can_have_is_told() -> None:
 
 
 def test_a_chart_is_told_with_the_meaning_of_its_symbols() -> None:
-    from walewright.design.model import Cell, Chart, Key, Origin
+    from walewright.design.model import Cell, CellKey, Chart, Origin
 
     at = Origin("by hand")
     chart = Chart(
         "cable",
         ("..XX", "...n"),
-        (Key(".", Cell("knit"), at), Key("X", Cell("cross", cross=1, hung_first="left"), at), Key("n", Cell("knit", "navy"), at)),
+        (
+            CellKey(".", Cell("knit"), at),
+            CellKey("X", Cell("cross", cross=1, hung_first="left"), at),
+            CellKey("n", Cell("knit", "navy"), at),
+        ),
         1,
         2,
         1,

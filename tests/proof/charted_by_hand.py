@@ -5,9 +5,22 @@ from __future__ import annotations
 from dataclasses import replace
 
 from tests.bed.by_hand import BED, Ops, rows
-from walewright.bed import Fabric, knit
+from walewright.bed import KnitFabric, knit
 from walewright.counted.model import SizedChart, SizedGarment, SizedPiece, SizedRun
-from walewright.design.model import Cell, Chart, Design, EdgeRun, Key, Level, Machine, Motif, Origin, Piece, Way, Yarn
+from walewright.design.model import (
+    Cell,
+    CellKey,
+    Chart,
+    Design,
+    EdgeRun,
+    Level,
+    MachineProfile,
+    Motif,
+    Origin,
+    Piece,
+    ShapingWay,
+    Yarn,
+)
 from walewright.design.model import Fabric as Knit
 from walewright.knit.operations import Block, CastOff, CastOn, IntoWork, MoveCarriage, SetCounter, Transfer, UseYarn, Work
 
@@ -18,8 +31,8 @@ PLAIN = Knit("plain", "stocking stitch", 0, "wool", "4", 13, 18.5, 10.0, 10.0, 2
 LACE = replace(PLAIN, name="lace", stitch="chart", chart="eyelets", edge=1, swatch_grams=24.0, origin=LACE_PLACE)
 
 
-def key(symbol: str, kind: str, **more: object) -> Key:
-    return Key(symbol, replace(Cell(kind), **more), HERE)
+def key(symbol: str, kind: str, **more: object) -> CellKey:
+    return CellKey(symbol, replace(Cell(kind), **more), HERE)
 
 
 EYELETS = Chart(
@@ -40,22 +53,22 @@ SIZED = SizedPiece(
     start=12,
     levels=(("hem", 0), ("top", 10)),
     rows=10,
-    left=(SizedRun("", 0, 10, (), Way("simple"), HERE),),
-    right=(SizedRun("", 0, 10, (), Way("simple"), HERE),),
+    left=(SizedRun("", 0, 10, (), ShapingWay("simple"), HERE),),
+    right=(SizedRun("", 0, 10, (), ShapingWay("simple"), HERE),),
     openings=(),
     wedges=(),
     edging_rows=0,
     widest=12,
     charts=(PLACED,),
 )
-_EDGE = (EdgeRun("", "top", "straight", (0.0,), (0.0,), 0, Way("simple"), HERE),)
+_EDGE = (EdgeRun("", "top", "straight", (0.0,), (0.0,), 0, ShapingWay("simple"), HERE),)
 DESIGN = Design(
     file="by hand",
     title="by hand",
     texts=(),
     sizes=("one",),
     measurements=(),
-    machine=Machine("bulky", "bulky", 40, 9.0, (1, 2, 3), 8, "", HERE),
+    machine=MachineProfile("bulky", "bulky", 40, 9.0, (1, 2, 3), 8, "", HERE),
     yarns=(Yarn("wool", "wool", 100.0, 120.0, HERE), Yarn("navy", "navy wool", 100.0, 120.0, HERE)),
     fabrics=(PLAIN, LACE),
     edgings=(),
@@ -97,7 +110,7 @@ def garment(sized: SizedPiece = SIZED) -> SizedGarment:
     return SizedGarment("one", (sized,), (), (), ())
 
 
-def knitted(ops: Ops, name: str = "cloth") -> Fabric:
+def knitted(ops: Ops, name: str = "cloth") -> KnitFabric:
     result = knit(Work("one", (Block(name, tuple(ops)),)), BED)
     assert result.faults == ()
     return result.fabrics[0]

@@ -8,7 +8,7 @@ import pytest
 
 from tests.bed.by_hand import rows
 from tests.proof.charted_by_hand import BEGIN, DESIGN, END, HERE, PLACED, SIZED, garment, key, knitted
-from walewright.bed import Fabric
+from walewright.bed import KnitFabric
 from walewright.design.model import Chart, Design
 from walewright.knit.operations import PictureRow
 from walewright.proof.bobbins import SPARE, TAIL_CM, bobbins
@@ -20,7 +20,7 @@ DRAWN: Design = replace(DESIGN, charts=(SPOT,))
 AT = replace(PLACED, chart="spot", fabric="", area="panel", from_row=2, to_row=6, first=-2, last=1, start=-2)
 
 
-def picture() -> Fabric:
+def picture() -> KnitFabric:
     blocks = (("wool", -6, -3), ("navy", -2, 1), ("wool", 2, 5))
     drawn = [PictureRow("left" if i % 2 == 0 else "right", "4", blocks) for i in range(4)]
     return knitted([*BEGIN, *rows(2, "left"), *drawn, *rows(4, "left"), *END])

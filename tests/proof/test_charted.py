@@ -7,9 +7,9 @@ from dataclasses import replace
 import pytest
 
 from tests.proof.charted_by_hand import DESIGN, HERE, PLACED, SIZED, knitted, lace
-from walewright.counted.model import Phrase, SizedChart, SizedGarment, SizedJoin, SizedPiece, SizedRun, SizedWedge
+from walewright.counted.model import ShapingPhrase, SizedChart, SizedGarment, SizedJoin, SizedPiece, SizedRun, SizedWedge
 from walewright.counted.needles import moved_in
-from walewright.design.model import Design, EdgeName, Way
+from walewright.design.model import Design, EdgeName, ShapingWay
 from walewright.proof.charted import charts, matches
 
 
@@ -52,7 +52,7 @@ def test_a_panel_lies_within_the_row() -> None:
 
 
 def test_an_end_moved_in_the_very_row_lies_where_it_was_or_where_it_goes() -> None:
-    run = SizedRun("", 2, 10, (Phrase((0,), (-2,), 1),), Way("simple"), HERE)
+    run = SizedRun("", 2, 10, (ShapingPhrase((0,), (-2,), 1),), ShapingWay("simple"), HERE)
     moved, held = replace(SIZED, left=(run,)), replace(SIZED, wedges=(SizedWedge("wedge", "left", 2, (2, 2), HERE),))
     for sized in (moved, held):
         # The bed has the end two stitches further in than counted, as after the move; or where it is counted, as before it.

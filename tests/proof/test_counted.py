@@ -9,10 +9,10 @@ import pytest
 
 from tests.bed.by_hand import BED, Ops, again, apart_and_together, rows
 from tests.proof import charted_by_hand as by_chart
-from walewright.bed import Fabric, knit
+from walewright.bed import KnitFabric, knit
 from walewright.counted import CountedPiece, counted_piece
 from walewright.counted.model import (
-    Phrase,
+    ShapingPhrase,
     SizedOpening,
     SizedPiece,
     SizedRepeat,
@@ -21,7 +21,20 @@ from walewright.counted.model import (
     SizedWedge,
     SizedZone,
 )
-from walewright.design.model import Design, EdgeRun, Edging, Level, Machine, Opening, Origin, Piece, Slot, Way, Wedge, Yarn
+from walewright.design.model import (
+    Design,
+    EdgeRun,
+    Edging,
+    Level,
+    MachineProfile,
+    Opening,
+    Origin,
+    Piece,
+    ShapingWay,
+    Slot,
+    Wedge,
+    Yarn,
+)
 from walewright.design.model import Fabric as Knit
 from walewright.guide.english.measure_words import measure_words
 from walewright.knit.operations import (
@@ -52,12 +65,12 @@ from walewright.proof.model import Measure
 from walewright.solve.sized.deviations import deviations
 
 HERE = Origin("by hand")
-SIMPLE = Way("simple")
+SIMPLE = ShapingWay("simple")
 PLAIN = Knit("plain", "stocking stitch", 0, "wool", "4", 13, 18.5, 10.0, 10.0, 20.0, HERE)
 RIB = Knit("rib", "latched rib", 3, "wool", "2", 14, 20, 10.0, 10.0, 20.0, HERE)
 
 
-def run(name: str, from_row: int, to_row: int, *phrases: Phrase, across: bool = False) -> SizedRun:
+def run(name: str, from_row: int, to_row: int, *phrases: ShapingPhrase, across: bool = False) -> SizedRun:
     return SizedRun(name, from_row, to_row, phrases, SIMPLE, HERE, across)
 
 
@@ -96,8 +109,8 @@ def bag() -> Ops:
     ]
 
 
-IN = Phrase((2,), (-1,), 1)
-HALF = Phrase((0,), (-4,), 1)
+IN = ShapingPhrase((2,), (-1,), 1)
+HALF = ShapingPhrase((0,), (-4,), 1)
 OUTER = (run("side", 0, 26), run("", 26, 26, HALF, across=True), run("", 26, 28))
 GAP = SizedOpening(
     "gap", 18, 2, 4, run("gap", 18, 24, IN), HERE, 24, 1, "waste", True, (run("gap", 18, 24, IN),), (run("gap", 18, 24, IN),)
@@ -190,7 +203,7 @@ DESIGN = Design(
     texts=(),
     sizes=("one",),
     measurements=(),
-    machine=Machine("bulky", "bulky", 40, 9.0, (1, 2, 3), 8, "", HERE),
+    machine=MachineProfile("bulky", "bulky", 40, 9.0, (1, 2, 3), 8, "", HERE),
     yarns=(Yarn("wool", "wool", 100.0, 120.0, HERE),),
     fabrics=(PLAIN, RIB),
     edgings=(Edging("cuff", "rib", (2.0,), "first", "chain", HERE),),
@@ -203,13 +216,13 @@ DESIGN = Design(
 MADE = {"bag": (BAG, bag), "hat": (HAT, hat)}
 
 
-def knitted(name: str, ops: Ops) -> Fabric:
+def knitted(name: str, ops: Ops) -> KnitFabric:
     result = knit(Work("one", (Block(name, tuple(ops)),)), BED)
     assert result.faults == ()
     return result.fabrics[0]
 
 
-def differences(sized: SizedPiece, fabric: Fabric) -> list[tuple[str, int, int]]:
+def differences(sized: SizedPiece, fabric: KnitFabric) -> list[tuple[str, int, int]]:
     return [told for told in as_counted(counted_piece(DESIGN, sized), fabric) if told[1] != told[2]]
 
 
@@ -233,13 +246,15 @@ def first_of(sized: SizedPiece, field: str, **changed: object) -> SizedPiece:
 
 LATE = (run("side", 0, 28), run("", 28, 28, HALF, across=True))
 EARLY = (run("side", 0, 25), run("", 25, 25, HALF, across=True), run("", 25, 28))
-LATER = Phrase((4,), (-1,), 1)
+LATER = ShapingPhrase((4,), (-1,), 1)
 MISCOUNTED: dict[str, SizedPiece] = {
     "start": replace(BAG, start=18),
     "one row more": replace(BAG, rows=29),
-    "an increase never made": replace(BAG, left=(run("side", 0, 26, Phrase((8,), (1,), 1)), *OUTER[1:])),
-    "moves that cancel out": replace(BAG, right=(run("side", 0, 26, Phrase((8, 8), (1, -1), 1)), *OUTER[1:])),
-    "hung back on more needles": replace(BAG, left=(OUTER[0], run("", 26, 26, Phrase((0,), (-3,), 1), across=True), OUTER[2])),
+    "an increase never made": replace(BAG, left=(run("side", 0, 26, ShapingPhrase((8,), (1,), 1)), *OUTER[1:])),
+    "moves that cancel out": replace(BAG, right=(run("side", 0, 26, ShapingPhrase((8, 8), (1, -1), 1)), *OUTER[1:])),
+    "hung back on more needles": replace(
+        BAG, left=(OUTER[0], run("", 26, 26, ShapingPhrase((0,), (-3,), 1), across=True), OUTER[2])
+    ),
     "hung back two rows later": replace(BAG, left=LATE, right=LATE),
     "hung back one row earlier": replace(BAG, left=EARLY),
     "parting two rows later": gap(row=20),
@@ -368,7 +383,7 @@ def test_knitting_that_was_not_counted_is_told(what: str) -> None:
 # ----------------------------------------------------------------- measures
 
 
-def measured(of: CountedPiece, fabric: Fabric) -> tuple[Measure, ...]:
+def measured(of: CountedPiece, fabric: KnitFabric) -> tuple[Measure, ...]:
     return measures(of, fabric, 0, tuple(deviations(of.design, of.piece, of.sized, 0)))
 
 

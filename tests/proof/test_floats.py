@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 
 from tests.proof.charted_by_hand import DESIGN, LACE_PLACE, MOTIF_PLACE, PLACED, SIZED, garment, knitted, lace
-from walewright.bed import Fabric
+from walewright.bed import KnitFabric
 from walewright.bed.model import Float
 from walewright.counted.model import SizedPiece
 from walewright.proof.floats import LONGEST_CM, LONGEST_STITCHES, LongFloat, float_warnings, long_floats
@@ -15,7 +15,7 @@ from walewright.report.english import in_english
 from walewright.report.model import Severity
 
 
-def with_floats(*floats: Float, fabric: str = "") -> Fabric:
+def with_floats(*floats: Float, fabric: str = "") -> KnitFabric:
     made = knitted(lace())
     return replace(made, floats=floats, courses=tuple(replace(c, fabric=fabric) for c in made.courses))
 

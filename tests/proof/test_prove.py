@@ -8,7 +8,7 @@ import pytest
 
 from tests.whole.garment import SHIPPED, regraded, tidewrack
 from walewright.bed import Bed, BedResult, Fault, Gauge, knit
-from walewright.counted.model import Phrase
+from walewright.counted.model import ShapingPhrase
 from walewright.design import Changes
 from walewright.knit.operations import Pass, Work
 from walewright.pipeline import Outcome, compile
@@ -93,7 +93,7 @@ def test_shaping_at_the_wrong_edge_is_refused(sound: Outcome) -> None:
     sleeve = garment.piece("sleeve")
     # One stitch less at the left and one more at the right: as wide as knitted, and not the same piece.
     left, right = sleeve.left[0], sleeve.right[0]
-    extra = Phrase((1,), (1,), 1)
+    extra = ShapingPhrase((1,), (1,), 1)
     lopsided = replace(
         sleeve,
         left=(replace(left, phrases=(*left.phrases, replace(extra, by=(-1,)))), *sleeve.left[1:]),

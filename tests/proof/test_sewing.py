@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 
 from tests.proof.charted_by_hand import DESIGN, END, HERE, knitted, lace
-from walewright.design.model import EdgeName, Join
+from walewright.design.model import EdgeJoin, EdgeName
 from walewright.glue.model import Glued, Place, Seam
 from walewright.knit.operations import NameEdge
 from walewright.proof.sewing import seams_cm
@@ -18,7 +18,7 @@ def sewn(*pairs: tuple[str, str], way: str = "sewn", copies: int = 1) -> dict[st
     ops = [*lace()[: -len(END)], *END, NameEdge("side", "outer", 0, 10)]
     fabrics = {name: replace(knitted(ops, name), copies=copies) for name in ("cloth", "back")}
     name = (EdgeName("cloth", "side"),)
-    design = replace(DESIGN, joins=(Join(name, name, (0.0,), HERE, None, way),))
+    design = replace(DESIGN, joins=(EdgeJoin(name, name, (0.0,), HERE, None, way),))
 
     def place(text: str, copy: int) -> Place:
         owner, edge = text.split(" ", 1)

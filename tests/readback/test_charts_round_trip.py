@@ -13,7 +13,7 @@ from walewright.knit import expand
 from walewright.knit import operations as op
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan
-from walewright.readback.charts import Drawing, Mark
+from walewright.readback.charts import Mark, ReadChart
 
 
 def printed(*drawn: Chart) -> str:
@@ -22,10 +22,10 @@ def printed(*drawn: Chart) -> str:
     return plain_text(write((worked("M", steps),), charts=drawn))
 
 
-def read(text: str) -> Drawing:
+def read(text: str) -> ReadChart:
     (sheet,) = laid_out(text).sheets
     made = drawing(sheet)
-    assert isinstance(made, Drawing), made
+    assert isinstance(made, ReadChart), made
     return made
 
 
@@ -46,9 +46,9 @@ def mark(symbol: str, cell: Cell, picture: bool) -> Mark:
     return Mark(symbol, KINDS.get(cell.kind, cell.kind), "", cell.cross, cell.hung_first)
 
 
-def same(drawn: Chart) -> Drawing:
+def same(drawn: Chart) -> ReadChart:
     rows = tuple(tuple(mark(s, drawn.cell(y, x), drawn.picture) for x, s in enumerate(row)) for y, row in enumerate(drawn.rows))
-    return Drawing(drawn.name, rows, drawn.before, drawn.repeat, drawn.after, drawn.picture)
+    return ReadChart(drawn.name, rows, drawn.before, drawn.repeat, drawn.after, drawn.picture)
 
 
 @settings(max_examples=draws(100), deadline=None)

@@ -11,7 +11,7 @@ from tests.in_english import rules, said, sentence
 from tests.write.garments import KINDS, SAMPLES, joined
 from walewright.knit import steps as st
 from walewright.readback.hands import OBEYED, Hands
-from walewright.readback.sentences import Phrase, Unreadable
+from walewright.readback.sentences import ReadPhrase, Unreadable
 from walewright.write.lines import lines
 
 
@@ -36,7 +36,7 @@ def test_a_method_takes_what_the_words_give(step: st.Step) -> None:
     (line,) = lines([(step,)])
     told = said(sentence(line, (0,)).text)
     for phrase in told if not isinstance(told, Unreadable) else ():
-        if isinstance(phrase, Phrase) and phrase.kind != "join_edges":
+        if isinstance(phrase, ReadPhrase) and phrase.kind != "join_edges":
             assert inspect.signature(OBEYED[phrase.kind]).bind(Hands(), *phrase.arguments)
 
 
@@ -50,9 +50,9 @@ def test_every_step_is_read_back_as_itself(step: st.Step) -> None:
     told = said(words)
     assert not isinstance(told, Unreadable), words
     if isinstance(step, st.Repeat):
-        assert [type(t).__name__ for t in told] == ["Loop"]
+        assert [type(t).__name__ for t in told] == ["ReadRepeat"]
     else:
-        assert [t.kind for t in told if isinstance(t, Phrase)] == [rule(type(step))]
+        assert [t.kind for t in told if isinstance(t, ReadPhrase)] == [rule(type(step))]
 
 
 @pytest.mark.parametrize("step", SAMPLES, ids=lambda s: type(s).__name__)
@@ -86,7 +86,7 @@ def test_names_can_be_any_word(name: str) -> None:
     for step in steps:
         (line,) = lines([(step,)])
         (told,) = said(sentence(line, (0,)).text)  # type: ignore[misc]
-        assert isinstance(told, Phrase)
+        assert isinstance(told, ReadPhrase)
         assert told.kind == rule(type(step))
         if isinstance(step, st.JoinEdges):
             ((one, other, _),) = told.arguments[1]

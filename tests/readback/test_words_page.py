@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from tests.in_english import chart_line, key_meaning, rules, said
-from walewright.readback.sentences import Loop, Phrase, Unreadable
+from walewright.readback.sentences import ReadPhrase, ReadRepeat, Unreadable
 
 PAGE = (Path(__file__).parents[2] / "docs" / "words.md").read_text(encoding="utf-8")
 ROWS = [
@@ -19,7 +19,7 @@ CELLS = [words for words in ROWS if words not in OF_CHARTS]
 CHART_LINES = [line for words in OF_CHARTS for line in re.split(r"(?<=\.) (?=Key: )", words)]
 
 
-def read(line: str) -> Phrase | Unreadable:
+def read(line: str) -> ReadPhrase | Unreadable:
     """A line beside a chart; of one of the key what stands behind the symbol."""
     key = re.match(r"Key: \S  ", line)
     return key_meaning(line[key.end() :]) if key else chart_line(line)
@@ -39,13 +39,13 @@ def test_the_page_has_every_sentence() -> None:
     shown: set[str] = {"loop", "repeat", "now", "say", "track"}
     for words in CHART_LINES:
         line = read(words)
-        assert isinstance(line, Phrase)
-        shown |= {line.kind, *(p.kind for p in line.arguments if isinstance(p, Phrase))}
+        assert isinstance(line, ReadPhrase)
+        shown |= {line.kind, *(p.kind for p in line.arguments if isinstance(p, ReadPhrase))}
     for words in CELLS:
         told = said(words)
         assert not isinstance(told, Unreadable)
         for one in told:
-            shown |= {one.kind} if isinstance(one, Phrase) else {p.kind for p in one.body if not isinstance(p, Loop)}
+            shown |= {one.kind} if isinstance(one, ReadPhrase) else {p.kind for p in one.body if not isinstance(p, ReadRepeat)}
     named = {name for name, _ in rules() if not name.startswith("_")}
     parts = {"edges", "edge", "edge_name", "eased", "round", "span", "stretched", "row", "stripe", "carried", "columns", "rows"}
     parts |= {"row_for_row", "lengths", "seam", "side", "strips", "closed_seam", "reaching", "kept"}

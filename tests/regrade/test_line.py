@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from walewright.design.model import Edition, Machine, Measurement, Origin
+from walewright.design.model import Edition, MachineProfile, Measurement, Origin
 from walewright.design.model.fabrics import Fabric
 from walewright.regrade.line import lines
 
@@ -17,7 +17,7 @@ SOURCE = Edition(
     (Measurement("bust", (84.2, 94.0), True, "", HERE),),
     (PLAIN,),
     (),
-    Machine("bulky", "bulky bed", 100, 8.0, (1, 2), 8, "", HERE),
+    MachineProfile("bulky", "bulky bed", 100, 8.0, (1, 2), 8, "", HERE),
 )
 
 

@@ -18,7 +18,7 @@ from walewright.solve.model import Counts
 from walewright.write import model as w
 
 ORIGIN = d.Origin("by hand")
-SIMPLE = d.Way("simple")
+SIMPLE = d.ShapingWay("simple")
 NAMES = ("XS", "S", "M", "L", "XL", "2X", "3X", "4X")
 
 
@@ -78,7 +78,7 @@ def body_piece(name: str, count: int, depth: float) -> d.Piece:
 
 def sleeve_piece(count: int) -> d.Piece:
     zeros = per(count, 0, 0)
-    way = d.Way("fashioned", 2)
+    way = d.ShapingWay("fashioned", 2)
     edges = (
         d.EdgeRun("side", "widest", "slope", per(count, 9, 0.5), zeros, 0, way, ORIGIN),
         run("head", "top", zeros),
@@ -125,7 +125,7 @@ def make_design(count: int, title: str, story: str) -> d.Design:
             d.Measurement("upper_arm", per(count, 25, 1.5), True, "published chart of women's sizes, read 2025", ORIGIN),
             d.Measurement("length", per(count, 56, 1), False, "", ORIGIN),
         ),
-        machine=d.Machine("bulky", "bulky bed", 114, 9.0, (1, 2, 3), 10, "move the edge weights up every 20 rows", ORIGIN),
+        machine=d.MachineProfile("bulky", "bulky bed", 114, 9.0, (1, 2, 3), 10, "move the edge weights up every 20 rows", ORIGIN),
         yarns=(d.Yarn("wool", "chunky wool", 100, 120, ORIGIN),),
         fabrics=(
             d.Fabric("plain", "stocking stitch", 0, "wool", "4", 40, 60, 30.8, 32.4, 62, ORIGIN),
@@ -138,9 +138,9 @@ def make_design(count: int, title: str, story: str) -> d.Design:
         pieces=(body_piece("back", count, 2.5), body_piece("front", count, 8), sleeve_piece(count)),
         bands=(d.Band("neckband", "collar", (edge("back", "neck"), edge("front", "neck")), ORIGIN),),
         joins=(
-            d.Join((edge("back", "shoulder"),), (edge("front", "shoulder"),), zeros, ORIGIN),
-            d.Join((edge("back", "side"),), (edge("front", "side"),), zeros, ORIGIN),
-            d.Join((edge("sleeve", "end"),), (edge("back", "armhole"), edge("front", "armhole")), per(count, 2, 0), ORIGIN),
+            d.EdgeJoin((edge("back", "shoulder"),), (edge("front", "shoulder"),), zeros, ORIGIN),
+            d.EdgeJoin((edge("back", "side"),), (edge("front", "side"),), zeros, ORIGIN),
+            d.EdgeJoin((edge("sleeve", "end"),), (edge("back", "armhole"), edge("front", "armhole")), per(count, 2, 0), ORIGIN),
         ),
         requirements=(),
         making_up=STEPS,
@@ -154,7 +154,7 @@ def body_counts(name: str, i: int, front: bool) -> s.SizedPiece:
     shaping = (width - flat) // 2
     by = [3, 2, *[1] * (shaping - 5)] if front else [shaping - 2, 2]
     gaps = [1, *[2] * (len(by) - 1)]
-    phrases = tuple(s.Phrase((g,), (-b,), 1) for g, b in zip(gaps, by, strict=True))
+    phrases = tuple(s.ShapingPhrase((g,), (-b,), 1) for g, b in zip(gaps, by, strict=True))
     shoulder = (start - width) // 2
     groups = tuple(shoulder // 3 + (1 if k < shoulder % 3 else 0) for k in range(3))
     edges = (
@@ -183,7 +183,7 @@ def sleeve_counts(i: int) -> s.SizedPiece:
     start, times = 28 + 2 * i, 12 + i // 2
     widest, top = 62 + 2 * i, 68 + 2 * i
     edges = (
-        s.SizedRun("side", 0, widest, (s.Phrase((4,), (1,), times),), d.Way("fashioned", 2), ORIGIN),
+        s.SizedRun("side", 0, widest, (s.ShapingPhrase((4,), (1,), times),), d.ShapingWay("fashioned", 2), ORIGIN),
         s.SizedRun("head", widest, top, (), SIMPLE, ORIGIN),
     )
     levels = (("cuff", 0), ("widest", widest), ("top", top))

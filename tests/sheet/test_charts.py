@@ -27,11 +27,13 @@ Make = Callable[..., Any]
 ORIGIN = d.Origin("by hand")
 
 
-def key(symbol: str, kind: str, yarn: str = "", cross: int = 0, hung_first: str = "") -> d.Key:
-    return d.Key(symbol, d.Cell(kind, yarn, cross, hung_first), ORIGIN)
+def key(symbol: str, kind: str, yarn: str = "", cross: int = 0, hung_first: str = "") -> d.CellKey:
+    return d.CellKey(symbol, d.Cell(kind, yarn, cross, hung_first), ORIGIN)
 
 
-def chart(rows: tuple[str, ...], *keys: d.Key, before: int = 0, repeat: int = 0, after: int = 0, picture: bool = False) -> d.Chart:
+def chart(
+    rows: tuple[str, ...], *keys: d.CellKey, before: int = 0, repeat: int = 0, after: int = 0, picture: bool = False
+) -> d.Chart:
     """`rows` as drawn in a source: the last one is knitted first."""
     return d.Chart("trial", tuple(reversed(rows)), (key(".", "knit"), *keys), before, repeat, after, picture, ORIGIN)
 

@@ -112,7 +112,8 @@ def cardigan() -> tuple[d.Design, Any, tuple[Any, ...]]:
         tuple(gallery.s.SizedGarment(size, tuple(p[i] for p in counts_of), (), (), ()) for i, size in enumerate(gallery.SIZES)), ()
     )
     sides = tuple(
-        d.Join((d.EdgeName("back", "side"),), (d.EdgeName(f, "side"),), (0.0, 0.0), ORIGIN) for f in ("front_left", "front_right")
+        d.EdgeJoin((d.EdgeName("back", "side"),), (d.EdgeName(f, "side"),), (0.0, 0.0), ORIGIN)
+        for f in ("front_left", "front_right")
     )
     design = replace(one.design(), pieces=tuple(design_pieces), joins=sides, title="Cardigan")
     return design, counts, tuple(measured(design, counts, p.name) for p in design.pieces)
@@ -148,5 +149,5 @@ def test_a_tube_is_drawn_folded() -> None:
 
     made = gallery.thumb()
     flat = made.design()
-    closed = replace(flat, joins=(d.Join((d.EdgeName("thumb", "side"),), (d.EdgeName("thumb", "side"),), (0.0, 0.0), ORIGIN),))
+    closed = replace(flat, joins=(d.EdgeJoin((d.EdgeName("thumb", "side"),), (d.EdgeName("thumb", "side"),), (0.0, 0.0), ORIGIN),))
     assert width(closed, made) == pytest.approx(width(flat, made) / 2, rel=0.02)

@@ -30,9 +30,9 @@ def everything(pattern: Make) -> Any:
     sections = (replace(first, paragraphs=(Paragraph("", "", (words,)),)), *others)
     symbols = {"O": "hole", "t": "tuck", "s": "slip", "l": "long", "H": "ladder", "-": "purl"}
     keys = (
-        *(d.Key(c, d.Cell(k), ORIGIN) for c, k in symbols.items()),
-        d.Key("x", d.Cell("cross", "", 1, "left"), ORIGIN),
-        d.Key("n", d.Cell("knit", "wool"), ORIGIN),
+        *(d.CellKey(c, d.Cell(k), ORIGIN) for c, k in symbols.items()),
+        d.CellKey("x", d.Cell("cross", "", 1, "left"), ORIGIN),
+        d.CellKey("n", d.Cell("knit", "wool"), ORIGIN),
     )
     charts = (
         d.Chart("all", ("OtslH-xxn",), keys, 0, 9, 0, False, ORIGIN),

@@ -7,11 +7,11 @@ from dataclasses import replace
 import pytest
 
 from tests.solve.workshop import Workshop, solve
-from walewright.design.model import Design, EdgeName, Piece, Way
+from walewright.design.model import Design, EdgeName, Piece, ShapingWay
 from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Severity
 from walewright.solve.algebra.highs import feasible
-from walewright.solve.algebra.programme import Kind
+from walewright.solve.algebra.programme import RuleKind
 from walewright.solve.conflict.conflict import _smallest
 from walewright.solve.solver import programme_of
 
@@ -171,7 +171,7 @@ def test_too_many_moves_in_too_few_rows(workshop: type[Workshop]) -> None:
 def test_fashioned_shaping_needs_no_carriage(workshop: type[Workshop]) -> None:
     shop = workshop("M")
     levels = shop.levels("sleeve", cuff=0, widest=5, top=40)
-    way = Way("fashioned", 2)
+    way = ShapingWay("fashioned", 2)
     assert solve(shop.design(shop.piece("sleeve", 20, levels, (shop.run("widest", 6, way=way), shop.run("top")))))[1] == ()
 
 
@@ -201,7 +201,7 @@ def test_the_conflict_told_is_smallest(workshop: type[Workshop]) -> None:
     assert not feasible([line for rule in found for _, line in rule.constraints])
     for without in found:
         assert feasible([line for rule in found if rule is not without for _, line in rule.constraints])
-    assert {rule.kind for rule in found} == {Kind.JOIN, Kind.WANTED}
+    assert {rule.kind for rule in found} == {RuleKind.JOIN, RuleKind.WANTED}
 
 
 def test_no_size_is_refused_that_could_be_counted_alone(workshop: type[Workshop]) -> None:

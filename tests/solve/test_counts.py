@@ -12,12 +12,12 @@ from hypothesis import strategies as st
 from tests.draws import draws
 from tests.solve.workshop import Workshop, solve
 from walewright.counted.model import SizedGarment
-from walewright.design.model import Design, Piece, Way
+from walewright.design.model import Design, Piece, ShapingWay
 from walewright.report.english import ENGLISH
 from walewright.report.said import said
 from walewright.report.wording import phrased
 from walewright.solve.algebra.highs import solve_programme
-from walewright.solve.algebra.programme import Draft, Kind, Linear, Rule, Wish, total
+from walewright.solve.algebra.programme import Draft, Linear, Rule, RuleKind, Wish, total
 from walewright.solve.algebra.quantities import BEYOND_COST, OFF_COST
 from walewright.solve.model import Counts
 from walewright.solve.solver import programme_of
@@ -45,7 +45,7 @@ def pullover(shop: Workshop) -> Design:
         "sleeve",
         (22, 23, 24),
         sleeve_levels,
-        (shop.run("widest", (7, 8.5, 10), name="side", way=Way("fashioned", 2)), shop.run("top")),
+        (shop.run("widest", (7, 8.5, 10), name="side", way=ShapingWay("fashioned", 2)), shop.run("top")),
         end_way="cast-off",
     )
     joins = (
@@ -191,7 +191,7 @@ def test_two_figures_off_by_one_are_better_than_one_off_by_two() -> None:
     for terms in (one, two):
         draft.wishes.append(Wish(terms, 1.0, OFF_COST, BEYOND_COST))
     both = Linear(total((one, 1), (two, 1)), 4, 4)
-    draft.rules.append(Rule(said("sum"), Kind.JOIN, (), (said("sum"),), ((0, both),)))
+    draft.rules.append(Rule(said("sum"), RuleKind.JOIN, (), (said("sum"),), ((0, both),)))
     answer = solve_programme(draft.programme())
     assert answer.values == {0: 2, 1: 2}
 
@@ -342,7 +342,7 @@ def test_any_tension_and_any_grading_is_counted(
         "sleeve",
         22,
         shop.levels("sleeve", cuff=0, widest=40, top=43),
-        (shop.run("widest", sleeve, way=Way("fashioned", 2)), shop.run("top")),
+        (shop.run("widest", sleeve, way=ShapingWay("fashioned", 2)), shop.run("top")),
     )
     joins = (shop.join("back shoulder", "front shoulder"), shop.join("back side", "front side"))
     band = shop.band("neckband", "back neck + front neck")

@@ -7,15 +7,17 @@ from dataclasses import replace
 import pytest
 
 from tests.solve.workshop import Workshop, origin, solve
-from walewright.design.model import Design, Opening, PerSize, Way, Wedge
+from walewright.design.model import Design, Opening, PerSize, ShapingWay, Wedge
 from walewright.report.english import in_english
 from walewright.report.model import Diagnostic
 from walewright.solve.conflict.changed import changed
 
-SIMPLE = Way("simple")
+SIMPLE = ShapingWay("simple")
 
 
-def sloped(shop: Workshop, by: float | PerSize, way: Way = SIMPLE, high: float | PerSize = 10, left_only: bool = False) -> Design:
+def sloped(
+    shop: Workshop, by: float | PerSize, way: ShapingWay = SIMPLE, high: float | PerSize = 10, left_only: bool = False
+) -> Design:
     """2 stitches and 3 rows to the cm; the slope begins 5 cm up."""
     levels = shop.levels("front", hem=0, low=5, high=high, top=30)
     runs = (shop.run("low"), shop.run("high", by, way=way), shop.run("top"))
@@ -33,17 +35,17 @@ def refused(design: Design) -> Diagnostic:
     ("by", "way", "possible"),
     [
         # 15 rows: 15 stitches in by one a row, give or take one, 30 by two, 8 out without a tool, 15 with one.
-        (-8.0, Way("simple"), True),
-        (-8.6, Way("simple"), False),
-        (-15.0, Way("fashioned", 2, 2), True),
-        (-16.0, Way("fashioned", 2, 2), False),
-        (4.0, Way("simple"), True),
-        (4.6, Way("simple"), False),
-        (7.0, Way("fashioned", 2), True),
-        (8.6, Way("fashioned", 2), False),
+        (-8.0, ShapingWay("simple"), True),
+        (-8.6, ShapingWay("simple"), False),
+        (-15.0, ShapingWay("fashioned", 2, 2), True),
+        (-16.0, ShapingWay("fashioned", 2, 2), False),
+        (4.0, ShapingWay("simple"), True),
+        (4.6, ShapingWay("simple"), False),
+        (7.0, ShapingWay("fashioned", 2), True),
+        (8.6, ShapingWay("fashioned", 2), False),
     ],
 )
-def test_a_slope_moves_as_far_as_its_rows_go(workshop: type[Workshop], by: float, way: Way, possible: bool) -> None:
+def test_a_slope_moves_as_far_as_its_rows_go(workshop: type[Workshop], by: float, way: ShapingWay, possible: bool) -> None:
     counts, told = solve(sloped(workshop("M"), by, way))
     assert [d.code for d in told] == ([] if possible else ["slope-too-flat"])
     assert (counts is not None) == possible
@@ -95,7 +97,7 @@ def test_a_statement_of_both_edges_is_told_once_and_one_of_a_gap_too(workshop: t
     assert refused(sloped(shop, -12.0)).code == "slope-too-flat"
     levels = shop.levels("front", hem=0, low=5, high=6, top=30)
     edge = (shop.run("high", 6.0), shop.run("top"))
-    gap = Opening("vent", shop.each(12), shop.each(0), shop.each(0), "edges", Way("simple"), origin("vent"), "low", "top",
+    gap = Opening("vent", shop.each(12), shop.each(0), shop.each(0), "edges", ShapingWay("simple"), origin("vent"), "low", "top",
                   shop.each(0), "waste", edge, edge)  # fmt: skip
     front = replace(shop.piece("front", 60, levels, (shop.run("top"),)), openings=(gap,))
     said = refused(shop.design(front))

@@ -10,7 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from tests.draws import draws
-from walewright.counted.model import Phrase
+from walewright.counted.model import ShapingPhrase
 from walewright.solve.edges.curves import Curve, arch, quarter_ellipse, straight, targets
 from walewright.solve.schedule.schedule import ALLOWED_BEYOND, Taper, least_deviation
 from walewright.solve.schedule.stairs import Flight, flight_schedules
@@ -88,7 +88,7 @@ def test_the_least_deviation_of_stairs(curve: Path, stitches: int, pairs: int, f
         assert found == pytest.approx(expected, abs=1e-5)
 
 
-def rows_and_moves(phrases: tuple[Phrase, ...]) -> list[tuple[int, int]]:
+def rows_and_moves(phrases: tuple[ShapingPhrase, ...]) -> list[tuple[int, int]]:
     found, row = [], 0
     for phrase in phrases:
         for _ in range(phrase.times):

@@ -8,7 +8,7 @@ import pytest
 
 from tests.solve.workshop import Workshop, origin, solve
 from walewright.counted.model import SizedGarment
-from walewright.design.model import Design, Fabric, Join, Piece, Zone
+from walewright.design.model import Design, EdgeJoin, Fabric, Piece, Zone
 from walewright.report.english import in_english
 
 
@@ -22,11 +22,13 @@ def pieces(shop: Workshop, *, welt: tuple[float, float] = (5, 5), fabrics: tuple
     return made
 
 
-def sewn(shop: Workshop, easing: float = 0.0) -> Join:
+def sewn(shop: Workshop, easing: float = 0.0) -> EdgeJoin:
     return replace(shop.join("back side", "front side", easing), matching=True)
 
 
-def design(shop: Workshop, fabric: Fabric | None = None, join: Join | None = None, before: int = 0, **of_pieces: object) -> Design:
+def design(
+    shop: Workshop, fabric: Fabric | None = None, join: EdgeJoin | None = None, before: int = 0, **of_pieces: object
+) -> Design:
     chart = shop.chart("waves", 10, 12, before)
     both = (fabric or shop.charted(chart, 2, 3, edge=1), shop.striped("bars", 4, 2))
     return shop.design(*pieces(shop, **of_pieces), joins=(join or sewn(shop),), charts=(chart,), fabrics=both)  # type: ignore[arg-type]

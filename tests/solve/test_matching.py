@@ -9,14 +9,14 @@ import pytest
 from tests.solve.workshop import Workshop, solve
 from walewright.counted import counted_piece
 from walewright.counted.edges import edge_length
-from walewright.design.model import Design, EdgeRun, Join, Level, Piece, Way
+from walewright.design.model import Design, EdgeJoin, EdgeRun, Level, Piece, ShapingWay
 from walewright.guide.english.measure_words import measure_words
 from walewright.report.english import in_english
 from walewright.solve.joins.matching import movers
 from walewright.solve.joins.seams import side_length
 from walewright.solve.model import Counts
 
-DOUBLE = Way("fashioned", 2)
+DOUBLE = ShapingWay("fashioned", 2)
 
 
 def body(shop: Workshop, name: str, armhole: float | tuple[float, ...] = 22.0) -> Piece:
@@ -149,7 +149,7 @@ def test_a_cap_that_cannot_be_low_enough(workshop: type[Workshop]) -> None:
 def test_levels_free_of_any_join_stay_with_the_programme(workshop: type[Workshop]) -> None:
     shop = workshop("M")
     design = shop.design(sleeve(shop))
-    assert movers(design, Join((), (), (0.0,), design.pieces[0].origin)) == ()
+    assert movers(design, EdgeJoin((), (), (0.0,), design.pieces[0].origin)) == ()
     (garment,) = counted(design).sizes
     assert 44 + 6 <= garment.piece("sleeve").rows / 3.0 <= 44 + 18
 

@@ -13,7 +13,7 @@ from tests.solve.workshop import Workshop, origin, solve
 from walewright.counted import counted_piece
 from walewright.counted.edges import edge_length
 from walewright.counted.model import SizedPiece
-from walewright.design.model import Design, Motif, Piece, Way, Zone
+from walewright.design.model import Design, Motif, Piece, ShapingWay, Zone
 from walewright.guide.english.measure_words import measure_words
 from walewright.report.english import in_english
 from walewright.solve.model import Counts
@@ -400,8 +400,12 @@ def test_repeats_that_never_agree_on_one_width_are_told_with_a_way_out(workshop:
     assert only(shop.design(model, charts=(low, high), fabrics=mended)).charts
 
 
-@pytest.mark.parametrize(("way", "edge"), [(Way("simple"), 1), (Way("fashioned", 2), 3), (Way("fashioned", 2, 2), 4)])
-def test_panels_and_motifs_keep_clear_of_what_a_tool_moves_in_their_rows(workshop: type[Workshop], way: Way, edge: int) -> None:
+@pytest.mark.parametrize(
+    ("way", "edge"), [(ShapingWay("simple"), 1), (ShapingWay("fashioned", 2), 3), (ShapingWay("fashioned", 2, 2), 4)]
+)
+def test_panels_and_motifs_keep_clear_of_what_a_tool_moves_in_their_rows(
+    workshop: type[Workshop], way: ShapingWay, edge: int
+) -> None:
     shop = workshop("S")
     cable, anchor = shop.chart("cable", 8, 8), shop.chart("anchor", 6, 10, motif=True)
     levels = shop.levels("body", hem=0, underarm=30, top=60)

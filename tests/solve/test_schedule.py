@@ -9,8 +9,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from tests.draws import draws
-from walewright.counted.model import Phrase, SizedRun
-from walewright.design.model import Way
+from walewright.counted.model import ShapingPhrase, SizedRun
+from walewright.design.model import ShapingWay
 from walewright.design.model.origin import Origin
 from walewright.report.model import Span
 from walewright.solve.edges.curves import quarter_ellipse, straight, targets
@@ -23,7 +23,7 @@ def taper(moves: int, rows: int, gap: int = 1, step: int = 1, curved: bool = Fal
     return Taper(moves, rows, targets(curve, rows), tuple(range(step, rows, step)), gap)
 
 
-def rows_of(phrases: tuple[Phrase, ...]) -> list[int]:
+def rows_of(phrases: tuple[ShapingPhrase, ...]) -> list[int]:
     found, row = [], 0
     for phrase in phrases:
         for _ in range(phrase.times):
@@ -102,7 +102,7 @@ def test_all_sizes_have_one_structure_and_a_phrase_may_be_left_out() -> None:
 
 def test_the_plainest_structure_is_taken() -> None:
     made = phrase_schedules([taper(4, 20), taper(5, 30)], [-1, -1])
-    assert made == ((Phrase((4,), (-1,), 4),), (Phrase((5,), (-1,), 5),))
+    assert made == ((ShapingPhrase((4,), (-1,), 4),), (ShapingPhrase((5,), (-1,), 5),))
 
 
 def test_the_greatest_gap_goes_first_only_if_it_follows_the_line() -> None:
@@ -125,6 +125,6 @@ PHRASES = st.lists(
 def test_what_is_moved_up_to_a_row_is_the_sum_of_the_moves_till_then(
     drawn: list[tuple[list[tuple[int, int]], int]], begin: int, to: int
 ) -> None:
-    made = tuple(Phrase(tuple(g for g, _ in motif), tuple(by for _, by in motif), times) for motif, times in drawn)
-    run = SizedRun("side", begin, 99, made, Way("simple"), Origin(Span("", 0, 0)))
+    made = tuple(ShapingPhrase(tuple(g for g, _ in motif), tuple(by for _, by in motif), times) for motif, times in drawn)
+    run = SizedRun("side", begin, 99, made, ShapingWay("simple"), Origin(Span("", 0, 0)))
     assert run.moved(to) == sum(by for row, by in run.changes() if row <= to)

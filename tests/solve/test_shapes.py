@@ -21,8 +21,8 @@ from walewright.design.model import (
     PerSize,
     Piece,
     RepeatStretch,
+    ShapingWay,
     Slot,
-    Way,
     Wedge,
     Zone,
 )
@@ -61,7 +61,7 @@ def gap(
         shop.each(0.0),
         flats,
         "edges",
-        Way("simple"),
+        ShapingWay("simple"),
         origin(f"opening {name}"),
         from_level=begin,
         to_level=end,
@@ -315,7 +315,7 @@ def test_edges_of_their_own_keep_to_their_carriage_sides_through_a_parting(works
 def test_two_at_once_go_as_one_move(workshop: type[Workshop], change: float, path: str) -> None:
     shop = workshop()
     levels = shop.levels("sleeve", cuff=0, top=14)
-    run = shop.run("top", change, path, way=Way("fashioned", 3, 2))
+    run = shop.run("top", change, path, way=ShapingWay("fashioned", 3, 2))
     design = shop.design(shop.piece("sleeve", 30, levels, (run,)))
     counts = solved(design)
     sound(design, counts)
@@ -346,7 +346,7 @@ def test_loops_are_hung_back_over_the_whole_width(workshop: type[Workshop]) -> N
     shop = workshop()
     levels = shop.levels("sleeve", cuff=0, puff=10, top=30)
     still = shop.each(0.0)
-    across = EdgeRun("", "puff", "across", shop.each(6.0), still, 0, Way("simple"), origin("across"))
+    across = EdgeRun("", "puff", "across", shop.each(6.0), still, 0, ShapingWay("simple"), origin("across"))
     runs = (shop.run("puff"), across, shop.run("top"))
     design = shop.design(shop.piece("sleeve", 20, levels, runs))
     counts = solved(design)
@@ -519,7 +519,7 @@ def test_a_width_is_measured_in_the_rows_below_it_and_loops_hung_back_in_those_a
     shop = workshop(across=2.0, up=3.0)
     levels = shop.levels("sleeve", cuff=0, rib=10, top=40)
     zone = Zone("rib", "cuff", "rib", None, shop.each(0.0), origin("zone"))
-    across = EdgeRun("", "rib", "across", shop.each(4.0), shop.each(0.0), 0, Way("simple"), origin("across"))
+    across = EdgeRun("", "rib", "across", shop.each(4.0), shop.each(0.0), 0, ShapingWay("simple"), origin("across"))
     runs = (shop.run("rib", 2.0), across, shop.run("top"))
     rib = shop.fabric("rib", 3.0, 4.0, 3)
     piece = solved(shop.design(shop.piece("sleeve", 20, levels, runs, zones=(zone,)), rib=rib)).sizes[0].pieces[0]
@@ -650,7 +650,7 @@ def test_any_outline_can_be_scheduled(
     def edge(some: list[tuple[float, str, bool]]) -> tuple[EdgeRun, ...]:
         named = zip(("a", "b", "c", "top"), some, strict=True)
         return tuple(
-            shop.run(to, change, path, way=Way("fashioned", 2) if fashioned else Way("simple"))
+            shop.run(to, change, path, way=ShapingWay("fashioned", 2) if fashioned else ShapingWay("simple"))
             for to, (change, path, fashioned) in named
         )
 

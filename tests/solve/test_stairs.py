@@ -9,12 +9,12 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from tests.draws import draws
-from walewright.counted.model import Phrase
-from walewright.design.model import EdgeRun, Origin, Way
+from walewright.counted.model import ShapingPhrase
+from walewright.design.model import EdgeRun, Origin, ShapingWay
 from walewright.solve.edges.curves import quarter_ellipse, targets
 from walewright.solve.schedule.schedule import ALLOWED_BEYOND
 from walewright.solve.schedule.shaping import edge_runs
-from walewright.solve.schedule.spans import Span
+from walewright.solve.schedule.spans import ShapingSpan
 from walewright.solve.schedule.stairs import Flight, flight_schedules
 
 
@@ -22,7 +22,7 @@ def flight(stitches: int, rows: int, first: int = 1) -> Flight:
     return Flight(stitches, rows, targets(quarter_ellipse(stitches, rows), rows), tuple(range(first, rows, 2)))
 
 
-def moves(phrases: tuple[Phrase, ...]) -> list[tuple[int, int]]:
+def moves(phrases: tuple[ShapingPhrase, ...]) -> list[tuple[int, int]]:
     found, row = [], 0
     for phrase in phrases:
         for _ in range(phrase.times):
@@ -75,7 +75,7 @@ def test_a_round_neck_flattens() -> None:
 
 
 def test_two_rows_are_enough_for_a_neck() -> None:
-    assert flight_schedules([flight(5, 2)], [-1]) == ((Phrase((1,), (-5,), 1),),)
+    assert flight_schedules([flight(5, 2)], [-1]) == ((ShapingPhrase((1,), (-5,), 1),),)
 
 
 def test_nothing_fits_without_a_slot() -> None:
@@ -101,11 +101,11 @@ def test_outward_curves_have_outward_moves() -> None:
 @pytest.mark.parametrize("path", ["slope", "curve", "arch"])
 def test_a_fashioned_increase_has_a_stitch_below_to_be_filled_from(path: str, whose: str) -> None:
     """There is none after the first row of all; further up there is."""
-    run = EdgeRun("edge", "top", path, (1.0,), (0.0,), 0, Way("fashioned", 2), Origin("test"))
+    run = EdgeRun("edge", "top", path, (1.0,), (0.0,), 0, ShapingWay("fashioned", 2), Origin("test"))
     for by, rows in ((1, 12), (2, 12), (4, 12), (9, 20)):
-        made = edge_runs(run, whose, [Span(0, rows, by, 0, 0)])
+        made = edge_runs(run, whose, [ShapingSpan(0, rows, by, 0, 0)])
         assert made is not None
         assert min(row for row, _ in made[0].changes()) >= 2
-    above = edge_runs(run, "left", [Span(10, 14, 2, 0, 0)])
+    above = edge_runs(run, "left", [ShapingSpan(10, 14, 2, 0, 0)])
     assert above is not None
     assert path != "curve" or min(row for row, _ in above[0].changes()) == 11

@@ -8,7 +8,7 @@ from itertools import product
 import pytest
 
 from tests.solve.workshop import Workshop, origin, put_together, solve
-from walewright.design.model import Design, Piece, Way
+from walewright.design.model import Design, Piece, ShapingWay
 from walewright.report.english import in_english
 from walewright.report.model import Change, Diagnostic, Label, diagnosed
 from walewright.report.said import said
@@ -234,7 +234,7 @@ def test_an_edge_still_moves_by_what_it_casts_off(workshop: type[Workshop]) -> N
 def test_two_at_once_go_inwards_only(workshop: type[Workshop]) -> None:
     shop = workshop("M")
     levels = shop.levels("back", hem=0, up=30, top=60)
-    by_twos = shop.run("top", -3, way=Way("fashioned", 2, at_once=2))
+    by_twos = shop.run("top", -3, way=ShapingWay("fashioned", 2, at_once=2))
     design = shop.design(shop.piece("back", 44, levels, (shop.run("up"), by_twos)))
     assert changed(design, (Change("width", "back", "hem", (("M", 39.0),)),)) is not None
     assert changed(design, (Change("width", "back", "hem", (("M", 37.0),)),)) is None

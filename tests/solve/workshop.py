@@ -8,22 +8,22 @@ from walewright import solve as stage
 from walewright.design.model import (
     Band,
     Cell,
+    CellKey,
     Chart,
     CountPerSize,
     Design,
+    EdgeJoin,
     EdgeName,
     EdgeRun,
     Edging,
     Fabric,
-    Join,
-    Key,
     Level,
-    Machine,
+    MachineProfile,
     Opening,
     Origin,
     PerSize,
     Piece,
-    Way,
+    ShapingWay,
     Wedge,
     Yarn,
 )
@@ -32,7 +32,7 @@ from walewright.glue.model import Glued, Task
 from walewright.report.model import Diagnostic, Span
 from walewright.solve.model import Counts
 
-SIMPLE = Way("simple")
+SIMPLE = ShapingWay("simple")
 
 
 def origin(path: str) -> Origin:
@@ -57,7 +57,7 @@ class Workshop:
         """A chart of `across` columns a repeat and `up` rows, plain but for its symbols; a `motif` has no repeat."""
         place = origin(f"chart {name}")
         rows = ("." * (before + across + after),) * up
-        return Chart(name, rows, (Key(".", Cell("knit"), place),), before, 0 if motif else across, after, False, place)
+        return Chart(name, rows, (CellKey(".", Cell("knit"), place),), before, 0 if motif else across, after, False, place)
 
     def charted(self, chart: Chart, across: float, up: float, fit: str = "whole", edge: int = 0) -> Fabric:
         """A fabric in a chart, of the chart's name."""
@@ -88,7 +88,7 @@ class Workshop:
         name: str = "",
         cast_off: float | PerSize = 0.0,
         steps: int = 0,
-        way: Way = SIMPLE,
+        way: ShapingWay = SIMPLE,
     ) -> EdgeRun:
         changes = self.each(change)
         path = path if any(changes) else "straight"
@@ -132,7 +132,7 @@ class Workshop:
         depth: float | PerSize,
         flat: float | PerSize = 0.0,
         shape: str = "round",
-        way: Way = SIMPLE,
+        way: ShapingWay = SIMPLE,
         to: str = "top",
     ) -> Opening:
         """A neck up to the level `to`, with the edges that `design` gives it."""
@@ -144,9 +144,9 @@ class Workshop:
         centre = self.each(0)
         return Opening("neck", wide, self.each(depth), flats, shape, way, place, to_level=to, centre=centre, left=runs, right=runs)
 
-    def join(self, one: str, other: str, easing: float = 0.0) -> Join:
+    def join(self, one: str, other: str, easing: float = 0.0) -> EdgeJoin:
         """Sides as "back side + front side"."""
-        return Join(edges(one), edges(other), self.each(easing), origin(f"join {one} to {other}"))
+        return EdgeJoin(edges(one), edges(other), self.each(easing), origin(f"join {one} to {other}"))
 
     def band(self, name: str, along: str) -> Band:
         return Band(name, "collar", edges(along), origin(f"band {name}"))
@@ -154,7 +154,7 @@ class Workshop:
     def design(
         self,
         *pieces: Piece,
-        joins: tuple[Join, ...] = (),
+        joins: tuple[EdgeJoin, ...] = (),
         bands: tuple[Band, ...] = (),
         rib: Fabric | None = None,
         charts: tuple[Chart, ...] = (),
@@ -168,7 +168,7 @@ class Workshop:
             texts=(),
             sizes=self.sizes,
             measurements=(),
-            machine=Machine("own", "a bed", self.needles, 8.0, (1, 2, 3), 8, "", origin("machine own")),
+            machine=MachineProfile("own", "a bed", self.needles, 8.0, (1, 2, 3), 8, "", origin("machine own")),
             yarns=(Yarn("wool", "wool", 100, 120, origin("yarn wool")),),
             fabrics=(self.plain, replace(ribbed, name="rib"), *fabrics),
             edgings=(Edging("collar", "rib", self.each(2.5), "after", "chain", origin("edging collar")), *edgings),

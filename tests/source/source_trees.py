@@ -51,8 +51,8 @@ _others = st.lists(st.builds(s.InLanguage, names, texts), max_size=2).map(tuple)
 """What a text is in other languages."""
 
 
-def _text(*keys: str) -> st.SearchStrategy[s.Text]:
-    return st.builds(s.Text, st.sampled_from(keys), texts, _others)
+def _text(*keys: str) -> st.SearchStrategy[s.TextLine]:
+    return st.builds(s.TextLine, st.sampled_from(keys), texts, _others)
 
 
 def _maybe(strategy: st.SearchStrategy[object]) -> st.SearchStrategy[object]:
@@ -89,7 +89,7 @@ machine_facts = st.builds(
     st.lists(numbers, min_size=1, max_size=3).map(tuple),
 )
 tensions = st.from_regex(r"[A-Za-z0-9]{1,3}(\.[0-9]|\.{1,2})?", fullmatch=True)
-stripes = st.lists(st.builds(s.Stripe, counts, names), min_size=1, max_size=4).map(tuple)
+stripes = st.lists(st.builds(s.StripeRows, counts, names), min_size=1, max_size=4).map(tuple)
 stitches = st.one_of(
     st.builds(
         s.Stitch,
@@ -144,7 +144,7 @@ stitch_counts = st.builds(s.Number, counts.map(float), st.sampled_from(STITCH_UN
 
 
 @st.composite
-def edges(draw: st.DrawFn) -> s.Edge:
+def edges(draw: st.DrawFn) -> s.EdgeLine:
     """One run of an edge, with every path and way."""
     fields: dict[str, object] = dict(draw(ways))
     path = draw(st.sampled_from(("straight", "slope", "curve", "arch", "steps", "rate")))
@@ -158,7 +158,7 @@ def edges(draw: st.DrawFn) -> s.Edge:
         fields |= {"width": draw(expressions), "width_most": draw(_maybe(expressions))}
     which = draw(st.sampled_from(("both", "left", "right")))
     fields["at_once"] = draw(st.sampled_from((1, 2)))
-    return s.Edge(which, path, draw(names), cast_off=draw(_maybe(expressions)), called=draw(_maybe(edge_names)), **fields)
+    return s.EdgeLine(which, path, draw(names), cast_off=draw(_maybe(expressions)), called=draw(_maybe(edge_names)), **fields)
 
 
 taken = st.sampled_from(("waste", "cast-off"))
@@ -173,26 +173,26 @@ def necks(draw: st.DrawFn) -> s.Neck:
 
 
 @st.composite
-def edgings(draw: st.DrawFn) -> s.Edging:
+def edgings(draw: st.DrawFn) -> s.EdgingLine:
     """An edging of every kind."""
     kind = draw(edging_kinds)
     when, cast_off = draw(st.one_of(st.tuples(st.sampled_from(("after", "first")), names), st.just(("first", "chain"))))
     tensions_of = draw(st.fixed_dictionaries({"fold_tension": _maybe(tensions), "inside_tension": _maybe(tensions)}))
     depth = None if kind["kind"] == "chained" else draw(expressions)
-    return s.Edging(draw(edging_names), draw(names), depth, when, cast_off, **kind, **tensions_of)
+    return s.EdgingLine(draw(edging_names), draw(names), depth, when, cast_off, **kind, **tensions_of)
 
 
 piece_lines = (
     levels,
     starts,
     edges(),
-    st.builds(s.Across, expressions, names),
-    st.builds(s.Opening, edge_names, expressions, names, names, offsets, taken, _body(edges())),
+    st.builds(s.AcrossLine, expressions, names),
+    st.builds(s.OpeningLine, edge_names, expressions, names, names, offsets, taken, _body(edges())),
     necks(),
-    st.builds(s.Slot, edge_names, expressions, names, offsets, taken),
-    st.builds(s.Buttonholes, counts, counts, names, names, st.sampled_from(("left", "right")), expressions),
+    st.builds(s.SlotLine, edge_names, expressions, names, offsets, taken),
+    st.builds(s.ButtonholesLine, counts, counts, names, names, st.sampled_from(("left", "right")), expressions),
     st.builds(
-        s.Wedge,
+        s.WedgeLine,
         expressions,
         st.sampled_from(("both", "left", "right")),
         names,
@@ -201,10 +201,10 @@ piece_lines = (
         _maybe(expressions),
     ),
     st.builds(s.Shoulders, names, st.sampled_from(["both", "left", "right"])),
-    st.builds(s.Zone, names, names, names, _maybe(expressions), offsets),
-    st.builds(s.Zone, names, names, names, st.none(), offsets, counts),
-    st.builds(s.Motif, names, names, offsets),
-    st.builds(s.RepeatStretch, counts, names, names),
+    st.builds(s.ZoneLine, names, names, names, _maybe(expressions), offsets),
+    st.builds(s.ZoneLine, names, names, names, st.none(), offsets, counts),
+    st.builds(s.MotifLine, names, names, offsets),
+    st.builds(s.RepeatLine, counts, names, names),
     st.builds(s.Without, names),
     st.builds(s.Use, names, st.lists(st.tuples(names, expressions), max_size=3).map(tuple)),
     st.builds(s.End, st.sampled_from(("waste", "cast-off", "sewn-off", "gathered"))),
@@ -212,7 +212,7 @@ piece_lines = (
 )
 pieces = st.one_of(
     st.builds(
-        s.Piece,
+        s.PieceBlock,
         names,
         names,
         counts,
@@ -222,7 +222,7 @@ pieces = st.one_of(
         st.sampled_from(("", "hood")),
     ),
     st.builds(
-        s.Piece,
+        s.PieceBlock,
         names,
         st.one_of(st.just(""), names),
         counts,
@@ -234,13 +234,13 @@ pieces = st.one_of(
     ),
 )
 lets = st.builds(s.Let, amount_names, expressions)
-shapes = st.builds(s.Shape, names, st.lists(amount_names, max_size=4).map(tuple), _body(*piece_lines, lets))
+shapes = st.builds(s.ShapeBlock, names, st.lists(amount_names, max_size=4).map(tuple), _body(*piece_lines, lets))
 bands = st.one_of(
-    st.builds(s.Band, names, edging_names, refs),
-    st.builds(s.Band, names, edging_names, refs, counts, counts, expressions, expressions),
+    st.builds(s.BandLine, names, edging_names, refs),
+    st.builds(s.BandLine, names, edging_names, refs, counts, counts, expressions, expressions),
 )
 joins = st.builds(
-    s.Join,
+    s.JoinLine,
     refs,
     refs,
     _maybe(expressions),
@@ -248,32 +248,32 @@ joins = st.builds(
     st.sampled_from(("sewn", "grafted", "linked", "gathered")),
     st.booleans(),
 )
-machines = st.builds(s.Machine, names, _body(machine_facts))
+machines = st.builds(s.MachineBlock, names, _body(machine_facts))
 
 
 places = st.builds(s.PlaceRef, names, _maybe(edge_names))
 measured = st.one_of(st.builds(s.Round, names, names), st.builds(s.Along, places))
-finished_measures = st.builds(s.Finished, amount_names, st.one_of(expressions, measured), _maybe(expressions), st.booleans())
+finished_measures = st.builds(s.FinishedLine, amount_names, st.one_of(expressions, measured), _maybe(expressions), st.booleans())
 
 statements = st.one_of(
     _text("note"),
-    st.builds(s.Pattern, texts, _body(_text("summary", "difficulty", "story", "note")), _others),
+    st.builds(s.PatternBlock, texts, _body(_text("summary", "difficulty", "story", "note")), _others),
     st.builds(s.Sizes, st.lists(size_names, min_size=1, max_size=6).map(tuple), _body(size_rows)),
     lets,
     machines,
-    st.builds(s.Yarn, names, texts, numbers, numbers, colour=_maybe(texts)),
-    st.builds(s.Yarn, names, texts, numbers, count=yarn_counts, colour=_maybe(texts)),
-    st.builds(s.Fabric, names, _body(stitches, right_sides, swatches, _text("note"))),
-    st.builds(s.Chart, names, _body(*chart_lines)),
+    st.builds(s.YarnLine, names, texts, numbers, numbers, colour=_maybe(texts)),
+    st.builds(s.YarnLine, names, texts, numbers, count=yarn_counts, colour=_maybe(texts)),
+    st.builds(s.FabricBlock, names, _body(stitches, right_sides, swatches, _text("note"))),
+    st.builds(s.ChartBlock, names, _body(*chart_lines)),
     edgings(),
     pieces,
     shapes,
     bands,
     joins,
-    st.builds(s.Cord, names, expressions),
+    st.builds(s.CordLine, names, expressions),
     finished_measures,
     st.builds(s.Through, places, names, st.booleans(), _maybe(expressions), _maybe(expressions)),
-    st.builds(s.Lap, places, places, _maybe(expressions)),
+    st.builds(s.LapLine, places, places, _maybe(expressions)),
     st.builds(
         s.Require, st.one_of(expressions, measured), st.sampled_from(("<=", ">=", "=", "<", ">")), expressions, _maybe(texts)
     ),

@@ -38,7 +38,7 @@ chart lozenge
 
 def rows(tree: s.Tree) -> tuple[s.ChartRow, ...]:
     return tuple(
-        row for chart in tree.statements if isinstance(chart, s.Chart) for row in chart.body if isinstance(row, s.ChartRow)
+        row for chart in tree.statements if isinstance(chart, s.ChartBlock) for row in chart.body if isinstance(row, s.ChartRow)
     )
 
 
@@ -88,7 +88,7 @@ def test_a_broken_row_is_one_report_and_one_broken_line(row: str) -> None:
     tree, told = source.read("", f"chart c\n    key O hole\n    | . O |\n    {row}\n    | . . |\n")
     assert len(told) == 1, told
     chart = tree.statements[0]
-    assert isinstance(chart, s.Chart)
+    assert isinstance(chart, s.ChartBlock)
     assert [type(line) for line in chart.body] == [s.ChartKey, s.ChartRow, s.Broken, s.ChartRow]
 
 
@@ -101,7 +101,7 @@ def test_a_row_at_the_margin_belongs_to_its_chart() -> None:
 def test_a_chart_in_a_fabric_opens_no_block() -> None:
     tree, told = source.read("", "fabric f\n    chart c in wool at tension 5\n    right side purl\n")
     assert told == ()
-    assert tree.statements == (s.Fabric("f", (s.Stitch("chart", "wool", "5", chart="c"), s.RightSide("purl"))),)
+    assert tree.statements == (s.FabricBlock("f", (s.Stitch("chart", "wool", "5", chart="c"), s.RightSide("purl"))),)
 
 
 def test_a_misspelt_chart_opens_its_block() -> None:

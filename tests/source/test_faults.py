@@ -219,7 +219,7 @@ def test_a_line_in_a_block_is_broken_alone() -> None:
     tree, found = source.read("", "piece a in b\n    levels hem 0 cm\n    bogus\n    end cast off\n")
     assert len(found) == 1
     piece = tree.statements[0]
-    assert isinstance(piece, s.Piece)
+    assert isinstance(piece, s.PieceBlock)
     assert [type(x) for x in piece.body] == [s.Levels, s.Broken, s.End]
 
 
@@ -231,7 +231,7 @@ def test_reading_goes_on_after_a_bad_block_within_a_block() -> None:
     tree, found = source.read("", text)
     assert [text[d.labels[0].span.start : d.labels[0].span.end] for d in found] == ["at", "bogus"]
     piece = tree.statements[0]
-    assert isinstance(piece, s.Piece)
+    assert isinstance(piece, s.PieceBlock)
     assert [type(x) for x in piece.body] == [s.Broken, s.Broken, s.Broken, s.End]
     assert source.tidy(tree).startswith(text.split("let")[0])
 
@@ -241,7 +241,7 @@ def test_a_block_within_a_block_that_nobody_can_guess_is_lost_with_one_message()
     tree, found = source.read("", text)
     assert [d.code for d in found] == ["unreadable-line"]
     piece = tree.statements[0]
-    assert isinstance(piece, s.Piece)
+    assert isinstance(piece, s.PieceBlock)
     assert [type(x) for x in piece.body] == [s.Broken, s.Broken, s.Broken, s.End]
 
 
@@ -250,8 +250,8 @@ def test_after_a_line_that_joins_the_outer_block_the_inner_one_is_closed() -> No
     tree, found = source.read("", text)
     assert [d.code for d in found] == ["wrong-indent"]
     piece = tree.statements[0]
-    assert isinstance(piece, s.Piece)
-    assert [type(x) for x in piece.body] == [s.Opening, s.End, s.Edge]
+    assert isinstance(piece, s.PieceBlock)
+    assert [type(x) for x in piece.body] == [s.OpeningLine, s.End, s.EdgeLine]
 
 
 def test_tabs_make_blocks_within_blocks() -> None:
@@ -266,15 +266,15 @@ def test_a_tab_among_spaces_is_no_fault_of_theirs() -> None:
     tree, found = source.read("", text)
     assert [d.code for d in found] == ["tab-indent"]
     piece = tree.statements[0]
-    assert isinstance(piece, s.Piece)
-    assert [type(x) for x in piece.body] == [s.Edge, s.Shoulders, s.End]
+    assert isinstance(piece, s.PieceBlock)
+    assert [type(x) for x in piece.body] == [s.EdgeLine, s.Shoulders, s.End]
 
 
 def test_a_line_at_the_margin_that_belongs_to_the_block_joins_it() -> None:
     tree, found = source.read("", "piece a in b\n    levels hem 0 cm\nend cast off\nlet a = 3\n")
     assert [d.code for d in found] == ["wrong-indent"]
     assert tree.statements == (
-        s.Piece("a", "b", body=(s.Levels((s.LevelDef("hem", s.Number(0, "cm")),)), s.End("cast-off"))),
+        s.PieceBlock("a", "b", body=(s.Levels((s.LevelDef("hem", s.Number(0, "cm")),)), s.End("cast-off"))),
         s.Let("a", s.Number(3)),
     )
 
@@ -282,7 +282,7 @@ def test_a_line_at_the_margin_that_belongs_to_the_block_joins_it() -> None:
 def test_an_indented_header_begins_a_block_of_its_own() -> None:
     tree, found = source.read("", "piece a in b\n    end cast off\n  piece c in d\n    end cast off\n")
     assert [d.code for d in found] == ["wrong-indent"]
-    assert [type(x) for x in tree.statements] == [s.Piece, s.Piece]
+    assert [type(x) for x in tree.statements] == [s.PieceBlock, s.PieceBlock]
 
 
 def test_tabs_are_one_message_with_a_count() -> None:

@@ -52,7 +52,7 @@ def test_a_word_of_an_option_is_a_name_before_anything_else(word: str) -> None:
     for depth, value in ((word, syntax.Name(word)), (f"{word} / 2", syntax.Binary("/", syntax.Name(word), syntax.Number(2)))):
         tree, told = source.read("", f"let {word} = 3 cm\nedging e in f, folded, {depth} deep")
         assert told == ()
-        assert tree.statements[1] == syntax.Edging("e", "f", value, kind="folded")
+        assert tree.statements[1] == syntax.EdgingLine("e", "f", value, kind="folded")
 
 
 def test_every_line_of_every_block_has_an_example() -> None:

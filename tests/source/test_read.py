@@ -25,20 +25,24 @@ def statement(kind: str, line: str) -> s.Statement:
 @pytest.mark.parametrize(
     ("kind", "line", "node"),
     [
-        ("", 'pattern "A \\"b\\" \\\\ c\\nd"', s.Pattern('A "b" \\ c\nd', ())),
+        ("", 'pattern "A \\"b\\" \\\\ c\\nd"', s.PatternBlock('A "b" \\ c\nd', ())),
         ("", "sizes XS 2X 104/110 3-6", s.Sizes(("XS", "2X", "104/110", "3-6"), ())),
-        ("", "yarn wool \"w\", 50 g = 82 m", s.Yarn("wool", "w", s.Number(50, "g"), s.Number(82, "m"))),
-        ("", "edging e in rib, cast off chain, added after, 3 cm deep", s.Edging("e", "rib", CM3, "after", "chain")),
-        ("", "edging e in rib, 3 cm deep", s.Edging("e", "rib", CM3)),
-        ("", 'yarn f "w", 50 g = 82 m, shown "#23395d"', s.Yarn("f", "w", s.Number(50, "g"), s.Number(82, "m"), colour="#23395d")),
+        ("", "yarn wool \"w\", 50 g = 82 m", s.YarnLine("wool", "w", s.Number(50, "g"), s.Number(82, "m"))),
+        ("", "edging e in rib, cast off chain, added after, 3 cm deep", s.EdgingLine("e", "rib", CM3, "after", "chain")),
+        ("", "edging e in rib, 3 cm deep", s.EdgingLine("e", "rib", CM3)),
+        (
+            "",
+            'yarn f "w", 50 g = 82 m, shown "#23395d"',
+            s.YarnLine("f", "w", s.Number(50, "g"), s.Number(82, "m"), colour="#23395d"),
+        ),
         (
             "",
             'yarn f "w", 500 g of 2/28 Nm, shown "#23395d"',
-            s.Yarn("f", "w", s.Number(500, "g"), count=s.YarnCount("2/28", "Nm"), colour="#23395d"),
+            s.YarnLine("f", "w", s.Number(500, "g"), count=s.YarnCount("2/28", "Nm"), colour="#23395d"),
         ),
-        ("", 'yarn f "w", 50 g of 83.5tex', s.Yarn("f", "w", s.Number(50, "g"), count=s.YarnCount("83.5", "tex"))),
-        ("", 'yarn f "w", 50 g of 20/2 NeK', s.Yarn("f", "w", s.Number(50, "g"), count=s.YarnCount("20/2", "NeK"))),
-        ("", "chart lozenge", s.Chart("lozenge", ())),
+        ("", 'yarn f "w", 50 g of 83.5tex', s.YarnLine("f", "w", s.Number(50, "g"), count=s.YarnCount("83.5", "tex"))),
+        ("", 'yarn f "w", 50 g of 20/2 NeK', s.YarnLine("f", "w", s.Number(50, "g"), count=s.YarnCount("20/2", "NeK"))),
+        ("", "chart lozenge", s.ChartBlock("lozenge", ())),
         ("chart c", "key X knit", s.ChartKey("X", "knit")),
         ("chart c", "key 3 knit in navy", s.ChartKey("3", "knit", "navy")),
         ("chart c", "key \\ from right", s.ChartKey("\\", "from right")),
@@ -69,7 +73,7 @@ def statement(kind: str, line: str) -> s.Statement:
         (
             "fabric f",
             "stripes of 4 rows wool, 1 row at, 2 rows to at tension 5",
-            s.Stitch("stripes", "", "5", stripes=(s.Stripe(4, "wool"), s.Stripe(1, "at"), s.Stripe(2, "to"))),
+            s.Stitch("stripes", "", "5", stripes=(s.StripeRows(4, "wool"), s.StripeRows(1, "at"), s.StripeRows(2, "to"))),
         ),
         ("fabric f", "right side purl", s.RightSide("purl")),
         ("fabric f", "right side knit", s.RightSide("knit")),
@@ -83,44 +87,44 @@ def statement(kind: str, line: str) -> s.Statement:
         (
             "",
             "edging e in f, folded, 3 cm deep, inside at tension 3, fold row at tension 8., knitted first",
-            s.Edging("e", "f", CM3, "first", kind="folded", fold_tension="8.", inside_tension="3"),
+            s.EdgingLine("e", "f", CM3, "first", kind="folded", fold_tension="8.", inside_tension="3"),
         ),
-        ("", "edging e in f, 3 cm deep, picot", s.Edging("e", "f", CM3, kind="picot")),
-        ("", "edging e in f, 3 cm deep, mock rib 1 by 1", s.Edging("e", "f", CM3, kind="mock rib", mock=2)),
-        ("", "edging e in f, 3 cm deep, mock rib 2 by 1", s.Edging("e", "f", CM3, kind="mock rib", mock=3)),
-        ("", "edging e in f, rolled, 3 cm deep", s.Edging("e", "f", CM3, kind="rolled")),
-        ("", "edging e in f, facing, facing deep", s.Edging("e", "f", s.Name("facing"), kind="facing")),
-        ("", "edging e in f, chained", s.Edging("e", "f", kind="chained")),
-        ("", "edging e in f, 3 cm deep, cast off sewn", s.Edging("e", "f", CM3, cast_off="sewn")),
+        ("", "edging e in f, 3 cm deep, picot", s.EdgingLine("e", "f", CM3, kind="picot")),
+        ("", "edging e in f, 3 cm deep, mock rib 1 by 1", s.EdgingLine("e", "f", CM3, kind="mock rib", mock=2)),
+        ("", "edging e in f, 3 cm deep, mock rib 2 by 1", s.EdgingLine("e", "f", CM3, kind="mock rib", mock=3)),
+        ("", "edging e in f, rolled, 3 cm deep", s.EdgingLine("e", "f", CM3, kind="rolled")),
+        ("", "edging e in f, facing, facing deep", s.EdgingLine("e", "f", s.Name("facing"), kind="facing")),
+        ("", "edging e in f, chained", s.EdgingLine("e", "f", kind="chained")),
+        ("", "edging e in f, 3 cm deep, cast off sewn", s.EdgingLine("e", "f", CM3, cast_off="sewn")),
         ("piece a in b", "start 3 cm wide on waste yarn by hand, with welt", s.Start(CM3, "hand waste", "welt")),
-        ("piece a in b", "motif anchor at yoke", s.Motif("anchor", "yoke")),
-        ("piece a in b", "motif anchor at yoke, 3 cm left of centre", s.Motif("anchor", "yoke", s.Negative(CM3))),
-        ("piece a in b", "motif anchor at yoke, 3 cm right of centre", s.Motif("anchor", "yoke", CM3)),
+        ("piece a in b", "motif anchor at yoke", s.MotifLine("anchor", "yoke")),
+        ("piece a in b", "motif anchor at yoke, 3 cm left of centre", s.MotifLine("anchor", "yoke", s.Negative(CM3))),
+        ("piece a in b", "motif anchor at yoke, 3 cm right of centre", s.MotifLine("anchor", "yoke", CM3)),
         (
             "piece a in b",
             "fabric rib from waist to hip, 3 repeats wide, 3 cm right of centre",
-            s.Zone("rib", "waist", "hip", None, CM3, 3),
+            s.ZoneLine("rib", "waist", "hip", None, CM3, 3),
         ),
-        ("piece a in b", "fabric rib from waist to hip, 1 repeat wide", s.Zone("rib", "waist", "hip", repeats=1)),
+        ("piece a in b", "fabric rib from waist to hip, 1 repeat wide", s.ZoneLine("rib", "waist", "hip", repeats=1)),
         ("piece a in b", "end cast off sewn", s.End("sewn-off")),
         (
             "",
             "join a side to b side, matching, linked",
-            s.Join((s.EdgeRef("a", "side"),), (s.EdgeRef("b", "side"),), way="linked", matching=True),
+            s.JoinLine((s.EdgeRef("a", "side"),), (s.EdgeRef("b", "side"),), way="linked", matching=True),
         ),
-        ("", "piece a in b, mirror of c, knit 2", s.Piece("a", "b", 2, "c")),
-        ("", "piece a like b", s.Piece("a", "", like="b")),
-        ("", "piece a like b, in c, knit 2", s.Piece("a", "c", 2, like="b")),
-        ("", "band a with b along c neck + d neck", s.Band("a", "b", (s.EdgeRef("c", "neck"), s.EdgeRef("d", "neck")))),
+        ("", "piece a in b, mirror of c, knit 2", s.PieceBlock("a", "b", 2, "c")),
+        ("", "piece a like b", s.PieceBlock("a", "", like="b")),
+        ("", "piece a like b, in c, knit 2", s.PieceBlock("a", "c", 2, like="b")),
+        ("", "band a with b along c neck + d neck", s.BandLine("a", "b", (s.EdgeRef("c", "neck"), s.EdgeRef("d", "neck")))),
         (
             "",
             "join a end to b x + c y, easing 3 cm",
-            s.Join((s.EdgeRef("a", "end"),), (s.EdgeRef("b", "x"), s.EdgeRef("c", "y")), CM3),
+            s.JoinLine((s.EdgeRef("a", "end"),), (s.EdgeRef("b", "x"), s.EdgeRef("c", "y")), CM3),
         ),
         ("", 'require a <= b because "so"', s.Require(s.Name("a"), "<=", s.Name("b"), "so")),
-        ("", 'note "n"', s.Text("note", "n")),
-        ("", 'note "n", in german "B"', s.Text("note", "n", (GERMAN,))),
-        ("", 'pattern "A", in german "B", in welsh "C"', s.Pattern("A", (), (GERMAN, s.InLanguage("welsh", "C")))),
+        ("", 'note "n"', s.TextLine("note", "n")),
+        ("", 'note "n", in german "B"', s.TextLine("note", "n", (GERMAN,))),
+        ("", 'pattern "A", in german "B", in welsh "C"', s.PatternBlock("A", (), (GERMAN, s.InLanguage("welsh", "C")))),
         ("sizes S M", "length 54 56.5 cm, to fit", s.SizeRow("length", (54.0, 56.5), "cm", to_fit=True)),
         ("sizes S M", "length 54 56 cm to fit", s.SizeRow("length", (54.0, 56.0), "cm", to_fit=True)),
         ("sizes S M", "ease -2 0", s.SizeRow("ease", (-2.0, 0.0))),
@@ -145,25 +149,25 @@ def statement(kind: str, line: str) -> s.Statement:
         ("piece a in b", "start 3 cm wide with welt, on waste yarn", s.Start(CM3, "waste", "welt")),
         ("piece a in b", "start 3 cm wide with e-wrap", s.Start(CM3, "e-wrap")),
         ("piece a in b", "start 3 cm wide with chain, with welt", s.Start(CM3, "chain", "welt")),
-        ("piece a in b", "edges straight to top called side", s.Edge("both", "straight", "top", called="side")),
+        ("piece a in b", "edges straight to top called side", s.EdgeLine("both", "straight", "top", called="side")),
         (
             "piece a in b",
             "edges slope to 3 cm wide at top, called x, fashioned 2 in",
-            s.Edge("both", "slope", "top", CM3, called="x", way="fashioned", inset=2),
+            s.EdgeLine("both", "slope", "top", CM3, called="x", way="fashioned", inset=2),
         ),
         (
             "piece a in b",
             "edges slope to 3 in wide at top, fashioned 2 in called x",
-            s.Edge("both", "slope", "top", s.Number(3, "in"), called="x", way="fashioned", inset=2),
+            s.EdgeLine("both", "slope", "top", s.Number(3, "in"), called="x", way="fashioned", inset=2),
         ),
         (
             "piece a in b",
             "edges cast off 3 cm then curve to 3 cm wide at top, simple",
-            s.Edge("both", "curve", "top", CM3, cast_off=CM3, way="simple"),
+            s.EdgeLine("both", "curve", "top", CM3, cast_off=CM3, way="simple"),
         ),
-        ("piece a in b", "edges steps 3 cm 2 times to top", s.Edge("both", "steps", "top", by=CM3, times=2)),
-        ("piece a in b", "left edge slope by -3 cm at top", s.Edge("left", "slope", "top", by=s.Negative(CM3))),
-        ("piece a in b", "right edge curve by 3 cm at top", s.Edge("right", "curve", "top", by=CM3)),
+        ("piece a in b", "edges steps 3 cm 2 times to top", s.EdgeLine("both", "steps", "top", by=CM3, times=2)),
+        ("piece a in b", "left edge slope by -3 cm at top", s.EdgeLine("left", "slope", "top", by=s.Negative(CM3))),
+        ("piece a in b", "right edge curve by 3 cm at top", s.EdgeLine("right", "curve", "top", by=CM3)),
         ("piece a in b", "neck neck wide, 3 cm deep, round", s.Neck(s.Name("neck"), CM3, "round")),
         (
             "piece a in b",
@@ -174,7 +178,7 @@ def statement(kind: str, line: str) -> s.Statement:
         ("piece a in b", "shoulders held from tip", s.Shoulders("tip")),
         ("piece a in b", "end on waste yarn", s.End("waste")),
         ("piece a in b", "end cast off", s.End("cast-off")),
-        ("making up", 'step "Sew."', s.Text("step", "Sew.")),
+        ("making up", 'step "Sew."', s.TextLine("step", "Sew.")),
         (
             "piece a in b",
             "levels hem 0 cm, top between 3 cm and a + 3 cm",
@@ -191,69 +195,69 @@ def statement(kind: str, line: str) -> s.Statement:
             "start 3 cm wide along m slot + m palm, with welt",
             s.Start(CM3, "along", "welt", (s.EdgeRef("m", "slot"), s.EdgeRef("m", "palm"))),
         ),
-        ("piece a in b", "edges arch to 3 cm wide at top", s.Edge("both", "arch", "top", CM3)),
+        ("piece a in b", "edges arch to 3 cm wide at top", s.EdgeLine("both", "arch", "top", CM3)),
         (
             "piece a in b",
             "edges slope to between 3 cm and a wide at top, fashioned 3 in, two at once",
-            s.Edge("both", "slope", "top", CM3, way="fashioned", inset=3, width_most=s.Name("a"), at_once=2),
+            s.EdgeLine("both", "slope", "top", CM3, way="fashioned", inset=3, width_most=s.Name("a"), at_once=2),
         ),
         (
             "piece a in b",
             "edges in 1 stitch every 2 rows to tip",
-            s.Edge("both", "rate", "tip", by=s.Negative(s.Number(1, "stitch")), every=2),
+            s.EdgeLine("both", "rate", "tip", by=s.Negative(s.Number(1, "stitch")), every=2),
         ),
         (
             "piece a in b",
             "left edge out 2 sts every 1 row to tip, simple",
-            s.Edge("left", "rate", "tip", by=s.Number(2, "sts"), every=1, way="simple"),
+            s.EdgeLine("left", "rate", "tip", by=s.Number(2, "sts"), every=1, way="simple"),
         ),
         (
             "piece a in b",
             "edges cast off 3 cm then in 1 st every 2 rows to tip",
-            s.Edge("both", "rate", "tip", by=s.Negative(s.Number(1, "st")), cast_off=CM3, every=2),
+            s.EdgeLine("both", "rate", "tip", by=s.Negative(s.Number(1, "st")), cast_off=CM3, every=2),
         ),
-        ("piece a in b", "across to 3 cm wide at yoke", s.Across(CM3, "yoke")),
-        ("piece a in b", "opening neck 3 cm wide from slit to top", s.Opening("neck", CM3, "slit", "top")),
+        ("piece a in b", "across to 3 cm wide at yoke", s.AcrossLine(CM3, "yoke")),
+        ("piece a in b", "opening neck 3 cm wide from slit to top", s.OpeningLine("neck", CM3, "slit", "top")),
         (
             "piece a in b",
             "opening n 3 cm wide from a to b, cast off, a + 3 cm left of centre",
-            s.Opening("n", CM3, "a", "b", s.Negative(s.Binary("+", s.Name("a"), CM3)), "cast-off"),
+            s.OpeningLine("n", CM3, "a", "b", s.Negative(s.Binary("+", s.Name("a"), CM3)), "cast-off"),
         ),
         (
             "piece a in b",
             "slot thumb 3 cm wide at palm, 3 cm right of centre, on waste yarn",
-            s.Slot("thumb", CM3, "palm", CM3),
+            s.SlotLine("thumb", CM3, "palm", CM3),
         ),
-        ("piece a in b", "slot pocket 3 cm wide at palm, cast off", s.Slot("pocket", CM3, "palm", taken="cast-off")),
+        ("piece a in b", "slot pocket 3 cm wide at palm, cast off", s.SlotLine("pocket", CM3, "palm", taken="cast-off")),
         (
             "piece a in b",
             "buttonholes 6 over 2 stitches from hem to neck, 3 cm from the right edge",
-            s.Buttonholes(6, 2, "hem", "neck", "right", CM3),
+            s.ButtonholesLine(6, 2, "hem", "neck", "right", CM3),
         ),
         (
             "piece a in b",
             "buttonholes 6 over 1 stitch from hem to neck, 3 cm from left edge",
-            s.Buttonholes(6, 1, "hem", "neck", "left", CM3),
+            s.ButtonholesLine(6, 1, "hem", "neck", "left", CM3),
         ),
-        ("piece a in b", "wedge 3 cm wide at both edges from a to b, held in", s.Wedge(CM3, "both", "a", "b", "in")),
+        ("piece a in b", "wedge 3 cm wide at both edges from a to b, held in", s.WedgeLine(CM3, "both", "a", "b", "in")),
         (
             "piece a in b",
             "wedge 3 cm wide at the left edge from a to b, let out, resting 3 cm",
-            s.Wedge(CM3, "left", "a", "b", "out", CM3),
+            s.WedgeLine(CM3, "left", "a", "b", "out", CM3),
         ),
         (
             "piece a in b",
             "wedge 3 cm wide at right edge from a to b, resting 3 cm, held in and let out",
-            s.Wedge(CM3, "right", "a", "b", "both", CM3),
+            s.WedgeLine(CM3, "right", "a", "b", "both", CM3),
         ),
-        ("piece a in b", "fabric rib from waist to hip", s.Zone("rib", "waist", "hip")),
+        ("piece a in b", "fabric rib from waist to hip", s.ZoneLine("rib", "waist", "hip")),
         (
             "piece a in b",
             "fabric cable from hem to top, 3 cm wide, 3 cm left of centre",
-            s.Zone("cable", "hem", "top", CM3, s.Negative(CM3)),
+            s.ZoneLine("cable", "hem", "top", CM3, s.Negative(CM3)),
         ),
         ("piece a like b", "without neck", s.Without("neck")),
-        ("piece a in b", "repeat 8 times from base to gore", s.RepeatStretch(8, "base", "gore")),
+        ("piece a in b", "repeat 8 times from base to gore", s.RepeatLine(8, "base", "gore")),
         (
             "piece a in b",
             "use set_in, chest chest, tip top, across 3 cm, drop -3 cm",
@@ -264,33 +268,33 @@ def statement(kind: str, line: str) -> s.Statement:
         ),
         ("shape s(a, b)", "use other", s.Use("other", ())),
         ("shape s(a, b)", "let c = a", s.Let("c", s.Name("a"))),
-        ("shape s(a, b)", "edges straight to a called b", s.Edge("both", "straight", "a", called="b")),
-        ("", "shape set_in(armhole, chest)", s.Shape("set_in", ("armhole", "chest"), ())),
-        ("", "shape plain_neck", s.Shape("plain_neck", (), ())),
+        ("shape s(a, b)", "edges straight to a called b", s.EdgeLine("both", "straight", "a", called="b")),
+        ("", "shape set_in(armhole, chest)", s.ShapeBlock("set_in", ("armhole", "chest"), ())),
+        ("", "shape plain_neck", s.ShapeBlock("plain_neck", (), ())),
         ("piece a in b", "neck 3 cm wide, 3 cm deep, v, cast off", s.Neck(CM3, CM3, "v", taken="cast-off")),
         ("piece a in b", "end gathered", s.End("gathered")),
-        ("", "edging e in rib, 3 cm deep, knitted first", s.Edging("e", "rib", CM3, "first")),
+        ("", "edging e in rib, 3 cm deep, knitted first", s.EdgingLine("e", "rib", CM3, "first")),
         (
             "",
             "piece a in b, knit 2, centre stitch, as hood",
-            s.Piece("a", "b", 2, centre_stitch=True, purpose="hood"),
+            s.PieceBlock("a", "b", 2, centre_stitch=True, purpose="hood"),
         ),
         (
             "",
             "band a with b along c neck, buttonholes 6 over 2 stitches, 3 cm first, a last",
-            s.Band("a", "b", (s.EdgeRef("c", "neck"),), 6, 2, CM3, s.Name("a")),
+            s.BandLine("a", "b", (s.EdgeRef("c", "neck"),), 6, 2, CM3, s.Name("a")),
         ),
         (
             "",
             "join a end to b x, longer by 3 cm, easing a, gathered",
-            s.Join((s.EdgeRef("a", "end"),), (s.EdgeRef("b", "x"),), s.Name("a"), CM3, "gathered"),
+            s.JoinLine((s.EdgeRef("a", "end"),), (s.EdgeRef("b", "x"),), s.Name("a"), CM3, "gathered"),
         ),
-        ("", "join a start to a end, grafted", s.Join((s.EdgeRef("a", "start"),), (s.EdgeRef("a", "end"),), way="grafted")),
-        ("", "join a end to b end, linked", s.Join((s.EdgeRef("a", "end"),), (s.EdgeRef("b", "end"),), way="linked")),
-        ("", "cord hood 3 cm long", s.Cord("hood", CM3)),
-        ("", "finished chest a, fits b", s.Finished("chest", s.Name("a"), s.Name("b"))),
-        ("", "finished waist round back waist, stretches", s.Finished("waist", s.Round("back", "waist"), stretches=True)),
-        ("", "finished collar along neckband", s.Finished("collar", s.Along(s.PlaceRef("neckband")))),
+        ("", "join a start to a end, grafted", s.JoinLine((s.EdgeRef("a", "start"),), (s.EdgeRef("a", "end"),), way="grafted")),
+        ("", "join a end to b end, linked", s.JoinLine((s.EdgeRef("a", "end"),), (s.EdgeRef("b", "end"),), way="linked")),
+        ("", "cord hood 3 cm long", s.CordLine("hood", CM3)),
+        ("", "finished chest a, fits b", s.FinishedLine("chest", s.Name("a"), s.Name("b"))),
+        ("", "finished waist round back waist, stretches", s.FinishedLine("waist", s.Round("back", "waist"), stretches=True)),
+        ("", "finished collar along neckband", s.FinishedLine("collar", s.Along(s.PlaceRef("neckband")))),
         ("", "require along back armhole >= 3 cm", s.Require(s.Along(s.PlaceRef("back", "armhole")), ">=", CM3)),
         ("", "through neckband passes head", s.Through(s.PlaceRef("neckband"), "head")),
         (
@@ -298,8 +302,8 @@ def statement(kind: str, line: str) -> s.Statement:
             "through sleeve start never passes hand of a, stretches to 150 %",
             s.Through(s.PlaceRef("sleeve", "start"), "hand", True, s.Name("a"), s.Number(150.0, "%")),
         ),
-        ("", "lap a over b", s.Lap(s.PlaceRef("a"), s.PlaceRef("b"))),
-        ("", "lap a edge over b edge, 3 cm wide", s.Lap(s.PlaceRef("a", "edge"), s.PlaceRef("b", "edge"), CM3)),
+        ("", "lap a over b", s.LapLine(s.PlaceRef("a"), s.PlaceRef("b"))),
+        ("", "lap a edge over b edge, 3 cm wide", s.LapLine(s.PlaceRef("a", "edge"), s.PlaceRef("b", "edge"), CM3)),
     ],
 )  # fmt: skip
 def test_a_statement(kind: str, line: str, node: s.Statement) -> None:
@@ -340,7 +344,7 @@ def test_blocks_and_comments() -> None:
     text = "# first\n\nfabric f # beside\n\n  # inside\n  swatch 1 st by 2 rows = 3 cm by 3 cm\n  # end of block\n# last\n"
     tree, told = source.read("f.wale", text)
     assert told == ()
-    assert tree.statements == (s.Fabric("f", (s.Swatch(s.Number(1, "st"), s.Number(2, "rows"), CM3, CM3),)),)
+    assert tree.statements == (s.FabricBlock("f", (s.Swatch(s.Number(1, "st"), s.Number(2, "rows"), CM3, CM3),)),)
     assert tree.comments == (
         s.Comment("first", 0, True, 0),
         s.Comment("beside", 0, False, 0),
@@ -369,9 +373,9 @@ NESTED = """piece a in b
 def test_a_block_within_a_block() -> None:
     tree, told = source.read("", NESTED)
     assert told == ()
-    edge = s.Edge("left", "straight", "top")
-    opening = s.Opening("n", CM3, "slit", "top", body=(edge,))
-    assert tree.statements == (s.Piece("a", "b", body=(opening, s.End("cast-off"), s.Opening("m", CM3, "slit", "top"))),)
+    edge = s.EdgeLine("left", "straight", "top")
+    opening = s.OpeningLine("n", CM3, "slit", "top", body=(edge,))
+    assert tree.statements == (s.PieceBlock("a", "b", body=(opening, s.End("cast-off"), s.OpeningLine("m", CM3, "slit", "top"))),)
     assert [(c.text, c.before, c.own_line, c.indent) for c in tree.comments] == [
         ("before the opening", 1, True, 1),
         ("of its edges", 2, True, 2),
@@ -391,7 +395,7 @@ def test_spans_are_places_in_the_file(ending: str) -> None:
     tree, told = source.read("f.wale", text)
     assert told == ()
     piece = tree.statements[0]
-    assert isinstance(piece, s.Piece)
+    assert isinstance(piece, s.PieceBlock)
     levels = piece.body[0]
     assert isinstance(levels, s.Levels)
     height = levels.levels[1].height

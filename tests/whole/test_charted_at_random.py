@@ -14,8 +14,8 @@ from tests.draws import draws
 from tests.whole.charted_at_random import Charted, charted
 from tests.whole.charts_at_random import FAMILIES, MEANINGS, Drawing
 from tests.whole.garment import SHIPPED
-from walewright.bed import Course, Fabric
-from walewright.bed.loops import Kind
+from walewright.bed import Course, KnitFabric
+from walewright.bed.loops import LoopKind
 from walewright.design import Changes
 from walewright.pipeline import Outcome, compile
 from walewright.report.english import in_english
@@ -91,7 +91,7 @@ def came_to(drawn: Charted, outcome: Outcome) -> str:
 # ----------------------------------------------------------------- where a chart lies, by the bed alone
 
 
-def lies_as_said(drawn: Charted, fabric: Fabric) -> None:
+def lies_as_said(drawn: Charted, fabric: KnitFabric) -> None:
     """What the language says of repeats, against the rows that the bed knitted; nothing that counted them is asked."""
     chart = drawn.chart
     if chart is None or drawn.area == "motif":
@@ -129,7 +129,7 @@ def _begins(drawn: Charted, chart: Drawing, low: int, high: int) -> int:
     return 0 if drawn.fit == "balanced" else -(chart.repeat // 2)
 
 
-def _first_rows_are_drawn(drawn: Charted, chart: Drawing, fabric: Fabric, rows: tuple[Course, ...], begins: int) -> None:
+def _first_rows_are_drawn(drawn: Charted, chart: Drawing, fabric: KnitFabric, rows: tuple[Course, ...], begins: int) -> None:
     """Well inside the piece, every cell of the first rows has made the loop it means, as far as no end has moved."""
     ends = rows[0].live_first, rows[0].live_last
     reach = max(chart.repeat, 8)
@@ -158,7 +158,7 @@ def _first_rows_are_drawn(drawn: Charted, chart: Drawing, fabric: Fabric, rows: 
             _is_made(symbol, (row.counter, slot), loops, floats, fabric)
 
 
-def _loops(fabric: Fabric, counter: int, begun: int) -> dict[int, tuple[int, str]]:
+def _loops(fabric: KnitFabric, counter: int, begun: int) -> dict[int, tuple[int, str]]:
     """Slot to the loop made there in that row, from the loop `begun` on, and its yarn; of two, the later."""
     return {
         fabric.slots[loop]: (loop, course.yarn)
@@ -173,7 +173,7 @@ def _is_made(
     at: tuple[int, int],
     loops: dict[int, tuple[int, str]],
     floats: set[tuple[int, int]],
-    fabric: Fabric,
+    fabric: KnitFabric,
 ) -> None:
     meaning = MEANINGS[symbol]
     loop, yarn = loops.get(at[1], (-1, ""))
@@ -184,6 +184,6 @@ def _is_made(
     if symbol in ".nr<>()^1234":
         assert fabric.faces[loop] == 0, at
     if symbol == "i":
-        assert fabric.kinds[loop] == Kind.LONG, at
+        assert fabric.kinds[loop] == LoopKind.LONG, at
     if symbol == "v":
         assert at in floats, at

@@ -7,7 +7,7 @@ import pytest
 
 from tests.whole.garment import SHIPPED
 from walewright.bed import seam
-from walewright.bed.fabric import Fabric
+from walewright.bed.fabric import KnitFabric
 from walewright.counted import counted_piece
 from walewright.counted.edges import stretches
 from walewright.design import Changes
@@ -174,7 +174,7 @@ def compiled(what: str) -> Outcome:
     return outcome
 
 
-def fabrics(outcome: Outcome, size: int) -> dict[str, Fabric]:
+def fabrics(outcome: Outcome, size: int) -> dict[str, KnitFabric]:
     assert outcome.results[size].faults == ()
     return {fabric.name: fabric for fabric in outcome.results[size].fabrics}
 

@@ -8,7 +8,7 @@ from itertools import pairwise
 import pytest
 
 from tests.whole.garment import SHIPPED
-from walewright.bed import Fabric
+from walewright.bed import KnitFabric
 from walewright.design import Changes
 from walewright.pipeline import Outcome, compile
 from walewright.report.english import in_english
@@ -60,7 +60,7 @@ def written(which: str, way: Way, every: int, level: str = "top") -> str:
     return f"{which} {way[0]} {way[1]} stitches every {every} rows to {level}{way[2]}"
 
 
-def steps(fabric: Fabric, side: str, after: int) -> list[tuple[int, int]]:
+def steps(fabric: KnitFabric, side: str, after: int) -> list[tuple[int, int]]:
     """(rows knitted before it, stitches outwards) of each move of an edge above a row, as it was knitted."""
     at = "left" if side == "left" else "right"
     ends = {row: fabric.outer_end(row, at) for row in range(max(after, 1), fabric.rows + 1)}
@@ -68,7 +68,7 @@ def steps(fabric: Fabric, side: str, after: int) -> list[tuple[int, int]]:
     return [(row, -by if side == "left" else by) for row, by in found]
 
 
-def fabrics(outcome: Outcome, name: str) -> list[Fabric]:
+def fabrics(outcome: Outcome, name: str) -> list[KnitFabric]:
     return [next(f for f in result.fabrics if f.name == name) for result in outcome.results]
 
 

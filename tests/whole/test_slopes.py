@@ -15,11 +15,11 @@ from walewright.counted import counted_piece
 from walewright.counted.edges import edge_length
 from walewright.counted.model import SizedPiece, SizedRun
 from walewright.design import Changes
-from walewright.design.model import Design, EdgeRun, Way
+from walewright.design.model import Design, EdgeRun, ShapingWay
 from walewright.pipeline import compile
-from walewright.solve.schedule.shaping import Span, edge_runs
+from walewright.solve.schedule.shaping import ShapingSpan, edge_runs
 
-WAYS = Way("simple"), Way("fashioned", 2), Way("fashioned", 2, 2)
+WAYS = ShapingWay("simple"), ShapingWay("fashioned", 2), ShapingWay("fashioned", 2, 2)
 PATHS = "slope", "curve", "arch"
 SOURCE = """pattern "One"
 sizes one
@@ -73,7 +73,7 @@ def test_three_reckonings_agree(gauge: tuple[float, float]) -> None:
         if abs(by) > rows // 2 or (way.at_once == 2 and by > 0):
             continue
         wanted = EdgeRun("edge", "top", path, (float(by),), (0.0,), 0, way, piece.origin)
-        made = edge_runs(wanted, whose, [Span(FROM, FROM + rows, by, 0, 0)])
+        made = edge_runs(wanted, whose, [ShapingSpan(FROM, FROM + rows, by, 0, 0)])
         if made is None:
             continue
         (run,) = made

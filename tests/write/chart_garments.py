@@ -5,7 +5,7 @@ from __future__ import annotations
 from hypothesis import strategies as hs
 
 from tests.write.garments import joined, joining
-from walewright.design.model import Cell, Chart, Key, Origin
+from walewright.design.model import Cell, CellKey, Chart, Origin
 from walewright.knit import steps as st
 from walewright.knit.copies import NONE
 from walewright.knit.steps import SizePlan, Step, StepBlock
@@ -39,7 +39,7 @@ SEGMENTS = (".", ".", "..", "-", "u", "v", "l", "|.", "x", "cc", "CCCC", "O\\", 
 
 def chart(name: str, *drawn: str, before: int = 0, repeat: int = 0, after: int = 0, cells: dict[str, Cell] = CELLS) -> Chart:
     """A chart whose rows are drawn from the top down."""
-    key = tuple(Key(symbol, cell, HERE) for symbol, cell in cells.items())
+    key = tuple(CellKey(symbol, cell, HERE) for symbol, cell in cells.items())
     return Chart(name, tuple(reversed(drawn)), key, before, repeat, after, cells is PICTURE_CELLS, HERE)
 
 

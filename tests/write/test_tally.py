@@ -5,9 +5,9 @@ from __future__ import annotations
 import pytest
 
 from walewright.knit import steps as st
-from walewright.write.tally import Tally, counted
+from walewright.write.tally import RowTally, counted
 
-START = Tally(10, 40)
+START = RowTally(10, 40)
 
 
 @pytest.mark.parametrize(
@@ -55,4 +55,4 @@ def test_after(steps: tuple[st.Step, ...], row: int, stitches: int) -> None:
 
 
 def test_rows_are_not_known_before_the_counter_is_set() -> None:
-    assert counted(Tally(), st.KnitRows(4)).row is None
+    assert counted(RowTally(), st.KnitRows(4)).row is None

@@ -13,7 +13,7 @@ from walewright.knit import steps as st
 from walewright.write.english import LANGUAGE
 from walewright.write.lines import lines
 from walewright.write.model import Abbreviation, Manner
-from walewright.write.said import Said
+from walewright.write.said import StepSaid
 from walewright.write.words import kind, named
 
 SIZES = (0, 1)
@@ -30,7 +30,7 @@ def test_every_kind_of_step_has_a_sample() -> None:
 @pytest.mark.parametrize("step", SAMPLES, ids=lambda s: type(s).__name__)
 def test_a_number_or_none(step: st.Step) -> None:
     """A step that one size skips shows a dash exactly if it has a number; the others need a head of their own."""
-    words = "".join(r.text for r in phrase(Said((step, None), SIZES)) if r.kind != "word")
+    words = "".join(r.text for r in phrase(StepSaid((step, None), SIZES)) if r.kind != "word")
     assert ("(–)" in words) is has_number(step)
 
 
@@ -115,7 +115,7 @@ def test_a_number_or_none(step: st.Step) -> None:
     ],
 )  # fmt: skip
 def test_words(steps: tuple[st.Step | None, ...], words: str) -> None:
-    assert "".join(r.text for r in phrase(Said(steps, SIZES))) == words
+    assert "".join(r.text for r in phrase(StepSaid(steps, SIZES))) == words
 
 
 SHORT = {
@@ -132,7 +132,7 @@ SHORT = {
 @pytest.mark.parametrize("skipped", [False, True])
 @pytest.mark.parametrize("step", SAMPLES, ids=lambda s: type(s).__name__)
 def test_a_phrase_knows_the_abbreviations_in_it(step: st.Step, skipped: bool) -> None:
-    runs = phrase(Said((step, None if skipped else step), SIZES))
+    runs = phrase(StepSaid((step, None if skipped else step), SIZES))
     text = "".join(r.text for r in runs)
     assert {a for r in runs for a in r.short} == {a for a, pattern in SHORT.items() if re.search(pattern, text)}
 
@@ -157,7 +157,7 @@ def test_a_sentence_knows_whether_it_names_the_counter() -> None:
 
 def test_the_figures_of_three_sizes_are_known() -> None:
     def kept(*steps: st.Step) -> list[str]:
-        runs = phrase(Said(steps, tuple(range(len(steps)))))
+        runs = phrase(StepSaid(steps, tuple(range(len(steps)))))
         return [r.text[begin:end] for r in runs for begin, end in r.figures]
 
     assert kept(*(st.Now(n, r, side) for n, r, side in ((80, 20, "left"), (84, 21, "right"), (90, 22, "left")))) == [
@@ -176,6 +176,6 @@ def test_stripes_say_whether_a_yarn_is_carried() -> None:
 
 
 def test_kinds_of_runs() -> None:
-    runs = phrase(Said((st.NeedlesToWork(-45, 44, 90),), (0,)))
+    runs = phrase(StepSaid((st.NeedlesToWork(-45, 44, 90),), (0,)))
     assert [r.kind for r in runs] == ["word", "needle", "word", "needle", "word", "number", "word"]
-    assert [r.kind for r in phrase(Said((st.Now(8, 9, "left"),), (0,)))] == ["check"]
+    assert [r.kind for r in phrase(StepSaid((st.Now(8, 9, "left"),), (0,)))] == ["check"]

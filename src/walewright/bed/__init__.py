@@ -55,10 +55,25 @@ only marks on the needles: they come away.
 or by being fastened off. When all is knitted, no foot of a first row may be left open, and joined edges must agree.
 """
 
-from walewright.bed.fabric import Fabric
-from walewright.bed.loops import Kind
-from walewright.bed.model import Bar, Bed, Course, Edge, Fault, Gauge, Link, Turn
-from walewright.bed.seams import Seam, seam
+from walewright.bed.fabric import KnitFabric
+from walewright.bed.loops import LoopKind
+from walewright.bed.model import Bar, Bed, BedEdge, Course, Fault, Gauge, Link, Turn
+from walewright.bed.seams import SewnSeam, seam
 from walewright.bed.simulate import BedResult, knit
 
-__all__ = ["Bar", "Bed", "BedResult", "Course", "Edge", "Fabric", "Fault", "Gauge", "Kind", "Link", "Seam", "Turn", "knit", "seam"]
+__all__ = [
+    "Bar",
+    "Bed",
+    "BedEdge",
+    "BedResult",
+    "Course",
+    "Fault",
+    "Gauge",
+    "KnitFabric",
+    "Link",
+    "LoopKind",
+    "SewnSeam",
+    "Turn",
+    "knit",
+    "seam",
+]

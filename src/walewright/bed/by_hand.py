@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from walewright.bed.loops import HELPERS, NOTHING, Kind
+from walewright.bed.loops import HELPERS, NOTHING, LoopKind
 from walewright.bed.machine import HELD, Machine, Refusal
 from walewright.bed.model import Float
 from walewright.bed.pending import Strand
@@ -25,7 +25,7 @@ def lift_off(m: Machine, op: LiftOff) -> Refusal | None:
     for i in range(first, last + 1):
         loop = m.pending.laid.pop(i)
         _unhang(m, i, loop)
-        m.loops.kind[loop] = Kind.FLOAT
+        m.loops.kind[loop] = LoopKind.FLOAT
         m.pending.lifted.add(i)
         m.kept.floats.append(Float(m.counter, m.course_of(loop).yarn, i - m.half, i - m.half))
     return None
@@ -39,7 +39,7 @@ def draw_long(m: Machine, op: DrawLong) -> Refusal | None:
         return refusal
     loop = m.pending.laid.pop(index)
     _unhang(m, index, loop)
-    _through(m, index, loop, Kind.LONG)
+    _through(m, index, loop, LoopKind.LONG)
     return None
 
 
@@ -58,7 +58,7 @@ def lay_in(m: Machine, op: LayIn) -> Refusal | None:
             return refusal
     begin = len(m.loops.parent)
     for i in indices:
-        _through(m, i, m.loops.add(i - m.half, Kind.KNIT), Kind.KNIT)
+        _through(m, i, m.loops.add(i - m.half, LoopKind.KNIT), LoopKind.KNIT)
         m.pending.lifted.discard(i)
     start, end = (indices[0], indices[-1]) if op.to == "right" else (indices[-1], indices[0])
     (run,) = ends_for(m, other(op.to), [(op.yarn, start)])
@@ -117,7 +117,7 @@ def _unhang(m: Machine, index: int, loop: int) -> None:
         del m.more[index]
 
 
-def _through(m: Machine, index: int, loop: int, kind: Kind) -> None:
+def _through(m: Machine, index: int, loop: int, kind: LoopKind) -> None:
     """The loop is drawn through what the needle carries, and alone hangs there then."""
     parents = m.lift(index)
     m.loops.kind[loop] = kind
@@ -176,7 +176,7 @@ def _ladders(m: Machine) -> Refusal | None:
                 rows=len(wale),
             )
         for loop in wale:
-            m.loops.kind[loop] = Kind.FLOAT
+            m.loops.kind[loop] = LoopKind.FLOAT
             m.loops.parent[loop] = NOTHING
     m.pending.dropped = {}
     return None

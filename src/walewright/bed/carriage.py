@@ -7,7 +7,7 @@ from dataclasses import replace
 from itertools import pairwise
 
 from walewright.bed.by_hand import settle
-from walewright.bed.loops import HELPERS, NOTHING, Kind
+from walewright.bed.loops import HELPERS, NOTHING, LoopKind
 from walewright.bed.machine import HELD, NON_WORKING, WORKING, Layout, Machine, Refusal
 from walewright.bed.model import Bar, Course, Float, Turn
 from walewright.bed.strands import REACH
@@ -284,7 +284,7 @@ def _knit_row(m: Machine, at: Layout, empty: list[int], to: Side) -> None:
     if pending.lifted:
         pending.lifted = set()
     for index in at.inside:
-        loop = m.loops.add(index - m.half, Kind.BAR)
+        loop = m.loops.add(index - m.half, LoopKind.BAR)
         m.hang(index, (loop,))
         m.course("laid", index, index, loop)
         pending.laid[index] = loop
@@ -313,7 +313,7 @@ def loops_of_row(m: Machine, at: Layout) -> int:
 def bars_of_row(m: Machine, empty: list[int], live_first: int, live_last: int) -> None:
     """In the hooks that were empty the row has laid bars."""
     for index in empty:
-        m.loops.kind[m.top[index]] = Kind.BAR
+        m.loops.kind[m.top[index]] = LoopKind.BAR
         m.bars.append(Bar(m.counter, index - m.half, m.top[index], index - m.half in (live_first, live_last)))
 
 

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from walewright.bed.carriage import unwrapped_across
 from walewright.bed.fabric import split_name
-from walewright.bed.loops import NOTHING, Kind
+from walewright.bed.loops import NOTHING, LoopKind
 from walewright.bed.machine import CORDED, HELD, NON_WORKING, WORKING, Machine, Refusal
-from walewright.bed.model import Edge, Part
+from walewright.bed.model import BedEdge, BedPart
 from walewright.bed.needles import needs_work
 from walewright.knit.operations import CastOff, OntoWaste, needle
 
@@ -30,7 +30,7 @@ def cast_off(m: Machine, op: CastOff) -> Refusal | None:
     for i in order:
         through = m.lift(i)
         if helper is None:
-            chains.append(m.loops.add(i - m.half, Kind.CHAIN, (*through, *chains[-1:])))
+            chains.append(m.loops.add(i - m.half, LoopKind.CHAIN, (*through, *chains[-1:])))
     m.set_position(first, last, NON_WORKING)
     beyond = first - 1 if op.start == "right" else last + 1
     live = 0 <= beyond < len(m.top) and m.top[beyond] != NOTHING and m.position[beyond] != CORDED
@@ -80,7 +80,7 @@ def _at_yarn(m: Machine, op: CastOff) -> Refusal | None:
 
 def ended_by(m: Machine, chains: list[int], first: int) -> None:
     """The whole row, or a parted half's, is off, closed by `chains`: that is the edge "end", or its left or right part."""
-    part: Part = "whole"
+    part: BedPart = "whole"
     held = m.waits_at()
     if held >= 0:
         part = "right" if held < first else "left"
@@ -90,7 +90,7 @@ def ended_by(m: Machine, chains: list[int], first: int) -> None:
                 part = "left" if edge.part == "right" else "right"
     ordered = sorted(chains, key=lambda chain: m.loops.slot[chain])
     points = tuple((chain,) for chain in ordered)
-    m.ended.append((Edge("end", part, "stitches", len(points), None, points), first - m.half))
+    m.ended.append((BedEdge("end", part, "stitches", len(points), None, points), first - m.half))
 
 
 def onto_waste(m: Machine, op: OntoWaste) -> Refusal | None:
@@ -113,5 +113,5 @@ def onto_waste(m: Machine, op: OntoWaste) -> Refusal | None:
     m.kept.helpers["waste"] += op.rows * (last - first + 1)
     points = tuple(m.lift(i) for i in range(first, last + 1))
     m.set_position(first, last, NON_WORKING)
-    m.ended.append((Edge(name, part, "stitches", len(points), None, points, live=True), op.first))
+    m.ended.append((BedEdge(name, part, "stitches", len(points), None, points, live=True), op.first))
     return None

@@ -9,9 +9,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 
-from walewright.bed.model import Edge, Part
+from walewright.bed.model import BedEdge, BedPart
 from walewright.bed.outline import Shape, reaches
-from walewright.bed.sides import Sides
+from walewright.bed.sides import BedSides
 from walewright.knit.operations import NEXT_COPY, HungFace, HungPart, NameEdge, SeamEnd, Side
 
 Corner = tuple[str, int]
@@ -54,7 +54,7 @@ NEAR = 2
 _TOP = "top of the opening"
 
 
-def corners(edges: Sequence[Edge], named: Sequence[NameEdge], outline: Shape | None) -> dict[tuple[str, Part], Corners]:
+def corners(edges: Sequence[BedEdge], named: Sequence[NameEdge], outline: Shape | None) -> dict[tuple[str, BedPart], Corners]:
     """The two corners of each edge, by its name and part."""
     if outline is None:
         return {}
@@ -62,15 +62,15 @@ def corners(edges: Sequence[Edge], named: Sequence[NameEdge], outline: Shape | N
     rows = {op.edge: (op.from_row, op.to_row) for op in named}
     top = max((stretch.top for stretch in outline.stretches), default=0)
     parted = {e.name for e in edges if e.along == "rows" and rows.get(e.name, (0, 0))[1] == top and _is_inner(e, named)}
-    found: dict[tuple[str, Part], Corners] = {}
+    found: dict[tuple[str, BedPart], Corners] = {}
     for edge in edges:
         found[edge.name, edge.part] = _corners(edge, edges, named, sides, rows, parted, top)
     return _snapped(found)
 
 
 def _corners(
-    edge: Edge,
-    edges: Sequence[Edge],
+    edge: BedEdge,
+    edges: Sequence[BedEdge],
     named: Sequence[NameEdge],
     sides: dict[str, _Along],
     rows: dict[str, tuple[int, int]],
@@ -100,7 +100,7 @@ def _corners(
     return ((above, 2), (above, 3)) if is_gap else ((above, 0), (above, 1))
 
 
-def _is_inner(edge: Edge, named: Sequence[NameEdge]) -> bool:
+def _is_inner(edge: BedEdge, named: Sequence[NameEdge]) -> bool:
     return any(op.edge == edge.name and op.where == "inner" for op in named)
 
 
@@ -120,7 +120,7 @@ class _Along:
         return sum(flags) - NEAR * held
 
 
-def _snapped(found: dict[tuple[str, Part], Corners]) -> dict[tuple[str, Part], Corners]:
+def _snapped(found: dict[tuple[str, BedPart], Corners]) -> dict[tuple[str, BedPart], Corners]:
     """Corners of one side that are nearly one are one."""
     rows: dict[str, list[int]] = {}
     for pair in found.values():
@@ -144,7 +144,7 @@ def _snapped(found: dict[tuple[str, Part], Corners]) -> dict[tuple[str, Part], C
 class Meetings:
     """Corners (piece, copy, corner) that seams have brought together, and the sides that lie out together by them."""
 
-    sides: Sides = field(default_factory=Sides)
+    sides: BedSides = field(default_factory=BedSides)
     _same: dict[tuple[str, int, Corner], tuple[str, int, Corner]] = field(default_factory=dict)
 
     def one_of(self, corner: tuple[str, int, Corner]) -> tuple[str, int, Corner]:

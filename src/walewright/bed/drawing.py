@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from walewright.bed.closing import stitches_there
 from walewright.bed.density import Density
-from walewright.bed.loops import NOTHING, Kind
+from walewright.bed.loops import NOTHING, LoopKind
 from walewright.bed.machine import NON_WORKING, WORKING, Machine, Refusal
-from walewright.bed.model import Edge
+from walewright.bed.model import BedEdge
 from walewright.knit.operations import Close, Gather
 
 GATHERED = 1.5
@@ -35,7 +35,7 @@ def close(m: Machine, op: Close) -> Refusal | None:
     begin = len(m.loops.parent)
     drawn: tuple[int, ...] = ()
     for i in range(first, last + 1) if op.towards == "right" else range(last, first - 1, -1):
-        drawn = (m.loops.add(i - m.half, Kind.CLOSED, (*m.lift(i), *drawn)),)
+        drawn = (m.loops.add(i - m.half, LoopKind.CLOSED, (*m.lift(i), *drawn)),)
     m.hang(neighbour, drawn)
     m.set_position(first, last, NON_WORKING)
     m.course("close", first, last, begin, "left" if op.towards == "right" else "right")
@@ -71,7 +71,7 @@ def gather(m: Machine, op: Gather) -> Refusal | None:
     points = tuple(m.lift(i) for i in range(first, last + 1))
     m.fastened_loops += [loop for point in points for loop in point]
     m.set_position(first, last, NON_WORKING)
-    m.ended.append((Edge("end", "whole", "stitches", len(points), None, points), op.first))
+    m.ended.append((BedEdge("end", "whole", "stitches", len(points), None, points), op.first))
     return None
 
 

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from itertools import takewhile
 
 from walewright.bed.carriage import unwrapped_across
-from walewright.bed.loops import NOTHING, Kind
+from walewright.bed.loops import NOTHING, LoopKind
 from walewright.bed.machine import Machine, Refusal
 from walewright.bed.needles import needs_work
 from walewright.knit.operations import Drop, LatchUp
@@ -36,7 +36,7 @@ def _wale(m: Machine, op: Drop) -> tuple[int, ...] | Refusal:
     joined = index in m.more
     while found < op.rows and loop >= 0 and not joined:
         joined = loops.slot[loop] != op.slot or loop in filled
-        if joined or loops.kind[loop] not in (Kind.KNIT, Kind.BAR):
+        if joined or loops.kind[loop] not in (LoopKind.KNIT, LoopKind.BAR):
             break
         wale.append(loop)
         found += 1
@@ -73,7 +73,7 @@ def latch_up(m: Machine, op: LatchUp) -> Refusal | None:
     wale: list[int] = []
     if index not in m.more:
         # Yarn laid in an empty hook is the lowest that a wale can have: the tool goes under it.
-        while found < op.rows and loop >= 0 and m.loops.kind[loop] in (Kind.KNIT, Kind.BAR):
+        while found < op.rows and loop >= 0 and m.loops.kind[loop] in (LoopKind.KNIT, LoopKind.BAR):
             wale.append(loop)
             found += 1
             if loop in m.loops.more:

@@ -7,16 +7,16 @@ from dataclasses import replace
 
 from walewright.bed.density import Density
 from walewright.bed.fabric import UPPER
-from walewright.bed.loops import NOTHING, Kind
+from walewright.bed.loops import NOTHING, LoopKind
 from walewright.bed.machine import Machine, Refusal
-from walewright.bed.model import Course, Edge, Part
-from walewright.bed.outline import Between, Shape, Stretch, missing_row, reaches, row_edge
+from walewright.bed.model import BedEdge, BedPart, Course
+from walewright.bed.outline import Between, OutlineStretch, Shape, missing_row, reaches, row_edge
 from walewright.knit.operations import NameEdge, Side, other
 
 SIDES: tuple[Side, Side] = ("left", "right")
 
 
-def ended(m: Machine) -> Iterator[Edge]:
+def ended(m: Machine) -> Iterator[BedEdge]:
     """Edges of stitches that left the bed; after a slot's, that of the stitches cast on in their place."""
     for edge, first in m.ended:
         yield _measured(m, edge)
@@ -30,15 +30,15 @@ def ended(m: Machine) -> Iterator[Edge]:
                 yield _stitches(m, f"{name} {UPPER}", "whole", course)
 
 
-def _stitches(m: Machine, name: str, part: Part, course: Course) -> Edge:
+def _stitches(m: Machine, name: str, part: BedPart, course: Course) -> BedEdge:
     ids = sorted(range(course.first_loop, course.first_loop + course.count), key=m.loops.slot.__getitem__)
-    return _measured(m, Edge(name, part, "stitches", course.count, None, tuple((loop,) for loop in ids)))
+    return _measured(m, BedEdge(name, part, "stitches", course.count, None, tuple((loop,) for loop in ids)))
 
 
-def _measured(m: Machine, edge: Edge) -> Edge:
+def _measured(m: Machine, edge: BedEdge) -> BedEdge:
     """Stitches lie as wide as the row that they, or their chains, close."""
     loop = edge.points[0][0]
-    while loop >= 0 and m.loops.kind[loop] in (Kind.CHAIN, Kind.CLOSED, Kind.SEWN):
+    while loop >= 0 and m.loops.kind[loop] in (LoopKind.CHAIN, LoopKind.CLOSED, LoopKind.SEWN):
         loop = m.loops.parent[loop]
     if loop < 0:
         return edge
@@ -50,7 +50,7 @@ def _density(m: Machine) -> Density:
     return Density(m.bed.gauges, m.bed.fabrics)
 
 
-def start(m: Machine, passes: tuple[Course, ...], rows: tuple[Course, ...]) -> list[Edge]:
+def start(m: Machine, passes: tuple[Course, ...], rows: tuple[Course, ...]) -> list[BedEdge]:
     """What was cast on, rehung or picked up before the first of all `passes`, or else, on waste yarn, the stitches drawn through
     it (all of them: some may be held in the first row); as wide as the first of the piece's own `rows` lies. If these begin on
     an edging that was folded and hung, the first of them, which closes the fold."""
@@ -65,7 +65,7 @@ def start(m: Machine, passes: tuple[Course, ...], rows: tuple[Course, ...]) -> l
         loops = [loop for c in hung for loop in range(c.first_loop, c.first_loop + c.count)] or list(feet(m))
     points = tuple((loop,) for loop in sorted(loops, key=m.loops.slot.__getitem__))
     length = _density(m).width_cm(first, (m.loops.slot[loop] for (loop,) in points), len(points))
-    return [Edge("start", "whole", "stitches", len(points), length, points)]
+    return [BedEdge("start", "whole", "stitches", len(points), length, points)]
 
 
 def feet(m: Machine) -> tuple[int, ...]:
@@ -79,7 +79,7 @@ def feet(m: Machine) -> tuple[int, ...]:
     return tuple(sorted(found, key=m.loops.slot.__getitem__))
 
 
-def named(m: Machine, op: NameEdge, outline: Shape | None) -> list[Edge] | Refusal:
+def named(m: Machine, op: NameEdge, outline: Shape | None) -> list[BedEdge] | Refusal:
     """The edges that a name is given to, measured; or why the rows named are on no such edge."""
     after, to = op.from_row, op.to_row
     if outline is None:
@@ -95,7 +95,7 @@ def named(m: Machine, op: NameEdge, outline: Shape | None) -> list[Edge] | Refus
     if op.where not in ("outer", *SIDES):
         return m.refuse("edge-where", f"{op.where!r} is no place for the edge {op.edge!r}; there are outer, inner, left and right")
     sides = [side for side in SIDES if op.where in ("outer", side)]
-    found: list[Edge] = []
+    found: list[BedEdge] = []
     for side in sides:
         chain = outline.outer(side)
         refusal = _row_missing(m, op, side, chain)
@@ -133,22 +133,22 @@ def _row_missing(m: Machine, op: NameEdge, side: Side, chain: tuple[Course, ...]
     )
 
 
-def _outer_edge(m: Machine, op: NameEdge, side: Side, chain: tuple[Course, ...]) -> Edge:
+def _outer_edge(m: Machine, op: NameEdge, side: Side, chain: tuple[Course, ...]) -> BedEdge:
     """It begins beside the last row up to there that reached the edge."""
     rows = [c for c in chain if op.from_row < c.counter <= op.to_row and reaches(c, side)]
     each = op.where == "outer"
     if not rows:
-        return Edge(op.edge, side, "rows", 0, None, (), each=each, at=side)
+        return BedEdge(op.edge, side, "rows", 0, None, (), each=each, at=side)
     below = next((c for c in reversed(chain) if c.counter <= op.from_row and reaches(c, side)), None)
     return replace(row_edge(op.edge, side, rows, below, _between(m), _density(m), each), part=side)
 
 
-def _inner(m: Machine, op: NameEdge, outline: Shape) -> list[Edge] | Refusal:
+def _inner(m: Machine, op: NameEdge, outline: Shape) -> list[BedEdge] | Refusal:
     """The two row edges of a gap, the stitches chained off at its foot and those cast on above it."""
     stretch = outline.parted(op.from_row, op.to_row)
     if stretch is None:
         return _not_parted(m, op, outline)
-    found: list[Edge] = []
+    found: list[BedEdge] = []
     for side, arm in zip(SIDES, stretch.arms, strict=True):
         refusal = _row_missing(m, op, side, arm)
         if refusal is not None:
@@ -181,7 +181,7 @@ def _not_parted(m: Machine, op: NameEdge, outline: Shape) -> Refusal:
     )
 
 
-def _in_gap(m: Machine, stretch: Stretch, counter: int, which: str) -> Iterator[Course]:
+def _in_gap(m: Machine, stretch: OutlineStretch, counter: int, which: str) -> Iterator[Course]:
     """Courses of hand work at that reading of the counter, on needles between the two parts' first or last rows."""
     left, right = (arm[0] if which == "first" else arm[-1] for arm in stretch.arms)
     for course in m.courses:
@@ -189,7 +189,7 @@ def _in_gap(m: Machine, stretch: Stretch, counter: int, which: str) -> Iterator[
             yield course
 
 
-def _inner_edge(m: Machine, op: NameEdge, side: Side, arm: tuple[Course, ...]) -> Edge:
+def _inner_edge(m: Machine, op: NameEdge, side: Side, arm: tuple[Course, ...]) -> BedEdge:
     """The left part's right end, the right part's left end; it begins beside the stitches taken out of the middle."""
     end = other(side)
     rows = [c for c in arm if op.from_row < c.counter <= op.to_row]

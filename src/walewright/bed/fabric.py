@@ -10,8 +10,8 @@ from dataclasses import dataclass, field
 
 from walewright.bed.corners import Corners, HungEdge
 from walewright.bed.density import Density, fabric_at
-from walewright.bed.loops import NOTHING, SEWN_COURSE, YARNLESS, YARNLESS_COURSES, Kind
-from walewright.bed.model import PARTS, Bar, Course, Crossed, Edge, Float, Gauge, Hung, Link, Part, Turn
+from walewright.bed.loops import NOTHING, SEWN_COURSE, YARNLESS, YARNLESS_COURSES, LoopKind
+from walewright.bed.model import PARTS, Bar, BedEdge, BedPart, Course, Crossed, Float, Gauge, Hung, Link, Turn
 from walewright.bed.outline import reaches
 from walewright.bed.sameness import digest, same
 from walewright.knit.operations import Side
@@ -19,7 +19,7 @@ from walewright.knit.operations import Side
 _SHOULDERS = ("end", "shoulder")
 
 
-def split_name(name: str) -> tuple[str, Part]:
+def split_name(name: str) -> tuple[str, BedPart]:
     """ "neck centre" is the part "centre" of "neck"; a name without such a last word is whole."""
     head, _, tail = name.rpartition(" ")
     for part in PARTS:
@@ -38,10 +38,10 @@ def _spaced(name: str) -> str:
 
 
 @dataclass(frozen=True, slots=True, eq=False)
-class Fabric:
+class KnitFabric:
     """One piece, edging or band as knitted; equal to another if it is the `same` (`sameness`).
 
-    Loops are numbered in the order of making; `slots`, `parents`, `kinds` (`Kind`) and `faces` (0 purl side to the knitter,
+    Loops are numbered in the order of making; `slots`, `parents`, `kinds` (`LoopKind`) and `faces` (0 purl side to the knitter,
     1 re-formed) hold one entry each and are not to be changed. A parent below 0: -1 none, -2 waste yarn, -3 ravel yarn.
     `more_parents` has the further loops of those drawn through several. Waste and ravel loops are not in the fabric.
     `turns` and `bars` are as `model` says. `feet` are loops whose feet open when the waste yarn comes away, left to right.
@@ -56,7 +56,7 @@ class Fabric:
     kinds: bytes
     faces: bytes
     links: tuple[Link, ...]
-    edges: tuple[Edge, ...]
+    edges: tuple[BedEdge, ...]
     bars: tuple[Bar, ...]
     turns: tuple[Turn, ...]
     feet: tuple[int, ...]
@@ -89,7 +89,7 @@ class Fabric:
     """First loop of a pass -> the needles held between its ends."""
     folded: str = ""
     """Where the first rows lie that were folded up and hung: in "front" of the others (their purl sides together), or "behind"."""
-    corners: Mapping[tuple[str, Part], Corners] = field(default_factory=dict, repr=False)
+    corners: Mapping[tuple[str, BedPart], Corners] = field(default_factory=dict, repr=False)
     """By an edge's name and part: of rows its bottom and top corner, of stitches its left and right one."""
     hung: tuple[HungEdge, ...] = field(default=(), repr=False)
     """Edges of other pieces that it was begun on, from left to right."""
@@ -97,7 +97,7 @@ class Fabric:
     """Edges that were hung over these, to be linked with them."""
 
     def __eq__(self, other: object) -> bool:
-        return isinstance(other, Fabric) and same(self, other)
+        return isinstance(other, KnitFabric) and same(self, other)
 
     def __hash__(self) -> int:
         return hash((self.name, self.slots.tobytes()))
@@ -120,22 +120,22 @@ class Fabric:
     @property
     def loops(self) -> int:
         """Loops made of garment yarn, a ladder's bars among them: their yarn is that of the stitches that ran down."""
-        uncounted = sum(self.kinds.count(kind) for kind in (*YARNLESS, Kind.SEWN))
+        uncounted = sum(self.kinds.count(kind) for kind in (*YARNLESS, LoopKind.SEWN))
         return len(self.parents) - uncounted - len(self._lifted())
 
     def _lifted(self) -> frozenset[int]:
         """What was laid and lifted off again: only floats are made of it."""
-        if Kind.FLOAT not in self.kinds:
+        if LoopKind.FLOAT not in self.kinds:
             return frozenset()
-        return frozenset(c.first_loop for c in self.courses if c.kind == "laid" and self.kinds[c.first_loop] == Kind.FLOAT)
+        return frozenset(c.first_loop for c in self.courses if c.kind == "laid" and self.kinds[c.first_loop] == LoopKind.FLOAT)
 
     @property
     def wraps(self) -> int:
-        return self.kinds.count(Kind.WRAP)
+        return self.kinds.count(LoopKind.WRAP)
 
     @property
     def chains(self) -> int:
-        return self.kinds.count(Kind.CHAIN)
+        return self.kinds.count(LoopKind.CHAIN)
 
     @property
     def loops_by_yarn(self) -> dict[tuple[str, str], int]:
@@ -283,7 +283,7 @@ class Fabric:
 
     # -------------------------------------------------------------- edges
 
-    def edge(self, name: str) -> tuple[Edge, ...]:
+    def edge(self, name: str) -> tuple[BedEdge, ...]:
         """The parts of an edge, from left to right; an edge that both sides have alike counts once. () if unknown.
 
         The ends of a parted piece's halves are the parts of "end" and of "shoulder" alike.
@@ -302,14 +302,14 @@ class Fabric:
 
 
 @dataclass(slots=True)
-class Piece:
+class KnitPiece:
     """A finished block while the rest is knitted: None for one that came to a fault."""
 
-    fabric: Fabric | None
-    taken: set[tuple[str, Part, int]] = field(default_factory=set)
+    fabric: KnitFabric | None
+    taken: set[tuple[str, BedPart, int]] = field(default_factory=set)
     """(edge, part, copy) that something took up: each can be had once."""
 
-    def all_taken(self, edge: str, part: Part) -> bool:
+    def all_taken(self, edge: str, part: BedPart) -> bool:
         """Whether the edge of every copy has been taken up."""
         assert self.fabric is not None
         return all((edge, part, copy) in self.taken for copy in range(1, self.fabric.copies + 1))

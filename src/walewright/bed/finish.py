@@ -6,15 +6,15 @@ from itertools import groupby
 
 from walewright.bed.corners import corners
 from walewright.bed.edges import SIDES, ended, feet, named, start
-from walewright.bed.fabric import Fabric
-from walewright.bed.loops import NOTHING, Kind
+from walewright.bed.fabric import KnitFabric
+from walewright.bed.loops import NOTHING, LoopKind
 from walewright.bed.machine import CORDED, HELD, Machine, Refusal
 from walewright.bed.model import Course, Float
 from walewright.bed.outline import shape, whole_rows
 from walewright.knit.operations import Block, needle
 
 
-def finish(m: Machine, block: Block) -> Fabric | tuple[int, Refusal]:
+def finish(m: Machine, block: Block) -> KnitFabric | tuple[int, Refusal]:
     """The fabric, or a refusal with the index of the operation at fault (len(operations): the end of the block)."""
     m.settle_chain(goes_on=False)
     end = len(block.operations)
@@ -34,7 +34,7 @@ def finish(m: Machine, block: Block) -> Fabric | tuple[int, Refusal]:
             if any((known.name, known.part) == (edge.name, edge.part) for known in edges):
                 return index, m.refuse("edge-named-twice", f"there is already an edge called {op.edge!r}", edge=op.edge)
         edges += found
-    return Fabric(
+    return KnitFabric(
         name=block.name,
         copies=block.copies,
         courses=tuple(m.courses),
@@ -141,9 +141,9 @@ def _every_loop_held(m: Machine) -> Refusal | None:
             for point in edge.points:
                 held.update(point)
     held.update(m.fastened_loops)
-    if Kind.FLOAT in m.loops.kind:
+    if LoopKind.FLOAT in m.loops.kind:
         # A float or a ladder's bar is no loop.
-        held.update(i for i, kind in enumerate(m.loops.kind) if kind == Kind.FLOAT)
+        held.update(i for i, kind in enumerate(m.loops.kind) if kind == LoopKind.FLOAT)
     count = len(m.loops.parent)
     if sum(1 for number in (-1, -2, -3) if number in held) + count == len(held):
         return None

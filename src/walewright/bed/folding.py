@@ -5,7 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from walewright.bed.edges import feet
-from walewright.bed.loops import Kind
+from walewright.bed.loops import LoopKind
 from walewright.bed.machine import Machine, Refusal
 from walewright.bed.model import Course
 from walewright.bed.needles import needs_work
@@ -36,7 +36,7 @@ def hang_feet(m: Machine, op: HangFeet) -> Refusal | None:
             return refusal
     begin = len(m.loops.parent)
     for i, foot in zip(onto, first_row, strict=True):
-        m.hang(i, (m.loops.add(i - m.half, Kind.REHUNG, (foot,)),))
+        m.hang(i, (m.loops.add(i - m.half, LoopKind.REHUNG, (foot,)),))
     m.course("hang feet", onto[0], onto[-1], begin)
     m.feet_hung_at = begin
     m.folded = "behind" if op.behind else "front"

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from walewright.bed.loops import NOTHING, Kind
+from walewright.bed.loops import NOTHING, LoopKind
 from walewright.bed.machine import Machine, Refusal
 from walewright.bed.needles import needs_work
 from walewright.knit.operations import PickUpEdge
@@ -17,6 +17,6 @@ def over_another(m: Machine, op: PickUpEdge) -> Refusal | None:
             return refusal
         if m.top[i] == NOTHING:
             return m.refuse("link-over-nothing", f"needle {m.name(i)} carries no stitch of another piece to link with", i)
-        if i in m.more or m.top[i] < 0 or m.loops.kind[m.top[i]] != Kind.PICKED:
+        if i in m.more or m.top[i] < 0 or m.loops.kind[m.top[i]] != LoopKind.PICKED:
             return m.refuse("link-over-loops", f"needle {m.name(i)} carries another loop than one of a piece just hung there", i)
     return None

@@ -18,7 +18,7 @@ HELPERS = {"waste": -2, "ravel": -3}
 """Yarns that come away. Their loops are not fabric and need no identity: each is only its yarn's number."""
 
 
-class Kind(IntEnum):
+class LoopKind(IntEnum):
     """How a loop came about. FILL, REHUNG, PICKED and CLOSED are older loops hung on a needle or
     drawn through each other: no new yarn is in them. FLOAT is yarn that was laid and lies past the needle, as a float or a ladder's
     bar: no loop, held by nothing. LONG is a stitch drawn long by hand, SEWN a back-stitch."""
@@ -37,7 +37,7 @@ class Kind(IntEnum):
     SEWN = 11
 
 
-YARNLESS = (Kind.FILL, Kind.REHUNG, Kind.PICKED, Kind.CLOSED)
+YARNLESS = (LoopKind.FILL, LoopKind.REHUNG, LoopKind.PICKED, LoopKind.CLOSED)
 YARNLESS_COURSES: tuple[CourseKind, ...] = get_args(YarnlessCourse)
 SEWN_COURSE: CourseKind = "sew off"
 """Its yarn is the tail's, which is measured by its length."""
@@ -53,7 +53,7 @@ class Loops:
     face: bytearray = field(default_factory=bytearray)
     more: dict[int, tuple[int, ...]] = field(default_factory=dict)
 
-    def add(self, slot: int, kind: Kind, parents: tuple[int, ...] = ()) -> int:
+    def add(self, slot: int, kind: LoopKind, parents: tuple[int, ...] = ()) -> int:
         """One loop; its id."""
         loop = len(self.parent)
         self.slot.append(slot)

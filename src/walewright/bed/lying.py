@@ -11,9 +11,9 @@ from collections.abc import Mapping
 from typing import Literal
 
 from walewright.bed.corners import Corners, HungEdge
-from walewright.bed.fabric import Fabric
+from walewright.bed.fabric import KnitFabric
 from walewright.bed.machine import Machine, Refusal
-from walewright.bed.model import Edge
+from walewright.bed.model import BedEdge
 from walewright.bed.sides import clockwise_backwards
 from walewright.knit.operations import HungEnd, PickUpEdge
 
@@ -21,17 +21,17 @@ ENDS: Mapping[Literal["rows", "stitches"], tuple[HungEnd, HungEnd]] = {"rows": (
 """Ends of an edge, in the order of its points."""
 
 
-def turned(edge: Edge, facing: str) -> bool:
+def turned(edge: BedEdge, facing: str) -> bool:
     """Whether the points of an edge lie on the needles from the last one to the first."""
     return clockwise_backwards(edge) == (facing == "purl")
 
 
-def from_the_left(edge: Edge, facing: str) -> tuple[tuple[int, ...], ...]:
+def from_the_left(edge: BedEdge, facing: str) -> tuple[tuple[int, ...], ...]:
     """The points in order from left to right."""
     return edge.points[::-1] if turned(edge, facing) else edge.points
 
 
-def wrong_end(m: Machine, op: PickUpEdge, edges: tuple[Edge, ...]) -> Refusal | None:
+def wrong_end(m: Machine, op: PickUpEdge, edges: tuple[BedEdge, ...]) -> Refusal | None:
     """The edge hangs with the end at the left that is said to be there."""
     if not op.left_end:
         return None
@@ -47,12 +47,12 @@ def wrong_end(m: Machine, op: PickUpEdge, edges: tuple[Edge, ...]) -> Refusal | 
     )
 
 
-def _end_at_left(op: PickUpEdge, edges: tuple[Edge, ...]) -> HungEnd:
+def _end_at_left(op: PickUpEdge, edges: tuple[BedEdge, ...]) -> HungEnd:
     first = edges[-1] if op.facing == "knit" else edges[0]
     return ENDS[first.along][turned(first, op.facing)]
 
 
-def hung_edge(m: Machine, op: PickUpEdge, fabric: Fabric, edges: tuple[Edge, ...]) -> HungEdge:
+def hung_edge(m: Machine, op: PickUpEdge, fabric: KnitFabric, edges: tuple[BedEdge, ...]) -> HungEdge:
     """What hangs on the needles now, with the corners at its two ends."""
     first, last = m.span(op.first, op.last)
     at_left, at_right = (edges[0], edges[-1]) if op.facing == "purl" else (edges[-1], edges[0])

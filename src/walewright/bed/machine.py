@@ -11,9 +11,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from walewright.bed.corners import HungEdge, Meetings
-from walewright.bed.fabric import Piece
-from walewright.bed.loops import HELPERS, NOTHING, YARNLESS_COURSES, Kind, Loops
-from walewright.bed.model import Bar, Bed, Course, CourseKind, Edge, Hung, Link, Part, Turn
+from walewright.bed.fabric import KnitPiece
+from walewright.bed.loops import HELPERS, NOTHING, YARNLESS_COURSES, LoopKind, Loops
+from walewright.bed.model import Bar, Bed, BedEdge, BedPart, Course, CourseKind, Hung, Link, Turn
 from walewright.bed.pending import Kept, Pending, Strand
 from walewright.knit.operations import NameEdge, Side, needle
 
@@ -50,7 +50,7 @@ class Layout:
 @dataclass(slots=True)
 class Machine:
     bed: Bed
-    pieces: Mapping[str, Piece]
+    pieces: Mapping[str, KnitPiece]
     copies: int
     half: int
     axis: array[int]
@@ -92,10 +92,10 @@ class Machine:
     turns: list[Turn] = field(default_factory=list)
     links: list[Link] = field(default_factory=list)
     spreads: list[Hung] = field(default_factory=list)
-    ended: list[tuple[Edge, int]] = field(default_factory=list)
+    ended: list[tuple[BedEdge, int]] = field(default_factory=list)
     """Edges of stitches that left the bed, live or cast off, with the leftmost slot."""
     named: list[tuple[int, NameEdge]] = field(default_factory=list)
-    taken: list[tuple[str, str, Part, int]] = field(default_factory=list)
+    taken: list[tuple[str, str, BedPart, int]] = field(default_factory=list)
     """(piece, edge, part, copy) that this block took up."""
     waste: list[tuple[str, str | int, int]] = field(default_factory=list)
     """What comes away, in order: ("comb", first, last) cast on, (yarn, tension, 1) a pass, (edge, "", rows) knitted off."""
@@ -189,7 +189,7 @@ class Machine:
         loop = self.top[index]
         if index in self.more:
             # Held in mid-row, it has come as far as the yarn that was laid over it.
-            loop = max((loop, *(more for more in self.more[index] if more >= 0 and self.loops.kind[more] == Kind.BAR)))
+            loop = max((loop, *(more for more in self.more[index] if more >= 0 and self.loops.kind[more] == LoopKind.BAR)))
         return self.course_of(loop).counter if loop >= 0 else None
 
     def off_needle(self, index: int) -> tuple[int, ...]:
@@ -287,7 +287,7 @@ class Machine:
             self.hang(index, (helper,))
             self.kept.helpers[self.yarn or ""] += 1
             return
-        loop = self.loops.add(index - self.half, Kind.WRAP)
+        loop = self.loops.add(index - self.half, LoopKind.WRAP)
         self.hang(index, (loop,))
         if end is None:
             self.course("wrap", index, index, loop)
@@ -295,7 +295,7 @@ class Machine:
             self.course("wrap", index, index, loop, run=end.run, yarn=(end.yarn, self.tension))
 
 
-def empty_machine(bed: Bed, pieces: Mapping[str, Piece], copies: int, meetings: Meetings) -> Machine:
+def empty_machine(bed: Bed, pieces: Mapping[str, KnitPiece], copies: int, meetings: Meetings) -> Machine:
     """A bed without a loop, every needle in non-working position."""
     half = bed.needles // 2
     size = 2 * half

@@ -8,8 +8,8 @@ from typing import Literal
 
 from walewright.knit.operations import Side
 
-Part = Literal["whole", "left", "centre", "right"]
-PARTS: tuple[Part, ...] = ("left", "centre", "right")
+BedPart = Literal["whole", "left", "centre", "right"]
+PARTS: tuple[BedPart, ...] = ("left", "centre", "right")
 """From left to right, as the piece hung on the bed."""
 
 
@@ -135,7 +135,7 @@ class Turn:
 
 
 @dataclass(frozen=True, slots=True)
-class Edge:
+class BedEdge:
     """One stretch of a piece's edge.
 
     `points` are the places a needle can take up, in order (stitches from left to right, rows from below), each the ids of
@@ -146,7 +146,7 @@ class Edge:
     """
 
     name: str
-    part: Part
+    part: BedPart
     along: Literal["rows", "stitches"]
     count: int
     length_cm: float | None

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from walewright.bed.carriage import unwrapped_moved
 from walewright.bed.density import Density
-from walewright.bed.loops import NOTHING, Kind
+from walewright.bed.loops import NOTHING, LoopKind
 from walewright.bed.machine import CORDED, HELD, NON_WORKING, WORKING, Machine, Refusal
 from walewright.knit.operations import (
     CastOn,
@@ -110,7 +110,7 @@ def cast_on(m: Machine, op: CastOn) -> Refusal | None:
             m.top[i] = helper
     else:
         for i in at:
-            m.top[i] = m.loops.add(i - m.half, Kind.CAST_ON)
+            m.top[i] = m.loops.add(i - m.half, LoopKind.CAST_ON)
         if op.own_length:
             m.runs += 1
             m.course("cast on", first, last, begin, run=m.runs, cast_on=op.way, apart=True)
@@ -196,7 +196,7 @@ def fill_from_below(m: Machine, op: FillFromBelow) -> Refusal | None:
     if below < 0:
         return m.refuse("nothing-below", f"there is no stitch below that of needle {m.name(source)} to fill from", source)
     begin = len(m.loops.parent)
-    m.hang(target, (m.loops.add(op.target, Kind.FILL, (below,)),))
+    m.hang(target, (m.loops.add(op.target, LoopKind.FILL, (below,)),))
     m.course("fill", target, target, begin)
     return None
 

@@ -15,7 +15,7 @@ from dataclasses import dataclass, replace
 from itertools import groupby, pairwise
 
 from walewright.bed.density import Density
-from walewright.bed.model import Course, Edge, Hung
+from walewright.bed.model import BedEdge, Course, Hung
 from walewright.bed.slopes import RowEnd, length_as_worn, loose_cm
 from walewright.knit.operations import Side
 
@@ -46,7 +46,7 @@ def _row(course: Course) -> tuple[int, int, int]:
 
 
 @dataclass(frozen=True, slots=True)
-class Stretch:
+class OutlineStretch:
     """`trunk` passes over the whole width up to `parting`, then `arms`, each a part's own passes, from left to right."""
 
     trunk: tuple[Course, ...]
@@ -69,7 +69,7 @@ class Stretch:
 class Shape:
     """The stretches, from the start up."""
 
-    stretches: tuple[Stretch, ...]
+    stretches: tuple[OutlineStretch, ...]
 
     def outer(self, side: Side) -> tuple[Course, ...]:
         """Passes along one outer edge, all the way up."""
@@ -80,14 +80,14 @@ class Shape:
         arms = [stretch.arms[0 if part == "left" else 1] for stretch in self.stretches if len(stretch.arms) == 2]
         return tuple(course for arm in arms for course in arm)
 
-    def parted(self, after: int, to: int) -> Stretch | None:
+    def parted(self, after: int, to: int) -> OutlineStretch | None:
         """The stretch in which the piece is in two parts all the rows after+1 .. to."""
         return next((s for s in self.stretches if len(s.arms) == 2 and s.parting <= after and to <= s.top), None)
 
 
 def shape(passes: Sequence[Course]) -> Shape | None:
     """None if the counter was set back over the same needles, so that a row number means two rows."""
-    stretches: list[Stretch] = []
+    stretches: list[OutlineStretch] = []
     for _, group in groupby(passes, key=lambda course: course.stretch):
         found = _stretch(list(group))
         if found is None:
@@ -100,10 +100,10 @@ def shape(passes: Sequence[Course]) -> Shape | None:
     return Shape(tuple(stretches))
 
 
-def _stretch(passes: Sequence[Course]) -> Stretch | None:
+def _stretch(passes: Sequence[Course]) -> OutlineStretch | None:
     groups = [list(group) for _, group in groupby(passes, key=lambda course: course.section)]
     if len(groups) < 2:
-        return Stretch(tuple(passes), passes[-1].counter, ())
+        return OutlineStretch(tuple(passes), passes[-1].counter, ())
     parting = min(group[0].counter for group in groups[1:]) - 1
     trunk = tuple(course for course in groups[0] if course.counter <= parting)
     arms = [arm for arm in ([c for c in groups[0] if c.counter > parting], *groups[1:]) if arm]
@@ -111,7 +111,7 @@ def _stretch(passes: Sequence[Course]) -> Stretch | None:
     for one, beside in pairwise(arms):
         if max(course.last for course in one) >= min(course.first for course in beside):
             return None
-    return Stretch(trunk, parting, tuple(map(tuple, arms)))
+    return OutlineStretch(trunk, parting, tuple(map(tuple, arms)))
 
 
 def reaches(course: Course, side: Side) -> bool:
@@ -163,7 +163,7 @@ class Between:
 
 def row_edge(
     name: str, side: Side, rows: Sequence[Course], below: Course | int | None, between: Between, density: Density, each: bool
-) -> Edge:
+) -> BedEdge:
     """The edge along the `side` ends of `rows`. It begins at the end of the row `below`, or beside that slot, or (None) straight
     above itself.
 
@@ -192,4 +192,4 @@ def row_edge(
     known = [end for end in ends if end is not None]
     length = length_as_worn(known) if len(known) == len(ends) else None
     loose = loose_cm(known, length or 0.0)
-    return Edge(name, "whole", "rows", len(rows), length, tuple(points), each=each, at=side, loose_cm=loose)
+    return BedEdge(name, "whole", "rows", len(rows), length, tuple(points), each=each, at=side, loose_cm=loose)

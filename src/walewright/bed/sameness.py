@@ -6,15 +6,15 @@ import hashlib
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
-    from walewright.bed.fabric import Fabric
+    from walewright.bed.fabric import KnitFabric
 
 
-def same(one: Fabric, other: Fabric) -> bool:
+def same(one: KnitFabric, other: KnitFabric) -> bool:
     """Whether all that makes a fabric is the same of both."""
     return one is other or (_loops(one) == _loops(other) and _around(one) == _around(other))
 
 
-def digest(fabric: Fabric) -> str:
+def digest(fabric: KnitFabric) -> str:
     """The same text for the same fabric, and, as far as anybody will see, for no other."""
     found = hashlib.sha256(repr(_around(fabric)).encode())
     for flat in _loops(fabric):
@@ -22,11 +22,11 @@ def digest(fabric: Fabric) -> str:
     return found.hexdigest()
 
 
-def _loops(fabric: Fabric) -> tuple[bytes, ...]:
+def _loops(fabric: KnitFabric) -> tuple[bytes, ...]:
     return (fabric.slots.tobytes(), fabric.parents.tobytes(), fabric.kinds, fabric.faces)
 
 
-def _around(fabric: Fabric) -> tuple[object, ...]:
+def _around(fabric: KnitFabric) -> tuple[object, ...]:
     """What there is beside the loops: yarns, tensions, wraps, floats, crossings, tails, edges, what it hangs on (of which copy,
     which side to the knitter), and what was said to be knitted; not what the counter read.
 

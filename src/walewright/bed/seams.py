@@ -6,9 +6,9 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from walewright.bed.corners import Corner, Meetings, copies_of
-from walewright.bed.fabric import Fabric, Piece
+from walewright.bed.fabric import KnitFabric, KnitPiece
 from walewright.bed.lying import ENDS
-from walewright.bed.model import Edge, Fault
+from walewright.bed.model import BedEdge, Fault
 from walewright.bed.sides import Turned, clockwise_backwards
 from walewright.knit.operations import Join
 
@@ -22,7 +22,7 @@ SeamWalk = Sequence[tuple[str, str, int]]
 
 
 @dataclass(frozen=True, slots=True)
-class Seam:
+class SewnSeam:
     """One side of a join: rows and stitches added up apart, and the length in cm (None without a gauge). `loose_mm`: by how much
     another reckoning of its slopes may differ."""
 
@@ -32,10 +32,10 @@ class Seam:
     loose_mm: float = 0.0
 
 
-def edges_of(fabrics: Mapping[str, Fabric], side: Sequence[tuple[str, str]]) -> tuple[Edge, ...] | None:
+def edges_of(fabrics: Mapping[str, KnitFabric], side: Sequence[tuple[str, str]]) -> tuple[BedEdge, ...] | None:
     """The edges that lie along one side of a join; None if a piece or an edge is unknown. An edge that both sides of a piece have
     alike lies there once."""
-    found: list[Edge] = []
+    found: list[BedEdge] = []
     for piece, name in side:
         edges = fabrics[piece].edge(name) if piece in fabrics else ()
         if not edges:
@@ -44,14 +44,14 @@ def edges_of(fabrics: Mapping[str, Fabric], side: Sequence[tuple[str, str]]) -> 
     return tuple(found)
 
 
-def seam(fabrics: Mapping[str, Fabric], side: Sequence[tuple[str, str]]) -> Seam | None:
+def seam(fabrics: Mapping[str, KnitFabric], side: Sequence[tuple[str, str]]) -> SewnSeam | None:
     """Measure ((piece, edge), ...); None if a piece or an edge is unknown."""
     edges = edges_of(fabrics, side)
     if edges is None:
         return None
     lengths = [edge.length_cm for edge in edges]
     known = [length for length in lengths if length is not None]
-    return Seam(
+    return SewnSeam(
         sum(edge.count for edge in edges if edge.along == "rows"),
         sum(edge.count for edge in edges if edge.along == "stitches"),
         sum(known) if len(known) == len(lengths) else None,
@@ -64,7 +64,7 @@ def spoken(side: SeamWalk) -> str:
     return " + ".join(f"{piece} {edge}" for piece, edge, _ in side)
 
 
-def join(op: Join, index: int, pieces: dict[str, Piece], meetings: Meetings) -> Fault | None:
+def join(op: Join, index: int, pieces: dict[str, KnitPiece], meetings: Meetings) -> Fault | None:
     """Check one join, count its edges as taken up, and bring the corners at its ends together."""
     fabrics = {name: piece.fabric for name, piece in pieces.items() if piece.fabric is not None}
     for name, edge, _ in (*op.one, *op.other):
@@ -94,7 +94,9 @@ def join(op: Join, index: int, pieces: dict[str, Piece], meetings: Meetings) -> 
     return fault or _brought_together(op, index, text, fabrics, meetings)
 
 
-def _closed(op: Join, index: int, pieces: Mapping[str, Piece], fabrics: Mapping[str, Fabric], meetings: Meetings) -> Fault | None:
+def _closed(
+    op: Join, index: int, pieces: Mapping[str, KnitPiece], fabrics: Mapping[str, KnitFabric], meetings: Meetings
+) -> Fault | None:
     """One edge folded in half and sewn, or drawn up: its two ends meet."""
     text = f"{spoken(op.one)} upon itself"
     if len(op.one) != 1 or op.way not in ("sewn", "gathered"):
@@ -108,13 +110,13 @@ def _closed(op: Join, index: int, pieces: Mapping[str, Piece], fabrics: Mapping[
     return fault
 
 
-def _measured(fabrics: Mapping[str, Fabric], side: SeamWalk) -> Seam:
+def _measured(fabrics: Mapping[str, KnitFabric], side: SeamWalk) -> SewnSeam:
     found = seam(fabrics, [(piece, edge) for piece, edge, _ in side])
     assert found is not None
     return found
 
 
-def _taken(op: Join, index: int, text: str, pieces: Mapping[str, Piece], fabrics: Mapping[str, Fabric]) -> Fault | None:
+def _taken(op: Join, index: int, text: str, pieces: Mapping[str, KnitPiece], fabrics: Mapping[str, KnitFabric]) -> Fault | None:
     """Every stretch of an edge is joined once."""
     for name, edge_name, copy in (*op.one, *op.other):
         for edge in fabrics[name].edge(edge_name):
@@ -126,7 +128,7 @@ def _taken(op: Join, index: int, text: str, pieces: Mapping[str, Piece], fabrics
     return None
 
 
-def _copies(op: Join, index: int, text: str, fabrics: Mapping[str, Fabric]) -> Fault | None:
+def _copies(op: Join, index: int, text: str, fabrics: Mapping[str, KnitFabric]) -> Fault | None:
     """A copy that is named is there; a seam made at each copy of one piece is made at no other that is knitted less often."""
     for name, _, copy in (*op.one, *op.other):
         copies = fabrics[name].copies
@@ -139,7 +141,7 @@ def _copies(op: Join, index: int, text: str, fabrics: Mapping[str, Fabric]) -> F
     return _fault("copies-differ", index, f"joining {text}: one is knitted {min(each)} times, another {max(each)} times")
 
 
-def _brought_together(op: Join, index: int, text: str, fabrics: Mapping[str, Fabric], meetings: Meetings) -> Fault | None:
+def _brought_together(op: Join, index: int, text: str, fabrics: Mapping[str, KnitFabric], meetings: Meetings) -> Fault | None:
     """Along each side the edges follow each other from corner to corner; the ends of both sides then meet."""
     copies = max(fabrics[name].copies if copy == 0 else 1 for name, _, copy in (*op.one, *op.other))
     for number in range(1, copies + 1):
@@ -166,7 +168,7 @@ _CornerAt = tuple[str, int, Corner]
 
 
 def _walked(
-    side: SeamWalk, begin: str, number: int, fabrics: Mapping[str, Fabric], meetings: Meetings
+    side: SeamWalk, begin: str, number: int, fabrics: Mapping[str, KnitFabric], meetings: Meetings
 ) -> tuple[_CornerAt, _CornerAt, list[Turned]] | None:
     """The first and the last corner of a side, and for each edge of which piece and whether it is walked clockwise round it."""
     at: _CornerAt | None = None
@@ -192,7 +194,7 @@ def _walked(
     return (first, at, sheets) if first is not None and at is not None else None
 
 
-def _told(op: Join, index: int, text: str, one: Seam, other: Seam) -> Fault | None:
+def _told(op: Join, index: int, text: str, one: SewnSeam, other: SewnSeam) -> Fault | None:
     """What the join says of its edges is so."""
     if op.rows and (one.rows, other.rows) != (op.rows, op.rows):
         message = f"joining {text}: {one.rows} rows against {other.rows}, where it says {op.rows}"
@@ -204,7 +206,7 @@ def _told(op: Join, index: int, text: str, one: Seam, other: Seam) -> Fault | No
     return None
 
 
-def _way(op: Join, index: int, text: str, pieces: Mapping[str, Piece], fabrics: Mapping[str, Fabric]) -> Fault | None:
+def _way(op: Join, index: int, text: str, pieces: Mapping[str, KnitPiece], fabrics: Mapping[str, KnitFabric]) -> Fault | None:
     """Grafting goes from open loop to open loop."""
     if op.way not in WAYS:
         return _fault(
@@ -222,7 +224,7 @@ def _way(op: Join, index: int, text: str, pieces: Mapping[str, Piece], fabrics: 
     return None
 
 
-def _equal(index: int, text: str, one: Seam, other: Seam) -> Fault | None:
+def _equal(index: int, text: str, one: SewnSeam, other: SewnSeam) -> Fault | None:
     for what, here, there in (("rows", one.rows, other.rows), ("stitches", one.stitches, other.stitches)):
         if here != there:
             counts = {f"{what}_one": here, f"{what}_other": there}
@@ -230,7 +232,7 @@ def _equal(index: int, text: str, one: Seam, other: Seam) -> Fault | None:
     return None
 
 
-def _eased(op: Join, index: int, text: str, one: Seam, other: Seam) -> Fault | None:
+def _eased(op: Join, index: int, text: str, one: SewnSeam, other: SewnSeam) -> Fault | None:
     if one.length_cm is None or other.length_cm is None:
         return _fault("no-gauge", index, f"joining {text}: without the gauge of their fabrics the edges have no length to compare")
     off = (one.length_cm - other.length_cm) * 10 - op.longer_mm
@@ -253,7 +255,7 @@ def _fault(code: str, index: int, message: str, **data: int | str) -> Fault:
     return Fault(code, "joins", index, message, tuple(sorted(data.items())))
 
 
-def open_feet(pieces: Mapping[str, Piece]) -> list[Fault]:
+def open_feet(pieces: Mapping[str, KnitPiece]) -> list[Fault]:
     """First rows that run down when the waste yarn is taken out, because nothing took up their feet."""
     return [
         Fault(
@@ -268,7 +270,7 @@ def open_feet(pieces: Mapping[str, Piece]) -> list[Fault]:
     ]
 
 
-def free_edges(pieces: Mapping[str, Piece]) -> tuple[tuple[str, str, int], ...]:
+def free_edges(pieces: Mapping[str, KnitPiece]) -> tuple[tuple[str, str, int], ...]:
     """(piece, edge, copy) of every edge with a name that nothing took up."""
     return tuple(
         (name, edge.name if _alone(edge, piece.fabric) else f"{edge.name} {edge.part}", copy)
@@ -280,12 +282,12 @@ def free_edges(pieces: Mapping[str, Piece]) -> tuple[tuple[str, str, int], ...]:
     )
 
 
-def _alone(edge: Edge, fabric: Fabric) -> bool:
+def _alone(edge: BedEdge, fabric: KnitFabric) -> bool:
     """Whether the edge is the only one of its name."""
     return sum(1 for e in fabric.edges if e.name == edge.name) == 1
 
 
-def open_edges(pieces: Mapping[str, Piece]) -> tuple[tuple[str, str], ...]:
+def open_edges(pieces: Mapping[str, KnitPiece]) -> tuple[tuple[str, str], ...]:
     """(piece, edge) of stitches that stay on waste yarn for good."""
     return tuple(
         (name, edge.name if edge.part == "whole" else f"{edge.name} {edge.part}")

@@ -10,27 +10,27 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 
-from walewright.bed.model import Edge
+from walewright.bed.model import BedEdge
 
-Sheet = tuple[str, int]
+ClothSheet = tuple[str, int]
 """(piece, copy)."""
 
-Turned = tuple[Sheet, bool]
+Turned = tuple[ClothSheet, bool]
 """A sheet, and whether its knit side lies where the purl side of the others does."""
 
 
-def clockwise_backwards(edge: Edge) -> bool:
+def clockwise_backwards(edge: BedEdge) -> bool:
     """Whether the points of an edge run against the clock round its piece, which lies with its purl side up."""
     return edge.at == "right" if edge.along == "rows" else edge.name == "start" or edge.name.endswith(" upper")
 
 
 @dataclass(slots=True)
-class Sides:
+class BedSides:
     """A union-find of sheets; each keeps whether it is turned against the one it was put to."""
 
-    _to: dict[Sheet, Turned] = field(default_factory=dict)
+    _to: dict[ClothSheet, Turned] = field(default_factory=dict)
 
-    def of(self, sheet: Sheet) -> Turned:
+    def of(self, sheet: ClothSheet) -> Turned:
         """The sheet that stands for all that hang together with this one, and whether this one is turned against it."""
         turned = False
         while sheet in self._to:
@@ -38,7 +38,7 @@ class Sides:
             turned ^= more
         return sheet, turned
 
-    def together(self, sheets: Iterable[Turned]) -> Sheet | None:
+    def together(self, sheets: Iterable[Turned]) -> ClothSheet | None:
         """Bring sheets together; the first one that is out with its other side already, or None."""
         first: Turned | None = None
         for sheet, turned in sheets:

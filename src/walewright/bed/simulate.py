@@ -23,14 +23,14 @@ from walewright.bed import (
     taking,
 )
 from walewright.bed.corners import Meetings
-from walewright.bed.fabric import Fabric, Piece
+from walewright.bed.fabric import KnitFabric, KnitPiece
 from walewright.bed.finish import finish
 from walewright.bed.lying import put_together
 from walewright.bed.machine import Machine, Refusal, empty_machine
 from walewright.bed.model import Bed, Fault
 from walewright.bed.reach import out_of_reach
 from walewright.bed.seams import free_edges, join, open_edges, open_feet
-from walewright.bed.sides import Sheet, Turned
+from walewright.bed.sides import ClothSheet, Turned
 from walewright.knit import operations as ops
 
 
@@ -39,13 +39,13 @@ class BedResult:
     """Fabrics of the blocks that came to a good end, in order; `open_edges` are (piece, edge) that stay on waste yarn, `free_edges`
     (piece, edge, copy) all that nothing took up."""
 
-    fabrics: tuple[Fabric, ...]
+    fabrics: tuple[KnitFabric, ...]
     faults: tuple[Fault, ...]
     open_edges: tuple[tuple[str, str], ...] = ()
     free_edges: tuple[tuple[str, str, int], ...] = ()
     done: tuple[str | ops.Join, ...] = ()
     """What came to a good end in the order in which it was done: blocks by their names, and joins."""
-    sides: tuple[tuple[Sheet, Turned], ...] = ()
+    sides: tuple[tuple[ClothSheet, Turned], ...] = ()
     """Each (piece, copy), the one that stands for all that hang together with it, and whether it is out with its other side."""
 
 
@@ -100,7 +100,7 @@ RULES: Mapping[type, Callable[[Machine, Any], Refusal | None]] = {
 
 def knit(work: ops.Work, bed: Bed) -> BedResult:
     """Knit the work. A block stops at its first fault, the others go on; what only follows from a fault is not reported again."""
-    pieces: dict[str, Piece] = {}
+    pieces: dict[str, KnitPiece] = {}
     faults: list[Fault] = []
     spoilt: set[str] = set()
     meetings = Meetings()
@@ -117,12 +117,12 @@ def knit(work: ops.Work, bed: Bed) -> BedResult:
         else:
             result = _knit_block(task, bed, pieces, meetings)
             if isinstance(result, Fault):
-                pieces[task.name] = Piece(None)
+                pieces[task.name] = KnitPiece(None)
                 spoilt |= {op.piece for op in task.operations if isinstance(op, ops.Rehang | ops.PickUpEdge)}
                 if result.code != taking.FOLLOWS:
                     faults.append(result)
             else:
-                pieces[task.name] = Piece(result)
+                pieces[task.name] = KnitPiece(result)
                 done.append(task.name)
     faults += [fault for fault in open_feet(pieces) if fault.block not in spoilt]
     fabrics = tuple(piece.fabric for piece in pieces.values() if piece.fabric is not None)
@@ -131,7 +131,7 @@ def knit(work: ops.Work, bed: Bed) -> BedResult:
     return BedResult(fabrics, tuple(faults), open_edges(pieces), free_edges(pieces), tuple(done), sides)
 
 
-def _knit_block(block: ops.Block, bed: Bed, pieces: dict[str, Piece], meetings: Meetings) -> Fabric | Fault:
+def _knit_block(block: ops.Block, bed: Bed, pieces: dict[str, KnitPiece], meetings: Meetings) -> KnitFabric | Fault:
     m = empty_machine(bed, pieces, block.copies, meetings)
     for m.index, op in enumerate(block.operations):
         refusal = out_of_reach(m, op) or RULES[type(op)](m, op)
@@ -141,7 +141,7 @@ def _knit_block(block: ops.Block, bed: Bed, pieces: dict[str, Piece], meetings: 
     if refusal is not None:
         return _fault(block, len(block.operations), m.counter, refusal)
     result = finish(m, block)
-    if not isinstance(result, Fabric):
+    if not isinstance(result, KnitFabric):
         index, refusal = result
         return _fault(block, index, m.counter, refusal)
     refusal = put_together(m, block.name, result.corners.get(("start", "whole")))

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from walewright.bed.corners import copies_of
-from walewright.bed.fabric import Fabric, Piece
+from walewright.bed.fabric import KnitFabric, KnitPiece
 from walewright.bed.linking import over_another
-from walewright.bed.loops import Kind
+from walewright.bed.loops import LoopKind
 from walewright.bed.lying import beside, from_the_left, hung_edge, same_side, turned, wrong_end
 from walewright.bed.machine import Machine, Refusal
-from walewright.bed.model import CourseKind, Link, Part
+from walewright.bed.model import BedPart, CourseKind, Link
 from walewright.bed.needles import needs_empty
 from walewright.knit.operations import NEXT_COPY, PickUpEdge, Rehang, needle
 
@@ -16,7 +16,7 @@ FOLLOWS = "follows-from-earlier"
 """The code of a refusal that only repeats an earlier one: the piece was never finished. It is not reported."""
 
 
-def _piece(m: Machine, name: str) -> tuple[Piece, Fabric] | Refusal:
+def _piece(m: Machine, name: str) -> tuple[KnitPiece, KnitFabric] | Refusal:
     piece = m.pieces.get(name)
     if piece is None:
         return m.refuse("piece-unknown", f"no piece called {name!r} has been knitted yet", piece=name)
@@ -55,7 +55,7 @@ def rehang(m: Machine, op: Rehang) -> Refusal | None:
         return _copies_differ(m, op.piece, fabric)
     m.rehung.append((op.piece, op.facing))
     feet = fabric.feet if op.facing == "knit" else reversed(fabric.feet)
-    _hang(m, op.piece, "rehang", Kind.REHUNG, first, [(loop,) for loop in feet])
+    _hang(m, op.piece, "rehang", LoopKind.REHUNG, first, [(loop,) for loop in feet])
     return None
 
 
@@ -111,11 +111,11 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
         return refusal
     # Row ends are shared out from below, at whichever side they hang: both halves of a neck give the same rows.
     downwards = len(edges) == 1 and edges[0].along == "rows" and turned(edges[0], op.facing)
-    _hang(m, op.piece, "pick up", Kind.PICKED, first, _evenly(path[::-1], count)[::-1] if downwards else _evenly(path, count))
+    _hang(m, op.piece, "pick up", LoopKind.PICKED, first, _evenly(path[::-1], count)[::-1] if downwards else _evenly(path, count))
     return None
 
 
-def _take(m: Machine, piece: Piece, fabric: Fabric, name: str, edge: tuple[str, Part], copy: int) -> Refusal | None:
+def _take(m: Machine, piece: KnitPiece, fabric: KnitFabric, name: str, edge: tuple[str, BedPart], copy: int) -> Refusal | None:
     """Every stretch of an edge can be taken up once: of the copy named, or of each."""
     for one in copies_of(copy, fabric.copies):
         if (*edge, one) in piece.taken or (name, *edge, one) in m.taken:
@@ -125,7 +125,7 @@ def _take(m: Machine, piece: Piece, fabric: Fabric, name: str, edge: tuple[str, 
     return None
 
 
-def _wrong_copy(m: Machine, op: PickUpEdge, fabric: Fabric) -> Refusal | None:
+def _wrong_copy(m: Machine, op: PickUpEdge, fabric: KnitFabric) -> Refusal | None:
     """One of several copies is named, and then by a block that is knitted once; or each copy of the block takes its own."""
     if op.copy in (0, NEXT_COPY):
         return None if m.copies == fabric.copies else _copies_differ(m, op.piece, fabric)
@@ -136,7 +136,7 @@ def _wrong_copy(m: Machine, op: PickUpEdge, fabric: Fabric) -> Refusal | None:
     return None if m.copies == 1 else _copies_differ(m, op.piece, fabric)
 
 
-def _copies_differ(m: Machine, piece: str, fabric: Fabric) -> Refusal:
+def _copies_differ(m: Machine, piece: str, fabric: KnitFabric) -> Refusal:
     return m.refuse(
         "copies-differ",
         f"the {piece} is knitted {fabric.copies} times and this {m.copies} times: each copy of the one is hung on one of the other",
@@ -154,7 +154,7 @@ def _evenly(path: list[tuple[tuple[int, ...], bool]], count: int) -> list[tuple[
     return hung
 
 
-def _hang(m: Machine, piece: str, kind: CourseKind, loop_kind: Kind, first: int, hung: list[tuple[int, ...]]) -> None:
+def _hang(m: Machine, piece: str, kind: CourseKind, loop_kind: LoopKind, first: int, hung: list[tuple[int, ...]]) -> None:
     begin = len(m.loops.parent)
     for i, loops in enumerate(hung, first):
         loop = m.loops.add(i - m.half, loop_kind)

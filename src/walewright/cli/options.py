@@ -15,7 +15,7 @@ from walewright.report.near import near
 
 if TYPE_CHECKING:
     from walewright.design import Changes
-    from walewright.source.syntax import Machine
+    from walewright.source.syntax import MachineBlock
 
 PaperSize = Literal["a4", "letter"]
 Units = Literal["cm", "in", "both"]
@@ -121,11 +121,11 @@ def _malformed(line: CommandLine, given: Wanted) -> tuple[Diagnostic, ...]:
 BED_FILE = ".wale"
 
 
-def _own_bed(line: CommandLine, file: str, faults: list[Diagnostic]) -> tuple[Machine | None, dict[str, str]]:
+def _own_bed(line: CommandLine, file: str, faults: list[Diagnostic]) -> tuple[MachineBlock | None, dict[str, str]]:
     """The one bed that a file describes, as a source would."""
     from walewright import world
     from walewright.source import read
-    from walewright.source.syntax import Machine, Text
+    from walewright.source.syntax import MachineBlock, TextLine
 
     text, fault = world.read_source(file)
     if text is None:
@@ -133,8 +133,8 @@ def _own_bed(line: CommandLine, file: str, faults: list[Diagnostic]) -> tuple[Ma
         return None, {file: ""}
     tree, unread = read(file, text)
     faults += unread
-    beds = [s for s in tree.statements if isinstance(s, Machine)]
-    if not unread and (len(beds) != 1 or any(not isinstance(s, Machine | Text) for s in tree.statements)):
+    beds = [s for s in tree.statements if isinstance(s, MachineBlock)]
+    if not unread and (len(beds) != 1 or any(not isinstance(s, MachineBlock | TextLine) for s in tree.statements)):
         faults.append(line.fault("option-value/bed-file", "one-machine", at=(file, "--bed"), file=file, several=bool(beds)))
     return (beds[0] if beds else None), {file: text}
 

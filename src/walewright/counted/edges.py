@@ -38,7 +38,7 @@ NOTHING = EdgeLength(0, 0, 0.0)
 
 
 @dataclass(frozen=True, slots=True)
-class Stretch:
+class EdgeStretch:
     """One part of an edge. `part` is "whole", "left", "centre" or "right"; `points` are the places along it where a needle can
     take something up, from below or from the left."""
 
@@ -56,7 +56,7 @@ def edge_length(of: CountedPiece, edge: str, round_it: bool = False) -> EdgeLeng
     return found
 
 
-def stretches(of: CountedPiece, edge: str, round_it: bool = False) -> tuple[Stretch, ...]:
+def stretches(of: CountedPiece, edge: str, round_it: bool = False) -> tuple[EdgeStretch, ...]:
     """The parts of a named edge, from left to right; `edge` may name one of them ("neck centre")."""
     head, part = split_part(edge)
     found = _named(of, head)
@@ -83,7 +83,7 @@ def above(edge: str) -> str | None:
     return edge.removesuffix(UPPER) if edge.endswith(UPPER) else None
 
 
-def _named(of: CountedPiece, head: str) -> tuple[Stretch, ...]:
+def _named(of: CountedPiece, head: str) -> tuple[EdgeStretch, ...]:
     sized = of.sized
     if head == "start":
         return (_loops(of, "whole", 1, -sized.start_left, sized.start),)
@@ -110,7 +110,7 @@ def _named(of: CountedPiece, head: str) -> tuple[Stretch, ...]:
     )
 
 
-def _loops(of: CountedPiece, part: EdgePart, row: int, first: int, count: int) -> Stretch:
+def _loops(of: CountedPiece, part: EdgePart, row: int, first: int, count: int) -> EdgeStretch:
     """`count` stitches from slot `first` on, as they lie in a row. A charted panel has a gauge of its own; the wales of a latched
     one are counted as the fabric that they were knitted in."""
     base = of.stitch_cm(row)
@@ -119,7 +119,7 @@ def _loops(of: CountedPiece, part: EdgePart, row: int, first: int, count: int) -
         inside = panel.inside(first, first + count)
         if panel.fabric.stitch == "chart" and panel.low < row <= panel.high and inside > 0:
             cm += inside * (1 / panel.fabric.stitches_per_cm - base)
-    return Stretch(part, EdgeLength(0, count, cm), count)
+    return EdgeStretch(part, EdgeLength(0, count, cm), count)
 
 
 # ----------------------------------------------------------------- rows
@@ -157,12 +157,12 @@ def _lead(sized: SizedPiece, row: int, side: EdgeSide) -> int:
     return 1 if sized.parted(row) or side == "right" else 0
 
 
-def _row_edge(of: CountedPiece, side: EdgeSide, runs: Sequence[SizedRun], name: str) -> Stretch:
+def _row_edge(of: CountedPiece, side: EdgeSide, runs: Sequence[SizedRun], name: str) -> EdgeStretch:
     own = [run for run in runs if run.name == name]
     return _polyline(of, side, (own[0].from_row, own[-1].to_row), runs, held_rows(of.sized, side))
 
 
-def _gap(of: CountedPiece, opening: SizedOpening) -> tuple[Stretch, ...]:
+def _gap(of: CountedPiece, opening: SizedOpening) -> tuple[EdgeStretch, ...]:
     rows = opening.row, opening.to_row
     left, right = (_polyline(of, p, rows, opening.edge(p), frozenset()) for p in SIDES)
     centre = _loops(of, "centre", opening.row, opening.first, opening.flat)
@@ -171,7 +171,7 @@ def _gap(of: CountedPiece, opening: SizedOpening) -> tuple[Stretch, ...]:
 
 def _polyline(
     of: CountedPiece, part: EdgePart, between: tuple[int, int], runs: Sequence[SizedRun], held: frozenset[int]
-) -> Stretch:
+) -> EdgeStretch:
     """Straight from turn to turn, through the middle of the stitch that is moved there; stitches cast off or on at once are crossed
     within the row above them. Loops hung back across the work are drawn together or apart: that moves no edge.
 
@@ -206,7 +206,7 @@ def _polyline(
     line.append((across, up))
     cm = sum(hypot(b[0] - a[0], b[1] - a[1]) for a, b in pairwise(line))
     chains = sum(stitches for row, stitches in steps.items() if between[0] <= row < between[1])
-    return Stretch(part, EdgeLength(count, 0, cm), count + chains)
+    return EdgeStretch(part, EdgeLength(count, 0, cm), count + chains)
 
 
 def _at_once(run: SizedRun, by: int) -> bool:

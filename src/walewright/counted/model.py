@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Literal
 
-from walewright.design.model import EdgeName, Origin, Way
+from walewright.design.model import EdgeName, Origin, ShapingWay
 from walewright.trade.ends import SlotTaken, Taken
 from walewright.trade.fabrics import ChartArea, FabricSide
 from walewright.trade.joins import JoinWay
@@ -18,7 +18,7 @@ from walewright.trade.sides import EdgeEnd, EdgePart, EdgeSide, WhichEdges
 
 
 @dataclass(frozen=True, slots=True)
-class Phrase:
+class ShapingPhrase:
     """`times` times over: for each (gap, by) of the motif, knit `gap` rows, then move the edge by `by`
     stitches (outwards positive). A gap of 0 is allowed for the first change of a run only."""
 
@@ -46,8 +46,8 @@ class SizedRun:
     name: str
     from_row: int
     to_row: int
-    phrases: tuple[Phrase, ...]
-    way: Way
+    phrases: tuple[ShapingPhrase, ...]
+    way: ShapingWay
     origin: Origin
     across: bool = False
     """The one change, at `from_row` (= `to_row`), is loops hung back evenly over the whole width, not shaping at the edge."""

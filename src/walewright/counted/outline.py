@@ -24,7 +24,7 @@ STEP = 4
 
 
 @dataclass(frozen=True, slots=True)
-class Gap:
+class GapOutline:
     """An opening: its edge from the left part's end down and up again to the right part's. `closed`: the parts rejoin."""
 
     name: str
@@ -55,7 +55,7 @@ class Outline:
     shoulder_right: tuple[Point, ...]
     neck: tuple[Point, ...]
     foot: tuple[Point, ...] = ()
-    gaps: tuple[Gap, ...] = ()
+    gaps: tuple[GapOutline, ...] = ()
     darts: tuple[Dart, ...] = ()
 
     @property
@@ -125,7 +125,7 @@ def outline(of: CountedPiece) -> Outline:
         shoulder_right=_line(of, _shoulder(piece, right[-1], "right", inner[1], rows)),
         neck=_line(of, neck),
         foot=_line(of, _foot(piece, left[0], right[0])),
-        gaps=tuple(Gap(o.name, _line(of, _gap(o)), True) for o in piece.openings if o.rejoins),
+        gaps=tuple(GapOutline(o.name, _line(of, _gap(o)), True) for o in piece.openings if o.rejoins),
         darts=tuple(_darts(of)),
     )
 

@@ -10,19 +10,19 @@ from walewright.design.charts.areas import Ground
 from walewright.design.charts.charted import charted
 from walewright.design.charts.motifs import motif
 from walewright.design.findings import Findings, amount
-from walewright.design.model import Chart, EdgeName, Edging, Fabric, Level, Machine, Origin, PerSize, Piece
-from walewright.design.pieces.cloth import Cloth
+from walewright.design.model import Chart, EdgeName, Edging, Fabric, Level, MachineProfile, Origin, PerSize, Piece
+from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.edges import Tracing, traced
 from walewright.design.pieces.levels import levels, start
 from walewright.design.pieces.mirrors import put_mirror
-from walewright.design.pieces.names import Edges, edges, told_apart
+from walewright.design.pieces.names import EdgesOfPieces, edges, told_apart
 from walewright.design.pieces.openings import apart, neck, opening
-from walewright.design.pieces.outline import Outline
+from walewright.design.pieces.outline import PieceOutline
 from walewright.design.pieces.rows_shared import one_thing_at_a_time
 from walewright.design.pieces.slots import buttonholes, slot
 from walewright.design.pieces.stretches import cloth_of, repeat, zone
 from walewright.design.pieces.wedges import shoulders, together, wedge
-from walewright.design.reading.places import LONGEST_CM, Place, concerned
+from walewright.design.reading.places import LONGEST_CM, AmountPlace, concerned
 from walewright.design.reading.values import Scope
 from walewright.report.model import Span
 from walewright.report.said import said
@@ -32,8 +32,8 @@ from walewright.trade.ends import ENDS, EndWay
 PURPOSES_KNOWN = ("", "hood")
 MOST_COPIES = 100
 
-Made = TypeVar("Made")
-Kind = TypeVar("Kind", bound=syntax.Node)
+MadePart = TypeVar("MadePart")
+NodeKind = TypeVar("NodeKind", bound=syntax.Node)
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,16 +45,16 @@ class Workroom:
     fabrics: Mapping[str, Fabric | None]
     charts: Mapping[str, Chart | None]
     edgings: Mapping[str, Edging | None]
-    machine: Machine | None
-    edges: Edges
+    machine: MachineProfile | None
+    edges: EdgesOfPieces
     findings: Findings
     first_rows: Mapping[str, tuple[Span, ...]] = field(default_factory=dict)
     told: set[tuple[str, str]] = field(default_factory=set)
 
 
-def pieces(nodes: tuple[syntax.Piece, ...], room: Workroom) -> dict[str, Piece | None]:
+def pieces(nodes: tuple[syntax.PieceBlock, ...], room: Workroom) -> dict[str, Piece | None]:
     """Every piece by name, in the order of the source; None for those that could not be understood."""
-    first: dict[str, syntax.Piece] = {}
+    first: dict[str, syntax.PieceBlock] = {}
     for node in nodes:
         first.setdefault(node.name, node)
     made: dict[str, Piece | None] = {n: _piece(p, first, room) for n, p in first.items() if p.mirror_of is None}
@@ -68,26 +68,26 @@ def pieces(nodes: tuple[syntax.Piece, ...], room: Workroom) -> dict[str, Piece |
 class _Block:
     """A piece's block by kinds of statements."""
 
-    node: syntax.Piece
+    node: syntax.PieceBlock
     room: Workroom
 
-    def every(self, kind: type[Kind]) -> tuple[Kind, ...]:
+    def every(self, kind: type[NodeKind]) -> tuple[NodeKind, ...]:
         return tuple(s for s in self.node.body if isinstance(s, kind))
 
-    def one(self, what: str, kind: type[Kind]) -> Kind | None:
+    def one(self, what: str, kind: type[NodeKind]) -> NodeKind | None:
         return self.room.findings.one(what, self.every(kind), said("piece", piece=self.node.name))
 
-    def understood(self, kind: type[Kind], make: Callable[[Kind], Made | None]) -> tuple[Made, ...] | None:
+    def understood(self, kind: type[NodeKind], make: Callable[[NodeKind], MadePart | None]) -> tuple[MadePart, ...] | None:
         """All of a kind; None when one could not be understood."""
         made = [make(n) for n in self.every(kind)]
         return None if any(m is None for m in made) else tuple(m for m in made if m is not None)
 
 
-def _piece(node: syntax.Piece, nodes: Mapping[str, syntax.Piece], room: Workroom) -> Piece | None:
+def _piece(node: syntax.PieceBlock, nodes: Mapping[str, syntax.PieceBlock], room: Workroom) -> Piece | None:
     findings = room.findings
     block = _Block(node, room)
     fabric = findings.look_up("fabric", node.fabric, node.span, room.fabrics)
-    place = Place(room.scope, findings, fabric)
+    place = AmountPlace(room.scope, findings, fabric)
     begin, stack, end = block.one("start", syntax.Start), block.one("levels", syntax.Levels), block.one("end", syntax.End)
     lacking = [w for w, s in (("start", begin), ("levels", stack), ("end", end)) if s is None]
     if lacking and not block.every(syntax.Broken):
@@ -95,7 +95,7 @@ def _piece(node: syntax.Piece, nodes: Mapping[str, syntax.Piece], room: Workroom
     _header(node, findings)
     named = told_apart(node, findings)
     heights = levels(stack, node.name, place) if stack else None
-    cloth = cloth_of(block.every(syntax.Zone), node.name, heights, place, room.fabrics) if heights else Cloth(place, ())
+    cloth = cloth_of(block.every(syntax.ZoneLine), node.name, heights, place, room.fabrics) if heights else PieceCloth(place, ())
     width = start(begin, node.name, cloth.at(1) if heights else place, room.edgings) if begin else None
     along = _along(begin, node, nodes, room) if begin else ()
     if end and end.way not in ENDS:
@@ -137,7 +137,7 @@ def _can_be_gathered(end: syntax.End, piece: Piece, findings: Findings) -> bool:
     return False
 
 
-def _header(node: syntax.Piece, findings: Findings) -> None:
+def _header(node: syntax.PieceBlock, findings: Findings) -> None:
     """Tells what is wrong with a piece's first line."""
     if node.purpose not in PURPOSES_KNOWN:
         findings.unknown("purpose of a piece", node.purpose, node.span, PURPOSES_KNOWN[1:])
@@ -153,7 +153,7 @@ def _header(node: syntax.Piece, findings: Findings) -> None:
 
 
 def _along(
-    begin: syntax.Start, node: syntax.Piece, nodes: Mapping[str, syntax.Piece], room: Workroom
+    begin: syntax.Start, node: syntax.PieceBlock, nodes: Mapping[str, syntax.PieceBlock], room: Workroom
 ) -> tuple[EdgeName, ...] | None:
     """The edges of other pieces that a piece is begun on. Those pieces are knitted before it: they stand before it."""
     if begin.way != "along":
@@ -178,20 +178,24 @@ def _along(
     return found
 
 
-def _outline(block: _Block, heights: tuple[Level, ...], width: tuple[PerSize, PerSize | None], cloth: Cloth) -> Outline | None:
+def _outline(
+    block: _Block, heights: tuple[Level, ...], width: tuple[PerSize, PerSize | None], cloth: PieceCloth
+) -> PieceOutline | None:
     """The outer edges, led from the start to the top, and wide enough at every level."""
     node = block.node
     path = f"piece {node.name}"
     on = Tracing(node.name, said("piece", piece=node.name), path, heights, cloth, block.room.machine, 0, len(heights) - 1)
-    statements = tuple(s for s in node.body if isinstance(s, syntax.Edge | syntax.Across))
+    statements = tuple(s for s in node.body if isinstance(s, syntax.EdgeLine | syntax.AcrossLine))
     sides = traced(statements, width[0], width[1] or width[0], on, Origin(path, node.span))
     if sides is None:
         return None
-    outline = Outline(node.name, heights, sides["left"], sides["right"])
+    outline = PieceOutline(node.name, heights, sides["left"], sides["right"])
     return outline if _wide_enough(outline, statements, block, cloth.place) else None
 
 
-def _wide_enough(outline: Outline, statements: tuple[syntax.Edge | syntax.Across, ...], block: _Block, place: Place) -> bool:
+def _wide_enough(
+    outline: PieceOutline, statements: tuple[syntax.EdgeLine | syntax.AcrossLine, ...], block: _Block, place: AmountPlace
+) -> bool:
     sizes = place.scope.sizes
     for index, level in enumerate(outline.levels):
         widths = outline.width(level.height)
@@ -199,7 +203,7 @@ def _wide_enough(outline: Outline, statements: tuple[syntax.Edge | syntax.Across
         vast = tuple(s for s, w in zip(sizes, widths, strict=True) if w > LONGEST_CM)
         if none or vast:
             passed = {x.name for x in outline.levels[: index + 1]}
-            below = [s for s in statements if isinstance(s, syntax.Edge) and s.to_level in passed]
+            below = [s for s in statements if isinstance(s, syntax.EdgeLine) and s.to_level in passed]
             lacking = tuple(-w for w in widths)
             place.findings.report(
                 "no-width-left/piece" if none else "absurd-length/piece",
@@ -216,25 +220,25 @@ def _wide_enough(outline: Outline, statements: tuple[syntax.Edge | syntax.Across
     return True
 
 
-def _inside(block: _Block, outline: Outline, cloth: Cloth, begin: syntax.Start, end_way: EndWay) -> Piece | None:
+def _inside(block: _Block, outline: PieceOutline, cloth: PieceCloth, begin: syntax.Start, end_way: EndWay) -> Piece | None:
     """The piece but for its start's width what parts it, is held in it, cut into it or goes over a stretch."""
     node, room, findings = block.node, block.room, block.room.findings
     block.one("neck", syntax.Neck)
     block.one("shoulders", syntax.Shoulders)
     necks = block.understood(syntax.Neck, lambda n: neck(n, outline, cloth, room.machine, node.centre_stitch))
-    openings = block.understood(syntax.Opening, lambda n: opening(n, outline, cloth, room.machine))
+    openings = block.understood(syntax.OpeningLine, lambda n: opening(n, outline, cloth, room.machine))
     if necks is None or openings is None or not apart((*openings, *necks[:1]), outline, cloth.place):
         return None
     # Openings from the start up; those of one piece never share rows.
     gaps = tuple(sorted((*openings, *necks[:1]), key=lambda g: g.low))
     parted = replace(outline, gaps=gaps)
-    wedges = block.understood(syntax.Wedge, lambda n: wedge(n, parted, cloth))
+    wedges = block.understood(syntax.WedgeLine, lambda n: wedge(n, parted, cloth))
     held = block.understood(syntax.Shoulders, lambda n: shoulders(n, parted, findings))
-    slots = block.understood(syntax.Slot, lambda n: slot(n, parted, cloth))
-    holes = block.understood(syntax.Buttonholes, lambda n: buttonholes(n, parted, cloth))
-    zones = block.understood(syntax.Zone, lambda n: zone(n, parted, cloth, room.fabrics, room.charts))
-    repeats = block.understood(syntax.RepeatStretch, lambda n: repeat(n, parted, findings, cloth.place))
-    motifs = block.understood(syntax.Motif, lambda n: motif(n, parted, cloth, room.charts))
+    slots = block.understood(syntax.SlotLine, lambda n: slot(n, parted, cloth))
+    holes = block.understood(syntax.ButtonholesLine, lambda n: buttonholes(n, parted, cloth))
+    zones = block.understood(syntax.ZoneLine, lambda n: zone(n, parted, cloth, room.fabrics, room.charts))
+    repeats = block.understood(syntax.RepeatLine, lambda n: repeat(n, parted, findings, cloth.place))
+    motifs = block.understood(syntax.MotifLine, lambda n: motif(n, parted, cloth, room.charts))
     if wedges is None or held is None or slots is None or holes is None:
         return None
     if zones is None or repeats is None or motifs is None:

@@ -28,7 +28,7 @@ from walewright.design.reading.numbers import not_too_many
 from walewright.design.reading.own_bed import changed_bed
 from walewright.design.reading.regauged import changed_fabrics, changed_yarns, in_place_of
 from walewright.design.reading.requirements import requirement
-from walewright.design.reading.sizes import Graded, grade
+from walewright.design.reading.sizes import GradedRows, grade
 from walewright.design.reading.tables import Shipped
 from walewright.design.reading.values import HIDDEN, Scope
 from walewright.design.used.agreement import look_for_disagreement
@@ -42,37 +42,37 @@ from walewright.report.model import Diagnostic, Span
 from walewright.report.said import said
 from walewright.source import syntax
 
-Made = TypeVar("Made")
-Named = TypeVar("Named", syntax.Yarn, syntax.Chart, syntax.Fabric, syntax.Edging)
-Kind = TypeVar("Kind", bound=syntax.Node)
+MadeOf = TypeVar("MadeOf")
+NamedPart = TypeVar("NamedPart", syntax.YarnLine, syntax.ChartBlock, syntax.FabricBlock, syntax.EdgingLine)
+StatementKind = TypeVar("StatementKind", bound=syntax.Node)
 
 TOP_LEVEL = (
     syntax.Broken
-    | syntax.Text
-    | syntax.Pattern
+    | syntax.TextLine
+    | syntax.PatternBlock
     | syntax.Sizes
     | syntax.Let
-    | syntax.Machine
-    | syntax.Yarn
-    | syntax.Chart
-    | syntax.Fabric
-    | syntax.Edging
-    | syntax.Piece
-    | syntax.Shape
-    | syntax.Band
-    | syntax.Join
+    | syntax.MachineBlock
+    | syntax.YarnLine
+    | syntax.ChartBlock
+    | syntax.FabricBlock
+    | syntax.EdgingLine
+    | syntax.PieceBlock
+    | syntax.ShapeBlock
+    | syntax.BandLine
+    | syntax.JoinLine
     | syntax.Free
-    | syntax.Cord
-    | syntax.Finished
+    | syntax.CordLine
+    | syntax.FinishedLine
     | syntax.Through
-    | syntax.Lap
+    | syntax.LapLine
     | syntax.Require
     | syntax.MakingUp
 )
 
 
 def understand(
-    tree: syntax.Tree, shipped: Shipped, changes: Changes, shapes: Iterable[syntax.Shape] = ()
+    tree: syntax.Tree, shipped: Shipped, changes: Changes, shapes: Iterable[syntax.ShapeBlock] = ()
 ) -> tuple[Design | None, tuple[Diagnostic, ...]]:
     """The design that the tree means with a knitter's changes in it, and what there is to say about it.
 
@@ -90,7 +90,7 @@ def understand(
 
 
 def understand_all(
-    tree: syntax.Tree, shipped: Shipped, changes: Changes, shapes: Iterable[syntax.Shape] = ()
+    tree: syntax.Tree, shipped: Shipped, changes: Changes, shapes: Iterable[syntax.ShapeBlock] = ()
 ) -> tuple[Design | None, tuple[Diagnostic, ...]]:
     """As `understand`, with all that is defined in the design, used or not, and no report of what is unused."""
     _, _, findings, design = _meant(tree, shipped, changes, shapes)
@@ -98,7 +98,7 @@ def understand_all(
 
 
 def _meant(
-    tree: syntax.Tree, shipped: Shipped, changes: Changes, shapes: Iterable[syntax.Shape]
+    tree: syntax.Tree, shipped: Shipped, changes: Changes, shapes: Iterable[syntax.ShapeBlock]
 ) -> tuple[Uses, syntax.Tree, Findings, Design | None]:
     lost = tuple(broken(tree.statements))
     findings = Findings(lost)
@@ -125,18 +125,18 @@ class _Reading:
         self.changes = changes
         self.findings = findings
 
-    def every(self, kind: type[Kind]) -> tuple[Kind, ...]:
+    def every(self, kind: type[StatementKind]) -> tuple[StatementKind, ...]:
         return tuple(s for s in self.tree.statements if isinstance(s, kind))
 
     def design(self, lines_lost: bool) -> Design | None:
         findings = self.findings
-        title = findings.one("pattern", self.every(syntax.Pattern), said("the-source"))
+        title = findings.one("pattern", self.every(syntax.PatternBlock), said("the-source"))
         table = findings.one("sizes", self.every(syntax.Sizes), said("the-source"))
-        bed = findings.one("machine", self.every(syntax.Machine), said("the-source"))
+        bed = findings.one("machine", self.every(syntax.MachineBlock), said("the-source"))
         finish = findings.one("making up", self.every(syntax.MakingUp), said("the-source"))
         if table is not None and not table.names:
             table = None
-        worked = self.every(syntax.Piece)
+        worked = self.every(syntax.PieceBlock)
         self._misplaced()
         parts = (("pattern title", title), ("sizes", table), ("machine", bed), ("piece", worked or None))
         lacking = [what for what, node in parts if node is None]
@@ -146,12 +146,12 @@ class _Reading:
 
         own_machine = machine(bed, self.shipped.machines, findings) if bed else None
         knitted = changed_bed(bed, own_machine, self.shipped.machines, self.changes, findings) if bed else None
-        own_yarns = self._by_name(self.every(syntax.Yarn), lambda n: yarn(n, findings))
-        yarns = changed_yarns(self.every(syntax.Yarn), own_yarns, self.changes, findings)
+        own_yarns = self._by_name(self.every(syntax.YarnLine), lambda n: yarn(n, findings))
+        yarns = changed_yarns(self.every(syntax.YarnLine), own_yarns, self.changes, findings)
         uses = uses_of(self.tree.statements)
-        charts = self._by_name(self.every(syntax.Chart), lambda n: chart(n, yarns, uses, knitted, findings))
-        own_fabrics = self._by_name(self.every(syntax.Fabric), lambda n: fabric(n, yarns, charts, findings))
-        look_at_swatches(self.every(syntax.Fabric), own_fabrics, own_yarns, self.every(syntax.Yarn), findings)
+        charts = self._by_name(self.every(syntax.ChartBlock), lambda n: chart(n, yarns, uses, knitted, findings))
+        own_fabrics = self._by_name(self.every(syntax.FabricBlock), lambda n: fabric(n, yarns, charts, findings))
+        look_at_swatches(self.every(syntax.FabricBlock), own_fabrics, own_yarns, self.every(syntax.YarnLine), findings)
         in_yarns = {name: (y, yarns[name]) for name, y in own_yarns.items()}
         used = tuple(n for n in own_fabrics if self.found.has("fabric", n))
         fabrics = changed_fabrics(own_fabrics, in_yarns, self.changes, used, findings)
@@ -163,23 +163,23 @@ class _Reading:
         written, graded, scope = self._sizes(table, fabrics)
         look_for_disagreement(table, graded, self.found, findings)
         tell_unmoved(self.written, self.tree, graded, self.changes, findings)
-        edgings = self._by_name(self.every(syntax.Edging), lambda n: edging(n, fabrics, scope, findings))
+        edgings = self._by_name(self.every(syntax.EdgingLine), lambda n: edging(n, fabrics, scope, findings))
         known = edge_names(worked)
-        first_rows = {node.name: first_row(node) for node in reversed(self.every(syntax.Chart))}
+        first_rows = {node.name: first_row(node) for node in reversed(self.every(syntax.ChartBlock))}
         made = pieces(worked, Workroom(scope, fabrics, charts, edgings, knitted, known, findings, first_rows))
-        bands = [band(n, known, edgings, fabrics, scope, findings) for n in self.every(syntax.Band)]
-        order = (*self.every(syntax.Join), *(finish.body if finish else ()))
-        joins = [join(n, known, made, edgings, fabrics, scope, findings) for n in order if isinstance(n, syntax.Join)]
+        bands = [band(n, known, edgings, fabrics, scope, findings) for n in self.every(syntax.BandLine)]
+        order = (*self.every(syntax.JoinLine), *(finish.body if finish else ()))
+        joins = [join(n, known, made, edgings, fabrics, scope, findings) for n in order if isinstance(n, syntax.JoinLine)]
         closed(edgings.values(), made.values(), bands, joins, findings)
         free = [edges(n.edges, known, findings) for n in self.every(syntax.Free)]
-        cords = [cord(n, known, scope, findings) for n in self.every(syntax.Cord)]
+        cords = [cord(n, known, scope, findings) for n in self.every(syntax.CordLine)]
         child = table_of_children(table)
         if child is not None:
-            look_after(child, worked, self.every(syntax.Cord), findings)
+            look_after(child, worked, self.every(syntax.CordLine), findings)
         else:
             drawn_through(cords, made, bands, (edgings, fabrics, charts), findings)
         worn = Worn(made, {b.name for b in bands if b is not None}, known, scope, findings)
-        finished = [worn.finished(n) for n in self.every(syntax.Finished)]
+        finished = [worn.finished(n) for n in self.every(syntax.FinishedLine)]
         told = {f.name: f.measured for f in finished if f is not None and f.measured is not None}
         required = [requirement(n, worn.measured(n.left), told, scope, findings) for n in self.every(syntax.Require)]
         if title is None or knitted is None or own_machine is None:
@@ -199,15 +199,17 @@ class _Reading:
             bands=_there(bands),
             joins=_there(joins),
             requirements=_there(required),
-            making_up=tuple(t.text for t in order if isinstance(t, syntax.Text)),
+            making_up=tuple(t.text for t in order if isinstance(t, syntax.TextLine)),
             joins_before=tuple(
-                sum(isinstance(n, syntax.Join) for n in order[:at]) for at, t in enumerate(order) if isinstance(t, syntax.Text)
+                sum(isinstance(n, syntax.JoinLine) for n in order[:at])
+                for at, t in enumerate(order)
+                if isinstance(t, syntax.TextLine)
             ),
             cords=_there(cords),
             free=tuple(edge for names in _there(free) for edge in names),
             finished=_there(finished),
             passages=_there(worn.passage(n) for n in self.every(syntax.Through)),
-            laps=_there(worn.lap(n) for n in self.every(syntax.Lap)),
+            laps=_there(worn.lap(n) for n in self.every(syntax.LapLine)),
             bodies=companions(table, graded, self.shipped),
             for_children=child is not None,
             charts=_there(charts.values()),
@@ -216,13 +218,13 @@ class _Reading:
             given=given(source, graded.rows, fabrics, yarns, knitted, self.changes),
         )
 
-    def _sizes(self, table: syntax.Sizes, fabrics: Mapping[str, Fabric | None]) -> tuple[Graded, Graded, Scope]:
+    def _sizes(self, table: syntax.Sizes, fabrics: Mapping[str, Fabric | None]) -> tuple[GradedRows, GradedRows, Scope]:
         """The size table as written and with the knitter's changes, and the scope of all names with a value; every `let` worked
         out."""
         findings = self.findings
         written = grade(table, chosen_sizes(table.names, self.changes, findings), self.shipped, findings)
         lets: dict[str, syntax.Let] = {}
-        for let in (*self.every(syntax.Let), *stated(self.every(syntax.Finished))):
+        for let in (*self.every(syntax.Let), *stated(self.every(syntax.FinishedLine))):
             lets.setdefault(let.name, let)
         # What a shape works out for itself has no name that a knitter could know.
         graded = changed_rows(written, {n: node for n, node in lets.items() if HIDDEN not in n}, self.changes, findings)
@@ -231,50 +233,50 @@ class _Reading:
             scope.named(name, node.span)
         return written, graded, scope
 
-    def _by_name(self, nodes: tuple[Named, ...], make: Callable[[Named], Made | None]) -> dict[str, Made | None]:
+    def _by_name(self, nodes: tuple[NamedPart, ...], make: Callable[[NamedPart], MadeOf | None]) -> dict[str, MadeOf | None]:
         """Everything of a kind by name, in the order of the source; the first of two with one name counts."""
-        made: dict[str, Made | None] = {}
+        made: dict[str, MadeOf | None] = {}
         for node in nodes:
             if node.name not in made:
                 made[node.name] = make(node)
         return made
 
     def _idle_shapes(self) -> None:
-        shapes = {s.name: s for s in reversed(self.every(syntax.Shape))}
-        idle = [s for s in self.every(syntax.Shape) if not self.found.has("shape", s.name)]
+        shapes = {s.name: s for s in reversed(self.every(syntax.ShapeBlock))}
+        idle = [s for s in self.every(syntax.ShapeBlock) if not self.found.has("shape", s.name)]
         known = {
             "measurement": (
                 *(r.name for t in self.every(syntax.Sizes) for r in t.body if isinstance(r, syntax.SizeRow)),
                 *(n.name for n in self.every(syntax.Let) if HIDDEN not in n.name),
             ),
-            "yarn": tuple(n.name for n in self.every(syntax.Yarn)),
-            "chart": tuple(n.name for n in self.every(syntax.Chart)),
-            "fabric": tuple(n.name for n in self.every(syntax.Fabric)),
-            "edging": tuple(n.name for n in self.every(syntax.Edging)),
+            "yarn": tuple(n.name for n in self.every(syntax.YarnLine)),
+            "chart": tuple(n.name for n in self.every(syntax.ChartBlock)),
+            "fabric": tuple(n.name for n in self.every(syntax.FabricBlock)),
+            "edging": tuple(n.name for n in self.every(syntax.EdgingLine)),
         }
         look_into(idle, shapes, sorted(self.shipped.shapes), known, self.findings)
 
     def _repeated_names(self) -> None:
         findings = self.findings
         for what, nodes in (
-            ("yarn", self.every(syntax.Yarn)),
-            ("chart", self.every(syntax.Chart)),
-            ("fabric", self.every(syntax.Fabric)),
-            ("edging", self.every(syntax.Edging)),
+            ("yarn", self.every(syntax.YarnLine)),
+            ("chart", self.every(syntax.ChartBlock)),
+            ("fabric", self.every(syntax.FabricBlock)),
+            ("edging", self.every(syntax.EdgingLine)),
         ):
             findings.once(what, ((n.name, n.span) for n in nodes))
         # Levels and edges have names of their own in each piece; a reader meets them all on one page.
-        blocks = [*(p.body for p in self.every(syntax.Piece)), *(s.body for s in self.every(syntax.Shape))]
+        blocks = [*(p.body for p in self.every(syntax.PieceBlock)), *(s.body for s in self.every(syntax.ShapeBlock))]
         stacks = [s for block in blocks for s in block if isinstance(s, syntax.Levels)]
         findings.alike("level", ((level.name, level.span) for stack in stacks for level in stack.levels))
-        findings.alike("edge", (given for node in self.every(syntax.Piece) for given in given_edges(node)))
+        findings.alike("edge", (given for node in self.every(syntax.PieceBlock) for given in given_edges(node)))
         # Pieces and bands head their own part of the page: their names are one kind. So are rows and lets.
-        worked = [(n.name, n.span) for n in self.every(syntax.Piece)] + [(n.name, n.span) for n in self.every(syntax.Band)]
+        worked = [(n.name, n.span) for n in self.every(syntax.PieceBlock)] + [(n.name, n.span) for n in self.every(syntax.BandLine)]
         findings.once("piece", worked)
         rows = {r.name: r.span for t in self.every(syntax.Sizes) for r in t.body if isinstance(r, syntax.SizeRow)}
         lets = [(n.name, n.span) for n in self.every(syntax.Let)]
         # A chest can be stated as finished beside the row of the same name that it fits.
-        stated_ones = [(n.name, n.span) for n in self.every(syntax.Finished)]
+        stated_ones = [(n.name, n.span) for n in self.every(syntax.FinishedLine)]
         findings.once("measurement", (*((n, s) for n, s in lets if n in dict(stated_ones)), *stated_ones))
         findings.once("measurement", (*((n, s) for n, s in rows.items()), *lets))
 
@@ -284,5 +286,5 @@ class _Reading:
                 self.findings.report("impossible-statement/at-margin", (statement.span, "alone"))
 
 
-def _there(made: Iterable[Made | None]) -> tuple[Made, ...]:
+def _there(made: Iterable[MadeOf | None]) -> tuple[MadeOf, ...]:
     return tuple(m for m in made if m is not None)

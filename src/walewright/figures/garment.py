@@ -8,7 +8,7 @@ edges are joined as the tube that it becomes.
 from __future__ import annotations
 
 from walewright.counted.bands import depth_cm
-from walewright.design.model import Design, Join
+from walewright.design.model import Design, EdgeJoin
 from walewright.figures.group import group
 from walewright.figures.measures import MeasuredPiece
 from walewright.figures.model import Drawing
@@ -81,7 +81,7 @@ def _fronts(
     return None
 
 
-def _single(join: Join) -> list[tuple[tuple[str, str], tuple[str, str]]]:
+def _single(join: EdgeJoin) -> list[tuple[tuple[str, str], tuple[str, str]]]:
     """(piece, edge) to (piece, edge), both ways round, of a join of one edge to one."""
     if len(join.one) != 1 or len(join.other) != 1:
         return []

@@ -10,7 +10,7 @@ from walewright.figures.measures import MeasuredPiece, name_of
 from walewright.figures.model import Drawing
 from walewright.figures.pens import LETTER_MM, Paper
 from walewright.figures.worked import mirrored
-from walewright.figures.worn import BOX, EDGE, Place, draw_piece
+from walewright.figures.worn import BOX, EDGE, Placing, draw_piece
 
 SHOWN = 4
 """Copies of a piece that are drawn; more would say no more."""
@@ -56,7 +56,7 @@ def group(design: Design, pieces: tuple[MeasuredPiece, ...], size: int, title: s
     return paper.finished(title, BOX[0] + 2 * EDGE, y - gap * scale + EDGE)
 
 
-def _placing(origin: Point, scale: float) -> Place:
+def _placing(origin: Point, scale: float) -> Placing:
     return lambda p: (origin[0] + p[0] * scale, origin[1] - p[1] * scale)
 
 

@@ -23,7 +23,7 @@ SAME = 0.05
 
 
 @dataclass(frozen=True, slots=True)
-class Measure:
+class DrawnMeasure:
     """`place` tells the drawing where it belongs: start | across | rise | whole | edging | neck width | neck depth | shoulder |
     gap width | gap height | dart. `at` are the names concerned: one level of a width, two of a height, an opening, a side.
     `counts` are the stitches or rows (`unit` "st" | "rows"), empty where a measure has none of one fabric. `named` is what is
@@ -54,7 +54,7 @@ class MeasuredPiece:
     piece: Piece
     counted: tuple[CountedPiece, ...]
     outlines: tuple[Outline, ...]
-    measures: tuple[Measure, ...]
+    measures: tuple[DrawnMeasure, ...]
 
     @property
     def sized(self) -> tuple[SizedPiece, ...]:
@@ -77,26 +77,26 @@ def measured(design: Design, counts: Counts, name: str) -> MeasuredPiece:
     return replace(bare, measures=tuple(_measures(bare)))
 
 
-def _measures(whole: MeasuredPiece) -> Iterator[Measure]:
+def _measures(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
     piece, sizes = whole.piece, range(len(whole.sized))
     first = piece.levels[0].name
     starts = tuple(s.start for s in whole.sized)
-    yield Measure(f"width at {name_of(first)}", "start", (first,), tuple(o.start_width for o in whole.outlines), starts, "st")
+    yield DrawnMeasure(f"width at {name_of(first)}", "start", (first,), tuple(o.start_width for o in whole.outlines), starts, "st")
     yield from _widths(whole)
     rises = list(_rises(whole))
     yield from rises
     if any(whole.edging_cm):
         rows = tuple(s.edging_rows for s in whole.sized)
-        yield Measure(f"depth of {name_of(piece.start_edging or '')}", "edging", (), whole.edging_cm, rows, "rows")
+        yield DrawnMeasure(f"depth of {name_of(piece.start_edging or '')}", "edging", (), whole.edging_cm, rows, "rows")
     if len(rises) + any(whole.edging_cm) > 1:
         edged = f", with {name_of(piece.start_edging or '')}" if any(whole.edging_cm) else ""
         once = ", each repeat once" if any(s.repeats for s in whole.sized) else ""
-        yield Measure(f"length{edged}{once}", "whole", (), tuple(whole.outlines[i].height + whole.edging_cm[i] for i in sizes))
+        yield DrawnMeasure(f"length{edged}{once}", "whole", (), tuple(whole.outlines[i].height + whole.edging_cm[i] for i in sizes))
     yield from _openings(whole)
     yield from _darts(whole)
 
 
-def _widths(whole: MeasuredPiece) -> Iterator[Measure]:
+def _widths(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
     """Widths at the levels above the start where the piece has become wider or narrower."""
     before = tuple(o.start_width for o in whole.outlines)
     for level in whole.piece.levels[1:]:
@@ -106,11 +106,11 @@ def _widths(whole: MeasuredPiece) -> Iterator[Measure]:
         counts = tuple(stitches_at(s, row) for row, s in zip(rows, whole.sized, strict=True))
         now = tuple(of.width_cm(c, row) for c, row, of in zip(counts, rows, whole.counted, strict=True))
         if any(abs(a - b) > SAME for a, b in zip(now, before, strict=True)) and any(counts):
-            yield Measure(f"width at {name_of(level.name)}", "across", (level.name,), now, counts, "st")
+            yield DrawnMeasure(f"width at {name_of(level.name)}", "across", (level.name,), now, counts, "st")
         before = now
 
 
-def _rises(whole: MeasuredPiece) -> Iterator[Measure]:
+def _rises(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
     """Heights from level to level."""
     sizes = range(len(whole.sized))
     lower = whole.piece.levels[0]
@@ -119,11 +119,11 @@ def _rises(whole: MeasuredPiece) -> Iterator[Measure]:
         if any(value > SAME for value in values):
             rows = tuple(s.row(upper.name) - s.row(lower.name) for s in whole.sized)
             named = f"{name_of(lower.name)} to {name_of(upper.name)}"
-            yield Measure(named, "rise", (lower.name, upper.name), values, rows, "rows")
+            yield DrawnMeasure(named, "rise", (lower.name, upper.name), values, rows, "rows")
             lower = upper
 
 
-def _openings(whole: MeasuredPiece) -> Iterator[Measure]:
+def _openings(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
     names = dict.fromkeys(o.name for s in whole.sized for o in s.openings)
     for name in names:
         found = [next((o for o in s.openings if o.name == name), None) for s in whole.sized]
@@ -136,21 +136,23 @@ def _openings(whole: MeasuredPiece) -> Iterator[Measure]:
         ends = [o.to_row for o in openings]
         in_cm = tuple(w * of.stitch_cm(end) for w, of, end in zip(widths, whole.counted, ends, strict=True))
         if any(in_cm):
-            yield Measure(f"width of {name_of(name)}", places[0], (name,), in_cm, widths, "st")
+            yield DrawnMeasure(f"width of {name_of(name)}", places[0], (name,), in_cm, widths, "st")
         deep = tuple(of.height_cm(o.to_row) - of.height_cm(o.row) for of, o in zip(whole.counted, openings, strict=True))
-        yield Measure(f"{'height' if closed else 'depth'} of {name_of(name)}", places[1], (name,), deep, depths, "rows")
+        yield DrawnMeasure(f"{'height' if closed else 'depth'} of {name_of(name)}", places[1], (name,), deep, depths, "rows")
         if not closed:
             yield from _shoulders(whole, name_of(name))
 
 
-def _shoulders(whole: MeasuredPiece, opening: str) -> Iterator[Measure]:
+def _shoulders(whole: MeasuredPiece, opening: str) -> Iterator[DrawnMeasure]:
     right = tuple(abs(o.shoulder_right[0][0] - o.shoulder_right[-1][0]) for o in whole.outlines)
     left = tuple(abs(o.shoulder_left[0][0] - o.shoulder_left[-1][0]) for o in whole.outlines)
 
-    def measure(named: str, side: str, widths: tuple[float, ...]) -> Iterator[Measure]:
+    def measure(named: str, side: str, widths: tuple[float, ...]) -> Iterator[DrawnMeasure]:
         if any(width > SAME for width in widths):
             ends = zip(widths, whole.counted, strict=True)
-            yield Measure(named, "shoulder", (side,), widths, tuple(round(w / of.stitch_cm(of.sized.rows)) for w, of in ends), "st")
+            yield DrawnMeasure(
+                named, "shoulder", (side,), widths, tuple(round(w / of.stitch_cm(of.sized.rows)) for w, of in ends), "st"
+            )
 
     beside = "shoulder" if opening == "neck" else f"part beside the {opening}"
     if all(abs(a - b) <= SAME for a, b in zip(left, right, strict=True)):
@@ -160,7 +162,7 @@ def _shoulders(whole: MeasuredPiece, opening: str) -> Iterator[Measure]:
         yield from measure(f"right {beside}", "right", right)
 
 
-def _darts(whole: MeasuredPiece) -> Iterator[Measure]:
+def _darts(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
     """How far the short rows reach into the piece. Those of both edges made by one statement are one measure."""
     sides = dict.fromkeys((d.name, d.side) for o in whole.outlines for d in o.darts)
     told: set[tuple[str, int]] = set()
@@ -176,7 +178,7 @@ def _darts(whole: MeasuredPiece) -> Iterator[Measure]:
             values = tuple(c * of.stitch_cm(d.wedge.to_row) for c, d, of in zip(counts, found, whole.counted, strict=True))
             at = next(i for i, d in enumerate(whole.outlines[0].darts) if d == found[0])
             of_rows = "" if name in wedges else " short rows"
-            yield Measure(f"depth of the {name_of(name)}{of_rows}", "dart", (str(at),), values, counts, "st")
+            yield DrawnMeasure(f"depth of the {name_of(name)}{of_rows}", "dart", (str(at),), values, counts, "st")
 
 
 def _full_width_ends(sized: SizedPiece) -> int:

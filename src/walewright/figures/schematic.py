@@ -7,7 +7,7 @@ from collections.abc import Callable
 from walewright.design.model import Fabric
 from walewright.figures.dimensions import LANE, Box, Ruler, box_round, lanes
 from walewright.figures.marks import Bench, cloth, words
-from walewright.figures.measures import Measure, MeasuredPiece, name_of
+from walewright.figures.measures import DrawnMeasure, MeasuredPiece, name_of
 from walewright.figures.model import Drawing, LetteringKind
 from walewright.figures.pens import Paper
 from walewright.guide.numbers import cm, inches
@@ -81,7 +81,7 @@ def _letter(index: int) -> str:
     return LETTERS[index] if index < count else _letter(index // count - 1) + _letter(index % count)
 
 
-def _figures(measure: Measure, size: int, units: str) -> tuple[str, ...]:
+def _figures(measure: DrawnMeasure, size: int, units: str) -> tuple[str, ...]:
     value = measure.values[size]
     lengths = {"cm": (f"{cm(value)} cm",), "in": (f"{inches(value)} in",), "both": (f"{cm(value)} cm", f"{inches(value)} in")}[
         units
@@ -106,13 +106,13 @@ def _step(bench: Bench) -> float:
     return LETTER_STEP if bench.ruler.kind == "letter" else FIGURE_STEP
 
 
-def _start(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+def _start(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
     shape = bench.piece.outlines[bench.size]
     x0, x1 = bench.at(shape.left[0])[0], bench.at(shape.right[0])[0]
     bench.ruler.across(x0, x1, lanes(bench.foot + LANE - 1, _step(bench)), label, (bench.foot, bench.foot))
 
 
-def _across(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+def _across(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
     shape, height = bench.piece.outlines[bench.size], bench.piece.height(bench.size, measure.at[0])
     (x0, y), (x1, _) = bench.at((shape.edge_x(height, "left"), height)), bench.at((shape.edge_x(height, "right"), height))
     if y - bench.top < 1 and not shape.neck:
@@ -126,12 +126,12 @@ def _across(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
     bench.ruler.across(x0, x1, (*near, *(above if y - bench.top < bench.foot - y else below)), label, (y, y))
 
 
-def _rise(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+def _rise(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
     y0, y1 = (bench.at((0, bench.piece.height(bench.size, name)))[1] for name in measure.at)
     _up_right(bench, y0, y1, label)
 
 
-def _edging(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+def _edging(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
     _up_right(bench, bench.foot, 0.0, label)
 
 
@@ -144,18 +144,18 @@ def _up_right(bench: Bench, y0: float, y1: float, label: tuple[str, ...]) -> Non
         bench.ruler.guide((edge + 0.8, y), (x + 1.6, y))
 
 
-def _whole(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+def _whole(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
     bracket = 5.0 if bench.piece.sized[bench.size].repeats else 0.0
     bench.ruler.up(lanes(bench.left - LANE - bracket, -_step(bench)), bench.foot, bench.top, label, -1)
 
 
-def _neck_width(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+def _neck_width(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
     neck = bench.piece.outlines[bench.size].neck
     x0, x1 = bench.at(neck[0])[0], bench.at(neck[-1])[0]
     bench.ruler.across(x0, x1, lanes(bench.top - LANE + 1, -_step(bench)), label, (bench.top, bench.top))
 
 
-def _neck_depth(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+def _neck_depth(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
     neck = bench.piece.outlines[bench.size].neck
     bottom = min(y for _, y in neck)
     x0, x1 = min(x for x, y in neck if y <= bottom + 0.05), max(x for x, y in neck if y <= bottom + 0.05)
@@ -168,7 +168,7 @@ def _neck_depth(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
     bench.ruler.up(places, y, bench.top, label, +1)
 
 
-def _shoulder(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+def _shoulder(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
     shape = bench.piece.outlines[bench.size]
     line = shape.shoulder_left if measure.at == ("left",) else shape.shoulder_right
     xs = sorted(bench.at(p)[0] for p in (line[0], line[-1]))
@@ -180,26 +180,26 @@ def _gap_box(bench: Bench, name: str) -> Box:
     return box_round([bench.at(p) for p in gap.edge])
 
 
-def _gap_width(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+def _gap_width(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
     x0, top, x1, bottom = _gap_box(bench, measure.at[0])
     inside = [top + (bottom - top) * t for t in (0.35, 0.5, 0.2, 0.7)] if bottom - top > 5 else []
     bench.ruler.across(x0, x1, (*inside, top - 2.4, top - 5, bottom + 2.4, bottom + 5), label, (top, top))
 
 
-def _gap_height(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+def _gap_height(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
     x0, top, x1, bottom = _gap_box(bench, measure.at[0])
     places = (x0 + (x1 - x0) * t for t in (0.5, 0.25, 0.75)) if x1 - x0 > 8 else iter(())
     bench.ruler.up((*places, x1 + 2.4, *lanes(bench.right + LANE, _step(bench))), bottom, top, label, +1)
 
 
-def _dart(bench: Bench, measure: Measure, label: tuple[str, ...]) -> None:
+def _dart(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
     dart = bench.piece.outlines[bench.size].darts[int(measure.at[0])]
     points = [bench.at(p) for p in dart.lines]
     x0, top, x1, bottom = box_round(points)
     bench.ruler.across(x0, x1, [v for d in (2.2, 4.5, 7.0, 10.0) for v in (top - d, bottom + d)], label, None)
 
 
-_Place = Callable[[Bench, Measure, tuple[str, ...]], None]
+_Place = Callable[[Bench, DrawnMeasure, tuple[str, ...]], None]
 
 _PLACES: dict[str, _Place] = {
     "start": _start,

@@ -13,7 +13,7 @@ from walewright.figures.pens import Paper, path
 
 Placement = Callable[[Point], Point]
 
-Stripe = tuple[tuple[Point, ...], str]
+WorkedStripe = tuple[tuple[Point, ...], str]
 """(corners in cm on the piece, "#rrggbb")."""
 
 
@@ -60,7 +60,7 @@ def show_motifs(paper: Paper, design: Design, piece: MeasuredPiece, size: int, p
             paper.draw("fill", *boxes, colour=shade)
 
 
-def stripes(design: Design, piece: MeasuredPiece, size: int, shape: Sequence[Point]) -> Iterator[Stripe]:
+def stripes(design: Design, piece: MeasuredPiece, size: int, shape: Sequence[Point]) -> Iterator[WorkedStripe]:
     """The stripes of fabrics over the whole width, as far as they lie within `shape` (cm on the piece)."""
     of = piece.counted[size]
     for layer in of.layers:
@@ -73,7 +73,7 @@ def stripes(design: Design, piece: MeasuredPiece, size: int, shape: Sequence[Poi
             row, turn = row + rows, turn + 1
 
 
-def show_stripes(paper: Paper, found: Sequence[Stripe], put: Placement) -> None:
+def show_stripes(paper: Paper, found: Sequence[WorkedStripe], put: Placement) -> None:
     """Stripes in their colours, a path a yarn."""
     by_yarn: dict[str, list[str]] = {}
     for area, shade in found:

@@ -13,7 +13,7 @@ from walewright.design.model import Design, EdgeName
 from walewright.figures.measures import MeasuredPiece
 from walewright.figures.model import Drawing
 from walewright.figures.pens import Paper, hatched, path, stitch, turned
-from walewright.figures.worked import Stripe, mirrored, show_motifs, show_panels, show_stripes, stripes
+from walewright.figures.worked import WorkedStripe, mirrored, show_motifs, show_panels, show_stripes, stripes
 from walewright.trade.sides import SIDES
 
 HANG = 52.0
@@ -31,7 +31,7 @@ STITCH = 2.2
 EDGE = 1.0
 """Round the drawing, mm."""
 
-Place = Callable[[Point], Point]
+Placing = Callable[[Point], Point]
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,7 +60,7 @@ class _Sleeve:
 
     shape: tuple[Point, ...]
     cuff: tuple[tuple[Point, Point], tuple[Point, Point]] | None
-    striped: tuple[Stripe, ...]
+    striped: tuple[WorkedStripe, ...]
 
 
 def worn(design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, size: int, title: str) -> Drawing:
@@ -75,7 +75,7 @@ def worn(design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, size: 
     wide = max(abs(x) for x, _ in corners)
     scale = min(BOX[0] / (2 * wide), BOX[1] / (high - low))
     across = -scale if mirrored(design, trunk.fronts[0].piece) else scale
-    place: Place = lambda p: (EDGE + wide * scale + p[0] * across, EDGE + (high - p[1]) * scale)  # noqa: E731
+    place: Placing = lambda p: (EDGE + wide * scale + p[0] * across, EDGE + (high - p[1]) * scale)  # noqa: E731
     paper = Paper()
     _back(paper, trunk, size, place)
     for sleeve in sleeves:
@@ -90,7 +90,7 @@ def worn(design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, size: 
     return paper.finished(title, 2 * (wide * scale + EDGE), (high - low) * scale + 2 * EDGE)
 
 
-def draw_piece(paper: Paper, design: Design, piece: MeasuredPiece, size: int, place: Place, squeeze: float = 1.0) -> None:
+def draw_piece(paper: Paper, design: Design, piece: MeasuredPiece, size: int, place: Placing, squeeze: float = 1.0) -> None:
     """A piece as cloth with its edging's ribs; `squeeze` 1/2 folds it lengthwise, and less than 0 turns it round."""
 
     def put(p: Point) -> Point:
@@ -118,7 +118,7 @@ def draw_piece(paper: Paper, design: Design, piece: MeasuredPiece, size: int, pl
     paper.draw("outline", path([put(p) for p in shape.polygon], closed=True))
 
 
-def _wales(shape: Outline, put: Place) -> Iterator[str]:
+def _wales(shape: Outline, put: Placing) -> Iterator[str]:
     """Stitches in columns that rise from the hem in a slow wave: enough to show the fabric and its direction."""
     first_height = shape.left[0][1]
     at_left = max(shape.left[0][0], shape.edge_x(shape.height * 0.3, "left"))
@@ -184,7 +184,7 @@ def _hung(design: Design, sleeve: MeasuredPiece, tip: Point, size: int) -> _Slee
     return _Sleeve(tuple(hang([(0.0, foot), (-half, foot), *edge])), ((cuff[0], cuff[1]), (cuff[2], cuff[3])), striped)
 
 
-def _draw_sleeve(paper: Paper, sleeve: _Sleeve, side: int, place: Place) -> None:
+def _draw_sleeve(paper: Paper, sleeve: _Sleeve, side: int, place: Placing) -> None:
     def put(p: Point) -> Point:
         return place((p[0] * side, p[1]))
 
@@ -207,7 +207,7 @@ def _ribs(upper: tuple[Point, Point], lower: tuple[Point, Point]) -> list[str]:
 # ----------------------------------------------------------------- neck and front
 
 
-def _back(paper: Paper, trunk: Trunk, size: int, place: Place) -> None:
+def _back(paper: Paper, trunk: Trunk, size: int, place: Placing) -> None:
     """The back as far as it is seen: through the front's neck, or between the fronts."""
     if trunk.back is None:
         return
@@ -228,7 +228,7 @@ def _back(paper: Paper, trunk: Trunk, size: int, place: Place) -> None:
         paper.draw("seam", path([place(p) for p in line]))
 
 
-def _neckband(paper: Paper, trunk: Trunk, size: int, place: Place) -> None:
+def _neckband(paper: Paper, trunk: Trunk, size: int, place: Placing) -> None:
     line = list(trunk.fronts[0].piece.outlines[size].neck)
     if not trunk.band or not line:
         return
@@ -237,7 +237,7 @@ def _neckband(paper: Paper, trunk: Trunk, size: int, place: Place) -> None:
     paper.draw("hatch", *_rungs(line, inner, place))
 
 
-def _front_bands(paper: Paper, trunk: Trunk, size: int, place: Place) -> None:
+def _front_bands(paper: Paper, trunk: Trunk, size: int, place: Placing) -> None:
     """A band along the inner edge of each front, the right one over the left."""
     if not trunk.band:
         return
@@ -260,7 +260,7 @@ def _inner(line: list[Point], depth: float) -> list[Point]:
     return [(middle + (x - middle) * across, top - (top - y) * down) for x, y in line]
 
 
-def _rungs(outer: list[Point], inner: list[Point], place: Place) -> list[str]:
+def _rungs(outer: list[Point], inner: list[Point], place: Placing) -> list[str]:
     """Rib lines across a curved band."""
     rungs = []
     for (a, b), (c, d) in zip(itertools.pairwise(outer), itertools.pairwise(inner), strict=True):

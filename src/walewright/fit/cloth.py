@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from math import hypot
 
-from walewright.bed import Fabric
+from walewright.bed import KnitFabric
 from walewright.counted import CountedPiece, counted_piece
 from walewright.counted.bands import depth_cm, rim_cm
 from walewright.counted.model import SizedBand, SizedGarment, SizedPiece
@@ -41,7 +41,7 @@ class Cloth:
     size: int
     garment: SizedGarment
     counted: Mapping[str, CountedPiece]
-    fabrics: Mapping[str, Fabric]
+    fabrics: Mapping[str, KnitFabric]
     row_edges: Mapping[str, tuple[RowEdge, ...]]
     """By piece, from the start up, the left ones first."""
 
@@ -147,7 +147,7 @@ class Cloth:
         return self.counted[piece].edging_cm
 
 
-def cloth(design: Design, size: int, garment: SizedGarment, fabrics: Iterable[Fabric]) -> Cloth:
+def cloth(design: Design, size: int, garment: SizedGarment, fabrics: Iterable[KnitFabric]) -> Cloth:
     """The cloth of size number `size`: as counted, and as the bed knitted it."""
     edges = {p.name: tuple(_row_edges(p, garment.piece(p.name))) for p in design.pieces}
     counted = {p.name: counted_piece(design, p) for p in garment.pieces}

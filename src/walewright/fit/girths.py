@@ -12,7 +12,7 @@ from itertools import pairwise
 
 from walewright.design.model import Design, Lap, Measured
 from walewright.fit.cloth import Cloth
-from walewright.fit.loops import Key, Loop, Walker, rows_of
+from walewright.fit.loops import PlaceKey, Walker, WornLoop, rows_of
 from walewright.fit.model import ROWS, Closing, Girth
 
 
@@ -20,12 +20,12 @@ from walewright.fit.model import ROWS, Closing, Girth
 class Closed:
     """A loop that goes round: by itself, lapped or edge to edge."""
 
-    loop: Loop
+    loop: WornLoop
     closing: Closing
     cm: float
 
 
-def closed(design: Design, walker: Walker, loop: Loop | None) -> Closed | None:
+def closed(design: Design, walker: Walker, loop: WornLoop | None) -> Closed | None:
     """How a loop goes round; None where it does not."""
     if loop is None:
         return None
@@ -47,7 +47,7 @@ def closed(design: Design, walker: Walker, loop: Loop | None) -> Closed | None:
     return None
 
 
-def lap_of(design: Design, ends: tuple[Key, Key]) -> Lap | None:
+def lap_of(design: Design, ends: tuple[PlaceKey, PlaceKey]) -> Lap | None:
     """The lap that the author states for two edges."""
     for lap in design.laps:
         for one, other in (ends, ends[::-1]):
@@ -56,7 +56,7 @@ def lap_of(design: Design, ends: tuple[Key, Key]) -> Lap | None:
     return None
 
 
-def _names(place: tuple[str, str], end: Key) -> bool:
+def _names(place: tuple[str, str], end: PlaceKey) -> bool:
     return place[0] == end[0] and place[1] in ("", end[1])
 
 
@@ -73,7 +73,7 @@ def width_of(cloth: Cloth, owner: str) -> float | None:
     return cloth.width(owner, 1) if cloth.piece(owner) is not None else None
 
 
-def strip(cloth: Cloth, owner: str, loop: Loop) -> float | None:
+def strip(cloth: Cloth, owner: str, loop: WornLoop) -> float | None:
     """The same where it is one: a band, or a piece that adds no more than a band does."""
     if cloth.band(owner) is not None:
         return cloth.depth(owner)
@@ -230,7 +230,7 @@ def measured(design: Design, walkers: Sequence[Walker], what: Measured) -> Girth
     return Girth(what.owner, what.at, _over(there[0]), there[0].closing, tuple(m.cm for m in there))
 
 
-def _at(walker: Walker, what: Measured) -> Loop | None:
+def _at(walker: Walker, what: Measured) -> WornLoop | None:
     cloth = walker.cloth
     if what.kind != "round edge":
         return walker.across(what.owner, 1, max(cloth.sized(what.owner).row(what.at), 1))

@@ -34,18 +34,18 @@ class Bond:
     strip: str = ""
 
 
-Key = tuple[str, str, int]
+PlaceKey = tuple[str, str, int]
 """(owner, edge, copy)"""
 
 
-def key(place: Place) -> Key:
+def key(place: Place) -> PlaceKey:
     """One edge of one copy."""
     return place.owner, place.edge, place.copy
 
 
-def bonds(design: Design, glued: Glued) -> dict[Key, Bond]:
+def bonds(design: Design, glued: Glued) -> dict[PlaceKey, Bond]:
     """What every edge is put together with."""
-    found: dict[Key, Bond] = {}
+    found: dict[PlaceKey, Bond] = {}
     for seam in glued.seams:
         sewn = JOINS[design.joins[seam.join].way].by_needle
         sides = ((seam.one, seam.one_begins), (seam.other, seam.other_begins))
@@ -80,11 +80,11 @@ class Chord:
 
 
 @dataclass(frozen=True, slots=True)
-class Loop:
+class WornLoop:
     """`ends` are the edges that the loop comes to, None where it is closed. `taken` is what sewn seams take of it."""
 
     chords: tuple[Chord, ...]
-    ends: tuple[Key, Key] | None
+    ends: tuple[PlaceKey, PlaceKey] | None
     taken: float
 
     @property
@@ -101,30 +101,30 @@ class Loop:
 class Exit:
     """Where a chord ends: an edge, and the share of it counted from its bottom or left end."""
 
-    edge: Key
+    edge: PlaceKey
     share: float
 
 
 @dataclass(frozen=True, slots=True)
 class Walker:
     cloth: Cloth
-    bonds: dict[Key, Bond]
-    ring: dict[Key, int]
+    bonds: dict[PlaceKey, Bond]
+    ring: dict[PlaceKey, int]
     """Free edge -> number of the opening that it belongs to."""
     flat: bool
     """Each part has one opening: a blanket, a scarf, a shawl."""
 
     # -------------------------------------------------------------- loops
 
-    def across(self, piece: str, copy: int, row: int) -> Loop | None:
+    def across(self, piece: str, copy: int, row: int) -> WornLoop | None:
         """The loop that runs across `piece` in row `row`; None where it cannot be followed."""
         return self._loop(self._across(piece, copy, row))
 
-    def along(self, piece: str, copy: int, edge: RowEdge) -> Loop | None:
+    def along(self, piece: str, copy: int, edge: RowEdge) -> WornLoop | None:
         """The loop that runs along a row edge of a piece knitted sideways."""
         return self._loop(self._up(piece, copy, 0.0 if edge.side == "left" else 1.0))
 
-    def _loop(self, first: tuple[Chord, Exit, Exit] | None) -> Loop | None:
+    def _loop(self, first: tuple[Chord, Exit, Exit] | None) -> WornLoop | None:
         if first is None:
             return None
         chord, left, right = first
@@ -133,13 +133,13 @@ class Walker:
             return None
         chords, end, taken = forth
         if end is None:
-            return Loop((chord, *chords), None, taken)
+            return WornLoop((chord, *chords), None, taken)
         back = self._walk(chord, left)
         if back is None or back[1] is None:
             return None
-        return Loop((*reversed(back[0]), chord, *chords), (back[1], end), taken + back[2])
+        return WornLoop((*reversed(back[0]), chord, *chords), (back[1], end), taken + back[2])
 
-    def _walk(self, first: Chord, leaving: Exit) -> tuple[list[Chord], Key | None, float] | None:
+    def _walk(self, first: Chord, leaving: Exit) -> tuple[list[Chord], PlaceKey | None, float] | None:
         """On from the end of a chord: (chords, the free edge at the end or None if the first chord is come to again, taken)."""
         chords: list[Chord] = []
         taken, last = 0.0, first

@@ -14,7 +14,7 @@ from walewright.design.model import Design, PerSize
 from walewright.fit import shares
 from walewright.fit.cloth import TOPS, Cloth, to_top
 from walewright.fit.girths import Tube
-from walewright.fit.loops import Bond, Key, Walker, key
+from walewright.fit.loops import Bond, PlaceKey, Walker, key
 from walewright.fit.model import Ring, Role
 from walewright.glue.model import Chain, Glued, Place
 
@@ -148,7 +148,7 @@ def free_row_edges(design: Design, walker: Walker) -> tuple[tuple[str, str], ...
     found: dict[tuple[str, str], None] = {}
     for piece in design.pieces:
         for edge in walker.cloth.row_edges[piece.name]:
-            own: Key = (piece.name, edge.name, 1)
+            own: PlaceKey = (piece.name, edge.name, 1)
             if edge.name and own not in walker.bonds and not {(piece.name, edge.name), (piece.name, "")} & meant:
                 found[piece.name, edge.name] = None
     return tuple(found)

@@ -1,6 +1,6 @@
 """Glue: how the pieces of a design are put together to a garment. Entry: `glue(design) -> (Glued | None, diagnostics)`."""
 
-from walewright.glue.model import Chain, Face, Glued, Line, Opening, Place, Seam, Task
+from walewright.glue.model import Chain, Face, Glued, HangingLine, Place, Seam, Task, WornOpening
 from walewright.glue.stage import glue
 
-__all__ = ["Chain", "Face", "Glued", "Line", "Opening", "Place", "Seam", "Task", "glue"]
+__all__ = ["Chain", "Face", "Glued", "HangingLine", "Place", "Seam", "Task", "WornOpening", "glue"]

@@ -75,7 +75,7 @@ def clockwise(surface: Surface, unit: Unit) -> Path:
 
 
 @dataclass(frozen=True, slots=True)
-class Run:
+class ChainRun:
     """Units that follow each other clockwise, and how often each name is among them."""
 
     units: tuple[Unit, ...]
@@ -83,17 +83,17 @@ class Run:
     names: tuple[tuple[EdgeName, int], ...]
 
 
-def run_of(surface: Surface, some: Sequence[Unit]) -> Run:
+def run_of(surface: Surface, some: Sequence[Unit]) -> ChainRun:
     """These units, which follow each other, as one run."""
     path = tuple(e for unit in some for e in clockwise(surface, unit))
-    return Run(tuple(some), path, _counted(u.name for u in some))
+    return ChainRun(tuple(some), path, _counted(u.name for u in some))
 
 
 def _counted(names: Iterable[EdgeName]) -> tuple[tuple[EdgeName, int], ...]:
     return tuple(sorted(Counter(names).items(), key=lambda item: (item[0].piece, item[0].edge)))
 
 
-def runs(surface: Surface, pool: Sequence[Unit], together: bool) -> list[Run]:
+def runs(surface: Surface, pool: Sequence[Unit], together: bool) -> list[ChainRun]:
     """The pool as runs as long as they are, or (not `together`) each unit by itself."""
     if not together:
         return [run_of(surface, [unit]) for unit in pool]
@@ -103,7 +103,7 @@ def runs(surface: Surface, pool: Sequence[Unit], together: bool) -> list[Run]:
         following = [k for k, other in enumerate(ways) if k != i and surface.meets(way[-1], other[0])]
         if following:
             after[i] = following[0]
-    found: list[Run] = []
+    found: list[ChainRun] = []
     done: set[int] = set()
     begun = [i for i in range(len(pool)) if i not in after.values()]
     for first in (*begun, *_cuts(surface, ways, after)):

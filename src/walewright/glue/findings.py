@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from walewright.design.model import Design, EdgeName, Join, Origin
+from walewright.design.model import Design, EdgeJoin, EdgeName, Origin
 from walewright.glue.chains import Unit, units
 from walewright.glue.joins import Joining
 from walewright.glue.joins import twisted as is_twisted
-from walewright.glue.lines import Hanging, Hung, apart
+from walewright.glue.lines import Hanging, HungCopy, apart
 from walewright.glue.order import Ordered
 from walewright.glue.surface import Surface, SurfaceEdge
 from walewright.report.model import Diagnostic, Severity, diagnosed
@@ -23,7 +23,7 @@ def spoken(names: Sequence[EdgeName]) -> str:
 # ----------------------------------------------------------------- joins and lines that find no edges
 
 
-def unresolved(design: Design, joining: Joining, hung: Sequence[Hanging], lines: Sequence[Hung]) -> Iterator[Diagnostic]:
+def unresolved(design: Design, joining: Joining, hung: Sequence[Hanging], lines: Sequence[HungCopy]) -> Iterator[Diagnostic]:
     """Joins without a seam, and bands and pieces that are hung on nothing."""
     users = _users(design, joining, lines)
     for number, join in enumerate(design.joins):
@@ -35,7 +35,7 @@ def unresolved(design: Design, joining: Joining, hung: Sequence[Hanging], lines:
             yield _used_twice(hanging.origin, hanging.along, joining.surface, users) or _not_in_line(hanging, joining.surface)
 
 
-def _users(design: Design, joining: Joining, lines: Sequence[Hung]) -> dict[int, Origin]:
+def _users(design: Design, joining: Joining, lines: Sequence[HungCopy]) -> dict[int, Origin]:
     """Edge -> the statement that uses it."""
     found = {e: design.joins[g.join].origin for g in joining.found for e in (*g.one, *g.other)}
     return found | {e: line.hanging.origin for line in lines for e in line.path}
@@ -56,7 +56,7 @@ def _used_twice(origin: Origin, names: Sequence[EdgeName], surface: Surface, use
     return None
 
 
-def _no_partner(join: Join, surface: Surface) -> Diagnostic:
+def _no_partner(join: EdgeJoin, surface: Surface) -> Diagnostic:
     sides = [side for side in (join.one, join.other) if len(side) > 1]
     return diagnosed(
         "join-not-in-line/no-one-line",
@@ -180,7 +180,7 @@ def half_joined(design: Design, joining: Joining) -> Iterator[Diagnostic]:
                 break
 
 
-def _half(join: Join, name: EdgeName, loose: Unit, surface: Surface) -> Diagnostic:
+def _half(join: EdgeJoin, name: EdgeName, loose: Unit, surface: Surface) -> Diagnostic:
     free = surface.edges[loose.path[0]]
     sides = dict.fromkeys(surface.edges[u.path[0]].ring.edge for u in units(surface, name, used=True))
     return diagnosed(
@@ -196,7 +196,7 @@ def _half(join: Join, name: EdgeName, loose: Unit, surface: Surface) -> Diagnost
     )
 
 
-def mixed_copies(surface: Surface, lines: Sequence[Hung]) -> Iterator[Diagnostic]:
+def mixed_copies(surface: Surface, lines: Sequence[HungCopy]) -> Iterator[Diagnostic]:
     """Bands and pieces that are hung several times: each copy lies on the same copy of a piece, or on the next; of other copies
     nobody could say which. A band up both sides of a piece that is knitted once is another mistake."""
     told: set[str] = set()
@@ -278,7 +278,7 @@ def crossed(design: Design) -> list[Diagnostic]:
 # ----------------------------------------------------------------- mirror images
 
 
-def not_mirrored(design: Design, surface: Surface, lines: Sequence[Hung]) -> Iterator[Diagnostic]:
+def not_mirrored(design: Design, surface: Surface, lines: Sequence[HungCopy]) -> Iterator[Diagnostic]:
     """What is hung all round an opening of a mirror image begins at the mirrored corner: the seam lies where its twin's does."""
     model = {p.name: p.mirror_of for p in design.pieces if p.mirror_of}
     for one in lines:
@@ -300,20 +300,20 @@ def not_mirrored(design: Design, surface: Surface, lines: Sequence[Hung]) -> Ite
                 )
 
 
-def _alike(one: Hung, other: Hung, surface: Surface) -> bool:
+def _alike(one: HungCopy, other: HungCopy, surface: Surface) -> bool:
     """Whether two lines lie on the same edges, one of a model and one of its mirror image."""
     here, there = (sorted(surface.edges[e].ring.edge for e in line.path) for line in (one, other))
     return here == there and one.hanging.owner != other.hanging.owner
 
 
-def _all_round(surface: Surface, line: Hung) -> bool:
+def _all_round(surface: Surface, line: HungCopy) -> bool:
     return surface.edges[line.path[0]].begin == surface.edges[line.path[-1]].end
 
 
 # ----------------------------------------------------------------- what pieces are called
 
 
-def named_for_other_side(design: Design, surface: Surface, lines: Sequence[Hung]) -> Iterator[Diagnostic]:
+def named_for_other_side(design: Design, surface: Surface, lines: Sequence[HungCopy]) -> Iterator[Diagnostic]:
     """A piece called a left front that opens where the wearer's right front does. Bed left of a front is the wearer's left, so
     that the left front opens at bed right; worn with the purl side out it is the other way round."""
     hung = {e for line in lines for e in line.path}

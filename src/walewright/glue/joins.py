@@ -9,8 +9,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 
-from walewright.design.model import Design, EdgeName, Join, PerSize
-from walewright.glue.chains import Run, Unit, runs, units, wanted
+from walewright.design.model import Design, EdgeJoin, EdgeName, PerSize
+from walewright.glue.chains import ChainRun, Unit, runs, units, wanted
 from walewright.glue.surface import Path, Surface, SurfaceEdge
 from walewright.trade.joins import JOINS
 
@@ -49,7 +49,7 @@ class Joining:
         self.done.add(join)
 
 
-def is_overhang(join: Join) -> bool:
+def is_overhang(join: EdgeJoin) -> bool:
     """Whether one edge of rows may go on beyond the other, along the ends of what is hung beside it: a strip sewn to a front, with
     the welt below and the neckband above."""
     return join.way == "sewn" and join.longer is not None and len(join.one) == len(join.other) == 1 and join.one != join.other
@@ -128,7 +128,7 @@ def _pool(surface: Surface, names: Sequence[EdgeName]) -> list[Unit]:
     return [unit for name in dict.fromkeys(names) for unit in units(surface, name)]
 
 
-def _in_runs(joining: Joining, number: int, join: Join) -> None:
+def _in_runs(joining: Joining, number: int, join: EdgeJoin) -> None:
     """Every chain with all the names of its side, and its partner."""
     surface = joining.surface
     while True:
@@ -139,13 +139,13 @@ def _in_runs(joining: Joining, number: int, join: Join) -> None:
         joining.put(number, pair[0].path, pair[1].path)
 
 
-def _whole(surface: Surface, names: Sequence[EdgeName]) -> list[Run]:
+def _whole(surface: Surface, names: Sequence[EdgeName]) -> list[ChainRun]:
     needs = wanted(names, surface)
     together = sum(count for _, count in needs) > 1
     return [run for run in runs(surface, _pool(surface, names), together) if run.names == needs]
 
 
-def _edge_by_edge(joining: Joining, number: int, join: Join) -> None:
+def _edge_by_edge(joining: Joining, number: int, join: EdgeJoin) -> None:
     """Names shared out: `back shoulder` to the ends of two fronts."""
     surface = joining.surface
     counts = [_wanted_once(surface, names) for names in (join.one, join.other)]
@@ -164,7 +164,7 @@ def _wanted_once(surface: Surface, names: Sequence[EdgeName]) -> int:
     return len(names) if len(set(names)) < len(names) else len(_pool(surface, names))
 
 
-def _one_edge(joining: Joining, number: int, join: Join) -> None:
+def _one_edge(joining: Joining, number: int, join: EdgeJoin) -> None:
     """An edge and itself: sewn or drawn up, it is closed at each copy; loop by loop, the copies meet two and two."""
     pool = _pool(joining.surface, join.one)
     if JOINS[join.way].by_loops:
@@ -175,7 +175,7 @@ def _one_edge(joining: Joining, number: int, join: Join) -> None:
         joining.put(number, unit.path, ())
 
 
-def _each_to_the_next(joining: Joining, number: int, join: Join) -> None:
+def _each_to_the_next(joining: Joining, number: int, join: EdgeJoin) -> None:
     """Copy after copy, and, all round, the last one to the first."""
     surface = joining.surface
     copies = max((surface.edges[u.path[0]].copies for u in _pool(surface, join.one)), default=0)
@@ -194,8 +194,8 @@ def _each_to_the_next(joining: Joining, number: int, join: Join) -> None:
 
 
 def _best(
-    joining: Joining, number: int, ones: Sequence[Run], others: Sequence[Run], same_copy: bool = True
-) -> tuple[Run, Run] | None:
+    joining: Joining, number: int, ones: Sequence[ChainRun], others: Sequence[ChainRun], same_copy: bool = True
+) -> tuple[ChainRun, ChainRun] | None:
     """The two that suit best; None where nothing suits."""
     surface = joining.surface
     pairs = [
@@ -210,7 +210,7 @@ def _best(
     return ones[i], others[k]
 
 
-def _cost(surface: Surface, one: Run, other: Run) -> float:
+def _cost(surface: Surface, one: ChainRun, other: ChainRun) -> float:
     """How badly the ends of two chains suit each other when they meet in opposite directions."""
     return sum(_corners_cost(surface, a, b) for a, b in _meeting(one.path, other.path)) + (
         TWISTED if twisted(surface, one.path, other.path) else UPSIDE_DOWN if _upside_down(surface, one.path, other.path) else 0.0
@@ -249,7 +249,7 @@ def twisted(surface: Surface, one: Path, other: Path) -> bool:
     return bool(levels[0] & levels[2]) and bool(levels[1] & levels[3])
 
 
-def _copies_cost(joining: Joining, number: int, one: Run, other: Run, same_copy: bool) -> float:
+def _copies_cost(joining: Joining, number: int, one: ChainRun, other: ChainRun, same_copy: bool) -> float:
     """Of one piece, an edge meets one of the same copy; of several pieces, each copy has its turn."""
     surface = joining.surface
     a, b = surface.edges[one.path[0]], surface.edges[other.path[0]]

@@ -31,7 +31,7 @@ class Hanging:
 
 
 @dataclass(frozen=True, slots=True)
-class Hung:
+class HungCopy:
     """One copy of a hanging on its edges, clockwise."""
 
     hanging: Hanging

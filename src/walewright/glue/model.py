@@ -62,7 +62,7 @@ class Seam:
 
 
 @dataclass(frozen=True, slots=True)
-class Line:
+class HangingLine:
     """Edges hung on the bed side by side, from the left needle to the right: of a band or of a piece begun along them.
 
     `left_ends[i]` is the end of `along[i]` that hangs at the left. `needs` are the seams (by number) that make neighbours meet,
@@ -80,7 +80,7 @@ class Line:
 
 
 @dataclass(frozen=True, slots=True)
-class Opening:
+class WornOpening:
     """A ring of edges that nothing is joined to: what is left of the boundary of the garment."""
 
     edges: Chain
@@ -102,15 +102,15 @@ class Task:
 @dataclass(frozen=True, slots=True)
 class Glued:
     seams: tuple[Seam, ...]
-    lines: tuple[Line, ...]
-    openings: tuple[Opening, ...]
+    lines: tuple[HangingLine, ...]
+    openings: tuple[WornOpening, ...]
     order: tuple[Task, ...]
     parts: int
     """Parts that hang together; two gloves are two."""
     worn: tuple[tuple[str, Face], ...]
     """The side of each piece and band that is worn outside."""
 
-    def lines_of(self, owner: str) -> tuple[Line, ...]:
+    def lines_of(self, owner: str) -> tuple[HangingLine, ...]:
         """The lines on which a band, or a piece begun along edges, is hung: one a copy."""
         return tuple(line for line in self.lines if line.owner == owner)
 

@@ -12,7 +12,7 @@ from itertools import pairwise
 
 from walewright.design.model import Design
 from walewright.glue.joins import Glueing
-from walewright.glue.lines import Hung, closed_by_itself
+from walewright.glue.lines import HungCopy, closed_by_itself
 from walewright.glue.model import Task
 from walewright.glue.surface import Surface
 
@@ -25,7 +25,7 @@ class Ordered:
     tasks: tuple[Task, ...]
     needs: dict[tuple[str, int], tuple[int, ...]]
     spares: dict[tuple[str, int], tuple[int, ...]]
-    shut: tuple[tuple[Hung, tuple[int, ...]], ...]
+    shut: tuple[tuple[HungCopy, tuple[int, ...]], ...]
 
 
 @dataclass(slots=True)
@@ -33,7 +33,7 @@ class _Working:
     design: Design
     surface: Surface
     glueings: Sequence[Glueing]
-    lines: list[Hung]
+    lines: list[HungCopy]
     own: dict[tuple[str, int], int]
     """Line -> the number of its own glueing, which counts as made once it is hung."""
     made: set[int] = field(default_factory=set)
@@ -42,25 +42,25 @@ class _Working:
     needs: dict[tuple[str, int], tuple[int, ...]] = field(default_factory=dict)
     spares: dict[tuple[str, int], list[int]] = field(default_factory=dict)
 
-    def key(self, line: Hung) -> tuple[str, int]:
+    def key(self, line: HungCopy) -> tuple[str, int]:
         return line.hanging.owner, line.copy
 
-    def neighbours(self, line: Hung) -> list[tuple[int, int]]:
+    def neighbours(self, line: HungCopy) -> list[tuple[int, int]]:
         """Pairs of corners that have to have come together."""
         edges = self.surface.edges
         return [(edges[a].end, edges[b].begin) for a, b in pairwise(line.path)]
 
-    def open(self, line: Hung, made: set[int]) -> bool:
+    def open(self, line: HungCopy, made: set[int]) -> bool:
         """Whether the line has two ends."""
         if closed_by_itself(self.surface, line.path):
             return True
         return self.surface.way(*self.ends(line), made) is None
 
-    def ends(self, line: Hung) -> tuple[int, int]:
+    def ends(self, line: HungCopy) -> tuple[int, int]:
         """The corners where the line begins and ends."""
         return self.surface.edges[line.path[0]].begin, self.surface.edges[line.path[-1]].end
 
-    def meeting(self, line: Hung, made: set[int]) -> bool:
+    def meeting(self, line: HungCopy, made: set[int]) -> bool:
         return all(self.surface.way(a, b, made) is not None for a, b in self.neighbours(line))
 
     # -------------------------------------------------------------- doing
@@ -74,12 +74,12 @@ class _Working:
                 self.hang_what_can_be()
                 return
 
-    def _knitted(self, line: Hung) -> bool:
+    def _knitted(self, line: HungCopy) -> bool:
         """Whether the pieces that the line lies on are there: one of them may be hung on others itself."""
         pending = {other.hanging.owner for other in self.lines}
         return not any(self.surface.edges[e].owner in pending for e in line.path)
 
-    def _hang(self, owner: str, copies: Sequence[Hung]) -> None:
+    def _hang(self, owner: str, copies: Sequence[HungCopy]) -> None:
         everything = set(range(len(self.glueings))) | set(self.own.values())
         for line in copies:
             found = [self.surface.way(a, b, self.made) or () for a, b in self.neighbours(line)]
@@ -112,7 +112,7 @@ class _Working:
             self.surface.way(edges[a].end, edges[b].begin, self.made) is not None for path in sides for a, b in pairwise(path)
         )
 
-    def _closes(self, number: int, line: Hung) -> bool:
+    def _closes(self, number: int, line: HungCopy) -> bool:
         """Whether the line has to be hung before this seam, and may be."""
         others = set(range(len(self.glueings))) - {number} | set(self.own.values())
         needs = self._needed(line, others)
@@ -127,7 +127,7 @@ class _Working:
         both = (*self.glueings[number].one, *self.glueings[number].other)
         return frozenset(self.surface.edges[e].ring.state == "rows" for e in both)
 
-    def _needed(self, line: Hung, among: set[int]) -> set[int] | None:
+    def _needed(self, line: HungCopy, among: set[int]) -> set[int] | None:
         """Of these the seams that make the neighbours of a line meet; None where they do not."""
         ways = [self.surface.way(a, b, among) for a, b in self.neighbours(line)]
         return None if None in ways else {n for way in ways for n in way or ()}
@@ -149,7 +149,7 @@ def _knit(design: Design, owner: str) -> list[Task]:
 
 
 def ordered(
-    design: Design, surface: Surface, glueings: Sequence[Glueing], lines: Sequence[Hung], own: dict[tuple[str, int], int]
+    design: Design, surface: Surface, glueings: Sequence[Glueing], lines: Sequence[HungCopy], own: dict[tuple[str, int], int]
 ) -> Ordered:
     """The whole work in one order. `own` numbers the glueing of each line, behind those of the seams."""
     work = _Working(design, surface, glueings, list(lines), own)
@@ -190,7 +190,7 @@ def _first_needed(work: _Working, seams: list[int]) -> list[int]:
     return sorted(seams, key=lambda n: n not in needed)
 
 
-def _closing(work: _Working, line: Hung) -> tuple[int, ...]:
+def _closing(work: _Working, line: HungCopy) -> tuple[int, ...]:
     """The seams that bring the two ends of a line together."""
     way = work.surface.way(*work.ends(line), work.made | set(work.waiting))
     return tuple(n for n in way or () if n < len(work.glueings))

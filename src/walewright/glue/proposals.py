@@ -21,7 +21,7 @@ MOST_TRIED = 12
 """Orders in which all neighbours meet that are tried."""
 
 Attempt = Callable[[Design], tuple[Diagnostic, ...]]
-Key = tuple[str, int, int]
+FaultKey = tuple[str, int, int]
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,19 +66,19 @@ def _proposing(told: Diagnostic, written: _Written) -> Diagnostic:
 
 
 def _that_lead_further(
-    design: Design, hanging: Hanging, surface: Surface, before: set[Key], attempt: Attempt
+    design: Design, hanging: Hanging, surface: Surface, before: set[FaultKey], attempt: Attempt
 ) -> Iterator[_Written]:
     for written in islice(_other_ways(hanging, surface), MOST_TRIED):
         if errors(attempt(_rewritten(design, hanging, written))) < before:
             yield written
 
 
-def errors(told: Iterable[Diagnostic]) -> set[Key]:
+def errors(told: Iterable[Diagnostic]) -> set[FaultKey]:
     """What is wrong, each by its code and place: what a change must make fewer, and add nothing to."""
     return {_key(one) for one in told if one.severity is Severity.ERROR}
 
 
-def _key(diagnostic: Diagnostic) -> Key:
+def _key(diagnostic: Diagnostic) -> FaultKey:
     span = diagnostic.labels[0].span
     return diagnostic.code, span.start, span.end
 

@@ -7,8 +7,8 @@ from collections.abc import Sequence
 from walewright.design.model import Design
 from walewright.glue import findings
 from walewright.glue.joins import Joining, overhanging, resolve
-from walewright.glue.lines import Hanging, Hung, find, hangings, purl_out
-from walewright.glue.model import Face, Glued, Line, Opening, Seam, right_side
+from walewright.glue.lines import Hanging, HungCopy, find, hangings, purl_out
+from walewright.glue.model import Face, Glued, HangingLine, Seam, WornOpening, right_side
 from walewright.glue.order import Ordered, ordered
 from walewright.glue.proposals import with_proposals
 from walewright.glue.rings import rings, strip
@@ -29,7 +29,7 @@ def glue(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...]]:
     return made, with_proposals(design, told, hangings(design), surface, attempt)
 
 
-def _attempt(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...], Surface, tuple[Hung, ...]]:
+def _attempt(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...], Surface, tuple[HungCopy, ...]]:
     hung = hangings(design)
     surface = Surface()
     begun = {h.owner: h for h in hung}
@@ -37,7 +37,7 @@ def _attempt(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...], Surf
         out = purl_out(begun[piece.name]) if piece.name in begun else right_side(design, piece.fabric) == "purl"
         surface.add(piece.name, rings(design, piece, out), piece.copies)
     joining = Joining(surface)
-    lines: list[Hung] = []
+    lines: list[HungCopy] = []
     own: dict[tuple[str, int], int] = {}
     _put_together(design, joining, [h for h in hung if h.copies], lines, own)
     _hang_bands(design, joining, [h for h in hung if not h.copies], lines, own)
@@ -63,7 +63,7 @@ def _attempt(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...], Surf
 
 
 def _put_together(
-    design: Design, joining: Joining, begun: Sequence[Hanging], lines: list[Hung], own: dict[tuple[str, int], int]
+    design: Design, joining: Joining, begun: Sequence[Hanging], lines: list[HungCopy], own: dict[tuple[str, int], int]
 ) -> None:
     """Joins and pieces begun along edges, until nothing more can be done: each may be what another waits for."""
     shared = False
@@ -76,7 +76,7 @@ def _put_together(
         shared = not moved
 
 
-def _hang_pieces(joining: Joining, hanging: Hanging, lines: list[Hung], own: dict[tuple[str, int], int]) -> bool:
+def _hang_pieces(joining: Joining, hanging: Hanging, lines: list[HungCopy], own: dict[tuple[str, int], int]) -> bool:
     surface, moved = joining.surface, False
     for copy in range(1, hanging.copies + 1):
         if (hanging.owner, copy) in own:
@@ -84,13 +84,13 @@ def _hang_pieces(joining: Joining, hanging: Hanging, lines: list[Hung], own: dic
         path = find(surface, hanging.along, hanging.inside)
         if path is None:
             continue
-        _hang(joining, Hung(hanging, copy, path), lines, own)
+        _hang(joining, HungCopy(hanging, copy, path), lines, own)
         moved = True
     return moved
 
 
 def _hang_bands(
-    design: Design, joining: Joining, bands: Sequence[Hanging], lines: list[Hung], own: dict[tuple[str, int], int]
+    design: Design, joining: Joining, bands: Sequence[Hanging], lines: list[HungCopy], own: dict[tuple[str, int], int]
 ) -> None:
     """Each band on as many lines as there are: one for each copy of its pieces."""
     surface = joining.surface
@@ -100,10 +100,10 @@ def _hang_bands(
             paths.append(path)
         surface.add(hanging.owner, strip(purl_out(hanging)), len(paths))
         for copy, path in enumerate(paths, 1):
-            _hang(joining, Hung(hanging, copy, path), lines, own)
+            _hang(joining, HungCopy(hanging, copy, path), lines, own)
 
 
-def _hang(joining: Joining, line: Hung, lines: list[Hung], own: dict[tuple[str, int], int]) -> None:
+def _hang(joining: Joining, line: HungCopy, lines: list[HungCopy], own: dict[tuple[str, int], int]) -> None:
     key = line.hanging.owner, line.copy
     start = next(e for e, x in enumerate(joining.surface.edges) if (x.owner, x.copy) == key and x.ring.edge == "start")
     own[key] = _LINES + len(lines)
@@ -157,7 +157,7 @@ def _ending_at(surface: Surface, corner: int) -> list[int]:
 
 
 def _glued(
-    design: Design, joining: Joining, lines: Sequence[Hung], work: Ordered, strips: dict[int, dict[int, tuple[str, str]]]
+    design: Design, joining: Joining, lines: Sequence[HungCopy], work: Ordered, strips: dict[int, dict[int, tuple[str, str]]]
 ) -> Glued:
     surface = joining.surface
     seams: list[Seam] = []
@@ -180,12 +180,12 @@ def _glued(
                 any(beyond),
             )
         )
-    openings = tuple(Opening(surface.chain(ring)) for ring in surface.openings())
+    openings = tuple(WornOpening(surface.chain(ring)) for ring in surface.openings())
     made = tuple(_line(surface, line, lines, work) for line in lines)
     return Glued(tuple(seams), made, openings, work.tasks, surface.parts(), _worn(design, lines))
 
 
-def _worn(design: Design, lines: Sequence[Hung]) -> tuple[tuple[str, Face], ...]:
+def _worn(design: Design, lines: Sequence[HungCopy]) -> tuple[tuple[str, Face], ...]:
     hung: dict[str, Face] = {line.hanging.owner: "purl" if purl_out(line.hanging) else "knit" for line in lines}
     return tuple({**{p.name: right_side(design, p.fabric) for p in design.pieces}, **hung}.items())
 
@@ -195,10 +195,10 @@ def _strip_owners(surface: Surface, ends: tuple[Path, ...]) -> tuple[str, ...]:
     return tuple(surface.edges[e].owner for path in ends for e in path if surface.edges[e].ring.state == "strip")
 
 
-def _line(surface: Surface, line: Hung, lines: Sequence[Hung], work: Ordered) -> Line:
+def _line(surface: Surface, line: HungCopy, lines: Sequence[HungCopy], work: Ordered) -> HangingLine:
     key = line.hanging.owner, line.copy
     ends = [surface.first_end(e) if line.hanging.inside else surface.last_end(e) for e in line.from_left]
-    return Line(
+    return HangingLine(
         line.hanging.owner,
         line.copy,
         sum(1 for other in lines if other.hanging.owner == line.hanging.owner),

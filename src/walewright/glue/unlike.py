@@ -10,10 +10,10 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from itertools import islice, permutations, product
 
-from walewright.design.model import Band, Design, EdgeName, Join, Piece
+from walewright.design.model import Band, Design, EdgeJoin, EdgeName, Piece
 from walewright.glue.chains import in_line
 from walewright.glue.findings import spoken
-from walewright.glue.lines import Hanging, Hung, apart
+from walewright.glue.lines import Hanging, HungCopy, apart
 from walewright.glue.proposals import Attempt, errors
 from walewright.glue.surface import Surface
 from walewright.report.model import Diagnostic, diagnosed
@@ -28,7 +28,7 @@ MOST_TRIED = 12
 """Ways to name the lines that are tried."""
 
 
-def unlike(surface: Surface, lines: Sequence[Hung]) -> Iterator[Diagnostic]:
+def unlike(surface: Surface, lines: Sequence[HungCopy]) -> Iterator[Diagnostic]:
     """One message for each band or piece whose lines are of different edges."""
     for hanging, ways in _unlike(surface, lines):
         place = next(i for i in range(len(hanging.along)) if len({way[i : i + 1] for way in ways}) > 1)
@@ -55,7 +55,7 @@ def unlike(surface: Surface, lines: Sequence[Hung]) -> Iterator[Diagnostic]:
             )
 
 
-def _unlike(surface: Surface, lines: Sequence[Hung]) -> Iterator[tuple[Hanging, tuple[EdgeNames, ...]]]:
+def _unlike(surface: Surface, lines: Sequence[HungCopy]) -> Iterator[tuple[Hanging, tuple[EdgeNames, ...]]]:
     """Those hangings, with the names of each kind of line."""
     for hanging in dict.fromkeys(line.hanging for line in lines):
         ways = tuple(dict.fromkeys(_named(surface, line) for line in lines if line.hanging is hanging))
@@ -63,7 +63,7 @@ def _unlike(surface: Surface, lines: Sequence[Hung]) -> Iterator[tuple[Hanging, 
             yield hanging, ways
 
 
-def _named(surface: Surface, line: Hung) -> EdgeNames:
+def _named(surface: Surface, line: HungCopy) -> EdgeNames:
     """The edges of a line, each by the name that means it alone; a way round an opening is one."""
     found: list[EdgeName] = []
     before: int | None = None
@@ -88,7 +88,7 @@ def _opening(surface: Surface, edge: int) -> str:
 
 
 def with_lines_named(
-    design: Design, told: Sequence[Diagnostic], surface: Surface, lines: Sequence[Hung], attempt: Attempt
+    design: Design, told: Sequence[Diagnostic], surface: Surface, lines: Sequence[HungCopy], attempt: Attempt
 ) -> tuple[Diagnostic, ...]:
     """The diagnostics; those about unlike lines with ways to name these that have been tried: nothing is wrong any more when they
     are written so."""
@@ -148,13 +148,13 @@ def _apart(design: Design, hanging: Hanging, ways: Sequence[EdgeNames]) -> Desig
             pieces += [replace(piece, name=n, start_along=w, copies=each) for n, w in zip(names, ways, strict=True)]
         else:
             pieces.append(piece)
-    joins: list[Join] = []
+    joins: list[EdgeJoin] = []
     for join in design.joins:
         own = any(name.piece == hanging.owner for name in (*join.one, *join.other))
         joins += [_of(join, hanging.owner, name) for name in names] if own and hanging.copies else [join]
     return replace(design, bands=tuple(bands), pieces=tuple(pieces), joins=tuple(joins))
 
 
-def _of(join: Join, owner: str, name: str) -> Join:
+def _of(join: EdgeJoin, owner: str, name: str) -> EdgeJoin:
     one, other = (tuple(replace(e, piece=name) if e.piece == owner else e for e in side) for side in (join.one, join.other))
     return replace(join, one=one, other=other)

@@ -11,18 +11,18 @@ from itertools import combinations
 from walewright.knit import steps as st
 from walewright.knit.fold import fold
 from walewright.knit.merging import rows_of
-from walewright.knit.order import Group, Key, Move, Stretch
+from walewright.knit.order import Group, GroupKey, Move, RowStretch
 from walewright.knit.steps import Step
 from walewright.report.said import said
 
-Crowd = frozenset[Key]
+Crowd = frozenset[GroupKey]
 """Keys of the groups that are told together."""
 
 
-def crowds(sizes: Sequence[Stretch]) -> tuple[Crowd, ...]:
+def crowds(sizes: Sequence[RowStretch]) -> tuple[Crowd, ...]:
     """What goes on together in one stretch, `sizes` being the same stretch of each size: groups that overlap in one of them,
     and whatever falls between. Stretches worked several times are not counted by rows and have none."""
-    found: list[set[Key]] = []
+    found: list[set[GroupKey]] = []
     for rows in sizes:
         if rows.times == 1:
             found += [{a.key, b.key} for a, b in combinations(rows.groups, 2) if a.key != b.key and a.meets(b)]
@@ -31,7 +31,7 @@ def crowds(sizes: Sequence[Stretch]) -> tuple[Crowd, ...]:
     return tuple(frozenset(keys) for keys in found if any(_several(rows, keys) for rows in sizes))
 
 
-def _grown(found: list[set[Key]], sizes: Sequence[Stretch]) -> bool:
+def _grown(found: list[set[GroupKey]], sizes: Sequence[RowStretch]) -> bool:
     """Whether crowds had to be joined or to take in what falls between."""
     for one, other in combinations(found, 2):
         if one & other:
@@ -53,14 +53,14 @@ def _grown(found: list[set[Key]], sizes: Sequence[Stretch]) -> bool:
     return False
 
 
-def _several(rows: Stretch, keys: set[Key]) -> bool:
+def _several(rows: RowStretch, keys: set[GroupKey]) -> bool:
     return len({_title(g.key) for g in rows.groups if g.key in keys}) > 1
 
 
 # ----------------------------------------------------------------- one size's tracks
 
 
-def told(rows: Stretch, crowd: Crowd) -> st.Together | None:
+def told(rows: RowStretch, crowd: Crowd) -> st.Together | None:
     """The groups of `crowd` that move in the stretch, by tracks; None where there are none."""
     by_title: dict[st.Words, list[Group]] = {}
     for group in rows.groups:
@@ -75,7 +75,7 @@ def told(rows: Stretch, crowd: Crowd) -> st.Together | None:
     return st.Together(begin, end, tracks, origin=tracks[0].origin)
 
 
-def _steps(rows: Stretch, groups: list[Group], begin: int) -> tuple[list[Step], int]:
+def _steps(rows: RowStretch, groups: list[Group], begin: int) -> tuple[list[Step], int]:
     """A track's sentences from row `begin`, and the row where they end."""
     made: list[Step] = []
     at = begin
@@ -104,7 +104,7 @@ _Phrase = tuple[int, Step]
 """A repeat and the row where its first gap begins."""
 
 
-def _phrases(rows: Stretch, groups: list[Group], begin: int) -> Iterator[tuple[_Phrase | None, list[Move], Group | None]]:
+def _phrases(rows: RowStretch, groups: list[Group], begin: int) -> Iterator[tuple[_Phrase | None, list[Move], Group | None]]:
     """Each group as its phrase, if it can be, or else as moves; all as moves where they overlap among themselves."""
     ordered = sorted(groups, key=lambda g: (g.start, g.last))
     if any(a.meets(b) for a, b in combinations(ordered, 2)):
@@ -144,7 +144,7 @@ def _rounds(group: Group | None, moves: list[Move], at: int) -> list[Step]:
     return [*made, st.Repeat(body, full, origin=repeat.origin)] if full else made
 
 
-def _title(key: Key) -> st.Words:
+def _title(key: GroupKey) -> st.Words:
     """What the knitter calls the track of a key."""
     name, _, rest = key[0].partition(" ")
     match name:

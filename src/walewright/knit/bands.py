@@ -9,7 +9,7 @@ from walewright.counted import counted_piece
 from walewright.counted.bands import depth_cm
 from walewright.counted.model import SizedBand, SizedGarment, SizedPiece, SizedSlot
 from walewright.design.model import Band, Design, Edging, Piece
-from walewright.glue.model import Chain, Face, Glued, Line, Seam
+from walewright.glue.model import Chain, Face, Glued, HangingLine, Seam
 from walewright.knit import steps as st
 from walewright.knit.corners import corner_notes
 from walewright.knit.edging_hands import idle_slots
@@ -62,7 +62,7 @@ def band_block(design: Design, glued: Glued, garment: SizedGarment, band: Band, 
     return replace(made, paragraphs=(*before, (title, (*corner_notes(design, garment, band, sized), *off))))
 
 
-def open_and_joined(glued: Glued, line: Line) -> Iterator[Step]:
+def open_and_joined(glued: Glued, line: HangingLine) -> Iterator[Step]:
     """What has to be joined already when the line is hung, and what has to be open still."""
     joined = [_seam(seam) for seam in (glued.seams[n] for n in line.needs)]
     still = [_seam(seam) for seam in (glued.seams[n] for n in line.spares)]

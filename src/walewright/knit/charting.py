@@ -16,7 +16,7 @@ from walewright.trade.sides import EdgeSide
 
 PLAIN = Cell("knit")
 
-Span = tuple[int, int]
+SlotSpan = tuple[int, int]
 """First and last slot; none where last < first."""
 
 
@@ -59,7 +59,7 @@ class InForce:
             return chart.before + chart.repeat + slot - (self.last - chart.after + 1)
         return chart.before + (slot - self.start) % chart.repeat
 
-    def span(self, working: Span) -> Span:
+    def span(self, working: SlotSpan) -> SlotSpan:
         """The needles it may be worked on, `working` being those in working position."""
         first, last = working[0] + self.edge, working[1] - self.edge
         return (first, last) if self.area == "whole" else (max(first, self.first), min(last, self.last))
@@ -91,8 +91,8 @@ class InForce:
 class Active:
     """The needles that have cells of one chart in one row: its `span`, but for those that a chart over it takes."""
 
-    span: Span
-    taken: tuple[Span, ...]
+    span: SlotSpan
+    taken: tuple[SlotSpan, ...]
 
     def __contains__(self, slot: int) -> bool:
         return self.span[0] <= slot <= self.span[1] and not any(a <= slot <= z for a, z in self.taken)
@@ -105,13 +105,13 @@ class Active:
 NOWHERE = Active((0, -1), ())
 
 
-def active(charts: Sequence[InForce], counter: int, working: Span) -> tuple[Active, ...]:
+def active(charts: Sequence[InForce], counter: int, working: SlotSpan) -> tuple[Active, ...]:
     """Of each of the charts, which are in the order begun, the needles that it has in the row after `counter`.
 
     A panel lies over what goes over the whole width, and a motif over both, whichever of them was begun last: in a second part
     they are begun anew in an order of their own. Of two alike the one begun later lies over the other."""
     found = [NOWHERE] * len(charts)
-    over: tuple[Span, ...] = ()
+    over: tuple[SlotSpan, ...] = ()
     for number in sorted(range(len(charts)), key=lambda n: (charts[n].height, n), reverse=True):
         one = charts[number]
         if one.row(counter) is not None:
@@ -142,7 +142,7 @@ class Moved:
 
 
 @dataclass(frozen=True, slots=True)
-class Crossed:
+class CrossedLoops:
     """The loops `first`..`last` change places, half and half; the `hung_first` half is hung first."""
 
     first: int
@@ -156,7 +156,7 @@ class RowOfChart:
     single needles that are not plain, by slot."""
 
     moves: tuple[tuple[int, tuple[Moved, ...]], ...] = ()
-    crosses: tuple[Crossed, ...] = ()
+    crosses: tuple[CrossedLoops, ...] = ()
     singles: Mapping[int, Cell] = field(default_factory=dict)
 
 
@@ -179,7 +179,7 @@ def row_of(one: InForce, counter: int, needles: Active) -> RowOfChart:
     return RowOfChart(tuple(_moves(cells, needles)), tuple(_crosses(found, cells, needles)), single)
 
 
-def _window(one: InForce, span: Span) -> Span:
+def _window(one: InForce, span: SlotSpan) -> SlotSpan:
     """Slots (the end excluded) in which any group is whole that touches the span. It begins at a repeat's border, so that
     crossings which fill a row are cut there."""
     chart = one.chart
@@ -217,7 +217,7 @@ def _moves(cells: Mapping[int, Cell], needles: Active) -> Iterator[tuple[int, tu
             yield first, made
 
 
-def _crosses(symbols: Mapping[int, str], cells: Mapping[int, Cell], needles: Active) -> Iterator[Crossed]:
+def _crosses(symbols: Mapping[int, str], cells: Mapping[int, Cell], needles: Active) -> Iterator[CrossedLoops]:
     begin: int | None = None
     for slot in sorted(symbols):
         cross = cells[slot]
@@ -227,5 +227,5 @@ def _crosses(symbols: Mapping[int, str], cells: Mapping[int, Cell], needles: Act
             begin = slot
         if slot - begin + 1 == 2 * cross.cross:
             if needles.all(begin, slot):
-                yield Crossed(begin, slot, cross.hung_first or "right")
+                yield CrossedLoops(begin, slot, cross.hung_first or "right")
             begin = None

@@ -124,13 +124,13 @@ def edge_notes(piece: Piece, sized: SizedPiece) -> Iterator[Step]:
         yield _inner(sized, opening)
 
 
-Named = tuple[str, int, int, str]
+NamedRun = tuple[str, int, int, str]
 """(name, from row, to row, origin)"""
 
 
-def _named(runs: tuple[SizedRun, ...]) -> list[Named]:
+def _named(runs: tuple[SizedRun, ...]) -> list[NamedRun]:
     """Runs with names; what goes on under the same name is one edge."""
-    found: list[Named] = []
+    found: list[NamedRun] = []
     for run in runs:
         if not run.name or run.across:
             continue
@@ -141,7 +141,7 @@ def _named(runs: tuple[SizedRun, ...]) -> list[Named]:
     return found
 
 
-def _edge(sized: SizedPiece, named: Named, where: NamedRows) -> Step:
+def _edge(sized: SizedPiece, named: NamedRun, where: NamedRows) -> Step:
     name, begin, end, origin = named
     return st.EdgeIs(name, where, sized.counter(begin), sized.counter(end), origin=origin)
 

@@ -13,7 +13,7 @@ from walewright.counted.model import SizedChart, SizedOpening
 from walewright.design.model import Fabric
 from walewright.knit import steps as st
 from walewright.knit.operations import Side, other
-from walewright.knit.order import Group, Key, Move, Rank, alone
+from walewright.knit.order import Group, GroupKey, Move, Rank, alone
 from walewright.knit.zones import Fabrics
 
 MOST_CARRIED = 4
@@ -48,7 +48,7 @@ class Figure:
         """Its end, at its last row or sooner."""
         return alone(self._key(1), Move(self.to_row if at is None else at, rank, self.stop))
 
-    def _key(self, end: int) -> Key:
+    def _key(self, end: int) -> GroupKey:
         return ("stripes" if self.stripes else "chart", 2 * self.number + end)
 
 

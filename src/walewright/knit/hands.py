@@ -19,7 +19,7 @@ from walewright.knit.pattern_hands import PATTERN_HANDS
 from walewright.knit.rows import Done, knit_row, leave, taken_up
 from walewright.knit.stages import before_step
 from walewright.knit.stages import rib_slots as rib_slots
-from walewright.knit.state import Part, State
+from walewright.knit.state import State, WaitingPart
 from walewright.trade.ends import WasteCastOn
 
 CENTRE_WASTE_ROWS = 8
@@ -279,15 +279,15 @@ def _hold_part(s: State, step: st.HoldPart) -> Done:
     # Needles already held for shaping stay held: the sentence names only those that are put to hold now.
     made = (op.Hold(step.first, step.last),)
     if (step.first, step.last) == s.working():
-        return made, s.wait(step.side, Part(s.first, s.last, s.held_left, s.held_right))
+        return made, s.wait(step.side, WaitingPart(s.first, s.last, s.held_left, s.held_right))
     if step.side == "left":
         near = s.gap[1] + 1 if s.gap else step.last + 1
         return made, replace(
-            s.wait("left", Part(s.first, step.last, s.held_left, 0)), first=near, last=s.last, held_right=s.held_right
+            s.wait("left", WaitingPart(s.first, step.last, s.held_left, 0)), first=near, last=s.last, held_right=s.held_right
         )
     near = s.gap[0] - 1 if s.gap else step.first - 1
     return made, replace(
-        s.wait("right", Part(step.first, s.last, 0, s.held_right)), first=s.first, last=near, held_left=s.held_left
+        s.wait("right", WaitingPart(step.first, s.last, 0, s.held_right)), first=s.first, last=near, held_left=s.held_left
     )
 
 

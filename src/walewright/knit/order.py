@@ -7,7 +7,7 @@ from enum import IntEnum
 
 from walewright.knit import steps as st
 
-Key = tuple[str, int]
+GroupKey = tuple[str, int]
 """The same for the same group of the same track in every size."""
 
 
@@ -48,7 +48,7 @@ class Group:
     """Moves of one track. From `start`, the row where the first gap begins, to the `last` move they need the rows for
     themselves when they are printed as one phrase, `repeat` (None: only moves)."""
 
-    key: Key
+    key: GroupKey
     start: int
     last: int
     moves: tuple[Move, ...]
@@ -59,13 +59,13 @@ class Group:
         return self.start < another.last and another.start < self.last
 
 
-def alone(key: Key, move: Move) -> Group:
+def alone(key: GroupKey, move: Move) -> Group:
     """A group of a single move without a phrase."""
     return Group(key, move.row, move.row, (move,), None)
 
 
 @dataclass(frozen=True, slots=True)
-class Stretch:
+class RowStretch:
     """Rows `first_row`..`last_row` of one part of a piece, worked `times` times in all, and the groups that move in them.
     `opens`: what was in work before it, if anything, was not the same needles. `yarn` is that of its first row, where it may
     have to be changed; `yarn_each_time`: its last row is knitted with another one."""
@@ -89,7 +89,7 @@ class Stretch:
             return self.first_row < move.row < self.last_row
         return self.first_row <= move.row < self.last_row
 
-    def only_its_own(self) -> Stretch:
+    def only_its_own(self) -> RowStretch:
         """Without the groups that do not move in it. One without moves, which another size works, keeps its place."""
         own = (g for g in self.groups if any(self.has(m) for m in g.moves) or (not g.moves and self._begins(g)))
         return replace(self, groups=tuple(own))

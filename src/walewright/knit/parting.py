@@ -9,7 +9,7 @@ from walewright.design.model import Fabric
 from walewright.knit import steps as st
 from walewright.knit.lengths import SEWN_IN, length_cm
 from walewright.knit.operations import Side
-from walewright.knit.state import Part, State
+from walewright.knit.state import State, WaitingPart
 from walewright.knit.steps import Step
 from walewright.report.said import said
 
@@ -85,7 +85,7 @@ def turn_to(
     )
 
 
-def _back(waiting: Part, side: Side, origin: str) -> tuple[Step, ...]:
+def _back(waiting: WaitingPart, side: Side, origin: str) -> tuple[Step, ...]:
     """The part that has waited, in work again."""
     first, last = waiting.first + waiting.held_left, waiting.last - waiting.held_right
     drawn = (st.DrawPartsCord(side, waiting.first, waiting.last, origin=origin),) if waiting.cord else ()

@@ -14,10 +14,10 @@ from walewright.knit.figures import beside, figures, whole_width
 from walewright.knit.holding import HeldEnd, is_uneven, wedge_groups
 from walewright.knit.manners import ONE_END
 from walewright.knit.operations import Side
-from walewright.knit.order import Group, Stretch
+from walewright.knit.order import Group, RowStretch
 from walewright.knit.slots import slot_groups
 from walewright.knit.spread import spread_groups
-from walewright.knit.tracks import BOTH, Ends, alike, mark_groups, marks, run_groups
+from walewright.knit.tracks import BOTH, ShapedEnds, alike, mark_groups, marks, run_groups
 from walewright.knit.zones import Fabrics
 from walewright.trade.sides import OTHER_SIDE, SIDES
 
@@ -26,7 +26,7 @@ _LEAD: dict[Side, int] = {"left": 0, "right": 1}
 
 
 @dataclass(frozen=True, slots=True)
-class Pattern:
+class PiecePattern:
     """A piece with what is the same of it in all sizes. `twins` are the numbers of the runs whose two edges are shaped alike,
     though they have statements of their own; `met` the names of the runs of each side that are joined or picked up."""
 
@@ -45,14 +45,14 @@ class PiecePart:
 
     side: Side | None
     opening: SizedOpening | None
-    stretches: tuple[Stretch, ...]
+    stretches: tuple[RowStretch, ...]
 
     @property
     def last_row(self) -> int:
         return self.stretches[-1].last_row
 
 
-def pattern(design: Design, piece: Piece, sizes: Iterable[SizedPiece]) -> Pattern:
+def pattern(design: Design, piece: Piece, sizes: Iterable[SizedPiece]) -> PiecePattern:
     """`sizes` are the piece's counts in every size."""
     all_sizes = list(sizes)
     twins: frozenset[int] = frozenset()
@@ -65,7 +65,7 @@ def pattern(design: Design, piece: Piece, sizes: Iterable[SizedPiece]) -> Patter
     names = {edge.edge for edge in (*joined, *picked, *hung) if edge.piece == piece.name}
     # Of an edge called on both sides a join may name one.
     met = {side: frozenset({*names, *(n.removesuffix(f" {side}") for n in names if n.endswith(f" {side}"))}) for side in SIDES}
-    return Pattern(design, piece, twins, met, frozenset(n for s in all_sizes for n in _uneven(s)))
+    return PiecePattern(design, piece, twins, met, frozenset(n for s in all_sizes for n in _uneven(s)))
 
 
 def _uneven(sized: SizedPiece) -> Iterator[int]:
@@ -74,7 +74,7 @@ def _uneven(sized: SizedPiece) -> Iterator[int]:
             yield number
 
 
-def parts(pattern: Pattern, sized: SizedPiece) -> tuple[PiecePart, ...]:
+def parts(pattern: PiecePattern, sized: SizedPiece) -> tuple[PiecePart, ...]:
     """The parts in the order worked."""
     found: list[PiecePart] = []
     at = 0
@@ -91,7 +91,7 @@ def parts(pattern: Pattern, sized: SizedPiece) -> tuple[PiecePart, ...]:
 
 
 def _part(
-    pattern: Pattern, sized: SizedPiece, side: Side | None, opening: SizedOpening | None, first_row: int, last_row: int
+    pattern: PiecePattern, sized: SizedPiece, side: Side | None, opening: SizedOpening | None, first_row: int, last_row: int
 ) -> PiecePart:
     fabrics = Fabrics(counted_piece(pattern.design, sized))
     groups = [*fabrics.groups(first_row, last_row), *_wedges(pattern, sized, side, first_row, last_row)]
@@ -105,18 +105,18 @@ def _part(
         groups += beside(found, side, opening, last_row)
         groups += _outer_edge(pattern, sized, side, work)
         inner = opening.left if side == "left" else opening.right
-        groups += _runs(f"gap {side} {opening.name}", inner, Ends(ONE_END[OTHER_SIDE[side]], first_row, work.fewest))
+        groups += _runs(f"gap {side} {opening.name}", inner, ShapedEnds(ONE_END[OTHER_SIDE[side]], first_row, work.fewest))
         slots = tuple(s for s in sized.slots if (s.first < opening.first) == (side == "left"))
     groups += slot_groups([s for s in slots if first_row <= s.row < last_row], fabrics.at)
     groups += _marks(pattern, sized, side)
     return PiecePart(side, opening, tuple(_stretches(fabrics, sized, groups, first_row, last_row)))
 
 
-def _stretches(fabrics: Fabrics, sized: SizedPiece, groups: list[Group], first_row: int, last_row: int) -> Iterator[Stretch]:
+def _stretches(fabrics: Fabrics, sized: SizedPiece, groups: list[Group], first_row: int, last_row: int) -> Iterator[RowStretch]:
     """Cut where a stretch that is worked several times begins and ends."""
-    at, whole = first_row, Stretch(first_row, last_row, tuple(groups))
+    at, whole = first_row, RowStretch(first_row, last_row, tuple(groups))
 
-    def cut(begin: int, end: int, times: int) -> Stretch:
+    def cut(begin: int, end: int, times: int) -> RowStretch:
         rows = replace(whole, first_row=begin, last_row=end, times=times, opens=begin == first_row)
         if end == begin or fabrics.goes_on(begin):
             return rows.only_its_own()
@@ -136,9 +136,9 @@ def _stretches(fabrics: Fabrics, sized: SizedPiece, groups: list[Group], first_r
 # ----------------------------------------------------------------- tracks of a part
 
 
-def _outer_edges(pattern: Pattern, sized: SizedPiece, from_row: int, work: InWork) -> Iterator[Group]:
+def _outer_edges(pattern: PiecePattern, sized: SizedPiece, from_row: int, work: InWork) -> Iterator[Group]:
     """Both edges of the whole width, said once where they are alike."""
-    both = Ends(BOTH, from_row, work.fewest)
+    both = ShapedEnds(BOTH, from_row, work.fewest)
     if pattern.piece.symmetric:
         yield from _runs("outer", sized.left, both)
         return
@@ -148,23 +148,23 @@ def _outer_edges(pattern: Pattern, sized: SizedPiece, from_row: int, work: InWor
     for side, runs in zip(SIDES, (sized.left, sized.right), strict=True):
         for number, run in enumerate(runs):
             if number not in pattern.twins:
-                end = Ends(ONE_END[side], from_row, work.fewest)
+                end = ShapedEnds(ONE_END[side], from_row, work.fewest)
                 yield from run_groups(f"outer {side}", run, number, end, run.origin.path)
 
 
-def _outer_edge(pattern: Pattern, sized: SizedPiece, side: Side, work: InWork) -> Iterator[Group]:
+def _outer_edge(pattern: PiecePattern, sized: SizedPiece, side: Side, work: InWork) -> Iterator[Group]:
     runs = sized.left if side == "left" else sized.right
     for number, run in enumerate(runs):
         track = "outer" if pattern.piece.symmetric or number in pattern.twins else f"outer {side}"
-        yield from run_groups(track, run, number, Ends(ONE_END[side], fewest=work.fewest), run.origin.path)
+        yield from run_groups(track, run, number, ShapedEnds(ONE_END[side], fewest=work.fewest), run.origin.path)
 
 
-def _runs(track: str, runs: tuple[SizedRun, ...], ends: Ends) -> Iterator[Group]:
+def _runs(track: str, runs: tuple[SizedRun, ...], ends: ShapedEnds) -> Iterator[Group]:
     for number, run in enumerate(runs):
         yield from run_groups(track, run, number, ends, run.origin.path)
 
 
-def _wedges(pattern: Pattern, sized: SizedPiece, part: Side | None, first_row: int, last_row: int) -> Iterator[Group]:
+def _wedges(pattern: PiecePattern, sized: SizedPiece, part: Side | None, first_row: int, last_row: int) -> Iterator[Group]:
     for number, wedge in enumerate(sized.wedges):
         for side in SIDES:
             if wedge.edge in ("both", side) and part in (None, side):
@@ -173,7 +173,7 @@ def _wedges(pattern: Pattern, sized: SizedPiece, part: Side | None, first_row: i
                 yield from wedge_groups(f"wedge {number} {side}", wedge, end, wedge.origin.path, number in pattern.uneven)
 
 
-def _marks(pattern: Pattern, sized: SizedPiece, part: Side | None) -> Iterator[Group]:
+def _marks(pattern: PiecePattern, sized: SizedPiece, part: Side | None) -> Iterator[Group]:
     origin = pattern.piece.origin.path
     held = {side: frozenset(w.from_row for w in sized.wedges if w.edge in ("both", side)) for side in SIDES}
     left, right = (marks(runs, pattern.met[s], held[s]) for s, runs in zip(SIDES, (sized.left, sized.right), strict=True))

@@ -11,7 +11,7 @@ from walewright.knit import steps as st
 from walewright.knit.charting import InForce
 from walewright.knit.operations import Operation
 from walewright.knit.rows import Done, stopped
-from walewright.knit.state import State, Stripes
+from walewright.knit.state import State, StripesInForce
 
 
 def _in_fabric(fabric: str, of: st.StartChart | InForce) -> op.InFabric:
@@ -46,7 +46,7 @@ def _stop_chart(s: State, step: st.StopChart | st.StopChartOn) -> Done:
 
 
 def _start_stripes(s: State, step: st.StartStripes) -> Done:
-    stripes = Stripes(step.fabric, step.stripes, step.tension, step.carried, s.row)
+    stripes = StripesInForce(step.fabric, step.stripes, step.tension, step.carried, s.row)
     return (op.InFabric(step.fabric),), replace(s, stripes=stripes, fabric="")
 
 

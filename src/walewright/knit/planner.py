@@ -23,8 +23,8 @@ from walewright.knit.ends import edge_notes, finish, start
 from walewright.knit.figures import figures, taken_up
 from walewright.knit.fold import Known, body_shape
 from walewright.knit.hands import perform
-from walewright.knit.order import Key, Stretch
-from walewright.knit.parts import Pattern, PiecePart, parts, pattern
+from walewright.knit.order import GroupKey, RowStretch
+from walewright.knit.parts import PiecePart, PiecePattern, parts, pattern
 from walewright.knit.seaming import joins, links, made_on_the_bed
 from walewright.knit.state import State
 from walewright.knit.steps import SizePlan, Step, StepBlock
@@ -50,8 +50,8 @@ def plan(design: Design, glued: Glued, counts: Counts) -> tuple[SizePlan, ...]:
 class _Draft:
     """A piece's pattern, what has to be taken apart in all its sizes, and the bodies of repeats found so, by paragraph."""
 
-    pattern: Pattern
-    unrolled: frozenset[Key]
+    pattern: PiecePattern
+    unrolled: frozenset[GroupKey]
     known: Mapping[st.Words, Known]
     crowds: Mapping[tuple[int, int], tuple[Crowd, ...]]
     """What is told as going on together, by the numbers of the part and of the stretch in it."""
@@ -61,7 +61,7 @@ def _draft(design: Design, piece: Piece, sizes: tuple[SizedPiece, ...]) -> _Draf
     found = pattern(design, piece, sizes)
     every = [parts(found, sized) for sized in sizes]
     unrolled = crowded(s for some in every for part in some for s in part.stretches)
-    places: dict[tuple[int, int], list[Stretch]] = {}
+    places: dict[tuple[int, int], list[RowStretch]] = {}
     for some in every if len(sizes) > 1 else ():
         for i, part in enumerate(some):
             for j, rows in enumerate(part.stretches):

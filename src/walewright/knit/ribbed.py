@@ -9,7 +9,7 @@ from itertools import pairwise
 from walewright.counted.model import SizedPiece
 from walewright.knit import steps as st
 from walewright.knit.manners import Sooner
-from walewright.knit.tracks import BOTH, Ends, run_groups
+from walewright.knit.tracks import BOTH, ShapedEnds, run_groups
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,4 +82,4 @@ def _worked(sized: SizedPiece) -> Iterator[int]:
     begins = {0, *(opening.to_row for opening in sized.openings)}
     for run in sized.left:
         for begin in begins:
-            yield from (move.row for group in run_groups("", run, 0, Ends(BOTH, begin), "") for move in group.moves)
+            yield from (move.row for group in run_groups("", run, 0, ShapedEnds(BOTH, begin), "") for move in group.moves)

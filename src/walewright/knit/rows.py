@@ -12,7 +12,7 @@ from typing import assert_never
 
 from walewright.design.model import Cell
 from walewright.knit import operations as op
-from walewright.knit.charting import Active, InForce, RowOfChart, Span, active, cell, row_of
+from walewright.knit.charting import Active, InForce, RowOfChart, SlotSpan, active, cell, row_of
 from walewright.knit.operations import Operation
 from walewright.knit.stages import row_knitted
 from walewright.knit.state import State
@@ -210,7 +210,7 @@ def _dropped_next(s: State) -> set[int]:
 # ----------------------------------------------------------------- ladders
 
 
-def _ladders_on(row: RowOfChart, working: Span) -> RowOfChart:
+def _ladders_on(row: RowOfChart, working: SlotSpan) -> RowOfChart:
     """The row without a ladder on the last needle: its loop needs a needle to go to."""
     ends = row.singles.get(working[1])
     if ends is None or ends.kind != "ladder":

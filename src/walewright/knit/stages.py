@@ -47,7 +47,7 @@ def _outwards(slot: int) -> int:
 
 
 @dataclass(frozen=True, slots=True)
-class Column:
+class LatchColumn:
     """`rows` that are not latched up yet; `on`: they stand on a stitch that was re-formed."""
 
     rows: int = 0
@@ -66,7 +66,7 @@ class Rib:
     last: int
     sooner: bool
     base: int
-    columns: Mapping[int, Column] = field(default_factory=dict)
+    columns: Mapping[int, LatchColumn] = field(default_factory=dict)
 
     def wales(self, first: int, last: int) -> Iterator[int]:
         """Those of a width that ends at `first` and `last`."""
@@ -89,23 +89,23 @@ def row_knitted(s: State) -> tuple[tuple[Operation, ...], State]:
             continue
         columns = dict(rib.columns)
         for slot in range(first, last + 1):
-            old = columns.get(slot, Column())
-            columns[slot] = Column(old.rows + 1, old.on)
+            old = columns.get(slot, LatchColumn())
+            columns[slot] = LatchColumn(old.rows + 1, old.on)
         if s.row in rib.rows:
             made += _up(columns, (x for x in rib.wales(s.first, s.last) if first <= x <= last))
             # An end needle is left out. If the edge moves on outwards, its column begins here: no stage is deeper than the others.
-            columns |= {end: Column() for end in (s.first, s.last)}
+            columns |= {end: LatchColumn() for end in (s.first, s.last)}
         if s.row < rib.rows[-1] or s.waiting:
             ribs.append(replace(rib, columns=columns))
     return tuple(made), replace(s, ribs=tuple(ribs))
 
 
-def _up(columns: dict[int, Column], wales: Iterable[int]) -> Iterator[Operation]:
+def _up(columns: dict[int, LatchColumn], wales: Iterable[int]) -> Iterator[Operation]:
     for slot in wales:
-        column = columns.get(slot, Column())
+        column = columns.get(slot, LatchColumn())
         if column.rows:
             yield op.LatchUp(slot, column.rows, column.on)
-            columns[slot] = Column(0, True)
+            columns[slot] = LatchColumn(0, True)
 
 
 def before_step(s: State, step: st.Step) -> tuple[tuple[Operation, ...], State]:

@@ -13,7 +13,7 @@ from walewright.knit.stages import Rib
 
 
 @dataclass(frozen=True, slots=True)
-class Part:
+class WaitingPart:
     """A part that waits: its outermost slots, those held for shaping at its ends included. `cord`: on ravel cord."""
 
     first: int
@@ -28,7 +28,7 @@ class Part:
 
 
 @dataclass(frozen=True, slots=True)
-class Stripes:
+class StripesInForce:
     """Stripes that have been begun: their first row is the one after counter value `base`. `carried` are the yarns that are not
     broken off."""
 
@@ -62,8 +62,8 @@ class State:
     last: int = -1
     held_left: int = 0
     held_right: int = 0
-    left: Part | None = None
-    right: Part | None = None
+    left: WaitingPart | None = None
+    right: WaitingPart | None = None
     gap: tuple[int, int] | None = None
     side: Side | None = None
     row: int = 0
@@ -79,7 +79,7 @@ class State:
     """Charts begun and not stopped, in the order begun."""
     put_by: Mapping[tuple[str, int], int] = field(default_factory=dict)
     """(chart, slot) -> rows of a purl column that waits with its part, to be latched up when it has gone on."""
-    stripes: Stripes | None = None
+    stripes: StripesInForce | None = None
     ribs: tuple[Rib, ...] = ()
     """Ribs that are latched up in stages, begun and not ended."""
     idle: tuple[int, ...] = ()
@@ -122,7 +122,7 @@ class State:
         part = replace(part, cord=cord)
         return replace(self, left=part) if side == "left" else replace(self, right=part)
 
-    def wait(self, side: Side, part: Part) -> State:
+    def wait(self, side: Side, part: WaitingPart) -> State:
         """With `part` waiting at `side`, and none in work."""
         left, right = (part, self.right) if side == "left" else (self.left, part)
         return replace(self, first=0, last=-1, held_left=0, held_right=0, left=left, right=right, gap=None)

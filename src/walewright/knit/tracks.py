@@ -21,7 +21,7 @@ def _wide(_: int) -> int:
 
 
 @dataclass(frozen=True, slots=True)
-class Ends:
+class ShapedEnds:
     """Which `ends` a run moves ("both ends", "left end", "right end"), and from which row on these are the ends of the part.
     `fewest` tells the fewest stitches that the part has about a row, before or after its moves."""
 
@@ -30,7 +30,7 @@ class Ends:
     fewest: Callable[[int], int] = _wide
 
 
-def run_groups(track: str, run: SizedRun, number: int, ends: Ends, origin: str) -> Iterator[Group]:
+def run_groups(track: str, run: SizedRun, number: int, ends: ShapedEnds, origin: str) -> Iterator[Group]:
     """The groups of run `number` of a row edge."""
     scheduled = at = run.from_row
     for index, phrase in enumerate(run.phrases):
@@ -60,7 +60,7 @@ def run_groups(track: str, run: SizedRun, number: int, ends: Ends, origin: str) 
                 yield Group((track, key + part), some[0][0], moves[-1].row, tuple(moves), repeat)
 
 
-def _changes(row: int, by: int, run: SizedRun, at: Ends, room: int, origin: str) -> list[tuple[int, st.Step]]:
+def _changes(row: int, by: int, run: SizedRun, at: ShapedEnds, room: int, origin: str) -> list[tuple[int, st.Step]]:
     """When and how one change of the edge is made. Where hands need the carriage at the edge, two ends take two rows: the
     scheduled one and the one before, or, where there is no room before, the one after. Where there are fewer stitches than the
     tool has prongs, as at the tip of a part, a narrower one is taken."""
@@ -97,7 +97,7 @@ def _anywhere(run: SizedRun, by: int) -> bool:
 
 
 @dataclass(frozen=True, slots=True)
-class Mark:
+class EdgeMark:
     """A place on the outer edges that nothing in the fabric shows: at `row` the edge `what` begins or, `end`, ends."""
 
     row: int
@@ -105,23 +105,23 @@ class Mark:
     end: bool
 
 
-def marks(runs: tuple[SizedRun, ...], met: frozenset[str], held: frozenset[int]) -> tuple[Mark, ...]:
+def marks(runs: tuple[SizedRun, ...], met: frozenset[str], held: frozenset[int]) -> tuple[EdgeMark, ...]:
     """Where an edge that has to be found again (`met`: it is joined or picked up) begins above the start, or ends and no such
     edge begins, and nothing in the fabric shows it. From the rows `held` on the edge is held: it ends there by itself."""
-    found: list[Mark] = []
+    found: list[EdgeMark] = []
     edges = [run for run in runs if not run.across and run.to_row > run.from_row]
     for before, run in pairwise(edges):
         shown = any(p.gaps[0] == 0 and p.times for p in run.phrases)
         if run.name == before.name or shown or run.from_row == 0:
             continue
         if run.name in met:
-            found.append(Mark(run.from_row, run.name, end=False))
+            found.append(EdgeMark(run.from_row, run.name, end=False))
         elif before.name in met and run.from_row not in held:
-            found.append(Mark(run.from_row, before.name, end=True))
+            found.append(EdgeMark(run.from_row, before.name, end=True))
     return tuple(found)
 
 
-def mark_groups(found: tuple[Mark, ...], ends: EndsShaped, origin: str) -> Iterator[Group]:
+def mark_groups(found: tuple[EdgeMark, ...], ends: EndsShaped, origin: str) -> Iterator[Group]:
     """A marker thread at `ends` of the row for each of them."""
     for number, mark in enumerate(found):
         move = Move(mark.row, Rank.MARK, st.MarkEdges(mark.what, ends, "end" if mark.end else "begin", origin=origin))

@@ -16,7 +16,7 @@ from walewright.knit.at_once import Crowd, told
 from walewright.knit.fold import Known, fold
 from walewright.knit.hands import perform
 from walewright.knit.merging import rows_of
-from walewright.knit.order import Key, Rank, Stretch
+from walewright.knit.order import GroupKey, Rank, RowStretch
 from walewright.knit.state import State
 from walewright.knit.steps import Step
 
@@ -45,9 +45,9 @@ _Item = Step | None
 """A step, or the place where it is stated what must be true."""
 
 
-def crowded(stretches: Iterable[Stretch]) -> frozenset[Key]:
+def crowded(stretches: Iterable[RowStretch]) -> frozenset[GroupKey]:
     """Keys of the groups that overlap another in any of the sizes, or reach beyond their stretch."""
-    found: set[Key] = set()
+    found: set[GroupKey] = set()
     for rows in stretches:
         for i, one in enumerate(rows.groups):
             if one.start < rows.first_row or one.last > rows.last_row:
@@ -59,7 +59,7 @@ def crowded(stretches: Iterable[Stretch]) -> frozenset[Key]:
 
 
 def weave(
-    rows: Stretch, unrolled: frozenset[Key], state: State, known: Known = frozenset(), crowds: Sequence[Crowd] = ()
+    rows: RowStretch, unrolled: frozenset[GroupKey], state: State, known: Known = frozenset(), crowds: Sequence[Crowd] = ()
 ) -> tuple[tuple[Step, ...], State]:
     """The sentences of a stretch, ending with what must be true at its last row, and the state after them. `known` are bodies
     that other sizes repeat here; each of the `crowds` is told as shapings that go on together."""
@@ -101,7 +101,7 @@ def _now(state: State, origin: str) -> tuple[Step, ...]:
 # ----------------------------------------------------------------- one order of moves
 
 
-def _in_order(rows: Stretch, unrolled: frozenset[Key]) -> list[_Item]:
+def _in_order(rows: RowStretch, unrolled: frozenset[GroupKey]) -> list[_Item]:
     """A stretch whose rows are not counted."""
     made: list[_Item] = []
     at = rows.first_row
@@ -118,7 +118,7 @@ def _in_order(rows: Stretch, unrolled: frozenset[Key]) -> list[_Item]:
     return made
 
 
-def _counted(rows: Stretch, unrolled: frozenset[Key], ahead: int, known: Known, crowds: Sequence[Crowd]) -> list[_Item]:
+def _counted(rows: RowStretch, unrolled: frozenset[GroupKey], ahead: int, known: Known, crowds: Sequence[Crowd]) -> list[_Item]:
     """A stretch whose rows are counted; the counter is `ahead` of the rows by those that were worked several times."""
     made: list[_Item] = []
     busy: list[Step] = []
@@ -162,11 +162,11 @@ def _folded(steps: Iterable[_Item], known: Known) -> list[_Item]:
     return made
 
 
-def _moves(rows: Stretch, unrolled: frozenset[Key], crowds: Sequence[Crowd] = ()) -> Iterator[tuple[int, Step | None]]:
+def _moves(rows: RowStretch, unrolled: frozenset[GroupKey], crowds: Sequence[Crowd] = ()) -> Iterator[tuple[int, Step | None]]:
     """(row, step) in the order worked; None is a waypoint, where busy rows begin after plain ones. A repeat stands at the row
     where its first gap begins."""
     todo: list[tuple[int, Rank, int, Step | None]] = []
-    together: set[Key] = set()
+    together: set[GroupKey] = set()
     for crowd in crowds:
         shapings = told(rows, crowd)
         if shapings is not None:

@@ -11,7 +11,7 @@ from walewright.counted.ribs import ribs
 from walewright.design.model import Design, Fabric
 from walewright.knit import steps as st
 from walewright.knit.manners import Sooner
-from walewright.knit.order import Group, Key, Move, Rank, alone
+from walewright.knit.order import Group, GroupKey, Move, Rank, alone
 from walewright.knit.ribbed import Ribbed
 from walewright.knit.stages import stage_rows
 
@@ -64,7 +64,7 @@ class Fabrics:
         for number, rib in enumerate(whole.by_repeats(self.of.sized)):
             yield from self._latched_once((track, number), rib, first_row, last_row)
 
-    def _latched_once(self, key: Key, rib: Ribbed, first_row: int, last_row: int) -> Iterator[Group]:
+    def _latched_once(self, key: GroupKey, rib: Ribbed, first_row: int, last_row: int) -> Iterator[Group]:
         begin, end = max(rib.from_row, first_row), min(rib.to_row, last_row)
         if begin >= end:
             return

@@ -17,7 +17,7 @@ from walewright.plan.worn import worn
 if TYPE_CHECKING:
     from walewright.counted.model import SizedBand, SizedGarment, SizedPiece
     from walewright.design.model import Design, Fabric, Measurement, Yarn
-    from walewright.design.model import Machine as Bed
+    from walewright.design.model import MachineProfile as Bed
     from walewright.knit.operations import Work
     from walewright.pipeline import Outcome
     from walewright.proof.model import BobbinUse, FloatFound, JoinProof, Measure, PieceProof, SizeProof, YarnUse

@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from walewright.bed import Fabric
+from walewright.bed import KnitFabric
 from walewright.counted.model import SizedBand
 from walewright.counted.ribs import LatchedRib
 from walewright.design.model import Design
-from walewright.proof.counted import Told, hole
+from walewright.proof.counted import hole
 from walewright.proof.latched import columns
+from walewright.proof.told import Told
 
 
-def band_as_counted(design: Design, sized: SizedBand, fabric: Fabric) -> Told:
+def band_as_counted(design: Design, sized: SizedBand, fabric: KnitFabric) -> Told:
     """(where, counted, knitted) of one band."""
     edging = design.edging(next(b.edging for b in design.bands if b.name == sized.name))
     knit = design.fabric(edging.fabric)

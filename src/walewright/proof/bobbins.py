@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from walewright.bed import Course, Fabric
+from walewright.bed import Course, KnitFabric
 from walewright.bed.density import fabric_at
 from walewright.bed.loops import YARNLESS_COURSES
 from walewright.counted.model import SizedChart, SizedGarment, SizedPiece
@@ -22,12 +22,12 @@ SPARE = 0.10
 """On top, so that no bobbin runs out in mid-row (common practice)."""
 
 
-def bobbins(design: Design, garment: SizedGarment, fabrics: dict[str, Fabric]) -> tuple[BobbinUse, ...]:
+def bobbins(design: Design, garment: SizedGarment, fabrics: dict[str, KnitFabric]) -> tuple[BobbinUse, ...]:
     """Of every piece of one size, of one copy. A yarn that was in use before the picture begins, and goes on in it, needs none."""
     return tuple(use for sized in garment.pieces if sized.name in fabrics for use in _of_piece(design, sized, fabrics[sized.name]))
 
 
-def _of_piece(design: Design, sized: SizedPiece, fabric: Fabric) -> Iterator[BobbinUse]:
+def _of_piece(design: Design, sized: SizedPiece, fabric: KnitFabric) -> Iterator[BobbinUse]:
     pictures = [c for c in sized.charts if design.chart(c.chart).picture]
     if not pictures or not fabric.passes():
         return

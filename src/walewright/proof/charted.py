@@ -2,19 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 
-from walewright.bed import Fabric
+from walewright.bed import KnitFabric
 from walewright.counted.model import SizedChart, SizedGarment, SizedJoin, SizedPiece
 from walewright.counted.needles import moved_in
 from walewright.design.model import Chart, Design, EdgeName
+from walewright.proof.told import Told
 from walewright.trade.sides import EdgeSide
 
-Told = Iterator[tuple[str, int, int]]
-"""(where, counted, knitted)."""
 
-
-def charts(design: Design, sized: SizedPiece, fabric: Fabric) -> Told:
+def charts(design: Design, sized: SizedPiece, fabric: KnitFabric) -> Told:
     """Of each chart of a piece: the stitches of its first row, and where it lies among them."""
     for placed in sized.charts:
         chart = design.chart(placed.chart)
@@ -58,7 +56,7 @@ def _columns(chart: Chart, placed: SizedChart) -> int:
 # ----------------------------------------------------------------- across joins
 
 
-def matches(design: Design, garment: SizedGarment, join: SizedJoin, fabrics: Mapping[str, Fabric]) -> Told:
+def matches(design: Design, garment: SizedGarment, join: SizedJoin, fabrics: Mapping[str, KnitFabric]) -> Told:
     """Of a join whose patterns go on across it: the repeat's column beside the seam and the row, at both edges of both pieces."""
     if not join.matching:
         return
@@ -67,7 +65,7 @@ def matches(design: Design, garment: SizedGarment, join: SizedJoin, fabrics: Map
             yield from _match(design, garment, one, other, fabrics)
 
 
-def _match(design: Design, garment: SizedGarment, one: EdgeName, other: EdgeName, fabrics: Mapping[str, Fabric]) -> Told:
+def _match(design: Design, garment: SizedGarment, one: EdgeName, other: EdgeName, fabrics: Mapping[str, KnitFabric]) -> Told:
     sized = {p.name: p for p in garment.pieces}
     if one.piece not in sized or other.piece not in sized:
         return
@@ -91,7 +89,7 @@ def _wholes(sized: SizedPiece) -> tuple[SizedChart, ...]:
     return tuple(c for c in sized.charts if c.area == "whole" and c.fabric)
 
 
-def _phases(fabric: Fabric, placed: SizedChart, row: int, repeat: int) -> tuple[int, int] | None:
+def _phases(fabric: KnitFabric, placed: SizedChart, row: int, repeat: int) -> tuple[int, int] | None:
     """Columns of the repeat on the outermost charted needles at that row."""
     extent = fabric.extent_at(row)
     if extent is None or not repeat:

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from walewright.bed import Course, Fabric
+from walewright.bed import Course, KnitFabric
 from walewright.counted import CountedPiece
 from walewright.counted.model import SizedOpening, SizedPiece, SizedRun, SizedSlot, SizedWedge
 from walewright.counted.needles import moves
@@ -17,13 +17,12 @@ from walewright.counted.ribs import ribs
 from walewright.knit.operations import Side
 from walewright.proof.charted import charts
 from walewright.proof.latched import latched
+from walewright.proof.told import Told
 
-Told = Iterator[tuple[str, int, int]]
-"""(where, counted, knitted)."""
 SIDES: tuple[Side, Side] = ("left", "right")
 
 
-def as_counted(of: CountedPiece, fabric: Fabric) -> Told:
+def as_counted(of: CountedPiece, fabric: KnitFabric) -> Told:
     """(where, counted, knitted) for every width and row of the counts, and all that lies within them."""
     sized = of.sized
     yield "the start", sized.start, fabric.stitches_at(0)
@@ -63,7 +62,7 @@ def _positions(runs: Sequence[SizedRun], rows: int) -> list[int]:
     return found
 
 
-def _outer_edges(sized: SizedPiece, fabric: Fabric) -> Told:
+def _outer_edges(sized: SizedPiece, fabric: KnitFabric) -> Told:
     begins = sized.start_left, sized.start - sized.start_left
     for side, begin, runs in (("left", begins[0], sized.left), ("right", begins[1], sized.right)):
         at: Side = "left" if side == "left" else "right"
@@ -92,7 +91,7 @@ def _near(positions: list[int], row: int, knitted: int) -> int:
     return knitted if knitted in positions[max(row - 1, 0) : row + 2] else positions[row]
 
 
-def _no_gaps(sized: SizedPiece, fabric: Fabric) -> Told:
+def _no_gaps(sized: SizedPiece, fabric: KnitFabric) -> Told:
     """A needle without a stitch between the ends of a row, but where a chart has the needle held for that row."""
     for course in fabric.passes():
         charted = any(sized.within(c.from_row, c.to_row, course.counter) for c in sized.charts)
@@ -104,13 +103,13 @@ def _no_gaps(sized: SizedPiece, fabric: Fabric) -> Told:
 # ----------------------------------------------------------------- openings and slots
 
 
-def gap_at(fabric: Fabric, counter: int) -> int | None:
+def gap_at(fabric: KnitFabric, counter: int) -> int | None:
     """Needles between the two parts at that row, None where there are not two parts."""
     left, right = (fabric.inner_end(counter, part) for part in SIDES)
     return None if left is None or right is None else right - left - 1
 
 
-def _opening(sized: SizedPiece, opening: SizedOpening, fabric: Fabric) -> Told:
+def _opening(sized: SizedPiece, opening: SizedOpening, fabric: KnitFabric) -> Told:
     to_row = opening.to_row
     for part, begin in (("left", opening.first - 1), ("right", opening.first + opening.flat)):
         side: Side = "left" if part == "left" else "right"
@@ -138,11 +137,11 @@ def _opening(sized: SizedPiece, opening: SizedOpening, fabric: Fabric) -> Told:
         yield f"the {opening.name}, stitches cast on above it", opening.width, above
 
 
-def _slot(sized: SizedPiece, slot: SizedSlot, fabric: Fabric) -> Told:
+def _slot(sized: SizedPiece, slot: SizedSlot, fabric: KnitFabric) -> Told:
     yield from hole(slot, sized.counter(slot.row), fabric)
 
 
-def hole(slot: SizedSlot, counter: int, fabric: Fabric) -> Told:
+def hole(slot: SizedSlot, counter: int, fabric: KnitFabric) -> Told:
     """Of a slot, a buttonhole or an eyelet that is made when the counter reads so."""
     needles = slot.stitches
     where = f"the {slot.name}, needles {slot.first} to {slot.last} at row {counter}"
@@ -162,16 +161,16 @@ def hole(slot: SizedSlot, counter: int, fabric: Fabric) -> Told:
         yield f"{where}: stitches closed", needles, closed
 
 
-def cast_on_again(sized: SizedPiece, slot: SizedSlot, fabric: Fabric) -> int:
+def cast_on_again(sized: SizedPiece, slot: SizedSlot, fabric: KnitFabric) -> int:
     """Stitches cast on with a length of yarn of their own on a slot's needles, in its row."""
     return _cast_on_again(fabric, sized.counter(slot.row), slot)
 
 
-def _cast_on_again(fabric: Fabric, counter: int, slot: SizedSlot) -> int:
+def _cast_on_again(fabric: KnitFabric, counter: int, slot: SizedSlot) -> int:
     return sum(course.count for course in _worked(fabric, counter, slot) if course.apart and course.cast_on == "e-wrap")
 
 
-def _worked(fabric: Fabric, counter: int, slot: SizedSlot) -> Iterator[Course]:
+def _worked(fabric: KnitFabric, counter: int, slot: SizedSlot) -> Iterator[Course]:
     """What was made on exactly those needles when the counter read so."""
     return (c for c in fabric.courses if (c.counter, c.first, c.last) == (counter, slot.first, slot.last))
 
@@ -185,7 +184,7 @@ def rows_by_group(wedge: SizedWedge) -> tuple[int, ...]:
     return tuple((4 * i + 2) if wedge.kind == "both" else 2 * (i + 1) for i in range(len(wedge.groups)))
 
 
-def _wedge(sized: SizedPiece, wedge: SizedWedge, fabric: Fabric) -> Told:
+def _wedge(sized: SizedPiece, wedge: SizedWedge, fabric: KnitFabric) -> Told:
     span = wedge.to_row - wedge.from_row
     again = next((r for r in sized.repeats if r.from_row <= wedge.from_row and wedge.to_row <= r.to_row), None)
     for time in range(1 if again is None else again.times):
@@ -204,7 +203,7 @@ def _late(sized: SizedPiece, wedge: SizedWedge, side: Side) -> int:
     return (partings[0] - wedge.from_row) // 2
 
 
-def _held(wedge: SizedWedge, fabric: Fabric, side: Side, after: int, to: int, late_groups: int) -> Told:
+def _held(wedge: SizedWedge, fabric: KnitFabric, side: Side, after: int, to: int, late_groups: int) -> Told:
     where = f"{wedge.name}, {side} edge, rows {after + 1} to {to}"
     yield f"{where}: rows that reach the edge", 1 if late_groups else 2, fabric.edge_rows(side, after, to)
     at = fabric.outer_end(after + 1, side)
@@ -224,7 +223,7 @@ def _held(wedge: SizedWedge, fabric: Fabric, side: Side, after: int, to: int, la
 # ----------------------------------------------------------------- fabrics
 
 
-def _fabrics(of: CountedPiece, fabric: Fabric) -> Told:
+def _fabrics(of: CountedPiece, fabric: KnitFabric) -> Told:
     """Yarn and tension of every row, and of a latched zone its wales."""
     wrong = 0
     for row, counter in rows_once(of.sized).items():

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from walewright.bed import Fabric
+from walewright.bed import KnitFabric
 from walewright.bed.density import fabric_at
 from walewright.counted.model import SizedGarment, SizedPiece
 from walewright.design.model import Design, Origin
@@ -34,12 +34,12 @@ class LongFloat:
     origin: Origin
 
 
-def long_floats(design: Design, garment: SizedGarment, fabrics: Sequence[Fabric]) -> tuple[LongFloat, ...]:
+def long_floats(design: Design, garment: SizedGarment, fabrics: Sequence[KnitFabric]) -> tuple[LongFloat, ...]:
     """All of one size, piece by piece, by rising row."""
     return tuple(found for fabric in fabrics for found in _of_fabric(design, garment, fabric))
 
 
-def _of_fabric(design: Design, garment: SizedGarment, fabric: Fabric) -> Iterator[LongFloat]:
+def _of_fabric(design: Design, garment: SizedGarment, fabric: KnitFabric) -> Iterator[LongFloat]:
     rows = courses_by_row(fabric) if fabric.floats else {}
     sized = next((p for p in garment.pieces if p.name == fabric.name), None)
     for run in fabric.floats:

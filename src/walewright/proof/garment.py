@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Sequence
 
-from walewright.bed import BedResult, Fabric
+from walewright.bed import BedResult, KnitFabric
 from walewright.design.model import Design, Piece
-from walewright.glue.model import OPPOSITE, Chain, EndAt, Glued, Line, Seam, right_side
+from walewright.glue.model import OPPOSITE, Chain, EndAt, Glued, HangingLine, Seam, right_side
 from walewright.knit.operations import Join
 from walewright.report.said import Fact, Said, said
 
@@ -111,7 +111,7 @@ def _seams_of(join: Join, copies: dict[str, int]) -> Iterator[tuple[Walk, Walk]]
         yield one, other
 
 
-def _linked(fabric: Fabric) -> Iterator[tuple[Walk, Walk]]:
+def _linked(fabric: KnitFabric) -> Iterator[tuple[Walk, Walk]]:
     for number in range(1, fabric.copies + 1):
         one, other = (
             (tuple((h.piece, _shoulder(h.label), h.copy_for(number, fabric.copies)) for h in line), line[0].left_end)
@@ -145,21 +145,21 @@ def otherwise_hung(design: Design, glued: Glued, result: BedResult) -> Iterator[
             yield said("hangs-on-nothing-glued", hung=fabric.name)
 
 
-def _hung(fabric: Fabric, fabrics: dict[str, Fabric]) -> Iterator[tuple[Walk, str]]:
+def _hung(fabric: KnitFabric, fabrics: dict[str, KnitFabric]) -> Iterator[tuple[Walk, str]]:
     for number in range(1, fabric.copies + 1):
         if fabric.hung:
             chain = tuple((h.piece, _on_the_bed(fabrics[h.piece], h.label), h.copy_for(number, fabric.copies)) for h in fabric.hung)
             yield (chain, fabric.hung[0].left_end), fabric.hung[0].facing
 
 
-def _line(line: Line, fabrics: dict[str, Fabric]) -> tuple[Walk, str]:
+def _line(line: HangingLine, fabrics: dict[str, KnitFabric]) -> tuple[Walk, str]:
     """Without edges that this size has not: a neck may have no flat part in some."""
     there = [(p, end) for p, end in zip(line.along, line.left_ends, strict=True) if fabrics[p.owner].edge(p.edge)]
     chain = tuple((p.owner, _on_the_bed(fabrics[p.owner], p.edge), p.copy) for p, _ in there)
     return (chain, there[0][1] if there else ""), line.facing
 
 
-def _on_the_bed(fabric: Fabric, edge: str) -> str:
+def _on_the_bed(fabric: KnitFabric, edge: str) -> str:
     """An edge on one side only goes by its name alone as well."""
     found = fabric.edge(edge)
     return edge if len(found) != 1 else f"{found[0].name} {found[0].part}"

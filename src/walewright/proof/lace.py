@@ -8,8 +8,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from walewright.bed import Course, Fabric
-from walewright.bed.loops import Kind
+from walewright.bed import Course, KnitFabric
+from walewright.bed.loops import LoopKind
 from walewright.counted.model import SizedPiece
 from walewright.knit.operations import needle
 
@@ -17,7 +17,7 @@ Unpaired = tuple[int, str, str]
 """(row, needle, "hole" or "decrease")."""
 
 
-def unpaired(sized: SizedPiece, fabric: Fabric) -> Iterator[Unpaired]:
+def unpaired(sized: SizedPiece, fabric: KnitFabric) -> Iterator[Unpaired]:
     """Holes without a decrease and decreases without a hole, in the rows of the piece's charts. Shaping at an end of the row, where
     the emptied needle has gone out of work, is none."""
     if not sized.charts:
@@ -36,7 +36,7 @@ def unpaired(sized: SizedPiece, fabric: Fabric) -> Iterator[Unpaired]:
             previous[fabric.slots[loop]] = loop
 
 
-def _in_row(fabric: Fabric, course: Course, bars: set[int], previous: dict[int, int]) -> Iterator[Unpaired]:
+def _in_row(fabric: KnitFabric, course: Course, bars: set[int], previous: dict[int, int]) -> Iterator[Unpaired]:
     row = {fabric.slots[loop]: loop for loop in range(course.first_loop, course.first_loop + course.count)}
     if fabric.hung_back(course.counter - 1) is not None:
         return
@@ -50,29 +50,29 @@ def _in_row(fabric: Fabric, course: Course, bars: set[int], previous: dict[int, 
                 yield course.counter, needle(slot), "decrease"
 
 
-def _ladder_ends(fabric: Fabric, below: int | None) -> bool:
+def _ladder_ends(fabric: KnitFabric, below: int | None) -> bool:
     """The stitches below on that needle have been let down to bars: the yarn in the empty hook is the end of a ladder."""
-    return below is not None and fabric.kinds[below] == Kind.FLOAT
+    return below is not None and fabric.kinds[below] == LoopKind.FLOAT
 
 
-def _own(fabric: Fabric, loop: int) -> tuple[int, ...]:
+def _own(fabric: KnitFabric, loop: int) -> tuple[int, ...]:
     """The needles on which those it is drawn through were made, without yarn laid over a held needle or wrapped round it."""
     return tuple(
         fabric.slots[parent]
         for parent in fabric.parents_of(loop)
-        if parent >= 0 and fabric.kinds[parent] != Kind.WRAP and not _laid_over(fabric, parent)
+        if parent >= 0 and fabric.kinds[parent] != LoopKind.WRAP and not _laid_over(fabric, parent)
     )
 
 
-def _laid_over(fabric: Fabric, loop: int) -> bool:
-    return fabric.kinds[loop] == Kind.BAR and fabric.course_of(loop).kind == "laid"
+def _laid_over(fabric: KnitFabric, loop: int) -> bool:
+    return fabric.kinds[loop] == LoopKind.BAR and fabric.course_of(loop).kind == "laid"
 
 
-def _moved_parents(fabric: Fabric, loop: int) -> bool:
+def _moved_parents(fabric: KnitFabric, loop: int) -> bool:
     return any(parent >= 0 and fabric.slots[parent] != fabric.slots[loop] for parent in fabric.parents_of(loop))
 
 
-def _sources(fabric: Fabric, loop: int) -> tuple[int, ...]:
+def _sources(fabric: KnitFabric, loop: int) -> tuple[int, ...]:
     """Of a stitch through several loops: in which direction (-1 left, 1 right) lie the needles that the moved ones come from."""
     made = _own(fabric, loop)
     if len(made) < 2:
@@ -81,7 +81,7 @@ def _sources(fabric: Fabric, loop: int) -> tuple[int, ...]:
     return tuple(sorted({1 if slot > at else -1 for slot in made if slot != at}))
 
 
-def _leads_to_decrease(fabric: Fabric, row: dict[int, int], hole: int, step: int) -> bool:
+def _leads_to_decrease(fabric: KnitFabric, row: dict[int, int], hole: int, step: int) -> bool:
     """Whether the loops from the hole on in one direction were moved away from it, the last on to another loop."""
     at = hole + step
     while at in row:
@@ -94,7 +94,7 @@ def _leads_to_decrease(fabric: Fabric, row: dict[int, int], hole: int, step: int
     return False
 
 
-def _comes_from_hole(fabric: Fabric, row: dict[int, int], course: Course, bars: set[int], slot: int, step: int) -> bool:
+def _comes_from_hole(fabric: KnitFabric, row: dict[int, int], course: Course, bars: set[int], slot: int, step: int) -> bool:
     """Whether the needles in that direction were moved towards `slot`, from a hole, or (shaping) from beyond the row."""
     at = slot + step
     while course.first <= at <= course.last:

@@ -5,16 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from itertools import chain
 
-from walewright.bed import Course, Fabric
+from walewright.bed import Course, KnitFabric
 from walewright.counted import CountedPiece
 from walewright.counted.ribs import LatchedRib, ribs
 from walewright.design.model import Design
-
-Told = Iterator[tuple[str, int, int]]
-"""(where, counted, knitted)."""
+from walewright.proof.told import Told
 
 
-def deepest(design: Design, fabric: Fabric) -> Told:
+def deepest(design: Design, fabric: KnitFabric) -> Told:
     """The most rows of a column that were dropped at once, in whatever pattern."""
     most = design.machine.stage[1]
     found = max((rows for *_, rows in fabric.latched), default=0)
@@ -22,7 +20,7 @@ def deepest(design: Design, fabric: Fabric) -> Told:
         yield "rows of a column latched up at once", min(found, most), found
 
 
-def latched(of: CountedPiece, fabric: Fabric) -> Told:
+def latched(of: CountedPiece, fabric: KnitFabric) -> Told:
     """Of each rib in the piece, row by row."""
     for rib in ribs(of):
         rows = range(of.sized.counter(rib.low) + 1, of.sized.counter(rib.high) + 1)
@@ -30,7 +28,7 @@ def latched(of: CountedPiece, fabric: Fabric) -> Told:
         yield where, *columns(fabric, rows, rib)
 
 
-def columns(fabric: Fabric, rows: range, rib: LatchedRib) -> tuple[int, int]:
+def columns(fabric: KnitFabric, rows: range, rib: LatchedRib) -> tuple[int, int]:
     """Stitches of these rows that a rib's columns have, and how many of them were latched up, less any others that were."""
     wanted = found = 0
     for slot, face, was_end in _stitches(fabric, chain.from_iterable(fabric.passes(row) for row in rows)):
@@ -45,7 +43,7 @@ def columns(fabric: Fabric, rows: range, rib: LatchedRib) -> tuple[int, int]:
     return wanted, found
 
 
-def _stitches(fabric: Fabric, passes: Iterable[Course]) -> Iterator[tuple[int, int, bool]]:
+def _stitches(fabric: KnitFabric, passes: Iterable[Course]) -> Iterator[tuple[int, int, bool]]:
     """(slot, face, whether its needle has been at an end by then) of the loops of the passes."""
     ends: set[int] = set()
     for course in passes:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 
-from walewright.bed import Fabric
+from walewright.bed import KnitFabric
 from walewright.counted import CountedPiece
 from walewright.counted.model import Deviation, MeasureKey, SizedOpening, SizedPiece, SizedWedge
 from walewright.design.model import Opening, Piece, Wedge
@@ -20,7 +20,7 @@ class _Made:
     measured: where the design leaves a range, what was chosen."""
 
     of: CountedPiece
-    fabric: Fabric
+    fabric: KnitFabric
     size: int
     wanted: Mapping[MeasureKey, float]
 
@@ -53,7 +53,7 @@ class _Made:
         return heights[to] - heights[after] if after in heights and to in heights else None
 
 
-def measures(of: CountedPiece, fabric: Fabric, size: int, deviations: Iterable[Deviation]) -> tuple[Measure, ...]:
+def measures(of: CountedPiece, fabric: KnitFabric, size: int, deviations: Iterable[Deviation]) -> tuple[Measure, ...]:
     """Widths and heights at every level, then openings, slots and wedges, of one piece in size number `size`. `deviations` say what
     is wanted, and where a width is asked for at all."""
     piece, sized = of.piece, of.sized
@@ -94,7 +94,7 @@ def _widths(made: _Made) -> Iterator[Measure]:
             yield made.width(key, wanted, stitches, at, whole=True)
 
 
-def _stitches(fabric: Fabric, counter: int, spread: bool) -> int | None:
+def _stitches(fabric: KnitFabric, counter: int, spread: bool) -> int | None:
     """Needles from edge to edge at that row, held ones and gaps included; after loops were hung back there, if they were."""
     hung = fabric.hung_back(counter) if spread else None
     if hung is not None:

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 
-from walewright.bed import Course, Fabric
-from walewright.bed.loops import NOTHING, YARNLESS_COURSES, Kind
+from walewright.bed import Course, KnitFabric
+from walewright.bed.loops import NOTHING, YARNLESS_COURSES, LoopKind
 from walewright.counted.model import SizedGarment, SizedPiece
 from walewright.design.model import Design
 from walewright.design.model import Fabric as Knit
@@ -41,10 +41,12 @@ class PictureWindow:
         return 0 <= column < self.columns and 0 <= row < self.rows
 
 
-Find = Callable[[SizedPiece, Fabric], PictureWindow | None]
+Find = Callable[[SizedPiece, KnitFabric], PictureWindow | None]
 
 
-def pictures(design: Design, garments: Sequence[SizedGarment], knitted: Sequence[dict[str, Fabric]]) -> tuple[FabricPicture, ...]:
+def pictures(
+    design: Design, garments: Sequence[SizedGarment], knitted: Sequence[dict[str, KnitFabric]]
+) -> tuple[FabricPicture, ...]:
     """One of each, from the first size that has it: fabrics in the order of the design, then motifs by their charts' names.
 
     `knitted` are the pieces of each size by name."""
@@ -60,7 +62,7 @@ def pictures(design: Design, garments: Sequence[SizedGarment], knitted: Sequence
 
 
 def _first(
-    name: str, garments: Sequence[SizedGarment], knitted: Sequence[dict[str, Fabric]], find: Find
+    name: str, garments: Sequence[SizedGarment], knitted: Sequence[dict[str, KnitFabric]], find: Find
 ) -> Iterator[FabricPicture]:
     for garment, fabrics in zip(garments, knitted, strict=True):
         for sized in garment.pieces:
@@ -74,7 +76,7 @@ def _first(
 
 
 def _of_fabric(design: Design, knit: Knit) -> Find:
-    def find(sized: SizedPiece, fabric: Fabric) -> PictureWindow | None:
+    def find(sized: SizedPiece, fabric: KnitFabric) -> PictureWindow | None:
         return _striped(design, knit, sized, fabric) if knit.stripes else _charted(design, knit, sized)
 
     return find
@@ -98,7 +100,7 @@ def _charted(design: Design, knit: Knit, sized: SizedPiece) -> PictureWindow | N
     return PictureWindow(left, columns, row, rows)
 
 
-def _striped(design: Design, knit: Knit, sized: SizedPiece, fabric: Fabric) -> PictureWindow | None:
+def _striped(design: Design, knit: Knit, sized: SizedPiece, fabric: KnitFabric) -> PictureWindow | None:
     """The stripes twice, a dozen stitches wide, in the middle of the first row."""
     whole = design.piece(sized.name)
     zone = next((z for z in sized.zones if z.fabric == knit.name and z.panel is None), None)
@@ -115,7 +117,7 @@ def _striped(design: Design, knit: Knit, sized: SizedPiece, fabric: Fabric) -> P
 
 
 def _of_motif(design: Design, name: str) -> Find:
-    def find(sized: SizedPiece, fabric: Fabric) -> PictureWindow | None:
+    def find(sized: SizedPiece, fabric: KnitFabric) -> PictureWindow | None:
         placed = next((c for c in sized.charts if c.chart == name and not c.fabric), None)
         if placed is None:
             return None
@@ -131,7 +133,7 @@ def _of_motif(design: Design, name: str) -> Find:
 # ----------------------------------------------------------------- what is there
 
 
-def picture(name: str, fabric: Fabric, window: PictureWindow) -> FabricPicture:
+def picture(name: str, fabric: KnitFabric, window: PictureWindow) -> FabricPicture:
     """The loops of a window by row and column, and the floats that cross it."""
     loops = [told for course in _courses(fabric, window) for told in _loops(fabric, course, window)]
     loops.sort(key=lambda told: (told.row, told.column))
@@ -144,7 +146,7 @@ def picture(name: str, fabric: Fabric, window: PictureWindow) -> FabricPicture:
     return FabricPicture(name, window.columns, window.rows, tuple(loops), tuple(sorted(set(floats))))
 
 
-def _courses(fabric: Fabric, window: PictureWindow) -> Iterator[Course]:
+def _courses(fabric: KnitFabric, window: PictureWindow) -> Iterator[Course]:
     """Of the piece itself, not of an edging before it; of the parts of a parted piece only the one worked first."""
     main = fabric.passes()[0].section if fabric.passes() else 0
     sections: dict[int, int] = {}
@@ -155,7 +157,7 @@ def _courses(fabric: Fabric, window: PictureWindow) -> Iterator[Course]:
             yield course
 
 
-def _loops(fabric: Fabric, course: Course, window: PictureWindow) -> Iterator[PictureLoop]:
+def _loops(fabric: KnitFabric, course: Course, window: PictureWindow) -> Iterator[PictureLoop]:
     there = set(looped(fabric, course))
     for loop in range(course.first_loop, course.first_loop + course.count):
         slot = fabric.slots[loop]
@@ -163,12 +165,12 @@ def _loops(fabric: Fabric, course: Course, window: PictureWindow) -> Iterator[Pi
         if slot in there and window.holds(column, row):
             parents = [p for p in fabric.parents_of(loop) if p > NOTHING]
             through = tuple(window.at(fabric.slots[p], fabric.course_of(p).counter) for p in parents)
-            kind = Kind(fabric.kinds[loop]).name.lower().replace("_", " ")
+            kind = LoopKind(fabric.kinds[loop]).name.lower().replace("_", " ")
             over = _lies_over(fabric, course, slot, parents)
             yield PictureLoop(column, row, kind, course.yarn, fabric.faces[loop], through, over)
 
 
-def _lies_over(fabric: Fabric, course: Course, slot: int, parents: Sequence[int]) -> bool:
+def _lies_over(fabric: KnitFabric, course: Course, slot: int, parents: Sequence[int]) -> bool:
     """Of a crossed loop: whether it lies in front for the knitter, so behind on the right side, which faces away."""
     for crossed in fabric.crosses:
         here = crossed.counter == course.counter - 1 and crossed.before <= course.first_loop

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 from itertools import zip_longest
 
-from walewright.bed import BedResult, Fabric, seam
+from walewright.bed import BedResult, KnitFabric, seam
 from walewright.counted import counted_piece
 from walewright.counted.model import SizedGarment
 from walewright.design.model import Design
@@ -241,7 +241,7 @@ def _merged(faults: list[Diagnostic]) -> tuple[Diagnostic, ...]:
 # ----------------------------------------------------------------- what holds
 
 
-def _by_name(result: BedResult) -> dict[str, Fabric]:
+def _by_name(result: BedResult) -> dict[str, KnitFabric]:
     return {fabric.name: fabric for fabric in result.fabrics}
 
 
@@ -270,7 +270,7 @@ def _size(
     )
 
 
-def _piece(design: Design, garment: SizedGarment, fabric: Fabric, index: int) -> PieceProof:
+def _piece(design: Design, garment: SizedGarment, fabric: KnitFabric, index: int) -> PieceProof:
     piece = next((p for p in design.pieces if p.name == fabric.name), None)
     sized = None if piece is None else garment.piece(piece.name)
     found = () if piece is None or sized is None else measures(counted_piece(design, sized), fabric, index, garment.deviations)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from itertools import groupby
 
-from walewright.bed import Fabric, seam
+from walewright.bed import KnitFabric, seam
 from walewright.counted.model import SizedGarment
 from walewright.design.model import Design, EdgeName
 from walewright.glue.model import Chain, Glued
@@ -26,7 +26,7 @@ def unlike(glued: Glued, counts: Counts) -> frozenset[int]:
 
 
 def seam_proofs(
-    design: Design, glued: Glued, garment: SizedGarment, fabrics: Mapping[str, Fabric], apart: frozenset[int]
+    design: Design, glued: Glued, garment: SizedGarment, fabrics: Mapping[str, KnitFabric], apart: frozenset[int]
 ) -> Iterator[JoinProof]:
     """One for each join, or, of the joins to be told `apart`, for each seam."""
     numbers = sorted(range(len(glued.seams)), key=lambda n: glued.seams[n].join)
@@ -42,7 +42,7 @@ def seam_proofs(
             yield _named(_measured(design, glued, garment, fabrics, number), seam_text, 1)
 
 
-def _measured(design: Design, glued: Glued, garment: SizedGarment, fabrics: Mapping[str, Fabric], number: int) -> JoinProof:
+def _measured(design: Design, glued: Glued, garment: SizedGarment, fabrics: Mapping[str, KnitFabric], number: int) -> JoinProof:
     made, sized = glued.seams[number], garment.seams[number]
     one, other = (seam(fabrics, pairs(side)) for side in (made.one, made.other or made.one))
     assert one is not None, "the bed has joined these edges"

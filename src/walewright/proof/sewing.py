@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from walewright.bed import Fabric, seam
+from walewright.bed import KnitFabric, seam
 from walewright.design.model import Design
 from walewright.glue.model import Glued
 from walewright.proof.seams import pairs
@@ -16,7 +16,7 @@ LAST = ("end", "shoulder")
 """Edges where the yarn was broken off."""
 
 
-def seams_cm(design: Design, glued: Glued, fabrics: Mapping[str, Fabric]) -> dict[str, float]:
+def seams_cm(design: Design, glued: Glued, fabrics: Mapping[str, KnitFabric]) -> dict[str, float]:
     """Centimetres of seam by yarn, that of the piece named first, over all seams of the garment."""
     found: dict[str, float] = {}
     for made in glued.seams:

@@ -7,9 +7,9 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from functools import cache
 
-from walewright.bed import Course, Fabric
+from walewright.bed import Course, KnitFabric
 from walewright.bed.density import fabric_at
-from walewright.bed.loops import YARNLESS_COURSES, Kind
+from walewright.bed.loops import YARNLESS_COURSES, LoopKind
 from walewright.design.model import Design
 from walewright.design.model import Fabric as Knit
 
@@ -39,7 +39,7 @@ class Spent:
     ravel: tuple[int, ...] = ()
 
 
-def spent(design: Design, fabrics: Iterable[Fabric]) -> Spent:
+def spent(design: Design, fabrics: Iterable[KnitFabric]) -> Spent:
     """Count it all."""
     counts: LoopCounts = Counter()
     tails: Counter[str] = Counter()
@@ -61,7 +61,7 @@ LoopCounts = Counter[tuple[str, str, str]]
 """By (fabric, yarn, field of `Tally`)."""
 
 
-def _counts(design: Design, fabric: Fabric) -> LoopCounts:
+def _counts(design: Design, fabric: KnitFabric) -> LoopCounts:
     counts: LoopCounts = Counter()
 
     @cache
@@ -80,8 +80,8 @@ def _counts(design: Design, fabric: Fabric) -> LoopCounts:
             add("chains", course.fabric, course.yarn, course.tension, course.count)
         elif course.apart and course.cast_on == "e-wrap" and tails.get(course.yarn):
             add("loops", course.fabric, course.yarn, course.tension, -course.count)
-    if Kind.LONG in fabric.kinds:
-        for loop in (i for i, kind in enumerate(fabric.kinds) if kind == Kind.LONG):
+    if LoopKind.LONG in fabric.kinds:
+        for loop in (i for i, kind in enumerate(fabric.kinds) if kind == LoopKind.LONG):
             course = fabric.course_of(loop)
             add("longs", fabric_at(course, fabric.slots[loop]), course.yarn, course.tension, 1)
     for name, yarn, tension, passed, empty in _floats(fabric):
@@ -90,15 +90,15 @@ def _counts(design: Design, fabric: Fabric) -> LoopCounts:
     return counts
 
 
-def long_rows(fabric: Fabric) -> tuple[int, ...]:
+def long_rows(fabric: KnitFabric) -> tuple[int, ...]:
     """Stitches drawn long, row by row of those that have any."""
-    if Kind.LONG not in fabric.kinds:
+    if LoopKind.LONG not in fabric.kinds:
         return ()
-    made = Counter(fabric.course_of(loop).counter for loop, kind in enumerate(fabric.kinds) if kind == Kind.LONG)
+    made = Counter(fabric.course_of(loop).counter for loop, kind in enumerate(fabric.kinds) if kind == LoopKind.LONG)
     return tuple(made[row] for row in sorted(made))
 
 
-def _floats(fabric: Fabric) -> Iterator[tuple[str, str, str, int, int]]:
+def _floats(fabric: KnitFabric) -> Iterator[tuple[str, str, str, int, int]]:
     """(fabric, yarn, tension, needles passed, needles of them slipped) of each float."""
     rows = courses_by_row(fabric) if fabric.floats else {}
     slipped = {counter: _slipped(fabric, courses) for counter, courses in rows.items()}
@@ -114,7 +114,7 @@ def _floats(fabric: Fabric) -> Iterator[tuple[str, str, str, int, int]]:
         yield fabric_at(at, run.first), run.yarn, own.tension, len(needles), empty
 
 
-def _slipped(fabric: Fabric, courses: Iterable[Course]) -> frozenset[int]:
+def _slipped(fabric: KnitFabric, courses: Iterable[Course]) -> frozenset[int]:
     """Needles of a row whose yarn was lifted off, and that got no loop of another."""
     lifted: set[int] = set()
     loops: set[int] = set()
@@ -125,7 +125,7 @@ def _slipped(fabric: Fabric, courses: Iterable[Course]) -> frozenset[int]:
     return frozenset(lifted - loops)
 
 
-def courses_by_row(fabric: Fabric) -> dict[int, list[Course]]:
+def courses_by_row(fabric: KnitFabric) -> dict[int, list[Course]]:
     """Reading of the counter -> what was made of yarn then, the passes first."""
     rows: dict[int, list[Course]] = {}
     for course in fabric.courses:
@@ -136,10 +136,10 @@ def courses_by_row(fabric: Fabric) -> dict[int, list[Course]]:
     return rows
 
 
-def looped(fabric: Fabric, course: Course) -> Iterator[int]:
+def looped(fabric: KnitFabric, course: Course) -> Iterator[int]:
     """The needles on which the course made a loop; yarn that was lifted off again is none."""
     for loop in range(course.first_loop, course.first_loop + course.count):
-        if course.kind != "laid" or fabric.kinds[loop] != Kind.FLOAT:
+        if course.kind != "laid" or fabric.kinds[loop] != LoopKind.FLOAT:
             yield fabric.slots[loop]
 
 

@@ -12,7 +12,7 @@ from dataclasses import dataclass, field
 
 from walewright.knit import operations as op
 from walewright.knit.operations import Operation, Side
-from walewright.readback.charts import Drawing, Mark
+from walewright.readback.charts import Mark, ReadChart
 from walewright.readback.groups import Found, groups
 from walewright.readback.mind import Contradiction
 
@@ -24,10 +24,10 @@ _WITHOUT_SLACK = 2
 
 
 @dataclass(slots=True)
-class InForce:
+class MarksInForce:
     """A chart laid on the needles: its first row is knitted when the counter reads `begun`."""
 
-    chart: Drawing
+    chart: ReadChart
     fabric: str
     whole: bool
     first: int
@@ -98,7 +98,7 @@ class Charting:
     """The charts in force, in the order in which they came."""
 
     def __init__(self) -> None:
-        self._charts: list[InForce] = []
+        self._charts: list[MarksInForce] = []
         self._waiting: dict[tuple[str, int], int] = {}
         """Columns of parts that wait their turn: rows by chart and slot."""
         # Rows are many and alike: what was found out is kept as long as the same needles go by the same charts.
@@ -110,7 +110,7 @@ class Charting:
     def any(self) -> bool:
         return bool(self._charts)
 
-    def begin(self, chart: InForce) -> Moves:
+    def begin(self, chart: MarksInForce) -> Moves:
         """The chart is in force from the next row on, in one place once: if it was so there, it begins anew. What comes of that."""
         same = next((c for c in self._charts if c.place == chart.place), None)
         if same is not None and same.placed == chart.placed:
@@ -122,7 +122,7 @@ class Charting:
         self._charts.remove(same)
         return _settled([same], {id(same): same.begun_on})
 
-    def end(self, name: str, on: tuple[int, int] | None = None) -> tuple[InForce, Moves] | None:
+    def end(self, name: str, on: tuple[int, int] | None = None) -> tuple[MarksInForce, Moves] | None:
         """The last begun chart of that name, of those begun on the needles `on` where that is said, and what puts its needles in
         order; None if none is in force."""
         for chart in reversed(self._charts):
@@ -187,7 +187,7 @@ class Charting:
                 taken |= reached
         return {id(c): self._by.get(id(c), set()) for c in self._charts}
 
-    def _found(self, chart: InForce, row: int, active: set[int]) -> Found:
+    def _found(self, chart: MarksInForce, row: int, active: set[int]) -> Found:
         if (id(chart), row) not in self._groups:
             self._groups[id(chart), row] = groups(lambda s: chart.mark(s, row), active, chart.start)
         return self._groups[id(chart), row]
@@ -198,7 +198,7 @@ class Charting:
         """The row after `counter`, over the needles in working position. Raises Contradiction where a yarn is needed and there
         is none."""
         owned = self._owned(counter, working)
-        at: dict[int, tuple[InForce, Mark]] = {}
+        at: dict[int, tuple[MarksInForce, Mark]] = {}
         moves: list[tuple[int, Operation]] = []
         crosses: list[tuple[int, Mark]] = []
         pictures = False
@@ -224,7 +224,7 @@ class Charting:
 
     def _before(
         self,
-        at: dict[int, tuple[InForce, Mark]],
+        at: dict[int, tuple[MarksInForce, Mark]],
         moves: list[tuple[int, Operation]],
         crosses: list[tuple[int, Mark]],
         drops: Moves,
@@ -280,7 +280,7 @@ class Charting:
         return max((c.purl.get(slot, 0) for c in self._charts), default=0)
 
     def _across(
-        self, at: dict[int, tuple[InForce, Mark]], working: Sequence[int], to: Side, yarn: YarnAtTension | None, pictures: bool
+        self, at: dict[int, tuple[MarksInForce, Mark]], working: Sequence[int], to: Side, yarn: YarnAtTension | None, pictures: bool
     ) -> Moves:
         slips, longs = (sorted(s for s in at if _kind(at, s) == kind) for kind in ("slip", "long"))
         tucks = [s for s in at if _kind(at, s) == "tuck" and s not in at[s][0].tucked]
@@ -337,11 +337,11 @@ class Charting:
         return found
 
 
-def _kind(at: dict[int, tuple[InForce, Mark]], slot: int) -> str:
+def _kind(at: dict[int, tuple[MarksInForce, Mark]], slot: int) -> str:
     return at[slot][1].kind if slot in at else ""
 
 
-def _settled(charts: Iterable[InForce], lost: dict[int, set[int]]) -> Moves:
+def _settled(charts: Iterable[MarksInForce], lost: dict[int, set[int]]) -> Moves:
     """Columns latched up as far as they have come, then held needles returned, on the slots `lost` by each chart."""
     up: list[tuple[int, int]] = []
     back: set[int] = set()

@@ -12,8 +12,8 @@ from dataclasses import dataclass
 from typing import Any, Literal
 
 from walewright.readback.language import ReadLanguage
-from walewright.readback.layout import Printed, Sheet
-from walewright.readback.sentences import Phrase, Unreadable, chart_line, meaning
+from walewright.readback.layout import Printed, PrintedSheet
+from walewright.readback.sentences import ReadPhrase, Unreadable, chart_line, meaning
 from walewright.report.said import Fact, Said, said
 
 MarkKind = Literal[
@@ -54,7 +54,7 @@ class Mark:
 
 
 @dataclass(frozen=True, slots=True)
-class Drawing:
+class ReadChart:
     """`rows` from the bottom up. `before` columns, then `repeat` that are worked again and again (0: none, worked once), then
     `after`. `picture`: laid by hand, block by block."""
 
@@ -98,7 +98,7 @@ class _Fault(Exception):
         self.wrong = Wrong(code, said(key, **facts), place.start, place.end)
 
 
-def drawing(sheet: Sheet, language: ReadLanguage) -> Drawing | Wrong:
+def drawing(sheet: PrintedSheet, language: ReadLanguage) -> ReadChart | Wrong:
     """The chart of a section, or the first thing that is wrong with it."""
     try:
         return _drawn(sheet, language)
@@ -106,10 +106,10 @@ def drawing(sheet: Sheet, language: ReadLanguage) -> Drawing | Wrong:
         return fault.wrong
 
 
-def _drawn(sheet: Sheet, language: ReadLanguage) -> Drawing:
+def _drawn(sheet: PrintedSheet, language: ReadLanguage) -> ReadChart:
     layout = language.layout
     strips: list[_Strip] = []
-    told: list[tuple[str, Phrase, Printed]] = []
+    told: list[tuple[str, ReadPhrase, Printed]] = []
     for line in sheet.lines:
         if (found := layout.strip.fullmatch(line.words)) is not None:
             strips.append(_strip(found, line, strips))
@@ -127,7 +127,7 @@ def _drawn(sheet: Sheet, language: ReadLanguage) -> Drawing:
     before, repeat = _repeated(told, grid, title)
     marks = tuple(tuple(_mark(symbol, meanings, place) for symbol in row) for row, place in grid)
     after = len(grid[0][0]) - before - repeat if repeat else 0
-    return Drawing(sheet.name, marks, before, repeat, after, picture)
+    return ReadChart(sheet.name, marks, before, repeat, after, picture)
 
 
 # ----------------------------------------------------------------- the grid
@@ -195,7 +195,7 @@ def _laid_together(strips: list[_Strip], title: Printed) -> list[tuple[str, Prin
 # ----------------------------------------------------------------- the words beside it
 
 
-def _told(line: Printed, language: ReadLanguage) -> tuple[str, Phrase, Printed]:
+def _told(line: Printed, language: ReadLanguage) -> tuple[str, ReadPhrase, Printed]:
     """(symbol, what is said of it); the symbol is empty for what is said of the whole chart."""
     key = language.layout.key.match(line.words)
     told = meaning(line.words[key.end() :], language) if key is not None else chart_line(line.words, language)
@@ -204,7 +204,7 @@ def _told(line: Printed, language: ReadLanguage) -> tuple[str, Phrase, Printed]:
     return key["symbol"] if key is not None else "", told, line
 
 
-def _key(told: list[tuple[str, Phrase, Printed]], title: Printed) -> tuple[dict[str, Mark], bool]:
+def _key(told: list[tuple[str, ReadPhrase, Printed]], title: Printed) -> tuple[dict[str, Mark], bool]:
     picture = any(phrase.kind == "by_blocks" for _, phrase, _ in told)
     meanings: dict[str, Mark] = {}
     for symbol, phrase, line in told:
@@ -232,7 +232,7 @@ _PLAIN: Mapping[str, MarkKind] = {
 }
 
 
-def _meaning(symbol: str, phrase: Phrase, line: Printed) -> Mark:
+def _meaning(symbol: str, phrase: ReadPhrase, line: Printed) -> Mark:
     words: tuple[Any, ...] = phrase.arguments
     match phrase.kind:
         case "knit_by_hand":
@@ -261,7 +261,7 @@ def _meaning(symbol: str, phrase: Phrase, line: Printed) -> Mark:
     return Mark(symbol, _PLAIN[phrase.kind])
 
 
-def _repeated(told: list[tuple[str, Phrase, Printed]], grid: list[tuple[str, Printed]], title: Printed) -> tuple[int, int]:
+def _repeated(told: list[tuple[str, ReadPhrase, Printed]], grid: list[tuple[str, Printed]], title: Printed) -> tuple[int, int]:
     """The columns before those repeated, and the number of these."""
     lines = [(phrase, line) for _, phrase, line in told if phrase.kind in ("repeated", "worked_once")]
     if len(lines) != 1:

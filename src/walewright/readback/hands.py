@@ -11,7 +11,7 @@ from typing import cast
 
 from walewright.knit import operations as op
 from walewright.knit.operations import Side
-from walewright.readback.charts import Drawing
+from walewright.readback.charts import ReadChart
 from walewright.readback.edgings import Edgings
 from walewright.readback.mind import MOST_MOVES as MOST_MOVES
 from walewright.readback.mind import Contradiction as Contradiction
@@ -24,7 +24,7 @@ from walewright.readback.sentences import Reading
 class Hands(Partings, Edgings, Patterns, Ribs):
     """One block's worth of work: from an empty bed on, the carriage anywhere. Methods are named for the grammar's phrases."""
 
-    def __init__(self, charts: Mapping[str, Drawing] | None = None) -> None:
+    def __init__(self, charts: Mapping[str, ReadChart] | None = None) -> None:
         super().__init__(charts or {})
 
     def obey(self, phrase: str, *arguments: Reading) -> None:

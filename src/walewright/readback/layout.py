@@ -12,7 +12,7 @@ _MARK = re.compile(r"(?:\[ \] )+|- {3}")
 
 
 @dataclass(frozen=True, slots=True)
-class Line:
+class PrintedLine:
     """One line to read, as characters `start`..`end` of the text have it; `only` are the sizes it is for (from 0), None for all."""
 
     words: str
@@ -22,13 +22,13 @@ class Line:
 
 
 @dataclass(frozen=True, slots=True)
-class Section:
+class PrintedSection:
     """`name` as the heading tells it; under a heading of `joining` things are put together off the bed. Characters `start`..`end`
     are the heading."""
 
     name: str
     copies: int
-    lines: tuple[Line, ...]
+    lines: tuple[PrintedLine, ...]
     start: int
     end: int
     joining: bool = False
@@ -44,7 +44,7 @@ class Printed:
 
 
 @dataclass(frozen=True, slots=True)
-class Sheet:
+class PrintedSheet:
     """The section of a chart, without its notes. Characters `start`..`end` are the heading."""
 
     name: str
@@ -54,12 +54,12 @@ class Sheet:
 
 
 @dataclass(frozen=True, slots=True)
-class Text:
+class PrintedText:
     """The whole text. `strange` are the places (start, end) of lines that are nothing of what a text is made of."""
 
     sizes: tuple[str, ...]
-    sheets: tuple[Sheet, ...]
-    sections: tuple[Section, ...]
+    sheets: tuple[PrintedSheet, ...]
+    sections: tuple[PrintedSection, ...]
     strange: tuple[tuple[int, int], ...]
 
 
@@ -69,7 +69,7 @@ class _Open:
 
     heading: str
     start: int
-    lines: list[Line]
+    lines: list[PrintedLine]
     only: frozenset[int] | None = None
     chart: str = ""
     """The chart's name, if the section is one's."""
@@ -77,7 +77,7 @@ class _Open:
     in_note: bool = False
 
 
-def laid_out(text: str, language: ReadLanguage) -> Text:
+def laid_out(text: str, language: ReadLanguage) -> PrintedText:
     """The parts of a printed text. Never fails: what it cannot place is in `strange`."""
     layout = language.layout
     rows = text.split("\n")
@@ -113,12 +113,12 @@ def laid_out(text: str, language: ReadLanguage) -> Text:
         elif layout.only.fullmatch(row):
             here.only = frozenset(int(n) - 1 for n in re.findall(r"[0-9]+", row))
         elif mark is not None:
-            here.lines.append(Line(row[mark.end() :].strip(), here.only, start, start + len(row)))
+            here.lines.append(PrintedLine(row[mark.end() :].strip(), here.only, start, start + len(row)))
             going_on = True
         else:
             strange.append((start, start + len(row)))
-    sheets = tuple(Sheet(o.chart, tuple(o.printed), o.start, o.start + len(o.heading)) for o in opened if o.chart)
-    return Text(sizes, sheets, tuple(_section(o, language) for o in opened if not o.chart), tuple(strange))
+    sheets = tuple(PrintedSheet(o.chart, tuple(o.printed), o.start, o.start + len(o.heading)) for o in opened if o.chart)
+    return PrintedText(sizes, sheets, tuple(_section(o, language) for o in opened if not o.chart), tuple(strange))
 
 
 def _of_chart(here: _Open, row: str, start: int, layout: PageLayout) -> bool:
@@ -134,7 +134,7 @@ def _go_on(here: _Open, row: str, end: int) -> None:
     """The row, which is indented, is put to the line before it."""
     if not here.chart:
         last = here.lines[-1]
-        here.lines[-1] = Line(f"{last.words} {row.strip()}", last.only, last.start, end)
+        here.lines[-1] = PrintedLine(f"{last.words} {row.strip()}", last.only, last.start, end)
     elif not here.in_note:
         before = here.printed[-1]
         here.printed[-1] = Printed(f"{before.words} {row.strip()}", before.start, end)
@@ -144,14 +144,14 @@ def _underlines(row: str, above: str, by: str = "=-") -> bool:
     return bool(row) and len(row) == len(above) and any(row == sign * len(row) for sign in by)
 
 
-def _section(opened: _Open, language: ReadLanguage) -> Section:
+def _section(opened: _Open, language: ReadLanguage) -> PrintedSection:
     found = language.layout.several.fullmatch(opened.heading)
     title, copies = (found["name"], int(found["copies"])) if found else (opened.heading, 1)
     # A name in quotes is printed as it is; any other had its first letter made a capital.
     quoted = len(title) > 2 and title[0] == "“" and title[-1] == "”"
     name = title[1:-1] if quoted else title[:1].lower() + title[1:]
     joining = language.layout.joining.fullmatch(opened.heading) is not None
-    return Section(
+    return PrintedSection(
         as_name(_linked(name, language)), copies, tuple(opened.lines), opened.start, opened.start + len(opened.heading), joining
     )
 
@@ -165,6 +165,6 @@ def _linked(name: str, language: ReadLanguage) -> str:
     return f"{link['owner']} {language.edge(link['edge'])}{number} link"
 
 
-def is_note(line: Line, language: ReadLanguage) -> bool:
+def is_note(line: PrintedLine, language: ReadLanguage) -> bool:
     """Whether the line is the author's own words, which nothing follows from."""
     return language.layout.note.match(line.words) is not None

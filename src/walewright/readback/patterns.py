@@ -7,17 +7,17 @@ from dataclasses import dataclass
 
 from walewright.knit import operations as op
 from walewright.knit.operations import Operation
-from walewright.readback.charting import Charting, InForce
-from walewright.readback.charts import Drawing
+from walewright.readback.charting import Charting, MarksInForce
+from walewright.readback.charts import ReadChart
 from walewright.readback.mind import MOST_MOVES, Contradiction, Mind, needle
-from walewright.readback.sentences import Stripes
+from walewright.readback.sentences import ReadStripes
 from walewright.report.said import Said, said
 
 
 @dataclass(frozen=True, slots=True)
 class _Striped:
     fabric: str
-    stripes: Stripes
+    stripes: ReadStripes
     tension: str
     carried: tuple[str, ...]
     begun: int
@@ -33,7 +33,7 @@ class _Striped:
 class Patterns(Mind):
     """Methods are named for the grammar's phrases."""
 
-    def __init__(self, charts: Mapping[str, Drawing]) -> None:
+    def __init__(self, charts: Mapping[str, ReadChart]) -> None:
         super().__init__()
         self._drawings = charts
         self._charting = Charting()
@@ -48,7 +48,7 @@ class Patterns(Mind):
             raise Contradiction("contradiction/wrong-way-round", last=needle(last), first=needle(first))
         self._working()
         whole = area == "whole"
-        self.made += self._charting.begin(InForce(self._drawings[chart], fabric, whole, first, last, edge, start, self._row))
+        self.made += self._charting.begin(MarksInForce(self._drawings[chart], fabric, whole, first, last, edge, start, self._row))
         # A needle that another chart began something on goes by the new one.
         self.made += self._leaving()
         if fabric:
@@ -63,7 +63,7 @@ class Patterns(Mind):
         where = said("contradiction/on-needles", first=needle(first), last=needle(last))
         self._ended(self._charting.end(chart, (first, last)), chart, where)
 
-    def _ended(self, ended: tuple[InForce, list[Operation]] | None, chart: str, where: Said | str = "") -> None:
+    def _ended(self, ended: tuple[MarksInForce, list[Operation]] | None, chart: str, where: Said | str = "") -> None:
         if ended is None:
             raise Contradiction("contradiction/chart-not-worked", chart=chart, on=where)
         was, settled = ended
@@ -90,7 +90,7 @@ class Patterns(Mind):
 
     # ------------------------------------------------------------- stripes
 
-    def start_stripes(self, fabric: str, tension: str, stripes: Stripes, carried: tuple[str, ...]) -> None:
+    def start_stripes(self, fabric: str, tension: str, stripes: ReadStripes, carried: tuple[str, ...]) -> None:
         if not sum(rows for _, rows in stripes):
             raise Contradiction("contradiction/no-stripes")
         stranger = next((yarn for yarn in carried if yarn not in {y for y, _ in stripes}), None)

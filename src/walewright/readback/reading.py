@@ -9,11 +9,22 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator, Mapping
 
 from walewright.knit.operations import Block, Join, SeamWay, Work
-from walewright.readback.charts import Drawing, Wrong, drawing
+from walewright.readback.charts import ReadChart, Wrong, drawing
 from walewright.readback.hands import Contradiction, Hands
 from walewright.readback.language import ReadLanguage
-from walewright.readback.layout import Line, Section, Text, is_note, laid_out
-from walewright.readback.sentences import Graded, Loop, Phrase, Reading, Rows, Said, Seams, Track, Unreadable, said
+from walewright.readback.layout import PrintedLine, PrintedSection, PrintedText, is_note, laid_out
+from walewright.readback.sentences import (
+    ReadGraded,
+    Reading,
+    ReadPhrase,
+    ReadRepeat,
+    ReadRows,
+    ReadSaid,
+    ReadTrack,
+    Seams,
+    Unreadable,
+    said,
+)
 from walewright.readback.together import Shapings
 from walewright.report.model import Diagnostic, Span, diagnosed
 from walewright.report.said import Fact
@@ -59,7 +70,7 @@ def _fault(kind: str, start: int, end: int, *notes: str, sizes: tuple[str, ...] 
     return diagnosed(kind, (Span(PRINTED, start, end), ""), notes=notes, sizes=sizes, facts=facts)
 
 
-def _unreadable(page: Text, language: ReadLanguage) -> tuple[Diagnostic, ...]:
+def _unreadable(page: PrintedText, language: ReadLanguage) -> tuple[Diagnostic, ...]:
     """Everything wrong with the text that no size is needed to see."""
     faults = [_fault("words-unreadable/line", start, end) for start, end in page.strange]
     if not page.sizes:
@@ -72,9 +83,9 @@ def _unreadable(page: Text, language: ReadLanguage) -> tuple[Diagnostic, ...]:
     return tuple(faults)
 
 
-def _charts(page: Text, language: ReadLanguage) -> tuple[dict[str, Drawing], tuple[Diagnostic, ...]]:
+def _charts(page: PrintedText, language: ReadLanguage) -> tuple[dict[str, ReadChart], tuple[Diagnostic, ...]]:
     """The charts by name, and everything that is wrong with them."""
-    charts: dict[str, Drawing] = {}
+    charts: dict[str, ReadChart] = {}
     faults: list[Diagnostic] = []
     for sheet in page.sheets:
         drawn = drawing(sheet, language)
@@ -87,7 +98,7 @@ def _charts(page: Text, language: ReadLanguage) -> tuple[dict[str, Drawing], tup
     return charts, tuple(faults)
 
 
-def _line_faults(line: Line, sizes: int, language: ReadLanguage) -> Iterator[Diagnostic]:
+def _line_faults(line: PrintedLine, sizes: int, language: ReadLanguage) -> Iterator[Diagnostic]:
     if line.only is not None and not line.only <= set(range(sizes)):
         yield _fault("words-size-count/size", line.start, line.end, number=max(line.only) + 1, sizes_known=sizes)
     if is_note(line, language):
@@ -104,21 +115,21 @@ def _line_faults(line: Line, sizes: int, language: ReadLanguage) -> Iterator[Dia
             return
 
 
-def _numbers(told: tuple[Said, ...]) -> Iterator[Graded]:
+def _numbers(told: tuple[ReadSaid, ...]) -> Iterator[ReadGraded]:
     for one in told:
-        if isinstance(one, Loop):
+        if isinstance(one, ReadRepeat):
             yield one.times
-        if isinstance(one, Loop | Track):
+        if isinstance(one, ReadRepeat | ReadTrack):
             yield from _numbers(one.body)
         else:
-            yield from (a for a in one.arguments if isinstance(a, Graded))
+            yield from (a for a in one.arguments if isinstance(a, ReadGraded))
 
 
 # ----------------------------------------------------------------- what is worked
 
 
 def _worked(
-    page: Text, size: int, charts: Mapping[str, Drawing], language: ReadLanguage
+    page: PrintedText, size: int, charts: Mapping[str, ReadChart], language: ReadLanguage
 ) -> tuple[Work | None, tuple[Diagnostic, ...]]:
     name = page.sizes[size]
     tasks: list[Block | Join] = []
@@ -135,10 +146,12 @@ def _worked(
     return Work(name, tuple(tasks)), ()
 
 
-def _obeyed(section: Section, size: int, obey: Callable[[Phrase], None], name: str, language: ReadLanguage) -> Diagnostic | None:
+def _obeyed(
+    section: PrintedSection, size: int, obey: Callable[[ReadPhrase], None], name: str, language: ReadLanguage
+) -> Diagnostic | None:
     done = 0
 
-    def counted(phrases: Iterable[Phrase]) -> Iterator[Phrase]:
+    def counted(phrases: Iterable[ReadPhrase]) -> Iterator[ReadPhrase]:
         nonlocal done
         for phrase in phrases:
             done += 1
@@ -155,7 +168,7 @@ def _obeyed(section: Section, size: int, obey: Callable[[Phrase], None], name: s
             told = said(line.words, language)
             assert not isinstance(told, Unreadable), "lines are looked through before"
             first = told[0]
-            if isinstance(first, Track):
+            if isinstance(first, ReadTrack):
                 start, end = line.start, line.end
                 if together is None:
                     raise Contradiction("contradiction/track-without-rows")
@@ -168,8 +181,8 @@ def _obeyed(section: Section, size: int, obey: Callable[[Phrase], None], name: s
                     obey(phrase)
                 together = None
             start, end = line.start, line.end
-            if isinstance(first, Phrase) and first.kind == "together":
-                begin, last = (a.of(size) for a in first.arguments if isinstance(a, Graded))
+            if isinstance(first, ReadPhrase) and first.kind == "together":
+                begin, last = (a.of(size) for a in first.arguments if isinstance(a, ReadGraded))
                 together = Shapings(begin, last, line.start, line.end)
                 continue
             for phrase in counted(_phrases(told, size)):
@@ -183,10 +196,10 @@ def _obeyed(section: Section, size: int, obey: Callable[[Phrase], None], name: s
     return None
 
 
-def _phrases(told: tuple[Said, ...], size: int) -> Iterator[Phrase]:
+def _phrases(told: tuple[ReadSaid, ...], size: int) -> Iterator[ReadPhrase]:
     """The phrases that the size works, repeats written out."""
     for one in told:
-        if isinstance(one, Loop):
+        if isinstance(one, ReadRepeat):
             # The body's numbers mean nothing to a size that skips the repeat.
             for _ in range(one.times.of(size) or 0):
                 anything = False
@@ -195,30 +208,30 @@ def _phrases(told: tuple[Said, ...], size: int) -> Iterator[Phrase]:
                     yield phrase
                 if not anything:
                     break
-        elif isinstance(one, Track):
+        elif isinstance(one, ReadTrack):
             yield from _phrases(one.body, size)
         elif not _skipped(one, size):
             yield one
 
 
-def _skipped(phrase: Phrase, size: int) -> bool:
-    dashes = {a.of(size) is None for a in phrase.arguments if isinstance(a, Graded) and len(a.readings) > 1}
+def _skipped(phrase: ReadPhrase, size: int) -> bool:
+    dashes = {a.of(size) is None for a in phrase.arguments if isinstance(a, ReadGraded) and len(a.readings) > 1}
     if len(dashes) > 1:
         raise Contradiction("contradiction/some-dashes")
     return True in dashes
 
 
-def _arguments(phrase: Phrase, size: int) -> list[Reading]:
-    return [a.of(size) if isinstance(a, Graded | Rows) else a for a in phrase.arguments]
+def _arguments(phrase: ReadPhrase, size: int) -> list[Reading]:
+    return [a.of(size) if isinstance(a, ReadGraded | ReadRows) else a for a in phrase.arguments]
 
 
-def _obey(hands: Hands, phrase: Phrase, size: int) -> None:
+def _obey(hands: Hands, phrase: ReadPhrase, size: int) -> None:
     if phrase.kind == "join_edges":
         raise Contradiction("contradiction/join-among-steps")
     hands.obey(phrase.kind, *_arguments(phrase, size))
 
 
-def _sew(tasks: list[Block | Join], phrase: Phrase, size: int) -> None:
+def _sew(tasks: list[Block | Join], phrase: ReadPhrase, size: int) -> None:
     if phrase.kind != "join_edges":
         raise Contradiction("contradiction/step-among-joins")
     joins: Callable[..., Iterator[Join]] = _joins

@@ -21,7 +21,7 @@ _DEEPEST = 20
 
 
 @dataclass(frozen=True, slots=True)
-class Graded:
+class ReadGraded:
     """A number's readings: one for all sizes, or one a size; None is a dash. Needles are slots, carriage sides 0 left, 1 right."""
 
     readings: tuple[int | None, ...]
@@ -31,26 +31,26 @@ class Graded:
         return self.readings[size] if len(self.readings) > 1 else self.readings[0]
 
 
-Edges = tuple[tuple[str, str, int], ...]
+SeamEdgesRead = tuple[tuple[str, str, int], ...]
 """(piece, edge, copy) along a seam."""
-Seams = tuple[tuple[Edges, Edges, tuple[SeamEnd, SeamEnd]], ...]
+Seams = tuple[tuple[SeamEdgesRead, SeamEdgesRead, tuple[SeamEnd, SeamEnd]], ...]
 """Both sides of each seam, and the end of the first edge of each at which it begins."""
-Stripes = tuple[tuple[str, int], ...]
+ReadStripes = tuple[tuple[str, int], ...]
 """(yarn, rows) from the first knitted on."""
 
 
 @dataclass(frozen=True, slots=True)
-class Rows:
+class ReadRows:
     """Rows in a list, of which a size may have fewer than another: a dash is one that it has not."""
 
-    rows: tuple[Graded, ...]
+    rows: tuple[ReadGraded, ...]
 
     def of(self, size: int) -> tuple[int, ...]:
         return tuple(row for row in (graded.of(size) for graded in self.rows) if row is not None)
 
 
-Argument = Graded | Rows | str | int | Seams | Stripes | tuple[int, int] | tuple[str, ...]
-Reading = str | int | Seams | Stripes | tuple[int, ...] | tuple[str, ...] | None
+Argument = ReadGraded | ReadRows | str | int | Seams | ReadStripes | tuple[int, int] | tuple[str, ...]
+Reading = str | int | Seams | ReadStripes | tuple[int, ...] | tuple[str, ...] | None
 """An argument as one size reads it."""
 
 
@@ -58,11 +58,11 @@ Reading = str | int | Seams | Stripes | tuple[int, ...] | tuple[str, ...] | None
 class Several:
     """Arguments that are told together, taken apart again in the phrase they belong to."""
 
-    arguments: tuple[Graded | str, ...]
+    arguments: tuple[ReadGraded | str, ...]
 
 
 @dataclass(frozen=True, slots=True)
-class Phrase:
+class ReadPhrase:
     """`kind` is the grammar's rule, the arguments stand in the order of its words."""
 
     kind: str
@@ -70,22 +70,22 @@ class Phrase:
 
 
 @dataclass(frozen=True, slots=True)
-class Loop:
+class ReadRepeat:
     """The body is worked `times` times in all."""
 
-    body: tuple[Said, ...]
-    times: Graded
+    body: tuple[ReadSaid, ...]
+    times: ReadGraded
 
 
 @dataclass(frozen=True, slots=True)
-class Track:
+class ReadTrack:
     """One of several shapings that go on at the same time."""
 
     title: str
-    body: tuple[Said, ...]
+    body: tuple[ReadSaid, ...]
 
 
-Said = Phrase | Loop | Track
+ReadSaid = ReadPhrase | ReadRepeat | ReadTrack
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,23 +96,23 @@ class Unreadable:
 
 
 @lru_cache(maxsize=8192)
-def said(line: str, language: ReadLanguage) -> tuple[Said, ...] | Unreadable:
+def said(line: str, language: ReadLanguage) -> tuple[ReadSaid, ...] | Unreadable:
     """The phrases of a printed line, in order."""
     if line.count("[") > _DEEPEST:
         return Unreadable(line.index("["))
-    return cast("tuple[Said, ...] | Unreadable", _parsed(line, "start", language))
+    return cast("tuple[ReadSaid, ...] | Unreadable", _parsed(line, "start", language))
 
 
 @lru_cache(maxsize=1024)
-def chart_line(line: str, language: ReadLanguage) -> Phrase | Unreadable:
+def chart_line(line: str, language: ReadLanguage) -> ReadPhrase | Unreadable:
     """What a line of a chart's section says beside its key: what is repeated, a picture's way."""
-    return cast("Phrase | Unreadable", _parsed(line, "chart_line", language))
+    return cast("ReadPhrase | Unreadable", _parsed(line, "chart_line", language))
 
 
 @lru_cache(maxsize=1024)
-def meaning(words: str, language: ReadLanguage) -> Phrase | Unreadable:
+def meaning(words: str, language: ReadLanguage) -> ReadPhrase | Unreadable:
     """What a symbol of a chart means."""
-    return cast("Phrase | Unreadable", _parsed(words, "meaning", language))
+    return cast("ReadPhrase | Unreadable", _parsed(words, "meaning", language))
 
 
 def _parsed(words: str, start: str, language: ReadLanguage) -> object:
@@ -134,7 +134,7 @@ def grammar(language: ReadLanguage) -> Grammar:
 
 @cache
 def parser(language: ReadLanguage) -> Lark:
-    """The LALR parser of a language's grammar; its results are tuples of `Said`, or a `Phrase` of a chart's line."""
+    """The LALR parser of a language's grammar; its results are tuples of `ReadSaid`, or a `ReadPhrase` of a chart's line."""
     return made(grammar(language))
 
 
@@ -143,7 +143,7 @@ def as_name(written: str) -> str:
     return written.replace(NAME_SPACE, "_")
 
 
-MEANT: Mapping[str, str | int | Graded] = {
+MEANT: Mapping[str, str | int | ReadGraded] = {
     **{"LEFT": "left", "RIGHT": "right", "BOTH_ENDS": "both ends", "THE_LEFT_END": "left end", "THE_RIGHT_END": "right end"},
     **{"OUTER": "outer", "INNER": "inner"},
     **{"WHOLE": "whole", "LEFT_PART": "left", "CENTRE": "centre", "RIGHT_PART": "right", "UPPER": "upper"},
@@ -153,7 +153,7 @@ MEANT: Mapping[str, str | int | Graded] = {
     **{"PURL_FACING": "purl", "KNIT_FACING": "knit"},
     **{"EACH": 0, "NEXT": NEXT_COPY},
     **{"BY_E_WRAP": "e-wrap", "BY_CHAIN": "chain", "WITH_COMB": "comb", "E_WRAPPED": "e-wrap"},
-    **{"TWO_LOOPS": Graded((2,)), "NO_LOOP": Graded((0,))},
+    **{"TWO_LOOPS": ReadGraded((2,)), "NO_LOOP": ReadGraded((0,))},
     **{"BESIDE": "whole", "ALONE": "panel"},
     **{"SAME": "the same needles", "ALL": "all needles", "IN_FRONT": "in front", "BEHIND": "behind"},
     **{"OVER": "over", "SOONER": "sooner", "LEFT_HANGING": "carried"},
@@ -162,7 +162,7 @@ MEANT: Mapping[str, str | int | Graded] = {
 
 
 class _Phrases(Transformer[Token, Any]):
-    """Reads the words of a grammar; each rule becomes a `Phrase` of its name."""
+    """Reads the words of a grammar; each rule becomes a `ReadPhrase` of its name."""
 
     def __init__(self, language: ReadLanguage) -> None:
         super().__init__()
@@ -174,57 +174,57 @@ class _Phrases(Transformer[Token, Any]):
         for terminal, meant in MEANT.items():
             setattr(self, terminal, lambda _, meant=meant: meant)
 
-    def __default__(self, data: Any, children: list[Any], meta: Any) -> Phrase | Tree[Any]:
+    def __default__(self, data: Any, children: list[Any], meta: Any) -> ReadPhrase | Tree[Any]:
         # Rules with an underscore only put others together: the parser takes their trees apart again.
         if data.startswith("_"):
             return Tree(data, children, meta)
         apart = ((c.arguments if isinstance(c, Several) else (c,)) for c in children)
         arguments = tuple(argument for told in apart for argument in told)
         order = self._language.order.get(str(data))
-        return Phrase(str(data), tuple(arguments[at] for at in order) if order else arguments)
+        return ReadPhrase(str(data), tuple(arguments[at] for at in order) if order else arguments)
 
-    def start(self, children: list[Any]) -> tuple[Said, ...]:
+    def start(self, children: list[Any]) -> tuple[ReadSaid, ...]:
         return tuple(children)
 
-    def loop(self, children: list[Any]) -> Loop:
-        return Loop(tuple(children[:-1]), children[-1])
+    def loop(self, children: list[Any]) -> ReadRepeat:
+        return ReadRepeat(tuple(children[:-1]), children[-1])
 
-    def row(self, children: list[Any]) -> Loop:
+    def row(self, children: list[Any]) -> ReadRepeat:
         # A size whose counter value is a dash has nothing to do in the whole row.
         (at,) = children[0].arguments
-        return Loop(tuple(children), Graded(tuple(None if r is None else 1 for r in at.readings)))
+        return ReadRepeat(tuple(children), ReadGraded(tuple(None if r is None else 1 for r in at.readings)))
 
-    def track(self, children: list[Any]) -> Track:
+    def track(self, children: list[Any]) -> ReadTrack:
         title, *body = children
-        return Track(title, tuple(body))
+        return ReadTrack(title, tuple(body))
 
-    def repeat(self, children: list[Any]) -> Loop:
-        return Loop(tuple(children), Graded((1,)))
+    def repeat(self, children: list[Any]) -> ReadRepeat:
+        return ReadRepeat(tuple(children), ReadGraded((1,)))
 
     def span(self, children: list[Any]) -> Several:
         return Several((children[0], children[-1]))
 
     def round(self, children: list[Any]) -> Several:
         *singles, changed, times = children
-        return Several((*(singles or (Graded((0,)),)), changed, times))
+        return Several((*(singles or (ReadGraded((0,)),)), changed, times))
 
-    def use_yarn_step(self, children: list[Any]) -> Phrase:
+    def use_yarn_step(self, children: list[Any]) -> ReadPhrase:
         yarn, tension, *rest = children
         if not rest:
-            return Phrase("use_yarn_step", (yarn, tension))
+            return ReadPhrase("use_yarn_step", (yarn, tension))
         said = next((c.arguments[0] for c in rest if isinstance(c, Several)), "")
-        return Phrase("use_yarn_step", (yarn, tension, said, next((c for c in rest if isinstance(c, str)), "")))
+        return ReadPhrase("use_yarn_step", (yarn, tension, said, next((c for c in rest if isinstance(c, str)), "")))
 
-    def start_chart(self, children: list[Any]) -> Phrase:
+    def start_chart(self, children: list[Any]) -> ReadPhrase:
         # A motif is no fabric of its own; without plain stitches at the ends there are none.
-        fabric = [] if isinstance(children[1], Graded) else children[:1]
+        fabric = [] if isinstance(children[1], ReadGraded) else children[:1]
         chart, first, last, area, *edge, start = children[len(fabric) :]
-        return Phrase("start_chart", (chart, *(fabric or [""]), area, first, last, *(edge or [Graded((0,))]), start))
+        return ReadPhrase("start_chart", (chart, *(fabric or [""]), area, first, last, *(edge or [ReadGraded((0,))]), start))
 
-    def start_stripes(self, children: list[Any]) -> Phrase:
+    def start_stripes(self, children: list[Any]) -> ReadPhrase:
         fabric, tension, *rest = children
         carried = rest.pop() if isinstance(rest[-1], Several) else Several(())
-        return Phrase("start_stripes", (fabric, tension, tuple(rest), tuple(str(c) for c in carried.arguments)))
+        return ReadPhrase("start_stripes", (fabric, tension, tuple(rest), tuple(str(c) for c in carried.arguments)))
 
     def stripe(self, children: list[Any]) -> tuple[str, int]:
         rows, yarn = children
@@ -233,8 +233,8 @@ class _Phrases(Transformer[Token, Any]):
     def carried(self, children: list[Any]) -> Several:
         return Several(tuple(children))
 
-    def chart_line(self, children: list[Any]) -> Phrase:
-        return cast(Phrase, children[0])
+    def chart_line(self, children: list[Any]) -> ReadPhrase:
+        return cast(ReadPhrase, children[0])
 
     meaning = chart_line
 
@@ -246,34 +246,34 @@ class _Phrases(Transformer[Token, Any]):
 
     rows = columns
 
-    def stretched(self, children: list[Any]) -> Graded:
-        return Graded(tuple(None if r is None else -r for r in children[0].readings))
+    def stretched(self, children: list[Any]) -> ReadGraded:
+        return ReadGraded(tuple(None if r is None else -r for r in children[0].readings))
 
     reaching = stretched
 
     def row_for_row(self, children: list[Any]) -> Several:
-        return Several((children[0], Graded((0,)), Graded((0,))))
+        return Several((children[0], ReadGraded((0,)), ReadGraded((0,))))
 
     def lengths(self, children: list[Any]) -> Several:
-        return Several((Graded((0,)), *children))
+        return Several((ReadGraded((0,)), *children))
 
-    def join_edges(self, children: list[Any]) -> Phrase:
+    def join_edges(self, children: list[Any]) -> ReadPhrase:
         way, *told = children
         seams = tuple(c for c in told if isinstance(c, tuple))
         numbers = [several.arguments for several in told if isinstance(several, Several)]
-        matched = next((n for n in numbers if len(n) == 3), (Graded((0,)),) * 3)
+        matched = next((n for n in numbers if len(n) == 3), (ReadGraded((0,)),) * 3)
         eased = next((n for n in numbers if len(n) != 3), ())
-        return Phrase("join_edges", (way, seams, *matched, *eased))
+        return ReadPhrase("join_edges", (way, seams, *matched, *eased))
 
-    def seam(self, children: list[Any]) -> tuple[Edges, Edges, tuple[str, str]]:
+    def seam(self, children: list[Any]) -> tuple[SeamEdgesRead, SeamEdgesRead, tuple[str, str]]:
         """Where nothing is said of it, a side begins at the bottom of its rows."""
         (one, begin), (other, beside) = children
         return one, other, (begin or "bottom", beside or "bottom")
 
-    def closed_seam(self, children: list[Any]) -> tuple[Edges, Edges, tuple[str, str]]:
+    def closed_seam(self, children: list[Any]) -> tuple[SeamEdgesRead, SeamEdgesRead, tuple[str, str]]:
         return (children[0],), (), ("", "")
 
-    def side(self, children: list[Any]) -> tuple[Edges, str]:
+    def side(self, children: list[Any]) -> tuple[SeamEdgesRead, str]:
         edges = tuple(c for c in children if isinstance(c, tuple))
         return edges, next((c for c in children if isinstance(c, str)), "")
 
@@ -293,46 +293,46 @@ class _Phrases(Transformer[Token, Any]):
 
     # ------------------------------------------------------------- words and numbers
 
-    def _graded(self, written: str, read: Callable[[str], int]) -> Graded:
+    def _graded(self, written: str, read: Callable[[str], int]) -> ReadGraded:
         language = self._language
         first, _, rest = written.partition(language.opening)
         parts = [first, *rest.removesuffix(language.closing).split(language.between)] if rest else [first]
-        return Graded(tuple(None if p == language.dash else read(p) for p in parts))
+        return ReadGraded(tuple(None if p == language.dash else read(p) for p in parts))
 
-    def _within(self, token: str) -> Graded:
+    def _within(self, token: str) -> ReadGraded:
         """The graded number in a stretch of words."""
         (found,) = self._numbers.findall(token)
         return self._graded(found, int)
 
-    def NUMBER(self, token: Token) -> Graded:
+    def NUMBER(self, token: Token) -> ReadGraded:
         return self._graded(token, int)
 
-    def INSET(self, token: Token) -> Graded:
+    def INSET(self, token: Token) -> ReadGraded:
         return self._within(token)
 
-    def ONE_MM(self, token: Token) -> Graded:
+    def ONE_MM(self, token: Token) -> ReadGraded:
         return self._within(token)
 
-    def EDGE_STS(self, token: Token) -> Graded:
+    def EDGE_STS(self, token: Token) -> ReadGraded:
         return self._within(token)
 
-    def AT_ROWS(self, token: Token) -> Rows:
-        return Rows(tuple(self._graded(row, int) for row in self._numbers.findall(token)))
+    def AT_ROWS(self, token: Token) -> ReadRows:
+        return ReadRows(tuple(self._graded(row, int) for row in self._numbers.findall(token)))
 
-    def ORDINAL(self, token: Token) -> Graded:
+    def ORDINAL(self, token: Token) -> ReadGraded:
         return self._graded(token, _figure)
 
     def NTH(self, token: Token) -> int:
         return _figure(token)
 
-    def NEEDLE(self, token: Token) -> Graded:
+    def NEEDLE(self, token: Token) -> ReadGraded:
         return self._graded(token, self._needle)
 
     def _needle(self, name: str) -> int:
         side: Side = "left" if self._language.left in name.split(" ") else "right"
         return slot(side, _figure(name))
 
-    def CARRIAGE(self, token: Token) -> Graded:
+    def CARRIAGE(self, token: Token) -> ReadGraded:
         return self._graded(token, self._language.carriage.index)
 
     def NAME(self, token: Token) -> str:

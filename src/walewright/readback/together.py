@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 
 from walewright.readback.hands import Contradiction
-from walewright.readback.sentences import Graded, Phrase
+from walewright.readback.sentences import ReadGraded, ReadPhrase
 
 _FIRST = (
     ("wrap_held",),
@@ -28,15 +28,15 @@ class Shapings:
     end: int | None
     start: int
     stop: int
-    tracks: list[tuple[str, list[Phrase]]] = field(default_factory=list)
+    tracks: list[tuple[str, list[ReadPhrase]]] = field(default_factory=list)
 
-    def in_rows(self, size: int) -> Iterator[Phrase]:
+    def in_rows(self, size: int) -> Iterator[ReadPhrase]:
         """What is done, row by row. Raises `Contradiction` where a track does not count the rows named."""
         if self.begin is None or self.end is None:
             if any(phrases for _, phrases in self.tracks):
                 raise Contradiction("contradiction/work-without-rows")
             return
-        todo: list[tuple[int, int, int, Phrase]] = []
+        todo: list[tuple[int, int, int, ReadPhrase]] = []
         for number, (title, phrases) in enumerate(self.tracks):
             at = self.begin
             for phrase in phrases:
@@ -49,23 +49,23 @@ class Shapings:
             if phrases and at != self.end:
                 raise Contradiction("contradiction/rows-of-track", track=title, rows=at - self.begin, wanted=self.end - self.begin)
         at = self.begin
-        yield Phrase("reads", (Graded((at,)),))
+        yield ReadPhrase("reads", (ReadGraded((at,)),))
         for row, _, _, phrase in sorted(todo, key=lambda t: t[:3]):
             if row > at:
-                yield Phrase("knit_rows", (Graded((row - at,)),))
+                yield ReadPhrase("knit_rows", (ReadGraded((row - at,)),))
                 at = row
             yield phrase
         if self.end < at:
             raise Contradiction("contradiction/counter-goes-back", begin=self.begin, end=self.end)
         if self.end > at:
-            yield Phrase("knit_rows", (Graded((self.end - at,)),))
+            yield ReadPhrase("knit_rows", (ReadGraded((self.end - at,)),))
 
 
-def _rows(phrase: Phrase, size: int) -> int:
+def _rows(phrase: ReadPhrase, size: int) -> int:
     (rows,) = phrase.arguments
-    assert isinstance(rows, Graded)
+    assert isinstance(rows, ReadGraded)
     return rows.of(size) or 0
 
 
-def _rank(phrase: Phrase) -> int:
+def _rank(phrase: ReadPhrase) -> int:
     return next((rank for rank, kinds in enumerate(_FIRST) if phrase.kind in kinds), len(_FIRST))

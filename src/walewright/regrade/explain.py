@@ -14,7 +14,7 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from walewright.design.model.regrading import GivenKind
-from walewright.regrade.line import Line, lines
+from walewright.regrade.line import TrialLine, lines
 from walewright.regrade.trials import Trials
 from walewright.report.model import Diagnostic, Severity, diagnosed, has_errors
 from walewright.report.said import said
@@ -131,12 +131,12 @@ def _own(cause: Cause, source: Edition) -> str:
     return source.machine.words
 
 
-def _limit(cause: Cause, source: Edition, trials: Trials) -> tuple[Line, str, str] | None:
+def _limit(cause: Cause, source: Edition, trials: Trials) -> tuple[TrialLine, str, str] | None:
     """(line, the last text that works, the next one, which does not); None where none is found with the work that is left."""
     for line in lines(cause.kind, cause.name, cause.text, source):
         good, bad = 0, line.last
 
-        def tried(at: int, line: Line = line) -> Changes:
+        def tried(at: int, line: TrialLine = line) -> Changes:
             return _with(cause, line, line.texts[at])
 
         if not trials.more:
@@ -160,7 +160,7 @@ def _limit(cause: Cause, source: Edition, trials: Trials) -> tuple[Line, str, st
     return None
 
 
-def _with(cause: Cause, line: Line, text: str) -> Changes:
+def _with(cause: Cause, line: TrialLine, text: str) -> Changes:
     """The changes with another text in place of the cause's: a swatch is tried as the tension that it says."""
     if line.kind == cause.kind:
         return cause.kept.with_text(cause.kind, cause.typed, text)

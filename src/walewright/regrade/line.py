@@ -21,7 +21,7 @@ STEPS = 64
 
 
 @dataclass(frozen=True, slots=True)
-class Line:
+class TrialLine:
     """What can be tried of one thing given: `at(0)` is the source's own, `at(last)` the given one. `rises`: the given value is the
     larger one."""
 
@@ -35,7 +35,7 @@ class Line:
         return len(self.texts) - 1
 
 
-def lines(kind: GivenKind, name: str, text: str, source: Edition) -> Iterator[Line]:
+def lines(kind: GivenKind, name: str, text: str, source: Edition) -> Iterator[TrialLine]:
     """The ways there are, the likeliest first; none where nothing lies between, as between two yarns. `name` is the source's."""
     if kind == "measure":
         row = next((m for m in source.measurements if m.name == name), None)
@@ -54,14 +54,14 @@ def lines(kind: GivenKind, name: str, text: str, source: Edition) -> Iterator[Li
         yield from _needles(text, source)
 
 
-def _between(kind: GivenKind, name: str, own: float, cm: float, text: str) -> Line:
+def _between(kind: GivenKind, name: str, own: float, cm: float, text: str) -> TrialLine:
     """Half centimetres between two lengths, both ends as they are."""
     low, high = min(own, cm), max(own, cm)
     first, last = math.floor(low / STEP_CM) + 1, math.ceil(high / STEP_CM) - 1
     inner = [f"{n * STEP_CM:g} cm" for n in range(first, last + 1)]
     if cm < own:
         inner.reverse()
-    return Line(kind, name, (f"{own:g} cm", *inner, text), cm > own)
+    return TrialLine(kind, name, (f"{own:g} cm", *inner, text), cm > own)
 
 
 def _tension(kind: str, text: str) -> tuple[float, float] | None:
@@ -75,15 +75,15 @@ def _tension(kind: str, text: str) -> tuple[float, float] | None:
     return swatch.stitches.value / swatch.width.value * 10, swatch.rows.value / swatch.height.value * 10
 
 
-def _tensions(fabric: Fabric, wanted: tuple[float, float]) -> Line:
+def _tensions(fabric: Fabric, wanted: tuple[float, float]) -> TrialLine:
     own = (fabric.stitches_per_cm * 10, fabric.rows_per_cm * 10)
     between = [tuple(a + (b - a) * n / STEPS for a, b in zip(own, wanted, strict=True)) for n in range(1, STEPS)]
     texts = [f"{stitches:.1f} st {rows:.1f} rows" for stitches, rows in between]
     ends = f"{wanted[0]:.10g} st {wanted[1]:.10g} rows"
-    return Line("tension", fabric.name, (fabric.tension_words, *dict.fromkeys(texts), ends), wanted[0] > own[0])
+    return TrialLine("tension", fabric.name, (fabric.tension_words, *dict.fromkeys(texts), ends), wanted[0] > own[0])
 
 
-def _needles(text: str, source: Edition) -> Iterator[Line]:
+def _needles(text: str, source: Edition) -> Iterator[TrialLine]:
     """Beds with more needles than the given one, up to the source's."""
     read = read_bed(text)
     if read is None:
@@ -93,7 +93,7 @@ def _needles(text: str, source: Edition) -> Iterator[Line]:
     if needles is not None and needles < source.machine.needles and needles % 2 == 0:
         counts = range(source.machine.needles, needles, -2)
         named = [read.name] if read.name else []
-        yield Line("bed", "", (*(", ".join((*named, *others, f"needles={n}")) for n in counts), text), False)
+        yield TrialLine("bed", "", (*(", ".join((*named, *others, f"needles={n}")) for n in counts), text), False)
 
 
 def _values(fact: syntax.MachineFact) -> str:

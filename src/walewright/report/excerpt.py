@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from walewright.report.columns import WIDEST, harmless, named, shown, width
 from walewright.report.model import Diagnostic, Label, Severity
 from walewright.report.paint import Paint
-from walewright.report.places import Place, Source
+from walewright.report.places import Source, TextPlace
 
 PRIMARY, FURTHER = "^", "-"
 CUT = "…"
@@ -72,7 +72,7 @@ def _mark(label: Label, said: str, text: Source, primary: bool) -> MarkedText:
     words = harmless(said)
     if end.line > start.line:
         words = f"{words} (to line {end.line})".strip()
-        end = Place(start.line, len(text.line(start.line)) + 1)
+        end = TextPlace(start.line, len(text.line(start.line)) + 1)
     # An empty place, such as the end of a line, gets a mark of one column.
     return MarkedText(start.line, start.column, max(end.column, start.column + 1), words, primary)
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 
 @dataclass(frozen=True, slots=True)
-class Place:
+class TextPlace:
     line: int
     column: int
 
@@ -19,13 +19,13 @@ class Source:
     text: str
     starts: tuple[int, ...]
 
-    def place(self, offset: int) -> Place:
+    def place(self, offset: int) -> TextPlace:
         """Line and column of an offset. Behind a text that ends with a line break is the end of its last line."""
         offset = min(max(offset, 0), len(self.text))
         if offset == len(self.text) and self.text.endswith("\n") and offset:
             offset -= 1
         line = bisect_right(self.starts, offset)
-        return Place(line, offset - self.starts[line - 1] + 1)
+        return TextPlace(line, offset - self.starts[line - 1] + 1)
 
     def line(self, number: int) -> str:
         """The text of a line, counted from 1, without its line break."""

@@ -13,7 +13,7 @@ from walewright.figures.chart_drawing import Centre
 from walewright.figures.measures import name_of
 from walewright.guide.numbers import listed, ordinal, sentence
 from walewright.knit.operations import needle
-from walewright.sheet.model import Cell, Row, RowGroup, SizeTable
+from walewright.sheet.model import Row, RowGroup, SizesTable, TableCell
 from walewright.solve.model import Counts
 
 
@@ -60,7 +60,7 @@ def centres(chart: Chart, found: tuple[ChartUse, ...]) -> tuple[Centre, ...]:
     return tuple(Centre(column, "centre mark" if len(lines) == 1 else "") for column in sorted(lines))
 
 
-def places(chart: Chart, found: tuple[ChartUse, ...], sizes: tuple[str, ...]) -> SizeTable | None:
+def places(chart: Chart, found: tuple[ChartUse, ...], sizes: tuple[str, ...]) -> SizesTable | None:
     """The table, one group a place; pieces that are alike share one. None when the chart is not worked."""
     names = _names(found)
     if len({tuple(_across(chart, use)) for use in found}) == 1 and len({tuple(_up(use)) for use in found}) > 1:
@@ -68,7 +68,7 @@ def places(chart: Chart, found: tuple[ChartUse, ...], sizes: tuple[str, ...]) ->
         made = [*_groups(names, [tuple(_up(use)) for use in found]), RowGroup("Across, each time", tuple(_across(chart, found[0])))]
     else:
         made = list(_groups(names, [(*_up(use), *_across(chart, use)) for use in found]))
-    return SizeTable("Where the chart lies", sizes, tuple(made), "On the bed") if made else None
+    return SizesTable("Where the chart lies", sizes, tuple(made), "On the bed") if made else None
 
 
 def _names(found: tuple[ChartUse, ...]) -> list[str]:
@@ -90,7 +90,7 @@ def _groups(names: list[str], rows: list[tuple[Row, ...]]) -> Iterator[RowGroup]
 
 
 def _row(use: ChartUse, label: str, told: Callable[[SizedPiece, SizedChart], str], note: str = "") -> Row:
-    return Row(label, tuple(Cell(told(*at) if at is not None else "–") for at in use.sized), note=note)
+    return Row(label, tuple(TableCell(told(*at) if at is not None else "–") for at in use.sized), note=note)
 
 
 def _up(use: ChartUse) -> Iterator[Row]:

@@ -5,9 +5,9 @@ from __future__ import annotations
 from walewright.guide.english.measure_words import measure_words
 from walewright.guide.numbers import CM_PER_INCH, sentence
 from walewright.proof.model import JoinProof, PieceProof, Proof, SizeProof
-from walewright.sheet.model import Cell, Checked, Row, RowGroup, SizeTable
+from walewright.sheet.model import Checked, Row, RowGroup, SizesTable, TableCell
 
-ABSENT = Cell("–")
+ABSENT = TableCell("–")
 
 
 def checked(proof: Proof, units: str) -> Checked:
@@ -48,7 +48,7 @@ def _piece(size: SizeProof, name: str) -> PieceProof | None:
     return next((p for p in size.pieces if p.name == name), None)
 
 
-def _piece_table(proof: Proof, name: str, sizes: tuple[str, ...], units: str) -> SizeTable:
+def _piece_table(proof: Proof, name: str, sizes: tuple[str, ...], units: str) -> SizesTable:
     pieces = [_piece(s, name) for s in proof.sizes]
     keys = dict.fromkeys(m.key for p in pieces if p for m in p.measures)
     rows = []
@@ -59,31 +59,34 @@ def _piece_table(proof: Proof, name: str, sizes: tuple[str, ...], units: str) ->
             if measure is None:
                 cells.append(ABSENT)
             else:
-                cells.append(Cell(_length(measure.knitted_cm, units), _length(measure.wanted_cm, units)))
+                cells.append(TableCell(_length(measure.knitted_cm, units), _length(measure.wanted_cm, units)))
         rows.append(Row(sentence(measure_words(key)), tuple(cells)))
     unit = "inches" if units == "in" else "cm"
-    return SizeTable(f"{sentence(name)}: knitted, and wanted in small type, in {unit}", sizes, (RowGroup("", tuple(rows)),))
+    return SizesTable(f"{sentence(name)}: knitted, and wanted in small type, in {unit}", sizes, (RowGroup("", tuple(rows)),))
 
 
-def _whole_table(proof: Proof, sizes: tuple[str, ...], units: str) -> SizeTable:
+def _whole_table(proof: Proof, sizes: tuple[str, ...], units: str) -> SizesTable:
     bed = (
         Row("Outermost needles", tuple(_needles(s) for s in proof.sizes)),
-        Row("Most stitches on the bed", tuple(Cell(str(max((p.most_stitches for p in s.pieces), default=0))) for s in proof.sizes)),
-        Row("Loops", tuple(Cell(_thousands(s.loops)) for s in proof.sizes)),
-        Row("Words read back", tuple(Cell("yes" if s.read_back else "no") for s in proof.sizes)),
+        Row(
+            "Most stitches on the bed",
+            tuple(TableCell(str(max((p.most_stitches for p in s.pieces), default=0))) for s in proof.sizes),
+        ),
+        Row("Loops", tuple(TableCell(_thousands(s.loops)) for s in proof.sizes)),
+        Row("Words read back", tuple(TableCell("yes" if s.read_back else "no") for s in proof.sizes)),
     )
     groups = [RowGroup("On the bed", bed)]
     joins = dict.fromkeys(j.join for s in proof.sizes for j in s.joins)
     if joins:
         groups.append(RowGroup("Seams: one side, and the other in small type", tuple(_seam(proof, join, units) for join in joins)))
-    return SizeTable("The whole garment", sizes, tuple(groups))
+    return SizesTable("The whole garment", sizes, tuple(groups))
 
 
-def _needles(size: SizeProof) -> Cell:
+def _needles(size: SizeProof) -> TableCell:
     if not size.pieces:
         return ABSENT
     widest = max(size.pieces, key=lambda p: p.most_stitches)
-    return Cell(widest.first_needle, widest.last_needle)
+    return TableCell(widest.first_needle, widest.last_needle)
 
 
 def _seam(proof: Proof, join: int, units: str) -> Row:
@@ -97,10 +100,10 @@ def _seam(proof: Proof, join: int, units: str) -> Row:
     )
 
 
-def _sides(join: JoinProof, in_rows: bool, units: str) -> Cell:
+def _sides(join: JoinProof, in_rows: bool, units: str) -> TableCell:
     if in_rows:
-        return Cell(str(join.one_rows), str(join.other_rows))
-    return Cell(_length(join.one_cm, units), _length(join.other_cm, units))
+        return TableCell(str(join.one_rows), str(join.other_rows))
+    return TableCell(_length(join.one_cm, units), _length(join.other_cm, units))
 
 
 def _length(value_cm: float, units: str) -> str:

@@ -18,7 +18,7 @@ from walewright.sheet.checked import checked
 from walewright.sheet.finished import size_notes, size_table
 from walewright.sheet.handwork import handwork
 from walewright.sheet.legends import legend
-from walewright.sheet.model import ChartPart, Fact, PageOptions, Part, Sheet
+from walewright.sheet.model import ChartPart, Fact, PageOptions, Sheet, SheetPart
 from walewright.sheet.parts import Drawings, parts
 from walewright.solve.model import Counts
 from walewright.write.model import Abbreviation, Instructions
@@ -100,7 +100,7 @@ def _cover_facts(design: Design, difficulty: str) -> tuple[Fact, ...]:
 
 
 def _contents(
-    design: Design, sections: tuple[Part, ...], instructions: Instructions, charted: tuple[ChartPart, ...]
+    design: Design, sections: tuple[SheetPart, ...], instructions: Instructions, charted: tuple[ChartPart, ...]
 ) -> tuple[tuple[str, str], ...]:
     # An edging is found behind its piece, and what is joined before a link beside it.
     named = {p.name for p in design.pieces} | {b.name for b in design.bands}

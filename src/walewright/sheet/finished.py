@@ -9,19 +9,19 @@ from walewright.figures.measures import MeasuredPiece, name_of
 from walewright.fit.model import Fit
 from walewright.guide.numbers import cm, inches, length, listed, sentence, unit
 from walewright.sheet import fitting
-from walewright.sheet.model import Cell, Row, RowGroup, SizeTable
+from walewright.sheet.model import Row, RowGroup, SizesTable, TableCell
 
 FinishedMeasure = tuple[str, str, tuple[float, ...]]
 """(piece, what, cm in each size)"""
 
 
-def size_table(design: Design, pieces: tuple[MeasuredPiece, ...], fit: Fit | None, units: str) -> SizeTable:
+def size_table(design: Design, pieces: tuple[MeasuredPiece, ...], fit: Fit | None, units: str) -> SizesTable:
     """To fit, from the source's size rows so marked; finished, from the knitted garment; ease, where both are known."""
     to_fit = tuple(Row(sentence(m.name), _cells(m.values, units)) for m in design.measurements if m.to_fit)
     finished = tuple(Row(label, _cells(values, units)) for label, values in _finished(pieces, fit))
     between = tuple(Row(label, _cells(values, units)) for label, values in (fitting.eases(fit) if fit is not None else ()))
     named = (("To fit", to_fit), ("Finished", finished), ("Ease: finished less body", between))
-    return SizeTable(f"Sizes in {unit(units)}", design.sizes, tuple(RowGroup(title, rows) for title, rows in named if rows))
+    return SizesTable(f"Sizes in {unit(units)}", design.sizes, tuple(RowGroup(title, rows) for title, rows in named if rows))
 
 
 def size_notes(design: Design, fit: Fit | None, units: str) -> tuple[str, ...]:
@@ -45,8 +45,8 @@ def seam_note(design: Design, units: str) -> str:
     return f"{note} A sewn seam takes one stitch of each side into it: about {told} in all."
 
 
-def _cells(values: tuple[float, ...], units: str) -> tuple[Cell, ...]:
-    return tuple(Cell(*length(v, units)) for v in values)
+def _cells(values: tuple[float, ...], units: str) -> tuple[TableCell, ...]:
+    return tuple(TableCell(*length(v, units)) for v in values)
 
 
 # ----------------------------------------------------------------- rows of the table

@@ -7,7 +7,7 @@ import itertools
 import re
 from collections.abc import Iterable, Iterator
 
-from walewright.design.model import Chart, Design, EdgeName, Edging, Join
+from walewright.design.model import Chart, Design, EdgeJoin, EdgeName, Edging
 from walewright.figures.hands import TECHNIQUES, Technique
 from walewright.figures.hands.scene import Scene
 from walewright.figures.measures import name_of
@@ -69,7 +69,7 @@ def features(design: Design, section: Section) -> Iterator[str]:
 LAST = ("end", "shoulder")
 
 
-def _of_join(design: Design, join: Join) -> Iterator[str]:
+def _of_join(design: Design, join: EdgeJoin) -> Iterator[str]:
     """How it is put together; of what is sewn, what lies against what."""
     edges = (*join.one, *join.other)
     if join.way == "sewn" and all(_waits(design, e) for e in edges):

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from walewright.figures.measures import Measure, MeasuredPiece, name_of
+from walewright.figures.measures import DrawnMeasure, MeasuredPiece, name_of
 from walewright.figures.schematic import labels, lettered
 from walewright.guide.numbers import cm, inches
-from walewright.sheet.model import Cell, Row, RowGroup, SizeTable
+from walewright.sheet.model import Row, RowGroup, SizesTable, TableCell
 
 
-def legend(piece: MeasuredPiece, sizes: tuple[str, ...], units: str) -> SizeTable | None:
+def legend(piece: MeasuredPiece, sizes: tuple[str, ...], units: str) -> SizesTable | None:
     """The figures of the letters, or None where the drawing carries them itself."""
     if not lettered(piece, sizes):
         return None
@@ -17,21 +17,21 @@ def legend(piece: MeasuredPiece, sizes: tuple[str, ...], units: str) -> SizeTabl
         for (key,), m in zip(labels(piece, sizes, units), piece.measures, strict=True)
     )
     on_bed = (
-        Row("Most stitches", tuple(Cell(str(s.widest)) for s in piece.sized)),
-        Row("Rows in all", tuple(Cell(str(s.counter(s.rows))) for s in piece.sized)),
+        Row("Most stitches", tuple(TableCell(str(s.widest)) for s in piece.sized)),
+        Row("Rows in all", tuple(TableCell(str(s.counter(s.rows))) for s in piece.sized)),
     )
     unit = {"cm": "centimetres", "in": "inches", "both": "centimetres and inches"}[units]
     caption = f"Measurements of the {name_of(piece.piece.name)} in {unit}; stitches and rows in small type"
-    return SizeTable(caption, sizes, (RowGroup("", (*rows, *on_bed)),))
+    return SizesTable(caption, sizes, (RowGroup("", (*rows, *on_bed)),))
 
 
-def _unit_note(measure: Measure) -> str:
+def _unit_note(measure: DrawnMeasure) -> str:
     return {"st": "st", "rows": "rows", "": ""}[measure.unit]
 
 
-def _cell(measure: Measure, size: int, units: str) -> Cell:
+def _cell(measure: DrawnMeasure, size: int, units: str) -> TableCell:
     value = measure.values[size]
     under = [str(measure.counts[size])] if measure.counts else []
     if units == "both":
         under.insert(0, f"{inches(value)}″")
-    return Cell(inches(value) if units == "in" else cm(value), " · ".join(under))
+    return TableCell(inches(value) if units == "in" else cm(value), " · ".join(under))

@@ -28,7 +28,7 @@ class PageOptions:
 
 
 @dataclass(frozen=True, slots=True)
-class Cell:
+class TableCell:
     """One size's figure, and a smaller one beneath it where two are compared."""
 
     text: str
@@ -40,7 +40,7 @@ class Row:
     """`key` is a legend's letter or empty; `note` is small print after the label; `cells` run in the order of the sizes."""
 
     label: str
-    cells: tuple[Cell, ...]
+    cells: tuple[TableCell, ...]
     key: str = ""
     note: str = ""
 
@@ -59,7 +59,7 @@ class RowGroup:
 
 
 @dataclass(frozen=True, slots=True)
-class SizeTable:
+class SizesTable:
     """A table with one column a size."""
 
     caption: str
@@ -95,7 +95,7 @@ class HowTo:
 
 
 @dataclass(frozen=True, slots=True)
-class Line:
+class StepLine:
     """One line of the steps. `boxes` tick boxes stand before it (one a copy; none before a line that only checks).
     `row` is the counter, `side` "left" | "right" | "". A counter too long for its column, and not said in the line anyway, stands
     beneath in `below`. `sizes` names the sizes where not all work it."""
@@ -128,12 +128,12 @@ class Stage:
 
     title: str
     only: str
-    lines: tuple[Line, ...]
+    lines: tuple[StepLine, ...]
     rows: tuple[RowLine, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
-class Part:
+class SheetPart:
     """A piece, edging or band: one section of the pages. `short`: it is kept on one page. `counted`: some of its lines
     state the row counter or the carriage side; `wide`: graded counter readings stand in the column."""
 
@@ -143,7 +143,7 @@ class Part:
     details: tuple[Fact, ...]
     """Facts with long figures, which stand beneath the drawing."""
     drawing: Drawing | None
-    legend: SizeTable | None
+    legend: SizesTable | None
     stages: tuple[Stage, ...]
     short: bool
     counted: bool
@@ -186,7 +186,7 @@ class ChartPart:
     map: Drawing | None
     sheets: tuple[ChartSheet, ...]
     key: tuple[KeyRow, ...]
-    places: SizeTable | None
+    places: SizesTable | None
     picture: Drawing | None
     picture_note: str
 
@@ -215,7 +215,7 @@ class Tension:
 class Regrade:
     """What can be given in place of the source's own: measurements a size, everything else, and words about it."""
 
-    measures: SizeTable | None
+    measures: SizesTable | None
     others: ListTable
     lines: tuple[str, ...]
 
@@ -225,8 +225,8 @@ class Checked:
     """How the pattern was checked: the words, wanted against knitted of every piece, and one table over all."""
 
     lines: tuple[str, ...]
-    pieces: tuple[SizeTable, ...]
-    whole: SizeTable
+    pieces: tuple[SizesTable, ...]
+    whole: SizesTable
 
 
 @dataclass(frozen=True, slots=True)
@@ -245,9 +245,9 @@ class Sheet:
     cover: Drawing
     contents: tuple[tuple[str, str], ...]
     """(anchor, title) of every section after the cover."""
-    sizes: SizeTable
+    sizes: SizesTable
     size_notes: tuple[str, ...]
-    materials: SizeTable
+    materials: SizesTable
     materials_notes: tuple[str, ...]
     tools: tuple[str, ...]
     tensions: tuple[Tension, ...]
@@ -258,7 +258,7 @@ class Sheet:
     example: str
     """The sizes as they stand in brackets, or "" for a single size."""
     abbreviations: tuple[tuple[str, str], ...]
-    parts: tuple[Part, ...]
+    parts: tuple[SheetPart, ...]
     trouble: tuple[Advice, ...]
     safety: Advice
     children: Advice | None

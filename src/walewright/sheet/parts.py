@@ -12,12 +12,12 @@ from walewright.figures.model import Drawing
 from walewright.proof.model import Proof
 from walewright.sheet.facts import long_loops, section_facts
 from walewright.sheet.handwork import by_hand
-from walewright.sheet.model import Fact, Line, Part, RowLine, SizeTable, Stage
+from walewright.sheet.model import Fact, RowLine, SheetPart, SizesTable, Stage, StepLine
 from walewright.sheet.unbroken import longest
 from walewright.solve.model import Counts
 from walewright.write.model import Instructions, Paragraph, Run, Section, Sentence
 
-Drawings = dict[str, tuple[Drawing, SizeTable | None]]
+Drawings = dict[str, tuple[Drawing, SizesTable | None]]
 """Piece name -> its schematic and legend."""
 
 
@@ -33,7 +33,7 @@ BESIDE = 20
 
 def parts(
     design: Design, counts: Counts, instructions: Instructions, proof: Proof, drawings: Drawings, units: str
-) -> tuple[Part, ...]:
+) -> tuple[SheetPart, ...]:
     """One part a section, in the order of work."""
     made = []
     for section in instructions.sections:
@@ -51,11 +51,11 @@ def _part(
     anchor: str,
     facts: tuple[Fact, ...],
     drawing: Drawing | None,
-    legend: SizeTable | None,
+    legend: SizesTable | None,
     links: tuple[tuple[str, str], ...],
-) -> Part:
+) -> SheetPart:
     stages = _stages(section, sizes)
-    return Part(
+    return SheetPart(
         anchor=anchor,
         title=name_of(section.title),
         facts=tuple(f for f in facts if drawing is None or longest(f.figures) <= BESIDE),
@@ -79,7 +79,7 @@ def _anchor(name: str) -> str:
     return "part-" + re.sub(r"[^A-Za-z0-9_]+", "-", name)
 
 
-def _schematic_fact(drawing: Drawing | None, legend: SizeTable | None, units: str) -> tuple[Fact, ...]:
+def _schematic_fact(drawing: Drawing | None, legend: SizesTable | None, units: str) -> tuple[Fact, ...]:
     # A legend names the unit itself; "both" stands with its units on the drawing.
     if drawing is None or legend is not None or units == "both":
         return ()
@@ -115,13 +115,13 @@ def _row_line(sentence: Sentence, copies: int) -> RowLine:
     return RowLine(row, what, stitches, copies)
 
 
-def _line(sentence: Sentence, copies: int, sizes: tuple[str, ...], named: bool) -> Line:
+def _line(sentence: Sentence, copies: int, sizes: tuple[str, ...], named: bool) -> StepLine:
     some = len(sentence.sizes) < len(sizes) and not named
     fits = len(sentence.row) <= COLUMN
     # What the line says itself need not be said beneath it.
     said = fits or not sentence.row or sentence.row_said
     below = "" if said else f"RC {sentence.row}"
-    return Line(
+    return StepLine(
         pieces=tuple(_stretches(sentence.runs)),
         boxes=0 if sentence.check else copies,
         row=sentence.row if fits else "",

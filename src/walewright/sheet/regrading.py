@@ -8,7 +8,7 @@ from walewright.design.model import Design, Edition, Fabric, Given, Measurement
 from walewright.design.model.regrading import GivenKind
 from walewright.figures.measures import name_of
 from walewright.guide.numbers import graded, length, sentence
-from walewright.sheet.model import Cell, ListTable, Regrade, Row, RowGroup, SizeTable
+from walewright.sheet.model import ListTable, Regrade, Row, RowGroup, SizesTable, TableCell
 from walewright.sheet.supplies import stitch_words
 
 WHAT: Mapping[GivenKind, str] = {
@@ -66,7 +66,7 @@ def to_regrade(design: Design, units: str) -> Regrade:
     source = source_of(design)
     caption = "Measurements (--measure), in the source"
     rows = tuple(_measure(m, units) for m in source.measurements)
-    measures = SizeTable(f"{caption}, {_unit(units)}", design.sizes, (RowGroup("", rows),)) if rows else None
+    measures = SizesTable(f"{caption}, {_unit(units)}", design.sizes, (RowGroup("", rows),)) if rows else None
     others = ListTable("Everything else", ("What", "Option", "In the source"), tuple(_others(source)))
     return Regrade(measures, others, tuple(_lines(source, design.file.rpartition("/")[2])))
 
@@ -77,7 +77,7 @@ def _unit(units: str) -> str:
 
 def _measure(row: Measurement, units: str) -> Row:
     about = row.about + (", to fit" if row.about and row.to_fit else "to fit" if row.to_fit else "")
-    return Row(sentence(row.name), tuple(Cell(*length(v, units)) for v in row.values), note=about)
+    return Row(sentence(row.name), tuple(TableCell(*length(v, units)) for v in row.values), note=about)
 
 
 def _others(source: Edition) -> Iterator[tuple[str, str, str]]:

@@ -12,22 +12,22 @@ from walewright.guide.english.fabric_words import basis_words, dial_words
 from walewright.guide.model import Advice
 from walewright.guide.numbers import CM_PER_INCH, cm, figure, graded, listed, metres, ordinal, sentence, whole_grams, words
 from walewright.proof.model import Proof
-from walewright.sheet.model import Cell, Fact, Row, RowGroup, SizeTable, Tension
+from walewright.sheet.model import Fact, Row, RowGroup, SizesTable, TableCell, Tension
 from walewright.solve.model import Counts
 
 
-def yarn_table(design: Design, proof: Proof) -> SizeTable:
+def yarn_table(design: Design, proof: Proof) -> SizesTable:
     """Balls, metres and grams of each yarn a size, and what the grams are for."""
     groups = []
     for yarn in design.yarns:
         uses = [next((u for u in size.yarn if (u.yarn, u.kind) == (yarn.name, "yarn")), None) for size in proof.sizes]
         parts = [whole_grams(u.garment_grams, u.swatch_grams, u.reserve_grams) if u else None for u in uses]
         rows = (
-            Row("Balls to buy", tuple(Cell(str(u.balls) if u else "–") for u in uses)),
-            Row("Metres", tuple(Cell(str(math.ceil(u.metres - 1e-9)) if u else "–") for u in uses)),
-            Row("Grams in all", tuple(Cell(str(part[-1]) if part else "–") for part in parts)),
+            Row("Balls to buy", tuple(TableCell(str(u.balls) if u else "–") for u in uses)),
+            Row("Metres", tuple(TableCell(str(math.ceil(u.metres - 1e-9)) if u else "–") for u in uses)),
+            Row("Grams in all", tuple(TableCell(str(part[-1]) if part else "–") for part in parts)),
             *(
-                Row(f"Grams {what}", tuple(Cell(str(part[at]) if part else "–") for part in parts))
+                Row(f"Grams {what}", tuple(TableCell(str(part[at]) if part else "–") for part in parts))
                 for at, what in enumerate(("for the garment", "for swatches", "in reserve"))
             ),
         )
@@ -36,7 +36,7 @@ def yarn_table(design: Design, proof: Proof) -> SizeTable:
     helpers = tuple(_helpers(proof))
     if helpers:
         groups.append(RowGroup("That comes away again, metres", helpers))
-    return SizeTable("Yarn for each size", design.sizes, tuple(groups))
+    return SizesTable("Yarn for each size", design.sizes, tuple(groups))
 
 
 def _helpers(proof: Proof) -> Iterator[Row]:
@@ -44,7 +44,7 @@ def _helpers(proof: Proof) -> Iterator[Row]:
     for kind, label in (("waste", "Waste yarn"), ("ravel", "Ravel cord")):
         uses = [sum(u.metres for u in size.yarn if u.kind == kind) for size in proof.sizes]
         if any(uses):
-            yield Row(label, tuple(Cell(metres(m)) for m in uses))
+            yield Row(label, tuple(TableCell(metres(m)) for m in uses))
 
 
 def yarn_notes(proof: Proof) -> tuple[str, ...]:

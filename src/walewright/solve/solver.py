@@ -7,7 +7,7 @@ from dataclasses import replace
 from functools import cache
 
 from walewright.counted.model import SizedGarment, SizedPiece
-from walewright.design.model import Design, Join
+from walewright.design.model import Design, EdgeJoin
 from walewright.glue.model import Glued
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Said, said
@@ -122,7 +122,7 @@ def _attempted(design: Design, glued: Glued, coupling: Coupling, glue: Glue) -> 
     return counts, (*told, *let_go(design, graded, _values(answers), coupling)), True
 
 
-def programme_of(design: Design, matched: Sequence[Join] = ()) -> tuple[Programme, dict[str, tuple[PieceTerms, ...]]]:
+def programme_of(design: Design, matched: Sequence[EdgeJoin] = ()) -> tuple[Programme, dict[str, tuple[PieceTerms, ...]]]:
     """The integer programme of a design, and each piece's numbers in it, per size; without the joins that are `matched` by
     free levels."""
     draft = Draft()

@@ -8,20 +8,20 @@ from itertools import pairwise
 
 from walewright.source import syntax
 from walewright.source.grammar import HEADERS
-from walewright.source.layout import Line
+from walewright.source.layout import SourceLine
 
 BLOCK_INDENT = 4
 """Columns that a line of a block is indented when it is written anew."""
 
 BLOCKS = (
-    syntax.Pattern,
+    syntax.PatternBlock,
     syntax.Sizes,
-    syntax.Machine,
-    syntax.Fabric,
-    syntax.Chart,
-    syntax.Piece,
-    syntax.Opening,
-    syntax.Shape,
+    syntax.MachineBlock,
+    syntax.FabricBlock,
+    syntax.ChartBlock,
+    syntax.PieceBlock,
+    syntax.OpeningLine,
+    syntax.ShapeBlock,
     syntax.MakingUp,
 )
 """Statements with a block."""
@@ -30,15 +30,15 @@ _HEADER_WORDS = frozenset(word for headers in HEADERS.values() for word in heade
 
 
 @dataclass(frozen=True, slots=True)
-class Entry:
+class BlockEntry:
     """A statement on its line. `depth` is how many blocks it stands in: 0 at the left margin."""
 
     statement: syntax.Statement
-    line: Line
+    line: SourceLine
     depth: int
 
 
-def assembled(entries: Sequence[Entry], depth: int = 0) -> tuple[syntax.Statement, ...]:
+def assembled(entries: Sequence[BlockEntry], depth: int = 0) -> tuple[syntax.Statement, ...]:
     """The statements at that depth, each with its block. A block whose first line is broken stays as broken lines."""
     heads = [n for n, entry in enumerate(entries) if entry.depth == depth]
     statements: list[syntax.Statement] = []
@@ -53,11 +53,11 @@ def assembled(entries: Sequence[Entry], depth: int = 0) -> tuple[syntax.Statemen
     return tuple(statements)
 
 
-def _left_as_it_is(entry: Entry, depth: int) -> syntax.Broken:
+def _left_as_it_is(entry: BlockEntry, depth: int) -> syntax.Broken:
     return syntax.Broken(" " * BLOCK_INDENT * depth + entry.line.content, span=entry.statement.span)
 
 
-def placed(lines: Iterable[Line], entries: Sequence[Entry]) -> tuple[syntax.Comment, ...]:
+def placed(lines: Iterable[SourceLine], entries: Sequence[BlockEntry]) -> tuple[syntax.Comment, ...]:
     """Comments by the number of the statement they stand before or beside, each as deep as what it stands among."""
     comments: list[syntax.Comment] = []
     number = 0
@@ -87,7 +87,7 @@ def _among(column: int, columns: Sequence[int]) -> int:
     return max(sum(column >= c for c in columns[1:]) + deeper, int(column > 0))
 
 
-def _opens(entry: Entry) -> bool:
+def _opens(entry: BlockEntry) -> bool:
     """Whether a block may follow that line."""
     broken_header = isinstance(entry.statement, syntax.Broken) and entry.line.content.split(maxsplit=1)[0] in _HEADER_WORDS
     return isinstance(entry.statement, BLOCKS) or broken_header

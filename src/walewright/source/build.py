@@ -33,7 +33,7 @@ MOST_DECIMALS = 15
 
 
 @dataclass(frozen=True, slots=True)
-class Part:
+class RulePart:
     """Fields of the node around, with the place where they are written; `places` are those of parts within it."""
 
     values: Mapping[str, object]
@@ -83,7 +83,7 @@ class Builder:
             if isinstance(child, Token) and child.type == "NUMBER":
                 # A bare number in a statement counts something; quantities are `number`s.
                 made = self.whole(made, child)
-            if isinstance(made, Part):
+            if isinstance(made, RulePart):
                 _merge(values, places, made)
                 said.update({field: made.place(field) for field in made.values})
                 continue
@@ -93,7 +93,7 @@ class Builder:
             name = next(open_fields)
             values[name] = syntax.Negative(made, span=made.span) if name == makes.turned else made
         if makes.node is None:
-            return Part(values, span, said)
+            return RulePart(values, span, said)
         if makes.places:
             (row,) = tree.children
             values[makes.places] = tuple(self.span(token) for token in getattr(row, "children", ()))
@@ -193,7 +193,7 @@ class Builder:
         return Span(self.file, self.offset + place.start_pos, self.offset + place.end_pos)
 
 
-def _merge(values: dict[str, object], places: dict[str, Span], part: Part) -> None:
+def _merge(values: dict[str, object], places: dict[str, Span], part: RulePart) -> None:
     """Takes over the fields of a part; raises `Refused` when one of them has been said before."""
     again = next((name for name in part.values if name in places), None)
     if again is not None:
@@ -213,12 +213,12 @@ def _check_spelling(node: syntax.Statement, line: str) -> None:
         given = node.names
     elif isinstance(node, syntax.Levels):
         given = tuple(level.name for level in node.levels)
-    elif isinstance(node, syntax.Edge):
+    elif isinstance(node, syntax.EdgeLine):
         given = (node.called or "",)
-    elif isinstance(node, syntax.Stitch | syntax.Edging):
+    elif isinstance(node, syntax.Stitch | syntax.EdgingLine):
         _check_tensions(node, line)
         given = (getattr(node, "name", ""),)
-    elif isinstance(node, syntax.Shape):
+    elif isinstance(node, syntax.ShapeBlock):
         given = (node.name, *node.parameters)
     elif not isinstance(node, syntax.Use):
         given = (getattr(node, "name", ""),)
@@ -227,7 +227,7 @@ def _check_spelling(node: syntax.Statement, line: str) -> None:
         raise Refused(fault)
 
 
-def _check_tensions(node: syntax.Stitch | syntax.Edging, line: str) -> None:
+def _check_tensions(node: syntax.Stitch | syntax.EdgingLine, line: str) -> None:
     """Raises `Refused` for a setting of the tension that would not be printed as it stands on a dial."""
     said = (node.tension,) if isinstance(node, syntax.Stitch) else (node.fold_tension, node.inside_tension)
     fault = next((f for t in said if t and (f := tension_fault(t, line, node.span)) is not None), None)
@@ -239,17 +239,17 @@ def _check_name(node: syntax.Statement) -> None:
     """Raises `Refused` for a name that could be given but never used."""
     taken: tuple[str, ...] = ()
     given: tuple[str, ...] = (getattr(node, "name", ""),)
-    if isinstance(node, syntax.Let | syntax.SizeRow | syntax.Finished):
+    if isinstance(node, syntax.Let | syntax.SizeRow | syntax.FinishedLine):
         taken = AMOUNT_NAMES_TAKEN
     elif isinstance(node, syntax.Sizes):
         taken, given = SIZE_NAMES_TAKEN, node.names
-    elif isinstance(node, syntax.Edging):
+    elif isinstance(node, syntax.EdgingLine):
         taken = EDGING_NAMES_TAKEN
-    elif isinstance(node, syntax.Edge):
+    elif isinstance(node, syntax.EdgeLine):
         taken, given = EDGE_NAMES_TAKEN, (node.called or "",)
-    elif isinstance(node, syntax.Opening | syntax.Slot):
+    elif isinstance(node, syntax.OpeningLine | syntax.SlotLine):
         taken = EDGE_NAMES_TAKEN
-    elif isinstance(node, syntax.Shape):
+    elif isinstance(node, syntax.ShapeBlock):
         taken, given = AMOUNT_NAMES_TAKEN, node.parameters
     name = next((n for n in given if n in taken), None)
     if name is not None:
@@ -267,5 +267,5 @@ def _check_name(node: syntax.Statement) -> None:
 
 def _check_depth(node: syntax.Statement) -> None:
     """Raises `Refused` for a depth of what is one row deep."""
-    if isinstance(node, syntax.Edging) and node.kind == "chained" and node.depth is not None:
+    if isinstance(node, syntax.EdgingLine) and node.kind == "chained" and node.depth is not None:
         raise Refused(diagnosed("chained-depth", (node.depth.span, "depth"), helps=("leave-out",), edging=node.name))

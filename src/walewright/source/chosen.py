@@ -15,13 +15,13 @@ def in_language(tree: Tree, language: str) -> Tree:
 
 def _chosen(statement: Statement, language: str) -> Statement:
     match statement:
-        case syntax.Text(others=others):
+        case syntax.TextLine(others=others):
             found = _told(others, language)
             return statement if found is None else replace(statement, text=found)
-        case syntax.Pattern(body=body, others=others):
+        case syntax.PatternBlock(body=body, others=others):
             found = _told(others, language)
             return replace(statement, title=statement.title if found is None else found, body=_all(body, language))
-        case syntax.Fabric() | syntax.Piece() | syntax.MakingUp() | syntax.Shape():
+        case syntax.FabricBlock() | syntax.PieceBlock() | syntax.MakingUp() | syntax.ShapeBlock():
             return replace(statement, body=_all(statement.body, language))
     return statement
 

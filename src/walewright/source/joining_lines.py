@@ -10,7 +10,7 @@ from walewright.trade.joins import JoinWay, NextCopy, WornFacing
 
 
 @dataclass(frozen=True, slots=True)
-class Band(Node):
+class BandLine(Node):
     """`band neckband with collar along front neck + back neck`: an edging picked up along edges, optionally
     `, buttonholes 6 over 2 stitches, 2 cm first, 3 cm last` (evenly between the first and the last, which are so far from the
     band's two ends)."""
@@ -26,7 +26,7 @@ class Band(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class Join(Node):
+class JoinLine(Node):
     """`join back side to front side`, `join sleeve end to back armhole + front armhole, easing 2 cm`,
     `join sleeve cap to …, longer by 2 cm`, `join crown start to crown end, grafted`.
 

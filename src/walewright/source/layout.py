@@ -26,7 +26,7 @@ TURNS_DIRECTION = frozenset("\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2
 
 
 @dataclass(frozen=True, slots=True)
-class Line:
+class SourceLine:
     """A line that says something. `start` is where its content begins in the file; `column` how far it is indented.
 
     `content` has no comment and no blanks around it. Where `readable` is False, the line has been reported already."""
@@ -44,9 +44,9 @@ class Line:
         return Span(file, self.start, self.start + len(self.content))
 
 
-def laid_out(file: str, text: str) -> tuple[tuple[Line, ...], tuple[Diagnostic, ...]]:
+def laid_out(file: str, text: str) -> tuple[tuple[SourceLine, ...], tuple[Diagnostic, ...]]:
     """Every line of `text` that is not blank, in order, and what is wrong with its letters."""
-    lines: list[Line] = []
+    lines: list[SourceLine] = []
     told: list[Diagnostic] = []
     position = 0
     for raw in text.split("\n"):
@@ -64,14 +64,14 @@ def laid_out(file: str, text: str) -> tuple[tuple[Line, ...], tuple[Diagnostic, 
     return tuple(lines), tuple(told)
 
 
-def _line(file: str, raw: str, start: int) -> tuple[Line | None, list[Diagnostic]]:
+def _line(file: str, raw: str, start: int) -> tuple[SourceLine | None, list[Diagnostic]]:
     blank = _BLANKS.match(raw)
     indent = blank[0] if blank else ""
     content = raw[len(indent) :]
     if not content:
         return None, []
     column = len(indent.replace("\t", " " * TAB_COLUMNS))
-    line = Line(start + len(indent), column, content, tabbed="\t" in indent)
+    line = SourceLine(start + len(indent), column, content, tabbed="\t" in indent)
     fault = _unfit(file, line)
     if fault is not None:
         return replace(line, content=content.strip() or "?", readable=False), [fault]
@@ -90,7 +90,7 @@ def _comment(written: str) -> str:
     return written[1:].rstrip().removeprefix(" ")
 
 
-def _unfit(file: str, line: Line) -> Diagnostic | None:
+def _unfit(file: str, line: SourceLine) -> Diagnostic | None:
     """The first letter of the line that no text has."""
     if line.content.isprintable():
         return None
@@ -107,7 +107,7 @@ def _unclosed(place: Span) -> Diagnostic:
     return diagnosed("unclosed-text", (place, "to-end"), notes=("quotes",), helps=("close",))
 
 
-def _unknown_escapes(file: str, line: Line) -> Iterator[Diagnostic]:
+def _unknown_escapes(file: str, line: SourceLine) -> Iterator[Diagnostic]:
     for text in _TEXT.finditer(line.content):
         for found in _BACKSLASH.finditer(text[0]):
             if found[1] not in ESCAPES:
@@ -121,7 +121,7 @@ def _unknown_escapes(file: str, line: Line) -> Iterator[Diagnostic]:
                 )
 
 
-def _tabs(file: str, text: str, lines: list[Line]) -> Diagnostic:
+def _tabs(file: str, text: str, lines: list[SourceLine]) -> Diagnostic:
     further = len(lines) - 1
     tab = text.rindex("\t", 0, lines[0].start)
     return diagnosed(

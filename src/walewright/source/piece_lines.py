@@ -55,7 +55,7 @@ class Start(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class Edge(Node):
+class EdgeLine(Node):
     """One run of an edge, from where the last run ended up to a level.
 
     `edges straight to underarm called side`
@@ -86,7 +86,7 @@ class Edge(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class Across(Node):
+class AcrossLine(Node):
     """`across to 40 cm wide at yoke`: at that level the loops are taken off and hung back evenly on more or fewer needles."""
 
     width: Expr
@@ -94,8 +94,8 @@ class Across(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class Opening(Node):
-    """`opening neck 4 cm wide from slit to top, cast off` with a block of `Edge`s: the two edges of the gap from its parting
+class OpeningLine(Node):
+    """`opening neck 4 cm wide from slit to top, cast off` with a block of `EdgeLine`s: the two edges of the gap from its parting
     on, where `out` and a positive `by` widen the gap and `to W wide` is the width of the gap.
 
     `offset` (`, 6 cm left of centre` negative, `right of centre` positive) is where the middle of the gap parts the piece.
@@ -112,7 +112,7 @@ class Opening(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class Slot(Node):
+class SlotLine(Node):
     """`slot thumb 6 cm wide at palm, 4 cm right of centre, on waste yarn`: stitches taken off ("waste") or closed
     ("cast-off", `cast off`) in mid-row and as many cast on again in their place."""
 
@@ -124,7 +124,7 @@ class Slot(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class Buttonholes(Node):
+class ButtonholesLine(Node):
     """`buttonholes 6 over 2 stitches from hem to neck, 1.5 cm from the right edge`: slots one above another, the first at the
     lower level, the last at the upper one. With 1 stitch an eyelet. `count` is a number or the name of one."""
 
@@ -137,7 +137,7 @@ class Buttonholes(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class Wedge(Node):
+class WedgeLine(Node):
     """`wedge 9 cm wide at both edges from dart to dart_top, held in`: short rows by holding.
 
     Over `width` in from the edge: `kind` "in" (`held in`: held step by step from the edge inwards, then all returned; the edge
@@ -153,7 +153,7 @@ class Wedge(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class Zone(Node):
+class ZoneLine(Node):
     """`fabric rib from waist to hip`, `fabric cable from hem to top, 8 cm wide, 6 cm left of centre`: another fabric between two
     levels, over the whole width or a panel of it."""
 
@@ -167,7 +167,7 @@ class Zone(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class Motif(Node):
+class MotifLine(Node):
     """`motif anchor at yoke, 4 cm left of centre`: a chart without a repeat, worked once from that level up."""
 
     chart: str
@@ -176,7 +176,7 @@ class Motif(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class RepeatStretch(Node):
+class RepeatLine(Node):
     """`repeat 8 times from base to gore`: the rows between the two levels are worked that many times in all; `times` is a
     number or the name of one."""
 

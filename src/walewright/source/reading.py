@@ -7,16 +7,16 @@ from dataclasses import dataclass
 from walewright.report.model import Diagnostic, Span, diagnosed
 from walewright.report.near import near
 from walewright.source import syntax
-from walewright.source.blocks import Entry, assembled, placed
+from walewright.source.blocks import BlockEntry, assembled, placed
 from walewright.source.build import built
 from walewright.source.grammar import HEADERS, first_words, parsed
-from walewright.source.layout import Line, empty, laid_out
+from walewright.source.layout import SourceLine, empty, laid_out
 from walewright.source.limits import beyond_limits, too_long
 from walewright.source.unreadable import unreadable
 
 
 @dataclass(slots=True)
-class Block:
+class ReadBlock:
     """A block that is open: the kind of its lines, None for a block that nobody can guess, whose lines go unread.
 
     `outer` is how far its header is indented, `indent` its first line (None: there has been none)."""
@@ -53,11 +53,11 @@ class _Reader:
 
     def __init__(self, file: str) -> None:
         self.file = file
-        self.entries: list[Entry] = []
+        self.entries: list[BlockEntry] = []
         self.told: list[Diagnostic] = []
-        self.open: list[Block] = []
+        self.open: list[ReadBlock] = []
 
-    def take(self, line: Line) -> None:
+    def take(self, line: SourceLine) -> None:
         """One line with content."""
         del self.open[self._depth(line) :]
         kind = self.open[-1].kind if self.open else "in_file"
@@ -67,7 +67,7 @@ class _Reader:
         self._take_as(kind, line)
         self._open_block(kind, line)
 
-    def _open_block(self, kind: str, line: Line) -> None:
+    def _open_block(self, kind: str, line: SourceLine) -> None:
         """Opens the block whose header the line is, or nearly is, or, of a line that nobody can guess at, may be."""
         headers = HEADERS.get(kind)
         if headers is None:
@@ -78,9 +78,9 @@ class _Reader:
         header = headers.get(first if first in known else near(first, known) or "")
         broken = isinstance(self.entries[-1].statement, syntax.Broken)
         if header is not None or (broken and first not in known):
-            self.open.append(Block(header, outer))
+            self.open.append(ReadBlock(header, outer))
 
-    def _depth(self, line: Line) -> int:
+    def _depth(self, line: SourceLine) -> int:
         """In how many of the open blocks the line stands; reports an indentation that does not fit."""
         if line.column == 0:
             return self._depth_at_margin(line)
@@ -109,7 +109,7 @@ class _Reader:
             return 0
         return fitting or len(self.open)
 
-    def _depth_at_margin(self, line: Line) -> int:
+    def _depth_at_margin(self, line: SourceLine) -> int:
         fitting = self._reads_inside(line)
         if _first(line) in first_words("in_file") and (not fitting or _reads("in_file", line)):
             return 0
@@ -117,14 +117,14 @@ class _Reader:
             self._indent_fault("wrong-indent/at-margin", line.span(self.file), "at-margin", line)
         return fitting
 
-    def _reads_inside(self, line: Line) -> int:
+    def _reads_inside(self, line: SourceLine) -> int:
         """The depth of the innermost open block in which the line reads; 0 for none."""
         return next((n for n in range(len(self.open), 0, -1) if _reads(self.open[n - 1].kind, line)), 0)
 
-    def _indent_fault(self, kind: str, here: Span, label: str, line: Line, block: int = 0) -> None:
+    def _indent_fault(self, kind: str, here: Span, label: str, line: SourceLine, block: int = 0) -> None:
         self.told.append(diagnosed(kind, (here, label), helps=("as-first-line",), indent=line.column, block=block))
 
-    def _take_as(self, kind: str, line: Line) -> None:
+    def _take_as(self, kind: str, line: SourceLine) -> None:
         """Reads the line as one of that kind; a line already reported is not reported again."""
         span = line.span(self.file)
         told_before = any(d.code == "wrong-indent" and _on(d, line) for d in self.told[-1:])
@@ -144,8 +144,8 @@ class _Reader:
             statement = None
         self._keep(statement or syntax.Broken(line.content, span=span), line)
 
-    def _keep(self, statement: syntax.Statement, line: Line) -> None:
-        self.entries.append(Entry(statement, line, len(self.open)))
+    def _keep(self, statement: syntax.Statement, line: SourceLine) -> None:
+        self.entries.append(BlockEntry(statement, line, len(self.open)))
 
 
 def _without_uses(told: list[Diagnostic], text: str) -> list[Diagnostic]:
@@ -164,14 +164,14 @@ def _what(diagnostic: Diagnostic) -> tuple[object, ...]:
     return diagnostic.code, diagnostic.case, diagnostic.facts
 
 
-def _first(line: Line) -> str:
+def _first(line: SourceLine) -> str:
     return line.content.split(maxsplit=1)[0]
 
 
-def _reads(kind: str | None, line: Line) -> bool:
+def _reads(kind: str | None, line: SourceLine) -> bool:
     within = line.readable and beyond_limits(line.content, line.span("")) is None
     return within and kind is not None and parsed(kind, line.content) is not None
 
 
-def _on(diagnostic: Diagnostic, line: Line) -> bool:
+def _on(diagnostic: Diagnostic, line: SourceLine) -> bool:
     return line.start - 1 <= diagnostic.labels[0].span.start <= line.start

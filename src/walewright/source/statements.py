@@ -137,7 +137,7 @@ def _machine_fact(fact: syntax.MachineFact) -> str:
     return _joined(fact.key, *(amount(v) for v in fact.values))
 
 
-def _yarn(yarn: syntax.Yarn) -> str:
+def _yarn(yarn: syntax.YarnLine) -> str:
     length = f" = {amount(yarn.ball_length)}" if yarn.ball_length is not None else ""
     count = f" of {yarn.count.text} {yarn.count.system}" if yarn.count is not None else ""
     said = f"yarn {yarn.name} {escaped(yarn.label)}, {amount(yarn.ball_weight)}{length}{count}"
@@ -177,7 +177,7 @@ def _chart_repeat(repeat: syntax.ChartRepeat) -> str:
     return _options(f"repeat {_counted(repeat.stitches, 'stitch', 'stitches')}", [after])
 
 
-def _edging(edging: syntax.Edging) -> str:
+def _edging(edging: syntax.EdgingLine) -> str:
     # An edging knitted first ends in the piece and has nothing to cast off.
     cast_off = f"cast off {edging.cast_off}" if (edging.when, edging.cast_off) != ("first", "chain") else ""
     kind = _joined(EDGINGS[edging.kind], MOCK_RIBS[edging.mock])
@@ -187,7 +187,7 @@ def _edging(edging: syntax.Edging) -> str:
     return _options(f"edging {edging.name} in {edging.fabric}", options)
 
 
-def _piece(piece: syntax.Piece) -> str:
+def _piece(piece: syntax.PieceBlock) -> str:
     copies = f"knit {piece.copies}" if piece.copies != 1 else ""
     mirror = f"mirror of {piece.mirror_of}" if piece.mirror_of is not None else ""
     centre = "centre stitch" if piece.centre_stitch else ""
@@ -212,33 +212,33 @@ def _facing(facing: WornFacing) -> str:
     return f"{facing} side facing" if facing else ""
 
 
-def _opening(opening: syntax.Opening) -> str:
+def _opening(opening: syntax.OpeningLine) -> str:
     head = f"opening {opening.name} {expression(opening.width)} wide {_between(opening.from_level, opening.to_level)}"
     return _options(head, [_offset(opening.offset), _closed(opening.taken)])
 
 
-def _slot(slot: syntax.Slot) -> str:
+def _slot(slot: syntax.SlotLine) -> str:
     head = f"slot {slot.name} {expression(slot.width)} wide at {slot.level}"
     return _options(head, [_offset(slot.offset), TAKEN[slot.taken]])
 
 
-def _buttonholes(holes: syntax.Buttonholes) -> str:
+def _buttonholes(holes: syntax.ButtonholesLine) -> str:
     head = f"{_holes(holes.count, holes.stitches)} {_between(holes.from_level, holes.to_level)}"
     return f"{head}, {expression(holes.distance)} from the {holes.edge} edge"
 
 
-def _wedge(wedge: syntax.Wedge) -> str:
+def _wedge(wedge: syntax.WedgeLine) -> str:
     place = f"at {WEDGE_EDGES[wedge.edge]} {_between(wedge.from_level, wedge.to_level)}"
     return _options(f"wedge {expression(wedge.width)} wide {place}", [HOLDING[wedge.kind], _maybe("resting", wedge.rest)])
 
 
-def _zone(zone: syntax.Zone) -> str:
+def _zone(zone: syntax.ZoneLine) -> str:
     head = f"fabric {zone.fabric} {_between(zone.from_level, zone.to_level)}"
     repeats = f"{_counted(zone.repeats, 'repeat', 'repeats')} wide" if zone.repeats is not None else ""
     return _options(head, [_maybe("", zone.width, "wide"), repeats, _offset(zone.offset)])
 
 
-def _shape(shape: syntax.Shape) -> str:
+def _shape(shape: syntax.ShapeBlock) -> str:
     return f"shape {shape.name}({', '.join(shape.parameters)})" if shape.parameters else f"shape {shape.name}"
 
 
@@ -246,7 +246,7 @@ def _use(use: syntax.Use) -> str:
     return _options(f"use {use.name}", [f"{name} {expression(value)}" for name, value in use.arguments])
 
 
-def _edge(edge: syntax.Edge) -> str:
+def _edge(edge: syntax.EdgeLine) -> str:
     first = f"cast off {expression(edge.cast_off)} then" if edge.cast_off is not None else ""
     if edge.path == "straight":
         path = f"straight to {edge.to_level}"
@@ -264,7 +264,7 @@ def _edge(edge: syntax.Edge) -> str:
     return _options(_joined(WHICH[edge.which], first, path, called), [_way(edge.way, edge.inset), at_once])
 
 
-def _rate(edge: syntax.Edge) -> str:
+def _rate(edge: syntax.EdgeLine) -> str:
     inwards = isinstance(edge.by, syntax.Negative)
     count = edge.by.value if isinstance(edge.by, syntax.Negative) else edge.by
     assert isinstance(count, syntax.Number)
@@ -283,7 +283,7 @@ def _refs(refs: Iterable[syntax.EdgeRef]) -> str:
     return " + ".join(f"{ref.piece} {ref.edge}" for ref in refs)
 
 
-def _band(band: syntax.Band) -> str:
+def _band(band: syntax.BandLine) -> str:
     holes = ""
     if band.first is not None and band.last is not None:
         ends = f"{expression(band.first)} first, {expression(band.last)} last"
@@ -291,7 +291,7 @@ def _band(band: syntax.Band) -> str:
     return _options(f"band {band.name} with {band.edging} along {_refs(band.along)}", [holes, _facing(band.facing)])
 
 
-def _join(join: syntax.Join) -> str:
+def _join(join: syntax.JoinLine) -> str:
     way = join.way if join.way != "sewn" else ""
     options = [_maybe("easing", join.easing), _maybe("longer by", join.longer), way, "matching" if join.matching else ""]
     options.append(NEXT_COPIES[join.next_copy])
@@ -302,14 +302,14 @@ def _place(place: syntax.PlaceRef) -> str:
     return _joined(place.owner, place.edge or "")
 
 
-def _amount(value: syntax.Expr | syntax.Measured) -> str:
+def _amount(value: syntax.Expr | syntax.ToMeasure) -> str:
     """An expression, or what is measured on the garment."""
     if isinstance(value, syntax.Round):
         return f"round {value.piece} {value.level}"
     return f"along {_place(value.place)}" if isinstance(value, syntax.Along) else expression(value)
 
 
-def _finished(finished: syntax.Finished) -> str:
+def _finished(finished: syntax.FinishedLine) -> str:
     options = [_maybe("fits", finished.fits), "stretches" if finished.stretches else ""]
     return _options(f"finished {finished.name} {_amount(finished.amount)}", options)
 
@@ -320,7 +320,7 @@ def _through(through: syntax.Through) -> str:
     return _options(head, [_maybe("stretches to", through.share)])
 
 
-def _lap(lap: syntax.Lap) -> str:
+def _lap(lap: syntax.LapLine) -> str:
     return _options(f"lap {_place(lap.over)} over {_place(lap.under)}", [_maybe("", lap.width, "wide")])
 
 
@@ -329,55 +329,55 @@ def _require(require: syntax.Require) -> str:
     return _joined(f"require {_amount(require.left)} {require.relation} {expression(require.right)}", because)
 
 
-def _others(text: syntax.Text | syntax.Pattern) -> list[str]:
+def _others(text: syntax.TextLine | syntax.PatternBlock) -> list[str]:
     return [f"in {other.language} {escaped(other.text)}" for other in text.others]
 
 
 _LINES: dict[type, Callable[[Any], str]] = {
     syntax.Broken: lambda s: s.text,
-    syntax.Text: lambda s: _options(f"{s.key} {escaped(s.text)}", _others(s)),
-    syntax.Pattern: lambda s: _options(f"pattern {escaped(s.title)}", _others(s)),
+    syntax.TextLine: lambda s: _options(f"{s.key} {escaped(s.text)}", _others(s)),
+    syntax.PatternBlock: lambda s: _options(f"pattern {escaped(s.title)}", _others(s)),
     syntax.Sizes: lambda s: " ".join(("sizes", *s.names)),
     syntax.SizeRow: _size_row,
     syntax.Let: lambda s: f"let {s.name} = {expression(s.value)}",
-    syntax.Machine: lambda s: f"machine {s.name}",
+    syntax.MachineBlock: lambda s: f"machine {s.name}",
     syntax.MachineFact: _machine_fact,
-    syntax.Yarn: _yarn,
-    syntax.Fabric: lambda s: f"fabric {s.name}",
+    syntax.YarnLine: _yarn,
+    syntax.FabricBlock: lambda s: f"fabric {s.name}",
     syntax.Stitch: _stitch,
     syntax.RightSide: lambda s: f"right side {s.face}",
     syntax.Swatch: _swatch,
-    syntax.Chart: lambda s: f"chart {s.name}",
+    syntax.ChartBlock: lambda s: f"chart {s.name}",
     syntax.ChartKey: _key,
     syntax.ChartRow: lambda s: _joined("|", *s.cells, "|"),
     syntax.ChartRepeat: _chart_repeat,
     syntax.ChartWay: lambda s: f"colours {COLOUR_WAYS[s.way]}",
-    syntax.Edging: _edging,
-    syntax.Piece: _piece,
+    syntax.EdgingLine: _edging,
+    syntax.PieceBlock: _piece,
     syntax.Levels: _levels,
     syntax.Start: _start,
-    syntax.Edge: _edge,
-    syntax.Across: lambda s: f"across to {expression(s.width)} wide at {s.level}",
-    syntax.Opening: _opening,
+    syntax.EdgeLine: _edge,
+    syntax.AcrossLine: lambda s: f"across to {expression(s.width)} wide at {s.level}",
+    syntax.OpeningLine: _opening,
     syntax.Neck: _neck,
-    syntax.Slot: _slot,
-    syntax.Buttonholes: _buttonholes,
-    syntax.Wedge: _wedge,
-    syntax.Zone: _zone,
-    syntax.Motif: lambda s: _options(f"motif {s.chart} at {s.level}", [_offset(s.offset)]),
+    syntax.SlotLine: _slot,
+    syntax.ButtonholesLine: _buttonholes,
+    syntax.WedgeLine: _wedge,
+    syntax.ZoneLine: _zone,
+    syntax.MotifLine: lambda s: _options(f"motif {s.chart} at {s.level}", [_offset(s.offset)]),
     syntax.Without: lambda s: f"without {s.part}",
-    syntax.RepeatStretch: lambda s: f"repeat {_count(s.times)} times {_between(s.from_level, s.to_level)}",
-    syntax.Shape: _shape,
+    syntax.RepeatLine: lambda s: f"repeat {_count(s.times)} times {_between(s.from_level, s.to_level)}",
+    syntax.ShapeBlock: _shape,
     syntax.Use: _use,
-    syntax.Cord: lambda s: f"cord {s.piece} {expression(s.length)} long",
+    syntax.CordLine: lambda s: f"cord {s.piece} {expression(s.length)} long",
     syntax.Shoulders: lambda s: f"{'shoulders' if s.edge == 'both' else s.edge + ' shoulder'} held from {s.from_level}",
     syntax.End: lambda s: f"end {ENDS[s.way]}",
-    syntax.Band: _band,
-    syntax.Join: _join,
+    syntax.BandLine: _band,
+    syntax.JoinLine: _join,
     syntax.Free: lambda s: f"free {_refs(s.edges)}",
-    syntax.Finished: _finished,
+    syntax.FinishedLine: _finished,
     syntax.Through: _through,
-    syntax.Lap: _lap,
+    syntax.LapLine: _lap,
     syntax.Require: _require,
     syntax.MakingUp: lambda s: "making up",
 }

@@ -9,29 +9,29 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from walewright.report.model import Span
-from walewright.source.joining_lines import Band, Join
+from walewright.source.joining_lines import BandLine, JoinLine
 from walewright.source.piece_lines import (
-    Across,
-    Buttonholes,
-    Edge,
+    AcrossLine,
+    ButtonholesLine,
+    EdgeLine,
     EdgeRef,
     End,
     LevelDef,
     Levels,
-    Motif,
+    MotifLine,
     Neck,
-    Opening,
-    RepeatStretch,
+    OpeningLine,
+    RepeatLine,
     Shoulders,
-    Slot,
+    SlotLine,
     Start,
     Use,
-    Wedge,
+    WedgeLine,
     Without,
-    Zone,
+    ZoneLine,
 )
 from walewright.source.quantities import Binary, Call, Expr, Name, Negative, Node, Number, Regauged
-from walewright.source.wearing_lines import Along, Cord, Finished, Free, Lap, Measured, PlaceRef, Round, Through
+from walewright.source.wearing_lines import Along, CordLine, FinishedLine, Free, LapLine, PlaceRef, Round, Through, ToMeasure
 from walewright.trade.cells import CellKind
 from walewright.trade.edgings import EdgingCastOff, EdgingKind, EdgingWhen
 from walewright.trade.fabrics import ChartFit, ColourWay, FabricSide, StitchKind
@@ -39,12 +39,13 @@ from walewright.trade.relations import Relation
 from walewright.trade.sides import EdgeSide
 
 __all__ = [
-    "Across", "Along", "Band", "Binary", "Broken", "Buttonholes", "Call", "Chart", "ChartKey", "ChartRepeat", "ChartRow",
-    "ChartWay", "Comment", "Cord", "Edge", "EdgeRef", "Edging", "End", "Expr", "Fabric", "Finished", "Free", "InLanguage", "Join",
-    "Lap", "Let", "LevelDef", "Levels", "Machine", "MachineFact", "MakingUp", "Measured", "Motif", "Name", "Neck", "Negative",
-    "Node", "Number", "Opening", "OwnFigure", "Pattern", "Piece", "PlaceRef", "Regauged", "RepeatStretch", "Require",
-    "RightSide", "Round", "Shape", "Shoulders", "SizeRow", "Sizes", "Slot", "Start", "Statement", "Stitch", "Stripe",
-    "Swatch", "Text", "Through", "Tree", "Use", "Wedge", "Without", "Yarn", "YarnCount", "Zone",
+    "AcrossLine", "Along", "BandLine", "Binary", "Broken", "ButtonholesLine", "Call", "ChartBlock", "ChartKey", "ChartRepeat",
+    "ChartRow", "ChartWay", "Comment", "CordLine", "EdgeLine", "EdgeRef", "EdgingLine", "End", "Expr", "FabricBlock",
+    "FinishedLine", "Free", "InLanguage", "JoinLine", "LapLine", "Let", "LevelDef", "Levels", "MachineBlock", "MachineFact",
+    "MakingUp", "MotifLine", "Name", "Neck", "Negative", "Node", "Number", "OpeningLine", "OwnFigure", "PatternBlock",
+    "PieceBlock", "PlaceRef", "Regauged", "RepeatLine", "Require", "RightSide", "Round", "ShapeBlock", "Shoulders", "SizeRow",
+    "Sizes", "SlotLine", "Start", "Statement", "Stitch", "StripeRows", "Swatch", "TextLine", "Through", "ToMeasure", "Tree",
+    "Use", "WedgeLine", "Without", "YarnCount", "YarnLine", "ZoneLine",
 ]  # fmt: skip
 
 
@@ -75,7 +76,7 @@ class InLanguage(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class Text(Node):
+class TextLine(Node):
     """`summary "…"`, `note "…"`, `difficulty "…"`, `story "…"`, `step "…"`: `key` is the first word."""
 
     key: str
@@ -84,8 +85,8 @@ class Text(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class Pattern(Node):
-    """`pattern "Title"` with a block of `Text`."""
+class PatternBlock(Node):
+    """`pattern "Title"` with a block of `TextLine`."""
 
     title: str
     body: tuple[Statement, ...]
@@ -131,7 +132,7 @@ class Let(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class Machine(Node):
+class MachineBlock(Node):
     """`machine bulky` (a shipped profile), or `machine NAME` with a block of `MachineFact`s."""
 
     name: str
@@ -147,7 +148,7 @@ class MachineFact(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class Yarn(Node):
+class YarnLine(Node):
     """`yarn wool "aran-weight wool", 50 g = 82 m`."""
 
     name: str
@@ -169,7 +170,7 @@ class YarnCount(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class Fabric(Node):
+class FabricBlock(Node):
     """`fabric plain` with a block of `Stitch` and `Swatch` (and texts)."""
 
     name: str
@@ -191,11 +192,11 @@ class Stitch(Node):
     chart: str | None = None
     fit: ChartFit | None = None
     edge: int | None = None
-    stripes: tuple[Stripe, ...] = ()
+    stripes: tuple[StripeRows, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
-class Stripe(Node):
+class StripeRows(Node):
     rows: int
     yarn: str
 
@@ -208,7 +209,7 @@ class RightSide(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class Chart(Node):
+class ChartBlock(Node):
     """`chart lozenge` with a block of `ChartKey`s, `ChartRow`s, and at most one `ChartRepeat` and one `ChartWay`."""
 
     name: str
@@ -265,7 +266,7 @@ class Swatch(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class Edging(Node):
+class EdgingLine(Node):
     """`edging welt in rib, 6 cm deep, added after, cast off chain`.
 
     `fabric` names a fabric; `when` is "after" (hung on to finished loops) or "first" (`knitted first`: before the piece).
@@ -286,7 +287,7 @@ class Edging(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class Piece(Node):
+class PieceBlock(Node):
     """`piece back in plain`, `piece sleeve in plain, knit 2`, `piece left in plain, mirror of right`, `piece front like back`
     with a block. `fabric` is empty where it is that of the piece that this one is `like`."""
 
@@ -304,7 +305,7 @@ class Piece(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class Shape(Node):
+class ShapeBlock(Node):
     """`shape set_in(armhole, chest, tip, across)` with a block of piece statements, in which the names in brackets stand
     for what a `use` says: a quantity, or the name of a level, an edge or an edging."""
 
@@ -317,7 +318,7 @@ class Shape(Node):
 class Require(Node):
     """`require armhole >= upper_arm / 2 + 2 cm`, `require along neckband >= head * 0.8`: `relation` is one of <= >= = < >."""
 
-    left: Expr | Measured
+    left: Expr | ToMeasure
     relation: Relation
     right: Expr
     because: str | None = None
@@ -325,55 +326,55 @@ class Require(Node):
 
 @dataclass(frozen=True, slots=True)
 class MakingUp(Node):
-    """`making up` with a block of `Text` (key "step") and `Join`, in the order of work."""
+    """`making up` with a block of `TextLine` (key "step") and `JoinLine`, in the order of work."""
 
     body: tuple[Statement, ...]
 
 
 Statement = (
     Broken
-    | Text
-    | Pattern
+    | TextLine
+    | PatternBlock
     | SizeRow
     | Sizes
     | Let
-    | Machine
+    | MachineBlock
     | MachineFact
-    | Yarn
-    | Fabric
+    | YarnLine
+    | FabricBlock
     | Stitch
     | Swatch
     | RightSide
-    | Chart
+    | ChartBlock
     | ChartKey
     | ChartRow
     | ChartRepeat
     | ChartWay
-    | Edging
-    | Piece
+    | EdgingLine
+    | PieceBlock
     | Levels
     | Start
-    | Edge
-    | Across
-    | Opening
-    | Slot
-    | Buttonholes
-    | Wedge
-    | Zone
-    | Motif
-    | RepeatStretch
+    | EdgeLine
+    | AcrossLine
+    | OpeningLine
+    | SlotLine
+    | ButtonholesLine
+    | WedgeLine
+    | ZoneLine
+    | MotifLine
+    | RepeatLine
     | Without
-    | Shape
+    | ShapeBlock
     | Use
-    | Cord
-    | Finished
+    | CordLine
+    | FinishedLine
     | Through
-    | Lap
+    | LapLine
     | Neck
     | Shoulders
     | End
-    | Band
-    | Join
+    | BandLine
+    | JoinLine
     | Require
     | MakingUp
 )

@@ -12,7 +12,7 @@ from walewright.report.model import Diagnostic, Span, diagnosed
 from walewright.report.near import near
 from walewright.report.said import Said, said
 from walewright.source.grammar import expected, first_words, literals, parser
-from walewright.source.layout import Line
+from walewright.source.layout import SourceLine
 from walewright.source.spelling import mark_fault, marked_name
 from walewright.source.words import PLACES, beginnings, example, in_words, places_of
 
@@ -51,7 +51,7 @@ def stop(kind: str, content: str) -> Stop:
     return Stop(tuple(read), place, found[0] if found else "")
 
 
-def unreadable(kind: str, line: Line, file: str) -> Diagnostic:
+def unreadable(kind: str, line: SourceLine, file: str) -> Diagnostic:
     """One diagnostic for the line."""
     halt = stop(kind, line.content)
     marked = marked_name(line.content, halt.start)
@@ -92,7 +92,7 @@ def _before_a_word(kind: str, content: str, halt: Stop) -> Stop:
     return Stop(before, last.start(), last[0]) if before and known and "NUMBER" in expected(kind, before) else halt
 
 
-def _unknown_line(kind: str, line: Line, file: str, halt: Stop) -> Diagnostic:
+def _unknown_line(kind: str, line: SourceLine, file: str, halt: Stop) -> Diagnostic:
     """For a line whose first word begins no line of this kind."""
     here = first_words(kind)
     place = _place(file, line, halt)
@@ -144,7 +144,7 @@ def _words(terminals: frozenset[str]) -> list[str]:
     return [w for t in terminals if (w := literals().get(t, "")).isalpha()]
 
 
-def _place(file: str, line: Line, halt: Stop) -> Span:
+def _place(file: str, line: SourceLine, halt: Stop) -> Span:
     start = line.start + halt.start
     return Span(file, start, start + len(halt.word))
 

@@ -32,16 +32,16 @@ class Along(Node):
     place: PlaceRef
 
 
-Measured = Round | Along
+ToMeasure = Round | Along
 """What is measured on the garment when it is knitted."""
 
 
 @dataclass(frozen=True, slots=True)
-class Finished(Node):
+class FinishedLine(Node):
     """`finished chest 2 * half, fits bust`, `finished waist round back waist, fits waist, stretches`."""
 
     name: str
-    amount: Expr | Measured
+    amount: Expr | ToMeasure
     fits: Expr | None = None
     stretches: bool = False
 
@@ -58,7 +58,7 @@ class Through(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class Lap(Node):
+class LapLine(Node):
     """`lap buttonhole_band over button_band`, `lap right_front edge over left_front edge, 8 cm wide`."""
 
     over: PlaceRef
@@ -67,7 +67,7 @@ class Lap(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class Cord(Node):
+class CordLine(Node):
     """`cord hood 90 cm long`: a cord or ribbon drawn through the piece."""
 
     piece: str

@@ -19,12 +19,12 @@ from walewright.knit.steps import Copy
 from walewright.write.grading import Graded
 from walewright.write.language import PrintedLanguage
 from walewright.write.model import Abbreviation, Run
-from walewright.write.said import Phrase, Said, plain, worded
+from walewright.write.said import Phrase, StepSaid, plain, worded
 
 Part = str | Run
 FilledIn = str | int | Graded | tuple[Part, ...]
 """What can be given for a place: a word, a number that is no graded one, or parts of their own."""
-Parts = Mapping[str, Callable[[Said, PrintedLanguage], Iterable[Part]]]
+Parts = Mapping[str, Callable[[StepSaid, PrintedLanguage], Iterable[Part]]]
 
 _PLACE = re.compile(r"\{(@?)(\w+)(?::(\w+)|\|(\w+))?\}")
 
@@ -36,7 +36,7 @@ _GRADINGS: Mapping[str, Callable[[Graded, PrintedLanguage], Run]] = {
 
 
 def filled(
-    key: str, language: PrintedLanguage, said: Said | None = None, parts: Parts | None = None, /, **given: FilledIn
+    key: str, language: PrintedLanguage, said: StepSaid | None = None, parts: Parts | None = None, /, **given: FilledIn
 ) -> Iterator[Part]:
     """The parts of a sentence, its plain text as it stands. Raises KeyError for a template or a part that is not there."""
     template = language.sentences[key]
@@ -63,7 +63,7 @@ def line(key: str, language: PrintedLanguage, **given: FilledIn) -> str:
 
 
 def phrase(
-    key: str, language: PrintedLanguage, said: Said | None = None, parts: Parts | None = None, /, **given: FilledIn
+    key: str, language: PrintedLanguage, said: StepSaid | None = None, parts: Parts | None = None, /, **given: FilledIn
 ) -> Phrase:
     """The sentence as runs."""
     return worded(*filled(key, language, said, parts, **given))
@@ -75,7 +75,7 @@ def _placed(
     way: str | None,
     noun: str | None,
     language: PrintedLanguage,
-    said: Said | None,
+    said: StepSaid | None,
     given: Mapping[str, FilledIn],
 ) -> Iterator[Part]:
     what = given[name] if name in given else _field(name, said)
@@ -96,7 +96,7 @@ def _placed(
             yield terms.get(what, what)
 
 
-def _field(name: str, said: Said | None) -> FilledIn:
+def _field(name: str, said: StepSaid | None) -> FilledIn:
     if said is None:
         raise KeyError(name)
     if name.isdecimal():

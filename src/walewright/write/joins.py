@@ -7,10 +7,10 @@ from collections.abc import Iterator, Sequence
 from walewright.knit.steps import EdgeInSeam, SeamOf
 from walewright.write.filling import Part, copy_word, filled
 from walewright.write.language import PrintedLanguage
-from walewright.write.said import Said, between
+from walewright.write.said import StepSaid, between
 
 
-def seams(said: Said, language: PrintedLanguage) -> list[Part]:
+def seams(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     """Sides in the order of the seam: "back armhole left, then front armhole right to sleeve end (1st), from its right end"."""
     return list(between(language.sentences["and"], (_seam(seam, language) for seam in said.any.seams)))
 
@@ -37,14 +37,14 @@ def _edge(edge: EdgeInSeam, language: PrintedLanguage) -> Iterator[Part]:
     return filled("edge", language, piece=edge.piece, copy=copy, edge=edge.edge)
 
 
-def matched(said: Said, language: PrintedLanguage) -> list[Part]:
+def matched(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     """What lies against what."""
     if said.any.rows:
         return list(filled("matched/rows", language, said))
     return list(filled("matched/lengths", language, said)) if said.any.one_mm else []
 
 
-def eased(said: Said, language: PrintedLanguage) -> list[Part]:
+def eased(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     """What is done with the longer side."""
     if said.graded("longer_mm").always(0):
         return [] if said.graded("easing_mm").always(0) else list(filled("eased", language, said))
@@ -54,13 +54,13 @@ def eased(said: Said, language: PrintedLanguage) -> list[Part]:
     return list(filled("eased/stretching" if shorter else "eased/by", language, said))
 
 
-def how(said: Said, language: PrintedLanguage) -> list[Part]:
+def how(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     """Loop for loop, where both sides are open."""
     key = {"open": "how/open", "no tail": "how/no_tail", "grafted": "how/grafted"}.get(said.any.edges or said.any.way)
     return list(filled(key, language)) if key else []
 
 
-def strips(said: Said, language: PrintedLanguage) -> list[Part]:
+def strips(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     """What is sewn on in the seam beyond the edges."""
     if not said.any.strips:
         return []

@@ -20,7 +20,7 @@ from walewright.write.align import Column
 from walewright.write.language import PrintedLanguage
 from walewright.write.model import Manner, Run, Sentence
 from walewright.write.row_by_row import SHAPING, Rows
-from walewright.write.said import Phrase, Said, between, capital, joined, plain, prose, worded
+from walewright.write.said import Phrase, StepSaid, between, capital, joined, plain, prose, worded
 from walewright.write.words import check, has_number, kinds, phrase, repeated
 
 SizeNumbers = tuple[int, ...]
@@ -124,10 +124,10 @@ def sentence(line: Line, group: SizeNumbers, language: PrintedLanguage) -> Sente
         side,
         next((s.origin for c in line.columns for s in c if s is not None and s.origin), ""),
         all(_is_stated(_step(c)) for c in line.columns),
-        tuple(kind for c in line.columns for kind in kinds(Said(c, group))),
+        tuple(kind for c in line.columns for kind in kinds(StepSaid(c, group))),
         manner=_manner(_step(line.columns[0])),
         row_said=bool(row) and _row_said(line, group),
-        row_graded=bool(row) and Said(last, group).graded("row").whole,
+        row_graded=bool(row) and StepSaid(last, group).graded("row").whole,
     )
 
 
@@ -136,7 +136,7 @@ def _row_said(line: Line, group: SizeNumbers) -> bool:
     *_, before, last = (None, *line.columns)
     if before is None or len(line.sentences[-1]) > 1 or not _counter_said(before, last):
         return True
-    return isinstance(_step(before), st.KnitTo) and Said(before, group).graded("row") == Said(last, group).graded("row")
+    return isinstance(_step(before), st.KnitTo) and StepSaid(before, group).graded("row") == StepSaid(last, group).graded("row")
 
 
 _MANNERS: Mapping[SayManner, Manner] = {"note": Manner.NOTE, "by hand": Manner.BY_HAND}
@@ -160,7 +160,7 @@ def _spoken(
         return (Run(phrased(said_of(step.manner, text=text), language.prose)),)
     phrases: list[Phrase] = []
     for column in columns:
-        said = Said(column, group)
+        said = StepSaid(column, group)
         if isinstance(step, st.Repeat):
             phrases.append(repeated(said, language))
         elif before is not None and _counter_said(before, column):
@@ -184,4 +184,4 @@ def _reached(column: Column[Step], group: SizeNumbers, language: PrintedLanguage
     if not isinstance(step, st.Now):
         return "", ""
     sides = {s.side for s in column if isinstance(s, st.Now)}
-    return Said(column, group).graded("row").text(language), sides.pop() if len(sides) == 1 else ""
+    return StepSaid(column, group).graded("row").text(language), sides.pop() if len(sides) == 1 else ""

@@ -4,16 +4,16 @@ from __future__ import annotations
 
 from walewright.write.filling import Part, filled
 from walewright.write.language import PrintedLanguage
-from walewright.write.said import Said, between
+from walewright.write.said import StepSaid, between
 
 
-def stripes(said: Said, language: PrintedLanguage) -> list[Part]:
+def stripes(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     """The stripes from the first knitted on."""
     told = (filled("stripe", language, rows=rows, yarn=yarn) for yarn, rows in said.any.stripes)
     return list(between(language.sentences["between"], told))
 
 
-def carrying(said: Said, language: PrintedLanguage) -> list[Part]:
+def carrying(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     """What becomes of the yarns in use at the end of their stripe."""
     carried = said.any.carried
     if not carried:

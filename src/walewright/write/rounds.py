@@ -6,10 +6,10 @@ from walewright.knit import steps as st
 from walewright.write.filling import Part, filled
 from walewright.write.grading import Graded
 from walewright.write.language import PrintedLanguage
-from walewright.write.said import Said, between
+from walewright.write.said import StepSaid, between
 
 
-def rounds(said: Said, language: PrintedLanguage) -> list[Part]:
+def rounds(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     """Of `steps.SpreadEvenly`: the loops on each needle, stretch by stretch, and those that are left."""
     told: list[list[Part]] = []
     for prefix in ("", "more_"):
@@ -30,7 +30,7 @@ def _left(step: st.Step) -> int:
     return step.stitches - (step.singles + 1) * step.runs - (step.more_singles + 1) * step.more_runs
 
 
-def rows_listed(said: Said, language: PrintedLanguage) -> list[Part]:
+def rows_listed(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     """The rows of the stages. Sizes that have fewer have dashes before their last one."""
     lists = [list(step.rows) if isinstance(step, st.LatchInStages | st.LatchPanelInStages) else None for step in said.steps]
     longest = max(len(rows) for rows in lists if rows)
@@ -38,7 +38,7 @@ def rows_listed(said: Said, language: PrintedLanguage) -> list[Part]:
     return list(between(language.sentences["between"], columns, language.sentences["and"]))
 
 
-def _graded_row(lists: list[list[int] | None], number: int, longest: int, said: Said) -> Graded:
+def _graded_row(lists: list[list[int] | None], number: int, longest: int, said: StepSaid) -> Graded:
     def row(rows: list[int] | None) -> int | None:
         if not rows or (number < longest - 1 and number >= len(rows) - 1):
             return None
@@ -47,7 +47,7 @@ def _graded_row(lists: list[list[int] | None], number: int, longest: int, said: 
     return Graded(tuple(row(rows) for rows in lists), said.group)
 
 
-def looser(said: Said, language: PrintedLanguage) -> list[Part]:
+def looser(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     """By how many numbers of the dial."""
     least, *most = said.any.by
     if most:

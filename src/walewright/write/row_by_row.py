@@ -14,7 +14,7 @@ from walewright.knit.steps import Step
 from walewright.report.said import Said
 from walewright.write import align as align_
 from walewright.write.align import Column, align
-from walewright.write.tally import Tally, counted, more
+from walewright.write.tally import RowTally, counted, more
 
 SHAPING = (
     st.Decrease,
@@ -61,7 +61,7 @@ def _track(step: Step) -> Hashable:
     return ("hold", step.side) if isinstance(step, st.HoldAtEnd | st.WrapHeld | st.ReturnHeld | st.ReturnSome) else likeness(step)
 
 
-def folded(steps: Sequence[Step], tally: Tally) -> tuple[tuple[Step, ...], Tally]:
+def folded(steps: Sequence[Step], tally: RowTally) -> tuple[tuple[Step, ...], RowTally]:
     """The steps, stretches of plain rows and shaping as `Rows`, and the tally after them. A stretch has two entries at least,
     and begins and ends with something done: rows that are knitted after it are told apart."""
     made: list[Step] = []

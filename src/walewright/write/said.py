@@ -17,7 +17,7 @@ from walewright.write.model import Abbreviation, Run, RunKind
 
 
 @dataclass(frozen=True, slots=True)
-class Said:
+class StepSaid:
     """One step as all sizes have it (None: skipped there), printed for the sizes `group`."""
 
     steps: tuple[Step | None, ...]

@@ -16,7 +16,7 @@ from walewright.write.model import Instructions, Paragraph, Section, Sentence
 from walewright.write.row_by_row import Rows, closeness, folded, likeness, only_several
 from walewright.write.said import SPACE, prose, spelt
 from walewright.write.table import tabled
-from walewright.write.tally import Tally
+from walewright.write.tally import RowTally
 from walewright.write.together import side_by_side
 from walewright.write.words import worked
 
@@ -111,7 +111,7 @@ def _titled(block: StepBlock) -> list[SectionPart]:
 
 def _folded(parts: list[SectionPart]) -> list[SectionPart]:
     """The paragraphs without steps that do nothing, stretches of shaping as one."""
-    tally = Tally()
+    tally = RowTally()
     made: list[SectionPart] = []
     for title, steps in parts:
         rows, tally = folded([s for s in steps if worked(s)], tally)

@@ -9,7 +9,7 @@ from walewright.write.grading import Graded
 from walewright.write.language import PrintedLanguage
 from walewright.write.model import Cells, Manner, Run, Sentence
 from walewright.write.row_by_row import Entry, Rows, announced, table
-from walewright.write.said import Phrase, Said, between, capital, prose, worded
+from walewright.write.said import Phrase, StepSaid, between, capital, prose, worded
 from walewright.write.words import kinds, phrase
 
 
@@ -37,7 +37,7 @@ def _row(entries: Column[Entry], group: tuple[int, ...], language: PrintedLangua
     phrases: list[Phrase] = []
     for number in range(len(steps)):
         # The dash of a size that has nothing to do stands with the counter; the other numbers are for those who have.
-        step = Said(tuple(None if e is None else e.steps[number] for e in entries), working)
+        step = StepSaid(tuple(None if e is None else e.steps[number] for e in entries), working)
         phrases.append(phrase(step, language))
         told += kinds(step)
     what = worded(*between(language.sentences["between"], phrases))

@@ -16,7 +16,7 @@ Both = tuple[int, int]
 
 
 @dataclass(frozen=True, slots=True)
-class Tally:
+class RowTally:
     """`row` is None until the counter is set. `stitches` are those of the part being worked, held ones included; `held` counts
     those held for shaping at its ends, and `waiting` those held at the outer end of each part that waits."""
 
@@ -26,7 +26,7 @@ class Tally:
     waiting: Both = (0, 0)
 
 
-def counted(tally: Tally, step: Step) -> Tally:
+def counted(tally: RowTally, step: Step) -> RowTally:
     """The tally after `step`."""
     match step:
         case st.Now(stitches=stitches, row=row):

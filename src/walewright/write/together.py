@@ -8,13 +8,13 @@ from walewright.write.align import Column, align, closeness, likeness
 from walewright.write.filling import phrase as filled_phrase
 from walewright.write.language import PrintedLanguage
 from walewright.write.model import Sentence
-from walewright.write.said import Phrase, Said, between, capital, prose, worded
+from walewright.write.said import Phrase, StepSaid, between, capital, prose, worded
 from walewright.write.words import has_number, kinds, phrase, worked
 
 
 def side_by_side(column: Column[st.Together], group: tuple[int, ...], language: PrintedLanguage) -> tuple[Sentence, ...]:
     """The rows, then a line for each track. `group` are the sizes that the lines are printed for."""
-    said = Said(column, group)
+    said = StepSaid(column, group)
     runs = filled_phrase("together", language, said)
     head = Sentence(runs, said.working, "", "", said.any.origin, True, ("Together",))
     rows = align([() if step is None else step.tracks for step in column], lambda track: track.title)
@@ -27,7 +27,7 @@ def _line(tracks: Column[st.Track], group: tuple[int, ...], language: PrintedLan
     told: list[str] = []
     phrases: list[Phrase] = []
     for column in align(steps, likeness, closeness):
-        said = Said(_skippable(column, group, language), group)
+        said = StepSaid(_skippable(column, group, language), group)
         phrases.append(phrase(said, language))
         told += kinds(said)
     all_of_it = worded(*between(language.sentences["between"], phrases))

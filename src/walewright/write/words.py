@@ -17,10 +17,10 @@ from walewright.write.filling import Part, Parts, copy_word, filled
 from walewright.write.grading import Graded
 from walewright.write.language import PrintedLanguage
 from walewright.write.model import Abbreviation, Run
-from walewright.write.said import Phrase, Said, between, plain, prose, together, worded
+from walewright.write.said import Phrase, StepSaid, between, plain, prose, together, worded
 
 
-def phrase(said: Said, language: PrintedLanguage) -> Phrase:
+def phrase(said: StepSaid, language: PrintedLanguage) -> Phrase:
     """The words of one step. Raises KeyError for a kind of step without a template."""
     step = said.any
     if isinstance(step, st.Now):
@@ -34,7 +34,7 @@ def named(kind: type[Step]) -> str:
     return re.sub(r"(?<=.)(?=[A-Z])", "_", kind.__name__).lower()
 
 
-def kinds(said: Said) -> tuple[str, ...]:
+def kinds(said: StepSaid) -> tuple[str, ...]:
     """Class names of the steps that the phrase says, those inside a repeat after "Repeat"; with the numbers where hands do
     something else for each."""
     if not isinstance(said.any, st.Repeat):
@@ -60,13 +60,13 @@ def has_number(step: Step, language: PrintedLanguage) -> bool:
         return True
     if named(type(step)) not in language.sentences or isinstance(step, st.Together):
         return False
-    return any(run.kind != "word" for run in phrase(Said((step,), (0,)), language))
+    return any(run.kind != "word" for run in phrase(StepSaid((step,), (0,)), language))
 
 
 # ----------------------------------------------------------------- repeats
 
 
-def repeated(said: Said, language: PrintedLanguage) -> Phrase:
+def repeated(said: StepSaid, language: PrintedLanguage) -> Phrase:
     """The words of a repeat as a sentence of its own, without the square brackets of a repeat inside another."""
     body = worded(*between(language.sentences["between"], (phrase(inner, language) for inner in bodies(said))))
     times = said.graded("times")
@@ -75,13 +75,13 @@ def repeated(said: Said, language: PrintedLanguage) -> Phrase:
     return worded(*filled("loop", language, said, body=body))
 
 
-def bodies(said: Said) -> tuple[Said, ...]:
+def bodies(said: StepSaid) -> tuple[StepSaid, ...]:
     """The steps inside a repeat that are worked at all. The dash of a size that skips the repeat stands with the times; the
     body's numbers are for those who work it."""
     columns = (
         tuple(worked(s.body[i]) if isinstance(s, st.Repeat) else None for s in said.steps) for i in range(len(said.any.body))
     )
-    return tuple(Said(column, said.working) for column in columns if any(column))
+    return tuple(StepSaid(column, said.working) for column in columns if any(column))
 
 
 def worked(step: Step) -> Step | None:
@@ -99,7 +99,7 @@ _CARRIAGES: Mapping[Side, int] = {"left": 0, "right": 1}
 _CARRIAGE_AT = (Abbreviation.COL, Abbreviation.COR)
 
 
-def check(said: Said, language: PrintedLanguage, counter: bool = True) -> Phrase:
+def check(said: StepSaid, language: PrintedLanguage, counter: bool = True) -> Phrase:
     """What must be true; without the `counter` where the same line has just named its value."""
     sides = tuple(_CARRIAGES[s.side] if isinstance(s, st.Now) else None for s in said.steps)
     # The stitches have the dash of who skips this; the carriage needs none where it is on one side for all others.
@@ -111,7 +111,7 @@ def check(said: Said, language: PrintedLanguage, counter: bool = True) -> Phrase
     return (together("check", parts),)
 
 
-def _counter(said: Said, language: PrintedLanguage) -> Run:
+def _counter(said: StepSaid, language: PrintedLanguage) -> Run:
     """The counter's value with its name, as one figure."""
     row = said.graded("row")
     run = together("number", filled("counter", language, said))
@@ -120,7 +120,7 @@ def _counter(said: Said, language: PrintedLanguage) -> Run:
 
 # ----------------------------------------------------------------- which template
 
-_CHOICES: Mapping[type[Step], Callable[[Said], str]] = {
+_CHOICES: Mapping[type[Step], Callable[[StepSaid], str]] = {
     st.UseLooser: lambda s: "use_looser" if s.any.tension else "use_looser/next",
     st.FoldUp: lambda s: "fold_up/all" if s.any.onto == "all needles" else "fold_up",
     st.PickUpAlong: lambda s: "pick_up_along/open" if s.any.loops == "open" else "pick_up_along",
@@ -129,32 +129,32 @@ _CHOICES: Mapping[type[Step], Callable[[Said], str]] = {
 """Of the kinds of steps that have several."""
 
 
-def _part(key: str, when: Callable[[Said], bool] = lambda said: True) -> Callable[[Said, PrintedLanguage], list[Part]]:
+def _part(key: str, when: Callable[[StepSaid], bool] = lambda said: True) -> Callable[[StepSaid, PrintedLanguage], list[Part]]:
     """A part that stands there `when` it is so."""
     return lambda said, language: list(filled(key, language, said, PARTS)) if when(said) else []
 
 
-def _chosen(choose: Callable[[Said], str]) -> Callable[[Said, PrintedLanguage], list[Part]]:
+def _chosen(choose: Callable[[StepSaid], str]) -> Callable[[StepSaid, PrintedLanguage], list[Part]]:
     """A part that has several templates."""
     return lambda said, language: list(filled(choose(said), language, said, PARTS))
 
 
-def _one_needle(said: Said) -> bool:
+def _one_needle(said: StepSaid) -> bool:
     return said.graded("first").values == said.graded("last").values
 
 
-def _middle(said: Said) -> str:
+def _middle(said: StepSaid) -> str:
     """The stitches where a piece parts: in the middle of the bed, as a rule."""
     parting = (step for step in said.steps if isinstance(step, st.CentreToWaste | st.CloseCentre))
     return "gap/centre" if all(step.first + step.last in (-1, 0) for step in parting) else "gap/between"
 
 
-def _copy(said: Said, language: PrintedLanguage) -> list[Part]:
+def _copy(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     copy = said.any.copy
     return list(filled("of_copy", language, copy=copy_word(copy, language))) if copy else []
 
 
-def _text(said: Said, language: PrintedLanguage) -> list[Part]:
+def _text(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     return [plain(prose(said.any.text, language)).replace("”", "’")]
 
 

@@ -8,8 +8,8 @@ from typing import Literal
 
 from walewright.design.charts.motifs import tall
 from walewright.design.model import Chart, Edging, Fabric, PerSize, Piece
-from walewright.design.pieces.cloth import Cloth
-from walewright.design.pieces.outline import NOTHING, Outline
+from walewright.design.pieces.cloth import PieceCloth
+from walewright.design.pieces.outline import NOTHING, PieceOutline
 from walewright.report.model import Span
 from walewright.report.said import Said, said
 from walewright.trade.fabrics import StitchKind
@@ -20,8 +20,8 @@ class Ground:
     """What the patterns of a piece lie in. `told`: (fabric or chart, fault) that another piece has shown already. `first_rows`:
     where the cells of the charts' first rows stand in the source."""
 
-    outline: Outline
-    cloth: Cloth
+    outline: PieceOutline
+    cloth: PieceCloth
     fabrics: Mapping[str, Fabric | None]
     charts: Mapping[str, Chart | None]
     told: set[tuple[str, str]]

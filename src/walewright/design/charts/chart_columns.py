@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from walewright.design.charts.drawn import Drawn
-from walewright.design.model import Machine
+from walewright.design.model import MachineProfile
 from walewright.report.model import Severity
 
 MOST_TUCK_ROWS = 4
@@ -23,7 +23,7 @@ def check_columns(drawn: Drawn) -> None:
         _neighbouring_tucks(drawn, row)
 
 
-def stage_of(drawn: Drawn, machine: Machine | None) -> int:
+def stage_of(drawn: Drawn, machine: MachineProfile | None) -> int:
     """`Chart.stage`: on the bed, if any run of purl cells is deeper than one stage may be."""
     if machine is None:
         return 0

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from itertools import combinations
 
 from walewright.design.charts.drawn import Drawn
-from walewright.design.model import Machine
+from walewright.design.model import MachineProfile
 from walewright.report.model import Severity
 from walewright.trade.cells import CELLS
 
@@ -28,7 +28,7 @@ class _Cross:
     over: int
 
 
-def check_crosses(drawn: Drawn, machine: Machine | None) -> None:
+def check_crosses(drawn: Drawn, machine: MachineProfile | None) -> None:
     """Reports crosses that cannot be made, and warns of those that follow each other too soon."""
     crosses = [cross for row in range(drawn.height) for cross in _crosses(drawn, row)]
     too_wide = _beyond_tools(drawn, machine)
@@ -74,7 +74,7 @@ def _tell_cut(drawn: Drawn, row: int, column: int, run: int, over: int) -> None:
     drawn.report_cell("cross-cut", (row, column), "part", helps=("draw-all",), over=over, needles=2 * over, here=run)
 
 
-def _beyond_tools(drawn: Drawn, machine: Machine | None) -> set[str]:
+def _beyond_tools(drawn: Drawn, machine: MachineProfile | None) -> set[str]:
     """The symbols of crosses that the tools at hand cannot make, reported at the first cell of each."""
     found: set[str] = set()
     if machine is None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from walewright.design.charts.drawn import Drawn
-from walewright.design.model import Machine
+from walewright.design.model import MachineProfile
 from walewright.report.said import Fact
 from walewright.trade.cells import CELLS, CellKind
 from walewright.trade.sides import EdgeSide
@@ -24,7 +24,7 @@ ENDS_ON: Mapping[int, CellKind] = {RIGHTWARDS: "two from left", LEFTWARDS: "two 
 SIDE = {RIGHTWARDS: "right", LEFTWARDS: "left"}
 
 
-def check_moves(drawn: Drawn, machine: Machine | None) -> None:
+def check_moves(drawn: Drawn, machine: MachineProfile | None) -> None:
     """Reports moves and holes that do not belong together."""
     for row in range(drawn.height):
         _ChartRow(drawn, row, machine).check()
@@ -34,7 +34,7 @@ def check_moves(drawn: Drawn, machine: Machine | None) -> None:
 class _ChartRow:
     """One row as it stands on the needles; numbers are places in `stands`."""
 
-    def __init__(self, drawn: Drawn, row: int, machine: Machine | None) -> None:
+    def __init__(self, drawn: Drawn, row: int, machine: MachineProfile | None) -> None:
         self.drawn = drawn
         self.row = row
         self.machine = machine

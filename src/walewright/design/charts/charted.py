@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from walewright.design.charts.areas import Area, Ground, areas
 from walewright.design.charts.beginnings import begins
 from walewright.design.charts.clashes import apart
-from walewright.design.model import Chart, EdgeRun, Fabric, Opening, PerSize, Piece, Way
+from walewright.design.model import Chart, EdgeRun, Fabric, Opening, PerSize, Piece, ShapingWay
 from walewright.design.pieces.outline import NOTHING
 from walewright.report.model import Span
 from walewright.report.said import Said, said
@@ -130,7 +130,7 @@ def _shaped(piece: Piece, area: Area, ground: Ground) -> Iterator[tuple[int, Spa
             yield need, span, label, "moved-stitches"
 
 
-def _outer(piece: Piece, ground: Ground) -> Iterator[tuple[Way, PerSize, PerSize, Span]]:
+def _outer(piece: Piece, ground: Ground) -> Iterator[tuple[ShapingWay, PerSize, PerSize, Span]]:
     for runs in (piece.left, piece.right):
         low = piece.levels[0].height
         for run in runs:
@@ -140,7 +140,7 @@ def _outer(piece: Piece, ground: Ground) -> Iterator[tuple[Way, PerSize, PerSize
             low = high
 
 
-def _inner(piece: Piece, ground: Ground) -> Iterator[tuple[Way, PerSize, PerSize, Span]]:
+def _inner(piece: Piece, ground: Ground) -> Iterator[tuple[ShapingWay, PerSize, PerSize, Span]]:
     for gap in ground.outline.gaps:
         opening = gap.opening
         if opening in piece.openings and _widens(opening):

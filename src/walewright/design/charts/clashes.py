@@ -11,7 +11,7 @@ from walewright.design.pieces.outline import NOTHING
 from walewright.report.model import Span
 from walewright.report.said import Said, said
 
-Reach = tuple[PerSize, PerSize]
+ReachAcross = tuple[PerSize, PerSize]
 
 BY_THE_COUNTER: Mapping[AreaKind, bool] = {"chart": True, "rib": False, "stripes": True}
 """Whether it goes by the row counter: rows worked again would bring it out of step."""
@@ -115,7 +115,7 @@ def _once(piece: Piece, area: Area, ground: Ground) -> Iterator[tuple[Said, Span
 
 
 def _cut(
-    what: Said, span: Span, low: PerSize, high: PerSize, reach: Reach, area: Area, ground: Ground
+    what: Said, span: Span, low: PerSize, high: PerSize, reach: ReachAcross, area: Area, ground: Ground
 ) -> Iterator[tuple[Said, Span, tuple[str, ...], Said]]:
     shared = area.shares_rows(low, high, ground.sizes)
     sizes = tuple(s for s, m in zip(ground.sizes, area.meets(reach), strict=True) if m and s in shared)
@@ -123,12 +123,12 @@ def _cut(
         yield what, span, sizes, said("elsewhere-or-beside") if area.reach is not None else said("elsewhere")
 
 
-def _about(centre: PerSize, width: PerSize) -> Reach:
+def _about(centre: PerSize, width: PerSize) -> ReachAcross:
     pairs = tuple(zip(centre, width, strict=True))
     return tuple(c - w / 2 for c, w in pairs), tuple(c + w / 2 for c, w in pairs)
 
 
-def _holes(holes: Buttonholes, low: PerSize, ground: Ground) -> Reach:
+def _holes(holes: Buttonholes, low: PerSize, ground: Ground) -> ReachAcross:
     """From the outer side of buttonholes to their inner side, by the edge where they begin."""
     fabric = ground.cloth.own
     wide = holes.stitches / fabric.stitches_per_cm if fabric is not None else 0.0

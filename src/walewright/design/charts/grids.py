@@ -11,7 +11,7 @@ from walewright.design.charts.chart_crosses import check_crosses
 from walewright.design.charts.chart_moves import check_moves
 from walewright.design.charts.drawn import MOST_TOLD, Drawn
 from walewright.design.findings import Findings
-from walewright.design.model import Cell, Chart, Key, Machine, Origin, Yarn
+from walewright.design.model import Cell, CellKey, Chart, MachineProfile, Origin, Yarn
 from walewright.report.model import Severity, Span
 from walewright.report.said import said
 from walewright.source import syntax
@@ -25,7 +25,7 @@ LOOK_ALIKE = ("0Oo", "1lI|", ".,·-", "/\\", "xX×", "vV", "*+")
 
 
 @dataclass(frozen=True, slots=True)
-class Uses:
+class ChartUses:
     """Where charts are used: name to the first place. `own` are (chart, yarn of a fabric worked from it)."""
 
     in_fabrics: Mapping[str, Span]
@@ -33,23 +33,23 @@ class Uses:
     own: frozenset[tuple[str, str]]
 
 
-def uses_of(statements: tuple[syntax.Statement, ...]) -> Uses:
+def uses_of(statements: tuple[syntax.Statement, ...]) -> ChartUses:
     """The uses of charts in a source."""
     fabrics: dict[str, Span] = {}
     motifs: dict[str, Span] = {}
     own: set[tuple[str, str]] = set()
     for statement in statements:
-        for node in statement.body if isinstance(statement, syntax.Fabric | syntax.Piece) else ():
+        for node in statement.body if isinstance(statement, syntax.FabricBlock | syntax.PieceBlock) else ():
             if isinstance(node, syntax.Stitch) and node.chart is not None:
                 fabrics.setdefault(node.chart, node.span)
                 own.add((node.chart, node.yarn))
-            elif isinstance(node, syntax.Motif):
+            elif isinstance(node, syntax.MotifLine):
                 motifs.setdefault(node.chart, node.span)
-    return Uses(fabrics, motifs, frozenset(own))
+    return ChartUses(fabrics, motifs, frozenset(own))
 
 
 def chart(
-    node: syntax.Chart, yarns: Mapping[str, Yarn | None], uses: Uses, machine: Machine | None, findings: Findings
+    node: syntax.ChartBlock, yarns: Mapping[str, Yarn | None], uses: ChartUses, machine: MachineProfile | None, findings: Findings
 ) -> Chart | None:
     """A chart; None when its grid is not one. A chart without a `repeat` is the repeat as a whole where a fabric uses it, and
     has none where a motif does."""
@@ -97,7 +97,7 @@ def chart(
     return made
 
 
-def first_row(node: syntax.Chart) -> tuple[Span, ...]:
+def first_row(node: syntax.ChartBlock) -> tuple[Span, ...]:
     """Where the cells of the first row knitted, the last line, stand in the source."""
     drawn = [s for s in node.body if isinstance(s, syntax.ChartRow)]
     return tuple(_place(drawn[-1], column) for column in range(len(drawn[-1].cells))) if drawn else ()
@@ -115,7 +115,7 @@ def _whole(row: syntax.ChartRow) -> Span:
 # ----------------------------------------------------------------- keys
 
 
-def _keys(node: syntax.Chart, yarns: Mapping[str, Yarn | None], findings: Findings) -> tuple[Key, ...] | None:
+def _keys(node: syntax.ChartBlock, yarns: Mapping[str, Yarn | None], findings: Findings) -> tuple[CellKey, ...] | None:
     """The key; None when a symbol of it cannot be understood. Symbols that are given twice or not drawn are told of."""
     nodes = [s for s in node.body if isinstance(s, syntax.ChartKey)]
     findings.once(said("symbol-of", chart=node.name), ((k.symbol, k.span) for k in nodes))
@@ -138,7 +138,7 @@ def _keys(node: syntax.Chart, yarns: Mapping[str, Yarn | None], findings: Findin
     return None if None in made else tuple(k for k in made if k is not None)
 
 
-def _key(node: syntax.ChartKey, chart: str, yarns: Mapping[str, Yarn | None], findings: Findings) -> Key | None:
+def _key(node: syntax.ChartKey, chart: str, yarns: Mapping[str, Yarn | None], findings: Findings) -> CellKey | None:
     origin = Origin(f"chart {chart} / key {node.symbol}", node.span)
     if node.kind not in CELLS:
         findings.unknown("meaning of a symbol", node.kind, node.span, CELLS)
@@ -146,7 +146,7 @@ def _key(node: syntax.ChartKey, chart: str, yarns: Mapping[str, Yarn | None], fi
     if node.yarn is not None and findings.look_up("yarn", node.yarn, node.span, yarns) is None:
         return None
     if not CELLS[node.kind].of_groups:
-        return Key(node.symbol, Cell(node.kind, node.yarn or ""), origin)
+        return CellKey(node.symbol, Cell(node.kind, node.yarn or ""), origin)
     over = node.cross or 0
     if not 1 <= over <= MOST_CROSS or node.over not in (None, over):
         findings.report(
@@ -163,7 +163,7 @@ def _key(node: syntax.ChartKey, chart: str, yarns: Mapping[str, Yarn | None], fi
     if node.hung_first is None:
         findings.report("missing-part/hung-first", (node.span, "cross"), helps=("add",), symbol=node.symbol)
         return None
-    return Key(node.symbol, Cell("cross", "", over, node.hung_first), origin)
+    return CellKey(node.symbol, Cell("cross", "", over, node.hung_first), origin)
 
 
 # ----------------------------------------------------------------- rows
@@ -203,7 +203,9 @@ def _even(rows: tuple[syntax.ChartRow, ...], chart: str, findings: Findings) -> 
     return told == 0
 
 
-def _known(rows: tuple[syntax.ChartRow, ...], keys: tuple[Key, ...] | None, node: syntax.Chart, findings: Findings) -> bool:
+def _known(
+    rows: tuple[syntax.ChartRow, ...], keys: tuple[CellKey, ...] | None, node: syntax.ChartBlock, findings: Findings
+) -> bool:
     """Whether every symbol is in the key; each that is not is told of once, at its first cell from the bottom."""
     symbols = tuple(dict.fromkeys(s.symbol for s in node.body if isinstance(s, syntax.ChartKey)))
     if any(isinstance(s, syntax.Broken) for s in node.body):
@@ -242,7 +244,7 @@ def _nearest(symbol: str, known: tuple[str, ...]) -> str | None:
 
 
 def _columns(
-    repeat: syntax.ChartRepeat | None, wide: int, node: syntax.Chart, uses: Uses, findings: Findings
+    repeat: syntax.ChartRepeat | None, wide: int, node: syntax.ChartBlock, uses: ChartUses, findings: Findings
 ) -> tuple[int, int, int] | None:
     """Columns before the repeat, in it and after it."""
     name = node.name
@@ -278,5 +280,5 @@ def _columns(
     return repeat.after, repeat.stitches, wide - repeat.after - repeat.stitches
 
 
-def _rows_of(node: syntax.Chart) -> Iterator[Span]:
+def _rows_of(node: syntax.ChartBlock) -> Iterator[Span]:
     return (_whole(s) for s in node.body if isinstance(s, syntax.ChartRow))

@@ -6,16 +6,16 @@ from collections.abc import Mapping
 
 from walewright.design.findings import amount
 from walewright.design.model import Chart, Motif, Origin, PerSize
-from walewright.design.pieces.cloth import Cloth
+from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.fitting import leaves
 from walewright.design.pieces.openings import offset
-from walewright.design.pieces.outline import NOTHING, Outline, level_index
+from walewright.design.pieces.outline import NOTHING, PieceOutline, level_index
 from walewright.report.said import Said, said
 from walewright.source import syntax
 from walewright.trade.sides import SIDES
 
 
-def motif(node: syntax.Motif, outline: Outline, cloth: Cloth, charts: Mapping[str, Chart | None]) -> Motif | None:
+def motif(node: syntax.MotifLine, outline: PieceOutline, cloth: PieceCloth, charts: Mapping[str, Chart | None]) -> Motif | None:
     """A motif, checked: its chart is worked once, its rows and its width are there."""
     findings = cloth.place.findings
     what = said("motif-of", chart=node.chart, piece=outline.piece)
@@ -53,7 +53,7 @@ def motif(node: syntax.Motif, outline: Outline, cloth: Cloth, charts: Mapping[st
     return made if _has_rows(made, chart, at, what, outline, cloth) and _has_width(made, chart, at, what, outline, cloth) else None
 
 
-def _has_rows(made: Motif, chart: Chart, at: int, what: Said, outline: Outline, cloth: Cloth) -> bool:
+def _has_rows(made: Motif, chart: Chart, at: int, what: Said, outline: PieceOutline, cloth: PieceCloth) -> bool:
     rows = cloth.rows(at, len(outline.levels) - 1, free=True)
     if rows is None:
         return True
@@ -74,7 +74,7 @@ def _has_rows(made: Motif, chart: Chart, at: int, what: Said, outline: Outline, 
     return not short
 
 
-def tall(chart: Chart, at: int, cloth: Cloth) -> PerSize:
+def tall(chart: Chart, at: int, cloth: PieceCloth) -> PerSize:
     """Height in cm of a motif that begins at a level, by the fabrics it lies in."""
     found: list[float] = []
     for size in range(len(cloth.place.scope.sizes)):
@@ -90,7 +90,7 @@ def tall(chart: Chart, at: int, cloth: Cloth) -> PerSize:
     return tuple(found)
 
 
-def _has_width(made: Motif, chart: Chart, at: int, what: Said, outline: Outline, cloth: Cloth) -> bool:
+def _has_width(made: Motif, chart: Chart, at: int, what: Said, outline: PieceOutline, cloth: PieceCloth) -> bool:
     place = cloth.at(at + 1)
     if place.fabric is None:
         return True

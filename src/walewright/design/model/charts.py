@@ -29,7 +29,7 @@ class Cell:
 
 
 @dataclass(frozen=True, slots=True)
-class Key:
+class CellKey:
     """A symbol (one character, the author's) and what it means."""
 
     symbol: str
@@ -48,7 +48,7 @@ class Chart:
 
     name: str
     rows: tuple[str, ...]
-    key: tuple[Key, ...]
+    key: tuple[CellKey, ...]
     before: int
     repeat: int
     after: int

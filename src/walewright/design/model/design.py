@@ -47,7 +47,7 @@ class Measurement:
 
 
 @dataclass(frozen=True, slots=True)
-class Machine:
+class MachineProfile:
     """A bed. `needles` is even; `pitch_mm` between needles; `prongs` of the transfer tools at hand."""
 
     name: str
@@ -112,7 +112,7 @@ class Level:
 
 
 @dataclass(frozen=True, slots=True)
-class Way:
+class ShapingWay:
     """How an edge is shaped: "simple" or "fashioned" `inset` stitches in, `at_once` (1 or 2) stitches at a time."""
 
     kind: WayKind
@@ -138,7 +138,7 @@ class EdgeRun:
     change: PerSize
     cast_off: PerSize
     steps: int
-    way: Way
+    way: ShapingWay
     origin: Origin
     most: PerSize | None = None
     rate: Rate | None = None
@@ -159,7 +159,7 @@ class Opening:
     depth: PerSize
     flat: PerSize
     shape: OpeningShape
-    way: Way
+    way: ShapingWay
     origin: Origin
     from_level: str | None = None
     to_level: str = ""
@@ -290,7 +290,7 @@ class Band:
 
 
 @dataclass(frozen=True, slots=True)
-class Join:
+class EdgeJoin:
     """Edges put together; `easing` is the difference in length allowed, in cm (0 and no `longer`: equal rows).
 
     `longer`: `one` shall be that much longer than `other`, within the easing (where none is given: as near as rows allow).
@@ -340,13 +340,13 @@ class Design:
     """(key, text) of the pattern block: summary, story, difficulty, note."""
     sizes: tuple[str, ...]
     measurements: tuple[Measurement, ...]
-    machine: Machine
+    machine: MachineProfile
     yarns: tuple[Yarn, ...]
     fabrics: tuple[Fabric, ...]
     edgings: tuple[Edging, ...]
     pieces: tuple[Piece, ...]
     bands: tuple[Band, ...]
-    joins: tuple[Join, ...]
+    joins: tuple[EdgeJoin, ...]
     requirements: tuple[Requirement, ...]
     making_up: tuple[str, ...]
     """What to do by hand, in the author's words and order."""

@@ -10,7 +10,7 @@ from walewright.design.model.fabrics import Fabric, Yarn
 from walewright.design.model.origin import PerSize
 
 if TYPE_CHECKING:
-    from walewright.design.model import Machine, Measurement
+    from walewright.design.model import MachineProfile, Measurement
 
 
 GivenByName = Literal["measure", "tension", "swatch", "dial", "yarn"]
@@ -42,4 +42,4 @@ class Edition:
     measurements: tuple[Measurement, ...]
     fabrics: tuple[Fabric, ...]
     yarns: tuple[Yarn, ...]
-    machine: Machine
+    machine: MachineProfile

@@ -28,31 +28,31 @@ KEYS: Mapping[type, tuple[str, ...]] = {
     syntax.Levels: (),
     syntax.End: (),
     syntax.Shoulders: (),
-    syntax.Across: ("level",),
-    syntax.Opening: ("name",),
-    syntax.Slot: ("name",),
-    syntax.Buttonholes: ("edge",),
-    syntax.Wedge: ("edge", "from_level"),
-    syntax.Zone: ("fabric", "from_level"),
-    syntax.Motif: ("chart", "level"),
-    syntax.RepeatStretch: ("from_level", "to_level"),
+    syntax.AcrossLine: ("level",),
+    syntax.OpeningLine: ("name",),
+    syntax.SlotLine: ("name",),
+    syntax.ButtonholesLine: ("edge",),
+    syntax.WedgeLine: ("edge", "from_level"),
+    syntax.ZoneLine: ("fabric", "from_level"),
+    syntax.MotifLine: ("chart", "level"),
+    syntax.RepeatLine: ("from_level", "to_level"),
     syntax.Use: ("name",),
 }
 """Fields by which a statement is the same thing as another of its kind. Runs of edges go by level and side."""
 
 LEFT_OUT: Mapping[type, str] = {
-    syntax.Opening: "name",
-    syntax.Slot: "name",
-    syntax.Motif: "chart",
-    syntax.Zone: "fabric",
+    syntax.OpeningLine: "name",
+    syntax.SlotLine: "name",
+    syntax.MotifLine: "chart",
+    syntax.ZoneLine: "fabric",
     syntax.Use: "name",
 }
 """Statements that `without` leaves out by a name in them."""
 LEFT_OUT_BY_KIND: Mapping[type, str] = {
     syntax.Neck: "neck",
     syntax.Shoulders: "shoulders",
-    syntax.Buttonholes: "buttonholes",
-    syntax.Wedge: "wedges",
+    syntax.ButtonholesLine: "buttonholes",
+    syntax.WedgeLine: "wedges",
 }
 """Statements that `without` leaves out by what they are."""
 
@@ -61,10 +61,10 @@ Body = tuple[syntax.Statement, ...]
 
 def written_out(tree: syntax.Tree, findings: Findings) -> syntax.Tree:
     """The tree with every piece that is `like` another written out, and its fabric and centre stitch with it."""
-    if not any(isinstance(s, syntax.Piece) and (s.like is not None or _leaves_out(s.body)) for s in tree.statements):
+    if not any(isinstance(s, syntax.PieceBlock) and (s.like is not None or _leaves_out(s.body)) for s in tree.statements):
         return tree
-    writer = _Writer({s.name: s for s in reversed(tree.statements) if isinstance(s, syntax.Piece)}, findings)
-    statements = tuple(writer.written(s) if isinstance(s, syntax.Piece) else s for s in tree.statements)
+    writer = _Writer({s.name: s for s in reversed(tree.statements) if isinstance(s, syntax.PieceBlock)}, findings)
+    statements = tuple(writer.written(s) if isinstance(s, syntax.PieceBlock) else s for s in tree.statements)
     return replace(tree, statements=statements)
 
 
@@ -74,10 +74,10 @@ def _leaves_out(body: Body) -> bool:
 
 @dataclass(slots=True)
 class _Writer:
-    nodes: Mapping[str, syntax.Piece]
+    nodes: Mapping[str, syntax.PieceBlock]
     findings: Findings
 
-    def written(self, piece: syntax.Piece) -> syntax.Piece:
+    def written(self, piece: syntax.PieceBlock) -> syntax.PieceBlock:
         """A piece as if it had been written without a model."""
         if piece.like is None:
             # A mirror image that leaves something out is merged when its model has been turned over.
@@ -101,17 +101,17 @@ class _Writer:
             body=body,
         )
 
-    def _merged(self, model: syntax.Piece, piece: syntax.Piece) -> Body:
+    def _merged(self, model: syntax.PieceBlock, piece: syntax.PieceBlock) -> Body:
         at = piece.span
 
         def mark(span: Span) -> Span:
             inner, name = (span.shape, span.name) if isinstance(span, Used) else (span, "")
             return Used(at.file, at.start, at.end, inner, name, model.name)
 
-        copied = tuple(marked(s, mark) for s in model.body if not isinstance(s, syntax.Text))
+        copied = tuple(marked(s, mark) for s in model.body if not isinstance(s, syntax.TextLine))
         return merged(copied, piece, model.name, self.findings)
 
-    def _chain(self, piece: syntax.Piece) -> tuple[str, ...] | None:
+    def _chain(self, piece: syntax.PieceBlock) -> tuple[str, ...] | None:
         """The models of a piece, up to one that is like no other; None, and reported at one of them, where there is no such."""
         names = [piece.name]
         while (node := self.nodes[names[-1]]).like in self.nodes and node.like is not None:
@@ -130,11 +130,11 @@ class _Writer:
         return tuple(s for s in body if not isinstance(s, syntax.Without))
 
 
-def _lost(piece: syntax.Piece) -> syntax.Broken:
+def _lost(piece: syntax.PieceBlock) -> syntax.Broken:
     return syntax.Broken("", span=piece.span)
 
 
-def _a_fabric(nodes: Mapping[str, syntax.Piece]) -> str:
+def _a_fabric(nodes: Mapping[str, syntax.PieceBlock]) -> str:
     """Any fabric of the source's pieces: what stands for that of a model that is not there is not reported as unknown."""
     return next((n.fabric for n in nodes.values() if n.fabric), "")
 
@@ -153,23 +153,23 @@ def marked(node: Any, mark: Callable[[Span], Span]) -> Any:
     return replace(node, **changed)
 
 
-def merged(copied: Body, piece: syntax.Piece, model: str, findings: Findings) -> Body:
+def merged(copied: Body, piece: syntax.PieceBlock, model: str, findings: Findings) -> Body:
     """The model's statements with the piece's own in their places; `piece` is the piece as written."""
     own = [s for s in piece.body if not isinstance(s, syntax.Without)]
     left_out = _left_out(copied, piece, model, findings)
     body = [s for s in copied if not any(_names(w, s) for w in left_out)]
     made = _Merging(body, _levels(own) or _levels(body), findings, model)
-    runs = [s for s in own if isinstance(s, syntax.Edge)]
+    runs = [s for s in own if isinstance(s, syntax.EdgeLine)]
     made.give_way(runs)
     for statement in own:
-        if isinstance(statement, syntax.Edge):
+        if isinstance(statement, syntax.EdgeLine):
             made.put_run(statement)
         else:
             made.put(statement)
     return tuple(s for s in made.body if s is not None)
 
 
-def _left_out(copied: Body, piece: syntax.Piece, model: str, findings: Findings) -> tuple[str, ...]:
+def _left_out(copied: Body, piece: syntax.PieceBlock, model: str, findings: Findings) -> tuple[str, ...]:
     """What the piece leaves out; reported where its model has no such thing, or the piece says it anew."""
     there = dict.fromkeys(name for s in copied for name in _names_of(s))
     own = {name for s in piece.body for name in _names_of(s)}
@@ -207,7 +207,7 @@ def _key(statement: syntax.Statement) -> tuple[object, ...] | None:
     """What makes a statement the same thing as another; None for what stands beside all others."""
     if isinstance(statement, syntax.Neck):
         # A neck is an opening of that name, written in short.
-        return (syntax.Opening, "neck")
+        return (syntax.OpeningLine, "neck")
     names = KEYS.get(type(statement))
     return None if names is None else (type(statement), *(getattr(statement, n) for n in names))
 
@@ -221,7 +221,7 @@ class _Merging:
         self.findings = findings
         self.model = model
         self.places: dict[str, int] = {}
-        self.replaced: list[syntax.Edge] = []
+        self.replaced: list[syntax.EdgeLine] = []
         self.taken: set[int] = set()
         self.halved: set[str] = set()
 
@@ -238,13 +238,13 @@ class _Merging:
         self.body[at] = statement
         self.taken.add(at)
 
-    def give_way(self, runs: Sequence[syntax.Edge]) -> None:
+    def give_way(self, runs: Sequence[syntax.EdgeLine]) -> None:
         """The model's runs to the levels that the piece's own runs lead to go, on the same sides."""
         own: dict[str, set[str]] = {}
         for run in runs:
             own.setdefault(run.to_level, set()).update(SIDES[run.which])
         for index, statement in enumerate(self.body):
-            if not isinstance(statement, syntax.Edge):
+            if not isinstance(statement, syntax.EdgeLine):
                 continue
             sides = SIDES[statement.which]
             staying = sides - own.get(statement.to_level, set())
@@ -260,7 +260,7 @@ class _Merging:
             if not staying:
                 self.replaced.append(statement)
 
-    def put_run(self, run: syntax.Edge) -> None:
+    def put_run(self, run: syntax.EdgeLine) -> None:
         """A run in the place of the model's to the same level, else below the first that leads higher."""
         if run.to_level in self.halved:
             return
@@ -280,16 +280,16 @@ class _Merging:
 
     def _height(self, statement: syntax.Statement | None) -> int:
         """Where a run leads or loops are hung back, as the number of a level; -1 for what stands beside the edges."""
-        if isinstance(statement, syntax.Edge):
+        if isinstance(statement, syntax.EdgeLine):
             return self.levels.get(statement.to_level, -1)
-        return self.levels.get(statement.level, -1) if isinstance(statement, syntax.Across) else -1
+        return self.levels.get(statement.level, -1) if isinstance(statement, syntax.AcrossLine) else -1
 
     def _same(self, statement: syntax.Statement) -> None:
         self.findings.report(
             "same-as-model", (statement.span, "again"), helps=("leave-out",), model=self.model, severity=Severity.WARNING
         )
 
-    def _half(self, run: syntax.Edge, own: syntax.Edge) -> None:
+    def _half(self, run: syntax.EdgeLine, own: syntax.EdgeLine) -> None:
         self.findings.report(
             "like-half-edge", (own.span, "one"), (run.span, "both"), helps=("other-edge",), level=run.to_level, model=self.model
         )

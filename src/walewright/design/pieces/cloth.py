@@ -5,15 +5,15 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from walewright.design.model import Fabric, Level, PerSize
-from walewright.design.reading.places import Place
+from walewright.design.reading.places import AmountPlace
 
 
 @dataclass(frozen=True, slots=True)
-class Cloth:
+class PieceCloth:
     """`own` is the piece's fabric; `bands` are (first level, last level, fabric) of whole-width zones. A fabric that is not
     known is None."""
 
-    place: Place
+    place: AmountPlace
     levels: tuple[Level, ...]
     bands: tuple[tuple[int, int, Fabric | None], ...] = ()
 
@@ -27,9 +27,9 @@ class Cloth:
         row = max(level, 1)
         return next((fabric for low, high, fabric in self.bands if low < row <= high), self.own)
 
-    def at(self, level: int) -> Place:
+    def at(self, level: int) -> AmountPlace:
         """Where quantities across the work at that level are understood."""
-        return Place(self.place.scope, self.place.findings, self.below(level))
+        return AmountPlace(self.place.scope, self.place.findings, self.below(level))
 
     def rows(self, low: int, high: int, free: bool = False) -> PerSize | None:
         """Rows between two levels in every size, not rounded; with `free`, those of free levels at their highest. None when a

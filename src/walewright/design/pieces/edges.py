@@ -6,10 +6,10 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from walewright.design.findings import Findings
-from walewright.design.model import EdgeRun, Level, Machine, Origin, PerSize, Way
-from walewright.design.pieces.cloth import Cloth
-from walewright.design.pieces.moves import Move, move, rated, tell_wrong_way
-from walewright.design.pieces.outline import Side, level_index
+from walewright.design.model import EdgeRun, Level, MachineProfile, Origin, PerSize, ShapingWay
+from walewright.design.pieces.cloth import PieceCloth
+from walewright.design.pieces.moves import EdgeMove, move, rated, tell_wrong_way
+from walewright.design.pieces.outline import OutlineSide, level_index
 from walewright.design.pieces.rates import rate_of, rows_enough
 from walewright.design.pieces.ways import shaping_way
 from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, concerned
@@ -22,7 +22,7 @@ from walewright.trade.sides import SIDES, EdgeSide
 NAMED_ALWAYS = ("start", "end", "neck", "shoulder")
 """Edges that exist without being called."""
 
-Sides = dict[EdgeSide, Side]
+TracedSides = dict[EdgeSide, OutlineSide]
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,8 +34,8 @@ class Tracing:
     path: str
     """Beginning of the origins' paths."""
     levels: tuple[Level, ...]
-    cloth: Cloth
-    machine: Machine | None
+    cloth: PieceCloth
+    machine: MachineProfile | None
     first: int
     last: int
     gap: bool = False
@@ -57,17 +57,17 @@ class Tracing:
 
 
 def traced(
-    nodes: Iterable[syntax.Edge | syntax.Across], least: PerSize, most: PerSize, on: Tracing, origin: Origin
-) -> Sides | None:
+    nodes: Iterable[syntax.EdgeLine | syntax.AcrossLine], least: PerSize, most: PerSize, on: Tracing, origin: Origin
+) -> TracedSides | None:
     """Both edges from their statements, each led straight on to the last level; None when told why not.
 
     `least` and `most` are the width at the first level in cm (alike unless it is free)."""
     half, widest = tuple(w / 2 for w in least), tuple(w / 2 for w in most)
-    now = {side: Side(on.first, half, widest, (), ((on.first, widest),)) for side in SIDES}
+    now = {side: OutlineSide(on.first, half, widest, (), ((on.first, widest),)) for side in SIDES}
     statements = tuple(nodes)
-    _check_names(tuple(n for n in statements if isinstance(n, syntax.Edge)), on)
+    _check_names(tuple(n for n in statements if isinstance(n, syntax.EdgeLine)), on)
     for node in statements:
-        after = _run(node, now, on) if isinstance(node, syntax.Edge) else _across(node, now, on)
+        after = _run(node, now, on) if isinstance(node, syntax.EdgeLine) else _across(node, now, on)
         if after is None:
             return None
         now = after
@@ -75,12 +75,14 @@ def traced(
     still = tuple(0.0 for _ in half)
     for side, so_far in now.items():
         if so_far.level < on.last:
-            rest = EdgeRun("", top, "straight", still, still, 0, Way("simple"), Origin(f"{on.path} / edge to {top}", origin.span))
-            now[side] = _after(so_far, on.last, rest, Move(still, None, so_far.least, so_far.most))
+            rest = EdgeRun(
+                "", top, "straight", still, still, 0, ShapingWay("simple"), Origin(f"{on.path} / edge to {top}", origin.span)
+            )
+            now[side] = _after(so_far, on.last, rest, EdgeMove(still, None, so_far.least, so_far.most))
     return now
 
 
-def _run(node: syntax.Edge, now: Sides, on: Tracing) -> Sides | None:
+def _run(node: syntax.EdgeLine, now: TracedSides, on: Tracing) -> TracedSides | None:
     """The sides after one statement."""
     findings = on.findings
     to = level_index(node.to_level, node.span, on.piece, on.levels, findings)
@@ -118,17 +120,17 @@ def _run(node: syntax.Edge, now: Sides, on: Tracing) -> Sides | None:
     return _moved(node, to, run, moved, now)
 
 
-def _moved(node: syntax.Edge, to: int, run: EdgeRun, moved: Move, now: Sides) -> Sides:
+def _moved(node: syntax.EdgeLine, to: int, run: EdgeRun, moved: EdgeMove, now: TracedSides) -> TracedSides:
     which = SIDES if node.which == "both" else (node.which,)
     return {side: _after(now[side], to, run, moved.of(now[side])) if side in which else now[side] for side in SIDES}
 
 
-def _origin(node: syntax.Edge, on: Tracing) -> Origin:
+def _origin(node: syntax.EdgeLine, on: Tracing) -> Origin:
     """One path for both sides, so that edges shaped alike compare alike."""
     return Origin(f"{on.path} / edge to {node.to_level}", node.span)
 
 
-def _at_rate(node: syntax.Edge, between: tuple[int, int], way: Way, now: Sides, on: Tracing) -> Sides | None:
+def _at_rate(node: syntax.EdgeLine, between: tuple[int, int], way: ShapingWay, now: TracedSides, on: Tracing) -> TracedSides | None:
     """The sides after a statement that says so many stitches every so many rows."""
     place, nothing = on.cloth.place, tuple(0.0 for _ in on.sizes)
     rate = rate_of(node, way, on.cloth, on.machine, on.gap, between[0] == 0)
@@ -144,7 +146,7 @@ def _at_rate(node: syntax.Edge, between: tuple[int, int], way: Way, now: Sides, 
     return _moved(node, between[1], run, moved, now)
 
 
-def _cast_off_inwards(node: syntax.Edge, on: Tracing) -> bool:
+def _cast_off_inwards(node: syntax.EdgeLine, on: Tracing) -> bool:
     """Tells of an edge that goes out behind what it casts off."""
     if isinstance(node.by, syntax.Negative) != on.gap:
         return True
@@ -152,7 +154,7 @@ def _cast_off_inwards(node: syntax.Edge, on: Tracing) -> bool:
     return False
 
 
-def _may_come(node: syntax.Edge, to: int, which: tuple[EdgeSide, ...], now: Sides, on: Tracing) -> bool:
+def _may_come(node: syntax.EdgeLine, to: int, which: tuple[EdgeSide, ...], now: TracedSides, on: Tracing) -> bool:
     """Whether the edges of a statement stand at one level, below the one they are led to."""
     names = [level.name for level in on.levels]
     if not _together(node.span, {now[side].level for side in which}, now, on):
@@ -175,7 +177,7 @@ def _may_come(node: syntax.Edge, to: int, which: tuple[EdgeSide, ...], now: Side
     return False
 
 
-def _together(span: Span, reached: set[int], now: Sides, on: Tracing) -> bool:
+def _together(span: Span, reached: set[int], now: TracedSides, on: Tracing) -> bool:
     if len(reached) == 1:
         return True
     names = [level.name for level in on.levels]
@@ -188,14 +190,14 @@ def _together(span: Span, reached: set[int], now: Sides, on: Tracing) -> bool:
     return False
 
 
-def _after(side: Side, level: int, run: EdgeRun, moved: Move) -> Side:
-    return Side(level, moved.least, moved.farthest, (*side.runs, run), (*side.corners, (level, moved.farthest)))
+def _after(side: OutlineSide, level: int, run: EdgeRun, moved: EdgeMove) -> OutlineSide:
+    return OutlineSide(level, moved.least, moved.farthest, (*side.runs, run), (*side.corners, (level, moved.farthest)))
 
 
 # ----------------------------------------------------------------- across
 
 
-def _across(node: syntax.Across, now: Sides, on: Tracing) -> Sides | None:
+def _across(node: syntax.AcrossLine, now: TracedSides, on: Tracing) -> TracedSides | None:
     """The sides after loops are hung back over more or fewer needles; both get the same move."""
     findings = on.findings
     at = level_index(node.level, node.span, on.piece, on.levels, findings)
@@ -253,22 +255,22 @@ def _across(node: syntax.Across, now: Sides, on: Tracing) -> Sides | None:
     free = least != most
     origin = Origin(f"{on.path} / across at {node.level}", node.span)
     nothing = tuple(0.0 for _ in width)
-    run = EdgeRun("", node.level, "across", low, nothing, 0, Way("simple"), origin, high if free else None)
-    after: Sides = {}
+    run = EdgeRun("", node.level, "across", low, nothing, 0, ShapingWay("simple"), origin, high if free else None)
+    after: TracedSides = {}
     for side, so_far in now.items():
         position = tuple(p + (w - t) / 2 for p, w, t in zip(so_far.least, width, least, strict=True))
-        after[side] = _after(so_far, at, run, Move(low, None, position, position))
+        after[side] = _after(so_far, at, run, EdgeMove(low, None, position, position))
     return after
 
 
-def _ends(now: Sides) -> tuple[tuple[PerSize, PerSize], tuple[PerSize, PerSize]]:
+def _ends(now: TracedSides) -> tuple[tuple[PerSize, PerSize], tuple[PerSize, PerSize]]:
     return (now["left"].least, now["right"].least), (now["left"].most, now["right"].most)
 
 
 # ----------------------------------------------------------------- what a run may be
 
 
-def _rows_to_cast_off(node: syntax.Edge, on: Tracing) -> bool:
+def _rows_to_cast_off(node: syntax.EdgeLine, on: Tracing) -> bool:
     """Tells of a cast-off at the start: what is cast on and closed at once is no part of the piece."""
     first = on.levels[0].name
     on.findings.report(
@@ -281,7 +283,7 @@ def _rows_to_cast_off(node: syntax.Edge, on: Tracing) -> bool:
     return False
 
 
-def _cast_off(node: syntax.Edge, change: PerSize, on: Tracing) -> PerSize | None:
+def _cast_off(node: syntax.EdgeLine, change: PerSize, on: Tracing) -> PerSize | None:
     if node.cast_off is None:
         return tuple(0.0 for _ in change)
     place = on.cloth.place
@@ -311,7 +313,7 @@ def _cast_off(node: syntax.Edge, change: PerSize, on: Tracing) -> PerSize | None
     return cast_off
 
 
-def _at_once_is_inwards(node: syntax.Edge, moved: Move, on: Tracing) -> bool:
+def _at_once_is_inwards(node: syntax.EdgeLine, moved: EdgeMove, on: Tracing) -> bool:
     if node.at_once == 1:
         return True
     if node.at_once != 2:
@@ -330,7 +332,7 @@ def _at_once_is_inwards(node: syntax.Edge, moved: Move, on: Tracing) -> bool:
     return not out
 
 
-def _check_names(edges: tuple[syntax.Edge, ...], on: Tracing) -> None:
+def _check_names(edges: tuple[syntax.EdgeLine, ...], on: Tracing) -> None:
     """A side has a name once, and the names every piece has are not given away."""
     findings = on.findings
     for node in edges:

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 
 from walewright.design.findings import Findings
-from walewright.design.model import Band, Edging, Fabric, Join, Origin, PerSize, Piece
-from walewright.design.reading.places import POSITIVE, Place
+from walewright.design.model import Band, EdgeJoin, Edging, Fabric, Origin, PerSize, Piece
+from walewright.design.reading.places import POSITIVE, AmountPlace
 from walewright.design.reading.values import Scope
 from walewright.report.said import Said, said
 from walewright.source import syntax
@@ -15,10 +15,10 @@ from walewright.trade.edgings import CAST_OFFS, EDGINGS, WHENS, EdgingKind
 MOCK_KNOWN = {2: "1 by 1", 3: "2 by 1"}
 
 
-def edging(node: syntax.Edging, fabrics: Mapping[str, Fabric | None], scope: Scope, findings: Findings) -> Edging | None:
+def edging(node: syntax.EdgingLine, fabrics: Mapping[str, Fabric | None], scope: Scope, findings: Findings) -> Edging | None:
     """An edging of its kind in its fabric, checked: depth, fold and fabric suit the kind."""
     cloth = findings.look_up("fabric", node.fabric, node.span, fabrics)
-    depth = _depth(node, Place(scope, findings, cloth), findings)
+    depth = _depth(node, AmountPlace(scope, findings, cloth), findings)
     sound = True
     for what, word, known in (
         ("way of adding an edging", node.when, WHENS),
@@ -46,7 +46,7 @@ def edging(node: syntax.Edging, fabrics: Mapping[str, Fabric | None], scope: Sco
     )
 
 
-def _depth(node: syntax.Edging, place: Place, findings: Findings) -> PerSize | None:
+def _depth(node: syntax.EdgingLine, place: AmountPlace, findings: Findings) -> PerSize | None:
     if node.depth is not None:
         return place.up(node.depth, said("depth-of", of=said("edging", edging=node.name)), POSITIVE)
     if not EDGINGS[node.kind].has_depth:
@@ -55,7 +55,7 @@ def _depth(node: syntax.Edging, place: Place, findings: Findings) -> PerSize | N
     return None
 
 
-def _suits(node: syntax.Edging, cloth: Fabric, findings: Findings) -> bool:
+def _suits(node: syntax.EdgingLine, cloth: Fabric, findings: Findings) -> bool:
     """Whether what is said of an edging goes together."""
     if EDGINGS[node.kind].idle_needles and node.mock not in MOCK_KNOWN:
         findings.unknown("mock rib", str(node.mock), node.span, MOCK_KNOWN.values())
@@ -99,7 +99,7 @@ def _suits(node: syntax.Edging, cloth: Fabric, findings: Findings) -> bool:
     return _fold_suits(node, findings)
 
 
-def _fold_suits(node: syntax.Edging, findings: Findings) -> bool:
+def _fold_suits(node: syntax.EdgingLine, findings: Findings) -> bool:
     facts = EDGINGS[node.kind]
     if node.fold_tension and not facts.fold_row:
         fault = "edging-without-fold/picot" if facts.eyelets else "edging-without-fold/fold-row"
@@ -126,7 +126,7 @@ def closed(
     edgings: Iterable[Edging | None],
     pieces: Iterable[Piece | None],
     bands: Iterable[Band | None],
-    joins: Iterable[Join | None],
+    joins: Iterable[EdgeJoin | None],
     findings: Findings,
 ) -> None:
     """Reports edgings that are left on waste yarn where nothing takes their loops up."""

@@ -5,14 +5,14 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from walewright.design.model import PerSize
-from walewright.design.pieces.outline import NOTHING, Gap, Outline
-from walewright.design.reading.places import Place, concerned
+from walewright.design.pieces.outline import NOTHING, OpeningGap, PieceOutline
+from walewright.design.reading.places import AmountPlace, concerned
 from walewright.report.model import Span
 from walewright.report.said import Said, said
 from walewright.trade.sides import SIDES, EdgeSide
 
 
-def fits(gap: Gap, what: Said, outline: Outline, place: Place) -> bool:
+def fits(gap: OpeningGap, what: Said, outline: PieceOutline, place: AmountPlace) -> bool:
     """Whether a gap leaves fabric on both sides at its parting, at every level it passes and at its end."""
     opening = gap.opening
     sizes = range(len(gap.low))
@@ -33,8 +33,8 @@ def leaves(
     what: Said,
     where: Said,
     span: Span,
-    outline: Outline,
-    place: Place,
+    outline: PieceOutline,
+    place: AmountPlace,
     kind: str = "beyond-the-edge/room",
 ) -> bool:
     """Whether at these heights a piece goes on beside something that reaches so far left and right of its middle (cm); `kind` is
@@ -74,7 +74,7 @@ def leaves(
     return False
 
 
-def _beside(side: EdgeSide, where: Said, room: PerSize, place: Place) -> Said:
+def _beside(side: EdgeSide, where: Said, room: PerSize, place: AmountPlace) -> Said:
     """How much fabric is left on a side; or how far beyond the edge it goes, where it does so in every size."""
     if all(cm < -NOTHING for cm in room):
         return said("beyond", side=side, where=where, over=place.per_size(tuple(-cm for cm in room)))

@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from walewright.design.findings import Findings
-from walewright.design.model import Band, Cord, CountPerSize, EdgeName, Edging, Fabric, Join, Origin, PerSize, Piece
-from walewright.design.pieces.names import Edges, edges
+from walewright.design.model import Band, Cord, CountPerSize, EdgeJoin, EdgeName, Edging, Fabric, Origin, PerSize, Piece
+from walewright.design.pieces.names import EdgesOfPieces, edges
 from walewright.design.pieces.slots import possible
 from walewright.design.reading.numbered import numbered
-from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, Place
+from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, AmountPlace
 from walewright.design.reading.values import Scope
 from walewright.report.said import Said, said
 from walewright.source import syntax
@@ -20,8 +20,8 @@ from walewright.trade.joins import JOINS
 
 
 def band(
-    node: syntax.Band,
-    known: Edges,
+    node: syntax.BandLine,
+    known: EdgesOfPieces,
     edgings: Mapping[str, Edging | None],
     fabrics: Mapping[str, Fabric | None],
     scope: Scope,
@@ -61,7 +61,7 @@ def band(
 
 
 def _holes(
-    node: syntax.Band,
+    node: syntax.BandLine,
     what: Said,
     edging: Edging | None,
     fabrics: Mapping[str, Fabric | None],
@@ -69,7 +69,7 @@ def _holes(
     findings: Findings,
 ) -> tuple[CountPerSize, PerSize, PerSize] | None:
     """How many buttonholes there are, and how far the outermost are from the band's ends."""
-    place = Place(scope, findings, fabrics.get(edging.fabric) if edging else None)
+    place = AmountPlace(scope, findings, fabrics.get(edging.fabric) if edging else None)
     meant = said("buttonholes-of", of=what)
     counts = numbered(node.holes, scope, meant, findings)
     if counts is None or not possible(counts, node.hole_stitches, node.span, meant, scope, findings):
@@ -85,14 +85,14 @@ def _holes(
 
 
 def join(
-    node: syntax.Join,
-    known: Edges,
+    node: syntax.JoinLine,
+    known: EdgesOfPieces,
     pieces: Mapping[str, Piece | None],
     edgings: Mapping[str, Edging | None],
     fabrics: Mapping[str, Fabric | None],
     scope: Scope,
     findings: Findings,
-) -> Join | None:
+) -> EdgeJoin | None:
     """Two rows of edges put together. Rows of easing are rows of the first piece's fabric."""
     one = edges(node.one, known, findings)
     other = edges(node.other, known, findings)
@@ -102,7 +102,7 @@ def join(
     easing: PerSize | None = tuple(0.0 for _ in scope.sizes)
     longer: PerSize | None = None
     first = pieces.get(node.one[0].piece) if node.one else None
-    place = Place(scope, findings, fabrics.get(first.fabric) if first else None)
+    place = AmountPlace(scope, findings, fabrics.get(first.fabric) if first else None)
     if node.easing is not None:
         easing = place.up(node.easing, said("easing-of-join"), NOT_NEGATIVE)
     if node.longer is not None:
@@ -112,13 +112,13 @@ def join(
     if node.next_copy and not _of_one_piece(node, pieces, findings):
         return None
     origin = Origin(f"join {_words(one)} to {_words(other)}", node.span)
-    made = Join(one, other, easing, origin, longer, node.way, node.matching, node.next_copy)
+    made = EdgeJoin(one, other, easing, origin, longer, node.way, node.matching, node.next_copy)
     if not JOINS[made.way].by_loops:
         return made
     return made if _two_edges(made, node, pieces, findings) and _loop_by_loop(made, node, pieces, edgings, findings) else None
 
 
-def _of_one_piece(node: syntax.Join, pieces: Mapping[str, Piece | None], findings: Findings) -> bool:
+def _of_one_piece(node: syntax.JoinLine, pieces: Mapping[str, Piece | None], findings: Findings) -> bool:
     """Whether a join of each copy to the next one is of one piece that is knitted several times."""
     names = {ref.piece for ref in (*node.one, *node.other)}
     piece = pieces.get(next(iter(names))) if len(names) == 1 else None
@@ -134,7 +134,7 @@ def _of_one_piece(node: syntax.Join, pieces: Mapping[str, Piece | None], finding
     return False
 
 
-def _two_edges(made: Join, node: syntax.Join, pieces: Mapping[str, Piece | None], findings: Findings) -> bool:
+def _two_edges(made: EdgeJoin, node: syntax.JoinLine, pieces: Mapping[str, Piece | None], findings: Findings) -> bool:
     """Whether the sides of a join loop by loop are two edges: of another piece, of another copy or of its other side."""
     if frozenset(made.one) != frozenset(made.other):
         return True
@@ -154,8 +154,8 @@ def _on_both_sides(piece: Piece, edge: str) -> bool:
 
 
 def _loop_by_loop(
-    made: Join,
-    node: syntax.Join,
+    made: EdgeJoin,
+    node: syntax.JoinLine,
     pieces: Mapping[str, Piece | None],
     edgings: Mapping[str, Edging | None],
     findings: Findings,
@@ -221,10 +221,10 @@ def _words(names: tuple[EdgeName, ...]) -> str:
     return " + ".join(f"{n.piece} {n.edge}" for n in names)
 
 
-def cord(node: syntax.Cord, known: Edges, scope: Scope, findings: Findings) -> Cord | None:
+def cord(node: syntax.CordLine, known: EdgesOfPieces, scope: Scope, findings: Findings) -> Cord | None:
     """A cord drawn through a piece."""
     findings.look_up("piece", node.piece, node.span, known)
-    length = Place(scope, findings, None).across(node.length, said("cord-of", piece=node.piece), POSITIVE)
+    length = AmountPlace(scope, findings, None).across(node.length, said("cord-of", piece=node.piece), POSITIVE)
     if length is None or node.piece not in known:
         return None
     return Cord(node.piece, length, Origin(f"cord {node.piece}", node.span))

@@ -8,14 +8,14 @@ from itertools import pairwise
 from walewright.design.findings import Findings, amount
 from walewright.design.model import Edging, Level, Origin, PerSize
 from walewright.design.pieces.moves import rises, width_range
-from walewright.design.reading.places import Place
+from walewright.design.reading.places import AmountPlace
 from walewright.report.said import said
 from walewright.source import syntax
 from walewright.trade.edgings import EDGINGS
 from walewright.trade.ends import STARTS
 
 
-def levels(stack: syntax.Levels, piece: str, place: Place) -> tuple[Level, ...] | None:
+def levels(stack: syntax.Levels, piece: str, place: AmountPlace) -> tuple[Level, ...] | None:
     """The levels, strictly rising from 0 in every size; free ones rise at both ends of their ranges."""
     findings = place.findings
     findings.once("level", ((d.name, d.span) for d in stack.levels))
@@ -37,7 +37,7 @@ def levels(stack: syntax.Levels, piece: str, place: Place) -> tuple[Level, ...] 
     return None if fallen else tuple(found)
 
 
-def _level(node: syntax.LevelDef, piece: str, place: Place) -> Level | None:
+def _level(node: syntax.LevelDef, piece: str, place: AmountPlace) -> Level | None:
     what = said("level-in", level=node.name, piece=piece)
     height = place.up(node.height, what)
     origin = Origin(f"piece {piece} / level {node.name}", node.span)
@@ -49,7 +49,7 @@ def _level(node: syntax.LevelDef, piece: str, place: Place) -> Level | None:
     return Level(node.name, height, origin, most)
 
 
-def _above(low: Level, high: Level, piece: str, place: Place) -> bool:
+def _above(low: Level, high: Level, piece: str, place: AmountPlace) -> bool:
     sizes = place.scope.sizes
     for lower, upper in ((low.height, high.height), (low.most or low.height, high.most or high.height)):
         fallen = [i for i in range(len(sizes)) if upper[i] <= lower[i] + 1e-9]
@@ -72,7 +72,7 @@ def _above(low: Level, high: Level, piece: str, place: Place) -> bool:
 
 
 def start(
-    node: syntax.Start, piece: str, place: Place, edgings: Mapping[str, Edging | None]
+    node: syntax.Start, piece: str, place: AmountPlace, edgings: Mapping[str, Edging | None]
 ) -> tuple[PerSize, PerSize | None] | None:
     """The width a piece begins with (of a free one, from the first to the second), its way and edging checked."""
     findings = place.findings

@@ -12,10 +12,10 @@ from walewright.trade.sides import OTHER_SIDE, SIDES
 
 
 def put_mirror(
-    node: syntax.Piece,
-    nodes: Mapping[str, syntax.Piece],
+    node: syntax.PieceBlock,
+    nodes: Mapping[str, syntax.PieceBlock],
     made: dict[str, Piece | None],
-    checked: Callable[[syntax.Piece], None],
+    checked: Callable[[syntax.PieceBlock], None],
     findings: Findings,
 ) -> None:
     """Puts the mirror image, and every mirror image it is led back by, into `made`; `checked` tells what is wrong with a
@@ -32,10 +32,10 @@ def put_mirror(
 
 
 def _image(
-    node: syntax.Piece,
-    nodes: Mapping[str, syntax.Piece],
+    node: syntax.PieceBlock,
+    nodes: Mapping[str, syntax.PieceBlock],
     made: Mapping[str, Piece | None],
-    checked: Callable[[syntax.Piece], None],
+    checked: Callable[[syntax.PieceBlock], None],
     findings: Findings,
 ) -> Piece | None:
     of = node.mirror_of or ""
@@ -54,7 +54,7 @@ def _image(
     return _turned(model, node, nodes) if model is not None else None
 
 
-def _turned(model: Piece, node: syntax.Piece, nodes: Mapping[str, syntax.Piece]) -> Piece:
+def _turned(model: Piece, node: syntax.PieceBlock, nodes: Mapping[str, syntax.PieceBlock]) -> Piece:
     def own(origin: Origin) -> Origin:
         # The path is the new piece's, the span that of the statement that shaped it.
         return replace(origin, path=origin.path.replace(f"piece {model.name}", f"piece {node.name}", 1))
@@ -101,7 +101,7 @@ def _turned_about(centre: PerSize) -> PerSize:
     return tuple(-c + 0.0 for c in centre)
 
 
-def _mirrored_edges(along: tuple[EdgeName, ...], nodes: Mapping[str, syntax.Piece]) -> tuple[EdgeName, ...]:
+def _mirrored_edges(along: tuple[EdgeName, ...], nodes: Mapping[str, syntax.PieceBlock]) -> tuple[EdgeName, ...]:
     """A mirror image hangs on the mirror images of what its model hangs on, where there are any, and in the other order."""
     images = {n.mirror_of: n.name for n in reversed(list(nodes.values())) if n.mirror_of is not None}
     return tuple(EdgeName(images.get(e.piece, e.piece), e.edge) for e in reversed(along))

@@ -6,10 +6,10 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from walewright.design.model import PerSize, Rate
-from walewright.design.pieces.cloth import Cloth
-from walewright.design.pieces.outline import Side
+from walewright.design.pieces.cloth import PieceCloth
+from walewright.design.pieces.outline import OutlineSide
 from walewright.design.pieces.rates import far
-from walewright.design.reading.places import POSITIVE, Place
+from walewright.design.reading.places import POSITIVE, AmountPlace
 from walewright.report.said import Said, said
 from walewright.source import syntax
 from walewright.trade.sides import SIDES, EdgeSide
@@ -19,7 +19,7 @@ MOST_STEPS = 200
 
 
 @dataclass(frozen=True, slots=True)
-class Move:
+class EdgeMove:
     """The move of one edge, outwards positive: `change`, or where it is free from `change` to `most`. `least` and `farthest`
     are where the edge may stand after it."""
 
@@ -30,14 +30,16 @@ class Move:
     by: tuple[PerSize, PerSize] | None = None
     """How far the least and the farthest position are moved."""
 
-    def of(self, side: Side) -> Move:
+    def of(self, side: OutlineSide) -> EdgeMove:
         """The same move of that side."""
         if self.by is None:
             return self
         return replace(self, least=_sum(side.least, self.by[0]), farthest=_sum(side.most, self.by[1]))
 
 
-def move(node: syntax.Edge, come: int, to: int, now: Mapping[EdgeSide, Side], cloth: Cloth, what: Said) -> Move | None:
+def move(
+    node: syntax.EdgeLine, come: int, to: int, now: Mapping[EdgeSide, OutlineSide], cloth: PieceCloth, what: Said
+) -> EdgeMove | None:
     """The move of each edge of the statement from level `come` to level `to`; None when told why there is none."""
     place = cloth.at(to)
     here = now[SIDES[0] if node.which == "both" else node.which]
@@ -63,7 +65,9 @@ def move(node: syntax.Edge, come: int, to: int, now: Mapping[EdgeSide, Side], cl
     return _to_width(node, node.width, now, place, what)
 
 
-def _to_width(node: syntax.Edge, wanted: syntax.Expr, now: Mapping[EdgeSide, Side], place: Place, what: Said) -> Move | None:
+def _to_width(
+    node: syntax.EdgeLine, wanted: syntax.Expr, now: Mapping[EdgeSide, OutlineSide], place: AmountPlace, what: Said
+) -> EdgeMove | None:
     widths = width_range(wanted, node.width_most, said("width-at", of=what, level=node.to_level), place)
     if widths is None:
         return None
@@ -75,7 +79,7 @@ def _to_width(node: syntax.Edge, wanted: syntax.Expr, now: Mapping[EdgeSide, Sid
     if most is None and least_before == most_before:
         return replace(_moved(left, by[0], None), by=by)
     lowest, highest = _half(width, most_before), _half(widest, least_before)
-    return Move(
+    return EdgeMove(
         lowest,
         highest,
         _sum(left.least, by[0]),
@@ -85,8 +89,13 @@ def _to_width(node: syntax.Edge, wanted: syntax.Expr, now: Mapping[EdgeSide, Sid
 
 
 def rated(
-    node: syntax.Edge, rate: Rate, cast_off: PerSize, between: tuple[int, int], now: Mapping[EdgeSide, Side], cloth: Cloth
-) -> Move | None:
+    node: syntax.EdgeLine,
+    rate: Rate,
+    cast_off: PerSize,
+    between: tuple[int, int],
+    now: Mapping[EdgeSide, OutlineSide],
+    cloth: PieceCloth,
+) -> EdgeMove | None:
     """The move of an edge at a rate, with what is cast off before it."""
     here = now[SIDES[0] if node.which == "both" else node.which]
     found = far(rate, -1 if isinstance(node.by, syntax.Negative) else 1, cast_off, *between, cloth)
@@ -97,7 +106,7 @@ def rated(
 
 
 def width_range(
-    wanted: syntax.Expr, most: syntax.Expr | None, what: Said, place: Place, least: float = POSITIVE
+    wanted: syntax.Expr, most: syntax.Expr | None, what: Said, place: AmountPlace, least: float = POSITIVE
 ) -> tuple[PerSize, PerSize | None] | None:
     """A width across, or the two ends of a free one."""
     low = place.across(wanted, what, least)
@@ -109,7 +118,7 @@ def width_range(
     return low, high
 
 
-def rises(low: PerSize, high: PerSize, most: syntax.Expr, what: Said, place: Place) -> bool:
+def rises(low: PerSize, high: PerSize, most: syntax.Expr, what: Said, place: AmountPlace) -> bool:
     """Whether the second end of a range is above the first in every size; told where it is not."""
     sizes = place.scope.sizes
     falls = tuple(s for s, a, b in zip(sizes, low, high, strict=True) if b <= a + 1e-9)
@@ -126,9 +135,9 @@ def rises(low: PerSize, high: PerSize, most: syntax.Expr, what: Said, place: Pla
     return not falls
 
 
-def _moved(side: Side, change: PerSize, most: PerSize | None) -> Move:
+def _moved(side: OutlineSide, change: PerSize, most: PerSize | None) -> EdgeMove:
     by = (tuple(map(min, change, most or change)), tuple(map(max, change, most or change)))
-    return Move(change, most, _sum(side.least, by[0]), _sum(side.most, by[1]), by)
+    return EdgeMove(change, most, _sum(side.least, by[0]), _sum(side.most, by[1]), by)
 
 
 def _sum(one: PerSize, other: PerSize) -> PerSize:
@@ -139,7 +148,7 @@ def _half(width: PerSize, before: PerSize) -> PerSize:
     return tuple((w - b) / 2 for w, b in zip(width, before, strict=True))
 
 
-def tell_wrong_way(node: syntax.Edge, change: PerSize, gap: bool, sizes: tuple[str, ...], place: Place) -> None:
+def tell_wrong_way(node: syntax.EdgeLine, change: PerSize, gap: bool, sizes: tuple[str, ...], place: AmountPlace) -> None:
     """Reports an edge that casts stitches off and then moves to where it would have more of them; `change` in cm, outwards
     positive."""
     helps = ["leave-out"]

@@ -11,11 +11,11 @@ from walewright.report.model import Span
 from walewright.report.said import said
 from walewright.source import syntax
 
-Edges = Mapping[str, Mapping[str, str] | None]
+EdgesOfPieces = Mapping[str, Mapping[str, str] | None]
 """By piece: an edge's name in the source to its name in the design. None where a lost line may have named more."""
 
 
-def edge_names(nodes: Iterable[syntax.Piece]) -> Edges:
+def edge_names(nodes: Iterable[syntax.PieceBlock]) -> EdgesOfPieces:
     """By piece, the edges that can be joined or picked up along.
 
     Read off the statements, so that edges are checked even of a piece that is not understood. A piece that is parted to its
@@ -23,13 +23,13 @@ def edge_names(nodes: Iterable[syntax.Piece]) -> Edges:
     again. An edge that runs up both sides has parts, `side_left` and `side_right`, and a gap `neck_centre` as well. A mirror
     image has the edges of its model.
     """
-    first: dict[str, syntax.Piece] = {}
+    first: dict[str, syntax.PieceBlock] = {}
     for node in nodes:
         first.setdefault(node.name, node)
     return {name: _names(_model(node, first)) for name, node in first.items()}
 
 
-def _model(node: syntax.Piece, nodes: Mapping[str, syntax.Piece]) -> syntax.Piece | None:
+def _model(node: syntax.PieceBlock, nodes: Mapping[str, syntax.PieceBlock]) -> syntax.PieceBlock | None:
     """The piece that has the shape; None when the mirrors lead nowhere."""
     seen = {node.name}
     while node.mirror_of is not None:
@@ -40,19 +40,19 @@ def _model(node: syntax.Piece, nodes: Mapping[str, syntax.Piece]) -> syntax.Piec
     return node
 
 
-def _names(node: syntax.Piece | None) -> dict[str, str] | None:
+def _names(node: syntax.PieceBlock | None) -> dict[str, str] | None:
     if node is None or any(isinstance(s, syntax.Broken) for s in node.body):
         return None
     tops = {s.levels[-1].name for s in node.body if isinstance(s, syntax.Levels) and s.levels}
-    openings = [s for s in node.body if isinstance(s, syntax.Opening)]
+    openings = [s for s in node.body if isinstance(s, syntax.OpeningLine)]
     parted = any(isinstance(s, syntax.Neck) for s in node.body) or any(o.to_level in tops for o in openings)
     found = {"start": "start"}
     found |= {name: name for name, _ in _given(node.body)}
     found["shoulder" if parted else "end"] = "shoulder" if parted else "end"
     for slot in node.body:
-        if isinstance(slot, syntax.Slot) and slot.taken == "waste":
+        if isinstance(slot, syntax.SlotLine) and slot.taken == "waste":
             found[upper(slot.name)] = f"{slot.name} upper"
-        elif isinstance(slot, syntax.Slot):
+        elif isinstance(slot, syntax.SlotLine):
             # Closed, it has no stitches to take up.
             found.pop(slot.name, None)
             found.pop(upper(slot.name), None)
@@ -71,7 +71,7 @@ def _names(node: syntax.Piece | None) -> dict[str, str] | None:
 
 def _two_sided(body: tuple[syntax.Statement, ...], parted: bool) -> Iterator[str]:
     """Edges that have a left and a right part: those called on both sides, and the shoulders."""
-    edges = [n for n in body if isinstance(n, syntax.Edge) and n.called]
+    edges = [n for n in body if isinstance(n, syntax.EdgeLine) and n.called]
     called = [{n.called for n in edges if n.which in ("both", side)} for side in ("left", "right")]
     yield from sorted(name for name in called[0] & called[1] if name)
     if parted:
@@ -82,32 +82,32 @@ def _given(body: tuple[syntax.Statement, ...]) -> list[tuple[str, Span]]:
     """Names given to edges in a piece's block: of the outer edges once, though each side may have it."""
     called: dict[str, Span] = {}
     for node in body:
-        if isinstance(node, syntax.Edge) and node.called:
+        if isinstance(node, syntax.EdgeLine) and node.called:
             called.setdefault(node.called, node.span)
     given = list(called.items())
     for node in body:
         if isinstance(node, syntax.Neck):
             given.append(("neck", node.span))
-        elif isinstance(node, syntax.Opening):
+        elif isinstance(node, syntax.OpeningLine):
             given.append((node.name, node.span))
-        elif isinstance(node, syntax.Slot):
+        elif isinstance(node, syntax.SlotLine):
             given += [(node.name, node.span), (upper(node.name), node.span)]
     return given
 
 
-def given_edges(node: syntax.Piece) -> Iterator[tuple[str, Span]]:
+def given_edges(node: syntax.PieceBlock) -> Iterator[tuple[str, Span]]:
     """The names that a piece gives to its edges, openings and slots, and where."""
     yield from _given(node.body)
 
 
-def told_apart(node: syntax.Piece, findings: Findings) -> bool:
+def told_apart(node: syntax.PieceBlock, findings: Findings) -> bool:
     """Whether edges, openings and slots of a piece have names of their own; told where two share one."""
     given = _given(node.body)
     findings.once("edge", given)
     return len({name for name, _ in given}) == len(given)
 
 
-def edges(refs: tuple[syntax.EdgeRef, ...], known: Edges, findings: Findings) -> tuple[EdgeName, ...] | None:
+def edges(refs: tuple[syntax.EdgeRef, ...], known: EdgesOfPieces, findings: Findings) -> tuple[EdgeName, ...] | None:
     """The edges, or None when one is not there."""
     found: list[EdgeName] = []
     for ref in refs:

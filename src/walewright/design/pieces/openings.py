@@ -5,14 +5,14 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from walewright.design.findings import Findings
-from walewright.design.model import EdgeRun, Machine, Opening, Origin, PerSize, Way
-from walewright.design.pieces.cloth import Cloth
+from walewright.design.model import EdgeRun, MachineProfile, Opening, Origin, PerSize, ShapingWay
+from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.edges import NAMED_ALWAYS, Tracing, traced
 from walewright.design.pieces.fitting import fits
-from walewright.design.pieces.outline import NOTHING, Gap, Outline, Side, stretch
+from walewright.design.pieces.outline import NOTHING, OpeningGap, OutlineSide, PieceOutline, stretch
 from walewright.design.pieces.ways import shaping_way
 from walewright.design.reading.meanings import LEAVE_OUT
-from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, Place, concerned
+from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, AmountPlace, concerned
 from walewright.report.said import Said, said
 from walewright.source import syntax
 from walewright.trade.ends import TAKEN
@@ -22,7 +22,9 @@ from walewright.trade.sides import EdgeSide
 TAKE_SOME = said("leave-out-or-wider")
 
 
-def neck(node: syntax.Neck, outline: Outline, cloth: Cloth, machine: Machine | None, odd: bool) -> Gap | None:
+def neck(
+    node: syntax.Neck, outline: PieceOutline, cloth: PieceCloth, machine: MachineProfile | None, odd: bool
+) -> OpeningGap | None:
     """The neck of a piece, checked against the width and the height that the piece has. `odd`: the piece has a centre stitch."""
     what = said("neck-of", piece=outline.piece)
     place = cloth.at(len(outline.levels) - 1)
@@ -78,11 +80,11 @@ def neck(node: syntax.Neck, outline: Outline, cloth: Cloth, machine: Machine | N
     )
     parting = tuple(h - d for h, d in zip(top.height, depth, strict=True))
     reach = tuple((at, tuple(w / 2 for w in wide)) for at, wide in ((parting, flat), (top.height, width)))
-    gap = Gap(made, parting, top.height, reach, reach)
+    gap = OpeningGap(made, parting, top.height, reach, reach)
     return gap if fits(gap, what, outline, place) else None
 
 
-def _flat(node: syntax.Neck, what: Said, width: PerSize | None, place: Place, odd: bool) -> PerSize | None:
+def _flat(node: syntax.Neck, what: Said, width: PerSize | None, place: AmountPlace, odd: bool) -> PerSize | None:
     if node.flat is None and node.shape == "v" and odd:
         # The centre stitch stands at the point.
         return width and place.across(syntax.Number(1, "stitch"), said("point-of", of=what), NOT_NEGATIVE)
@@ -110,13 +112,15 @@ def _flat(node: syntax.Neck, what: Said, width: PerSize | None, place: Place, od
     return flat
 
 
-def _taken(taken: str, node: syntax.Neck | syntax.Opening | syntax.Slot, findings: Findings) -> bool:
+def _taken(taken: str, node: syntax.Neck | syntax.OpeningLine | syntax.SlotLine, findings: Findings) -> bool:
     if taken not in TAKEN:
         findings.unknown("way to take stitches off", taken, node.span, TAKEN)
     return taken in TAKEN
 
 
-def opening(node: syntax.Opening, outline: Outline, cloth: Cloth, machine: Machine | None) -> Gap | None:
+def opening(
+    node: syntax.OpeningLine, outline: PieceOutline, cloth: PieceCloth, machine: MachineProfile | None
+) -> OpeningGap | None:
     """A parting from level to level, with the edges of its gap; checked against the width that the piece has there."""
     what = said("opening-of", opening=node.name, piece=outline.piece)
     findings = cloth.place.findings
@@ -147,7 +151,7 @@ def opening(node: syntax.Opening, outline: Outline, cloth: Cloth, machine: Machi
     path = f"piece {outline.piece} / {node.name}"
     origin = Origin(path, node.span)
     on = Tracing(outline.piece, what, path, outline.levels, cloth, machine, low, high, gap=True)
-    edges = traced((s for s in node.body if isinstance(s, syntax.Edge)), width, width, on, origin)
+    edges = traced((s for s in node.body if isinstance(s, syntax.EdgeLine)), width, width, on, origin)
     if edges is None or not _stays_open(edges, what, on, node):
         return None
     heights = tuple(outline.levels[i].height for i in between)
@@ -158,7 +162,7 @@ def opening(node: syntax.Opening, outline: Outline, cloth: Cloth, machine: Machi
         tuple(b - a for a, b in zip(*heights, strict=True)),
         width,
         "edges",
-        next((r.way for r in edges["left"].runs if any(r.change)), Way("simple")),
+        next((r.way for r in edges["left"].runs if any(r.change)), ShapingWay("simple")),
         origin,
         from_level=node.from_level,
         to_level=node.to_level,
@@ -168,18 +172,18 @@ def opening(node: syntax.Opening, outline: Outline, cloth: Cloth, machine: Machi
         right=edges["right"].runs,
     )
     left, right = (tuple((outline.levels[i].height, reach) for i, reach in edges[side].corners) for side in ("left", "right"))
-    gap = Gap(made, heights[0], heights[1], left, right)
+    gap = OpeningGap(made, heights[0], heights[1], left, right)
     return gap if fits(gap, what, outline, place) else None
 
 
-def offset(wanted: syntax.Expr | None, what: Said, place: Place) -> PerSize | None:
+def offset(wanted: syntax.Expr | None, what: Said, place: AmountPlace) -> PerSize | None:
     """How far right of the centre line, in cm; 0 where nothing is said."""
     if wanted is None:
         return tuple(0.0 for _ in place.scope.sizes)
     return place.across(wanted, what)
 
 
-def _stays_open(edges: Mapping[EdgeSide, Side], what: Said, on: Tracing, node: syntax.Opening) -> bool:
+def _stays_open(edges: Mapping[EdgeSide, OutlineSide], what: Said, on: Tracing, node: syntax.OpeningLine) -> bool:
     """Whether the gap's edges do not cross."""
     place = on.cloth.place
     for level in range(on.first, on.last + 1):
@@ -202,7 +206,7 @@ def _stays_open(edges: Mapping[EdgeSide, Side], what: Said, on: Tracing, node: s
     return True
 
 
-def apart(gaps: Sequence[Gap], outline: Outline, place: Place) -> bool:
+def apart(gaps: Sequence[OpeningGap], outline: PieceOutline, place: AmountPlace) -> bool:
     """Whether no two openings are open in the same rows; told where they are."""
     sizes = place.scope.sizes
     for number, one in enumerate(gaps):
@@ -234,7 +238,7 @@ def apart(gaps: Sequence[Gap], outline: Outline, place: Place) -> bool:
     return True
 
 
-def _whole_rows_between(lower: Gap, upper: Gap, outline: Outline, place: Place) -> bool:
+def _whole_rows_between(lower: OpeningGap, upper: OpeningGap, outline: PieceOutline, place: AmountPlace) -> bool:
     """Whether the piece parts again above the place where its parts come together, not in the same row."""
     touch = tuple(s for i, s in enumerate(place.scope.sizes) if upper.low[i] < lower.high[i] + NOTHING)
     if touch:

@@ -18,12 +18,12 @@ from walewright.trade.sides import SIDES, EdgeSide
 NOTHING = 1e-6
 """cm that count as nothing: far below a stitch, above the noise of binary fractions."""
 
-Corner = tuple[int, PerSize]
+OutlineCorner = tuple[int, PerSize]
 """(level index, position)."""
 
 
 @dataclass(frozen=True, slots=True)
-class Side:
+class OutlineSide:
     """One edge as far as it is known: `level` is the index of the level reached, `least` and `most` where the edge may stand
     there, `corners` its farthest position at the start and the end of every run."""
 
@@ -31,7 +31,7 @@ class Side:
     least: PerSize
     most: PerSize
     runs: tuple[EdgeRun, ...] = ()
-    corners: tuple[Corner, ...] = ()
+    corners: tuple[OutlineCorner, ...] = ()
 
     def at(self, heights: PerSize, levels: tuple[Level, ...], above: bool = False) -> PerSize:
         """Position at these heights (cm per size), runs taken as straight between their ends. At a level where the width is
@@ -55,7 +55,7 @@ def _between(points: list[tuple[float, float]], height: float, above: bool) -> f
 
 
 @dataclass(frozen=True, slots=True)
-class Gap:
+class OpeningGap:
     """An opening as far as room is concerned: from `low` to `high` (cm up), its reach left and right of `Opening.centre`."""
 
     opening: Opening
@@ -72,16 +72,16 @@ class Gap:
 
 
 @dataclass(frozen=True, slots=True)
-class Outline:
+class PieceOutline:
     """A piece's levels, outer edges and gaps."""
 
     piece: str
     levels: tuple[Level, ...]
-    left: Side
-    right: Side
-    gaps: tuple[Gap, ...] = ()
+    left: OutlineSide
+    right: OutlineSide
+    gaps: tuple[OpeningGap, ...] = ()
 
-    def side(self, which: EdgeSide) -> Side:
+    def side(self, which: EdgeSide) -> OutlineSide:
         """The edge at that side."""
         return self.left if which == "left" else self.right
 
@@ -94,7 +94,7 @@ class Outline:
         left, right = (self.position(s, heights, above) for s in SIDES)
         return tuple(a + b for a, b in zip(left, right, strict=True))
 
-    def parted(self, size: int, low: float, high: float) -> Gap | None:
+    def parted(self, size: int, low: float, high: float) -> OpeningGap | None:
         """The gap that is open somewhere between the two heights of a size (their ends left out)."""
         for gap in self.gaps:
             if gap.low[size] < high - NOTHING and gap.high[size] > low + NOTHING:

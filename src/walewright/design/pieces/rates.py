@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from math import ceil, floor
 
-from walewright.design.model import Machine, PerSize, Rate, Way
-from walewright.design.pieces.cloth import Cloth
+from walewright.design.model import MachineProfile, PerSize, Rate, ShapingWay
+from walewright.design.pieces.cloth import PieceCloth
 from walewright.report.said import Said, said
 from walewright.source import syntax
 
@@ -16,7 +16,9 @@ PAIR = 2
 """Rows in which the carriage comes back to the side where it was."""
 
 
-def rate_of(node: syntax.Edge, way: Way, cloth: Cloth, machine: Machine | None, gap: bool, at_start: bool) -> Rate | None:
+def rate_of(
+    node: syntax.EdgeLine, way: ShapingWay, cloth: PieceCloth, machine: MachineProfile | None, gap: bool, at_start: bool
+) -> Rate | None:
     """The rate of a statement; None when told why it cannot be kept. `gap`: of the edge of a gap, which takes from the fabric where
     it moves outwards; `at_start`: no row is knitted below it."""
     findings, every, stitches = cloth.place.findings, node.every or 0, _stitches(node)
@@ -54,12 +56,12 @@ def _rate(stitches: int, every: int, at_carriage: bool, gap: bool, cast_off: boo
     return Rate(stitches, every, PAIR if cast_off or from_nothing else 1, 1, False)
 
 
-def _stitches(node: syntax.Edge) -> int:
+def _stitches(node: syntax.EdgeLine) -> int:
     number = node.by.value if isinstance(node.by, syntax.Negative) else node.by
     return round(number.value) if isinstance(number, syntax.Number) else 0
 
 
-def _tell_odd(node: syntax.Edge, stitches: int, every: int, cloth: Cloth, machine: Machine | None) -> None:
+def _tell_odd(node: syntax.EdgeLine, stitches: int, every: int, cloth: PieceCloth, machine: MachineProfile | None) -> None:
     helps: list[str | Said] = ["even"]
     tools = sorted(machine.prongs) if machine is not None else []
     if stitches == 1 and tools:
@@ -75,7 +77,7 @@ def _tell_odd(node: syntax.Edge, stitches: int, every: int, cloth: Cloth, machin
     )
 
 
-def rows_enough(node: syntax.Edge, rate: Rate, come: int, to: int, cloth: Cloth) -> bool:
+def rows_enough(node: syntax.EdgeLine, rate: Rate, come: int, to: int, cloth: PieceCloth) -> bool:
     """Whether the edge moves once at least in every size; told where it does not."""
     rows, sizes = cloth.rows(come, to, free=True), cloth.place.scope.sizes
     if rows is None:
@@ -102,7 +104,7 @@ def _up(rows: float) -> int:
     return 2 * ceil(rows / 2 - 1e-6)
 
 
-def far(rate: Rate, outwards: int, cast_off: PerSize, come: int, to: int, cloth: Cloth) -> tuple[PerSize, PerSize] | None:
+def far(rate: Rate, outwards: int, cast_off: PerSize, come: int, to: int, cloth: PieceCloth) -> tuple[PerSize, PerSize] | None:
     """How far an edge moves at a rate, `outwards` 1 or -1, in cm: at the least and at the most, for a level may come out a row
     lower or higher than it is written, and a free one is anywhere. None when a fabric is not known."""
     fabric = cloth.below(to)

@@ -8,15 +8,15 @@ from itertools import combinations
 
 from walewright.design.findings import Findings
 from walewright.design.model import Piece
-from walewright.design.pieces.outline import NOTHING, Outline
+from walewright.design.pieces.outline import NOTHING, PieceOutline
 from walewright.design.pieces.wedges import wedge_words
-from walewright.design.reading.places import Place
+from walewright.design.reading.places import AmountPlace
 from walewright.report.model import Span
 from walewright.report.said import Said, said
 
 
 @dataclass(frozen=True, slots=True)
-class Rows:
+class RowsTaken:
     """Something that stands at a row (`low` == `high`, level indices) or goes over a stretch of them."""
 
     what: Said
@@ -27,13 +27,13 @@ class Rows:
     """Whether it is a fabric over the whole width, which rows that are repeated may lie in."""
 
 
-def one_thing_at_a_time(piece: Piece, outline: Outline, place: Place) -> bool:
+def one_thing_at_a_time(piece: Piece, outline: PieceOutline, place: AmountPlace) -> bool:
     """Whether a piece's stretches and what stands at single rows of it leave each other alone; told where they do not."""
     findings = place.findings
     numbers = {level.name: number for number, level in enumerate(piece.levels)}
 
-    def rows(what: Said, low: str, high: str, span: Span, over_all: bool = False) -> Rows:
-        return Rows(what, numbers[low], numbers[high], span, over_all)
+    def rows(what: Said, low: str, high: str, span: Span, over_all: bool = False) -> RowsTaken:
+        return RowsTaken(what, numbers[low], numbers[high], span, over_all)
 
     top = piece.levels[-1].name
     wedges = [rows(wedge_words(w), w.from_level, w.to_level or top, w.origin.span) for w in piece.wedges]
@@ -59,16 +59,16 @@ def one_thing_at_a_time(piece: Piece, outline: Outline, place: Place) -> bool:
     )
 
 
-def _ends(stretches: Sequence[Rows]) -> list[Rows]:
-    return [Rows(s.what, at, at, s.span) for s in stretches for at in (s.low, s.high)]
+def _ends(stretches: Sequence[RowsTaken]) -> list[RowsTaken]:
+    return [RowsTaken(s.what, at, at, s.span) for s in stretches for at in (s.low, s.high)]
 
 
-def _of_some_width(piece: Piece, wedges: Sequence[Rows]) -> list[Rows]:
+def _of_some_width(piece: Piece, wedges: Sequence[RowsTaken]) -> list[RowsTaken]:
     """Wedges but for shoulders: those are held in the parts of a neck, each from its own side."""
     return [rows for wedge, rows in zip(piece.wedges, wedges, strict=True) if wedge.width is not None]
 
 
-def share_no_rows(stretches: Sequence[Rows], piece: str, findings: Findings) -> bool:
+def share_no_rows(stretches: Sequence[RowsTaken], piece: str, findings: Findings) -> bool:
     """Whether stretches of a kind have no row in common; told where they have."""
     for one, other in combinations(stretches, 2):
         if one.low < other.high and other.low < one.high:
@@ -77,7 +77,7 @@ def share_no_rows(stretches: Sequence[Rows], piece: str, findings: Findings) -> 
     return True
 
 
-def whole_in_repeats(repeats: Sequence[Rows], others: Sequence[Rows], piece: str, findings: Findings) -> bool:
+def whole_in_repeats(repeats: Sequence[RowsTaken], others: Sequence[RowsTaken], piece: str, findings: Findings) -> bool:
     """Whether every other stretch is in a repeat wholly, round it or outside it."""
     for rows in repeats:
         for other in others:
@@ -90,7 +90,7 @@ def whole_in_repeats(repeats: Sequence[Rows], others: Sequence[Rows], piece: str
     return True
 
 
-def _tell_overlap(one: Rows, other: Rows, piece: str, proposal: str, findings: Findings) -> None:
+def _tell_overlap(one: RowsTaken, other: RowsTaken, piece: str, proposal: str, findings: Findings) -> None:
     findings.report(
         "stretches-overlap/two-things",
         (other.span, "other"),
@@ -102,7 +102,7 @@ def _tell_overlap(one: Rows, other: Rows, piece: str, proposal: str, findings: F
     )
 
 
-def whole_width(points: Sequence[Rows], outline: Outline, findings: Findings, place: Place) -> bool:
+def whole_width(points: Sequence[RowsTaken], outline: PieceOutline, findings: Findings, place: AmountPlace) -> bool:
     """Whether none of the points is in rows where the piece is parted; told where one is."""
     sizes = place.scope.sizes
     for point in points:
@@ -126,7 +126,7 @@ def whole_width(points: Sequence[Rows], outline: Outline, findings: Findings, pl
     return True
 
 
-def nothing_held(points: Sequence[Rows], wedges: Sequence[Rows], piece: str, findings: Findings) -> bool:
+def nothing_held(points: Sequence[RowsTaken], wedges: Sequence[RowsTaken], piece: str, findings: Findings) -> bool:
     """Whether none of the points is in rows where stitches are held; told where one is."""
     for point in points:
         held = next((w for w in wedges if w.low < point.low < w.high), None)
@@ -143,7 +143,7 @@ def nothing_held(points: Sequence[Rows], wedges: Sequence[Rows], piece: str, fin
     return True
 
 
-def parted_with_nothing_held(piece: Piece, outline: Outline, place: Place) -> bool:
+def parted_with_nothing_held(piece: Piece, outline: PieceOutline, place: AmountPlace) -> bool:
     """Whether no wedge but the shoulders goes on over a row where the piece parts or its parts rejoin; told where one does."""
     heights = {level.name: level.height for level in piece.levels}
     sizes = place.scope.sizes
@@ -170,7 +170,7 @@ def parted_with_nothing_held(piece: Piece, outline: Outline, place: Place) -> bo
     return True
 
 
-def not_repeated(points: Sequence[Rows], repeats: Sequence[Rows], piece: str, findings: Findings) -> bool:
+def not_repeated(points: Sequence[RowsTaken], repeats: Sequence[RowsTaken], piece: str, findings: Findings) -> bool:
     """Whether none of the points, each of which exists once, is in rows that are repeated."""
     for point in points:
         rows = next((r for r in repeats if _meet(r, point)), None)
@@ -187,7 +187,7 @@ def not_repeated(points: Sequence[Rows], repeats: Sequence[Rows], piece: str, fi
     return True
 
 
-def _meet(stretch: Rows, other: Rows) -> bool:
+def _meet(stretch: RowsTaken, other: RowsTaken) -> bool:
     """Whether something stands inside a stretch, or goes over rows of it."""
     if other.low == other.high:
         return stretch.low < other.low < stretch.high

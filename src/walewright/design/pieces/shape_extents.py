@@ -26,7 +26,7 @@ class Extent:
     closed_by: syntax.Use | None = None
 
 
-def extents(shapes: Mapping[str, syntax.Shape], used: Iterable[str]) -> dict[str, Extent]:
+def extents(shapes: Mapping[str, syntax.ShapeBlock], used: Iterable[str]) -> dict[str, Extent]:
     """The shapes `used`, and those that these use, by name. One that is not among `shapes` counts as nothing: that it is missing
     is told elsewhere."""
     found: dict[str, Extent] = {}
@@ -36,7 +36,7 @@ def extents(shapes: Mapping[str, syntax.Shape], used: Iterable[str]) -> dict[str
     return found
 
 
-def _look(name: str, shapes: Mapping[str, syntax.Shape], found: dict[str, Extent]) -> None:
+def _look(name: str, shapes: Mapping[str, syntax.ShapeBlock], found: dict[str, Extent]) -> None:
     """A walk with a path of its own: no chain of shapes is too long for it."""
     path: dict[str, Iterator[syntax.Use]] = {}
     rings: dict[str, tuple[tuple[str, ...], syntax.Use]] = {}
@@ -56,7 +56,7 @@ def _look(name: str, shapes: Mapping[str, syntax.Shape], found: dict[str, Extent
             path[use.name] = _uses(shapes[use.name])
 
 
-def _extent(shape: syntax.Shape, found: Mapping[str, Extent], ring: tuple[tuple[str, ...], syntax.Use] | None) -> Extent:
+def _extent(shape: syntax.ShapeBlock, found: Mapping[str, Extent], ring: tuple[tuple[str, ...], syntax.Use] | None) -> Extent:
     lines, deep = 0, 1
     for statement in shape.body:
         lines += 1
@@ -68,5 +68,5 @@ def _extent(shape: syntax.Shape, found: Mapping[str, Extent], ring: tuple[tuple[
     return Extent(min(lines, BEYOND), deep, *(ring or ()))
 
 
-def _uses(shape: syntax.Shape) -> Iterator[syntax.Use]:
+def _uses(shape: syntax.ShapeBlock) -> Iterator[syntax.Use]:
     return (s for s in shape.body if isinstance(s, syntax.Use))

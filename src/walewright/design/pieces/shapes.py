@@ -30,15 +30,15 @@ NAMES: Mapping[type, tuple[str, ...]] = {
     syntax.LevelDef: ("name",),
     syntax.Start: ("edging",),
     syntax.EdgeRef: ("piece", "edge"),
-    syntax.Edge: ("to_level", "called"),
-    syntax.Across: ("level",),
-    syntax.Opening: ("name", "from_level", "to_level"),
-    syntax.Slot: ("name", "level"),
-    syntax.Buttonholes: ("from_level", "to_level"),
-    syntax.Wedge: ("from_level", "to_level"),
-    syntax.Zone: ("fabric", "from_level", "to_level"),
-    syntax.Motif: ("chart", "level"),
-    syntax.RepeatStretch: ("from_level", "to_level"),
+    syntax.EdgeLine: ("to_level", "called"),
+    syntax.AcrossLine: ("level",),
+    syntax.OpeningLine: ("name", "from_level", "to_level"),
+    syntax.SlotLine: ("name", "level"),
+    syntax.ButtonholesLine: ("from_level", "to_level"),
+    syntax.WedgeLine: ("from_level", "to_level"),
+    syntax.ZoneLine: ("fabric", "from_level", "to_level"),
+    syntax.MotifLine: ("chart", "level"),
+    syntax.RepeatLine: ("from_level", "to_level"),
     syntax.Shoulders: ("from_level",),
     syntax.Regauged: ("of", "within"),
 }
@@ -51,7 +51,7 @@ OF_A_PIECE = (
     syntax.Levels,
     syntax.Neck,
     syntax.End,
-    syntax.Text,
+    syntax.TextLine,
     syntax.Use,
 )
 """What can stand in a shape, besides `let`."""
@@ -59,30 +59,30 @@ OF_A_PIECE = (
 
 def wanted_shapes(tree: syntax.Tree) -> tuple[str, ...]:
     """Names of the shapes that a source uses and does not define itself."""
-    own = {s.name for s in tree.statements if isinstance(s, syntax.Shape)}
-    blocks = (s.body for s in tree.statements if isinstance(s, syntax.Piece | syntax.Shape))
+    own = {s.name for s in tree.statements if isinstance(s, syntax.ShapeBlock)}
+    blocks = (s.body for s in tree.statements if isinstance(s, syntax.PieceBlock | syntax.ShapeBlock))
     used = (s.name for body in blocks for s in body if isinstance(s, syntax.Use))
     return tuple(dict.fromkeys(name for name in used if name not in own))
 
 
-def expanded(tree: syntax.Tree, shipped: Iterable[syntax.Shape], names: Iterable[str], findings: Findings) -> syntax.Tree:
+def expanded(tree: syntax.Tree, shipped: Iterable[syntax.ShapeBlock], names: Iterable[str], findings: Findings) -> syntax.Tree:
     """The tree with every `use` replaced, and the `let`s of the shapes behind its statements.
 
     `shipped` are the shapes used from outside the tree, `names` those that could be; the tree's own come first."""
-    own = [s for s in tree.statements if isinstance(s, syntax.Shape)]
+    own = [s for s in tree.statements if isinstance(s, syntax.ShapeBlock)]
     findings.once("shape", ((s.name, s.span) for s in own))
     shapes = {s.name: s for s in (*reversed([*shipped]), *reversed(own))}
     for shape in own:
         _sound(shape, findings)
-    if not any(isinstance(s, syntax.Piece) and any(isinstance(b, syntax.Use) for b in s.body) for s in tree.statements):
+    if not any(isinstance(s, syntax.PieceBlock) and any(isinstance(b, syntax.Use) for b in s.body) for s in tree.statements):
         return tree
-    used = [b.name for s in tree.statements if isinstance(s, syntax.Piece) for b in s.body if isinstance(b, syntax.Use)]
+    used = [b.name for s in tree.statements if isinstance(s, syntax.PieceBlock) for b in s.body if isinstance(b, syntax.Use)]
     expander = _Expander(shapes, tuple(dict.fromkeys((*(s.name for s in own), *names))), used, findings)
-    statements = tuple(replace(s, body=expander.block(s.body)) if isinstance(s, syntax.Piece) else s for s in tree.statements)
+    statements = tuple(replace(s, body=expander.block(s.body)) if isinstance(s, syntax.PieceBlock) else s for s in tree.statements)
     return replace(tree, statements=(*statements, *expander.lets))
 
 
-def _sound(shape: syntax.Shape, findings: Findings) -> None:
+def _sound(shape: syntax.ShapeBlock, findings: Findings) -> None:
     named = [(p, shape.span) for p in shape.parameters]
     lets = [(s.name, s.span) for s in shape.body if isinstance(s, syntax.Let)]
     findings.once("value", (*named, *lets))
@@ -101,7 +101,9 @@ class _Values:
 
 
 class _Expander:
-    def __init__(self, shapes: Mapping[str, syntax.Shape], names: tuple[str, ...], used: Iterable[str], findings: Findings) -> None:
+    def __init__(
+        self, shapes: Mapping[str, syntax.ShapeBlock], names: tuple[str, ...], used: Iterable[str], findings: Findings
+    ) -> None:
         self.shapes = shapes
         self.names = names
         self.findings = findings
@@ -204,7 +206,7 @@ class _Expander:
 
     # ------------------------------------------------------------ values of the names
 
-    def _values(self, use: syntax.Use, shape: syntax.Shape, at: Span) -> _Values | None:
+    def _values(self, use: syntax.Use, shape: syntax.ShapeBlock, at: Span) -> _Values | None:
         given = dict(use.arguments)
         named = [name for name, _ in use.arguments]
         self.findings.once(said("value-given", shape=use.name), ((name, use.span) for name in named))

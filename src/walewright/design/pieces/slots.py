@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from walewright.design.findings import Findings
 from walewright.design.model import Buttonholes, CountPerSize, Origin, PerSize, Slot
-from walewright.design.pieces.cloth import Cloth
+from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.edges import NAMED_ALWAYS
 from walewright.design.pieces.fitting import leaves
 from walewright.design.pieces.openings import offset
-from walewright.design.pieces.outline import NOTHING, Outline, level_index, stretch
+from walewright.design.pieces.outline import NOTHING, PieceOutline, level_index, stretch
 from walewright.design.reading.numbered import numbered
 from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, concerned
 from walewright.design.reading.values import Scope
@@ -30,7 +30,7 @@ def upper(slot: str) -> str:
     return f"{slot}_upper"
 
 
-def slot(node: syntax.Slot, outline: Outline, cloth: Cloth) -> Slot | None:
+def slot(node: syntax.SlotLine, outline: PieceOutline, cloth: PieceCloth) -> Slot | None:
     """A slot, checked against the width and the openings at its level."""
     what = said("slot-of", slot=node.name, piece=outline.piece)
     findings = cloth.place.findings
@@ -61,14 +61,14 @@ def slot(node: syntax.Slot, outline: Outline, cloth: Cloth) -> Slot | None:
     return Slot(node.name, node.level, width, centre, node.taken, Origin(f"piece {outline.piece} / {node.name}", node.span))
 
 
-def _within_rows(level: str, at: int, span: Span, what: Said, outline: Outline, findings: Findings) -> bool:
+def _within_rows(level: str, at: int, span: Span, what: Said, outline: PieceOutline, findings: Findings) -> bool:
     if 0 < at < len(outline.levels) - 1:
         return True
     findings.report("slot-at-edge", (span, "at"), helps=("own-level",), what=what, level=level, start=at == 0)
     return False
 
 
-def buttonholes(node: syntax.Buttonholes, outline: Outline, cloth: Cloth) -> Buttonholes | None:
+def buttonholes(node: syntax.ButtonholesLine, outline: PieceOutline, cloth: PieceCloth) -> Buttonholes | None:
     """Slots one above another, checked: rows between them, and fabric on both sides of them."""
     what = said("buttonholes-of", of=said("piece", piece=outline.piece))
     findings = cloth.place.findings
@@ -120,7 +120,7 @@ def possible(holes: CountPerSize, stitches: int, span: Span, what: Said, scope: 
     return True
 
 
-def _apart(made: Buttonholes, rows: PerSize | None, cloth: Cloth) -> bool:
+def _apart(made: Buttonholes, rows: PerSize | None, cloth: PieceCloth) -> bool:
     if max(made.counts) == 1 or rows is None or cloth.own is None:
         return True
     sizes = cloth.place.scope.sizes
@@ -142,7 +142,7 @@ def _apart(made: Buttonholes, rows: PerSize | None, cloth: Cloth) -> bool:
     return not close
 
 
-def _beside(made: Buttonholes, outline: Outline, between: tuple[int, int], cloth: Cloth) -> bool:
+def _beside(made: Buttonholes, outline: PieceOutline, between: tuple[int, int], cloth: PieceCloth) -> bool:
     place = cloth.at(between[0])
     if place.fabric is None:
         return True

@@ -6,12 +6,12 @@ from collections.abc import Mapping, Sequence
 
 from walewright.design.findings import Findings
 from walewright.design.model import Chart, Fabric, Level, Origin, PerSize, RepeatStretch, Zone
-from walewright.design.pieces.cloth import Cloth
+from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.fitting import leaves
 from walewright.design.pieces.openings import offset
-from walewright.design.pieces.outline import NOTHING, Outline, stretch
+from walewright.design.pieces.outline import NOTHING, PieceOutline, stretch
 from walewright.design.reading.numbered import numbered
-from walewright.design.reading.places import POSITIVE, Place
+from walewright.design.reading.places import POSITIVE, AmountPlace
 from walewright.report.said import Said, said
 from walewright.source import syntax
 from walewright.trade.sides import SIDES
@@ -21,8 +21,12 @@ MOST_REPEATS = 400
 
 
 def cloth_of(
-    nodes: Sequence[syntax.Zone], piece: str, levels: tuple[Level, ...], place: Place, fabrics: Mapping[str, Fabric | None]
-) -> Cloth:
+    nodes: Sequence[syntax.ZoneLine],
+    piece: str,
+    levels: tuple[Level, ...],
+    place: AmountPlace,
+    fabrics: Mapping[str, Fabric | None],
+) -> PieceCloth:
     """The fabrics by height; faults of the zones are told by `zone`, not here."""
     numbers = {level.name: number for number, level in enumerate(levels)}
     bands = tuple(
@@ -30,13 +34,13 @@ def cloth_of(
         for n in nodes
         if n.width is None and n.repeats is None and n.fabric in fabrics and n.from_level in numbers and n.to_level in numbers
     )
-    return Cloth(place, levels, bands)
+    return PieceCloth(place, levels, bands)
 
 
 def zone(
-    node: syntax.Zone,
-    outline: Outline,
-    cloth: Cloth,
+    node: syntax.ZoneLine,
+    outline: PieceOutline,
+    cloth: PieceCloth,
     fabrics: Mapping[str, Fabric | None],
     charts: Mapping[str, Chart | None],
 ) -> Zone | None:
@@ -67,11 +71,13 @@ def zone(
     return Zone(node.fabric, node.from_level, node.to_level, width, centre, origin, node.repeats or 0)
 
 
-def _width(node: syntax.Zone, fabric: Fabric, what: Said, place: Place, charts: Mapping[str, Chart | None]) -> PerSize | None:
+def _width(
+    node: syntax.ZoneLine, fabric: Fabric, what: Said, place: AmountPlace, charts: Mapping[str, Chart | None]
+) -> PerSize | None:
     """The width of a panel in cm. Stitches of a charted one are its own, and it may be so many repeats wide."""
     chart = charts.get(fabric.chart)
     if node.repeats is None or node.width is not None:
-        here = Place(place.scope, place.findings, fabric) if fabric.chart else place
+        here = AmountPlace(place.scope, place.findings, fabric) if fabric.chart else place
         return here.across(node.width, said("width-of", of=what), POSITIVE) if node.width is not None else None
     if not fabric.chart:
         place.findings.report(
@@ -100,7 +106,7 @@ def _width(node: syntax.Zone, fabric: Fabric, what: Said, place: Place, charts: 
     return tuple(stitches / fabric.stitches_per_cm for _ in place.scope.sizes)
 
 
-def _panel(fabric: Fabric, around: Fabric | None, what: Said, node: syntax.Zone, findings: Findings) -> bool:
+def _panel(fabric: Fabric, around: Fabric | None, what: Said, node: syntax.ZoneLine, findings: Findings) -> bool:
     """Whether a panel can be knitted in the rows of the fabric around it: with its yarn, at its tension, worked by hand."""
     if around is None:
         return True
@@ -125,7 +131,7 @@ def _panel(fabric: Fabric, around: Fabric | None, what: Said, node: syntax.Zone,
     return False
 
 
-def repeat(node: syntax.RepeatStretch, outline: Outline, findings: Findings, place: Place) -> RepeatStretch | None:
+def repeat(node: syntax.RepeatLine, outline: PieceOutline, findings: Findings, place: AmountPlace) -> RepeatStretch | None:
     """Rows worked several times; the width at their end is that at their beginning."""
     what = said("repeat-in", piece=outline.piece)
     times = numbered(node.times, place.scope, what, findings)

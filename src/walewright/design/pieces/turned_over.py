@@ -18,18 +18,20 @@ from walewright.trade.sides import OTHER_SIDE
 
 def turned_over(tree: syntax.Tree, findings: Findings) -> syntax.Tree:
     """The tree with the mirror images written out that say something of their own. Shapes are expanded before."""
-    if not any(isinstance(s, syntax.Piece) and _differs(s) for s in tree.statements):
+    if not any(isinstance(s, syntax.PieceBlock) and _differs(s) for s in tree.statements):
         return tree
-    nodes = {s.name: s for s in reversed(tree.statements) if isinstance(s, syntax.Piece)}
-    statements = tuple(_written(s, nodes, findings) if isinstance(s, syntax.Piece) and _differs(s) else s for s in tree.statements)
+    nodes = {s.name: s for s in reversed(tree.statements) if isinstance(s, syntax.PieceBlock)}
+    statements = tuple(
+        _written(s, nodes, findings) if isinstance(s, syntax.PieceBlock) and _differs(s) else s for s in tree.statements
+    )
     return replace(tree, statements=statements)
 
 
-def _differs(piece: syntax.Piece) -> bool:
-    return piece.mirror_of is not None and any(not isinstance(s, syntax.Text | syntax.Broken) for s in piece.body)
+def _differs(piece: syntax.PieceBlock) -> bool:
+    return piece.mirror_of is not None and any(not isinstance(s, syntax.TextLine | syntax.Broken) for s in piece.body)
 
 
-def _written(piece: syntax.Piece, nodes: Mapping[str, syntax.Piece], findings: Findings) -> syntax.Piece:
+def _written(piece: syntax.PieceBlock, nodes: Mapping[str, syntax.PieceBlock], findings: Findings) -> syntax.PieceBlock:
     """The piece as if it had been written without a model; as it was, where no model can be found or the fabric is another, which
     is reported where mirror images are made."""
     model = nodes.get(piece.mirror_of or "")
@@ -51,7 +53,7 @@ def _written(piece: syntax.Piece, nodes: Mapping[str, syntax.Piece], findings: F
         inner, name = (span.shape, span.name) if isinstance(span, Used) else (span, "")
         return Used(piece.span.file, piece.span.start, piece.span.end, inner, name, model.name)
 
-    copied: Body = tuple(marked(s, mark) for s in model.body if not isinstance(s, syntax.Text))
+    copied: Body = tuple(marked(s, mark) for s in model.body if not isinstance(s, syntax.TextLine))
     if not turned:
         images = {n.mirror_of: n.name for n in reversed(list(nodes.values())) if n.mirror_of is not None}
         copied = tuple(_turned(s, images) for s in copied)
@@ -65,23 +67,23 @@ def _written(piece: syntax.Piece, nodes: Mapping[str, syntax.Piece], findings: F
 
 
 def _texts(body: Body) -> Body:
-    return tuple(s for s in body if isinstance(s, syntax.Text | syntax.Broken))
+    return tuple(s for s in body if isinstance(s, syntax.TextLine | syntax.Broken))
 
 
 def _turned(statement: syntax.Statement, images: Mapping[str, str]) -> syntax.Statement:
     """The statement with left and right exchanged, as it says the same of the mirror image. What hangs on an edge of another piece
     hangs on that of its mirror image, where there is one."""
     match statement:
-        case syntax.Edge():
+        case syntax.EdgeLine():
             return replace(statement, which="both" if statement.which == "both" else OTHER_SIDE[statement.which])
-        case syntax.Wedge() | syntax.Shoulders():
+        case syntax.WedgeLine() | syntax.Shoulders():
             return replace(statement, edge="both" if statement.edge == "both" else OTHER_SIDE[statement.edge])
-        case syntax.Buttonholes():
+        case syntax.ButtonholesLine():
             return replace(statement, edge=OTHER_SIDE[statement.edge])
-        case syntax.Opening():
+        case syntax.OpeningLine():
             body = tuple(_turned(s, images) for s in statement.body)
             return replace(statement, offset=_negative(statement.offset), body=body)
-        case syntax.Slot() | syntax.Zone() | syntax.Motif():
+        case syntax.SlotLine() | syntax.ZoneLine() | syntax.MotifLine():
             return replace(statement, offset=_negative(statement.offset))
         case syntax.Start():
             along = tuple(replace(ref, piece=images.get(ref.piece, ref.piece)) for ref in reversed(statement.along))

@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 from walewright.design.findings import Findings
-from walewright.design.model import Machine, Way
+from walewright.design.model import MachineProfile, ShapingWay
 from walewright.report.model import Span
 
 
 def shaping_way(
-    kind: str | None, inset: int | None, span: Span, machine: Machine | None, findings: Findings, at_once: int = 1
-) -> Way | None:
+    kind: str | None, inset: int | None, span: Span, machine: MachineProfile | None, findings: Findings, at_once: int = 1
+) -> ShapingWay | None:
     """The way an edge is shaped; a fashioned one needs a transfer tool of as many prongs as it is stitches in."""
     if kind in (None, "simple"):
-        return Way("simple", 0, at_once)
+        return ShapingWay("simple", 0, at_once)
     if kind != "fashioned":
         findings.unknown("way of shaping", str(kind), span, ("simple", "fashioned"))
         return None
@@ -28,4 +28,4 @@ def shaping_way(
             prongs=machine.prongs,
         )
         return None
-    return Way("fashioned", depth, at_once)
+    return ShapingWay("fashioned", depth, at_once)

@@ -7,16 +7,16 @@ from itertools import combinations
 
 from walewright.design.findings import Findings
 from walewright.design.model import EdgeRun, Origin, PerSize, Wedge
-from walewright.design.pieces.cloth import Cloth
-from walewright.design.pieces.outline import NOTHING, Outline, level_index, stretch
-from walewright.design.reading.places import POSITIVE, Place, concerned
+from walewright.design.pieces.cloth import PieceCloth
+from walewright.design.pieces.outline import NOTHING, PieceOutline, level_index, stretch
+from walewright.design.reading.places import POSITIVE, AmountPlace, concerned
 from walewright.report.said import Said, said
 from walewright.source import syntax
 from walewright.trade.shaping import WEDGES
 from walewright.trade.sides import SIDES, WHICH_EDGES, EdgeSide
 
 
-def shoulders(node: syntax.Shoulders, outline: Outline, findings: Findings) -> Wedge | None:
+def shoulders(node: syntax.Shoulders, outline: PieceOutline, findings: Findings) -> Wedge | None:
     """Shoulders held from a level to the top, at both edges or, of a piece with one shoulder, at one."""
     at = level_index(node.from_level, node.span, outline.piece, outline.levels, findings)
     if at is None:
@@ -36,7 +36,7 @@ def shoulders(node: syntax.Shoulders, outline: Outline, findings: Findings) -> W
     return made if _edge_is_free(made, outline, findings) else None
 
 
-def _edge_is_free(made: Wedge, outline: Outline, findings: Findings) -> bool:
+def _edge_is_free(made: Wedge, outline: PieceOutline, findings: Findings) -> bool:
     """Whether the outer edges end, as far as they are shaped or named, where the shoulders begin: a held edge neither
     moves nor has rows of its own."""
     heights = {level.name: number for number, level in enumerate(outline.levels)}
@@ -64,7 +64,7 @@ def _moves(run: EdgeRun) -> bool:
     return any(abs(c) > 1e-9 for c in (*run.change, *(run.most or ())))
 
 
-def wedge(node: syntax.Wedge, outline: Outline, cloth: Cloth) -> Wedge | None:
+def wedge(node: syntax.WedgeLine, outline: PieceOutline, cloth: PieceCloth) -> Wedge | None:
     """Short rows at an edge, checked: the edge stands still, the width is there, and each step has a stitch."""
     place = cloth.place
     findings = place.findings
@@ -103,7 +103,7 @@ def sides_of(made: Wedge) -> tuple[EdgeSide, ...]:
     return SIDES if made.edge == "both" else (made.edge,)
 
 
-def _edge_stands(made: Wedge, between: tuple[int, int], outline: Outline, findings: Findings) -> bool:
+def _edge_stands(made: Wedge, between: tuple[int, int], outline: PieceOutline, findings: Findings) -> bool:
     numbers = {level.name: number for number, level in enumerate(outline.levels)}
     for side in sides_of(made):
         come = 0
@@ -126,7 +126,7 @@ def _edge_stands(made: Wedge, between: tuple[int, int], outline: Outline, findin
     return True
 
 
-def _heights(made: Wedge, outline: Outline) -> tuple[PerSize, PerSize]:
+def _heights(made: Wedge, outline: PieceOutline) -> tuple[PerSize, PerSize]:
     heights = {level.name: level.height for level in outline.levels}
     return heights[made.from_level], heights[made.to_level or outline.levels[-1].name]
 
@@ -136,7 +136,7 @@ def _held(made: Wedge) -> PerSize:
     return tuple(w + r for w, r in zip(width, made.rest or (0.0,) * len(width), strict=True))
 
 
-def _has_width(made: Wedge, outline: Outline, place: Place) -> bool:
+def _has_width(made: Wedge, outline: PieceOutline, place: AmountPlace) -> bool:
     low, high = _heights(made, outline)
     sizes = place.scope.sizes
     parted = any(outline.parted(i, a, b) for i, (a, b) in enumerate(zip(low, high, strict=True)))
@@ -165,7 +165,7 @@ def _has_width(made: Wedge, outline: Outline, place: Place) -> bool:
     return not wide
 
 
-def together(wedges: Sequence[Wedge], outline: Outline, place: Place) -> bool:
+def together(wedges: Sequence[Wedge], outline: PieceOutline, place: AmountPlace) -> bool:
     """Whether wedges that share rows are one at each edge between the same two levels, and leave each other room."""
     sizes = place.scope.sizes
     for one, other in combinations(wedges, 2):

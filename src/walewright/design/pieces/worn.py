@@ -7,8 +7,8 @@ from dataclasses import dataclass
 
 from walewright.design.findings import Findings
 from walewright.design.model import Finished, Lap, Measured, Origin, Passage, PerSize, Piece
-from walewright.design.pieces.names import Edges
-from walewright.design.reading.places import POSITIVE, Place
+from walewright.design.pieces.names import EdgesOfPieces
+from walewright.design.reading.places import POSITIVE, AmountPlace
 from walewright.design.reading.requirements import spoken
 from walewright.design.reading.units import LENGTH, NUMBER
 from walewright.design.reading.values import Scope, words
@@ -20,7 +20,7 @@ from walewright.trade.worn import BODY_PARTS
 """What is put through the openings of garments."""
 
 
-def stated(nodes: Sequence[syntax.Finished]) -> Iterator[syntax.Let]:
+def stated(nodes: Sequence[syntax.FinishedLine]) -> Iterator[syntax.Let]:
     """Finished measurements that are worked out are names like any other."""
     for node in nodes:
         if not isinstance(node.amount, syntax.Round | syntax.Along):
@@ -31,11 +31,11 @@ def stated(nodes: Sequence[syntax.Finished]) -> Iterator[syntax.Let]:
 class Worn:
     pieces: Mapping[str, Piece | None]
     bands: Collection[str]
-    known: Edges
+    known: EdgesOfPieces
     scope: Scope
     findings: Findings
 
-    def finished(self, node: syntax.Finished) -> Finished | None:
+    def finished(self, node: syntax.FinishedLine) -> Finished | None:
         values: PerSize | None = ()
         measured = self.measured(node.amount)
         if not isinstance(node.amount, syntax.Round | syntax.Along):
@@ -48,7 +48,7 @@ class Worn:
         fits = words(node.fits) if node.fits is not None else ""
         return Finished(node.name, values, measured, fits, body, node.stretches, Origin(f"finished {node.name}", node.span))
 
-    def measured(self, amount: syntax.Expr | syntax.Measured) -> Measured | None:
+    def measured(self, amount: syntax.Expr | syntax.ToMeasure) -> Measured | None:
         """What is to be measured on the garment; None for an expression, and for what is not there (told)."""
         if isinstance(amount, syntax.Along):
             at = self._place(amount.place)
@@ -82,7 +82,7 @@ class Worn:
         origin = Origin(f"through {at[0]} {at[1]}".rstrip(), node.span)
         return Passage(at[0], at[1], node.part, node.never, figure, share, origin)
 
-    def lap(self, node: syntax.Lap) -> Lap | None:
+    def lap(self, node: syntax.LapLine) -> Lap | None:
         over, under = self._place(node.over), self._place(node.under)
         width = self._length(node.width, said("a-lap")) if node.width is not None else ()
         if over is None or under is None or width is None:
@@ -106,7 +106,7 @@ class Worn:
         return node.owner, names[node.edge]
 
     def _length(self, expression: syntax.Expr, what: Said) -> PerSize | None:
-        return Place(self.scope, self.findings, None).across(expression, what, POSITIVE)
+        return AmountPlace(self.scope, self.findings, None).across(expression, what, POSITIVE)
 
     def _share(self, expression: syntax.Expr) -> PerSize | None:
         value = self.scope.value(expression)

@@ -14,7 +14,7 @@ from walewright.design.model import Measurement, Origin
 from walewright.design.model.regrading import GivenByName, GivenKind
 from walewright.design.reading.called import look_up, meant
 from walewright.design.reading.given import WAYS, read_measure
-from walewright.design.reading.sizes import LARGEST_CM, Graded
+from walewright.design.reading.sizes import LARGEST_CM, GradedRows
 from walewright.design.reading.values import names as names_in
 from walewright.report.model import NOWHERE, Diagnostic
 from walewright.source import syntax
@@ -34,7 +34,7 @@ class Changes:
     dials: Mapping[str, str] = field(default_factory=dict)
     yarns: Mapping[str, str] = field(default_factory=dict)
     bed: str = ""
-    own_bed: syntax.Machine | None = None
+    own_bed: syntax.MachineBlock | None = None
 
     def texts(self) -> Iterator[tuple[GivenKind, str, str]]:
         """(kind, name, text) of everything given but sizes; the bed has no name."""
@@ -132,7 +132,7 @@ def by_own_name(
     return found
 
 
-def changed_rows(graded: Graded, lets: Mapping[str, syntax.Let], changes: Changes, findings: Findings) -> Graded:
+def changed_rows(graded: GradedRows, lets: Mapping[str, syntax.Let], changes: Changes, findings: Findings) -> GradedRows:
     """The size table with the knitter's own measurements in it. Only rows can be given: what the source works out from them, by a
     `let` or as a finished measurement, is refused with the rows that it follows from."""
     rows = dict(graded.rows)

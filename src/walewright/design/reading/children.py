@@ -30,7 +30,9 @@ def table_of_children(sizes: syntax.Sizes) -> syntax.SizeRow | None:
     return next((r for r in sizes.body if isinstance(r, syntax.SizeRow) and r.table in TABLES), None)
 
 
-def look_after(row: syntax.SizeRow, pieces: Iterable[syntax.Piece], cords: Iterable[syntax.Cord], findings: Findings) -> None:
+def look_after(
+    row: syntax.SizeRow, pieces: Iterable[syntax.PieceBlock], cords: Iterable[syntax.CordLine], findings: Findings
+) -> None:
     """Reports cords and hoods of a garment for children; `row` is what makes it one."""
     why = (row.span, said("sizes-from", table=row.table or ""))
     for cord in cords:

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from walewright.design.model import Measurement, Origin
-from walewright.design.reading.sizes import Graded
+from walewright.design.reading.sizes import GradedRows
 from walewright.design.reading.tables import Published, Shipped, size_table
 from walewright.report.model import NOWHERE
 from walewright.source import syntax
@@ -22,7 +22,7 @@ OWN = ("centre_back_neck_to_wrist",)
 """Rows of a table itself that are looked at when the source names others of it."""
 
 
-def companions(table: syntax.Sizes, graded: Graded, shipped: Shipped) -> tuple[Measurement, ...]:
+def companions(table: syntax.Sizes, graded: GradedRows, shipped: Shipped) -> tuple[Measurement, ...]:
     """Measures that the source does not name and a shipped table has for all of its sizes."""
     rows = [s for s in table.body if isinstance(s, syntax.SizeRow) and s.table]
     named = {m.body for m in graded.rows.values() if m is not None}

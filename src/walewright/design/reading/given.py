@@ -28,7 +28,7 @@ LONGEST_LABEL = 100
 
 
 @dataclass(frozen=True, slots=True)
-class Counts:
+class TensionCounts:
     """Stitches and rows to 10 cm."""
 
     stitches: float
@@ -53,11 +53,11 @@ class OwnBed:
     facts: tuple[syntax.MachineFact, ...]
 
 
-def read_tension(text: str) -> Counts | None:
+def read_tension(text: str) -> TensionCounts | None:
     """ "17 st 24 rows", both to 10 cm."""
     found = tuple(_counted(text))
     kinds = [dimension for _, dimension in found]
-    return Counts(found[0][0], found[1][0]) if kinds == [STITCHES, ROWS] and _is_counted(text) else None
+    return TensionCounts(found[0][0], found[1][0]) if kinds == [STITCHES, ROWS] and _is_counted(text) else None
 
 
 def read_swatch(text: str) -> syntax.Swatch | None:
@@ -107,7 +107,7 @@ def read_bed(text: str) -> OwnBed | None:
 
 
 @dataclass(frozen=True, slots=True)
-class Way:
+class GivenWay:
     """How the values of one option are written."""
 
     read: Callable[[str], object | None]
@@ -117,13 +117,13 @@ class Way:
     """The key of its help that shows how such a text is written."""
 
 
-WAYS: Mapping[str, Way] = {
-    "tension": Way(read_tension, "bad-tension/unreadable", "tension-example"),
-    "swatch": Way(read_swatch, "bad-swatch", "swatch-example"),
-    "measure": Way(read_measure, "bad-measure/unreadable", "measure-example"),
-    "dial": Way(read_dial, "bad-dial", "dial-example"),
-    "yarn": Way(read_yarn, "bad-ball", "ball-example"),
-    "bed": Way(read_bed, "bad-bed", "bed-example"),
+WAYS: Mapping[str, GivenWay] = {
+    "tension": GivenWay(read_tension, "bad-tension/unreadable", "tension-example"),
+    "swatch": GivenWay(read_swatch, "bad-swatch", "swatch-example"),
+    "measure": GivenWay(read_measure, "bad-measure/unreadable", "measure-example"),
+    "dial": GivenWay(read_dial, "bad-dial", "dial-example"),
+    "yarn": GivenWay(read_yarn, "bad-ball", "ball-example"),
+    "bed": GivenWay(read_bed, "bad-bed", "bed-example"),
 }
 """How each option's value is read, and what is said of one that does not read."""
 

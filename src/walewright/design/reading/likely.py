@@ -62,10 +62,10 @@ class _Swatched:
 
 
 def look_at_swatches(
-    nodes: Iterable[syntax.Fabric],
+    nodes: Iterable[syntax.FabricBlock],
     fabrics: Mapping[str, Fabric | None],
     yarns: Mapping[str, Yarn | None],
-    yarn_nodes: Iterable[syntax.Yarn],
+    yarn_nodes: Iterable[syntax.YarnLine],
     findings: Findings,
 ) -> None:
     """Tell of yarns that no such swatch is knitted in, and of swatches that weigh, or take, much more or less than they can.
@@ -83,7 +83,7 @@ def look_at_swatches(
 
 
 def _swatched(
-    nodes: Iterable[syntax.Fabric], fabrics: Mapping[str, Fabric | None], yarns: Mapping[str, Yarn | None]
+    nodes: Iterable[syntax.FabricBlock], fabrics: Mapping[str, Fabric | None], yarns: Mapping[str, Yarn | None]
 ) -> Iterator[_Swatched]:
     for node in nodes:
         fabric = fabrics.get(node.name)
@@ -99,7 +99,7 @@ def _tex(fabric: Fabric, own: Yarn, yarns: Mapping[str, Yarn | None]) -> float:
     return sum(tex * count for tex, count in rows) / sum(count for _, count in rows) if rows else own.tex
 
 
-def _unlikely_yarn(node: syntax.Yarn, unlikely: list[_Swatched], all_of_them: bool, findings: Findings) -> None:
+def _unlikely_yarn(node: syntax.YarnLine, unlikely: list[_Swatched], all_of_them: bool, findings: Findings) -> None:
     first = unlikely[0]
     yarn, knit = first.yarn, first.fabric
     thick = first.cover > MOST_COVER

@@ -8,7 +8,7 @@ from dataclasses import replace
 from typing import Any
 
 from walewright.design.findings import Findings, amount
-from walewright.design.model import Machine, Origin
+from walewright.design.model import MachineProfile, Origin
 from walewright.design.reading.units import LENGTH, NUMBER, ROWS
 from walewright.design.reading.values import literal
 from walewright.report.said import Fact, Said
@@ -30,10 +30,10 @@ MOST_WASTE_ROWS = 100
 """Far beyond the widest and coarsest beds and their tools: a number above is a slip."""
 
 
-def profile(name: str, text: str) -> Machine:
+def profile(name: str, text: str) -> MachineProfile:
     """A shipped profile from its TOML: label, needles, pitch_mm, prongs, waste_rows, edge_reminder."""
     read: Mapping[str, Any] = tomllib.loads(text)
-    return Machine(
+    return MachineProfile(
         name=name,
         label=str(read["label"]),
         needles=int(read["needles"]),
@@ -45,7 +45,7 @@ def profile(name: str, text: str) -> Machine:
     )
 
 
-def machine(node: syntax.Machine, profiles: Mapping[str, str], findings: Findings) -> Machine | None:
+def machine(node: syntax.MachineBlock, profiles: Mapping[str, str], findings: Findings) -> MachineProfile | None:
     """The bed of a `machine` statement; None when told why not."""
     facts = [f for f in node.body if isinstance(f, syntax.MachineFact)]
     findings.once("machine fact", ((f.key, f.span) for f in facts))
@@ -68,7 +68,7 @@ def machine(node: syntax.Machine, profiles: Mapping[str, str], findings: Finding
                     shipped=tuple(sorted(profiles)),
                 )
             return None
-        bed = Machine(node.name, node.name, 0, 0.0, PRONGS, WASTE_ROWS, "", origin)
+        bed = MachineProfile(node.name, node.name, 0, 0.0, PRONGS, WASTE_ROWS, "", origin)
     sound = True
     for fact in facts:
         changed = _with(bed, fact, findings)
@@ -77,7 +77,7 @@ def machine(node: syntax.Machine, profiles: Mapping[str, str], findings: Finding
     return bed if sound else None
 
 
-def _with(bed: Machine, fact: syntax.MachineFact, findings: Findings) -> Machine | None:
+def _with(bed: MachineProfile, fact: syntax.MachineFact, findings: Findings) -> MachineProfile | None:
     """The bed with one fact of its own."""
     if fact.key not in KEYS:
         findings.unknown("machine fact", fact.key, fact.span, KEYS)

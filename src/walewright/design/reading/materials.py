@@ -31,7 +31,7 @@ HELPERS = ("waste", "ravel")
 """Yarns that hold loops for a while and come away again."""
 
 
-def yarn(node: syntax.Yarn, findings: Findings) -> Yarn | None:
+def yarn(node: syntax.YarnLine, findings: Findings) -> Yarn | None:
     """A yarn with the weight of its ball, and the length that is said or that follows from its count."""
     owner = said("yarn", yarn=node.name)
     if node.name in HELPERS:
@@ -48,7 +48,7 @@ def yarn(node: syntax.Yarn, findings: Findings) -> Yarn | None:
     return Yarn(node.name, node.label, grams, metres, Origin(f"yarn {node.name}", node.span), node.colour or "")
 
 
-def _metres(node: syntax.Yarn, owner: Said, grams: float | None, findings: Findings) -> float | None:
+def _metres(node: syntax.YarnLine, owner: Said, grams: float | None, findings: Findings) -> float | None:
     """Metres in a ball."""
     if node.ball_length is not None:
         length = measured(node.ball_length, LENGTH, said("ball-of", of=owner), findings)
@@ -61,7 +61,7 @@ def _metres(node: syntax.Yarn, owner: Said, grams: float | None, findings: Findi
 
 
 def fabric(
-    node: syntax.Fabric, yarns: Mapping[str, Yarn | None], charts: Mapping[str, Chart | None], findings: Findings
+    node: syntax.FabricBlock, yarns: Mapping[str, Yarn | None], charts: Mapping[str, Chart | None], findings: Findings
 ) -> Fabric | None:
     """A fabric: its stitch in a yarn (or stripes of several) at a tension, and its swatch."""
     owner = said("fabric", fabric=node.name)
@@ -181,7 +181,7 @@ def _charted(node: syntax.Stitch, charts: Mapping[str, Chart | None], findings: 
 
 
 @dataclass(frozen=True, slots=True)
-class Block:
+class SwatchBlock:
     """A swatch in numbers; cm and g, what was not said 0."""
 
     stitches: float
@@ -192,7 +192,7 @@ class Block:
     loop: float
 
 
-def block(node: syntax.Swatch, owner: Said, findings: Findings) -> Block | None:
+def block(node: syntax.Swatch, owner: Said, findings: Findings) -> SwatchBlock | None:
     """What a swatch says, in numbers; None when told why not."""
     what = said("swatch-of", of=owner)
     stitches = measured(node.stitches, STITCHES, what, findings)
@@ -231,4 +231,4 @@ def block(node: syntax.Swatch, owner: Said, findings: Findings) -> Block | None:
             most=amount(LONGEST_LOOP_CM),
         )
         return None
-    return Block(stitches, rows, width, height, grams, loop)
+    return SwatchBlock(stitches, rows, width, height, grams, loop)

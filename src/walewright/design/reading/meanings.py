@@ -50,7 +50,7 @@ def BY_VALUE(_: object, __: Around) -> Idle | None:
 LEAVE_OUT = said("leave-out")
 
 
-def _cast_off(node: syntax.Edging, _: Around) -> Idle | None:
+def _cast_off(node: syntax.EdgingLine, _: Around) -> Idle | None:
     if node.when != "first":
         return None
     return Idle(
@@ -59,7 +59,7 @@ def _cast_off(node: syntax.Edging, _: Around) -> Idle | None:
     )
 
 
-def _centre_stitch(node: syntax.Piece, _: Around) -> Idle | None:
+def _centre_stitch(node: syntax.PieceBlock, _: Around) -> Idle | None:
     if node.mirror_of is None:
         return None
     return Idle(
@@ -77,7 +77,7 @@ def _facing(node: syntax.Start, _: Around) -> Idle | None:
     )
 
 
-def _shaping(node: syntax.Edge, _: Around) -> Idle | None:
+def _shaping(node: syntax.EdgeLine, _: Around) -> Idle | None:
     """A tool, or two stitches at once. How many stitches a step in cm has depends on the tension: of such a one nothing is told."""
     if node.path == "straight":
         return Idle(
@@ -99,7 +99,7 @@ def _stitches(by: syntax.Expr | None) -> int:
     return round(number.value) if isinstance(number, syntax.Number) and (number.unit or "").startswith("st") else 0
 
 
-def _offset(node: syntax.Zone, _: Around) -> Idle | None:
+def _offset(node: syntax.ZoneLine, _: Around) -> Idle | None:
     if node.width is not None or node.repeats is not None:
         return None
     return Idle(
@@ -108,7 +108,7 @@ def _offset(node: syntax.Zone, _: Around) -> Idle | None:
     )
 
 
-def _wide(node: syntax.Zone, _: Around) -> Idle | None:
+def _wide(node: syntax.ZoneLine, _: Around) -> Idle | None:
     if node.repeats is None:
         return None
     return Idle(
@@ -126,7 +126,7 @@ def _loop(node: syntax.Swatch, around: Around) -> Idle | None:
     )
 
 
-def _stretches(node: syntax.Finished, _: Around) -> Idle | None:
+def _stretches(node: syntax.FinishedLine, _: Around) -> Idle | None:
     if node.fits is not None:
         return None
     return Idle(
@@ -138,7 +138,7 @@ def _stretches(node: syntax.Finished, _: Around) -> Idle | None:
 def _across(node: syntax.Stitch, around: Around) -> Idle | None:
     """How a chart lies across a whole width."""
     fabric = around.owner
-    if not isinstance(fabric, syntax.Fabric) or fabric.name not in around.panels:
+    if not isinstance(fabric, syntax.FabricBlock) or fabric.name not in around.panels:
         return None
     return Idle(
         said("panels-only", fabric=fabric.name),
@@ -148,7 +148,7 @@ def _across(node: syntax.Stitch, around: Around) -> Idle | None:
 
 def _colours(node: syntax.ChartWay, around: Around) -> Idle | None:
     chart = around.owner
-    if not isinstance(chart, syntax.Chart) or any(isinstance(s, syntax.ChartKey) and s.yarn for s in chart.body):
+    if not isinstance(chart, syntax.ChartBlock) or any(isinstance(s, syntax.ChartKey) and s.yarn for s in chart.body):
         return None
     return Idle(
         said("one-yarn", chart=chart.name),
@@ -158,7 +158,7 @@ def _colours(node: syntax.ChartWay, around: Around) -> Idle | None:
 
 MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
     syntax.SizeRow: {"unit": EVERYWHERE, "table": EVERYWHERE, "table_row": EVERYWHERE, "to_fit": EVERYWHERE, "about": EVERYWHERE},
-    syntax.Yarn: {"count": EVERYWHERE, "colour": EVERYWHERE},
+    syntax.YarnLine: {"count": EVERYWHERE, "colour": EVERYWHERE},
     syntax.Swatch: {"weight": EVERYWHERE, "loop": _loop},
     syntax.Stitch: {"fit": _across, "edge": _across},
     syntax.ChartKey: {
@@ -166,38 +166,38 @@ MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
     },
     syntax.ChartRepeat: {"after": EVERYWHERE},
     syntax.ChartWay: {"way": _colours},
-    syntax.Edging: {
+    syntax.EdgingLine: {
         "depth": EVERYWHERE, "when": EVERYWHERE, "cast_off": _cast_off, "kind": EVERYWHERE, "mock": EVERYWHERE,
         "fold_tension": EVERYWHERE, "inside_tension": EVERYWHERE,
     },
-    syntax.Piece: {
+    syntax.PieceBlock: {
         "copies": EVERYWHERE, "mirror_of": EVERYWHERE, "centre_stitch": _centre_stitch, "purpose": EVERYWHERE,
         "fabric": EVERYWHERE,
     },
     syntax.Start: {"way": EVERYWHERE, "edging": EVERYWHERE, "along": EVERYWHERE, "facing": _facing},
-    syntax.Edge: {
+    syntax.EdgeLine: {
         "cast_off": EVERYWHERE, "path": EVERYWHERE, "to_level": EVERYWHERE, "width": EVERYWHERE, "width_most": EVERYWHERE,
         "by": EVERYWHERE, "times": EVERYWHERE, "every": EVERYWHERE, "called": EVERYWHERE, "way": _shaping, "inset": _shaping,
         "at_once": _shaping,
     },
-    syntax.Opening: {"offset": EVERYWHERE, "taken": BY_VALUE},
-    syntax.Slot: {"offset": EVERYWHERE, "taken": EVERYWHERE},
-    syntax.Wedge: {"edge": EVERYWHERE, "kind": EVERYWHERE, "rest": EVERYWHERE},
-    syntax.Zone: {"width": _wide, "repeats": EVERYWHERE, "offset": _offset},
-    syntax.Motif: {"offset": EVERYWHERE},
+    syntax.OpeningLine: {"offset": EVERYWHERE, "taken": BY_VALUE},
+    syntax.SlotLine: {"offset": EVERYWHERE, "taken": EVERYWHERE},
+    syntax.WedgeLine: {"edge": EVERYWHERE, "kind": EVERYWHERE, "rest": EVERYWHERE},
+    syntax.ZoneLine: {"width": _wide, "repeats": EVERYWHERE, "offset": _offset},
+    syntax.MotifLine: {"offset": EVERYWHERE},
     syntax.Neck: {
         "width": EVERYWHERE, "depth": EVERYWHERE, "shape": EVERYWHERE, "flat": EVERYWHERE, "way": BY_VALUE, "inset": BY_VALUE,
         "taken": BY_VALUE,
     },
-    syntax.Band: {
+    syntax.BandLine: {
         "holes": EVERYWHERE, "hole_stitches": EVERYWHERE, "first": EVERYWHERE, "last": EVERYWHERE, "facing": EVERYWHERE,
     },
-    syntax.Join: {
+    syntax.JoinLine: {
         "easing": EVERYWHERE, "longer": EVERYWHERE, "way": EVERYWHERE, "matching": EVERYWHERE, "next_copy": EVERYWHERE,
     },
-    syntax.Finished: {"fits": EVERYWHERE, "stretches": _stretches},
+    syntax.FinishedLine: {"fits": EVERYWHERE, "stretches": _stretches},
     syntax.Through: {"never": EVERYWHERE, "part": EVERYWHERE, "figure": EVERYWHERE, "share": EVERYWHERE},
-    syntax.Lap: {"width": EVERYWHERE},
+    syntax.LapLine: {"width": EVERYWHERE},
     syntax.Require: {"because": EVERYWHERE},
 }  # fmt: skip
 
@@ -223,8 +223,8 @@ def tell_idle(written: syntax.Tree, expanded: syntax.Tree, findings: Findings) -
 
 def _panels(expanded: syntax.Tree) -> frozenset[str]:
     """Fabrics that are used, and never over a whole width."""
-    zones = [s for p in expanded.statements if isinstance(p, syntax.Piece) for s in p.body if isinstance(s, syntax.Zone)]
-    whole = {s.fabric for s in expanded.statements if isinstance(s, syntax.Piece | syntax.Edging)}
+    zones = [s for p in expanded.statements if isinstance(p, syntax.PieceBlock) for s in p.body if isinstance(s, syntax.ZoneLine)]
+    whole = {s.fabric for s in expanded.statements if isinstance(s, syntax.PieceBlock | syntax.EdgingLine)}
     whole |= {z.fabric for z in zones if z.width is None and z.repeats is None}
     return frozenset(z.fabric for z in zones) - whole
 

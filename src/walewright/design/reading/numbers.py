@@ -14,18 +14,18 @@ MOST_LEVELS = 100
 """Of one piece."""
 
 MOST: Mapping[type[syntax.Node], tuple[str, int]] = {
-    syntax.Yarn: ("yarn", 60),
-    syntax.Fabric: ("fabric", 60),
-    syntax.Chart: ("chart", 60),
-    syntax.Edging: ("edging", 60),
-    syntax.Piece: ("piece", 60),
-    syntax.Band: ("band", 60),
-    syntax.Join: ("join", 150),
+    syntax.YarnLine: ("yarn", 60),
+    syntax.FabricBlock: ("fabric", 60),
+    syntax.ChartBlock: ("chart", 60),
+    syntax.EdgingLine: ("edging", 60),
+    syntax.PieceBlock: ("piece", 60),
+    syntax.BandLine: ("band", 60),
+    syntax.JoinLine: ("join", 150),
     syntax.Free: ("line of free edges", 150),
-    syntax.Cord: ("cord", 20),
-    syntax.Finished: ("finished measurement", 100),
+    syntax.CordLine: ("cord", 20),
+    syntax.FinishedLine: ("finished measurement", 100),
     syntax.Through: ("passage", 50),
-    syntax.Lap: ("lap", 20),
+    syntax.LapLine: ("lap", 20),
     syntax.Require: ("requirement", 200),
 }
 """What stands at the left margin: how it is called, and how many there may be. A garment for a family has twenty pieces."""
@@ -54,6 +54,6 @@ def _counted(tree: syntax.Tree) -> Iterator[tuple[str | Said, Sequence[Span], in
     for statement in tree.statements:
         if isinstance(statement, syntax.Sizes):
             yield "size", [statement.span] * len(statement.names), MOST_SIZES
-        elif isinstance(statement, syntax.Piece):
+        elif isinstance(statement, syntax.PieceBlock):
             levels = [level.span for s in statement.body if isinstance(s, syntax.Levels) for level in s.levels]
             yield said("level-of", piece=statement.name), levels, MOST_LEVELS

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from walewright.design.findings import Findings
-from walewright.design.model import Machine, Origin
+from walewright.design.model import MachineProfile, Origin
 from walewright.design.reading.changes import Changes, tell_malformed
 from walewright.design.reading.given import read_bed
 from walewright.design.reading.machine import machine
@@ -15,8 +15,8 @@ from walewright.source import syntax
 
 
 def changed_bed(
-    node: syntax.Machine, bed: Machine | None, profiles: Mapping[str, str], changes: Changes, findings: Findings
-) -> Machine | None:
+    node: syntax.MachineBlock, bed: MachineProfile | None, profiles: Mapping[str, str], changes: Changes, findings: Findings
+) -> MachineProfile | None:
     """The bed that is knitted on: the source's `bed`, which is that of `node`, or the knitter's; None when told why not."""
     if changes.own_bed is not None:
         return machine(changes.own_bed, profiles, findings)
@@ -28,7 +28,7 @@ def changed_bed(
         return None
     facts = tuple(f for f in node.body if not (isinstance(f, syntax.MachineFact) and f.key in {own.key for own in read.facts}))
     # A bed by name is that bed, whatever the source says of its own.
-    wanted = syntax.Machine(read.name, read.facts) if read.name else replace(node, body=(*facts, *read.facts))
+    wanted = syntax.MachineBlock(read.name, read.facts) if read.name else replace(node, body=(*facts, *read.facts))
     own = Findings()
     made = machine(wanted, profiles, own)
     findings.take(own, "bed", "")

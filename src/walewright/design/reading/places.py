@@ -14,7 +14,7 @@ LONGEST_CM = 1000.0
 """No knitted length is above ten metres: such a number is a slip of the unit."""
 
 
-class Place:
+class AmountPlace:
     """Evaluates expressions where a length of the garment is meant; all results in cm per size."""
 
     def __init__(self, scope: Scope, findings: Findings, fabric: Fabric | None) -> None:

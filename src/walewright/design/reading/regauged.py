@@ -18,7 +18,7 @@ from walewright.design.findings import Findings, amount
 from walewright.design.model import Fabric, Origin, Yarn
 from walewright.design.model.fabrics import SwatchBasis
 from walewright.design.reading.changes import Changes, by_own_name, tell_malformed
-from walewright.design.reading.given import Ball, Counts, read_dial, read_swatch, read_tension, read_yarn
+from walewright.design.reading.given import Ball, TensionCounts, read_dial, read_swatch, read_tension, read_yarn
 from walewright.design.reading.materials import FEWEST_PER_CM, MOST_PER_CM, block, yarn
 from walewright.report.model import NOWHERE, Severity
 from walewright.report.said import said
@@ -31,7 +31,7 @@ SAME_YARN = 0.02
 
 
 def changed_yarns(
-    nodes: Iterable[syntax.Yarn], yarns: Mapping[str, Yarn | None], changes: Changes, findings: Findings
+    nodes: Iterable[syntax.YarnLine], yarns: Mapping[str, Yarn | None], changes: Changes, findings: Findings
 ) -> dict[str, Yarn | None]:
     """The yarns with the knitter's own label and ball; the colour stays the source's."""
     written = {n.name: n for n in reversed(tuple(nodes))}
@@ -49,7 +49,7 @@ def changed_yarns(
     return result
 
 
-def _with_ball(node: syntax.Yarn, ball: Ball) -> syntax.Yarn:
+def _with_ball(node: syntax.YarnLine, ball: Ball) -> syntax.YarnLine:
     label = node.label if ball.label is None else ball.label
     return replace(node, label=label, ball_weight=ball.weight, ball_length=ball.length, count=ball.count, span=NOWHERE)
 
@@ -132,7 +132,7 @@ def _of_tension(fabric: Fabric | None, typed: str, text: str, findings: Findings
     return fabric and _at(fabric, counts, basis="given, not weighed" if fabric.swatch_grams else "given")
 
 
-def _at(fabric: Fabric, counts: Counts, basis: SwatchBasis, reckoned_from: str = "") -> Fabric:
+def _at(fabric: Fabric, counts: TensionCounts, basis: SwatchBasis, reckoned_from: str = "") -> Fabric:
     """The fabric at so many stitches and rows to 10 cm, its block as many of both as before."""
     width = fabric.swatch_stitches / counts.stitches * SWATCH_CM
     height = fabric.swatch_rows / counts.rows * SWATCH_CM
@@ -161,7 +161,7 @@ def _of_swatch(fabric: Fabric | None, typed: str, text: str, findings: Findings)
     findings.take(own, "swatch", typed)
     if found is None or fabric is None:
         return None
-    counts = Counts(found.stitches / found.width * SWATCH_CM, found.rows / found.height * SWATCH_CM)
+    counts = TensionCounts(found.stitches / found.width * SWATCH_CM, found.rows / found.height * SWATCH_CM)
     as_before = _at(fabric, counts, basis="given")
     stitch = as_before.swatch_grams / (as_before.swatch_stitches * as_before.swatch_rows)
     return replace(
@@ -205,7 +205,7 @@ def _reckoned(
     rows = fabric.rows_per_cm * new.rows_per_cm / old.rows_per_cm
     if not all(FEWEST_PER_CM <= density <= MOST_PER_CM for density in (stitches, rows)):
         return fabric
-    return _at(fabric, Counts(stitches * SWATCH_CM, rows * SWATCH_CM), "reckoned", model)
+    return _at(fabric, TensionCounts(stitches * SWATCH_CM, rows * SWATCH_CM), "reckoned", model)
 
 
 def _stitch(fabric: Fabric | None) -> tuple[str, int, str]:

@@ -49,7 +49,7 @@ def requirement(
     return Requirement(left.amounts, node.relation, right.amounts, text, node.because or "", Origin(f"require {text}", node.span))
 
 
-def spoken(measured: syntax.Measured) -> str:
+def spoken(measured: syntax.ToMeasure) -> str:
     """What is measured, as the author writes it."""
     if isinstance(measured, syntax.Round):
         return f"round {measured.piece} {measured.level}"

@@ -21,7 +21,7 @@ LARGEST_CM = 400.0
 
 
 @dataclass(frozen=True, slots=True)
-class Graded:
+class GradedRows:
     """The chosen sizes in the header's order, and their measurements (None: reported already)."""
 
     sizes: tuple[str, ...]
@@ -35,7 +35,7 @@ class Graded:
         return {n: Value(m.values, LENGTH, self.spans[n]) if m else None for n, m in self.rows.items()} | dict(self.counts)
 
 
-def grade(node: syntax.Sizes, chosen: tuple[str, ...], shipped: Shipped, findings: Findings) -> Graded:
+def grade(node: syntax.Sizes, chosen: tuple[str, ...], shipped: Shipped, findings: Findings) -> GradedRows:
     """Understands a size table for the `chosen` of its sizes."""
     findings.once("size", ((n, node.span) for n in node.names))
     rows = [s for s in node.body if isinstance(s, syntax.SizeRow)]
@@ -50,7 +50,7 @@ def grade(node: syntax.Sizes, chosen: tuple[str, ...], shipped: Shipped, finding
             counts[row.name] = reader.count(row)
         else:
             understood[row.name] = reader.row(row)
-    return Graded(chosen, understood, {r.name: r.span for r in reversed(rows)}, counts)
+    return GradedRows(chosen, understood, {r.name: r.span for r in reversed(rows)}, counts)
 
 
 def is_count(row: syntax.SizeRow) -> bool:

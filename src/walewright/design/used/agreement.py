@@ -11,7 +11,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from walewright.design.findings import Findings, amount
-from walewright.design.reading.sizes import Graded
+from walewright.design.reading.sizes import GradedRows
 from walewright.design.used.uses import Uses
 from walewright.report.model import Severity
 from walewright.report.said import only, said
@@ -25,7 +25,7 @@ GREATEST_STEP = 0.5
 """Of the armhole's depth, from one size to the next."""
 
 
-def look_for_disagreement(table: syntax.Sizes, graded: Graded, found: Uses, findings: Findings) -> None:
+def look_for_disagreement(table: syntax.Sizes, graded: GradedRows, found: Uses, findings: Findings) -> None:
     """Warns of sizes whose reach, back, seam and armhole, all from one table and all used, leave no possible cap."""
     used = [r for r in table.body if isinstance(r, syntax.SizeRow) and r.table is not None and found.has("measurement", r.name)]
     for name in dict.fromkeys(r.table for r in used):
@@ -34,7 +34,7 @@ def look_for_disagreement(table: syntax.Sizes, graded: Graded, found: Uses, find
             _cap({key: rows[key] for key in (REACH, BACK, SEAM, DEPTH)}, str(name), graded, findings)
 
 
-def _cap(rows: dict[str, syntax.SizeRow], table: str, graded: Graded, findings: Findings) -> None:
+def _cap(rows: dict[str, syntax.SizeRow], table: str, graded: GradedRows, findings: Findings) -> None:
     measured = {key: graded.rows.get(row.name) for key, row in rows.items()}
     values: dict[str, tuple[float, ...]] = {}
     for key, measurement in measured.items():

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 
-from walewright.design.model import Machine, Measurement
+from walewright.design.model import MachineProfile, Measurement
 from walewright.design.model.fabrics import Fabric, Yarn
 from walewright.design.model.regrading import Edition, Given
 from walewright.design.reading.changes import Changes
@@ -16,7 +16,7 @@ def edition(
     measurements: Iterable[Measurement | None],
     fabrics: Iterable[Fabric | None],
     yarns: Iterable[Yarn | None],
-    machine: Machine,
+    machine: MachineProfile,
     found: Uses,
 ) -> Edition:
     """The source's own figures, but for what nothing uses."""
@@ -34,7 +34,7 @@ def given(
     measurements: Mapping[str, Measurement | None],
     fabrics: Mapping[str, Fabric | None],
     yarns: Mapping[str, Yarn | None],
-    machine: Machine,
+    machine: MachineProfile,
     changes: Changes,
 ) -> tuple[Given, ...]:
     """Everything that the knitter's copy has otherwise by their own wish, in the order of the source."""
@@ -46,7 +46,7 @@ def _given(
     measurements: Mapping[str, Measurement | None],
     fabrics: Mapping[str, Fabric | None],
     yarns: Mapping[str, Yarn | None],
-    machine: Machine,
+    machine: MachineProfile,
     changes: Changes,
 ) -> Iterator[Given]:
     for row in source.measurements:

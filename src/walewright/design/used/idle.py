@@ -15,8 +15,8 @@ from walewright.source import syntax
 
 
 def look_into(
-    idle: Iterable[syntax.Shape],
-    shapes: Mapping[str, syntax.Shape],
+    idle: Iterable[syntax.ShapeBlock],
+    shapes: Mapping[str, syntax.ShapeBlock],
     shipped: Iterable[str],
     known: Mapping[str, Iterable[str]],
     findings: Findings,
@@ -33,7 +33,7 @@ def look_into(
             _use(use, shapes, elsewhere, findings)
 
 
-def _use(use: syntax.Use, shapes: Mapping[str, syntax.Shape], shipped: tuple[str, ...], findings: Findings) -> None:
+def _use(use: syntax.Use, shapes: Mapping[str, syntax.ShapeBlock], shipped: tuple[str, ...], findings: Findings) -> None:
     """Whether a shape within an idle one is there and is given what it asks for. Of a shipped one only the name is known here."""
     if use.name not in shapes:
         if use.name not in shipped:

@@ -17,15 +17,15 @@ from walewright.report.model import Severity, Span
 from walewright.source import syntax
 
 AT_LEVELS: Mapping[type, tuple[str, ...]] = {
-    syntax.Edge: ("to_level",),
-    syntax.Across: ("level",),
-    syntax.Opening: ("from_level", "to_level"),
-    syntax.Slot: ("level",),
-    syntax.Buttonholes: ("from_level", "to_level"),
-    syntax.Wedge: ("from_level", "to_level"),
-    syntax.Zone: ("from_level", "to_level"),
-    syntax.Motif: ("level",),
-    syntax.RepeatStretch: ("from_level", "to_level"),
+    syntax.EdgeLine: ("to_level",),
+    syntax.AcrossLine: ("level",),
+    syntax.OpeningLine: ("from_level", "to_level"),
+    syntax.SlotLine: ("level",),
+    syntax.ButtonholesLine: ("from_level", "to_level"),
+    syntax.WedgeLine: ("from_level", "to_level"),
+    syntax.ZoneLine: ("from_level", "to_level"),
+    syntax.MotifLine: ("level",),
+    syntax.RepeatLine: ("from_level", "to_level"),
     syntax.Shoulders: ("from_level",),
 }
 """Fields of a piece's statements that name a level of it."""
@@ -40,7 +40,7 @@ AT_EDGES: Mapping[type, tuple[str, str]] = {
 PARTS = ("", "_left", "_right")
 """What an edge on both sides is called: both of it, or one."""
 
-Place = tuple[str, str]
+IdlePlace = tuple[str, str]
 """(piece, level or edge)."""
 
 
@@ -49,7 +49,7 @@ def tell_idle_places(whole: syntax.Tree, design: Design, findings: Findings) -> 
     models = {piece.name: _model(piece, design) for piece in design.pieces}
     outside = {(models.get(owner, owner), name) for owner, name in _named(whole.statements)}
     shared = _shared(design)
-    made = [node for node in whole.statements if isinstance(node, syntax.Piece) and node.mirror_of is None]
+    made = [node for node in whole.statements if isinstance(node, syntax.PieceBlock) and node.mirror_of is None]
     # A name that pieces share, because one is like the other, is used where that of any of them is.
     used = {_written(edge) for node in made for edge in _called(node) if _is_named(node, edge, outside)}
     for node in made:
@@ -64,7 +64,7 @@ def _model(piece: Piece, design: Design) -> str:
     return piece.name
 
 
-def _levels(node: syntax.Piece, outside: set[Place], shared: set[Place], findings: Findings) -> None:
+def _levels(node: syntax.PieceBlock, outside: set[IdlePlace], shared: set[IdlePlace], findings: Findings) -> None:
     come_to = set(_come_to(node.body))
     for stack in (s for s in node.body if isinstance(s, syntax.Levels)):
         for level in stack.levels[1:-1]:
@@ -90,9 +90,9 @@ def _come_to(body: tuple[syntax.Statement, ...]) -> Iterator[str]:
         yield from _come_to(getattr(statement, "body", ()))
 
 
-def _shared(design: Design) -> set[Place]:
+def _shared(design: Design) -> set[IdlePlace]:
     """Levels of one name and one height in one fabric, which have one row in all their pieces."""
-    found: dict[tuple[object, ...], list[Place]] = {}
+    found: dict[tuple[object, ...], list[IdlePlace]] = {}
     for piece in design.pieces:
         for level in piece.levels if piece.mirror_of is None else ():
             found.setdefault((level.name, level.height, _highest(level), piece.fabric), []).append((piece.name, level.name))
@@ -103,21 +103,21 @@ def _highest(level: Level) -> tuple[float, ...]:
     return level.most or level.height
 
 
-def _called(node: syntax.Piece) -> Iterator[syntax.Edge]:
-    return (s for s in node.body if isinstance(s, syntax.Edge) and s.called is not None)
+def _called(node: syntax.PieceBlock) -> Iterator[syntax.EdgeLine]:
+    return (s for s in node.body if isinstance(s, syntax.EdgeLine) and s.called is not None)
 
 
-def _is_named(node: syntax.Piece, edge: syntax.Edge, outside: set[Place]) -> bool:
+def _is_named(node: syntax.PieceBlock, edge: syntax.EdgeLine, outside: set[IdlePlace]) -> bool:
     return any((node.name, f"{edge.called}{part}") in outside for part in PARTS)
 
 
-def _written(edge: syntax.Edge) -> Span:
+def _written(edge: syntax.EdgeLine) -> Span:
     """Where an edge's name is written: in the piece, in the piece that it is like, or in a shape."""
     span = edge.place_of("called") or edge.span
     return span.shape if isinstance(span, Used) else span
 
 
-def _edges(node: syntax.Piece, used: set[Span], findings: Findings) -> None:
+def _edges(node: syntax.PieceBlock, used: set[Span], findings: Findings) -> None:
     named = {edge.called for edge in _called(node) if _written(edge) in used}
     for edge in _called(node):
         span = edge.place_of("called") or edge.span
@@ -134,7 +134,7 @@ def _edges(node: syntax.Piece, used: set[Span], findings: Findings) -> None:
         )
 
 
-def _named(node: object) -> Iterator[Place]:
+def _named(node: object) -> Iterator[IdlePlace]:
     """Every piece's edge or level that a statement outside its own piece names."""
     if isinstance(node, tuple):
         for part in node:

@@ -23,39 +23,39 @@ Texts = tuple[tuple[str, str], ...]
 """(key, text), in the order in which they are printed."""
 
 
-def texts(title: syntax.Pattern, whole: syntax.Tree, found: Uses, findings: Findings) -> Texts:
+def texts(title: syntax.PatternBlock, whole: syntax.Tree, found: Uses, findings: Findings) -> Texts:
     """The texts of the pattern's block, then notes that stand elsewhere, headed by what they are about.
 
     Of a definition that nothing uses no note is printed. A note of a shape is headed by the shape, and stands once however often
     the shape is used; `whole` has the shapes expanded."""
     _each_once(title, findings)
-    own = [t for t in title.body if isinstance(t, syntax.Text)]
+    own = [t for t in title.body if isinstance(t, syntax.TextLine)]
     for key in ONCE:
         findings.one(key, (t for t in own if t.key == key), said("the-pattern"))
     _known(own, OF_THE_PATTERN, findings)
-    loose = [s for s in whole.statements if isinstance(s, syntax.Text)]
+    loose = [s for s in whole.statements if isinstance(s, syntax.TextLine)]
     _known(loose, ELSEWHERE, findings)
     printed = [(t.key, t.text) for t in (*own, *loose)]
     for name, body in _blocks(whole, found):
-        noted = [s for s in body if isinstance(s, syntax.Text)]
+        noted = [s for s in body if isinstance(s, syntax.TextLine)]
         _known(noted, ELSEWHERE, findings)
         printed += [(t.key, f"{name}: {t.text}") for t in noted if not isinstance(t.span, Used)]
         of_shapes = dict.fromkeys((t.key, f"{t.span.name}: {t.text}") for t in noted if isinstance(t.span, Used))
         printed += [text for text in of_shapes if text not in printed]
     for block in (s for s in whole.statements if isinstance(s, syntax.MakingUp)):
-        _known([s for s in block.body if isinstance(s, syntax.Text)], IN_MAKING_UP, findings)
+        _known([s for s in block.body if isinstance(s, syntax.TextLine)], IN_MAKING_UP, findings)
     return tuple(printed)
 
 
 def _blocks(whole: syntax.Tree, found: Uses) -> Iterator[tuple[str, tuple[syntax.Statement, ...]]]:
     """What is about one thing: fabrics that are used, then pieces."""
-    for kind, named in ((syntax.Fabric, "fabric"), (syntax.Piece, "")):
+    for kind, named in ((syntax.FabricBlock, "fabric"), (syntax.PieceBlock, "")):
         for block in (s for s in whole.statements if isinstance(s, kind)):
             if not named or found.has(named, block.name):
                 yield block.name, block.body
 
 
-def _each_once(text: syntax.Text | syntax.Pattern, findings: Findings) -> None:
+def _each_once(text: syntax.TextLine | syntax.PatternBlock, findings: Findings) -> None:
     """A text is there once in each language."""
     first: dict[str, syntax.InLanguage] = {}
     for other in text.others:
@@ -66,7 +66,7 @@ def _each_once(text: syntax.Text | syntax.Pattern, findings: Findings) -> None:
             )
 
 
-def _known(written: list[syntax.Text], keys: tuple[str, ...], findings: Findings) -> None:
+def _known(written: list[syntax.TextLine], keys: tuple[str, ...], findings: Findings) -> None:
     for text in written:
         _each_once(text, findings)
         if text.key not in keys:

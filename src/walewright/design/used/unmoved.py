@@ -7,13 +7,13 @@ from dataclasses import replace
 from walewright.design.findings import Findings
 from walewright.design.reading.called import meant
 from walewright.design.reading.changes import Changes
-from walewright.design.reading.sizes import Graded
+from walewright.design.reading.sizes import GradedRows
 from walewright.design.used.uses import Uses, uses
 from walewright.report.model import Severity
 from walewright.source import syntax
 
 
-def tell_unmoved(written: syntax.Tree, expanded: syntax.Tree, graded: Graded, changes: Changes, findings: Findings) -> None:
+def tell_unmoved(written: syntax.Tree, expanded: syntax.Tree, graded: GradedRows, changes: Changes, findings: Findings) -> None:
     """Warns of every row given that nothing made follows from."""
     if not changes.measures or findings.failed:
         return

@@ -21,15 +21,15 @@ from walewright.source import syntax
 REFERENCES: Mapping[type, Mapping[str, str]] = {
     syntax.Name: {"name": "measurement"},
     syntax.Stitch: {"yarn": "yarn", "chart": "chart"},
-    syntax.Stripe: {"yarn": "yarn"},
+    syntax.StripeRows: {"yarn": "yarn"},
     syntax.ChartKey: {"yarn": "yarn"},
     syntax.Regauged: {"of": "fabric", "within": "fabric"},
-    syntax.Edging: {"fabric": "fabric"},
-    syntax.Piece: {"fabric": "fabric"},
+    syntax.EdgingLine: {"fabric": "fabric"},
+    syntax.PieceBlock: {"fabric": "fabric"},
     syntax.Start: {"edging": "edging"},
-    syntax.Zone: {"fabric": "fabric"},
-    syntax.Motif: {"chart": "chart"},
-    syntax.Band: {"edging": "edging"},
+    syntax.ZoneLine: {"fabric": "fabric"},
+    syntax.MotifLine: {"chart": "chart"},
+    syntax.BandLine: {"edging": "edging"},
     syntax.Use: {"name": "shape"},
 }
 """Fields that name a definition, by kind of node, and the kind of what they name."""
@@ -37,15 +37,15 @@ REFERENCES: Mapping[type, Mapping[str, str]] = {
 DEFINITIONS: Mapping[type, str] = {
     syntax.SizeRow: "measurement",
     syntax.Let: "measurement",
-    syntax.Yarn: "yarn",
-    syntax.Chart: "chart",
-    syntax.Fabric: "fabric",
-    syntax.Edging: "edging",
-    syntax.Shape: "shape",
+    syntax.YarnLine: "yarn",
+    syntax.ChartBlock: "chart",
+    syntax.FabricBlock: "fabric",
+    syntax.EdgingLine: "edging",
+    syntax.ShapeBlock: "shape",
 }
 """Statements that only say what a name stands for. All others make something, or say something about all that is made."""
 
-Named = tuple[str, str]
+NamedIn = tuple[str, str]
 """(kind, name): a yarn and a fabric may have one name."""
 
 
@@ -53,8 +53,8 @@ Named = tuple[str, str]
 class Uses:
     """`reached`: every definition that something made comes to. `users`: which definitions name it, used or not."""
 
-    reached: frozenset[Named]
-    users: Mapping[Named, tuple[Named, ...]]
+    reached: frozenset[NamedIn]
+    users: Mapping[NamedIn, tuple[NamedIn, ...]]
 
     def has(self, kind: str, name: str) -> bool:
         return (kind, name) in self.reached
@@ -62,11 +62,11 @@ class Uses:
 
 def uses(written: syntax.Tree, expanded: syntax.Tree) -> Uses:
     """What the source uses. Shapes are used where they are `written`; all else by what they come to where they are `expanded`."""
-    graph: dict[Named, list[Named]] = {}
-    made: list[Named] = []
+    graph: dict[NamedIn, list[NamedIn]] = {}
+    made: list[NamedIn] = []
     for node in _statements(expanded):
         found = [n for n in references(node) if n[0] != "shape"]
-        if isinstance(node, syntax.Shape):
+        if isinstance(node, syntax.ShapeBlock):
             continue
         if type(node) in DEFINITIONS and not (isinstance(node, syntax.SizeRow) and node.to_fit):
             graph.setdefault(_named(node), []).extend(found)
@@ -74,7 +74,7 @@ def uses(written: syntax.Tree, expanded: syntax.Tree) -> Uses:
             made += [*found, _named(node)] if isinstance(node, syntax.SizeRow) else found
     for node in written.statements:
         shapes = [n for n in references(node) if n[0] == "shape"]
-        if isinstance(node, syntax.Shape):
+        if isinstance(node, syntax.ShapeBlock):
             # What an unused shape names is used by it, and by nothing that is made.
             own = {*node.parameters, *(s.name for s in node.body if isinstance(s, syntax.Let))}
             named = [n for n in references(node) if n[1] not in own]
@@ -97,7 +97,7 @@ def with_what_is_used(design: Design, found: Uses) -> Design:
     )
 
 
-def references(node: object) -> Iterator[Named]:
+def references(node: object) -> Iterator[NamedIn]:
     """The definitions that a node and what stands in it name."""
     if isinstance(node, tuple):
         for part in node:
@@ -118,7 +118,7 @@ def tell_unused(tree: syntax.Tree, found: Uses, findings: Findings) -> None:
     for node in _statements(tree):
         if type(node) in DEFINITIONS and _named(node) not in found.reached:
             _tell(node, found, findings)
-        if isinstance(node, syntax.Shape):
+        if isinstance(node, syntax.ShapeBlock):
             _within(node, findings)
 
 
@@ -138,7 +138,7 @@ def _tell(node: syntax.Node, found: Uses, findings: Findings) -> None:
     )
 
 
-def _within(shape: syntax.Shape, findings: Findings) -> None:
+def _within(shape: syntax.ShapeBlock, findings: Findings) -> None:
     """Names in brackets and definitions of a shape that its statements do not come to."""
     lets = {s.name: s for s in shape.body if isinstance(s, syntax.Let)}
     graph = {("", name): [("", n) for n in _words(let.value)] for name, let in lets.items()}
@@ -183,12 +183,12 @@ def _statements(tree: syntax.Tree) -> Iterator[syntax.Node]:
             yield statement
 
 
-def _named(node: syntax.Node) -> Named:
+def _named(node: syntax.Node) -> NamedIn:
     return DEFINITIONS[type(node)], str(getattr(node, "name", ""))
 
 
-def _reached(made: Iterable[Named], graph: Mapping[Named, list[Named]]) -> frozenset[Named]:
-    seen: set[Named] = set()
+def _reached(made: Iterable[NamedIn], graph: Mapping[NamedIn, list[NamedIn]]) -> frozenset[NamedIn]:
+    seen: set[NamedIn] = set()
     left = list(made)
     while left:
         last = left.pop()
@@ -198,8 +198,8 @@ def _reached(made: Iterable[Named], graph: Mapping[Named, list[Named]]) -> froze
     return frozenset(seen)
 
 
-def _users(graph: Mapping[Named, list[Named]]) -> dict[Named, tuple[Named, ...]]:
-    users: dict[Named, dict[Named, None]] = {}
+def _users(graph: Mapping[NamedIn, list[NamedIn]]) -> dict[NamedIn, tuple[NamedIn, ...]]:
+    users: dict[NamedIn, dict[NamedIn, None]] = {}
     for user, named in graph.items():
         for one in named:
             if one != user:

@@ -13,7 +13,7 @@ from enum import IntEnum
 from walewright.design.model import Design
 from walewright.report.model import Diagnostic, Severity, diagnosed
 from walewright.report.said import Said, said
-from walewright.solve.algebra.programme import Draft, Kind, Linear, Programme, Rule, Values, total
+from walewright.solve.algebra.programme import Draft, Linear, Programme, Rule, RuleKind, Values, total
 
 LET_GO_COST = 300.0
 """For each stitch or row by which a grading goes down where it should go up: above everything but what rules say."""
@@ -42,11 +42,11 @@ def coupled(programme: Programme, coupling: Coupling) -> Programme:
         return programme
     if coupling is Coupling.ALONE:
         sizes = frozenset(v.size for v in programme.variables)
-        rules = tuple(rule.only(sizes) for rule in programme.rules if rule.kind is not Kind.GRADING)
+        rules = tuple(rule.only(sizes) for rule in programme.rules if rule.kind is not RuleKind.GRADING)
         wishes = tuple(w for w in programme.wishes if len({programme.variables[v].size for v, _ in w.terms}) < 2)
         return replace(programme, rules=rules, wishes=wishes)
     draft = Draft(list(programme.variables), [], list(programme.wishes), list(programme.nudges))
-    draft.rules += [_giving_way(draft, rule) if rule.kind is Kind.GRADING else rule for rule in programme.rules]
+    draft.rules += [_giving_way(draft, rule) if rule.kind is RuleKind.GRADING else rule for rule in programme.rules]
     return draft.programme()
 
 
@@ -65,7 +65,7 @@ def told(design: Design, programme: Programme, values: Values, coupling: Couplin
     """What of the grading was let go, so that no size had to be refused; `programme` is the one before it was loosened."""
     if coupling is Coupling.GRADED:
         return
-    broken = [r for r in programme.rules if r.kind is Kind.GRADING and any(not line.holds(values) for _, line in r.constraints)]
+    broken = [r for r in programme.rules if r.kind is RuleKind.GRADING and any(not line.holds(values) for _, line in r.constraints)]
     notes = [Said("goes-down", rule.name.facts) for rule in broken]
     if not coupling.together:
         notes.append(said("rows-of-its-own"))

@@ -25,7 +25,7 @@ Values = Sequence[int] | Mapping[int, int]
 """The number of each variable, by variable number."""
 
 
-class Kind(IntEnum):
+class RuleKind(IntEnum):
     """Who asks for a rule, in the order in which rules are left out to find what a conflict is about."""
 
     GRADING = 0
@@ -39,7 +39,7 @@ class Kind(IntEnum):
     @property
     def is_wanted(self) -> bool:
         """Whether it is a number and not a rule that binds numbers."""
-        return self >= Kind.BETWEEN
+        return self >= RuleKind.BETWEEN
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,7 +75,7 @@ class Rule:
     """
 
     name: Said
-    kind: Kind
+    kind: RuleKind
     origins: tuple[Origin, ...]
     says: tuple[Said, ...]
     constraints: tuple[tuple[int, Linear], ...]
@@ -155,7 +155,9 @@ Lines = list[tuple[int, Linear]]
 """Constraints with the sizes that they belong to."""
 
 
-def asks(draft: Draft, clause: Said, origins: tuple[Origin, ...], lines: Lines, sizes: int, kind: Kind = Kind.CONSTRUCTION) -> None:
+def asks(
+    draft: Draft, clause: Said, origins: tuple[Origin, ...], lines: Lines, sizes: int, kind: RuleKind = RuleKind.CONSTRUCTION
+) -> None:
     """Writes a rule that says the same in every size, if it says anything. Its clause is its name: where two say the same, a fact
     more tells them apart."""
     made = [(i, line) for i, line in lines if line.terms]

@@ -13,7 +13,7 @@ from typing import Literal
 
 from walewright.design.model import Origin
 from walewright.report.said import Fact, Said, said, tenths
-from walewright.solve.algebra.programme import Draft, FigureAt, Kind, Linear, Rule, Terms, Wish, total
+from walewright.solve.algebra.programme import Draft, FigureAt, Linear, Rule, RuleKind, Terms, Wish, total
 
 OFF_COST = 1.0
 """For each stitch or row off the wanted number."""
@@ -68,7 +68,7 @@ class Quantity:
     tolerance: tuple[float, ...]
     clause: Said
     share: float = 1.0
-    kind: Kind = Kind.WANTED
+    kind: RuleKind = RuleKind.WANTED
     near: float = 0.5
     """Share of the tolerance that a finished width is kept within wherever that can be."""
     times: int = 1
@@ -163,7 +163,7 @@ def _grade(draft: Draft, quantity: Quantity) -> None:
             lines.append((-1, Linear(growth, None, 0)))
     if lines:
         graded = said("graded", figure=quantity.name)
-        draft.rules.append(Rule(graded, Kind.GRADING, (quantity.origin,), (graded,) * len(quantity.terms), tuple(lines)))
+        draft.rules.append(Rule(graded, RuleKind.GRADING, (quantity.origin,), (graded,) * len(quantity.terms), tuple(lines)))
     equal_sizes(draft, quantity.terms, quantity.wanted, quantity.factor)
     factor = quantity.factor
     for i in range(1, len(quantity.terms) - 1):

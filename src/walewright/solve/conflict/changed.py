@@ -7,7 +7,7 @@ from dataclasses import replace
 from itertools import pairwise
 from typing import assert_never
 
-from walewright.design.model import Design, EdgeRun, Join, Level, PerSize, Piece, Way
+from walewright.design.model import Design, EdgeJoin, EdgeRun, Level, PerSize, Piece, ShapingWay
 from walewright.report.model import Change, WrittenFigure
 from walewright.solve.edges.gauge import highest, level_number
 from walewright.trade.sides import OTHER_SIDE, SIDES, EdgeSide
@@ -129,7 +129,7 @@ def _set(old: PerSize, new: Sequence[float | None]) -> PerSize:
     return tuple(a if b is None else b for a, b in zip(old, new, strict=True))
 
 
-def _eased(join: Join, new: Sequence[float | None]) -> Join:
+def _eased(join: EdgeJoin, new: Sequence[float | None]) -> EdgeJoin:
     return replace(join, easing=_set(join.easing, new))
 
 
@@ -229,7 +229,7 @@ def _stepped(piece: Piece, level: str, times: int) -> Piece:
     """Its slopes to a level in so many equal steps."""
 
     def edge(runs: tuple[EdgeRun, ...]) -> tuple[EdgeRun, ...]:
-        plain = Way("simple")
+        plain = ShapingWay("simple")
         return tuple(
             replace(run, path="steps", steps=times, way=plain) if (run.to_level, run.path) == (level, "slope") else run
             for run in runs

@@ -13,14 +13,14 @@ from walewright.design.model import Design
 from walewright.report.model import Change, Diagnostic, Label, Span, diagnosed
 from walewright.report.said import Said, grouped, only, said
 from walewright.solve.algebra.highs import Slack, feasible, relaxed
-from walewright.solve.algebra.programme import Kind, Linear, Programme, Rule, amount
+from walewright.solve.algebra.programme import Linear, Programme, Rule, RuleKind, amount
 from walewright.solve.joins.seams import unmet
 
-Sides = Callable[[Rule, int], Said | None]
+ConflictSides = Callable[[Rule, int], Said | None]
 """What the sides of a join come to in a size, when they need not meet; by its rule."""
 
 
-def explain(design: Design, part: Programme, sides: Sides) -> tuple[tuple[Diagnostic, ...], bool]:
+def explain(design: Design, part: Programme, sides: ConflictSides) -> tuple[tuple[Diagnostic, ...], bool]:
     """One message for each different set of rules that cannot hold together, over the sizes where it is so; and whether there is
     one because of a size by itself, and not because of all of them together. `sides` says what the sides of a join come to."""
     rules = sorted(part.rules, key=lambda r: r.kind)
@@ -49,7 +49,7 @@ def _smallest(rules: Sequence[Rule]) -> list[Rule]:
     """Rules that cannot hold together although any one less of them can."""
     kept = [rule for rule in rules if rule.constraints]
     # Whole kinds first: most of them have no part in it.
-    for kind in Kind:
+    for kind in RuleKind:
         without = [r for r in kept if r.kind is not kind]
         if not feasible(_lines(without)):
             kept = without
@@ -61,7 +61,7 @@ def _smallest(rules: Sequence[Rule]) -> list[Rule]:
 
 
 def _message(
-    design: Design, rules: Sequence[Rule], names: Sequence[Said], sizes: Sequence[int], graded: bool, sides: Sides
+    design: Design, rules: Sequence[Rule], names: Sequence[Said], sizes: Sequence[int], graded: bool, sides: ConflictSides
 ) -> Diagnostic:
     found = [rule for rule in rules if rule.name in names]
     # What fails is what binds the wanted numbers together: a join rather than the hands, the hands rather than the bed.
@@ -73,13 +73,13 @@ def _message(
     figures = {design.sizes[i]: tuple(r.says[i] for r in because if r.kind.is_wanted) for i in sizes}
     notes = tuple(said("figures", sizes=where, figures=says) for says, where in grouped(figures) if says)
     among = only(design.sizes, sizes)
-    if failing.kind is Kind.JOIN and all(r.kind.is_wanted for r in because):
+    if failing.kind is RuleKind.JOIN and all(r.kind.is_wanted for r in because):
         join = next(j for j in design.joins if j.origin in failing.origins)
         lengths = tuple(said("in-size", size=design.sizes[i], note=note) for i in sizes if (note := sides(failing, i)) is not None)
         told = unmet(join, (*lengths, *notes), among, design, helps, changes)
         return replace(told, labels=(told.labels[0], *(Label(*place) for place in _labels(because, first))))
     free = next((r for r in because if r.ranged and r.figure[0] == "height"), None)
-    if free is not None and failing.kind is Kind.CONSTRUCTION:
+    if free is not None and failing.kind is RuleKind.CONSTRUCTION:
         _, name, level = free.figure
         return diagnosed(
             "free-level-without-room",
@@ -172,7 +172,7 @@ def _changed(
     for group in [list(sizes)] if graded else [[i] for i in sizes]:
         among = {*group, -1} if graded else set(group)
         # What only follows from other figures follows from the changed ones too.
-        kept = [rule for rule in rules if rule not in free and rule.kind is not Kind.BETWEEN]
+        kept = [rule for rule in rules if rule not in free and rule.kind is not RuleKind.BETWEEN]
         hard = [line for rule in kept for i, line in rule.constraints if i in among]
         soft = [(rule, i, line) for rule in free for i, line in rule.constraints if i in among]
         answer = relaxed(hard, [Slack(line, rule.cm_per_unit) for rule, _, line in soft])

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from math import ceil, floor
 from typing import Literal
 
-from walewright.design.model import Design, Machine, Piece
+from walewright.design.model import Design, MachineProfile, Piece
 from walewright.report.model import Change, Diagnostic, Span, diagnosed
 from walewright.report.said import Amount, Said, only, said, tenths
 from walewright.solve.edges.edges import ACROSS_RUN
@@ -100,7 +100,7 @@ def _panels(stitches: int, needles: int) -> tuple[Said, ...]:
     return (said("panels", panels=count, each=each, seams=count - 1),)
 
 
-def bed(machine: Machine) -> tuple[Span, Said]:
+def bed(machine: MachineProfile) -> tuple[Span, Said]:
     """Where the bed is named, for a message about what it has no room for."""
     return machine.origin.span, said("bed", needles=machine.needles)
 

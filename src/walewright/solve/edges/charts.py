@@ -10,7 +10,7 @@ from walewright.design.model import Design, Fabric, Motif, Piece
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Fact, Said, only, said
 from walewright.solve.edges.gauge import fabric_above
-from walewright.solve.edges.multiples import Stretch, whole_width
+from walewright.solve.edges.multiples import FabricStretch, whole_width
 from walewright.solve.edges.widths import placed_right
 from walewright.trade.sides import SIDES
 
@@ -62,7 +62,7 @@ def _kept_clear(sized: SizedPiece, from_row: int, to_row: int) -> int:
 # ----------------------------------------------------------------- over the whole width
 
 
-def _over_all(design: Design, sized: SizedPiece, stretch: Stretch) -> Iterator[SizedChart]:
+def _over_all(design: Design, sized: SizedPiece, stretch: FabricStretch) -> Iterator[SizedChart]:
     fabric = stretch.fabric
     if fabric.stitch != "chart":
         return

@@ -8,19 +8,19 @@ from dataclasses import dataclass, replace
 from walewright.design.model import Design, EdgeRun, PerSize, Piece
 from walewright.report.model import EDGE_FIGURES
 from walewright.report.said import Fact, said
-from walewright.solve.algebra.programme import Draft, Kind, Linear, Rule, Terms, Wish, total
+from walewright.solve.algebra.programme import Draft, Linear, Rule, RuleKind, Terms, Wish, total
 from walewright.solve.algebra.quantities import BEYOND_COST, LESSER, OFF_COST, Quantity, equal_sizes, want
 from walewright.solve.algebra.ranges import want_range
 from walewright.solve.algebra.terms import EdgeTerms, ways
 from walewright.solve.edges.gauge import fabric_below, level_number
 from walewright.solve.edges.lean import may_lean
 from walewright.solve.edges.multiples import leeway, slack
-from walewright.solve.edges.widths import BOTH, Across, across
+from walewright.solve.edges.widths import BOTH, WidthAcross, across
 from walewright.trade.sides import EdgeSide, WhichEdges
 
 PerSizeTerms = tuple[Terms, ...]
 
-Edge = dict[str, Fact]
+EdgeClause = dict[str, Fact]
 """The facts of a figure or a clause that say which edge it is of, and where."""
 
 ACROSS_RUN = "across"
@@ -97,7 +97,7 @@ def pinned(draft: Draft, design: Design, piece: Piece) -> PerSizeTerms:
     sizes = len(design.sizes)
     lines = tuple((i, Linear(terms, 1, 1)) for i, terms in enumerate(unit))
     clause = said("from-the-middle", piece=piece.name)
-    draft.rules.append(Rule(clause, Kind.CONSTRUCTION, (piece.origin,), (clause,) * sizes, lines))
+    draft.rules.append(Rule(clause, RuleKind.CONSTRUCTION, (piece.origin,), (clause,) * sizes, lines))
     return tuple(total((terms, design.machine.needles)) for terms in unit)
 
 
@@ -140,7 +140,7 @@ def _start(draft: Draft, design: Design, piece: Piece, one: PerSizeTerms) -> Per
     return half
 
 
-def _reckoned(design: Design, piece: Piece, level: str, side: WhichEdges = BOTH, above: bool = False) -> tuple[Across, ...]:
+def _reckoned(design: Design, piece: Piece, level: str, side: WhichEdges = BOTH, above: bool = False) -> tuple[WidthAcross, ...]:
     """How widths are reckoned at a level, per size."""
     return tuple(across(design, piece, level, i, side, above) for i in range(len(design.sizes)))
 
@@ -152,7 +152,7 @@ class _Walk:
     now: PerSizeTerms
     least: PerSize
     most: PerSize
-    by: tuple[Across, ...]
+    by: tuple[WidthAcross, ...]
     """How it was reckoned where it was measured last."""
 
     @property
@@ -160,7 +160,7 @@ class _Walk:
         """Whether it may have come to several places."""
         return any(abs(a - b) > 1e-9 for a, b in zip(self.least, self.most, strict=True))
 
-    def lead(self, run: EdgeRun, by: tuple[Across, ...]) -> tuple[tuple[int, ...], ...]:
+    def lead(self, run: EdgeRun, by: tuple[WidthAcross, ...]) -> tuple[tuple[int, ...], ...]:
         """On over a run that is reckoned `by`; which ways it may go in each size. A width to come to takes the least
         change from the farthest place, and the most from the nearest."""
         if run.most is None:
@@ -182,7 +182,7 @@ class _Walk:
         return found
 
 
-def _halved(by: tuple[Across, ...]) -> tuple[Across, ...]:
+def _halved(by: tuple[WidthAcross, ...]) -> tuple[WidthAcross, ...]:
     """The same for half a width."""
     return tuple(replace(b, spare=b.spare / 2) for b in by)
 
@@ -215,7 +215,7 @@ def _edge(
         still: tuple[tuple[int, ...], ...] = ((1,),) * count
         directions.append(_move(draft, design, piece, side, run, walk, one, zero) if moving else still)
         after.append(walk.now)
-        cast: Edge = {"piece": piece.name, "opening": "", "level": run.to_level}
+        cast: EdgeClause = {"piece": piece.name, "opening": "", "level": run.to_level}
         casts.append(cast_off(draft, design, piece, run, cast) if any(run.cast_off) else nothing)
         counted = moving and (run.path == "steps" or run.rate is not None)
         steps.append(new(draft, design, piece, f"{run.path} to {run.to_level}") if counted else nothing)
@@ -254,7 +254,7 @@ def _move(
     factor = 2 if alike else 1
     # Loops hung back across the work are measured in what is knitted with them, shaped edges in what they were knitted in.
     by = _reckoned(design, piece, run.to_level, side, run.path == ACROSS_RUN)
-    place: Edge = {"piece": piece.name, "level": run.to_level, "side": "" if alike else side}
+    place: EdgeClause = {"piece": piece.name, "level": run.to_level, "side": "" if alike else side}
     found = walk.lead(run, _halved(by) if alike else by)
     if run.rate is not None:
         # Where it comes to follows from its rows, and is not wanted.
@@ -317,7 +317,7 @@ def _move(
     return found
 
 
-def cast_off(draft: Draft, design: Design, piece: Piece, run: EdgeRun, edge: Edge) -> PerSizeTerms:
+def cast_off(draft: Draft, design: Design, piece: Piece, run: EdgeRun, edge: EdgeClause) -> PerSizeTerms:
     """What a run of an `edge` casts off at once, per size."""
     per_cm = fabric_below(design, piece, run.to_level).stitches_per_cm
     terms = new(draft, design, piece, f"{edge['opening']} cast off before {run.to_level}")

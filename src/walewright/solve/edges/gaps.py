@@ -12,7 +12,7 @@ from walewright.solve.algebra.programme import Draft, Terms, total
 from walewright.solve.algebra.quantities import LESSER, Quantity, want
 from walewright.solve.algebra.ranges import signed, want_place, want_range
 from walewright.solve.algebra.terms import EdgeTerms, OpeningTerms, ways
-from walewright.solve.edges.edges import Edge, PerSizeTerms, cast_off, doubled, new
+from walewright.solve.edges.edges import EdgeClause, PerSizeTerms, cast_off, doubled, new
 from walewright.solve.edges.gauge import fabric_at, fabric_below, level_number, rows_down
 from walewright.trade.sides import SIDES, EdgeSide
 
@@ -83,7 +83,7 @@ def _quantity(
     unit: Literal["st", "rows"] = "st",
     level: str = "",
 ) -> Quantity:
-    part: Edge = {"part": opening.name, "piece": piece.name, "place": level}
+    part: EdgeClause = {"part": opening.name, "piece": piece.name, "place": level}
     origin = opening.origin
     # What is nothing is nothing: no stitch is taken where none is wanted.
     off = tuple(2.0 if w else 0.0 for w in wanted)
@@ -131,7 +131,7 @@ def _steps(draft: Draft, design: Design, piece: Piece, opening: Opening, runs: S
 
 def _casts(draft: Draft, design: Design, piece: Piece, opening: Opening, runs: Sequence[EdgeRun]) -> list[PerSizeTerms]:
     nothing: PerSizeTerms = tuple(() for _ in design.sizes)
-    edge: Edge = {"piece": piece.name, "opening": opening.name}
+    edge: EdgeClause = {"piece": piece.name, "opening": opening.name}
     return [cast_off(draft, design, piece, r, {**edge, "level": r.to_level}) if any(r.cast_off) else nothing for r in runs]
 
 
@@ -212,7 +212,7 @@ def _apart(
         want(draft, _quantity(piece, opening, "flat-part", taken, 1, flat, opening.flat, "is-flat-parting", LESSER))
     else:
         left = tuple(total((terms, -1)) for terms in right)
-    part: Edge = {"part": opening.name, "piece": piece.name}
+    part: EdgeClause = {"part": opening.name, "piece": piece.name}
     side = "right" if sum(centre) >= 0 else "left"
     want_place(
         draft,
@@ -242,7 +242,7 @@ def _moving(
     runs = gap_runs(opening, side)
     now, after = start, list[PerSizeTerms]()
     for run in runs:
-        edge: Edge = {"part": opening.name, "piece": piece.name, "side": side, "level": run.to_level}
+        edge: EdgeClause = {"part": opening.name, "piece": piece.name, "side": side, "level": run.to_level}
         if any(run.change) or any(run.most or ()):
             move = new(draft, design, piece, f"{opening.name} {side} to {run.to_level}")
             signs = [1 if c >= 0 else -1 for c in run.change]

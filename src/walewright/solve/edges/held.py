@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 
 from walewright.design.model import Design, Opening, PerSize, Piece, Wedge
 from walewright.report.said import Fact, said
-from walewright.solve.algebra.programme import Draft, Kind, Terms, total
+from walewright.solve.algebra.programme import Draft, RuleKind, Terms, total
 from walewright.solve.algebra.quantities import STEADY, Quantity, want
 from walewright.solve.algebra.terms import EdgeTerms, OpeningTerms, WedgeTerms
 from walewright.solve.edges.edges import PerSizeTerms, new, runs_of
@@ -116,7 +116,7 @@ def _steady(draft: Draft, design: Design, piece: Piece, wedge: Wedge, pairs: Per
             tolerance=(4.0,) * len(cm),
             clause=said("is-high", part=wedge.name, piece=piece.name),
             share=STEADY,
-            kind=Kind.BETWEEN,
+            kind=RuleKind.BETWEEN,
         ),
     )
 

@@ -37,7 +37,7 @@ Garment = Mapping[str, Sequence[PieceTerms]]
 
 
 @dataclass(frozen=True, slots=True)
-class Measured:
+class LengthTerms:
     """Rows, stitches, and length in 1/FINE cm, each a sum of terms and (of rows and length) a number more. `rough`: the length
     is that of a curve as it is wanted, which the rows that come out will only be near; `loose`: by how much it may be off
     because of slopes."""
@@ -50,9 +50,9 @@ class Measured:
     rough: bool = False
     loose: int = 0
 
-    def plus(self, other: Measured, times: int = 1) -> Measured:
+    def plus(self, other: LengthTerms, times: int = 1) -> LengthTerms:
         """Both, one after the other, the other so many times."""
-        return Measured(
+        return LengthTerms(
             rows=total((self.rows, 1), (other.rows, times)),
             stitches=total((self.stitches, 1), (other.stitches, times)),
             length=total((self.length, 1), (other.length, times)),
@@ -63,7 +63,7 @@ class Measured:
         )
 
 
-def edge_terms(design: Design, piece: Piece, terms: PieceTerms, name: str, size: int, round_it: bool = False) -> Measured:
+def edge_terms(design: Design, piece: Piece, terms: PieceTerms, name: str, size: int, round_it: bool = False) -> LengthTerms:
     """One named edge in one size, as `geometry` measures it afterwards."""
     head, part = split_part(name)
     if head == "start":
@@ -78,7 +78,7 @@ def edge_terms(design: Design, piece: Piece, terms: PieceTerms, name: str, size:
         end = end_level(piece, opening)
         if opening.name == head:
             sides = tuple(side for side in SIDES if part in ("", side))
-            found = Measured()
+            found = LengthTerms()
             for side in sides:
                 found = found.plus(_gap_side(design, piece, terms, opening, side, size))
             # The rows above the parting are as near to those below it as the programme needs.
@@ -92,20 +92,20 @@ def edge_terms(design: Design, piece: Piece, terms: PieceTerms, name: str, size:
             return _loops(stitches, fabric_above(design, piece, slot.level))
     outer: EdgeSide = part if part in SIDES else "left" if any(run.name == head for run in piece.left) else "right"
     times = 2 if round_it and not part and head in called_on_both(piece) else 1
-    return Measured().plus(_outer(design, piece, terms, outer, head, size), times)
+    return LengthTerms().plus(_outer(design, piece, terms, outer, head, size), times)
 
 
-def _loops(stitches: Terms, fabric: Fabric) -> Measured:
-    return Measured(stitches=stitches, length=total((stitches, round(FINE / fabric.stitches_per_cm))))
+def _loops(stitches: Terms, fabric: Fabric) -> LengthTerms:
+    return LengthTerms(stitches=stitches, length=total((stitches, round(FINE / fabric.stitches_per_cm))))
 
 
-def _in_panels(design: Design, piece: Piece, level: str, size: int, parted: bool = False) -> Measured:
+def _in_panels(design: Design, piece: Piece, level: str, size: int, parted: bool = False) -> LengthTerms:
     """What charted panels add to the length of all stitches at a level. Of `parted` ones it is not known before they are counted
     how many stitches of a panel are on which side."""
     by = across(design, piece, level, size, charted=True)
     if not by.spare:
-        return Measured()
-    return Measured(rough=True) if parted else Measured(more_length=-round(FINE * by.spare / by.per_cm))
+        return LengthTerms()
+    return LengthTerms(rough=True) if parted else LengthTerms(more_length=-round(FINE * by.spare / by.per_cm))
 
 
 def _top(piece: Piece, terms: PieceTerms, part: str) -> Terms:
@@ -137,17 +137,17 @@ def _stretches(
         yield number, rows, more
 
 
-def _upright(design: Design, piece: Piece, terms: PieceTerms, low: int, high: int, side: EdgeSide | None, size: int) -> Measured:
+def _upright(design: Design, piece: Piece, terms: PieceTerms, low: int, high: int, side: EdgeSide | None, size: int) -> LengthTerms:
     """The rows between two levels, one above another."""
-    found = Measured()
+    found = LengthTerms()
     for number, rows, more in _stretches(piece, terms, low, high, side, size):
         row = FINE / fabric_above(design, piece, piece.levels[number].name).rows_per_cm
-        found = found.plus(Measured(rows, (), total((rows, round(row))), more, round(row * more)))
+        found = found.plus(LengthTerms(rows, (), total((rows, round(row))), more, round(row * more)))
     return found
 
 
-def _outer(design: Design, piece: Piece, terms: PieceTerms, side: EdgeSide, name: str, size: int) -> Measured:
-    found = Measured()
+def _outer(design: Design, piece: Piece, terms: PieceTerms, side: EdgeSide, name: str, size: int) -> LengthTerms:
+    found = LengthTerms()
     low = piece.levels[0].name
     for number, run in enumerate(runs_of(piece, side)):
         if run.name == name:
@@ -159,14 +159,14 @@ def _outer(design: Design, piece: Piece, terms: PieceTerms, side: EdgeSide, name
     return found
 
 
-def _gap_side(design: Design, piece: Piece, terms: PieceTerms, opening: Opening, side: EdgeSide, size: int) -> Measured:
+def _gap_side(design: Design, piece: Piece, terms: PieceTerms, opening: Opening, side: EdgeSide, size: int) -> LengthTerms:
     """The inner edge of the part at one side of an opening."""
     own = terms.openings[piece.openings.index(opening)]
     end = end_level(piece, opening)
     to = level_number(piece, end)
     if opening.from_level is None:
         rows = total((own.depth, 2))
-        found = Measured(rows, (), total((rows, round(FINE / fabric_below(design, piece, end).rows_per_cm))))
+        found = LengthTerms(rows, (), total((rows, round(FINE / fabric_below(design, piece, end).rows_per_cm))))
         low = piece.levels[to].height[size] - opening.depth[size]
     else:
         begin = level_number(piece, opening.from_level)
@@ -184,14 +184,14 @@ def _gap_side(design: Design, piece: Piece, terms: PieceTerms, opening: Opening,
 
 def _sideways(
     design: Design, piece: Piece, side: EdgeSide | None, run: EdgeRun, edge: EdgeTerms, number: int, size: int, height: float
-) -> Measured:
+) -> LengthTerms:
     """What the moves of a run add to the length of its rows: each makes one row slant."""
     if run.path == ACROSS_RUN or not (any(run.change) or any(run.most or ())):
-        return Measured()
+        return LengthTerms()
     fabric = fabric_below(design, piece, run.to_level)
     moved = total((edge.moved(number), 1 if run.change[size] >= 0 else -1))
     cast = edge.cast_off[number]
-    found = Measured()
+    found = LengthTerms()
     if cast:
         found = found.plus(_bent(cast, run.cast_off[size] * fabric.stitches_per_cm, 1, fabric))
         moved = total((moved, 1), (cast, -1))
@@ -203,29 +203,29 @@ def _sideways(
     turns = side is not None and len(edge.ways[number]) > 1 and bool(leeway(design, piece, side, number))
     if run.path in ("curve", "arch") or run.most is not None or turns:
         by_twos = run.way.at_once > 1
-        return found.plus(Measured(more_length=round(FINE * _curve_more(wide, height, fabric, by_twos)), rough=True))
+        return found.plus(LengthTerms(more_length=round(FINE * _curve_more(wide, height, fabric, by_twos)), rough=True))
     return found.plus(_slant(moved, total((edge.pairs(number), 2)), wide, height, fabric))
 
 
-def _paced(run: EdgeRun, rate: Rate, moves: Terms, pairs: Terms, fabric: Fabric) -> Measured:
+def _paced(run: EdgeRun, rate: Rate, moves: Terms, pairs: Terms, fabric: Fabric) -> LengthTerms:
     """What moves at a rate add: steps where they are cast off or on, else a straight slope of a known angle."""
     if rate.stitches > 1 and rate.stitches != run.way.at_once:
-        return Measured(length=total((moves, round(FINE * _step(rate.stitches, fabric)))))
+        return LengthTerms(length=total((moves, round(FINE * _step(rate.stitches, fabric)))))
     wide, high = rate.stitches / fabric.stitches_per_cm, rate.rows / fabric.rows_per_cm
     rows = max(run.most or run.change, key=abs)
     made = _slant(total((moves, rate.stitches)), total((moves, rate.rows)), wide, high, fabric)
     return replace(made, loose=round(FINE * _SLOPE * abs(rows) * hypot(wide, high) / wide))
 
 
-def _slant(moved: Terms, rows: Terms, wide: float, height: float, fabric: Fabric) -> Measured:
+def _slant(moved: Terms, rows: Terms, wide: float, height: float, fabric: Fabric) -> LengthTerms:
     """What a straight slope adds to the length of its rows. By its wanted width and height its angle is known: near them its
     length is its width times the sine and its height times the cosine of that."""
     straight = hypot(wide, height)
     if straight <= 0:
-        return Measured()
+        return LengthTerms()
     across = total((moved, round(FINE * wide / straight / fabric.stitches_per_cm)))
     up = total((rows, round(FINE * (height / straight - 1) / fabric.rows_per_cm)))
-    return Measured(length=total((across, 1), (up, 1)), loose=round(FINE * _SLOPE * straight))
+    return LengthTerms(length=total((across, 1), (up, 1)), loose=round(FINE * _SLOPE * straight))
 
 
 def _step(stitches: float, fabric: Fabric) -> float:
@@ -234,12 +234,12 @@ def _step(stitches: float, fabric: Fabric) -> float:
     return hypot(stitches / fabric.stitches_per_cm, up) - up
 
 
-def _bent(terms: Terms, wanted: float, times: int, fabric: Fabric) -> Measured:
+def _bent(terms: Terms, wanted: float, times: int, fabric: Fabric) -> LengthTerms:
     """`times` moves of as many stitches as the terms come to, near what is wanted; the line from there on is straight enough."""
     near = max(1, round(wanted))
     slope = _step(near + 1, fabric) - _step(near, fabric)
     level = _step(near, fabric) - slope * near
-    return Measured(length=total((terms, round(FINE * times * slope))), more_length=round(FINE * times * level))
+    return LengthTerms(length=total((terms, round(FINE * times * slope))), more_length=round(FINE * times * level))
 
 
 def _curve_more(wide: float, height: float, fabric: Fabric, by_twos: bool) -> float:

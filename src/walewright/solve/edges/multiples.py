@@ -13,7 +13,7 @@ from math import gcd, lcm
 from walewright.design.model import Design, Fabric, Origin, Piece
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Said, said
-from walewright.solve.algebra.programme import Draft, Kind, Linear, Rule, total
+from walewright.solve.algebra.programme import Draft, Linear, Rule, RuleKind, total
 from walewright.solve.algebra.terms import PieceTerms
 from walewright.solve.edges.edgings import needles_of
 from walewright.solve.edges.gauge import level_number
@@ -21,7 +21,7 @@ from walewright.trade.sides import SIDES, EdgeSide
 
 
 @dataclass(frozen=True, slots=True)
-class Stretch:
+class FabricStretch:
     """Rows in one fabric over the whole width, from a level to a level."""
 
     fabric: Fabric
@@ -30,19 +30,19 @@ class Stretch:
     origin: Origin
 
 
-def whole_width(design: Design, piece: Piece) -> tuple[Stretch, ...]:
+def whole_width(design: Design, piece: Piece) -> tuple[FabricStretch, ...]:
     """The stretches of a piece from the start up: its zones over the whole width and what they leave of its own fabric."""
     zones = sorted((z for z in piece.zones if z.width is None), key=lambda z: level_number(piece, z.from_level))
     own, top = design.fabric(piece.fabric), piece.levels[-1].name
-    found: list[Stretch] = []
+    found: list[FabricStretch] = []
     at = piece.levels[0].name
     for zone in zones:
         if level_number(piece, zone.from_level) > level_number(piece, at):
-            found.append(Stretch(own, at, zone.from_level, piece.origin))
-        found.append(Stretch(design.fabric(zone.fabric), zone.from_level, zone.to_level, zone.origin))
+            found.append(FabricStretch(own, at, zone.from_level, piece.origin))
+        found.append(FabricStretch(design.fabric(zone.fabric), zone.from_level, zone.to_level, zone.origin))
         at = zone.to_level
     if level_number(piece, at) < level_number(piece, top):
-        found.append(Stretch(own, at, top, piece.origin))
+        found.append(FabricStretch(own, at, top, piece.origin))
     return tuple(found)
 
 
@@ -159,7 +159,9 @@ def multiple_rules(draft: Draft, design: Design, piece: Piece, terms: Sequence[P
         if lines:
             clause = multiple.clause
             says = (clause,) * len(terms)
-            draft.rules.append(Rule(clause, Kind.CONSTRUCTION, multiple.origins, says, tuple(lines), otherwise=multiple.otherwise))
+            draft.rules.append(
+                Rule(clause, RuleKind.CONSTRUCTION, multiple.origins, says, tuple(lines), otherwise=multiple.otherwise)
+            )
 
 
 def repeats_on_a_slope(design: Design) -> Iterator[Diagnostic]:

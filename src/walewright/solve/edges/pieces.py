@@ -7,7 +7,7 @@ from itertools import pairwise
 
 from walewright.design.model import Design, Level, Piece
 from walewright.report.said import said
-from walewright.solve.algebra.programme import Draft, Kind, Linear, Rule, Terms, Wish, total
+from walewright.solve.algebra.programme import Draft, Linear, Rule, RuleKind, Terms, Wish, total
 from walewright.solve.algebra.quantities import HIDDEN, OFF_COST, STEADY, Quantity, want
 from walewright.solve.algebra.ranges import CENTRAL, want_range
 from walewright.solve.algebra.terms import EdgeTerms, OpeningTerms, PieceTerms, WedgeTerms, image
@@ -20,9 +20,9 @@ from walewright.trade.sides import SIDES
 
 __all__ = ["SIDES", "EdgeTerms", "Heights", "OpeningTerms", "PieceTerms", "WedgeTerms", "image", "piece_terms"]
 
-Course = tuple[tuple[str, tuple[float, ...]], ...]
+FabricsBelow = tuple[tuple[str, tuple[float, ...]], ...]
 
-Heights = dict[tuple[str, tuple[float, ...], tuple[float, ...], Course], tuple[Terms, ...]]
+Heights = dict[tuple[str, tuple[float, ...], tuple[float, ...], FabricsBelow], tuple[Terms, ...]]
 """(level, least and greatest heights, fabrics up to it) to its terms per size: levels alike in all of them share their rows."""
 
 
@@ -59,11 +59,11 @@ def _middle(draft: Draft, design: Design, piece: Piece) -> PerSizeTerms:
     )
     clause = said("odd-number", piece=piece.name)
     lines = tuple((i, Linear(terms, 1, 1)) for i, terms in enumerate(one))
-    draft.rules.append(Rule(clause, Kind.CONSTRUCTION, (piece.origin,), (clause,) * len(one), lines))
+    draft.rules.append(Rule(clause, RuleKind.CONSTRUCTION, (piece.origin,), (clause,) * len(one), lines))
     return one
 
 
-def _key(design: Design, piece: Piece, level: Level) -> tuple[str, tuple[float, ...], tuple[float, ...], Course]:
+def _key(design: Design, piece: Piece, level: Level) -> tuple[str, tuple[float, ...], tuple[float, ...], FabricsBelow]:
     return level.name, level.height, highest(level), course(design, piece, level.name)
 
 
@@ -140,7 +140,7 @@ def _stages(draft: Draft, design: Design, piece: Piece, rows: Sequence[Mapping[s
             tolerance=(3.0,) * len(design.sizes),
             clause=said("is-between", **ends),
             share=STEADY if (low.name, high.name) in held else 1.0,
-            kind=Kind.BETWEEN,
+            kind=RuleKind.BETWEEN,
             times=_times(piece, level_number(piece, high.name)),
         )
         if low.most is None:

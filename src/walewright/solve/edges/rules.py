@@ -8,7 +8,7 @@ from itertools import pairwise, product
 
 from walewright.design.model import Design, EdgeRun, Opening, Piece, Rate
 from walewright.report.said import Said, said
-from walewright.solve.algebra.programme import Draft, Kind, Linear, Lines, Terms, asks, total
+from walewright.solve.algebra.programme import Draft, Linear, Lines, RuleKind, Terms, asks, total
 from walewright.solve.algebra.terms import EdgeTerms, PieceTerms
 from walewright.solve.edges.edges import ACROSS_RUN, runs_of
 from walewright.solve.edges.gaps import alike, end_level, gap_runs, rejoins
@@ -83,7 +83,7 @@ def _bed(draft: Draft, design: Design, piece: Piece, terms: Sequence[PieceTerms]
         places += [total((place, 1), (t.one, 1)) for place in (t.left.start, *t.left.after) if t.one]
         lines += [(i, Linear(place, None, half)) for place in dict.fromkeys(places)]
     clause = said("bed-has", piece=piece.name, needles=design.machine.needles)
-    asks(draft, clause, (piece.origin, design.machine.origin), lines, len(terms), Kind.MACHINE)
+    asks(draft, clause, (piece.origin, design.machine.origin), lines, len(terms), RuleKind.MACHINE)
 
 
 def _edge_rules(draft: Draft, edge: _Edge) -> None:

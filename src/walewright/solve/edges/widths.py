@@ -89,7 +89,7 @@ def panel_repeats(chart: Chart, wanted: float, parity: int | None) -> int:
 
 
 @dataclass(frozen=True, slots=True)
-class Across:
+class WidthAcross:
     """How a width is reckoned: by `per_cm` stitches to the cm, and `spare` stitches more for the panels in it."""
 
     per_cm: float
@@ -102,7 +102,7 @@ class Across:
 
 def across(
     design: Design, piece: Piece, level: str, size: int, side: WhichEdges = BOTH, above: bool = False, charted: bool = False
-) -> Across:
+) -> WidthAcross:
     """How a width is reckoned at a level, by what is knitted just below it (at the start by the first rows) or just `above`;
     `side` "left" or "right": from the centre line to that side; `charted`: by charted panels alone."""
     per_cm = (fabric_above if above else fabric_below)(design, piece, level).stitches_per_cm
@@ -114,7 +114,7 @@ def across(
         first, last = panel_slots(design, piece, zone, size)
         stitches = _beside(first, last, side, 0.5 if piece.odd else 0.0)
         spare += stitches * (1 - per_cm / fabric.stitches_per_cm)
-    return Across(per_cm, spare)
+    return WidthAcross(per_cm, spare)
 
 
 def _panels_at(piece: Piece, number: int, above: bool) -> Iterator[Zone]:

@@ -13,13 +13,13 @@ from math import comb, floor
 
 from walewright.counted.model import SizedBand, SizedPiece
 from walewright.design.model import Band, Design, EdgeName
-from walewright.glue.model import Chain, Glued, Line
+from walewright.glue.model import Chain, Glued, HangingLine
 from walewright.report.model import Diagnostic, Severity, diagnosed
 from walewright.report.said import Said, only, said
 from walewright.solve.edges.bed_width import bed
 from walewright.solve.joins.bands import apart, places_of, sized_band, stitches_along
 
-Ends = tuple[int, ...]
+PartEnds = tuple[int, ...]
 """After how many of its edges each part of a band ends; the last is the number of all."""
 
 Garments = Sequence[tuple[SizedPiece, ...]]
@@ -75,7 +75,7 @@ def named_elsewhere(design: Design, band: Band) -> bool:
     return band.name in owners
 
 
-def ways_to_part(design: Design, band: Band, line: Line, garments: Garments) -> Iterator[Ends]:
+def ways_to_part(design: Design, band: Band, line: HangingLine, garments: Garments) -> Iterator[PartEnds]:
     """Where the band can be parted so that each part has room on the bed in every size: in as few parts as can be, the most even
     first."""
     needles = design.machine.needles
@@ -101,7 +101,7 @@ _MOST_WAYS = 5_000
 """Of parting a band: it would lie along dozens of pieces."""
 
 
-def parts_of(along: Sequence[EdgeName], ends: Ends) -> tuple[tuple[EdgeName, ...], ...]:
+def parts_of(along: Sequence[EdgeName], ends: PartEnds) -> tuple[tuple[EdgeName, ...], ...]:
     """The edges of each part, from the left needle on; parts that lie along edges of the same names are told once."""
     return tuple(dict.fromkeys(tuple(along[a:z]) for a, z in pairwise((0, *ends))))
 
@@ -112,14 +112,14 @@ def _at_seam(places: Sequence[Chain], number: int) -> bool:
     return (one.owner, one.copy) != (other.owner, other.copy)
 
 
-def _distinct(along: Sequence[EdgeName], ends: Ends) -> bool:
+def _distinct(along: Sequence[EdgeName], ends: PartEnds) -> bool:
     """Whether each edge is in one part, or whole parts are alike: those are copies of one band."""
     seen = [edge for part in parts_of(along, ends) for edge in set(part)]
     return len(seen) == len(set(seen))
 
 
 def _parts(
-    design: Design, band: Band, ends: Ends, sized: Sequence[SizedBand], line: Line, garments: Garments
+    design: Design, band: Band, ends: PartEnds, sized: Sequence[SizedBand], line: HangingLine, garments: Garments
 ) -> tuple[Band, ...] | None:
     """The parts as bands of their own; None where a buttonhole would lie across two of them."""
     alongs = parts_of(band.along, ends)
@@ -150,7 +150,7 @@ def _parts(
     return tuple(found)
 
 
-def _in_parts(sized: SizedBand, counts: Sequence[int], ends: Ends) -> list[list[int]] | None:
+def _in_parts(sized: SizedBand, counts: Sequence[int], ends: PartEnds) -> list[list[int]] | None:
     """The stitches between the beginning of each part and each buttonhole in it; None where one would lie across two of them."""
     begins = [0, *(sum(counts[:end]) for end in ends)]
     found: list[list[int]] = [[] for _ in ends]
@@ -175,7 +175,7 @@ def _fits(design: Design, glued: Glued, garments: Garments, parts: Sequence[Band
     return all(band.stitches <= design.machine.needles and apart(band) for band in made)
 
 
-def _told(design: Design, band: Band, widest: int, parts: Sequence[Band], ends: Ends) -> Diagnostic:
+def _told(design: Design, band: Band, widest: int, parts: Sequence[Band], ends: PartEnds) -> Diagnostic:
     return diagnosed(
         "band-parted",
         (band.origin.span, "picked-up-here"),
@@ -218,7 +218,7 @@ def bands_too_wide(design: Design, glued: Glued, garments: Garments, bands: Sequ
             )
 
 
-def _ways_out(design: Design, band: Band, lines: Sequence[Line], garments: Garments, most: int) -> Iterator[Said]:
+def _ways_out(design: Design, band: Band, lines: Sequence[HangingLine], garments: Garments, most: int) -> Iterator[Said]:
     along = next((parts_of(band.along, ends) for ends in ways_to_part(design, band, lines[0], garments)), ())
     if along:
         yield said("several-bands", bands=len(along), each=tuple(said("along", along=written(part)) for part in along))
@@ -234,7 +234,7 @@ def _ways_out(design: Design, band: Band, lines: Sequence[Line], garments: Garme
     yield said("wider-bed", needles=most + most % 2)
 
 
-def loosest(design: Design, band: Band, lines: Sequence[Line], garments: Garments) -> float | None:
+def loosest(design: Design, band: Band, lines: Sequence[HangingLine], garments: Garments) -> float | None:
     """The most stitches to 10 cm at which the whole band has room on the bed in every size, to one place; None where there are none
     within reason: stitches that are picked up one for one do not depend on them."""
     edging = design.edging(band.edging)
@@ -258,5 +258,5 @@ _FEWEST = 0.5
 """Of the stitches to 10 cm as they are: at fewer it is another fabric."""
 
 
-def _most(design: Design, band: Band, lines: Sequence[Line], garments: Garments) -> int:
+def _most(design: Design, band: Band, lines: Sequence[HangingLine], garments: Garments) -> int:
     return max(sized_band(design, band, i, pieces, lines).stitches for i, pieces in enumerate(garments))

@@ -13,10 +13,10 @@ from itertools import pairwise
 from math import ceil, floor
 
 from walewright.counted import counted_piece
-from walewright.counted.edges import Stretch, split_part, stretches
+from walewright.counted.edges import EdgeStretch, split_part, stretches
 from walewright.counted.model import NEXT_COPY, PickUp, SizedBand, SizedPiece, SizedSlot
 from walewright.design.model import Band, Design, EdgeName, Edging, Fabric, Piece
-from walewright.glue.model import Chain, EndAt, Line, Place
+from walewright.glue.model import Chain, EndAt, HangingLine, Place
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Amount, only, said
 from walewright.solve.edges.edgings import edging_rows, even, needles_of
@@ -51,7 +51,7 @@ class _Part:
     live: bool = False
 
 
-def sized_band(design: Design, band: Band, size: int, pieces: Sequence[SizedPiece], lines: Sequence[Line]) -> SizedBand:
+def sized_band(design: Design, band: Band, size: int, pieces: Sequence[SizedPiece], lines: Sequence[HangingLine]) -> SizedBand:
     """A band in one size, one for each of its `lines`, which are alike."""
     edging = design.edging(band.edging)
     fabric = design.fabric(edging.fabric)
@@ -71,7 +71,7 @@ def sized_band(design: Design, band: Band, size: int, pieces: Sequence[SizedPiec
     )
 
 
-def _counted(design: Design, band: Band, line: Line, pieces: Sequence[SizedPiece]) -> tuple[list[_Part], tuple[int, ...]]:
+def _counted(design: Design, band: Band, line: HangingLine, pieces: Sequence[SizedPiece]) -> tuple[list[_Part], tuple[int, ...]]:
     """The stretches of a band's line, and the stitches of each."""
     edging = design.edging(band.edging)
     fabric = design.fabric(edging.fabric)
@@ -80,7 +80,7 @@ def _counted(design: Design, band: Band, line: Line, pieces: Sequence[SizedPiece
     return parts, shared_out(parts, step, rest) if step else shared_out(parts, 2 * fabric.rib_every)
 
 
-def places_of(band: Band, line: Line) -> tuple[Chain, ...]:
+def places_of(band: Band, line: HangingLine) -> tuple[Chain, ...]:
     """The edges of a band's line by the names that the band has for them: an opening is one name and up to three edges."""
     found: list[Chain] = []
     todo = list(line.along)
@@ -92,7 +92,7 @@ def places_of(band: Band, line: Line) -> tuple[Chain, ...]:
     return tuple(found)
 
 
-def stitches_along(design: Design, band: Band, line: Line, pieces: Sequence[SizedPiece]) -> tuple[int, ...]:
+def stitches_along(design: Design, band: Band, line: HangingLine, pieces: Sequence[SizedPiece]) -> tuple[int, ...]:
     """Stitches that a band takes along each of the edges that it names."""
     found: list[int] = []
     for own in places_of(band, line):
@@ -122,7 +122,7 @@ def _pick_ups(parts: Sequence[_Part], counts: Sequence[int]) -> tuple[PickUp, ..
     )
 
 
-def _walk(design: Design, line: Line, pieces: Sequence[SizedPiece], band: Fabric) -> list[_Part]:
+def _walk(design: Design, line: HangingLine, pieces: Sequence[SizedPiece], band: Fabric) -> list[_Part]:
     """The parts of a line from the left needle to the right."""
     found: list[_Part] = []
     for place, end in zip(line.along, line.left_ends, strict=True):
@@ -153,7 +153,7 @@ def _on_one_side(piece: Piece, edge: str) -> bool:
     return sides in ([True, False], [False, True])
 
 
-def which_copy(place: Place, line: Line) -> int:
+def which_copy(place: Place, line: HangingLine) -> int:
     """The number of a copy where it has to be told: not where each copy has a line of its own. Where each line lies on two copies,
     joined each to the next, one is its own and the other the next."""
     if line.copies == 1:
@@ -161,7 +161,7 @@ def which_copy(place: Place, line: Line) -> int:
     return NEXT_COPY if (place.copy - line.copy) % place.copies == 1 and place.copies > 1 else 0
 
 
-def _part(edge: EdgeName, stretch: Stretch, band: Fabric) -> _Part:
+def _part(edge: EdgeName, stretch: EdgeStretch, band: Fabric) -> _Part:
     """Along rows by length. Along stitches one for one, or by length where the band's tension is far from theirs."""
     cm = stretch.length.cm
     wanted = cm * band.stitches_per_cm
@@ -335,7 +335,9 @@ def apart(band: SizedBand) -> bool:
 # ----------------------------------------------------------------- pieces begun along edges
 
 
-def start_pick_ups(design: Design, piece: Piece, sized: SizedPiece, pieces: Sequence[SizedPiece], line: Line) -> tuple[PickUp, ...]:
+def start_pick_ups(
+    design: Design, piece: Piece, sized: SizedPiece, pieces: Sequence[SizedPiece], line: HangingLine
+) -> tuple[PickUp, ...]:
     """What a piece begun along edges is hung on: its stitches shared out over them as long as they are; fewer than its stitches
     where there are no more places (`short_starts` reports it)."""
     fabric = fabric_above(design, piece, piece.levels[0].name)

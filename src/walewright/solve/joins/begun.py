@@ -5,7 +5,7 @@ from __future__ import annotations
 from walewright.counted.edges import split_part
 from walewright.design.model import Design, EdgeName
 from walewright.report.said import said
-from walewright.solve.algebra.programme import Draft, Kind, Linear, Rule, Terms, total
+from walewright.solve.algebra.programme import Draft, Linear, Rule, RuleKind, Terms, total
 from walewright.solve.edges.lengths import Garment, edge_terms
 from walewright.solve.joins.joining import spoken
 from walewright.trade.sides import SIDES
@@ -29,7 +29,7 @@ def begun_rules(draft: Draft, design: Design, terms: Garment) -> None:
             lines.append((size, Linear(total((start, 1), (places, -1)), None, more)))
         clause = said("place-for-each-stitch", piece=piece.name, edges=spoken(piece.start_along))
         where = (piece.start_origin or piece.origin,)
-        draft.rules.append(Rule(clause, Kind.CONSTRUCTION, where, (clause,) * len(lines), tuple(lines)))
+        draft.rules.append(Rule(clause, RuleKind.CONSTRUCTION, where, (clause,) * len(lines), tuple(lines)))
 
 
 def _places(design: Design, terms: Garment, edge: EdgeName, size: int) -> tuple[Terms, int]:

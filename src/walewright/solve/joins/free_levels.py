@@ -11,10 +11,10 @@ from dataclasses import dataclass, field
 from math import ceil, floor
 
 from walewright.counted.model import SizedPiece
-from walewright.design.model import Design, EdgeName, Join, Level, Piece
+from walewright.design.model import Design, EdgeJoin, EdgeName, Level, Piece
 from walewright.report.said import Said
 from walewright.solve.algebra.highs import solve_programme
-from walewright.solve.algebra.programme import Kind, Linear, Programme, Rule, Wish
+from walewright.solve.algebra.programme import Linear, Programme, Rule, RuleKind, Wish
 from walewright.solve.algebra.quantities import EXACT
 from walewright.solve.edges.gauge import rows_to
 from walewright.solve.edges.lengths import Garment
@@ -37,7 +37,7 @@ class Trial:
     programme: Programme
     terms: Garment
     base: Mapping[int, int]
-    join: Join
+    join: EdgeJoin
     movers: tuple[str, ...]
     together: bool = True
     known: dict[tuple[int, int], Places | None] = field(default_factory=dict)
@@ -122,7 +122,7 @@ def _room(trial: Trial, size: int) -> _Room:
         lines = [
             line
             for rule in trial.programme.rules
-            if rule.kind in (Kind.MACHINE, Kind.CONSTRUCTION)
+            if rule.kind in (RuleKind.MACHINE, RuleKind.CONSTRUCTION)
             for i, line in rule.constraints
             if i == size
         ]
@@ -172,7 +172,7 @@ def _each_by_itself(trial: Trial, size: int, share: Places) -> Places | None:
             still = sum(c * trial.base[v] for v, c in line.terms if v not in share)
             ends = [None if end is None else end - still for end in (line.low, line.high)]
             lines.append((size, Linear(moving, *ends)))
-    rule = Rule(Said("free-ways"), Kind.CONSTRUCTION, (), (), tuple(lines))
+    rule = Rule(Said("free-ways"), RuleKind.CONSTRUCTION, (), (), tuple(lines))
     wishes = tuple(Wish(((v, 1),), float(at), 1.0, 1.0) for v, at in share.items())
     answer = solve_programme(Programme(trial.programme.variables, (rule,), wishes))
     return None if answer.status != "optimal" or answer.values is None else {v: answer.values.get(v, at) for v, at in share.items()}
@@ -193,7 +193,7 @@ def ranges(trial: Trial, size: int) -> dict[int, tuple[int, int]]:
 
 # ----------------------------------------------------------------- lengths
 
-Change = Callable[[int, int], Places | None]
+FreeChange = Callable[[int, int], Places | None]
 """(size, steps) to the variables that are different then; None where that cannot be."""
 
 

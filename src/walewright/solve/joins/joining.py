@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from walewright.design.model import Design, EdgeName, Join
+from walewright.design.model import Design, EdgeJoin, EdgeName
 from walewright.glue.model import Glued
 from walewright.report.said import Fact, Said, said, tenths
-from walewright.solve.algebra.programme import Draft, Kind, Linear, Rule, Wish, total
+from walewright.solve.algebra.programme import Draft, Linear, Rule, RuleKind, Wish, total
 from walewright.solve.edges.gauge import stages
-from walewright.solve.edges.lengths import FINE, ROUNDING, Garment, Measured, edge_terms
+from walewright.solve.edges.lengths import FINE, ROUNDING, Garment, LengthTerms, edge_terms
 from walewright.trade.joins import JOINS
 
 """Ways of joining that take loop to loop."""
@@ -25,17 +25,17 @@ _LONGER_COST = 0.5 / FINE
 """For each unit off, of a join that is to be as near as rows allow: less than moving any wanted number by one more."""
 
 
-def easing_mm(join: Join, size: int) -> int:
+def easing_mm(join: EdgeJoin, size: int) -> int:
     """Easing as it is printed and checked: whole millimetres."""
     return round(join.easing[size] * 10)
 
 
-def longer_cm(join: Join, size: int) -> float:
+def longer_cm(join: EdgeJoin, size: int) -> float:
     """By how much `one` shall be longer, in whole millimetres."""
     return 0.0 if join.longer is None else round(join.longer[size] * 10) / 10
 
 
-def near_cm(design: Design, join: Join) -> float:
+def near_cm(design: Design, join: EdgeJoin) -> float:
     """How far off a join may be that has to be as near as rows allow: one that goes round a piece moves twice for each row."""
     pieces = [design.piece(name) for name in dict.fromkeys(e.piece for e in (*join.one, *join.other))]
     fabrics = (fabric for piece in pieces for _, _, fabric in stages(design, piece))
@@ -50,10 +50,10 @@ def rounded(side: Sequence[EdgeName]) -> frozenset[str]:
     return frozenset(e.piece for e in side if e.piece in along)
 
 
-def edge_by_edge(joins: Sequence[Join], glued: Glued) -> tuple[Join, ...]:
+def edge_by_edge(joins: Sequence[EdgeJoin], glued: Glued) -> tuple[EdgeJoin, ...]:
     """The joins, each that names several edges to lie one by one along others written as one for each seam: the two sides of a back
     called by one name, along a left and a right front."""
-    found: list[Join] = []
+    found: list[EdgeJoin] = []
     for number, join in enumerate(joins):
         seams = [seam for seam in glued.seams if seam.join == number]
         if not seams or len(join.one) == len(join.other) or any(len(s.one) != 1 or len(s.other) != 1 for s in seams):
@@ -64,7 +64,7 @@ def edge_by_edge(joins: Sequence[Join], glued: Glued) -> tuple[Join, ...]:
     return tuple(found)
 
 
-def with_free_levels(design: Design, join: Join) -> tuple[str, ...]:
+def with_free_levels(design: Design, join: EdgeJoin) -> tuple[str, ...]:
     """Pieces whose free levels are chosen so that this join comes out: `matching` does that, not the programme."""
     if join.longer is None and not any(join.easing):
         return ()
@@ -73,7 +73,7 @@ def with_free_levels(design: Design, join: Join) -> tuple[str, ...]:
     return tuple(n for n, model in models.items() if any(level.most for level in design.piece(model).levels))
 
 
-def join_rules(draft: Draft, design: Design, garment: Garment, matched: Sequence[Join]) -> None:
+def join_rules(draft: Draft, design: Design, garment: Garment, matched: Sequence[EdgeJoin]) -> None:
     """Writes a rule for each join: equal rows and stitches, or lengths within the easing; for those that are `matched` by free
     levels only what their way of joining asks for."""
     for join in design.joins:
@@ -90,10 +90,12 @@ def join_rules(draft: Draft, design: Design, garment: Garment, matched: Sequence
         if kept:
             name = said("join", one=spoken(join.one), other=spoken(join.other))
             says = tuple(_says(join, i) for i in range(len(design.sizes)))
-            draft.rules.append(Rule(name, Kind.JOIN, (join.origin,), says, kept))
+            draft.rules.append(Rule(name, RuleKind.JOIN, (join.origin,), says, kept))
 
 
-def _lengths(draft: Draft, design: Design, join: Join, size: int, one: Measured, other: Measured) -> list[tuple[int, Linear]]:
+def _lengths(
+    draft: Draft, design: Design, join: EdgeJoin, size: int, one: LengthTerms, other: LengthTerms
+) -> list[tuple[int, Linear]]:
     """Lengths within the easing, as a rule. Of a curve the length is only roughly known before its rows are: then it is a wish,
     and the joins are held against their lengths when all is counted."""
     terms = total((one.length, 1), (other.length, -1))
@@ -111,7 +113,7 @@ def _lengths(draft: Draft, design: Design, join: Join, size: int, one: Measured,
     return [(size, Linear(terms, apart - off, apart + off))]
 
 
-def _says(join: Join, size: int) -> Said:
+def _says(join: EdgeJoin, size: int) -> Said:
     sides: dict[str, Fact] = {"one": spoken(join.one), "other": spoken(join.other)}
     longer = longer_cm(join, size)
     if JOINS[join.way].by_loops:
@@ -128,9 +130,9 @@ def spoken(side: Sequence[EdgeName]) -> str:
     return " + ".join(f"{e.piece} {e.edge}" for e in side)
 
 
-def side_terms(design: Design, garment: Garment, side: Sequence[EdgeName], size: int) -> Measured:
+def side_terms(design: Design, garment: Garment, side: Sequence[EdgeName], size: int) -> LengthTerms:
     """One side of a join in one size."""
-    found = Measured()
+    found = LengthTerms()
     whole = rounded(side)
     for edge in side:
         piece = design.piece(edge.piece)

@@ -6,13 +6,13 @@ from collections.abc import Iterator, Mapping, Sequence
 
 from walewright.counted.edges import held_rows, knitted_rows, split_part
 from walewright.counted.model import SizedPiece
-from walewright.design.model import Design, EdgeName, EdgeRun, Fabric, Join
+from walewright.design.model import Design, EdgeJoin, EdgeName, EdgeRun, Fabric
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Said, only, said
 from walewright.solve.algebra.programme import Draft, Linear, Lines, asks, total
 from walewright.solve.edges.gauge import level_number
 from walewright.solve.edges.lengths import Garment
-from walewright.solve.edges.multiples import Stretch, whole_width
+from walewright.solve.edges.multiples import FabricStretch, whole_width
 from walewright.solve.joins.joining import easing_mm, spoken
 from walewright.trade.fabrics import STITCH_KINDS
 from walewright.trade.joins import JOINS
@@ -27,7 +27,7 @@ def cannot_match(design: Design) -> Iterator[Diagnostic]:
             yield _told(design, join, fault)
 
 
-def _fault(design: Design, join: Join) -> Said | None:
+def _fault(design: Design, join: EdgeJoin) -> Said | None:
     """What is in the way, if anything is: the case of the message, with its facts."""
     one, other = ([_along(design, edge) for edge in side] for side in (join.one, join.other))
     if JOINS[join.way].by_loops or any(not runs for runs in (*one, *other)):
@@ -47,7 +47,7 @@ def _fault(design: Design, join: Join) -> Said | None:
     return _apart(design, join)
 
 
-def _apart(design: Design, join: Join) -> Said | None:
+def _apart(design: Design, join: EdgeJoin) -> Said | None:
     """Whether a pattern begins with the one edge, or below it, and further up along the other: no rows could make that equal."""
     if len(join.one) != 1 or len(join.other) != 1:
         return None
@@ -81,7 +81,7 @@ def _not_whole(design: Design, fabric: Fabric) -> Said | None:
     return None
 
 
-def _told(design: Design, join: Join, fault: Said, by_size: Mapping[str, Said] | None = None) -> Diagnostic:
+def _told(design: Design, join: EdgeJoin, fault: Said, by_size: Mapping[str, Said] | None = None) -> Diagnostic:
     notes = by_size or {}
     pieces = tuple(dict.fromkeys(e.piece for e in (*join.one, *join.other)))
     return diagnosed(
@@ -121,7 +121,7 @@ def _levels_of(design: Design, edge: EdgeName) -> tuple[str, str] | None:
     return (runs[number - 1].to_level if number else piece.levels[0].name), last.to_level
 
 
-def _touching(design: Design, edge: EdgeName) -> Iterator[Stretch]:
+def _touching(design: Design, edge: EdgeName) -> Iterator[FabricStretch]:
     """The patterned stretches of a piece that lie along one of its edges, from the start up."""
     levels, piece = _levels_of(design, edge), design.piece(edge.piece)
     if levels is None:
@@ -169,7 +169,7 @@ def matching_rules(draft: Draft, design: Design, garment: Garment) -> None:
 
 # ----------------------------------------------------------------- afterwards
 
-Course = tuple[str, int]
+PatternRow = tuple[str, int]
 """(fabric, row of its pattern from 0); of a plain fabric ("", 0)."""
 
 
@@ -190,11 +190,11 @@ def unmatched(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Itera
             yield _told(design, join, said("rows-apart"), notes)
 
 
-def _spoken(course: Course) -> Said:
+def _spoken(course: PatternRow) -> Said:
     return said("row-of-pattern", row=course[1] + 1, fabric=course[0]) if course[0] else said("plain-row")
 
 
-def _courses(design: Design, edge: EdgeName, pieces: Sequence[SizedPiece]) -> Iterator[Course]:
+def _courses(design: Design, edge: EdgeName, pieces: Sequence[SizedPiece]) -> Iterator[PatternRow]:
     """What lies along an edge, row by row, as it is knitted."""
     levels, along = _levels_of(design, edge), _along(design, edge)
     if levels is None or along is None:
@@ -212,7 +212,7 @@ def _courses(design: Design, edge: EdgeName, pieces: Sequence[SizedPiece]) -> It
         yield _course(design, fabric, counter - 1 - sized.counter(begin))
 
 
-def _course(design: Design, fabric: Fabric, done: int) -> Course:
+def _course(design: Design, fabric: Fabric, done: int) -> PatternRow:
     """Which row of its pattern comes when so many are done."""
     if fabric.stitch == "chart":
         return fabric.name, done % len(design.chart(fabric.chart).rows)

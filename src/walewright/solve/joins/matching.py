@@ -10,11 +10,11 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
-from walewright.design.model import Design, Join, Level, Piece
+from walewright.design.model import Design, EdgeJoin, Level, Piece
 from walewright.solve.algebra.programme import Programme, Values
 from walewright.solve.edges.gauge import level_number, rows_to, stages
 from walewright.solve.edges.lengths import Garment
-from walewright.solve.joins.free_levels import Change, Places, Trial, model, offs, own_ways, possible, ranges, step_of, steps
+from walewright.solve.joins.free_levels import FreeChange, Places, Trial, model, offs, own_ways, possible, ranges, step_of, steps
 from walewright.solve.joins.joining import with_free_levels
 from walewright.solve.joins.seams import ROUNDING_CM, allowed_cm
 
@@ -25,7 +25,7 @@ _ASIDE = (-4, 4, -2, 2, -1, 1)
 """Pairs of rows by which a free level is moved by itself where the ways of all of them together do not come near enough."""
 
 
-def movers(design: Design, join: Join) -> tuple[str, ...]:
+def movers(design: Design, join: EdgeJoin) -> tuple[str, ...]:
     """Pieces, never mirror images, whose free levels move for a join: those of its first side, else those of the other."""
     free = {design.piece(n).mirror_of or n for n in with_free_levels(design, join)}
     for side in (join.one, join.other):
@@ -108,7 +108,7 @@ def _as_it_is(trial: Trial, size: int) -> tuple[int, Places]:
     return step_of(trial, size, places), places
 
 
-def nearest(trial: Trial, change: Change, bounds: Sequence[tuple[int, int]], rising: bool) -> tuple[Places, ...] | None:
+def nearest(trial: Trial, change: FreeChange, bounds: Sequence[tuple[int, int]], rising: bool) -> tuple[Places, ...] | None:
     """For each size what differs at the number of steps within its bounds with which the moving side is least off; it gets longer
     with every step (`rising`). All sizes are halved at once, since a trial schedules them together. None where some size can take
     none."""

@@ -8,7 +8,7 @@ from math import ceil
 from walewright.counted import counted_piece
 from walewright.counted.edges import NOTHING, EdgeLength, above, called_on_both, edge_length, split_part
 from walewright.counted.model import SizedJoin, SizedPiece, SizedSeam
-from walewright.design.model import Design, EdgeName, Join, Piece
+from walewright.design.model import Design, EdgeJoin, EdgeName, Piece
 from walewright.glue.model import Chain, Glued, Seam
 from walewright.report.model import Change, Diagnostic, diagnosed
 from walewright.report.said import Amount, Fact, Said, only, said
@@ -28,13 +28,13 @@ def side_length(design: Design, pieces: Sequence[SizedPiece], side: Sequence[Edg
     return found
 
 
-def apart_cm(design: Design, join: Join, size: int, pieces: Sequence[SizedPiece]) -> float:
+def apart_cm(design: Design, join: EdgeJoin, size: int, pieces: Sequence[SizedPiece]) -> float:
     """By how much `one` is longer than it should be (negative: shorter)."""
     one, other = (side_length(design, pieces, side) for side in (join.one, join.other))
     return one.cm - other.cm - longer_cm(join, size)
 
 
-def sized_join(design: Design, join: Join, size: int, pieces: Sequence[SizedPiece]) -> SizedJoin:
+def sized_join(design: Design, join: EdgeJoin, size: int, pieces: Sequence[SizedPiece]) -> SizedJoin:
     """A join in one size."""
     one, other = (side_length(design, pieces, side) for side in (join.one, join.other))
     along_rows = not (one.stitches or other.stitches)
@@ -114,7 +114,7 @@ def unlike_joins(design: Design) -> list[Diagnostic]:
     return told
 
 
-def _counted_out(join: Join, size: int) -> bool:
+def _counted_out(join: EdgeJoin, size: int) -> bool:
     """Whether rows and stitches have to be equal, and not lengths alike."""
     return JOINS[join.way].by_loops or (easing_mm(join, size) == 0 and join.longer is None)
 
@@ -188,7 +188,7 @@ def uneven_edges(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> It
             )
 
 
-def easing_changes(design: Design, join: Join, off: Mapping[int, float]) -> tuple[tuple[Change, ...], ...]:
+def easing_changes(design: Design, join: EdgeJoin, off: Mapping[int, float]) -> tuple[tuple[Change, ...], ...]:
     """The easing with which sides that are `off` so many cm would meet; none for what is not compared by length."""
     if not off or any(_counted_out(join, size) for size in off):
         return ()
@@ -196,7 +196,7 @@ def easing_changes(design: Design, join: Join, off: Mapping[int, float]) -> tupl
     return ((Change("easing", str(_number(design, join)), "", values),),)
 
 
-def _height_changes(design: Design, join: Join, off: Mapping[int, float]) -> tuple[tuple[Change, ...], ...]:
+def _height_changes(design: Design, join: EdgeJoin, off: Mapping[int, float]) -> tuple[tuple[Change, ...], ...]:
     """Levels where the joined edges end, moved by as much as these are apart, up and down, those of the fewest pieces first."""
     found: dict[tuple[str, str], None] = {}
     for edge in (*join.one, *join.other):
@@ -212,11 +212,11 @@ def _height_changes(design: Design, join: Join, off: Mapping[int, float]) -> tup
     return tuple(changes)
 
 
-def _number(design: Design, join: Join) -> int:
+def _number(design: Design, join: EdgeJoin) -> int:
     return next(n for n, other in enumerate(design.joins) if other.origin == join.origin)
 
 
-def sides_told(design: Design, join: Join, size: int, pieces: Sequence[SizedPiece]) -> Said:
+def sides_told(design: Design, join: EdgeJoin, size: int, pieces: Sequence[SizedPiece]) -> Said:
     """What both sides of a join come to, and how far they are apart: "sleeve cap 40 rows, 12.1 cm, back armhole 50 rows, ..."."""
     one, other = (side_length(design, pieces, side) for side in (join.one, join.other))
     return said(
@@ -232,7 +232,7 @@ def sides_told(design: Design, join: Join, size: int, pieces: Sequence[SizedPiec
     )
 
 
-def _difference(join: Join, one: EdgeLength, other: EdgeLength) -> Said:
+def _difference(join: EdgeJoin, one: EdgeLength, other: EdgeLength) -> Said:
     """ "6 rows apart", or "the first 1.4 cm longer"."""
     rows, stitches = abs(one.rows - other.rows), abs(one.stitches - other.stitches)
     if _counted_out(join, 0):
@@ -241,7 +241,7 @@ def _difference(join: Join, one: EdgeLength, other: EdgeLength) -> Said:
 
 
 def unmet(
-    join: Join,
+    join: EdgeJoin,
     notes: tuple[Said, ...],
     sizes: tuple[str, ...],
     design: Design,
@@ -263,12 +263,12 @@ def unmet(
     )
 
 
-def allowed_cm(design: Design, join: Join, size: int) -> float:
+def allowed_cm(design: Design, join: EdgeJoin, size: int) -> float:
     """How far off the wanted difference of lengths a join may be."""
     return easing_mm(join, size) / 10 or near_cm(design, join)
 
 
-def _apart(design: Design, join: Join, size: int, one: EdgeLength, other: EdgeLength) -> Said | None:
+def _apart(design: Design, join: EdgeJoin, size: int, one: EdgeLength, other: EdgeLength) -> Said | None:
     lengths: dict[str, Fact] = {"one_cm": Amount(one.cm), "other_cm": Amount(other.cm)}
     if _counted_out(join, size):
         if (one.rows, one.stitches) == (other.rows, other.stitches):

@@ -11,38 +11,38 @@ from collections.abc import Collection, Iterable, Iterator, Sequence
 from dataclasses import replace
 from itertools import groupby, pairwise
 
-from walewright.counted.model import Phrase, SizedPiece
+from walewright.counted.model import ShapingPhrase, SizedPiece
 from walewright.design.model import Design, EdgeRun, Piece, Rate
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import only, said
-from walewright.solve.schedule.spans import GAP, LEFT, PAIR, RIGHT, Span
+from walewright.solve.schedule.spans import GAP, LEFT, PAIR, RIGHT, ShapingSpan
 
 EVEN = 2
 
 
-def paced(rate: Rate, whose: str, spans: Sequence[Span], begin: Sequence[int]) -> tuple[tuple[Phrase, ...], ...]:
+def paced(rate: Rate, whose: str, spans: Sequence[ShapingSpan], begin: Sequence[int]) -> tuple[tuple[ShapingPhrase, ...], ...]:
     """The phrases of every size. `begin` is where the first gap is counted from. All sizes begin alike if they can: after a whole
     gap, so that it is read as all others are, or else after half of one, where the line of that rate has come to half a move."""
     firsts = [_firsts(rate, whose, span) for span in spans]
     common = next((at for at in firsts[0] if all(at in of_size for of_size in firsts)), None)
-    made: list[list[Phrase]] = []
+    made: list[list[ShapingPhrase]] = []
     for span, own, start in zip(spans, firsts, begin, strict=True):
         first = common if common is not None else own[0]
         rows = [_made_at(rate, whose, span, first + n * rate.rows) for n in range(_moves(rate, span))]
         gaps = [after - before for before, after in pairwise([start if span.cast_off else 0, *rows])]
         by = span.sign * rate.stitches
-        made.append([Phrase((gap,), (by,), len(list(alike))) for gap, alike in groupby(gaps)])
+        made.append([ShapingPhrase((gap,), (by,), len(list(alike))) for gap, alike in groupby(gaps)])
     longest = max(len(phrases) for phrases in made)
     for span, phrases in zip(spans, made, strict=True):
-        phrases += [Phrase((rate.rows,), (span.sign * rate.stitches,), 0)] * (longest - len(phrases))
+        phrases += [ShapingPhrase((rate.rows,), (span.sign * rate.stitches,), 0)] * (longest - len(phrases))
     return tuple(map(tuple, made))
 
 
-def _moves(rate: Rate, span: Span) -> int:
+def _moves(rate: Rate, span: ShapingSpan) -> int:
     return span.rest // rate.stitches
 
 
-def _firsts(rate: Rate, whose: str, span: Span) -> list[int]:
+def _firsts(rate: Rate, whose: str, span: ShapingSpan) -> list[int]:
     """Rows after which the first move can be made, the best first."""
     step, moves = EVEN if rate.at_carriage else 1, _moves(rate, span)
     half = max(rate.first, rate.rows // 2 // step * step)
@@ -68,7 +68,7 @@ def _spoilt(rate: Rate, first: int, moves: int, ends: Collection[int]) -> list[i
     return [row for row in range(first, first + moves * rate.rows, rate.rows) if rate.at_carriage and row in ends]
 
 
-def _made_at(rate: Rate, whose: str, span: Span, at: int) -> int:
+def _made_at(rate: Rate, whose: str, span: ShapingSpan, at: int) -> int:
     if not rate.at_carriage:
         return at
     return at - 1 if whose == GAP or (whose == LEFT and not span.in_parts(at)) else at

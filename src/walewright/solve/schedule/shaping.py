@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from walewright.counted.model import Phrase, SizedRun
+from walewright.counted.model import ShapingPhrase, SizedRun
 from walewright.design.model import EdgeRun
 from walewright.solve.edges.curves import line_of, straight, targets
 from walewright.solve.schedule.paced import paced
 from walewright.solve.schedule.schedule import Taper
-from walewright.solve.schedule.spans import GAP, LEFT, PAIR, RIGHT, Span
+from walewright.solve.schedule.spans import GAP, LEFT, PAIR, RIGHT, ShapingSpan
 from walewright.solve.schedule.stairs import Flight, flight_schedules
 from walewright.solve.schedule.structure import phrase_schedules
 
@@ -18,22 +18,23 @@ FILLED_FROM = 2
 """A fashioned increase is filled from the stitch below the last row's: at the start there is none after one row."""
 
 
-def edge_runs(run: EdgeRun, whose: str, spans: Sequence[Span]) -> tuple[SizedRun, ...] | None:
+def edge_runs(run: EdgeRun, whose: str, spans: Sequence[ShapingSpan]) -> tuple[SizedRun, ...] | None:
     """A run of an edge in every size; None if its moves do not fit into its rows in some size."""
     if run.path == "across":
         return tuple(_across(run, span) for span in spans)
     begin = [_cast_off_gap(whose, span) for span in spans]
     by_twos = run.way.at_once > 1 and run.path != "steps"
     if run.rate is not None:
-        rest: tuple[tuple[Phrase, ...], ...] | None = paced(run.rate, whose, spans, begin)
+        rest: tuple[tuple[ShapingPhrase, ...], ...] | None = paced(run.rate, whose, spans, begin)
     else:
         rest = (_curved if line_of(run.path) is not straight and not by_twos else _even)(run, spans, begin, whose)
     if rest is None:
         return None
-    first: list[tuple[Phrase, ...]] = [() for _ in spans]
+    first: list[tuple[ShapingPhrase, ...]] = [() for _ in spans]
     if any(span.cast_off for span in spans):
         first = [
-            (Phrase((gap,), (-max(span.cast_off, 1),), 1 if span.cast_off else 0),) for span, gap in zip(spans, begin, strict=True)
+            (ShapingPhrase((gap,), (-max(span.cast_off, 1),), 1 if span.cast_off else 0),)
+            for span, gap in zip(spans, begin, strict=True)
         ]
     return tuple(
         SizedRun(name=run.name, from_row=span.from_row, to_row=span.to_row, phrases=(*head, *tail), way=run.way, origin=run.origin)
@@ -41,8 +42,8 @@ def edge_runs(run: EdgeRun, whose: str, spans: Sequence[Span]) -> tuple[SizedRun
     )
 
 
-def _across(run: EdgeRun, span: Span) -> SizedRun:
-    change = (Phrase((0,), (span.change or span.sign,), 1 if span.change else 0),)
+def _across(run: EdgeRun, span: ShapingSpan) -> SizedRun:
+    change = (ShapingPhrase((0,), (span.change or span.sign,), 1 if span.change else 0),)
     return SizedRun(
         name=run.name, from_row=span.from_row, to_row=span.to_row, phrases=change, way=run.way, origin=run.origin, across=True
     )
@@ -51,12 +52,12 @@ def _across(run: EdgeRun, span: Span) -> SizedRun:
 # ----------------------------------------------------------------- when hands can work
 
 
-def _cast_off_gap(whose: str, span: Span) -> int:
+def _cast_off_gap(whose: str, span: ShapingSpan) -> int:
     """A cast-off is made where the carriage stands: it begins the whole width at the right, and a part at its outer edge."""
     return 1 if whose == GAP or (whose == LEFT and not span.in_parts(0)) else 0
 
 
-def _at_carriage(whose: str, span: Span, first: int) -> tuple[int, ...]:
+def _at_carriage(whose: str, span: ShapingSpan, first: int) -> tuple[int, ...]:
     """Counter values, from the run's beginning, at which the carriage is at the edge, not before `first`."""
     if whose == PAIR:
         # Even rows, so that either end comes to the carriage, with a row knitted after the second. Not where the piece parts
@@ -71,15 +72,15 @@ def _at_carriage(whose: str, span: Span, first: int) -> tuple[int, ...]:
     return tuple(t for t in range(max(1, first), span.rows) if (t % 2 == 1) != span.in_parts(t))
 
 
-def _even_slots(span: Span, first: int) -> tuple[int, ...]:
+def _even_slots(span: ShapingSpan, first: int) -> tuple[int, ...]:
     return tuple(range(max(2, first + first % 2), span.rows - 1, 2))
 
 
-def _any_slots(span: Span, first: int) -> tuple[int, ...]:
+def _any_slots(span: ShapingSpan, first: int) -> tuple[int, ...]:
     return tuple(range(max(1, first), span.rows))
 
 
-def _after(span: Span, begin: int, whose: str) -> int:
+def _after(span: ShapingSpan, begin: int, whose: str) -> int:
     """The first row at which a move may follow a cast-off, which takes two rows for two edges."""
     if not span.cast_off:
         return 1
@@ -98,7 +99,9 @@ def _stairs(slots: tuple[int, ...]) -> tuple[int, ...]:
 # ----------------------------------------------------------------- moves
 
 
-def _even(run: EdgeRun, spans: Sequence[Span], begin: Sequence[int], whose: str) -> tuple[tuple[Phrase, ...], ...] | None:
+def _even(
+    run: EdgeRun, spans: Sequence[ShapingSpan], begin: Sequence[int], whose: str
+) -> tuple[tuple[ShapingPhrase, ...], ...] | None:
     """Moves of one size: single stitches of a slope, two at once along any line, or equal steps."""
     tapers: list[Taper] = []
     by: list[int] = []
@@ -127,7 +130,7 @@ def _even(run: EdgeRun, spans: Sequence[Span], begin: Sequence[int], whose: str)
     return phrases and _less_last(phrases, [t.moves * t.size - t.stitches for t in tapers])
 
 
-def _size(run: EdgeRun, span: Span) -> tuple[int, int]:
+def _size(run: EdgeRun, span: ShapingSpan) -> tuple[int, int]:
     """(stitches a move, moves)."""
     if span.steps:
         moves = min(span.steps, span.rest)
@@ -136,28 +139,30 @@ def _size(run: EdgeRun, span: Span) -> tuple[int, int]:
     return size, -(-span.rest // size)
 
 
-def _less_last(phrases: tuple[tuple[Phrase, ...], ...], less: Sequence[int]) -> tuple[tuple[Phrase, ...], ...]:
+def _less_last(phrases: tuple[tuple[ShapingPhrase, ...], ...], less: Sequence[int]) -> tuple[tuple[ShapingPhrase, ...], ...]:
     """The last move of a size is so many stitches less than the others: in every size it stands alone then."""
     if not any(less):
         return phrases
-    made: list[tuple[Phrase, ...]] = []
+    made: list[tuple[ShapingPhrase, ...]] = []
     for of_size, few in zip(phrases, less, strict=True):
         worked = [n for n, phrase in enumerate(of_size) if phrase.times]
-        alone = Phrase((2,), (-1,), 0)
+        alone = ShapingPhrase((2,), (-1,), 0)
         some = list(of_size)
         if few and worked:
             last = some[worked[-1]]
             *gaps, gap = last.gaps
             sign = -1 if last.by[-1] < 0 else 1
-            alone = Phrase((gap,), (last.by[-1] - sign * few,), 1)
+            alone = ShapingPhrase((gap,), (last.by[-1] - sign * few,), 1)
             some[worked[-1]] = replace(last, times=last.times - 1)
             if gaps:
-                some[worked[-1] + 1 : worked[-1] + 1] = [Phrase(tuple(gaps), last.by[:-1], 1)]
+                some[worked[-1] + 1 : worked[-1] + 1] = [ShapingPhrase(tuple(gaps), last.by[:-1], 1)]
         made.append((*some, alone))
     return tuple(made)
 
 
-def _curved(run: EdgeRun, spans: Sequence[Span], begin: Sequence[int], whose: str) -> tuple[tuple[Phrase, ...], ...] | None:
+def _curved(
+    run: EdgeRun, spans: Sequence[ShapingSpan], begin: Sequence[int], whose: str
+) -> tuple[tuple[ShapingPhrase, ...], ...] | None:
     flights: list[Flight] = []
     for span, gap in zip(spans, begin, strict=True):
         fashioned = span.sign > 0 and run.way.kind == "fashioned"

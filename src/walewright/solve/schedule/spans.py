@@ -9,7 +9,7 @@ PAIR, LEFT, RIGHT, GAP = "pair", "left", "right", "gap"
 
 
 @dataclass(frozen=True, slots=True)
-class Span:
+class ShapingSpan:
     """One run of an edge in one size, counted: rows `from_row`..`to_row`, `change` stitches outwards as the part sees it, the
     first `cast_off` of an inward change at once; `steps` are that many moves alike (0: moves as the path has them).
     `parted`: the rows where the piece parts and where its parts end or rejoin, of each opening."""

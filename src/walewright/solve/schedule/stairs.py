@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from math import inf
 
-from walewright.counted.model import Phrase
+from walewright.counted.model import ShapingPhrase
 from walewright.solve.schedule.schedule import ALLOWED_BEYOND, CLOSE
 
 
@@ -132,7 +132,7 @@ _FREE = 10**6
 """Of a phrase that sets no bound to the next one."""
 
 
-def flight_schedules(flights: Sequence[Flight], signs: Sequence[int]) -> tuple[tuple[Phrase, ...], ...] | None:
+def flight_schedules(flights: Sequence[Flight], signs: Sequence[int]) -> tuple[tuple[ShapingPhrase, ...], ...] | None:
     """Phrases for each flight, of one form where possible; `signs[i]` is -1 for inward moves. None where there is no slot.
 
     No stair is more than half a stitch worse than it must be; where no common form can do that, than the worst one must be.
@@ -152,12 +152,12 @@ def flight_schedules(flights: Sequence[Flight], signs: Sequence[int]) -> tuple[t
     return tuple(_one_by_one(flight, worst[flight] + ALLOWED_BEYOND, sign) for flight, sign in zip(flights, signs, strict=True))
 
 
-def _phrases(found: _Found, steepens: bool, form: Form, sign: int) -> tuple[Phrase, ...]:
+def _phrases(found: _Found, steepens: bool, form: Form, sign: int) -> tuple[ShapingPhrase, ...]:
     many, ones = (2,) * form[0], (1,) * form[1]
-    made: list[Phrase] = []
+    made: list[ShapingPhrase] = []
     for (gap, stitches, times), unworked in zip(found.phrases(), ones + many if steepens else many + ones, strict=True):
         # A phrase not worked in this size keeps its place, so that the sizes line up.
-        made.append(Phrase((gap,), (sign * stitches,), times) if times else Phrase((2,), (sign * unworked,), 0))
+        made.append(ShapingPhrase((gap,), (sign * stitches,), times) if times else ShapingPhrase((2,), (sign * unworked,), 0))
     return tuple(made)
 
 
@@ -270,13 +270,13 @@ class _Search:
                 reached[key] = _Found(cost, (rows, stitches, times), found)
 
 
-def _one_by_one(flight: Flight, limit: float, sign: int) -> tuple[Phrase, ...]:
+def _one_by_one(flight: Flight, limit: float, sign: int) -> tuple[ShapingPhrase, ...]:
     """Each stair at a height of its own, nearest to the curve of all schedules within the limit: always possible, if not plain."""
     _, heights = _best_stairs(flight, limit, by_worst=False)
-    made: list[Phrase] = []
+    made: list[ShapingPhrase] = []
     moved, last = 0, flight.begin
     for slot, height in zip(flight.slots, heights, strict=True):
         if height > moved:
-            made.append(Phrase((slot - last,), (sign * (height - moved),), 1))
+            made.append(ShapingPhrase((slot - last,), (sign * (height - moved),), 1))
             moved, last = height, slot
     return tuple(made)

@@ -10,7 +10,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
-from walewright.counted.model import Phrase
+from walewright.counted.model import ShapingPhrase
 from walewright.solve.schedule.schedule import CLOSE, Taper, least_deviation, places
 
 Structure = tuple[int, ...]
@@ -46,36 +46,36 @@ _LONGEST = 12
 
 
 @dataclass(frozen=True, slots=True)
-class _Found:
+class _PhrasesFound:
     """Phrases so far: their greatest deviation, how uneven their gaps are (squares, added up), and the last of them as (gaps,
     times) with what goes before it."""
 
     worst: float
     uneven: float
     last: tuple[tuple[int, ...], int] | None = None
-    before: _Found | None = None
+    before: _PhrasesFound | None = None
 
     def phrases(self) -> tuple[tuple[tuple[int, ...], int], ...]:
         """All phrases, the first first."""
         found: list[tuple[tuple[int, ...], int]] = []
-        at: _Found | None = self
+        at: _PhrasesFound | None = self
         while at is not None and at.last is not None:
             found.append(at.last)
             at = at.before
         return tuple(reversed(found))
 
 
-_State = tuple[int, int]
+_PhraseState = tuple[int, int]
 """Moves made and the slot of the last one (before the first: where its gap is counted from)."""
 
 
-def phrase_schedules(tapers: Sequence[Taper], by: Sequence[int]) -> tuple[tuple[Phrase, ...], ...] | None:
+def phrase_schedules(tapers: Sequence[Taper], by: Sequence[int]) -> tuple[tuple[ShapingPhrase, ...], ...] | None:
     """Phrases for each taper, of one structure where possible; each move is `by[i]` stitches in size i.
 
     None if the moves of some taper do not fit into its slots. No schedule deviates more than half a stitch above the least
     that is possible.
     """
-    searches: dict[Taper, _Search] = {}
+    searches: dict[Taper, _PhraseSearch] = {}
     for taper in tapers:
         if taper not in searches:
             search = _search(taper)
@@ -93,13 +93,13 @@ def phrase_schedules(tapers: Sequence[Taper], by: Sequence[int]) -> tuple[tuple[
 
 
 @lru_cache(maxsize=256)
-def _search(taper: Taper) -> _Search | None:
+def _search(taper: Taper) -> _PhraseSearch | None:
     """Remembered: where levels are found by trying, most tapers are tried again."""
     least = least_deviation(taper)
-    return None if least is None else _Search(taper, least + taper.allowed_beyond)
+    return None if least is None else _PhraseSearch(taper, least + taper.allowed_beyond)
 
 
-def _common(searches: Sequence[_Search]) -> Structure | None:
+def _common(searches: Sequence[_PhraseSearch]) -> Structure | None:
     """The plainest structure that suits all; rather one with a phrase more than one whose phrases some size leaves out: then every
     size reads the same sentences."""
     suits = next((s for s in STRUCTURES if all(search.fits(s) for search in searches)), None)
@@ -110,21 +110,21 @@ def _common(searches: Sequence[_Search]) -> Structure | None:
     return next(whole, suits)
 
 
-def _phrases(found: _Found, structure: Structure, step: int) -> tuple[Phrase, ...]:
-    made = [Phrase(gaps, (step,) * len(gaps), times) for gaps, times in found.phrases()]
+def _phrases(found: _PhrasesFound, structure: Structure, step: int) -> tuple[ShapingPhrase, ...]:
+    made = [ShapingPhrase(gaps, (step,) * len(gaps), times) for gaps, times in found.phrases()]
     # A phrase not worked in this size keeps its place, so that the sizes line up.
     return tuple(
-        phrase if phrase.times else Phrase((1,) * length, (step,) * length, 0)
+        phrase if phrase.times else ShapingPhrase((1,) * length, (step,) * length, 0)
         for phrase, length in zip(made, structure, strict=True)
     )
 
 
-def _finished(states: dict[_State, _Found], moves: int) -> _Found | None:
+def _finished(states: dict[_PhraseState, _PhrasesFound], moves: int) -> _PhrasesFound | None:
     ends = [(found.worst, found.uneven, slot, found) for (made, slot), found in states.items() if made == moves]
     return min(ends, key=lambda e: (round(e[0], 9), round(e[1], 9), e[2]))[3] if ends else None
 
 
-class _Search:
+class _PhraseSearch:
     """Phrases that keep every move of a taper at a place that is allowed. What a beginning of phrases leads to is worked out
     once for all structures that begin so."""
 
@@ -132,8 +132,8 @@ class _Search:
         self.taper = taper
         self.places = places(taper, limit)
         self.even = taper.rows / max(taper.moves, 1)
-        begin = {(0, taper.begin): _Found(0.0, 0.0)}
-        self.reached: dict[tuple[Structure, bool], dict[_State, _Found]] = {((), True): begin, ((), False): begin}
+        begin = {(0, taper.begin): _PhrasesFound(0.0, 0.0)}
+        self.reached: dict[tuple[Structure, bool], dict[_PhraseState, _PhrasesFound]] = {((), True): begin, ((), False): begin}
 
     def fits(self, structure: Structure) -> bool:
         """Whether some schedule of that structure keeps within the limit."""
@@ -143,26 +143,26 @@ class _Search:
         """Whether one does that leaves no phrase out."""
         return _finished(self._after(structure, False), self.taper.moves) is not None
 
-    def best(self, structure: Structure) -> _Found | None:
+    def best(self, structure: Structure) -> _PhrasesFound | None:
         """The least deviating schedule of that structure, if possible with all its phrases; None if none keeps within the limit."""
         whole = _finished(self._after(structure, False), self.taper.moves)
         return whole or _finished(self._after(structure, True), self.taper.moves)
 
-    def _after(self, structure: Structure, may_skip: bool) -> dict[_State, _Found]:
+    def _after(self, structure: Structure, may_skip: bool) -> dict[_PhraseState, _PhrasesFound]:
         key = (structure, may_skip)
         if key not in self.reached:
             before = self._after(structure[:-1], may_skip)
             self.reached[key] = self.after_phrase(before, structure[-1], may_skip)
         return self.reached[key]
 
-    def fewest(self) -> _Found:
+    def fewest(self) -> _PhrasesFound:
         """The schedule with the fewest phrases; there always is one, since the best schedule is within the limit."""
-        states: dict[_State, _Found] = {(0, self.taper.begin): _Found(0.0, 0.0)}
+        states: dict[_PhraseState, _PhrasesFound] = {(0, self.taper.begin): _PhrasesFound(0.0, 0.0)}
         for _ in range(max(_LONGEST, self.taper.moves)):
             done = _finished(states, self.taper.moves)
             if done is not None:
                 return done
-            merged: dict[_State, _Found] = {}
+            merged: dict[_PhraseState, _PhrasesFound] = {}
             for length in (1, 2):
                 for state, found in self.after_phrase(states, length, may_skip=False).items():
                     if _beats(found.worst, found.uneven, merged.get(state)):
@@ -172,19 +172,23 @@ class _Search:
         assert done is not None, "the best schedule has at most one phrase a move"
         return done
 
-    def after_phrase(self, states: dict[_State, _Found], length: int, may_skip: bool) -> dict[_State, _Found]:
+    def after_phrase(
+        self, states: dict[_PhraseState, _PhrasesFound], length: int, may_skip: bool
+    ) -> dict[_PhraseState, _PhrasesFound]:
         """The states that one more phrase of `length` gaps leads to, each with the least deviating way there."""
-        reached: dict[_State, _Found] = {}
+        reached: dict[_PhraseState, _PhrasesFound] = {}
         if may_skip:
             skipped = ((1,) * length, 0)
             for state, found in states.items():
-                reached[state] = _Found(found.worst, found.uneven, skipped, found)
+                reached[state] = _PhrasesFound(found.worst, found.uneven, skipped, found)
         for (made, slot), found in states.items():
             for gaps in self._motifs(made, slot, length):
                 self._work(reached, made, slot, found, gaps)
         return reached
 
-    def _work(self, reached: dict[_State, _Found], made: int, slot: int, found: _Found, gaps: tuple[int, ...]) -> None:
+    def _work(
+        self, reached: dict[_PhraseState, _PhrasesFound], made: int, slot: int, found: _PhrasesFound, gaps: tuple[int, ...]
+    ) -> None:
         places, moves, even = self.places, self.taper.moves, self.even
         worst, uneven, times = found.worst, found.uneven, 0
         first = gaps[0]
@@ -210,7 +214,7 @@ class _Search:
             uneven += each
             known = reached.get((made, slot))
             if known is None or _beats(worst, uneven, known):
-                reached[made, slot] = _Found(worst, uneven, (gaps, times), found)
+                reached[made, slot] = _PhrasesFound(worst, uneven, (gaps, times), found)
 
     def _motifs(self, made: int, slot: int, length: int) -> Iterator[tuple[int, ...]]:
         if made + length > self.taper.moves:
@@ -232,7 +236,7 @@ class _Search:
                 yield at - slot
 
 
-def _beats(worst: float, uneven: float, known: _Found | None) -> bool:
+def _beats(worst: float, uneven: float, known: _PhrasesFound | None) -> bool:
     """Whether it deviates less, or, deviating alike, has the more even gaps."""
     if known is None or worst < known.worst - CLOSE:
         return True

@@ -6,16 +6,16 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from itertools import zip_longest
 
-from walewright.counted.model import Phrase, SizedRun
+from walewright.counted.model import ShapingPhrase, SizedRun
 from walewright.design.model import EdgeRun
 from walewright.solve.schedule.shaping import edge_runs
-from walewright.solve.schedule.spans import LEFT, RIGHT, Span
+from walewright.solve.schedule.spans import LEFT, RIGHT, ShapingSpan
 
 Gaps = Mapping[int, int]
 """Number of a phrase to the rows that its first gap is longer."""
 
 
-def turned_runs(run: EdgeRun, whose: str, spans: Sequence[Span]) -> tuple[SizedRun, ...] | None:
+def turned_runs(run: EdgeRun, whose: str, spans: Sequence[ShapingSpan]) -> tuple[SizedRun, ...] | None:
     """A run of an edge of a mirror image, in every size: as its model's edge has it at the other side. Where no shift by a row
     leaves hands the room they need, it is scheduled for itself."""
     model = edge_runs(run, LEFT if whose == RIGHT else RIGHT, spans)
@@ -39,7 +39,7 @@ def _needs_carriage(run: SizedRun, by: int) -> bool:
     return (by > 0 and (by > 1 or run.way.kind != "fashioned")) or (by < -1 and by != -run.way.at_once)
 
 
-def _gaps(run: SizedRun, span: Span, by: int, whose: str) -> Gaps | None:
+def _gaps(run: SizedRun, span: ShapingSpan, by: int, whose: str) -> Gaps | None:
     """By how much first gaps change, so that all moves up to the last one that needs the carriage come `by` rows later; None if
     they cannot. In a part the carriage begins at the outer edge, whichever that is."""
     moves = list(run.changes())
@@ -61,14 +61,14 @@ def _gaps(run: SizedRun, span: Span, by: int, whose: str) -> Gaps | None:
     return found
 
 
-def _moved(phrases: Sequence[Phrase], gaps: Gaps, apart: frozenset[int]) -> tuple[Phrase, ...]:
+def _moved(phrases: Sequence[ShapingPhrase], gaps: Gaps, apart: frozenset[int]) -> tuple[ShapingPhrase, ...]:
     """The phrases with other first gaps; those `apart` are in two in every size, the first time by itself."""
-    made: list[Phrase] = []
+    made: list[ShapingPhrase] = []
     for number, phrase in enumerate(phrases):
         if number not in apart:
             made.append(phrase)
             continue
         once = min(phrase.times, 1)
         gap = phrase.gaps[0] + (gaps.get(number, 0) if once else 0)
-        made += [Phrase((gap, *phrase.gaps[1:]), phrase.by, once), replace(phrase, times=phrase.times - once)]
+        made += [ShapingPhrase((gap, *phrase.gaps[1:]), phrase.by, once), replace(phrase, times=phrase.times - once)]
     return tuple(made)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from walewright.counted.model import Phrase, SizedOpening, SizedPiece, SizedRun
+from walewright.counted.model import ShapingPhrase, SizedOpening, SizedPiece, SizedRun
 from walewright.design.model import Design, EdgeRun, Opening, Piece
 from walewright.solve.algebra.programme import Values, amount
 from walewright.solve.edges.charts import sized_charts
@@ -18,7 +18,7 @@ from walewright.solve.edges.lean import lean, may_lean
 from walewright.solve.edges.pieces import SIDES, EdgeTerms, OpeningTerms, PieceTerms
 from walewright.solve.edges.wedges import sized_wedges
 from walewright.solve.schedule.shaping import edge_runs
-from walewright.solve.schedule.spans import GAP, LEFT, PAIR, RIGHT, Span
+from walewright.solve.schedule.spans import GAP, LEFT, PAIR, RIGHT, ShapingSpan
 from walewright.solve.schedule.turned import turned_runs
 
 Runs = tuple[SizedRun, ...]
@@ -78,7 +78,7 @@ def _edge(
     sign = -1 if whose == GAP else 1
     for number, run in enumerate(runs):
         spans = [
-            Span(
+            ShapingSpan(
                 from_row=2 * amount(edge.from_rows[number], values),
                 to_row=2 * amount(edge.to_rows[number], values),
                 change=sign * amount(edge.moved(number), values),
@@ -129,7 +129,7 @@ def _opening(piece: Piece, opening: Opening, terms: Sequence[OpeningTerms], valu
 
 def _in_one(opening: Opening, row: int, to_row: int, runs: Runs) -> SizedRun:
     """The runs of a gap's edge as one: plain rows before a run's first move belong to its gap."""
-    phrases: list[Phrase] = []
+    phrases: list[ShapingPhrase] = []
     at = row
     for run in runs:
         late = run.from_row - at
@@ -137,8 +137,8 @@ def _in_one(opening: Opening, row: int, to_row: int, runs: Runs) -> SizedRun:
             here = phrase
             if phrase.times and late:
                 gap, *gaps = phrase.gaps
-                phrases.append(Phrase((gap + late, *gaps), phrase.by, 1))
-                here, late = Phrase(phrase.gaps, phrase.by, phrase.times - 1), 0
+                phrases.append(ShapingPhrase((gap + late, *gaps), phrase.by, 1))
+                here, late = ShapingPhrase(phrase.gaps, phrase.by, phrase.times - 1), 0
             phrases.append(here)
         at = max((change for change, _ in run.changes()), default=at)
     return SizedRun(name=opening.name, from_row=row, to_row=to_row, phrases=tuple(phrases), way=opening.way, origin=opening.origin)
