@@ -122,7 +122,7 @@ def validated(of: str, value: object) -> list[str]:
 def samples() -> list[object]:
     """An operation of each kind, its fields filled by their types."""
     from dataclasses import fields
-    from typing import get_args, get_type_hints
+    from typing import Literal, get_args, get_origin, get_type_hints
 
     from walewright.knit import operations
 
@@ -138,7 +138,8 @@ def samples() -> list[object]:
     made = []
     for of in get_args(operations.Operation):
         hints = get_type_hints(of)
-        values = {f.name: filled.get(hints[f.name], side) for f in fields(of)}
+        closed = {name: get_args(hint)[-1] for name, hint in hints.items() if get_origin(hint) is Literal}
+        values = {f.name: closed.get(f.name, filled.get(hints[f.name], side)) for f in fields(of)}
         if of is operations.CastOn:
             values["way"] = "e-wrap"
         elif of is operations.PickUpEdge:

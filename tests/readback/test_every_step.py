@@ -50,7 +50,7 @@ def test_every_step_is_read_back_as_itself(step: st.Step) -> None:
     told = said(words)
     assert not isinstance(told, Unreadable), words
     if isinstance(step, st.Repeat):
-        assert [type(t).__name__ for t in told] == ["Loop"]
+        assert [type(t).__name__ for t in told] == ["ReadRepeat"]
     else:
         assert [t.kind for t in told if isinstance(t, ReadPhrase)] == [rule(type(step))]
 
