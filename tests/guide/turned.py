@@ -9,7 +9,7 @@ from string import Formatter
 from typing import Any
 
 from walewright.guide.english import LANGUAGE
-from walewright.guide.model import Advice, Guide, HowTo
+from walewright.guide.model import Advice, Guide, HowToText
 
 DOTTED = str.maketrans("aeiouyAEIOUY", "äëïöüÿÄËÏÖÜŸ")
 
@@ -72,7 +72,7 @@ TURNED = Guide(
         more=turned(_ENGLISH.more),
     ),
     advice={key: Advice(dotted(a.title), tuple(dotted(line) for line in a.lines), a.ordered) for key, a in LANGUAGE.advice.items()},
-    how_to={key: HowTo(dotted(h.title), dotted(h.text), dotted(h.shown)) for key, h in LANGUAGE.how_to.items()},
+    how_to={key: HowToText(dotted(h.title), dotted(h.text), dotted(h.shown)) for key, h in LANGUAGE.how_to.items()},
     ordinal=_ordinal,
 )
 

@@ -14,8 +14,6 @@ from walewright.guide.numbers import SizedFigure, unmarked
 from walewright.report.said import Fact, Said
 from walewright.report.wording import Language, phrased
 
-Spans = tuple[tuple[int, int], ...]
-
 
 @dataclass(frozen=True, slots=True)
 class Advice:
@@ -27,7 +25,7 @@ class Advice:
 
 
 @dataclass(frozen=True, slots=True)
-class HowTo:
+class HowToText:
     """What hands do, in a box: `shown` says what its drawing shows."""
 
     title: str
@@ -43,7 +41,7 @@ class Guide:
     code: str
     words: Language
     advice: Mapping[str, Advice]
-    how_to: Mapping[str, HowTo]
+    how_to: Mapping[str, HowToText]
     ordinal: Callable[[int], str]
 
     def say(self, key: str, **facts: Fact) -> str:
@@ -54,7 +52,7 @@ class Guide:
         """The same of a phrase that a drawing or a table carries as data."""
         return phrased(phrase, self.words)
 
-    def figured(self, key: str, **facts: Fact | SizedFigure) -> tuple[str, Spans]:
+    def figured(self, key: str, **facts: Fact | SizedFigure) -> tuple[str, tuple[tuple[int, int], ...]]:
         """The sentence, and where in it figures begin and end; a fact may be a sentence with marked figures of its own."""
         return unmarked(self.say(key, **{name: f.marked if isinstance(f, SizedFigure) else f for name, f in facts.items()}))
 

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from walewright.guide.model import HowTo
+from walewright.guide.model import HowToText
 
 HOW_TO = {
-    "colour-in-the-row-by-hand": HowTo(
+    "colour-in-the-row-by-hand": HowToText(
         "Colour in the row by hand",
         "Pull the needles of the second colour right out; the carriage knits the others and leaves its yarn lying over these. "
         "Lift that yarn off in front, so that it floats on the purl side. Lay the second yarn in their hooks by hand, in the "
@@ -13,7 +13,7 @@ HOW_TO = {
         "pulled tight it draws the fabric in. Wind the two yarns once round each other at the edge.",
         "three needles pulled out; a second yarn laid in their hooks, floating past the others",
     ),
-    "picture-knitting": HowTo(
+    "picture-knitting": HowToText(
         "Picture knitting",
         "Wind each block’s yarn on a bobbin of its own and take the yarn out of the carriage. All needles stand forward, "
         "latches open. Begin at the side where the yarns hang, the carriage’s, and lay each yarn in the hooks of its block; "
@@ -23,7 +23,7 @@ HOW_TO = {
         "knitted by the carriage.",
         "two yarns laid side by side in the hooks, crossed where they meet, each on its bobbin",
     ),
-    "stripes-carried-up-the-side": HowTo(
+    "stripes-carried-up-the-side": HowToText(
         "Stripes carried up the side",
         "The yarn that rests is not broken: it hangs at the edge. Before it is taken up again wind it once round the other, "
         "and leave it so loose that the edge is not drawn in. It is always at the side where its stripe ended.",

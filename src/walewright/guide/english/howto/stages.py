@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from walewright.guide.model import HowTo
+from walewright.guide.model import HowToText
 
 HOW_TO = {
-    "latching-in-stages": HowTo(
+    "latching-in-stages": HowToText(
         "Latching in stages",
         "A column can be dropped only as deep as it hangs free above the comb and the weights: every 20 to 30 rows on a fine "
         "or standard bed, every 10 to 15 on a coarser one, after an even number, so that the carriage’s side stays. Do it at "
@@ -15,7 +15,7 @@ HOW_TO = {
         "make the hole, and go on.",
         "a holder in the stitch that was latched up last, and the bars above it",
     ),
-    "a-part-waiting-on-ravel-cord": HowTo(
+    "a-part-waiting-on-ravel-cord": HowToText(
         "A part waiting on ravel cord",
         "Needles that stand right out for more than about 30 rows wear their stitches, so this part waits fully back. From the "
         "middle outwards, lay the cord in the hook of each needle by hand, push the needle back through its stitch as the "

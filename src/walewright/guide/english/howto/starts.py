@@ -2,31 +2,31 @@
 
 from __future__ import annotations
 
-from walewright.guide.model import HowTo
+from walewright.guide.model import HowToText
 
 HOW_TO = {
-    "start-on-waste-yarn": HowTo(
+    "start-on-waste-yarn": HowToText(
         "Start on waste yarn",
         "Lay the waste yarn over the needles, hang the comb in it and the weights evenly on the comb, about one for each 20 "
         "stitches, and knit; move the weights up every 20 rows or so. One row is knitted with ravel cord: it joins waste and "
         "garment, and pulled out it parts them.",
         "waste yarn lying in the hooks and over the teeth of a comb below them",
     ),
-    "waste-yarn-by-hand": HowTo(
+    "waste-yarn-by-hand": HowToText(
         "Waste yarn by hand",
         "Without casting on over a comb: pull the needles right out, wind the waste yarn round each shank from behind, towards "
         "the carriage, the loops crossed, and push them behind the latches. Knit two rows slowly, hang a comb or claw "
         "weights in them, and go on.",
         "needles pulled out, the waste yarn wound once round each",
     ),
-    "e-wrap": HowTo(
+    "e-wrap": HowToText(
         "E-wrap",
         "With the needles right out, lead the yarn round each shank in turn from behind, the loops crossed, and push every "
         "loop back behind its latch; knit the first rows slowly. Work towards the carriage, so that the yarn ends where the "
         "first row begins.",
         "a yarn wound round the needles one after the other",
     ),
-    "latch-tool-chain": HowTo(
+    "latch-tool-chain": HowToText(
         "Latch-tool chain",
         "Begin at the end away from the carriage. Bring the yarn under the needle, catch it from above with the latch tool and "
         "draw a chain stitch over the needle; go on to the next, towards the carriage, so that the yarn ends where the first "
