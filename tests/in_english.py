@@ -8,7 +8,7 @@ from walewright import readback
 from walewright import write as writing
 from walewright.design.model import Chart
 from walewright.knit.operations import Work
-from walewright.knit.steps import SizePlan, Step
+from walewright.knit.steps import SizePlan, Step, Words
 from walewright.readback import sentences
 from walewright.readback.charts import ReadChart, Wrong
 from walewright.readback.charts import drawing as drawing_in
@@ -21,7 +21,7 @@ from walewright.report.model import Diagnostic
 from walewright.write import charts, grid, lines, sections, words
 from walewright.write.english import LANGUAGE as WRITING
 from walewright.write.model import ChartText, Instructions, Sentence
-from walewright.write.said import Phrase, StepSaid
+from walewright.write.said import Phrase, StepSaid, prose
 
 
 def write(plans: tuple[SizePlan, ...], sizes: Sequence[str] | None = None, charts: Sequence[Chart] = ()) -> Instructions:
@@ -75,6 +75,11 @@ def heading(name: str, copies: int) -> str:
 
 def phrase(told: StepSaid) -> Phrase:
     return words.phrase(told, WRITING)
+
+
+def title(of: Words) -> str:
+    """What a paragraph or a track is called."""
+    return prose(of, WRITING)
 
 
 def has_number(step: Step) -> bool:

@@ -1,4 +1,4 @@
-"""PrintedIn languages: what writes, reads back and tells in one, together.
+"""Printed languages: what writes, reads back and tells in one, together.
 
 A language is a folder of its name in `write`, in `readback` and in `report`, each with its part as `LANGUAGE`; one that has all
 three can be printed in. What is slow to load is loaded when it is asked for.

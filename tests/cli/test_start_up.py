@@ -22,7 +22,7 @@ main(sys.argv[1:])
 SLOW = {"rich", "pydantic", "jinja2", "lark", "highspy", "numpy", "weasyprint"}
 """Libraries with work of their own to do."""
 
-EARLY = {"cli", "report", "world"}
+EARLY = {"cli", "languages", "report", "world"}
 """Packages that a command line itself needs."""
 
 

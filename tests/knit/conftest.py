@@ -7,6 +7,7 @@ from typing import Any
 
 import pytest
 
+from tests import in_english
 from tests.knit.put_together import glued, sized_seams
 from walewright.bed import Bed, BedResult, Gauge, knit
 from walewright.counted.model import ShapingPhrase, SizedBand, SizedGarment, SizedJoin, SizedPiece, SizedRun
@@ -84,10 +85,10 @@ class Done:
         return tuple(s for _, steps in self.plans[size].blocks[block].paragraphs for s in steps)
 
     def paragraph(self, title: str, size: int = 0, block: int = 0) -> tuple[st.Step, ...]:
-        return next(steps for name, steps in self.plans[size].blocks[block].paragraphs if name == title)
+        return next(steps for name, steps in self.plans[size].blocks[block].paragraphs if in_english.title(name) == title)
 
     def titles(self, block: int = 0) -> list[str]:
-        return [title for title, _ in self.plans[0].blocks[block].paragraphs]
+        return [in_english.title(title) for title, _ in self.plans[0].blocks[block].paragraphs]
 
     def edge(self, piece: str, label: str, size: int = 0) -> tuple[int, ...]:
         """How many rows or stitches there are along each edge of that name."""

@@ -6,6 +6,7 @@ from typing import Any
 
 import pytest
 
+from tests import in_english
 from walewright.counted.model import PickUp, ShapingPhrase, SizedBand, SizedOpening
 from walewright.design.model import Band, EdgeName
 from walewright.knit import steps as st
@@ -27,7 +28,7 @@ def notes(room: Any, flat: int, *phrases: ShapingPhrase, rows: int = 6, arm: flo
     )
     steps = made.paragraph("Finish", block=1)
     assert isinstance(steps[-1], st.BreakOff | st.SewOffAll)
-    return [s.text for s in steps if isinstance(s, st.Say)]
+    return [in_english.title(s.text) for s in steps if isinstance(s, st.Say)]
 
 
 def test_at_a_right_angle_twice_the_depth_is_too_much(room: Any) -> None:

@@ -22,6 +22,7 @@ from walewright.knit import operations as op
 from walewright.knit import steps as st
 from walewright.knit.stages import rib_slots
 from walewright.knit.steps import shape
+from walewright.report.said import said
 
 FULL = ShapingWay("fashioned", 3)
 TWO = ShapingWay("fashioned", 3, 2)
@@ -387,7 +388,7 @@ def test_all_sizes_keep_one_structure(room: Any) -> None:
     made = room.knit((front(19, 4),), (front(18, 4),), (front(14, 4),), (front(17, 6),))
     halves = [made.paragraph("Right half", size) for size in range(4)]
     found = [[s for s in half if isinstance(s, st.Together)] for half in halves]
-    assert [[t.title for t in one.tracks] for (one,) in found] == [["outer edge", "neck"]] * 4
+    assert [[t.title for t in one.tracks] for (one,) in found] == [[said("outer-edge"), "neck"]] * 4
     # Each edge is told by itself, so that the one has the same sentences whatever the other does meanwhile.
     neck = [next(t.steps for t in one.tracks if t.title == "neck") for (one,) in found]
     assert len({tuple(shape(s) for s in steps if not isinstance(s, st.KnitRows)) for steps in neck}) == 1

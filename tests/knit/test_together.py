@@ -11,6 +11,7 @@ from walewright.knit.hands import perform
 from walewright.knit.merging import merged
 from walewright.knit.order import Group, Move, Rank, RowStretch
 from walewright.knit.state import State
+from walewright.report.said import said
 
 RAGLAN = st.Decrease("right end", 1, 2)
 NECK = st.Decrease("left end", 1, 0)
@@ -51,7 +52,7 @@ def test_each_track_counts_all_the_rows() -> None:
         0,
         12,
         (
-            st.Track("outer edge", (st.Repeat((st.KnitRows(4), RAGLAN), 3), st.KnitRows(0))),
+            st.Track(said("outer-edge"), (st.Repeat((st.KnitRows(4), RAGLAN), 3), st.KnitRows(0))),
             st.Track("neck", (st.KnitRows(2), st.Repeat((st.KnitRows(3), NECK), 2), st.KnitRows(4))),
         ),
     )
@@ -75,7 +76,7 @@ def test_at_one_row_wraps_go_first_then_returns_then_holds() -> None:
 
 
 def test_a_track_with_a_row_too_few_is_refused() -> None:
-    with pytest.raises(ValueError, match="neck: 1 rows of 2"):
+    with pytest.raises(ValueError, match="1 rows of 2"):
         list(merged(st.Together(5, 7, (st.Track("neck", (st.KnitRows(1), NECK)),))))
 
 

@@ -35,8 +35,6 @@ def _build(
 
 def _printed(line: CommandLine, files: Sequence[str], out: str, printing: options.Printing, wanted: options.Wanted) -> int:
     """Compile each file and write its pages into the folder `out`. Returns the exit code."""
-    from walewright.guide import english
-
     out = out or os.curdir
     today, undated = world.today()
     faults = (*wanted.faults, *(unfit_names(line, files) or unfit_outputs(line, files, out, printing.formats)))
@@ -58,6 +56,8 @@ def _printed(line: CommandLine, files: Sequence[str], out: str, printing: option
             console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits, wanted.printed)
             if not outcome.proven:
                 return options.exit_code(outcome.diagnostics)
+            from walewright.guide import english
+
             pattern = Pattern(
                 outcome, english.LANGUAGE, printing.paper, printing.units, __version__, today.isoformat(), printing.theme
             )

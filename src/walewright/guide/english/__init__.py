@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from walewright.guide.english import advice, charts, drawings, facts, page, tables, text_copy, tools
+from walewright.guide.english import advice, charts, drawings, facts, hand_tools, page, tables, text_copy
 from walewright.guide.english.howto import HOW_TO
 from walewright.guide.model import Guide
 from walewright.report.wording import Language
@@ -16,7 +16,16 @@ def _ordinal(number: int) -> str:
     return f"{number}{ {1: 'st', 2: 'nd', 3: 'rd'}.get(number % 10, 'th') }"
 
 
-PHRASES = (advice.LINES, charts.CHARTS, drawings.DRAWINGS, facts.FACTS, page.PAGE, tables.TABLES, text_copy.TEXT_COPY, tools.TOOLS)
+PHRASES = (
+    advice.LINES,
+    charts.CHARTS,
+    drawings.DRAWINGS,
+    facts.FACTS,
+    page.PAGE,
+    tables.TABLES,
+    text_copy.TEXT_COPY,
+    hand_tools.TOOLS,
+)
 
 TERMS = {
     "left": ("left", "left"),
