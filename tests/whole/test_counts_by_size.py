@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import pytest
 
+from tests.in_english import plain_text
 from walewright import pipeline
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.pipeline import Outcome
-from walewright.write.plain import plain_text
 
 SOURCE = """\
 pattern "Counted"

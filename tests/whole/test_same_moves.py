@@ -36,7 +36,7 @@ def knitted(monkeypatch: pytest.MonkeyPatch) -> list[str]:
 
 
 def words_tell(monkeypatch: pytest.MonkeyPatch, *works: Work) -> None:
-    monkeypatch.setattr(readback, "read_back_all", lambda _: (works, ()))
+    monkeypatch.setattr(readback, "read_back_all", lambda *_: (works, ()))
 
 
 def with_block(work: Work, name: str, block: Block) -> Work:

@@ -153,8 +153,12 @@ def _without_uses(told: list[Diagnostic], text: str) -> list[Diagnostic]:
     refused = {dict(d.facts)["name"] for d in told if d.code == "reserved-word"}
 
     def uses(diagnostic: Diagnostic) -> bool:
+        if diagnostic.code != "unreadable-line":
+            return False
         place = diagnostic.labels[0].span
-        return diagnostic.code == "unreadable-line" and text[place.start : place.end] in refused
+        # Where the name ends the line, it is what comes after it that is missing.
+        last = text[: place.end].split("\n")[-1].split()[-1:]
+        return text[place.start : place.end] in refused or (diagnostic.case == "ends-too-soon" and refused.issuperset(last))
 
     return [d for d in told if not uses(d)]
 
