@@ -74,16 +74,24 @@ def _outer_edges(sized: SizedPiece, fabric: KnitFabric) -> Told:
             else:
                 knitted = _reach(at, end)
                 yield f"row {counter}, {side} of the centre", begin + _near(positions, row, knitted - begin), knitted
-        for run in runs:
+        for number, run in enumerate(runs):
             counter = sized.counter(run.to_row)
             end = fabric.outer_end(counter, at)
             if run.across:
+                if not _stitches_across(sized, number):
+                    # As many needles as before: nothing is taken off.
+                    continue
                 hung = fabric.hung_back(counter)
                 reached = 0 if hung is None else _reach(at, hung.new[0] if at == "left" else hung.new[1])
                 yield f"row {counter}, hung back {side} of the centre", begin + positions[run.to_row + 1], reached
             elif end is not None:
                 # At the end of a run all its moves are made, and the next run's are still to come.
                 yield f"row {counter}, {side} of the centre", begin + positions[run.to_row], _reach(at, end)
+
+
+def _stitches_across(sized: SizedPiece, number: int) -> int:
+    """By how many stitches the width changes where loops are hung back across it."""
+    return sum(by for runs in (sized.left, sized.right) for _, by in runs[number].changes())
 
 
 def _near(positions: list[int], row: int, knitted: int) -> int:

@@ -6,6 +6,7 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 
 from walewright.bed import BedResult, KnitFabric
+from walewright.counted.model import SizedGarment
 from walewright.design.model import Design, Piece
 from walewright.glue.model import OPPOSITE, Chain, EndAt, Glued, HangingLine, Seam, right_side
 from walewright.knit.operations import Join
@@ -18,14 +19,20 @@ STRIPS = ("left strip", "right strip")
 """Ends of edgings at the start, which are no edges of a piece on the bed."""
 
 
-def left_free(design: Design, glued: Glued, result: BedResult) -> Iterator[Said]:
-    """Edges of pieces that are free in one of the two and not in the other, each with where it is free."""
+def left_free(design: Design, garment: SizedGarment, glued: Glued, result: BedResult) -> Iterator[Said]:
+    """Edges of pieces that are free in one of the two and not in the other, each with where it is free. An opening that parts the
+    piece without a stitch between has no centre."""
     pieces = {p.name: p for p in design.pieces}
+    pointed = {(p.name, f"{o.name} centre") for p in garment.pieces for o in p.openings if o.flat == 0}
     wanted = {
         (place.owner, place.edge, place.copy)
         for opening in glued.openings
         for place in opening.edges
-        if place.owner in pieces and place.edge and place.edge not in STRIPS and not _edged(pieces[place.owner], place.edge)
+        if place.owner in pieces
+        and place.edge
+        and place.edge not in STRIPS
+        and not _edged(pieces[place.owner], place.edge)
+        and (place.owner, place.edge) not in pointed
     }
     found = {(piece, _shoulder(edge), copy) for piece, edge, copy in result.free_edges if piece in pieces}
     known = {(p, e) for p, e, _ in wanted}

@@ -131,7 +131,7 @@ def _unlike(design: Design, glued: Glued, garment: SizedGarment, result: BedResu
     """What is joined, hung, worn, free, open or folded on the bed otherwise than the garment was glued."""
     loose = (said("loops-open", edge=edge, piece=piece) for piece, edge in result.open_edges)
     joined = (*otherwise_joined(glued, result), *otherwise_hung(design, glued, result), *otherwise_out(design, glued, result))
-    for otherwise in (*loose, *joined, *left_free(design, glued, result), *folds(design, result)):
+    for otherwise in (*loose, *joined, *left_free(design, garment, glued, result), *folds(design, result)):
         yield diagnosed("knitted-otherwise/garment", helps=("fault-of-the-plan",), sizes=(garment.size,), otherwise=otherwise)
 
 
