@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from typing import get_args
 
 from walewright.design.model import PerSize
 from walewright.figures.measures import name_of
-from walewright.fit.model import Buttons, Ease, Fit, Girth, Passing, Reach
+from walewright.fit.model import Buttons, Ease, Fit, Girth, Passing, Reach, Role
 from walewright.guide.model import Guide
 from walewright.guide.numbers import graded, length, sentence
 
@@ -76,9 +77,10 @@ def notes(guide: Guide, fit: Fit, units: str) -> Iterator[str]:
 
 def passing_note(guide: Guide, passing: Passing, units: str) -> str:
     """What goes through, and how far the opening has to stretch for it."""
+    named = guide.say("fit/role", role=passing.name) if passing.name in get_args(Role) else name_of(passing.name)
     return guide.say(
         "fit/passes",
-        opening=sentence(name_of(passing.name)),
+        opening=sentence(named),
         rest=told(guide, passing.relaxed, units),
         wide=told(guide, passing.stretched, units),
         part=passing.part,

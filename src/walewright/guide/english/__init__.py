@@ -35,6 +35,15 @@ TERMS = {
     "width": ("width", "widths"),
     "height": ("height", "heights"),
     "depth": ("depth", "depths"),
+    "neck": ("neck", "necks"),
+    "cuff": ("cuff", "cuffs"),
+    "waist": ("waist", "waists"),
+    "leg": ("leg", "legs"),
+    "head": ("head", "heads"),
+    "hand": ("hand", "hands"),
+    "foot": ("foot", "feet"),
+    "hips": ("hips", "hips"),
+    "calf": ("calf", "calves"),
 }
 
 LANGUAGE = Guide(

@@ -44,8 +44,9 @@ TABLES = {
     "fit/neck-to-wrist": "Back neck to wrist",
     "fit/ease-as-finished": "{body}: {name} as finished",
     "fit/ease-round": "{body}: all round {where}",
-    "fit/passes": "{opening}: {rest} at rest, stretched about {wide}, so that the {part} goes through; it was reckoned with "
-    "{figure} for the {part}.",
+    "fit/role": "{role:term}",
+    "fit/passes": "{opening}: {rest} at rest, stretched about {wide}, so that the {part:term} goes through; it was reckoned with "
+    "{figure} for the {part:term}.",
     "fit/buttons": "The {over} laps over the {under} by {overlap}. Sew {count:button|buttons} on the {under}, {across} in from "
     "its outer edge, below the buttonholes: from the lower end, at {places}.",
     # Bobbins and floats.
