@@ -113,12 +113,12 @@ class CountedPiece:
 
     @property
     def edging_cm(self) -> float:
-        """How deep that edging is as it is seen; 0 where there is none."""
+        """How deep that edging is as it is seen; 0 without an edging."""
         return 0.0 if self.edging is None else self.sized.edging_rows / self.edging.rows_per_cm
 
     @property
     def edging_width_cm(self) -> float:
-        """Its own width at its outer edge, narrower or wider than the start as its fabric is; 0 where there is none."""
+        """Its own width at its outer edge, narrower or wider than the start as its fabric is; 0 without an edging."""
         return 0.0 if self.edging is None else self.sized.start / self.edging.stitches_per_cm
 
     @property

@@ -1,4 +1,4 @@
-"""What is told of two numbers that have to be alike."""
+"""What is reported of two numbers that have to be alike."""
 
 from __future__ import annotations
 

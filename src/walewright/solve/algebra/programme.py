@@ -19,7 +19,7 @@ Terms = tuple[tuple[int, int], ...]
 
 
 FigureAt = tuple[WrittenFigure | Literal[""], str, str]
-"""Which figure, whose, and where, as in a `Change`; empty: it is none."""
+"""Which figure, whose, and where, as in a `Change`; empty where it is not a figure of the author's."""
 
 Values = Sequence[int] | Mapping[int, int]
 """The number of each variable, by variable number."""
