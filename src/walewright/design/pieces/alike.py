@@ -90,7 +90,7 @@ class _Writer:
         if chain is None:
             return replace(piece, like=None, fabric=piece.fabric or _a_fabric(self.nodes), body=(_lost(piece),))
         whole = self.written(model)
-        body = piece.body if whole.mirror_of is not None else self._merged(whole, piece)
+        body = piece.body if whole.mirror_of is not None else merged(copied(whole, piece), piece, whole.name, self.findings)
         return replace(
             piece,
             like=None,
@@ -100,16 +100,6 @@ class _Writer:
             mirror_of=whole.mirror_of,
             body=body,
         )
-
-    def _merged(self, model: syntax.PieceBlock, piece: syntax.PieceBlock) -> Body:
-        at = piece.span
-
-        def mark(span: Span) -> Span:
-            inner, name = (span.shape, span.name) if isinstance(span, Used) else (span, "")
-            return Used(at.file, at.start, at.end, inner, name, model.name)
-
-        copied = tuple(marked(s, mark) for s in model.body if not isinstance(s, syntax.TextLine))
-        return merged(copied, piece, model.name, self.findings)
 
     def _chain(self, piece: syntax.PieceBlock) -> tuple[str, ...] | None:
         """The models of a piece, up to one that is like no other; None, and reported at one of them, where there is no such."""
@@ -139,6 +129,17 @@ def _a_fabric(nodes: Mapping[str, syntax.PieceBlock]) -> str:
     return next((n.fabric for n in nodes.values() if n.fabric), "")
 
 
+def copied(model: syntax.PieceBlock, piece: syntax.PieceBlock) -> Body:
+    """The statements of the model but its notes, each with the place of the piece that has them too."""
+    at = piece.span
+
+    def mark(span: Span) -> Span:
+        inner, name = (span.shape, span.name) if isinstance(span, Used) else (span, "")
+        return Used(at.file, at.start, at.end, inner, name, model.name)
+
+    return tuple(marked(s, mark) for s in model.body if not isinstance(s, syntax.TextLine))
+
+
 def marked(node: Any, mark: Callable[[Span], Span]) -> Any:
     """The node with its spans, and those of all that stands in it, marked."""
     if isinstance(node, tuple):
@@ -153,11 +154,11 @@ def marked(node: Any, mark: Callable[[Span], Span]) -> Any:
     return replace(node, **changed)
 
 
-def merged(copied: Body, piece: syntax.PieceBlock, model: str, findings: Findings) -> Body:
+def merged(shared: Body, piece: syntax.PieceBlock, model: str, findings: Findings) -> Body:
     """The model's statements with the piece's own in their places; `piece` is the piece as written."""
     own = [s for s in piece.body if not isinstance(s, syntax.Without)]
-    left_out = _left_out(copied, piece, model, findings)
-    body = [s for s in copied if not any(_names(w, s) for w in left_out)]
+    left_out = _left_out(shared, piece, model, findings)
+    body = [s for s in shared if not any(_names(w, s) for w in left_out)]
     made = _Merging(body, _levels(own) or _levels(body), findings, model)
     runs = [s for s in own if isinstance(s, syntax.EdgeLine)]
     made.give_way(runs)
@@ -169,9 +170,9 @@ def merged(copied: Body, piece: syntax.PieceBlock, model: str, findings: Finding
     return tuple(s for s in made.body if s is not None)
 
 
-def _left_out(copied: Body, piece: syntax.PieceBlock, model: str, findings: Findings) -> tuple[str, ...]:
+def _left_out(shared: Body, piece: syntax.PieceBlock, model: str, findings: Findings) -> tuple[str, ...]:
     """What the piece leaves out; reported where its model has no such thing, or the piece says it anew."""
-    there = dict.fromkeys(name for s in copied for name in _names_of(s))
+    there = dict.fromkeys(name for s in shared for name in _names_of(s))
     own = {name for s in piece.body for name in _names_of(s)}
     found = []
     for statement in piece.body:

@@ -9,9 +9,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 
-from walewright.design.findings import Findings, Used
-from walewright.design.pieces.alike import Body, marked, merged
-from walewright.report.model import Span
+from walewright.design.findings import Findings
+from walewright.design.pieces.alike import Body, copied, merged
 from walewright.source import syntax
 from walewright.trade.sides import OTHER_SIDE
 
@@ -49,20 +48,16 @@ def _written(piece: syntax.PieceBlock, nodes: Mapping[str, syntax.PieceBlock], f
         if model.mirror_of is not None:
             return replace(piece, body=_texts(piece.body))
 
-    def mark(span: Span) -> Span:
-        inner, name = (span.shape, span.name) if isinstance(span, Used) else (span, "")
-        return Used(piece.span.file, piece.span.start, piece.span.end, inner, name, model.name)
-
-    copied: Body = tuple(marked(s, mark) for s in model.body if not isinstance(s, syntax.TextLine))
+    body = copied(model, piece)
     if not turned:
         images = {n.mirror_of: n.name for n in reversed(list(nodes.values())) if n.mirror_of is not None}
-        copied = tuple(_turned(s, images) for s in copied)
+        body = tuple(_turned(s, images) for s in body)
     return replace(
         piece,
         mirror_of=None,
         centre_stitch=piece.centre_stitch or model.centre_stitch,
         purpose=piece.purpose or model.purpose,
-        body=merged(copied, piece, model.name, findings),
+        body=merged(body, piece, model.name, findings),
     )
 
 
