@@ -151,10 +151,7 @@ def ready() -> None:
         if not module.name.endswith("__main__"):
             import_module(module.name)
     import_module("highspy")
-    grammars = (("walewright.source.grammar", "parser"), ("walewright.readback.sentences", "parser"))
-    for module_name, function in grammars:
-        getattr(import_module(module_name), function, lambda: None)()
-    # A first page, so that no child compiles the templates again.
+    # A first page, so that no child reads the tables of the grammars or compiles the templates again.
     compiled((ROOT / "patterns/bollard.wale").read_text(), Changes(sizes=("toddler",)), shipped())
     gc.collect()
     gc.freeze()
