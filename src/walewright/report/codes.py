@@ -131,6 +131,7 @@ DESIGN = _errors(
     motif_with_repeat="A motif's chart has a repeat.",
     move_beyond_tools="More loops are moved together than a transfer tool holds.",
     move_without_hole="A loop of a chart is taken from where none is given.",
+    line_inside="A line inside a piece cannot be shaped as written.",
     named_in_opening="An edge of an opening has a name of its own.",
     neck_flat="The flat part of a neck does not suit its width.",
     neck_too_deep="A neck is as deep as its piece is high.",
@@ -192,6 +193,7 @@ DESIGN = _errors(
     worked_out_measure="A measurement given on the command line is worked out by the source.",
     wrong_unit="A quantity has a unit of the wrong kind.",
 ) | _warnings(
+    many_stitches_moved="Many stitches are moved by hand each time an edge is shaped inside its piece.",
     same_as_model="A line of a piece says what the piece that it is like says already.",
     chart_key_unused="A symbol of a chart's key is not drawn.",
     cord_through_nothing="A cord is drawn through a piece that has nothing to draw it through.",

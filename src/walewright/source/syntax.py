@@ -16,6 +16,7 @@ from walewright.source.piece_lines import (
     EdgeLine,
     EdgeRef,
     End,
+    InsidePlace,
     LevelDef,
     Levels,
     MotifLine,
@@ -41,11 +42,11 @@ from walewright.trade.sides import EdgeSide
 __all__ = [
     "AcrossLine", "Along", "BandLine", "Binary", "Broken", "ButtonholesLine", "Call", "ChartBlock", "ChartKey", "ChartRepeat",
     "ChartRow", "ChartWay", "Comment", "CordLine", "EdgeLine", "EdgeRef", "EdgingLine", "End", "Expr", "FabricBlock",
-    "FinishedLine", "Free", "InLanguage", "JoinLine", "LapLine", "Let", "LevelDef", "Levels", "MachineBlock", "MachineFact",
-    "MakingUp", "MotifLine", "Name", "Neck", "Negative", "Node", "Number", "OpeningLine", "OwnFigure", "PatternBlock",
-    "PieceBlock", "PlaceRef", "Regauged", "RepeatLine", "Require", "RightSide", "Round", "ShapeBlock", "Shoulders", "SizeRow",
-    "Sizes", "SlotLine", "Start", "Statement", "Stitch", "StripeRows", "Swatch", "TextLine", "Through", "ToMeasure", "Tree",
-    "Use", "WedgeLine", "Without", "YarnCount", "YarnLine", "ZoneLine",
+    "FinishedLine", "Free", "InLanguage", "InsidePlace", "JoinLine", "LapLine", "Let", "LevelDef", "Levels", "MachineBlock",
+    "MachineFact", "MakingUp", "MotifLine", "Name", "Neck", "Negative", "Node", "Number", "OpeningLine", "OwnFigure",
+    "PatternBlock", "PieceBlock", "PlaceRef", "Regauged", "RepeatLine", "Require", "RightSide", "Round", "ShapeBlock",
+    "Shoulders", "SizeRow", "Sizes", "SlotLine", "Start", "Statement", "Stitch", "StripeRows", "Swatch", "TextLine", "Through",
+    "ToMeasure", "Tree", "Use", "WedgeLine", "Without", "YarnCount", "YarnLine", "ZoneLine",
 ]  # fmt: skip
 
 

@@ -13,11 +13,15 @@ once, so often | rate: so many stitches every so many rows."""
 RunPath = Literal[EdgePath, "across"]
 """across: no rows: the loops are hung back evenly on more or fewer needles."""
 
-WayKind = Literal["simple", "fashioned"]
-"""simple: at the last stitch | fashioned: so many stitches in."""
+WayKind = Literal["simple", "fashioned", "inside"]
+"""simple: at the last stitch | fashioned: so many stitches in | inside: along lines within the piece, all that lies outside them
+moved with it."""
 
 WedgeKind = Literal["in", "out", "both"]
 """in: held step by step from the edge inwards, then all returned | out: held at once, returned step by step outwards | both."""
+
+ROWS_INSIDE = 4
+"""Rows from one move along a line within a piece to the next, at least (common practice): all stitches outside it are moved."""
 
 NeckShape = Literal["round", "v", "square"]
 
@@ -38,7 +42,7 @@ class WedgeFacts:
 
 WEDGES: Mapping[WedgeKind, WedgeFacts] = {"in": WedgeFacts(2), "out": WedgeFacts(2), "both": WedgeFacts(4)}
 
-WAYS: tuple[WayKind, ...] = ("simple", "fashioned")
+WAYS: tuple[WayKind, ...] = ("simple", "fashioned", "inside")
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,7 +8,6 @@ from walewright.design.model.design import (
     Design,
     EdgeJoin,
     EdgeName,
-    EdgeRun,
     Edging,
     Level,
     MachineProfile,
@@ -16,7 +15,6 @@ from walewright.design.model.design import (
     Opening,
     Piece,
     Requirement,
-    ShapingWay,
     Slot,
     Wedge,
 )
@@ -24,6 +22,7 @@ from walewright.design.model.fabrics import Fabric, Yarn
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
 from walewright.design.model.rate import Rate
 from walewright.design.model.regrading import Edition, Given
+from walewright.design.model.runs import EdgeRun, InsideLine, ShapingWay
 from walewright.design.model.wearing import Finished, Lap, Measured, Passage
 from walewright.design.model.within import Motif, RepeatStretch, Zone
 
@@ -44,6 +43,7 @@ __all__ = [
     "Fabric",
     "Finished",
     "Given",
+    "InsideLine",
     "Lap",
     "Level",
     "MachineProfile",

@@ -12,7 +12,7 @@ from walewright.design.pieces.rates import far
 from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, AmountPlace
 from walewright.report.said import Said, said
 from walewright.source import syntax
-from walewright.trade.sides import SIDES, CentreSide, EdgeSide
+from walewright.trade.sides import SIDES, CentreSide, EdgeSide, PlaceOf
 
 MOST_STEPS = 200
 """More steps than that are a slope."""
@@ -86,7 +86,7 @@ def _to_place(
         return None
     side: EdgeSide = "right" if which == "right" else "left"
     near, far_off = found[0], found[1] or found[0]
-    ends = [_position(side, node.beside, distance, centre) for distance in (near, far_off)]
+    ends = [position(side, node.beside, distance, centre) for distance in (near, far_off)]
     least, most = (tuple(pick(pair) for pair in zip(*ends, strict=True)) for pick in (min, max))
     here = now[side]
     by = (_less(least, here.least), _less(most, here.most))
@@ -95,7 +95,7 @@ def _to_place(
     return EdgeMove(_less(least, here.most), _less(most, here.least), least, most, by)
 
 
-def _position(side: EdgeSide, beside: CentreSide, distance: PerSize, centre: PerSize) -> PerSize:
+def position(side: EdgeSide, beside: CentreSide | PlaceOf, distance: PerSize, centre: PerSize) -> PerSize:
     """Where an edge stands, outwards from the middle of the start, that is so far from the centre line."""
     outwards = 1 if side == "right" else -1
     found = []

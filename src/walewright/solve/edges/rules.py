@@ -16,6 +16,7 @@ from walewright.solve.edges.gauge import level_number
 from walewright.solve.edges.inside import inside_rules
 from walewright.solve.edges.lean import may_lean
 from walewright.solve.edges.multiples import multiple_rules
+from walewright.trade.shaping import ROWS_INSIDE
 from walewright.trade.sides import SIDES, EdgeSide
 
 
@@ -204,7 +205,7 @@ def _room(draft: Draft, edge: _Edge, run: EdgeRun, number: int) -> None:
         "moves-at-most",
         edge=_named(edge, run),
         stitches=run.way.at_once if by_stitches else 0,
-        rows=1 if by_stitches and every == 1 else 2,
+        rows=every if by_stitches else 2,
         run=number,
     )
     asks(draft, clause, (run.origin,), lines, len(edge.terms))
@@ -215,6 +216,10 @@ def _rows_for(edge: _Edge, run: EdgeRun, terms: EdgeTerms, number: int, way: int
     pairs, cast, outer = terms.pairs(number), terms.cast_off[number], edge.outwards > 0
     size = total((terms.moved(number), way), (cast, -1))
     inwards = edge.outwards * way < 0
+    if run.way.inside:
+        # The first move is made after so many rows too, and a row is knitted after the last.
+        per_pair = Linear(total((pairs, 2 * run.way.at_once), (size, -ROWS_INSIDE)), run.way.at_once, None)
+        return per_pair, ROWS_INSIDE
     at_once = run.way.at_once if inwards else 1
     if run.path == "steps":
         return Linear(pairs, run.steps + (1 if outer or cast else 0) + parts, None), 2
