@@ -79,6 +79,7 @@ def cloth(bench: Bench) -> None:
         bench.ruler.lines.append(box_round(lines))
     for line in inside_lines(bench):
         paper.draw("dart", path(line))
+        bench.ruler.lines.append(box_round(line))
     for slot in sized.slots:
         _slit(bench, slot)
     for run in sized.right:

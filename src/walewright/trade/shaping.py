@@ -20,8 +20,12 @@ moved with it."""
 WedgeKind = Literal["in", "out", "both"]
 """in: held step by step from the edge inwards, then all returned | out: held at once, returned step by step outwards | both."""
 
-ROWS_INSIDE = 4
-"""Rows from one move along a line within a piece to the next, at least (common practice): all stitches outside it are moved."""
+
+def rows_inside(inwards: bool) -> int:
+    """Rows from one move along a line within a piece to the next, at least: all stitches outside it are moved. Darts lose a stitch
+    every 4th row, gussets gain one every 3rd or 4th (common practice)."""
+    return 4 if inwards else 3
+
 
 NeckShape = Literal["round", "v", "square"]
 

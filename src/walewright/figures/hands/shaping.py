@@ -38,7 +38,7 @@ def _increase(s: Scene) -> None:
 def _decrease_inside(s: Scene) -> None:
     s.needles(back=(5,)).loops(0, 2, 3, 4)
     s.doubled(1)
-    s.transfer_tool(2, 3)
+    s.transfer_tool(1, 3)
     s.arrow((s.x(5) - 0.6, HOOK + 5.5), (s.x(4) + 1.6, HOOK + 5.5))
 
 

@@ -339,7 +339,7 @@ WORDINGS: dict[str, Wording] = {
         helps={"slope": "write a `slope`, without a cast-off"},
     ),
     "line-inside/fabric": Wording(
-        "{fabric:?fabric `{fabric}`|a motif} is worked by needles, and stitches go over to other needles where the piece is shaped inside",
+        "{fabric:?fabric `{fabric}`|a motif} is worked by needles, and where a piece is shaped inside stitches go over to others",
         labels={"shaped": "to `{to_level}`"},
         helps={"fabric": "shape in plain knitting, below or above it, or at the edge"},
     ),

@@ -16,7 +16,7 @@ from walewright.solve.edges.gauge import level_number
 from walewright.solve.edges.inside import inside_rules
 from walewright.solve.edges.lean import may_lean
 from walewright.solve.edges.multiples import multiple_rules
-from walewright.trade.shaping import ROWS_INSIDE
+from walewright.trade.shaping import rows_inside
 from walewright.trade.sides import SIDES, EdgeSide
 
 
@@ -218,8 +218,8 @@ def _rows_for(edge: _Edge, run: EdgeRun, terms: EdgeTerms, number: int, way: int
     inwards = edge.outwards * way < 0
     if run.way.inside:
         # The first move is made after so many rows too, and a row is knitted after the last.
-        per_pair = Linear(total((pairs, 2 * run.way.at_once), (size, -ROWS_INSIDE)), run.way.at_once, None)
-        return per_pair, ROWS_INSIDE
+        every = rows_inside(inwards)
+        return Linear(total((pairs, 2 * run.way.at_once), (size, -every)), run.way.at_once, None), every
     at_once = run.way.at_once if inwards else 1
     if run.path == "steps":
         return Linear(pairs, run.steps + (1 if outer or cast else 0) + parts, None), 2

@@ -13,7 +13,7 @@ from walewright.solve.schedule.schedule import Taper
 from walewright.solve.schedule.spans import GAP, LEFT, PAIR, RIGHT, ShapingSpan
 from walewright.solve.schedule.stairs import Flight, flight_schedules
 from walewright.solve.schedule.structure import phrase_schedules
-from walewright.trade.shaping import ROWS_INSIDE
+from walewright.trade.shaping import rows_inside
 
 FILLED_FROM = 2
 """A fashioned increase is filled from the stitch below the last row's: at the start there is none after one row."""
@@ -120,7 +120,7 @@ def _even(
                 rows=span.rows,
                 line=in_moves,
                 slots=slots,
-                least_gap=2 if needs_carriage else ROWS_INSIDE if run.way.inside else 1,
+                least_gap=2 if needs_carriage else rows_inside(span.sign < 0) if run.way.inside else 1,
                 begin=gap if span.cast_off else 0,
                 size=size,
                 stitches=span.rest,

@@ -37,7 +37,7 @@ HOW_TO = {
         "the tool has prongs, and set them one needle towards it: the first of them shares the needle on the line. Set the loops "
         "beside them on the needles that are empty now, and go on so to the edge. Push the emptied end needle out of work and "
         "move the edge weight.",
-        "three loops set one needle inwards, the first of them on a needle that keeps its own loop",
+        "a tool with three prongs setting three loops one needle inwards, the first of them on the needle of the line",
     ),
     "an-increase-beside-a-line-inside": HowToText(
         "An increase beside a line inside the work",
