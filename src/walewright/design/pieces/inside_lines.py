@@ -30,7 +30,7 @@ LEAST_BETWEEN = 3.0
 
 
 @dataclass(frozen=True, slots=True)
-class _Found:
+class _LinesFound:
     lines: tuple[InsideLine, ...]
     at: tuple[PerSize, ...]
     """Where each lies at the run's beginning, outwards from the middle of the start."""
@@ -66,7 +66,7 @@ def _wrong(node: syntax.EdgeLine, on: Tracing) -> tuple[tuple[str, bool], ...]:
     )
 
 
-def _places(node: syntax.EdgeLine, side: EdgeSide, now: TracedSides, on: Tracing) -> _Found | None:
+def _places(node: syntax.EdgeLine, side: EdgeSide, now: TracedSides, on: Tracing) -> _LinesFound | None:
     """The lines from the centre outwards."""
     place = on.cloth.place
     made: list[tuple[InsideLine, PerSize]] = []
@@ -81,10 +81,10 @@ def _places(node: syntax.EdgeLine, side: EdgeSide, now: TracedSides, on: Tracing
             at = position(side, one.of, distance, on.centre)
             made.append((InsideLine("centre", at), at))
     made.sort(key=lambda m: m[1][0])
-    return _Found(tuple(line for line, _ in made), tuple(at for _, at in made))
+    return _LinesFound(tuple(line for line, _ in made), tuple(at for _, at in made))
 
 
-def _room(node: syntax.EdgeLine, side: EdgeSide, found: _Found, now: TracedSides, moved: EdgeMove, on: Tracing) -> bool:
+def _room(node: syntax.EdgeLine, side: EdgeSide, found: _LinesFound, now: TracedSides, moved: EdgeMove, on: Tracing) -> bool:
     """Whether there are stitches outside the outermost line, between two, and inside the innermost one, in every size."""
     place = on.cloth.place
     stitch = 1 / place.fabric.stitches_per_cm if place.fabric is not None else 0.0
@@ -116,7 +116,7 @@ def _room(node: syntax.EdgeLine, side: EdgeSide, found: _Found, now: TracedSides
     return True
 
 
-def _tell_many(node: syntax.EdgeLine, found: _Found, farthest: PerSize, stitch: float, on: Tracing) -> None:
+def _tell_many(node: syntax.EdgeLine, found: _LinesFound, farthest: PerSize, stitch: float, on: Tracing) -> None:
     prongs = max(on.machine.prongs, default=1) if on.machine is not None else 0
     if not stitch or not prongs:
         return
