@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from itertools import pairwise
 from random import Random
 
@@ -11,9 +12,11 @@ from tests.draws import few_of
 from tests.whole.garment import SHIPPED
 from walewright.bed.loops import LoopKind
 from walewright.counted import inside
+from walewright.counted.model import SizedRun
 from walewright.design import Changes
 from walewright.knit import operations as op
 from walewright.pipeline import Outcome, compile
+from walewright.proof.inside import lines as told_lines
 from walewright.report.model import Severity
 from walewright.trade.shaping import rows_inside
 
@@ -114,3 +117,59 @@ def test_hands_lift_no_more_than_the_tool_has_prongs() -> None:
         o.last - o.first + 1 for plan in made.works for block in plan.blocks for o in block.operations if isinstance(o, op.Transfer)
     ]
     assert max(lifted) == 3
+
+
+def test_a_stitch_lost_beside_the_line_is_told() -> None:
+    made = proven(SOURCE)
+    assert made.counts is not None
+    sized = made.counts.sizes[0].piece("front")
+    fabric = next(f for f in made.results[0].fabrics if f.name == "front")
+    assert [(counted, knitted) for _, counted, knitted in told_lines(sized, fabric) if counted != knitted] == []
+
+    def beside(run: SizedRun) -> SizedRun:
+        return replace(run, lines=tuple(replace(line, at=line.at + 1) for line in run.lines))
+
+    other = replace(sized, left=tuple(beside(run) for run in sized.left))
+    wrong = [where for where, counted, knitted in told_lines(other, fabric) if counted != knitted]
+    assert len(wrong) == sum(1 for move in inside.moves(sized) if move.side == "left")
+
+
+def test_an_odd_piece_is_shaped_alike_on_both_sides_of_its_middle_stitch() -> None:
+    made = proven(SOURCE.replace("piece front in plain", "piece front in plain, centre stitch"))
+    assert made.counts is not None
+    for garment in made.counts.sizes:
+        slots = {m.slot for m in inside.moves(garment.piece("front")) if m.by < 0}
+        assert sum(slots) == 0
+
+
+CLOSING = (
+    HEAD.format(prongs=3, width=14.3, height=15)
+    + """piece front in plain{odd}
+    levels hem 0 cm, low 10 cm, wide 18 cm, shut 30 cm, top 40 cm
+    start half wide with e-wrap
+    opening keyhole {begins} wide from low to shut{where}
+        edges slope to 5 cm wide at wide{way}
+        edges {path} to 0 cm wide at shut{way}
+    end cast off
+"""
+)
+
+
+@pytest.mark.parametrize("odd", ["", ", centre stitch"])
+@pytest.mark.parametrize("where", ["", ", 6 cm left of centre", ", 9.3 cm right of centre"])
+@pytest.mark.parametrize(
+    ("begins", "way", "path"),
+    [("0 cm", "", "slope"), ("3 cm", ", fashioned 2 in", "slope"), ("2 cm", "", "arch")],
+)
+def test_an_opening_that_narrows_to_nothing_closes(odd: str, where: str, begins: str, way: str, path: str) -> None:
+    taken = ", cast off" if begins != "0 cm" else ""
+    made = proven(CLOSING.format(odd=odd, where=where + taken, begins=begins, way=way if path == "slope" else "", path=path))
+    assert made.counts is not None
+    for garment, result in zip(made.counts.sizes, made.results, strict=True):
+        sized = garment.piece("front")
+        opening = sized.openings[0]
+        assert opening.width == 0
+        fabric = next(f for f in result.fabrics if f.name == "front")
+        assert fabric.stitches_at(sized.counter(opening.to_row) + 1) == sized.start
+        # No stitch is cast on where the parts meet.
+        assert not fabric.edge("keyhole upper")

@@ -20,7 +20,7 @@ from walewright.design.pieces.names import EdgesOfPieces, edges, told_apart
 from walewright.design.pieces.openings import apart, neck, opening
 from walewright.design.pieces.outline import PieceOutline
 from walewright.design.pieces.rows_shared import one_thing_at_a_time
-from walewright.design.pieces.slots import buttonholes, slot
+from walewright.design.pieces.slots import buttonholes, side_by_side, slot
 from walewright.design.pieces.stretches import cloth_of, repeat, zone
 from walewright.design.pieces.tracing import Tracing
 from walewright.design.pieces.wedges import shoulders, together, wedge
@@ -267,7 +267,11 @@ def _inside(block: _Block, outline: PieceOutline, cloth: PieceCloth, begin: synt
         purpose=node.purpose,
         motifs=motifs,
     )
-    sound = together(made.wedges, parted, cloth.place) and one_thing_at_a_time(made, parted, cloth.place)
+    sound = (
+        side_by_side(slots, parted, cloth)
+        and together(made.wedges, parted, cloth.place)
+        and one_thing_at_a_time(made, parted, cloth.place)
+    )
     sound = sound and inside_alone(made, parted, room.fabrics, room.charts, cloth.place)
     ground = Ground(parted, cloth, room.fabrics, room.charts, room.told, room.edgings, room.first_rows)
     return made if sound and charted(made, ground) else None

@@ -148,6 +148,7 @@ DESIGN = _errors(
     number_too_large="A value worked out to more than any garment has.",
     odd_needles="A bed has an odd number of needles.",
     opening_at_start="An opening begins where no row is knitted yet.",
+    slots_overlap="Two slots in one row lie across one another.",
     openings_overlap="Two openings of a piece are open in the same rows.",
     openings_touch="An opening begins in the row where another ends.",
     panel_fabric="A panel is in a fabric that cannot be knitted beside the other.",

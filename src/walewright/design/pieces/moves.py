@@ -38,10 +38,10 @@ class EdgeMove:
 
 
 def move(
-    node: syntax.EdgeLine, to: int, now: Mapping[EdgeSide, OutlineSide], centre: PerSize, cloth: PieceCloth, what: Said
+    node: syntax.EdgeLine, to: int, now: Mapping[EdgeSide, OutlineSide], centre: PerSize, cloth: PieceCloth, what: Said, gap: bool
 ) -> EdgeMove | None:
     """The move of each edge of the statement up to level `to`; None when told why there is none. `centre` is how far right of the
-    middle of the start the centre line lies."""
+    middle of the start the centre line lies. A `gap` may narrow to nothing."""
     place = cloth.at(to)
     here = now[SIDES[0] if node.which == "both" else node.which]
     if node.path == "straight":
@@ -65,7 +65,7 @@ def move(
     if node.which != "both":
         place.findings.report("width-of-one-edge", (node.span, "one-edge"), helps=("write-place", "write-by"), side=node.which)
         return None
-    return _to_width(node, node.width, now, place, what)
+    return _to_width(node, node.width, now, place, what, NOT_NEGATIVE if gap else POSITIVE)
 
 
 def _to_place(
@@ -108,9 +108,14 @@ def position(side: EdgeSide, beside: CentreSide | PlaceOf, distance: PerSize, ce
 
 
 def _to_width(
-    node: syntax.EdgeLine, wanted: syntax.Expr, now: Mapping[EdgeSide, OutlineSide], place: AmountPlace, what: Said
+    node: syntax.EdgeLine,
+    wanted: syntax.Expr,
+    now: Mapping[EdgeSide, OutlineSide],
+    place: AmountPlace,
+    what: Said,
+    narrowest: float,
 ) -> EdgeMove | None:
-    widths = width_range(wanted, node.width_most, said("width-at", of=what, level=node.to_level), place)
+    widths = width_range(wanted, node.width_most, said("width-at", of=what, level=node.to_level), place, narrowest)
     if widths is None:
         return None
     width, most = widths

@@ -32,7 +32,7 @@ def piece_rules(draft: Draft, design: Design, piece: Piece, terms: Sequence[Piec
     _left_over(draft, piece, terms)
     for number, opening in enumerate(piece.openings):
         which = said("edge-of-opening", opening=opening.name, piece=piece.name)
-        for side in SIDES[:1] if alike(opening) else SIDES:
+        for side in SIDES[:1] if alike(piece, opening) else SIDES:
             edges = tuple(t.openings[number].edge(side) for t in terms)
             _edge_rules(
                 draft,

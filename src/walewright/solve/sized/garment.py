@@ -104,7 +104,7 @@ def _opening(piece: Piece, opening: Opening, terms: Sequence[OpeningTerms], valu
     none: list[tuple[tuple[int, int], ...]] = [() for _ in terms]
     right = _edge(gap_runs(opening, "right"), [t.right for t in terms], values, GAP, none)
     left = right
-    if not alike(opening):
+    if not alike(piece, opening):
         left = _edge(gap_runs(opening, "left"), [t.left for t in terms], values, GAP, none)
     made: list[SizedOpening] = []
     for size, own in enumerate(terms):
