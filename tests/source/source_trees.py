@@ -37,7 +37,7 @@ def _operations(inner: st.SearchStrategy[s.Expr]) -> st.SearchStrategy[s.Expr]:
         st.builds(s.Binary, st.sampled_from("+-*/"), inner, inner),
         st.builds(s.Negative, inner),
         st.builds(s.Call, functions, several),
-        st.builds(s.Call, st.just("round"), st.tuples(inner, inner)),
+        st.builds(s.Call, st.sampled_from(("round", "round_up", "round_down")), st.tuples(inner, inner)),
         st.builds(s.Regauged, amount_names, inner, names, names),
     )
 

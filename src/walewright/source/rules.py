@@ -277,4 +277,6 @@ TUPLES = (
 )
 WORDS = {"unit": "", "stitch_unit": "", "side": "", "face": "", "count_system": "", "relation": "", "fact_key": " "}
 """Rules that make a word, and what stands between the tokens it is made of."""
+ROUNDINGS = ("round", "round_up", "round_down")
+"""Functions that are written `round(a to b)`."""
 OPERATIONS = {"add": "+", "subtract": "-", "multiply": "*", "divide": "/"}
