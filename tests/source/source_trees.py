@@ -27,6 +27,7 @@ values = st.one_of(
     st.decimals(0, 9999, places=4, allow_nan=False, allow_infinity=False).map(float),
 )
 counts = st.integers(0, 999)
+counted = st.one_of(counts, st.builds(s.Name, names))
 numbers = st.builds(s.Number, values, st.one_of(st.none(), st.sampled_from(UNITS)))
 
 
@@ -155,9 +156,9 @@ def edges(draw: st.DrawFn) -> s.EdgeLine:
     fields: dict[str, object] = dict(draw(ways))
     path = draw(st.sampled_from(("straight", "slope", "curve", "arch", "steps", "rate")))
     if path == "steps":
-        fields |= {"by": draw(expressions), "times": draw(counts)}
+        fields |= {"by": draw(expressions), "times": draw(counted)}
     elif path == "rate":
-        fields |= {"by": draw(st.one_of(stitch_counts, stitch_counts.map(s.Negative))), "every": draw(counts)}
+        fields |= {"by": draw(st.one_of(stitch_counts, stitch_counts.map(s.Negative))), "every": draw(counted)}
     elif path != "straight" and draw(st.booleans()):
         fields["by"] = draw(expressions)
     elif path != "straight":
@@ -209,7 +210,7 @@ piece_lines = (
     ),
     st.builds(s.Shoulders, names, st.sampled_from(["both", "left", "right"])),
     st.builds(s.ZoneLine, names, names, names, _maybe(expressions), offsets),
-    st.builds(s.ZoneLine, names, names, names, st.none(), offsets, counts),
+    st.builds(s.ZoneLine, names, names, names, st.none(), offsets, counted),
     st.builds(s.MotifLine, names, names, offsets),
     st.builds(s.RepeatLine, counts, names, names),
     st.builds(s.Without, names),
