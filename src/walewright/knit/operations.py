@@ -276,7 +276,10 @@ class PickUpEdge:
     """Pick up along `part` of `edge` of `piece` on the empty needles in work `first..last`, evenly over what is there.
 
     The piece's `facing` side is to the knitter, and the edge's `left_end` hangs at the left. `copy` is which of the piece's
-    copies, 0 where there is one, or where each copy of this block takes its own; `NEXT_COPY`."""
+    copies, 0 where there is one, or where each copy of this block takes its own; `NEXT_COPY`.
+
+    `low` < `high`: only a stretch of the edge, of rows those after the counter's `low` up to `high`, of stitches those after the
+    `low`th from the left up to the `high`th."""
 
     piece: str
     edge: str
@@ -288,6 +291,8 @@ class PickUpEdge:
     facing: HungFace = "purl"
     left_end: SeamEnd = ""
     copy: int = 0
+    low: int = 0
+    high: int = 0
 
 
 @dataclass(frozen=True, slots=True)
