@@ -182,7 +182,7 @@ SAMPLES: tuple[Step, ...] = (
     st.PickUpAlong("front", "neck", "right", 30, -40, -11, "purl", "bottom"),
     st.PickUpAlong("front", "armhole", "left", 30, -40, -11, "knit", "top", Copy(2)),
     st.PickUpAlong("front", "edge", "whole", 30, -40, -11, "purl", "bottom", stretch="rows", low=0, high=112),
-    st.PickUpAlong("back", "neck", "centre", 11, -40, -30, "purl", "left", Copy(1), "open", "stitches", 11, 22),
+    st.PickUpAlong("back", "neck", "centre", 11, -40, -30, "purl", "left", Copy(1), "", "stitches", 11, 22),
     st.PicotRow(),
     st.FoldUp(54, "the same needles", 54),
     st.FoldUp(54, "all needles", 80),

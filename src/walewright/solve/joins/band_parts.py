@@ -14,12 +14,12 @@ from walewright.report.model import Diagnostic, Severity, diagnosed
 from walewright.report.said import Said, by_size, only, said
 from walewright.solve.edges.bed_width import bed
 from walewright.solve.joins.band_places import (
-    BandLine,
     Garments,
+    LongBand,
     Way,
     alongs_of,
-    band_line,
     cuts_of,
+    long_band,
     ways_to_part,
     whole,
     with_bands,
@@ -48,7 +48,7 @@ def parted(design: Design, glued: Glued, garments: Garments, glue: Glue) -> tupl
         widest = max(sized.stitches for sized in own)
         if widest <= design.machine.needles or band.part_of or named_elsewhere(design, band) or not all(map(apart, own)):
             continue
-        line = band_line(design, band, glued.lines_of(band.name), garments)
+        line = long_band(design, band, glued.lines_of(band.name), garments)
         for way in islice(ways_to_part(line), _MOST_TRIED):
             parts = _parts(line, way, own)
             other = with_bands(design, band, parts, cuts_of(line, way)) if parts is not None else None
@@ -73,7 +73,7 @@ def named_elsewhere(design: Design, band: Band) -> bool:
     return band.name in owners
 
 
-def _parts(line: BandLine, way: Way, sized: Sequence[SizedBand]) -> tuple[Band, ...] | None:
+def _parts(line: LongBand, way: Way, sized: Sequence[SizedBand]) -> tuple[Band, ...] | None:
     """The parts as bands of their own; None where a buttonhole would lie across two of them."""
     design, band = line.design, line.band
     each = alongs_of(line, way)
@@ -128,7 +128,7 @@ def _fits(design: Design, glued: Glued, garments: Garments, parts: Sequence[Band
     return all(band.stitches <= design.machine.needles and apart(band) for band in made)
 
 
-def _told(line: BandLine, way: Way, widest: int, parts: Sequence[Band]) -> Diagnostic:
+def _told(line: LongBand, way: Way, widest: int, parts: Sequence[Band]) -> Diagnostic:
     design, band = line.design, line.band
     return diagnosed(
         "band-parted",
@@ -148,7 +148,7 @@ def _told(line: BandLine, way: Way, widest: int, parts: Sequence[Band]) -> Diagn
     )
 
 
-def _cuts_told(line: BandLine, way: Way) -> Iterator[Said]:
+def _cuts_told(line: LongBand, way: Way) -> Iterator[Said]:
     """How far up or along an edge the band is parted within it."""
     ends = {(place.owner, place.edge): end for place, end in zip(line.along, line.lines[0].left_ends, strict=True)}
     for cut in cuts_of(line, way):
@@ -188,7 +188,7 @@ def bands_too_wide(design: Design, glued: Glued, garments: Garments, bands: Sequ
 
 
 def _ways_out(design: Design, band: Band, lines: Sequence[HangingLine], garments: Garments, most: int) -> Iterator[Said]:
-    line = band_line(design, band, lines, garments)
+    line = long_band(design, band, lines, garments)
     way = next((way for way in islice(ways_to_part(line), _MOST_TRIED) if whole(line, way)), None)
     if way is not None:
         along = tuple(dict.fromkeys(alongs_of(line, way)))

@@ -40,7 +40,7 @@ _MOST_WAYS = 5_000
 
 
 @dataclass(frozen=True, slots=True)
-class BandLine:
+class LongBand:
     """A band with the lines that it is hung on, its edges by the author's names, and the stitches of each place in each size."""
 
     design: Design
@@ -74,13 +74,13 @@ class BandLine:
         return max(max(self.widths(way, size)) for size in range(len(self.counts)))
 
 
-def band_line(design: Design, band: Band, lines: Sequence[HangingLine], garments: Garments) -> BandLine:
+def long_band(design: Design, band: Band, lines: Sequence[HangingLine], garments: Garments) -> LongBand:
     """A band that lies on its lines, which are alike."""
     counts = tuple(stitches_along(design, band, lines[0], pieces, i) for i, pieces in enumerate(garments))
-    return BandLine(design, band, tuple(lines), garments, counts)
+    return LongBand(design, band, tuple(lines), garments, counts)
 
 
-def ways_to_part(line: BandLine) -> Iterator[Way]:
+def ways_to_part(line: LongBand) -> Iterator[Way]:
     """Where the band can be parted so that each part has room on the bed in every size: at the best places that will do, in as few
     parts as can be, at the centre back if that is one of them, and the most even first; then in more parts, and at other places."""
     needles = line.design.machine.needles
@@ -107,14 +107,14 @@ def _at_seam(along: Chain, number: int) -> bool:
     return (one.owner, one.copy) != (other.owner, other.copy)
 
 
-def _once(line: BandLine) -> bool:
+def _once(line: LongBand) -> bool:
     """Whether each edge lies in the line once, and all copies of the band along the same ones: then a stretch of it is told by its
     name."""
     edges = [[(place.owner, place.edge) for place in own.along] for own in line.lines]
     return len(set(line.band.along)) == len(line.band.along) and all(own == edges[0] for own in edges)
 
 
-def _centres(line: BandLine) -> list[PartingPlace]:
+def _centres(line: LongBand) -> list[PartingPlace]:
     """The middle of an opening that the line passes on its way from one piece to another: the centre back."""
     found: list[PartingPlace] = []
     for own in line.named[1:-1] if _once(line) else ():
@@ -133,7 +133,7 @@ def _centres(line: BandLine) -> list[PartingPlace]:
 # ----------------------------------------------------------------- within an edge
 
 
-def _insides(line: BandLine, corners: Sequence[PartingPlace]) -> Iterator[list[PartingPlace]]:
+def _insides(line: LongBand, corners: Sequence[PartingPlace]) -> Iterator[list[PartingPlace]]:
     """Places within what is too wide by itself, evenly; moved to either side where buttonholes may lie there."""
     if not _once(line):
         return
@@ -146,7 +146,7 @@ def _insides(line: BandLine, corners: Sequence[PartingPlace]) -> Iterator[list[P
             yield found
 
 
-def _within(line: BandLine, stretch: tuple[PartingPlace, PartingPlace], moved: int) -> Iterator[PartingPlace]:
+def _within(line: LongBand, stretch: tuple[PartingPlace, PartingPlace], moved: int) -> Iterator[PartingPlace]:
     """Where a stretch of the line is parted so that its parts are even and have room; `moved` so many stitches to the right."""
     needles = line.design.machine.needles - _SPARE
     ends = [(_left(line, stretch[0], i), _left(line, stretch[1], i)) for i in range(len(line.counts))]
@@ -167,15 +167,15 @@ _SPARE = 4
 """Needles that are left free at the least where a part is as wide as the bed: whole ribs may take some more."""
 
 
-def _left(line: BandLine, at: PartingPlace, size: int) -> int:
+def _left(line: LongBand, at: PartingPlace, size: int) -> int:
     return sum(line.counts[size]) if at.place >= len(line.along) else line.left_of(at, size)
 
 
-def _can_be_cut(line: BandLine, at: PartingPlace) -> bool:
+def _can_be_cut(line: LongBand, at: PartingPlace) -> bool:
     return not at.share or all(_cut(line, at, size) is not None for size in range(len(line.counts)))
 
 
-def _cut(line: BandLine, at: PartingPlace, size: int) -> int | None:
+def _cut(line: LongBand, at: PartingPlace, size: int) -> int | None:
     """Where an edge is cut in one size: rows above its bottom, or stitches from its left end; None where it cannot be."""
     place = line.along[at.place]
     sized = next(p for p in line.garments[size] if p.name == place.owner)
@@ -211,7 +211,7 @@ _ABOUT = 12
 # ----------------------------------------------------------------- the edges of each part
 
 
-def cuts_of(line: BandLine, way: Way) -> tuple[EdgeCut, ...]:
+def cuts_of(line: LongBand, way: Way) -> tuple[EdgeCut, ...]:
     """Where edges are cut for the parts."""
     found: list[EdgeCut] = []
     for number in dict.fromkeys(at.place for at in way if at.share):
@@ -226,14 +226,14 @@ def _sure(at: int | None) -> int:
     return at
 
 
-def alongs_of(line: BandLine, way: Way) -> tuple[tuple[EdgeName, ...], ...]:
+def alongs_of(line: LongBand, way: Way) -> tuple[tuple[EdgeName, ...], ...]:
     """The edges of each part, from the left needle on: by the author's names where they are whole."""
     begins = (PartingPlace(0), *way)
     ends = (*way, PartingPlace(len(line.along)))
     return tuple(tuple(_names(line, way, begin, end)) for begin, end in zip(begins, ends, strict=True))
 
 
-def _names(line: BandLine, way: Way, begin: PartingPlace, end: PartingPlace) -> Iterator[EdgeName]:
+def _names(line: LongBand, way: Way, begin: PartingPlace, end: PartingPlace) -> Iterator[EdgeName]:
     for name, own in zip(line.band.along, line.named, strict=True):
         if begin <= PartingPlace(own[0]) and PartingPlace(own[-1] + 1) <= end:
             yield name
@@ -251,13 +251,13 @@ def _stretch(place: Place, left_end: str, number: int, way: Way, begin: PartingP
     return EdgeName(place.owner, place.edge, cut)
 
 
-def _distinct(line: BandLine, way: Way) -> bool:
+def _distinct(line: LongBand, way: Way) -> bool:
     """Whether each edge is in one part, or whole parts are alike: those are copies of one band."""
     seen = [edge for part in dict.fromkeys(alongs_of(line, way)) for edge in set(part)]
     return len(seen) == len(set(seen))
 
 
-def whole(line: BandLine, way: Way) -> bool:
+def whole(line: LongBand, way: Way) -> bool:
     """Whether the parts lie along edges that an author can name."""
     return all(edge in line.band.along for part in alongs_of(line, way) for edge in part)
 
