@@ -335,6 +335,8 @@ def _others(text: syntax.TextLine | syntax.PatternBlock) -> list[str]:
 
 _LINES: dict[type, Callable[[Any], str]] = {
     syntax.Broken: lambda s: s.text,
+    syntax.ChoiceLine: lambda s: f"choice {s.name} {', '.join(s.alternatives)}",
+    syntax.ForBlock: lambda s: f"for {s.choice} {s.alternative}",
     syntax.TextLine: lambda s: _options(f"{s.key} {escaped(s.text)}", _others(s)),
     syntax.PatternBlock: lambda s: _options(f"pattern {escaped(s.title)}", _others(s)),
     syntax.Sizes: lambda s: " ".join(("sizes", *s.names)),

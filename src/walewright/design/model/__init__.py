@@ -23,7 +23,7 @@ from walewright.design.model.design import (
 from walewright.design.model.fabrics import Fabric, Yarn
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
 from walewright.design.model.rate import Rate
-from walewright.design.model.regrading import Edition, Given
+from walewright.design.model.regrading import Choice, Edition, Given
 from walewright.design.model.wearing import Finished, Lap, Measured, Passage
 from walewright.design.model.within import Motif, RepeatStretch, Zone
 
@@ -33,6 +33,7 @@ __all__ = [
     "Cell",
     "CellKey",
     "Chart",
+    "Choice",
     "Cord",
     "CountPerSize",
     "Design",

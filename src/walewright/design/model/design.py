@@ -13,7 +13,7 @@ from walewright.design.model.charts import Chart
 from walewright.design.model.fabrics import Fabric, Yarn
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
 from walewright.design.model.rate import Rate as Rate
-from walewright.design.model.regrading import Edition, Given
+from walewright.design.model.regrading import Choice, Edition, Given
 from walewright.design.model.wearing import Finished, Lap, Measured, Passage
 from walewright.design.model.within import Motif, RepeatStretch, Zone
 from walewright.trade.edgings import EdgingCastOff, EdgingKind, EdgingWhen
@@ -369,6 +369,8 @@ class Design:
     """The source's own figures; None where a design comes of no source."""
     given: tuple[Given, ...] = ()
     """What the knitter gave in their place."""
+    choices: tuple[Choice, ...] = ()
+    """What the source leaves to the knitter, and what is taken here."""
 
     def chart(self, name: str) -> Chart:
         return next(c for c in self.charts if c.name == name)
