@@ -88,6 +88,8 @@ def understand(
     lost = tuple(broken(tree.statements))
     findings = Findings(lost)
     offered = choices(tree, changes, findings)
+    if offered is None:
+        return None, findings.all()
 
     def meant(chosen: Chosen, changes: Changes) -> tuple[Design | None, Way]:
         design, told = _understood(selected(tree, chosen), shipped, changes, shapes, lost)
@@ -126,7 +128,10 @@ def understand_all(
     """As `understand` of the alternatives taken alone, with all that is defined in the design, used or not, and no report of what
     is unused."""
     lost = tuple(broken(tree.statements))
-    offered = choices(tree, changes, Findings(lost))
+    told = Findings(lost)
+    offered = choices(tree, changes, told)
+    if offered is None:
+        return None, told.all()
     whole = selected(tree, {choice.name: choice.alternative for choice in offered})
     _, _, findings, design = _meant(whole, shipped, changes, shapes, lost)
     return design, findings.all()

@@ -28,19 +28,21 @@ Chosen = Mapping[str, str]
 """Choice to the alternative of it that is taken."""
 
 
-def choices(tree: syntax.Tree, changes: Changes, findings: Findings) -> tuple[Choice, ...]:
+def choices(tree: syntax.Tree, changes: Changes, findings: Findings) -> tuple[Choice, ...] | None:
     """What the source offers, each with the alternative taken: the knitter's, else the first. Tells what is wrong with choices
-    and with the blocks that belong to them."""
+    and with the blocks that belong to them; None where it cannot be known what belongs to what."""
     lines = [s for s in tree.statements if isinstance(s, syntax.ChoiceLine)]
     findings.once("choice", ((line.name, line.span) for line in lines))
     offered = {line.name: line for line in reversed(lines)}
     for line in lines:
         _sound(line, findings)
     _blocks(tree.statements, offered, {}, findings)
+    if not findings.failed:
+        _few(lines, findings)
+    if not findings.failed:
+        _told_apart(tree, lines, findings)
     if findings.failed:
-        return ()
-    _few(lines, findings)
-    _told_apart(tree, lines, findings)
+        return None
     taken = _given(lines, changes, findings)
     return tuple(Choice(line.name, line.alternatives, taken[line.name]) for line in lines)
 
@@ -158,7 +160,7 @@ def _few(lines: Sequence[syntax.ChoiceLine], findings: Findings) -> None:
             )
     counts = [len(line.alternatives) for line in lines]
     at = next((n for n in range(len(lines)) if prod(counts[: n + 1]) > MOST_COMBINATIONS), None)
-    if at is not None and not findings.failed:
+    if at is not None:
         findings.report(
             "too-many",
             (lines[at].span, "from-here"),
