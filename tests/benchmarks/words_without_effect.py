@@ -7,10 +7,11 @@ to 1), for that share of the changes, drawn at random. A source is named by what
 stopped (`timeout -s INT 600 python ...`) is taken up where it was, and runs with other seeds add up. At the end the sum of the
 whole file is printed, and what is not explained.
 
-A change in an alternative of a choice is tried where it is taken. A change shows if what is told, what is knitted, the plain text, the plan document or the page is another (`stage_by_stage`). It is
-tried in the first size (for a figure in the sizes: in the size it is of), and if nothing shows there, in each of the others whose
-design is another, and in all of them at once. What changes nothing is listed; what is listed and does not stand in `EXPLAINED` is a
-word that is ignored. One that is explained is tried in one size only.
+A change in an alternative of a choice is tried where it is taken. A change shows if what is told, what is knitted, the plain
+text, the plan document or the page is another (`stage_by_stage`). It is tried in the first size (for a figure in the sizes: in
+the size it is of), and if nothing shows there, in each of the others whose design is another, and in all of them at once. What
+changes nothing is listed; what is listed and does not stand in `EXPLAINED` is a word that is ignored. One that is explained is
+tried in one size only.
 """
 
 from __future__ import annotations

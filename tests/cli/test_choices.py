@@ -12,12 +12,13 @@ from walewright.cli import main
 
 Said = pytest.CaptureFixture[str]
 NECK = "    neck 20 cm wide, 2.5 cm deep, round, 14 cm flat, cast off\n"
-OFFERED = SOUND.replace("sizes ", "choice neckline round, square\nchoice depth_of_welt deep, none\n\nsizes ", 1).replace(
-    NECK,
-    "    for neckline round\n    "
-    + NECK
-    + "    for neckline square\n        neck 20 cm wide, 2.5 cm deep, square, cast off\n",
-).replace("    start half wide on waste yarn, with welt\n", "    for depth_of_welt deep\n        start half wide on waste yarn, with welt\n    for depth_of_welt none\n        start half wide with e-wrap\n", 1)  # fmt: skip
+SQUARE = "        neck 20 cm wide, 2.5 cm deep, square, cast off\n"
+WELT = "    start half wide on waste yarn, with welt\n"
+OFFERED = (
+    SOUND.replace("sizes ", "choice neckline round, square\nchoice depth_of_welt deep, none\n\nsizes ", 1)
+    .replace(NECK, f"    for neckline round\n    {NECK}    for neckline square\n{SQUARE}")
+    .replace(WELT, f"    for depth_of_welt deep\n    {WELT}    for depth_of_welt none\n        start half wide with e-wrap\n", 1)
+)
 
 
 @pytest.fixture

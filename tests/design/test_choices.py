@@ -1,4 +1,4 @@
-"""Choices: the lines of the alternative that is taken mean what they mean without a choice, and each mistake is told at its line."""
+"""Choices: lines of the alternative taken mean what they mean without a choice, and each mistake is told at its line."""
 
 from __future__ import annotations
 
@@ -34,6 +34,7 @@ piece front in plain
 """
 OFFERED = "choice neckline round, square\n"
 PLAIN = PIECE.replace("    for neckline round\n", "").replace("    for neckline square\n", "").replace("        neck", "    neck")
+ROUND = PLAIN.replace("    neck 16 cm wide, 6 cm deep, square, cast off\n", "")
 
 
 def understood(text: str, **chosen: str) -> tuple[Design | None, tuple[Diagnostic, ...]]:
@@ -98,6 +99,12 @@ def test_what_is_chosen_has_to_be_there(chosen: dict[str, str], words: str) -> N
     assert found.given[0] == "choose"
 
 
+def within(alternative: str) -> str:
+    """The piece with an alternative within that of the square neck."""
+    line = f"        for neckline {alternative}\n            neck 16 cm wide, 6 cm deep, v"
+    return PIECE.replace("        neck 16 cm wide, 6 cm deep, square", line)
+
+
 @pytest.mark.parametrize(
     ("offered", "piece", "code", "line"),
     [
@@ -106,19 +113,19 @@ def test_what_is_chosen_has_to_be_there(chosen: dict[str, str], words: str) -> N
         (OFFERED + OFFERED, PIECE, "repeated-name", "choice neckline round, square"),
         (OFFERED, PIECE.replace("for neckline sq", "for neck sq"), "unknown-name", "for neck square"),
         (OFFERED, PIECE.replace("for neckline square", "for neckline sq"), "unknown-name", "for neckline sq"),
-        (OFFERED, PLAIN.replace("    neck 16 cm wide, 6 cm deep, square, cast off\n", ""), "choice-without-effect", OFFERED.strip()),
+        (OFFERED, ROUND, "choice-without-effect", OFFERED.strip()),
         (OFFERED, PIECE.replace("deep, square", "deep, round"), "choice-without-effect", OFFERED.strip()),
         ("choice neckline round, square, v, boat\n", PIECE, "choice-without-effect", "choice neckline round, square, v, boat"),
         (OFFERED, PIECE + "    for neckline square\n", "choice-without-effect", "for neckline square"),
         (
             OFFERED,
-            PIECE.replace("        neck 16 cm wide, 6 cm deep, square", "        for neckline square\n            neck 16 cm wide, 6 cm deep, v"),
+            within("square"),
             "choice-within-itself",
             "for neckline square",
         ),
         (
             OFFERED,
-            PIECE.replace("        neck 16 cm wide, 6 cm deep, square", "        for neckline round\n            neck 16 cm wide, 6 cm deep, v"),
+            within("round"),
             "choice-within-itself",
             "for neckline round",
         ),
@@ -131,11 +138,9 @@ def test_a_mistake_is_told_at_its_line(offered: str, piece: str, code: str, line
 
 @pytest.mark.parametrize("taken", ["round", "square"])
 def test_a_fault_in_one_alternative_is_told_whichever_is_made(taken: str) -> None:
-    for fault, code in (("deep, square", "neck-too-wide"), ("dip, square", "unknown-name")):
-        broken = PIECE.replace(
-            "16 cm wide, 6 cm deep, square", f"46 cm wide, 6 cm {fault}" if "deep" in fault else "16 cm wide, dip deep, square"
-        )
-        where = "neck 46 cm wide, 6 cm deep, square, cast off" if "deep" in fault else "neck 16 cm wide, dip deep, square, cast off"
+    for fault, code in (("46 cm wide, 6 cm deep, square", "neck-too-wide"), ("16 cm wide, dip deep, square", "unknown-name")):
+        broken = PIECE.replace("16 cm wide, 6 cm deep, square", fault)
+        where = f"neck {fault}, cast off"
         assert told(OFFERED, broken, neckline=taken) == [(code, where)]
         (found,) = (d for d in understood(HEAD + OFFERED + broken, neckline=taken)[1] if d.code == code)
         assert any(n.key == "in-alternative" for n in found.notes) == (taken == "round")
@@ -189,16 +194,14 @@ def test_an_alternative_within_another_choice_belongs_to_both() -> None:
     text = HEAD + OFFERED + "choice depth low, high\n" + both
     for shape, depth, line in (("round", "low", 0), ("round", "high", 0), ("square", "low", 9), ("square", "high", 4)):
         neck = f"16 cm wide, {line} cm deep, square" if line else "16 cm wide, 6 cm deep, round"
-        alone = HEAD + PLAIN.replace("    neck 16 cm wide, 6 cm deep, square, cast off\n", "").replace(
-            "16 cm wide, 6 cm deep, round", neck
-        )
+        alone = HEAD + ROUND.replace("16 cm wide, 6 cm deep, round", neck)
         assert meant(understood(text, neckline=shape, depth=depth)[0]) == meant(understood(alone)[0]), (shape, depth)
 
 
 def test_there_are_no_more_ways_than_can_be_checked() -> None:
     names = "abcdefgh"
     offered = "".join(f'choice {n} one, two\nfor {n} two\n    note "{n}"\n' for n in names[:6])
-    found = told(offered, PLAIN.replace("    neck 16 cm wide, 6 cm deep, square, cast off\n", ""))
+    found = told(offered, ROUND)
     assert found == [("too-many", "choice f one, two")]
 
 

@@ -23,8 +23,8 @@ from walewright.source import syntax
 @dataclass(frozen=True, slots=True)
 class Changes:
     """`sizes`: names to keep, or None for all. `chosen`: name of a choice to the alternative taken. By name of the fabric:
-    `tensions` ("17 st 24 rows", to 10 cm), `swatches` ("40 st 60 rows 23.5 cm 21 cm 28 g"), `dials` ("6"). `measures`: name of a row
-    to "104 cm", for all sizes kept. `yarns`: name to "my wool, 50 g = 120 m". `bed`: "standard", or facts of the source's
+    `tensions` ("17 st 24 rows", to 10 cm), `swatches` ("40 st 60 rows 23.5 cm 21 cm 28 g"), `dials` ("6"). `measures`: name of a
+    row to "104 cm", for all sizes kept. `yarns`: name to "my wool, 50 g = 120 m". `bed`: "standard", or facts of the source's
     ("needles=180"); `own_bed` one that the knitter has described in a file of its own, read."""
 
     sizes: tuple[str, ...] | None = None
