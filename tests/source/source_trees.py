@@ -55,6 +55,11 @@ def _text(*keys: str) -> st.SearchStrategy[s.TextLine]:
     return st.builds(s.TextLine, st.sampled_from(keys), texts, _others)
 
 
+FRONT = ("designer", "copyright", "edition", "date")
+notes = st.builds(s.TextLine, st.just("note"), texts, _others, st.lists(size_names, max_size=3).map(tuple))
+photographs = st.builds(s.PhotographLine, texts, texts, _others)
+
+
 def _maybe(strategy: st.SearchStrategy[object]) -> st.SearchStrategy[object]:
     return st.one_of(st.none(), strategy)
 
@@ -224,7 +229,7 @@ lines_of_pieces = (
         st.sampled_from(("both", "left", "right")),
     ),
     st.builds(s.End, st.sampled_from(("waste", "cast-off", "sewn-off", "gathered"))),
-    _text("note"),
+    notes,
 )
 piece_lines = (*lines_of_pieces, _for(*lines_of_pieces))
 pieces = st.one_of(
@@ -272,19 +277,21 @@ machines = st.builds(s.MachineBlock, names, _body(machine_facts))
 
 places = st.builds(s.PlaceRef, names, _maybe(edge_names))
 measured = st.one_of(st.builds(s.Round, names, names), st.builds(s.Along, places))
+for_holes = st.builds(s.ForEachButtonhole, st.lists(names, min_size=1, max_size=3).map(tuple))
+needed_amounts = _maybe(st.one_of(expressions, measured, for_holes))
 finished_measures = st.builds(s.FinishedLine, amount_names, st.one_of(expressions, measured), _maybe(expressions), st.booleans())
 
-_pattern_text = _text("summary", "difficulty", "story", "note")
+_pattern_texts = (_text("summary", "difficulty", "story", *FRONT), notes, photographs)
 plain_statements = st.one_of(
-    _text("note"),
+    notes,
     choices,
-    st.builds(s.PatternBlock, texts, _body(_pattern_text, _for(_pattern_text)), _others),
+    st.builds(s.PatternBlock, texts, _body(*_pattern_texts, _for(*_pattern_texts)), _others),
     st.builds(s.Sizes, st.lists(size_names, min_size=1, max_size=6).map(tuple), _body(size_rows)),
     lets,
     machines,
     st.builds(s.YarnLine, names, texts, numbers, numbers, colour=_maybe(texts)),
     st.builds(s.YarnLine, names, texts, numbers, count=yarn_counts, colour=_maybe(texts)),
-    st.builds(s.FabricBlock, names, _body(stitches, right_sides, swatches, _text("note"))),
+    st.builds(s.FabricBlock, names, _body(stitches, right_sides, swatches, notes)),
     st.builds(s.ChartBlock, names, _body(*chart_lines)),
     edgings(),
     pieces,
@@ -292,6 +299,8 @@ plain_statements = st.one_of(
     bands,
     joins,
     st.builds(s.CordLine, names, expressions),
+    st.builds(s.NeededLine, texts, needed_amounts, _others),
+    st.builds(s.YarnLine, names, texts, colour=_maybe(texts), strands=st.lists(names, min_size=2, max_size=3).map(tuple)),
     finished_measures,
     st.builds(s.Through, places, names, st.booleans(), _maybe(expressions), _maybe(expressions)),
     st.builds(s.LapLine, places, places, _maybe(expressions)),

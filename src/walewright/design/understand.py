@@ -22,6 +22,7 @@ from walewright.design.reading.changes import Changes, changed_rows, chosen_size
 from walewright.design.reading.children import CAUTIONS, look_after, table_of_children
 from walewright.design.reading.choices import Chosen, choices, selected, to_look_into
 from walewright.design.reading.companions import companions
+from walewright.design.reading.held_together import held_together
 from walewright.design.reading.likely import look_at_swatches
 from walewright.design.reading.machine import machine
 from walewright.design.reading.materials import fabric, yarn
@@ -38,6 +39,7 @@ from walewright.design.used.alternatives import Way, told_of_all
 from walewright.design.used.edition import edition, given
 from walewright.design.used.idle import look_into
 from walewright.design.used.idle_places import tell_idle_places
+from walewright.design.used.needed import needed, photograph
 from walewright.design.used.texts import texts
 from walewright.design.used.unmoved import tell_unmoved
 from walewright.design.used.uses import Uses, tell_unused, uses, with_what_is_used
@@ -67,6 +69,7 @@ TOP_LEVEL = (
     | syntax.JoinLine
     | syntax.Free
     | syntax.CordLine
+    | syntax.NeededLine
     | syntax.FinishedLine
     | syntax.Through
     | syntax.LapLine
@@ -185,12 +188,16 @@ class _Reading:
 
         own_machine = machine(bed, self.shipped.machines, findings) if bed else None
         knitted = changed_bed(bed, own_machine, self.shipped.machines, self.changes, findings) if bed else None
-        own_yarns = self._by_name(self.every(syntax.YarnLine), lambda n: yarn(n, findings))
-        yarns = changed_yarns(self.every(syntax.YarnLine), own_yarns, self.changes, findings)
+        yarn_lines = self.every(syntax.YarnLine)
+        single = self._by_name(tuple(n for n in yarn_lines if not n.strands), lambda n: yarn(n, findings))
+        own_yarns = held_together(yarn_lines, single, findings)
+        changed = changed_yarns(yarn_lines, single, self.changes, findings)
+        # What is wrong with the strands is told of the source's own.
+        yarns = held_together(yarn_lines, changed, Findings())
         uses = uses_of(self.tree.statements)
         charts = self._by_name(self.every(syntax.ChartBlock), lambda n: chart(n, yarns, uses, knitted, findings))
         own_fabrics = self._by_name(self.every(syntax.FabricBlock), lambda n: fabric(n, yarns, charts, findings))
-        look_at_swatches(self.every(syntax.FabricBlock), own_fabrics, own_yarns, self.every(syntax.YarnLine), findings)
+        look_at_swatches(self.every(syntax.FabricBlock), own_fabrics, own_yarns, yarn_lines, findings)
         in_yarns = {name: (y, yarns[name]) for name, y in own_yarns.items()}
         used = tuple(n for n in own_fabrics if self.found.has("fabric", n))
         fabrics = changed_fabrics(own_fabrics, in_yarns, self.changes, used, findings)
@@ -221,13 +228,14 @@ class _Reading:
         finished = [worn.finished(n) for n in self.every(syntax.FinishedLine)]
         told = {f.name: f.measured for f in finished if f is not None and f.measured is not None}
         required = [requirement(n, worn.measured(n.left), told, scope, findings) for n in self.every(syntax.Require)]
+        needs = [needed(n, worn, bands, findings) for n in self.every(syntax.NeededLine)]
         if title is None or knitted is None or own_machine is None:
             return None
         source = edition(table.names, written.rows.values(), own_fabrics.values(), own_yarns.values(), own_machine, self.found)
         return Design(
             file=self.tree.file,
             title=title.title,
-            texts=texts(title, self.tree, self.found, findings),
+            texts=texts(title, self.tree, self.found, (table.names, graded.sizes), findings),
             sizes=graded.sizes,
             measurements=_there(graded.rows.values()),
             machine=knitted,
@@ -255,6 +263,8 @@ class _Reading:
             cautions=CAUTIONS if child is not None and any(p.purpose == "hood" for p in worked) else (),
             edition=source,
             given=given(source, graded.rows, fabrics, yarns, knitted, self.changes),
+            needed=_there(needs),
+            photograph=photograph(title, findings),
         )
 
     def _sizes(self, table: syntax.Sizes, fabrics: Mapping[str, Fabric | None]) -> tuple[GradedRows, GradedRows, Scope]:

@@ -15,16 +15,16 @@ from walewright.design.model.design import (
     Measurement,
     Opening,
     Piece,
-    Requirement,
     ShapingWay,
     Slot,
     Wedge,
 )
 from walewright.design.model.fabrics import Fabric, Yarn
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
+from walewright.design.model.page import Needed, Photograph
 from walewright.design.model.rate import Rate
 from walewright.design.model.regrading import Choice, Edition, Given
-from walewright.design.model.wearing import Finished, Lap, Measured, Passage
+from walewright.design.model.wearing import Finished, Lap, Measured, Passage, Requirement
 from walewright.design.model.within import Motif, RepeatStretch, Zone
 
 __all__ = [
@@ -51,10 +51,12 @@ __all__ = [
     "Measured",
     "Measurement",
     "Motif",
+    "Needed",
     "Opening",
     "Origin",
     "Passage",
     "PerSize",
+    "Photograph",
     "Piece",
     "Rate",
     "RepeatStretch",

@@ -12,14 +12,14 @@ from dataclasses import dataclass
 from walewright.design.model.charts import Chart
 from walewright.design.model.fabrics import Fabric, Yarn
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
+from walewright.design.model.page import Needed, Photograph
 from walewright.design.model.rate import Rate as Rate
 from walewright.design.model.regrading import Choice, Edition, Given
-from walewright.design.model.wearing import Finished, Lap, Measured, Passage
+from walewright.design.model.wearing import Finished, Lap, Passage, Requirement
 from walewright.design.model.within import Motif, RepeatStretch, Zone
 from walewright.trade.edgings import EdgingCastOff, EdgingKind, EdgingWhen
 from walewright.trade.ends import EndWay, StartWay, Taken
 from walewright.trade.joins import JoinWay, NextCopy, WornFacing
-from walewright.trade.relations import Relation
 from walewright.trade.shaping import OpeningShape, RunPath, WayKind, WedgeKind
 from walewright.trade.sides import EdgeSide, WhichEdges
 
@@ -319,20 +319,6 @@ class Cord:
 
 
 @dataclass(frozen=True, slots=True)
-class Requirement:
-    """left relation right, in cm per size; already evaluated. Checked by `design`, or, where the left side is `measured` on the
-    knitted garment, by `fit` (`left` is then empty)."""
-
-    left: PerSize
-    relation: Relation
-    right: PerSize
-    text: str
-    because: str
-    origin: Origin
-    measured: Measured | None = None
-
-
-@dataclass(frozen=True, slots=True)
 class Design:
     file: str
     title: str
@@ -371,12 +357,18 @@ class Design:
     """What the knitter gave in their place."""
     choices: tuple[Choice, ...] = ()
     """What the source leaves to the knitter, and what is taken here."""
+    needed: tuple[Needed, ...] = ()
+    photograph: Photograph | None = None
 
     def chart(self, name: str) -> Chart:
         return next(c for c in self.charts if c.name == name)
 
     def fabric(self, name: str) -> Fabric:
         return next(f for f in self.fabrics if f.name == name)
+
+    def bought(self) -> tuple[Yarn, ...]:
+        """The yarns that are had by themselves: those that are others held together are not."""
+        return tuple(y for y in self.yarns if not y.strands)
 
     def whole_fabrics(self) -> tuple[Fabric, ...]:
         """Those that something is knitted in over its whole width; of panels alone, nothing is measured by its rows."""

@@ -40,5 +40,7 @@ PAGE = {
     "cover/sizes": "Sizes",
     "cover/yarn": "Yarn",
     "cover/machine": "{machine}, {needles} needles",
+    "cover/designer": "Design: {designer}",
+    "cover/copyright": "\N{COPYRIGHT SIGN} {copyright}",
     "cover/difficulty": "Difficulty",
 }
