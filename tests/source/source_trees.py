@@ -190,7 +190,16 @@ def edgings(draw: st.DrawFn) -> s.EdgingLine:
     return s.EdgingLine(draw(edging_names), draw(names), depth, when, cast_off, **kind, **tensions_of)
 
 
-piece_lines = (
+choices = st.builds(s.ChoiceLine, names, st.lists(names, min_size=1, max_size=4).map(tuple))
+
+
+def _for(*kinds: st.SearchStrategy[s.Statement]) -> st.SearchStrategy[s.ForBlock]:
+    """The lines of an alternative, and of one within it."""
+    inner = st.builds(s.ForBlock, names, names, _body(*kinds))
+    return st.builds(s.ForBlock, names, names, _body(*kinds, inner))
+
+
+lines_of_pieces = (
     levels,
     starts,
     edges(),
@@ -223,6 +232,7 @@ piece_lines = (
     st.builds(s.End, st.sampled_from(("waste", "cast-off", "sewn-off", "gathered"))),
     notes,
 )
+piece_lines = (*lines_of_pieces, _for(*lines_of_pieces))
 pieces = st.one_of(
     st.builds(
         s.PieceBlock,
@@ -247,7 +257,9 @@ pieces = st.one_of(
     ),
 )
 lets = st.builds(s.Let, amount_names, expressions)
-shapes = st.builds(s.ShapeBlock, names, st.lists(amount_names, max_size=4).map(tuple), _body(*piece_lines, lets))
+shapes = st.builds(
+    s.ShapeBlock, names, st.lists(amount_names, max_size=4).map(tuple), _body(*piece_lines, lets, _for(*lines_of_pieces, lets))
+)
 bands = st.one_of(
     st.builds(s.BandLine, names, edging_names, refs),
     st.builds(s.BandLine, names, edging_names, refs, counts, counts, expressions, expressions),
@@ -270,9 +282,11 @@ for_holes = st.builds(s.ForEachButtonhole, st.lists(names, min_size=1, max_size=
 needed_amounts = _maybe(st.one_of(expressions, measured, for_holes))
 finished_measures = st.builds(s.FinishedLine, amount_names, st.one_of(expressions, measured), _maybe(expressions), st.booleans())
 
-statements = st.one_of(
+_pattern_texts = (_text("summary", "difficulty", "story", *FRONT), notes, photographs)
+plain_statements = st.one_of(
     notes,
-    st.builds(s.PatternBlock, texts, _body(_text("summary", "difficulty", "story", *FRONT), notes, photographs), _others),
+    choices,
+    st.builds(s.PatternBlock, texts, _body(*_pattern_texts, _for(*_pattern_texts)), _others),
     st.builds(s.Sizes, st.lists(size_names, min_size=1, max_size=6).map(tuple), _body(size_rows)),
     lets,
     machines,
@@ -294,8 +308,9 @@ statements = st.one_of(
     st.builds(
         s.Require, st.one_of(expressions, measured), st.sampled_from(("<=", ">=", "=", "<", ">")), expressions, _maybe(texts)
     ),
-    st.builds(s.MakingUp, _body(_text("step"), joins)),
+    st.builds(s.MakingUp, _body(_text("step"), joins, _for(_text("step"), joins))),
 )
+statements = st.one_of(plain_statements, _for(plain_statements))
 
 
 def _depths(statements: tuple[s.Statement, ...], depth: int = 0) -> list[tuple[int, bool]]:

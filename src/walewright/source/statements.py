@@ -337,6 +337,8 @@ def _require(require: syntax.Require) -> str:
 
 _LINES: dict[type, Callable[[Any], str]] = {
     syntax.Broken: lambda s: s.text,
+    syntax.ChoiceLine: lambda s: f"choice {s.name} {', '.join(s.alternatives)}",
+    syntax.ForBlock: lambda s: f"for {s.choice} {s.alternative}",
     syntax.TextLine: text_line,
     syntax.PhotographLine: photograph,
     syntax.PatternBlock: lambda s: _options(f"pattern {escaped(s.title)}", in_languages(s.others)),

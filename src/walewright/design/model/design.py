@@ -15,13 +15,12 @@ from walewright.design.model.joined import Band, EdgeCut, EdgeJoin, EdgeName
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
 from walewright.design.model.page import Needed, Photograph
 from walewright.design.model.rate import Rate as Rate
-from walewright.design.model.regrading import Edition, Given
-from walewright.design.model.wearing import Finished, Lap, Measured, Passage
+from walewright.design.model.regrading import Choice, Edition, Given
+from walewright.design.model.wearing import Finished, Lap, Passage, Requirement
 from walewright.design.model.within import Motif, RepeatStretch, Zone
 from walewright.trade.edgings import EdgingCastOff, EdgingKind, EdgingWhen
 from walewright.trade.ends import EndWay, StartWay, Taken
 from walewright.trade.joins import WornFacing
-from walewright.trade.relations import Relation
 from walewright.trade.shaping import OpeningShape, RunPath, WayKind, WedgeKind
 from walewright.trade.sides import EdgeSide, WhichEdges
 
@@ -271,20 +270,6 @@ class Cord:
 
 
 @dataclass(frozen=True, slots=True)
-class Requirement:
-    """left relation right, in cm per size; already evaluated. Checked by `design`, or, where the left side is `measured` on the
-    knitted garment, by `fit` (`left` is then empty)."""
-
-    left: PerSize
-    relation: Relation
-    right: PerSize
-    text: str
-    because: str
-    origin: Origin
-    measured: Measured | None = None
-
-
-@dataclass(frozen=True, slots=True)
 class Design:
     file: str
     title: str
@@ -321,6 +306,8 @@ class Design:
     """The source's own figures; None where a design comes of no source."""
     given: tuple[Given, ...] = ()
     """What the knitter gave in their place."""
+    choices: tuple[Choice, ...] = ()
+    """What the source leaves to the knitter, and what is taken here."""
     cuts: tuple[EdgeCut, ...] = ()
     """Edges within which a band wider than the bed is parted."""
     needed: tuple[Needed, ...] = ()
