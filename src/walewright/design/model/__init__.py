@@ -2,29 +2,26 @@
 
 from walewright.design.model.charts import Cell, CellKey, Chart
 from walewright.design.model.design import (
-    Band,
     Buttonholes,
     Cord,
     Design,
-    EdgeJoin,
-    EdgeName,
     Edging,
     Level,
     MachineProfile,
     Measurement,
     Opening,
     Piece,
-    Requirement,
     Slot,
     Wedge,
 )
 from walewright.design.model.fabrics import Fabric, Yarn
+from walewright.design.model.joined import Band, EdgeCut, EdgeJoin, EdgeName
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
 from walewright.design.model.page import Needed, Photograph
 from walewright.design.model.rate import Rate
-from walewright.design.model.regrading import Edition, Given
+from walewright.design.model.regrading import Choice, Edition, Given
 from walewright.design.model.runs import EdgeRun, InsideLine, ShapingWay
-from walewright.design.model.wearing import Finished, Lap, Measured, Passage
+from walewright.design.model.wearing import Finished, Lap, Measured, Passage, Requirement
 from walewright.design.model.within import Motif, RepeatStretch, Zone
 
 __all__ = [
@@ -33,9 +30,11 @@ __all__ = [
     "Cell",
     "CellKey",
     "Chart",
+    "Choice",
     "Cord",
     "CountPerSize",
     "Design",
+    "EdgeCut",
     "EdgeJoin",
     "EdgeName",
     "EdgeRun",

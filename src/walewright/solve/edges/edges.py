@@ -216,7 +216,7 @@ def _edge(
         after.append(walk.now)
         cast: EdgeClause = {"piece": piece.name, "opening": "", "level": run.to_level}
         casts.append(cast_off(draft, design, piece, run, cast) if any(run.cast_off) else nothing)
-        counted = moving and (run.path == "steps" or run.rate is not None)
+        counted = moving and (run.path == "steps" or bool(run.rates))
         steps.append(new(draft, design, piece, f"{run.path} to {run.to_level}") if counted else nothing)
         levels.append(run.to_level)
     return tuple(
@@ -255,7 +255,7 @@ def _move(
     by = _reckoned(design, piece, run.to_level, side, run.path == ACROSS_RUN)
     place: EdgeClause = {"piece": piece.name, "level": run.to_level, "side": "" if alike else side}
     found = walk.lead(run, _halved(by) if alike else by)
-    if run.rate is not None:
+    if run.rates:
         # Where it comes to follows from its rows, and is not wanted.
         return found
     which: EdgeSide = "right" if side == "right" else "left"
@@ -275,7 +275,8 @@ def _move(
     least, most = (tuple(factor * p for p in places) for places in (walk.least, walk.most))
     # Steps are equal, so each of them may be off by half a stitch.
     loose = slack(design, piece, which, number + 1)
-    off = max(factor + factor * run.steps / 2, loose)
+    steps = run.steps or (0,) * count
+    off = [max(factor + factor * n / 2, loose) for n in steps]
     quantity = Quantity(
         name=said("width-wanted" if alike else "edge-at", **place),
         pieces=(piece.name,),
@@ -285,7 +286,7 @@ def _move(
         wanted=tuple(b.stitches(c) + extra for b, c in zip(by, least, strict=True)),
         cm=least,
         unit="st",
-        tolerance=(float(off),) * count,
+        tolerance=tuple(map(float, off)),
         clause=said("is-wide-at" if alike else "is-from-the-centre", **place),
         near=0.5 if alike else ONE_EDGE,
         times=piece.copies,
@@ -309,7 +310,7 @@ def _move(
             wanted=tuple(c * b.per_cm for b, c in zip(by, wide, strict=True)),
             cm=wide,
             unit="st",
-            tolerance=(max(1 + run.steps / 2, loose),) * count,
+            tolerance=tuple(max(1 + n / 2, loose) for n in steps),
             clause=said("edge-moves", **place),
         ),
     )
