@@ -250,6 +250,7 @@ shapes = st.builds(s.ShapeBlock, names, st.lists(amount_names, max_size=4).map(t
 bands = st.one_of(
     st.builds(s.BandLine, names, edging_names, refs),
     st.builds(s.BandLine, names, edging_names, refs, counts, counts, expressions, expressions),
+    st.builds(s.BandLine, names, edging_names, refs, counts, counts, expressions, expressions, hole_along=refs),
 )
 joins = st.builds(
     s.JoinLine,
