@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from walewright.design.model import Design
 from walewright.figures.garment import cover, middle_size
-from walewright.figures.measures import MeasuredPiece, measured
+from walewright.figures.measures import MeasuredPiece, measured, name_of
 from walewright.figures.schematic import drawing, fitting_scale
 from walewright.fit.model import Fit
 from walewright.guide.model import Guide
@@ -36,16 +36,13 @@ def compose(
     """The sheet of a proven pattern, in the language of `guide`, which is that of the instructions. All come from one build and
     have the same sizes in the same order. `fit`: the garment as it is worn; without it nothing is printed that goes round a
     body."""
-    # On the page a size is called as people say it: "3 months".
-    design = replace(design, sizes=tuple(size.replace("_", " ") for size in design.sizes))
+    design = replace(design, sizes=tuple(map(name_of, design.sizes)))
     instructions = replace(instructions, sizes=design.sizes)
     pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
     drawings = _drawings(guide, design, pieces, counts, options.units)
     sections = parts(guide, design, counts, instructions, proof, drawings, options.units)
     charted = charts(guide, design, counts, instructions, proof)
-    texts = {
-        key: tuple(text for k, text in design.texts if k == key) for key in ("summary", "difficulty", "story", "note", "author")
-    }
+    texts = {at: tuple(text for k, text in design.texts if k == at) for at in ("summary", "difficulty", "story", "note", "author")}
     return Sheet(
         language=guide.code,
         paper={"a4": "A4", "letter": "letter"}[options.paper],

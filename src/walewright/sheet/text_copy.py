@@ -9,6 +9,7 @@ import textwrap
 from collections.abc import Iterable, Sequence
 
 from walewright.design.model import Design, Fabric
+from walewright.figures.measures import name_of
 from walewright.fit.model import Fit
 from walewright.guide.model import Guide
 from walewright.guide.numbers import CM_PER_INCH, graded, whole_grams
@@ -18,7 +19,6 @@ from walewright.sheet.finished import seam_note
 from walewright.sheet.lengths import bobbins, floats
 from walewright.sheet.model import ListTable, Sheet
 from walewright.sheet.regrading import source_of
-from walewright.sheet.supplies import basis_words, dial_words, stitch_words
 
 WIDE, HANGING = 96, 94
 """Characters of a line, and of one of several that hang below the first."""
@@ -88,10 +88,6 @@ def _steps(printed: str, sizes: int) -> str:
     return steps.strip() if sizes == 1 else f"{head}\n{steps}"
 
 
-def _words(name: str) -> str:
-    return name.replace("_", " ")
-
-
 def _table(table: ListTable) -> str:
     """A table line by line, each with its heads: there is no room for columns beside graded figures."""
     head, *heads = table.heads
@@ -108,7 +104,7 @@ def _measurements(guide: Guide, design: Design, units: str) -> list[str]:
     return [
         guide.say(
             "text/measurement",
-            name=_words(m.name),
+            name=name_of(m.name),
             to_fit=m.to_fit,
             lengths=_lengths(guide, m.values, units),
             source=f" ({m.source})" if m.source else "",
@@ -150,14 +146,14 @@ def _tension(guide: Guide, design: Design, fabric: Fabric, units: str) -> str:
     in_cm = guide.say("text/to-10-cm", stitches=f"{per_cm[0] * 10:.1f}", rows=f"{per_cm[1] * 10:.1f}")
     inch = [f"{of * CM_PER_INCH:.2f}" for of in per_cm]
     in_inches = guide.say("text/to-1-in", stitches=inch[0], rows=inch[1])
-    basis = basis_words(guide, fabric, bool(design.given)).removesuffix(".")
+    basis = basisname_of(guide, fabric, bool(design.given)).removesuffix(".")
     return guide.say(
         "text/fabric",
-        fabric=_words(fabric.name),
+        fabric=name_of(fabric.name),
         density={"cm": in_cm, "in": in_inches, "both": f"{in_cm} ({in_inches})"}[units],
-        stitch=stitch_words(guide, fabric),
-        yarn=_words(fabric.yarn),
-        dial=dial_words(guide, fabric),
+        stitch=stitchname_of(guide, fabric),
+        yarn=name_of(fabric.yarn),
+        dial=dialname_of(guide, fabric),
         basis=f" ({basis[:1].lower()}{basis[1:]})" if basis else "",
     )
 
@@ -172,7 +168,7 @@ def _materials(guide: Guide, sheet: Sheet, design: Design, proof: Proof) -> list
         lines.append(
             guide.say(
                 "text/yarn",
-                yarn=yarn.label or _words(yarn.name),
+                yarn=yarn.label or name_of(yarn.name),
                 balls=graded([str(use.balls) for use in uses]),
                 one=all(use.balls == 1 for use in uses),
                 ball_grams=f"{yarn.ball_grams:g}",
