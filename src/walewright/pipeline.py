@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from walewright.knit.steps import SizePlan
     from walewright.languages import PrintedIn
     from walewright.proof.model import Proof
+    from walewright.sheet.photograph import ReadyPicture
     from walewright.solve.model import Counts
     from walewright.source.syntax import ShapeBlock, Tree
     from walewright.write.model import Instructions
@@ -50,6 +51,8 @@ class Outcome:
     """What the instructions are printed in; English where nothing is said."""
     read: tuple[Work, ...] = ()
     """The work of each size as the printed words tell it."""
+    picture: ReadyPicture | None = None
+    """The photograph that the design names, where who has the files has read it."""
 
     @property
     def proven(self) -> bool:

@@ -55,6 +55,11 @@ def _text(*keys: str) -> st.SearchStrategy[s.TextLine]:
     return st.builds(s.TextLine, st.sampled_from(keys), texts, _others)
 
 
+FRONT = ("designer", "copyright", "edition", "date")
+notes = st.builds(s.TextLine, st.just("note"), texts, _others, st.lists(size_names, max_size=3).map(tuple))
+photographs = st.builds(s.PhotographLine, texts, texts, _others)
+
+
 def _maybe(strategy: st.SearchStrategy[object]) -> st.SearchStrategy[object]:
     return st.one_of(st.none(), strategy)
 
@@ -215,7 +220,7 @@ piece_lines = (
         st.sampled_from(("both", "left", "right")),
     ),
     st.builds(s.End, st.sampled_from(("waste", "cast-off", "sewn-off", "gathered"))),
-    _text("note"),
+    notes,
 )
 pieces = st.one_of(
     st.builds(
@@ -260,17 +265,19 @@ machines = st.builds(s.MachineBlock, names, _body(machine_facts))
 
 places = st.builds(s.PlaceRef, names, _maybe(edge_names))
 measured = st.one_of(st.builds(s.Round, names, names), st.builds(s.Along, places))
+for_holes = st.builds(s.ForEachButtonhole, st.lists(names, min_size=1, max_size=3).map(tuple))
+needed_amounts = _maybe(st.one_of(expressions, measured, for_holes))
 finished_measures = st.builds(s.FinishedLine, amount_names, st.one_of(expressions, measured), _maybe(expressions), st.booleans())
 
 statements = st.one_of(
-    _text("note"),
-    st.builds(s.PatternBlock, texts, _body(_text("summary", "difficulty", "story", "note")), _others),
+    notes,
+    st.builds(s.PatternBlock, texts, _body(_text("summary", "difficulty", "story", *FRONT), notes, photographs), _others),
     st.builds(s.Sizes, st.lists(size_names, min_size=1, max_size=6).map(tuple), _body(size_rows)),
     lets,
     machines,
     st.builds(s.YarnLine, names, texts, numbers, numbers, colour=_maybe(texts)),
     st.builds(s.YarnLine, names, texts, numbers, count=yarn_counts, colour=_maybe(texts)),
-    st.builds(s.FabricBlock, names, _body(stitches, right_sides, swatches, _text("note"))),
+    st.builds(s.FabricBlock, names, _body(stitches, right_sides, swatches, notes)),
     st.builds(s.ChartBlock, names, _body(*chart_lines)),
     edgings(),
     pieces,
@@ -278,6 +285,8 @@ statements = st.one_of(
     bands,
     joins,
     st.builds(s.CordLine, names, expressions),
+    st.builds(s.NeededLine, texts, needed_amounts, _others),
+    st.builds(s.YarnLine, names, texts, colour=_maybe(texts), strands=st.lists(names, min_size=2, max_size=3).map(tuple)),
     finished_measures,
     st.builds(s.Through, places, names, st.booleans(), _maybe(expressions), _maybe(expressions)),
     st.builds(s.LapLine, places, places, _maybe(expressions)),

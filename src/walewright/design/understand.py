@@ -8,7 +8,7 @@ from typing import TypeVar
 
 from walewright.design.charts.grids import chart, first_row, uses_of
 from walewright.design.findings import Findings, broken
-from walewright.design.model import Chart, Design, Edition, Fabric, MachineProfile, Yarn
+from walewright.design.model import Chart, Design, Edition, Fabric, Finished, MachineProfile, Requirement, Yarn
 from walewright.design.pieces.alike import written_out
 from walewright.design.pieces.cords import drawn_through
 from walewright.design.pieces.edgings import closed, edging
@@ -21,6 +21,7 @@ from walewright.design.put_together import Workroom, pieces
 from walewright.design.reading.changes import Changes, changed_rows, chosen_sizes
 from walewright.design.reading.children import CAUTIONS, look_after, table_of_children
 from walewright.design.reading.companions import companions
+from walewright.design.reading.held_together import held_together
 from walewright.design.reading.likely import look_at_swatches
 from walewright.design.reading.machine import machine
 from walewright.design.reading.materials import fabric, yarn
@@ -36,6 +37,7 @@ from walewright.design.used.agreement import look_for_disagreement
 from walewright.design.used.edition import edition, given
 from walewright.design.used.idle import look_into
 from walewright.design.used.idle_places import tell_idle_places
+from walewright.design.used.needed import needed, photograph
 from walewright.design.used.texts import texts
 from walewright.design.used.unmoved import tell_unmoved
 from walewright.design.used.uses import Uses, tell_unused, uses, with_what_is_used
@@ -64,6 +66,7 @@ TOP_LEVEL = (
     | syntax.JoinLine
     | syntax.Free
     | syntax.CordLine
+    | syntax.NeededLine
     | syntax.FinishedLine
     | syntax.Through
     | syntax.LapLine
@@ -159,8 +162,7 @@ class _Reading:
             return None
         written, graded, scope = self._sizes(table, stuff.fabrics)
         edgings = self._by_name(self.every(syntax.EdgingLine), lambda n: edging(n, stuff.fabrics, scope, findings))
-        worked = self.every(syntax.PieceBlock)
-        known = edge_names(worked)
+        known = edge_names(worked := self.every(syntax.PieceBlock))
         first_rows = {node.name: first_row(node) for node in reversed(self.every(syntax.ChartBlock))}
         made = pieces(worked, Workroom(scope, stuff.fabrics, stuff.charts, edgings, stuff.machine, known, findings, first_rows))
         bands = [band(n, known, edgings, stuff.fabrics, scope, findings) for n in self.every(syntax.BandLine)]
@@ -175,16 +177,15 @@ class _Reading:
         else:
             drawn_through(cords, made, bands, (edgings, stuff.fabrics, stuff.charts), findings)
         worn = Worn(made, {b.name for b in bands if b is not None}, known, scope, findings)
-        finished = [worn.finished(n) for n in self.every(syntax.FinishedLine)]
-        told = {f.name: f.measured for f in finished if f is not None and f.measured is not None}
-        required = [requirement(n, worn.measured(n.left), told, scope, findings) for n in self.every(syntax.Require)]
+        finished, required = self._claims(worn, scope)
+        needs = [needed(n, worn, bands, findings) for n in self.every(syntax.NeededLine)]
         source = stuff.edition(table.names, written, self.found)
         if title is None or stuff.machine is None or source is None:
             return None
         return Design(
             file=self.tree.file,
             title=title.title,
-            texts=texts(title, self.tree, self.found, findings),
+            texts=texts(title, self.tree, self.found, (table.names, graded.sizes), findings),
             sizes=graded.sizes,
             measurements=_there(graded.rows.values()),
             machine=stuff.machine,
@@ -208,6 +209,8 @@ class _Reading:
             cautions=CAUTIONS if child is not None and any(p.purpose == "hood" for p in worked) else (),
             edition=source,
             given=given(source, graded.rows, stuff.fabrics, stuff.yarns, stuff.machine, self.changes),
+            needed=_there(needs),
+            photograph=photograph(title, findings),
         )
 
     def _heads(
@@ -233,12 +236,16 @@ class _Reading:
         findings = self.findings
         own_machine = machine(bed, self.shipped.machines, findings) if bed else None
         knitted = changed_bed(bed, own_machine, self.shipped.machines, self.changes, findings) if bed else None
-        own_yarns = self._by_name(self.every(syntax.YarnLine), lambda n: yarn(n, findings))
-        yarns = changed_yarns(self.every(syntax.YarnLine), own_yarns, self.changes, findings)
+        yarn_lines = self.every(syntax.YarnLine)
+        single = self._by_name(tuple(n for n in yarn_lines if not n.strands), lambda n: yarn(n, findings))
+        own_yarns = held_together(yarn_lines, single, findings)
+        changed = changed_yarns(yarn_lines, single, self.changes, findings)
+        # What is wrong with the strands is told of the source's own.
+        yarns = held_together(yarn_lines, changed, Findings())
         uses = uses_of(self.tree.statements)
         charts = self._by_name(self.every(syntax.ChartBlock), lambda n: chart(n, yarns, uses, knitted, findings))
         own_fabrics = self._by_name(self.every(syntax.FabricBlock), lambda n: fabric(n, yarns, charts, findings))
-        look_at_swatches(self.every(syntax.FabricBlock), own_fabrics, own_yarns, self.every(syntax.YarnLine), findings)
+        look_at_swatches(self.every(syntax.FabricBlock), own_fabrics, own_yarns, yarn_lines, findings)
         in_yarns = {name: (y, yarns[name]) for name, y in own_yarns.items()}
         used = tuple(n for n in own_fabrics if self.found.has("fabric", n))
         fabrics = changed_fabrics(own_fabrics, in_yarns, self.changes, used, findings)
@@ -261,6 +268,13 @@ class _Reading:
         look_for_disagreement(table, graded, self.found, findings)
         tell_unmoved(self.written, self.tree, graded, self.changes, findings)
         return written, graded, scope
+
+    def _claims(self, worn: Worn, scope: Scope) -> tuple[list[Finished | None], list[Requirement | None]]:
+        """What the finished garment is to measure."""
+        finished = [worn.finished(n) for n in self.every(syntax.FinishedLine)]
+        told = {f.name: f.measured for f in finished if f is not None and f.measured is not None}
+        lines = self.every(syntax.Require)
+        return finished, [requirement(n, worn.measured(n.left), told, scope, self.findings) for n in lines]
 
     def _by_name(self, nodes: tuple[NamedPart, ...], make: Callable[[NamedPart], MadeOf | None]) -> dict[str, MadeOf | None]:
         """Everything of a kind by name, in the order of the source; the first of two with one name counts."""

@@ -10,6 +10,7 @@ from walewright.knit.operations import Block, Join
 from walewright.plan import shapes
 from walewright.plan.measured import measured
 from walewright.plan.moves import block, join_side
+from walewright.plan.page import for_the_page
 from walewright.plan.regraded import regraded
 from walewright.plan.shapes import Json, cm
 from walewright.plan.worn import worn
@@ -62,6 +63,7 @@ def plan_json(outcome: Outcome) -> Json:
         "cords": [
             {"piece": c.piece, "cm": {size: cm(v) for size, v in zip(design.sizes, c.length, strict=True)}} for c in design.cords
         ],
+        **for_the_page(design, outcome.fit),
     }
 
 
@@ -83,6 +85,7 @@ def _yarn(yarn: Yarn) -> Json:
         "ball_metres": cm(yarn.ball_metres),
         "tex": cm(yarn.tex),
         "colour": yarn.colour,
+        **({"strands": list(yarn.strands)} if yarn.strands else {}),
     }
 
 

@@ -18,8 +18,10 @@ from walewright.sheet.checked import checked
 from walewright.sheet.finished import size_notes, size_table
 from walewright.sheet.handwork import handwork
 from walewright.sheet.legends import legend
-from walewright.sheet.model import ChartPart, Fact, PageOptions, Sheet, SheetPart
+from walewright.sheet.model import ChartPart, Fact, PageOptions, PlacedPicture, Sheet, SheetPart
+from walewright.sheet.needs import needs
 from walewright.sheet.parts import Drawings, parts
+from walewright.sheet.photograph import ReadyPicture
 from walewright.solve.model import Counts
 from walewright.write.model import Abbreviation, Instructions
 
@@ -32,17 +34,31 @@ def compose(
     proof: Proof,
     options: PageOptions,
     fit: Fit | None = None,
+    picture: ReadyPicture | None = None,
 ) -> Sheet:
     """The sheet of a proven pattern, in the language of `guide`, which is that of the instructions. All come from one build and
     have the same sizes in the same order. `fit`: the garment as it is worn; without it nothing is printed that goes round a
-    body."""
+    body. `picture` is the photograph that the design names, read and made ready."""
     design = replace(design, sizes=tuple(map(name_of, design.sizes)))
-    instructions = replace(instructions, sizes=design.sizes)
+    return _sheet(guide, design, counts, replace(instructions, sizes=design.sizes), proof, options, fit, picture)
+
+
+def _sheet(
+    guide: Guide,
+    design: Design,
+    counts: Counts,
+    instructions: Instructions,
+    proof: Proof,
+    options: PageOptions,
+    fit: Fit | None,
+    picture: ReadyPicture | None,
+) -> Sheet:
+    """With sizes as they are called."""
     pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
     drawings = _drawings(guide, design, pieces, counts, options.units)
     sections = parts(guide, design, counts, instructions, proof, drawings, options.units)
     charted = charts(guide, design, counts, instructions, proof)
-    texts = {at: tuple(text for k, text in design.texts if k == at) for at in ("summary", "difficulty", "story", "note", "author")}
+    texts = {at: _texts(design, at) for at in ("summary", "difficulty", "story", "note", "designer")}
     return Sheet(
         language=guide.code,
         paper={"a4": "A4", "letter": "letter"}[options.paper],
@@ -57,8 +73,8 @@ def compose(
         sizes=size_table(guide, design, pieces, fit, options.units),
         size_notes=size_notes(guide, design, fit, options.units),
         materials=supplies.yarn_table(guide, design, proof),
-        materials_notes=supplies.yarn_notes(guide, proof),
-        tools=hand_tools.tools(guide, design, instructions),
+        materials_notes=supplies.yarn_notes(guide, design, proof),
+        tools=(*needs(guide, design, fit, options.units), *hand_tools.tools(guide, design, instructions)),
         tensions=supplies.tensions(guide, design, options.units),
         swatch=guide.advice["swatch"],
         machine=supplies.machine(guide, design, counts),
@@ -71,7 +87,8 @@ def compose(
         safety=guide.advice["safety"],
         children=advice.cautions(guide, design),
         checked=checked(guide, proof, options.units),
-        author=", ".join(texts["author"]),
+        author=", ".join(texts["designer"]),
+        credits=credits(guide, design),
         version=options.version,
         date=options.date,
         colophon=_colophon(guide, design, options),
@@ -83,7 +100,12 @@ def compose(
         regraded_line=regrading.regraded_line(guide, design, options.units),
         words=page_words(guide),
         regrade=regrading.to_regrade(guide, design, options.units),
+        photograph=_photograph(design, picture),
     )
+
+
+def _texts(design: Design, key: str) -> tuple[str, ...]:
+    return tuple(text for at, text in design.texts if at == key)
 
 
 def _drawings(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], counts: Counts, units: str) -> Drawings:
@@ -97,13 +119,31 @@ def _drawings(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], c
 def _cover_facts(guide: Guide, design: Design, difficulty: str) -> tuple[Fact, ...]:
     sizes = "\N{NO-BREAK SPACE}· ".join(size.replace(" ", "\N{NO-BREAK SPACE}") for size in design.sizes)
     facts = [Fact(guide.say("cover/sizes" if len(design.sizes) > 1 else "cover/size"), sizes)]
-    yarns = ", ".join(y.label for y in design.yarns)
+    yarns = ", ".join(y.label for y in design.bought())
     facts.append(Fact(guide.say("cover/yarn"), sentence(yarns)))
     bed = design.machine
     facts.append(Fact(guide.say("machine"), guide.say("cover/machine", machine=sentence(bed.called), needles=bed.needles)))
     if difficulty:
         facts.append(Fact(guide.say("cover/difficulty"), difficulty))
     return tuple(facts)
+
+
+def _photograph(design: Design, picture: ReadyPicture | None) -> PlacedPicture | None:
+    if picture is None or design.photograph is None:
+        return None
+    return PlacedPicture(picture.uri, design.photograph.showing, picture.width, picture.height)
+
+
+def credits(guide: Guide, design: Design) -> tuple[str, ...]:
+    """Whose pattern it is, and of when."""
+    texts = dict(design.texts)
+    said = ((guide.say(f"cover/{key}", **{key: texts[key]}) if key in LABELLED else texts[key]) for key in CREDITS if key in texts)
+    return tuple(said)
+
+
+CREDITS = ("designer", "edition", "date", "copyright")
+LABELLED = ("designer", "copyright")
+"""Those that are printed with a word or a sign before them."""
 
 
 def _contents(

@@ -232,6 +232,16 @@ class Checked:
 
 
 @dataclass(frozen=True, slots=True)
+class PlacedPicture:
+    """A photograph written into the page, and what is to be seen on it."""
+
+    uri: str
+    alternative: str
+    width: int
+    height: int
+
+
+@dataclass(frozen=True, slots=True)
 class Sheet:
     """The whole booklet, in the order in which it is printed."""
 
@@ -267,6 +277,8 @@ class Sheet:
     """Cautions for a garment that a child wears, where it is for children."""
     checked: Checked
     author: str
+    credits: tuple[str, ...]
+    """Whose pattern it is, and of when, as the author says."""
     version: str
     date: str
     """ISO date, or empty."""
@@ -284,3 +296,5 @@ class Sheet:
     regraded_line: str = ""
     """The same in one sentence."""
     regrade: Regrade | None = None
+    photograph: PlacedPicture | None = None
+    """In place of the drawing on the cover."""

@@ -19,6 +19,7 @@ from walewright.sheet.finished import seam_note
 from walewright.sheet.lengths import bobbins, floats
 from walewright.sheet.model import ListTable, Sheet
 from walewright.sheet.regrading import source_of
+from walewright.sheet.supplies import basis_words, dial_words, stitch_words, together
 
 WIDE, HANGING = 96, 94
 """Characters of a line, and of one of several that hang below the first."""
@@ -29,7 +30,7 @@ def text_copy(guide: Guide, sheet: Sheet, design: Design, proof: Proof, steps: s
     and `units`, cm | in | both."""
     long = floats(guide, design, proof)
     parts = (
-        _title(design),
+        _title(sheet, design),
         _regraded(guide, sheet),
         _section(guide.say("text/sizes"), (graded(design.sizes), *_measurements(guide, design, units))),
         _section(guide.say("text/finished"), (*_finished(guide, proof, units), *_worn(guide, design, fit, units))),
@@ -46,9 +47,9 @@ def text_copy(guide: Guide, sheet: Sheet, design: Design, proof: Proof, steps: s
     return "\n\n".join(part for part in parts if part) + "\n"
 
 
-def _title(design: Design) -> str:
-    texts = [text for key, text in design.texts if key != "note"]
-    return "\n".join((design.title, "=" * len(design.title), *(textwrap.fill(text, WIDE) for text in texts)))
+def _title(sheet: Sheet, design: Design) -> str:
+    texts = [text for key, text in design.texts if key in ("summary", "difficulty", "story")]
+    return "\n".join((design.title, "=" * len(design.title), *(textwrap.fill(text, WIDE) for text in (*texts, *sheet.credits))))
 
 
 def _notes(guide: Guide, sheet: Sheet) -> str:
@@ -146,14 +147,14 @@ def _tension(guide: Guide, design: Design, fabric: Fabric, units: str) -> str:
     in_cm = guide.say("text/to-10-cm", stitches=f"{per_cm[0] * 10:.1f}", rows=f"{per_cm[1] * 10:.1f}")
     inch = [f"{of * CM_PER_INCH:.2f}" for of in per_cm]
     in_inches = guide.say("text/to-1-in", stitches=inch[0], rows=inch[1])
-    basis = basisname_of(guide, fabric, bool(design.given)).removesuffix(".")
+    basis = basis_words(guide, fabric, bool(design.given)).removesuffix(".")
     return guide.say(
         "text/fabric",
         fabric=name_of(fabric.name),
         density={"cm": in_cm, "in": in_inches, "both": f"{in_cm} ({in_inches})"}[units],
-        stitch=stitchname_of(guide, fabric),
+        stitch=stitch_words(guide, fabric),
         yarn=name_of(fabric.yarn),
-        dial=dialname_of(guide, fabric),
+        dial=dial_words(guide, fabric),
         basis=f" ({basis[:1].lower()}{basis[1:]})" if basis else "",
     )
 
@@ -161,7 +162,7 @@ def _tension(guide: Guide, design: Design, fabric: Fabric, units: str) -> str:
 def _materials(guide: Guide, sheet: Sheet, design: Design, proof: Proof) -> list[str]:
     machine = design.machine
     lines = [guide.say("text/machine", bed=machine.called, needles=machine.needles, pitch=f"{machine.pitch_mm:g}")]
-    for at, yarn in enumerate(design.yarns):
+    for at, yarn in enumerate(design.bought()):
         uses = [size.yarn[at] for size in proof.sizes]
         parts = zip(*(whole_grams(use.garment_grams, use.swatch_grams, use.reserve_grams) for use in uses), strict=True)
         garment, swatches, reserve, grams = (graded([str(part) for part in of]) for of in parts)
@@ -180,6 +181,7 @@ def _materials(guide: Guide, sheet: Sheet, design: Design, proof: Proof) -> list
             )
         )
         lines.extend(f"    {guide.say('text/reckoned', way=way)}" for way in sorted({use.way for use in uses}))
+    lines += (textwrap.fill(line, 92, subsequent_indent="    ") for line in together(guide, design))
     return [*lines, *(textwrap.fill(tool[:1].lower() + tool[1:], 92, subsequent_indent="    ") for tool in sheet.tools)]
 
 

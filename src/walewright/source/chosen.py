@@ -18,6 +18,12 @@ def _chosen(statement: Statement, language: str) -> Statement:
         case syntax.TextLine(others=others):
             found = _told(others, language)
             return statement if found is None else replace(statement, text=found)
+        case syntax.NeededLine(others=others):
+            found = _told(others, language)
+            return statement if found is None else replace(statement, text=found)
+        case syntax.PhotographLine(others=others):
+            found = _told(others, language)
+            return statement if found is None else replace(statement, showing=found)
         case syntax.PatternBlock(body=body, others=others):
             found = _told(others, language)
             return replace(statement, title=statement.title if found is None else found, body=_all(body, language))

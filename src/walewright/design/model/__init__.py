@@ -22,6 +22,7 @@ from walewright.design.model.design import (
 )
 from walewright.design.model.fabrics import Fabric, Yarn
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
+from walewright.design.model.page import Needed, Photograph
 from walewright.design.model.rate import Rate
 from walewright.design.model.regrading import Edition, Given
 from walewright.design.model.wearing import Finished, Lap, Measured, Passage
@@ -50,10 +51,12 @@ __all__ = [
     "Measured",
     "Measurement",
     "Motif",
+    "Needed",
     "Opening",
     "Origin",
     "Passage",
     "PerSize",
+    "Photograph",
     "Piece",
     "Rate",
     "RepeatStretch",

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from walewright.design.model.charts import Chart
 from walewright.design.model.fabrics import Fabric, Yarn
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
+from walewright.design.model.page import Needed, Photograph
 from walewright.design.model.rate import Rate as Rate
 from walewright.design.model.regrading import Edition, Given
 from walewright.design.model.wearing import Finished, Lap, Measured, Passage
@@ -369,12 +370,18 @@ class Design:
     """The source's own figures; None where a design comes of no source."""
     given: tuple[Given, ...] = ()
     """What the knitter gave in their place."""
+    needed: tuple[Needed, ...] = ()
+    photograph: Photograph | None = None
 
     def chart(self, name: str) -> Chart:
         return next(c for c in self.charts if c.name == name)
 
     def fabric(self, name: str) -> Fabric:
         return next(f for f in self.fabrics if f.name == name)
+
+    def bought(self) -> tuple[Yarn, ...]:
+        """The yarns that are had by themselves: those that are others held together are not."""
+        return tuple(y for y in self.yarns if not y.strands)
 
     def whole_fabrics(self) -> tuple[Fabric, ...]:
         """Those that something is knitted in over its whole width; of panels alone, nothing is measured by its rows."""

@@ -39,5 +39,7 @@ PAGE = {
     "cover/sizes": "Sizes",
     "cover/yarn": "Yarn",
     "cover/machine": "{machine}, {needles} needles",
+    "cover/designer": "Design: {designer}",
+    "cover/copyright": "\N{COPYRIGHT SIGN} {copyright}",
     "cover/difficulty": "Difficulty",
 }

@@ -100,6 +100,8 @@ TABLES = {
     "yarn/waste": "Waste yarn",
     "yarn/ravel": "Ravel cord",
     "yarn/error": "{way}; right to about {share} %",
+    "yarn/together": "{yarn}: {strands:and} held together.",
+    "yarn/strands": "{yarn}, {count} strands",
     "yarn/way": "{yarns}: {way}.",
     # How the pattern was checked.
     "checked/one": "Before these pages were printed, the garment was knitted loop by loop on a needle bed in the computer: "

@@ -278,6 +278,11 @@ WORDINGS: dict[str, Wording] = {
         labels={"here": "{dimension}"},
         helps={"no-unit": "write the row or the sum without a unit"},
     ),
+    "wrong-unit/needed": Wording(
+        "what is needed is counted or has a length, and this is {dimension}",
+        labels={"dimension": "{dimension}"},
+        helps={"count-or-length": "write a number without a unit, such as `6`, or a length, such as `60 cm`"},
+    ),
     "wrong-unit/regauged": Wording(
         "`{function}` takes a width, as a length",
         labels={"dimension": "{dimension}"},
