@@ -2,12 +2,9 @@
 
 from walewright.design.model.charts import Cell, CellKey, Chart
 from walewright.design.model.design import (
-    Band,
     Buttonholes,
     Cord,
     Design,
-    EdgeJoin,
-    EdgeName,
     EdgeRun,
     Edging,
     Level,
@@ -21,6 +18,7 @@ from walewright.design.model.design import (
     Wedge,
 )
 from walewright.design.model.fabrics import Fabric, Yarn
+from walewright.design.model.joined import Band, EdgeCut, EdgeJoin, EdgeName
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
 from walewright.design.model.page import Needed, Photograph
 from walewright.design.model.rate import Rate
@@ -37,6 +35,7 @@ __all__ = [
     "Cord",
     "CountPerSize",
     "Design",
+    "EdgeCut",
     "EdgeJoin",
     "EdgeName",
     "EdgeRun",
