@@ -96,6 +96,7 @@ def _sheet(
         pictures=other_pictures(guide, design, charted, proof),
         bobbins=lengths.bobbins(guide, design, proof),
         floats=lengths.floats(guide, design, proof),
+        choices=regrading.choices(guide, design),
         regraded=regrading.regraded(guide, design, options.units),
         regraded_line=regrading.regraded_line(guide, design, options.units),
         words=page_words(guide),
@@ -123,6 +124,7 @@ def _cover_facts(guide: Guide, design: Design, difficulty: str) -> tuple[Fact, .
     facts.append(Fact(guide.say("cover/yarn"), sentence(yarns)))
     bed = design.machine
     facts.append(Fact(guide.say("machine"), guide.say("cover/machine", machine=sentence(bed.called), needles=bed.needles)))
+    facts += regrading.choices(guide, design)
     if difficulty:
         facts.append(Fact(guide.say("cover/difficulty"), difficulty))
     return tuple(facts)

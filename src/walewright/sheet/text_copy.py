@@ -31,6 +31,7 @@ def text_copy(guide: Guide, sheet: Sheet, design: Design, proof: Proof, steps: s
     long = floats(guide, design, proof)
     parts = (
         _title(sheet, design),
+        _choices(guide, sheet),
         _regraded(guide, sheet),
         _section(guide.say("text/sizes"), (graded(design.sizes), *_measurements(guide, design, units))),
         _section(guide.say("text/finished"), (*_finished(guide, proof, units), *_worn(guide, design, fit, units))),
@@ -56,6 +57,12 @@ def _notes(guide: Guide, sheet: Sheet) -> str:
     """The author's remarks, each with a hanging indent; empty where there is none."""
     notes = [textwrap.fill(text, HANGING, subsequent_indent="    ") for text in sheet.notes]
     return _section(guide.say("page/notes"), notes) if notes else ""
+
+
+def _choices(guide: Guide, sheet: Sheet) -> str:
+    """What was chosen, and what else there is; empty where nothing is to be chosen."""
+    rows = (guide.say("text/choice", what=fact.label, chosen=fact.text) for fact in sheet.choices)
+    return _section(guide.say("text/choices"), rows) if sheet.choices else ""
 
 
 def _regraded(guide: Guide, sheet: Sheet) -> str:

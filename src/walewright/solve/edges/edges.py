@@ -216,7 +216,7 @@ def _edge(
         after.append(walk.now)
         cast: EdgeClause = {"piece": piece.name, "opening": "", "level": run.to_level}
         casts.append(cast_off(draft, design, piece, run, cast) if any(run.cast_off) else nothing)
-        counted = moving and (run.path == "steps" or run.rate is not None)
+        counted = moving and (run.path == "steps" or bool(run.rates))
         steps.append(new(draft, design, piece, f"{run.path} to {run.to_level}") if counted else nothing)
         levels.append(run.to_level)
     return tuple(
@@ -252,7 +252,7 @@ def _move(
     # Loops hung back across the work are measured in what is knitted with them, shaped edges in what they were knitted in.
     by = _reckoned(design, piece, run.to_level, side, run.path == ACROSS_RUN)
     found = walk.lead(run, _halved(by) if alike else by)
-    if run.rate is not None:
+    if run.rates:
         # Where it comes to follows from its rows, and is not wanted.
         return found
     which: EdgeSide = "right" if side == "right" else "left"
@@ -296,7 +296,7 @@ def _placed(
     alike = side == BOTH
     # Steps are equal, so each of them may be off by half a stitch.
     sides = 2 if alike else 1
-    off = float(max(sides + sides * run.steps / 2, loose))
+    off = tuple(float(max(sides + sides * n / 2, loose)) for n in run.steps or (0,) * len(cm))
     return Quantity(
         name=said("width-wanted" if alike else "edge-at", **_at(piece, side, run)),
         pieces=(piece.name,),
@@ -306,7 +306,7 @@ def _placed(
         wanted=wanted,
         cm=cm,
         unit="st",
-        tolerance=(off,) * len(cm),
+        tolerance=off,
         clause=said("is-wide-at" if alike else "is-from-the-centre", **_at(piece, side, run)),
         near=0.5 if alike else ONE_EDGE,
         times=piece.copies,
@@ -328,7 +328,7 @@ def _by_so_far(
         wanted=tuple(c * b.per_cm for b, c in zip(by, wide, strict=True)),
         cm=wide,
         unit="st",
-        tolerance=(max(1 + run.steps / 2, loose),) * len(wide),
+        tolerance=tuple(max(1 + n / 2, loose) for n in run.steps or (0,) * len(wide)),
         clause=said("edge-moves", **_at(piece, side, run)),
     )
 
