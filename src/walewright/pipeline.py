@@ -79,7 +79,7 @@ def compile(text: str, file: str, shipped: Shipped, changes: Changes, language: 
 
 def counted(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome:
     """As `compile`, as far as the stitches and rows of every size. No helps are tried for what cannot be counted."""
-    outcome = understood(text, file, shipped, changes)
+    outcome = _understand(Outcome(file, text), shipped, changes, alone=True)
     if outcome.design is None or has_errors(outcome.diagnostics):
         return outcome
     together = _put_together(outcome)
@@ -123,14 +123,15 @@ def understood(text: str, file: str, shipped: Shipped, changes: Changes, languag
     return _understand(Outcome(file, text, language=language), shipped, changes)
 
 
-def _understand(outcome: Outcome, shipped: Shipped, changes: Changes) -> Outcome:
+def _understand(outcome: Outcome, shipped: Shipped, changes: Changes, alone: bool = False) -> Outcome:
+    """`alone`: without a look into the alternatives that are not taken."""
     from walewright import design, source
 
     tree, unread = source.read(outcome.file, outcome.text)
     # A source with broken lines is still understood, so that the author hears of every mistake at once.
     shapes, unshaped = _shapes(tree, shipped)
     spoken = source.in_language(tree, _named(outcome))
-    meant, unclear = design.understand(spoken, shipped, changes, shapes)
+    meant, unclear = design.understand(spoken, shipped, changes, shapes, alone)
     return replace(outcome, tree=tree, design=meant, diagnostics=(*unread, *unshaped, *unclear))
 
 

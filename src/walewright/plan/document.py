@@ -52,6 +52,10 @@ def plan_json(outcome: Outcome) -> Json:
         "fabrics": [_fabric(fabric) for fabric in design.fabrics],
         "charts": [shapes.chart(chart) for chart in design.charts],
         "measurements": [_measurement(m, design.sizes) for m in design.measurements],
+        "choices": [
+            {"name": c.name, "alternatives": list(c.alternatives), "alternative": c.alternative, "chosen": c.chosen}
+            for c in design.choices
+        ],
         "regraded": regraded(design),
         "sizes": [
             _size(design, garment, work, proof)

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from walewright.design.model import Design
 from walewright.figures.garment import cover, middle_size
-from walewright.figures.measures import MeasuredPiece, measured
+from walewright.figures.measures import MeasuredPiece, measured, name_of
 from walewright.figures.schematic import drawing, fitting_scale
 from walewright.fit.model import Fit
 from walewright.guide.model import Guide
@@ -39,16 +39,26 @@ def compose(
     """The sheet of a proven pattern, in the language of `guide`, which is that of the instructions. All come from one build and
     have the same sizes in the same order. `fit`: the garment as it is worn; without it nothing is printed that goes round a
     body. `picture` is the photograph that the design names, read and made ready."""
-    # On the page a size is called as people say it: "3 months".
-    design = replace(design, sizes=tuple(size.replace("_", " ") for size in design.sizes))
-    instructions = replace(instructions, sizes=design.sizes)
+    design = replace(design, sizes=tuple(map(name_of, design.sizes)))
+    return _sheet(guide, design, counts, replace(instructions, sizes=design.sizes), proof, options, fit, picture)
+
+
+def _sheet(
+    guide: Guide,
+    design: Design,
+    counts: Counts,
+    instructions: Instructions,
+    proof: Proof,
+    options: PageOptions,
+    fit: Fit | None,
+    picture: ReadyPicture | None,
+) -> Sheet:
+    """With sizes as they are called."""
     pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
     drawings = _drawings(guide, design, pieces, counts, options.units)
     sections = parts(guide, design, counts, instructions, proof, drawings, options.units)
     charted = charts(guide, design, counts, instructions, proof)
-    texts = {
-        key: tuple(text for k, text in design.texts if k == key) for key in ("summary", "difficulty", "story", "note", "designer")
-    }
+    texts = {at: _texts(design, at) for at in ("summary", "difficulty", "story", "note", "designer")}
     return Sheet(
         language=guide.code,
         paper={"a4": "A4", "letter": "letter"}[options.paper],
@@ -86,12 +96,17 @@ def compose(
         pictures=other_pictures(guide, design, charted, proof),
         bobbins=lengths.bobbins(guide, design, proof),
         floats=lengths.floats(guide, design, proof),
+        choices=regrading.choices(guide, design),
         regraded=regrading.regraded(guide, design, options.units),
         regraded_line=regrading.regraded_line(guide, design, options.units),
         words=page_words(guide),
         regrade=regrading.to_regrade(guide, design, options.units),
         photograph=_photograph(design, picture),
     )
+
+
+def _texts(design: Design, key: str) -> tuple[str, ...]:
+    return tuple(text for at, text in design.texts if at == key)
 
 
 def _drawings(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], counts: Counts, units: str) -> Drawings:
@@ -109,6 +124,7 @@ def _cover_facts(guide: Guide, design: Design, difficulty: str) -> tuple[Fact, .
     facts.append(Fact(guide.say("cover/yarn"), sentence(yarns)))
     bed = design.machine
     facts.append(Fact(guide.say("machine"), guide.say("cover/machine", machine=sentence(bed.called), needles=bed.needles)))
+    facts += regrading.choices(guide, design)
     if difficulty:
         facts.append(Fact(guide.say("cover/difficulty"), difficulty))
     return tuple(facts)

@@ -291,6 +291,8 @@ class Sheet:
     bobbins: tuple[ListTable, ...] = ()
     floats: ListTable | None = None
     """Floats that are longer than fingers like."""
+    choices: tuple[Fact, ...] = ()
+    """Of what the source leaves to the knitter, what this copy has and what there is besides."""
     regraded: ListTable | None = None
     """What a knitter gave, beside the source's own; None for the source's own edition."""
     regraded_line: str = ""

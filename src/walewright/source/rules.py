@@ -82,6 +82,8 @@ CELL_KINDS = {
 """Rules for what a symbol can mean by itself, to the kind of `syntax.ChartKey`."""
 
 RULES: Mapping[str, Makes] = {
+    "choice": Makes(syntax.ChoiceLine, ("name", "alternatives"), places="places"),
+    "for_choice": Makes(syntax.ForBlock, ("choice", "alternative"), {"body": ()}),
     "pattern": Makes(syntax.PatternBlock, ("title",), {"body": ()}, many="others"),
     "summary": Makes(syntax.TextLine, ("text",), {"key": "summary"}, many="others"),
     "difficulty": Makes(syntax.TextLine, ("text",), {"key": "difficulty"}, many="others"),
@@ -263,6 +265,7 @@ RULES: Mapping[str, Makes] = {
 }
 
 TUPLES = (
+    "alternatives",
     "size_names",
     "values",
     "fact_values",
@@ -278,4 +281,6 @@ TUPLES = (
 )
 WORDS = {"unit": "", "stitch_unit": "", "side": "", "face": "", "count_system": "", "relation": "", "fact_key": " "}
 """Rules that make a word, and what stands between the tokens it is made of."""
+ROUNDINGS = ("round", "round_up", "round_down")
+"""Functions that are written `round(a to b)`."""
 OPERATIONS = {"add": "+", "subtract": "-", "multiply": "*", "divide": "/"}

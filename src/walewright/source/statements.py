@@ -86,8 +86,8 @@ def _maybe(before: str, value: syntax.Expr | None, after: str = "") -> str:
     return _joined(before, expression(value), after) if value is not None else ""
 
 
-def _counted(count: int, one: str, many: str) -> str:
-    return f"{count} {one if count == 1 else many}"
+def _counted(count: int | syntax.Name, one: str, many: str) -> str:
+    return f"{_count(count)} {one if count == 1 else many}"
 
 
 def _extent(value: syntax.Expr, most: syntax.Expr | None) -> str:
@@ -267,7 +267,8 @@ def _edge(edge: syntax.EdgeLine) -> str:
     if edge.path == "straight":
         path = f"straight to {edge.to_level}"
     elif edge.path == "steps" and edge.by is not None:
-        path = f"steps {expression(edge.by)} {edge.times} times to {edge.to_level}"
+        times = f", {edge.times.name}" if isinstance(edge.times, syntax.Name) else f" {edge.times}"
+        path = f"steps {expression(edge.by)}{times} times to {edge.to_level}"
     elif edge.path == "rate":
         path = _rate(edge)
     elif edge.width is not None:
@@ -337,6 +338,8 @@ def _require(require: syntax.Require) -> str:
 
 _LINES: dict[type, Callable[[Any], str]] = {
     syntax.Broken: lambda s: s.text,
+    syntax.ChoiceLine: lambda s: f"choice {s.name} {', '.join(s.alternatives)}",
+    syntax.ForBlock: lambda s: f"for {s.choice} {s.alternative}",
     syntax.TextLine: text_line,
     syntax.PhotographLine: photograph,
     syntax.PatternBlock: lambda s: _options(f"pattern {escaped(s.title)}", in_languages(s.others)),

@@ -9,6 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from walewright.report.model import Span
+from walewright.source.choice_lines import ChoiceLine, ForBlock
 from walewright.source.joining_lines import BandLine, JoinLine
 from walewright.source.page_lines import ForEachButtonhole, InLanguage, NeededLine, PhotographLine, TextLine
 from walewright.source.piece_lines import (
@@ -41,13 +42,13 @@ from walewright.trade.sides import EdgeSide
 
 __all__ = [
     "AcrossLine", "Along", "BandLine", "Binary", "Broken", "ButtonholesLine", "Call", "ChartBlock", "ChartKey", "ChartRepeat",
-    "ChartRow", "ChartWay", "Comment", "CordLine", "EdgeLine", "EdgeRef", "EdgingLine", "End", "Expr", "FabricBlock",
-    "FinishedLine", "ForEachButtonhole", "Free", "InLanguage", "JoinLine", "LapLine", "Let", "LevelDef", "Levels",
-    "MachineBlock", "MachineFact", "MakingUp", "MotifLine", "Name", "Neck", "NeededLine", "Negative", "Node", "Number",
-    "OpeningLine", "OwnFigure", "PatternBlock", "PhotographLine", "PieceBlock", "PlaceRef", "Regauged", "RepeatLine",
-    "Require", "RightSide", "Round", "ShapeBlock", "Shoulders", "SizeRow", "Sizes", "SlotLine", "Start", "Statement",
-    "Stitch", "StripeRows", "Swatch", "TextLine", "Through", "ToMeasure", "Tree", "Use", "WedgeLine", "Without", "YarnCount",
-    "YarnLine", "ZoneLine",
+    "ChartRow", "ChartWay", "ChoiceLine", "Comment", "CordLine", "EdgeLine", "EdgeRef", "EdgingLine", "End", "Expr",
+    "FabricBlock", "FinishedLine", "ForBlock", "ForEachButtonhole", "Free", "InLanguage", "JoinLine", "LapLine", "Let",
+    "LevelDef", "Levels", "MachineBlock", "MachineFact", "MakingUp", "MotifLine", "Name", "Neck", "NeededLine", "Negative",
+    "Node", "Number", "OpeningLine", "OwnFigure", "PatternBlock", "PhotographLine", "PieceBlock", "PlaceRef", "Regauged",
+    "RepeatLine", "Require", "RightSide", "Round", "ShapeBlock", "Shoulders", "SizeRow", "Sizes", "SlotLine", "Start",
+    "Statement", "Stitch", "StripeRows", "Swatch", "TextLine", "Through", "ToMeasure", "Tree", "Use", "WedgeLine", "Without",
+    "YarnCount", "YarnLine", "ZoneLine",
 ]  # fmt: skip
 
 
@@ -320,6 +321,8 @@ class MakingUp(Node):
 
 Statement = (
     Broken
+    | ChoiceLine
+    | ForBlock
     | TextLine
     | PhotographLine
     | PatternBlock

@@ -60,6 +60,8 @@ PLACES = {
 """Where a line of each kind stands."""
 
 EXAMPLES = {
+    "choice": "choice sleeves long, short",
+    "for": "for sleeves short",
     "pattern": 'pattern "Tidewrack"',
     "sizes": "sizes S M L",
     "let": "let half = bust / 2 + 4 cm",

@@ -12,7 +12,6 @@ from walewright.design.model.design import (
     Measurement,
     Opening,
     Piece,
-    Requirement,
     ShapingWay,
     Slot,
     Wedge,
@@ -22,8 +21,8 @@ from walewright.design.model.joined import Band, EdgeCut, EdgeJoin, EdgeName
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
 from walewright.design.model.page import Needed, Photograph
 from walewright.design.model.rate import Rate
-from walewright.design.model.regrading import Edition, Given
-from walewright.design.model.wearing import Finished, Lap, Measured, Passage
+from walewright.design.model.regrading import Choice, Edition, Given
+from walewright.design.model.wearing import Finished, Lap, Measured, Passage, Requirement
 from walewright.design.model.within import Motif, RepeatStretch, Zone
 
 __all__ = [
@@ -32,6 +31,7 @@ __all__ = [
     "Cell",
     "CellKey",
     "Chart",
+    "Choice",
     "Cord",
     "CountPerSize",
     "Design",

@@ -15,13 +15,12 @@ from walewright.design.model.joined import Band, EdgeCut, EdgeJoin, EdgeName
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
 from walewright.design.model.page import Needed, Photograph
 from walewright.design.model.rate import Rate as Rate
-from walewright.design.model.regrading import Edition, Given
-from walewright.design.model.wearing import Finished, Lap, Measured, Passage
+from walewright.design.model.regrading import Choice, Edition, Given
+from walewright.design.model.wearing import Finished, Lap, Passage, Requirement
 from walewright.design.model.within import Motif, RepeatStretch, Zone
 from walewright.trade.edgings import EdgingCastOff, EdgingKind, EdgingWhen
 from walewright.trade.ends import EndWay, StartWay, Taken
 from walewright.trade.joins import WornFacing
-from walewright.trade.relations import Relation
 from walewright.trade.shaping import OpeningShape, RunPath, WayKind, WedgeKind
 from walewright.trade.sides import EdgeSide, WhichEdges
 
@@ -130,20 +129,20 @@ class EdgeRun:
     move is cast off at once at the bottom of the run. `path`: straight | slope | curve (level at first, upright in the end) |
     arch (upright at first, level in the end) | steps | rate | across (no rows: at `to_level`, which the run before has come to,
     the loops are hung back evenly on more or fewer needles; both edges have it, with equal changes).
-    `steps`: number of equal steps for path "steps", else 0; `rate` that of path "rate", whose move follows from its rows. With
-    `most` the change is free: from `change`, where the run begins as far out as it may, to `most`, where it begins as far in as
-    it may."""
+    `steps`: number of equal steps by size for path "steps", else empty; `rates` those of path "rate", one a size, whose move
+    follows from its rows, else empty. With `most` the change is free: from `change`, where the run begins as far out as it may,
+    to `most`, where it begins as far in as it may."""
 
     name: str
     to_level: str
     path: RunPath
     change: PerSize
     cast_off: PerSize
-    steps: int
+    steps: CountPerSize
     way: ShapingWay
     origin: Origin
     most: PerSize | None = None
-    rate: Rate | None = None
+    rates: tuple[Rate, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -271,20 +270,6 @@ class Cord:
 
 
 @dataclass(frozen=True, slots=True)
-class Requirement:
-    """left relation right, in cm per size; already evaluated. Checked by `design`, or, where the left side is `measured` on the
-    knitted garment, by `fit` (`left` is then empty)."""
-
-    left: PerSize
-    relation: Relation
-    right: PerSize
-    text: str
-    because: str
-    origin: Origin
-    measured: Measured | None = None
-
-
-@dataclass(frozen=True, slots=True)
 class Design:
     file: str
     title: str
@@ -321,6 +306,8 @@ class Design:
     """The source's own figures; None where a design comes of no source."""
     given: tuple[Given, ...] = ()
     """What the knitter gave in their place."""
+    choices: tuple[Choice, ...] = ()
+    """What the source leaves to the knitter, and what is taken here."""
     cuts: tuple[EdgeCut, ...] = ()
     """Edges within which a band wider than the bed is parted."""
     needed: tuple[Needed, ...] = ()

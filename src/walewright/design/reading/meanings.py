@@ -112,7 +112,7 @@ def _wide(node: syntax.ZoneLine, _: Around) -> Idle | None:
     if node.repeats is None:
         return None
     return Idle(
-        said("repeats-wide", fabric=node.fabric, repeats=node.repeats),
+        said("repeats-wide", fabric=node.fabric, repeats=node.repeats if isinstance(node.repeats, int) else node.repeats.name),
         said("leave-one-width-out"),
     )
 

@@ -36,6 +36,7 @@ PAGE = {
     "machine knitters at kcguild.org.uk.",
     "contents/reading": "Reading the pattern",
     "cover/size": "Size",
+    "cover/choice": "{taken}; there is also {others:and}",
     "cover/sizes": "Sizes",
     "cover/yarn": "Yarn",
     "cover/machine": "{machine}, {needles} needles",

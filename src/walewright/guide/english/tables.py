@@ -148,6 +148,7 @@ TABLES = {
     "regrade/both": "cm and inches",
     "regrade/to-fit": "to fit",
     "regrade/about-to-fit": "{about}, to fit",
+    "regrade/choice": "{own}, or {others:or}",
     "regrade/size": "Size",
     "regrade/tension-or-swatch": "--tension or --swatch",
     "regrade/to-10-cm": "{tension} to 10 cm, in {fabric}",
