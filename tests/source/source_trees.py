@@ -265,6 +265,7 @@ shapes = st.builds(
 bands = st.one_of(
     st.builds(s.BandLine, names, edging_names, refs),
     st.builds(s.BandLine, names, edging_names, refs, counts, counts, expressions, expressions),
+    st.builds(s.BandLine, names, edging_names, refs, counts, counts, expressions, expressions, hole_along=refs),
 )
 joins = st.builds(
     s.JoinLine,

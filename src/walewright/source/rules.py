@@ -233,6 +233,7 @@ RULES: Mapping[str, Makes] = {
     "end_gathered": Makes(syntax.End, (), {"way": "gathered"}),
     "band": Makes(syntax.BandLine, ("name", "edging", "along")),
     "band_buttonholes": Makes(None, ("holes", "hole_stitches", "first", "last")),
+    "band_buttonholes_along": Makes(None, ("holes", "hole_stitches", "hole_along", "first", "last")),
     "edge_ref": Makes(syntax.EdgeRef, ("piece", "edge")),
     "join": Makes(syntax.JoinLine, ("one", "other")),
     "easing": Makes(None, ("easing",)),

@@ -278,7 +278,8 @@ def _band(band: syntax.BandLine) -> str:
     holes = ""
     if band.first is not None and band.last is not None:
         ends = f"{expression(band.first)} first, {expression(band.last)} last"
-        holes = f"{_holes(band.holes, band.hole_stitches)}, {ends}"
+        where = f" along {_refs(band.hole_along)}" if band.hole_along else ""
+        holes = f"{_holes(band.holes, band.hole_stitches)}{where}, {ends}"
     return _options(f"band {band.name} with {band.edging} along {_refs(band.along)}", [holes, _facing(band.facing)])
 
 

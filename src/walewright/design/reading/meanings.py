@@ -196,6 +196,7 @@ MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
     },
     syntax.BandLine: {
         "holes": EVERYWHERE, "hole_stitches": EVERYWHERE, "first": EVERYWHERE, "last": EVERYWHERE, "facing": EVERYWHERE,
+        "hole_along": EVERYWHERE,
     },
     syntax.JoinLine: {
         "easing": EVERYWHERE, "longer": EVERYWHERE, "way": EVERYWHERE, "matching": EVERYWHERE, "next_copy": EVERYWHERE,
