@@ -145,8 +145,7 @@ def _plainness(number: int) -> int:
 def equal_sizes(draft: Draft, terms: tuple[Terms, ...], wanted: tuple[float, ...], factor: int = 1) -> None:
     """What is wanted alike in two sizes should come out alike, whatever lies between them."""
     for i, j in combinations(range(len(terms)), 2):
-        apart = total((terms[i], factor), (terms[j], -factor))
-        if apart and abs(wanted[i] - wanted[j]) <= TIE:
+        if abs(wanted[i] - wanted[j]) <= TIE and (apart := total((terms[i], factor), (terms[j], -factor))):
             draft.wishes.append(Wish(apart, 0.0, EQUAL_COST))
 
 
