@@ -73,7 +73,7 @@ def compose(
         trouble=advice.trouble(guide),
         safety=guide.advice["safety"],
         children=advice.cautions(guide, design),
-        checked=checked(guide, proof, options.units),
+        checked=checked(guide, proof),
         author=", ".join(texts["author"]),
         version=options.version,
         date=options.date,
