@@ -121,10 +121,11 @@ def _taken(op: Join, index: int, text: str, pieces: Mapping[str, KnitPiece], fab
     for name, edge_name, copy in (*op.one, *op.other):
         for edge in fabrics[name].edge(edge_name):
             for one in copies_of(copy, fabrics[name].copies):
-                if (edge.name, edge.part, one) in pieces[name].taken:
+                key = (edge.name, edge.part, one)
+                if key in pieces[name].taken or any(key == some for some, _ in pieces[name].stretches):
                     message = f"joining {text}: the {edge_name} of the {name} has been taken up already"
                     return _fault("edge-taken", index, message, piece=name, edge=edge_name)
-                pieces[name].taken.add((edge.name, edge.part, one))
+                pieces[name].taken.add(key)
     return None
 
 

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from walewright.bed.corners import copies_of
 from walewright.bed.fabric import KnitFabric, KnitPiece
 from walewright.bed.linking import over_another
 from walewright.bed.loops import LoopKind
 from walewright.bed.lying import beside, from_the_left, hung_edge, same_side, turned, wrong_end
 from walewright.bed.machine import Machine, Refusal
-from walewright.bed.model import BedPart, CourseKind, Link
+from walewright.bed.model import BedEdge, CourseKind, Link
 from walewright.bed.needles import needs_empty
+from walewright.bed.stretched import points_of, take_stretch
 from walewright.knit.operations import NEXT_COPY, PickUpEdge, Rehang, needle
 
 FOLLOWS = "follows-from-earlier"
@@ -37,7 +40,8 @@ def rehang(m: Machine, op: Rehang) -> Refusal | None:
         return refusal
     if not fabric.feet:
         return m.refuse("no-open-feet", f"the {op.piece} was not begun on waste yarn, so no feet are open", piece=op.piece)
-    refusal = _take(m, piece, fabric, op.piece, ("start", "whole"), 0)
+    start = next(iter(fabric.edge("start")), BedEdge("start", "whole", "stitches", 0, None, ()))
+    refusal = _take(m, piece, fabric, op.piece, start, 0, range(len(start.points)))
     if refusal is not None:
         return refusal
     count = last - first + 1
@@ -77,35 +81,23 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
     refusal = _wrong_copy(m, op, fabric) or wrong_end(m, op, edges)
     if refusal is not None:
         return refusal
+    points = points_of(m, op, fabric, edges)
+    if isinstance(points, Refusal):
+        return points
     path: list[tuple[tuple[int, ...], bool]] = []
     for edge in edges if op.facing == "purl" else reversed(edges):
         live = edge.live or (edge.name == "start" and bool(fabric.feet))
-        refusal = _take(m, piece, fabric, op.piece, (edge.name, edge.part), op.copy)
+        some = points if len(edges) == 1 else range(len(edge.points))
+        refusal = _take(m, piece, fabric, op.piece, edge, op.copy, some)
         if refusal is not None:
             return refusal
-        path += [(point, live) for point in from_the_left(edge, op.facing)]
+        path += [(point, live) for point in from_the_left(replace(edge, points=edge.points[some.start : some.stop]), op.facing)]
     count = last - first + 1
-    if count > len(path):
-        return m.refuse(
-            "pick-up-too-many",
-            f"{count} stitches cannot be picked up along {label!r} of the {op.piece}: there are {len(path)} places, "
-            "and none gives more than one",
-            piece=op.piece,
-            edge=label,
-            stitches=count,
-            places=len(path),
-        )
-    if op.over and count != len(path):
-        return m.refuse(
-            "link-unequal",
-            f"{len(path)} stitches of {label!r} of the {op.piece} would be hung over {count} others; loop is linked to loop",
-            first,
-            last,
-            stitches=len(path),
-            needles=count,
-        )
+    refusal = _number(m, op, label, count, len(path))
+    if refusal is not None:
+        return refusal
     line = m.over_hung if op.over else m.hung
-    line.append(hung_edge(m, op, fabric, edges))
+    line.append(hung_edge(m, op, fabric, edges, points))
     refusal = beside(m, line) or (same_side(m, line[-1]) if op.over else None)
     if refusal is not None:
         return refusal
@@ -115,13 +107,37 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
     return None
 
 
-def _take(m: Machine, piece: KnitPiece, fabric: KnitFabric, name: str, edge: tuple[str, BedPart], copy: int) -> Refusal | None:
-    """Every stretch of an edge can be taken up once: of the copy named, or of each."""
+def _number(m: Machine, op: PickUpEdge, label: str, count: int, places: int) -> Refusal | None:
+    """As many stitches as there are needles find places; loop is linked to loop."""
+    if count > places:
+        return m.refuse(
+            "pick-up-too-many",
+            f"{count} stitches cannot be picked up along {label!r} of the {op.piece}: there are {places} places, "
+            "and none gives more than one",
+            piece=op.piece,
+            edge=label,
+            stitches=count,
+            places=places,
+        )
+    if op.over and count != places:
+        return m.refuse(
+            "link-unequal",
+            f"{places} stitches of {label!r} of the {op.piece} would be hung over {count} others; loop is linked to loop",
+            *m.span(op.first, op.last),
+            stitches=places,
+            needles=count,
+        )
+    return None
+
+
+def _take(m: Machine, piece: KnitPiece, fabric: KnitFabric, name: str, edge: BedEdge, copy: int, points: range) -> Refusal | None:
+    """Every point of an edge can be taken up once: of the copy named, or of each."""
     for one in copies_of(copy, fabric.copies):
-        if (*edge, one) in piece.taken or (name, *edge, one) in m.taken:
-            label = edge[0] if edge[1] == "whole" else f"{edge[0]} {edge[1]}"
+        key = (edge.name, edge.part, one)
+        free = key not in piece.taken and (name, *key) not in m.taken
+        if not free or not take_stretch(m, piece, name, key, points, len(edge.points)):
+            label = edge.name if edge.part == "whole" else f"{edge.name} {edge.part}"
             return m.refuse("edge-taken", f"the {label!r} of the {name} has been taken up already", piece=name, edge=label)
-    m.taken += [(name, *edge, one) for one in copies_of(copy, fabric.copies)]
     return None
 
 

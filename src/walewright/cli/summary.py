@@ -20,7 +20,8 @@ def summary(outcome: Outcome) -> str:
     wanted and knitted, marked where they are further apart than a stitch or a row; last what is unused, unsewn and marked."""
     design, _, _, proof = outcome.result()
     sizes = proof.sizes
-    head = f"{named(outcome.file)}: {design.title}, {len(sizes)} {'size' if len(sizes) == 1 else 'sizes'} proven"
+    taken = "".join(f", {choice.name} {choice.alternative}" for choice in design.choices)
+    head = f"{named(outcome.file)}: {design.title}{taken}, {len(sizes)} {'size' if len(sizes) == 1 else 'sizes'} proven"
     tables = [_yarn_table(outcome)] if sizes else []
     if outcome.fit is not None:
         tables += worn_tables(outcome.fit, design.sizes)

@@ -18,6 +18,10 @@ def band_as_counted(design: Design, sized: SizedBand, fabric: KnitFabric) -> Tol
     # A facing is turned in along a row of its own, the first.
     begun = 1 if edging.kind == "facing" else 0
     yield "the first row", sized.stitches, sum(course.count for course in fabric.passes(1))
+    taken = [pick for pick in sized.pick_ups if pick.stitches]
+    for pick, hung in zip(taken, fabric.hung, strict=False):
+        for which, counted, found in zip(("begins", "ends"), pick.between or (0, 0), hung.stretch, strict=True):
+            yield f"where the stretch of the {pick.edge.piece} {pick.edge.edge} {which}", counted, found
     for cut in sized.holes:
         yield from hole(cut, begun + cut.row, fabric)
     for cut in sized.behind:

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Any
+from typing import TYPE_CHECKING, Any
+
+import click
 
 from walewright.cli import console, options, sources
 from walewright.cli.command_line import FILE, CommandLine
@@ -11,8 +13,12 @@ from walewright.cli.each import each
 from walewright.cli.parameters import FILES, GIVEN, HELP, LANGUAGE, MESSAGES, SIZES, command
 from walewright.cli.sources import unfit_names
 
+if TYPE_CHECKING:
+    from walewright.pipeline import Outcome
+    from walewright.report.model import Diagnostic
 
-def _check(line: CommandLine, /, files: Sequence[str], **asked: Any) -> int:
+
+def _check(line: CommandLine, /, files: Sequence[str], every_choice: bool, **asked: Any) -> int:
     """Work out and prove every size, and print the counts. Writes nothing."""
     wanted = options.wanted(line, options.Asked(**asked))
     faults = (*wanted.faults, *unfit_names(line, files))
@@ -22,16 +28,44 @@ def _check(line: CommandLine, /, files: Sequence[str], **asked: Any) -> int:
 
     def one(file: str) -> int:
         outcome = sources.compile_file(file, wanted)
-        edits, texts = sources.edits(outcome, wanted), {FILE: line.text, **wanted.texts}
-        console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits, wanted.printed)
-        if not outcome.proven:
-            return options.exit_code(outcome.diagnostics)
-        from walewright.cli.summary import summary
+        _report(line, outcome, outcome.diagnostics, wanted)
+        code = _said(outcome)
+        if every_choice:
+            from walewright.cli.ways import only_there, other_ways, what_is_told
 
-        console.say(summary(outcome))
-        return 0
+            told = what_is_told(outcome)
+            # One at a time: an outcome is large, and nothing of it is needed when it has been said.
+            for way in other_ways(outcome, wanted):
+                outcome = sources.compile_file(file, way)
+                _report(line, outcome, only_there(outcome, told), way)
+                code = max(code, _said(outcome))
+        return code
 
     return each(line, files, one, "checking")
 
 
-COMMAND = command("check", _check, FILES, SIZES, GIVEN, LANGUAGE, MESSAGES, HELP)
+def _report(line: CommandLine, outcome: Outcome, told: Sequence[Diagnostic], wanted: options.Wanted) -> None:
+    edits, texts = sources.edits(outcome, wanted), {FILE: line.text, **wanted.texts}
+    console.report(line.placed(tuple(told)), {outcome.file: outcome.text, **texts}, line.form, edits, wanted.printed)
+
+
+def _said(outcome: Outcome) -> int:
+    if not outcome.proven:
+        return options.exit_code(outcome.diagnostics)
+    from walewright.cli.summary import summary
+
+    console.say(summary(outcome))
+    return 0
+
+
+COMMAND = command(
+    "check",
+    _check,
+    FILES,
+    SIZES,
+    GIVEN,
+    click.option("--every-choice", is_flag=True, help="Every way to choose among the alternatives of a source, one after another."),
+    LANGUAGE,
+    MESSAGES,
+    HELP,
+)

@@ -8,9 +8,9 @@ from dataclasses import dataclass
 from walewright.design.findings import Findings
 from walewright.design.model import EdgeRun, Level, MachineProfile, Origin, PerSize, ShapingWay
 from walewright.design.pieces.cloth import PieceCloth
-from walewright.design.pieces.moves import EdgeMove, move, rated, tell_wrong_way
+from walewright.design.pieces.moves import EdgeMove, move, rated, steps_of, tell_wrong_way
 from walewright.design.pieces.outline import OutlineSide, level_index
-from walewright.design.pieces.rates import rate_of, rows_enough
+from walewright.design.pieces.rates import rates_of, rows_enough
 from walewright.design.pieces.ways import shaping_way
 from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, concerned
 from walewright.report.model import Span
@@ -78,7 +78,7 @@ def traced(
     for side, so_far in now.items():
         if so_far.level < on.last:
             rest = EdgeRun(
-                "", top, "straight", still, still, 0, ShapingWay("simple"), Origin(f"{on.path} / edge to {top}", origin.span)
+                "", top, "straight", still, still, (), ShapingWay("simple"), Origin(f"{on.path} / edge to {top}", origin.span)
             )
             now[side] = _after(so_far, on.last, rest, EdgeMove(still, None, so_far.least, so_far.most))
     return now
@@ -102,7 +102,10 @@ def _run(node: syntax.EdgeLine, now: TracedSides, on: Tracing) -> TracedSides | 
     way = shaping_way(node.way, node.inset, node.span, on.machine, findings, node.at_once)
     if node.path == "rate":
         return _at_rate(node, (come, to), way, now, on) if way is not None else None
-    moved = move(node, to, now, on.centre, on.cloth, on.what)
+    steps = steps_of(node, on.cloth.place)
+    if steps is None:
+        return None
+    moved = move(node, steps, to, now, on.centre, on.cloth, on.what)
     cast_off = _cast_off(node, moved.change, on) if moved is not None else None
     if moved is None or cast_off is None or way is None:
         return None
@@ -114,7 +117,7 @@ def _run(node: syntax.EdgeLine, now: TracedSides, on: Tracing) -> TracedSides | 
         node.path,
         moved.change,
         cast_off,
-        (node.times or 0) if node.path == "steps" else 0,
+        steps,
         way,
         _origin(node, on),
         moved.most,
@@ -135,16 +138,16 @@ def _origin(node: syntax.EdgeLine, on: Tracing) -> Origin:
 def _at_rate(node: syntax.EdgeLine, between: tuple[int, int], way: ShapingWay, now: TracedSides, on: Tracing) -> TracedSides | None:
     """The sides after a statement that says so many stitches every so many rows."""
     place, nothing = on.cloth.place, tuple(0.0 for _ in on.sizes)
-    rate = rate_of(node, way, on.cloth, on.machine, on.gap, between[0] == 0)
+    rates = rates_of(node, way, on.cloth, on.machine, on.gap, between[0] == 0)
     cast_off = nothing if node.cast_off is None else place.across(node.cast_off, said("cast-off"), NOT_NEGATIVE)
-    if rate is None or cast_off is None:
+    if rates is None or cast_off is None:
         return None
-    if not rows_enough(node, rate, *between, on.cloth):
+    if not rows_enough(node, rates, *between, on.cloth):
         return None
-    moved = rated(node, rate, cast_off, between, now, on.cloth)
+    moved = rated(node, rates, cast_off, between, now, on.cloth)
     if moved is None or not _at_once_is_inwards(node, moved, on) or (any(cast_off) and not _cast_off_inwards(node, on)):
         return None
-    run = EdgeRun(node.called or "", node.to_level, "rate", moved.change, cast_off, 0, way, _origin(node, on), moved.most, rate)
+    run = EdgeRun(node.called or "", node.to_level, "rate", moved.change, cast_off, (), way, _origin(node, on), moved.most, rates)
     return _moved(node, between[1], run, moved, now)
 
 
@@ -257,7 +260,7 @@ def _across(node: syntax.AcrossLine, now: TracedSides, on: Tracing) -> TracedSid
     free = least != most
     origin = Origin(f"{on.path} / across at {node.level}", node.span)
     nothing = tuple(0.0 for _ in width)
-    run = EdgeRun("", node.level, "across", low, nothing, 0, ShapingWay("simple"), origin, high if free else None)
+    run = EdgeRun("", node.level, "across", low, nothing, (), ShapingWay("simple"), origin, high if free else None)
     after: TracedSides = {}
     for side, so_far in now.items():
         position = tuple(p + (w - t) / 2 for p, w, t in zip(so_far.least, width, least, strict=True))

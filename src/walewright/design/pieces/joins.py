@@ -224,7 +224,7 @@ def _words(names: tuple[EdgeName, ...]) -> str:
 def cord(node: syntax.CordLine, known: EdgesOfPieces, scope: Scope, findings: Findings) -> Cord | None:
     """A cord drawn through a piece."""
     findings.look_up("piece", node.piece, node.span, known)
-    length = AmountPlace(scope, findings, None).across(node.length, said("cord-of", piece=node.piece), POSITIVE)
+    length = AmountPlace(scope, findings, None, in_fabric=False).across(node.length, said("cord-of", piece=node.piece), POSITIVE)
     if length is None or node.piece not in known:
         return None
     return Cord(node.piece, length, Origin(f"cord {node.piece}", node.span))

@@ -96,6 +96,8 @@ TABLES = {
     "yarn/waste": "Waste yarn",
     "yarn/ravel": "Ravel cord",
     "yarn/error": "{way}; right to about {share} %",
+    "yarn/together": "{yarn}: {strands:and} held together.",
+    "yarn/strands": "{yarn}, {count} strands",
     "yarn/way": "{yarns}: {way}.",
     # How the pattern was checked.
     "checked/one": "Before these pages were printed, the garment was knitted in the computer, loop by loop on a needle bed: "
@@ -128,6 +130,7 @@ TABLES = {
     "regrade/both": "cm and inches",
     "regrade/to-fit": "to fit",
     "regrade/about-to-fit": "{about}, to fit",
+    "regrade/choice": "{own}, or {others:or}",
     "regrade/size": "Size",
     "regrade/tension-or-swatch": "--tension or --swatch",
     "regrade/to-10-cm": "{tension} to 10 cm, in {fabric}",
