@@ -13,7 +13,7 @@ TABLES = {
     "told/in": "{inches} in",
     "told/both": "{cm} cm ({inches} in)",
     # The figures of a schematic's letters.
-    "legend": "Measurements of the {piece} in {unit}; stitches and rows in small type",
+    "legend": "Measurements of the {piece} in {unit}",
     # Sizes, and what they are held against.
     "sizes": "Sizes in {unit}",
     "sizes/cm": "cm",
