@@ -68,6 +68,8 @@ PHRASES: dict[str, str] = {
     "loop-of": "the yarn to a stitch of {of}",
     "needed": "what is needed",
     "middle-of": "the middle of {of}",
+    "shaping-inside": "the shaping inside up to `{level}`",
+    "place-of-line": "the place of a line in {of}",
     "place-of-buttonhole": "the place of the {which:term} buttonhole of {of}",
     "place-at": "the place of the edge of {of} at `{level}`",
     "point-of": "the point of {of}",
@@ -179,6 +181,7 @@ PHRASES: dict[str, str] = {
     "one-yarn": "chart `{chart}` is in one yarn, so no colours meet in its rows",
     "edges-straight-up": "the edges of {what} go straight up, and nothing is shaped there",
     "parts-at-point": "{what} parts at a point, and no stitches are taken off there",
+    "as-wide-across": "piece `{piece}` is {width} wide there as it is, and goes on in the same fabric",
     "begins-as-slit": "{what} begins as a slit, and no stitches are taken off there",
 }
 TERMS: dict[str, tuple[str, str]] = {
