@@ -62,6 +62,7 @@ from walewright.knit.operations import (
 from walewright.proof.counted import as_counted
 from walewright.proof.measures import measures
 from walewright.proof.model import Measure
+from walewright.report.said import said
 from walewright.solve.sized.deviations import deviations
 
 HERE = Origin("by hand")
@@ -452,7 +453,7 @@ def slipped(row: int) -> list[tuple[str, int, int]]:
 def test_a_needle_held_for_a_row_is_a_gap_only_outside_charts() -> None:
     assert slipped(3) == []
     assert slipped(7) == []
-    assert slipped(1) == [("row 1, from its first to its last stitch", 12, 11)]
+    assert slipped(1) == [(said("at/within-row", row=1), 12, 11)]
 
 
 def striped(*ends: str) -> list[tuple[str, int, int]]:
@@ -463,7 +464,7 @@ def striped(*ends: str) -> list[tuple[str, int, int]]:
 
 def test_each_row_of_stripes_is_in_its_yarn() -> None:
     assert striped("wool", "navy", "wool", "navy", "wool") == []
-    wrong = ("rows in another yarn or tension than their fabric's", 0, 2)
+    wrong = (said("at/other-yarn"), 0, 2)
     assert striped("wool", "navy", "navy", "navy", "wool") == [wrong]
 
 

@@ -7,10 +7,11 @@ from walewright.bed.fabric import KnitFabric, KnitPiece
 from walewright.bed.linking import over_another
 from walewright.bed.loops import LoopKind
 from walewright.bed.lying import beside, from_the_left, hung_edge, same_side, turned, wrong_end
-from walewright.bed.machine import Machine, Refusal
+from walewright.bed.machine import Machine
 from walewright.bed.model import BedPart, CourseKind, Link
 from walewright.bed.needles import needs_empty
-from walewright.knit.operations import NEXT_COPY, PickUpEdge, Rehang, needle
+from walewright.bed.refusals import Refusal, edge_said, known_edges
+from walewright.knit.operations import NEXT_COPY, PickUpEdge, Rehang
 
 FOLLOWS = "follows-from-earlier"
 """The code of a refusal that only repeats an earlier one: the piece was never finished. It is not reported."""
@@ -19,9 +20,9 @@ FOLLOWS = "follows-from-earlier"
 def _piece(m: Machine, name: str) -> tuple[KnitPiece, KnitFabric] | Refusal:
     piece = m.pieces.get(name)
     if piece is None:
-        return m.refuse("piece-unknown", f"no piece called {name!r} has been knitted yet", piece=name)
+        return m.refuse("piece-unknown/to-hang", piece=name)
     if piece.fabric is None:
-        return m.refuse(FOLLOWS, f"the piece {name!r} came to a fault")
+        return m.refuse("follows-from-earlier", piece=name)
     return piece, piece.fabric
 
 
@@ -32,25 +33,17 @@ def rehang(m: Machine, op: Rehang) -> Refusal | None:
         return found
     piece, fabric = found
     first, last = m.span(op.first, op.last)
-    refusal = needs_empty(m, first, last, "rehang-over-loops", "to take a foot")
+    refusal = needs_empty(m, first, last, "rehang-over-loops", "take-a-foot")
     if refusal is not None:
         return refusal
     if not fabric.feet:
-        return m.refuse("no-open-feet", f"the {op.piece} was not begun on waste yarn, so no feet are open", piece=op.piece)
+        return m.refuse("no-open-feet", piece=op.piece)
     refusal = _take(m, piece, fabric, op.piece, ("start", "whole"), 0)
     if refusal is not None:
         return refusal
     count = last - first + 1
     if count != len(fabric.feet):
-        return m.refuse(
-            "rehang-count",
-            f"the first row of the {op.piece} has {len(fabric.feet)} feet, but there are {count} needles, "
-            f"{needle(op.first)} to {needle(op.last)}, to take one each",
-            first,
-            last,
-            feet=len(fabric.feet),
-            needles=count,
-        )
+        return m.refuse("rehang-count", piece=op.piece, feet=len(fabric.feet), needles=count, first=m.at(first), last=m.at(last))
     if m.copies != fabric.copies:
         return _copies_differ(m, op.piece, fabric)
     m.rehung.append((op.piece, op.facing))
@@ -66,14 +59,18 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
         return found
     piece, fabric = found
     first, last = m.span(op.first, op.last)
-    refusal = over_another(m, op) if op.over else needs_empty(m, first, last, "pick-up-over-loops", "to pick up a stitch")
+    refusal = over_another(m, op) if op.over else needs_empty(m, first, last, "pick-up-over-loops", "pick-up")
     if refusal is not None:
         return refusal
     label = op.edge if op.part == "whole" else f"{op.edge} {op.part}"
     edges = fabric.edge(label)
     if not edges or (op.part == "whole" and edges[0].each):
-        known = ", ".join(sorted({e.name if e.part == "whole" else f"{e.name} {e.part}" for e in fabric.edges}))
-        return m.refuse("edge-unknown", f"the {op.piece} has no edge {label!r}; it has {known}", piece=op.piece, edge=label)
+        return m.refuse(
+            "edge-unknown/to-hang",
+            piece=op.piece,
+            edge=edge_said(op.edge, op.part),
+            known=known_edges((e.name, e.part) for e in fabric.edges),
+        )
     refusal = _wrong_copy(m, op, fabric) or wrong_end(m, op, edges)
     if refusal is not None:
         return refusal
@@ -86,24 +83,9 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
         path += [(point, live) for point in from_the_left(edge, op.facing)]
     count = last - first + 1
     if count > len(path):
-        return m.refuse(
-            "pick-up-too-many",
-            f"{count} stitches cannot be picked up along {label!r} of the {op.piece}: there are {len(path)} places, "
-            "and none gives more than one",
-            piece=op.piece,
-            edge=label,
-            stitches=count,
-            places=len(path),
-        )
+        return m.refuse("pick-up-too-many", stitches=count, edge=edge_said(op.edge, op.part), piece=op.piece, places=len(path))
     if op.over and count != len(path):
-        return m.refuse(
-            "link-unequal",
-            f"{len(path)} stitches of {label!r} of the {op.piece} would be hung over {count} others; loop is linked to loop",
-            first,
-            last,
-            stitches=len(path),
-            needles=count,
-        )
+        return m.refuse("link-unequal", stitches=len(path), edge=edge_said(op.edge, op.part), piece=op.piece, needles=count)
     line = m.over_hung if op.over else m.hung
     line.append(hung_edge(m, op, fabric, edges))
     refusal = beside(m, line) or (same_side(m, line[-1]) if op.over else None)
@@ -119,8 +101,7 @@ def _take(m: Machine, piece: KnitPiece, fabric: KnitFabric, name: str, edge: tup
     """Every stretch of an edge can be taken up once: of the copy named, or of each."""
     for one in copies_of(copy, fabric.copies):
         if (*edge, one) in piece.taken or (name, *edge, one) in m.taken:
-            label = edge[0] if edge[1] == "whole" else f"{edge[0]} {edge[1]}"
-            return m.refuse("edge-taken", f"the {label!r} of the {name} has been taken up already", piece=name, edge=label)
+            return m.refuse("edge-taken/hung", edge=edge_said(*edge), piece=name)
     m.taken += [(name, *edge, one) for one in copies_of(copy, fabric.copies)]
     return None
 
@@ -130,18 +111,12 @@ def _wrong_copy(m: Machine, op: PickUpEdge, fabric: KnitFabric) -> Refusal | Non
     if op.copy in (0, NEXT_COPY):
         return None if m.copies == fabric.copies else _copies_differ(m, op.piece, fabric)
     if fabric.copies == 1 or not 1 <= op.copy <= fabric.copies:
-        there = f"{fabric.copies} times" if fabric.copies > 1 else "once"
-        message = f"copy {op.copy} of the {op.piece} is to be taken up, which is knitted {there}"
-        return m.refuse("no-such-copy", message, piece=op.piece)
+        return m.refuse("no-such-copy/hung", copy=op.copy, piece=op.piece, copies=fabric.copies)
     return None if m.copies == 1 else _copies_differ(m, op.piece, fabric)
 
 
 def _copies_differ(m: Machine, piece: str, fabric: KnitFabric) -> Refusal:
-    return m.refuse(
-        "copies-differ",
-        f"the {piece} is knitted {fabric.copies} times and this {m.copies} times: each copy of the one is hung on one of the other",
-        piece=piece,
-    )
+    return m.refuse("copies-differ/hung", piece=piece, copies=fabric.copies, own=m.copies)
 
 
 def _evenly(path: list[tuple[tuple[int, ...], bool]], count: int) -> list[tuple[int, ...]]:

@@ -83,7 +83,7 @@ def _refusals(design: Design, garment: SizedGarment, work: Work, result: BedResu
             helps=("fault-of-the-plan",),
             sizes=(garment.size,),
             block=fault.block,
-            refusal=fault.message,
+            refusal=fault.told,
         )
 
 
@@ -176,7 +176,7 @@ def _misread(garment: SizedGarment, result: BedResult, again: BedResult | None) 
         if copies.get(fabric.name) != fabric:
             yield diagnosed(
                 "words-knit-otherwise/fabric",
-                notes=tuple(said("reading-back", block=f.block, refusal=f.message) for f in again.faults),
+                notes=tuple(said("reading-back", block=f.block, refusal=f.told) for f in again.faults),
                 helps=("fault-of-the-words",),
                 sizes=(garment.size,),
                 name=fabric.name,
@@ -184,7 +184,7 @@ def _misread(garment: SizedGarment, result: BedResult, again: BedResult | None) 
     yield from _put_together_otherwise(garment, result, again)
     if again.faults and not result.faults:
         for fault in again.faults:
-            yield diagnosed("words-knit-otherwise/stop", sizes=(garment.size,), block=fault.block, refusal=fault.message)
+            yield diagnosed("words-knit-otherwise/stop", sizes=(garment.size,), block=fault.block, refusal=fault.told)
 
 
 def _put_together_otherwise(garment: SizedGarment, result: BedResult, again: BedResult) -> Iterator[Diagnostic]:

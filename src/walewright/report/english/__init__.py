@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from walewright.report.english.bed import PHRASES as BED
 from walewright.report.english.charts import WORDINGS as CHARTS
 from walewright.report.english.commands import PHRASES as OUTSIDE
 from walewright.report.english.commands import WORDINGS as COMMANDS
@@ -36,7 +37,7 @@ ENGLISH = Language(
         **PROOF,
         **COMMANDS,
     },
-    phrases={**PHRASES, **COUNTED, **FIGURES, **EDGES, **PROVEN, **CONTRADICTIONS, **OUTSIDE},
+    phrases={**PHRASES, **COUNTED, **FIGURES, **EDGES, **PROVEN, **BED, **CONTRADICTIONS, **OUTSIDE},
     terms=TERMS,
     clauses=CLAUSES,
     words=("nought", "one", "two", "three", "four", "five", "six"),

@@ -173,6 +173,7 @@ PHRASES: dict[str, str] = {
 TERMS: dict[str, tuple[str, str]] = {
     "balanced": ("balanced", "balanceds"),
     "band": ("band", "bands"),
+    "bottom": ("bottom", "bottoms"),
     "calf": ("calf", "calves"),
     "cast-off": ("cast-off", "cast-offs"),
     "centred": ("centred", "centreds"),
@@ -252,6 +253,7 @@ TERMS: dict[str, tuple[str, str]] = {
     "stripes": ("stripes", "stripes"),
     "swatch": ("swatch", "swatches"),
     "three": ("three", "threes"),
+    "top": ("top", "tops"),
     "tuck": ("tuck", "tucks"),
     "two from left": ("two from left", "two from left"),
     "two from right": ("two from right", "two from right"),
