@@ -340,6 +340,21 @@ def test_shaping_may_reach_a_charted_panel_but_no_slot(workshop: type[Workshop])
     assert told_of(shop.design(ribbed)) == ["panel-crossed"]
 
 
+def test_two_panels_of_rib_have_no_wale_and_row_in_common(workshop: type[Workshop]) -> None:
+    shop = workshop("S")
+
+    def ribs(place: float, begins: str = "hem") -> list[str]:
+        first = Zone("rib", "hem", "mid", shop.each(6), shop.each(0), origin("one"))
+        second = Zone("rib", begins, "top", shop.each(6), shop.each(place), origin("two"))
+        levels = shop.levels("front", hem=0, mid=30, top=60)
+        return [d.code for d in solve(shop.design(shop.piece("front", 40, levels, (shop.run("top"),), zones=(first, second))))[1]]
+
+    assert ribs(7) == []
+    assert ribs(5) == ["panel-crossed"]
+    assert ribs(0) == ["panel-crossed"]
+    assert ribs(0, begins="mid") == []
+
+
 # ----------------------------------------------------------------- motifs
 
 

@@ -1,13 +1,14 @@
 """Panels: whether the wales of a panel run undisturbed from its first row to its last.
 
 A panel of latched rib is dropped and re-formed wale by wale over all its rows, so no slot, buttonhole or shaping may move or end a
-stitch of it, or hang one on it, in those rows. A charted panel is worked as it goes up: shaping that reaches it leaves the stitch
-groups that it cuts plain, only what is cut into it spoils it.
+stitch of it, or hang one on it, in those rows, and no wale may belong to two panels. A charted panel is worked as it goes up:
+shaping that reaches it leaves the stitch groups that it cuts plain, only what is cut into it spoils it.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import chain
 
 from walewright.counted.model import SizedPiece, SizedRun, SizedZone
 from walewright.design.model import Design, Piece
@@ -22,9 +23,10 @@ def panels_crossed(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> 
             notes: dict[str, Said] = {}
             for size, pieces in enumerate(garments):
                 sized = pieces[number]
-                panel = [z for z in sized.zones if z.panel is not None][index]
-                latched = design.fabric(zone.fabric).stitch != "chart"
-                found = next(_crossing(piece, sized, panel, latched), None)
+                panels = [z for z in sized.zones if z.panel is not None]
+                panel, latched = panels[index], _latched(design, zone.fabric)
+                others = [z for z in panels[:index] if latched or _latched(design, z.fabric)]
+                found = next(chain(_crossing(piece, sized, panel, latched), _sharing(piece, panel, others)), None)
                 if found is not None:
                     notes[design.sizes[size]] = found
             if notes:
@@ -37,6 +39,18 @@ def panels_crossed(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> 
                     fabric=zone.fabric,
                     piece=piece.name,
                 )
+
+
+def _latched(design: Design, fabric: str) -> bool:
+    return design.fabric(fabric).stitch != "chart"
+
+
+def _sharing(piece: Piece, panel: SizedZone, others: Sequence[SizedZone]) -> Iterator[Said]:
+    """The panels written before it that have needles and rows of it."""
+    for other in others:
+        beside = other.last < panel.first or panel.last < other.first
+        if not beside and other.from_row < panel.to_row and panel.from_row < other.to_row:
+            yield said("panel-of", fabric=other.fabric, piece=piece.name)
 
 
 def _crossing(piece: Piece, sized: SizedPiece, panel: SizedZone, latched: bool) -> Iterator[Said]:
