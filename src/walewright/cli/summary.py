@@ -73,6 +73,9 @@ def _join_table(outcome: Outcome) -> Table:
     """Both sides of every join: rows where both have them, else centimetres, and what was asked for."""
     from rich.table import Table
 
+    from walewright.guide.english import LANGUAGE
+    from walewright.sheet.checked import join_words
+
     sizes = outcome.result()[3].sizes
     table = Table(title="joins", title_justify="left", title_style="", box=None, pad_edge=False)
     for heading in ("", ""):
@@ -81,10 +84,11 @@ def _join_table(outcome: Outcome) -> Table:
         table.add_column(size.size, justify="right")
     for at, join in enumerate(sizes[0].joins):
         found = [size.joins[at] for size in sizes]
+        text = join_words(LANGUAGE, join)
         if all(j.one_rows is not None and j.other_rows is not None for j in found):
-            table.add_row(join.text, "rows", *(f"{j.one_rows}/{j.other_rows}" for j in found))
+            table.add_row(text, "rows", *(f"{j.one_rows}/{j.other_rows}" for j in found))
         else:
-            table.add_row(join.text, "cm", *(f"{j.one_cm:.1f}/{j.other_cm:.1f}" for j in found))
+            table.add_row(text, "cm", *(f"{j.one_cm:.1f}/{j.other_cm:.1f}" for j in found))
         if any(j.longer_cm for j in found):
             table.add_row("", "cm longer wanted/knitted", *(f"{j.longer_cm:.1f}/{j.one_cm - j.other_cm:.1f}" for j in found))
     return table

@@ -23,7 +23,7 @@ from walewright.proof.latched import deepest
 from walewright.proof.measures import measures
 from walewright.proof.model import JoinProof, PieceProof, Proof, SizeProof
 from walewright.proof.pictures import pictures
-from walewright.proof.seams import pairs, seam_proofs, spoken, unlike
+from walewright.proof.seams import pairs, seam_proofs, sewn, unlike
 from walewright.proof.sewing import seams_cm
 from walewright.proof.spent import long_rows, spent
 from walewright.proof.yarn import yarn_uses
@@ -121,7 +121,7 @@ def _unequal(design: Design, glued: Glued, garment: SizedGarment, result: BedRes
                     (design.joins[made.join].origin.span, "joined-here"),
                     helps=("fault-of-the-plan",),
                     sizes=(garment.size,),
-                    side=spoken(side),
+                    side=tuple(said("edge-and-copy", piece=e.piece, edge=e.edge, copy=e.copy) for e in sewn(side)),
                     counted=rows,
                     knitted=found.rows,
                 )

@@ -8,7 +8,7 @@ TEXT_COPY = {
     "text/tension": "Tension",
     "text/materials": "Materials",
     "text/regraded": "{what}: {own} (in the source {source}) ",
-    "text/measurement": "{name}{to_fit:? (to fit)}: {lengths}{source}",
+    "text/measurement": "{name}{to_fit:? (to fit)}: {lengths}{credit:? ({credit})}",
     "text/ease": "ease, {what}: {lengths}",
     "text/to-10-cm": "{stitches} stitches and {rows} rows to 10 cm",
     "text/to-1-in": "{stitches} stitches and {rows} rows to 1 in",

@@ -9,6 +9,7 @@ from walewright.report.english.commands import WORDINGS as COMMANDS
 from walewright.report.english.contradictions import PHRASES as CONTRADICTIONS
 from walewright.report.english.counted import PHRASES as COUNTED
 from walewright.report.english.counts import WORDINGS as COUNTS
+from walewright.report.english.garment import CAUTIONS
 from walewright.report.english.garment import WORDINGS as GARMENT
 from walewright.report.english.lines import WORDINGS as LINES
 from walewright.report.english.materials import WORDINGS as MATERIALS
@@ -37,7 +38,7 @@ ENGLISH = Language(
         **PROOF,
         **COMMANDS,
     },
-    phrases={**PHRASES, **COUNTED, **FIGURES, **EDGES, **PROVEN, **BED, **CONTRADICTIONS, **OUTSIDE},
+    phrases={**PHRASES, **COUNTED, **FIGURES, **EDGES, **PROVEN, **BED, **CAUTIONS, **CONTRADICTIONS, **OUTSIDE},
     terms=TERMS,
     clauses=CLAUSES,
     words=("nought", "one", "two", "three", "four", "five", "six"),

@@ -9,6 +9,7 @@ PHRASES: dict[str, str] = {
     "by-model": "like `{model}`",
     "close": "`{meant}` is close",
     "here-too": "here too",
+    "credit": "{published:/; }{recalled:? (from memory, not seen)}{own:?, but {own} the author's own}",
     "edge-of-copies": "`{edge}`{copies:=| of {copies} copies}",
     "opening-at": "opening at `{name}`",
     "quoted-along": "`along {along}`",

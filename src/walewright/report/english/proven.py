@@ -19,7 +19,7 @@ WORDINGS: dict[str, Wording] = {
         "at {where} {counted} was counted and {knitted} knitted", labels={"joined-here": "joined here"}, helps=_PLAN
     ),
     "knitted-otherwise/seam": Wording(
-        "the seam along {side} was counted with {counted} rows and knitted with {knitted}",
+        "the seam along {side:/ + } was counted with {counted} rows and knitted with {knitted}",
         labels={"joined-here": "joined here"},
         helps=_PLAN,
     ),
