@@ -13,7 +13,6 @@ from walewright.counted.edges import EdgeLength, edge_length, held_rows, knitted
 from walewright.counted.model import ShapingPhrase, SizedOpening, SizedPiece, SizedRepeat, SizedRun, SizedWedge
 from walewright.design.model import Design, Opening, Piece, RepeatStretch, Slot, Wedge, Zone
 from walewright.report.english import in_english
-from walewright.solve.algebra.programme import amount
 from walewright.solve.edges.lengths import FINE, edge_terms
 from walewright.solve.solver import programme_of
 
@@ -219,11 +218,9 @@ def test_terms_of_the_programme_come_to_what_is_knitted(workshop: type[Workshop]
         for edge in ("start", "foot", "side", "right_side", "head", "end"):
             own = edge_terms(design, piece, terms["back"][0], edge, 0)
             found = edge_length(counted_piece(design, counted), edge)
-            assert amount(own.rows, values) + own.more_rows == found.rows, edge
-            assert amount(own.stitches, values) == found.stitches, edge
-            assert (amount(own.length, values) + own.more_length) / FINE == pytest.approx(found.cm, abs=0.03 + own.loose / FINE), (
-                edge
-            )
+            assert own.rows.at(values) == found.rows, edge
+            assert own.stitches.at(values) == found.stitches, edge
+            assert own.length.at(values) / FINE == pytest.approx(found.cm, abs=0.03 + own.loose / FINE), edge
 
 
 def test_a_name_on_both_edges_with_a_wedge_at_one_is_told(workshop: type[Workshop]) -> None:

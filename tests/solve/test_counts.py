@@ -17,7 +17,7 @@ from walewright.report.english import ENGLISH
 from walewright.report.said import said
 from walewright.report.wording import phrased
 from walewright.solve.algebra.highs import solve_programme
-from walewright.solve.algebra.programme import Draft, Linear, Rule, RuleKind, Wish, total
+from walewright.solve.algebra.programme import Draft, Rule, RuleKind, Wish
 from walewright.solve.algebra.quantities import BEYOND_COST, OFF_COST
 from walewright.solve.model import Counts
 from walewright.solve.solver import programme_of
@@ -187,10 +187,10 @@ def test_a_join_does_not_push_a_piece_off_the_bed(workshop: type[Workshop]) -> N
 
 def test_two_figures_off_by_one_are_better_than_one_off_by_two() -> None:
     draft = Draft()
-    one, two = (((draft.variable(name, "piece", 0), 1),) for name in ("one", "two"))
+    one, two = (draft.variable(name, "piece", 0) for name in ("one", "two"))
     for terms in (one, two):
         draft.wishes.append(Wish(terms, 1.0, OFF_COST, BEYOND_COST))
-    both = Linear(total((one, 1), (two, 1)), 4, 4)
+    both = (one + two).equals(4)
     draft.rules.append(Rule(said("sum"), RuleKind.JOIN, (), (said("sum"),), ((0, both),)))
     answer = solve_programme(draft.programme())
     assert answer.values == {0: 2, 1: 2}

@@ -139,6 +139,7 @@ starts = st.one_of(
         most=_maybe(expressions),
     ),
     st.builds(s.Start, expressions, st.just("along"), _maybe(edging_names), refs, _maybe(expressions)),
+    st.builds(s.Start, st.none(), st.sampled_from(("waste", "chain")), from_place=expressions, to_place=expressions),
 )
 stitch_counts = st.builds(s.Number, counts.map(float), st.sampled_from(STITCH_UNITS))
 
@@ -156,6 +157,7 @@ def edges(draw: st.DrawFn) -> s.EdgeLine:
         fields["by"] = draw(expressions)
     elif path != "straight":
         fields |= {"width": draw(expressions), "width_most": draw(_maybe(expressions))}
+        fields["beside"] = draw(st.sampled_from(("", "own", "left", "right")))
     which = draw(st.sampled_from(("both", "left", "right")))
     fields["at_once"] = draw(st.sampled_from((1, 2)))
     return s.EdgeLine(which, path, draw(names), cast_off=draw(_maybe(expressions)), called=draw(_maybe(edge_names)), **fields)
@@ -206,7 +208,12 @@ piece_lines = (
     st.builds(s.MotifLine, names, names, offsets),
     st.builds(s.RepeatLine, counts, names, names),
     st.builds(s.Without, names),
-    st.builds(s.Use, names, st.lists(st.tuples(names, expressions), max_size=3).map(tuple)),
+    st.builds(
+        s.Use,
+        names,
+        st.lists(st.tuples(names, expressions), max_size=3).map(tuple),
+        st.sampled_from(("both", "left", "right")),
+    ),
     st.builds(s.End, st.sampled_from(("waste", "cast-off", "sewn-off", "gathered"))),
     _text("note"),
 )

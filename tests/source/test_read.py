@@ -149,6 +149,22 @@ def statement(kind: str, line: str) -> s.Statement:
         ("piece a in b", "start 3 cm wide with welt, on waste yarn", s.Start(CM3, "waste", "welt")),
         ("piece a in b", "start 3 cm wide with e-wrap", s.Start(CM3, "e-wrap")),
         ("piece a in b", "start 3 cm wide with chain, with welt", s.Start(CM3, "chain", "welt")),
+        (
+            "piece a in b",
+            "start a left to 3 cm right of centre with e-wrap",
+            s.Start(None, "e-wrap", from_place=s.Negative(s.Name("a")), to_place=CM3),
+        ),
+        (
+            "piece a in b",
+            "left edge curve to 3 cm from centre at top",
+            s.EdgeLine("left", "curve", "top", CM3, beside="own"),
+        ),
+        (
+            "piece a in b",
+            "right edge slope to between 3 cm and a left of centre at top",
+            s.EdgeLine("right", "slope", "top", CM3, width_most=s.Name("a"), beside="left"),
+        ),
+        ("piece a in b", "use lean at the left edge, by 3 cm", s.Use("lean", (("by", CM3),), "left")),
         ("piece a in b", "edges straight to top called side", s.EdgeLine("both", "straight", "top", called="side")),
         (
             "piece a in b",

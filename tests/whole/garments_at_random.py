@@ -280,13 +280,17 @@ def _cardigan(kind: str, dice: Random) -> Drawn:
     top = "tip body + depth, top body + depth + 2 cm" if held else "top body + depth"
     to = "tip" if held else "top"
     shape = dice.choice(("cast off 2 cm then curve", "slope"))
+    # The same front, its places counted from the middle of its start or from the garment's centre line.
+    wide, reach = dice.choice(
+        (("half / 2 - 1 cm wide", "by -(neck / 2 - 1 cm)"), ("half / 2 left to 1 cm left of centre", "to neck / 2 from centre"))
+    )
     front = f"""piece left_front in plain
     levels hem 0 cm, underarm body, throat body + depth - 9 cm, {top}
-    start half / 2 - 1 cm wide {_start(dice)}
+    start {wide} {_start(dice)}
     left edge straight to underarm called side
     left edge straight to {to} called armhole
     right edge straight to throat called edge
-    right edge {shape} by -(neck / 2 - 1 cm) at {to} called neckline
+    right edge {shape} {reach} at {to} called neckline
 {_line("    right edge straight to top called neckline") if held else ""}{SHOULDER if held else ""}    end on waste yarn
 piece right_front in plain, mirror of left_front
 """

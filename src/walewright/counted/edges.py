@@ -13,7 +13,7 @@ from math import hypot
 
 from walewright.counted.model import SizedOpening, SizedPiece, SizedRun, SizedWedge
 from walewright.counted.needles import moved, moves, shoulders, top_width
-from walewright.counted.piece import CountedPiece
+from walewright.counted.piece import CountedPiece, Layer
 from walewright.design.model import Piece
 from walewright.trade.sides import GAP_PARTS, SIDES, EdgePart, EdgeSide
 
@@ -181,8 +181,8 @@ def _polyline(
     turns, steps = _turns(own), {row: abs(by) for run in own for row, by in run.changes() if _at_once(run, by)}
     backs = _turned_back(own, by_row, steps)
     line, count, sideways, before, turned = [(0.0, 0.0)], 0, 0, between[0], ""
-    across = up = 0.0
-    rows_per_cm = 0.0
+    across = up = high = rows_per_cm = 0.0
+    layer: Layer | None = None
     for row in knitted_rows(of.sized, *between):
         # Back at the beginning of a repeat nothing is moved: the moves there led into it.
         if row == before + 1 and row > 1 and before in by_row:
@@ -192,16 +192,20 @@ def _polyline(
         before = row
         if row in held:
             continue
-        fabric = of.fabric(row)
-        wide, high = sideways / fabric.stitches_per_cm, 1 / fabric.rows_per_cm
-        if sideways and turned == "step":
-            line += [(across, up), (across + wide, up + high)]
-        elif sideways and turned:
-            line.append((across + wide / 2, up))
-        elif not sideways and (here or rows_per_cm not in (0.0, fabric.rows_per_cm)):
+        if layer is None or not layer.low < row <= layer.high:
+            layer = of.layer(row)
+            high, here = 1 / layer.fabric.rows_per_cm, here or rows_per_cm not in (0.0, layer.fabric.rows_per_cm)
+            rows_per_cm = layer.fabric.rows_per_cm
+        if sideways:
+            wide = sideways / layer.fabric.stitches_per_cm
+            if turned == "step":
+                line += [(across, up), (across + wide, up + high)]
+            elif turned:
+                line.append((across + wide / 2, up))
+            across += wide
+        elif here:
             line.append((across, up))
-        across, up, rows_per_cm = across + wide, up + high, fabric.rows_per_cm
-        sideways, turned = 0, ""
+        up, sideways, turned = up + high, 0, ""
         count += 1
     line.append((across, up))
     cm = sum(hypot(b[0] - a[0], b[1] - a[1]) for a, b in pairwise(line))

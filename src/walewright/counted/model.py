@@ -67,8 +67,9 @@ class SizedRun:
         for phrase in self.phrases:
             if row > to:
                 break
-            if row + phrase.rows <= to:
-                row, stitches = row + phrase.rows, stitches + phrase.change
+            end = row + phrase.rows
+            if end <= to:
+                row, stitches = end, stitches + phrase.change
                 continue
             times, left = divmod(to - row, sum(phrase.gaps))
             stitches += sum(phrase.by) * times

@@ -42,7 +42,7 @@ class InWork:
 
 
 def _moved(runs: Iterable[SizedRun], row: int) -> int:
-    return sum(run.moved(row) for run in runs)
+    return sum(run.moved(row) for run in runs if run.from_row <= row)
 
 
 def moved(runs: Iterable[SizedRun]) -> int:

@@ -10,10 +10,10 @@ from walewright.design.charts.areas import Ground
 from walewright.design.charts.charted import charted
 from walewright.design.charts.motifs import motif
 from walewright.design.findings import Findings, amount
-from walewright.design.model import Chart, EdgeName, Edging, Fabric, Level, MachineProfile, Origin, PerSize, Piece
+from walewright.design.model import Chart, EdgeName, Edging, Fabric, Level, MachineProfile, Origin, Piece
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.edges import Tracing, traced
-from walewright.design.pieces.levels import levels, start
+from walewright.design.pieces.levels import StartWidth, levels, start
 from walewright.design.pieces.mirrors import put_mirror
 from walewright.design.pieces.names import EdgesOfPieces, edges, told_apart
 from walewright.design.pieces.openings import apart, neck, opening
@@ -111,8 +111,8 @@ def _piece(node: syntax.PieceBlock, nodes: Mapping[str, syntax.PieceBlock], room
         return None
     return replace(
         inside,
-        start_width=width[0],
-        start_most=width[1],
+        start_width=width.width,
+        start_most=width.most,
         start_along=along,
         start_facing=begin.facing,
         start_origin=Origin(f"piece {node.name}", begin.span),
@@ -178,18 +178,17 @@ def _along(
     return found
 
 
-def _outline(
-    block: _Block, heights: tuple[Level, ...], width: tuple[PerSize, PerSize | None], cloth: PieceCloth
-) -> PieceOutline | None:
+def _outline(block: _Block, heights: tuple[Level, ...], width: StartWidth, cloth: PieceCloth) -> PieceOutline | None:
     """The outer edges, led from the start to the top, and wide enough at every level."""
     node = block.node
     path = f"piece {node.name}"
-    on = Tracing(node.name, said("piece", piece=node.name), path, heights, cloth, block.room.machine, 0, len(heights) - 1)
+    what = said("piece", piece=node.name)
+    on = Tracing(node.name, what, path, heights, cloth, block.room.machine, 0, len(heights) - 1, width.centre)
     statements = tuple(s for s in node.body if isinstance(s, syntax.EdgeLine | syntax.AcrossLine))
-    sides = traced(statements, width[0], width[1] or width[0], on, Origin(path, node.span))
+    sides = traced(statements, width.width, width.most or width.width, on, Origin(path, node.span))
     if sides is None:
         return None
-    outline = PieceOutline(node.name, heights, sides["left"], sides["right"])
+    outline = PieceOutline(node.name, heights, sides["left"], sides["right"], centre=width.centre)
     return outline if _wide_enough(outline, statements, block, cloth.place) else None
 
 

@@ -117,6 +117,9 @@ def _set_counter(s: State, step: st.SetRowCounter) -> Done:
 
 
 def _knit_rows(s: State, step: st.KnitRows) -> Done:
+    if s.stripes is None and not s.in_force and not s.ribs:
+        passes, side = _passes(s, step.rows)
+        return passes, replace(s, side=side, row=s.row + step.rows)
     made: list[Operation] = []
     for _ in range(step.rows):
         more, s = knit_row(s)

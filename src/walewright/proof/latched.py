@@ -32,10 +32,11 @@ def latched(of: CountedPiece, fabric: KnitFabric) -> Told:
 def columns(fabric: KnitFabric, rows: range, rib: LatchedRib) -> tuple[int, int]:
     """Stitches of these rows that a rib's columns have, and how many of them were latched up, less any others that were."""
     wanted = found = 0
+    has = {slot: rib.has(slot) for slot in set(fabric.slots) if rib.over(slot)}
     for slot, face, was_end in _stitches(fabric, chain.from_iterable(fabric.passes(row) for row in rows)):
-        if not rib.over(slot):
+        if slot not in has:
             continue
-        if not rib.has(slot):
+        if not has[slot]:
             found -= face
         elif not was_end:
             # A needle that was at an end is left out while it is, and may or may not be taken in later.

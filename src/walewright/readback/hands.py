@@ -15,6 +15,7 @@ from walewright.readback.charts import ReadChart
 from walewright.readback.edgings import Edgings
 from walewright.readback.mind import MOST_MOVES as MOST_MOVES
 from walewright.readback.mind import Contradiction as Contradiction
+from walewright.readback.mind import in_reach
 from walewright.readback.partings import Partings
 from walewright.readback.patterns import Patterns
 from walewright.readback.ribs import Ribs
@@ -32,9 +33,9 @@ class Hands(Partings, Edgings, Patterns, Ribs):
         ribs that it disturbs."""
         done = len(self.made)
         columns, ribs = self._columns_before(), len(self._deep)
-        there = self._in_reach()
+        there = dict(self._needles)
         OBEYED[phrase](self, *arguments)
-        if self._in_reach() != there:
+        if self._needles != there and in_reach(self._needles) != in_reach(there):
             self.made[done:done] = self._leaving()
         if columns and phrase not in _ROWS and len(self._deep) == ribs:
             self.made[done:done] = self._disturbed(self.made[done:], columns)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Literal
 
 from walewright.knit import operations as op
@@ -42,6 +43,11 @@ def needle(slot: int) -> Said:
     return said("needle/right", number=slot + 1) if slot >= 0 else said("needle/left", number=-slot)
 
 
+def in_reach(needles: Mapping[int, Needle]) -> list[int]:
+    """Slots in working position, in order; none is no fault."""
+    return sorted(s for s, state in needles.items() if state == "work")
+
+
 class Mind:
     """One block's worth of work: from an empty bed on, the carriage anywhere. Moves are noted in `made`."""
 
@@ -68,7 +74,7 @@ class Mind:
         return part
 
     def _working(self) -> list[int]:
-        working = sorted(s for s, state in self._needles.items() if state == "work")
+        working = in_reach(self._needles)
         if not working:
             raise Contradiction("contradiction/none-in-working-position")
         return working

@@ -9,7 +9,7 @@ from walewright.knit import operations as op
 from walewright.knit.operations import Operation
 from walewright.readback.charting import Charting, MarksInForce
 from walewright.readback.charts import ReadChart
-from walewright.readback.mind import MOST_MOVES, Contradiction, Mind, needle
+from walewright.readback.mind import MOST_MOVES, Contradiction, Mind, in_reach, needle
 from walewright.readback.sentences import ReadStripes
 from walewright.report.said import Said, said
 
@@ -71,19 +71,15 @@ class Patterns(Mind):
         if was.fabric:
             self.made.append(op.InFabric("") if was.whole else op.InFabric("", was.first, was.last))
 
-    def _in_reach(self) -> list[int]:
-        """Slots in working position, in order; none is no fault."""
-        return sorted(s for s, state in self._needles.items() if state == "work")
-
     def _leaving(self) -> list[Operation]:
         """What is done for stitches that do not go by a chart any more."""
         if not self._charting.any:
             return []
         waiting = {s for s, state in self._needles.items() if state in ("waiting", "waiting on cord")}
-        return self._charting.leaving(self._row, self._in_reach(), waiting)
+        return self._charting.leaving(self._row, in_reach(self._needles), waiting)
 
     def _gone_on(self) -> None:
-        self.made += self._charting.gone_on(self._row, self._in_reach())
+        self.made += self._charting.gone_on(self._row, in_reach(self._needles))
 
     def _hung_on(self, slot: int) -> None:
         self.made += self._charting.hung_on(slot)
@@ -126,7 +122,7 @@ class Patterns(Mind):
             self._change_stripe(self._striped)
         self._carriage = op.other(self._at(self._carriage))
         if self._charting.any:
-            self.made += self._charting.knit(self._row, self._in_reach(), self._carriage, self._yarn)
+            self.made += self._charting.knit(self._row, in_reach(self._needles), self._carriage, self._yarn)
         else:
             self.made.append(op.Pass(self._carriage))
         self._row += 1

@@ -91,6 +91,7 @@ DESIGN = _errors(
     edge_past_opening="An edge of an opening is led beyond the opening's end.",
     edge_past_shoulder="An edge is shaped or named beyond the level where its shoulder is held.",
     edge_stitches_too_few="A charted fabric has too few stitches outside its chart at the edges.",
+    edges_to_one_place="Two edges are led to the same place beside the centre line.",
     edges_apart="Both edges are moved together and stand at different levels.",
     edging_charted="An edging is in a charted fabric.",
     edging_first_in_band="A band has an edging that is knitted first.",

@@ -9,7 +9,7 @@ from walewright.source.quantities import Expr, Name, Node
 from walewright.trade.ends import EndWay, StartWay, Taken
 from walewright.trade.joins import WornFacing
 from walewright.trade.shaping import EdgePath, NeckShape, WayKind, WedgeKind
-from walewright.trade.sides import EdgeSide, WhichEdges
+from walewright.trade.sides import CentreSide, EdgeSide, WhichEdges
 
 if TYPE_CHECKING:
     from walewright.source.syntax import Statement
@@ -41,17 +41,21 @@ class Levels(Node):
 @dataclass(frozen=True, slots=True)
 class Start(Node):
     """`start half wide on waste yarn, with welt` | `start 20 cm wide with e-wrap` | `… with chain` |
-    `start 12 cm wide along mitten slot + mitten palm` | `start between 20 cm and 24 cm wide …`.
+    `start 12 cm wide along mitten slot + mitten palm` | `start between 20 cm and 24 cm wide …` |
+    `start half / 2 left to 1 cm right of centre …`: from `from_place` to `to_place`, right of the centre line positive, without
+    a `width`.
 
     `way` is "waste" | "hand waste" (`on waste yarn by hand`) | "e-wrap" | "chain" | "along" (loops hung on from edges of
     other pieces); `edging` names an edging added along the start; `facing` "right" | "wrong" | "" of those edges' sides."""
 
-    width: Expr
+    width: Expr | None
     way: StartWay = "waste"
     edging: str | None = None
     along: tuple[EdgeRef, ...] = ()
     most: Expr | None = None
     facing: WornFacing = ""
+    from_place: Expr | None = None
+    to_place: Expr | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,9 +69,11 @@ class EdgeLine(Node):
     `edges arch to 10 cm wide at top`, `edges slope to between 8 cm and 12 cm wide at top`
     `edges in 1 stitch every 2 rows to tip`, `left edge out 1 stitch every 4 rows to top`
     `left edge slope by 3 cm at tip`, `edges slope …, fashioned 3 in, two at once`
+    `left edge slope to 9 cm from centre at tip`, `right edge curve to 9 cm left of centre at tip`
     `which` both|left|right; `path` straight|slope|curve|arch|steps|rate; `width` whole width ("to W wide", a range with
-    `width_most`) or `by` one edge's move (positive = outwards); of a rate `by` stitches (inwards negative) every
-    `every` rows. `way` simple|fashioned with `inset` stitches in, `at_once` 1 or 2 stitches at a time.
+    `width_most`), with `beside` the place of an edge, so far from the centre line ("own", "left", "right" of it), or `by` one
+    edge's move (positive = outwards); of a rate `by` stitches (inwards negative) every `every` rows. `way` simple|fashioned with
+    `inset` stitches in, `at_once` 1 or 2 stitches at a time.
     """
 
     which: WhichEdges
@@ -83,6 +89,7 @@ class EdgeLine(Node):
     width_most: Expr | None = None
     every: int | None = None
     at_once: int = 1
+    beside: CentreSide = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -188,10 +195,11 @@ class RepeatLine(Node):
 @dataclass(frozen=True, slots=True)
 class Use(Node):
     """`use set_in, chest chest, tip top, across 36 cm`: the statements of a shape, shipped or the source's own, with these values
-    for its names."""
+    for its names. With `edge` (`use set_in at the left edge, …`) what it says of both edges is said of that one."""
 
     name: str
     arguments: tuple[tuple[str, Expr], ...]
+    edge: WhichEdges = "both"
 
 
 @dataclass(frozen=True, slots=True)

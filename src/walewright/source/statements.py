@@ -14,7 +14,7 @@ from walewright.trade.ends import EndWay, OwnStart, Taken
 from walewright.trade.fabrics import ChartFit, ColourWay
 from walewright.trade.joins import NextCopy, WornFacing
 from walewright.trade.shaping import WayKind, WedgeKind
-from walewright.trade.sides import WhichEdges
+from walewright.trade.sides import CentreSide, EdgeSide, WhichEdges
 
 STARTS: Mapping[OwnStart, str] = {
     "waste": "on waste yarn",
@@ -55,6 +55,7 @@ CELLS: Mapping[CellKind, str] = {
 }
 NEXT_COPIES: Mapping[NextCopy, str] = {"": "", "next": "each to the next", "all round": "each to the next all round"}
 COLOUR_WAYS: Mapping[ColourWay, str] = {"blocks": "laid in blocks", "floats": "with floats"}
+BESIDE: Mapping[CentreSide, str] = {"": "wide", "own": "from centre", "left": "left of centre", "right": "right of centre"}
 WHICH: Mapping[WhichEdges, str] = {"both": "edges", "left": "left edge", "right": "right edge"}
 ORDINAL_ENDINGS = {1: "st", 2: "nd", 3: "rd"}
 
@@ -93,9 +94,10 @@ def _extent(value: syntax.Expr, most: syntax.Expr | None) -> str:
 
 
 def _offset(offset: syntax.Expr | None) -> str:
-    if isinstance(offset, syntax.Negative):
-        return f"{expression(offset.value)} left of centre"
-    return _maybe("", offset, "right of centre")
+    if offset is None:
+        return ""
+    place, side = _from_centre(offset)
+    return f"{expression(place)} {side} of centre"
 
 
 def _closed(taken: Taken) -> str:
@@ -204,8 +206,19 @@ def _levels(levels: syntax.Levels) -> str:
 
 def _start(start: syntax.Start) -> str:
     way = f"along {_refs(start.along)}" if start.way == "along" else STARTS[start.way]
-    said = f"start {_extent(start.width, start.most)} wide {way}"
+    if start.width is not None:
+        wide = f"{_extent(start.width, start.most)} wide"
+    else:
+        ends = " to ".join(f"{expression(place)} {side}" for place, side in map(_from_centre, (start.from_place, start.to_place)))
+        wide = f"{ends} of centre"
+    said = f"start {wide} {way}"
     return _options(said, [f"with {start.edging}" if start.edging is not None else "", _facing(start.facing)])
+
+
+def _from_centre(place: syntax.Expr | None) -> tuple[syntax.Expr, EdgeSide]:
+    """A place as it is written: so far from the centre line, and on which side."""
+    assert place is not None
+    return (place.value, "left") if isinstance(place, syntax.Negative) else (place, "right")
 
 
 def _facing(facing: WornFacing) -> str:
@@ -243,7 +256,8 @@ def _shape(shape: syntax.ShapeBlock) -> str:
 
 
 def _use(use: syntax.Use) -> str:
-    return _options(f"use {use.name}", [f"{name} {expression(value)}" for name, value in use.arguments])
+    at = f"at {WEDGE_EDGES[use.edge]}" if use.edge != "both" else ""
+    return _options(_joined(f"use {use.name}", at), [f"{name} {expression(value)}" for name, value in use.arguments])
 
 
 def _edge(edge: syntax.EdgeLine) -> str:
@@ -255,7 +269,7 @@ def _edge(edge: syntax.EdgeLine) -> str:
     elif edge.path == "rate":
         path = _rate(edge)
     elif edge.width is not None:
-        path = f"{edge.path} to {_extent(edge.width, edge.width_most)} wide at {edge.to_level}"
+        path = f"{edge.path} to {_extent(edge.width, edge.width_most)} {BESIDE[edge.beside]} at {edge.to_level}"
     else:
         assert edge.by is not None
         path = f"{edge.path} by {expression(edge.by)} at {edge.to_level}"

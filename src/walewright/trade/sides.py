@@ -14,6 +14,10 @@ SIDES: tuple[EdgeSide, EdgeSide] = ("left", "right")
 
 WHICH_EDGES: tuple[WhichEdges, ...] = ("both", *SIDES)
 
+CentreSide = Literal["", "own", EdgeSide]
+"""On which side of the centre line a place is: "own" of an edge on its own side, or, of a piece that lies beside the centre line,
+on that of the piece; "" where a place is no distance from the centre line."""
+
 OTHER_SIDE: Mapping[EdgeSide, EdgeSide] = {"left": "right", "right": "left"}
 
 EdgePart = Literal["whole", "left", "centre", "right"]

@@ -24,7 +24,7 @@ def motif(node: syntax.MotifLine, outline: PieceOutline, cloth: PieceCloth, char
     if at is None:
         return None
     place = cloth.at(at + 1)
-    centre = offset(node.offset, said("middle-of", of=what), place)
+    centre = offset(node.offset, said("middle-of", of=what), outline, place)
     if chart is None or centre is None or place.fabric is None:
         return None
     if chart.repeat:

@@ -36,7 +36,7 @@ KEYS: Mapping[type, tuple[str, ...]] = {
     syntax.ZoneLine: ("fabric", "from_level"),
     syntax.MotifLine: ("chart", "level"),
     syntax.RepeatLine: ("from_level", "to_level"),
-    syntax.Use: ("name",),
+    syntax.Use: ("name", "edge"),
 }
 """Fields by which a statement is the same thing as another of its kind. Runs of edges go by level and side."""
 

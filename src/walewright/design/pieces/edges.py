@@ -38,6 +38,8 @@ class Tracing:
     machine: MachineProfile | None
     first: int
     last: int
+    centre: PerSize
+    """How far right of the middle of the start the centre line lies."""
     gap: bool = False
 
     @property
@@ -100,7 +102,7 @@ def _run(node: syntax.EdgeLine, now: TracedSides, on: Tracing) -> TracedSides | 
     way = shaping_way(node.way, node.inset, node.span, on.machine, findings, node.at_once)
     if node.path == "rate":
         return _at_rate(node, (come, to), way, now, on) if way is not None else None
-    moved = move(node, come, to, now, on.cloth, on.what)
+    moved = move(node, to, now, on.centre, on.cloth, on.what)
     cast_off = _cast_off(node, moved.change, on) if moved is not None else None
     if moved is None or cast_off is None or way is None:
         return None

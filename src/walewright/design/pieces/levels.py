@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import dataclass
 from itertools import pairwise
 
 from walewright.design.findings import Findings, amount
 from walewright.design.model import Edging, Level, Origin, PerSize
 from walewright.design.pieces.moves import rises, width_range
-from walewright.design.reading.places import AmountPlace
-from walewright.report.said import said
+from walewright.design.reading.places import POSITIVE, AmountPlace
+from walewright.report.said import Said, said
 from walewright.source import syntax
 from walewright.trade.edgings import EDGINGS
 from walewright.trade.ends import STARTS
@@ -71,12 +72,20 @@ def _above(low: Level, high: Level, piece: str, place: AmountPlace) -> bool:
     return True
 
 
-def start(
-    node: syntax.Start, piece: str, place: AmountPlace, edgings: Mapping[str, Edging | None]
-) -> tuple[PerSize, PerSize | None] | None:
-    """The width a piece begins with (of a free one, from the first to the second), its way and edging checked."""
+@dataclass(frozen=True, slots=True)
+class StartWidth:
+    """How wide a piece begins (of a free start, from `width` to `most`), and how far right of its middle the centre line lies, from
+    which its places are counted."""
+
+    width: PerSize
+    most: PerSize | None
+    centre: PerSize
+
+
+def start(node: syntax.Start, piece: str, place: AmountPlace, edgings: Mapping[str, Edging | None]) -> StartWidth | None:
+    """The width a piece begins with, its way and edging checked."""
     findings = place.findings
-    widths = width_range(node.width, node.most, said("start-of-piece", piece=piece), place)
+    widths = _start_width(node, said("start-of-piece", piece=piece), place)
     if node.way not in STARTS:
         findings.unknown("way to start", node.way, node.span, STARTS)
         return None
@@ -85,6 +94,19 @@ def start(
         if edging is None or not _suits(edging, node, findings):
             return None
     return widths
+
+
+def _start_width(node: syntax.Start, what: Said, place: AmountPlace) -> StartWidth | None:
+    if node.width is not None:
+        widths = width_range(node.width, node.most, what, place)
+        return StartWidth(*widths, tuple(0.0 for _ in place.scope.sizes)) if widths is not None else None
+    assert node.from_place is not None
+    assert node.to_place is not None
+    ends = [place.across(end, what) for end in (node.from_place, node.to_place)]
+    width = place.across(syntax.Binary("-", node.to_place, node.from_place, span=node.span), what, POSITIVE)
+    if width is None or ends[0] is None or ends[1] is None:
+        return None
+    return StartWidth(width, None, tuple(-(a + b) / 2 + 0.0 for a, b in zip(*ends, strict=True)))
 
 
 def _suits(edging: Edging, node: syntax.Start, findings: Findings) -> bool:

@@ -7,12 +7,12 @@ from dataclasses import dataclass, replace
 
 from walewright.design.model import PerSize, Rate
 from walewright.design.pieces.cloth import PieceCloth
-from walewright.design.pieces.outline import OutlineSide
+from walewright.design.pieces.outline import NOTHING, OutlineSide
 from walewright.design.pieces.rates import far
-from walewright.design.reading.places import POSITIVE, AmountPlace
+from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, AmountPlace
 from walewright.report.said import Said, said
 from walewright.source import syntax
-from walewright.trade.sides import SIDES, EdgeSide
+from walewright.trade.sides import SIDES, CentreSide, EdgeSide
 
 MOST_STEPS = 200
 """More steps than that are a slope."""
@@ -38,9 +38,10 @@ class EdgeMove:
 
 
 def move(
-    node: syntax.EdgeLine, come: int, to: int, now: Mapping[EdgeSide, OutlineSide], cloth: PieceCloth, what: Said
+    node: syntax.EdgeLine, to: int, now: Mapping[EdgeSide, OutlineSide], centre: PerSize, cloth: PieceCloth, what: Said
 ) -> EdgeMove | None:
-    """The move of each edge of the statement from level `come` to level `to`; None when told why there is none."""
+    """The move of each edge of the statement up to level `to`; None when told why there is none. `centre` is how far right of the
+    middle of the start the centre line lies."""
     place = cloth.at(to)
     here = now[SIDES[0] if node.which == "both" else node.which]
     if node.path == "straight":
@@ -59,10 +60,51 @@ def move(
     if node.width is None:
         place.findings.report("missing-part/how-far", (node.span, "neither"), path=node.path, to_level=node.to_level)
         return None
+    if node.beside:
+        return _to_place(node, node.width, now, centre, place, what)
     if node.which != "both":
-        place.findings.report("width-of-one-edge", (node.span, "one-edge"), helps=("write-by",), side=node.which)
+        place.findings.report("width-of-one-edge", (node.span, "one-edge"), helps=("write-place", "write-by"), side=node.which)
         return None
     return _to_width(node, node.width, now, place, what)
+
+
+def _to_place(
+    node: syntax.EdgeLine,
+    wanted: syntax.Expr,
+    now: Mapping[EdgeSide, OutlineSide],
+    centre: PerSize,
+    place: AmountPlace,
+    what: Said,
+) -> EdgeMove | None:
+    """The move of an edge that is led to a place so far from the centre line; of both, where the centre is in their middle."""
+    which = node.which
+    if which == "both" and (node.beside != "own" or any(centre)):
+        place.findings.report("edges-to-one-place", (node.span, "both"), helps=("one-by-one",))
+        return None
+    found = width_range(wanted, node.width_most, said("place-at", of=what, level=node.to_level), place, NOT_NEGATIVE)
+    if found is None:
+        return None
+    side: EdgeSide = "right" if which == "right" else "left"
+    near, far_off = found[0], found[1] or found[0]
+    ends = [_position(side, node.beside, distance, centre) for distance in (near, far_off)]
+    least, most = (tuple(pick(pair) for pair in zip(*ends, strict=True)) for pick in (min, max))
+    here = now[side]
+    by = (_less(least, here.least), _less(most, here.most))
+    if found[1] is None and here.least == here.most:
+        return replace(_moved(here, by[0], None), by=by)
+    return EdgeMove(_less(least, here.most), _less(most, here.least), least, most, by)
+
+
+def _position(side: EdgeSide, beside: CentreSide, distance: PerSize, centre: PerSize) -> PerSize:
+    """Where an edge stands, outwards from the middle of the start, that is so far from the centre line."""
+    outwards = 1 if side == "right" else -1
+    found = []
+    for far_off, middle in zip(distance, centre, strict=True):
+        # A piece whose start lies beside the centre line has its places on that side of it.
+        own = outwards if abs(middle) < NOTHING else 1 if middle < 0 else -1
+        right = own if beside == "own" else 1 if beside == "right" else -1
+        found.append(outwards * (middle + right * far_off))
+    return tuple(found)
 
 
 def _to_width(
@@ -142,6 +184,10 @@ def _moved(side: OutlineSide, change: PerSize, most: PerSize | None) -> EdgeMove
 
 def _sum(one: PerSize, other: PerSize) -> PerSize:
     return tuple(a + b for a, b in zip(one, other, strict=True))
+
+
+def _less(one: PerSize, other: PerSize) -> PerSize:
+    return tuple(a - b for a, b in zip(one, other, strict=True))
 
 
 def _half(width: PerSize, before: PerSize) -> PerSize:

@@ -73,7 +73,7 @@ def neck(
         way,
         origin,
         to_level=top.name,
-        centre=still,
+        centre=outline.centre,
         taken=node.taken,
         left=runs,
         right=runs,
@@ -140,7 +140,7 @@ def opening(
     low, high = between
     place = cloth.at(low)
     width = place.across(node.width, said("width-at-parting", of=what), NOT_NEGATIVE)
-    centre = offset(node.offset, said("middle-of", of=what), place)
+    centre = offset(node.offset, said("middle-of", of=what), outline, place)
     if width is None or centre is None:
         return None
     if low == 0:
@@ -150,7 +150,8 @@ def opening(
         findings.idle(node, "taken", said("begins-as-slit", what=what), TAKE_SOME)
     path = f"piece {outline.piece} / {node.name}"
     origin = Origin(path, node.span)
-    on = Tracing(outline.piece, what, path, outline.levels, cloth, machine, low, high, gap=True)
+    to_centre = tuple(a - b for a, b in zip(outline.centre, centre, strict=True))
+    on = Tracing(outline.piece, what, path, outline.levels, cloth, machine, low, high, to_centre, gap=True)
     edges = traced((s for s in node.body if isinstance(s, syntax.EdgeLine)), width, width, on, origin)
     if edges is None or not _stays_open(edges, what, on, node):
         return None
@@ -176,11 +177,13 @@ def opening(
     return gap if fits(gap, what, outline, place) else None
 
 
-def offset(wanted: syntax.Expr | None, what: Said, place: AmountPlace) -> PerSize | None:
-    """How far right of the centre line, in cm; 0 where nothing is said."""
+def offset(wanted: syntax.Expr | None, what: Said, outline: PieceOutline, place: AmountPlace) -> PerSize | None:
+    """How far right of the middle of the piece's start, in cm, what is said to be so far right of the centre line; at the centre
+    line where nothing is said."""
     if wanted is None:
-        return tuple(0.0 for _ in place.scope.sizes)
-    return place.across(wanted, what)
+        return outline.centre
+    off = place.across(wanted, what)
+    return tuple(a + b for a, b in zip(off, outline.centre, strict=True)) if off is not None else None
 
 
 def _stays_open(edges: Mapping[EdgeSide, OutlineSide], what: Said, on: Tracing, node: syntax.OpeningLine) -> bool:

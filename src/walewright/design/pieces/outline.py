@@ -1,6 +1,6 @@
 """The outline of a piece while it is understood: where its edges and its gaps stand at every height.
 
-A position is the distance of an edge from the centre line (of a gap: from the middle of its start), in cm per size. Where
+A position is the distance of an edge from the middle of its start, in cm per size. Where
 widths are free, a position is the farthest that the edge may come: what does not fit then never does.
 """
 
@@ -80,13 +80,15 @@ class PieceOutline:
     left: OutlineSide
     right: OutlineSide
     gaps: tuple[OpeningGap, ...] = ()
+    centre: PerSize = ()
+    """How far right of the middle of its start the centre line lies."""
 
     def side(self, which: EdgeSide) -> OutlineSide:
         """The edge at that side."""
         return self.left if which == "left" else self.right
 
     def position(self, which: EdgeSide, heights: PerSize, above: bool = False) -> PerSize:
-        """Distance of an outer edge from the centre line at these heights."""
+        """Distance of an outer edge from the middle of the start at these heights."""
         return self.side(which).at(heights, self.levels, above)
 
     def width(self, heights: PerSize, above: bool = False) -> PerSize:

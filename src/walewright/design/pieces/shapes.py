@@ -13,7 +13,9 @@ from itertools import count
 from typing import Any
 
 from walewright.design.findings import Findings, Used
+from walewright.design.pieces.one_edge import at_edge
 from walewright.design.pieces.shape_extents import extents
+from walewright.design.reading.meanings import LEAVE_OUT
 from walewright.design.reading.values import HIDDEN
 from walewright.report.model import Span
 from walewright.report.said import said
@@ -192,12 +194,19 @@ class _Expander:
         values = self._values(use, shape, at)
         if values is None:
             return
+        of_both = False
         for statement in shape.body:
             if isinstance(statement, syntax.Use):
                 inner: syntax.Use = self._filled(statement, values, self._mark(at, use.name))
-                yield from self.used(inner, at, (*path, use.name))
+                made = [*self.used(inner, at, (*path, use.name))]
             elif isinstance(statement, OF_A_PIECE):
-                yield self._filled(statement, values, self._mark(at, use.name))
+                made = [self._filled(statement, values, self._mark(at, use.name))]
+            else:
+                continue
+            of_both = of_both or any(at_edge(s, "left") != s for s in made)
+            yield from (s if use.edge == "both" else at_edge(s, use.edge) for s in made)
+        if not of_both and use.edge != "both":
+            self.findings.idle(use, "edge", said("nothing-of-both-edges", shape=use.name), LEAVE_OUT)
 
     @staticmethod
     def _mark(at: Span, shape: str) -> Callable[[Span], Span]:

@@ -52,7 +52,7 @@ def slot(node: syntax.SlotLine, outline: PieceOutline, cloth: PieceCloth) -> Slo
         return None
     place = cloth.at(at)
     width = place.across(node.width, said("width-of", of=what), POSITIVE)
-    centre = offset(node.offset, said("middle-of", of=what), place)
+    centre = offset(node.offset, said("middle-of", of=what), outline, place)
     if width is None or centre is None or not _within_rows(node.level, at, node.span, what, outline, findings):
         return None
     reach = {s: tuple(w / 2 for w in width) for s in SIDES}

@@ -53,7 +53,7 @@ def zone(
         return None
     low, high = between
     place = cloth.at(high)
-    centre = offset(node.offset, said("middle-of", of=what), place)
+    centre = offset(node.offset, said("middle-of", of=what), outline, place)
     origin = Origin(f"piece {outline.piece} / {node.fabric} from {node.from_level}", node.span)
     if centre is None:
         return None

@@ -12,7 +12,7 @@ from dataclasses import replace
 from walewright.design.findings import Findings
 from walewright.design.pieces.alike import Body, copied, merged
 from walewright.source import syntax
-from walewright.trade.sides import OTHER_SIDE
+from walewright.trade.sides import OTHER_SIDE, SIDES
 
 
 def turned_over(tree: syntax.Tree, findings: Findings) -> syntax.Tree:
@@ -70,7 +70,8 @@ def _turned(statement: syntax.Statement, images: Mapping[str, str]) -> syntax.St
     hangs on that of its mirror image, where there is one."""
     match statement:
         case syntax.EdgeLine():
-            return replace(statement, which="both" if statement.which == "both" else OTHER_SIDE[statement.which])
+            beside = OTHER_SIDE[statement.beside] if statement.beside in SIDES else statement.beside
+            return replace(statement, which="both" if statement.which == "both" else OTHER_SIDE[statement.which], beside=beside)
         case syntax.WedgeLine() | syntax.Shoulders():
             return replace(statement, edge="both" if statement.edge == "both" else OTHER_SIDE[statement.edge])
         case syntax.ButtonholesLine():
@@ -82,7 +83,8 @@ def _turned(statement: syntax.Statement, images: Mapping[str, str]) -> syntax.St
             return replace(statement, offset=_negative(statement.offset))
         case syntax.Start():
             along = tuple(replace(ref, piece=images.get(ref.piece, ref.piece)) for ref in reversed(statement.along))
-            return replace(statement, along=along)
+            ends = [_negative(place) for place in (statement.to_place, statement.from_place)]
+            return replace(statement, along=along, from_place=ends[0], to_place=ends[1])
         case _:
             return statement
 

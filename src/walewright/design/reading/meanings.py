@@ -174,11 +174,15 @@ MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
         "copies": EVERYWHERE, "mirror_of": EVERYWHERE, "centre_stitch": _centre_stitch, "purpose": EVERYWHERE,
         "fabric": EVERYWHERE,
     },
-    syntax.Start: {"way": EVERYWHERE, "edging": EVERYWHERE, "along": EVERYWHERE, "facing": _facing},
+    syntax.Start: {
+        "way": EVERYWHERE, "edging": EVERYWHERE, "along": EVERYWHERE, "facing": _facing, "from_place": EVERYWHERE,
+        "to_place": EVERYWHERE,
+    },
+    syntax.Use: {"edge": BY_VALUE},
     syntax.EdgeLine: {
         "cast_off": EVERYWHERE, "path": EVERYWHERE, "to_level": EVERYWHERE, "width": EVERYWHERE, "width_most": EVERYWHERE,
         "by": EVERYWHERE, "times": EVERYWHERE, "every": EVERYWHERE, "called": EVERYWHERE, "way": _shaping, "inset": _shaping,
-        "at_once": _shaping,
+        "at_once": _shaping, "beside": EVERYWHERE,
     },
     syntax.OpeningLine: {"offset": EVERYWHERE, "taken": BY_VALUE},
     syntax.SlotLine: {"offset": EVERYWHERE, "taken": EVERYWHERE},

@@ -321,9 +321,17 @@ WORDINGS: dict[str, Wording] = {
         helps={"before-or-after": "let it be done before the parting or after the parts have rejoined"},
     ),
     "width-of-one-edge": Wording(
-        "a width belongs to both edges; one edge alone moves by a length",
+        "a width belongs to both edges; one edge alone is led to a place, or moves by a length",
         labels={"one-edge": "only the {side:term} edge"},
-        helps={"write-by": "write `by` and how far the {side:term} edge moves"},
+        helps={
+            "write-place": "write how far it comes to lie from the centre line, such as `to 9 cm from centre`",
+            "write-by": "or write `by` and how far the {side:term} edge moves",
+        },
+    ),
+    "edges-to-one-place": Wording(
+        "two edges are led to one place",
+        labels={"both": "both edges"},
+        helps={"one-by-one": "lead the `left edge` and the `right edge` one by one, or say how wide the piece is there"},
     ),
     "wrong-unit/length": Wording(
         "{what} is a length", labels={"dimension": "{dimension}"}, helps={"a-length": "write a length, such as `40 cm`"}

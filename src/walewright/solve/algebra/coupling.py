@@ -13,7 +13,8 @@ from enum import IntEnum
 from walewright.design.model import Design
 from walewright.report.model import Diagnostic, Severity, diagnosed
 from walewright.report.said import Said, said
-from walewright.solve.algebra.programme import Draft, Linear, Programme, Rule, RuleKind, Values, total
+from walewright.solve.algebra.programme import Draft, Programme, Rule, RuleKind
+from walewright.solve.algebra.sums import Linear, Values
 
 LET_GO_COST = 300.0
 """For each stitch or row by which a grading goes down where it should go up: above everything but what rules say."""
@@ -54,10 +55,10 @@ def _giving_way(draft: Draft, rule: Rule) -> Rule:
     """A grading with a number of its own in each line, by which it may be broken at a cost."""
     lines: list[tuple[int, Linear]] = []
     for size, line in rule.constraints:
-        of = draft.variables[line.terms[0][0]]
+        of = draft.variables[line.terms.of[0][0]]
         more = draft.variable("let go", of.piece, of.size)
-        draft.nudges.append((more, LET_GO_COST))
-        lines.append((size, replace(line, terms=total((line.terms, 1), (((more, 1),), -1 if line.low is None else 1)))))
+        draft.nudges += [(v, LET_GO_COST) for v, _ in more]
+        lines.append((size, replace(line, terms=line.terms - more if line.low is None else line.terms + more)))
     return replace(rule, constraints=tuple(lines))
 
 

@@ -6,7 +6,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from walewright.solve.algebra.programme import Linear, Programme, Terms, Wish
+from walewright.solve.algebra.programme import Programme, Wish
+from walewright.solve.algebra.sums import Linear, Terms
 from walewright.solve.model import SolveStatus
 
 NODE_LIMIT = 200_000
@@ -62,8 +63,8 @@ class _Matrix:
         return [self.variable(v) for v, _ in terms], [float(c) for _, c in terms]
 
     def line(self, line: Linear) -> None:
-        if len(line.terms) == 1 and line.terms[0][1] == 1:
-            column = self.variable(line.terms[0][0])
+        if len(line.terms.of) == 1 and line.terms.of[0][1] == 1:
+            column = self.variable(line.terms.of[0][0])
             low, high = (0 if line.low is None else line.low), (_FAR if line.high is None else line.high)
             self.lower[column], self.upper[column] = max(self.lower[column], low), min(self.upper[column], high)
             return
@@ -79,8 +80,9 @@ class _Matrix:
 
     def wish(self, wish: Wish) -> None:
         index, value = self.expression(wish.terms)
+        wanted = wish.wanted - wish.terms.more
         over, under = self.column(wish.weight), self.column(wish.weight)
-        self.rows.append(([*index, over, under], [*value, -1.0, 1.0], wish.wanted, wish.wanted))
+        self.rows.append(([*index, over, under], [*value, -1.0, 1.0], wanted, wanted))
         if wish.beyond:
             more = self.column(wish.beyond)
             self.rows.append(([over, under, more], [1.0, 1.0, -1.0], -_FAR, wish.free))

@@ -5,7 +5,7 @@ Everything a rule says is in integers, so that a solution can be checked again w
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from enum import IntEnum
 from typing import Literal
@@ -13,16 +13,10 @@ from typing import Literal
 from walewright.design.model import Origin
 from walewright.report.model import WrittenFigure
 from walewright.report.said import Said
-
-Terms = tuple[tuple[int, int], ...]
-"""(variable number, coefficient) of a linear expression."""
-
+from walewright.solve.algebra.sums import Linear, Terms, Values
 
 FigureAt = tuple[WrittenFigure | Literal[""], str, str]
 """Which figure, whose, and where, as in a `Change`; empty where it is not a figure of the author's."""
-
-Values = Sequence[int] | Mapping[int, int]
-"""The number of each variable, by variable number."""
 
 
 class RuleKind(IntEnum):
@@ -49,20 +43,6 @@ class Variable:
     name: str
     piece: str
     size: int
-
-
-@dataclass(frozen=True, slots=True)
-class Linear:
-    """low <= sum of terms <= high, all whole numbers. A bound that is None is open."""
-
-    terms: Terms
-    low: int | None
-    high: int | None
-
-    def holds(self, values: Values) -> bool:
-        """Whether these values of the variables keep within the bounds."""
-        total = amount(self.terms, values)
-        return (self.low is None or total >= self.low) and (self.high is None or total <= self.high)
 
 
 @dataclass(frozen=True, slots=True)
@@ -141,10 +121,10 @@ class Draft:
     wishes: list[Wish] = field(default_factory=list)
     nudges: list[tuple[int, float]] = field(default_factory=list)
 
-    def variable(self, name: str, piece: str, size: int) -> int:
-        """A new variable's number."""
+    def variable(self, name: str, piece: str, size: int) -> Terms:
+        """A new variable."""
         self.variables.append(Variable(name, piece, size))
-        return len(self.variables) - 1
+        return Terms(((len(self.variables) - 1, 1),))
 
     def programme(self) -> Programme:
         """What has been written so far."""
@@ -163,20 +143,6 @@ def asks(
     made = [(i, line) for i, line in lines if line.terms]
     if made:
         draft.rules.append(Rule(clause, kind, origins, (clause,) * sizes, tuple(made)))
-
-
-def amount(terms: Terms, values: Values) -> int:
-    """Value of a linear expression."""
-    return sum(coefficient * values[variable] for variable, coefficient in terms)
-
-
-def total(*parts: tuple[Terms, int]) -> Terms:
-    """A sum of expressions, each times a factor; terms of one variable are put together."""
-    added: dict[int, int] = {}
-    for terms, factor in parts:
-        for variable, coefficient in terms:
-            added[variable] = added.get(variable, 0) + factor * coefficient
-    return tuple((v, c) for v, c in added.items() if c)
 
 
 def components(programme: Programme) -> tuple[Programme, ...]:
@@ -211,8 +177,8 @@ def components(programme: Programme) -> tuple[Programme, ...]:
     return tuple(
         Programme(
             programme.variables,
-            tuple(r for r in programme.rules if any(find(line.terms[0][0]) == root for _, line in r.constraints if line.terms)),
-            tuple(w for w in programme.wishes if w.terms and find(w.terms[0][0]) == root),
+            tuple(r for r in programme.rules if any(find(line.terms.of[0][0]) == root for _, line in r.constraints if line.terms)),
+            tuple(w for w in programme.wishes if w.terms and find(w.terms.of[0][0]) == root),
             tuple(n for n in programme.nudges if find(n[0]) == root),
         )
         for root in roots

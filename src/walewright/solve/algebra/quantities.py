@@ -13,7 +13,8 @@ from typing import Literal
 
 from walewright.design.model import Origin
 from walewright.report.said import Fact, Said, said, tenths
-from walewright.solve.algebra.programme import Draft, FigureAt, Linear, Rule, RuleKind, Terms, Wish, total
+from walewright.solve.algebra.programme import Draft, FigureAt, Rule, RuleKind, Wish
+from walewright.solve.algebra.sums import Linear, Terms
 
 OFF_COST = 1.0
 """For each stitch or row off the wanted number."""
@@ -98,12 +99,12 @@ def want(draft: Draft, quantity: Quantity) -> None:
         if not terms:
             continue
         low, high = _within(wanted, off, factor)
-        lines.append((size, Linear(terms, low if quantity.signed else max(low, 0), high)))
+        lines.append((size, terms.within(low if quantity.signed else max(low, 0), high)))
         if quantity.finished_width and off <= 2 * NEAR:
             # An edge by itself gets half of it, so that the width between two has no more either.
             low, high = _within(wanted, NEAR * off * quantity.near, factor)
-            near.append((size, Linear(terms, low if quantity.signed else max(low, 0), high)))
-        draft.wishes.append(Wish(total((terms, factor)), wanted, OFF_COST * weight, BEYOND_COST * weight, free=1.0))
+            near.append((size, terms.within(low if quantity.signed else max(low, 0), high)))
+        draft.wishes.append(Wish(factor * terms, wanted, OFF_COST * weight, BEYOND_COST * weight, free=1.0))
         draft.nudges += [(v, c * factor * _plainer(wanted, factor)) for v, c in terms]
     says = quantity.says(tenths(cm) for cm in quantity.cm)
     per_cm = max((w / cm for w, cm in zip(quantity.wanted, quantity.cm, strict=True) if cm), default=0.0)
@@ -145,8 +146,7 @@ def _plainness(number: int) -> int:
 def equal_sizes(draft: Draft, terms: tuple[Terms, ...], wanted: tuple[float, ...], factor: int = 1) -> None:
     """What is wanted alike in two sizes should come out alike, whatever lies between them."""
     for i, j in combinations(range(len(terms)), 2):
-        apart = total((terms[i], factor), (terms[j], -factor))
-        if apart and abs(wanted[i] - wanted[j]) <= TIE:
+        if abs(wanted[i] - wanted[j]) <= TIE and (apart := factor * (terms[i] - terms[j])):
             draft.wishes.append(Wish(apart, 0.0, EQUAL_COST))
 
 
@@ -154,20 +154,20 @@ def _grade(draft: Draft, quantity: Quantity) -> None:
     """What is wanted no smaller comes out no smaller, from size to size; and the steps are as even as those wanted."""
     lines: list[tuple[int, Linear]] = []
     for (smaller, less), (larger, more) in pairwise(zip(quantity.terms, quantity.wanted, strict=True)):
-        growth = total((larger, 1), (smaller, -1))
+        growth = larger - smaller
         if not growth:
             continue
         if more >= less - EXACT:
-            lines.append((-1, Linear(growth, 0, None)))
+            lines.append((-1, growth >= 0))
         if more <= less + EXACT:
-            lines.append((-1, Linear(growth, None, 0)))
+            lines.append((-1, growth <= 0))
     if lines:
         graded = said("graded", figure=quantity.name)
         draft.rules.append(Rule(graded, RuleKind.GRADING, (quantity.origin,), (graded,) * len(quantity.terms), tuple(lines)))
     equal_sizes(draft, quantity.terms, quantity.wanted, quantity.factor)
     factor = quantity.factor
     for i in range(1, len(quantity.terms) - 1):
-        bend = total((quantity.terms[i - 1], factor), (quantity.terms[i], -2 * factor), (quantity.terms[i + 1], factor))
+        bend = factor * (quantity.terms[i - 1] - 2 * quantity.terms[i] + quantity.terms[i + 1])
         if bend:
             wanted = quantity.wanted[i - 1] - 2 * quantity.wanted[i] + quantity.wanted[i + 1]
             draft.wishes.append(Wish(bend, wanted, UNEVEN_COST))

@@ -5,8 +5,9 @@ from __future__ import annotations
 from math import ceil, floor
 
 from walewright.report.said import said, tenths
-from walewright.solve.algebra.programme import Draft, Linear, Rule, Terms, Wish, total
+from walewright.solve.algebra.programme import Draft, Rule, Wish
 from walewright.solve.algebra.quantities import BEYOND_COST, EXACT, OFF_COST, PLAIN_COST, Quantity, want
+from walewright.solve.algebra.sums import Linear, Terms
 
 CENTRAL = PLAIN_COST / 10
 """For each stitch or row off the middle of a range: decides only where nothing else does."""
@@ -31,12 +32,10 @@ def want_range(draft: Draft, quantity: Quantity, most: tuple[float, ...], most_c
         if low > high:
             off = quantity.tolerance[size]
             low, high = ceil((middle - off) / factor - EXACT), floor((middle + off) / factor + EXACT)
-            draft.wishes.append(
-                Wish(total((terms, factor)), middle, OFF_COST * quantity.share, BEYOND_COST * quantity.share, free=1.0)
-            )
+            draft.wishes.append(Wish(factor * terms, middle, OFF_COST * quantity.share, BEYOND_COST * quantity.share, free=1.0))
         else:
-            draft.wishes.append(Wish(total((terms, factor)), middle, CENTRAL))
-        lines.append((size, Linear(terms, low if quantity.signed else max(low, 0), high)))
+            draft.wishes.append(Wish(factor * terms, middle, CENTRAL))
+        lines.append((size, terms.within(low if quantity.signed else max(low, 0), high)))
     says = quantity.says(
         tenths(low) if high - low < EXACT else said("range", least=tenths(low), most=tenths(high)) for low, high in spoken
     )
@@ -61,7 +60,7 @@ def want_place(draft: Draft, quantity: Quantity) -> None:
     lines: list[tuple[int, Linear]] = []
     for size, (terms, wanted, off) in enumerate(zip(quantity.terms, quantity.wanted, quantity.tolerance, strict=True)):
         if terms:
-            lines.append((size, Linear(terms, ceil(wanted - off - EXACT), floor(wanted + off + EXACT))))
+            lines.append((size, terms.within(ceil(wanted - off - EXACT), floor(wanted + off + EXACT))))
             draft.wishes.append(Wish(terms, wanted, OFF_COST * quantity.share, BEYOND_COST * quantity.share, free=1.0))
     says = quantity.says(tenths(abs(cm)) for cm in quantity.cm)
     if lines:
@@ -79,4 +78,4 @@ def want_place(draft: Draft, quantity: Quantity) -> None:
 
 def signed(draft: Draft, name: str, piece: str, wanted: tuple[float, ...]) -> tuple[Terms, ...]:
     """A new number in every size that may be below nothing: it has the sign that is wanted of it."""
-    return tuple(((draft.variable(name, piece, i), 1 if w >= 0 else -1),) for i, w in enumerate(wanted))
+    return tuple((1 if w >= 0 else -1) * draft.variable(name, piece, i) for i, w in enumerate(wanted))

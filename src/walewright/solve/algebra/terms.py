@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
-from walewright.solve.algebra.programme import Terms, total
+from walewright.solve.algebra.sums import NOTHING, Terms
 from walewright.trade.sides import OTHER_SIDE, EdgeSide
 
 
@@ -37,11 +37,11 @@ class EdgeTerms:
 
     def moved(self, run: int) -> Terms:
         """By how much run number `run` takes the edge away from the centre."""
-        return total((self.after[run], 1), (self.before(run), -1))
+        return self.after[run] - self.before(run)
 
     def pairs(self, run: int) -> Terms:
         """Pairs of rows of run number `run`."""
-        return total((self.to_rows[run], 1), (self.from_rows[run], -1))
+        return self.to_rows[run] - self.from_rows[run]
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,12 +62,12 @@ class OpeningTerms:
     @property
     def width(self) -> Terms:
         """Stitches of the whole gap at its end."""
-        return total((self.left.after[-1], 1), (self.right.after[-1], 1))
+        return self.left.after[-1] + self.right.after[-1]
 
     @property
     def taken(self) -> Terms:
         """Stitches taken at the parting."""
-        return total((self.left.start, 1), (self.right.start, 1))
+        return self.left.start + self.right.start
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,7 +92,7 @@ class PieceTerms:
     openings: tuple[OpeningTerms, ...]
     wedges: tuple[WedgeTerms, ...] = ()
     slots: tuple[Terms, ...] = ()
-    one: Terms = ()
+    one: Terms = NOTHING
 
     def all(self) -> Iterator[Terms]:
         """All its terms."""
@@ -132,4 +132,4 @@ def image(terms: PieceTerms) -> PieceTerms:
 def _shifted(edge: EdgeTerms, one: Terms, by: int) -> EdgeTerms:
     if not one:
         return edge
-    return replace(edge, start=total((edge.start, 1), (one, by)), after=tuple(total((place, 1), (one, by)) for place in edge.after))
+    return replace(edge, start=edge.start + by * one, after=tuple(place + by * one for place in edge.after))

@@ -13,7 +13,8 @@ from walewright.design.model import Design
 from walewright.report.model import Change, Diagnostic, Label, Span, diagnosed
 from walewright.report.said import Said, grouped, only, said
 from walewright.solve.algebra.highs import Slack, feasible, relaxed
-from walewright.solve.algebra.programme import Linear, Programme, Rule, RuleKind, amount
+from walewright.solve.algebra.programme import Programme, Rule, RuleKind
+from walewright.solve.algebra.sums import Linear
 from walewright.solve.joins.seams import unmet
 
 ConflictSides = Callable[[Rule, int], Said | None]
@@ -181,6 +182,6 @@ def _changed(
         cost += answer.objective
         for rule, i, line in soft:
             if not line.holds(answer.values):
-                reached = amount(line.terms, answer.values)
+                reached = line.terms.at(answer.values)
                 changed.setdefault(rule.name, {})[design.sizes[i]] = reached * rule.cm_per_unit
     return cost, changed

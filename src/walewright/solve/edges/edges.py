@@ -8,9 +8,10 @@ from dataclasses import dataclass, replace
 from walewright.design.model import Design, EdgeRun, PerSize, Piece
 from walewright.report.model import EDGE_FIGURES
 from walewright.report.said import Fact, said
-from walewright.solve.algebra.programme import Draft, Linear, Rule, RuleKind, Terms, Wish, total
+from walewright.solve.algebra.programme import Draft, Rule, RuleKind, Wish
 from walewright.solve.algebra.quantities import BEYOND_COST, LESSER, OFF_COST, Quantity, equal_sizes, want
 from walewright.solve.algebra.ranges import want_range
+from walewright.solve.algebra.sums import NOTHING, Terms
 from walewright.solve.algebra.terms import EdgeTerms, ways
 from walewright.solve.edges.gauge import fabric_below, level_number
 from walewright.solve.edges.lean import may_lean
@@ -32,7 +33,7 @@ ONE_EDGE = 1.0
 
 def new(draft: Draft, design: Design, piece: Piece, name: str) -> PerSizeTerms:
     """A new number of the piece in every size."""
-    return tuple(((draft.variable(f"{piece.name}: {name}", piece.name, i), 1),) for i in range(len(design.sizes)))
+    return tuple(draft.variable(f"{piece.name}: {name}", piece.name, i) for i in range(len(design.sizes)))
 
 
 def runs_of(piece: Piece, side: WhichEdges) -> tuple[EdgeRun, ...]:
@@ -49,8 +50,8 @@ def outer_edges(
     if piece.symmetric:
         left = _edge(draft, design, piece, "both", start, rows, one)
         return left, tuple(_beside(edge, extra) for edge, extra in zip(left, one, strict=True))
-    right_start = tuple(total((terms, 1), (extra, 1)) for terms, extra in zip(start, one, strict=True))
-    zero: PerSizeTerms = pinned(draft, design, piece) if may_lean(piece) else tuple(() for _ in start)
+    right_start = tuple(terms + extra for terms, extra in zip(start, one, strict=True))
+    zero: PerSizeTerms = pinned(draft, design, piece) if may_lean(piece) else (NOTHING,) * len(start)
     left = _edge(draft, design, piece, "left", start, rows, one, zero)
     right = _edge(draft, design, piece, "right", right_start, rows, one, zero)
     _both_together(draft, design, piece, left, right)
@@ -71,9 +72,7 @@ def _both_together(draft: Draft, design: Design, piece: Piece, left: Sequence[Ed
         cm = [piece.start_width[i] + sum(run.change[i] for run in runs) for i in range(len(design.sizes))]
         by = _reckoned(design, piece, name)
         wanted = tuple(b.stitches(c) for b, c in zip(by, cm, strict=True))
-        terms = tuple(
-            total((one.after[come[0] or 0], 1), (other.after[come[1] or 0], 1)) for one, other in zip(left, right, strict=True)
-        )
+        terms = tuple(one.after[come[0] or 0] + other.after[come[1] or 0] for one, other in zip(left, right, strict=True))
         draft.wishes += [Wish(t, w, OFF_COST, BEYOND_COST) for t, w in zip(terms, wanted, strict=True) if t]
         equal_sizes(draft, terms, wanted)
 
@@ -95,25 +94,25 @@ def pinned(draft: Draft, design: Design, piece: Piece) -> PerSizeTerms:
     drawn past the middle of the start, and no number of the programme is less than none."""
     unit = new(draft, design, piece, "zero")
     sizes = len(design.sizes)
-    lines = tuple((i, Linear(terms, 1, 1)) for i, terms in enumerate(unit))
+    lines = tuple((i, terms.equals(1)) for i, terms in enumerate(unit))
     clause = said("from-the-middle", piece=piece.name)
     draft.rules.append(Rule(clause, RuleKind.CONSTRUCTION, (piece.origin,), (clause,) * sizes, lines))
-    return tuple(total((terms, design.machine.needles)) for terms in unit)
+    return tuple(design.machine.needles * terms for terms in unit)
 
 
 def _beside(edge: EdgeTerms, one: Terms) -> EdgeTerms:
     """The right edge of a piece whose edges are alike."""
     if not one:
         return edge
-    after = tuple(total((place, 1), (one, 1)) for place in edge.after)
-    return replace(edge, start=total((edge.start, 1), (one, 1)), after=after)
+    after = tuple(place + one for place in edge.after)
+    return replace(edge, start=edge.start + one, after=after)
 
 
 def doubled(terms: PerSizeTerms, one: PerSizeTerms) -> tuple[PerSizeTerms, int]:
     """(terms, factor) of a width of which `terms` is the left half: even, or odd with the middle stitch."""
     if not any(one):
         return terms, 2
-    return tuple(total((t, 2), (extra, 1)) for t, extra in zip(terms, one, strict=True)), 1
+    return tuple(2 * t + extra for t, extra in zip(terms, one, strict=True)), 1
 
 
 def _start(draft: Draft, design: Design, piece: Piece, one: PerSizeTerms) -> PerSizeTerms:
@@ -199,7 +198,7 @@ def _edge(
 ) -> tuple[EdgeTerms, ...]:
     """One edge; `side` "both": it stands for two alike. `zero` is what its places are counted up by, if at all."""
     count = len(design.sizes)
-    nothing: PerSizeTerms = tuple(() for _ in design.sizes)
+    nothing: PerSizeTerms = (NOTHING,) * count
     first = piece.start_width
     begun = _reckoned(design, piece, piece.levels[0].name, side)
     walk = _Walk(start, tuple(w / 2 for w in first), tuple(w / 2 for w in piece.start_most or first), begun)
@@ -250,7 +249,7 @@ def _move(
     name = f"width at {run.to_level}" if alike else f"{side} at {run.to_level}"
     walk.now = new(draft, design, piece, f"{name} across" if run.path == ACROSS_RUN else name)
     if any(zero):
-        walk.now = tuple(total((place, 1), (z, -1)) for place, z in zip(walk.now, zero, strict=True))
+        walk.now = tuple(place - z for place, z in zip(walk.now, zero, strict=True))
     factor = 2 if alike else 1
     # Loops hung back across the work are measured in what is knitted with them, shaped edges in what they were knitted in.
     by = _reckoned(design, piece, run.to_level, side, run.path == ACROSS_RUN)
@@ -297,7 +296,7 @@ def _move(
         want_range(draft, quantity, tuple(b.stitches(c) + extra for b, c in zip(by, most, strict=True)), most)
         return found
     # What the edge starts from is free: how far it moves is wanted, not where it comes to.
-    moved = tuple(total((now, d), (then, -d)) for now, then, (d, *_) in zip(walk.now, before, found, strict=True))
+    moved = tuple(d * (now - then) for now, then, (d, *_) in zip(walk.now, before, found, strict=True))
     wide = tuple(abs(c) for c in run.change)
     want(
         draft,

@@ -8,9 +8,10 @@ from typing import Literal
 
 from walewright.design.model import Design, EdgeRun, Opening, Piece
 from walewright.report.said import said
-from walewright.solve.algebra.programme import Draft, Terms, total
+from walewright.solve.algebra.programme import Draft
 from walewright.solve.algebra.quantities import LESSER, Quantity, want
 from walewright.solve.algebra.ranges import signed, want_place, want_range
+from walewright.solve.algebra.sums import NOTHING, Terms
 from walewright.solve.algebra.terms import EdgeTerms, OpeningTerms, ways
 from walewright.solve.edges.edges import EdgeClause, PerSizeTerms, cast_off, doubled, new
 from walewright.solve.edges.gauge import fabric_at, fabric_below, level_number, rows_down
@@ -50,10 +51,10 @@ def opening_terms(
     to_rows = [rows[i][end] for i in count]
     if opening.from_level is None:
         depth = _depth(draft, design, piece, opening)
-        from_rows = [total((to_rows[i], 1), (depth[i], -1)) for i in count]
+        from_rows = [to_rows[i] - depth[i] for i in count]
     else:
         from_rows = [rows[i][opening.from_level] for i in count]
-        depth = tuple(total((to_rows[i], 1), (from_rows[i], -1)) for i in count)
+        depth = tuple(to_rows[i] - from_rows[i] for i in count)
     if alike(opening):
         left, right = _alike(draft, design, piece, opening, one)
     else:
@@ -120,7 +121,7 @@ def _flat_per_cm(design: Design, piece: Piece, opening: Opening, size: int) -> f
 
 
 def _steps(draft: Draft, design: Design, piece: Piece, opening: Opening, runs: Sequence[EdgeRun]) -> list[PerSizeTerms]:
-    nothing: PerSizeTerms = tuple(() for _ in design.sizes)
+    nothing: PerSizeTerms = (NOTHING,) * len(design.sizes)
     return [
         new(draft, design, piece, f"{opening.name} {r.path} to {r.to_level}")
         if r.rate is not None or (r.path == "steps" and any(r.change))
@@ -130,7 +131,7 @@ def _steps(draft: Draft, design: Design, piece: Piece, opening: Opening, runs: S
 
 
 def _casts(draft: Draft, design: Design, piece: Piece, opening: Opening, runs: Sequence[EdgeRun]) -> list[PerSizeTerms]:
-    nothing: PerSizeTerms = tuple(() for _ in design.sizes)
+    nothing: PerSizeTerms = (NOTHING,) * len(design.sizes)
     edge: EdgeClause = {"piece": piece.name, "opening": opening.name}
     return [cast_off(draft, design, piece, r, {**edge, "level": r.to_level}) if any(r.cast_off) else nothing for r in runs]
 
@@ -143,7 +144,7 @@ def _alike(
 ) -> tuple[tuple[EdgeTerms, ...], tuple[EdgeTerms, ...]]:
     """Both edges of a gap in the middle share their numbers. Of a gap that takes stitches in a piece of an odd number, the
     middle one is taken too; one that takes none parts the piece beside it."""
-    middle = tuple(m if flat else () for m, flat in zip(one, opening.flat, strict=True))
+    middle = tuple(m if flat else NOTHING for m, flat in zip(one, opening.flat, strict=True))
     runs = opening.left
     width = opening.flat
     moving = [bool(any(r.change) or any(r.most or ())) for r in runs]
@@ -156,7 +157,7 @@ def _alike(
         name, clause, share = ("flat-part", "is-flat-middle", LESSER) if any(moving) else ("part-width", "is-wide", 1.0)
         want(draft, _quantity(piece, opening, name, terms, factor, wanted, opening.flat, clause, share))
     else:
-        half = tuple(() for _ in design.sizes)
+        half = (NOTHING,) * len(design.sizes)
     now, after = half, list[PerSizeTerms]()
     least = most = width
     for number, run in enumerate(runs):
@@ -182,9 +183,7 @@ def _alike(
         for i in range(len(design.sizes))
     )
     right = tuple(
-        replace(edge, start=total((edge.start, 1), (m, 1)), after=tuple(total((place, 1), (m, 1)) for place in edge.after))
-        if m
-        else edge
+        replace(edge, start=edge.start + m, after=tuple(place + m for place in edge.after)) if m else edge
         for edge, m in zip(left, middle, strict=True)
     )
     return left, right
@@ -208,10 +207,10 @@ def _apart(
     if any(flat):
         wanted_left = tuple(f / 2 - m for m, f in zip(middle, flat, strict=True))
         left = signed(draft, f"{piece.name}: {opening.name} place at the left", piece.name, wanted_left)
-        taken = tuple(total((a, 1), (b, 1)) for a, b in zip(left, right, strict=True))
+        taken = tuple(a + b for a, b in zip(left, right, strict=True))
         want(draft, _quantity(piece, opening, "flat-part", taken, 1, flat, opening.flat, "is-flat-parting", LESSER))
     else:
-        left = tuple(total((terms, -1)) for terms in right)
+        left = tuple(-terms for terms in right)
     part: EdgeClause = {"part": opening.name, "piece": piece.name}
     side = "right" if sum(centre) >= 0 else "left"
     want_place(
@@ -220,7 +219,7 @@ def _apart(
             name=said("part-place", **part),
             pieces=(piece.name,),
             origin=opening.origin,
-            terms=tuple(total((b, 1), (a, -1)) for a, b in zip(left, right, strict=True)),
+            terms=tuple(b - a for a, b in zip(left, right, strict=True)),
             factor=1,
             wanted=tuple(2 * m for m in middle),
             cm=centre,
@@ -246,7 +245,7 @@ def _moving(
         if any(run.change) or any(run.most or ()):
             move = new(draft, design, piece, f"{opening.name} {side} to {run.to_level}")
             signs = [1 if c >= 0 else -1 for c in run.change]
-            now = tuple(total((t, 1), (m, s)) for t, m, s in zip(now, move, signs, strict=True))
+            now = tuple(t + s * m for t, m, s in zip(now, move, signs, strict=True))
             after.append(now)
             if run.rate is not None:
                 continue

@@ -6,8 +6,9 @@ from collections.abc import Mapping, Sequence
 
 from walewright.design.model import Design, Opening, PerSize, Piece, Wedge
 from walewright.report.said import Fact, said
-from walewright.solve.algebra.programme import Draft, RuleKind, Terms, total
+from walewright.solve.algebra.programme import Draft, RuleKind
 from walewright.solve.algebra.quantities import STEADY, Quantity, want
+from walewright.solve.algebra.sums import NOTHING, Terms
 from walewright.solve.algebra.terms import EdgeTerms, OpeningTerms, WedgeTerms
 from walewright.solve.edges.edges import PerSizeTerms, new, runs_of
 from walewright.solve.edges.gaps import end_level
@@ -69,9 +70,9 @@ def wedge_terms(
     """The numbers of a wedge, per size; `openings[n]` are those of opening n."""
     count = range(len(design.sizes))
     end = end_of(piece, wedge)
-    pairs = [total((rows[i][end], 1), (rows[i][wedge.from_level], -1)) for i in count]
+    pairs = [rows[i][end] - rows[i][wedge.from_level] for i in count]
     _steady(draft, design, piece, wedge, tuple(pairs))
-    rest = _width(draft, design, piece, wedge, "rest", wedge.rest) if wedge.rest is not None else tuple(() for _ in count)
+    rest = _width(draft, design, piece, wedge, "rest", wedge.rest) if wedge.rest is not None else (NOTHING,) * len(count)
     held: dict[EdgeSide, PerSizeTerms] = {}
     if wedge.width is not None:
         width = _width(draft, design, piece, wedge, "width", wedge.width)
@@ -80,11 +81,11 @@ def wedge_terms(
         gap = beside(piece, wedge)
         for side in wedge_sides(wedge):
             outer = [(edge_at(piece, side, wedge.from_level, e) or (e.after[-1],))[-1] for e in edges[side]]
-            inner = [() if gap is None else openings[gap][i].edge(side).after[-1] for i in count]
+            inner = [NOTHING if gap is None else openings[gap][i].edge(side).after[-1] for i in count]
             if gap is None and wedge.edge != "both":
                 # The one shoulder of a piece is all the stitches that are left, to where the other edge has come at the top.
-                inner = [total((e.after[-1], -1)) for e in edges[OTHER_SIDE[side]]]
-            held[side] = tuple(total((outer[i], 1), (inner[i], -1), (rest[i], -1)) for i in count)
+                inner = [-e.after[-1] for e in edges[OTHER_SIDE[side]]]
+            held[side] = tuple(outer[i] - inner[i] - rest[i] for i in count)
     return tuple(
         WedgeTerms(tuple((side, terms[i]) for side, terms in held.items()), rest[i], rows[i][wedge.from_level], pairs[i])
         for i in count

@@ -8,7 +8,7 @@ from math import floor
 from walewright.counted.model import SizedRepeat, SizedRun, SizedSlot, SizedZone
 from walewright.design.model import Buttonholes, Design, Piece, Slot
 from walewright.report.said import said
-from walewright.solve.algebra.programme import Draft, total
+from walewright.solve.algebra.programme import Draft
 from walewright.solve.algebra.quantities import Quantity, want
 from walewright.solve.edges.edges import PerSizeTerms, doubled, new
 from walewright.solve.edges.gauge import fabric_below
@@ -34,7 +34,7 @@ def slot_terms(draft: Draft, design: Design, piece: Piece, slot: Slot, one: PerS
         clause=said("is-wide", part=slot.name, piece=piece.name, place=""),
     )
     want(draft, quantity)
-    return tuple(total((t, factor)) for t in terms)
+    return tuple(factor * t for t in terms)
 
 
 def sized_slots(

@@ -8,7 +8,8 @@ from math import ceil
 
 from walewright.design.model import Design, Opening, Piece, Wedge
 from walewright.report.said import said
-from walewright.solve.algebra.programme import Draft, Linear, Lines, asks, total
+from walewright.solve.algebra.programme import Draft, Lines, asks
+from walewright.solve.algebra.sums import NOTHING
 from walewright.solve.algebra.terms import PieceTerms
 from walewright.solve.edges.gaps import end_level, gap_runs
 from walewright.solve.edges.gauge import fabric_below, level_number
@@ -31,10 +32,7 @@ def inside_rules(draft: Draft, design: Design, piece: Piece, terms: Sequence[Pie
             _in_work(draft, piece, (one, other), terms)
     _slots(draft, design, piece, terms)
     for holes in piece.buttonholes:
-        lines: Lines = [
-            (i, Linear(total((t.rows[holes.to_level], 1), (t.rows[holes.from_level], -1)), holes.counts[i] - 1, None))
-            for i, t in enumerate(terms)
-        ]
+        lines: Lines = [(i, t.rows[holes.to_level] - t.rows[holes.from_level] >= holes.counts[i] - 1) for i, t in enumerate(terms)]
         clause = said("buttonholes-apart", piece=piece.name, buttonholes=max(holes.counts), edge=holes.edge)
         asks(draft, clause, (holes.origin,), lines, len(terms))
 
@@ -47,15 +45,15 @@ def _form(draft: Draft, piece: Piece, opening: Opening, number: int, terms: Sequ
     least = 0 if opening.shape == "edges" else 1
     for i, t in enumerate(terms):
         own = t.openings[number]
-        lines.append((i, Linear(own.width, least, None)))
-        lines.append((i, Linear(own.depth, 1, None)))
-        lines.append((i, Linear(own.from_rows, 1, None)))
+        lines.append((i, own.width >= least))
+        lines.append((i, own.depth >= 1))
+        lines.append((i, own.from_rows >= 1))
         for level in dict.fromkeys(run.to_level for run in opening.left):
             both = [
                 own.edge(side).after[n] for side in SIDES for n, run in enumerate(gap_runs(opening, side)) if run.to_level == level
             ]
             if len(both) == len(SIDES):
-                lines.append((i, Linear(total((both[0], 1), (both[1], 1)), 0, None)))
+                lines.append((i, both[0] + both[1] >= 0))
     asks(draft, said("opening-formed", opening=opening.name, piece=piece.name), (opening.origin,), lines, len(terms))
 
 
@@ -73,9 +71,9 @@ def _beside(draft: Draft, piece: Piece, opening: Opening, number: int, terms: Se
             for level, inner in places.items():
                 if level is not None:
                     for outer in edge_at(piece, side, level, t.edge(side)):
-                        lines.append((i, Linear(total((outer, 1), (inner, -1)), least, None)))
+                        lines.append((i, outer - inner >= least))
             if level_number(piece, end) == len(piece.levels) - 1:
-                lines.append((i, Linear(total((t.edge(side).after[-1], 1), (gap.after[-1], -1)), least, None)))
+                lines.append((i, t.edge(side).after[-1] - gap.after[-1] >= least))
     clause = said("stitches-beside", opening=opening.name, piece=piece.name, stitches=least)
     asks(draft, clause, (opening.origin,), list(dict.fromkeys(lines)), len(terms))
 
@@ -83,9 +81,7 @@ def _beside(draft: Draft, piece: Piece, opening: Opening, number: int, terms: Se
 def _joined_between(draft: Draft, piece: Piece, one: int, other: int, terms: Sequence[PieceTerms]) -> None:
     """Where parts come together, rows over the whole width join them before the piece parts again."""
     lower, upper = piece.openings[one], piece.openings[other]
-    lines: Lines = [
-        (i, Linear(total((t.openings[other].from_rows, 1), (t.openings[one].to_rows, -1)), 1, None)) for i, t in enumerate(terms)
-    ]
+    lines: Lines = [(i, t.openings[other].from_rows - t.openings[one].to_rows >= 1) for i, t in enumerate(terms)]
     clause = said("whole-rows-between", lower=lower.name, upper=upper.name, piece=piece.name)
     asks(draft, clause, (lower.origin, upper.origin), lines, len(terms))
 
@@ -108,10 +104,10 @@ def _wedge(draft: Draft, piece: Piece, wedge: Wedge, number: int, terms: Sequenc
     even: Lines = []
     for i, t in enumerate(terms):
         own = t.wedges[number]
-        lines += [(i, Linear(total((held, 2 if both else 1), (own.pairs, -least)), 0, None)) for _, held in own.held]
+        lines += [(i, (2 if both else 1) * held >= least * own.pairs) for _, held in own.held]
         if both:
-            half = ((draft.variable(f"{piece.name}: groups of {wedge.name} {number}", piece.name, i), 2),)
-            even.append((i, Linear(total((own.pairs, 1), (half, -1)), 0, 0)))
+            half = 2 * draft.variable(f"{piece.name}: groups of {wedge.name} {number}", piece.name, i)
+            even.append((i, own.pairs.equals(half)))
     groups = said("groups-held", wedge=wedge.name, piece=piece.name, stitches=least, rows=4 if both else 2, number=number)
     asks(draft, groups, (wedge.origin,), lines, len(terms))
     alike = said("held-in-and-out", wedge=wedge.name, piece=piece.name, number=number)
@@ -136,16 +132,16 @@ def _in_work(draft: Draft, piece: Piece, numbers: tuple[int, ...], terms: Sequen
     # Of one held in or let out the innermost group is in work all the while.
     stays = 1 if any(w.kind == "both" for w in wedges) else 0
     for i, t in enumerate(terms):
-        held = {side: total((stitches, 1), (t.wedges[n].rest, 1)) for n in numbers for side, stitches in t.wedges[n].held}
+        held = {side: stitches + t.wedges[n].rest for n in numbers for side, stitches in t.wedges[n].held}
         places = {side: edge_at(piece, side, wedges[0].from_level, t.edge(side)) or t.edge(side).after[-1:] for side in SIDES}
         reach = {side: found[-1] for side, found in places.items()}
         if gap is None:
-            width = total((reach["left"], 1), (reach["right"], 1))
-            lines.append((i, Linear(total((width, 1), *((h, -1) for h in held.values())), stays, None)))
+            width = reach["left"] + reach["right"]
+            lines.append((i, width - sum(held.values(), NOTHING) >= stays))
         else:
             for side, h in held.items():
                 inner = t.openings[gap].edge(side).after[-1]
-                lines.append((i, Linear(total((reach[side], 1), (inner, -1), (h, -1)), stays, None)))
+                lines.append((i, reach[side] - inner - h >= stays))
     names = tuple(dict.fromkeys(said("the", name=w.name) for w in wedges))
     clause = said("stays-in-work", wedges=names, piece=piece.name, numbers=numbers)
     asks(draft, clause, tuple(w.origin for w in wedges), lines, len(terms))
@@ -164,5 +160,5 @@ def _slots(draft: Draft, design: Design, piece: Piece, terms: Sequence[PieceTerm
             for side, towards in zip(SIDES, (-centre, centre), strict=True):
                 for reach in edge_at(piece, side, slot.level, t.edge(side)):
                     # Its middle may be half a stitch from where it is wanted.
-                    lines.append((i, Linear(total((reach, 2), (t.slots[number], -1)), ceil(2 * towards) + 3, None)))
+                    lines.append((i, 2 * reach - t.slots[number] >= ceil(2 * towards) + 3))
         asks(draft, said("lies-inside", slot=slot.name, piece=piece.name), (slot.origin,), lines, len(terms))

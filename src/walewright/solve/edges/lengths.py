@@ -9,7 +9,7 @@ from math import hypot
 
 from walewright.counted.edges import above, called_on_both, split_part
 from walewright.design.model import Design, EdgeRun, Fabric, Opening, Piece, Rate
-from walewright.solve.algebra.programme import Terms, total
+from walewright.solve.algebra.sums import NOTHING, Terms
 from walewright.solve.algebra.terms import EdgeTerms, PieceTerms
 from walewright.solve.edges.curves import quarter_ellipse
 from walewright.solve.edges.edges import ACROSS_RUN, runs_of
@@ -38,26 +38,22 @@ Garment = Mapping[str, Sequence[PieceTerms]]
 
 @dataclass(frozen=True, slots=True)
 class LengthTerms:
-    """Rows, stitches, and length in 1/FINE cm, each a sum of terms and (of rows and length) a number more. `rough`: the length
+    """Rows, stitches, and length in 1/FINE cm. `rough`: the length
     is that of a curve as it is wanted, which the rows that come out will only be near; `loose`: by how much it may be off
     because of slopes."""
 
-    rows: Terms = ()
-    stitches: Terms = ()
-    length: Terms = ()
-    more_rows: int = 0
-    more_length: int = 0
+    rows: Terms = NOTHING
+    stitches: Terms = NOTHING
+    length: Terms = NOTHING
     rough: bool = False
     loose: int = 0
 
     def plus(self, other: LengthTerms, times: int = 1) -> LengthTerms:
         """Both, one after the other, the other so many times."""
         return LengthTerms(
-            rows=total((self.rows, 1), (other.rows, times)),
-            stitches=total((self.stitches, 1), (other.stitches, times)),
-            length=total((self.length, 1), (other.length, times)),
-            more_rows=self.more_rows + times * other.more_rows,
-            more_length=self.more_length + times * other.more_length,
+            rows=self.rows + times * other.rows,
+            stitches=self.stitches + times * other.stitches,
+            length=self.length + times * other.length,
             rough=self.rough or other.rough,
             loose=self.loose + times * other.loose,
         )
@@ -68,7 +64,7 @@ def edge_terms(design: Design, piece: Piece, terms: PieceTerms, name: str, size:
     head, part = split_part(name)
     if head == "start":
         first = piece.levels[0].name
-        loops = _loops(total((terms.left.start, 1), (terms.right.start, 1)), fabric_above(design, piece, first))
+        loops = _loops(terms.left.start + terms.right.start, fabric_above(design, piece, first))
         return loops.plus(_in_panels(design, piece, first, size))
     if head in ("end", "shoulder"):
         parted = bool(part) or any(not rejoins(piece, o) for o in piece.openings)
@@ -96,7 +92,7 @@ def edge_terms(design: Design, piece: Piece, terms: PieceTerms, name: str, size:
 
 
 def _loops(stitches: Terms, fabric: Fabric) -> LengthTerms:
-    return LengthTerms(stitches=stitches, length=total((stitches, round(FINE / fabric.stitches_per_cm))))
+    return LengthTerms(stitches=stitches, length=round(FINE / fabric.stitches_per_cm) * stitches)
 
 
 def _in_panels(design: Design, piece: Piece, level: str, size: int, parted: bool = False) -> LengthTerms:
@@ -105,14 +101,14 @@ def _in_panels(design: Design, piece: Piece, level: str, size: int, parted: bool
     by = across(design, piece, level, size, charted=True)
     if not by.spare:
         return LengthTerms()
-    return LengthTerms(rough=True) if parted else LengthTerms(more_length=-round(FINE * by.spare / by.per_cm))
+    return LengthTerms(rough=True) if parted else LengthTerms(length=NOTHING - round(FINE * by.spare / by.per_cm))
 
 
 def _top(piece: Piece, terms: PieceTerms, part: str) -> Terms:
     """Stitches of the last row, or of its part at one side of an opening."""
     open_at_top = [o for o, own in zip(terms.openings, piece.openings, strict=True) if not rejoins(piece, own)]
-    width = {side: total((terms.edge(side).after[-1], 1), *((o.edge(side).after[-1], -1) for o in open_at_top)) for side in SIDES}
-    return width[part] if part in SIDES else total((width["left"], 1), (width["right"], 1))
+    width = {side: terms.edge(side).after[-1] - sum((o.edge(side).after[-1] for o in open_at_top), NOTHING) for side in SIDES}
+    return width[part] if part in SIDES else width["left"] + width["right"]
 
 
 # ----------------------------------------------------------------- rows
@@ -120,29 +116,29 @@ def _top(piece: Piece, terms: PieceTerms, part: str) -> Terms:
 
 def _stretches(
     piece: Piece, terms: PieceTerms, low: int, high: int, side: EdgeSide | None, size: int
-) -> Iterator[tuple[int, Terms, int]]:
-    """(number of the level below, rows that reach the edge at that side, and a number more) from each level to the next."""
+) -> Iterator[tuple[int, Terms]]:
+    """(number of the level below, rows that reach the edge at that side) from each level to the next."""
     for number in range(low, high):
         below, over = piece.levels[number].name, piece.levels[number + 1].name
         times = 1
         for repeat in piece.repeats:
             if level_number(piece, repeat.from_level) <= number < level_number(piece, repeat.to_level):
                 times *= repeat.times[size]
-        rows, more = total((terms.rows[over], 2 * times), (terms.rows[below], -2 * times)), 0
+        rows = 2 * times * (terms.rows[over] - terms.rows[below])
         for wedge in piece.wedges:
             begin, end = level_number(piece, wedge.from_level), level_number(piece, end_of(piece, wedge))
             if wedge.edge in ("both", side) and begin <= number < end:
                 # Of all the rows of a wedge, two reach the edge that is held.
-                rows, more = (), (2 * times if number == begin else 0)
-        yield number, rows, more
+                rows = NOTHING + (2 * times if number == begin else 0)
+        yield number, rows
 
 
 def _upright(design: Design, piece: Piece, terms: PieceTerms, low: int, high: int, side: EdgeSide | None, size: int) -> LengthTerms:
     """The rows between two levels, one above another."""
     found = LengthTerms()
-    for number, rows, more in _stretches(piece, terms, low, high, side, size):
+    for number, rows in _stretches(piece, terms, low, high, side, size):
         row = FINE / fabric_above(design, piece, piece.levels[number].name).rows_per_cm
-        found = found.plus(LengthTerms(rows, (), total((rows, round(row))), more, round(row * more)))
+        found = found.plus(LengthTerms(rows, length=round(row) * Terms(rows.of) + round(row * rows.more)))
     return found
 
 
@@ -165,8 +161,8 @@ def _gap_side(design: Design, piece: Piece, terms: PieceTerms, opening: Opening,
     end = end_level(piece, opening)
     to = level_number(piece, end)
     if opening.from_level is None:
-        rows = total((own.depth, 2))
-        found = LengthTerms(rows, (), total((rows, round(FINE / fabric_below(design, piece, end).rows_per_cm))))
+        rows = 2 * own.depth
+        found = LengthTerms(rows, length=round(FINE / fabric_below(design, piece, end).rows_per_cm) * rows)
         low = piece.levels[to].height[size] - opening.depth[size]
     else:
         begin = level_number(piece, opening.from_level)
@@ -189,12 +185,12 @@ def _sideways(
     if run.path == ACROSS_RUN or not (any(run.change) or any(run.most or ())):
         return LengthTerms()
     fabric = fabric_below(design, piece, run.to_level)
-    moved = total((edge.moved(number), 1 if run.change[size] >= 0 else -1))
+    moved = (1 if run.change[size] >= 0 else -1) * edge.moved(number)
     cast = edge.cast_off[number]
     found = LengthTerms()
     if cast:
         found = found.plus(_bent(cast, run.cast_off[size] * fabric.stitches_per_cm, 1, fabric))
-        moved = total((moved, 1), (cast, -1))
+        moved -= cast
     wide = abs(run.change[size]) - run.cast_off[size]
     if run.path == "steps":
         return found.plus(_bent(edge.step[number], wide * fabric.stitches_per_cm / run.steps, run.steps, fabric))
@@ -203,17 +199,17 @@ def _sideways(
     turns = side is not None and len(edge.ways[number]) > 1 and bool(leeway(design, piece, side, number))
     if run.path in ("curve", "arch") or run.most is not None or turns:
         by_twos = run.way.at_once > 1
-        return found.plus(LengthTerms(more_length=round(FINE * _curve_more(wide, height, fabric, by_twos)), rough=True))
-    return found.plus(_slant(moved, total((edge.pairs(number), 2)), wide, height, fabric))
+        return found.plus(LengthTerms(length=NOTHING + round(FINE * _curve_more(wide, height, fabric, by_twos)), rough=True))
+    return found.plus(_slant(moved, 2 * edge.pairs(number), wide, height, fabric))
 
 
 def _paced(run: EdgeRun, rate: Rate, moves: Terms, pairs: Terms, fabric: Fabric) -> LengthTerms:
     """What moves at a rate add: steps where they are cast off or on, else a straight slope of a known angle."""
     if rate.stitches > 1 and rate.stitches != run.way.at_once:
-        return LengthTerms(length=total((moves, round(FINE * _step(rate.stitches, fabric)))))
+        return LengthTerms(length=round(FINE * _step(rate.stitches, fabric)) * moves)
     wide, high = rate.stitches / fabric.stitches_per_cm, rate.rows / fabric.rows_per_cm
     rows = max(run.most or run.change, key=abs)
-    made = _slant(total((moves, rate.stitches)), total((moves, rate.rows)), wide, high, fabric)
+    made = _slant(rate.stitches * moves, rate.rows * moves, wide, high, fabric)
     return replace(made, loose=round(FINE * _SLOPE * abs(rows) * hypot(wide, high) / wide))
 
 
@@ -223,9 +219,9 @@ def _slant(moved: Terms, rows: Terms, wide: float, height: float, fabric: Fabric
     straight = hypot(wide, height)
     if straight <= 0:
         return LengthTerms()
-    across = total((moved, round(FINE * wide / straight / fabric.stitches_per_cm)))
-    up = total((rows, round(FINE * (height / straight - 1) / fabric.rows_per_cm)))
-    return LengthTerms(length=total((across, 1), (up, 1)), loose=round(FINE * _SLOPE * straight))
+    across = round(FINE * wide / straight / fabric.stitches_per_cm) * moved
+    up = round(FINE * (height / straight - 1) / fabric.rows_per_cm) * rows
+    return LengthTerms(length=across + up, loose=round(FINE * _SLOPE * straight))
 
 
 def _step(stitches: float, fabric: Fabric) -> float:
@@ -239,7 +235,7 @@ def _bent(terms: Terms, wanted: float, times: int, fabric: Fabric) -> LengthTerm
     near = max(1, round(wanted))
     slope = _step(near + 1, fabric) - _step(near, fabric)
     level = _step(near, fabric) - slope * near
-    return LengthTerms(length=total((terms, round(FINE * times * slope))), more_length=round(FINE * times * level))
+    return LengthTerms(length=round(FINE * times * slope) * terms + round(FINE * times * level))
 
 
 def _curve_more(wide: float, height: float, fabric: Fabric, by_twos: bool) -> float:

@@ -13,7 +13,8 @@ from math import gcd, lcm
 from walewright.design.model import Design, Fabric, Origin, Piece
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Said, said
-from walewright.solve.algebra.programme import Draft, Linear, Rule, RuleKind, total
+from walewright.solve.algebra.programme import Draft, Rule, RuleKind
+from walewright.solve.algebra.sums import Linear
 from walewright.solve.algebra.terms import PieceTerms
 from walewright.solve.edges.edgings import needles_of
 from walewright.solve.edges.gauge import level_number
@@ -152,10 +153,10 @@ def multiple_rules(draft: Draft, design: Design, piece: Piece, terms: Sequence[P
             places = [own.edge(side).before(n) for side, n in at.items() if n is not None]
             if len(places) < len(SIDES):
                 continue
-            times = ((draft.variable(f"{piece.name}: repeats at {multiple.level}", piece.name, size), 1),)
-            width = total((places[0], 1), (places[1], 1), (times, -multiple.step))
-            lines.append((size, Linear(width, multiple.rest, multiple.rest)))
-            lines.append((size, Linear(times, multiple.least, None)))
+            times = draft.variable(f"{piece.name}: repeats at {multiple.level}", piece.name, size)
+            width = places[0] + places[1] - multiple.step * times
+            lines.append((size, width.equals(multiple.rest)))
+            lines.append((size, times >= multiple.least))
         if lines:
             clause = multiple.clause
             says = (clause,) * len(terms)

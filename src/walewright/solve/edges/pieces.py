@@ -7,11 +7,12 @@ from itertools import pairwise
 
 from walewright.design.model import Design, Level, Piece
 from walewright.report.said import said
-from walewright.solve.algebra.programme import Draft, Linear, Rule, RuleKind, Terms, Wish, total
+from walewright.solve.algebra.programme import Draft, Rule, RuleKind, Wish
 from walewright.solve.algebra.quantities import HIDDEN, OFF_COST, STEADY, Quantity, want
 from walewright.solve.algebra.ranges import CENTRAL, want_range
+from walewright.solve.algebra.sums import NOTHING, Terms
 from walewright.solve.algebra.terms import EdgeTerms, OpeningTerms, PieceTerms, WedgeTerms, image
-from walewright.solve.edges.edges import PerSizeTerms, outer_edges
+from walewright.solve.edges.edges import PerSizeTerms, new, outer_edges
 from walewright.solve.edges.gaps import opening_terms
 from walewright.solve.edges.gauge import course, highest, level_number, rows_to, stages
 from walewright.solve.edges.held import end_of, wedge_terms
@@ -53,12 +54,10 @@ def piece_terms(draft: Draft, design: Design, piece: Piece, heights: Heights) ->
 def _middle(draft: Draft, design: Design, piece: Piece) -> PerSizeTerms:
     """The middle stitch of an odd number: a variable that is 1, so that sums of stitches need no numbers besides terms."""
     if not piece.odd:
-        return tuple(() for _ in design.sizes)
-    one: PerSizeTerms = tuple(
-        ((draft.variable(f"{piece.name}: middle stitch", piece.name, i), 1),) for i in range(len(design.sizes))
-    )
+        return (NOTHING,) * len(design.sizes)
+    one = new(draft, design, piece, "middle stitch")
     clause = said("odd-number", piece=piece.name)
-    lines = tuple((i, Linear(terms, 1, 1)) for i, terms in enumerate(one))
+    lines = tuple((i, terms.equals(1)) for i, terms in enumerate(one))
     draft.rules.append(Rule(clause, RuleKind.CONSTRUCTION, (piece.origin,), (clause,) * len(one), lines))
     return one
 
@@ -74,13 +73,11 @@ def _levels(draft: Draft, design: Design, piece: Piece, heights: Heights) -> tup
     for number, level in enumerate(piece.levels):
         key = _key(design, piece, level)
         if number == 0:
-            terms: tuple[Terms, ...] = tuple(() for _ in design.sizes)
+            terms: PerSizeTerms = (NOTHING,) * len(design.sizes)
         elif key in heights:
             terms = heights[key]
         else:
-            name = f"{piece.name}: rows to {level.name}"
-            terms = tuple(((draft.variable(name, piece.name, i), 1),) for i in range(len(design.sizes)))
-            heights[key] = terms
+            terms = heights[key] = new(draft, design, piece, f"rows to {level.name}")
             alike = tuple(
                 p.name for p in design.pieces if any(x.name == level.name and _key(design, p, x) == key for x in p.levels)
             )
@@ -132,7 +129,7 @@ def _stages(draft: Draft, design: Design, piece: Piece, rows: Sequence[Mapping[s
             name=said("rows-between", **ends),
             pieces=(piece.name,),
             origin=high.origin,
-            terms=tuple(total((r[high.name], 1), (r[low.name], -1)) for r in rows),
+            terms=tuple(r[high.name] - r[low.name] for r in rows),
             factor=2,
             wanted=tuple(c * fabric.rows_per_cm for c in cm),
             cm=cm,
@@ -149,4 +146,4 @@ def _stages(draft: Draft, design: Design, piece: Piece, rows: Sequence[Mapping[s
             # As far as nothing else asks for it: each of them may go anywhere in its own range.
             for terms, least, greatest in zip(quantity.terms, cm, most, strict=True):
                 middle, way = ((least + greatest) / 2 * fabric.rows_per_cm, abs(greatest - least) / 2 * fabric.rows_per_cm)
-                draft.wishes.append(Wish(total((terms, 2)), middle, CENTRAL, OFF_COST, free=way + 1))
+                draft.wishes.append(Wish(2 * terms, middle, CENTRAL, OFF_COST, free=way + 1))

@@ -8,7 +8,8 @@ from itertools import pairwise, product
 
 from walewright.design.model import Design, EdgeRun, Opening, Piece, Rate
 from walewright.report.said import Said, said
-from walewright.solve.algebra.programme import Draft, Linear, Lines, RuleKind, Terms, asks, total
+from walewright.solve.algebra.programme import Draft, Lines, RuleKind, asks
+from walewright.solve.algebra.sums import Linear, Terms
 from walewright.solve.algebra.terms import EdgeTerms, PieceTerms
 from walewright.solve.edges.edges import ACROSS_RUN, runs_of
 from walewright.solve.edges.gaps import alike, end_level, gap_runs, rejoins
@@ -65,7 +66,7 @@ def below(piece: Piece, run: int, side: EdgeSide) -> str:
 def _levels(draft: Draft, piece: Piece, terms: Sequence[PieceTerms]) -> None:
     lines: Lines = []
     for low, high in pairwise(piece.levels):
-        lines += [(i, Linear(total((t.rows[high.name], 1), (t.rows[low.name], -1)), 1, None)) for i, t in enumerate(terms)]
+        lines += [(i, t.rows[high.name] - t.rows[low.name] >= 1) for i, t in enumerate(terms)]
     asks(draft, said("levels-rise", piece=piece.name), (piece.origin,), lines, len(terms))
 
 
@@ -75,13 +76,13 @@ def _bed(draft: Draft, design: Design, piece: Piece, terms: Sequence[PieceTerms]
     for i, t in enumerate(terms):
         if may_lean(piece):
             pairs = product({t.left.start, *t.left.after}, {t.right.start, *t.right.after})
-            widths = dict.fromkeys(total((a, 1), (b, 1)) for a, b in sorted(pairs))
-            lines += [(i, Linear(width, None, 2 * half)) for width in widths]
+            widths = dict.fromkeys(a + b for a, b in sorted(pairs, key=lambda pair: [place.of for place in pair]))
+            lines += [(i, width <= 2 * half) for width in widths]
             continue
         places = [place for edge in (t.left, t.right) for place in (edge.start, *edge.after)]
         # Its mirror image has to find room too, with the middle stitch still at the right.
-        places += [total((place, 1), (t.one, 1)) for place in (t.left.start, *t.left.after) if t.one]
-        lines += [(i, Linear(place, None, half)) for place in dict.fromkeys(places)]
+        places += [place + t.one for place in (t.left.start, *t.left.after) if t.one]
+        lines += [(i, place <= half) for place in dict.fromkeys(places)]
     clause = said("bed-has", piece=piece.name, needles=design.machine.needles)
     asks(draft, clause, (piece.origin, design.machine.origin), lines, len(terms), RuleKind.MACHINE)
 
@@ -111,20 +112,20 @@ def _one_way(draft: Draft, edge: _Edge, run: EdgeRun, number: int) -> None:
     for i, terms in enumerate(edge.terms):
         away, ways = terms.moved(number), terms.ways[number]
         if not any((run.change[i], (run.most or run.change)[i])):
-            lines.append((i, Linear(away, 0, 0)))
+            lines.append((i, away.equals(0)))
         if len(ways) == 1:
-            lines.append((i, Linear(total((away, ways[0]), (terms.cast_off[number], -1)), 0, None)))
+            lines.append((i, ways[0] * away >= terms.cast_off[number]))
         if terms.step[number]:
             sign = terms.ways[number][0]
             # After a cast-off the steps divide what is left; a rate goes on from it.
             times = run.rate.stitches if run.rate is not None else run.steps
-            steps = total((terms.step[number], times), (terms.cast_off[number], 1))
-            lines.append((i, Linear(total((away, 1), (steps, -sign)), 0, 0)))
+            steps = times * terms.step[number] + terms.cast_off[number]
+            lines.append((i, away.equals(sign * steps)))
     count = len(edge.terms)
     asks(draft, said("moves-one-way", edge=which, steps=run.steps, run=number), (run.origin,), lines, count)
     if run.way.kind == "fashioned" and edge.outwards > 0 and not may_lean(edge.piece):
         need = run.way.inset + 1
-        lines = [(i, Linear(place, need, None)) for i, e in enumerate(edge.terms) for place in (e.before(number), e.after[number])]
+        lines = [(i, place >= need) for i, e in enumerate(edge.terms) for place in (e.before(number), e.after[number])]
         clause = said("shaping-takes", piece=edge.piece.name, inset=run.way.inset, stitches=need, edge=which, run=number)
         asks(draft, clause, (run.origin,), lines, count)
 
@@ -137,8 +138,8 @@ def _left_over(draft: Draft, piece: Piece, terms: Sequence[PieceTerms]) -> None:
     lines: Lines = []
     for level in range(len(piece.levels)):
         for i, t in enumerate(terms):
-            width = total((_place(piece, t, "left", level), 1), (_place(piece, t, "right", level), 1))
-            lines.append((i, Linear(width, need, None)))
+            width = _place(piece, t, "left", level) + _place(piece, t, "right", level)
+            lines.append((i, width >= need))
     asks(draft, said("keeps-stitches", piece=piece.name, stitches=need), (piece.origin,), lines, len(terms))
 
 
@@ -156,10 +157,10 @@ def _across(draft: Draft, edge: _Edge, run: EdgeRun, number: int) -> None:
     for i, terms in enumerate(edge.terms):
         # Both edges move alike, so half the width tells of the whole.
         now, then = terms.after[number], terms.before(number)
-        lines += [(i, Linear(total((now, 2), (then, -1)), 0, None)), (i, Linear(total((then, 2), (now, -1)), 0, None))]
+        lines += [(i, 2 * now >= then), (i, 2 * then >= now)]
         direction = terms.ways[number][0]
         if run.most is None:
-            lines.append((i, Linear(total((now, direction), (then, -direction)), 0, None)))
+            lines.append((i, direction * now >= direction * then))
     clause = said("hung-across", piece=edge.piece.name, level=run.to_level, run=number)
     asks(draft, clause, (run.origin,), lines, len(edge.terms))
 
@@ -183,8 +184,8 @@ def _at_rate(draft: Draft, edge: _Edge, run: EdgeRun, rate: Rate, number: int) -
     """As many moves as there are so many rows in the run: at least one."""
     lines: Lines = []
     for i, terms in enumerate(edge.terms):
-        over = total((terms.pairs(number), 2), (terms.step[number], -rate.rows))
-        lines += [(i, Linear(over, rate.spare, rate.spare + rate.rows - 1)), (i, Linear(terms.step[number], 1, None))]
+        over = 2 * terms.pairs(number) - rate.rows * terms.step[number]
+        lines += [(i, over.within(rate.spare, rate.spare + rate.rows - 1)), (i, terms.step[number] >= 1)]
     clause = said("moves-at-rate", edge=_named(edge, run), stitches=rate.stitches, rows=rate.rows, level=run.to_level, run=number)
     asks(draft, clause, (run.origin,), lines, len(edge.terms))
 
@@ -213,16 +214,16 @@ def _room(draft: Draft, edge: _Edge, run: EdgeRun, number: int) -> None:
 def _rows_for(edge: _Edge, run: EdgeRun, terms: EdgeTerms, number: int, way: int, parts: int) -> tuple[Linear, int]:
     """The rows that a run's moves that `way` need, and once in how many rows it moves."""
     pairs, cast, outer = terms.pairs(number), terms.cast_off[number], edge.outwards > 0
-    size = total((terms.moved(number), way), (cast, -1))
+    size = way * terms.moved(number) - cast
     inwards = edge.outwards * way < 0
     at_once = run.way.at_once if inwards else 1
     if run.path == "steps":
-        return Linear(pairs, run.steps + (1 if outer or cast else 0) + parts, None), 2
+        return pairs >= run.steps + (1 if outer or cast else 0) + parts, 2
     if at_once > 1 or (run.path == "slope" and (inwards or run.way.kind == "fashioned")):
         # One move every row; after a cast-off the first move waits for the other end's turn, and an increase needs a stitch
         # below the last row's to be filled from.
         waits = cast or (number == 0 and not inwards)
-        return Linear(total((pairs, 2 * at_once), (size, -1)), (2 if waits else 1) * at_once, None), 1
+        return 2 * at_once * pairs - size >= (2 if waits else 1) * at_once, 1
     if run.path == "slope":
-        return Linear(total((pairs, 1), (size, -1)), (1 if outer or cast else 0) + parts, None), 2
-    return Linear(pairs, (2 if outer or cast else 1) + parts, None), 2
+        return pairs - size >= (1 if outer or cast else 0) + parts, 2
+    return pairs >= (2 if outer or cast else 1) + parts, 2

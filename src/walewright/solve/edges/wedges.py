@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from walewright.counted.model import SizedWedge
 from walewright.design.model import Piece
-from walewright.solve.algebra.programme import Values, amount
+from walewright.solve.algebra.sums import Values
 from walewright.solve.algebra.terms import PieceTerms
 from walewright.trade.sides import WhichEdges
 
@@ -19,9 +19,9 @@ def sized_wedges(piece: Piece, terms: PieceTerms, values: Values) -> tuple[Sized
     """The wedges of a piece in one size; one at both edges whose groups differ comes as two."""
     made: list[SizedWedge] = []
     for wedge, own in zip(piece.wedges, terms.wedges, strict=True):
-        count = amount(own.pairs, values) // (2 if wedge.kind == "both" else 1)
-        row, rest = 2 * amount(own.from_rows, values), amount(own.rest, values)
-        held: dict[WhichEdges, tuple[int, ...]] = {side: groups(amount(stitches, values), count) for side, stitches in own.held}
+        count = own.pairs.at(values) // (2 if wedge.kind == "both" else 1)
+        row, rest = 2 * own.from_rows.at(values), own.rest.at(values)
+        held: dict[WhichEdges, tuple[int, ...]] = {side: groups(stitches.at(values), count) for side, stitches in own.held}
         if len(set(held.values())) == 1:
             held = {wedge.edge: next(iter(held.values()))}
         made += [

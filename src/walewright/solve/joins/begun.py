@@ -5,7 +5,8 @@ from __future__ import annotations
 from walewright.counted.edges import split_part
 from walewright.design.model import Design, EdgeName
 from walewright.report.said import said
-from walewright.solve.algebra.programme import Draft, Linear, Rule, RuleKind, Terms, total
+from walewright.solve.algebra.programme import Draft, Rule, RuleKind
+from walewright.solve.algebra.sums import NOTHING, Linear, Terms
 from walewright.solve.edges.lengths import Garment, edge_terms
 from walewright.solve.joins.joining import spoken
 from walewright.trade.sides import SIDES
@@ -19,25 +20,20 @@ def begun_rules(draft: Draft, design: Design, terms: Garment) -> None:
             continue
         lines: list[tuple[int, Linear]] = []
         for size in range(len(design.sizes)):
-            places: Terms = ()
-            more = 0
-            for edge in piece.start_along:
-                found, number = _places(design, terms, edge, size)
-                places, more = total((places, 1), (found, 1)), more + number
+            places = sum((_places(design, terms, edge, size) for edge in piece.start_along), NOTHING)
             own = terms[piece.name][size]
-            start = total((own.left.start, 1), (own.right.start, 1))
-            lines.append((size, Linear(total((start, 1), (places, -1)), None, more)))
+            lines.append((size, own.left.start + own.right.start <= places))
         clause = said("place-for-each-stitch", piece=piece.name, edges=spoken(piece.start_along))
         where = (piece.start_origin or piece.origin,)
         draft.rules.append(Rule(clause, RuleKind.CONSTRUCTION, where, (clause,) * len(lines), tuple(lines)))
 
 
-def _places(design: Design, terms: Garment, edge: EdgeName, size: int) -> tuple[Terms, int]:
-    """Row ends and stitches of an edge, and a number more; of what an outer edge casts off on the way, what it casts off first."""
+def _places(design: Design, terms: Garment, edge: EdgeName, size: int) -> Terms:
+    """Row ends and stitches of an edge; of what an outer edge casts off on the way, what it casts off first."""
     piece, own = design.piece(edge.piece), terms[edge.piece][size]
     measured = edge_terms(design, piece, own, edge.edge, size)
     head, part = split_part(edge.edge)
     runs = {"left": piece.left, "right": piece.right}
     side = part or next((s for s in SIDES if any(run.name == head for run in runs[s])), "")
     cast = [own.edge(side).cast_off[n] for n, run in enumerate(runs[side]) if run.name == head] if side in SIDES else []
-    return total((measured.rows, 1), (measured.stitches, 1), *((c, 1) for c in cast)), measured.more_rows
+    return sum(cast, measured.rows + measured.stitches)

@@ -70,7 +70,7 @@ def _other_range(trial: Trial, found: Sequence[Places], over: Sequence[int]) -> 
         lower = step_of(trial, i, there[i]) < steps[i]
         end: Literal["least", "most"] = "least" if lower else "most"
         for level in (x for x in piece.levels if x.most is not None and (x is top or lower)):
-            rows = sum(2 * c * there[i][v] for v, c in trial.terms[name][i].rows[level.name])
+            rows = 2 * trial.terms[name][i].rows[level.name].at(there[i])
             cm = height_cm(design, piece, level.name, i, rows)
             tenths = (floor(10 * cm + EXACT) if lower else ceil(10 * cm - EXACT)) / 10
             ends.setdefault(end, {}).setdefault(level.name, []).append((design.sizes[i], tenths))
@@ -89,20 +89,20 @@ def _other_width(trial: Trial, found: Sequence[Places], over: Sequence[int]) -> 
         return ()
     where = piece.left[first - 1].to_level if first else piece.levels[0].name
     widths = [of.left.before(first) for of in trial.terms[name]]
-    if any(len(terms) != 1 for terms in widths):
+    if any(len(terms.of) != 1 for terms in widths):
         return ()
 
     def wider(size: int, step: int) -> Places:
-        variable = widths[size][0][0]
+        variable = widths[size].of[0][0]
         return {**found[size], variable: trial.base[variable] + step}
 
-    reach = [max(2, trial.base[terms[0][0]] // 2) for terms in widths]
+    reach = [max(2, trial.base[terms.of[0][0]] // 2) for terms in widths]
     bounds = [(-reach[i], reach[i]) if i in over else (0, 0) for i in range(len(found))]
     there = nearest(trial, wider, bounds, rising=True)
     if there is None or not _meet(trial, there, over):
         return ()
     per_cm = next(f for low, high, f in reversed(stages(design, piece)) if where in (low.name, high.name)).stitches_per_cm
-    values = tuple((design.sizes[i], round(2 * there[i][widths[i][0][0]] / per_cm, 1)) for i in over)
+    values = tuple((design.sizes[i], round(2 * there[i][widths[i].of[0][0]] / per_cm, 1)) for i in over)
     return ((Change("width", name, where, values),),)
 
 

@@ -14,8 +14,9 @@ from walewright.counted.model import SizedPiece
 from walewright.design.model import Design, EdgeJoin, EdgeName, Level, Piece
 from walewright.report.said import Said
 from walewright.solve.algebra.highs import solve_programme
-from walewright.solve.algebra.programme import Linear, Programme, Rule, RuleKind, Wish
+from walewright.solve.algebra.programme import Programme, Rule, RuleKind, Wish
 from walewright.solve.algebra.quantities import EXACT
+from walewright.solve.algebra.sums import Linear, Terms
 from walewright.solve.edges.gauge import rows_to
 from walewright.solve.edges.lengths import Garment
 from walewright.solve.joins.seams import apart_cm
@@ -165,15 +166,14 @@ def _each_by_itself(trial: Trial, size: int, share: Places) -> Places | None:
             for v, _ in trial.terms[name][size].rows[level.name] if level.most is not None else ():
                 least, most = _ends(trial, name, level, size)
                 low, high = (share[v], share[v]) if level is top else (ceil(least / 2 - EXACT), floor(most / 2 + EXACT))
-                lines.append((size, Linear(((v, 1),), max(low, 1), max(high, low))))
+                lines.append((size, Terms(((v, 1),)).within(max(low, 1), max(high, low))))
     for line in dict.fromkeys(line for v in share for line in _room(trial, size).of.get(v, ())):
         if all(v in share or v in trial.base for v, _ in line.terms):
-            moving = tuple((v, c) for v, c in line.terms if v in share)
+            moving = Terms(tuple((v, c) for v, c in line.terms if v in share))
             still = sum(c * trial.base[v] for v, c in line.terms if v not in share)
-            ends = [None if end is None else end - still for end in (line.low, line.high)]
-            lines.append((size, Linear(moving, *ends)))
+            lines.append((size, (moving + still).within(line.low, line.high)))
     rule = Rule(Said("free-ways"), RuleKind.CONSTRUCTION, (), (), tuple(lines))
-    wishes = tuple(Wish(((v, 1),), float(at), 1.0, 1.0) for v, at in share.items())
+    wishes = tuple(Wish(Terms(((v, 1),)), float(at), 1.0, 1.0) for v, at in share.items())
     answer = solve_programme(Programme(trial.programme.variables, (rule,), wishes))
     return None if answer.status != "optimal" or answer.values is None else {v: answer.values.get(v, at) for v, at in share.items()}
 

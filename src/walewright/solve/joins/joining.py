@@ -8,7 +8,8 @@ from dataclasses import replace
 from walewright.design.model import Design, EdgeJoin, EdgeName
 from walewright.glue.model import Glued
 from walewright.report.said import Fact, Said, said, tenths
-from walewright.solve.algebra.programme import Draft, Linear, Rule, RuleKind, Wish, total
+from walewright.solve.algebra.programme import Draft, Rule, RuleKind, Wish
+from walewright.solve.algebra.sums import Linear
 from walewright.solve.edges.gauge import stages
 from walewright.solve.edges.lengths import FINE, ROUNDING, Garment, LengthTerms, edge_terms
 from walewright.trade.joins import JOINS
@@ -81,9 +82,8 @@ def join_rules(draft: Draft, design: Design, garment: Garment, matched: Sequence
         for size in range(len(design.sizes)):
             one, other = (side_terms(design, garment, side, size) for side in (join.one, join.other))
             if JOINS[join.way].by_loops or (easing_mm(join, size) == 0 and join.longer is None):
-                rows = other.more_rows - one.more_rows
-                lines.append((size, Linear(total((one.rows, 1), (other.rows, -1)), rows, rows)))
-                lines.append((size, Linear(total((one.stitches, 1), (other.stitches, -1)), 0, 0)))
+                lines.append((size, one.rows.equals(other.rows)))
+                lines.append((size, one.stitches.equals(other.stitches)))
             elif all(join.origin != other_join.origin for other_join in matched):
                 lines += _lengths(draft, design, join, size, one, other)
         kept = tuple((i, line) for i, line in lines if line.terms)
@@ -98,19 +98,18 @@ def _lengths(
 ) -> list[tuple[int, Linear]]:
     """Lengths within the easing, as a rule. Of a curve the length is only roughly known before its rows are: then it is a wish,
     and the joins are held against their lengths when all is counted."""
-    terms = total((one.length, 1), (other.length, -1))
-    apart = other.more_length - one.more_length + round(longer_cm(join, size) * FINE)
+    over = one.length - other.length - round(longer_cm(join, size) * FINE)
     off = round((easing_mm(join, size) / 10 or near_cm(design, join)) * FINE) - ROUNDING
     # A slope is known to a hundredth of its length: so much less is asked for, as far as that leaves some room.
     off = max(off - one.loose - other.loose, off // 2)
-    if not terms:
+    if not over:
         return []
     if not easing_mm(join, size):
-        draft.wishes.append(Wish(terms, apart, _LONGER_COST))
+        draft.wishes.append(Wish(over, 0.0, _LONGER_COST))
     if one.rough or other.rough:
-        draft.wishes.append(Wish(terms, apart, 0.0, _CURVED_COST, free=off))
+        draft.wishes.append(Wish(over, 0.0, 0.0, _CURVED_COST, free=off))
         return []
-    return [(size, Linear(terms, apart - off, apart + off))]
+    return [(size, over.within(-off, off))]
 
 
 def _says(join: EdgeJoin, size: int) -> Said:

@@ -9,7 +9,7 @@ from walewright.counted.model import SizedPiece
 from walewright.design.model import Design, EdgeJoin, EdgeName, EdgeRun, Fabric
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Said, only, said
-from walewright.solve.algebra.programme import Draft, Linear, Lines, asks, total
+from walewright.solve.algebra.programme import Draft, Lines, asks
 from walewright.solve.edges.gauge import level_number
 from walewright.solve.edges.lengths import Garment
 from walewright.solve.edges.multiples import FabricStretch, whole_width
@@ -159,9 +159,9 @@ def matching_rules(draft: Draft, design: Design, garment: Garment) -> None:
         for here, there in zip(_touching(design, one), _touching(design, other), strict=False):
             for size in range(len(design.sizes)):
                 rows = [garment[edge.piece][size].rows for edge in (one, other)]
-                begin = total((rows[0][here.from_level], 1), (rows[0][levels[0][0]], -1))
-                end = total((rows[1][there.from_level], 1), (rows[1][levels[1][0]], -1))
-                lines.append((size, Linear(total((begin, 1), (end, -1)), 0, 0)))
+                begin = rows[0][here.from_level] - rows[0][levels[0][0]]
+                end = rows[1][there.from_level] - rows[1][levels[1][0]]
+                lines.append((size, begin.equals(end)))
         if lines:
             clause = said("patterns-begin", one=spoken(join.one), other=spoken(join.other))
             asks(draft, clause, (join.origin,), lines, len(design.sizes))

@@ -11,7 +11,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from walewright.design.model import Design, EdgeJoin, Level, Piece
-from walewright.solve.algebra.programme import Programme, Values
+from walewright.solve.algebra.programme import Programme
+from walewright.solve.algebra.sums import Values
 from walewright.solve.edges.gauge import level_number, rows_to, stages
 from walewright.solve.edges.lengths import Garment
 from walewright.solve.joins.free_levels import FreeChange, Places, Trial, model, offs, own_ways, possible, ranges, step_of, steps
@@ -69,9 +70,7 @@ def _pinned_piece(design: Design, piece: Piece, terms: Garment, values: Values, 
             levels.append(level)
             continue
         so_far = replace(piece, levels=(*levels, *piece.levels[len(levels) :]))
-        heights = tuple(
-            height_cm(design, so_far, level.name, i, sum(2 * c * values[v] for v, c in rows)) for i, rows in enumerate(own)
-        )
+        heights = tuple(height_cm(design, so_far, level.name, i, 2 * rows.at(values)) for i, rows in enumerate(own))
         levels.append(replace(level, height=heights, most=None))
     return replace(piece, levels=tuple(levels))
 

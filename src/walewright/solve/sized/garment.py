@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 
 from walewright.counted.model import ShapingPhrase, SizedOpening, SizedPiece, SizedRun
 from walewright.design.model import Design, EdgeRun, Opening, Piece
-from walewright.solve.algebra.programme import Values, amount
+from walewright.solve.algebra.sums import Values
 from walewright.solve.edges.charts import sized_charts
 from walewright.solve.edges.edges import runs_of
 from walewright.solve.edges.edgings import edging_rows
@@ -54,7 +54,7 @@ def _turned(design: Design, piece: Piece) -> bool:
 
 def _outer(piece: Piece, terms: Sequence[PieceTerms], values: Values, turned: bool) -> dict[str, list[Runs]]:
     """The runs of both outer edges, per size."""
-    parted = [tuple((2 * amount(o.from_rows, values), 2 * amount(o.to_rows, values)) for o in t.openings) for t in terms]
+    parted = [tuple((2 * o.from_rows.at(values), 2 * o.to_rows.at(values)) for o in t.openings) for t in terms]
     edges: dict[str, list[Runs]] = {}
     for side in SIDES:
         if side == "right" and piece.symmetric:
@@ -79,10 +79,10 @@ def _edge(
     for number, run in enumerate(runs):
         spans = [
             ShapingSpan(
-                from_row=2 * amount(edge.from_rows[number], values),
-                to_row=2 * amount(edge.to_rows[number], values),
-                change=sign * amount(edge.moved(number), values),
-                cast_off=amount(edge.cast_off[number], values),
+                from_row=2 * edge.from_rows[number].at(values),
+                to_row=2 * edge.to_rows[number].at(values),
+                change=sign * edge.moved(number).at(values),
+                cast_off=edge.cast_off[number].at(values),
                 steps=run.steps if run.path == "steps" else 0,
                 parted=between,
             )
@@ -107,17 +107,17 @@ def _opening(piece: Piece, opening: Opening, terms: Sequence[OpeningTerms], valu
         left = _edge(gap_runs(opening, "left"), [t.left for t in terms], values, GAP, none)
     made: list[SizedOpening] = []
     for size, own in enumerate(terms):
-        row, to_row = 2 * amount(own.from_rows, values), 2 * amount(own.to_rows, values)
+        row, to_row = 2 * own.from_rows.at(values), 2 * own.to_rows.at(values)
         made.append(
             SizedOpening(
                 name=opening.name,
                 row=row,
-                flat=amount(own.taken, values),
-                width=amount(own.width, values),
+                flat=own.taken.at(values),
+                width=own.width.at(values),
                 run=_in_one(opening, row, to_row, right[size]),
                 origin=opening.origin,
                 to_row=to_row,
-                first=-amount(own.left.start, values),
+                first=-own.left.start.at(values),
                 taken=opening.taken,
                 rejoins=rejoins(piece, opening),
                 left=left[size],
@@ -148,11 +148,11 @@ def _in_one(opening: Opening, row: int, to_row: int, runs: Runs) -> SizedRun:
 
 
 def _piece(design: Design, piece: Piece, terms: PieceTerms, values: Values, outline: _Outline, size: int) -> SizedPiece:
-    rows = {level: 2 * amount(t, values) for level, t in terms.rows.items()}
-    start = amount(terms.left.start, values) + amount(terms.right.start, values)
+    rows = {level: 2 * t.at(values) for level, t in terms.rows.items()}
+    start = terms.left.start.at(values) + terms.right.start.at(values)
     left, right = outline.left, outline.right
     edging = 0 if piece.start_edging is None else edging_rows(design, design.edging(piece.start_edging), size)
-    stitches = {slot.name: amount(t, values) for slot, t in zip(piece.slots, terms.slots, strict=True)}
+    stitches = {slot.name: t.at(values) for slot, t in zip(piece.slots, terms.slots, strict=True)}
     off = lean(design.machine.needles, start, left, right) if may_lean(piece) else 0
     begin = {"left": start // 2 + off, "right": start - start // 2 - off}
     slots = [*sized_slots(design, piece, stitches, rows, size, off)]
