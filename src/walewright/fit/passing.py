@@ -209,7 +209,7 @@ def _findings(design: Design, passing: Passing) -> Iterator[Diagnostic]:
         severity=Severity.ERROR if child else Severity.WARNING,
         sizes=only,
         part=passing.part,
-        opening=passing.name if passing.name in ROLES else said("opening-at", name=passing.name),
+        opening=said("role", role=passing.name) if passing.name in ROLES else said("opening-at", name=passing.name),
         place=passing.place,
     )
 

@@ -41,6 +41,7 @@ ENGLISH = Language(
     phrases={**PHRASES, **COUNTED, **FIGURES, **EDGES, **PROVEN, **BED, **CAUTIONS, **CONTRADICTIONS, **OUTSIDE},
     terms=TERMS,
     clauses=CLAUSES,
+    units={unit: unit for unit in ("stitches", "rows", "needles", "st")},
     words=("nought", "one", "two", "three", "four", "five", "six"),
 )
 
